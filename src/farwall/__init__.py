@@ -1,0 +1,1 @@
+"""Farwall plans the acid staining of bare concrete floors."""

@@ -1,0 +1,88 @@
+"""Run every check of the house, or only the tests that pytest's arguments name.
+
+`python3 run.py test` calls this inside the project's own environment. Each step is said in one
+line; pytest comes last so that its closing line is the last one. Exit 1 when any step failed.
+"""
+
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+PYTHON = sys.executable
+SCRIPTS = Path(PYTHON).parent
+# A command that tests need -> the Debian package that brings it.
+SYSTEM_TOOLS = {"pdftoppm": "poppler-utils", "pdftotext": "poppler-utils"}
+LINT = {
+    "ruff check": [PYTHON, "-m", "ruff", "check", "-q"],
+    "ruff format": [PYTHON, "-m", "ruff", "format", "-q", "--check"],
+    "mypy": [PYTHON, "-m", "mypy"],
+    "layers": [str(SCRIPTS / "lint-imports"), "--no-cache"],
+}
+
+
+def say(text: str) -> None:
+    """One line to the person who waits."""
+    print(f"farwall test: {text}", flush=True)
+
+
+def run(name: str, command: list[str]) -> bool:
+    """Run one step in the project's folder and say how it went; True when it passed."""
+    quiet = subprocess.run(
+        command, cwd=ROOT, check=False, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True
+    )
+    say(f"{name}: {'passed' if quiet.returncode == 0 else 'FAILED'}")
+    if quiet.returncode:
+        print(quiet.stdout, flush=True)
+    return quiet.returncode == 0
+
+
+def may_install() -> list[str] | None:
+    """The words before apt-get when this user may install packages; None when not."""
+    if not shutil.which("apt-get"):
+        return None
+    if os.geteuid() == 0:
+        return []
+    sudo = shutil.which("sudo") and subprocess.run(
+        ["sudo", "-n", "true"], check=False, capture_output=True
+    )
+    return ["sudo", "-n"] if sudo and sudo.returncode == 0 else None
+
+
+def get_system_tools() -> None:
+    """Install what tests need from Debian, or say loudly what will be skipped and why."""
+    missing = {tool: package for tool, package in SYSTEM_TOOLS.items() if not shutil.which(tool)}
+    if not missing:
+        return
+    packages = sorted(set(missing.values()))
+    why = "apt-get is not here, or this user may not install (neither root nor `sudo -n`)"
+    if (prefix := may_install()) is not None:
+        say(f"installing {', '.join(packages)} with apt-get")
+        apt = [*prefix, "env", "DEBIAN_FRONTEND=noninteractive", "apt-get", "-qq"]
+        apt += ["-o", "DPkg::Lock::Timeout=300"]
+        if run("apt-get update", [*apt, "update"]) and run(
+            "apt-get install", [*apt, "install", "-y", "--no-install-recommends", *packages]
+        ):
+            return
+        why = "apt-get failed, see above"
+    say(f"SKIPPING the tests that need {', '.join(missing)}: {why}.")
+    say(f"To run them, install {', '.join(packages)} and run this again.")
+
+
+def main(args: list[str]) -> int:
+    """Lint, types, layers and all tests; with arguments, only pytest with these."""
+    get_system_tools()
+    failed = [] if args else [name for name, command in LINT.items() if not run(name, command)]
+    say("pytest")
+    pytest = subprocess.run(
+        [PYTHON, "-m", "pytest", "-n", "auto", "--dist", "worksteal", *args], cwd=ROOT, check=False
+    )
+    if failed:
+        print(f"farwall test: FAILED before pytest: {', '.join(failed)}", file=sys.stderr)
+    return pytest.returncode or (1 if failed else 0)
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
