@@ -14,12 +14,13 @@ import os
 import shutil
 import subprocess
 import sys
+from importlib.util import find_spec
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent
 VENV = ROOT / ".venv"
-BIN = VENV / ("Scripts" if os.name == "nt" else "bin")
-PYTHON = BIN / ("python.exe" if os.name == "nt" else "python")
+BIN = VENV / ("Scripts" if sys.platform == "win32" else "bin")
+PYTHON = BIN / ("python.exe" if sys.platform == "win32" else "python")
 STAMP = VENV / "farwall-stamp"
 LOCKS = {"core": "requirements.lock", "test": "requirements-test.lock"}
 INPUTS = ("pyproject.toml", "requirements-boot.lock", *LOCKS.values())
@@ -49,13 +50,9 @@ def set_up(kind: str) -> None:
     if not stamped():
         shutil.rmtree(VENV, ignore_errors=True)
         make = [sys.executable, "-m", "venv", str(VENV)]
-        try:  # with this Python's own pip the step is quicker and needs no python3-venv package
-            import pip as _  # noqa: F401
-
+        if find_spec("pip"):  # quicker than a pip of its own, and needs no python3-venv package
             make.append("--without-pip")
             pip = [sys.executable, "-m", "pip", "--python", str(PYTHON)]
-        except ImportError:
-            pass
         step(make)
         step([*pip, "install", "-q", "--disable-pip-version-check", "--require-hashes",
               "-r", "requirements-boot.lock"])  # fmt: skip
@@ -77,25 +74,25 @@ def step(command: list[str]) -> None:
 
 def main(args: list[str]) -> None:
     """Set up when needed, then become farwall, or the check of everything."""
-    if sys.version_info < (3, 11):
+    if sys.version_info < (3, 11):  # noqa: UP036 - a calm line for whoever has an older one
         sys.exit(f"farwall: needs Python 3.11 or later; this one is {sys.version.split()[0]}.")
     kind = "test" if args[:1] == ["test"] else "core"
     if not ready(kind):
-        with open(ROOT / ".venv.lock", "w") as lock:
+        with (ROOT / ".venv.lock").open("w") as lock:
             wait_for(lock.fileno())
             if not ready(kind):
                 set_up(kind)
     command = [str(BIN / "farwall"), *args]
     if kind == "test":
         command = [str(PYTHON), str(ROOT / "tools" / "check.py"), *args[1:]]
-    if os.name == "nt":
+    if sys.platform == "win32":
         sys.exit(subprocess.run(command, check=False).returncode)
     os.execv(command[0], command)
 
 
 def wait_for(file: int) -> None:
     """Wait until no other run is setting up; the system lets go of it if that run dies."""
-    if os.name == "nt":
+    if sys.platform == "win32":
         import msvcrt
 
         msvcrt.locking(file, msvcrt.LK_LOCK, 1)
