@@ -1,0 +1,34 @@
+"""What every test may use: one hypothesis profile and the way to files that are not ours to copy."""
+
+import os
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, settings
+
+SHARED = Path(__file__).resolve().parents[2] / "shared"
+
+# No deadline: a slow machine is not a wrong answer. Where no person watches, the same examples
+# are drawn every time, so that a red run can be repeated; at the desk new ones are tried.
+settings.register_profile(
+    "farwall",
+    deadline=None,
+    derandomize=bool(os.environ.get("CI")),
+    suppress_health_check=[HealthCheck.too_slow],
+    print_blob=True,
+)
+settings.load_profile("farwall")
+
+
+@pytest.fixture(scope="session")
+def shared() -> Callable[[str], Path]:
+    """Path of a file in ../shared by its name there; the test is skipped aloud without it."""
+
+    def find(name: str) -> Path:
+        path = SHARED / name
+        if not path.exists():
+            pytest.skip(f"needs ../shared/{name}, which may not be copied and is not here")
+        return path
+
+    return find
