@@ -1,4 +1,4 @@
-"""What every test may use: one hypothesis profile and the way to files that are not ours to copy."""
+"""What every test may use: one hypothesis profile, and the files that are not ours to copy."""
 
 import os
 from collections.abc import Callable

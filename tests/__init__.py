@@ -1,0 +1,1 @@
+"""The tests; a package so that `from tests.strategies import ...` finds ours and no other."""
