@@ -1,0 +1,260 @@
+"""Fill the gaps of a job, and say for each figure whether it was told or is a default.
+
+What was measured on this slab wins over what a coat claims, and that over
+the default of the table. The start comes from the job; the core knows no
+clock, so a caller that wants another stand-in than the documented one hands
+it over.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import fields
+
+from farwall.evidence import Rank
+from farwall.facts import default_table as table
+from farwall.facts.default_table import Default
+from farwall.facts.job import Coat, Container, Finish, Job, RoomSurvey, Sample, Stain, Survey
+from farwall.facts.plan import Ground, PlanTools
+from farwall.facts.settled import SettledCoat, SettledJob, SettledRoom, SettledSurvey
+from farwall.units import l_from_gal
+
+DEFAULT_STAINS = (Stain(id="light", name="light colour"), Stain(id="dark", name="dark colour"))
+DEFAULT_CUTS = ("1:1", "1:2")
+DEFAULT_FINISH: Finish = "trowel"
+
+
+class _Ledger:
+    """Collects what each figure rests on while the gaps are being filled."""
+
+    def __init__(self) -> None:
+        self.grounds: list[Ground] = []
+        self.warnings: list[str] = []
+
+    def note(self, name: str, value: object, unit: str, rank: Rank, source: str) -> None:
+        text = f"{value:g}" if isinstance(value, float) else str(value)
+        self.grounds.append(Ground(name, text, unit, rank.value, source))
+
+    def settle(self, told: float | None, default: Default) -> float:
+        """The told value, or the default; either way it is noted."""
+        if told is not None:
+            self.note(default.name, told, default.unit, Rank.MEASURED, f"told as {default.name}")
+            return told
+        self.note(default.name, default.usual, default.unit, default.rank, default.source)
+        return default.usual
+
+
+def settle(job: Job, *, starts_at: str = table.STARTS_AT) -> SettledJob:
+    """The job with every gap filled, and the grounds of each figure.
+
+    `starts_at` (ISO 8601 with offset) is taken when the job names no start.
+    """
+    ledger = _Ledger()
+    stains, coats = stains_and_coats(job)
+    if not job.stains or not job.coats:
+        _note_stand_ins(ledger, job, stains, coats)
+    spread = job.wishes.spread_percent
+    settled_coats = tuple(
+        _settled_coat(ledger, number, coat, stains, job.samples, alone=len(coats) == 1, told=spread)
+        for number, coat in enumerate(coats, 1)
+    )
+    return SettledJob(
+        job=job,
+        tools=_settled_tools(ledger, job, settled_coats),
+        stains=stains,
+        coats=settled_coats,
+        survey=_settled_survey(ledger, job),
+        certainty_percent=ledger.settle(job.wishes.certainty_percent, table.CERTAINTY_PERCENT),
+        spread_percent=_settled_spread(ledger, spread, settled_coats),
+        containers=_settled_containers(ledger, job, stains),
+        starts_at=_settled_start(ledger, job, starts_at),
+        grounds=tuple(ledger.grounds),
+        warnings=tuple(ledger.warnings),
+    )
+
+
+def stains_and_coats(job: Job) -> tuple[tuple[Stain, ...], tuple[Coat, ...]]:
+    """The stains and coats of a job, stand-ins made where it names none.
+
+    No coats: two coats of two colours, light at 1:1 and dark at 1:2. A coat
+    whose stain is not listed gets a stain of that id.
+    """
+    stains = job.stains or (() if job.coats else DEFAULT_STAINS)
+    coats = job.coats or tuple(
+        Coat(id=f"coat-{number}", stain=stains[min(number, len(stains)) - 1].id, cut=cut)
+        for number, cut in enumerate(DEFAULT_CUTS, 1)
+    )
+    listed = {stain.id for stain in stains}
+    missing = dict.fromkeys(coat.stain for coat in coats if coat.stain not in listed)
+    return (*stains, *(Stain(id=name) for name in missing)), coats
+
+
+def _note_stand_ins(
+    ledger: _Ledger, job: Job, stains: Iterable[Stain], coats: Iterable[Coat]
+) -> None:
+    if not job.stains:
+        named = ", ".join(stain.id for stain in stains)
+        ledger.note("stains", named, "", Rank.GUESS, "none listed; made so that a plan can be laid")
+    if not job.coats:
+        named = ", ".join(f"{coat.id} of {coat.stain} at {coat.cut}" for coat in coats)
+        ledger.note("coats", named, "", Rank.PRACTICE, table.PRACTICE)
+
+
+def _settled_coat(
+    ledger: _Ledger,
+    number: int,
+    coat: Coat,
+    stains: tuple[Stain, ...],
+    samples: tuple[Sample, ...],
+    *,
+    alone: bool,
+    told: float | None,
+) -> SettledCoat:
+    own = tuple(one for one in samples if one.coat == coat.id or (alone and one.coat is None))
+    measured = [one.m2_per_l for one in own if one.m2_per_l is not None]
+    name = f"coats.{coat.id}.m2_per_l"
+    default = table.coverage_default(number)
+    if measured:
+        # The middle of a log-normal quantity is its geometric mean.
+        value = math.exp(math.fsum(map(math.log, measured)) / len(measured))
+        which = ", ".join(one.id for one in own if one.m2_per_l is not None)
+        rank, source = Rank.MEASURED, f"sample {which}"
+    elif coat.m2_per_l is not None:
+        value, rank, source = coat.m2_per_l, Rank.MEMORY, "told with the coat, not sampled here"
+    else:
+        value, rank, source = default.usual, default.rank, default.source
+    ledger.note(name, value, "m2/L", rank, source)
+    spread = table.SPREAD_SAMPLED_PERCENT if measured else table.SPREAD_UNSAMPLED_PERCENT
+    return SettledCoat(
+        coat=coat,
+        stain=next(stain for stain in stains if stain.id == coat.stain),
+        cut=coat.cut,
+        m2_per_l=value,
+        l_per_m2=1.0 / value,
+        rank=rank.value,
+        spread_percent=spread.usual if told is None else told,
+        samples=own,
+    )
+
+
+def _settled_spread(ledger: _Ledger, told: float | None, coats: tuple[SettledCoat, ...]) -> float:
+    sampled = all(any(one.m2_per_l for one in coat.samples) for coat in coats)
+    return ledger.settle(
+        told, table.SPREAD_SAMPLED_PERCENT if sampled else table.SPREAD_UNSAMPLED_PERCENT
+    )
+
+
+def _settled_tools(ledger: _Ledger, job: Job, coats: tuple[SettledCoat, ...]) -> PlanTools:
+    told = {name: getattr(job.tools, name) for name in table.TOOLS}
+    values = {name: ledger.settle(told[name], table.TOOLS[name]) for name in told}
+    tip = job.tools.tip_l_min
+    if tip is None:
+        return PlanTools(**values)
+    ledger.note("tools.tip_l_min", tip, "L/min", Rank.MEASURED, "told as tools.tip_l_min")
+    most = tip * min(coat.m2_per_l for coat in coats)
+    if values["spray_m2_min"] <= most:
+        return PlanTools(**values)
+    if told["spray_m2_min"] is None:
+        # A tip can hold a person back; a generous one does not make them faster.
+        ledger.grounds = [one for one in ledger.grounds if one.name != "tools.spray_m2_min"]
+        ledger.note(
+            "tools.spray_m2_min", most, "m2/min", Rank.MEASURED, "what the tip lets through"
+        )
+        return PlanTools(**{**values, "spray_m2_min": most})
+    ledger.warnings.append(
+        f"The tip gives {tip:g} L/min, enough for {most:.2f} m2/min, but the job says "
+        f"{values['spray_m2_min']:g} m2/min. Measure both with water, one minute into a jug."
+    )
+    return PlanTools(**values)
+
+
+def _settled_survey(ledger: _Ledger, job: Job) -> SettledSurvey:
+    survey = job.survey
+    drop_s = ledger.settle(survey.drop_s, table.DROP_S)
+    finish = survey.finish or DEFAULT_FINISH
+    if survey.finish is None:
+        ledger.note("survey.finish", finish, "", Rank.PRACTICE, table.PRACTICE)
+    else:
+        ledger.note("survey.finish", finish, "", Rank.MEASURED, "told as survey.finish")
+    slab_c, air_c = _settled_temperatures(ledger, survey)
+    known = set(survey.rooms)
+    for room_id, found in survey.rooms.items():
+        _note_room(ledger, room_id, found)
+    bare = RoomSurvey()
+    rooms = {
+        room.id: SettledRoom(
+            drop_s=found.drop_s if found.drop_s is not None else drop_s,
+            finish=found.finish or finish,
+            sun=found.sun,
+            draught=found.draught,
+            drop_told=found.drop_s is not None or survey.drop_s is not None,
+        )
+        for room in job.floor.rooms
+        for found in [survey.rooms[room.id] if room.id in known else bare]
+    }
+    return SettledSurvey(
+        slab_c=slab_c,
+        air_c=air_c,
+        rh_percent=ledger.settle(survey.rh_percent, table.RH_PERCENT),
+        air_speed_m_s=ledger.settle(survey.air_speed_m_s, table.AIR_SPEED_M_S),
+        drop_s=drop_s,
+        finish=finish,
+        slab_age_days=survey.slab_age_days,
+        rooms=rooms,
+    )
+
+
+def _settled_temperatures(ledger: _Ledger, survey: Survey) -> tuple[float, float]:
+    """Slab and air in C: when one is told and the other not, the other is guessed equal."""
+    slab_c, air_c = survey.slab_c, survey.air_c
+    if (slab_c is None) == (air_c is None):
+        return ledger.settle(slab_c, table.SLAB_C), ledger.settle(air_c, table.AIR_C)
+    if slab_c is None:
+        air_c = ledger.settle(air_c, table.AIR_C)
+        ledger.note("survey.slab_c", air_c, "C", Rank.GUESS, "taken like the air; a slab lags it")
+        return air_c, air_c
+    slab_c = ledger.settle(slab_c, table.SLAB_C)
+    ledger.note("survey.air_c", slab_c, "C", Rank.GUESS, "taken like the slab")
+    return slab_c, slab_c
+
+
+def _note_room(ledger: _Ledger, room_id: str, found: RoomSurvey) -> None:
+    bare = RoomSurvey()
+    for entry in fields(found):
+        value = getattr(found, entry.name)
+        if value != getattr(bare, entry.name):
+            unit = "s" if entry.name == "drop_s" else ""
+            name = f"survey.rooms.{room_id}.{entry.name}"
+            ledger.note(name, value, unit, Rank.MEASURED, f"told as {name}")
+
+
+def _settled_containers(
+    ledger: _Ledger, job: Job, stains: tuple[Stain, ...]
+) -> tuple[Container, ...]:
+    told = job.prices.containers
+    unsold = [s.id for s in stains if not any(one.stain in {"", s.id} for one in told)]
+    for one in told:
+        name = f"container of {one.size_l:g} L" + (f" of {one.stain}" if one.stain else "")
+        ledger.note(
+            name, one.price, job.prices.currency, Rank.MEASURED, "told in prices.containers"
+        )
+    if not unsold:
+        return told
+    made = tuple(
+        Container(size_l=l_from_gal(size_gal), price=price, stain=stain_id)
+        for stain_id in ([""] if not told else unsold)
+        for size_gal, price in table.CONTAINERS_GAL
+    )
+    for one in made:
+        name = f"container of {one.size_l:.3g} L" + (f" of {one.stain}" if one.stain else "")
+        ledger.note(name, one.price, job.prices.currency, Rank.GUESS, "invented price")
+    return (*told, *made)
+
+
+def _settled_start(ledger: _Ledger, job: Job, stand_in: str) -> str:
+    if job.starts_at is not None:
+        ledger.note("starts_at", job.starts_at, "", Rank.MEASURED, "told as starts_at")
+        return job.starts_at
+    ledger.note("starts_at", stand_in, "", Rank.GUESS, "no start was told; a stand-in")
+    return stand_in
