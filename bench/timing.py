@@ -1,0 +1,41 @@
+"""Time whole commands, each from a cold process, and print what was seen.
+
+Run by itself it times an empty Python, the floor under every other figure here.
+"""
+
+import os
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+FARWALL = str(Path(sys.executable).with_name("farwall"))
+ONCE = "--once" in sys.argv
+
+
+def cold(what: str, command: list[str], *, times: int, good: tuple[int, ...] = (0,)) -> None:
+    """Print the median and the range of `times` runs, and the largest memory; exit 1 if one fails.
+
+    Memory is the resident peak of the command alone, in MB as Linux counts it (kB).
+    """
+    seconds, peak_mb = [], 0.0
+    for _ in range(1 if ONCE else times):
+        start = time.perf_counter()
+        process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
+        assert process.stderr is not None
+        words = process.stderr.read().decode()
+        _, status, usage = os.wait4(process.pid, 0)
+        seconds.append(time.perf_counter() - start)
+        peak_mb = max(peak_mb, usage.ru_maxrss / 1024)
+        if (code := os.waitstatus_to_exitcode(status)) not in good:
+            sys.exit(f"{what}: exit {code}\n{words}")
+    print(
+        f"{what:<44} {statistics.median(seconds):6.2f} s "
+        f"({min(seconds):.2f}-{max(seconds):.2f}, {len(seconds)} runs) {peak_mb:5.0f} MB"
+    )
+
+
+if __name__ == "__main__":
+    cold("python, nothing else", [sys.executable, "-c", ""], times=10)
