@@ -1,0 +1,65 @@
+"""What `run.py test` says when it may not install what tests need, or when a step fails."""
+
+import importlib.util
+import sys
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parents[1]
+
+
+@pytest.fixture
+def check():
+    """tools/check.py as a module."""
+    spec = importlib.util.spec_from_file_location("check_tool", ROOT / "tools" / "check.py")
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+def test_what_cannot_be_installed_is_said_loudly_with_the_reason(check, monkeypatch, capsys):
+    monkeypatch.setattr(check.shutil, "which", lambda name: None)
+    check.get_system_tools()
+    said = capsys.readouterr().out
+    assert "SKIPPING the tests that need pdftoppm, pdftotext" in said
+    assert "apt-get is not here" in said
+    assert "poppler-utils" in said
+
+
+def test_an_apt_that_fails_is_said_too(check, monkeypatch, capsys):
+    monkeypatch.setattr(check.shutil, "which", lambda name: None)
+    monkeypatch.setattr(check, "may_install", list)
+    monkeypatch.setattr(check, "run", lambda name, command: False)
+    check.get_system_tools()
+    assert "SKIPPING" in (said := capsys.readouterr().out)
+    assert "apt-get failed" in said
+
+
+def test_nothing_is_said_when_all_is_there(check, monkeypatch, capsys):
+    monkeypatch.setattr(check.shutil, "which", lambda name: "/bin/true")
+    check.get_system_tools()
+    assert capsys.readouterr().out == ""
+
+
+def test_neither_root_nor_sudo_may_install(check, monkeypatch):
+    monkeypatch.setattr(check.shutil, "which", lambda name: name if name == "apt-get" else None)
+    monkeypatch.setattr(check.os, "geteuid", lambda: 1000)
+    assert check.may_install() is None
+    monkeypatch.setattr(check.os, "geteuid", lambda: 0)
+    assert check.may_install() == []
+
+
+def test_a_failed_step_shows_its_words_and_fails_the_whole(check, monkeypatch, capfd):
+    fails = [sys.executable, "-c", "print('the reason'); raise SystemExit(1)"]
+    passes = [sys.executable, "-c", "print('chatter')"]
+    monkeypatch.setattr(check, "LINT", {"good": passes, "bad": fails})
+    monkeypatch.setattr(check, "get_system_tools", lambda: None)
+    monkeypatch.setattr(check, "PYTHON", "/bin/true")
+    assert check.main([]) == 1
+    out, err = capfd.readouterr()
+    assert "good: passed" in out
+    assert "chatter" not in out
+    assert "bad: FAILED" in out
+    assert "the reason" in out
+    assert "FAILED before pytest: bad" in err
