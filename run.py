@@ -9,6 +9,8 @@ The set-up lives in .venv. A stamp is written there last, so a set-up that was c
 made again from nothing, and a file lock lets two first runs start at once.
 """
 
+from __future__ import annotations  # so that an old Python gets as far as being told so
+
 import hashlib
 import os
 import shutil
@@ -21,20 +23,26 @@ ROOT = Path(__file__).resolve().parent
 VENV = ROOT / ".venv"
 BIN = VENV / ("Scripts" if sys.platform == "win32" else "bin")
 PYTHON = BIN / ("python.exe" if sys.platform == "win32" else "python")
-STAMP = VENV / "farwall-stamp"
+STAMP = VENV / "lib" / "farwall-stamp"
 LOCKS = {"core": "requirements.lock", "test": "requirements-test.lock"}
 INPUTS = ("pyproject.toml", "requirements-boot.lock", *LOCKS.values())
 
 
+def place() -> str:
+    """What ties a set-up to where it lies: this folder, and the Python behind its link."""
+    return f"{ROOT} {PYTHON.resolve()}"
+
+
 def stamp(kind: str) -> str:
-    """What the stamp of a finished set-up says: its kind and all that it was made from."""
-    made_from = [f"{ROOT} {PYTHON.resolve()}".encode(), *((ROOT / f).read_bytes() for f in INPUTS)]
-    return f"{kind} {hashlib.sha256(b'|'.join(made_from)).hexdigest()}"
+    """What the stamp of a finished set-up says: its kind, what it was made from, its place."""
+    made_from = b"".join((ROOT / name).read_bytes() for name in INPUTS)
+    return f"{kind} {hashlib.sha256(made_from).hexdigest()} {place()}"
 
 
 def stamped() -> str:
-    """The stamp of the set-up that is there; empty when there is none that was finished."""
-    return STAMP.read_text() if STAMP.exists() and PYTHON.exists() else ""
+    """The stamp of the set-up that is there; empty when none was finished here."""
+    text = STAMP.read_text() if STAMP.exists() and PYTHON.exists() else ""
+    return text if text.endswith(place()) else ""
 
 
 def ready(kind: str) -> bool:
@@ -66,7 +74,9 @@ def set_up(kind: str) -> None:
 
 def step(command: list[str]) -> None:
     """Run one step of the set-up in the project's folder; stop calmly when it fails."""
-    if code := subprocess.run(command, cwd=ROOT, check=False, stdout=sys.stderr).returncode:
+    # close_fds: a step that outlives a killed run still holds the lock
+    done = subprocess.run(command, cwd=ROOT, check=False, stdout=sys.stderr, close_fds=False)
+    if code := done.returncode:
         sys.exit(f"farwall: this step of the set-up failed (exit {code}): {' '.join(command)}\n"
                  "Mend what the lines above say (often: no network, or on Debian "
                  "`apt-get install python3-venv`), then run the same command again.")  # fmt: skip
@@ -80,6 +90,7 @@ def main(args: list[str]) -> None:
     if not ready(kind):
         with (ROOT / ".venv.lock").open("w") as lock:
             wait_for(lock.fileno())
+            os.set_inheritable(lock.fileno(), True)  # noqa: FBT003 - it takes no keyword
             if not ready(kind):
                 set_up(kind)
     command = [str(BIN / "farwall"), *args]

@@ -16,7 +16,7 @@ def run(tmp_path, monkeypatch):
     spec.loader.exec_module(module)
     venv = tmp_path / ".venv"
     for name, value in {"ROOT": tmp_path, "VENV": venv, "BIN": venv / "bin",
-                        "PYTHON": venv / "bin" / "python", "STAMP": venv / "farwall-stamp",
+                        "PYTHON": venv / "bin" / "python", "STAMP": venv / "lib" / "farwall-stamp",
                         "steps": []}.items():  # fmt: skip
         monkeypatch.setattr(module, name, value, raising=False)
     for name in module.INPUTS:
@@ -26,6 +26,7 @@ def run(tmp_path, monkeypatch):
         module.steps.append(command)
         module.PYTHON.parent.mkdir(parents=True, exist_ok=True)
         module.PYTHON.touch()
+        module.STAMP.parent.mkdir(exist_ok=True)
 
     monkeypatch.setattr(module, "step", step)
     return module
@@ -109,11 +110,30 @@ def test_a_vanished_python_is_not_ready(run):
     assert not run.ready("core")
 
 
-def test_another_python_behind_the_same_link_is_not_ready(run):
+def test_another_python_behind_the_same_link_means_start_again_from_nothing(run):
     """A system upgrade turns the link to a newer Python whose packages are elsewhere."""
     run.set_up("core")
     run.PYTHON.rename(run.PYTHON.with_name("python3.99"))
     run.PYTHON.symlink_to("python3.99")
+    assert not run.ready("core")
+    run.set_up("core")
+    assert not run.PYTHON.is_symlink()
+    assert run.ready("core")
+
+
+def test_a_moved_folder_means_start_again_from_nothing(run, monkeypatch):
+    """Scripts and the link to the source hold the folder's old path."""
+    run.set_up("core")
+    moved = run.ROOT.with_name("moved")
+    run.ROOT.rename(moved)
+    for name in ("VENV", "BIN", "PYTHON", "STAMP", "ROOT"):
+        monkeypatch.setattr(run, name, moved / getattr(run, name).relative_to(run.ROOT))
+    assert not run.ready("core")
+
+
+def test_a_set_up_whose_packages_were_removed_is_not_ready(run):
+    run.set_up("core")
+    run.shutil.rmtree(run.VENV / "lib")
     assert not run.ready("core")
 
 
