@@ -62,8 +62,8 @@ def set_up(kind: str) -> None:
             make.append("--without-pip")
             pip = [sys.executable, "-m", "pip", "--python", str(PYTHON)]
         step(make)
-        step([*pip, "install", "-q", "--disable-pip-version-check", "--require-hashes",
-              "-r", "requirements-boot.lock"])  # fmt: skip
+        step([*pip, "install", "-q", "--disable-pip-version-check", "--no-user",
+              "--require-hashes", "-r", "requirements-boot.lock"])  # fmt: skip
     STAMP.unlink(missing_ok=True)
     uv = [str(PYTHON), "-m", "uv", "pip", "install", "-q", "--python", str(PYTHON)]
     uv.append("--no-build-isolation")  # the build backends are locked too
