@@ -1,0 +1,171 @@
+"""Jobs for property tests: a row of rooms with doors between them, and facts of all kinds."""
+
+from __future__ import annotations
+
+from hypothesis import strategies as st
+
+from farwall.facts.job import (
+    Coat,
+    Container,
+    Crew,
+    Job,
+    Prices,
+    RoomSurvey,
+    Sample,
+    Stain,
+    Survey,
+    Tools,
+    Wishes,
+)
+from farwall.floor.geometry import PolygonGeometry
+from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room, SawCut, Window
+
+
+def box(x: float, y: float, width: float, depth: float) -> PolygonGeometry:
+    """A rectangle with its lower left corner at x, y; metres."""
+    a, b = x + width, y + depth
+    return PolygonGeometry((((x, y), (a, y), (a, b), (x, b), (x, y)),))
+
+
+def row_of_rooms(widths: list[float], *, depth: float = 3.0) -> Floor:
+    """Rooms side by side along x, a door in each wall between them, the way out at the left."""
+    rooms, openings, x = [], [], 0.0
+    for number, width in enumerate(widths):
+        rooms.append(Room(f"room-{number}", box(x, 0.0, width, depth)))
+        sides = (f"room-{number - 1}", f"room-{number}") if number else ("room-0",)
+        kind = "door" if number else "outside"
+        openings.append(Opening(f"door-{number}", kind, ((x, 1.0), (x, 1.9)), sides))
+        x += width
+    return Floor(tuple(rooms), tuple(openings))
+
+
+def maybe(strategy: st.SearchStrategy) -> st.SearchStrategy:
+    return st.none() | strategy
+
+
+names = st.text("abcdefghij klmnop'é·", min_size=1, max_size=12)
+figures = st.floats(0.5, 30.0)
+floors = st.builds(
+    row_of_rooms, st.lists(st.floats(1.0, 9.0), min_size=1, max_size=5), depth=st.floats(2.0, 8.0)
+)
+stains = st.lists(
+    st.builds(
+        Stain,
+        id=names,
+        name=names,
+        hcl_percent_low=maybe(st.floats(0, 10)),
+        hcl_percent_high=maybe(st.floats(10, 20)),
+        density_kg_l=maybe(st.floats(1.0, 1.4)),
+        chromate=maybe(st.booleans()),
+        lots=st.lists(names, max_size=2).map(tuple),
+    ),
+    max_size=3,
+    unique_by=lambda stain: stain.id,
+).map(tuple)
+tools = st.builds(
+    Tools,
+    tank_l=maybe(st.floats(2, 20)),
+    band_m=maybe(st.floats(0.3, 3)),
+    spray_m2_min=maybe(st.floats(0.5, 8)),
+    walk_m_min=maybe(st.floats(10, 80)),
+    refill_min=maybe(st.floats(0, 10)),
+    overlap_m=maybe(st.floats(0, 0.305)),
+    tip_l_min=maybe(st.floats(0.1, 3)),
+    spare_sprayer=st.booleans(),
+)
+wishes = st.builds(
+    Wishes,
+    certainty_percent=maybe(st.floats(50, 99.9)),
+    spread_percent=maybe(st.floats(1, 60)),
+    units=st.sampled_from(["us", "metric"]),
+    notes=st.text("abc \n", max_size=20),
+)
+
+
+@st.composite
+def coats_of(draw: st.DrawFn, stain_ids: list[str]) -> tuple[Coat, ...]:
+    ids = draw(st.lists(names, max_size=3, unique=True))
+    return tuple(
+        Coat(
+            id=coat_id,
+            stain=draw(st.sampled_from(stain_ids)),
+            cut=draw(st.sampled_from(["1:1", "1:2", "2:1", "1:1.5", "neat"])),
+            m2_per_l=draw(maybe(st.floats(2, 15))),
+            added_acid_fl_oz_per_gal=draw(maybe(st.floats(0, 16))),
+        )
+        for coat_id in ids
+    )
+
+
+@st.composite
+def surveys_of(draw: st.DrawFn, room_ids: list[str]) -> Survey:
+    found = st.builds(
+        RoomSurvey,
+        drop_s=maybe(st.floats(1, 90)),
+        finish=maybe(st.sampled_from(["hard trowel", "trowel", "float", "broom"])),
+        sun=st.booleans(),
+        draught=st.booleans(),
+    )
+    return Survey(
+        slab_c=draw(maybe(st.floats(5, 35))),
+        air_c=draw(maybe(st.floats(5, 35))),
+        rh_percent=draw(maybe(st.floats(5, 95))),
+        air_speed_m_s=draw(maybe(st.floats(0, 5))),
+        drop_s=draw(maybe(st.floats(1, 90))),
+        rooms=draw(st.dictionaries(st.sampled_from(room_ids), found, max_size=3)),
+    )
+
+
+@st.composite
+def samples_of(draw: st.DrawFn, room_ids: list[str], coat_ids: list[str]) -> tuple[Sample, ...]:
+    ids = draw(st.lists(names, max_size=3, unique=True))
+    coat = st.none() | st.sampled_from(coat_ids) if coat_ids else st.none()
+    return tuple(
+        Sample(
+            id=sample_id,
+            coat=draw(coat),
+            room=draw(maybe(st.sampled_from(room_ids))),
+            m2_per_l=draw(maybe(st.floats(2, 15))),
+            sheen_loss_min=draw(maybe(st.floats(1, 40))),
+            verdict=draw(maybe(st.sampled_from(["light", "right", "dark"]))),
+        )
+        for sample_id in ids
+    )
+
+
+@st.composite
+def jobs(draw: st.DrawFn) -> Job:
+    """A sound job of any kind: bare ones, and ones that say everything."""
+    floor = draw(floors)
+    first = floor.rooms[0].polygon
+    if draw(st.booleans()):
+        floor = Floor(
+            floor.rooms,
+            floor.openings,
+            (Fixture("tub", box(0.2, 0.2, 0.5, 0.5), "tub"),),
+            (SawCut(((0.0, 2.0), (0.5, 2.0)), "cut"),),
+            (Window((first.coordinates[0][0], first.coordinates[0][1]), 0.9, 1.2),),
+            draw(maybe(st.floats(-180, 180))),
+        )
+    room_ids = [room.id for room in floor.rooms]
+    its_stains = draw(stains)
+    its_coats = draw(coats_of([stain.id for stain in its_stains] or ["sand", "bark"]))
+    containers = st.builds(
+        Container, size_l=st.floats(0.5, 20), price=st.sampled_from(["12.50", "60", "270.00"])
+    )
+    return Job(
+        version=1,
+        floor=floor,
+        exits=(Exit("way-out", "door-0"),),
+        id=draw(st.sampled_from(["", "house-7"])),
+        name=draw(st.just("") | names),
+        starts_at=draw(maybe(st.just("2027-05-04T07:30:00-06:00"))),
+        survey=draw(surveys_of(room_ids)),
+        samples=draw(samples_of(room_ids, [coat.id for coat in its_coats])),
+        stains=its_stains,
+        coats=its_coats,
+        crew=Crew(draw(st.sampled_from([1, 2])), draw(st.booleans())),
+        tools=draw(tools),
+        prices=Prices("USD", draw(st.lists(containers, max_size=3).map(tuple))),
+        wishes=draw(wishes),
+    )
