@@ -1,0 +1,1 @@
+"""The mix: cut, batches, the gate, containers."""
