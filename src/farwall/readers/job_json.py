@@ -1,0 +1,177 @@
+"""A job file to a `Job`, and back: the one place where a job's JSON is judged.
+
+All mistakes come at once, each with its place and what to do. US twins
+(`tank_gal` for `tank_l`) are converted here and nowhere else.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass, field
+from functools import cache
+from pathlib import Path
+from typing import TYPE_CHECKING, cast
+
+from farwall.errors import Mistake, Refused
+from farwall.facts.job import JOB_VERSION, Job
+from farwall.facts.plain import plain
+from farwall.readers import json_text
+from farwall.readers.job_floor import far_points, mend_rings, outline_mistakes
+from farwall.readers.job_limits import LIMITS
+from farwall.readers.job_sense import sense_mistakes
+from farwall.readers.json_text import Place, place_text
+from farwall.readers.shape import Entry, did_you_mean, entries, keys_of
+from farwall.readers.twins import TWINS, Twin, convert
+from farwall.readers.wording import beyond, in_words, shown
+
+if TYPE_CHECKING:
+    from pydantic import TypeAdapter
+
+MOST_MISTAKES = 100
+
+
+def read_job(path: Path | str) -> Job:
+    """The job in a file. Raises Refused with every mistake in it."""
+    path = Path(path)
+    text = json_text.read_text(path)
+    parsed = json_text.parse(text, about=f"{path.name} is not a job yet.")
+    return _job(parsed, f"{path.name} is not a job yet")
+
+
+def job_from(data: object, about: str) -> Job:
+    """The job in plain JSON values; `about` names where they come from.
+
+    Raises Refused with every mistake, whatever the values are.
+    """
+    about = f"{about} is not a job yet"
+    return _job(json_text.inspect(data, about=f"{about}."), about)
+
+
+def job_to_dict(job: Job) -> dict[str, object]:
+    """The job as plain JSON values: all that it says, in the order of its nouns.
+
+    What it does not say (None, empty text, empty lists) is left out, so that
+    `job_from(job_to_dict(job))` is the same job again.
+    """
+    said = cast("dict[str, object]", plain(job, omit_empty=True))
+    # The three required keys stay, whatever they hold.
+    floor = cast("dict[str, object]", said["floor"])
+    floor.setdefault("rooms", [])
+    said.setdefault("exits", [])
+    return said
+
+
+def job_to_text(job: Job) -> str:
+    """The job as the text of a file."""
+    return json.dumps(job_to_dict(job), indent=1, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+@cache
+def adapter() -> TypeAdapter[Job]:
+    """Pydantic's checker of a job, made once and only when a file is read."""
+    from pydantic import TypeAdapter
+
+    return TypeAdapter(Job)
+
+
+@dataclass
+class _Findings:
+    """What the checks of one file have found so far."""
+
+    mistakes: list[Mistake] = field(default_factory=list)
+    written: dict[Place, tuple[Place, Twin]] = field(default_factory=dict)
+    told: set[Place] = field(default_factory=set)
+
+
+def _job(parsed: json_text.JsonText, about: str) -> Job:
+    found = _Findings(list(parsed.mistakes))
+    if not isinstance(parsed.data, dict):
+        what = f"A job is an object, not {shown(parsed.data)}."
+        found.mistakes.append(Mistake("", what, "`farwall schema job` shows what it holds."))
+        raise _refusal(found.mistakes, about)
+    raw = parsed.data
+    _refuse_other_versions(raw, about)
+    _floor_from_features(raw, found)
+    for entry in list(entries(raw, Job)):
+        _look_at(entry, found)
+    found.mistakes += sense_mistakes(raw)
+    found.told |= parsed.spoilt
+    job = _typed(raw, found)
+    if found.mistakes or job is None:
+        raise _refusal(found.mistakes, about)
+    return job
+
+
+def _refuse_other_versions(raw: dict[str, object], about: str) -> None:
+    """A later version is refused at once: its other keys cannot be judged here."""
+    version = raw.get("version")
+    if isinstance(version, bool) or not isinstance(version, int | float):
+        return
+    if version > JOB_VERSION:
+        what = f"This job was made by a later Farwall (version {version:g})."
+        remedy = f"Use that Farwall; this one knows jobs up to version {JOB_VERSION}."
+        raise _refusal([Mistake("version", what, remedy)], about)
+
+
+def _floor_from_features(raw: dict[str, object], found: _Findings) -> None:
+    """Nothing yet: a floor as a GeoJSON FeatureCollection is read in `floor.geojson`."""
+
+
+def _look_at(entry: Entry, found: _Findings) -> None:
+    """Convert the twins of one noun, then look at its keys, its figures and its outline."""
+    doubled, written = convert(entry)
+    found.mistakes += doubled
+    found.written |= written
+    known = list(keys_of(entry.noun))
+    for key in [key for key in entry.values if key not in known]:
+        del entry.values[key]
+        spellings = known + [twin.other for twin in TWINS.get(entry.noun, ())]
+        what = f"`{shown(key).strip(chr(34))}` is not a key here."
+        found.mistakes.append(Mistake(place_text(entry.place), what, did_you_mean(key, spellings)))
+    _look_at_figures(entry, found)
+    if "line" in entry.values:
+        found.mistakes += far_points((*entry.place, "line"), entry.values["line"])
+    mend_rings(entry)
+    found.mistakes += outline_mistakes(entry)
+
+
+def _look_at_figures(entry: Entry, found: _Findings) -> None:
+    for key, value in entry.values.items():
+        limit = LIMITS.get((entry.noun, key))
+        if limit is None or isinstance(value, bool) or not isinstance(value, int | float):
+            continue
+        place = (*entry.place, key)
+        if value > limit.high:
+            found.mistakes.append(beyond(place, value, "at most", limit.high, found.written))
+        elif value <= 0 < limit.low:
+            found.mistakes.append(beyond(place, value, "more than", 0, found.written))
+        elif value < limit.low:
+            found.mistakes.append(beyond(place, value, "at least", limit.low, found.written))
+        else:
+            continue
+        found.told.add(place)
+
+
+def _typed(raw: dict[str, object], found: _Findings) -> Job | None:
+    from pydantic import ValidationError
+
+    try:
+        return adapter().validate_json(json.dumps(raw), strict=True)
+    except ValidationError as error:
+        faults = error.errors(include_url=False)
+    untold = [one for one in faults if not _inside(tuple(one["loc"]), found.told)]
+    found.mistakes += in_words(untold, found.written)
+    return None
+
+
+def _inside(place: Place, told: set[Place]) -> bool:
+    return any(place[:depth] in told for depth in range(len(place) + 1))
+
+
+def _refusal(mistakes: list[Mistake], about: str) -> Refused:
+    each = list(dict.fromkeys(mistakes))
+    count = "1 mistake" if len(each) == 1 else f"{len(each)} mistakes"
+    if len(each) > MOST_MISTAKES:
+        more = f"and {len(each) - MOST_MISTAKES} more."
+        each = [*each[:MOST_MISTAKES], Mistake("", more, "Mend these first.")]
+    return Refused(*each, about=f"{about}: {count}.")

@@ -1,0 +1,53 @@
+"""What a figure of a job can sensibly be: beyond these ends it is a slip of the pen.
+
+The bounds on the nouns say what is possible at all (a tank is not negative);
+these say what no sprayer, slab or person comes near. Our guesses, set wide.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from farwall.facts.job import Coat, Container, RoomSurvey, Sample, Stain, Survey, Tools
+from farwall.floor.nouns import Floor, Opening, Window
+
+FARTHEST_M = 10_000.0
+"""Coordinates beyond 10 km are not metres in the frame of one house."""
+
+
+@dataclass(frozen=True)
+class Limit:
+    """Lowest and highest sensible value, ends included."""
+
+    low: float
+    high: float
+
+
+_DROP_S = Limit(0.01, 86_400)
+_AIR_SPEED_M_S = Limit(0, 40)
+_COVERAGE_M2_PER_L = Limit(0.2, 200)
+
+LIMITS: dict[tuple[type, str], Limit] = {
+    (Survey, "slab_age_days"): Limit(0, 73_000),
+    (Survey, "air_speed_m_s"): _AIR_SPEED_M_S,
+    (Survey, "drop_s"): _DROP_S,
+    (RoomSurvey, "drop_s"): _DROP_S,
+    (Sample, "m2_per_l"): _COVERAGE_M2_PER_L,
+    (Sample, "sheen_loss_min"): Limit(0.05, 1_440),
+    (Sample, "air_speed_m_s"): _AIR_SPEED_M_S,
+    (Sample, "drop_s"): _DROP_S,
+    (Stain, "density_kg_l"): Limit(0.5, 3),
+    (Coat, "m2_per_l"): _COVERAGE_M2_PER_L,
+    (Coat, "added_acid_fl_oz_per_gal"): Limit(0, 64),
+    (Tools, "tank_l"): Limit(0.1, 200),
+    (Tools, "spray_m2_min"): Limit(0.05, 50),
+    (Tools, "walk_m_min"): Limit(2, 200),
+    (Tools, "refill_min"): Limit(0, 120),
+    (Tools, "swap_min"): Limit(0, 60),
+    (Tools, "tip_l_min"): Limit(0.01, 50),
+    (Container, "size_l"): Limit(0.01, 2_000),
+    (Opening, "width_m"): Limit(0.05, 100),
+    (Window, "sill_m"): Limit(0, 20),
+    (Window, "height_m"): Limit(0.05, 20),
+    (Floor, "north_deg"): Limit(-360, 360),
+}

@@ -1,0 +1,103 @@
+"""US twins of a job's keys: feet, gallons and degrees Fahrenheit, converted once, here.
+
+A job may say `tank_gal` where the noun says `tank_l`. Both at once is a
+mistake, for one of the two would be thrown away without a word.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from farwall import units
+from farwall.errors import Mistake
+from farwall.facts.job import Coat, Container, Sample, Stain, Survey, Tools
+from farwall.floor.nouns import Opening, Window
+from farwall.readers.json_text import Place, place_text
+from farwall.readers.shape import Entry
+
+FL_OZ_PER_GAL_FROM_ML_PER_L = 0.128
+"""128 fl oz are one gallon, so 1 mL/L is 0.128 fl oz/gal, exactly."""
+
+
+@dataclass(frozen=True)
+class Twin:
+    """`other` may be written for `key`; the two functions go there and back."""
+
+    other: str
+    key: str
+    to_key: Callable[[float], float]
+    from_key: Callable[[float], float]
+
+
+def _times(other: str, key: str, factor: float) -> Twin:
+    return Twin(other, key, lambda value: value * factor, lambda value: value / factor)
+
+
+def _f(other: str, key: str) -> Twin:
+    return Twin(other, key, units.c_from_f, units.f_from_c)
+
+
+_COVERAGE = Twin(
+    "ft2_per_gal",
+    "m2_per_l",
+    units.m2_per_l_from_ft2_per_gal,
+    units.ft2_per_gal_from_m2_per_l,
+)
+_FT, _IN, _GAL = units.M_PER_FT, units.M_PER_IN, units.L_PER_US_GAL
+_SLAB_AND_AIR = (
+    _f("slab_f", "slab_c"),
+    _f("air_f", "air_c"),
+    _times("air_speed_mph", "air_speed_m_s", units.M_S_PER_MPH),
+)
+
+TWINS: dict[type, tuple[Twin, ...]] = {
+    Survey: _SLAB_AND_AIR,
+    Sample: (*_SLAB_AND_AIR, _COVERAGE),
+    Stain: (_times("density_lb_per_gal", "density_kg_l", units.KG_PER_LB / _GAL),),
+    Coat: (
+        _COVERAGE,
+        _times("added_acid_ml_per_l", "added_acid_fl_oz_per_gal", FL_OZ_PER_GAL_FROM_ML_PER_L),
+    ),
+    Tools: (
+        _times("tank_gal", "tank_l", _GAL),
+        _times("band_ft", "band_m", _FT),
+        _times("spray_ft2_min", "spray_m2_min", units.M2_PER_FT2),
+        _times("walk_ft_min", "walk_m_min", _FT),
+        _times("overlap_in", "overlap_m", _IN),
+        _times("reach_ft", "reach_m", _FT),
+        _times("tip_gal_min", "tip_l_min", _GAL),
+    ),
+    Container: (_times("size_gal", "size_l", _GAL),),
+    Opening: (_times("width_ft", "width_m", _FT), _times("width_in", "width_m", _IN)),
+    Window: (_times("sill_ft", "sill_m", _FT), _times("height_ft", "height_m", _FT)),
+}
+
+
+def convert(entry: Entry) -> tuple[list[Mistake], dict[Place, tuple[Place, Twin]]]:
+    """Put a noun's twins into its own units, in place.
+
+    Returns the mistakes, and for each converted place where it was written
+    and with which twin, so that a later mistake can speak the user's unit.
+    """
+    mistakes: list[Mistake] = []
+    written: dict[Place, tuple[Place, Twin]] = {}
+    for twin in TWINS.get(entry.noun, ()):
+        if twin.other not in entry.values:
+            continue
+        value = entry.values.pop(twin.other)
+        place = (*entry.place, twin.key)
+        if twin.key in entry.values:
+            first = written[place][1].other if place in written else twin.key
+            mistakes.append(
+                Mistake(
+                    place_text(entry.place),
+                    f"`{first}` and `{twin.other}` are both given.",
+                    "Keep one of the two.",
+                )
+            )
+            continue
+        number = isinstance(value, int | float) and not isinstance(value, bool)
+        entry.values[twin.key] = twin.to_key(value) if number else value  # type: ignore[arg-type]
+        written[place] = ((*entry.place, twin.other), twin)
+    return mistakes, written
