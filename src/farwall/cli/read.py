@@ -1,0 +1,124 @@
+"""`farwall read`: what is in a drawing, and what is not."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from dataclasses import replace
+from pathlib import Path
+
+from farwall.errors import Mistake, Refused
+from farwall.facts.reading import Note, Reading
+from farwall.units import ft2_from_m2, ft_from_m
+
+_DONE, _NO_FLOOR = 0, 1
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """The words that `farwall read` takes."""
+    parser.add_argument("file", metavar="FILE", type=Path, help="a DXF drawing")
+    parser.add_argument("--storey", metavar="NAME", help="read this storey only, by name or id")
+    parser.add_argument(
+        "--scale",
+        metavar="METRES_PER_UNIT",
+        type=float,
+        help="metres a drawing unit is, for instance 0.0254; overrules the file",
+    )
+    parser.add_argument("--json", action="store_true", help="print one JSON document")
+
+
+def run(options: argparse.Namespace) -> int:
+    """Print what was read; 1 when no floor is in the file."""
+    from farwall.readers.any_plan import read_plan
+    from farwall.readers.reading_json import reading_json
+
+    reading = read_plan(options.file, scale_m_per_unit=options.scale)
+    if options.storey is not None:
+        reading = one_storey(reading, options.storey)
+    if options.json:
+        print(json.dumps(reading_json(reading), ensure_ascii=False))
+    else:
+        print(summary(reading))
+    return _DONE if reading.floor.rooms else _NO_FLOOR
+
+
+def one_storey(reading: Reading, name: str) -> Reading:
+    """The reading with the rooms of one storey, and what belongs to them."""
+    wanted = [s for s in reading.storeys if name.casefold() in (s.id.casefold(), s.name.casefold())]
+    if not wanted:
+        there = ", ".join(s.name or s.id for s in reading.storeys) or "none"
+        raise Refused(Mistake("--storey", f"there is no storey “{name}” in the file.",
+                              f"It has: {there}."))  # fmt: skip
+    floor = reading.floor
+    rooms = tuple(room for room in floor.rooms if room.storey == wanted[0].id)
+    ids = {room.id for room in rooms}
+    openings = tuple(o for o in floor.openings if ids & set(o.rooms))
+    kept = {opening.id for opening in openings}
+    return replace(
+        reading,
+        floor=replace(floor, rooms=rooms, openings=openings),
+        exits=tuple(way for way in reading.exits if way.opening in kept),
+        storeys=tuple(wanted[:1]),
+        stated={key: value for key, value in reading.stated.items() if key in ids},
+    )
+
+
+def summary(reading: Reading) -> str:
+    """What was read, for a person."""
+    parts = [_heading(reading), _rooms(reading), _openings(reading)]
+    for title, notes in (
+        ("Mended", reading.mended),
+        ("Left open, look at these", reading.left),
+        ("To be said by you", reading.asks),
+    ):
+        if notes:
+            parts.append("\n".join([f"{title}:", *(f"  {_note(n, reading)}" for n in notes)]))
+    return "\n\n".join(part for part in parts if part)
+
+
+def _heading(reading: Reading) -> str:
+    unit = f", drawn in {reading.length_unit}" if reading.length_unit else ", unit not known"
+    rooms, openings = len(reading.floor.rooms), len(reading.floor.openings)
+    return (
+        f"{reading.format}{unit}. {rooms} rooms, {openings} openings, "
+        f"{len(reading.exits)} ways out, {len(reading.floor.windows)} windows, "
+        f"{len(reading.floor.fixtures)} fixtures."
+    )
+
+
+def _rooms(reading: Reading) -> str:
+    known = reading.scale_m_per_unit is not None
+    lines, total = [], 0.0
+    for room in reading.floor.rooms:
+        area = room.polygon.shape.area
+        total += area
+        stated = reading.stated.get(room.id)
+        said = (
+            f"   written: {stated.text} = {ft2_from_m2(stated.area_m2):.1f} ft²" if stated else ""
+        )
+        lines.append(f"  {room.id:<24.24} {_area(area, known=known)}  {room.name}{said}")
+    if lines and known:
+        lines.append(f"  {'in all':<24} {_area(total, known=known)}")
+    return "\n".join(["Rooms:", *lines]) if lines else "No rooms were found."
+
+
+def _area(area_m2: float, *, known: bool) -> str:
+    return f"{ft2_from_m2(area_m2):8.1f} ft² {area_m2:8.2f} m²" if known else "   (no scale)"
+
+
+def _openings(reading: Reading) -> str:
+    known = reading.scale_m_per_unit is not None
+    exits = {way.opening for way in reading.exits}
+    lines = []
+    for opening in reading.floor.openings:
+        width = opening.width_m if known else None
+        wide = f"{ft_from_m(width):5.2f} ft {width:5.2f} m" if width else " " * 15
+        where = " – ".join(opening.rooms) if len(opening.rooms) > 1 else f"{opening.rooms[0]} – out"
+        lines.append(f"  {opening.kind:<8} {wide}  {where}{'  (way out)' * (opening.id in exits)}")
+    return "\n".join(["Openings:", *lines]) if lines else ""
+
+
+def _note(note: Note, reading: Reading) -> str:
+    if note.where is None or reading.scale_m_per_unit is None:
+        return f"[{note.code}] {note.what}"
+    return f"[{note.code}] {note.what} (at {note.where[0]:.2f}, {note.where[1]:.2f} m)"

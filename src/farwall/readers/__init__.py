@@ -1,0 +1,1 @@
+"""Readers of other people's files: drawings, weather, jobs."""

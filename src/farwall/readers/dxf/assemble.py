@@ -1,0 +1,204 @@
+"""Gives ids, shifts the origin, and puts the reading together."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import shapely
+from shapely.affinity import translate
+
+from farwall.facts.reading import Note, Reading, Stated, Storey
+from farwall.floor.geometry import DECIMALS, Point, polygon_geometry
+from farwall.floor.nouns import Exit, Floor, Opening, Room, Window
+from farwall.readers.dxf.rooms import Found, Sorted
+from farwall.readers.dxf.sheet import Sheet
+from farwall.readers.dxf.unit import UnitFinding
+from farwall.readers.dxf.ways import Way, Ways, is_exit
+from farwall.readers.room_names import Ids, slug
+from farwall.readers.sizes import StatedSize
+from farwall.units import M_PER_FT
+
+STOREY = Storey("storey-1", "")
+_CLOSET_M2 = 4.0
+
+
+def assemble(
+    sheet: Sheet, unit: UnitFinding, faces: Sorted, ways: Ways, mended: list[Note]
+) -> Reading:
+    """The reading, its lower left corner at the origin."""
+    faces.rooms, order = _in_reading_order(faces.rooms)
+    corner = _corner(faces)
+    names, guessed = _names(faces.rooms)
+    ids = Ids()
+    room_ids = [
+        ids.take(slug(found.first_name or name))
+        for found, name in zip(faces.rooms, names, strict=True)
+    ]
+    rooms = tuple(
+        Room(room_id, polygon_geometry(_shifted(found.shape, corner)), name, STOREY.id)
+        for room_id, found, name in zip(room_ids, faces.rooms, names, strict=True)
+    )
+    openings, exits = _openings(ways.openings, room_ids, order, corner)
+    floor = Floor(
+        rooms=rooms,
+        openings=openings,
+        windows=tuple(
+            Window(_line(way, corner), None, way.signs.height_m) for way in _placed(ways.windows)
+        ),
+        north_deg=sheet.north_deg,
+    )
+    stated = {
+        room_id: known
+        for room_id, found in zip(room_ids, faces.rooms, strict=True)
+        if (known := _stated(found, unit)) is not None
+    }
+    notes = [*unit.mended, *mended, *_origin(corner, rooms)]
+    left = [*faces.left, *ways.left, *guessed, *_left(sheet, faces)]
+    return Reading(
+        format="DXF",
+        length_unit=unit.unit,
+        header_unit=unit.header,
+        scale_m_per_unit=unit.scale,
+        floor=floor,
+        exits=exits,
+        storeys=(STOREY,) if rooms else (),
+        stated=stated,
+        mended=tuple(_moved(note, corner) for note in notes),
+        left=tuple(_moved(note, corner) for note in left),
+        asks=(*unit.asks, *_asks(rooms, exits)),
+    )
+
+
+def _in_reading_order(rooms: list[Found]) -> tuple[list[Found], dict[int, int]]:
+    """Rooms from the top left on, and where each one went."""
+
+    def place(index: int) -> tuple[float, float]:
+        low_x, _, _, high_y = rooms[index].shape.bounds
+        return -round(high_y, 1), round(low_x, 1)
+
+    order = sorted(range(len(rooms)), key=place)
+    return [rooms[i] for i in order], {old: new for new, old in enumerate(order)}
+
+
+def _corner(faces: Sorted) -> Point:
+    shapes = [found.shape for found in faces.rooms] or [found.shape for found in faces.outdoors]
+    if not shapes:
+        return 0.0, 0.0
+    low_x, low_y, _, _ = shapely.unary_union(shapes).bounds
+    return round(low_x, DECIMALS), round(low_y, DECIMALS)
+
+
+def _shifted(shape: shapely.Polygon, corner: Point) -> shapely.Polygon:
+    plain = shape.simplify(0.0002)
+    moved = translate(plain, -corner[0], -corner[1])
+    if not isinstance(moved, shapely.Polygon):
+        raise TypeError("a polygon stays a polygon when it is shifted")
+    return moved
+
+
+def _names(rooms: list[Found]) -> tuple[list[str], list[Note]]:
+    names, notes = [], []
+    for found in rooms:
+        name = found.name
+        if not name and found.shape.area < _CLOSET_M2:
+            name = "Closet"
+            point = found.shape.representative_point()
+            what = (
+                f"A room of {found.shape.area:.1f} m² has no name in the drawing; called a closet."
+            )
+            notes.append(Note("name-guessed", what, (float(point.x), float(point.y))))
+        names.append(name)
+    return names, notes
+
+
+def _openings(
+    ways: list[Way], room_ids: list[str], order: dict[int, int], corner: Point
+) -> tuple[tuple[Opening, ...], tuple[Exit, ...]]:
+    opening_ids, exit_ids = Ids(), Ids()
+    openings, exits = [], []
+    for way in _placed(ways):
+        rooms = tuple(room_ids[order[place]] for place in way.rooms)
+        opening_id = opening_ids.take(f"{way.kind}-{'-'.join(dict.fromkeys(rooms))}")
+        threshold = polygon_geometry(_shifted(way.portal.shape, corner))
+        openings.append(
+            Opening(
+                opening_id,
+                way.kind,
+                _line(way, corner),
+                rooms,
+                round(way.portal.width_m, DECIMALS),
+                threshold,
+            )
+        )
+        if is_exit(way):
+            exits.append(Exit(exit_ids.take(f"exit-{rooms[0]}"), opening_id))
+    return tuple(openings), tuple(exits)
+
+
+def _placed(ways: list[Way]) -> list[Way]:
+    return sorted(ways, key=lambda w: (-round(w.portal.middle[1], 1), round(w.portal.middle[0], 1)))
+
+
+def _line(way: Way, corner: Point) -> tuple[Point, Point]:
+    a, b = way.portal.seam
+    return _at(a, corner), _at(b, corner)
+
+
+def _at(point: Point, corner: Point) -> Point:
+    return (
+        round(point[0] - corner[0], DECIMALS) + 0.0,
+        round(point[1] - corner[1], DECIMALS) + 0.0,
+    )
+
+
+def _moved(note: Note, corner: Point) -> Note:
+    return note if note.where is None else replace(note, where=_at(note.where, corner))
+
+
+def _stated(found: Found, unit: UnitFinding) -> Stated | None:
+    areas = [_area_m2(label.size, unit) for label in found.labels if label.size]
+    if not areas or any(area is None for area in areas):
+        return None
+    text = " + ".join(label.size.text for label in found.labels if label.size)
+    return Stated(round(sum(area for area in areas if area), 4), "size-text", text)
+
+
+def _area_m2(size: StatedSize, unit: UnitFinding) -> float | None:
+    if size.area_m2:
+        return size.area_m2
+    if size.sides_m:
+        return size.sides_m[0] * size.sides_m[1]
+    if size.bare and unit.scale:
+        side = M_PER_FT if unit.unit in {"in", "ft"} else 1.0
+        return size.bare[0] * size.bare[1] * side**2
+    return None
+
+
+def _origin(corner: Point, rooms: tuple[Room, ...]) -> list[Note]:
+    if not rooms or max(map(abs, corner)) < 10**-DECIMALS:
+        return []
+    what = (
+        f"The rooms' lower left corner, {corner[0]:.3f} m right and {corner[1]:.3f} m up in the "
+        "drawing, was made the origin."
+    )
+    return [Note("origin-moved", what, corner)]
+
+
+def _left(sheet: Sheet, faces: Sorted) -> list[Note]:
+    notes = [
+        Note("label-lost", f"“{label.name}” is lettered where no walls close a room.", label.at)
+        for label in faces.lost_labels
+    ]
+    notes += [
+        Note("not-read", f"{count} × {kind} could not be read and were passed over.")
+        for kind, count in sheet.skipped
+    ]
+    return notes
+
+
+def _asks(rooms: tuple[Room, ...], exits: tuple[Exit, ...]) -> list[Note]:
+    if not rooms:
+        return [Note("tracing", "No lines close a room here. Trace the rooms by hand.")]
+    if not exits:
+        return [Note("way-out", "No door leads outside. Say which opening is the way out.")]
+    return []

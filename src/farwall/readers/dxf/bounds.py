@@ -1,0 +1,92 @@
+"""Which strokes close a room: walls, outlines, door heads, jambs; leaves and panels do not.
+
+Lengths are metres from here on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import shapely
+
+from farwall.floor.geometry import Point
+from farwall.readers.dxf.sheet import Role, Sheet, Stroke
+
+GRID_M = 0.0001
+"""Lines nearer than this are one line: a tenth of a millimetre."""
+_TOUCH_M = 0.006
+_STRONG = {Role.WALL, Role.OUTLINE, Role.HEADER, Role.AREA}
+
+
+@dataclass(frozen=True)
+class Bounds:
+    """The strokes that close rooms, and those of openings that do not (leaves, panels, glass)."""
+
+    strong: tuple[Stroke, ...]
+    jambs: tuple[Stroke, ...]
+    loose: tuple[Stroke, ...]
+    doubles: int
+
+    @property
+    def closing(self) -> tuple[Stroke, ...]:
+        """All strokes that close rooms."""
+        return self.strong + self.jambs
+
+
+def find_bounds(sheet: Sheet) -> Bounds:
+    """The bounds of the rooms on a sheet in metres."""
+    strokes = [s for s in sheet.strokes if s.length > GRID_M]
+    strong = _undashed([s for s in strokes if s.role in _STRONG and not s.block])
+    if not any(s.role in {Role.WALL, Role.AREA} for s in strong):
+        strong += _undashed([s for s in strokes if s.role is Role.OTHER and not s.block])
+    single, doubles = _without_doubles(strong)
+    openings = [s for s in strokes if s.role is Role.OPENING]
+    jambs = _held_at_both_ends(openings, single)
+    kept = set(map(id, jambs))
+    loose = [s for s in openings if id(s) not in kept]
+    return Bounds(tuple(single), tuple(jambs), tuple(loose), doubles)
+
+
+def line(stroke: Stroke) -> shapely.LineString:
+    """The stroke as a shapely line."""
+    return shapely.LineString([stroke.start, stroke.end])
+
+
+def _undashed(strokes: list[Stroke]) -> list[Stroke]:
+    """Dashed strokes tell of things overhead, unless the whole drawing is dashed."""
+    return [s for s in strokes if not s.dashed] or strokes
+
+
+def _without_doubles(strokes: Sequence[Stroke]) -> tuple[list[Stroke], int]:
+    seen: dict[tuple[Point, Point], Stroke] = {}
+    for stroke in strokes:
+        ends = sorted(_rounded(point) for point in (stroke.start, stroke.end))
+        seen.setdefault((ends[0], ends[1]), stroke)
+    return list(seen.values()), len(strokes) - len(seen)
+
+
+def _rounded(point: Point) -> Point:
+    return round(point[0] / GRID_M) * GRID_M, round(point[1] / GRID_M) * GRID_M
+
+
+def _held_at_both_ends(openings: list[Stroke], strong: list[Stroke]) -> list[Stroke]:
+    """Strokes that end on a bound at both ends; a leaf stands free at one, a panel at both."""
+    held: list[Stroke] = []
+    rest, bounds = openings, [line(s) for s in strong]
+    while rest:
+        if not bounds:
+            return held
+        tree = shapely.STRtree(bounds)
+        new = [s for s in rest if _touches(tree, s.start) and _touches(tree, s.end)]
+        if not new:
+            return held
+        held += new
+        taken = set(map(id, new))
+        rest = [s for s in rest if id(s) not in taken]
+        bounds += [line(s) for s in new]
+    return held
+
+
+def _touches(tree: shapely.STRtree, point: Point) -> bool:
+    return len(tree.query(shapely.Point(point), predicate="dwithin", distance=_TOUCH_M)) > 0

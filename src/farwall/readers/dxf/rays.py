@@ -1,0 +1,36 @@
+"""How far it is from a lettering to the walls around it."""
+
+from __future__ import annotations
+
+from math import cos, radians, sin
+
+from farwall.floor.geometry import Point
+from farwall.readers.dxf.sheet import Role, Sheet, Stroke
+
+
+def free_spans(sheet: Sheet, at: Point, turned_deg: float) -> tuple[float, float] | None:
+    """The clear lengths along and across the lettering, wall to wall, or None."""
+    walls = [s for s in sheet.strokes if s.role in {Role.WALL, Role.HEADER, Role.OUTLINE}]
+    walls = walls or [s for s in sheet.strokes if s.role is Role.OTHER]
+    turn = radians(turned_deg)
+    along = _span(walls, at, (cos(turn), sin(turn)))
+    across = _span(walls, at, (-sin(turn), cos(turn)))
+    return (along, across) if along and across else None
+
+
+def _span(walls: list[Stroke], at: Point, way: Point) -> float | None:
+    hits = [hit for wall in walls if (hit := _hit(wall, at, way)) is not None]
+    ahead = min((h for h in hits if h > 0), default=None)
+    behind = max((h for h in hits if h < 0), default=None)
+    return ahead - behind if ahead is not None and behind is not None else None
+
+
+def _hit(wall: Stroke, at: Point, way: Point) -> float | None:
+    ax, ay = wall.start[0] - at[0], wall.start[1] - at[1]
+    dx, dy = wall.end[0] - wall.start[0], wall.end[1] - wall.start[1]
+    cross = way[0] * dy - way[1] * dx
+    if abs(cross) < 1e-12 * (abs(dx) + abs(dy)) or cross == 0.0:
+        return None
+    along_wall = (way[1] * ax - way[0] * ay) / cross
+    along_ray = (ax * dy - ay * dx) / cross
+    return along_ray if 0.0 <= along_wall <= 1.0 else None

@@ -1,0 +1,133 @@
+"""Tells rooms from wall bodies, thresholds, shafts and outside slabs among the faces."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+import shapely
+
+from farwall.facts.reading import Note
+from farwall.readers.dxf.faces import Face
+from farwall.readers.dxf.labels import Label, names_among
+from farwall.readers.dxf.portals import Portal
+from farwall.readers.room_names import is_outdoors
+
+ROOM_BREADTH_M = 0.45
+"""Narrower faces are wall bodies: no closet is that shallow (common practice, no source)."""
+_LEAF_M = 0.06
+_SHAFT_M2 = 1.5
+
+
+@dataclass(frozen=True)
+class Found:
+    """A room face with what is lettered in it."""
+
+    shape: shapely.Polygon
+    labels: tuple[Label, ...] = ()
+
+    @property
+    def name(self) -> str:
+        """All names in it, the largest stated size first."""
+        names = [label.name for label in _by_size(self.labels) if label.name]
+        return " + ".join(dict.fromkeys(names))
+
+    @property
+    def first_name(self) -> str:
+        """The name of its largest labelled part."""
+        return next((label.name for label in _by_size(self.labels) if label.name), "")
+
+
+@dataclass
+class Sorted:
+    """The faces, each in its place."""
+
+    rooms: list[Found] = field(default_factory=list)
+    outdoors: list[Found] = field(default_factory=list)
+    shafts: list[shapely.Polygon] = field(default_factory=list)
+    left: list[Note] = field(default_factory=list)
+    lost_labels: list[Label] = field(default_factory=list)
+
+
+def sort_faces(faces: Sequence[Face], portals: Sequence[Portal], labels: Sequence[Label]) -> Sorted:
+    """Rooms and outside slabs among the faces, with what could not be placed."""
+    under = shapely.unary_union([portal.shape.buffer(0.01) for portal in portals])
+    wide = [f for f in faces if f.breadth_m >= ROOM_BREADTH_M and not under.covers(f.shape)]
+    leaves = [f.shape for f in faces if f.breadth_m < _LEAF_M]
+    sorted_faces = Sorted()
+    placed: set[int] = set()
+    for face in wide:
+        inside = [label for label in labels if face.shape.intersects(shapely.Point(label.at))]
+        placed.update(map(id, inside))
+        _place(face.shape, tuple(names_among(inside)), portals, sorted_faces)
+    _fill_leaves(sorted_faces, leaves)
+    sorted_faces.lost_labels = [
+        label for label in labels if label.size and label.name and id(label) not in placed
+    ]
+    return sorted_faces
+
+
+def _place(
+    shape: shapely.Polygon, labels: tuple[Label, ...], portals: Sequence[Portal], into: Sorted
+) -> None:
+    found = Found(shape, labels)
+    names = [label.name for label in labels if label.name]
+    if names and all(is_outdoors(name) for name in names):
+        into.outdoors.append(found)
+        what = (
+            f"{found.name} ({shape.area:.1f} m²) is a slab outside the house: not among the rooms."
+        )
+        into.left.append(Note("outside-slab", what, _place_of(shape)))
+    elif names or shape.area >= _SHAFT_M2 or _has_way_in(shape, portals):
+        into.rooms.append(found)
+    else:
+        into.shafts.append(shape)
+        what = (
+            f"A closed shape of {shape.area:.1f} m² without a name or a way in "
+            "(a shaft or a chase?) was left out."
+        )
+        into.left.append(Note("closed-shape", what, _place_of(shape)))
+
+
+def _has_way_in(shape: shapely.Polygon, portals: Sequence[Portal]) -> bool:
+    return any(
+        shape.distance(portal.shape) < 0.01
+        and max(side_share(shape, face) for face in portal.faces) > 0.5
+        for portal in portals
+    )
+
+
+def side_share(
+    shape: shapely.Polygon, side: tuple[tuple[float, float], tuple[float, float]]
+) -> float:
+    """How much of a portal's side runs along the edge of a shape, from 0 to 1."""
+    line = shapely.LineString(side)
+    return float(line.intersection(shape.boundary.buffer(0.006)).length / line.length)
+
+
+def _fill_leaves(into: Sorted, leaves: list[shapely.Polygon]) -> None:
+    """A door's leaf drawn as a closed box is floor like the rest of its room."""
+    for leaf in leaves:
+        for index, room in enumerate(into.rooms):
+            shared = room.shape.boundary.intersection(leaf.boundary.buffer(0.002)).length
+            if shared > 0.55 * leaf.length:
+                whole = room.shape.union(leaf.buffer(0.001)).buffer(0)
+                if isinstance(whole, shapely.Polygon):
+                    into.rooms[index] = Found(whole, room.labels)
+
+
+def _place_of(shape: shapely.Polygon) -> tuple[float, float]:
+    point = shape.representative_point()
+    return float(point.x), float(point.y)
+
+
+def _by_size(labels: Sequence[Label]) -> list[Label]:
+    return sorted(labels, key=lambda label: -_area(label))
+
+
+def _area(label: Label) -> float:
+    size = label.size
+    if size is None:
+        return 0.0
+    sides = size.sides_m or size.bare
+    return size.area_m2 or (sides[0] * sides[1] if sides else 0.0)
