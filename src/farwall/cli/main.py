@@ -1,0 +1,78 @@
+"""The command line: parse, call one use case, show. Nothing is reckoned here.
+
+Each command lives in a module of its own with `arguments(parser)` and
+`run(options) -> exit code`; only the one that is called gets imported, so that
+`farwall --help` answers at once.
+"""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import sys
+from collections.abc import Sequence
+
+from farwall.errors import FarwallError, Refused, Unanswerable
+
+DONE, ANSWER_IS_NO, CALLERS_MISTAKE = 0, 1, 2
+
+COMMANDS = {
+    "demo": "plan an invented house, to see what comes out",
+    "read": "read a drawing: rooms, openings, exits, what was mended and what is left",
+    "job": "make a job from a plan, with defaults for all else",
+    "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
+    "check": "replay a plan on the floor and say what is wrong with it",
+    "reckon": "one sum: coverage, batch, evaporation, open time and others",
+    "schema": "the JSON Schema of a job or a plan",
+}
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Exit code: 0 done, 1 the answer is no, 2 the caller's mistake."""
+    words = list(sys.argv[1:] if argv is None else argv)
+    command = next((word for word in words if not word.startswith("-")), None)
+    parser = _parser(command)
+    options = parser.parse_args(words)
+    if options.command is None:
+        parser.print_help()
+        return DONE
+    module = importlib.import_module(f"farwall.cli.{options.command}")
+    try:
+        return int(module.run(options))
+    except Refused as refusal:
+        return _say(refusal.about, *map(str, refusal.mistakes), code=CALLERS_MISTAKE)
+    except Unanswerable as no:
+        return _say(no.reason, *no.remedies, code=ANSWER_IS_NO)
+    except FarwallError as error:
+        return _say(str(error), code=CALLERS_MISTAKE)
+    except BrokenPipeError:
+        sys.stderr.close()
+        return DONE
+    except OSError as error:
+        place = f"{error.filename}: " if error.filename else ""
+        return _say(f"{place}{error.strerror or error}.", code=CALLERS_MISTAKE)
+
+
+def _parser(command: str | None) -> argparse.ArgumentParser:
+    from farwall import __version__
+
+    parser = argparse.ArgumentParser(
+        prog="farwall",
+        description="Plan the spraying of an acid-stained slab: from the far wall to the door.",
+        epilog="The sheet of the material in hand, local codes and licensed practice win over "
+        "anything printed here.",
+    )
+    parser.add_argument("--version", action="version", version=f"farwall {__version__}")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
+    for name, what in COMMANDS.items():
+        sub = commands.add_parser(name, help=what, description=what)
+        if name == command:
+            importlib.import_module(f"farwall.cli.{name}").arguments(sub)
+    return parser
+
+
+def _say(*lines: str, code: int) -> int:
+    for line in lines:
+        if line:
+            print(line, file=sys.stderr)
+    return code

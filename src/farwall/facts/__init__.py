@@ -1,0 +1,1 @@
+"""The nouns: job, plan, reading. No reckoning."""

@@ -1,0 +1,162 @@
+"""The facts of a job: what was measured, chosen or told. No reckoning here.
+
+Every value but the floor and its exits may be missing; `facts.defaults` says
+what is then taken and how far to trust it. Minutes, metres, litres, degrees
+Celsius.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Annotated, Literal
+
+from annotated_types import Ge, Gt, Le, MaxLen, MinLen
+
+from farwall.floor.nouns import Exit, Floor
+
+Positive = Annotated[float, Gt(0)]
+NotNegative = Annotated[float, Ge(0)]
+Percent = Annotated[float, Ge(0), Le(100)]
+SlabC = Annotated[float, Ge(-30), Le(70)]
+Finish = Literal["hard trowel", "trowel", "float", "broom"]
+Id = Annotated[str, MinLen(1), MaxLen(80)]
+
+JOB_VERSION = 1
+
+
+@dataclass(frozen=True)
+class RoomSurvey:
+    """What was found in one room: seconds a water drop takes to go in, finish, sun, draught."""
+
+    drop_s: Positive | None = None
+    finish: Finish | None = None
+    sun: bool = False
+    draught: bool = False
+
+
+@dataclass(frozen=True)
+class Survey:
+    """The slab and the air as found, for the whole house and by room id."""
+
+    slab_age_days: NotNegative | None = None
+    slab_c: SlabC | None = None
+    air_c: SlabC | None = None
+    rh_percent: Percent | None = None
+    air_speed_m_s: NotNegative | None = None
+    drop_s: Positive | None = None
+    finish: Finish | None = None
+    rooms: dict[str, RoomSurvey] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Sample:
+    """A sample made on this slab: what it drank, how long its sheen lasted, how it looked."""
+
+    id: Id
+    coat: str | None = None
+    room: str | None = None
+    m2_per_l: Positive | None = None
+    sheen_loss_min: Positive | None = None
+    slab_c: SlabC | None = None
+    air_c: SlabC | None = None
+    rh_percent: Percent | None = None
+    air_speed_m_s: NotNegative | None = None
+    drop_s: Positive | None = None
+    verdict: Literal["light", "right", "dark"] | None = None
+
+
+@dataclass(frozen=True)
+class Stain:
+    """A stain as bought: its own name for the colour, and what its sheet says."""
+
+    id: Id
+    name: str = ""
+    hcl_percent_low: Percent | None = None
+    hcl_percent_high: Percent | None = None
+    density_kg_l: Positive | None = None
+    chromate: bool | None = None
+    lots: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Coat:
+    """One coat of one colour; `cut` is stain : water by volume, such as `1:2`."""
+
+    id: Id
+    stain: str
+    cut: str
+    m2_per_l: Positive | None = None
+    added_acid_fl_oz_per_gal: NotNegative | None = None
+
+
+@dataclass(frozen=True)
+class Crew:
+    """Who sprays, who helps. A second adult is on site in any case: nobody works alone."""
+
+    sprayers: Annotated[int, Ge(1), Le(2)] = 1
+    helper: bool = False
+    second_adult: bool = True
+
+
+@dataclass(frozen=True)
+class Tools:
+    """Sprayer and motion: litres, metres, minutes. `None` takes the default of its rank."""
+
+    tank_l: Positive | None = None
+    band_m: Annotated[float, Ge(0.3), Le(3)] | None = None
+    spray_m2_min: Positive | None = None
+    walk_m_min: Positive | None = None
+    refill_min: NotNegative | None = None
+    swap_min: NotNegative | None = None
+    overlap_m: Annotated[float, Ge(0), Le(0.305)] | None = None
+    reach_m: Annotated[float, Ge(0.5), Le(4)] | None = None
+    tip_l_min: Positive | None = None
+    spare_sprayer: bool = True
+
+
+@dataclass(frozen=True)
+class Container:
+    """A size that the stain is sold in; `stain` empty means any of the job's stains."""
+
+    size_l: Positive
+    price: Annotated[str, MinLen(1)]
+    stain: str = ""
+
+
+@dataclass(frozen=True)
+class Prices:
+    """What stain costs here. Amounts as text, so that no cent is lost in a float."""
+
+    currency: str = "USD"
+    containers: tuple[Container, ...] = ()
+
+
+@dataclass(frozen=True)
+class Wishes:
+    """What the user asks for: certainty of not running dry, order, notes for the sheet."""
+
+    certainty_percent: Annotated[float, Ge(50), Le(99.99)] | None = None
+    spread_percent: Annotated[float, Ge(1), Le(100)] | None = None
+    order: tuple[str, ...] = ()
+    units: Literal["us", "metric"] = "us"
+    notes: str = ""
+
+
+@dataclass(frozen=True)
+class Job:
+    """Facts of one job. `starts_at` is ISO 8601 with an offset."""
+
+    version: Literal[1]
+    floor: Floor
+    exits: Annotated[tuple[Exit, ...], MinLen(1)]
+    id: str = ""
+    name: str = ""
+    starts_at: str | None = None
+    survey: Survey = field(default_factory=Survey)
+    samples: tuple[Sample, ...] = ()
+    stains: tuple[Stain, ...] = ()
+    coats: tuple[Coat, ...] = ()
+    crew: Crew = field(default_factory=Crew)
+    tools: Tools = field(default_factory=Tools)
+    prices: Prices = field(default_factory=Prices)
+    wishes: Wishes = field(default_factory=Wishes)

@@ -1,0 +1,55 @@
+"""What a reader found in a file: a floor, and an honest list beside it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+from farwall.floor.geometry import Point
+from farwall.floor.nouns import Exit, Floor
+
+StatedKind = Literal["net", "gross", "wall-centre", "size-text"]
+
+
+@dataclass(frozen=True)
+class Storey:
+    """A level of the house; `elevation_m` is None where the file does not say."""
+
+    id: str
+    name: str
+    elevation_m: float | None = None
+
+
+@dataclass(frozen=True)
+class Stated:
+    """What the file itself says of a room's size, kept apart from its geometry."""
+
+    area_m2: float
+    kind: StatedKind
+    text: str = ""
+
+
+@dataclass(frozen=True)
+class Note:
+    """Something mended, left open or asked: a code, a place in metres if it has one, words."""
+
+    code: str
+    what: str
+    where: Point | None = None
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A floor read from a file, with its unit, its repairs and its open questions."""
+
+    format: str
+    length_unit: str
+    header_unit: str
+    scale_m_per_unit: float | None
+    floor: Floor
+    exits: tuple[Exit, ...] = ()
+    storeys: tuple[Storey, ...] = ()
+    stated: dict[str, Stated] = field(default_factory=dict)
+    mended: tuple[Note, ...] = ()
+    left: tuple[Note, ...] = ()
+    asks: tuple[Note, ...] = ()

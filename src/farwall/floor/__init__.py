@@ -1,0 +1,1 @@
+"""The floor: rooms, openings, geometry, take-off. Pure values, metres."""

@@ -1,0 +1,68 @@
+"""The one place where feet, gallons and degrees Fahrenheit exist.
+
+Inside, everything is SI (metres, litres, degrees Celsius, minutes for times
+of the day). Factors are exact by definition unless a line says otherwise.
+Source: NIST Handbook 44 appendix C and NIST SP 811 appendix B [nist-hb44].
+"""
+
+from __future__ import annotations
+
+M_PER_FT = 0.3048
+M_PER_IN = 0.0254
+M2_PER_FT2 = M_PER_FT**2
+L_PER_US_GAL = 3.785411784
+L_PER_US_FL_OZ = L_PER_US_GAL / 128
+KG_PER_LB = 0.45359237
+M_S_PER_MPH = 0.44704
+MM_PER_MIL = 0.0254
+KG_M2_PER_LB_FT2 = KG_PER_LB / M2_PER_FT2
+PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
+
+
+def ft2_from_m2(area_m2: float) -> float:
+    """Square feet."""
+    return area_m2 / M2_PER_FT2
+
+
+def ft_from_m(length_m: float) -> float:
+    """Feet."""
+    return length_m / M_PER_FT
+
+
+def gal_from_l(volume_l: float) -> float:
+    """US gallons."""
+    return volume_l / L_PER_US_GAL
+
+
+def l_from_gal(volume_gal: float) -> float:
+    """Litres from US gallons."""
+    return volume_gal * L_PER_US_GAL
+
+
+def c_from_f(temperature_f: float) -> float:
+    """Degrees Celsius from degrees Fahrenheit."""
+    return (temperature_f - 32.0) / 1.8
+
+
+def f_from_c(temperature_c: float) -> float:
+    """Degrees Fahrenheit from degrees Celsius."""
+    return temperature_c * 1.8 + 32.0
+
+
+def m2_per_l_from_ft2_per_gal(coverage: float) -> float:
+    """Square metres a litre covers, from square feet a US gallon covers."""
+    return coverage * M2_PER_FT2 / L_PER_US_GAL
+
+
+def ft2_per_gal_from_m2_per_l(coverage: float) -> float:
+    """Square feet a US gallon covers, from square metres a litre covers."""
+    return coverage * L_PER_US_GAL / M2_PER_FT2
+
+
+def feet_and_inches(length_m: float) -> str:
+    """A tape reading to the nearest half inch, such as `12' 3½"`."""
+    halves = round(length_m / M_PER_IN * 2)
+    sign = "-" if halves < 0 else ""
+    feet, rest = divmod(abs(halves), 24)
+    inches, half = divmod(rest, 2)
+    return f"{sign}{feet}' {inches}{'½' if half else ''}\""
