@@ -1,0 +1,147 @@
+"""How long edges live and coats take to dry on this job's day: survey, sample and weather joined.
+
+A typed reading wins over the weather file; the budget of an edge is prudent
+until learned (`air.clocks.edge_budget`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from functools import cached_property
+
+from farwall.air.clocks import Timed, dry_to_recoat, edge_budget, open_time
+from farwall.air.conditions import Conditions
+from farwall.air.day import HourAtSlab, Readings, at, hours_at_slab
+from farwall.air.limits import drop_verdict, slab_verdict
+from farwall.air.weather import WeatherFile
+from farwall.errors import Unanswerable
+from farwall.evidence import Rank, Span
+from farwall.facts.job import Sample, Survey
+from farwall.facts.plan import Clock, OpenTime
+from farwall.facts.settled import SettledCoat, SettledJob
+
+_LONGEST_MIN = 24 * 60.0
+_DAY_H = 48
+
+
+@dataclass(frozen=True)
+class Lasting:
+    """Answers for any room, coat and minute: how long an edge lives, when the coat is dry."""
+
+    job: SettledJob
+    hours: tuple[HourAtSlab, ...] = ()
+
+    @cached_property
+    def starts_at(self) -> datetime:
+        """The first stroke."""
+        return datetime.fromisoformat(self.job.starts_at)
+
+    def conditions(self, at_min: float) -> Conditions:
+        """Slab and air at a minute of the plan."""
+        if self.hours:
+            return at(self.hours, self.starts_at + timedelta(minutes=at_min)).conditions
+        survey = self.job.survey
+        return Conditions(survey.slab_c, survey.air_c, survey.rh_percent, survey.air_speed_m_s)
+
+    def refusal(self, rooms: tuple[str, ...], at_min: float) -> Unanswerable | None:
+        """Why these rooms may not be stained at that minute, or None."""
+        verdicts = [slab_verdict(surface_c=self.conditions(at_min).surface_c)]
+        verdicts += [drop_verdict(drop_s=self.job.room(room).drop_s) for room in rooms]
+        for verdict in verdicts:
+            if verdict.word == "no":
+                return Unanswerable(verdict.reason, remedies=verdict.remedies)
+        return None
+
+    def open_time(self, rooms: tuple[str, ...], coat: SettledCoat, at_min: float) -> OpenTime:
+        """The open time of a field: that of its quickest room; `low` is the prudent budget.
+
+        All zero when the slab says no.
+        """
+        if self.refusal(rooms, at_min) is not None:
+            return OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
+        return min((self._of_room(room, coat, at_min) for room in rooms), key=lambda o: o.low)
+
+    def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
+        found = self.job.room(room)
+        told = found.drop_told
+        sample = coat.sample if coat.sample and coat.sample.sheen_loss_min else None
+        span = open_time(
+            self.conditions(at_min),
+            m2_per_l=coat.m2_per_l,
+            drop_s=found.drop_s if told else None,
+            finish=found.finish,
+            timed=_timed(sample),
+        )
+        budget = edge_budget(
+            span,
+            sample_min=sample.sheen_loss_min if sample else None,
+            sun=found.sun,
+            draught=found.draught,
+        )
+        likely = _finite(span.likely)
+        return OpenTime(
+            round(budget.value, 2),
+            round(max(likely, budget.value), 2),
+            round(max(_finite(span.high), likely, budget.value), 2),
+            budget.rank.value,
+            budget.source,
+        )
+
+    def dry(self, coat: SettledCoat, at_min: float) -> Clock:
+        """The wait from the end of this coat to the next."""
+        try:
+            span = dry_to_recoat(self.conditions(at_min), m2_per_l=coat.m2_per_l)
+        except Unanswerable as no:
+            return Clock(coat.id, "dry to recoat", 0.0, None, None, Rank.PRACTICE.value, no.reason)
+        return _clock(coat.id, "dry to recoat", span)
+
+
+def lasting_of(job: SettledJob, weather: WeatherFile | None) -> Lasting:
+    """The clocks of a job: by the weather file where one is given, its own readings first."""
+    if weather is None:
+        return Lasting(job)
+    start = datetime.fromisoformat(job.starts_at)
+    hours = weather.weather(starts_at=start, hours=_DAY_H, before_h=24)
+    return Lasting(job, hours_at_slab(hours, readings=_readings(job.job.survey)))
+
+
+def _readings(survey: Survey) -> Readings:
+    return Readings(survey.slab_c, survey.air_c, survey.rh_percent, survey.air_speed_m_s)
+
+
+def _timed(sample: Sample | None) -> Timed | None:
+    if sample is None or sample.sheen_loss_min is None:
+        return None
+    slab, air = sample.slab_c, sample.air_c
+    known = slab if slab is not None else air
+    conditions = None
+    if known is not None:
+        usual = Conditions()
+        conditions = Conditions(
+            slab if slab is not None else known,
+            air if air is not None else known,
+            sample.rh_percent if sample.rh_percent is not None else usual.rh_percent,
+            sample.air_speed_m_s if sample.air_speed_m_s is not None else usual.air_speed_m_s,
+        )
+    return Timed(sample.sheen_loss_min, conditions, sample.m2_per_l, sample.drop_s)
+
+
+def _finite(value: float | None) -> float:
+    return _LONGEST_MIN if value is None else min(value, _LONGEST_MIN)
+
+
+def _clock(coat: str, name: str, span: Span) -> Clock:
+    def shown(value: float | None) -> float | None:
+        return None if value is None else round(value, 1)
+
+    low = shown(span.low)
+    return Clock(
+        coat,
+        name,
+        low if low is not None else 0.0,
+        shown(span.likely),
+        shown(span.high),
+        span.rank.value,
+        span.source,
+    )

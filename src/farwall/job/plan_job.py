@@ -1,0 +1,155 @@
+"""The main use case: a job's facts in, the day's plan out. Pure, no file, no clock.
+
+facts → pieces and seams → fields → order → sweeps on the clock → mix → plan.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import rfc8785
+
+from farwall.air.weather import WeatherFile
+from farwall.facts.defaults import settle
+from farwall.facts.job import Job
+from farwall.facts.plain import plain
+from farwall.facts.plan import PLAN_VERSION, Clock, Field, OpenTime, Plan, PlanFloor, PlanInputs
+from farwall.facts.settled import SettledCoat, SettledJob
+from farwall.floor.nouns import Floor
+from farwall.job.cautions import cautions_for
+from farwall.job.lasting import Lasting, lasting_of
+from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
+from farwall.spray.order import Order, order_fields
+from farwall.spray.plan_coat import CoatFacts, plan_coat
+from farwall.spray.verdict import Judge
+from farwall.spray.world import World, build_world
+
+_NEXT_MORNING_MIN = 24 * 60.0
+"""When a coat is not sure to dry within the day, the next one waits for the same hour tomorrow."""
+
+
+@dataclass(frozen=True)
+class _Ground:
+    """The floor of the job and how long things last on it."""
+
+    settled: SettledJob
+    floor: Floor
+    world: World
+    lasting: Lasting
+
+
+def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[str] = ()) -> Plan:
+    """The plan of the whole job.
+
+    weather: an hourly file for slab and air where the survey has no readings.
+    order: room ids whose order the user insists on (else the job's wish, else
+    the best that was found). Raises `Unanswerable` when no order lets
+    everybody out or a room has no way in.
+    """
+    settled = settle(job)
+    floor = job.floor
+    ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
+    wanted = tuple(order) or job.wishes.order
+    laid, sweeps = _laid_out(ground, wanted)
+    fields, clocks = _coats(ground, laid, sweeps)
+    inputs = _inputs(job, settled, floor)
+    return Plan(
+        version=PLAN_VERSION,
+        job=job.name or job.id,
+        inputs_hash=hash_of(plain(inputs)),
+        starts_at=settled.starts_at,
+        inputs=inputs,
+        fields=fields,
+        mixes=(),
+        clocks=clocks,
+        cautions=cautions_for(settled),
+        grounds=settled.grounds,
+        warnings=settled.warnings,
+    )
+
+
+def hash_of(inputs: object) -> str:
+    """SHA-256 of the canonical JSON (RFC 8785) of `inputs`, in hex."""
+    return hashlib.sha256(rfc8785.dumps(inputs)).hexdigest()  # type: ignore[arg-type]
+
+
+def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
+    """Fields and their order, the same for every coat: judged by the tightest coat."""
+    settled = ground.settled
+    tools, crew = settled.tools, settled.job.crew
+    thirst = max(settled.l_per_m2.values())
+    sweeps = Sweeps(ground.world, tools, thirst, crew.helper)
+
+    def budget(pieces: Pieces, at_min: float = 0.0) -> float:
+        rooms = _rooms(ground.world, pieces)
+        ends = [ground.lasting.open_time(rooms, coat, at_min).low for coat in settled.coats]
+        return max(min(ends), 0.01)
+
+    cut = cut_into_fields(sweeps, budget)
+    return order_fields(cut.fields, sweeps, budget, wanted=wanted), sweeps
+
+
+def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
+    return tuple(sorted({world.pieces[name].room for name in pieces}))
+
+
+def _coats(
+    ground: _Ground, order: Order, sweeps: Sweeps
+) -> tuple[tuple[Field, ...], tuple[Clock, ...]]:
+    begins = 0.0
+    fields: list[Field] = []
+    clocks: list[Clock] = []
+    for coat in ground.settled.coats:
+        refused = ground.lasting.refusal(tuple(r.id for r in ground.floor.rooms), begins)
+        done = plan_coat(
+            ground.world,
+            order,
+            lambda step: sweeps.of(step.pieces, step.exit),
+            _coat_facts(ground, coat),
+            Judge(ground.floor, ground.settled.job.exits, str(refused) if refused else ""),
+            begins_min=begins,
+            first_number=len(fields) + 1,
+        )
+        fields.extend(done)
+        clock = ground.lasting.dry(coat, done[-1].end_min)
+        clocks.append(clock)
+        begins = _next_coat(begins, done, clock)
+    return tuple(fields), tuple(clocks)
+
+
+def _coat_facts(ground: _Ground, coat: SettledCoat) -> CoatFacts:
+    settled = ground.settled
+
+    def lasting(pieces: Pieces, at_min: float) -> OpenTime:
+        return ground.lasting.open_time(_rooms(ground.world, pieces), coat, at_min)
+
+    return CoatFacts(
+        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting
+    )
+
+
+def _next_coat(begins: float, done: Sequence[Field], clock: Clock) -> float:
+    """When the next coat may begin: at the late end of drying, or tomorrow at the same hour."""
+    last = max(walk.path[-1][2] for field in done for walk in field.walks)
+    if clock.high_min is None or last + clock.high_min > _NEXT_MORNING_MIN:
+        return begins + _NEXT_MORNING_MIN
+    return round(last + clock.high_min, 1)
+
+
+def _inputs(job: Job, settled: SettledJob, floor: Floor) -> PlanInputs:
+    return PlanInputs(
+        floor=PlanFloor(floor.rooms),
+        openings=floor.openings,
+        exits=job.exits,
+        fixtures=floor.fixtures,
+        saw_cuts=floor.saw_cuts,
+        crew=job.crew,
+        tools=settled.tools,
+        coats=tuple(coat.coat for coat in settled.coats),
+        l_per_m2={coat.id: round(coat.l_per_m2, 6) for coat in settled.coats},
+    )
+
+
+__all__ = ["hash_of", "plan_job"]

@@ -1,0 +1,75 @@
+"""A plan in a few calm lines."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+
+from farwall.facts.plan import Field, Plan
+from farwall.units import ft2_from_m2, gal_from_l
+
+_WORDS = {
+    "fits": "fits",
+    "helper": "fits with a helper",
+    "two": "needs two sprayers",
+    "stop-line": "needs one more stop line",
+    "cannot": "CANNOT be done like this",
+}
+
+
+def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
+    """What the plan found, what stands against it and what to open."""
+    start = datetime.fromisoformat(plan.starts_at)
+    lines = [f"{plan.job or 'The job'}: {_rooms(plan)}, {_floor(plan)}."]
+    for coat in plan.inputs.coats:
+        fields = [field for field in plan.fields if field.coat == coat.id]
+        litres = sum(band.litres for field in fields for band in field.bands)
+        lines.append(
+            f"{coat.id} ({coat.stain} at {coat.cut}): {len(fields)} fields, "
+            f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
+            f"{_clock(start, fields[0].start_min)} to {_clock(start, fields[-1].end_min)}."
+        )
+        lines.extend("  " + _field(field, start) for field in fields)
+    lines.extend(f"Mind: {warning}" for warning in plan.warnings)
+    if faults:
+        lines.append("The replay on the floor found:")
+        lines.extend(f"  {fault}" for fault in faults[:12])
+        if len(faults) > 12:
+            lines.append(f"  and {len(faults) - 12} more; `farwall check` lists all")
+    else:
+        lines.append("Replayed on the floor: nobody steps on wet stain, no edge outlives its time.")
+    lines.append(f"Open {folder}/run-sheet.pdf; plan.json and floor.svg lie beside it.")
+    lines.append(plan.cautions[0] if plan.cautions else "")
+    return "\n".join(line for line in lines if line)
+
+
+def _rooms(plan: Plan) -> str:
+    count = len(plan.inputs.floor.rooms)
+    return f"{count} room{'s' if count != 1 else ''}"
+
+
+def _floor(plan: Plan) -> str:
+    first = plan.fields[0].coat
+    area = sum(field.area_m2 for field in plan.fields if field.coat == first)
+    return f"{ft2_from_m2(area):.0f} ft² ({area:.1f} m²) to stain"
+
+
+def _field(field: Field, start: datetime) -> str:
+    line = (
+        f"{_clock(start, field.start_min)} {field.id} {', '.join(field.rooms)}: "
+        f"{_WORDS[field.verdict]}; oldest edge {field.peak_age_min:.1f} of "
+        f"{field.open_time_min.low:.1f} min, out by {field.exit}"
+    )
+    if field.verdict not in {"fits", "helper"} and field.remedies:
+        line += "; " + "; ".join(
+            remedy.what if remedy.peak_age_min is None
+            else f"{remedy.what} ({remedy.peak_age_min:.1f} min)"
+            for remedy in field.remedies[:2]
+        )
+    return line
+
+
+def _clock(start: datetime, minute: float) -> str:
+    moment = start + timedelta(minutes=minute)
+    day = (moment.date() - start.date()).days
+    return f"{moment.hour}:{moment.minute:02d}" + (f" (day {day + 1})" if day else "")

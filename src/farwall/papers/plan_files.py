@@ -1,0 +1,20 @@
+"""The files of a plan: plan.json, the run sheet and the floor drawing, as bytes."""
+
+from __future__ import annotations
+
+import json
+
+from farwall.facts.job import Job
+from farwall.facts.plan import Plan
+from farwall.papers.floor_drawing import floor_svg
+from farwall.papers.run_sheet import run_sheet_pdf
+
+
+def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, bytes]:
+    """File names with their content; `document` is the plan as plain JSON."""
+    units = job.wishes.units
+    return {
+        "plan.json": (json.dumps(document, ensure_ascii=False, indent=1) + "\n").encode(),
+        "floor.svg": floor_svg(plan, units=units).encode(),
+        "run-sheet.pdf": run_sheet_pdf(plan, job_name=plan.job, units=units, job=job),
+    }

@@ -1,0 +1,1 @@
+"""The spray plan: fields, order, sweep, bands, path, refills, verdict; and its checker."""

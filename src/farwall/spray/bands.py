@@ -1,0 +1,182 @@
+"""From the walk to the exit to bands: strips one band wide, farthest first.
+
+The level sets of the walk to the exit cut a field into rings; a ring that
+falls apart (two arms of an L, both sides of an island) gives several bands. A
+band touches others along *borders*: those are the edges that must stay wet.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import shapely
+
+from farwall.floor.geometry import polygons_of
+from farwall.spray.geodesic import WalkMap
+from farwall.spray.world import GRID_M, HAIR_M, Seam, World
+
+_CRUMB_M2 = 0.0004
+_BORDER_M = 0.001
+_LEAST_BORDER_M = 0.01
+
+
+@dataclass(frozen=True)
+class Strip:
+    """One band before it has a time: its floor, by piece, and its level from the exit (0 nearest)."""
+
+    parts: tuple[tuple[str, shapely.Polygon], ...]
+    level: int
+
+    @property
+    def shape(self) -> shapely.Geometry:
+        """All of its floor."""
+        return shapely.union_all([part for _, part in self.parts], grid_size=GRID_M)
+
+    @property
+    def area_m2(self) -> float:
+        """Its floor in square metres."""
+        return float(sum(part.area for _, part in self.parts))
+
+
+@dataclass(frozen=True)
+class Border:
+    """Where two strips meet: indices into the strips, farther one first, and the line."""
+
+    far: int
+    near: int
+    line: shapely.Geometry
+
+
+@dataclass(frozen=True)
+class Strips:
+    """A field cut into strips, with every border between them."""
+
+    strips: tuple[Strip, ...]
+    borders: tuple[Border, ...]
+    depth_m: float
+
+
+def cut_into_strips(
+    world: World, pieces: Sequence[str], walks: WalkMap, *, band_m: float
+) -> Strips:
+    """The strips of a field, none deeper than `band_m` along the walk to its exit."""
+    farthest = walks.farthest_m()
+    count = max(1, math.ceil(farthest / band_m - 0.05))
+    depth = farthest / count if count > 1 else band_m
+    seams = [seam for seam in world.seams if seam.a in pieces and seam.b in pieces]
+    rings = _rings(world, pieces, walks, count=count, depth=depth)
+    strips = [strip for level, ring in enumerate(rings) for strip in _strips(ring, seams, level)]
+    strips, borders = _merged(strips, seams, least_m2=0.25 * band_m * band_m)
+    return Strips(tuple(strips), tuple(borders), depth)
+
+
+Ring = list[tuple[str, shapely.Polygon]]
+
+
+def _rings(
+    world: World, pieces: Sequence[str], walks: WalkMap, *, count: int, depth: float
+) -> list[Ring]:
+    """By level, the parts of each piece in that ring; the last ring takes all that is left."""
+    reached = [walks.region_within(depth * (level + 1)) for level in range(count - 1)]
+    rings: list[Ring] = [[] for _ in range(count)]
+    for name in pieces:
+        piece = world.pieces[name]
+        rest: shapely.Geometry = piece.shape
+        for level in range(count):
+            if level < count - 1:
+                near = shapely.intersection(reached[level], piece.inner)
+                near = shapely.buffer(near, 2 * HAIR_M, join_style="mitre")
+                taken = shapely.intersection(rest, near, grid_size=GRID_M)
+                rest = shapely.difference(rest, taken, grid_size=GRID_M)
+            else:
+                taken, rest = rest, shapely.Polygon()
+            rings[level].extend(
+                (name, part) for part in polygons_of(taken) if part.area > _CRUMB_M2
+            )
+            if rest.is_empty:
+                break
+    return rings
+
+
+def _strips(ring: Ring, seams: Sequence[Seam], level: int) -> list[Strip]:
+    """The connected strips of one ring: parts joined through seams, never through walls."""
+    groups = {index: {index} for index in range(len(ring))}
+    for i, (one, shape) in enumerate(ring):
+        for j in range(i + 1, len(ring)):
+            two, other = ring[j]
+            if groups[i] is groups[j] or one == two:
+                continue
+            if any(_through(seam, one, two, shape, other) is not None for seam in seams):
+                joined = groups[i] | groups[j]
+                groups.update(dict.fromkeys(joined, joined))
+    unique = {id(group): group for group in groups.values()}
+    return [Strip(tuple(ring[i] for i in sorted(group)), level) for group in unique.values()]
+
+
+def _through(
+    seam: Seam, one: str, two: str, shape: shapely.Polygon, other: shapely.Polygon
+) -> shapely.Geometry | None:
+    """The line along a seam on which two parts face each other, or None."""
+    if {one, two} != {seam.a, seam.b}:
+        return None
+    line = seam.chord
+    if line.distance(shape) > 0.012 or line.distance(other) > 0.012:
+        return None
+    shared = shapely.intersection_all([line, shape.buffer(0.0115), other.buffer(0.0115)])
+    return shared if shared.length > _LEAST_BORDER_M else None
+
+
+def border_between(one: Strip, two: Strip, seams: Sequence[Seam]) -> shapely.Geometry | None:
+    """The line on which two strips touch on open floor or through a seam, or None."""
+    lines = []
+    for name, shape in one.parts:
+        for other_name, other in two.parts:
+            if name == other_name:
+                if shape.distance(other) > _BORDER_M:
+                    continue
+                shared = shapely.intersection(shape.boundary, other.buffer(_BORDER_M))
+                if shared.length > _LEAST_BORDER_M:
+                    lines.append(shared)
+            else:
+                found = [_through(seam, name, other_name, shape, other) for seam in seams]
+                lines.extend(line for line in found if line is not None)
+    if not lines:
+        return None
+    whole = shapely.union_all(lines)
+    return shapely.line_merge(whole) if whole.geom_type == "MultiLineString" else whole
+
+
+def _merged(
+    strips: list[Strip], seams: Sequence[Seam], *, least_m2: float
+) -> tuple[list[Strip], list[Border]]:
+    """Scraps joined to the next strip nearer the exit; then all borders."""
+    strips = list(strips)
+    for index in sorted(range(len(strips)), key=lambda i: -strips[i].level):
+        scrap = strips[index]
+        if scrap.area_m2 >= least_m2:
+            continue
+        for host_index, host in enumerate(strips):
+            if host.level == scrap.level - 1 and host.parts:
+                if border_between(scrap, host, seams) is not None:
+                    strips[host_index] = _joined(host, scrap)
+                    strips[index] = Strip((), scrap.level)
+                    break
+    kept = sorted((s for s in strips if s.parts), key=lambda s: -s.level)
+    borders = []
+    for i, one in enumerate(kept):
+        for j in range(i + 1, len(kept)):
+            line = border_between(one, kept[j], seams)
+            if line is not None:
+                borders.append(Border(i, j, line))
+    return kept, borders
+
+
+def _joined(host: Strip, scrap: Strip) -> Strip:
+    parts = dict(host.parts)
+    for name, shape in scrap.parts:
+        parts[name] = (
+            shapely.union(parts[name], shape, grid_size=GRID_M) if name in parts else shape
+        )
+    return Strip(tuple(parts.items()), host.level)

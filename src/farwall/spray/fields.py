@@ -1,0 +1,245 @@
+"""Which floor is sprayed in one go: the least-cost cut of the house into fields.
+
+The rule, in this order: rooms share a field only where that keeps the edge
+within `COMFORT` of its budget, or no older than its worst room needs alone;
+among such cuts the one with the fewest and best hidden stop lines. Exact over all cuts into fields that can be grown room
+by room through fields that hold: that adding a room never makes the oldest
+edge younger is assumed, not proved.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
+
+from farwall.errors import Unanswerable
+from farwall.facts.plan import PlanTools
+from farwall.spray.sweep import Sweep, pause_min, swept_age_min, sweep_field
+from farwall.spray.world import Seam, World
+
+COMFORT = 0.6
+"""Share of the edge's budget that a field may use without being cut further. Rank: guess."""
+SEAM_COST = {"door": 1.0, "saw cut": 1.0, "cased": 6.0}
+"""Cost of a cold stop line by where it lies: under a leaf, on a cut, under a bare frame. Guess."""
+FIELD_COST = 0.4
+
+Pieces = frozenset[str]
+Budget = Callable[[Pieces], float]
+"""Minutes an edge may wait in a field of these pieces."""
+
+
+@dataclass
+class Sweeps:
+    """Every sweep asked for so far: a cache, since the same field is asked for many times."""
+
+    world: World
+    tools: PlanTools
+    litres_per_m2: float
+    helper: bool
+    kept: dict[tuple[Pieces, str], Sweep | Unanswerable] = field(default_factory=dict)
+
+    def of(self, pieces: Pieces, seam: Seam) -> Sweep:
+        """The sweep of `pieces` toward `seam`; raises `Unanswerable` when a body cannot do it."""
+        key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
+        if key not in self.kept:
+            try:
+                self.kept[key] = sweep_field(self.world, sorted(pieces), seam, self.tools)
+            except Unanswerable as no:
+                self.kept[key] = no
+        found = self.kept[key]
+        if isinstance(found, Unanswerable):
+            raise found
+        return found
+
+    def age_min(self, pieces: Pieces, seam: Seam) -> float:
+        """Oldest edge of that sweep with the pause of a refill where one tank is not enough."""
+        sweep = self.of(pieces, seam)
+        age = swept_age_min(sweep, self.tools)
+        if sweep.wetted_m2 * self.litres_per_m2 > self.tools.tank_l:
+            age += pause_min(sweep, self.tools, helper=self.helper)
+        return age
+
+    def ways_out(self, pieces: Pieces, keep_off: Pieces = frozenset()) -> list[Seam]:
+        """Seams by which a person may leave `pieces` for the outside, avoiding `keep_off`."""
+        free = self._leads_out(pieces | keep_off)
+        return [
+            seam
+            for seam in self.world.seams
+            if (seam.a in pieces) != (seam.b in pieces)
+            and (seam.is_way_out or (seam.b and _far(seam, pieces) in free))
+        ]
+
+    def _leads_out(self, blocked: Pieces) -> set[str]:
+        """Pieces from which the outside is reached without crossing `blocked` ones."""
+        free = {
+            seam.a for seam in self.world.seams if seam.is_way_out and seam.a not in blocked
+        }
+        queue = list(free)
+        while queue:
+            here = queue.pop()
+            for seam in self.world.seams_of(here):
+                there = seam.other(here)
+                if there and there not in blocked and there not in free:
+                    free.add(there)
+                    queue.append(there)
+        return free
+
+    def best_age_min(self, pieces: Pieces) -> float:
+        """The oldest edge by the best way out, infinite when there is none."""
+        ages = [float("inf")]
+        for seam in self.ways_out(pieces):
+            try:
+                ages.append(self.age_min(pieces, seam))
+            except Unanswerable:
+                continue
+        return min(ages)
+
+
+def _far(seam: Seam, pieces: Pieces) -> str:
+    return seam.b if seam.a in pieces else seam.a
+
+
+@dataclass(frozen=True)
+class Cut:
+    """The fields, the worst share of a budget that any of them needs, and what was searched."""
+
+    fields: tuple[Pieces, ...]
+    worst_share: float
+    cost: float
+    columns: int
+
+
+@dataclass(frozen=True)
+class _Units:
+    """Pieces that are never parted (joined by wide openings), as bits of a mask."""
+
+    groups: tuple[Pieces, ...]
+    world: World
+
+    @cached_property
+    def near(self) -> tuple[frozenset[int], ...]:
+        where = {piece: i for i, group in enumerate(self.groups) for piece in group}
+        near: list[set[int]] = [set() for _ in self.groups]
+        for seam in self.world.seams:
+            if seam.b and where[seam.a] != where[seam.b]:
+                near[where[seam.a]].add(where[seam.b])
+                near[where[seam.b]].add(where[seam.a])
+        return tuple(frozenset(found) for found in near)
+
+    def pieces(self, units: Iterable[int]) -> Pieces:
+        return frozenset().union(*(self.groups[unit] for unit in units))
+
+    def cost(self, units: frozenset[int]) -> float:
+        inside = self.pieces(units)
+        half = [
+            SEAM_COST.get(seam.kind, 0.0) / 2
+            for seam in self.world.seams
+            if seam.b and (seam.a in inside) != (seam.b in inside)
+        ]
+        return FIELD_COST + sum(half)
+
+
+def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
+    """The fields of the house. Raises `Unanswerable` naming rooms that have no way in."""
+    _insist_on_ways_in(sweeps.world)
+    units = _Units(_unparted(sweeps.world), sweeps.world)
+
+    def share(group: frozenset[int]) -> float:
+        pieces = units.pieces(group)
+        return sweeps.best_age_min(pieces) / max(budget(pieces), 1e-9)
+
+    single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
+    columns = _grown(units, single, share)
+    cost, fields = _cover(len(units.groups), columns, units)
+    return Cut(
+        tuple(units.pieces(group) for group in fields),
+        max(columns[group] for group in fields),
+        cost,
+        len(columns),
+    )
+
+
+def _insist_on_ways_in(world: World) -> None:
+    reached = {seam.a for seam in world.seams if seam.is_way_out}
+    queue = list(reached)
+    while queue:
+        here = queue.pop()
+        for seam in world.seams_of(here):
+            there = seam.other(here)
+            if there and there not in reached:
+                reached.add(there)
+                queue.append(there)
+    shut = sorted(set(world.pieces) - reached)
+    if not any(seam.is_way_out for seam in world.seams):
+        raise Unanswerable(
+            "No way out: none of the exits lies on a room's wall.",
+            remedies=["Name an outside door under `exits` whose line lies on a room."],
+        )
+    if shut:
+        raise Unanswerable(
+            f"No way in to {', '.join(shut)}: no opening joins it to a way out.",
+            remedies=["Add the missing door to the plan, or leave the room out of the job."],
+        )
+
+
+def _unparted(world: World) -> tuple[Pieces, ...]:
+    group = {name: {name} for name in world.pieces}
+    for seam in world.seams:
+        if seam.kind == "wide" and seam.b and group[seam.a] is not group[seam.b]:
+            joined = group[seam.a] | group[seam.b]
+            group.update(dict.fromkeys(joined, joined))
+    unique = {id(found): found for found in group.values()}
+    return tuple(frozenset(found) for found in sorted(unique.values(), key=sorted))
+
+
+def _grown(
+    units: _Units,
+    single: dict[frozenset[int], float],
+    share: Callable[[frozenset[int]], float],
+) -> dict[frozenset[int], float]:
+    """Every field that holds, grown a room at a time; single rooms are always kept."""
+    columns = dict(single)
+    front = [group for group, value in single.items() if value < float("inf")]
+    tried = set(single)
+    while front:
+        group = front.pop()
+        for there in sorted({n for unit in group for n in units.near[unit]} - group):
+            grown = group | {there}
+            if grown in tried:
+                continue
+            tried.add(grown)
+            alone = max(single[frozenset([unit])] for unit in grown)
+            value = share(grown)
+            if value <= max(COMFORT, alone) + 1e-9:
+                columns[grown] = value
+                front.append(grown)
+    return columns
+
+
+def _cover(
+    count: int, columns: dict[frozenset[int], float], units: _Units
+) -> tuple[float, Sequence[frozenset[int]]]:
+    """The cheapest exact cover of all units by columns, over sets of what is left."""
+    costs = {group: units.cost(group) for group in columns}
+    holding: list[list[frozenset[int]]] = [[] for _ in range(count)]
+    for group in sorted(columns, key=lambda g: (costs[g], sorted(g))):
+        holding[min(group)].append(group)
+        for unit in group - {min(group)}:
+            holding[unit].append(group)
+    memo: dict[frozenset[int], tuple[float, tuple[frozenset[int], ...]]] = {
+        frozenset(): (0.0, ())
+    }
+
+    def best(left: frozenset[int]) -> tuple[float, tuple[frozenset[int], ...]]:
+        if left not in memo:
+            first = min(left)
+            options = []
+            for group in holding[first]:
+                if group <= left:
+                    cost, rest = best(left - group)
+                    options.append((round(cost + costs[group], 6), (group, *rest)))
+            memo[left] = min(options, key=lambda option: (option[0], len(option[1])))
+        return memo[left]
+
+    return best(frozenset(range(count)))

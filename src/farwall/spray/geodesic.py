@@ -1,0 +1,181 @@
+"""How far the floor lies from the way out, walking around corners.
+
+`reach_regions` answers: which floor lies within a walk of r metres of the
+exit? Exact up to the polygonal discs: the shortest walk on a floor with
+corners is a chain of straight lines from corner to corner, so the region is a
+union of discs about the corners, each cut to what that corner sees.
+Source: the shortest-path map of a polygonal domain, standard computational
+geometry (Lozano-Perez and Wesley, Communications of the ACM 22(10), 1979,
+for the chain of corners) [lozano-perez1979].
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+import shapely
+
+from farwall.floor.geometry import Point
+
+_CORNER_IN_M = 0.001
+"""Corners are looked from one millimetre inside the floor, so that no sight line grazes a wall."""
+_TURN = 1e-6
+_DISC_QUAD_SEGS = 16
+
+Floats = npt.NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Look:
+    """A point on the floor, the walk from there to the exit in metres, and what it sees."""
+
+    at: Point
+    walk_m: float
+    sees: shapely.Polygon
+
+
+@dataclass(frozen=True)
+class WalkMap:
+    """Everything needed to say how far any point of one floor is from its exit."""
+
+    floor: shapely.Polygon
+    looks: tuple[Look, ...]
+
+    def region_within(self, walk_m: float) -> shapely.Geometry:
+        """The floor within `walk_m` of the exit."""
+        discs = [
+            shapely.Point(look.at).buffer(walk_m - look.walk_m, quad_segs=_DISC_QUAD_SEGS)
+            for look in self.looks
+            if look.walk_m < walk_m
+        ]
+        sees = [look.sees for look in self.looks if look.walk_m < walk_m]
+        if not discs:
+            return shapely.Polygon()
+        return shapely.union_all(shapely.intersection(discs, sees))
+
+    def walk_from(self, points: Floats) -> Floats:
+        """Metres from each of `points` (n x 2) to the exit; infinite where nothing sees it."""
+        best = np.full(len(points), np.inf)
+        places = shapely.points(points)
+        for look in self.looks:
+            straight = np.hypot(points[:, 0] - look.at[0], points[:, 1] - look.at[1]) + look.walk_m
+            nearer = straight < best
+            if nearer.any():
+                seen = np.zeros(len(points), dtype=bool)
+                seen[nearer] = shapely.intersects(look.sees, places[nearer])
+                best = np.where(seen, straight, best)
+        return best
+
+    def farthest_m(self) -> float:
+        """The longest walk to the exit from any corner of the floor, in metres."""
+        corners = shapely.get_coordinates(shapely.buffer(self.floor, -0.002, join_style="mitre"))
+        walks = self.walk_from(corners)
+        finite = walks[np.isfinite(walks)]
+        return float(finite.max()) if len(finite) else 0.0
+
+
+def walk_map(floor: shapely.Polygon, sources: Sequence[Point]) -> WalkMap:
+    """The walk map of `floor` (metres) for an exit at `sources`, points inside it or on its edge."""
+    edges = _edges(floor)
+    shapely.prepare(floor)
+    corners = _inner_corners(floor)
+    places = [*_inside(floor, sources), *corners]
+    sights = [_sight(place, edges) for place in places]
+    walks = _shortest(places, sights, len(sources))
+    looks = [
+        Look(place, walk, sight)
+        for place, walk, sight in zip(places, walks, sights, strict=True)
+        if np.isfinite(walk)
+    ]
+    return WalkMap(floor, tuple(looks))
+
+
+def _edges(floor: shapely.Polygon) -> Floats:
+    """All wall edges as rows x1, y1, x2, y2."""
+    rows = []
+    for ring in [floor.exterior, *floor.interiors]:
+        xy = np.asarray(ring.coords)
+        rows.append(np.hstack([xy[:-1], xy[1:]]))
+    return np.vstack(rows)
+
+
+def _inner_corners(floor: shapely.Polygon) -> list[Point]:
+    """Corners that a walk may turn around (reflex), moved a millimetre onto the floor."""
+    found: list[Point] = []
+    for index, ring in enumerate([floor.exterior, *floor.interiors]):
+        xy = np.asarray(ring.coords)[:-1]
+        if ring.is_ccw != (index == 0):
+            xy = xy[::-1]
+        before = xy - np.roll(xy, 1, axis=0)
+        after = np.roll(xy, -1, axis=0) - xy
+        turn = before[:, 0] * after[:, 1] - before[:, 1] * after[:, 0]
+        lengths = np.hypot(*before.T) * np.hypot(*after.T)
+        reflex = turn < -1e-4 * lengths
+        unit_before = before / np.hypot(*before.T)[:, None]
+        unit_after = after / np.hypot(*after.T)[:, None]
+        out = unit_before - unit_after
+        norm = np.hypot(*out.T)[:, None]
+        moved = xy + _CORNER_IN_M * out / np.where(norm > 0, norm, 1)
+        found.extend((float(x), float(y)) for x, y in moved[reflex])
+    keep = shapely.contains_xy(floor, *np.array(found).T) if found else []
+    return [place for place, inside in zip(found, keep, strict=True) if inside]
+
+
+def _inside(floor: shapely.Polygon, sources: Sequence[Point]) -> list[Point]:
+    """The sources, those on or beyond the edge moved a millimetre onto the floor."""
+    inner = floor.buffer(-_CORNER_IN_M, join_style="mitre")
+    moved = []
+    for source in sources:
+        place = shapely.Point(source)
+        if not inner.covers(place):
+            place = shapely.shortest_line(inner, place).interpolate(0)
+        moved.append((place.x, place.y))
+    return moved
+
+
+def _sight(place: Point, edges: Floats) -> shapely.Polygon:
+    """The polygon that `place` sees: rays to every corner and a hair to each side of it."""
+    origin = np.array(place)
+    corners = edges[:, :2] - origin
+    bearing = np.arctan2(corners[:, 1], corners[:, 0])
+    bearing = np.unique(np.concatenate([bearing - _TURN, bearing, bearing + _TURN]))
+    ray = np.column_stack([np.cos(bearing), np.sin(bearing)])
+    start = edges[:, :2] - origin
+    along = edges[:, 2:] - edges[:, :2]
+    cross = ray[:, :1] * along[:, 1] - ray[:, 1:] * along[:, 0]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        distance = (start[:, 0] * along[:, 1] - start[:, 1] * along[:, 0]) / cross
+        share = (start[:, 0] * ray[:, 1:] - start[:, 1] * ray[:, :1]) / cross
+    hit = (np.abs(cross) > 1e-14) & (distance > 1e-9) & (share >= -1e-9) & (share <= 1 + 1e-9)
+    nearest = np.where(hit, distance, np.inf).min(axis=1)
+    good = np.isfinite(nearest)
+    seen = shapely.Polygon(origin + ray[good] * nearest[good, None])
+    return seen if seen.is_valid else shapely.make_valid(seen)
+
+
+def _shortest(
+    places: Sequence[Point], sights: Sequence[shapely.Geometry], exits: int
+) -> list[float]:
+    """Metres from each place to the nearest of the first `exits` places, corner to corner."""
+    xy = np.array(places)
+    points = shapely.points(xy)
+    shapely.prepare(list(sights))
+    walks = [0.0] * exits + [np.inf] * (len(places) - exits)
+    queue = [(0.0, index) for index in range(exits)]
+    done: set[int] = set()
+    while queue:
+        walked, here = heapq.heappop(queue)
+        if here in done:
+            continue
+        done.add(here)
+        visible = np.flatnonzero(shapely.intersects(sights[here], points))
+        for there in visible.tolist():
+            onward = walked + float(np.hypot(*(xy[there] - xy[here])))
+            if onward < walks[there] - 1e-12:
+                walks[there] = onward
+                heapq.heappush(queue, (onward, there))
+    return walks

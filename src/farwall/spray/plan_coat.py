@@ -1,0 +1,131 @@
+"""One coat over the whole house: its fields in order, on the clock, each with its verdict."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+import shapely
+
+from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine
+from farwall.floor.geometry import Point
+from farwall.spray.fields import Pieces
+from farwall.spray.order import Order, Step
+from farwall.spray.routes import nearest_on
+from farwall.spray.schedule import Day, Flow, Timed, time_sweep
+from farwall.spray.sweep import Sweep, equivalent_front_m
+from farwall.spray.verdict import Judge
+from farwall.spray.world import BODY_M, Seam, World
+
+_BASE_OUT_M = 1.3
+
+
+@dataclass(frozen=True)
+class CoatFacts:
+    """What a coat needs besides the order: its id, thirst, crew, tools and how long edges live."""
+
+    id: str
+    l_per_m2: float
+    helper: bool
+    tools: PlanTools
+    open_time: Callable[[Pieces, float], OpenTime]
+
+
+def plan_coat(
+    world: World,
+    order: Order,
+    sweep_of: Callable[[Step], Sweep],
+    coat: CoatFacts,
+    judge: Judge,
+    *,
+    begins_min: float,
+    first_number: int,
+) -> tuple[Field, ...]:
+    """The fields of one coat in order, from `begins_min` on."""
+    sweeps = [sweep_of(step) for step in order.steps]
+    base = base_point(world, order.steps[-1].exit)
+    day = Day(begins_min, base, 0.0, world.standing, base)
+    owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
+    fields = []
+    for index, (step, sweep) in enumerate(zip(order.steps, sweeps, strict=True)):
+        ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
+        flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
+        field_id = f"{coat.id}.{index + 1}"
+        timed, after = time_sweep(sweep, day, flow, field_id=field_id)
+        lasting = coat.open_time(step.pieces, timed.bands[0].start_min)
+        verdict, remedies = judge.verdict(world, step, sweep, timed, lasting, coat, day)
+        fields.append(
+            Field(
+                id=field_id,
+                coat=coat.id,
+                rooms=_rooms(world, step.pieces),
+                exit=step.exit.exit or step.exit.id,
+                area_m2=round(sum(band.polygon.shape.area for band in timed.bands), 4),
+                order=first_number + index,
+                start_min=timed.bands[0].start_min,
+                end_min=timed.bands[-1].end_min,
+                verdict=verdict,
+                remedies=remedies,
+                equivalent_front_m=round(equivalent_front_m(sweep), 3),
+                bound_m=round(sweep.bound_m, 3),
+                peak_age_min=timed.peak_age_min,
+                open_time_min=lasting,
+                bands=timed.bands,
+                refills=timed.refills,
+                walks=timed.walks,
+                stop_lines=stop_lines(world, step.pieces, owner),
+            )
+        )
+        day = after
+    return _last_walk_out(fields, day, coat.tools)
+
+
+def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(world.pieces[name].room for name in sorted(pieces)))
+
+
+def stop_lines(world: World, pieces: Pieces, owner: dict[str, Pieces]) -> tuple[StopLine, ...]:
+    """Every seam at which this field ends on purpose."""
+    lines = []
+    for seam in world.seams:
+        inside = (seam.a in pieces) + (seam.b in pieces)
+        if inside == 1 and (not seam.b or owner.get(seam.other(_in(seam, pieces))) != pieces):
+            line = tuple((round(x, 4), round(y, 4)) for x, y in seam.line)
+            lines.append(StopLine(seam.id, seam.kind, line))  # type: ignore[arg-type]
+    return tuple(lines)
+
+
+def _in(seam: Seam, pieces: Pieces) -> str:
+    return seam.a if seam.a in pieces else seam.b
+
+
+def base_point(world: World, seam: Seam) -> Point:
+    """Where the tub and the spare tank stand: outside, a step beyond the way out."""
+    (x0, y0), (x1, y1) = seam.line[0], seam.line[-1]
+    normal = np.array([y1 - y0, x0 - x1]) / max(float(np.hypot(x1 - x0, y1 - y0)), 1e-9)
+    middle = np.array([(x0 + x1) / 2, (y0 + y1) / 2])
+    inside = world.pieces[seam.a].shape
+    out = max((1, -1), key=lambda s: inside.distance(shapely.Point(middle + s * 0.5 * normal)))
+    yard = shapely.intersection(
+        world.standing, shapely.buffer(world.outside, -BODY_M, join_style="mitre")
+    )
+    place = nearest_on(yard, tuple((middle + out * _BASE_OUT_M * normal).tolist()))
+    return (round(place[0], 4), round(place[1], 4))
+
+
+def _last_walk_out(
+    fields: Sequence[Field], day: Day, tools: PlanTools
+) -> tuple[Field, ...]:
+    """The fields with the sprayer's walk off the floor added to the last one."""
+    from farwall.facts.plan import Walk
+    from farwall.spray.schedule import _route, timed_path
+
+    if np.hypot(day.at[0] - day.base[0], day.at[1] - day.base[1]) < 0.001:
+        return tuple(fields)
+    path = timed_path(_route(day.free, day.at, day.base), day.minute, tools.walk_m_min)
+    last = replace(fields[-1], walks=(*fields[-1].walks, Walk("sprayer", path)))
+    return (*fields[:-1], last)
+
+
+__all__ = ["CoatFacts", "Timed", "base_point", "plan_coat", "stop_lines"]

@@ -1,0 +1,97 @@
+"""Walks of a body on free ground: the shortest way around wet stain, walls and fixtures."""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Sequence
+
+import numpy as np
+import shapely
+
+from farwall.floor.geometry import Point, polygons_of
+
+_ON_M = 0.004
+"""How far a place may lie off the ground by rounding; a body keeps that much more away."""
+
+
+def part_with(ground: shapely.Geometry, place: Point) -> shapely.Polygon | None:
+    """The connected part of `ground` that holds `place` (within a millimetre or so), or None."""
+    point = shapely.Point(place)
+    parts = polygons_of(ground)
+    near = min(parts, key=lambda part: part.distance(point), default=None)
+    return near if near is not None and near.distance(point) < _ON_M else None
+
+
+def nearest_on(ground: shapely.Geometry, place: Point) -> Point:
+    """The nearest place of `ground` to `place`."""
+    found = shapely.shortest_line(ground, shapely.Point(place)).coords[0]
+    return (float(found[0]), float(found[1]))
+
+
+def shortest_walk(ground: shapely.Polygon, start: Point, end: Point) -> tuple[Point, ...] | None:
+    """The shortest walk on `ground` (where a body's centre may be), or None when there is none.
+
+    A shortest walk turns only at inner corners of the ground; the corners are
+    searched nearest first and sight lines are tested when they are needed.
+    """
+    roomy = shapely.buffer(ground, _ON_M, join_style="mitre")
+    shapely.prepare(roomy)
+    if roomy.covers(shapely.LineString([start, end])):
+        return (start, end)
+    places = np.array([start, *_inner_corners(ground), end])
+    return _search(roomy, places)
+
+
+def _search(roomy: shapely.Geometry, places: np.ndarray) -> tuple[Point, ...] | None:
+    goal = len(places) - 1
+    to_goal = np.hypot(*(places - places[goal]).T)
+    best = np.full(len(places), np.inf)
+    best[0] = 0.0
+    came = {0: 0}
+    closed = np.zeros(len(places), dtype=bool)
+    queue = [(float(to_goal[0]), 0)]
+    while queue:
+        _, here = heapq.heappop(queue)
+        if closed[here]:
+            continue
+        closed[here] = True
+        if here == goal:
+            return _trace(came, places, goal)
+        step = np.hypot(*(places - places[here]).T)
+        better = np.flatnonzero(~closed & (best[here] + step < best - 1e-9))
+        if not len(better):
+            continue
+        ends = np.stack([np.broadcast_to(places[here], (len(better), 2)), places[better]], axis=1)
+        clear = shapely.covers(roomy, shapely.linestrings(ends))
+        for there in better[clear].tolist():
+            best[there] = best[here] + step[there]
+            came[there] = here
+            heapq.heappush(queue, (float(best[there] + to_goal[there]), there))
+    return None
+
+
+def _trace(came: dict[int, int], places: np.ndarray, goal: int) -> tuple[Point, ...]:
+    path = [goal]
+    while path[-1] != 0:
+        path.append(came[path[-1]])
+    return tuple((float(places[i][0]), float(places[i][1])) for i in reversed(path))
+
+
+def _inner_corners(ground: shapely.Polygon) -> list[Point]:
+    """Corners of the ground that a walk may turn around."""
+    found: list[Point] = []
+    for index, ring in enumerate([ground.exterior, *ground.interiors]):
+        xy = np.asarray(ring.coords)[:-1]
+        if ring.is_ccw != (index == 0):
+            xy = xy[::-1]
+        before = xy - np.roll(xy, 1, axis=0)
+        after = np.roll(xy, -1, axis=0) - xy
+        turn = before[:, 0] * after[:, 1] - before[:, 1] * after[:, 0]
+        found.extend((float(x), float(y)) for x, y in xy[turn < -1e-9])
+    return found
+
+
+def length_m(path: Sequence[Point]) -> float:
+    """Length of a walk."""
+    xy = np.asarray(path, dtype=float)
+    return float(np.hypot(*np.diff(xy, axis=0).T).sum()) if len(xy) > 1 else 0.0

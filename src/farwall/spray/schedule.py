@@ -1,0 +1,309 @@
+"""Put a clock on the sweeps: who stands where in which minute, with what in the tank.
+
+The state of the day is a value that each field hands on: where the sprayer
+stands, what the tank holds, which ground is still free. Every walk is part of
+the plan, the helper's too.
+"""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+import shapely
+import shapely.ops
+
+from farwall.errors import Unanswerable
+from farwall.facts.plan import Band, PlanTools, Refill, TimedPoint, Walk
+from farwall.floor.geometry import Point, polygon_geometry, polygons_of
+from farwall.spray.routes import length_m, nearest_on, part_with, shortest_walk
+from farwall.spray.sweep import KEEP_OFF_M, Pass, Sweep, peak_age_min
+
+TANK_RESERVE = 0.15
+"""Share of a tank that the plan keeps unspent: a slab may drink more. Rank: guess."""
+_HELPER_STANDS_OFF_M = 0.7
+
+
+@dataclass(frozen=True)
+class Day:
+    """Where the day stands: minute, sprayer's place, tank, ground still free, the tub's place."""
+
+    minute: float
+    at: Point
+    tank_l: float
+    free: shapely.Geometry
+    base: Point
+
+
+@dataclass(frozen=True)
+class Timed:
+    """A sweep with times: its bands, refills, walks and the oldest edge."""
+
+    bands: tuple[Band, ...]
+    refills: tuple[Refill, ...]
+    walks: tuple[Walk, ...]
+    peak_age_min: float
+
+
+@dataclass(frozen=True)
+class Flow:
+    """What a coat drinks and who brings it."""
+
+    coat: str
+    l_per_m2: float
+    helper: bool
+    tools: PlanTools
+    still_to_spray_l: float
+    """What this field and all later ones of the coat are likely to need."""
+
+
+def time_sweep(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
+    """The sweep on the clock, beginning at `day`, and the day after it."""
+    stops = refill_stops(sweep, day, flow)
+    clock = _Clock(day, flow)
+    bands = []
+    for index, each in enumerate(sweep.passes):
+        clock.spray(each, refill=index in stops, number=index + 1, field_id=field_id)
+        bands.append(clock.band)
+    times = [(band.start_min, band.end_min - band.start_min) for band in bands]
+    timed = Timed(
+        tuple(bands),
+        tuple(clock.refills),
+        tuple(clock.walks),
+        round(peak_age_min(sweep.edges, times), 4),
+    )
+    return timed, clock.day
+
+
+class _Clock:
+    """Walks through the passes of one field, writing down what happens."""
+
+    def __init__(self, day: Day, flow: Flow) -> None:
+        self.day = day
+        self.flow = flow
+        self.tools = flow.tools
+        self.left_l = flow.still_to_spray_l
+        self.refills: list[Refill] = []
+        self.walks: list[Walk] = []
+        self.band: Band
+
+    def spray(self, each: Pass, *, refill: bool, number: int, field_id: str) -> None:
+        litres = each.wetted_m2 * self.flow.l_per_m2
+        start = each.path[0]
+        after = shapely.difference(
+            self.day.free, shapely.buffer(each.strip.shape, KEEP_OFF_M, quad_segs=8)
+        )
+        if refill and self.flow.helper:
+            self._walk_to(start)
+            self._swap(after)
+        elif refill:
+            self._walk_to(self.day.base)
+            self._fill(self.tools.refill_min, by="sprayer")
+        self._walk_to(start)
+        minutes = each.wetted_m2 / self.tools.spray_m2_min
+        self.band = _band(each, self.day.minute, minutes, litres, number, field_id)
+        self.left_l -= litres
+        self.day = replace(
+            self.day,
+            minute=self.band.end_min,
+            at=each.path[-1],
+            tank_l=self.day.tank_l - self.band.litres,
+            free=after,
+        )
+
+    def _walk_to(self, place: Point) -> None:
+        if _far_apart(self.day.at, place) < 0.001:
+            return
+        path = _route(self.day.free, self.day.at, place)
+        walk = timed_path(path, self.day.minute, self.tools.walk_m_min)
+        self.walks.append(Walk("sprayer", walk))
+        self.day = replace(self.day, minute=walk[-1][2], at=place)
+
+    def _fill(self, minutes: float, *, by: str) -> None:
+        litres = self._wanted_l()
+        self.refills.append(Refill(self.day.minute, minutes, self.day.at, litres, by))
+        self.day = replace(
+            self.day,
+            minute=round(self.day.minute + minutes, 4),
+            tank_l=round(self.day.tank_l + litres, 4),
+        )
+
+    def _wanted_l(self) -> float:
+        """Enough for all that is left and a reserve, at most what the tank takes."""
+        need = self.left_l * (1 + TANK_RESERVE) + TANK_RESERVE * self.tools.tank_l
+        room = self.tools.tank_l - self.day.tank_l
+        return round(max(0.0, min(room, need - self.day.tank_l)), 4)
+
+    def _swap(self, after: shapely.Geometry) -> None:
+        """The helper comes with the full tank, stands a little off, and goes back."""
+        come = self._helpers_way(after)
+        if come is None:
+            self._walk_to(self.day.base)
+            self._fill(self.tools.refill_min, by="sprayer")
+            return
+        minutes = length_m(come) / self.tools.walk_m_min
+        leave = round(self.day.minute - minutes, 4)
+        arrive = timed_path(come, leave, self.tools.walk_m_min)
+        if leave < 0:
+            arrive = timed_path(come, self.day.minute, self.tools.walk_m_min)
+            self.day = replace(self.day, minute=arrive[-1][2])
+        else:
+            self.day = replace(self.day, minute=max(self.day.minute, arrive[-1][2]))
+        self.walks.append(Walk("helper", arrive))
+        self._fill(self.tools.swap_min, by="helper")
+        back = timed_path(tuple(reversed(come)), self.day.minute, self.tools.walk_m_min)
+        self.walks.append(Walk("helper", back))
+
+    def _helpers_way(self, after: shapely.Geometry) -> tuple[Point, ...] | None:
+        """From the tub to just short of the sprayer, on ground that stays dry for the way back."""
+        ground = part_with(after, self.day.base)
+        if ground is None:
+            return None
+        place = nearest_on(ground, self.day.at)
+        way = shortest_walk(ground, self.day.base, place)
+        if way is None or _far_apart(place, self.day.at) > 0.4:
+            return None
+        line = shapely.LineString(way)
+        short = max(0.0, line.length - _HELPER_STANDS_OFF_M)
+        if short < 0.01:
+            return (way[0],)
+        kept = shapely.ops.substring(line, 0.0, short)
+        return tuple((round(float(x), 4), round(float(y), 4)) for x, y in kept.coords)
+
+
+def _band(
+    each: Pass, start: float, minutes: float, litres: float, number: int, field_id: str
+) -> Band:
+    start = round(start, 4)
+    end = round(start + minutes, 4)
+    shape = each.strip.shape
+    whole = shape if isinstance(shape, shapely.Polygon) else _one_polygon(shape)
+    return Band(
+        id=f"{field_id}.{number}",
+        order=number,
+        sprayer=1,
+        polygon=polygon_geometry(whole),
+        path=_paced(each.path, start, end),
+        litres=round(litres, 4),
+        start_min=start,
+        end_min=end,
+    )
+
+
+def _one_polygon(shape: shapely.Geometry) -> shapely.Polygon:
+    """Parts that meet under a door with a drawn wall between them, joined by a hair's breadth."""
+    for width in (0.0002, 0.001, 0.006, 0.012):
+        joined = shape.buffer(width, join_style="mitre").buffer(-width, join_style="mitre")
+        if isinstance(joined, shapely.Polygon):
+            return joined
+    return max(polygons_of(shape), key=lambda part: part.area)
+
+
+def _paced(path: Sequence[Point], start: float, end: float) -> tuple[TimedPoint, ...]:
+    """The path walked at one speed from `start` to `end`; standing still when it is a point."""
+    if len(path) == 1 or length_m(path) < 1e-6:
+        x, y = path[0]
+        return ((x, y, start), (x, y, end))
+    xy = np.asarray(path)
+    run = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(xy, axis=0).T))])
+    when = start + (end - start) * run / run[-1]
+    return tuple(
+        (float(x), float(y), round(float(t), 4)) for (x, y), t in zip(xy, when, strict=True)
+    )
+
+
+def timed_path(path: Sequence[Point], start: float, pace_m_min: float) -> tuple[TimedPoint, ...]:
+    """A walk on the clock at a steady pace."""
+    start = round(start, 4)
+    return _paced(path, start, round(start + length_m(path) / pace_m_min + 0.00005, 4))
+
+
+def _route(free: shapely.Geometry, start: Point, end: Point) -> tuple[Point, ...]:
+    ground = part_with(free, start)
+    path = shortest_walk(ground, start, end) if ground is not None else None
+    if path is None:
+        raise Unanswerable(
+            f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."
+        )
+    return tuple((round(x, 4), round(y, 4)) for x, y in path)
+
+
+def _far_apart(one: Point, two: Point) -> float:
+    return float(np.hypot(one[0] - two[0], one[1] - two[1]))
+
+
+def refill_stops(sweep: Sweep, day: Day, flow: Flow) -> frozenset[int]:
+    """Before which passes the tank is filled: as seldom as can be, where it ages edges least.
+
+    A filling before the first pass costs no live edge. Raises `Unanswerable`
+    when one band alone needs more than a tank.
+    """
+    need = [each.wetted_m2 * flow.l_per_m2 for each in sweep.passes]
+    usable = flow.tools.tank_l * (1 - TANK_RESERVE)
+    if max(need) > usable:
+        raise Unanswerable(
+            f"One band takes {max(need):.1f} L and a tank gives {usable:.1f} L before its reserve.",
+            remedies=["Narrower bands, or a larger tank."],
+        )
+    whole = sum(need)
+    first = day.tank_l - TANK_RESERVE * flow.tools.tank_l
+    if whole <= first:
+        return frozenset()
+    best: tuple[float, int, tuple[int, ...]] | None = None
+    least = max(0, int(np.ceil(whole / usable - 1e-9)) - 1)
+    for begin in (True, False):
+        have = usable if begin else first
+        for count in range(least, least + 3):
+            found = _stops(sweep, need, have, usable, count, flow)
+            if found is not None:
+                option = (found[0], count + begin, (0, *found[1]) if begin else found[1])
+                best = min(best, option) if best else option
+                break
+    if best is None:
+        raise Unanswerable("The tank cannot be filled often enough for this field.")
+    return frozenset(best[2])
+
+
+def _stops(
+    sweep: Sweep, need: Sequence[float], have: float, usable: float, count: int, flow: Flow
+) -> tuple[float, tuple[int, ...]] | None:
+    """The best places for `count` refills inside the field: (oldest edge, places), or None."""
+    best = None
+    places = range(1, len(need))
+    if len(need) ** count > 40_000:
+        places = range(1, len(need), 2)
+    for stops in itertools.combinations(places, count):
+        if _lasts(need, have, usable, stops):
+            option = (round(_age_with(sweep, stops, flow), 2), stops)
+            best = min(best, option) if best else option
+    return best
+
+
+def _lasts(need: Sequence[float], have: float, usable: float, stops: Sequence[int]) -> bool:
+    cuts = [0, *stops, len(need)]
+    for index in range(len(cuts) - 1):
+        tank = have if index == 0 else usable
+        if sum(need[cuts[index] : cuts[index + 1]]) > tank + 1e-9:
+            return False
+    return True
+
+
+def _age_with(sweep: Sweep, stops: Sequence[int], flow: Flow) -> float:
+    """The oldest edge when refills fall before these passes."""
+    now = 0.0
+    times = []
+    last: Point | None = None
+    for index, each in enumerate(sweep.passes):
+        if last is not None:
+            now += _far_apart(last, each.path[0]) / flow.tools.walk_m_min
+        if index in stops:
+            now += flow.tools.swap_min if flow.helper else flow.tools.refill_min
+            if not flow.helper:
+                now += 2 * sweep.depth_m * (len(sweep.passes) - index) / flow.tools.walk_m_min
+        minutes = each.wetted_m2 / flow.tools.spray_m2_min
+        times.append((now, minutes))
+        now += minutes
+        last = each.path[-1]
+    return peak_age_min(sweep.edges, times)

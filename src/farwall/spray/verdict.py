@@ -1,0 +1,162 @@
+"""Does a field fit, and if not, what would make it possible."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+import numpy as np
+import shapely
+
+from farwall.errors import Unanswerable
+from farwall.facts.plan import OpenTime, PlanTools, Remedy, Verdict
+from farwall.floor.nouns import Exit, Floor, SawCut
+from farwall.spray.fields import Sweeps
+from farwall.spray.order import Step
+from farwall.spray.schedule import Day, Flow, Timed, time_sweep
+from farwall.spray.sweep import Sweep, sweep_field
+from farwall.spray.world import World, build_world
+
+if TYPE_CHECKING:
+    from farwall.spray.plan_coat import CoatFacts
+
+_NARROW = (0.75, 0.6)
+_TEAM = 2.0
+
+
+@dataclass(frozen=True)
+class Judge:
+    """Weighs each field against its budget; `refused` names a reason that no order can mend."""
+
+    floor: Floor
+    exits: tuple[Exit, ...]
+    refused: str = ""
+
+    def verdict(
+        self,
+        world: World,
+        step: Step,
+        sweep: Sweep,
+        timed: Timed,
+        lasting: OpenTime,
+        coat: CoatFacts,
+        day: Day,
+    ) -> tuple[Verdict, tuple[Remedy, ...]]:
+        """The verdict and, where it is not a plain yes, what would help and by how much."""
+        if self.refused:
+            return "cannot", (Remedy("conditions", self.refused),)
+        trial = _Trial(self, world, step, sweep, coat, day)
+        if timed.peak_age_min <= lasting.low:
+            if not coat.helper or not timed.refills:
+                return "fits", ()
+            alone = trial.age(helper=False)
+            if alone is not None and alone <= lasting.low:
+                return "fits", ()
+            return "helper", (Remedy("helper", "Only with the helper who swaps tanks.", alone),)
+        return _mend(trial, lasting.low)
+
+
+def _mend(trial: _Trial, budget: float) -> tuple[Verdict, tuple[Remedy, ...]]:
+    """What would make the field fit: a helper, a second sprayer, or a cut; else no."""
+    offers: list[tuple[Verdict, Remedy]] = []
+    if not trial.coat.helper:
+        offers.append(
+            ("helper", Remedy("helper", "A helper who swaps full tanks.", trial.age(helper=True)))
+        )
+    offers.append(
+        ("two", Remedy("two", "Two sprayers side by side on each band.", trial.age_of_two()))
+    )
+    offers.append(("stop-line", trial.extra_cut()))
+    for share in _NARROW:
+        age = trial.age(helper=trial.coat.helper, band_share=share)
+        words = f"Bands of {share * trial.coat.tools.band_m:.2f} m instead."
+        offers.append(("fits", Remedy("narrower bands", words, age)))
+    good = [offer for offer in offers if _works(offer[1], budget)]
+    remedies = tuple(
+        remedy for _, remedy in sorted(offers, key=lambda o: not _works(o[1], budget))
+    )
+    for word in ("helper", "two", "stop-line"):
+        if any(verdict == word for verdict, _ in good):
+            return word, remedies  # type: ignore[return-value]
+    return "cannot", remedies
+
+
+def _works(remedy: Remedy, budget: float) -> bool:
+    return remedy.peak_age_min is not None and remedy.peak_age_min <= budget
+
+
+@dataclass(frozen=True)
+class _Trial:
+    """The same field planned once more under other conditions."""
+
+    judge: Judge
+    world: World
+    step: Step
+    sweep: Sweep
+    coat: CoatFacts
+    day: Day
+
+    def age(self, *, helper: bool, band_share: float = 1.0) -> float | None:
+        """The oldest edge with or without a helper and with narrower bands; None if not doable."""
+        tools = replace(self.coat.tools, band_m=self.coat.tools.band_m * band_share)
+        return self._aged(self.step, tools, helper=helper, again=band_share != 1.0)
+
+    def age_of_two(self) -> float | None:
+        """The oldest edge when two spray each band from its ends to the middle."""
+        tools = replace(self.coat.tools, spray_m2_min=self.coat.tools.spray_m2_min * _TEAM)
+        return self._aged(self.step, tools, helper=True, again=False)
+
+    def extra_cut(self) -> Remedy:
+        """The largest piece of the field cut across its middle, as a saw cut before cleaning."""
+        name = max(self.step.pieces, key=lambda piece: self.world.pieces[piece].shape.area)
+        cut = middle_cut(self.world.pieces[name].shape)
+        (x0, y0), (x1, y1) = cut.line[0], cut.line[-1]
+        words = (
+            f"A saw cut from ({x0:.1f}, {y0:.1f}) to ({x1:.1f}, {y1:.1f}) m, made before "
+            "cleaning, to stop at."
+        )
+        return Remedy("stop-line", words, self._oldest_of_parts(name, cut))
+
+    def _oldest_of_parts(self, name: str, cut: SawCut) -> float | None:
+        """The oldest edge of any part once the cut is made, each by its best way out."""
+        floor = replace(self.judge.floor, saw_cuts=(*self.judge.floor.saw_cuts, cut))
+        world = build_world(floor, self.judge.exits)
+        parts = [piece for piece in world.pieces if piece not in self.world.pieces]
+        if len(parts) < 2:
+            return None
+        sweeps = Sweeps(world, self.coat.tools, self.coat.l_per_m2, self.coat.helper)
+        rest = [piece for piece in self.step.pieces if piece in world.pieces and piece != name]
+        oldest = max(sweeps.best_age_min(frozenset([part])) for part in [*parts, *rest])
+        return round(oldest, 2) if oldest < float("inf") else None
+
+    def _aged(
+        self, step: Step, tools: PlanTools, *, helper: bool, again: bool
+    ) -> float | None:
+        try:
+            sweep = (
+                sweep_field(self.world, sorted(step.pieces), step.exit, tools)
+                if again
+                else self.sweep
+            )
+            flow = Flow(
+                self.coat.id,
+                self.coat.l_per_m2,
+                helper,
+                tools,
+                sweep.wetted_m2 * self.coat.l_per_m2,
+            )
+            return time_sweep(sweep, self.day, flow, field_id="trial")[0].peak_age_min
+        except Unanswerable:
+            return None
+
+
+def middle_cut(shape: shapely.Geometry) -> SawCut:
+    """A straight cut through the middle of a floor, across its long way."""
+    box = shapely.minimum_rotated_rectangle(shape)
+    corners = np.asarray(box.exterior.coords)[:4]
+    sides = np.hypot(*np.diff(np.vstack([corners, corners[:1]]), axis=0).T)
+    first = 0 if sides[0] >= sides[1] else 1
+    one = (corners[first] + corners[(first + 1) % 4]) / 2
+    two = (corners[(first + 2) % 4] + corners[(first + 3) % 4]) / 2
+    ends = tuple((round(float(x), 3), round(float(y), 3)) for x, y in (one, two))
+    return SawCut(ends, id="proposed cut")

@@ -1,0 +1,249 @@
+"""The floor as a person meets it: pieces, seams between them, and ground a body can stand on.
+
+Rooms are cut along saw cuts into *pieces*; a *seam* is the line where two
+pieces meet through an opening or along a cut, or where a piece meets the
+outside. Walls may have no thickness in a drawing: they stay walls, because
+pieces are held a hair apart and joined only at their seams.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+
+import shapely
+import shapely.ops
+
+from farwall.facts.plan import StopKind
+from farwall.floor.geometry import Point, polygons_of
+from farwall.floor.nouns import Exit, Floor
+
+BODY_M = 0.25
+"""Radius of the disc that stands for a person. Rank: guess, shoulders of a man with a tank."""
+STAND_OFF_M = BODY_M + 0.003
+"""How far a body's centre stays from walls: a little more than from wet stain, so that stain
+behind a wall drawn without thickness takes nothing from the ground before it."""
+HAIR_M = 0.0005
+"""Half of the gap held between pieces that share a wall of no thickness."""
+SEAM_M = 0.011
+"""Half depth of the ground that joins two pieces at a seam: rooms may miss it by 10 mm."""
+GRID_M = 1e-4
+_OUT_M = 4.0
+_WALL_GAP_M = 0.45
+_LEAST_PIECE_M2 = 0.02
+
+
+@dataclass(frozen=True)
+class Piece:
+    """Floor that is never cut: a room, or a part of one between saw cuts. Fixtures left out."""
+
+    id: str
+    room: str
+    shape: shapely.Geometry
+
+    @cached_property
+    def inner(self) -> shapely.Geometry:
+        """The piece a hair smaller, so that neighbours do not touch through a wall."""
+        return shapely.buffer(self.shape, -HAIR_M, join_style="mitre")
+
+
+@dataclass(frozen=True)
+class Seam:
+    """Where one piece meets another (`b`) or the outside (`b` empty)."""
+
+    id: str
+    kind: StopKind | str
+    line: tuple[Point, ...]
+    a: str
+    b: str
+    exit: str = ""
+
+    def other(self, piece: str) -> str:
+        """The piece on the far side, or empty for the outside."""
+        return self.b if piece == self.a else self.a
+
+    @cached_property
+    def chord(self) -> shapely.LineString:
+        """The seam as a line."""
+        return shapely.LineString(self.line)
+
+    @cached_property
+    def joint(self) -> shapely.Polygon:
+        """The ground that joins both sides."""
+        return self.chord.buffer(SEAM_M, cap_style="flat")
+
+    @property
+    def is_way_out(self) -> bool:
+        """Whether this seam leads outside through an exit."""
+        return bool(self.exit)
+
+
+@dataclass(frozen=True)
+class World:
+    """All pieces and seams of one storey, and the ground outside."""
+
+    pieces: dict[str, Piece]
+    seams: tuple[Seam, ...]
+    outside: shapely.Geometry
+
+    def seams_of(self, piece: str) -> list[Seam]:
+        """The seams of one piece."""
+        return [seam for seam in self.seams if piece in (seam.a, seam.b)]
+
+    def ground(self, pieces: Iterable[str]) -> shapely.Geometry:
+        """The floor of some pieces, joined at the seams between them."""
+        inside = set(pieces)
+        joints = [seam.joint for seam in self.seams if seam.a in inside and seam.b in inside]
+        return shapely.union_all([*(self.pieces[name].inner for name in inside), *joints])
+
+    @cached_property
+    def standing(self) -> shapely.Geometry:
+        """Every place where a body's centre may be, indoors on dry floor and outside."""
+        joints = [seam.joint for seam in self.seams if seam.b or seam.is_way_out]
+        everything = shapely.union_all(
+            [*(piece.inner for piece in self.pieces.values()), *joints, self.outside]
+        )
+        return shapely.buffer(everything, -STAND_OFF_M, join_style="mitre")
+
+
+def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
+    """The pieces, seams and outside ground of `floor`, whose rooms touch at their openings."""
+    pieces: dict[str, Piece] = {}
+    cuts: list[Seam] = []
+    for room in floor.rooms:
+        parts, seams = _cut_room(floor, room.id)
+        pieces.update({part.id: part for part in parts})
+        cuts.extend(seams)
+    way_out = {out.opening: out.id for out in exits}
+    doors = [
+        seam
+        for opening in floor.openings
+        for seam in _opening_seams(opening.id, floor, pieces, way_out)
+    ]
+    outside = _outside(floor, [seam for seam in doors if not seam.b])
+    return World(pieces, (*doors, *cuts), outside)
+
+
+def _cut_room(floor: Floor, room_id: str) -> tuple[list[Piece], list[Seam]]:
+    room = floor.room_by_id[room_id]
+    shape: shapely.Geometry = shapely.set_precision(room.polygon.shape, GRID_M)
+    parts = [shape]
+    used = []
+    for cut in floor.saw_cuts:
+        line = shapely.LineString(cut.line)
+        split = [piece for part in parts for piece in _split(part, line)]
+        if len(split) > len(parts):
+            used.append(cut)
+        parts = split
+    dry = shapely.union_all([fixture.polygon.shape for fixture in floor.fixtures])
+    floors = [
+        piece
+        for part in parts
+        for piece in polygons_of(shapely.difference(part, dry, grid_size=GRID_M))
+        if piece.area >= _LEAST_PIECE_M2
+    ]
+    names = [room_id] if len(floors) == 1 else [f"{room_id}/{n + 1}" for n in range(len(floors))]
+    pieces = [Piece(name, room_id, piece) for name, piece in zip(names, floors, strict=True)]
+    seams = []
+    for one, two in _pairs(pieces):
+        for cut in used:
+            line = shapely.LineString(cut.line)
+            shared = _along(one.shape, two.shape, line)
+            if shared is not None:
+                seams.append(Seam(cut.id, "saw cut", shared, one.id, two.id))
+    return pieces, seams
+
+
+def _split(part: shapely.Geometry, line: shapely.LineString) -> list[shapely.Geometry]:
+    halves = polygons_of(shapely.ops.split(part, _lengthened(line, 0.02)))
+    good = [half for half in halves if half.area >= _LEAST_PIECE_M2]
+    if len(good) < 2:
+        return [part]
+    return [shapely.set_precision(half, GRID_M) for half in good]
+
+
+def _lengthened(line: shapely.LineString, by_m: float) -> shapely.LineString:
+    """The line a little longer at both ends: cuts in drawings stop short of the wall."""
+    xy = list(line.coords)
+    ends = []
+    for near, far in ((xy[0], xy[1]), (xy[-1], xy[-2])):
+        length = shapely.Point(near).distance(shapely.Point(far)) or 1.0
+        ends.append(tuple(n + (n - f) / length * by_m for n, f in zip(near, far, strict=True)))
+    return shapely.LineString([ends[0], *xy[1:-1], ends[1]] if len(xy) > 2 else ends)
+
+
+def _pairs(pieces: list[Piece]) -> list[tuple[Piece, Piece]]:
+    return [(a, b) for i, a in enumerate(pieces) for b in pieces[i + 1 :]]
+
+
+def _along(
+    one: shapely.Geometry, two: shapely.Geometry, line: shapely.LineString
+) -> tuple[Point, ...] | None:
+    near = line.buffer(0.005)
+    shared = shapely.intersection_all(
+        [line, one.buffer(0.005), two.buffer(0.005), near]
+    )
+    longest = max(shapely.get_parts(shared), key=lambda part: part.length, default=None)
+    if longest is None or longest.length < 0.05:
+        return None
+    return tuple((float(x), float(y)) for x, y in longest.coords)
+
+
+def _opening_seams(
+    opening_id: str, floor: Floor, pieces: dict[str, Piece], way_out: dict[str, str]
+) -> list[Seam]:
+    """The seams of one opening: several when a saw cut meets the doorway."""
+    opening = floor.opening_by_id[opening_id]
+    chord = shapely.LineString(opening.line)
+    sides = [
+        [piece for piece in pieces.values() if piece.room == room] for room in opening.rooms
+    ]
+    if len(opening.rooms) == 1 or opening.kind == "outside":
+        return [
+            Seam(opening.id, "outside", line, piece.id, "", way_out.get(opening.id, ""))
+            for piece in sides[0]
+            if (line := _facing(chord, piece)) is not None
+        ]
+    if opening.rooms[0] == opening.rooms[1]:
+        return []
+    seams = []
+    for one in sides[0]:
+        for two in sides[1]:
+            line_one, line_two = _facing(chord, one), _facing(chord, two)
+            if line_one is None or line_two is None:
+                continue
+            shared = shapely.LineString(line_one).intersection(
+                shapely.LineString(line_two).buffer(1e-6)
+            )
+            if shared.length > 0.05:
+                line = tuple((float(x), float(y)) for x, y in shared.coords)
+                seams.append(Seam(opening.id, opening.kind, line, one.id, two.id))
+    return seams
+
+
+def _facing(chord: shapely.LineString, piece: Piece) -> tuple[Point, ...] | None:
+    """The part of an opening's line that the piece reaches, or None."""
+    reach = chord.intersection(shapely.buffer(piece.shape, SEAM_M, join_style="mitre"))
+    longest = max(shapely.get_parts(reach), key=lambda part: part.length, default=None)
+    if longest is None or longest.length < 0.05:
+        return None
+    return tuple((float(x), float(y)) for x, y in longest.coords)
+
+
+def _outside(floor: Floor, outer: list[Seam]) -> shapely.Geometry:
+    """Ground around the house, walls left out, reaching in to the exits' lines."""
+    house = shapely.union_all([room.polygon.shape for room in floor.rooms])
+    closed = house.buffer(_WALL_GAP_M, join_style="mitre").buffer(
+        -_WALL_GAP_M + 0.15, join_style="mitre"
+    )
+    solid = shapely.union_all([shapely.Polygon(part.exterior) for part in polygons_of(closed)])
+    yard = shapely.box(*solid.bounds).buffer(_OUT_M, join_style="mitre").difference(solid)
+    porches = [_porch(seam, house) for seam in outer if seam.is_way_out]
+    return shapely.union_all([yard, *porches])
+
+
+def _porch(seam: Seam, house: shapely.Geometry) -> shapely.Geometry:
+    """The way from an exit's line through the wall to the yard."""
+    both = seam.chord.buffer(_WALL_GAP_M + 0.3, cap_style="flat")
+    return shapely.difference(both, house.buffer(-HAIR_M, join_style="mitre"))
