@@ -1,5 +1,6 @@
 """The layers hold, and the machine that says so is not asleep."""
 
+import ast
 import os
 import shutil
 import subprocess
@@ -43,8 +44,16 @@ def test_the_layers_hold(copy):
         ("units.py", "import farwall.floor.nouns", "Upper layers know lower ones"),
         ("shed/__init__.py", "", "farwall.shed"),
         ("floor/nouns.py", "import time", "The core knows no file"),
+        ("spray/check/tank.py", "import farwall.floor.nouns", "The checker shares no code"),
+        ("spray/check/tank.py", "import farwall.spray.sweep", "The checker shares no code"),
     ],
-    ids=["upward", "no layer", "clock in the core"],
+    ids=[
+        "upward",
+        "no layer",
+        "clock in the core",
+        "checker leans on ours",
+        "checker leans on the solver",
+    ],
 )
 def test_a_broken_layer_is_named(copy, file, line, named):
     spoiled = copy / "src" / "farwall" / file
@@ -54,3 +63,34 @@ def test_a_broken_layer_is_named(copy, file, line, named):
     result = lint(copy)
     assert result.returncode != 0
     assert named in result.stdout
+
+
+def imported(file: Path) -> set[str]:
+    """Full names of the modules that a file imports."""
+    names = set()
+    for node in ast.walk(ast.parse(file.read_text())):
+        if isinstance(node, ast.Import):
+            names |= {alias.name for alias in node.names}
+        elif isinstance(node, ast.ImportFrom):
+            names.add(node.module or ".")
+    return names
+
+
+def test_the_checker_imports_only_itself_the_standard_library_numpy_and_shapely():
+    files = list((SOURCE / "spray" / "check").glob("*.py"))
+    names = set().union(*map(imported, files))
+    assert len(files) > 3
+    assert "shapely" in {name.split(".")[0] for name in names}
+    allowed = {*sys.stdlib_module_names, "numpy", "shapely"}
+    others = {name for name in names if name.split(".")[0] not in allowed}
+    assert {name for name in others if not f"{name}.".startswith("farwall.spray.check.")} == set()
+
+
+def test_what_python_loads_on_the_way_to_the_checker_is_not_the_solver():
+    """Importing a.b.c runs a and a.b first: they must bring nothing of ours along."""
+    code = "import sys, farwall.spray.check; print(*(m for m in sys.modules if 'farwall.' in m))"
+    run = subprocess.run(
+        [sys.executable, "-c", code], check=True, capture_output=True, text=True, cwd=ROOT
+    )
+    brought = {name for name in run.stdout.split() if not name.startswith("farwall.spray.check")}
+    assert brought == {"farwall.spray"}
