@@ -29,7 +29,8 @@ def cold(what: str, command: list[str], *, times: int, good: tuple[int, ...] = (
         _, status, usage = os.wait4(process.pid, 0)
         seconds.append(time.perf_counter() - start)
         peak_mb = max(peak_mb, usage.ru_maxrss / 1024)
-        if (code := os.waitstatus_to_exitcode(status)) not in good:
+        code = os.waitstatus_to_exitcode(status)
+        if code not in good or "Traceback" in words:  # Python's own exit 1 is not an answer
             sys.exit(f"{what}: exit {code}\n{words}")
     print(
         f"{what:<44} {statistics.median(seconds):6.2f} s "
