@@ -16,7 +16,7 @@ _DONE, _NO_FLOOR = 0, 1
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall read` takes."""
-    parser.add_argument("file", metavar="FILE", type=Path, help="a DXF drawing")
+    parser.add_argument("file", metavar="FILE", type=Path, help="a DXF drawing or a GeoJSON floor")
     parser.add_argument("--storey", metavar="NAME", help="read this storey only, by name or id")
     parser.add_argument(
         "--scale",

@@ -9,7 +9,7 @@ from pathlib import Path
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
 
-CAN_READ = "DXF drawings can be read."
+CAN_READ = "DXF drawings and GeoJSON floors can be read."
 _HEAD_BYTES = 4096
 
 
@@ -58,6 +58,10 @@ def _read(data: bytes, scale_m_per_unit: float | None) -> Reading:
     for mark, kind in _KNOWN:
         if head.startswith(mark):
             raise Refused(Mistake("", f"this is {kind.name}.", f"{kind.remedy} {CAN_READ}"))
+    if head.startswith((b"{", b"[")):
+        from farwall.readers.geojson import read_geojson
+
+        return read_geojson(data, scale_m_per_unit=scale_m_per_unit)
     if head.startswith(b"<"):
         raise Refused(Mistake("", "this is a web, SVG or XML file.", f"Ask for DXF. {CAN_READ}"))
     if _looks_like_dxf(data):

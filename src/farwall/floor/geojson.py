@@ -1,0 +1,271 @@
+"""A floor as a GeoJSON FeatureCollection in metres, and back without loss.
+
+Format: RFC 7946 geometry objects; the frame is local metres, told by the foreign member
+`units`. Each feature's property `kind` is room, opening, exit, fixture, saw cut or window.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from math import isfinite
+from typing import Any, cast, get_args
+
+from farwall.errors import Mistake, Refused
+from farwall.floor.geometry import Point, PolygonGeometry, Ring
+from farwall.floor.nouns import (
+    Exit,
+    Fixture,
+    Floor,
+    Opening,
+    OpeningKind,
+    Room,
+    SawCut,
+    Window,
+)
+
+Json = dict[str, Any]
+KINDS = ("room", "opening", "exit", "fixture", "saw cut", "window")
+
+
+def floor_collection(floor: Floor, exits: Sequence[Exit] = ()) -> Json:
+    """The FeatureCollection of a floor and its exits; an exit's geometry is its opening's line."""
+    features = [
+        *(_room(room) for room in floor.rooms),
+        *(_opening(opening) for opening in floor.openings),
+        *(_exit(way, floor) for way in exits),
+        *(_fixture(fixture) for fixture in floor.fixtures),
+        *(_feature("saw cut", _line(cut.line), id=cut.id) for cut in floor.saw_cuts),
+        *(
+            _feature("window", _line(w.line), sill_m=w.sill_m, height_m=w.height_m)
+            for w in floor.windows
+        ),
+    ]
+    collection = {"type": "FeatureCollection", "units": "m", "features": features}
+    return collection if floor.north_deg is None else {**collection, "north_deg": floor.north_deg}
+
+
+def floor_from_collection(collection: Mapping[str, Any]) -> tuple[Floor, tuple[Exit, ...]]:
+    """The floor and exits of a collection whose features carry our kinds.
+
+    Raises Refused with every mistake and its place.
+    """
+    reader = _Reader()
+    features = collection.get("features")
+    if not isinstance(features, list):
+        raise Refused(Mistake("features", "there is no list of features.", "Give a list."))
+    for index, feature in enumerate(features):
+        reader.read(f"features[{index}]", feature)
+    north = collection.get("north_deg")
+    if north is not None and not _is_number(north):
+        reader.mistake("north_deg", "north is no number.", "Give degrees clockwise from up.")
+    if reader.mistakes:
+        raise Refused(*reader.mistakes)
+    return reader.floor(None if north is None else float(north)), tuple(reader.exits)
+
+
+class _Reader:
+    """Collects nouns and mistakes, feature by feature."""
+
+    def __init__(self) -> None:
+        self.mistakes: list[Mistake] = []
+        self.rooms: list[Room] = []
+        self.openings: list[Opening] = []
+        self.exits: list[Exit] = []
+        self.fixtures: list[Fixture] = []
+        self.saw_cuts: list[SawCut] = []
+        self.windows: list[Window] = []
+
+    def floor(self, north_deg: float | None) -> Floor:
+        return Floor(
+            tuple(self.rooms),
+            tuple(self.openings),
+            tuple(self.fixtures),
+            tuple(self.saw_cuts),
+            tuple(self.windows),
+            north_deg,
+        )
+
+    def mistake(self, where: str, what: str, remedy: str = "") -> None:
+        self.mistakes.append(Mistake(where, what, remedy))
+
+    def read(self, where: str, feature: Any) -> None:
+        properties = feature.get("properties") if isinstance(feature, dict) else None
+        if not isinstance(properties, dict):
+            self.mistake(where, "this is no feature with properties.", "Give `properties`.")
+            return
+        takers: dict[str, Callable[[str, Json, Any], None]] = {
+            "room": self._room,
+            "opening": self._opening,
+            "exit": self._exit,
+            "fixture": self._fixture,
+            "saw cut": self._saw_cut,
+            "window": self._window,
+        }
+        kind = properties.get("kind")
+        if kind not in takers:
+            known = ", ".join(takers)
+            self.mistake(f"{where}.properties.kind", f"the kind {kind!r} is not known.",
+                         f"There are: {known}.")  # fmt: skip
+            return
+        takers[kind](where, properties, feature.get("geometry"))
+
+    def _room(self, where: str, properties: Json, geometry: Any) -> None:
+        polygon = self._polygon(f"{where}.geometry", geometry)
+        name, storey = (self._text(where, properties, key) for key in ("name", "storey"))
+        room_id = self._text(where, properties, "id", needed=True)
+        if polygon and room_id:
+            self.rooms.append(Room(room_id, polygon, name, storey))
+
+    def _opening(self, where: str, properties: Json, geometry: Any) -> None:
+        opening_id = self._text(where, properties, "id", needed=True)
+        kind = properties.get("opening")
+        if kind not in get_args(OpeningKind):
+            known = ", ".join(get_args(OpeningKind))
+            self.mistake(f"{where}.properties.opening", f"{kind!r} is no kind of opening.",
+                         f"There are: {known}.")  # fmt: skip
+        rooms = properties.get("rooms")
+        if not isinstance(rooms, list) or not all(isinstance(room, str) for room in rooms):
+            self.mistake(f"{where}.properties.rooms", "the rooms are no list of ids.")
+            rooms = []
+        threshold = properties.get("threshold")
+        polygon = self._polygon(f"{where}.properties.threshold", threshold) if threshold else None
+        line = self._line(f"{where}.geometry", geometry, points=2)
+        width = self._number(where, properties, "width_m")
+        if line and opening_id:
+            ends = line[0], line[1]
+            self.openings.append(
+                Opening(opening_id, cast(OpeningKind, kind), ends, tuple(rooms), width, polygon)
+            )
+
+    def _exit(self, where: str, properties: Json, _: Any) -> None:
+        exit_id, opening = (
+            self._text(where, properties, key, needed=True) for key in ("id", "opening")
+        )
+        self.exits.append(Exit(exit_id, opening))
+
+    def _fixture(self, where: str, properties: Json, geometry: Any) -> None:
+        polygon = self._polygon(f"{where}.geometry", geometry)
+        kind = self._text(where, properties, "fixture", needed=True)
+        if polygon:
+            self.fixtures.append(Fixture(kind, polygon, self._text(where, properties, "id")))
+
+    def _saw_cut(self, where: str, properties: Json, geometry: Any) -> None:
+        line = self._line(f"{where}.geometry", geometry)
+        if line:
+            self.saw_cuts.append(SawCut(line, self._text(where, properties, "id")))
+
+    def _window(self, where: str, properties: Json, geometry: Any) -> None:
+        line = self._line(f"{where}.geometry", geometry, points=2)
+        sill, height = (self._number(where, properties, key) for key in ("sill_m", "height_m"))
+        if line:
+            self.windows.append(Window((line[0], line[1]), sill, height))
+
+    def _text(self, where: str, properties: Json, key: str, *, needed: bool = False) -> str:
+        value = properties.get(key, "")
+        if isinstance(value, str) and (value or not needed):
+            return value
+        self.mistake(f"{where}.properties.{key}", f"{key} is no text.", "Give a text.")
+        return ""
+
+    def _number(self, where: str, properties: Json, key: str) -> float | None:
+        value = properties.get(key)
+        if value is None or _is_number(value):
+            return value
+        self.mistake(f"{where}.properties.{key}", f"{key} is no number.", "Give metres.")
+        return None
+
+    def _polygon(self, where: str, geometry: Any) -> PolygonGeometry | None:
+        polygon = polygon_from(geometry)
+        if polygon is None:
+            self.mistake(where, "this is no polygon.",
+                         "Give a GeoJSON Polygon: rings of [x, y] in metres, closed.")  # fmt: skip
+        return polygon
+
+    def _line(self, where: str, geometry: Any, *, points: int | None = None) -> Ring | None:
+        line = line_from(geometry)
+        if line is None or (points is not None and len(line) != points):
+            count = "two" if points else "at least two"
+            self.mistake(where, "this is no line.", f"Give a LineString of {count} points.")
+            return None
+        return line
+
+
+def polygon_from(geometry: Any) -> PolygonGeometry | None:
+    """The polygon of a GeoJSON geometry as it stands, or None when it is none."""
+    if not isinstance(geometry, dict) or geometry.get("type") != "Polygon":
+        return None
+    rings = geometry.get("coordinates")
+    if not isinstance(rings, list) or not rings:
+        return None
+    read = [_points(ring) for ring in rings]
+    found = tuple(ring for ring in read if ring is not None and len(ring) >= 4)
+    return PolygonGeometry(found) if len(found) == len(rings) else None
+
+
+def line_from(geometry: Any) -> Ring | None:
+    """The points of a GeoJSON LineString, or None when it is none."""
+    if not isinstance(geometry, dict) or geometry.get("type") != "LineString":
+        return None
+    points = _points(geometry.get("coordinates"))
+    return points if points is not None and len(points) >= 2 else None
+
+
+def _points(values: Any) -> Ring | None:
+    if not isinstance(values, list):
+        return None
+    points = [_point(value) for value in values]
+    found = tuple(point for point in points if point is not None)
+    return found if len(found) == len(points) else None
+
+
+def _point(value: Any) -> Point | None:
+    if isinstance(value, list) and len(value) >= 2 and all(map(_is_number, value[:2])):
+        return value[0], value[1]
+    return None
+
+
+def _is_number(value: Any) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool) and isfinite(value)
+
+
+def _feature(kind: str, geometry: Json | None, **properties: Any) -> Json:
+    return {
+        "type": "Feature",
+        "geometry": geometry,
+        "properties": {"kind": kind, **properties},
+    }
+
+
+def _room(room: Room) -> Json:
+    return _feature("room", _polygon(room.polygon), id=room.id, name=room.name, storey=room.storey)
+
+
+def _opening(opening: Opening) -> Json:
+    return _feature(
+        "opening",
+        _line(opening.line),
+        id=opening.id,
+        opening=opening.kind,
+        rooms=list(opening.rooms),
+        width_m=opening.width_m,
+        threshold=_polygon(opening.threshold) if opening.threshold else None,
+    )
+
+
+def _exit(way: Exit, floor: Floor) -> Json:
+    opening = floor.opening_by_id.get(way.opening)
+    line = _line(opening.line) if opening else None
+    return _feature("exit", line, id=way.id, opening=way.opening)
+
+
+def _fixture(fixture: Fixture) -> Json:
+    return _feature("fixture", _polygon(fixture.polygon), id=fixture.id, fixture=fixture.kind)
+
+
+def _polygon(polygon: PolygonGeometry) -> Json:
+    rings = [[list(point) for point in ring] for ring in polygon.coordinates]
+    return {"type": "Polygon", "coordinates": rings}
+
+
+def _line(points: Iterable[Point]) -> Json:
+    return {"type": "LineString", "coordinates": [list(point) for point in points]}
