@@ -9,7 +9,7 @@ from farwall.facts import default_table as table
 
 STANDARD_PRESSURE_PA = 101325.0
 
-_SENSE: dict[str, tuple[float, float, str]] = {
+SENSE: dict[str, tuple[float, float, str]] = {
     "surface_c": (-17.0, 70.0, "°C"),
     "air_c": (-17.0, 60.0, "°C"),
     "rh_percent": (0.0, 100.0, "%"),
@@ -38,7 +38,7 @@ class Conditions:
         mistakes = []
         for each in fields(self):
             value = getattr(self, each.name)
-            low, high, unit = _SENSE[each.name]
+            low, high, unit = SENSE[each.name]
             if not low <= value <= high:
                 mistakes.append(
                     Mistake(

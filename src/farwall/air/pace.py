@@ -8,13 +8,16 @@ of common practice. Slow, likely and fast ends are kept side by side.
 from __future__ import annotations
 
 from functools import cache
+from typing import TYPE_CHECKING
 
 from farwall.air.conditions import REFERENCE, Conditions
 from farwall.air.film import MIN_PER_H, wet_film_mm
 from farwall.air.relations import IN_MOVING_AIR, RELATIONS
 from farwall.air.suction import drop_seconds, thirst, warmth
 from farwall.facts import default_table as table
-from farwall.facts.job import Finish
+
+if TYPE_CHECKING:  # its nouns load shapely, which a single sum can do without
+    from farwall.facts.job import Finish
 
 OPEN_TIME_MIN = (5.0, 10.0, 15.0)
 """Low, likely, high on a normal trowel at 70 °F: common practice, no source. The table of first

@@ -19,9 +19,13 @@ the safe end of a clock takes no comfort from cold.
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from farwall.evidence import Known, Rank
 from farwall.facts import default_table as table
-from farwall.facts.job import Finish
+
+if TYPE_CHECKING:  # its nouns load shapely, which a single sum can do without
+    from farwall.facts.job import Finish
 
 REFERENCE_DROP_S = table.DROP_S.usual
 """Drop seconds of the normal trowel that common practice speaks of (scale: 5-20 s is good)."""

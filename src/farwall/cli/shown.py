@@ -1,0 +1,76 @@
+"""Results of sums in a few calm lines, units and rank beside the figures."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+ENDINGS = {
+    "_lb_ft2_h": "lb/(ft²·h)",
+    "_kg_m2_h": "kg/(m²·h)",
+    "_j_per_kg": "J/kg",
+    "ft2_per_gal": "ft²/US gal",
+    "m2_per_l": "m²/L",
+    "_percent": "%",
+    "_fl_oz": "US fl oz",
+    "_m_s": "m/s",
+    "_deg": "°",
+    "_gal": "US gal",
+    "_mil": "mil",
+    "_min": "min",
+    "_mm": "mm",
+    "_ft": "ft",
+    "_pa": "Pa",
+    "_c": "°C",
+    "_f": "°F",
+    "_m": "m",
+    "_l": "L",
+    "_h": "h",
+}
+_WHOLE = ("ft2_per_gal", "m2_per_l")
+_ASIDE = ("rank", "source", "warnings", "made_for", "unit")
+_RANGE = ("low", "likely", "high")
+_LEAST_PLACES = 4
+
+
+def sum_in_words(name: str, result: Mapping[str, object]) -> str:
+    """The lines to print for one result; the same thing in two units stands on one line."""
+    shown: dict[str, list[str]] = {}
+    first = next(iter(result.values()))
+    for key, value in result.items():
+        if key in _ASIDE or isinstance(value, dict) or (key == "likely" and value is first):
+            continue
+        label, unit = _label(key, result)
+        shown.setdefault(label, []).append(f"{_figure(value)} {unit}".rstrip())
+    wide = max(len(label) for label in shown)
+    lines = [name, *(f"  {label:<{wide}}  {' · '.join(told)}" for label, told in shown.items())]
+    lines.append(f"  rank: {result['rank']} · source: {result['source']}")
+    if "made_for" in result:
+        lines.append(f"  made for {result['made_for']}")
+    warnings = result.get("warnings")
+    if isinstance(warnings, list):
+        lines.extend(f"  Mind: {warning}" for warning in warnings)
+    return "\n".join(lines)
+
+
+def _label(key: str, result: Mapping[str, object]) -> tuple[str, str]:
+    """The words of a key and its unit. low, likely and high are in the unit of the first key."""
+    if key == "minutes" or (key in _RANGE and "unit" in result):
+        return key, "min"
+    if key in _RANGE and next(iter(result)) not in _RANGE:
+        return key, _label(next(iter(result)), {})[1]
+    for ending, unit in ENDINGS.items():
+        if key.endswith(ending):
+            words = "coverage" if ending in _WHOLE else key.removesuffix(ending)
+            return words.replace("_", " "), unit
+    return key.replace("_", " "), ""
+
+
+def _figure(value: object) -> str:
+    if value is None:
+        return "-"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, float):
+        whole = abs(value) >= 10**_LEAST_PLACES
+        return f"{value:.0f}" if whole else f"{value:.{_LEAST_PLACES}g}"
+    return str(value)

@@ -1,0 +1,1 @@
+"""Single sums: one small file each, found by name in `registry`."""

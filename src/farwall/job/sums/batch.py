@@ -1,0 +1,89 @@
+"""One batch at a cut: stain, water, and added acid where a finisher insists."""
+
+from __future__ import annotations
+
+from farwall.evidence import Rank
+from farwall.job.sums.arguments import ADDED, DENSITY, VOLUME
+from farwall.job.sums.noun import Argument, Bounds, Given, Result, Sum, refuse
+from farwall.mix.batch import ORDER_OF_MIXING, STAIN_KG_L, make_batch
+from farwall.mix.cut import parse_cut
+from farwall.units import L_PER_US_FL_OZ, gal_from_l
+
+MOST_L = 1e6
+
+
+def reckon(given: Given) -> Result:
+    """Amounts of a batch, and its strength where the stain's is known (null otherwise).
+
+    `total_gal` is stain and water, as it is when it is given; `tub_gal` counts
+    added acid as well. Warnings say in what order to pour and, with added
+    acid, that the maker's sheet does not cover the mix.
+    """
+    chromate = given.text("chromate")
+    percent = _percent(given)
+    batch = make_batch(
+        cut=parse_cut(given.text("cut") or ""),
+        total_l=given.maybe("total_l"),
+        stain_l=given.maybe("stain_l"),
+        acid_ml_per_l=given.usual("acid_ml_per_l", 0.0),
+        stain_hcl_percent=percent,
+        stain_density_kg_l=given.maybe("stain_density_kg_l"),
+        chromate=None if chromate is None else chromate == "yes",
+    )
+    rank, source = _rank(given, percent)
+    return {
+        "stain_gal": gal_from_l(batch.stain_l),
+        "stain_l": batch.stain_l,
+        "water_gal": gal_from_l(batch.water_l),
+        "water_l": batch.water_l,
+        "acid_fl_oz": batch.acid_l / L_PER_US_FL_OZ,
+        "acid_l": batch.acid_l,
+        "total_gal": gal_from_l(batch.cut_mix_l),
+        "total_l": batch.cut_mix_l,
+        "tub_gal": gal_from_l(batch.total_l),
+        "tub_l": batch.total_l,
+        "hcl_percent_low": batch.hcl_percent_low,
+        "hcl_percent_high": batch.hcl_percent_high,
+        "rank": rank.value,
+        "source": source,
+        "warnings": [ORDER_OF_MIXING, *batch.warnings],
+    }
+
+
+def _percent(given: Given) -> tuple[float, float] | None:
+    low, high = given.maybe("stain_hcl_percent_low"), given.maybe("stain_hcl_percent_high")
+    if low is None and high is None:
+        return None
+    low, high = (high if low is None else low), (low if high is None else high)
+    assert low is not None
+    assert high is not None
+    if low > high:
+        raise refuse("stain_hcl_percent_low", "It is above stain_hcl_percent_high.", "Swap them.")
+    return low, high
+
+
+def _rank(given: Given, percent: tuple[float, float] | None) -> tuple[Rank, str]:
+    """The weakest thing the figures lean on."""
+    if percent is not None and "stain_density_kg_l" not in given:
+        return STAIN_KG_L.rank, f"arithmetic; density of the stain from {STAIN_KG_L.source}"
+    if given.usual("acid_ml_per_l", 0.0) > 0:
+        return Rank.PRACTICE, "arithmetic; adding acid is common-practice"
+    return Rank.PUBLISHED, "arithmetic"
+
+
+SUM = Sum(
+    name="batch",
+    what="stain, water and acid of a batch at a cut",
+    arguments=(
+        Argument("cut", needed=True),
+        Argument("total", VOLUME, Bounds(0.0, MOST_L, above=True)),
+        Argument("stain", VOLUME, Bounds(0.0, MOST_L, above=True)),
+        Argument("acid", ADDED, Bounds(0.0, 1000.0)),
+        Argument("stain_hcl_percent_low", bounds=Bounds(0.0, 40.0)),
+        Argument("stain_hcl_percent_high", bounds=Bounds(0.0, 40.0)),
+        Argument("stain_density", DENSITY, Bounds(0.9, 2.0)),
+        Argument("chromate", choices=("yes", "no")),
+    ),
+    one_of=(("total_l", "stain_l"),),
+    reckon=reckon,
+)

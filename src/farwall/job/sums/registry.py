@@ -1,0 +1,34 @@
+"""The sums by name. Each lives in the module of its name and is imported when it is asked for."""
+
+from __future__ import annotations
+
+import difflib
+import importlib
+
+from farwall.errors import Mistake, Refused
+from farwall.job.sums.noun import Sum
+
+SUMS = {
+    "convert": "a value from one unit to another",
+    "coverage": "area per volume and wet film",
+    "batch": "stain, water and acid of a batch at a cut",
+    "need": "how much mix so that it does not run out, at a stated certainty",
+    "air": "dew point, wet bulb, vapour pressure, humidity ratio",
+    "saturation": "saturated air at a temperature, or the standard pressure at an altitude",
+    "evaporation": "water leaving a wet slab, by rival published relations",
+    "film-drying": "minutes for evaporation alone to dry a film; not an open time",
+    "open-time": "minutes that a sprayed edge stays live",
+    "weather": "what a weather file says: year, month or one hour",
+}
+
+
+def find(name: str) -> Sum:
+    """The sum of that name. Raises `Refused` with the nearest known one."""
+    if name not in SUMS:
+        near = difflib.get_close_matches(name, SUMS, n=1, cutoff=0.5)
+        remedy = f"Did you mean {near[0]}?" if near else f"There are {', '.join(SUMS)}."
+        raise Refused(Mistake(name[:60], "There is no sum of that name.", remedy))
+    module = importlib.import_module(f"farwall.job.sums.{name.replace('-', '_')}")
+    found = module.SUM
+    assert isinstance(found, Sum)
+    return found
