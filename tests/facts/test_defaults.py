@@ -64,7 +64,7 @@ def test_every_default_says_its_rank_and_none_claims_to_be_measured():
     settled = settle(BARE)
     assert {one.rank for one in settled.grounds} == {"common practice", "guess"}
     assert ground(settled, "tools.walk_m_min").rank == "guess"
-    assert ground(settled, "tools.tank_l").source == "common practice, no source"
+    assert ground(settled, "tools.tank_l").source == "common-practice"
 
 
 def test_a_told_value_wins_and_is_said_to_be_told():

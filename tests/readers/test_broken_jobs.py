@@ -133,6 +133,9 @@ EXPECTED = {
     "a-door-that-is-a-point": [
         ("floor.openings[0].line", "same point"),
     ],
+    "acid-added-to-chromate": [
+        ("coats[1]", "No acid is added to a stain whose sheet names chromate")
+    ],
     "nine-mistakes-at-once": [
         ("version", "A number is expected"),
         ("floor.openings[0].kind", '"dor"'),

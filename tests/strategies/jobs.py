@@ -83,17 +83,20 @@ wishes = st.builds(
 
 
 @st.composite
-def coats_of(draw: st.DrawFn, stain_ids: list[str]) -> tuple[Coat, ...]:
+def coats_of(draw: st.DrawFn, stain_ids: list[str], with_chromate: set[str]) -> tuple[Coat, ...]:
     ids = draw(st.lists(names, max_size=3, unique=True))
     return tuple(
         Coat(
             id=coat_id,
-            stain=draw(st.sampled_from(stain_ids)),
+            stain=stain_id,
             cut=draw(st.sampled_from(["1:1", "1:2", "2:1", "1:1.5", "neat"])),
             m2_per_l=draw(maybe(st.floats(2, 15))),
-            added_acid_fl_oz_per_gal=draw(maybe(st.floats(0, 16))),
+            added_acid_fl_oz_per_gal=(
+                None if stain_id in with_chromate else draw(maybe(st.floats(0, 16)))
+            ),
         )
         for coat_id in ids
+        for stain_id in [draw(st.sampled_from(stain_ids))]
     )
 
 
@@ -149,7 +152,12 @@ def jobs(draw: st.DrawFn) -> Job:
         )
     room_ids = [room.id for room in floor.rooms]
     its_stains = draw(stains)
-    its_coats = draw(coats_of([stain.id for stain in its_stains] or ["sand", "bark"]))
+    its_coats = draw(
+        coats_of(
+            [stain.id for stain in its_stains] or ["sand", "bark"],
+            {stain.id for stain in its_stains if stain.chromate},
+        )
+    )
     containers = st.builds(
         Container, size_l=st.floats(0.5, 20), price=st.sampled_from(["12.50", "60", "270.00"])
     )

@@ -13,9 +13,8 @@ from dataclasses import dataclass
 from farwall.evidence import Rank
 from farwall.units import L_PER_US_GAL, M2_PER_FT2, M_PER_FT, M_PER_IN, m2_per_l_from_ft2_per_gal
 
-PRACTICE = "common practice, no source"
-OUR_GUESS = "our guess, nobody measured it"
-OUR_CHOICE = "our choice, to be changed in the job"
+PRACTICE = "common-practice"
+OUR_GUESS = "house-guess"
 
 
 @dataclass(frozen=True)
@@ -90,7 +89,7 @@ AIR_SPEED_M_S = Default(
 DROP_S = Default("survey.drop_s", "s", 12.0, Rank.PRACTICE, PRACTICE, low=5.0, high=20.0)
 
 CERTAINTY_PERCENT = Default(
-    "wishes.certainty_percent", "%", 99.0, Rank.GUESS, OUR_CHOICE, low=95.0, high=99.9
+    "wishes.certainty_percent", "%", 99.0, Rank.GUESS, OUR_GUESS, low=95.0, high=99.9
 )
 SPREAD_SAMPLED_PERCENT = Default(
     "wishes.spread_percent", "%", 15.0, Rank.GUESS, OUR_GUESS, low=10.0, high=20.0

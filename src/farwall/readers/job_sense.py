@@ -12,6 +12,7 @@ from decimal import Decimal, InvalidOperation
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import DEFAULT_CUTS, DEFAULT_STAINS
+from farwall.mix.batch import no_acid_with_chromate
 from farwall.mix.cut import parse_cut
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import did_you_mean
@@ -152,7 +153,11 @@ def _exits(raw: dict[str, object]) -> Iterator[Mistake]:
 
 def _coats(raw: dict[str, object]) -> Iterator[Mistake]:
     known = _stain_ids(raw)
+    chromate = {_text(row, "id") for _, row in rows(raw, "stains") if row.get("chromate") is True}
     for place, row in rows(raw, "coats"):
+        acid = row.get("added_acid_fl_oz_per_gal")
+        if isinstance(acid, int | float) and acid > 0 and _text(row, "stain") in chromate:
+            yield no_acid_with_chromate(place_text(place))
         if (stain := _text(row, "stain")) is not None:
             yield from _unknown((*place, "stain"), "stain", stain, known)
         elif row.get("stain") == "":

@@ -1,0 +1,184 @@
+"""The mixes of a day: what is boxed in the morning, when each field may start, what is bought."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from farwall.evidence import Rank
+from farwall.facts.plan import Ground, Mix
+from farwall.facts.settled import SettledCoat, SettledJob
+from farwall.mix.batch import Batch, fills, make_batch
+from farwall.mix.buying import CoatDemand, Purchase, buying_dict, purchases
+from farwall.mix.cut import parse_cut
+from farwall.mix.gate import Gate, budget, gates, planned_mixes
+from farwall.mix.thirst import FIELD_SHARE, Thirst, first_belief
+from farwall.mix.usual_rule import UsualRule, usual_rule
+
+FL_OZ_PER_GAL_TO_ML_PER_L = 1000 / 128
+
+
+@dataclass(frozen=True)
+class FieldNeed:
+    """One field in one coat: the litres of cut mix that its bands will likely take."""
+
+    id: str
+    coat: str
+    litres: float
+
+
+@dataclass(frozen=True)
+class BoxedBatch:
+    """One boxed batch of a coat, its sprayer fills, and whether it will be enough.
+
+    `before` is the field at whose stop line it is mixed; `chance_enough` (0 to
+    1) that with it nothing more need be mixed for this coat.
+    """
+
+    mix: Mix
+    batch: Batch
+    before: str
+    chance_enough: float
+    tanks_l: tuple[float, ...]
+    lots: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class MixPlan:
+    """The mixes for the plan file, and beside them the gate, the usual rule and the purchase."""
+
+    mixes: tuple[Mix, ...]
+    batches: tuple[BoxedBatch, ...]
+    gates: tuple[Gate, ...]
+    usual_rule: tuple[UsualRule, ...]
+    bought: tuple[Purchase, ...]
+    buying: dict[str, object]
+    grounds: tuple[Ground, ...]
+    warnings: tuple[str, ...]
+
+    def gate(self, field: str, coat: str) -> Gate:
+        """The start rule of a field in a coat; KeyError when there is none."""
+        for one in self.gates:
+            if (one.field, one.coat) == (field, coat):
+                return one
+        raise KeyError((field, coat))
+
+
+def plan_mixes(fields: Sequence[FieldNeed], settled: SettledJob) -> MixPlan:
+    """The mixes of a day for fields given in order of spraying, each with litres above 0.
+
+    A boxed batch for each coat is mixed before its first field; where the
+    reserve of the last fields is more than a trifle it is cut later, at their
+    stop line, and boxed with what is left. The chance of running dry that the
+    job allows (100 % less its certainty) is shared equally by its coats.
+
+    Raises Refused when a cut is none, when acid is to be added to a stain
+    with chromate, or when the need is beyond reckoning.
+    """
+    own = {coat.id: [one for one in fields if one.coat == coat.id] for coat in settled.coats}
+    sprayed = [coat for coat in settled.coats if own[coat.id]]
+    chance_dry = (1 - settled.certainty_percent / 100) / max(1, len(sprayed))
+    coats = [_coat_mixes(coat, own[coat.id], settled, chance_dry) for coat in sprayed]
+    bought = purchases([coat.demand for coat in coats], settled)
+    return MixPlan(
+        mixes=tuple(batch.mix for coat in coats for batch in coat.batches),
+        batches=tuple(batch for coat in coats for batch in coat.batches),
+        gates=tuple(gate for coat in coats for gate in coat.gates),
+        usual_rule=tuple(coat.usual for coat in coats),
+        bought=bought,
+        buying=buying_dict(bought, certainty_percent=settled.certainty_percent),
+        grounds=_grounds(),
+        warnings=tuple(
+            f"{coat.demand.coat}: {warning}"
+            for coat in coats
+            for warning in coat.batches[0].batch.warnings
+        ),
+    )
+
+
+@dataclass(frozen=True)
+class _CoatMixes:
+    batches: tuple[BoxedBatch, ...]
+    gates: tuple[Gate, ...]
+    usual: UsualRule
+    demand: CoatDemand
+
+
+def _coat_mixes(
+    coat: SettledCoat, own: Sequence[FieldNeed], settled: SettledJob, chance_dry: float
+) -> _CoatMixes:
+    litres = [one.litres for one in own]
+    belief, chances = first_belief(coat.spread_percent), budget(chance_dry, len(own))
+    planned = planned_mixes(litres, belief=belief, chances=chances)
+    in_all = list(itertools.accumulate(one.litres for one in planned))
+    batches = tuple(
+        BoxedBatch(
+            mix=_mix(f"mix-{coat.id}-{number}", coat, batch, own[one.before :]),
+            batch=batch,
+            before=own[one.before].id,
+            chance_enough=belief.chance_enough(litres, so_far_l),
+            tanks_l=fills(batch.total_l, settled.tools.tank_l),
+            lots=coat.stain.lots,
+        )
+        for number, (one, so_far_l) in enumerate(zip(planned, in_all, strict=True), 1)
+        for batch in [_batch(coat, one.litres)]
+    )
+    return _CoatMixes(
+        batches=batches,
+        gates=gates([(o.id, o.litres) for o in own], coat=coat.id, belief=belief, chances=chances),
+        usual=usual_rule(litres, coat=coat.id, belief=belief),
+        demand=CoatDemand(
+            coat=coat.id,
+            stain=coat.stain.id,
+            batch=batches[0].batch,
+            likely_l=math.fsum(litres),
+            ready_l=_ready_l(litres, belief, in_all[-1], settled.certainty_percent),
+        ),
+    )
+
+
+def _mix(mix_id: str, coat: SettledCoat, batch: Batch, serves: Sequence[FieldNeed]) -> Mix:
+    return Mix(
+        id=mix_id,
+        coat=coat.id,
+        cut=coat.cut,
+        stain_l=batch.stain_l,
+        water_l=batch.water_l,
+        acid_l=batch.acid_l,
+        fields=tuple(one.id for one in serves),
+    )
+
+
+def _ready_l(
+    litres: Sequence[float], belief: Thirst, planned_l: float, certainty_percent: float
+) -> float:
+    """Cut mix to be ready for: never less than is planned, enough at the job's certainty."""
+    enough_l = belief.enough_for_all_l(litres, chance_dry=1 - certainty_percent / 100)
+    return max(planned_l, enough_l)
+
+
+def _batch(coat: SettledCoat, total_l: float) -> Batch:
+    """The batch whose whole content, added acid too, is `total_l`."""
+    acid_ml_per_l = (coat.coat.added_acid_fl_oz_per_gal or 0.0) * FL_OZ_PER_GAL_TO_ML_PER_L
+    low, high = coat.stain.hcl_percent_low, coat.stain.hcl_percent_high
+    low, high = (high if low is None else low), (low if high is None else high)
+    return make_batch(
+        cut=parse_cut(coat.cut, where=f"coats.{coat.id}.cut"),
+        total_l=total_l / (1 + acid_ml_per_l / 1000),
+        acid_ml_per_l=acid_ml_per_l,
+        stain_hcl_percent=None if low is None or high is None else (low, high),
+        stain_density_kg_l=coat.stain.density_kg_l,
+        chromate=coat.stain.chromate,
+        where=f"coats.{coat.id}.added_acid_fl_oz_per_gal",
+    )
+
+
+def _grounds() -> tuple[Ground, ...]:
+    share = f"{FIELD_SHARE * 100:g}"
+    guess, practice = Rank.GUESS.value, Rank.PRACTICE.value
+    return (
+        Ground("share of the spread that is the field's own", share, "%", guess, "house-guess"),
+        Ground("usual rule: extra on the need", "1/6 to 1/5", "", practice, "common-practice"),
+    )
