@@ -10,15 +10,21 @@ from farwall.facts.settled import SettledJob
 
 ALWAYS = (
     "The sheet of the material in hand, local codes and licensed practice win over this plan.",
-    "Acid into water, never water into acid. Never with bleach; ammonia only aired and never "
-    "into an acid tub.",
-    "Goggles and face shield, chemical gloves, sleeves, boots; respirator for acid gas and mist, "
-    "fit-tested. Air moves out of the house, without a jet on the wet edge.",
+    (
+        "Acid into water, never water into acid. Never with bleach; ammonia only aired and never "
+        "into an acid tub."
+    ),
+    (
+        "Goggles and face shield, chemical gloves, sleeves, boots; respirator for acid gas and "
+        "mist, fit-tested. Air moves out of the house, without a jet on the wet edge."
+    ),
     "Eyewash within 10 seconds, 15 minutes of water at 0.4 gpm (1.5 L/min) or more.",
     "Nobody works alone: a second adult stays within call.",
     "Open time is never gained by shutting out the air.",
-    "Rinse water is waste: never to a storm drain, soil or septic tank; to a sewer only with the "
-    "utility's written word.",
+    (
+        "Rinse water is waste: never to a storm drain, soil or septic tank; to a sewer only with "
+        "the utility's written word."
+    ),
 )
 CHROMATE = (
     "The stain's sheet names chromate: hexavalent chromium changes the whole job. No acid is "

@@ -18,12 +18,14 @@ from farwall.facts.plain import plain
 from farwall.facts.plan import PLAN_VERSION, Clock, Field, OpenTime, Plan, PlanFloor, PlanInputs
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
+from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
+from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
 from farwall.spray.order import Order, order_fields
-from farwall.spray.plan_coat import CoatFacts, plan_coat
-from farwall.spray.verdict import Judge
+from farwall.spray.plan_coat import plan_coat
+from farwall.spray.verdict import CoatFacts, Judge
 from farwall.spray.world import World, build_world
 
 _NEXT_MORNING_MIN = 24 * 60.0
@@ -49,11 +51,14 @@ def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[st
     everybody out or a room has no way in.
     """
     settled = settle(job)
-    floor = job.floor
+    floor = join_thresholds(job.floor)
     ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
     wanted = tuple(order) or job.wishes.order
     laid, sweeps = _laid_out(ground, wanted)
     fields, clocks = _coats(ground, laid, sweeps)
+    mixed = plan_mixes(
+        [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
+    )
     inputs = _inputs(job, settled, floor)
     return Plan(
         version=PLAN_VERSION,
@@ -62,11 +67,12 @@ def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[st
         starts_at=settled.starts_at,
         inputs=inputs,
         fields=fields,
-        mixes=(),
+        mixes=mixed.mixes,
         clocks=clocks,
         cautions=cautions_for(settled),
-        grounds=settled.grounds,
-        warnings=settled.warnings,
+        grounds=(*settled.grounds, *mixed.grounds),
+        buying=mixed.buying,
+        warnings=(*settled.warnings, *mixed.warnings),
     )
 
 
@@ -89,6 +95,10 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
 
     cut = cut_into_fields(sweeps, budget)
     return order_fields(cut.fields, sweeps, budget, wanted=wanted), sweeps
+
+
+def _litres(field: Field) -> float:
+    return sum(band.litres for band in field.bands)
 
 
 def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
@@ -125,9 +135,7 @@ def _coat_facts(ground: _Ground, coat: SettledCoat) -> CoatFacts:
     def lasting(pieces: Pieces, at_min: float) -> OpenTime:
         return ground.lasting.open_time(_rooms(ground.world, pieces), coat, at_min)
 
-    return CoatFacts(
-        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting
-    )
+    return CoatFacts(coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting)
 
 
 def _next_coat(begins: float, done: Sequence[Field], clock: Clock) -> float:

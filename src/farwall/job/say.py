@@ -62,7 +62,8 @@ def _field(field: Field, start: datetime) -> str:
     )
     if field.verdict not in {"fits", "helper"} and field.remedies:
         line += "; " + "; ".join(
-            remedy.what if remedy.peak_age_min is None
+            remedy.what
+            if remedy.peak_age_min is None
             else f"{remedy.what} ({remedy.peak_age_min:.1f} min)"
             for remedy in field.remedies[:2]
         )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import shutil
 import tempfile
 from collections.abc import Mapping
@@ -32,10 +31,10 @@ def write_folder(folder: Path, files: Mapping[str, bytes]) -> None:
             (aside / name).write_bytes(content)
         if folder.exists():
             for name in files:
-                os.replace(aside / name, folder / name)
+                (aside / name).replace(folder / name)
         else:
             aside.chmod(0o755)
-            os.rename(aside, folder)
+            aside.rename(folder)
     except OSError as error:
         raise Refused(
             Mistake(str(folder), f"cannot be written ({error.strerror}).", "Name another folder.")

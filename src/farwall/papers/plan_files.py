@@ -16,5 +16,7 @@ def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, b
     return {
         "plan.json": (json.dumps(document, ensure_ascii=False, indent=1) + "\n").encode(),
         "floor.svg": floor_svg(plan, units=units).encode(),
-        "run-sheet.pdf": run_sheet_pdf(plan, job_name=plan.job, units=units, job=job),
+        "run-sheet.pdf": run_sheet_pdf(
+            plan, job_name=plan.job, units=units, notes=job.wishes.notes
+        ),
     }

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import polygons_of
 from farwall.spray.geodesic import WalkMap
@@ -19,18 +20,19 @@ from farwall.spray.world import GRID_M, HAIR_M, Seam, World
 
 _CRUMB_M2 = 0.0004
 _BORDER_M = 0.001
+_SCRAP_SHARE = 0.8
 _LEAST_BORDER_M = 0.01
 
 
 @dataclass(frozen=True)
 class Strip:
-    """One band before it has a time: its floor, by piece, and its level from the exit (0 nearest)."""
+    """One band before it has a time: its floor by piece, its level from the exit (0 nearest)."""
 
     parts: tuple[tuple[str, shapely.Polygon], ...]
     level: int
 
     @property
-    def shape(self) -> shapely.Geometry:
+    def shape(self) -> BaseGeometry:
         """All of its floor."""
         return shapely.union_all([part for _, part in self.parts], grid_size=GRID_M)
 
@@ -46,7 +48,7 @@ class Border:
 
     far: int
     near: int
-    line: shapely.Geometry
+    line: BaseGeometry
 
 
 @dataclass(frozen=True)
@@ -59,16 +61,21 @@ class Strips:
 
 
 def cut_into_strips(
-    world: World, pieces: Sequence[str], walks: WalkMap, *, band_m: float
+    world: World, pieces: Sequence[str], walks: WalkMap, *, band_m: float, reach_m: float
 ) -> Strips:
-    """The strips of a field, none deeper than `band_m` along the walk to its exit."""
+    """The strips of a field, `band_m` deep along the walk to its exit.
+
+    A scrap (a corner beyond the last full strip) joins the strip before it
+    where a wand of `reach_m` from the strip's edge still gets there.
+    """
     farthest = walks.farthest_m()
     count = max(1, math.ceil(farthest / band_m - 0.05))
     depth = farthest / count if count > 1 else band_m
     seams = [seam for seam in world.seams if seam.a in pieces and seam.b in pieces]
     rings = _rings(world, pieces, walks, count=count, depth=depth)
     strips = [strip for level, ring in enumerate(rings) for strip in _strips(ring, seams, level)]
-    strips, borders = _merged(strips, seams, least_m2=0.25 * band_m * band_m)
+    scraps = _Scraps(_SCRAP_SHARE * band_m * band_m, reach_m - depth)
+    strips, borders = _merged(strips, seams, scraps)
     return Strips(tuple(strips), tuple(borders), depth)
 
 
@@ -83,7 +90,7 @@ def _rings(
     rings: list[Ring] = [[] for _ in range(count)]
     for name in pieces:
         piece = world.pieces[name]
-        rest: shapely.Geometry = piece.shape
+        rest: BaseGeometry = piece.shape
         for level in range(count):
             if level < count - 1:
                 near = shapely.intersection(reached[level], piece.inner)
@@ -117,7 +124,7 @@ def _strips(ring: Ring, seams: Sequence[Seam], level: int) -> list[Strip]:
 
 def _through(
     seam: Seam, one: str, two: str, shape: shapely.Polygon, other: shapely.Polygon
-) -> shapely.Geometry | None:
+) -> BaseGeometry | None:
     """The line along a seam on which two parts face each other, or None."""
     if {one, two} != {seam.a, seam.b}:
         return None
@@ -128,7 +135,7 @@ def _through(
     return shared if shared.length > _LEAST_BORDER_M else None
 
 
-def border_between(one: Strip, two: Strip, seams: Sequence[Seam]) -> shapely.Geometry | None:
+def border_between(one: Strip, two: Strip, seams: Sequence[Seam]) -> BaseGeometry | None:
     """The line on which two strips touch on open floor or through a seam, or None."""
     lines = []
     for name, shape in one.parts:
@@ -148,21 +155,34 @@ def border_between(one: Strip, two: Strip, seams: Sequence[Seam]) -> shapely.Geo
     return shapely.line_merge(whole) if whole.geom_type == "MultiLineString" else whole
 
 
+@dataclass(frozen=True)
+class _Scraps:
+    """What is too small to be a strip of its own, and how far it may stick out of another."""
+
+    least_m2: float
+    out_m: float
+
+    def joins(self, scrap: Strip, host: Strip) -> bool:
+        if host.level != scrap.level - 1 or not host.parts:
+            return False
+        corners = shapely.points(shapely.get_coordinates(scrap.shape))
+        return bool(shapely.distance(corners, host.shape).max() <= self.out_m)
+
+
 def _merged(
-    strips: list[Strip], seams: Sequence[Seam], *, least_m2: float
+    strips: list[Strip], seams: Sequence[Seam], scraps: _Scraps
 ) -> tuple[list[Strip], list[Border]]:
     """Scraps joined to the next strip nearer the exit; then all borders."""
     strips = list(strips)
     for index in sorted(range(len(strips)), key=lambda i: -strips[i].level):
         scrap = strips[index]
-        if scrap.area_m2 >= least_m2:
+        if scrap.area_m2 >= scraps.least_m2:
             continue
         for host_index, host in enumerate(strips):
-            if host.level == scrap.level - 1 and host.parts:
-                if border_between(scrap, host, seams) is not None:
-                    strips[host_index] = _joined(host, scrap)
-                    strips[index] = Strip((), scrap.level)
-                    break
+            if scraps.joins(scrap, host) and border_between(scrap, host, seams) is not None:
+                strips[host_index] = _joined(host, scrap)
+                strips[index] = Strip((), scrap.level)
+                break
     kept = sorted((s for s in strips if s.parts), key=lambda s: -s.level)
     borders = []
     for i, one in enumerate(kept):
@@ -174,9 +194,10 @@ def _merged(
 
 
 def _joined(host: Strip, scrap: Strip) -> Strip:
-    parts = dict(host.parts)
-    for name, shape in scrap.parts:
-        parts[name] = (
-            shapely.union(parts[name], shape, grid_size=GRID_M) if name in parts else shape
-        )
-    return Strip(tuple(parts.items()), host.level)
+    names = dict.fromkeys(name for name, _ in (*host.parts, *scrap.parts))
+    parts: list[tuple[str, shapely.Polygon]] = []
+    for name in names:
+        same = [shape for piece, shape in (*host.parts, *scrap.parts) if piece == name]
+        whole = polygons_of(shapely.union_all(same, grid_size=GRID_M))
+        parts.extend((name, shape) for shape in whole)
+    return Strip(tuple(parts), host.level)

@@ -51,7 +51,7 @@ def inscribed_square_m(floor: shapely.Polygon) -> float:
     step = max(0.1, min(x1 - x0, y1 - y0) / 40)
     xs = np.arange(x0 + step / 2, x1, step)
     ys = np.arange(y0 + step / 2, y1, step)
-    inside = shapely.contains_xy(turned, *np.meshgrid(xs, ys))
+    inside = np.asarray(shapely.contains_xy(turned, *np.meshgrid(xs, ys)))
     best, row, column = _largest_block(inside)
     shapely.prepare(turned)
     for cells in range(best, 0, -1):
@@ -90,5 +90,5 @@ def _largest_block(inside: np.ndarray) -> tuple[int, int, int]:
                     )
                 else:
                     side[row, column] = 1
-    row, column = np.unravel_index(int(side.argmax()), side.shape)
-    return int(side[row, column]), int(row), int(column)
+    last = np.unravel_index(int(side.argmax()), side.shape)
+    return int(side[last]), int(last[0]), int(last[1])

@@ -2,9 +2,11 @@
 
 The rule, in this order: rooms share a field only where that keeps the edge
 within `COMFORT` of its budget, or no older than its worst room needs alone;
-among such cuts the one with the fewest and best hidden stop lines. Exact over all cuts into fields that can be grown room
-by room through fields that hold: that adding a room never makes the oldest
-edge younger is assumed, not proved.
+and where a stop could have hidden under a leaf or in a saw cut, only when one
+tank does the whole field, for a refill is the one pause that need not be.
+Among such cuts the one with the fewest and best hidden stop lines. Exact over
+all cuts into fields that can be grown room by room through fields that hold:
+that adding a room never makes the oldest edge younger is assumed, not proved.
 """
 
 from __future__ import annotations
@@ -15,7 +17,7 @@ from functools import cached_property
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
-from farwall.spray.sweep import Sweep, pause_min, swept_age_min, sweep_field
+from farwall.spray.sweep import Sweep, pause_min, sweep_field, swept_age_min
 from farwall.spray.world import Seam, World
 
 COMFORT = 0.6
@@ -23,6 +25,9 @@ COMFORT = 0.6
 SEAM_COST = {"door": 1.0, "saw cut": 1.0, "cased": 6.0}
 """Cost of a cold stop line by where it lies: under a leaf, on a cut, under a bare frame. Guess."""
 FIELD_COST = 0.4
+HIDDEN = frozenset({"door", "saw cut"})
+_OVERLAP_SHARE = 1.2
+_TANK_SHARE = 0.85
 
 Pieces = frozenset[str]
 Budget = Callable[[Pieces], float]
@@ -72,9 +77,7 @@ class Sweeps:
 
     def _leads_out(self, blocked: Pieces) -> set[str]:
         """Pieces from which the outside is reached without crossing `blocked` ones."""
-        free = {
-            seam.a for seam in self.world.seams if seam.is_way_out and seam.a not in blocked
-        }
+        free = {seam.a for seam in self.world.seams if seam.is_way_out and seam.a not in blocked}
         queue = list(free)
         while queue:
             here = queue.pop()
@@ -130,6 +133,31 @@ class _Units:
     def pieces(self, units: Iterable[int]) -> Pieces:
         return frozenset().union(*(self.groups[unit] for unit in units))
 
+    @cached_property
+    def bare(self) -> tuple[frozenset[int], ...]:
+        """Units next to each unit through an opening under which no stop can hide."""
+        where = {piece: i for i, group in enumerate(self.groups) for piece in group}
+        near: list[set[int]] = [set() for _ in self.groups]
+        for seam in self.world.seams:
+            if seam.b and seam.kind not in HIDDEN:
+                near[where[seam.a]].add(where[seam.b])
+                near[where[seam.b]].add(where[seam.a])
+        return tuple(frozenset(found) for found in near)
+
+    def hangs_together_bare(self, units: frozenset[int]) -> bool:
+        """Whether no hidden seam is needed to join these units."""
+        seen = {min(units)}
+        queue = list(seen)
+        while queue:
+            for there in self.bare[queue.pop()] & units:
+                if there not in seen:
+                    seen.add(there)
+                    queue.append(there)
+        return seen == units
+
+    def area_m2(self, units: frozenset[int]) -> float:
+        return sum(self.world.pieces[name].shape.area for name in self.pieces(units))
+
     def cost(self, units: frozenset[int]) -> float:
         inside = self.pieces(units)
         half = [
@@ -150,7 +178,8 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
         return sweeps.best_age_min(pieces) / max(budget(pieces), 1e-9)
 
     single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
-    columns = _grown(units, single, share)
+    one_tank_m2 = sweeps.tools.tank_l * _TANK_SHARE / (sweeps.litres_per_m2 * _OVERLAP_SHARE)
+    columns = _grown(units, single, share, one_tank_m2)
     cost, fields = _cover(len(units.groups), columns, units)
     return Cut(
         tuple(units.pieces(group) for group in fields),
@@ -197,6 +226,7 @@ def _grown(
     units: _Units,
     single: dict[frozenset[int], float],
     share: Callable[[frozenset[int]], float],
+    one_tank_m2: float,
 ) -> dict[frozenset[int], float]:
     """Every field that holds, grown a room at a time; single rooms are always kept."""
     columns = dict(single)
@@ -209,6 +239,8 @@ def _grown(
             if grown in tried:
                 continue
             tried.add(grown)
+            if units.area_m2(grown) > one_tank_m2 and not units.hangs_together_bare(grown):
+                continue
             alone = max(single[frozenset([unit])] for unit in grown)
             value = share(grown)
             if value <= max(COMFORT, alone) + 1e-9:
@@ -227,9 +259,7 @@ def _cover(
         holding[min(group)].append(group)
         for unit in group - {min(group)}:
             holding[unit].append(group)
-    memo: dict[frozenset[int], tuple[float, tuple[frozenset[int], ...]]] = {
-        frozenset(): (0.0, ())
-    }
+    memo: dict[frozenset[int], tuple[float, tuple[frozenset[int], ...]]] = {frozenset(): (0.0, ())}
 
     def best(left: frozenset[int]) -> tuple[float, tuple[frozenset[int], ...]]:
         if left not in memo:

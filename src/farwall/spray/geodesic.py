@@ -18,6 +18,7 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
 
@@ -25,17 +26,22 @@ _CORNER_IN_M = 0.001
 """Corners are looked from one millimetre inside the floor, so that no sight line grazes a wall."""
 _TURN = 1e-6
 _DISC_QUAD_SEGS = 16
+_LEAST_SERVED_M2 = 1e-5
 
 Floats = npt.NDArray[np.float64]
 
 
 @dataclass(frozen=True)
 class Look:
-    """A point on the floor, the walk from there to the exit in metres, and what it sees."""
+    """A point on the floor, the walk from there to the exit in metres, and what it alone serves.
+
+    `sees` leaves out what the corner before it on the way sees as well: from
+    there the walk is shorter.
+    """
 
     at: Point
     walk_m: float
-    sees: shapely.Polygon
+    sees: BaseGeometry
 
 
 @dataclass(frozen=True)
@@ -45,7 +51,7 @@ class WalkMap:
     floor: shapely.Polygon
     looks: tuple[Look, ...]
 
-    def region_within(self, walk_m: float) -> shapely.Geometry:
+    def region_within(self, walk_m: float) -> BaseGeometry:
         """The floor within `walk_m` of the exit."""
         discs = [
             shapely.Point(look.at).buffer(walk_m - look.walk_m, quad_segs=_DISC_QUAD_SEGS)
@@ -60,7 +66,7 @@ class WalkMap:
     def walk_from(self, points: Floats) -> Floats:
         """Metres from each of `points` (n x 2) to the exit; infinite where nothing sees it."""
         best = np.full(len(points), np.inf)
-        places = shapely.points(points)
+        places = np.asarray(shapely.points(points))
         for look in self.looks:
             straight = np.hypot(points[:, 0] - look.at[0], points[:, 1] - look.at[1]) + look.walk_m
             nearer = straight < best
@@ -79,18 +85,22 @@ class WalkMap:
 
 
 def walk_map(floor: shapely.Polygon, sources: Sequence[Point]) -> WalkMap:
-    """The walk map of `floor` (metres) for an exit at `sources`, points inside it or on its edge."""
+    """The walk map of `floor` (metres) for an exit at `sources`, points in it or on its edge."""
     edges = _edges(floor)
     shapely.prepare(floor)
     corners = _inner_corners(floor)
     places = [*_inside(floor, sources), *corners]
     sights = [_sight(place, edges) for place in places]
-    walks = _shortest(places, sights, len(sources))
-    looks = [
-        Look(place, walk, sight)
-        for place, walk, sight in zip(places, walks, sights, strict=True)
-        if np.isfinite(walk)
-    ]
+    walks, before = _shortest(places, sights, len(sources))
+    looks = []
+    for here, place in enumerate(places):
+        if not np.isfinite(walks[here]):
+            continue
+        serves: BaseGeometry = sights[here]
+        if before[here] >= 0:
+            serves = shapely.difference(serves, sights[before[here]])
+        if serves.area > _LEAST_SERVED_M2:
+            looks.append(Look(place, walks[here], serves))
     return WalkMap(floor, tuple(looks))
 
 
@@ -137,7 +147,7 @@ def _inside(floor: shapely.Polygon, sources: Sequence[Point]) -> list[Point]:
     return moved
 
 
-def _sight(place: Point, edges: Floats) -> shapely.Polygon:
+def _sight(place: Point, edges: Floats) -> BaseGeometry:
     """The polygon that `place` sees: rays to every corner and a hair to each side of it."""
     origin = np.array(place)
     corners = edges[:, :2] - origin
@@ -158,13 +168,14 @@ def _sight(place: Point, edges: Floats) -> shapely.Polygon:
 
 
 def _shortest(
-    places: Sequence[Point], sights: Sequence[shapely.Geometry], exits: int
-) -> list[float]:
-    """Metres from each place to the nearest of the first `exits` places, corner to corner."""
+    places: Sequence[Point], sights: Sequence[BaseGeometry], exits: int
+) -> tuple[list[float], list[int]]:
+    """Metres from each place to the nearest of the first `exits` ones, and the place before."""
     xy = np.array(places)
     points = shapely.points(xy)
     shapely.prepare(list(sights))
     walks = [0.0] * exits + [np.inf] * (len(places) - exits)
+    before = [-1] * len(places)
     queue = [(0.0, index) for index in range(exits)]
     done: set[int] = set()
     while queue:
@@ -177,5 +188,6 @@ def _shortest(
             onward = walked + float(np.hypot(*(xy[there] - xy[here])))
             if onward < walks[there] - 1e-12:
                 walks[there] = onward
+                before[there] = here
                 heapq.heappush(queue, (onward, there))
-    return walks
+    return walks, before

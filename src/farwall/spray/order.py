@@ -131,7 +131,7 @@ class _Search:
         return found
 
     def _candidates(self, left: frozenset[int]) -> list[int]:
-        """Fields to try next, far and tight ones first; only the first when the house is too big."""
+        """Fields to try next, far ones first; only the first when the house is too big."""
         ranked = sorted(left, key=lambda i: (-self.away[i], self.area[i], i))
         if len(self._worst) < _STATES:
             return ranked
@@ -153,6 +153,7 @@ class _Search:
                     continue
                 step = Step(self.fields[index], choice[1])
                 rest = left - {index}
+                option: tuple[float, float, tuple[Step, ...]]
                 if not rest:
                     option = (-self.area[index], 0.0, (step,))
                 else:
@@ -174,9 +175,7 @@ class _Search:
         return answer[2]
 
 
-def _rank(
-    fields: Sequence[Pieces], sweeps: Sweeps, wanted: Sequence[str]
-) -> dict[int, int] | None:
+def _rank(fields: Sequence[Pieces], sweeps: Sweeps, wanted: Sequence[str]) -> dict[int, int] | None:
     if not wanted:
         return None
     rooms = {name: piece.room for name, piece in sweeps.world.pieces.items()}
@@ -195,12 +194,16 @@ def _refuse(fields: Sequence[Pieces], sweeps: Sweeps, wanted: Sequence[str]) -> 
             remedies=["Leave --order out to get an order that works, and compare."],
         )
     stuck = [
-        ", ".join(sorted(pieces)) for pieces in fields if sweeps.best_age_min(pieces) == float("inf")
+        ", ".join(sorted(pieces))
+        for pieces in fields
+        if sweeps.best_age_min(pieces) == float("inf")
     ]
     raise Unanswerable(
         f"No order of the rooms works: {'; '.join(stuck) or 'somebody is always shut in'}.",
         remedies=[
-            "Widen the doorway in the plan if it is drawn too narrow for a person (0.5 m), "
-            "or move the fixture that stands in it."
+            (
+                "Widen the doorway in the plan if it is drawn too narrow for a person (0.5 m), "
+                "or move the fixture that stands in it."
+            )
         ],
     )

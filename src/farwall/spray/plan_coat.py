@@ -3,33 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 import shapely
 
-from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine
+from farwall.facts.plan import Field, PlanTools, StopLine, Walk
 from farwall.floor.geometry import Point
 from farwall.spray.fields import Pieces
 from farwall.spray.order import Order, Step
 from farwall.spray.routes import nearest_on
-from farwall.spray.schedule import Day, Flow, Timed, time_sweep
+from farwall.spray.schedule import Day, Flow, route, time_sweep, timed_path
 from farwall.spray.sweep import Sweep, equivalent_front_m
-from farwall.spray.verdict import Judge
+from farwall.spray.verdict import Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 
 _BASE_OUT_M = 1.3
-
-
-@dataclass(frozen=True)
-class CoatFacts:
-    """What a coat needs besides the order: its id, thirst, crew, tools and how long edges live."""
-
-    id: str
-    l_per_m2: float
-    helper: bool
-    tools: PlanTools
-    open_time: Callable[[Pieces, float], OpenTime]
 
 
 def plan_coat(
@@ -54,7 +43,7 @@ def plan_coat(
         field_id = f"{coat.id}.{index + 1}"
         timed, after = time_sweep(sweep, day, flow, field_id=field_id)
         lasting = coat.open_time(step.pieces, timed.bands[0].start_min)
-        verdict, remedies = judge.verdict(world, step, sweep, timed, lasting, coat, day)
+        verdict, remedies = judge.verdict(Case(world, step, sweep, coat, day), timed, lasting)
         fields.append(
             Field(
                 id=field_id,
@@ -114,18 +103,10 @@ def base_point(world: World, seam: Seam) -> Point:
     return (round(place[0], 4), round(place[1], 4))
 
 
-def _last_walk_out(
-    fields: Sequence[Field], day: Day, tools: PlanTools
-) -> tuple[Field, ...]:
+def _last_walk_out(fields: Sequence[Field], day: Day, tools: PlanTools) -> tuple[Field, ...]:
     """The fields with the sprayer's walk off the floor added to the last one."""
-    from farwall.facts.plan import Walk
-    from farwall.spray.schedule import _route, timed_path
-
     if np.hypot(day.at[0] - day.base[0], day.at[1] - day.base[1]) < 0.001:
         return tuple(fields)
-    path = timed_path(_route(day.free, day.at, day.base), day.minute, tools.walk_m_min)
+    path = timed_path(route(day.free, day.at, day.base), day.minute, tools.walk_m_min)
     last = replace(fields[-1], walks=(*fields[-1].walks, Walk("sprayer", path)))
     return (*fields[:-1], last)
-
-
-__all__ = ["CoatFacts", "Timed", "base_point", "plan_coat", "stop_lines"]

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point, polygons_of
 
@@ -14,7 +15,7 @@ _ON_M = 0.004
 """How far a place may lie off the ground by rounding; a body keeps that much more away."""
 
 
-def part_with(ground: shapely.Geometry, place: Point) -> shapely.Polygon | None:
+def part_with(ground: BaseGeometry, place: Point) -> shapely.Polygon | None:
     """The connected part of `ground` that holds `place` (within a millimetre or so), or None."""
     point = shapely.Point(place)
     parts = polygons_of(ground)
@@ -22,7 +23,7 @@ def part_with(ground: shapely.Geometry, place: Point) -> shapely.Polygon | None:
     return near if near is not None and near.distance(point) < _ON_M else None
 
 
-def nearest_on(ground: shapely.Geometry, place: Point) -> Point:
+def nearest_on(ground: BaseGeometry, place: Point) -> Point:
     """The nearest place of `ground` to `place`."""
     found = shapely.shortest_line(ground, shapely.Point(place)).coords[0]
     return (float(found[0]), float(found[1]))
@@ -42,7 +43,7 @@ def shortest_walk(ground: shapely.Polygon, start: Point, end: Point) -> tuple[Po
     return _search(roomy, places)
 
 
-def _search(roomy: shapely.Geometry, places: np.ndarray) -> tuple[Point, ...] | None:
+def _search(roomy: BaseGeometry, places: np.ndarray) -> tuple[Point, ...] | None:
     goal = len(places) - 1
     to_goal = np.hypot(*(places - places[goal]).T)
     best = np.full(len(places), np.inf)
@@ -95,3 +96,8 @@ def length_m(path: Sequence[Point]) -> float:
     """Length of a walk."""
     xy = np.asarray(path, dtype=float)
     return float(np.hypot(*np.diff(xy, axis=0).T).sum()) if len(xy) > 1 else 0.0
+
+
+def gap_m(one: Point, two: Point) -> float:
+    """Straight metres between two places."""
+    return float(np.hypot(one[0] - two[0], one[1] - two[1]))

@@ -14,12 +14,15 @@ from dataclasses import dataclass, replace
 import numpy as np
 import shapely
 import shapely.ops
+from shapely.geometry.base import BaseGeometry
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import Band, PlanTools, Refill, TimedPoint, Walk
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
-from farwall.spray.routes import length_m, nearest_on, part_with, shortest_walk
-from farwall.spray.sweep import KEEP_OFF_M, Pass, Sweep, peak_age_min
+from farwall.spray.edges import peak_age_min
+from farwall.spray.passes import Pass, kept_off
+from farwall.spray.routes import gap_m, length_m, nearest_on, part_with, shortest_walk
+from farwall.spray.sweep import Sweep
 
 TANK_RESERVE = 0.15
 """Share of a tank that the plan keeps unspent: a slab may drink more. Rank: guess."""
@@ -33,7 +36,7 @@ class Day:
     minute: float
     at: Point
     tank_l: float
-    free: shapely.Geometry
+    free: BaseGeometry
     base: Point
 
 
@@ -92,9 +95,7 @@ class _Clock:
     def spray(self, each: Pass, *, refill: bool, number: int, field_id: str) -> None:
         litres = each.wetted_m2 * self.flow.l_per_m2
         start = each.path[0]
-        after = shapely.difference(
-            self.day.free, shapely.buffer(each.strip.shape, KEEP_OFF_M, quad_segs=8)
-        )
+        after = shapely.difference(self.day.free, kept_off(each.strip))
         if refill and self.flow.helper:
             self._walk_to(start)
             self._swap(after)
@@ -103,7 +104,14 @@ class _Clock:
             self._fill(self.tools.refill_min, by="sprayer")
         self._walk_to(start)
         minutes = each.wetted_m2 / self.tools.spray_m2_min
-        self.band = _band(each, self.day.minute, minutes, litres, number, field_id)
+        self.band = _band(
+            each,
+            start=self.day.minute,
+            minutes=minutes,
+            litres=litres,
+            number=number,
+            field_id=field_id,
+        )
         self.left_l -= litres
         self.day = replace(
             self.day,
@@ -114,9 +122,9 @@ class _Clock:
         )
 
     def _walk_to(self, place: Point) -> None:
-        if _far_apart(self.day.at, place) < 0.001:
+        if gap_m(self.day.at, place) < 0.001:
             return
-        path = _route(self.day.free, self.day.at, place)
+        path = route(self.day.free, self.day.at, place)
         walk = timed_path(path, self.day.minute, self.tools.walk_m_min)
         self.walks.append(Walk("sprayer", walk))
         self.day = replace(self.day, minute=walk[-1][2], at=place)
@@ -136,7 +144,7 @@ class _Clock:
         room = self.tools.tank_l - self.day.tank_l
         return round(max(0.0, min(room, need - self.day.tank_l)), 4)
 
-    def _swap(self, after: shapely.Geometry) -> None:
+    def _swap(self, after: BaseGeometry) -> None:
         """The helper comes with the full tank, stands a little off, and goes back."""
         come = self._helpers_way(after)
         if come is None:
@@ -156,14 +164,14 @@ class _Clock:
         back = timed_path(tuple(reversed(come)), self.day.minute, self.tools.walk_m_min)
         self.walks.append(Walk("helper", back))
 
-    def _helpers_way(self, after: shapely.Geometry) -> tuple[Point, ...] | None:
+    def _helpers_way(self, after: BaseGeometry) -> tuple[Point, ...] | None:
         """From the tub to just short of the sprayer, on ground that stays dry for the way back."""
         ground = part_with(after, self.day.base)
         if ground is None:
             return None
         place = nearest_on(ground, self.day.at)
         way = shortest_walk(ground, self.day.base, place)
-        if way is None or _far_apart(place, self.day.at) > 0.4:
+        if way is None or gap_m(place, self.day.at) > 0.4:
             return None
         line = shapely.LineString(way)
         short = max(0.0, line.length - _HELPER_STANDS_OFF_M)
@@ -174,7 +182,7 @@ class _Clock:
 
 
 def _band(
-    each: Pass, start: float, minutes: float, litres: float, number: int, field_id: str
+    each: Pass, *, start: float, minutes: float, litres: float, number: int, field_id: str
 ) -> Band:
     start = round(start, 4)
     end = round(start + minutes, 4)
@@ -192,7 +200,7 @@ def _band(
     )
 
 
-def _one_polygon(shape: shapely.Geometry) -> shapely.Polygon:
+def _one_polygon(shape: BaseGeometry) -> shapely.Polygon:
     """Parts that meet under a door with a drawn wall between them, joined by a hair's breadth."""
     for width in (0.0002, 0.001, 0.006, 0.012):
         joined = shape.buffer(width, join_style="mitre").buffer(-width, join_style="mitre")
@@ -220,7 +228,8 @@ def timed_path(path: Sequence[Point], start: float, pace_m_min: float) -> tuple[
     return _paced(path, start, round(start + length_m(path) / pace_m_min + 0.00005, 4))
 
 
-def _route(free: shapely.Geometry, start: Point, end: Point) -> tuple[Point, ...]:
+def route(free: BaseGeometry, start: Point, end: Point) -> tuple[Point, ...]:
+    """The shortest dry walk. Raises `Unanswerable` when there is none."""
     ground = part_with(free, start)
     path = shortest_walk(ground, start, end) if ground is not None else None
     if path is None:
@@ -228,10 +237,6 @@ def _route(free: shapely.Geometry, start: Point, end: Point) -> tuple[Point, ...
             f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."
         )
     return tuple((round(x, 4), round(y, 4)) for x, y in path)
-
-
-def _far_apart(one: Point, two: Point) -> float:
-    return float(np.hypot(one[0] - two[0], one[1] - two[1]))
 
 
 def refill_stops(sweep: Sweep, day: Day, flow: Flow) -> frozenset[int]:
@@ -256,7 +261,7 @@ def refill_stops(sweep: Sweep, day: Day, flow: Flow) -> frozenset[int]:
     for begin in (True, False):
         have = usable if begin else first
         for count in range(least, least + 3):
-            found = _stops(sweep, need, have, usable, count, flow)
+            found = _stops(sweep, need, flow, have=have, usable=usable, count=count)
             if found is not None:
                 option = (found[0], count + begin, (0, *found[1]) if begin else found[1])
                 best = min(best, option) if best else option
@@ -267,7 +272,7 @@ def refill_stops(sweep: Sweep, day: Day, flow: Flow) -> frozenset[int]:
 
 
 def _stops(
-    sweep: Sweep, need: Sequence[float], have: float, usable: float, count: int, flow: Flow
+    sweep: Sweep, need: Sequence[float], flow: Flow, *, have: float, usable: float, count: int
 ) -> tuple[float, tuple[int, ...]] | None:
     """The best places for `count` refills inside the field: (oldest edge, places), or None."""
     best = None
@@ -297,7 +302,7 @@ def _age_with(sweep: Sweep, stops: Sequence[int], flow: Flow) -> float:
     last: Point | None = None
     for index, each in enumerate(sweep.passes):
         if last is not None:
-            now += _far_apart(last, each.path[0]) / flow.tools.walk_m_min
+            now += gap_m(last, each.path[0]) / flow.tools.walk_m_min
         if index in stops:
             now += flow.tools.swap_min if flow.helper else flow.tools.refill_min
             if not flow.helper:

@@ -1,4 +1,4 @@
-"""The order of strips in one field: farther before nearer, and no edge left waiting longer than need be.
+"""The order of strips in one field: farther before nearer, no edge waiting longer than need be.
 
 A strip may be sprayed once every strip behind it is done, so that the floor
 still dry always hangs together with the way out. Among such orders the one is
@@ -162,5 +162,3 @@ def _climb(table: _Table, start: list[int]) -> list[int]:
         if cost == before:
             break
     return best
-
-

@@ -2,26 +2,46 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
 
 import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import OpenTime, PlanTools, Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor, SawCut
-from farwall.spray.fields import Sweeps
+from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.order import Step
 from farwall.spray.schedule import Day, Flow, Timed, time_sweep
 from farwall.spray.sweep import Sweep, sweep_field
 from farwall.spray.world import World, build_world
 
-if TYPE_CHECKING:
-    from farwall.spray.plan_coat import CoatFacts
-
 _NARROW = (0.75, 0.6)
 _TEAM = 2.0
+
+
+@dataclass(frozen=True)
+class CoatFacts:
+    """What a coat needs besides the order: its id, thirst, crew, tools and how long edges live."""
+
+    id: str
+    l_per_m2: float
+    helper: bool
+    tools: PlanTools
+    open_time: Callable[[Pieces, float], OpenTime]
+
+
+@dataclass(frozen=True)
+class Case:
+    """One field to be judged: its place in the order, its sweep, the coat, the day so far."""
+
+    world: World
+    step: Step
+    sweep: Sweep
+    coat: CoatFacts
+    day: Day
 
 
 @dataclass(frozen=True)
@@ -33,33 +53,26 @@ class Judge:
     refused: str = ""
 
     def verdict(
-        self,
-        world: World,
-        step: Step,
-        sweep: Sweep,
-        timed: Timed,
-        lasting: OpenTime,
-        coat: CoatFacts,
-        day: Day,
+        self, case: Case, timed: Timed, lasting: OpenTime
     ) -> tuple[Verdict, tuple[Remedy, ...]]:
         """The verdict and, where it is not a plain yes, what would help and by how much."""
         if self.refused:
             return "cannot", (Remedy("conditions", self.refused),)
-        trial = _Trial(self, world, step, sweep, coat, day)
-        if timed.peak_age_min <= lasting.low:
-            if not coat.helper or not timed.refills:
-                return "fits", ()
-            alone = trial.age(helper=False)
-            if alone is not None and alone <= lasting.low:
-                return "fits", ()
-            return "helper", (Remedy("helper", "Only with the helper who swaps tanks.", alone),)
-        return _mend(trial, lasting.low)
+        trial = _Trial(self, case)
+        if timed.peak_age_min > lasting.low:
+            return _mend(trial, lasting.low)
+        if not case.coat.helper or not timed.refills:
+            return "fits", ()
+        alone = trial.age(helper=False)
+        if alone is not None and alone <= lasting.low:
+            return "fits", ()
+        return "helper", (Remedy("helper", "Only with the helper who swaps tanks.", alone),)
 
 
 def _mend(trial: _Trial, budget: float) -> tuple[Verdict, tuple[Remedy, ...]]:
     """What would make the field fit: a helper, a second sprayer, or a cut; else no."""
     offers: list[tuple[Verdict, Remedy]] = []
-    if not trial.coat.helper:
+    if not trial.case.coat.helper:
         offers.append(
             ("helper", Remedy("helper", "A helper who swaps full tanks.", trial.age(helper=True)))
         )
@@ -68,16 +81,14 @@ def _mend(trial: _Trial, budget: float) -> tuple[Verdict, tuple[Remedy, ...]]:
     )
     offers.append(("stop-line", trial.extra_cut()))
     for share in _NARROW:
-        age = trial.age(helper=trial.coat.helper, band_share=share)
-        words = f"Bands of {share * trial.coat.tools.band_m:.2f} m instead."
+        age = trial.age(helper=trial.case.coat.helper, band_share=share)
+        words = f"Bands of {share * trial.case.coat.tools.band_m:.2f} m instead."
         offers.append(("fits", Remedy("narrower bands", words, age)))
     good = [offer for offer in offers if _works(offer[1], budget)]
-    remedies = tuple(
-        remedy for _, remedy in sorted(offers, key=lambda o: not _works(o[1], budget))
-    )
+    remedies = tuple(remedy for _, remedy in sorted(offers, key=lambda o: not _works(o[1], budget)))
     for word in ("helper", "two", "stop-line"):
         if any(verdict == word for verdict, _ in good):
-            return word, remedies  # type: ignore[return-value]
+            return word, remedies
     return "cannot", remedies
 
 
@@ -90,26 +101,26 @@ class _Trial:
     """The same field planned once more under other conditions."""
 
     judge: Judge
-    world: World
-    step: Step
-    sweep: Sweep
-    coat: CoatFacts
-    day: Day
+    case: Case
 
     def age(self, *, helper: bool, band_share: float = 1.0) -> float | None:
         """The oldest edge with or without a helper and with narrower bands; None if not doable."""
-        tools = replace(self.coat.tools, band_m=self.coat.tools.band_m * band_share)
-        return self._aged(self.step, tools, helper=helper, again=band_share != 1.0)
+        tools = replace(self.case.coat.tools, band_m=self.case.coat.tools.band_m * band_share)
+        return self._aged(self.case.step, tools, helper=helper, again=band_share != 1.0)
 
     def age_of_two(self) -> float | None:
         """The oldest edge when two spray each band from its ends to the middle."""
-        tools = replace(self.coat.tools, spray_m2_min=self.coat.tools.spray_m2_min * _TEAM)
-        return self._aged(self.step, tools, helper=True, again=False)
+        tools = replace(
+            self.case.coat.tools, spray_m2_min=self.case.coat.tools.spray_m2_min * _TEAM
+        )
+        return self._aged(self.case.step, tools, helper=True, again=False)
 
     def extra_cut(self) -> Remedy:
         """The largest piece of the field cut across its middle, as a saw cut before cleaning."""
-        name = max(self.step.pieces, key=lambda piece: self.world.pieces[piece].shape.area)
-        cut = middle_cut(self.world.pieces[name].shape)
+        name = max(
+            self.case.step.pieces, key=lambda piece: self.case.world.pieces[piece].shape.area
+        )
+        cut = middle_cut(self.case.world.pieces[name].shape)
         (x0, y0), (x1, y1) = cut.line[0], cut.line[-1]
         words = (
             f"A saw cut from ({x0:.1f}, {y0:.1f}) to ({x1:.1f}, {y1:.1f}) m, made before "
@@ -121,39 +132,37 @@ class _Trial:
         """The oldest edge of any part once the cut is made, each by its best way out."""
         floor = replace(self.judge.floor, saw_cuts=(*self.judge.floor.saw_cuts, cut))
         world = build_world(floor, self.judge.exits)
-        parts = [piece for piece in world.pieces if piece not in self.world.pieces]
+        parts = [piece for piece in world.pieces if piece not in self.case.world.pieces]
         if len(parts) < 2:
             return None
-        sweeps = Sweeps(world, self.coat.tools, self.coat.l_per_m2, self.coat.helper)
-        rest = [piece for piece in self.step.pieces if piece in world.pieces and piece != name]
+        sweeps = Sweeps(world, self.case.coat.tools, self.case.coat.l_per_m2, self.case.coat.helper)
+        rest = [piece for piece in self.case.step.pieces if piece in world.pieces and piece != name]
         oldest = max(sweeps.best_age_min(frozenset([part])) for part in [*parts, *rest])
         return round(oldest, 2) if oldest < float("inf") else None
 
-    def _aged(
-        self, step: Step, tools: PlanTools, *, helper: bool, again: bool
-    ) -> float | None:
+    def _aged(self, step: Step, tools: PlanTools, *, helper: bool, again: bool) -> float | None:
         try:
             sweep = (
-                sweep_field(self.world, sorted(step.pieces), step.exit, tools)
+                sweep_field(self.case.world, sorted(step.pieces), step.exit, tools)
                 if again
-                else self.sweep
+                else self.case.sweep
             )
             flow = Flow(
-                self.coat.id,
-                self.coat.l_per_m2,
+                self.case.coat.id,
+                self.case.coat.l_per_m2,
                 helper,
                 tools,
-                sweep.wetted_m2 * self.coat.l_per_m2,
+                sweep.wetted_m2 * self.case.coat.l_per_m2,
             )
-            return time_sweep(sweep, self.day, flow, field_id="trial")[0].peak_age_min
+            return time_sweep(sweep, self.case.day, flow, field_id="trial")[0].peak_age_min
         except Unanswerable:
             return None
 
 
-def middle_cut(shape: shapely.Geometry) -> SawCut:
+def middle_cut(shape: BaseGeometry) -> SawCut:
     """A straight cut through the middle of a floor, across its long way."""
     box = shapely.minimum_rotated_rectangle(shape)
-    corners = np.asarray(box.exterior.coords)[:4]
+    corners = shapely.get_coordinates(box)[:4]
     sides = np.hypot(*np.diff(np.vstack([corners, corners[:1]]), axis=0).T)
     first = 0 if sides[0] >= sides[1] else 1
     one = (corners[first] + corners[(first + 1) % 4]) / 2

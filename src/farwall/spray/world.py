@@ -14,6 +14,7 @@ from functools import cached_property
 
 import shapely
 import shapely.ops
+from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.plan import StopKind
 from farwall.floor.geometry import Point, polygons_of
@@ -40,10 +41,10 @@ class Piece:
 
     id: str
     room: str
-    shape: shapely.Geometry
+    shape: BaseGeometry
 
     @cached_property
-    def inner(self) -> shapely.Geometry:
+    def inner(self) -> BaseGeometry:
         """The piece a hair smaller, so that neighbours do not touch through a wall."""
         return shapely.buffer(self.shape, -HAIR_M, join_style="mitre")
 
@@ -85,20 +86,20 @@ class World:
 
     pieces: dict[str, Piece]
     seams: tuple[Seam, ...]
-    outside: shapely.Geometry
+    outside: BaseGeometry
 
     def seams_of(self, piece: str) -> list[Seam]:
         """The seams of one piece."""
         return [seam for seam in self.seams if piece in (seam.a, seam.b)]
 
-    def ground(self, pieces: Iterable[str]) -> shapely.Geometry:
+    def ground(self, pieces: Iterable[str]) -> BaseGeometry:
         """The floor of some pieces, joined at the seams between them."""
         inside = set(pieces)
         joints = [seam.joint for seam in self.seams if seam.a in inside and seam.b in inside]
         return shapely.union_all([*(self.pieces[name].inner for name in inside), *joints])
 
     @cached_property
-    def standing(self) -> shapely.Geometry:
+    def standing(self) -> BaseGeometry:
         """Every place where a body's centre may be, indoors on dry floor and outside."""
         joints = [seam.joint for seam in self.seams if seam.b or seam.is_way_out]
         everything = shapely.union_all(
@@ -127,7 +128,7 @@ def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
 
 def _cut_room(floor: Floor, room_id: str) -> tuple[list[Piece], list[Seam]]:
     room = floor.room_by_id[room_id]
-    shape: shapely.Geometry = shapely.set_precision(room.polygon.shape, GRID_M)
+    shape: BaseGeometry = shapely.set_precision(room.polygon.shape, GRID_M)
     parts = [shape]
     used = []
     for cut in floor.saw_cuts:
@@ -155,7 +156,7 @@ def _cut_room(floor: Floor, room_id: str) -> tuple[list[Piece], list[Seam]]:
     return pieces, seams
 
 
-def _split(part: shapely.Geometry, line: shapely.LineString) -> list[shapely.Geometry]:
+def _split(part: BaseGeometry, line: shapely.LineString) -> list[BaseGeometry]:
     halves = polygons_of(shapely.ops.split(part, _lengthened(line, 0.02)))
     good = [half for half in halves if half.area >= _LEAST_PIECE_M2]
     if len(good) < 2:
@@ -178,12 +179,10 @@ def _pairs(pieces: list[Piece]) -> list[tuple[Piece, Piece]]:
 
 
 def _along(
-    one: shapely.Geometry, two: shapely.Geometry, line: shapely.LineString
+    one: BaseGeometry, two: BaseGeometry, line: shapely.LineString
 ) -> tuple[Point, ...] | None:
     near = line.buffer(0.005)
-    shared = shapely.intersection_all(
-        [line, one.buffer(0.005), two.buffer(0.005), near]
-    )
+    shared = shapely.intersection_all([line, one.buffer(0.005), two.buffer(0.005), near])
     longest = max(shapely.get_parts(shared), key=lambda part: part.length, default=None)
     if longest is None or longest.length < 0.05:
         return None
@@ -196,9 +195,7 @@ def _opening_seams(
     """The seams of one opening: several when a saw cut meets the doorway."""
     opening = floor.opening_by_id[opening_id]
     chord = shapely.LineString(opening.line)
-    sides = [
-        [piece for piece in pieces.values() if piece.room == room] for room in opening.rooms
-    ]
+    sides = [[piece for piece in pieces.values() if piece.room == room] for room in opening.rooms]
     if len(opening.rooms) == 1 or opening.kind == "outside":
         return [
             Seam(opening.id, "outside", line, piece.id, "", way_out.get(opening.id, ""))
@@ -231,7 +228,7 @@ def _facing(chord: shapely.LineString, piece: Piece) -> tuple[Point, ...] | None
     return tuple((float(x), float(y)) for x, y in longest.coords)
 
 
-def _outside(floor: Floor, outer: list[Seam]) -> shapely.Geometry:
+def _outside(floor: Floor, outer: list[Seam]) -> BaseGeometry:
     """Ground around the house, walls left out, reaching in to the exits' lines."""
     house = shapely.union_all([room.polygon.shape for room in floor.rooms])
     closed = house.buffer(_WALL_GAP_M, join_style="mitre").buffer(
@@ -243,7 +240,7 @@ def _outside(floor: Floor, outer: list[Seam]) -> shapely.Geometry:
     return shapely.union_all([yard, *porches])
 
 
-def _porch(seam: Seam, house: shapely.Geometry) -> shapely.Geometry:
+def _porch(seam: Seam, house: BaseGeometry) -> BaseGeometry:
     """The way from an exit's line through the wall to the yard."""
     both = seam.chord.buffer(_WALL_GAP_M + 0.3, cap_style="flat")
     return shapely.difference(both, house.buffer(-HAIR_M, join_style="mitre"))

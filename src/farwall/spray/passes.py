@@ -1,0 +1,241 @@
+"""Where the person walks while spraying each strip: along its front, off the wet, in reach."""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from farwall.errors import Unanswerable
+from farwall.facts.plan import PlanTools
+from farwall.floor.geometry import Point, polygons_of
+from farwall.spray.bands import Strip, Strips
+from farwall.spray.routes import gap_m, length_m, nearest_on, shortest_walk
+from farwall.spray.world import BODY_M, Seam, World
+
+KEEP_OFF_M = BODY_M + 0.0025
+"""How far a body's centre stays from wet stain: its radius and the chords of drawn arcs."""
+_STATION_M = 0.3
+_FEW_LINES = 4
+
+
+@dataclass(frozen=True)
+class Pass:
+    """One strip with the way the person walks while spraying it (turned round when `reverse`)."""
+
+    strip: Strip
+    path: tuple[Point, ...]
+    wetted_m2: float
+    """Floor of the strip and the overlap kept wet on its neighbours."""
+
+    @property
+    def length_m(self) -> float:
+        """Length of the path."""
+        return length_m(self.path)
+
+
+def lay_passes(
+    world: World, cut: Strips, order: Sequence[int], exit_seam: Seam, tools: PlanTools
+) -> tuple[Pass, ...]:
+    """The passes over the strips in `order`, the person leaving by `exit_seam`.
+
+    Raises `Unanswerable` when there is nowhere to stand before a strip.
+    """
+    ground = _ground_near(world, cut, exit_seam)
+    done: set[int] = set()
+    passes = []
+    for index in order:
+        strip = cut.strips[index]
+        ground = shapely.difference(ground, kept_off(strip))
+        fronts = [
+            border.line
+            for border in cut.borders
+            if index in (border.far, border.near)
+            and (border.near if border.far == index else border.far) not in done
+        ]
+        overlap_m = sum(
+            float(border.line.length)
+            for border in cut.borders
+            if index in (border.far, border.near)
+            and (border.near if border.far == index else border.far) in done
+        )
+        done.add(index)
+        if exit_seam.chord.distance(strip.shape) < 0.012:
+            fronts.append(exit_seam.chord)
+        path = _path_along(
+            world, ground, strip, fronts=fronts, exit_seam=exit_seam, reach_m=tools.reach_m
+        )
+        passes.append(Pass(strip, path, strip.area_m2 + overlap_m * tools.overlap_m))
+    return tuple(passes)
+
+
+def _ground_near(world: World, cut: Strips, exit_seam: Seam) -> BaseGeometry:
+    """Standing ground around the field, clear of doorways to floor that may be wet already."""
+    field = shapely.union_all([strip.shape for strip in cut.strips])
+    inside = {name for strip in cut.strips for name, _ in strip.parts}
+    window = shapely.box(*field.bounds).buffer(2.5, join_style="mitre")
+    doorways = [
+        seam.chord.buffer(KEEP_OFF_M, quad_segs=4)
+        for seam in world.seams
+        if seam != exit_seam and seam.b and not {seam.a, seam.b} <= inside
+    ]
+    near = shapely.intersection(world.standing, window)
+    return shapely.difference(near, shapely.union_all(doorways)) if doorways else near
+
+
+def kept_off(strip: Strip) -> BaseGeometry:
+    """Where no body's centre may be once the strip is wet."""
+    return shapely.buffer(strip.shape, KEEP_OFF_M, quad_segs=8)
+
+
+@dataclass(frozen=True)
+class _Stand:
+    """Where the body may be while one strip is sprayed: its own rooms first, then beyond a seam."""
+
+    whole: shapely.Polygon
+    near: tuple[BaseGeometry, ...]
+
+    def nearest(self, place: Point, reach_m: float) -> Point:
+        """The nearest place to stand; a wall between is no way to reach over."""
+        spot = shapely.Point(place)
+        for part in self.near:
+            if not part.is_empty and part.distance(spot) <= reach_m:
+                return nearest_on(part, place)
+        return nearest_on(self.whole, place)
+
+
+def _path_along(
+    world: World,
+    ground: BaseGeometry,
+    strip: Strip,
+    *,
+    fronts: Sequence[BaseGeometry],
+    exit_seam: Seam,
+    reach_m: float,
+) -> tuple[Point, ...]:
+    """Where the body goes while spraying: along the front, off the strip, on ground kept dry."""
+    place = shapely.centroid(shapely.union_all(list(fronts))) if fronts else exit_seam.chord
+    whole = _way_out_part(ground, exit_seam, place)
+    if whole is None:
+        raise Unanswerable(
+            f"{strip.parts[0][0]}: nobody can stand before a strip of {strip.area_m2:.2f} m²."
+        )
+    stand = _stand(world, whole, strip, fronts)
+    lines = [line for front in fronts for line in shapely.get_parts(front).tolist()]
+    stations = _chain([_stations(line) for line in lines])
+    near = [stand.nearest(station, reach_m) for station in stations]
+    near = _with_far_corners(near, strip, stand, reach_m)
+    return _walkable(whole, _thinned(near))
+
+
+def _stand(
+    world: World, whole: shapely.Polygon, strip: Strip, fronts: Sequence[BaseGeometry]
+) -> _Stand:
+    own = {name for name, _ in strip.parts}
+    beyond = set()
+    outside = False
+    for seam in world.seams:
+        if own & {seam.a, seam.b} and any(front.distance(seam.chord) < 0.02 for front in fronts):
+            beyond |= {seam.a, seam.b} - own - {""}
+            outside = outside or seam.is_way_out
+    inner = shapely.union_all([world.pieces[name].inner for name in own])
+    outer = [world.pieces[name].inner for name in beyond] + ([world.outside] if outside else [])
+    return _Stand(
+        whole,
+        (shapely.intersection(whole, inner), shapely.intersection(whole, shapely.union_all(outer))),
+    )
+
+
+def _way_out_part(
+    ground: BaseGeometry, exit_seam: Seam, place: BaseGeometry
+) -> shapely.Polygon | None:
+    """The connected ground that leads through the exit seam."""
+    beyond = exit_seam.chord.centroid
+    parts = polygons_of(ground)
+    return min(
+        (part for part in parts if part.distance(beyond) < BODY_M + 0.35),
+        key=lambda part: (round(part.distance(place), 2), part.distance(beyond)),
+        default=None,
+    )
+
+
+def _stations(line: shapely.LineString) -> list[Point]:
+    count = max(2, int(line.length / _STATION_M) + 1)
+    steps = np.linspace(0, line.length, count)
+    places = [line.interpolate(float(step)) for step in steps]
+    return [(float(place.x), float(place.y)) for place in places]
+
+
+def _chain(lines: list[list[Point]]) -> list[Point]:
+    """Several front lines one after the other, with the least walking between them."""
+    lines = sorted(lines, key=lambda line: -len(line))
+    if len(lines) <= _FEW_LINES:
+        turned = itertools.product(*((line, line[::-1]) for line in lines))
+        chains = (chain for ways in turned for chain in itertools.permutations(ways))
+        best = min(chains, key=_between)
+    else:
+        best = _nearest_next(lines)
+    return [station for line in best for station in line]
+
+
+def _between(lines: Sequence[list[Point]]) -> float:
+    return sum(gap_m(one[-1], two[0]) for one, two in itertools.pairwise(lines))
+
+
+def _nearest_next(lines: list[list[Point]]) -> tuple[list[Point], ...]:
+    chain = [lines.pop(0)]
+    while lines:
+        here = chain[-1][-1]
+        line = min(lines, key=lambda line: min(gap_m(here, line[0]), gap_m(here, line[-1])))
+        lines.remove(line)
+        chain.append(line if gap_m(here, line[0]) <= gap_m(here, line[-1]) else line[::-1])
+    return tuple(chain)
+
+
+def _with_far_corners(
+    near: list[Point], strip: Strip, stand: _Stand, reach_m: float
+) -> list[Point]:
+    """The stations, and one more at an end where a corner of the strip lies out of reach."""
+    corners = shapely.get_coordinates(strip.shape)
+    for _ in range(4):
+        line = shapely.LineString(near) if len(near) > 1 else shapely.Point(near[0])
+        away = shapely.distance(shapely.points(corners), line)
+        if away.max() <= reach_m:
+            break
+        corner = corners[int(away.argmax())]
+        stop = stand.nearest((float(corner[0]), float(corner[1])), reach_m)
+        if min(gap_m(stop, place) for place in near) < 0.05:
+            break
+        if len(near) > 1 and gap_m(near[0], stop) < gap_m(near[-1], stop):
+            near = [stop, *near]
+        else:
+            near = [*near, stop]
+    return near
+
+
+def _thinned(places: list[Point]) -> list[Point]:
+    kept = places[:1]
+    for place in places[1:]:
+        if gap_m(kept[-1], place) > 0.02:
+            kept.append(place)
+    return kept
+
+
+def _walkable(stand: shapely.Polygon, places: list[Point]) -> tuple[Point, ...]:
+    """The places joined by walks on the ground."""
+    path = places[:1]
+    for place in places[1:]:
+        leg = shortest_walk(stand, path[-1], place)
+        if leg is None:
+            continue
+        path.extend(leg[1:])
+    line = shapely.LineString(path) if len(path) > 1 else None
+    if line is not None and line.length > 0.05:
+        simple = line.simplify(0.004)
+        if stand.buffer(0.003).covers(simple):
+            path = [(float(x), float(y)) for x, y in simple.coords]
+    return tuple((round(x, 4), round(y, 4)) for x, y in path)
