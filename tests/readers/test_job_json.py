@@ -14,6 +14,7 @@ from tests.strategies.jobs import jobs
 from farwall.errors import Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
+from farwall.floor.geojson import floor_collection
 from farwall.readers.job_json import job_from, job_to_dict, job_to_text, read_job
 
 SQUARE = {"type": "Polygon", "coordinates": [[[0, 0], [4, 0], [4, 3], [0, 3], [0, 0]]]}
@@ -195,3 +196,27 @@ def test_a_mistake_does_not_hide_another_one_elsewhere():
         "tools.tank_l",
         "wishes.order[0]",
     ]
+
+
+def test_a_floor_may_be_a_geojson_collection_and_bring_its_exits():
+    sound = job_from(small(), "a job")
+    collection = floor_collection(sound.floor, sound.exits)
+    job = job_from({"version": 1, "floor": collection}, "a job")
+    assert (job.floor, job.exits) == (sound.floor, sound.exits)
+
+
+def test_what_is_wrong_with_a_feature_is_told_by_its_place_and_hides_nothing_else():
+    sound = job_from(small(), "a job")
+    collection = floor_collection(sound.floor, sound.exits)
+    collection["features"][0]["properties"]["kind"] = "rooom"
+    raw = {"version": 1, "floor": collection, "tools": {"tank_l": -1}}
+    places = [said.split(":")[0] for said in refusal_of(raw | {"exits": SMALL["exits"]})]
+    assert places == ["floor.features[0].properties.kind", "tools.tank_l"]
+
+
+def test_rooms_that_overlap_are_found_beside_other_mistakes():
+    raw = small(tools={"tank_l": -1})
+    raw["floor"]["rooms"].append({"id": "den", "polygon": SQUARE})
+    said = refusal_of(raw)
+    assert any("overlap" in one for one in said)
+    assert any(one.startswith("tools.tank_l") for one in said)

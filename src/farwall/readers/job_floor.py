@@ -5,10 +5,13 @@ from __future__ import annotations
 import itertools
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 import shapely
 
-from farwall.errors import Mistake
+from farwall.errors import Mistake, Refused
+from farwall.facts.plain import plain
+from farwall.floor.geojson import floor_from_collection
 from farwall.floor.geometry import PolygonGeometry
 from farwall.readers.job_limits import FARTHEST_M
 from farwall.readers.json_text import Place, place_text
@@ -18,6 +21,26 @@ LEAST_ROOM_M2 = 0.05
 """Below half a square foot a room is a slip of the drawing."""
 
 _RINGS = list[list[list[float]]]
+
+
+def floor_from_features(raw: dict[str, object]) -> list[Mistake]:
+    """Replace a floor given as a GeoJSON FeatureCollection by the same floor in our own keys.
+
+    Exits among its features stand in when the job itself names none. Returns
+    what is wrong with the features; the floor is then left out.
+    """
+    floor = raw.get("floor")
+    if not isinstance(floor, dict) or floor.get("type") != "FeatureCollection":
+        return []
+    try:
+        made, exits = floor_from_collection(floor)
+    except Refused as refusal:
+        raw["floor"] = None
+        return [replace(one, where=f"floor.{one.where}") for one in refusal.mistakes]
+    raw["floor"] = plain(made, omit_empty=True)
+    if exits and "exits" not in raw:
+        raw["exits"] = plain(exits, omit_empty=True)
+    return []
 
 
 def mend_rings(entry: Entry) -> None:

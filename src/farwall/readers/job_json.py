@@ -16,7 +16,12 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.job import JOB_VERSION, Job
 from farwall.facts.plain import plain
 from farwall.readers import json_text
-from farwall.readers.job_floor import far_points, mend_rings, outline_mistakes
+from farwall.readers.job_floor import (
+    far_points,
+    floor_from_features,
+    mend_rings,
+    outline_mistakes,
+)
 from farwall.readers.job_limits import LIMITS
 from farwall.readers.job_sense import sense_mistakes
 from farwall.readers.json_text import Place, place_text
@@ -91,12 +96,17 @@ def _job(parsed: json_text.JsonText, about: str) -> Job:
         raise _refusal(found.mistakes, about)
     raw = parsed.data
     _refuse_other_versions(raw, about)
-    _floor_from_features(raw, found)
+    features = floor_from_features(raw)
+    if features:
+        found.mistakes += features
+        found.told.add(("floor",))
     for entry in list(entries(raw, Job)):
         _look_at(entry, found)
     found.mistakes += sense_mistakes(raw)
     found.told |= parsed.spoilt
     job = _typed(raw, found)
+    if not any(one.where.startswith(("floor", "exits")) for one in found.mistakes):
+        found.mistakes += _floor_faults(raw, found)
     if found.mistakes or job is None:
         raise _refusal(found.mistakes, about)
     return job
@@ -111,10 +121,6 @@ def _refuse_other_versions(raw: dict[str, object], about: str) -> None:
         what = f"This job was made by a later Farwall (version {version:g})."
         remedy = f"Use that Farwall; this one knows jobs up to version {JOB_VERSION}."
         raise _refusal([Mistake("version", what, remedy)], about)
-
-
-def _floor_from_features(raw: dict[str, object], found: _Findings) -> None:
-    """Nothing yet: a floor as a GeoJSON FeatureCollection is read in `floor.geojson`."""
 
 
 def _look_at(entry: Entry, found: _Findings) -> None:
@@ -162,6 +168,17 @@ def _typed(raw: dict[str, object], found: _Findings) -> Job | None:
     untold = [one for one in faults if not _inside(tuple(one["loc"]), found.told)]
     found.mistakes += in_words(untold, found.written)
     return None
+
+
+def _floor_faults(raw: dict[str, object], found: _Findings) -> list[Mistake]:
+    """What does not hold together on the ground, told even when other parts have mistakes too."""
+    from farwall.floor.faults import faults_of
+
+    if "floor" not in raw or "exits" not in raw:
+        return []
+    part = {"version": JOB_VERSION, "floor": raw["floor"], "exits": raw["exits"]}
+    job = _typed(part, found)
+    return [] if job is None else faults_of(job.floor, job.exits)
 
 
 def _inside(place: Place, told: set[Place]) -> bool:

@@ -20,6 +20,8 @@ from farwall.readers.wording import shown
 
 Row = tuple[Place, dict[str, object]]
 
+_INNER = ["door", "cased", "wide"]
+
 DEAREST = Decimal(1_000_000)
 
 
@@ -76,7 +78,8 @@ def _stain_ids(raw: object) -> list[str]:
 
 
 def _unknown(place: Place, what: str, name: str, known: list[str]) -> Iterator[Mistake]:
-    if name not in known:
+    # With nothing known the list itself is missing or spoilt, and that is told elsewhere.
+    if known and name not in known:
         said = f"There is no {what} {shown(name)}."
         yield Mistake(place_text(place), said, did_you_mean(name, known))
 
@@ -121,7 +124,7 @@ def _openings(raw: dict[str, object]) -> Iterator[Mistake]:
         if outside and len(sides) != 1:
             said = f"An outside opening names the one room it leads from, not {len(sides)}."
             yield Mistake(place_text((*place, "rooms")), said, "Name one room.")
-        elif row.get("kind") in {"door", "cased", "wide"} and len(sides) != 2:
+        elif row.get("kind") in _INNER and len(sides) != 2:
             said = f"This opening lies between two rooms, and names {len(sides)}."
             remedy = 'Name both sides (one room twice if they are the same), or call it "outside".'
             yield Mistake(place_text((*place, "rooms")), said, remedy)
@@ -145,7 +148,7 @@ def _exits(raw: dict[str, object]) -> Iterator[Mistake]:
             continue
         if name not in kinds:
             yield from _unknown(where, "opening", name, outside or list(kinds))
-        elif kinds[name] in {"door", "cased", "wide"}:
+        elif kinds[name] in _INNER:
             said = f"{shown(name)} lies between rooms ({kinds[name]}); a way out leads outside."
             ways = ", ".join(outside) if outside else "none drawn yet"
             yield Mistake(place_text(where), said, f"Outside openings here: {ways}.")
