@@ -10,7 +10,9 @@ What a caller uses:
   `clocks.dry_to_recoat(conditions, *, m2_per_l=, timed=) -> Span` [min],
   `clocks.edge_budget(span, *, sample_min=, sun=, draught=) -> Known` [min],
   `clocks.Timed(minutes, conditions=, m2_per_l=, drop_s=, finish=)`: a sample that was watched.
-  Both clocks raise `Unanswerable` for a slab outside 50-85 °F.
+- `drying.dry_through(hours, *, begins=, m2_per_l=, timed=) -> Span` [min]: the wait for the next
+  coat through changing hours.
+  The clocks raise `Unanswerable` for a slab outside 50-85 °F.
 - `day.typed_conditions(Readings(...)) -> (Conditions, ranks by name)`,
   `day.hours_at_slab(weather, *, readings=, windows_open=) -> tuple[HourAtSlab, ...]`,
   `day.at(hours, moment) -> HourAtSlab`.

@@ -114,12 +114,24 @@ def dry_to_recoat(
     Raises as `open_time`. Laws: as there, but for suction.
     """
     insist(slab_verdict(surface_c=conditions.surface_c))
+    return within_a_day(recoat_wait(conditions, m2_per_l=m2_per_l, timed=timed))
+
+
+def recoat_wait(conditions: Conditions, *, m2_per_l: float, timed: Timed | None = None) -> Span:
+    """The wait of `dry_to_recoat` with no limit of slab or day; its low end may be infinite."""
     model = recoat_min(conditions, m2_per_l=m2_per_l)
-    if timed is not None:
-        _sensible(timed)
-        then = recoat_min(timed.conditions or conditions, m2_per_l=timed.m2_per_l or m2_per_l)
-        return _within_a_day(_from_sample(model, then, timed.minutes))
-    return _within_a_day(Span(*model, Rank.PRACTICE, _PRACTICE_SOURCE))
+    if timed is None:
+        return Span(*model, Rank.PRACTICE, _PRACTICE_SOURCE)
+    _sensible(timed)
+    then = recoat_min(timed.conditions or conditions, m2_per_l=timed.m2_per_l or m2_per_l)
+    return _from_sample(model, then, timed.minutes)
+
+
+def within_a_day(span: Span) -> Span:
+    """The same wait, `None` where it would take more than a day."""
+    likely = span.likely if span.likely is not None and span.likely <= DAY_MIN else None
+    high = span.high if span.high is not None and span.high <= DAY_MIN else None
+    return Span(min(span.low, DAY_MIN), likely, high, span.rank, span.source)
 
 
 def edge_budget(
@@ -167,9 +179,3 @@ def _from_sample(now: MaybeMinutes, then: MaybeMinutes, sample_min: float) -> Sp
         rank=Rank.MEASURED if abs(likely - 1) <= _SAME else Rank.GUESS,
         source=_TIMED_SOURCE,
     )
-
-
-def _within_a_day(span: Span) -> Span:
-    likely = span.likely if span.likely is not None and span.likely <= DAY_MIN else None
-    high = span.high if span.high is not None and span.high <= DAY_MIN else None
-    return Span(min(span.low, DAY_MIN), likely, high, span.rank, span.source)
