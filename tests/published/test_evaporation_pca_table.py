@@ -1,14 +1,17 @@
 """Evaporation against the PCA table (from memory), the columns beside it, and the nomograph."""
 
 import math
+import re
 
 import pytest
 from tests.published.tables import table
 
 from farwall.air.conditions import Conditions
+from farwall.air.evaporation import ESTIMATE_MAY_MISS_BY
 from farwall.air.relations import RELATIONS
 from farwall.job.sums.arguments import given
 from farwall.job.sums.registry import find
+from farwall.units import KG_M2_PER_LB_FT2
 
 PCA = table("evaporation_concrete_pca_table")
 COLUMNS = {
@@ -102,6 +105,16 @@ def test_uno_1998_us_form_lies_above_the_si_form():
     for row in PCA:
         if row["case"] != "18":
             assert 1.03 < rate(row, "uno_ip") / rate(row, "uno") < 1.07
+
+
+def test_the_formulas_table_says_what_the_code_holds():
+    """The 40 % of Hover 2020 and the 0.2 lb/ft²/h = 1.0 kg/m²/h (rounded) of ACI 305R."""
+    formulas = {row["id"]: row["formula"] for row in table("evaporation_formulas")}
+    said = re.search(r"by \+/- (\d+) %", formulas["uncertainty"])
+    assert said
+    assert float(said[1]) / 100 == ESTIMATE_MAY_MISS_BY
+    lb, kg = re.search(r"([\d.]+) lb/ft2/h \(([\d.]+) kg/m2/h\)", formulas["limit"]).groups()
+    assert float(lb) * KG_M2_PER_LB_FT2 == pytest.approx(float(kg), abs=0.05)
 
 
 def test_hover_2020_true_evaporation_may_miss_the_estimate_by_40_percent():
