@@ -46,7 +46,7 @@ def run(options: argparse.Namespace) -> int:
             raise Refused(
                 Mistake(words[0], "With --lines the sums come on stdin.", "Give no name here.")
             )
-        return _lines(sys.stdin, sys.stdout)
+        return _lines(sys.stdin.buffer, sys.stdout)
     if not words:
         raise Refused(Mistake("", "Which sum?", f"There are {', '.join(SUMS)}."))
     name, *pairs = words
@@ -55,10 +55,10 @@ def run(options: argparse.Namespace) -> int:
     except Unanswerable as no:
         if not as_json:
             raise
-        print(json.dumps(_no(no), ensure_ascii=False))
+        print(json.dumps(_no(no)))
         print(no.reason, file=sys.stderr)
         return ANSWER_IS_NO
-    print(json.dumps(result, ensure_ascii=False) if as_json else sum_in_words(name, result))
+    print(json.dumps(result) if as_json else sum_in_words(name, result))
     return DONE
 
 
@@ -91,14 +91,15 @@ def _pairs(name: str, words: Sequence[str]) -> dict[str, object]:
     return pairs
 
 
-def _lines(stdin: Iterable[str], stdout: TextIO) -> int:
+def _lines(stdin: Iterable[bytes], stdout: TextIO) -> int:
     refused = 0
-    for line in stdin:
+    for raw in stdin:
+        line = raw.decode("utf-8", errors="replace")
         if not line.strip():
             continue
         answer = _line(line)
         refused += "error" in answer
-        print(json.dumps(answer, ensure_ascii=False), file=stdout, flush=True)
+        print(json.dumps(answer), file=stdout, flush=True)
     return ANSWER_IS_NO if refused else DONE
 
 
