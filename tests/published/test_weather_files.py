@@ -1,11 +1,11 @@
 """The three real weather files: figures of the year, of each month, and single rows.
 
-The tables were computed from, or read from, the files themselves with other code. The files are
-not copied here; without ../shared these tests are skipped aloud.
+The tables were computed from, or read from, the files themselves with other code. Only the first
+day of one file is copied here; without ../shared the other tests are skipped aloud.
 """
 
 import pytest
-from tests.published.tables import table
+from tests.published.tables import DATA, table
 
 from farwall.air import moist
 from farwall.job.sums.noun import Given
@@ -17,7 +17,7 @@ MONTHS = table("weather_monthly_means")
 ROWS = table("weather_point_rows")
 NAMES = [row["file"] for row in YEARS]
 
-pytestmark = pytest.mark.needs_shared
+FIRST_DAY = "USA_TX_Houston.722430_TMY2_32field.first_day.epw"
 
 
 @pytest.fixture(scope="module")
@@ -30,6 +30,7 @@ def told(file, **asked):
     return find("weather").reckon(Given({"file": file, **numbers}))
 
 
+@pytest.mark.needs_shared
 @pytest.mark.parametrize("row", YEARS, ids=NAMES)
 def test_weather_file_summary(files, row):
     """Means are printed to six decimals (pressure three): half of the last."""
@@ -54,6 +55,7 @@ def test_weather_file_summary(files, row):
     assert found["pressure_mean_pa"] == pytest.approx(float(row["pressure_mean_Pa"]), abs=5.1e-4)
 
 
+@pytest.mark.needs_shared
 @pytest.mark.parametrize("row", YEARS, ids=NAMES)
 def test_weather_file_counts(files, row):
     hours = files[row["file"]].hours
@@ -67,6 +69,7 @@ def test_weather_file_counts(files, row):
     assert sum(missing[name] for name in named) == int(row["missing_values_T_RH_wind_P"])
 
 
+@pytest.mark.needs_shared
 @pytest.mark.parametrize("row", MONTHS, ids=lambda row: f"{row['file'][4:6]}-{row['month']}")
 def test_weather_monthly_means(files, row):
     """Printed to four decimals: half of the last."""
@@ -84,12 +87,25 @@ def test_weather_monthly_means(files, row):
     assert years == {int(row["source_years"])}
 
 
+@pytest.mark.needs_shared
 @pytest.mark.parametrize(
     "row", ROWS, ids=lambda row: f"{row['file'][4:6]}-{row['line_number_1_based']}"
 )
 def test_weather_point_rows(files, row):
     """Read from the file: exact."""
-    found = told(files[row["file"]], line=row["line_number_1_based"])
+    same_hour(told(files[row["file"]], line=row["line_number_1_based"]), row)
+
+
+def test_weather_point_rows_of_the_first_day_of_a_32_field_file():
+    """The two rows of the table that lie in the day copied here: exact."""
+    file = read_epw(DATA / "weather" / FIRST_DAY)
+    rows = [row for row in ROWS if "_TX_" in row["file"] and int(row["line_number_1_based"]) <= 32]
+    assert len(rows) == 2
+    for row in rows:
+        same_hour(told(file, line=row["line_number_1_based"]), row)
+
+
+def same_hour(found, row):
     for key, column in (
         ("month", "month"),
         ("day", "day"),
@@ -104,6 +120,7 @@ def test_weather_point_rows(files, row):
         assert found[key] == float(row[column]), key
 
 
+@pytest.mark.needs_shared
 @pytest.mark.parametrize("name", NAMES)
 def test_the_dew_points_of_the_file_agree_with_moist_air(files, name):
     """Within 1 K (root mean square over the hours above freezing), so no column is mistaken.
