@@ -76,6 +76,15 @@ def test_a_no_in_json_is_a_document_too(capsys):
     assert answer["reason"] in err
 
 
+def test_help_of_one_sum_lists_what_it_asks_for(capsys):
+    assert main(["reckon", "coverage", "-h"]) == 0
+    assert "one of these  m2_per_l= or ft2_per_gal=" in capsys.readouterr().out
+    assert main(["reckon", "film-drying", "--help"]) == 0
+    out = capsys.readouterr().out
+    assert "needed        air_c= or air_f=" in out
+    assert "relation= (uno, uno_ip" in out
+
+
 def test_weather_from_a_file(capsys, tmp_path):
     path = tmp_path / "a place.epw"
     path.write_text(epw_text(fields=32))

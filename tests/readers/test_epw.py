@@ -28,7 +28,7 @@ def refusal(text: str) -> list[str]:
 
 
 @pytest.mark.parametrize("fields", [35, 32])
-@pytest.mark.parametrize("line_end", ["\n", "\r\n"])
+@pytest.mark.parametrize("line_end", ["\n", "\r\n", "\r"])
 def test_files_of_35_and_of_32_fields_say_the_same(fields, line_end):
     found = parse_epw(epw_text(fields=fields, line_end=line_end))
     assert len(found.hours) == 8760

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TextIO
 
-from farwall.cli.shown import sum_in_words
+from farwall.cli.shown import sum_asks, sum_in_words
 from farwall.errors import Mistake, Refused, Unanswerable
 from farwall.job.sums.arguments import given
 from farwall.job.sums.noun import Result
@@ -50,6 +50,9 @@ def run(options: argparse.Namespace) -> int:
     if not words:
         raise Refused(Mistake("", "Which sum?", f"There are {', '.join(SUMS)}."))
     name, *pairs = words
+    if {"-h", "--help"} & set(pairs):
+        print(sum_asks(find(name)))
+        return DONE
     try:
         result = reckoned(name, _pairs(name, pairs))
     except Unanswerable as no:

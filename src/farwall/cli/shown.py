@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from farwall.job.sums.noun import Sum
+
 ENDINGS = {
     "_lb_ft2_h": "lb/(ft²·h)",
     "_kg_m2_h": "kg/(m²·h)",
@@ -49,6 +51,18 @@ def sum_in_words(name: str, result: Mapping[str, object]) -> str:
     warnings = result.get("warnings")
     if isinstance(warnings, list):
         lines.extend(f"  Mind: {warning}" for warning in warnings)
+    return "\n".join(lines)
+
+
+def sum_asks(asked: Sum) -> str:
+    """What a sum asks for: each argument with the keys it may be given by."""
+    lines = [f"{asked.name}: {asked.what}"]
+    starts = {key for group in asked.one_of for key in group}
+    for one in asked.arguments:
+        keys = " or ".join(f"{key}=" for key in one.keys)
+        choices = f" ({', '.join(one.choices)})" if one.choices else ""
+        need = "needed" if one.needed else "one of these" if one.key in starts else ""
+        lines.append(f"  {need:<12}  {keys}{choices}")
     return "\n".join(lines)
 
 

@@ -68,7 +68,7 @@ def read_epw(path: Path) -> WeatherFile:
 
 def parse_epw(text: str, *, name: str = "weather") -> WeatherFile:
     """The weather in `text`, or `Refused` with every fault of it. `name` is shown in the faults."""
-    lines = text.splitlines()
+    lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
     faults = _Faults()
     place = _header(lines, faults)
     hours, missing = _rows(lines[len(HEADERS) :], faults)
