@@ -145,6 +145,7 @@ class Field:
     refills: tuple[Refill, ...]
     walks: tuple[Walk, ...]
     stop_lines: tuple[StopLine, ...]
+    band_m: float | None = None
 
 
 @dataclass(frozen=True)

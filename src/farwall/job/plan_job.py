@@ -8,6 +8,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 
 import rfc8785
 
@@ -88,10 +89,14 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
     thirst = max(settled.l_per_m2.values())
     sweeps = Sweeps(ground.world, tools, thirst, crew.helper)
 
-    def budget(pieces: Pieces, at_min: float = 0.0) -> float:
+    @cache
+    def in_hour(pieces: Pieces, hour: int) -> float:
         rooms = _rooms(ground.world, pieces)
-        ends = [ground.lasting.open_time(rooms, coat, at_min).low for coat in settled.coats]
+        ends = [ground.lasting.open_time(rooms, coat, 60.0 * hour).low for coat in settled.coats]
         return max(min(ends), 0.01)
+
+    def budget(pieces: Pieces, at_min: float = 0.0) -> float:
+        return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
 
     cut = cut_into_fields(sweeps, budget)
     return order_fields(cut.fields, sweeps, budget, wanted=wanted), sweeps

@@ -11,12 +11,13 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import polygons_of
 from farwall.spray.geodesic import WalkMap
-from farwall.spray.world import GRID_M, HAIR_M, Seam, World
+from farwall.spray.world import HAIR_M, Seam, World
 
 _CRUMB_M2 = 0.0004
 _BORDER_M = 0.001
@@ -34,7 +35,7 @@ class Strip:
     @property
     def shape(self) -> BaseGeometry:
         """All of its floor."""
-        return shapely.union_all([part for _, part in self.parts], grid_size=GRID_M)
+        return shapely.union_all([part for _, part in self.parts])
 
     @property
     def area_m2(self) -> float:
@@ -58,6 +59,8 @@ class Strips:
     strips: tuple[Strip, ...]
     borders: tuple[Border, ...]
     depth_m: float
+    grown: tuple[tuple[float, float], ...]
+    """Walks to the exit in metres, each with the floor in square metres that lies within it."""
 
 
 def cut_into_strips(
@@ -76,7 +79,9 @@ def cut_into_strips(
     strips = [strip for level, ring in enumerate(rings) for strip in _strips(ring, seams, level)]
     scraps = _Scraps(_SCRAP_SHARE * band_m * band_m, reach_m - depth)
     strips, borders = _merged(strips, seams, scraps)
-    return Strips(tuple(strips), tuple(borders), depth)
+    areas = np.cumsum([sum(part.area for _, part in ring) for ring in rings])
+    grown = tuple((depth * (level + 1), float(area)) for level, area in enumerate(areas))
+    return Strips(tuple(strips), tuple(borders), depth, grown)
 
 
 Ring = list[tuple[str, shapely.Polygon]]
@@ -86,25 +91,27 @@ def _rings(
     world: World, pieces: Sequence[str], walks: WalkMap, *, count: int, depth: float
 ) -> list[Ring]:
     """By level, the parts of each piece in that ring; the last ring takes all that is left."""
-    reached = [walks.region_within(depth * (level + 1)) for level in range(count - 1)]
     rings: list[Ring] = [[] for _ in range(count)]
     for name in pieces:
         piece = world.pieces[name]
         rest: BaseGeometry = piece.shape
-        for level in range(count):
-            if level < count - 1:
-                near = shapely.intersection(reached[level], piece.inner)
-                near = shapely.buffer(near, 2 * HAIR_M, join_style="mitre")
-                taken = shapely.intersection(rest, near, grid_size=GRID_M)
-                rest = shapely.difference(rest, taken, grid_size=GRID_M)
-            else:
-                taken, rest = rest, shapely.Polygon()
-            rings[level].extend(
-                (name, part) for part in polygons_of(taken) if part.area > _CRUMB_M2
-            )
+        growing = walks.growing_in(piece.inner)
+        for level in range(count - 1):
+            near = growing.within(depth * (level + 1))
+            if near.is_empty:
+                continue
+            near = shapely.buffer(near, 2 * HAIR_M, join_style="mitre")
+            taken = shapely.intersection(rest, near)
+            rest = shapely.difference(rest, near)
+            rings[level].extend(_kept(name, taken))
             if rest.is_empty:
                 break
+        rings[-1].extend(_kept(name, rest))
     return rings
+
+
+def _kept(name: str, shape: BaseGeometry) -> Ring:
+    return [(name, part) for part in polygons_of(shape) if part.area > _CRUMB_M2]
 
 
 def _strips(ring: Ring, seams: Sequence[Seam], level: int) -> list[Strip]:
@@ -198,6 +205,6 @@ def _joined(host: Strip, scrap: Strip) -> Strip:
     parts: list[tuple[str, shapely.Polygon]] = []
     for name in names:
         same = [shape for piece, shape in (*host.parts, *scrap.parts) if piece == name]
-        whole = polygons_of(shapely.union_all(same, grid_size=GRID_M))
+        whole = polygons_of(shapely.union_all(same))
         parts.extend((name, shape) for shape in whole)
     return Strip(tuple(parts), host.level)

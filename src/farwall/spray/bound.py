@@ -18,25 +18,27 @@ Rank: derived here; the steps are written out in docs/decisions/0006.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import shapely
 
 from farwall.spray.geodesic import WalkMap
 from farwall.spray.world import Seam
 
-_STEPS = 24
 
-
-def least_front_m(walks: WalkMap, exit_seam: Seam) -> float:
+def least_front_m(walks: WalkMap, grown: Sequence[tuple[float, float]], exit_seam: Seam) -> float:
     """The larger of the two bounds, in metres."""
-    return max(ball_growth_m(walks, exit_seam), inscribed_square_m(walks.floor))
+    return max(ball_growth_m(grown, exit_seam), inscribed_square_m(walks.floor))
 
 
-def ball_growth_m(walks: WalkMap, exit_seam: Seam) -> float:
-    """The most that the floor around the exit zone grows with the walk to it."""
-    zone = exit_seam.chord.length
-    reach = np.linspace(0, walks.farthest_m(), _STEPS + 1)[1:]
-    return max((walks.region_within(float(r)).area / (float(r) + zone) for r in reach), default=0.0)
+def ball_growth_m(grown: Sequence[tuple[float, float]], exit_seam: Seam) -> float:
+    """The most that the floor around the exit zone grows with the walk to it.
+
+    grown: walks [m], each with the floor within it [m2].
+    """
+    zone = float(exit_seam.chord.length)
+    return max((area / (walk + zone) for walk, area in grown), default=0.0)
 
 
 def inscribed_square_m(floor: shapely.Polygon) -> float:

@@ -43,6 +43,7 @@ class Sweeps:
     litres_per_m2: float
     helper: bool
     kept: dict[tuple[Pieces, str], Sweep | Unanswerable] = field(default_factory=dict)
+    ages: dict[tuple[Pieces, str], float] = field(default_factory=dict)
 
     def of(self, pieces: Pieces, seam: Seam) -> Sweep:
         """The sweep of `pieces` toward `seam`; raises `Unanswerable` when a body cannot do it."""
@@ -59,6 +60,12 @@ class Sweeps:
 
     def age_min(self, pieces: Pieces, seam: Seam) -> float:
         """Oldest edge of that sweep with the pause of a refill where one tank is not enough."""
+        key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
+        if key not in self.ages:
+            self.ages[key] = self._age_min(pieces, seam)
+        return self.ages[key]
+
+    def _age_min(self, pieces: Pieces, seam: Seam) -> float:
         sweep = self.of(pieces, seam)
         age = swept_age_min(sweep, self.tools)
         if sweep.wetted_m2 * self.litres_per_m2 > self.tools.tank_l:

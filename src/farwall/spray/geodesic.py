@@ -25,21 +25,25 @@ from farwall.floor.geometry import Point
 _CORNER_IN_M = 0.001
 """Corners are looked from one millimetre inside the floor, so that no sight line grazes a wall."""
 _TURN = 1e-6
-_DISC_QUAD_SEGS = 16
-_LEAST_SERVED_M2 = 1e-5
+_DISC_QUAD_SEGS = 12
+_LEAST_SERVED_M2 = 1e-4
+_SLIVER_M = 1e-4
 
 Floats = npt.NDArray[np.float64]
 
 
 @dataclass(frozen=True)
 class Look:
-    """A point on the floor, the walk from there to the exit in metres, and what it alone serves.
+    """A place on the floor, the walk from there to the exit in metres, and what it alone serves.
+
+    The place is a corner, a point of the exit, or the exit's whole line for
+    the floor that sees all of it.
 
     `sees` leaves out what the corner before it on the way sees as well: from
     there the walk is shorter.
     """
 
-    at: Point
+    at: BaseGeometry
     walk_m: float
     sees: BaseGeometry
 
@@ -51,10 +55,22 @@ class WalkMap:
     floor: shapely.Polygon
     looks: tuple[Look, ...]
 
+    def growing_in(self, part: BaseGeometry) -> Growing:
+        """The same walk map held to one part of the floor, to be asked from near to far."""
+        cells = []
+        for look in self.looks:
+            cell = shapely.intersection(look.sees, part)
+            if cell.area > _LEAST_SERVED_M2:
+                away = shapely.distance(shapely.points(shapely.get_coordinates(cell)), look.at)
+                nearest = float(shapely.distance(cell, look.at))
+                far = look.walk_m + float(away.max())
+                cells.append(_Cell(look.at, look.walk_m, cell, look.walk_m + nearest, far))
+        return Growing(cells)
+
     def region_within(self, walk_m: float) -> BaseGeometry:
         """The floor within `walk_m` of the exit."""
         discs = [
-            shapely.Point(look.at).buffer(walk_m - look.walk_m, quad_segs=_DISC_QUAD_SEGS)
+            look.at.buffer(walk_m - look.walk_m, quad_segs=_DISC_QUAD_SEGS)
             for look in self.looks
             if look.walk_m < walk_m
         ]
@@ -68,7 +84,7 @@ class WalkMap:
         best = np.full(len(points), np.inf)
         places = np.asarray(shapely.points(points))
         for look in self.looks:
-            straight = np.hypot(points[:, 0] - look.at[0], points[:, 1] - look.at[1]) + look.walk_m
+            straight = shapely.distance(places, look.at) + look.walk_m
             nearer = straight < best
             if nearer.any():
                 seen = np.zeros(len(points), dtype=bool)
@@ -84,6 +100,41 @@ class WalkMap:
         return float(finite.max()) if len(finite) else 0.0
 
 
+@dataclass(frozen=True)
+class _Cell:
+    """The part of a floor that one look serves: its walks run from `nearest_m` to `farthest_m`."""
+
+    at: BaseGeometry
+    walk_m: float
+    shape: BaseGeometry
+    nearest_m: float
+    farthest_m: float
+
+
+class Growing:
+    """Floor within a walk that only grows: what is wholly within is not looked at again."""
+
+    def __init__(self, cells: list[_Cell]) -> None:
+        self._left = cells
+        self._within: BaseGeometry = shapely.Polygon()
+
+    def within(self, walk_m: float) -> BaseGeometry:
+        """The floor within `walk_m` of the exit; ask for no less than the last time."""
+        reached = [cell for cell in self._left if cell.nearest_m < walk_m]
+        if reached:
+            whole = [cell.shape for cell in reached if cell.farthest_m <= walk_m]
+            cut = [cell for cell in reached if cell.farthest_m > walk_m]
+            discs = [
+                cell.at.buffer(walk_m - cell.walk_m, quad_segs=_DISC_QUAD_SEGS) for cell in cut
+            ]
+            parts = [
+                shapely.intersection(d, cell.shape) for d, cell in zip(discs, cut, strict=True)
+            ]
+            self._within = shapely.union_all([self._within, *whole, *parts])
+            self._left = [cell for cell in self._left if cell.farthest_m > walk_m]
+        return self._within
+
+
 def walk_map(floor: shapely.Polygon, sources: Sequence[Point]) -> WalkMap:
     """The walk map of `floor` (metres) for an exit at `sources`, points in it or on its edge."""
     edges = _edges(floor)
@@ -92,16 +143,36 @@ def walk_map(floor: shapely.Polygon, sources: Sequence[Point]) -> WalkMap:
     places = [*_inside(floor, sources), *corners]
     sights = [_sight(place, edges) for place in places]
     walks, before = _shortest(places, sights, len(sources))
-    looks = []
+    looks, plain = _exit_line(places[: len(sources)], sights[: len(sources)])
     for here, place in enumerate(places):
         if not np.isfinite(walks[here]):
             continue
         serves: BaseGeometry = sights[here]
         if before[here] >= 0:
-            serves = shapely.difference(serves, sights[before[here]])
+            serves = _opened(shapely.difference(serves, sights[before[here]]))
+        elif plain is not None:
+            serves = _opened(shapely.difference(serves, plain))
         if serves.area > _LEAST_SERVED_M2:
-            looks.append(Look(place, walks[here], serves))
+            looks.append(Look(shapely.Point(place), walks[here], serves))
     return WalkMap(floor, tuple(looks))
+
+
+def _exit_line(
+    sources: Sequence[Point], sights: Sequence[BaseGeometry]
+) -> tuple[list[Look], BaseGeometry | None]:
+    """The exit's line as one look, for the floor that sees every part of it."""
+    if len(sources) < 2:
+        return [], None
+    plain = shapely.intersection_all(list(sights))
+    if plain.area <= _LEAST_SERVED_M2:
+        return [], None
+    return [Look(shapely.LineString([sources[0], sources[-1]]), 0.0, plain)], plain
+
+
+def _opened(cell: BaseGeometry) -> BaseGeometry:
+    """The cell without slivers, a little wider than it was, so that cells overlap."""
+    narrow = shapely.buffer(cell, -_SLIVER_M, join_style="mitre")
+    return shapely.buffer(narrow, 3 * _SLIVER_M, join_style="mitre").simplify(_SLIVER_M / 4)
 
 
 def _edges(floor: shapely.Polygon) -> Floats:
@@ -163,7 +234,8 @@ def _sight(place: Point, edges: Floats) -> BaseGeometry:
     hit = (np.abs(cross) > 1e-14) & (distance > 1e-9) & (share >= -1e-9) & (share <= 1 + 1e-9)
     nearest = np.where(hit, distance, np.inf).min(axis=1)
     good = np.isfinite(nearest)
-    seen = shapely.Polygon(origin + ray[good] * nearest[good, None])
+    seen: BaseGeometry = shapely.Polygon(origin + ray[good] * nearest[good, None])
+    seen = seen.simplify(1e-5)
     return seen if seen.is_valid else shapely.make_valid(seen)
 
 

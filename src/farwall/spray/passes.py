@@ -14,13 +14,15 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point, polygons_of
 from farwall.spray.bands import Strip, Strips
-from farwall.spray.routes import gap_m, length_m, nearest_on, shortest_walk
+from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on
 from farwall.spray.world import BODY_M, Seam, World
 
 KEEP_OFF_M = BODY_M + 0.0025
 """How far a body's centre stays from wet stain: its radius and the chords of drawn arcs."""
 _STATION_M = 0.3
 _FEW_LINES = 4
+_LEAST_WALK_M = 0.05
+_STRAIGHTEN_M = 0.004
 
 
 @dataclass(frozen=True)
@@ -129,7 +131,7 @@ def _path_along(
     stations = _chain([_stations(line) for line in lines])
     near = [stand.nearest(station, reach_m) for station in stations]
     near = _with_far_corners(near, strip, stand, reach_m)
-    return _walkable(whole, _thinned(near))
+    return _joined_up(whole, _thinned(near))
 
 
 def _stand(
@@ -225,17 +227,17 @@ def _thinned(places: list[Point]) -> list[Point]:
     return kept
 
 
-def _walkable(stand: shapely.Polygon, places: list[Point]) -> tuple[Point, ...]:
+def _joined_up(stand: shapely.Polygon, places: list[Point]) -> tuple[Point, ...]:
     """The places joined by walks on the ground."""
+    ground = Walkable(stand)
     path = places[:1]
     for place in places[1:]:
-        leg = shortest_walk(stand, path[-1], place)
-        if leg is None:
-            continue
-        path.extend(leg[1:])
+        leg = ground.walk(path[-1], place)
+        if leg is not None:
+            path.extend(leg[1:])
     line = shapely.LineString(path) if len(path) > 1 else None
-    if line is not None and line.length > 0.05:
-        simple = line.simplify(0.004)
-        if stand.buffer(0.003).covers(simple):
+    if line is not None and line.length > _LEAST_WALK_M:
+        simple = shapely.LineString(line.simplify(_STRAIGHTEN_M).coords)
+        if ground.holds(simple):
             path = [(float(x), float(y)) for x, y in simple.coords]
     return tuple((round(x, 4), round(y, 4)) for x, y in path)

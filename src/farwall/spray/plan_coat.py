@@ -8,17 +8,20 @@ from dataclasses import replace
 import numpy as np
 import shapely
 
-from farwall.facts.plan import Field, PlanTools, StopLine, Walk
+from farwall.errors import Unanswerable
+from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine, Walk
 from farwall.floor.geometry import Point
 from farwall.spray.fields import Pieces
 from farwall.spray.order import Order, Step
 from farwall.spray.routes import nearest_on
-from farwall.spray.schedule import Day, Flow, route, time_sweep, timed_path
-from farwall.spray.sweep import Sweep, equivalent_front_m
+from farwall.spray.schedule import Day, Flow, Timed, route, time_sweep, timed_path
+from farwall.spray.sweep import Sweep, equivalent_front_m, sweep_field
 from farwall.spray.verdict import Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 
 _BASE_OUT_M = 1.3
+NARROWER = (0.85, 0.7, 0.55)
+"""Shares of the full band width that are tried where the full width loses the edge."""
 
 
 def plan_coat(
@@ -37,12 +40,14 @@ def plan_coat(
     day = Day(begins_min, base, 0.0, world.standing, base)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields = []
-    for index, (step, sweep) in enumerate(zip(order.steps, sweeps, strict=True)):
+    for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
         field_id = f"{coat.id}.{index + 1}"
-        timed, after = time_sweep(sweep, day, flow, field_id=field_id)
-        lasting = coat.open_time(step.pieces, timed.bands[0].start_min)
+        lasting = coat.open_time(step.pieces, day.minute)
+        sweep, timed, after = _fitting(
+            Case(world, step, planned, coat, day), flow, lasting, field_id
+        )
         verdict, remedies = judge.verdict(Case(world, step, sweep, coat, day), timed, lasting)
         fields.append(
             Field(
@@ -60,6 +65,7 @@ def plan_coat(
                 bound_m=round(sweep.bound_m, 3),
                 peak_age_min=timed.peak_age_min,
                 open_time_min=lasting,
+                band_m=round(sweep.depth_m, 3),
                 bands=timed.bands,
                 refills=timed.refills,
                 walks=timed.walks,
@@ -68,6 +74,30 @@ def plan_coat(
         )
         day = after
     return _last_walk_out(fields, day, coat.tools)
+
+
+def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[Sweep, Timed, Day]:
+    """The field on the clock, its bands as wide as they can be without losing the edge.
+
+    Narrower bands leave younger edges for more walking and overlap; where none
+    fits, the full width stands and the verdict says no.
+    """
+    timed, after = time_sweep(case.sweep, case.day, flow, field_id=field_id)
+    full = case.sweep, timed, after
+    if timed.peak_age_min <= lasting.low or lasting.low <= 0:
+        return full
+    for share in NARROWER:
+        tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
+        try:
+            sweep = sweep_field(case.world, sorted(case.step.pieces), case.step.exit, tools)
+            more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
+            thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
+            timed, after = time_sweep(sweep, case.day, thirst, field_id=field_id)
+        except Unanswerable:
+            continue
+        if timed.peak_age_min <= lasting.low:
+            return sweep, timed, after
+    return full
 
 
 def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Sequence
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -29,18 +30,35 @@ def nearest_on(ground: BaseGeometry, place: Point) -> Point:
     return (float(found[0]), float(found[1]))
 
 
-def shortest_walk(ground: shapely.Polygon, start: Point, end: Point) -> tuple[Point, ...] | None:
-    """The shortest walk on `ground` (where a body's centre may be), or None when there is none.
+class Walkable:
+    """One connected ground where a body's centre may be, made ready for many walks."""
 
-    A shortest walk turns only at inner corners of the ground; the corners are
-    searched nearest first and sight lines are tested when they are needed.
-    """
-    roomy = shapely.buffer(ground, _ON_M, join_style="mitre")
-    shapely.prepare(roomy)
-    if roomy.covers(shapely.LineString([start, end])):
-        return (start, end)
-    places = np.array([start, *_inner_corners(ground), end])
-    return _search(roomy, places)
+    def __init__(self, ground: shapely.Polygon) -> None:
+        self.ground = ground
+
+    @cached_property
+    def _roomy(self) -> BaseGeometry:
+        roomy = shapely.buffer(self.ground, _ON_M, join_style="mitre")
+        shapely.prepare(roomy)
+        return roomy
+
+    @cached_property
+    def _corners(self) -> list[Point]:
+        return _inner_corners(self.ground)
+
+    def holds(self, line: shapely.LineString) -> bool:
+        """Whether the body may walk along the whole line."""
+        return bool(self._roomy.covers(line))
+
+    def walk(self, start: Point, end: Point) -> tuple[Point, ...] | None:
+        """The shortest walk from `start` to `end`, or None when there is none.
+
+        A shortest walk turns only at inner corners of the ground; the corners
+        are searched nearest first and sight lines are tested when needed.
+        """
+        if self.holds(shapely.LineString([start, end])):
+            return (start, end)
+        return _search(self._roomy, np.array([start, *self._corners, end]))
 
 
 def _search(roomy: BaseGeometry, places: np.ndarray) -> tuple[Point, ...] | None:

@@ -21,7 +21,7 @@ from farwall.facts.plan import Band, PlanTools, Refill, TimedPoint, Walk
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
 from farwall.spray.edges import peak_age_min
 from farwall.spray.passes import Pass, kept_off
-from farwall.spray.routes import gap_m, length_m, nearest_on, part_with, shortest_walk
+from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
 from farwall.spray.sweep import Sweep
 
 TANK_RESERVE = 0.15
@@ -170,7 +170,7 @@ class _Clock:
         if ground is None:
             return None
         place = nearest_on(ground, self.day.at)
-        way = shortest_walk(ground, self.day.base, place)
+        way = Walkable(ground).walk(self.day.base, place)
         if way is None or gap_m(place, self.day.at) > 0.4:
             return None
         line = shapely.LineString(way)
@@ -231,7 +231,7 @@ def timed_path(path: Sequence[Point], start: float, pace_m_min: float) -> tuple[
 def route(free: BaseGeometry, start: Point, end: Point) -> tuple[Point, ...]:
     """The shortest dry walk. Raises `Unanswerable` when there is none."""
     ground = part_with(free, start)
-    path = shortest_walk(ground, start, end) if ground is not None else None
+    path = Walkable(ground).walk(start, end) if ground is not None else None
     if path is None:
         raise Unanswerable(
             f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."

@@ -37,11 +37,12 @@ class Sweep:
     edges: tuple[Edge, ...]
     depth_m: float
     walks: WalkMap
+    grown: tuple[tuple[float, float], ...]
 
     @cached_property
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
-        return least_front_m(self.walks, self.exit)
+        return least_front_m(self.walks, self.grown, self.exit)
 
     @property
     def wetted_m2(self) -> float:
@@ -67,7 +68,7 @@ def sweep_field(world: World, pieces: Sequence[str], exit_seam: Seam, tools: Pla
     order = order_strips(cut, Pace(tools.spray_m2_min, tools.walk_m_min))
     passes = lay_passes(world, cut, order, exit_seam, tools)
     edges = edges_of(cut, order, passes)
-    sweep = Sweep(tuple(pieces), exit_seam, passes, edges, cut.depth_m, walks)
+    sweep = Sweep(tuple(pieces), exit_seam, passes, edges, cut.depth_m, walks, cut.grown)
     return turn_passes(sweep, tools)
 
 

@@ -15,10 +15,9 @@ from farwall.floor.nouns import Exit, Floor, SawCut
 from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.order import Step
 from farwall.spray.schedule import Day, Flow, Timed, time_sweep
-from farwall.spray.sweep import Sweep, sweep_field
+from farwall.spray.sweep import Sweep
 from farwall.spray.world import World, build_world
 
-_NARROW = (0.75, 0.6)
 _TEAM = 2.0
 
 
@@ -80,10 +79,6 @@ def _mend(trial: _Trial, budget: float) -> tuple[Verdict, tuple[Remedy, ...]]:
         ("two", Remedy("two", "Two sprayers side by side on each band.", trial.age_of_two()))
     )
     offers.append(("stop-line", trial.extra_cut()))
-    for share in _NARROW:
-        age = trial.age(helper=trial.case.coat.helper, band_share=share)
-        words = f"Bands of {share * trial.case.coat.tools.band_m:.2f} m instead."
-        offers.append(("fits", Remedy("narrower bands", words, age)))
     good = [offer for offer in offers if _works(offer[1], budget)]
     remedies = tuple(remedy for _, remedy in sorted(offers, key=lambda o: not _works(o[1], budget)))
     for word in ("helper", "two", "stop-line"):
@@ -103,17 +98,16 @@ class _Trial:
     judge: Judge
     case: Case
 
-    def age(self, *, helper: bool, band_share: float = 1.0) -> float | None:
-        """The oldest edge with or without a helper and with narrower bands; None if not doable."""
-        tools = replace(self.case.coat.tools, band_m=self.case.coat.tools.band_m * band_share)
-        return self._aged(self.case.step, tools, helper=helper, again=band_share != 1.0)
+    def age(self, *, helper: bool) -> float | None:
+        """The oldest edge with or without a helper; None if it cannot be done."""
+        return self._aged(self.case.coat.tools, helper=helper)
 
     def age_of_two(self) -> float | None:
         """The oldest edge when two spray each band from its ends to the middle."""
         tools = replace(
             self.case.coat.tools, spray_m2_min=self.case.coat.tools.spray_m2_min * _TEAM
         )
-        return self._aged(self.case.step, tools, helper=True, again=False)
+        return self._aged(tools, helper=True)
 
     def extra_cut(self) -> Remedy:
         """The largest piece of the field cut across its middle, as a saw cut before cleaning."""
@@ -140,20 +134,10 @@ class _Trial:
         oldest = max(sweeps.best_age_min(frozenset([part])) for part in [*parts, *rest])
         return round(oldest, 2) if oldest < float("inf") else None
 
-    def _aged(self, step: Step, tools: PlanTools, *, helper: bool, again: bool) -> float | None:
+    def _aged(self, tools: PlanTools, *, helper: bool) -> float | None:
+        coat, sweep = self.case.coat, self.case.sweep
         try:
-            sweep = (
-                sweep_field(self.case.world, sorted(step.pieces), step.exit, tools)
-                if again
-                else self.case.sweep
-            )
-            flow = Flow(
-                self.case.coat.id,
-                self.case.coat.l_per_m2,
-                helper,
-                tools,
-                sweep.wetted_m2 * self.case.coat.l_per_m2,
-            )
+            flow = Flow(coat.id, coat.l_per_m2, helper, tools, sweep.wetted_m2 * coat.l_per_m2)
             return time_sweep(sweep, self.case.day, flow, field_id="trial")[0].peak_age_min
         except Unanswerable:
             return None

@@ -33,6 +33,7 @@ GRID_M = 1e-4
 _OUT_M = 4.0
 _WALL_GAP_M = 0.45
 _LEAST_PIECE_M2 = 0.02
+_CUT_SHORT_M = 0.15
 
 
 @dataclass(frozen=True)
@@ -157,7 +158,7 @@ def _cut_room(floor: Floor, room_id: str) -> tuple[list[Piece], list[Seam]]:
 
 
 def _split(part: BaseGeometry, line: shapely.LineString) -> list[BaseGeometry]:
-    halves = polygons_of(shapely.ops.split(part, _lengthened(line, 0.02)))
+    halves = polygons_of(shapely.ops.split(part, _lengthened(line, _CUT_SHORT_M)))
     good = [half for half in halves if half.area >= _LEAST_PIECE_M2]
     if len(good) < 2:
         return [part]
