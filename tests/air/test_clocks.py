@@ -235,3 +235,14 @@ def test_in_air_of_100_f_a_coat_dries_far_quicker():
     assert mild.likely is not None
     assert quick.likely is not None
     assert quick.likely < mild.likely / 2
+
+
+@pytest.mark.common_practice
+@given(air.conditions, air.m2_per_l, air.drop_s)
+def test_no_edge_is_trusted_beyond_half_an_hour_until_a_sample_is_timed(now, m2_per_l, drop_s):
+    """Common practice, no source: 15-30 min on a cool tight slab is the longest anybody says."""
+    span = open_time(now, m2_per_l=m2_per_l, drop_s=drop_s)
+    assert span.high is not None
+    assert span.high <= 30
+    timed = open_time(now, m2_per_l=m2_per_l, drop_s=drop_s, timed=Timed(50, now, m2_per_l, drop_s))
+    assert timed.likely == pytest.approx(50)

@@ -4,6 +4,7 @@ from tests.strategies import air
 
 from farwall.air.conditions import REFERENCE, Conditions
 from farwall.air.pace import OPEN_TIME_MIN, RECOAT_MIN, recoat_min, sheen_loss_min
+from farwall.air.relations import IN_MOVING_AIR, RELATIONS
 from farwall.facts import default_table as table
 
 USUAL = table.FIRST_COAT_M2_PER_L.usual
@@ -39,3 +40,16 @@ def test_where_no_relation_sees_evaporation_the_wait_has_no_end():
         None,
         None,
     )
+
+
+@given(air.conditions, air.m2_per_l)
+def test_the_wait_spans_what_each_relation_that_knows_air_speed_would_say(now, m2_per_l):
+    """The mild day needs 2 h by Uno; the same films' worth by every rival lies in the range."""
+    fast, _, slow = recoat_min(now, m2_per_l=m2_per_l)
+    films_kg_m2 = 2.0 * RELATIONS["uno"].rate(REFERENCE) * USUAL / m2_per_l
+    for name in IN_MOVING_AIR:
+        rate = RELATIONS[name].positive(now)
+        wait_min = films_kg_m2 / rate * 60 if rate > 0 else float("inf")
+        assert fast <= wait_min * (1 + 1e-9)
+        assert slow is None or wait_min <= slow * (1 + 1e-9)
+        assert not (wait_min == float("inf") and slow is not None)
