@@ -1,5 +1,5 @@
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from tests.strategies import air
 
 from farwall.air.conditions import REFERENCE, Conditions
@@ -43,6 +43,8 @@ def test_where_no_relation_sees_evaporation_the_wait_has_no_end():
 
 
 @given(air.conditions, air.m2_per_l)
+@example(Conditions(surface_c=12, air_c=15, rh_percent=70), USUAL)  # rivals 2.5 times apart
+@example(Conditions(surface_c=26, air_c=40, rh_percent=45), USUAL)  # 8 times apart
 def test_the_wait_spans_what_each_relation_that_knows_air_speed_would_say(now, m2_per_l):
     """The mild day needs 2 h by Uno; the same films' worth by every rival lies in the range."""
     fast, _, slow = recoat_min(now, m2_per_l=m2_per_l)
