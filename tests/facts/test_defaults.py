@@ -10,6 +10,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.job import (
     Coat,
     Container,
+    Crew,
     Job,
     Prices,
     RoomSurvey,
@@ -162,3 +163,24 @@ def test_the_start_is_the_jobs_else_the_callers_else_a_plain_stand_in():
     assert settle(dated, starts_at=other).starts_at == dated.starts_at
     assert settle(BARE, starts_at=other).starts_at == other
     assert settle(BARE).starts_at.startswith("2001-01-01T08:00")
+
+
+def test_a_default_that_is_written_into_the_job_gains_no_rank_by_it():
+    written = replace(
+        TWO_COATS,
+        tools=Tools(tank_l=7.571, walk_m_min=40.0),
+        coats=(replace(TWO_COATS.coats[0], m2_per_l=4.909), TWO_COATS.coats[1]),
+    )
+    settled = settle(written)
+    assert ground(settled, "tools.tank_l").rank == "common practice"
+    assert ground(settled, "tools.walk_m_min").rank == "guess"
+    assert ground(settled, "coats.first.m2_per_l").rank == "common practice"
+    assert settled.tools.tank_l == 7.571
+
+
+def test_a_house_without_a_second_adult_is_warned_of():
+    assert any(
+        "Nobody works alone" in said
+        for said in settle(replace(BARE, crew=Crew(second_adult=False))).warnings
+    )
+    assert settle(BARE).warnings == ()

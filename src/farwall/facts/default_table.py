@@ -101,6 +101,9 @@ SPREAD_UNSAMPLED_PERCENT = Default(
 CONTAINERS_GAL: tuple[tuple[float, str], ...] = ((1.0, "60.00"), (5.0, "270.00"))
 """Sizes stain is sold in and an invented price for each: a guess, to be replaced by the shop's."""
 
+WRITTEN_TO = 5e-4
+"""Defaults written out into a job keep four digits; within this share they are the same figure."""
+
 STARTS_AT = "2001-01-01T08:00:00+00:00"
 """Eight in the morning of a day that is plainly nobody's working day: no start was told."""
 

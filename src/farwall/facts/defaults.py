@@ -9,40 +9,22 @@ it over.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
-from dataclasses import fields
 
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
-from farwall.facts.default_table import Default
-from farwall.facts.job import Coat, Container, Finish, Job, RoomSurvey, Sample, Stain, Survey
-from farwall.facts.plan import Ground, PlanTools
-from farwall.facts.settled import SettledCoat, SettledJob, SettledRoom, SettledSurvey
+from farwall.facts.job import Coat, Container, Job, Sample, Stain
+from farwall.facts.ledger import Ledger, is_default
+from farwall.facts.plan import PlanTools
+from farwall.facts.settled import SettledCoat, SettledJob
+from farwall.facts.settled_survey import settled_survey
 from farwall.units import l_from_gal
 
 DEFAULT_STAINS = (Stain(id="light", name="light colour"), Stain(id="dark", name="dark colour"))
 DEFAULT_CUTS = ("1:1", "1:2")
-DEFAULT_FINISH: Finish = "trowel"
-
-
-class _Ledger:
-    """Collects what each figure rests on while the gaps are being filled."""
-
-    def __init__(self) -> None:
-        self.grounds: list[Ground] = []
-        self.warnings: list[str] = []
-
-    def note(self, name: str, value: object, unit: str, rank: Rank, source: str) -> None:
-        text = f"{value:g}" if isinstance(value, float) else str(value)
-        self.grounds.append(Ground(name, text, unit, rank.value, source))
-
-    def settle(self, told: float | None, default: Default) -> float:
-        """The told value, or the default; either way it is noted."""
-        if told is not None:
-            self.note(default.name, told, default.unit, Rank.MEASURED, f"told as {default.name}")
-            return told
-        self.note(default.name, default.usual, default.unit, default.rank, default.source)
-        return default.usual
+ALONE = (
+    "The job says that no second adult is on site. Nobody works alone with acid: "
+    "this plan is for a day on which somebody is there."
+)
 
 
 def settle(job: Job, *, starts_at: str = table.STARTS_AT) -> SettledJob:
@@ -50,10 +32,11 @@ def settle(job: Job, *, starts_at: str = table.STARTS_AT) -> SettledJob:
 
     `starts_at` (ISO 8601 with offset) is taken when the job names no start.
     """
-    ledger = _Ledger()
+    ledger = Ledger()
     stains, coats = stains_and_coats(job)
-    if not job.stains or not job.coats:
-        _note_stand_ins(ledger, job, stains, coats)
+    _note_stand_ins(ledger, job, stains, coats)
+    if not job.crew.second_adult:
+        ledger.warnings.append(ALONE)
     spread = job.wishes.spread_percent
     settled_coats = tuple(
         _settled_coat(ledger, number, coat, stains, job.samples, alone=len(coats) == 1, told=spread)
@@ -64,7 +47,7 @@ def settle(job: Job, *, starts_at: str = table.STARTS_AT) -> SettledJob:
         tools=_settled_tools(ledger, job, settled_coats),
         stains=stains,
         coats=settled_coats,
-        survey=_settled_survey(ledger, job),
+        survey=settled_survey(ledger, job),
         certainty_percent=ledger.settle(job.wishes.certainty_percent, table.CERTAINTY_PERCENT),
         spread_percent=_settled_spread(ledger, spread, settled_coats),
         containers=_settled_containers(ledger, job, stains),
@@ -81,28 +64,38 @@ def stains_and_coats(job: Job) -> tuple[tuple[Stain, ...], tuple[Coat, ...]]:
     whose stain is not listed gets a stain of that id.
     """
     stains = job.stains or (() if job.coats else DEFAULT_STAINS)
-    coats = job.coats or tuple(
-        Coat(id=f"coat-{number}", stain=stains[min(number, len(stains)) - 1].id, cut=cut)
-        for number, cut in enumerate(DEFAULT_CUTS, 1)
-    )
+    coats = job.coats or coats_by_default(stains)
     listed = {stain.id for stain in stains}
     missing = dict.fromkeys(coat.stain for coat in coats if coat.stain not in listed)
     return (*stains, *(Stain(id=name) for name in missing)), coats
 
 
+def coats_by_default(stains: tuple[Stain, ...]) -> tuple[Coat, ...]:
+    """Two coats: the first stain at 1:1, the second (or the only one again) at 1:2."""
+    return tuple(
+        Coat(id=f"coat-{number}", stain=stains[min(number, len(stains)) - 1].id, cut=cut)
+        for number, cut in enumerate(DEFAULT_CUTS, 1)
+    )
+
+
 def _note_stand_ins(
-    ledger: _Ledger, job: Job, stains: Iterable[Stain], coats: Iterable[Coat]
+    ledger: Ledger, job: Job, stains: tuple[Stain, ...], coats: tuple[Coat, ...]
 ) -> None:
-    if not job.stains:
+    """Say when stains or coats are stand-ins, also when they stand in the job in writing."""
+    if not job.stains or stains == DEFAULT_STAINS:
         named = ", ".join(stain.id for stain in stains)
-        ledger.note("stains", named, "", Rank.GUESS, "none listed; made so that a plan can be laid")
-    if not job.coats:
+        ledger.note("stains", named, "", Rank.GUESS, table.OUR_GUESS)
+    if not job.coats or _said(coats) == _said(coats_by_default(stains)):
         named = ", ".join(f"{coat.id} of {coat.stain} at {coat.cut}" for coat in coats)
         ledger.note("coats", named, "", Rank.PRACTICE, table.PRACTICE)
 
 
+def _said(coats: tuple[Coat, ...]) -> list[tuple[str, str, str]]:
+    return [(coat.id, coat.stain, coat.cut) for coat in coats]
+
+
 def _settled_coat(
-    ledger: _Ledger,
+    ledger: Ledger,
     number: int,
     coat: Coat,
     stains: tuple[Stain, ...],
@@ -120,10 +113,11 @@ def _settled_coat(
         value = math.exp(math.fsum(map(math.log, measured)) / len(measured))
         which = ", ".join(one.id for one in own if one.m2_per_l is not None)
         rank, source = Rank.MEASURED, f"sample {which}"
-    elif coat.m2_per_l is not None:
+    elif coat.m2_per_l is not None and not is_default(coat.m2_per_l, default):
         value, rank, source = coat.m2_per_l, Rank.MEMORY, "told with the coat, not sampled here"
     else:
-        value, rank, source = default.usual, default.rank, default.source
+        value = default.usual if coat.m2_per_l is None else coat.m2_per_l
+        rank, source = default.rank, default.source
     ledger.note(name, value, "m2/L", rank, source)
     spread = table.SPREAD_SAMPLED_PERCENT if measured else table.SPREAD_UNSAMPLED_PERCENT
     return SettledCoat(
@@ -138,14 +132,14 @@ def _settled_coat(
     )
 
 
-def _settled_spread(ledger: _Ledger, told: float | None, coats: tuple[SettledCoat, ...]) -> float:
+def _settled_spread(ledger: Ledger, told: float | None, coats: tuple[SettledCoat, ...]) -> float:
     sampled = all(any(one.m2_per_l for one in coat.samples) for coat in coats)
     return ledger.settle(
         told, table.SPREAD_SAMPLED_PERCENT if sampled else table.SPREAD_UNSAMPLED_PERCENT
     )
 
 
-def _settled_tools(ledger: _Ledger, job: Job, coats: tuple[SettledCoat, ...]) -> PlanTools:
+def _settled_tools(ledger: Ledger, job: Job, coats: tuple[SettledCoat, ...]) -> PlanTools:
     told = {name: getattr(job.tools, name) for name in table.TOOLS}
     values = {name: ledger.settle(told[name], table.TOOLS[name]) for name in told}
     tip = job.tools.tip_l_min
@@ -169,68 +163,8 @@ def _settled_tools(ledger: _Ledger, job: Job, coats: tuple[SettledCoat, ...]) ->
     return PlanTools(**values)
 
 
-def _settled_survey(ledger: _Ledger, job: Job) -> SettledSurvey:
-    survey = job.survey
-    drop_s = ledger.settle(survey.drop_s, table.DROP_S)
-    finish = survey.finish or DEFAULT_FINISH
-    if survey.finish is None:
-        ledger.note("survey.finish", finish, "", Rank.PRACTICE, table.PRACTICE)
-    else:
-        ledger.note("survey.finish", finish, "", Rank.MEASURED, "told as survey.finish")
-    slab_c, air_c = _settled_temperatures(ledger, survey)
-    known = set(survey.rooms)
-    for room_id, found in survey.rooms.items():
-        _note_room(ledger, room_id, found)
-    bare = RoomSurvey()
-    rooms = {
-        room.id: SettledRoom(
-            drop_s=found.drop_s if found.drop_s is not None else drop_s,
-            finish=found.finish or finish,
-            sun=found.sun,
-            draught=found.draught,
-            drop_told=found.drop_s is not None or survey.drop_s is not None,
-        )
-        for room in job.floor.rooms
-        for found in [survey.rooms[room.id] if room.id in known else bare]
-    }
-    return SettledSurvey(
-        slab_c=slab_c,
-        air_c=air_c,
-        rh_percent=ledger.settle(survey.rh_percent, table.RH_PERCENT),
-        air_speed_m_s=ledger.settle(survey.air_speed_m_s, table.AIR_SPEED_M_S),
-        drop_s=drop_s,
-        finish=finish,
-        slab_age_days=survey.slab_age_days,
-        rooms=rooms,
-    )
-
-
-def _settled_temperatures(ledger: _Ledger, survey: Survey) -> tuple[float, float]:
-    """Slab and air in C: when one is told and the other not, the other is guessed equal."""
-    slab_c, air_c = survey.slab_c, survey.air_c
-    if (slab_c is None) == (air_c is None):
-        return ledger.settle(slab_c, table.SLAB_C), ledger.settle(air_c, table.AIR_C)
-    if slab_c is None:
-        air_c = ledger.settle(air_c, table.AIR_C)
-        ledger.note("survey.slab_c", air_c, "C", Rank.GUESS, "taken like the air; a slab lags it")
-        return air_c, air_c
-    slab_c = ledger.settle(slab_c, table.SLAB_C)
-    ledger.note("survey.air_c", slab_c, "C", Rank.GUESS, "taken like the slab")
-    return slab_c, slab_c
-
-
-def _note_room(ledger: _Ledger, room_id: str, found: RoomSurvey) -> None:
-    bare = RoomSurvey()
-    for entry in fields(found):
-        value = getattr(found, entry.name)
-        if value != getattr(bare, entry.name):
-            unit = "s" if entry.name == "drop_s" else ""
-            name = f"survey.rooms.{room_id}.{entry.name}"
-            ledger.note(name, value, unit, Rank.MEASURED, f"told as {name}")
-
-
 def _settled_containers(
-    ledger: _Ledger, job: Job, stains: tuple[Stain, ...]
+    ledger: Ledger, job: Job, stains: tuple[Stain, ...]
 ) -> tuple[Container, ...]:
     told = job.prices.containers
     unsold = [s.id for s in stains if not any(one.stain in {"", s.id} for one in told)]
@@ -252,7 +186,7 @@ def _settled_containers(
     return (*told, *made)
 
 
-def _settled_start(ledger: _Ledger, job: Job, stand_in: str) -> str:
+def _settled_start(ledger: Ledger, job: Job, stand_in: str) -> str:
     if job.starts_at is not None:
         ledger.note("starts_at", job.starts_at, "", Rank.MEASURED, "told as starts_at")
         return job.starts_at
