@@ -7,6 +7,7 @@ All mistakes come at once, each with its place and what to do. US twins
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import dataclass, field
 from functools import cache
 from pathlib import Path
@@ -33,6 +34,9 @@ if TYPE_CHECKING:
     from pydantic import TypeAdapter
 
 MOST_MISTAKES = 100
+
+# Only structure holds line ends in JSON: a text that looks like a point is not touched.
+_POINT = re.compile(r"\[\n\s+(-?[\d.eE+-]+(?:,\n\s+-?[\d.eE+-]+)*)\n\s+\]")
 
 
 def read_job(path: Path | str) -> Job:
@@ -67,8 +71,9 @@ def job_to_dict(job: Job) -> dict[str, object]:
 
 
 def job_to_text(job: Job) -> str:
-    """The job as the text of a file."""
-    return json.dumps(job_to_dict(job), indent=1, ensure_ascii=False, allow_nan=False) + "\n"
+    """The job as the text of a file, a point to a line."""
+    text = json.dumps(job_to_dict(job), indent=1, ensure_ascii=False, allow_nan=False)
+    return _POINT.sub(lambda found: "[" + re.sub(r"\s+", " ", found[1]) + "]", text) + "\n"
 
 
 @cache
