@@ -92,7 +92,7 @@ def mutants(draw):
         elif what == "nudge" and isinstance(holder[last], float):
             holder[last] += draw(st.floats(-3, 3))
         else:
-            holder[last] = draw(odd)
+            holder[last] = deepcopy(draw(odd))
     return plan
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 import numpy as np
 import shapely
@@ -132,12 +133,10 @@ def reach_and_pace(plan: PlanRead, world: World) -> Iterator[Fault]:
 
 
 def _reach(band: Band, reach_m: float, world: World) -> Iterator[Fault]:
-    # The round ends are polygons inside their circles: widen them until no corner cuts.
-    wide = (reach_m + PLACE_M) / np.cos(np.pi / (4 * QUARTER))
-    path = shapely.LineString(band.path[:, :2])
-    beyond = shapely.difference(band.shape, shapely.buffer(path, wide, quad_segs=QUARTER))
+    beyond = _beyond(band, reach_m + PLACE_M)
     if beyond.area <= CRUMB_M2:
         return
+    path = shapely.LineString(band.path[:, :2])
     corners = shapely.get_coordinates(beyond)
     far = shapely.distance(shapely.points(corners), path)
     x, y = corners[int(np.argmax(far))].tolist()
@@ -148,6 +147,23 @@ def _reach(band: Band, reach_m: float, world: World) -> Iterator[Fault]:
         f"Band {band.id}, {world.place(x, y)}: ({x:.2f}, {y:.2f}) is {far.max():.2f} m from the "
         f"path; the wand reaches {reach_m:.2f} m. {beyond.area:.2f} m² are beyond it.",
     )
+
+
+def _beyond(band: Band, reach_m: float) -> BaseGeometry:
+    """What of a band is further than `reach_m` from every leg of its path.
+
+    Leg by leg, the longest first: the buffer of a whole path that winds within
+    its own width comes out too small (seen with GEOS 3.14).
+    """
+    # The round ends are polygons inside their circles: widen them until no corner cuts.
+    wide = reach_m / np.cos(np.pi / (4 * QUARTER))
+    legs = [shapely.LineString(ends) for ends in pairwise(band.path[:, :2])]
+    beyond = band.shape
+    for leg in sorted(legs, key=lambda leg: -leg.length):
+        beyond = shapely.difference(beyond, shapely.buffer(leg, wide, quad_segs=QUARTER))
+        if beyond.is_empty:
+            break
+    return beyond
 
 
 def _pace(band: Band, spray_m2_min: float, world: World) -> Iterator[Fault]:

@@ -21,8 +21,8 @@ TOUCH_M = 0.0005
 """Bands that a file's rounding alone sets apart are not further from each other."""
 SHORT_M = 0.015
 """What is shorter than this is two corners that touch, not an edge."""
-WALL_M = 0.002
-"""An edge within this of a wall's line lies on the wall."""
+WALL_M = 0.001
+"""An edge that meets a band across a wall is nearer to the wall than to the band: so much more."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -56,31 +56,35 @@ def _edges(bands: list[Band], world: World) -> Iterator[Edge]:
     shapes = np.array([band.shape for band in bands])
     pairs = shapely.STRtree(shapes).query(shapes, predicate="dwithin", distance=MEET_M)
     later, earlier = pairs[:, pairs[0] > pairs[1]]
-    lines = _without_walls(_meeting(shapes[later], shapes[earlier]), world.walls)
+    lines = _meeting(shapes[later], shapes[earlier], world.walls)
     for one, other, line in zip(later, earlier, lines, strict=True):
         kept = _long_enough(line)
         if not kept.is_empty:
             yield Edge(bands[one], bands[other], kept)
 
 
-def _meeting(later: NDArray[np.object_], earlier: NDArray[np.object_]) -> NDArray[np.object_]:
-    """Where the outlines of pairs of bands meet.
+def _meeting(
+    later: NDArray[np.object_], earlier: NDArray[np.object_], walls: NDArray[np.object_]
+) -> NDArray[np.object_]:
+    """Where the outlines of pairs of bands meet, and not through a wall.
 
     Taken tightly, an edge ends where the other band ends; loosely, it runs on
     around the corner for a few millimetres, and is taken so only across a gap.
     """
     outlines = shapely.boundary(later)
     tight, loose = (
-        shapely.intersection(outlines, shapely.buffer(earlier, metres, join_style="mitre"))
+        _without_walls(
+            shapely.intersection(outlines, shapely.buffer(earlier, metres, join_style="mitre")),
+            shapely.buffer(walls, metres + WALL_M, cap_style="flat"),
+        )
         for metres in (TOUCH_M, MEET_M)
     )
     gap = shapely.length(loose) - shapely.length(tight) > 2 * SHORT_M
     return np.asarray(np.where(gap, loose, tight))
 
 
-def _without_walls(lines: NDArray[np.object_], walls: NDArray[np.object_]) -> NDArray[np.object_]:
+def _without_walls(lines: NDArray[np.object_], bodies: NDArray[np.object_]) -> NDArray[np.object_]:
     """The lines less what runs along a wall; where one only ends at a wall it stays whole."""
-    bodies = shapely.buffer(walls, WALL_M, cap_style="flat")
     left = lines.copy()
     for line, wall in shapely.STRtree(bodies).query(lines, predicate="intersects").T:
         if shapely.length(shapely.intersection(lines[line], bodies[wall])) > SHORT_M:
