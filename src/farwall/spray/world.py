@@ -34,6 +34,7 @@ _OUT_M = 4.0
 _WALL_GAP_M = 0.45
 _LEAST_PIECE_M2 = 0.02
 _CUT_SHORT_M = 0.15
+_LEAST_SEAM_M = 0.05
 
 
 @dataclass(frozen=True)
@@ -147,13 +148,14 @@ def _cut_room(floor: Floor, room_id: str) -> tuple[list[Piece], list[Seam]]:
     ]
     names = [room_id] if len(floors) == 1 else [f"{room_id}/{n + 1}" for n in range(len(floors))]
     pieces = [Piece(name, room_id, piece) for name, piece in zip(names, floors, strict=True)]
-    seams = []
+    seams: list[Seam] = []
     for one, two in _pairs(pieces):
         for cut in used:
             line = shapely.LineString(cut.line)
-            shared = _along(one.shape, two.shape, line)
-            if shared is not None:
-                seams.append(Seam(cut.id, "saw cut", shared, one.id, two.id))
+            seams.extend(
+                Seam(cut.id, "saw cut", shared, one.id, two.id)
+                for shared in _along(one.shape, two.shape, line)
+            )
     return pieces, seams
 
 
@@ -181,13 +183,20 @@ def _pairs(pieces: list[Piece]) -> list[tuple[Piece, Piece]]:
 
 def _along(
     one: BaseGeometry, two: BaseGeometry, line: shapely.LineString
-) -> tuple[Point, ...] | None:
+) -> list[tuple[Point, ...]]:
+    """Where two pieces meet along a cut: more than one line when an island stands on it."""
     near = line.buffer(0.005)
     shared = shapely.intersection_all([line, one.buffer(0.005), two.buffer(0.005), near])
-    longest = max(shapely.get_parts(shared), key=lambda part: part.length, default=None)
-    if longest is None or longest.length < 0.05:
-        return None
-    return tuple((float(x), float(y)) for x, y in longest.coords)
+    return _long_parts(shared)
+
+
+def _long_parts(line: BaseGeometry) -> list[tuple[Point, ...]]:
+    """The parts of a line that are long enough for a seam, in their order along it."""
+    return [
+        tuple((float(x), float(y)) for x, y in part.coords)
+        for part in shapely.get_parts(line).tolist()
+        if part.length > _LEAST_SEAM_M
+    ]
 
 
 def _opening_seams(
@@ -201,32 +210,30 @@ def _opening_seams(
         return [
             Seam(opening.id, "outside", line, piece.id, "", way_out.get(opening.id, ""))
             for piece in sides[0]
-            if (line := _facing(chord, piece)) is not None
+            for line in _facing(chord, piece)
         ]
     if opening.rooms[0] == opening.rooms[1]:
         return []
-    seams = []
-    for one in sides[0]:
-        for two in sides[1]:
-            line_one, line_two = _facing(chord, one), _facing(chord, two)
-            if line_one is None or line_two is None:
-                continue
-            shared = shapely.LineString(line_one).intersection(
-                shapely.LineString(line_two).buffer(1e-6)
-            )
-            if shared.length > 0.05:
-                line = tuple((float(x), float(y)) for x, y in shared.coords)
-                seams.append(Seam(opening.id, opening.kind, line, one.id, two.id))
-    return seams
+    return [
+        Seam(opening.id, opening.kind, line, one.id, two.id)
+        for one in sides[0]
+        for two in sides[1]
+        for facing_one in _facing(chord, one)
+        for facing_two in _facing(chord, two)
+        for line in _shared(facing_one, facing_two)
+    ]
 
 
-def _facing(chord: shapely.LineString, piece: Piece) -> tuple[Point, ...] | None:
-    """The part of an opening's line that the piece reaches, or None."""
-    reach = chord.intersection(shapely.buffer(piece.shape, SEAM_M, join_style="mitre"))
-    longest = max(shapely.get_parts(reach), key=lambda part: part.length, default=None)
-    if longest is None or longest.length < 0.05:
-        return None
-    return tuple((float(x), float(y)) for x, y in longest.coords)
+def _shared(one: tuple[Point, ...], two: tuple[Point, ...]) -> list[tuple[Point, ...]]:
+    """What two stretches of one opening's line have in common."""
+    return _long_parts(
+        shapely.intersection(shapely.LineString(one), shapely.LineString(two).buffer(1e-6))
+    )
+
+
+def _facing(chord: shapely.LineString, piece: Piece) -> list[tuple[Point, ...]]:
+    """The stretches of an opening's line that the piece reaches: several beside a post."""
+    return _long_parts(chord.intersection(shapely.buffer(piece.shape, SEAM_M, join_style="mitre")))
 
 
 def _outside(floor: Floor, outer: list[Seam]) -> BaseGeometry:
