@@ -13,6 +13,7 @@ from functools import cached_property
 from farwall.air.clocks import Timed, dry_to_recoat, edge_budget, open_time
 from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab, Readings, at, hours_at_slab
+from farwall.air.drying import dry_through
 from farwall.air.limits import drop_verdict, slab_verdict
 from farwall.air.weather import WeatherFile
 from farwall.errors import Unanswerable
@@ -22,7 +23,7 @@ from farwall.facts.plan import Clock, OpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
 
 _LONGEST_MIN = 24 * 60.0
-_DAY_H = 48
+_DAY_H = 72
 
 
 @dataclass(frozen=True)
@@ -91,7 +92,11 @@ class Lasting:
     def dry(self, coat: SettledCoat, at_min: float) -> Clock:
         """The wait from the end of this coat to the next."""
         try:
-            span = dry_to_recoat(self.conditions(at_min), m2_per_l=coat.m2_per_l)
+            if self.hours:
+                begins = self.starts_at + timedelta(minutes=at_min)
+                span = dry_through(self.hours, begins=begins, m2_per_l=coat.m2_per_l)
+            else:
+                span = dry_to_recoat(self.conditions(at_min), m2_per_l=coat.m2_per_l)
         except Unanswerable as no:
             return Clock(coat.id, "dry to recoat", 0.0, None, None, Rank.PRACTICE.value, no.reason)
         return _clock(coat.id, "dry to recoat", span)

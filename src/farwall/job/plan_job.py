@@ -13,10 +13,20 @@ from functools import cache
 import rfc8785
 
 from farwall.air.weather import WeatherFile
+from farwall.errors import Unanswerable
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
-from farwall.facts.plan import PLAN_VERSION, Clock, Field, OpenTime, Plan, PlanFloor, PlanInputs
+from farwall.facts.plan import (
+    PLAN_VERSION,
+    Clock,
+    Field,
+    OpenTime,
+    Plan,
+    PlanFloor,
+    PlanInputs,
+    Remedy,
+)
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
@@ -123,7 +133,7 @@ def _coats(
             order,
             lambda step: sweeps.of(step.pieces, step.exit),
             _coat_facts(ground, coat),
-            Judge(ground.floor, ground.settled.job.exits, str(refused) if refused else ""),
+            Judge(ground.floor, ground.settled.job.exits, _as_remedies(refused)),
             begins_min=begins,
             first_number=len(fields) + 1,
         )
@@ -132,6 +142,14 @@ def _coats(
         clocks.append(clock)
         begins = _next_coat(begins, done, clock)
     return tuple(fields), tuple(clocks)
+
+
+def _as_remedies(refused: Unanswerable | None) -> tuple[Remedy, ...]:
+    """Why the slab may not be stained, and what would change that."""
+    if refused is None:
+        return ()
+    words = (refused.reason, *refused.remedies)
+    return tuple(Remedy("conditions", word) for word in words)
 
 
 def _coat_facts(ground: _Ground, coat: SettledCoat) -> CoatFacts:

@@ -2,8 +2,9 @@
 
 The rule, in this order: rooms share a field only where that keeps the edge
 within `COMFORT` of its budget, or no older than its worst room needs alone;
-and where a stop could have hidden under a leaf or in a saw cut, only when one
-tank does the whole field, for a refill is the one pause that need not be.
+and where a stop could have hidden under a leaf or in a saw cut, only small
+rooms (a closet, a bath, a pantry) join, and only while one tank does the whole
+field, for a refill is the one pause that need not be.
 Among such cuts the one with the fewest and best hidden stop lines. Exact over
 all cuts into fields that can be grown room by room through fields that hold:
 that adding a room never makes the oldest edge younger is assumed, not proved.
@@ -11,13 +12,13 @@ that adding a room never makes the oldest edge younger is assumed, not proved.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
-from farwall.spray.sweep import Sweep, pause_min, sweep_field, swept_age_min
+from farwall.spray.sweep import Laid, Sweep, lay_strips, pause_min, swept, swept_age_min
 from farwall.spray.world import Seam, World
 
 COMFORT = 0.6
@@ -25,9 +26,12 @@ COMFORT = 0.6
 SEAM_COST = {"door": 1.0, "saw cut": 1.0, "cased": 6.0}
 """Cost of a cold stop line by where it lies: under a leaf, on a cut, under a bare frame. Guess."""
 FIELD_COST = 0.4
+SMALL_ROOM_M2 = 6.0
+"""A room up to this size may share a field with the room its door leads to. Rank: guess."""
 HIDDEN = frozenset({"door", "saw cut"})
 _OVERLAP_SHARE = 1.2
 _TANK_SHARE = 0.85
+_ROUGHLY = 0.02
 
 Pieces = frozenset[str]
 Budget = Callable[[Pieces], float]
@@ -44,13 +48,31 @@ class Sweeps:
     helper: bool
     kept: dict[tuple[Pieces, str], Sweep | Unanswerable] = field(default_factory=dict)
     ages: dict[tuple[Pieces, str], float] = field(default_factory=dict)
+    strips: dict[tuple[Pieces, str], Laid] = field(default_factory=dict)
+
+    def laid(self, pieces: Pieces, seam: Seam) -> Laid:
+        """The strips of `pieces` toward `seam`; `Unanswerable` when they do not hang together."""
+        key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
+        if key not in self.strips:
+            self.strips[key] = lay_strips(self.world, sorted(pieces), seam, self.tools)
+        return self.strips[key]
+
+    def rough_age_min(self, pieces: Pieces) -> float:
+        """A first guess at the oldest edge by the best way out, infinite when there is none."""
+        ages = [float("inf")]
+        for seam in self.ways_out(pieces):
+            try:
+                ages.append(self.laid(pieces, seam).longest_wait_min)
+            except Unanswerable:
+                continue
+        return min(ages)
 
     def of(self, pieces: Pieces, seam: Seam) -> Sweep:
         """The sweep of `pieces` toward `seam`; raises `Unanswerable` when a body cannot do it."""
         key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
         if key not in self.kept:
             try:
-                self.kept[key] = sweep_field(self.world, sorted(pieces), seam, self.tools)
+                self.kept[key] = swept(self.world, self.laid(pieces, seam), self.tools)
             except Unanswerable as no:
                 self.kept[key] = no
         found = self.kept[key]
@@ -184,10 +206,25 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
         pieces = units.pieces(group)
         return sweeps.best_age_min(pieces) / max(budget(pieces), 1e-9)
 
+    def rough_share(group: frozenset[int]) -> float:
+        pieces = units.pieces(group)
+        return sweeps.rough_age_min(pieces) / max(budget(pieces), 1e-9)
+
     single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
     one_tank_m2 = sweeps.tools.tank_l * _TANK_SHARE / (sweeps.litres_per_m2 * _OVERLAP_SHARE)
-    columns = _grown(units, single, share, one_tank_m2)
-    cost, fields = _cover(len(units.groups), columns, units)
+    columns = _grown(units, single, rough_share, one_tank_m2)
+    while True:
+        cost, fields = _cover(len(units.groups), columns, units)
+        failed = [
+            group
+            for group in fields
+            if len(group) > 1 and share(group) > _limit(group, single) + _ROUGHLY
+        ]
+        if not failed:
+            break
+        for group in failed:
+            del columns[group]
+    columns.update({group: share(group) for group in fields})
     return Cut(
         tuple(units.pieces(group) for group in fields),
         max(columns[group] for group in fields),
@@ -246,14 +283,21 @@ def _grown(
             if grown in tried:
                 continue
             tried.add(grown)
-            if units.area_m2(grown) > one_tank_m2 and not units.hangs_together_bare(grown):
+            if not units.hangs_together_bare(grown) and (
+                units.area_m2(grown) > one_tank_m2
+                or min(units.area_m2(group), units.area_m2(frozenset([there]))) > SMALL_ROOM_M2
+            ):
                 continue
-            alone = max(single[frozenset([unit])] for unit in grown)
             value = share(grown)
-            if value <= max(COMFORT, alone) + 1e-9:
+            if value <= _limit(grown, single) + _ROUGHLY:
                 columns[grown] = value
                 front.append(grown)
     return columns
+
+
+def _limit(group: frozenset[int], single: Mapping[frozenset[int], float]) -> float:
+    """The share of its budget that a field of several rooms may need."""
+    return max(COMFORT, *(single[frozenset([unit])] for unit in group))
 
 
 def _cover(

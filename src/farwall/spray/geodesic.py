@@ -112,14 +112,13 @@ class _Cell:
 
 
 class Growing:
-    """Floor within a walk that only grows: what is wholly within is not looked at again."""
+    """Floor within a walk that only grows, told step by step: what was told whole is not again."""
 
     def __init__(self, cells: list[_Cell]) -> None:
         self._left = cells
-        self._within: BaseGeometry = shapely.Polygon()
 
     def within(self, walk_m: float) -> BaseGeometry:
-        """The floor within `walk_m` of the exit; ask for no less than the last time."""
+        """The floor within `walk_m` of the exit, less cells told whole before."""
         reached = [cell for cell in self._left if cell.nearest_m < walk_m]
         if reached:
             whole = [cell.shape for cell in reached if cell.farthest_m <= walk_m]
@@ -130,9 +129,9 @@ class Growing:
             parts = [
                 shapely.intersection(d, cell.shape) for d, cell in zip(discs, cut, strict=True)
             ]
-            self._within = shapely.union_all([self._within, *whole, *parts])
             self._left = [cell for cell in self._left if cell.farthest_m > walk_m]
-        return self._within
+            return shapely.union_all([*whole, *parts])
+        return shapely.Polygon()
 
 
 def walk_map(floor: shapely.Polygon, sources: Sequence[Point]) -> WalkMap:

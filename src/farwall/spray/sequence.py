@@ -28,11 +28,12 @@ class Pace:
     walk_m_min: float
 
 
-def order_strips(cut: Strips, pace: Pace) -> list[int]:
-    """Indices of the strips in the order of spraying."""
+def order_strips(cut: Strips, pace: Pace) -> tuple[list[int], float]:
+    """Indices of the strips in the order of spraying, and the longest wait of an edge [min]."""
     table = _Table.of(cut, pace)
     starts = [_by_level(table), _arm_by_arm(table)]
-    return min((_climb(table, start) for start in starts), key=table.cost)
+    best = min((_climb(table, start) for start in starts), key=table.cost)
+    return best, table.cost(best)[0]
 
 
 @dataclass(frozen=True)

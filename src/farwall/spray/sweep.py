@@ -15,7 +15,7 @@ import shapely
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point, polygons_of
-from farwall.spray.bands import cut_into_strips
+from farwall.spray.bands import Strips, cut_into_strips
 from farwall.spray.bound import least_front_m
 from farwall.spray.edges import Edge, edges_of, flipped, peak_age_min
 from farwall.spray.geodesic import WalkMap, walk_map
@@ -60,15 +60,51 @@ def sweep_field(world: World, pieces: Sequence[str], exit_seam: Seam, tools: Pla
 
     Raises `Unanswerable` when a body cannot get at some part of the field.
     """
+    return swept(world, lay_strips(world, pieces, exit_seam, tools), tools)
+
+
+@dataclass(frozen=True)
+class Laid:
+    """A field cut into strips and put in order, before anybody walks on it."""
+
+    pieces: tuple[str, ...]
+    exit: Seam
+    walks: WalkMap
+    cut: Strips
+    order: tuple[int, ...]
+    longest_wait_min: float
+    """From the start of a strip to the start of its neighbour: a first guess at the oldest edge."""
+
+    @property
+    def area_m2(self) -> float:
+        """Floor of the field."""
+        return sum(strip.area_m2 for strip in self.cut.strips)
+
+
+def lay_strips(world: World, pieces: Sequence[str], exit_seam: Seam, tools: PlanTools) -> Laid:
+    """The strips of connected `pieces` toward `exit_seam`, in order, farthest first.
+
+    Raises `Unanswerable` when the floor of the pieces does not hang together.
+    """
     ground = _connected(world, pieces)
     walks = walk_map(ground, _sources(exit_seam))
     cut = cut_into_strips(
         world, pieces, walks, band_m=tools.band_m, reach_m=tools.reach_m - KEEP_OFF_M
     )
-    order = order_strips(cut, Pace(tools.spray_m2_min, tools.walk_m_min))
-    passes = lay_passes(world, cut, order, exit_seam, tools)
-    edges = edges_of(cut, order, passes)
-    sweep = Sweep(tuple(pieces), exit_seam, passes, edges, cut.depth_m, walks, cut.grown)
+    order, wait = order_strips(cut, Pace(tools.spray_m2_min, tools.walk_m_min))
+    return Laid(tuple(pieces), exit_seam, walks, cut, tuple(order), wait)
+
+
+def swept(world: World, laid: Laid, tools: PlanTools) -> Sweep:
+    """The sweep over strips that are laid: passes, edges, and each pass the better way round.
+
+    Raises `Unanswerable` when there is nowhere to stand before a strip.
+    """
+    passes = lay_passes(world, laid.cut, laid.order, laid.exit, tools)
+    edges = edges_of(laid.cut, laid.order, passes)
+    sweep = Sweep(
+        laid.pieces, laid.exit, passes, edges, laid.cut.depth_m, laid.walks, laid.cut.grown
+    )
     return turn_passes(sweep, tools)
 
 

@@ -45,18 +45,18 @@ class Case:
 
 @dataclass(frozen=True)
 class Judge:
-    """Weighs each field against its budget; `refused` names a reason that no order can mend."""
+    """Weighs each field against its budget; `refused` says why none can fit and what might."""
 
     floor: Floor
     exits: tuple[Exit, ...]
-    refused: str = ""
+    refused: tuple[Remedy, ...] = ()
 
     def verdict(
         self, case: Case, timed: Timed, lasting: OpenTime
     ) -> tuple[Verdict, tuple[Remedy, ...]]:
         """The verdict and, where it is not a plain yes, what would help and by how much."""
         if self.refused:
-            return "cannot", (Remedy("conditions", self.refused),)
+            return "cannot", self.refused
         trial = _Trial(self, case)
         if timed.peak_age_min > lasting.low:
             return _mend(trial, lasting.low)
