@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import math
 from dataclasses import replace
 from decimal import Decimal
@@ -110,6 +111,29 @@ def test_what_is_bought_is_told_in_plain_values_with_money_as_text():
     assert Decimal(one["cost"]) == sum(
         Decimal(each["price"]) * each["count"] for each in one["containers"]
     )
+
+
+def test_the_buying_says_what_the_usual_reserve_would_have_been_and_how_often_it_does():
+    """Common practice, no source: a quarter more unsampled, 15 % more on a sampled slab."""
+    samples = (Sample("s1", coat="first", m2_per_l=5.0),)
+    bare, sampled = settle(HOUSE), settle(replace(HOUSE, samples=samples))
+    (one, _), (other, _) = plan_mixes(FIELDS, bare).bought, plan_mixes(FIELDS, sampled).bought
+    assert one.usual_l == pytest.approx(one.likely_l * 1.25)
+    assert other.usual_l == pytest.approx(other.likely_l * 1.15)
+    assert 0.8 < one.chance_usual < 0.95
+    assert one.usual.cost <= one.pack.cost
+
+
+def test_gates_and_the_usual_rule_stand_in_the_plain_values_for_the_papers():
+    plan = plan_mixes(FIELDS, settle(HOUSE))
+    gate = plan.buying["gates"][1]
+    assert {"field", "coat", "likely_l", "start_l", "starts", "chance_dry"} == set(gate)
+    assert gate["start_l"] == plan.gates[1].start_l
+    assert gate["starts"][1]["factor"] == 1.1
+    assert plan.buying["usual_rule"][0]["high_l"] == plan.usual_rule[0].high_l
+    assert plan.buying["batches"][0]["mix"] == plan.mixes[0].id
+    assert sum(plan.buying["batches"][0]["tanks_l"]) == pytest.approx(litres(plan.mixes[0]))
+    json.dumps(plan.buying, allow_nan=False)
 
 
 def test_added_acid_is_part_of_the_tub_and_brings_its_warnings():

@@ -13,16 +13,25 @@ from farwall.facts.settled import SettledJob
 from farwall.mix.batch import Batch
 from farwall.mix.pack import Pack, pack
 
+USUAL_RESERVE_SAMPLED, USUAL_RESERVE_UNSAMPLED = 0.15, 0.25
+"""What finishers buy beyond the need, on a sampled slab and on another [common-practice]."""
+
 
 @dataclass(frozen=True)
 class CoatDemand:
-    """Cut mix of one coat: litres that will likely go, and litres to be ready for."""
+    """Cut mix of one coat: litres that will likely go, and litres to be ready for.
+
+    `usual_reserve` is what finishers usually buy beyond the need, as a share,
+    and `chance_usual` (0 to 1) that this would do.
+    """
 
     coat: str
     stain: str
     batch: Batch
     likely_l: float
     ready_l: float
+    usual_reserve: float
+    chance_usual: float
 
     @property
     def stain_share(self) -> float:
@@ -32,7 +41,11 @@ class CoatDemand:
 
 @dataclass(frozen=True)
 class Purchase:
-    """One stain: likely need, what to be ready for, and the containers that hold it."""
+    """One stain: likely need, what to be ready for, and the containers that hold it.
+
+    `usual_l` is the need with the reserve that finishers usually buy, and
+    `chance_usual` (0 to 1) that it would do, at most.
+    """
 
     stain: str
     likely_l: float
@@ -42,6 +55,9 @@ class Purchase:
     currency: str
     lots: tuple[str, ...]
     boxed: bool
+    usual_l: float
+    usual: Pack
+    chance_usual: float
 
 
 def purchases(demands: Sequence[CoatDemand], settled: SettledJob) -> tuple[Purchase, ...]:
@@ -56,7 +72,9 @@ def purchases(demands: Sequence[CoatDemand], settled: SettledJob) -> tuple[Purch
         if not own:
             continue
         ready_l = math.fsum(one.ready_l * one.stain_share for one in own)
-        bought = pack(ready_l, settled.containers_for(stain.id))
+        usual_l = math.fsum(one.likely_l * (1 + one.usual_reserve) * one.stain_share for one in own)
+        shelf = settled.containers_for(stain.id)
+        bought = pack(ready_l, shelf)
         made.append(
             Purchase(
                 stain=stain.id,
@@ -66,6 +84,9 @@ def purchases(demands: Sequence[CoatDemand], settled: SettledJob) -> tuple[Purch
                 least_left_over=pack(ready_l, settled.containers_for(stain.id), aim="left over"),
                 currency=settled.job.prices.currency,
                 lots=stain.lots,
+                usual_l=usual_l,
+                usual=pack(usual_l, shelf),
+                chance_usual=min(one.chance_usual for one in own),
                 boxed=len(stain.lots) > 1 or sum(count for _, count in bought.containers) > 1,
             )
         )
@@ -86,6 +107,11 @@ def buying_dict(bought: Sequence[Purchase], *, certainty_percent: float) -> dict
                 "boxed": one.boxed,
                 **_pack_dict(one.pack),
                 "least_left_over": _pack_dict(one.least_left_over),
+                "usual_reserve": {
+                    "ready_l": one.usual_l,
+                    "chance_enough": one.chance_usual,
+                    **_pack_dict(one.usual),
+                },
             }
             for one in bought
         ],

@@ -8,10 +8,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from farwall.evidence import Rank
+from farwall.facts.plain import plain
 from farwall.facts.plan import Ground, Mix
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.mix.batch import Batch, fills, make_batch
-from farwall.mix.buying import CoatDemand, Purchase, buying_dict, purchases
+from farwall.mix.buying import (
+    USUAL_RESERVE_SAMPLED,
+    USUAL_RESERVE_UNSAMPLED,
+    CoatDemand,
+    Purchase,
+    buying_dict,
+    purchases,
+)
 from farwall.mix.cut import parse_cut
 from farwall.mix.gate import Gate, budget, gates, planned_mixes
 from farwall.mix.thirst import FIELD_SHARE, Thirst, first_belief
@@ -82,13 +90,20 @@ def plan_mixes(fields: Sequence[FieldNeed], settled: SettledJob) -> MixPlan:
     chance_dry = (1 - settled.certainty_percent / 100) / max(1, len(sprayed))
     coats = [_coat_mixes(coat, own[coat.id], settled, chance_dry) for coat in sprayed]
     bought = purchases([coat.demand for coat in coats], settled)
+    all_gates = tuple(gate for coat in coats for gate in coat.gates)
+    usual = tuple(coat.usual for coat in coats)
     return MixPlan(
         mixes=tuple(batch.mix for coat in coats for batch in coat.batches),
         batches=tuple(batch for coat in coats for batch in coat.batches),
-        gates=tuple(gate for coat in coats for gate in coat.gates),
-        usual_rule=tuple(coat.usual for coat in coats),
+        gates=all_gates,
+        usual_rule=usual,
         bought=bought,
-        buying=buying_dict(bought, certainty_percent=settled.certainty_percent),
+        buying={
+            **buying_dict(bought, certainty_percent=settled.certainty_percent),
+            "gates": plain(all_gates),
+            "usual_rule": plain(usual),
+            "batches": [_batch_dict(batch) for coat in coats for batch in coat.batches],
+        },
         grounds=_grounds(),
         warnings=tuple(
             f"{coat.demand.coat}: {warning}"
@@ -112,6 +127,8 @@ def _coat_mixes(
     litres = [one.litres for one in own]
     belief, chances = first_belief(coat.spread_percent), budget(chance_dry, len(own))
     planned = planned_mixes(litres, belief=belief, chances=chances)
+    sampled = any(sample.m2_per_l is not None for sample in coat.samples)
+    reserve = USUAL_RESERVE_SAMPLED if sampled else USUAL_RESERVE_UNSAMPLED
     in_all = list(itertools.accumulate(one.litres for one in planned))
     batches = tuple(
         BoxedBatch(
@@ -135,8 +152,22 @@ def _coat_mixes(
             batch=batches[0].batch,
             likely_l=math.fsum(litres),
             ready_l=_ready_l(litres, belief, in_all[-1], settled.certainty_percent),
+            usual_reserve=reserve,
+            chance_usual=belief.chance_enough(litres, math.fsum(litres) * (1 + reserve)),
         ),
     )
+
+
+def _batch_dict(one: BoxedBatch) -> dict[str, object]:
+    """What a boxed batch has beside its mix: where it is mixed, fills, strength, chance."""
+    return {
+        "mix": one.mix.id,
+        "before": one.before,
+        "tanks_l": list(one.tanks_l),
+        "chance_enough": one.chance_enough,
+        "hcl_percent_low": one.batch.hcl_percent_low,
+        "hcl_percent_high": one.batch.hcl_percent_high,
+    }
 
 
 def _mix(mix_id: str, coat: SettledCoat, batch: Batch, serves: Sequence[FieldNeed]) -> Mix:
