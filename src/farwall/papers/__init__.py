@@ -1,0 +1,1 @@
+"""Papers and drawings: what a plan looks like on a sheet."""

@@ -1,0 +1,103 @@
+"""The bands of a field: their fill by age, a number where each begins, an arrow along it."""
+
+from __future__ import annotations
+
+import shapely
+from shapely.ops import substring
+
+from farwall.facts.plan import Band, Field
+from farwall.floor.geometry import Point
+from farwall.papers.drawing import marks
+from farwall.papers.drawing.band_lines import centre_line
+from farwall.papers.drawing.sheet import Sheet
+from farwall.papers.ink import PAPER, ramp_colour
+
+_LEAST_ARROW, _MOST_ARROW = 16.0, 150.0
+
+
+def fill_bands(sheet: Sheet, field: Field) -> None:
+    """Each band in the colour of its age, a pale line between two."""
+    bands = sorted(field.bands, key=lambda band: band.order)
+    for k, band in enumerate(bands):
+        sheet.fill(
+            band.polygon.shape, fill=ramp_colour(k, len(bands)), stroke=PAPER, stroke_width=1.1
+        )
+
+
+def number_bands(sheet: Sheet, field: Field) -> None:
+    """Each band's number where it begins, and an arrow the way it is sprayed.
+
+    All numbers of a map have one size, the largest that finds room in every band.
+    """
+    bands = sorted(field.bands, key=lambda band: band.order)
+    lines = [
+        [
+            sheet.frame.at(point)
+            for point in centre_line(band, band_m=sheet.plan.inputs.tools.band_m)
+        ]
+        for band in bands
+    ]
+    lettering = sheet.lettering
+    for size in (lettering.head, lettering.body, lettering.small):
+        before = list(sheet.board.taken)
+        places = [
+            _number_place(sheet, band, line, size) for band, line in zip(bands, lines, strict=True)
+        ]
+        if all(places) or size == lettering.small:
+            break
+        sheet.board.taken[:] = before
+    for band, line, place in zip(bands, lines, places, strict=True):
+        words = sheet.words((str(band.order),), size, bold=True)
+        if place is not None:
+            sheet.write(words, place, cased=True)
+        _band_arrow(sheet, line, _reached(line, place, words.width))
+
+
+def _number_place(sheet: Sheet, band: Band, line: list[Point], size: float) -> Point | None:
+    """A free place for the number: where the band begins, else along it, else anywhere in it."""
+    place = sheet.frame.shape(band.polygon.shape).buffer(1.0)
+    shapely.prepare(place)
+    words = sheet.words((str(band.order),), size, bold=True)
+    spots = []
+    if line:
+        track = shapely.LineString(line)
+        count = max(1, int(track.length / 4))
+        spots = [
+            track.interpolate(min(words.width * 0.9 + k * 4, track.length)) for k in range(count)
+        ]
+    centres = [(s.x, s.y) for s in spots if place.contains(shapely.box(*words.box((s.x, s.y))))]
+    return sheet.board.place(words, centres) or sheet.board.place_inside(words, place)
+
+
+def _reached(line: list[Point], place: Point | None, width: float) -> float:
+    """How far along the band's line its number reaches. [units]"""
+    if len(line) < 2 or place is None:
+        return 0.0
+    track = shapely.LineString(line)
+    if track.distance(shapely.Point(place)) > 2:
+        return 0.0
+    return float(track.project(shapely.Point(place))) + width / 2 + 4
+
+
+def _band_arrow(sheet: Sheet, line: list[Point], used: float) -> None:
+    """An arrow along the middle of the band, beyond its number, as far as nothing is in the way."""
+    if len(line) < 2:
+        return
+    track = shapely.LineString(line)
+    start, end = used, track.length - 6
+    if end - start < 16:
+        return
+    boxes = [shapely.box(*box) for box in sheet.board.taken]
+    rest = substring(track, start, end)
+    tree = shapely.STRtree(boxes)
+    hit = [boxes[int(k)] for k in tree.query(rest.buffer(2.5), predicate="intersects")]
+    clear = shapely.difference(rest, shapely.union_all(hit).buffer(3.5)) if hit else rest
+    pieces = [part for part in shapely.get_parts(clear).tolist() if part.length >= 16]
+    if not pieces:
+        return
+    piece = max(pieces, key=lambda part: part.length)
+    if piece.length > 150:
+        piece = substring(piece, 0, 150)
+    points = [(x, y) for x, y in piece.coords]
+    marks.arrow(sheet.svg, points)
+    sheet.board.take_line(points, 2)

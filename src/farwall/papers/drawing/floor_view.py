@@ -1,0 +1,242 @@
+"""The whole floor: fields in order, stop lines, the way out."""
+
+from __future__ import annotations
+
+import math
+
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from farwall.facts.plan import Field, Plan
+from farwall.floor.geometry import Point
+from farwall.floor.nouns import Room
+from farwall.papers.drawing import marks
+from farwall.papers.drawing.board import Board, Words, middle_of, ring_around
+from farwall.papers.drawing.frame import frame_for
+from farwall.papers.drawing.scene import Scene
+from farwall.papers.drawing.sheet import (
+    Sheet,
+    draw_fixtures,
+    draw_openings,
+    draw_stop_lines,
+    draw_walls,
+    name_stop_lines,
+    name_ways_out,
+    outward,
+)
+from farwall.papers.drawing.walls import OUTER_WALL_M
+from farwall.papers.ink import INK, LINE, PAPER, RAMP, SOFT, ramp_colour
+from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
+from farwall.papers.svg import Svg
+from farwall.papers.wall_clock import Units
+
+_EDGE = 6.0
+_ARROW = 34.0
+_CRUMB = 4
+_STOP_LINES_NAMED = 6
+
+
+def draw_floor(svg: Svg, plan: Plan, scene: Scene, *, units: Units, lettering: Lettering) -> None:
+    """Draw a scene with its fields; sets the drawing's height to what was used."""
+    sheet = _sheet(svg, plan, scene, units, lettering)
+    fields = list(scene.fields)
+    for field in fields:
+        _fill(sheet, field)
+    draw_fixtures(sheet)
+    draw_walls(sheet)
+    draw_openings(sheet)
+    stops = draw_stop_lines(sheet)
+    name_ways_out(sheet, scene.ways_out, _all_floor(scene))
+    for room, number, part in _parts(scene, fields):
+        _name_room(sheet, room, number, part)
+    for field in fields:
+        _arrow_of(sheet, field)
+    if len(stops) <= _STOP_LINES_NAMED:
+        name_stop_lines(sheet, stops)
+    _foot(sheet, fields, stop_lines=bool(stops))
+
+
+def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Lettering) -> Sheet:
+    floor = _all_floor(scene)
+    bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
+    beside = text_width("way out", lettering.body, bold=True) + 26
+    foot = lettering.small * 2.6
+    sides = [outward(opening, floor) for opening in scene.ways_out]
+    left = beside if any(dx < -0.5 for dx, _ in sides) else _EDGE
+    right = beside if any(dx > 0.5 for dx, _ in sides) else _EDGE
+    top = lettering.body * 1.7 if any(dy < -0.5 for _, dy in sides) else _EDGE
+    low = lettering.body * 1.7 if any(dy > 0.5 for _, dy in sides) else _EDGE
+    frame = frame_for(
+        bounds,
+        left=left,
+        top=top,
+        width=svg.width - left - right,
+        height=max(svg.height - top - low - foot, 40.0),
+    )
+    used = top + (bounds[3] - bounds[1]) * frame.scale + low
+    svg.height = used
+    page = (0.0, 0.0, svg.width, used)
+    return Sheet(plan, scene, svg, frame, Board(page), lettering, units, page)
+
+
+def _all_floor(scene: Scene) -> BaseGeometry:
+    return shapely.union_all([room.polygon.shape for room in scene.rooms])
+
+
+def _fill(sheet: Sheet, field: Field) -> None:
+    """The field's floor, band by band from light to dark: so its direction shows without words."""
+    if field.verdict == "cannot" or not field.bands:
+        sheet.fill(sheet.scene.floor_of(field), fill=PAPER, stroke=LINE, stroke_width=0.8)
+        return
+    bands = sorted(field.bands, key=lambda band: band.order)
+    for k, band in enumerate(bands):
+        colour = ramp_colour(k, len(bands))
+        sheet.fill(band.polygon.shape, fill=colour, stroke=PAPER, stroke_width=0.6)
+
+
+def _parts(scene: Scene, fields: list[Field]) -> list[tuple[Room, str, BaseGeometry]]:
+    """Each room with each field that lies in it: number of the field, and the floor they share."""
+    parts: list[tuple[Room, str, BaseGeometry]] = []
+    for n, field in enumerate(fields, 1):
+        floor = scene.floor_of(field)
+        for room_id in field.rooms:
+            room = scene.room_by_id.get(room_id)
+            if room is not None:
+                shared = shapely.intersection(room.polygon.shape, floor)
+                parts.append((room, str(n), shared))
+    named = {room.id for room, _, _ in parts}
+    bare = [room for room in scene.rooms if room.id not in named]
+    return parts + [(room, "", shapely.difference(room.polygon.shape, scene.dry)) for room in bare]
+
+
+def _name_room(sheet: Sheet, room: Room, head: str, part: BaseGeometry) -> None:
+    """Number of the field and name of the room; a part too small for its name goes to the key."""
+    lettering = sheet.lettering
+    place = sheet.frame.shape(part)
+    if place.is_empty:
+        return
+    for words in _ways_to_say(sheet, room.label, head, place):
+        centre = sheet.board.place_inside(words, place)
+        if centre is not None:
+            sheet.write(words, centre, cased=True)
+            return
+    mark = f"{head}{_letter(len(sheet.key))}"
+    words = sheet.words((mark,), lettering.small, bold=True)
+    centre = sheet.board.place_inside(words, place)
+    if centre is not None:
+        sheet.write(words, centre, cased=True)
+    else:
+        point = place.representative_point()
+        sheet.write_near(words, (point.x, point.y))
+    sheet.key.append(f"{mark} {room.label}")
+
+
+def _letter(count: int) -> str:
+    letters = "abcdefghijklmnopqrstuvwxyz"
+    return letters[count % 26] * (count // 26 + 1)
+
+
+def _ways_to_say(sheet: Sheet, name: str, head: str, place: BaseGeometry) -> list[Words]:
+    left, _, right, _ = place.bounds
+    lettering = sheet.lettering
+    ways: list[Words] = []
+    for size in (lettering.body, lettering.small):
+        broken = {
+            wrap(name, ((right - left) * share - 3) / lettering.widen, size)
+            for share in (0.9, 0.7, 0.5, 0.35)
+        }
+        for lines in sorted((lines for lines in broken if lines), key=len):
+            ways.append(sheet.words(lines, size, head=head, head_size=lettering.head))
+            ways.append(sheet.words((f"{head} {lines[0]}".strip(), *lines[1:]), size))
+    return sorted(ways, key=_awkward)
+
+
+def _awkward(words: Words) -> tuple[bool, float, bool, int]:
+    """Worst a crumb of a name alone on its line, then small type, then no line for the number."""
+    crumb = len(words.lines) > 1 and min(len(line) for line in words.lines) < _CRUMB
+    return (crumb, -words.size, not words.head, len(words.lines))
+
+
+def _arrow_of(sheet: Sheet, field: Field) -> None:
+    """A short arrow in each room of a field, the way its bands follow each other."""
+    if field.verdict == "cannot":
+        return
+    for room_id in field.rooms:
+        room = sheet.scene.room_by_id.get(room_id)
+        if room is None:
+            continue
+        mids = [
+            (band.polygon.shape.centroid.x, band.polygon.shape.centroid.y)
+            for band in field.bands
+            if room.polygon.shape.contains(band.polygon.shape.representative_point())
+        ]
+        if len(mids) > 1:
+            _free_arrow(sheet, room.polygon.shape, mids[0], mids[-1])
+
+
+def _free_arrow(sheet: Sheet, shape: shapely.Polygon, start: Point, end: Point) -> None:
+    """An arrow from start towards end, as near the room's middle as it lies free."""
+    a, b = sheet.frame.at(start), sheet.frame.at(end)
+    long = max(math.dist(a, b), 1e-6)
+    half = min(_ARROW, long) / 2
+    if half < _ARROW / 3:
+        return
+    ahead = ((b[0] - a[0]) / long * half, (b[1] - a[1]) / long * half)
+    page_shape = shapely.difference(sheet.frame.shape(shape), sheet.frame.shape(sheet.scene.dry))
+    boxes = shapely.union_all([shapely.box(*box) for box in sheet.board.taken])
+    middle = middle_of(page_shape)
+    for x, y in ring_around(middle, start=18, step=9, rings=9):
+        line = shapely.LineString([(x - ahead[0], y - ahead[1]), (x + ahead[0], y + ahead[1])])
+        if page_shape.contains(line.buffer(4)) and not boxes.intersects(line.buffer(4)):
+            points = [(px, py) for px, py in line.coords]
+            marks.arrow(sheet.svg, points, width=1.3)
+            sheet.board.take_line(points, 4)
+            return
+
+
+def _foot(sheet: Sheet, fields: list[Field], *, stop_lines: bool) -> None:
+    """Scale, ramp and dash explained in one row; then the key of small rooms."""
+    svg, size = sheet.svg, sheet.lettering.small
+    row = svg.height + size * 1.5
+    x = _EDGE
+    x += marks.scale_bar(svg, (x, row), units_per_m=sheet.frame.scale, size=size)
+    x += text_width("00 ft", size) + 34
+    if fields:
+        x = _ramp_told(svg, (x, row), size)
+    if stop_lines and x + 33 + text_width("stop line", size) * 1.15 > svg.width:
+        x, row = _EDGE, row + size * 1.7
+    if stop_lines:
+        svg.line(
+            [(x, row), (x + 27, row)],
+            stroke=INK,
+            stroke_width=1.8,
+            stroke_dasharray=marks.STOP_DASH,
+        )
+        svg.text((x + 33, row + size * 0.35), "stop line", size, anchor="start", fill=SOFT)
+    svg.height = row + size * 1.4
+    _write_key(sheet, size)
+
+
+def _ramp_told(svg: Svg, at: Point, size: float) -> float:
+    x, row = at
+    shown = len(RAMP)
+    svg.text((x, row + size * 0.35), "sprayed first", size, anchor="start", fill=SOFT)
+    x += text_width("sprayed first", size) * 1.1 + 8
+    for k in range(shown):
+        svg.element(
+            "rect", x=x, y=row - size * 0.45, width=18, height=size * 0.9,
+            fill=ramp_colour(k, shown), stroke=LINE, stroke_width=0.4,
+        )  # fmt: skip
+        x += 18
+    svg.text((x + 8, row + size * 0.35), "last", size, anchor="start", fill=SOFT)
+    return x + 8 + text_width("last", size) * 1.1 + 30
+
+
+def _write_key(sheet: Sheet, size: float) -> None:
+    """Names of the rooms that were too small for theirs, as many in a row as fit."""
+    if not sheet.key:
+        return
+    rows = wrap(" · ".join(sheet.key), (sheet.svg.width - 2 * _EDGE) / sheet.lettering.widen, size)
+    for line in rows or sheet.key:
+        sheet.svg.height += size * LINE_HEIGHT
+        sheet.svg.text((_EDGE, sheet.svg.height - size * 0.3), line, size, anchor="start")

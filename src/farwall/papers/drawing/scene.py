@@ -1,0 +1,111 @@
+"""What there is to draw: the rooms of one storey, and the fields that lie on them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from farwall.facts.plan import Field, Plan
+from farwall.floor.geometry import Point
+from farwall.floor.nouns import Fixture, Opening, Room, SawCut
+
+_GRID_M = 0.002
+"""Bands that touch are one floor: their borders are joined on this grid. For the eye only."""
+
+
+@dataclass(frozen=True)
+class Scene:
+    """Rooms with all that lies on them; `fields` are those of one coat, in their order."""
+
+    rooms: tuple[Room, ...]
+    openings: tuple[Opening, ...]
+    ways_out: tuple[Opening, ...]
+    fixtures: tuple[Fixture, ...]
+    saw_cuts: tuple[SawCut, ...]
+    fields: tuple[Field, ...]
+
+    @cached_property
+    def room_by_id(self) -> dict[str, Room]:
+        """Rooms by id."""
+        return {room.id: room for room in self.rooms}
+
+    @cached_property
+    def dry(self) -> BaseGeometry:
+        """Everything that is kept dry, in one shape. [m]"""
+        return shapely.union_all([fixture.polygon.shape for fixture in self.fixtures])
+
+    @cached_property
+    def stop_ids(self) -> frozenset[str]:
+        """Openings and saw cuts on which a stop line lies."""
+        return frozenset(stop.id for field in self.fields for stop in field.stop_lines)
+
+    def floor_of(self, field: Field) -> BaseGeometry:
+        """The floor of a field: its bands, or its rooms where it has none. [m]"""
+        if field.bands:
+            return shapely.union_all(
+                [band.polygon.shape for band in field.bands], grid_size=_GRID_M
+            )
+        rooms = [
+            self.room_by_id[room].polygon.shape for room in field.rooms if room in self.room_by_id
+        ]
+        return shapely.difference(shapely.union_all(rooms), self.dry)
+
+
+def scenes(plan: Plan, *, coat: str | None = None) -> list[Scene]:
+    """One scene for each storey that has rooms, in the order in which the plan names them.
+
+    `coat` chooses whose fields are drawn; without it, the first coat's.
+    """
+    coats = [one.id for one in plan.inputs.coats] or [field.coat for field in plan.fields]
+    chosen = coat if coat is not None else next(iter(coats), None)
+    fields = sorted((f for f in plan.fields if f.coat == chosen), key=lambda f: f.order)
+    storeys = dict.fromkeys(room.storey for room in plan.inputs.floor.rooms)
+    return [_scene(plan, storey, fields) for storey in storeys]
+
+
+def scene_of_field(plan: Plan, field: Field) -> Scene:
+    """The storey of one field, with that field alone on it."""
+    for scene in scenes(plan, coat=field.coat):
+        if any(room in scene.room_by_id for room in field.rooms):
+            return replace(scene, fields=(field,))
+    return replace(scenes(plan, coat=field.coat)[0], fields=(field,))
+
+
+def _scene(plan: Plan, storey: str, fields: list[Field]) -> Scene:
+    rooms = tuple(room for room in plan.inputs.floor.rooms if room.storey == storey)
+    ids = {room.id for room in rooms}
+    openings = tuple(o for o in plan.inputs.openings if ids.intersection(o.rooms))
+    out = {exit_.opening for exit_ in plan.inputs.exits}
+    floor = shapely.union_all([room.polygon.shape for room in rooms])
+    return Scene(
+        rooms=rooms,
+        openings=openings,
+        ways_out=tuple(opening for opening in openings if opening.id in out),
+        fixtures=tuple(f for f in plan.inputs.fixtures if floor.intersects(f.polygon.shape)),
+        saw_cuts=tuple(
+            cut for cut in plan.inputs.saw_cuts if floor.intersects(shapely.LineString(cut.line))
+        ),
+        fields=tuple(field for field in fields if ids.intersection(field.rooms)),
+    )
+
+
+def way_of(plan: Plan, field: Field) -> Opening | None:
+    """The opening by which the person leaves a field: named itself, or through an exit.
+
+    A saw cut over which the person steps out stands as an opening of no rooms.
+    """
+    by_exit = {exit_.id: exit_.opening for exit_ in plan.inputs.exits}
+    wanted = by_exit.get(field.exit, field.exit)
+    for cut in plan.inputs.saw_cuts:
+        if cut.id and cut.id == wanted:
+            return Opening(cut.id, "wide", (cut.line[0], cut.line[-1]), ())
+    return next((o for o in plan.inputs.openings if o.id == wanted), None)
+
+
+def middle(opening: Opening) -> Point:
+    """The middle of an opening. [m]"""
+    (x0, y0), (x1, y1) = opening.line
+    return ((x0 + x1) / 2, (y0 + y1) / 2)

@@ -1,0 +1,196 @@
+"""Page 2: the day. The floor first, then the tape of time, then each field in one row."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import shapely
+
+from farwall.facts.plan import Field, Plan, StopKind
+from farwall.papers.floor_drawing import floor_svg
+from farwall.papers.grounds import rank_words, weightiest
+from farwall.papers.lettering import PAPER_LETTERING, wrap
+from farwall.papers.run_sheet import lists
+from farwall.papers.run_sheet.margins import PaperSize
+from farwall.papers.run_sheet.names import (
+    VERDICTS,
+    coat_ids,
+    coat_words,
+    field_rooms,
+    fits,
+    numbers,
+)
+from farwall.papers.svg import plain
+from farwall.papers.time_tape import time_tape_svg, wait_words
+from farwall.papers.wall_clock import Units, WallClock, plan_clock
+from farwall.papers.words import area, listed, volume
+
+_GROUNDS_SHOWN = 8
+_FLOOR_MOST, _FLOOR_LEAST_PT, _FLOOR_WIDTH = 0.6, 185.0, 0.66
+_ALL_ELSE_PT = 160.0
+"""The sheet's foot, the title, the tape and the gaps between all parts."""
+_HEADING_PT, _GROUND_PT, _LEGEND_PT = 20.0, 26.0, 40.0
+_FEW_GROUNDS = 5
+_MUCH_LARGER = 1.15
+_LINE_PT, _ROW_PT, _COAT_PT = 11.6, 11.8, 22.0
+_ROOMS_WIDTH_PT = 104.0
+_STOP_WORDS: dict[StopKind, str] = {
+    "door": "door", "cased": "frame", "outside": "sill", "saw cut": "saw cut",
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class _Layout:
+    """`beside`: grounds beside the floor · `wide`: below it · `two pages`: the table on its own."""
+
+    name: str
+    floor_width: float
+    floor_height: float
+    grounds: int
+
+
+def _layout(plan: Plan, size: PaperSize) -> _Layout:
+    """The layout in which the floor comes out largest on one page, if one page can hold it all."""
+    free = size.inner_height - _ALL_ELSE_PT - _table_height(plan) - _at_once_height(size)
+    if free < _FLOOR_LEAST_PT:
+        return _Layout(
+            "two pages", size.inner_width, size.inner_height * _FLOOR_MOST, _GROUNDS_SHOWN
+        )
+    shown = min(int((free - _HEADING_PT) / _GROUND_PT), _GROUNDS_SHOWN)
+    beside = _Layout("beside", size.inner_width * _FLOOR_WIDTH, free, shown)
+    few = _FEW_GROUNDS * _GROUND_PT + _HEADING_PT - _at_once_height(size)
+    wide = _Layout("wide", size.inner_width, free - max(few, 0.0), _FEW_GROUNDS)
+    floor = shapely.union_all([room.polygon.shape for room in plan.inputs.floor.rooms])
+    west, south, east, north = floor.bounds
+    scales = [
+        min(one.floor_width / (east - west), (one.floor_height - _LEGEND_PT) / (north - south))
+        for one in (beside, wide)
+    ]
+    return wide if scales[1] > _MUCH_LARGER * scales[0] else beside
+
+
+def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dict[str, Any]:
+    """What the day's page says and shows."""
+    clock = plan_clock(plan, units)
+    layout = _layout(plan, size)
+    return {
+        "title": "The day",
+        "layout": layout.name,
+        "job": plain(job_name),
+        "under": plain(_under(plan, units, clock)),
+        "floor": floor_svg(
+            plan,
+            units=units,
+            width=layout.floor_width,
+            height=layout.floor_height,
+            lettering=PAPER_LETTERING,
+            ground=None,
+        ),
+        "floor_width": layout.floor_width,
+        "tape": time_tape_svg(plan, units=units, width=size.inner_width, lettering=PAPER_LETTERING),
+        "coats": [
+            {
+                "name": plain(coat_words(plan, coat)),
+                "rows": [_row(plan, f, units, clock) for f in _in_order(plan, coat)],
+                "waits": plain(_waits(plan, coat, clock)),
+            }
+            for coat in coat_ids(plan)
+            if _in_order(plan, coat)
+        ],
+        "rests": _rests(plan, units)[: layout.grounds],
+        "at_once": [
+            ["A drip inside.", lists.DRIP_INSIDE],
+            ["A drip on the outside slab.", lists.DRIP_OUTSIDE],
+            ["Phone.", lists.MID_FIELD],
+            ["Sun.", lists.SUN],
+        ],
+    }
+
+
+def _rests(plan: Plan, units: Units) -> list[list[str]]:
+    """The budget of the edge first, then what else decides the day: name, value, rank."""
+    coats = coat_ids(plan)
+    budgets = [
+        min((field.open_time_min for field in _in_order(plan, coat)), key=lambda o: o.low)
+        for coat in coats
+        if _in_order(plan, coat)
+    ]
+    rows = []
+    if budgets:
+        told = rank_words(budgets[0].rank, budgets[0].source)
+        lows = list(dict.fromkeys(f"{one.low:.1f}" for one in budgets))
+        rows.append(["edge budget", f"{listed(lows)} min", told])
+    grounds = weightiest(plan.grounds, units=units, most=_GROUNDS_SHOWN, coats=coats)
+    rows += [[ground.name, ground.value, ground.told] for ground in grounds]
+    return [[plain(word) for word in row] for row in rows[:_GROUNDS_SHOWN]]
+
+
+def _at_once_height(size: PaperSize) -> float:
+    """How high the words on drips, phone and sun are set, in two columns. [pt]"""
+    width = (size.inner_width - 26) / 2
+    pairs = ((lists.DRIP_INSIDE, lists.DRIP_OUTSIDE), (lists.MID_FIELD, lists.SUN))
+    lines = [
+        max(_lines(f"A drip on the outside slab. {text}", width) for text in pair) for pair in pairs
+    ]
+    return sum(lines) * _LINE_PT + _HEADING_PT + 6
+
+
+def _lines(text: str, width: float) -> int:
+    return len(wrap(text, width / 1.03, PAPER_LETTERING.small) or ("", "", ""))
+
+
+def _table_height(plan: Plan) -> float:
+    """About how high the table of fields is set. [pt]"""
+    lines = 0
+    for field in plan.fields:
+        rows = wrap(field_rooms(plan, field), _ROOMS_WIDTH_PT, PAPER_LETTERING.small)
+        lines += len(rows or ("", "")) - 1
+    return len(plan.fields) * _ROW_PT + lines * _LINE_PT + len(coat_ids(plan)) * _COAT_PT
+
+
+def _in_order(plan: Plan, coat: str) -> list[Field]:
+    return sorted((f for f in plan.fields if f.coat == coat), key=lambda f: f.order)
+
+
+def _under(plan: Plan, units: Units, clock: WallClock) -> str:
+    first = [f for f in plan.fields if f.coat == plan.fields[0].coat] if plan.fields else []
+    total = sum(field.area_m2 for field in first)
+    coats = listed([coat_words(plan, coat) for coat in coat_ids(plan)])
+    return f"{clock.day()} · {area(total, units)} in {len(first)} fields · {coats}"
+
+
+def _row(plan: Plan, field: Field, units: Units, clock: WallClock) -> dict[str, Any]:
+    spare = field.open_time_min.low - field.peak_age_min
+    litres = sum(band.litres for band in field.bands)
+    return {
+        "number": str(numbers(plan)[field.id]),
+        "rooms": plain(field_rooms(plan, field)),
+        "clock": clock.span(field.start_min, field.end_min),
+        "volume": volume(litres, units),
+        "verdict": VERDICTS[field.verdict],
+        "good": fits(plan, field),
+        "edge": f"{field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min",
+        "spare": f"{spare:.1f} min" if spare >= 0 else f"{-spare:.1f} min over",
+        "stops": plain(_stops(field)),
+    }
+
+
+def _stops(field: Field) -> str:
+    kinds: dict[str, int] = {}
+    for stop in field.stop_lines:
+        word = _STOP_WORDS[stop.kind]
+        kinds[word] = kinds.get(word, 0) + 1
+    words = [f"{count} {word}s" if count > 1 else word for word, count in kinds.items()]
+    return ", ".join(words) or "none"
+
+
+def _waits(plan: Plan, coat: str, clock: WallClock) -> str:
+    end = max((f.end_min for f in _in_order(plan, coat)), default=0.0)
+    said = []
+    for one in plan.clocks:
+        if one.coat != coat:
+            continue
+        rest = f" ({one.rank})" if one.rank else ""
+        said.append(f"{wait_words(one, end, clock)[0]}{rest}")
+    return "; ".join(said)

@@ -1,0 +1,154 @@
+"""How a field's page is laid out: estimates in points, so that one page holds it where it can.
+
+The estimates need not be exact: the setting flows on to a second page where
+they were too small. They decide between a map beside its tables or above
+them, the size of the bands' figures, and how high the map may be.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from farwall.facts.plan import Field, Plan
+from farwall.papers.drawing.field_view import map_scale
+from farwall.papers.drawing.scene import scene_of_field
+from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
+from farwall.papers.run_sheet.margins import PaperSize
+
+BESIDE_SHARE = 0.64
+"""Part of the sheet's width that a map takes beside its tables."""
+_FOOT_PT = 108.0
+_LINE_PT, _BLOCK_PT = 14.2, 13.9
+_SMALL_LINE_PT, _SMALL_BLOCK_PT = 11.6, 11.4
+_BIG_ROW_PT, _ROW_PT, _TABLE_HEAD_PT = 18.8, 13.9, 16.0
+_HEAD_PT, _TITLE_LINE_PT = 62.0, 33.6
+_LEAST_MAP_PT, _MOST_MAP_SHARE = 170.0, 0.5
+_MOST_BESIDE = 22
+_AS_GOOD = 0.85
+"""The map stands beside its tables unless it would be much smaller there."""
+
+
+@dataclass(frozen=True)
+class FieldLayout:
+    """Map in points; `beside` the tables or above them; bands in so many columns, large or not."""
+
+    map_width: float
+    map_height: float
+    beside: bool = False
+    columns: int = 1
+    large: bool = True
+    points_beside: bool = True
+
+
+@dataclass(frozen=True)
+class FieldWords:
+    """The words of a page, as far as the layout must know how long they are."""
+
+    title: str
+    clock: str
+    thirsty: str
+    points: Sequence[str]
+    why: Sequence[str]
+    ticks: Sequence[Sequence[Sequence[str]]]
+    """Rows of one or two walls, each with its marks as set."""
+
+
+def field_layout(plan: Plan, field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
+    """The better of the two layouts: larger map, everything on one page."""
+    if field.verdict == "cannot":
+        return FieldLayout(size.inner_width, size.inner_height * 0.42)
+    choices = [_beside(field, words, size), _above(field, words, size)]
+    scene = scene_of_field(plan, field)
+    scales = [
+        map_scale(
+            plan, scene, field,
+            width=one.map_width, height=one.map_height, lettering=PAPER_LETTERING,
+        )
+        for one in choices
+    ]  # fmt: skip
+    beside = len(field.bands) <= _MOST_BESIDE and scales[0] > _AS_GOOD * scales[1]
+    return choices[0] if beside else choices[1]
+
+
+def _free(words: FieldWords, size: PaperSize) -> float:
+    """Height left for map, tables and words below the head."""
+    beside = text_width(words.clock, PAPER_LETTERING.title, bold=True) + 16
+    title = wrap(words.title, size.inner_width - beside, PAPER_LETTERING.title, bold=True)
+    lines = len(title or ("", "", ""))
+    thirsty = _SMALL_BLOCK_PT if words.thirsty else 0.0
+    return size.inner_height - _FOOT_PT - _HEAD_PT - (lines - 1) * _TITLE_LINE_PT - thirsty
+
+
+def _beside(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
+    width = size.inner_width * BESIDE_SHARE
+    side = size.inner_width - width - 16
+    free = _free(words, size) - _ticks(words, size.inner_width) - _why(words, size.inner_width) - 24
+    most = _MOST_MAP_SHARE * size.inner_height
+    count = len(field.bands)
+    for large in (True, False):
+        table = _TABLE_HEAD_PT + count * (_BIG_ROW_PT if large else _ROW_PT)
+        if table + 22 + _points(words, side) <= min(free, most):
+            return FieldLayout(width, min(free, most), beside=True, large=large)
+    below = free - _points(words, size.inner_width) - 6
+    for large in (True, False):
+        table = _TABLE_HEAD_PT + count * (_BIG_ROW_PT if large else _ROW_PT)
+        if table + 10 <= below:
+            return FieldLayout(
+                width, min(below, most), beside=True, large=large, points_beside=False
+            )
+    height = max(_LEAST_MAP_PT, min(table, most))
+    return FieldLayout(width, height, beside=True, large=False, points_beside=False)
+
+
+def _above(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
+    free = _free(words, size) - _ticks(words, size.inner_width) - 30
+    best = FieldLayout(size.inner_width, _LEAST_MAP_PT, columns=3, large=False)
+    for columns, large in ((1, True), (1, False), (2, False), (3, False)):
+        rows = math.ceil(max(len(field.bands), 1) / columns)
+        table = _TABLE_HEAD_PT + rows * (_BIG_ROW_PT if large else _ROW_PT)
+        side = size.inner_width - columns * (150.0 if large else 138.0) - 26
+        told = _points(words, side) + (_why(words, side) if columns < 3 else 0.0)
+        below = _why(words, size.inner_width) if columns == 3 else 0.0
+        height = free - max(table, told) - below
+        if height > best.map_height + (20 if best.columns < 3 or best.large else 0):
+            most = 0.45 * size.inner_height
+            best = FieldLayout(size.inner_width, min(height, most), columns=columns, large=large)
+            if height >= most:
+                break
+    return best
+
+
+def _lines(text: str, width: float, size: float) -> int:
+    return max(1, math.ceil(text_width(text, size) * 1.05 / max(width, 40.0)))
+
+
+def _points(words: FieldWords, width: float) -> float:
+    lines = [_lines(point, width, PAPER_LETTERING.body) for point in words.points]
+    return sum((n - 1) * _LINE_PT + _BLOCK_PT for n in lines)
+
+
+def _why(words: FieldWords, width: float) -> float:
+    lines = [_lines(line, width, PAPER_LETTERING.small) for line in words.why]
+    return sum((n - 1) * _SMALL_LINE_PT + _SMALL_BLOCK_PT for n in lines) + 6
+
+
+def _ticks(words: FieldWords, width: float) -> float:
+    if not words.ticks:
+        return 0.0
+    height = _LINE_PT + 6
+    for row in words.ticks:
+        lines = max(_tick_lines(marks, width / len(row) - 26) for marks in row)
+        height += (lines - 1) * _LINE_PT + _BLOCK_PT
+    return height
+
+
+def _tick_lines(marks: Sequence[str], width: float) -> int:
+    lines, used = 1, 0.0
+    for mark in marks:
+        wide = text_width(mark, PAPER_LETTERING.body) * 0.97 + 12
+        if used + wide > width:
+            lines, used = lines + 1, 0.0
+        used += wide
+    return lines

@@ -1,0 +1,95 @@
+"""Plan in, PDF bytes out: the facts of each page as JSON, laid out by the templates beside."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from datetime import datetime
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from farwall.facts.plan import Plan
+from farwall.papers.lettering import clipped
+from farwall.papers.run_sheet.before_page import before_page
+from farwall.papers.run_sheet.buying import Buying
+from farwall.papers.run_sheet.day_page import day_page
+from farwall.papers.run_sheet.field_page import field_pages
+from farwall.papers.run_sheet.margins import Paper, paper_for
+from farwall.papers.svg import plain
+from farwall.papers.wall_clock import Units
+
+if TYPE_CHECKING:
+    import typst
+
+_HASH_SHOWN = 12
+
+
+def run_sheet_pdf(
+    plan: Plan,
+    *,
+    job_name: str,
+    units: Units = "us",
+    gates: Sequence[dict[str, object]] | None = None,
+    paper: Paper | None = None,
+    revision: int = 1,
+    notes: str = "",
+) -> bytes:
+    """The run sheet as PDF bytes; the same plan gives the same bytes.
+
+    One page for the evening before and the morning, one for the day, one for
+    each field in each coat; a page that cannot hold its words goes on to a
+    second. `units` puts gallons and feet or litres and metres first and
+    chooses the paper (US Letter or A4) unless `paper` does. `gates` (see
+    `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's
+    own words for the first page.
+    """
+    size = paper_for(units, paper)
+    buying = Buying.of(plan, gates=gates)
+    data: dict[str, object] = {
+        "paper": size.typst_name,
+        "job": plain(job_name),
+        "footer": _footer(plan, job_name, revision),
+        "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
+        "day": day_page(plan, job_name=job_name, units=units, size=size),
+        "fields": field_pages(plan, buying, units=units, size=size),
+    }
+    return _compiled(data, datetime.fromisoformat(plan.starts_at))
+
+
+def _footer(plan: Plan, job_name: str, revision: int) -> str:
+    name = clipped(plain(job_name), 230, 9)
+    return f"{name} · revision {revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
+
+
+def _compiled(data: dict[str, object], moment: datetime) -> bytes:
+    import typst
+
+    pdf = typst.compile(
+        _home() / "sheet.typ",
+        root=_home(),
+        font_paths=_fonts(),
+        ignore_system_fonts=True,
+        format="pdf",
+        sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+        timestamp=int(moment.timestamp()),
+    )
+    return bytes(pdf)
+
+
+def _home() -> Path:
+    """The folder of the templates and fonts inside the package."""
+    return Path(str(files("farwall.papers.run_sheet")))
+
+
+@cache
+def _fonts() -> typst.Fonts:
+    """The font that the package carries, and nothing of the machine's own."""
+    import typst
+
+    return typst.Fonts(
+        include_system_fonts=False,
+        include_embedded_fonts=True,
+        font_paths=[_home() / "fonts"],
+    )

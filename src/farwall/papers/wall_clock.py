@@ -1,0 +1,110 @@
+"""Minutes of the plan as times on the wall: `9:42`, with the day when the day changes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Literal
+
+from farwall.facts.default_table import STARTS_AT
+from farwall.facts.plan import Plan
+
+Units = Literal["us", "metric"]
+_MORNING_H, _NOON_H, _EVENING_H = 6, 12, 18
+_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September",
+    "October", "November", "December",
+)  # fmt: skip
+
+
+@dataclass(frozen=True)
+class WallClock:
+    """Turns minutes from the start into words of the local clock.
+
+    US manner counts to twelve, with am and pm where `half_day_words` says so;
+    metric manner counts to twenty-four.
+    """
+
+    starts_at: datetime
+    units: Units
+    half_day_words: bool
+    day_told: bool
+
+    def at(self, minutes: float) -> datetime:
+        """The moment, to the full minute; half a minute and more rounds up."""
+        moment = self.starts_at + timedelta(minutes=minutes)
+        return (moment + timedelta(seconds=30)).replace(second=0, microsecond=0)
+
+    def time(self, minutes: float) -> str:
+        """`9:42`; `Fri 9:42` when that is not the day of the start."""
+        moment = self.at(minutes)
+        return f"{self._day_before(moment)}{_plain(moment, self.units)}{self._half(moment)}"
+
+    def span(self, start_min: float, end_min: float) -> str:
+        """`9:10 to 9:42`; the day and the half of it are said once where they are the same."""
+        start, end = self.at(start_min), self.at(end_min)
+        first = f"{self._day_before(start)}{_plain(start, self.units)}"
+        last = f"{_plain(end, self.units)}{self._half(end)}"
+        if start.date() != end.date():
+            return f"{first}{self._half(start)} to {self._day_before(end)}{last}"
+        half = self._half(start) if self._half(start) != self._half(end) else ""
+        return f"{first}{half} to {last}"
+
+    def day(self) -> str:
+        """The day of the start in words, or that none was set."""
+        if not self.day_told:
+            return "day not set"
+        day, month = _DAYS[self.starts_at.weekday()], _MONTHS[self.starts_at.month - 1]
+        if self.units == "metric":
+            return f"{day}, {self.starts_at.day} {month} {self.starts_at.year}"
+        return f"{day}, {month} {self.starts_at.day}, {self.starts_at.year}"
+
+    def hour_mark(self, moment: datetime) -> str:
+        """What stands beside a full hour on the tape."""
+        return _plain(moment, self.units).partition(":")[0]
+
+    def _half(self, moment: datetime) -> str:
+        return (" am" if moment.hour < _NOON_H else " pm") if self.half_day_words else ""
+
+    def _day_before(self, moment: datetime) -> str:
+        days = (moment.date() - self.starts_at.date()).days
+        if days == 0:
+            return ""
+        return f"{_DAYS[moment.weekday()][:3]} " if self.day_told else f"day {days + 1}, "
+
+
+def _plain(moment: datetime, units: Units) -> str:
+    hour = moment.hour if units == "metric" else (moment.hour - 1) % _NOON_H + 1
+    return f"{hour}:{moment.minute:02d}"
+
+
+def plan_clock(plan: Plan, units: Units) -> WallClock:
+    """The one clock of a plan's papers, from its start to the last moment they name."""
+    last = max((field.end_min for field in plan.fields), default=0.0)
+    for wait in plan.clocks:
+        ends = [field.end_min for field in plan.fields if field.coat == wait.coat]
+        last = max(last, max(ends, default=0.0) + (wait.high_min or wait.low_min))
+    return wall_clock(plan.starts_at, last_min=last, units=units)
+
+
+def wall_clock(starts_at: str, *, last_min: float, units: Units) -> WallClock:
+    """A clock that runs from `starts_at` (ISO 8601) for `last_min` minutes.
+
+    US manner counts to twelve and names am and pm only where a time could
+    be taken for another: from half a day on, past midnight, or after a start
+    that is not in the working day.
+    """
+    start = datetime.fromisoformat(starts_at)
+    end = start + timedelta(minutes=last_min)
+    plain_day = (
+        start.date() == end.date()
+        and last_min < _NOON_H * 60
+        and _MORNING_H <= start.hour < _EVENING_H
+    )
+    return WallClock(
+        starts_at=start,
+        units=units,
+        half_day_words=units == "us" and not plain_day,
+        day_told=starts_at != STARTS_AT,
+    )

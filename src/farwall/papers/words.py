@@ -1,0 +1,58 @@
+"""Quantities in words, in the user's units first and the other beside."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from farwall.facts.plan import Plan
+from farwall.papers.wall_clock import Units
+from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l
+
+
+def volume(litres: float, units: Units, *, both: bool = True) -> str:
+    """`1.25 gal (4.7 L)`, or the other way round."""
+    gallons, metric = f"{_gallons(litres)} gal", f"{_litres(litres)} L"
+    first, second = (gallons, metric) if units == "us" else (metric, gallons)
+    return f"{first} ({second})" if both else first
+
+
+def _gallons(litres: float) -> str:
+    value = gal_from_l(litres)
+    return f"{value:.2f}" if value < 10 else f"{value:.1f}"
+
+
+def _litres(litres: float) -> str:
+    return f"{litres:.2f}" if litres < 1 else f"{litres:.1f}"
+
+
+def area(area_m2: float, units: Units) -> str:
+    """`214 ft²` or `19.9 m²`."""
+    return f"{ft2_from_m2(area_m2):,.0f} ft²" if units == "us" else f"{area_m2:,.1f} m²"
+
+
+def length(length_m: float, units: Units, *, both: bool = True) -> str:
+    """`3' 4" (1.02 m)` or `1.02 m (3' 4")`."""
+    tape, metric = feet_and_inches(length_m), f"{length_m:.2f} m"
+    first, second = (tape, metric) if units == "us" else (metric, tape)
+    return f"{first} ({second})" if both else first
+
+
+def minutes(value: float) -> str:
+    """`6.2 min`; from two hours on `2 h 5 min`."""
+    if value < 120:
+        return f"{value:.1f} min" if value < 20 else f"{value:.0f} min"
+    hours, rest = divmod(round(value), 60)
+    return f"{hours} h {rest} min" if rest else f"{hours} h"
+
+
+def listed(items: Sequence[str], *, last: str = " and ") -> str:
+    """`a, b and c`."""
+    if len(items) <= 1:
+        return "".join(items)
+    return ", ".join(items[:-1]) + last + items[-1]
+
+
+def room_names(plan: Plan, room_ids: Sequence[str]) -> list[str]:
+    """What people call these rooms; an id that the plan does not know stands for itself."""
+    label = {room.id: room.label for room in plan.inputs.floor.rooms}
+    return [label.get(room_id, room_id) for room_id in room_ids]
