@@ -83,7 +83,7 @@ def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[st
         cautions=cautions_for(settled),
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
-        warnings=(*settled.warnings, *mixed.warnings),
+        warnings=(*settled.warnings, *mixed.warnings, *_crew_warnings(job)),
     )
 
 
@@ -110,6 +110,18 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
 
     cut = cut_into_fields(sweeps, budget)
     return order_fields(cut.fields, sweeps, budget, wanted=wanted), sweeps
+
+
+def _crew_warnings(job: Job) -> tuple[str, ...]:
+    found = []
+    if job.crew.sprayers > 1:
+        found.append(
+            "Two sprayers are on the crew; this plan lays out the work of one. Where a field needs "
+            "two, it says so: both then work side by side on the same band."
+        )
+    if not job.crew.second_adult and not job.crew.helper:
+        found.append("Nobody works alone: a second adult has to be within call.")
+    return tuple(found)
 
 
 def _litres(field: Field) -> float:

@@ -71,21 +71,36 @@ def flipped(share: tuple[float, ...], *, turned: bool) -> tuple[float, ...]:
     return tuple(1.0 - value for value in share) if turned else share
 
 
-def peak_age_min(
-    edges: Sequence[Edge],
-    times: Sequence[tuple[float, float]],
-    turned: Sequence[bool] | None = None,
-) -> float:
+class EdgeTable:
+    """All points of all edges as columns, to be asked many times for their greatest age."""
+
+    def __init__(self, edges: Sequence[Edge]) -> None:
+        sizes = [len(edge.first_share) for edge in edges]
+        self._first = np.repeat([edge.first for edge in edges], sizes).astype(int)
+        self._then = np.repeat([edge.then for edge in edges], sizes).astype(int)
+        self._first_share = np.array([share for edge in edges for share in edge.first_share])
+        self._then_share = np.array([share for edge in edges for share in edge.then_share])
+
+    def peak_age_min(
+        self, times: Sequence[tuple[float, float]], turned: Sequence[bool] | None = None
+    ) -> float:
+        """The greatest age; `times` gives start and duration of each pass in minutes.
+
+        turned: passes walked the other way round than the shares say.
+        """
+        if not len(self._first):
+            return 0.0
+        start, minutes = np.array(times).T
+        first, then = self._first_share, self._then_share
+        if turned is not None:
+            around = np.array(turned)
+            first = np.where(around[self._first], 1 - first, first)
+            then = np.where(around[self._then], 1 - then, then)
+        met = start[self._then] + minutes[self._then] * then
+        made = start[self._first] + minutes[self._first] * first
+        return max(0.0, float((met - made).max()))
+
+
+def peak_age_min(edges: Sequence[Edge], times: Sequence[tuple[float, float]]) -> float:
     """The greatest age of any edge; `times` gives start and duration of each pass in minutes."""
-    oldest = 0.0
-    for edge in edges:
-        first = np.array(edge.first_share)
-        then = np.array(edge.then_share)
-        if turned is not None and turned[edge.first]:
-            first = 1 - first
-        if turned is not None and turned[edge.then]:
-            then = 1 - then
-        (start, minutes), (later, taken) = times[edge.first], times[edge.then]
-        age = (later + taken * then) - (start + minutes * first)
-        oldest = max(oldest, float(age.max()))
-    return oldest
+    return EdgeTable(edges).peak_age_min(times)

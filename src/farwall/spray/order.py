@@ -20,7 +20,9 @@ from farwall.errors import Unanswerable
 from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.world import Seam
 
-_EQUAL_SHARE = 0.02
+TIRED_PER_H = 0.03
+"""How much slower an arm sprays for each hour of the day's spraying. Rank: guess."""
+_EQUAL_SHARE = 0.05
 _EXACT = 14
 _NEVER = float("inf")
 
@@ -146,11 +148,15 @@ class _House:
         return reached
 
     def share(self, index: int, door: _Door, begun_min: float) -> float:
-        """Age of the oldest edge over its budget, infinite when a body cannot do it."""
+        """Age of the oldest edge over its budget, infinite when a body cannot do it.
+
+        A tired arm counts: later in the day the same edge comes out older.
+        """
         try:
             age = self.sweeps.age_min(self.fields[index], door.seam)
         except Unanswerable:
             return _NEVER
+        age *= 1 + TIRED_PER_H * begun_min / 60
         return age / max(self.budget_at(self.fields[index], begun_min), 1e-9)
 
     def choice(self, dry: int, index: int) -> tuple[float, Seam] | None:

@@ -14,7 +14,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point, polygons_of
 from farwall.spray.bands import Strip, Strips
-from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on
+from farwall.spray.routes import Walkable, gap_m, length_m
 from farwall.spray.world import BODY_M, Seam, World
 
 KEEP_OFF_M = BODY_M + 0.0025
@@ -101,13 +101,16 @@ class _Stand:
     whole: shapely.Polygon
     near: tuple[BaseGeometry, ...]
 
-    def nearest(self, place: Point, reach_m: float) -> Point:
-        """The nearest place to stand; a wall between is no way to reach over."""
-        spot = shapely.Point(place)
-        for part in self.near:
-            if not part.is_empty and part.distance(spot) <= reach_m:
-                return nearest_on(part, place)
-        return nearest_on(self.whole, place)
+    def nearest(self, places: Sequence[Point], reach_m: float) -> list[Point]:
+        """For each place the nearest to stand; a wall between is no way to reach over."""
+        spots = np.asarray(shapely.points(places))
+        found = np.asarray(shapely.shortest_line(self.whole, spots))
+        for part in reversed(self.near):
+            if not part.is_empty:
+                own = np.asarray(shapely.shortest_line(part, spots))
+                found = np.where(shapely.length(own) <= reach_m, own, found)
+        ends = shapely.get_coordinates(found)[::2]
+        return [(float(x), float(y)) for x, y in ends]
 
 
 def _path_along(
@@ -129,7 +132,7 @@ def _path_along(
     stand = _stand(world, whole, strip, fronts)
     lines = [line for front in fronts for line in shapely.get_parts(front).tolist()]
     stations = _chain([_stations(line) for line in lines])
-    near = [stand.nearest(station, reach_m) for station in stations]
+    near = stand.nearest(stations, reach_m)
     near = _with_far_corners(near, strip, stand, reach_m)
     return _joined_up(whole, _thinned(near))
 
@@ -209,7 +212,7 @@ def _with_far_corners(
         if away.max() <= reach_m:
             break
         corner = corners[int(away.argmax())]
-        stop = stand.nearest((float(corner[0]), float(corner[1])), reach_m)
+        stop = stand.nearest([(float(corner[0]), float(corner[1]))], reach_m)[0]
         if min(gap_m(stop, place) for place in near) < 0.05:
             break
         if len(near) > 1 and gap_m(near[0], stop) < gap_m(near[-1], stop):

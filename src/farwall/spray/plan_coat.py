@@ -21,6 +21,7 @@ from farwall.spray.world import BODY_M, Seam, World
 
 _BASE_OUT_M = 1.3
 NARROWER = (0.85, 0.7, 0.55)
+_HOPE = 1.2
 """Shares of the full band width that are tried where the full width loses the edge."""
 
 
@@ -86,7 +87,8 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
     full = case.sweep, timed, after
     if timed.peak_age_min <= lasting.low or lasting.low <= 0:
         return full
-    for share in NARROWER:
+    hopeful = lasting.low / timed.peak_age_min * _HOPE
+    for share in [each for each in NARROWER if each <= hopeful] or NARROWER[-1:]:
         tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
         try:
             sweep = sweep_field(case.world, sorted(case.step.pieces), case.step.exit, tools)

@@ -19,7 +19,6 @@ from shapely.geometry.base import BaseGeometry
 from farwall.errors import Unanswerable
 from farwall.facts.plan import Band, PlanTools, Refill, TimedPoint, Walk
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
-from farwall.spray.edges import peak_age_min
 from farwall.spray.passes import Pass, kept_off
 from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
 from farwall.spray.sweep import Sweep
@@ -75,7 +74,7 @@ def time_sweep(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Ti
         tuple(bands),
         tuple(clock.refills),
         tuple(clock.walks),
-        round(peak_age_min(sweep.edges, times), 4),
+        round(sweep.table.peak_age_min(times), 4),
     )
     return timed, clock.day
 
@@ -311,4 +310,4 @@ def _age_with(sweep: Sweep, stops: Sequence[int], flow: Flow) -> float:
         times.append((now, minutes))
         now += minutes
         last = each.path[-1]
-    return peak_age_min(sweep.edges, times)
+    return sweep.table.peak_age_min(times)

@@ -17,7 +17,7 @@ from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point, polygons_of
 from farwall.spray.bands import Strips, cut_into_strips
 from farwall.spray.bound import least_front_m
-from farwall.spray.edges import Edge, edges_of, flipped, peak_age_min
+from farwall.spray.edges import Edge, EdgeTable, edges_of, flipped
 from farwall.spray.geodesic import WalkMap, walk_map
 from farwall.spray.passes import KEEP_OFF_M, Pass, lay_passes
 from farwall.spray.routes import gap_m
@@ -38,6 +38,11 @@ class Sweep:
     depth_m: float
     walks: WalkMap
     grown: tuple[tuple[float, float], ...]
+
+    @cached_property
+    def table(self) -> EdgeTable:
+        """Its edges, made ready to be asked for their age."""
+        return EdgeTable(self.edges)
 
     @cached_property
     def bound_m(self) -> float:
@@ -173,7 +178,7 @@ def _oldest(sweep: Sweep, turned: Sequence[bool], tools: PlanTools) -> tuple[flo
         start.append((now, minutes))
         now += minutes
         last = path[-1]
-    return (round(peak_age_min(sweep.edges, start, turned), 3), round(walked, 4))
+    return (round(sweep.table.peak_age_min(start, turned), 3), round(walked, 4))
 
 
 def swept_age_min(sweep: Sweep, tools: PlanTools) -> float:
