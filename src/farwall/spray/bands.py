@@ -23,6 +23,8 @@ _CRUMB_M2 = 0.0004
 _BORDER_M = 0.001
 _SCRAP_SHARE = 0.8
 _LEAST_BORDER_M = 0.01
+_SEAM_OFF_M = 0.0115
+"""How far floor may lie from a seam that it ends at: rooms may miss their openings by 10 mm."""
 
 
 @dataclass(frozen=True)
@@ -136,10 +138,15 @@ def _through(
     if {one, two} != {seam.a, seam.b}:
         return None
     line = seam.chord
-    if line.distance(shape) > 0.012 or line.distance(other) > 0.012:
+    off = max(line.distance(shape), line.distance(other))
+    if off > _SEAM_OFF_M:
         return None
-    shared = shapely.intersection_all([line, shape.buffer(0.0115), other.buffer(0.0115)])
-    return shared if shared.length > _LEAST_BORDER_M else None
+    for reach in (off + _BORDER_M, _SEAM_OFF_M):
+        shared = shapely.intersection_all([line, shape.buffer(reach), other.buffer(reach)])
+        # Two parts that only meet across a corner of the seam share a little more than the reach.
+        if shared.length > max(_LEAST_BORDER_M, 4 * reach):
+            return shared
+    return None
 
 
 def border_between(one: Strip, two: Strip, seams: Sequence[Seam]) -> BaseGeometry | None:

@@ -22,6 +22,8 @@ KEEP_OFF_M = BODY_M + 0.0025
 _STATION_M = 0.3
 _FEW_LINES = 4
 _LEAST_WALK_M = 0.05
+_STUB_M = 0.02
+_MEET_M = 0.03
 _STRAIGHTEN_M = 0.004
 
 
@@ -130,8 +132,7 @@ def _path_along(
             f"{strip.parts[0][0]}: nobody can stand before a strip of {strip.area_m2:.2f} m²."
         )
     stand = _stand(world, whole, strip, fronts)
-    lines = [line for front in fronts for line in shapely.get_parts(front).tolist()]
-    stations = _chain([_stations(line) for line in lines])
+    stations = _chain(_runs([_stations(line) for line in _front_lines(fronts)]))
     near = stand.nearest(stations, reach_m)
     near = _with_far_corners(near, strip, stand, reach_m)
     return _joined_up(whole, _thinned(near))
@@ -168,11 +169,41 @@ def _way_out_part(
     )
 
 
+def _front_lines(fronts: Sequence[BaseGeometry]) -> list[shapely.LineString]:
+    """The lines of the fronts, without the stubs that a border leaves where it meets a seam."""
+    lines = [line for front in fronts for line in shapely.get_parts(front).tolist()]
+    return [line for line in lines if line.length > _STUB_M] or lines
+
+
 def _stations(line: shapely.LineString) -> list[Point]:
     count = max(2, int(line.length / _STATION_M) + 1)
     steps = np.linspace(0, line.length, count)
     places = [line.interpolate(float(step)) for step in steps]
     return [(float(place.x), float(place.y)) for place in places]
+
+
+def _runs(lines: list[list[Point]]) -> list[list[Point]]:
+    """Lines that meet end to end joined: a front goes on where the strips before it part."""
+    runs = [list(line) for line in lines]
+    while True:
+        meeting = [
+            (
+                gap_m(one[0 if turn_one else -1], two[-1 if turn_two else 0]),
+                i,
+                j,
+                turn_one,
+                turn_two,
+            )
+            for (i, one), (j, two) in itertools.combinations(enumerate(runs), 2)
+            for turn_one in (False, True)
+            for turn_two in (False, True)
+        ]
+        gap, i, j, turn_one, turn_two = min(meeting, default=(1.0, 0, 0, False, False))
+        if gap > _MEET_M:
+            return runs
+        one = runs[i][::-1] if turn_one else runs[i]
+        two = runs[j][::-1] if turn_two else runs[j]
+        runs = [*(run for k, run in enumerate(runs) if k not in (i, j)), [*one, *two]]
 
 
 def _chain(lines: list[list[Point]]) -> list[Point]:
