@@ -17,7 +17,6 @@ from hypothesis import strategies as st
 from farwall.mix.gate import budget, gates, hand_l, mix_now_l, morning_l, planned_mixes
 from farwall.mix.need import need
 from farwall.mix.thirst import first_belief
-from farwall.mix.usual_rule import usual_rule
 
 HOUSE_L = (5.2, 3.1, 2.9, 2.4, 1.2, 11.8)
 """Six fields of one coat, litres; the open plan comes last."""
@@ -87,27 +86,6 @@ def test_the_gate_leaves_far_less_over_than_mixing_it_all_at_once_at_the_same_ch
     lived = live_through(HOUSE_L, spread_percent=20, chance_dry=0.01, days=6_000, seed=5)
     at_once = first_belief(20).enough_for_all_l(HOUSE_L, chance_dry=0.01)
     assert lived.left_over_l < 0.5 * (at_once - sum(HOUSE_L))
-
-
-@pytest.mark.common_practice
-@pytest.mark.parametrize("spread_percent", [15, 20, 25])
-def test_the_usual_rule_runs_dry_in_one_job_of_nine_to_one_of_four(spread_percent):
-    """One extra gallon on five or six, mixed once; counted on simulated days, then by formula."""
-    belief = first_belief(spread_percent)
-    rng = np.random.default_rng(spread_percent)
-    job = rng.normal(0.0, math.sqrt(belief.variance), size=(200_000, 1))
-    own = rng.normal(0.0, math.sqrt(belief.field_variance), size=(200_000, len(HOUSE_L)))
-    taken = (np.array(HOUSE_L) * np.exp(job + own)).sum(axis=1)
-    rule = usual_rule(HOUSE_L, coat="first", belief=belief)
-    # 200,000 days: three standard errors are 0.3 %; the fitted sum may add as much.
-    assert rule.chance_dry_low == pytest.approx((taken > rule.high_l).mean(), abs=0.006)
-    assert rule.chance_dry_high == pytest.approx((taken > rule.low_l).mean(), abs=0.006)
-    assert 0.09 < rule.chance_dry_low < rule.chance_dry_high < 0.28
-
-
-def test_the_usual_rule_mixes_one_gallon_more_on_five_or_six():
-    rule = usual_rule((10.0, 20.0), coat="first", belief=first_belief(20))
-    assert (rule.low_l, rule.high_l) == (pytest.approx(35.0), pytest.approx(36.0))
 
 
 @given(st.floats(0.5, 100), spreads, chances)

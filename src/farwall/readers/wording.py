@@ -56,7 +56,7 @@ _SHAPES = {"line": "two points, [[x, y], [x, y]]", "polygon": "rings of points [
 
 def unit_of(key: str) -> str:
     """The unit that a key carries in its name, as people write it; empty when it has none."""
-    padded = f"_{key}"
+    padded = "_" + key.removesuffix("_low").removesuffix("_high")
     return next((unit for ending, unit in _UNITS.items() if padded.endswith(ending)), "")
 
 
