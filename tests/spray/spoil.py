@@ -89,6 +89,12 @@ def a_refill_somewhere_else(plan: Plan) -> None:
 
 
 @spoil(REFILL, "refill-astray")
+def the_first_refill_somewhere_else(plan: Plan) -> None:
+    """Before anybody has moved: the sprayer stands where the first walk begins."""
+    plan["fields"][0]["refills"][0]["at"][0] += 0.5
+
+
+@spoil(REFILL, "refill-astray")
 def a_refill_while_spraying(plan: Plan) -> None:
     field = plan["fields"][0]
     field["refills"][1]["at_min"] = field["bands"][1]["start_min"]

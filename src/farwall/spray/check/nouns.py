@@ -6,6 +6,7 @@ Metres, minutes, litres. A `path` is an array of rows x, y, t.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -151,12 +152,12 @@ class Band:
         """The person who sprays it, in the words of `walks`."""
         return "sprayer" if self.sprayer == 1 else f"sprayer {self.sprayer}"
 
-    @property
+    @cached_property
     def begins(self) -> float:
         """When the replay sees it begin: the first moment of its path."""
         return float(self.path[0, 2])
 
-    @property
+    @cached_property
     def ends(self) -> float:
         """When the replay sees it end: the last moment of its path."""
         return float(self.path[-1, 2])
@@ -253,7 +254,7 @@ class PlanRead:
     mixes: tuple[Mix, ...]
     clocks: tuple[Clock, ...]
 
-    @property
+    @cached_property
     def bands(self) -> tuple[Band, ...]:
         """All bands in the order of their beginning."""
         every = (band for field in self.fields for band in field.bands)

@@ -110,9 +110,10 @@ def people_of(plan: PlanRead) -> tuple[Person, ...]:
     pieces = sorted(_pieces(plan), key=lambda piece: (piece.path[0, 2], piece.path[-1, 2]))
     if not pieces:
         return ()
+    refills = [refill for field in plan.fields for refill in field.refills]
     day = (
-        min(float(piece.path[0, 2]) for piece in pieces),
-        max(float(piece.path[:, 2].max()) for piece in pieces),
+        min([float(p.path[0, 2]) for p in pieces] + [refill.at_min for refill in refills]),
+        max([float(p.path[:, 2].max()) for p in pieces] + [r.ready_min for r in refills]),
     )
     names = sorted({piece.who for piece in pieces})
     return tuple(

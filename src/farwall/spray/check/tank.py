@@ -9,8 +9,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
+from numpy.typing import NDArray
 
 from farwall.spray.check.nouns import (
     HAIR,
@@ -52,7 +54,16 @@ class _Tank:
             for refill, _ in self.refills
             if refill.ready_min < minute or (after and refill.ready_min == minute)
         )
-        return gained - sum(band.litres * _share(band, minute) for band in self.bands)
+        begins, ends, litres = self._drains
+        lasts = np.maximum(ends - begins, HAIR)
+        return gained - float(litres @ np.clip((minute - begins) / lasts, 0.0, 1.0))
+
+    @cached_property
+    def _drains(self) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
+        """When each band begins and ends, and the litres that it takes."""
+        rows = [(band.begins, band.ends, band.litres) for band in self.bands]
+        begins, ends, litres = np.array(rows).T
+        return begins, ends, litres
 
     def moments(self) -> list[float]:
         """Every moment at which the level can be at an end of its range."""
@@ -60,13 +71,6 @@ class _Tank:
         for band in self.bands:
             found |= {band.begins, band.ends}
         return sorted(found)
-
-
-def _share(band: Band, minute: float) -> float:
-    lasts = band.ends - band.begins
-    if lasts <= 0:
-        return 1.0 if minute >= band.ends else 0.0
-    return min(max((minute - band.begins) / lasts, 0.0), 1.0)
 
 
 def tank_faults(plan: PlanRead, world: World, people: tuple[Person, ...]) -> Iterator[Fault]:

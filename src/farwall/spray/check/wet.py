@@ -150,13 +150,15 @@ def walls(world: World, people: tuple[Person, ...]) -> Iterator[Fault]:
     tree = shapely.STRtree(world.obstacles)
     for person in people:
         near = tree.query(person.lines, predicate="dwithin", distance=CLEAR_M - HAIR)
-        seen: set[Piece] = set()
-        for leg_index, obstacle in sorted(near.T.tolist()):
-            leg = person.legs[leg_index]
-            if leg.piece in seen:
-                continue
-            seen.add(leg.piece)
-            yield _wall(world, person, leg, obstacle)
+        gaps = shapely.distance(person.lines[near[0]], world.obstacles[near[1]])
+        first: dict[Piece, tuple[int, float, int]] = {}
+        for leg, gap, obstacle in zip(
+            near[0].tolist(), gaps.tolist(), near[1].tolist(), strict=True
+        ):
+            piece = person.legs[leg].piece
+            first[piece] = min(first.get(piece, (leg, gap, obstacle)), (leg, gap, obstacle))
+        for leg, _, obstacle in first.values():
+            yield _wall(world, person, person.legs[leg], obstacle)
 
 
 def _wall(world: World, person: Person, leg: Leg, obstacle: int) -> Fault:

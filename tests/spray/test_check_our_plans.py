@@ -1,0 +1,80 @@
+"""Our own plans over invented houses stand before the checker, and spoilt ones do not.
+
+The checker knows nothing of the planner: where they agree on 500 houses, they agree on the
+floor and not on a mistake that they share.
+"""
+
+from __future__ import annotations
+
+from copy import deepcopy
+
+import pytest
+from tests.spray.hand_day import rehashed
+from tests.spray.spoil_any import ANY
+from tests.strategies.houses import house
+
+from farwall.errors import Unanswerable
+from farwall.facts.plain import plain
+from farwall.job.plan_job import plan_job
+from farwall.readers.job_json import job_from
+from farwall.spray.check import check_plan
+
+BLOCKS, SEEDS_A_BLOCK = 21, 24
+
+
+def planned(seed):
+    """The job of a house and its plan as a file would hold it; None where there is no answer."""
+    job = house(seed)
+    try:
+        return job, plain(plan_job(job_from(job, f"house {seed}")))
+    except Unanswerable:
+        return job, None
+
+
+def honest(plan, faults):
+    """Faults that the plan does not own up to: an edge may die where its verdict is a no."""
+    said = {field["id"] for field in plan["fields"] if field["verdict"] != "fits"}
+    return [f for f in faults if not (f.code == "dead-edge" and f.field in said)]
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("block", range(BLOCKS))
+def test_five_hundred_plans_of_ours_stand(block):
+    told, stood = [], 0
+    for seed in range(block * SEEDS_A_BLOCK, (block + 1) * SEEDS_A_BLOCK):
+        job, plan = planned(seed)
+        if plan is None:
+            continue
+        stood += 1
+        faults = honest(plan, check_plan(plan, job=job))
+        told += [f"house {seed}: {f.code} {f.field} at {f.at_min:.2f}: {f.what}" for f in faults]
+    assert told == []
+    assert stood >= SEEDS_A_BLOCK - 1
+
+
+@pytest.fixture(scope="module")
+def sound():
+    """A dozen plans that stand, one and two coats, small and larger."""
+    plans = []
+    for seed in range(100):
+        job, plan = planned(seed)
+        if plan is not None and check_plan(plan, job=job) == []:
+            plans.append(plan)
+        if len(plans) == 12:
+            return plans
+    return plans
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", ANY)
+def test_a_spoilt_plan_of_ours_is_refused_by_the_code_that_names_it(name, sound):
+    code, spoil = ANY[name]
+    spoilt = 0
+    for plan in map(deepcopy, sound):
+        if not spoil(plan):
+            continue
+        spoilt += 1
+        rehashed(plan)
+        plan["inputs_hash"] = plan.pop("keep_hash", plan["inputs_hash"])
+        assert code in {fault.code for fault in check_plan(plan)}
+    assert spoilt >= 2
