@@ -8,12 +8,11 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, partial
 
 import rfc8785
 
 from farwall.air.weather import WeatherFile
-from farwall.errors import Unanswerable
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
@@ -139,13 +138,12 @@ def _coats(
     fields: list[Field] = []
     clocks: list[Clock] = []
     for coat in ground.settled.coats:
-        refused = ground.lasting.refusal(tuple(r.id for r in ground.floor.rooms), begins)
         done = plan_coat(
             ground.world,
             order,
             lambda step: sweeps.of(step.pieces, step.exit),
             _coat_facts(ground, coat),
-            Judge(ground.floor, ground.settled.job.exits, _as_remedies(refused)),
+            Judge(ground.floor, ground.settled.job.exits, partial(_refused, ground)),
             begins_min=begins,
             first_number=len(fields) + 1,
         )
@@ -156,8 +154,9 @@ def _coats(
     return tuple(fields), tuple(clocks)
 
 
-def _as_remedies(refused: Unanswerable | None) -> tuple[Remedy, ...]:
-    """Why the slab may not be stained, and what would change that."""
+def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
+    """Why these pieces may not be stained at that minute, and what would change it."""
+    refused = ground.lasting.refusal(_rooms(ground.world, pieces), at_min)
     if refused is None:
         return ()
     words = (refused.reason, *refused.remedies)

@@ -29,9 +29,11 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
             f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
             f"{_clock(start, fields[0].start_min)} to {_clock(start, fields[-1].end_min)}."
         )
-        lines.extend("  " + _field(field, start) for field in fields)
+        lines.extend(_fields(fields, start))
     lines.extend(f"Mind: {warning}" for warning in plan.warnings)
-    if faults:
+    if all(field.verdict == "cannot" for field in plan.fields):
+        lines.append("So nothing here may be sprayed as it stands.")
+    elif faults:
         lines.append("The replay on the floor found:")
         lines.extend(f"  {fault}" for fault in faults[:12])
         if len(faults) > 12:
@@ -41,6 +43,15 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
     lines.append(f"Open {folder}/run-sheet.pdf; plan.json and floor.svg lie beside it.")
     lines.append(plan.cautions[0] if plan.cautions else "")
     return "\n".join(line for line in lines if line)
+
+
+def _fields(fields: Sequence[Field], start: datetime) -> list[str]:
+    """A line a field; one for all where the slab refuses them all for one reason."""
+    first = fields[0].remedies
+    refused = all(field.verdict == "cannot" and field.remedies == first for field in fields)
+    if refused and first and first[0].code == "conditions":
+        return ["  NO: " + " ".join(remedy.what for remedy in first)]
+    return ["  " + _field(field, start) for field in fields]
 
 
 def _rooms(plan: Plan) -> str:
@@ -55,12 +66,14 @@ def _floor(plan: Plan) -> str:
 
 
 def _field(field: Field, start: datetime) -> str:
+    late = field.peak_age_min > field.open_time_min.low
+    word = "needs a helper" if field.verdict == "helper" and late else _WORDS[field.verdict]
     line = (
         f"{_clock(start, field.start_min)} {field.id} {', '.join(field.rooms)}: "
-        f"{_WORDS[field.verdict]}; oldest edge {field.peak_age_min:.1f} of "
+        f"{word}; oldest edge {field.peak_age_min:.1f} of "
         f"{field.open_time_min.low:.1f} min, out by {field.exit}"
     )
-    if field.verdict not in {"fits", "helper"} and field.remedies:
+    if late and field.remedies:
         line += "; " + "; ".join(
             remedy.what
             if remedy.peak_age_min is None

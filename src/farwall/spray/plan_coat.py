@@ -16,13 +16,11 @@ from farwall.spray.order import Order, Step
 from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day, Flow, Timed, route, time_sweep, timed_path
 from farwall.spray.sweep import Sweep, equivalent_front_m, sweep_field
-from farwall.spray.verdict import Case, CoatFacts, Judge
+from farwall.spray.verdict import NARROWER, Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 
 _BASE_OUT_M = 1.3
-NARROWER = (0.85, 0.7, 0.55)
 _HOPE = 1.2
-"""Shares of the full band width that are tried where the full width loses the edge."""
 
 
 def plan_coat(

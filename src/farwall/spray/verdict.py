@@ -15,10 +15,11 @@ from farwall.floor.nouns import Exit, Floor, SawCut
 from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.order import Step
 from farwall.spray.schedule import Day, Flow, Timed, time_sweep
-from farwall.spray.sweep import Sweep
+from farwall.spray.sweep import Sweep, sweep_field
 from farwall.spray.world import World, build_world
 
-_TEAM = 2.0
+NARROWER = (0.85, 0.7, 0.55)
+"""Shares of the full band width that are tried where the full width loses the edge."""
 
 
 @dataclass(frozen=True)
@@ -43,84 +44,112 @@ class Case:
     day: Day
 
 
+def _nothing_refused(_pieces: Pieces, _at_min: float) -> tuple[Remedy, ...]:
+    return ()
+
+
 @dataclass(frozen=True)
 class Judge:
-    """Weighs each field against its budget; `refused` says why none can fit and what might."""
+    """Weighs each field against its budget.
+
+    `refused` says of a field at a minute why its slab may not be stained at all
+    and what might change that; empty when it may.
+    """
 
     floor: Floor
     exits: tuple[Exit, ...]
-    refused: tuple[Remedy, ...] = ()
+    refused: Callable[[Pieces, float], tuple[Remedy, ...]] = _nothing_refused
 
     def verdict(
         self, case: Case, timed: Timed, lasting: OpenTime
     ) -> tuple[Verdict, tuple[Remedy, ...]]:
         """The verdict and, where it is not a plain yes, what would help and by how much."""
-        if self.refused:
-            return "cannot", self.refused
-        trial = _Trial(self, case)
+        refused = self.refused(case.step.pieces, case.day.minute)
+        if refused:
+            return "cannot", refused
+        trial = _Trial(self, case, lasting.low)
         if timed.peak_age_min > lasting.low:
-            return _mend(trial, lasting.low)
+            return _mend(trial)
         if not case.coat.helper or not timed.refills:
             return "fits", ()
-        alone = trial.age(helper=False)
+        alone = trial.age(case.coat.tools, helper=False)
         if alone is not None and alone <= lasting.low:
             return "fits", ()
         return "helper", (Remedy("helper", "Only with the helper who swaps tanks.", alone),)
 
 
-def _mend(trial: _Trial, budget: float) -> tuple[Verdict, tuple[Remedy, ...]]:
+def _mend(trial: _Trial) -> tuple[Verdict, tuple[Remedy, ...]]:
     """What would make the field fit: a helper, a second sprayer, or a cut; else no."""
     offers: list[tuple[Verdict, Remedy]] = []
     if not trial.case.coat.helper:
-        offers.append(
-            ("helper", Remedy("helper", "A helper who swaps full tanks.", trial.age(helper=True)))
-        )
-    offers.append(
-        ("two", Remedy("two", "Two sprayers side by side on each band.", trial.age_of_two()))
-    )
-    offers.append(("stop-line", trial.extra_cut()))
-    good = [offer for offer in offers if _works(offer[1], budget)]
-    remedies = tuple(remedy for _, remedy in sorted(offers, key=lambda o: not _works(o[1], budget)))
-    for word in ("helper", "two", "stop-line"):
-        if any(verdict == word for verdict, _ in good):
-            return word, remedies
-    return "cannot", remedies
-
-
-def _works(remedy: Remedy, budget: float) -> bool:
-    return remedy.peak_age_min is not None and remedy.peak_age_min <= budget
+        offers.append(("helper", trial.with_helper()))
+    offers += [("two", trial.with_two()), ("stop-line", trial.with_cut())]
+    works = [(verdict, remedy) for verdict, remedy in offers if trial.works(remedy.peak_age_min)]
+    rest = [(verdict, remedy) for verdict, remedy in offers if (verdict, remedy) not in works]
+    remedies = tuple(remedy for _, remedy in (*works, *rest))
+    return (works[0][0] if works else "cannot"), remedies
 
 
 @dataclass(frozen=True)
 class _Trial:
-    """The same field planned once more under other conditions."""
+    """The same field planned once more under other conditions, for an edge of `budget_min`."""
 
     judge: Judge
     case: Case
+    budget_min: float
 
-    def age(self, *, helper: bool) -> float | None:
-        """The oldest edge with or without a helper; None if it cannot be done."""
-        return self._aged(self.case.coat.tools, helper=helper)
+    def works(self, age_min: float | None) -> bool:
+        """Whether an edge of this age is still live."""
+        return age_min is not None and age_min <= self.budget_min
 
-    def age_of_two(self) -> float | None:
-        """The oldest edge when two spray each band from its ends to the middle."""
-        tools = replace(
-            self.case.coat.tools, spray_m2_min=self.case.coat.tools.spray_m2_min * _TEAM
-        )
-        return self._aged(tools, helper=True)
+    def with_helper(self) -> Remedy:
+        """A helper who swaps tanks, with narrower bands where that is needed too."""
+        words = "A helper who swaps full tanks"
+        return self._widest("helper", words, self.case.coat.tools, helper=True)
 
-    def extra_cut(self) -> Remedy:
+    def with_two(self) -> Remedy:
+        """Two who spray each band from its ends to the middle, each with a tank."""
+        tools = self.case.coat.tools
+        pair = replace(tools, spray_m2_min=2 * tools.spray_m2_min, tank_l=2 * tools.tank_l)
+        words = "Two sprayers side by side on each band, each with a full tank"
+        return self._widest("two", words, pair, helper=self.case.coat.helper)
+
+    def _widest(self, code: str, words: str, tools: PlanTools, *, helper: bool) -> Remedy:
+        """The remedy with the widest bands that it works with, else with full ones."""
+        full = self.age(tools, helper=helper)
+        if self.works(full):
+            return Remedy(code, f"{words}.", full)
+        for share in NARROWER:
+            age = self.age(replace(tools, band_m=tools.band_m * share), helper=helper)
+            if self.works(age):
+                narrow = f"{words}, and bands of {tools.band_m * share:.2f} m."
+                return Remedy(code, narrow, age)
+        return Remedy(code, f"{words}.", full)
+
+    def with_cut(self) -> Remedy:
         """The largest piece of the field cut across its middle, as a saw cut before cleaning."""
-        name = max(
-            self.case.step.pieces, key=lambda piece: self.case.world.pieces[piece].shape.area
-        )
-        cut = middle_cut(self.case.world.pieces[name].shape)
+        pieces = self.case.world.pieces
+        name = max(self.case.step.pieces, key=lambda piece: pieces[piece].shape.area)
+        cut = middle_cut(pieces[name].shape)
         (x0, y0), (x1, y1) = cut.line[0], cut.line[-1]
         words = (
-            f"A saw cut from ({x0:.1f}, {y0:.1f}) to ({x1:.1f}, {y1:.1f}) m, made before "
-            "cleaning, to stop at."
+            f"A saw cut in {pieces[name].room} from ({x0:.1f}, {y0:.1f}) to ({x1:.1f}, {y1:.1f}) "
+            "m, made before cleaning, to stop at."
         )
         return Remedy("stop-line", words, self._oldest_of_parts(name, cut))
+
+    def age(self, tools: PlanTools, *, helper: bool) -> float | None:
+        """The oldest edge with these tools, with or without a helper; None if not doable."""
+        case = self.case
+        try:
+            sweep = case.sweep
+            if tools.band_m != case.coat.tools.band_m:
+                sweep = sweep_field(case.world, sorted(case.step.pieces), case.step.exit, tools)
+            need_l = sweep.wetted_m2 * case.coat.l_per_m2
+            flow = Flow(case.coat.id, case.coat.l_per_m2, helper, tools, need_l)
+            return time_sweep(sweep, case.day, flow, field_id="trial")[0].peak_age_min
+        except Unanswerable:
+            return None
 
     def _oldest_of_parts(self, name: str, cut: SawCut) -> float | None:
         """The oldest edge of any part once the cut is made, each by its best way out."""
@@ -133,14 +162,6 @@ class _Trial:
         rest = [piece for piece in self.case.step.pieces if piece in world.pieces and piece != name]
         oldest = max(sweeps.best_age_min(frozenset([part])) for part in [*parts, *rest])
         return round(oldest, 2) if oldest < float("inf") else None
-
-    def _aged(self, tools: PlanTools, *, helper: bool) -> float | None:
-        coat, sweep = self.case.coat, self.case.sweep
-        try:
-            flow = Flow(coat.id, coat.l_per_m2, helper, tools, sweep.wetted_m2 * coat.l_per_m2)
-            return time_sweep(sweep, self.case.day, flow, field_id="trial")[0].peak_age_min
-        except Unanswerable:
-            return None
 
 
 def middle_cut(shape: BaseGeometry) -> SawCut:
