@@ -249,6 +249,9 @@ def _outside(floor: Floor, outer: list[Seam]) -> BaseGeometry:
 
 
 def _porch(seam: Seam, house: BaseGeometry) -> BaseGeometry:
-    """The way from an exit's line through the wall to the yard."""
+    """The way from an exit's line through the wall to the yard, and nothing beyond its room."""
     both = seam.chord.buffer(_WALL_GAP_M + 0.3, cap_style="flat")
-    return shapely.difference(both, house.buffer(-HAIR_M, join_style="mitre"))
+    beyond = shapely.difference(both, house.buffer(-HAIR_M, join_style="mitre"))
+    return shapely.union_all(
+        [part for part in polygons_of(beyond) if part.distance(seam.chord) < SEAM_M]
+    )
