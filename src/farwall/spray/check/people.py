@@ -69,17 +69,20 @@ class Person:
 
     @cached_property
     def legs(self) -> tuple[Leg, ...]:
-        """Ways and waits without a gap in time, over the whole day of the plan."""
-        rows, owners = [_moved(self.pieces[0].path[0], self.day[0])], [self.pieces[0]]
+        """Ways and waits over the whole day of the plan, each at its own time.
+
+        Pieces that claim the same minutes stay as they are: that is a `jump`, and
+        what is trodden on meanwhile is trodden on.
+        """
+        legs, here = [], _moved(self.pieces[0].path[0], self.day[0])
         for piece in self.pieces:
-            rows.extend(piece.path)
-            owners.extend([piece] * len(piece.path))
-        rows.append(_moved(rows[-1], self.day[1]))
-        owners.append(owners[-1])
-        table = np.array(rows)
-        table[:, 2] = np.maximum.accumulate(table[:, 2])
-        steps = zip(owners[1:], table[:-1], table[1:], strict=True)
-        return tuple(Leg(piece, row0, row1) for piece, row0, row1 in steps)
+            legs.append(Leg(piece, here, _moved(here, max(here[2], piece.path[0, 2]))))
+            path = piece.path.copy()
+            path[:, 2] = np.maximum.accumulate(path[:, 2])
+            legs += [Leg(piece, row0, row1) for row0, row1 in pairwise(path)]
+            here = path[-1]
+        legs.append(Leg(self.pieces[-1], here, _moved(here, max(here[2], self.day[1]))))
+        return tuple(legs)
 
     @cached_property
     def lines(self) -> NDArray[np.object_]:
@@ -89,7 +92,7 @@ class Person:
 
     @cached_property
     def _ends(self) -> NDArray[np.float64]:
-        return np.array([leg.ends for leg in self.legs])
+        return np.maximum.accumulate([leg.ends for leg in self.legs])
 
     def at(self, minute: float) -> tuple[float, float]:
         """Where the person is at a moment."""
