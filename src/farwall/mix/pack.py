@@ -69,7 +69,7 @@ def pack(
     _check(need_l, containers, spare_percent)
     wanted_l = need_l * (1 + spare_percent / 100)
     sizes, measure_l = _in_measures([one.size_l for one in containers])
-    wanted = math.ceil(wanted_l / measure_l * (1 - SLACK))
+    wanted = max(math.ceil(wanted_l / measure_l * (1 - SLACK)), 1 if wanted_l > 0 else 0)
     if wanted > MOST_STEPS:
         what = f"{wanted_l:.6g} L in containers of {min(o.size_l for o in containers):g} L."
         raise Refused(
