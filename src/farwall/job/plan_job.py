@@ -8,11 +8,13 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime, timedelta, timezone
 from functools import cache, partial
 
 import rfc8785
 
 from farwall.air.weather import WeatherFile
+from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
@@ -60,7 +62,7 @@ def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[st
     the best that was found). Raises `Unanswerable` when no order lets
     everybody out or a room has no way in.
     """
-    settled = settle(job)
+    settled = settle(job, starts_at=_stand_in(weather))
     floor = join_thresholds(job.floor)
     ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
     wanted = tuple(order) or job.wishes.order
@@ -82,8 +84,16 @@ def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[st
         cautions=cautions_for(settled),
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
-        warnings=(*settled.warnings, *mixed.warnings, *_crew_warnings(job)),
+        warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather)),
     )
+
+
+def _stand_in(weather: WeatherFile | None) -> str:
+    """The start when the job tells none: with weather a mild month, on the file's own clock."""
+    if weather is None:
+        return STARTS_AT
+    clock = timezone(timedelta(hours=weather.place.utc_offset_h))
+    return datetime(2001, 5, 15, 8, tzinfo=clock).isoformat()
 
 
 def hash_of(inputs: object) -> str:
@@ -111,8 +121,13 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
     return order_fields(cut.fields, sweeps, budget, wanted=wanted), sweeps
 
 
-def _crew_warnings(job: Job) -> tuple[str, ...]:
+def _warnings(job: Job, weather: WeatherFile | None) -> tuple[str, ...]:
     found = []
+    if weather is not None and job.starts_at is None:
+        found.append(
+            "The job tells no start: the weather of 15 May, 8:00, was taken. Put starts_at into "
+            "the job, such as 2026-05-15T08:00:00-06:00."
+        )
     if job.crew.sprayers > 1:
         found.append(
             "Two sprayers are on the crew; this plan lays out the work of one. Where a field needs "
