@@ -145,7 +145,8 @@ def _reach(band: Band, reach_m: float, world: World) -> Iterator[Fault]:
         band.field,
         band.begins,
         f"Band {band.id}, {world.place(x, y)}: ({x:.2f}, {y:.2f}) is {far.max():.2f} m from the "
-        f"path; the wand reaches {reach_m:.2f} m. {beyond.area:.2f} m² are beyond it.",
+        f"path, {1000 * (far.max() - reach_m):.0f} mm more than the {reach_m:.2f} m of the wand's "
+        f"reach; {beyond.area:.2f} m² are beyond it.",
     )
 
 
