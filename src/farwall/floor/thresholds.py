@@ -149,7 +149,17 @@ def _united(room: shapely.Polygon, part: shapely.Polygon) -> shapely.Polygon | N
     snapped = _snapped_to_corners(part, room)
     welded = _welded(room, [(x, y) for x, y in snapped.exterior.coords[:-1]])
     whole = polygons_of(shapely.union(welded, snapped))
-    return whole[0] if len(whole) == 1 else None
+    return _without_hairs(whole[0]) if len(whole) == 1 else None
+
+
+def _without_hairs(shape: shapely.Polygon) -> shapely.Polygon:
+    """The polygon without holes that rounding left between two edges that should have met."""
+    holes = [
+        ring
+        for ring in shape.interiors
+        if shapely.Polygon(ring).area > WELD_M * shapely.LinearRing(ring).length / 2
+    ]
+    return shapely.Polygon(shape.exterior, holes)
 
 
 def _snapped_to_corners(part: shapely.Polygon, room: shapely.Polygon) -> shapely.Polygon:

@@ -49,6 +49,11 @@ def is_room_word(name: str) -> bool:
     return bool(_tokens(name) & (_ROOMS | _OUTDOORS))
 
 
+def is_for_shelves(name: str) -> bool:
+    """Whether casework in a room of this name is rather a shelf: closets, pantries, stores."""
+    return not name or bool(_tokens(name) & {"CLOSET", "PANTRY", "LINEN", "STORAGE", "WALK-IN"})
+
+
 def slug(name: str) -> str:
     """The name as an id: small letters, digits, hyphens."""
     plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode()

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 import shapely
 from shapely.affinity import translate
 
 from farwall.facts.reading import Note, Reading, Stated, Storey
 from farwall.floor.geometry import DECIMALS, Point, polygon_geometry
-from farwall.floor.nouns import Exit, Floor, Opening, Room, Window
+from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room, Window
+from farwall.readers.dxf.fixtures import Standing
 from farwall.readers.dxf.rooms import Found, Sorted
 from farwall.readers.dxf.sheet import Sheet
 from farwall.readers.dxf.unit import UnitFinding
@@ -20,39 +21,52 @@ from farwall.units import M_PER_FT
 
 STOREY = Storey("storey-1", "")
 _CLOSET_M2 = 4.0
+_KINK_M = 0.0005
+"""Corners nearer than this to a straight line come from rounding, not from the drawing."""
 
 
-def assemble(
-    sheet: Sheet, unit: UnitFinding, faces: Sorted, ways: Ways, mended: list[Note]
-) -> Reading:
+@dataclass(frozen=True)
+class Parts:
+    """What was found on the sheet, in metres of the drawing's own frame."""
+
+    faces: Sorted
+    ways: Ways
+    standing: list[Standing]
+    mended: list[Note]
+
+
+def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
     """The reading, its lower left corner at the origin."""
-    faces.rooms, order = _in_reading_order(faces.rooms)
+    faces, ways = parts.faces, parts.ways
+    found_rooms, order = _in_reading_order(faces.rooms)
     corner = _corner(faces)
-    names, guessed = _names(faces.rooms)
+    names, guessed = _names(found_rooms)
     ids = Ids()
     room_ids = [
         ids.take(slug(found.first_name or name))
-        for found, name in zip(faces.rooms, names, strict=True)
+        for found, name in zip(found_rooms, names, strict=True)
     ]
     rooms = tuple(
         Room(room_id, polygon_geometry(_shifted(found.shape, corner)), name, STOREY.id)
-        for room_id, found, name in zip(room_ids, faces.rooms, names, strict=True)
+        for room_id, found, name in zip(room_ids, found_rooms, names, strict=True)
     )
     openings, exits = _openings(ways.openings, room_ids, order, corner)
     floor = Floor(
         rooms=rooms,
         openings=openings,
+        fixtures=_fixtures(parts.standing, corner),
         windows=tuple(
-            Window(_line(way, corner), None, way.signs.height_m) for way in _placed(ways.windows)
+            Window(_line(way, corner), None, _rounded(way.signs.height_m))
+            for way in _placed(ways.windows)
         ),
         north_deg=sheet.north_deg,
     )
     stated = {
         room_id: known
-        for room_id, found in zip(room_ids, faces.rooms, strict=True)
+        for room_id, found in zip(room_ids, found_rooms, strict=True)
         if (known := _stated(found, unit)) is not None
     }
-    notes = [*unit.mended, *mended, *_origin(corner, rooms)]
+    notes = [*unit.mended, *parts.mended, *_origin(corner, rooms)]
     left = [*faces.left, *ways.left, *guessed, *_left(sheet, faces)]
     return Reading(
         format="DXF",
@@ -65,7 +79,7 @@ def assemble(
         stated=stated,
         mended=tuple(_moved(note, corner) for note in notes),
         left=tuple(_moved(note, corner) for note in left),
-        asks=(*unit.asks, *_asks(rooms, exits)),
+        asks=(*unit.asks, *_asks(rooms, exits, faces)),
     )
 
 
@@ -89,7 +103,7 @@ def _corner(faces: Sorted) -> Point:
 
 
 def _shifted(shape: shapely.Polygon, corner: Point) -> shapely.Polygon:
-    plain = shape.simplify(0.0002)
+    plain = shape.simplify(_KINK_M)
     moved = translate(plain, -corner[0], -corner[1])
     if not isinstance(moved, shapely.Polygon):
         raise TypeError("a polygon stays a polygon when it is shifted")
@@ -119,7 +133,8 @@ def _openings(
     for way in _placed(ways):
         rooms = tuple(room_ids[order[place]] for place in way.rooms)
         opening_id = opening_ids.take(f"{way.kind}-{'-'.join(dict.fromkeys(rooms))}")
-        threshold = polygon_geometry(_shifted(way.portal.shape, corner))
+        shape = way.portal.shape
+        threshold = None if way.portal.thin else polygon_geometry(_shifted(shape, corner))
         openings.append(
             Opening(
                 opening_id,
@@ -135,6 +150,15 @@ def _openings(
     return tuple(openings), tuple(exits)
 
 
+def _fixtures(standing: list[Standing], corner: Point) -> tuple[Fixture, ...]:
+    ids = Ids()
+    ordered = sorted(standing, key=lambda f: (-round(f.shape.bounds[3], 1), f.shape.bounds[0]))
+    return tuple(
+        Fixture(f.kind, polygon_geometry(_shifted(f.shape, corner)), ids.take(f.kind))
+        for f in ordered
+    )
+
+
 def _placed(ways: list[Way]) -> list[Way]:
     return sorted(ways, key=lambda w: (-round(w.portal.middle[1], 1), round(w.portal.middle[0], 1)))
 
@@ -142,6 +166,10 @@ def _placed(ways: list[Way]) -> list[Way]:
 def _line(way: Way, corner: Point) -> tuple[Point, Point]:
     a, b = way.portal.seam
     return _at(a, corner), _at(b, corner)
+
+
+def _rounded(length_m: float | None) -> float | None:
+    return None if length_m is None else round(length_m, DECIMALS)
 
 
 def _at(point: Point, corner: Point) -> Point:
@@ -196,9 +224,13 @@ def _left(sheet: Sheet, faces: Sorted) -> list[Note]:
     return notes
 
 
-def _asks(rooms: tuple[Room, ...], exits: tuple[Exit, ...]) -> list[Note]:
+def _asks(rooms: tuple[Room, ...], exits: tuple[Exit, ...], faces: Sorted) -> list[Note]:
     if not rooms:
         return [Note("tracing", "No lines close a room here. Trace the rooms by hand.")]
+    asks = []
+    if faces.lost_labels:
+        names = ", ".join(dict.fromkeys(label.name for label in faces.lost_labels))
+        asks.append(Note("tracing", f"No walls close {names}. Trace what is missing by hand."))
     if not exits:
-        return [Note("way-out", "No door leads outside. Say which opening is the way out.")]
-    return []
+        asks.append(Note("way-out", "No door leads outside. Say which opening is the way out."))
+    return asks

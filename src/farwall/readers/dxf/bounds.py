@@ -7,15 +7,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import dist
 
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.sheet import Role, Sheet, Stroke
+from farwall.readers.dxf.sheet import Role, Sheet, Stroke, Swing
 
 GRID_M = 0.0001
 """Lines nearer than this are one line: a tenth of a millimetre."""
 _TOUCH_M = 0.006
+_LEAF_M = (0.3, 1.6)
+_SWEEP_DEG = (10.0, 185.0)
+_NO_DOORS = {Role.FIXTURE, Role.PAPER, Role.STAIR}
 _STRONG = {Role.WALL, Role.OUTLINE, Role.HEADER, Role.AREA}
 
 
@@ -27,6 +31,8 @@ class Bounds:
     jambs: tuple[Stroke, ...]
     loose: tuple[Stroke, ...]
     doubles: int
+    gaps: tuple[tuple[Point, float], ...] = ()
+    """Where two lines just missed each other and were joined, and by how much [m]."""
 
     @property
     def closing(self) -> tuple[Stroke, ...]:
@@ -36,16 +42,54 @@ class Bounds:
 
 def find_bounds(sheet: Sheet) -> Bounds:
     """The bounds of the rooms on a sheet in metres."""
+    doors = door_swings(sheet)
     strokes = [s for s in sheet.strokes if s.length > GRID_M]
-    strong = _undashed([s for s in strokes if s.role in _STRONG and not s.block])
-    if not any(s.role in {Role.WALL, Role.AREA} for s in strong):
-        strong += _undashed([s for s in strokes if s.role is Role.OTHER and not s.block])
-    single, doubles = _without_doubles(strong)
+    drawn = _undashed([s for s in strokes if s.role in _STRONG])
+    if not any(s.role in {Role.WALL, Role.AREA} for s in drawn):
+        others = [s for s in strokes if s.role is Role.OTHER]
+        drawn += _undashed([s for s in others if not s.block] or others)
+    tree = shapely.STRtree([line(s) for s in drawn])
+    leaves = [s for s in drawn if any(_is_leaf(s, swing, tree) for swing in doors)]
+    taken = set(map(id, leaves))
+    single, doubles = _without_doubles([s for s in drawn if id(s) not in taken])
     openings = [s for s in strokes if s.role is Role.OPENING]
     jambs = _held_at_both_ends(openings, single)
     kept = set(map(id, jambs))
     loose = [s for s in openings if id(s) not in kept]
-    return Bounds(tuple(single), tuple(jambs), tuple(loose), doubles)
+    return Bounds(tuple(single), tuple(jambs), (*loose, *leaves), doubles)
+
+
+def footprint_only(bounds: Bounds) -> list[shapely.LineString]:
+    """The lines of the footprint along which no wall is drawn."""
+    walls = [line(s).buffer(0.01) for s in bounds.closing if s.role is not Role.OUTLINE]
+    solid = shapely.unary_union(walls)
+    outline = [line(s).difference(solid) for s in bounds.strong if s.role is Role.OUTLINE]
+    return [part for rest in outline for part in shapely.get_parts(rest).tolist()]
+
+
+def door_swings(sheet: Sheet) -> list[Swing]:
+    """The arcs that a door's leaf could make, whatever layer they are on."""
+    return [
+        swing
+        for swing in sheet.swings
+        if swing.role not in _NO_DOORS
+        and _LEAF_M[0] <= swing.radius <= _LEAF_M[1]
+        and _SWEEP_DEG[0] <= swing.sweep_deg <= _SWEEP_DEG[1]
+    ]
+
+
+def _is_leaf(stroke: Stroke, swing: Swing, tree: shapely.STRtree) -> bool:
+    """Whether a stroke is a piece of a swing's own arc, or the open leaf from hinge to tip."""
+    ends = (stroke.start, stroke.end)
+    away = [dist(swing.centre, end) for end in ends]
+    if stroke.curve:
+        return all(abs(a - swing.radius) < 0.01 for a in away)
+    hinged = min(away) < 0.01 and abs(max(away) - swing.radius) < 0.02
+    tip = max(ends, key=lambda end: dist(swing.centre, end))
+    if not hinged or stroke.role is Role.HEADER or min(dist(tip, e) for e in swing.ends) > 0.02:
+        return False
+    # An open leaf stands free at its tip; a line from jamb to jamb is a sill or a head.
+    return len(tree.query(shapely.Point(tip), predicate="dwithin", distance=_TOUCH_M)) <= 2
 
 
 def line(stroke: Stroke) -> shapely.LineString:
@@ -59,10 +103,11 @@ def _undashed(strokes: list[Stroke]) -> list[Stroke]:
 
 
 def _without_doubles(strokes: Sequence[Stroke]) -> tuple[list[Stroke], int]:
-    seen: dict[tuple[Point, Point], Stroke] = {}
+    seen: dict[tuple[bool, Point, Point], Stroke] = {}
     for stroke in strokes:
+        # A head keeps its own jambs though a wall has them too: it is read as a whole.
         ends = sorted(_rounded(point) for point in (stroke.start, stroke.end))
-        seen.setdefault((ends[0], ends[1]), stroke)
+        seen.setdefault((stroke.role is Role.HEADER, ends[0], ends[1]), stroke)
     return list(seen.values()), len(strokes) - len(seen)
 
 

@@ -11,9 +11,6 @@ import shapely
 from farwall.floor.geometry import Point, polygons_of
 from farwall.readers.dxf.bounds import GRID_M
 
-SNAP_M = 0.03
-"""A gap that no door fits through and no wall is thinner than: closed without asking."""
-
 
 @dataclass(frozen=True)
 class Face:
@@ -26,23 +23,6 @@ class Face:
 def noded(lines: list[shapely.LineString]) -> shapely.Geometry:
     """The lines cut at every crossing, on a grid of a tenth of a millimetre."""
     return shapely.unary_union(shapely.MultiLineString(lines), grid_size=GRID_M)
-
-
-def gap_closers(lines: list[shapely.LineString]) -> list[shapely.LineString]:
-    """Short lines from each loose end to the nearest other line within the snap distance."""
-    pieces = shapely.get_parts(noded(lines))
-    if not len(pieces):
-        return []
-    tree = shapely.STRtree(pieces)
-    closers = []
-    for index, point in _loose_ends(pieces):
-        near = tree.query(shapely.Point(point), predicate="dwithin", distance=SNAP_M)
-        others = [pieces[i] for i in near if i != index]
-        if others:
-            nearest = min(others, key=lambda other: other.distance(shapely.Point(point)))
-            foot = nearest.interpolate(nearest.project(shapely.Point(point)))
-            closers.append(shapely.LineString([point, foot]))
-    return [closer for closer in closers if closer.length > 0]
 
 
 def loose_ends(lines: list[shapely.LineString]) -> list[tuple[Point, Point]]:

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
 MOST_ENTITIES = 200_000
 DEEPEST_BLOCK = 6
-FARTHEST = 1e9
+FARTHEST = 1e11
 _CURVES = {"ARC", "CIRCLE", "ELLIPSE", "SPLINE", "LWPOLYLINE", "POLYLINE", "LINE"}
 _EXPLODED = {"INSERT", "MLINE"}
 _PASSED_OVER = {"HATCH", "LEADER", "MULTILEADER", "POINT", "VIEWPORT", "IMAGE", "WIPEOUT", "ATTDEF",
@@ -117,9 +117,10 @@ class Gatherer:
         if len(points) > 3 and points[0] == points[-1]:
             self._ring(points[:-1], name, dashed=dashed, block=block)
             return
+        layer, curve = plain_layer(name), kind == "ARC"
         for start, end in pairwise(points):
             if start != end:
-                self.strokes.append(Stroke(start, end, plain_layer(name), role, dashed, block))
+                self.strokes.append(Stroke(start, end, layer, role, dashed, block, curve))
 
     def _ring(self, points: list[Point], name: str, *, dashed: bool, block: str) -> None:
         role, layer = role_of(name), plain_layer(name)

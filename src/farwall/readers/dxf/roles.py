@@ -8,6 +8,7 @@ that says nothing is `other`, and geometry decides.
 from __future__ import annotations
 
 import re
+import unicodedata
 
 from farwall.readers.dxf.sheet import Role
 
@@ -21,7 +22,8 @@ _WORDS: tuple[tuple[Role, str], ...] = (
         Role.PAPER,
         (
             "DIM DIMS DIMENSION DIMENSIONS TEXT TXT NOTE NOTES ANNO ANNTEXT ANNOTATION SYMB SYMBOL "
-            "HATCH PATT GRID DEFPOINTS TITLE TTLB BORDER SHEET VPORT VIEWPORT NORTH LEADER KEYN"
+            "FURN FURNITURE MOBEL MOEBEL HATCH PATT GRID DEFPOINTS TITLE TTLB BORDER SHEET VPORT "
+            "VIEWPORT NORTH LEADER KEYN"
         ),
     ),
     (Role.STAIR, "STAIR STAIRS STRS TREPPE ESCALIER"),
@@ -30,14 +32,14 @@ _WORDS: tuple[tuple[Role, str], ...] = (
         Role.OPENING,
         (
             "OPENING OPENINGS OPNG OPN DOOR DOORS DR WINDOW WINDOWS WIN WDW GLAZ GLAZING SASH TUER "
-            "TUR FENSTER PORTE PORTES FENETRE PUERTA PUERTAS VENTANA VENTANAS"
+            "TUR TUREN TUEREN FENSTER PORTE PORTES FENETRE PUERTA PUERTAS VENTANA VENTANAS"
         ),
     ),
     (
         Role.WALL,
         (
-            "WALL WALLS PARTITION PARTITIONS PRTN MUR MURS WAND WAENDE MAUER MAUERN MURO MUROS "
-            "PARED PAREDES MURI PARETE VAEGG"
+            "WALL WALLS PARTITION PARTITIONS PRTN MUR MURS WAND WANDE WAENDE MAUER MAUERN MURO "
+            "MUROS PARED PAREDES MURI PARETE VAEGG"
         ),
     ),
     (Role.OUTLINE, "FOOTPRINT OUTLINE OUTL PERIMETER PERIM"),
@@ -45,7 +47,7 @@ _WORDS: tuple[tuple[Role, str], ...] = (
     (
         Role.FIXTURE,
         (
-            "FIXTURE FIXTURES FIXT CASE CASEWORK CABINET CABINETS CAB FURN FURNITURE EQPM EQUIP "
+            "FIXTURE FIXTURES FIXT CASE CASEWORK CABINET CABINETS CAB EQPM EQUIP "
             "APPL APPLIANCE APPLIANCES SANITARY SANR PLUMB PLUMBING MILLWORK ISLAND TUB "
             "COUNTER FLOR"
         ),
@@ -62,7 +64,8 @@ def plain_layer(name: str) -> str:
 
 def role_of(layer: str) -> Role:
     """What the strokes of a layer stand for."""
-    parts = [part for part in re.split(r"[^A-Z]+", plain_layer(layer).upper()) if part]
+    plain = unicodedata.normalize("NFKD", plain_layer(layer)).encode("ascii", "ignore").decode()
+    parts = [part for part in re.split(r"[^A-Z]+", plain.upper()) if part]
     roles = {_ROLE_OF[part] for part in parts if part in _ROLE_OF}
     for role in [*_ORDER, Role.AREA]:
         if role in roles:

@@ -6,17 +6,20 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
 from farwall.readers.dxf.faces import Face
 from farwall.readers.dxf.labels import Label, names_among
 from farwall.readers.dxf.portals import Portal
-from farwall.readers.room_names import is_outdoors
+from farwall.readers.room_names import is_outdoors, is_room_word
 
 ROOM_BREADTH_M = 0.45
 """Narrower faces are wall bodies: no closet is that shallow (common practice, no source)."""
 _LEAF_M = 0.06
+_HAIR_M = 0.005
 _SHAFT_M2 = 1.5
+_OPEN_SHARE = 0.2
 
 
 @dataclass(frozen=True)
@@ -49,44 +52,69 @@ class Sorted:
     lost_labels: list[Label] = field(default_factory=list)
 
 
-def sort_faces(faces: Sequence[Face], portals: Sequence[Portal], labels: Sequence[Label]) -> Sorted:
-    """Rooms and outside slabs among the faces, with what could not be placed."""
+def sort_faces(
+    faces: Sequence[Face],
+    portals: Sequence[Portal],
+    labels: Sequence[Label],
+    outline: Sequence[shapely.LineString] = (),
+) -> Sorted:
+    """Rooms and outside slabs among the faces, with what could not be placed.
+
+    `outline` is what only the footprint of the house draws: no wall stands there.
+    """
+    footprint = shapely.unary_union(list(outline)).buffer(0.003)
     under = shapely.unary_union([portal.shape.buffer(0.01) for portal in portals])
     wide = [f for f in faces if f.breadth_m >= ROOM_BREADTH_M and not under.covers(f.shape)]
-    leaves = [f.shape for f in faces if f.breadth_m < _LEAF_M]
+    leaves = [f.shape for f in faces if _HAIR_M < f.breadth_m < _LEAF_M]
     sorted_faces = Sorted()
     placed: set[int] = set()
     for face in wide:
         inside = [label for label in labels if face.shape.intersects(shapely.Point(label.at))]
         placed.update(map(id, inside))
-        _place(face.shape, tuple(names_among(inside)), portals, sorted_faces)
+        found = Found(face.shape, tuple(names_among(inside)))
+        if _is_outdoors(found, footprint):
+            _set_outside(found, sorted_faces)
+        else:
+            _place(found, portals, sorted_faces)
     _fill_leaves(sorted_faces, leaves)
     sorted_faces.lost_labels = [
-        label for label in labels if label.size and label.name and id(label) not in placed
+        label
+        for label in labels
+        if label.name
+        and id(label) not in placed
+        and (label.size or is_room_word(label.name))
+        and not is_outdoors(label.name)
     ]
     return sorted_faces
 
 
-def _place(
-    shape: shapely.Polygon, labels: tuple[Label, ...], portals: Sequence[Portal], into: Sorted
-) -> None:
-    found = Found(shape, labels)
-    names = [label.name for label in labels if label.name]
-    if names and all(is_outdoors(name) for name in names):
-        into.outdoors.append(found)
-        what = (
-            f"{found.name} ({shape.area:.1f} m²) is a slab outside the house: not among the rooms."
-        )
-        into.left.append(Note("outside-slab", what, _place_of(shape)))
-    elif names or shape.area >= _SHAFT_M2 or _has_way_in(shape, portals):
+def _is_outdoors(found: Found, footprint: BaseGeometry) -> bool:
+    """Named like a deck or a porch; or nameless and open to one side but for the footprint."""
+    names = [label.name for label in found.labels if label.name]
+    if names:
+        return all(is_outdoors(name) for name in names)
+    edge = found.shape.boundary
+    return float(edge.intersection(footprint).length) > _OPEN_SHARE * edge.length
+
+
+def _set_outside(found: Found, into: Sorted) -> None:
+    into.outdoors.append(found)
+    name = found.name or "A nameless slab"
+    area = found.shape.area
+    what = f"{name} ({area:.1f} m²) is a slab outside the house: not among the rooms."
+    into.left.append(Note("outside-slab", what, _place_of(found.shape)))
+
+
+def _place(found: Found, portals: Sequence[Portal], into: Sorted) -> None:
+    if found.name or found.shape.area >= _SHAFT_M2 or _has_way_in(found.shape, portals):
         into.rooms.append(found)
-    else:
-        into.shafts.append(shape)
-        what = (
-            f"A closed shape of {shape.area:.1f} m² without a name or a way in "
-            "(a shaft or a chase?) was left out."
-        )
-        into.left.append(Note("closed-shape", what, _place_of(shape)))
+        return
+    into.shafts.append(found.shape)
+    what = (
+        f"A closed shape of {found.shape.area:.1f} m² without a name or a way in "
+        "(a shaft or a chase?) was left out."
+    )
+    into.left.append(Note("closed-shape", what, _place_of(found.shape)))
 
 
 def _has_way_in(shape: shapely.Polygon, portals: Sequence[Portal]) -> bool:
@@ -111,7 +139,7 @@ def _fill_leaves(into: Sorted, leaves: list[shapely.Polygon]) -> None:
         for index, room in enumerate(into.rooms):
             shared = room.shape.boundary.intersection(leaf.boundary.buffer(0.002)).length
             if shared > 0.55 * leaf.length:
-                whole = room.shape.union(leaf.buffer(0.001)).buffer(0)
+                whole = room.shape.union(leaf)
                 if isinstance(whole, shapely.Polygon):
                     into.rooms[index] = Found(whole, room.labels)
 

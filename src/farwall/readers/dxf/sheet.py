@@ -36,6 +36,8 @@ class Stroke:
     role: Role
     dashed: bool = False
     block: str = ""
+    curve: bool = False
+    """Part of an arc that was cut into straight pieces."""
 
     @property
     def length(self) -> float:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass
-from math import hypot
+from math import hypot, log
 
 from farwall.facts.reading import Note
 from farwall.readers.dxf.rays import free_spans
@@ -21,8 +21,10 @@ METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
 HEADER_UNITS = {1: "in", 2: "ft", 4: "mm", 5: "cm", 6: "m"}
 IN_WORDS = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres"}
 _CLOSE = 0.02  # of the unit: a drawn length and its lettering differ by rounding only
+_ANY_LEAF_M = (0.3, 2.5)
 _LEAF_M = (0.55, 1.1)  # a single leaf's usual width: common practice, no source
-_HOUSE_M = (2.5, 250.0)  # the longer side of a floor plan: common practice, no source
+_USUAL_HOUSE_M = 15.0
+_HOUSE_M = (1.0, 250.0)  # the longer side of a floor plan: common practice, no source
 
 
 @dataclass(frozen=True)
@@ -48,7 +50,7 @@ def find_unit(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> UnitFin
         return _told(scale_m_per_unit, header, measured)
     if measured:
         return _settled(measured, header, _evidence_words(votes, measured))
-    if header and header in likely:
+    if header in likely and _swings_fit(sheet, METRES[header]):
         return UnitFinding(METRES[header], header, header, METRES[header])
     swings = _swing_unit(sheet)
     if swings:
@@ -168,9 +170,10 @@ def _unknown(sheet: Sheet, header: str, likely: list[str]) -> UnitFinding:
         f"{about}The drawing does not show its unit. Say how many metres one drawing unit is, "
         "for instance --scale 0.0254 for inches or --scale 0.001 for millimetres.",
     )
-    unit = likely[0] if likely else ""
     extent = _extent(sheet)
-    working = METRES[unit] if unit else (15.0 / extent if extent > 0 else 1.0)
+    usual = sorted(likely, key=lambda unit: abs(log(extent * METRES[unit] / _USUAL_HOUSE_M)))
+    unit = usual[0] if usual else ""
+    working = METRES[unit] if unit else (_USUAL_HOUSE_M / extent if extent > 0 else 1.0)
     return UnitFinding(None, "", header, working, asks=(ask,))
 
 
@@ -187,6 +190,12 @@ def _swing_unit(sheet: Sheet) -> str:
     fits = [u for u, metres in METRES.items() if _LEAF_M[0] <= middle * metres <= _LEAF_M[1]]
     likely = [unit for unit in fits if unit in _likely_units(sheet)]
     return likely[0] if len(likely) == 1 else ""
+
+
+def _swings_fit(sheet: Sheet, metres: float) -> bool:
+    """Whether the doors' swings would have the size of a door's leaf; true where none is drawn."""
+    radii = sorted(s.radius for s in sheet.swings if s.role is Role.OPENING)
+    return not radii or _ANY_LEAF_M[0] <= radii[len(radii) // 2] * metres <= _ANY_LEAF_M[1]
 
 
 def _extent(sheet: Sheet) -> float:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
 import shapely
 
 from farwall.facts.reading import Note
-from farwall.floor.geometry import Point
+from farwall.floor.geometry import polygons_of
 from farwall.floor.nouns import OpeningKind
 from farwall.readers.dxf.portals import Portal
 from farwall.readers.dxf.rooms import Sorted, side_share
@@ -16,6 +16,8 @@ from farwall.readers.dxf.signs import Signs
 
 _PROBE_M = 0.05
 _NARROWEST_EXIT_M = 0.6
+_GAP_M = 0.5
+_SIGHT_M = 12.0
 
 
 @dataclass(frozen=True)
@@ -37,11 +39,20 @@ class Ways:
     left: list[Note] = field(default_factory=list)
 
 
-def find_ways(portals: Sequence[Portal], signs: Sequence[Signs], faces: Sorted) -> Ways:
-    """Each portal as an opening or a window; portals that lead nowhere are listed as left."""
+def find_ways(
+    portals: Sequence[Portal],
+    signs: Sequence[Signs],
+    faces: Sorted,
+    lines: Sequence[shapely.LineString],
+) -> Ways:
+    """Each portal as an opening or a window; portals that lead nowhere are listed as left.
+
+    `lines` are all lines that close rooms: what lies between them unclosed is not outside.
+    """
     ways = Ways()
+    inside = _Unclosed(lines, faces)
     for portal, sign in zip(portals, signs, strict=True):
-        sides = [_side(portal, which, faces) for which in (0, 1)]
+        sides = [_side(portal, which, faces, inside) for which in (0, 1)]
         rooms = tuple(side for side in sides if isinstance(side, int))
         if not rooms:
             continue
@@ -50,11 +61,42 @@ def find_ways(portals: Sequence[Portal], signs: Sequence[Signs], faces: Sorted) 
                 f"An opening {portal.width_m:.2f} m wide leads from a room into a wall or a shaft."
             )
             ways.left.append(Note("opening-nowhere", what, portal.middle))
+        elif "unclosed" in sides and not sign.window:
+            what = (
+                f"An opening {portal.width_m:.2f} m wide leads to floor that no walls close: it is "
+                "neither outside nor a room that could be read."
+            )
+            ways.left.append(Note("opening-to-unclosed", what, portal.middle))
         elif sign.window:
             ways.windows.append(Way("outside", portal, rooms, sign))
         else:
             _add(ways, portal, rooms, sign)
     return ways
+
+
+class _Unclosed:
+    """The floor inside the house that no walls close: not a room, and not outside either."""
+
+    def __init__(self, lines: Sequence[shapely.LineString], faces: Sorted) -> None:
+        walls = shapely.unary_union(list(lines)).buffer(_GAP_M)
+        filled = [shapely.Polygon(part.exterior) for part in polygons_of(walls)]
+        self._house = shapely.unary_union(filled).buffer(-_GAP_M - _PROBE_M / 2)
+        self._outdoors = shapely.unary_union([found.shape for found in faces.outdoors])
+        self._labels = [shapely.Point(label.at) for label in faces.lost_labels]
+        self._tree = shapely.STRtree(list(lines))
+
+    def holds(self, probe: shapely.Point) -> bool:
+        """Whether a point lies between the walls, or in sight of a room name that was lost."""
+        if self._outdoors.intersects(probe):
+            return False
+        return bool(self._house.intersects(probe)) or any(map(self._sees(probe), self._labels))
+
+    def _sees(self, probe: shapely.Point) -> Callable[[shapely.Point], bool]:
+        def sees(label: shapely.Point) -> bool:
+            sight = shapely.LineString([probe, label])
+            return sight.length < _SIGHT_M and not len(self._tree.query(sight, "intersects"))
+
+        return sees
 
 
 def _add(ways: Ways, portal: Portal, rooms: tuple[int, ...], signs: Signs) -> None:
@@ -83,28 +125,20 @@ def _kind(portal: Portal, rooms: tuple[int, ...], signs: Signs) -> OpeningKind:
     return "cased" if portal.found_by == "head" else "wide"
 
 
-def _side(portal: Portal, which: int, faces: Sorted) -> int | str:
-    """What lies on one side: the place of a room in the list, `outside`, or `shut`."""
+def _side(portal: Portal, which: int, faces: Sorted, inside: _Unclosed) -> int | str:
+    """What lies on one side: a room's place in the list, `outside`, `shut` or `unclosed`."""
     face = portal.faces[which]
     shares = [(side_share(room.shape, face), -index) for index, room in enumerate(faces.rooms)
               if room.shape.distance(shapely.LineString(face)) < 0.01]  # fmt: skip
-    if shares and max(shares)[0] > 0.5:
+    if shares and max(shares)[0] > 0.5 and not portal.thin:
         return -max(shares)[1]
-    probe = shapely.Point(_beyond(portal, which))
+    probe = shapely.Point(portal.beyond(which, _PROBE_M))
     for index, room in enumerate(faces.rooms):
         if room.shape.intersects(probe):
             return index
     if any(shaft.intersects(probe) for shaft in faces.shafts):
         return "shut"
-    return "outside"
-
-
-def _beyond(portal: Portal, which: int) -> Point:
-    """A point just off the middle of one face, away from the seam."""
-    (a, b), (mx, my) = portal.faces[which], portal.middle
-    fx, fy = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2
-    reach = portal.depth_m / 2
-    return fx + (fx - mx) / reach * _PROBE_M, fy + (fy - my) / reach * _PROBE_M
+    return "unclosed" if inside.holds(probe) else "outside"
 
 
 def is_exit(way: Way) -> bool:

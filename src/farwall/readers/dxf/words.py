@@ -73,6 +73,6 @@ def _moved(point: Any, right: float, rise: float, turned_deg: float) -> Point:
     turn = radians(turned_deg)
     x = float(point[0]) + right * cos(turn) - rise * sin(turn)
     y = float(point[1]) + right * sin(turn) + rise * cos(turn)
-    if not (isfinite(x) and isfinite(y)) or max(abs(x), abs(y)) > 1e9:
+    if not (isfinite(x) and isfinite(y)) or max(abs(x), abs(y)) > 1e11:
         raise ValueError("lettering beyond any sheet")
     return x, y

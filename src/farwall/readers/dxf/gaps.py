@@ -1,0 +1,115 @@
+"""Wall ends that stop in the open: caps for double lines, gaps in single ones."""
+
+from __future__ import annotations
+
+from itertools import combinations
+from math import dist, hypot
+
+import shapely
+
+from farwall.floor.geometry import Point
+from farwall.readers.dxf.bounds import Bounds, line
+from farwall.readers.dxf.faces import loose_ends
+from farwall.readers.dxf.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
+from farwall.readers.dxf.sheet import Role, Stroke, Swing
+
+_ALIGNED_M = 0.03
+_TOUCH_M = 0.05
+End = tuple[Point, Point]
+"""A loose end, and a point further back on its line."""
+
+
+def end_caps(lines: list[shapely.LineString]) -> list[Stroke]:
+    """A stroke across each wall whose two faces stop side by side with nothing between them."""
+    pairs = []
+    for first, second in combinations(loose_ends(lines), 2):
+        across = dist(first[0], second[0])
+        if WALL_DEPTH_M[0] <= across <= WALL_DEPTH_M[1] and _side_by_side(first, second):
+            pairs.append((across, first[0], second[0]))
+    taken: set[Point] = set()
+    caps = []
+    for _, start, end in sorted(pairs):
+        if not {start, end} & taken:
+            taken |= {start, end}
+            caps.append(Stroke(start, end, "", Role.WALL))
+    return caps
+
+
+def line_portals(
+    lines: list[shapely.LineString], bounds: Bounds, swings: list[Swing], known: list[Portal]
+) -> list[Portal]:
+    """Portals without depth, where walls are single lines: gaps in line, windows, swings."""
+    ends = loose_ends(lines)
+    gaps = [
+        Portal(((a[0], b[0]), (a[0], b[0])), "line")
+        for a, b in combinations(ends, 2)
+        if _in_line(a, b)
+    ]
+    gaps += [_thin(s.start, s.end) for s in bounds.jambs if s.length >= PASSAGE_M[0]]
+    gaps += [portal for swing in swings for portal in _shut_leaves(swing, ends, lines)]
+    gaps.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
+    tree = shapely.STRtree([line(s) for s in bounds.strong])
+    found: list[Portal] = []
+    for portal in gaps:
+        if not _crossed(portal, tree) and clear_of(portal, found + known):
+            found.append(portal)
+    return found
+
+
+def _thin(start: Point, end: Point) -> Portal:
+    return Portal(((start, end), (start, end)), "line")
+
+
+def _side_by_side(first: End, second: End) -> bool:
+    """Two loose ends that come from the same way and stop at the same place."""
+    a, b, across = _way(first), _way(second), _unit(first[0], second[0])
+    same = a[0] * b[0] + a[1] * b[1] > 0.99
+    return same and abs(a[0] * across[0] + a[1] * across[1]) < 0.2
+
+
+def _in_line(first: End, second: End) -> bool:
+    """Two loose ends of one line with a gap between them that a person could pass."""
+    gap = dist(first[0], second[0])
+    if not PASSAGE_M[0] <= gap <= PASSAGE_M[1]:
+        return False
+    a, b, across = _way(first), _way(second), _unit(first[0], second[0])
+    facing = a[0] * b[0] + a[1] * b[1] < -0.99
+    aside = abs(-a[0] * across[1] + a[1] * across[0]) * gap
+    return facing and a[0] * across[0] + a[1] * across[1] > 0.9 and aside < _ALIGNED_M
+
+
+def _shut_leaves(swing: Swing, ends: list[End], lines: list[shapely.LineString]) -> list[Portal]:
+    """Where a leaf would lie when shut: from its hinge to an end of its swing, wall to wall."""
+    if swing.sweep_deg > 100 or not ends:
+        return []
+    found = []
+    tree = shapely.STRtree(lines)
+    for tip in swing.ends:
+        points = [end[0] for end in ends]
+        hinge = min(points, key=lambda p: dist(p, swing.centre))
+        near = tree.query(shapely.Point(tip), predicate="dwithin", distance=_TOUCH_M)
+        if dist(hinge, swing.centre) > _TOUCH_M or not len(near):
+            continue
+        wall = lines[int(near[0])]
+        foot = wall.interpolate(wall.project(shapely.Point(tip)))
+        found.append(_thin(hinge, (float(foot.x), float(foot.y))))
+    return found
+
+
+def _crossed(portal: Portal, tree: shapely.STRtree) -> bool:
+    """Whether a wall crosses the gap or lies along it."""
+    (ax, ay), (bx, by) = portal.seam
+    dx, dy = (bx - ax) * 0.04, (by - ay) * 0.04
+    inner = shapely.LineString([(ax + dx, ay + dy), (bx - dx, by - dy)])
+    return len(tree.query(inner, predicate="intersects")) > 0
+
+
+def _way(end: End) -> Point:
+    """The way a line was going when it stopped."""
+    return _unit(end[1], end[0])
+
+
+def _unit(start: Point, end: Point) -> Point:
+    dx, dy = end[0] - start[0], end[1] - start[1]
+    length = hypot(dx, dy) or 1.0
+    return dx / length, dy / length

@@ -1,0 +1,194 @@
+"""Gaps between two jambs that look at each other, with no head drawn over them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import dist, hypot
+
+import shapely
+
+from farwall.floor.geometry import Point
+from farwall.readers.dxf.bounds import Bounds, line
+from farwall.readers.dxf.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
+from farwall.readers.dxf.sheet import Role, Stroke, Swing
+
+_ALIGNED_M = 0.03
+_HINGE_M = 0.12
+
+
+@dataclass(frozen=True)
+class Jamb:
+    """The end of a wall: its two corners, and the way out of the wall into the gap."""
+
+    start: Point
+    end: Point
+    outward: Point
+
+
+def jamb_portals(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list[Portal]:
+    """Portals between facing jambs; `caps` are wall ends that no stroke closes in the drawing."""
+    jambs = _free_jambs(bounds, caps, known)
+    walls = [s for s in bounds.strong if s.role is not Role.HEADER]
+    pairs = [
+        portal
+        for index, first in enumerate(jambs)
+        for second in jambs[index + 1 :]
+        if (portal := _facing(first, second)) is not None
+    ]
+    pairs.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
+    return _uncrossed(pairs, walls, known)
+
+
+def corner_portals(
+    bounds: Bounds, caps: list[Stroke], swings: list[Swing], known: list[Portal]
+) -> list[Portal]:
+    """Portals from a jamb to the face of a wall square to it, where a leaf swings."""
+    walls = [s for s in bounds.strong if s.role is not Role.HEADER]
+    tree = shapely.STRtree([line(s) for s in walls])
+    found = []
+    for jamb in _free_jambs(bounds, caps, known):
+        near = [s for s in swings if min(dist(s.centre, jamb.start), dist(s.centre, jamb.end))
+                < max(_HINGE_M, 1.15 * s.radius)]  # fmt: skip
+        for swing in near:
+            portal = _to_wall(jamb, swing, walls, tree)
+            if portal is not None:
+                found.append(portal)
+    found.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
+    return _uncrossed(found, walls, known)
+
+
+def _uncrossed(pairs: list[Portal], walls: list[Stroke], known: list[Portal]) -> list[Portal]:
+    """The narrowest portals that no wall runs across and that lie apart from each other."""
+    lines = [line(s) for s in walls]
+    tree = shapely.STRtree(lines)
+    found: list[Portal] = []
+    for portal in pairs:
+        inner = portal.shape.buffer(-min(0.02, portal.depth_m / 4))
+        hits = [walls[int(i)] for i in tree.query(inner, predicate="intersects")]
+        if all(_runs_along(s, portal) for s in hits) and clear_of(portal, found + known):
+            found.append(portal)
+    return found
+
+
+def _runs_along(stroke: Stroke, portal: Portal) -> bool:
+    """Glass and panels run along the wall; a wall across the gap does not."""
+    (ax, ay), (bx, by) = portal.seam
+    dx, dy = stroke.end[0] - stroke.start[0], stroke.end[1] - stroke.start[1]
+    aside = abs(dx * (by - ay) - dy * (bx - ax)) / portal.width_m
+    return aside < 0.5 * portal.depth_m
+
+
+def _free_jambs(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list[Jamb]:
+    """Short strokes across the end of a wall: both wall faces leave from them the same way."""
+    strokes = [s for s in bounds.closing if s.role is not Role.HEADER] + caps
+    if not strokes:
+        return []
+    ends = _Ends(strokes)
+    found = []
+    for stroke in strokes:
+        if _is_short(stroke) and not any(_on_jamb(stroke, portal) for portal in known):
+            outward = _outward(stroke, ends)
+            if outward:
+                found.append(Jamb(stroke.start, stroke.end, outward))
+    return found
+
+
+def _is_short(stroke: Stroke) -> bool:
+    """As long as a wall is deep."""
+    return WALL_DEPTH_M[0] <= stroke.length <= WALL_DEPTH_M[1]
+
+
+class _Ends:
+    """Which strokes meet where; a sill, a pane or the footprint may run across a gap."""
+
+    def __init__(self, strokes: list[Stroke]) -> None:
+        self.strokes = strokes
+        self._tree = shapely.STRtree([line(s) for s in strokes])
+        self._spans = {id(s) for s in strokes if s.role is Role.OUTLINE or self._may_span_a_gap(s)}
+
+    def meeting(self, point: Point, stroke: Stroke) -> list[Stroke]:
+        """The other strokes that touch a point."""
+        near = self._tree.query(shapely.Point(point), predicate="dwithin", distance=0.004)
+        others = [self.strokes[int(index)] for index in near]
+        return [s for s in others if s is not stroke and s.role is not Role.OPENING]
+
+    def is_firm(self, stroke: Stroke) -> bool:
+        """Whether a stroke can only be a wall face."""
+        return id(stroke) not in self._spans
+
+    def _may_span_a_gap(self, stroke: Stroke) -> bool:
+        if not PASSAGE_M[0] <= stroke.length <= PASSAGE_M[1]:
+            return False
+        return all(
+            any(_is_short(s) and _is_square(s, stroke) for s in self.meeting(point, stroke))
+            for point in (stroke.start, stroke.end)
+        )
+
+
+def _outward(stroke: Stroke, ends: _Ends) -> Point | None:
+    """The way out of the wall that a stroke closes: both faces leave it on the other side."""
+    found = []
+    for side in (1.0, -1.0):
+        ways = [_leaving(stroke, point, ends) for point in (stroke.start, stroke.end)]
+        walled = all(side in way for way in ways)
+        if walled and not any(way.get(-side, False) for way in ways):
+            dx, dy = stroke.end[0] - stroke.start[0], stroke.end[1] - stroke.start[1]
+            found.append((side * dy / stroke.length, -side * dx / stroke.length))
+    return found[0] if len(found) == 1 else None
+
+
+def _leaving(stroke: Stroke, point: Point, ends: _Ends) -> dict[float, bool]:
+    """On which sides other lines leave from an end, square to the stroke; true for firm ones."""
+    ux = (stroke.end[0] - stroke.start[0]) / stroke.length
+    uy = (stroke.end[1] - stroke.start[1]) / stroke.length
+    sides: dict[float, bool] = {}
+    for other in ends.meeting(point, stroke):
+        for end in (other.start, other.end):
+            vx, vy = end[0] - point[0], end[1] - point[1]
+            reach = hypot(vx, vy)
+            if reach > 0.01 and abs(vx * ux + vy * uy) < 0.1 * reach:
+                side = 1.0 if ux * vy - uy * vx > 0 else -1.0
+                sides[side] = sides.get(side, False) or ends.is_firm(other)
+    return sides
+
+
+def _is_square(first: Stroke, second: Stroke) -> bool:
+    ax, ay = first.end[0] - first.start[0], first.end[1] - first.start[1]
+    bx, by = second.end[0] - second.start[0], second.end[1] - second.start[1]
+    return abs(ax * bx + ay * by) < 0.1 * first.length * second.length
+
+
+def _facing(first: Jamb, second: Jamb) -> Portal | None:
+    """The portal between two jambs that look at each other squarely."""
+    if first.outward[0] * second.outward[0] + first.outward[1] * second.outward[1] > -0.99:
+        return None
+    ends = sorted((second.start, second.end), key=lambda p: dist(p, first.start))
+    (a, c), (b, d) = (first.start, first.end), (ends[0], ends[1])
+    ox, oy = first.outward
+    for start, end in ((a, b), (c, d)):
+        vx, vy = end[0] - start[0], end[1] - start[1]
+        ahead, aside = vx * ox + vy * oy, abs(-vx * oy + vy * ox)
+        if not PASSAGE_M[0] <= ahead <= PASSAGE_M[1] or aside > _ALIGNED_M:
+            return None
+    return Portal(((a, b), (c, d)), "jambs")
+
+
+def _to_wall(jamb: Jamb, swing: Swing, walls: list[Stroke], tree: shapely.STRtree) -> Portal | None:
+    """The rectangle from a jamb straight on to the next wall, if a leaf of that width swings."""
+    ox, oy = jamb.outward
+    faces = []
+    for x, y in (jamb.start, jamb.end):
+        start = x + ox * 0.05, y + oy * 0.05
+        way = shapely.LineString([start, (x + ox * PASSAGE_M[1], y + oy * PASSAGE_M[1])])
+        hits = [way.intersection(line(walls[int(i)])) for i in tree.query(way, "intersects")]
+        reach = min((hit.distance(shapely.Point(x, y)) for hit in hits), default=0.0)
+        if not 0.85 * swing.radius <= reach <= 1.15 * swing.radius + 0.05:
+            return None
+        faces.append(((x, y), (x + ox * reach, y + oy * reach)))
+    portal = Portal((faces[0], faces[1]), "corner")
+    corners = [point for face in portal.faces for point in face]
+    return portal if min(dist(swing.centre, c) for c in corners) < _HINGE_M else None
+
+
+def _on_jamb(stroke: Stroke, portal: Portal) -> bool:
+    return all(portal.shape.distance(shapely.Point(p)) < 0.01 for p in (stroke.start, stroke.end))
