@@ -20,7 +20,7 @@ import numpy.typing as npt
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.floor.geometry import Point
+from farwall.floor.geometry import Point, polygons_of
 
 _CORNER_IN_M = 0.001
 """Corners are looked from one millimetre inside the floor, so that no sight line grazes a wall."""
@@ -170,7 +170,10 @@ def _exit_line(
 
 def _opened(cell: BaseGeometry) -> BaseGeometry:
     """The cell without slivers, a little wider than it was, so that cells overlap."""
-    narrow = shapely.buffer(cell, -_SLIVER_M, join_style="mitre")
+    wide = shapely.union_all([part for part in polygons_of(cell) if part.area > _LEAST_SERVED_M2])
+    # Legs of no length would set the mitred buffer dividing by zero.
+    wide = wide.simplify(_SLIVER_M / 100)
+    narrow = shapely.buffer(wide, -_SLIVER_M, join_style="mitre")
     return shapely.buffer(narrow, 3 * _SLIVER_M, join_style="mitre").simplify(_SLIVER_M / 4)
 
 
