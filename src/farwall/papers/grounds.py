@@ -102,6 +102,8 @@ def rank_words(rank: str, source: str) -> str:
     if source.startswith("told"):
         return rank
     parts = [_KEYS.get(part, part) for part in source.split(", ") if part]
+    if rank == "guess":
+        parts = [part for part in parts if part != "our guess"]
     if parts and parts[0].startswith(rank):
         return ", ".join(parts)
     return ", ".join([part for part in (rank, *parts) if part])

@@ -67,7 +67,7 @@ class _Stretch:
 def wall_ticks(plan: Plan, field: Field) -> tuple[WallRun, ...]:
     """Every run of the field's rooms and fixtures that a band edge meets, lettered A, B, C….
 
-    Runs without a tick get no letter. Empty for a field without bands. Source:
+    Runs without a tick to measure get no letter. Empty for a field without bands. Source:
     plane geometry on the band polygons of the plan.
     """
     bands = [(band.order, _edges(band.polygon.shape)) for band in field.bands]
@@ -76,7 +76,7 @@ def wall_ticks(plan: Plan, field: Field) -> tuple[WallRun, ...]:
     for room, of, line in _runs(plan, field):
         stretches = sorted(_stretches(line, bands), key=lambda s: (s.low, s.high))
         ticks = tuple(_ticks(line, stretches, openings))
-        if ticks:
+        if any(tick.at_m is not None for tick in ticks):
             found.append(WallRun(_letter(len(found)), room, of, line, ticks))
     return tuple(found)
 

@@ -24,8 +24,8 @@ def fill_bands(sheet: Sheet, field: Field) -> None:
         )
 
 
-def number_bands(sheet: Sheet, field: Field) -> None:
-    """Each band's number where it begins, and an arrow the way it is sprayed.
+def number_bands(sheet: Sheet, field: Field) -> list[tuple[list[Point], float]]:
+    """Each band's number where it begins; returns each middle line and how far the number reaches.
 
     All numbers of a map have one size, the largest that finds room in every band.
     """
@@ -46,11 +46,19 @@ def number_bands(sheet: Sheet, field: Field) -> None:
         if all(places) or size == lettering.small:
             break
         sheet.board.taken[:] = before
+    reached = []
     for band, line, place in zip(bands, lines, places, strict=True):
         words = sheet.words((str(band.order),), size, bold=True)
         if place is not None:
             sheet.write(words, place, cased=True)
-        _band_arrow(sheet, line, _reached(line, place, words.width))
+        reached.append((line, _reached(line, place, words.width)))
+    return reached
+
+
+def draw_band_arrows(sheet: Sheet, lines: list[tuple[list[Point], float]]) -> None:
+    """An arrow the way each band is sprayed, beyond its number and clear of all words."""
+    for line, reached in lines:
+        _band_arrow(sheet, line, reached)
 
 
 def _number_place(sheet: Sheet, band: Band, line: list[Point], size: float) -> Point | None:

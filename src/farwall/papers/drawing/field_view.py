@@ -8,11 +8,17 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
 from farwall.papers.drawing import marks
-from farwall.papers.drawing.band_marks import fill_bands, number_bands
+from farwall.papers.drawing.band_marks import draw_band_arrows, fill_bands, number_bands
 from farwall.papers.drawing.board import Board, middle_of
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.neighbours import draw_beyond, name_beyond
-from farwall.papers.drawing.people_marks import draw_person, draw_tanks, draw_walks
+from farwall.papers.drawing.people_marks import (
+    draw_person,
+    draw_tanks,
+    draw_walks,
+    name_starts,
+    name_tanks,
+)
 from farwall.papers.drawing.scene import Scene, way_of
 from farwall.papers.drawing.sheet import (
     WAY_OUT,
@@ -61,10 +67,13 @@ def draw_field(
         name_ways_out(sheet, [way], floor, _leave_words(plan, scene, field))
     if possible:
         draw_walks(sheet, field, floor)
-        draw_person(sheet, field)
-        draw_tanks(sheet, field, clock)
+        people = draw_person(sheet, field)
+        tanks = draw_tanks(sheet, field, clock)
         draw_wall_marks(sheet, field)
-        number_bands(sheet, field)
+        lines = number_bands(sheet, field)
+        name_starts(sheet, field, people)
+        name_tanks(sheet, field, tanks)
+        draw_band_arrows(sheet, lines)
     else:
         _no(sheet, floor)
     _room_names(sheet, field)

@@ -15,6 +15,7 @@ from farwall.papers.drawing.board import Board, Words, middle_of, ring_around
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.scene import Scene
 from farwall.papers.drawing.sheet import (
+    STOP_LINE,
     Sheet,
     draw_fixtures,
     draw_openings,
@@ -127,7 +128,7 @@ def _name_room(sheet: Sheet, room: Room, head: str, part: BaseGeometry) -> None:
         sheet.write(words, centre, cased=True)
     else:
         point = place.representative_point()
-        sheet.write_near(words, (point.x, point.y))
+        sheet.write_near(words, (point.x, point.y), rings=60)
     sheet.key.append(f"{mark} {room.label}")
 
 
@@ -195,41 +196,53 @@ def _free_arrow(sheet: Sheet, shape: shapely.Polygon, start: Point, end: Point) 
 
 
 def _foot(sheet: Sheet, fields: list[Field], *, stop_lines: bool) -> None:
-    """Scale, ramp and dash explained in one row; then the key of small rooms."""
+    """Scale, ramp and dash explained in a row, or more rows where it is narrow; then the key."""
     svg, size = sheet.svg, sheet.lettering.small
     row = svg.height + size * 1.5
-    x = _EDGE
-    x += marks.scale_bar(svg, (x, row), units_per_m=sheet.frame.scale, size=size)
+    x = _EDGE + marks.scale_bar(svg, (_EDGE, row), units_per_m=sheet.frame.scale, size=size)
     x += text_width("00 ft", size) + 34
-    if fields:
-        x = _ramp_told(svg, (x, row), size)
-    if stop_lines and x + 33 + text_width("stop line", size) * 1.15 > svg.width:
-        x, row = _EDGE, row + size * 1.7
+    told = [(_ramp_told, _ramp_width(size))] if fields else []
     if stop_lines:
-        svg.line(
-            [(x, row), (x + 27, row)],
-            stroke=INK,
-            stroke_width=1.8,
-            stroke_dasharray=marks.STOP_DASH,
-        )
-        svg.text((x + 33, row + size * 0.35), "stop line", size, anchor="start", fill=SOFT)
+        told.append((_stop_told, 33 + text_width("stop line", size) * 1.15))
+    for tell, width in told:
+        if x + width > svg.width:
+            x, row = _EDGE, row + size * 2.1
+        tell(svg, (x, row), size)
+        x += width + 26
     svg.height = row + size * 1.4
     _write_key(sheet, size)
 
 
-def _ramp_told(svg: Svg, at: Point, size: float) -> float:
+def _ramp_width(size: float) -> float:
+    return (
+        (text_width("sprayed first", size) + text_width("last", size)) * 1.1 + 18 * len(RAMP) + 16
+    )
+
+
+def _ramp_told(svg: Svg, at: Point, size: float) -> None:
     x, row = at
-    shown = len(RAMP)
     svg.text((x, row + size * 0.35), "sprayed first", size, anchor="start", fill=SOFT)
     x += text_width("sprayed first", size) * 1.1 + 8
-    for k in range(shown):
+    for colour in RAMP:
         svg.element(
-            "rect", x=x, y=row - size * 0.45, width=18, height=size * 0.9,
-            fill=ramp_colour(k, shown), stroke=LINE, stroke_width=0.4,
-        )  # fmt: skip
+            "rect",
+            x=x,
+            y=row - size * 0.45,
+            width=18,
+            height=size * 0.9,
+            fill=colour,
+            stroke=LINE,
+            stroke_width=0.4,
+        )
         x += 18
     svg.text((x + 8, row + size * 0.35), "last", size, anchor="start", fill=SOFT)
-    return x + 8 + text_width("last", size) * 1.1 + 30
+
+
+def _stop_told(svg: Svg, at: Point, size: float) -> None:
+    x, row = at
+    dash = marks.STOP_DASH
+    svg.line([(x, row), (x + 27, row)], stroke=INK, stroke_width=1.8, stroke_dasharray=dash)
+    svg.text((x + 33, row + size * 0.35), STOP_LINE, size, anchor="start", fill=SOFT)
 
 
 def _write_key(sheet: Sheet, size: float) -> None:

@@ -41,9 +41,11 @@ def draw_walks(sheet: Sheet, field: Field, floor: BaseGeometry) -> None:
                 )
 
 
-def draw_person(sheet: Sheet, field: Field) -> None:
-    """Where each sprayer begins, the wand to the side of the first band."""
-    for sprayer in sorted({band.sprayer for band in field.bands}):
+def draw_person(sheet: Sheet, field: Field) -> list[tuple[Point, str]]:
+    """Where each sprayer begins, the wand to the side of the first band; returns what to name."""
+    sprayers = sorted({band.sprayer for band in field.bands})
+    places = []
+    for sprayer in sprayers:
         band = min((b for b in field.bands if b.sprayer == sprayer), key=lambda b: b.order)
         if not band.path:
             continue
@@ -56,29 +58,45 @@ def draw_person(sheet: Sheet, field: Field) -> None:
         marks.person(sheet.svg, at, wand)
         sheet.board.take((at[0] - 9, at[1] - 9, at[0] + 9, at[1] + 9))
         sheet.board.take_line([at, wand], 2)
-        many = len({band.sprayer for band in field.bands}) > 1
-        words = sheet.words(
-            (f"start {sprayer}" if many else "start",), sheet.lettering.body, bold=True
-        )
-        floor = sheet.frame.shape(sheet.scene.floor_of(field))
-        inside = centres_inside(words, floor, near=at)[:200]
-        sheet.write_near(words, at, first=inside, leader_from=60)
+        places.append((at, f"start {sprayer}" if len(sprayers) > 1 else "start"))
+    return places
 
 
-def draw_tanks(sheet: Sheet, field: Field, clock: WallClock) -> None:
-    """Where a full tank is taken, with the time; refills at one place share one mark."""
+def name_starts(sheet: Sheet, field: Field, places: list[tuple[Point, str]]) -> None:
+    """The word beside each person, on the field if there is room near, else beside it."""
+    floor = sheet.frame.shape(sheet.scene.floor_of(field))
+    for at, word in places:
+        words = sheet.words((word,), sheet.lettering.body, bold=True)
+        inside = [
+            centre
+            for centre in centres_inside(words, floor, near=at)[:300]
+            if math.dist(centre, at) < words.width / 2 + 24
+        ]
+        sheet.write_near(words, at, first=inside, leader_from=24)
+
+
+def draw_tanks(sheet: Sheet, field: Field, clock: WallClock) -> list[tuple[Point, str]]:
+    """Where a full tank is taken; refills at one place share one mark. Returns what to name."""
     places: dict[tuple[int, int], list[float]] = {}
     spot: dict[tuple[int, int], Point] = {}
     for refill in field.refills:
         near = (round(refill.at[0] / 0.5), round(refill.at[1] / 0.5))
         places.setdefault(near, []).append(refill.at_min)
         spot.setdefault(near, refill.at)
+    named = []
     for near, times in places.items():
         at = _tank_place(sheet, sheet.frame.at(spot[near]))
         marks.tank(sheet.svg, at)
         sheet.board.take((at[0] - 6, at[1] - 8, at[0] + 6, at[1] + 8))
         told = ", ".join(clock.time(minute) for minute in times[:3]) + ("…" if times[3:] else "")
-        words = sheet.words((f"full tank {told}",), sheet.lettering.body, bold=True)
+        named.append((at, f"full tank {told}"))
+    return named
+
+
+def name_tanks(sheet: Sheet, field: Field, places: list[tuple[Point, str]]) -> None:
+    """The time beside each full tank, off the field where there is room."""
+    for at, word in places:
+        words = sheet.words((word,), sheet.lettering.body, bold=True)
         sheet.write_near(words, at, first=_outside(sheet, field, words, at))
 
 

@@ -37,7 +37,7 @@ def before_page(
         "mixes": [_mix_row(plan, mix, units) for mix in plan.mixes],
         "with_acid": any(mix.acid_l > 0 for mix in plan.mixes),
         "buy": _buy_words(buying, units),
-        "gate": _gate_words(plan, buying, units),
+        "gate": [plain(line) for line in _gate_words(plan, buying, units)],
         "cautions": [plain(c) for c in plan.cautions if not c.startswith(_SAID_ON_THIS_PAGE)],
         "warnings": [plain(warning) for warning in plan.warnings],
         "notes": plain(notes),
@@ -82,25 +82,34 @@ def _container(one: Container, units: Units) -> str:
     return plain(f"{one.count} × {volume(one.size_l, units, both=False)} {one.stain}{price}")
 
 
-def _gate_words(plan: Plan, buying: Buying, units: Units) -> str:
+def _gate_words(plan: Plan, buying: Buying, units: Units) -> list[str]:
     words = []
+    coats = [mix.coat for mix in plan.mixes]
+    if len(set(coats)) < len(coats):
+        words.append(
+            "The later mix of a coat is made at the stop line before its first field and boxed "
+            "with what is left."
+        )
     if any(field.id in buying.gates for field in plan.fields):
         words.append(
             "The gate: begin a field only with at least the amount on its page in tanks and tub; "
-            "if short, mix more at the stop line."
+            "if short, mix more at the stop line." + _so_it_lasts(buying)
         )
-        if buying.certainty_percent is not None:
-            words.append(
-                "So it runs dry inside a field in "
-                f"{100 - buying.certainty_percent:.2g} of 100 such jobs."
-            )
     if buying.usual_rule:
         rules = [_usual_words(plan, rule, units) for rule in buying.usual_rule]
         words.append(
             "The usual rule, one extra gallon on five or six (common practice, no source), would "
             f"mix {listed(rules)}."
         )
-    return plain(" ".join(words))
+    return words
+
+
+def _so_it_lasts(buying: Buying) -> str:
+    if buying.certainty_percent is None:
+        return ""
+    return (
+        f" So it runs dry inside a field in {100 - buying.certainty_percent:.2g} of 100 such jobs."
+    )
 
 
 def _usual_words(plan: Plan, rule: UsualRule, units: Units) -> str:

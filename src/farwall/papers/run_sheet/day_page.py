@@ -28,12 +28,12 @@ from farwall.papers.words import area, listed, volume
 
 _GROUNDS_SHOWN = 8
 _FLOOR_MOST, _FLOOR_LEAST_PT, _FLOOR_WIDTH = 0.6, 185.0, 0.66
-_ALL_ELSE_PT = 160.0
+_ALL_ELSE_PT = 164.0
 """The sheet's foot, the title, the tape and the gaps between all parts."""
 _HEADING_PT, _GROUND_PT, _LEGEND_PT = 20.0, 26.0, 40.0
 _FEW_GROUNDS = 5
 _MUCH_LARGER = 1.15
-_LINE_PT, _ROW_PT, _COAT_PT = 11.6, 11.8, 22.0
+_LINE_PT, _ROW_PT, _COAT_PT, _TABLE_HEAD_PT = 11.6, 11.8, 22.0, 18.0
 _ROOMS_WIDTH_PT = 104.0
 _STOP_WORDS: dict[StopKind, str] = {
     "door": "door", "cased": "frame", "outside": "sill", "saw cut": "saw cut",
@@ -100,10 +100,10 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
         ],
         "rests": _rests(plan, units)[: layout.grounds],
         "at_once": [
-            ["A drip inside.", lists.DRIP_INSIDE],
-            ["A drip on the outside slab.", lists.DRIP_OUTSIDE],
-            ["Phone.", lists.MID_FIELD],
-            ["Sun.", lists.SUN],
+            ["A drip inside:", lists.DRIP_INSIDE],
+            ["A drip on the outside slab:", lists.DRIP_OUTSIDE],
+            ["Phone:", lists.MID_FIELD],
+            ["Sun:", lists.SUN],
         ],
     }
 
@@ -133,7 +133,7 @@ def _at_once_height(size: PaperSize) -> float:
     lines = [
         max(_lines(f"A drip on the outside slab. {text}", width) for text in pair) for pair in pairs
     ]
-    return sum(lines) * _LINE_PT + _HEADING_PT + 6
+    return sum(lines) * _LINE_PT + 6
 
 
 def _lines(text: str, width: float) -> int:
@@ -142,11 +142,11 @@ def _lines(text: str, width: float) -> int:
 
 def _table_height(plan: Plan) -> float:
     """About how high the table of fields is set. [pt]"""
-    lines = 0
+    height = _TABLE_HEAD_PT + len(coat_ids(plan)) * _COAT_PT
     for field in plan.fields:
-        rows = wrap(field_rooms(plan, field), _ROOMS_WIDTH_PT, PAPER_LETTERING.small)
-        lines += len(rows or ("", "")) - 1
-    return len(plan.fields) * _ROW_PT + lines * _LINE_PT + len(coat_ids(plan)) * _COAT_PT
+        lines = wrap(field_rooms(plan, field), _ROOMS_WIDTH_PT, PAPER_LETTERING.small)
+        height += _ROW_PT + (len(lines or ("", "")) - 1) * _LINE_PT
+    return height
 
 
 def _in_order(plan: Plan, coat: str) -> list[Field]:

@@ -24,8 +24,9 @@ _LINE_PT, _BLOCK_PT = 14.2, 13.9
 _SMALL_LINE_PT, _SMALL_BLOCK_PT = 11.6, 11.4
 _BIG_ROW_PT, _ROW_PT, _TABLE_HEAD_PT = 18.8, 13.9, 16.0
 _HEAD_PT, _TITLE_LINE_PT = 62.0, 33.6
-_LEAST_MAP_PT, _MOST_MAP_SHARE = 170.0, 0.5
+_LEAST_MAP_PT, _MOST_MAP_SHARE = 100.0, 0.5
 _MOST_BESIDE = 22
+_MANY_TICKS = 44
 _AS_GOOD = 0.85
 """The map stands beside its tables unless it would be much smaller there."""
 
@@ -53,6 +54,11 @@ class FieldWords:
     why: Sequence[str]
     ticks: Sequence[Sequence[Sequence[str]]]
     """Rows of one or two walls, each with its marks as set."""
+
+    @property
+    def ticks_small(self) -> bool:
+        """Whether there are so many ticks that only small type holds them."""
+        return sum(len(marks) for row in self.ticks for marks in row) > _MANY_TICKS
 
 
 def field_layout(plan: Plan, field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
@@ -103,7 +109,7 @@ def _beside(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
 
 
 def _above(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
-    free = _free(words, size) - _ticks(words, size.inner_width) - 30
+    free = _free(words, size) - _ticks(words, size.inner_width) - 48
     best = FieldLayout(size.inner_width, _LEAST_MAP_PT, columns=3, large=False)
     for columns, large in ((1, True), (1, False), (2, False), (3, False)):
         rows = math.ceil(max(len(field.bands), 1) / columns)
@@ -137,17 +143,21 @@ def _why(words: FieldWords, width: float) -> float:
 def _ticks(words: FieldWords, width: float) -> float:
     if not words.ticks:
         return 0.0
+    size = PAPER_LETTERING.small if words.ticks_small else PAPER_LETTERING.body
+    line, block = (
+        (_SMALL_LINE_PT, _SMALL_BLOCK_PT + 1) if words.ticks_small else (_LINE_PT, _BLOCK_PT)
+    )
     height = _LINE_PT + 6
     for row in words.ticks:
-        lines = max(_tick_lines(marks, width / len(row) - 26) for marks in row)
-        height += (lines - 1) * _LINE_PT + _BLOCK_PT
+        lines = max(_tick_lines(marks, width / len(row) - 26, size) for marks in row)
+        height += (lines - 1) * line + block
     return height
 
 
-def _tick_lines(marks: Sequence[str], width: float) -> int:
+def _tick_lines(marks: Sequence[str], width: float, size: float) -> int:
     lines, used = 1, 0.0
     for mark in marks:
-        wide = text_width(mark, PAPER_LETTERING.body) * 0.97 + 12
+        wide = text_width(mark, size) * 0.97 + 12
         if used + wide > width:
             lines, used = lines + 1, 0.0
         used += wide

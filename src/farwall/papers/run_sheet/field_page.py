@@ -8,7 +8,7 @@ from farwall.facts.plan import Band, Field, Plan, Refill
 from farwall.papers.drawing.scene import way_of
 from farwall.papers.floor_drawing import field_svg
 from farwall.papers.grounds import rank_words
-from farwall.papers.lettering import PAPER_LETTERING
+from farwall.papers.lettering import PAPER_LETTERING, clipped
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.field_layout import FieldWords, field_layout
@@ -20,7 +20,11 @@ from farwall.papers.wall_ticks import Tick, WallRun, wall_ticks
 from farwall.papers.words import area, length, listed, room_names, volume
 from farwall.units import feet_and_inches
 
+_NAMES_PT = 190.0
+"""Room for the rooms on the way out: the foot of the page has one line for them."""
 _FEW_MARKS = 2
+_NOTABLE = 1.15
+"""A slab that drinks up to 15 % more than planned is no news."""
 
 
 def field_pages(
@@ -76,6 +80,7 @@ def _page(
         "bands": [_band_row(band, units, clock) for band in _bands(field)],
         "volumes": ["gal", "L"] if units == "us" else ["L", "gal"],
         "ticks": _paired(walls),
+        "ticks_small": words.ticks_small,
         "points": words.points,
         "why": words.why,
         "emergency": list(lists.EMERGENCY),
@@ -116,10 +121,10 @@ def _head(
 
 
 def _thirsty(steps: tuple[tuple[float, float], ...], units: Units) -> str:
-    told = [f"×{factor:g}: {volume(litres, units)}" for factor, litres in steps if factor > 1.0]
-    return (
-        f"If the slab drank more than planned so far, start with {', '.join(told)}." if told else ""
-    )
+    told = [
+        f"{volume(litres, units)} at ×{factor:g}" for factor, litres in steps if factor > _NOTABLE
+    ]
+    return f"Slab drank more than planned so far? Start with {', '.join(told)}." if told else ""
 
 
 def _stop(field: Field) -> list[str]:
@@ -236,5 +241,5 @@ def _way_words(plan: Plan, field: Field) -> str:
     if way is None or way.id in outside or not way.rooms:
         return "Straight to the way out, over wet floor. Eyewash at: "
     beyond = [room for room in way.rooms if room not in field.rooms]
-    names = listed(room_names(plan, beyond)) or "the next room"
+    names = clipped(listed(room_names(plan, beyond)), _NAMES_PT, PAPER_LETTERING.body)
     return f"Straight through {names} to the way out, over wet floor. Eyewash at: "

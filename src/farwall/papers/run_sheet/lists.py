@@ -62,10 +62,10 @@ CARRY = (
 )
 
 DRIP_INSIDE = (
-    "Widen it at once into a random cloud, feather it with damp sponge and mist, put cousins "
+    "widen it at once into a random cloud, feather it with damp sponge and mist, put cousins "
     "elsewhere. Never wipe a hard ring."
 )
-DRIP_OUTSIDE = "Flood it before it dries, then bicarbonate water till the fizz ends; mop up, rinse."
-MID_FIELD = "No phone inside a field: the next stop line is the next pause."
-SUN = "Sun on wet floor kills the edge: stop at the stop line, wait for shade."
+DRIP_OUTSIDE = "flood it before it dries, then bicarbonate water till the fizz ends; mop up, rinse."
+MID_FIELD = "nobody answers inside a field; the next stop line is the next pause."
+SUN = "on wet floor it kills the edge. Stop at the stop line, wait for shade."
 EMERGENCY = ("Hurt? Walk straight across.", "The floor does not matter.")

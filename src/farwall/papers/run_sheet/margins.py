@@ -9,6 +9,7 @@ from farwall.papers.wall_clock import Units
 
 Paper = Literal["us-letter", "a4"]
 MARGIN_PT = 14 / 25.4 * 72
+_OVERHANG_PT = 2.0
 _SIZES: dict[Paper, tuple[float, float]] = {"us-letter": (612.0, 792.0), "a4": (595.28, 841.89)}
 
 
@@ -27,8 +28,8 @@ class PaperSize:
 
     @property
     def inner_height(self) -> float:
-        """Between top and bottom margin."""
-        return self.height - 2 * MARGIN_PT
+        """Between top and bottom margin; the first line's letters overhang theirs a little."""
+        return self.height - 2 * MARGIN_PT - _OVERHANG_PT
 
 
 def paper_for(units: Units, paper: Paper | None) -> PaperSize:

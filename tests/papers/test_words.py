@@ -1,0 +1,46 @@
+"""Quantities in words: the user's unit first, the other beside it."""
+
+from __future__ import annotations
+
+import pytest
+from tests.papers.invented_plan import small_house
+
+from farwall.papers.words import area, length, listed, minutes, room_names, volume
+
+
+def test_volumes_by_hand():
+    """3.785411784 L is one US gallon."""
+    assert volume(3.785411784, "us") == "1.00 gal (3.8 L)"
+    assert volume(3.785411784, "metric") == "3.8 L (1.00 gal)"
+    assert volume(0.5, "us") == "0.13 gal (0.50 L)"
+    assert volume(75.70823568, "us", both=False) == "20.0 gal"
+
+
+def test_lengths_by_hand():
+    """1.016 m is 40 in is 3 ft 4 in."""
+    assert length(1.016, "us") == "3' 4\" (1.02 m)"
+    assert length(1.016, "metric") == "1.02 m (3' 4\")"
+    assert length(1.016, "metric", both=False) == "1.02 m"
+
+
+def test_areas_by_hand():
+    """100 m2 is 100 / 0.09290304 = 1076.4 ft2."""
+    assert area(100.0, "us") == "1,076 ft²"
+    assert area(100.0, "metric") == "100.0 m²"
+
+
+@pytest.mark.parametrize(
+    ("value", "told"), [(6.2, "6.2 min"), (45, "45 min"), (125, "2 h 5 min"), (180, "3 h")]
+)
+def test_minutes(value: float, told: str):
+    assert minutes(value) == told
+
+
+def test_lists():
+    assert listed([]) == ""
+    assert listed(["a"]) == "a"
+    assert listed(["a", "b", "c"]) == "a, b and c"
+
+
+def test_a_room_that_the_plan_does_not_know_stands_for_itself():
+    assert room_names(small_house(), ["r1", "r99"]) == ["Bed 1", "r99"]
