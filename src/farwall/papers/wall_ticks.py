@@ -2,7 +2,8 @@
 
 A bare floor shows no bands. Ticks on the film along the walls do: each wall
 run is measured from its left corner, as a person sees it who stands in the
-room and faces it, and each tick parts two bands. Places are metres of the
+room and faces it (from the right one where the field reaches only that), and
+each tick parts two bands. Places are metres of the
 floor; nothing is rounded here.
 
 Words as in `wall_runs`; a fixture's side is a run too.
@@ -12,7 +13,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import shapely
@@ -24,6 +25,8 @@ from farwall.papers.wall_runs import STEP_DEPTH_M, TOLERANCE_M, along, offset, r
 
 LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ"
 """I, L and O are left out: on a dusty sheet they read as figures."""
+_REACH_M = 0.5
+"""A field that begins this near to a corner reaches it: a tape can be hooked there."""
 
 
 @dataclass(frozen=True)
@@ -40,13 +43,18 @@ class Tick:
 
 @dataclass(frozen=True)
 class WallRun:
-    """A run with ticks, measured from `line[0]`, its left corner as one faces it."""
+    """A run with ticks, measured from `line[0]`.
+
+    That is its left corner as one faces it; its right one (`from_left` False)
+    where the field does not reach the left corner but reaches the right.
+    """
 
     letter: str
     room: str
     of: str
     line: tuple[Point, ...]
     ticks: tuple[Tick, ...]
+    from_left: bool = True
 
     @property
     def middle(self) -> Point:
@@ -77,8 +85,23 @@ def wall_ticks(plan: Plan, field: Field) -> tuple[WallRun, ...]:
         stretches = sorted(_stretches(line, bands), key=lambda s: (s.low, s.high))
         ticks = tuple(_ticks(line, stretches, openings))
         if any(tick.at_m is not None for tick in ticks):
-            found.append(WallRun(_letter(len(found)), room, of, line, ticks))
+            run = WallRun(_letter(len(found)), room, of, line, ticks)
+            found.append(_from_the_corner_in_reach(run, stretches))
     return tuple(found)
+
+
+def _from_the_corner_in_reach(run: WallRun, stretches: Sequence[_Stretch]) -> WallRun:
+    """The run as it is, or turned round where only its right corner lies in the field."""
+    long = shapely.LineString(run.line).length
+    left_reached = stretches[0].low <= _REACH_M
+    right_reached = max(s.high for s in stretches) >= long - _REACH_M
+    if left_reached or not right_reached:
+        return run
+    ticks = tuple(
+        Tick(None if t.at_m is None else long - t.at_m, t.after, t.before)
+        for t in reversed(run.ticks)
+    )
+    return replace(run, line=run.line[::-1], ticks=ticks, from_left=False)
 
 
 def _letter(count: int) -> str:

@@ -166,7 +166,8 @@ def _leave_words(plan: Plan, scene: Scene, field: Field) -> tuple[str, ...]:
         return (WAY_OUT,)
     beyond = [room for room in way.rooms if room not in field.rooms]
     names = [scene.room_by_id[room].label for room in beyond if room in scene.room_by_id]
-    return ("leave to", names[0]) if names and len(names[0]) < _LONG_NAME else ("leave here",)
+    name = names[0].split(" + ")[0] if names else ""
+    return ("leave to", name) if 0 < len(name) < _LONG_NAME else ("leave here",)
 
 
 def _no(sheet: Sheet, floor: BaseGeometry) -> None:

@@ -85,6 +85,8 @@ def draw_tanks(sheet: Sheet, field: Field, clock: WallClock) -> list[tuple[Point
         spot.setdefault(near, refill.at)
     named = []
     for near, times in places.items():
+        if not sheet.board.free((*sheet.frame.at(spot[near]), *sheet.frame.at(spot[near]))):
+            continue  # it lies beyond the map: the words beside it say where
         at = _tank_place(sheet, sheet.frame.at(spot[near]))
         marks.tank(sheet.svg, at)
         sheet.board.take((at[0] - 6, at[1] - 8, at[0] + 6, at[1] + 8))

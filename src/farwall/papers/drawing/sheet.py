@@ -222,4 +222,11 @@ def name_ways_out(
             (at[0] + dx * reach_x + dy * side * beside, at[1] + dy * (10 if side else reach_y))
             for side in ((0,) if abs(dx) > abs(dy) else (0, 1, -1))
         ]
+        if abs(dx) > abs(dy):
+            edge = sheet.board.page[2] if dx > 0 else sheet.board.page[0]
+            x = edge - math.copysign(words.width / 2 + 3, dx)
+            first += [(x, at[1] + turn * (words.height / 2 + 9)) for turn in (-1, 1, -2, 2)]
+        on_page = sheet.frame.shape(floor)
+        around = ring_around(at, start=words.height / 2 + 6, step=8, rings=12)
+        first += [c for c in around if not on_page.intersects(shapely.box(*words.box(c)))]
         sheet.write_near(words, at, first=first, leader_from=40)

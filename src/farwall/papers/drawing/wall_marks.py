@@ -1,70 +1,89 @@
-"""The walls' letters beside the walls, and the dot in the corner each is measured from."""
+"""The walls' letters: each stands in the corner that its wall is measured from.
+
+A small arrow leads from the letter along the wall. Letter and arrow stand on
+the floor in front of the wall, so that no partition is taken for its other face.
+"""
 
 from __future__ import annotations
 
 import math
 
-import shapely
-
 from farwall.facts.plan import Field
 from farwall.floor.geometry import Point
-from farwall.papers.drawing.board import Words
 from farwall.papers.drawing.sheet import Sheet
-from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.ink import INK, WHITE
 from farwall.papers.wall_ticks import WallRun, wall_ticks
 
+_GAP, _SHAFT, _HEAD = 2.5, 11.0, 3.5
+
 
 def draw_wall_marks(sheet: Sheet, field: Field) -> None:
-    """A ringed letter behind each wall that has ticks, a dot where measuring begins."""
+    """A ringed letter and a small arrow for each wall that has ticks."""
     for run in wall_ticks(sheet.plan, field):
-        _dot(sheet, run)
-        _letter(sheet, run)
+        _mark(sheet, run)
 
 
-def _dot(sheet: Sheet, run: WallRun) -> None:
-    """The dot stands on the floor, a little way along, so that two walls never share it."""
+def _mark(sheet: Sheet, run: WallRun) -> None:
+    """At the corner; else a little way along the wall, smaller, or behind it."""
     a, b = sheet.frame.at(run.line[0]), sheet.frame.at(run.line[1])
     long = math.dist(a, b) or 1.0
     along = ((b[0] - a[0]) / long, (b[1] - a[1]) / long)
-    in_floor = (-along[1], along[0])  # the floor lies to the right of a run; y points down here
-    at = (a[0] + 5.5 * along[0] + 4 * in_floor[0], a[1] + 5.5 * along[1] + 4 * in_floor[1])
-    tip = (at[0] + 9 * along[0], at[1] + 9 * along[1])
-    sheet.svg.line([at, tip], stroke=WHITE, stroke_width=3.4, stroke_linecap="round")
-    sheet.svg.line([at, tip], stroke=INK, stroke_width=1.2)
-    sheet.svg.element("circle", cx=at[0], cy=at[1], r=2.6, fill=INK, stroke=WHITE, stroke_width=1)
-    sheet.board.take_line([at, tip], 3)
+    # Seen along a run from its left corner the floor lies to the right; y points down here.
+    turn = 1 if run.from_left else -1
+    in_floor = (-turn * along[1], turn * along[0])
+    lettering = sheet.lettering
+    places = [
+        (size, slide, side)
+        for side in (1, -1)
+        for slide in (0.0, 6.0, 14.0, 24.0)
+        for size in (lettering.body, lettering.small)
+        if slide < 0.6 * long
+    ]
+    for size, slide, side in places:
+        radius = _radius(sheet, run, size)
+        ahead, aside = radius + _GAP + slide, side * (radius + _GAP)
+        centre = (
+            a[0] + ahead * along[0] + aside * in_floor[0],
+            a[1] + ahead * along[1] + aside * in_floor[1],
+        )
+        box = (centre[0] - radius, centre[1] - radius, centre[0] + radius, centre[1] + radius)
+        if sheet.board.free(box) or (size, slide, side) == places[-1]:
+            sheet.board.take(box)
+            _arrow(sheet, centre, along, radius)
+            _ringed(sheet, run.letter, centre, radius, size)
+            return
 
 
-def _letter(sheet: Sheet, run: WallRun) -> None:
-    """Ringed letter on the far side of the wall, sliding along it and outward to a free place."""
-    size = sheet.lettering.body
+def _radius(sheet: Sheet, run: WallRun, size: float) -> float:
     words = sheet.words((run.letter,), size, bold=True)
-    line = shapely.LineString([sheet.frame.at(point) for point in run.line])
-    radius = max(words.width, words.height) / 2 + 1
-    clear = OUTER_WALL_M * sheet.frame.scale + radius + 3
-    for off in (clear, -radius - 5, clear + 12, -radius - 18, clear + 26):
-        for share in (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8):
-            centre = _beside(line, share, 0.0 if run.of and off > 0 else off)
-            box = (centre[0] - radius, centre[1] - radius, centre[0] + radius, centre[1] + radius)
-            if sheet.board.free(box):
-                sheet.board.take(box)
-                _ringed(sheet, words, centre, radius - 1)
-                return
-    _ringed(sheet, words, _beside(line, 0.5, -radius - 4), radius - 1)
+    return max(words.width, 0.98 * words.height) / 2 + 0.5
 
 
-def _ringed(sheet: Sheet, words: Words, centre: Point, radius: float) -> None:
+def _arrow(sheet: Sheet, centre: Point, along: Point, radius: float) -> None:
+    """From the ring along the wall."""
+    start = (centre[0] + radius * along[0], centre[1] + radius * along[1])
+    tip = (start[0] + _SHAFT * along[0], start[1] + _SHAFT * along[1])
+    wings = [
+        (
+            tip[0] - _HEAD * (along[0] - turn * along[1] * 0.7),
+            tip[1] - _HEAD * (along[1] + turn * along[0] * 0.7),
+        )
+        for turn in (1, -1)
+    ]
+    sheet.svg.line([start, tip], stroke=WHITE, stroke_width=3.2, stroke_linecap="round")
+    sheet.svg.line([start, tip], stroke=INK, stroke_width=1.1)
+    sheet.svg.line([wings[0], tip, wings[1]], stroke=INK, stroke_width=1.1)
+    sheet.board.take_line([start, tip], 2)
+
+
+def _ringed(sheet: Sheet, letter: str, centre: Point, radius: float, size: float) -> None:
     sheet.svg.element(
-        "circle", cx=centre[0], cy=centre[1], r=radius, fill=WHITE, stroke=INK, stroke_width=0.9
+        "circle",
+        cx=centre[0],
+        cy=centre[1],
+        r=radius - 0.5,
+        fill=WHITE,
+        stroke=INK,
+        stroke_width=0.9,
     )
-    sheet.write(words, centre)
-
-
-def _beside(line: shapely.LineString, share: float, off: float) -> Point:
-    """A place `off` units to the left of the run (behind the wall), `share` of its length along."""
-    at = line.interpolate(share, normalized=True)
-    ahead = line.interpolate(min(share + 0.01, 1.0), normalized=True)
-    dx, dy = ahead.x - at.x, ahead.y - at.y
-    long = math.hypot(dx, dy) or 1.0
-    return (at.x + off * dy / long, at.y - off * dx / long)
+    sheet.write(sheet.words((letter,), size, bold=True), centre)

@@ -37,7 +37,8 @@ def before_page(
         "mixes": [_mix_row(plan, mix, units) for mix in plan.mixes],
         "with_acid": any(mix.acid_l > 0 for mix in plan.mixes),
         "buy": _buy_words(buying, units),
-        "gate": [plain(line) for line in _gate_words(plan, buying, units)],
+        "gate": _gate_words(plan, buying),
+        "beside": [plain(line) for line in _beside_the_gate(plan, buying, units)],
         "cautions": [plain(c) for c in plan.cautions if not c.startswith(_SAID_ON_THIS_PAGE)],
         "warnings": [plain(warning) for warning in plan.warnings],
         "notes": plain(notes),
@@ -82,18 +83,24 @@ def _container(one: Container, units: Units) -> str:
     return plain(f"{one.count} × {volume(one.size_l, units, both=False)} {one.stain}{price}")
 
 
-def _gate_words(plan: Plan, buying: Buying, units: Units) -> list[str]:
+def _gate_words(plan: Plan, buying: Buying) -> list[str]:
+    if not any(field.id in buying.gates for field in plan.fields):
+        return []
+    gate = (
+        "The gate: begin a field only with at least the amount on its page in tanks and tub; "
+        "if short, mix more at the stop line."
+    )
+    return [gate + _so_it_lasts(buying)]
+
+
+def _beside_the_gate(plan: Plan, buying: Buying, units: Units) -> list[str]:
+    """What is good to know but decides nothing: later mixes, and what habit would have mixed."""
     words = []
     coats = [mix.coat for mix in plan.mixes]
     if len(set(coats)) < len(coats):
         words.append(
             "The later mix of a coat is made at the stop line before its first field and boxed "
             "with what is left."
-        )
-    if any(field.id in buying.gates for field in plan.fields):
-        words.append(
-            "The gate: begin a field only with at least the amount on its page in tanks and tub; "
-            "if short, mix more at the stop line." + _so_it_lasts(buying)
         )
     if buying.usual_rule:
         rules = [_usual_words(plan, rule, units) for rule in buying.usual_rule]

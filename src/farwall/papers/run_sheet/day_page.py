@@ -14,12 +14,12 @@ from farwall.papers.lettering import PAPER_LETTERING, wrap
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.margins import PaperSize
 from farwall.papers.run_sheet.names import (
-    VERDICTS,
     coat_ids,
     coat_words,
     field_rooms,
     fits,
     numbers,
+    verdict_words,
 )
 from farwall.papers.svg import plain
 from farwall.papers.time_tape import time_tape_svg, wait_words
@@ -168,7 +168,7 @@ def _row(plan: Plan, field: Field, units: Units, clock: WallClock) -> dict[str, 
         "rooms": plain(field_rooms(plan, field)),
         "clock": clock.span(field.start_min, field.end_min),
         "volume": volume(litres, units),
-        "verdict": VERDICTS[field.verdict],
+        "verdict": verdict_words(plan, field),
         "good": fits(plan, field),
         "edge": f"{field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min",
         "spare": f"{spare:.1f} min" if spare >= 0 else f"{-spare:.1f} min over",

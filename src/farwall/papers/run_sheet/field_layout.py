@@ -23,7 +23,8 @@ _FOOT_PT = 108.0
 _LINE_PT, _BLOCK_PT = 14.2, 13.9
 _SMALL_LINE_PT, _SMALL_BLOCK_PT = 11.6, 11.4
 _BIG_ROW_PT, _ROW_PT, _TABLE_HEAD_PT = 18.8, 13.9, 16.0
-_HEAD_PT, _TITLE_LINE_PT = 62.0, 33.6
+_HEAD_PT, _TITLE_LINE_PT = 62.0, 29.0
+_STOP_PT, _HEAD_LINE_PT = 62.0, 19.5
 _LEAST_MAP_PT, _MOST_MAP_SHARE = 100.0, 0.5
 _MOST_BESIDE = 22
 _MANY_TICKS = 44
@@ -50,6 +51,8 @@ class FieldWords:
     title: str
     clock: str
     thirsty: str
+    stop: Sequence[str]
+    remedies: Sequence[str]
     points: Sequence[str]
     why: Sequence[str]
     ticks: Sequence[Sequence[Sequence[str]]]
@@ -84,7 +87,17 @@ def _free(words: FieldWords, size: PaperSize) -> float:
     title = wrap(words.title, size.inner_width - beside, PAPER_LETTERING.title, bold=True)
     lines = len(title or ("", "", ""))
     thirsty = _SMALL_BLOCK_PT if words.thirsty else 0.0
-    return size.inner_height - _FOOT_PT - _HEAD_PT - (lines - 1) * _TITLE_LINE_PT - thirsty
+    head = _HEAD_PT + (lines - 1) * _TITLE_LINE_PT + thirsty + _stop(words, size.inner_width)
+    return size.inner_height - _FOOT_PT - head
+
+
+def _stop(words: FieldWords, width: float) -> float:
+    """Height of the large "no" and of what would help."""
+    if not words.stop:
+        return 0.0
+    lines = _lines(words.stop[1], width, PAPER_LETTERING.head)
+    helps = sum(_lines(remedy, width, PAPER_LETTERING.body) for remedy in words.remedies)
+    return _STOP_PT + lines * _HEAD_LINE_PT + (helps + 1) * _LINE_PT
 
 
 def _beside(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+import shapely
+
 from farwall.facts.plan import Band, Field, Plan, Refill
 from farwall.papers.drawing.scene import way_of
 from farwall.papers.floor_drawing import field_svg
@@ -23,6 +25,7 @@ from farwall.units import feet_and_inches
 _NAMES_PT = 190.0
 """Room for the rooms on the way out: the foot of the page has one line for them."""
 _FEW_MARKS = 2
+_IN_ROOM_M, _NEAR_DOOR_M = 0.2, 3.0
 _NOTABLE = 1.15
 """A slab that drinks up to 15 % more than planned is no news."""
 
@@ -55,7 +58,9 @@ def _page(
         title=head["title"],
         clock=head["clock"],
         thirsty=head["thirsty"],
-        points=[plain(point) for point in _points(field, units, clock)],
+        stop=head["stop"],
+        remedies=head["remedies"],
+        points=[plain(point) for point in _points(plan, field, units, clock)],
         why=[plain(line) for line in _why(field, units)],
         ticks=[[_marks(wall) for wall in row] for row in _paired(walls)],
     )
@@ -97,14 +102,15 @@ def _head(
 ) -> dict[str, Any]:
     litres = sum(band.litres for band in field.bands)
     gate = buying.gates.get(field.id)
+    possible = field.verdict != "cannot"
     needs = [f"{area(field.area_m2, units)}, {volume(litres, units)}"]
-    if gate is not None and field.verdict != "cannot":
+    if gate is not None and possible:
         needs.append(f"Start only with at least {volume(gate.start_l, units)} in tanks and tub")
     return {
         "title": plain(field_rooms(plan, field)),
-        "clock": "" if field.verdict == "cannot" else clock.span(field.start_min, field.end_min),
+        "clock": clock.span(field.start_min, field.end_min) if possible else "",
         "needs": plain(". ".join(needs) + "."),
-        "thirsty": plain(_thirsty(gate.thirsty if gate else (), units)),
+        "thirsty": plain(_thirsty(gate.thirsty if gate and possible else (), units)),
         "stop": [] if fits(plan, field) else [plain(line) for line in _stop(field)],
         "remedies": [
             plain(
@@ -191,15 +197,13 @@ def _tick(tick: Tick, units: Units) -> dict[str, Any]:
     return {"before": tick.before, "at": at, "other": other, "after": tick.after}
 
 
-def _points(field: Field, units: Units, clock: WallClock) -> list[str]:
-    """Refills, the spare tank, where the person leaves: in the order in which they are wanted."""
+def _points(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
+    """Refills, the spare tank, where to stop: in the order in which they are wanted."""
     refills = sorted(field.refills, key=lambda refill: refill.at_min)
-    points = [_refill_words(field, refill, units, clock) for refill in refills]
-    if field.refills and any(refill.by == "helper" for refill in field.refills):
+    points = [_refill_words(plan, field, refill, units, clock) for refill in refills]
+    if any(refill.by == "helper" for refill in refills):
         points.append("The helper waits with the full spare tank on dry floor at the way out.")
-    elif field.refills:
-        points.append("The full spare tank waits where the can stands on the map.")
-    else:
+    if not refills:
         points.append("No refill in this field: one tank lasts.")
     stops = len(field.stop_lines)
     if stops:
@@ -208,13 +212,28 @@ def _points(field: Field, units: Units, clock: WallClock) -> list[str]:
     return points
 
 
-def _refill_words(field: Field, refill: Refill, units: Units, clock: WallClock) -> str:
+def _refill_words(plan: Plan, field: Field, refill: Refill, units: Units, clock: WallClock) -> str:
     after = [band.order for band in _bands(field) if band.end_min <= refill.at_min + 0.01]
-    who = "the helper brings it" if refill.by == "helper" else "fetch it by the dashed walk"
+    who = (
+        "the helper brings it"
+        if refill.by == "helper"
+        else f"fetch it {_where(plan, field, refill)}"
+    )
     more = f"{refill.minutes:.1f} min, {volume(refill.litres, units)} more"
     if not after:
         return f"Begin with a full tank, {clock.time(refill.at_min)}: {who}, {more}."
     return f"Full tank at {clock.time(refill.at_min)} after band {after[-1]}: {who}, {more}."
+
+
+def _where(plan: Plan, field: Field, refill: Refill) -> str:
+    """Where the spare tank waits, in words."""
+    at = shapely.Point(refill.at)
+    for room in plan.inputs.floor.rooms:
+        if room.polygon.shape.distance(at) < _IN_ROOM_M:
+            return "where the can stands" if room.id in field.rooms else f"in {room.label}"
+    way = way_of(plan, field)
+    near = way is not None and shapely.LineString(way.line).distance(at) < _NEAR_DOOR_M
+    return "outside the way out" if near else "outside"
 
 
 def _why(field: Field, units: Units) -> list[str]:

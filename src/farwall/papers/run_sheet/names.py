@@ -14,6 +14,13 @@ VERDICTS: dict[Verdict, str] = {
 }
 
 
+def verdict_words(plan: Plan, field: Field) -> str:
+    """The verdict in a few words, as this crew must take it."""
+    if field.verdict == "helper" and not fits(plan, field):
+        return "needs a helper"
+    return VERDICTS[field.verdict]
+
+
 def numbers(plan: Plan) -> dict[str, int]:
     """The number of each field within its coat, from 1, by field id."""
     found: dict[str, int] = {}
