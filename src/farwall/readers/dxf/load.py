@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import logging
+import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
@@ -40,13 +41,11 @@ def _recovered(data: bytes, said: list[str]) -> tuple[Drawing, tuple[str, ...]]:
         document, auditor = recover.read(io.BytesIO(data))
         document.modelspace()
     except Exception as error:  # whatever broken bytes do inside the library is the file's fault
-        raise Refused(
-            Mistake(
-                "",
-                "this looks like a DXF, but it is too damaged to open.",
-                "Open it in a drawing program, audit it, and save it as DXF again.",
-            )
-        ) from error
+        line = re.search(r"line:? (\d+)", str(error))
+        what = "this looks like a DXF, but it is too damaged to open."
+        remedy = "Open it in a drawing program, audit it, and save it as DXF again."
+        where = f"near line {line[1]}" if line else ""
+        raise Refused(Mistake(where, what, remedy)) from error
     repairs = []
     if auditor.fixes:
         repairs.append(f"{len(auditor.fixes)} faults inside the file were repaired on opening.")

@@ -1,0 +1,89 @@
+"""The drawing's unit: the header believed, doubted, overruled, or asked for."""
+
+from itertools import pairwise
+
+import pytest
+
+from farwall.readers.dxf.sheet import Measure, Role, Sheet, Stroke, Swing, Words
+from farwall.readers.dxf.unit import METRES, find_unit
+
+HEADER = {"in": 1, "ft": 2, "mm": 4, "cm": 5, "m": 6, "": 0}
+
+
+def box(wide: float, high: float) -> tuple[Stroke, ...]:
+    corners = [(0.0, 0.0), (wide, 0.0), (wide, high), (0.0, high), (0.0, 0.0)]
+    return tuple(Stroke(a, b, "A-WALL", Role.WALL) for a, b in pairwise(corners))
+
+
+def swing(radius: float, x: float = 0.0) -> Swing:
+    return Swing((x, 0), ((x + radius, 0), (x, radius)), radius, 90.0, "A-DOOR", Role.OPENING)
+
+
+@pytest.mark.parametrize("unit", METRES)
+def test_a_plausible_header_is_believed(unit: str) -> None:
+    sheet = Sheet(strokes=box(12 / METRES[unit], 9 / METRES[unit]), header_code=HEADER[unit])
+    found = find_unit(sheet)
+    assert (found.unit, found.scale, found.mended, found.asks) == (unit, METRES[unit], (), ())
+
+
+def test_lettered_dimensions_overrule_the_header() -> None:
+    sheet = Sheet(strokes=box(696, 564), measures=(Measure(696, "58'-0\""),), header_code=4)
+    found = find_unit(sheet)
+    assert (found.unit, found.header, found.scale) == ("in", "mm", 0.0254)
+    assert [note.code for note in found.mended] == ["unit-overruled"]
+    assert "header says millimetres" in found.mended[0].what
+    assert "1 lettered dimension fit" in found.mended[0].what
+
+
+def test_door_codes_beside_their_swings_overrule_the_header() -> None:
+    codes = (Words("2668", (10, 10), 5, 0, "A-TEXT"),)
+    found = find_unit(Sheet(strokes=box(696, 564), swings=(swing(30),), words=codes, header_code=4))
+    assert (found.unit, found.header) == ("in", "mm")
+
+
+def test_stated_room_sizes_overrule_the_header() -> None:
+    label = (Words("4.00 m x 3.00 m", (200, 150), 10, 0, "A-TEXT"),)
+    found = find_unit(Sheet(strokes=box(400, 300), words=label, header_code=1))
+    assert (found.unit, found.header) == ("cm", "in")
+
+
+def test_a_stated_size_that_fits_one_side_only_says_nothing() -> None:
+    label = (Words("4.00 m x 5.00 m", (200, 150), 10, 0, "A-TEXT"),)
+    found = find_unit(Sheet(strokes=box(400, 300), words=label, header_code=5))
+    assert (found.unit, found.mended) == ("cm", ())
+
+
+@pytest.mark.common_practice
+def test_swings_alone_tell_inches_when_the_header_cannot_be_no_source() -> None:
+    """Leaves of 28 to 36 are inches on a plan 696 units wide: common practice, no source."""
+    swings = tuple(swing(r, 50.0 * r) for r in (28, 30, 36))
+    found = find_unit(Sheet(strokes=box(696, 564), swings=swings, header_code=4))
+    assert (found.unit, [n.code for n in found.mended]) == ("in", ["unit-overruled"])
+
+
+def test_evidence_that_contradicts_itself_is_not_followed() -> None:
+    measures = (Measure(100, "100 mm"), Measure(100, '100"'))
+    found = find_unit(Sheet(strokes=box(12000, 9000), measures=measures, header_code=4))
+    assert found.unit == "mm"
+
+
+@pytest.mark.parametrize("header", ["", "mm"])
+def test_nothing_to_go_by_asks_for_the_scale(header: str) -> None:
+    found = find_unit(
+        Sheet(strokes=box(120, 90) if header else box(12, 9), header_code=HEADER[header])
+    )
+    assert (found.scale, found.unit) == (None, "")
+    assert [note.code for note in found.asks] == ["scale"]
+    assert "--scale" in found.asks[0].what
+
+
+def test_the_users_word_wins_and_doubt_is_told() -> None:
+    sheet = Sheet(strokes=box(696, 564), measures=(Measure(696, "58'-0\""),), header_code=4)
+    found = find_unit(sheet, scale_m_per_unit=0.01)
+    assert (found.scale, found.unit) == (0.01, "cm")
+    assert [note.code for note in found.mended] == ["scale-told", "scale-doubted"]
+    assert [n.code for n in find_unit(sheet, scale_m_per_unit=0.0254).mended] == ["scale-told"]
+
+
+def test_an_empty_sheet_asks() -> None:
+    assert find_unit(Sheet()).scale is None
