@@ -139,8 +139,8 @@ def test_an_edge_inside_a_doorway_is_said_and_not_measured():
 
 def test_a_cabinet_against_the_wall_hides_it_by_hand():
     """A cabinet 0.6 deep stands on the west half of the north wall. Bands cut at x = 1 and 3:
-    the wall itself is met only at 3; its west corner is behind the cabinet, so the tape is hooked
-    east: 4 - 3 = 1. The cabinet's front is met (from its west corner) at 1."""
+    the wall itself is met only at 3; its west corner is behind the cabinet, so the tape is held
+    to the cabinet's side: 3 - 2 = 1. The cabinet's front is met (from its west corner) at 1."""
     cabinet = shapely.box(0, 2.4, 2, 3)
     floor = shapely.difference(shapely.box(0, 0, 4, 3), cabinet)
     bands = [
@@ -154,7 +154,7 @@ def test_a_cabinet_against_the_wall_hides_it_by_hand():
         fixtures=(Fixture("cabinet", polygon_geometry(cabinet), "x"),),
     )
     by_wall = {(run.of, run.line[0]): run for run in wall_ticks(plan, field)}
-    assert [t.at_m for t in by_wall[("", (4.0, 3.0))].ticks] == pytest.approx([1.0])
+    assert [t.at_m for t in by_wall[("", (2.0, 3.0))].ticks] == pytest.approx([1.0])
     assert [t.at_m for t in by_wall[("cabinet", (0.0, 2.4))].ticks] == pytest.approx([1.0])
 
 
@@ -266,16 +266,15 @@ def test_every_tick_of_the_small_house_lies_on_its_wall_between_its_two_bands():
                     assert shape[order].polygon.shape.distance(at) < 0.006
 
 
-def test_a_field_that_reaches_only_the_right_corner_is_measured_from_there_by_hand():
+def test_a_field_beyond_a_saw_cut_is_measured_from_the_cut_by_hand():
     """Half a room beyond a saw cut at x = 2: its bands touch the north wall from 2 to 4, parted at
-    3. The west corner lies in the other field, so the tape is hooked east: 4 - 3 = 1, 2 then 1.
-    The south wall is faced from the other side: there the east corner is the left one anyway."""
+    3. The west corner lies in the other field, so the tape is held to the cut: 3 - 2 = 1. The
+    south wall is faced the other way, from the east corner: 4 - 3 = 1."""
     plan, field = plan_with(
         box_room("r", "Room", 0, 0, 4, 3), [shapely.box(2, 0, 3, 3), shapely.box(3, 0, 4, 3)]
     )
     north, south = wall_ticks(plan, field)
-    assert north.line == ((4.0, 3.0), (0.0, 3.0))
-    assert not north.from_left
-    assert [(round(t.at_m or 0, 3), t.before, t.after) for t in north.ticks] == [(1.0, 2, 1)]
-    assert south.from_left
+    assert north.line == ((2.0, 3.0), (4.0, 3.0))
+    assert [(round(t.at_m or 0, 3), t.before, t.after) for t in north.ticks] == [(1.0, 1, 2)]
+    assert south.line[0] == (4.0, 0.0)
     assert [(round(t.at_m or 0, 3), t.before, t.after) for t in south.ticks] == [(1.0, 2, 1)]

@@ -6,7 +6,7 @@ its bands. Text is placed by measuring it, so that no word lies on another.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Sequence
 
 from farwall.facts.plan import Field, Plan
 from farwall.papers.drawing.field_view import draw_field
@@ -16,6 +16,7 @@ from farwall.papers.ink import PAPER
 from farwall.papers.lettering import SCREEN_LETTERING, Lettering
 from farwall.papers.svg import Svg, number
 from farwall.papers.wall_clock import Units
+from farwall.papers.wall_ticks import WallRun, wall_ticks
 from farwall.papers.words import listed, room_names
 
 _BETWEEN = 18.0
@@ -72,15 +73,18 @@ def field_svg(
     height: float = 680.0,
     lettering: Lettering = SCREEN_LETTERING,
     ground: str | None = PAPER,
+    walls: Sequence[WallRun] | None = None,
 ) -> str:
     """One field as SVG text: its bands in order, how they are sprayed, walls lettered for ticks.
 
     Same sizes and units as `floor_svg`. A field that cannot be done shows no
-    bands, so that nobody sprays by it.
+    bands, so that nobody sprays by it. `walls` are its ticked walls when the
+    caller has them already (`wall_ticks`).
     """
-    scene = replace(scene_of_field(plan, field), fields=(field,))
+    scene = scene_of_field(plan, field)
     svg = Svg(width=width, height=height, family=lettering.family, ident=f"field-{field.order}")
-    draw_field(svg, plan, scene, field, units=units, lettering=lettering)
+    runs = walls if walls is not None else wall_ticks(plan, field)
+    draw_field(svg, plan, scene, field, runs, units=units, lettering=lettering)
     if ground is not None:
         svg.parts.insert(
             0, f'<rect width="{number(width)}" height="{number(svg.height)}" fill="{ground}"/>'

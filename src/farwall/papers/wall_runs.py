@@ -80,9 +80,9 @@ def _goes_on(run: tuple[Point, ...], rest: Sequence[tuple[Point, ...]]) -> int |
         if not _straight(other):
             continue
         between = [point for step in rest[:k] for point in step]
-        offsets = [abs(offset(run, point)) for point in (*other, *between)]
-        ahead = along(run, other[0]) >= along(run, run[-1]) - TOLERANCE_M
-        same_way = along(run, other[-1]) > along(run, other[0])
+        offsets = [abs(_offset(run, point)) for point in (*other, *between)]
+        ahead = _along(run, other[0]) >= _along(run, run[-1]) - TOLERANCE_M
+        same_way = _along(run, other[-1]) > _along(run, other[0])
         if (
             ahead
             and same_way
@@ -94,7 +94,7 @@ def _goes_on(run: tuple[Point, ...], rest: Sequence[tuple[Point, ...]]) -> int |
 
 
 def _straight(run: tuple[Point, ...]) -> bool:
-    return all(abs(offset(run, point)) < TOLERANCE_M for point in run)
+    return all(abs(_offset(run, point)) < TOLERANCE_M for point in run)
 
 
 def _direction(run: tuple[Point, ...]) -> Point:
@@ -103,13 +103,13 @@ def _direction(run: tuple[Point, ...]) -> Point:
     return ((x1 - x0) / long, (y1 - y0) / long)
 
 
-def along(run: tuple[Point, ...], point: Point) -> float:
+def _along(run: tuple[Point, ...], point: Point) -> float:
     """How far along a straight run a point lies, from its start. [m]"""
     dx, dy = _direction(run)
     return (point[0] - run[0][0]) * dx + (point[1] - run[0][1]) * dy
 
 
-def offset(run: tuple[Point, ...], point: Point) -> float:
+def _offset(run: tuple[Point, ...], point: Point) -> float:
     """How far a point lies to the left of a straight run. [m]"""
     dx, dy = _direction(run)
     return (point[1] - run[0][1]) * dx - (point[0] - run[0][0]) * dy

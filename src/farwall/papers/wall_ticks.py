@@ -1,9 +1,8 @@
 """Where band edges meet the walls: distances to tick on the masking film.
 
 A bare floor shows no bands. Ticks on the film along the walls do: each wall
-run is measured from its left corner, as a person sees it who stands in the
-room and faces it (from the right one where the field reaches only that), and
-each tick parts two bands. Places are metres of the
+run is measured from its left end, as a person sees it who stands in the room
+and faces it, and each tick parts two bands. Places are metres of the
 floor; nothing is rounded here.
 
 Words as in `wall_runs`; a fixture's side is a run too.
@@ -16,17 +15,17 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+import numpy as np
 import shapely
 from shapely.geometry.polygon import orient
+from shapely.ops import substring
 
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
-from farwall.papers.wall_runs import STEP_DEPTH_M, TOLERANCE_M, along, offset, runs_of_ring
+from farwall.papers.wall_runs import STEP_DEPTH_M, TOLERANCE_M, runs_of_ring
 
 LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ"
 """I, L and O are left out: on a dusty sheet they read as figures."""
-_REACH_M = 0.5
-"""A field that begins this near to a corner reaches it: a tape can be hooked there."""
 
 
 @dataclass(frozen=True)
@@ -43,10 +42,10 @@ class Tick:
 
 @dataclass(frozen=True)
 class WallRun:
-    """A run with ticks, measured from `line[0]`.
+    """A run with ticks, measured from `line[0]`: its left end as one faces it.
 
-    That is its left corner as one faces it; its right one (`from_left` False)
-    where the field does not reach the left corner but reaches the right.
+    That is a corner, or, where the field does not reach the corner, the jamb,
+    the cabinet or the cut at which the field begins.
     """
 
     letter: str
@@ -54,7 +53,6 @@ class WallRun:
     of: str
     line: tuple[Point, ...]
     ticks: tuple[Tick, ...]
-    from_left: bool = True
 
     @property
     def middle(self) -> Point:
@@ -78,30 +76,30 @@ def wall_ticks(plan: Plan, field: Field) -> tuple[WallRun, ...]:
     Runs without a tick to measure get no letter. Empty for a field without bands. Source:
     plane geometry on the band polygons of the plan.
     """
-    bands = [(band.order, _edges(band.polygon.shape)) for band in field.bands]
+    borders = _borders(field)
     openings = [shapely.LineString(opening.line) for opening in plan.inputs.openings]
     found: list[WallRun] = []
     for room, of, line in _runs(plan, field):
-        stretches = sorted(_stretches(line, bands), key=lambda s: (s.low, s.high))
+        stretches = sorted(_stretches(line, borders), key=lambda s: (s.low, s.high))
         ticks = tuple(_ticks(line, stretches, openings))
         if any(tick.at_m is not None for tick in ticks):
-            run = WallRun(_letter(len(found)), room, of, line, ticks)
-            found.append(_from_the_corner_in_reach(run, stretches))
+            begins = stretches[0].low
+            found.append(WallRun(_letter(len(found)), room, of, *_from(line, begins, ticks)))
     return tuple(found)
 
 
-def _from_the_corner_in_reach(run: WallRun, stretches: Sequence[_Stretch]) -> WallRun:
-    """The run as it is, or turned round where only its right corner lies in the field."""
-    long = shapely.LineString(run.line).length
-    left_reached = stretches[0].low <= _REACH_M
-    right_reached = max(s.high for s in stretches) >= long - _REACH_M
-    if left_reached or not right_reached:
-        return run
-    ticks = tuple(
-        Tick(None if t.at_m is None else long - t.at_m, t.after, t.before)
-        for t in reversed(run.ticks)
+def _from(
+    line: tuple[Point, ...], begins: float, ticks: tuple[Tick, ...]
+) -> tuple[tuple[Point, ...], tuple[Tick, ...]]:
+    """The run and its ticks counted from where the field's floor begins along it. [m]"""
+    if begins <= TOLERANCE_M:
+        return line, ticks
+    run = shapely.LineString(line)
+    rest = substring(run, begins, run.length)
+    moved = tuple(
+        tick if tick.at_m is None else replace(tick, at_m=tick.at_m - begins) for tick in ticks
     )
-    return replace(run, line=run.line[::-1], ticks=ticks, from_left=False)
+    return tuple((x, y) for x, y, *_ in rest.coords), moved
 
 
 def _letter(count: int) -> str:
@@ -130,31 +128,41 @@ def _points(ring: shapely.LinearRing) -> list[Point]:
     return [(x, y) for x, y, *_ in ring.coords]
 
 
-def _edges(shape: shapely.Polygon) -> list[tuple[Point, Point]]:
-    """The border of a band, edge by edge, the band itself to the left of each."""
-    edges = []
-    oriented = orient(shape)
-    for ring in (oriented.exterior, *oriented.interiors):
-        edges += list(pairwise(_points(ring)))
-    return edges
+@dataclass(frozen=True)
+class _Borders:
+    """All band borders edge by edge, from `starts` to `ends`, the band to the left of each."""
+
+    starts: np.ndarray
+    ends: np.ndarray
+    bands: np.ndarray
 
 
-def _stretches(
-    line: tuple[Point, ...], bands: Sequence[tuple[int, list[tuple[Point, Point]]]]
-) -> Iterable[_Stretch]:
-    """Where bands touch the run from its floor side: their edges run against its direction."""
+def _borders(field: Field) -> _Borders:
+    starts, ends, bands = [np.empty((0, 2))], [np.empty((0, 2))], [np.empty(0, dtype=int)]
+    for band in field.bands:
+        oriented = orient(band.polygon.shape)
+        for ring in (oriented.exterior, *oriented.interiors):
+            points = shapely.get_coordinates(ring)
+            starts.append(points[:-1])
+            ends.append(points[1:])
+            bands.append(np.full(len(points) - 1, band.order))
+    return _Borders(np.concatenate(starts), np.concatenate(ends), np.concatenate(bands))
+
+
+def _stretches(line: tuple[Point, ...], borders: _Borders) -> Iterable[_Stretch]:
+    """Where bands touch the run from its floor side: their borders run against its direction."""
     done = 0.0
     for a, b in pairwise(line):
-        segment = (a, b)
         long = math.dist(a, b)
-        for order, edges in bands:
-            for p, q in edges:
-                if abs(offset(segment, p)) > TOLERANCE_M or abs(offset(segment, q)) > TOLERANCE_M:
-                    continue
-                high, low = along(segment, p), along(segment, q)
-                low, high = max(low, 0.0), min(high, long)
-                if high - low > TOLERANCE_M:
-                    yield _Stretch(done + low, done + high, order)
+        ahead = (np.array(b) - a) / long
+        aside = np.array([-ahead[1], ahead[0]])
+        near = np.abs((borders.starts - a) @ aside) <= TOLERANCE_M
+        near &= np.abs((borders.ends - a) @ aside) <= TOLERANCE_M
+        high = np.minimum((borders.starts[near] - a) @ ahead, long)
+        low = np.maximum((borders.ends[near] - a) @ ahead, 0.0)
+        for k in np.flatnonzero(high - low > TOLERANCE_M):
+            order = int(borders.bands[near][k])
+            yield _Stretch(done + float(low[k]), done + float(high[k]), order)
         done += long
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -37,6 +39,7 @@ from farwall.papers.ink import DANGER, INK, PAPER, SOFT
 from farwall.papers.lettering import Lettering, text_width, wrap
 from farwall.papers.svg import Svg, number
 from farwall.papers.wall_clock import Units, plan_clock
+from farwall.papers.wall_ticks import WallRun
 
 _CONTEXT_M = 0.7
 _SIDE = 22.0
@@ -45,7 +48,14 @@ _MOST_BESIDE = 0.2
 
 
 def draw_field(
-    svg: Svg, plan: Plan, scene: Scene, field: Field, *, units: Units, lettering: Lettering
+    svg: Svg,
+    plan: Plan,
+    scene: Scene,
+    field: Field,
+    walls: Sequence[WallRun],
+    *,
+    units: Units,
+    lettering: Lettering,
 ) -> None:
     """Draw one field of a scene; sets the drawing's height to what was used."""
     sheet, floor = _sheet(svg, plan, scene, field, units=units, lettering=lettering)
@@ -69,7 +79,7 @@ def draw_field(
         draw_walks(sheet, field, floor)
         people = draw_person(sheet, field)
         tanks = draw_tanks(sheet, field, clock)
-        draw_wall_marks(sheet, field)
+        draw_wall_marks(sheet, walls)
         lines = number_bands(sheet, field)
         name_starts(sheet, field, people)
         name_tanks(sheet, field, tanks)

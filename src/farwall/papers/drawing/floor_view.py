@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -61,7 +62,9 @@ def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Letterin
     floor = _all_floor(scene)
     bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
     beside = text_width("way out", lettering.body, bold=True) + 26
-    foot = lettering.small * 2.6
+    stops = bool(scene.stop_ids)
+    rows = _legend(svg.width, lettering.small, ramp=bool(scene.fields), stop_lines=stops)
+    foot = lettering.small * 2.9 + max((down for _, _, down in rows), default=0.0)
     sides = [outward(opening, floor) for opening in scene.ways_out]
     left = beside if any(dx < -0.5 for dx, _ in sides) else _EDGE
     right = beside if any(dx > 0.5 for dx, _ in sides) else _EDGE
@@ -184,11 +187,12 @@ def _free_arrow(sheet: Sheet, shape: shapely.Polygon, start: Point, end: Point) 
         return
     ahead = ((b[0] - a[0]) / long * half, (b[1] - a[1]) / long * half)
     page_shape = shapely.difference(sheet.frame.shape(shape), sheet.frame.shape(sheet.scene.dry))
-    boxes = shapely.union_all([shapely.box(*box) for box in sheet.board.taken])
-    middle = middle_of(page_shape)
-    for x, y in ring_around(middle, start=18, step=9, rings=9):
+    boxes = shapely.box(*np.array(sheet.board.taken or [(0.0, 0.0, 0.0, 0.0)]).T)
+    shapely.prepare(page_shape)
+    for x, y in ring_around(middle_of(page_shape), start=18, step=9, rings=9):
         line = shapely.LineString([(x - ahead[0], y - ahead[1]), (x + ahead[0], y + ahead[1])])
-        if page_shape.contains(line.buffer(4)) and not boxes.intersects(line.buffer(4)):
+        around = line.buffer(4)
+        if page_shape.contains(around) and not shapely.intersects(boxes, around).any():
             points = [(px, py) for px, py in line.coords]
             marks.arrow(sheet.svg, points, width=1.3)
             sheet.board.take_line(points, 4)
@@ -199,18 +203,30 @@ def _foot(sheet: Sheet, fields: list[Field], *, stop_lines: bool) -> None:
     """Scale, ramp and dash explained in a row, or more rows where it is narrow; then the key."""
     svg, size = sheet.svg, sheet.lettering.small
     row = svg.height + size * 1.5
-    x = _EDGE + marks.scale_bar(svg, (_EDGE, row), units_per_m=sheet.frame.scale, size=size)
-    x += text_width("00 ft", size) + 34
-    told = [(_ramp_told, _ramp_width(size))] if fields else []
-    if stop_lines:
-        told.append((_stop_told, 33 + text_width("stop line", size) * 1.15))
-    for tell, width in told:
-        if x + width > svg.width:
-            x, row = _EDGE, row + size * 2.1
-        tell(svg, (x, row), size)
-        x += width + 26
-    svg.height = row + size * 1.4
+    marks.scale_bar(svg, (_EDGE, row), units_per_m=sheet.frame.scale, size=size)
+    tellers = {"ramp": _ramp_told, "stop line": _stop_told}
+    for what, x, down in _legend(svg.width, size, ramp=bool(fields), stop_lines=stop_lines):
+        tellers[what](svg, (x, row + down), size)
+        svg.height = max(svg.height, row + down + size * 1.4)
+    svg.height = max(svg.height, row + size * 1.4)
     _write_key(sheet, size)
+
+
+def _legend(
+    width: float, size: float, *, ramp: bool, stop_lines: bool
+) -> list[tuple[str, float, float]]:
+    """What the foot explains, each with its place across and how far below the scale bar."""
+    told = [("ramp", _ramp_width(size))] if ramp else []
+    if stop_lines:
+        told.append(("stop line", 33 + text_width(STOP_LINE, size) * 1.15))
+    x, down = _EDGE + marks.SCALE_BAR_UNITS + text_width("00 ft", size) + 34, 0.0
+    placed = []
+    for what, wide in told:
+        if x + wide > width:
+            x, down = _EDGE, down + size * 2.1
+        placed.append((what, x, down))
+        x += wide + 26
+    return placed
 
 
 def _ramp_width(size: float) -> float:

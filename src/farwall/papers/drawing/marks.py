@@ -17,6 +17,8 @@ HATCH = "dry"
 STOP_DASH = "7 3"
 WALK_DASH = "2 3"
 _HEAD = 6.0
+SCALE_BAR_UNITS = 110.0
+"""The scale bar is never longer than this."""
 
 
 def hatch_pattern(ident: str) -> str:
@@ -84,7 +86,7 @@ def tank(svg: Svg, at: Point) -> None:
 
 def scale_bar(svg: Svg, at: Point, *, units_per_m: float, size: float) -> float:
     """Feet above, metres below, both from one zero; returns its width. `at` is its left middle."""
-    feet = _round_length(110 / units_per_m / M_PER_FT)
+    feet = _round_length(SCALE_BAR_UNITS / units_per_m / M_PER_FT)
     metres = _round_length(feet * M_PER_FT)
     x, y = at
     for length_m, label, up in (

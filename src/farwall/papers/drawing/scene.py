@@ -42,8 +42,17 @@ class Scene:
         """Openings and saw cuts on which a stop line lies."""
         return frozenset(stop.id for field in self.fields for stop in field.stop_lines)
 
+    @cached_property
+    def _floors(self) -> dict[str, BaseGeometry]:
+        return {}
+
     def floor_of(self, field: Field) -> BaseGeometry:
         """The floor of a field: its bands, or its rooms where it has none. [m]"""
+        if field.id not in self._floors:
+            self._floors[field.id] = self._floor_of(field)
+        return self._floors[field.id]
+
+    def _floor_of(self, field: Field) -> BaseGeometry:
         if field.bands:
             return shapely.union_all(
                 [band.polygon.shape for band in field.bands], grid_size=_GRID_M

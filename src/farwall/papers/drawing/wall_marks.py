@@ -1,4 +1,4 @@
-"""The walls' letters: each stands in the corner that its wall is measured from.
+"""The walls' letters: each stands where its wall is measured from, mostly a corner.
 
 A small arrow leads from the letter along the wall. Letter and arrow stand on
 the floor in front of the wall, so that no partition is taken for its other face.
@@ -7,19 +7,19 @@ the floor in front of the wall, so that no partition is taken for its other face
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
-from farwall.facts.plan import Field
 from farwall.floor.geometry import Point
 from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.ink import INK, WHITE
-from farwall.papers.wall_ticks import WallRun, wall_ticks
+from farwall.papers.wall_ticks import WallRun
 
 _GAP, _SHAFT, _HEAD = 2.5, 11.0, 3.5
 
 
-def draw_wall_marks(sheet: Sheet, field: Field) -> None:
+def draw_wall_marks(sheet: Sheet, walls: Sequence[WallRun]) -> None:
     """A ringed letter and a small arrow for each wall that has ticks."""
-    for run in wall_ticks(sheet.plan, field):
+    for run in walls:
         _mark(sheet, run)
 
 
@@ -28,9 +28,7 @@ def _mark(sheet: Sheet, run: WallRun) -> None:
     a, b = sheet.frame.at(run.line[0]), sheet.frame.at(run.line[1])
     long = math.dist(a, b) or 1.0
     along = ((b[0] - a[0]) / long, (b[1] - a[1]) / long)
-    # Seen along a run from its left corner the floor lies to the right; y points down here.
-    turn = 1 if run.from_left else -1
-    in_floor = (-turn * along[1], turn * along[0])
+    in_floor = (-along[1], along[0])  # the floor lies to the right of a run; y points down here
     lettering = sheet.lettering
     places = [
         (size, slide, side)

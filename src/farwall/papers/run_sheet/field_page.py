@@ -53,7 +53,8 @@ def _page(
     plan: Plan, field: Field, buying: Buying, *, units: Units, clock: WallClock, size: PaperSize
 ) -> dict[str, Any]:
     head = _head(plan, field, buying, units, clock)
-    walls = [_wall(run, units) for run in wall_ticks(plan, field)]
+    runs = wall_ticks(plan, field)
+    walls = [_wall(run, units) for run in runs]
     words = FieldWords(
         title=head["title"],
         clock=head["clock"],
@@ -75,6 +76,7 @@ def _page(
             height=layout.map_height,
             lettering=PAPER_LETTERING,
             ground=None,
+            walls=runs,
         ),
         "map_width": layout.map_width,
         "beside": layout.beside,
