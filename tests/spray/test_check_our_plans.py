@@ -32,8 +32,12 @@ def planned(seed):
 
 
 def honest(plan, faults):
-    """Faults that the plan does not own up to: an edge may die where its verdict is a no."""
-    said = {field["id"] for field in plan["fields"] if field["verdict"] != "fits"}
+    """Faults that the plan does not own up to: an edge may die where its verdict is a no.
+
+    "Fits with a helper" is a no only where there is none.
+    """
+    holds = {"fits", "helper"} if plan["inputs"]["crew"]["helper"] else {"fits"}
+    said = {field["id"] for field in plan["fields"] if field["verdict"] not in holds}
     return [f for f in faults if not (f.code == "dead-edge" and f.field in said)]
 
 
