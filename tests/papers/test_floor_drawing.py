@@ -194,3 +194,11 @@ def test_a_room_smaller_than_a_letter_still_has_its_name():
     svg = floor_svg(replace(plan, inputs=inputs), width=340, height=190, lettering=PAPER_LETTERING)
     assert any("Chase" in word.text for word in words(svg))
     assert overlaps(words(svg)) == []
+
+
+def test_two_sprayers_have_two_starts():
+    plan = small_house()
+    field = plan.fields[4]
+    bands = tuple(replace(band, sprayer=1 + k % 2) for k, band in enumerate(field.bands))
+    told = [word.text for word in words(field_svg(plan, replace(field, bands=bands)))]
+    assert {"start 1", "start 2"} <= set(told)

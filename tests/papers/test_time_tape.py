@@ -74,6 +74,12 @@ def test_a_coat_on_the_next_day_gets_its_own_tape():
     assert two == pytest.approx(2 * one, abs=8)
 
 
+def test_the_first_hour_of_a_tape_on_another_day_names_that_day():
+    told = [word.text for word in words(time_tape_svg(shifted(small_house(), 1300)))]
+    assert "8 am" in told
+    assert "Fri 9 am" in told
+
+
 def test_a_floor_that_does_not_dry_says_so():
     plan = small_house()
     never = replace(plan.clocks[0], likely_min=None, high_min=None)

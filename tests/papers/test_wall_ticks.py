@@ -15,7 +15,6 @@ from tests.papers.invented_plan import Sweep, box_room, door, plan_of, refused, 
 from farwall.facts.plan import Band, Field, Plan
 from farwall.floor.geometry import polygon_geometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room
-from farwall.papers.wall_runs import runs_of_ring
 from farwall.papers.wall_ticks import LETTERS, WallRun, wall_ticks
 
 
@@ -203,19 +202,6 @@ def test_a_field_without_bands_has_no_ticks():
     plan = refused()
     bare = replace(plan.fields[4], bands=())
     assert wall_ticks(plan, bare) == ()
-
-
-@pytest.mark.parametrize("shape", ["square", "turned"])
-def test_runs_go_clockwise_round_the_floor(shape: str):
-    ring = [(0, 0), (0, 3), (4, 3), (4, 0), (0, 0)]
-    if shape == "turned":
-        ring = [*ring[2:-1], *ring[:3]]
-    assert runs_of_ring(ring) == [
-        ((0, 3), (4, 3)),
-        ((4, 3), (4, 0)),
-        ((4, 0), (0, 0)),
-        ((0, 0), (0, 3)),
-    ]
 
 
 cuts = st.lists(st.floats(0.1, 5.9), min_size=1, max_size=12, unique_by=lambda x: round(x, 1))

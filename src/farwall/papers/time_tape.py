@@ -135,6 +135,7 @@ def _ticks(tape: _Tape, span: float) -> None:
     every = next((h for h in _NAME_EVERY_H if h * per_hour >= _NAMED_PER_H), _NAME_EVERY_H[-1])
     size = tape.lettering.small
     first = tape.begins.hour * 60 + tape.begins.minute
+    told = False
     for minute in range(-(-first // step) * step, first + int(span) + 1, step):
         x = (minute - first) * tape.units_per_min
         depth, width = (
@@ -142,7 +143,9 @@ def _ticks(tape: _Tape, span: float) -> None:
         )
         tape.svg.line([(x, 0), (x, depth)], stroke=INK, stroke_width=width)
         if minute % (60 * every) == 0:
-            text = tape.clock.hour_mark(tape.begins + timedelta(minutes=minute - first))
+            moment = tape.begins + timedelta(minutes=minute - first)
+            text = tape.clock.hour_mark(moment, whole=not told or moment.hour == 0)
+            told = True
             if x + 4 + text_width(text, size, bold=True) < tape.svg.width - 2:
                 tape.svg.text((x + 4, 19), text, size, anchor="start", bold=True)
 

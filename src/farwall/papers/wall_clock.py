@@ -60,9 +60,10 @@ class WallClock:
             return f"{day}, {self.starts_at.day} {month} {self.starts_at.year}"
         return f"{day}, {month} {self.starts_at.day}, {self.starts_at.year}"
 
-    def hour_mark(self, moment: datetime) -> str:
-        """What stands beside a full hour on the tape."""
-        return _plain(moment, self.units).partition(":")[0]
+    def hour_mark(self, moment: datetime, *, whole: bool = False) -> str:
+        """What stands beside a full hour on the tape: `9`; `whole` names day and half day too."""
+        hour = _plain(moment, self.units).partition(":")[0]
+        return f"{self._day_before(moment)}{hour}{self._half(moment)}" if whole else hour
 
     def _half(self, moment: datetime) -> str:
         return (" am" if moment.hour < _NOON_H else " pm") if self.half_day_words else ""

@@ -11,13 +11,10 @@ from farwall.papers.wall_clock import Units
 
 EVENING = (
     "Pencil, chalk and mud off the slab; vacuum, then look again at low light.",
-    (
-        "Doors, tubs, cabinets and jambs covered; film up the walls. Tape on wall or base, "
-        "never on the slab."
-    ),
+    "Doors, tubs, cabinets and jambs covered. Tape on wall or base, never on the slab.",
     "The gap between door and jamb sealed, jamb feet wrapped.",
     "Band edges ticked on the film from the field pages: letter of the wall, then the distances.",
-    "Windows filmed where sun will reach wet floor; registers and return taped, metal wrapped.",
+    "Windows filmed against the sun; registers and return taped, metal wrapped.",
     "Spray pattern tried on a board, or where tile will come and then rinsed like the floor.",
     "Mixing place where a spill harms nothing; a pail of bicarbonate water open beside it.",
     "Slab outside the doors wetted and covered: a drip there stays.",
@@ -27,26 +24,17 @@ EVENING = (
 def morning(units: Units) -> tuple[str, ...]:
     """The morning's list, temperatures and flow in the user's units first."""
     us = units == "us"
-    limits = "50 and 85 °F (10 and 29 °C)" if us else "10 and 29 °C (50 and 85 °F)"
+    limits = "50 to 85 °F (10 to 29 °C)" if us else "10 to 29 °C (50 to 85 °F)"
     flow = "0.4 gal (1.5 L) a minute" if us else "1.5 L (0.4 gal) a minute"
     return (
-        f"Slab read at five spots, the sunny one too: between {limits}, or no stain today.",
+        f"Slab read at five spots, the sunny one too: {limits}, or no stain today.",
         "A second adult is here, within call. Nobody works alone; nobody else in the house.",
-        (
-            "Goggles and face shield, chemical gloves, sleeves, boots; fit-tested respirator for "
-            "acid gas and mist."
-        ),
+        "Goggles and face shield, chemical gloves, sleeves, boots; fit-tested respirator.",
         f"Eyewash reached in 10 s, running 15 min at {flow}.",
-        (
-            "Air moves out of the house, its inlet far off: no jet on the wet edge. Never shut the "
-            "air out to gain time."
-        ),
-        (
-            "Water in the tub first, stain into the water, slowly, with plastic. Never the other "
-            "way, never with bleach or ammonia."
-        ),
+        "Air moves out, its inlet far off: no jet on the wet edge. Never shut it out to gain time.",
+        "Water in the tub first, stain into the water, slowly, with plastic. Never the other way.",
         "All lots boxed in one tub, stirred; tanks filled, labelled, pumped alike.",
-        "Phones away: nobody answers inside a field.",
+        "Never bleach or ammonia near. Phones away: nobody answers inside a field.",
     )
 
 
@@ -55,9 +43,9 @@ CARRY = (
     "rag on the tip",
     "dry gloves",
     "funnel",
-    "bucket at the way out for the nozzle",
+    "bucket for the nozzle, at the way out",
     "spare tip and seals",
-    "damp sponge and mist bottle",
+    "sponge, mist bottle",
     "this sheet and a pen",
 )
 
