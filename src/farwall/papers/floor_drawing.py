@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from farwall.facts.plan import Field, Plan
 from farwall.papers.drawing.field_view import draw_field
 from farwall.papers.drawing.floor_view import draw_floor
-from farwall.papers.drawing.scene import scene_of_field, scenes
+from farwall.papers.drawing.scene import Scene, Storey, scene_of_field, scenes, storeys
 from farwall.papers.ink import PAPER
 from farwall.papers.lettering import SCREEN_LETTERING, Lettering
 from farwall.papers.svg import Svg, number
@@ -39,11 +39,11 @@ def floor_svg(
     sizes of `lettering` in the same units. `ground` colours the sheet, None
     leaves it bare. Storeys stand one above the other.
     """
-    storeys = scenes(plan, coat=coat)
-    share = (height - _BETWEEN * (len(storeys) - 1)) / len(storeys)
+    shown = scenes(plan, coat=coat)
+    share = (height - _BETWEEN * (len(shown) - 1)) / len(shown)
     svg = Svg(width=width, height=height, family=lettering.family, ident="floor")
     top = 0.0
-    for k, scene in enumerate(storeys):
+    for k, scene in enumerate(shown):
         ident = f"floor{k}" if k else "floor"
         part = Svg(width=width, height=share, family=lettering.family, ident=ident)
         draw_floor(part, plan, scene, units=units, lettering=lettering)
@@ -60,7 +60,7 @@ def floor_svg(
             0, f'<rect width="{number(width)}" height="{number(svg.height)}" fill="{ground}"/>'
         )
     return svg.document(
-        title=f"Floor of {plan.job or 'this job'}", description=_floor_told(plan, coat)
+        title=f"Floor of {plan.job or 'this job'}", description=_floor_told(plan, shown)
     )
 
 
@@ -74,14 +74,15 @@ def field_svg(
     lettering: Lettering = SCREEN_LETTERING,
     ground: str | None = PAPER,
     walls: Sequence[WallRun] | None = None,
+    grounds: Sequence[Storey] | None = None,
 ) -> str:
     """One field as SVG text: its bands in order, how they are sprayed, walls lettered for ticks.
 
     Same sizes and units as `floor_svg`. A field that cannot be done shows no
-    bands, so that nobody sprays by it. `walls` are its ticked walls when the
-    caller has them already (`wall_ticks`).
+    bands, so that nobody sprays by it. `walls` are its ticked walls and
+    `grounds` the plan's storeys, when the caller has them already.
     """
-    scene = scene_of_field(plan, field)
+    scene = scene_of_field(field, grounds if grounds is not None else storeys(plan))
     svg = Svg(width=width, height=height, family=lettering.family, ident=f"field-{field.order}")
     runs = walls if walls is not None else wall_ticks(plan, field)
     draw_field(svg, plan, scene, field, runs, units=units, lettering=lettering)
@@ -99,8 +100,7 @@ def field_svg(
     return svg.document(title=f"Field {field.order}: {rooms}", description=told)
 
 
-def _floor_told(plan: Plan, coat: str | None) -> str:
-    shown = scenes(plan, coat=coat)
+def _floor_told(plan: Plan, shown: Sequence[Scene]) -> str:
     fields = sorted((f for scene in shown for f in scene.fields), key=lambda f: f.order)
     parts = [f"field {n} is {listed(room_names(plan, f.rooms))}" for n, f in enumerate(fields, 1)]
     return "Fields in the order in which they are sprayed: " + "; ".join(parts) + "."

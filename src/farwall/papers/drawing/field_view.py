@@ -103,8 +103,8 @@ def map_scale(
 def _sheet(
     svg: Svg, plan: Plan, scene: Scene, field: Field, *, units: Units, lettering: Lettering
 ) -> tuple[Sheet, BaseGeometry]:
-    floor = scene.floor_of(field)
-    bounds = _view(floor, shapely.union_all([room.polygon.shape for room in scene.rooms]))
+    floor = scene.storey.floor_of(field)
+    bounds = _view(floor, scene.storey.floor)
     left, top, right, low = _margins(plan, scene, field, floor, lettering, width=svg.width)
     foot = lettering.small * 2.6
     frame = frame_for(
@@ -172,10 +172,12 @@ def _open_clip(sheet: Sheet) -> None:
 
 def _leave_words(plan: Plan, scene: Scene, field: Field) -> tuple[str, ...]:
     way = way_of(plan, field)
-    if way is None or way.id in {opening.id for opening in scene.ways_out}:
+    if way is None or way.id in {opening.id for opening in scene.storey.ways_out}:
         return (WAY_OUT,)
     beyond = [room for room in way.rooms if room not in field.rooms]
-    names = [scene.room_by_id[room].label for room in beyond if room in scene.room_by_id]
+    names = [
+        scene.storey.room_by_id[room].label for room in beyond if room in scene.storey.room_by_id
+    ]
     name = names[0].split(" + ")[0] if names else ""
     return ("leave to", name) if 0 < len(name) < _LONG_NAME else ("leave here",)
 
@@ -192,11 +194,11 @@ def _room_names(sheet: Sheet, field: Field) -> None:
     if len(field.rooms) < 2:
         return
     for room_id in field.rooms:
-        room = sheet.scene.room_by_id.get(room_id)
+        room = sheet.scene.storey.room_by_id.get(room_id)
         if room is None:
             continue
         place = shapely.difference(
-            sheet.frame.shape(room.polygon.shape), sheet.frame.shape(sheet.scene.dry)
+            sheet.frame.shape(room.polygon.shape), sheet.frame.shape(sheet.scene.storey.dry)
         )
         left, _, right, _ = place.bounds
         for share in (0.95, 0.6, 0.4):

@@ -13,10 +13,10 @@ from farwall.floor.geometry import Point
 from farwall.floor.nouns import Room
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.board import Board, Words, middle_of, ring_around
+from farwall.papers.drawing.floor_foot import EDGE, draw_foot, legend
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.scene import Scene
 from farwall.papers.drawing.sheet import (
-    STOP_LINE,
     Sheet,
     draw_fixtures,
     draw_openings,
@@ -27,12 +27,11 @@ from farwall.papers.drawing.sheet import (
     outward,
 )
 from farwall.papers.drawing.walls import OUTER_WALL_M
-from farwall.papers.ink import INK, LINE, PAPER, RAMP, SOFT, ramp_colour
-from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
+from farwall.papers.ink import LINE, PAPER, ramp_colour
+from farwall.papers.lettering import Lettering, text_width, wrap
 from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
 
-_EDGE = 6.0
 _ARROW = 34.0
 _CRUMB = 4
 _STOP_LINES_NAMED = 6
@@ -48,28 +47,28 @@ def draw_floor(svg: Svg, plan: Plan, scene: Scene, *, units: Units, lettering: L
     draw_walls(sheet)
     draw_openings(sheet)
     stops = draw_stop_lines(sheet)
-    name_ways_out(sheet, scene.ways_out, _all_floor(scene))
+    name_ways_out(sheet, scene.storey.ways_out, scene.storey.floor)
     for room, number, part in _parts(scene, fields):
         _name_room(sheet, room, number, part)
     for field in fields:
         _arrow_of(sheet, field)
     if len(stops) <= _STOP_LINES_NAMED:
         name_stop_lines(sheet, stops)
-    _foot(sheet, fields, stop_lines=bool(stops))
+    draw_foot(sheet, ramp=bool(fields), stop_lines=bool(stops))
 
 
 def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Lettering) -> Sheet:
-    floor = _all_floor(scene)
+    floor = scene.storey.floor
     bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
     beside = text_width("way out", lettering.body, bold=True) + 26
     stops = bool(scene.stop_ids)
-    rows = _legend(svg.width, lettering.small, ramp=bool(scene.fields), stop_lines=stops)
+    rows = legend(svg.width, lettering.small, ramp=bool(scene.fields), stop_lines=stops)
     foot = lettering.small * 2.9 + max((down for _, _, down in rows), default=0.0)
-    sides = [outward(opening, floor) for opening in scene.ways_out]
-    left = beside if any(dx < -0.5 for dx, _ in sides) else _EDGE
-    right = beside if any(dx > 0.5 for dx, _ in sides) else _EDGE
-    top = lettering.body * 1.7 if any(dy < -0.5 for _, dy in sides) else _EDGE
-    low = lettering.body * 1.7 if any(dy > 0.5 for _, dy in sides) else _EDGE
+    sides = [outward(opening, floor) for opening in scene.storey.ways_out]
+    left = beside if any(dx < -0.5 for dx, _ in sides) else EDGE
+    right = beside if any(dx > 0.5 for dx, _ in sides) else EDGE
+    top = lettering.body * 1.7 if any(dy < -0.5 for _, dy in sides) else EDGE
+    low = lettering.body * 1.7 if any(dy > 0.5 for _, dy in sides) else EDGE
     frame = frame_for(
         bounds,
         left=left,
@@ -83,14 +82,10 @@ def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Letterin
     return Sheet(plan, scene, svg, frame, Board(page), lettering, units, page)
 
 
-def _all_floor(scene: Scene) -> BaseGeometry:
-    return shapely.union_all([room.polygon.shape for room in scene.rooms])
-
-
 def _fill(sheet: Sheet, field: Field) -> None:
     """The field's floor, band by band from light to dark: so its direction shows without words."""
     if field.verdict == "cannot" or not field.bands:
-        sheet.fill(sheet.scene.floor_of(field), fill=PAPER, stroke=LINE, stroke_width=0.8)
+        sheet.fill(sheet.scene.storey.floor_of(field), fill=PAPER, stroke=LINE, stroke_width=0.8)
         return
     bands = sorted(field.bands, key=lambda band: band.order)
     for k, band in enumerate(bands):
@@ -102,15 +97,17 @@ def _parts(scene: Scene, fields: list[Field]) -> list[tuple[Room, str, BaseGeome
     """Each room with each field that lies in it: number of the field, and the floor they share."""
     parts: list[tuple[Room, str, BaseGeometry]] = []
     for n, field in enumerate(fields, 1):
-        floor = scene.floor_of(field)
+        floor = scene.storey.floor_of(field)
         for room_id in field.rooms:
-            room = scene.room_by_id.get(room_id)
+            room = scene.storey.room_by_id.get(room_id)
             if room is not None:
                 shared = shapely.intersection(room.polygon.shape, floor)
                 parts.append((room, str(n), shared))
     named = {room.id for room, _, _ in parts}
-    bare = [room for room in scene.rooms if room.id not in named]
-    return parts + [(room, "", shapely.difference(room.polygon.shape, scene.dry)) for room in bare]
+    bare = [room for room in scene.storey.rooms if room.id not in named]
+    return parts + [
+        (room, "", shapely.difference(room.polygon.shape, scene.storey.dry)) for room in bare
+    ]
 
 
 def _name_room(sheet: Sheet, room: Room, head: str, part: BaseGeometry) -> None:
@@ -166,7 +163,7 @@ def _arrow_of(sheet: Sheet, field: Field) -> None:
     if field.verdict == "cannot":
         return
     for room_id in field.rooms:
-        room = sheet.scene.room_by_id.get(room_id)
+        room = sheet.scene.storey.room_by_id.get(room_id)
         if room is None:
             continue
         mids = [
@@ -186,7 +183,9 @@ def _free_arrow(sheet: Sheet, shape: shapely.Polygon, start: Point, end: Point) 
     if half < _ARROW / 3:
         return
     ahead = ((b[0] - a[0]) / long * half, (b[1] - a[1]) / long * half)
-    page_shape = shapely.difference(sheet.frame.shape(shape), sheet.frame.shape(sheet.scene.dry))
+    page_shape = shapely.difference(
+        sheet.frame.shape(shape), sheet.frame.shape(sheet.scene.storey.dry)
+    )
     boxes = shapely.box(*np.array(sheet.board.taken or [(0.0, 0.0, 0.0, 0.0)]).T)
     shapely.prepare(page_shape)
     for x, y in ring_around(middle_of(page_shape), start=18, step=9, rings=9):
@@ -197,75 +196,3 @@ def _free_arrow(sheet: Sheet, shape: shapely.Polygon, start: Point, end: Point) 
             marks.arrow(sheet.svg, points, width=1.3)
             sheet.board.take_line(points, 4)
             return
-
-
-def _foot(sheet: Sheet, fields: list[Field], *, stop_lines: bool) -> None:
-    """Scale, ramp and dash explained in a row, or more rows where it is narrow; then the key."""
-    svg, size = sheet.svg, sheet.lettering.small
-    row = svg.height + size * 1.5
-    marks.scale_bar(svg, (_EDGE, row), units_per_m=sheet.frame.scale, size=size)
-    tellers = {"ramp": _ramp_told, "stop line": _stop_told}
-    for what, x, down in _legend(svg.width, size, ramp=bool(fields), stop_lines=stop_lines):
-        tellers[what](svg, (x, row + down), size)
-        svg.height = max(svg.height, row + down + size * 1.4)
-    svg.height = max(svg.height, row + size * 1.4)
-    _write_key(sheet, size)
-
-
-def _legend(
-    width: float, size: float, *, ramp: bool, stop_lines: bool
-) -> list[tuple[str, float, float]]:
-    """What the foot explains, each with its place across and how far below the scale bar."""
-    told = [("ramp", _ramp_width(size))] if ramp else []
-    if stop_lines:
-        told.append(("stop line", 33 + text_width(STOP_LINE, size) * 1.15))
-    x, down = _EDGE + marks.SCALE_BAR_UNITS + text_width("00 ft", size) + 34, 0.0
-    placed = []
-    for what, wide in told:
-        if x + wide > width:
-            x, down = _EDGE, down + size * 2.1
-        placed.append((what, x, down))
-        x += wide + 26
-    return placed
-
-
-def _ramp_width(size: float) -> float:
-    return (
-        (text_width("sprayed first", size) + text_width("last", size)) * 1.1 + 18 * len(RAMP) + 16
-    )
-
-
-def _ramp_told(svg: Svg, at: Point, size: float) -> None:
-    x, row = at
-    svg.text((x, row + size * 0.35), "sprayed first", size, anchor="start", fill=SOFT)
-    x += text_width("sprayed first", size) * 1.1 + 8
-    for colour in RAMP:
-        svg.element(
-            "rect",
-            x=x,
-            y=row - size * 0.45,
-            width=18,
-            height=size * 0.9,
-            fill=colour,
-            stroke=LINE,
-            stroke_width=0.4,
-        )
-        x += 18
-    svg.text((x + 8, row + size * 0.35), "last", size, anchor="start", fill=SOFT)
-
-
-def _stop_told(svg: Svg, at: Point, size: float) -> None:
-    x, row = at
-    dash = marks.STOP_DASH
-    svg.line([(x, row), (x + 27, row)], stroke=INK, stroke_width=1.8, stroke_dasharray=dash)
-    svg.text((x + 33, row + size * 0.35), STOP_LINE, size, anchor="start", fill=SOFT)
-
-
-def _write_key(sheet: Sheet, size: float) -> None:
-    """Names of the rooms that were too small for theirs, as many in a row as fit."""
-    if not sheet.key:
-        return
-    rows = wrap(" · ".join(sheet.key), (sheet.svg.width - 2 * _EDGE) / sheet.lettering.widen, size)
-    for line in rows or sheet.key:
-        sheet.svg.height += size * LINE_HEIGHT
-        sheet.svg.text((_EDGE, sheet.svg.height - size * 0.3), line, size, anchor="start")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import shapely
 
 from farwall.facts.plan import Field
+from farwall.papers.drawing.frame import path_data
 from farwall.papers.drawing.marks import HATCH
 from farwall.papers.drawing.scene import way_of
 from farwall.papers.drawing.sheet import Sheet
@@ -14,18 +15,18 @@ from farwall.papers.lettering import wrap
 
 def draw_beyond(sheet: Sheet, field: Field) -> None:
     """Hatch the floor of fields of the same coat that were sprayed before this one."""
-    rooms = sheet.scene.room_by_id
+    left, top, right, low = sheet.view
+    view = shapely.box(left, top, right, low)
+    storey = sheet.scene.storey
     for other in sheet.plan.fields:
         if other.coat != field.coat or other.order >= field.order:
             continue
-        for band in other.bands:
-            point = band.polygon.shape.representative_point()
-            if any(room.polygon.shape.distance(point) < 0.5 for room in rooms.values()):
-                break
-        else:
-            continue
-        shape = shapely.union_all([band.polygon.shape for band in other.bands])
-        sheet.fill(shape, fill=f"url(#{sheet.svg.ident}-{HATCH})")
+        if any(room in storey.room_by_id for room in other.rooms):
+            shape = sheet.frame.shape(storey.floor_of(other))
+            if shape.intersects(view):
+                path = path_data(shape.simplify(0.5))
+                hatch = f"url(#{sheet.svg.ident}-{HATCH})"
+                sheet.svg.element("path", d=path, fill_rule="evenodd", fill=hatch)
 
 
 def name_beyond(sheet: Sheet, field: Field) -> None:
@@ -39,7 +40,7 @@ def name_beyond(sheet: Sheet, field: Field) -> None:
     left, top, right, low = sheet.view
     view = shapely.box(left + 4, top + 4, right - 4, low - 4)
     size = sheet.lettering.small
-    for room in sheet.scene.rooms:
+    for room in sheet.scene.storey.rooms:
         if room.id in named:
             continue
         part = shapely.intersection(frame.shape(room.polygon.shape), view)

@@ -64,7 +64,7 @@ def draw_person(sheet: Sheet, field: Field) -> list[tuple[Point, str]]:
 
 def name_starts(sheet: Sheet, field: Field, places: list[tuple[Point, str]]) -> None:
     """The word beside each person, on the field if there is room near, else beside it."""
-    floor = sheet.frame.shape(sheet.scene.floor_of(field))
+    floor = sheet.frame.shape(sheet.scene.storey.floor_of(field))
     for at, word in places:
         words = sheet.words((word,), sheet.lettering.body, bold=True)
         inside = [
@@ -112,7 +112,7 @@ def _tank_place(sheet: Sheet, at: Point) -> Point:
 
 def _outside(sheet: Sheet, field: Field, words: Words, at: Point) -> list[Point]:
     """Places beside the field, not on it, that are not far off."""
-    floor = sheet.frame.shape(sheet.scene.floor_of(field))
+    floor = sheet.frame.shape(sheet.scene.storey.floor_of(field))
     around = ring_around(at, start=words.width / 2 + 10, step=8, rings=8)
     near = [centre for centre in around if abs(centre[1] - at[1]) < 60]
     clear = [centre for centre in near if not floor.intersects(shapely.box(*words.box(centre)))]

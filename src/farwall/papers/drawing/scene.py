@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import cached_property
 
 import shapely
@@ -17,15 +18,14 @@ _GRID_M = 0.002
 
 
 @dataclass(frozen=True)
-class Scene:
-    """Rooms with all that lies on them; `fields` are those of one coat, in their order."""
+class Storey:
+    """The slab of one storey with all that stands on it; what is reckoned on it is kept."""
 
     rooms: tuple[Room, ...]
     openings: tuple[Opening, ...]
     ways_out: tuple[Opening, ...]
     fixtures: tuple[Fixture, ...]
     saw_cuts: tuple[SawCut, ...]
-    fields: tuple[Field, ...]
 
     @cached_property
     def room_by_id(self) -> dict[str, Room]:
@@ -33,14 +33,14 @@ class Scene:
         return {room.id: room for room in self.rooms}
 
     @cached_property
+    def floor(self) -> BaseGeometry:
+        """All rooms in one shape. [m]"""
+        return shapely.union_all([room.polygon.shape for room in self.rooms])
+
+    @cached_property
     def dry(self) -> BaseGeometry:
         """Everything that is kept dry, in one shape. [m]"""
         return shapely.union_all([fixture.polygon.shape for fixture in self.fixtures])
-
-    @cached_property
-    def stop_ids(self) -> frozenset[str]:
-        """Openings and saw cuts on which a stop line lies."""
-        return frozenset(stop.id for field in self.fields for stop in field.stop_lines)
 
     @cached_property
     def _floors(self) -> dict[str, BaseGeometry]:
@@ -54,42 +54,58 @@ class Scene:
 
     def _floor_of(self, field: Field) -> BaseGeometry:
         if field.bands:
-            return shapely.union_all(
-                [band.polygon.shape for band in field.bands], grid_size=_GRID_M
-            )
-        rooms = [
-            self.room_by_id[room].polygon.shape for room in field.rooms if room in self.room_by_id
-        ]
+            bands = [band.polygon.shape for band in field.bands]
+            return shapely.union_all(bands, grid_size=_GRID_M)
+        rooms = [self.room_by_id[i].polygon.shape for i in field.rooms if i in self.room_by_id]
         return shapely.difference(shapely.union_all(rooms), self.dry)
 
 
-def scenes(plan: Plan, *, coat: str | None = None) -> list[Scene]:
-    """One scene for each storey that has rooms, in the order in which the plan names them.
+@dataclass(frozen=True)
+class Scene:
+    """A storey and the fields that are drawn on it, in their order."""
 
-    `coat` chooses whose fields are drawn; without it, the first coat's.
-    """
+    storey: Storey
+    fields: tuple[Field, ...]
+
+    @cached_property
+    def stop_ids(self) -> frozenset[str]:
+        """Openings and saw cuts on which a stop line lies."""
+        return frozenset(stop.id for field in self.fields for stop in field.stop_lines)
+
+
+def storeys(plan: Plan) -> list[Storey]:
+    """The storeys that have rooms, in the order in which the plan names them."""
+    names = dict.fromkeys(room.storey for room in plan.inputs.floor.rooms)
+    return [_storey(plan, name) for name in names]
+
+
+def scenes(plan: Plan, *, coat: str | None = None) -> list[Scene]:
+    """One scene for each storey, with the fields of one coat: the first, unless `coat` says."""
     coats = [one.id for one in plan.inputs.coats] or [field.coat for field in plan.fields]
     chosen = coat if coat is not None else next(iter(coats), None)
     fields = sorted((f for f in plan.fields if f.coat == chosen), key=lambda f: f.order)
-    storeys = dict.fromkeys(room.storey for room in plan.inputs.floor.rooms)
-    return [_scene(plan, storey, fields) for storey in storeys]
+    return [
+        Scene(storey, tuple(f for f in fields if _lies_on(f, storey))) for storey in storeys(plan)
+    ]
 
 
-def scene_of_field(plan: Plan, field: Field) -> Scene:
-    """The storey of one field, with that field alone on it."""
-    for scene in scenes(plan, coat=field.coat):
-        if any(room in scene.room_by_id for room in field.rooms):
-            return replace(scene, fields=(field,))
-    return replace(scenes(plan, coat=field.coat)[0], fields=(field,))
+def scene_of_field(field: Field, grounds: Sequence[Storey]) -> Scene:
+    """The storey on which a field lies, with that field alone on it."""
+    storey = next((one for one in grounds if _lies_on(field, one)), grounds[0])
+    return Scene(storey, (field,))
 
 
-def _scene(plan: Plan, storey: str, fields: list[Field]) -> Scene:
-    rooms = tuple(room for room in plan.inputs.floor.rooms if room.storey == storey)
+def _lies_on(field: Field, storey: Storey) -> bool:
+    return any(room in storey.room_by_id for room in field.rooms)
+
+
+def _storey(plan: Plan, name: str) -> Storey:
+    rooms = tuple(room for room in plan.inputs.floor.rooms if room.storey == name)
     ids = {room.id for room in rooms}
     openings = tuple(o for o in plan.inputs.openings if ids.intersection(o.rooms))
     out = {exit_.opening for exit_ in plan.inputs.exits}
     floor = shapely.union_all([room.polygon.shape for room in rooms])
-    return Scene(
+    return Storey(
         rooms=rooms,
         openings=openings,
         ways_out=tuple(opening for opening in openings if opening.id in out),
@@ -97,7 +113,6 @@ def _scene(plan: Plan, storey: str, fields: list[Field]) -> Scene:
         saw_cuts=tuple(
             cut for cut in plan.inputs.saw_cuts if floor.intersects(shapely.LineString(cut.line))
         ),
-        fields=tuple(field for field in fields if ids.intersection(field.rooms)),
     )
 
 

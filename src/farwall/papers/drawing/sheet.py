@@ -49,7 +49,7 @@ class Sheet:
     @cached_property
     def walls(self) -> BaseGeometry:
         """The walls on the drawing."""
-        return self.frame.shape(wall_mass(self.scene.rooms, self.scene.openings))
+        return self.frame.shape(wall_mass(self.scene.storey.rooms, self.scene.storey.openings))
 
     def words(
         self,
@@ -120,12 +120,12 @@ def _edge_point(box: tuple[float, float, float, float], at: Point) -> Point:
 
 def draw_walls(sheet: Sheet) -> None:
     """Thick walls."""
-    sheet.fill(wall_mass(sheet.scene.rooms, sheet.scene.openings), fill=INK)
+    sheet.fill(wall_mass(sheet.scene.storey.rooms, sheet.scene.storey.openings), fill=INK)
 
 
 def draw_fixtures(sheet: Sheet, *, within: BaseGeometry | None = None) -> None:
     """Everything kept dry, named where there is room."""
-    for thing in sheet.scene.fixtures:
+    for thing in sheet.scene.storey.fixtures:
         shape = thing.polygon.shape
         if within is not None and not within.intersects(shape):
             continue
@@ -141,13 +141,13 @@ def draw_fixtures(sheet: Sheet, *, within: BaseGeometry | None = None) -> None:
 
 def draw_openings(sheet: Sheet, *, faded: bool = False) -> None:
     """Door leaves thin; stop lines dashed."""
-    for opening in sheet.scene.openings:
+    for opening in sheet.scene.storey.openings:
         line = [sheet.frame.at(point) for point in opening.line]
         if opening.id in sheet.scene.stop_ids:
             continue
         if opening.kind in {"door", "outside"}:
             sheet.svg.line(line, stroke=SOFT if faded else INK, stroke_width=1.2)
-    for cut in sheet.scene.saw_cuts:
+    for cut in sheet.scene.storey.saw_cuts:
         if cut.id not in sheet.scene.stop_ids:
             sheet.svg.line(
                 [sheet.frame.at(p) for p in cut.line],

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 
 from farwall.facts.plan import Field, Plan
 from farwall.papers.drawing.field_view import map_scale
-from farwall.papers.drawing.scene import scene_of_field
+from farwall.papers.drawing.scene import Storey, scene_of_field
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
 from farwall.papers.run_sheet.margins import PaperSize
 
@@ -64,12 +64,14 @@ class FieldWords:
         return sum(len(marks) for row in self.ticks for marks in row) > _MANY_TICKS
 
 
-def field_layout(plan: Plan, field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
+def field_layout(
+    plan: Plan, field: Field, words: FieldWords, *, size: PaperSize, grounds: Sequence[Storey]
+) -> FieldLayout:
     """The better of the two layouts: larger map, everything on one page."""
     if field.verdict == "cannot":
         return FieldLayout(size.inner_width, size.inner_height * 0.42)
     choices = [_beside(field, words, size), _above(field, words, size)]
-    scene = scene_of_field(plan, field)
+    scene = scene_of_field(field, grounds)
     scales = [
         map_scale(
             plan, scene, field,

@@ -2,30 +2,28 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
-import shapely
-
-from farwall.facts.plan import Band, Field, Plan, Refill
-from farwall.papers.drawing.scene import way_of
+from farwall.facts.plan import Band, Field, Plan
+from farwall.papers.drawing.scene import Storey, storeys, way_of
 from farwall.papers.floor_drawing import field_svg
 from farwall.papers.grounds import rank_words
 from farwall.papers.lettering import PAPER_LETTERING, clipped
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.field_layout import FieldWords, field_layout
+from farwall.papers.run_sheet.field_points import field_points
 from farwall.papers.run_sheet.margins import PaperSize
 from farwall.papers.run_sheet.names import coat_words, field_rooms, fits, numbers
+from farwall.papers.run_sheet.tick_rows import marks_as_set, tick_rows
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
-from farwall.papers.wall_ticks import Tick, WallRun, wall_ticks
+from farwall.papers.wall_ticks import wall_ticks
 from farwall.papers.words import area, length, listed, room_names, volume
-from farwall.units import feet_and_inches
 
 _NAMES_PT = 190.0
 """Room for the rooms on the way out: the foot of the page has one line for them."""
-_FEW_MARKS = 2
-_IN_ROOM_M, _NEAR_DOOR_M = 0.2, 3.0
 _NOTABLE = 1.15
 """A slab that drinks up to 15 % more than planned is no news."""
 
@@ -37,35 +35,43 @@ def field_pages(
     clock = plan_clock(plan, units)
     order = numbers(plan)
     count = {f.coat: sum(1 for g in plan.fields if g.coat == f.coat) for f in plan.fields}
+    grounds = storeys(plan)
     pages = []
     for field in sorted(plan.fields, key=lambda f: f.order):
         kicker = f"Field {order[field.id]} of {count[field.coat]} · {coat_words(plan, field.coat)}"
         pages.append(
             {
                 "kicker": plain(kicker),
-                **_page(plan, field, buying, units=units, clock=clock, size=size),
+                **_page(plan, field, buying, units=units, clock=clock, size=size, grounds=grounds),
             }
         )
     return pages
 
 
 def _page(
-    plan: Plan, field: Field, buying: Buying, *, units: Units, clock: WallClock, size: PaperSize
+    plan: Plan,
+    field: Field,
+    buying: Buying,
+    *,
+    units: Units,
+    clock: WallClock,
+    size: PaperSize,
+    grounds: Sequence[Storey],
 ) -> dict[str, Any]:
     head = _head(plan, field, buying, units, clock)
     runs = wall_ticks(plan, field)
-    walls = [_wall(run, units) for run in runs]
+    rows = tick_rows(runs, units)
     words = FieldWords(
         title=head["title"],
         clock=head["clock"],
         thirsty=head["thirsty"],
         stop=head["stop"],
         remedies=head["remedies"],
-        points=[plain(point) for point in _points(plan, field, units, clock)],
+        points=[plain(point) for point in field_points(plan, field, units, clock)],
         why=[plain(line) for line in _why(field, units)],
-        ticks=[[_marks(wall) for wall in row] for row in _paired(walls)],
+        ticks=marks_as_set(rows),
     )
-    layout = field_layout(plan, field, words, size)
+    layout = field_layout(plan, field, words, size=size, grounds=grounds)
     return {
         **head,
         "map": field_svg(
@@ -77,6 +83,7 @@ def _page(
             lettering=PAPER_LETTERING,
             ground=None,
             walls=runs,
+            grounds=grounds,
         ),
         "map_width": layout.map_width,
         "beside": layout.beside,
@@ -86,7 +93,7 @@ def _page(
         "possible": field.verdict != "cannot",
         "bands": [_band_row(band, units, clock) for band in _bands(field)],
         "volumes": ["gal", "L"] if units == "us" else ["L", "gal"],
-        "ticks": _paired(walls),
+        "ticks": rows,
         "ticks_small": words.ticks_small,
         "points": words.points,
         "why": words.why,
@@ -164,78 +171,6 @@ def _band_row(band: Band, units: Units, clock: WallClock) -> list[str]:
     litres = volume(band.litres, "metric", both=False).removesuffix(" L")
     first, second = (gallons, litres) if units == "us" else (litres, gallons)
     return [str(band.order), clock.time(band.start_min), first, second]
-
-
-def _wall(run: WallRun, units: Units) -> dict[str, Any]:
-    return {
-        "letter": run.letter,
-        "of": plain(run.of),
-        "marks": [_tick(tick, units) for tick in run.ticks],
-    }
-
-
-def _marks(wall: dict[str, Any]) -> list[str]:
-    """The marks of a wall about as wide as they are set: to see how much room they take."""
-    return [f"{mark['at']} {mark['other']} {mark['after']}" for mark in wall["marks"]]
-
-
-def _paired(walls: list[dict[str, Any]]) -> list[list[dict[str, Any]]]:
-    """The walls in rows: two with few marks share one."""
-    rows: list[list[dict[str, Any]]] = []
-    for wall in walls:
-        few = len(wall["marks"]) <= _FEW_MARKS
-        if few and rows and len(rows[-1]) == 1 and len(rows[-1][0]["marks"]) <= _FEW_MARKS:
-            rows[-1].append(wall)
-        else:
-            rows.append([wall])
-    return rows
-
-
-def _tick(tick: Tick, units: Units) -> dict[str, Any]:
-    if tick.at_m is None:
-        return {"before": tick.before, "at": "in the doorway", "other": "", "after": tick.after}
-    tape, metric = feet_and_inches(tick.at_m), f"{tick.at_m:.2f}"
-    at, other = (tape, metric) if units == "us" else (metric, tape)
-    return {"before": tick.before, "at": at, "other": other, "after": tick.after}
-
-
-def _points(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
-    """Refills, the spare tank, where to stop: in the order in which they are wanted."""
-    refills = sorted(field.refills, key=lambda refill: refill.at_min)
-    points = [_refill_words(plan, field, refill, units, clock) for refill in refills]
-    if any(refill.by == "helper" for refill in refills):
-        points.append("The helper waits with the full spare tank on dry floor at the way out.")
-    if not refills:
-        points.append("No refill in this field: one tank lasts.")
-    stops = len(field.stop_lines)
-    if stops:
-        names = "the dashed stop line" if stops == 1 else f"the {stops} dashed stop lines"
-        points.append(f"Stop at {names} on the map, nowhere else.")
-    return points
-
-
-def _refill_words(plan: Plan, field: Field, refill: Refill, units: Units, clock: WallClock) -> str:
-    after = [band.order for band in _bands(field) if band.end_min <= refill.at_min + 0.01]
-    who = (
-        "the helper brings it"
-        if refill.by == "helper"
-        else f"fetch it {_where(plan, field, refill)}"
-    )
-    more = f"{refill.minutes:.1f} min, {volume(refill.litres, units)} more"
-    if not after:
-        return f"Begin with a full tank, {clock.time(refill.at_min)}: {who}, {more}."
-    return f"Full tank at {clock.time(refill.at_min)} after band {after[-1]}: {who}, {more}."
-
-
-def _where(plan: Plan, field: Field, refill: Refill) -> str:
-    """Where the spare tank waits, in words."""
-    at = shapely.Point(refill.at)
-    for room in plan.inputs.floor.rooms:
-        if room.polygon.shape.distance(at) < _IN_ROOM_M:
-            return "where the can stands" if room.id in field.rooms else f"in {room.label}"
-    way = way_of(plan, field)
-    near = way is not None and shapely.LineString(way.line).distance(at) < _NEAR_DOOR_M
-    return "outside the way out" if near else "outside"
 
 
 def _why(field: Field, units: Units) -> list[str]:
