@@ -28,11 +28,7 @@ def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> li
 
 
 def _refill_words(plan: Plan, field: Field, refill: Refill, units: Units, clock: WallClock) -> str:
-    after = [
-        band.order
-        for band in sorted(field.bands, key=lambda b: b.order)
-        if band.end_min <= refill.at_min + 0.01
-    ]
+    done = [band.order for band in field.bands if band.end_min <= refill.at_min + 0.01]
     who = (
         "the helper brings it"
         if refill.by == "helper"
