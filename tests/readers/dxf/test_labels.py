@@ -59,11 +59,11 @@ def test_codes_and_notes_are_no_names() -> None:
     assert found == []
 
 
-def test_names_with_sizes_win_over_other_lettering() -> None:
+def test_names_with_sizes_and_room_words_win_over_other_lettering() -> None:
     labels = find_labels(
         [words("BATH", 0, 0.3), words("5' x 8'", 0, 0), words("TEMP.", 3, 3), words("HALL", 5, 5)]
     )
-    assert [label.name for label in names_among(labels)] == ["Bath"]
+    assert [label.name for label in names_among(labels)] == ["Bath", "Hall"]
     rest = [label for label in labels if not label.size]
     assert [label.name for label in names_among(rest)] == ["Hall"]
 
@@ -84,3 +84,15 @@ def test_labels_are_joined_however_the_sheet_is_turned(turn: float, x: float, y:
     assert label.name == "Great room"
     assert label.size is not None
     assert label.size.sides_m == pytest.approx((5.1816, 5.3848))
+
+
+def test_names_without_a_size_in_an_open_room_count_beside_those_with_one() -> None:
+    labels = find_labels(
+        [
+            words("KITCHEN", 0, 0.3),
+            words("10' x 12'", 0, 0),
+            words("NOOK", 5, 5),
+            words("SEE WALL TO GARAGE NOTE", 8, 8),
+        ]
+    )
+    assert [label.name for label in names_among(labels)] == ["Kitchen", "Nook"]

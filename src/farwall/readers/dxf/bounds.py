@@ -61,10 +61,13 @@ def find_bounds(sheet: Sheet) -> Bounds:
 
 def footprint_only(bounds: Bounds) -> list[shapely.LineString]:
     """The lines of the footprint along which no wall is drawn."""
-    walls = [line(s).buffer(0.01) for s in bounds.closing if s.role is not Role.OUTLINE]
-    solid = shapely.unary_union(walls)
-    outline = [line(s).difference(solid) for s in bounds.strong if s.role is Role.OUTLINE]
-    return [part for rest in outline for part in shapely.get_parts(rest).tolist()]
+    outline = [line(s) for s in bounds.strong if s.role is Role.OUTLINE]
+    if not outline:
+        return []
+    walls = [line(s) for s in bounds.closing if s.role is not Role.OUTLINE]
+    solid = shapely.unary_union(walls).buffer(0.01)
+    rest = [part.difference(solid) for part in outline]
+    return [part for left in rest for part in shapely.get_parts(left).tolist()]
 
 
 def door_swings(sheet: Sheet) -> list[Swing]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from itertools import combinations
 from math import dist, hypot
 
 import shapely
@@ -21,10 +20,11 @@ End = tuple[Point, Point]
 
 def end_caps(lines: list[shapely.LineString]) -> list[Stroke]:
     """A stroke across each wall whose two faces stop side by side with nothing between them."""
+    ends = loose_ends(lines)
     pairs = []
-    for first, second in combinations(loose_ends(lines), 2):
+    for first, second in _near_pairs(ends, WALL_DEPTH_M[1]):
         across = dist(first[0], second[0])
-        if WALL_DEPTH_M[0] <= across <= WALL_DEPTH_M[1] and _side_by_side(first, second):
+        if across >= WALL_DEPTH_M[0] and _side_by_side(first, second):
             pairs.append((across, first[0], second[0]))
     taken: set[Point] = set()
     caps = []
@@ -40,11 +40,7 @@ def line_portals(
 ) -> list[Portal]:
     """Portals without depth, where walls are single lines: gaps in line, windows, swings."""
     ends = loose_ends(lines)
-    gaps = [
-        Portal(((a[0], b[0]), (a[0], b[0])), "line")
-        for a, b in combinations(ends, 2)
-        if _in_line(a, b)
-    ]
+    gaps = [_thin(a[0], b[0]) for a, b in _ahead_pairs(ends) if _in_line(a, b)]
     gaps += [_thin(s.start, s.end) for s in bounds.jambs if s.length >= PASSAGE_M[0]]
     gaps += [portal for swing in swings for portal in _shut_leaves(swing, ends, lines)]
     gaps.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
@@ -54,6 +50,28 @@ def line_portals(
         if not _crossed(portal, tree) and clear_of(portal, found + known):
             found.append(portal)
     return found
+
+
+def _near_pairs(ends: list[End], reach_m: float) -> list[tuple[End, End]]:
+    """Every two ends no farther apart than that, each pair once."""
+    if not ends:
+        return []
+    points = [shapely.Point(end[0]) for end in ends]
+    first, second = shapely.STRtree(points).query(points, predicate="dwithin", distance=reach_m)
+    return [(ends[int(a)], ends[int(b)]) for a, b in zip(first, second, strict=True) if a < b]
+
+
+def _ahead_pairs(ends: list[End]) -> list[tuple[End, End]]:
+    """Each end with those that lie straight ahead of it within a passage's width."""
+    if not ends:
+        return []
+    rays = []
+    for end in ends:
+        (x, y), (dx, dy) = end[0], _way(end)
+        rays.append(shapely.LineString([(x, y), (x + dx * PASSAGE_M[1], y + dy * PASSAGE_M[1])]))
+    tree = shapely.STRtree([shapely.Point(end[0]) for end in ends])
+    first, second = tree.query(rays, predicate="dwithin", distance=2 * _ALIGNED_M)
+    return [(ends[int(a)], ends[int(b)]) for a, b in zip(first, second, strict=True) if a < b]
 
 
 def _thin(start: Point, end: Point) -> Portal:

@@ -30,10 +30,7 @@ def jamb_portals(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> lis
     jambs = _free_jambs(bounds, caps, known)
     walls = [s for s in bounds.strong if s.role is not Role.HEADER]
     pairs = [
-        portal
-        for index, first in enumerate(jambs)
-        for second in jambs[index + 1 :]
-        if (portal := _facing(first, second)) is not None
+        portal for first, second in _pairs(jambs) if (portal := _facing(first, second)) is not None
     ]
     pairs.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
     return _uncrossed(pairs, walls, known)
@@ -156,6 +153,19 @@ def _is_square(first: Stroke, second: Stroke) -> bool:
     ax, ay = first.end[0] - first.start[0], first.end[1] - first.start[1]
     bx, by = second.end[0] - second.start[0], second.end[1] - second.start[1]
     return abs(ax * bx + ay * by) < 0.1 * first.length * second.length
+
+
+def _pairs(jambs: list[Jamb]) -> list[tuple[Jamb, Jamb]]:
+    """Each jamb with those straight ahead of it within a passage's width, each pair once."""
+    if not jambs:
+        return []
+    rays = []
+    for jamb in jambs:
+        (x, y), (ox, oy) = jamb.start, jamb.outward
+        rays.append(shapely.LineString([(x, y), (x + ox * PASSAGE_M[1], y + oy * PASSAGE_M[1])]))
+    tree = shapely.STRtree([shapely.LineString([jamb.start, jamb.end]) for jamb in jambs])
+    first, second = tree.query(rays, predicate="dwithin", distance=2 * _ALIGNED_M)
+    return [(jambs[int(a)], jambs[int(b)]) for a, b in zip(first, second, strict=True) if a < b]
 
 
 def _facing(first: Jamb, second: Jamb) -> Portal | None:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from math import cos, pi, sin
 
 import shapely
 
 from farwall.facts.reading import Note
-from farwall.floor.geometry import polygons_of
 from farwall.floor.nouns import OpeningKind
 from farwall.readers.dxf.portals import Portal
 from farwall.readers.dxf.rooms import Sorted, side_share
@@ -16,7 +16,9 @@ from farwall.readers.dxf.signs import Signs
 
 _PROBE_M = 0.05
 _NARROWEST_EXIT_M = 0.6
-_GAP_M = 0.5
+_WALLED_SHARE = 0.9
+_RAYS = 32
+_FAR_M = 100.0
 _SIGHT_M = 12.0
 
 
@@ -78,18 +80,26 @@ class _Unclosed:
     """The floor inside the house that no walls close: not a room, and not outside either."""
 
     def __init__(self, lines: Sequence[shapely.LineString], faces: Sorted) -> None:
-        walls = shapely.unary_union(list(lines)).buffer(_GAP_M)
-        filled = [shapely.Polygon(part.exterior) for part in polygons_of(walls)]
-        self._house = shapely.unary_union(filled).buffer(-_GAP_M - _PROBE_M / 2)
-        self._outdoors = shapely.unary_union([found.shape for found in faces.outdoors])
+        self._outdoors = [found.shape for found in faces.outdoors]
         self._labels = [shapely.Point(label.at) for label in faces.lost_labels]
         self._tree = shapely.STRtree(list(lines))
 
     def holds(self, probe: shapely.Point) -> bool:
-        """Whether a point lies between the walls, or in sight of a room name that was lost."""
-        if self._outdoors.intersects(probe):
+        """Whether a point has walls nearly all round, or is in sight of a room name lost."""
+        if any(shape.intersects(probe) for shape in self._outdoors):
             return False
-        return bool(self._house.intersects(probe)) or any(map(self._sees(probe), self._labels))
+        return self._walled_share(probe) >= _WALLED_SHARE or any(
+            map(self._sees(probe), self._labels)
+        )
+
+    def _walled_share(self, probe: shapely.Point) -> float:
+        """How much of the horizon round a point is wall."""
+        x, y = float(probe.x), float(probe.y)
+        turns = [2 * pi * (step + 0.5) / _RAYS for step in range(_RAYS)]
+        ends = [(x + _FAR_M * cos(turn), y + _FAR_M * sin(turn)) for turn in turns]
+        rays = [shapely.LineString([(x, y), end]) for end in ends]
+        hit, _ = self._tree.query(rays, predicate="intersects")
+        return len(set(hit.tolist())) / _RAYS
 
     def _sees(self, probe: shapely.Point) -> Callable[[shapely.Point], bool]:
         def sees(label: shapely.Point) -> bool:
