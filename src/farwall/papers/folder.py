@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shutil
 import tempfile
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
@@ -14,8 +14,9 @@ def write_folder(folder: Path, files: Mapping[str, bytes]) -> None:
     """Put `files` (name to content) into `folder`, made when missing.
 
     Everything is written aside first; a new folder then appears in one
-    rename, in an existing one each file is replaced in one rename, and other
-    files there are left alone. Raises `Refused` when the place cannot be used.
+    rename. In an existing one each file is replaced in one rename, all are put
+    back when one of them fails, and other files there are left alone. Raises
+    `Refused` when the place cannot be used.
     """
     if folder.exists() and not folder.is_dir():
         raise Refused(Mistake(str(folder), "is a file.", "Name a folder to write into."))
@@ -30,8 +31,7 @@ def write_folder(folder: Path, files: Mapping[str, bytes]) -> None:
         for name, content in files.items():
             (aside / name).write_bytes(content)
         if folder.exists():
-            for name in files:
-                (aside / name).replace(folder / name)
+            _replace_all(aside, folder, list(files))
         else:
             aside.chmod(0o755)
             aside.rename(folder)
@@ -41,3 +41,26 @@ def write_folder(folder: Path, files: Mapping[str, bytes]) -> None:
         ) from error
     finally:
         shutil.rmtree(aside, ignore_errors=True)
+
+
+def _replace_all(aside: Path, folder: Path, names: Sequence[str]) -> None:
+    """Move the files from `aside` into `folder`; when one cannot be moved, none has been."""
+    before = aside / ".before"
+    before.mkdir()
+    kept: list[str] = []
+    placed: list[str] = []
+    try:
+        for name in names:
+            if (folder / name).is_dir():
+                raise IsADirectoryError(None, f"{name} is a folder there")
+            if (folder / name).exists():
+                (folder / name).replace(before / name)
+                kept.append(name)
+            (aside / name).replace(folder / name)
+            placed.append(name)
+    except OSError:
+        for name in placed:
+            (folder / name).unlink()
+        for name in kept:
+            (before / name).replace(folder / name)
+        raise
