@@ -47,6 +47,12 @@ def test_stated_room_sizes_overrule_the_header() -> None:
     assert (found.unit, found.header) == ("cm", "in")
 
 
+def test_stated_sizes_without_a_unit_tell_it_when_they_differ_from_the_drawing() -> None:
+    label = (Words("4.00 x 3.00", (2000, 1500), 100, 0, "A-TEXT"),)
+    found = find_unit(Sheet(strokes=box(4000, 3000), words=label, header_code=1))
+    assert (found.unit, found.header) == ("mm", "in")
+
+
 def test_a_stated_size_that_fits_one_side_only_says_nothing() -> None:
     label = (Words("4.00 m x 5.00 m", (200, 150), 10, 0, "A-TEXT"),)
     found = find_unit(Sheet(strokes=box(400, 300), words=label, header_code=5))
@@ -59,6 +65,23 @@ def test_swings_alone_tell_inches_when_the_header_cannot_be_no_source() -> None:
     swings = tuple(swing(r, 50.0 * r) for r in (28, 30, 36))
     found = find_unit(Sheet(strokes=box(696, 564), swings=swings, header_code=4))
     assert (found.unit, [n.code for n in found.mended]) == ("in", ["unit-overruled"])
+
+
+@pytest.mark.parametrize(
+    ("text", "length", "unit"),
+    [("3.50", 3500, "mm"), ("3,50", 350, "cm"), ("3500", 3.5, "m"), ("12.5", 150, "in")],
+)
+def test_bare_numbers_that_differ_from_the_drawn_length_tell_both_units(
+    text: str, length: float, unit: str
+) -> None:
+    wide = 12 / METRES[unit]
+    found = find_unit(Sheet(strokes=box(wide, wide), measures=(Measure(length, text),)))
+    assert (found.unit, [note.code for note in found.mended]) == (unit, ["unit-found"])
+
+
+def test_a_bare_number_equal_to_the_drawn_length_tells_nothing() -> None:
+    found = find_unit(Sheet(strokes=box(12, 9), measures=(Measure(3.5, "3.5"),)))
+    assert found.scale is None
 
 
 def test_evidence_that_contradicts_itself_is_not_followed() -> None:

@@ -8,8 +8,10 @@ unless what is drawn speaks against it.
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from dataclasses import dataclass
+from itertools import permutations
 from math import hypot, log
 
 from farwall.facts.reading import Note
@@ -20,6 +22,7 @@ from farwall.readers.sizes import door_code, length_m, stated_size
 METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
 HEADER_UNITS = {1: "in", 2: "ft", 4: "mm", 5: "cm", 6: "m"}
 IN_WORDS = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres"}
+_BARE = re.compile(r"\d{1,6}(?:[.,]\d{1,3})?")
 _CLOSE = 0.02  # of the unit: a drawn length and its lettering differ by rounding only
 _ANY_LEAF_M = (0.3, 2.5)
 _LEAF_M = (0.55, 1.1)  # a single leaf's usual width: common practice, no source
@@ -62,11 +65,15 @@ def measured_votes(sheet: Sheet) -> Counter[tuple[str, str]]:
     """How often each kind of evidence measures each unit: counts of (kind, unit)."""
     votes: Counter[tuple[str, str]] = Counter()
     for measure in sheet.measures:
-        said = length_m(measure.text)
+        said, bare = length_m(measure.text), _BARE.fullmatch(measure.text.strip())
+        if bare:
+            number = float(bare[0].replace(",", "."))
+            votes[_bare_vote("dimension", number, measure.length)] += 1
         votes[_vote("dimension", said, measure.length)] += 1
     for words in sheet.words:
-        for kind, said, drawn in [*_code_lengths(sheet, words), *_size_lengths(sheet, words)]:
-            votes[_vote(kind, said, drawn)] += 1
+        for width, drawn in _code_lengths(sheet, words):
+            votes[_vote("size code", width, drawn)] += 1
+        votes[_size_vote(sheet, words)] += 1
     del votes["", ""]
     return votes
 
@@ -80,35 +87,46 @@ def _vote(kind: str, said_m: float | None, drawn: float) -> tuple[str, str]:
     return "", ""
 
 
-def _code_lengths(sheet: Sheet, words: Words) -> list[tuple[str, float, float]]:
+def _bare_vote(kind: str, said: float, drawn: float) -> tuple[str, str]:
+    """A number without a unit: when it differs from the drawn length, only one pair of units fits.
+
+    `3.50` over a line of 3500 units: metres lettered, millimetres drawn.
+    """
+    for drawn_unit, lettered_unit in permutations(METRES, 2):
+        ratio = METRES[drawn_unit] / METRES[lettered_unit]
+        if said > 0 and abs(said / drawn / ratio - 1) < _CLOSE / 2:
+            return kind, drawn_unit
+    return "", ""
+
+
+def _code_lengths(sheet: Sheet, words: Words) -> list[tuple[float, float]]:
+    """Every width that a size code can mean, with the radius of each swing beside it."""
     code = door_code(words.text)
     if not code:
         return []
     near = [
         s for s in sheet.swings if s.role is not Role.FIXTURE and _beside(s.centre, words, s.radius)
     ]
-    return [("size code", width, swing.radius) for swing in near for width, _ in code.sizes_m]
+    return [(width, swing.radius) for swing in near for width, _ in code.sizes_m]
 
 
 def _beside(point: tuple[float, float], words: Words, radius: float) -> bool:
     return hypot(point[0] - words.at[0], point[1] - words.at[1]) < 1.5 * radius
 
 
-def _size_lengths(sheet: Sheet, words: Words) -> list[tuple[str, float, float]]:
-    """Both sides of a stated size against the free span between walls, when both agree."""
+def _size_vote(sheet: Sheet, words: Words) -> tuple[str, str]:
+    """A stated size against the free spans between the walls around it, when both sides agree."""
     size = stated_size(words.text)
-    if not size or not size.sides_m:
-        return []
-    spans = free_spans(sheet, words.at, words.turned_deg)
-    if not spans:
-        return []
-    for sides in (size.sides_m, size.sides_m[::-1]):
-        units = {
-            _vote("stated size", said, drawn) for said, drawn in zip(sides, spans, strict=True)
-        }
-        if len(units) == 1 and units != {("", "")}:
-            return [("stated size", sides[0], spans[0])]
-    return []
+    sides = (size.sides_m or size.bare) if size else None
+    spans = free_spans(sheet, words.at, words.turned_deg) if sides else None
+    if not size or not sides or not spans:
+        return "", ""
+    vote = _vote if size.sides_m else _bare_vote
+    for said in (sides, sides[::-1]):
+        votes = {vote("stated size", *pair) for pair in zip(said, spans, strict=True)}
+        if len(votes) == 1 and votes != {("", "")}:
+            return votes.pop()
+    return "", ""
 
 
 def _winner(votes: Counter[tuple[str, str]]) -> str:
@@ -144,7 +162,7 @@ def _settled(unit: str, header: str, because: str) -> UnitFinding:
         )
         mended = (Note("unit-overruled", words),)
     elif not header:
-        words = f"The file names no unit; {because} {IN_WORDS[unit]}. Read as {IN_WORDS[unit]}."
+        words = f"The file names no unit. Read as {IN_WORDS[unit]}: {because}."
         mended = (Note("unit-found", words),)
     return UnitFinding(METRES[unit], unit, header, METRES[unit], mended)
 
