@@ -84,6 +84,8 @@ class Band:
     litres: float
     start_min: float
     end_min: float
+    edge_age_min: float = 0.0
+    """The greatest age at which it meets the edge of a band sprayed before it."""
 
 
 @dataclass(frozen=True)

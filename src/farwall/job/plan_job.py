@@ -84,7 +84,7 @@ def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[st
         cautions=cautions_for(settled),
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
-        warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather)),
+        warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
     )
 
 
@@ -121,13 +121,18 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
     return order_fields(cut.fields, sweeps, budget, wanted=wanted), sweeps
 
 
-def _warnings(job: Job, weather: WeatherFile | None) -> tuple[str, ...]:
+def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:
     found = []
     if weather is not None and job.starts_at is None:
         found.append(
             "The job tells no start: the weather of 15 May, 8:00, was taken. Put starts_at into "
             "the job, such as 2026-05-15T08:00:00-06:00."
         )
+    found.extend(
+        f"Nothing can stop at the saw cut {cut or 'without a name'}: it does not run from wall to "
+        "wall, or it ends in a doorway."
+        for cut in world.unused_cuts
+    )
     if job.crew.sprayers > 1:
         found.append(
             "Two sprayers are on the crew; this plan lays out the work of one. Where a field needs "

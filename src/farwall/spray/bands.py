@@ -7,12 +7,14 @@ band touches others along *borders*: those are the edges that must stay wet.
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 import shapely
+import shapely.ops
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import polygons_of
@@ -22,6 +24,8 @@ from farwall.spray.world import HAIR_M, Seam, World
 _CRUMB_M2 = 0.0004
 _BORDER_M = 0.001
 _SCRAP_SHARE = 0.8
+_FRONTS_APART_M = 1.5
+_DOT_M = 0.1
 _LEAST_BORDER_M = 0.01
 _SEAM_OFF_M = 0.0115
 """How far floor may lie from a seam that it ends at: rooms may miss their openings by 10 mm."""
@@ -66,12 +70,21 @@ class Strips:
 
 
 def cut_into_strips(
-    world: World, pieces: Sequence[str], walks: WalkMap, *, band_m: float, reach_m: float
+    world: World,
+    pieces: Sequence[str],
+    walks: WalkMap,
+    *,
+    band_m: float,
+    reach_m: float,
+    scraps: bool = True,
+    most_m2: float = math.inf,
 ) -> Strips:
     """The strips of a field, `band_m` deep along the walk to its exit.
 
     A scrap (a corner beyond the last full strip) joins the strip before it
-    where a wand of `reach_m` from the strip's edge still gets there.
+    where a wand of `reach_m` from the strip's edge still gets there, unless
+    `scraps` is False. A strip with fronts far apart (both sides of an island)
+    is parted between them, and one of more than `most_m2` (a tank) across.
     """
     farthest = walks.farthest_m()
     count = max(1, math.ceil(farthest / band_m - 0.05))
@@ -79,8 +92,10 @@ def cut_into_strips(
     seams = [seam for seam in world.seams if seam.a in pieces and seam.b in pieces]
     rings = _rings(world, pieces, walks, count=count, depth=depth)
     strips = [strip for level, ring in enumerate(rings) for strip in _strips(ring, seams, level)]
-    scraps = _Scraps(_SCRAP_SHARE * band_m * band_m, reach_m - depth)
-    strips, borders = _merged(strips, seams, scraps)
+    joining = _Scraps(_SCRAP_SHARE * band_m * band_m if scraps else 0.0, reach_m - depth)
+    strips = _merged(strips, seams, joining)
+    strips = _parted(strips, _borders(strips, seams), most_m2)
+    borders = _borders(strips, seams)
     areas = np.cumsum([sum(part.area for _, part in ring) for ring in rings])
     grown = tuple((depth * (level + 1), float(area)) for level, area in enumerate(areas))
     return Strips(tuple(strips), tuple(borders), depth, grown)
@@ -183,10 +198,8 @@ class _Scraps:
         return bool(shapely.distance(corners, host.shape).max() <= self.out_m)
 
 
-def _merged(
-    strips: list[Strip], seams: Sequence[Seam], scraps: _Scraps
-) -> tuple[list[Strip], list[Border]]:
-    """Scraps joined to the next strip nearer the exit; then all borders."""
+def _merged(strips: list[Strip], seams: Sequence[Seam], scraps: _Scraps) -> list[Strip]:
+    """Scraps joined to the next strip nearer the exit; farthest strips first."""
     strips = list(strips)
     for index in sorted(range(len(strips)), key=lambda i: -strips[i].level):
         scrap = strips[index]
@@ -197,14 +210,83 @@ def _merged(
                 strips[host_index] = _joined(host, scrap)
                 strips[index] = Strip((), scrap.level)
                 break
-    kept = sorted((s for s in strips if s.parts), key=lambda s: -s.level)
+    return sorted((s for s in strips if s.parts), key=lambda s: -s.level)
+
+
+def _borders(strips: Sequence[Strip], seams: Sequence[Seam]) -> list[Border]:
+    """Every border between strips, the one farther from the exit named first."""
     borders = []
-    for i, one in enumerate(kept):
-        for j in range(i + 1, len(kept)):
-            line = border_between(one, kept[j], seams)
+    for i, one in enumerate(strips):
+        for j in range(i + 1, len(strips)):
+            line = border_between(one, strips[j], seams)
             if line is not None:
                 borders.append(Border(i, j, line))
-    return kept, borders
+    return borders
+
+
+def _parted(strips: Sequence[Strip], borders: Sequence[Border], most_m2: float) -> list[Strip]:
+    """The strips, those with fronts far apart or too large cut: each part to its nearest front."""
+    found: list[Strip] = []
+    for index, strip in enumerate(strips):
+        fronts = [
+            border.line
+            for border in borders
+            if border.far == index and strips[border.near].level < strip.level
+        ]
+        groups = _far_apart(fronts)
+        if strip.area_m2 > most_m2 and len(groups) == 1:
+            groups = _shared_out(groups[0], math.ceil(strip.area_m2 / most_m2))
+        found.extend(_by_front(strip, groups) if len(groups) > 1 else [strip])
+    return found
+
+
+def _far_apart(fronts: Sequence[BaseGeometry]) -> list[BaseGeometry]:
+    """Front lines in groups that lie more than `_FRONTS_APART_M` from each other."""
+    groups: list[BaseGeometry] = []
+    for line in (part for front in fronts for part in shapely.get_parts(front)):
+        near = [group for group in groups if group.distance(line) <= _FRONTS_APART_M]
+        groups = [group for group in groups if group not in near]
+        groups.append(shapely.union_all([line, *near]))
+    return groups
+
+
+def _shared_out(front: BaseGeometry, count: int) -> list[BaseGeometry]:
+    """A front line in `count` stretches of the same length."""
+    line = shapely.line_merge(front) if front.geom_type == "MultiLineString" else front
+    longest = max(shapely.get_parts(line).tolist(), key=lambda part: part.length)
+    steps = np.linspace(0, longest.length, count + 1)
+    return [shapely.ops.substring(longest, a, b) for a, b in itertools.pairwise(steps)]
+
+
+def _by_front(strip: Strip, groups: Sequence[BaseGeometry]) -> list[Strip]:
+    """The strip cut into the floor nearest to each group of fronts."""
+    dots = [shapely.get_coordinates(shapely.segmentize(group, _DOT_M)).round(6) for group in groups]
+    cells = shapely.get_parts(
+        shapely.voronoi_polygons(
+            shapely.MultiPoint(np.vstack(dots)), extend_to=strip.shape.envelope
+        )
+    )
+    pieces = []
+    for own in dots:
+        mine = shapely.intersects(cells[:, None], np.asarray(shapely.points(own))[None, :]).any(
+            axis=1
+        )
+        area = shapely.union_all(cells[mine])
+        parts = tuple(
+            (name, polygon)
+            for name, shape in strip.parts
+            for polygon in polygons_of(shapely.intersection(shape, area))
+            if polygon.area > _CRUMB_M2
+        )
+        if parts:
+            pieces.append(Strip(parts, strip.level))
+    whole = abs(sum(piece.area_m2 for piece in pieces) - strip.area_m2) < 0.001
+    return pieces if whole and all(_hangs_together(piece) for piece in pieces) else [strip]
+
+
+def _hangs_together(strip: Strip) -> bool:
+    """Whether a part is one floor; strips over several rooms are left as they are."""
+    return len(strip.parts) == 1
 
 
 def _joined(host: Strip, scrap: Strip) -> Strip:

@@ -26,6 +26,7 @@ class Edge:
     then: int
     first_share: tuple[float, ...]
     then_share: tuple[float, ...]
+    points: tuple[Point, ...] = ()
 
 
 def edges_of(cut: Strips, order: Sequence[int], passes: Sequence[Pass]) -> tuple[Edge, ...]:
@@ -41,6 +42,7 @@ def edges_of(cut: Strips, order: Sequence[int], passes: Sequence[Pass]) -> tuple
                 then,
                 shares(passes[first].path, points, standing=0.0),
                 shares(passes[then].path, points, standing=1.0),
+                tuple((float(p.x), float(p.y)) for p in points),
             )
         )
     return tuple(edges)
@@ -71,6 +73,35 @@ def flipped(share: tuple[float, ...], *, turned: bool) -> tuple[float, ...]:
     return tuple(1.0 - value for value in share) if turned else share
 
 
+def ages_by_pass_min(
+    edges: Sequence[Edge], passes: Sequence[Pass], times: Sequence[tuple[float, float]]
+) -> list[float]:
+    """For each pass the greatest age at which it meets an edge sprayed before it.
+
+    times: start and duration of each pass [min]. Where a path comes equally
+    near to a point twice, the worse moment counts: the earlier one of the pass
+    that went first, the later one of the pass that meets it.
+    """
+    oldest = [0.0] * len(passes)
+    for edge in edges:
+        points = np.asarray(shapely.points(edge.points))
+        (start, minutes), (later, taken) = times[edge.first], times[edge.then]
+        made = start + minutes * _moments(passes[edge.first].path, points).min(axis=0)
+        met = later + taken * _moments(passes[edge.then].path, points).max(axis=0)
+        oldest[edge.then] = max(oldest[edge.then], float((met - made).max()))
+    return oldest
+
+
+def _moments(path: Sequence[Point], points: npt.NDArray[np.object_]) -> npt.NDArray[np.float64]:
+    """The first and the last share of a path at which it is nearest to each point."""
+    length = length_m(path)
+    if length < 1e-6:
+        return np.repeat([[0.0], [1.0]], len(points), axis=1)
+    there = shapely.line_locate_point(shapely.LineString(path), points)
+    back = length - shapely.line_locate_point(shapely.LineString(path[::-1]), points)
+    return np.array([there, back]) / length
+
+
 class EdgeTable:
     """All points of all edges as columns, to be asked many times for their greatest age."""
 
@@ -88,8 +119,14 @@ class EdgeTable:
 
         turned: passes walked the other way round than the shares say.
         """
+        ages = self._ages(times, turned)
+        return max(0.0, float(ages.max())) if len(ages) else 0.0
+
+    def _ages(
+        self, times: Sequence[tuple[float, float]], turned: Sequence[bool] | None
+    ) -> npt.NDArray[np.float64]:
         if not len(self._first):
-            return 0.0
+            return np.zeros(0)
         start, minutes = np.array(times).T
         first, then = self._first_share, self._then_share
         if turned is not None:
@@ -98,7 +135,7 @@ class EdgeTable:
             then = np.where(around[self._then], 1 - then, then)
         met = start[self._then] + minutes[self._then] * then
         made = start[self._first] + minutes[self._first] * first
-        return max(0.0, float((met - made).max()))
+        return np.asarray(met - made)
 
 
 def peak_age_min(edges: Sequence[Edge], times: Sequence[tuple[float, float]]) -> float:

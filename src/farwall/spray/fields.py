@@ -18,7 +18,15 @@ from functools import cached_property
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
-from farwall.spray.sweep import Laid, Sweep, lay_strips, pause_min, swept, swept_age_min
+from farwall.spray.sweep import (
+    Laid,
+    Sweep,
+    lay_strips,
+    one_tank_m2,
+    pause_min,
+    swept,
+    swept_age_min,
+)
 from farwall.spray.world import Seam, World
 
 COMFORT = 0.6
@@ -29,9 +37,10 @@ FIELD_COST = 0.4
 SMALL_ROOM_M2 = 6.0
 """A room up to this size may share a field with the room its door leads to. Rank: guess."""
 HIDDEN = frozenset({"door", "saw cut"})
-_OVERLAP_SHARE = 1.2
-_TANK_SHARE = 0.85
 _ROUGHLY = 0.02
+_NEVER = float("inf")
+_MOST = 1e9
+_LOST_COST = 1000.0
 
 Pieces = frozenset[str]
 Budget = Callable[[Pieces], float]
@@ -54,7 +63,13 @@ class Sweeps:
         """The strips of `pieces` toward `seam`; `Unanswerable` when they do not hang together."""
         key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
         if key not in self.strips:
-            self.strips[key] = lay_strips(self.world, sorted(pieces), seam, self.tools)
+            self.strips[key] = lay_strips(
+                self.world,
+                sorted(pieces),
+                seam,
+                self.tools,
+                most_m2=one_tank_m2(self.tools, self.litres_per_m2),
+            )
         return self.strips[key]
 
     def rough_age_min(self, pieces: Pieces) -> float:
@@ -72,7 +87,7 @@ class Sweeps:
         key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
         if key not in self.kept:
             try:
-                self.kept[key] = swept(self.world, self.laid(pieces, seam), self.tools)
+                self.kept[key] = swept(self.laid(pieces, seam), self.tools)
             except Unanswerable as no:
                 self.kept[key] = no
         found = self.kept[key]
@@ -211,14 +226,14 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
         return sweeps.rough_age_min(pieces) / max(budget(pieces), 1e-9)
 
     single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
-    one_tank_m2 = sweeps.tools.tank_l * _TANK_SHARE / (sweeps.litres_per_m2 * _OVERLAP_SHARE)
-    columns = _grown(units, single, rough_share, one_tank_m2)
+    tank_m2 = one_tank_m2(sweeps.tools, sweeps.litres_per_m2)
+    columns = _grown(units, single, rough_share, tank_m2)
     while True:
         cost, fields = _cover(len(units.groups), columns, units)
         failed = [
             group
             for group in fields
-            if len(group) > 1 and share(group) > _limit(group, single) + _ROUGHLY
+            if len(group) > 1 and not share(group) <= min(_limit(group, single) + _ROUGHLY, _MOST)
         ]
         if not failed:
             break
@@ -270,11 +285,11 @@ def _grown(
     units: _Units,
     single: dict[frozenset[int], float],
     share: Callable[[frozenset[int]], float],
-    one_tank_m2: float,
+    tank_m2: float,
 ) -> dict[frozenset[int], float]:
     """Every field that holds, grown a room at a time; single rooms are always kept."""
     columns = dict(single)
-    front = [group for group, value in single.items() if value < float("inf")]
+    front = list(single)
     tried = set(single)
     while front:
         group = front.pop()
@@ -283,20 +298,28 @@ def _grown(
             if grown in tried:
                 continue
             tried.add(grown)
-            if not units.hangs_together_bare(grown) and (
-                units.area_m2(grown) > one_tank_m2
-                or min(units.area_m2(group), units.area_m2(frozenset([there]))) > SMALL_ROOM_M2
+            lost = any(single[frozenset([unit])] == _NEVER for unit in grown)
+            if (
+                not lost
+                and not units.hangs_together_bare(grown)
+                and (
+                    units.area_m2(grown) > tank_m2
+                    or min(units.area_m2(group), units.area_m2(frozenset([there]))) > SMALL_ROOM_M2
+                )
             ):
                 continue
             value = share(grown)
-            if value <= _limit(grown, single) + _ROUGHLY:
+            if value < _NEVER and value <= _limit(grown, single) + _ROUGHLY:
                 columns[grown] = value
                 front.append(grown)
     return columns
 
 
 def _limit(group: frozenset[int], single: Mapping[frozenset[int], float]) -> float:
-    """The share of its budget that a field of several rooms may need."""
+    """The share of its budget that a field of several rooms may need.
+
+    A room that nobody can do alone may join any neighbour that helps.
+    """
     return max(COMFORT, *(single[frozenset([unit])] for unit in group))
 
 
@@ -304,7 +327,10 @@ def _cover(
     count: int, columns: dict[frozenset[int], float], units: _Units
 ) -> tuple[float, Sequence[frozenset[int]]]:
     """The cheapest exact cover of all units by columns, over sets of what is left."""
-    costs = {group: units.cost(group) for group in columns}
+    costs = {
+        group: units.cost(group) + (_LOST_COST if share == _NEVER else 0.0)
+        for group, share in columns.items()
+    }
     holding: list[list[frozenset[int]]] = [[] for _ in range(count)]
     for group in sorted(columns, key=lambda g: (costs[g], sorted(g))):
         holding[min(group)].append(group)

@@ -12,15 +12,21 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
-from farwall.floor.geometry import Point, polygons_of
+from farwall.floor.geometry import Point
 from farwall.spray.bands import Strip, Strips
-from farwall.spray.routes import Walkable, gap_m, length_m
+from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
 from farwall.spray.world import BODY_M, Seam, World
 
 KEEP_OFF_M = BODY_M + 0.0025
 """How far a body's centre stays from wet stain: its radius and the chords of drawn arcs."""
+REACH_SPARE_M = 0.03
+"""Reach that the plan keeps to itself: paths are straightened and rounded."""
 _STATION_M = 0.3
 _FEW_LINES = 4
+_SNAP_M = 0.005
+_DOORWAY_M = 0.7
+"""From so near to a doorway a wand reaches through it."""
+_REACH_SLACK_M = 0.005
 _LEAST_WALK_M = 0.05
 _STUB_M = 0.02
 _MEET_M = 0.03
@@ -41,6 +47,17 @@ class Pass:
         """Length of the path."""
         return length_m(self.path)
 
+    def minutes(self, tools: PlanTools) -> float:
+        """How long it takes: by the spray rate, or by the walk where that is the longer."""
+        return max(self.wetted_m2 / tools.spray_m2_min, self.length_m / tools.walk_m_min)
+
+    def within(self, reach_m: float) -> bool:
+        """Whether every corner of the strip lies within reach of the path."""
+        corners = shapely.points(shapely.get_coordinates(self.strip.shape))
+        several = len(self.path) > 1
+        path = shapely.LineString(self.path) if several else shapely.Point(self.path[0])
+        return bool(shapely.distance(corners, path).max() <= reach_m + _REACH_SLACK_M)
+
 
 def lay_passes(
     world: World, cut: Strips, order: Sequence[int], exit_seam: Seam, tools: PlanTools
@@ -50,6 +67,9 @@ def lay_passes(
     Raises `Unanswerable` when there is nowhere to stand before a strip.
     """
     ground = _ground_near(world, cut, exit_seam)
+    inside = {name for strip in cut.strips for name, _ in strip.parts}
+    beyond = _beyond(world, ground, exit_seam, inside)
+    open_seams = [s for s in world.seams if s == exit_seam or {s.a, s.b} <= inside]
     done: set[int] = set()
     passes = []
     for index in order:
@@ -71,7 +91,13 @@ def lay_passes(
         if exit_seam.chord.distance(strip.shape) < 0.012:
             fronts.append(exit_seam.chord)
         path = _path_along(
-            world, ground, strip, fronts=fronts, exit_seam=exit_seam, reach_m=tools.reach_m
+            world,
+            ground,
+            strip,
+            fronts=fronts,
+            open_seams=open_seams,
+            beyond=beyond,
+            reach_m=tools.reach_m - REACH_SPARE_M,
         )
         passes.append(Pass(strip, path, strip.area_m2 + overlap_m * tools.overlap_m))
     return tuple(passes)
@@ -85,7 +111,7 @@ def _ground_near(world: World, cut: Strips, exit_seam: Seam) -> BaseGeometry:
     doorways = [
         seam.chord.buffer(KEEP_OFF_M, quad_segs=4)
         for seam in world.seams
-        if seam != exit_seam and seam.b and not {seam.a, seam.b} <= inside
+        if seam != exit_seam and not {seam.a, seam.b or seam.a} <= inside
     ]
     near = shapely.intersection(world.standing, window)
     return shapely.difference(near, shapely.union_all(doorways)) if doorways else near
@@ -98,21 +124,32 @@ def kept_off(strip: Strip) -> BaseGeometry:
 
 @dataclass(frozen=True)
 class _Stand:
-    """Where the body may be while one strip is sprayed: its own rooms first, then beyond a seam."""
+    """Where the body may be while one strip is sprayed: its own rooms first, then doorways."""
 
-    whole: shapely.Polygon
     near: tuple[BaseGeometry, ...]
 
     def nearest(self, places: Sequence[Point], reach_m: float) -> list[Point]:
-        """For each place the nearest to stand; a wall between is no way to reach over."""
+        """For each place the nearest to stand, the strip's own rooms before those beyond a seam.
+
+        A wall between is no way to reach over.
+        """
+        parts = [part for part in self.near if not part.is_empty]
         spots = np.asarray(shapely.points(places))
-        found = np.asarray(shapely.shortest_line(self.whole, spots))
-        for part in reversed(self.near):
-            if not part.is_empty:
-                own = np.asarray(shapely.shortest_line(part, spots))
-                found = np.where(shapely.length(own) <= reach_m, own, found)
-        ends = shapely.get_coordinates(found)[::2]
+        lines = np.array([shapely.shortest_line(part, spots) for part in parts])
+        away = shapely.length(lines)
+        first_near = np.argmax(away <= reach_m, axis=0)
+        choice = np.where((away <= reach_m).any(axis=0), first_near, np.argmin(away, axis=0))
+        ends = shapely.get_coordinates(lines[choice, np.arange(len(spots))])[::2]
         return [(float(x), float(y)) for x, y in ends]
+
+    @property
+    def anywhere(self) -> bool:
+        """Whether there is a place to stand at all."""
+        return any(not part.is_empty for part in self.near)
+
+
+def _nowhere(strip: Strip) -> str:
+    return f"{strip.parts[0][0]}: nobody can stand before a strip of {strip.area_m2:.2f} m²."
 
 
 def _path_along(
@@ -121,58 +158,63 @@ def _path_along(
     strip: Strip,
     *,
     fronts: Sequence[BaseGeometry],
-    exit_seam: Seam,
+    open_seams: Sequence[Seam],
+    beyond: Point,
     reach_m: float,
 ) -> tuple[Point, ...]:
     """Where the body goes while spraying: along the front, off the strip, on ground kept dry."""
-    place = shapely.centroid(shapely.union_all(list(fronts))) if fronts else exit_seam.chord
-    whole = _way_out_part(ground, exit_seam, place)
+    whole = part_with(ground, beyond)
     if whole is None:
-        raise Unanswerable(
-            f"{strip.parts[0][0]}: nobody can stand before a strip of {strip.area_m2:.2f} m²."
-        )
-    stand = _stand(world, whole, strip, fronts)
+        raise Unanswerable(_nowhere(strip))
+    stand = _stand(world, whole, strip, open_seams)
     stations = _chain(_runs([_stations(line) for line in _front_lines(fronts)]))
+    if not stand.anywhere:
+        raise Unanswerable(_nowhere(strip))
     near = stand.nearest(stations, reach_m)
     near = _with_far_corners(near, strip, stand, reach_m)
     return _joined_up(whole, _thinned(near))
 
 
 def _stand(
-    world: World, whole: shapely.Polygon, strip: Strip, fronts: Sequence[BaseGeometry]
+    world: World, whole: shapely.Polygon, strip: Strip, open_seams: Sequence[Seam]
 ) -> _Stand:
     own = {name for name, _ in strip.parts}
-    beyond = set()
-    outside = False
-    for seam in world.seams:
-        if own & {seam.a, seam.b} and any(front.distance(seam.chord) < 0.02 for front in fronts):
-            beyond |= {seam.a, seam.b} - own - {""}
-            outside = outside or seam.is_way_out
     inner = shapely.union_all([world.pieces[name].inner for name in own])
-    outer = [world.pieces[name].inner for name in beyond] + ([world.outside] if outside else [])
+    doorways = [seam.chord.buffer(_DOORWAY_M) for seam in open_seams if own & {seam.a, seam.b}]
     return _Stand(
-        whole,
-        (shapely.intersection(whole, inner), shapely.intersection(whole, shapely.union_all(outer))),
+        (
+            shapely.intersection(whole, inner),
+            shapely.intersection(whole, shapely.union_all(doorways)),
+        )
     )
 
 
-def _way_out_part(
-    ground: BaseGeometry, exit_seam: Seam, place: BaseGeometry
-) -> shapely.Polygon | None:
-    """The connected ground that leads through the exit seam."""
-    beyond = exit_seam.chord.centroid
-    parts = polygons_of(ground)
-    return min(
-        (part for part in parts if part.distance(beyond) < BODY_M + 0.35),
-        key=lambda part: (round(part.distance(place), 2), part.distance(beyond)),
-        default=None,
-    )
+def _beyond(world: World, ground: BaseGeometry, exit_seam: Seam, inside: set[str]) -> Point:
+    """Where a body stands once it has left the field by its exit seam."""
+    far = exit_seam.b if exit_seam.a in inside else exit_seam.a
+    there = shapely.intersection(ground, world.pieces[far].inner if far else world.outside)
+    there = shapely.difference(there, exit_seam.chord.buffer(KEEP_OFF_M + _SNAP_M))
+    if there.is_empty:
+        raise Unanswerable(f"Nobody can stand beyond {exit_seam.id}.")
+    middle = exit_seam.chord.interpolate(0.5, normalized=True)
+    return nearest_on(there, (float(middle.x), float(middle.y)))
 
 
 def _front_lines(fronts: Sequence[BaseGeometry]) -> list[shapely.LineString]:
     """The lines of the fronts, without the stubs that a border leaves where it meets a seam."""
-    lines = [line for front in fronts for line in shapely.get_parts(front).tolist()]
+    lines = _merged(fronts)
     return [line for line in lines if line.length > _STUB_M] or lines
+
+
+def _merged(fronts: Sequence[BaseGeometry]) -> list[shapely.LineString]:
+    """The front lines, those that run on into each other made one."""
+    snapped = shapely.union_all([shapely.set_precision(front, _SNAP_M) for front in fronts])
+    lines = shapely.line_merge(snapped)
+    return [
+        part
+        for part in shapely.get_parts(lines).tolist()
+        if isinstance(part, shapely.LineString) and part.length > 0
+    ]
 
 
 def _stations(line: shapely.LineString) -> list[Point]:

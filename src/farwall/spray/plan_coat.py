@@ -13,9 +13,10 @@ from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine, Walk
 from farwall.floor.geometry import Point
 from farwall.spray.fields import Pieces
 from farwall.spray.order import Order, Step
+from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
-from farwall.spray.schedule import Day, Flow, Timed, route, time_sweep, timed_path
-from farwall.spray.sweep import Sweep, equivalent_front_m, sweep_field
+from farwall.spray.schedule import Day, Timed, route, time_sweep, timed_path
+from farwall.spray.sweep import Sweep, equivalent_front_m, one_tank_m2, sweep_field
 from farwall.spray.verdict import NARROWER, Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 
@@ -36,7 +37,7 @@ def plan_coat(
     """The fields of one coat in order, from `begins_min` on."""
     sweeps = [sweep_of(step) for step in order.steps]
     base = base_point(world, order.steps[-1].exit)
-    day = Day(begins_min, base, 0.0, world.standing, base)
+    day = Day(begins_min, base, 0.0, world.standing, base, begins_min)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
@@ -89,7 +90,13 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
     for share in [each for each in NARROWER if each <= hopeful] or NARROWER[-1:]:
         tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
         try:
-            sweep = sweep_field(case.world, sorted(case.step.pieces), case.step.exit, tools)
+            sweep = sweep_field(
+                case.world,
+                sorted(case.step.pieces),
+                case.step.exit,
+                tools,
+                most_m2=one_tank_m2(tools, flow.l_per_m2),
+            )
             more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
             thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
             timed, after = time_sweep(sweep, case.day, thirst, field_id=field_id)

@@ -7,7 +7,6 @@ the plan, the helper's too.
 
 from __future__ import annotations
 
-import itertools
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
@@ -17,14 +16,14 @@ import shapely.ops
 from shapely.geometry.base import BaseGeometry
 
 from farwall.errors import Unanswerable
-from farwall.facts.plan import Band, PlanTools, Refill, TimedPoint, Walk
+from farwall.facts.plan import Band, Refill, TimedPoint, Walk
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
+from farwall.spray.edges import ages_by_pass_min
 from farwall.spray.passes import Pass, kept_off
+from farwall.spray.refills import TANK_RESERVE, Flow, refill_stops
 from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
 from farwall.spray.sweep import Sweep
 
-TANK_RESERVE = 0.15
-"""Share of a tank that the plan keeps unspent: a slab may drink more. Rank: guess."""
 _HELPER_STANDS_OFF_M = 0.7
 
 
@@ -37,6 +36,8 @@ class Day:
     tank_l: float
     free: BaseGeometry
     base: Point
+    helper_free_min: float = 0.0
+    """From when on the helper may set out: back from the last swap, and not before the coat."""
 
 
 @dataclass(frozen=True)
@@ -49,32 +50,23 @@ class Timed:
     peak_age_min: float
 
 
-@dataclass(frozen=True)
-class Flow:
-    """What a coat drinks and who brings it."""
-
-    coat: str
-    l_per_m2: float
-    helper: bool
-    tools: PlanTools
-    still_to_spray_l: float
-    """What this field and all later ones of the coat are likely to need."""
-
-
 def time_sweep(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
     """The sweep on the clock, beginning at `day`, and the day after it."""
-    stops = refill_stops(sweep, day, flow)
+    stops = refill_stops(sweep, day.tank_l, flow)
     clock = _Clock(day, flow)
     bands = []
     for index, each in enumerate(sweep.passes):
         clock.spray(each, refill=index in stops, number=index + 1, field_id=field_id)
         bands.append(clock.band)
     times = [(band.start_min, band.end_min - band.start_min) for band in bands]
+    ages = ages_by_pass_min(sweep.edges, sweep.passes, times)
     timed = Timed(
-        tuple(bands),
+        tuple(
+            replace(band, edge_age_min=round(age, 4)) for band, age in zip(bands, ages, strict=True)
+        ),
         tuple(clock.refills),
         tuple(clock.walks),
-        round(sweep.table.peak_age_min(times), 4),
+        round(max(ages), 4),
     )
     return timed, clock.day
 
@@ -102,7 +94,7 @@ class _Clock:
             self._walk_to(self.day.base)
             self._fill(self.tools.refill_min, by="sprayer")
         self._walk_to(start)
-        minutes = each.wetted_m2 / self.tools.spray_m2_min
+        minutes = each.minutes(self.tools)
         self.band = _band(
             each,
             start=self.day.minute,
@@ -151,17 +143,14 @@ class _Clock:
             self._fill(self.tools.refill_min, by="sprayer")
             return
         minutes = length_m(come) / self.tools.walk_m_min
-        leave = round(self.day.minute - minutes, 4)
+        leave = max(round(self.day.minute - minutes, 4), self.day.helper_free_min)
         arrive = timed_path(come, leave, self.tools.walk_m_min)
-        if leave < 0:
-            arrive = timed_path(come, self.day.minute, self.tools.walk_m_min)
-            self.day = replace(self.day, minute=arrive[-1][2])
-        else:
-            self.day = replace(self.day, minute=max(self.day.minute, arrive[-1][2]))
+        self.day = replace(self.day, minute=max(self.day.minute, arrive[-1][2]))
         self.walks.append(Walk("helper", arrive))
         self._fill(self.tools.swap_min, by="helper")
         back = timed_path(tuple(reversed(come)), self.day.minute, self.tools.walk_m_min)
         self.walks.append(Walk("helper", back))
+        self.day = replace(self.day, helper_free_min=back[-1][2])
 
     def _helpers_way(self, after: BaseGeometry) -> tuple[Point, ...] | None:
         """From the tub to just short of the sprayer, on ground that stays dry for the way back."""
@@ -236,78 +225,3 @@ def route(free: BaseGeometry, start: Point, end: Point) -> tuple[Point, ...]:
             f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."
         )
     return tuple((round(x, 4), round(y, 4)) for x, y in path)
-
-
-def refill_stops(sweep: Sweep, day: Day, flow: Flow) -> frozenset[int]:
-    """Before which passes the tank is filled: as seldom as can be, where it ages edges least.
-
-    A filling before the first pass costs no live edge. Raises `Unanswerable`
-    when one band alone needs more than a tank.
-    """
-    need = [each.wetted_m2 * flow.l_per_m2 for each in sweep.passes]
-    usable = flow.tools.tank_l * (1 - TANK_RESERVE)
-    if max(need) > usable:
-        raise Unanswerable(
-            f"One band takes {max(need):.1f} L and a tank gives {usable:.1f} L before its reserve.",
-            remedies=["Narrower bands, or a larger tank."],
-        )
-    whole = sum(need)
-    first = day.tank_l - TANK_RESERVE * flow.tools.tank_l
-    if whole <= first:
-        return frozenset()
-    best: tuple[float, int, tuple[int, ...]] | None = None
-    least = max(0, int(np.ceil(whole / usable - 1e-9)) - 1)
-    for begin in (True, False):
-        have = usable if begin else first
-        for count in range(least, least + 3):
-            found = _stops(sweep, need, flow, have=have, usable=usable, count=count)
-            if found is not None:
-                option = (found[0], count + begin, (0, *found[1]) if begin else found[1])
-                best = min(best, option) if best else option
-                break
-    if best is None:
-        raise Unanswerable("The tank cannot be filled often enough for this field.")
-    return frozenset(best[2])
-
-
-def _stops(
-    sweep: Sweep, need: Sequence[float], flow: Flow, *, have: float, usable: float, count: int
-) -> tuple[float, tuple[int, ...]] | None:
-    """The best places for `count` refills inside the field: (oldest edge, places), or None."""
-    best = None
-    places = range(1, len(need))
-    if len(need) ** count > 40_000:
-        places = range(1, len(need), 2)
-    for stops in itertools.combinations(places, count):
-        if _lasts(need, have, usable, stops):
-            option = (round(_age_with(sweep, stops, flow), 2), stops)
-            best = min(best, option) if best else option
-    return best
-
-
-def _lasts(need: Sequence[float], have: float, usable: float, stops: Sequence[int]) -> bool:
-    cuts = [0, *stops, len(need)]
-    for index in range(len(cuts) - 1):
-        tank = have if index == 0 else usable
-        if sum(need[cuts[index] : cuts[index + 1]]) > tank + 1e-9:
-            return False
-    return True
-
-
-def _age_with(sweep: Sweep, stops: Sequence[int], flow: Flow) -> float:
-    """The oldest edge when refills fall before these passes."""
-    now = 0.0
-    times = []
-    last: Point | None = None
-    for index, each in enumerate(sweep.passes):
-        if last is not None:
-            now += gap_m(last, each.path[0]) / flow.tools.walk_m_min
-        if index in stops:
-            now += flow.tools.swap_min if flow.helper else flow.tools.refill_min
-            if not flow.helper:
-                now += 2 * sweep.depth_m * (len(sweep.passes) - index) / flow.tools.walk_m_min
-        minutes = each.wetted_m2 / flow.tools.spray_m2_min
-        times.append((now, minutes))
-        now += minutes
-        last = each.path[-1]
-    return sweep.table.peak_age_min(times)

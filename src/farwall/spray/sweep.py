@@ -5,6 +5,7 @@ Nothing here knows the hour, the tank or the coat; `schedule` adds them.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
@@ -19,12 +20,15 @@ from farwall.spray.bands import Strips, cut_into_strips
 from farwall.spray.bound import least_front_m
 from farwall.spray.edges import Edge, EdgeTable, edges_of, flipped
 from farwall.spray.geodesic import WalkMap, walk_map
-from farwall.spray.passes import KEEP_OFF_M, Pass, lay_passes
+from farwall.spray.passes import KEEP_OFF_M, REACH_SPARE_M, Pass, lay_passes
 from farwall.spray.routes import gap_m
 from farwall.spray.sequence import Pace, order_strips
-from farwall.spray.world import BODY_M, Seam, World
+from farwall.spray.world import BODY_M, Seam, World, fused
 
 _SOURCES = 3
+_OVERLAP_SHARE = 1.25
+_TANK_SHARE = 0.85
+_SHALLOWER = (1.0, 0.8, 0.6)
 
 
 @dataclass(frozen=True)
@@ -60,18 +64,36 @@ class Sweep:
         return sum(each.strip.area_m2 for each in self.passes)
 
 
-def sweep_field(world: World, pieces: Sequence[str], exit_seam: Seam, tools: PlanTools) -> Sweep:
+def sweep_field(
+    world: World,
+    pieces: Sequence[str],
+    exit_seam: Seam,
+    tools: PlanTools,
+    *,
+    most_m2: float = math.inf,
+) -> Sweep:
     """The farthest-first sweep of connected `pieces` that ends at `exit_seam`.
 
-    Raises `Unanswerable` when a body cannot get at some part of the field.
+    most_m2: what one tank covers. Raises `Unanswerable` when a body cannot
+    get at some part of the field.
     """
-    return swept(world, lay_strips(world, pieces, exit_seam, tools), tools)
+    return swept(lay_strips(world, pieces, exit_seam, tools, most_m2=most_m2), tools)
+
+
+def one_tank_m2(tools: PlanTools, l_per_m2: float) -> float:
+    """Floor that a full tank covers before its reserve, its overlaps counted. [m2]"""
+    return tools.tank_l * _TANK_SHARE / (l_per_m2 * _OVERLAP_SHARE)
 
 
 @dataclass(frozen=True)
 class Laid:
-    """A field cut into strips and put in order, before anybody walks on it."""
+    """A field cut into strips and put in order, before anybody walks on it.
 
+    `world` is the house with the field's own saw cuts closed: inside a field
+    nothing stops at them.
+    """
+
+    world: World
     pieces: tuple[str, ...]
     exit: Seam
     walks: WalkMap
@@ -79,6 +101,7 @@ class Laid:
     order: tuple[int, ...]
     longest_wait_min: float
     """From the start of a strip to the start of its neighbour: a first guess at the oldest edge."""
+    most_m2: float = math.inf
 
     @property
     def area_m2(self) -> float:
@@ -86,26 +109,55 @@ class Laid:
         return sum(strip.area_m2 for strip in self.cut.strips)
 
 
-def lay_strips(world: World, pieces: Sequence[str], exit_seam: Seam, tools: PlanTools) -> Laid:
+def lay_strips(
+    world: World,
+    pieces: Sequence[str],
+    exit_seam: Seam,
+    tools: PlanTools,
+    *,
+    most_m2: float = math.inf,
+    scraps: bool = True,
+) -> Laid:
     """The strips of connected `pieces` toward `exit_seam`, in order, farthest first.
 
+    most_m2: what one tank covers; no strip is larger where that can be had.
     Raises `Unanswerable` when the floor of the pieces does not hang together.
     """
+    world, pieces, exit_seam = fused(world, pieces, exit_seam)
     ground = _connected(world, pieces)
     walks = walk_map(ground, _sources(exit_seam))
     cut = cut_into_strips(
-        world, pieces, walks, band_m=tools.band_m, reach_m=tools.reach_m - KEEP_OFF_M
+        world,
+        pieces,
+        walks,
+        band_m=tools.band_m,
+        reach_m=tools.reach_m - KEEP_OFF_M - REACH_SPARE_M,
+        scraps=scraps,
+        most_m2=most_m2,
     )
     order, wait = order_strips(cut, Pace(tools.spray_m2_min, tools.walk_m_min))
-    return Laid(tuple(pieces), exit_seam, walks, cut, tuple(order), wait)
+    return Laid(world, tuple(pieces), exit_seam, walks, cut, tuple(order), wait, most_m2)
 
 
-def swept(world: World, laid: Laid, tools: PlanTools) -> Sweep:
+def swept(laid: Laid, tools: PlanTools) -> Sweep:
     """The sweep over strips that are laid: passes, edges, and each pass the better way round.
+
+    Strips that the wand cannot reach over are laid again without joined
+    scraps, then shallower.
 
     Raises `Unanswerable` when there is nowhere to stand before a strip.
     """
-    passes = lay_passes(world, laid.cut, laid.order, laid.exit, tools)
+    passes = lay_passes(laid.world, laid.cut, laid.order, laid.exit, tools)
+    for share in _SHALLOWER:
+        if all(each.within(tools.reach_m) for each in passes):
+            break
+        finer = replace(tools, band_m=tools.band_m * share)
+        laid = lay_strips(
+            laid.world, laid.pieces, laid.exit, finer, most_m2=laid.most_m2, scraps=False
+        )
+        passes = lay_passes(laid.world, laid.cut, laid.order, laid.exit, tools)
+    if not all(each.within(tools.reach_m) for each in passes):
+        raise Unanswerable(f"{', '.join(laid.pieces)}: the wand does not reach all of the floor.")
     edges = edges_of(laid.cut, laid.order, passes)
     sweep = Sweep(
         laid.pieces, laid.exit, passes, edges, laid.cut.depth_m, laid.walks, laid.cut.grown
@@ -174,7 +226,7 @@ def _oldest(sweep: Sweep, turned: Sequence[bool], tools: PlanTools) -> tuple[flo
         if last is not None:
             hop = gap_m(last, path[0]) / tools.walk_m_min
             now, walked = now + hop, walked + hop
-        minutes = each.wetted_m2 / tools.spray_m2_min
+        minutes = each.minutes(tools)
         start.append((now, minutes))
         now += minutes
         last = path[-1]

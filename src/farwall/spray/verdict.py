@@ -14,8 +14,9 @@ from farwall.facts.plan import OpenTime, PlanTools, Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor, SawCut
 from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.order import Step
-from farwall.spray.schedule import Day, Flow, Timed, time_sweep
-from farwall.spray.sweep import Sweep, sweep_field
+from farwall.spray.refills import Flow
+from farwall.spray.schedule import Day, Timed, time_sweep
+from farwall.spray.sweep import Sweep, one_tank_m2, sweep_field
 from farwall.spray.world import World, build_world
 
 NARROWER = (0.85, 0.7, 0.55)
@@ -144,7 +145,10 @@ class _Trial:
         try:
             sweep = case.sweep
             if tools.band_m != case.coat.tools.band_m:
-                sweep = sweep_field(case.world, sorted(case.step.pieces), case.step.exit, tools)
+                most_m2 = one_tank_m2(tools, case.coat.l_per_m2)
+                sweep = sweep_field(
+                    case.world, sorted(case.step.pieces), case.step.exit, tools, most_m2=most_m2
+                )
             need_l = sweep.wetted_m2 * case.coat.l_per_m2
             flow = Flow(case.coat.id, case.coat.l_per_m2, helper, tools, need_l)
             return time_sweep(sweep, case.day, flow, field_id="trial")[0].peak_age_min

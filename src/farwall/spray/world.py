@@ -9,7 +9,7 @@ pieces are held a hair apart and joined only at their seams.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import shapely
@@ -33,7 +33,7 @@ GRID_M = 1e-4
 _OUT_M = 4.0
 _WALL_GAP_M = 0.45
 _LEAST_PIECE_M2 = 0.02
-_CUT_SHORT_M = 0.15
+_CUT_SHORT_M = 0.02
 _LEAST_SEAM_M = 0.05
 
 
@@ -89,6 +89,8 @@ class World:
     pieces: dict[str, Piece]
     seams: tuple[Seam, ...]
     outside: BaseGeometry
+    unused_cuts: tuple[str, ...] = ()
+    """Saw cuts at which nothing can stop: they do not run from wall to wall."""
 
     def seams_of(self, piece: str) -> list[Seam]:
         """The seams of one piece."""
@@ -110,6 +112,34 @@ class World:
         return shapely.buffer(everything, -STAND_OFF_M, join_style="mitre")
 
 
+def fused(
+    world: World, pieces: Iterable[str], exit_seam: Seam
+) -> tuple[World, tuple[str, ...], Seam]:
+    """The world with the saw cuts inside `pieces` closed, those pieces, and the exit in it."""
+    inside = set(pieces)
+    name = {piece: piece for piece in world.pieces}
+    for seam in world.seams:
+        if seam.kind == "saw cut" and {seam.a, seam.b} <= inside:
+            one, two = sorted((name[seam.a], name[seam.b]))
+            name.update({piece: one for piece, kept in name.items() if kept == two})
+    if all(piece == kept for piece, kept in name.items()):
+        return world, tuple(pieces), exit_seam
+    whole: dict[str, Piece] = {}
+    for kept in dict.fromkeys(name.values()):
+        parts = [world.pieces[piece].shape for piece, other in name.items() if other == kept]
+        whole[kept] = Piece(
+            kept, world.pieces[kept].room, shapely.union_all(parts, grid_size=GRID_M)
+        )
+    moved = {
+        id(seam): replace(seam, a=name[seam.a], b=name[seam.b] if seam.b else "")
+        for seam in world.seams
+    }
+    seams = tuple(seam for seam in moved.values() if seam.a != seam.b)
+    closed = World(whole, seams, world.outside)
+    found = next(moved[id(seam)] for seam in world.seams if seam == exit_seam)
+    return closed, tuple(dict.fromkeys(name[piece] for piece in pieces)), found
+
+
 def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
     """The pieces, seams and outside ground of `floor`, whose rooms touch at their openings."""
     pieces: dict[str, Piece] = {}
@@ -125,7 +155,9 @@ def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
         for seam in _opening_seams(opening.id, floor, pieces, way_out)
     ]
     outside = _outside(floor, [seam for seam in doors if not seam.b])
-    return World(pieces, (*doors, *cuts), outside)
+    used = {seam.id for seam in cuts}
+    unused = tuple(cut.id for cut in floor.saw_cuts if cut.id not in used)
+    return World(pieces, (*doors, *cuts), outside, unused)
 
 
 def _cut_room(floor: Floor, room_id: str) -> tuple[list[Piece], list[Seam]]:
