@@ -12,6 +12,7 @@ from functools import cached_property
 from typing import Literal
 
 import shapely
+from shapely.geometry.base import BaseGeometry
 from shapely.geometry.polygon import orient
 
 Point = tuple[float, float]
@@ -45,7 +46,7 @@ def _rounded(coords: shapely.coords.CoordinateSequence, decimals: int) -> Ring:
     return tuple((round(x, decimals) + 0.0, round(y, decimals) + 0.0) for x, y in coords)
 
 
-def polygons_of(shape: shapely.Geometry) -> list[shapely.Polygon]:
+def polygons_of(shape: BaseGeometry) -> list[shapely.Polygon]:
     """The polygons inside any geometry, empty ones, lines and points left out."""
     return [
         part
