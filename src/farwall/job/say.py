@@ -25,7 +25,7 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
         fields = [field for field in plan.fields if field.coat == coat.id]
         litres = sum(band.litres for field in fields for band in field.bands)
         lines.append(
-            f"{coat.id} ({coat.stain} at {coat.cut}): {len(fields)} fields, "
+            f"{coat.id} ({coat.stain} at {coat.cut}): {_counted(len(fields), 'field')}, "
             f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
             f"{_clock(start, fields[0].start_min)} to {_clock(start, fields[-1].end_min)}."
         )
@@ -55,8 +55,11 @@ def _fields(fields: Sequence[Field], start: datetime) -> list[str]:
 
 
 def _rooms(plan: Plan) -> str:
-    count = len(plan.inputs.floor.rooms)
-    return f"{count} room{'s' if count != 1 else ''}"
+    return _counted(len(plan.inputs.floor.rooms), "room")
+
+
+def _counted(count: int, word: str) -> str:
+    return f"{count} {word}{'s' if count != 1 else ''}"
 
 
 def _floor(plan: Plan) -> str:

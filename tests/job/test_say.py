@@ -1,0 +1,137 @@
+"""A plan in a few calm lines."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from tests.shapes import PLAIN_ROOM, TWO_ROOMS
+from tests.spray.hand_floors import ROOMY_TANK, hall, job
+
+from farwall.facts.job import Coat, Crew, Sample, Survey
+from farwall.facts.plan import OpenTime, Remedy
+from farwall.job.plan_job import plan_job
+from farwall.job.say import said
+
+ONE_ROOM = plan_job(job(PLAIN_ROOM, name="Quince Street", starts_at="2027-05-04T08:00:00-06:00"))
+FITS = ONE_ROOM.fields[0]
+
+
+def lines(plan, faults=(), folder="out"):
+    return said(plan, faults, folder=folder).splitlines()
+
+
+def with_field(**changes):
+    return replace(ONE_ROOM, fields=(replace(FITS, **changes),))
+
+
+def test_the_first_line_is_the_job_by_hand():
+    """By hand: 4 x 3 m are 12 m² or 129 ft²."""
+    assert lines(ONE_ROOM)[0] == "Quince Street: 1 room, 129 ft² (12.0 m²) to stain."
+
+
+def test_a_job_without_a_name_is_the_job():
+    assert lines(replace(ONE_ROOM, job=""))[0].startswith("The job: 1 room,")
+
+
+def test_rooms_are_counted_in_english():
+    assert "2 rooms" in lines(plan_job(job(TWO_ROOMS)))[0]
+
+
+def test_each_coat_says_stain_cut_litres_and_hours_by_hand():
+    """By hand: 12 m² at 5 m² a litre are 2.4 L; four bands overlap by 0.2 m on three fronts of
+    5 m at most: up to 0.6 L more."""
+    line = lines(ONE_ROOM)[1]
+    assert line.startswith("one (sand at 1:1): 1 field, 0.")
+    litres = float(line.split("(")[2].split()[0])
+    assert 2.4 <= litres <= 2.4 + 0.6
+    assert ", 8:0" in line
+
+
+def test_each_field_says_its_verdict_age_budget_and_way_out():
+    line = lines(ONE_ROOM)[2]
+    assert "one.1 room: fits; oldest edge" in line
+    assert f"of {FITS.open_time_min.low:.1f} min, out by exit-front" in line
+
+
+@pytest.mark.parametrize(
+    ("verdict", "words"),
+    [
+        ("two", "needs two sprayers"),
+        ("stop-line", "needs one more stop line"),
+        ("cannot", "CANNOT be done like this"),
+        ("helper", "needs a helper"),
+    ],
+)
+def test_a_late_edge_is_said_with_what_would_help_and_how_old_it_then_is(verdict, words):
+    offer = Remedy(verdict, "Something that helps.", 1.25)
+    plan = with_field(
+        verdict=verdict, peak_age_min=6.0, open_time_min=OpenTime(2.0, 4.0, 8.0), remedies=(offer,)
+    )
+    line = lines(plan)[2]
+    assert words in line
+    assert "oldest edge 6.0 of 2.0 min" in line
+    assert line.endswith("Something that helps. (1.2 min)")
+
+
+def test_only_two_remedies_are_said():
+    offers = tuple(Remedy("two", f"Offer {n}.", None) for n in range(4))
+    plan = with_field(
+        verdict="two", peak_age_min=6.0, open_time_min=OpenTime(2, 4, 8), remedies=offers
+    )
+    assert "Offer 1." in lines(plan)[2]
+    assert "Offer 2." not in lines(plan)[2]
+
+
+def test_a_field_that_fits_with_its_helper_says_so():
+    plan = plan_job(
+        job(
+            hall(8, 2),
+            tools=replace(ROOMY_TANK, tank_l=3.0),
+            samples=(Sample("board", coat="one", sheen_loss_min=3.0),),
+            crew=Crew(helper=True),
+        )
+    )
+    assert any("fits with a helper" in line for line in lines(plan))
+
+
+def test_a_slab_that_says_no_is_said_once_for_all_fields():
+    plan = plan_job(job(TWO_ROOMS, survey=Survey(slab_c=32.2, air_c=30.0)))
+    told = lines(plan)
+    assert sum("above 29.4 °C (85 °F)" in line for line in told) == 1
+    assert any(line.strip().startswith("NO:") for line in told)
+    assert "So nothing here may be sprayed as it stands." in told
+
+
+def test_a_plan_that_stands_says_what_was_looked_at():
+    assert any(line.startswith("Replayed on the floor:") for line in lines(ONE_ROOM))
+
+
+def test_faults_are_listed_and_the_rest_counted():
+    told = lines(ONE_ROOM, [f"trodden: place {n}" for n in range(20)])
+    assert sum("trodden" in line for line in told) == 12
+    assert any("and 8 more; `farwall check` lists all" in line for line in told)
+    assert not any(line.startswith("Replayed") for line in told)
+
+
+def test_it_says_what_to_open_and_that_the_sheet_in_hand_wins():
+    told = lines(ONE_ROOM, folder="my plan")
+    assert any("Open my plan/run-sheet.pdf" in line for line in told)
+    assert "win over this plan" in told[-1]
+
+
+def test_warnings_are_passed_on():
+    assert "Mind: Boil the kettle." in lines(replace(ONE_ROOM, warnings=("Boil the kettle.",)))
+
+
+def test_the_next_day_is_named():
+    """A coat that is not sure to dry today begins at the same hour tomorrow."""
+    two = (Coat("one", "sand", "1:1", m2_per_l=5.0), Coat("two", "sand", "1:2", m2_per_l=5.0))
+    damp = Survey(slab_c=13.0, air_c=13.0, rh_percent=88.0, air_speed_m_s=0.05)
+    plan = plan_job(job(PLAIN_ROOM, coats=two, survey=damp, starts_at="2027-05-04T08:00:00-06:00"))
+    second = next(line for line in lines(plan) if line.startswith("two ("))
+    assert "(day 2)" in second
+
+
+def test_no_line_is_empty():
+    assert all(line.strip() for line in lines(ONE_ROOM))
