@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from farwall.facts.reading import Reading
-from farwall.readers.any_plan import read_plan
+from farwall.readers.any_plan import read_bytes, read_plan
 
 HOUSE = Path(__file__).parent / "data" / "plans" / "single_storey_house_inches.dxf"
 IN = 0.0254
@@ -81,6 +81,34 @@ def test_outside_slabs_are_told_and_not_stained(house: Reading) -> None:
 
 
 def test_every_room_is_reached_from_outside(house: Reading) -> None:
+    assert_every_room_is_reached(house)
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    "names",
+    [
+        {"A-HEADER": "A-FURN"},  # no door heads at all
+        {"A-HEADER": "L3"},
+        {"A-WALL": "MUR", "A-OPENING": "PORTES"},
+        {"A-WALL": "L1", "A-OPENING": "L2", "A-HEADER": "L3"},
+        {"A-WALL": "0", "A-OPENING": "0", "A-HEADER": "0", "A-FOOTPRINT": "0"},
+    ],
+    ids=["no heads", "heads unnamed", "other language", "names that say nothing", "all on one"],
+)
+def test_enclosed_rooms_come_out_whatever_the_layers_are_called(names: dict[str, str]) -> None:
+    data = HOUSE.read_bytes()
+    for old, new in names.items():
+        data = data.replace(f"xref-house-plan$0${old}".encode(), new.encode())
+    renamed = read_bytes(data)
+    assert renamed.length_unit == "in"
+    for name, (first, second) in ENCLOSED.items():
+        assert room(renamed, name) == pytest.approx(first * second * IN**2, rel=0.01), name
+    assert_every_room_is_reached(renamed)
+
+
+def assert_every_room_is_reached(house: Reading) -> None:
+    """By walking from the ways out through openings."""
     opening_by_id = house.floor.opening_by_id
     reached = {opening_by_id[way.opening].rooms[0] for way in house.exits}
     while True:

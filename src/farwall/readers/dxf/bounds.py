@@ -7,19 +7,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import dist
 
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.sheet import Role, Sheet, Stroke, Swing
+from farwall.readers.dxf.sheet import Role, Sheet, Stroke
+from farwall.readers.dxf.swings import door_swings, is_leaf
 
 GRID_M = 0.0001
 """Lines nearer than this are one line: a tenth of a millimetre."""
 _TOUCH_M = 0.006
-_LEAF_M = (0.3, 1.6)
-_SWEEP_DEG = (10.0, 185.0)
-_NO_DOORS = {Role.FIXTURE, Role.PAPER, Role.STAIR}
 _STRONG = {Role.WALL, Role.OUTLINE, Role.HEADER, Role.AREA}
 
 
@@ -48,10 +45,11 @@ def find_bounds(sheet: Sheet) -> Bounds:
     if not any(s.role in {Role.WALL, Role.AREA} for s in drawn):
         others = [s for s in strokes if s.role is Role.OTHER]
         drawn += _undashed([s for s in others if not s.block] or others)
-    tree = shapely.STRtree([line(s) for s in drawn])
-    leaves = [s for s in drawn if any(_is_leaf(s, swing, tree) for swing in doors)]
+    once, doubles = _without_doubles(drawn)
+    tree = shapely.STRtree([line(s) for s in once if not s.curve])
+    leaves = [s for s in once if any(is_leaf(s, swing, tree) for swing in doors)]
     taken = set(map(id, leaves))
-    single, doubles = _without_doubles([s for s in drawn if id(s) not in taken])
+    single = [s for s in once if id(s) not in taken]
     openings = [s for s in strokes if s.role is Role.OPENING]
     jambs = _held_at_both_ends(openings, single)
     kept = set(map(id, jambs))
@@ -68,31 +66,6 @@ def footprint_only(bounds: Bounds) -> list[shapely.LineString]:
     solid = shapely.unary_union(walls).buffer(0.01)
     rest = [part.difference(solid) for part in outline]
     return [part for left in rest for part in shapely.get_parts(left).tolist()]
-
-
-def door_swings(sheet: Sheet) -> list[Swing]:
-    """The arcs that a door's leaf could make, whatever layer they are on."""
-    return [
-        swing
-        for swing in sheet.swings
-        if swing.role not in _NO_DOORS
-        and _LEAF_M[0] <= swing.radius <= _LEAF_M[1]
-        and _SWEEP_DEG[0] <= swing.sweep_deg <= _SWEEP_DEG[1]
-    ]
-
-
-def _is_leaf(stroke: Stroke, swing: Swing, tree: shapely.STRtree) -> bool:
-    """Whether a stroke is a piece of a swing's own arc, or the open leaf from hinge to tip."""
-    ends = (stroke.start, stroke.end)
-    away = [dist(swing.centre, end) for end in ends]
-    if stroke.curve:
-        return all(abs(a - swing.radius) < 0.01 for a in away)
-    hinged = min(away) < 0.01 and abs(max(away) - swing.radius) < 0.02
-    tip = max(ends, key=lambda end: dist(swing.centre, end))
-    if not hinged or stroke.role is Role.HEADER or min(dist(tip, e) for e in swing.ends) > 0.02:
-        return False
-    # An open leaf stands free at its tip; a line from jamb to jamb is a sill or a head.
-    return len(tree.query(shapely.Point(tip), predicate="dwithin", distance=_TOUCH_M)) <= 2
 
 
 def line(stroke: Stroke) -> shapely.LineString:

@@ -8,8 +8,9 @@ import shapely
 
 from farwall.readers.dxf.bounds import Bounds, line
 from farwall.readers.dxf.faces import polygons_between
-from farwall.readers.dxf.portals import PASSAGE_M, WALL_DEPTH_M, Portal
-from farwall.readers.dxf.sheet import Role
+from farwall.readers.dxf.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
+from farwall.readers.dxf.sheet import Role, Swing
+from farwall.readers.dxf.swings import shuts
 
 
 def head_portals(bounds: Bounds) -> list[Portal]:
@@ -18,6 +19,19 @@ def head_portals(bounds: Bounds) -> list[Portal]:
     faces = polygons_between(lines) if lines else []
     portals = [portal for face in faces if (portal := rectangle(face, "head")) is not None]
     return sorted(portals, key=lambda portal: portal.seam)
+
+
+def shut_portals(
+    lines: list[shapely.LineString], swings: list[Swing], known: list[Portal]
+) -> list[Portal]:
+    """A portal for every closed rectangle in the walls that a leaf shuts, whatever its layer."""
+    found: list[Portal] = []
+    for face in polygons_between(lines) if swings else []:
+        portal = rectangle(face, "head")
+        here = portal is not None and any(shuts(swing, portal) for swing in swings)
+        if portal is not None and here and clear_of(portal, known + found):
+            found.append(portal)
+    return sorted(found, key=lambda portal: portal.seam)
 
 
 def rectangle(face: shapely.Polygon, found_by: str) -> Portal | None:

@@ -26,14 +26,20 @@ class Jamb:
 
 
 def jamb_portals(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list[Portal]:
-    """Portals between facing jambs; `caps` are wall ends that no stroke closes in the drawing."""
-    jambs = _free_jambs(bounds, caps, known)
+    """Portals between facing jambs; `caps` are wall ends that no stroke closes in the drawing.
+
+    Each portal found tells which lines beside it are walls, so that more can be found.
+    """
     walls = [s for s in bounds.strong if s.role is not Role.HEADER]
-    pairs = [
-        portal for first, second in _pairs(jambs) if (portal := _facing(first, second)) is not None
-    ]
-    pairs.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
-    return _uncrossed(pairs, walls, known)
+    found: list[Portal] = []
+    while True:
+        jambs = _free_jambs(bounds, caps, known + found)
+        pairs = [portal for pair in _pairs(jambs) if (portal := _facing(*pair)) is not None]
+        pairs.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
+        more = _uncrossed(pairs, walls, known + found)
+        if not more:
+            return found
+        found += more
 
 
 def corner_portals(
@@ -80,7 +86,7 @@ def _free_jambs(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list
     strokes = [s for s in bounds.closing if s.role is not Role.HEADER] + caps
     if not strokes:
         return []
-    ends = _Ends(strokes)
+    ends = _Ends(strokes, known)
     found = []
     for stroke in strokes:
         if _is_short(stroke) and not any(_on_jamb(stroke, portal) for portal in known):
@@ -98,8 +104,10 @@ def _is_short(stroke: Stroke) -> bool:
 class _Ends:
     """Which strokes meet where; a sill, a pane or the footprint may run across a gap."""
 
-    def __init__(self, strokes: list[Stroke]) -> None:
+    def __init__(self, strokes: list[Stroke], known: list[Portal]) -> None:
         self.strokes = strokes
+        self._corners = shapely.MultiPoint([p for o in known for face in o.faces for p in face])
+        self._portals = shapely.unary_union([portal.shape for portal in known]).buffer(0.005)
         self._tree = shapely.STRtree([line(s) for s in strokes])
         self._spans = {id(s) for s in strokes if s.role is Role.OUTLINE or self._may_span_a_gap(s)}
 
@@ -114,12 +122,17 @@ class _Ends:
         return id(stroke) not in self._spans
 
     def _may_span_a_gap(self, stroke: Stroke) -> bool:
-        if not PASSAGE_M[0] <= stroke.length <= PASSAGE_M[1]:
+        if not PASSAGE_M[0] <= stroke.length <= PASSAGE_M[1] or self._leaves_a_portal(stroke):
             return False
         return all(
             any(_is_short(s) and _is_square(s, stroke) for s in self.meeting(point, stroke))
             for point in (stroke.start, stroke.end)
         )
+
+    def _leaves_a_portal(self, stroke: Stroke) -> bool:
+        """Beside a known opening, a line that leads away from it is a wall face."""
+        ends = shapely.MultiPoint([stroke.start, stroke.end])
+        return bool(ends.distance(self._corners) < 0.005) and not self._portals.covers(line(stroke))
 
 
 def _outward(stroke: Stroke, ends: _Ends) -> Point | None:

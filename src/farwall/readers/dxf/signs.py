@@ -8,7 +8,8 @@ from math import hypot
 
 from farwall.floor.geometry import Point
 from farwall.readers.dxf.portals import Portal
-from farwall.readers.dxf.sheet import Role, Sheet, Stroke, Swing
+from farwall.readers.dxf.sheet import Sheet, Stroke
+from farwall.readers.dxf.swings import door_swings, shuts
 from farwall.readers.sizes import door_code
 
 _CODE_REACH_M = 0.65  # from the seam to the middle of a size code (measured on plans)
@@ -48,23 +49,13 @@ def signs_at(portal: Portal, sheet: Sheet, strokes: Sequence[Stroke]) -> Signs:
     text, says, height = _code_at(portal, sheet)
     spans = [span for stroke in strokes if (span := _span(portal, stroke)) is not None]
     return Signs(
-        swing=any(_swings_here(portal, swing) for swing in sheet.swings),
+        swing=any(shuts(swing, portal) for swing in door_swings(sheet)),
         panels=any(_is_panel(portal, *span) for span in spans),
         glass=any(_is_glass(portal, *span) for span in spans),
         code_text=text,
         code_says=says,
         height_m=height,
     )
-
-
-def _swings_here(portal: Portal, swing: Swing) -> bool:
-    if swing.role in {Role.FIXTURE, Role.PAPER, Role.STAIR} or not 10 <= swing.sweep_deg <= 185:
-        return False
-    corners = [corner for face in portal.faces for corner in face]
-    hinge = min(hypot(swing.centre[0] - x, swing.centre[1] - y) for x, y in corners)
-    single = 0.85 <= swing.radius / portal.width_m <= 1.15
-    pair = 0.4 <= swing.radius / portal.width_m <= 0.6
-    return hinge < 0.12 and (single or pair)
 
 
 Span = tuple[float, float, float]

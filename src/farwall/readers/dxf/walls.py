@@ -6,12 +6,13 @@ from dataclasses import dataclass
 
 import shapely
 
-from farwall.readers.dxf.bounds import Bounds, door_swings, line
+from farwall.readers.dxf.bounds import Bounds, line
 from farwall.readers.dxf.gaps import end_caps, line_portals
-from farwall.readers.dxf.heads import head_portals
+from farwall.readers.dxf.heads import head_portals, shut_portals
 from farwall.readers.dxf.jambs import corner_portals, jamb_portals
 from farwall.readers.dxf.portals import Portal
 from farwall.readers.dxf.sheet import Sheet
+from farwall.readers.dxf.swings import door_swings
 
 
 @dataclass(frozen=True)
@@ -30,6 +31,7 @@ def find_walls(sheet: Sheet, bounds: Bounds) -> Walls:
     walls = [line(stroke) for stroke in bounds.strong]
     caps = end_caps([*walls, *_outlines(portals)])
     lines += [line(cap) for cap in caps]
+    portals += shut_portals(lines, swings, portals)
     portals += jamb_portals(bounds, caps, portals)
     portals += corner_portals(bounds, caps, swings, portals)
     portals += line_portals([*lines, *_outlines(portals)], bounds, swings, portals)
