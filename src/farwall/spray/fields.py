@@ -203,13 +203,14 @@ class _Units:
         return sum(self.world.pieces[name].shape.area for name in self.pieces(units))
 
     def cost(self, units: frozenset[int]) -> float:
+        """Half of each stop line around the field (once a cut or an opening), and the field."""
         inside = self.pieces(units)
-        half = [
-            SEAM_COST.get(seam.kind, 0.0) / 2
+        half = {
+            seam.id: SEAM_COST.get(seam.kind, 0.0) / 2
             for seam in self.world.seams
             if seam.b and (seam.a in inside) != (seam.b in inside)
-        ]
-        return FIELD_COST + sum(half)
+        }
+        return FIELD_COST + sum(half.values())
 
 
 def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
@@ -297,7 +298,6 @@ def _grown(
             grown = group | {there}
             if grown in tried:
                 continue
-            tried.add(grown)
             lost = any(single[frozenset([unit])] == _NEVER for unit in grown)
             if (
                 not lost
@@ -307,7 +307,8 @@ def _grown(
                     or min(units.area_m2(group), units.area_m2(frozenset([there]))) > SMALL_ROOM_M2
                 )
             ):
-                continue
+                continue  # the same field may still be grown in another order
+            tried.add(grown)
             value = share(grown)
             if value < _NEVER and value <= _limit(grown, single) + _ROUGHLY:
                 columns[grown] = value
