@@ -49,19 +49,25 @@ def test_a_saw_cut_parts_a_room_by_hand():
     assert {piece.room for piece in of.pieces.values()} == {"room"}
 
 
-def test_a_cut_that_stops_short_of_the_wall_still_parts_the_room():
-    assert len(world(PLAIN_ROOM, SawCut(((2.0, 0.1), (2.0, 2.9)), id="cut")).pieces) == 2
+def test_a_cut_that_misses_the_wall_by_a_centimetre_still_parts_the_room():
+    assert len(world(PLAIN_ROOM, SawCut(((2.0, 0.01), (2.0, 2.99)), id="cut")).pieces) == 2
 
 
 @pytest.mark.parametrize(
     "line",
-    [((2.0, 0.0), (2.0, 1.5)), ((-1.0, 5.0), (9.0, 5.0)), ((0.0, 0.001), (4.0, 0.001))],
-    ids=["ends in open floor", "misses the room", "runs along the wall"],
+    [
+        ((2.0, 0.0), (2.0, 1.5)),
+        ((2.0, 0.1), (2.0, 2.9)),
+        ((-1.0, 5.0), (9.0, 5.0)),
+        ((0.0, 0.001), (4.0, 0.001)),
+    ],
+    ids=["ends in open floor", "stops short of both walls", "misses the room", "runs along a wall"],
 )
-def test_a_cut_that_parts_nothing_leaves_the_room_whole(line):
+def test_a_cut_that_parts_nothing_leaves_the_room_whole_and_is_told_as_unused(line):
     of = world(PLAIN_ROOM, SawCut(line, id="cut"))
     assert list(of.pieces) == ["room"]
     assert [s.id for s in of.seams] == ["front"]
+    assert of.unused_cuts == ("cut",)
 
 
 def test_fixtures_are_left_out_by_hand():

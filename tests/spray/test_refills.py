@@ -1,0 +1,152 @@
+"""When the tank is filled: by hand, as seldom as any choice allows, and where edges stay young."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import combinations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from tests.spray.hand_floors import LARGE_HALL, ROUND, hall, seam, world
+
+from farwall.errors import Unanswerable
+from farwall.spray.refills import TANK_RESERVE, Flow, age_with_min, refill_stops
+from farwall.spray.sweep import one_tank_m2, sweep_field
+
+L_PER_M2 = 0.5
+
+
+def swept(place, opening="end", tools=ROUND, **options):
+    of = world(place)
+    return sweep_field(of, sorted(of.pieces), seam(of, opening), tools, **options)
+
+
+def flow(found, *, helper=False, tools=ROUND):
+    return Flow("one", L_PER_M2, helper, tools, found.wetted_m2 * L_PER_M2)
+
+
+def tank(litres):
+    return replace(ROUND, tank_l=litres)
+
+
+def stops(place, *, tank_l=40.0, holds_l=0.0, helper=False):
+    tools = tank(tank_l)
+    found = swept(place, tools=tools)
+    return refill_stops(found, holds_l, flow(found, helper=helper, tools=tools))
+
+
+def test_a_full_tank_needs_no_filling():
+    assert stops(hall(8, 2), holds_l=40.0) == frozenset()
+
+
+def test_an_empty_tank_is_filled_before_the_first_band():
+    """A filling there costs no live edge."""
+    assert stops(hall(8, 2)) == {0}
+
+
+def test_one_refill_inside_by_hand():
+    """By hand: 8 bands of 1 L and a tank of 6 L that gives 5.1: filled at the door and once
+    more, after three to five bands."""
+    inside = stops(hall(8, 2), tank_l=6.0) - {0}
+    assert len(inside) == 1
+    assert inside <= {3, 4, 5}
+
+
+def test_a_part_used_tank_is_topped_up_before_the_first_band_or_sprayed_out_by_hand():
+    """By hand: 5.5 L left of which 0.9 are reserve serve four bands; four more need one filling."""
+    found = stops(hall(8, 2), tank_l=6.0, holds_l=5.5)
+    assert len(found - {0}) == 1
+    assert stops(hall(4, 2), tank_l=6.0, holds_l=5.5) == frozenset()
+
+
+def test_a_band_that_takes_more_than_a_tank_is_refused_with_the_figures():
+    """By hand: a band of 1 L against a tank of 1 L of which 0.85 are used."""
+    with pytest.raises(Unanswerable, match=r"One band takes 1\.0 L .* gives 0\.[89] L") as no:
+        stops(hall(8, 2), tank_l=1.0)
+    assert no.value.remedies
+
+
+@pytest.mark.parametrize("bands_a_tank", [1, 2, 3])
+def test_many_small_tanks_are_many_fillings_and_no_refusal_by_hand(bands_a_tank):
+    """By hand: 12 bands of 1 L and a tank that gives 1.4, 2.4 or 3.4 L: 12, 6 or 4 fillings."""
+    litres = (bands_a_tank + 0.4) / (1 - TANK_RESERVE)
+    assert len(stops(hall(12, 2), tank_l=litres)) == 12 / bands_a_tank
+
+
+def test_bands_of_a_large_hall_are_parted_to_what_an_ordinary_tank_covers():
+    tools = replace(ROUND, tank_l=7.57)
+    found = swept(LARGE_HALL, "gate", tools=tools, most_m2=one_tank_m2(tools, 0.2))
+    thirst = Flow("one", 0.2, False, tools, found.wetted_m2 * 0.2)
+    needs = [each.wetted_m2 * 0.2 for each in found.passes]
+    places = refill_stops(found, 0.0, thirst)
+    assert lasts(needs, 0.0, 7.57 * (1 - TANK_RESERVE), places)
+
+
+def lasts(needs, first, usable, places):
+    """Whether no tank runs into its reserve when it is filled before these bands."""
+    left = first
+    for index, need in enumerate(needs):
+        if index in places:
+            left = usable
+        left -= need
+        if left < -1e-6:
+            return False
+    return True
+
+
+HALLS = {length: swept(hall(length, 2)) for length in (3, 5, 8)}
+
+
+@settings(max_examples=60)
+@given(st.sampled_from(sorted(HALLS)), st.floats(1.3, 9.0), st.floats(0.0, 1.0), st.booleans())
+def test_refills_are_as_few_as_any_choice_allows(length, tank_l, part, helper):
+    """Against all choices: no fewer fillings inside the field could do."""
+    found, tools = HALLS[length], tank(tank_l)
+    needs = [each.wetted_m2 * L_PER_M2 for each in found.passes]
+    usable, first = tank_l * (1 - TANK_RESERVE), (part - TANK_RESERVE) * tank_l
+    if max(needs) > usable:
+        return
+    places = refill_stops(found, part * tank_l, flow(found, helper=helper, tools=tools))
+    assert lasts(needs, first, usable, places)
+    for count in range(len(places - {0})):
+        for fewer in combinations(range(1, len(needs)), count):
+            assert not lasts(needs, first, usable, {0, *fewer})
+
+
+@settings(max_examples=40)
+@given(st.sampled_from(sorted(HALLS)), st.floats(1.3, 6.0), st.booleans())
+def test_no_other_places_for_as_many_fillings_keep_the_edge_younger(length, tank_l, helper):
+    found, tools = HALLS[length], tank(tank_l)
+    needs = [each.wetted_m2 * L_PER_M2 for each in found.passes]
+    usable = tank_l * (1 - TANK_RESERVE)
+    if max(needs) > usable:
+        return
+    thirst = flow(found, helper=helper, tools=tools)
+    inside = refill_stops(found, 0.0, thirst) - {0}
+    age = age_with_min(found, inside, thirst)
+    for other in combinations(range(1, len(needs)), len(inside)):
+        if lasts(needs, 0.0, usable, {0, *other}):
+            assert age <= age_with_min(found, other, thirst) + 0.011
+
+
+@settings(max_examples=40)
+@given(st.sampled_from(sorted(HALLS)), st.floats(1.3, 9.0), st.floats(1.0, 3.0))
+def test_a_larger_tank_never_gives_more_fillings_in_the_same_sweep(length, tank_l, larger):
+    found = HALLS[length]
+
+    def fillings(litres):
+        return len(refill_stops(found, 0.0, flow(found, tools=tank(litres))))
+
+    if max(each.wetted_m2 for each in found.passes) * L_PER_M2 <= tank_l * (1 - TANK_RESERVE):
+        assert fillings(tank_l * larger) <= fillings(tank_l)
+
+
+def test_the_pause_of_each_filling_ages_the_edge_by_hand():
+    """By hand: one swap of 0.5 min between two bands; alone 3 min and a walk out and in again."""
+    found, tools = HALLS[8], tank(6.0)
+    plain = age_with_min(found, (), flow(found, tools=tools))
+    helped = age_with_min(found, (4,), flow(found, helper=True, tools=tools))
+    alone = age_with_min(found, (4,), flow(found, tools=tools))
+    assert helped == pytest.approx(plain + 0.5, abs=0.02)
+    assert alone == pytest.approx(plain + 3.0 + 2 * 4 / 60, abs=0.02)

@@ -1,0 +1,167 @@
+"""A field swept: two bands by hand, fronts as long as a hall is wide, and laws of every sweep."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from shapely.affinity import rotate, scale, translate
+from tests.shapes import AWKWARD
+from tests.spray.hand_floors import (
+    BLOCKED_DOOR,
+    L_ROOM,
+    ROUND,
+    SPLIT_BY_A_COUNTER,
+    hall,
+    moved,
+    row,
+    seam,
+    world,
+)
+
+from farwall.errors import Unanswerable
+from farwall.spray.routes import gap_m
+from farwall.spray.sweep import equivalent_front_m, pause_min, sweep_field, swept_age_min
+
+
+def swept(place, opening=None, tools=ROUND):
+    of = world(place)
+    way_out = seam(of, opening) if opening else next(s for s in of.seams if s.is_way_out)
+    return sweep_field(of, sorted(of.pieces), way_out, tools)
+
+
+def test_the_oldest_edge_of_two_bands_by_hand():
+    """By hand: a room 3 m wide and 2 m deep, its whole end the way out, bands of 1 m, 3 m²/min.
+
+    Each band takes a minute. Walked the same way round, every place waits one minute and the
+    walk back, from (0.25 m inside one wall, 0.75 m from the end) to the other wall and 0.25 m
+    outside: √(2.49² + 1²) = 2.7 m or 0.045 min. There and back the first place would wait two.
+    """
+    found = swept(hall(2, 3))
+    assert len(found.passes) == 2
+    assert swept_age_min(found, ROUND) == pytest.approx(1.0 + 0.045, abs=0.03)
+
+
+@pytest.mark.parametrize("width", [1.2, 2.0, 3.0])
+def test_the_front_of_a_hall_is_its_width_by_hand(width):
+    """By hand: strips as wide as the hall and 1 m deep, floor sprayed a metre of depth."""
+    assert equivalent_front_m(swept(hall(9, width))) == pytest.approx(width, rel=0.06)
+
+
+def test_the_front_of_an_ell_is_about_its_width():
+    """By hand: 2 m, and at the bend the diagonal of the corner, √2 as long, once."""
+    found = equivalent_front_m(swept(L_ROOM))
+    assert 2.0 <= found <= 2 * 2.0
+
+
+def test_one_strip_has_its_own_area_for_a_front():
+    found = swept(hall(0.9, 1.0))
+    assert len(found.passes) == 1
+    assert swept_age_min(found, ROUND) == 0.0
+    assert equivalent_front_m(found) == pytest.approx(0.9 / found.depth_m)
+
+
+def test_the_age_goes_with_the_front():
+    """In a straight hall the age is front x depth / rate, and the walk from band to band."""
+    found = swept(hall(9, 3))
+    walks = max(
+        gap_m(one.path[-1], two.path[0])
+        for one, two in zip(found.passes, found.passes[1:], strict=False)
+    )
+    spraying = equivalent_front_m(found) * found.depth_m / ROUND.spray_m2_min
+    age = swept_age_min(found, ROUND)
+    assert spraying * 0.9 <= age <= spraying + walks / ROUND.walk_m_min + 0.1
+
+
+def test_areas_and_overlap_add_up():
+    found = swept(hall(8, 2), tools=replace(ROUND, overlap_m=0.2))
+    assert found.area_m2 == pytest.approx(16.0, abs=0.01)
+    assert found.wetted_m2 == pytest.approx(16.0 + 7 * 0.2 * 2.0, rel=0.01)
+
+
+def test_the_pause_of_a_refill_by_hand():
+    """By hand: a swap is half a minute; alone it is 3 min of filling and 16 m of walk for 8 bands,
+    out and in again from the middle of the field on average."""
+    found = swept(hall(8, 2))
+    assert pause_min(found, ROUND, helper=True) == 0.5
+    assert pause_min(found, ROUND, helper=False) == pytest.approx(3.0 + 8.0 / 60, rel=0.01)
+
+
+def test_floor_that_does_not_hang_together_is_no_field():
+    of = world(SPLIT_BY_A_COUNTER)
+    with pytest.raises(Unanswerable, match="falls apart"):
+        sweep_field(of, sorted(of.pieces), seam(of, "west"), ROUND)
+
+
+def test_a_blocked_room_is_not_swept_from_beyond_its_door():
+    of = world(BLOCKED_DOOR)
+    with pytest.raises(Unanswerable):
+        sweep_field(of, sorted(of.pieces), seam(of, "way-out"), ROUND)
+
+
+@pytest.mark.parametrize("name", AWKWARD)
+def test_turned_passes_are_no_older_than_passes_as_they_were_laid(name):
+    """Each pass is walked the better way round: turning any one of them back helps nothing."""
+    found = swept(AWKWARD[name])
+    age = swept_age_min(found, ROUND)
+    for index in range(len(found.passes)):
+        passes = list(found.passes)
+        passes[index] = replace(passes[index], path=passes[index].path[::-1])
+        edges = tuple(
+            replace(
+                edge,
+                first_share=tuple(1 - s for s in edge.first_share)
+                if edge.first == index and passes[index].length_m > 1e-6
+                else edge.first_share,
+                then_share=tuple(1 - s for s in edge.then_share)
+                if edge.then == index and passes[index].length_m > 1e-6
+                else edge.then_share,
+            )
+            for edge in found.edges
+        )
+        other = replace(found, passes=tuple(passes), edges=edges)
+        assert swept_age_min(other, ROUND) >= age - 1e-3
+
+
+MOVES = {
+    "mirrored": lambda shape: scale(shape, -1, 1, origin=(0, 0)),
+    "shifted": lambda shape: translate(shape, 31.7, -12.3),
+    "quarter-turned": lambda shape: rotate(shape, 90, origin=(0, 0)),
+    "turned by 17 degrees": lambda shape: rotate(shape, 17, origin=(0, 0)),
+}
+
+
+@pytest.mark.parametrize("name", AWKWARD)
+@pytest.mark.parametrize("move", MOVES)
+def test_a_floor_that_is_moved_keeps_its_ages(name, move):
+    """The same bands wherever the floor lies.
+
+    Which way round each pass is walked is a climb from the way it was laid, and that differs in a
+    mirror: one of the two may stop up to a tenth short of the other.
+    """
+    here, there = swept(AWKWARD[name]), swept(moved(AWKWARD[name], MOVES[move]))
+    assert len(there.passes) == len(here.passes)
+    assert there.area_m2 == pytest.approx(here.area_m2, abs=0.01)
+    age = swept_age_min(here, ROUND)
+    assert swept_age_min(there, ROUND) == pytest.approx(age, rel=0.12, abs=0.03)
+
+
+@settings(max_examples=15)
+@given(st.floats(2.0, 9.0), st.floats(1.2, 5.0), st.floats(1.1, 2.5))
+def test_a_faster_arm_never_makes_an_edge_older(length, width, faster):
+    slow = swept(hall(length, width))
+    quick = replace(ROUND, spray_m2_min=ROUND.spray_m2_min * faster)
+    assert (
+        swept_age_min(swept(hall(length, width), tools=quick), quick)
+        <= swept_age_min(slow, ROUND) + 0.02
+    )
+
+
+@settings(max_examples=15)
+@given(st.lists(st.floats(1.5, 4.0), min_size=1, max_size=3), st.sampled_from([0.6, 0.8, 1.0]))
+def test_every_square_metre_is_sprayed_once_whatever_the_band(widths, band_m):
+    found = swept(row(*widths), tools=replace(ROUND, band_m=band_m))
+    assert found.area_m2 == pytest.approx(3 * sum(widths), abs=0.01)
+    assert found.depth_m <= band_m * 1.06
