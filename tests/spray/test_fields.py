@@ -129,6 +129,18 @@ def test_a_cut_under_an_island_is_one_stop_line_by_hand():
     assert found.cost == pytest.approx(2 * FIELD_COST + SEAM_COST["saw cut"])
 
 
+def test_both_stretches_of_a_cut_are_ways_out_of_their_own():
+    """Swept toward one side of the island or toward the other, the field ends there."""
+    of = world(ISLAND_KITCHEN, SawCut(((2.5, 0.0), (2.5, 4.0)), id="cut"))
+    found = sweeps(of)
+    far = next(piece for piece in of.pieces if piece != seam(of, "patio").a)
+    both = [s for s in found.ways_out(frozenset([far])) if s.id == "cut"]
+    assert len(both) == 2
+    ends = [found.of(frozenset([far]), s).passes[-1].path[0] for s in both]
+    assert ends[0][1] < 1.5, "before the island"
+    assert ends[1][1] > 2.4, "behind it"
+
+
 def test_the_worst_share_is_that_of_the_oldest_edge():
     of = world(TWO_ROOMS)
     ages = {"front": 3.0, "back": 2.0}

@@ -55,13 +55,13 @@ class Sweeps:
     tools: PlanTools
     litres_per_m2: float
     helper: bool
-    kept: dict[tuple[Pieces, str], Sweep | Unanswerable] = field(default_factory=dict)
-    ages: dict[tuple[Pieces, str], float] = field(default_factory=dict)
-    strips: dict[tuple[Pieces, str], Laid] = field(default_factory=dict)
+    kept: dict[tuple[Pieces, Seam], Sweep | Unanswerable] = field(default_factory=dict)
+    ages: dict[tuple[Pieces, Seam], float] = field(default_factory=dict)
+    strips: dict[tuple[Pieces, Seam], Laid] = field(default_factory=dict)
 
     def laid(self, pieces: Pieces, seam: Seam) -> Laid:
         """The strips of `pieces` toward `seam`; `Unanswerable` when they do not hang together."""
-        key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
+        key = (pieces, seam)
         if key not in self.strips:
             self.strips[key] = lay_strips(
                 self.world,
@@ -84,7 +84,7 @@ class Sweeps:
 
     def of(self, pieces: Pieces, seam: Seam) -> Sweep:
         """The sweep of `pieces` toward `seam`; raises `Unanswerable` when a body cannot do it."""
-        key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
+        key = (pieces, seam)
         if key not in self.kept:
             try:
                 self.kept[key] = swept(self.laid(pieces, seam), self.tools)
@@ -97,7 +97,7 @@ class Sweeps:
 
     def age_min(self, pieces: Pieces, seam: Seam) -> float:
         """Oldest edge of that sweep with the pause of a refill where one tank is not enough."""
-        key = (pieces, f"{seam.id}|{seam.a}|{seam.b}")
+        key = (pieces, seam)
         if key not in self.ages:
             self.ages[key] = self._age_min(pieces, seam)
         return self.ages[key]
