@@ -19,8 +19,8 @@ def test_a_drawing_is_read_whatever_it_is_called(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("data", "words"),
     [
-        (b"", "the file is empty"),
-        (b"  \r\n ", "the file is empty"),
+        (b"", "The file is empty"),
+        (b"  \r\n ", "The file is empty"),
         (b"AC1027\x00\x00", "a DWG drawing"),
         (b"%PDF-1.7", "a PDF"),
         (b"ISO-10303-21;", "an IFC or STEP model"),

@@ -54,21 +54,21 @@ def read_bytes(data: bytes, *, name: str = "", scale_m_per_unit: float | None = 
 def _read(data: bytes, scale_m_per_unit: float | None) -> Reading:
     head = data[:_HEAD_BYTES].lstrip(b"\xef\xbb\xbf \t\r\n")
     if not head:
-        raise Refused(Mistake("", "the file is empty.", CAN_READ))
+        raise Refused(Mistake("", "The file is empty.", CAN_READ))
     for mark, kind in _KNOWN:
         if head.startswith(mark):
-            raise Refused(Mistake("", f"this is {kind.name}.", f"{kind.remedy} {CAN_READ}"))
+            raise Refused(Mistake("", f"This is {kind.name}.", f"{kind.remedy} {CAN_READ}"))
     if head.startswith((b"{", b"[")):
         from farwall.readers.geojson import read_geojson
 
         return read_geojson(data, scale_m_per_unit=scale_m_per_unit)
     if head.startswith(b"<"):
-        raise Refused(Mistake("", "this is a web, SVG or XML file.", f"Ask for DXF. {CAN_READ}"))
+        raise Refused(Mistake("", "This is a web, SVG or XML file.", f"Ask for DXF. {CAN_READ}"))
     if _looks_like_dxf(data):
         from farwall.readers.dxf.read import read_dxf
 
         return read_dxf(data, scale_m_per_unit=scale_m_per_unit)
-    raise Refused(Mistake("", "this is no plan that is known here.", CAN_READ))
+    raise Refused(Mistake("", "This is no plan that is known here.", CAN_READ))
 
 
 def _looks_like_dxf(data: bytes) -> bool:

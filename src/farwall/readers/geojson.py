@@ -61,9 +61,9 @@ def _parsed(data: bytes) -> Any:
     try:
         return json.loads(data.decode("utf-8-sig"), parse_constant=_no_constant)
     except UnicodeDecodeError as error:
-        raise Refused(Mistake("", "this is no UTF-8 text.", "Save it as UTF-8.")) from error
+        raise Refused(Mistake("", "This is no UTF-8 text.", "Save it as UTF-8.")) from error
     except RecursionError as error:
-        raise Refused(Mistake("", "its brackets are nested too deep to be a floor.")) from error
+        raise Refused(Mistake("", "Its brackets are nested too deep to be a floor.")) from error
     except json.JSONDecodeError as error:
         where = f"line {error.lineno}, column {error.colno}"
         raise Refused(Mistake(where, f"this is no JSON: {error.msg}.", "Mend it there.")) from error
@@ -83,8 +83,8 @@ def _collection(value: Any) -> Json:
     if kind == "Polygon":
         return {"features": [{"geometry": value, "properties": {"type": "room"}}]}
     if isinstance(value, dict) and ("floor" in value or "inputs" in value):
-        raise Refused(Mistake("", "this is a job or a plan, not a drawing.", _OURS))
-    what = "this JSON is no GeoJSON FeatureCollection."
+        raise Refused(Mistake("", "This is a job or a plan, not a drawing.", _OURS))
+    what = "This JSON is no GeoJSON FeatureCollection."
     raise Refused(Mistake("", what, "Give a FeatureCollection of room polygons."))
 
 

@@ -134,3 +134,9 @@ def test_any_soup_of_strokes_is_a_sound_floor_or_none(
     for at, text in words:
         space.add_text(text, height=0.2).set_placement(at)
     assert assert_read_or_refused(as_bytes(document)) in {True, False}
+
+
+def test_lettering_in_a_broken_encoding_can_be_printed() -> None:
+    data = small_drawing().replace(b"ROOM 01", b"R\xe9\xff\xfe01 K")
+    for room in read_bytes(data).floor.rooms:
+        assert room.name.encode("utf-8").decode("utf-8") == room.name

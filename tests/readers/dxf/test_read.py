@@ -1,5 +1,6 @@
 """Drawn houses read back: every room with its area, every passage with its kind and sides."""
 
+import io
 from collections.abc import Callable
 from itertools import pairwise
 from typing import Any
@@ -9,7 +10,7 @@ import pytest
 import shapely
 from hypothesis import given
 from hypothesis import strategies as st
-from tests.drawings import METRES, Manner, as_bytes, drawn
+from tests.drawings import METRES, Manner, Pen, as_bytes, drawn
 from tests.strategies.floors import OUTSIDE, House, Passage, houses
 
 from farwall.facts.reading import Reading
@@ -325,3 +326,51 @@ def test_openings_say_which_floor_lies_under_them() -> None:
         seam = shapely.LineString(opening.line)
         assert opening.threshold.shape.area == pytest.approx(0.1 * seam.length, rel=1e-3)
         assert opening.threshold.shape.buffer(1e-3).covers(seam)
+
+
+@pytest.mark.parametrize("version", ["R2000", "R2004", "R2007", "R2010", "R2018"])
+@pytest.mark.parametrize("form", ["text", "text with CRLF", "binary"])
+def test_every_version_and_form_of_the_format(version: str, form: str) -> None:
+    document = ezdxf.new(version)
+    document.header["$INSUNITS"] = 4
+    Pen(document, Manner()).house(_house())
+    data = as_bytes(document)
+    if form == "binary":
+        stream = io.BytesIO()
+        document.write(stream, fmt="bin")
+        data = stream.getvalue()
+    elif form == "text with CRLF":
+        data = data.replace(b"\n", b"\r\n")
+    reading = read_bytes(data)
+    assert [room.polygon.shape.area for room in reading.floor.rooms] == pytest.approx(
+        [10, 7.5, 12, 9]
+    )
+    assert (reading.asks, len(reading.floor.openings)) == ((), 4)
+
+
+@pytest.mark.parametrize("layer", ["WALL", "0"])
+def test_a_whole_plan_set_as_a_turned_block(layer: str) -> None:
+    document = ezdxf.new("R2010")
+    document.header["$INSUNITS"] = 6
+    pen = Pen(document, Manner(unit="m", wall_layer=layer, door_layer=layer))
+    pen.space = document.blocks.new("PLAN")
+    pen.house(_house())
+    document.modelspace().add_blockref("PLAN", (10, 10), dxfattribs={"rotation": 30})
+    reading = read_bytes(as_bytes(document))
+    areas = sorted(room.polygon.shape.area for room in reading.floor.rooms)
+    assert areas == pytest.approx([7.5, 9, 10, 12], rel=1e-3)
+    assert len(reading.floor.openings) == 4
+
+
+def test_a_floor_drawn_on_the_paper_sheet_is_read_and_told() -> None:
+    document = ezdxf.new("R2010")
+    document.header["$INSUNITS"] = 6
+    corners = [(0, 0), (4, 0), (4, 3), (0, 3)]
+    document.layout("Layout1").add_lwpolyline(corners, close=True, dxfattribs={"layer": "WALL"})
+    reading = read_bytes(as_bytes(document))
+    assert [room.polygon.shape.area for room in reading.floor.rooms] == [12]
+    assert any("paper sheets" in note.what for note in reading.mended)
+
+
+def test_an_empty_drawing_asks_for_a_tracing_only() -> None:
+    assert [note.code for note in read_bytes(as_bytes(ezdxf.new("R2010"))).asks] == ["tracing"]

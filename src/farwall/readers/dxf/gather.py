@@ -55,7 +55,7 @@ class Gatherer:
                 raise Refused(
                     Mistake(
                         "",
-                        f"the drawing holds more than {MOST_ENTITIES:,} entities.",
+                        f"The drawing holds more than {MOST_ENTITIES:,} entities.",
                         "Save the floor plan alone into a file of its own.",
                     )
                 )
@@ -142,6 +142,11 @@ def gather(document: Drawing, repairs: tuple[str, ...] = ()) -> Sheet:
     """Everything of the model space that a floor can be read from, in drawing units."""
     gatherer = Gatherer(document)
     gatherer.take(document.modelspace())
+    if not gatherer.strokes:
+        for name in document.layout_names()[1:]:  # the first is the model space itself
+            gatherer.take(document.layout(name))
+        if gatherer.strokes:
+            repairs = (*repairs, "The model space is empty: the paper sheets were read instead.")
     return Sheet(
         strokes=tuple(gatherer.strokes),
         swings=tuple(gatherer.swings),

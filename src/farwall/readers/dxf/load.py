@@ -12,9 +12,12 @@ from typing import TYPE_CHECKING
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
+    from ezdxf.audit import Auditor
     from ezdxf.document import Drawing
 
 LARGEST_BYTES = 200_000_000
+BINARY = b"AutoCAD Binary DXF"
+"""How the format's binary form begins."""
 
 
 def load(data: bytes) -> tuple[Drawing, tuple[str, ...]]:
@@ -26,7 +29,7 @@ def load(data: bytes) -> tuple[Drawing, tuple[str, ...]]:
         raise Refused(
             Mistake(
                 "",
-                f"the drawing has {len(data):,} bytes, more than is read here.",
+                f"The drawing has {len(data):,} bytes, more than is read here.",
                 "Save the floor plan alone into a file of its own.",
             )
         )
@@ -35,14 +38,12 @@ def load(data: bytes) -> tuple[Drawing, tuple[str, ...]]:
 
 
 def _recovered(data: bytes, said: list[str]) -> tuple[Drawing, tuple[str, ...]]:
-    from ezdxf import recover
-
     try:
-        document, auditor = recover.read(io.BytesIO(data))
+        document, auditor = _opened(data)
         document.modelspace()
     except Exception as error:  # whatever broken bytes do inside the library is the file's fault
         line = re.search(r"line:? (\d+)", str(error))
-        what = "this looks like a DXF, but it is too damaged to open."
+        what = f"{'t' if line else 'T'}his looks like a DXF, but it is too damaged to open."
         remedy = "Open it in a drawing program, audit it, and save it as DXF again."
         where = f"near line {line[1]}" if line else ""
         raise Refused(Mistake(where, what, remedy)) from error
@@ -54,6 +55,18 @@ def _recovered(data: bytes, said: list[str]) -> tuple[Drawing, tuple[str, ...]]:
     if said:
         repairs.append(f"{len(said)} spoilt values were passed over on opening.")
     return document, tuple(repairs)
+
+
+def _opened(data: bytes) -> tuple[Drawing, Auditor]:
+    if data.startswith(BINARY):
+        from ezdxf.document import Drawing
+        from ezdxf.lldxf.tagger import binary_tags_loader
+
+        document = Drawing.load(binary_tags_loader(data))
+        return document, document.audit()
+    from ezdxf import recover
+
+    return recover.read(io.BytesIO(data))
 
 
 @contextmanager

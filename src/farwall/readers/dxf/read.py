@@ -40,7 +40,7 @@ def read_sheet(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> Readin
     try:
         return _read(metres, sheet, unit)
     except shapely.errors.GEOSException as error:
-        what = "the lines of this drawing cannot be joined into a floor."
+        what = "The lines of this drawing cannot be joined into a floor."
         remedy = "Save the floor plan alone, without other views, as DXF again."
         raise Refused(Mistake("", what, remedy)) from error
 

@@ -59,7 +59,7 @@ _ORDER = [Role.PAPER, Role.STAIR, Role.HEADER, Role.OPENING, Role.FIXTURE, Role.
 
 def plain_layer(name: str) -> str:
     """A layer's own name, without the drawing that it was bound from (`plan$0$A-WALL`)."""
-    return re.split(r"\$\d+\$|\|", name)[-1]
+    return re.split(r"\$\d+\$|\|", name.encode("utf-8", "replace").decode())[-1]
 
 
 def role_of(layer: str) -> Role:

@@ -49,6 +49,9 @@ def find_unit(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> UnitFin
     votes = measured_votes(sheet)
     likely = _likely_units(sheet)
     measured = _winner(votes)
+    if not sheet.strokes:
+        metres = METRES.get(header)
+        return UnitFinding(metres, header, header, metres or 1.0)
     if scale_m_per_unit is not None:
         return _told(scale_m_per_unit, header, measured)
     if measured:

@@ -15,7 +15,7 @@ _CODES = re.compile(r"%%[uUoOkK]")
 
 def plain(text: str) -> str:
     """The text as a person reads it."""
-    text = _CODES.sub("", text)
+    text = _CODES.sub("", text.encode("utf-8", "replace").decode())
     for code, letter in (("%%d", "°"), ("%%D", "°"), ("%%c", "Ø"), ("%%C", "Ø"), ("%%p", "±")):
         text = text.replace(code, letter)
     return re.sub(r"\s+", " ", text).strip()
