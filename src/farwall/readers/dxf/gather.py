@@ -143,8 +143,9 @@ def gather(document: Drawing, repairs: tuple[str, ...] = ()) -> Sheet:
     gatherer = Gatherer(document)
     gatherer.take(document.modelspace())
     if not gatherer.strokes:
-        for name in document.layout_names()[1:]:  # the first is the model space itself
-            gatherer.take(document.layout(name))
+        for sheet in document.layouts:
+            if sheet.is_any_paperspace:
+                gatherer.take(sheet)
         if gatherer.strokes:
             repairs = (*repairs, "The model space is empty: the paper sheets were read instead.")
     return Sheet(
