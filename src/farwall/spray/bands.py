@@ -19,13 +19,13 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import polygons_of
 from farwall.spray.geodesic import WalkMap
-from farwall.spray.world import HAIR_M, Seam, World
+from farwall.spray.world import HAIR_M, Seam, World, mitred
 
 _CRUMB_M2 = 0.0004
 _BORDER_M = 0.001
 _SCRAP_SHARE = 0.8
 _FRONTS_APART_M = 1.5
-_DOT_M = 0.1
+_ACROSS_M = 100.0
 _LEAST_BORDER_M = 0.01
 _SEAM_OFF_M = 0.0115
 """How far floor may lie from a seam that it ends at: rooms may miss their openings by 10 mm."""
@@ -117,7 +117,7 @@ def _rings(
             near = growing.within(depth * (level + 1))
             if near.is_empty:
                 continue
-            near = shapely.buffer(near, 2 * HAIR_M, join_style="mitre")
+            near = mitred(near, 2 * HAIR_M)
             taken = shapely.intersection(rest, near)
             rest = shapely.difference(rest, near)
             rings[level].extend(_kept(name, taken))
@@ -259,34 +259,33 @@ def _shared_out(front: BaseGeometry, count: int) -> list[BaseGeometry]:
 
 
 def _by_front(strip: Strip, groups: Sequence[BaseGeometry]) -> list[Strip]:
-    """The strip cut into the floor nearest to each group of fronts."""
-    dots = [shapely.get_coordinates(shapely.segmentize(group, _DOT_M)).round(6) for group in groups]
-    cells = shapely.get_parts(
-        shapely.voronoi_polygons(
-            shapely.MultiPoint(np.vstack(dots)), extend_to=strip.shape.envelope
-        )
-    )
-    pieces = []
-    for own in dots:
-        mine = shapely.intersects(cells[:, None], np.asarray(shapely.points(own))[None, :]).any(
-            axis=1
-        )
-        area = shapely.union_all(cells[mine])
-        parts = tuple(
-            (name, polygon)
-            for name, shape in strip.parts
-            for polygon in polygons_of(shapely.intersection(shape, area))
-            if polygon.area > _CRUMB_M2
-        )
-        if parts:
-            pieces.append(Strip(parts, strip.level))
-    whole = abs(sum(piece.area_m2 for piece in pieces) - strip.area_m2) < 0.001
-    return pieces if whole and all(_hangs_together(piece) for piece in pieces) else [strip]
+    """The strip cut straight across between its groups of fronts, each part to its own group."""
+    first, *rest = groups
+    if not rest or len(strip.parts) != 1:
+        return [strip]
+    name, shape = strip.parts[0]
+    other = min(rest, key=lambda group: group.distance(first))
+    halves = polygons_of(shapely.ops.split(shape, _between(first, other)))
+    whole_rest = shapely.union_all(rest)
+    near = [half for half in halves if half.distance(first) <= half.distance(whole_rest)]
+    mine = polygons_of(shapely.union_all(near))
+    others = polygons_of(shapely.union_all([half for half in halves if half not in near]))
+    if len(mine) != 1 or len(others) != 1:
+        return [strip]
+    left = Strip(((name, others[0]),), strip.level)
+    return [Strip(((name, mine[0]),), strip.level), *_by_front(left, rest)]
 
 
-def _hangs_together(strip: Strip) -> bool:
-    """Whether a part is one floor; strips over several rooms are left as they are."""
-    return len(strip.parts) == 1
+def _between(one: BaseGeometry, two: BaseGeometry) -> shapely.LineString:
+    """A long straight line halfway between two front lines, across the way between them."""
+    gap = np.asarray(shapely.shortest_line(one, two).coords)
+    middle = gap.mean(axis=0)
+    along = gap[1] - gap[0]
+    if np.hypot(*along) < _BORDER_M:
+        ends = [np.asarray(shapely.centroid(line).coords)[0] for line in (one, two)]
+        along = ends[1] - ends[0]
+    across = np.array([-along[1], along[0]]) / max(float(np.hypot(*along)), 1e-9)
+    return shapely.LineString([middle - _ACROSS_M * across, middle + _ACROSS_M * across])
 
 
 def _joined(host: Strip, scrap: Strip) -> Strip:

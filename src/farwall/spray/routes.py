@@ -11,6 +11,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point, polygons_of
+from farwall.spray.world import mitred
 
 _ON_M = 0.004
 """How far a place may lie off the ground by rounding; a body keeps that much more away."""
@@ -38,7 +39,7 @@ class Walkable:
 
     @cached_property
     def _roomy(self) -> BaseGeometry:
-        roomy = shapely.buffer(self.ground, _ON_M, join_style="mitre")
+        roomy = mitred(self.ground, _ON_M)
         shapely.prepare(roomy)
         return roomy
 

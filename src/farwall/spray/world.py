@@ -34,6 +34,7 @@ _OUT_M = 4.0
 _WALL_GAP_M = 0.45
 _LEAST_PIECE_M2 = 0.02
 _CUT_SHORT_M = 0.02
+_NO_LENGTH_M = 1e-6
 _LEAST_SEAM_M = 0.05
 
 
@@ -48,7 +49,7 @@ class Piece:
     @cached_property
     def inner(self) -> BaseGeometry:
         """The piece a hair smaller, so that neighbours do not touch through a wall."""
-        return shapely.buffer(self.shape, -HAIR_M, join_style="mitre")
+        return mitred(self.shape, -HAIR_M)
 
 
 @dataclass(frozen=True)
@@ -109,7 +110,7 @@ class World:
         everything = shapely.union_all(
             [*(piece.inner for piece in self.pieces.values()), *joints, self.outside]
         )
-        return shapely.buffer(everything, -STAND_OFF_M, join_style="mitre")
+        return mitred(everything, -STAND_OFF_M)
 
 
 def fused(
@@ -138,6 +139,14 @@ def fused(
     closed = World(whole, seams, world.outside)
     found = next(moved[id(seam)] for seam in world.seams if seam == exit_seam)
     return closed, tuple(dict.fromkeys(name[piece] for piece in pieces)), found
+
+
+def mitred(shape: BaseGeometry, by_m: float) -> BaseGeometry:
+    """The shape wider (narrower when negative) by `by_m`, its corners kept sharp.
+
+    Legs of no length are taken out first: they set a sharp corner dividing by zero.
+    """
+    return shapely.buffer(shape.simplify(_NO_LENGTH_M), by_m, join_style="mitre")
 
 
 def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
