@@ -44,11 +44,15 @@ ADDED_ACID = (
 def cautions_for(settled: SettledJob) -> tuple[str, ...]:
     """Every caution for this job, the standing ones first."""
     found = list(ALWAYS)
-    for stain in settled.stains:
-        if stain.chromate:
-            found.append(CHROMATE)
-        elif stain.chromate is None and stain.hcl_percent_high is None:
-            found.append(UNKNOWN_SHEET.format(stain=stain.name or stain.id))
+    unread = [
+        stain.name or stain.id
+        for stain in settled.stains
+        if stain.chromate is None and stain.hcl_percent_high is None
+    ]
+    if any(stain.chromate for stain in settled.stains):
+        found.append(CHROMATE)
+    if unread:
+        found.append(UNKNOWN_SHEET.format(stain=" and ".join(unread)))
     found.extend(
         ADDED_ACID.format(coat=coat.id)
         for coat in settled.coats

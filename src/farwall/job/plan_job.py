@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
 
@@ -171,6 +171,7 @@ def _coats(
         clock = ground.lasting.dry(coat, done[-1].end_min)
         clocks.append(clock)
         begins = _next_coat(begins, done, clock)
+    clocks[-1] = replace(clocks[-1], name="dry to neutralise")
     return tuple(fields), tuple(clocks)
 
 

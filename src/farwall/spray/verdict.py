@@ -18,6 +18,7 @@ from farwall.spray.refills import Flow
 from farwall.spray.schedule import Day, Timed, time_sweep
 from farwall.spray.sweep import Sweep, one_tank_m2, sweep_field
 from farwall.spray.world import World, build_world
+from farwall.units import feet_and_inches
 
 NARROWER = (0.85, 0.7, 0.55)
 """Shares of the full band width that are tried where the full width loses the edge."""
@@ -132,10 +133,10 @@ class _Trial:
         pieces = self.case.world.pieces
         name = max(self.case.step.pieces, key=lambda piece: pieces[piece].shape.area)
         cut = middle_cut(pieces[name].shape)
-        (x0, y0), (x1, y1) = cut.line[0], cut.line[-1]
+        half_m = long_way_m(pieces[name].shape) / 2
         words = (
-            f"A saw cut in {pieces[name].room} from ({x0:.1f}, {y0:.1f}) to ({x1:.1f}, {y1:.1f}) "
-            "m, made before cleaning, to stop at."
+            f"A saw cut straight across {pieces[name].room}, {feet_and_inches(half_m)} "
+            f"({half_m:.2f} m) from either end of its long way, made before cleaning, to stop at."
         )
         return Remedy("stop-line", words, self._oldest_of_parts(name, cut))
 
@@ -166,6 +167,12 @@ class _Trial:
         rest = [piece for piece in self.case.step.pieces if piece in world.pieces and piece != name]
         oldest = max(sweeps.best_age_min(frozenset([part])) for part in [*parts, *rest])
         return round(oldest, 2) if oldest < float("inf") else None
+
+
+def long_way_m(shape: BaseGeometry) -> float:
+    """Length of a floor along its long way. [m]"""
+    corners = shapely.get_coordinates(shapely.minimum_rotated_rectangle(shape))
+    return float(np.hypot(*np.diff(corners, axis=0).T).max())
 
 
 def middle_cut(shape: BaseGeometry) -> SawCut:
