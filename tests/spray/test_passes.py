@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 import shapely
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from tests.shapes import AWKWARD, ISLAND_KITCHEN, box, door, outside, place
 from tests.spray.hand_floors import (
@@ -150,6 +150,7 @@ def test_rooms_of_every_house_are_sprayed_off_the_wet_and_in_reach(seed):
     job = job_from(house(seed), about="house")
     of = build_world(join_thresholds(job.floor), job.exits)
     exit_seam = way_out(of)
+    assume(exit_seam.chord.length >= 0.6)  # a saw cut may leave less of a doorway than a body needs
     assert_off_the_wet_and_in_reach(sweep_field(of, [exit_seam.a], exit_seam, ROUND))
 
 
