@@ -24,7 +24,7 @@ from farwall.spray.world import HAIR_M, Seam, World, mitred
 _CRUMB_M2 = 0.0004
 _BORDER_M = 0.001
 _SCRAP_SHARE = 0.8
-_FRONTS_APART_M = 1.5
+_FRONTS_APART_M = 4.0
 _ACROSS_M = 100.0
 _LEAST_BORDER_M = 0.01
 _SEAM_OFF_M = 0.0115
