@@ -70,6 +70,20 @@ def test_a_cut_that_parts_nothing_leaves_the_room_whole_and_is_told_as_unused(li
     assert of.unused_cuts == ("cut",)
 
 
+def test_a_cut_that_leaves_no_half_of_a_doorway_wide_enough_is_told_as_unused_by_hand():
+    """By hand: a way out from x = 1 to 2 m, cut in the middle: two halves of 0.5 m, and a body
+    needs 0.506 m. Cut at 1.2 m one half of 0.8 m is left, and the cut is good."""
+    middle = SawCut(((1.5, 0.0), (1.5, 3.0)), id="middle")
+    aside = SawCut(((1.2, 0.0), (1.2, 3.0)), id="aside")
+    both = world(PLAIN_ROOM, middle, SawCut(((3.0, 0.0), (3.0, 3.0)), id="good"))
+    assert world(PLAIN_ROOM, middle).unused_cuts == ("middle",)
+    assert list(world(PLAIN_ROOM, middle).pieces) == ["room"]
+    assert world(PLAIN_ROOM, aside).unused_cuts == ()
+    assert len(world(PLAIN_ROOM, aside).pieces) == 2
+    assert both.unused_cuts == ("middle",)
+    assert len(both.pieces) == 2
+
+
 def test_fixtures_are_left_out_by_hand():
     """By hand: 5 x 4 m less an island of 1.4 x 0.9 m."""
     assert area(world(ISLAND_KITCHEN), "kitchen") == pytest.approx(20 - 1.4 * 0.9)

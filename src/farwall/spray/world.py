@@ -18,7 +18,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.plan import StopKind
 from farwall.floor.geometry import Point, polygons_of
-from farwall.floor.nouns import Exit, Floor
+from farwall.floor.nouns import Exit, Floor, SawCut
 
 BODY_M = 0.25
 """Radius of the disc that stands for a person. Rank: guess, shoulders of a man with a tank."""
@@ -150,7 +150,37 @@ def mitred(shape: BaseGeometry, by_m: float) -> BaseGeometry:
 
 
 def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
-    """The pieces, seams and outside ground of `floor`, whose rooms touch at their openings."""
+    """The pieces, seams and outside ground of `floor`, whose rooms touch at their openings.
+
+    A saw cut that leaves no half of a doorway wide enough for a body is not used.
+    """
+    world = _build(floor, exits)
+    narrowing = _narrowing_cuts(floor, world)
+    if not narrowing:
+        return world
+    rest = tuple(cut for cut in floor.saw_cuts if cut not in narrowing)
+    world = build_world(replace(floor, saw_cuts=rest), exits)
+    return replace(world, unused_cuts=(*(cut.id for cut in narrowing), *world.unused_cuts))
+
+
+def _narrowing_cuts(floor: Floor, world: World) -> list[SawCut]:
+    """Saw cuts that end in a doorway and leave no half of it wide enough for a body."""
+    found = []
+    for opening in floor.openings:
+        # A stretch reaches as far past the cut as a room may miss its opening.
+        halves = [seam.chord.length - SEAM_M for seam in world.seams if seam.id == opening.id]
+        chord = shapely.LineString(opening.line)
+        if len(halves) > 1 and max(halves) < 2 * STAND_OFF_M <= chord.length:
+            between_jambs = shapely.ops.substring(chord, 0.01, chord.length - 0.01)
+            found += [
+                cut
+                for cut in floor.saw_cuts
+                if shapely.LineString(cut.line).distance(between_jambs) <= _CUT_SHORT_M
+            ]
+    return list(dict.fromkeys(found))
+
+
+def _build(floor: Floor, exits: Iterable[Exit]) -> World:
     pieces: dict[str, Piece] = {}
     cuts: list[Seam] = []
     for room in floor.rooms:
