@@ -6,7 +6,7 @@ corners is a chain of straight lines from corner to corner, so the region is a
 union of discs about the corners, each cut to what that corner sees.
 Source: the shortest-path map of a polygonal domain, standard computational
 geometry (Lozano-Perez and Wesley, Communications of the ACM 22(10), 1979,
-for the chain of corners) [lozano-perez1979].
+for the chain of corners) [lozano-perez-1979].
 """
 
 from __future__ import annotations
