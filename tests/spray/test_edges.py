@@ -107,6 +107,17 @@ def test_where_a_path_passes_twice_the_worse_moment_counts_by_hand():
     assert ages_by_pass_min([first], two, [(0, 1), (3, 2)])[1] == pytest.approx(4.75 - 0.25)
 
 
+def test_where_both_paths_leap_around_something_the_worst_pair_of_moments_counts_by_hand():
+    """By hand: both walk 2 m, 8 m around a block and 2 m, a metre a minute. The middle of the
+    block, x = 3, is as near to the end of the first part as to the start of the last: made at
+    2 or 10 min, met at 20 + 2 or 20 + 10. Everywhere else 20 min lie between; there 28."""
+    around = ((0, 0), (2, 0), (2, -3), (4, -3), (4, 0), (6, 0))
+    points = tuple((2.01 + 0.04 * n, 0.25) for n in range(50))
+    edge = Edge(0, 1, (0.0,) * 50, (0.0,) * 50, points=points)
+    two = passes(around, around)
+    assert ages_by_pass_min([edge], two, [(0, 12), (20, 12)])[1] == pytest.approx(28, abs=0.01)
+
+
 def test_who_stands_still_makes_an_edge_at_once_and_meets_it_at_the_end_by_hand():
     """By hand: 1 min of standing from 0, and another from 2: 3 - 0."""
     edge = Edge(0, 1, (0.0,), (1.0,), points=((1.0, 0.5),))

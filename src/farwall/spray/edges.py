@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -16,6 +16,11 @@ from farwall.spray.passes import Pass
 from farwall.spray.routes import length_m
 
 _EDGE_STEP_M = 0.04
+_LEAP_M = 0.3
+"""Where the nearest place of a path moves on by more than this, it leaps to another part of it."""
+_HALVINGS = 14
+
+Places = npt.NDArray[np.float64]
 
 
 @dataclass(frozen=True)
@@ -80,16 +85,51 @@ def ages_by_pass_min(
 
     times: start and duration of each pass [min]. Where a path comes equally
     near to a point twice, the worse moment counts: the earlier one of the pass
-    that went first, the later one of the pass that meets it.
+    that went first, the later one of the pass that meets it. Where it leaps from
+    one part of the path to another between two points, the place is sought.
     """
     oldest = [0.0] * len(passes)
     for edge in edges:
-        points = np.asarray(shapely.points(edge.points))
         (start, minutes), (later, taken) = times[edge.first], times[edge.then]
-        made = start + minutes * _moments(passes[edge.first].path, points).min(axis=0)
-        met = later + taken * _moments(passes[edge.then].path, points).max(axis=0)
-        oldest[edge.then] = max(oldest[edge.then], float((met - made).max()))
+        one, two = passes[edge.first].path, passes[edge.then].path
+        points = np.array(edge.points)
+        points = np.vstack([points, *_leaps(one, points), *_leaps(two, points)])
+        where = np.asarray(shapely.points(points))
+        made = start + minutes * _moments(one, where)
+        met = later + taken * _moments(two, where)
+        # The two places around a leap are one: what is true of either is true there.
+        pairs = len(edge.points), len(points)
+        for row in range(*pairs, 2):
+            made[:, row] = made[:, row : row + 2].min()
+            met[:, row] = met[:, row : row + 2].max()
+        age = float((met.max(axis=0) - made.min(axis=0)).max())
+        oldest[edge.then] = max(oldest[edge.then], age)
     return oldest
+
+
+def _leaps(path: Sequence[Point], points: npt.NDArray[np.float64]) -> Iterator[Places]:
+    """Pairs of places, a hair apart, between which the nearest part of a path is another."""
+    if length_m(path) < 1e-6:
+        return
+    share = _share(path, points)
+    apart = np.hypot(*np.diff(points, axis=0).T)
+    leaps = (np.abs(np.diff(share)) * length_m(path) > _LEAP_M) & (apart <= 2 * _EDGE_STEP_M)
+    for index in np.flatnonzero(leaps).tolist():
+        low, high = points[index], points[index + 1]
+        at_low, at_high = share[index], share[index + 1]
+        for _ in range(_HALVINGS):
+            middle = (low + high) / 2
+            here = _share(path, middle[None])[0]
+            if abs(here - at_low) > abs(at_high - here):
+                high, at_high = middle, here
+            else:
+                low, at_low = middle, here
+        yield np.array([low, high])
+
+
+def _share(path: Sequence[Point], points: npt.NDArray[np.float64]) -> npt.NDArray[np.float64]:
+    where = shapely.line_locate_point(shapely.LineString(path), shapely.points(points))
+    return np.asarray(where) / length_m(path)
 
 
 def _moments(path: Sequence[Point], points: npt.NDArray[np.object_]) -> npt.NDArray[np.float64]:
