@@ -154,13 +154,34 @@ def test_a_band_that_no_tank_holds_is_an_answer_and_not_a_crash():
         first_field(hall(9, 5), tools=Tools(tank_l=0.5, band_m=1.0))
 
 
-NARROW_DOOR = place(
-    [Room("hall", floor_box(0, 0, 12, 3))], [outside("gate", ((4, 0), (5, 0)), "hall")]
+TWO_ARMS = place(
+    # A hall with its door in the long wall: the floor on either side waits for the other.
+    [Room("hall", floor_box(0, 0, 12, 3))],
+    [outside("gate", ((4.5, 0), (5.5, 0)), "hall")],
 )
+SLOW_WALK = replace(ROOMY_TANK, walk_m_min=6.0)
+
+
+def test_two_arms_that_wait_for_each_other_need_a_stop_line():
+    """With a walk of 6 m a minute a second sprayer hardly helps: both must walk as far. A cut
+    across the hall leaves one arm at a time."""
+    field = first_field(TWO_ARMS, samples=timed_at(6), tools=SLOW_WALK)
+    assert field.verdict == "stop-line"
+    assert field.remedies[0].code == "stop-line"
+    assert "saw cut" in field.remedies[0].what
+    assert field.remedies[0].peak_age_min <= 3.0 < remedy(field, "two").peak_age_min
+    assert remedy(field, "helper").peak_age_min > 3.0
+
+
+def test_that_stop_line_made_for_real_lets_both_halves_fit():
+    cut = SawCut(((6.0, 0.0), (6.0, 3.0)), id="new")
+    plan = plan_job(job(TWO_ARMS, cut, samples=timed_at(6), tools=SLOW_WALK))
+    assert [field.verdict for field in plan.fields] == ["fits", "fits"]
 
 
 def test_remedies_that_work_come_first():
-    field = first_field(NARROW_DOOR, samples=timed_at(3))
+    field = first_field(TWO_ARMS, samples=timed_at(3))
     works = [one.peak_age_min <= field.open_time_min.low for one in field.remedies]
     assert works == sorted(works, reverse=True)
+    assert works[0]
     assert field.verdict == field.remedies[0].code
