@@ -15,10 +15,13 @@ from tests.strategies.houses import house
 
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
-from farwall.spray.bands import border_between
+from farwall.spray.bands import border_between, cut_into_strips
+from farwall.spray.geodesic import walk_map
 from farwall.spray.sweep import lay_strips
 from farwall.spray.world import build_world
 
+CORNER_M = 0.03
+"""A border may run on around the corner of a seam by its own width, at both jambs."""
 CURVE = 0.02
 """Near a way out the level lines bend around its jambs: a border is 2 % off a straight line."""
 
@@ -89,7 +92,7 @@ def test_no_border_runs_through_a_wall():
     opening = seam(of, "ab").chord.buffer(0.03)
     wall = shapely.LineString([(3, 0), (3, 3)]).buffer(1e-3).difference(opening)
     for border in strips.borders:
-        assert border.line.intersection(wall).length < 0.01
+        assert border.line.intersection(wall).length < CORNER_M
 
 
 def test_strips_that_touch_only_across_a_corner_of_a_doorway_do_not_meet_there():
@@ -104,7 +107,10 @@ def test_strips_that_touch_only_across_a_corner_of_a_doorway_do_not_meet_there()
 def test_a_scrap_joins_the_strip_before_it_within_reach():
     """Two far corners of 0.75 m² are no bands of their own where the wand still gets there."""
     of = world(hall(2.2, 5.0, door_m=0.9))
-    near, far = cut(of, "end", reach_m=1.9), cut(of, "end", reach_m=1.3)
+    walks = walk_map(of.ground(["hall"]), [(0.0, 2.3), (0.0, 2.5), (0.0, 2.7)])
+    near, far = (
+        cut_into_strips(of, ["hall"], walks, band_m=1.0, reach_m=reach) for reach in (1.65, 1.0)
+    )
     assert [strip.level for strip in near.strips] == [2, 1, 0]
     assert [strip.level for strip in far.strips] == [3, 3, 2, 1, 0]
     corners = sum(strip.area_m2 for strip in far.strips[:2])

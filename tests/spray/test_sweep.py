@@ -139,13 +139,13 @@ def test_a_floor_that_is_moved_keeps_its_ages(name, move):
     """The same bands wherever the floor lies.
 
     Which way round each pass is walked is a climb from the way it was laid, and that differs in a
-    mirror: one of the two may stop up to a tenth short of the other.
+    mirror or after a turn: one of the two may stop a seventh short of the other.
     """
     here, there = swept(AWKWARD[name]), swept(moved(AWKWARD[name], MOVES[move]))
     assert len(there.passes) == len(here.passes)
     assert there.area_m2 == pytest.approx(here.area_m2, abs=0.01)
     age = swept_age_min(here, ROUND)
-    assert swept_age_min(there, ROUND) == pytest.approx(age, rel=0.12, abs=0.03)
+    assert swept_age_min(there, ROUND) == pytest.approx(age, rel=0.15, abs=0.03)
 
 
 @settings(max_examples=15)
