@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -17,16 +17,17 @@ import shapely
 import shapely.ops
 from shapely.geometry.base import BaseGeometry
 
+from farwall.errors import Unanswerable
 from farwall.floor.geometry import polygons_of
 from farwall.spray.geodesic import WalkMap
-from farwall.spray.world import HAIR_M, Seam, World, mitred
+from farwall.spray.world import HAIR_M, NO_LENGTH_M, Piece, Seam, World, mitred
 
 _CRUMB_M2 = 0.0004
-_BORDER_M = 0.001
+_BORDER_M = 0.005
 _SCRAP_SHARE = 0.8
 _FRONTS_APART_M = 4.0
 _ACROSS_M = 100.0
-_LEAST_BORDER_M = 0.01
+_LEAST_BORDER_M = 0.015
 _SEAM_OFF_M = 0.0115
 """How far floor may lie from a seam that it ends at: rooms may miss their openings by 10 mm."""
 
@@ -78,8 +79,13 @@ def cut_into_strips(
     reach_m: float,
     scraps: bool = True,
     most_m2: float = math.inf,
+    last: Callable[[World, Sequence[str]], WalkMap] | None = None,
 ) -> Strips:
     """The strips of a field, `band_m` deep along the walk to its exit.
+
+    walks: to the exit, or to the wall it lies in; then `last` gives the walks
+    to the exit itself on the last strip's floor, which is cut once more by
+    them. Raises `Unanswerable` when that floor does not hang together.
 
     A scrap (a corner beyond the last full strip) joins the strip before it
     where a wand of `reach_m` from the strip's edge still gets there, unless
@@ -91,6 +97,8 @@ def cut_into_strips(
     depth = farthest / count if count > 1 else band_m
     seams = [seam for seam in world.seams if seam.a in pieces and seam.b in pieces]
     rings = _rings(world, pieces, walks, count=count, depth=depth)
+    if last is not None:
+        rings = [*_last_rings(world, rings[0], last, band_m=band_m), *rings[1:]]
     strips = [strip for level, ring in enumerate(rings) for strip in _strips(ring, seams, level)]
     joining = _Scraps(_SCRAP_SHARE * band_m * band_m if scraps else 0.0, reach_m - depth)
     strips = _merged(strips, seams, joining)
@@ -127,8 +135,29 @@ def _rings(
     return rings
 
 
+def _last_rings(
+    world: World,
+    ring: Ring,
+    last: Callable[[World, Sequence[str]], WalkMap],
+    *,
+    band_m: float,
+) -> list[Ring]:
+    """The last ring before a wall, cut by the walk along it to the exit."""
+    names = [name for name, _ in ring]
+    if len(set(names)) < len(names):
+        raise Unanswerable("The floor along the wall of the way out falls apart.")
+    floors = {name: Piece(name, world.pieces[name].room, part) for name, part in ring}
+    seams = tuple(seam for seam in world.seams if seam.a in floors and seam.b in floors)
+    along = World(floors, seams, world.outside)
+    walks = last(along, names)
+    count = max(1, math.ceil(walks.farthest_m() / band_m - 0.05))
+    depth = walks.farthest_m() / count if count > 1 else band_m
+    return _rings(along, names, walks, count=count, depth=depth)
+
+
 def _kept(name: str, shape: BaseGeometry) -> Ring:
-    return [(name, part) for part in polygons_of(shape) if part.area > _CRUMB_M2]
+    tidy = shape.simplify(NO_LENGTH_M)
+    return [(name, part) for part in polygons_of(tidy) if part.area > _CRUMB_M2]
 
 
 def _strips(ring: Ring, seams: Sequence[Seam], level: int) -> list[Strip]:

@@ -174,7 +174,8 @@ def _opened(cell: BaseGeometry) -> BaseGeometry:
     # Legs of no length would set the mitred buffer dividing by zero.
     wide = wide.simplify(_SLIVER_M / 100)
     narrow = shapely.buffer(wide, -_SLIVER_M, join_style="mitre")
-    return shapely.buffer(narrow, 3 * _SLIVER_M, join_style="mitre").simplify(_SLIVER_M / 4)
+    opened = shapely.buffer(narrow, 3 * _SLIVER_M, join_style="mitre")
+    return opened.simplify(_SLIVER_M / 4)
 
 
 def _edges(floor: shapely.Polygon) -> Floats:
@@ -237,7 +238,7 @@ def _sight(place: Point, edges: Floats) -> BaseGeometry:
     nearest = np.where(hit, distance, np.inf).min(axis=1)
     good = np.isfinite(nearest)
     seen: BaseGeometry = shapely.Polygon(origin + ray[good] * nearest[good, None])
-    seen = seen.simplify(1e-5)
+    seen = seen.simplify(1e-5, preserve_topology=False)
     return seen if seen.is_valid else shapely.make_valid(seen)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -26,7 +27,9 @@ _FEW_LINES = 4
 _SNAP_M = 0.005
 _DOORWAY_M = 0.7
 """From so near to a doorway a wand reaches through it."""
-_REACH_SLACK_M = 0.005
+_REACH_SLACK_M = 0.002
+_EDGE_STEP_M = 0.1
+_TIDY_M = 0.0004
 _LEAST_WALK_M = 0.05
 _STUB_M = 0.02
 _MEET_M = 0.03
@@ -42,7 +45,7 @@ class Pass:
     wetted_m2: float
     """Floor of the strip and the overlap kept wet on its neighbours."""
 
-    @property
+    @cached_property
     def length_m(self) -> float:
         """Length of the path."""
         return length_m(self.path)
@@ -52,8 +55,9 @@ class Pass:
         return max(self.wetted_m2 / tools.spray_m2_min, self.length_m / tools.walk_m_min)
 
     def within(self, reach_m: float) -> bool:
-        """Whether every corner of the strip lies within reach of the path."""
-        corners = shapely.points(shapely.get_coordinates(self.strip.shape))
+        """Whether all of the strip's edge lies within reach of the path."""
+        edge = shapely.segmentize(self.strip.shape, _EDGE_STEP_M)
+        corners = shapely.points(shapely.get_coordinates(edge))
         several = len(self.path) > 1
         path = shapely.LineString(self.path) if several else shapely.Point(self.path[0])
         return bool(shapely.distance(corners, path).max() <= reach_m + _REACH_SLACK_M)
@@ -119,7 +123,10 @@ def _ground_near(world: World, cut: Strips, exit_seam: Seam) -> BaseGeometry:
 
 def kept_off(strip: Strip) -> BaseGeometry:
     """Where no body's centre may be once the strip is wet."""
-    return shapely.buffer(strip.shape, KEEP_OFF_M, quad_segs=8)
+    shape = strip.shape.simplify(_TIDY_M)
+    kept = shapely.buffer(shape, KEEP_OFF_M, quad_segs=8)
+    # The library's buffer comes out crossing itself on rare shapes; finer arcs do not.
+    return kept if kept.is_valid else shapely.buffer(shape, KEEP_OFF_M, quad_segs=16)
 
 
 @dataclass(frozen=True)

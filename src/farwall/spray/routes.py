@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import heapq
+import itertools
+import math
 from collections.abc import Sequence
 from functools import cached_property
 
@@ -113,10 +115,9 @@ def _inner_corners(ground: shapely.Polygon) -> list[Point]:
 
 def length_m(path: Sequence[Point]) -> float:
     """Length of a walk."""
-    xy = np.asarray(path, dtype=float)
-    return float(np.hypot(*np.diff(xy, axis=0).T).sum()) if len(xy) > 1 else 0.0
+    return sum(math.dist(one, two) for one, two in itertools.pairwise(path))
 
 
 def gap_m(one: Point, two: Point) -> float:
     """Straight metres between two places."""
-    return float(np.hypot(one[0] - two[0], one[1] - two[1]))
+    return math.dist(one, two)

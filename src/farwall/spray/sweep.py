@@ -11,11 +11,11 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
-import shapely
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
-from farwall.floor.geometry import Point, polygons_of
+from farwall.floor.geometry import Point
+from farwall.spray.approach import connected, door_sources, wall_of, wall_sources
 from farwall.spray.bands import Strips, cut_into_strips
 from farwall.spray.bound import least_front_m
 from farwall.spray.edges import Edge, EdgeTable, edges_of, flipped
@@ -23,9 +23,8 @@ from farwall.spray.geodesic import WalkMap, walk_map
 from farwall.spray.passes import KEEP_OFF_M, REACH_SPARE_M, Pass, lay_passes
 from farwall.spray.routes import gap_m
 from farwall.spray.sequence import Pace, order_strips
-from farwall.spray.world import BODY_M, Seam, World, fused
+from farwall.spray.world import Seam, World, fused
 
-_SOURCES = 3
 _OVERLAP_SHARE = 1.25
 _TANK_SHARE = 0.85
 _SHALLOWER = (1.0, 0.8, 0.6)
@@ -120,23 +119,59 @@ def lay_strips(
 ) -> Laid:
     """The strips of connected `pieces` toward `exit_seam`, in order, farthest first.
 
+    Rings about the exit, or straight strips along the wall it lies in, the
+    last of them swept toward the exit: whichever lets edges wait less.
     most_m2: what one tank covers; no strip is larger where that can be had.
     Raises `Unanswerable` when the floor of the pieces does not hang together.
     """
     world, pieces, exit_seam = fused(world, pieces, exit_seam)
-    ground = _connected(world, pieces)
-    walks = walk_map(ground, _sources(exit_seam))
-    cut = cut_into_strips(
-        world,
-        pieces,
-        walks,
-        band_m=tools.band_m,
-        reach_m=tools.reach_m - KEEP_OFF_M - REACH_SPARE_M,
-        scraps=scraps,
-        most_m2=most_m2,
-    )
-    order, wait = order_strips(cut, Pace(tools.spray_m2_min, tools.walk_m_min))
-    return Laid(world, tuple(pieces), exit_seam, walks, cut, tuple(order), wait, most_m2)
+    ground = connected(world, pieces)
+    walks = walk_map(ground, door_sources(exit_seam))
+    plain = _Cutter(world, tuple(pieces), exit_seam, tools, most_m2, scraps)
+    about_door = plain.laid(walks, None)
+    wall = wall_of(world, pieces, exit_seam)
+    if wall is None:
+        return about_door
+    try:
+        along_wall = plain.laid(walk_map(ground, wall_sources(wall)), about_door)
+    except Unanswerable:
+        return about_door
+    return min(about_door, along_wall, key=lambda laid: laid.longest_wait_min)
+
+
+@dataclass(frozen=True)
+class _Cutter:
+    """Cuts one field into strips, by whatever walks it is handed."""
+
+    world: World
+    pieces: tuple[str, ...]
+    exit: Seam
+    tools: PlanTools
+    most_m2: float
+    scraps: bool
+
+    def laid(self, walks: WalkMap, about_door: Laid | None) -> Laid:
+        """The strips by these walks; `about_door` when they lead to the wall and not the door."""
+        tools = self.tools
+        cut = cut_into_strips(
+            self.world,
+            self.pieces,
+            walks,
+            band_m=tools.band_m,
+            reach_m=tools.reach_m - KEEP_OFF_M - REACH_SPARE_M,
+            scraps=self.scraps,
+            most_m2=self.most_m2,
+            last=None if about_door is None else self._walks_along,
+        )
+        order, wait = order_strips(cut, Pace(tools.spray_m2_min, tools.walk_m_min))
+        if about_door is not None:
+            walks, cut = about_door.walks, replace(cut, grown=about_door.cut.grown)
+        return Laid(
+            self.world, self.pieces, self.exit, walks, cut, tuple(order), wait, self.most_m2
+        )
+
+    def _walks_along(self, along: World, names: Sequence[str]) -> WalkMap:
+        return walk_map(connected(along, names), door_sources(self.exit))
 
 
 def swept(laid: Laid, tools: PlanTools) -> Sweep:
@@ -163,24 +198,6 @@ def swept(laid: Laid, tools: PlanTools) -> Sweep:
         laid.pieces, laid.exit, passes, edges, laid.cut.depth_m, laid.walks, laid.cut.grown
     )
     return turn_passes(sweep, tools)
-
-
-def _connected(world: World, pieces: Sequence[str]) -> shapely.Polygon:
-    parts = polygons_of(world.ground(pieces))
-    parts.sort(key=lambda part: -part.area)
-    if len(parts) > 1 and sum(part.area for part in parts[1:]) > 0.02:
-        raise Unanswerable(f"{', '.join(pieces)}: the floor falls apart into separate places.")
-    return parts[0]
-
-
-def _sources(seam: Seam) -> list[Point]:
-    """Where a body passes through the seam: its line less a body's radius at each jamb."""
-    length = seam.chord.length
-    room = max(0.0, length - 2 * BODY_M)
-    count = 1 if room < 0.05 else max(_SOURCES, int(room / 0.4))
-    offsets = np.linspace((length - room) / 2, (length + room) / 2, count)
-    places = shapely.line_interpolate_point(seam.chord, offsets)
-    return [(float(place.x), float(place.y)) for place in places]
 
 
 def turn_passes(sweep: Sweep, tools: PlanTools) -> Sweep:

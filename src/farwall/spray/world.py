@@ -34,7 +34,7 @@ _OUT_M = 4.0
 _WALL_GAP_M = 0.45
 _LEAST_PIECE_M2 = 0.02
 _CUT_SHORT_M = 0.02
-_NO_LENGTH_M = 1e-6
+NO_LENGTH_M = 1e-6
 _LEAST_SEAM_M = 0.05
 
 
@@ -146,7 +146,7 @@ def mitred(shape: BaseGeometry, by_m: float) -> BaseGeometry:
 
     Legs of no length are taken out first: they set a sharp corner dividing by zero.
     """
-    return shapely.buffer(shape.simplify(_NO_LENGTH_M), by_m, join_style="mitre")
+    return shapely.buffer(shape.simplify(NO_LENGTH_M), by_m, join_style="mitre")
 
 
 def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
