@@ -16,7 +16,7 @@ from farwall.spray.order import Order, Step
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day, Timed, route, time_sweep, timed_path
-from farwall.spray.sweep import Sweep, equivalent_front_m, one_tank_m2, sweep_field
+from farwall.spray.sweep import Sweep, equivalent_front_m, lay_strips, one_tank_m2, swept
 from farwall.spray.verdict import NARROWER, Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 
@@ -90,13 +90,16 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
     for share in [each for each in NARROWER if each <= hopeful] or NARROWER[-1:]:
         tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
         try:
-            sweep = sweep_field(
+            laid = lay_strips(
                 case.world,
                 sorted(case.step.pieces),
                 case.step.exit,
                 tools,
                 most_m2=one_tank_m2(tools, flow.l_per_m2),
             )
+            if laid.longest_wait_min > _HOPE * lasting.low:
+                continue
+            sweep = swept(laid, tools)
             more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
             thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
             timed, after = time_sweep(sweep, case.day, thirst, field_id=field_id)

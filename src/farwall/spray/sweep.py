@@ -27,6 +27,8 @@ from farwall.spray.world import Seam, World, fused
 
 _OVERLAP_SHARE = 1.25
 _TANK_SHARE = 0.85
+_SMALL_M2 = 9.0
+"""Up to this floor rings about the door are as good as straight strips, and quicker to lay."""
 _SHALLOWER = (1.0, 0.8, 0.6)
 
 
@@ -129,7 +131,7 @@ def lay_strips(
     walks = walk_map(ground, door_sources(exit_seam))
     plain = _Cutter(world, tuple(pieces), exit_seam, tools, most_m2, scraps)
     about_door = plain.laid(walks, None)
-    wall = wall_of(world, pieces, exit_seam)
+    wall = wall_of(world, pieces, exit_seam) if about_door.area_m2 > _SMALL_M2 else None
     if wall is None:
         return about_door
     try:

@@ -16,10 +16,12 @@ from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow
 from farwall.spray.schedule import Day, Timed, time_sweep
-from farwall.spray.sweep import Sweep, one_tank_m2, sweep_field
+from farwall.spray.sweep import Sweep, lay_strips, one_tank_m2, swept
 from farwall.spray.world import World, build_world
 from farwall.units import feet_and_inches
 
+_HOPE = 1.2
+"""A first guess at the oldest edge may be this much too old and still come right."""
 NARROWER = (0.85, 0.7, 0.55)
 """Shares of the full band width that are tried where the full width loses the edge."""
 
@@ -147,9 +149,12 @@ class _Trial:
             sweep = case.sweep
             if tools.band_m != case.coat.tools.band_m:
                 most_m2 = one_tank_m2(tools, case.coat.l_per_m2)
-                sweep = sweep_field(
+                laid = lay_strips(
                     case.world, sorted(case.step.pieces), case.step.exit, tools, most_m2=most_m2
                 )
+                if laid.longest_wait_min > _HOPE * self.budget_min:
+                    return None
+                sweep = swept(laid, tools)
             need_l = sweep.wetted_m2 * case.coat.l_per_m2
             flow = Flow(case.coat.id, case.coat.l_per_m2, helper, tools, need_l)
             return time_sweep(sweep, case.day, flow, field_id="trial")[0].peak_age_min
