@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from shapely import box
 from tests.shapes import ROUND_STAIR
 
+from farwall.spray import geodesic
 from farwall.spray.geodesic import walk_map
 
 ELL = shapely.Polygon([(0, 0), (6, 0), (6, 2), (2, 2), (2, 6), (0, 6)])
@@ -182,3 +183,17 @@ def test_the_region_holds_the_places_whose_walk_is_shorter_and_no_others(floor_a
     for place, metres in zip(places, walks.walk_from(places), strict=True):
         if abs(metres - walk) > 0.02 + 0.003 * walk:
             assert region.buffer(1e-6).intersects(shapely.Point(place)) == (metres < walk)
+
+
+def test_a_spike_of_no_width_in_what_a_corner_sees_is_passed_over():
+    """Differences of sights leave legs that go out and come back: no warning, and no ground."""
+    spiked = shapely.from_wkt(
+        "POLYGON ((1.3495 3.479499999999999, 1.3495 1.8493, 2.8443222555206757 3.4795000000000003, "
+        "2.8495 1.1010944288464841, 1.3495000000000004 1.0503, 1.5313111390657848 "
+        "1.3539681390242535, 1.3495 1.8492999999999997, 1.3494999999999997 3.479499999999999, "
+        "0.7534788900385725 3.4794999999996254, 0.753478890038573 3.4795000000000003, "
+        "1.3495 3.479499999999999))"
+    )
+    opened = geodesic._opened(spiked)
+    assert opened.bounds[0] > 1.34
+    assert opened.area == pytest.approx(shapely.make_valid(spiked).area, abs=0.01)

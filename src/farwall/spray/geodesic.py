@@ -170,10 +170,10 @@ def _exit_line(
 
 def _opened(cell: BaseGeometry) -> BaseGeometry:
     """The cell without slivers, a little wider than it was, so that cells overlap."""
-    wide = shapely.union_all([part for part in polygons_of(cell) if part.area > _LEAST_SERVED_M2])
-    # Legs of no length would set the mitred buffer dividing by zero.
-    wide = wide.simplify(_SLIVER_M / 100)
-    narrow = shapely.buffer(wide, -_SLIVER_M, join_style="mitre")
+    wide = [part for part in polygons_of(cell) if part.area > _LEAST_SERVED_M2]
+    # On a grid: spikes of no width would set the mitred buffer dividing by zero.
+    whole = shapely.set_precision(shapely.union_all(wide), _SLIVER_M / 100)
+    narrow = shapely.buffer(whole, -_SLIVER_M, join_style="mitre")
     opened = shapely.buffer(narrow, 3 * _SLIVER_M, join_style="mitre")
     return opened.simplify(_SLIVER_M / 4)
 
