@@ -120,6 +120,7 @@ WORDS: dict[str, str] = {
     "OpenTime.likely": "Minutes.",
     "OpenTime.high": "Minutes.",
     "Band.sprayer": "Who sprays it, from 1.",
+    "Band.edge_age_min": "Greatest age at which it meets an earlier edge, minutes.",
     "Refill.minutes": "How long it takes.",
     "Refill.at": "Where: one point.",
     "Refill.by": "Who fills or brings the tank.",
