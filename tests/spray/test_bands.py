@@ -9,13 +9,14 @@ import pytest
 import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.shapes import AWKWARD, ISLAND_KITCHEN, WALLED_ROOMS
+from tests.shapes import AWKWARD, ISLAND_KITCHEN, WALLED_ROOMS, box, door, outside, place
 from tests.spray.hand_floors import L_ROOM, ROUND, hall, row, seam, world
 from tests.strategies.houses import house
 
+from farwall.floor.nouns import Room
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
-from farwall.spray.bands import border_between, cut_into_strips
+from farwall.spray.bands import Strip, border_between, cut_into_strips
 from farwall.spray.geodesic import walk_map
 from farwall.spray.sweep import lay_strips
 from farwall.spray.world import build_world
@@ -181,3 +182,16 @@ def test_a_border_is_the_same_seen_from_either_side():
         one, two = strips.strips[border.far], strips.strips[border.near]
         there, back = border_between(one, two, seams), border_between(two, one, seams)
         assert there.length == pytest.approx(back.length, abs=0.01)
+
+
+@pytest.mark.parametrize("hair_m", [0.0005, 0.001, 0.003, 0.01])
+def test_a_strip_that_goes_a_hair_beyond_a_wide_opening_has_one_border_there_by_hand(hair_m):
+    """By hand: a strip ends a hair beyond the line of an opening 4 m wide; its border with the next
+    is 4 m long and not eight."""
+    rooms = [Room("near", box(0, 0, 4, 3)), Room("far", box(0, 3, 4, 6))]
+    wide = door("wide", ((0, 3), (4, 3)), "near", "far", kind="wide")
+    of = world(place(rooms, [outside("front", ((1, 0), (2, 0)), "near"), wide]))
+    here = Strip((("near", shapely.box(0, 2, 4, 3)), ("far", shapely.box(0, 3, 4, 3.001))), level=0)
+    beyond = Strip((("far", shapely.box(0, 3.001, 4, 4)),), level=1)
+    for one, two in ((beyond, here), (here, beyond)):
+        assert border_between(one, two, of.seams).length == pytest.approx(4.0, abs=CORNER_M)

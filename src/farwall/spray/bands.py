@@ -24,6 +24,7 @@ from farwall.spray.world import HAIR_M, NO_LENGTH_M, Piece, Seam, World, mitred
 
 _CRUMB_M2 = 0.0004
 _BORDER_M = 0.005
+_TOUCH_M = 1e-4
 _SCRAP_SHARE = 0.8
 _FRONTS_APART_M = 4.0
 _ACROSS_M = 100.0
@@ -195,22 +196,37 @@ def _through(
 
 def border_between(one: Strip, two: Strip, seams: Sequence[Seam]) -> BaseGeometry | None:
     """The line on which two strips touch on open floor or through a seam, or None."""
-    lines = []
+    open_floor: list[BaseGeometry] = []
+    through: list[BaseGeometry] = []
     for name, shape in one.parts:
         for other_name, other in two.parts:
             if name == other_name:
                 if shape.distance(other) > _BORDER_M:
                     continue
-                shared = shapely.intersection(shape.boundary, other.buffer(_BORDER_M))
+                shared = _touching(shape, other)
                 if shared.length > _LEAST_BORDER_M:
-                    lines.append(shared)
+                    open_floor.append(shared)
             else:
                 found = [_through(seam, name, other_name, shape, other) for seam in seams]
-                lines.extend(line for line in found if line is not None)
-    if not lines:
+                through.extend(line for line in found if line is not None)
+    if open_floor and through:
+        # A strip that goes a hair beyond the seam meets the next one there, and only there.
+        taken = shapely.union_all(open_floor).buffer(_SEAM_OFF_M + _BORDER_M)
+        rest = [shapely.difference(line, taken) for line in through]
+        through = [line for line in rest if line.length > _LEAST_BORDER_M]
+    if not open_floor and not through:
         return None
-    whole = shapely.union_all(lines)
+    whole = shapely.union_all([*open_floor, *through])
     return shapely.line_merge(whole) if whole.geom_type == "MultiLineString" else whole
+
+
+def _touching(shape: shapely.Polygon, other: shapely.Polygon) -> BaseGeometry:
+    """The outline of a part where it touches another; the far side of a sliver is no such line."""
+    about = shapely.intersection(shape.boundary, other.buffer(_BORDER_M))
+    if 2 * shape.area > 3 * _BORDER_M * shape.length:
+        return about
+    near = shapely.intersection(shape.boundary, other.buffer(_TOUCH_M))
+    return shapely.union(near, shapely.difference(about, near.buffer(3 * _BORDER_M)))
 
 
 @dataclass(frozen=True)
