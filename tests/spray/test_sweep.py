@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely.affinity import rotate, scale, translate
-from tests.shapes import AWKWARD
+from tests.shapes import AWKWARD, outside, place, poly
 from tests.spray.hand_floors import (
     BLOCKED_DOOR,
     L_ROOM,
@@ -22,6 +22,7 @@ from tests.spray.hand_floors import (
 )
 
 from farwall.errors import Unanswerable
+from farwall.floor.nouns import Room
 from farwall.spray.routes import gap_m
 from farwall.spray.sweep import equivalent_front_m, pause_min, sweep_field, swept_age_min
 
@@ -54,6 +55,15 @@ def test_the_front_of_an_ell_is_about_its_width():
     """By hand: 2 m, and at the bend the diagonal of the corner, √2 as long, once."""
     found = equivalent_front_m(swept(L_ROOM))
     assert 2.0 <= found <= 2 * 2.0
+
+
+def test_the_last_strip_counts_though_it_meets_nobody_by_hand():
+    """By hand: a room 4 m wide at its door end and 1 m behind: the strip of 4 m² comes last."""
+    room = Room(
+        "room", poly((0, 0), (1, 0), (1, 1.5), (2, 1.5), (2, 2.5), (1, 2.5), (1, 4), (0, 4))
+    )
+    found = swept(place([room], [outside("wide", ((0, 0), (0, 4)), "room")]))
+    assert equivalent_front_m(found) == pytest.approx(4.0, rel=0.1)
 
 
 def test_one_strip_has_its_own_area_for_a_front():

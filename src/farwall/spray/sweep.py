@@ -265,7 +265,11 @@ def pause_min(sweep: Sweep, tools: PlanTools, *, helper: bool) -> float:
 
 
 def equivalent_front_m(sweep: Sweep) -> float:
-    """E = R max|grad T| of the strips in order: floor sprayed while an edge waits, per depth."""
-    before = np.concatenate([[0.0], np.cumsum([each.strip.area_m2 for each in sweep.passes])])
+    """E = R max|grad T| of the strips in order: floor sprayed while an edge waits, per depth.
+
+    The last strip meets nobody and is swept all the same: its own floor counts too.
+    """
+    areas = [each.strip.area_m2 for each in sweep.passes]
+    before = np.concatenate([[0.0], np.cumsum(areas)])
     waits = [before[edge.then] - before[edge.first] for edge in sweep.edges]
-    return float(max(waits, default=sweep.passes[0].strip.area_m2) / sweep.depth_m)
+    return float(max([*waits, *areas]) / sweep.depth_m)
