@@ -195,3 +195,12 @@ def test_a_strip_that_goes_a_hair_beyond_a_wide_opening_has_one_border_there_by_
     beyond = Strip((("far", shapely.box(0, 3.001, 4, 4)),), level=1)
     for one, two in ((beyond, here), (here, beyond)):
         assert border_between(one, two, of.seams).length == pytest.approx(4.0, abs=CORNER_M)
+
+
+def test_a_house_whose_parts_widen_into_crossed_rings_is_cut_all_the_same():
+    """House 369 in bands of 1.2 m: a valid part whose buffer of 11.5 mm is not."""
+    job = job_from(house(369), about="house")
+    of = build_world(join_thresholds(job.floor), job.exits)
+    way_out = next(s for s in of.seams if s.is_way_out)
+    strips = lay_strips(of, sorted(of.pieces), way_out, replace(ROUND, band_m=1.2)).cut
+    assert_strips_make_up(of, of.pieces, strips)

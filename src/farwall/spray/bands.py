@@ -20,7 +20,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.errors import Unanswerable
 from farwall.floor.geometry import polygons_of
 from farwall.spray.geodesic import WalkMap
-from farwall.spray.world import HAIR_M, NO_LENGTH_M, Piece, Seam, World, mitred
+from farwall.spray.world import HAIR_M, NO_LENGTH_M, Piece, Seam, World, mitred, rounded
 
 _CRUMB_M2 = 0.0004
 _BORDER_M = 0.005
@@ -187,7 +187,7 @@ def _through(
     if off > _SEAM_OFF_M:
         return None
     for reach in (off + _BORDER_M, _SEAM_OFF_M):
-        shared = shapely.intersection_all([line, shape.buffer(reach), other.buffer(reach)])
+        shared = shapely.intersection_all([line, rounded(shape, reach), rounded(other, reach)])
         # Two parts that only meet across a corner of the seam share a little more than the reach.
         if shared.length > max(_LEAST_BORDER_M, 4 * reach):
             return shared
@@ -222,10 +222,10 @@ def border_between(one: Strip, two: Strip, seams: Sequence[Seam]) -> BaseGeometr
 
 def _touching(shape: shapely.Polygon, other: shapely.Polygon) -> BaseGeometry:
     """The outline of a part where it touches another; the far side of a sliver is no such line."""
-    about = shapely.intersection(shape.boundary, other.buffer(_BORDER_M))
+    about = shapely.intersection(shape.boundary, rounded(other, _BORDER_M))
     if 2 * shape.area > 3 * _BORDER_M * shape.length:
         return about
-    near = shapely.intersection(shape.boundary, other.buffer(_TOUCH_M))
+    near = shapely.intersection(shape.boundary, rounded(other, _TOUCH_M))
     return shapely.union(near, shapely.difference(about, near.buffer(3 * _BORDER_M)))
 
 

@@ -149,6 +149,12 @@ def mitred(shape: BaseGeometry, by_m: float) -> BaseGeometry:
     return shapely.buffer(shape.simplify(NO_LENGTH_M), by_m, join_style="mitre")
 
 
+def rounded(shape: BaseGeometry, by_m: float, *, quad_segs: int = 16) -> BaseGeometry:
+    """The shape wider by `by_m`, corners rounded; valid also where the buffer crosses itself."""
+    wide = shapely.buffer(shape, by_m, quad_segs=quad_segs)
+    return wide if wide.is_valid else shapely.make_valid(wide)
+
+
 def build_world(floor: Floor, exits: Iterable[Exit]) -> World:
     """The pieces, seams and outside ground of `floor`, whose rooms touch at their openings.
 
