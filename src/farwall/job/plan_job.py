@@ -118,7 +118,11 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
         return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
 
     cut = cut_into_fields(sweeps, budget)
-    return order_fields(cut.fields, sweeps, budget, wanted=wanted), sweeps
+    while True:
+        order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
+        walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
+        if all(walked):
+            return order, sweeps
 
 
 def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:
@@ -161,7 +165,7 @@ def _coats(
         done = plan_coat(
             ground.world,
             order,
-            lambda step: sweeps.of(step.pieces, step.exit),
+            lambda step: sweeps.sweeper(step.pieces, step.exit),
             _coat_facts(ground, coat),
             Judge(ground.floor, ground.settled.job.exits, partial(_refused, ground)),
             begins_min=begins,

@@ -1,4 +1,4 @@
-"""Where the walks of a field lead: to the way out itself, or to the wall it lies in."""
+"""The floor of a field in one, and the straight wall that its way out lies in."""
 
 from __future__ import annotations
 
@@ -9,11 +9,9 @@ import numpy as np
 import shapely
 
 from farwall.errors import Unanswerable
-from farwall.floor.geometry import Point, polygons_of
-from farwall.spray.world import BODY_M, Seam, World
+from farwall.floor.geometry import polygons_of
+from farwall.spray.world import Seam, World
 
-_DOOR_SOURCES = 3
-_APART_M = 0.4
 _LEAST_WALL_M = 2.5
 _FACE_M = 0.35
 """The wall face lies no farther than this from the line under a door's leaf."""
@@ -28,19 +26,6 @@ def connected(world: World, pieces: Sequence[str]) -> shapely.Polygon:
     if len(parts) > 1 and sum(part.area for part in parts[1:]) > _LOST_M2:
         raise Unanswerable(f"{', '.join(pieces)}: the floor falls apart into separate places.")
     return parts[0]
-
-
-def door_sources(seam: Seam) -> list[Point]:
-    """Where a body passes through the seam: its line less a body's radius at each jamb."""
-    length = seam.chord.length
-    room = max(0.0, length - 2 * BODY_M)
-    count = 1 if room < 0.05 else max(_DOOR_SOURCES, int(room / _APART_M))
-    return _along(seam.chord, (length - room) / 2, (length + room) / 2, count)
-
-
-def wall_sources(wall: shapely.LineString) -> list[Point]:
-    """Points along a wall, close enough that floor before it is near one of them."""
-    return _along(wall, 0.0, wall.length, max(2, int(wall.length / _APART_M)))
 
 
 def wall_of(world: World, pieces: Sequence[str], seam: Seam) -> shapely.LineString | None:
@@ -93,8 +78,3 @@ def _joined(runs: list[tuple[float, float, float]], length: float) -> tuple[floa
                 used.append(offset)
                 changed = True
     return low, high, max(used, key=abs)
-
-
-def _along(line: shapely.LineString, first: float, last: float, count: int) -> list[Point]:
-    places = shapely.line_interpolate_point(line, np.linspace(first, last, count))
-    return [(float(place.x), float(place.y)) for place in places]

@@ -1,29 +1,28 @@
-"""From the walk to the exit to bands: strips one band wide, farthest first.
+"""From a sweep to bands: strips one band deep, farthest first.
 
-The level sets of the walk to the exit cut a field into rings; a ring that
-falls apart (two arms of an L, both sides of an island) gives several bands. A
-band touches others along *borders*: those are the edges that must stay wet.
+The level lines of a sweep cut a field into rings; a ring that falls apart (two
+arms of an L, both sides of an island) gives several bands. A band touches
+others along *borders*: those are the edges that must stay wet.
 """
 
 from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 import shapely
 import shapely.ops
 from shapely.geometry.base import BaseGeometry
 
-from farwall.errors import Unanswerable
 from farwall.floor.geometry import polygons_of
-from farwall.spray.geodesic import WalkMap
-from farwall.spray.world import HAIR_M, NO_LENGTH_M, Piece, Seam, World, mitred, rounded
+from farwall.spray.world import KEEP_OFF_M, Seam, World, rounded
 
-_CRUMB_M2 = 0.0004
 _BORDER_M = 0.005
+_TIDY_M = 0.0004
 _TOUCH_M = 1e-4
 _SCRAP_SHARE = 0.8
 _FRONTS_APART_M = 4.0
@@ -40,10 +39,20 @@ class Strip:
     parts: tuple[tuple[str, shapely.Polygon], ...]
     level: int
 
-    @property
+    @cached_property
     def shape(self) -> BaseGeometry:
         """All of its floor."""
+        if len(self.parts) == 1:
+            return self.parts[0][1]
         return shapely.union_all([part for _, part in self.parts])
+
+    @cached_property
+    def kept_off(self) -> BaseGeometry:
+        """Where no body's centre may be once the strip is wet."""
+        shape = self.shape.simplify(_TIDY_M)
+        kept = shapely.buffer(shape, KEEP_OFF_M, quad_segs=8)
+        # The library's buffer comes out crossing itself on rare shapes; finer arcs do not.
+        return kept if kept.is_valid else shapely.buffer(shape, KEEP_OFF_M, quad_segs=16)
 
     @property
     def area_m2(self) -> float:
@@ -62,103 +71,43 @@ class Border:
 
 @dataclass(frozen=True)
 class Strips:
-    """A field cut into strips, with every border between them."""
+    """A field cut into strips of at most `depth_m`, with every border between them."""
 
     strips: tuple[Strip, ...]
     borders: tuple[Border, ...]
     depth_m: float
-    grown: tuple[tuple[float, float], ...]
-    """Walks to the exit in metres, each with the floor in square metres that lies within it."""
+
+
+Ring = list[tuple[str, shapely.Polygon]]
 
 
 def cut_into_strips(
     world: World,
     pieces: Sequence[str],
-    walks: WalkMap,
+    rings: Sequence[Ring],
     *,
     band_m: float,
+    depth_m: float,
     reach_m: float,
     scraps: bool = True,
     most_m2: float = math.inf,
-    last: Callable[[World, Sequence[str]], WalkMap] | None = None,
 ) -> Strips:
-    """The strips of a field, `band_m` deep along the walk to its exit.
-
-    walks: to the exit, or to the wall it lies in; then `last` gives the walks
-    to the exit itself on the last strip's floor, which is cut once more by
-    them. Raises `Unanswerable` when that floor does not hang together.
+    """The strips of a field from its `rings`, the one at the exit first, `depth_m` deep.
 
     A scrap (a corner beyond the last full strip) joins the strip before it
     where a wand of `reach_m` from the strip's edge still gets there, unless
     `scraps` is False. A strip with fronts far apart (both sides of an island)
     is parted between them, and one of more than `most_m2` (a tank) across.
     """
-    farthest = walks.farthest_m()
-    count = max(1, math.ceil(farthest / band_m - 0.05))
-    depth = farthest / count if count > 1 else band_m
     seams = [seam for seam in world.seams if seam.a in pieces and seam.b in pieces]
-    rings = _rings(world, pieces, walks, count=count, depth=depth)
-    if last is not None:
-        rings = [*_last_rings(world, rings[0], last, band_m=band_m), *rings[1:]]
     strips = [strip for level, ring in enumerate(rings) for strip in _strips(ring, seams, level)]
-    joining = _Scraps(_SCRAP_SHARE * band_m * band_m if scraps else 0.0, reach_m - depth)
+    joining = _Scraps(_SCRAP_SHARE * band_m * band_m if scraps else 0.0, reach_m - band_m)
     strips = _merged(strips, seams, joining)
-    strips = _parted(strips, _borders(strips, seams), most_m2)
     borders = _borders(strips, seams)
-    areas = np.cumsum([sum(part.area for _, part in ring) for ring in rings])
-    grown = tuple((depth * (level + 1), float(area)) for level, area in enumerate(areas))
-    return Strips(tuple(strips), tuple(borders), depth, grown)
-
-
-Ring = list[tuple[str, shapely.Polygon]]
-
-
-def _rings(
-    world: World, pieces: Sequence[str], walks: WalkMap, *, count: int, depth: float
-) -> list[Ring]:
-    """By level, the parts of each piece in that ring; the last ring takes all that is left."""
-    rings: list[Ring] = [[] for _ in range(count)]
-    for name in pieces:
-        piece = world.pieces[name]
-        rest: BaseGeometry = piece.shape
-        growing = walks.growing_in(piece.inner)
-        for level in range(count - 1):
-            near = growing.within(depth * (level + 1))
-            if near.is_empty:
-                continue
-            near = mitred(near, 2 * HAIR_M)
-            taken = shapely.intersection(rest, near)
-            rest = shapely.difference(rest, near)
-            rings[level].extend(_kept(name, taken))
-            if rest.is_empty:
-                break
-        rings[-1].extend(_kept(name, rest))
-    return rings
-
-
-def _last_rings(
-    world: World,
-    ring: Ring,
-    last: Callable[[World, Sequence[str]], WalkMap],
-    *,
-    band_m: float,
-) -> list[Ring]:
-    """The last ring before a wall, cut by the walk along it to the exit."""
-    names = [name for name, _ in ring]
-    if len(set(names)) < len(names):
-        raise Unanswerable("The floor along the wall of the way out falls apart.")
-    floors = {name: Piece(name, world.pieces[name].room, part) for name, part in ring}
-    seams = tuple(seam for seam in world.seams if seam.a in floors and seam.b in floors)
-    along = World(floors, seams, world.outside)
-    walks = last(along, names)
-    count = max(1, math.ceil(walks.farthest_m() / band_m - 0.05))
-    depth = walks.farthest_m() / count if count > 1 else band_m
-    return _rings(along, names, walks, count=count, depth=depth)
-
-
-def _kept(name: str, shape: BaseGeometry) -> Ring:
-    tidy = shape.simplify(NO_LENGTH_M)
-    return [(name, part) for part in polygons_of(tidy) if part.area > _CRUMB_M2]
+    parted = _parted(strips, borders, most_m2)
+    if len(parted) > len(strips):
+        strips, borders = parted, _borders(parted, seams)
+    return Strips(tuple(strips), tuple(borders), depth_m)
 
 
 def _strips(ring: Ring, seams: Sequence[Seam], level: int) -> list[Strip]:

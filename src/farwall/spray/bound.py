@@ -1,96 +1,127 @@
 """A front that no sweep of the field can undercut.
 
-Both bounds are for a *swept* field: a spraying time T(x) with area{T < t} = R t
-whose edge age is w |grad T|, the exit zone being sprayed last. They are proved
-there, not for a walked path of bands, which may come out a little above or
-below. With B = E / R the steepness of T:
+For a *swept* field: A(x) is the floor sprayed before x, and E the least number
+with |A(x) - A(y)| <= E w for all x, y that see each other within a band's depth
+w (`front`). Both bounds are proved in docs/spraying.md:
 
-1. Ball growth. Some point p of the exit zone is sprayed last, so that
-   T(x) >= T_end - B d(x, p): the floor within a walk r of p is sprayed in the
-   last B r minutes, hence its area is at most E r. The zone is as long as the
-   exit seam, so E >= max over r of area(within r - seam) / r.
-2. Inscribed square. When half of a square of side s inside the field is wet,
-   the front within it is at least s long (relative isoperimetric inequality in
-   a square), and area grows by front x 1 / |grad T| = R, hence E >= s.
+1. Growth. Some point p of the exit zone, of length z, comes last, when all
+   floor is sprayed. Floor within a walk of k w of p is reached in k hops, so
+   that at most k E w of floor comes after it began: E >= area(k w - z) / (k w).
+2. Rectangle. Of all sets that fill half of a rectangle b x l (b <= l) none has a
+   shorter edge inside it than b, and the edge is shorter than b only where the
+   set or the rest is smaller than a quarter disc of radius 2 b / pi. While the
+   front moves on by w it takes at least b w - pi t^2 / 2 of the floor in the
+   rectangle, with t = max(0, (w - l + 2 b / pi) / 2): E >= b - pi t^2 / (2 w).
 
-Rank: derived here; the steps are written out in docs/decisions/0006.
+Rank: derived here; the isoperimetric sets of a rectangle (quarter discs,
+straight lines) are classical, from memory.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 import numpy as np
+import numpy.typing as npt
 import shapely
+from shapely.geometry.base import BaseGeometry
 
-from farwall.spray.geodesic import WalkMap
-from farwall.spray.world import Seam
+from farwall.spray.front import Ground
+from farwall.spray.lattice import turned, without_niches
+
+_DIAGONAL = 0.7072
+_FINE = 24
+_LEAST_STEP_M = 0.1
+_INSET_M = 1e-6
+_SQUARE = 1e-4
+
+Floats = npt.NDArray[np.float64]
 
 
-def least_front_m(walks: WalkMap, grown: Sequence[tuple[float, float]], exit_seam: Seam) -> float:
-    """The larger of the two bounds, in metres."""
-    return max(ball_growth_m(grown, exit_seam), inscribed_square_m(walks.floor))
+def least_front_m(ground: Ground, zone_m: float, depth_m: float) -> float:
+    """The largest of the bounds for bands of `depth_m`; zone_m: length of the exit's line. [m]"""
+    lattice = ground.lattice
+    bounds = [growth_m(ground, zone_m, depth_m), 0.0]
+    middles = [without_niches(piece) for piece in lattice.pieces]
+    plain = [_rectangle_sides(middle) for middle in middles]
+    bounds += [
+        float(front_of_rectangle_m(sides[:1], sides[1:], depth_m)[0])
+        for sides in plain
+        if sides is not None
+    ]
+    if len(plain) > 1 or plain[0] is None:
+        bounds.append(rectangle_m(lattice.floor, lattice.grid.angle, depth_m))
+    return max(bounds)
 
 
-def ball_growth_m(grown: Sequence[tuple[float, float]], exit_seam: Seam) -> float:
-    """The most that the floor around the exit zone grows with the walk to it.
+def _rectangle_sides(shape: BaseGeometry) -> Floats | None:
+    """Both sides of a shape that is a rectangle, a hair less; None when it is none. [m]"""
+    box = shapely.minimum_rotated_rectangle(shape)
+    if shape.is_empty or shape.area < (1 - _SQUARE) * box.area:
+        return None
+    sides = np.hypot(*np.diff(shapely.get_coordinates(box)[:3], axis=0).T)
+    return np.asarray(sides * (1 - _SQUARE))
 
-    grown: walks [m], each with the floor within it [m2].
+
+def growth_m(ground: Ground, zone_m: float, depth_m: float) -> float:
+    """The most that the floor around the exit grows with the walk to it. [m]
+
+    Walks on the lattice are never shorter than the true ones; with half a
+    diagonal added they bound all of a place's own floor.
     """
-    zone = float(exit_seam.chord.length)
-    return max((area / (walk + zone) for walk, area in grown), default=0.0)
+    lattice = ground.lattice
+    farthest = ground.out_m + _DIAGONAL * lattice.grid.step_m
+    order = np.argsort(farthest)
+    walks, area = farthest[order], np.cumsum(lattice.area_m2[order])
+    hops = np.arange(1, int((walks[-1] + zone_m) / depth_m) + 2)
+    reach = hops * depth_m - zone_m
+    count = np.searchsorted(walks, reach, side="right")
+    within = np.where(count > 0, area[np.maximum(count, 1) - 1], 0.0)
+    return float((within / (hops * depth_m)).max())
 
 
-def inscribed_square_m(floor: shapely.Polygon) -> float:
-    """The side of the largest square found inside the floor, along its main direction.
+def rectangle_m(floor: shapely.Polygon, angle: float, depth_m: float) -> float:
+    """The best bound of any rectangle found inside the floor, along its main direction. [m]
 
-    Any square inside gives a valid bound; the search looks at a grid of
-    centres and is content with a near best.
+    Every rectangle inside gives a valid bound; the search looks at those made
+    of squares of a grid that lie on the floor whole.
     """
-    turned, angle = _squared_up(floor)
-    del angle
-    x0, y0, x1, y1 = turned.bounds
-    step = max(0.1, min(x1 - x0, y1 - y0) / 40)
-    xs = np.arange(x0 + step / 2, x1, step)
-    ys = np.arange(y0 + step / 2, y1, step)
-    inside = np.asarray(shapely.contains_xy(turned, *np.meshgrid(xs, ys)))
-    best, row, column = _largest_block(inside)
-    shapely.prepare(turned)
-    for cells in range(best, 0, -1):
-        side = cells * step
-        corner_x = float(xs[column - best + 1] - step / 2)
-        corner_y = float(ys[row - best + 1] - step / 2)
-        shift = (best - cells) * step / 2
-        square = shapely.box(
-            corner_x + shift, corner_y + shift, corner_x + shift + side, corner_y + shift + side
-        )
-        if turned.covers(square):
-            return side
-    return 0.0
+    inside, wide, deep = _squares(floor, angle)
+    best = 0.0
+    high = np.zeros(inside.shape[1], dtype=int)
+    for column in inside:
+        high = np.where(column, high + 1, 0)
+        for first in range(len(high)):
+            run = np.minimum.accumulate(high[first:])
+            run = run[: np.count_nonzero(run)]
+            if len(run):
+                length = (np.arange(len(run)) + 1) * deep
+                best = max(
+                    best,
+                    float(
+                        front_of_rectangle_m(
+                            np.asarray(run * wide, dtype=float), length, depth_m
+                        ).max()
+                    ),
+                )
+    return best
 
 
-def _squared_up(floor: shapely.Polygon) -> tuple[shapely.Polygon, float]:
-    """The floor turned so that its longest wall lies along x."""
-    xy = np.asarray(floor.exterior.coords)
-    legs = np.diff(xy, axis=0)
-    longest = legs[np.hypot(*legs.T).argmax()]
-    angle = float(np.arctan2(longest[1], longest[0]))
-    cos, sin = np.cos(-angle), np.sin(-angle)
-    turned = shapely.transform(floor, lambda c: c @ np.array([[cos, sin], [-sin, cos]]))
-    return turned, angle
+def front_of_rectangle_m(one: Floats, other: Floats, depth_m: float) -> Floats:
+    """The bound of rectangles with these sides [m], for bands of `depth_m`."""
+    short, long = np.minimum(one, other), np.maximum(one, other)
+    quarter = 2 * short / np.pi
+    lost = np.maximum(0.0, (depth_m - long + quarter) / 2)
+    return np.where(lost <= quarter, short - np.pi * lost**2 / (2 * depth_m), 0.0)
 
 
-def _largest_block(inside: np.ndarray) -> tuple[int, int, int]:
-    """Side in cells of the largest all-true square, and its last row and column."""
-    side = np.zeros(inside.shape, dtype=int)
-    for row in range(inside.shape[0]):
-        for column in range(inside.shape[1]):
-            if inside[row, column]:
-                if row and column:
-                    side[row, column] = 1 + min(
-                        side[row - 1, column], side[row, column - 1], side[row - 1, column - 1]
-                    )
-                else:
-                    side[row, column] = 1
-    last = np.unravel_index(int(side.argmax()), side.shape)
-    return int(side[last]), int(last[0]), int(last[1])
+def _squares(floor: shapely.Polygon, angle: float) -> tuple[npt.NDArray[np.bool_], float, float]:
+    """A grid over the floor's box: which of its squares lie on the floor, and their sides."""
+    straight = shapely.transform(floor, lambda xy: turned(xy, -angle))
+    x0, y0, x1, y1 = straight.bounds
+    step = max(_LEAST_STEP_M, min(x1 - x0, y1 - y0) / _FINE)
+    columns, rows = max(1, int((x1 - x0) / step)), max(1, int((y1 - y0) / step))
+    wide, deep = (x1 - x0) / columns, (y1 - y0) / rows
+    x = x0 + wide * np.arange(columns)[:, None]
+    y = y0 + deep * np.arange(rows)[None, :]
+    shapely.prepare(straight)
+    squares = shapely.box(x + _INSET_M, y + _INSET_M, x + wide - _INSET_M, y + deep - _INSET_M)
+    return np.asarray(shapely.covers(straight, squares)), wide, deep

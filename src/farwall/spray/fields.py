@@ -18,15 +18,9 @@ from functools import cached_property
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
-from farwall.spray.sweep import (
-    Laid,
-    Sweep,
-    lay_strips,
-    one_tank_m2,
-    pause_min,
-    swept,
-    swept_age_min,
-)
+from farwall.spray.fronts import Floors
+from farwall.spray.sweep import Sweep, one_tank_m2, pause_min
+from farwall.spray.sweeper import Sweeper
 from farwall.spray.world import Seam, World
 
 COMFORT = 0.6
@@ -39,7 +33,6 @@ SMALL_ROOM_M2 = 6.0
 HIDDEN = frozenset({"door", "saw cut"})
 _ROUGHLY = 0.02
 _NEVER = float("inf")
-_MOST = 1e9
 _LOST_COST = 1000.0
 
 Pieces = frozenset[str]
@@ -49,65 +42,83 @@ Budget = Callable[[Pieces], float]
 
 @dataclass
 class Sweeps:
-    """Every sweep asked for so far: a cache, since the same field is asked for many times."""
+    """Every field asked for so far: a cache, since the same field is asked for many times."""
 
     world: World
     tools: PlanTools
     litres_per_m2: float
     helper: bool
-    kept: dict[tuple[Pieces, Seam], Sweep | Unanswerable] = field(default_factory=dict)
-    ages: dict[tuple[Pieces, Seam], float] = field(default_factory=dict)
-    strips: dict[tuple[Pieces, Seam], Laid] = field(default_factory=dict)
+    kept: dict[tuple[Pieces, Seam], Sweeper] = field(default_factory=dict)
+    ages: dict[tuple[Pieces, Seam], float | Unanswerable] = field(default_factory=dict)
+    floors: Floors = field(default_factory=dict)
 
-    def laid(self, pieces: Pieces, seam: Seam) -> Laid:
-        """The strips of `pieces` toward `seam`; `Unanswerable` when they do not hang together."""
+    def sweeper(self, pieces: Pieces, seam: Seam) -> Sweeper:
+        """The field of `pieces` that is left by `seam`."""
         key = (pieces, seam)
-        if key not in self.strips:
-            self.strips[key] = lay_strips(
+        if key not in self.kept:
+            self.kept[key] = Sweeper(
                 self.world,
                 sorted(pieces),
                 seam,
                 self.tools,
-                most_m2=one_tank_m2(self.tools, self.litres_per_m2),
+                l_per_m2=self.litres_per_m2,
+                kept=self.floors,
             )
-        return self.strips[key]
-
-    def rough_age_min(self, pieces: Pieces) -> float:
-        """A first guess at the oldest edge by the best way out, infinite when there is none."""
-        ages = [float("inf")]
-        for seam in self.ways_out(pieces):
-            try:
-                ages.append(self.laid(pieces, seam).longest_wait_min)
-            except Unanswerable:
-                continue
-        return min(ages)
+        return self.kept[key]
 
     def of(self, pieces: Pieces, seam: Seam) -> Sweep:
         """The sweep of `pieces` toward `seam`; raises `Unanswerable` when a body cannot do it."""
-        key = (pieces, seam)
-        if key not in self.kept:
-            try:
-                self.kept[key] = swept(self.laid(pieces, seam), self.tools)
-            except Unanswerable as no:
-                self.kept[key] = no
-        found = self.kept[key]
-        if isinstance(found, Unanswerable):
-            raise found
-        return found
+        return self.sweeper(pieces, seam).sweep(self.tools)
 
     def age_min(self, pieces: Pieces, seam: Seam) -> float:
-        """Oldest edge of that sweep with the pause of a refill where one tank is not enough."""
+        """A guess at the oldest edge, with the pause of a refill where one tank is not enough.
+
+        Raises `Unanswerable` when a body cannot do it.
+        """
         key = (pieces, seam)
         if key not in self.ages:
-            self.ages[key] = self._age_min(pieces, seam)
-        return self.ages[key]
+            try:
+                self.ages[key] = self._age_min(pieces, seam)
+            except Unanswerable as no:
+                self.ages[key] = no
+        age = self.ages[key]
+        if isinstance(age, Unanswerable):
+            raise age
+        return age
 
     def _age_min(self, pieces: Pieces, seam: Seam) -> float:
-        sweep = self.of(pieces, seam)
-        age = swept_age_min(sweep, self.tools)
-        if sweep.wetted_m2 * self.litres_per_m2 > self.tools.tank_l:
-            age += pause_min(sweep, self.tools, helper=self.helper)
+        sweeper = self.sweeper(pieces, seam)
+        age = sweeper.guess_age_min()
+        floor_m2 = sum(self.world.pieces[name].shape.area for name in pieces)
+        if floor_m2 > one_tank_m2(self.tools, self.litres_per_m2):
+            way_m = 0.0 if self.helper else sweeper.way_out_m()
+            age += pause_min(self.tools, helper=self.helper, way_m=way_m)
         return age
+
+    def fails(self, pieces: Pieces) -> bool:
+        """Whether a body, tried in earnest, can do the field by none of its ways out."""
+        return not any(
+            self.walked(pieces, seam)
+            for _, seam in sorted(self._guesses(pieces), key=lambda guess: guess[0])
+        )
+
+    def walked(self, pieces: Pieces, seam: Seam) -> bool:
+        """Whether that sweep can be walked; if not, it is not offered again."""
+        try:
+            self.of(pieces, seam)
+        except Unanswerable as no:
+            self.ages[pieces, seam] = no
+            return False
+        return True
+
+    def _guesses(self, pieces: Pieces) -> list[tuple[float, Seam]]:
+        found = []
+        for seam in self.ways_out(pieces):
+            try:
+                found.append((self.age_min(pieces, seam), seam))
+            except Unanswerable:
+                continue
+        return found
 
     def ways_out(self, pieces: Pieces, keep_off: Pieces = frozenset()) -> list[Seam]:
         """Seams by which a person may leave `pieces` for the outside, avoiding `keep_off`."""
@@ -134,13 +145,7 @@ class Sweeps:
 
     def best_age_min(self, pieces: Pieces) -> float:
         """The oldest edge by the best way out, infinite when there is none."""
-        ages = [float("inf")]
-        for seam in self.ways_out(pieces):
-            try:
-                ages.append(self.age_min(pieces, seam))
-            except Unanswerable:
-                continue
-        return min(ages)
+        return min((age for age, _ in self._guesses(pieces)), default=_NEVER)
 
 
 def _far(seam: Seam, pieces: Pieces) -> str:
@@ -222,25 +227,23 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
         pieces = units.pieces(group)
         return sweeps.best_age_min(pieces) / max(budget(pieces), 1e-9)
 
-    def rough_share(group: frozenset[int]) -> float:
-        pieces = units.pieces(group)
-        return sweeps.rough_age_min(pieces) / max(budget(pieces), 1e-9)
-
-    single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
     tank_m2 = one_tank_m2(sweeps.tools, sweeps.litres_per_m2)
-    columns = _grown(units, single, rough_share, tank_m2)
+    struck: set[frozenset[int]] = set()
     while True:
+        single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
+        columns = _grown(units, single, share, tank_m2)
+        columns = {
+            group: value
+            for group, value in columns.items()
+            if len(group) == 1 or group not in struck
+        }
         cost, fields = _cover(len(units.groups), columns, units)
-        failed = [
-            group
-            for group in fields
-            if len(group) > 1 and not share(group) <= min(_limit(group, single) + _ROUGHLY, _MOST)
-        ]
+        failed = {
+            group for group in fields if group not in struck and sweeps.fails(units.pieces(group))
+        }
         if not failed:
             break
-        for group in failed:
-            del columns[group]
-    columns.update({group: share(group) for group in fields})
+        struck |= failed
     return Cut(
         tuple(units.pieces(group) for group in fields),
         max(columns[group] for group in fields),

@@ -16,20 +16,18 @@ from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
 from farwall.spray.bands import Strip, Strips
 from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
-from farwall.spray.world import BODY_M, Seam, World
+from farwall.spray.world import KEEP_OFF_M, Seam, World
 
-KEEP_OFF_M = BODY_M + 0.0025
-"""How far a body's centre stays from wet stain: its radius and the chords of drawn arcs."""
 REACH_SPARE_M = 0.03
 """Reach that the plan keeps to itself: paths are straightened and rounded."""
 _STATION_M = 0.3
 _FEW_LINES = 4
 _SNAP_M = 0.005
+_AT_EXIT_M = 0.012
 _DOORWAY_M = 0.7
 """From so near to a doorway a wand reaches through it."""
 _REACH_SLACK_M = 0.002
 _EDGE_STEP_M = 0.1
-_TIDY_M = 0.0004
 _LEAST_WALK_M = 0.05
 _STUB_M = 0.02
 _MEET_M = 0.03
@@ -78,7 +76,7 @@ def lay_passes(
     passes = []
     for index in order:
         strip = cut.strips[index]
-        ground = shapely.difference(ground, kept_off(strip))
+        ground = shapely.difference(ground, strip.kept_off)
         fronts = [
             border.line
             for border in cut.borders
@@ -92,7 +90,7 @@ def lay_passes(
             and (border.near if border.far == index else border.far) in done
         )
         done.add(index)
-        if exit_seam.chord.distance(strip.shape) < 0.012:
+        if not fronts or exit_seam.chord.distance(strip.shape) < _AT_EXIT_M:
             fronts.append(exit_seam.chord)
         path = _path_along(
             world,
@@ -119,14 +117,6 @@ def _ground_near(world: World, cut: Strips, exit_seam: Seam) -> BaseGeometry:
     ]
     near = shapely.intersection(world.standing, window)
     return shapely.difference(near, shapely.union_all(doorways)) if doorways else near
-
-
-def kept_off(strip: Strip) -> BaseGeometry:
-    """Where no body's centre may be once the strip is wet."""
-    shape = strip.shape.simplify(_TIDY_M)
-    kept = shapely.buffer(shape, KEEP_OFF_M, quad_segs=8)
-    # The library's buffer comes out crossing itself on rare shapes; finer arcs do not.
-    return kept if kept.is_valid else shapely.buffer(shape, KEEP_OFF_M, quad_segs=16)
 
 
 @dataclass(frozen=True)
@@ -314,7 +304,10 @@ def _joined_up(stand: shapely.Polygon, places: list[Point]) -> tuple[Point, ...]
     """The places joined by walks on the ground."""
     ground = Walkable(stand)
     path = places[:1]
-    for place in places[1:]:
+    for before, place, straight in zip(places, places[1:], ground.straight(places), strict=False):
+        if straight and path[-1] == before:
+            path.append(place)
+            continue
         leg = ground.walk(path[-1], place)
         if leg is not None:
             path.extend(leg[1:])

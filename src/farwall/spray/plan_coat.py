@@ -11,12 +11,14 @@ import shapely
 from farwall.errors import Unanswerable
 from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine, Walk
 from farwall.floor.geometry import Point
+from farwall.spray.dry import DryGround
 from farwall.spray.fields import Pieces
 from farwall.spray.order import Order, Step
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day, Timed, route, time_sweep, timed_path
-from farwall.spray.sweep import Sweep, equivalent_front_m, lay_strips, one_tank_m2, swept
+from farwall.spray.sweep import Sweep, equivalent_front_m
+from farwall.spray.sweeper import Sweeper
 from farwall.spray.verdict import NARROWER, Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 
@@ -27,7 +29,7 @@ _HOPE = 1.2
 def plan_coat(
     world: World,
     order: Order,
-    sweep_of: Callable[[Step], Sweep],
+    sweeper_of: Callable[[Step], Sweeper],
     coat: CoatFacts,
     judge: Judge,
     *,
@@ -35,20 +37,24 @@ def plan_coat(
     first_number: int,
 ) -> tuple[Field, ...]:
     """The fields of one coat in order, from `begins_min` on."""
-    sweeps = [sweep_of(step) for step in order.steps]
+    sweepers = [sweeper_of(step) for step in order.steps]
+    sweeps = [sweeper.sweep(coat.tools) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit)
-    day = Day(begins_min, base, 0.0, world.standing, base, begins_min)
+    day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
+        sweeper = sweepers[index]
         ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
         field_id = f"{coat.id}.{index + 1}"
         lasting = coat.open_time(step.pieces, day.minute)
         sweep, timed, after = _fitting(
-            Case(world, step, planned, coat, day), flow, lasting, field_id
+            Case(world, step, sweeper, planned, coat, day), flow, lasting, field_id
         )
-        verdict, remedies = judge.verdict(Case(world, step, sweep, coat, day), timed, lasting)
+        verdict, remedies = judge.verdict(
+            Case(world, step, sweeper, sweep, coat, day), timed, lasting
+        )
         fields.append(
             Field(
                 id=field_id,
@@ -79,27 +85,21 @@ def plan_coat(
 def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[Sweep, Timed, Day]:
     """The field on the clock, its bands as wide as they can be without losing the edge.
 
-    Narrower bands leave younger edges for more walking and overlap; where none
-    fits, the full width stands and the verdict says no.
+    Where the plain sweep loses it, better ones are sought; then narrower bands,
+    which leave younger edges for more walking and overlap. Where none fits, the
+    best at full width stands and the verdict says no.
     """
     timed, after = time_sweep(case.sweep, case.day, flow, field_id=field_id)
-    full = case.sweep, timed, after
+    best = case.sweep, timed, after
     if timed.peak_age_min <= lasting.low or lasting.low <= 0:
-        return full
-    hopeful = lasting.low / timed.peak_age_min * _HOPE
-    for share in [each for each in NARROWER if each <= hopeful] or NARROWER[-1:]:
+        return best
+    for share in (1.0, *NARROWER):
         tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
         try:
-            laid = lay_strips(
-                case.world,
-                sorted(case.step.pieces),
-                case.step.exit,
-                tools,
-                most_m2=one_tank_m2(tools, flow.l_per_m2),
-            )
+            laid = case.sweeper.laid(tools, thorough=True)
             if laid.longest_wait_min > _HOPE * lasting.low:
                 continue
-            sweep = swept(laid, tools)
+            sweep = case.sweeper.sweep(tools, thorough=True)
             more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
             thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
             timed, after = time_sweep(sweep, case.day, thirst, field_id=field_id)
@@ -107,7 +107,9 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
             continue
         if timed.peak_age_min <= lasting.low:
             return sweep, timed, after
-    return full
+        if share == 1.0 and timed.peak_age_min < best[1].peak_age_min:
+            best = sweep, timed, after
+    return best
 
 
 def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:

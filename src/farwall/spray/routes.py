@@ -15,7 +15,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.floor.geometry import Point, polygons_of
 from farwall.spray.world import mitred
 
-_ON_M = 0.004
+ON_M = 0.004
 """How far a place may lie off the ground by rounding; a body keeps that much more away."""
 
 
@@ -24,7 +24,7 @@ def part_with(ground: BaseGeometry, place: Point) -> shapely.Polygon | None:
     point = shapely.Point(place)
     parts = polygons_of(ground)
     near = min(parts, key=lambda part: part.distance(point), default=None)
-    return near if near is not None and near.distance(point) < _ON_M else None
+    return near if near is not None and near.distance(point) < ON_M else None
 
 
 def nearest_on(ground: BaseGeometry, place: Point) -> Point:
@@ -41,7 +41,7 @@ class Walkable:
 
     @cached_property
     def _roomy(self) -> BaseGeometry:
-        roomy = mitred(self.ground, _ON_M)
+        roomy = mitred(self.ground, ON_M)
         shapely.prepare(roomy)
         return roomy
 
@@ -52,6 +52,14 @@ class Walkable:
     def holds(self, line: shapely.LineString) -> bool:
         """Whether the body may walk along the whole line."""
         return bool(self._roomy.covers(line))
+
+    def straight(self, places: Sequence[Point]) -> list[bool]:
+        """For each place after the first, whether a straight walk leads there from the last."""
+        if len(places) < 2:
+            return []
+        xy = np.array(places)
+        legs = shapely.linestrings(np.stack([xy[:-1], xy[1:]], axis=1))
+        return [bool(held) for held in np.atleast_1d(shapely.covers(self._roomy, legs))]
 
     def walk(self, start: Point, end: Point) -> tuple[Point, ...] | None:
         """The shortest walk from `start` to `end`, or None when there is none.

@@ -18,8 +18,9 @@ from shapely.geometry.base import BaseGeometry
 from farwall.errors import Unanswerable
 from farwall.facts.plan import Band, Refill, TimedPoint, Walk
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
+from farwall.spray.dry import DryGround
 from farwall.spray.edges import ages_by_pass_min
-from farwall.spray.passes import Pass, kept_off
+from farwall.spray.passes import Pass
 from farwall.spray.refills import TANK_RESERVE, Flow, refill_stops
 from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
 from farwall.spray.sweep import Sweep
@@ -34,7 +35,7 @@ class Day:
     minute: float
     at: Point
     tank_l: float
-    free: BaseGeometry
+    free: DryGround
     base: Point
     helper_free_min: float = 0.0
     """From when on the helper may set out: back from the last swap, and not before the coat."""
@@ -86,7 +87,7 @@ class _Clock:
     def spray(self, each: Pass, *, refill: bool, number: int, field_id: str) -> None:
         litres = each.wetted_m2 * self.flow.l_per_m2
         start = each.path[0]
-        after = shapely.difference(self.day.free, kept_off(each.strip))
+        after = self.day.free.without(each.strip)
         if refill and self.flow.helper:
             self._walk_to(start)
             self._swap(after)
@@ -135,7 +136,7 @@ class _Clock:
         room = self.tools.tank_l - self.day.tank_l
         return round(max(0.0, min(room, need - self.day.tank_l)), 4)
 
-    def _swap(self, after: BaseGeometry) -> None:
+    def _swap(self, after: DryGround) -> None:
         """The helper comes with the full tank, stands a little off, and goes back."""
         come = self._helpers_way(after)
         if come is None:
@@ -152,9 +153,9 @@ class _Clock:
         self.walks.append(Walk("helper", back))
         self.day = replace(self.day, helper_free_min=back[-1][2])
 
-    def _helpers_way(self, after: BaseGeometry) -> tuple[Point, ...] | None:
+    def _helpers_way(self, after: DryGround) -> tuple[Point, ...] | None:
         """From the tub to just short of the sprayer, on ground that stays dry for the way back."""
-        ground = part_with(after, self.day.base)
+        ground = part_with(after.shape, self.day.base)
         if ground is None:
             return None
         place = nearest_on(ground, self.day.at)
@@ -216,12 +217,18 @@ def timed_path(path: Sequence[Point], start: float, pace_m_min: float) -> tuple[
     return _paced(path, start, round(start + length_m(path) / pace_m_min + 0.00005, 4))
 
 
-def route(free: BaseGeometry, start: Point, end: Point) -> tuple[Point, ...]:
+def route(free: DryGround, start: Point, end: Point) -> tuple[Point, ...]:
     """The shortest dry walk. Raises `Unanswerable` when there is none."""
-    ground = part_with(free, start)
+    if free.straight(start, end):
+        return _rounded((start, end))
+    ground = part_with(free.shape, start)
     path = Walkable(ground).walk(start, end) if ground is not None else None
     if path is None:
         raise Unanswerable(
             f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."
         )
+    return _rounded(path)
+
+
+def _rounded(path: Sequence[Point]) -> tuple[Point, ...]:
     return tuple((round(x, 4), round(y, 4)) for x, y in path)

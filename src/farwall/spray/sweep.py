@@ -5,31 +5,24 @@ Nothing here knows the hour, the tank or the coat; `schedule` adds them.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 
-from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
-from farwall.spray.approach import connected, door_sources, wall_of, wall_sources
-from farwall.spray.bands import Strips, cut_into_strips
+from farwall.spray.bands import Strips
 from farwall.spray.bound import least_front_m
-from farwall.spray.edges import Edge, EdgeTable, edges_of, flipped
-from farwall.spray.geodesic import WalkMap, walk_map
-from farwall.spray.passes import KEEP_OFF_M, REACH_SPARE_M, Pass, lay_passes
+from farwall.spray.edges import Edge, EdgeTable, flipped
+from farwall.spray.front import Front, Ground
+from farwall.spray.passes import Pass
 from farwall.spray.routes import gap_m
-from farwall.spray.sequence import Pace, order_strips
-from farwall.spray.world import Seam, World, fused
+from farwall.spray.world import Seam, World
 
 _OVERLAP_SHARE = 1.25
 _TANK_SHARE = 0.85
-_SMALL_M2 = 9.0
-"""Up to this floor rings about the door are as good as straight strips, and quicker to lay."""
-_SHALLOWER = (1.0, 0.8, 0.6)
 
 
 @dataclass(frozen=True)
@@ -41,8 +34,8 @@ class Sweep:
     passes: tuple[Pass, ...]
     edges: tuple[Edge, ...]
     depth_m: float
-    walks: WalkMap
-    grown: tuple[tuple[float, float], ...]
+    ground: Ground
+    front: Front
 
     @cached_property
     def table(self) -> EdgeTable:
@@ -52,7 +45,7 @@ class Sweep:
     @cached_property
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
-        return least_front_m(self.walks, self.grown, self.exit)
+        return least_front_m(self.ground, float(self.exit.chord.length), self.depth_m)
 
     @property
     def wetted_m2(self) -> float:
@@ -63,22 +56,6 @@ class Sweep:
     def area_m2(self) -> float:
         """Floor of the field."""
         return sum(each.strip.area_m2 for each in self.passes)
-
-
-def sweep_field(
-    world: World,
-    pieces: Sequence[str],
-    exit_seam: Seam,
-    tools: PlanTools,
-    *,
-    most_m2: float = math.inf,
-) -> Sweep:
-    """The farthest-first sweep of connected `pieces` that ends at `exit_seam`.
-
-    most_m2: what one tank covers. Raises `Unanswerable` when a body cannot
-    get at some part of the field.
-    """
-    return swept(lay_strips(world, pieces, exit_seam, tools, most_m2=most_m2), tools)
 
 
 def one_tank_m2(tools: PlanTools, l_per_m2: float) -> float:
@@ -97,12 +74,12 @@ class Laid:
     world: World
     pieces: tuple[str, ...]
     exit: Seam
-    walks: WalkMap
+    ground: Ground
+    front: Front
     cut: Strips
     order: tuple[int, ...]
     longest_wait_min: float
     """From the start of a strip to the start of its neighbour: a first guess at the oldest edge."""
-    most_m2: float = math.inf
 
     @property
     def area_m2(self) -> float:
@@ -110,100 +87,11 @@ class Laid:
         return sum(strip.area_m2 for strip in self.cut.strips)
 
 
-def lay_strips(
-    world: World,
-    pieces: Sequence[str],
-    exit_seam: Seam,
-    tools: PlanTools,
-    *,
-    most_m2: float = math.inf,
-    scraps: bool = True,
-) -> Laid:
-    """The strips of connected `pieces` toward `exit_seam`, in order, farthest first.
+def turn_passes(sweep: Sweep, tools: PlanTools) -> tuple[Sweep, tuple[float, float]]:
+    """The sweep with each pass walked the way round that keeps the oldest edge youngest.
 
-    Rings about the exit, or straight strips along the wall it lies in, the
-    last of them swept toward the exit: whichever lets edges wait less.
-    most_m2: what one tank covers; no strip is larger where that can be had.
-    Raises `Unanswerable` when the floor of the pieces does not hang together.
+    With it that age, without refills, and all walking between passes. [min]
     """
-    world, pieces, exit_seam = fused(world, pieces, exit_seam)
-    ground = connected(world, pieces)
-    walks = walk_map(ground, door_sources(exit_seam))
-    plain = _Cutter(world, tuple(pieces), exit_seam, tools, most_m2, scraps)
-    about_door = plain.laid(walks, None)
-    wall = wall_of(world, pieces, exit_seam) if about_door.area_m2 > _SMALL_M2 else None
-    if wall is None:
-        return about_door
-    try:
-        along_wall = plain.laid(walk_map(ground, wall_sources(wall)), about_door)
-    except Unanswerable:
-        return about_door
-    return min(about_door, along_wall, key=lambda laid: laid.longest_wait_min)
-
-
-@dataclass(frozen=True)
-class _Cutter:
-    """Cuts one field into strips, by whatever walks it is handed."""
-
-    world: World
-    pieces: tuple[str, ...]
-    exit: Seam
-    tools: PlanTools
-    most_m2: float
-    scraps: bool
-
-    def laid(self, walks: WalkMap, about_door: Laid | None) -> Laid:
-        """The strips by these walks; `about_door` when they lead to the wall and not the door."""
-        tools = self.tools
-        cut = cut_into_strips(
-            self.world,
-            self.pieces,
-            walks,
-            band_m=tools.band_m,
-            reach_m=tools.reach_m - KEEP_OFF_M - REACH_SPARE_M,
-            scraps=self.scraps,
-            most_m2=self.most_m2,
-            last=None if about_door is None else self._walks_along,
-        )
-        order, wait = order_strips(cut, Pace(tools.spray_m2_min, tools.walk_m_min))
-        if about_door is not None:
-            walks, cut = about_door.walks, replace(cut, grown=about_door.cut.grown)
-        return Laid(
-            self.world, self.pieces, self.exit, walks, cut, tuple(order), wait, self.most_m2
-        )
-
-    def _walks_along(self, along: World, names: Sequence[str]) -> WalkMap:
-        return walk_map(connected(along, names), door_sources(self.exit))
-
-
-def swept(laid: Laid, tools: PlanTools) -> Sweep:
-    """The sweep over strips that are laid: passes, edges, and each pass the better way round.
-
-    Strips that the wand cannot reach over are laid again without joined
-    scraps, then shallower.
-
-    Raises `Unanswerable` when there is nowhere to stand before a strip.
-    """
-    passes = lay_passes(laid.world, laid.cut, laid.order, laid.exit, tools)
-    for share in _SHALLOWER:
-        if all(each.within(tools.reach_m) for each in passes):
-            break
-        finer = replace(tools, band_m=tools.band_m * share)
-        laid = lay_strips(
-            laid.world, laid.pieces, laid.exit, finer, most_m2=laid.most_m2, scraps=False
-        )
-        passes = lay_passes(laid.world, laid.cut, laid.order, laid.exit, tools)
-    if not all(each.within(tools.reach_m) for each in passes):
-        raise Unanswerable(f"{', '.join(laid.pieces)}: the wand does not reach all of the floor.")
-    edges = edges_of(laid.cut, laid.order, passes)
-    sweep = Sweep(
-        laid.pieces, laid.exit, passes, edges, laid.cut.depth_m, laid.walks, laid.cut.grown
-    )
-    return turn_passes(sweep, tools)
-
-
-def turn_passes(sweep: Sweep, tools: PlanTools) -> Sweep:
-    """The sweep with each pass walked in the direction that keeps the oldest edge youngest."""
     turned = [False] * len(sweep.passes)
     best = _oldest(sweep, turned, tools)
     for _ in range(3):
@@ -233,7 +121,7 @@ def turn_passes(sweep: Sweep, tools: PlanTools) -> Sweep:
         )
         for edge in sweep.edges
     )
-    return replace(sweep, passes=passes, edges=edges)
+    return replace(sweep, passes=passes, edges=edges), best
 
 
 def _oldest(sweep: Sweep, turned: Sequence[bool], tools: PlanTools) -> tuple[float, float]:
@@ -257,11 +145,11 @@ def swept_age_min(sweep: Sweep, tools: PlanTools) -> float:
     return _oldest(sweep, [False] * len(sweep.passes), tools)[0]
 
 
-def pause_min(sweep: Sweep, tools: PlanTools, *, helper: bool) -> float:
-    """What one refill adds to an edge that is live: a swap, or a walk out, a filling, a walk in."""
+def pause_min(tools: PlanTools, *, helper: bool, way_m: float) -> float:
+    """What one refill adds to a live edge: a swap, or a walk out `way_m`, a filling, a walk in."""
     if helper:
         return tools.swap_min
-    return tools.refill_min + sweep.depth_m * len(sweep.passes) / tools.walk_m_min
+    return tools.refill_min + 2 * way_m / tools.walk_m_min
 
 
 def equivalent_front_m(sweep: Sweep) -> float:

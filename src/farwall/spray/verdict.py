@@ -16,7 +16,8 @@ from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow
 from farwall.spray.schedule import Day, Timed, time_sweep
-from farwall.spray.sweep import Sweep, lay_strips, one_tank_m2, swept
+from farwall.spray.sweep import Sweep
+from farwall.spray.sweeper import Sweeper
 from farwall.spray.world import World, build_world
 from farwall.units import feet_and_inches
 
@@ -43,6 +44,7 @@ class Case:
 
     world: World
     step: Step
+    sweeper: Sweeper
     sweep: Sweep
     coat: CoatFacts
     day: Day
@@ -148,13 +150,9 @@ class _Trial:
         try:
             sweep = case.sweep
             if tools.band_m != case.coat.tools.band_m:
-                most_m2 = one_tank_m2(tools, case.coat.l_per_m2)
-                laid = lay_strips(
-                    case.world, sorted(case.step.pieces), case.step.exit, tools, most_m2=most_m2
-                )
-                if laid.longest_wait_min > _HOPE * self.budget_min:
+                if case.sweeper.laid(tools).longest_wait_min > _HOPE * self.budget_min:
                     return None
-                sweep = swept(laid, tools)
+                sweep = case.sweeper.sweep(tools)
             need_l = sweep.wetted_m2 * case.coat.l_per_m2
             flow = Flow(case.coat.id, case.coat.l_per_m2, helper, tools, need_l)
             return time_sweep(sweep, case.day, flow, field_id="trial")[0].peak_age_min

@@ -22,6 +22,8 @@ from farwall.floor.nouns import Exit, Floor, SawCut
 
 BODY_M = 0.25
 """Radius of the disc that stands for a person. Rank: guess, shoulders of a man with a tank."""
+KEEP_OFF_M = BODY_M + 0.0025
+"""How far a body's centre stays from wet stain: its radius and the chords of drawn arcs."""
 STAND_OFF_M = BODY_M + 0.003
 """How far a body's centre stays from walls: a little more than from wet stain, so that stain
 behind a wall drawn without thickness takes nothing from the ground before it."""

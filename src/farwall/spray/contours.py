@@ -1,0 +1,189 @@
+"""Lines of one lateness across a piece of floor, and the piece cut along them.
+
+The lattice's values are carried one step beyond the floor, so that lines run
+on into the walls, and each square of the grid is cut into four triangles about
+its middle: inside a triangle the value is linear, so a line of one value is
+straight there, without ambiguous cases.
+Source: marching squares on triangles, as for contour lines of a map; common
+in computer graphics, from memory.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+import shapely.ops
+from shapely.geometry.base import BaseGeometry
+
+from farwall.floor.geometry import polygons_of
+from farwall.spray.lattice import Floats, Lattice
+
+_STRAIGHTEN_M = 0.05
+"""Lines are drawn straight where they bend less than this: they are found by tape and film."""
+_AROUND = 2
+_SPOT_M = 1e-5
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """Values on the grid around one piece: columns x rows, NaN where nothing is known."""
+
+    values: Floats
+    low: tuple[int, int]
+    lattice: Lattice
+
+    def to_xy(self, spots: Floats) -> Floats:
+        """Grid spots (columns and rows, counted from this sheet's corner) as places in metres."""
+        grid = self.lattice.grid
+        uv = np.array(grid.low) + grid.step_m * (spots + np.array(self.low) + 0.5)
+        return grid.to_xy(uv)
+
+    def at(self, xy: Floats) -> Floats:
+        """The value at each place, n x 2, linear in the triangles."""
+        grid = self.lattice.grid
+        uv = grid.to_uv(xy)
+        spot = (uv - np.array(grid.low)) / grid.step_m - 0.5 - np.array(self.low)
+        size = np.array(self.values.shape)
+        corner = np.clip(np.floor(spot).astype(int), 0, size - 2)
+        s, t = (spot - corner).T
+        c, r = corner.T
+        v = self.values
+        four = np.stack([v[c, r], v[c + 1, r], v[c + 1, r + 1], v[c, r + 1]])
+        middle = four.mean(axis=0)
+        ds, dt = s - 0.5, t - 0.5
+        sideways = np.abs(ds) > np.abs(dt)
+        right, up = ds > 0, dt > 0
+        near = np.where(
+            sideways,
+            np.where(right, (four[1] + four[2]) / 2, (four[0] + four[3]) / 2),
+            np.where(up, (four[3] + four[2]) / 2, (four[0] + four[1]) / 2),
+        )
+        slant = np.where(
+            sideways,
+            np.where(right, four[2] - four[1], four[3] - four[0]) * dt,
+            np.where(up, four[2] - four[3], four[1] - four[0]) * ds,
+        )
+        out = np.where(sideways, np.abs(ds), np.abs(dt)) * 2
+        return np.asarray(middle + (near - middle) * out + slant)
+
+
+def sheet_of(lattice: Lattice, number: int, values: Floats) -> Sheet:
+    """The values of piece `number` and, across openings, of what it sees next to it."""
+    mine = lattice.owner == number
+    near = np.unique(np.concatenate([lattice.near[mine].ravel(), np.flatnonzero(mine)]))
+    low_c, low_r = lattice.column[mine].min() - _AROUND, lattice.row[mine].min() - _AROUND
+    size = (
+        int(lattice.column[mine].max() - low_c + 1 + _AROUND),
+        int(lattice.row[mine].max() - low_r + 1 + _AROUND),
+    )
+    sheet = np.full(size, np.nan)
+    column, row = lattice.column[near] - low_c, lattice.row[near] - low_r
+    inside = (column >= 0) & (row >= 0) & (column < size[0]) & (row < size[1])
+    sheet[column[inside], row[inside]] = values[near[inside]]
+    for _ in range(2 * _AROUND):
+        sheet = _carried_on(sheet)
+    return Sheet(sheet, (int(low_c), int(low_r)), lattice)
+
+
+def _carried_on(sheet: Floats) -> Floats:
+    """Unknown spots beside known ones, by carrying straight on; where that fails, by the mean."""
+    pad = np.pad(sheet, 2, constant_values=np.nan)
+    n, m = sheet.shape
+    guesses, copies = [], []
+    for dc in (-1, 0, 1):
+        for dr in (-1, 0, 1):
+            if (dc, dr) == (0, 0):
+                continue
+            one = pad[2 + dc : 2 + dc + n, 2 + dr : 2 + dr + m]
+            two = pad[2 + 2 * dc : 2 + 2 * dc + n, 2 + 2 * dr : 2 + 2 * dr + m]
+            weight = 1.0 if dc == 0 or dr == 0 else 0.25
+            guesses.append((2 * one - two, weight))
+            copies.append((one, weight))
+    found = _weighed(guesses)
+    found = np.where(np.isnan(found), _weighed(copies), found)
+    return np.where(np.isnan(sheet), found, sheet)
+
+
+def _weighed(many: Sequence[tuple[Floats, float]]) -> Floats:
+    total = np.zeros_like(many[0][0])
+    weight = np.zeros_like(total)
+    for values, each in many:
+        known = ~np.isnan(values)
+        total += np.where(known, values, 0.0) * each
+        weight += known * each
+    return np.where(weight > 0, total / np.maximum(weight, 1e-12), np.nan)
+
+
+def lines_at(sheet: Sheet, levels: Floats) -> list[BaseGeometry]:
+    """For each level the lines of that value, in metres, straightened."""
+    v = sheet.values
+    c, r = np.nonzero(~np.isnan(v[:-1, :-1] + v[1:, :-1] + v[1:, 1:] + v[:-1, 1:]))
+    corners = np.stack([[c, r], [c + 1, r], [c + 1, r + 1], [c, r + 1]]).astype(float)
+    corners = corners.transpose(2, 0, 1)
+    height = np.stack([v[c, r], v[c + 1, r], v[c + 1, r + 1], v[c, r + 1]], axis=1)
+    middle = corners.mean(axis=1, keepdims=True)
+    peak = height.mean(axis=1, keepdims=True)
+    spots = np.concatenate(
+        [np.concatenate([corners[:, [k, (k + 1) % 4]], middle], axis=1) for k in range(4)]
+    )
+    values = np.concatenate(
+        [np.concatenate([height[:, [k, (k + 1) % 4]], peak], axis=1) for k in range(4)]
+    )
+    low, high = values.min(axis=1), values.max(axis=1)
+    found = []
+    for level in levels:
+        crossed = (low < level) & (high >= level)
+        found.append(_joined(sheet, spots[crossed], values[crossed], float(level)))
+    return found
+
+
+def _joined(sheet: Sheet, spots: Floats, values: Floats, level: float) -> BaseGeometry:
+    """The line through triangles (n x 3 spots with values) at one level."""
+    if not len(spots):
+        return shapely.LineString()
+    below = values < level
+    ends = np.empty((len(spots), 2, 2))
+    filled = np.zeros(len(spots), dtype=int)
+    for a, b in ((0, 1), (1, 2), (2, 0)):
+        cut = np.flatnonzero(below[:, a] != below[:, b])
+        one, two = spots[cut, a], spots[cut, b]
+        # From the lower spot to the higher, whichever triangle asks: both then meet exactly.
+        swap = below[cut, b]
+        start, end = np.where(swap[:, None], two, one), np.where(swap[:, None], one, two)
+        low = np.where(swap, values[cut, b], values[cut, a])
+        high = np.where(swap, values[cut, a], values[cut, b])
+        share = ((level - low) / np.maximum(high - low, 1e-300))[:, None]
+        ends[cut, filled[cut]] = start + share * (end - start)
+        filled[cut] += 1
+    xy = np.round(sheet.to_xy(ends) / _SPOT_M) * _SPOT_M
+    long = np.abs(xy[:, 0] - xy[:, 1]).max(axis=1) > 0
+    merged = shapely.line_merge(shapely.multilinestrings(shapely.linestrings(xy[long])))
+    straight: BaseGeometry = shapely.simplify(merged, _STRAIGHTEN_M)
+    return straight
+
+
+def cut_along(
+    piece: BaseGeometry, sheet: Sheet, levels: Floats
+) -> list[tuple[int, shapely.Polygon]]:
+    """The piece cut along its lines: each part with the number of levels below it."""
+    lines = [line for line in lines_at(sheet, levels) if not line.is_empty]
+    if not lines:
+        return [
+            (int(np.searchsorted(levels, _inside(sheet, part))), part)
+            for part in polygons_of(piece)
+        ]
+    near = shapely.union_all([shapely.boundary(piece), *lines])
+    parts = shapely.get_parts(shapely.polygonize(shapely.get_parts(near)))
+    spots = shapely.point_on_surface(parts)
+    shapely.prepare(piece)
+    mine = shapely.contains(piece, spots)
+    parts, spots = parts[mine], spots[mine]
+    level = np.searchsorted(levels, sheet.at(shapely.get_coordinates(spots)))
+    return list(zip(level.tolist(), parts.tolist(), strict=True))
+
+
+def _inside(sheet: Sheet, part: shapely.Polygon) -> float:
+    return float(sheet.at(shapely.get_coordinates(part.representative_point()))[0])

@@ -1,0 +1,100 @@
+"""Which sweeps of a field are worth cutting into bands: the plain ones first."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from farwall.errors import Unanswerable
+from farwall.spray.approach import connected, wall_of
+from farwall.spray.front import (
+    Ball,
+    Front,
+    Ground,
+    Starts,
+    ball_of,
+    front_of,
+    ground_of,
+    levelled,
+    step_for,
+)
+from farwall.spray.lattice import FAR_M, Lattice, lattice_of
+from farwall.spray.world import Seam, World, fused
+
+PLAIN_ENOUGH = 1.06
+"""A plain sweep is kept when its front is at most so much longer than the best: rank guess."""
+_LEVELLED = 2
+_ROUNDS = 24
+_FINER = (1.0, 0.5, 0.25)
+
+
+@dataclass(frozen=True)
+class FieldGround:
+    """A field ready to be swept: its saw cuts closed, its pieces in order, its lattice."""
+
+    world: World
+    pieces: tuple[str, ...]
+    exit: Seam
+    ground: Ground
+
+
+@dataclass(frozen=True)
+class _Floor:
+    """What a field is, whatever way it is left."""
+
+    world: World
+    pieces: tuple[str, ...]
+    lattice: Lattice
+    ball: Ball
+
+
+Floors = dict[tuple[tuple[str, ...], float], list[_Floor]]
+"""Lattices made so far: the same field is asked for with every way out."""
+
+
+def field_ground(
+    world: World, pieces: Sequence[str], exit_seam: Seam, band_m: float, *, kept: Floors
+) -> FieldGround:
+    """The ground of connected `pieces` with its way out; lattices are looked up in `kept`.
+
+    Raises `Unanswerable` when the floor does not hang together.
+    """
+    closed, inside, exit_seam = fused(world, pieces, exit_seam)
+    floors = kept.setdefault((tuple(pieces), band_m), [])
+    beside = inside.index(exit_seam.a if exit_seam.a in inside else exit_seam.b)
+    wall = wall_of(closed, inside, exit_seam) if len(inside) == 1 else None
+    for level in range(len(_FINER)):
+        if len(floors) == level:
+            floors.append(_floor_of(closed, inside, band_m, _FINER[level]))
+        found = floors[level]
+        if not (found.lattice.owner == beside).any():
+            continue
+        ground = ground_of(found.lattice, found.ball, exit_seam.chord, beside=beside, wall=wall)
+        if float(ground.out_m.max()) < FAR_M / 2:
+            return FieldGround(closed, inside, exit_seam, ground)
+    raise Unanswerable(f"{', '.join(pieces)}: the floor falls apart into separate places.")
+
+
+def _floor_of(world: World, pieces: tuple[str, ...], band_m: float, finer: float) -> _Floor:
+    floor = connected(world, pieces)
+    shapes = [world.pieces[name].inner for name in pieces]
+    lattice = lattice_of(floor, shapes, step_for(floor.area, band_m) * finer)
+    return _Floor(world, pieces, lattice, ball_of(lattice, band_m))
+
+
+def plain_fronts(ground: Ground) -> list[Front]:
+    """Straight sweeps and rings, those whose bands are easiest to find on a bare floor first."""
+    return [front_of(ground, late, name) for name, late in Starts(ground).plain()]
+
+
+def levelled_front(ground: Ground, plain: Sequence[Front]) -> Front:
+    """The best sweep found by levelling the best plain ones and those that lean to the exit."""
+    leaning = [front_of(ground, late, name) for name, late in Starts(ground).leaning()]
+    best = sorted([*plain, *leaning], key=lambda front: front.equivalent_m)
+    return levelled(ground, best[:_LEVELLED], rounds=_ROUNDS)
+
+
+def plainest(fronts: Sequence[Front]) -> Front:
+    """The first whose front is not much longer than the shortest."""
+    least = min(front.equivalent_m for front in fronts)
+    return next(front for front in fronts if front.equivalent_m <= PLAIN_ENOUGH * least)
