@@ -86,9 +86,15 @@ class Person:
 
     @cached_property
     def lines(self) -> NDArray[np.object_]:
-        """The legs as lines."""
+        """The legs as lines, each wait as a point.
+
+        The index of GEOS finds nothing near a line of no length (seen with 3.14).
+        """
         ends = np.array([[leg.row0[:2], leg.row1[:2]] for leg in self.legs])
-        return np.asarray(shapely.linestrings(ends))
+        waits = (ends[:, 0] == ends[:, 1]).all(axis=1)
+        ways = np.asarray(shapely.linestrings(ends))
+        ways[waits] = shapely.points(ends[waits, 0])
+        return ways
 
     @cached_property
     def _ends(self) -> NDArray[np.float64]:
