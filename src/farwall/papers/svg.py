@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from xml.sax.saxutils import escape, quoteattr
 
 from farwall.papers.ink import INK, WHITE
 
 _CASING = 3.0
+_SPECIAL = re.compile(r"""[&<>"'\x00-\x1f\x7f]""")
 _LEGAL_CONTROLS = {"\t", "\n", "\r"}
 
 
@@ -36,9 +38,14 @@ def attributes(values: dict[str, object]) -> str:
     for name, value in values.items():
         if value is None:
             continue
-        text = number(value) if isinstance(value, int | float) else plain(str(value))
-        parts.append(f" {name.replace('_', '-')}={quoteattr(text)}")
+        quoted = f'"{number(value)}"' if isinstance(value, int | float) else _quoted(str(value))
+        parts.append(f" {name.replace('_', '-')}={quoted}")
     return "".join(parts)
+
+
+def _quoted(text: str) -> str:
+    """An attribute's value in quotes; path data is by far the most and has nothing to escape."""
+    return quoteattr(plain(text)) if _SPECIAL.search(text) or not text.isascii() else f'"{text}"'
 
 
 class Svg:

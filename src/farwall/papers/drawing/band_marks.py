@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 from shapely.ops import substring
 
 from farwall.facts.plan import Band, Field
@@ -38,10 +40,12 @@ def number_bands(sheet: Sheet, field: Field) -> list[tuple[list[Point], float]]:
         for band in bands
     ]
     lettering = sheet.lettering
+    shapes = [_roomy(sheet, band) for band in bands]
     for size in (lettering.head, lettering.body, lettering.small):
         before = list(sheet.board.taken)
         places = [
-            _number_place(sheet, band, line, size) for band, line in zip(bands, lines, strict=True)
+            _number_place(sheet, band, shape, line, size)
+            for band, shape, line in zip(bands, shapes, lines, strict=True)
         ]
         if all(places) or size == lettering.small:
             break
@@ -61,19 +65,27 @@ def draw_band_arrows(sheet: Sheet, lines: list[tuple[list[Point], float]]) -> No
         _band_arrow(sheet, line, reached)
 
 
-def _number_place(sheet: Sheet, band: Band, line: list[Point], size: float) -> Point | None:
-    """A free place for the number: where the band begins, else along it, else anywhere in it."""
+def _roomy(sheet: Sheet, band: Band) -> BaseGeometry:
+    """A band on the drawing, a hair wider than it is."""
     place = sheet.frame.shape(band.polygon.shape).buffer(1.0)
     shapely.prepare(place)
+    return place
+
+
+def _number_place(
+    sheet: Sheet, band: Band, place: BaseGeometry, line: list[Point], size: float
+) -> Point | None:
+    """A free place for the number: where the band begins, else along it, else anywhere in it."""
     words = sheet.words((str(band.order),), size, bold=True)
-    spots = []
+    centres: list[Point] = []
     if line:
         track = shapely.LineString(line)
-        count = max(1, int(track.length / 4))
-        spots = [
-            track.interpolate(min(words.width * 0.9 + k * 4, track.length)) for k in range(count)
-        ]
-    centres = [(s.x, s.y) for s in spots if place.contains(shapely.box(*words.box((s.x, s.y))))]
+        steps = words.width * 0.9 + 4.0 * np.arange(max(1, int(track.length / 4)))
+        spots = shapely.line_interpolate_point(track, np.minimum(steps, track.length))
+        centres = [(x, y) for x, y in shapely.get_coordinates(spots).tolist()]
+        boxes = shapely.box(*np.array([words.box(centre) for centre in centres]).T)
+        inside = shapely.contains(place, boxes).tolist()
+        centres = [centre for centre, fits in zip(centres, inside, strict=True) if fits]
     return sheet.board.place(words, centres) or sheet.board.place_inside(words, place)
 
 
@@ -95,11 +107,9 @@ def _band_arrow(sheet: Sheet, line: list[Point], used: float) -> None:
     start, end = used, track.length - 6
     if end - start < 16:
         return
-    boxes = [shapely.box(*box) for box in sheet.board.taken]
     rest = substring(track, start, end)
-    tree = shapely.STRtree(boxes)
-    hit = [boxes[int(k)] for k in tree.query(rest.buffer(2.5), predicate="intersects")]
-    clear = shapely.difference(rest, shapely.union_all(hit).buffer(3.5)) if hit else rest
+    hit = sheet.board.boxes_on(rest.buffer(2.5))
+    clear = shapely.difference(rest, shapely.union_all(hit).buffer(3.5)) if len(hit) else rest
     pieces = [part for part in shapely.get_parts(clear).tolist() if part.length >= 16]
     if not pieces:
         return

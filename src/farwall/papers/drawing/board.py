@@ -45,7 +45,7 @@ class Words:
             widths.append(text_width(self.head, self.head_size, bold=True))
         return max(widths, default=0.0) * self.widen
 
-    @property
+    @cached_property
     def height(self) -> float:
         """Height of all lines."""
         return len(self.lines) * self.size * LINE_HEIGHT + (
@@ -88,9 +88,19 @@ class Board:
         page = self.page
         if left < page[0] or top < page[1] or right > page[2] or bottom > page[3]:
             return False
-        return not any(
-            left < b[2] and right > b[0] and top < b[3] and bottom > b[1] for b in self.taken
-        )
+        for x0, y0, x1, y1 in self.taken:
+            if left < x1 and right > x0 and top < y1 and bottom > y0:
+                return False
+        return True
+
+    def boxes_on(self, shape: BaseGeometry) -> np.ndarray:
+        """All taken boxes that a shape of the drawing meets, as shapes."""
+        west, north, east, south = shape.bounds
+        taken = np.array(self.taken or np.empty((0, 4)))
+        near = (taken[:, 0] <= east) & (taken[:, 2] >= west)
+        near &= (taken[:, 1] <= south) & (taken[:, 3] >= north)
+        boxes = shapely.box(*taken[near].T)
+        return np.asarray(boxes[shapely.intersects(boxes, shape)])
 
     def take(self, box: Box) -> None:
         """Mark a box as taken."""
@@ -102,9 +112,10 @@ class Board:
         if line is None:
             return
         step = 4 * half_width
-        for k in range(int(line.length // step) + 2):
-            at = line.interpolate(min(k * step, line.length))
-            self.take((at.x - half_width, at.y - half_width, at.x + half_width, at.y + half_width))
+        places = np.minimum(step * np.arange(int(line.length // step) + 2), line.length)
+        at = shapely.get_coordinates(shapely.line_interpolate_point(line, places))
+        boxes = np.hstack([at - half_width, at + half_width])
+        self.taken += [(x0, y0, x1, y1) for x0, y0, x1, y1 in boxes.tolist()]
 
     def place(self, words: Words, centres: Iterable[Point]) -> Point | None:
         """The first centre where the words are free; it is taken. None when there is none."""
