@@ -154,6 +154,16 @@ def centres_inside(
     return [(float(cx[k]), float(cy[k])) for k in order]
 
 
+def clear_of(shape: BaseGeometry, words: Words, centres: Sequence[Point]) -> list[Point]:
+    """The centres at which the words do not touch a shape of the drawing, in their order."""
+    if not centres:
+        return []
+    shapely.prepare(shape)
+    boxes = shapely.box(*np.array([words.box(centre) for centre in centres]).T)
+    touched = shapely.intersects(shape, boxes).tolist()
+    return [centre for centre, touches in zip(centres, touched, strict=True) if not touches]
+
+
 def _steps(low: float, high: float, goal: float, step: float) -> np.ndarray:
     """Places from low to high, the goal itself among them when it lies between."""
     start = min(max(goal, low), high)
@@ -180,8 +190,7 @@ def ring_around(
 ) -> list[Point]:
     """Places around a centre, the nearest ring first, to look for free space outward."""
     angles = 2 * np.pi * np.arange(spokes) / spokes
-    return [
-        (centre[0] + radius * float(np.cos(a)), centre[1] - radius * float(np.sin(a)))
-        for radius in (start + k * step for k in range(rings))
-        for a in angles
-    ]
+    ways = np.column_stack([np.cos(angles), -np.sin(angles)])
+    radii = start + step * np.arange(rings)
+    places = np.array(centre) + (radii[:, None, None] * ways).reshape(-1, 2)
+    return [(x, y) for x, y in places.tolist()]
