@@ -142,10 +142,11 @@ def _ways_to_say(sheet: Sheet, name: str, head: str, place: BaseGeometry) -> lis
     lettering = sheet.lettering
     ways: list[Words] = []
     for size in (lettering.body, lettering.small):
-        broken = {
+        # A dict and not a set: of ways with as many lines the widest is tried first, every time.
+        broken = dict.fromkeys(
             wrap(name, ((right - left) * share - 3) / lettering.widen, size)
             for share in (0.9, 0.7, 0.5, 0.35)
-        }
+        )
         for lines in sorted((lines for lines in broken if lines), key=len):
             ways.append(sheet.words(lines, size, head=head, head_size=lettering.head))
             ways.append(sheet.words((f"{head} {lines[0]}".strip(), *lines[1:]), size))
