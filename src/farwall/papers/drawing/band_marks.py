@@ -14,6 +14,8 @@ from farwall.papers.drawing.band_lines import centre_line
 from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.ink import PAPER, ramp_colour
 
+BandLine = tuple[list[Point], float, BaseGeometry]
+"""A band's middle line, how far along it its number reaches, and its shape on the drawing."""
 _LEAST_ARROW, _MOST_ARROW = 16.0, 150.0
 
 
@@ -26,8 +28,9 @@ def fill_bands(sheet: Sheet, field: Field) -> None:
         )
 
 
-def number_bands(sheet: Sheet, field: Field) -> list[tuple[list[Point], float]]:
-    """Each band's number where it begins; returns each middle line and how far the number reaches.
+def number_bands(sheet: Sheet, field: Field) -> list[BandLine]:
+    """Each band's number where it begins; returns each middle line, how far the number reaches,
+    and the band itself.
 
     All numbers of a map have one size, the largest that finds room in every band.
     """
@@ -51,18 +54,18 @@ def number_bands(sheet: Sheet, field: Field) -> list[tuple[list[Point], float]]:
             break
         sheet.board.taken[:] = before
     reached = []
-    for band, line, place in zip(bands, lines, places, strict=True):
+    for band, shape, line, place in zip(bands, shapes, lines, places, strict=True):
         words = sheet.words((str(band.order),), size, bold=True)
         if place is not None:
             sheet.write(words, place, cased=True)
-        reached.append((line, _reached(line, place, words.width)))
+        reached.append((line, _reached(line, place, words.width), shape))
     return reached
 
 
-def draw_band_arrows(sheet: Sheet, lines: list[tuple[list[Point], float]]) -> None:
-    """An arrow the way each band is sprayed, beyond its number and clear of all words."""
-    for line, reached in lines:
-        _band_arrow(sheet, line, reached)
+def draw_band_arrows(sheet: Sheet, lines: list[BandLine]) -> None:
+    """An arrow the way each band is sprayed, in it, beyond its number and clear of all words."""
+    for line, reached, shape in lines:
+        _band_arrow(sheet, line, reached, shape)
 
 
 def _roomy(sheet: Sheet, band: Band) -> BaseGeometry:
@@ -99,7 +102,7 @@ def _reached(line: list[Point], place: Point | None, width: float) -> float:
     return float(track.project(shapely.Point(place))) + width / 2 + 4
 
 
-def _band_arrow(sheet: Sheet, line: list[Point], used: float) -> None:
+def _band_arrow(sheet: Sheet, line: list[Point], used: float, shape: BaseGeometry) -> None:
     """An arrow along the middle of the band, beyond its number, as far as nothing is in the way."""
     if len(line) < 2:
         return
@@ -107,7 +110,8 @@ def _band_arrow(sheet: Sheet, line: list[Point], used: float) -> None:
     start, end = used, track.length - 6
     if end - start < 16:
         return
-    rest = substring(track, start, end)
+    # A line around a corner cuts it: an arrow over what is kept dry would mislead.
+    rest = shapely.intersection(substring(track, start, end), shape)
     hit = sheet.board.boxes_on(rest.buffer(2.5))
     clear = shapely.difference(rest, shapely.union_all(hit).buffer(3.5)) if len(hit) else rest
     pieces = [part for part in shapely.get_parts(clear).tolist() if part.length >= 16]
