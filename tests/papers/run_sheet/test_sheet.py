@@ -221,6 +221,19 @@ def test_a_field_without_ticks_has_no_heading_for_them():
     assert "Ticks on the film" not in text
 
 
+def test_whoever_is_hurt_leaves_by_a_door_of_the_field_itself_where_it_has_one():
+    """Though the day's work ends at another door: over wet floor the nearest one counts."""
+    plan = small_house()
+    inner = next(o for o in plan.inputs.openings if len(o.rooms) == 2)
+    ways = {o.id: o for o in plan.inputs.openings}
+    own = next(ways[e.opening] for e in plan.inputs.exits)
+    field = replace(
+        next(f for f in plan.fields if {*own.rooms} & {*f.rooms}), exit=inner.id, rooms=own.rooms
+    )
+    text = pages(run_sheet_pdf(replace(plan, fields=(field,)), job_name="x"))[2].text
+    assert "Straight to the nearest way out, over wet floor" in text
+
+
 def test_the_way_out_through_rooms_without_walls_between_is_named_by_the_first():
     plan = small_house()
     rooms = tuple(

@@ -194,6 +194,9 @@ def _why(field: Field, units: Units) -> list[str]:
 def _way_words(plan: Plan, field: Field) -> str:
     way = way_of(plan, field)
     outside = {exit_.opening for exit_ in plan.inputs.exits}
+    own = [o for o in plan.inputs.openings if o.id in outside and {*o.rooms} & {*field.rooms}]
+    if own and way not in own:
+        return "Straight to the nearest way out, over wet floor. Eyewash at: "
     if way is None or way.id in outside or not way.rooms:
         return "Straight to the way out, over wet floor. Eyewash at: "
     beyond = [room for room in way.rooms if room not in field.rooms]
