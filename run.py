@@ -69,6 +69,7 @@ def set_up(kind: str) -> None:
     uv.append("--no-build-isolation")  # the build backends are locked too
     step([*uv, "--require-hashes", "-r", "requirements-boot.lock", "-r", LOCKS[kind]])
     step([*uv, "--no-deps", "-e", "."])
+    step([str(PYTHON), "tools/bytecode.py"])
     STAMP.write_text(stamp(kind))
 
 

@@ -66,10 +66,10 @@ def test_a_core_set_up_does_not_take_the_test_set_away(run):
     (run.ROOT / "pyproject.toml").write_text("changed")
     run.set_up("core")
     assert run.ready("test")
-    assert "requirements-test.lock" in run.steps[-2]
+    assert any("requirements-test.lock" in command for command in run.steps[-3:])
 
 
-@pytest.mark.parametrize("failing", [0, 1, 2, 3])
+@pytest.mark.parametrize("failing", [0, 1, 2, 3, 4])
 def test_a_set_up_cut_short_at_any_step_is_made_again_from_nothing(run, monkeypatch, failing):
     step = run.step
 

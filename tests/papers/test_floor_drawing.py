@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 import shapely
@@ -18,6 +22,7 @@ from farwall.papers import ink
 from farwall.papers.floor_drawing import field_svg, floor_svg
 from farwall.papers.lettering import PAPER_LETTERING, SCREEN_LETTERING, Lettering
 
+ROOT = Path(__file__).resolve().parents[2]
 HOUSES: list[Callable[[], Plan]] = [small_house, long_names, many_bands, refused, big_house]
 LOOK = {ink.INK, ink.PAPER, ink.WHITE, ink.LINE, ink.SOFT, ink.DANGER, *ink.RAMP}
 SIZES: list[tuple[Lettering, float, float]] = [
@@ -164,6 +169,28 @@ def test_the_same_plan_draws_the_same_picture():
     assert floor_svg(small_house()) == floor_svg(small_house())
     plan = small_house()
     assert field_svg(plan, plan.fields[4]) == field_svg(plan, plan.fields[4])
+
+
+def test_the_picture_does_not_hang_on_the_seed_of_hashes():
+    """Each run of Python orders its sets anew; a file must not differ for that."""
+    draw = (
+        "from dataclasses import replace\n"
+        "from tests.papers.invented_plan import small_house\n"
+        "from farwall.papers.floor_drawing import floor_svg\n"
+        "plan = small_house()\n"
+        "name = 'Great room + Dining room + Kitchen + Hall + Entry'\n"
+        "rooms = tuple(replace(room, name=name) for room in plan.inputs.floor.rooms)\n"
+        "floor = replace(plan.inputs.floor, rooms=rooms)\n"
+        "print(floor_svg(replace(plan, inputs=replace(plan.inputs, floor=floor))))\n"
+    )
+    pictures = {
+        subprocess.run(
+            [sys.executable, "-c", draw],
+            cwd=ROOT, env={**os.environ, "PYTHONHASHSEED": seed}, check=True, capture_output=True,
+        ).stdout
+        for seed in "1234"
+    }  # fmt: skip
+    assert len(pictures) == 1
 
 
 def test_storeys_stand_one_above_the_other():

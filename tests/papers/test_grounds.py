@@ -43,7 +43,7 @@ def test_names_are_plain_words():
         ("common practice", "common practice, no source", "common practice, no source"),
         ("common practice", "common-practice", "common practice, no source"),
         ("guess", "house-guess", "guess"),
-        ("published", "uno-1998", "published, uno-1998"),
+        ("published", "uno-1998", "published, Uno 1998"),
         ("learned", "", "learned"),
     ],
 )

@@ -8,6 +8,7 @@ import pytest
 from tests.papers.invented_plan import small_house
 
 from farwall.facts.default_table import STARTS_AT
+from farwall.facts.plan import Ground
 from farwall.papers.wall_clock import plan_clock, wall_clock
 
 MORNING = "2026-03-12T08:00:00-06:00"
@@ -41,6 +42,22 @@ def test_a_span_says_the_day_and_its_half_once():
     assert clock.span(200, 260) == "11:20 am to 12:20 pm"
     assert clock.span(900, 1500) == "11:00 pm to Fri 9:00 am"
     assert wall_clock(MORNING, last_min=90, units="us").span(10, 20) == "8:10 to 8:20"
+
+
+def test_a_span_within_one_minute_is_one_time():
+    clock = wall_clock(MORNING, last_min=1600, units="us")
+    assert clock.span(6.1, 6.4) == "8:06 am"
+    assert clock.bare(6.1) == "8:06"
+
+
+def test_a_stand_in_of_the_plan_is_no_day_either():
+    """With a weather file a plan starts on a day of that file's year, which nobody set."""
+    plan = small_house()
+    start = Ground("starts_at", "2001-05-15T08:00:00-06:00", "", "guess", "no start was told")
+    taken = replace(plan, starts_at="2001-05-15T08:00:00-06:00", grounds=(*plan.grounds, start))
+    assert plan_clock(taken, "us").day() == "day not set"
+    told = replace(taken, grounds=(*plan.grounds, replace(start, rank="measured here")))
+    assert plan_clock(told, "us").day() == "Tuesday, May 15, 2001"
 
 
 def test_a_start_that_nobody_set_names_no_day():

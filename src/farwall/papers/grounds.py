@@ -101,12 +101,20 @@ def rank_words(rank: str, source: str) -> str:
     """
     if source.startswith("told"):
         return rank
-    parts = [_KEYS.get(part, part) for part in source.split(", ") if part]
+    parts = [_said(part) for part in source.split(", ") if part]
     if rank == "guess":
         parts = [part for part in parts if part != "our guess"]
     if parts and parts[0].startswith(rank):
         return ", ".join(parts)
     return ", ".join([part for part in (rank, *parts) if part])
+
+
+def _said(source: str) -> str:
+    """`uno-1998` as `Uno 1998`; sources that are words of their own as they are."""
+    author, _, year = source.partition("-")
+    if author.isalpha() and author.islower() and len(year) == 4 and year.isdigit():
+        return f"{author.capitalize()} {year}"
+    return _KEYS.get(source, source)
 
 
 def weightiest(

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import json
-
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.papers.floor_drawing import floor_svg
+from farwall.papers.json_text import json_text
 from farwall.papers.run_sheet import run_sheet_pdf
 
 
@@ -14,7 +13,7 @@ def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, b
     """File names with their content; `document` is the plan as plain JSON."""
     units = job.wishes.units
     return {
-        "plan.json": (json.dumps(document, ensure_ascii=False, indent=1) + "\n").encode(),
+        "plan.json": (json_text(document) + "\n").encode(),
         "floor.svg": floor_svg(plan, units=units).encode(),
         "run-sheet.pdf": run_sheet_pdf(
             plan, job_name=plan.job, units=units, notes=job.wishes.notes

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from xml.sax.saxutils import escape, quoteattr
+
+import numpy as np
 
 from farwall.papers.ink import INK, WHITE
 
 _CASING = 3.0
+_SPECIAL = re.compile(r"""[&<>"'\x00-\x1f\x7f]""")
+_MINUS_ZERO, _ZEROS = re.compile(r"-0\.00"), re.compile(r"\.00|(?<=\.\d)0")
 _LEGAL_CONTROLS = {"\t", "\n", "\r"}
 
 
@@ -15,6 +20,12 @@ def number(value: float) -> str:
     """A coordinate with at most two decimals."""
     text = f"{value:.2f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text
+
+
+def numbers(places: np.ndarray) -> str:
+    """Rows of coordinates as `x,y x,y`, written as `number` writes them."""
+    text = " ".join(["%.2f,%.2f"] * len(places)) % tuple(places.ravel().tolist())
+    return _ZEROS.sub("", _MINUS_ZERO.sub("0", text))
 
 
 def plain(text: str) -> str:
@@ -36,9 +47,14 @@ def attributes(values: dict[str, object]) -> str:
     for name, value in values.items():
         if value is None:
             continue
-        text = number(value) if isinstance(value, int | float) else plain(str(value))
-        parts.append(f" {name.replace('_', '-')}={quoteattr(text)}")
+        quoted = f'"{number(value)}"' if isinstance(value, int | float) else _quoted(str(value))
+        parts.append(f" {name.replace('_', '-')}={quoted}")
     return "".join(parts)
+
+
+def _quoted(text: str) -> str:
+    """An attribute's value in quotes; path data is by far the most and has nothing to escape."""
+    return quoteattr(plain(text)) if _SPECIAL.search(text) or not text.isascii() else f'"{text}"'
 
 
 class Svg:

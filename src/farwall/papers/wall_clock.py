@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Literal
 
@@ -41,9 +41,18 @@ class WallClock:
         moment = self.at(minutes)
         return f"{self._day_before(moment)}{_plain(moment, self.units)}{self._half(moment)}"
 
+    def bare(self, minutes: float) -> str:
+        """`9:42` alone, where day and half of the day stand beside it."""
+        return _plain(self.at(minutes), self.units)
+
     def span(self, start_min: float, end_min: float) -> str:
-        """`9:10 to 9:42`; the day and the half of it are said once where they are the same."""
+        """`9:10 to 9:42`; the day and the half of it are said once where they are the same.
+
+        One time where both are the same to the minute.
+        """
         start, end = self.at(start_min), self.at(end_min)
+        if start == end:
+            return self.time(start_min)
         first = f"{self._day_before(start)}{_plain(start, self.units)}"
         last = f"{_plain(end, self.units)}{self._half(end)}"
         if start.date() != end.date():
@@ -86,7 +95,9 @@ def plan_clock(plan: Plan, units: Units) -> WallClock:
     for wait in plan.clocks:
         ends = [field.end_min for field in plan.fields if field.coat == wait.coat]
         last = max(last, max(ends, default=0.0) + (wait.high_min or wait.low_min))
-    return wall_clock(plan.starts_at, last_min=last, units=units)
+    stand_in = any(g.name == "starts_at" and g.rank == "guess" for g in plan.grounds)
+    clock = wall_clock(plan.starts_at, last_min=last, units=units)
+    return replace(clock, day_told=clock.day_told and not stand_in)
 
 
 def wall_clock(starts_at: str, *, last_min: float, units: Units) -> WallClock:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
 from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l
+
+_BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
 
 
 def volume(litres: float, units: Units, *, both: bool = True) -> str:
@@ -23,6 +26,11 @@ def _gallons(litres: float) -> str:
 
 def _litres(litres: float) -> str:
     return f"{litres:.2f}" if litres < 1 else f"{litres:.1f}"
+
+
+def unbroken(text: str) -> str:
+    """The text with each number tied to its unit, so that no line ends between them."""
+    return _BEFORE_UNIT.sub("\\1\u00a0\\2", text)
 
 
 def area(area_m2: float, units: Units) -> str:

@@ -156,7 +156,7 @@ def test_the_first_page_has_the_checklists_the_mixes_and_the_gate():
         assert line in text
     assert "Water in the tub first, stain into the water" in text
     assert "1:1" in text
-    assert "Buy 3 × 1.00 gal ochre-brown at 58.00" in text
+    assert "Buy 3 × 1 gal ochre-brown at 58.00" in text
     assert "The gate: begin a field only with at least" in text
     assert "common practice, no source" in text
     assert "in 13 to 16 of 100" in text
@@ -189,8 +189,62 @@ def test_a_field_page_has_its_bands_clock_ticks_refills_and_figures():
     assert "Full tank at 8:56 after band 5" in text
     assert "3' 9½\" (1.15)" in text
     assert "Oldest edge 6.2 min of 8.0: 1.8 min to spare" in text
-    assert "Swept-floor figure" in text
-    assert "bound assumes" in text
+    assert "For the office: the live front counts as" in text
+    assert "no order keeps it under" in text
+
+
+def test_times_of_a_long_day_break_no_row():
+    """Past midnight am and pm are named: in the title and the table's starts, not in each row."""
+    plan = small_house()
+    late = replace(plan.clocks[-1], high_min=900.0)
+    told = pages(run_sheet_pdf(replace(plan, clocks=(*plan.clocks[:-1], late)), job_name="x"))
+    assert "8:40 to 9:07 am" in told[6].text
+    assert re.search(r"band clock gal L 1 8:40 0\.\d\d", told[6].text)
+
+
+def test_a_table_with_long_times_gives_starts_and_leaves_the_room_to_the_names():
+    plan = small_house()
+    night = replace(plan.fields[-1], end_min=plan.fields[-1].start_min + 900)
+    changed = replace(plan, fields=(*plan.fields[:-1], night))
+    text = pages(run_sheet_pdf(changed, job_name="x"))[1].text
+    assert "field starts mix verdict oldest edge to spare coat 1" in text
+    assert "field clock mix verdict oldest edge to spare stop lines" in sheet("small")[1].text
+
+
+def test_a_field_without_ticks_has_no_heading_for_them():
+    plan = small_house()
+    room = plan.inputs.floor.rooms[0]
+    whole = replace(plan.fields[0].bands[0], polygon=room.polygon)
+    field = replace(plan.fields[0], rooms=(room.id,), bands=(whole,))
+    text = pages(run_sheet_pdf(replace(plan, fields=(field,)), job_name="x"))[2].text
+    assert "No refill" in text or "Full tank" in text or "Begin" in text
+    assert "Ticks on the film" not in text
+
+
+def test_whoever_is_hurt_leaves_by_a_door_of_the_field_itself_where_it_has_one():
+    """Though the day's work ends at another door: over wet floor the nearest one counts."""
+    plan = small_house()
+    inner = next(o for o in plan.inputs.openings if len(o.rooms) == 2)
+    ways = {o.id: o for o in plan.inputs.openings}
+    own = next(ways[e.opening] for e in plan.inputs.exits)
+    field = replace(
+        next(f for f in plan.fields if {*own.rooms} & {*f.rooms}), exit=inner.id, rooms=own.rooms
+    )
+    text = pages(run_sheet_pdf(replace(plan, fields=(field,)), job_name="x"))[2].text
+    assert "Straight to the nearest way out, over wet floor" in text
+
+
+def test_the_way_out_through_rooms_without_walls_between_is_named_by_the_first():
+    plan = small_house()
+    rooms = tuple(
+        replace(room, name=f"{room.label} + Dining room + Kitchen + Entry")
+        for room in plan.inputs.floor.rooms
+    )
+    floor = replace(plan.inputs.floor, rooms=rooms)
+    changed = replace(plan, inputs=replace(plan.inputs, floor=floor))
+    told = pages(run_sheet_pdf(changed, job_name="x"))
+    text = next(page.text for page in told if page.text.startswith("Field 1 of"))
+    assert re.search(r"Straight through [\w ]+ to the way out", text)
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
@@ -227,6 +281,7 @@ def test_what_only_goes_otherwise_says_so_in_large(verdict: str, said: str):
     changed = replace(plan, inputs=inputs, fields=(field,))
     text = pages(run_sheet_pdf(changed, job_name="x"))[2].text
     assert f"NOT AS IT STANDS Only with {said}" in text
+    assert "Ticks on the film" not in text, "other bands will come of planning it again"
 
 
 def test_marks_that_mean_something_to_typst_are_only_letters_here():

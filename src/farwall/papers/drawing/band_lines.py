@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
+from functools import lru_cache
 
 import numpy as np
 import shapely
 
 from farwall.facts.plan import Band
-from farwall.floor.geometry import Point
+from farwall.floor.geometry import Point, PolygonGeometry
 
 _SAMPLE_M = 0.25
 _LONG_CHORD = 1.7
@@ -21,43 +23,50 @@ def centre_line(band: Band, *, band_m: float) -> tuple[Point, ...]:
     Each point of the body's path is carried over to the middle of the strip
     straight ahead of it.
     """
-    shape = band.polygon.shape
-    path = [(x, y) for x, y, _ in band.path]
+    return _centre_line(band.polygon, tuple((x, y) for x, y, _ in band.path), band_m)
+
+
+@lru_cache(maxsize=512)  # coats are mostly sprayed in the same bands
+def _centre_line(
+    polygon: PolygonGeometry, path: tuple[Point, ...], band_m: float
+) -> tuple[Point, ...]:
+    shape = polygon.shape
     if len(path) < 2 or shape.is_empty:
         return ()
     samples = _sampled(path)
     lines = shapely.shortest_line(shapely.points(samples), shape)
     feet = shapely.get_coordinates(shapely.get_point(lines, -1))
-    kept = []
-    for sample, foot in zip(samples, feet, strict=True):
-        middle = _middle_of_chord(shape, sample, foot, band_m)
-        if middle is not None:
-            kept.append(middle)
-    return _onward(kept)
+    middles, told = _middles_of_chords(shape, samples, feet, band_m)
+    return _onward([(x, y) for x, y in middles[told].tolist()])
 
 
-def _middle_of_chord(
-    shape: shapely.Polygon, body: np.ndarray, foot: np.ndarray, band_m: float
-) -> Point | None:
-    """The middle of the strip straight ahead of a body; None where it looks along the strip."""
-    ahead = foot - body
-    distance = float(np.hypot(*ahead))
-    if distance < 1e-6:
-        return (float(body[0]), float(body[1]))
-    far = foot + ahead / distance * _LONG_CHORD * 2 * band_m
-    chord = shapely.intersection(shapely.LineString([foot, far]), shape)
-    first = min(
-        (part for part in shapely.get_parts(chord).tolist() if part.length > 0),
-        key=lambda part: part.distance(shapely.Point(foot)),
-        default=None,
-    )
-    if first is None or first.length > _LONG_CHORD * band_m:
-        return None
-    middle = first.interpolate(0.5, normalized=True)
-    return (middle.x, middle.y)
+def _middles_of_chords(
+    shape: shapely.Polygon, bodies: np.ndarray, feet: np.ndarray, band_m: float
+) -> tuple[np.ndarray, np.ndarray]:
+    """The middle of the strip straight ahead of each body, and which bodies have one.
+
+    A body has none where it looks along the strip.
+    """
+    ahead = feet - bodies
+    distance = np.hypot(ahead[:, 0], ahead[:, 1])
+    middles, told = bodies.copy(), distance < 1e-6
+    away = np.flatnonzero(~told)
+    far = feet[away] + ahead[away] / distance[away, None] * _LONG_CHORD * 2 * band_m
+    chords = shapely.linestrings(np.stack([feet[away], far], axis=1))
+    parts, of = shapely.get_parts(shapely.intersection(chords, shape), return_index=True)
+    long = shapely.length(parts)
+    parts, of, long = parts[long > 0], of[long > 0], long[long > 0]
+    order = np.lexsort((shapely.distance(parts, shapely.points(feet[away][of])), of))
+    of, first = np.unique(of[order], return_index=True)
+    nearest = order[first]
+    short = long[nearest] <= _LONG_CHORD * band_m
+    mids = shapely.line_interpolate_point(parts[nearest[short]], 0.5, normalized=True)
+    middles[away[of[short]]] = shapely.get_coordinates(mids)
+    told[away[of[short]]] = True
+    return middles, told
 
 
-def _sampled(path: list[Point]) -> np.ndarray:
+def _sampled(path: Sequence[Point]) -> np.ndarray:
     line = shapely.LineString(path)
     count = max(2, math.ceil(line.length / _SAMPLE_M) + 1)
     places = line.interpolate(np.linspace(0, line.length, count))

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 from shapely.ops import substring
 
 from farwall.facts.plan import Band, Field
@@ -12,6 +14,8 @@ from farwall.papers.drawing.band_lines import centre_line
 from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.ink import PAPER, ramp_colour
 
+BandLine = tuple[list[Point], float, BaseGeometry]
+"""A band's middle line, how far along it its number reaches, and its shape on the drawing."""
 _LEAST_ARROW, _MOST_ARROW = 16.0, 150.0
 
 
@@ -24,8 +28,9 @@ def fill_bands(sheet: Sheet, field: Field) -> None:
         )
 
 
-def number_bands(sheet: Sheet, field: Field) -> list[tuple[list[Point], float]]:
-    """Each band's number where it begins; returns each middle line and how far the number reaches.
+def number_bands(sheet: Sheet, field: Field) -> list[BandLine]:
+    """Each band's number where it begins; returns each middle line, how far the number reaches,
+    and the band itself.
 
     All numbers of a map have one size, the largest that finds room in every band.
     """
@@ -38,42 +43,52 @@ def number_bands(sheet: Sheet, field: Field) -> list[tuple[list[Point], float]]:
         for band in bands
     ]
     lettering = sheet.lettering
+    shapes = [_roomy(sheet, band) for band in bands]
     for size in (lettering.head, lettering.body, lettering.small):
         before = list(sheet.board.taken)
         places = [
-            _number_place(sheet, band, line, size) for band, line in zip(bands, lines, strict=True)
+            _number_place(sheet, band, shape, line, size)
+            for band, shape, line in zip(bands, shapes, lines, strict=True)
         ]
         if all(places) or size == lettering.small:
             break
         sheet.board.taken[:] = before
     reached = []
-    for band, line, place in zip(bands, lines, places, strict=True):
+    for band, shape, line, place in zip(bands, shapes, lines, places, strict=True):
         words = sheet.words((str(band.order),), size, bold=True)
         if place is not None:
             sheet.write(words, place, cased=True)
-        reached.append((line, _reached(line, place, words.width)))
+        reached.append((line, _reached(line, place, words.width), shape))
     return reached
 
 
-def draw_band_arrows(sheet: Sheet, lines: list[tuple[list[Point], float]]) -> None:
-    """An arrow the way each band is sprayed, beyond its number and clear of all words."""
-    for line, reached in lines:
-        _band_arrow(sheet, line, reached)
+def draw_band_arrows(sheet: Sheet, lines: list[BandLine]) -> None:
+    """An arrow the way each band is sprayed, in it, beyond its number and clear of all words."""
+    for line, reached, shape in lines:
+        _band_arrow(sheet, line, reached, shape)
 
 
-def _number_place(sheet: Sheet, band: Band, line: list[Point], size: float) -> Point | None:
-    """A free place for the number: where the band begins, else along it, else anywhere in it."""
+def _roomy(sheet: Sheet, band: Band) -> BaseGeometry:
+    """A band on the drawing, a hair wider than it is."""
     place = sheet.frame.shape(band.polygon.shape).buffer(1.0)
     shapely.prepare(place)
+    return place
+
+
+def _number_place(
+    sheet: Sheet, band: Band, place: BaseGeometry, line: list[Point], size: float
+) -> Point | None:
+    """A free place for the number: where the band begins, else along it, else anywhere in it."""
     words = sheet.words((str(band.order),), size, bold=True)
-    spots = []
+    centres: list[Point] = []
     if line:
         track = shapely.LineString(line)
-        count = max(1, int(track.length / 4))
-        spots = [
-            track.interpolate(min(words.width * 0.9 + k * 4, track.length)) for k in range(count)
-        ]
-    centres = [(s.x, s.y) for s in spots if place.contains(shapely.box(*words.box((s.x, s.y))))]
+        steps = words.width * 0.9 + 4.0 * np.arange(max(1, int(track.length / 4)))
+        spots = shapely.line_interpolate_point(track, np.minimum(steps, track.length))
+        centres = [(x, y) for x, y in shapely.get_coordinates(spots).tolist()]
+        boxes = shapely.box(*np.array([words.box(centre) for centre in centres]).T)
+        inside = shapely.contains(place, boxes).tolist()
+        centres = [centre for centre, fits in zip(centres, inside, strict=True) if fits]
     return sheet.board.place(words, centres) or sheet.board.place_inside(words, place)
 
 
@@ -87,7 +102,7 @@ def _reached(line: list[Point], place: Point | None, width: float) -> float:
     return float(track.project(shapely.Point(place))) + width / 2 + 4
 
 
-def _band_arrow(sheet: Sheet, line: list[Point], used: float) -> None:
+def _band_arrow(sheet: Sheet, line: list[Point], used: float, shape: BaseGeometry) -> None:
     """An arrow along the middle of the band, beyond its number, as far as nothing is in the way."""
     if len(line) < 2:
         return
@@ -95,11 +110,10 @@ def _band_arrow(sheet: Sheet, line: list[Point], used: float) -> None:
     start, end = used, track.length - 6
     if end - start < 16:
         return
-    boxes = [shapely.box(*box) for box in sheet.board.taken]
-    rest = substring(track, start, end)
-    tree = shapely.STRtree(boxes)
-    hit = [boxes[int(k)] for k in tree.query(rest.buffer(2.5), predicate="intersects")]
-    clear = shapely.difference(rest, shapely.union_all(hit).buffer(3.5)) if hit else rest
+    # A line around a corner cuts it: an arrow over what is kept dry would mislead.
+    rest = shapely.intersection(substring(track, start, end), shape)
+    hit = sheet.board.boxes_on(rest.buffer(2.5))
+    clear = shapely.difference(rest, shapely.union_all(hit).buffer(3.5)) if len(hit) else rest
     pieces = [part for part in shapely.get_parts(clear).tolist() if part.length >= 16]
     if not pieces:
         return

@@ -45,7 +45,7 @@ class Words:
             widths.append(text_width(self.head, self.head_size, bold=True))
         return max(widths, default=0.0) * self.widen
 
-    @property
+    @cached_property
     def height(self) -> float:
         """Height of all lines."""
         return len(self.lines) * self.size * LINE_HEIGHT + (
@@ -88,9 +88,19 @@ class Board:
         page = self.page
         if left < page[0] or top < page[1] or right > page[2] or bottom > page[3]:
             return False
-        return not any(
-            left < b[2] and right > b[0] and top < b[3] and bottom > b[1] for b in self.taken
-        )
+        for x0, y0, x1, y1 in self.taken:
+            if left < x1 and right > x0 and top < y1 and bottom > y0:
+                return False
+        return True
+
+    def boxes_on(self, shape: BaseGeometry) -> np.ndarray:
+        """All taken boxes that a shape of the drawing meets, as shapes."""
+        west, north, east, south = shape.bounds
+        taken = np.array(self.taken or np.empty((0, 4)))
+        near = (taken[:, 0] <= east) & (taken[:, 2] >= west)
+        near &= (taken[:, 1] <= south) & (taken[:, 3] >= north)
+        boxes = shapely.box(*taken[near].T)
+        return np.asarray(boxes[shapely.intersects(boxes, shape)])
 
     def take(self, box: Box) -> None:
         """Mark a box as taken."""
@@ -102,9 +112,10 @@ class Board:
         if line is None:
             return
         step = 4 * half_width
-        for k in range(int(line.length // step) + 2):
-            at = line.interpolate(min(k * step, line.length))
-            self.take((at.x - half_width, at.y - half_width, at.x + half_width, at.y + half_width))
+        places = np.minimum(step * np.arange(int(line.length // step) + 2), line.length)
+        at = shapely.get_coordinates(shapely.line_interpolate_point(line, places))
+        boxes = np.hstack([at - half_width, at + half_width])
+        self.taken += [(x0, y0, x1, y1) for x0, y0, x1, y1 in boxes.tolist()]
 
     def place(self, words: Words, centres: Iterable[Point]) -> Point | None:
         """The first centre where the words are free; it is taken. None when there is none."""
@@ -143,6 +154,16 @@ def centres_inside(
     return [(float(cx[k]), float(cy[k])) for k in order]
 
 
+def clear_of(shape: BaseGeometry, words: Words, centres: Sequence[Point]) -> list[Point]:
+    """The centres at which the words do not touch a shape of the drawing, in their order."""
+    if not centres:
+        return []
+    shapely.prepare(shape)
+    boxes = shapely.box(*np.array([words.box(centre) for centre in centres]).T)
+    touched = shapely.intersects(shape, boxes).tolist()
+    return [centre for centre, touches in zip(centres, touched, strict=True) if not touches]
+
+
 def _steps(low: float, high: float, goal: float, step: float) -> np.ndarray:
     """Places from low to high, the goal itself among them when it lies between."""
     start = min(max(goal, low), high)
@@ -169,8 +190,7 @@ def ring_around(
 ) -> list[Point]:
     """Places around a centre, the nearest ring first, to look for free space outward."""
     angles = 2 * np.pi * np.arange(spokes) / spokes
-    return [
-        (centre[0] + radius * float(np.cos(a)), centre[1] - radius * float(np.sin(a)))
-        for radius in (start + k * step for k in range(rings))
-        for a in angles
-    ]
+    ways = np.column_stack([np.cos(angles), -np.sin(angles)])
+    radii = start + step * np.arange(rings)
+    places = np.array(centre) + (radii[:, None, None] * ways).reshape(-1, 2)
+    return [(x, y) for x, y in places.tolist()]

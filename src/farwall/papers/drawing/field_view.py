@@ -34,7 +34,6 @@ from farwall.papers.drawing.sheet import (
     outward,
 )
 from farwall.papers.drawing.wall_marks import draw_wall_marks
-from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.ink import DANGER, INK, PAPER, SOFT
 from farwall.papers.lettering import Lettering, text_width, wrap
 from farwall.papers.svg import Svg, number
@@ -104,7 +103,7 @@ def _sheet(
     svg: Svg, plan: Plan, scene: Scene, field: Field, *, units: Units, lettering: Lettering
 ) -> tuple[Sheet, BaseGeometry]:
     floor = scene.storey.floor_of(field)
-    bounds = _view(floor, scene.storey.floor)
+    bounds = _view(floor, scene.storey.outside)
     left, top, right, low = _margins(plan, scene, field, floor, lettering, width=svg.width)
     foot = lettering.small * 2.6
     frame = frame_for(
@@ -148,11 +147,12 @@ def _margins(
     return left, top, right, low
 
 
-def _view(floor: BaseGeometry, house: BaseGeometry) -> tuple[float, float, float, float]:
+def _view(
+    floor: BaseGeometry, house: tuple[float, float, float, float]
+) -> tuple[float, float, float, float]:
     """What is shown: the field with a little of what lies around, and no empty ground. [m]"""
-    wall = OUTER_WALL_M + 0.05
     west, south, east, north = floor.buffer(_CONTEXT_M, join_style="mitre").bounds
-    left, low, right, high = house.buffer(wall, join_style="mitre").bounds
+    left, low, right, high = house
     return (max(west, left), max(south, low), min(east, right), min(north, high))
 
 

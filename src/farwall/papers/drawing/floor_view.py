@@ -142,10 +142,11 @@ def _ways_to_say(sheet: Sheet, name: str, head: str, place: BaseGeometry) -> lis
     lettering = sheet.lettering
     ways: list[Words] = []
     for size in (lettering.body, lettering.small):
-        broken = {
+        # A dict and not a set: of ways with as many lines the widest is tried first, every time.
+        broken = dict.fromkeys(
             wrap(name, ((right - left) * share - 3) / lettering.widen, size)
             for share in (0.9, 0.7, 0.5, 0.35)
-        }
+        )
         for lines in sorted((lines for lines in broken if lines), key=len):
             ways.append(sheet.words(lines, size, head=head, head_size=lettering.head))
             ways.append(sheet.words((f"{head} {lines[0]}".strip(), *lines[1:]), size))
@@ -186,12 +187,12 @@ def _free_arrow(sheet: Sheet, shape: shapely.Polygon, start: Point, end: Point) 
     page_shape = shapely.difference(
         sheet.frame.shape(shape), sheet.frame.shape(sheet.scene.storey.dry)
     )
-    boxes = shapely.box(*np.array(sheet.board.taken or [(0.0, 0.0, 0.0, 0.0)]).T)
     shapely.prepare(page_shape)
-    for x, y in ring_around(middle_of(page_shape), start=18, step=9, rings=9):
-        line = shapely.LineString([(x - ahead[0], y - ahead[1]), (x + ahead[0], y + ahead[1])])
+    places = np.array(ring_around(middle_of(page_shape), start=18, step=9, rings=9))
+    lines = np.asarray(shapely.linestrings(np.stack([places - ahead, places + ahead], axis=1)))
+    for line in lines[shapely.contains(page_shape, lines)].tolist():
         around = line.buffer(4)
-        if page_shape.contains(around) and not shapely.intersects(boxes, around).any():
+        if page_shape.contains(around) and not len(sheet.board.boxes_on(around)):
             points = [(px, py) for px, py in line.coords]
             marks.arrow(sheet.svg, points, width=1.3)
             sheet.board.take_line(points, 4)

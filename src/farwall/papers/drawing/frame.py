@@ -9,7 +9,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
-from farwall.papers.svg import number
+from farwall.papers.svg import numbers
 
 
 @dataclass(frozen=True)
@@ -51,9 +51,8 @@ def path_data(shape: BaseGeometry) -> str:
     data = []
     for part in shapely.get_parts(shape).tolist():
         if isinstance(part, shapely.Polygon) and not part.is_empty:
-            for ring in (part.exterior, *part.interiors):
-                points = " ".join(f"{number(x)},{number(y)}" for x, y in ring.coords[:-1])
-                data.append(f"M{points}Z")
+            rings = [shapely.get_coordinates(ring) for ring in (part.exterior, *part.interiors)]
+            data += [f"M{numbers(ring[:-1])}Z" for ring in rings]
     return "".join(data)
 
 

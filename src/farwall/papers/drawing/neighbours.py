@@ -22,7 +22,10 @@ def draw_beyond(sheet: Sheet, field: Field) -> None:
         if other.coat != field.coat or other.order >= field.order:
             continue
         if any(room in storey.room_by_id for room in other.rooms):
-            shape = sheet.frame.shape(storey.floor_of(other))
+            floor = storey.floor_of(other)
+            if not sheet.shows(floor):
+                continue
+            shape = sheet.frame.shape(floor)
             if shape.intersects(view):
                 path = path_data(shape.simplify(0.5))
                 hatch = f"url(#{sheet.svg.ident}-{HATCH})"
@@ -41,7 +44,7 @@ def name_beyond(sheet: Sheet, field: Field) -> None:
     view = shapely.box(left + 4, top + 4, right - 4, low - 4)
     size = sheet.lettering.small
     for room in sheet.scene.storey.rooms:
-        if room.id in named:
+        if room.id in named or not sheet.shows(room.polygon.shape):
             continue
         part = shapely.intersection(frame.shape(room.polygon.shape), view)
         if part.is_empty or part.area < 100:

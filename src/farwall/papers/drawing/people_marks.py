@@ -11,7 +11,7 @@ from farwall.facts.plan import Field
 from farwall.floor.geometry import Point
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.band_lines import centre_line
-from farwall.papers.drawing.board import Words, centres_inside, ring_around
+from farwall.papers.drawing.board import Words, centres_inside, clear_of, ring_around
 from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.ink import INK, WHITE
 from farwall.papers.wall_clock import WallClock
@@ -115,6 +115,6 @@ def _outside(sheet: Sheet, field: Field, words: Words, at: Point) -> list[Point]
     floor = sheet.frame.shape(sheet.scene.storey.floor_of(field))
     around = ring_around(at, start=words.width / 2 + 10, step=8, rings=8)
     near = [centre for centre in around if abs(centre[1] - at[1]) < 60]
-    clear = [centre for centre in near if not floor.intersects(shapely.box(*words.box(centre)))]
-    walls = sheet.walls
-    return sorted(clear, key=lambda centre: walls.intersects(shapely.box(*words.box(centre))))
+    clear = clear_of(floor, words, near)
+    off_walls = set(clear_of(sheet.walls, words, clear))
+    return sorted(clear, key=lambda centre: centre not in off_walls)

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.plan import Field, Plan
-from farwall.floor.geometry import Point
+from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Fixture, Opening, Room, SawCut
+from farwall.papers.drawing.walls import OUTER_WALL_M
 
 _GRID_M = 0.002
 """Bands that touch are one floor: their borders are joined on this grid. For the eye only."""
@@ -38,6 +39,11 @@ class Storey:
         return shapely.union_all([room.polygon.shape for room in self.rooms])
 
     @cached_property
+    def outside(self) -> tuple[float, float, float, float]:
+        """West, south, east and north of the house with its outer walls. [m]"""
+        return self.floor.buffer(OUTER_WALL_M + 0.05, join_style="mitre").bounds
+
+    @cached_property
     def dry(self) -> BaseGeometry:
         """Everything that is kept dry, in one shape. [m]"""
         return shapely.union_all([fixture.polygon.shape for fixture in self.fixtures])
@@ -54,10 +60,14 @@ class Storey:
 
     def _floor_of(self, field: Field) -> BaseGeometry:
         if field.bands:
-            bands = [band.polygon.shape for band in field.bands]
-            return shapely.union_all(bands, grid_size=_GRID_M)
+            return _joined(tuple(band.polygon for band in field.bands))
         rooms = [self.room_by_id[i].polygon.shape for i in field.rooms if i in self.room_by_id]
         return shapely.difference(shapely.union_all(rooms), self.dry)
+
+
+@lru_cache(maxsize=256)  # coats are mostly sprayed in the same bands, and drawn many times
+def _joined(bands: tuple[PolygonGeometry, ...]) -> BaseGeometry:
+    return shapely.union_all([band.shape for band in bands], grid_size=_GRID_M)
 
 
 @dataclass(frozen=True)

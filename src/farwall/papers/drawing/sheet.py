@@ -14,7 +14,7 @@ from farwall.facts.plan import Plan
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Opening
 from farwall.papers.drawing import marks
-from farwall.papers.drawing.board import Board, Box, Words, ring_around
+from farwall.papers.drawing.board import Board, Box, Words, clear_of, ring_around
 from farwall.papers.drawing.frame import Frame
 from farwall.papers.drawing.scene import Scene, middle
 from farwall.papers.drawing.walls import wall_mass
@@ -50,6 +50,13 @@ class Sheet:
     def walls(self) -> BaseGeometry:
         """The walls on the drawing."""
         return self.frame.shape(wall_mass(self.scene.storey.rooms, self.scene.storey.openings))
+
+    def shows(self, shape: BaseGeometry) -> bool:
+        """Whether the box around a shape of the floor [m] reaches into the view."""
+        west, south, east, north = shape.bounds
+        (x0, y1), (x1, y0) = self.frame.at((west, south)), self.frame.at((east, north))
+        left, top, right, low = self.view
+        return x0 <= right and x1 >= left and y0 <= low and y1 >= top
 
     def words(
         self,
@@ -228,5 +235,5 @@ def name_ways_out(
             first += [(x, at[1] + turn * (words.height / 2 + 9)) for turn in (-1, 1, -2, 2)]
         on_page = sheet.frame.shape(floor)
         around = ring_around(at, start=words.height / 2 + 6, step=8, rings=12)
-        first += [c for c in around if not on_page.intersects(shapely.box(*words.box(c)))]
+        first += clear_of(on_page, words, around)
         sheet.write_near(words, at, first=first, leader_from=40)

@@ -80,7 +80,8 @@ def _buy_words(buying: Buying, units: Units) -> str:
 
 def _container(one: Container, units: Units) -> str:
     price = f" at {one.price}" if one.price else ""
-    return plain(f"{one.count} × {volume(one.size_l, units, both=False)} {one.stain}{price}")
+    number, unit = volume(one.size_l, units, both=False).split()
+    return plain(f"{one.count} × {float(number):g} {unit} {one.stain}{price}")
 
 
 def _gate_words(plan: Plan, buying: Buying) -> list[str]:

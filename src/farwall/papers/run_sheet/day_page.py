@@ -10,7 +10,7 @@ import shapely
 from farwall.facts.plan import Field, Plan, StopKind
 from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.grounds import rank_words, weightiest
-from farwall.papers.lettering import PAPER_LETTERING, wrap
+from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.margins import PaperSize
 from farwall.papers.run_sheet.names import (
@@ -34,7 +34,7 @@ _HEADING_PT, _GROUND_PT, _LEGEND_PT = 20.0, 26.0, 40.0
 _FEW_GROUNDS = 5
 _MUCH_LARGER = 1.15
 _LINE_PT, _ROW_PT, _COAT_PT, _TABLE_HEAD_PT = 11.6, 11.8, 22.0, 18.0
-_ROOMS_WIDTH_PT = 104.0
+_ROOMS_WIDTH_PT, _SPAN_WIDTH_PT = 104.0, 66.0
 _STOP_WORDS: dict[StopKind, str] = {
     "door": "door", "cased": "frame", "outside": "sill", "saw cut": "saw cut",
 }  # fmt: skip
@@ -74,8 +74,10 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
     """What the day's page says and shows."""
     clock = plan_clock(plan, units)
     layout = _layout(plan, size)
+    spans = _spans_are_short(plan, clock)
     return {
         "title": "The day",
+        "spans": spans,
         "layout": layout.name,
         "job": plain(job_name),
         "under": plain(_under(plan, units, clock)),
@@ -92,7 +94,7 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
         "coats": [
             {
                 "name": plain(coat_words(plan, coat)),
-                "rows": [_row(plan, f, units, clock) for f in _in_order(plan, coat)],
+                "rows": [_row(plan, f, units, clock, spans=spans) for f in _in_order(plan, coat)],
                 "waits": plain(_waits(plan, coat, clock)),
             }
             for coat in coat_ids(plan)
@@ -160,13 +162,24 @@ def _under(plan: Plan, units: Units, clock: WallClock) -> str:
     return f"{clock.day()} · {area(total, units)} in {len(first)} fields · {coats}"
 
 
-def _row(plan: Plan, field: Field, units: Units, clock: WallClock) -> dict[str, Any]:
+def _spans_are_short(plan: Plan, clock: WallClock) -> bool:
+    """Whether begin and end of every field fit beside the rooms' names."""
+    spans = [clock.span(field.start_min, field.end_min) for field in plan.fields]
+    widths = [text_width(span, PAPER_LETTERING.small) for span in spans]
+    return max(widths, default=0.0) <= _SPAN_WIDTH_PT
+
+
+def _row(
+    plan: Plan, field: Field, units: Units, clock: WallClock, *, spans: bool
+) -> dict[str, Any]:
     spare = field.open_time_min.low - field.peak_age_min
     litres = sum(band.litres for band in field.bands)
     return {
         "number": str(numbers(plan)[field.id]),
         "rooms": plain(field_rooms(plan, field)),
-        "clock": clock.span(field.start_min, field.end_min),
+        "clock": clock.span(field.start_min, field.end_min)
+        if spans
+        else clock.time(field.start_min),
         "volume": volume(litres, units),
         "verdict": verdict_words(plan, field),
         "good": fits(plan, field),

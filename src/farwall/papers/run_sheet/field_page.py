@@ -20,7 +20,7 @@ from farwall.papers.run_sheet.tick_rows import marks_as_set, tick_rows
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
 from farwall.papers.wall_ticks import wall_ticks
-from farwall.papers.words import area, length, listed, room_names, volume
+from farwall.papers.words import area, length, listed, room_names, unbroken, volume
 
 _NAMES_PT = 190.0
 """Room for the rooms on the way out: the foot of the page has one line for them."""
@@ -59,7 +59,8 @@ def _page(
     grounds: Sequence[Storey],
 ) -> dict[str, Any]:
     head = _head(plan, field, buying, units, clock)
-    runs = wall_ticks(plan, field)
+    # A field that must be planned again gets other bands: nobody is to tick these.
+    runs = () if head["stop"] else wall_ticks(plan, field)
     rows = tick_rows(runs, units)
     words = FieldWords(
         title=head["title"],
@@ -67,8 +68,8 @@ def _page(
         thirsty=head["thirsty"],
         stop=head["stop"],
         remedies=head["remedies"],
-        points=[plain(point) for point in field_points(plan, field, units, clock)],
-        why=[plain(line) for line in _why(field, units)],
+        points=[plain(unbroken(point)) for point in field_points(plan, field, units, clock)],
+        why=[] if head["stop"] else [plain(line) for line in _why(field, units)],
         ticks=marks_as_set(rows),
     )
     layout = field_layout(plan, field, words, size=size, grounds=grounds)
@@ -118,7 +119,7 @@ def _head(
     return {
         "title": plain(field_rooms(plan, field)),
         "clock": clock.span(field.start_min, field.end_min) if possible else "",
-        "needs": plain(". ".join(needs) + "."),
+        "needs": plain(unbroken(". ".join(needs) + ".")),
         "thirsty": plain(_thirsty(gate.thirsty if gate and possible else (), units)),
         "stop": [] if fits(plan, field) else [plain(line) for line in _stop(field)],
         "remedies": [
@@ -170,7 +171,7 @@ def _band_row(band: Band, units: Units, clock: WallClock) -> list[str]:
     gallons = volume(band.litres, "us", both=False).removesuffix(" gal")
     litres = volume(band.litres, "metric", both=False).removesuffix(" L")
     first, second = (gallons, litres) if units == "us" else (litres, gallons)
-    return [str(band.order), clock.time(band.start_min), first, second]
+    return [str(band.order), clock.bare(band.start_min), first, second]
 
 
 def _why(field: Field, units: Units) -> list[str]:
@@ -183,10 +184,9 @@ def _why(field: Field, units: Units) -> list[str]:
     if rests:
         edge += f" Budget: {rests}; likely {budget.likely:.0f}, at most {budget.high:.0f}."
     swept = (
-        f"Swept-floor figure: a front of {length(field.equivalent_front_m, units)}; no order of a "
-        f"swept floor does better than {length(field.bound_m, units)}. That bound assumes bands "
-        "of this width swept without walks or refills; the walked path bends, so the minutes "
-        "above count."
+        f"For the office: the live front counts as {length(field.equivalent_front_m, units)} long; "
+        f"in bands of this width, without walks or refills, no order keeps it under "
+        f"{length(field.bound_m, units)}. On site the minutes count."
     )
     return [edge, swept]
 
@@ -194,8 +194,12 @@ def _why(field: Field, units: Units) -> list[str]:
 def _way_words(plan: Plan, field: Field) -> str:
     way = way_of(plan, field)
     outside = {exit_.opening for exit_ in plan.inputs.exits}
+    own = [o for o in plan.inputs.openings if o.id in outside and {*o.rooms} & {*field.rooms}]
+    if own and way not in own:
+        return "Straight to the nearest way out, over wet floor. Eyewash at: "
     if way is None or way.id in outside or not way.rooms:
         return "Straight to the way out, over wet floor. Eyewash at: "
     beyond = [room for room in way.rooms if room not in field.rooms]
-    names = clipped(listed(room_names(plan, beyond)), _NAMES_PT, PAPER_LETTERING.body)
+    first_names = [name.split(" + ")[0] for name in room_names(plan, beyond)]
+    names = clipped(listed(first_names), _NAMES_PT, PAPER_LETTERING.body)
     return f"Straight through {names} to the way out, over wet floor. Eyewash at: "

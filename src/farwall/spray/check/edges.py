@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import repeat
 
 import numpy as np
 import shapely
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from farwall.spray.check.nearest import Leg, Oldest, legs_of, oldest_on, reach_of
-from farwall.spray.check.nouns import TIME_MIN, Band, Fault, Field, PlanRead
+from farwall.spray.check.nearest import Oldest, legs_of, oldest_on, reach_of
+from farwall.spray.check.nouns import HAIR, TIME_MIN, Band, Fault, Field, PlanRead
 from farwall.spray.check.world import World
 
 MEET_M = 0.005
@@ -21,6 +21,8 @@ TOUCH_M = 0.0005
 """Bands that a file's rounding alone sets apart are not further from each other."""
 SHORT_M = 0.015
 """What is shorter than this is two corners that touch, not an edge."""
+PART_M = 0.1
+"""An edge is bounded in parts no longer than this."""
 WALL_M = 0.001
 """An edge that meets a band across a wall is nearer to the wall than to the band: so much more."""
 
@@ -34,14 +36,17 @@ class Edge:
     line: BaseGeometry
 
     @property
+    def at_most(self) -> float:
+        """No place of it is older: from one band's first moment to the other's last."""
+        one, other = self.later.path[:, 2], self.earlier.path[:, 2]
+        return float(max(one.max() - other.min(), other.max() - one.min()))
+
+    @property
     def straight(self) -> NDArray[np.float64]:
         """Its straight pieces, as rows of two points."""
-        pieces = [
-            piece
-            for part in shapely.get_parts(self.line)
-            for piece in pairwise(shapely.get_coordinates(part))
-        ]
-        return np.array(pieces)
+        points, part = shapely.get_coordinates(shapely.get_parts(self.line), return_index=True)
+        same = part[:-1] == part[1:]
+        return np.stack([points[:-1][same], points[1:][same]], axis=1)
 
 
 def edges_of(bands: Sequence[Band], world: World) -> list[Edge]:
@@ -116,12 +121,13 @@ def oldest_seams(field: Field, edges: Sequence[Edge]) -> list[Seam]:
     limit = field.open_low_min + TIME_MIN
     worst: dict[Edge, Oldest] = {}
     peak = -1.0
-    for bound, edge, piece, legs in sorted(_bounded(edges), key=lambda row: -row[0]):
+    for piece in sorted(_telling(edges, limit), key=lambda piece: -piece.at_most):
+        edge, bound = piece.edge, piece.at_most
         if bound < min(peak, limit):
             break
         if bound <= peak and edge in worst and bound <= worst[edge].age_min:
             continue
-        found = oldest_on(piece, *legs)
+        found = piece.oldest()
         peak = max(peak, found.age_min)
         if edge not in worst or found.age_min > worst[edge].age_min:
             worst[edge] = found
@@ -129,25 +135,66 @@ def oldest_seams(field: Field, edges: Sequence[Edge]) -> list[Seam]:
     return sorted(seams, key=lambda seam: -seam.oldest.age_min)
 
 
-_Bounded = tuple[float, Edge, NDArray[np.float64], tuple[list[Leg], list[Leg]]]
+def _telling(edges: Sequence[Edge], limit: float) -> list[_Piece]:
+    """The pieces that may be the oldest of their edge, and reach the peak or the limit."""
+    found: list[_Piece] = []
+    reached = 0.0
+    for edge in sorted(edges, key=lambda edge: -edge.at_most):
+        if edge.at_most < min(reached, limit) - HAIR:
+            break
+        pieces = list(_bounded(edge))
+        own = max((piece.at_least for piece in pieces), default=0.0)
+        reached = max(reached, own)
+        found += [piece for piece in pieces if piece.at_most >= own - HAIR]
+    return [piece for piece in found if piece.at_most >= min(reached, limit) - HAIR]
 
 
-def _bounded(edges: Sequence[Edge]) -> Iterator[_Bounded]:
-    """Each straight piece with a bound on its age from above and the legs that matter."""
-    for edge in edges:
-        pieces = edge.straight
-        later, earlier = reach_of(pieces, edge.later.path), reach_of(pieces, edge.earlier.path)
-        bounds = np.maximum(
-            later.latest() - earlier.earliest(), earlier.latest() - later.earliest()
-        )
-        all_later, all_earlier = legs_of(edge.later.path), legs_of(edge.earlier.path)
-        for row, bound in enumerate(bounds.tolist()):
-            legs = (_kept(all_later, later.may[row]), _kept(all_earlier, earlier.may[row]))
-            yield bound, edge, pieces[row], legs
+@dataclass(frozen=True, eq=False)
+class _Piece:
+    """A straight piece of an edge; the greatest age on it lies between two bounds."""
+
+    at_most: float
+    at_least: float
+    edge: Edge
+    ends: NDArray[np.float64]
+    may_later: NDArray[np.bool_]
+    may_earlier: NDArray[np.bool_]
+
+    def oldest(self) -> Oldest:
+        later = legs_of(self.edge.later.path, only=self.may_later)
+        return oldest_on(self.ends, later, legs_of(self.edge.earlier.path, only=self.may_earlier))
 
 
-def _kept(legs: list[Leg], may: NDArray[np.bool_]) -> list[Leg]:
-    return [legs[index] for index in np.flatnonzero(may)]
+def _bounded(edge: Edge) -> Iterator[_Piece]:
+    """Each straight piece with the bounds on its age and the legs that matter.
+
+    The bounds are those of its parts, each so short that they lie close together.
+    """
+    pieces = edge.straight
+    parts, first = _parts(pieces)
+    later, earlier = reach_of(parts, edge.later.path), reach_of(parts, edge.earlier.path)
+    most = np.maximum(later.latest() - earlier.earliest(), earlier.latest() - later.earliest())
+    least = np.maximum(later.first - earlier.last, earlier.first - later.last).max(axis=1)
+    yield from map(
+        _Piece,
+        np.maximum.reduceat(most, first).tolist(),
+        np.maximum.reduceat(least, first).tolist(),
+        repeat(edge),
+        pieces,
+        np.logical_or.reduceat(later.may, first),
+        np.logical_or.reduceat(earlier.may, first),
+    )
+
+
+def _parts(pieces: NDArray[np.float64]) -> tuple[NDArray[np.float64], NDArray[np.intp]]:
+    """Straight pieces cut into parts of at most `PART_M`, and where the parts of each begin."""
+    way = pieces[:, 1] - pieces[:, 0]
+    counts = np.ceil(np.hypot(*way.T) / PART_M).astype(int).clip(1)
+    first = np.concatenate([[0], np.cumsum(counts)[:-1]])
+    number = np.arange(counts.sum()) - np.repeat(first, counts)
+    shares = np.stack([number, number + 1], axis=1) / np.repeat(counts, counts)[:, None]
+    start, way = np.repeat(pieces[:, :1], counts, axis=0), np.repeat(way, counts, axis=0)
+    return start + shares[:, :, None] * way[:, None, :], first
 
 
 def seams_by_field(plan: PlanRead, edges: Sequence[Edge]) -> dict[str, list[Seam]]:

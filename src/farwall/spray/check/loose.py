@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from itertools import chain
 from typing import TypeGuard
 
 import numpy as np
@@ -148,14 +149,15 @@ class At:
 
 def _plain(value: object, limits: Limits) -> TypeGuard[list[Row]]:
     """Whether a list holds nothing but good rows: the quick way for long paths."""
-    return isinstance(value, list | tuple) and all(
-        isinstance(row, list | tuple)
-        and len(row) == len(limits)
+    return (
+        isinstance(value, list | tuple)
+        and {*map(type, value)} <= {list, tuple}
+        and {*map(len, value)} == {len(limits)}
+        and {*map(type, chain.from_iterable(value))} <= {float, int}
         and all(
-            type(number) in {float, int} and -limit <= number <= limit
-            for number, limit in zip(row, limits, strict=True)
+            all(map(limit.__ge__, map(abs, column)))
+            for limit, column in zip(limits, zip(*value, strict=True), strict=True)
         )
-        for row in value
     )
 
 

@@ -58,10 +58,11 @@ class Oldest:
     met_min: float
 
 
-def legs_of(path: Path) -> list[Leg]:
-    """The legs of a path; one of no length is a wait."""
+def legs_of(path: Path, *, only: NDArray[np.bool_] | slice = slice(None)) -> list[Leg]:
+    """The legs of a path that `only` marks, all without it; one of no length is a wait."""
     found = []
-    for (x0, y0, t0), (x1, y1, t1) in pairwise(path.tolist()):
+    ends = zip(path[:-1][only].tolist(), path[1:][only].tolist(), strict=True)
+    for (x0, y0, t0), (x1, y1, t1) in ends:
         length = hypot(x1 - x0, y1 - y0)
         ex, ey = ((x1 - x0) / length, (y1 - y0) / length) if length else (0.0, 0.0)
         found.append(Leg(x0, y0, ex, ey, length, t0, t1))
@@ -70,11 +71,17 @@ def legs_of(path: Path) -> list[Leg]:
 
 @dataclass(frozen=True, eq=False)
 class Reach:
-    """For each edge and each leg: whether it may be nearest, and its moments at both ends."""
+    """For each edge and each leg: whether it may be nearest, and its moments at both ends.
+
+    `first` and `last` are for each edge the moments of its start, end and
+    middle: a place passed more than once has a first and a last one.
+    """
 
     may: NDArray[np.bool_]
     early: Array
     late: Array
+    first: Array
+    last: Array
 
     def earliest(self) -> Array:
         """A bound from below on every edge's moments."""
@@ -93,15 +100,18 @@ def reach_of(edges: Array, path: Path) -> Reach:
     """
     start, end = edges[:, 0], edges[:, 1]
     half = np.hypot(*(end - start).T)[:, None] / 2
-    from_start, t_start = _to_legs(start, path)
-    from_end, t_end = _to_legs(end, path)
-    from_middle, _ = _to_legs((start + end) / 2, path)
-    surely_within = np.maximum(from_start, from_end).min(axis=1, keepdims=True)
+    away, moments = _to_legs(np.stack([start, end, (start + end) / 2]), path)
+    surely_within = np.maximum(away[0], away[1]).min(axis=1, keepdims=True)
     wait = np.hypot(*np.diff(path[:, :2], axis=0).T) == 0
+    early = np.where(wait, path[:-1, 2], moments)
+    late = np.where(wait, path[1:, 2], moments)
+    tied = away <= away.min(axis=2, keepdims=True) + 2 * TIE_M
     return Reach(
-        may=from_middle - half <= surely_within + 1e-6,
-        early=np.where(wait, path[:-1, 2], np.minimum(t_start, t_end)),
-        late=np.where(wait, path[1:, 2], np.maximum(t_start, t_end)),
+        may=away[2] - half <= surely_within + 1e-6,
+        early=np.minimum(early[0], early[1]),
+        late=np.maximum(late[0], late[1]),
+        first=np.where(tied, early, np.inf).min(axis=2).T,
+        last=np.where(tied, late, -np.inf).max(axis=2).T,
     )
 
 
@@ -109,11 +119,11 @@ def _to_legs(points: Array, path: Path) -> tuple[Array, Array]:
     """Distance from each point to each leg, and the moment at its nearest place."""
     start, way = path[:-1, :2], np.diff(path[:, :2], axis=0)
     square = np.maximum((way**2).sum(axis=1), 1e-300)
-    away = points[:, None, :] - start[None, :, :]
-    share = np.clip((away * way).sum(axis=2) / square, 0.0, 1.0)
-    gap = away - share[:, :, None] * way
+    away = points[..., None, :] - start
+    share = np.clip((away * way).sum(axis=-1) / square, 0.0, 1.0)
+    gap = away - share[..., None] * way
     moments = path[:-1, 2] + share * np.diff(path[:, 2])
-    return np.hypot(gap[:, :, 0], gap[:, :, 1]), moments
+    return np.hypot(gap[..., 0], gap[..., 1]), moments
 
 
 def oldest_on(edge: Array, later: list[Leg], earlier: list[Leg]) -> Oldest:

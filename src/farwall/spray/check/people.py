@@ -86,13 +86,24 @@ class Person:
 
     @cached_property
     def lines(self) -> NDArray[np.object_]:
-        """The legs as lines."""
+        """The legs as lines, each wait as a point.
+
+        The index of GEOS finds nothing near a line of no length (seen with 3.14).
+        """
         ends = np.array([[leg.row0[:2], leg.row1[:2]] for leg in self.legs])
-        return np.asarray(shapely.linestrings(ends))
+        waits = (ends[:, 0] == ends[:, 1]).all(axis=1)
+        ways = np.asarray(shapely.linestrings(ends))
+        ways[waits] = shapely.points(ends[waits, 0])
+        return ways
+
+    @cached_property
+    def moments(self) -> NDArray[np.float64]:
+        """The first and the last moment of each leg, in rows."""
+        return np.array([[leg.row0[2], leg.row1[2]] for leg in self.legs])
 
     @cached_property
     def _ends(self) -> NDArray[np.float64]:
-        return np.maximum.accumulate([leg.ends for leg in self.legs])
+        return np.maximum.accumulate(self.moments[:, 1])
 
     def at(self, minute: float) -> tuple[float, float]:
         """Where the person is at a moment."""
@@ -101,7 +112,8 @@ class Person:
 
     def during(self, start: float, end: float) -> list[Leg]:
         """The legs that share some time with a stretch, a moment being the shortest one."""
-        return [leg for leg in self.legs if leg.begins <= end and leg.ends >= start]
+        shared = (self.moments[:, 0] <= end) & (self.moments[:, 1] >= start)
+        return [self.legs[index] for index in np.flatnonzero(shared)]
 
 
 def _moved(row: NDArray[np.float64], minute: float) -> NDArray[np.float64]:

@@ -8,7 +8,7 @@ the test on each part is exact.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import inf
@@ -17,6 +17,7 @@ import numpy as np
 import shapely
 
 from farwall.spray.check.nouns import (
+    BODY_M,
     CLEAR_M,
     HAIR,
     PLACE_M,
@@ -94,10 +95,11 @@ def trodden(plan: PlanRead, world: World, people: tuple[Person, ...]) -> Iterato
     if not bands:
         return
     dry = dry_moments(plan)
-    shapes = np.array([band.shape for band in bands])
     for person in people:
-        near = shapely.STRtree(person.lines).query(shapes, predicate="dwithin", distance=CLEAR_M)
-        steps = (_Step(bands[b], person.legs[leg], dry[bands[b].coat]) for b, leg in near.T)
+        steps = (
+            _Step(bands[band], person.legs[leg], dry[bands[band].coat])
+            for band, leg in _near_while_wet(bands, dry, person)
+        )
         first: dict[Piece, tuple[float, _Step]] = {}
         for step in steps:
             moment = step.first_touch()
@@ -105,6 +107,22 @@ def trodden(plan: PlanRead, world: World, people: tuple[Person, ...]) -> Iterato
                 first[step.leg.piece] = (moment, step)
         for moment, step in first.values():
             yield step.fault(person.who, moment, world)
+
+
+def _near_while_wet(
+    bands: Sequence[Band], dry: Mapping[str, float], person: Person
+) -> Iterator[tuple[int, int]]:
+    """Bands and legs, by number, that come close to one another while the band is wet."""
+    shapes = np.array([band.shape for band in bands])
+    begun = np.array([band.begins for band in bands])
+    dried = np.array([dry[band.coat] for band in bands])
+    around = shapely.bounds(shapes) + np.array([-1, -1, 1, 1]) * BODY_M
+    band, leg = shapely.STRtree(person.lines).query(shapely.box(*around.T))
+    begins, ends = person.moments[leg].T
+    wet = np.maximum(begins, begun[band]) <= np.minimum(ends, dried[band])
+    band, leg = band[wet], leg[wet]
+    close = shapely.dwithin(person.lines[leg], shapes[band], CLEAR_M)
+    yield from zip(band[close].tolist(), leg[close].tolist(), strict=True)
 
 
 @dataclass(frozen=True, eq=False)
