@@ -6,6 +6,7 @@ import json
 
 import pytest
 
+from farwall.bench.growth import Growth
 from farwall.bench.score import FieldScore, Score
 from farwall.cli.main import main
 from farwall.readers.job_json import read_job
@@ -112,6 +113,16 @@ def test_growth_prints_a_line_a_size_and_stops_where_patience_ends(bench):
     assert code == 0
     assert "not done in 0.01 s" in out
     assert "Larger houses were not tried." in out
+
+
+def test_a_house_of_growth_on_which_the_planner_breaks_off_ends_with_1(bench, monkeypatch):
+    def grow(rooms, *, patience_s):
+        return Growth(rooms, faults=("house of 5: the planner broke off: MemoryError",))
+
+    monkeypatch.setattr("farwall.bench.growth.grow", grow)
+    code, out, _ = bench("--set", "growth")
+    assert code == 1
+    assert "WRONG  house of 5: the planner broke off" in out
 
 
 def test_real_plans_that_cannot_be_read_are_listed(bench, pretend, tmp_path):

@@ -13,7 +13,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from time import perf_counter
+from pathlib import Path
+from time import process_time
+from traceback import extract_tb
 
 from farwall.bench.nouns import Case
 from farwall.errors import Unanswerable
@@ -26,12 +28,15 @@ from farwall.spray.check import check_plan, replay_ages
 UNDERCUT = 1e-6
 """A front this share below its bound is a failure of the bound (or of the front)."""
 
+_OURS = "farwall"
+
 
 @dataclass(frozen=True)
 class FieldScore:
     """One field of the first coat. `ratio` and `realised` are None where they would mean nothing.
 
-    `seconds` is what the whole case took to plan, told with its first field.
+    `seconds` of the processor are what the whole case took to plan, told with its first
+    field: they depend less than those of the clock on what else the machine does.
     """
 
     case: str
@@ -92,15 +97,15 @@ class Score:
 
 def score(case: Case, *, planner: Callable[[Job], Plan] = plan_job) -> Score:
     """Plan a case, time it, have it replayed."""
-    start = perf_counter()
+    start = process_time()
     try:
         plan = planner(case.job)
     except Unanswerable as no:
-        return Score(case.name, perf_counter() - start, unplanned=no.reason)
+        return Score(case.name, process_time() - start, unplanned=no.reason)
     except Exception as error:  # a bench of a broken planner goes on with the next floor
-        what = f"the planner broke off: {type(error).__name__}: {error}"
-        return Score(case.name, perf_counter() - start, broke=what)
-    seconds = perf_counter() - start
+        what = f"the planner broke off{_where(error)}: {type(error).__name__}: {error}"
+        return Score(case.name, process_time() - start, broke=what)
+    seconds = process_time() - start
     document = plan_to_dict(plan)
     ages = replay_ages(document)
     first = [field for field in plan.fields if field.coat == plan.inputs.coats[0].id]
@@ -110,6 +115,17 @@ def score(case: Case, *, planner: Callable[[Job], Plan] = plan_job) -> Score:
         for number, field in enumerate(first)
     )  # fmt: skip
     return Score(case.name, seconds, rows, _faults(plan, document), plan=plan)
+
+
+def _where(error: Exception) -> str:
+    """The last line of ours that it passed through: layer, file and number."""
+    own = [
+        frame for frame in extract_tb(error.__traceback__) if _OURS in Path(frame.filename).parts
+    ]
+    if not own:
+        return ""
+    file = Path(own[-1].filename)
+    return f" in {file.parent.name}/{file.name}:{own[-1].lineno}"
 
 
 def _row(

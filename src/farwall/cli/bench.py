@@ -23,8 +23,8 @@ _EPILOG = (
     "undercut, E·w/R the age of the oldest edge by bands of width w at spray rate R, replay the "
     "age that the independent checker finds on the walked path. A front below its bound stops the "
     "bench, and it ends with exit 1; so do faults of the checker other than dead edges in fields "
-    "that say themselves that they do not hold. Times are printed and judge nothing. "
-    "docs/bench-spray.md tells how the floors were made."
+    "that say themselves that they do not hold. Times are seconds of the processor "
+    "and judge nothing. docs/bench-spray.md tells how the floors were made."
 )
 
 
@@ -215,7 +215,7 @@ class _Bench:
             found.append(one)
             self.say([growth_line(one)])
             self.wrong += len(one.faults)
-            if one.plan_s is None and not one.broke:
+            if one.plan_s is None:
                 self.say(["Larger houses were not tried."])
                 break
         self.document["growth"] = [asdict(one) for one in found]
