@@ -23,6 +23,7 @@ COMMANDS = {
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
     "check": "replay a plan on the floor and say what is wrong with it",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
+    "bench": "score the planner on floors that are always the same",
     "schema": "the JSON Schema of a job or a plan",
 }
 

@@ -93,15 +93,9 @@ def rectangle_m(floor: shapely.Polygon, angle: float, depth_m: float) -> float:
             run = np.minimum.accumulate(high[first:])
             run = run[: np.count_nonzero(run)]
             if len(run):
-                length = (np.arange(len(run)) + 1) * deep
-                best = max(
-                    best,
-                    float(
-                        front_of_rectangle_m(
-                            np.asarray(run * wide, dtype=float), length, depth_m
-                        ).max()
-                    ),
-                )
+                one = np.asarray(run * wide, dtype=float)
+                other = np.asarray((np.arange(len(run)) + 1) * deep, dtype=float)
+                best = max(best, float(front_of_rectangle_m(one, other, depth_m).max()))
     return best
 
 

@@ -286,7 +286,9 @@ def _scan(places: Lattice, step: tuple[int, int], here: Ints, there: Ints) -> Sc
     breaks = np.concatenate([[0], follows[order[:-1]] != order[1:]])
     length = float(np.hypot(dx, dy)) * places.grid.step_m
     return Scan(
-        order, np.asarray(np.cumsum(breaks) * _APART, dtype=float), np.arange(len(places)) * length
+        order,
+        np.asarray(np.cumsum(breaks) * _APART, dtype=float),
+        np.asarray(np.arange(len(places)) * length, dtype=float),
     )
 
 

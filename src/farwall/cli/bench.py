@@ -1,0 +1,230 @@
+"""`farwall bench spray`: what the planner makes of floors that are always the same."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from collections.abc import Iterable
+from dataclasses import asdict, dataclass, field
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from farwall.errors import Mistake, Refused
+
+if TYPE_CHECKING:
+    from farwall.bench.nouns import Case
+    from farwall.bench.score import Score
+
+_DONE, _WRONG = 0, 1
+_LEAST_ROOMS = 5
+_SETS = ("shapes", "houses", "real", "growth")
+_EPILOG = (
+    "E is the equivalent front of a field's bands in metres, the bound what no sweep of it can "
+    "undercut, E·w/R the age of the oldest edge by bands of width w at spray rate R, replay the "
+    "age that the independent checker finds on the walked path. A front below its bound stops the "
+    "bench, and it ends with exit 1; so do faults of the checker other than dead edges in fields "
+    "that say themselves that they do not hold. Times are seconds of the processor "
+    "and judge nothing. docs/bench-spray.md tells how the floors were made."
+)
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """The words that `farwall bench` takes."""
+    parser.epilog = _EPILOG
+    parser.add_argument("what", choices=["spray"], help="the spray plan: fields, bands, walks")
+    parser.add_argument(
+        "--set",
+        dest="sets",
+        choices=[*_SETS, "all"],
+        default="shapes",
+        help="shapes: awkward floors of one field (the default); houses: twenty invented ones, "
+        "with habits of the trade beside them; real: plans that can be read today; growth: houses "
+        "of 5 to 200 rooms, each in a process of its own",
+    )
+    parser.add_argument("--only", metavar="NAME", help="only this shape, house or plan")
+    parser.add_argument(
+        "--plans", metavar="DIR", type=Path, help="a folder of real plans, read where they lie"
+    )
+    parser.add_argument(
+        "--most", metavar="ROOMS", type=int, default=200, help="the largest house of growth"
+    )
+    parser.add_argument(
+        "--patience",
+        metavar="SECONDS",
+        type=float,
+        default=300.0,
+        help="after so long a house of growth is given up, and larger ones with it (default 300)",
+    )
+    parser.add_argument(
+        "--keep-going",
+        action="store_true",
+        help="do not stop at a front below its bound; the exit stays 1",
+    )
+    parser.add_argument(
+        "--jobs", metavar="DIR", type=Path, help="plan nothing: write the jobs there as files"
+    )
+    parser.add_argument("--json", action="store_true", help="print one JSON document")
+
+
+def run(options: argparse.Namespace) -> int:
+    """Exit code 1 when a front undercuts its bound, a plan has faults, or the planner breaks."""
+    _insist(options)
+    bench = _Bench(
+        quiet=options.json or options.jobs is not None,
+        keep_going=options.keep_going,
+    )
+    wanted = _SETS if options.sets == "all" else (options.sets,)
+    cases = {name: _cases(name, options.plans, bench) for name in wanted if name != "growth"}
+    if options.only is not None:
+        cases = _only(options.only, cases)
+    if options.jobs is not None:
+        return _write_jobs(options.jobs, [one for each in cases.values() for one in each])
+    for name, each in cases.items():
+        if not bench.stopped:
+            bench.score_set(name, each)
+    if "growth" in wanted and options.only is None and not bench.stopped:
+        bench.grow(options.most, options.patience)
+    bench.close()
+    if options.json:
+        print(json.dumps(bench.document, ensure_ascii=False))
+    return _WRONG if bench.wrong else _DONE
+
+
+def _insist(options: argparse.Namespace) -> None:
+    mistakes = []
+    if options.plans is not None and options.sets not in {"real", "all"}:
+        mistakes.append(Mistake("--plans", "it goes with --set real.", "Add that."))
+    if options.most < _LEAST_ROOMS:
+        mistakes.append(Mistake("--most", f"the smallest house has {_LEAST_ROOMS} rooms."))
+    if mistakes:
+        raise Refused(*mistakes)
+
+
+def _cases(name: str, plans: Path | None, bench: _Bench) -> tuple[Case, ...]:
+    if name == "shapes":
+        from farwall.bench.nouns import shape_case
+        from farwall.bench.shapes import SHAPES
+
+        return tuple(shape_case(shape) for shape in SHAPES.values())
+    if name == "houses":
+        from farwall.bench.houses import houses
+
+        return houses()
+    from farwall.bench.real_plans import real_cases
+    from farwall.bench.words import unread_lines
+
+    cases, unread = real_cases(plans)
+    bench.document["not_read"] = [asdict(one) for one in unread]
+    bench.unread = unread_lines(unread)
+    return cases
+
+
+def _only(name: str, cases: dict[str, tuple[Case, ...]]) -> dict[str, tuple[Case, ...]]:
+    from difflib import get_close_matches
+
+    found = {key: tuple(one for one in each if one.name == name) for key, each in cases.items()}
+    found = {key: each for key, each in found.items() if each}
+    if not found:
+        known = [one.name for each in cases.values() for one in each]
+        near = get_close_matches(name, known, n=3)
+        there = f"Did you mean {' or '.join(near)}?" if near else "`--jobs DIR` writes them all."
+        raise Refused(Mistake("--only", f"the set has no floor “{name}”.", there))
+    return found
+
+
+def _write_jobs(folder: Path, cases: list[Case]) -> int:
+    from farwall.readers.job_json import job_to_text
+
+    folder.mkdir(parents=True, exist_ok=True)
+    for case in cases:
+        name = "-".join(case.name.replace(",", " ").split()) + ".json"
+        (folder / name).write_text(job_to_text(case.job), encoding="utf-8")
+    print(f"{len(cases)} jobs are in {folder}.")
+    return _DONE
+
+
+@dataclass
+class _Bench:
+    """What was found so far, for the screen and for the document."""
+
+    quiet: bool
+    keep_going: bool
+    document: dict[str, object] = field(default_factory=dict)
+    unread: list[str] = field(default_factory=list)
+    wrong: int = 0
+    stopped: bool = False
+
+    def say(self, lines: Iterable[str]) -> None:
+        """Print at once: a person watches."""
+        for line in lines:
+            if not self.quiet:
+                print(line, flush=True)
+
+    def score_set(self, name: str, cases: tuple[Case, ...]) -> None:
+        """Score the cases of a set one by one, then say what they came to."""
+        from farwall.bench.score import score
+        from farwall.bench.summary import summary
+        from farwall.bench.words import heading, score_lines, summary_lines
+
+        self.say([*([""] if self.document.keys() - {"not_read"} else []), f"Set: {name}"])
+        if name == "real":
+            self.say(self.unread)
+        self.say([heading()])
+        scores = []
+        for case in cases:
+            found = score(case)
+            scores.append(found)
+            self.say(score_lines(found))
+            self.wrong += len(found.failures)
+            if not self.keep_going and any(one.undercuts for one in found.fields):
+                self.stopped = True
+                break
+        told = summary(scores)
+        self.say(summary_lines(told))
+        self.document[name] = {
+            "fields": [asdict(one) for each in scores for one in each.fields],
+            "summary": asdict(told),
+        }
+        if name == "houses" and not self.stopped:
+            self._habits(cases, scores)
+
+    def _habits(self, cases: tuple[Case, ...], scores: list[Score]) -> None:
+        from farwall.bench.habits import extra_gallon, largest_last
+        from farwall.bench.words import habit_lines
+
+        planned = [
+            (case, found.plan) for case, found in zip(cases, scores, strict=True) if found.plan
+        ]
+        last = [largest_last(case, plan) for case, plan in planned]
+        gallons = [extra_gallon(case, plan) for case, plan in planned]
+        self.say(habit_lines(last, gallons))
+        self.document["habits"] = {
+            "largest_last": [asdict(one) for one in last],
+            "extra_gallon": [asdict(one) for one in gallons],
+        }
+
+    def grow(self, most: int, patience_s: float) -> None:
+        """The table of growth, up to `most` rooms."""
+        from farwall.bench.growth import SIZES, grow
+        from farwall.bench.words import growth_heading, growth_line
+
+        self.say(["", "Set: growth", growth_heading()])
+        found = []
+        for rooms in [size for size in SIZES if size <= most]:
+            one = grow(rooms, patience_s=patience_s)
+            found.append(one)
+            self.say([growth_line(one)])
+            self.wrong += len(one.faults)
+            if one.plan_s is None:
+                self.say(["Larger houses were not tried."])
+                break
+        self.document["growth"] = [asdict(one) for one in found]
+
+    def close(self) -> None:
+        """Say plainly when something must not be."""
+        self.document["wrong"] = self.wrong
+        self.document["stopped"] = self.stopped
+        if self.stopped:
+            self.say(["", "Stopped: a front cannot be below its bound. --keep-going goes on."])
+        if self.wrong:
+            self.say([f"{self.wrong} WRONG, see above."])
