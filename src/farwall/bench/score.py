@@ -95,7 +95,12 @@ class Score:
         return (*under, *faults, *([f"{self.case}: {self.broke}"] if self.broke else []))
 
 
-def score(case: Case, *, planner: Callable[[Job], Plan] = plan_job) -> Score:
+def thorough_plan(job: Job) -> Plan:
+    """The plan of a job, younger edges sought in every field."""
+    return plan_job(job, thorough=True)
+
+
+def score(case: Case, *, planner: Callable[[Job], Plan] = thorough_plan) -> Score:
     """Plan a case, time it, have it replayed."""
     start = process_time()
     try:
@@ -132,7 +137,8 @@ def _row(
     case: str, plan: Plan, field: Field, replayed_min: float, seconds: float | None, *, alone: bool
 ) -> FieldScore:
     band_m = field.band_m or plan.inputs.tools.band_m
-    predicted = field.equivalent_front_m * band_m / plan.inputs.tools.spray_m2_min
+    tools = plan.inputs.tools
+    predicted = field.equivalent_front_m * (band_m + tools.overlap_m) / tools.spray_m2_min
     walked = len(field.bands) > 1 and predicted > 0 and replayed_min > 0
     return FieldScore(
         case=case,

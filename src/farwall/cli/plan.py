@@ -23,6 +23,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
     )
+    parser.add_argument(
+        "--thorough",
+        action="store_true",
+        help="seek younger edges in every field, also where plain bands hold (slower)",
+    )
     parser.add_argument("--json", action="store_true", help="print plan.json on stdout")
 
 
@@ -36,6 +41,7 @@ def run(options: argparse.Namespace) -> int:
         options.out,
         weather_file=options.weather,
         order=order,
+        thorough=options.thorough,
         as_json=options.json,
     )
 
@@ -46,6 +52,7 @@ def plan_into(
     *,
     weather_file: Path | None = None,
     order: tuple[str, ...] = (),
+    thorough: bool = False,
     as_json: bool = False,
     also: dict[str, bytes] | None = None,
 ) -> int:
@@ -63,7 +70,7 @@ def plan_into(
         from farwall.readers.epw import read_epw
 
         weather = read_epw(weather_file)
-    plan = plan_job(job, weather=weather, order=order)
+    plan = plan_job(job, weather=weather, order=order, thorough=thorough)
     document = plan_to_dict(plan)
     faults = check_plan(document)
     files = plan_files(plan, job, document)

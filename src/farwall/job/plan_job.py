@@ -54,12 +54,19 @@ class _Ground:
     lasting: Lasting
 
 
-def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[str] = ()) -> Plan:
+def plan_job(
+    job: Job,
+    *,
+    weather: WeatherFile | None = None,
+    order: Sequence[str] = (),
+    thorough: bool = False,
+) -> Plan:
     """The plan of the whole job.
 
     weather: an hourly file for slab and air where the survey has no readings.
     order: room ids whose order the user insists on (else the job's wish, else
-    the best that was found). Raises `Unanswerable` when no order lets
+    the best that was found). thorough: seek younger edges in every field, also
+    where plain bands hold. Raises `Unanswerable` when no order lets
     everybody out or a room has no way in.
     """
     settled = settle(job, starts_at=_stand_in(weather))
@@ -67,7 +74,7 @@ def plan_job(job: Job, *, weather: WeatherFile | None = None, order: Sequence[st
     ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
     wanted = tuple(order) or job.wishes.order
     laid, sweeps = _laid_out(ground, wanted)
-    fields, clocks = _coats(ground, laid, sweeps)
+    fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
     )
@@ -156,7 +163,7 @@ def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
 
 
 def _coats(
-    ground: _Ground, order: Order, sweeps: Sweeps
+    ground: _Ground, order: Order, sweeps: Sweeps, *, thorough: bool
 ) -> tuple[tuple[Field, ...], tuple[Clock, ...]]:
     begins = 0.0
     fields: list[Field] = []
@@ -166,7 +173,7 @@ def _coats(
             ground.world,
             order,
             lambda step: sweeps.sweeper(step.pieces, step.exit),
-            _coat_facts(ground, coat),
+            _coat_facts(ground, coat, thorough=thorough),
             Judge(ground.floor, ground.settled.job.exits, partial(_refused, ground)),
             begins_min=begins,
             first_number=len(fields) + 1,
@@ -188,13 +195,15 @@ def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ..
     return tuple(Remedy("conditions", word) for word in words)
 
 
-def _coat_facts(ground: _Ground, coat: SettledCoat) -> CoatFacts:
+def _coat_facts(ground: _Ground, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
     settled = ground.settled
 
     def lasting(pieces: Pieces, at_min: float) -> OpenTime:
         return ground.lasting.open_time(_rooms(ground.world, pieces), coat, at_min)
 
-    return CoatFacts(coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting)
+    return CoatFacts(
+        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting, thorough
+    )
 
 
 def _next_coat(begins: float, done: Sequence[Field], clock: Clock) -> float:

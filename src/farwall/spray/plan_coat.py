@@ -17,7 +17,7 @@ from farwall.spray.order import Order, Step
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day, Timed, route, time_sweep, timed_path
-from farwall.spray.sweep import Sweep, equivalent_front_m
+from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.verdict import NARROWER, Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
@@ -38,7 +38,7 @@ def plan_coat(
 ) -> tuple[Field, ...]:
     """The fields of one coat in order, from `begins_min` on."""
     sweepers = [sweeper_of(step) for step in order.steps]
-    sweeps = [sweeper.sweep(coat.tools) for sweeper in sweepers]
+    sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit)
     day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
@@ -67,7 +67,7 @@ def plan_coat(
                 end_min=timed.bands[-1].end_min,
                 verdict=verdict,
                 remedies=remedies,
-                equivalent_front_m=round(equivalent_front_m(sweep), 3),
+                equivalent_front_m=round(sweep.front.equivalent_m, 3),
                 bound_m=round(sweep.bound_m, 3),
                 peak_age_min=timed.peak_age_min,
                 open_time_min=lasting,

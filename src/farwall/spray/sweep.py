@@ -9,8 +9,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-import numpy as np
-
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
 from farwall.spray.bands import Strips
@@ -45,7 +43,9 @@ class Sweep:
     @cached_property
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
-        return least_front_m(self.ground, float(self.exit.chord.length), self.depth_m)
+        return least_front_m(
+            self.ground, float(self.exit.chord.length), self.ground.ball.depth_m
+        )
 
     @property
     def wetted_m2(self) -> float:
@@ -150,14 +150,3 @@ def pause_min(tools: PlanTools, *, helper: bool, way_m: float) -> float:
     if helper:
         return tools.swap_min
     return tools.refill_min + 2 * way_m / tools.walk_m_min
-
-
-def equivalent_front_m(sweep: Sweep) -> float:
-    """E = R max|grad T| of the strips in order: floor sprayed while an edge waits, per depth.
-
-    The last strip meets nobody and is swept all the same: its own floor counts too.
-    """
-    areas = [each.strip.area_m2 for each in sweep.passes]
-    before = np.concatenate([[0.0], np.cumsum(areas)])
-    waits = [before[edge.then] - before[edge.first] for edge in sweep.edges]
-    return float(max([*waits, *areas]) / sweep.depth_m)

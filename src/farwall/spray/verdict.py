@@ -36,6 +36,8 @@ class CoatFacts:
     helper: bool
     tools: PlanTools
     open_time: Callable[[Pieces, float], OpenTime]
+    thorough: bool = False
+    """Seek younger edges also where plain bands hold."""
 
 
 @dataclass(frozen=True)
