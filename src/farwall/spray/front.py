@@ -310,7 +310,8 @@ def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
     near_list = [[t for t in row if t >= 0] for row in beside.tolist()]
     under = np.column_stack([places, lattice.near[places][:, : 2 * _SIDES]])
     away = out_m[places]
-    return Stands(places, under, near_list, away <= float(away.min(initial=FAR_M)) + _HAIR)
+    near_exit = float(away.min(initial=FAR_M)) + lattice.grid.step_m / 4
+    return Stands(places, under, near_list, away <= near_exit)
 
 
 @dataclass(frozen=True)
