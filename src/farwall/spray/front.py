@@ -198,13 +198,16 @@ def _evened(lattice: Lattice, late: Floats) -> Floats:
 def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     """E of a sweep given by the floor sprayed before each place. [m]
 
-    Half a step before the place that comes first nothing has been sprayed, and
-    half a step beyond the place that comes last all of the floor.
+    Half a step before the places that come first nothing has been sprayed, and
+    half a step beyond those that come last all of the floor.
     """
-    ball = ground.ball
-    ends = [int(before_m2.argmin()), int(before_m2.argmax())]
-    done, on_m = before_m2.copy(), np.zeros(len(before_m2))
-    done[ends], on_m[ends] = (0.0, ground.lattice.floor.area), ground.lattice.grid.step_m / 2
+    ball, floor_m2 = ground.ball, float(ground.lattice.floor.area)
+    first = before_m2 <= before_m2.min() + _EVEN * floor_m2
+    last = before_m2 >= before_m2.max() - _EVEN * floor_m2
+    if (first & last).any():
+        return floor_m2 / ball.depth_m
+    done = np.where(last, floor_m2, np.where(first, 0.0, before_m2))
+    on_m = np.where(first | last, ground.lattice.grid.step_m / 2, 0.0)
     away_m = ball.away_m + on_m[ball.there] + on_m[:, None]
     return max(_steepest(ball, before_m2, ball.away_m), _steepest(ball, done, away_m))
 
@@ -250,7 +253,7 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     given[stands.places] = value
     most = given[ground.in_reach].max(axis=1)
     most[np.isneginf(most) | (ground.out_m <= _REACH * ground.ball.depth_m)] = np.inf
-    return np.minimum(np.minimum(late, most), late[ground.at_exit].max())
+    return np.asarray(np.minimum(np.minimum(late, most), late[ground.at_exit].max()))
 
 
 def _flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
