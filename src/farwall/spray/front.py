@@ -106,8 +106,11 @@ def ground_of(
 
 
 def step_for(floor_m2: float, band_m: float) -> float:
-    """The lattice step: three make a body's width and more, four at most a band. [m]"""
-    fine = min(band_m / CELLS_A_BAND, STEP_M)
+    """The lattice step: so many make a band that none is longer than `STEP_M`, four at least. [m]
+
+    A whole number of steps, so that floor sprayed over one depth is measured over one depth.
+    """
+    fine = band_m / max(CELLS_A_BAND, int(np.ceil(band_m / STEP_M - _HAIR)))
     return max(fine, float(np.sqrt(floor_m2 / _MOST_PLACES)))
 
 
@@ -195,13 +198,20 @@ def _evened(lattice: Lattice, late: Floats) -> Floats:
 def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     """E of a sweep given by the floor sprayed before each place. [m]
 
-    At the place that comes last all of the floor has been sprayed.
+    Half a step before the place that comes first nothing has been sprayed, and
+    half a step beyond the place that comes last all of the floor.
     """
     ball = ground.ball
-    done = before_m2.copy()
-    done[int(before_m2.argmax())] = ground.lattice.floor.area
-    span = np.abs(done[ball.there] - done[:, None])
-    return float((span / np.maximum(ball.away_m, ball.depth_m)).max(initial=0.0))
+    ends = [int(before_m2.argmin()), int(before_m2.argmax())]
+    done, on_m = before_m2.copy(), np.zeros(len(before_m2))
+    done[ends], on_m[ends] = (0.0, ground.lattice.floor.area), ground.lattice.grid.step_m / 2
+    away_m = ball.away_m + on_m[ball.there] + on_m[:, None]
+    return max(_steepest(ball, before_m2, ball.away_m), _steepest(ball, done, away_m))
+
+
+def _steepest(ball: Ball, sprayed_m2: Floats, away_m: Floats) -> float:
+    span = np.abs(sprayed_m2[ball.there] - sprayed_m2[:, None])
+    return float((span / np.maximum(away_m, ball.depth_m)).max(initial=0.0))
 
 
 def sprayed_before(lattice: Lattice, late: Floats) -> Floats:
@@ -226,7 +236,8 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
 
     A body stands where it is clear of walls and all floor under it is dry. A
     place may come no later than the last stand within reach that is still tied
-    to the way out over other stands.
+    to the way out over other stands. Floor within reach of the way out may come
+    as late as it likes: it is sprayed from beyond.
     Source: filling of hollows by a priority queue, upside down (Barnes, Lehman
     and Mulla, Computers & Geosciences 62, 2014, algorithm 3) [barnes-2014].
     """
@@ -239,6 +250,7 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     given = np.full(len(late), -np.inf)
     given[stands.places] = value
     most = given[ground.in_reach].max(axis=1)
+    most[ground.out_m <= _REACH * ground.ball.depth_m] = np.inf
     return np.minimum(late, np.where(np.isneginf(most), np.inf, most))
 
 
@@ -305,7 +317,8 @@ def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
     beside = np.where(beside >= 0, beside, np.arange(len(places))[:, None])
     under = np.column_stack([places, lattice.near[places][:, : 2 * _SIDES]])
     away = out_m[places]
-    return Stands(places, under, beside, away <= float(away.min(initial=FAR_M)) + _HAIR)
+    near_exit = float(away.min(initial=FAR_M)) + lattice.grid.step_m / 4
+    return Stands(places, under, beside, away <= near_exit)
 
 
 @dataclass(frozen=True)
