@@ -150,6 +150,27 @@ def test_out_of_time_the_gap_is_told_and_true():
     assert hasty.lower_bound > 0
 
 
+def test_a_bound_one_step_below_the_cost_proves_nothing(monkeypatch):
+    """By hand: any two of three units for 2, as each alone: 4 is the least in whole numbers.
+
+    A solver that stopped with a bound of one less leaves a floor of 3, with ties counted in.
+    """
+    import scipy.optimize
+
+    solve = scipy.optimize.milp
+
+    def hasty(*args, **options):
+        answer = solve(*args, **options)
+        answer.status = 1
+        answer.mip_dual_bound -= 1.0
+        return answer
+
+    monkeypatch.setattr(scipy.optimize, "milp", hasty)
+    cover = cheapest_cover(3, sets(a=2, b=2, c=2, ab=2, bc=2, ac=2, abc=9), **BY_HIGHS)
+    assert (cover.cost, cover.lower_bound, cover.gap) == (4.0, 3.0, 1.0)
+    assert not cover.proved
+
+
 def test_out_of_time_without_a_cover_is_said():
     columns = costs_anyhow(drawn_columns(30, 1, most=5, cap=800), 1)
     without = {group: cost for group, cost in columns.items() if len(group) > 1}
