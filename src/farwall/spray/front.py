@@ -37,7 +37,9 @@ _LEFT_OUT_M2 = 0.1
 _BALL = 1.1
 _HALF_BALL = 0.9
 _RIM = 0.8
-_REACH = 0.9
+FROM_BEYOND = 0.9
+"""So far from the way out, in band depths, floor is sprayed from beyond it. Rank: guess; the
+wand reaches farther (`tools.reach_m`)."""
 _EVEN = 1e-4
 _HAIR = 1e-9
 
@@ -69,7 +71,7 @@ class Ground:
     def in_reach(self) -> Ints:
         """For each place those within a wand's easy reach of it."""
         return np.where(
-            self.ball.away_m <= _REACH * self.ball.depth_m,
+            self.ball.away_m <= FROM_BEYOND * self.ball.depth_m,
             self.ball.there,
             np.arange(len(self.lattice))[:, None],
         )
@@ -250,7 +252,7 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     given = np.full(len(late), -np.inf)
     given[stands.places] = value
     most = given[ground.in_reach].max(axis=1)
-    most[ground.out_m <= _REACH * ground.ball.depth_m] = np.inf
+    most[ground.out_m <= FROM_BEYOND * ground.ball.depth_m] = np.inf
     return np.minimum(late, np.where(np.isneginf(most), np.inf, most))
 
 
