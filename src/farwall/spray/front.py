@@ -238,8 +238,8 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
 
     A body stands where it is clear of walls and all floor under it is dry. A
     place may come no later than the last stand within reach that is still tied
-    to the way out over other stands. Floor within reach of the way out may come
-    as late as it likes: it is sprayed from beyond.
+    to the way out over other stands. Floor within reach of the way out is
+    sprayed from beyond; none comes later than the way out itself.
     Source: filling of hollows by a priority queue, upside down (Barnes, Lehman
     and Mulla, Computers & Geosciences 62, 2014, algorithm 3) [barnes-2014].
     """
@@ -252,8 +252,9 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     given = np.full(len(late), -np.inf)
     given[stands.places] = value
     most = given[ground.in_reach].max(axis=1)
-    most[ground.out_m <= FROM_BEYOND * ground.ball.depth_m] = np.inf
-    return np.minimum(late, np.where(np.isneginf(most), np.inf, most))
+    beyond = ground.out_m <= FROM_BEYOND * ground.ball.depth_m
+    most[np.isneginf(most) | beyond] = np.inf
+    return np.minimum(np.minimum(late, most), late[ground.at_exit].max())
 
 
 def _flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
