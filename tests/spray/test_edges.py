@@ -7,7 +7,8 @@ import pytest
 import shapely
 from hypothesis import given
 from hypothesis import strategies as st
-from tests.spray.hand_floors import ROUND, hall, seam, world
+from tests.spray.hand_floors import hall
+from tests.spray.sweeping import swept
 
 from farwall.spray.bands import Strip
 from farwall.spray.edges import (
@@ -19,7 +20,6 @@ from farwall.spray.edges import (
     shares,
 )
 from farwall.spray.passes import Pass
-from farwall.spray.sweep import sweep_field
 
 
 def points(*places):
@@ -125,8 +125,7 @@ def test_who_stands_still_makes_an_edge_at_once_and_meets_it_at_the_end_by_hand(
 
 
 def test_the_edges_of_a_hall_are_its_borders_in_turn():
-    of = world(hall(5, 2))
-    found = sweep_field(of, ["hall"], seam(of, "end"), ROUND)
+    found = swept(hall(5, 2))
     assert [(edge.first, edge.then) for edge in found.edges] == [(0, 1), (1, 2), (2, 3), (3, 4)]
 
 

@@ -11,11 +11,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import box as rectangle
 from tests.shapes import AWKWARD, ISLAND_KITCHEN
-from tests.spray.hand_floors import L_ROOM, ROUND, hall, world
+from tests.spray.hand_floors import L_ROOM, ROUND, hall
+from tests.spray.sweeping import laid
 
 from farwall.spray.bands import Border, Strip, Strips
 from farwall.spray.sequence import Pace, order_strips
-from farwall.spray.sweep import lay_strips
 
 PACE = Pace(spray_m2_min=2.0, walk_m_min=60.0)
 
@@ -29,7 +29,6 @@ def strips_of(boxes, borders, levels):
         ),
         tuple(Border(far, near, shapely.LineString([(0, 0), (1, 0)])) for far, near in borders),
         1.0,
-        (),
     )
 
 
@@ -143,26 +142,20 @@ def test_the_wait_is_near_the_best_of_all_orders(cut):
 
 @pytest.mark.parametrize("name", AWKWARD)
 def test_on_awkward_floors_every_farther_neighbour_comes_first(name):
-    of = world(AWKWARD[name])
-    way_out = next(s for s in of.seams if s.is_way_out)
-    laid = lay_strips(of, sorted(of.pieces), way_out, ROUND)
-    assert allowed(laid.cut, laid.order)
-    assert laid.cut.strips[laid.order[-1]].level == 0
+    found = laid(AWKWARD[name])
+    assert allowed(found.cut, found.order)
+    assert found.cut.strips[found.order[-1]].level == 0
 
 
 @pytest.mark.parametrize("place", [hall(8, 2), L_ROOM], ids=["hall", "ell"])
 def test_a_floor_without_branches_is_sprayed_level_by_level(place):
-    of = world(place)
-    way_out = next(s for s in of.seams if s.is_way_out)
-    laid = lay_strips(of, sorted(of.pieces), way_out, ROUND)
-    levels = [laid.cut.strips[index].level for index in laid.order]
+    found = laid(place)
+    levels = [found.cut.strips[index].level for index in found.order]
     assert levels == sorted(levels, reverse=True)
 
 
 def test_both_sides_of_an_island_take_turns():
     """Neither arm is finished before the other: an edge would wait for all of it."""
-    of = world(ISLAND_KITCHEN)
-    way_out = next(s for s in of.seams if s.is_way_out)
-    laid = lay_strips(of, sorted(of.pieces), way_out, ROUND)
-    plain = sum(strip.area_m2 for strip in laid.cut.strips) / ROUND.spray_m2_min
-    assert laid.longest_wait_min < 0.5 * plain
+    found = laid(ISLAND_KITCHEN)
+    plain = sum(strip.area_m2 for strip in found.cut.strips) / ROUND.spray_m2_min
+    assert found.longest_wait_min < 0.5 * plain

@@ -17,20 +17,13 @@ from tests.spray.hand_floors import (
     hall,
     moved,
     row,
-    seam,
-    world,
 )
+from tests.spray.sweeping import oldest_min, swept
 
 from farwall.errors import Unanswerable
 from farwall.floor.nouns import Room
 from farwall.spray.routes import gap_m
-from farwall.spray.sweep import equivalent_front_m, pause_min, sweep_field, swept_age_min
-
-
-def swept(place, opening=None, tools=ROUND):
-    of = world(place)
-    way_out = seam(of, opening) if opening else next(s for s in of.seams if s.is_way_out)
-    return sweep_field(of, sorted(of.pieces), way_out, tools)
+from farwall.spray.sweep import pause_min, turn_passes
 
 
 def test_the_oldest_edge_of_two_bands_by_hand():
@@ -42,7 +35,7 @@ def test_the_oldest_edge_of_two_bands_by_hand():
     """
     found = swept(hall(2, 3))
     assert len(found.passes) == 2
-    assert swept_age_min(found, ROUND) == pytest.approx(1.0 + 0.045, abs=0.03)
+    assert oldest_min(found) == pytest.approx(1.0 + 0.045, abs=0.03)
 
 
 @pytest.mark.parametrize("width", [1.2, 2.0, 3.0])
@@ -69,7 +62,7 @@ def test_the_last_strip_counts_though_it_meets_nobody_by_hand():
 def test_one_strip_has_its_own_area_for_a_front():
     found = swept(hall(0.9, 1.0))
     assert len(found.passes) == 1
-    assert swept_age_min(found, ROUND) == 0.0
+    assert oldest_min(found) == 0.0
     assert equivalent_front_m(found) == pytest.approx(0.9 / found.depth_m)
 
 
@@ -81,7 +74,7 @@ def test_the_age_goes_with_the_front():
         for one, two in zip(found.passes, found.passes[1:], strict=False)
     )
     spraying = equivalent_front_m(found) * found.depth_m / ROUND.spray_m2_min
-    age = swept_age_min(found, ROUND)
+    age = oldest_min(found)
     assert spraying * 0.9 <= age <= spraying + walks / ROUND.walk_m_min + 0.1
 
 
@@ -115,7 +108,7 @@ def test_a_blocked_room_is_not_swept_from_beyond_its_door():
 def test_turned_passes_are_no_older_than_passes_as_they_were_laid(name):
     """Each pass is walked the better way round: turning any one of them back helps nothing."""
     found = swept(AWKWARD[name])
-    age = swept_age_min(found, ROUND)
+    age = oldest_min(found)
     for index in range(len(found.passes)):
         passes = list(found.passes)
         passes[index] = replace(passes[index], path=passes[index].path[::-1])
@@ -132,7 +125,7 @@ def test_turned_passes_are_no_older_than_passes_as_they_were_laid(name):
             for edge in found.edges
         )
         other = replace(found, passes=tuple(passes), edges=edges)
-        assert swept_age_min(other, ROUND) >= age - 1e-3
+        assert oldest_min(other) >= age - 1e-3
 
 
 MOVES = {
@@ -154,8 +147,8 @@ def test_a_floor_that_is_moved_keeps_its_ages(name, move):
     here, there = swept(AWKWARD[name]), swept(moved(AWKWARD[name], MOVES[move]))
     assert len(there.passes) == len(here.passes)
     assert there.area_m2 == pytest.approx(here.area_m2, abs=0.01)
-    age = swept_age_min(here, ROUND)
-    assert swept_age_min(there, ROUND) == pytest.approx(age, rel=0.15, abs=0.03)
+    age = oldest_min(here)
+    assert oldest_min(there) == pytest.approx(age, rel=0.15, abs=0.03)
 
 
 @settings(max_examples=15)
@@ -164,8 +157,8 @@ def test_a_faster_arm_never_makes_an_edge_older(length, width, faster):
     slow = swept(hall(length, width))
     quick = replace(ROUND, spray_m2_min=ROUND.spray_m2_min * faster)
     assert (
-        swept_age_min(swept(hall(length, width), tools=quick), quick)
-        <= swept_age_min(slow, ROUND) + 0.02
+        oldest_min(swept(hall(length, width), tools=quick), quick)
+        <= oldest_min(slow, ROUND) + 0.02
     )
 
 

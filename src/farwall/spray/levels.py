@@ -67,8 +67,10 @@ class _Pace:
     def levels(self, depth_m: float, *, scrap: float) -> list[float]:
         half = ground_half(self._ground, self._slope)
         low = self._before - half
-        high = self._before + half
-        inner = self._ground.out_m > depth_m * (1 + scrap)
+        # Of a place that the last band reaches into only the floor beyond it asks for a level.
+        beyond = self._slope * (self._ground.out_m - depth_m * (1 + scrap))
+        inner = beyond > -half
+        high = self._before + np.minimum(beyond, half)
         low, high, slope = low[inner], high[inner], self._slope[inner]
         order = np.argsort(-high, kind="stable")
         low, high, slope = low[order], high[order], slope[order]
