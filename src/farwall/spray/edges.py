@@ -78,32 +78,60 @@ def flipped(share: tuple[float, ...], *, turned: bool) -> tuple[float, ...]:
     return tuple(1.0 - value for value in share) if turned else share
 
 
-def ages_by_pass_min(
-    edges: Sequence[Edge], passes: Sequence[Pass], times: Sequence[tuple[float, float]]
-) -> list[float]:
-    """For each pass the greatest age at which it meets an edge sprayed before it.
+@dataclass(frozen=True)
+class Moments:
+    """When two passes reach the places of their edge: shares of their paths, worse ones kept.
 
-    times: start and duration of each pass [min]. Where a path comes equally
-    near to a point twice, the worse moment counts: the earlier one of the pass
-    that went first, the later one of the pass that meets it. Where it leaps from
-    one part of the path to another between two points, the place is sought.
+    made, met: 2 x n, for each place the first and the last share at which a
+    path is nearest to it.
     """
-    oldest = [0.0] * len(passes)
+
+    first: int
+    then: int
+    made: Places
+    met: Places
+
+    def oldest_min(self, times: Sequence[tuple[float, float]]) -> float:
+        """The greatest age along the edge; times: start and duration of each pass. [min]"""
+        (start, minutes), (later, taken) = times[self.first], times[self.then]
+        made = start + minutes * self.made.min(axis=0)
+        met = later + taken * self.met.max(axis=0)
+        return float((met - made).max())
+
+
+def moments_of(edges: Sequence[Edge], passes: Sequence[Pass]) -> tuple[Moments, ...]:
+    """The moments of every edge, exact.
+
+    Where a path comes equally near to a point twice, the worse moment counts:
+    the earlier one of the pass that went first, the later one of the pass that
+    meets it. Where it leaps from one part of the path to another between two
+    points, the place is sought.
+    """
+    found = []
     for edge in edges:
-        (start, minutes), (later, taken) = times[edge.first], times[edge.then]
         one, two = passes[edge.first].path, passes[edge.then].path
         points = np.array(edge.points)
         points = np.vstack([points, *_leaps(one, points), *_leaps(two, points)])
         where = np.asarray(shapely.points(points))
-        made = start + minutes * _moments(one, where)
-        met = later + taken * _moments(two, where)
+        made, met = _moments(one, where), _moments(two, where)
         # The two places around a leap are one: what is true of either is true there.
-        pairs = len(edge.points), len(points)
-        for row in range(*pairs, 2):
-            made[:, row] = made[:, row : row + 2].min()
-            met[:, row] = met[:, row : row + 2].max()
-        age = float((met.max(axis=0) - made.min(axis=0)).max())
-        oldest[edge.then] = max(oldest[edge.then], age)
+        for row in range(len(edge.points), len(points), 2):
+            made[:, row : row + 2] = made[:, row : row + 2].min()
+            met[:, row : row + 2] = met[:, row : row + 2].max()
+        found.append(Moments(edge.first, edge.then, made, met))
+    return tuple(found)
+
+
+def ages_by_pass_min(
+    moments: Sequence[Moments], times: Sequence[tuple[float, float]]
+) -> list[float]:
+    """For each pass the greatest age at which it meets an edge sprayed before it.
+
+    times: start and duration of each pass [min].
+    """
+    oldest = [0.0] * len(times)
+    for each in moments:
+        oldest[each.then] = max(oldest[each.then], each.oldest_min(times))
     return oldest
 
 

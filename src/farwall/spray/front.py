@@ -29,7 +29,7 @@ from farwall.spray.world import BODY_M
 STEP_M = 0.21
 CELLS_A_BAND = 4
 """Lattice steps in the depth of a band, at least."""
-_MOST_PLACES = 4000
+_MOST_PLACES = 1200
 _TIGHT = 0.25
 """By so much of a step a stand may lie nearer to a wall than a body: places lie where they lie."""
 _SIDES = 2
@@ -233,8 +233,9 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     stands = ground.stands
     if not len(stands.places):
         return late
-    step = _EVEN * max(float(np.ptp(late)), _HAIR)
-    value = _flooded(stands, late[stands.under].min(axis=1), step)
+    value = late[stands.under].min(axis=1)
+    if not bool(((value[stands.near].max(axis=1) > value + _HAIR) | stands.at_exit).all()):
+        value = _flooded(stands, value, _EVEN * max(float(np.ptp(late)), _HAIR))
     given = np.full(len(late), -np.inf)
     given[stands.places] = value
     most = given[ground.in_reach].max(axis=1)
@@ -259,7 +260,8 @@ def _flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
         most = given[here] - step
         for there in near[here]:
             if not done[there]:
-                value = min(want[there], most)
+                wish = want[there]
+                value = wish if wish < most else most
                 if value > given[there]:
                     given[there] = value
                     push(queue, (-value, there))
@@ -285,8 +287,13 @@ class Stands:
 
     places: Ints
     under: Ints
-    near_list: list[list[int]]
+    near: Ints
     at_exit: Bools
+
+    @cached_property
+    def near_list(self) -> list[list[int]]:
+        """For each stand those beside it, as plain numbers."""
+        return [list(dict.fromkeys(row)) for row in self.near.tolist()]
 
 
 def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
@@ -295,10 +302,10 @@ def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
     number = np.full(len(lattice), -1)
     number[places] = np.arange(len(places))
     beside = number[lattice.near[places]]
-    near_list = [[t for t in row if t >= 0] for row in beside.tolist()]
+    beside = np.where(beside >= 0, beside, np.arange(len(places))[:, None])
     under = np.column_stack([places, lattice.near[places][:, : 2 * _SIDES]])
     away = out_m[places]
-    return Stands(places, under, near_list, away <= float(away.min(initial=FAR_M)) + _HAIR)
+    return Stands(places, under, beside, away <= float(away.min(initial=FAR_M)) + _HAIR)
 
 
 @dataclass(frozen=True)
@@ -322,8 +329,16 @@ class Starts:
         """Along the wall of the way out, straight four ways, and in rings about the way out."""
         found = [("wall", -self.ground.wall_m)] if self.ground.wall_m is not None else []
         for axis, line in zip("uv", self._across, strict=True):
-            found += [(f"straight {axis}", line), (f"straight -{axis}", -line)]
+            found += [
+                (f"straight {sign}{axis}", late)
+                for sign, late in (("", line), ("-", -line))
+                if self._toward_exit(late)
+            ]
         return [*found, ("rings", -self.ground.out_m)]
+
+    def _toward_exit(self, late: Floats) -> bool:
+        """Whether most of the floor comes before the exit."""
+        return float(np.median(late)) <= float(late[self.ground.at_exit].max()) + _HAIR
 
     def leaning(self) -> list[tuple[str, Floats]]:
         """From each corner of the field's box, and straight ones, leaning to the way out."""

@@ -12,7 +12,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine, Walk
 from farwall.floor.geometry import Point
 from farwall.spray.dry import DryGround
-from farwall.spray.fields import Pieces
+from farwall.spray.fields import COMFORT, Pieces
 from farwall.spray.order import Order, Step
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
@@ -85,13 +85,21 @@ def plan_coat(
 def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[Sweep, Timed, Day]:
     """The field on the clock, its bands as wide as they can be without losing the edge.
 
-    Where the plain sweep loses it, better ones are sought; then narrower bands,
+    Where the plainest sweep leaves little margin, the plain one with the shortest
+    front is tried; where that loses the edge, better ones are sought, then narrower bands,
     which leave younger edges for more walking and overlap. Where none fits, the
     best at full width stands and the verdict says no.
     """
     timed, after = time_sweep(case.sweep, case.day, flow, field_id=field_id)
     best = case.sweep, timed, after
-    if timed.peak_age_min <= lasting.low or lasting.low <= 0:
+    if lasting.low <= 0 or timed.peak_age_min <= COMFORT * lasting.low:
+        return best
+    other = case.sweeper.shortest(case.coat.tools)
+    if other is not case.sweep:
+        timed, after = time_sweep(other, case.day, flow, field_id=field_id)
+        if timed.peak_age_min < best[1].peak_age_min:
+            best = other, timed, after
+    if best[1].peak_age_min <= lasting.low:
         return best
     for share in (1.0, *NARROWER):
         tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)

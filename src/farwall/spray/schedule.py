@@ -60,7 +60,7 @@ def time_sweep(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Ti
         clock.spray(each, refill=index in stops, number=index + 1, field_id=field_id)
         bands.append(clock.band)
     times = [(band.start_min, band.end_min - band.start_min) for band in bands]
-    ages = ages_by_pass_min(sweep.edges, sweep.passes, times)
+    ages = ages_by_pass_min(sweep.moments, times)
     timed = Timed(
         tuple(
             replace(band, edge_age_min=round(age, 4)) for band, age in zip(bands, ages, strict=True)

@@ -13,7 +13,7 @@ from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
 from farwall.spray.bands import Strips
 from farwall.spray.bound import least_front_m
-from farwall.spray.edges import Edge, EdgeTable, flipped
+from farwall.spray.edges import Edge, EdgeTable, Moments, flipped, moments_of
 from farwall.spray.front import Front, Ground
 from farwall.spray.passes import Pass
 from farwall.spray.routes import gap_m
@@ -41,11 +41,14 @@ class Sweep:
         return EdgeTable(self.edges)
 
     @cached_property
+    def moments(self) -> tuple[Moments, ...]:
+        """When its passes reach their edges, exactly."""
+        return moments_of(self.edges, self.passes)
+
+    @cached_property
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
-        return least_front_m(
-            self.ground, float(self.exit.chord.length), self.ground.ball.depth_m
-        )
+        return least_front_m(self.ground, float(self.exit.chord.length), self.ground.ball.depth_m)
 
     @property
     def wetted_m2(self) -> float:

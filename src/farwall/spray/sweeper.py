@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -79,18 +80,22 @@ class Sweeper:
     def _plain(self) -> list[Front]:
         return plain_fronts(self.field.ground)
 
+    @property
+    def _shortest(self) -> Front:
+        return min(self._plain, key=lambda front: front.equivalent_m)
+
     @cached_property
     def _levelled(self) -> Front:
         return levelled_front(self.field.ground, self._plain)
 
     def guess_age_min(self) -> float:
-        """A first guess at the oldest edge, by the plainest good front alone.
+        """A first guess at the oldest edge, by the shortest plain front alone.
 
         Raises `Unanswerable` when the floor falls apart or a body does not get everywhere.
         """
         if not body_gets_everywhere(self.field.ground):
             raise Unanswerable(f"{', '.join(self._pieces)}: a body does not get everywhere.")
-        front = plainest(self._plain)
+        front = self._shortest
         ahead_m = self.tools.band_m + self.tools.overlap_m
         return _REALISED * front.equivalent_m * ahead_m / self.tools.spray_m2_min
 
@@ -103,7 +108,8 @@ class Sweeper:
         cut = self._cut_for(tools)
         tried = [self._lay(plainest(self._plain), cut, tools)]
         if thorough:
-            tried.append(self._lay(self._levelled, cut, tools))
+            fronts = (self._shortest, self._levelled)
+            tried += [self._lay(front, cut, tools) for front in fronts]
         return min(tried, key=lambda laid: laid.longest_wait_min)
 
     def sweep(self, tools: PlanTools, *, thorough: bool = False) -> Sweep:
@@ -112,6 +118,18 @@ class Sweeper:
         thorough: a levelled sweep is sought as well; the one with younger edges is taken.
         """
         return self._found(tools, thorough=thorough)[0]
+
+    def shortest(self, tools: PlanTools) -> Sweep:
+        """The better of its plainest sweep and the plain one with the shortest front.
+
+        Raises `Unanswerable` when a body cannot do the field.
+        """
+        found = [self._found(tools, thorough=False)]
+        if self._shortest is not plainest(self._plain):
+            with suppress(Unanswerable):
+                laid = self._lay(self._shortest, self._cut_for(tools), tools)
+                found.append(_walked(laid, tools))
+        return min(found, key=lambda one: one[1])[0]
 
     def _found(self, tools: PlanTools, *, thorough: bool) -> tuple[Sweep, Age]:
         key = (tools, thorough)
@@ -132,11 +150,11 @@ class Sweeper:
         if not thorough:
             return self._first_walked(self._plain_ways(tools), tools)
         found = [self._found(tools, thorough=False)]
-        try:
-            levelled = self._lay(self._levelled, self._cut_for(tools), tools)
-            found.append(_walked(levelled, tools))
-        except Unanswerable:
-            pass
+        cut = self._cut_for(tools)
+        for front in (self._shortest, self._levelled):
+            if front is not plainest(self._plain):
+                with suppress(Unanswerable):
+                    found.append(_walked(self._lay(front, cut, tools), tools))
         return min(found, key=lambda one: one[1])
 
     def _first_walked(self, ways: Iterator[Laid], tools: PlanTools) -> tuple[Sweep, Age]:

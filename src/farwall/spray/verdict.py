@@ -78,8 +78,9 @@ class Judge:
         trial = _Trial(self, case, lasting.low)
         if timed.peak_age_min > lasting.low:
             return _mend(trial)
-        if not case.coat.helper or not timed.refills:
-            return "fits", ()
+        begins = timed.bands[0].start_min
+        if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
+            return "fits", ()  # filled before the first stroke no edge waits, whoever fills
         alone = trial.age(case.coat.tools, helper=False)
         if alone is not None and alone <= lasting.low:
             return "fits", ()
