@@ -40,6 +40,8 @@ _RIM = 0.8
 _REACH = 0.9
 _EVEN = 1e-4
 _HAIR = 1e-9
+_BESIDE_M = 1e-3
+"""Walks that differ by less are equally long: they carry the rounding of many sums."""
 
 
 @dataclass(frozen=True)
@@ -115,7 +117,7 @@ def _walks_to(lattice: Lattice, line: shapely.LineString, mine: Bools) -> tuple[
     """Walks to a line, and the places next to it, which all lie on one piece."""
     away = np.asarray(shapely.distance(shapely.points(lattice.xy), line))
     away[~mine] = FAR_M
-    reach = max(1.2 * lattice.grid.step_m, float(away.min()) + 0.01)
+    reach = max(1.2 * lattice.grid.step_m, float(away.min()) + 0.01) + _BESIDE_M
     beside = away <= reach
     return lattice.walks_from(np.where(beside, away, FAR_M)), beside
 
@@ -195,13 +197,17 @@ def _evened(lattice: Lattice, late: Floats) -> Floats:
 def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     """E of a sweep given by the floor sprayed before each place. [m]
 
-    At the place that comes last all of the floor has been sprayed.
+    At the place that comes last all of the floor has been sprayed; of those
+    that come last together, at the far end of the nearest to the way out.
     """
     ball = ground.ball
-    done = before_m2.copy()
-    done[int(before_m2.argmax())] = ground.lattice.floor.area
+    whole_m2 = ground.lattice.floor.area
+    last = before_m2 >= before_m2.max() - _HAIR * whole_m2
+    last &= ground.out_m <= ground.out_m[last].min() + _BESIDE_M
+    done = np.where(last, whole_m2, before_m2)
     span = np.abs(done[ball.there] - done[:, None])
-    return float((span / np.maximum(ball.away_m, ball.depth_m)).max(initial=0.0))
+    beyond_m = (last[ball.there] | last[:, None]) * ground.lattice.grid.step_m / 2
+    return float((span / np.maximum(ball.away_m + beyond_m, ball.depth_m)).max(initial=0.0))
 
 
 def sprayed_before(lattice: Lattice, late: Floats) -> Floats:
@@ -305,7 +311,7 @@ def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
     beside = np.where(beside >= 0, beside, np.arange(len(places))[:, None])
     under = np.column_stack([places, lattice.near[places][:, : 2 * _SIDES]])
     away = out_m[places]
-    return Stands(places, under, beside, away <= float(away.min(initial=FAR_M)) + _HAIR)
+    return Stands(places, under, beside, away <= float(away.min(initial=FAR_M)) + _BESIDE_M)
 
 
 @dataclass(frozen=True)
