@@ -16,6 +16,7 @@ apart.
 from __future__ import annotations
 
 import heapq
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
@@ -108,9 +109,13 @@ def ground_of(
 
 
 def step_for(floor_m2: float, band_m: float) -> float:
-    """The lattice step: three make a body's width and more, four at most a band. [m]"""
-    fine = min(band_m / CELLS_A_BAND, STEP_M)
-    return max(fine, float(np.sqrt(floor_m2 / _MOST_PLACES)))
+    """The lattice step: three make a body's width and more, four at most a band. [m]
+
+    A band is a whole number of steps deep, so that places lie just as far apart:
+    a straight front is seen in full by them, and by none that lie nearer.
+    """
+    fine = max(min(band_m / CELLS_A_BAND, STEP_M), float(np.sqrt(floor_m2 / _MOST_PLACES)))
+    return band_m / max(1, math.ceil(band_m / fine - _HAIR))
 
 
 def _walks_to(lattice: Lattice, line: shapely.LineString, mine: Bools) -> tuple[Floats, Bools]:
