@@ -16,6 +16,7 @@ apart.
 from __future__ import annotations
 
 import heapq
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
@@ -40,8 +41,11 @@ _RIM = 0.8
 FROM_BEYOND = 0.9
 """So far from the way out, in band depths, floor is sprayed from beyond it. Rank: guess; the
 wand reaches farther (`tools.reach_m`)."""
+_FINE_RIM = 7
 _EVEN = 1e-4
 _HAIR = 1e-9
+_BESIDE_M = 1e-3
+"""Walks that differ by less are equally long: they carry the rounding of many sums."""
 
 
 @dataclass(frozen=True)
@@ -108,19 +112,20 @@ def ground_of(
 
 
 def step_for(floor_m2: float, band_m: float) -> float:
-    """The lattice step: so many make a band that none is longer than `STEP_M`, four at least. [m]
+    """The lattice step: three make a body's width and more, four at most a band. [m]
 
-    A whole number of steps, so that floor sprayed over one depth is measured over one depth.
+    A band is a whole number of steps deep, so that places lie just as far apart:
+    a straight front is seen in full by them, and by none that lie nearer.
     """
-    fine = band_m / max(CELLS_A_BAND, int(np.ceil(band_m / STEP_M - _HAIR)))
-    return max(fine, float(np.sqrt(floor_m2 / _MOST_PLACES)))
+    fine = max(min(band_m / CELLS_A_BAND, STEP_M), float(np.sqrt(floor_m2 / _MOST_PLACES)))
+    return band_m / max(1, math.ceil(band_m / fine - _HAIR))
 
 
 def _walks_to(lattice: Lattice, line: shapely.LineString, mine: Bools) -> tuple[Floats, Bools]:
     """Walks to a line, and the places next to it, which all lie on one piece."""
     away = np.asarray(shapely.distance(shapely.points(lattice.xy), line))
     away[~mine] = FAR_M
-    reach = max(1.2 * lattice.grid.step_m, float(away.min()) + 0.01)
+    reach = max(1.2 * lattice.grid.step_m, float(away.min()) + 0.01) + _BESIDE_M
     beside = away <= reach
     return lattice.walks_from(np.where(beside, away, FAR_M)), beside
 
@@ -140,16 +145,21 @@ def ball_of(lattice: Lattice, depth_m: float) -> Ball:
 
 
 def _offsets(reach: float) -> list[tuple[int, int]]:
-    """Half of the steps in a ball: every other one of its rim, and eight rays within."""
+    """Half of the steps in a ball: those of its rim, and eight rays within.
+
+    Of a fine rim every other one; of a coarse one all, or fronts that lie
+    askew to the lattice look up to 15 % shorter than they are.
+    """
     far = int(reach)
     rim = _RIM * reach
+    every = 2 if reach >= _FINE_RIM else 1
     return [
         (dx, dy)
         for dx in range(far + 1)
         for dy in range(-far, far + 1)
         if (dx > 0 or dy > 0)
         and np.hypot(dx, dy) <= reach
-        and ((np.hypot(dx, dy) >= rim and (dx + dy) % 2 == 0) or _on_ray(dx, dy))
+        and ((np.hypot(dx, dy) >= rim and (dx + dy) % every == 0) or _on_ray(dx, dy))
     ]
 
 
@@ -200,23 +210,17 @@ def _evened(lattice: Lattice, late: Floats) -> Floats:
 def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     """E of a sweep given by the floor sprayed before each place. [m]
 
-    Half a step before the places that come first nothing has been sprayed, and
-    half a step beyond those that come last all of the floor.
+    At the place that comes last all of the floor has been sprayed; of those
+    that come last together, at the far end of the nearest to the way out.
     """
-    ball, floor_m2 = ground.ball, float(ground.lattice.floor.area)
-    first = before_m2 <= before_m2.min() + _EVEN * floor_m2
-    last = before_m2 >= before_m2.max() - _EVEN * floor_m2
-    if (first & last).any():
-        return floor_m2 / ball.depth_m
-    done = np.where(last, floor_m2, np.where(first, 0.0, before_m2))
-    on_m = np.where(first | last, ground.lattice.grid.step_m / 2, 0.0)
-    away_m = ball.away_m + on_m[ball.there] + on_m[:, None]
-    return max(_steepest(ball, before_m2, ball.away_m), _steepest(ball, done, away_m))
-
-
-def _steepest(ball: Ball, sprayed_m2: Floats, away_m: Floats) -> float:
-    span = np.abs(sprayed_m2[ball.there] - sprayed_m2[:, None])
-    return float((span / np.maximum(away_m, ball.depth_m)).max(initial=0.0))
+    ball = ground.ball
+    whole_m2 = ground.lattice.floor.area
+    last = before_m2 >= before_m2.max() - _HAIR * whole_m2
+    last &= ground.out_m <= ground.out_m[last].min() + _BESIDE_M
+    done = np.where(last, whole_m2, before_m2)
+    span = np.abs(done[ball.there] - done[:, None])
+    beyond_m = (last[ball.there] | last[:, None]) * ground.lattice.grid.step_m / 2
+    return float((span / np.maximum(ball.away_m + beyond_m, ball.depth_m)).max(initial=0.0))
 
 
 def sprayed_before(lattice: Lattice, late: Floats) -> Floats:

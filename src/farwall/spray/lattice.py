@@ -30,7 +30,8 @@ FAR_M = 1e4
 _DIRECTIONS = ((1, 0), (0, 1), (1, 1), (1, -1), (2, 1), (1, 2), (2, -1), (1, -2))
 _NEXT = 4
 """So many of the directions lead to the eight places around one."""
-_APART = 1e6
+_APART = 2 * FAR_M
+"""Between chains; more would cost digits: thousands of chains lie one after the other."""
 _SETTLED = 1e-9
 _ROUNDS = 60
 _QUARTER = np.pi / 2
