@@ -49,8 +49,17 @@ def test_the_front_of_a_hall_is_its_width_by_hand(width):
 def test_the_fronts_of_an_ell_by_hand():
     """By hand: rings about the way out are 2 m long in the foot. At the bend they run straight
     on through the corner and around it in quarter circles as well: from 1 to 2 m behind the
- Levelled, the front
-    turns about the corner: 2 m, and no more than twice as much across it."""By hand: a room 4 m wide at its door end and 1 m behind: the strip of 4 m² comes last.
+    inner corner 2 + π / 4 x (2² - 1²) = 4.36 m² a metre. Levelled, the front turns about the
+    corner: 2 m, and no more than twice as much across it."""
+    ground = sweeper(L_ROOM).field.ground
+    plain = plain_fronts(ground)
+    rings = next(front for front in plain if front.name == "rings")
+    assert rings.equivalent_m == pytest.approx(2 + pi / 4 * 3, rel=0.06)
+    assert 2.0 <= levelled_front(ground, plain).equivalent_m <= 2 * 2.0
+
+
+def test_the_last_strip_counts_though_it_meets_nobody_by_hand():
+    """By hand: a room 4 m wide at its door end and 1 m behind: the strip of 4 m² comes last.
 
     That is so when it is swept straight toward its wide side; along that side it is 2 m at most.
     """
