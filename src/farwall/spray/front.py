@@ -43,6 +43,8 @@ FROM_BEYOND = 0.9
 wand reaches farther (`tools.reach_m`)."""
 _FINE_RIM = 7
 _EVEN = 1e-4
+RINGS = "rings"
+"""The name of the sweep in rings about the way out."""
 _HAIR = 1e-9
 _BESIDE_M = 1e-3
 """Walks that differ by less are equally long: they carry the rounding of many sums."""
@@ -94,6 +96,8 @@ class Front:
     late: Floats
     before_m2: Floats
     equivalent_m: float
+    astray_m: float = 0.0
+    """How far from the exit floor lies on the average, late floor counting more. [m]"""
 
 
 def ground_of(
@@ -196,7 +200,9 @@ def front_of(ground: Ground, late: Floats, name: str) -> Front:
     """The sweep in the order of `late`, changed only where somebody would be shut in."""
     even = _evened(ground.lattice, kept_walkable(ground, late))
     before = sprayed_before(ground.lattice, even)
-    return Front(name, even, before, equivalent_front_m(before, ground))
+    share = before * ground.lattice.area_m2
+    astray = round(float((share * ground.out_m).sum() / max(float(share.sum()), _HAIR)), 4)
+    return Front(name, even, before, equivalent_front_m(before, ground), astray)
 
 
 def _evened(lattice: Lattice, late: Floats) -> Floats:
@@ -357,7 +363,7 @@ class Starts:
                 for sign, late in (("", line), ("-", -line))
                 if self._toward_exit(late)
             ]
-        return [*found, ("rings", -self.ground.out_m)]
+        return [*found, (RINGS, -self.ground.out_m)]
 
     def _toward_exit(self, late: Floats) -> bool:
         """Whether most of the floor comes before the exit."""
