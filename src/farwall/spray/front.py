@@ -216,17 +216,23 @@ def _evened(lattice: Lattice, late: Floats) -> Floats:
 def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     """E of a sweep given by the floor sprayed before each place. [m]
 
-    At the place that comes last all of the floor has been sprayed; of those
-    that come last together, at the far end of the nearest to the way out.
+    Half a step before the places that come first nothing has been sprayed, and
+    half a step beyond those that come last all of the floor.
     """
-    ball = ground.ball
-    whole_m2 = ground.lattice.floor.area
-    last = before_m2 >= before_m2.max() - _HAIR * whole_m2
-    last &= ground.out_m <= ground.out_m[last].min() + _BESIDE_M
-    done = np.where(last, whole_m2, before_m2)
-    span = np.abs(done[ball.there] - done[:, None])
-    beyond_m = (last[ball.there] | last[:, None]) * ground.lattice.grid.step_m / 2
-    return float((span / np.maximum(ball.away_m + beyond_m, ball.depth_m)).max(initial=0.0))
+    ball, floor_m2 = ground.ball, float(ground.lattice.floor.area)
+    first = before_m2 <= before_m2.min() + _EVEN * floor_m2
+    last = before_m2 >= before_m2.max() - _EVEN * floor_m2
+    if (first & last).any():
+        return floor_m2 / ball.depth_m
+    done = np.where(last, floor_m2, np.where(first, 0.0, before_m2))
+    on_m = np.where(first | last, ground.lattice.grid.step_m / 2, 0.0)
+    away_m = ball.away_m + on_m[ball.there] + on_m[:, None]
+    return max(_steepest(ball, before_m2, ball.away_m), _steepest(ball, done, away_m))
+
+
+def _steepest(ball: Ball, sprayed_m2: Floats, away_m: Floats) -> float:
+    span = np.abs(sprayed_m2[ball.there] - sprayed_m2[:, None])
+    return float((span / np.maximum(away_m, ball.depth_m)).max(initial=0.0))
 
 
 def sprayed_before(lattice: Lattice, late: Floats) -> Floats:
