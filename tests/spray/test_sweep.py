@@ -157,8 +157,7 @@ def test_a_faster_arm_never_makes_an_edge_older(length, width, faster):
     slow = swept(hall(length, width))
     quick = replace(ROUND, spray_m2_min=ROUND.spray_m2_min * faster)
     assert (
-        oldest_min(swept(hall(length, width), tools=quick), quick)
-        <= oldest_min(slow, ROUND) + 0.02
+        oldest_min(swept(hall(length, width), tools=quick), quick) <= oldest_min(slow, ROUND) + 0.02
     )
 
 
