@@ -89,7 +89,8 @@ def test_the_core_lock_is_a_part_of_the_test_lock():
 def test_all_that_pyproject_names_is_locked():
     project = tomllib.loads((ROOT / "pyproject.toml").read_text())
     groups = project["dependency-groups"]
-    wanted = [*project["project"]["dependencies"], *groups["test"], *groups["lint"]]
+    named = [*groups["test"], *groups["oracle"], *groups["lint"]]
+    wanted = [*project["project"]["dependencies"], *named]
     locked = {name for name, _ in PIN.findall((ROOT / LOCKS[2]).read_text())}
     assert {re.split(r"[<>=\[; ]", need, maxsplit=1)[0] for need in wanted} <= locked
     boot = {name for name, _ in PIN.findall((ROOT / LOCKS[0]).read_text())}

@@ -15,23 +15,33 @@ from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.world import Seam, World, build_world
 
 Age = Callable[[Pieces, Seam], float]
+Refuses = Callable[[Pieces], bool]
+
+
+def _nobody_refused(_pieces: Pieces) -> bool:
+    return False
 
 
 class PretendSweeps(Sweeps):
     """Ages by a rule of the test; ways out, areas and seams are those of the real world."""
 
     def __init__(
-        self, world: World, age: Age, *, rough: float = 1.0, tools: PlanTools = ROUND
+        self,
+        world: World,
+        age: Age,
+        *,
+        no_walk: Refuses = _nobody_refused,
+        tools: PlanTools = ROUND,
     ) -> None:
         super().__init__(world, tools, 0.2, helper=False)
         self.age = age
-        self.rough = rough
+        self.no_walk = no_walk
 
     def age_min(self, pieces: Pieces, seam: Seam) -> float:
         return self.age(pieces, seam)
 
-    def rough_age_min(self, pieces: Pieces) -> float:
-        return self.rough * self.best_age_min(pieces)
+    def fails(self, pieces: Pieces) -> bool:
+        return self.no_walk(pieces)
 
 
 def drawn_age(seed: int, *, least: float = 0.1, most: float = 1.5) -> Age:
@@ -42,6 +52,15 @@ def drawn_age(seed: int, *, least: float = 0.1, most: float = 1.5) -> Age:
         return dice.uniform(least, most) * len(pieces) ** 0.5
 
     return age
+
+
+def drawn_refusal(seed: int, share: float) -> Refuses:
+    """So many of all fields that a body cannot walk, always the same ones."""
+
+    def refuses(pieces: Pieces) -> bool:
+        return Random(f"{seed} {sorted(pieces)}").random() < share
+
+    return refuses
 
 
 def small_world(seed: int, most: int = 5) -> World:

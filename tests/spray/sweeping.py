@@ -46,9 +46,7 @@ def swept(
     return made.sweep(tools, thorough=thorough)
 
 
-def laid(
-    of: Place | World, *pieces: str, by: str | Seam = "", tools: PlanTools = ROUND
-) -> Laid:
+def laid(of: Place | World, *pieces: str, by: str | Seam = "", tools: PlanTools = ROUND) -> Laid:
     """That field cut into strips in order, before anybody walks on it."""
     return sweeper(of, *pieces, by=by, tools=tools).laid(tools)
 

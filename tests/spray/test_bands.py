@@ -11,14 +11,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from tests.shapes import AWKWARD, ISLAND_KITCHEN, WALLED_ROOMS, box, door, outside, place
 from tests.spray.hand_floors import L_ROOM, ROUND, hall, row, seam, world
+from tests.spray.sweeping import laid, way_out
 from tests.strategies.houses import house
 
 from farwall.floor.nouns import Room
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
 from farwall.spray.bands import Strip, border_between, cut_into_strips
-from farwall.spray.geodesic import walk_map
-from farwall.spray.sweep import lay_strips
 from farwall.spray.world import build_world
 
 CORNER_M = 0.03
@@ -27,14 +26,13 @@ CURVE = 0.02
 """Near a way out the level lines bend around its jambs: a border is 2 % off a straight line."""
 
 
-def cut(of, opening, *pieces, band_m=1.0, reach_m=1.9):
-    tools = replace(ROUND, band_m=band_m, reach_m=reach_m)
-    return lay_strips(of, pieces or sorted(of.pieces), seam(of, opening), tools).cut
+def cut(of, *pieces, band_m=1.0):
+    return laid(of, *pieces, tools=replace(ROUND, band_m=band_m)).cut
 
 
 def test_the_strips_of_a_hall_by_hand():
     """By hand: 8 m of hall in bands of 1 m are 8 strips; each is 1 m deep and 2 m long."""
-    strips = cut(world(hall(8, 2)), "end")
+    strips = cut(world(hall(8, 2)))
     areas = [strip.area_m2 for strip in strips.strips]
     assert len(areas) == 8
     assert sum(areas) == pytest.approx(16.0, abs=1e-3)
@@ -44,20 +42,20 @@ def test_the_strips_of_a_hall_by_hand():
 
 def test_strips_are_as_deep_as_fits_evenly_by_hand():
     """By hand: 7.6 m in bands of at most 1 m: 8 strips of 0.95 m, not 7 and a scrap."""
-    strips = cut(world(hall(7.6, 2)), "end")
+    strips = cut(world(hall(7.6, 2)))
     assert len(strips.strips) == 8
     assert strips.depth_m == pytest.approx(0.95, rel=0.01)
 
 
 def test_a_small_room_is_one_strip():
     """0.9 m deep and 1 m wide with bands of 1 m: nothing to step back from."""
-    strips = cut(world(hall(0.9, 1.0)), "end")
+    strips = cut(world(hall(0.9, 1.0)))
     assert len(strips.strips) == 1
     assert strips.borders == ()
 
 
 def test_the_borders_of_a_hall_are_as_long_as_it_is_wide():
-    strips = cut(world(hall(8, 2)), "end")
+    strips = cut(world(hall(8, 2)))
     assert [(b.far, b.near) for b in strips.borders] == [(i, i + 1) for i in range(7)]
     for border in strips.borders[:-1]:
         assert border.line.length == pytest.approx(2.0, rel=CURVE)
@@ -65,13 +63,13 @@ def test_the_borders_of_a_hall_are_as_long_as_it_is_wide():
 
 def test_a_ring_falls_apart_at_an_island():
     """Both sides of the island lie as far from the way out: two strips of one level."""
-    strips = cut(world(ISLAND_KITCHEN), "patio")
+    strips = cut(world(ISLAND_KITCHEN))
     levels = [strip.level for strip in strips.strips]
     assert max(levels.count(level) for level in set(levels)) == 2
 
 
 def test_an_ell_is_one_chain_of_strips():
-    strips = cut(world(L_ROOM), "front")
+    strips = cut(world(L_ROOM))
     levels = [strip.level for strip in strips.strips]
     assert len(levels) == len(set(levels))
     assert sum(s.area_m2 for s in strips.strips) == pytest.approx(20.0, abs=1e-3)
@@ -79,7 +77,7 @@ def test_an_ell_is_one_chain_of_strips():
 
 def test_strips_go_on_through_a_door():
     """Where a strip lies on both sides of a doorway it is one strip with two parts."""
-    strips = cut(world(row(2.5, 2.5)), "front")
+    strips = cut(world(row(2.5, 2.5)))
     names = [sorted({name for name, _ in strip.parts}) for strip in strips.strips]
     assert ["a", "b"] in names
     assert names[0] == ["b"]
@@ -89,7 +87,7 @@ def test_strips_go_on_through_a_door():
 def test_no_border_runs_through_a_wall():
     """Two strips on either side of a wall without thickness touch, and still do not meet."""
     of = world(row(3.0, 3.0))
-    strips = cut(of, "front")
+    strips = cut(of)
     opening = seam(of, "ab").chord.buffer(0.03)
     wall = shapely.LineString([(3, 0), (3, 3)]).buffer(1e-3).difference(opening)
     for border in strips.borders:
@@ -100,30 +98,27 @@ def test_strips_that_touch_only_across_a_corner_of_a_doorway_do_not_meet_there()
     """A border ends where a seam is crossed; it sends no stub along the seam."""
     of = world(row(3.0, 3.0))
     chord = seam(of, "ab").chord
-    for border in cut(of, "front").borders:
+    for border in cut(of).borders:
         along = border.line.intersection(chord.buffer(0.002))
         assert along.length < 0.01 or along.length > 0.05
 
 
-def test_a_scrap_joins_the_strip_before_it_within_reach():
-    """Two far corners of 0.75 m² are no bands of their own where the wand still gets there."""
-    of = world(hall(2.2, 5.0, door_m=0.9))
-    walks = walk_map(of.ground(["hall"]), [(0.0, 2.3), (0.0, 2.5), (0.0, 2.7)])
+def test_a_scrap_joins_the_strip_before_it_within_reach_by_hand():
+    """By hand: two far corners of 0.75 m by 1 m are less than 0.8 of a square band, and no bands
+    of their own where the wand still gets there: 0.75 m beyond the strip before them."""
+    of = world(hall(3.0, 5.0))
+    corners = [shapely.box(2.25, 0, 3, 1), shapely.box(2.25, 4, 3, 5)]
+    last = shapely.difference(shapely.box(2, 0, 3, 5), shapely.union_all(corners))
+    shapes = [[shapely.box(0, 0, 1, 5)], [shapely.box(1, 0, 2, 5)], [last], corners]
+    rings = [[("hall", shape) for shape in ring] for ring in shapes]
     near, far = (
-        cut_into_strips(of, ["hall"], walks, band_m=1.0, reach_m=reach) for reach in (1.65, 1.0)
+        cut_into_strips(of, ["hall"], rings, band_m=1.0, depth_m=1.0, reach_m=reach)
+        for reach in (1.76, 1.74)
     )
     assert [strip.level for strip in near.strips] == [2, 1, 0]
+    assert near.strips[0].area_m2 == pytest.approx(5.0)
     assert [strip.level for strip in far.strips] == [3, 3, 2, 1, 0]
-    corners = sum(strip.area_m2 for strip in far.strips[:2])
-    assert near.strips[0].area_m2 == pytest.approx(far.strips[2].area_m2 + corners, abs=1e-3)
-
-
-def test_floor_within_each_depth_grows_to_the_whole_field():
-    strips = cut(world(hall(8, 2)), "end")
-    walks, areas = zip(*strips.grown, strict=True)
-    assert list(areas) == sorted(areas)
-    assert areas[-1] == pytest.approx(16.0, abs=1e-3)
-    assert walks[-1] == pytest.approx(8.0, rel=0.01)
+    assert [strip.area_m2 for strip in far.strips[:2]] == pytest.approx([0.75, 0.75])
 
 
 def assert_strips_make_up(of, pieces, strips):
@@ -138,8 +133,7 @@ def assert_strips_make_up(of, pieces, strips):
 @pytest.mark.parametrize("name", AWKWARD)
 def test_strips_of_awkward_floors_add_up_and_never_overlap(name):
     of = world(AWKWARD[name])
-    way_out = next(s for s in of.seams if s.is_way_out)
-    assert_strips_make_up(of, of.pieces, cut(of, way_out.id))
+    assert_strips_make_up(of, of.pieces, cut(of))
 
 
 @settings(max_examples=12)
@@ -147,11 +141,9 @@ def test_strips_of_awkward_floors_add_up_and_never_overlap(name):
 def test_strips_of_every_house_add_up_and_never_overlap(seed, band_m):
     job = job_from(house(seed), about="house")
     of = build_world(join_thresholds(job.floor), job.exits)
-    way_out = next(s for s in of.seams if s.is_way_out)
-    pieces = sorted(of.pieces)
-    if len(shapely.get_parts(of.ground(pieces))) > 1:
+    if len(shapely.get_parts(of.ground(sorted(of.pieces)))) > 1:
         return
-    strips = lay_strips(of, pieces, way_out, replace(ROUND, band_m=band_m)).cut
+    strips = cut(of, band_m=band_m)
     assert_strips_make_up(of, of.pieces, strips)
     assert all(b.line.length > 0.01 for b in strips.borders)
     levels = [strip.level for strip in strips.strips]
@@ -164,8 +156,7 @@ def test_borders_of_every_house_are_where_strips_touch(seed):
     """Strips of one piece touch along a line exactly where a border says so."""
     job = job_from(house(seed), about="house")
     of = build_world(join_thresholds(job.floor), job.exits)
-    way_out = next(s for s in of.seams if s.is_way_out)
-    strips = lay_strips(of, [way_out.a], way_out, ROUND).cut
+    strips = cut(of, way_out(of).a)
     told = {frozenset((b.far, b.near)) for b in strips.borders}
     for (i, one), (j, two) in combinations(enumerate(strips.strips), 2):
         shared = one.shape.boundary.intersection(two.shape.buffer(2e-4)).length
@@ -176,7 +167,7 @@ def test_borders_of_every_house_are_where_strips_touch(seed):
 
 
 def test_a_border_is_the_same_seen_from_either_side():
-    strips = cut(world(WALLED_ROOMS), "way-out")
+    strips = cut(world(WALLED_ROOMS))
     seams = world(WALLED_ROOMS).seams
     for border in strips.borders:
         one, two = strips.strips[border.far], strips.strips[border.near]
@@ -201,6 +192,4 @@ def test_a_house_whose_parts_widen_into_crossed_rings_is_cut_all_the_same():
     """House 369 in bands of 1.2 m: a valid part whose buffer of 11.5 mm is not."""
     job = job_from(house(369), about="house")
     of = build_world(join_thresholds(job.floor), job.exits)
-    way_out = next(s for s in of.seams if s.is_way_out)
-    strips = lay_strips(of, sorted(of.pieces), way_out, replace(ROUND, band_m=1.2)).cut
-    assert_strips_make_up(of, of.pieces, strips)
+    assert_strips_make_up(of, of.pieces, cut(of, band_m=1.2))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from math import pi, sqrt
 
 import pytest
 from hypothesis import given, settings
@@ -18,52 +19,73 @@ from tests.spray.hand_floors import (
     moved,
     row,
 )
-from tests.spray.sweeping import oldest_min, swept
+from tests.spray.sweeping import oldest_min, sweeper, swept
 
 from farwall.errors import Unanswerable
 from farwall.floor.nouns import Room
+from farwall.spray.fronts import levelled_front, plain_fronts
 from farwall.spray.routes import gap_m
-from farwall.spray.sweep import pause_min, turn_passes
+from farwall.spray.sweep import pause_min
 
 
 def test_the_oldest_edge_of_two_bands_by_hand():
-    """By hand: a room 3 m wide and 2 m deep, its whole end the way out, bands of 1 m, 3 m²/min.
+    """By hand: a room 1.8 m wide and 2 m deep, its whole end the way out, bands of 1 m, 3 m²/min.
 
-    Each band takes a minute. Walked the same way round, every place waits one minute and the
-    walk back, from (0.25 m inside one wall, 0.75 m from the end) to the other wall and 0.25 m
-    outside: √(2.49² + 1²) = 2.7 m or 0.045 min. There and back the first place would wait two.
+    Each band takes 0.6 min. Walked the same way round, every place waits as long and the walk
+    back, from (0.25 m inside one wall, 0.75 m from the end) to the other wall and 0.25 m outside:
+    √(1.3² + 1²) = 1.64 m or 0.027 min. There and back the first place would wait 1.2.
     """
-    found = swept(hall(2, 3))
+    found = swept(hall(2, 1.8))
     assert len(found.passes) == 2
-    assert oldest_min(found) == pytest.approx(1.0 + 0.045, abs=0.03)
+    assert oldest_min(found) == pytest.approx(0.6 + 0.027, abs=0.03)
+
+
+def test_a_shallow_room_is_swept_along_its_end_by_hand():
+    """By hand: 3 m wide and 2 m deep, its whole end the way out: bands across it are 3 m² each,
+    bands along it 2 m², and the person steps out sideways."""
+    found = swept(hall(2, 3))
+    assert found.front.name.startswith("straight")
+    assert max(each.strip.area_m2 for each in found.passes) <= 2.0 * 1.05
 
 
 @pytest.mark.parametrize("width", [1.2, 2.0, 3.0])
 def test_the_front_of_a_hall_is_its_width_by_hand(width):
-    """By hand: strips as wide as the hall and 1 m deep, floor sprayed a metre of depth."""
-    assert equivalent_front_m(swept(hall(9, width))) == pytest.approx(width, rel=0.06)
+    """By hand: as much floor is sprayed in a metre of depth as the hall is wide."""
+    assert swept(hall(9, width)).front.equivalent_m == pytest.approx(width, rel=0.01)
 
 
-def test_the_front_of_an_ell_is_about_its_width():
-    """By hand: 2 m, and at the bend the diagonal of the corner, √2 as long, once."""
-    found = equivalent_front_m(swept(L_ROOM))
-    assert 2.0 <= found <= 2 * 2.0
+def test_the_fronts_of_an_ell_by_hand():
+    """By hand: rings about the way out are 2 m long in the foot. At the bend they run straight
+    on through the corner and around it in quarter circles as well: from 1 to 2 m behind the
+    inner corner 2 + π / 4 x (2² - 1²) = 4.36 m2 a metre. Levelled, the front turns about the
+    corner: 2 m and, across the corner, √2 as long."""
+    ground = sweeper(L_ROOM).field.ground
+    plain = plain_fronts(ground)
+    rings = next(front for front in plain if front.name == "rings")
+    assert rings.equivalent_m == pytest.approx(2 + pi / 4 * 3, rel=0.06)
+    assert 2.0 <= levelled_front(ground, plain).equivalent_m <= 2 * sqrt(2) * 1.06
 
 
 def test_the_last_strip_counts_though_it_meets_nobody_by_hand():
-    """By hand: a room 4 m wide at its door end and 1 m behind: the strip of 4 m² comes last."""
+    """By hand: a room 4 m wide at its door end and 1 m behind: the strip of 4 m² comes last.
+
+    That is so when it is swept straight toward its wide side; along that side it is 2 m at most.
+    """
     room = Room(
         "room", poly((0, 0), (1, 0), (1, 1.5), (2, 1.5), (2, 2.5), (1, 2.5), (1, 4), (0, 4))
     )
-    found = swept(place([room], [outside("wide", ((0, 0), (0, 4)), "room")]))
-    assert equivalent_front_m(found) == pytest.approx(4.0, rel=0.1)
+    made = sweeper(place([room], [outside("wide", ((0, 0), (0, 4)), "room")]))
+    ways = {front.name: front.equivalent_m for front in plain_fronts(made.field.ground)}
+    assert ways["straight -u"] == pytest.approx(4.0, rel=0.1)
+    assert ways["straight v"] == pytest.approx(2.0, rel=0.1)
+    assert made.sweep(ROUND).front.name.endswith("v")
 
 
 def test_one_strip_has_its_own_area_for_a_front():
     found = swept(hall(0.9, 1.0))
     assert len(found.passes) == 1
     assert oldest_min(found) == 0.0
-    assert equivalent_front_m(found) == pytest.approx(0.9 / found.depth_m)
+    assert found.front.equivalent_m == pytest.approx(0.9 / ROUND.band_m, rel=0.1)
 
 
 def test_the_age_goes_with_the_front():
@@ -73,7 +95,7 @@ def test_the_age_goes_with_the_front():
         gap_m(one.path[-1], two.path[0])
         for one, two in zip(found.passes, found.passes[1:], strict=False)
     )
-    spraying = equivalent_front_m(found) * found.depth_m / ROUND.spray_m2_min
+    spraying = found.front.equivalent_m * found.depth_m / ROUND.spray_m2_min
     age = oldest_min(found)
     assert spraying * 0.9 <= age <= spraying + walks / ROUND.walk_m_min + 0.1
 
@@ -85,23 +107,22 @@ def test_areas_and_overlap_add_up():
 
 
 def test_the_pause_of_a_refill_by_hand():
-    """By hand: a swap is half a minute; alone it is 3 min of filling and 16 m of walk for 8 bands,
-    out and in again from the middle of the field on average."""
-    found = swept(hall(8, 2))
-    assert pause_min(found, ROUND, helper=True) == 0.5
-    assert pause_min(found, ROUND, helper=False) == pytest.approx(3.0 + 8.0 / 60, rel=0.01)
+    """By hand: a swap is half a minute; alone it is 3 min of filling and a walk out and in again
+    from the middle of a hall of 8 m: 8 m."""
+    way_m = sweeper(hall(8, 2)).way_out_m()
+    assert way_m == pytest.approx(4.0, rel=0.01)
+    assert pause_min(ROUND, helper=True, way_m=way_m) == 0.5
+    assert pause_min(ROUND, helper=False, way_m=way_m) == pytest.approx(3.0 + 8.0 / 60, rel=0.001)
 
 
 def test_floor_that_does_not_hang_together_is_no_field():
-    of = world(SPLIT_BY_A_COUNTER)
     with pytest.raises(Unanswerable, match="falls apart"):
-        sweep_field(of, sorted(of.pieces), seam(of, "west"), ROUND)
+        swept(SPLIT_BY_A_COUNTER, by="west")
 
 
 def test_a_blocked_room_is_not_swept_from_beyond_its_door():
-    of = world(BLOCKED_DOOR)
     with pytest.raises(Unanswerable):
-        sweep_field(of, sorted(of.pieces), seam(of, "way-out"), ROUND)
+        swept(BLOCKED_DOOR, by="way-out")
 
 
 @pytest.mark.parametrize("name", AWKWARD)

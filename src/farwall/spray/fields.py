@@ -12,13 +12,14 @@ that adding a room never makes the oldest edge younger is assumed, not proved.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.fronts import Floors
+from farwall.spray.partition import Cover, cheapest_cover
 from farwall.spray.sweep import Sweep, one_tank_m2, pause_min
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.world import Seam, World
@@ -154,12 +155,18 @@ def _far(seam: Seam, pieces: Pieces) -> str:
 
 @dataclass(frozen=True)
 class Cut:
-    """The fields, the worst share of a budget that any of them needs, and what was searched."""
+    """The fields, the worst share of a budget that any of them needs, and what was searched.
+
+    `proved` says that no cover by the `columns` that were weighed costs less; `gap` is how much
+    less it could cost when the search of a very large house was cut short.
+    """
 
     fields: tuple[Pieces, ...]
     worst_share: float
     cost: float
     columns: int
+    proved: bool
+    gap: float
 
 
 @dataclass(frozen=True)
@@ -231,24 +238,26 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
     struck: set[frozenset[int]] = set()
     while True:
         single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
-        columns = _grown(units, single, share, tank_m2)
+        grown = _grown(units, single, share, tank_m2)
         columns = {
-            group: value
-            for group, value in columns.items()
-            if len(group) == 1 or group not in struck
+            group: value for group, value in grown.items() if len(group) == 1 or group not in struck
         }
-        cost, fields = _cover(len(units.groups), columns, units)
+        cover = _cover(len(units.groups), columns, units)
         failed = {
-            group for group in fields if group not in struck and sweeps.fails(units.pieces(group))
+            group
+            for group in cover.columns
+            if group not in struck and sweeps.fails(units.pieces(group))
         }
         if not failed:
             break
         struck |= failed
     return Cut(
-        tuple(units.pieces(group) for group in fields),
-        max(columns[group] for group in fields),
-        cost,
+        tuple(units.pieces(group) for group in cover.columns),
+        max(columns[group] for group in cover.columns),
+        cover.cost,
         len(columns),
+        cover.proved,
+        cover.gap,
     )
 
 
@@ -327,30 +336,12 @@ def _limit(group: frozenset[int], single: Mapping[frozenset[int], float]) -> flo
     return max(COMFORT, *(single[frozenset([unit])] for unit in group))
 
 
-def _cover(
-    count: int, columns: dict[frozenset[int], float], units: _Units
-) -> tuple[float, Sequence[frozenset[int]]]:
-    """The cheapest exact cover of all units by columns, over sets of what is left."""
-    costs = {
-        group: units.cost(group) + (_LOST_COST if share == _NEVER else 0.0)
-        for group, share in columns.items()
-    }
-    holding: list[list[frozenset[int]]] = [[] for _ in range(count)]
-    for group in sorted(columns, key=lambda g: (costs[g], sorted(g))):
-        holding[min(group)].append(group)
-        for unit in group - {min(group)}:
-            holding[unit].append(group)
-    memo: dict[frozenset[int], tuple[float, tuple[frozenset[int], ...]]] = {frozenset(): (0.0, ())}
-
-    def best(left: frozenset[int]) -> tuple[float, tuple[frozenset[int], ...]]:
-        if left not in memo:
-            first = min(left)
-            options = []
-            for group in holding[first]:
-                if group <= left:
-                    cost, rest = best(left - group)
-                    options.append((round(cost + costs[group], 6), (group, *rest)))
-            memo[left] = min(options, key=lambda option: (option[0], len(option[1])))
-        return memo[left]
-
-    return best(frozenset(range(count)))
+def _cover(count: int, columns: Mapping[frozenset[int], float], units: _Units) -> Cover:
+    """The cheapest exact cover of all units by columns; a room nobody can do costs dearly."""
+    return cheapest_cover(
+        count,
+        {
+            group: units.cost(group) + (_LOST_COST if share == _NEVER else 0.0)
+            for group, share in columns.items()
+        },
+    )

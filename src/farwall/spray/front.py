@@ -38,8 +38,10 @@ _LEFT_OUT_M2 = 0.1
 _BALL = 1.1
 _HALF_BALL = 0.9
 _RIM = 0.8
+FROM_BEYOND = 0.9
+"""So far from the way out, in band depths, floor is sprayed from beyond it. Rank: guess; the
+wand reaches farther (`tools.reach_m`)."""
 _FINE_RIM = 7
-_REACH = 0.9
 _EVEN = 1e-4
 _HAIR = 1e-9
 _BESIDE_M = 1e-3
@@ -73,7 +75,7 @@ class Ground:
     def in_reach(self) -> Ints:
         """For each place those within a wand's easy reach of it."""
         return np.where(
-            self.ball.away_m <= _REACH * self.ball.depth_m,
+            self.ball.away_m <= FROM_BEYOND * self.ball.depth_m,
             self.ball.there,
             np.arange(len(self.lattice))[:, None],
         )
@@ -243,7 +245,8 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
 
     A body stands where it is clear of walls and all floor under it is dry. A
     place may come no later than the last stand within reach that is still tied
-    to the way out over other stands.
+    to the way out over other stands. Floor within reach of the way out is
+    sprayed from beyond; none comes later than the way out itself.
     Source: filling of hollows by a priority queue, upside down (Barnes, Lehman
     and Mulla, Computers & Geosciences 62, 2014, algorithm 3) [barnes-2014].
     """
@@ -256,7 +259,9 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     given = np.full(len(late), -np.inf)
     given[stands.places] = value
     most = given[ground.in_reach].max(axis=1)
-    return np.minimum(late, np.where(np.isneginf(most), np.inf, most))
+    beyond = ground.out_m <= FROM_BEYOND * ground.ball.depth_m
+    most[np.isneginf(most) | beyond] = np.inf
+    return np.asarray(np.minimum(np.minimum(late, most), late[ground.at_exit].max()))
 
 
 def _flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
@@ -322,7 +327,8 @@ def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
     beside = np.where(beside >= 0, beside, np.arange(len(places))[:, None])
     under = np.column_stack([places, lattice.near[places][:, : 2 * _SIDES]])
     away = out_m[places]
-    return Stands(places, under, beside, away <= float(away.min(initial=FAR_M)) + _BESIDE_M)
+    near_exit = float(away.min(initial=FAR_M)) + lattice.grid.step_m / 4
+    return Stands(places, under, beside, away <= near_exit)
 
 
 @dataclass(frozen=True)

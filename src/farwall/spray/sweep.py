@@ -48,7 +48,7 @@ class Sweep:
     @cached_property
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
-        return least_front_m(self.ground, float(self.exit.chord.length), self.ground.ball.depth_m)
+        return least_front_m(self.ground, self.ground.ball.depth_m)
 
     @property
     def wetted_m2(self) -> float:

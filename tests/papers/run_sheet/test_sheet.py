@@ -190,7 +190,7 @@ def test_a_field_page_has_its_bands_clock_ticks_refills_and_figures():
     assert "3' 9½\" (1.15)" in text
     assert "Oldest edge 6.2 min of 8.0: 1.8 min to spare" in text
     assert "For the office: the live front counts as" in text
-    assert "no order keeps it under" in text
+    assert "no sweep of this floor" in text
 
 
 def test_times_of_a_long_day_break_no_row():

@@ -185,7 +185,7 @@ def _why(field: Field, units: Units) -> list[str]:
         edge += f" Budget: {rests}; likely {budget.likely:.0f}, at most {budget.high:.0f}."
     swept = (
         f"For the office: the live front counts as {length(field.equivalent_front_m, units)} long; "
-        f"in bands of this width, without walks or refills, no order keeps it under "
+        f"no sweep of this floor, walks and refills left out, brings it under "
         f"{length(field.bound_m, units)}. On site the minutes count."
     )
     return [edge, swept]
