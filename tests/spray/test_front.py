@@ -303,7 +303,7 @@ def test_no_front_of_any_house_undercuts_the_bound(job, band_m):
 
 
 def _insist_on_the_bound(here, band_m):
-    bound = least_front_m(here.ground, float(here.exit.chord.length), band_m)
+    bound = least_front_m(here.ground, band_m)
     fronts = plain_fronts(here.ground)
     assert bound > 0
     for front in [*fronts, levelled_front(here.ground, fronts)]:
@@ -314,7 +314,7 @@ def test_a_straight_front_undercuts_no_bound_though_nobody_walks_it():
     """The bound of a rectangle is met by a straight sweep: it cannot be raised."""
     here = field(hall(12, 5))
     found = bare(here.ground, -along(here.ground)).equivalent_m
-    bound = least_front_m(here.ground, 5.0, 1.0)
+    bound = least_front_m(here.ground, 1.0)
     assert bound <= found <= bound * HAIR
 
 
