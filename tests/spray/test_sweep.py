@@ -158,7 +158,7 @@ def test_a_floor_that_is_moved_keeps_its_ages(name, move):
     mirror or after a turn: one of the two may stop a seventh short of the other.
     """
     here, there = swept(AWKWARD[name]), swept(moved(AWKWARD[name], MOVES[move]))
-    assert len(there.passes) == len(here.passes)
+    assert abs(len(there.passes) - len(here.passes)) <= 1
     assert there.area_m2 == pytest.approx(here.area_m2, abs=0.01)
     age = oldest_min(here)
     assert oldest_min(there) == pytest.approx(age, rel=0.15, abs=0.03)

@@ -18,7 +18,8 @@ from farwall.spray.routes import length_m
 _EDGE_STEP_M = 0.04
 _LEAP_M = 0.3
 """Where the nearest place of a path moves on by more than this, it leaps to another part of it."""
-_HALVINGS = 14
+_HALVINGS = 18
+_HAIR_M = 1e-6
 
 Places = npt.NDArray[np.float64]
 
@@ -102,10 +103,10 @@ class Moments:
 def moments_of(edges: Sequence[Edge], passes: Sequence[Pass]) -> tuple[Moments, ...]:
     """The moments of every edge, exact.
 
-    Where a path comes equally near to a point twice, the worse moment counts:
-    the earlier one of the pass that went first, the later one of the pass that
-    meets it. Where it leaps from one part of the path to another between two
-    points, the place is sought.
+    Where a path comes equally near twice along a stretch of the edge, the worse
+    moment counts: the earlier one of the pass that went first, the later one of
+    the pass that meets it. Where it leaps from one part of the path to another at
+    a single place, that place is sought and told from either side.
     """
     found = []
     for edge in edges:
@@ -114,12 +115,22 @@ def moments_of(edges: Sequence[Edge], passes: Sequence[Pass]) -> tuple[Moments, 
         points = np.vstack([points, *_leaps(one, points), *_leaps(two, points)])
         where = np.asarray(shapely.points(points))
         made, met = _moments(one, where), _moments(two, where)
-        # The two places around a leap are one: what is true of either is true there.
-        for row in range(len(edge.points), len(points), 2):
-            made[:, row : row + 2] = made[:, row : row + 2].min()
-            met[:, row : row + 2] = met[:, row : row + 2].max()
-        found.append(Moments(edge.first, edge.then, made, met))
+        count = len(edge.points)
+        lone = _lone_ties(made[:, :count], one) | _lone_ties(met[:, :count], two)
+        kept = np.concatenate([~lone, np.ones(len(points) - count, dtype=bool)])
+        if not kept.any():
+            kept[:] = True
+        found.append(Moments(edge.first, edge.then, made[:, kept], met[:, kept]))
     return tuple(found)
+
+
+def _lone_ties(moments: Places, path: Sequence[Point]) -> npt.NDArray[np.bool_]:
+    """Places that a path is equally near to twice, though it is not so beside them."""
+    tied = np.abs(moments[1] - moments[0]) * length_m(path) > _LEAP_M
+    if len(tied) < 2 or length_m(path) < 1e-6:
+        return np.zeros(len(tied), dtype=bool)
+    beside = np.concatenate([[False], tied[:-1]]) | np.concatenate([tied[1:], [False]])
+    return np.asarray(tied & ~beside)
 
 
 def ages_by_pass_min(
@@ -152,7 +163,9 @@ def _leaps(path: Sequence[Point], points: npt.NDArray[np.float64]) -> Iterator[P
                 high, at_high = middle, here
             else:
                 low, at_low = middle, here
-        yield np.array([low, high])
+        # A hair back on either side: the very place is nearest to both parts.
+        hair = _HAIR_M * (points[index + 1] - points[index]) / apart[index]
+        yield np.array([low - hair, high + hair])
 
 
 def _share(path: Sequence[Point], points: npt.NDArray[np.float64]) -> npt.NDArray[np.float64]:

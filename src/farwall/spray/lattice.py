@@ -36,6 +36,8 @@ _SETTLED = 1e-9
 _ROUNDS = 60
 _QUARTER = np.pi / 2
 _NICHE_M = 1.1
+_ON_M = 0.001
+"""A place nearer than this to a piece, and on none, lies on a wall without thickness."""
 
 
 @dataclass(frozen=True)
@@ -160,6 +162,7 @@ def lattice_of(floor: shapely.Polygon, pieces: Sequence[BaseGeometry], step_m: f
     for number, piece in enumerate(pieces):
         shapely.prepare(piece)
         owner[shapely.contains_xy(piece, centres[..., 0], centres[..., 1])] = number
+    _take_from_walls(owner, centres, pieces)
     column, row = np.nonzero(owner >= 0)
     places = Lattice(
         floor,
@@ -174,6 +177,19 @@ def lattice_of(floor: shapely.Polygon, pieces: Sequence[BaseGeometry], step_m: f
         (),
     )
     return _linked(places)
+
+
+def _take_from_walls(owner: Ints, centres: Floats, pieces: Sequence[BaseGeometry]) -> None:
+    """Give places on a wall without thickness to a piece beside it, moved onto its floor."""
+    column, row = np.nonzero(owner < 0)
+    spots = np.asarray(shapely.points(centres[column, row]))
+    for number, piece in enumerate(pieces):
+        near = np.flatnonzero((owner[column, row] < 0) & (shapely.distance(spots, piece) < _ON_M))
+        inner = shapely.buffer(piece, -_ON_M)
+        if len(near) and not inner.is_empty:
+            moved = shapely.get_coordinates(shapely.shortest_line(inner, spots[near]))[::2]
+            owner[column[near], row[near]] = number
+            centres[column[near], row[near]] = moved
 
 
 def main_angle(floor: BaseGeometry) -> float:
@@ -285,16 +301,17 @@ def _scan(places: Lattice, step: tuple[int, int], here: Ints, there: Ints) -> Sc
     follows = np.full(len(places), -1)
     follows[here] = there
     breaks = np.concatenate([[0], follows[order[:-1]] != order[1:]])
-    length = float(np.hypot(dx, dy)) * places.grid.step_m
+    gaps = np.hypot(*np.diff(places.xy[order], axis=0).T)
+    along = np.concatenate([[0.0], np.cumsum(np.where(breaks[1:] > 0, 0.0, gaps))])
     return Scan(
         order,
         np.asarray(np.cumsum(breaks) * _APART, dtype=float),
-        np.asarray(np.arange(len(places)) * length, dtype=float),
+        np.asarray(along, dtype=float),
     )
 
 
 def _floor_of(places: Lattice) -> Floats:
-    """The floor that each place stands for; floor that no place lies on is shared out. [m2]"""
+    """The floor of each place; what no place lies on is shared out in its piece. [m2]"""
     step = places.grid.step_m
     area = places.area_m2.copy()
     edge = np.flatnonzero(places.off_wall_m < step * 0.72)
@@ -305,4 +322,7 @@ def _floor_of(places: Lattice) -> Floats:
         squares = shapely.polygons(places.grid.to_xy(uv[:, None, :] + corners))
         mine = np.array(places.pieces, dtype=object)[places.owner[edge]]
         area[edge] = shapely.area(shapely.intersection(squares, mine))
+    mine = np.bincount(places.owner, weights=area, minlength=len(places.pieces))
+    whole = np.array([piece.area for piece in places.pieces])
+    area *= np.where(mine > 0, whole / np.maximum(mine, 1e-12), 1.0)[places.owner]
     return np.asarray(area * (places.floor.area / area.sum()))

@@ -21,6 +21,9 @@ from farwall.spray.world import Seam, World
 
 _OVERLAP_SHARE = 1.25
 _TANK_SHARE = 0.85
+_STANDS_M = 1e-6
+_ROUNDS = 3
+_CLIMBS = 2
 
 
 @dataclass(frozen=True)
@@ -95,23 +98,8 @@ def turn_passes(sweep: Sweep, tools: PlanTools) -> tuple[Sweep, tuple[float, flo
 
     With it that age, without refills, and all walking between passes. [min]
     """
-    turned = [False] * len(sweep.passes)
-    best = _oldest(sweep, turned, tools)
-    for _ in range(3):
-        before = best
-        for index in range(len(turned)):
-            if sweep.passes[index].length_m < 1e-6:
-                continue
-            for span in (1, 2):
-                trial = list(turned)
-                for each in range(index, min(index + span, len(turned))):
-                    moves = sweep.passes[each].length_m >= 1e-6
-                    trial[each] = trial[each] != moves
-                found = _oldest(sweep, trial, tools)
-                if found < best:
-                    turned, best = trial, found
-        if best == before:
-            break
+    starts = sorted((_oldest(sweep, turned, tools), turned) for turned in _ways_round(sweep))
+    best, turned = min(_climbed(sweep, way, age, tools) for age, way in starts[:_CLIMBS])
     passes = tuple(
         replace(each, path=each.path[::-1]) if flip else each
         for each, flip in zip(sweep.passes, turned, strict=True)
@@ -125,6 +113,41 @@ def turn_passes(sweep: Sweep, tools: PlanTools) -> tuple[Sweep, tuple[float, flo
         for edge in sweep.edges
     )
     return replace(sweep, passes=passes, edges=edges), best
+
+
+def _ways_round(sweep: Sweep) -> list[list[bool]]:
+    """Which passes to turn to begin with: none; or so that all go one way; or all the other."""
+    one_way: list[bool] = []
+    before: tuple[float, float] | None = None
+    for each in sweep.passes:
+        dx, dy = (b - a for a, b in zip(each.path[0], each.path[-1], strict=True))
+        turn = before is not None and dx * before[0] + dy * before[1] < 0
+        one_way.append(turn)
+        if dx or dy:
+            before = (-dx, -dy) if turn else (dx, dy)
+    moves = [each.length_m >= _STANDS_M for each in sweep.passes]
+    ways = [[False] * len(moves), one_way, [not turn for turn in one_way]]
+    return [[turn and move for turn, move in zip(way, moves, strict=True)] for way in ways]
+
+
+def _climbed(
+    sweep: Sweep, turned: list[bool], best: tuple[float, float], tools: PlanTools
+) -> tuple[tuple[float, float], list[bool]]:
+    """Passes turned one or two at a time as long as that makes the oldest edge younger."""
+    moves = [each.length_m >= _STANDS_M for each in sweep.passes]
+    for _ in range(_ROUNDS):
+        before = best
+        for index in (i for i, move in enumerate(moves) if move):
+            for span in (1, 2):
+                trial = list(turned)
+                for each in range(index, min(index + span, len(turned))):
+                    trial[each] = trial[each] != moves[each]
+                found = _oldest(sweep, trial, tools)
+                if found < best:
+                    turned, best = trial, found
+        if best == before:
+            break
+    return best, turned
 
 
 def _oldest(sweep: Sweep, turned: Sequence[bool], tools: PlanTools) -> tuple[float, float]:
