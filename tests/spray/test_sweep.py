@@ -152,10 +152,10 @@ MOVES = {
 @pytest.mark.parametrize("name", AWKWARD)
 @pytest.mark.parametrize("move", MOVES)
 def test_a_floor_that_is_moved_keeps_its_ages(name, move):
-    """The same bands wherever the floor lies.
+    """The same bands wherever the floor lies, but for one that a level line along a wall may part.
 
-    Which way round each pass is walked is a climb from the way it was laid, and that differs in a
-    mirror or after a turn: one of the two may stop a seventh short of the other.
+    Which way round each pass is walked is a climb, and that differs in a mirror or after a turn:
+    one of the two may stop a seventh short of the other.
     """
     here, there = swept(AWKWARD[name]), swept(moved(AWKWARD[name], MOVES[move]))
     assert abs(len(there.passes) - len(here.passes)) <= 1
