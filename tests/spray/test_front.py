@@ -287,11 +287,10 @@ def test_a_floor_that_is_moved_keeps_its_plain_fronts(name, move):
 @pytest.mark.parametrize("name", [*AWKWARD, "ell"])
 def test_a_floor_turned_by_17_degrees_keeps_its_plain_fronts_roughly(name):
     """The lattice turns with the walls, but corners are kept to a tenth of a millimetre: places
-    that came together no longer do. Most fronts agree to 1e-4, some differ by up to 6 % (an
-    island straight on; a hall toward its whole end wall by 11 %)."""
+    that came together no longer do. Most fronts agree to 1e-4, some differ by up to 3 %."""
     here = {"ell": L_ROOM, **AWKWARD}[name]
     there = moved(here, lambda shape: rotate(shape, 17, origin=(0, 0)))
-    assert plain_m(there) == pytest.approx(plain_m(here), rel=0.08)
+    assert plain_m(there) == pytest.approx(plain_m(here), rel=0.05)
 
 
 @pytest.mark.parametrize("name", [*AWKWARD, "ell", "hall", "large room"])
