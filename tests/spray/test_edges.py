@@ -16,6 +16,7 @@ from farwall.spray.edges import (
     EdgeTable,
     ages_by_pass_min,
     flipped,
+    moments_of,
     peak_age_min,
     shares,
 )
@@ -93,7 +94,7 @@ def test_every_pass_tells_the_oldest_edge_it_meets_by_hand():
     """By hand: both walk from x = 0 to 4; x = 1 is made at 0.5 of 2 min and met at 3 + 0.25 min."""
     edge = Edge(0, 1, (0.25,), (0.25,), points=((1.0, 0.5),))
     two = passes(((0, 0), (4, 0)), ((0, 1), (4, 1)))
-    assert ages_by_pass_min([edge], two, [(0, 2), (3, 1)]) == pytest.approx([0.0, 2.75])
+    assert ages_by_pass_min(moments_of([edge], two), [(0, 2), (3, 1)]) == pytest.approx([0.0, 2.75])
 
 
 def test_where_a_path_passes_twice_the_worse_moment_counts_by_hand():
@@ -102,9 +103,13 @@ def test_where_a_path_passes_twice_the_worse_moment_counts_by_hand():
     there_and_back = ((0, 0), (4, 0), (0, 0))
     first = Edge(0, 1, (0.125,), (0.25,), points=((1.0, 0.5),))
     two = passes(there_and_back, ((0, 1), (4, 1)))
-    assert ages_by_pass_min([first], two, [(0, 2), (3, 1)])[1] == pytest.approx(3.25 - 0.25)
+    assert ages_by_pass_min(moments_of([first], two), [(0, 2), (3, 1)])[1] == pytest.approx(
+        3.25 - 0.25
+    )
     two = passes(((0, 1), (4, 1)), there_and_back)
-    assert ages_by_pass_min([first], two, [(0, 1), (3, 2)])[1] == pytest.approx(4.75 - 0.25)
+    assert ages_by_pass_min(moments_of([first], two), [(0, 1), (3, 2)])[1] == pytest.approx(
+        4.75 - 0.25
+    )
 
 
 def test_where_both_paths_leap_around_something_the_worst_pair_of_moments_counts_by_hand():
@@ -115,13 +120,18 @@ def test_where_both_paths_leap_around_something_the_worst_pair_of_moments_counts
     points = tuple((2.01 + 0.04 * n, 0.25) for n in range(50))
     edge = Edge(0, 1, (0.0,) * 50, (0.0,) * 50, points=points)
     two = passes(around, around)
-    assert ages_by_pass_min([edge], two, [(0, 12), (20, 12)])[1] == pytest.approx(28, abs=0.01)
+    assert ages_by_pass_min(moments_of([edge], two), [(0, 12), (20, 12)])[1] == pytest.approx(
+        28, abs=0.01
+    )
 
 
 def test_who_stands_still_makes_an_edge_at_once_and_meets_it_at_the_end_by_hand():
     """By hand: 1 min of standing from 0, and another from 2: 3 - 0."""
     edge = Edge(0, 1, (0.0,), (1.0,), points=((1.0, 0.5),))
-    assert ages_by_pass_min([edge], passes(((0, 0),), ((0, 1),)), [(0, 1), (2, 1)])[1] == 3.0
+    assert (
+        ages_by_pass_min(moments_of([edge], passes(((0, 0),), ((0, 1),))), [(0, 1), (2, 1)])[1]
+        == 3.0
+    )
 
 
 def test_the_edges_of_a_hall_are_its_borders_in_turn():

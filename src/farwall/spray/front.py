@@ -43,6 +43,8 @@ FROM_BEYOND = 0.9
 wand reaches farther (`tools.reach_m`)."""
 _FINE_RIM = 7
 _EVEN = 1e-4
+RINGS = "rings"
+"""The name of the sweep in rings about the way out."""
 _HAIR = 1e-9
 _BESIDE_M = 1e-3
 """Walks that differ by less are equally long: they carry the rounding of many sums."""
@@ -94,6 +96,8 @@ class Front:
     late: Floats
     before_m2: Floats
     equivalent_m: float
+    astray_m: float = 0.0
+    """How far from the exit floor lies on the average, late floor counting more. [m]"""
 
 
 def ground_of(
@@ -196,7 +200,9 @@ def front_of(ground: Ground, late: Floats, name: str) -> Front:
     """The sweep in the order of `late`, changed only where somebody would be shut in."""
     even = _evened(ground.lattice, kept_walkable(ground, late))
     before = sprayed_before(ground.lattice, even)
-    return Front(name, even, before, equivalent_front_m(before, ground))
+    share = before * ground.lattice.area_m2
+    astray = round(float((share * ground.out_m).sum() / max(float(share.sum()), _HAIR)), 4)
+    return Front(name, even, before, equivalent_front_m(before, ground), astray)
 
 
 def _evened(lattice: Lattice, late: Floats) -> Floats:
@@ -210,17 +216,23 @@ def _evened(lattice: Lattice, late: Floats) -> Floats:
 def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     """E of a sweep given by the floor sprayed before each place. [m]
 
-    At the place that comes last all of the floor has been sprayed; of those
-    that come last together, at the far end of the nearest to the way out.
+    Half a step before the places that come first nothing has been sprayed, and
+    half a step beyond those that come last all of the floor.
     """
-    ball = ground.ball
-    whole_m2 = ground.lattice.floor.area
-    last = before_m2 >= before_m2.max() - _HAIR * whole_m2
-    last &= ground.out_m <= ground.out_m[last].min() + _BESIDE_M
-    done = np.where(last, whole_m2, before_m2)
-    span = np.abs(done[ball.there] - done[:, None])
-    beyond_m = (last[ball.there] | last[:, None]) * ground.lattice.grid.step_m / 2
-    return float((span / np.maximum(ball.away_m + beyond_m, ball.depth_m)).max(initial=0.0))
+    ball, floor_m2 = ground.ball, float(ground.lattice.floor.area)
+    first = before_m2 <= before_m2.min() + _EVEN * floor_m2
+    last = before_m2 >= before_m2.max() - _EVEN * floor_m2
+    if (first & last).any():
+        return floor_m2 / ball.depth_m
+    done = np.where(last, floor_m2, np.where(first, 0.0, before_m2))
+    on_m = np.where(first | last, ground.lattice.grid.step_m / 2, 0.0)
+    away_m = ball.away_m + on_m[ball.there] + on_m[:, None]
+    return max(_steepest(ball, before_m2, ball.away_m), _steepest(ball, done, away_m))
+
+
+def _steepest(ball: Ball, sprayed_m2: Floats, away_m: Floats) -> float:
+    span = np.abs(sprayed_m2[ball.there] - sprayed_m2[:, None])
+    return float((span / np.maximum(away_m, ball.depth_m)).max(initial=0.0))
 
 
 def sprayed_before(lattice: Lattice, late: Floats) -> Floats:
@@ -357,7 +369,7 @@ class Starts:
                 for sign, late in (("", line), ("-", -line))
                 if self._toward_exit(late)
             ]
-        return [*found, ("rings", -self.ground.out_m)]
+        return [*found, (RINGS, -self.ground.out_m)]
 
     def _toward_exit(self, late: Floats) -> bool:
         """Whether most of the floor comes before the exit."""

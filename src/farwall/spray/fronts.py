@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from farwall.errors import Unanswerable
 from farwall.spray.approach import connected, wall_of
 from farwall.spray.front import (
+    RINGS,
     Ball,
     Front,
     Ground,
@@ -96,6 +97,12 @@ def levelled_front(ground: Ground, plain: Sequence[Front]) -> Front:
 
 
 def plainest(fronts: Sequence[Front]) -> Front:
-    """The first whose front is not much longer than the shortest."""
+    """The best straight one, if its front is not much longer than the shortest; else the shortest.
+
+    Of straight ones alike the one that comes nearer to the exit late is taken, so that a floor
+    seen in a mirror or turned is swept the same.
+    """
     least = min(front.equivalent_m for front in fronts)
-    return next(front for front in fronts if front.equivalent_m <= PLAIN_ENOUGH * least)
+    enough = PLAIN_ENOUGH * least
+    straight = [f for f in fronts if f.name != RINGS and f.equivalent_m <= enough]
+    return min(straight or fronts, key=lambda front: (round(front.equivalent_m, 4), front.astray_m))
