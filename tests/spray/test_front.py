@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from hypothesis import assume, given, settings
@@ -368,16 +366,29 @@ def test_starts_lead_toward_the_exit():
     assert names[-1] == "rings"
 
 
-def test_the_last_floor_is_sprayed_at_the_exit_by_hand():
-    """By hand: a hall of 3 m x 1 m whose last metre comes in one, 5 columns of 0.2 m. They are told
-    the middle of it, 2.5 m2; a metre on, 1.1 m2 are sprayed: 1.4 m. The exit's column counts 3 m2,
-    and ends at the wall, 1.1 m from the place where 1.9 m2 are: 1 m. Were the farthest of the
-    five last, 1.9 m2 would lie within 1.1 m: 1.73 m."""
+def test_floor_that_comes_last_in_one_counts_whole_by_hand():
+    """By hand: a hall of 3 m x 1 m whose last metre comes in one, 5 columns of 0.2 m: with the
+    farthest of them 3 m2 are sprayed, a metre before it 1.1 m2. Its floor ends half a step on:
+    1.9 m2 within 1.1 m, 1.73 m. Told by the middle of the strip alone (2.5 m2) it were 1.4 m."""
     here = ground(hall(3, 1))
     before = sprayed_before(here.lattice, -np.maximum(along(here), 1.0))
-    assert equivalent_front_m(before, here) == pytest.approx(1.4, abs=0.01)
-    other = replace(here, out_m=-here.out_m)
-    assert equivalent_front_m(before, other) == pytest.approx(1.9 / 1.1, abs=0.01)
+    assert equivalent_front_m(before, here) == pytest.approx(1.9 / 1.1, abs=0.01)
+
+
+@pytest.mark.parametrize("sign", [1, -1])
+def test_the_first_floor_counts_as_the_last_does_by_hand(sign):
+    """By hand: the same hall swept the other way round has the same front: nothing is sprayed half
+    a step before its first places."""
+    here = ground(hall(3, 1))
+    before = sprayed_before(here.lattice, sign * np.maximum(along(here), 1.0))
+    assert equivalent_front_m(before, here) == pytest.approx(1.9 / 1.1, abs=0.01)
+
+
+def test_floor_that_comes_all_in_one_by_hand():
+    """By hand: 3 m2 while the front moves a depth of 1 m on: 3 m."""
+    here = ground(hall(3, 1))
+    before = sprayed_before(here.lattice, np.zeros(len(here.lattice)))
+    assert equivalent_front_m(before, here) == pytest.approx(3.0, abs=0.01)
 
 
 def house_ground(job):
