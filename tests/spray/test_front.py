@@ -285,11 +285,10 @@ def test_a_floor_that_is_moved_keeps_its_plain_fronts(name, move):
 @pytest.mark.parametrize("name", [*AWKWARD, "ell"])
 def test_a_floor_turned_by_17_degrees_keeps_its_plain_fronts_roughly(name):
     """The lattice turns with the walls, but corners are kept to a tenth of a millimetre: places
-    that came together no longer do. Most fronts agree to 1e-4, some differ by up to 6 % (an
-    island straight on; a hall toward its whole end wall by 11 %)."""
+    that came together no longer do. Most fronts agree to 1e-4, some differ by up to 3 %."""
     here = {"ell": L_ROOM, **AWKWARD}[name]
     there = moved(here, lambda shape: rotate(shape, 17, origin=(0, 0)))
-    assert plain_m(there) == pytest.approx(plain_m(here), rel=0.08)
+    assert plain_m(there) == pytest.approx(plain_m(here), rel=0.05)
 
 
 @pytest.mark.parametrize("name", [*AWKWARD, "ell", "hall", "large room"])
@@ -312,7 +311,7 @@ def _insist_on_the_bound(here, band_m):
     fronts = plain_fronts(here.ground)
     assert bound > 0
     for front in [*fronts, levelled_front(here.ground, fronts)]:
-        assert front.equivalent_m >= bound
+        assert front.equivalent_m >= bound * (1 - 1e-9)
 
 
 def test_a_straight_front_undercuts_no_bound_though_nobody_walks_it():
@@ -320,7 +319,7 @@ def test_a_straight_front_undercuts_no_bound_though_nobody_walks_it():
     here = field(hall(12, 5))
     found = bare(here.ground, -along(here.ground)).equivalent_m
     bound = least_front_m(here.ground, 1.0)
-    assert bound <= found <= bound * HAIR
+    assert bound * (1 - 1e-9) <= found <= bound * HAIR
 
 
 def test_places_see_each_other_up_to_a_tenth_more_than_a_band_by_hand():
@@ -367,13 +366,29 @@ def test_starts_lead_toward_the_exit():
     assert names[-1] == "rings"
 
 
-def test_floor_that_comes_last_together_counts_half_a_step_beyond_its_places_by_hand():
-    """By hand: a hall of 3 m x 1 m whose last metre comes in one, 5 columns of 0.2 m. All of them
-    count 3 m2 and end half a step on: 1.1 m from the nearest place a metre back, where 1.1 m2
-    are sprayed: 1.9 m2 over 1.1 m."""
+def test_floor_that_comes_last_in_one_counts_whole_by_hand():
+    """By hand: a hall of 3 m x 1 m whose last metre comes in one, 5 columns of 0.2 m: with the
+    farthest of them 3 m2 are sprayed, a metre before it 1.1 m2. Its floor ends half a step on:
+    1.9 m2 within 1.1 m, 1.73 m. Told by the middle of the strip alone (2.5 m2) it were 1.4 m."""
     here = ground(hall(3, 1))
     before = sprayed_before(here.lattice, -np.maximum(along(here), 1.0))
     assert equivalent_front_m(before, here) == pytest.approx(1.9 / 1.1, abs=0.01)
+
+
+@pytest.mark.parametrize("sign", [1, -1])
+def test_the_first_floor_counts_as_the_last_does_by_hand(sign):
+    """By hand: the same hall swept the other way round has the same front: nothing is sprayed half
+    a step before its first places."""
+    here = ground(hall(3, 1))
+    before = sprayed_before(here.lattice, sign * np.maximum(along(here), 1.0))
+    assert equivalent_front_m(before, here) == pytest.approx(1.9 / 1.1, abs=0.01)
+
+
+def test_floor_that_comes_all_in_one_by_hand():
+    """By hand: 3 m2 while the front moves a depth of 1 m on: 3 m."""
+    here = ground(hall(3, 1))
+    before = sprayed_before(here.lattice, np.zeros(len(here.lattice)))
+    assert equivalent_front_m(before, here) == pytest.approx(3.0, abs=0.01)
 
 
 def house_ground(job):

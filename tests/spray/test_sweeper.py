@@ -98,7 +98,7 @@ def test_a_thorough_sweep_is_hardly_ever_older(name):
     made = sweeper(AWKWARD[name])
     quick, best = made.sweep(ROUND), made.sweep(ROUND, thorough=True)
     assert oldest_min(best) <= 1.05 * oldest_min(quick)
-    assert best.front.equivalent_m >= best.bound_m
+    assert best.front.equivalent_m >= best.bound_m * (1 - 1e-9)
 
 
 @pytest.mark.parametrize("name", AWKWARD)

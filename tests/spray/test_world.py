@@ -25,9 +25,11 @@ from tests.spray.hand_floors import (
     moved,
     world,
 )
+from tests.strategies.floors import OUTSIDE, House, Passage, turned
 
 from farwall.floor.geometry import polygons_of
 from farwall.floor.nouns import Exit, Fixture, Room, SawCut
+from farwall.floor.thresholds import join_thresholds
 from farwall.spray.routes import part_with
 from farwall.spray.world import BODY_M, build_world
 
@@ -209,3 +211,17 @@ def test_a_turned_room_made_a_hair_narrower_loses_a_hair(degrees):
     turned = moved(hall(8, 2), lambda shape: rotate(shape, degrees, origin=(0, 0)))
     piece = world(turned).pieces["hall"]
     assert piece.shape.area - piece.inner.area == pytest.approx(0.01, rel=0.01)
+
+
+def test_walls_that_nearly_line_up_leave_ground_outside():
+    """Three rooms turned by 45 degrees: rounded to a tenth of a millimetre their common wall has legs
+    of no length, at whose corners the library divided by zero."""
+    bare = House((3.05, 5.6, 3.9), (3.15,), 0.15, ())
+    ways = [Passage(((0, 0), OUTSIDE), "outside", 1.1, -0.15, 1.9, 0.0)]
+    for one, two in [((0, 0), (1, 0)), ((1, 0), (2, 0))]:
+        x = bare.box(one)[2]
+        ways.append(Passage((one, two), "door", x, 1.175, round(x + 0.15, 4), 1.975))
+    house = House(bare.columns, bare.rows, bare.wall, tuple(ways))
+    of = build_world(join_thresholds(turned(house.floor(), 45.0)), house.exits())
+    assert of.outside.area > 100
+    assert of.outside.intersection(of.pieces["r10"].shape).area < 1e-6

@@ -320,9 +320,7 @@ def _facing(chord: shapely.LineString, piece: Piece) -> list[tuple[Point, ...]]:
 def _outside(floor: Floor, outer: list[Seam]) -> BaseGeometry:
     """Ground around the house, walls left out, reaching in to the exits' lines."""
     house = shapely.union_all([room.polygon.shape for room in floor.rooms])
-    closed = house.buffer(_WALL_GAP_M, join_style="mitre").buffer(
-        -_WALL_GAP_M + 0.15, join_style="mitre"
-    )
+    closed = mitred(mitred(house, _WALL_GAP_M), -_WALL_GAP_M + 0.15)
     solid = shapely.union_all([shapely.Polygon(part.exterior) for part in polygons_of(closed)])
     yard = shapely.box(*solid.bounds).buffer(_OUT_M, join_style="mitre").difference(solid)
     porches = [_porch(seam, house) for seam in outer if seam.is_way_out]
@@ -332,7 +330,7 @@ def _outside(floor: Floor, outer: list[Seam]) -> BaseGeometry:
 def _porch(seam: Seam, house: BaseGeometry) -> BaseGeometry:
     """The way from an exit's line through the wall to the yard, and nothing beyond its room."""
     both = seam.chord.buffer(_WALL_GAP_M + 0.3, cap_style="flat")
-    beyond = shapely.difference(both, house.buffer(-HAIR_M, join_style="mitre"))
+    beyond = shapely.difference(both, mitred(house, -HAIR_M))
     return shapely.union_all(
         [part for part in polygons_of(beyond) if part.distance(seam.chord) < SEAM_M]
     )
