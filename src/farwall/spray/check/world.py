@@ -20,6 +20,7 @@ from farwall.spray.check.nouns import CLEAR_M, PLACE_M, House, Opening, Room
 
 GAP_M = 0.2
 """Half of the widest gap between rooms that is taken for a wall and not for ground."""
+_NO_LENGTH_M = 1e-6
 SEAM_M = 0.002
 """Rooms that touch may miss each other by this much: their corners are rounded."""
 DEPTH_M = 0.45
@@ -104,6 +105,7 @@ def _closed(shape: BaseGeometry) -> BaseGeometry:
 def _solid(footprint: BaseGeometry, rooms: Shapes, passages: list[BaseGeometry]) -> Shapes:
     """The body of the walls: the footprint less rooms and passages, hair-thin seams left out."""
     rest = shapely.difference(footprint, shapely.union_all([*rooms, *passages]))
+    rest = shapely.simplify(rest, _NO_LENGTH_M)  # at legs of no length a sharp corner has no end
     thick = shapely.buffer(rest, -SEAM_M, join_style="mitre")
     return shapely.get_parts(shapely.buffer(thick, SEAM_M, join_style="mitre"))
 
