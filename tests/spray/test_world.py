@@ -214,8 +214,8 @@ def test_a_turned_room_made_a_hair_narrower_loses_a_hair(degrees):
 
 
 def test_walls_that_nearly_line_up_leave_ground_outside():
-    """Three rooms turned by 45 degrees: rounded to a tenth of a millimetre their common wall has legs
-    of no length, at whose corners the library divided by zero."""
+    """Three rooms turned by 45 degrees: rounded to a tenth of a millimetre their common wall has
+    legs of no length, at whose corners the library divided by zero."""
     bare = House((3.05, 5.6, 3.9), (3.15,), 0.15, ())
     ways = [Passage(((0, 0), OUTSIDE), "outside", 1.1, -0.15, 1.9, 0.0)]
     for one, two in [((0, 0), (1, 0)), ((1, 0), (2, 0))]:
