@@ -23,7 +23,7 @@ def connected(world: World, pieces: Sequence[str]) -> shapely.Polygon:
     """The floor of some pieces as one polygon. Raises `Unanswerable` when it falls apart."""
     parts = polygons_of(world.ground(pieces))
     parts.sort(key=lambda part: -part.area)
-    if len(parts) > 1 and sum(part.area for part in parts[1:]) > _LOST_M2:
+    if not parts or sum(part.area for part in parts[1:]) > _LOST_M2:
         raise Unanswerable(f"{', '.join(pieces)}: the floor falls apart into separate places.")
     return parts[0]
 

@@ -57,7 +57,9 @@ def least_front_m(ground: Ground, depth_m: float) -> float:
 def _rectangle_sides(shape: BaseGeometry) -> Floats | None:
     """Both sides of a shape that is a rectangle, a hair less; None when it is none. [m]"""
     box = shapely.minimum_rotated_rectangle(shape)
-    if shape.is_empty or shape.area < (1 - _SQUARE) * box.area:
+    if not isinstance(shape, shapely.Polygon) or shape.is_empty or shape.interiors:
+        return None
+    if shape.area < (1 - _SQUARE) * box.area:
         return None
     sides = np.hypot(*np.diff(shapely.get_coordinates(box)[:3], axis=0).T)
     return np.asarray(sides * (1 - _SQUARE))

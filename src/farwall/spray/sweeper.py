@@ -117,7 +117,8 @@ class Sweeper:
     def sweep(self, tools: PlanTools, *, thorough: bool = False) -> Sweep:
         """Its sweep with these tools. Raises `Unanswerable` when a body cannot do it.
 
-        thorough: a levelled sweep is sought as well; the one with younger edges is taken.
+        thorough: a levelled sweep is sought as well; of the two whose edges wait least as they
+        are laid the one with the younger edges once walked is taken.
         """
         return self._found(tools, thorough=thorough)[0]
 

@@ -84,7 +84,8 @@ def _leading_out(free: BaseGeometry, ground: BaseGeometry) -> BaseGeometry:
 
 
 def _is_on(way: BaseGeometry, person: Person, minute: float) -> bool:
-    return bool(shapely.dwithin(way, shapely.Point(person.at(minute)), PLACE_M))
+    with np.errstate(divide="ignore"):  # the library divides by the length of legs that have none
+        return bool(shapely.dwithin(way, shapely.Point(person.at(minute)), PLACE_M))
 
 
 def _fault(person: Person, event: _Event, plan: PlanRead, world: World) -> Fault:
