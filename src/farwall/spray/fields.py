@@ -6,12 +6,14 @@ and where a stop could have hidden under a leaf or in a saw cut, only small
 rooms (a closet, a bath, a pantry) join, and only while one tank does the whole
 field, for a refill is the one pause that need not be.
 Among such cuts the one with the fewest and best hidden stop lines. Exact over
-all cuts into fields that can be grown room by room through fields that hold:
-that adding a room never makes the oldest edge younger is assumed, not proved.
+all cuts into the fields that were tried: those grown room by room through
+fields that hold, small ones first, at most four for each room of the house.
+That adding a room never makes the oldest edge younger is assumed, not proved.
 """
 
 from __future__ import annotations
 
+import heapq
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -31,6 +33,11 @@ SEAM_COST = {"door": 1.0, "saw cut": 1.0, "cased": 6.0}
 FIELD_COST = 0.4
 SMALL_ROOM_M2 = 6.0
 """A room up to this size may share a field with the room its door leads to. Rank: guess."""
+_MOST_TOGETHER = 6
+"""So many rooms at most share a field where leaves or cuts could have parted them. Rank: guess."""
+_MOST_TRIED = 4
+"""Fields of several rooms that are tried, for each room: what bounds the search. Rank: guess."""
+_LATTICES = 24
 HIDDEN = frozenset({"door", "saw cut"})
 _ROUGHLY = 0.02
 _NEVER = float("inf")
@@ -57,15 +64,20 @@ class Sweeps:
         """The field of `pieces` that is left by `seam`."""
         key = (pieces, seam)
         if key not in self.kept:
-            self.kept[key] = Sweeper(
-                self.world,
-                sorted(pieces),
-                seam,
-                self.tools,
-                l_per_m2=self.litres_per_m2,
-                kept=self.floors,
-            )
+            self.kept[key] = self._made(pieces, seam)
         return self.kept[key]
+
+    def _made(self, pieces: Pieces, seam: Seam) -> Sweeper:
+        while len(self.floors) > _LATTICES:
+            del self.floors[next(iter(self.floors))]
+        return Sweeper(
+            self.world,
+            sorted(pieces),
+            seam,
+            self.tools,
+            l_per_m2=self.litres_per_m2,
+            kept=self.floors,
+        )
 
     def of(self, pieces: Pieces, seam: Seam) -> Sweep:
         """The sweep of `pieces` toward `seam`; raises `Unanswerable` when a body cannot do it."""
@@ -88,7 +100,8 @@ class Sweeps:
         return age
 
     def _age_min(self, pieces: Pieces, seam: Seam) -> float:
-        sweeper = self.sweeper(pieces, seam)
+        # Of fields of many rooms most are never asked for again: they are not kept.
+        sweeper = self.sweeper(pieces, seam) if len(pieces) == 1 else self._made(pieces, seam)
         age = sweeper.guess_age_min()
         floor_m2 = sum(self.world.pieces[name].shape.area for name in pieces)
         if floor_m2 > one_tank_m2(self.tools, self.litres_per_m2):
@@ -300,32 +313,52 @@ def _grown(
     share: Callable[[frozenset[int]], float],
     tank_m2: float,
 ) -> dict[frozenset[int], float]:
-    """Every field that holds, grown a room at a time; single rooms are always kept."""
+    """Fields that hold, grown a room at a time; single rooms are always kept.
+
+    Fields that no leaf or cut parts grow first, small ones before large ones; at
+    most `_MOST_TRIED` a room are tried.
+    """
     columns = dict(single)
-    front = list(single)
     tried = set(single)
-    while front:
-        group = front.pop()
+    front = [(_rank(units, group), group) for group in single]
+    heapq.heapify(front)
+    most = len(single) + _MOST_TRIED * len(single)
+    while front and len(tried) < most:
+        _, group = heapq.heappop(front)
         for there in sorted({n for unit in group for n in units.near[unit]} - group):
             grown = group | {there}
-            if grown in tried:
-                continue
-            lost = any(single[frozenset([unit])] == _NEVER for unit in grown)
-            if (
-                not lost
-                and not units.hangs_together_bare(grown)
-                and (
-                    units.area_m2(grown) > tank_m2
-                    or min(units.area_m2(group), units.area_m2(frozenset([there]))) > SMALL_ROOM_M2
-                )
-            ):
+            if grown in tried or not _may_join(units, single, group, there, tank_m2):
                 continue  # the same field may still be grown in another order
             tried.add(grown)
             value = share(grown)
             if value < _NEVER and value <= _limit(grown, single) + _ROUGHLY:
                 columns[grown] = value
-                front.append(grown)
+                heapq.heappush(front, (_rank(units, grown), grown))
     return columns
+
+
+def _rank(units: _Units, group: frozenset[int]) -> tuple[bool, int, float, list[int]]:
+    """Which field grows first."""
+    hidden = not units.hangs_together_bare(group)
+    return hidden, len(group), round(units.area_m2(group), 3), sorted(group)
+
+
+def _may_join(
+    units: _Units,
+    single: Mapping[frozenset[int], float],
+    group: frozenset[int],
+    there: int,
+    tank_m2: float,
+) -> bool:
+    """Whether a room may join a field: always where no stop can hide, else small ones only."""
+    grown = group | {there}
+    if any(single[frozenset([unit])] == _NEVER for unit in grown) or units.hangs_together_bare(
+        grown
+    ):
+        return True
+    if len(grown) > _MOST_TOGETHER or units.area_m2(grown) > tank_m2:
+        return False
+    return min(units.area_m2(group), units.area_m2(frozenset([there]))) <= SMALL_ROOM_M2
 
 
 def _limit(group: frozenset[int], single: Mapping[frozenset[int], float]) -> float:
