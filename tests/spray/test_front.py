@@ -16,20 +16,20 @@ from tests.strategies.houses import houses
 from farwall.errors import Unanswerable
 from farwall.floor.nouns import Room
 from farwall.floor.thresholds import join_thresholds
+from farwall.spray.ball import ball_of
 from farwall.spray.bound import least_front_m
 from farwall.spray.front import (
     FROM_BEYOND,
-    Starts,
-    ball_of,
     body_gets_everywhere,
     equivalent_front_m,
     front_of,
     kept_walkable,
-    levelled,
     sprayed_before,
     step_for,
 )
 from farwall.spray.fronts import levelled_front, plain_fronts
+from farwall.spray.levelling import levelled
+from farwall.spray.starts import Starts
 from farwall.spray.world import BODY_M, build_world
 
 HAIR = 1.001

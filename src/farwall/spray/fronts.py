@@ -7,19 +7,11 @@ from dataclasses import dataclass
 
 from farwall.errors import Unanswerable
 from farwall.spray.approach import connected, wall_of
-from farwall.spray.front import (
-    RINGS,
-    Ball,
-    Front,
-    Ground,
-    Starts,
-    ball_of,
-    front_of,
-    ground_of,
-    levelled,
-    step_for,
-)
+from farwall.spray.ball import Ball, ball_of
+from farwall.spray.front import Front, Ground, front_of, ground_of, step_for
 from farwall.spray.lattice import FAR_M, Lattice, lattice_of
+from farwall.spray.levelling import levelled
+from farwall.spray.starts import RINGS, Starts
 from farwall.spray.world import Seam, World, fused
 
 PLAIN_ENOUGH = 1.25

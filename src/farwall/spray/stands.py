@@ -1,0 +1,75 @@
+"""Where a body may stand on a field, and until when each stand is tied to the way out."""
+
+from __future__ import annotations
+
+import heapq
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice
+from farwall.spray.world import BODY_M
+
+_TIGHT = 0.25
+"""By so much of a step a stand may lie nearer to a wall than a body: places lie where they lie."""
+_SIDES = 2
+
+
+@dataclass(frozen=True)
+class Stands:
+    """Where a body may stand: places, those under the body, stands beside, those at the exit."""
+
+    places: Ints
+    under: Ints
+    near: Ints
+    at_exit: Bools
+
+    @cached_property
+    def near_list(self) -> list[list[int]]:
+        """For each stand those beside it, as plain numbers."""
+        return [list(dict.fromkeys(row)) for row in self.near.tolist()]
+
+
+def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
+    """All stands of a field; the one nearest to the way out is at it."""
+    places = np.flatnonzero(lattice.off_wall_m >= BODY_M - lattice.grid.step_m * _TIGHT)
+    number = np.full(len(lattice), -1)
+    number[places] = np.arange(len(places))
+    beside = number[lattice.near[places]]
+    beside = np.where(beside >= 0, beside, np.arange(len(places))[:, None])
+    under = np.column_stack([places, lattice.near[places][:, : 2 * _SIDES]])
+    away = out_m[places]
+    near_exit = float(away.min(initial=FAR_M)) + lattice.grid.step_m / 4
+    return Stands(places, under, beside, away <= near_exit)
+
+
+def flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
+    """The least value on the best way from each stand to the exit, a `step` less for each move.
+
+    wanted: the value of each stand. Stands with no way out get minus infinity.
+    Source: [barnes-2014], algorithm 3, upside down.
+    """
+    near, want = stands.near_list, wanted.tolist()
+    given = [-np.inf] * len(want)
+    queue = []
+    for place in np.flatnonzero(stands.at_exit).tolist():
+        given[place] = want[place]
+        queue.append((-want[place], place))
+    heapq.heapify(queue)
+    push, pop = heapq.heappush, heapq.heappop
+    done = [False] * len(want)
+    while queue:
+        _, here = pop(queue)
+        if done[here]:
+            continue
+        done[here] = True
+        most = given[here] - step
+        for there in near[here]:
+            if not done[there]:
+                wish = want[there]
+                value = wish if wish < most else most
+                if value > given[there]:
+                    given[there] = value
+                    push(queue, (-value, there))
+    return np.array(given)

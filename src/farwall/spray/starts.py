@@ -1,0 +1,76 @@
+"""Plain sweeps of a field to begin with: straight ones, rings about the way out, leaning ones."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+
+from farwall.spray.front import Ground
+from farwall.spray.lattice import FAR_M, Floats
+
+RINGS = "rings"
+"""The name of the sweep in rings about the way out."""
+_HAIR = 1e-9
+
+
+@dataclass(frozen=True)
+class Starts:
+    """Plain ways to sweep a field, each as a lateness: straight, about the way out, from a corner.
+
+    Straight ones and those along the wall of the way out come first: their
+    bands are the easiest to find on a bare floor.
+    """
+
+    ground: Ground
+
+    @cached_property
+    def _across(self) -> tuple[Floats, Floats]:
+        lattice = self.ground.lattice
+        angle = lattice.grid.angle
+        along = np.array([np.cos(angle), np.sin(angle)])
+        return lattice.xy @ along, lattice.xy @ np.array([-along[1], along[0]])
+
+    def plain(self) -> list[tuple[str, Floats]]:
+        """Along the wall of the way out, straight four ways, and in rings about the way out."""
+        found = [("wall", -self.ground.wall_m)] if self.ground.wall_m is not None else []
+        for axis, line in zip("uv", self._across, strict=True):
+            found += [
+                (f"straight {sign}{axis}", late)
+                for sign, late in (("", line), ("-", -line))
+                if self._toward_exit(late)
+            ]
+        return [*found, (RINGS, -self.ground.out_m)]
+
+    def _toward_exit(self, late: Floats) -> bool:
+        """Whether most of the floor comes before the exit."""
+        return float(np.median(late)) <= float(late[self.ground.at_exit].max()) + _HAIR
+
+    def leaning(self) -> list[tuple[str, Floats]]:
+        """From each corner of the field's box, and straight ones, leaning to the way out."""
+        out = self.ground.out_m
+        found = []
+        for corner in self._corners():
+            from_here = self._from(corner)
+            found += [
+                (f"corner {corner} {lean}", from_here - lean * out) for lean in (0, 0.5, 1, 2)
+            ]
+        for axis, line in zip("uv", self._across, strict=True):
+            for sign in (1, -1):
+                found += [
+                    (f"leaning {axis} {sign} {lean}", sign * line - lean * out)
+                    for lean in (0.5, 1.0)
+                ]
+        return found
+
+    def _corners(self) -> list[int]:
+        u, v = self._across
+        picks = [int(np.argmin(a * u + b * v)) for a in (1, -1) for b in (1, -1)]
+        far = int(np.argmax(np.round(self.ground.out_m, 6)))
+        return list(dict.fromkeys([*picks, far]))
+
+    def _from(self, place: int) -> Floats:
+        start = np.full(len(self.ground.lattice), FAR_M)
+        start[place] = 0.0
+        return self.ground.lattice.walks_from(start)
