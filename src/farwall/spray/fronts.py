@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from farwall.errors import Unanswerable
 from farwall.spray.approach import connected, wall_of
 from farwall.spray.ball import Ball, ball_of
-from farwall.spray.front import Front, Ground, front_of, ground_of, step_for
+from farwall.spray.front import CELLS_A_BAND, Front, Ground, front_of, ground_of, step_for
 from farwall.spray.lattice import FAR_M, Lattice, lattice_of
 from farwall.spray.levelling import levelled
 from farwall.spray.starts import RINGS, Starts
@@ -42,24 +42,32 @@ class _Floor:
     ball: Ball
 
 
-Floors = dict[tuple[tuple[str, ...], float], list[_Floor]]
+Floors = dict[tuple[tuple[str, ...], float, bool], list[_Floor]]
 """Lattices made so far: the same field is asked for with every way out."""
 
 
 def field_ground(
-    world: World, pieces: Sequence[str], exit_seam: Seam, band_m: float, *, kept: Floors
+    world: World,
+    pieces: Sequence[str],
+    exit_seam: Seam,
+    band_m: float,
+    *,
+    kept: Floors,
+    rough: bool = False,
 ) -> FieldGround:
     """The ground of connected `pieces` with its way out; lattices are looked up in `kept`.
+
+    rough: four steps a band only, enough for a first guess.
 
     Raises `Unanswerable` when the floor does not hang together.
     """
     closed, inside, exit_seam = fused(world, pieces, exit_seam)
-    floors = kept.setdefault((tuple(pieces), band_m), [])
+    floors = kept.setdefault((tuple(pieces), band_m, rough), [])
     beside = inside.index(exit_seam.a if exit_seam.a in inside else exit_seam.b)
     wall = wall_of(closed, inside, exit_seam) if len(inside) == 1 else None
     for level in range(len(_FINER)):
         if len(floors) == level:
-            floors.append(_floor_of(closed, inside, band_m, _FINER[level]))
+            floors.append(_floor_of(closed, inside, band_m, _FINER[level], rough=rough))
         found = floors[level]
         if not (found.lattice.owner == beside).any():
             continue
@@ -69,10 +77,14 @@ def field_ground(
     raise Unanswerable(f"{', '.join(pieces)}: the floor falls apart into separate places.")
 
 
-def _floor_of(world: World, pieces: tuple[str, ...], band_m: float, finer: float) -> _Floor:
+def _floor_of(
+    world: World, pieces: tuple[str, ...], band_m: float, finer: float, *, rough: bool
+) -> _Floor:
     floor = connected(world, pieces)
     shapes = [world.pieces[name].inner for name in pieces]
-    lattice = lattice_of(floor, shapes, step_for(floor.area, band_m) * finer)
+    step = step_for(floor.area, band_m)
+    step = max(step, band_m / CELLS_A_BAND) if rough else step
+    lattice = lattice_of(floor, shapes, step * finer)
     return _Floor(world, pieces, lattice, ball_of(lattice, band_m))
 
 

@@ -13,7 +13,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.bands import cut_into_strips
 from farwall.spray.edges import edges_of
-from farwall.spray.front import Front, body_gets_everywhere
+from farwall.spray.front import Front, Ground, body_gets_everywhere
 from farwall.spray.fronts import (
     FieldGround,
     Floors,
@@ -95,15 +95,26 @@ class Sweeper:
 
         Raises `Unanswerable` when the floor falls apart or a body does not get everywhere.
         """
-        if not body_gets_everywhere(self.field.ground):
-            raise Unanswerable(f"{', '.join(self._pieces)}: a body does not get everywhere.")
-        front = self._shortest
+        front_m = min(front.equivalent_m for front in plain_fronts(self._rough))
         ahead_m = self.tools.band_m + self.tools.overlap_m
-        return _REALISED * front.equivalent_m * ahead_m / self.tools.spray_m2_min
+        return _REALISED * front_m * ahead_m / self.tools.spray_m2_min
+
+    @cached_property
+    def _rough(self) -> Ground:
+        """The field on a coarse lattice, on the fine one where a body only gets about on that."""
+        band_m = self.tools.band_m
+        rough = field_ground(
+            self._world, self._pieces, self._exit, band_m, kept=self._kept, rough=True
+        )
+        if body_gets_everywhere(rough.ground):
+            return rough.ground
+        if body_gets_everywhere(self.field.ground):
+            return self.field.ground
+        raise Unanswerable(f"{', '.join(self._pieces)}: a body does not get everywhere.")
 
     def way_out_m(self) -> float:
         """The walk to the exit from the middle of the field. [m]"""
-        return float(np.median(self.field.ground.out_m))
+        return float(np.median(self._rough.out_m))
 
     def laid(self, tools: PlanTools, *, thorough: bool = False) -> Laid:
         """Its strips in order: of the fronts asked for those whose edges wait least."""
