@@ -4,7 +4,8 @@ The figures, for a field of depth w (its band) at the spray rate R:
 
 - `front_m` is the equivalent front E of the strips, `bound_m` what no sweep can
   undercut (docs/decisions/0006), `ratio` is E over that bound;
-- `predicted_min` is E·w/R, the oldest edge of a sweep without walks or refills;
+- `predicted_min` is E·(w + o)/R, the oldest edge of a sweep in bands of width w that wet o
+  metres more, without walks or refills;
 - `replayed_min` is the oldest edge that the independent checker finds on the
   walked path, and `realised` the replayed over the predicted one.
 """
@@ -25,11 +26,8 @@ from farwall.job.plan_job import plan_job
 from farwall.readers.plan_json import plan_to_dict
 from farwall.spray.check import check_plan, replay_ages
 
-UNDERCUT = 0.01
-"""A front this share below its bound is a failure of the bound (or of the front).
-
-The front is told by a lattice: on rectangles and halls, where it is known by hand, within 1 %.
-"""
+UNDERCUT = 1e-6
+"""A front this share below its bound is a failure of the bound (or of the front)."""
 
 _OURS = "farwall"
 

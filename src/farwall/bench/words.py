@@ -20,12 +20,12 @@ def heading() -> str:
     """The line above the fields."""
     return (
         f"{'field':<{_NAME}} {'m²':>6} {'bands':>5} {'E m':>6} {'bound':>6} {'E/bound':>7} "
-        f"{'E·w/R':>6} {'replay':>6} {'ratio':>5} {'verdict':<9} {'s':>5}"
+        f"{'swept':>6} {'replay':>6} {'ratio':>5} {'verdict':<9} {'s':>5}"
     )
 
 
 def field_line(one: FieldScore) -> str:
-    """One field: metres, minutes; `ratio` is the replayed age over E·w/R."""
+    """One field: metres, minutes; `ratio` is the replayed age over the swept one."""
     return (
         f"{_fitted(one.name):<{_NAME}} {one.area_m2:6.1f} {one.bands:5} {one.front_m:6.2f} "
         f"{one.bound_m:6.2f} {_figure(one.ratio, 7)} {one.predicted_min:6.2f} "
@@ -53,7 +53,7 @@ def summary_lines(told: Summary) -> list[str]:
         ),
         f"verdicts            {verdicts or 'none'}",
         f"E over bound        {_spread(told.ratio)}",
-        f"replay over E·w/R   {_spread(told.realised)}   (walks, overlap and refills are in it)",
+        f"replay over swept   {_spread(told.realised)}   (walks and refills are in it)",
     ]
     if told.worst:
         lines += ["worst by E over bound:"]

@@ -20,7 +20,8 @@ _LEAST_ROOMS = 5
 _SETS = ("shapes", "houses", "real", "growth")
 _EPILOG = (
     "E is the equivalent front of a field's bands in metres, the bound what no sweep of it can "
-    "undercut, E·w/R the age of the oldest edge by bands of width w at spray rate R, replay the "
+    "undercut; swept is E·(w + o)/R, the age of the oldest edge by bands of width w that wet an "
+    "overlap o more, at spray rate R; replay the "
     "age that the independent checker finds on the walked path. A front below its bound stops the "
     "bench, and it ends with exit 1; so do faults of the checker other than dead edges in fields "
     "that say themselves that they do not hold. Times are seconds of the processor "
