@@ -69,6 +69,41 @@ class OpenTime:
 
 
 @dataclass(frozen=True)
+class RoomOpenTime:
+    """Minutes that an edge stays live in one room, from a minute of the plan on.
+
+    It holds until the next one of the same room, the first also before its
+    minute. With a `polygon` it holds only there, such as in a patch of sun; the
+    shortest of all that reach a place counts.
+    """
+
+    room: str
+    from_min: float
+    low: float
+    likely: float
+    high: float
+    rank: str = ""
+    source: str = ""
+    polygon: PolygonGeometry | None = None
+
+
+@dataclass(frozen=True)
+class Tightest:
+    """The live edge of a field that has the least to spare: where, when, and how long it lives.
+
+    `spare_min` is `low_min` less `age_min`: below nothing the edge has died.
+    """
+
+    room: str
+    at: Point
+    made_min: float
+    met_min: float
+    age_min: float
+    low_min: float
+    spare_min: float
+
+
+@dataclass(frozen=True)
 class Band:
     """A strip sprayed before stepping back.
 
@@ -148,6 +183,8 @@ class Field:
     walks: tuple[Walk, ...]
     stop_lines: tuple[StopLine, ...]
     band_m: float | None = None
+    open_times: tuple[RoomOpenTime, ...] = ()
+    tightest: Tightest | None = None
 
 
 @dataclass(frozen=True)

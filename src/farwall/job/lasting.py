@@ -19,11 +19,13 @@ from farwall.air.weather import WeatherFile
 from farwall.errors import Unanswerable
 from farwall.evidence import Rank, Span
 from farwall.facts.job import Sample, Survey
-from farwall.facts.plan import Clock, OpenTime
+from farwall.facts.plan import Clock, OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
 
 _LONGEST_MIN = 24 * 60.0
 _DAY_H = 72
+_NONE = OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
+"""The open time where the slab says no."""
 
 
 @dataclass(frozen=True)
@@ -60,8 +62,38 @@ class Lasting:
         All zero when the slab says no.
         """
         if self.refusal(rooms, at_min) is not None:
-            return OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
+            return _NONE
         return min((self._of_room(room, coat, at_min) for room in rooms), key=lambda o: o.low)
+
+    def open_times(
+        self, rooms: tuple[str, ...], coat: SettledCoat, from_min: float, to_min: float
+    ) -> tuple[RoomOpenTime, ...]:
+        """The open time of each room between two minutes of the plan, anew where it changes.
+
+        At least one for each room, the first from `from_min` on; it changes at full hours of the
+        weather. All zero while the slab says no to any of the rooms.
+        """
+        moments = self._steps(from_min, to_min)
+        no = [self.refusal(rooms, at_min) is not None for at_min in moments]
+        found = []
+        for room in rooms:
+            before: OpenTime | None = None
+            for at_min, refused in zip(moments, no, strict=True):
+                now = _NONE if refused else self._of_room(room, coat, at_min)
+                if now != before:
+                    found.append(
+                        RoomOpenTime(
+                            room, at_min, now.low, now.likely, now.high, now.rank, now.source
+                        )
+                    )
+                before = now
+        return tuple(found)
+
+    def _steps(self, from_min: float, to_min: float) -> tuple[float, ...]:
+        """`from_min`, then every minute up to `to_min` at which an hour of the weather begins."""
+        begins = [(hour.starts_at - self.starts_at).total_seconds() / 60 for hour in self.hours]
+        inside = [round(at_min, 4) for at_min in begins if from_min < at_min <= to_min]
+        return (round(from_min, 4), *inside)
 
     def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
         found = self.job.room(room)

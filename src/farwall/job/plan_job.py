@@ -12,6 +12,8 @@ from datetime import datetime, timedelta, timezone
 from functools import cache, partial
 
 import rfc8785
+import shapely
+from shapely.geometry.base import BaseGeometry
 
 from farwall.air.weather import WeatherFile
 from farwall.facts.default_table import STARTS_AT
@@ -22,7 +24,6 @@ from farwall.facts.plan import (
     PLAN_VERSION,
     Clock,
     Field,
-    OpenTime,
     Plan,
     PlanFloor,
     PlanInputs,
@@ -35,6 +36,7 @@ from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
+from farwall.spray.lives import Lives
 from farwall.spray.order import Order, order_fields
 from farwall.spray.plan_coat import plan_coat
 from farwall.spray.verdict import CoatFacts, Judge
@@ -117,9 +119,17 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
 
     @cache
     def in_hour(pieces: Pieces, hour: int) -> float:
+        """What the oldest edge may wait, so that each room's own part of it may wait there."""
         rooms = _rooms(ground.world, pieces)
-        ends = [ground.lasting.open_time(rooms, coat, 60.0 * hour).low for coat in settled.coats]
-        return max(min(ends), 0.01)
+        if ground.lasting.refusal(rooms, 60.0 * hour) is not None:
+            return 0.01
+        low = {
+            room: min(_low(ground, room, coat, hour) for coat in settled.coats) for room in rooms
+        }
+        if len(set(low.values())) == 1:
+            return max(min(low.values()), 0.01)
+        parts = sweeps.room_parts(pieces)
+        return max(min(low[room] / max(parts.get(room, 1.0), 1e-3) for room in rooms), 0.01)
 
     def budget(pieces: Pieces, at_min: float = 0.0) -> float:
         return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
@@ -130,6 +140,10 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
         if all(walked):
             return order, sweeps
+
+
+def _low(ground: _Ground, room: str, coat: SettledCoat, hour: int) -> float:
+    return ground.lasting.open_time((room,), coat, 60.0 * hour).low
 
 
 def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:
@@ -198,11 +212,20 @@ def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ..
 def _coat_facts(ground: _Ground, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
     settled = ground.settled
 
-    def lasting(pieces: Pieces, at_min: float) -> OpenTime:
-        return ground.lasting.open_time(_rooms(ground.world, pieces), coat, at_min)
+    @cache
+    def floors_of(pieces: Pieces) -> dict[str, BaseGeometry]:
+        own = [ground.world.pieces[name] for name in sorted(pieces)]
+        return {
+            room: shapely.union_all([piece.shape for piece in own if piece.room == room])
+            for room in _rooms(ground.world, pieces)
+        }
+
+    def lives(pieces: Pieces, from_min: float, to_min: float) -> Lives:
+        floors = floors_of(pieces)
+        return Lives(ground.lasting.open_times(tuple(floors), coat, from_min, to_min), floors)
 
     return CoatFacts(
-        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting, thorough
+        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lives, thorough
     )
 
 
