@@ -225,6 +225,42 @@ class Ground:
 
 
 @dataclass(frozen=True)
+class FieldChance:
+    """Share of drawn days (0 to 1) on which an edge of a field dies, and its standard error."""
+
+    field: str
+    chance: float
+    error: float
+
+
+@dataclass(frozen=True)
+class Mattering:
+    """An uncertain input: its share (0 to 1) in how old edges get, its rank and source.
+
+    `what_to_do` would narrow it, empty where nothing does; `any_edge_dies` is the chance then.
+    """
+
+    input: str
+    share: float
+    rank: str
+    source: str
+    what_to_do: str
+    any_edge_dies: float
+
+
+@dataclass(frozen=True)
+class Chances:
+    """The planned day drawn `days` times: shares of days, 0 to 1; inputs, the weightiest first."""
+
+    days: int
+    seed: int
+    edge_dies: tuple[FieldChance, ...]
+    any_edge_dies: float
+    mix_short: float
+    matters_most: tuple[Mattering, ...]
+
+
+@dataclass(frozen=True)
 class Plan:
     """The whole derived plan."""
 
@@ -240,3 +276,4 @@ class Plan:
     grounds: tuple[Ground, ...] = ()
     buying: dict[str, object] | None = None
     warnings: tuple[str, ...] = ()
+    chances: Chances | None = None

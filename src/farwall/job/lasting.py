@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import cached_property
 
-from farwall.air.clocks import Timed, dry_to_recoat, edge_budget, open_time
+from farwall.air.clocks import DRAUGHT, SUN, Timed, dry_to_recoat, edge_budget, open_time
 from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab, Readings, at, hours_at_slab
 from farwall.air.drying import dry_through
@@ -95,17 +95,41 @@ class Lasting:
         inside = [round(at_min, 4) for at_min in begins if from_min < at_min <= to_min]
         return (round(from_min, 4), *inside)
 
-    def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
+    def believed(self, room: str, coat: SettledCoat, at_min: float) -> Span:
+        """The open time of a room as it is believed, sun and draught counted: no budget of it.
+
+        Raises `Unanswerable` when the slab is outside its limits.
+        """
+        span, _, factor = self._span(room, coat, at_min)
+
+        def less(value: float | None) -> float | None:
+            return None if value is None else factor * value
+
+        low = factor * span.low
+        return Span(low, less(span.likely), less(span.high), span.rank, span.source)
+
+    def _span(
+        self, room: str, coat: SettledCoat, at_min: float
+    ) -> tuple[Span, Sample | None, float]:
+        """The open time without sun and draught, the timed sample, and what sun and draught leave.
+
+        Raises `Unanswerable` when the slab is outside its limits.
+        """
         found = self.job.room(room)
-        told = found.drop_told
         sample = coat.sample if coat.sample and coat.sample.sheen_loss_min else None
         span = open_time(
             self.conditions(at_min),
             m2_per_l=coat.m2_per_l,
-            drop_s=found.drop_s if told else None,
+            drop_s=found.drop_s if found.drop_told else None,
             finish=found.finish,
             timed=_timed(sample),
         )
+        factor = (SUN if found.sun else 1.0) * (DRAUGHT if found.draught else 1.0)
+        return span, sample, factor
+
+    def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
+        found = self.job.room(room)
+        span, sample, _ = self._span(room, coat, at_min)
         budget = edge_budget(
             span,
             sample_min=sample.sheen_loss_min if sample else None,

@@ -11,39 +11,48 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
 
+import numpy as np
 import rfc8785
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.air.weather import WeatherFile
+from farwall.evidence import Rank, Span
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
     PLAN_VERSION,
+    Chances,
     Clock,
     Field,
     Plan,
     PlanFloor,
     PlanInputs,
     Remedy,
+    RoomOpenTime,
 )
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
+from farwall.job.chances import Stretch, chances_of
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
 from farwall.spray.lives import Lives
 from farwall.spray.order import Order, order_fields
-from farwall.spray.plan_coat import plan_coat
+from farwall.spray.plan_coat import LaidField, plan_coat
 from farwall.spray.verdict import CoatFacts, Judge
 from farwall.spray.world import World, build_world
 
 _NEXT_MORNING_MIN = 24 * 60.0
 """When a coat is not sure to dry within the day, the next one waits for the same hour tomorrow."""
+
+
+_SEED_DIGITS = 12
+"""Hexadecimal digits of the inputs' hash that make the seed: a whole number in any JSON."""
 
 
 @dataclass(frozen=True)
@@ -76,15 +85,17 @@ def plan_job(
     ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
     wanted = tuple(order) or job.wishes.order
     laid, sweeps = _laid_out(ground, wanted)
-    fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
+    done, clocks = _coats(ground, laid, sweeps, thorough=thorough)
+    fields = tuple(one.field for one in done)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
     )
     inputs = _inputs(job, settled, floor)
+    inputs_hash = hash_of(plain(inputs))
     return Plan(
         version=PLAN_VERSION,
         job=job.name or job.id,
-        inputs_hash=hash_of(plain(inputs)),
+        inputs_hash=inputs_hash,
         starts_at=settled.starts_at,
         inputs=inputs,
         fields=fields,
@@ -94,6 +105,7 @@ def plan_job(
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
+        chances=_chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
     )
 
 
@@ -178,9 +190,9 @@ def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
 
 def _coats(
     ground: _Ground, order: Order, sweeps: Sweeps, *, thorough: bool
-) -> tuple[tuple[Field, ...], tuple[Clock, ...]]:
+) -> tuple[tuple[LaidField, ...], tuple[Clock, ...]]:
     begins = 0.0
-    fields: list[Field] = []
+    fields: list[LaidField] = []
     clocks: list[Clock] = []
     for coat in ground.settled.coats:
         done = plan_coat(
@@ -193,11 +205,32 @@ def _coats(
             first_number=len(fields) + 1,
         )
         fields.extend(done)
-        clock = ground.lasting.dry(coat, done[-1].end_min)
+        own = [one.field for one in done]
+        clock = ground.lasting.dry(coat, own[-1].end_min)
         clocks.append(clock)
-        begins = _next_coat(begins, done, clock)
+        begins = _next_coat(begins, own, clock)
     clocks[-1] = replace(clocks[-1], name="dry to neutralise")
     return tuple(fields), tuple(clocks)
+
+
+def _chances(ground: _Ground, laid: Sequence[LaidField], seed: int) -> Chances:
+    """The day drawn many times, by a generator made from `seed`."""
+    coats = {coat.id: coat for coat in ground.settled.coats}
+
+    def life_of(coat: str, entry: RoomOpenTime) -> Span:
+        if entry.low <= 0:
+            return Span(0.0, 0.0, 0.0, Rank.PRACTICE, "common-practice")
+        return ground.lasting.believed(entry.room, coats[coat], entry.from_min)
+
+    x, y, _ = next(walk.path[-1] for one in reversed(laid) for walk in reversed(one.field.walks))
+    return chances_of(
+        [Stretch(one.field, one.moments, one.lives) for one in laid],
+        ground.settled,
+        life_of,
+        np.random.default_rng(seed),
+        seed=seed,
+        tub=(x, y),
+    )
 
 
 def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:

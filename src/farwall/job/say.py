@@ -73,8 +73,7 @@ def _field(field: Field, start: datetime) -> str:
     word = "needs a helper" if field.verdict == "helper" and late else _WORDS[field.verdict]
     line = (
         f"{_clock(start, field.start_min)} {field.id} {', '.join(field.rooms)}: "
-        f"{word}; oldest edge {field.peak_age_min:.1f} of "
-        f"{field.open_time_min.low:.1f} min, out by {field.exit}"
+        f"{word}; {_edge(field)}, out by {field.exit}"
     )
     if late and field.remedies:
         line += "; " + "; ".join(
@@ -84,6 +83,14 @@ def _field(field: Field, start: datetime) -> str:
             for remedy in field.remedies[:2]
         )
     return line
+
+
+def _edge(field: Field) -> str:
+    """The oldest edge of how long it lives; the tightest and its room where rooms differ."""
+    tight = field.tightest
+    if tight is None or len({one.low for one in field.open_times}) == 1:
+        return f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min"
+    return f"tightest edge {tight.age_min:.1f} of {tight.low_min:.1f} min, in {tight.room}"
 
 
 def _clock(start: datetime, minute: float) -> str:

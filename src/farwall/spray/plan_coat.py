@@ -12,8 +12,9 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import Field, PlanTools, StopLine, Walk
 from farwall.floor.geometry import Point
 from farwall.spray.dry import DryGround
+from farwall.spray.edges import Moments
 from farwall.spray.fields import COMFORT, Pieces
-from farwall.spray.lives import Held
+from farwall.spray.lives import Held, Lives
 from farwall.spray.order import Order, Step
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
@@ -27,6 +28,15 @@ _BASE_OUT_M = 1.3
 _HOPE = 1.2
 
 
+@dataclass(frozen=True)
+class LaidField:
+    """A field of the plan, with the moments of its edges and the open times that hold them."""
+
+    field: Field
+    moments: tuple[Moments, ...]
+    lives: Lives
+
+
 def plan_coat(
     world: World,
     order: Order,
@@ -36,14 +46,15 @@ def plan_coat(
     *,
     begins_min: float,
     first_number: int,
-) -> tuple[Field, ...]:
+) -> tuple[LaidField, ...]:
     """The fields of one coat in order, from `begins_min` on."""
     sweepers = [sweeper_of(step) for step in order.steps]
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit)
     day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
-    fields = []
+    fields: list[Field] = []
+    kept: list[tuple[tuple[Moments, ...], Lives]] = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
         ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
@@ -54,6 +65,7 @@ def plan_coat(
         sweep, timed, held, after = fitting.sweep, fitting.timed, fitting.held, fitting.after
         verdict, remedies = judge.verdict(replace(case, sweep=sweep), timed, held)
         lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
+        kept.append((sweep.moments, lives))
         fields.append(
             Field(
                 id=field_id,
@@ -80,7 +92,8 @@ def plan_coat(
             )
         )
         day = after
-    return _last_walk_out(fields, day, coat.tools)
+    whole = _last_walk_out(fields, day, coat.tools)
+    return tuple(LaidField(field, *own) for field, own in zip(whole, kept, strict=True))
 
 
 @dataclass(frozen=True)

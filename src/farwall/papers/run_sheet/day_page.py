@@ -12,6 +12,7 @@ from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.grounds import rank_words, weightiest
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
 from farwall.papers.run_sheet import lists
+from farwall.papers.run_sheet.edge_words import tight_edge
 from farwall.papers.run_sheet.margins import PaperSize
 from farwall.papers.run_sheet.names import (
     coat_ids,
@@ -24,7 +25,7 @@ from farwall.papers.run_sheet.names import (
 from farwall.papers.svg import plain
 from farwall.papers.time_tape import time_tape_svg, wait_words
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
-from farwall.papers.words import area, listed, volume
+from farwall.papers.words import area, listed, room_names, volume
 
 _GROUNDS_SHOWN = 8
 _FLOOR_MOST, _FLOOR_LEAST_PT, _FLOOR_WIDTH = 0.6, 185.0, 0.66
@@ -114,18 +115,31 @@ def _rests(plan: Plan, units: Units) -> list[list[str]]:
     """The budget of the edge first, then what else decides the day: name, value, rank."""
     coats = coat_ids(plan)
     budgets = [
-        min((field.open_time_min for field in _in_order(plan, coat)), key=lambda o: o.low)
-        for coat in coats
-        if _in_order(plan, coat)
+        min(
+            (one for field in own for one in field.open_times or (field.open_time_min,)),
+            key=lambda o: o.low,
+        )
+        for own in (_in_order(plan, coat) for coat in coats)
+        if own
     ]
     rows = []
     if budgets:
         told = rank_words(budgets[0].rank, budgets[0].source)
         lows = list(dict.fromkeys(f"{one.low:.1f}" for one in budgets))
-        rows.append(["edge budget", f"{listed(lows)} min", told])
+        rows.append([f"edge budget{_tight_room(plan)}", f"{listed(lows)} min", told])
     grounds = weightiest(plan.grounds, units=units, most=_GROUNDS_SHOWN, coats=coats)
     rows += [[ground.name, ground.value, ground.told] for ground in grounds]
     return [[plain(word) for word in row] for row in rows[:_GROUNDS_SHOWN]]
+
+
+def _tight_room(plan: Plan) -> str:
+    """`, shortest in Kitchen` where edges do not live as long in every room of the first coat."""
+    own = [one for field in _in_order(plan, coat_ids(plan)[0]) for one in field.open_times]
+    least = min((one.low for one in own), default=0.0)
+    if all(one.low == least for one in own):
+        return ""
+    rooms = dict.fromkeys(one.room for one in own if one.low == least)
+    return f", shortest in {listed(room_names(plan, list(rooms)[:2]))}"
 
 
 def _at_once_height(size: PaperSize) -> float:
@@ -172,7 +186,8 @@ def _spans_are_short(plan: Plan, clock: WallClock) -> bool:
 def _row(
     plan: Plan, field: Field, units: Units, clock: WallClock, *, spans: bool
 ) -> dict[str, Any]:
-    spare = field.open_time_min.low - field.peak_age_min
+    edge = tight_edge(plan, field)
+    spare = edge.spare_min
     litres = sum(band.litres for band in field.bands)
     return {
         "number": str(numbers(plan)[field.id]),
@@ -183,7 +198,7 @@ def _row(
         "volume": volume(litres, units),
         "verdict": verdict_words(plan, field),
         "good": fits(plan, field),
-        "edge": f"{field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min",
+        "edge": f"{edge.age_min:.1f} of {edge.low_min:.1f} min",
         "spare": f"{spare:.1f} min" if spare >= 0 else f"{-spare:.1f} min over",
         "stops": plain(_stops(field)),
     }
