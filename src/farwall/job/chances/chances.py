@@ -25,6 +25,8 @@ from farwall.spray.lives import Lives
 
 DAYS = 10_000
 _LONGEST_MIN = 24 * 60.0
+_SHORTEST_MIN = 1e-6
+"""Where the slab says no every edge dies at once."""
 
 
 @dataclass(frozen=True)
@@ -158,12 +160,13 @@ class Play:
     def _open_min(self, part: _Part, number: int, spread: Spread) -> Floats:
         """Drawn open times: open times x days. [min]"""
         normal = self.drawn.normal("open time", number, part.coat)
-        return np.array(
+        drawn = np.array(
             [
                 life.likely_min * strayed(normal, *spread.widths(life.below, life.above))
                 for life in part.lives
             ]
         )
+        return np.maximum(drawn, _SHORTEST_MIN)
 
     @property
     def _pause(self) -> Pause:

@@ -17,6 +17,7 @@ import numpy as np
 from farwall.facts.plan import Mattering
 from farwall.job.chances.drawn_days import Floats
 from farwall.job.chances.spreads import Input, Spread
+from farwall.job.chances.words import share_words
 
 if TYPE_CHECKING:
     from farwall.job.chances.chances import Outcome, Play
@@ -95,7 +96,7 @@ def _words(spread: Spread, base: Outcome, then: Outcome) -> str:
         return f"{spread.what_to_do}: it would hardly change anything here."
     told = f"{spread.what_to_do}: it would {_cut(less)} the range of how old edges get"
     if now >= _RARE and after < now:
-        told += f", and an edge would die on {_percent(after)} of days, not {_percent(now)}"
+        told += f", and an edge would die on {share_words(after)} of days, not {share_words(now)}"
     return f"{told}."
 
 
@@ -105,8 +106,3 @@ def _cut(less: float) -> str:
         if less >= least:
             return words
     return f"take {100 * less:.0f} % off"
-
-
-def _percent(share: float) -> str:
-    return f"{100 * share:.1f} %" if 0.001 <= share < 0.1 else (
-        f"{100 * share:.0f} %" if share >= 0.1 else "under 0.1 %")  # fmt: skip

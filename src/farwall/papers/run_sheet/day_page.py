@@ -12,7 +12,8 @@ from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.grounds import rank_words, weightiest
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
 from farwall.papers.run_sheet import lists
-from farwall.papers.run_sheet.edge_words import tight_edge
+from farwall.papers.run_sheet.chance_words import dies, how_sure
+from farwall.papers.run_sheet.edge_words import rooms_differ, tight_edge
 from farwall.papers.run_sheet.margins import PaperSize
 from farwall.papers.run_sheet.names import (
     coat_ids,
@@ -36,6 +37,8 @@ _FEW_GROUNDS = 5
 _MUCH_LARGER = 1.15
 _LINE_PT, _ROW_PT, _COAT_PT, _TABLE_HEAD_PT = 11.6, 11.8, 22.0, 18.0
 _ROOMS_WIDTH_PT, _SPAN_WIDTH_PT = 104.0, 66.0
+_ROOMS_LEAST_PT, _GUTTER_PT = 92.0, 9.0
+"""Where the names of rooms have less, the column of stop lines goes: the map shows them."""
 _STOP_WORDS: dict[StopKind, str] = {
     "door": "door", "cased": "frame", "outside": "sill", "saw cut": "saw cut",
 }  # fmt: skip
@@ -51,14 +54,16 @@ class _Layout:
     grounds: int
 
 
-def _layout(plan: Plan, size: PaperSize) -> _Layout:
+def _layout(plan: Plan, size: PaperSize, rooms_width: float) -> _Layout:
     """The layout in which the floor comes out largest on one page, if one page can hold it all."""
-    free = size.inner_height - _ALL_ELSE_PT - _table_height(plan) - _at_once_height(size)
+    table = _table_height(plan, rooms_width)
+    free = size.inner_height - _ALL_ELSE_PT - table - _at_once_height(size)
     if free < _FLOOR_LEAST_PT:
         return _Layout(
             "two pages", size.inner_width, size.inner_height * _FLOOR_MOST, _GROUNDS_SHOWN
         )
-    shown = min(int((free - _HEADING_PT) / _GROUND_PT), _GROUNDS_SHOWN)
+    rests = free - _HEADING_PT - _sure_height(plan, size)
+    shown = max(min(int(rests / _GROUND_PT), _GROUNDS_SHOWN), 1)
     beside = _Layout("beside", size.inner_width * _FLOOR_WIDTH, free, shown)
     few = _FEW_GROUNDS * _GROUND_PT + _HEADING_PT - _at_once_height(size)
     wide = _Layout("wide", size.inner_width, free - max(few, 0.0), _FEW_GROUNDS)
@@ -74,11 +79,20 @@ def _layout(plan: Plan, size: PaperSize) -> _Layout:
 def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dict[str, Any]:
     """What the day's page says and shows."""
     clock = plan_clock(plan, units)
-    layout = _layout(plan, size)
     spans = _spans_are_short(plan, clock)
+    told = [_row(plan, field, units, clock, spans=spans) for field in plan.fields]
+    edge = "tightest edge" if any(map(rooms_differ, plan.fields)) else "oldest edge"
+    columns = ("number", "clock", "volume", "verdict", "edge", "spare", "dies")
+    heads = {"edge": edge, "spare": "to spare", "dies": "edge dies" if plan.chances else ""}
+    free = size.inner_width - _widths(told, columns, heads)
+    stops = spans and free - _widths(told, ("stops",), {"stops": "stop lines"}) >= _ROOMS_LEAST_PT
+    rooms_width = _ROOMS_WIDTH_PT if stops or not spans else free
+    layout = _layout(plan, size, rooms_width)
     return {
         "title": "The day",
         "spans": spans,
+        "stops": stops,
+        "edge": edge,
         "layout": layout.name,
         "job": plain(job_name),
         "under": plain(_under(plan, units, clock)),
@@ -101,6 +115,8 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
             for coat in coat_ids(plan)
             if _in_order(plan, coat)
         ],
+        "sure": [[plain(word) for word in row] for row in how_sure(plan)],
+        "dies": plan.chances is not None,
         "rests": _rests(plan, units)[: layout.grounds],
         "at_once": [
             ["A drip inside:", lists.DRIP_INSIDE],
@@ -152,15 +168,32 @@ def _at_once_height(size: PaperSize) -> float:
     return sum(lines) * _LINE_PT + 6
 
 
+def _sure_height(plan: Plan, size: PaperSize) -> float:
+    """How high the chances are set in the column beside the floor. [pt]"""
+    rows = how_sure(plan)
+    width = size.inner_width * (1 - _FLOOR_WIDTH) - 18
+    lines = sum(_lines(" ".join(row), width) for row in rows)
+    return _HEADING_PT + lines * _LINE_PT + 5 * len(rows) if rows else 0.0
+
+
 def _lines(text: str, width: float) -> int:
     return len(wrap(text, width / 1.03, PAPER_LETTERING.small) or ("", "", ""))
 
 
-def _table_height(plan: Plan) -> float:
+def _widths(rows: list[dict[str, Any]], columns: tuple[str, ...], heads: dict[str, str]) -> float:
+    """How wide these columns of the table of fields are set, with the gap before each. [pt]"""
+    widest = [
+        max(text_width(text, PAPER_LETTERING.small) for text in cells)
+        for cells in ([heads.get(key, key), *(row[key] for row in rows)] for key in columns)
+    ]
+    return sum(width + _GUTTER_PT for width in widest if width > 0)
+
+
+def _table_height(plan: Plan, rooms_width: float) -> float:
     """About how high the table of fields is set. [pt]"""
     height = _TABLE_HEAD_PT + len(coat_ids(plan)) * _COAT_PT
     for field in plan.fields:
-        lines = wrap(field_rooms(plan, field), _ROOMS_WIDTH_PT, PAPER_LETTERING.small)
+        lines = wrap(field_rooms(plan, field), rooms_width, PAPER_LETTERING.small)
         height += _ROW_PT + (len(lines or ("", "")) - 1) * _LINE_PT
     return height
 
@@ -200,6 +233,7 @@ def _row(
         "good": fits(plan, field),
         "edge": f"{edge.age_min:.1f} of {edge.low_min:.1f} min",
         "spare": f"{spare:.1f} min" if spare >= 0 else f"{-spare:.1f} min over",
+        "dies": plain(dies(plan, field)),
         "stops": plain(_stops(field)),
     }
 

@@ -56,7 +56,7 @@ def edges_live(plan: Plan, field: Field, clock: WallClock) -> str:
     for (room, part), own in steps.items():
         name = room_names(plan, [room])[0]
         groups.setdefault(own, []).append(f"part of {name}" if part else name)
-    if len(groups) == 1 and len(next(iter(groups))) <= 1:
+    if not groups or (len(groups) == 1 and len(next(iter(groups))) == 1):
         return ""
     told = []
     for own, names in sorted(groups.items(), key=lambda one: min(low for _, low in one[0])):
