@@ -82,6 +82,17 @@ def test_sun_and_draught_take_their_share_by_hand(found, share):
     assert sunny.open_time(("a",), coat, 0.0).low == pytest.approx(4.0)
 
 
+def test_all_of_the_range_is_shorter_in_the_sun_by_hand():
+    """By hand: likely 8 min of a timed sheen and 1.25 of it at most, 0.55 of both in the sun."""
+    sunny, coat = lasting(samples=sample(8.0), rooms={"b": RoomSurvey(sun=True)})
+    span = sunny.open_time(("b",), coat, 0.0)
+    assert (span.likely, span.high) == pytest.approx((8.0 * SUN, 10.0 * SUN), abs=0.01)
+    believed = sunny.believed("b", coat, 0.0)
+    assert (believed.low, believed.likely, believed.high) == pytest.approx(
+        (6.4 * SUN, 8.0 * SUN, 10.0 * SUN)
+    )
+
+
 def test_a_field_is_as_quick_as_its_quickest_room():
     rooms = {"b": RoomSurvey(sun=True), "c": RoomSurvey(finish="broom")}
     found, coat = lasting(rooms=rooms)

@@ -129,18 +129,18 @@ class Lasting:
 
     def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
         found = self.job.room(room)
-        span, sample, _ = self._span(room, coat, at_min)
+        span, sample, factor = self._span(room, coat, at_min)
         budget = edge_budget(
             span,
             sample_min=sample.sheen_loss_min if sample else None,
             sun=found.sun,
             draught=found.draught,
         )
-        likely = _finite(span.likely)
+        likely = factor * _finite(span.likely)
         return OpenTime(
             round(budget.value, 2),
             round(max(likely, budget.value), 2),
-            round(max(_finite(span.high), likely, budget.value), 2),
+            round(max(factor * _finite(span.high), likely, budget.value), 2),
             budget.rank.value,
             budget.source,
         )

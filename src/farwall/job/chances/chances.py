@@ -166,7 +166,7 @@ class Play:
                 for life in part.lives
             ]
         )
-        return np.maximum(drawn, _SHORTEST_MIN)
+        return np.asarray(np.maximum(drawn, _SHORTEST_MIN))
 
     @property
     def _pause(self) -> Pause:

@@ -36,7 +36,7 @@ _HEADING_PT, _GROUND_PT, _LEGEND_PT = 20.0, 26.0, 40.0
 _FEW_GROUNDS = 5
 _MUCH_LARGER = 1.15
 _LINE_PT, _ROW_PT, _COAT_PT, _TABLE_HEAD_PT = 11.6, 11.8, 22.0, 18.0
-_ROOMS_WIDTH_PT, _SPAN_WIDTH_PT = 104.0, 66.0
+_SPAN_WIDTH_PT = 66.0
 _ROOMS_LEAST_PT, _GUTTER_PT = 92.0, 9.0
 """Where the names of rooms have less, the column of stop lines goes: the map shows them."""
 _STOP_WORDS: dict[StopKind, str] = {
@@ -85,9 +85,9 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
     columns = ("number", "clock", "volume", "verdict", "edge", "spare", "dies")
     heads = {"edge": edge, "spare": "to spare", "dies": "edge dies" if plan.chances else ""}
     free = size.inner_width - _widths(told, columns, heads)
-    stops = spans and free - _widths(told, ("stops",), {"stops": "stop lines"}) >= _ROOMS_LEAST_PT
-    rooms_width = _ROOMS_WIDTH_PT if stops or not spans else free
-    layout = _layout(plan, size, rooms_width)
+    beside = free - _widths(told, ("stops",), {"stops": "stop lines"})
+    stops = spans and beside >= _ROOMS_LEAST_PT
+    layout = _layout(plan, size, beside if stops else free)
     return {
         "title": "The day",
         "spans": spans,
@@ -184,7 +184,7 @@ def _widths(rows: list[dict[str, Any]], columns: tuple[str, ...], heads: dict[st
     """How wide these columns of the table of fields are set, with the gap before each. [pt]"""
     widest = [
         max(text_width(text, PAPER_LETTERING.small) for text in cells)
-        for cells in ([heads.get(key, key), *(row[key] for row in rows)] for key in columns)
+        for cells in ([heads.get(key, ""), *(row[key] for row in rows)] for key in columns)
     ]
     return sum(width + _GUTTER_PT for width in widest if width > 0)
 
