@@ -75,7 +75,10 @@ def test_an_edge_that_has_outlived_one_room_may_live_on_in_another():
     assert "dead-edge" in codes(told(("bed", 0, peak + 1), ("hall", 0, hall + 0.1)))
     patch = {"polygon": {"type": "Polygon", "coordinates": [[[0, 0], [3, 0], [3, 2.5], [0, 2.5],
                                                            [0, 0]]]}}  # fmt: skip
-    own = (("bed", 0, peak + 1), ("hall", 0, peak + 1), ("hall", 0, hall + 0.1, patch))
+    gone = {**patch, "to_min": 0.5}
+    own = (("bed", 0, peak + 1), ("hall", 0, peak + 1), ("hall", 0, hall - 1, gone))
+    assert codes(told(*own)) == []
+    own = (*own[:2], ("hall", 0, hall + 0.1, patch))
     assert codes(told(*own)) == []
     assert "dead-edge" in codes(told(*own[:2], ("hall", 0, hall - 1, patch)))
 

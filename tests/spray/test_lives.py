@@ -87,6 +87,21 @@ def test_a_patch_of_sun_shortens_only_what_lies_in_it_by_hand():
     assert held_to(lives(*rooms, lasts("right", 4.0, polygon=aside)), ACROSS, TIMES).spare_min == 3
 
 
+def test_a_patch_holds_between_its_own_minutes_only_by_hand():
+    """By hand: x = 5 waits from 4 to 10; a patch of before 4 or of after 10 passes it by."""
+    rooms = [lasts("left", 9.0), lasts("right", 9.0)]
+    sun = lasts("right", 4.0, polygon=polygon_geometry(shapely.box(4.5, 0.5, 5.5, 1.5)))
+    for begin, end, spare in (
+        (0, 3.9, 3),
+        (0, 4.1, -2),
+        (9.9, 20, -2),
+        (10.1, 20, 3),
+        (9, None, -2),
+    ):
+        patch = replace(sun, from_min=begin, to_min=end)
+        assert held_to(lives(*rooms, patch), ACROSS, TIMES).spare_min == spare
+
+
 def test_under_an_opening_both_rooms_count():
     here = (edge((3.01, 0.0, 0.0)),)
     assert held_to(lives(lasts("left", 5.0), lasts("right", 9.0)), here, TIMES).spare_min == 1.0

@@ -73,8 +73,9 @@ class RoomOpenTime:
     """Minutes that an edge stays live in one room, from a minute of the plan on.
 
     It holds until the next one of the same room, the first also before its
-    minute. With a `polygon` it holds only there, such as in a patch of sun; the
-    shortest of all that reach a place counts.
+    minute. With a `polygon` it is that of a part of the floor, such as a patch of
+    sun, and holds there beside all others from `from_min` to `to_min` (to the end
+    without it); the shortest of all that reach a place counts.
     """
 
     room: str
@@ -85,6 +86,7 @@ class RoomOpenTime:
     rank: str = ""
     source: str = ""
     polygon: PolygonGeometry | None = None
+    to_min: float | None = None
 
 
 @dataclass(frozen=True)

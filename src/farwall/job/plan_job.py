@@ -220,7 +220,11 @@ def _chances(ground: _Ground, laid: Sequence[LaidField], seed: int) -> Chances:
     def life_of(coat: str, entry: RoomOpenTime) -> Span:
         if entry.low <= 0:
             return Span(0.0, 0.0, 0.0, Rank.PRACTICE, "common-practice")
-        return ground.lasting.believed(entry.room, coats[coat], entry.from_min)
+        span = ground.lasting.believed(entry.room, coats[coat], entry.from_min)
+        own = ground.lasting.open_time((entry.room,), coats[coat], entry.from_min)
+        part = entry.likely / own.likely if entry.polygon is not None and own.likely else 1.0
+        likely, high = (None if end is None else part * end for end in (span.likely, span.high))
+        return Span(part * span.low, likely, high, span.rank, span.source)
 
     x, y, _ = next(walk.path[-1] for one in reversed(laid) for walk in reversed(one.field.walks))
     return chances_of(

@@ -158,6 +158,7 @@ WORDS: dict[str, str] = {
     "RoomOpenTime.likely": "Minutes.",
     "RoomOpenTime.high": "Minutes.",
     "RoomOpenTime.polygon": "Where it holds, such as a patch of sun; null is the whole room.",
+    "RoomOpenTime.to_min": "Until when, for a polygon; null is to the end.",
     "Tightest.room": "Id of the room it lies in.",
     "Tightest.at": "Where: one point.",
     "Tightest.made_min": "When it is sprayed, minutes.",

@@ -48,16 +48,17 @@ class Lives:
 
     @cached_property
     def _areas(self) -> list[tuple[BaseGeometry, list[int]]]:
-        """Each room or patch with the numbers of its open times, the earliest first."""
-        found: dict[tuple[str, object], list[int]] = {}
+        """Each room with the numbers of its open times, the earliest first; each patch with its."""
+        rooms: dict[str, list[int]] = {}
+        areas: list[tuple[BaseGeometry, list[int]]] = []
         for number, one in enumerate(self.open_times):
-            found.setdefault((one.room, one.polygon), []).append(number)
-        areas = []
-        for numbers in found.values():
+            if one.polygon is None:
+                rooms.setdefault(one.room, []).append(number)
+            else:
+                areas.append((one.polygon.shape, [number]))
+        for room, numbers in rooms.items():
             numbers.sort(key=lambda number: self.open_times[number].from_min)
-            one = self.open_times[numbers[0]]
-            shape = one.polygon.shape if one.polygon is not None else self.floors[one.room]
-            areas.append((shape, numbers))
+            areas.append((self.floors[room], numbers))
         return areas
 
     def held(self, points: Places, made: Places, met: Places) -> npt.NDArray[np.intp]:
@@ -95,6 +96,11 @@ class Lives:
 
     def _ruling(self, numbers: list[int], made: Places, met: Places) -> Iterator[tuple[int, Bools]]:
         """The open times of one area, each with the places whose wait it holds in, if a moment."""
+        first = self.open_times[numbers[0]]
+        if first.polygon is not None:
+            end = np.inf if first.to_min is None else first.to_min
+            yield numbers[0], (made < end) & (met >= first.from_min)
+            return
         begins = [self.open_times[number].from_min for number in numbers]
         ends = [*begins[1:], np.inf]
         for number, begin, end in zip(numbers, [-np.inf, *begins[1:]], ends, strict=True):

@@ -8,6 +8,7 @@ import pytest
 from tests.papers.invented_plan import small_house
 
 from farwall.facts.plan import RoomOpenTime, Tightest
+from farwall.floor.geometry import PolygonGeometry
 from farwall.papers.run_sheet.edge_words import edges_live, rooms_differ, tight_edge, why_edge
 from farwall.papers.wall_clock import plan_clock
 
@@ -48,6 +49,19 @@ def test_the_tightest_room_comes_first_and_by_name():
 def test_an_hour_that_changes_them_is_told_by_the_clock():
     later = lasting((ONE, 0.0, 5.0), (ONE, 60.0, 4.0), (TWO, 0.0, 5.0), (TWO, 60.0, 4.0))
     assert edges_live(PLAN, later, CLOCK) == f"Edges live 5.0 min, 4.0 from {CLOCK.time(60.0)}."
+
+
+def test_of_the_patches_of_a_room_the_shortest_is_told():
+    ring = ((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 0.0))
+    rooms = lasting((ONE, 0.0, 5.0), (TWO, 0.0, 5.0))
+    patches = tuple(
+        RoomOpenTime(ONE, at, low, 9.0, 12.0, polygon=PolygonGeometry((ring,)), to_min=at + 60)
+        for at, low in ((0.0, 3.0), (60.0, 2.5))
+    )
+    sunny = replace(rooms, open_times=(*rooms.open_times, *patches))
+    assert edges_live(PLAN, sunny, CLOCK) == (
+        f"Edges live 2.5 min in part of {CALLED[ONE]}; 5.0 min in {CALLED[ONE]} and {CALLED[TWO]}."
+    )
 
 
 def tight(low, age):

@@ -43,10 +43,13 @@ def _steps(field: Field) -> dict[tuple[str, bool], tuple[tuple[float, float], ..
     found: dict[tuple[str, bool], list[RoomOpenTime]] = {}
     for one in field.open_times:
         found.setdefault((one.room, one.polygon is not None), []).append(one)
-    return {
+    steps = {
         place: tuple((one.from_min, one.low) for one in sorted(own, key=lambda o: o.from_min))
         for place, own in found.items()
     }
+    # Patches move: of a room's the shortest is told, the map shows where.
+    least = {place: min(low for _, low in own) for place, own in steps.items()}
+    return {place: ((0.0, least[place]),) if place[1] else own for place, own in steps.items()}
 
 
 def edges_live(plan: Plan, field: Field, clock: WallClock) -> str:

@@ -63,7 +63,7 @@ class _Area:
         first = min(edge.later.begins, edge.earlier.begins) - TIME_MIN
         last = max(edge.later.ends, edge.earlier.ends) + TIME_MIN
         lows = [r.low_min for r in self.rules if r.begin_min <= last and r.end_min >= first]
-        return min(lows)
+        return min(lows, default=np.inf)
 
 
 def worst_by_edge(
@@ -97,18 +97,18 @@ def worst_by_edge(
 
 def _areas(field: Field, world: World) -> list[_Area]:
     """The rooms and patches of a field; a room that no open time names has the shortest."""
-    groups: dict[tuple[str, bytes], list[OpenTime]] = {}
+    groups: dict[str, list[OpenTime]] = {}
     for one in field.open_times:
-        where = b"" if one.patch is None else shapely.to_wkb(one.patch)
-        groups.setdefault((one.room, where), []).append(one)
+        if one.patch is None:
+            groups.setdefault(one.room, []).append(one)
     rooms = {room.id: room.shape for room in world.house.rooms}
-    found = []
-    for group in groups.values():
-        patch = group[0].patch
-        shape = rooms.get(group[0].room) if patch is None else patch
-        if shape is not None:
-            found.append(_Area(shape, _rules(group)))
-    bare = [rooms[room] for room in field.rooms if room in rooms and (room, b"") not in groups]
+    found = [_Area(rooms[room], _rules(own)) for room, own in groups.items() if room in rooms]
+    found += [
+        _Area(one.patch, (_Rule(one.low_min, one.from_min, one.to_min),))
+        for one in field.open_times
+        if one.patch is not None
+    ]
+    bare = [rooms[room] for room in field.rooms if room in rooms and room not in groups]
     least = min(one.low_min for one in field.open_times)
     found += [_Area(shape, (_Rule(least, -np.inf, np.inf),)) for shape in bare]
     return found

@@ -198,12 +198,13 @@ class StopLine:
 
 @dataclass(frozen=True, eq=False)
 class OpenTime:
-    """How long an edge stays live in a room, or a patch of it, from a minute on."""
+    """How long an edge stays live in a room, from a minute on; in a patch, up to another minute."""
 
     room: str
     from_min: float
     low_min: float
     patch: BaseGeometry | None
+    to_min: float
 
 
 @dataclass(frozen=True, eq=False)

@@ -199,12 +199,13 @@ def _open_times(at: At) -> tuple[OpenTime, ...]:
 
 
 def _open_time(at: At) -> OpenTime:
-    patch = at.get("polygon")
+    patch, end = at.get("polygon"), at.get("to_min").number_or_none(-MINUTES, MINUTES)
     return OpenTime(
         at.get("room").text(),
         _minute(at.get("from_min")),
         _minute(at.get("low")),
         patch.polygon() if patch.given else None,
+        np.inf if end is None else end,
     )
 
 
