@@ -237,7 +237,7 @@ class FieldChance:
 
 @dataclass(frozen=True)
 class Mattering:
-    """An uncertain input: its share (0 to 1) in how old edges get, its rank and source.
+    """An uncertain input: its share (0 to 1) in what edges have to spare, its rank and source.
 
     `what_to_do` would narrow it, empty where nothing does; `any_edge_dies` is the chance then.
     """

@@ -124,7 +124,7 @@ WORDS: dict[str, str] = {
     "FieldChance.chance": "Share of days, 0 to 1.",
     "FieldChance.error": "Standard error of that share.",
     "Mattering.input": "What is uncertain.",
-    "Mattering.share": "Its share in the variance of how old edges get, 0 to 1.",
+    "Mattering.share": "Its share in the variance of what edges have to spare, 0 to 1.",
     "Mattering.what_to_do": "What would narrow it, and by how much; empty where nothing does.",
     "Mattering.any_edge_dies": "Chance that any edge dies once that is done.",
     "PlanInputs.floor": "The rooms, thresholds joined.",

@@ -94,7 +94,7 @@ def _words(spread: Spread, base: Outcome, then: Outcome) -> str:
     after = float((then.shares > 1).any(axis=0).mean())
     if less < _WORTH:
         return f"{spread.what_to_do}: it would hardly change anything here."
-    told = f"{spread.what_to_do}: it would {_cut(less)} the range of how old edges get"
+    told = f"{spread.what_to_do}: it would {_cut(less)} the range of what edges have to spare"
     if now >= _RARE and after < now:
         told += f", and an edge would die on {share_words(after)} of days, not {share_words(now)}"
     return f"{told}."

@@ -115,7 +115,8 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
             for coat in coat_ids(plan)
             if _in_order(plan, coat)
         ],
-        "sure": [[plain(word) for word in row] for row in how_sure(plan)],
+        "sure": [[plain(word.replace(" %", "\u00a0%")) for word in row] for row in how_sure(plan)],
+        "drawn": f"{plan.chances.days:,} drawn days" if plan.chances else "",
         "dies": plan.chances is not None,
         "rests": _rests(plan, units)[: layout.grounds],
         "at_once": [
