@@ -82,6 +82,17 @@ def test_sun_and_draught_take_their_share_by_hand(found, share):
     assert sunny.open_time(("a",), coat, 0.0).low == pytest.approx(4.0)
 
 
+def test_all_of_the_range_is_shorter_in_the_sun_by_hand():
+    """By hand: likely 8 min of a timed sheen and 1.25 of it at most, 0.55 of both in the sun."""
+    sunny, coat = lasting(samples=sample(8.0), rooms={"b": RoomSurvey(sun=True)})
+    span = sunny.open_time(("b",), coat, 0.0)
+    assert (span.likely, span.high) == pytest.approx((8.0 * SUN, 10.0 * SUN), abs=0.01)
+    believed = sunny.believed("b", coat, 0.0)
+    assert (believed.low, believed.likely, believed.high) == pytest.approx(
+        (6.4 * SUN, 8.0 * SUN, 10.0 * SUN)
+    )
+
+
 def test_a_field_is_as_quick_as_its_quickest_room():
     rooms = {"b": RoomSurvey(sun=True), "c": RoomSurvey(finish="broom")}
     found, coat = lasting(rooms=rooms)
@@ -114,6 +125,22 @@ def test_the_budget_is_never_above_the_likely_open_time():
     found, coat = lasting(samples=sample(8.0))
     span = found.open_time(ROOMS, coat, 0.0)
     assert span.low <= span.likely <= span.high
+
+
+def test_each_room_has_its_open_time_and_one_suffices_without_weather():
+    found, coat = lasting(samples=sample(8.0), rooms={"b": RoomSurvey(draught=True)})
+    told = found.open_times(ROOMS, coat, 10.0, 500.0)
+    assert [(one.room, one.from_min) for one in told] == [("a", 10.0), ("b", 10.0), ("c", 10.0)]
+    assert [one.low for one in told] == [4.0, pytest.approx(4.0 * DRAUGHT, abs=0.01), 4.0]
+    for one in told:
+        alone = found.open_time((one.room,), coat, 10.0)
+        assert (one.low, one.likely, one.high) == (alone.low, alone.likely, alone.high)
+
+
+def test_where_the_slab_says_no_to_one_room_no_room_has_an_open_time():
+    found, coat = lasting(rooms={"b": RoomSurvey(drop_s=90.0)})
+    assert {one.low for one in found.open_times(ROOMS, coat, 0.0, 60.0)} == {0.0}
+    assert found.open_times(("a", "c"), coat, 0.0, 60.0)[0].low > 0.0
 
 
 @pytest.mark.common_practice
@@ -160,6 +187,17 @@ def test_a_weather_file_brings_the_hours_of_the_day_in(year):
     assert afternoon.air_c > morning.air_c
     assert afternoon.rh_percent < morning.rh_percent
     assert found.open_time(ROOMS, coat, 7 * 60.0).low < found.open_time(ROOMS, coat, 0.0).low
+
+
+def test_open_times_are_told_anew_only_where_an_hour_changes_them(year):
+    """By hand: from 8:00, minute 20 to 200 meets the hours at 60, 120 and 180."""
+    found, coat = bare(year)
+    told = found.open_times(("a",), coat, 20.0, 200.0)
+    assert [one.from_min for one in told] == [20.0, 60.0, 120.0, 180.0]
+    for one in told:
+        assert one.low == found.open_time(("a",), coat, one.from_min + 1.0).low
+    read, same = bare(year, slab_c=21.5, air_c=22.5, rh_percent=40.0, air_speed_m_s=0.2)
+    assert len(read.open_times(("a",), same, 20.0, 200.0)) == 1
 
 
 def test_a_typed_reading_wins_over_the_weather_file(year):

@@ -69,6 +69,43 @@ class OpenTime:
 
 
 @dataclass(frozen=True)
+class RoomOpenTime:
+    """Minutes that an edge stays live in one room, from a minute of the plan on.
+
+    It holds until the next one of the same room, the first also before its
+    minute. With a `polygon` it is that of a part of the floor, such as a patch of
+    sun, and holds there beside all others from `from_min` to `to_min` (to the end
+    without it); the shortest of all that reach a place counts.
+    """
+
+    room: str
+    from_min: float
+    low: float
+    likely: float
+    high: float
+    rank: str = ""
+    source: str = ""
+    polygon: PolygonGeometry | None = None
+    to_min: float | None = None
+
+
+@dataclass(frozen=True)
+class Tightest:
+    """The live edge of a field that has the least to spare: where, when, and how long it lives.
+
+    `spare_min` is `low_min` less `age_min`: below nothing the edge has died.
+    """
+
+    room: str
+    at: Point
+    made_min: float
+    met_min: float
+    age_min: float
+    low_min: float
+    spare_min: float
+
+
+@dataclass(frozen=True)
 class Band:
     """A strip sprayed before stepping back.
 
@@ -148,6 +185,8 @@ class Field:
     walks: tuple[Walk, ...]
     stop_lines: tuple[StopLine, ...]
     band_m: float | None = None
+    open_times: tuple[RoomOpenTime, ...] = ()
+    tightest: Tightest | None = None
 
 
 @dataclass(frozen=True)
@@ -188,6 +227,42 @@ class Ground:
 
 
 @dataclass(frozen=True)
+class FieldChance:
+    """Share of drawn days (0 to 1) on which an edge of a field dies, and its standard error."""
+
+    field: str
+    chance: float
+    error: float
+
+
+@dataclass(frozen=True)
+class Mattering:
+    """An uncertain input: its share (0 to 1) in what edges have to spare, its rank and source.
+
+    `what_to_do` would narrow it, empty where nothing does; `any_edge_dies` is the chance then.
+    """
+
+    input: str
+    share: float
+    rank: str
+    source: str
+    what_to_do: str
+    any_edge_dies: float
+
+
+@dataclass(frozen=True)
+class Chances:
+    """The planned day drawn `days` times: shares of days, 0 to 1; inputs, the weightiest first."""
+
+    days: int
+    seed: int
+    edge_dies: tuple[FieldChance, ...]
+    any_edge_dies: float
+    mix_short: float
+    matters_most: tuple[Mattering, ...]
+
+
+@dataclass(frozen=True)
 class Plan:
     """The whole derived plan."""
 
@@ -203,3 +278,4 @@ class Plan:
     grounds: tuple[Ground, ...] = ()
     buying: dict[str, object] | None = None
     warnings: tuple[str, ...] = ()
+    chances: Chances | None = None

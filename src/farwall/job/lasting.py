@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import cached_property
 
-from farwall.air.clocks import Timed, dry_to_recoat, edge_budget, open_time
+from farwall.air.clocks import DRAUGHT, SUN, Timed, dry_to_recoat, edge_budget, open_time
 from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab, Readings, at, hours_at_slab
 from farwall.air.drying import dry_through
@@ -19,11 +19,13 @@ from farwall.air.weather import WeatherFile
 from farwall.errors import Unanswerable
 from farwall.evidence import Rank, Span
 from farwall.facts.job import Sample, Survey
-from farwall.facts.plan import Clock, OpenTime
+from farwall.facts.plan import Clock, OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
 
 _LONGEST_MIN = 24 * 60.0
 _DAY_H = 72
+_NONE = OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
+"""The open time where the slab says no."""
 
 
 @dataclass(frozen=True)
@@ -60,31 +62,85 @@ class Lasting:
         All zero when the slab says no.
         """
         if self.refusal(rooms, at_min) is not None:
-            return OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
+            return _NONE
         return min((self._of_room(room, coat, at_min) for room in rooms), key=lambda o: o.low)
 
-    def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
+    def open_times(
+        self, rooms: tuple[str, ...], coat: SettledCoat, from_min: float, to_min: float
+    ) -> tuple[RoomOpenTime, ...]:
+        """The open time of each room between two minutes of the plan, anew where it changes.
+
+        At least one for each room, the first from `from_min` on; it changes at full hours of the
+        weather. All zero while the slab says no to any of the rooms.
+        """
+        moments = self._steps(from_min, to_min)
+        no = [self.refusal(rooms, at_min) is not None for at_min in moments]
+        found = []
+        for room in rooms:
+            before: OpenTime | None = None
+            for at_min, refused in zip(moments, no, strict=True):
+                now = _NONE if refused else self._of_room(room, coat, at_min)
+                if now != before:
+                    found.append(
+                        RoomOpenTime(
+                            room, at_min, now.low, now.likely, now.high, now.rank, now.source
+                        )
+                    )
+                before = now
+        return tuple(found)
+
+    def _steps(self, from_min: float, to_min: float) -> tuple[float, ...]:
+        """`from_min`, then every minute up to `to_min` at which an hour of the weather begins."""
+        begins = [(hour.starts_at - self.starts_at).total_seconds() / 60 for hour in self.hours]
+        inside = [round(at_min, 4) for at_min in begins if from_min < at_min <= to_min]
+        return (round(from_min, 4), *inside)
+
+    def believed(self, room: str, coat: SettledCoat, at_min: float) -> Span:
+        """The open time of a room as it is believed, sun and draught counted: no budget of it.
+
+        Raises `Unanswerable` when the slab is outside its limits.
+        """
+        span, _, factor = self._span(room, coat, at_min)
+
+        def less(value: float | None) -> float | None:
+            return None if value is None else factor * value
+
+        low = factor * span.low
+        return Span(low, less(span.likely), less(span.high), span.rank, span.source)
+
+    def _span(
+        self, room: str, coat: SettledCoat, at_min: float
+    ) -> tuple[Span, Sample | None, float]:
+        """The open time without sun and draught, the timed sample, and what sun and draught leave.
+
+        Raises `Unanswerable` when the slab is outside its limits.
+        """
         found = self.job.room(room)
-        told = found.drop_told
         sample = coat.sample if coat.sample and coat.sample.sheen_loss_min else None
         span = open_time(
             self.conditions(at_min),
             m2_per_l=coat.m2_per_l,
-            drop_s=found.drop_s if told else None,
+            drop_s=found.drop_s if found.drop_told else None,
             finish=found.finish,
             timed=_timed(sample),
         )
+        factor = (SUN if found.sun else 1.0) * (DRAUGHT if found.draught else 1.0)
+        return span, sample, factor
+
+    def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
+        found = self.job.room(room)
+        span, sample, factor = self._span(room, coat, at_min)
         budget = edge_budget(
             span,
             sample_min=sample.sheen_loss_min if sample else None,
             sun=found.sun,
             draught=found.draught,
         )
-        likely = _finite(span.likely)
+        likely = factor * _finite(span.likely)
         return OpenTime(
             round(budget.value, 2),
             round(max(likely, budget.value), 2),
-            round(max(_finite(span.high), likely, budget.value), 2),
+            round(max(factor * _finite(span.high), likely, budget.value), 2),
             budget.rank.value,
             budget.source,
         )

@@ -11,37 +11,48 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
 
+import numpy as np
 import rfc8785
+import shapely
+from shapely.geometry.base import BaseGeometry
 
 from farwall.air.weather import WeatherFile
+from farwall.evidence import Rank, Span
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
     PLAN_VERSION,
+    Chances,
     Clock,
     Field,
-    OpenTime,
     Plan,
     PlanFloor,
     PlanInputs,
     Remedy,
+    RoomOpenTime,
 )
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
+from farwall.job.chances import Stretch, chances_of
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
+from farwall.spray.lives import Lives
 from farwall.spray.order import Order, order_fields
-from farwall.spray.plan_coat import plan_coat
+from farwall.spray.plan_coat import LaidField, plan_coat
 from farwall.spray.verdict import CoatFacts, Judge
 from farwall.spray.world import World, build_world
 
 _NEXT_MORNING_MIN = 24 * 60.0
 """When a coat is not sure to dry within the day, the next one waits for the same hour tomorrow."""
+
+
+_SEED_DIGITS = 12
+"""Hexadecimal digits of the inputs' hash that make the seed: a whole number in any JSON."""
 
 
 @dataclass(frozen=True)
@@ -74,15 +85,17 @@ def plan_job(
     ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
     wanted = tuple(order) or job.wishes.order
     laid, sweeps = _laid_out(ground, wanted)
-    fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
+    done, clocks = _coats(ground, laid, sweeps, thorough=thorough)
+    fields = tuple(one.field for one in done)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
     )
     inputs = _inputs(job, settled, floor)
+    inputs_hash = hash_of(plain(inputs))
     return Plan(
         version=PLAN_VERSION,
         job=job.name or job.id,
-        inputs_hash=hash_of(plain(inputs)),
+        inputs_hash=inputs_hash,
         starts_at=settled.starts_at,
         inputs=inputs,
         fields=fields,
@@ -92,6 +105,7 @@ def plan_job(
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
+        chances=_chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
     )
 
 
@@ -117,9 +131,17 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
 
     @cache
     def in_hour(pieces: Pieces, hour: int) -> float:
+        """What the oldest edge may wait, so that each room's own part of it may wait there."""
         rooms = _rooms(ground.world, pieces)
-        ends = [ground.lasting.open_time(rooms, coat, 60.0 * hour).low for coat in settled.coats]
-        return max(min(ends), 0.01)
+        if ground.lasting.refusal(rooms, 60.0 * hour) is not None:
+            return 0.01
+        low = {
+            room: min(_low(ground, room, coat, hour) for coat in settled.coats) for room in rooms
+        }
+        if len(set(low.values())) == 1:
+            return max(min(low.values()), 0.01)
+        parts = sweeps.room_parts(pieces)
+        return max(min(low[room] / max(parts.get(room, 1.0), 1e-3) for room in rooms), 0.01)
 
     def budget(pieces: Pieces, at_min: float = 0.0) -> float:
         return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
@@ -130,6 +152,10 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
         if all(walked):
             return order, sweeps
+
+
+def _low(ground: _Ground, room: str, coat: SettledCoat, hour: int) -> float:
+    return ground.lasting.open_time((room,), coat, 60.0 * hour).low
 
 
 def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:
@@ -164,9 +190,9 @@ def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
 
 def _coats(
     ground: _Ground, order: Order, sweeps: Sweeps, *, thorough: bool
-) -> tuple[tuple[Field, ...], tuple[Clock, ...]]:
+) -> tuple[tuple[LaidField, ...], tuple[Clock, ...]]:
     begins = 0.0
-    fields: list[Field] = []
+    fields: list[LaidField] = []
     clocks: list[Clock] = []
     for coat in ground.settled.coats:
         done = plan_coat(
@@ -179,11 +205,36 @@ def _coats(
             first_number=len(fields) + 1,
         )
         fields.extend(done)
-        clock = ground.lasting.dry(coat, done[-1].end_min)
+        own = [one.field for one in done]
+        clock = ground.lasting.dry(coat, own[-1].end_min)
         clocks.append(clock)
-        begins = _next_coat(begins, done, clock)
+        begins = _next_coat(begins, own, clock)
     clocks[-1] = replace(clocks[-1], name="dry to neutralise")
     return tuple(fields), tuple(clocks)
+
+
+def _chances(ground: _Ground, laid: Sequence[LaidField], seed: int) -> Chances:
+    """The day drawn many times, by a generator made from `seed`."""
+    coats = {coat.id: coat for coat in ground.settled.coats}
+
+    def life_of(coat: str, entry: RoomOpenTime) -> Span:
+        if entry.low <= 0:
+            return Span(0.0, 0.0, 0.0, Rank.PRACTICE, "common-practice")
+        span = ground.lasting.believed(entry.room, coats[coat], entry.from_min)
+        own = ground.lasting.open_time((entry.room,), coats[coat], entry.from_min)
+        part = entry.likely / own.likely if entry.polygon is not None and own.likely else 1.0
+        likely, high = (None if end is None else part * end for end in (span.likely, span.high))
+        return Span(part * span.low, likely, high, span.rank, span.source)
+
+    x, y, _ = next(walk.path[-1] for one in reversed(laid) for walk in reversed(one.field.walks))
+    return chances_of(
+        [Stretch(one.field, one.moments, one.lives) for one in laid],
+        ground.settled,
+        life_of,
+        np.random.default_rng(seed),
+        seed=seed,
+        tub=(x, y),
+    )
 
 
 def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
@@ -198,11 +249,20 @@ def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ..
 def _coat_facts(ground: _Ground, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
     settled = ground.settled
 
-    def lasting(pieces: Pieces, at_min: float) -> OpenTime:
-        return ground.lasting.open_time(_rooms(ground.world, pieces), coat, at_min)
+    @cache
+    def floors_of(pieces: Pieces) -> dict[str, BaseGeometry]:
+        own = [ground.world.pieces[name] for name in sorted(pieces)]
+        return {
+            room: shapely.union_all([piece.shape for piece in own if piece.room == room])
+            for room in _rooms(ground.world, pieces)
+        }
+
+    def lives(pieces: Pieces, from_min: float, to_min: float) -> Lives:
+        floors = floors_of(pieces)
+        return Lives(ground.lasting.open_times(tuple(floors), coat, from_min, to_min), floors)
 
     return CoatFacts(
-        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting, thorough
+        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lives, thorough
     )
 
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
-from farwall.facts.plan import Field, Plan
+from farwall.facts.plan import Chances, Field, Plan
+from farwall.job.chances.words import share_words
 from farwall.units import ft2_from_m2, gal_from_l
 
 _WORDS = {
@@ -31,7 +32,8 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
         )
         lines.extend(_fields(fields, start))
     lines.extend(f"Mind: {warning}" for warning in plan.warnings)
-    if all(field.verdict == "cannot" for field in plan.fields):
+    refused = all(field.verdict == "cannot" for field in plan.fields)
+    if refused:
         lines.append("So nothing here may be sprayed as it stands.")
     elif faults:
         lines.append("The replay on the floor found:")
@@ -40,6 +42,8 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
             lines.append(f"  and {len(faults) - 12} more; `farwall check` lists all")
     else:
         lines.append("Replayed on the floor: nobody steps on wet stain, no edge outlives its time.")
+    if plan.chances is not None and not refused:
+        lines.append(_sure(plan.chances))
     lines.append(f"Open {folder}/run-sheet.pdf; floor.svg and moments.svg lie beside it.")
     lines.append(plan.cautions[0] if plan.cautions else "")
     return "\n".join(line for line in lines if line)
@@ -73,8 +77,7 @@ def _field(field: Field, start: datetime) -> str:
     word = "needs a helper" if field.verdict == "helper" and late else _WORDS[field.verdict]
     line = (
         f"{_clock(start, field.start_min)} {field.id} {', '.join(field.rooms)}: "
-        f"{word}; oldest edge {field.peak_age_min:.1f} of "
-        f"{field.open_time_min.low:.1f} min, out by {field.exit}"
+        f"{word}; {_edge(field)}, out by {field.exit}"
     )
     if late and field.remedies:
         line += "; " + "; ".join(
@@ -84,6 +87,24 @@ def _field(field: Field, start: datetime) -> str:
             for remedy in field.remedies[:2]
         )
     return line
+
+
+def _sure(chances: Chances) -> str:
+    """How often an edge dies and the mix runs short on drawn days, and what would help most."""
+    line = (
+        f"On {chances.days:,} drawn days an edge dies on {share_words(chances.any_edge_dies)}, the "
+        f"mix runs short inside a field on {share_words(chances.mix_short)}."
+    )
+    most = chances.matters_most[0] if chances.matters_most else None
+    return f"{line} {most.what_to_do}" if most and most.what_to_do else line
+
+
+def _edge(field: Field) -> str:
+    """The oldest edge of how long it lives; the tightest and its room where rooms differ."""
+    tight = field.tightest
+    if tight is None or len({one.low for one in field.open_times}) == 1:
+        return f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min"
+    return f"tightest edge {tight.age_min:.1f} of {tight.low_min:.1f} min, in {tight.room}"
 
 
 def _clock(start: datetime, minute: float) -> str:

@@ -84,19 +84,23 @@ class Moments:
     """When two passes reach the places of their edge: shares of their paths, worse ones kept.
 
     made, met: 2 x n, for each place the first and the last share at which a
-    path is nearest to it.
+    path is nearest to it. points: n x 2, the places. [m]
     """
 
     first: int
     then: int
     made: Places
     met: Places
+    points: Places
+
+    def waits_min(self, times: Sequence[tuple[float, float]]) -> tuple[Places, Places]:
+        """When each place is made and when it is met; times: start and duration of each pass."""
+        (start, minutes), (later, taken) = times[self.first], times[self.then]
+        return start + minutes * self.made.min(axis=0), later + taken * self.met.max(axis=0)
 
     def oldest_min(self, times: Sequence[tuple[float, float]]) -> float:
         """The greatest age along the edge; times: start and duration of each pass. [min]"""
-        (start, minutes), (later, taken) = times[self.first], times[self.then]
-        made = start + minutes * self.made.min(axis=0)
-        met = later + taken * self.met.max(axis=0)
+        made, met = self.waits_min(times)
         return float((met - made).max())
 
 
@@ -120,7 +124,7 @@ def moments_of(edges: Sequence[Edge], passes: Sequence[Pass]) -> tuple[Moments, 
         kept = np.concatenate([~lone, np.ones(len(points) - count, dtype=bool)])
         if not kept.any():
             kept[:] = True
-        found.append(Moments(edge.first, edge.then, made[:, kept], met[:, kept]))
+        found.append(Moments(edge.first, edge.then, made[:, kept], met[:, kept], points[kept]))
     return tuple(found)
 
 

@@ -59,6 +59,7 @@ class Sweeps:
     kept: dict[tuple[Pieces, Seam], Sweeper] = field(default_factory=dict)
     ages: dict[tuple[Pieces, Seam], float | Unanswerable] = field(default_factory=dict)
     floors: Floors = field(default_factory=dict)
+    parts: dict[tuple[Pieces, Seam], dict[str, float]] = field(default_factory=dict)
 
     def sweeper(self, pieces: Pieces, seam: Seam) -> Sweeper:
         """The field of `pieces` that is left by `seam`."""
@@ -102,12 +103,26 @@ class Sweeps:
     def _age_min(self, pieces: Pieces, seam: Seam) -> float:
         # Of fields of many rooms most are never asked for again: they are not kept.
         sweeper = self.sweeper(pieces, seam) if len(pieces) == 1 else self._made(pieces, seam)
-        age = sweeper.guess_age_min()
+        age, parts = sweeper.guess()
         floor_m2 = sum(self.world.pieces[name].shape.area for name in pieces)
         if floor_m2 > one_tank_m2(self.tools, self.litres_per_m2):
             way_m = 0.0 if self.helper else sweeper.way_out_m()
-            age += pause_min(self.tools, helper=self.helper, way_m=way_m)
+            pause = pause_min(self.tools, helper=self.helper, way_m=way_m)
+            parts = {room: (part * age + pause) / (age + pause) for room, part in parts.items()}
+            age += pause
+        self.parts[pieces, seam] = parts
         return age
+
+    def room_parts(self, pieces: Pieces) -> dict[str, float]:
+        """Of each room the part (0 to 1) of the field's oldest edge that its own may reach.
+
+        By the best way out; empty when there is none. A refill may fall into any room.
+        """
+        guesses = self._guesses(pieces)
+        if not guesses:
+            return {}
+        _, seam = min(guesses, key=lambda guess: guess[0])
+        return self.parts.get((pieces, seam), {})
 
     def fails(self, pieces: Pieces) -> bool:
         """Whether a body, tried in earnest, can do the field by none of its ways out."""

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
 
 from farwall.errors import Unanswerable
-from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine, Walk
+from farwall.facts.plan import Field, PlanTools, StopLine, Walk
 from farwall.floor.geometry import Point
 from farwall.spray.dry import DryGround
+from farwall.spray.edges import Moments
 from farwall.spray.fields import COMFORT, Pieces
+from farwall.spray.lives import Held, Lives
 from farwall.spray.order import Order, Step
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
@@ -26,6 +28,15 @@ _BASE_OUT_M = 1.3
 _HOPE = 1.2
 
 
+@dataclass(frozen=True)
+class LaidField:
+    """A field of the plan, with the moments of its edges and the open times that hold them."""
+
+    field: Field
+    moments: tuple[Moments, ...]
+    lives: Lives
+
+
 def plan_coat(
     world: World,
     order: Order,
@@ -35,26 +46,26 @@ def plan_coat(
     *,
     begins_min: float,
     first_number: int,
-) -> tuple[Field, ...]:
+) -> tuple[LaidField, ...]:
     """The fields of one coat in order, from `begins_min` on."""
     sweepers = [sweeper_of(step) for step in order.steps]
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit)
     day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
-    fields = []
+    fields: list[Field] = []
+    kept: list[tuple[tuple[Moments, ...], Lives]] = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
         ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
         field_id = f"{coat.id}.{index + 1}"
-        lasting = coat.open_time(step.pieces, day.minute)
-        sweep, timed, after = _fitting(
-            Case(world, step, sweeper, planned, coat, day), flow, lasting, field_id
-        )
-        verdict, remedies = judge.verdict(
-            Case(world, step, sweeper, sweep, coat, day), timed, lasting
-        )
+        case = Case(world, step, sweeper, planned, coat, day)
+        fitting = _fitting(case, flow, field_id)
+        sweep, timed, held, after = fitting.sweep, fitting.timed, fitting.held, fitting.after
+        verdict, remedies = judge.verdict(replace(case, sweep=sweep), timed, held)
+        lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
+        kept.append((sweep.moments, lives))
         fields.append(
             Field(
                 id=field_id,
@@ -70,7 +81,9 @@ def plan_coat(
                 equivalent_front_m=round(sweep.front.equivalent_m, 3),
                 bound_m=round(sweep.bound_m, 3),
                 peak_age_min=timed.peak_age_min,
-                open_time_min=lasting,
+                open_time_min=held.open_time,
+                open_times=lives.open_times,
+                tightest=held.tightest,
                 band_m=round(sweep.depth_m, 3),
                 bands=timed.bands,
                 refills=timed.refills,
@@ -79,44 +92,59 @@ def plan_coat(
             )
         )
         day = after
-    return _last_walk_out(fields, day, coat.tools)
+    whole = _last_walk_out(fields, day, coat.tools)
+    return tuple(LaidField(field, *own) for field, own in zip(whole, kept, strict=True))
 
 
-def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[Sweep, Timed, Day]:
-    """The field on the clock, its bands as wide as they can be without losing the edge.
+@dataclass(frozen=True)
+class _Fitting:
+    """A field on the clock, its edges held to their open times, and the day after it."""
+
+    sweep: Sweep
+    timed: Timed
+    held: Held
+    after: Day
+
+
+def _on_the_clock(case: Case, sweep: Sweep, flow: Flow, field_id: str) -> _Fitting:
+    timed, after = time_sweep(sweep, case.day, flow, field_id=field_id)
+    return _Fitting(sweep, timed, case.held(sweep, timed), after)
+
+
+def _fitting(case: Case, flow: Flow, field_id: str) -> _Fitting:
+    """The field on the clock, its bands as wide as they can be without losing an edge.
 
     Where the plainest sweep leaves little margin, the plain one with the shortest
-    front is tried; where that loses the edge, better ones are sought, then narrower bands,
+    front is tried; where that loses an edge, better ones are sought, then narrower bands,
     which leave younger edges for more walking and overlap. Where none fits, the
     best at full width stands and the verdict says no.
     """
-    timed, after = time_sweep(case.sweep, case.day, flow, field_id=field_id)
-    best = case.sweep, timed, after
-    if lasting.low <= 0 or timed.peak_age_min <= COMFORT * lasting.low:
+    best = _on_the_clock(case, case.sweep, flow, field_id)
+    lives = case.coat.lives(case.step.pieces, case.day.minute, best.timed.bands[-1].end_min)
+    if lives.longest_min <= 0 or best.held.share <= COMFORT:
         return best
     other = case.sweeper.shortest(case.coat.tools)
     if other is not case.sweep:
-        timed, after = time_sweep(other, case.day, flow, field_id=field_id)
-        if timed.peak_age_min < best[1].peak_age_min:
-            best = other, timed, after
-    if best[1].peak_age_min <= lasting.low:
+        found = _on_the_clock(case, other, flow, field_id)
+        best = max(best, found, key=lambda one: one.held.spare_min)
+    if best.held.spare_min >= 0:
         return best
     for share in (1.0, *NARROWER):
         tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
         try:
             laid = case.sweeper.laid(tools, thorough=True)
-            if laid.longest_wait_min > _HOPE * lasting.low:
+            if laid.longest_wait_min > _HOPE * lives.longest_min:
                 continue
             sweep = case.sweeper.sweep(tools, thorough=True)
             more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
             thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
-            timed, after = time_sweep(sweep, case.day, thirst, field_id=field_id)
+            found = _on_the_clock(case, sweep, thirst, field_id)
         except Unanswerable:
             continue
-        if timed.peak_age_min <= lasting.low:
-            return sweep, timed, after
-        if share == 1.0 and timed.peak_age_min < best[1].peak_age_min:
-            best = sweep, timed, after
+        if found.held.spare_min >= 0:
+            return found
+        if share == 1.0:
+            best = max(best, found, key=lambda one: one.held.spare_min)
     return best
 
 

@@ -13,7 +13,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.bands import cut_into_strips
 from farwall.spray.edges import edges_of
-from farwall.spray.front import Front, Ground, body_gets_everywhere
+from farwall.spray.front import Front, body_gets_everywhere
 from farwall.spray.fronts import (
     FieldGround,
     Floors,
@@ -24,6 +24,7 @@ from farwall.spray.fronts import (
 )
 from farwall.spray.passes import REACH_SPARE_M, lay_passes
 from farwall.spray.rings import rings_of
+from farwall.spray.room_parts import room_parts
 from farwall.spray.sequence import Pace, order_strips
 from farwall.spray.sweep import Laid, Sweep, one_tank_m2, turn_passes
 from farwall.spray.world import KEEP_OFF_M, Seam, World
@@ -95,26 +96,35 @@ class Sweeper:
 
         Raises `Unanswerable` when the floor falls apart or a body does not get everywhere.
         """
-        front_m = min(front.equivalent_m for front in plain_fronts(self._rough))
+        return self.guess()[0]
+
+    def guess(self) -> tuple[float, dict[str, float]]:
+        """That guess, and of each room the part (0 to 1) of the front that its steepest place has.
+
+        Raises as `guess_age_min`.
+        """
+        rough = self._rough
+        front = min(plain_fronts(rough.ground), key=lambda front: front.equivalent_m)
         ahead_m = self.tools.band_m + self.tools.overlap_m
-        return _REALISED * front_m * ahead_m / self.tools.spray_m2_min
+        age = _REALISED * front.equivalent_m * ahead_m / self.tools.spray_m2_min
+        return age, room_parts(rough, front)
 
     @cached_property
-    def _rough(self) -> Ground:
+    def _rough(self) -> FieldGround:
         """The field on a coarse lattice, on the fine one where a body only gets about on that."""
         band_m = self.tools.band_m
         rough = field_ground(
             self._world, self._pieces, self._exit, band_m, kept=self._kept, rough=True
         )
         if body_gets_everywhere(rough.ground):
-            return rough.ground
+            return rough
         if body_gets_everywhere(self.field.ground):
-            return self.field.ground
+            return self.field
         raise Unanswerable(f"{', '.join(self._pieces)}: a body does not get everywhere.")
 
     def way_out_m(self) -> float:
         """The walk to the exit from the middle of the field. [m]"""
-        return float(np.median(self._rough.out_m))
+        return float(np.median(self._rough.ground.out_m))
 
     def laid(self, tools: PlanTools, *, thorough: bool = False) -> Laid:
         """Its strips in order: of the fronts asked for those whose edges wait least."""

@@ -10,9 +10,10 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.errors import Unanswerable
-from farwall.facts.plan import OpenTime, PlanTools, Remedy, Verdict
+from farwall.facts.plan import PlanTools, Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor, SawCut
 from farwall.spray.fields import Pieces, Sweeps
+from farwall.spray.lives import Held, Lives, held_to
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow
 from farwall.spray.schedule import Day, Timed, time_sweep
@@ -35,7 +36,8 @@ class CoatFacts:
     l_per_m2: float
     helper: bool
     tools: PlanTools
-    open_time: Callable[[Pieces, float], OpenTime]
+    lives: Callable[[Pieces, float, float], Lives]
+    """How long edges live in a field of these pieces, from one minute to another."""
     thorough: bool = False
     """Seek younger edges also where plain bands hold."""
 
@@ -50,6 +52,13 @@ class Case:
     sweep: Sweep
     coat: CoatFacts
     day: Day
+
+    def held(self, sweep: Sweep, timed: Timed) -> Held:
+        """The edges of this field, swept so and on this clock, held to their open times."""
+        ends = timed.bands[-1].end_min
+        times = [(band.start_min, band.end_min - band.start_min) for band in timed.bands]
+        lives = self.coat.lives(self.step.pieces, self.day.minute, ends)
+        return held_to(lives, sweep.moments, times)
 
 
 def _nothing_refused(_pieces: Pieces, _at_min: float) -> tuple[Remedy, ...]:
@@ -68,22 +77,23 @@ class Judge:
     exits: tuple[Exit, ...]
     refused: Callable[[Pieces, float], tuple[Remedy, ...]] = _nothing_refused
 
-    def verdict(
-        self, case: Case, timed: Timed, lasting: OpenTime
-    ) -> tuple[Verdict, tuple[Remedy, ...]]:
+    def verdict(self, case: Case, timed: Timed, held: Held) -> tuple[Verdict, tuple[Remedy, ...]]:
         """The verdict and, where it is not a plain yes, what would help and by how much."""
-        refused = self.refused(case.step.pieces, case.day.minute)
-        if refused:
-            return "cannot", refused
-        trial = _Trial(self, case, lasting.low)
-        if timed.peak_age_min > lasting.low:
+        for at_min in (case.day.minute, timed.bands[-1].end_min):
+            refused = self.refused(case.step.pieces, at_min)
+            if refused:
+                return "cannot", refused
+        lives = case.coat.lives(case.step.pieces, case.day.minute, timed.bands[-1].end_min)
+        trial = _Trial(self, case, lives.tightest.low)
+        if held.spare_min < 0:
             return _mend(trial)
         begins = timed.bands[0].start_min
         if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
             return "fits", ()  # filled before the first stroke no edge waits, whoever fills
-        alone = trial.age(case.coat.tools, helper=False)
-        if alone is not None and alone <= lasting.low:
+        done = trial.timed(case.coat.tools, helper=False)
+        if done is not None and case.held(*done).spare_min >= 0:
             return "fits", ()
+        alone = None if done is None else done[1].peak_age_min
         return "helper", (Remedy("helper", "Only with the helper who swaps tanks.", alone),)
 
 
@@ -101,7 +111,11 @@ def _mend(trial: _Trial) -> tuple[Verdict, tuple[Remedy, ...]]:
 
 @dataclass(frozen=True)
 class _Trial:
-    """The same field planned once more under other conditions, for an edge of `budget_min`."""
+    """The same field planned once more under other conditions.
+
+    Its edges are held to `budget_min`, the shortest open time of any of its rooms and hours: a
+    remedy that is promised holds wherever its oldest edge may lie.
+    """
 
     judge: Judge
     case: Case
@@ -149,6 +163,11 @@ class _Trial:
 
     def age(self, tools: PlanTools, *, helper: bool) -> float | None:
         """The oldest edge with these tools, with or without a helper; None if not doable."""
+        done = self.timed(tools, helper=helper)
+        return None if done is None else done[1].peak_age_min
+
+    def timed(self, tools: PlanTools, *, helper: bool) -> tuple[Sweep, Timed] | None:
+        """The field swept and on the clock with these tools; None if not doable."""
         case = self.case
         try:
             sweep = case.sweep
@@ -158,7 +177,7 @@ class _Trial:
                 sweep = case.sweeper.sweep(tools)
             need_l = sweep.wetted_m2 * case.coat.l_per_m2
             flow = Flow(case.coat.id, case.coat.l_per_m2, helper, tools, need_l)
-            return time_sweep(sweep, case.day, flow, field_id="trial")[0].peak_age_min
+            return sweep, time_sweep(sweep, case.day, flow, field_id="trial")[0]
         except Unanswerable:
             return None
 

@@ -12,6 +12,8 @@ from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.grounds import rank_words, weightiest
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
 from farwall.papers.run_sheet import lists
+from farwall.papers.run_sheet.chance_words import dies, how_sure
+from farwall.papers.run_sheet.edge_words import rooms_differ, tight_edge
 from farwall.papers.run_sheet.margins import PaperSize
 from farwall.papers.run_sheet.names import (
     coat_ids,
@@ -24,7 +26,7 @@ from farwall.papers.run_sheet.names import (
 from farwall.papers.svg import plain
 from farwall.papers.time_tape import time_tape_svg, wait_words
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
-from farwall.papers.words import area, listed, volume
+from farwall.papers.words import area, listed, room_names, volume
 
 _GROUNDS_SHOWN = 8
 _FLOOR_MOST, _FLOOR_LEAST_PT, _FLOOR_WIDTH = 0.6, 185.0, 0.66
@@ -34,7 +36,9 @@ _HEADING_PT, _GROUND_PT, _LEGEND_PT = 20.0, 26.0, 40.0
 _FEW_GROUNDS = 5
 _MUCH_LARGER = 1.15
 _LINE_PT, _ROW_PT, _COAT_PT, _TABLE_HEAD_PT = 11.6, 11.8, 22.0, 18.0
-_ROOMS_WIDTH_PT, _SPAN_WIDTH_PT = 104.0, 66.0
+_SPAN_WIDTH_PT = 66.0
+_ROOMS_LEAST_PT, _GUTTER_PT = 92.0, 9.0
+"""Where the names of rooms have less, the column of stop lines goes: the map shows them."""
 _STOP_WORDS: dict[StopKind, str] = {
     "door": "door", "cased": "frame", "outside": "sill", "saw cut": "saw cut",
 }  # fmt: skip
@@ -50,14 +54,16 @@ class _Layout:
     grounds: int
 
 
-def _layout(plan: Plan, size: PaperSize) -> _Layout:
+def _layout(plan: Plan, size: PaperSize, rooms_width: float) -> _Layout:
     """The layout in which the floor comes out largest on one page, if one page can hold it all."""
-    free = size.inner_height - _ALL_ELSE_PT - _table_height(plan) - _at_once_height(size)
+    table = _table_height(plan, rooms_width)
+    free = size.inner_height - _ALL_ELSE_PT - table - _at_once_height(size)
     if free < _FLOOR_LEAST_PT:
         return _Layout(
             "two pages", size.inner_width, size.inner_height * _FLOOR_MOST, _GROUNDS_SHOWN
         )
-    shown = min(int((free - _HEADING_PT) / _GROUND_PT), _GROUNDS_SHOWN)
+    rests = free - _HEADING_PT - _sure_height(plan, size)
+    shown = max(min(int(rests / _GROUND_PT), _GROUNDS_SHOWN), 1)
     beside = _Layout("beside", size.inner_width * _FLOOR_WIDTH, free, shown)
     few = _FEW_GROUNDS * _GROUND_PT + _HEADING_PT - _at_once_height(size)
     wide = _Layout("wide", size.inner_width, free - max(few, 0.0), _FEW_GROUNDS)
@@ -73,11 +79,20 @@ def _layout(plan: Plan, size: PaperSize) -> _Layout:
 def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dict[str, Any]:
     """What the day's page says and shows."""
     clock = plan_clock(plan, units)
-    layout = _layout(plan, size)
     spans = _spans_are_short(plan, clock)
+    told = [_row(plan, field, units, clock, spans=spans) for field in plan.fields]
+    edge = "tightest edge" if any(map(rooms_differ, plan.fields)) else "oldest edge"
+    columns = ("number", "clock", "volume", "verdict", "edge", "spare", "dies")
+    heads = {"edge": edge, "spare": "to spare", "dies": "edge dies" if plan.chances else ""}
+    free = size.inner_width - _widths(told, columns, heads)
+    beside = free - _widths(told, ("stops",), {"stops": "stop lines"})
+    stops = spans and beside >= _ROOMS_LEAST_PT
+    layout = _layout(plan, size, beside if stops else free)
     return {
         "title": "The day",
         "spans": spans,
+        "stops": stops,
+        "edge": edge,
         "layout": layout.name,
         "job": plain(job_name),
         "under": plain(_under(plan, units, clock)),
@@ -100,6 +115,9 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
             for coat in coat_ids(plan)
             if _in_order(plan, coat)
         ],
+        "sure": [[plain(word.replace(" %", "\u00a0%")) for word in row] for row in how_sure(plan)],
+        "drawn": f"{plan.chances.days:,} drawn days" if plan.chances else "",
+        "dies": plan.chances is not None,
         "rests": _rests(plan, units)[: layout.grounds],
         "at_once": [
             ["A drip inside:", lists.DRIP_INSIDE],
@@ -114,18 +132,31 @@ def _rests(plan: Plan, units: Units) -> list[list[str]]:
     """The budget of the edge first, then what else decides the day: name, value, rank."""
     coats = coat_ids(plan)
     budgets = [
-        min((field.open_time_min for field in _in_order(plan, coat)), key=lambda o: o.low)
-        for coat in coats
-        if _in_order(plan, coat)
+        min(
+            (one for field in own for one in field.open_times or (field.open_time_min,)),
+            key=lambda o: o.low,
+        )
+        for own in (_in_order(plan, coat) for coat in coats)
+        if own
     ]
     rows = []
     if budgets:
         told = rank_words(budgets[0].rank, budgets[0].source)
         lows = list(dict.fromkeys(f"{one.low:.1f}" for one in budgets))
-        rows.append(["edge budget", f"{listed(lows)} min", told])
+        rows.append([f"edge budget{_tight_room(plan)}", f"{listed(lows)} min", told])
     grounds = weightiest(plan.grounds, units=units, most=_GROUNDS_SHOWN, coats=coats)
     rows += [[ground.name, ground.value, ground.told] for ground in grounds]
     return [[plain(word) for word in row] for row in rows[:_GROUNDS_SHOWN]]
+
+
+def _tight_room(plan: Plan) -> str:
+    """`, shortest in Kitchen` where edges do not live as long in every room of the first coat."""
+    own = [one for field in _in_order(plan, coat_ids(plan)[0]) for one in field.open_times]
+    least = min((one.low for one in own), default=0.0)
+    if all(one.low == least for one in own):
+        return ""
+    rooms = dict.fromkeys(one.room for one in own if one.low == least)
+    return f", shortest in {listed(room_names(plan, list(rooms)[:2]))}"
 
 
 def _at_once_height(size: PaperSize) -> float:
@@ -138,15 +169,32 @@ def _at_once_height(size: PaperSize) -> float:
     return sum(lines) * _LINE_PT + 6
 
 
+def _sure_height(plan: Plan, size: PaperSize) -> float:
+    """How high the chances are set in the column beside the floor. [pt]"""
+    rows = how_sure(plan)
+    width = size.inner_width * (1 - _FLOOR_WIDTH) - 18
+    lines = sum(_lines(" ".join(row), width) for row in rows)
+    return _HEADING_PT + lines * _LINE_PT + 5 * len(rows) if rows else 0.0
+
+
 def _lines(text: str, width: float) -> int:
     return len(wrap(text, width / 1.03, PAPER_LETTERING.small) or ("", "", ""))
 
 
-def _table_height(plan: Plan) -> float:
+def _widths(rows: list[dict[str, Any]], columns: tuple[str, ...], heads: dict[str, str]) -> float:
+    """How wide these columns of the table of fields are set, with the gap before each. [pt]"""
+    widest = [
+        max(text_width(text, PAPER_LETTERING.small) for text in cells)
+        for cells in ([heads.get(key, ""), *(row[key] for row in rows)] for key in columns)
+    ]
+    return sum(width + _GUTTER_PT for width in widest if width > 0)
+
+
+def _table_height(plan: Plan, rooms_width: float) -> float:
     """About how high the table of fields is set. [pt]"""
     height = _TABLE_HEAD_PT + len(coat_ids(plan)) * _COAT_PT
     for field in plan.fields:
-        lines = wrap(field_rooms(plan, field), _ROOMS_WIDTH_PT, PAPER_LETTERING.small)
+        lines = wrap(field_rooms(plan, field), rooms_width, PAPER_LETTERING.small)
         height += _ROW_PT + (len(lines or ("", "")) - 1) * _LINE_PT
     return height
 
@@ -172,7 +220,8 @@ def _spans_are_short(plan: Plan, clock: WallClock) -> bool:
 def _row(
     plan: Plan, field: Field, units: Units, clock: WallClock, *, spans: bool
 ) -> dict[str, Any]:
-    spare = field.open_time_min.low - field.peak_age_min
+    edge = tight_edge(plan, field)
+    spare = edge.spare_min
     litres = sum(band.litres for band in field.bands)
     return {
         "number": str(numbers(plan)[field.id]),
@@ -183,8 +232,9 @@ def _row(
         "volume": volume(litres, units),
         "verdict": verdict_words(plan, field),
         "good": fits(plan, field),
-        "edge": f"{field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min",
+        "edge": f"{edge.age_min:.1f} of {edge.low_min:.1f} min",
         "spare": f"{spare:.1f} min" if spare >= 0 else f"{-spare:.1f} min over",
+        "dies": plain(dies(plan, field)),
         "stops": plain(_stops(field)),
     }
 

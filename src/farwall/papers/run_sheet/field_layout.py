@@ -57,6 +57,7 @@ class FieldWords:
     why: Sequence[str]
     ticks: Sequence[Sequence[Sequence[str]]]
     """Rows of one or two walls, each with its marks as set."""
+    lives: str = ""
 
     @property
     def ticks_small(self) -> bool:
@@ -90,6 +91,8 @@ def _free(words: FieldWords, size: PaperSize) -> float:
     lines = len(title or ("", "", ""))
     thirsty = _SMALL_BLOCK_PT if words.thirsty else 0.0
     head = _HEAD_PT + (lines - 1) * _TITLE_LINE_PT + thirsty + _stop(words, size.inner_width)
+    if words.lives:
+        head += _lines(words.lives, size.inner_width / 1.06, PAPER_LETTERING.body) * _LINE_PT + 5
     return size.inner_height - _FOOT_PT - head
 
 

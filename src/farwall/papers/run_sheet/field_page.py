@@ -8,10 +8,10 @@ from typing import Any
 from farwall.facts.plan import Band, Field, Plan
 from farwall.papers.drawing.scene import Storey, storeys, way_of
 from farwall.papers.floor_drawing import field_svg
-from farwall.papers.grounds import rank_words
 from farwall.papers.lettering import PAPER_LETTERING, clipped
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.buying import Buying
+from farwall.papers.run_sheet.edge_words import edges_live, tight_edge, why_edge
 from farwall.papers.run_sheet.field_layout import FieldWords, field_layout
 from farwall.papers.run_sheet.field_points import field_points
 from farwall.papers.run_sheet.margins import PaperSize
@@ -69,7 +69,8 @@ def _page(
         stop=head["stop"],
         remedies=head["remedies"],
         points=[plain(unbroken(point)) for point in field_points(plan, field, units, clock)],
-        why=[] if head["stop"] else [plain(line) for line in _why(field, units)],
+        why=[] if head["stop"] else [plain(line) for line in _why(plan, field, units, clock)],
+        lives=head["lives"],
         ticks=marks_as_set(rows),
     )
     layout = field_layout(plan, field, words, size=size, grounds=grounds)
@@ -121,7 +122,8 @@ def _head(
         "clock": clock.span(field.start_min, field.end_min) if possible else "",
         "needs": plain(unbroken(". ".join(needs) + ".")),
         "thirsty": plain(_thirsty(gate.thirsty if gate and possible else (), units)),
-        "stop": [] if fits(plan, field) else [plain(line) for line in _stop(field)],
+        "lives": plain(unbroken(edges_live(plan, field, clock))) if possible else "",
+        "stop": [] if fits(plan, field) else [plain(line) for line in _stop(plan, field)],
         "remedies": [
             plain(
                 remedy.what
@@ -143,10 +145,11 @@ def _thirsty(steps: tuple[tuple[float, float], ...], units: Units) -> str:
     return f"Slab drank more than planned so far? Start with {', '.join(told)}." if told else ""
 
 
-def _stop(field: Field) -> list[str]:
+def _stop(plan: Plan, field: Field) -> list[str]:
     """Why this field may not be sprayed as it stands: the large word, then the reason."""
-    lives = field.open_time_min.low
-    edge = f"the edge would grow {field.peak_age_min:.1f} min old, it lives {lives:.1f}"
+    tight = tight_edge(plan, field)
+    where = f" in {tight.room}" if tight.room else ""
+    edge = f"the edge{where} would grow {tight.age_min:.1f} min old, it lives {tight.low_min:.1f}"
     if field.verdict == "cannot":
         conditions = [r for r in field.remedies if r.code == "conditions"]
         reason = "" if conditions else f": {edge}"
@@ -174,21 +177,14 @@ def _band_row(band: Band, units: Units, clock: WallClock) -> list[str]:
     return [str(band.order), clock.bare(band.start_min), first, second]
 
 
-def _why(field: Field, units: Units) -> list[str]:
+def _why(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
     """What the verdict leans on: the edge against its budget, and the figure of a swept floor."""
-    budget = field.open_time_min
-    spare = budget.low - field.peak_age_min
-    edge = f"Oldest edge {field.peak_age_min:.1f} min of {budget.low:.1f}: {abs(spare):.1f} min "
-    edge += "to spare." if spare >= 0 else "too many."
-    rests = rank_words(budget.rank, budget.source)
-    if rests:
-        edge += f" Budget: {rests}; likely {budget.likely:.0f}, at most {budget.high:.0f}."
     swept = (
         f"For the office: the live front counts as {length(field.equivalent_front_m, units)} long; "
         f"no sweep of this floor, walks and refills left out, brings it under "
         f"{length(field.bound_m, units)}. On site the minutes count."
     )
-    return [edge, swept]
+    return [why_edge(plan, field, clock), swept]
 
 
 def _way_words(plan: Plan, field: Field) -> str:

@@ -9,7 +9,8 @@ steps. What it holds a plan to:
   never over wet stain (`trodden`), never faster than a walk (`jump`), and always
   with a dry way to an exit (`shut-in`);
 - each band is within the wand's reach and the sprayer's pace (`out-of-reach`,
-  `too-fast`), and meets its neighbours within the open time (`dead-edge`);
+  `too-fast`), and meets its neighbours within the open time of their room and
+  minute (`dead-edge`);
 - a field ends only where a leaf, a frame or a saw cut hides the seam
   (`stop-line-open`);
 - the tank never falls below nothing nor holds more than it can (`tank-dry`,
@@ -33,8 +34,9 @@ from numpy.typing import NDArray
 
 from farwall.spray.check.against_job import against_job
 from farwall.spray.check.cover import coverage, outside_rooms, reach_and_pace
-from farwall.spray.check.edges import dead_edges, edges_of, seams_by_field
+from farwall.spray.check.edges import dead_edges, edges_by_field, edges_of, seams_by_field
 from farwall.spray.check.figures import edited
+from farwall.spray.check.lives import dead_by_room, wrong_open_times
 from farwall.spray.check.nouns import Fault, PlanRead, Unreadable
 from farwall.spray.check.people import jumps, people_of
 from farwall.spray.check.reading import read_plan
@@ -96,10 +98,15 @@ def _faults(plan: PlanRead) -> Iterator[Fault]:
     yield from trodden(plan, world, people)
     yield from shut_in(plan, world, people)
     edges = edges_of(plan.bands, world)
-    seams = seams_by_field(plan, edges)
+    own, seams = edges_by_field(plan, edges), seams_by_field(plan, edges)
     for field in plan.fields:
-        yield from dead_edges(field, seams[field.id], world)
+        if field.varies:
+            yield from dead_by_room(field, own[field.id], world)
+        else:
+            yield from dead_edges(field, seams[field.id], world)
     yield from open_stop_lines(plan, edges, world)
     yield from tank_faults(plan, world, people)
     peaks = {field: found[0].oldest.age_min if found else 0.0 for field, found in seams.items()}
     yield from edited(plan, edges, peaks)
+    for field in plan.fields:
+        yield from wrong_open_times(field, own[field.id], world, peaks[field.id])

@@ -41,12 +41,12 @@ class Edge:
         one, other = self.later.path[:, 2], self.earlier.path[:, 2]
         return float(max(one.max() - other.min(), other.max() - one.min()))
 
-    @property
-    def straight(self) -> NDArray[np.float64]:
-        """Its straight pieces, as rows of two points."""
-        points, part = shapely.get_coordinates(shapely.get_parts(self.line), return_index=True)
-        same = part[:-1] == part[1:]
-        return np.stack([points[:-1][same], points[1:][same]], axis=1)
+
+def _straight(line: BaseGeometry) -> NDArray[np.float64]:
+    """The straight pieces of lines, as rows of two points."""
+    points, part = shapely.get_coordinates(shapely.get_parts(line), return_index=True)
+    same = part[:-1] == part[1:]
+    return np.stack([points[:-1][same], points[1:][same]], axis=1)
 
 
 def edges_of(bands: Sequence[Band], world: World) -> list[Edge]:
@@ -118,7 +118,8 @@ def oldest_seams(field: Field, edges: Sequence[Edge]) -> list[Seam]:
     Each straight piece is bounded first; what cannot reach the peak nor the
     limit is left out, so the first seam is exactly the field's peak.
     """
-    limit = field.open_low_min + TIME_MIN
+    # Where rooms differ only the peak is sought here; `lives` holds edges to their own rooms.
+    limit = np.inf if field.varies else field.limit_min + TIME_MIN
     worst: dict[Edge, Oldest] = {}
     peak = -1.0
     for piece in sorted(_telling(edges, limit), key=lambda piece: -piece.at_most):
@@ -135,14 +136,14 @@ def oldest_seams(field: Field, edges: Sequence[Edge]) -> list[Seam]:
     return sorted(seams, key=lambda seam: -seam.oldest.age_min)
 
 
-def _telling(edges: Sequence[Edge], limit: float) -> list[_Piece]:
+def _telling(edges: Sequence[Edge], limit: float) -> list[Piece]:
     """The pieces that may be the oldest of their edge, and reach the peak or the limit."""
-    found: list[_Piece] = []
+    found: list[Piece] = []
     reached = 0.0
     for edge in sorted(edges, key=lambda edge: -edge.at_most):
         if edge.at_most < min(reached, limit) - HAIR:
             break
-        pieces = list(_bounded(edge))
+        pieces = list(bounded(edge.line, edge))
         own = max((piece.at_least for piece in pieces), default=0.0)
         reached = max(reached, own)
         found += [piece for piece in pieces if piece.at_most >= own - HAIR]
@@ -150,7 +151,7 @@ def _telling(edges: Sequence[Edge], limit: float) -> list[_Piece]:
 
 
 @dataclass(frozen=True, eq=False)
-class _Piece:
+class Piece:
     """A straight piece of an edge; the greatest age on it lies between two bounds."""
 
     at_most: float
@@ -161,22 +162,23 @@ class _Piece:
     may_earlier: NDArray[np.bool_]
 
     def oldest(self) -> Oldest:
+        """Its oldest place."""
         later = legs_of(self.edge.later.path, only=self.may_later)
         return oldest_on(self.ends, later, legs_of(self.edge.earlier.path, only=self.may_earlier))
 
 
-def _bounded(edge: Edge) -> Iterator[_Piece]:
-    """Each straight piece with the bounds on its age and the legs that matter.
+def bounded(line: BaseGeometry, edge: Edge) -> Iterator[Piece]:
+    """Each straight piece of a line on an edge, with bounds on its age and the legs that matter.
 
     The bounds are those of its parts, each so short that they lie close together.
     """
-    pieces = edge.straight
+    pieces = _straight(line)
     parts, first = _parts(pieces)
     later, earlier = reach_of(parts, edge.later.path), reach_of(parts, edge.earlier.path)
     most = np.maximum(later.latest() - earlier.earliest(), earlier.latest() - later.earliest())
     least = np.maximum(later.first - earlier.last, earlier.first - later.last).max(axis=1)
     yield from map(
-        _Piece,
+        Piece,
         np.maximum.reduceat(most, first).tolist(),
         np.maximum.reduceat(least, first).tolist(),
         repeat(edge),
@@ -197,19 +199,25 @@ def _parts(pieces: NDArray[np.float64]) -> tuple[NDArray[np.float64], NDArray[np
     return start + shares[:, :, None] * way[:, None, :], first
 
 
-def seams_by_field(plan: PlanRead, edges: Sequence[Edge]) -> dict[str, list[Seam]]:
-    """The telling seams of every field, by its id; a field of one band has none."""
+def edges_by_field(plan: PlanRead, edges: Sequence[Edge]) -> dict[str, list[Edge]]:
+    """The edges inside every field, by its id."""
     own: dict[str, list[Edge]] = {field.id: [] for field in plan.fields}
     for edge in edges:
         if edge.later.field == edge.earlier.field:
             own[edge.later.field].append(edge)
+    return own
+
+
+def seams_by_field(plan: PlanRead, edges: Sequence[Edge]) -> dict[str, list[Seam]]:
+    """The telling seams of every field, by its id; a field of one band has none."""
+    own = edges_by_field(plan, edges)
     return {field.id: oldest_seams(field, own[field.id]) for field in plan.fields}
 
 
 def dead_edges(field: Field, seams: Sequence[Seam], world: World) -> Iterator[Fault]:
     """`dead-edge`: a band met when its edge had outlived the low end of its open time."""
     for seam in seams:
-        late = seam.oldest.age_min - field.open_low_min
+        late = seam.oldest.age_min - field.limit_min
         if late <= TIME_MIN:
             continue
         x, y = seam.oldest.x, seam.oldest.y
@@ -219,6 +227,6 @@ def dead_edges(field: Field, seams: Sequence[Seam], world: World) -> Iterator[Fa
             seam.oldest.met_min,
             f"At {seam.oldest.met_min:.2f} min, {world.place(x, y)} at ({x:.2f}, {y:.2f}), band "
             f"{seam.edge.later.id} meets the edge of band {seam.edge.earlier.id} at an age of "
-            f"{seam.oldest.age_min:.2f} min; it stays live for {field.open_low_min:.2f} min: "
+            f"{seam.oldest.age_min:.2f} min; it stays live for {field.limit_min:.2f} min: "
             f"{late:.2f} min too late.",
         )

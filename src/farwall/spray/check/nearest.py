@@ -126,12 +126,17 @@ def _to_legs(points: Array, path: Path) -> tuple[Array, Array]:
     return np.hypot(gap[..., 0], gap[..., 1]), moments
 
 
+def line_of(edge: Array) -> Line:
+    """The straight edge between two points, given as rows."""
+    (ax, ay), (bx, by) = edge.tolist()
+    return Line(ax, ay, bx - ax, by - ay)
+
+
 def oldest_on(edge: Array, later: list[Leg], earlier: list[Leg]) -> Oldest:
     """The oldest place on an edge between two bands, given the legs that may be nearest."""
-    (ax, ay), (bx, by) = edge.tolist()
-    line = _Edge(ax, ay, bx - ax, by - ay)
+    line = line_of(edge)
     breaks = sorted({0.0, 1.0, *line.breaks(later), *line.breaks(earlier)})
-    best = Oldest(-1.0, ax, ay, 0.0)
+    best = Oldest(-1.0, line.x, line.y, 0.0)
     for u, v in pairwise(breaks):
         if v - u < THIN:
             continue
@@ -144,7 +149,7 @@ def oldest_on(edge: Array, later: list[Leg], earlier: list[Leg]) -> Oldest:
 
 
 @dataclass(frozen=True)
-class _Edge:
+class Line:
     """A straight edge: places are `(x, y) + u * (dx, dy)` for u from 0 to 1."""
 
     x: float
@@ -157,6 +162,7 @@ class _Edge:
         return (self.x + u * self.dx - leg.x) * leg.ex + (self.y + u * self.dy - leg.y) * leg.ey
 
     def oldest(self, later: Leg, earlier: Leg, u: float) -> Oldest:
+        """The age at a place when these legs are nearest, either band being the first."""
         met = later.moments(self.along(later, u))
         begun = earlier.moments(self.along(earlier, u))
         age, when = max((abs(one - other), max(one, other)) for one, other in product(met, begun))

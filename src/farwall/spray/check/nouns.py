@@ -197,8 +197,23 @@ class StopLine:
 
 
 @dataclass(frozen=True, eq=False)
+class OpenTime:
+    """How long an edge stays live in a room, from a minute on; in a patch, up to another minute."""
+
+    room: str
+    from_min: float
+    low_min: float
+    patch: BaseGeometry | None
+    to_min: float
+
+
+@dataclass(frozen=True, eq=False)
 class Field:
-    """Floor sprayed in one go in one coat."""
+    """Floor sprayed in one go in one coat.
+
+    `told_low_min` is the open time told for the whole field; `spare_min` what its
+    tightest edge is told to have to spare, None where the plan does not say.
+    """
 
     id: str
     coat: str
@@ -209,11 +224,27 @@ class Field:
     start_min: float
     end_min: float
     peak_age_min: float
-    open_low_min: float
+    told_low_min: float
     bands: tuple[Band, ...]
     refills: tuple[Refill, ...]
     walks: tuple[Walk, ...]
     stop_lines: tuple[StopLine, ...]
+    open_times: tuple[OpenTime, ...] = ()
+    spare_min: float | None = None
+
+    @cached_property
+    def limit_min(self) -> float:
+        """The shortest open time told anywhere."""
+        return min([self.told_low_min, *(one.low_min for one in self.open_times)])
+
+    @cached_property
+    def varies(self) -> bool:
+        """Whether an edge may live longer in one place or minute than in another.
+
+        An open time of the field below all of its rooms' rules everywhere.
+        """
+        lows = [one.low_min for one in self.open_times]
+        return bool(lows) and max(lows) > min(lows) and self.told_low_min >= min(lows) - TIME_MIN
 
 
 @dataclass(frozen=True)

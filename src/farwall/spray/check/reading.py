@@ -22,6 +22,7 @@ from farwall.spray.check.nouns import (
     House,
     Mix,
     Opening,
+    OpenTime,
     PlanRead,
     Refill,
     Room,
@@ -182,12 +183,34 @@ def _field(at: At) -> Field:
         start_min=_minute(at.get("start_min")),
         end_min=_minute(at.get("end_min")),
         peak_age_min=_minute(at.get("peak_age_min")),
-        open_low_min=_minute(at.get("open_time_min").get("low")),
+        told_low_min=_minute(at.get("open_time_min").get("low")),
         bands=tuple(_band(band, field_id, coat) for band in at.get("bands").items()),
         refills=tuple(map(_refill, at.get("refills").items())),
         walks=tuple(map(_walk, at.get("walks").items())),
         stop_lines=tuple(map(_stop_line, at.get("stop_lines").items())),
+        open_times=_open_times(at.get("open_times")),
+        spare_min=_spare(at.get("tightest")),
     )
+
+
+def _open_times(at: At) -> tuple[OpenTime, ...]:
+    """The open times by room; none in a plan that tells one for each field."""
+    return tuple(map(_open_time, at.items())) if at.given else ()
+
+
+def _open_time(at: At) -> OpenTime:
+    patch, end = at.get("polygon"), at.get("to_min").number_or_none(-MINUTES, MINUTES)
+    return OpenTime(
+        at.get("room").text(),
+        _minute(at.get("from_min")),
+        _minute(at.get("low")),
+        patch.polygon() if patch.given else None,
+        np.inf if end is None else end,
+    )
+
+
+def _spare(at: At) -> float | None:
+    return _minute(at.get("spare_min")) if at.given else None
 
 
 def _minute(at: At) -> float:
