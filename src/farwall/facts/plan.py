@@ -118,11 +118,23 @@ class StopLine:
 
 @dataclass(frozen=True)
 class Remedy:
-    """Something that would make the field possible or safer, with the peak age it gives."""
+    """Something that would make the field possible or safer: what it gives and what it asks.
+
+    `works` says whether the field then fits; None where nothing was weighed or only a
+    measurement will tell. More minutes and litres are told against the field as it stands.
+    """
 
     code: str
     what: str
     peak_age_min: float | None = None
+    works: bool | None = None
+    margin_min: float | None = None
+    more_min: float | None = None
+    more_l: float | None = None
+    price: str = ""
+    cost: str | None = None
+    caution: str = ""
+    line: tuple[Point, ...] | None = None
 
 
 @dataclass(frozen=True)

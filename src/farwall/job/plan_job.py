@@ -33,11 +33,12 @@ from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
+from farwall.job.other_facts import OtherFacts
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
 from farwall.spray.order import Order, order_fields
 from farwall.spray.plan_coat import plan_coat
-from farwall.spray.verdict import CoatFacts, Judge
+from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
 from farwall.spray.world import World, build_world
 
 _NEXT_MORNING_MIN = 24 * 60.0
@@ -52,6 +53,7 @@ class _Ground:
     floor: Floor
     world: World
     lasting: Lasting
+    others: OtherFacts
 
 
 def plan_job(
@@ -71,7 +73,9 @@ def plan_job(
     """
     settled = settle(job, starts_at=_stand_in(weather))
     floor = join_thresholds(job.floor)
-    ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
+    lasting = lasting_of(settled, weather)
+    others = OtherFacts(job, settled, weather, lasting)
+    ground = _Ground(settled, floor, build_world(floor, job.exits), lasting, others)
     wanted = tuple(order) or job.wishes.order
     laid, sweeps = _laid_out(ground, wanted)
     fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
@@ -168,13 +172,14 @@ def _coats(
     begins = 0.0
     fields: list[Field] = []
     clocks: list[Clock] = []
+    places = Places(ground.floor, ground.settled.job.exits)
     for coat in ground.settled.coats:
         done = plan_coat(
             ground.world,
             order,
             lambda step: sweeps.sweeper(step.pieces, step.exit),
             _coat_facts(ground, coat, thorough=thorough),
-            Judge(ground.floor, ground.settled.job.exits, partial(_refused, ground)),
+            _judge(ground, coat, places),
             begins_min=begins,
             first_number=len(fields) + 1,
         )
@@ -184,6 +189,23 @@ def _coats(
         begins = _next_coat(begins, done, clock)
     clocks[-1] = replace(clocks[-1], name="dry to neutralise")
     return tuple(fields), tuple(clocks)
+
+
+def _judge(ground: _Ground, coat: SettledCoat, places: Places) -> Judge:
+    """Who weighs the fields of one coat."""
+
+    def others(pieces: Pieces, at_min: float, peak_min: float) -> Sequence[Otherwise]:
+        rooms = _rooms(ground.world, pieces)
+        return ground.others.for_field(rooms, coat, at_min, peak_min)
+
+    return Judge(
+        ground.floor,
+        ground.settled.job.exits,
+        partial(_refused, ground),
+        others,
+        partial(ground.others.cost, coat),
+        places,
+    )
 
 
 def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:

@@ -49,7 +49,7 @@ def plan_coat(
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
         field_id = f"{coat.id}.{index + 1}"
         lasting = coat.open_time(step.pieces, day.minute)
-        sweep, timed, after = _fitting(
+        sweep, timed, after = fitting(
             Case(world, step, sweeper, planned, coat, day), flow, lasting, field_id
         )
         verdict, remedies = judge.verdict(
@@ -82,7 +82,7 @@ def plan_coat(
     return _last_walk_out(fields, day, coat.tools)
 
 
-def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[Sweep, Timed, Day]:
+def fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[Sweep, Timed, Day]:
     """The field on the clock, its bands as wide as they can be without losing the edge.
 
     Where the plainest sweep leaves little margin, the plain one with the shortest
