@@ -1,4 +1,4 @@
-"""What would make a field possible or leave more room: a row each, the cheapest that works first."""
+"""What would make a field possible or leave more room: a row each, what works first, by price."""
 
 from __future__ import annotations
 
