@@ -163,6 +163,27 @@ class Field:
 
 
 @dataclass(frozen=True)
+class Proof:
+    """What is proved of the cut into fields and of their order.
+
+    Both are weighed by first guesses of the oldest edge, before anybody walks: `worst_share` is
+    the largest share of its budget that a field takes by them, and no order of these fields has
+    one below `least_share`. `cut_gap_cost` and `order_gap_share` are how much better another one
+    could be.
+    """
+
+    cut_proved: bool
+    cut_gap_cost: float
+    cut_tried: int
+    order_proved: bool
+    order_gap_share: float
+    worst_share: float
+    least_share: float
+    order_asked: bool
+    what: str
+
+
+@dataclass(frozen=True)
 class Mix:
     """What is mixed together in one tub: one coat, one cut, one or more fields."""
 
@@ -215,3 +236,4 @@ class Plan:
     grounds: tuple[Ground, ...] = ()
     buying: dict[str, object] | None = None
     warnings: tuple[str, ...] = ()
+    proof: Proof | None = None

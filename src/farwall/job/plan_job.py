@@ -6,7 +6,7 @@ facts → pieces and seams → fields → order → sweeps on the clock → mix 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
@@ -34,8 +34,9 @@ from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
+from farwall.job.proof import proof_of
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
+from farwall.spray.fields import Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.order import Order, order_fields
 from farwall.spray.plan_coat import plan_coat
 from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
@@ -46,14 +47,25 @@ _NEXT_MORNING_MIN = 24 * 60.0
 
 
 @dataclass(frozen=True)
-class _Ground:
-    """The floor of the job and how long things last on it."""
+class JobGround:
+    """The floor of a job and how long things last on it."""
 
     settled: SettledJob
     floor: Floor
     world: World
     lasting: Lasting
     others: OtherFacts
+
+
+@dataclass(frozen=True)
+class LaidOut:
+    """Fields and their order, and what they were weighed by."""
+
+    cut: Cut
+    order: Order
+    sweeps: Sweeps
+    budget: Callable[..., float]
+    """Minutes an edge may wait in a field of these pieces, begun at this minute (else 0)."""
 
 
 def plan_job(
@@ -71,14 +83,11 @@ def plan_job(
     where plain bands hold. Raises `Unanswerable` when no order lets
     everybody out or a room has no way in.
     """
-    settled = settle(job, starts_at=_stand_in(weather))
-    floor = join_thresholds(job.floor)
-    lasting = lasting_of(settled, weather)
-    others = OtherFacts(job, settled, weather, lasting)
-    ground = _Ground(settled, floor, build_world(floor, job.exits), lasting, others)
+    ground = ground_of(job, weather)
+    settled, floor = ground.settled, ground.floor
     wanted = tuple(order) or job.wishes.order
-    laid, sweeps = _laid_out(ground, wanted)
-    fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
+    laid = laid_out(ground, wanted)
+    fields, clocks = _coats(ground, laid.order, laid.sweeps, thorough=thorough)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
     )
@@ -96,7 +105,17 @@ def plan_job(
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
+        proof=proof_of(laid.cut, laid.order, asked=bool(wanted)),
     )
+
+
+def ground_of(job: Job, weather: WeatherFile | None) -> JobGround:
+    """The floor of a job, its gaps filled, and how long things last on it."""
+    settled = settle(job, starts_at=_stand_in(weather))
+    floor = join_thresholds(job.floor)
+    lasting = lasting_of(settled, weather)
+    others = OtherFacts(job, settled, weather, lasting)
+    return JobGround(settled, floor, build_world(floor, job.exits), lasting, others)
 
 
 def _stand_in(weather: WeatherFile | None) -> str:
@@ -112,8 +131,11 @@ def hash_of(inputs: object) -> str:
     return hashlib.sha256(rfc8785.dumps(inputs)).hexdigest()  # type: ignore[arg-type]
 
 
-def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
-    """Fields and their order, the same for every coat: judged by the tightest coat."""
+def laid_out(ground: JobGround, wanted: Sequence[str] = ()) -> LaidOut:
+    """Fields and their order, the same for every coat: judged by the tightest coat.
+
+    Raises `Unanswerable` as `plan_job` does.
+    """
     settled = ground.settled
     tools, crew = settled.tools, settled.job.crew
     thirst = max(settled.l_per_m2.values())
@@ -133,7 +155,7 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
         order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
         if all(walked):
-            return order, sweeps
+            return LaidOut(cut, order, sweeps, budget)
 
 
 def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:
@@ -167,7 +189,7 @@ def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
 
 
 def _coats(
-    ground: _Ground, order: Order, sweeps: Sweeps, *, thorough: bool
+    ground: JobGround, order: Order, sweeps: Sweeps, *, thorough: bool
 ) -> tuple[tuple[Field, ...], tuple[Clock, ...]]:
     begins = 0.0
     fields: list[Field] = []
@@ -191,7 +213,7 @@ def _coats(
     return tuple(fields), tuple(clocks)
 
 
-def _judge(ground: _Ground, coat: SettledCoat, places: Places) -> Judge:
+def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:
     """Who weighs the fields of one coat."""
 
     def others(pieces: Pieces, at_min: float, peak_min: float) -> Sequence[Otherwise]:
@@ -208,7 +230,7 @@ def _judge(ground: _Ground, coat: SettledCoat, places: Places) -> Judge:
     )
 
 
-def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
+def _refused(ground: JobGround, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
     """Why these pieces may not be stained at that minute, and what would change it."""
     refused = ground.lasting.refusal(_rooms(ground.world, pieces), at_min)
     if refused is None:
@@ -217,7 +239,7 @@ def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ..
     return tuple(Remedy("conditions", word) for word in words)
 
 
-def _coat_facts(ground: _Ground, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
+def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
     settled = ground.settled
 
     def lasting(pieces: Pieces, at_min: float) -> OpenTime:

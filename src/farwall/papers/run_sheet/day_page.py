@@ -53,6 +53,7 @@ class _Layout:
 def _layout(plan: Plan, size: PaperSize) -> _Layout:
     """The layout in which the floor comes out largest on one page, if one page can hold it all."""
     free = size.inner_height - _ALL_ELSE_PT - _table_height(plan) - _at_once_height(size)
+    free -= _proof_height(plan, size)
     if free < _FLOOR_LEAST_PT:
         return _Layout(
             "two pages", size.inner_width, size.inner_height * _FLOOR_MOST, _GROUNDS_SHOWN
@@ -100,6 +101,7 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
             for coat in coat_ids(plan)
             if _in_order(plan, coat)
         ],
+        "proof": _proof(plan),
         "rests": _rests(plan, units)[: layout.grounds],
         "at_once": [
             ["A drip inside:", lists.DRIP_INSIDE],
@@ -126,6 +128,16 @@ def _rests(plan: Plan, units: Units) -> list[list[str]]:
     grounds = weightiest(plan.grounds, units=units, most=_GROUNDS_SHOWN, coats=coats)
     rows += [[ground.name, ground.value, ground.told] for ground in grounds]
     return [[plain(word) for word in row] for row in rows[:_GROUNDS_SHOWN]]
+
+
+def _proof(plan: Plan) -> str:
+    """What is proved of stop lines and order; empty in a plan that does not tell."""
+    return plain(plan.proof.what) if plan.proof is not None else ""
+
+
+def _proof_height(plan: Plan, size: PaperSize) -> float:
+    told = _proof(plan)
+    return _lines(told, size.inner_width) * _LINE_PT + 6 if told else 0.0
 
 
 def _at_once_height(size: PaperSize) -> float:
