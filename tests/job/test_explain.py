@@ -67,7 +67,7 @@ def test_no_order_walked_one_by_one_undercuts_what_is_called_proved(place):
     assert proof.order_gap_share == pytest.approx(proof.worst_share - proof.least_share, abs=2e-4)
     if proof.order_proved:
         assert min(shares) >= proof.worst_share - 0.05 - 1e-4
-        assert "no order of these fields" in proof.what
+        assert "no order leaves" in proof.what
 
 
 def test_an_order_asked_for_is_never_called_the_best():

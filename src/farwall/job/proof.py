@@ -22,32 +22,24 @@ def proof_of(cut: Cut, order: Order, *, asked: bool) -> Proof:
         worst_share=round(order.worst_share, 4),
         least_share=round(order.least_share, 4),
         order_asked=asked,
-        what=f"{_cut_words(cut)} {_order_words(order, asked=asked)}",
+        what=f"{_order_words(order, asked=asked)}; {_cut_words(cut)}",
     )
 
 
 def _cut_words(cut: Cut) -> str:
     if cut.proved:
-        return f"Stop lines: no better choice among the {cut.columns} fields that were tried."
-    return (
-        f"Stop lines: the best found among {cut.columns} fields; another choice could spare at "
-        f"most {cut.gap:.1f} hidden stops."
-    )
+        return f"stop lines: the best of {cut.columns} fields tried."
+    return f"stop lines: of {cut.columns} fields tried, {cut.gap:.1f} stops at most could be spared."
 
 
 def _order_words(order: Order, *, asked: bool) -> str:
-    begins = "Order: as asked for; " if asked else "Order: "
+    begins = "Order as asked for; by first guesses " if asked else "By first guesses "
     if order.gap <= _HAIR:
-        return f"{begins}no order of these fields leaves the tightest one more to spare."
+        return f"{begins}no order leaves the tightest field more to spare"
+    more = f"{_percent(order.gap)} of its budget more"
     if order.worst_share <= order.least_share + EQUAL_SHARE:
-        return (
-            f"{begins}no order of these fields leaves the tightest one more than "
-            f"{_percent(order.gap)} of its budget more to spare."
-        )
-    best = "another" if asked else "the best found; another"
-    return (
-        f"{begins}{best} could leave the tightest field {_percent(order.gap)} of its budget more."
-    )
+        return f"{begins}no order leaves the tightest field over {more}"
+    return f"{begins}another order might leave the tightest field up to {more}"
 
 
 def _percent(share: float) -> str:

@@ -15,7 +15,6 @@ def said_why(found: Explained) -> str:
     lines += [f"  {_place(place)}" for place in found.places]
     if found.proof is not None:
         lines.append(f"  {found.proof.what}")
-        lines.append("  (By first guesses of the edges, before anybody walks.)")
     if found.asked is not None:
         lines += _asked(found.best, found.asked)
     else:

@@ -53,11 +53,11 @@ class _Layout:
 def _layout(plan: Plan, size: PaperSize) -> _Layout:
     """The layout in which the floor comes out largest on one page, if one page can hold it all."""
     free = size.inner_height - _ALL_ELSE_PT - _table_height(plan) - _at_once_height(size)
-    free -= _proof_height(plan, size)
     if free < _FLOOR_LEAST_PT:
         return _Layout(
             "two pages", size.inner_width, size.inner_height * _FLOOR_MOST, _GROUNDS_SHOWN
         )
+    free -= _proof_height(plan, size)
     shown = min(int((free - _HEADING_PT) / _GROUND_PT), _GROUNDS_SHOWN)
     beside = _Layout("beside", size.inner_width * _FLOOR_WIDTH, free, shown)
     few = _FEW_GROUNDS * _GROUND_PT + _HEADING_PT - _at_once_height(size)
