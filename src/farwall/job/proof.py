@@ -29,7 +29,7 @@ def proof_of(cut: Cut, order: Order, *, asked: bool) -> Proof:
 def _cut_words(cut: Cut) -> str:
     if cut.proved:
         return f"stop lines: the best of {cut.columns} fields tried."
-    return f"stop lines: of {cut.columns} fields tried, {cut.gap:.1f} stops at most could be spared."
+    return f"stop lines: of {cut.columns} fields tried, at most {cut.gap:.1f} could be spared."
 
 
 def _order_words(order: Order, *, asked: bool) -> str:
