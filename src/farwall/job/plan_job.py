@@ -84,9 +84,25 @@ def plan_job(
     everybody out or a room has no way in.
     """
     ground = ground_of(job, weather)
-    settled, floor = ground.settled, ground.floor
     wanted = tuple(order) or job.wishes.order
     laid = laid_out(ground, wanted)
+    return planned(job, ground, laid, weather=weather, asked=bool(wanted), thorough=thorough)
+
+
+def planned(
+    job: Job,
+    ground: JobGround,
+    laid: LaidOut,
+    *,
+    weather: WeatherFile | None = None,
+    asked: bool | None = None,
+    thorough: bool = False,
+) -> Plan:
+    """The plan of a job whose fields and order are settled. Raises as `plan_job` does.
+
+    asked: whether the order was insisted on; by the job's own wish when left out.
+    """
+    settled, floor = ground.settled, ground.floor
     fields, clocks = _coats(ground, laid.order, laid.sweeps, thorough=thorough)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
@@ -105,7 +121,9 @@ def plan_job(
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
-        proof=proof_of(laid.cut, laid.order, asked=bool(wanted)),
+        proof=proof_of(
+            laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
+        ),
     )
 
 
