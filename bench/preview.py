@@ -56,8 +56,8 @@ class Tally:
     """What previews of one kind came to on one house."""
 
     def __init__(self):
-        self.seconds, self.ratios = [], []
-        self.milder = self.otherwise = self.houses = 0
+        self.seconds, self.ratios, self.safe = [], [], []
+        self.milder = self.stricter = self.otherwise = self.houses = 0
 
     def take(self, kept, full, quick, seconds):
         """One drag more."""
@@ -65,6 +65,7 @@ class Tally:
         self.houses += 1
         fits = full is not None and all(f.peak_age_min <= f.open_time_min.low for f in full.fields)
         self.milder += quick is not None and quick.fits and not fits
+        self.stricter += fits and not (quick is not None and quick.fits)
         if quick is None or full is None:
             return
         ages = {(f.coat, f.rooms): f.peak_age_min for f in full.fields}
@@ -75,17 +76,19 @@ class Tally:
                 self.otherwise += 1
             elif one.how != "kept" or abs(one.peak_age_min - age) > HAIR_MIN:
                 self.ratios.append(max(one.peak_age_min, HAIR_MIN) / max(age, HAIR_MIN))
+                self.safe.append(max(one.safe_age_min, HAIR_MIN) / max(age, HAIR_MIN))
 
     def said(self):
         """One line."""
         p50, p95 = np.quantile(self.seconds, [0.5, 0.95]) * 1000
-        r = np.array(self.ratios or [1.0])
+        likely, safe = np.array(self.ratios or [1.0]), np.array(self.safe or [1.0])
+        low, high = np.quantile(likely, [0.05, 0.95])
         return (
             f"p50 {p50:.0f} ms, p95 {p95:.0f} ms, {self.houses} drags; {len(self.ratios)} changed "
-            f"fields: within 5 % {np.mean(abs(r - 1) <= 0.05):.0%}, not younger "
-            f"{np.mean(r >= 0.999):.0%}, over 5 % too young {np.mean(r < 0.95):.0%}, 5th and 95th "
-            f"percentile {np.quantile(r, 0.05):.2f} and {np.quantile(r, 0.95):.2f}; cut otherwise "
-            f"{self.otherwise}; told to fit and does not {self.milder}"
+            f"fields: age within 5 % {np.mean(abs(likely - 1) <= 0.05):.0%}, 5th and 95th "
+            f"percentile {low:.2f} and {high:.2f}, safe age not younger "
+            f"{np.mean(safe >= 0.999):.0%}; cut otherwise {self.otherwise}; told to fit and does "
+            f"not {self.milder}, told not to fit and does {self.stricter}"
         )
 
 
