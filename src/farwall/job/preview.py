@@ -3,8 +3,8 @@
 Fields, their order and ways out are those of the last full plan. A field none of whose floor
 changed keeps its figures. Of the changed ones the tightest are swept anew as the plan would, as
 long as that is no more than `relaid_m2` of floor; the others are scaled by a first guess on a
-coarse lattice. Either is weighed as if it were older, by `SAFE_SWEPT` or `SAFE`. With `relaid_m2` infinite every changed field is swept:
-for the moment when the wall is let go.
+coarse lattice. Either is weighed as if it were older, by `SAFE_SWEPT` or `SAFE`. With `relaid_m2`
+infinite every changed field is swept: for the moment when the wall is let go.
 
 How often it agrees with the full plan: `bench/preview.py` measures it on walls dragged by chance,
 docs/spraying.md has the figures. It is an estimate; what is printed comes from a full plan.
