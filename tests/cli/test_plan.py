@@ -199,3 +199,36 @@ def test_faults_of_the_replay_give_1_and_are_said(planned, monkeypatch):
     assert code == 1
     assert "trodden: Wet." in out
     assert names(folder) == WRITTEN
+
+
+def test_explain_writes_nothing_without_a_folder_and_says_why(tmp_path, capsys):
+    code = main(["plan", job_file(tmp_path, HALL_OF_THREE), "--explain"])
+    shown = capsys.readouterr()
+    assert (code, shown.err) == (0, "")
+    assert "Why this order:" in shown.out
+    assert names(tmp_path) == {"job.json"}
+
+
+def test_an_order_that_does_not_stand_gives_1_and_its_reason(tmp_path, capsys):
+    words = ["plan", job_file(tmp_path, HALL_OF_THREE), "--explain", "--order", "Hall,left"]
+    assert main([*words, "--json"]) == 1
+    found = json.loads(capsys.readouterr().out)
+    assert found["asked"]["stands"] is False
+    assert any("Left" in one for one in found["asked"]["shut_in"])
+    assert found["best"]["stands"] is True
+    assert found["proof"]["what"]
+
+
+def test_rooms_may_be_named_as_on_the_plan_and_unknown_ones_get_the_nearest(tmp_path, capsys):
+    path = job_file(tmp_path, HALL_OF_THREE)
+    assert main(["plan", path, "--explain", "--order", "MIDDLE"]) == 0
+    capsys.readouterr()
+    assert main(["plan", path, "--explain", "--order", "Midle,Haul"]) == 2
+    told = capsys.readouterr().err
+    assert "Did you mean middle?" in told
+    assert "Did you mean hall?" in told
+
+
+def test_a_folder_or_a_question_is_needed(tmp_path, capsys):
+    assert main(["plan", job_file(tmp_path)]) == 2
+    assert "--out" in capsys.readouterr().err

@@ -32,6 +32,7 @@ from farwall.facts.plan import (
 )
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
+from farwall.spray.remedies.offer import PRICES
 
 WALL_M = 0.12
 TOOLS = PlanTools(
@@ -499,6 +500,19 @@ def many_bands() -> Plan:
     )
 
 
+def _remedy(code: str, what: str, age_min: float, *, more_min: float = 0.0) -> Remedy:
+    return Remedy(
+        code,
+        what,
+        age_min,
+        works=True,
+        margin_min=round(8.0 - age_min, 1),
+        more_min=more_min,
+        more_l=0.0,
+        price=PRICES[code],
+    )
+
+
 def refused() -> Plan:
     """The great room cannot be done by this crew in these conditions."""
     plan = small_house()
@@ -508,9 +522,9 @@ def refused() -> Plan:
             verdict="cannot",
             peak_age_min=11.3,
             remedies=(
-                Remedy("start-earlier", "Start at 7:00: the sun reaches the floor at 10:20.", 7.6),
-                Remedy("stop-line", "Saw a cut from the island to the east wall.", 6.4),
-                Remedy("two", "Spray with two people.", 5.9),
+                _remedy("hour", "Start at 7:00: the sun reaches the floor at 10:20.", 7.6),
+                _remedy("two", "Spray with two people.", 5.9, more_min=-9.0),
+                _remedy("stop-line", "Saw a cut from the island to the east wall.", 6.4),
             ),
         )
         if "r8" in f.rooms

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
+    from farwall.air.weather import WeatherFile
     from farwall.facts.job import Job
 
 _DONE, _NO = 0, 1
@@ -18,7 +19,7 @@ _DONE, _NO = 0, 1
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall plan` takes."""
     parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
-    parser.add_argument("--out", metavar="DIR", type=Path, required=True, help="where to write")
+    parser.add_argument("--out", metavar="DIR", type=Path, help="where to write")
     parser.add_argument("--weather", metavar="FILE", type=Path, help="an hourly EPW weather file")
     parser.add_argument(
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
@@ -28,22 +29,62 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         action="store_true",
         help="seek younger edges in every field, also where plain bands hold (slower)",
     )
-    parser.add_argument("--json", action="store_true", help="print plan.json on stdout")
+    parser.add_argument(
+        "--explain",
+        action="store_true",
+        help="say why this order, and what --order would cost; without --out nothing is written",
+    )
+    parser.add_argument(
+        "--json", action="store_true", help="print plan.json on stdout (or the explanation)"
+    )
 
 
 def run(options: argparse.Namespace) -> int:
     """Write plan.json, run-sheet.pdf and floor.svg; 1 when a field cannot be done as planned."""
     from farwall.readers.job_json import read_job
 
-    order = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
+    if options.out is None and not options.explain:
+        raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
+    job = read_job(options.job)
+    words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
+    order = _room_ids(job, words)
+    if options.explain:
+        code = _explained(job, options.weather, order, as_json=options.json)
+        if options.out is None or code != _DONE:
+            return code
     return plan_into(
-        read_job(options.job),
+        job,
         options.out,
         weather_file=options.weather,
         order=order,
         thorough=options.thorough,
-        as_json=options.json,
+        as_json=options.json and not options.explain,
+        quiet=options.json and options.explain,
     )
+
+
+def _explained(
+    job: Job, weather_file: Path | None, order: tuple[str, ...], *, as_json: bool
+) -> int:
+    """Say why; 1 when the order that was asked for does not stand."""
+    from farwall.facts.plain import plain
+    from farwall.job.explain import explain
+    from farwall.job.say_why import said_why
+
+    found = explain(job, weather=_weather(weather_file), order=order)
+    if as_json:
+        print(json.dumps(plain(found), ensure_ascii=False))
+    else:
+        print(said_why(found))
+    return _NO if found.asked is not None and not found.asked.stands else _DONE
+
+
+def _weather(path: Path | None) -> WeatherFile | None:
+    if path is None:
+        return None
+    from farwall.readers.epw import read_epw
+
+    return read_epw(path)
 
 
 def plan_into(
@@ -54,6 +95,7 @@ def plan_into(
     order: tuple[str, ...] = (),
     thorough: bool = False,
     as_json: bool = False,
+    quiet: bool = False,
     also: dict[str, bytes] | None = None,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out."""
@@ -64,34 +106,34 @@ def plan_into(
     from farwall.readers.plan_json import plan_to_dict
     from farwall.spray.check import check_plan
 
-    _insist_on_rooms(job, order)
-    weather = None
-    if weather_file is not None:
-        from farwall.readers.epw import read_epw
-
-        weather = read_epw(weather_file)
-    plan = plan_job(job, weather=weather, order=order, thorough=thorough)
+    plan = plan_job(job, weather=_weather(weather_file), order=order, thorough=thorough)
     document = plan_to_dict(plan)
     faults = check_plan(document)
     files = plan_files(plan, job, document)
     write_folder(out, {**(also or {}), **files})
     if as_json:
         print(json.dumps(document, ensure_ascii=False))
-    else:
+    elif not quiet:
         print(said(plan, [f"{fault.code}: {fault.what}" for fault in faults], folder=str(out)))
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     return _NO if bad else _DONE
 
 
-def _insist_on_rooms(job: Job, order: tuple[str, ...]) -> None:
+def _room_ids(job: Job, words: tuple[str, ...]) -> tuple[str, ...]:
+    """The ids of rooms named by id or as written on the plan; refuses unknown ones, all at once."""
     from difflib import get_close_matches
 
-    known = job.floor.room_by_id
-    mistakes = []
-    for name in order:
-        if name not in known:
-            near = get_close_matches(name, known, n=1)
-            there = f"Did you mean {near[0]}?" if near else f"It has: {', '.join(known)}."
-            mistakes.append(Mistake("--order", f"the job has no room {name}.", there))
+    known = {room.id: room.id for room in job.floor.rooms}
+    labels = {room.label.casefold(): room.id for room in job.floor.rooms}
+    found, mistakes = [], []
+    for word in words:
+        room = known.get(word) or labels.get(word.casefold())
+        if room is not None:
+            found.append(room)
+            continue
+        near = get_close_matches(word.casefold(), [*known, *labels], n=1)
+        there = f"Did you mean {near[0]}?" if near else f"It has: {', '.join(known)}."
+        mistakes.append(Mistake("--order", f"the job has no room {word}.", there))
     if mistakes:
         raise Refused(*mistakes)
+    return tuple(dict.fromkeys(found))

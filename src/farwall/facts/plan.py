@@ -155,11 +155,23 @@ class StopLine:
 
 @dataclass(frozen=True)
 class Remedy:
-    """Something that would make the field possible or safer, with the peak age it gives."""
+    """Something that would make the field possible or safer: what it gives and what it asks.
+
+    `works` says whether the field then fits; None where nothing was weighed or only a
+    measurement will tell. More minutes and litres are told against the field as it stands.
+    """
 
     code: str
     what: str
     peak_age_min: float | None = None
+    works: bool | None = None
+    margin_min: float | None = None
+    more_min: float | None = None
+    more_l: float | None = None
+    price: str = ""
+    cost: str | None = None
+    caution: str = ""
+    line: tuple[Point, ...] | None = None
 
 
 @dataclass(frozen=True)
@@ -187,6 +199,27 @@ class Field:
     band_m: float | None = None
     open_times: tuple[RoomOpenTime, ...] = ()
     tightest: Tightest | None = None
+
+
+@dataclass(frozen=True)
+class Proof:
+    """What is proved of the cut into fields and of their order.
+
+    Both are weighed by first guesses of the oldest edge, before anybody walks: `worst_share` is
+    the largest share of its budget that a field takes by them, and no order of these fields has
+    one below `least_share`. `cut_gap_cost` and `order_gap_share` are how much better another one
+    could be.
+    """
+
+    cut_proved: bool
+    cut_gap_cost: float
+    cut_tried: int
+    order_proved: bool
+    order_gap_share: float
+    worst_share: float
+    least_share: float
+    order_asked: bool
+    what: str
 
 
 @dataclass(frozen=True)
@@ -279,3 +312,4 @@ class Plan:
     buying: dict[str, object] | None = None
     warnings: tuple[str, ...] = ()
     chances: Chances | None = None
+    proof: Proof | None = None

@@ -6,7 +6,7 @@ facts → pieces and seams → fields → order → sweeps on the clock → mix 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
@@ -39,12 +39,14 @@ from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.chances import Stretch, chances_of
 from farwall.job.lasting import Lasting, lasting_of
+from farwall.job.other_facts import OtherFacts
+from farwall.job.proof import proof_of
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
+from farwall.spray.fields import Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.lives import Lives
 from farwall.spray.order import Order, order_fields
 from farwall.spray.plan_coat import LaidField, plan_coat
-from farwall.spray.verdict import CoatFacts, Judge
+from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
 from farwall.spray.world import World, build_world
 
 _NEXT_MORNING_MIN = 24 * 60.0
@@ -56,13 +58,25 @@ _SEED_DIGITS = 12
 
 
 @dataclass(frozen=True)
-class _Ground:
-    """The floor of the job and how long things last on it."""
+class JobGround:
+    """The floor of a job and how long things last on it."""
 
     settled: SettledJob
     floor: Floor
     world: World
     lasting: Lasting
+    others: OtherFacts
+
+
+@dataclass(frozen=True)
+class LaidOut:
+    """Fields and their order, and what they were weighed by."""
+
+    cut: Cut
+    order: Order
+    sweeps: Sweeps
+    budget: Callable[..., float]
+    """Minutes an edge may wait in a field of these pieces, begun at this minute (else 0)."""
 
 
 def plan_job(
@@ -80,12 +94,27 @@ def plan_job(
     where plain bands hold. Raises `Unanswerable` when no order lets
     everybody out or a room has no way in.
     """
-    settled = settle(job, starts_at=_stand_in(weather))
-    floor = join_thresholds(job.floor)
-    ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
+    ground = ground_of(job, weather)
     wanted = tuple(order) or job.wishes.order
-    laid, sweeps = _laid_out(ground, wanted)
-    done, clocks = _coats(ground, laid, sweeps, thorough=thorough)
+    laid = laid_out(ground, wanted)
+    return planned(job, ground, laid, weather=weather, asked=bool(wanted), thorough=thorough)
+
+
+def planned(
+    job: Job,
+    ground: JobGround,
+    laid: LaidOut,
+    *,
+    weather: WeatherFile | None = None,
+    asked: bool | None = None,
+    thorough: bool = False,
+) -> Plan:
+    """The plan of a job whose fields and order are settled. Raises as `plan_job` does.
+
+    asked: whether the order was insisted on; by the job's own wish when left out.
+    """
+    settled, floor = ground.settled, ground.floor
+    done, clocks = _coats(ground, laid.order, laid.sweeps, thorough=thorough)
     fields = tuple(one.field for one in done)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
@@ -106,7 +135,19 @@ def plan_job(
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
         chances=_chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
+        proof=proof_of(
+            laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
+        ),
     )
+
+
+def ground_of(job: Job, weather: WeatherFile | None) -> JobGround:
+    """The floor of a job, its gaps filled, and how long things last on it."""
+    settled = settle(job, starts_at=_stand_in(weather))
+    floor = join_thresholds(job.floor)
+    lasting = lasting_of(settled, weather)
+    others = OtherFacts(job, settled, weather, lasting)
+    return JobGround(settled, floor, build_world(floor, job.exits), lasting, others)
 
 
 def _stand_in(weather: WeatherFile | None) -> str:
@@ -122,8 +163,11 @@ def hash_of(inputs: object) -> str:
     return hashlib.sha256(rfc8785.dumps(inputs)).hexdigest()  # type: ignore[arg-type]
 
 
-def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
-    """Fields and their order, the same for every coat: judged by the tightest coat."""
+def laid_out(ground: JobGround, wanted: Sequence[str] = ()) -> LaidOut:
+    """Fields and their order, the same for every coat: judged by the tightest coat.
+
+    Raises `Unanswerable` as `plan_job` does.
+    """
     settled = ground.settled
     tools, crew = settled.tools, settled.job.crew
     thirst = max(settled.l_per_m2.values())
@@ -151,10 +195,10 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
         order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
         if all(walked):
-            return order, sweeps
+            return LaidOut(cut, order, sweeps, budget)
 
 
-def _low(ground: _Ground, room: str, coat: SettledCoat, hour: int) -> float:
+def _low(ground: JobGround, room: str, coat: SettledCoat, hour: int) -> float:
     return ground.lasting.open_time((room,), coat, 60.0 * hour).low
 
 
@@ -189,18 +233,19 @@ def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
 
 
 def _coats(
-    ground: _Ground, order: Order, sweeps: Sweeps, *, thorough: bool
+    ground: JobGround, order: Order, sweeps: Sweeps, *, thorough: bool
 ) -> tuple[tuple[LaidField, ...], tuple[Clock, ...]]:
     begins = 0.0
     fields: list[LaidField] = []
     clocks: list[Clock] = []
+    places = Places(ground.floor, ground.settled.job.exits)
     for coat in ground.settled.coats:
         done = plan_coat(
             ground.world,
             order,
             lambda step: sweeps.sweeper(step.pieces, step.exit),
             _coat_facts(ground, coat, thorough=thorough),
-            Judge(ground.floor, ground.settled.job.exits, partial(_refused, ground)),
+            _judge(ground, coat, places),
             begins_min=begins,
             first_number=len(fields) + 1,
         )
@@ -213,7 +258,7 @@ def _coats(
     return tuple(fields), tuple(clocks)
 
 
-def _chances(ground: _Ground, laid: Sequence[LaidField], seed: int) -> Chances:
+def _chances(ground: JobGround, laid: Sequence[LaidField], seed: int) -> Chances:
     """The day drawn many times, by a generator made from `seed`."""
     coats = {coat.id: coat for coat in ground.settled.coats}
 
@@ -237,7 +282,24 @@ def _chances(ground: _Ground, laid: Sequence[LaidField], seed: int) -> Chances:
     )
 
 
-def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
+def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:
+    """Who weighs the fields of one coat."""
+
+    def others(pieces: Pieces, at_min: float, peak_min: float) -> Sequence[Otherwise]:
+        rooms = _rooms(ground.world, pieces)
+        return ground.others.for_field(rooms, coat, at_min, peak_min)
+
+    return Judge(
+        ground.floor,
+        ground.settled.job.exits,
+        partial(_refused, ground),
+        others,
+        partial(ground.others.cost, coat),
+        places,
+    )
+
+
+def _refused(ground: JobGround, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
     """Why these pieces may not be stained at that minute, and what would change it."""
     refused = ground.lasting.refusal(_rooms(ground.world, pieces), at_min)
     if refused is None:
@@ -246,7 +308,7 @@ def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ..
     return tuple(Remedy("conditions", word) for word in words)
 
 
-def _coat_facts(ground: _Ground, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
+def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
     settled = ground.settled
 
     @cache

@@ -22,7 +22,7 @@ from farwall.spray.world import Seam
 
 TIRED_PER_H = 0.03
 """How much slower an arm sprays for each hour of the day's spraying. Rank: guess."""
-_EQUAL_SHARE = 0.05
+EQUAL_SHARE = 0.05
 _NEVER = float("inf")
 
 BudgetAt = Callable[[Pieces, float], float]
@@ -71,7 +71,7 @@ def order_fields(
 
     Raises `Unanswerable` when no order lets everybody out.
     """
-    house = _House(tuple(fields), sweeps, budget_at)
+    house = House(tuple(fields), sweeps, budget_at)
     if wanted:
         return _as_wanted(house, wanted)
     if None in house.leaving.away:
@@ -84,7 +84,7 @@ def order_fields(
     return _weighed(house, floor, [floor.order, *([by_doors] if quick else [])])
 
 
-class _House:
+class House:
     """Fields by number: who may leave which by what seam, and how old edges grow by each."""
 
     def __init__(self, fields: tuple[Pieces, ...], sweeps: Sweeps, budget_at: BudgetAt) -> None:
@@ -144,17 +144,17 @@ class _House:
             for index, (_, door) in zip(order, walked, strict=True)
         )
         worst = max((share for share, _ in walked), default=0.0)
-        return Order(steps, worst, least_share, worst <= least_share + _EQUAL_SHARE)
+        return Order(steps, worst, least_share, worst <= least_share + EQUAL_SHARE)
 
 
-def _weighed(house: _House, floor: Floor, known: Sequence[Sequence[int]]) -> Order:
+def _weighed(house: House, floor: Floor, known: Sequence[Sequence[int]]) -> Order:
     """The best of all orders, or of the likeliest when there are too many."""
     found = best_order(
         house.leaving,
         house.area_m2,
         known,
         floor.share,
-        equal_share=_EQUAL_SHARE,
+        equal_share=EQUAL_SHARE,
         most_sets=MOST_SETS,
     )
     least = found.least_worst if found.exact else floor.share
@@ -164,8 +164,8 @@ def _weighed(house: _House, floor: Floor, known: Sequence[Sequence[int]]) -> Ord
     return told
 
 
-def _as_wanted(house: _House, wanted: Sequence[str]) -> Order:
-    """The order the user asked for: named rooms as named, all others after them."""
+def order_asked_for(house: House, wanted: Sequence[str]) -> list[int]:
+    """Fields in the order the user asked for: named rooms as named, all others after them."""
     room_of = {name: piece.room for name, piece in house.sweeps.world.pieces.items()}
     by_doors = house.by_doors()
 
@@ -174,7 +174,11 @@ def _as_wanted(house: _House, wanted: Sequence[str]) -> Order:
         named = [wanted.index(room) for room in rooms if room in wanted]
         return min(named, default=len(wanted)), by_doors.index(index)
 
-    order = sorted(range(len(house.fields)), key=rank)
+    return sorted(range(len(house.fields)), key=rank)
+
+
+def _as_wanted(house: House, wanted: Sequence[str]) -> Order:
+    order = order_asked_for(house, wanted)
     found = None if None in house.leaving.away else house.told(order, 0.0)
     if found is None:
         raise Unanswerable(
@@ -185,7 +189,7 @@ def _as_wanted(house: _House, wanted: Sequence[str]) -> Order:
     return Order(found.steps, found.worst_share, floor_of(house.leaving).share, proved=False)
 
 
-def _refuse(house: _House) -> NoReturn:
+def _refuse(house: House) -> NoReturn:
     """No order sprays some fields: name those without any door that a body can spray toward."""
     never = [index for index, hops in enumerate(house.leaving.away) if hops is None]
     shut = [index for index in never if not house.leaving.doors[index]] or never

@@ -61,8 +61,8 @@ def plan_coat(
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
         field_id = f"{coat.id}.{index + 1}"
         case = Case(world, step, sweeper, planned, coat, day)
-        fitting = _fitting(case, flow, field_id)
-        sweep, timed, held, after = fitting.sweep, fitting.timed, fitting.held, fitting.after
+        fitted = fitting(case, flow, field_id)
+        sweep, timed, held, after = fitted.sweep, fitted.timed, fitted.held, fitted.after
         verdict, remedies = judge.verdict(replace(case, sweep=sweep), timed, held)
         lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
         kept.append((sweep.moments, lives))
@@ -97,7 +97,7 @@ def plan_coat(
 
 
 @dataclass(frozen=True)
-class _Fitting:
+class Fitted:
     """A field on the clock, its edges held to their open times, and the day after it."""
 
     sweep: Sweep
@@ -106,12 +106,12 @@ class _Fitting:
     after: Day
 
 
-def _on_the_clock(case: Case, sweep: Sweep, flow: Flow, field_id: str) -> _Fitting:
+def _on_the_clock(case: Case, sweep: Sweep, flow: Flow, field_id: str) -> Fitted:
     timed, after = time_sweep(sweep, case.day, flow, field_id=field_id)
-    return _Fitting(sweep, timed, case.held(sweep, timed), after)
+    return Fitted(sweep, timed, case.held(sweep, timed), after)
 
 
-def _fitting(case: Case, flow: Flow, field_id: str) -> _Fitting:
+def fitting(case: Case, flow: Flow, field_id: str) -> Fitted:
     """The field on the clock, its bands as wide as they can be without losing an edge.
 
     Where the plainest sweep leaves little margin, the plain one with the shortest

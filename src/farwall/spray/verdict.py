@@ -1,68 +1,43 @@
-"""Does a field fit, and if not, what would make it possible."""
+"""Does a field fit, and if not, what would make it possible: `remedies` weighs what would."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field
+from functools import cached_property
 
-import numpy as np
-import shapely
-from shapely.geometry.base import BaseGeometry
+from farwall.facts.plan import Remedy, Verdict
+from farwall.floor.nouns import Exit, Floor
+from farwall.spray.fields import Pieces
+from farwall.spray.lives import Held
+from farwall.spray.remedies.case import NARROWER, TIGHT, Case, CoatFacts, Outcome, Trial
+from farwall.spray.remedies.offer import Cost, OtherFacts, Otherwise
+from farwall.spray.remedies.places import long_way_m, middle_cut
+from farwall.spray.remedies.stops import Places
+from farwall.spray.schedule import Timed
 
-from farwall.errors import Unanswerable
-from farwall.facts.plan import PlanTools, Remedy, Verdict
-from farwall.floor.nouns import Exit, Floor, SawCut
-from farwall.spray.fields import Pieces, Sweeps
-from farwall.spray.lives import Held, Lives, held_to
-from farwall.spray.order import Step
-from farwall.spray.refills import Flow
-from farwall.spray.schedule import Day, Timed, time_sweep
-from farwall.spray.sweep import Sweep
-from farwall.spray.sweeper import Sweeper
-from farwall.spray.world import World, build_world
-from farwall.units import feet_and_inches
-
-_HOPE = 1.2
-"""A first guess at the oldest edge may be this much too old and still come right."""
-NARROWER = (0.85, 0.7, 0.55)
-"""Shares of the full band width that are tried where the full width loses the edge."""
-
-
-@dataclass(frozen=True)
-class CoatFacts:
-    """What a coat needs besides the order: its id, thirst, crew, tools and how long edges live."""
-
-    id: str
-    l_per_m2: float
-    helper: bool
-    tools: PlanTools
-    lives: Callable[[Pieces, float, float], Lives]
-    """How long edges live in a field of these pieces, from one minute to another."""
-    thorough: bool = False
-    """Seek younger edges also where plain bands hold."""
-
-
-@dataclass(frozen=True)
-class Case:
-    """One field to be judged: its place in the order, its sweep, the coat, the day so far."""
-
-    world: World
-    step: Step
-    sweeper: Sweeper
-    sweep: Sweep
-    coat: CoatFacts
-    day: Day
-
-    def held(self, sweep: Sweep, timed: Timed) -> Held:
-        """The edges of this field, swept so and on this clock, held to their open times."""
-        ends = timed.bands[-1].end_min
-        times = [(band.start_min, band.end_min - band.start_min) for band in timed.bands]
-        lives = self.coat.lives(self.step.pieces, self.day.minute, ends)
-        return held_to(lives, sweep.moments, times)
+__all__ = [
+    "NARROWER",
+    "Case",
+    "CoatFacts",
+    "Judge",
+    "Otherwise",
+    "Places",
+    "long_way_m",
+    "middle_cut",
+]
 
 
 def _nothing_refused(_pieces: Pieces, _at_min: float) -> tuple[Remedy, ...]:
     return ()
+
+
+def _nothing_else(_pieces: Pieces, _at_min: float, _peak_min: float) -> tuple[Otherwise, ...]:
+    return ()
+
+
+def _no_price(_litres: float) -> None:
+    return None
 
 
 @dataclass(frozen=True)
@@ -70,143 +45,48 @@ class Judge:
     """Weighs each field against its budget.
 
     `refused` says of a field at a minute why its slab may not be stained at all
-    and what might change that; empty when it may.
+    and what might change that; empty when it may. `other_facts` tells under what other
+    conditions its edge would live longer, `cost` what litres more cost. `places` is shared by
+    the coats of a house, for they are cut at the same lines.
     """
 
     floor: Floor
     exits: tuple[Exit, ...]
     refused: Callable[[Pieces, float], tuple[Remedy, ...]] = _nothing_refused
+    other_facts: OtherFacts = _nothing_else
+    cost: Cost = _no_price
+    places: Places | None = field(default=None, compare=False)
+
+    @cached_property
+    def _places(self) -> Places:
+        return self.places or Places(self.floor, self.exits)
 
     def verdict(self, case: Case, timed: Timed, held: Held) -> tuple[Verdict, tuple[Remedy, ...]]:
-        """The verdict and, where it is not a plain yes, what would help and by how much."""
+        """The verdict and, where it is not a plain yes with room to spare, what would help."""
+        from farwall.spray.remedies import table  # it plans by plan_coat, which asks for verdicts
+
+        means = table.Means(self._places, self.other_facts, self.cost)
         for at_min in (case.day.minute, timed.bands[-1].end_min):
             refused = self.refused(case.step.pieces, at_min)
             if refused:
-                return "cannot", refused
+                return "cannot", (*refused, *table.remedies_of_conditions(case, means))
         lives = case.coat.lives(case.step.pieces, case.day.minute, timed.bands[-1].end_min)
-        trial = _Trial(self, case, lives.tightest.low)
+        trial = Trial(case, _as_it_stands(case, timed, held), lives.tightest.low)
         if held.spare_min < 0:
-            return _mend(trial)
+            return table.remedies_that_fit(trial, means)
+        more_room = table.remedies_for_more_room(trial, means) if held.share > 1 - TIGHT else ()
         begins = timed.bands[0].start_min
         if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
-            return "fits", ()  # filled before the first stroke no edge waits, whoever fills
-        done = trial.timed(case.coat.tools, helper=False)
-        if done is not None and case.held(*done).spare_min >= 0:
-            return "fits", ()
-        alone = None if done is None else done[1].peak_age_min
-        return "helper", (Remedy("helper", "Only with the helper who swaps tanks.", alone),)
+            return "fits", more_room  # filled before the first stroke no edge waits
+        alone = trial.timed(case.coat.tools, helper=False)
+        if alone is not None and alone.spare_min >= 0:
+            return "fits", more_room
+        age = None if alone is None else alone.peak_age_min
+        note = Remedy("helper", "Only with the helper who swaps tanks.", age)
+        return "helper", (note, *more_room)
 
 
-def _mend(trial: _Trial) -> tuple[Verdict, tuple[Remedy, ...]]:
-    """What would make the field fit: a helper, a second sprayer, or a cut; else no."""
-    offers: list[tuple[Verdict, Remedy]] = []
-    if not trial.case.coat.helper:
-        offers.append(("helper", trial.with_helper()))
-    offers += [("two", trial.with_two()), ("stop-line", trial.with_cut())]
-    works = [(verdict, remedy) for verdict, remedy in offers if trial.works(remedy.peak_age_min)]
-    rest = [(verdict, remedy) for verdict, remedy in offers if (verdict, remedy) not in works]
-    remedies = tuple(remedy for _, remedy in (*works, *rest))
-    return (works[0][0] if works else "cannot"), remedies
-
-
-@dataclass(frozen=True)
-class _Trial:
-    """The same field planned once more under other conditions.
-
-    Its edges are held to `budget_min`, the shortest open time of any of its rooms and hours: a
-    remedy that is promised holds wherever its oldest edge may lie.
-    """
-
-    judge: Judge
-    case: Case
-    budget_min: float
-
-    def works(self, age_min: float | None) -> bool:
-        """Whether an edge of this age is still live."""
-        return age_min is not None and age_min <= self.budget_min
-
-    def with_helper(self) -> Remedy:
-        """A helper who swaps tanks, with narrower bands where that is needed too."""
-        words = "A helper who swaps full tanks"
-        return self._widest("helper", words, self.case.coat.tools, helper=True)
-
-    def with_two(self) -> Remedy:
-        """Two who spray each band from its ends to the middle, each with a tank."""
-        tools = self.case.coat.tools
-        pair = replace(tools, spray_m2_min=2 * tools.spray_m2_min, tank_l=2 * tools.tank_l)
-        words = "Two sprayers side by side on each band, each with a full tank"
-        return self._widest("two", words, pair, helper=self.case.coat.helper)
-
-    def _widest(self, code: str, words: str, tools: PlanTools, *, helper: bool) -> Remedy:
-        """The remedy with the widest bands that it works with, else with full ones."""
-        full = self.age(tools, helper=helper)
-        if self.works(full):
-            return Remedy(code, f"{words}.", full)
-        for share in NARROWER:
-            age = self.age(replace(tools, band_m=tools.band_m * share), helper=helper)
-            if self.works(age):
-                narrow = f"{words}, and bands of {tools.band_m * share:.2f} m."
-                return Remedy(code, narrow, age)
-        return Remedy(code, f"{words}.", full)
-
-    def with_cut(self) -> Remedy:
-        """The largest piece of the field cut across its middle, as a saw cut before cleaning."""
-        pieces = self.case.world.pieces
-        name = max(self.case.step.pieces, key=lambda piece: pieces[piece].shape.area)
-        cut = middle_cut(pieces[name].shape)
-        half_m = long_way_m(pieces[name].shape) / 2
-        words = (
-            f"A saw cut straight across {pieces[name].room}, {feet_and_inches(half_m)} "
-            f"({half_m:.2f} m) from either end of its long way, made before cleaning, to stop at."
-        )
-        return Remedy("stop-line", words, self._oldest_of_parts(name, cut))
-
-    def age(self, tools: PlanTools, *, helper: bool) -> float | None:
-        """The oldest edge with these tools, with or without a helper; None if not doable."""
-        done = self.timed(tools, helper=helper)
-        return None if done is None else done[1].peak_age_min
-
-    def timed(self, tools: PlanTools, *, helper: bool) -> tuple[Sweep, Timed] | None:
-        """The field swept and on the clock with these tools; None if not doable."""
-        case = self.case
-        try:
-            sweep = case.sweep
-            if tools.band_m != case.coat.tools.band_m:
-                if case.sweeper.laid(tools).longest_wait_min > _HOPE * self.budget_min:
-                    return None
-                sweep = case.sweeper.sweep(tools)
-            need_l = sweep.wetted_m2 * case.coat.l_per_m2
-            flow = Flow(case.coat.id, case.coat.l_per_m2, helper, tools, need_l)
-            return sweep, time_sweep(sweep, case.day, flow, field_id="trial")[0]
-        except Unanswerable:
-            return None
-
-    def _oldest_of_parts(self, name: str, cut: SawCut) -> float | None:
-        """The oldest edge of any part once the cut is made, each by its best way out."""
-        floor = replace(self.judge.floor, saw_cuts=(*self.judge.floor.saw_cuts, cut))
-        world = build_world(floor, self.judge.exits)
-        parts = [piece for piece in world.pieces if piece not in self.case.world.pieces]
-        if len(parts) < 2:
-            return None
-        sweeps = Sweeps(world, self.case.coat.tools, self.case.coat.l_per_m2, self.case.coat.helper)
-        rest = [piece for piece in self.case.step.pieces if piece in world.pieces and piece != name]
-        oldest = max(sweeps.best_age_min(frozenset([part])) for part in [*parts, *rest])
-        return round(oldest, 2) if oldest < float("inf") else None
-
-
-def long_way_m(shape: BaseGeometry) -> float:
-    """Length of a floor along its long way. [m]"""
-    corners = shapely.get_coordinates(shapely.minimum_rotated_rectangle(shape))
-    return float(np.hypot(*np.diff(corners, axis=0).T).max())
-
-
-def middle_cut(shape: BaseGeometry) -> SawCut:
-    """A straight cut through the middle of a floor, across its long way."""
-    box = shapely.minimum_rotated_rectangle(shape)
-    corners = shapely.get_coordinates(box)[:4]
-    sides = np.hypot(*np.diff(np.vstack([corners, corners[:1]]), axis=0).T)
-    first = 0 if sides[0] >= sides[1] else 1
-    one = (corners[first] + corners[(first + 1) % 4]) / 2
-    two = (corners[(first + 2) % 4] + corners[(first + 3) % 4]) / 2
-    ends = tuple((round(float(x), 3), round(float(y), 3)) for x, y in (one, two))
-    return SawCut(ends, id="proposed cut")
+def _as_it_stands(case: Case, timed: Timed, held: Held) -> Outcome:
+    ends = max([timed.bands[-1].end_min, *(walk.path[-1][2] for walk in timed.walks)])
+    litres = case.sweep.wetted_m2 * case.coat.l_per_m2
+    return Outcome(timed.peak_age_min, ends - case.day.minute, litres, held.spare_min)

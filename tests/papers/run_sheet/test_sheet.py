@@ -263,7 +263,9 @@ def test_what_cannot_be_done_says_no_and_what_would_help_and_gives_no_bands():
     page = field_pages("refused")[4]
     assert "NO This field cannot be sprayed in these conditions without a lap line" in page.text
     assert "the edge would grow 11.3 min old, it lives 8.0" in page.text
-    assert "Saw a cut from the island to the east wall. Edge then at most 6.4 min." in page.text
+    assert "Saw a cut from the island to the east wall." in page.text
+    assert "6.4 min 1.6 min before staining only" in page.text
+    assert "What would make it possible" in page.text
     assert "Start only" not in page.text
     assert "Ticks" not in page.text
     assert "band" not in page.text

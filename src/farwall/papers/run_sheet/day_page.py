@@ -62,6 +62,7 @@ def _layout(plan: Plan, size: PaperSize, rooms_width: float) -> _Layout:
         return _Layout(
             "two pages", size.inner_width, size.inner_height * _FLOOR_MOST, _GROUNDS_SHOWN
         )
+    free -= _proof_height(plan, size)
     rests = free - _HEADING_PT - _sure_height(plan, size)
     shown = max(min(int(rests / _GROUND_PT), _GROUNDS_SHOWN), 1)
     beside = _Layout("beside", size.inner_width * _FLOOR_WIDTH, free, shown)
@@ -118,6 +119,7 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
         "sure": [[plain(word.replace(" %", "\u00a0%")) for word in row] for row in how_sure(plan)],
         "drawn": f"{plan.chances.days:,} drawn days" if plan.chances else "",
         "dies": plan.chances is not None,
+        "proof": _proof(plan),
         "rests": _rests(plan, units)[: layout.grounds],
         "at_once": [
             ["A drip inside:", lists.DRIP_INSIDE],
@@ -157,6 +159,16 @@ def _tight_room(plan: Plan) -> str:
         return ""
     rooms = dict.fromkeys(one.room for one in own if one.low == least)
     return f", shortest in {listed(room_names(plan, list(rooms)[:2]))}"
+
+
+def _proof(plan: Plan) -> str:
+    """What is proved of stop lines and order; empty in a plan that does not tell."""
+    return plain(plan.proof.what) if plan.proof is not None else ""
+
+
+def _proof_height(plan: Plan, size: PaperSize) -> float:
+    told = _proof(plan)
+    return _lines(told, size.inner_width) * _LINE_PT + 6 if told else 0.0
 
 
 def _at_once_height(size: PaperSize) -> float:

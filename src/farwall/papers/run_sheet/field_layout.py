@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from farwall.facts.plan import Field, Plan
 from farwall.papers.drawing.field_view import map_scale
@@ -26,6 +26,7 @@ _BIG_ROW_PT, _ROW_PT, _TABLE_HEAD_PT = 18.8, 13.9, 16.0
 _HEAD_PT, _TITLE_LINE_PT = 62.0, 29.0
 _STOP_PT, _HEAD_LINE_PT = 62.0, 19.5
 _LEAST_MAP_PT, _MOST_MAP_SHARE = 100.0, 0.5
+_MAP_KEPT = 0.85
 _MOST_BESIDE = 22
 _MANY_TICKS = 44
 _AS_GOOD = 0.85
@@ -52,7 +53,8 @@ class FieldWords:
     clock: str
     thirsty: str
     stop: Sequence[str]
-    remedies: Sequence[str]
+    remedies_pt: float
+    """Height of the table of remedies."""
     points: Sequence[str]
     why: Sequence[str]
     ticks: Sequence[Sequence[Sequence[str]]]
@@ -68,9 +70,25 @@ class FieldWords:
 def field_layout(
     plan: Plan, field: Field, words: FieldWords, *, size: PaperSize, grounds: Sequence[Storey]
 ) -> FieldLayout:
-    """The better of the two layouts: larger map, everything on one page."""
+    """The better of the two layouts: larger map, everything on one page.
+
+    What would leave more to spare goes over the page where it would take much of the map's room.
+    """
+    if words.remedies_pt and not words.stop:
+        apart = field_layout(
+            plan, field, replace(words, remedies_pt=0.0), size=size, grounds=grounds
+        )
+        beside = _best_layout(plan, field, words, size=size, grounds=grounds)
+        return beside if beside.map_height >= _MAP_KEPT * apart.map_height else apart
+    return _best_layout(plan, field, words, size=size, grounds=grounds)
+
+
+def _best_layout(
+    plan: Plan, field: Field, words: FieldWords, *, size: PaperSize, grounds: Sequence[Storey]
+) -> FieldLayout:
     if field.verdict == "cannot":
-        return FieldLayout(size.inner_width, size.inner_height * 0.42)
+        free = max(_free(words, size) - 24, _LEAST_MAP_PT)
+        return FieldLayout(size.inner_width, min(size.inner_height * 0.42, free))
     choices = [_beside(field, words, size), _above(field, words, size)]
     scene = scene_of_field(field, grounds)
     scales = [
@@ -93,16 +111,15 @@ def _free(words: FieldWords, size: PaperSize) -> float:
     head = _HEAD_PT + (lines - 1) * _TITLE_LINE_PT + thirsty + _stop(words, size.inner_width)
     if words.lives:
         head += _lines(words.lives, size.inner_width / 1.06, PAPER_LETTERING.body) * _LINE_PT + 5
-    return size.inner_height - _FOOT_PT - head
+    return size.inner_height - _FOOT_PT - head - words.remedies_pt
 
 
 def _stop(words: FieldWords, width: float) -> float:
-    """Height of the large "no" and of what would help."""
+    """Height of the large "no"."""
     if not words.stop:
         return 0.0
     lines = _lines(words.stop[1], width, PAPER_LETTERING.head)
-    helps = sum(_lines(remedy, width, PAPER_LETTERING.body) for remedy in words.remedies)
-    return _STOP_PT + lines * _HEAD_LINE_PT + (helps + 1) * _LINE_PT
+    return _STOP_PT + lines * _HEAD_LINE_PT + 8
 
 
 def _beside(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:

@@ -16,6 +16,7 @@ from farwall.papers.run_sheet.field_layout import FieldWords, field_layout
 from farwall.papers.run_sheet.field_points import field_points
 from farwall.papers.run_sheet.margins import PaperSize
 from farwall.papers.run_sheet.names import coat_words, field_rooms, fits, numbers
+from farwall.papers.run_sheet.remedy_rows import remedies_title, remedy_rows, rows_height
 from farwall.papers.run_sheet.tick_rows import marks_as_set, tick_rows
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
@@ -67,7 +68,7 @@ def _page(
         clock=head["clock"],
         thirsty=head["thirsty"],
         stop=head["stop"],
-        remedies=head["remedies"],
+        remedies_pt=rows_height(head["remedies"], size.inner_width),
         points=[plain(unbroken(point)) for point in field_points(plan, field, units, clock)],
         why=[] if head["stop"] else [plain(line) for line in _why(plan, field, units, clock)],
         lives=head["lives"],
@@ -113,7 +114,7 @@ def _head(
 ) -> dict[str, Any]:
     litres = sum(band.litres for band in field.bands)
     gate = buying.gates.get(field.id)
-    possible = field.verdict != "cannot"
+    possible, good = field.verdict != "cannot", fits(plan, field)
     needs = [f"{area(field.area_m2, units)}, {volume(litres, units)}"]
     if gate is not None and possible:
         needs.append(f"Start only with at least {volume(gate.start_l, units)} in tanks and tub")
@@ -123,18 +124,10 @@ def _head(
         "needs": plain(unbroken(". ".join(needs) + ".")),
         "thirsty": plain(_thirsty(gate.thirsty if gate and possible else (), units)),
         "lives": plain(unbroken(edges_live(plan, field, clock))) if possible else "",
-        "stop": [] if fits(plan, field) else [plain(line) for line in _stop(plan, field)],
-        "remedies": [
-            plain(
-                remedy.what
-                + (
-                    f" Edge then at most {remedy.peak_age_min:.1f} min."
-                    if remedy.peak_age_min
-                    else ""
-                )
-            )
-            for remedy in ([] if fits(plan, field) else field.remedies)
-        ],
+        "stop": [] if good else [plain(line) for line in _stop(plan, field)],
+        "good": good,
+        "remedies": remedy_rows(field, units, good=good),
+        "remedies_title": remedies_title(field, good=good),
     }
 
 

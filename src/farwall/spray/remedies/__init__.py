@@ -1,0 +1,1 @@
+"""What would make a field possible, or safer: each remedy by planning that field once more."""
