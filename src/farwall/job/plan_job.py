@@ -6,7 +6,7 @@ facts → pieces and seams → fields → order → sweeps on the clock → mix 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
@@ -34,7 +34,7 @@ from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
+from farwall.spray.fields import Budget, Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.order import Order, order_fields
 from farwall.spray.plan_coat import plan_coat
 from farwall.spray.verdict import CoatFacts, Judge
@@ -60,20 +60,22 @@ def plan_job(
     weather: WeatherFile | None = None,
     order: Sequence[str] = (),
     thorough: bool = False,
+    cut: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
 ) -> Plan:
     """The plan of the whole job.
 
     weather: an hourly file for slab and air where the survey has no readings.
     order: room ids whose order the user insists on (else the job's wish, else
     the best that was found). thorough: seek younger edges in every field, also
-    where plain bands hold. Raises `Unanswerable` when no order lets
+    where plain bands hold. cut: another rule of what is sprayed in one go, for the
+    bench's habits of the trade. Raises `Unanswerable` when no order lets
     everybody out or a room has no way in.
     """
     settled = settle(job, starts_at=_stand_in(weather))
     floor = join_thresholds(job.floor)
     ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
     wanted = tuple(order) or job.wishes.order
-    laid, sweeps = _laid_out(ground, wanted)
+    laid, sweeps = _laid_out(ground, wanted, cut)
     fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
@@ -108,7 +110,9 @@ def hash_of(inputs: object) -> str:
     return hashlib.sha256(rfc8785.dumps(inputs)).hexdigest()  # type: ignore[arg-type]
 
 
-def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
+def _laid_out(
+    ground: _Ground, wanted: Sequence[str], cut_by: Callable[[Sweeps, Budget], Cut]
+) -> tuple[Order, Sweeps]:
     """Fields and their order, the same for every coat: judged by the tightest coat."""
     settled = ground.settled
     tools, crew = settled.tools, settled.job.crew
@@ -124,7 +128,7 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
     def budget(pieces: Pieces, at_min: float = 0.0) -> float:
         return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
 
-    cut = cut_into_fields(sweeps, budget)
+    cut = cut_by(sweeps, budget)
     while True:
         order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
