@@ -8,7 +8,7 @@ import pytest
 
 from farwall.cli.main import main
 
-WRITTEN = {"job.json", "plan.json", "run-sheet.pdf", "floor.svg"}
+WRITTEN = {"job.json", "plan.json", "run-sheet.pdf", "floor.svg", "moments.svg"}
 
 
 @pytest.fixture(scope="module")

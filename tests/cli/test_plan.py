@@ -14,7 +14,7 @@ from farwall.cli.main import main
 from farwall.facts.job import Sample, Survey
 from farwall.facts.plain import plain
 
-WRITTEN = {"plan.json", "run-sheet.pdf", "floor.svg"}
+WRITTEN = {"plan.json", "run-sheet.pdf", "floor.svg", "moments.svg"}
 
 
 def job_file(folder, place=TWO_ROOMS, **facts):

@@ -18,6 +18,7 @@ from tests.papers.pictures import SVG, colours, outside, overlaps, parsed, words
 from farwall.facts.plan import Plan
 from farwall.floor.geometry import polygon_geometry
 from farwall.floor.nouns import Room
+from farwall.job.moments import oldest_edge
 from farwall.papers import ink
 from farwall.papers.floor_drawing import field_svg, floor_svg
 from farwall.papers.lettering import PAPER_LETTERING, SCREEN_LETTERING, Lettering
@@ -77,12 +78,29 @@ def test_only_the_colours_of_the_look_are_used(house: Callable[[], Plan]):
         assert colours(field_svg(plan, field)) <= LOOK
 
 
-def test_red_is_kept_for_no():
+def test_red_is_kept_for_the_live_edge_and_for_no():
     plan = small_house()
-    assert ink.DANGER not in colours(floor_svg(plan))
-    assert all(ink.DANGER not in colours(field_svg(plan, field)) for field in plan.fields)
+    assert ink.DANGER in colours(floor_svg(plan))
+    for field in plan.fields:
+        assert (ink.DANGER in colours(field_svg(plan, field))) == (len(field.bands) > 1)
+    none = replace(plan, fields=())
+    assert ink.DANGER not in colours(floor_svg(none))
     no = refused()
     assert ink.DANGER in colours(field_svg(no, no.fields[4]))
+
+
+def test_the_oldest_edge_is_marked_with_its_age():
+    plan = small_house()
+    tightest = max(
+        (f for f in plan.fields if f.coat == plan.fields[0].coat),
+        key=lambda f: f.peak_age_min / f.open_time_min.low,
+    )
+    told = " ".join(word.text for word in words(floor_svg(plan)))
+    assert "oldest edge" in told
+    field = " ".join(word.text for word in words(field_svg(plan, tightest)))
+    edge = oldest_edge(tightest)
+    assert edge is not None
+    assert f"{edge.age_min:.1f} min" in field
 
 
 def lightness(colour: str) -> float:

@@ -22,6 +22,7 @@ COMMANDS = {
     "job": "make a job from a plan, with defaults for all else",
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
     "check": "replay a plan on the floor and say what is wrong with it",
+    "picture": "draw a plan: the floor, each field, and the floor at any moment",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
     "bench": "score the planner on floors that are always the same",
     "schema": "the JSON Schema of a job or a plan",

@@ -40,7 +40,7 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
             lines.append(f"  and {len(faults) - 12} more; `farwall check` lists all")
     else:
         lines.append("Replayed on the floor: nobody steps on wet stain, no edge outlives its time.")
-    lines.append(f"Open {folder}/run-sheet.pdf; plan.json and floor.svg lie beside it.")
+    lines.append(f"Open {folder}/run-sheet.pdf; floor.svg and moments.svg lie beside it.")
     lines.append(plan.cautions[0] if plan.cautions else "")
     return "\n".join(line for line in lines if line)
 

@@ -1,12 +1,16 @@
-"""The files of a plan: plan.json, the run sheet and the floor drawing, as bytes."""
+"""The files of a plan: plan.json, the run sheet, the floor and its moments, as bytes."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
-from farwall.papers.floor_drawing import floor_svg
+from farwall.papers.film_strip import film_strip_svg
+from farwall.papers.floor_drawing import field_svg, floor_svg
 from farwall.papers.json_text import json_text
 from farwall.papers.run_sheet import run_sheet_pdf
+from farwall.papers.wall_clock import Units
 
 
 def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, bytes]:
@@ -15,7 +19,24 @@ def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, b
     return {
         "plan.json": (json_text(document) + "\n").encode(),
         "floor.svg": floor_svg(plan, units=units).encode(),
+        "moments.svg": film_strip_svg(plan, units=units).encode(),
         "run-sheet.pdf": run_sheet_pdf(
             plan, job_name=plan.job, units=units, notes=job.wishes.notes
         ),
+    }
+
+
+def picture_files(
+    plan: Plan, *, coat: str | None = None, minutes: Sequence[float] = (), units: Units = "us"
+) -> dict[str, bytes]:
+    """The drawings of one coat: its floor, its moments, and each of its fields by number."""
+    chosen = coat if coat is not None else next((field.coat for field in plan.fields), "")
+    fields = sorted((f for f in plan.fields if f.coat == chosen), key=lambda f: f.order)
+    return {
+        "floor.svg": floor_svg(plan, units=units, coat=coat).encode(),
+        "moments.svg": film_strip_svg(plan, coat=coat, minutes=minutes, units=units).encode(),
+        **{
+            f"field-{n}.svg": field_svg(plan, field, units=units).encode()
+            for n, field in enumerate(fields, 1)
+        },
     }

@@ -89,8 +89,8 @@ def test_every_field_of_every_coat_has_its_page_in_the_order_of_the_day(house: s
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
-def test_the_small_house_has_one_page_before_one_for_the_day_and_one_for_each_field(units: Units):
-    assert len(sheet("small", units)) == 2 + 10
+def test_the_small_house_has_a_page_before_the_day_the_moments_and_one_for_each_field(units: Units):
+    assert len(sheet("small", units)) == 3 + 10
     assert len(field_pages("small", units)) == 10
 
 
@@ -104,7 +104,7 @@ def test_the_emergency_line_stands_on_every_field_page(house: str, units: Units)
             assert "to the way out" in page.text
     # A field's page that runs on keeps the line too: only the first pages go without.
     first = next(k for k, page in enumerate(told) if EMERGENCY in page.text)
-    assert first <= 3
+    assert first <= 4
     assert all(EMERGENCY in page.text for page in told[first:])
 
 
@@ -198,8 +198,8 @@ def test_times_of_a_long_day_break_no_row():
     plan = small_house()
     late = replace(plan.clocks[-1], high_min=900.0)
     told = pages(run_sheet_pdf(replace(plan, clocks=(*plan.clocks[:-1], late)), job_name="x"))
-    assert "8:40 to 9:07 am" in told[6].text
-    assert re.search(r"band clock gal L 1 8:40 0\.\d\d", told[6].text)
+    assert "8:40 to 9:07 am" in told[7].text
+    assert re.search(r"band clock gal L 1 8:40 0\.\d\d", told[7].text)
 
 
 def test_a_table_with_long_times_gives_starts_and_leaves_the_room_to_the_names():
@@ -216,7 +216,7 @@ def test_a_field_without_ticks_has_no_heading_for_them():
     room = plan.inputs.floor.rooms[0]
     whole = replace(plan.fields[0].bands[0], polygon=room.polygon)
     field = replace(plan.fields[0], rooms=(room.id,), bands=(whole,))
-    text = pages(run_sheet_pdf(replace(plan, fields=(field,)), job_name="x"))[2].text
+    text = pages(run_sheet_pdf(replace(plan, fields=(field,)), job_name="x"))[3].text
     assert "No refill" in text or "Full tank" in text or "Begin" in text
     assert "Ticks on the film" not in text
 
@@ -230,7 +230,7 @@ def test_whoever_is_hurt_leaves_by_a_door_of_the_field_itself_where_it_has_one()
     field = replace(
         next(f for f in plan.fields if {*own.rooms} & {*f.rooms}), exit=inner.id, rooms=own.rooms
     )
-    text = pages(run_sheet_pdf(replace(plan, fields=(field,)), job_name="x"))[2].text
+    text = pages(run_sheet_pdf(replace(plan, fields=(field,)), job_name="x"))[3].text
     assert "Straight to the nearest way out, over wet floor" in text
 
 
@@ -279,7 +279,7 @@ def test_what_only_goes_otherwise_says_so_in_large(verdict: str, said: str):
     inputs = replace(plan.inputs, crew=replace(plan.inputs.crew, helper=False))
     field = replace(plan.fields[4], verdict=verdict, peak_age_min=9.4)  # type: ignore[arg-type]
     changed = replace(plan, inputs=inputs, fields=(field,))
-    text = pages(run_sheet_pdf(changed, job_name="x"))[2].text
+    text = pages(run_sheet_pdf(changed, job_name="x"))[3].text
     assert f"NOT AS IT STANDS Only with {said}" in text
     assert "Ticks on the film" not in text, "other bands will come of planning it again"
 
@@ -304,7 +304,7 @@ def test_a_name_never_becomes_an_order(name: str):
 
 def test_thirty_bands_keep_to_one_page_with_every_number_and_tick():
     (page,) = field_pages("many bands")
-    assert len(sheet("many bands")) == 3
+    assert len(sheet("many bands")) == 4
     plan = many_bands()
     for band in plan.fields[0].bands:
         assert re.search(rf"\b{band.order}\b", page.text)
@@ -323,13 +323,13 @@ def test_the_same_plan_gives_the_same_bytes():
 def test_gates_handed_over_win_over_those_of_the_plan():
     plan = small_house()
     gates = [{"field": plan.fields[0].id, "start_l": 7.571, "starts": []}]
-    text = pages(run_sheet_pdf(plan, job_name="x", gates=gates))[2].text
+    text = pages(run_sheet_pdf(plan, job_name="x", gates=gates))[3].text
     assert "Start only with at least 2.00 gal (7.6 L)" in text
 
 
 def test_a_plan_without_mixes_clocks_grounds_and_buying_still_prints():
     plan = replace(small_house(), mixes=(), clocks=(), grounds=(), buying=None, cautions=())
-    assert len(pages(run_sheet_pdf(plan, job_name="x"))) == 12
+    assert len(pages(run_sheet_pdf(plan, job_name="x"))) == 13
 
 
 def test_an_added_acid_gets_its_column():

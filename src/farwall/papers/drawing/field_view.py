@@ -12,6 +12,7 @@ from farwall.floor.geometry import Point
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.band_marks import draw_band_arrows, fill_bands, number_bands
 from farwall.papers.drawing.board import Board, middle_of
+from farwall.papers.drawing.edge_marks import draw_oldest, name_oldest
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.neighbours import draw_beyond, name_beyond
 from farwall.papers.drawing.people_marks import (
@@ -75,6 +76,7 @@ def draw_field(
     if way is not None:
         name_ways_out(sheet, [way], floor, _leave_words(plan, scene, field))
     if possible:
+        oldest = draw_oldest(sheet, field)
         draw_walks(sheet, field, floor)
         people = draw_person(sheet, field)
         tanks = draw_tanks(sheet, field, clock)
@@ -82,6 +84,7 @@ def draw_field(
         lines = number_bands(sheet, field)
         name_starts(sheet, field, people)
         name_tanks(sheet, field, tanks)
+        name_oldest(sheet, field, oldest)
         draw_band_arrows(sheet, lines)
     else:
         _no(sheet, floor)

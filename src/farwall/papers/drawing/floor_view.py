@@ -13,6 +13,7 @@ from farwall.floor.geometry import Point
 from farwall.floor.nouns import Room
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.board import Board, Words, middle_of, ring_around
+from farwall.papers.drawing.edge_marks import draw_oldest, name_oldest
 from farwall.papers.drawing.floor_foot import EDGE, draw_foot, legend
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.scene import Scene
@@ -47,14 +48,26 @@ def draw_floor(svg: Svg, plan: Plan, scene: Scene, *, units: Units, lettering: L
     draw_walls(sheet)
     draw_openings(sheet)
     stops = draw_stop_lines(sheet)
+    tightest = _tightest(fields)
+    edge = draw_oldest(sheet, tightest) if tightest is not None else None
     name_ways_out(sheet, scene.storey.ways_out, scene.storey.floor)
     for room, number, part in _parts(scene, fields):
         _name_room(sheet, room, number, part)
+    if tightest is not None:
+        name_oldest(sheet, tightest, edge)
     for field in fields:
         _arrow_of(sheet, field)
     if len(stops) <= _STOP_LINES_NAMED:
         name_stop_lines(sheet, stops)
     draw_foot(sheet, ramp=bool(fields), stop_lines=bool(stops))
+
+
+def _tightest(fields: list[Field]) -> Field | None:
+    """The field whose oldest edge comes nearest to its budget, of those that can be sprayed."""
+    possible = [field for field in fields if field.verdict != "cannot" and field.bands]
+    return max(
+        possible, key=lambda f: f.peak_age_min / max(f.open_time_min.low, 1e-9), default=None
+    )
 
 
 def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Lettering) -> Sheet:
@@ -173,10 +186,11 @@ def _arrow_of(sheet: Sheet, field: Field) -> None:
             if room.polygon.shape.contains(band.polygon.shape.representative_point())
         ]
         if len(mids) > 1:
-            _free_arrow(sheet, room.polygon.shape, mids[0], mids[-1])
+            part = shapely.intersection(room.polygon.shape, sheet.scene.storey.floor_of(field))
+            _free_arrow(sheet, part, mids[0], mids[-1])
 
 
-def _free_arrow(sheet: Sheet, shape: shapely.Polygon, start: Point, end: Point) -> None:
+def _free_arrow(sheet: Sheet, shape: BaseGeometry, start: Point, end: Point) -> None:
     """An arrow from start towards end, as near the room's middle as it lies free."""
     a, b = sheet.frame.at(start), sheet.frame.at(end)
     long = max(math.dist(a, b), 1e-6)

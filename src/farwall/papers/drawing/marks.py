@@ -21,12 +21,12 @@ SCALE_BAR_UNITS = 110.0
 """The scale bar is never longer than this."""
 
 
-def hatch_pattern(ident: str) -> str:
+def hatch_pattern(ident: str, *, ink: str = LINE) -> str:
     """The hatch of floor that is not being sprayed now: lines in one direction."""
     return (
         f'<defs><pattern id="{ident}-{HATCH}" width="7" height="7" patternUnits="userSpaceOnUse"'
-        f' patternTransform="rotate(45)"><line x1="0" y1="0" x2="0" y2="7" stroke="{LINE}"'
-        ' stroke-width="1"/></pattern></defs>'
+        f' patternTransform="rotate(45)"><line x1="0" y1="0" x2="0" y2="7" stroke="{ink}"'
+        f' stroke-width="{1 if ink == LINE else 0.6}"/></pattern></defs>'
     )
 
 
@@ -59,15 +59,16 @@ def _head(back: Point, tip: Point) -> str:
     return "M" + " ".join(f"{number(x)},{number(y)}" for x, y in corners) + "Z"
 
 
-def person(svg: Svg, at: Point, wand_to: Point | None) -> None:
+def person(svg: Svg, at: Point, wand_to: Point | None, *, small: bool = False) -> None:
     """A ringed dot, with a stroke to the side on which the wand is held."""
+    ring, dot = (5.0, 2.8) if small else (8.0, 4.5)
     if wand_to is not None and math.dist(at, wand_to) > 1:
         reach = min(20.0, math.dist(at, wand_to)) / math.dist(at, wand_to)
         end = (at[0] + (wand_to[0] - at[0]) * reach, at[1] + (wand_to[1] - at[1]) * reach)
         svg.line([at, end], stroke=WHITE, stroke_width=5, stroke_linecap="round")
         svg.line([at, end], stroke=INK, stroke_width=2)
-    svg.element("circle", cx=at[0], cy=at[1], r=8, fill=WHITE, stroke=INK, stroke_width=1.3)
-    svg.element("circle", cx=at[0], cy=at[1], r=4.5, fill=INK)
+    svg.element("circle", cx=at[0], cy=at[1], r=ring, fill=WHITE, stroke=INK, stroke_width=1.3)
+    svg.element("circle", cx=at[0], cy=at[1], r=dot, fill=INK)
 
 
 def tank(svg: Svg, at: Point) -> None:

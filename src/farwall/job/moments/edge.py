@@ -1,0 +1,113 @@
+"""The live edge: where wet floor meets floor still to be sprayed, and how long it has waited."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from farwall.facts.plan import Band, Field
+from farwall.floor.geometry import Point
+from farwall.job.moments.passing import passing_min
+
+_STEP_M = 0.05
+_MEET_M = 0.012
+"""Bands that lie this near to each other meet: their corners are rounded to a tenth of that."""
+_LEAST_M = 0.02
+_OLD_SHARE = 0.85
+"""Of an edge at its oldest, what is at least this share of the age is shown with it."""
+
+
+@dataclass(frozen=True)
+class LiveEdge:
+    """Lines of a live edge [m]; the place, age and minute at which it is oldest."""
+
+    line: BaseGeometry
+    at: Point
+    age_min: float
+    at_min: float
+
+
+def live_edge_at(
+    field: Field, minute: float, sprayed: Sequence[tuple[Band, BaseGeometry]]
+) -> LiveEdge | None:
+    """The live edge of a field at a minute, None where nothing is live.
+
+    sprayed: the bands begun by then, each with the part of it that is sprayed [m].
+    """
+    wet = shapely.union_all([shape for _, shape in sprayed])
+    floor = [band.polygon.shape for band in field.bands]
+    rest = shapely.difference(shapely.union_all(floor), wet.buffer(_MEET_M))
+    parts = [part for part in shapely.get_parts(rest).tolist() if part.area > _LEAST_M]
+    if wet.is_empty or not parts:
+        return None
+    line = shapely.intersection(wet.boundary, shapely.union_all(parts).buffer(2 * _MEET_M))
+    if line.length < _LEAST_M:
+        return None
+    points = _samples(line)
+    bands = [band for band, _ in sprayed]
+    gaps = np.array([shapely.distance(shape, points) for _, shape in sprayed])
+    made = np.array([passing_min(band, points, first=True) for band in bands])
+    owner = gaps.argmin(axis=0)
+    ages = minute - made[owner, np.arange(len(points))]
+    oldest = int(ages.argmax())
+    return LiveEdge(line, _place(points[oldest]), max(float(ages[oldest]), 0.0), minute)
+
+
+def oldest_edge(field: Field) -> LiveEdge | None:
+    """Where and when the edges of a field are oldest; None for a field without edges.
+
+    The line is the stretch of that edge that waits nearly as long.
+    """
+    found = [
+        pair
+        for pair in (
+            _met(first, then) for then in field.bands for first in field.bands
+            if first.order < then.order and _boxes_meet(first, then)
+        )
+        if pair is not None
+    ]  # fmt: skip
+    return max(found, key=lambda edge: edge.age_min) if found else None
+
+
+def _met(first: Band, then: Band) -> LiveEdge | None:
+    """The edge that one band leaves and a later one meets, at its oldest."""
+    line = shapely.intersection(
+        first.polygon.shape.boundary, then.polygon.shape.buffer(_MEET_M, join_style="mitre")
+    )
+    if line.length < _LEAST_M:
+        return None
+    points = _samples(line)
+    met = passing_min(then, points, first=False)
+    ages = met - passing_min(first, points, first=True)
+    oldest = int(ages.argmax())
+    kept = points[ages >= _OLD_SHARE * ages[oldest]]
+    near = shapely.union_all(shapely.buffer(kept, 0.75 * _STEP_M))
+    return LiveEdge(
+        shapely.line_merge(shapely.intersection(line, near)),
+        _place(points[oldest]),
+        float(ages[oldest]),
+        float(met[oldest]),
+    )
+
+
+def _boxes_meet(one: Band, two: Band) -> bool:
+    a, b = one.polygon.shape.bounds, two.polygon.shape.bounds
+    return (
+        a[0] <= b[2] + _MEET_M
+        and b[0] <= a[2] + _MEET_M
+        and a[1] <= b[3] + _MEET_M
+        and b[1] <= a[3] + _MEET_M
+    )
+
+
+def _samples(line: BaseGeometry) -> npt.NDArray[np.object_]:
+    return np.asarray(shapely.points(shapely.get_coordinates(shapely.segmentize(line, _STEP_M))))
+
+
+def _place(point: shapely.Point) -> Point:
+    return (float(point.x), float(point.y))
