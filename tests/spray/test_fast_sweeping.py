@@ -111,7 +111,7 @@ def test_no_farther_off_than_marching(walls, order):
 
 
 @pytest.mark.skipif(not has_numba(), reason="numba (extra `fast`) is not there")
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(
     st.integers(1, 24), st.integers(1, 24), st.integers(0, 10**6), st.sampled_from([1, 2]),
     st.sampled_from([0.0, 0.2, 0.4]),
@@ -133,7 +133,8 @@ def test_compiled_or_not_the_same_digits(columns, rows, seed, order, walls):
 @settings(max_examples=40, deadline=None)
 @given(st.integers(2, 14), st.integers(2, 14), st.integers(0, 10**6), st.sampled_from([1, 2]))
 def test_in_a_mirror_and_turned_nothing_changes(columns, rows, seed, order):
-    """Second order asks two places on: of two sides alike the farther second one, from either."""
+    """Second order asks two places on: of two sides alike, up to rounding, the farther one. Before
+    that rule 103 of 4500 drawn floors had walks up to half a step apart in a mirror."""
     dice = np.random.default_rng(seed)
     free = dice.random((columns, rows)) >= 0.25
     start = np.where(dice.random((columns, rows)) < 0.1, 0.0, np.inf)

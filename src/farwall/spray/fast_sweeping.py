@@ -222,7 +222,7 @@ def _second_order(flat: Floats, side: Flags, line: Ints, stride: int) -> Floats:
     weight = weight_a + weight_b
     root = weight - weight_a * weight_b * apart * apart
     value = told_a + (weight_b * apart + np.sqrt(np.maximum(root, 0.0))) / weight
-    good = both & (root >= 0.0) & (value >= a) & (value >= b)
+    good = both & (root >= 0.0) & (value >= a - SETTLED) & (value >= b - SETTLED)
     return np.asarray(np.where(good, value, np.minimum(alone_a, alone_b)))
 
 
@@ -235,8 +235,10 @@ def _upwind(
     down_two = _at(flat, flags, line - 2 * on, behind * BEYOND)
     up_two = _at(flat, flags, line + 2 * on, ahead * BEYOND)
     one = np.minimum(down, up)
-    two = np.where((down < up) | ((down == up) & (down_two >= up_two)), down_two, up_two)
-    smooth = (two <= one) & np.isfinite(two)
+    alike = np.maximum(down, up) <= one + SETTLED  # by rounding one side is not the nearer
+    farther = np.maximum(down_two, up_two)
+    two = np.where(alike, farther, np.where(down < up, down_two, up_two))
+    smooth = (two <= one + SETTLED) & np.isfinite(two)
     told = one.copy()
     told[smooth] = (4.0 * one[smooth] - two[smooth]) * THIRD
     return one, told, np.where(smooth, 2.25, 1.0), told + np.where(smooth, 2.0 * THIRD, 1.0)

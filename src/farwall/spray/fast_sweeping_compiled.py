@@ -51,14 +51,18 @@ def _solved(flat: Floats, sides: Flags, at: int, stride: int, order: int) -> flo
     east_two = flat[at + 2 * stride] if side & _EAST_TWO else _INF
     south_two = flat[at - 2] if side & _SOUTH_TWO else _INF
     north_two = flat[at + 2] if side & _NORTH_TWO else _INF
-    a_two = west_two if west < east or (west == east and west_two >= east_two) else east_two
-    b_two = south_two if south < north or (south == north and south_two >= north_two) else north_two
+    a_two = west_two if west < east else east_two
+    if max(west, east) <= a + SETTLED:
+        a_two = max(west_two, east_two)
+    b_two = south_two if south < north else north_two
+    if max(south, north) <= b + SETTLED:
+        b_two = max(south_two, north_two)
     told_a, weight_a, alone_a = a, 1.0, a + 1.0
-    if a_two <= a and a_two < _INF:
+    if a_two <= a + SETTLED and a_two < _INF:
         told_a, weight_a = (4.0 * a - a_two) * THIRD, 2.25
         alone_a = told_a + 2.0 * THIRD
     told_b, weight_b, alone_b = b, 1.0, b + 1.0
-    if b_two <= b and b_two < _INF:
+    if b_two <= b + SETTLED and b_two < _INF:
         told_b, weight_b = (4.0 * b - b_two) * THIRD, 2.25
         alone_b = told_b + 2.0 * THIRD
     if a < _INF and b < _INF:
@@ -67,7 +71,7 @@ def _solved(flat: Floats, sides: Flags, at: int, stride: int, order: int) -> flo
         root = weight - weight_a * weight_b * apart * apart
         if root >= 0.0:
             value = told_a + (weight_b * apart + math.sqrt(root)) / weight
-            if value >= a and value >= b:
+            if value >= a - SETTLED and value >= b - SETTLED:
                 return value
     return min(alone_a, alone_b)
 
@@ -101,7 +105,7 @@ def _sweep(
                 continue
             flat[at] = new
             moved = max(moved, abs(new - old))
-            since = min(new, old)
+            since = min(new, old) - 2.0 * SETTLED
             for on in range(1, last + 1):
                 there = at - on * rows
                 if asked[there] and flat[there] > since:
