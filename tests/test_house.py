@@ -90,7 +90,8 @@ def test_all_that_pyproject_names_is_locked():
     project = tomllib.loads((ROOT / "pyproject.toml").read_text())
     groups = project["dependency-groups"]
     named = [*groups["test"], *groups["oracle"], *groups["lint"]]
-    wanted = [*project["project"]["dependencies"], *named]
+    extras = project["project"]["optional-dependencies"]
+    wanted = [*project["project"]["dependencies"], *extras["fast"], *named]
     locked = {name for name, _ in PIN.findall((ROOT / LOCKS[2]).read_text())}
     assert {re.split(r"[<>=\[; ]", need, maxsplit=1)[0] for need in wanted} <= locked
     boot = {name for name, _ in PIN.findall((ROOT / LOCKS[0]).read_text())}

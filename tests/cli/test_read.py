@@ -101,6 +101,13 @@ def test_the_summary_names_rooms_repairs_and_questions(read: Any) -> None:
         assert words in out
 
 
+def test_the_summary_names_the_farthest_floor(read: Any) -> None:
+    """Recorded: bedroom 3, some 10.8 m of walk; on the finer lattice of a field 10.84 m."""
+    out = read(HOUSE)[1]
+    assert "Farthest floor: bedroom-3, 35 ft 10.8 m of walk from the nearest way out" in out
+    assert "No walk leads out of" not in out
+
+
 def test_without_a_scale_metre_values_are_null(read: Any, tmp_path: Path) -> None:
     path = tmp_path / "bare.dxf"
     path.write_bytes(drawn(House((4.0,), (3.0,), 0.1, ()), Manner(unit="m", header="")))

@@ -11,13 +11,33 @@ the range when it is asked outside its range.
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable
-
-import psychrolib
+from types import ModuleType
 
 from farwall.air.conditions import STANDARD_PRESSURE_PA
 from farwall.errors import Mistake, Refused
 
+
+def _uncompiled() -> ModuleType:
+    """PsychroLib as it stands without numba.
+
+    Where numba is installed (extra `fast`) it has each of its functions compiled when first called,
+    seconds for a handful of sums, and last digits that may differ from those without.
+    """
+    there = sys.modules.get("numba")
+    sys.modules["numba"] = None  # type: ignore[assignment]  # the language's own "not there"
+    try:
+        import psychrolib
+    finally:
+        if there is None:
+            del sys.modules["numba"]
+        else:
+            sys.modules["numba"] = there
+    return psychrolib  # type: ignore[no-any-return]
+
+
+psychrolib = _uncompiled()
 psychrolib.SetUnitSystem(psychrolib.SI)
 
 _AIR_C = (-100.0, 200.0, "°C")

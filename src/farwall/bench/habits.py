@@ -1,8 +1,8 @@
 """Habits of the trade beside the plan (common practice, no source), where they can be measured.
 
-Measured: the largest open area last; one extra gallon on five or six, mixed
-once. Not measured yet, for neither can be asked of the planner today: a stop at
-every doorway; half the mix in the tank, then gauge.
+Here: the largest open area last; one extra gallon on five or six, mixed once.
+A stop at every doorway, and half the mix in the tank, then gauge, are in
+`more_habits`.
 """
 
 from __future__ import annotations
@@ -20,7 +20,6 @@ from farwall.job.plan_job import plan_job
 from farwall.mix.thirst import first_belief
 from farwall.mix.usual_rule import usual_rule
 
-NOT_MEASURED = ("a stop at every doorway", "half the mix in the tank, then gauge")
 _ALIKE = 0.005
 
 

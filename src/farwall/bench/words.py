@@ -7,7 +7,8 @@ from collections import Counter
 from collections.abc import Sequence
 
 from farwall.bench.growth import Growth
-from farwall.bench.habits import NOT_MEASURED, ExtraGallon, LargestLast
+from farwall.bench.habits import ExtraGallon, LargestLast
+from farwall.bench.more_habits import EveryDoorway, HalfThenGauge
 from farwall.bench.real_plans import NotRead
 from farwall.bench.score import FieldScore, Score
 from farwall.bench.summary import Spread, Summary
@@ -105,7 +106,37 @@ def habit_lines(last: Sequence[LargestLast], gallons: Sequence[ExtraGallon]) -> 
             f"{_percent(six)}, on five {_percent(five)} of days; the gate allows "
             f"{100 * gallons[0].allowed:.1f} %"
         ),
-        f"  not measured yet: {'; '.join(NOT_MEASURED)}",
+    ]
+
+
+def more_habit_lines(
+    doorways: Sequence[EveryDoorway], halves: Sequence[HalfThenGauge]
+) -> list[str]:
+    """A stop at every doorway, and half the mix then gauge, beside the plan."""
+    if not halves:
+        return []
+    told = [one for one in doorways if one.came_to != "cannot"]
+    fields, dead, seen = (
+        [sum(getattr(one, key)[at] for one in told) for at in (0, 1)]
+        for key in ("fields", "dead_edges", "seen_open")
+    )
+    cannot = [one.case for one in doorways if one.came_to == "cannot"]
+    dry, inside, extra = (
+        _percent([getattr(one, key) for one in halves])
+        for key in ("dry", "mixed_inside", "dry_with_extra")
+    )
+    return [
+        (
+            f"  a stop at every doorway, {_count(len(doorways), 'house')}: {fields[1]} fields "
+            f"(the plan {fields[0]}), dead edges {dead[1]} ({dead[0]}), cold lines seen open "
+            f"{seen[1]} ({seen[0]})"
+        ),
+        *(f"    {case}: a room cannot be done alone" for case in cannot),
+        (
+            f"  half the mix in the tank, then gauge: runs dry inside a field on {dry} of days, "
+            f"on {inside} more is mixed inside a field; with one on six more at the second "
+            f"mixing dry on {extra}"
+        ),
     ]
 
 

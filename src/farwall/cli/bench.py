@@ -191,17 +191,22 @@ class _Bench:
 
     def _habits(self, cases: tuple[Case, ...], scores: list[Score]) -> None:
         from farwall.bench.habits import extra_gallon, largest_last
-        from farwall.bench.words import habit_lines
+        from farwall.bench.more_habits import every_doorway, half_then_gauge
+        from farwall.bench.words import habit_lines, more_habit_lines
 
         planned = [
             (case, found.plan) for case, found in zip(cases, scores, strict=True) if found.plan
         ]
         last = [largest_last(case, plan) for case, plan in planned]
         gallons = [extra_gallon(case, plan) for case, plan in planned]
-        self.say(habit_lines(last, gallons))
+        doorways = [every_doorway(case, plan) for case, plan in planned]
+        halves = [half_then_gauge(case, plan) for case, plan in planned]
+        self.say([*habit_lines(last, gallons), *more_habit_lines(doorways, halves)])
         self.document["habits"] = {
             "largest_last": [asdict(one) for one in last],
             "extra_gallon": [asdict(one) for one in gallons],
+            "every_doorway": [asdict(one) for one in doorways],
+            "half_then_gauge": [asdict(one) for one in halves],
         }
 
     def grow(self, most: int, patience_s: float) -> None:

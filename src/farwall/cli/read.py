@@ -7,7 +7,7 @@ import json
 from dataclasses import replace
 from pathlib import Path
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.units import ft2_from_m2, ft_from_m
 
@@ -65,7 +65,7 @@ def one_storey(reading: Reading, name: str) -> Reading:
 
 def summary(reading: Reading) -> str:
     """What was read, for a person."""
-    parts = [_heading(reading), _rooms(reading), _openings(reading)]
+    parts = [_heading(reading), _rooms(reading), _openings(reading), _farthest(reading)]
     for title, notes in (
         ("Mended", reading.mended),
         ("Left open, look at these", reading.left),
@@ -116,6 +116,30 @@ def _openings(reading: Reading) -> str:
         where = " – ".join(opening.rooms) if len(opening.rooms) > 1 else f"{opening.rooms[0]} – out"
         lines.append(f"  {opening.kind:<8} {wide}  {where}{'  (way out)' * (opening.id in exits)}")
     return "\n".join(["Openings:", *lines]) if lines else ""
+
+
+def _farthest(reading: Reading) -> str:
+    """The floor farthest from the ways out, and rooms from which none is reached."""
+    one_floor = len(reading.storeys) <= 1 and reading.scale_m_per_unit is not None
+    if not (one_floor and reading.exits and reading.floor.rooms):
+        return ""
+    from farwall.floor.thresholds import join_thresholds
+    from farwall.spray.farthest import farthest_floor
+    from farwall.spray.world import build_world
+
+    try:
+        found = farthest_floor(build_world(join_thresholds(reading.floor), reading.exits))
+    except FarwallError:  # a floor with faults: they are told when a plan is asked for
+        return ""
+    if found is None:
+        return ""
+    (x, y), long = found.place, f"{ft_from_m(found.walk_m):.0f} ft {found.walk_m:.1f} m"
+    line = (
+        f"Farthest floor: {found.room}, {long} of walk from the nearest way out "
+        f"(at {x:.1f}, {y:.1f} m)."
+    )
+    shut = ", ".join(found.shut_in)
+    return line + (f"\nNo walk leads out of: {shut}." if shut else "")
 
 
 def _note(note: Note, reading: Reading) -> str:

@@ -42,7 +42,7 @@ from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.proof import proof_of
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import Cut, Pieces, Sweeps, cut_into_fields
+from farwall.spray.fields import Budget, Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.lives import Lives
 from farwall.spray.order import Order, order_fields
 from farwall.spray.plan_coat import LaidField, plan_coat
@@ -85,18 +85,20 @@ def plan_job(
     weather: WeatherFile | None = None,
     order: Sequence[str] = (),
     thorough: bool = False,
+    cut: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
 ) -> Plan:
     """The plan of the whole job.
 
     weather: an hourly file for slab and air where the survey has no readings.
     order: room ids whose order the user insists on (else the job's wish, else
     the best that was found). thorough: seek younger edges in every field, also
-    where plain bands hold. Raises `Unanswerable` when no order lets
+    where plain bands hold. cut: another rule of what is sprayed in one go, for the
+    bench's habits of the trade. Raises `Unanswerable` when no order lets
     everybody out or a room has no way in.
     """
     ground = ground_of(job, weather)
     wanted = tuple(order) or job.wishes.order
-    laid = laid_out(ground, wanted)
+    laid = laid_out(ground, wanted, cut)
     return planned(job, ground, laid, weather=weather, asked=bool(wanted), thorough=thorough)
 
 
@@ -163,7 +165,11 @@ def hash_of(inputs: object) -> str:
     return hashlib.sha256(rfc8785.dumps(inputs)).hexdigest()  # type: ignore[arg-type]
 
 
-def laid_out(ground: JobGround, wanted: Sequence[str] = ()) -> LaidOut:
+def laid_out(
+    ground: JobGround,
+    wanted: Sequence[str] = (),
+    cut_by: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
+) -> LaidOut:
     """Fields and their order, the same for every coat: judged by the tightest coat.
 
     Raises `Unanswerable` as `plan_job` does.
@@ -190,7 +196,7 @@ def laid_out(ground: JobGround, wanted: Sequence[str] = ()) -> LaidOut:
     def budget(pieces: Pieces, at_min: float = 0.0) -> float:
         return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
 
-    cut = cut_into_fields(sweeps, budget)
+    cut = cut_by(sweeps, budget)
     while True:
         order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
