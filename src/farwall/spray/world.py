@@ -95,6 +95,11 @@ class World:
     unused_cuts: tuple[str, ...] = ()
     """Saw cuts at which nothing can stop: they do not run from wall to wall."""
 
+    @cached_property
+    def kept(self) -> dict[str, object]:
+        """What others reckoned once for this house, each under its own name."""
+        return {}
+
     def seams_of(self, piece: str) -> list[Seam]:
         """The seams of one piece."""
         return [seam for seam in self.seams if piece in (seam.a, seam.b)]
