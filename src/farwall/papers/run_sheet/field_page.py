@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 from typing import Any
 
 from farwall.facts.plan import Band, Field, Plan
@@ -28,24 +29,42 @@ _NOTABLE = 1.15
 """A slab that drinks up to 15 % more than planned is no news."""
 
 
+Beside = Callable[[Callable[[], Any]], Callable[[], Any]]
+"""Begins some work beside other work; what it gives waits for the result."""
+
+
+def at_once(work: Callable[[], Any]) -> Callable[[], Any]:
+    """Nothing is done beside anything: the work is done when its result is asked for."""
+    return work
+
+
 def field_pages(
-    plan: Plan, buying: Buying, *, units: Units, size: PaperSize
+    plan: Plan, buying: Buying, *, units: Units, size: PaperSize, beside: Beside = at_once
 ) -> list[dict[str, Any]]:
-    """The pages of all fields, coat by coat, in the order of the day."""
+    """The pages of all fields, coat by coat, in the order of the day; half of them `beside`."""
     clock = plan_clock(plan, units)
     order = numbers(plan)
     count = {f.coat: sum(1 for g in plan.fields if g.coat == f.coat) for f in plan.fields}
     grounds = storeys(plan)
-    pages = []
-    for field in sorted(plan.fields, key=lambda f: f.order):
-        kicker = f"Field {order[field.id]} of {count[field.coat]} · {coat_words(plan, field.coat)}"
-        pages.append(
+
+    def kicker(field: Field) -> str:
+        coat = coat_words(plan, field.coat)
+        return f"Field {order[field.id]} of {count[field.coat]} · {coat}"
+
+    def pages(fields: Sequence[Field]) -> list[dict[str, Any]]:
+        return [
             {
-                "kicker": plain(kicker),
-                **_page(plan, field, buying, units=units, clock=clock, size=size, grounds=grounds),
+                "kicker": plain(kicker(f)),
+                **_page(plan, f, buying, units=units, clock=clock, size=size, grounds=grounds),
             }
-        )
-    return pages
+            for f in fields
+        ]
+
+    fields = sorted(plan.fields, key=lambda f: f.order)
+    half = len(fields) // 2
+    later = beside(partial(pages, fields[half:]))
+    first = pages(fields[:half])
+    return [*first, *later()]
 
 
 def _page(

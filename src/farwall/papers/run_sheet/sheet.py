@@ -15,7 +15,7 @@ from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.before_page import before_page
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.day_page import day_page
-from farwall.papers.run_sheet.field_page import field_pages
+from farwall.papers.run_sheet.field_page import Beside, at_once, field_pages
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
@@ -35,6 +35,7 @@ def run_sheet_pdf(
     paper: Paper | None = None,
     revision: int = 1,
     notes: str = "",
+    beside: Beside = at_once,
 ) -> bytes:
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
@@ -43,7 +44,8 @@ def run_sheet_pdf(
     second. `units` puts gallons and feet or litres and metres first and
     chooses the paper (US Letter or A4) unless `paper` does. `gates` (see
     `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's
-    own words for the first page.
+    own words for the first page. `beside` begins half of the fields' pages beside the other
+    half.
     """
     size = paper_for(units, paper)
     buying = Buying.of(plan, gates=gates)
@@ -53,7 +55,7 @@ def run_sheet_pdf(
         "footer": _footer(plan, job_name, revision),
         "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
         "day": day_page(plan, job_name=job_name, units=units, size=size),
-        "fields": field_pages(plan, buying, units=units, size=size),
+        "fields": field_pages(plan, buying, units=units, size=size, beside=beside),
     }
     return _compiled(data, datetime.fromisoformat(plan.starts_at))
 
