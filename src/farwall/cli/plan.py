@@ -58,7 +58,7 @@ def plan_into(
     also: dict[str, bytes] | None = None,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out."""
-    from farwall.cli.beside import beside
+    from farwall.cli.forked import forked
     from farwall.job.plan_job import plan_job
     from farwall.readers.plan_json import plan_to_dict
 
@@ -68,15 +68,15 @@ def plan_into(
         from farwall.readers.epw import read_epw
 
         weather = read_epw(weather_file)
-    plan = plan_job(job, weather=weather, order=order, thorough=thorough)
+    plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
     document = plan_to_dict(plan)
-    checked = beside(partial(_faults, document))
+    checked = forked(partial(_faults, document))
 
     from farwall.job.say import said
     from farwall.papers.folder import write_folder
     from farwall.papers.plan_files import plan_files
 
-    files = plan_files(plan, job, document, beside=beside)
+    files = plan_files(plan, job, document, beside=forked)
     faults = checked()
     write_folder(out, {**(also or {}), **files})
     if as_json:

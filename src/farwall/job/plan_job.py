@@ -14,6 +14,7 @@ from functools import cache, partial
 import rfc8785
 
 from farwall.air.weather import WeatherFile
+from farwall.beside import Beside, at_once
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
@@ -60,20 +61,22 @@ def plan_job(
     weather: WeatherFile | None = None,
     order: Sequence[str] = (),
     thorough: bool = False,
+    beside: Beside = at_once,
 ) -> Plan:
     """The plan of the whole job.
 
     weather: an hourly file for slab and air where the survey has no readings.
     order: room ids whose order the user insists on (else the job's wish, else
     the best that was found). thorough: seek younger edges in every field, also
-    where plain bands hold. Raises `Unanswerable` when no order lets
-    everybody out or a room has no way in.
+    where plain bands hold. beside: begins half of the sweeps beside the other
+    half. Raises `Unanswerable` when no order lets everybody out or a room has no
+    way in.
     """
     settled = settle(job, starts_at=_stand_in(weather))
     floor = join_thresholds(job.floor)
     ground = _Ground(settled, floor, build_world(floor, job.exits), lasting_of(settled, weather))
     wanted = tuple(order) or job.wishes.order
-    laid, sweeps = _laid_out(ground, wanted)
+    laid, sweeps = _laid_out(ground, wanted, beside)
     fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
@@ -108,12 +111,12 @@ def hash_of(inputs: object) -> str:
     return hashlib.sha256(rfc8785.dumps(inputs)).hexdigest()  # type: ignore[arg-type]
 
 
-def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
+def _laid_out(ground: _Ground, wanted: Sequence[str], beside: Beside) -> tuple[Order, Sweeps]:
     """Fields and their order, the same for every coat: judged by the tightest coat."""
     settled = ground.settled
     tools, crew = settled.tools, settled.job.crew
     thirst = max(settled.l_per_m2.values())
-    sweeps = Sweeps(ground.world, tools, thirst, crew.helper)
+    sweeps = Sweeps(ground.world, tools, thirst, crew.helper, beside=beside)
 
     @cache
     def in_hour(pieces: Pieces, hour: int) -> float:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+from farwall.beside import Beside, at_once
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.json_text import json_text
 from farwall.papers.run_sheet import run_sheet_pdf
-from farwall.papers.run_sheet.field_page import Beside, at_once
 
 
 def plan_files(

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from functools import partial
 from typing import Any
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Band, Field, Plan
 from farwall.papers.drawing.scene import Storey, storeys, way_of
 from farwall.papers.floor_drawing import field_svg
@@ -27,15 +28,6 @@ _NAMES_PT = 190.0
 """Room for the rooms on the way out: the foot of the page has one line for them."""
 _NOTABLE = 1.15
 """A slab that drinks up to 15 % more than planned is no news."""
-
-
-Beside = Callable[[Callable[[], Any]], Callable[[], Any]]
-"""Begins some work beside other work; what it gives waits for the result."""
-
-
-def at_once(work: Callable[[], Any]) -> Callable[[], Any]:
-    """Nothing is done beside anything: the work is done when its result is asked for."""
-    return work
 
 
 def field_pages(

@@ -10,12 +10,13 @@ from importlib.resources import files
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Plan
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.before_page import before_page
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.day_page import day_page
-from farwall.papers.run_sheet.field_page import Beside, at_once, field_pages
+from farwall.papers.run_sheet.field_page import field_pages
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units

@@ -19,7 +19,7 @@ from typing import NoReturn, TypeVar
 T = TypeVar("T")
 
 
-def beside(work: Callable[[], T]) -> Callable[[], T]:
+def forked(work: Callable[[], T]) -> Callable[[], T]:
     """Begin `work` in a process of its own; what comes back waits for its result.
 
     Where a process cannot be forked safely (not on Linux), or there is one processor only, or
@@ -30,7 +30,7 @@ def beside(work: Callable[[], T]) -> Callable[[], T]:
         return work
     reading, writing = os.pipe()
     try:
-        child = _forked()
+        child = _fork()
     except OSError:
         os.close(reading)
         os.close(writing)
@@ -50,7 +50,7 @@ def beside(work: Callable[[], T]) -> Callable[[], T]:
     return result
 
 
-def _forked() -> int:
+def _fork() -> int:
     with warnings.catch_warnings():
         # Numpy may hold threads for products of matrices; it makes them anew after a fork.
         warnings.simplefilter("ignore", DeprecationWarning)
