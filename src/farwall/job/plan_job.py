@@ -35,8 +35,8 @@ from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
-from farwall.spray.order import Order, order_fields
+from farwall.spray.fields import COMFORT, Pieces, Sweeps, cut_into_fields
+from farwall.spray.order import BudgetAt, Order, Step, order_fields
 from farwall.spray.plan_coat import plan_coat
 from farwall.spray.verdict import CoatFacts, Judge
 from farwall.spray.world import World, build_world
@@ -132,7 +132,19 @@ def _laid_out(ground: _Ground, wanted: Sequence[str], beside: Beside) -> tuple[O
         order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
         if all(walked):
+            _level_the_tightest(order, sweeps, budget)
             return order, sweeps
+
+
+def _level_the_tightest(order: Order, sweeps: Sweeps, budget: BudgetAt) -> None:
+    """Begin to level the field that needs most of its budget: a later coat may ask for it."""
+
+    def share(step: Step) -> float:
+        return sweeps.age_min(step.pieces, step.exit) / budget(step.pieces, 0.0)
+
+    tightest = max(order.steps, key=share)
+    if share(tightest) > COMFORT:
+        sweeps.sweeper(tightest.pieces, tightest.exit).begin_levelling(sweeps.beside)
 
 
 def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, partial
 
+from farwall.beside import Beside
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.bands import cut_into_strips
@@ -73,6 +74,9 @@ class Sweeper:
         self._kept = {} if kept is None else kept
         self._laid: dict[tuple[int, _Cut, PlanTools], Laid] = {}
         self.swept: Swept = {}
+        self._levelling: Callable[[], Front] = lambda: levelled_front(
+            self.field.ground, self._plain
+        )
 
     @cached_property
     def field(self) -> FieldGround:
@@ -89,9 +93,14 @@ class Sweeper:
     def _shortest(self) -> Front:
         return min(self._plain, key=lambda front: front.equivalent_m)
 
+    def begin_levelling(self, beside: Beside) -> None:
+        """Begin to seek its levelled front beside other work, before anybody asks for it."""
+        self._levelling = beside(partial(levelled_front, self.field.ground, self._plain))
+
     @cached_property
     def _levelled(self) -> Front:
-        return levelled_front(self.field.ground, self._plain)
+        front: Front = self._levelling()
+        return front
 
     def guess_age_min(self) -> float:
         """A first guess at the oldest edge, by the shortest plain front alone.
