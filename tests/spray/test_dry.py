@@ -15,7 +15,7 @@ from tests.spray.sweeping import sweeper
 
 from farwall.spray.bands import Strip
 from farwall.spray.dry import DryGround
-from farwall.spray.routes import ON_M
+from farwall.spray.shortest import ON_M
 from farwall.spray.world import KEEP_OFF_M, STAND_OFF_M, mitred
 
 DOUBT_M = 2 * ON_M + 0.002

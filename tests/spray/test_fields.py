@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import copy
+import pickle
 from dataclasses import replace
 
 import pytest
@@ -319,3 +321,25 @@ def test_every_field_of_a_house_hangs_together_and_has_a_way_out(seed):
             reached.add(here)
             todo += [s.other(here) for s in of.seams_of(here) if s.other(here) in field - reached]
         assert reached == field
+
+
+def in_a_copy(work):
+    """Work on a copy of all that it holds, as a forked process does it."""
+    found = pickle.loads(pickle.dumps(copy.deepcopy(work)()))
+    return lambda: found
+
+
+def test_fields_tried_beside_others_are_swept_the_same():
+    """Half of the fields are tried in a copy, and what comes back answers as if tried here."""
+    of = world(TWO_ROOMS)
+    fields = [frozenset([name]) for name in of.pieces]
+    here = sweeps(of)
+    beside = replace(sweeps(of), beside=in_a_copy)
+    assert beside.failing(fields) == here.failing(fields)
+    for pieces in fields:
+        for way in here.ways_out(pieces):
+            assert beside.walked(pieces, way) == here.walked(pieces, way)
+            if here.walked(pieces, way):
+                one, two = here.of(pieces, way), beside.of(pieces, way)
+                assert [each.path for each in one.passes] == [each.path for each in two.passes]
+                assert one.bound_m == two.bound_m

@@ -18,7 +18,15 @@ from tests.strategies.houses import houses
 
 from farwall.errors import Unanswerable
 from farwall.floor.thresholds import join_thresholds
-from farwall.spray.lattice import FAR_M, ahead, lattice_of, main_angle, turned, without_niches
+from farwall.spray.lattice import (
+    FAR_M,
+    ahead,
+    lattice_of,
+    main_angle,
+    median_of,
+    turned,
+    without_niches,
+)
 from farwall.spray.routes import Walkable, length_m
 from farwall.spray.world import build_world
 
@@ -227,3 +235,8 @@ def test_rows_are_spread_each_by_its_own_slope():
 
 def _rooms_of_the_way_out(of):
     return [next(seam.a for seam in of.seams if seam.is_way_out)]
+
+
+@given(st.lists(st.floats(-1e3, 1e3), min_size=1, max_size=9))
+def test_the_median_is_that_of_the_library(values):
+    assert median_of(np.array(values)) == float(np.median(values))

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import pickle
 from dataclasses import replace
 
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.shapes import AWKWARD, box, door, outside, place
+from tests.shapes import AWKWARD, L_HALL, box, door, outside, place
 from tests.spray.hand_floors import BLOCKED_DOOR, CLOSET_BEHIND_A_GAP, ROUND, hall, world
 from tests.spray.sweeping import oldest_min, sweeper, swept
 
@@ -135,3 +136,20 @@ def test_the_last_pass_ends_at_the_exit():
     last = np.asarray(found.passes[-1].path)
     assert np.abs(last[:, 1]).min() < 1.2
     assert found.passes[-1].strip.shape.distance(found.exit.chord) < 0.02
+
+
+def test_a_front_levelled_beside_other_work_is_the_same():
+    """Begun before it is asked for, by somebody else: the sweep asked for is the same."""
+    here, beside = sweeper(L_HALL), sweeper(L_HALL)
+    begun = []
+
+    def elsewhere(work):
+        begun.append(work)
+        found = pickle.loads(pickle.dumps(work()))
+        return lambda: found
+
+    beside.begin_levelling(elsewhere)
+    assert len(begun) == 1
+    one, two = (each.sweep(ROUND, thorough=True) for each in (here, beside))
+    assert [each.path for each in one.passes] == [each.path for each in two.passes]
+    assert one.front.equivalent_m == two.front.equivalent_m

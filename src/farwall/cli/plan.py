@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -99,24 +100,36 @@ def plan_into(
     also: dict[str, bytes] | None = None,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out."""
+    from farwall.cli.forked import forked
     from farwall.job.plan_job import plan_job
+    from farwall.readers.plan_json import plan_to_dict
+
+    plan = plan_job(
+        job, weather=_weather(weather_file), order=order, thorough=thorough, beside=forked
+    )
+    document = plan_to_dict(plan)
+    checked = forked(partial(_faults, document))
+
     from farwall.job.say import said
     from farwall.papers.folder import write_folder
     from farwall.papers.plan_files import plan_files
-    from farwall.readers.plan_json import plan_to_dict
-    from farwall.spray.check import check_plan
 
-    plan = plan_job(job, weather=_weather(weather_file), order=order, thorough=thorough)
-    document = plan_to_dict(plan)
-    faults = check_plan(document)
-    files = plan_files(plan, job, document)
+    files = plan_files(plan, job, document, beside=forked)
+    faults = checked()
     write_folder(out, {**(also or {}), **files})
     if as_json:
         print(json.dumps(document, ensure_ascii=False))
     elif not quiet:
-        print(said(plan, [f"{fault.code}: {fault.what}" for fault in faults], folder=str(out)))
+        print(said(plan, faults, folder=str(out)))
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     return _NO if bad else _DONE
+
+
+def _faults(document: dict[str, object]) -> list[str]:
+    """What the checker finds wrong with a plan, in words."""
+    from farwall.spray.check import check_plan
+
+    return [f"{fault.code}: {fault.what}" for fault in check_plan(document)]
 
 
 def _room_ids(job: Job, words: tuple[str, ...]) -> tuple[str, ...]:

@@ -17,6 +17,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.air.weather import WeatherFile
+from farwall.beside import Beside, at_once
 from farwall.evidence import Rank, Span
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
@@ -42,9 +43,9 @@ from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.proof import proof_of
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import Budget, Cut, Pieces, Sweeps, cut_into_fields
+from farwall.spray.fields import COMFORT, Budget, Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.lives import Lives
-from farwall.spray.order import Order, order_fields
+from farwall.spray.order import BudgetAt, Order, Step, order_fields
 from farwall.spray.plan_coat import LaidField, plan_coat
 from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
 from farwall.spray.world import World, build_world
@@ -86,6 +87,7 @@ def plan_job(
     order: Sequence[str] = (),
     thorough: bool = False,
     cut: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
+    beside: Beside = at_once,
 ) -> Plan:
     """The plan of the whole job.
 
@@ -93,12 +95,13 @@ def plan_job(
     order: room ids whose order the user insists on (else the job's wish, else
     the best that was found). thorough: seek younger edges in every field, also
     where plain bands hold. cut: another rule of what is sprayed in one go, for the
-    bench's habits of the trade. Raises `Unanswerable` when no order lets
-    everybody out or a room has no way in.
+    bench's habits of the trade. beside: begins half of the sweeps beside the other
+    half. Raises `Unanswerable` when no order lets everybody out or a room has no
+    way in.
     """
     ground = ground_of(job, weather)
     wanted = tuple(order) or job.wishes.order
-    laid = laid_out(ground, wanted, cut)
+    laid = laid_out(ground, wanted, cut, beside=beside)
     return planned(job, ground, laid, weather=weather, asked=bool(wanted), thorough=thorough)
 
 
@@ -169,6 +172,8 @@ def laid_out(
     ground: JobGround,
     wanted: Sequence[str] = (),
     cut_by: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
+    *,
+    beside: Beside = at_once,
 ) -> LaidOut:
     """Fields and their order, the same for every coat: judged by the tightest coat.
 
@@ -177,7 +182,7 @@ def laid_out(
     settled = ground.settled
     tools, crew = settled.tools, settled.job.crew
     thirst = max(settled.l_per_m2.values())
-    sweeps = Sweeps(ground.world, tools, thirst, crew.helper)
+    sweeps = Sweeps(ground.world, tools, thirst, crew.helper, beside=beside)
 
     @cache
     def in_hour(pieces: Pieces, hour: int) -> float:
@@ -201,11 +206,23 @@ def laid_out(
         order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
         walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
         if all(walked):
+            _level_the_tightest(order, sweeps, budget)
             return LaidOut(cut, order, sweeps, budget)
 
 
 def _low(ground: JobGround, room: str, coat: SettledCoat, hour: int) -> float:
     return ground.lasting.open_time((room,), coat, 60.0 * hour).low
+
+
+def _level_the_tightest(order: Order, sweeps: Sweeps, budget: BudgetAt) -> None:
+    """Begin to level the field that needs most of its budget: a later coat may ask for it."""
+
+    def share(step: Step) -> float:
+        return sweeps.age_min(step.pieces, step.exit) / budget(step.pieces, 0.0)
+
+    tightest = max(order.steps, key=share)
+    if share(tightest) > COMFORT:
+        sweeps.sweeper(tightest.pieces, tightest.exit).begin_levelling(sweeps.beside)
 
 
 def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:

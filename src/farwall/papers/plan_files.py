@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from farwall.beside import Beside, at_once
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.papers.film_strip import film_strip_svg
@@ -13,15 +14,20 @@ from farwall.papers.run_sheet import run_sheet_pdf
 from farwall.papers.wall_clock import Units
 
 
-def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, bytes]:
-    """File names with their content; `document` is the plan as plain JSON."""
+def plan_files(
+    plan: Plan, job: Job, document: dict[str, object], *, beside: Beside = at_once
+) -> dict[str, bytes]:
+    """File names with their content; `document` is the plan as plain JSON.
+
+    beside: begins some work beside other work, and gives what waits for its result.
+    """
     units = job.wishes.units
     return {
         "plan.json": (json_text(document) + "\n").encode(),
         "floor.svg": floor_svg(plan, units=units).encode(),
         "moments.svg": film_strip_svg(plan, units=units).encode(),
         "run-sheet.pdf": run_sheet_pdf(
-            plan, job_name=plan.job, units=units, notes=job.wishes.notes
+            plan, job_name=plan.job, units=units, notes=job.wishes.notes, beside=beside
         ),
     }
 

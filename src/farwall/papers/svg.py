@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from xml.sax.saxutils import escape, quoteattr
 
 import numpy as np
 
 from farwall.papers.ink import INK, WHITE
+from farwall.papers.xml_text import escape, quoteattr
 
 _CASING = 3.0
 _SPECIAL = re.compile(r"""[&<>"'\x00-\x1f\x7f]""")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -14,12 +15,30 @@ _FINE_RIM = 7
 
 
 @dataclass(frozen=True)
+class Pairs:
+    """Each pair of places of a ball once, how far apart, and that but at least the depth."""
+
+    here: Ints
+    there: Ints
+    away_m: Floats
+    least_m: Floats
+
+
+@dataclass(frozen=True)
 class Ball:
     """For each place those within 1.1 band depths that it sees (itself fills up), and how far."""
 
     depth_m: float
     there: Ints
     away_m: Floats
+
+    @cached_property
+    def pairs(self) -> Pairs:
+        """Every two places that see each other, once."""
+        here, column = np.nonzero(self.there > np.arange(len(self.there))[:, None])
+        away_m = self.away_m[here, column]
+        there = self.there[here, column]
+        return Pairs(here, there, away_m, np.maximum(away_m, self.depth_m))
 
 
 def ball_of(lattice: Lattice, depth_m: float) -> Ball:

@@ -102,18 +102,20 @@ def rectangle_m(floor: shapely.Polygon, angle: float, depth_m: float) -> float:
     of squares of a grid that lie on the floor whole.
     """
     inside, wide, deep = _squares(floor, angle)
-    best = 0.0
-    high = np.zeros(inside.shape[1], dtype=int)
-    for column in inside:
-        high = np.where(column, high + 1, 0)
-        for first in range(len(high)):
-            run = np.minimum.accumulate(high[first:])
-            run = run[: np.count_nonzero(run)]
-            if len(run):
-                one = np.asarray(run * wide, dtype=float)
-                other = np.asarray((np.arange(len(run)) + 1) * deep, dtype=float)
-                best = max(best, float(front_of_rectangle_m(one, other, depth_m).max()))
-    return best
+    run: npt.NDArray[np.int_] = np.zeros(inside.shape, dtype=int)
+    for number, column in enumerate(inside):
+        run[number] = np.where(column, run[number - 1] + 1 if number else 1, 0)
+    widest = []
+    narrow: npt.NDArray[np.int_] = run
+    # A wider rectangle of the same depth has no smaller bound: only the widest is asked.
+    for more in range(run.shape[1]):
+        narrow = np.minimum(narrow[:, : run.shape[1] - more], run[:, more:])
+        if not narrow.any():
+            break
+        widest.append(int(narrow.max()))
+    one = np.asarray(np.array(widest) * wide, dtype=float)
+    other = np.asarray((np.arange(len(widest)) + 1) * deep, dtype=float)
+    return float(front_of_rectangle_m(one, other, depth_m).max(initial=0.0))
 
 
 def front_of_rectangle_m(one: Floats, other: Floats, depth_m: float) -> Floats:

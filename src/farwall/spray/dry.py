@@ -1,12 +1,14 @@
 """Ground that is still dry: all of it at first, less every strip that has been sprayed.
 
 Most walks are a straight step on dry floor; that is seen without drawing the
-whole dry ground. It is drawn when somebody has to walk around.
+whole dry ground. It is drawn when somebody has to walk around. Walks are kept
+with the house: the second coat is walked as the first, and so is a field that is put on
+the clock once more.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 import numpy as np
@@ -15,8 +17,11 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
 from farwall.spray.bands import Strip
-from farwall.spray.routes import ON_M
+from farwall.spray.routes import Walkable, part_with
+from farwall.spray.shortest import ON_M, Sights
 from farwall.spray.world import KEEP_OFF_M, World, mitred
+
+Walked = tuple[Point, ...] | None
 
 
 class _Base:
@@ -32,17 +37,36 @@ class _Base:
         return roomy
 
 
+@dataclass
+class _Kept:
+    """What was found so far on the ground of one house: sight lines, and walks by what is wet.
+
+    after: a number for the strips that are wet, from the number before and the last of them.
+    """
+
+    sights: Sights
+    after: dict[tuple[int, int], tuple[int, Strip]] = field(default_factory=dict)
+    walks: dict[tuple[int, Point, Point], Walked] = field(default_factory=dict)
+
+
 @dataclass(frozen=True)
 class DryGround:
     """Where a body's centre may be; `wet` are strips sprayed since `base` was drawn."""
 
     base: _Base
+    kept: _Kept
     wet: tuple[Strip, ...] = ()
+    number: int = 0
 
     @staticmethod
     def of(world: World) -> DryGround:
         """All ground of a house, nothing sprayed yet."""
-        return DryGround(_Base(world.standing))
+        if "dry" not in world.kept:
+            base = _Base(world.standing)
+            world.kept["dry"] = DryGround(base, _Kept(Sights(base.roomy)))
+        found = world.kept["dry"]
+        assert isinstance(found, DryGround)
+        return found
 
     @cached_property
     def shape(self) -> BaseGeometry:
@@ -54,9 +78,25 @@ class DryGround:
 
     def without(self, strip: Strip) -> DryGround:
         """The ground once this strip is wet as well."""
+        after = self.kept.after
+        # The strip is held beside its number, so that its identity stays its own.
+        number, _ = after.setdefault((self.number, id(strip)), (len(after) + 1, strip))
         if self.wet and "shape" in self.__dict__:
-            return DryGround(_Base(self.shape), (strip,))
-        return replace(self, wet=(*self.wet, strip))
+            return DryGround(_Base(self.shape), self.kept, (strip,), number)
+        return replace(self, wet=(*self.wet, strip), number=number)
+
+    def walk(self, start: Point, end: Point) -> Walked:
+        """The shortest dry walk, or None when there is none."""
+        key = (self.number, start, end)
+        if key not in self.kept.walks:
+            self.kept.walks[key] = self._walk(start, end)
+        return self.kept.walks[key]
+
+    def _walk(self, start: Point, end: Point) -> Walked:
+        if self.straight(start, end):
+            return (start, end)
+        ground = part_with(self.shape, start)
+        return None if ground is None else Walkable(ground, self.kept.sights).walk(start, end)
 
     def straight(self, start: Point, end: Point) -> bool:
         """Whether the straight step from `start` to `end` stays on dry ground."""

@@ -14,16 +14,17 @@ That adding a room never makes the oldest edge younger is assumed, not proved.
 from __future__ import annotations
 
 import heapq
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, partial
 
+from farwall.beside import Beside, at_once
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.fronts import Floors
 from farwall.spray.partition import Cover, cheapest_cover
 from farwall.spray.sweep import Sweep, one_tank_m2, pause_min
-from farwall.spray.sweeper import Sweeper
+from farwall.spray.sweeper import Sweeper, Swept
 from farwall.spray.world import Seam, World
 
 COMFORT = 0.6
@@ -44,6 +45,13 @@ _NEVER = float("inf")
 _LOST_COST = 1000.0
 
 Pieces = frozenset[str]
+_Tried = tuple[
+    Pieces,
+    bool,
+    dict[Seam, Swept],
+    dict[tuple[Pieces, Seam], float | Unanswerable],
+    dict[tuple[Pieces, Seam], dict[str, float]],
+]
 Budget = Callable[[Pieces], float]
 """Minutes an edge may wait in a field of these pieces."""
 
@@ -60,6 +68,7 @@ class Sweeps:
     ages: dict[tuple[Pieces, Seam], float | Unanswerable] = field(default_factory=dict)
     floors: Floors = field(default_factory=dict)
     parts: dict[tuple[Pieces, Seam], dict[str, float]] = field(default_factory=dict)
+    beside: Beside = at_once
 
     def sweeper(self, pieces: Pieces, seam: Seam) -> Sweeper:
         """The field of `pieces` that is left by `seam`."""
@@ -123,6 +132,48 @@ class Sweeps:
             return {}
         _, seam = min(guesses, key=lambda guess: guess[0])
         return self.parts.get((pieces, seam), {})
+
+    def failing(self, fields: Collection[Pieces]) -> set[Pieces]:
+        """Those that a body, tried in earnest, can do by none of their ways out.
+
+        Half of them by floor are tried beside the other half.
+        """
+        mine, others = self._halves(fields)
+        later = self.beside(partial(self._tried, others)) if others else None
+        failed = {pieces for pieces in mine if self.fails(pieces)}
+        for pieces, fails, found, refused, parts in later() if later else ():
+            for seam, swept in found.items():
+                self.sweeper(pieces, seam).swept.update(swept)
+            self.ages.update(refused)
+            self.parts.update(parts)
+            if fails:
+                failed.add(pieces)
+        return failed
+
+    def _halves(self, fields: Collection[Pieces]) -> tuple[list[Pieces], list[Pieces]]:
+        halves: tuple[list[Pieces], list[Pieces]] = [], []
+        floor_m2 = [0.0, 0.0]
+        area_m2 = {
+            pieces: sum(self.world.pieces[name].shape.area for name in pieces) for pieces in fields
+        }
+        for pieces in sorted(fields, key=lambda pieces: (-area_m2[pieces], sorted(pieces))):
+            half = int(floor_m2[1] < floor_m2[0])
+            halves[half].append(pieces)
+            floor_m2[half] += area_m2[pieces]
+        return halves
+
+    def _tried(self, fields: Sequence[Pieces]) -> list[_Tried]:
+        """What came of trying these fields: all that the next questions about them ask for."""
+        return [
+            (
+                pieces,
+                self.fails(pieces),
+                {seam: kept.swept for (of, seam), kept in self.kept.items() if of == pieces},
+                {key: age for key, age in self.ages.items() if key[0] == pieces},
+                {key: parts for key, parts in self.parts.items() if key[0] == pieces},
+            )
+            for pieces in fields
+        ]
 
     def fails(self, pieces: Pieces) -> bool:
         """Whether a body, tried in earnest, can do the field by none of its ways out."""
@@ -271,11 +322,8 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
             group: value for group, value in grown.items() if len(group) == 1 or group not in struck
         }
         cover = _cover(len(units.groups), columns, units)
-        failed = {
-            group
-            for group in cover.columns
-            if group not in struck and sweeps.fails(units.pieces(group))
-        }
+        chosen = {units.pieces(group): group for group in cover.columns if group not in struck}
+        failed = {chosen[pieces] for pieces in sweeps.failing(chosen)}
         if not failed:
             break
         struck |= failed

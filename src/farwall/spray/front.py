@@ -22,7 +22,7 @@ from functools import cached_property
 import numpy as np
 import shapely
 
-from farwall.spray.ball import Ball
+from farwall.spray.ball import Ball, Pairs
 from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice
 from farwall.spray.stands import Stands, flooded, stands_of
 
@@ -67,6 +67,11 @@ class Ground:
     def stands(self) -> Stands:
         """Where a body may stand."""
         return stands_of(self.lattice, self.out_m)
+
+    @cached_property
+    def bounds_m(self) -> dict[float, float]:
+        """Bounds of its front found so far, by the depth of a band."""
+        return {}
 
 
 @dataclass(frozen=True)
@@ -138,20 +143,21 @@ def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     Half a step before the places that come first nothing has been sprayed, and
     half a step beyond those that come last all of the floor.
     """
-    ball, floor_m2 = ground.ball, float(ground.lattice.floor.area)
+    pairs, floor_m2 = ground.ball.pairs, float(ground.lattice.floor.area)
     first = before_m2 <= before_m2.min() + _EVEN * floor_m2
     last = before_m2 >= before_m2.max() - _EVEN * floor_m2
     if (first & last).any():
-        return floor_m2 / ball.depth_m
+        return floor_m2 / ground.ball.depth_m
     done = np.where(last, floor_m2, np.where(first, 0.0, before_m2))
     on_m = np.where(first | last, ground.lattice.grid.step_m / 2, 0.0)
-    away_m = ball.away_m + on_m[ball.there] + on_m[:, None]
-    return max(_steepest(ball, before_m2, ball.away_m), _steepest(ball, done, away_m))
+    away_m = pairs.away_m + on_m[pairs.there] + on_m[pairs.here]
+    longest = float((_span(pairs, before_m2) / pairs.least_m).max(initial=0.0))
+    at_ends = _span(pairs, done) / np.maximum(away_m, ground.ball.depth_m)
+    return max(longest, float(at_ends.max(initial=0.0)))
 
 
-def _steepest(ball: Ball, sprayed_m2: Floats, away_m: Floats) -> float:
-    span = np.abs(sprayed_m2[ball.there] - sprayed_m2[:, None])
-    return float((span / np.maximum(away_m, ball.depth_m)).max(initial=0.0))
+def _span(pairs: Pairs, sprayed_m2: Floats) -> Floats:
+    return np.abs(sprayed_m2[pairs.there] - sprayed_m2[pairs.here])
 
 
 def sprayed_before(lattice: Lattice, late: Floats) -> Floats:

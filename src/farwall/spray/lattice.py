@@ -219,6 +219,16 @@ def turned(places: Floats, angle: float) -> Floats:
     return np.asarray(places @ np.array([[cos, sin], [-sin, cos]]))
 
 
+def median_of(values: Floats) -> float:
+    """The middle one of some values, the mean of two where their number is even.
+
+    The library's own brings its masked arrays with it, which costs as much as a small field.
+    """
+    low, high = (len(values) - 1) // 2, len(values) // 2
+    parted = np.partition(values, (low, high))
+    return float((parted[low] + parted[high]) / 2)
+
+
 def _grid(floor: shapely.Polygon, angle: float, step_m: float) -> Grid:
     uv = turned(shapely.get_coordinates(floor.exterior), -angle)
     low, high = uv.min(axis=0), uv.max(axis=0)

@@ -113,7 +113,9 @@ def _ground_near(world: World, cut: Strips, exit_seam: Seam) -> BaseGeometry:
     doorways = [
         seam.chord.buffer(KEEP_OFF_M, quad_segs=4)
         for seam in world.seams
-        if seam != exit_seam and not {seam.a, seam.b or seam.a} <= inside
+        if seam != exit_seam
+        and not {seam.a, seam.b or seam.a} <= inside
+        and seam.chord.distance(window) <= KEEP_OFF_M
     ]
     near = shapely.intersection(world.standing, window)
     return shapely.difference(near, shapely.union_all(doorways)) if doorways else near

@@ -22,7 +22,7 @@ from farwall.spray.dry import DryGround
 from farwall.spray.edges import ages_by_pass_min
 from farwall.spray.passes import Pass
 from farwall.spray.refills import TANK_RESERVE, Flow, refill_stops
-from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
+from farwall.spray.routes import gap_m, length_m, nearest_on, part_with
 from farwall.spray.sweep import Sweep
 
 _HELPER_STANDS_OFF_M = 0.7
@@ -159,7 +159,7 @@ class _Clock:
         if ground is None:
             return None
         place = nearest_on(ground, self.day.at)
-        way = Walkable(ground).walk(self.day.base, place)
+        way = after.walk(self.day.base, place)
         if way is None or gap_m(place, self.day.at) > 0.4:
             return None
         line = shapely.LineString(way)
@@ -219,10 +219,7 @@ def timed_path(path: Sequence[Point], start: float, pace_m_min: float) -> tuple[
 
 def route(free: DryGround, start: Point, end: Point) -> tuple[Point, ...]:
     """The shortest dry walk. Raises `Unanswerable` when there is none."""
-    if free.straight(start, end):
-        return _rounded((start, end))
-    ground = part_with(free.shape, start)
-    path = Walkable(ground).walk(start, end) if ground is not None else None
+    path = free.walk(start, end)
     if path is None:
         raise Unanswerable(
             f"No dry way from ({start[0]:.2f}, {start[1]:.2f}) to ({end[0]:.2f}, {end[1]:.2f}) m."

@@ -8,7 +8,7 @@ from functools import cached_property
 import numpy as np
 
 from farwall.spray.front import Ground
-from farwall.spray.lattice import FAR_M, Floats
+from farwall.spray.lattice import FAR_M, Floats, median_of
 
 RINGS = "rings"
 """The name of the sweep in rings about the way out."""
@@ -45,7 +45,7 @@ class Starts:
 
     def _toward_exit(self, late: Floats) -> bool:
         """Whether most of the floor comes before the exit."""
-        return float(np.median(late)) <= float(late[self.ground.at_exit].max()) + _HAIR
+        return median_of(late) <= float(late[self.ground.at_exit].max()) + _HAIR
 
     def leaning(self) -> list[tuple[str, Floats]]:
         """From each corner of the field's box, and straight ones, leaning to the way out."""

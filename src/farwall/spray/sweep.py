@@ -51,7 +51,10 @@ class Sweep:
     @cached_property
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
-        return least_front_m(self.ground, self.ground.ball.depth_m)
+        bounds, depth_m = self.ground.bounds_m, self.ground.ball.depth_m
+        if depth_m not in bounds:
+            bounds[depth_m] = least_front_m(self.ground, depth_m)
+        return bounds[depth_m]
 
     @property
     def wetted_m2(self) -> float:

@@ -8,7 +8,7 @@ pieces are held a hair apart and joined only at their seams.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -95,9 +95,22 @@ class World:
     unused_cuts: tuple[str, ...] = ()
     """Saw cuts at which nothing can stop: they do not run from wall to wall."""
 
-    def seams_of(self, piece: str) -> list[Seam]:
+    @cached_property
+    def kept(self) -> dict[str, object]:
+        """What others reckoned once for this house, each under its own name."""
+        return {}
+
+    def seams_of(self, piece: str) -> Sequence[Seam]:
         """The seams of one piece."""
-        return [seam for seam in self.seams if piece in (seam.a, seam.b)]
+        return self._by_piece.get(piece, ())
+
+    @cached_property
+    def _by_piece(self) -> dict[str, list[Seam]]:
+        found: dict[str, list[Seam]] = {}
+        for seam in self.seams:
+            for piece in dict.fromkeys((seam.a, seam.b)):
+                found.setdefault(piece, []).append(seam)
+        return found
 
     def ground(self, pieces: Iterable[str]) -> BaseGeometry:
         """The floor of some pieces, joined at the seams between them."""

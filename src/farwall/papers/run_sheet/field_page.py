@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from typing import Any
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Band, Field, Plan
 from farwall.papers.drawing.scene import Storey, storeys, way_of
 from farwall.papers.floor_drawing import field_svg
@@ -30,23 +32,32 @@ _NOTABLE = 1.15
 
 
 def field_pages(
-    plan: Plan, buying: Buying, *, units: Units, size: PaperSize
+    plan: Plan, buying: Buying, *, units: Units, size: PaperSize, beside: Beside = at_once
 ) -> list[dict[str, Any]]:
-    """The pages of all fields, coat by coat, in the order of the day."""
+    """The pages of all fields, coat by coat, in the order of the day; half of them `beside`."""
     clock = plan_clock(plan, units)
     order = numbers(plan)
     count = {f.coat: sum(1 for g in plan.fields if g.coat == f.coat) for f in plan.fields}
     grounds = storeys(plan)
-    pages = []
-    for field in sorted(plan.fields, key=lambda f: f.order):
-        kicker = f"Field {order[field.id]} of {count[field.coat]} · {coat_words(plan, field.coat)}"
-        pages.append(
+
+    def kicker(field: Field) -> str:
+        coat = coat_words(plan, field.coat)
+        return f"Field {order[field.id]} of {count[field.coat]} · {coat}"
+
+    def pages(fields: Sequence[Field]) -> list[dict[str, Any]]:
+        return [
             {
-                "kicker": plain(kicker),
-                **_page(plan, field, buying, units=units, clock=clock, size=size, grounds=grounds),
+                "kicker": plain(kicker(f)),
+                **_page(plan, f, buying, units=units, clock=clock, size=size, grounds=grounds),
             }
-        )
-    return pages
+            for f in fields
+        ]
+
+    fields = sorted(plan.fields, key=lambda f: f.order)
+    half = len(fields) // 2
+    later = beside(partial(pages, fields[half:]))
+    first = pages(fields[:half])
+    return [*first, *later()]
 
 
 def _page(

@@ -10,6 +10,7 @@ from importlib.resources import files
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Plan
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.before_page import before_page
@@ -36,6 +37,7 @@ def run_sheet_pdf(
     paper: Paper | None = None,
     revision: int = 1,
     notes: str = "",
+    beside: Beside = at_once,
 ) -> bytes:
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
@@ -44,7 +46,8 @@ def run_sheet_pdf(
     second. `units` puts gallons and feet or litres and metres first and
     chooses the paper (US Letter or A4) unless `paper` does. `gates` (see
     `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's
-    own words for the first page.
+    own words for the first page. `beside` begins half of the fields' pages beside the other
+    half.
     """
     size = paper_for(units, paper)
     buying = Buying.of(plan, gates=gates)
@@ -55,7 +58,7 @@ def run_sheet_pdf(
         "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
         "day": day_page(plan, job_name=job_name, units=units, size=size),
         "moments": moments_page(plan, units=units, size=size),
-        "fields": field_pages(plan, buying, units=units, size=size),
+        "fields": field_pages(plan, buying, units=units, size=size, beside=beside),
     }
     return _compiled(data, datetime.fromisoformat(plan.starts_at))
 

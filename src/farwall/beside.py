@@ -1,0 +1,17 @@
+"""Work that may be done beside other work: whoever calls says how, the core only says what."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+Beside = Callable[[Callable[[], Any]], Callable[[], Any]]
+"""Begins some work beside other work; what it gives waits for the result.
+
+The work changes nothing that others see: only what comes back is told to them.
+"""
+
+
+def at_once(work: Callable[[], Any]) -> Callable[[], Any]:
+    """Nothing is done beside anything: the work is done when its result is asked for."""
+    return work

@@ -1,0 +1,66 @@
+"""Work done beside other work in a forked process, for the last steps of a plan.
+
+The replay and the pages lean on nothing but the plan.
+
+Python's threads take turns; a forked process does not, and needs nothing sent to it, for it begins
+as a copy. Only what it found comes back.
+"""
+
+from __future__ import annotations
+
+import os
+import pickle
+import sys
+import warnings
+from collections.abc import Callable
+from contextlib import suppress
+from typing import NoReturn, TypeVar
+
+T = TypeVar("T")
+
+
+def forked(work: Callable[[], T]) -> Callable[[], T]:
+    """Begin `work` in a process of its own; what comes back waits for its result.
+
+    Where a process cannot be forked safely (not on Linux), or there is one processor only, or
+    the process comes to nothing, the work is done here when its result is asked for, so that
+    its errors are raised here too. The result has to be one that can be pickled.
+    """
+    if sys.platform != "linux" or len(os.sched_getaffinity(0)) < 2:
+        return work
+    reading, writing = os.pipe()
+    try:
+        child = _fork()
+    except OSError:
+        os.close(reading)
+        os.close(writing)
+        return work
+    if not child:
+        os.close(reading)
+        _do(work, writing)
+    os.close(writing)
+
+    def result() -> T:
+        with os.fdopen(reading, "rb") as pipe:
+            told = pipe.read()
+        os.waitpid(child, 0)
+        found: T = pickle.loads(told) if told else work()
+        return found
+
+    return result
+
+
+def _fork() -> int:
+    with warnings.catch_warnings():
+        # Numpy may hold threads for products of matrices; it makes them anew after a fork.
+        warnings.simplefilter("ignore", DeprecationWarning)
+        return os.fork()
+
+
+def _do(work: Callable[[], T], writing: int) -> NoReturn:
+    """In the new process: tell the result, nothing when there is none, and end at once."""
+    with suppress(BaseException):
+        told = pickle.dumps(work())
+        with os.fdopen(writing, "wb") as pipe:
+            pipe.write(told)
+    os._exit(0)

@@ -1,0 +1,61 @@
+"""Work in a forked process: its result, its errors, and a process that comes to nothing."""
+
+from __future__ import annotations
+
+import os
+import sys
+
+import pytest
+
+from farwall.cli.forked import forked
+
+forks = pytest.mark.skipif(
+    sys.platform != "linux" or len(os.sched_getaffinity(0)) < 2,
+    reason="work is done here where no process is forked",
+)
+
+
+def test_the_result_comes_back():
+    later = forked(lambda: {"pages": ["one", "two"]})
+    assert later() == {"pages": ["one", "two"]}
+
+
+def test_more_than_a_pipe_holds_comes_back():
+    assert forked(lambda: "x" * 1_000_000)() == "x" * 1_000_000
+
+
+@forks
+def test_it_is_done_by_another_process():
+    assert forked(os.getpid)() != os.getpid()
+
+
+@forks
+def test_several_are_at_work_at_once():
+    later = [forked(os.getpid) for _ in range(3)]
+    assert len({each() for each in later}) == 3
+
+
+def test_an_error_is_raised_where_the_result_is_asked_for():
+    def work():
+        raise ValueError("no such plan")
+
+    later = forked(work)
+    with pytest.raises(ValueError, match="no such plan"):
+        later()
+
+
+@forks
+def test_work_whose_process_dies_is_done_here():
+    mine = os.getpid()
+
+    def work():
+        if os.getpid() != mine:
+            os._exit(3)
+        return "done here"
+
+    assert forked(work)() == "done here"
+
+
+def test_without_a_second_processor_nothing_is_forked(monkeypatch):
+    monkeypatch.setattr(os, "sched_getaffinity", lambda _: {0}, raising=False)
+    assert forked(os.getpid)() == os.getpid()
