@@ -203,6 +203,17 @@ class EdgeTable:
         ages = self._ages(times, turned)
         return max(0.0, float(ages.max())) if len(ages) else 0.0
 
+    def ages_by_pair(
+        self, times: Sequence[tuple[float, float]]
+    ) -> Iterator[tuple[int, int, float]]:
+        """Each two passes that meet, the first before the second, and their greatest age. [min]"""
+        pairs: dict[tuple[int, int], float] = {}
+        ages = self._ages(times, None).tolist()
+        for first, then, age in zip(self._first.tolist(), self._then.tolist(), ages, strict=True):
+            pairs[first, then] = max(pairs.get((first, then), age), age)
+        for (first, then), age in sorted(pairs.items()):
+            yield first, then, age
+
     def _ages(
         self, times: Sequence[tuple[float, float]], turned: Sequence[bool] | None
     ) -> npt.NDArray[np.float64]:

@@ -46,7 +46,8 @@ def plan_coat(
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
         ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
-        flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
+        later = tuple(sweeps[index + 1 :])
+        flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead, later)
         field_id = f"{coat.id}.{index + 1}"
         lasting = coat.open_time(step.pieces, day.minute)
         sweep, timed, after = _fitting(

@@ -88,7 +88,7 @@ class _Clock:
         litres = each.wetted_m2 * self.flow.l_per_m2
         start = each.path[0]
         after = self.day.free.without(each.strip)
-        if refill and self.flow.helper:
+        if refill and self.flow.swaps:
             self._walk_to(start)
             self._swap(after)
         elif refill:
