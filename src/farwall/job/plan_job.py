@@ -91,7 +91,12 @@ def plan_job(
         cautions=cautions_for(settled),
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
-        warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
+        warnings=(
+            *settled.warnings,
+            *mixed.warnings,
+            *_warnings(job, weather, ground.world),
+            *_resting(job, fields),
+        ),
     )
 
 
@@ -144,14 +149,24 @@ def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str,
         "wall, or it ends in a doorway."
         for cut in world.unused_cuts
     )
-    if job.crew.sprayers > 1:
-        found.append(
-            "Two sprayers are on the crew; this plan lays out the work of one. Where a field needs "
-            "two, it says so: both then work side by side on the same band."
-        )
     if not job.crew.second_adult and not job.crew.helper:
         found.append("Nobody works alone: a second adult has to be within call.")
     return tuple(found)
+
+
+def _resting(job: Job, fields: Sequence[Field]) -> list[str]:
+    """Where two are on the crew and one of them has nothing to spray."""
+    if job.crew.sprayers < 2:
+        return []
+    alone = [f.id for f in fields if all(band.sprayer == 1 for band in f.bands)]
+    if not alone:
+        return []
+    return [
+        (
+            f"One sprays and the other rests or fills tanks in {', '.join(alone)}: two have no room "
+            "there, or the edge would be no younger."
+        )
+    ]
 
 
 def _litres(field: Field) -> float:
@@ -201,8 +216,9 @@ def _coat_facts(ground: _Ground, coat: SettledCoat, *, thorough: bool) -> CoatFa
     def lasting(pieces: Pieces, at_min: float) -> OpenTime:
         return ground.lasting.open_time(_rooms(ground.world, pieces), coat, at_min)
 
+    crew = settled.job.crew
     return CoatFacts(
-        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lasting, thorough
+        coat.id, coat.l_per_m2, crew.helper, settled.tools, lasting, thorough, crew.sprayers
     )
 
 

@@ -41,7 +41,7 @@ def edges_of(cut: Strips, order: Sequence[int], passes: Sequence[Pass]) -> tuple
     edges = []
     for border in cut.borders:
         first, then = sorted((position[border.far], position[border.near]))
-        points = _samples(border.line)
+        points = samples(border.line)
         edges.append(
             Edge(
                 first,
@@ -54,7 +54,8 @@ def edges_of(cut: Strips, order: Sequence[int], passes: Sequence[Pass]) -> tuple
     return tuple(edges)
 
 
-def _samples(line: BaseGeometry) -> npt.NDArray[np.object_]:
+def samples(line: BaseGeometry) -> npt.NDArray[np.object_]:
+    """Places along a line, a few centimetres apart."""
     dense = shapely.segmentize(line, _EDGE_STEP_M)
     return np.asarray(shapely.points(shapely.get_coordinates(dense)))
 

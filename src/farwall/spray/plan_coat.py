@@ -9,14 +9,15 @@ import numpy as np
 import shapely
 
 from farwall.errors import Unanswerable
-from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine, Walk
+from farwall.facts.plan import Field, OpenTime, PlanTools, StopLine
 from farwall.floor.geometry import Point
+from farwall.spray.crew import time_crew, walks_off, with_second
 from farwall.spray.dry import DryGround
 from farwall.spray.fields import COMFORT, Pieces
 from farwall.spray.order import Order, Step
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
-from farwall.spray.schedule import Day, Timed, route, time_sweep, timed_path
+from farwall.spray.schedule import Day, Timed
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.verdict import NARROWER, Case, CoatFacts, Judge
@@ -41,6 +42,8 @@ def plan_coat(
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit)
     day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
+    if coat.sprayers == 2:
+        day = with_second(day, world)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
@@ -91,13 +94,13 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
     which leave younger edges for more walking and overlap. Where none fits, the
     best at full width stands and the verdict says no.
     """
-    timed, after = time_sweep(case.sweep, case.day, flow, field_id=field_id)
+    timed, after = _timed(case, case.sweep, flow, lasting, field_id)
     best = case.sweep, timed, after
     if lasting.low <= 0 or timed.peak_age_min <= COMFORT * lasting.low:
         return best
     other = case.sweeper.shortest(case.coat.tools)
     if other is not case.sweep:
-        timed, after = time_sweep(other, case.day, flow, field_id=field_id)
+        timed, after = _timed(case, other, flow, lasting, field_id)
         if timed.peak_age_min < best[1].peak_age_min:
             best = other, timed, after
     if best[1].peak_age_min <= lasting.low:
@@ -111,7 +114,7 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
             sweep = case.sweeper.sweep(tools, thorough=True)
             more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
             thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
-            timed, after = time_sweep(sweep, case.day, thirst, field_id=field_id)
+            timed, after = _timed(case, sweep, thirst, lasting, field_id)
         except Unanswerable:
             continue
         if timed.peak_age_min <= lasting.low:
@@ -119,6 +122,13 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
         if share == 1.0 and timed.peak_age_min < best[1].peak_age_min:
             best = sweep, timed, after
     return best
+
+
+def _timed(
+    case: Case, sweep: Sweep, flow: Flow, lasting: OpenTime, field_id: str
+) -> tuple[Timed, Day]:
+    comfort = COMFORT * lasting.low
+    return time_crew(sweep, case.day, flow, field_id=field_id, comfort_min=comfort)
 
 
 def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
@@ -155,9 +165,7 @@ def base_point(world: World, seam: Seam) -> Point:
 
 
 def _last_walk_out(fields: Sequence[Field], day: Day, tools: PlanTools) -> tuple[Field, ...]:
-    """The fields with the sprayer's walk off the floor added to the last one."""
-    if np.hypot(day.at[0] - day.base[0], day.at[1] - day.base[1]) < 0.001:
-        return tuple(fields)
-    path = timed_path(route(day.free, day.at, day.base), day.minute, tools.walk_m_min)
-    last = replace(fields[-1], walks=(*fields[-1].walks, Walk("sprayer", path)))
+    """The fields with everybody's walk off the floor added to the last one."""
+    walks = walks_off(day, tools)
+    last = replace(fields[-1], walks=(*fields[-1].walks, *walks))
     return (*fields[:-1], last)

@@ -12,10 +12,11 @@ from shapely.geometry.base import BaseGeometry
 from farwall.errors import Unanswerable
 from farwall.facts.plan import OpenTime, PlanTools, Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor, SawCut
+from farwall.spray.crew import age_with
 from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow
-from farwall.spray.schedule import Day, Timed, time_sweep
+from farwall.spray.schedule import Day, Timed
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.world import World, build_world
@@ -38,6 +39,7 @@ class CoatFacts:
     open_time: Callable[[Pieces, float], OpenTime]
     thorough: bool = False
     """Seek younger edges also where plain bands hold."""
+    sprayers: int = 1
 
 
 @dataclass(frozen=True)
@@ -78,6 +80,10 @@ class Judge:
         trial = _Trial(self, case, lasting.low)
         if timed.peak_age_min > lasting.low:
             return _mend(trial)
+        if any(band.sprayer == 2 for band in timed.bands):
+            one = trial.age(case.coat.tools, helper=case.coat.helper, sprayers=1)
+            if not trial.works(one):
+                return "two", (Remedy("two", "Only with both sprayers at work.", one),)
         begins = timed.bands[0].start_min
         if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
             return "fits", ()  # filled before the first stroke no edge waits, whoever fills
@@ -92,7 +98,9 @@ def _mend(trial: _Trial) -> tuple[Verdict, tuple[Remedy, ...]]:
     offers: list[tuple[Verdict, Remedy]] = []
     if not trial.case.coat.helper:
         offers.append(("helper", trial.with_helper()))
-    offers += [("two", trial.with_two()), ("stop-line", trial.with_cut())]
+    if trial.case.coat.sprayers < 2:
+        offers.append(("two", trial.with_two()))
+    offers.append(("stop-line", trial.with_cut()))
     works = [(verdict, remedy) for verdict, remedy in offers if trial.works(remedy.peak_age_min)]
     rest = [(verdict, remedy) for verdict, remedy in offers if (verdict, remedy) not in works]
     remedies = tuple(remedy for _, remedy in (*works, *rest))
@@ -117,19 +125,21 @@ class _Trial:
         return self._widest("helper", words, self.case.coat.tools, helper=True)
 
     def with_two(self) -> Remedy:
-        """Two who spray each band from its ends to the middle, each with a tank."""
-        tools = self.case.coat.tools
-        pair = replace(tools, spray_m2_min=2 * tools.spray_m2_min, tank_l=2 * tools.tank_l)
+        """Two who spray each band that has room for both, each with a tank: their real layout."""
         words = "Two sprayers side by side on each band, each with a full tank"
-        return self._widest("two", words, pair, helper=self.case.coat.helper)
+        case = self.case
+        return self._widest("two", words, case.coat.tools, helper=case.coat.helper, sprayers=2)
 
-    def _widest(self, code: str, words: str, tools: PlanTools, *, helper: bool) -> Remedy:
+    def _widest(
+        self, code: str, words: str, tools: PlanTools, *, helper: bool, sprayers: int | None = None
+    ) -> Remedy:
         """The remedy with the widest bands that it works with, else with full ones."""
-        full = self.age(tools, helper=helper)
+        full = self.age(tools, helper=helper, sprayers=sprayers)
         if self.works(full):
             return Remedy(code, f"{words}.", full)
         for share in NARROWER:
-            age = self.age(replace(tools, band_m=tools.band_m * share), helper=helper)
+            narrower = replace(tools, band_m=tools.band_m * share)
+            age = self.age(narrower, helper=helper, sprayers=sprayers)
             if self.works(age):
                 narrow = f"{words}, and bands of {tools.band_m * share:.2f} m."
                 return Remedy(code, narrow, age)
@@ -147,8 +157,11 @@ class _Trial:
         )
         return Remedy("stop-line", words, self._oldest_of_parts(name, cut))
 
-    def age(self, tools: PlanTools, *, helper: bool) -> float | None:
-        """The oldest edge with these tools, with or without a helper; None if not doable."""
+    def age(self, tools: PlanTools, *, helper: bool, sprayers: int | None = None) -> float | None:
+        """The oldest edge with these tools and crew; None if not doable.
+
+        sprayers: how many of them, as many as the crew has when not told.
+        """
         case = self.case
         try:
             sweep = case.sweep
@@ -158,7 +171,7 @@ class _Trial:
                 sweep = case.sweeper.sweep(tools)
             need_l = sweep.wetted_m2 * case.coat.l_per_m2
             flow = Flow(case.coat.id, case.coat.l_per_m2, helper, tools, need_l)
-            return time_sweep(sweep, case.day, flow, field_id="trial")[0].peak_age_min
+            return age_with(sprayers or case.coat.sprayers, sweep, case.day, flow, case.world)
         except Unanswerable:
             return None
 
