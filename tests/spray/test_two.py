@@ -153,7 +153,7 @@ def test_only_two_can_do_a_hall_that_is_too_wide_for_one():
 
 def test_the_plan_says_where_one_rests():
     plan = plan_job(job(hall(8, 1.2), crew=TWO))
-    assert any("rests or fills tanks in one.1" in warning for warning in plan.warnings)
+    assert any("rests or fills tanks in 1 of 1 fields" in warning for warning in plan.warnings)
 
 
 def test_a_half_is_the_floor_of_the_band_and_its_ends_are_apart():

@@ -158,15 +158,14 @@ def _resting(job: Job, fields: Sequence[Field]) -> list[str]:
     """Where two are on the crew and one of them has nothing to spray."""
     if job.crew.sprayers < 2:
         return []
-    alone = [f.id for f in fields if all(band.sprayer == 1 for band in f.bands)]
+    alone = sum(all(band.sprayer == 1 for band in field.bands) for field in fields)
     if not alone:
         return []
-    return [
-        (
-            f"One sprays and the other rests or fills tanks in {', '.join(alone)}: two have no room "
-            "there, or the edge would be no younger."
-        )
-    ]
+    words = (
+        f"One sprays and the other rests or fills tanks in {alone} of {len(fields)} fields: two "
+        "have no room there, or are no quicker and leave no younger edge."
+    )
+    return [words]
 
 
 def _litres(field: Field) -> float:

@@ -171,7 +171,8 @@ def _band_row(band: Band, units: Units, clock: WallClock) -> list[str]:
     gallons = volume(band.litres, "us", both=False).removesuffix(" gal")
     litres = volume(band.litres, "metric", both=False).removesuffix(" L")
     first, second = (gallons, litres) if units == "us" else (litres, gallons)
-    return [str(band.order), clock.bare(band.start_min), first, second]
+    number = f"{band.order} II" if band.sprayer == 2 else str(band.order)
+    return [number, clock.bare(band.start_min), first, second]
 
 
 def _why(field: Field, units: Units) -> list[str]:

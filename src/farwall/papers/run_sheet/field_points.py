@@ -10,12 +10,21 @@ from farwall.papers.wall_clock import Units, WallClock
 from farwall.papers.words import volume
 
 _IN_ROOM_M, _NEAR_DOOR_M = 0.2, 3.0
+_TOGETHER = (
+    "Striped bands, II beside the number, are for the second sprayer. Bands with the same time are "
+    "begun together; stay 1 m (3 ft) apart, and go out by the same dry way."
+)
+_ONE_RESTS = "One sprays this field; the second sprayer rests or fills tanks outside."
 
 
 def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
     """Refills, the spare tank, where to stop: in the order in which they are wanted."""
     refills = sorted(field.refills, key=lambda refill: refill.at_min)
     points = [_refill_words(plan, field, refill, units, clock) for refill in refills]
+    if any(band.sprayer == 2 for band in field.bands):
+        points.insert(0, _TOGETHER)
+    elif plan.inputs.crew.sprayers == 2:
+        points.insert(0, _ONE_RESTS)
     if any(refill.by == "helper" for refill in refills):
         points.append("The helper waits with the full spare tank on dry floor at the way out.")
     if not refills:
@@ -29,11 +38,14 @@ def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> li
 
 def _refill_words(plan: Plan, field: Field, refill: Refill, units: Units, clock: WallClock) -> str:
     done = [band.order for band in field.bands if band.end_min <= refill.at_min + 0.01]
+    second = refill.by.endswith("sprayer 2")
     who = (
         "the helper brings it"
-        if refill.by == "helper"
+        if refill.by.startswith("helper")
         else f"fetch it {_where(plan, field, refill)}"
     )
+    if second:
+        who = f"second sprayer, {who}"
     more = f"{refill.minutes:.1f} min, {volume(refill.litres, units)} more"
     if not done:
         return f"Begin with a full tank, {clock.time(refill.at_min)}: {who}, {more}."
