@@ -1,4 +1,4 @@
-"""A plan for two, spoilt in ways that only two can spoil it, is refused by the code that names it."""
+"""A plan for two, spoilt as only two can spoil it, is refused by the code that names it."""
 
 from __future__ import annotations
 

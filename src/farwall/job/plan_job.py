@@ -6,7 +6,7 @@ facts → pieces and seams → fields → order → sweeps on the clock → mix 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
@@ -36,6 +36,7 @@ from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
 from farwall.spray.order import Order, order_fields
+from farwall.spray.plain_bands import wish_for
 from farwall.spray.plan_coat import plan_coat
 from farwall.spray.verdict import CoatFacts, Judge
 from farwall.spray.world import World, build_world
@@ -96,6 +97,7 @@ def plan_job(
             *mixed.warnings,
             *_warnings(job, weather, ground.world),
             *_resting(job, fields),
+            *_unheld(job, fields),
         ),
     )
 
@@ -168,6 +170,25 @@ def _resting(job: Job, fields: Sequence[Field]) -> list[str]:
     return [words]
 
 
+def _unheld(job: Job, fields: Sequence[Field]) -> Iterator[str]:
+    """Wishes for plain bands that a field cannot have, and those that name no field or room."""
+    wishes = job.wishes
+    for field in fields:
+        wish = wish_for(wishes.bands, wishes.bands_in, field.id, field.rooms)
+        if wish == "best" or any(one.name == "plain" and one.chosen for one in field.choices):
+            continue
+        plain = [one for one in field.choices if one.name == "plain"]
+        why = (
+            f"their edge would be {-plain[0].margin_min:.1f} min too old"
+            if plain
+            else "nobody can walk them there"
+        )
+        yield f"Field {field.id} keeps the best bands, though plain ones are wished for: {why}."
+    known = {field.id for field in fields} | {room for field in fields for room in field.rooms}
+    for name in sorted(set(wishes.bands_in) - known):
+        yield f"wishes.bands_in names {name!r}, which is no field and no room of this plan."
+
+
 def _litres(field: Field) -> float:
     return sum(band.litres for band in field.bands)
 
@@ -215,9 +236,16 @@ def _coat_facts(ground: _Ground, coat: SettledCoat, *, thorough: bool) -> CoatFa
     def lasting(pieces: Pieces, at_min: float) -> OpenTime:
         return ground.lasting.open_time(_rooms(ground.world, pieces), coat, at_min)
 
-    crew = settled.job.crew
+    crew, wishes = settled.job.crew, settled.job.wishes
     return CoatFacts(
-        coat.id, coat.l_per_m2, crew.helper, settled.tools, lasting, thorough, crew.sprayers
+        coat.id,
+        coat.l_per_m2,
+        crew.helper,
+        settled.tools,
+        lasting,
+        thorough,
+        crew.sprayers,
+        partial(wish_for, wishes.bands, wishes.bands_in),
     )
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import partial
 
 import numpy as np
 import shapely
@@ -15,6 +16,7 @@ from farwall.spray.crew import time_crew, walks_off, with_second
 from farwall.spray.dry import DryGround
 from farwall.spray.fields import COMFORT, Pieces
 from farwall.spray.order import Order, Step
+from farwall.spray.plain_bands import chosen
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day, Timed
@@ -53,9 +55,17 @@ def plan_coat(
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead, later)
         field_id = f"{coat.id}.{index + 1}"
         lasting = coat.open_time(step.pieces, day.minute)
-        sweep, timed, after = _fitting(
-            Case(world, step, sweeper, planned, coat, day), flow, lasting, field_id
+        case = Case(world, step, sweeper, planned, coat, day)
+        settled = chosen(
+            _fitting(case, flow, lasting, field_id),
+            sweeper,
+            coat.tools,
+            partial(_timed, case, flow, lasting, field_id),
+            lasting=lasting,
+            begun_min=day.minute,
+            wish=coat.wish(field_id, _rooms(world, step.pieces)),
         )
+        sweep, timed, after = settled.way
         verdict, remedies = judge.verdict(
             Case(world, step, sweeper, sweep, coat, day), timed, lasting
         )
@@ -80,6 +90,7 @@ def plan_coat(
                 refills=timed.refills,
                 walks=timed.walks,
                 stop_lines=stop_lines(world, step.pieces, owner),
+                choices=settled.choices,
             )
         )
         day = after
@@ -94,13 +105,13 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
     which leave younger edges for more walking and overlap. Where none fits, the
     best at full width stands and the verdict says no.
     """
-    timed, after = _timed(case, case.sweep, flow, lasting, field_id)
+    timed, after = _timed(case, flow, lasting, field_id, case.sweep)
     best = case.sweep, timed, after
     if lasting.low <= 0 or timed.peak_age_min <= COMFORT * lasting.low:
         return best
     other = case.sweeper.shortest(case.coat.tools)
     if other is not case.sweep:
-        timed, after = _timed(case, other, flow, lasting, field_id)
+        timed, after = _timed(case, flow, lasting, field_id, other)
         if timed.peak_age_min < best[1].peak_age_min:
             best = other, timed, after
     if best[1].peak_age_min <= lasting.low:
@@ -114,7 +125,7 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
             sweep = case.sweeper.sweep(tools, thorough=True)
             more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
             thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
-            timed, after = _timed(case, sweep, thirst, lasting, field_id)
+            timed, after = _timed(case, thirst, lasting, field_id, sweep)
         except Unanswerable:
             continue
         if timed.peak_age_min <= lasting.low:
@@ -125,7 +136,7 @@ def _fitting(case: Case, flow: Flow, lasting: OpenTime, field_id: str) -> tuple[
 
 
 def _timed(
-    case: Case, sweep: Sweep, flow: Flow, lasting: OpenTime, field_id: str
+    case: Case, flow: Flow, lasting: OpenTime, field_id: str, sweep: Sweep
 ) -> tuple[Timed, Day]:
     comfort = COMFORT * lasting.low
     return time_crew(sweep, case.day, flow, field_id=field_id, comfort_min=comfort)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cached_property
@@ -144,6 +144,16 @@ class Sweeper:
                 laid = self._lay(self._shortest, self._cut_for(tools), tools)
                 found.append(_walked(laid, tools))
         return min(found, key=lambda one: one[1])[0]
+
+    def along(self, tools: PlanTools, pick: Callable[[Sequence[Front]], list[Front]]) -> Sweep:
+        """Of the two shortest plain fronts that are picked the first that a body can walk.
+
+        Raises `Unanswerable` when none is picked or a body can walk neither.
+        """
+        cut = self._cut_for(tools)
+        picked = sorted(pick(self._plain), key=lambda front: (front.equivalent_m, front.name))
+        ways = (self._lay(front, cut, tools) for front in picked[:_WALKED])
+        return self._first_walked(ways, tools)[0]
 
     def _found(self, tools: PlanTools, *, thorough: bool) -> tuple[Sweep, Age]:
         key = (tools, thorough)

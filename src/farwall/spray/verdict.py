@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -10,6 +10,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.errors import Unanswerable
+from farwall.facts.job import ChoiceName
 from farwall.facts.plan import OpenTime, PlanTools, Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor, SawCut
 from farwall.spray.crew import age_with
@@ -40,6 +41,8 @@ class CoatFacts:
     thorough: bool = False
     """Seek younger edges also where plain bands hold."""
     sprayers: int = 1
+    wish: Callable[[str, Sequence[str]], ChoiceName] = lambda _field, _rooms: "best"
+    """Which bands are wished for in a field, by its id and its rooms."""
 
 
 @dataclass(frozen=True)

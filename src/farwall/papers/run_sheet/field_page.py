@@ -12,6 +12,7 @@ from farwall.papers.grounds import rank_words
 from farwall.papers.lettering import PAPER_LETTERING, clipped
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.buying import Buying
+from farwall.papers.run_sheet.choice_words import choice_line
 from farwall.papers.run_sheet.field_layout import FieldWords, field_layout
 from farwall.papers.run_sheet.field_points import field_points
 from farwall.papers.run_sheet.margins import PaperSize
@@ -189,7 +190,7 @@ def _why(field: Field, units: Units) -> list[str]:
         f"no sweep of this floor, walks and refills left out, brings it under "
         f"{length(field.bound_m, units)}. On site the minutes count."
     )
-    return [edge, swept]
+    return [edge, *choice_line(field, units), swept]
 
 
 def _way_words(plan: Plan, field: Field) -> str:
