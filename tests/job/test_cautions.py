@@ -7,8 +7,16 @@ from tests.shapes import PLAIN_ROOM
 from tests.spray.hand_floors import job
 
 from farwall.facts.defaults import settle
-from farwall.facts.job import Coat, Stain
-from farwall.job.cautions import ADDED_ACID, ALWAYS, CHROMATE, UNKNOWN_SHEET, cautions_for
+from farwall.facts.job import Coat, Stain, Tools
+from farwall.job.cautions import (
+    ADDED_ACID,
+    ALWAYS,
+    CHROMATE,
+    NO_SPARE,
+    SPARE,
+    UNKNOWN_SHEET,
+    cautions_for,
+)
 from farwall.job.plan_job import plan_job
 
 
@@ -24,7 +32,13 @@ READ = Stain("sand", hcl_percent_high=10.0, chromate=False)
 
 
 def test_the_standing_cautions_come_first_and_always():
-    assert told(READ) == ALWAYS
+    assert told(READ) == (*ALWAYS, SPARE)
+
+
+def test_what_a_failing_sprayer_asks_for_depends_on_whether_there_is_a_spare():
+    settled = settle(job(PLAIN_ROOM, stains=(READ,), tools=Tools(spare_sprayer=False)))
+    assert NO_SPARE in cautions_for(settled)
+    assert SPARE not in cautions_for(settled)
 
 
 @pytest.mark.parametrize(

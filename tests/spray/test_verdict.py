@@ -157,7 +157,7 @@ def test_that_stop_line_made_for_real_lets_both_halves_fit():
 
 
 def test_remedies_that_work_come_first():
-    field = first_field(TWO_ARMS, samples=timed_at(3))
+    field = first_field(TWO_ARMS, samples=timed_at(4))
     works = [one.works is True for one in field.remedies]
     assert works == sorted(works, reverse=True)
     assert works[0]

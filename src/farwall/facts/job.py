@@ -131,15 +131,24 @@ class Prices:
     containers: tuple[Container, ...] = ()
 
 
+ChoiceName = Literal["best", "plain"]
+"""Bands of a field: the best that were found, or plain straight ones across the short side."""
+
+
 @dataclass(frozen=True)
 class Wishes:
-    """What the user asks for: certainty of not running dry, order, notes for the sheet."""
+    """What the user asks for: certainty of not running dry, order, bands, notes for the sheet.
+
+    `bands` is for all fields, `bands_in` for single ones, by field id or room id.
+    """
 
     certainty_percent: Annotated[float, Ge(50), Le(99.99)] | None = None
     spread_percent: Annotated[float, Ge(1), Le(100)] | None = None
     order: tuple[str, ...] = ()
     units: Literal["us", "metric"] = "us"
     notes: str = ""
+    bands: ChoiceName = "best"
+    bands_in: dict[str, ChoiceName] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from farwall.facts.job import Coat, Crew
+from farwall.facts.job import ChoiceName, Coat, Crew
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
 
@@ -175,6 +175,23 @@ class Remedy:
 
 
 @dataclass(frozen=True)
+class Choice:
+    """Bands that a field could have: the best, or plain straight ones across its short side.
+
+    `margin_min` is what is left of the open time's low end, `minutes` how long the field takes
+    with its walks and refills, `bands` how many there are.
+    """
+
+    name: ChoiceName
+    peak_age_min: float
+    margin_min: float
+    minutes: float
+    litres: float
+    bands: int
+    chosen: bool
+
+
+@dataclass(frozen=True)
 class Field:
     """Floor sprayed in one go, between stop lines, in one coat."""
 
@@ -199,6 +216,7 @@ class Field:
     band_m: float | None = None
     open_times: tuple[RoomOpenTime, ...] = ()
     tightest: Tightest | None = None
+    choices: tuple[Choice, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -40,10 +40,19 @@ ADDED_ACID = (
     "fumes rise."
 )
 
+SPARE = (
+    "Both sprayers are full before the first stroke of a coat. Should one fail inside a field, go "
+    "on with the other from the same place at once: an edge that waits is lost."
+)
+NO_SPARE = (
+    "There is no spare sprayer: one that fails inside a field costs its live edge. Keep a second "
+    "one full at the way out."
+)
+
 
 def cautions_for(settled: SettledJob) -> tuple[str, ...]:
     """Every caution for this job, the standing ones first."""
-    found = list(ALWAYS)
+    found = [*ALWAYS, SPARE if settled.job.tools.spare_sprayer else NO_SPARE]
     unread = [
         stain.name or stain.id
         for stain in settled.stains

@@ -6,7 +6,7 @@ facts → pieces and seams → fields → order → sweeps on the clock → mix 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
@@ -46,6 +46,7 @@ from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import COMFORT, Budget, Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.lives import Lives
 from farwall.spray.order import BudgetAt, Order, Step, order_fields
+from farwall.spray.plain_bands import wish_for
 from farwall.spray.plan_coat import LaidField, plan_coat
 from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
 from farwall.spray.world import World, build_world
@@ -138,7 +139,13 @@ def planned(
         cautions=cautions_for(settled),
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
-        warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
+        warnings=(
+            *settled.warnings,
+            *mixed.warnings,
+            *_warnings(job, weather, ground.world),
+            *_resting(job, fields),
+            *_unheld(job, fields),
+        ),
         chances=_chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
@@ -237,14 +244,42 @@ def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str,
         "wall, or it ends in a doorway."
         for cut in world.unused_cuts
     )
-    if job.crew.sprayers > 1:
-        found.append(
-            "Two sprayers are on the crew; this plan lays out the work of one. Where a field needs "
-            "two, it says so: both then work side by side on the same band."
-        )
     if not job.crew.second_adult and not job.crew.helper:
         found.append("Nobody works alone: a second adult has to be within call.")
     return tuple(found)
+
+
+def _resting(job: Job, fields: Sequence[Field]) -> list[str]:
+    """Where two are on the crew and one of them has nothing to spray."""
+    if job.crew.sprayers < 2:
+        return []
+    alone = sum(all(band.sprayer == 1 for band in field.bands) for field in fields)
+    if not alone:
+        return []
+    words = (
+        f"One sprays and the other rests or fills tanks in {alone} of {len(fields)} fields: two "
+        "have no room there, or are no quicker and leave no younger edge."
+    )
+    return [words]
+
+
+def _unheld(job: Job, fields: Sequence[Field]) -> Iterator[str]:
+    """Wishes for plain bands that a field cannot have, and those that name no field or room."""
+    wishes = job.wishes
+    for field in fields:
+        wish = wish_for(wishes.bands, wishes.bands_in, field.id, field.rooms)
+        if wish == "best" or any(one.name == "plain" and one.chosen for one in field.choices):
+            continue
+        plain = [one for one in field.choices if one.name == "plain"]
+        why = (
+            f"their edge would be {-plain[0].margin_min:.1f} min too old"
+            if plain
+            else "nobody can walk them there"
+        )
+        yield f"Field {field.id} keeps the best bands, though plain ones are wished for: {why}."
+    known = {field.id for field in fields} | {room for field in fields for room in field.rooms}
+    for name in sorted(set(wishes.bands_in) - known):
+        yield f"wishes.bands_in names {name!r}, which is no field and no room of this plan."
 
 
 def _litres(field: Field) -> float:
@@ -281,8 +316,13 @@ def _coats(
     return tuple(fields), tuple(clocks)
 
 
-def _chances(ground: JobGround, laid: Sequence[LaidField], seed: int) -> Chances:
-    """The day drawn many times, by a generator made from `seed`."""
+def _chances(ground: JobGround, laid: Sequence[LaidField], seed: int) -> Chances | None:
+    """The day drawn many times, by a generator made from `seed`; None where two spray.
+
+    A drawn day replays one band after the other, and two sprayers do theirs at once.
+    """
+    if any(band.sprayer == 2 for one in laid for band in one.field.bands):
+        return None
     coats = {coat.id: coat for coat in ground.settled.coats}
 
     def life_of(coat: str, entry: RoomOpenTime) -> Span:
@@ -346,8 +386,16 @@ def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> Coat
         floors = floors_of(pieces)
         return Lives(ground.lasting.open_times(tuple(floors), coat, from_min, to_min), floors)
 
+    crew, wishes = settled.job.crew, settled.job.wishes
     return CoatFacts(
-        coat.id, coat.l_per_m2, settled.job.crew.helper, settled.tools, lives, thorough
+        coat.id,
+        coat.l_per_m2,
+        crew.helper,
+        settled.tools,
+        lives,
+        thorough,
+        crew.sprayers,
+        partial(wish_for, wishes.bands, wishes.bands_in),
     )
 
 

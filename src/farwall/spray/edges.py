@@ -41,7 +41,7 @@ def edges_of(cut: Strips, order: Sequence[int], passes: Sequence[Pass]) -> tuple
     edges = []
     for border in cut.borders:
         first, then = sorted((position[border.far], position[border.near]))
-        points = _samples(border.line)
+        points = samples(border.line)
         edges.append(
             Edge(
                 first,
@@ -54,7 +54,8 @@ def edges_of(cut: Strips, order: Sequence[int], passes: Sequence[Pass]) -> tuple
     return tuple(edges)
 
 
-def _samples(line: BaseGeometry) -> npt.NDArray[np.object_]:
+def samples(line: BaseGeometry) -> npt.NDArray[np.object_]:
+    """Places along a line, a few centimetres apart."""
     dense = shapely.segmentize(line, _EDGE_STEP_M)
     return np.asarray(shapely.points(shapely.get_coordinates(dense)))
 
@@ -206,6 +207,17 @@ class EdgeTable:
         """
         ages = self._ages(times, turned)
         return max(0.0, float(ages.max())) if len(ages) else 0.0
+
+    def ages_by_pair(
+        self, times: Sequence[tuple[float, float]]
+    ) -> Iterator[tuple[int, int, float]]:
+        """Each two passes that meet, the first before the second, and their greatest age. [min]"""
+        pairs: dict[tuple[int, int], float] = {}
+        ages = self._ages(times, None).tolist()
+        for first, then, age in zip(self._first.tolist(), self._then.tolist(), ages, strict=True):
+            pairs[first, then] = max(pairs.get((first, then), age), age)
+        for (first, then), age in sorted(pairs.items()):
+            yield first, then, age
 
     def _ages(
         self, times: Sequence[tuple[float, float]], turned: Sequence[bool] | None

@@ -4,24 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 
 import numpy as np
 import shapely
 
-from farwall.errors import Unanswerable
-from farwall.facts.plan import Field, PlanTools, StopLine, Walk
+from farwall.facts.plan import Field, PlanTools, StopLine
 from farwall.floor.geometry import Point
+from farwall.spray.crew import walks_off, with_second
 from farwall.spray.dry import DryGround
 from farwall.spray.edges import Moments
-from farwall.spray.fields import COMFORT, Pieces
-from farwall.spray.lives import Held, Lives
+from farwall.spray.fields import Pieces
+from farwall.spray.fitting import Fitted, fitting, on_the_clock
+from farwall.spray.lives import Lives
 from farwall.spray.order import Order, Step
+from farwall.spray.plain_bands import chosen
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
-from farwall.spray.schedule import Day, Timed, route, time_sweep, timed_path
+from farwall.spray.schedule import Day
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
-from farwall.spray.verdict import NARROWER, Case, CoatFacts, Judge
+from farwall.spray.verdict import Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 
 _BASE_OUT_M = 1.3
@@ -52,20 +55,31 @@ def plan_coat(
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit)
     day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
+    if coat.sprayers == 2:
+        day = with_second(day, world)
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields: list[Field] = []
     kept: list[tuple[tuple[Moments, ...], Lives]] = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
         ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
-        flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
+        later = tuple(sweeps[index + 1 :])
+        flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead, later)
         field_id = f"{coat.id}.{index + 1}"
         case = Case(world, step, sweeper, planned, coat, day)
-        fitted = fitting(case, flow, field_id)
+        settled = chosen(
+            fitting(case, flow, field_id),
+            sweeper,
+            coat.tools,
+            partial(_swept, case, flow, field_id),
+            begun_min=day.minute,
+            wish=coat.wish(field_id, _rooms(world, step.pieces)),
+        )
+        fitted = settled.way
         sweep, timed, held, after = fitted.sweep, fitted.timed, fitted.held, fitted.after
         verdict, remedies = judge.verdict(replace(case, sweep=sweep), timed, held)
         lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
-        kept.append((sweep.moments, lives))
+        kept.append((timed.moments, lives))
         fields.append(
             Field(
                 id=field_id,
@@ -89,63 +103,12 @@ def plan_coat(
                 refills=timed.refills,
                 walks=timed.walks,
                 stop_lines=stop_lines(world, step.pieces, owner),
+                choices=settled.choices,
             )
         )
         day = after
     whole = _last_walk_out(fields, day, coat.tools)
     return tuple(LaidField(field, *own) for field, own in zip(whole, kept, strict=True))
-
-
-@dataclass(frozen=True)
-class Fitted:
-    """A field on the clock, its edges held to their open times, and the day after it."""
-
-    sweep: Sweep
-    timed: Timed
-    held: Held
-    after: Day
-
-
-def _on_the_clock(case: Case, sweep: Sweep, flow: Flow, field_id: str) -> Fitted:
-    timed, after = time_sweep(sweep, case.day, flow, field_id=field_id)
-    return Fitted(sweep, timed, case.held(sweep, timed), after)
-
-
-def fitting(case: Case, flow: Flow, field_id: str) -> Fitted:
-    """The field on the clock, its bands as wide as they can be without losing an edge.
-
-    Where the plainest sweep leaves little margin, the plain one with the shortest
-    front is tried; where that loses an edge, better ones are sought, then narrower bands,
-    which leave younger edges for more walking and overlap. Where none fits, the
-    best at full width stands and the verdict says no.
-    """
-    best = _on_the_clock(case, case.sweep, flow, field_id)
-    lives = case.coat.lives(case.step.pieces, case.day.minute, best.timed.bands[-1].end_min)
-    if lives.longest_min <= 0 or best.held.share <= COMFORT:
-        return best
-    other = case.sweeper.shortest(case.coat.tools)
-    if other is not case.sweep:
-        found = _on_the_clock(case, other, flow, field_id)
-        best = max(best, found, key=lambda one: one.held.spare_min)
-    if best.held.spare_min >= 0:
-        return best
-    for share in (1.0, *NARROWER):
-        tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
-        try:
-            laid = case.sweeper.laid(tools, thorough=True)
-            if laid.longest_wait_min > _HOPE * lives.longest_min:
-                continue
-            sweep = case.sweeper.sweep(tools, thorough=True)
-            more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
-            thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
-            found = _on_the_clock(case, sweep, thirst, field_id)
-        except Unanswerable:
-            continue
-        if found.held.spare_min >= 0:
-            return found
-        if share == 1.0:
-            best = max(best, found, key=lambda one: one.held.spare_min)
-    return best
 
 
 def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
@@ -181,10 +144,12 @@ def base_point(world: World, seam: Seam) -> Point:
     return (round(place[0], 4), round(place[1], 4))
 
 
+def _swept(case: Case, flow: Flow, field_id: str, sweep: Sweep) -> Fitted:
+    return on_the_clock(case, sweep, flow, field_id)
+
+
 def _last_walk_out(fields: Sequence[Field], day: Day, tools: PlanTools) -> tuple[Field, ...]:
-    """The fields with the sprayer's walk off the floor added to the last one."""
-    if np.hypot(day.at[0] - day.base[0], day.at[1] - day.base[1]) < 0.001:
-        return tuple(fields)
-    path = timed_path(route(day.free, day.at, day.base), day.minute, tools.walk_m_min)
-    last = replace(fields[-1], walks=(*fields[-1].walks, Walk("sprayer", path)))
+    """The fields with everybody's walk off the floor added to the last one."""
+    walks = walks_off(day, tools)
+    last = replace(fields[-1], walks=(*fields[-1].walks, *walks))
     return (*fields[:-1], last)

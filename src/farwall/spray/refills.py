@@ -1,10 +1,14 @@
-"""When to fill the tank: as seldom as can be, and where it ages the live edges least."""
+"""When to fill the tank: where it ages the live edges least, and as seldom as can be.
+
+Looked at are this field and those that come after it in the coat: a part-used
+tank is changed at a stop line when that saves a filling inside a later field.
+The search itself is `tank_run`; it is exact for the pauses told here, which are
+guesses: walks out and in are told by how many bands are left.
+"""
 
 from __future__ import annotations
 
-import itertools
-import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from farwall.errors import Unanswerable
@@ -12,14 +16,13 @@ from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
 from farwall.spray.routes import gap_m
 from farwall.spray.sweep import Sweep
+from farwall.spray.tank_run import TankRun, best_stops
 
 TANK_RESERVE = 0.15
 """Share of a tank that the plan keeps unspent: a slab may drink more. Rank: guess."""
-_FEW = 2000
-_SHIFTS = (-2, -1, 1, 2)
 _HAIR_L = 1e-9
-
-Stops = tuple[int, ...]
+LOOK_AHEAD = 6
+"""So many later fields are looked at: a tank seldom lasts for more. Rank: guess."""
 
 
 @dataclass(frozen=True)
@@ -32,113 +35,90 @@ class Flow:
     tools: PlanTools
     still_to_spray_l: float
     """What this field and all later ones of the coat are likely to need."""
+    ahead: tuple[Sweep, ...] = ()
+    """The sweeps that come after this field in the coat, in order."""
 
+    @property
+    def filled_l(self) -> float:
+        """What a full tank gives before its reserve. [L]"""
+        return self.tools.tank_l * (1 - TANK_RESERVE)
 
-@dataclass(frozen=True)
-class _Tank:
-    """What each pass takes, and what the tank gives before its reserve: now, and when filled."""
-
-    need_l: tuple[float, ...]
-    have_l: float
-    filled_l: float
-
-    def lasts(self, stops: Sequence[int]) -> bool:
-        """Whether no stretch between fillings takes more than the tank gives."""
-        cuts = [0, *stops, len(self.need_l)]
-        gives = [self.have_l, *([self.filled_l] * len(stops))]
-        return all(
-            sum(self.need_l[a:b]) <= tank + _HAIR_L
-            for (a, b), tank in zip(itertools.pairwise(cuts), gives, strict=True)
-        )
-
-    def latest(self) -> Stops | None:
-        """The fewest fillings, each as late as can be; None when the first pass cannot be done."""
-        left, stops = self.have_l, []
-        for index, need in enumerate(self.need_l):
-            if need > left + _HAIR_L:
-                if index == 0:
-                    return None
-                stops.append(index)
-                left = self.filled_l
-            left -= need
-        return tuple(stops)
+    @property
+    def swaps(self) -> bool:
+        """Whether the helper brings a full tank: never where that takes longer than filling."""
+        return self.helper and self.tools.swap_min <= self.tools.refill_min
 
 
 def refill_stops(sweep: Sweep, tank_l: float, flow: Flow) -> frozenset[int]:
     """Before which passes the tank, holding `tank_l` now, is filled.
 
-    A filling before the first pass costs no live edge. The fewest fillings
-    inside the field; among those, all are tried when they are few, else the
-    latest ones are shifted as long as that keeps the edges younger. Raises
-    `Unanswerable` when one band alone needs more than a tank.
+    The oldest edge of this field and of each that `flow` sees ahead is as young as any
+    choice makes it, to 0.01 min; then fillings are fewest over all of them, then walking.
+    A filling before a first pass costs no live edge. Raises `Unanswerable` when one band
+    alone needs more than a tank.
     """
-    need = tuple(each.wetted_m2 * flow.l_per_m2 for each in sweep.passes)
-    filled = flow.tools.tank_l * (1 - TANK_RESERVE)
-    if max(need) > filled + _HAIR_L:
+    run = tank_run(sweep, flow)
+    if max(run.need_l) > flow.filled_l + _HAIR_L:
         raise Unanswerable(
-            f"One band takes {max(need):.1f} L and a tank gives {filled:.1f} L before its reserve.",
+            f"One band takes {max(run.need_l):.1f} L and a tank gives {flow.filled_l:.1f} L "
+            "before its reserve.",
             remedies=["Narrower bands, or a larger tank."],
         )
     now = tank_l - TANK_RESERVE * flow.tools.tank_l
-    if sum(need) <= now + _HAIR_L:
-        return frozenset()
-    options = []
-    for begin in (True, False):
-        tank = _Tank(need, filled if begin else now, filled)
-        latest = tank.latest()
-        if latest is not None:
-            age, stops = _best(sweep, tank, latest, flow)
-            options.append((age, len(stops) + begin, (0, *stops) if begin else stops))
-    return frozenset(min(options)[2])
+    runs = [run]
+    for later in flow.ahead[:LOOK_AHEAD]:
+        next_run = tank_run(later, flow)
+        if max(next_run.need_l) > flow.filled_l + _HAIR_L:
+            break
+        runs.append(next_run)
+    found = best_stops(runs, filled_l=flow.filled_l, now_l=now)
+    assert found is not None  # every pass of every run fits a tank
+    return frozenset(found[0])
 
 
-def _best(sweep: Sweep, tank: _Tank, latest: Stops, flow: Flow) -> tuple[float, Stops]:
-    """The oldest edge and the places of as many fillings as `latest` has."""
-
-    def aged(stops: Stops) -> tuple[float, Stops]:
-        return round(age_with_min(sweep, stops, flow), 2), stops
-
-    inner = range(1, len(tank.need_l))
-    if math.comb(len(inner), len(latest)) <= _FEW:
-        return min(
-            aged(stops) for stops in itertools.combinations(inner, len(latest)) if tank.lasts(stops)
-        )
-    best = aged(latest)
-    while True:
-        better = min(map(aged, _shifted(best[1], tank)), default=best)
-        if better >= best:
-            return best
-        best = better
-
-
-def _shifted(stops: Stops, tank: _Tank) -> Iterator[Stops]:
-    for index, shift in itertools.product(range(len(stops)), _SHIFTS):
-        moved = (*stops[:index], stops[index] + shift, *stops[index + 1 :])
-        rising = all(a < b for a, b in itertools.pairwise((0, *moved, len(tank.need_l))))
-        if rising and tank.lasts(moved):
-            yield moved
+def tank_run(sweep: Sweep, flow: Flow) -> TankRun:
+    """The sweep as a tank sees it."""
+    times = _times_without_fillings(sweep, flow.tools)
+    count = len(sweep.passes)
+    return TankRun(
+        tuple(each.wetted_m2 * flow.l_per_m2 for each in sweep.passes),
+        (0.0, *(_pause_min(sweep, index, flow) for index in range(1, count))),
+        tuple(0.0 if flow.swaps else 2 * _way_out_m(sweep, index) for index in range(count)),
+        tuple(sweep.table.ages_by_pair(times)),
+    )
 
 
 def age_with_min(sweep: Sweep, stops: Iterable[int], flow: Flow) -> float:
     """The oldest edge when fillings fall before these passes, walks out and in guessed. [min]"""
     places = set(stops)
-    now = 0.0
-    times = []
-    last: Point | None = None
-    for index, each in enumerate(sweep.passes):
-        if last is not None:
-            now += gap_m(last, each.path[0]) / flow.tools.walk_m_min
+    times, paused = [], 0.0
+    for index, (start, minutes) in enumerate(_times_without_fillings(sweep, flow.tools)):
         if index in places:
-            now += _pause_min(sweep, index, flow)
-        minutes = each.minutes(flow.tools)
-        times.append((now, minutes))
-        now += minutes
-        last = each.path[-1]
+            paused += _pause_min(sweep, index, flow)
+        times.append((start + paused, minutes))
     return sweep.table.peak_age_min(times)
 
 
+def _times_without_fillings(sweep: Sweep, tools: PlanTools) -> list[tuple[float, float]]:
+    """Start and duration of each pass, walks between them counted, straight. [min]"""
+    now = 0.0
+    times = []
+    last: Point | None = None
+    for each in sweep.passes:
+        if last is not None:
+            now += gap_m(last, each.path[0]) / tools.walk_m_min
+        minutes = each.minutes(tools)
+        times.append((now, minutes))
+        now += minutes
+        last = each.path[-1]
+    return times
+
+
 def _pause_min(sweep: Sweep, index: int, flow: Flow) -> float:
-    if flow.helper:
+    if flow.swaps:
         return flow.tools.swap_min
-    way_out_m = sweep.depth_m * (len(sweep.passes) - index)
-    return flow.tools.refill_min + 2 * way_out_m / flow.tools.walk_m_min
+    return flow.tools.refill_min + 2 * _way_out_m(sweep, index) / flow.tools.walk_m_min
+
+
+def _way_out_m(sweep: Sweep, index: int) -> float:
+    return sweep.depth_m * (len(sweep.passes) - index)

@@ -13,19 +13,28 @@ from dataclasses import dataclass, replace
 import numpy as np
 import shapely
 import shapely.ops
-from shapely.geometry.base import BaseGeometry
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import Band, Refill, TimedPoint, Walk
-from farwall.floor.geometry import Point, polygon_geometry, polygons_of
+from farwall.floor.geometry import Point, polygon_geometry
 from farwall.spray.dry import DryGround
-from farwall.spray.edges import ages_by_pass_min
+from farwall.spray.edges import Moments, ages_by_pass_min
 from farwall.spray.passes import Pass
 from farwall.spray.refills import TANK_RESERVE, Flow, refill_stops
 from farwall.spray.routes import gap_m, length_m, nearest_on, part_with
 from farwall.spray.sweep import Sweep
+from farwall.spray.whole import one_polygon
 
 _HELPER_STANDS_OFF_M = 0.7
+
+
+@dataclass(frozen=True)
+class Second:
+    """The second sprayer: where he stands, what his tank holds, and his place beside the tub."""
+
+    at: Point
+    tank_l: float
+    base: Point
 
 
 @dataclass(frozen=True)
@@ -39,6 +48,8 @@ class Day:
     base: Point
     helper_free_min: float = 0.0
     """From when on the helper may set out: back from the last swap, and not before the coat."""
+    second: Second | None = None
+    """Where two spray."""
 
 
 @dataclass(frozen=True)
@@ -49,6 +60,8 @@ class Timed:
     refills: tuple[Refill, ...]
     walks: tuple[Walk, ...]
     peak_age_min: float
+    moments: tuple[Moments, ...] = ()
+    """When its bands reach the places of their edges, as shares of their times."""
 
 
 def time_sweep(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
@@ -68,6 +81,7 @@ def time_sweep(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Ti
         tuple(clock.refills),
         tuple(clock.walks),
         round(max(ages), 4),
+        sweep.moments,
     )
     return timed, clock.day
 
@@ -88,7 +102,7 @@ class _Clock:
         litres = each.wetted_m2 * self.flow.l_per_m2
         start = each.path[0]
         after = self.day.free.without(each.strip)
-        if refill and self.flow.helper:
+        if refill and self.flow.swaps:
             self._walk_to(start)
             self._swap(after)
         elif refill:
@@ -96,7 +110,7 @@ class _Clock:
             self._fill(self.tools.refill_min, by="sprayer")
         self._walk_to(start)
         minutes = each.minutes(self.tools)
-        self.band = _band(
+        self.band = band_of(
             each,
             start=self.day.minute,
             minutes=minutes,
@@ -138,7 +152,7 @@ class _Clock:
 
     def _swap(self, after: DryGround) -> None:
         """The helper comes with the full tank, stands a little off, and goes back."""
-        come = self._helpers_way(after)
+        come = helpers_way(self.day.base, self.day.at, after)
         if come is None:
             self._walk_to(self.day.base)
             self._fill(self.tools.refill_min, by="sprayer")
@@ -153,52 +167,50 @@ class _Clock:
         self.walks.append(Walk("helper", back))
         self.day = replace(self.day, helper_free_min=back[-1][2])
 
-    def _helpers_way(self, after: DryGround) -> tuple[Point, ...] | None:
-        """From the tub to just short of the sprayer, on ground that stays dry for the way back."""
-        ground = part_with(after.shape, self.day.base)
-        if ground is None:
-            return None
-        place = nearest_on(ground, self.day.at)
-        way = after.walk(self.day.base, place)
-        if way is None or gap_m(place, self.day.at) > 0.4:
-            return None
-        line = shapely.LineString(way)
-        short = max(0.0, line.length - _HELPER_STANDS_OFF_M)
-        if short < 0.01:
-            return (way[0],)
-        kept = shapely.ops.substring(line, 0.0, short)
-        return tuple((round(float(x), 4), round(float(y), 4)) for x, y in kept.coords)
+
+def helpers_way(base: Point, at: Point, after: DryGround) -> tuple[Point, ...] | None:
+    """From the tub to just short of the sprayer, on ground that stays dry for the way back."""
+    ground = part_with(after.shape, base)
+    if ground is None:
+        return None
+    place = nearest_on(ground, at)
+    way = after.walk(base, place)
+    if way is None or gap_m(place, at) > 0.4:
+        return None
+    line = shapely.LineString(way)
+    short = max(0.0, line.length - _HELPER_STANDS_OFF_M)
+    if short < 0.01:
+        return (way[0],)
+    kept = shapely.ops.substring(line, 0.0, short)
+    return tuple((round(float(x), 4), round(float(y), 4)) for x, y in kept.coords)
 
 
-def _band(
-    each: Pass, *, start: float, minutes: float, litres: float, number: int, field_id: str
+def band_of(
+    each: Pass,
+    *,
+    start: float,
+    minutes: float,
+    litres: float,
+    number: int,
+    field_id: str,
+    sprayer: int = 1,
 ) -> Band:
+    """A pass on the clock as a band of the plan; its edge has no age yet."""
     start = round(start, 4)
     end = round(start + minutes, 4)
-    shape = each.strip.shape
-    whole = shape if isinstance(shape, shapely.Polygon) else _one_polygon(shape)
     return Band(
         id=f"{field_id}.{number}",
         order=number,
-        sprayer=1,
-        polygon=polygon_geometry(whole),
-        path=_paced(each.path, start, end),
+        sprayer=sprayer,
+        polygon=polygon_geometry(one_polygon(each.strip.shape)),
+        path=paced(each.path, start, end),
         litres=round(litres, 4),
         start_min=start,
         end_min=end,
     )
 
 
-def _one_polygon(shape: BaseGeometry) -> shapely.Polygon:
-    """Parts that meet under a door with a drawn wall between them, joined by a hair's breadth."""
-    for width in (0.0002, 0.001, 0.006, 0.012):
-        joined = shape.buffer(width, join_style="mitre").buffer(-width, join_style="mitre")
-        if isinstance(joined, shapely.Polygon):
-            return joined
-    return max(polygons_of(shape), key=lambda part: part.area)
-
-
-def _paced(path: Sequence[Point], start: float, end: float) -> tuple[TimedPoint, ...]:
+def paced(path: Sequence[Point], start: float, end: float) -> tuple[TimedPoint, ...]:
     """The path walked at one speed from `start` to `end`; standing still when it is a point."""
     if len(path) == 1 or length_m(path) < 1e-6:
         x, y = path[0]
@@ -214,7 +226,7 @@ def _paced(path: Sequence[Point], start: float, end: float) -> tuple[TimedPoint,
 def timed_path(path: Sequence[Point], start: float, pace_m_min: float) -> tuple[TimedPoint, ...]:
     """A walk on the clock at a steady pace."""
     start = round(start, 4)
-    return _paced(path, start, round(start + length_m(path) / pace_m_min + 0.00005, 4))
+    return paced(path, start, round(start + length_m(path) / pace_m_min + 0.00005, 4))
 
 
 def route(free: DryGround, start: Point, end: Point) -> tuple[Point, ...]:

@@ -27,10 +27,7 @@ class Starts:
 
     @cached_property
     def _across(self) -> tuple[Floats, Floats]:
-        lattice = self.ground.lattice
-        angle = lattice.grid.angle
-        along = np.array([np.cos(angle), np.sin(angle)])
-        return lattice.xy @ along, lattice.xy @ np.array([-along[1], along[0]])
+        return across_axes(self.ground)
 
     def plain(self) -> list[tuple[str, Floats]]:
         """Along the wall of the way out, straight four ways, and in rings about the way out."""
@@ -74,3 +71,11 @@ class Starts:
         start = np.full(len(self.ground.lattice), FAR_M)
         start[place] = 0.0
         return self.ground.lattice.walks_from(start)
+
+
+def across_axes(ground: Ground) -> tuple[Floats, Floats]:
+    """Each place along the columns and along the rows of the lattice. [m]"""
+    lattice = ground.lattice
+    angle = lattice.grid.angle
+    along = np.array([np.cos(angle), np.sin(angle)])
+    return lattice.xy @ along, lattice.xy @ np.array([-along[1], along[0]])

@@ -167,6 +167,16 @@ class Sweeper:
                 found.append(_walked(laid, tools))
         return min(found, key=lambda one: one[1])[0]
 
+    def along(self, tools: PlanTools, pick: Callable[[Sequence[Front]], list[Front]]) -> Sweep:
+        """Of the two shortest plain fronts that are picked the first that a body can walk.
+
+        Raises `Unanswerable` when none is picked or a body can walk neither.
+        """
+        cut = self._cut_for(tools)
+        picked = sorted(pick(self._plain), key=lambda front: (front.equivalent_m, front.name))
+        ways = (self._lay(front, cut, tools) for front in picked[:_WALKED])
+        return self._first_walked(ways, tools)[0]
+
     def _found(self, tools: PlanTools, *, thorough: bool) -> tuple[Sweep, Age]:
         key = (tools, thorough)
         if key not in self.swept:

@@ -75,6 +75,12 @@ class Judge:
         if held.spare_min < 0:
             return table.remedies_that_fit(trial, means)
         more_room = table.remedies_for_more_room(trial, means) if held.share > 1 - TIGHT else ()
+        if any(band.sprayer == 2 for band in timed.bands):
+            one = trial.timed(case.coat.tools, helper=case.coat.helper, sprayers=1)
+            if one is None or one.spare_min < 0:
+                age = None if one is None else one.peak_age_min
+                note = Remedy("two", "Only with both sprayers at work.", age)
+                return "two", (note, *more_room)
         begins = timed.bands[0].start_min
         if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
             return "fits", more_room  # filled before the first stroke no edge waits

@@ -11,6 +11,7 @@ from farwall.facts.plan import Band, Field
 from farwall.floor.geometry import Point
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.band_lines import centre_line
+from farwall.papers.drawing.second_marks import stripe
 from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.ink import PAPER, ramp_colour
 
@@ -20,12 +21,16 @@ _LEAST_ARROW, _MOST_ARROW = 16.0, 150.0
 
 
 def fill_bands(sheet: Sheet, field: Field) -> None:
-    """Each band in the colour of its age, a pale line between two."""
+    """Each band in the colour of its age, a pale line between two, the second sprayer's striped."""
     bands = sorted(field.bands, key=lambda band: band.order)
-    for k, band in enumerate(bands):
+    begun = sorted({band.start_min for band in bands})
+    for band in bands:
+        k = begun.index(band.start_min)
         sheet.fill(
-            band.polygon.shape, fill=ramp_colour(k, len(bands)), stroke=PAPER, stroke_width=1.1
+            band.polygon.shape, fill=ramp_colour(k, len(begun)), stroke=PAPER, stroke_width=1.1
         )
+        if band.sprayer == 2:
+            stripe(sheet, band.polygon.shape, age=k / max(len(begun) - 1, 1))
 
 
 def number_bands(sheet: Sheet, field: Field) -> list[BandLine]:

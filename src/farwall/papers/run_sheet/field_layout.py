@@ -98,7 +98,8 @@ def _best_layout(
         )
         for one in choices
     ]  # fmt: skip
-    beside = len(field.bands) <= _MOST_BESIDE and scales[0] > _AS_GOOD * scales[1]
+    rows = len({band.start_min for band in field.bands})
+    beside = rows <= _MOST_BESIDE and scales[0] > _AS_GOOD * scales[1]
     return choices[0] if beside else choices[1]
 
 

@@ -13,6 +13,7 @@ from farwall.papers.floor_drawing import field_svg
 from farwall.papers.lettering import PAPER_LETTERING, clipped
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.buying import Buying
+from farwall.papers.run_sheet.choice_words import choice_line
 from farwall.papers.run_sheet.edge_words import edges_live, tight_edge, why_edge
 from farwall.papers.run_sheet.field_layout import FieldWords, field_layout
 from farwall.papers.run_sheet.field_points import field_points
@@ -178,7 +179,8 @@ def _band_row(band: Band, units: Units, clock: WallClock) -> list[str]:
     gallons = volume(band.litres, "us", both=False).removesuffix(" gal")
     litres = volume(band.litres, "metric", both=False).removesuffix(" L")
     first, second = (gallons, litres) if units == "us" else (litres, gallons)
-    return [str(band.order), clock.bare(band.start_min), first, second]
+    number = f"{band.order} II" if band.sprayer == 2 else str(band.order)
+    return [number, clock.bare(band.start_min), first, second]
 
 
 def _why(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
@@ -188,7 +190,7 @@ def _why(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
         f"no sweep of this floor, walks and refills left out, brings it under "
         f"{length(field.bound_m, units)}. On site the minutes count."
     )
-    return [why_edge(plan, field, clock), swept]
+    return [why_edge(plan, field, clock), *choice_line(field, units), swept]
 
 
 def _way_words(plan: Plan, field: Field) -> str:

@@ -10,12 +10,18 @@ from farwall.papers.wall_clock import Units, WallClock
 from farwall.papers.words import volume
 
 _IN_ROOM_M, _NEAR_DOOR_M = 0.2, 3.0
+_TOGETHER = "Striped, II: second sprayer. Same time: begun together, 1 m (3 ft) apart."
+_ONE_RESTS = "One sprays here; the second rests or fills tanks outside."
 
 
 def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
     """Refills, the spare tank, where to stop: in the order in which they are wanted."""
     refills = sorted(field.refills, key=lambda refill: refill.at_min)
-    points = [_refill_words(plan, field, refill, units, clock) for refill in refills]
+    points = [_refill_words(plan, field, both, units, clock) for both in _at_once(refills)]
+    if any(band.sprayer == 2 for band in field.bands):
+        points.insert(0, _TOGETHER)
+    elif plan.inputs.crew.sprayers == 2:
+        points.insert(0, _ONE_RESTS)
     if any(refill.by == "helper" for refill in refills):
         points.append("The helper waits with the full spare tank on dry floor at the way out.")
     if not refills:
@@ -27,17 +33,36 @@ def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> li
     return points
 
 
-def _refill_words(plan: Plan, field: Field, refill: Refill, units: Units, clock: WallClock) -> str:
+def _at_once(refills: list[Refill]) -> list[list[Refill]]:
+    """Refills in order, those that two sprayers do in the same minute together."""
+    groups: list[list[Refill]] = []
+    for refill in refills:
+        if groups and groups[-1][0].at_min == refill.at_min:
+            groups[-1].append(refill)
+        else:
+            groups.append([refill])
+    return groups
+
+
+def _refill_words(
+    plan: Plan, field: Field, refills: list[Refill], units: Units, clock: WallClock
+) -> str:
+    refill = refills[0]
     done = [band.order for band in field.bands if band.end_min <= refill.at_min + 0.01]
     who = (
         "the helper brings it"
-        if refill.by == "helper"
+        if refill.by.startswith("helper")
         else f"fetch it {_where(plan, field, refill)}"
     )
-    more = f"{refill.minutes:.1f} min, {volume(refill.litres, units)} more"
+    litres = " and ".join(volume(one.litres, units) for one in refills)
+    more = f"{refill.minutes:.1f} min, {litres} more"
+    tank = "a full tank" if len(refills) == 1 else "two full tanks"
+    if refill.by.endswith("sprayer 2"):
+        who = f"for II, {who}"
     if not done:
-        return f"Begin with a full tank, {clock.time(refill.at_min)}: {who}, {more}."
-    return f"Full tank at {clock.time(refill.at_min)} after band {max(done)}: {who}, {more}."
+        return f"Begin with {tank}, {clock.time(refill.at_min)}: {who}, {more}."
+    tank = tank.removeprefix("a ").capitalize()
+    return f"{tank} at {clock.time(refill.at_min)} after band {max(done)}: {who}, {more}."
 
 
 def _where(plan: Plan, field: Field, refill: Refill) -> str:

@@ -7,7 +7,7 @@ steps. What it holds a plan to:
 - every square metre of a coat is in exactly one band (`missed`, `twice`);
 - a person is a disc of 0.25 m radius that goes through openings only (`wall`),
   never over wet stain (`trodden`), never faster than a walk (`jump`), and always
-  with a dry way to an exit (`shut-in`);
+  with a dry way to an exit (`shut-in`); two who spray keep apart (`collision`);
 - each band is within the wand's reach and the sprayer's pace (`out-of-reach`,
   `too-fast`), and meets its neighbours within the open time of their room and
   minute (`dead-edge`);
@@ -33,6 +33,7 @@ import shapely
 from numpy.typing import NDArray
 
 from farwall.spray.check.against_job import against_job
+from farwall.spray.check.collision import collisions
 from farwall.spray.check.cover import coverage, outside_rooms, reach_and_pace
 from farwall.spray.check.edges import dead_edges, edges_by_field, edges_of, seams_by_field
 from farwall.spray.check.figures import edited
@@ -97,6 +98,7 @@ def _faults(plan: PlanRead) -> Iterator[Fault]:
     yield from not_dry(plan)
     yield from trodden(plan, world, people)
     yield from shut_in(plan, world, people)
+    yield from collisions(people, world)
     edges = edges_of(plan.bands, world)
     own, seams = edges_by_field(plan, edges), seams_by_field(plan, edges)
     for field in plan.fields:

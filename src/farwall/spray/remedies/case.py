@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from farwall.errors import Unanswerable
+from farwall.facts.job import ChoiceName
 from farwall.facts.plan import PlanTools
+from farwall.spray.crew import crew_of, time_crew
 from farwall.spray.fields import Pieces
 from farwall.spray.lives import Held, Lives, held_to
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow
-from farwall.spray.schedule import Day, Timed, time_sweep
+from farwall.spray.schedule import Day, Timed
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.world import World
@@ -36,6 +38,9 @@ class CoatFacts:
     """How long edges live in a field of these pieces, from one minute to another."""
     thorough: bool = False
     """Seek younger edges also where plain bands hold."""
+    sprayers: int = 1
+    wish: Callable[[str, Sequence[str]], ChoiceName] = lambda _field, _rooms: "best"
+    """Which bands are wished for in a field, by its id and its rooms."""
 
 
 @dataclass(frozen=True)
@@ -49,12 +54,12 @@ class Case:
     coat: CoatFacts
     day: Day
 
-    def held(self, sweep: Sweep, timed: Timed) -> Held:
-        """The edges of this field, swept so and on this clock, held to their open times."""
+    def held(self, timed: Timed) -> Held:
+        """The edges of this field, on this clock, held to their open times."""
         ends = timed.bands[-1].end_min
         times = [(band.start_min, band.end_min - band.start_min) for band in timed.bands]
         lives = self.coat.lives(self.step.pieces, self.day.minute, ends)
-        return held_to(lives, sweep.moments, times)
+        return held_to(lives, timed.moments, times)
 
 
 @dataclass(frozen=True)
@@ -98,6 +103,7 @@ class Trial:
         helper: bool,
         budget_min: float | None = None,
         l_per_m2: float | None = None,
+        sprayers: int | None = None,
     ) -> Outcome | None:
         """The field on the clock with these tools and this crew; None if not doable.
 
@@ -112,19 +118,31 @@ class Trial:
                     return None
                 sweep = case.sweeper.sweep(tools)
             thirst = case.coat.l_per_m2 if l_per_m2 is None else l_per_m2
-            return timed_alone(case, sweep, tools, helper=helper, l_per_m2=thirst)
+            return timed_alone(
+                case, sweep, tools, helper=helper, l_per_m2=thirst, sprayers=sprayers
+            )
         except Unanswerable:
             return None
 
 
 def timed_alone(
-    case: Case, sweep: Sweep, tools: PlanTools, *, helper: bool, l_per_m2: float
+    case: Case,
+    sweep: Sweep,
+    tools: PlanTools,
+    *,
+    helper: bool,
+    l_per_m2: float,
+    sprayers: int | None = None,
 ) -> Outcome:
-    """A sweep of the case's field on the clock, as if it were the last of the day."""
+    """A sweep of the case's field on the clock, as if it were the last of the day.
+
+    sprayers: how many of them, as many as the crew has when not told.
+    """
     need_l = sweep.wetted_m2 * l_per_m2
     flow = Flow(case.coat.id, l_per_m2, helper, tools, need_l)
-    timed, after = time_sweep(sweep, case.day, flow, field_id="trial")
-    spare = case.held(sweep, timed).spare_min
+    day = crew_of(sprayers or case.coat.sprayers, case.day, case.world)
+    timed, after = time_crew(sweep, day, flow, field_id="trial")
+    spare = case.held(timed).spare_min
     return Outcome(timed.peak_age_min, after.minute - case.day.minute, need_l, spare)
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from farwall.facts.plan import PlanTools
 from farwall.spray.remedies.case import NARROWER, TIGHT, Trial, narrower
 from farwall.spray.remedies.offer import Offer
@@ -17,11 +15,10 @@ def with_helper(trial: Trial) -> Offer:
 
 
 def with_two(trial: Trial) -> Offer:
-    """Two who spray each band from its ends to the middle, each with a tank."""
-    tools = trial.case.coat.tools
-    pair = replace(tools, spray_m2_min=2 * tools.spray_m2_min, tank_l=2 * tools.tank_l)
+    """Two who spray each band that has room for both, each with a tank: their real layout."""
     words = "Two sprayers side by side on each band, each with a full tank"
-    return _widest(trial, "two", words, pair, helper=trial.case.coat.helper)
+    coat = trial.case.coat
+    return _widest(trial, "two", words, coat.tools, helper=coat.helper, sprayers=2)
 
 
 def with_narrower_bands(trial: Trial) -> Offer | None:
@@ -52,14 +49,22 @@ def _shares(trial: Trial) -> tuple[float, ...]:
     return tuple([share for share in below if share <= wanted + 0.05][:2] or below[-1:])
 
 
-def _widest(trial: Trial, code: str, words: str, tools: PlanTools, *, helper: bool) -> Offer:
+def _widest(
+    trial: Trial,
+    code: str,
+    words: str,
+    tools: PlanTools,
+    *,
+    helper: bool,
+    sprayers: int | None = None,
+) -> Offer:
     """The remedy with the widest bands that it works with, else with full ones."""
-    full = trial.timed(tools, helper=helper)
+    full = trial.timed(tools, helper=helper, sprayers=sprayers)
     if trial.works(full):
         return Offer(code, f"{words}.", full, trial.budget_min)
     for share in NARROWER:
         thin = narrower(tools, share)
-        found = trial.timed(thin, helper=helper)
+        found = trial.timed(thin, helper=helper, sprayers=sprayers)
         if trial.works(found):
             what = f"{words}, and bands of {_width(thin.band_m)}."
             return Offer(code, what, found, trial.budget_min)

@@ -8,8 +8,8 @@ from dataclasses import dataclass, replace
 from farwall.errors import Unanswerable
 from farwall.facts.plan import OpenTime, Remedy, RoomOpenTime, Verdict
 from farwall.spray.fields import Pieces
+from farwall.spray.fitting import fitting
 from farwall.spray.lives import Lives
-from farwall.spray.plan_coat import fitting
 from farwall.spray.refills import Flow
 from farwall.spray.remedies.case import Case, Outcome, Trial
 from farwall.spray.remedies.crew import with_helper, with_narrower_bands, with_two
@@ -95,7 +95,8 @@ def _table(trial: Trial, offers: list[Offer], means: Means) -> tuple[Remedy, ...
 def _of_people(trial: Trial) -> Iterator[Offer]:
     if not trial.case.coat.helper:
         yield with_helper(trial)
-    yield with_two(trial)
+    if trial.case.coat.sprayers < 2:
+        yield with_two(trial)
 
 
 def _of_places(trial: Trial, means: Means) -> Iterator[Offer]:
