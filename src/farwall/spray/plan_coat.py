@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -26,6 +26,15 @@ _BASE_OUT_M = 1.3
 _HOPE = 1.2
 
 
+@dataclass(frozen=True)
+class Rest:
+    """The rest of a coat in mid-day: where the day stands; each field's id and earliest minute."""
+
+    day: Day
+    ids: tuple[str, ...]
+    not_before_min: tuple[float, ...]
+
+
 def plan_coat(
     world: World,
     order: Order,
@@ -35,19 +44,23 @@ def plan_coat(
     *,
     begins_min: float,
     first_number: int,
+    rest: Rest | None = None,
 ) -> tuple[Field, ...]:
-    """The fields of one coat in order, from `begins_min` on."""
+    """The fields of one coat in order, from `begins_min` on; or the rest of them, from a `rest`."""
     sweepers = [sweeper_of(step) for step in order.steps]
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
-    base = base_point(world, order.steps[-1].exit)
+    base = base_point(world, order.steps[-1].exit) if rest is None else rest.day.base
     day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
+    day = day if rest is None else rest.day
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
-        ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
+        ahead = sum(each.left_m2 for each in sweeps[index:]) * coat.l_per_m2
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead)
-        field_id = f"{coat.id}.{index + 1}"
+        field_id = f"{coat.id}.{index + 1}" if rest is None else rest.ids[index]
+        if rest is not None:
+            day = replace(day, minute=max(day.minute, rest.not_before_min[index]))
         lasting = coat.open_time(step.pieces, day.minute)
         sweep, timed, after = _fitting(
             Case(world, step, sweeper, planned, coat, day), flow, lasting, field_id

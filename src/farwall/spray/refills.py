@@ -18,6 +18,8 @@ TANK_RESERVE = 0.15
 _FEW = 2000
 _SHIFTS = (-2, -1, 1, 2)
 _HAIR_L = 1e-9
+_SLACK_L = 0.01
+"""Litres in a plan's file are rounded, so that a filling planned tightly may miss by this."""
 
 Stops = tuple[int, ...]
 
@@ -64,15 +66,21 @@ class _Tank:
         return tuple(stops)
 
 
-def refill_stops(sweep: Sweep, tank_l: float, flow: Flow) -> frozenset[int]:
+def refill_stops(
+    sweep: Sweep, tank_l: float, flow: Flow, *, now_min: float = 0.0
+) -> frozenset[int]:
     """Before which passes the tank, holding `tank_l` now, is filled.
 
     A filling before the first pass costs no live edge. The fewest fillings
     inside the field; among those, all are tried when they are few, else the
-    latest ones are shifted as long as that keeps the edges younger. Raises
+    latest ones are shifted as long as that keeps the edges younger. In
+    mid-field (`sweep.begun`, at `now_min`) every filling costs a live edge, and
+    those planned before are kept while they last and are as few. Raises
     `Unanswerable` when one band alone needs more than a tank.
     """
-    need = tuple(each.wetted_m2 * flow.l_per_m2 for each in sweep.passes)
+    need = tuple(each.wetted_m2 * flow.l_per_m2 for each in sweep.to_spray)
+    if not need:
+        return frozenset()
     filled = flow.tools.tank_l * (1 - TANK_RESERVE)
     if max(need) > filled + _HAIR_L:
         raise Unanswerable(
@@ -82,6 +90,8 @@ def refill_stops(sweep: Sweep, tank_l: float, flow: Flow) -> frozenset[int]:
     now = tank_l - TANK_RESERVE * flow.tools.tank_l
     if sum(need) <= now + _HAIR_L:
         return frozenset()
+    if sweep.begun or sweep.stops is not None:
+        return _in_mid_day(sweep, _Tank(need, now, filled), flow, now_min)
     options = []
     for begin in (True, False):
         tank = _Tank(need, filled if begin else now, filled)
@@ -90,6 +100,34 @@ def refill_stops(sweep: Sweep, tank_l: float, flow: Flow) -> frozenset[int]:
             age, stops = _best(sweep, tank, latest, flow)
             options.append((age, len(stops) + begin, (0, *stops) if begin else stops))
     return frozenset(min(options)[2])
+
+
+def _in_mid_day(sweep: Sweep, tank: _Tank, flow: Flow, now_min: float) -> frozenset[int]:
+    """The fillings of a field that was planned before, the first of its passes maybe sprayed."""
+    first = len(sweep.begun)
+    options: list[Stops] = []
+    for begin in (False, True):
+        gives = _Tank(tank.need_l, tank.filled_l if begin else tank.have_l, tank.filled_l)
+        latest = gives.latest()
+        if latest is not None:
+            options.append((0, *latest) if begin else latest)
+    fewest = min(len(stops) for stops in options)
+    planned = tuple(stop - first for stop in sweep.stops or () if stop >= first)
+    slack = _Tank(tank.need_l, tank.have_l + _SLACK_L, tank.filled_l + _SLACK_L)
+    if len(planned) <= fewest and slack.lasts(planned):
+        return frozenset(stop + first for stop in planned)
+    ways = [stops for stops in options if len(stops) == fewest]
+    if math.comb(len(tank.need_l), fewest) <= _FEW:
+        every = itertools.combinations(range(len(tank.need_l)), fewest)
+        ways = [stops for stops in every if tank.lasts(stops)] or ways
+    whole = [tuple(stop + first for stop in stops) for stops in ways]
+    return frozenset(min(whole, key=lambda stops: (_aged_from(sweep, stops, flow, now_min), stops)))
+
+
+def _aged_from(sweep: Sweep, stops: Stops, flow: Flow, now_min: float) -> float:
+    """The oldest edge from now on. A filling before the first stroke of a field costs none."""
+    live = stops if sweep.begun else tuple(stop for stop in stops if stop)
+    return round(age_with_min(sweep, live, flow, now_min=now_min), 2)
 
 
 def _best(sweep: Sweep, tank: _Tank, latest: Stops, flow: Flow) -> tuple[float, Stops]:
@@ -119,13 +157,15 @@ def _shifted(stops: Stops, tank: _Tank) -> Iterator[Stops]:
             yield moved
 
 
-def age_with_min(sweep: Sweep, stops: Iterable[int], flow: Flow) -> float:
+def age_with_min(
+    sweep: Sweep, stops: Iterable[int], flow: Flow, *, now_min: float = 0.0
+) -> float:
     """The oldest edge when fillings fall before these passes, walks out and in guessed. [min]"""
     places = set(stops)
-    now = 0.0
-    times = []
-    last: Point | None = None
-    for index, each in enumerate(sweep.passes):
+    now = now_min
+    times = [(band.start_min, band.end_min - band.start_min) for band in sweep.begun]
+    last: Point | None = sweep.begun[-1].path[-1][:2] if sweep.begun else None
+    for index, each in enumerate(sweep.to_spray, len(times)):
         if last is not None:
             now += gap_m(last, each.path[0]) / flow.tools.walk_m_min
         if index in places:

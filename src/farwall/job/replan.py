@@ -1,0 +1,88 @@
+"""Plan again in mid-day: the past fixed, the rest laid from where the day stands. Pure."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Sequence
+from dataclasses import replace
+
+import rfc8785
+
+from farwall.facts.plain import plain
+from farwall.facts.plan import Band, Field, Plan
+from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
+from farwall.job.past import Settled, settle_past
+from farwall.job.rest_of_day import Remains, RestOfDay
+
+
+def replan(plan: Plan, so_far: SoFar) -> Plan:
+    """The plan of the whole day again, from the state that is told.
+
+    What is sprayed keeps its polygons and has its true minutes; the field in
+    hand goes on from its next band, its edges aged by true times; later fields
+    keep the planned order but for closed rooms, which come later or are left
+    for another day. When nothing has changed the rest is the plan's own. Open
+    times and waits stay those of the plan. Raises `Refused` for what cannot be
+    so, and `Unanswerable` when no dry way leads on.
+    """
+    state = settle_past(plan, so_far)
+    day = RestOfDay(plan, state, so_far.closed)
+    if state.as_planned:
+        found = Remains(plan.fields, plan.left, _why_before(plan))
+    else:
+        found = day.remains()
+    past = _past(state, so_far, found)
+    sprayed = {field.id for field in found.fields}
+    mixes = tuple(
+        replace(mix, fields=tuple(name for name in mix.fields if name in sprayed))
+        for mix in plan.mixes
+    )
+    again = replace(
+        plan,
+        fields=found.fields,
+        left=found.left,
+        mixes=mixes,
+        so_far=sealed(past, found.fields),
+        warnings=tuple(w for w in plan.warnings if not w.startswith(_LEFT)) + _left_words(found),
+    )
+    from farwall.job.more_mix import more_mix
+
+    return replace(again, more_mix=more_mix(again, so_far))
+
+
+_LEFT = "Left for another day: "
+
+
+def _left_words(found: Remains) -> tuple[str, ...]:
+    return tuple(
+        f"{_LEFT}{field.id} ({', '.join(field.rooms)}): {found.why.get(field.id, '')}"
+        for field in found.left
+    )
+
+
+def _why_before(plan: Plan) -> dict[str, str]:
+    return {} if plan.so_far is None else {one.field: one.why for one in plan.so_far.left}
+
+
+def _past(state: Settled, so_far: SoFar, found: Remains) -> Past:
+    ordered = sorted(state.done.values(), key=lambda band: band.start_min)
+    return Past(
+        at_min=so_far.at_min,
+        coat=state.coat,
+        done=tuple(BandDone(band.id, band.start_min, band.end_min) for band in ordered),
+        at=state.at,
+        tank_l=state.tank_l,
+        tub_l=so_far.tub_l,
+        closed=so_far.closed,
+        left=tuple(LeftField(field.id, found.why.get(field.id, "")) for field in found.left),
+        past_hash="",
+    )
+
+
+def sealed(past: Past, fields: Sequence[Field]) -> Past:
+    """The past with the hash of itself and of its bands as they stand in the plan."""
+    bands: dict[str, Band] = {band.id: band for field in fields for band in field.bands}
+    told = plain(replace(past, past_hash=""))
+    done = [plain(bands[one.id]) for one in past.done]
+    text = rfc8785.dumps([told, done])  # type: ignore[list-item]
+    return replace(past, past_hash=hashlib.sha256(text).hexdigest())
