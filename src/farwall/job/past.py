@@ -29,6 +29,8 @@ from farwall.job.so_far_sense import (
 AT_M = 0.5
 """A place told this near to the planned one is taken for it. Rank: guess."""
 _SAME_MIN = 0.01
+_QUICKEST = 2.0
+"""Nobody sprays more than so many times as fast as planned: a minute mistyped. Rank: guess."""
 
 
 @dataclass(frozen=True)
@@ -205,6 +207,9 @@ def _squeezed(fixed: float, last: float, now: float) -> Callable[[float], float]
     if last <= now + HAIR_MIN or last <= fixed:
         return lambda minute: min(minute, now)
     share = max(now - fixed, 0.0) / (last - fixed)
+    if share < 1 / _QUICKEST:
+        what = f"what is told as done ends at {last:.1f} min in the plan, and now is {now:.1f} min."
+        raise Refused(Mistake("at_min", what, "Tell the minute now, and the last band done."))
     return lambda minute: minute if minute <= fixed else fixed + (minute - fixed) * share
 
 

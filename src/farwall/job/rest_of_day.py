@@ -15,6 +15,7 @@ from farwall.facts.plan import Field, OpenTime, Plan, PlanTools, Refill, Remedy,
 from farwall.facts.so_far import ClosedRoom
 from farwall.floor.nouns import Floor
 from farwall.job.past import Settled
+from farwall.job.so_far_sense import whole_fields
 from farwall.spray.dry import DryGround
 from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.kept import KeptSweeper, exit_of, kept_sweep, pieces_of
@@ -76,9 +77,15 @@ class RestOfDay:
         coats = [coat.id for coat in self.plan.inputs.coats]
         here = coats.index(self.state.coat)
         fields = [field for field in self.plan.fields if coats.index(field.coat) < here]
-        now = _Coat(self, self.state.coat, _Stand.of(self.state)).remains()
-        fields += now.fields
-        left, why = list(now.left), dict(now.why)
+        left: list[Field] = []
+        why: dict[str, str] = {}
+        if self.state.past or here == 0:
+            now = _Coat(self, self.state.coat, _Stand.of(self.state)).remains()
+            fields += now.fields
+            left, why = list(now.left), dict(now.why)
+        else:
+            left = [field for field in self.plan.left if coats.index(field.coat) < here]
+            here -= 1
         for before, coat in zip(coats[here:], coats[here + 1 :], strict=False):
             found = self._later(coat, before, fields, left)
             fields += found.fields
@@ -90,7 +97,7 @@ class RestOfDay:
         self, coat: str, before: str, fields: Sequence[Field], left: Sequence[Field]
     ) -> Remains:
         """A coat that is not begun: as planned, later when it has to be, less what is left bare."""
-        own = [field for field in self.plan.fields if field.coat == coat]
+        own = [field for field in whole_fields(self.plan) if field.coat == coat]
         if not own:
             return Remains((), (), {})
         bare = [pieces_of(self.world, field) for field in left if field.coat == before]
@@ -98,7 +105,7 @@ class RestOfDay:
             field.id for field in own if any(pieces_of(self.world, field) & b for b in bare)
         }
         planned = _first_min(own)
-        begins = self._begins(before, fields, planned)
+        begins = max(self._begins(before, fields, planned), self.state.at_min)
         still_closed = any((room.until_min or inf) > begins for room in self.closed)
         if not skipped and not still_closed:
             return Remains(tuple(moved(field, begins - planned) for field in own), (), {})
@@ -203,6 +210,8 @@ class _Coat:
                 first_number=1,
                 rest=rest,
             )
+        past = past if steps else self._walked_out(past)
+        begun = begun if steps else {field.id: field for field in past}
         joined = [_joined(begun.pop(field.id, None), field) for field in new]
         left_ids = {name for name, _ in turns.left}
         cut_short = [_cut_short(begun.pop(f.id)) for f in past if f.id in left_ids & set(begun)]
@@ -305,6 +314,18 @@ class _Coat:
         last = max(past, key=lambda field: field.end_min)
         walk = _within(way, last.end_min, self.stand.at_min, self.day.tools.walk_m_min)
         return [replace(f, walks=(*f.walks, walk)) if f is last else f for f in past]
+
+    def _walked_out(self, past: list[Field]) -> list[Field]:
+        """The walk off the floor when nothing more of the coat is sprayed today."""
+        state = self.stand.state
+        if not past or not self.stand.rest or state.at == state.base:
+            return past
+        way = route(self._day().free, state.at, state.base)
+        path = timed_path(way, self.stand.at_min, self.day.tools.walk_m_min)
+        last = max(past, key=lambda field: field.end_min)
+        return [
+            replace(f, walks=(*f.walks, Walk("sprayer", path))) if f is last else f for f in past
+        ]
 
     def _first_number(self) -> int:
         return min(field.order for field in self.day.plan.fields if field.coat == self.coat)
