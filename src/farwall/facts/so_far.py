@@ -108,3 +108,28 @@ class Past:
     closed: tuple[ClosedRoom, ...]
     left: tuple[LeftField, ...]
     past_hash: str
+
+
+@dataclass(frozen=True)
+class StopAt:
+    """Where to stop soon: nothing is open, a line that hides the seam, or where to feather.
+
+    `minutes`, `litres` and `fills` until there, `bands` those to do; `seam_m` of front that will
+    show; `remains` the rooms with floor still to do. `then_line` is the next line that
+    hides the seam, reached in `then_min` when there is more time; empty and None when none is.
+    """
+
+    how: Literal["nothing open", "line", "feather"]
+    field: str
+    line: str
+    kind: str
+    bands: tuple[str, ...]
+    minutes: float
+    litres: float
+    fills: int
+    seam_m: float
+    room: str
+    at: Point | None
+    remains: tuple[str, ...]
+    then_line: str = ""
+    then_min: float | None = None

@@ -140,6 +140,15 @@ def kept_sweep(
     )
 
 
+def borders_of(world: World, field: Field, pieces: Pieces) -> tuple[Border, ...]:
+    """Every border between bands of a planned field, by their place in its order."""
+    closed, own, _ = fused(world, sorted(pieces), exit_of(world, field, pieces))
+    bands = sorted(field.bands, key=lambda band: band.order)
+    strips = [_strip(closed, own, band, len(bands) - place) for place, band in enumerate(bands)]
+    seams = [seam for seam in closed.seams if seam.a in own and seam.b in own]
+    return _borders(strips, seams)
+
+
 def _once(band: Band) -> Sequence[tuple[float, float, float]]:
     """The path; a person who stands is there once."""
     first = band.path[0][:2]
