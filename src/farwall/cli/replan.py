@@ -46,13 +46,12 @@ def run(options: argparse.Namespace) -> int:
     again = replan(plan, so_far)
     document = plan_to_dict(again)
     faults = check_plan(document)
-    write_folder(
-        options.out, files_of(again, document, units="metric" if options.metric else "us")
-    )
+    write_folder(options.out, files_of(again, document, units="metric" if options.metric else "us"))
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
         told = [f"{fault.code}: {fault.what}" for fault in faults]
         print(said_again(again, told, folder=str(options.out)))
-    bad = bool(faults) or any(field.verdict == "cannot" for field in again.fields)
+    no_mix = again.more_mix is not None and again.more_mix.how == "no"
+    bad = bool(faults) or no_mix or any(field.verdict == "cannot" for field in again.fields)
     return _NO if bad else _DONE

@@ -1,4 +1,4 @@
-"""`farwall schema job|plan|so-far`: their JSON Schemas, made from the nouns that judge the files."""
+"""`farwall schema job|plan|so-far`: JSON Schemas made from the nouns that judge the files."""
 
 from __future__ import annotations
 

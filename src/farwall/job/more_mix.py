@@ -72,10 +72,9 @@ def _answer(plan: Plan, ahead: Sequence[_Ahead], have_l: float, belief: Thirst) 
         if litres > 0 and one.begun:
             return _in_mid_field(plan, one, litres, have_l, belief)
         if litres > 0:
-            if left_l < LEAST_BOX_L and _seen_beside(plan, one.field) and sooner is not None:
-                one, left_l = sooner
-            seen = _seen_beside(plan, one.field)
-            return _at_stop_line(one, litres, have_l, max(left_l, 0.0), seen)
+            late = left_l < LEAST_BOX_L and bool(_seen_beside(plan, one.field))
+            where, then_l = sooner if late and sooner is not None else (one, max(left_l, 0.0))
+            return _at_stop_line(where, litres, have_l, then_l, _seen_beside(plan, where.field))
         if not one.begun and left_l >= LEAST_BOX_L:
             sooner = (one, left_l)
         left_l -= one.litres * belief.factor
@@ -83,15 +82,13 @@ def _answer(plan: Plan, ahead: Sequence[_Ahead], have_l: float, belief: Thirst) 
     return MoreMix("nothing", 0.0, "", "", 0.0, round(have_l, 2), why)
 
 
-def _in_mid_field(
-    plan: Plan, one: _Ahead, litres: float, have_l: float, belief: Thirst
-) -> MoreMix:
+def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief: Thirst) -> MoreMix:
     """In an open field: boxed while enough is left, or not at all."""
     tools, field = plan.inputs.tools, one.field
     rate_l_min = tools.spray_m2_min * plan.inputs.l_per_m2[field.coat] * belief.factor
     keep_l = max(MIXING_MIN * rate_l_min, LEAST_BOX_L)
     helper = plan.inputs.crew.helper
-    alone_dies = not helper and MIXING_MIN + 1.0 > field.open_time_min.low
+    alone_dies = not helper and field.open_time_min.low < MIXING_MIN + 1.0
     band, at_l = _latest_band(plan, field, have_l, keep_l, belief.factor)
     if have_l < keep_l or alone_dies:
         why = "a fresh mix against the wet edge of another shows as a line"
@@ -123,9 +120,7 @@ def _latest_band(
     return band, max(at_l, keep_l)
 
 
-def _at_stop_line(
-    one: _Ahead, litres: float, have_l: float, left_l: float, seen: str
-) -> MoreMix:
+def _at_stop_line(one: _Ahead, litres: float, have_l: float, left_l: float, seen: str) -> MoreMix:
     """Before a field is begun, where the last one has ended."""
     name = one.field.id
     if left_l >= LEAST_BOX_L:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 import numpy as np
 
@@ -65,7 +66,7 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
     planned = _as_planned(plan, so_far.at_min)
     told = _told(plan, so_far, planned)
     done = _with_times(plan, so_far, told)
-    _insist_on_order(plan, done, so_far)
+    _insist_on_order(plan, done)
     coat = _coat_in_hand(plan, done)
     base = _base(plan, coat)
     now = max([so_far.at_min, *(band.end_min for band in done.values())])
@@ -119,9 +120,7 @@ def _told(plan: Plan, so_far: SoFar, planned: dict[str, Band]) -> dict[str, Done
     if not so_far.done and so_far.done_up_to is None:
         found = {name: Done(name) for name in planned}
     elif so_far.done_up_to is not None:
-        last = max(
-            b.start_min for b in every if so_far.done_up_to in (b.id, *_owner(plan, b))
-        )
+        last = max(b.start_min for b in every if so_far.done_up_to in (b.id, *_owner(plan, b)))
         found = {band.id: Done(band.id) for band in every if band.start_min <= last}
     if plan.so_far is not None:  # what was told once is fixed
         found.update({one.id: Done(one.id) for one in plan.so_far.done})
@@ -229,7 +228,7 @@ def _over(path: tuple[TimedPoint, ...], start: float, end: float) -> tuple[Timed
     return tuple(moved)
 
 
-def _insist_on_order(plan: Plan, done: dict[str, Band], so_far: SoFar) -> None:
+def _insist_on_order(plan: Plan, done: dict[str, Band]) -> None:
     """Bands of a field in a row, one at a time, and no coat begun before the one below is done."""
     mistakes = []
     for field in whole_fields(plan):
@@ -242,7 +241,7 @@ def _insist_on_order(plan: Plan, done: dict[str, Band], so_far: SoFar) -> None:
                 mistakes.append(Mistake("done", what, f"Tell {lacking} too, or leave it out."))
                 break
     ordered = sorted(done.values(), key=lambda band: band.start_min)
-    for before, after in zip(ordered, ordered[1:], strict=False):
+    for before, after in pairwise(ordered):
         if after.start_min < before.end_min - 0.05:
             what = f"{after.id} begins at {after.start_min:.2f} min, before {before.id} ends at "
             what += f"{before.end_min:.2f} min."
@@ -288,7 +287,7 @@ def _clock_of(plan: Plan, done: dict[str, Band], coat: str) -> Clock | None:
     true = [m for name in own for m in (done[name].start_min, done[name].end_min)]
     if planned == true or not own:
         return lambda minute: minute
-    if any(after < before - HAIR_MIN for before, after in zip(true, true[1:], strict=False)):
+    if any(after < before - HAIR_MIN for before, after in pairwise(true)):
         return None
 
     def moved(minute: float) -> float:

@@ -11,8 +11,10 @@ import rfc8785
 from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
+from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
 from farwall.job.rest_of_day import Remains, RestOfDay
+from farwall.job.say_midday import STANDS_ON_WET
 
 
 def replan(plan: Plan, so_far: SoFar) -> Plan:
@@ -43,10 +45,12 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
         left=found.left,
         mixes=mixes,
         so_far=sealed(past, found.fields),
-        warnings=tuple(w for w in plan.warnings if not w.startswith(_LEFT)) + _left_words(found),
+        warnings=(
+            *(w for w in plan.warnings if not w.startswith((_LEFT, STANDS_ON_WET))),
+            *_left_words(found),
+            *_on_wet(state, so_far),
+        ),
     )
-    from farwall.job.more_mix import more_mix
-
     return replace(again, more_mix=more_mix(again, so_far))
 
 
@@ -58,6 +62,14 @@ def _left_words(found: Remains) -> tuple[str, ...]:
         f"{_LEFT}{field.id} ({', '.join(field.rooms)}): {found.why.get(field.id, '')}"
         for field in found.left
     )
+
+
+def _on_wet(state: Settled, so_far: SoFar) -> tuple[str, ...]:
+    """Closed rooms that this coat has covered already."""
+    open_ = {room for field in state.rest for room in field.rooms}
+    wet = {room for field in state.past for room in field.rooms} - open_
+    rooms = [closed.room for closed in so_far.closed if closed.room in wet]
+    return (f"{STANDS_ON_WET}, in {', '.join(rooms)}: look at it.",) if rooms else ()
 
 
 def _why_before(plan: Plan) -> dict[str, str]:
@@ -84,5 +96,5 @@ def sealed(past: Past, fields: Sequence[Field]) -> Past:
     bands: dict[str, Band] = {band.id: band for field in fields for band in field.bands}
     told = plain(replace(past, past_hash=""))
     done = [plain(bands[one.id]) for one in past.done]
-    text = rfc8785.dumps([told, done])  # type: ignore[list-item]
+    text = rfc8785.dumps([told, done])
     return replace(past, past_hash=hashlib.sha256(text).hexdigest())

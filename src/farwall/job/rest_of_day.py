@@ -11,14 +11,14 @@ from functools import cached_property
 from math import inf
 
 from farwall.errors import Mistake, Refused, Unanswerable
-from farwall.facts.plan import Field, OpenTime, Plan, PlanTools, Refill, Remedy, Verdict, Walk
+from farwall.facts.plan import Band, Field, OpenTime, Plan, PlanTools, Refill, Remedy, Verdict, Walk
 from farwall.facts.so_far import ClosedRoom
 from farwall.floor.nouns import Floor
 from farwall.job.past import Settled
 from farwall.job.so_far_sense import whole_fields
 from farwall.spray.dry import DryGround
 from farwall.spray.fields import Pieces, Sweeps
-from farwall.spray.kept import KeptSweeper, exit_of, kept_sweep, pieces_of
+from farwall.spray.kept import KeptSweeper, kept_sweep, pieces_of
 from farwall.spray.midday import Shut, Turns, Waiting, in_turn
 from farwall.spray.order import Order, Step
 from farwall.spray.plan_coat import Rest, plan_coat
@@ -101,9 +101,7 @@ class RestOfDay:
         if not own:
             return Remains((), (), {})
         bare = [pieces_of(self.world, field) for field in left if field.coat == before]
-        skipped = {
-            field.id for field in own if any(pieces_of(self.world, field) & b for b in bare)
-        }
+        skipped = {field.id for field in own if any(pieces_of(self.world, field) & b for b in bare)}
         planned = _first_min(own)
         begins = max(self._begins(before, fields, planned), self.state.at_min)
         still_closed = any((room.until_min or inf) > begins for room in self.closed)
@@ -120,7 +118,7 @@ class RestOfDay:
         )
 
     def _begins(self, before: str, fields: Sequence[Field], planned: float) -> float:
-        """When the coat after `before` may begin: as planned, or as much later as that one ended."""
+        """When the coat after `before` may begin: as planned, or later as that one ended."""
         own = [field for field in fields if field.coat == before]
         old = [field for field in self.plan.fields if field.coat == before]
         clock = next((c for c in self.plan.clocks if c.coat == before), None)
@@ -236,7 +234,9 @@ class _Coat:
         left = sum(each.minutes(self.day.tools) for each in sweep.to_spray)
         waited = self.stand.at_min - sweep.begun[-1].end_min if sweep.begun else 0.0
         patience = max(field.open_time_min.low - waited, 0.01) if sweep.begun else 0.0
-        return Waiting(field.id, self.pieces[field.id], sweep.exit, left, patience)
+        return Waiting(
+            field.id, self.pieces[field.id], sweep.exit, left, ", ".join(field.rooms), patience
+        )
 
     def _day(self) -> Day:
         state, free = self.stand.state, DryGround.of(self.day.world)
@@ -284,7 +284,7 @@ class _Coat:
             return replace(field, remedies=planned.remedies, verdict=planned.verdict)
         whole = [f for f in self.stand.rest if f.id == field.id]
         sweep = self._kept(replace(whole[0] if whole else field, bands=field.bands))
-        flow = Flow(self.coat, self.rate, False, self.day.tools, 0.0)
+        flow = Flow(self.coat, self.rate, helper=False, tools=self.day.tools, still_to_spray_l=0.0)
         nowhere = DryGround.of(self.day.world)
         start = Day(self.stand.at_min, self.stand.state.at, 0.0, nowhere, self.stand.state.base)
         timed, _ = time_sweep(sweep, start, flow, field_id=field.id)
@@ -352,7 +352,9 @@ class MiddayJudge(Judge):
         return super().verdict(case, timed, lasting)
 
 
-def seam_of(timed: Timed, lasting: OpenTime, done: int) -> tuple[Verdict | None, tuple[Remedy, ...]]:
+def seam_of(
+    timed: Timed, lasting: OpenTime, done: int
+) -> tuple[Verdict | None, tuple[Remedy, ...]]:
     """The verdict on a field whose edge has died, and which edge it is; None when none has."""
     dead = [(n, band) for n, band in enumerate(timed.bands) if band.edge_age_min > lasting.low]
     if not dead:
@@ -408,7 +410,7 @@ def _numbered(fields: Iterable[Field], first: int) -> tuple[Field, ...]:
     return tuple(replace(field, order=first + n) for n, field in enumerate(ordered))
 
 
-def _area_m2(bands: Iterable) -> float:  # type: ignore[type-arg]
+def _area_m2(bands: Iterable[Band]) -> float:
     return round(sum(band.polygon.shape.area for band in bands), 4)
 
 

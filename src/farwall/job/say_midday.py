@@ -9,13 +9,14 @@ from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
 from farwall.units import gal_from_l
 
-_SEAM = "seam"
+STANDS_ON_WET = "Somebody is said to stand on wet floor"
 
 
 def said_again(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
     """What to do now, what is lost, what is left, what to mix, then the rest of the day."""
-    lines = [_now(plan), *_seams(plan), *_left(plan), *_mix(plan.more_mix)]
-    lines += [f"  {_line(plan, field)}" for field in _to_come(plan)]
+    lines = [_now(plan), *_seams(plan), *_mix(plan.more_mix), *_left(plan)]
+    lines += [f"Mind: {warning}" for warning in plan.warnings if warning.startswith(STANDS_ON_WET)]
+    lines += _rest(plan)
     if faults:
         lines.append("The replay on the floor found:")
         lines += [f"  {fault}" for fault in faults[:8]]
@@ -37,11 +38,10 @@ def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
         line = _line_word(found.kind, found.line)
         return f"{work} STOP AT {line}: it hides the seam.\n{rest}"
     where = f" at ({found.at[0]:.1f}, {found.at[1]:.1f})" if found.at else ""
-    lines = [
-        f"NO line that hides a seam is reached in {within_min:g} min. A seam will show.",
-        f"{work} Then FEATHER the edge out, {_length(found.seam_m)}, in "
-        f"{_rooms(plan, (found.room,))}{where}: thin it over a foot, leave no puddle.",
-    ]
+    feather = f"{work} Then FEATHER the edge out, {_length(found.seam_m)}, in "
+    feather += f"{_rooms(plan, (found.room,))}{where}: thin it over a foot, leave no puddle."
+    none = f"NO line that hides a seam is reached in {within_min:g} min. A seam will show."
+    lines = [none, feather]
     if found.then_line and found.then_min is not None:
         lines.append(f"With {found.then_min:.1f} min you reach {found.then_line}, which hides it.")
     return "\n".join([*lines, rest])
@@ -68,13 +68,17 @@ def _now(plan: Plan) -> str:
     if past is None:
         return ""
     done = {one.id for one in past.done}
-    hand = next((one for one in past.done if one.end_min > past.at_min + 0.01), None)
+    hand = next((one for one in past.done if one.end_min > past.at_min + 0.05), None)
     first = f"NOW {_clock(plan, past.at_min)}:"
     finish = f" finish {hand.id} ({hand.end_min - past.at_min:.1f} min), then" if hand else ""
     to_do = [(b, f) for f in plan.fields for b in f.bands if b.id not in done]
     if not to_do:
         return f"{first} all that is planned is sprayed. Walk out on dry floor."
     band, field = min(to_do, key=lambda one: one[0].start_min)
+    mix = plan.more_mix
+    if mix is not None and mix.how == "no" and any(b.id in done for b in field.bands):
+        where = "to the next line that hides a seam and stop there (`farwall stop` names it)."
+        return f"{first}{finish} spray {where}"
     if field.coat != past.coat or not any(b.id in done for b in field.bands):
         return f"{first}{finish} {_begin(plan, band, field)}"
     fill = _filling(field, past.at_min, band.start_min)
@@ -87,7 +91,8 @@ def _begin(plan: Plan, band: Band, field: Field) -> str:
     at = past.at_min if past is not None else 0.0
     room = _room(plan, field, band)
     if band.start_min - at > 3.0:
-        return f"wait. {_clock(plan, band.start_min)} begin field {field.id} in {room}, band {band.id}."
+        when = _clock(plan, band.start_min)
+        return f"wait. {when} begin field {field.id} in {room}, band {band.id}."
     fill = _filling(field, at, band.start_min)
     return f"{fill} begin field {field.id} in {room}, band {band.id}.".strip()
 
@@ -143,6 +148,19 @@ def _to_come(plan: Plan) -> list[Field]:
     done = {one.id for one in past.done} if past is not None else set()
     open_ = [f for f in plan.fields if any(b.id not in done for b in f.bands)]
     return sorted(open_, key=lambda field: field.order)
+
+
+def _rest(plan: Plan) -> list[str]:
+    """A line a field of the coat that is next, a line for each coat after it."""
+    fields = _to_come(plan)
+    coats = list(dict.fromkeys(field.coat for field in fields))
+    lines = [f"  {_line(plan, field)}" for field in fields if field.coat == coats[0]]
+    for coat in coats[1:]:
+        own = [field for field in fields if field.coat == coat]
+        span = f"{_clock(plan, own[0].start_min)} to {_clock(plan, own[-1].end_min)}"
+        many = f"{len(own)} field" + ("s" if len(own) > 1 else "")
+        lines.append(f"  then coat {coat}: {many}, {span}")
+    return lines
 
 
 def _line(plan: Plan, field: Field) -> str:

@@ -1,4 +1,4 @@
-"""Where to stop soon: the nearest line that hides a seam, else where the least of one shows. Pure."""
+"""Where to stop soon: the nearest line that hides a seam, else where least of one shows. Pure."""
 
 from __future__ import annotations
 
@@ -56,9 +56,7 @@ def stop(plan: Plan, so_far: SoFar, *, within_min: float) -> StopAt:
     if hidden is not None:
         return _stop_at(again, field, hidden, now, remains=_without(again, field, hidden))
     best = min(in_time, key=lambda place: (round(place.bare.length, 2), place.at_min))
-    return _stop_at(
-        again, field, best, now, remains=_without(again, field, best), later=later
-    )
+    return _stop_at(again, field, best, now, remains=_without(again, field, best), later=later)
 
 
 def _in_hand(plan: Plan) -> Field | None:

@@ -99,7 +99,9 @@ def with_words(raw: Json, words: Sequence[str], starts_at: str) -> Json:
             remedy = "Write key=value, such as now=9:12 or closed=bath."
             mistakes.append(Mistake(word[:40], "this is no key=value.", remedy))
         elif key not in WORDS:
-            mistakes.append(Mistake(key[:40], "this word is not known.", did_you_mean(key, [*WORDS])))
+            mistakes.append(
+                Mistake(key[:40], "this word is not known.", did_you_mean(key, [*WORDS]))
+            )
         elif key in told:
             mistakes.append(Mistake(key, "it is told twice.", "Keep one of the two."))
         else:
@@ -109,7 +111,7 @@ def with_words(raw: Json, words: Sequence[str], starts_at: str) -> Json:
         try:
             raw = {**raw, **_value(key, text.strip(), minutes)}
         except ValueError as error:
-            mistakes.append(Mistake(key, f"{str(error)}.", _SUCH[key]))
+            mistakes.append(Mistake(key, f"{error!s}.", _SUCH[key]))
     if {"now", "at_min"} <= set(told):
         mistakes.append(Mistake("now", "at_min is told as well.", "Keep one of the two."))
     if mistakes:

@@ -27,6 +27,7 @@ class Waiting:
     pieces: Pieces
     exit: Seam
     minutes: float
+    name: str
     patience_min: float = 0.0
 
 
@@ -79,12 +80,10 @@ def in_turn(
     """
     left, turns, now = list(waiting), list[Turn](), now_min
     while left:
-        may = {one.id: _may(one, left, wet, shut, sweeps, now) for one in left}
+        may = {one.id: _may(one, left, wet, shut, sweeps, now=now) for one in left}
         live = [one for one in left if one.patience_min > 0]
         ready = [one for one in left if may[one.id].from_min <= now]
-        held = [
-            one for one in live if now < may[one.id].from_min <= now + one.patience_min
-        ]
+        held = [one for one in live if now < may[one.id].from_min <= now + one.patience_min]
         soon = sorted(left, key=lambda one: (may[one.id].from_min, left.index(one)))
         one = next(iter([*held, *ready, *soon]))
         start = max(now, may[one.id].from_min)
@@ -104,6 +103,7 @@ def _may(
     wet: Pieces,
     shut: Sequence[Shut],
     sweeps: Sweeps,
+    *,
     now: float,
 ) -> _May:
     """From when on the field may be sprayed without spraying at or shutting in anybody."""
@@ -111,7 +111,7 @@ def _may(
         return _May(inf, _shut_in())
     for other in left:
         if other is not one and not sweeps.ways_out(other.pieces, keep_off=wet | one.pieces):
-            return _May(inf, f"{other.id} behind it has to be sprayed first.")
+            return _May(inf, f"{other.name} behind it has to be sprayed first.")
     found = _May(now, "")
     for room in shut:
         if room.until_min <= found.from_min:

@@ -116,12 +116,12 @@ def _in_mid_day(sweep: Sweep, tank: _Tank, flow: Flow, now_min: float) -> frozen
     slack = _Tank(tank.need_l, tank.have_l + _SLACK_L, tank.filled_l + _SLACK_L)
     if len(planned) <= fewest and slack.lasts(planned):
         return frozenset(stop + first for stop in planned)
-    ways = [stops for stops in options if len(stops) == fewest]
+    ways: list[Stops] = [stops for stops in options if len(stops) == fewest]
     if math.comb(len(tank.need_l), fewest) <= _FEW:
         every = itertools.combinations(range(len(tank.need_l)), fewest)
         ways = [stops for stops in every if tank.lasts(stops)] or ways
     whole = [tuple(stop + first for stop in stops) for stops in ways]
-    return frozenset(min(whole, key=lambda stops: (_aged_from(sweep, stops, flow, now_min), stops)))
+    return frozenset(min((_aged_from(sweep, stops, flow, now_min), stops) for stops in whole)[1])
 
 
 def _aged_from(sweep: Sweep, stops: Stops, flow: Flow, now_min: float) -> float:
@@ -157,9 +157,7 @@ def _shifted(stops: Stops, tank: _Tank) -> Iterator[Stops]:
             yield moved
 
 
-def age_with_min(
-    sweep: Sweep, stops: Iterable[int], flow: Flow, *, now_min: float = 0.0
-) -> float:
+def age_with_min(sweep: Sweep, stops: Iterable[int], flow: Flow, *, now_min: float = 0.0) -> float:
     """The oldest edge when fillings fall before these passes, walks out and in guessed. [min]"""
     places = set(stops)
     now = now_min

@@ -75,7 +75,7 @@ def _closed(plan: PlanRead, told: SoFar, world: World) -> Iterator[Fault]:
 
 
 def _left_open(plan: PlanRead, world: World) -> Iterator[Fault]:
-    """`stop-line-open`: floor left for another day that ends at wet floor with nothing to hide it."""
+    """`stop-line-open`: floor left for another day that meets wet floor in the open."""
     lines = [
         stop.line
         for field in (*plan.fields, *plan.left)

@@ -72,8 +72,10 @@ def _plan(top: At) -> PlanRead:
 
 def _so_far(top: At) -> SoFar:
     at = top.get("so_far")
-    done = [(one.get("id").text(), _minute(one.get("start_min")), _minute(one.get("end_min")))
-            for one in at.get("done").items()]
+    done = [
+        (one.get("id").text(), _minute(one.get("start_min")), _minute(one.get("end_min")))
+        for one in at.get("done").items()
+    ]
     return SoFar(
         at_min=_minute(at.get("at_min")),
         coat=at.get("coat").text(),

@@ -1,8 +1,8 @@
 """The tanks: litres in, litres out, and who stands where while one is filled.
 
 A tank holds one coat's mix: what another coat left in it does not count. It
-begins the day empty (in mid-day: with what is told to be in it), drains evenly over each band and gains a refill's litres
-when the refill is done.
+begins the day empty (in mid-day: with what is told to be in it), drains evenly over
+each band and gains a refill's litres when the refill is done.
 """
 
 from __future__ import annotations
@@ -56,8 +56,7 @@ class _Tank:
         gained = sum(
             refill.litres
             for refill, _ in self.refills
-            if self.since_min < refill.ready_min < minute
-            or (after and refill.ready_min == minute)
+            if self.since_min < refill.ready_min < minute or (after and refill.ready_min == minute)
         )
         begins, ends, litres = self._drains
         lasts = np.maximum(ends - begins, HAIR)
