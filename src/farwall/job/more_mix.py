@@ -53,7 +53,8 @@ def more_mix(plan: Plan, so_far: SoFar) -> MoreMix | None:
     belief = first_belief(_ground(plan, "wishes.spread_percent", _SPREAD_PERCENT))
     used_l = mixed_l - have_l
     if planned_l > 0 and used_l > 0:  # untold is as planned, here as everywhere
-        belief = belief.after(likely_l=planned_l, used_l=used_l)
+        for litres in _whole_fields_l(plan):  # as the gate's table on the sheet does it
+            belief = belief.after(likely_l=litres, used_l=litres * used_l / planned_l)
     return _answer(plan, ahead, max(have_l, 0.0), belief)
 
 
@@ -192,6 +193,15 @@ def _done_l(plan: Plan) -> float:
     coat = past.coat if past is not None else ""
     bands = [band for field in plan.fields if field.coat == coat for band in field.bands]
     return sum(band.litres for band in bands if band.id in done)
+
+
+def _whole_fields_l(plan: Plan) -> list[float]:
+    """What each field of the coat in hand that is wholly done was planned to take."""
+    past = plan.so_far
+    done = {one.id for one in past.done} if past is not None else set()
+    coat = past.coat if past is not None else ""
+    whole = [f for f in plan.fields if f.coat == coat and all(b.id in done for b in f.bands)]
+    return [sum(band.litres for band in field.bands) for field in whole]
 
 
 def _mixed_l(plan: Plan) -> float:

@@ -77,7 +77,9 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
     last = max((b for f in past for b in f.bands), key=lambda b: b.end_min, default=None)
     here = base if last is None else last.path[-1][:2]
     reckoned_l = _tank_at(plan, coat, past, so_far.at_min)
-    same_tank = so_far.tank_l is None or abs(so_far.tank_l - reckoned_l) <= LITRE
+    # A coat that is not begun begins with an empty tank: what is in it now is the coat below.
+    fresh = not past and coat != plan.fields[0].coat
+    same_tank = fresh or so_far.tank_l is None or abs(so_far.tank_l - reckoned_l) <= LITRE
     tank_l = reckoned_l if same_tank or so_far.tank_l is None else so_far.tank_l
     same_place = so_far.at is None or _apart_m(so_far.at, here) <= AT_M
     at = here if same_place or so_far.at is None else so_far.at

@@ -9,7 +9,7 @@ from dataclasses import replace
 import rfc8785
 
 from farwall.facts.plain import plain
-from farwall.facts.plan import Band, Field, Plan
+from farwall.facts.plan import Band, Field, Mix, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
 from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
@@ -34,16 +34,11 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
     else:
         found = day.remains()
     past = _past(state, so_far, found)
-    sprayed = {field.id for field in found.fields}
-    mixes = tuple(
-        replace(mix, fields=tuple(name for name in mix.fields if name in sprayed))
-        for mix in plan.mixes
-    )
     again = replace(
         plan,
         fields=found.fields,
         left=found.left,
-        mixes=mixes,
+        mixes=_mixes(plan.mixes, found.fields),
         so_far=sealed(past, found.fields),
         warnings=(
             *(w for w in plan.warnings if not w.startswith((_LEFT, STANDS_ON_WET))),
@@ -62,6 +57,22 @@ def _left_words(found: Remains) -> tuple[str, ...]:
         f"{_LEFT}{field.id} ({', '.join(field.rooms)}): {found.why.get(field.id, '')}"
         for field in found.left
     )
+
+
+def _mixes(mixes: Sequence[Mix], fields: Sequence[Field]) -> tuple[Mix, ...]:
+    """The mixes with the fields they now serve; what has come back is served by the first."""
+    served = {name for mix in mixes for name in mix.fields}
+    made: list[Mix] = []
+    for mix in mixes:
+        first = all(other.coat != mix.coat for other in made)
+        names = [
+            field.id
+            for field in fields
+            if field.id in mix.fields
+            or (first and field.coat == mix.coat and field.id not in served)
+        ]
+        made.append(replace(mix, fields=tuple(names)))
+    return tuple(made)
 
 
 def _on_wet(state: Settled, so_far: SoFar) -> tuple[str, ...]:

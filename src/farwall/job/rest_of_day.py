@@ -5,16 +5,17 @@ The planner of the morning does it (`plan_coat`, `time_sweep`), given the day as
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from math import inf
 
-from farwall.errors import Mistake, Refused, Unanswerable
+from farwall.errors import Mistake, Refused
 from farwall.facts.plan import Band, Field, OpenTime, Plan, PlanTools, Refill, Remedy, Verdict, Walk
 from farwall.facts.so_far import ClosedRoom
+from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
-from farwall.job.past import Settled
+from farwall.job.past import AT_M, Settled
 from farwall.job.so_far_sense import whole_fields
 from farwall.spray.dry import DryGround
 from farwall.spray.fields import Pieces, Sweeps
@@ -23,6 +24,7 @@ from farwall.spray.midday import Shut, Turns, Waiting, in_turn
 from farwall.spray.order import Order, Step
 from farwall.spray.plan_coat import Rest, plan_coat
 from farwall.spray.refills import Flow
+from farwall.spray.routes import gap_m, nearest_on, part_with
 from farwall.spray.schedule import Day, Timed, route, time_sweep, timed_path
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
@@ -102,10 +104,11 @@ class RestOfDay:
             return Remains((), (), {})
         bare = [pieces_of(self.world, field) for field in left if field.coat == before]
         skipped = {field.id for field in own if any(pieces_of(self.world, field) & b for b in bare)}
-        planned = _first_min(own)
+        back = {field.id for field in self.plan.left if field.coat == coat}
+        planned = _first_min([field for field in own if field.id not in back] or own)
         begins = max(self._begins(before, fields, planned), self.state.at_min)
         still_closed = any((room.until_min or inf) > begins for room in self.closed)
-        if not skipped and not still_closed:
+        if not skipped and not still_closed and not back:
             return Remains(tuple(moved(field, begins - planned) for field in own), (), {})
         waiting = tuple(field for field in own if field.id not in skipped)
         stand = _Stand.before_coat(self.state, begins, waiting)
@@ -210,6 +213,8 @@ class _Coat:
             )
         past = past if steps else self._walked_out(past)
         begun = begun if steps else {field.id: field for field in past}
+        drawn = {band.id: band for field in self.stand.rest for band in field.bands}
+        new = tuple(_as_drawn(field, drawn) for field in new)
         joined = [_joined(begun.pop(field.id, None), field) for field in new]
         left_ids = {name for name, _ in turns.left}
         cut_short = [_cut_short(begun.pop(f.id)) for f in past if f.id in left_ids & set(begun)]
@@ -238,18 +243,37 @@ class _Coat:
             field.id, self.pieces[field.id], sweep.exit, left, ", ".join(field.rooms), patience
         )
 
-    def _day(self) -> Day:
-        state, free = self.stand.state, DryGround.of(self.day.world)
-        own = {field.id: field for field in self.stand.past}
-        for field in own.values():
+    @cached_property
+    def _free(self) -> DryGround:
+        """Ground that this coat has left dry."""
+        free = DryGround.of(self.day.world)
+        for field in self.stand.past:
             sweep = self.kept.get(field.id) or self._kept(field)
             for each in sweep.passes[: len(sweep.begun)]:
                 free = free.without(each.strip)
+        return free
+
+    @cached_property
+    def place(self) -> Point:
+        """Where the sprayer stands, on dry floor. Raises `Refused` when that is not near by."""
+        state = self.stand.state
+        if state.at == state.here:
+            return state.at
+        ground = part_with(self._free.shape, state.here)
+        near = state.here if ground is None else nearest_on(ground, state.at)
+        if gap_m(near, state.at) > AT_M:
+            what = f"no dry way leads to ({state.at[0]:.2f}, {state.at[1]:.2f})."
+            remedy = "Leave it out, or tell a place on dry floor, metres."
+            raise Refused(Mistake("at", what, remedy))
+        return (round(near[0], 4), round(near[1], 4))
+
+    def _day(self) -> Day:
+        state = self.stand.state
         return Day(
             self.stand.at_min,
-            state.at,
+            self.place,
             max(state.tank_then_l, 0.0),
-            free,
+            self._free,
             state.base,
             max(state.helper_free_min, self.stand.at_min),
         )
@@ -300,27 +324,19 @@ class _Coat:
 
     def _with_walk_to_place(self, past: list[Field]) -> list[Field]:
         """The walk from the last band to where the sprayer was told to stand."""
-        state = self.stand.state
-        if state.at == state.here or not past:
+        if self.place == self.stand.state.here or not past:
             return past
-        day = self._day()
-        try:
-            way = route(day.free, state.here, state.at)
-        except Unanswerable:
-            where = f"({state.at[0]:.2f}, {state.at[1]:.2f})"
-            what = f"no dry way leads from the last band to {where}."
-            remedy = "Leave it out, or tell a place on dry floor, metres."
-            raise Refused(Mistake("at", what, remedy)) from None
+        way = route(self._free, self.stand.state.here, self.place)
         last = max(past, key=lambda field: field.end_min)
         walk = _within(way, last.end_min, self.stand.at_min, self.day.tools.walk_m_min)
         return [replace(f, walks=(*f.walks, walk)) if f is last else f for f in past]
 
     def _walked_out(self, past: list[Field]) -> list[Field]:
         """The walk off the floor when nothing more of the coat is sprayed today."""
-        state = self.stand.state
-        if not past or not self.stand.rest or state.at == state.base:
+        base = self.stand.state.base
+        if not past or not self.stand.rest or self.place == base:
             return past
-        way = route(self._day().free, state.at, state.base)
+        way = route(self._free, self.place, base)
         path = timed_path(way, self.stand.at_min, self.day.tools.walk_m_min)
         last = max(past, key=lambda field: field.end_min)
         return [
@@ -392,6 +408,21 @@ def _within(way: Sequence[tuple[float, float]], start: float, end: float, pace: 
         return Walk("sprayer", path)
     share = (end - start) / took
     return Walk("sprayer", tuple((x, y, round(start + (t - start) * share, 4)) for x, y, t in path))
+
+
+def _as_drawn(field: Field, drawn: Mapping[str, Band]) -> Field:
+    """Bands that are walked as planned have the very outline of the plan."""
+    bands = tuple(
+        replace(band, polygon=drawn[band.id].polygon)
+        if band.id in drawn and _way(drawn[band.id]) == _way(band)
+        else band
+        for band in field.bands
+    )
+    return replace(field, bands=bands)
+
+
+def _way(band: Band) -> list[tuple[float, float]]:
+    return [(x, y) for x, y, _ in band.path]
 
 
 def _joined(past: Field | None, field: Field) -> Field:
