@@ -144,7 +144,7 @@ def _minutes_from(starts_at: str) -> Minutes:
         if hour > 23 or minute > 59:
             raise ValueError(f"{text} is no time of day")
         passed = (hour - start.hour) * 60 + minute - start.minute - start.second / 60
-        if passed < 0 and hour < 12:  # twelve-hour clocks: 1:30 is in the afternoon
+        if passed < 0 and 1 <= hour <= 6:  # twelve-hour clocks: 1:30 is in the afternoon
             passed += 12 * 60
         if passed < 0:
             raise ValueError(f"{text} is before the start of the plan, {start:%H:%M}")
