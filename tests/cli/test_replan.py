@@ -102,3 +102,17 @@ def test_a_file_tells_the_day_as_words_do(plan, tmp_path, capsys):
     document = json.loads(capsys.readouterr().out)
     assert document["so_far"]["done"][-1]["id"] == "first.6.3"
     assert document["so_far"]["tank_l"] == pytest.approx(4.5425, abs=0.001)
+
+
+def test_the_sheet_has_pages_for_what_is_still_to_do(plan, tmp_path):
+    """Five of sixteen fields are done; two pages stand before those of the fields."""
+    import pypdfium2
+
+    main(["replan", str(plan), "now=8:30", "--out", str(tmp_path / "o")])
+    sheet = pypdfium2.PdfDocument(tmp_path / "o" / "run-sheet.pdf")
+    pages = [page.get_textpage().get_text_range() for page in sheet]
+    heads = {line for text in pages for line in text.splitlines() if line.startswith("Field ")}
+    assert not any(line.startswith("Field 5 of 8 · coat 1") for line in heads)
+    assert any(line.startswith("Field 6 of 8 · coat 1") for line in heads)
+    assert any(line.startswith("Field 1 of 8 · coat 2") for line in heads)
+    assert all("planned again at 8:30" in text for text in pages)

@@ -31,13 +31,16 @@ _NOTABLE = 1.15
 def field_pages(
     plan: Plan, buying: Buying, *, units: Units, size: PaperSize
 ) -> list[dict[str, Any]]:
-    """The pages of all fields, coat by coat, in the order of the day."""
+    """The pages of all fields, coat by coat, in the order of the day; in mid-day of those to do."""
+    done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
     clock = plan_clock(plan, units)
     order = numbers(plan)
     count = {f.coat: sum(1 for g in plan.fields if g.coat == f.coat) for f in plan.fields}
     grounds = storeys(plan)
     pages = []
     for field in sorted(plan.fields, key=lambda f: f.order):
+        if done and all(band.id in done for band in field.bands):
+            continue
         kicker = f"Field {order[field.id]} of {count[field.coat]} · {coat_words(plan, field.coat)}"
         pages.append(
             {
