@@ -173,6 +173,19 @@ def test_a_second_time_the_past_of_the_first_time_is_fixed():
     assert codes(twice) == set()
 
 
+def test_a_coat_that_ended_sooner_than_planned_keeps_its_true_minutes():
+    plan = day_of("quince-street")
+    last = bands_of(plan, coat=0)[-1]
+    told = SoFar(at_min=last.end_min - 2.0, done_up_to=last.id)
+    again = replan(plan, told)
+    assert band(again, last.id).end_min == pytest.approx(last.end_min - 2.0, abs=0.001)
+    assert again.so_far.coat == "second"
+    assert band(again, "second.1.1").start_min == pytest.approx(
+        band(plan, "second.1.1").start_min - 2.0, abs=0.15
+    )
+    assert codes(again) == set()
+
+
 def test_less_in_the_tank_is_filled_sooner():
     plan = day_of("quince-street")
     again = replan(plan, after(plan, "first.8.9", tank_l=1.3))

@@ -39,7 +39,7 @@ class Settled:
     """Where the day stands.
 
     `done`: bands with their true times, by id, in order; the last may still be in hand, then
-    `now_min`, from when on the rest may begin, is its end. `past`: the fields of the coat with
+    `now_min`, from when on the rest may begin, is its end. `before`: the coats below; `past`: the fields of the coat with
     only what is done of them; `rest`: those with bands to do, as planned. `tank_l` is what the
     tank holds at `at_min`, `tank_then_l` at `now_min`. `as_planned`: nothing has changed.
     """
@@ -48,6 +48,7 @@ class Settled:
     now_min: float
     coat: str
     done: dict[str, Band]
+    before: tuple[Field, ...]
     past: tuple[Field, ...]
     rest: tuple[Field, ...]
     here: Point
@@ -96,6 +97,7 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
         now_min=now,
         coat=coat,
         done=done,
+        before=_coats_below(plan, done, coat),
         past=past,
         rest=rest,
         here=here,
@@ -300,6 +302,17 @@ def _clock_of(plan: Plan, done: dict[str, Band], coat: str) -> Clock | None:
         return round(float(np.interp(minute, planned, true)), 4)
 
     return moved
+
+
+def _coats_below(plan: Plan, done: dict[str, Band], coat: str) -> tuple[Field, ...]:
+    """The coats under the one in hand, at their true minutes."""
+    coats = [one.id for one in plan.inputs.coats]
+    found = []
+    for below in coats[: coats.index(coat)]:
+        moved = _clock_of(plan, done, below)
+        own = [field for field in plan.fields if field.coat == below]
+        found += [past for field in own if (past := _past_of(field, done, moved)) is not None]
+    return tuple(found)
 
 
 def _past_of(field: Field, done: dict[str, Band], moved: Clock | None) -> Field | None:

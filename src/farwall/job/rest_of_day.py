@@ -78,7 +78,9 @@ class RestOfDay:
         """Past and rest of every coat. Raises `Unanswerable`, and `Refused` for a place on wet."""
         coats = [coat.id for coat in self.plan.inputs.coats]
         here = coats.index(self.state.coat)
-        fields = [field for field in self.plan.fields if coats.index(field.coat) < here]
+        fields: list[Field] = []
+        for coat in coats[:here]:
+            fields += _Coat(self, coat, _Stand.below(self.state, coat)).remains().fields
         left: list[Field] = []
         why: dict[str, str] = {}
         if self.state.past or here == 0:
@@ -147,6 +149,11 @@ class _Stand:
     @staticmethod
     def of(state: Settled) -> _Stand:
         return _Stand(state.past, state.rest, state.now_min, state)
+
+    @staticmethod
+    def below(state: Settled, coat: str) -> _Stand:
+        past = tuple(field for field in state.before if field.coat == coat)
+        return _Stand(past, (), state.at_min, replace(state, here=state.base, at=state.base))
 
     @staticmethod
     def before_coat(state: Settled, begins: float, rest: tuple[Field, ...]) -> _Stand:
