@@ -11,9 +11,10 @@ import rfc8785
 from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Mix, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
+from farwall.job.coat_again import Remains
 from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
-from farwall.job.rest_of_day import Remains, RestOfDay
+from farwall.job.rest_of_day import RestOfDay
 from farwall.job.say_midday import STANDS_ON_WET
 
 
