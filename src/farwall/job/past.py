@@ -28,9 +28,10 @@ class Settled:
     """Where the day stands.
 
     `done`: bands with their true times, by id, in order; the last may still be in hand, then
-    `now_min`, from when on the rest may begin, is its end. `before`: the coats below; `past`: the
-    fields of the coat with only what is done of them; `rest`: those with bands to do, as
-    planned. `tank_l` is what the tank holds at `at_min`, `tank_then_l` at `now_min`. `as_planned`: nothing has changed.
+    `now_min`, from when on the rest may begin, is its end. `before`: the coats below; `past`:
+    fields of the coat in hand with only what is done of them; `rest`: those with bands to
+    do, as planned. `tank_l` is in the tank at `at_min`, `tank_then_l` at `now_min`.
+    `as_planned`: nothing has changed.
     """
 
     at_min: float
