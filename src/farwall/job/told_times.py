@@ -170,7 +170,7 @@ def _insist_on_order(plan: Plan, done: dict[str, Band]) -> None:
             mistakes.append(Mistake("done", what, "One person sprays one band at a time."))
     coats = [coat.id for coat in plan.inputs.coats]
     begun = [c for c in coats if any(f.coat == c and f.bands[0].id in done for f in plan.fields)]
-    for coat in begun[:-1]:
+    for coat in coats[: coats.index(begun[-1])] if begun else ():
         open_ = [f.id for f in plan.fields if f.coat == coat and f.bands[-1].id not in done]
         if open_:
             what = f"coat {begun[-1]} is begun, and {', '.join(open_)} of coat {coat} is not done."
