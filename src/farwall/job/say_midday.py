@@ -49,8 +49,9 @@ def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
 
 def _work(found: StopAt) -> str:
     if not found.bands:
-        wait = f" ({found.minutes:.1f} min)" if found.minutes > 0.05 else ""
-        return f"Finish the band in your hand{wait}."
+        if found.minutes <= 0.05:
+            return "Spray no further."
+        return f"Finish the band in your hand ({found.minutes:.1f} min)."
     bands = found.bands[0] if len(found.bands) == 1 else f"{found.bands[0]} to {found.bands[-1]}"
     fill = ", one filling in it" if found.fills == 1 else ""
     fill = f", {found.fills} fillings in it" if found.fills > 1 else fill
@@ -83,6 +84,9 @@ def _now(plan: Plan) -> str:
         return f"{first}{finish} {_begin(plan, band, field)}"
     fill = _filling(field, past.at_min, band.start_min)
     wait = _waiting(plan, band)
+    if wait and field.verdict == "cannot":
+        last = [b.id for b in field.bands if b.id in done][-1]
+        wait = f" feather the edge of {last} now;{wait}"
     return f"{first}{finish}{wait}{fill} go on with band {band.id} in {_room(plan, field, band)}."
 
 
@@ -159,7 +163,7 @@ def _rest(plan: Plan) -> list[str]:
         own = [field for field in fields if field.coat == coat]
         span = f"{_clock(plan, own[0].start_min)} to {_clock(plan, own[-1].end_min)}"
         many = f"{len(own)} field" + ("s" if len(own) > 1 else "")
-        lines.append(f"  then coat {coat}: {many}, {span}")
+        lines.append(f"  then {coat}: {many}, {span}")
     return lines
 
 
