@@ -8,14 +8,14 @@ from pathlib import Path
 
 import pytest
 
-from farwall.facts import job, plan, reading
+from farwall.facts import job, plan, reading, so_far
 from farwall.floor import nouns
 
 ROOT = Path(__file__).resolve().parents[1]
 PAGE = (ROOT / "docs" / "nomenclature.md").read_text()
 
 
-MODULES = [nouns, job, plan, reading]
+MODULES = [nouns, job, plan, reading, so_far]
 WORDS_THAT_ARE_UNITS = {"litres", "minutes"}
 UNIT_OF_THE_ROW = {"low", "likely", "high"}
 SHARES_OF_ONE = {"chance", "error", "share", "any_edge_dies", "mix_short"}

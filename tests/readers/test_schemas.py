@@ -16,7 +16,7 @@ from farwall.errors import Refused
 from farwall.floor.geojson import floor_collection
 from farwall.readers.job_json import job_from, job_to_dict
 from farwall.readers.plan_json import plan_to_dict
-from farwall.readers.schemas import job_schema, plan_schema
+from farwall.readers.schemas import job_schema, plan_schema, so_far_schema
 from farwall.readers.twins import TWINS
 
 BROKEN = Path(__file__).parents[1] / "broken_jobs"
@@ -70,7 +70,7 @@ def test_a_job_in_us_units_is_valid_and_both_spellings_at_once_are_not():
 
 
 def test_every_twin_stands_in_the_schema():
-    parts = job_schema()["$defs"]
+    parts = {**job_schema()["$defs"], "SoFar": so_far_schema()}
     for noun, twins in TWINS.items():
         for twin in twins:
             assert twin.other in parts[noun.__name__]["properties"]

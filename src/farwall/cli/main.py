@@ -25,9 +25,11 @@ COMMANDS = {
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
+    "replan": "plan the rest of the day again: what is done stays, from the state told",
+    "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
     "bench": "score the planner on floors that are always the same",
-    "schema": "the JSON Schema of a job or a plan",
+    "schema": "the JSON Schema of a job, a plan or a day so far",
 }
 
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from farwall.facts.job import ChoiceName, Coat, Crew
+from farwall.facts.so_far import MoreMix, Past
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
 
@@ -331,3 +332,8 @@ class Plan:
     warnings: tuple[str, ...] = ()
     chances: Chances | None = None
     proof: Proof | None = None
+    so_far: Past | None = None
+    """The fixed past, in a plan that was made in mid-day."""
+    left: tuple[Field, ...] = ()
+    """Fields, or what is not sprayed of one, that are left for another day, as once planned."""
+    more_mix: MoreMix | None = None

@@ -39,7 +39,8 @@ def floor_svg(
     sizes of `lettering` in the same units. `ground` colours the sheet, None
     leaves it bare. Storeys stand one above the other.
     """
-    shown = scenes(plan, coat=coat)
+    in_hand = plan.so_far.coat if plan.so_far is not None else None
+    shown = scenes(plan, coat=coat if coat is not None else in_hand)
     share = (height - _BETWEEN * (len(shown) - 1)) / len(shown)
     svg = Svg(width=width, height=height, family=lettering.family, ident="floor")
     top = 0.0

@@ -21,13 +21,25 @@ def plan_files(
 
     beside: begins some work beside other work, and gives what waits for its result.
     """
-    units = job.wishes.units
+    wishes = job.wishes
+    return files_of(plan, document, units=wishes.units, notes=wishes.notes, beside=beside)
+
+
+def files_of(
+    plan: Plan,
+    document: dict[str, object],
+    *,
+    units: Units,
+    notes: str = "",
+    beside: Beside = at_once,
+) -> dict[str, bytes]:
+    """The same files when no job is at hand, as in mid-day."""
     return {
         "plan.json": (json_text(document) + "\n").encode(),
         "floor.svg": floor_svg(plan, units=units).encode(),
         "moments.svg": film_strip_svg(plan, units=units).encode(),
         "run-sheet.pdf": run_sheet_pdf(
-            plan, job_name=plan.job, units=units, notes=job.wishes.notes, beside=beside
+            plan, job_name=plan.job, units=units, notes=notes, beside=beside
         ),
     }
 

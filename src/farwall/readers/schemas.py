@@ -13,7 +13,8 @@ from typing import Any, get_args
 
 from farwall.facts.job import JOB_VERSION, Job
 from farwall.facts.plan import PLAN_VERSION
-from farwall.readers import job_json, plan_json
+from farwall.facts.so_far import SO_FAR_VERSION, SoFar
+from farwall.readers import job_json, plan_json, so_far
 from farwall.readers.job_limits import LIMITS
 from farwall.readers.schema_words import words_for
 from farwall.readers.shape import bare, keys_of
@@ -60,6 +61,15 @@ def job_schema() -> Schema:
 def plan_schema() -> Schema:
     """The schema of `plan.json`. Its keys may grow, so that unknown ones are let by."""
     return _dressed(plan_json.adapter().json_schema(), "Farwall plan", PLAN_VERSION)
+
+
+def so_far_schema() -> Schema:
+    """The schema of a day so far: no unknown keys, gallons allowed beside litres."""
+    schema = _dressed(so_far.adapter().json_schema(), "Farwall so-far", SO_FAR_VERSION)
+    for noun, part in _parts(schema, SoFar):
+        part["additionalProperties"] = False
+        _add_twins(part, TWINS.get(noun, ()))
+    return schema
 
 
 def _dressed(schema: Schema, title: str, version: int) -> Schema:

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from farwall import units
 from farwall.errors import Mistake
 from farwall.facts.job import Coat, Container, Sample, Stain, Survey, Tools
+from farwall.facts.so_far import SoFar
 from farwall.floor.nouns import Opening, Window
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import Entry
@@ -70,6 +71,11 @@ TWINS: dict[type, tuple[Twin, ...]] = {
     ),
     Container: (_times("size_gal", "size_l", _GAL),),
     Opening: (_times("width_ft", "width_m", _FT), _times("width_in", "width_m", _IN)),
+    SoFar: (
+        _times("tank_gal", "tank_l", _GAL),
+        _times("tub_gal", "tub_l", _GAL),
+        _times("mixed_gal", "mixed_l", _GAL),
+    ),
     Window: (_times("sill_ft", "sill_m", _FT), _times("height_ft", "height_m", _FT)),
 }
 

@@ -153,7 +153,7 @@ def _along(wall_m: Floats, line: Floats) -> bool:
 
 def _is_plain(sweep: Sweep) -> bool:
     """Whether these bands are plain ones already: then there is nothing else to choose."""
-    return bool(straight_fronts(sweep.ground)([sweep.front]))
+    return sweep.ground is not None and bool(straight_fronts(sweep.ground)([sweep.front]))
 
 
 def wish_for(

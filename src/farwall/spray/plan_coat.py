@@ -18,7 +18,7 @@ from farwall.spray.fields import Pieces
 from farwall.spray.fitting import Fitted, fitting, on_the_clock
 from farwall.spray.lives import Lives
 from farwall.spray.order import Order, Step
-from farwall.spray.plain_bands import chosen
+from farwall.spray.plain_bands import Chosen, chosen
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day
@@ -40,6 +40,15 @@ class LaidField:
     lives: Lives
 
 
+@dataclass(frozen=True)
+class Rest:
+    """The rest of a coat in mid-day: where the day stands; each field's id and earliest minute."""
+
+    day: Day
+    ids: tuple[str, ...]
+    not_before_min: tuple[float, ...]
+
+
 def plan_coat(
     world: World,
     order: Order,
@@ -49,32 +58,39 @@ def plan_coat(
     *,
     begins_min: float,
     first_number: int,
+    rest: Rest | None = None,
 ) -> tuple[LaidField, ...]:
-    """The fields of one coat in order, from `begins_min` on."""
+    """The fields of one coat in order, from `begins_min` on; or the rest of them, from a `rest`."""
     sweepers = [sweeper_of(step) for step in order.steps]
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
-    base = base_point(world, order.steps[-1].exit)
+    base = base_point(world, order.steps[-1].exit) if rest is None else rest.day.base
     day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
     if coat.sprayers == 2:
         day = with_second(day, world)
+    day = day if rest is None else rest.day
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields: list[Field] = []
     kept: list[tuple[tuple[Moments, ...], Lives]] = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
-        ahead = sum(each.wetted_m2 for each in sweeps[index:]) * coat.l_per_m2
+        ahead = sum(each.left_m2 for each in sweeps[index:]) * coat.l_per_m2
         later = tuple(sweeps[index + 1 :])
         flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead, later)
-        field_id = f"{coat.id}.{index + 1}"
+        field_id = f"{coat.id}.{index + 1}" if rest is None else rest.ids[index]
+        if rest is not None:
+            day = replace(day, minute=max(day.minute, rest.not_before_min[index]))
         case = Case(world, step, sweeper, planned, coat, day)
-        settled = chosen(
-            fitting(case, flow, field_id),
-            sweeper,
-            coat.tools,
-            partial(_swept, case, flow, field_id),
-            begun_min=day.minute,
-            wish=coat.wish(field_id, _rooms(world, step.pieces)),
-        )
+        best = fitting(case, flow, field_id)
+        settled = Chosen(best, ())
+        if rest is None:
+            settled = chosen(
+                best,
+                sweeper,
+                coat.tools,
+                partial(_swept, case, flow, field_id),
+                begun_min=day.minute,
+                wish=coat.wish(field_id, _rooms(world, step.pieces)),
+            )
         fitted = settled.way
         sweep, timed, held, after = fitted.sweep, fitted.timed, fitted.held, fitted.after
         verdict, remedies = judge.verdict(replace(case, sweep=sweep), timed, held)

@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
+from farwall.spray.refills_again import stops_again
 from farwall.spray.routes import gap_m
 from farwall.spray.sweep import Sweep
 from farwall.spray.tank_run import TankRun, best_stops
@@ -49,14 +50,19 @@ class Flow:
         return self.helper and self.tools.swap_min <= self.tools.refill_min
 
 
-def refill_stops(sweep: Sweep, tank_l: float, flow: Flow) -> frozenset[int]:
+def refill_stops(
+    sweep: Sweep, tank_l: float, flow: Flow, *, now_min: float = 0.0
+) -> frozenset[int]:
     """Before which passes the tank, holding `tank_l` now, is filled.
 
     The oldest edge of this field and of each that `flow` sees ahead is as young as any
     choice makes it, to 0.01 min; then fillings are fewest over all of them, then walking.
-    A filling before a first pass costs no live edge. Raises `Unanswerable` when one band
-    alone needs more than a tank.
+    A filling before a first pass costs no live edge. A field planned before, or begun by
+    `now_min`, keeps its fillings while they last (`refills_again`). Raises `Unanswerable`
+    when one band alone needs more than a tank.
     """
+    if not sweep.to_spray:
+        return frozenset()
     run = tank_run(sweep, flow)
     if max(run.need_l) > flow.filled_l + _HAIR_L:
         raise Unanswerable(
@@ -65,6 +71,8 @@ def refill_stops(sweep: Sweep, tank_l: float, flow: Flow) -> frozenset[int]:
             remedies=["Narrower bands, or a larger tank."],
         )
     now = tank_l - TANK_RESERVE * flow.tools.tank_l
+    if sweep.begun or sweep.stops is not None:
+        return stops_again(sweep, now, flow, now_min)
     runs = [run]
     for later in flow.ahead[:LOOK_AHEAD]:
         next_run = tank_run(later, flow)
@@ -82,7 +90,7 @@ def tank_run(sweep: Sweep, flow: Flow) -> TankRun:
     count = len(sweep.passes)
     return TankRun(
         tuple(each.wetted_m2 * flow.l_per_m2 for each in sweep.passes),
-        (0.0, *(_pause_min(sweep, index, flow) for index in range(1, count))),
+        (0.0, *(pause_before_min(sweep, index, flow) for index in range(1, count))),
         tuple(0.0 if flow.swaps else 2 * _way_out_m(sweep, index) for index in range(count)),
         tuple(sweep.table.ages_by_pair(times)),
     )
@@ -94,7 +102,7 @@ def age_with_min(sweep: Sweep, stops: Iterable[int], flow: Flow) -> float:
     times, paused = [], 0.0
     for index, (start, minutes) in enumerate(_times_without_fillings(sweep, flow.tools)):
         if index in places:
-            paused += _pause_min(sweep, index, flow)
+            paused += pause_before_min(sweep, index, flow)
         times.append((start + paused, minutes))
     return sweep.table.peak_age_min(times)
 
@@ -114,7 +122,8 @@ def _times_without_fillings(sweep: Sweep, tools: PlanTools) -> list[tuple[float,
     return times
 
 
-def _pause_min(sweep: Sweep, index: int, flow: Flow) -> float:
+def pause_before_min(sweep: Sweep, index: int, flow: Flow) -> float:
+    """How long a filling before this pass takes, the walk out and in guessed. [min]"""
     if flow.swaps:
         return flow.tools.swap_min
     return flow.tools.refill_min + 2 * _way_out_m(sweep, index) / flow.tools.walk_m_min

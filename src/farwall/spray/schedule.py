@@ -65,11 +65,14 @@ class Timed:
 
 
 def time_sweep(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
-    """The sweep on the clock, beginning at `day`, and the day after it."""
-    stops = refill_stops(sweep, day.tank_l, flow)
+    """The sweep on the clock, beginning at `day`, and the day after it.
+
+    What of it is sprayed already keeps its times; edges to it age from those.
+    """
+    stops = refill_stops(sweep, day.tank_l, flow, now_min=day.minute)
     clock = _Clock(day, flow)
-    bands = []
-    for index, each in enumerate(sweep.passes):
+    bands = list(sweep.begun)
+    for index, each in enumerate(sweep.to_spray, len(bands)):
         clock.spray(each, refill=index in stops, number=index + 1, field_id=field_id)
         bands.append(clock.band)
     times = [(band.start_min, band.end_min - band.start_min) for band in bands]

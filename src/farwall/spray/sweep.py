@@ -13,7 +13,7 @@ from itertools import pairwise
 import numpy as np
 import numpy.typing as npt
 
-from farwall.facts.plan import PlanTools
+from farwall.facts.plan import Band, PlanTools
 from farwall.floor.geometry import Point
 from farwall.spray.bands import Strips
 from farwall.spray.bound import least_front_m
@@ -38,8 +38,14 @@ class Sweep:
     passes: tuple[Pass, ...]
     edges: tuple[Edge, ...]
     depth_m: float
-    ground: Ground
+    ground: Ground | None
     front: Front
+    begun: tuple[Band, ...] = ()
+    """In mid-day: the first of its bands, sprayed already, with their true times."""
+    stops: tuple[int, ...] | None = None
+    """In mid-day: before which passes it was planned to fill; kept where that still lasts."""
+    told_bound_m: float | None = None
+    """In mid-day: the bound that was proved in the morning; nobody draws its ground again."""
 
     @cached_property
     def table(self) -> EdgeTable:
@@ -54,6 +60,8 @@ class Sweep:
     @cached_property
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
+        if self.ground is None:
+            return self.told_bound_m or 0.0
         bounds, depth_m = self.ground.bounds_m, self.ground.ball.depth_m
         if depth_m not in bounds:
             bounds[depth_m] = least_front_m(self.ground, depth_m)
@@ -63,6 +71,16 @@ class Sweep:
     def wetted_m2(self) -> float:
         """Floor and overlap together."""
         return sum(each.wetted_m2 for each in self.passes)
+
+    @property
+    def to_spray(self) -> tuple[Pass, ...]:
+        """Its passes that are not yet sprayed."""
+        return self.passes[len(self.begun) :]
+
+    @property
+    def left_m2(self) -> float:
+        """Floor and overlap that are not yet sprayed."""
+        return sum(each.wetted_m2 for each in self.to_spray)
 
     @property
     def area_m2(self) -> float:

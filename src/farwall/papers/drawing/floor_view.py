@@ -28,7 +28,7 @@ from farwall.papers.drawing.sheet import (
     outward,
 )
 from farwall.papers.drawing.walls import OUTER_WALL_M
-from farwall.papers.ink import LINE, PAPER, ramp_colour
+from farwall.papers.ink import DONE, LINE, PAPER, ramp_colour
 from farwall.papers.lettering import Lettering, text_width, wrap
 from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
@@ -42,8 +42,9 @@ def draw_floor(svg: Svg, plan: Plan, scene: Scene, *, units: Units, lettering: L
     """Draw a scene with its fields; sets the drawing's height to what was used."""
     sheet = _sheet(svg, plan, scene, units, lettering)
     fields = list(scene.fields)
+    done = _done(plan)
     for field in fields:
-        _fill(sheet, field)
+        _fill(sheet, field, done)
     draw_fixtures(sheet)
     draw_walls(sheet)
     draw_openings(sheet)
@@ -59,7 +60,7 @@ def draw_floor(svg: Svg, plan: Plan, scene: Scene, *, units: Units, lettering: L
         _arrow_of(sheet, field)
     if len(stops) <= _STOP_LINES_NAMED:
         name_stop_lines(sheet, stops)
-    draw_foot(sheet, ramp=bool(fields), stop_lines=bool(stops))
+    draw_foot(sheet, ramp=bool(fields), stop_lines=bool(stops), done=bool(done))
 
 
 def _tightest(fields: list[Field]) -> Field | None:
@@ -75,7 +76,13 @@ def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Letterin
     bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
     beside = text_width("way out", lettering.body, bold=True) + 26
     stops = bool(scene.stop_ids)
-    rows = legend(svg.width, lettering.small, ramp=bool(scene.fields), stop_lines=stops)
+    rows = legend(
+        svg.width,
+        lettering.small,
+        ramp=bool(scene.fields),
+        stop_lines=stops,
+        done=bool(_done(plan)),
+    )
     foot = lettering.small * 2.9 + max((down for _, _, down in rows), default=0.0)
     sides = [outward(opening, floor) for opening in scene.storey.ways_out]
     left = beside if any(dx < -0.5 for dx, _ in sides) else EDGE
@@ -95,8 +102,23 @@ def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Letterin
     return Sheet(plan, scene, svg, frame, Board(page), lettering, units, page)
 
 
-def _fill(sheet: Sheet, field: Field) -> None:
-    """The field's floor, band by band from light to dark: so its direction shows without words."""
+def _done(plan: Plan) -> frozenset[str]:
+    """Bands that are sprayed already, in a plan made in mid-day."""
+    return frozenset(one.id for one in plan.so_far.done) if plan.so_far is not None else frozenset()
+
+
+def _fill(sheet: Sheet, field: Field, done: frozenset[str]) -> None:
+    """The field's floor, band by band from light to dark: so its direction shows without words.
+
+    What is done lies in a quiet grey, whatever became of the field.
+    """
+    if any(band.id in done for band in field.bands):
+        whole = [band for band in field.bands if field.verdict != "cannot" or band.id in done]
+        bands = sorted(whole, key=lambda band: band.order)
+        for k, band in enumerate(bands):
+            colour = DONE if band.id in done else ramp_colour(k, len(bands))
+            sheet.fill(band.polygon.shape, fill=colour, stroke=PAPER, stroke_width=0.6)
+        return
     if field.verdict == "cannot" or not field.bands:
         sheet.fill(sheet.scene.storey.floor_of(field), fill=PAPER, stroke=LINE, stroke_width=0.8)
         return

@@ -35,7 +35,11 @@ _NOTABLE = 1.15
 def field_pages(
     plan: Plan, buying: Buying, *, units: Units, size: PaperSize, beside: Beside = at_once
 ) -> list[dict[str, Any]]:
-    """The pages of all fields, coat by coat, in the order of the day; half of them `beside`."""
+    """The pages of all fields, coat by coat, in the order of the day; half of them `beside`.
+
+    In mid-day those that are still to do.
+    """
+    done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
     clock = plan_clock(plan, units)
     order = numbers(plan)
     count = {f.coat: sum(1 for g in plan.fields if g.coat == f.coat) for f in plan.fields}
@@ -54,7 +58,8 @@ def field_pages(
             for f in fields
         ]
 
-    fields = sorted(plan.fields, key=lambda f: f.order)
+    to_do = [f for f in plan.fields if not done or any(band.id not in done for band in f.bands)]
+    fields = sorted(to_do, key=lambda f: f.order)
     half = len(fields) // 2
     later = beside(partial(pages, fields[half:]))
     first = pages(fields[:half])

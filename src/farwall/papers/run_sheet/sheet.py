@@ -20,7 +20,7 @@ from farwall.papers.run_sheet.field_page import field_pages
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.moments_page import moments_page
 from farwall.papers.svg import plain
-from farwall.papers.wall_clock import Units
+from farwall.papers.wall_clock import Units, plan_clock
 
 if TYPE_CHECKING:
     import typst
@@ -54,7 +54,7 @@ def run_sheet_pdf(
     data: dict[str, object] = {
         "paper": size.typst_name,
         "job": plain(job_name),
-        "footer": _footer(plan, job_name, revision),
+        "footer": _footer(plan, job_name, revision, units),
         "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
         "day": day_page(plan, job_name=job_name, units=units, size=size),
         "moments": moments_page(plan, units=units, size=size),
@@ -63,8 +63,10 @@ def run_sheet_pdf(
     return _compiled(data, datetime.fromisoformat(plan.starts_at))
 
 
-def _footer(plan: Plan, job_name: str, revision: int) -> str:
+def _footer(plan: Plan, job_name: str, revision: int, units: Units) -> str:
     name = clipped(plain(job_name), 230, 9)
+    if plan.so_far is not None:
+        name += f" · planned again at {plan_clock(plan, units).time(plan.so_far.at_min)}"
     return f"{name} · revision {revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
 
 

@@ -16,6 +16,8 @@ steps. What it holds a plan to:
 - the tank never falls below nothing nor holds more than it can (`tank-dry`,
   `overfull`), and is filled where people stand (`refill-astray`);
 - a coat waits for the one under it (`not-dry`);
+- in mid-day the past stands as it was told (`past-altered`) and nobody sprays where somebody
+  stands (`closed`) or shuts them in; the pace of what has happened is not judged;
 - figures follow from the rest of the plan (`edited`), and inputs are those of the
   job beside it (`other-job`).
 
@@ -39,6 +41,7 @@ from farwall.spray.check.edges import dead_edges, edges_by_field, edges_of, seam
 from farwall.spray.check.figures import edited
 from farwall.spray.check.lives import dead_by_room, wrong_open_times
 from farwall.spray.check.nouns import Fault, PlanRead, Unreadable
+from farwall.spray.check.past import past_faults
 from farwall.spray.check.people import jumps, people_of
 from farwall.spray.check.reading import read_plan
 from farwall.spray.check.stop_lines import open_stop_lines
@@ -93,7 +96,7 @@ def _faults(plan: PlanRead) -> Iterator[Fault]:
     yield from coverage(plan, world)
     yield from outside_rooms(plan, world)
     yield from reach_and_pace(plan, world)
-    yield from jumps(people, walk_m_min=plan.tools.walk_m_min)
+    yield from jumps(people, walk_m_min=plan.tools.walk_m_min, so_far=plan.so_far)
     yield from walls(world, people)
     yield from not_dry(plan)
     yield from trodden(plan, world, people)
@@ -108,6 +111,7 @@ def _faults(plan: PlanRead) -> Iterator[Fault]:
             yield from dead_edges(field, seams[field.id], world)
     yield from open_stop_lines(plan, edges, world)
     yield from tank_faults(plan, world, people)
+    yield from past_faults(plan, world)
     peaks = {field: found[0].oldest.age_min if found else 0.0 for field, found in seams.items()}
     yield from edited(plan, edges, peaks)
     for field in plan.fields:

@@ -30,15 +30,17 @@ CRUMB_M2 = 1e-4
 
 
 def coverage(plan: PlanRead, world: World) -> Iterator[Fault]:
-    """`missed` and `twice`, coat by coat."""
+    """`missed` and `twice`, coat by coat; floor left for another day is neither."""
     for coat in plan.coats:
         bands = [band for band in plan.bands if band.coat == coat]
+        left = [band for field in plan.left if field.coat == coat for band in field.bands]
         yield from _missed(coat, bands, plan, world)
-        yield from _twice(bands, world)
+        yield from _twice([*bands, *left], world)
 
 
 def _missed(coat: str, bands: Sequence[Band], plan: PlanRead, world: World) -> Iterator[Fault]:
-    wet = shapely.union_all([band.shape for band in bands])
+    left = [band.shape for field in plan.left if field.coat == coat for band in field.bands]
+    wet = shapely.union_all([*(band.shape for band in bands), *left])
     shapely.prepare(wet)
     labels = {room.id: room.label for room in world.house.rooms}
     floors = [(room, labels[room], floor) for room, floor in world.floors.items()]
@@ -129,7 +131,8 @@ def reach_and_pace(plan: PlanRead, world: World) -> Iterator[Fault]:
     for band in plan.bands:
         if plan.tools.reach_m is not None:
             yield from _reach(band, plan.tools.reach_m, world)
-        yield from _pace(band, plan.tools.spray_m2_min, world)
+        if not plan.is_past(band.ends):
+            yield from _pace(band, plan.tools.spray_m2_min, world)
 
 
 def _reach(band: Band, reach_m: float, world: World) -> Iterator[Fault]:

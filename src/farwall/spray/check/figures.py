@@ -142,6 +142,8 @@ def _refill(refill: Refill, field: Field, plan: PlanRead) -> Iterator[Fault]:
     tools = [m for m in (plan.tools.refill_min, plan.tools.swap_min) if m is not None]
     first = min((b.begins for b in plan.bands if b.coat == field.coat), default=0.0)
     quickest = min(tools, default=0.0)
+    if plan.is_past(refill.ready_min):
+        return
     if refill.at_min >= first and refill.minutes < quickest - TIME_MIN:
         says = f"{what} takes {refill.minutes:.2f} min; the tools say {quickest:.2f} min."
         yield _wrong(field, says, refill.at_min)

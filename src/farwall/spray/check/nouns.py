@@ -271,6 +271,35 @@ class Clock:
 
 
 @dataclass(frozen=True)
+class Closed:
+    """A room in which somebody stands until a minute; infinite where no end is told."""
+
+    room: str
+    until_min: float
+
+
+@dataclass(frozen=True)
+class SoFar:
+    """The fixed past of a plan made in mid-day; `hash_found` is reckoned from it and its bands."""
+
+    at_min: float
+    coat: str
+    done: tuple[tuple[str, float, float], ...]
+    tank_l: float
+    closed: tuple[Closed, ...]
+    past_hash: str
+    hash_found: str
+
+    def is_past(self, ends_min: float) -> bool:
+        """Whether what ends at this minute has happened: a fact, whatever its pace was."""
+        return ends_min <= self.at_min + TIME_MIN
+
+    def was_done(self, band: Band) -> bool:
+        """Whether a band is told as done."""
+        return any(name == band.id for name, _, _ in self.done)
+
+
+@dataclass(frozen=True)
 class PlanRead:
     """A plan as the replay needs it; `inputs_hash_found` is reckoned from its inputs."""
 
@@ -284,6 +313,12 @@ class PlanRead:
     fields: tuple[Field, ...]
     mixes: tuple[Mix, ...]
     clocks: tuple[Clock, ...]
+    so_far: SoFar | None = None
+    left: tuple[Field, ...] = ()
+
+    def is_past(self, ends_min: float) -> bool:
+        """Whether what ends at this minute is a fact of a day that is told so far."""
+        return self.so_far is not None and self.so_far.is_past(ends_min)
 
     @cached_property
     def bands(self) -> tuple[Band, ...]:

@@ -23,6 +23,7 @@ from farwall.spray.check.nouns import (
     Path,
     Piece,
     PlanRead,
+    SoFar,
 )
 
 FASTER = 1.05
@@ -144,13 +145,19 @@ def _pieces(plan: PlanRead) -> Iterator[Piece]:
             yield Piece(walk.who, field.id, "a walk", walk.path)
 
 
-def jumps(people: tuple[Person, ...], *, walk_m_min: float) -> Iterator[Fault]:
-    """`jump`: being in two places, or going faster than a person walks."""
+def jumps(
+    people: tuple[Person, ...], *, walk_m_min: float, so_far: SoFar | None = None
+) -> Iterator[Fault]:
+    """`jump`: being in two places, or going faster than a person walks.
+
+    In a past that is told nobody is too fast: those minutes are facts, and places are still joined.
+    """
     for person in people:
         for before, after in pairwise(person.pieces):
             yield from _joint(person.who, before, after)
         for piece in person.pieces:
-            yield from _pace(person.who, piece, walk_m_min)
+            if so_far is None or not so_far.is_past(float(piece.path[-1, 2])):
+                yield from _pace(person.who, piece, walk_m_min)
 
 
 def _joint(who: str, before: Piece, after: Piece) -> Iterator[Fault]:

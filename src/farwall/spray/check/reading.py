@@ -15,6 +15,7 @@ from farwall.spray.check.nouns import (
     AREA_M2,
     Band,
     Clock,
+    Closed,
     Coat,
     Exit,
     Field,
@@ -27,6 +28,7 @@ from farwall.spray.check.nouns import (
     Refill,
     Room,
     SawCut,
+    SoFar,
     StopLine,
     Tools,
     Unreadable,
@@ -64,7 +66,50 @@ def _plan(top: At) -> PlanRead:
         fields=tuple(map(_field, top.get("fields").items())),
         mixes=tuple(map(_mix, top.get("mixes").items())),
         clocks=tuple(map(_clock, top.get("clocks").items())),
+        so_far=_so_far(top) if top.get("so_far").given else None,
+        left=tuple(map(_field, top.get("left").items())) if top.get("left").given else (),
     )
+
+
+def _so_far(top: At) -> SoFar:
+    at = top.get("so_far")
+    done = [
+        (one.get("id").text(), _minute(one.get("start_min")), _minute(one.get("end_min")))
+        for one in at.get("done").items()
+    ]
+    return SoFar(
+        at_min=_minute(at.get("at_min")),
+        coat=at.get("coat").text(),
+        done=tuple(done),
+        tank_l=at.get("tank_l").number(0, MANY),
+        closed=tuple(map(_closed, at.get("closed").items())),
+        past_hash=at.get("past_hash").text(),
+        hash_found=_past_hash(top),
+    )
+
+
+def _closed(at: At) -> Closed:
+    until = at.get("until_min").number_or_none(-MINUTES, MINUTES)
+    return Closed(at.get("room").text(), float("inf") if until is None else until)
+
+
+def _past_hash(top: At) -> str:
+    """SHA-256 of the past without its hash, and of its bands as they stand in the fields."""
+    told, fields = top.get("so_far"), top.get("fields")
+    if not isinstance(told.value, Mapping):
+        return ""
+    bands = {
+        band.get("id").text(): band.value
+        for field in fields.items()
+        for band in field.get("bands").items()
+    }
+    names = [one.get("id").text() for one in told.get("done").items()]
+    try:
+        past = [{**told.value, "past_hash": ""}, [bands.get(name) for name in names]]
+        return sha256_hex(past)
+    except NotCanonical as error:
+        told.mistake(str(error))
+        return ""
 
 
 def _hash(inputs: At) -> str:

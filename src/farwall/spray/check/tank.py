@@ -1,8 +1,8 @@
 """The tanks: litres in, litres out, and who stands where while one is filled.
 
 A tank holds one coat's mix: what another coat left in it does not count. It
-begins the day empty, drains evenly over each band and gains a refill's litres
-when the refill is done.
+begins the day empty (in mid-day: with what is told to be in it), drains evenly over
+each band and gains a refill's litres when the refill is done.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
+from math import inf
 
 import numpy as np
 from numpy.typing import NDArray
@@ -46,17 +47,22 @@ class _Tank:
     who: str
     bands: tuple[Band, ...]
     refills: tuple[tuple[Refill, Field], ...]
+    since_min: float = -inf
+    start_l: float = 0.0
+    """What it holds at `since_min`; what was before that is past."""
 
     def level(self, minute: float, *, after: bool) -> float:
         """Litres at a moment, before or after the refill that is done at it. [L]"""
         gained = sum(
             refill.litres
             for refill, _ in self.refills
-            if refill.ready_min < minute or (after and refill.ready_min == minute)
+            if self.since_min < refill.ready_min < minute or (after and refill.ready_min == minute)
         )
         begins, ends, litres = self._drains
         lasts = np.maximum(ends - begins, HAIR)
-        return gained - float(litres @ np.clip((minute - begins) / lasts, 0.0, 1.0))
+        share = np.clip((minute - begins) / lasts, 0.0, 1.0)
+        before = np.clip((self.since_min - begins) / lasts, 0.0, 1.0)
+        return self.start_l + gained - float(litres @ (share - before))
 
     @cached_property
     def _drains(self) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
@@ -70,7 +76,7 @@ class _Tank:
         found = {refill.ready_min for refill, _ in self.refills}
         for band in self.bands:
             found |= {band.begins, band.ends}
-        return sorted(found)
+        return sorted(moment for moment in found if moment > self.since_min)
 
 
 def tank_faults(plan: PlanRead, world: World, people: tuple[Person, ...]) -> Iterator[Fault]:
@@ -85,6 +91,7 @@ def tank_faults(plan: PlanRead, world: World, people: tuple[Person, ...]) -> Ite
 
 
 def _tanks(plan: PlanRead) -> Iterator[_Tank]:
+    told = plan.so_far
     for coat in {field.coat: None for field in plan.fields}:
         fields = [field for field in plan.fields if field.coat == coat]
         for who in sorted({band.who for field in fields for band in field.bands}):
@@ -97,12 +104,13 @@ def _tanks(plan: PlanRead) -> Iterator[_Tank]:
                     for refill in field.refills
                     if FILLS.get(refill.by, ("", None))[0] == who
                 ),
+                *((told.at_min, told.tank_l) if told and told.coat == coat else ()),
             )
 
 
 def _levels(tank: _Tank, world: World, people: tuple[Person, ...]) -> Iterator[Fault]:
     """One `tank-dry` a time that the level falls below nothing."""
-    was_dry, before = False, (0.0, 0.0)
+    was_dry, before = False, (max(tank.since_min, 0.0), tank.start_l)
     person = next(person for person in people if person.who == tank.who)
     for minute in tank.moments():
         level = tank.level(minute, after=False)
@@ -123,9 +131,7 @@ def _dry(tank: _Tank, moment: float, person: Person, world: World) -> Fault:
     band = next((b for b in tank.bands if b.ends >= moment - HAIR), tank.bands[-1])
     later = [refill.ready_min for refill, _ in tank.refills if refill.ready_min > moment]
     until = min(later, default=float("inf"))
-    needed = sum(b.litres for b in tank.bands if b.begins < until) - sum(
-        refill.litres for refill, _ in tank.refills if refill.ready_min <= moment
-    )
+    needed = -tank.level(min(until, max(b.ends for b in tank.bands)), after=False)
     return Fault(
         "tank-dry",
         band.field,
@@ -137,6 +143,8 @@ def _dry(tank: _Tank, moment: float, person: Person, world: World) -> Fault:
 
 def _overfull(tank: _Tank, plan: PlanRead) -> Iterator[Fault]:
     for refill, field in tank.refills:
+        if refill.ready_min <= tank.since_min:
+            continue
         level = tank.level(refill.ready_min, after=True)
         if level > plan.tools.tank_l + LITRE:
             yield Fault(

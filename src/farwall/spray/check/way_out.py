@@ -9,7 +9,16 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.spray.check.nouns import CLEAR_M, PLACE_M, Band, Fault, Field, PlanRead
+from farwall.spray.check.nouns import (
+    AREA_M2,
+    CLEAR_M,
+    PLACE_M,
+    TIME_MIN,
+    Band,
+    Fault,
+    Field,
+    PlanRead,
+)
 from farwall.spray.check.people import Person
 from farwall.spray.check.wet import dry_moments
 from farwall.spray.check.world import World
@@ -29,6 +38,8 @@ class _Event:
 def shut_in(plan: PlanRead, world: World, people: tuple[Person, ...]) -> Iterator[Fault]:
     """Everybody's way out at the end of each band and of each coat, and each field's exit."""
     yield from _people_shut_in(plan, world, people)
+    if plan.so_far is not None:
+        yield from closed_in(plan, world)
     for field in plan.fields:
         yield from _exit_of(field, plan)
 
@@ -54,6 +65,33 @@ def _people_shut_in(plan: PlanRead, world: World, people: tuple[Person, ...]) ->
                 _fault(person, event, plan, world) for person in stuck if person.who not in inside
             )
             inside = {person.who for person in stuck}
+
+
+def closed_in(plan: PlanRead, world: World) -> Iterator[Fault]:
+    """`shut-in` of whoever stands in a closed room, told once a room."""
+    ground = shapely.buffer(world.ground, -5 * PLACE_M)
+    for closed in plan.so_far.closed if plan.so_far else ():
+        room = world.floors.get(closed.room)
+        if room is None:
+            continue
+        dry = dry_moments(plan)
+        since = plan.so_far.at_min if plan.so_far else 0.0
+        wet: list[Band] = []
+        stood = False
+        for band in plan.bands:
+            if band.begins >= closed.until_min - TIME_MIN:
+                break
+            wet = [b for b in wet if dry[b.coat] > band.begins] + [band]
+            footing = shapely.buffer(shapely.union_all([b.shape for b in wet]), CLEAR_M)
+            way = _leading_out(shapely.difference(world.free, footing), ground)
+            out = float(shapely.intersection(way, room).area) > AREA_M2
+            if band.begins < since - TIME_MIN:
+                stood = out
+            elif not out and (stood or band is plan.bands[0]):
+                what = f"At {band.begins:.2f} min band {band.id} closes the last dry way out of "
+                what += f"{closed.room}, where somebody stands."
+                yield Fault("shut-in", band.field, band.begins, what)
+                break
 
 
 def _events(plan: PlanRead) -> list[_Event]:

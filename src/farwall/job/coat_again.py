@@ -1,0 +1,335 @@
+"""One coat in mid-day: what is done of it kept, what is to come laid from where it stands.
+
+The planner of the morning does it (`plan_coat`, `time_sweep`), given the day as it stands.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import cached_property
+from math import inf
+
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from farwall.errors import Mistake, Refused
+from farwall.facts.plan import Field, Plan, PlanTools, Remedy, RoomOpenTime, Walk
+from farwall.facts.so_far import ClosedRoom
+from farwall.floor.geometry import Point
+from farwall.floor.nouns import Floor
+from farwall.job.again_fields import area_m2, as_drawn, joined, numbered, within
+from farwall.job.midday_judge import MiddayJudge, cut_short, seam_of
+from farwall.job.past import AT_M, Settled
+from farwall.spray.dry import DryGround
+from farwall.spray.fields import Pieces, Sweeps
+from farwall.spray.kept import KeptSweeper, kept_sweep, pieces_of
+from farwall.spray.lives import Lives, held_to
+from farwall.spray.midday import Shut, Turns, Waiting, in_turn
+from farwall.spray.order import Order, Step
+from farwall.spray.plan_coat import Rest, plan_coat
+from farwall.spray.refills import Flow
+from farwall.spray.routes import gap_m, nearest_on, part_with
+from farwall.spray.schedule import Day, route, time_sweep, timed_path
+from farwall.spray.sweep import Sweep
+from farwall.spray.sweeper import Sweeper
+from farwall.spray.verdict import CoatFacts
+from farwall.spray.world import World, build_world
+
+
+@dataclass(frozen=True)
+class Remains:
+    """The fields of the day, past and to come, and those left for another day with the reason."""
+
+    fields: tuple[Field, ...]
+    left: tuple[Field, ...]
+    why: dict[str, str]
+
+
+@dataclass(frozen=True)
+class Again:
+    """The plan that is taken up again, and the rooms in which somebody stands."""
+
+    plan: Plan
+    closed: tuple[ClosedRoom, ...]
+
+    @cached_property
+    def world(self) -> World:
+        """The house of the plan."""
+        return build_world(self.floor, self.plan.inputs.exits)
+
+    @cached_property
+    def floor(self) -> Floor:
+        """Its floor."""
+        given = self.plan.inputs
+        return Floor(given.floor.rooms, given.openings, given.fixtures, given.saw_cuts)
+
+    @property
+    def tools(self) -> PlanTools:
+        """Its tools."""
+        return self.plan.inputs.tools
+
+    @cached_property
+    def sweeps(self) -> Sweeps:
+        """Sweeps that are laid anew, where a field has to be left by another door."""
+        thirst = max(self.plan.inputs.l_per_m2.values())
+        return Sweeps(self.world, self.tools, thirst, self.plan.inputs.crew.helper)
+
+
+@dataclass(frozen=True)
+class Stand:
+    """Where a coat stands: what is done of it, what is to come, and the day's state."""
+
+    past: tuple[Field, ...]
+    rest: tuple[Field, ...]
+    at_min: float
+    state: Settled
+
+    @staticmethod
+    def of(state: Settled) -> Stand:
+        """The coat in hand."""
+        return Stand(state.past, state.rest, state.now_min, state)
+
+    @staticmethod
+    def below(state: Settled, coat: str) -> Stand:
+        """A coat that is wholly done."""
+        past = tuple(field for field in state.before if field.coat == coat)
+        return Stand(past, (), state.at_min, replace(state, here=state.base, at=state.base))
+
+    @staticmethod
+    def before_coat(state: Settled, begins: float, rest: tuple[Field, ...]) -> Stand:
+        """A coat that is not begun."""
+        dry = replace(
+            state, here=state.base, at=state.base, tank_then_l=0.0, helper_free_min=begins, done={}
+        )
+        return Stand((), rest, begins, dry)
+
+
+@dataclass(frozen=True)
+class CoatAgain:
+    """The coat in hand, or one that must be laid out anew."""
+
+    day: Again
+    coat: str
+    stand: Stand
+
+    @property
+    def rate(self) -> float:
+        """Litres a square metre."""
+        return self.day.plan.inputs.l_per_m2[self.coat]
+
+    @cached_property
+    def pieces(self) -> dict[str, Pieces]:
+        """The pieces of each field, by its id."""
+        both = {field.id: field for field in (*self.stand.past, *self.stand.rest)}
+        return {name: pieces_of(self.day.world, field) for name, field in both.items()}
+
+    @cached_property
+    def kept(self) -> dict[str, Sweep]:
+        """The sweep of each field that is not wholly done, as planned, with what is done of it."""
+        return {field.id: self._kept(field) for field in self.stand.rest}
+
+    def _kept(self, field: Field) -> Sweep:
+        return kept_sweep(
+            self.day.world,
+            field,
+            self.pieces[field.id],
+            tools=self.day.tools,
+            l_per_m2=self.rate,
+            done=self.stand.state.done,
+        )
+
+    def remains(self) -> Remains:
+        """Its past and its rest. Raises `Unanswerable`, and `Refused` for a place on wet floor."""
+        turns = self._turns()
+        past = self._with_walk_to_place([self._aged(field) for field in self.stand.past])
+        new = self._new(turns) if turns.turns else ()
+        if not new:
+            past = self._walked_out(past)
+        begun = {field.id: field for field in past}
+        whole = [joined(begun.pop(field.id, None), field) for field in new]
+        left = {name for name, _ in turns.left}
+        broken = [cut_short(begun.pop(name)) for name in sorted(left & set(begun))]
+        return Remains(
+            numbered([*begun.values(), *broken, *whole], self._first_number()),
+            tuple(self._left(field) for field in self.stand.rest if field.id in left),
+            dict(turns.left),
+        )
+
+    def _new(self, turns: Turns) -> tuple[Field, ...]:
+        """The fields to come, those that are begun with the rest of their bands."""
+        laid = plan_coat(
+            self.day.world,
+            Order(
+                tuple(Step(self.pieces[turn.id], turn.exit) for turn in turns.turns),
+                worst_share=0.0,
+                least_share=0.0,
+                proved=False,
+            ),
+            self._sweeper,
+            self._facts(),
+            MiddayJudge(self.day.floor, self.day.plan.inputs.exits, self._refused),
+            begins_min=self.stand.at_min,
+            first_number=1,
+            rest=Rest(
+                self._day(),
+                tuple(turn.id for turn in turns.turns),
+                tuple(turn.not_before_min for turn in turns.turns),
+            ),
+        )
+        drawn = {band.id: band for field in self.stand.rest for band in field.bands}
+        return tuple(as_drawn(one.field, drawn) for one in laid)
+
+    def _turns(self) -> Turns:
+        wet: Pieces = frozenset().union(
+            *(self.pieces[f.id] for f in self.stand.past if f.id not in self.kept)
+        )
+        return in_turn(
+            sorted((self._waiting(field) for field in self.stand.rest), key=_live_first),
+            wet,
+            [_shut(self.day.world, closed) for closed in self.day.closed],
+            self.day.sweeps,
+            now_min=self.stand.at_min,
+        )
+
+    def _waiting(self, field: Field) -> Waiting:
+        sweep = self.kept[field.id]
+        left = sum(each.minutes(self.day.tools) for each in sweep.to_spray)
+        waited = self.stand.at_min - sweep.begun[-1].end_min if sweep.begun else 0.0
+        patience = max(field.open_time_min.low - waited, 0.01) if sweep.begun else 0.0
+        return Waiting(
+            field.id, self.pieces[field.id], sweep.exit, left, ", ".join(field.rooms), patience
+        )
+
+    @cached_property
+    def _free(self) -> DryGround:
+        """Ground that this coat has left dry."""
+        free = DryGround.of(self.day.world)
+        for field in self.stand.past:
+            sweep = self.kept.get(field.id) or self._kept(field)
+            for each in sweep.passes[: len(sweep.begun)]:
+                free = free.without(each.strip)
+        return free
+
+    @cached_property
+    def place(self) -> Point:
+        """Where the sprayer stands, on dry floor. Raises `Refused` when that is not near by."""
+        state = self.stand.state
+        if state.at == state.here:
+            return state.at
+        ground = part_with(self._free.shape, state.here)
+        near = state.here if ground is None else nearest_on(ground, state.at)
+        if gap_m(near, state.at) > AT_M:
+            what = f"no dry way leads to ({state.at[0]:.2f}, {state.at[1]:.2f})."
+            remedy = "Leave it out, or tell a place on dry floor, metres."
+            raise Refused(Mistake("at", what, remedy))
+        return (round(near[0], 4), round(near[1], 4))
+
+    def _day(self) -> Day:
+        state = self.stand.state
+        return Day(
+            self.stand.at_min,
+            self.place,
+            max(state.tank_then_l, 0.0),
+            self._free,
+            state.base,
+            max(state.helper_free_min, self.stand.at_min),
+        )
+
+    def _sweeper(self, step: Step) -> Sweeper:
+        name = next(n for n, pieces in self.pieces.items() if pieces == step.pieces)
+        kept = self.kept[name]
+        if kept.exit == step.exit:
+            return KeptSweeper(self.day.world, kept, self.day.tools, l_per_m2=self.rate)
+        return self.day.sweeps.sweeper(step.pieces, step.exit)
+
+    def _facts(self) -> CoatFacts:
+        told = {self.pieces[field.id]: self._lives(field) for field in self.stand.rest}
+
+        def lives(pieces: Pieces, _from_min: float, _to_min: float) -> Lives:
+            return told[pieces]
+
+        helper = self.day.plan.inputs.crew.helper
+        return CoatFacts(self.coat, self.rate, helper, self.day.tools, lives)
+
+    def _lives(self, field: Field) -> Lives:
+        """How long edges live in a field, as the morning told it: by room, or one for all."""
+        world = self.day.world
+        rooms: dict[str, list[BaseGeometry]] = {}
+        for name in self.pieces[field.id]:
+            rooms.setdefault(world.pieces[name].room, []).append(world.pieces[name].shape)
+        one = field.open_time_min
+        times = field.open_times or tuple(
+            RoomOpenTime(room, field.start_min, one.low, one.likely, one.high) for room in rooms
+        )
+        return Lives(times, {room: shapely.union_all(shapes) for room, shapes in rooms.items()})
+
+    def _refused(self, pieces: Pieces, _at_min: float) -> tuple[Remedy, ...]:
+        """What the plan refused because of the slab stays refused."""
+        for field in self.stand.rest:
+            if self.pieces[field.id] == pieces:
+                return tuple(r for r in field.remedies if r.code == "conditions")
+        return ()
+
+    def _aged(self, field: Field) -> Field:
+        """What is done of a field, its edges aged by true times."""
+        planned = next((f for f in self.day.plan.fields if f.id == field.id), None)
+        if planned is not None and planned.bands == field.bands:
+            return replace(field, remedies=planned.remedies, verdict=planned.verdict)
+        whole = [f for f in self.stand.rest if f.id == field.id]
+        sweep = self._kept(replace(whole[0] if whole else field, bands=field.bands))
+        flow = Flow(self.coat, self.rate, helper=False, tools=self.day.tools, still_to_spray_l=0.0)
+        nowhere = DryGround.of(self.day.world)
+        start = Day(self.stand.at_min, self.stand.state.at, 0.0, nowhere, self.stand.state.base)
+        timed, _ = time_sweep(sweep, start, flow, field_id=field.id)
+        times = [(band.start_min, band.end_min - band.start_min) for band in timed.bands]
+        held = held_to(self._lives(field), timed.moments, times)
+        verdict, remedies = seam_of(timed, held, len(timed.bands))
+        return replace(
+            field,
+            bands=timed.bands,
+            area_m2=area_m2(timed.bands),
+            peak_age_min=timed.peak_age_min,
+            open_time_min=held.open_time,
+            tightest=held.tightest,
+            verdict=verdict or field.verdict,
+            remedies=remedies or field.remedies,
+        )
+
+    def _with_walk_to_place(self, past: list[Field]) -> list[Field]:
+        """The walk from the last band to where the sprayer was told to stand."""
+        if self.place == self.stand.state.here or not past:
+            return past
+        way = route(self._free, self.stand.state.here, self.place)
+        last = max(past, key=lambda field: field.end_min)
+        walk = within(way, last.end_min, self.stand.at_min, self.day.tools.walk_m_min)
+        return [replace(f, walks=(*f.walks, walk)) if f is last else f for f in past]
+
+    def _walked_out(self, past: list[Field]) -> list[Field]:
+        """The walk off the floor when nothing more of the coat is sprayed today."""
+        base = self.stand.state.base
+        if not past or not self.stand.rest or self.place == base:
+            return past
+        way = route(self._free, self.place, base)
+        path = timed_path(way, self.stand.at_min, self.day.tools.walk_m_min)
+        last = max(past, key=lambda field: field.end_min)
+        return [
+            replace(f, walks=(*f.walks, Walk("sprayer", path))) if f is last else f for f in past
+        ]
+
+    def _first_number(self) -> int:
+        return min(field.order for field in self.day.plan.fields if field.coat == self.coat)
+
+    def _left(self, field: Field) -> Field:
+        """What is not sprayed of a field, as it was planned."""
+        done = self.stand.state.done
+        bands = tuple(band for band in field.bands if band.id not in done)
+        return replace(field, bands=bands, area_m2=area_m2(bands), walks=(), refills=())
+
+
+def _live_first(one: Waiting) -> bool:
+    return one.patience_min == 0
+
+
+def _shut(world: World, closed: ClosedRoom) -> Shut:
+    pieces = frozenset(n for n, piece in world.pieces.items() if piece.room == closed.room)
+    return Shut(closed.room, pieces, inf if closed.until_min is None else closed.until_min)

@@ -1,0 +1,226 @@
+"""More mix in mid-day: when, how much, and never so that two mixes are seen side by side. Pure.
+
+More is mixed at a stop line; or in mid-field early enough to be poured together with all that is
+left (boxed). Never a fresh mix against a wet edge, nor beside floor that is seen with it
+through an opening without a leaf.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from farwall.facts.plan import Field, Mix, Plan
+from farwall.facts.so_far import MoreMix, SoFar
+from farwall.mix.gate import budget, mix_now_l
+from farwall.mix.thirst import Thirst, first_belief
+
+MIXING_MIN = 6.0
+"""Measuring out, stirring and boxing a batch. Rank: guess."""
+LEAST_BOX_L = 0.5
+"""Less than this left does nothing for the shade of a new mix. Rank: guess."""
+_SPREAD_PERCENT = 20.0
+_CERTAIN_PERCENT = 99.0
+_SEEN = frozenset({"cased", "saw cut"})
+"""Stop lines without a leaf: both sides are seen together."""
+
+
+@dataclass(frozen=True)
+class _Ahead:
+    """A field to come, or the rest of the one in hand: its litres and its part of the chance."""
+
+    field: Field
+    litres: float
+    chance_dry: float
+    begun: bool
+
+
+def more_mix(plan: Plan, so_far: SoFar) -> MoreMix | None:
+    """Whether more has to be mixed for the coat in hand; None when nothing of it is to come.
+
+    `plan` is one planned in mid-day. What was really used corrects the belief
+    of how thirsty the slab is, once the tub is told; until then it is as planned.
+    """
+    if plan.so_far is None:
+        return None
+    ahead = _ahead(plan)
+    if not ahead:
+        return None
+    planned_l = _done_l(plan)
+    mixed_l = so_far.mixed_l if so_far.mixed_l is not None else _mixed_l(plan)
+    told = so_far.tub_l is not None
+    have_l = (so_far.tub_l or 0.0) + plan.so_far.tank_l if told else mixed_l - planned_l
+    belief = first_belief(_ground(plan, "wishes.spread_percent", _SPREAD_PERCENT))
+    used_l = mixed_l - have_l
+    if planned_l > 0 and used_l > 0:  # untold is as planned, here as everywhere
+        for litres in _whole_fields_l(plan):  # as the gate's table on the sheet does it
+            belief = belief.after(likely_l=litres, used_l=litres * used_l / planned_l)
+    return _answer(plan, ahead, max(have_l, 0.0), belief)
+
+
+def _answer(plan: Plan, ahead: Sequence[_Ahead], have_l: float, belief: Thirst) -> MoreMix:
+    first = ahead[0]
+    left_l = have_l
+    sooner: tuple[_Ahead, float] | None = None
+    for number, one in enumerate(ahead):
+        rest = ahead[number:]
+        litres = mix_now_l(
+            left_l,
+            [each.litres for each in rest],
+            belief=belief,
+            chances=[each.chance_dry for each in rest],
+        )
+        if litres > 0 and one.begun:
+            return _in_mid_field(plan, one, litres, have_l, belief)
+        if litres > 0:
+            late = left_l < LEAST_BOX_L and bool(_seen_beside(plan, one.field))
+            where, then_l = sooner if late and sooner is not None else (one, max(left_l, 0.0))
+            return _at_stop_line(where, litres, have_l, then_l, _seen_beside(plan, where.field))
+        if not one.begun and left_l >= LEAST_BOX_L:
+            sooner = (one, left_l)
+        left_l -= one.litres * belief.factor
+    why = f"{have_l:.1f} L are enough for all that is to come in coat {first.field.coat}."
+    return MoreMix("nothing", 0.0, "", "", 0.0, round(have_l, 2), why)
+
+
+def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief: Thirst) -> MoreMix:
+    """In an open field: boxed while enough is left, or not at all."""
+    tools, field = plan.inputs.tools, one.field
+    rate_l_min = tools.spray_m2_min * plan.inputs.l_per_m2[field.coat] * belief.factor
+    keep_l = max(MIXING_MIN * rate_l_min, LEAST_BOX_L)
+    helper = plan.inputs.crew.helper
+    alone_dies = not helper and field.open_time_min.low < MIXING_MIN + 1.0
+    band, at_l = _latest_band(plan, field, have_l, keep_l, belief.factor)
+    if have_l < keep_l or alone_dies:
+        why = "a fresh mix against the wet edge of another shows as a line"
+        if alone_dies:
+            why += f", and {MIXING_MIN:.0f} min of mixing alone outlive the edge"
+        else:
+            why += f", and {have_l:.1f} L are gone before a new one is mixed and boxed"
+        why += ". Spray with what there is to the next line that hides a seam (`farwall stop`), "
+        why += "and begin the new mix behind it."
+        return MoreMix("no", _up(litres), field.id, "", 0.0, round(have_l, 2), _told(why))
+    why = f"{have_l:.1f} L may not do for the rest of field {field.id}. Same lots, same cut; "
+    why += "pour all that is left in tub and tank into the new mix and stir before going on."
+    return MoreMix("boxed", _up(litres), field.id, band, round(at_l, 2), round(have_l, 2), why)
+
+
+def _latest_band(
+    plan: Plan, field: Field, have_l: float, keep_l: float, factor: float
+) -> tuple[str, float]:
+    """The last band before which enough is left to be boxed, and what is left then."""
+    done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
+    band, at_l, left_l = "", have_l, have_l
+    for each in field.bands:
+        if each.id in done:
+            continue
+        if left_l < keep_l and band:
+            break
+        band, at_l = each.id, left_l
+        left_l -= each.litres * factor
+    return band, max(at_l, keep_l)
+
+
+def _at_stop_line(one: _Ahead, litres: float, have_l: float, left_l: float, seen: str) -> MoreMix:
+    """Before a field is begun, where the last one has ended."""
+    name = one.field.id
+    if left_l >= LEAST_BOX_L:
+        why = f"Before field {name}, at the stop line: about {left_l:.1f} L are left then. Pour "
+        why += "them into the new mix, same lots, same cut."
+        if seen:
+            why += f" It is seen beside {seen}, so keep at least that much back."
+        return MoreMix("boxed", _up(litres), name, "", round(left_l, 2), round(have_l, 2), why)
+    if seen:
+        why = f"field {name} is seen beside {seen} with no leaf between, and nothing is left to "
+        why += "box the new mix with: two shades would lie side by side. Leave it for another day, "
+        why += "or try the new mix on a board beside the old first."
+        return MoreMix("no", _up(litres), name, "", LEAST_BOX_L, round(have_l, 2), _told(why))
+    why = f"Before field {name}: a leaf closes between it and what is done, so a fresh mix may do; "
+    why += "same lots, same cut."
+    return MoreMix("fresh", _up(litres), name, "", 0.0, round(have_l, 2), why)
+
+
+def _told(why: str) -> str:
+    return f"No: {why}"
+
+
+def _up(litres: float) -> float:
+    """Rounded up to a tenth of a litre: what can be measured out."""
+    return round(-(-litres * 10 // 1) / 10, 1)
+
+
+def _seen_beside(plan: Plan, field: Field) -> str:
+    """An earlier field of the coat that is seen together with this one; empty when none is."""
+    mine = {line.id for line in field.stop_lines if line.kind in _SEEN}
+    for other in plan.fields:
+        before = other.coat == field.coat and other.order < field.order
+        if before and mine & {line.id for line in other.stop_lines}:
+            return f"field {other.id}"
+    return ""
+
+
+def _ahead(plan: Plan) -> list[_Ahead]:
+    past = plan.so_far
+    done = {one.id for one in past.done} if past is not None else set()
+    coat = past.coat if past is not None else ""
+    found = []
+    for field in sorted(plan.fields, key=lambda field: field.order):
+        left = [band.litres for band in field.bands if band.id not in done]
+        if field.coat == coat and left:
+            begun = len(left) < len(field.bands)
+            found.append((not begun, field.order, field, sum(left), begun))
+    found.sort(key=lambda one: one[:2])
+    given = _chances(plan)
+    shared = budget((1 - _CERTAIN_PERCENT / 100) / len(plan.inputs.coats), max(len(found), 1))
+    return [
+        _Ahead(field, litres, given.get(field.id, shared[number]), begun)
+        for number, (_, _, field, litres, begun) in enumerate(found)
+    ]
+
+
+def _chances(plan: Plan) -> dict[str, float]:
+    """Each field's part of the chance of running dry, as the plan's gates have it."""
+    gates = (plan.buying or {}).get("gates")
+    if not isinstance(gates, list):
+        return {}
+    return {str(gate["field"]): float(gate["chance_dry"]) for gate in gates}
+
+
+def _done_l(plan: Plan) -> float:
+    """What the bands done were planned to take in the coat in hand."""
+    past = plan.so_far
+    done = {one.id for one in past.done} if past is not None else set()
+    coat = past.coat if past is not None else ""
+    bands = [band for field in plan.fields if field.coat == coat for band in field.bands]
+    return sum(band.litres for band in bands if band.id in done)
+
+
+def _whole_fields_l(plan: Plan) -> list[float]:
+    """What each field of the coat in hand that is wholly done was planned to take."""
+    past = plan.so_far
+    done = {one.id for one in past.done} if past is not None else set()
+    coat = past.coat if past is not None else ""
+    whole = [f for f in plan.fields if f.coat == coat and all(b.id in done for b in f.bands)]
+    return [sum(band.litres for band in field.bands) for field in whole]
+
+
+def _mixed_l(plan: Plan) -> float:
+    """What the plan has mixed by now: every mix before a field that is begun, the first always."""
+    past = plan.so_far
+    done = {one.id for one in past.done} if past is not None else set()
+    coat = past.coat if past is not None else ""
+    begun = {f.id for f in plan.fields if any(band.id in done for band in f.bands)}
+    own = [mix for mix in plan.mixes if mix.coat == coat]
+    made = [mix for n, mix in enumerate(own) if n == 0 or set(mix.fields[:1]) & begun]
+    return sum(map(_litres, made))
+
+
+def _litres(mix: Mix) -> float:
+    return mix.stain_l + mix.water_l + mix.acid_l
+
+
+def _ground(plan: Plan, name: str, default: float) -> float:
+    for ground in plan.grounds:
+        if ground.name == name:
+            return float(ground.value)
+    return default

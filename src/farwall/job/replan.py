@@ -1,0 +1,126 @@
+"""Plan again in mid-day: the past fixed, the rest laid from where the day stands. Pure."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Sequence
+from dataclasses import replace
+
+import rfc8785
+
+from farwall.errors import Unanswerable
+from farwall.facts.plain import plain
+from farwall.facts.plan import Band, Field, Mix, Plan
+from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
+from farwall.job.coat_again import Remains
+from farwall.job.more_mix import more_mix
+from farwall.job.past import Settled, settle_past
+from farwall.job.rest_of_day import RestOfDay
+from farwall.job.say_midday import STANDS_ON_WET
+
+
+def replan(plan: Plan, so_far: SoFar) -> Plan:
+    """The plan of the whole day again, from the state that is told.
+
+    What is sprayed keeps its polygons and has its true minutes; the field in
+    hand goes on from its next band, its edges aged by true times; later fields
+    keep the planned order but for closed rooms, which come later or are left
+    for another day. When nothing has changed the rest is the plan's own. Open
+    times and waits stay those of the plan; chances and proof, which were the
+    morning's, are left out. Raises `Refused` for what cannot be so, and
+    `Unanswerable` when no dry way leads on or two spray.
+    """
+    insist_on_one(plan)
+    state = settle_past(plan, so_far)
+    day = RestOfDay(plan, state, so_far.closed)
+    if state.as_planned:
+        found = Remains(plan.fields, plan.left, _why_before(plan))
+    else:
+        found = day.remains()
+    past = _past(state, so_far, found)
+    again = replace(
+        plan,
+        fields=found.fields,
+        left=found.left,
+        mixes=_mixes(plan.mixes, found.fields),
+        so_far=sealed(past, found.fields),
+        chances=plan.chances if state.as_planned else None,
+        proof=plan.proof if state.as_planned else None,
+        warnings=(
+            *(w for w in plan.warnings if not w.startswith((_LEFT, STANDS_ON_WET))),
+            *_left_words(found),
+            *_on_wet(state, so_far),
+        ),
+    )
+    return replace(again, more_mix=more_mix(again, so_far))
+
+
+def insist_on_one(plan: Plan) -> None:
+    """Raises `Unanswerable` where two sprayers are at work: their day is not taken up again yet."""
+    if any(band.sprayer == 2 for field in plan.fields for band in field.bands):
+        raise Unanswerable(
+            "This plan is for two sprayers; in mid-day only the day of one is planned again.",
+            remedies=["Finish the field in hand as planned and stop at its stop lines."],
+        )
+
+
+_LEFT = "Left for another day: "
+
+
+def _left_words(found: Remains) -> tuple[str, ...]:
+    return tuple(
+        f"{_LEFT}{field.id} ({', '.join(field.rooms)}): {found.why.get(field.id, '')}"
+        for field in found.left
+    )
+
+
+def _mixes(mixes: Sequence[Mix], fields: Sequence[Field]) -> tuple[Mix, ...]:
+    """The mixes with the fields they now serve; what has come back is served by the first."""
+    served = {name for mix in mixes for name in mix.fields}
+    made: list[Mix] = []
+    for mix in mixes:
+        first = all(other.coat != mix.coat for other in made)
+        names = [
+            field.id
+            for field in fields
+            if field.id in mix.fields
+            or (first and field.coat == mix.coat and field.id not in served)
+        ]
+        made.append(replace(mix, fields=tuple(names)))
+    return tuple(made)
+
+
+def _on_wet(state: Settled, so_far: SoFar) -> tuple[str, ...]:
+    """Closed rooms that this coat has covered already."""
+    open_ = {room for field in state.rest for room in field.rooms}
+    wet = {room for field in state.past for room in field.rooms} - open_
+    rooms = [closed.room for closed in so_far.closed if closed.room in wet]
+    return (f"{STANDS_ON_WET}, in {', '.join(rooms)}: look at it.",) if rooms else ()
+
+
+def _why_before(plan: Plan) -> dict[str, str]:
+    return {} if plan.so_far is None else {one.field: one.why for one in plan.so_far.left}
+
+
+def _past(state: Settled, so_far: SoFar, found: Remains) -> Past:
+    ordered = sorted(state.done.values(), key=lambda band: band.start_min)
+    return Past(
+        at_min=so_far.at_min,
+        coat=state.coat,
+        done=tuple(BandDone(band.id, band.start_min, band.end_min) for band in ordered),
+        at=state.at,
+        tank_l=state.tank_l,
+        tub_l=so_far.tub_l,
+        closed=so_far.closed,
+        left=tuple(LeftField(field.id, found.why.get(field.id, "")) for field in found.left),
+        past_hash="",
+    )
+
+
+def sealed(past: Past, fields: Sequence[Field]) -> Past:
+    """The past with the hash of itself and of its bands as they stand in the plan."""
+    bands: dict[str, Band] = {band.id: band for field in fields for band in field.bands}
+    told = plain(replace(past, past_hash=""))
+    done = [plain(bands[one.id]) for one in past.done]
+    text = rfc8785.dumps([told, done])
+    return replace(past, past_hash=hashlib.sha256(text).hexdigest())

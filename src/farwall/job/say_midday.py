@@ -1,0 +1,205 @@
+"""A day planned again, or a stop, in a few short words: what to do now comes first."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+
+from farwall.facts.plan import Band, Field, Plan
+from farwall.facts.so_far import MoreMix, StopAt
+from farwall.units import gal_from_l
+
+STANDS_ON_WET = "Somebody is said to stand on wet floor"
+
+
+def said_again(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
+    """What to do now, what is lost, what is left, what to mix, then the rest of the day."""
+    lines = [_now(plan), *_seams(plan), *_mix(plan.more_mix), *_left(plan)]
+    lines += [f"Mind: {warning}" for warning in plan.warnings if warning.startswith(STANDS_ON_WET)]
+    lines += _rest(plan)
+    if faults:
+        lines.append("The replay on the floor found:")
+        lines += [f"  {fault}" for fault in faults[:8]]
+        lines += [f"  and {len(faults) - 8} more; `farwall check` lists all"] if faults[8:] else []
+    else:
+        lines.append("Replayed on the floor: nobody steps on wet stain, no edge outlives its time.")
+    lines.append(f"Open {folder}/run-sheet.pdf; plan.json and floor.svg lie beside it.")
+    return "\n".join(lines)
+
+
+def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
+    """Where to stop, in the order in which it is done."""
+    remains = _rooms(plan, found.remains)
+    rest = f"Still to do: {remains}." if found.remains else "Nothing of this coat is left to do."
+    if found.how == "nothing open":
+        return f"STOP NOW. No edge is open: nothing will show.\n{rest}"
+    work = _work(found)
+    if found.how == "line":
+        line = _line_word(found.kind, found.line)
+        return f"{work} STOP AT {line}: it hides the seam.\n{rest}"
+    where = f" at ({found.at[0]:.1f}, {found.at[1]:.1f})" if found.at else ""
+    feather = f"{work} Then FEATHER the edge out, {_length(found.seam_m)}, in "
+    feather += f"{_rooms(plan, (found.room,))}{where}: thin it over a foot, leave no puddle."
+    none = f"NO line that hides a seam is reached in {within_min:g} min. A seam will show."
+    lines = [none, feather]
+    if found.then_line and found.then_min is not None:
+        lines.append(f"With {found.then_min:.1f} min you reach {found.then_line}, which hides it.")
+    return "\n".join([*lines, rest])
+
+
+def _work(found: StopAt) -> str:
+    if not found.bands:
+        if found.minutes <= 0.05:
+            return "Spray no further."
+        return f"Finish the band in your hand ({found.minutes:.1f} min)."
+    bands = found.bands[0] if len(found.bands) == 1 else f"{found.bands[0]} to {found.bands[-1]}"
+    fill = ", one filling in it" if found.fills == 1 else ""
+    fill = f", {found.fills} fillings in it" if found.fills > 1 else fill
+    return f"Spray {bands}: {found.minutes:.1f} min, {_volume(found.litres)}{fill}."
+
+
+def _line_word(kind: str, name: str) -> str:
+    words = {"door": "the door", "outside": "the door out", "cased": "the cased opening"}
+    return f"{words.get(kind, 'the saw cut')} {name}"
+
+
+def _now(plan: Plan) -> str:
+    """The one thing to do now."""
+    past = plan.so_far
+    if past is None:
+        return ""
+    done = {one.id for one in past.done}
+    hand = next((one for one in past.done if one.end_min > past.at_min + 0.05), None)
+    first = f"NOW {_clock(plan, past.at_min)}:"
+    finish = f" finish {hand.id} ({hand.end_min - past.at_min:.1f} min), then" if hand else ""
+    to_do = [(b, f) for f in plan.fields for b in f.bands if b.id not in done]
+    if not to_do:
+        return f"{first} all that is planned is sprayed. Walk out on dry floor."
+    band, field = min(to_do, key=lambda one: one[0].start_min)
+    mix = plan.more_mix
+    if mix is not None and mix.how == "no" and any(b.id in done for b in field.bands):
+        where = "to the next line that hides a seam and stop there (`farwall stop` names it)."
+        return f"{first}{finish} spray {where}"
+    if field.coat != past.coat or not any(b.id in done for b in field.bands):
+        return f"{first}{finish} {_begin(plan, band, field)}"
+    fill = _filling(field, past.at_min, band.start_min)
+    wait = _waiting(plan, band)
+    if wait and field.verdict == "cannot":
+        last = [b.id for b in field.bands if b.id in done][-1]
+        wait = f" feather the edge of {last} now;{wait}"
+    return f"{first}{finish}{wait}{fill} go on with band {band.id} in {_room(plan, field, band)}."
+
+
+def _begin(plan: Plan, band: Band, field: Field) -> str:
+    past = plan.so_far
+    at = past.at_min if past is not None else 0.0
+    room = _room(plan, field, band)
+    if band.start_min - at > 3.0:
+        when = _clock(plan, band.start_min)
+        return f"wait. {when} begin field {field.id} in {room}, band {band.id}."
+    fill = _filling(field, at, band.start_min)
+    return f"{fill} begin field {field.id} in {room}, band {band.id}.".strip()
+
+
+def _waiting(plan: Plan, band: Band) -> str:
+    past = plan.so_far
+    late = past is not None and any(
+        c.until_min is not None and abs(c.until_min - band.start_min) < 1.5 for c in past.closed
+    )
+    return f" wait until {_clock(plan, band.start_min)}, then" if late else ""
+
+
+def _filling(field: Field, start: float, end: float) -> str:
+    for refill in field.refills:
+        if start - 0.01 <= refill.at_min <= end:
+            if refill.by == "sprayer":
+                return f" walk out and fill {_volume(refill.litres)},"
+            return f" take the full tank ({_volume(refill.litres)} more),"
+    return ""
+
+
+def _seams(plan: Plan) -> list[str]:
+    return [
+        f"NO: {remedy.what}"
+        for field in plan.fields
+        if field.verdict == "cannot"
+        for remedy in field.remedies[:1]
+    ]
+
+
+def _left(plan: Plan) -> list[str]:
+    """One line a reason; the second coat on the same floor goes without saying."""
+    past = plan.so_far
+    why = {one.field: one.why for one in past.left} if past is not None else {}
+    return [
+        f"LEFT FOR ANOTHER DAY: {_rooms(plan, field.rooms)} ({field.id}): {why.get(field.id, '')}"
+        for field in plan.left
+    ]
+
+
+def _mix(found: MoreMix | None) -> list[str]:
+    if found is None or found.how == "nothing":
+        return []
+    if found.how == "no":
+        return [f"MIX NOTHING NEW. {found.why}"]
+    when = f"before band {found.before_band}" if found.before_band else "at the stop line"
+    late = f", while {_volume(found.latest_at_l)} or more is left" if found.latest_at_l else ""
+    return [f"MIX {_volume(found.litres)} {when}{late}. {found.why}"]
+
+
+def _to_come(plan: Plan) -> list[Field]:
+    past = plan.so_far
+    done = {one.id for one in past.done} if past is not None else set()
+    open_ = [f for f in plan.fields if any(b.id not in done for b in f.bands)]
+    return sorted(open_, key=lambda field: field.order)
+
+
+def _rest(plan: Plan) -> list[str]:
+    """A line a field of the coat that is next, a line for each coat after it."""
+    fields = _to_come(plan)
+    coats = list(dict.fromkeys(field.coat for field in fields))
+    lines = [f"  {_line(plan, field)}" for field in fields if field.coat == coats[0]]
+    for coat in coats[1:]:
+        own = [field for field in fields if field.coat == coat]
+        span = f"{_clock(plan, own[0].start_min)} to {_clock(plan, own[-1].end_min)}"
+        many = f"{len(own)} field" + ("s" if len(own) > 1 else "")
+        lines.append(f"  then {coat}: {many}, {span}")
+    return lines
+
+
+def _line(plan: Plan, field: Field) -> str:
+    done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
+    first = next(band for band in field.bands if band.id not in done)
+    begun = "goes on" if first is not field.bands[0] else "begins"
+    word = "a seam shows" if field.verdict == "cannot" else field.verdict
+    return (
+        f"{_clock(plan, first.start_min)} {field.id} {_rooms(plan, field.rooms)} {begun}: {word}; "
+        f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min, "
+        f"out by {field.exit}, done {_clock(plan, field.end_min)}"
+    )
+
+
+def _room(plan: Plan, field: Field, band: Band) -> str:
+    rooms = [room for room in plan.inputs.floor.rooms if room.id in field.rooms]
+    shape = band.polygon.shape
+    return max(rooms, key=lambda room: room.polygon.shape.intersection(shape).area).label
+
+
+def _rooms(plan: Plan, ids: Sequence[str]) -> str:
+    labels = {room.id: room.label for room in plan.inputs.floor.rooms}
+    return ", ".join(labels.get(name, name) for name in ids)
+
+
+def _clock(plan: Plan, minute: float) -> str:
+    start = datetime.fromisoformat(plan.starts_at)
+    moment = start + timedelta(minutes=minute)
+    day = (moment.date() - start.date()).days
+    return f"{moment.hour}:{moment.minute:02d}" + (f" (day {day + 1})" if day else "")
+
+
+def _volume(litres: float) -> str:
+    return f"{gal_from_l(litres):.1f} gal ({litres:.1f} L)"
+
+
+def _length(metres: float) -> str:
+    return f"{metres / 0.3048:.0f} ft ({metres:.1f} m)"

@@ -1,0 +1,50 @@
+"""The words of a day planned again: what to do now first."""
+
+from tests.midday import after, bands_of, day_of
+
+from farwall.facts.so_far import ClosedRoom, SoFar
+from farwall.job.replan import replan
+from farwall.job.say_midday import said_again, said_stop
+from farwall.job.stop import stop
+
+QUINCE = "quince-street"
+
+
+def first_line(told):
+    return said_again(replan(day_of(QUINCE), told), (), folder="o").splitlines()[0]
+
+
+def test_it_names_the_next_band_and_its_room():
+    plan = day_of(QUINCE)
+    assert first_line(after(plan, "first.5.2")) == (
+        "NOW 8:19: go on with band first.5.3 in Bedroom 2."
+    )
+
+
+def test_a_filling_before_the_next_field_comes_first():
+    plan = day_of(QUINCE)
+    said = first_line(after(plan, "first.5.5"))
+    assert said.startswith(
+        "NOW 8:23: take the full tank (1.0 gal (3.9 L) more), begin field first.6"
+    )
+
+
+def test_a_closed_room_with_a_live_edge_says_to_feather_now_and_wait():
+    plan = day_of(QUINCE)
+    told = after(plan, "first.8.9", closed=(ClosedRoom("great-room", 75.0),))
+    assert "feather the edge of first.8.9 now; wait until 9:1" in first_line(told)
+
+
+def test_between_two_coats_it_says_wait():
+    assert first_line(SoFar(at_min=70.0)).startswith("NOW 9:10: wait. 14:29 begin field second.1")
+
+
+def test_when_all_is_done_it_says_so():
+    last = bands_of(day_of(QUINCE))[-1]
+    assert "all that is planned is sprayed" in first_line(SoFar(at_min=last.end_min + 0.5))
+
+
+def test_at_the_end_of_a_band_a_stop_says_spray_no_further():
+    plan = day_of(QUINCE)
+    found = stop(plan, after(plan, "first.6.3"), within_min=0.0)
+    assert "Spray no further. Then FEATHER" in said_stop(plan, found, within_min=0.0)
