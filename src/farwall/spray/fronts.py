@@ -10,15 +10,22 @@ from farwall.spray.approach import connected, wall_of
 from farwall.spray.ball import Ball, ball_of
 from farwall.spray.front import CELLS_A_BAND, Front, Ground, front_of, ground_of, step_for
 from farwall.spray.lattice import FAR_M, Lattice, lattice_of
-from farwall.spray.levelling import levelled
+from farwall.spray.levelling import Stage, levelled_in_stages
 from farwall.spray.starts import RINGS, Starts
 from farwall.spray.world import Seam, World, fused
 
 PLAIN_ENOUGH = 1.25
 """The plainest sweep is taken first when its front is at most so much longer than the best plain
 one: straight lines are found sooner on a bare floor. Rank: guess."""
-_LEVELLED = 2
-_ROUNDS = 24
+_LEVELLED = 8
+_SHORTLY = (Stage(6, 0.65, 4), Stage(8, 0.8, 2), Stage(10, 0.92, 1))
+_AT_LENGTH = (
+    Stage(6, 0.65, 9),
+    Stage(10, 0.75, 5),
+    Stage(16, 0.84, 3),
+    Stage(20, 0.92, 2),
+    Stage(12, 0.97, 1),
+)
 _FINER = (1.0, 0.5, 0.25)
 
 
@@ -94,10 +101,24 @@ def plain_fronts(ground: Ground) -> list[Front]:
 
 
 def levelled_front(ground: Ground, plain: Sequence[Front]) -> Front:
-    """The best sweep found by levelling the best plain ones and those that lean to the exit."""
-    leaning = [front_of(ground, late, name) for name, late in Starts(ground).leaning()]
-    best = sorted([*plain, *leaning], key=lambda front: front.equivalent_m)
-    return levelled(ground, best[:_LEVELLED], rounds=_ROUNDS)
+    """The best sweep found by levelling the best of many starts for a short while."""
+    best = sorted([*plain, *_other_starts(ground)], key=lambda front: front.equivalent_m)
+    return levelled_in_stages(ground, best[:_LEVELLED], _SHORTLY)
+
+
+def shortest_known(ground: Ground, plain: Sequence[Front], *, enough_m: float = 0.0) -> Front:
+    """The best sweep found by levelling every start for a long while, seconds for a room.
+
+    Whether bands are easy to find by it, or it can be walked, is not asked. Stops at
+    a front of `enough_m`.
+    """
+    starts = [*plain, *_other_starts(ground)]
+    return levelled_in_stages(ground, starts, _AT_LENGTH, enough_m=enough_m)
+
+
+def _other_starts(ground: Ground) -> list[Front]:
+    starts = Starts(ground)
+    return [front_of(ground, late, name) for name, late in starts.leaning() + starts.stretched()]
 
 
 def plainest(fronts: Sequence[Front]) -> Front:

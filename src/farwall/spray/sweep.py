@@ -12,7 +12,7 @@ from functools import cached_property
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
 from farwall.spray.bands import Strips
-from farwall.spray.bound import least_front_m
+from farwall.spray.bound import least_front_m, strongest_bound_m
 from farwall.spray.edges import Edge, EdgeTable, Moments, flipped, moments_of
 from farwall.spray.front import Front, Ground
 from farwall.spray.passes import Pass
@@ -52,6 +52,11 @@ class Sweep:
     def bound_m(self) -> float:
         """A front that no sweep of this field toward this exit can undercut (`bound`)."""
         return least_front_m(self.ground, self.ground.ball.depth_m)
+
+    @cached_property
+    def strongest_bound_m(self) -> float:
+        """The same by every bound that is known: slower."""
+        return strongest_bound_m(self.ground, self.ground.ball.depth_m)
 
     @property
     def wetted_m2(self) -> float:
