@@ -160,3 +160,12 @@ def test_help_explains_the_figures(capsys):
     text = " ".join(capsys.readouterr().out.split())
     for word in ("equivalent front", "exit 1", "--keep-going", "growth", "docs/bench-spray.md"):
         assert word in text
+
+
+def test_thorough_seeks_the_shortest_front_of_each_field(bench):
+    code, out, _ = bench("--only", "narrow closet", "--thorough", "--json")
+    (one,) = json.loads(out)["shapes"]["fields"]
+    assert code == 0
+    assert one["bound_m"] * (1 - 1e-6) <= one["best_m"] <= one["front_m"]
+    code, out, _ = bench("--only", "narrow closet", "--json")
+    assert json.loads(out)["shapes"]["fields"][0]["best_m"] is None

@@ -85,7 +85,7 @@ class _Floor:
     @classmethod
     def of(cls, ground: Ground, depth_m: float) -> _Floor:
         graph = walk_graph(ground.lattice)
-        return cls(ground, depth_m, graph, all_walks(graph))
+        return cls(ground, depth_m, graph, _straightened(ground.lattice, all_walks(graph)))
 
     @property
     def own_m(self) -> float:
@@ -108,6 +108,15 @@ class _Floor:
 def _about_any(floor: _Floor) -> float:
     area_m2 = floor.ground.lattice.area_m2
     return float(crowding(floor.walk_m + floor.own_m, area_m2, floor.depth_m).max()) / 2
+
+
+def _straightened(lattice: Lattice, walk_m: Floats) -> Floats:
+    """The walks, straight between places of one convex middle of a room. [m]"""
+    for number in np.unique(lattice.core[lattice.core >= 0]):
+        mine = np.flatnonzero(lattice.core == number)
+        gap = lattice.xy[mine][:, None] - lattice.xy[mine]
+        walk_m[np.ix_(mine, mine)] = np.hypot(gap[..., 0], gap[..., 1])
+    return walk_m
 
 
 def exit_last_m(ground: Ground, depth_m: float, *, finer: bool = False) -> float:

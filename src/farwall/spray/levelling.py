@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+import numpy.typing as npt
 
 from farwall.spray.ball import Ball
 from farwall.spray.front import Front, Ground, front_of
-from farwall.spray.lattice import Floats
+from farwall.spray.lattice import Floats, Ints
 
 _HALF_BALL = 0.9
 _LOWER = 0.97
@@ -104,13 +105,25 @@ def levelled(ground: Ground, starts: Sequence[Front], *, rounds: int) -> Front:
 
 
 def _within_slope(ball: Ball, rows: Floats, steep: Floats) -> Floats:
-    """The least of each row at any place plus `steep` a metre from there, in hops of a ball."""
-    hop_m = np.maximum(ball.away_m, _HALF_BALL * ball.depth_m)
-    climb = (steep[:, None, None] * hop_m[None]).astype(np.float32)
-    near = rows.astype(np.float32)
+    """The least of each row at any place plus `steep` a metre from there, in hops of a ball.
+
+    Row by row, whose table fits into a processor's cache: five to ten times as fast as all at once.
+    """
+    there = np.ascontiguousarray(ball.there.T)
+    hop_m = np.maximum(ball.away_m, _HALF_BALL * ball.depth_m).T.astype(np.float32, order="C")
+    return np.stack(
+        [_row_within(there, hop_m * np.float32(b), row) for row, b in zip(rows, steep, strict=True)]
+    )
+
+
+def _row_within(there: Ints, climb: npt.NDArray[np.float32], row: Floats) -> Floats:
+    near = lower = row.astype(np.float32)
     enough = _SETTLED * float(np.ptp(near))
+    reached = np.empty_like(climb)
     for _ in range(_HOPS):
-        lower = np.minimum(near, (near[:, ball.there] + climb).min(axis=2))
+        np.take(near, there, out=reached, mode="clip")
+        reached += climb
+        lower = np.minimum(near, reached.min(axis=0))
         if float((near - lower).max()) < enough:
             break
         near = lower
