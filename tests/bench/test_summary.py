@@ -1,5 +1,7 @@
 """A set in a few figures."""
 
+from dataclasses import replace
+
 import pytest
 
 from farwall.bench.score import FieldScore, Score
@@ -38,3 +40,11 @@ def test_what_has_no_plan_or_went_wrong_is_kept():
     assert told.unplanned == (("a", "No way in."),)
     assert told.verdicts == {"two": 1}
     assert len(told.failures) == 2
+
+
+def test_the_best_fronts_have_a_spread_of_their_own_where_they_were_sought():
+    sought = [replace(field(str(n), 2.0), best_m=3.0 * (1 + n / 10)) for n in range(3)]
+    told = summary([Score("a", 1, (*sought, field("unsought", 1.5)))])
+    assert told.best.median == pytest.approx(1.1)
+    assert told.worst_best[0][0] == "2"
+    assert summary([Score("a", 1, (field("unsought", 1.5),))]).best is None

@@ -1,5 +1,7 @@
 """The bench in words: one aligned line a field."""
 
+from dataclasses import replace
+
 from farwall.bench.growth import Growth
 from farwall.bench.habits import ExtraGallon, LargestLast
 from farwall.bench.score import FieldScore, Score
@@ -26,6 +28,17 @@ def test_a_field_stands_under_its_heading():
     assert "fits" in line
     assert "\n" not in line
     assert len(head) <= 110
+
+
+def test_the_best_front_stands_under_its_heading_when_it_was_sought():
+    """By hand: 3.3 m over a bound of 3 m is 1.10."""
+    line, head = field_line(replace(FIELD, best_m=3.3)), heading(search=True)
+    assert len(line) == len(head)
+    assert line.split()[-2:] == ["3.30", "1.10"]
+    assert "best" not in heading()
+    text = "\n".join(summary_lines(summary([Score("a", 1, (replace(FIELD, best_m=3.3),))])))
+    assert "best over bound     median  1.10" in text
+    assert "best over bound" not in "\n".join(summary_lines(summary([Score("a", 1, (FIELD,))])))
 
 
 def test_a_long_name_does_not_push_the_figures_aside():

@@ -34,7 +34,7 @@ def pretend(monkeypatch):
     """Scores by case name in place of a planner; all other cases are sound."""
 
     def as_told(**told):
-        def score(case):
+        def score(case, *, search=False):
             sound = Score(case.name, 0.1, (field(case.name, 1.2),))
             return told.get(case.name.replace(" ", "_"), sound)
 
@@ -160,3 +160,12 @@ def test_help_explains_the_figures(capsys):
     text = " ".join(capsys.readouterr().out.split())
     for word in ("equivalent front", "exit 1", "--keep-going", "growth", "docs/bench-spray.md"):
         assert word in text
+
+
+def test_thorough_seeks_the_shortest_front_of_each_field(bench):
+    code, out, _ = bench("--only", "narrow closet", "--thorough", "--json")
+    (one,) = json.loads(out)["shapes"]["fields"]
+    assert code == 0
+    assert one["bound_m"] * (1 - 1e-6) <= one["best_m"] <= one["front_m"]
+    code, out, _ = bench("--only", "narrow closet", "--json")
+    assert json.loads(out)["shapes"]["fields"][0]["best_m"] is None

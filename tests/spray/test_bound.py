@@ -18,8 +18,8 @@ from tests.strategies.houses import house
 
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
-from farwall.spray.bound import front_of_rectangle_m, growth_m, least_front_m, rectangle_m
-from farwall.spray.front import FROM_BEYOND
+from farwall.spray.bound import front_of_rectangle_m, least_front_m, rectangle_m
+from farwall.spray.crowding import exit_last_m, span_m
 from farwall.spray.fronts import levelled_front, plain_fronts
 from farwall.spray.lattice import main_angle
 from farwall.spray.world import build_world
@@ -90,49 +90,50 @@ def test_the_best_rectangle_inside_by_hand(floor, side, turn):
 
 
 def growth_by_discs(width, deep, door, depth_m):
-    """The growth bound of a room without inner corners by true discs about places before the door.
+    """The bound of a room without inner corners by true discs about places on the door's line.
 
-    Another way than the source's: whole discs cut to the room, the last place sought on a grid
-    of 5 cm among all within 0.9 bands of the door.
+    Another way than the source's: whole discs cut to the room, radii 2 cm apart.
     """
     room = shapely.box(0, 0, width, deep)
-    line = shapely.LineString(door)
+    (x0, y0), (x1, y1) = door
     spots = [
-        shapely.Point(x, y)
-        for x in np.arange(0, width + 1e-9, 0.05)
-        for y in np.arange(0, deep + 1e-9, 0.05)
-        if line.distance(shapely.Point(x, y)) <= FROM_BEYOND * depth_m
+        shapely.Point(x0 + share * (x1 - x0), y0 + share * (y1 - y0))
+        for share in np.linspace(0, 1, 11)
     ]
-    hops = np.arange(1, int(np.hypot(width, deep) / depth_m) + 2)
+    radii = np.arange(depth_m, np.hypot(width, deep) + 0.02, 0.02)
+    spans = span_m(radii, depth_m)
     return min(
         max(
-            spot.buffer(hop * depth_m, 64).intersection(room).area / (hop * depth_m) for hop in hops
+            spot.buffer(radius, 64).intersection(room).area / span
+            for radius, span in zip(radii, spans, strict=True)
         )
         for spot in spots
     )
 
 
-def test_the_growth_of_a_hall_by_hand():
-    """By hand: 2 m wide, 8 m long, its whole end the way out. From the last place, wherever it
-    lies within 0.9 m of the end, eight hops reach nearly all: close to 16 m² / 8 m. The lattice
-    leaves out up to three quarters of a metre."""
-    found = growth_m(sweeper(hall(8, 2)).field.ground, 1.0)
-    assert 2 * (8 - 1) / 8 <= found <= 2.0
+@pytest.mark.parametrize("finer", [False, True])
+def test_the_growth_of_a_hall_by_hand(finer):
+    """By hand: 2 m wide, 8 m long, its whole end the way out. From any place of it all 16 m² lie
+    within sqrt(8² + 2²) m at most. The lattice leaves out up to a quarter of a metre."""
+    found = exit_last_m(sweeper(hall(8, 2)).field.ground, 1.0, finer=finer)
+    assert 16 / (np.hypot(8, 2) + 0.25) <= found <= 2.0
 
 
 def test_the_growth_around_a_narrow_door_is_that_of_true_discs():
-    """8 m by 8 m, a door of 1 m in the middle of a wall; walks on the lattice are a little long."""
-    found = growth_m(sweeper(hall(8, 8, door_m=1.0)).field.ground, 1.0)
+    """8 m by 8 m, a door of 1 m in the middle of a wall; walks on the lattice are a little long,
+    on the finer one less."""
+    here = sweeper(hall(8, 8, door_m=1.0)).field.ground
     true = growth_by_discs(8, 8, [(0, 3.5), (0, 4.5)], 1.0)
-    assert 0.85 * true <= found <= true
+    rough, fine = (exit_last_m(here, 1.0, finer=finer) for finer in (False, True))
+    assert 0.9 * true <= rough <= fine <= true * (1 + 1e-3)
 
 
 def test_the_larger_of_the_bounds_is_told():
     """A long hall is bound by its width, a wide room with its door in the long wall by growth."""
     long, wide = swept(hall(8, 2)), swept(LARGE_HALL)
     assert long.bound_m == least_front_m(long.ground, 1.0) == pytest.approx(2.0, abs=0.002)
-    assert long.bound_m > growth_m(long.ground, 1.0)
-    assert wide.bound_m >= growth_m(wide.ground, 1.0)
+    assert long.bound_m > exit_last_m(long.ground, 1.0)
+    assert wide.bound_m >= exit_last_m(wide.ground, 1.0)
 
 
 def fronts_of(made):

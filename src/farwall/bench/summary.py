@@ -39,6 +39,8 @@ class Summary:
     unplanned: tuple[tuple[str, str], ...]
     failures: tuple[str, ...]
     seconds: float
+    best: Spread | None = None
+    worst_best: tuple[tuple[str, float], ...] = ()
 
 
 def summary(scores: Sequence[Score]) -> Summary:
@@ -46,6 +48,8 @@ def summary(scores: Sequence[Score]) -> Summary:
     fields = [one for each in scores for one in each.fields]
     ratios = [(one, one.ratio) for one in fields if one.bands > 1 and one.ratio is not None]
     ratios.sort(key=lambda pair: -pair[1])
+    best = [(one, one.best_ratio) for one in fields if one.bands > 1 and one.best_ratio is not None]
+    best.sort(key=lambda pair: -pair[1])
     return Summary(
         cases=len(scores),
         fields=len(fields),
@@ -57,6 +61,8 @@ def summary(scores: Sequence[Score]) -> Summary:
         unplanned=tuple((each.case, each.unplanned) for each in scores if each.unplanned),
         failures=tuple(failure for each in scores for failure in each.failures),
         seconds=sum(each.seconds for each in scores),
+        best=spread(ratio for _, ratio in best),
+        worst_best=tuple((one.name, ratio) for one, ratio in best[:WORST]),
     )
 
 

@@ -17,21 +17,23 @@ _NAME = 36
 _LOOSE = "-"
 
 
-def heading() -> str:
+def heading(*, search: bool = False) -> str:
     """The line above the fields."""
+    best = f"  {'best':>6} {'/bound':>6}" if search else ""
     return (
         f"{'field':<{_NAME}} {'m²':>6} {'bands':>5} {'E m':>6} {'bound':>6} {'E/bound':>7} "
-        f"{'swept':>6} {'replay':>6} {'ratio':>5} {'verdict':<9} {'s':>5}"
+        f"{'swept':>6} {'replay':>6} {'ratio':>5} {'verdict':<9} {'s':>5}{best}"
     )
 
 
 def field_line(one: FieldScore) -> str:
     """One field: metres, minutes; `ratio` is the replayed age over the swept one."""
+    best = "" if one.best_m is None else f"  {one.best_m:6.2f} {_figure(one.best_ratio, 6)}"
     return (
         f"{_fitted(one.name):<{_NAME}} {one.area_m2:6.1f} {one.bands:5} {one.front_m:6.2f} "
         f"{one.bound_m:6.2f} {_figure(one.ratio, 7)} {one.predicted_min:6.2f} "
         f"{one.replayed_min:6.2f} {_figure(one.realised, 5)} {one.verdict:<9} "
-        f"{_figure(one.seconds, 5, 1)}"
+        f"{_figure(one.seconds, 5, 1)}{best}"
     ).rstrip()
 
 
@@ -54,11 +56,15 @@ def summary_lines(told: Summary) -> list[str]:
         ),
         f"verdicts            {verdicts or 'none'}",
         f"E over bound        {_spread(told.ratio)}",
+        *([f"best over bound     {_spread(told.best)}"] if told.best else []),
         f"replay over swept   {_spread(told.realised)}   (walks and refills are in it)",
     ]
     if told.worst:
         lines += ["worst by E over bound:"]
         lines += [f"  {_fitted(name):<{_NAME}} {ratio:5.2f}" for name, ratio in told.worst]
+    if told.worst_best:
+        lines += ["worst by best over bound:"]
+        lines += [f"  {_fitted(name):<{_NAME}} {ratio:5.2f}" for name, ratio in told.worst_best]
     if told.unplanned:
         lines += ["without a plan:"]
         lines += [f"  {name}: {why}" for name, why in told.unplanned]

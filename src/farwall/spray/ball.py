@@ -12,6 +12,8 @@ from farwall.spray.lattice import Floats, Ints, Lattice
 _BALL = 1.1
 _RIM = 0.8
 _FINE_RIM = 7
+_FEW_PLACES = 200
+"""On so small a field hardly any place has a rim about it: every pair within counts."""
 
 
 @dataclass(frozen=True)
@@ -45,7 +47,7 @@ def ball_of(lattice: Lattice, depth_m: float) -> Ball:
     """Who sees whom within 1.1 `depth_m`."""
     reach = max(_BALL * depth_m / lattice.grid.step_m, 1.0)
     ones, twos = [], []
-    for dx, dy in _offsets(reach):
+    for dx, dy in _offsets(reach, every_pair=len(lattice) <= _FEW_PLACES):
         there = _shifted(lattice, dx, dy)
         here = np.flatnonzero(there >= 0)
         ones.append(here)
@@ -55,8 +57,8 @@ def ball_of(lattice: Lattice, depth_m: float) -> Ball:
     return _table(lattice, depth_m, one[seen], two[seen])
 
 
-def _offsets(reach: float) -> list[tuple[int, int]]:
-    """Half of the steps in a ball: those of its rim, and eight rays within.
+def _offsets(reach: float, *, every_pair: bool) -> list[tuple[int, int]]:
+    """Half of the steps in a ball: every one, or those of its rim, and eight rays within.
 
     Of a fine rim every other one; of a coarse one all, or fronts that lie
     askew to the lattice look up to 15 % shorter than they are.
@@ -70,7 +72,7 @@ def _offsets(reach: float) -> list[tuple[int, int]]:
         for dy in range(-far, far + 1)
         if (dx > 0 or dy > 0)
         and np.hypot(dx, dy) <= reach
-        and ((np.hypot(dx, dy) >= rim and (dx + dy) % every == 0) or _on_ray(dx, dy))
+        and (every_pair or (np.hypot(dx, dy) >= rim and (dx + dy) % every == 0) or _on_ray(dx, dy))
     ]
 
 

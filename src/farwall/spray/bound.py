@@ -2,12 +2,10 @@
 
 For a *swept* field: A(x) is the floor sprayed before x, and E the least number
 with |A(x) - A(y)| <= E w for all x, y that see each other within a band's depth
-w (`front`). Both bounds are proved in docs/spraying.md:
+w (`front`). Proved in docs/spraying.md:
 
-1. Growth. Some point p comes last, when all floor is sprayed; it lies within r
-   of the exit, since only so far floor is sprayed from beyond. Floor within a walk
-   of k w of p is reached in k hops, so that it is all sprayed while the last k E w
-   are: E >= area within k w of p / (k w) for every k, whichever p it is.
+1. Crowding (`crowding`). Floor within a short walk of the way out, which comes last, of a
+   cut that a body leaves for the last time, of any place.
 2. Rectangle. Of all sets that fill half of a rectangle b x l (b <= l) none has a
    shorter edge inside it than b, and the edge is shorter than b only where the
    set or the rest is smaller than a quarter disc of radius 2 b / pi. While the
@@ -25,12 +23,11 @@ import numpy.typing as npt
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.spray.front import FROM_BEYOND, Ground
-from farwall.spray.lattice import FAR_M, Ints, turned, without_niches
+from farwall.spray.crowding import crowding_m, exit_last_m
+from farwall.spray.front import Ground
+from farwall.spray.lattice import turned, without_niches
 
-_DIAGONAL = 0.7072
 _FINE = 24
-_MOST_ASKED = 40
 _LEAST_STEP_M = 0.1
 _INSET_M = 1e-6
 _SQUARE = 1e-4
@@ -38,10 +35,15 @@ _SQUARE = 1e-4
 Floats = npt.NDArray[np.float64]
 
 
+def strongest_bound_m(ground: Ground, depth_m: float) -> float:
+    """The largest of all bounds that are known, for bands of `depth_m`: up to a second. [m]"""
+    return max(least_front_m(ground, depth_m), crowding_m(ground, depth_m))
+
+
 def least_front_m(ground: Ground, depth_m: float) -> float:
-    """The largest of the bounds for bands of `depth_m`. [m]"""
+    """The largest of the bounds that are quickly told, for bands of `depth_m`. [m]"""
     lattice = ground.lattice
-    bounds = [growth_m(ground, depth_m), 0.0]
+    bounds = [exit_last_m(ground, depth_m), 0.0]
     middles = [without_niches(piece) for piece in lattice.pieces]
     plain = [_rectangle_sides(middle) for middle in middles]
     bounds += [
@@ -63,36 +65,6 @@ def _rectangle_sides(shape: BaseGeometry) -> Floats | None:
         return None
     sides = np.hypot(*np.diff(shapely.get_coordinates(box)[:3], axis=0).T)
     return np.asarray(sides * (1 - _SQUARE))
-
-
-def growth_m(ground: Ground, depth_m: float) -> float:
-    """The least, over all places that may come last, of the most that floor grows about one. [m]
-
-    Walks on the lattice are never shorter than the true ones; half a diagonal
-    for the place's own floor and the way to the next place asked bound the rest.
-    """
-    lattice = ground.lattice
-    last, apart_m = _may_come_last(ground)
-    start = np.full((len(last), len(lattice)), FAR_M)
-    start[np.arange(len(last)), last] = 0.0
-    farthest = lattice.walks_from(start) + _DIAGONAL * lattice.grid.step_m + apart_m
-    hops = np.arange(1, int(farthest.max() / depth_m) + 2)
-    within = [(farthest <= hop * depth_m) @ lattice.area_m2 / (hop * depth_m) for hop in hops]
-    return float(np.max(within, axis=0).min())
-
-
-def _may_come_last(ground: Ground) -> tuple[Ints, float]:
-    """Places among which the last one lies, and how far at most it lies from one of them. [m]"""
-    lattice, step = ground.lattice, ground.lattice.grid.step_m
-    reach_m = FROM_BEYOND * ground.ball.depth_m
-    places = np.flatnonzero(ground.out_m <= reach_m + _DIAGONAL * step)
-    stride = int(np.ceil(np.sqrt(len(places) / _MOST_ASKED)))
-    if stride > 1:
-        on = (lattice.column[places] % stride == 0) & (lattice.row[places] % stride == 0)
-        cells = np.stack([lattice.column[places] // stride, lattice.row[places] // stride])
-        _, first = np.unique(cells, axis=1, return_index=True)
-        places = np.union1d(places[on], places[first])
-    return places, stride * step * 2 * _DIAGONAL
 
 
 def rectangle_m(floor: shapely.Polygon, angle: float, depth_m: float) -> float:

@@ -189,7 +189,7 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     """
     stands = ground.stands
     if not len(stands.places):
-        return late
+        return np.asarray(np.minimum(late, late[ground.at_exit].max()))
     value = late[stands.under].min(axis=1)
     if not bool(((value[stands.near].max(axis=1) > value + _HAIR) | stands.at_exit).all()):
         value = flooded(stands, value, _EVEN * max(float(np.ptp(late)), _HAIR))

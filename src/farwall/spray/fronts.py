@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
 from farwall.errors import Unanswerable
 from farwall.spray.approach import connected, wall_of
 from farwall.spray.ball import Ball, ball_of
 from farwall.spray.front import CELLS_A_BAND, Front, Ground, front_of, ground_of, step_for
 from farwall.spray.lattice import FAR_M, Lattice, lattice_of
-from farwall.spray.levelling import levelled
+from farwall.spray.levelling import Stage, levelled, levelled_in_stages
 from farwall.spray.starts import RINGS, Starts
 from farwall.spray.world import Seam, World, fused
 
@@ -19,7 +21,20 @@ PLAIN_ENOUGH = 1.25
 one: straight lines are found sooner on a bare floor. Rank: guess."""
 _LEVELLED = 2
 _ROUNDS = 24
+_SMOOTHED = 8
+_SHORTLY = (Stage(6, 0.65, 4), Stage(8, 0.8, 2), Stage(10, 0.92, 1))
+_AT_LENGTH = (
+    Stage(6, 0.65, 9),
+    Stage(10, 0.75, 5),
+    Stage(16, 0.84, 3),
+    Stage(20, 0.92, 2),
+    Stage(12, 0.97, 1),
+)
 _FINER = (1.0, 0.5, 0.25)
+_ONCE_MORE = (Stage(6, 0.7, 3), Stage(10, 0.82, 2), Stage(14, 0.92, 1))
+_WAVES = (0.05, -0.05, 0.12, -0.12)
+_GOLDEN = np.pi * (3 - np.sqrt(5))
+"""Turned by the golden angle no two waves run alike."""
 
 
 @dataclass(frozen=True)
@@ -98,6 +113,48 @@ def levelled_front(ground: Ground, plain: Sequence[Front]) -> Front:
     leaning = [front_of(ground, late, name) for name, late in Starts(ground).leaning()]
     best = sorted([*plain, *leaning], key=lambda front: front.equivalent_m)
     return levelled(ground, best[:_LEVELLED], rounds=_ROUNDS)
+
+
+def smoothed_front(ground: Ground, plain: Sequence[Front]) -> Front:
+    """The best sweep found by levelling the best of many starts in stages, for a short while.
+
+    Its front is the shorter one as a rule, but its level lines are wilder: as bands either may
+    have the younger edges.
+    """
+    best = sorted([*plain, *_other_starts(ground)], key=lambda front: front.equivalent_m)
+    return levelled_in_stages(ground, best[:_SMOOTHED], _SHORTLY)
+
+
+def shortest_known(ground: Ground, plain: Sequence[Front], *, enough_m: float = 0.0) -> Front:
+    """The best sweep found by levelling every start for a long while, seconds for a room.
+
+    Whether bands are easy to find by it, or it can be walked, is not asked. Stops at
+    a front of `enough_m`.
+    """
+    starts = [*plain, *_other_starts(ground)]
+    found = levelled_in_stages(ground, starts, _AT_LENGTH, enough_m=enough_m)
+    if found.equivalent_m <= enough_m:
+        return found
+    return levelled_in_stages(ground, [found, *_shaken(ground, found)], _ONCE_MORE)
+
+
+def _shaken(ground: Ground, front: Front) -> list[Front]:
+    """A sweep with long waves laid over it, each another way: to get out of where it is stuck."""
+    lattice = ground.lattice
+    uv = lattice.grid.to_uv(lattice.xy)
+    uv = (uv - uv.mean(axis=0)) / float(np.ptp(uv, axis=0).max())
+    waves = []
+    for number, high in enumerate(_WAVES):
+        turn, often = number * _GOLDEN, 2 * np.pi * (1 + number / 2)
+        wave = np.sin(often * (uv @ [np.cos(turn), np.sin(turn)]) + number)
+        late = front.before_m2 + high * lattice.floor.area * wave
+        waves.append(front_of(ground, late, f"shaken {number}"))
+    return waves
+
+
+def _other_starts(ground: Ground) -> list[Front]:
+    starts = Starts(ground)
+    return [front_of(ground, late, name) for name, late in starts.leaning() + starts.stretched()]
 
 
 def plainest(fronts: Sequence[Front]) -> Front:

@@ -109,7 +109,7 @@ def plan_coat(
                 verdict=verdict,
                 remedies=remedies,
                 equivalent_front_m=round(sweep.front.equivalent_m, 3),
-                bound_m=round(sweep.bound_m, 3),
+                bound_m=round(sweep.strongest_bound_m if coat.thorough else sweep.bound_m, 3),
                 peak_age_min=timed.peak_age_min,
                 open_time_min=held.open_time,
                 open_times=lives.open_times,

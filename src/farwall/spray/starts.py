@@ -9,10 +9,15 @@ import numpy as np
 
 from farwall.spray.front import Ground
 from farwall.spray.lattice import FAR_M, Floats, median_of
+from farwall.spray.walks import nearest_walk, walk_graph
 
 RINGS = "rings"
 """The name of the sweep in rings about the way out."""
 _HAIR = 1e-9
+_WIDE_M = 0.5
+_FEW_STRETCHES = ((1, 1), (1, 0.25), (0.25, 1), (1, 0.1), (0.1, 1))
+_STRETCHES = (*_FEW_STRETCHES, (1, 0.5), (0.5, 1))
+_FROM_AFAR = ((1, 1), (1, 0.3), (0.3, 1))
 
 
 @dataclass(frozen=True)
@@ -60,6 +65,38 @@ class Starts:
                     for lean in (0.5, 1.0)
                 ]
         return found
+
+    def stretched(self) -> list[tuple[str, Floats]]:
+        """Rings about the middle and the ends of the way out and from the farthest floor, a metre
+        one way counting for more than a metre across: nearly straight ones that bend to the exit.
+        """
+        found = []
+        for number, place in enumerate(self._doorway()):
+            found += [
+                (f"about {number} {along} {across}", -self._rings(along, across, place))
+                for along, across in (_STRETCHES if number == 0 else _FEW_STRETCHES)
+            ]
+        far = int(np.argmax(np.round(self.ground.out_m, 6)))
+        for along, across in _FROM_AFAR:
+            from_here = self._rings(along, across, far)
+            found += [
+                (f"from afar {along} {across} {lean}", from_here - lean * self.ground.out_m)
+                for lean in (0, 0.5, 1)
+            ]
+        return found
+
+    def _doorway(self) -> list[int]:
+        """Places in the middle of the way out and, if it is wide, at its ends."""
+        beside = np.flatnonzero(self.ground.at_exit)
+        u, v = (line[beside] for line in self._across)
+        line = u if np.ptp(u) >= np.ptp(v) else v
+        order = beside[np.argsort(line, kind="stable")]
+        ends = [order[0], order[-1]] if np.ptp(line) > _WIDE_M else []
+        return [int(place) for place in (order[len(order) // 2], *ends)]
+
+    def _rings(self, along: float, across: float, place: int) -> Floats:
+        graph = walk_graph(self.ground.lattice, (along, across))
+        return nearest_walk(graph, np.array([place]))
 
     def _corners(self) -> list[int]:
         u, v = self._across

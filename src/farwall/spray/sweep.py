@@ -16,7 +16,7 @@ import numpy.typing as npt
 from farwall.facts.plan import Band, PlanTools
 from farwall.floor.geometry import Point
 from farwall.spray.bands import Strips
-from farwall.spray.bound import least_front_m
+from farwall.spray.bound import least_front_m, strongest_bound_m
 from farwall.spray.edges import Edge, EdgeTable, Moments, flipped, moments_of
 from farwall.spray.front import Front, Ground
 from farwall.spray.passes import Pass
@@ -66,6 +66,11 @@ class Sweep:
         if depth_m not in bounds:
             bounds[depth_m] = least_front_m(self.ground, depth_m)
         return bounds[depth_m]
+
+    @cached_property
+    def strongest_bound_m(self) -> float:
+        """The same by every bound that is known: slower."""
+        return strongest_bound_m(self.ground, self.ground.ball.depth_m)
 
     @property
     def wetted_m2(self) -> float:

@@ -20,6 +20,7 @@ from farwall.spray.fronts import (
     levelled_front,
     plain_fronts,
     plainest,
+    smoothed_front,
 )
 from farwall.spray.lattice import median_of
 from farwall.spray.passes import REACH_SPARE_M, lay_passes
@@ -30,7 +31,7 @@ from farwall.spray.sweep import Laid, Sweep, one_tank_m2, turn_passes
 from farwall.spray.world import KEEP_OFF_M, Seam, World
 
 _SHALLOWER = (0.8, 0.6)
-_WALKED = 2
+_WALKED = 3
 """So many of the sweeps that are laid are walked, those whose edges wait least first."""
 _REALISED = 0.9
 """Oldest edge of a walked sweep over that of its front; the fronts leave more room for the body
@@ -103,6 +104,10 @@ class Sweeper:
         front: Front = self._levelling()
         return front
 
+    @cached_property
+    def _smoothed(self) -> Front:
+        return smoothed_front(self.field.ground, self._plain)
+
     def guess_age_min(self) -> float:
         """A first guess at the oldest edge, by the shortest plain front alone.
 
@@ -143,7 +148,7 @@ class Sweeper:
         cut = self._cut_for(tools)
         tried = [self._lay(plainest(self._plain), cut, tools)]
         if thorough:
-            fronts = (self._shortest, self._levelled)
+            fronts = (self._shortest, self._levelled, self._smoothed)
             tried += [self._lay(front, cut, tools) for front in fronts]
         return min(tried, key=lambda laid: laid.longest_wait_min)
 
@@ -196,7 +201,8 @@ class Sweeper:
         if not thorough:
             return self._first_walked(self._plain_ways(tools), tools)
         cut = self._cut_for(tools)
-        fronts = {id(f): f for f in (plainest(self._plain), self._shortest, self._levelled)}
+        sought = (plainest(self._plain), self._shortest, self._levelled, self._smoothed)
+        fronts = {id(front): front for front in sought}
         ways = sorted(
             (self._lay(front, cut, tools) for front in fronts.values()),
             key=lambda laid: laid.longest_wait_min,

@@ -1,0 +1,50 @@
+"""Walks from many places of a field at once, along the links of its lattice.
+
+They are those of `Lattice.walks_from`, by Dijkstra's algorithm, which is faster
+when they are asked for from hundreds of places, and may be *stretched*: a metre
+one way counting for more than a metre the other.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from scipy.sparse import coo_matrix, csr_matrix
+from scipy.sparse.csgraph import connected_components, dijkstra
+
+from farwall.spray.lattice import Bools, Floats, Ints, Lattice
+
+
+def links_of(lattice: Lattice) -> tuple[Ints, Ints]:
+    """Both ends of every link, each link once."""
+    here, there = [], []
+    for scan in lattice.scans:
+        same = np.diff(scan.apart) == 0
+        here.append(scan.order[:-1][same])
+        there.append(scan.order[1:][same])
+    return np.concatenate(here), np.concatenate(there)
+
+
+def walk_graph(lattice: Lattice, stretch: tuple[float, float] = (1.0, 1.0)) -> csr_matrix:
+    """The links with their lengths, a metre along and across the grid counting `stretch`. [m]"""
+    here, there = links_of(lattice)
+    uv = lattice.grid.to_uv(lattice.xy)
+    legs = (uv[there] - uv[here]) * np.asarray(stretch)
+    count = len(lattice)
+    return coo_matrix((np.hypot(*legs.T), (here, there)), shape=(count, count)).tocsr()
+
+
+def all_walks(graph: csr_matrix, places: Ints | None = None) -> Floats:
+    """The shortest walks from `places` (from all) to every place, infinite where none leads. [m]"""
+    return np.asarray(dijkstra(graph, directed=False, indices=places))
+
+
+def nearest_walk(graph: csr_matrix, places: Ints) -> Floats:
+    """The shortest walk to each place from any of `places`. [m]"""
+    return np.asarray(dijkstra(graph, directed=False, indices=places, min_only=True))
+
+
+def parts_of(graph: csr_matrix, inside: Bools) -> list[Ints]:
+    """The places inside, parted where no links inside join them."""
+    places = np.flatnonzero(inside)
+    count, label = connected_components(graph[places][:, places], directed=False)
+    return [places[label == number] for number in range(count)]

@@ -1,0 +1,39 @@
+"""The shortest front of a planned field: the same floor and the same way out as the plan's."""
+
+from __future__ import annotations
+
+import pytest
+
+from farwall.bench.houses import houses
+from farwall.bench.known import best_known
+from farwall.bench.nouns import shape_case
+from farwall.bench.shapes import SHAPES
+from farwall.job.plan_job import plan_job
+
+
+@pytest.mark.parametrize("name", ["bath with tub", "straight corridor, middle", "thin wedge"])
+def test_it_is_at_most_the_plans_and_not_below_the_bound(name):
+    case = shape_case(SHAPES[name])
+    plan = plan_job(case.job, thorough=True)
+    (best_m,) = best_known(case.job, plan.fields)
+    assert plan.fields[0].bound_m * (1 - 1e-6) <= best_m <= plan.fields[0].equivalent_front_m
+
+
+def test_every_field_of_a_house_is_found_again(monkeypatch):
+    """The grounds that are searched are as large as the fields of the plan, to a square centimetre,
+    and have places beside the way out."""
+    searched = []
+
+    def at_once(ground, plain, *, enough_m):
+        searched.append(ground)
+        return min(plain, key=lambda front: front.equivalent_m)
+
+    monkeypatch.setattr("farwall.bench.known.shortest_known", at_once)
+    case = houses()[0]
+    plan = plan_job(case.job)
+    fields = [field for field in plan.fields if field.coat == plan.fields[0].coat]
+    found = best_known(case.job, fields)
+    assert len(found) == len(fields) > 1
+    for field, ground in zip(fields, searched, strict=True):
+        assert ground.lattice.floor.area == pytest.approx(field.area_m2, abs=0.02)
+        assert ground.at_exit.any()
