@@ -70,6 +70,8 @@ class Sweep:
     @cached_property
     def strongest_bound_m(self) -> float:
         """The same by every bound that is known: slower."""
+        if self.ground is None:
+            return self.bound_m
         return strongest_bound_m(self.ground, self.ground.ball.depth_m)
 
     @property
