@@ -7,20 +7,20 @@ from dataclasses import dataclass, replace
 from farwall.facts.plan import Field, Remedy, Verdict
 from farwall.spray.lives import Held
 from farwall.spray.schedule import Timed
-from farwall.spray.verdict import Case, Judge
+from farwall.spray.verdict import Case, Judge, Weighed
 
 
 @dataclass(frozen=True)
 class MiddayJudge(Judge):
     """In mid-field nobody lays a field anew: an edge that dies is told, with what to do."""
 
-    def verdict(self, case: Case, timed: Timed, held: Held) -> tuple[Verdict, tuple[Remedy, ...]]:
+    def weighed(self, case: Case, timed: Timed, held: Held) -> Weighed:
         """As in the morning, but for a field that is begun."""
         if case.sweep.begun:
             verdict, remedies = seam_of(timed, held, len(case.sweep.begun))
             if verdict:
-                return verdict, remedies
-        return super().verdict(case, timed, held)
+                return Weighed(verdict, remedies)
+        return super().weighed(case, timed, held)
 
 
 def seam_of(timed: Timed, held: Held, done: int) -> tuple[Verdict | None, tuple[Remedy, ...]]:

@@ -47,7 +47,7 @@ from farwall.spray.fields import COMFORT, Budget, Cut, Pieces, Sweeps, cut_into_
 from farwall.spray.lives import Lives
 from farwall.spray.order import BudgetAt, Order, Step, order_fields
 from farwall.spray.plain_bands import wish_for
-from farwall.spray.plan_coat import LaidField, plan_coat
+from farwall.spray.plan_coat import Aside, LaidField, plan_coat
 from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
 from farwall.spray.world import World, build_world
 
@@ -120,13 +120,14 @@ def planned(
     asked: whether the order was insisted on; by the job's own wish when left out.
     """
     settled, floor = ground.settled, ground.floor
-    done, clocks = _coats(ground, laid.order, laid.sweeps, thorough=thorough)
-    fields = tuple(one.field for one in done)
+    done, clocks, asides = _coats(ground, laid, thorough=thorough)
     mixed = plan_mixes(
-        [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
+        [FieldNeed(one.field.id, one.field.coat, _litres(one.field)) for one in done], settled
     )
     inputs = _inputs(job, settled, floor)
     inputs_hash = hash_of(plain(inputs))
+    chances = _chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16))
+    fields = tuple(one.with_aside(found).field for one, found in zip(done, asides(), strict=True))
     return Plan(
         version=PLAN_VERSION,
         job=job.name or job.id,
@@ -146,7 +147,7 @@ def planned(
             *_resting(job, fields),
             *_unheld(job, fields),
         ),
-        chances=_chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
+        chances=chances,
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
         ),
@@ -291,29 +292,36 @@ def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
 
 
 def _coats(
-    ground: JobGround, order: Order, sweeps: Sweeps, *, thorough: bool
-) -> tuple[tuple[LaidField, ...], tuple[Clock, ...]]:
+    ground: JobGround, laid: LaidOut, *, thorough: bool
+) -> tuple[tuple[LaidField, ...], tuple[Clock, ...], Callable[[], list[Aside]]]:
+    """All fields of all coats, the waits between them, and what is found aside of each field."""
     begins = 0.0
     fields: list[LaidField] = []
     clocks: list[Clock] = []
+    later: list[Callable[[], list[Aside]]] = []
     places = Places(ground.floor, ground.settled.job.exits)
     for coat in ground.settled.coats:
         done = plan_coat(
             ground.world,
-            order,
-            lambda step: sweeps.sweeper(step.pieces, step.exit),
+            laid.order,
+            lambda step: laid.sweeps.sweeper(step.pieces, step.exit),
             _coat_facts(ground, coat, thorough=thorough),
             _judge(ground, coat, places),
             begins_min=begins,
             first_number=len(fields) + 1,
         )
         fields.extend(done)
+        later.append(laid.sweeps.beside(partial(_asides, done)))
         own = [one.field for one in done]
         clock = ground.lasting.dry(coat, own[-1].end_min)
         clocks.append(clock)
         begins = _next_coat(begins, own, clock)
     clocks[-1] = replace(clocks[-1], name="dry to neutralise")
-    return tuple(fields), tuple(clocks)
+    return tuple(fields), tuple(clocks), lambda: [one for each in later for one in each()]
+
+
+def _asides(done: Sequence[LaidField]) -> list[Aside]:
+    return [one.aside() for one in done]
 
 
 def _chances(ground: JobGround, laid: Sequence[LaidField], seed: int) -> Chances | None:

@@ -32,39 +32,46 @@ _STRAIGHT = 0.9999
 a lattice bend a hair."""
 
 
-@dataclass(frozen=True)
-class Chosen:
-    """The way that the plan takes, and what there was to choose from."""
+@dataclass
+class Choosing:
+    """The bands of one field to choose from; `timed` puts a sweep on its clock."""
 
-    way: Fitted
-    choices: tuple[Choice, ...]
+    sweeper: Sweeper
+    tools: PlanTools
+    timed: Callable[[Sweep], Fitted]
+    begun_min: float
+    best: Fitted | None = None
+    plain: Fitted | None = None
+    takes_plain: bool = False
 
+    def taken(self, best: Fitted, wish: ChoiceName) -> Fitted:
+        """The best way or, where that is wished for and its edges live, the plain one."""
+        self.best = best
+        if wish == "best":
+            return best
+        self.plain = self._plain(best)
+        if self.plain is None or self.plain.held.spare_min < 0:
+            return best
+        self.takes_plain = True
+        return self.plain
 
-def chosen(
-    best: Fitted,
-    sweeper: Sweeper,
-    tools: PlanTools,
-    timed: Callable[[Sweep], Fitted],
-    *,
-    begun_min: float,
-    wish: ChoiceName,
-) -> Chosen:
-    """The best way or, where that is wished for and its edge lives, the plain one; both told.
+    def told(self) -> tuple[Choice, ...]:
+        """The best way and the plain one; only the best where nobody can walk plain bands."""
+        best = self.best
+        if best is None:
+            return ()
+        plain = self.plain or self._plain(best)
+        if plain is None:
+            return (_told("best", best, self.begun_min, chosen=True),)
+        return (
+            _told("best", best, self.begun_min, chosen=not self.takes_plain),
+            _told("plain", plain, self.begun_min, chosen=self.takes_plain),
+        )
 
-    Only the best is told where nobody can walk plain bands.
-    """
-    plain = best
-    if not _is_plain(best.sweep):
-        found = plain_way(sweeper, tools, timed)
-        if found is None:
-            return Chosen(best, (_told("best", best, begun_min, chosen=True),))
-        plain = found
-    takes_plain = wish == "plain" and plain.held.spare_min >= 0
-    choices = (
-        _told("best", best, begun_min, chosen=not takes_plain),
-        _told("plain", plain, begun_min, chosen=takes_plain),
-    )
-    return Chosen(plain if takes_plain else best, choices)
+    def _plain(self, best: Fitted) -> Fitted | None:
+        if _is_plain(best.sweep):
+            return best
+        return plain_way(self.sweeper, self.tools, self.timed)
 
 
 def _told(name: ChoiceName, way: Fitted, begun_min: float, *, chosen: bool) -> Choice:

@@ -9,7 +9,7 @@ from functools import partial
 import numpy as np
 import shapely
 
-from farwall.facts.plan import Field, PlanTools, StopLine
+from farwall.facts.plan import Choice, Field, PlanTools, Remedy, StopLine
 from farwall.floor.geometry import Point
 from farwall.spray.crew import walks_off, with_second
 from farwall.spray.dry import DryGround
@@ -18,7 +18,7 @@ from farwall.spray.fields import Pieces
 from farwall.spray.fitting import Fitted, fitting, on_the_clock
 from farwall.spray.lives import Lives
 from farwall.spray.order import Order, Step
-from farwall.spray.plain_bands import Chosen, chosen
+from farwall.spray.plain_bands import Choosing
 from farwall.spray.refills import Flow
 from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day
@@ -32,12 +32,30 @@ _HOPE = 1.2
 
 
 @dataclass(frozen=True)
+class Aside:
+    """What is told beside a field: its choices of bands, remedies that leave more room."""
+
+    choices: tuple[Choice, ...]
+    remedies: tuple[Remedy, ...]
+
+
+@dataclass(frozen=True)
 class LaidField:
-    """A field of the plan, with the moments of its edges and the open times that hold them."""
+    """A field of the plan, with the moments of its edges and the open times that hold them.
+
+    `aside` finds what the plan does not rest on: bands to choose from, and what would leave
+    more room.
+    """
 
     field: Field
     moments: tuple[Moments, ...]
     lives: Lives
+    aside: Callable[[], Aside]
+
+    def with_aside(self, found: Aside) -> LaidField:
+        """The same with what was found aside."""
+        remedies = (*self.field.remedies, *found.remedies)
+        return replace(self, field=replace(self.field, choices=found.choices, remedies=remedies))
 
 
 @dataclass(frozen=True)
@@ -70,7 +88,7 @@ def plan_coat(
     day = day if rest is None else rest.day
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields: list[Field] = []
-    kept: list[tuple[tuple[Moments, ...], Lives]] = []
+    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside]]] = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
         ahead = sum(each.left_m2 for each in sweeps[index:]) * coat.l_per_m2
@@ -80,22 +98,14 @@ def plan_coat(
         if rest is not None:
             day = replace(day, minute=max(day.minute, rest.not_before_min[index]))
         case = Case(world, step, sweeper, planned, coat, day)
-        best = fitting(case, flow, field_id)
-        settled = Chosen(best, ())
-        if rest is None:
-            settled = chosen(
-                best,
-                sweeper,
-                coat.tools,
-                partial(_swept, case, flow, field_id),
-                begun_min=day.minute,
-                wish=coat.wish(field_id, _rooms(world, step.pieces)),
-            )
-        fitted = settled.way
+        wish = coat.wish(field_id, _rooms(world, step.pieces)) if rest is None else "best"
+        choosing = Choosing(sweeper, coat.tools, partial(_swept, case, flow, field_id), day.minute)
+        fitted = choosing.taken(fitting(case, flow, field_id), wish)
         sweep, timed, held, after = fitted.sweep, fitted.timed, fitted.held, fitted.after
-        verdict, remedies = judge.verdict(replace(case, sweep=sweep), timed, held)
+        weighed = judge.weighed(replace(case, sweep=sweep), timed, held)
+        told = choosing.told if rest is None else _no_choice
         lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
-        kept.append((timed.moments, lives))
+        kept.append((timed.moments, lives, partial(_aside, told, weighed.more)))
         fields.append(
             Field(
                 id=field_id,
@@ -106,8 +116,8 @@ def plan_coat(
                 order=first_number + index,
                 start_min=timed.bands[0].start_min,
                 end_min=timed.bands[-1].end_min,
-                verdict=verdict,
-                remedies=remedies,
+                verdict=weighed.verdict,
+                remedies=weighed.remedies,
                 equivalent_front_m=round(sweep.front.equivalent_m, 3),
                 bound_m=round(sweep.strongest_bound_m if coat.thorough else sweep.bound_m, 3),
                 peak_age_min=timed.peak_age_min,
@@ -119,12 +129,21 @@ def plan_coat(
                 refills=timed.refills,
                 walks=timed.walks,
                 stop_lines=stop_lines(world, step.pieces, owner),
-                choices=settled.choices,
             )
         )
         day = after
     whole = _last_walk_out(fields, day, coat.tools)
     return tuple(LaidField(field, *own) for field, own in zip(whole, kept, strict=True))
+
+
+def _no_choice() -> tuple[Choice, ...]:
+    return ()
+
+
+def _aside(
+    choices: Callable[[], tuple[Choice, ...]], remedies: Callable[[], tuple[Remedy, ...]]
+) -> Aside:
+    return Aside(choices(), remedies())
 
 
 def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.bands import cut_into_strips
 from farwall.spray.edges import edges_of
-from farwall.spray.front import Front, body_gets_everywhere
+from farwall.spray.front import Front, Ground, body_gets_everywhere
 from farwall.spray.fronts import (
     FieldGround,
     Floors,
@@ -76,7 +76,7 @@ class Sweeper:
         self._kept = {} if kept is None else kept
         self._laid: dict[tuple[int, _Cut, PlanTools], Laid] = {}
         self.swept: Swept = {}
-        self._levelling: Callable[[], Front] = lambda: levelled_front(
+        self._levelling: Callable[[], tuple[Front, Front]] = lambda: _levelled_both(
             self.field.ground, self._plain
         )
 
@@ -96,17 +96,13 @@ class Sweeper:
         return min(self._plain, key=lambda front: front.equivalent_m)
 
     def begin_levelling(self, beside: Beside) -> None:
-        """Begin to seek its levelled front beside other work, before anybody asks for it."""
-        self._levelling = beside(partial(levelled_front, self.field.ground, self._plain))
+        """Begin to seek its levelled fronts beside other work, before anybody asks for them."""
+        self._levelling = beside(partial(_levelled_both, self.field.ground, self._plain))
 
     @cached_property
-    def _levelled(self) -> Front:
-        front: Front = self._levelling()
-        return front
-
-    @cached_property
-    def _smoothed(self) -> Front:
-        return smoothed_front(self.field.ground, self._plain)
+    def _levelled(self) -> tuple[Front, Front]:
+        found: tuple[Front, Front] = self._levelling()
+        return found
 
     def guess_age_min(self) -> float:
         """A first guess at the oldest edge, by the shortest plain front alone.
@@ -148,7 +144,7 @@ class Sweeper:
         cut = self._cut_for(tools)
         tried = [self._lay(plainest(self._plain), cut, tools)]
         if thorough:
-            fronts = (self._shortest, self._levelled, self._smoothed)
+            fronts = (self._shortest, *self._levelled)
             tried += [self._lay(front, cut, tools) for front in fronts]
         return min(tried, key=lambda laid: laid.longest_wait_min)
 
@@ -201,7 +197,7 @@ class Sweeper:
         if not thorough:
             return self._first_walked(self._plain_ways(tools), tools)
         cut = self._cut_for(tools)
-        sought = (plainest(self._plain), self._shortest, self._levelled, self._smoothed)
+        sought = (plainest(self._plain), self._shortest, *self._levelled)
         fronts = {id(front): front for front in sought}
         ways = sorted(
             (self._lay(front, cut, tools) for front in fronts.values()),
@@ -244,6 +240,11 @@ class Sweeper:
         if key not in self._laid:
             self._laid[key] = _lay(self.field, front, cut, tools)
         return self._laid[key]
+
+
+def _levelled_both(ground: Ground, plain: Sequence[Front]) -> tuple[Front, Front]:
+    """The levelled front and the smoothed one."""
+    return levelled_front(ground, plain), smoothed_front(ground, plain)
 
 
 def _lay(field: FieldGround, front: Front, cut: _Cut, tools: PlanTools) -> Laid:

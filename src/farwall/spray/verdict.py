@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, partial
 
 from farwall.facts.plan import Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor
@@ -40,6 +40,22 @@ def _no_price(_litres: float) -> None:
     return None
 
 
+def _nothing_more() -> tuple[Remedy, ...]:
+    return ()
+
+
+_BOTH, _HELPED = "Only with both sprayers at work.", "Only with the helper who swaps tanks."
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """A verdict, the remedies it rests on, and how to find what would leave more room."""
+
+    verdict: Verdict
+    remedies: tuple[Remedy, ...]
+    more: Callable[[], tuple[Remedy, ...]] = _nothing_more
+
+
 @dataclass(frozen=True)
 class Judge:
     """Weighs each field against its budget.
@@ -63,33 +79,39 @@ class Judge:
 
     def verdict(self, case: Case, timed: Timed, held: Held) -> tuple[Verdict, tuple[Remedy, ...]]:
         """The verdict and, where it is not a plain yes with room to spare, what would help."""
-        from farwall.spray.remedies import table  # it plans by plan_coat, which asks for verdicts
+        found = self.weighed(case, timed, held)
+        return found.verdict, (*found.remedies, *found.more())
+
+    def weighed(self, case: Case, timed: Timed, held: Held) -> Weighed:
+        """The verdict and what it rests on at once; what would leave more room only when asked."""
+        from farwall.spray.remedies import table  # it plans by fittings, which ask for no verdict
 
         means = table.Means(self._places, self.other_facts, self.cost)
         for at_min in (case.day.minute, timed.bands[-1].end_min):
             refused = self.refused(case.step.pieces, at_min)
             if refused:
-                return "cannot", (*refused, *table.remedies_of_conditions(case, means))
+                hours = table.remedies_of_conditions(case, means)
+                return Weighed("cannot", (*refused, *hours))
         lives = case.coat.lives(case.step.pieces, case.day.minute, timed.bands[-1].end_min)
         trial = Trial(case, _as_it_stands(case, timed, held), lives.tightest.low)
         if held.spare_min < 0:
-            return table.remedies_that_fit(trial, means)
-        more_room = table.remedies_for_more_room(trial, means) if held.share > 1 - TIGHT else ()
+            return Weighed(*table.remedies_that_fit(trial, means))
+        more = _nothing_more
+        if held.share > 1 - TIGHT:
+            more = partial(table.remedies_for_more_room, trial, means)
         if any(band.sprayer == 2 for band in timed.bands):
             one = trial.timed(case.coat.tools, helper=case.coat.helper, sprayers=1)
             if one is None or one.spare_min < 0:
                 age = None if one is None else one.peak_age_min
-                note = Remedy("two", "Only with both sprayers at work.", age)
-                return "two", (note, *more_room)
+                return Weighed("two", (Remedy("two", _BOTH, age),), more)
         begins = timed.bands[0].start_min
         if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
-            return "fits", more_room  # filled before the first stroke no edge waits
+            return Weighed("fits", (), more)  # filled before the first stroke no edge waits
         alone = trial.timed(case.coat.tools, helper=False)
         if alone is not None and alone.spare_min >= 0:
-            return "fits", more_room
+            return Weighed("fits", (), more)
         age = None if alone is None else alone.peak_age_min
-        note = Remedy("helper", "Only with the helper who swaps tanks.", age)
-        return "helper", (note, *more_room)
+        return Weighed("helper", (Remedy("helper", _HELPED, age),), more)
 
 
 def _as_it_stands(case: Case, timed: Timed, held: Held) -> Outcome:
