@@ -14,7 +14,7 @@ What a caller uses:
   coat through changing hours.
   The clocks raise `Unanswerable` for a slab outside 50-85 °F.
 - `day.typed_conditions(Readings(...)) -> (Conditions, ranks by name)`,
-  `day.hours_at_slab(weather, *, readings=, windows_open=) -> tuple[HourAtSlab, ...]`,
+  `day.hours_at_slab(weather, *, readings=, house=, before_h=) -> tuple[HourAtSlab, ...]`,
   `day.at(hours, moment) -> HourAtSlab`.
 - `weather.WeatherFile.weather(starts_at=, hours=, before_h=) -> Weather`; the file itself is
   read by `farwall.readers.epw.read_epw(path) -> WeatherFile`.
