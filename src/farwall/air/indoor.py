@@ -147,10 +147,13 @@ def _damp(
     if read.rh_percent is not None:
         told = moist.vapour_pressure_pa(air_c=air_c[read.hour], rh_percent=read.rh_percent)
         vapour = [max(one, 0.0) for one in _pulled(vapour, told, read.hour)]
-    return [
+    damp = [
         moist.rh_percent_from_vapour_pressure(air_c=air, vapour_pressure_pa=one)
         for air, one in zip(air_c, vapour, strict=True)
     ]
+    if read.rh_percent is not None:
+        damp[read.hour] = read.rh_percent
+    return damp
 
 
 def _pulled(values: Sequence[float], told: float | None, at: int) -> list[float]:
@@ -158,7 +161,9 @@ def _pulled(values: Sequence[float], told: float | None, at: int) -> list[float]
     if told is None:
         return list(values)
     off = told - values[at]
-    return [one + off * math.exp(-abs(n - at) / PULL_H) for n, one in enumerate(values)]
+    pulled = [one + off * math.exp(-abs(n - at) / PULL_H) for n, one in enumerate(values)]
+    pulled[at] = told
+    return pulled
 
 
 def _mean(values: Sequence[float]) -> float:

@@ -182,16 +182,19 @@ def _open_time(floor: Floor, hours: Sequence[HourAtSlab], true: tuple[float, flo
 
 def _score(name: str, told: Sequence[_Foretold]) -> ClockScore:
     def within(pick: str) -> float:
-        ends = [getattr(one, pick) for one in told]
+        ends: list[Factor] = [getattr(one, pick) for one in told]
         hit = [f.low <= one.true_share <= f.high for f, one in zip(ends, told, strict=True)]
         return 100 * sum(hit) / len(hit)
 
     def error(pick: str) -> float:
-        off = sorted(abs(getattr(one, pick).likely / one.true_share - 1) for one in told)
+        ends: list[Factor] = [getattr(one, pick) for one in told]
+        off = sorted(abs(f.likely / one.true_share - 1) for f, one in zip(ends, told, strict=True))
         return 100 * off[len(off) // 2]
 
     def too_soon(pick: str) -> float:
-        return 100 * sum(getattr(one, pick).high < one.true_share for one in told) / len(told)
+        ends: list[Factor] = [getattr(one, pick) for one in told]
+        late = sum(f.high < one.true_share for f, one in zip(ends, told, strict=True))
+        return 100 * late / len(told)
 
     return ClockScore(
         name,

@@ -1,4 +1,4 @@
-"""`farwall bench clocks`: how honest the ranges of the clocks are on floors they were not made of."""
+"""`farwall bench clocks`: how honest the ranges of the clocks are on invented floors."""
 
 from __future__ import annotations
 

@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
 
 import rfc8785
 
-from farwall.air.weather import WeatherFile
+from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
@@ -33,6 +33,9 @@ from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
+from farwall.job.site import heater_warnings
+from farwall.job.slab_words import slab_warnings, weather_warnings
+from farwall.job.waits import Waits
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
 from farwall.spray.order import Order, order_fields
@@ -57,13 +60,13 @@ class _Ground:
 def plan_job(
     job: Job,
     *,
-    weather: WeatherFile | None = None,
+    weather: WeatherFile | Forecast | None = None,
     order: Sequence[str] = (),
     thorough: bool = False,
 ) -> Plan:
     """The plan of the whole job.
 
-    weather: an hourly file for slab and air where the survey has no readings.
+    weather: hours for slab and air, pulled by the readings of the survey.
     order: room ids whose order the user insists on (else the job's wish, else
     the best that was found). thorough: seek younger edges in every field, also
     where plain bands hold. Raises `Unanswerable` when no order lets
@@ -91,14 +94,16 @@ def plan_job(
         cautions=cautions_for(settled),
         grounds=(*settled.grounds, *mixed.grounds),
         buying=mixed.buying,
-        warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground.world)),
+        warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground)),
     )
 
 
-def _stand_in(weather: WeatherFile | None) -> str:
+def _stand_in(weather: WeatherFile | Forecast | None) -> str:
     """The start when the job tells none: with weather a mild month, on the file's own clock."""
     if weather is None:
         return STARTS_AT
+    if isinstance(weather, Forecast):
+        return weather.starts_at.isoformat()
     clock = timezone(timedelta(hours=weather.place.utc_offset_h))
     return datetime(2001, 5, 15, 8, tzinfo=clock).isoformat()
 
@@ -132,9 +137,14 @@ def _laid_out(ground: _Ground, wanted: Sequence[str]) -> tuple[Order, Sweeps]:
             return order, sweeps
 
 
-def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:
-    found = []
-    if weather is not None and job.starts_at is None:
+def _warnings(job: Job, weather: WeatherFile | Forecast | None, ground: _Ground) -> tuple[str, ...]:
+    world = ground.world
+    found = [
+        *weather_warnings(job, weather, ground.lasting.starts_at),
+        *slab_warnings(ground.lasting),
+        *heater_warnings(job),
+    ]
+    if isinstance(weather, WeatherFile) and job.starts_at is None:
         found.append(
             "The job tells no start: the weather of 15 May, 8:00, was taken. Put starts_at into "
             "the job, such as 2026-05-15T08:00:00-06:00."
@@ -168,6 +178,8 @@ def _coats(
     begins = 0.0
     fields: list[Field] = []
     clocks: list[Clock] = []
+    others: list[Clock] = []
+    waits = Waits(ground.lasting)
     for coat in ground.settled.coats:
         done = plan_coat(
             ground.world,
@@ -179,11 +191,13 @@ def _coats(
             first_number=len(fields) + 1,
         )
         fields.extend(done)
-        clock = ground.lasting.dry(coat, done[-1].end_min)
+        last = coat is ground.settled.coats[-1]
+        clock = waits.dry(coat, done[-1].end_min, last=last)
         clocks.append(clock)
+        others.append(waits.open_time(coat, done[0].start_min))
         begins = _next_coat(begins, done, clock)
-    clocks[-1] = replace(clocks[-1], name="dry to neutralise")
-    return tuple(fields), tuple(clocks)
+    others.extend(waits.after(ground.settled.coats[-1], fields[-1].end_min, clocks[-1]))
+    return tuple(fields), (*clocks, *others)
 
 
 def _refused(ground: _Ground, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:

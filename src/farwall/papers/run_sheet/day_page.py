@@ -202,7 +202,7 @@ def _waits(plan: Plan, coat: str, clock: WallClock) -> str:
     end = max((f.end_min for f in _in_order(plan, coat)), default=0.0)
     said = []
     for one in plan.clocks:
-        if one.coat != coat:
+        if one.coat != coat or one.begins_min is not None:
             continue
         rest = f" ({one.rank})" if one.rank else ""
         said.append(f"{wait_words(one, end, clock)[0]}{rest}")
