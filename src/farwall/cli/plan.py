@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import argparse
 import json
+import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
+    from farwall.air.weather import Forecast, WeatherFile
     from farwall.facts.job import Job
 
 _DONE, _NO = 0, 1
@@ -19,7 +21,12 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall plan` takes."""
     parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
     parser.add_argument("--out", metavar="DIR", type=Path, required=True, help="where to write")
-    parser.add_argument("--weather", metavar="FILE", type=Path, help="an hourly EPW weather file")
+    parser.add_argument(
+        "--weather",
+        metavar="FILE",
+        type=Path,
+        help="hourly weather: an EPW file, or a forecast as CSV or JSON",
+    )
     parser.add_argument(
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
     )
@@ -67,9 +74,10 @@ def plan_into(
     _insist_on_rooms(job, order)
     weather = None
     if weather_file is not None:
-        from farwall.readers.epw import read_epw
+        from farwall.readers.any_weather import read_weather
 
-        weather = read_epw(weather_file)
+        weather = read_weather(weather_file)
+        _say_age(weather)
     plan = plan_job(job, weather=weather, order=order, thorough=thorough)
     document = plan_to_dict(plan)
     faults = check_plan(document)
@@ -81,6 +89,18 @@ def plan_into(
         print(said(plan, [f"{fault.code}: {fault.what}" for fault in faults], folder=str(out)))
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     return _NO if bad else _DONE
+
+
+def _say_age(weather: WeatherFile | Forecast) -> None:
+    """How old a forecast is now; the plan itself tells its age at the first stroke."""
+    from datetime import UTC, datetime
+
+    from farwall.air.weather import Forecast
+    from farwall.job.slab_words import issued
+
+    if isinstance(weather, Forecast):
+        told = issued(weather.age_h(datetime.now(UTC)))
+        print(f"{weather.name}: {told}", file=sys.stderr)
 
 
 def _insist_on_rooms(job: Job, order: tuple[str, ...]) -> None:

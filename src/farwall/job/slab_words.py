@@ -54,6 +54,15 @@ def weather_warnings(
     return tuple(found)
 
 
+def issued(age_h: float | None) -> str:
+    """How old a forecast is, in words."""
+    if age_h is None:
+        return "it does not say when it was issued."
+    if age_h < 0:
+        return f"issued {-age_h:.0f} h from now: check its clock or this one."
+    return f"issued {age_h:.0f} h ago."
+
+
 def _trap(now: Conditions) -> bool:
     apart = now.air_c - now.surface_c
     return apart >= APART_K or (now.air_c >= WARM_AIR_C and now.surface_c < COOL_SLAB_C)
