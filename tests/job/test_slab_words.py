@@ -62,3 +62,18 @@ def test_readings_on_the_spot_need_no_word_of_the_station():
     assert weather_warnings(facts, None, datetime.fromisoformat(START)) == ()
     told = weather_warnings(facts, forecast(), datetime.fromisoformat(START))
     assert STATION not in told
+
+
+def test_with_weather_the_grounds_are_what_was_reckoned():
+    facts = job(row(3, 3), survey=Survey(slab_c=18.0), starts_at=START)
+    grounds = {one.name: one for one in plan_job(facts, weather=forecast()).grounds}
+    assert (grounds["survey.slab_c"].value, grounds["survey.slab_c"].rank) == (
+        "18",
+        "measured here",
+    )
+    assert grounds["survey.air_c"].rank == "guess"
+    assert grounds["survey.air_c"].source == "reckoned from the weather"
+    assert float(grounds["survey.air_c"].value) == pytest.approx(21, abs=0.5)
+    assert (grounds["site.house"].value, grounds["site.house"].rank) == ("shut", "guess")
+    bare = {one.name for one in plan_job(facts).grounds}
+    assert "site.house" not in bare

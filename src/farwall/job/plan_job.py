@@ -34,7 +34,7 @@ from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.site import heater_warnings
-from farwall.job.slab_words import slab_warnings, weather_warnings
+from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
 from farwall.job.waits import Waits
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Pieces, Sweeps, cut_into_fields
@@ -92,7 +92,7 @@ def plan_job(
         mixes=mixed.mixes,
         clocks=clocks,
         cautions=cautions_for(settled),
-        grounds=(*settled.grounds, *mixed.grounds),
+        grounds=(*weather_grounds(ground.lasting, settled.grounds), *mixed.grounds),
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground)),
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from farwall.air.house import House
 from farwall.evidence import Rank
 from farwall.facts.job import Job
+from farwall.facts.plan import Ground
 
 UNVENTED = (
     "The heater is not vented: it puts water, soot and carbon monoxide into the house, clouds "
@@ -31,3 +32,18 @@ def heater_warnings(job: Job) -> tuple[str, ...]:
     if not job.site.heater_kw or job.site.heater_vented:
         return ()
     return (UNVENTED,) if job.site.heater_vented is False else (UNSAID_VENT,)
+
+
+def house_grounds(job: Job) -> tuple[Ground, ...]:
+    """What the air inside rests on, beside the weather: how the house stands."""
+    house = house_of(job)
+    rank = house.rank.value
+    source = "told as site.house" if house.rank is Rank.MEASURED else "house-guess"
+    told = [Ground("site.house", house.standing, "", rank, source)]
+    if job.site.fans is not None:
+        told.append(Ground("site.fans", str(house.fans), "", Rank.MEASURED.value, "told"))
+    if job.site.heater_kw is not None:
+        told.append(
+            Ground("site.heater_kw", f"{house.heat_kw:g}", "kW", Rank.MEASURED.value, "told")
+        )
+    return tuple(told)

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 
 from farwall.air import moist
 from farwall.air.conditions import Conditions
-from farwall.air.day import STATION
+from farwall.air.day import STATION, at
 from farwall.air.weather import Forecast, WeatherFile
+from farwall.evidence import Rank
 from farwall.facts.job import Job
+from farwall.facts.plan import Ground
 from farwall.job.lasting import Lasting
+from farwall.job.site import house_grounds
 from farwall.units import f_from_c
 
 WARM_AIR_C, COOL_SLAB_C, APART_K = 15.6, 12.8, 4.5
@@ -18,6 +22,12 @@ SWEAT_K = 3.0
 """A slab less than 3 K (5 °F) above the dew point takes no sealer: the trade's rule [trade-press,
 common-practice]."""
 _LOOKED_AHEAD_H = 24
+_FROM_WEATHER = {
+    "survey.slab_c": ("surface_c", "C"),
+    "survey.air_c": ("air_c", "C"),
+    "survey.rh_percent": ("rh_percent", "%"),
+    "survey.air_speed_m_s": ("air_speed_m_s", "m/s"),
+}
 
 
 def slab_warnings(lasting: Lasting) -> tuple[str, ...]:
@@ -61,6 +71,24 @@ def issued(age_h: float | None) -> str:
     if age_h < 0:
         return f"issued {-age_h:.0f} h from now: check its clock or this one."
     return f"issued {age_h:.0f} h ago."
+
+
+def weather_grounds(lasting: Lasting, settled: Sequence[Ground]) -> tuple[Ground, ...]:
+    """The grounds with slab and air of the first hour as reckoned, where weather brought them.
+
+    A default that the weather took the place of is no ground of the plan.
+    """
+    if not lasting.hours:
+        return tuple(settled)
+    first = at(lasting.hours, lasting.starts_at)
+    kept = [one for one in settled if one.name not in _FROM_WEATHER]
+    found = []
+    for name, (key, unit) in _FROM_WEATHER.items():
+        rank = first.ranks[key]
+        value = f"{getattr(first.conditions, key):.3g}"
+        source = f"told as {name}" if rank is Rank.MEASURED else "reckoned from the weather"
+        found.append(Ground(name, value, unit, rank.value, source))
+    return (*kept, *found, *house_grounds(lasting.job.job))
 
 
 def _trap(now: Conditions) -> bool:
