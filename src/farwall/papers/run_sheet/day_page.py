@@ -217,7 +217,9 @@ def _for_long(one: Clock) -> str:
     rest = f" ({one.rank})" if one.rank else ""
     if one.likely_min is None:
         return f"{one.name}: not in these conditions"
-    ends = [one.low_min, one.likely_min, one.high_min]
     unit, size = ("h", 60.0) if one.likely_min >= 120 else ("min", 1.0)
-    low, likely, high = ("…" if end is None else f"{end / size:.0f}" for end in ends)
-    return f"{one.name} {low} to {high} {unit}, likely {likely}{rest}"
+    low, likely = f"{one.low_min / size:.0f}", f"{one.likely_min / size:.0f}"
+    span = f"{low} {unit} to open end"
+    if one.high_min is not None:
+        span = f"{low} to {one.high_min / size:.0f} {unit}"
+    return f"{one.name} {span}, likely {likely}{rest}"
