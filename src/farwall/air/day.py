@@ -53,6 +53,8 @@ class HourAtSlab:
     starts_at: datetime
     conditions: Conditions
     ranks: dict[str, Rank]
+    air_changes_h: float | None = None
+    """How often an hour the air of the house changes, where the house was reckoned (a guess)."""
 
 
 def typed_conditions(readings: Readings) -> tuple[Conditions, dict[str, Rank]]:
@@ -121,6 +123,7 @@ def hours_at_slab(
                 pressure_pa=pressure_pa[n],
             ),
             measured if n == before_h else guessed,
+            room.air_changes_h[n],
         )
         for n in range(before_h, len(weather))
     )

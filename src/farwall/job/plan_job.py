@@ -31,6 +31,7 @@ from farwall.facts.plan import (
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
+from farwall.job.airing import airing_warnings
 from farwall.job.cautions import cautions_for
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.site import heater_warnings
@@ -143,6 +144,7 @@ def _warnings(job: Job, weather: WeatherFile | Forecast | None, ground: _Ground)
         *weather_warnings(job, weather, ground.lasting.starts_at),
         *slab_warnings(ground.lasting),
         *heater_warnings(job),
+        *airing_warnings(ground.lasting, ground.settled.coats[0]),
     ]
     if isinstance(weather, WeatherFile) and job.starts_at is None:
         found.append(
