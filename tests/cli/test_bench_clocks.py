@@ -22,6 +22,7 @@ def test_a_range_that_is_not_honest_is_called_so():
 @pytest.mark.parametrize(("scores", "code"), [([GOOD], 0), ([GOOD, BAD], 1)])
 def test_the_exit_says_whether_all_are_honest(monkeypatch, capsys, scores, code):
     monkeypatch.setattr(floors_score, "score_floors", lambda seeds: scores)
+    monkeypatch.setattr(floors_score, "score_second_coat", lambda seeds: GOOD)
     assert run_clocks(as_json=True) == code
     told = json.loads(capsys.readouterr().out)
     assert told["honest"] is (code == 0)
@@ -38,5 +39,6 @@ def test_a_few_floors_from_end_to_end(monkeypatch, capsys):
         "dry to neutralise",
         "dry-down before sealing",
         "next coat of sealer",
+        "second coat after the first",
     }
     assert all(one["floors"] == 8 for one in told["clocks"])

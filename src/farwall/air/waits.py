@@ -130,9 +130,10 @@ SEALER = Wait(
 )
 OPEN_TIME = "open time"
 OPEN_TIME_SPREAD = Spread(0.28, 0.32, 0.10)
-KIN_BLUR = 0.35
-"""What the drying of one coat tells of another kind of drying is this much less sure: a guess."""
-KIN = {RECOAT.name, NEUTRALISE.name}
+KIN_RATIO, KIN_BLUR = 1.17, 0.35
+"""A first coat that was watched tells of the last one, which waits longer by this much more than
+the usual minutes say, and less surely: set on the tuning half of the bench's floors."""
+KIN = {RECOAT.name: 1.0, NEUTRALISE.name: KIN_RATIO}
 DWELL = Prescribed("dwell", 4 * HOUR_MIN, 8 * HOUR_MIN, DAY_MIN)
 TRAFFIC = Prescribed("traffic in shoes", 12 * HOUR_MIN, DAY_MIN, 3 * DAY_MIN)
 WAITS = {one.name: one for one in (RECOAT, NEUTRALISE, DRY_DOWN, SEALER)}
@@ -142,6 +143,11 @@ WATCHABLE = (OPEN_TIME, *WAITS)
 @cache
 def _usual_film_mm() -> float:
     return wet_film_mm(m2_per_l=table.FIRST_COAT_M2_PER_L.usual)
+
+
+def kin_share(share: float, *, seen: str, asked: str) -> float:
+    """A share of the usual wait seen of one kind of drying, as it would be of its kin."""
+    return share * KIN[asked] / KIN[seen]
 
 
 def worth_min(wait: Wait, *, m2_per_l: float | None = None) -> float:

@@ -29,6 +29,7 @@ from farwall.air.waits import (
     SEALER,
     Course,
     Wait,
+    kin_share,
     through,
     worth_min,
 )
@@ -95,7 +96,12 @@ def score_second_coat(seeds: Sequence[int]) -> ClockScore:
         course = through(RECOAT, hours, begins=begins)
         first = _true(truth, "recoat", n)[1]
         seen = [
-            replace(one, blur=KIN_BLUR)
+            replace(
+                one,
+                share=kin_share(one.share, seen=RECOAT.name, asked=NEUTRALISE.name),
+                since=kin_share(one.since, seen=RECOAT.name, asked=NEUTRALISE.name),
+                blur=KIN_BLUR,
+            )
             for one in _seen(floor, course, worth(floor, RECOAT, 0), first, "room")
         ]
         second = through(NEUTRALISE, hours, begins=begins)

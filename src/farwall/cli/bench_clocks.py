@@ -18,9 +18,10 @@ HONEST = (75.0, 85.0)
 def run_clocks(*, as_json: bool, tuning: bool = False) -> int:
     """Score every clock over the test half (or the tuning half); 1 when a range is not honest."""
     from farwall.bench.floors_drawn import TEST, TUNING
-    from farwall.bench.floors_score import score_floors
+    from farwall.bench.floors_score import score_floors, score_second_coat
 
-    scores = score_floors(TUNING if tuning else TEST)
+    seeds = TUNING if tuning else TEST
+    scores = (*score_floors(seeds), score_second_coat(seeds))
     honest = all(_honest(one) for one in scores)
     if as_json:
         half = "tuning" if tuning else "test"

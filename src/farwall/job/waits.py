@@ -31,6 +31,7 @@ from farwall.air.waits import (
     Course,
     Prescribed,
     Wait,
+    kin_share,
     steady,
     through,
     worth_min,
@@ -117,13 +118,13 @@ class Waits:
             if one.clock != clock and not kin:
                 continue
             share_of = self._sheen_share if one.clock == OPEN_TIME else self._share
-            yield Watched(
-                one.room or f"another spot, {one.after_min:g}",
-                share_of(one, coat, one.after_min),
-                one.ended,
-                since=share_of(one, coat, since_min) if since_min else 0.0,
-                blur=0.0 if one.clock == clock else KIN_BLUR,
-            )
+            share = share_of(one, coat, one.after_min)
+            since = share_of(one, coat, since_min) if since_min else 0.0
+            own = one.clock == clock
+            if not own:
+                share, since = (kin_share(x, seen=one.clock, asked=clock) for x in (share, since))
+            room = one.room or f"another spot, {one.after_min:g}"
+            yield Watched(room, share, one.ended, since, 0.0 if own else KIN_BLUR)
 
     def _share(self, one: Sighting, coat: SettledCoat, minutes: float) -> float:
         wait = WAITS[one.clock]
