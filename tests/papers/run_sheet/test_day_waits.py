@@ -11,7 +11,7 @@ from farwall.papers.run_sheet.day_page import _for_long
     [
         ((720.0, 1440.0, 4320.0), "dry-down 12 to 72 h, likely 24 (guess)"),
         ((1260.0, 3300.0, None), "dry-down 21 h to open end, likely 55 (guess)"),
-        ((4.6, 9.0, 15.0), "dry-down 5 to 15 min, likely 9 (guess)"),
+        ((50.0, 90.0, 150.0), "dry-down 50 to 150 min, likely 90 (guess)"),
         ((0.0, None, None), "dry-down: not in these conditions"),
     ],
 )

@@ -202,8 +202,8 @@ def _waits(plan: Plan, coat: str, clock: WallClock) -> str:
     end = max((f.end_min for f in _in_order(plan, coat)), default=0.0)
     said = []
     for one in plan.clocks:
-        if one.coat != coat:
-            continue
+        if one.coat != coat or one.name == "open time":
+            continue  # an edge is held to its budget, which stands beside each field
         if one.begins_min is not None:
             said.append(_for_long(one))
             continue
@@ -213,7 +213,7 @@ def _waits(plan: Plan, coat: str, clock: WallClock) -> str:
 
 
 def _for_long(one: Clock) -> str:
-    """A wait that is told by how long it is: it begins on another day, or belongs to an edge."""
+    """A wait that is told by how long it is: it begins on another day."""
     rest = f" ({one.rank})" if one.rank else ""
     if one.likely_min is None:
         return f"{one.name}: not in these conditions"
