@@ -50,7 +50,7 @@ def airing_warnings(lasting: Lasting, coat: SettledCoat) -> tuple[str, ...]:
         f"A coat gives the air up to {gal_from_l(water_l):.0f} gal ({water_l:.0f} L) of water. The "
         f"house stands {standing}: about {first.air_changes_h:.1f} air changes an hour (a guess) "
         f"carry off {gal_from_l(carried):.1f} gal ({carried:.1f} L) an hour at most, so the "
-        "floor will dry slower than the clocks say. Set fans blowing out, without a jet on the wet edge, and let "
-        "air through when no edge is live; the fumes ask for it too."
+        "floor will dry slower than the clocks say. Set fans blowing out, without a jet on the wet "
+        "edge, and let air through when no edge is live; the fumes ask for it too."
     )
     return (told,)
