@@ -1,3 +1,4 @@
+import math
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -6,6 +7,7 @@ from hypothesis import strategies as st
 
 from farwall.air.conditions import REFERENCE
 from farwall.air.day import Readings, at, hours_at_slab, typed_conditions
+from farwall.air.house import House
 from farwall.air.weather import Weather
 from farwall.errors import Refused
 from farwall.evidence import Rank
@@ -24,35 +26,51 @@ def weather(
     return Weather(START, row(air_c), row(rh_percent), row(pressure_pa), row(wind_m_s))
 
 
-def test_the_slab_follows_the_mean_of_the_day_before_by_hand():
-    """24 h at 10 °C, then 24 h at 20 °C: at first the slab has 10, the air 10 + (20-10)/2 = 15."""
-    first, *_, last = hours_at_slab(weather(air_c=[10.0] * 24 + [20.0] * 24))
+def test_steady_weather_is_the_weather_inside():
+    """By hand: nothing that differs, nothing that flows; the vapour is that of outside."""
+    first, *_, last = hours_at_slab(weather(air_c=20.0, rh_percent=50.0))
     assert first.starts_at == START + timedelta(hours=24)
-    assert first.conditions.surface_c == pytest.approx(10.0)
-    assert first.conditions.air_c == pytest.approx(15.0)
-    # 23 of the 24 hours before the last one were at 20.
-    assert last.conditions.surface_c == pytest.approx((10 + 23 * 20) / 24)
+    for one in (first, last):
+        assert one.conditions.surface_c == pytest.approx(20.0)
+        assert one.conditions.air_c == pytest.approx(20.0)
+        assert one.conditions.rh_percent == pytest.approx(50.0)
     assert set(first.ranks.values()) == {Rank.GUESS}
 
 
+def test_the_slab_lags_the_room_and_the_room_the_day():
+    hours = hours_at_slab(weather(air_c=[10.0] * 24 + [20.0] * 24))
+    twelve = hours[12].conditions
+    assert 10 < twelve.surface_c < twelve.air_c < 20
+
+
+def test_an_open_house_follows_the_day_sooner():
+    told = [10.0] * 24 + [20.0] * 24
+    shut, opened = (
+        hours_at_slab(weather(air_c=told), house=House(one))[6].conditions
+        for one in ("shut", "open")
+    )
+    assert shut.air_c < opened.air_c
+    assert shut.surface_c < opened.surface_c
+
+
 def test_the_wind_of_the_station_is_not_the_air_over_the_floor():
-    shut = hours_at_slab(weather(wind_m_s=10.0))[0].conditions
-    opened = hours_at_slab(weather(wind_m_s=10.0), windows_open=True)[0].conditions
-    calm = hours_at_slab(weather(wind_m_s=0.0))[0].conditions
-    assert shut.air_speed_m_s == pytest.approx(0.2)
-    assert opened.air_speed_m_s == pytest.approx(2.0)
-    assert calm.air_speed_m_s == pytest.approx(0.1)
+    def moving(wind_m_s, **house):
+        hours = hours_at_slab(weather(wind_m_s=wind_m_s), house=House(**house))
+        return hours[0].conditions.air_speed_m_s
+
+    assert moving(10.0) == pytest.approx(0.2)
+    assert moving(10.0, standing="open") == pytest.approx(1.0)
+    assert moving(0.0) == pytest.approx(0.1)
+    assert moving(0.0, fans=1) == pytest.approx(0.4)
 
 
-def test_the_vapour_outside_is_the_vapour_inside():
-    """Air of 30 °C and 40 % that is 25 °C indoors holds the same vapour: 0.4·4246/3169 = 53.6 %.
-
-    Saturation pressures 4246 and 3169 Pa from the ASHRAE 2017 table, by hand.
-    """
-    outside = weather(air_c=[20.0] * 24 + [30.0] * 24, rh_percent=40.0)
-    inside = hours_at_slab(outside)[0].conditions
-    assert inside.air_c == pytest.approx(25.0)
-    assert inside.rh_percent == pytest.approx(53.6, abs=0.1)
+def test_the_vapour_outside_comes_in():
+    """By hand: the vapour of 30 °C and 40 % (1698 Pa of 4246, ASHRAE 2017) in a room of 30 °C."""
+    steady = hours_at_slab(weather(hours=96, air_c=30.0, rh_percent=40.0))[-1].conditions
+    assert steady.rh_percent == pytest.approx(40.0, abs=0.1)
+    damp = [50.0] * 48 + [90.0] * 48
+    after = hours_at_slab(weather(hours=96, rh_percent=damp), before_h=48)
+    assert after[0].conditions.rh_percent < after[6].conditions.rh_percent < 90
 
 
 @given(
@@ -64,7 +82,7 @@ def test_the_vapour_outside_is_the_vapour_inside():
         air_speed_m_s=st.none() | st.floats(0, 5),
     )
 )
-def test_a_typed_reading_always_wins_and_keeps_its_rank(readings):
+def test_a_typed_reading_wins_at_its_hour_and_keeps_its_rank(readings):
     told = {
         "surface_c": readings.slab_c,
         "air_c": readings.air_c,
@@ -72,14 +90,23 @@ def test_a_typed_reading_always_wins_and_keeps_its_rank(readings):
         "air_speed_m_s": readings.air_speed_m_s,
     }
     typed, typed_ranks = typed_conditions(readings)
-    hours = [(one.conditions, one.ranks) for one in hours_at_slab(weather(), readings=readings)]
-    for now, ranks in [(typed, typed_ranks), *hours]:
+    first = hours_at_slab(weather(), readings=readings)[0]
+    for now, ranks in [(typed, typed_ranks), (first.conditions, first.ranks)]:
         for name, value in told.items():
             if value is not None:
-                assert getattr(now, name) == value
+                assert getattr(now, name) == pytest.approx(value, abs=1e-9)
                 assert ranks[name] is Rank.MEASURED
             else:
                 assert ranks[name] is not Rank.MEASURED
+
+
+def test_a_reading_pulls_the_hours_after_it_less_and_less():
+    read = hours_at_slab(weather(), readings=Readings(air_c=26.0))
+    off = [one.conditions.air_c - 20.0 for one in read]
+    assert off[0] == pytest.approx(6.0)
+    assert off[6] == pytest.approx(6.0 / math.e)
+    assert off == sorted(off, reverse=True)
+    assert read[6].ranks["air_c"] is Rank.GUESS
 
 
 def test_without_any_reading_the_mild_day_of_practice_is_taken():

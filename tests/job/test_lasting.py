@@ -143,23 +143,6 @@ def test_where_the_slab_says_no_to_one_room_no_room_has_an_open_time():
     assert found.open_times(("a", "c"), coat, 0.0, 60.0)[0].low > 0.0
 
 
-@pytest.mark.common_practice
-def test_a_coat_on_a_mild_day_dries_in_about_two_hours():
-    """Common practice, no source: about 2 h, 1 to 4 h said elsewhere."""
-    found, coat = lasting()
-    clock = found.dry(coat, 0.0)
-    assert clock.likely_min == pytest.approx(120, rel=0.25)
-    assert clock.low_min < clock.likely_min < clock.high_min
-    assert (clock.coat, clock.name) == ("one", "dry to recoat")
-
-
-def test_a_slab_too_cold_to_stain_has_no_wait_but_a_reason():
-    found, coat = lasting(slab_c=5.0)
-    clock = found.dry(coat, 0.0)
-    assert (clock.likely_min, clock.high_min) == (None, None)
-    assert "50 °F" in clock.source
-
-
 def test_without_weather_every_minute_is_alike():
     found, coat = lasting()
     assert found.open_time(ROOMS, coat, 0.0) == found.open_time(ROOMS, coat, 600.0)

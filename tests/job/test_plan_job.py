@@ -176,7 +176,16 @@ def test_every_coat_has_its_mixes_and_a_clock():
     two = (Coat("one", "sand", "1:1"), Coat("two", "sand", "1:3"))
     plan = plan_job(job(TWO_ROOMS, coats=two))
     assert {mix.coat for mix in plan.mixes} == {"one", "two"}
-    assert [clock.coat for clock in plan.clocks] == ["one", "two"]
+    assert [(clock.coat, clock.name) for clock in plan.clocks] == [
+        ("one", "dry to recoat"),
+        ("two", "dry to neutralise"),
+        ("one", "open time"),
+        ("two", "open time"),
+        ("two", "dwell"),
+        ("two", "dry-down before sealing"),
+        ("two", "next coat of sealer"),
+        ("two", "traffic in shoes"),
+    ]
     by_coat = {coat.id: coat.cut for coat in two}
     assert all(mix.cut == by_coat[mix.coat] for mix in plan.mixes)
     fields = {name for mix in plan.mixes for name in mix.fields}

@@ -52,6 +52,11 @@ def test_files_of_35_and_of_32_fields_say_the_same(fields, line_end):
         ("wind_m_s", "999."),
         ("wind_direction_deg", "999"),
         ("wind_m_s", ""),
+        ("air_c", "999"),
+        ("dew_point_c", " 99.9 "),
+        ("rh_percent", "999.0"),
+        ("wind_m_s", "9999"),
+        ("pressure_pa", "9999999"),
     ],
 )
 def test_a_missing_value_becomes_none_and_is_counted(name, code):
@@ -100,6 +105,29 @@ def test_a_leap_day_is_read_and_where_there_is_none_the_28th_stands_in():
     assert without.weather(starts_at=asked, hours=1, before_h=0).air_c == (
         plain_hour(2, 28, 12)["air_c"],
     )
+
+
+@pytest.mark.parametrize("fields", [35, 32])
+@pytest.mark.parametrize("leap_day", [True, False])
+def test_the_days_before_the_first_of_march_of_a_leap_year_are_whole(fields, leap_day):
+    """A year without a 29th gives the 28th twice; either way no hour is missing or doubled."""
+    found = parse_epw(epw_text(fields=fields, leap_day=leap_day, says_leap=leap_day))
+    asked = datetime(2032, 3, 1, 0, tzinfo=timezone(timedelta(hours=-6)))
+    days = found.weather(starts_at=asked, hours=24, before_h=48)
+    stand_in = 29 if leap_day else 28
+    expected = [
+        plain_hour(month, day, hour)["air_c"]
+        for month, day in ((2, 28), (2, stand_in), (3, 1))
+        for hour in range(1, 25)
+    ]
+    assert days.air_c == tuple(expected)
+
+
+def test_the_mean_of_the_year_is_told_only_of_a_year():
+    found = parse_epw(WHOLE)
+    known = [one.air_c for one in found.hours]
+    assert found.mean_air_c == pytest.approx(sum(known) / len(known))
+    assert parse_epw(epw_text(months=(6, 7))).mean_air_c is None
 
 
 def test_a_file_of_part_of_a_year_is_read_and_says_what_it_does_not_hold():

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from hypothesis import strategies as st
 
+from farwall.air.waits import WATCHABLE
 from farwall.facts.job import (
     Coat,
     Container,
@@ -12,6 +13,8 @@ from farwall.facts.job import (
     Prices,
     RoomSurvey,
     Sample,
+    Sighting,
+    Site,
     Stain,
     Survey,
     Tools,
@@ -136,6 +139,35 @@ def samples_of(draw: st.DrawFn, room_ids: list[str], coat_ids: list[str]) -> tup
     )
 
 
+sites = st.builds(
+    Site,
+    house=maybe(st.sampled_from(["shut", "open"])),
+    fans=maybe(st.integers(0, 4)),
+    heater_kw=maybe(st.floats(0, 30)),
+    heater_vented=maybe(st.booleans()),
+    ground_c=maybe(st.floats(2, 20)),
+)
+
+
+@st.composite
+def sightings_of(draw: st.DrawFn, coat_ids: list[str]) -> tuple[Sighting, ...]:
+    coat = st.none() | st.sampled_from(coat_ids) if coat_ids else st.none()
+    one = st.builds(
+        Sighting,
+        clock=st.sampled_from(WATCHABLE),
+        after_min=st.floats(1, 3000),
+        ended=st.booleans(),
+        room=maybe(names),
+        coat=coat,
+        slab_c=maybe(st.floats(5, 35)),
+        air_c=maybe(st.floats(5, 35)),
+        rh_percent=maybe(st.floats(5, 95)),
+        air_speed_m_s=maybe(st.floats(0, 5)),
+        drop_s=maybe(st.floats(1, 60)),
+    )
+    return tuple(draw(st.lists(one, max_size=3)))
+
+
 @st.composite
 def jobs(draw: st.DrawFn) -> Job:
     """A sound job of any kind: bare ones, and ones that say everything."""
@@ -176,4 +208,6 @@ def jobs(draw: st.DrawFn) -> Job:
         tools=draw(tools),
         prices=Prices("USD", draw(st.lists(containers, max_size=3).map(tuple))),
         wishes=draw(wishes),
+        site=draw(sites),
+        seen=draw(sightings_of([coat.id for coat in its_coats])),
     )

@@ -10,11 +10,13 @@ What a caller uses:
   `clocks.dry_to_recoat(conditions, *, m2_per_l=, timed=) -> Span` [min],
   `clocks.edge_budget(span, *, sample_min=, sun=, draught=) -> Known` [min],
   `clocks.Timed(minutes, conditions=, m2_per_l=, drop_s=, finish=)`: a sample that was watched.
-- `drying.dry_through(hours, *, begins=, m2_per_l=, timed=) -> Span` [min]: the wait for the next
-  coat through changing hours.
+- `waits.WAITS`: what is waited for; `waits.through(wait, hours, begins=) -> Course`, whose
+  `until(worth)` gives minutes; `learned.factor(spread, watched, room=) -> Factor`: what this
+  floor has of its own, low, likely, high.
+- `slab.face_c(air_c, ground_c=, absorbed_w_m2=, seen=)`, `indoor.room_over_slab(outside, ...)`.
   The clocks raise `Unanswerable` for a slab outside 50-85 °F.
 - `day.typed_conditions(Readings(...)) -> (Conditions, ranks by name)`,
-  `day.hours_at_slab(weather, *, readings=, windows_open=) -> tuple[HourAtSlab, ...]`,
+  `day.hours_at_slab(weather, *, readings=, house=, before_h=) -> tuple[HourAtSlab, ...]`,
   `day.at(hours, moment) -> HourAtSlab`.
 - `weather.WeatherFile.weather(starts_at=, hours=, before_h=) -> Weather`; the file itself is
   read by `farwall.readers.epw.read_epw(path) -> WeatherFile`.

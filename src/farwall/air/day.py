@@ -1,36 +1,33 @@
-"""From the weather outside to the slab inside, hour by hour: a first form, and a guess.
+"""From the weather outside to the slab inside, hour by hour.
 
-A house that stands shut damps and delays the day outside; nobody measured by
-how much for the house at hand. So a typed reading always wins, for the hours
-of the day that it was taken for, and each figure keeps its rank.
-
-The guesses, all to be replaced by readings:
-
-- the slab is as warm as the air outside was on average over the last 24 h;
-- the air inside swings half as far about that average as the air outside;
-- it holds the water vapour of the air outside (no one cooks or mops yet);
-- air moves over the floor at a fiftieth of the station's 10 m wind when the
-  house is shut, at a fifth with windows open, and never slower than 0.1 m/s.
+The room is reckoned by a few nodes and two balances (`air.indoor`), the slab
+by heat through concrete and ground (`air.slab`); nobody measured the house at
+hand, so all of it is a guess until a reading comes. A typed reading wins at
+the hour it was taken for, keeps its rank there, and pulls the hours about it.
+What is measured at an airport is not measured over a floor: `STATION` says so
+beside the numbers.
 """
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from farwall.air import moist
-from farwall.air.conditions import REFERENCE, STANDARD_PRESSURE_PA, Conditions
+from farwall.air.conditions import SENSE, STANDARD_PRESSURE_PA, Conditions
+from farwall.air.house import House
+from farwall.air.indoor import Outside, ReadingsAt, room_over_slab
 from farwall.air.weather import Weather
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
 
-SWING = 0.5
-SHUT, OPEN = 0.02, 0.2
-STILL_M_S = REFERENCE.air_speed_m_s
+STATION = (
+    "The weather is that of a station or a forecast, not of this floor: air and slab in the house "
+    "are reckoned from it, and are a guess. Read slab, air and humidity on the spot."
+)
 LAG_H = 24
-_COLDEST_C, _HOTTEST_C = -17.0, 60.0
 _STAND_IN = {
     "surface_c": table.SLAB_C.rank,
     "air_c": table.AIR_C.rank,
@@ -56,6 +53,8 @@ class HourAtSlab:
     starts_at: datetime
     conditions: Conditions
     ranks: dict[str, Rank]
+    air_changes_h: float | None = None
+    """How often an hour the air of the house changes, where the house was reckoned (a guess)."""
 
 
 def typed_conditions(readings: Readings) -> tuple[Conditions, dict[str, Rank]]:
@@ -75,43 +74,65 @@ def typed_conditions(readings: Readings) -> tuple[Conditions, dict[str, Rank]]:
 
 
 def hours_at_slab(
-    weather: Weather, *, readings: Readings | None = None, windows_open: bool = False
+    weather: Weather,
+    *,
+    readings: Readings | None = None,
+    house: House | None = None,
+    before_h: int = LAG_H,
+    ground_c: float | None = None,
+    sun_w_m2: Sequence[float] | None = None,
 ) -> tuple[HourAtSlab, ...]:
-    """Conditions at the slab for each hour of `weather` after its first 24, as guessed indoors.
+    """Conditions at the slab for each hour of `weather` after its first `before_h`.
 
-    weather: outdoor hours, the first 24 of them being the day before.
-    readings: typed values, which win over the guesses. windows_open: how the
-    air moves. Raises `Refused` when fewer than 25 hours come, or when a value
-    is missing for 6 hours together or more (shorter gaps are bridged).
+    weather: outdoor hours, ten days before the first that matters or what
+    there is. readings: typed values, taken at the first hour that comes back.
+    house: how it stands. ground_c: below the slab, the mean of these hours
+    when left out. sun_w_m2: taken up by the floor, an hour of `weather` each.
+    Raises `Refused` when no hour is left after `before_h`, or when a value is
+    missing for 6 hours together or more (shorter gaps are bridged).
     """
-    if len(weather) <= LAG_H:
+    if len(weather) <= before_h:
         raise Refused(
             Mistake("weather", f"Only {len(weather)} hours came.", "Give the day before as well.")
         )
-    air_c = [min(max(one, _COLDEST_C), _HOTTEST_C) for one in _bridged("air_c", weather.air_c)]
-    rh_percent = [min(one, 100.0) for one in _bridged("rh_percent", weather.rh_percent)]
+    read = readings or Readings()
+    outside = Outside(
+        air_c=_bridged("air_c", weather.air_c),
+        rh_percent=[min(one, 100.0) for one in _bridged("rh_percent", weather.rh_percent)],
+        wind_m_s=_bridged("wind_m_s", weather.wind_m_s),
+        sun_w_m2=sun_w_m2,
+    )
+    room = room_over_slab(
+        outside,
+        house=house,
+        ground_c=ground_c,
+        read=ReadingsAt(before_h, read.slab_c, read.air_c, read.rh_percent, read.air_speed_m_s),
+    )
     pressure_pa = _bridged("pressure_pa", weather.pressure_pa, usual=STANDARD_PRESSURE_PA)
-    wind_m_s = _bridged("wind_m_s", weather.wind_m_s)
-    told = _told(readings or Readings())
-    ranks = {name: Rank.GUESS if value is None else Rank.MEASURED for name, value in told.items()}
-    hours = []
-    for n in range(LAG_H, len(weather)):
-        values = _inside(
-            mean_c=sum(air_c[n - LAG_H : n]) / LAG_H,
-            air_c=air_c[n],
-            rh_percent=rh_percent[n],
-            moving=OPEN * wind_m_s[n] if windows_open else SHUT * wind_m_s[n],
-            told=told,
+    told = _told(read)
+    measured = {n: Rank.GUESS if value is None else Rank.MEASURED for n, value in told.items()}
+    guessed = dict.fromkeys(told, Rank.GUESS)
+    return tuple(
+        HourAtSlab(
+            weather.starts_at + timedelta(hours=n),
+            Conditions(
+                surface_c=_sensible("surface_c", room.face_c[n]),
+                air_c=_sensible("air_c", room.air_c[n]),
+                rh_percent=_sensible("rh_percent", room.rh_percent[n]),
+                air_speed_m_s=room.air_speed_m_s[n],
+                pressure_pa=pressure_pa[n],
+            ),
+            measured if n == before_h else guessed,
+            room.air_changes_h[n],
         )
-        now = Conditions(**values, pressure_pa=pressure_pa[n])
-        hours.append(HourAtSlab(weather.starts_at + timedelta(hours=n), now, ranks))
-    return tuple(hours)
+        for n in range(before_h, len(weather))
+    )
 
 
 def at(hours: Sequence[HourAtSlab], moment: datetime) -> HourAtSlab:
     """The hour that `moment` falls in; before the first the first, after the last the last."""
-    begun = [one for one in hours if one.starts_at <= moment]
-    return begun[-1] if begun else hours[0]
+    begun = bisect_right(hours, moment, key=lambda one: one.starts_at)
+    return hours[max(begun - 1, 0)]
 
 
 def _told(readings: Readings) -> dict[str, float | None]:
@@ -123,27 +144,10 @@ def _told(readings: Readings) -> dict[str, float | None]:
     }
 
 
-def _inside(
-    *,
-    mean_c: float,
-    air_c: float,
-    rh_percent: float,
-    moving: float,
-    told: dict[str, float | None],
-) -> dict[str, float]:
-    """Values at the slab: as told, else guessed from the air outside (°C, %) and what moves it."""
-    values = {
-        "surface_c": mean_c,
-        "air_c": mean_c + SWING * (air_c - mean_c),
-        "air_speed_m_s": max(STILL_M_S, moving),
-    }
-    values |= {name: value for name, value in told.items() if value is not None}
-    if "rh_percent" not in values:
-        held = moist.vapour_pressure_pa(air_c=air_c, rh_percent=rh_percent)
-        values["rh_percent"] = moist.rh_percent_from_vapour_pressure(
-            air_c=values["air_c"], vapour_pressure_pa=held
-        )
-    return values
+def _sensible(name: str, value: float) -> float:
+    """The value, kept where the relations have a meaning: a house is not as hot as that."""
+    low, high, _ = SENSE[name]
+    return min(max(value, low), high)
 
 
 def _bridged(
@@ -162,15 +166,20 @@ def _bridged(
                 "Take another file, or type readings for the day.",
             )
         )
-    return [_between(values, known, n) for n in range(len(values))]
+    filled, before = [], 0
+    for n, value in enumerate(values):
+        while before + 1 < len(known) and known[before + 1] <= n:
+            before += 1
+        filled.append(_between(values, known, before, n) if value is None else value)
+    return filled
 
 
-def _between(values: Sequence[float | None], known: Sequence[int], n: int) -> float:
-    before = max((k for k in known if k <= n), default=known[0])
-    after = min((k for k in known if k >= n), default=known[-1])
-    left, right = values[before], values[after]
+def _between(values: Sequence[float | None], known: Sequence[int], before: int, n: int) -> float:
+    """A missing value from its known neighbours; the nearer one alone at an end."""
+    left_at, right_at = known[before], known[min(before + 1, len(known) - 1)]
+    left, right = values[left_at], values[right_at]
     assert left is not None
     assert right is not None
-    if after == before or not before <= n <= after:
-        return left if n >= before else right
-    return left + (right - left) * (n - before) / (after - before)
+    if n < left_at or left_at == right_at:
+        return left
+    return left + (right - left) * (n - left_at) / (right_at - left_at)

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta, timezone
 from functools import cached_property
 from typing import NamedTuple
 
 from farwall.errors import Mistake, Refused
+
+_MOST_OF_A_YEAR_H = 8000
 
 
 class Hour(NamedTuple):
@@ -64,6 +67,12 @@ class WeatherFile:
     missing: dict[str, int] = field(default_factory=dict)
 
     @cached_property
+    def mean_air_c(self) -> float | None:
+        """Mean over the year, about that of the ground; None when the file is not of a year."""
+        known = [one.air_c for one in self.hours if one.air_c is not None]
+        return math.fsum(known) / len(known) if len(known) >= _MOST_OF_A_YEAR_H else None
+
+    @cached_property
     def _by_step(self) -> dict[tuple[int, int, int], Hour]:
         return {(one.month, one.day, one.hour): one for one in self.hours}
 
@@ -106,3 +115,57 @@ class WeatherFile:
                 "Take a file of a whole year, or type readings for the day.",
             )
         )
+
+
+@dataclass(frozen=True)
+class Forecast:
+    """Weather foretold, an hour each from `starts_at` on; `issued_at` when that was told.
+
+    `cloud_percent` is kept for what reckons with the sun. None is missing.
+    """
+
+    starts_at: datetime
+    air_c: tuple[float | None, ...]
+    rh_percent: tuple[float | None, ...]
+    wind_m_s: tuple[float | None, ...]
+    cloud_percent: tuple[float | None, ...] = ()
+    issued_at: datetime | None = None
+    name: str = "forecast"
+
+    mean_air_c: None = None
+    """A forecast knows nothing of the year."""
+
+    def weather(self, *, starts_at: datetime, hours: int = 24, before_h: int = 24) -> Weather:
+        """The hours there are, at most `before_h` before that of `starts_at` and `hours` from it.
+
+        Raises `Refused` for a time without an offset, and when the forecast
+        does not hold the hour of `starts_at` itself.
+        """
+        if starts_at.tzinfo is None:
+            raise Refused(
+                Mistake("starts_at", f"{starts_at} has no offset.", "Write it like -06:00.")
+            )
+        at = (starts_at - self.starts_at) // timedelta(hours=1)
+        if not 0 <= at < len(self.air_c):
+            ends = self.starts_at + timedelta(hours=len(self.air_c))
+            raise Refused(
+                Mistake(
+                    "weather",
+                    f"The forecast goes from {self.starts_at:%d %B %H:%M} to {ends:%d %B %H:%M} "
+                    f"and does not hold {starts_at:%d %B %Y, %H:%M}.",
+                    "Fetch a forecast of the day, or mend starts_at.",
+                )
+            )
+        part = slice(max(at - before_h, 0), at + hours)
+        first = self.starts_at + timedelta(hours=part.start)
+        return Weather(
+            starts_at=first,
+            air_c=self.air_c[part],
+            rh_percent=self.rh_percent[part],
+            pressure_pa=(None,) * len(self.air_c[part]),
+            wind_m_s=self.wind_m_s[part],
+        )
+
+    def age_h(self, moment: datetime) -> float | None:
+        """Hours from its issue to `moment`, None when it does not say when it was issued."""
+        return None if self.issued_at is None else (moment - self.issued_at) / timedelta(hours=1)

@@ -32,7 +32,14 @@ _EPILOG = (
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall bench` takes."""
     parser.epilog = _EPILOG
-    parser.add_argument("what", choices=["spray"], help="the spray plan: fields, bands, walks")
+    parser.add_argument(
+        "what",
+        choices=["spray", "clocks"],
+        help="the spray plan: fields, bands, walks; or the clocks, on invented floors that dry",
+    )
+    parser.add_argument(
+        "--tuning", action="store_true", help="of clocks: the half of the floors they were tuned on"
+    )
     parser.add_argument(
         "--set",
         dest="sets",
@@ -75,6 +82,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Exit code 1 when a front undercuts its bound, a plan has faults, or the planner breaks."""
+    if options.what == "clocks":
+        from farwall.cli.bench_clocks import run_clocks
+
+        return run_clocks(as_json=options.json, tuning=options.tuning)
     _insist(options)
     bench = _Bench(
         quiet=options.json or options.jobs is not None,

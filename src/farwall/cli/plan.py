@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import sys
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,7 +12,7 @@ from typing import TYPE_CHECKING
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
-    from farwall.air.weather import WeatherFile
+    from farwall.air.weather import Forecast, WeatherFile
     from farwall.facts.job import Job
 
 _DONE, _NO = 0, 1
@@ -21,7 +22,12 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall plan` takes."""
     parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
     parser.add_argument("--out", metavar="DIR", type=Path, help="where to write")
-    parser.add_argument("--weather", metavar="FILE", type=Path, help="an hourly EPW weather file")
+    parser.add_argument(
+        "--weather",
+        metavar="FILE",
+        type=Path,
+        help="hourly weather: an EPW file, or a forecast as CSV or JSON",
+    )
     parser.add_argument(
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
     )
@@ -80,12 +86,14 @@ def _explained(
     return _NO if found.asked is not None and not found.asked.stands else _DONE
 
 
-def _weather(path: Path | None) -> WeatherFile | None:
+def _weather(path: Path | None) -> WeatherFile | Forecast | None:
     if path is None:
         return None
-    from farwall.readers.epw import read_epw
+    from farwall.readers.any_weather import read_weather
 
-    return read_epw(path)
+    weather = read_weather(path)
+    _say_age(weather)
+    return weather
 
 
 def plan_into(
@@ -130,6 +138,18 @@ def _faults(document: dict[str, object]) -> list[str]:
     from farwall.spray.check import check_plan
 
     return [f"{fault.code}: {fault.what}" for fault in check_plan(document)]
+
+
+def _say_age(weather: WeatherFile | Forecast) -> None:
+    """How old a forecast is now; the plan itself tells its age at the first stroke."""
+    from datetime import UTC, datetime
+
+    from farwall.air.weather import Forecast
+    from farwall.job.slab_words import issued
+
+    if isinstance(weather, Forecast):
+        told = issued(weather.age_h(datetime.now(UTC)))
+        print(f"{weather.name}: {told}", file=sys.stderr)
 
 
 def _room_ids(job: Job, words: tuple[str, ...]) -> tuple[str, ...]:

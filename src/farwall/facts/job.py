@@ -49,6 +49,48 @@ class Survey:
 
 
 @dataclass(frozen=True)
+class Site:
+    """How the house stands on the day: shut or open, fans blowing out, a vented heater.
+
+    `heater_vented` None means that it was not said; an unvented heater has no
+    place over a floor that dries (water, soot, carbon monoxide).
+    """
+
+    house: Literal["shut", "open"] | None = None
+    fans: Annotated[int, Ge(0), Le(20)] | None = None
+    heater_kw: NotNegative | None = None
+    heater_vented: bool | None = None
+    ground_c: SlabC | None = None
+
+
+@dataclass(frozen=True)
+class Sighting:
+    """A wait that was watched on this floor: over after so many minutes, or not over yet.
+
+    clock: what was waited for. room: where; a closet is as good. ended: False
+    when it was still wet, damp or soft then. The conditions of the watching;
+    left out, those of the plan's own first hour are taken.
+    """
+
+    clock: Literal[
+        "open time",
+        "dry to recoat",
+        "dry to neutralise",
+        "dry-down before sealing",
+        "next coat of sealer",
+    ]
+    after_min: Positive
+    ended: bool = True
+    room: str | None = None
+    coat: str | None = None
+    slab_c: SlabC | None = None
+    air_c: SlabC | None = None
+    rh_percent: Percent | None = None
+    air_speed_m_s: NotNegative | None = None
+    drop_s: Positive | None = None
+
+
+@dataclass(frozen=True)
 class Sample:
     """A sample made on this slab: what it drank, how long its sheen lasted, how it looked."""
 
@@ -169,3 +211,5 @@ class Job:
     tools: Tools = field(default_factory=Tools)
     prices: Prices = field(default_factory=Prices)
     wishes: Wishes = field(default_factory=Wishes)
+    site: Site = field(default_factory=Site)
+    seen: tuple[Sighting, ...] = ()

@@ -265,6 +265,8 @@ class Clock:
     high_min: float | None
     rank: str
     source: str = ""
+    begins_min: float | None = None
+    """Minute from which it counts; None: from the end of its coat."""
 
 
 @dataclass(frozen=True)

@@ -8,7 +8,7 @@ from itertools import pairwise
 from math import dist, isfinite
 from typing import cast
 
-from farwall.air.weather import WeatherFile
+from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
@@ -30,7 +30,7 @@ from farwall.spray.stop_reasons import StopReason, stop_reasons
 
 
 def explain(
-    job: Job, *, weather: WeatherFile | None = None, order: Sequence[str] = ()
+    job: Job, *, weather: WeatherFile | Forecast | None = None, order: Sequence[str] = ()
 ) -> Explained:
     """Why the best order is the best, and what `order` (or the job's wish) would cost.
 
@@ -56,7 +56,7 @@ def explain(
 
 def _asked(
     job: Job,
-    weather: WeatherFile | None,
+    weather: WeatherFile | Forecast | None,
     ground: JobGround,
     house: House,
     asked: tuple[str, ...],

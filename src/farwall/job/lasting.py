@@ -10,22 +10,23 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import cached_property
 
-from farwall.air.clocks import DRAUGHT, SUN, Timed, dry_to_recoat, edge_budget, open_time
+from farwall.air.clocks import DRAUGHT, SUN, Timed, edge_budget, open_time
 from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab, Readings, at, hours_at_slab
-from farwall.air.drying import dry_through
 from farwall.air.limits import drop_verdict, slab_verdict
-from farwall.air.weather import WeatherFile
+from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Unanswerable
 from farwall.evidence import Rank, Span
 from farwall.facts.job import Sample, Survey
-from farwall.facts.plan import Clock, OpenTime, RoomOpenTime
+from farwall.facts.plan import OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
+from farwall.job.site import house_of
 
 _LONGEST_MIN = 24 * 60.0
-_DAY_H = 72
 _NONE = OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
 """The open time where the slab says no."""
+_BEFORE_H, _AHEAD_H = 240, 240
+"""A slab remembers ten days; a floor takes as long from the first coat to its traffic."""
 
 
 @dataclass(frozen=True)
@@ -145,26 +146,25 @@ class Lasting:
             budget.source,
         )
 
-    def dry(self, coat: SettledCoat, at_min: float) -> Clock:
-        """The wait from the end of this coat to the next."""
-        try:
-            if self.hours:
-                begins = self.starts_at + timedelta(minutes=at_min)
-                span = dry_through(self.hours, begins=begins, m2_per_l=coat.m2_per_l)
-            else:
-                span = dry_to_recoat(self.conditions(at_min), m2_per_l=coat.m2_per_l)
-        except Unanswerable as no:
-            return Clock(coat.id, "dry to recoat", 0.0, None, None, Rank.PRACTICE.value, no.reason)
-        return _clock(coat.id, "dry to recoat", span)
 
-
-def lasting_of(job: SettledJob, weather: WeatherFile | None) -> Lasting:
-    """The clocks of a job: by the weather file where one is given, its own readings first."""
+def lasting_of(job: SettledJob, weather: WeatherFile | Forecast | None) -> Lasting:
+    """The clocks of a job: by the weather where some is given, its own readings first."""
     if weather is None:
         return Lasting(job)
     start = datetime.fromisoformat(job.starts_at)
-    hours = weather.weather(starts_at=start, hours=_DAY_H, before_h=24)
-    return Lasting(job, hours_at_slab(hours, readings=_readings(job.job.survey)))
+    hours = weather.weather(starts_at=start, hours=_AHEAD_H, before_h=_BEFORE_H)
+    before_h = int((start - hours.starts_at) / timedelta(hours=1))
+    told = job.job.site.ground_c
+    return Lasting(
+        job,
+        hours_at_slab(
+            hours,
+            readings=_readings(job.job.survey),
+            house=house_of(job.job),
+            before_h=before_h,
+            ground_c=told if told is not None else weather.mean_air_c,
+        ),
+    )
 
 
 def _readings(survey: Survey) -> Readings:
@@ -190,19 +190,3 @@ def _timed(sample: Sample | None) -> Timed | None:
 
 def _finite(value: float | None) -> float:
     return _LONGEST_MIN if value is None else min(value, _LONGEST_MIN)
-
-
-def _clock(coat: str, name: str, span: Span) -> Clock:
-    def shown(value: float | None) -> float | None:
-        return None if value is None else round(value, 1)
-
-    low = shown(span.low)
-    return Clock(
-        coat,
-        name,
-        low if low is not None else 0.0,
-        shown(span.likely),
-        shown(span.high),
-        span.rank.value,
-        span.source,
-    )

@@ -13,7 +13,7 @@ from functools import cached_property
 
 import shapely
 
-from farwall.air.weather import WeatherFile
+from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import FarwallError
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job, RoomSurvey, Sample
@@ -48,7 +48,7 @@ class OtherFacts:
 
     job: Job
     settled: SettledJob
-    weather: WeatherFile | None
+    weather: WeatherFile | Forecast | None
     lasting: Lasting
 
     def for_field(

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone
 from functools import cache, partial
 
@@ -16,7 +16,7 @@ import rfc8785
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.air.weather import WeatherFile
+from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
 from farwall.evidence import Rank, Span
 from farwall.facts.default_table import STARTS_AT
@@ -37,11 +37,15 @@ from farwall.facts.plan import (
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
+from farwall.job.airing import airing_warnings
 from farwall.job.cautions import cautions_for
 from farwall.job.chances import Stretch, chances_of
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.proof import proof_of
+from farwall.job.site import heater_warnings
+from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
+from farwall.job.waits import Waits
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import COMFORT, Budget, Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.lives import Lives
@@ -84,7 +88,7 @@ class LaidOut:
 def plan_job(
     job: Job,
     *,
-    weather: WeatherFile | None = None,
+    weather: WeatherFile | Forecast | None = None,
     order: Sequence[str] = (),
     thorough: bool = False,
     cut: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
@@ -92,7 +96,7 @@ def plan_job(
 ) -> Plan:
     """The plan of the whole job.
 
-    weather: an hourly file for slab and air where the survey has no readings.
+    weather: hours for slab and air, pulled by the readings of the survey.
     order: room ids whose order the user insists on (else the job's wish, else
     the best that was found). thorough: seek younger edges in every field, also
     where plain bands hold. cut: another rule of what is sprayed in one go, for the
@@ -111,7 +115,7 @@ def planned(
     ground: JobGround,
     laid: LaidOut,
     *,
-    weather: WeatherFile | None = None,
+    weather: WeatherFile | Forecast | None = None,
     asked: bool | None = None,
     thorough: bool = False,
 ) -> Plan:
@@ -138,12 +142,12 @@ def planned(
         mixes=mixed.mixes,
         clocks=clocks,
         cautions=cautions_for(settled),
-        grounds=(*settled.grounds, *mixed.grounds),
+        grounds=(*weather_grounds(ground.lasting, settled.grounds), *mixed.grounds),
         buying=mixed.buying,
         warnings=(
             *settled.warnings,
             *mixed.warnings,
-            *_warnings(job, weather, ground.world),
+            *_warnings(job, weather, ground),
             *_resting(job, fields),
             *_unheld(job, fields),
         ),
@@ -154,7 +158,7 @@ def planned(
     )
 
 
-def ground_of(job: Job, weather: WeatherFile | None) -> JobGround:
+def ground_of(job: Job, weather: WeatherFile | Forecast | None) -> JobGround:
     """The floor of a job, its gaps filled, and how long things last on it."""
     settled = settle(job, starts_at=_stand_in(weather))
     floor = join_thresholds(job.floor)
@@ -163,10 +167,12 @@ def ground_of(job: Job, weather: WeatherFile | None) -> JobGround:
     return JobGround(settled, floor, build_world(floor, job.exits), lasting, others)
 
 
-def _stand_in(weather: WeatherFile | None) -> str:
+def _stand_in(weather: WeatherFile | Forecast | None) -> str:
     """The start when the job tells none: with weather a mild month, on the file's own clock."""
     if weather is None:
         return STARTS_AT
+    if isinstance(weather, Forecast):
+        return weather.starts_at.isoformat()
     clock = timezone(timedelta(hours=weather.place.utc_offset_h))
     return datetime(2001, 5, 15, 8, tzinfo=clock).isoformat()
 
@@ -233,9 +239,17 @@ def _level_the_tightest(order: Order, sweeps: Sweeps, budget: BudgetAt) -> None:
         sweeps.sweeper(tightest.pieces, tightest.exit).begin_levelling(sweeps.beside)
 
 
-def _warnings(job: Job, weather: WeatherFile | None, world: World) -> tuple[str, ...]:
-    found = []
-    if weather is not None and job.starts_at is None:
+def _warnings(
+    job: Job, weather: WeatherFile | Forecast | None, ground: JobGround
+) -> tuple[str, ...]:
+    world = ground.world
+    found = [
+        *weather_warnings(job, weather, ground.lasting.starts_at),
+        *slab_warnings(ground.lasting),
+        *heater_warnings(job),
+        *airing_warnings(ground.lasting, ground.settled.coats[0]),
+    ]
+    if isinstance(weather, WeatherFile) and job.starts_at is None:
         found.append(
             "The job tells no start: the weather of 15 May, 8:00, was taken. Put starts_at into "
             "the job, such as 2026-05-15T08:00:00-06:00."
@@ -300,6 +314,8 @@ def _coats(
     clocks: list[Clock] = []
     later: list[Callable[[], list[Aside]]] = []
     places = Places(ground.floor, ground.settled.job.exits)
+    others: list[Clock] = []
+    waits = Waits(ground.lasting)
     for coat in ground.settled.coats:
         done = plan_coat(
             ground.world,
@@ -313,11 +329,14 @@ def _coats(
         fields.extend(done)
         later.append(laid.sweeps.beside(partial(_asides, done)))
         own = [one.field for one in done]
-        clock = ground.lasting.dry(coat, own[-1].end_min)
+        last = coat is ground.settled.coats[-1]
+        clock = waits.dry(coat, own[-1].end_min, last=last)
         clocks.append(clock)
+        others.append(waits.open_time(coat, own[0].start_min))
         begins = _next_coat(begins, own, clock)
-    clocks[-1] = replace(clocks[-1], name="dry to neutralise")
-    return tuple(fields), tuple(clocks), lambda: [one for each in later for one in each()]
+    others.extend(waits.after(ground.settled.coats[-1], fields[-1].field.end_min, clocks[-1]))
+    waiting = lambda: [one for each in later for one in each()]  # noqa: E731
+    return tuple(fields), (*clocks, *others), waiting
 
 
 def _asides(done: Sequence[LaidField]) -> list[Aside]:

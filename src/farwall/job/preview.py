@@ -16,7 +16,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from farwall.air.weather import WeatherFile
+from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import FarwallError
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, Plan, PlanTools, Verdict
@@ -99,7 +99,7 @@ class Previewed:
     fits: bool
 
 
-def keep(job: Job, *, weather: WeatherFile | None = None) -> Kept:
+def keep(job: Job, *, weather: WeatherFile | Forecast | None = None) -> Kept:
     """A full plan of the job, kept for previews. Raises what `plan_job` raises."""
     ground = ground_of(job, weather)
     laid = laid_out(ground, job.wishes.order)

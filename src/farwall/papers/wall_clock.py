@@ -93,6 +93,8 @@ def plan_clock(plan: Plan, units: Units) -> WallClock:
     """The one clock of a plan's papers, from its start to the last moment they name."""
     last = max((field.end_min for field in plan.fields), default=0.0)
     for wait in plan.clocks:
+        if wait.begins_min is not None:
+            continue  # days later, or the life of an edge: not a moment of this day
         ends = [field.end_min for field in plan.fields if field.coat == wait.coat]
         last = max(last, max(ends, default=0.0) + (wait.high_min or wait.low_min))
     stand_in = any(g.name == "starts_at" and g.rank == "guess" for g in plan.grounds)

@@ -8,7 +8,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from farwall.facts.job import Coat, Container, RoomSurvey, Sample, Stain, Survey, Tools
+from farwall.facts.job import (
+    Coat,
+    Container,
+    RoomSurvey,
+    Sample,
+    Sighting,
+    Site,
+    Stain,
+    Survey,
+    Tools,
+)
 from farwall.floor.nouns import Floor, Opening, Window
 
 FARTHEST_M = 10_000.0
@@ -36,6 +46,10 @@ LIMITS: dict[tuple[type, str], Limit] = {
     (Sample, "sheen_loss_min"): Limit(0.05, 1_440),
     (Sample, "air_speed_m_s"): _AIR_SPEED_M_S,
     (Sample, "drop_s"): _DROP_S,
+    (Sighting, "after_min"): Limit(0.05, 20_160),
+    (Sighting, "air_speed_m_s"): _AIR_SPEED_M_S,
+    (Sighting, "drop_s"): _DROP_S,
+    (Site, "heater_kw"): Limit(0, 200),
     (Stain, "density_kg_l"): Limit(0.5, 3),
     (Coat, "m2_per_l"): _COVERAGE_M2_PER_L,
     (Coat, "added_acid_fl_oz_per_gal"): Limit(0, 64),

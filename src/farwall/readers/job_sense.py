@@ -33,6 +33,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_exits(raw),
         *_coats(raw),
         *_samples(raw),
+        *_seen(raw),
         *_survey(raw),
         *_stains(raw),
         *_prices(raw),
@@ -180,6 +181,14 @@ def _samples(raw: dict[str, object]) -> Iterator[Mistake]:
             yield from _unknown((*place, "coat"), "coat", coat, coats)
         if (room := _text(row, "room")) is not None:
             yield from _unknown((*place, "room"), "room", room, rooms)
+
+
+def _seen(raw: dict[str, object]) -> Iterator[Mistake]:
+    """A sighting may name any spot of the floor, but only a coat that there is."""
+    coats = _coat_ids(raw)
+    for place, row in rows(raw, "seen"):
+        if (coat := _text(row, "coat")) is not None:
+            yield from _unknown((*place, "coat"), "coat", coat, coats)
 
 
 def _survey(raw: dict[str, object]) -> Iterator[Mistake]:

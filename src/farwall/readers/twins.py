@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from farwall import units
 from farwall.errors import Mistake
-from farwall.facts.job import Coat, Container, Sample, Stain, Survey, Tools
+from farwall.facts.job import Coat, Container, Sample, Sighting, Site, Stain, Survey, Tools
 from farwall.facts.so_far import SoFar
 from farwall.floor.nouns import Opening, Window
 from farwall.readers.json_text import Place, place_text
@@ -55,6 +55,8 @@ _SLAB_AND_AIR = (
 TWINS: dict[type, tuple[Twin, ...]] = {
     Survey: _SLAB_AND_AIR,
     Sample: (*_SLAB_AND_AIR, _COVERAGE),
+    Sighting: _SLAB_AND_AIR,
+    Site: (_f("ground_f", "ground_c"),),
     Stain: (_times("density_lb_per_gal", "density_kg_l", units.KG_PER_LB / _GAL),),
     Coat: (
         _COVERAGE,

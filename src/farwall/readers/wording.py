@@ -33,6 +33,7 @@ _UNITS = {
     "_min": "minutes",
     "_gal": "gal",
     "_deg": "°",
+    "_kw": "kW",
     "_ft": "ft",
     "_in": "in",
     "_c": "°C",

@@ -35,6 +35,17 @@ PROMISED = {
         "rate_kg_m2_h rate_lb_ft2_h low high relation",
     ),
     "film-drying": ({**MILD, "film_mm": 0.2}, "minutes low high"),
+    "slab-tests": ({"area_ft2": 1180}, "f1869_tests f2170_tests d4262_readings"),
+    "vapour-rate": ({"gain_g": 2, "hours": 66}, "lb_1000ft2_24h ug_m2_s"),
+    "purge": ({"air_changes_per_h": 6, "removal_percent": 99}, "minutes"),
+    "room-air": (
+        {"volume_m3": 60, "release_g_min": 0.02, "air_changes_per_h": 4, "stop_at_mg_m3": 1},
+        "mg_m3 ppm steady_mg_m3 minutes_to_stop_at",
+    ),
+    "air-changes": (
+        {"volume_m3": 60, "release_g_min": 0.02, "limit_ppm": 2},
+        "air_changes_per_h",
+    ),
     "open-time": ({**MILD, "ft2_per_gal": 200, "drop_s": 12}, "low likely high rank"),
 }
 

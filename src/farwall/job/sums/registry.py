@@ -18,6 +18,11 @@ SUMS = {
     "evaporation": "water leaving a wet slab, by rival published relations",
     "film-drying": "minutes for evaporation alone to dry a film; not an open time",
     "open-time": "minutes that a sprayed edge stays live",
+    "slab-tests": "how many moisture tests and pH readings a slab asks for",
+    "vapour-rate": "vapour out of a slab, from what a calcium chloride dish gained",
+    "purge": "minutes until moving air has carried a share of a vapour away",
+    "room-air": "hydrogen chloride in a room's air, given off steadily and aired",
+    "air-changes": "air changes an hour that keep a steady release below a limit",
     "weather": "what a weather file says: year, month or one hour",
 }
 

@@ -7,7 +7,7 @@ from typing import Any
 
 import shapely
 
-from farwall.facts.plan import Field, Plan, StopKind
+from farwall.facts.plan import Clock, Field, Plan, StopKind
 from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.grounds import rank_words, weightiest
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
@@ -264,8 +264,24 @@ def _waits(plan: Plan, coat: str, clock: WallClock) -> str:
     end = max((f.end_min for f in _in_order(plan, coat)), default=0.0)
     said = []
     for one in plan.clocks:
-        if one.coat != coat:
+        if one.coat != coat or one.name == "open time":
+            continue  # an edge is held to its budget, which stands beside each field
+        if one.begins_min is not None:
+            said.append(_for_long(one))
             continue
         rest = f" ({one.rank})" if one.rank else ""
         said.append(f"{wait_words(one, end, clock)[0]}{rest}")
     return "; ".join(said)
+
+
+def _for_long(one: Clock) -> str:
+    """A wait that is told by how long it is: it begins on another day."""
+    rest = f" ({one.rank})" if one.rank else ""
+    if one.likely_min is None:
+        return f"{one.name}: not in these conditions"
+    unit, size = ("h", 60.0) if one.likely_min >= 120 else ("min", 1.0)
+    low, likely = f"{one.low_min / size:.0f}", f"{one.likely_min / size:.0f}"
+    span = f"{low} {unit} to open end"
+    if one.high_min is not None:
+        span = f"{low} to {one.high_min / size:.0f} {unit}"
+    return f"{one.name} {span}, likely {likely}{rest}"

@@ -1,0 +1,28 @@
+"""The house of a job: what was told, and never an unvented heater."""
+
+import pytest
+from tests.spray.hand_floors import job, row
+
+from farwall.evidence import Rank
+from farwall.facts.job import Site
+from farwall.job.plan_job import plan_job
+from farwall.job.site import UNSAID_VENT, UNVENTED, heater_warnings, house_of
+
+
+def test_a_house_is_shut_unless_told_otherwise():
+    bare = house_of(job(row(3, 3)))
+    assert (bare.standing, bare.fans, bare.rank) == ("shut", 0, Rank.GUESS)
+    assert bare.floor_m2 == pytest.approx(sum(r.polygon.shape.area for r in row(3, 3).floor.rooms))
+    told = house_of(job(row(3, 3), site=Site(house="open", fans=2)))
+    assert (told.standing, told.fans, told.rank) == ("open", 2, Rank.MEASURED)
+
+
+@pytest.mark.parametrize(
+    ("vented", "heat_kw", "words"),
+    [(True, 6.0, ()), (None, 6.0, (UNSAID_VENT,)), (False, 0.0, (UNVENTED,))],
+)
+def test_an_unvented_heater_gives_no_heat_and_is_warned_of(vented, heat_kw, words):
+    facts = job(row(3, 3), site=Site(heater_kw=6.0, heater_vented=vented))
+    assert house_of(facts).heat_kw == heat_kw
+    assert heater_warnings(facts) == words
+    assert set(words) <= set(plan_job(facts).warnings)
