@@ -8,7 +8,9 @@ import pytest
 from tests.spray.hand_floors import HALL_OF_THREE, TWO_WAYS_OUT, job, row
 
 from farwall.job.explain import explain
-from farwall.job.plan_job import ground_of, laid_out, plan_job
+from farwall.job.ground import ground_of
+from farwall.job.laying_out import laid_out
+from farwall.job.plan_job import plan_job
 from farwall.job.proof import proof_of
 from farwall.job.say_why import said_why
 from farwall.spray.order import House

@@ -21,7 +21,9 @@ from farwall.job.explained import (
     Place,
     Stop,
 )
-from farwall.job.plan_job import JobGround, LaidOut, ground_of, laid_out, plan_job
+from farwall.job.ground import JobGround, ground_of
+from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.plan_job import plan_job
 from farwall.spray.check import check_plan
 from farwall.spray.fields import HIDDEN, Pieces
 from farwall.spray.order import House, order_asked_for

@@ -7,82 +7,37 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
-from datetime import datetime, timedelta, timezone
-from functools import cache, partial
 
-import numpy as np
 import rfc8785
-import shapely
-from shapely.geometry.base import BaseGeometry
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
-from farwall.evidence import Rank, Span
-from farwall.facts.default_table import STARTS_AT
-from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
     PLAN_VERSION,
-    Chances,
-    Clock,
     Field,
     Plan,
     PlanFloor,
     PlanInputs,
-    Remedy,
-    RoomOpenTime,
 )
-from farwall.facts.settled import SettledCoat, SettledJob
+from farwall.facts.settled import SettledJob
 from farwall.floor.nouns import Floor
-from farwall.floor.thresholds import join_thresholds
 from farwall.job.airing import airing_warnings
 from farwall.job.cautions import cautions_for
-from farwall.job.chances import Stretch, chances_of
-from farwall.job.lasting import Lasting, lasting_of
-from farwall.job.other_facts import OtherFacts
+from farwall.job.coats import coats_of
+from farwall.job.day_drawn import day_drawn
+from farwall.job.ground import JobGround, ground_of
+from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.proof import proof_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
-from farwall.job.waits import Waits
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import COMFORT, Budget, Cut, Pieces, Sweeps, cut_into_fields
-from farwall.spray.lives import Lives
-from farwall.spray.order import BudgetAt, Order, Step, order_fields
+from farwall.spray.fields import Budget, Cut, Sweeps, cut_into_fields
 from farwall.spray.plain_bands import wish_for
-from farwall.spray.plan_coat import Aside, LaidField, plan_coat
-from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
-from farwall.spray.world import World, build_world
-
-_NEXT_MORNING_MIN = 24 * 60.0
-"""When a coat is not sure to dry within the day, the next one waits for the same hour tomorrow."""
-
 
 _SEED_DIGITS = 12
 """Hexadecimal digits of the inputs' hash that make the seed: a whole number in any JSON."""
-
-
-@dataclass(frozen=True)
-class JobGround:
-    """The floor of a job and how long things last on it."""
-
-    settled: SettledJob
-    floor: Floor
-    world: World
-    lasting: Lasting
-    others: OtherFacts
-
-
-@dataclass(frozen=True)
-class LaidOut:
-    """Fields and their order, and what they were weighed by."""
-
-    cut: Cut
-    order: Order
-    sweeps: Sweeps
-    budget: Callable[..., float]
-    """Minutes an edge may wait in a field of these pieces, begun at this minute (else 0)."""
 
 
 def plan_job(
@@ -124,13 +79,13 @@ def planned(
     asked: whether the order was insisted on; by the job's own wish when left out.
     """
     settled, floor = ground.settled, ground.floor
-    done, clocks, asides = _coats(ground, laid, thorough=thorough)
+    done, clocks, asides = coats_of(ground, laid, thorough=thorough)
     mixed = plan_mixes(
         [FieldNeed(one.field.id, one.field.coat, _litres(one.field)) for one in done], settled
     )
     inputs = _inputs(job, settled, floor)
     inputs_hash = hash_of(plain(inputs))
-    chances = _chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16))
+    chances = day_drawn(ground, done, int(inputs_hash[:_SEED_DIGITS], 16))
     fields = tuple(one.with_aside(found).field for one, found in zip(done, asides(), strict=True))
     return Plan(
         version=PLAN_VERSION,
@@ -158,85 +113,9 @@ def planned(
     )
 
 
-def ground_of(job: Job, weather: WeatherFile | Forecast | None) -> JobGround:
-    """The floor of a job, its gaps filled, and how long things last on it."""
-    settled = settle(job, starts_at=_stand_in(weather))
-    floor = join_thresholds(job.floor)
-    lasting = lasting_of(settled, weather)
-    others = OtherFacts(job, settled, weather, lasting)
-    return JobGround(settled, floor, build_world(floor, job.exits), lasting, others)
-
-
-def _stand_in(weather: WeatherFile | Forecast | None) -> str:
-    """The start when the job tells none: with weather a mild month, on the file's own clock."""
-    if weather is None:
-        return STARTS_AT
-    if isinstance(weather, Forecast):
-        return weather.starts_at.isoformat()
-    clock = timezone(timedelta(hours=weather.place.utc_offset_h))
-    return datetime(2001, 5, 15, 8, tzinfo=clock).isoformat()
-
-
 def hash_of(inputs: object) -> str:
     """SHA-256 of the canonical JSON (RFC 8785) of `inputs`, in hex."""
     return hashlib.sha256(rfc8785.dumps(inputs)).hexdigest()  # type: ignore[arg-type]
-
-
-def laid_out(
-    ground: JobGround,
-    wanted: Sequence[str] = (),
-    cut_by: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
-    *,
-    beside: Beside = at_once,
-) -> LaidOut:
-    """Fields and their order, the same for every coat: judged by the tightest coat.
-
-    Raises `Unanswerable` as `plan_job` does.
-    """
-    settled = ground.settled
-    tools, crew = settled.tools, settled.job.crew
-    thirst = max(settled.l_per_m2.values())
-    sweeps = Sweeps(ground.world, tools, thirst, crew.helper, beside=beside)
-
-    @cache
-    def in_hour(pieces: Pieces, hour: int) -> float:
-        """What the oldest edge may wait, so that each room's own part of it may wait there."""
-        rooms = _rooms(ground.world, pieces)
-        if ground.lasting.refusal(rooms, 60.0 * hour) is not None:
-            return 0.01
-        low = {
-            room: min(_low(ground, room, coat, hour) for coat in settled.coats) for room in rooms
-        }
-        if len(set(low.values())) == 1:
-            return max(min(low.values()), 0.01)
-        parts = sweeps.room_parts(pieces)
-        return max(min(low[room] / max(parts.get(room, 1.0), 1e-3) for room in rooms), 0.01)
-
-    def budget(pieces: Pieces, at_min: float = 0.0) -> float:
-        return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
-
-    cut = cut_by(sweeps, budget)
-    while True:
-        order = order_fields(cut.fields, sweeps, budget, wanted=wanted)
-        walked = [sweeps.walked(step.pieces, step.exit) for step in order.steps]
-        if all(walked):
-            _level_the_tightest(order, sweeps, budget)
-            return LaidOut(cut, order, sweeps, budget)
-
-
-def _low(ground: JobGround, room: str, coat: SettledCoat, hour: int) -> float:
-    return ground.lasting.open_time((room,), coat, 60.0 * hour).low
-
-
-def _level_the_tightest(order: Order, sweeps: Sweeps, budget: BudgetAt) -> None:
-    """Begin to level the field that needs most of its budget: a later coat may ask for it."""
-
-    def share(step: Step) -> float:
-        return sweeps.age_min(step.pieces, step.exit) / budget(step.pieces, 0.0)
-
-    tightest = max(order.steps, key=share)
-    if share(tightest) > COMFORT:
-        sweeps.sweeper(tightest.pieces, tightest.exit).begin_levelling(sweeps.beside)
 
 
 def _warnings(
@@ -299,139 +178,6 @@ def _unheld(job: Job, fields: Sequence[Field]) -> Iterator[str]:
 
 def _litres(field: Field) -> float:
     return sum(band.litres for band in field.bands)
-
-
-def _rooms(world: World, pieces: Pieces) -> tuple[str, ...]:
-    return tuple(sorted({world.pieces[name].room for name in pieces}))
-
-
-def _coats(
-    ground: JobGround, laid: LaidOut, *, thorough: bool
-) -> tuple[tuple[LaidField, ...], tuple[Clock, ...], Callable[[], list[Aside]]]:
-    """All fields of all coats, the waits between them, and what is found aside of each field."""
-    begins = 0.0
-    fields: list[LaidField] = []
-    clocks: list[Clock] = []
-    later: list[Callable[[], list[Aside]]] = []
-    places = Places(ground.floor, ground.settled.job.exits)
-    others: list[Clock] = []
-    waits = Waits(ground.lasting)
-    for coat in ground.settled.coats:
-        done = plan_coat(
-            ground.world,
-            laid.order,
-            lambda step: laid.sweeps.sweeper(step.pieces, step.exit),
-            _coat_facts(ground, coat, thorough=thorough),
-            _judge(ground, coat, places),
-            begins_min=begins,
-            first_number=len(fields) + 1,
-        )
-        fields.extend(done)
-        later.append(laid.sweeps.beside(partial(_asides, done)))
-        own = [one.field for one in done]
-        last = coat is ground.settled.coats[-1]
-        clock = waits.dry(coat, own[-1].end_min, last=last)
-        clocks.append(clock)
-        others.append(waits.open_time(coat, own[0].start_min))
-        begins = _next_coat(begins, own, clock)
-    others.extend(waits.after(ground.settled.coats[-1], fields[-1].field.end_min, clocks[-1]))
-    waiting = lambda: [one for each in later for one in each()]  # noqa: E731
-    return tuple(fields), (*clocks, *others), waiting
-
-
-def _asides(done: Sequence[LaidField]) -> list[Aside]:
-    return [one.aside() for one in done]
-
-
-def _chances(ground: JobGround, laid: Sequence[LaidField], seed: int) -> Chances | None:
-    """The day drawn many times, by a generator made from `seed`; None where two spray.
-
-    A drawn day replays one band after the other, and two sprayers do theirs at once.
-    """
-    if any(band.sprayer == 2 for one in laid for band in one.field.bands):
-        return None
-    coats = {coat.id: coat for coat in ground.settled.coats}
-
-    def life_of(coat: str, entry: RoomOpenTime) -> Span:
-        if entry.low <= 0:
-            return Span(0.0, 0.0, 0.0, Rank.PRACTICE, "common-practice")
-        span = ground.lasting.believed(entry.room, coats[coat], entry.from_min)
-        own = ground.lasting.open_time((entry.room,), coats[coat], entry.from_min)
-        part = entry.likely / own.likely if entry.polygon is not None and own.likely else 1.0
-        likely, high = (None if end is None else part * end for end in (span.likely, span.high))
-        return Span(part * span.low, likely, high, span.rank, span.source)
-
-    x, y, _ = next(walk.path[-1] for one in reversed(laid) for walk in reversed(one.field.walks))
-    return chances_of(
-        [Stretch(one.field, one.moments, one.lives) for one in laid],
-        ground.settled,
-        life_of,
-        np.random.default_rng(seed),
-        seed=seed,
-        tub=(x, y),
-    )
-
-
-def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:
-    """Who weighs the fields of one coat."""
-
-    def others(pieces: Pieces, at_min: float, peak_min: float) -> Sequence[Otherwise]:
-        rooms = _rooms(ground.world, pieces)
-        return ground.others.for_field(rooms, coat, at_min, peak_min)
-
-    return Judge(
-        ground.floor,
-        ground.settled.job.exits,
-        partial(_refused, ground),
-        others,
-        partial(ground.others.cost, coat),
-        places,
-    )
-
-
-def _refused(ground: JobGround, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
-    """Why these pieces may not be stained at that minute, and what would change it."""
-    refused = ground.lasting.refusal(_rooms(ground.world, pieces), at_min)
-    if refused is None:
-        return ()
-    words = (refused.reason, *refused.remedies)
-    return tuple(Remedy("conditions", word) for word in words)
-
-
-def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
-    settled = ground.settled
-
-    @cache
-    def floors_of(pieces: Pieces) -> dict[str, BaseGeometry]:
-        own = [ground.world.pieces[name] for name in sorted(pieces)]
-        return {
-            room: shapely.union_all([piece.shape for piece in own if piece.room == room])
-            for room in _rooms(ground.world, pieces)
-        }
-
-    def lives(pieces: Pieces, from_min: float, to_min: float) -> Lives:
-        floors = floors_of(pieces)
-        return Lives(ground.lasting.open_times(tuple(floors), coat, from_min, to_min), floors)
-
-    crew, wishes = settled.job.crew, settled.job.wishes
-    return CoatFacts(
-        coat.id,
-        coat.l_per_m2,
-        crew.helper,
-        settled.tools,
-        lives,
-        thorough,
-        crew.sprayers,
-        partial(wish_for, wishes.bands, wishes.bands_in),
-    )
-
-
-def _next_coat(begins: float, done: Sequence[Field], clock: Clock) -> float:
-    """When the next coat may begin: at the late end of drying, or tomorrow at the same hour."""
-    last = max(walk.path[-1][2] for field in done for walk in field.walks)
-    if clock.high_min is None or last + clock.high_min > _NEXT_MORNING_MIN:
-        return begins + _NEXT_MORNING_MIN
-    return round(last + clock.high_min, 1)
 
 
 def _inputs(job: Job, settled: SettledJob, floor: Floor) -> PlanInputs:

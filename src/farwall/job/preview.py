@@ -23,7 +23,9 @@ from farwall.facts.plan import Field, Plan, PlanTools, Verdict
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
-from farwall.job.plan_job import JobGround, LaidOut, ground_of, laid_out, planned
+from farwall.job.ground import JobGround, ground_of
+from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.plan_job import planned
 from farwall.spray.fields import Pieces
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow, age_with_min, refill_stops

@@ -1,0 +1,123 @@
+"""All coats of a job on the clock: fields, the waits between coats, what is found aside."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from functools import cache, partial
+
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from farwall.facts.plan import Clock, Field, Remedy
+from farwall.facts.settled import SettledCoat
+from farwall.job.ground import JobGround, rooms_of
+from farwall.job.laying_out import LaidOut
+from farwall.job.waits import Waits
+from farwall.spray.fields import Pieces
+from farwall.spray.lives import Lives
+from farwall.spray.plain_bands import wish_for
+from farwall.spray.plan_coat import Aside, LaidField, plan_coat
+from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
+
+_NEXT_MORNING_MIN = 24 * 60.0
+"""When a coat is not sure to dry within the day, the next one waits for the same hour tomorrow."""
+
+
+def coats_of(
+    ground: JobGround, laid: LaidOut, *, thorough: bool
+) -> tuple[tuple[LaidField, ...], tuple[Clock, ...], Callable[[], list[Aside]]]:
+    """All fields of all coats, the waits between them, and what is found aside of each field."""
+    begins = 0.0
+    fields: list[LaidField] = []
+    clocks: list[Clock] = []
+    later: list[Callable[[], list[Aside]]] = []
+    places = Places(ground.floor, ground.settled.job.exits)
+    others: list[Clock] = []
+    waits = Waits(ground.lasting)
+    for coat in ground.settled.coats:
+        done = plan_coat(
+            ground.world,
+            laid.order,
+            lambda step: laid.sweeps.sweeper(step.pieces, step.exit),
+            _coat_facts(ground, coat, thorough=thorough),
+            _judge(ground, coat, places),
+            begins_min=begins,
+            first_number=len(fields) + 1,
+        )
+        fields.extend(done)
+        later.append(laid.sweeps.beside(partial(_asides, done)))
+        own = [one.field for one in done]
+        last = coat is ground.settled.coats[-1]
+        clock = waits.dry(coat, own[-1].end_min, last=last)
+        clocks.append(clock)
+        others.append(waits.open_time(coat, own[0].start_min))
+        begins = _next_coat(begins, own, clock)
+    others.extend(waits.after(ground.settled.coats[-1], fields[-1].field.end_min, clocks[-1]))
+    waiting = lambda: [one for each in later for one in each()]  # noqa: E731
+    return tuple(fields), (*clocks, *others), waiting
+
+
+def _asides(done: Sequence[LaidField]) -> list[Aside]:
+    return [one.aside() for one in done]
+
+
+def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:
+    """Who weighs the fields of one coat."""
+
+    def others(pieces: Pieces, at_min: float, peak_min: float) -> Sequence[Otherwise]:
+        rooms = rooms_of(ground.world, pieces)
+        return ground.others.for_field(rooms, coat, at_min, peak_min)
+
+    return Judge(
+        ground.floor,
+        ground.settled.job.exits,
+        partial(_refused, ground),
+        others,
+        partial(ground.others.cost, coat),
+        places,
+    )
+
+
+def _refused(ground: JobGround, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
+    """Why these pieces may not be stained at that minute, and what would change it."""
+    refused = ground.lasting.refusal(rooms_of(ground.world, pieces), at_min)
+    if refused is None:
+        return ()
+    words = (refused.reason, *refused.remedies)
+    return tuple(Remedy("conditions", word) for word in words)
+
+
+def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
+    settled = ground.settled
+
+    @cache
+    def floors_of(pieces: Pieces) -> dict[str, BaseGeometry]:
+        own = [ground.world.pieces[name] for name in sorted(pieces)]
+        return {
+            room: shapely.union_all([piece.shape for piece in own if piece.room == room])
+            for room in rooms_of(ground.world, pieces)
+        }
+
+    def lives(pieces: Pieces, from_min: float, to_min: float) -> Lives:
+        floors = floors_of(pieces)
+        return Lives(ground.lasting.open_times(tuple(floors), coat, from_min, to_min), floors)
+
+    crew, wishes = settled.job.crew, settled.job.wishes
+    return CoatFacts(
+        coat.id,
+        coat.l_per_m2,
+        crew.helper,
+        settled.tools,
+        lives,
+        thorough,
+        crew.sprayers,
+        partial(wish_for, wishes.bands, wishes.bands_in),
+    )
+
+
+def _next_coat(begins: float, done: Sequence[Field], clock: Clock) -> float:
+    """When the next coat may begin: at the late end of drying, or tomorrow at the same hour."""
+    last = max(walk.path[-1][2] for field in done for walk in field.walks)
+    if clock.high_min is None or last + clock.high_min > _NEXT_MORNING_MIN:
+        return begins + _NEXT_MORNING_MIN
+    return round(last + clock.high_min, 1)

@@ -1,0 +1,53 @@
+"""What a job's plan stands on: its floor in pieces, its settled facts, how long things last."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta, timezone
+
+from farwall.air.weather import Forecast, WeatherFile
+from farwall.facts.default_table import STARTS_AT
+from farwall.facts.defaults import settle
+from farwall.facts.job import Job
+from farwall.facts.settled import SettledJob
+from farwall.floor.nouns import Floor
+from farwall.floor.thresholds import join_thresholds
+from farwall.job.lasting import Lasting, lasting_of
+from farwall.job.other_facts import OtherFacts
+from farwall.spray.fields import Pieces
+from farwall.spray.world import World, build_world
+
+
+@dataclass(frozen=True)
+class JobGround:
+    """The floor of a job and how long things last on it."""
+
+    settled: SettledJob
+    floor: Floor
+    world: World
+    lasting: Lasting
+    others: OtherFacts
+
+
+def ground_of(job: Job, weather: WeatherFile | Forecast | None) -> JobGround:
+    """The floor of a job, its gaps filled, and how long things last on it."""
+    settled = settle(job, starts_at=_stand_in(weather))
+    floor = join_thresholds(job.floor)
+    lasting = lasting_of(settled, weather)
+    others = OtherFacts(job, settled, weather, lasting)
+    return JobGround(settled, floor, build_world(floor, job.exits), lasting, others)
+
+
+def _stand_in(weather: WeatherFile | Forecast | None) -> str:
+    """The start when the job tells none: with weather a mild month, on the file's own clock."""
+    if weather is None:
+        return STARTS_AT
+    if isinstance(weather, Forecast):
+        return weather.starts_at.isoformat()
+    clock = timezone(timedelta(hours=weather.place.utc_offset_h))
+    return datetime(2001, 5, 15, 8, tzinfo=clock).isoformat()
+
+
+def rooms_of(world: World, pieces: Pieces) -> tuple[str, ...]:
+    """The rooms that these pieces of floor lie in, by id."""
+    return tuple(sorted({world.pieces[name].room for name in pieces}))
