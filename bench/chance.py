@@ -5,8 +5,9 @@ import sys
 import time
 from pathlib import Path
 
-import farwall.job.plan_job as planning
+import farwall.job.day_drawn as drawing
 from farwall.job.chances import chances_of
+from farwall.job.plan_job import plan_job
 from farwall.readers.job_json import read_job
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -24,8 +25,8 @@ def main() -> None:
             seconds.append(time.process_time() - start)
         return told["chances"]
 
-    planning.chances_of = timed
-    planning.plan_job(read_job(ROOT / "examples/sorrel-rise/job.json"))
+    drawing.chances_of = timed
+    plan_job(read_job(ROOT / "examples/sorrel-rise/job.json"))
     found = told["chances"]
     print(
         f"{found.days} days of sorrel-rise, {len(found.edge_dies)} fields: "

@@ -9,7 +9,7 @@ from farwall.bench.generator import house_of
 from farwall.bench.houses import houses
 from farwall.bench.nouns import shape_case
 from farwall.bench.shapes import SHAPES
-from farwall.facts.job import Job
+from farwall.facts.job import Job, Wishes
 from farwall.facts.plain import plain
 
 SHAPES_DIGEST = "c7d02d97b7b7348cdad63d13f9bc7ada7040e8f44853d325f95b29add5fde79e"
@@ -21,6 +21,7 @@ WHY = "a frozen floor has changed: its figures can no longer be laid beside thos
 
 
 LATER = ("site", "seen")
+LATER_WISHES = ("bands", "bands_in")
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""
 
 
@@ -29,6 +30,9 @@ def said(job):
     for key in LATER:
         if getattr(job, key) == getattr(Job(1, job.floor, job.exits), key):
             del told[key]
+    for key in LATER_WISHES:
+        if getattr(job.wishes, key) == getattr(Wishes(), key):
+            del told["wishes"][key]
     return told
 
 

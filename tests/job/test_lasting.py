@@ -179,7 +179,7 @@ def test_open_times_are_told_anew_only_where_an_hour_changes_them(year):
     assert [one.from_min for one in told] == [20.0, 60.0, 120.0, 180.0]
     for one in told:
         assert one.low == found.open_time(("a",), coat, one.from_min + 1.0).low
-    read, same = bare(year, slab_c=21.5, air_c=22.5, rh_percent=40.0, air_speed_m_s=0.2)
+    read, same = lasting()
     assert len(read.open_times(("a",), same, 20.0, 200.0)) == 1
 
 

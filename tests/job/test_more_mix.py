@@ -60,7 +60,8 @@ def test_alone_nobody_mixes_longer_than_the_edge_lives():
     plan = day_of(QUINCE)
     alone = replace(plan, inputs=replace(plan.inputs, crew=replace(plan.inputs.crew, helper=False)))
     fields = tuple(
-        replace(f, open_time_min=replace(f.open_time_min, low=MIXING_MIN)) for f in alone.fields
+        replace(f, open_time_min=replace(f.open_time_min, low=MIXING_MIN), open_times=())
+        for f in alone.fields
     )
     alone = replace(alone, fields=fields)
     found = replan(alone, after(alone, "first.8.4", tub_l=5.0, tank_l=3.0)).more_mix

@@ -9,7 +9,7 @@ from tests.spray.hand_floors import hall, job
 from tests.strategies.weather import epw_text, plain_hour
 
 from farwall.facts.defaults import settle
-from farwall.facts.job import RoomSurvey, Sample, Survey
+from farwall.facts.job import RoomSurvey, Sample, Site, Survey
 from farwall.job.lasting import lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.plan_job import plan_job
@@ -99,7 +99,10 @@ def test_without_weather_no_hour_is_better_than_another():
 
 def test_by_the_weather_a_cooler_hour_is_found_with_how_long_it_lasts():
     facts, coat = others(
-        weather=warm_noon(), survey=Survey(), starts_at="2027-05-04T13:00:00-06:00"
+        weather=warm_noon(),
+        survey=Survey(),
+        site=Site(house="open"),
+        starts_at="2027-05-04T13:00:00-06:00",
     )
     found = offered(facts, coat)["hour"]
     assert found.lasting.low > facts.lasting.open_time(ROOMS, coat, 0.0).low
@@ -107,7 +110,10 @@ def test_by_the_weather_a_cooler_hour_is_found_with_how_long_it_lasts():
     assert not 10 <= hour <= 18
     assert "it fits from" in found.what
     again = others(
-        weather=warm_noon(), survey=Survey(), starts_at=f"2027-05-04T{hour:02d}:00:00-06:00"
+        weather=warm_noon(),
+        survey=Survey(),
+        site=Site(house="open"),
+        starts_at=f"2027-05-04T{hour:02d}:00:00-06:00",
     )
     assert again[0].lasting.open_time(ROOMS, again[1], 1.0).low == found.lasting.low
 
@@ -120,7 +126,12 @@ def test_a_slab_refused_at_its_hour_is_told_the_hour_at_which_it_may_be_stained(
         return {**plain_hour(month, day, hour_of_day), "air_c": 33.0 if hot else 5.0}
 
     plan = plan_job(
-        job(hall(6, 3), survey=Survey(), starts_at="2027-05-04T08:00:00-06:00"),
+        job(
+            hall(6, 3),
+            survey=Survey(),
+            site=Site(house="open"),
+            starts_at="2027-05-04T08:00:00-06:00",
+        ),
         weather=parse_epw(epw_text(hour=hour)),
     )
     field = plan.fields[0]

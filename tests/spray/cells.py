@@ -18,7 +18,7 @@ import shapely
 
 from farwall.spray import lattice as planner
 from farwall.spray.ball import Ball
-from farwall.spray.bound import growth_m
+from farwall.spray.crowding import exit_last_m
 from farwall.spray.front import Front, Ground
 from farwall.spray.fronts import levelled_front, plain_fronts
 from farwall.spray.stands import Stands
@@ -130,4 +130,4 @@ def planned(floor: CellFloor, *, levelling: bool = True) -> list[int]:
 
 def bound_of(floor: CellFloor) -> float:
     """The planner's bound by growth, in cells."""
-    return growth_m(ground_of(floor), 1.0)
+    return exit_last_m(ground_of(floor), 1.0)

@@ -47,7 +47,7 @@ def test_the_chosen_one_is_the_field_itself(name):
             assert mine.litres == pytest.approx(sum(band.litres for band in field.bands))
 
 
-DIFFERENT = ("Z, middle", "great room with alcoves", "bath, tub and cabinet")
+DIFFERENT = ("Z, middle", "great room with alcoves")
 """Shapes of the bench on which plain bands can be walked, and are not the best."""
 
 

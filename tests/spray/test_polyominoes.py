@@ -16,7 +16,7 @@ from tests.spray.bandwidth import bandwidth
 from tests.spray.cells import CellFloor, cell_floor, ground_of, order_of
 from tests.spray.polyominoes import FREE, free_polyominoes
 
-from farwall.spray.bound import growth_m
+from farwall.spray.crowding import exit_last_m
 from farwall.spray.front import Front
 from farwall.spray.fronts import levelled_front, plain_fronts
 
@@ -28,7 +28,7 @@ SHARE = 0.8
 def checked(floor: CellFloor, *, levelling: bool) -> int:
     """By how much the planner's best order is wider than the optimum, each step of it looked at."""
     ground = ground_of(floor)
-    bound = growth_m(ground, 1.0)
+    bound = exit_last_m(ground, 1.0)
     exact = bandwidth(len(floor), floor.edges, last=floor.exit)
     assert floor.width_of(exact.order) == exact.width
     assert bound <= exact.width + HAIR
@@ -88,7 +88,7 @@ def test_a_square_of_four_by_hand():
     """
     floor = cell_floor([(0, 0), (0, 1), (1, 0), (1, 1)])
     assert bandwidth(4, floor.edges, last=0).width == 2
-    assert growth_m(ground_of(floor), 1.0) == pytest.approx(0.8)
+    assert exit_last_m(ground_of(floor), 1.0) == pytest.approx(0.8)
     assert checked(floor, levelling=True) == 0
 
 
@@ -96,8 +96,8 @@ def test_a_wrong_bound_or_sweep_would_be_seen(monkeypatch):
     """By hand: three times the bound is above the optimum of a row; a row begun at its exit is no
     sweep at all."""
     row = cell_floor([(x, 0) for x in range(6)])
-    true = growth_m
-    monkeypatch.setattr(f"{__name__}.growth_m", lambda ground, depth: 3 * true(ground, depth))
+    true = exit_last_m
+    monkeypatch.setattr(f"{__name__}.exit_last_m", lambda ground, depth: 3 * true(ground, depth))
     with pytest.raises(AssertionError):
         checked(row, levelling=False)
     late = np.arange(6.0)

@@ -18,7 +18,7 @@ from farwall.facts.plain import plain
 from farwall.job.plan_job import plan_job
 from farwall.spray.apart import APART_M, least_gap_m
 from farwall.spray.check import check_plan, replay_ages
-from farwall.spray.crew import age_with, second_base, time_by_two, time_crew, with_second
+from farwall.spray.crew import crew_of, second_base, time_by_two, time_crew, with_second
 from farwall.spray.dry import DryGround
 from farwall.spray.halves import halves_of
 from farwall.spray.plan_coat import base_point
@@ -137,8 +137,13 @@ def test_two_are_never_older_than_one_where_the_edge_is_short_of_time():
         day = Day(0.0, base, 0.0, DryGround.of(of), base)
         flow = Flow("one", 0.2, False, ROUND, found.wetted_m2 * 0.2)
         one = time_sweep(found, day, flow, field_id="F")[0].peak_age_min
-        assert age_with(1, found, day, flow, of) == one
-        assert age_with(2, found, day, flow, of) <= one + 0.011
+
+        alone, both = (
+            time_crew(found, crew_of(sprayers, day, of), flow, field_id="trial")[0].peak_age_min
+            for sprayers in (1, 2)
+        )
+        assert alone == one
+        assert both <= one + 0.011
 
 
 def test_only_two_can_do_a_hall_that_is_too_wide_for_one():

@@ -114,7 +114,7 @@ def _stops(two: TwoSweep, day: Day, flow: Flow, depth_m: float) -> frozenset[int
     ]
     run = TankRun(need, (0.0, *pauses[1:]), tuple(2 * out for out in out_m), two.pairs)
     now = min(day.tank_l, day.second.tank_l) - TANK_RESERVE * flow.tools.tank_l
-    found = best_stops([run], filled_l=flow.filled_l, now_l=now)
+    found = best_stops([run], filled_l=flow.filled_l, now_l=now, enough_min=flow.comfort_min)
     if found is None:
         raise Unanswerable("One half of a band takes more than a tank.")
     return frozenset(found[0])

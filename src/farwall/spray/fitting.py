@@ -27,8 +27,8 @@ class Fitted:
 def on_the_clock(case: Case, sweep: Sweep, flow: Flow, field_id: str) -> Fitted:
     """The case's field, swept so. Raises `Unanswerable` when nobody can."""
     lives = case.coat.lives(case.step.pieces, case.day.minute, case.day.minute)
-    comfort_min = COMFORT * lives.tightest.low
-    timed, after = time_crew(sweep, case.day, flow, field_id=field_id, comfort_min=comfort_min)
+    easy = replace(flow, comfort_min=COMFORT * lives.tightest.low)
+    timed, after = time_crew(sweep, case.day, easy, field_id=field_id, comfort_min=easy.comfort_min)
     return Fitted(sweep, timed, case.held(timed), after)
 
 

@@ -38,6 +38,8 @@ class Flow:
     """What this field and all later ones of the coat are likely to need."""
     ahead: tuple[Sweep, ...] = ()
     """The sweeps that come after this field in the coat, in order."""
+    comfort_min: float = 0.0
+    """Edges up to this age leave margin enough: among them fewer fillings count. [min]"""
 
     @property
     def filled_l(self) -> float:
@@ -56,8 +58,8 @@ def refill_stops(
     """Before which passes the tank, holding `tank_l` now, is filled.
 
     The oldest edge of this field and of each that `flow` sees ahead is as young as any
-    choice makes it, to 0.01 min; then fillings are fewest over all of them, then walking.
-    A filling before a first pass costs no live edge. A field planned before, or begun by
+    choice makes it, to 0.01 min, or within `flow.comfort_min`; then fillings are fewest over
+    all of them, then walking. A filling before a first pass costs no live edge. A field planned before, or begun by
     `now_min`, keeps its fillings while they last (`refills_again`). Raises `Unanswerable`
     when one band alone needs more than a tank.
     """
@@ -79,7 +81,7 @@ def refill_stops(
         if max(next_run.need_l) > flow.filled_l + _HAIR_L:
             break
         runs.append(next_run)
-    found = best_stops(runs, filled_l=flow.filled_l, now_l=now)
+    found = best_stops(runs, filled_l=flow.filled_l, now_l=now, enough_min=flow.comfort_min)
     assert found is not None  # every pass of every run fits a tank
     return frozenset(found[0])
 

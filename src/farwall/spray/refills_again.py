@@ -56,7 +56,7 @@ class _Tank:
 def stops_again(sweep: Sweep, now_l: float, flow: Flow, now_min: float) -> frozenset[int]:
     """Before which of its passes the tank is filled that gives `now_l` at `now_min`.
 
-    Those planned before are kept while they last and no fewer would do inside the field.
+    Those planned before are kept while they last: they were weighed with the whole coat.
     In mid-field every filling costs a live edge. Every pass must fit a full tank.
     """
     need = tuple(each.wetted_m2 * flow.l_per_m2 for each in sweep.to_spray)
@@ -72,9 +72,8 @@ def stops_again(sweep: Sweep, now_l: float, flow: Flow, now_min: float) -> froze
             options.append((0, *latest) if begin else latest)
     fewest = min(len(stops) for stops in options)
     planned = tuple(stop - first for stop in sweep.stops or () if stop >= first)
-    inside = [stop for stop in planned if stop > 0 or sweep.begun]
     slack = _Tank(need, tank.have_l + _SLACK_L, tank.filled_l + _SLACK_L)
-    if len(inside) <= fewest and slack.lasts(planned):
+    if slack.lasts(planned):
         return frozenset(stop + first for stop in planned)
     ways: list[Stops] = [stops for stops in options if len(stops) == fewest]
     if math.comb(len(need), fewest) <= _FEW:

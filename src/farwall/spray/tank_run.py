@@ -8,7 +8,7 @@ added to each edge that is still to be met, and what it has cost; a label that
 is no better than another in any of these is dropped. That is dynamic
 programming; it leaves out no best choice, and tests try every choice on small fields.
 
-The order of wishes: every field's oldest edge as young as it can be, then
+The order of wishes: every field's oldest edge as young as it can be (or young enough), then
 fewest fillings over all fields, then fewest inside them, then least walking.
 The first is free of the rest: a tank filled before the first pass of a field
 ages no edge, so each field can have its best whatever the others do.
@@ -96,13 +96,14 @@ class _Label:
 
 
 def best_stops(
-    runs: Sequence[TankRun], *, filled_l: float, now_l: float
+    runs: Sequence[TankRun], *, filled_l: float, now_l: float, enough_min: float = 0.0
 ) -> tuple[Stops, ...] | None:
     """Before which passes of each run to fill; None where one pass takes more than a tank.
 
     filled_l: what a full tank gives before its reserve; now_l: what the tank gives now. [L]
+    enough_min: edges up to this age are young enough, all alike: then fewer fillings count.
     """
-    limits = [least_peak_min(run, filled_l) for run in runs]
+    limits = [_limit_min(run, filled_l, enough_min) for run in runs]
     if any(limit is None for limit in limits):
         return None
     labels = [_Label(now_l, (), _FREE, ())]
@@ -110,6 +111,15 @@ def best_stops(
         assert limit is not None
         labels = _grown(run, labels, filled_l, limit + SAME_AGE_MIN)
     return min(labels, key=lambda label: (label.cost, label.stops)).stops
+
+
+def _limit_min(run: TankRun, filled_l: float, enough_min: float) -> float | None:
+    """How old the edges of a run may get: as young as can be, but not younger than is enough."""
+    late = _latest(run, filled_l)
+    if late is not None and run.peak_min(late) <= enough_min:
+        return enough_min
+    least = least_peak_min(run, filled_l)
+    return None if least is None else max(least, enough_min)
 
 
 @lru_cache(maxsize=512)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 import numpy as np
@@ -10,10 +11,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.spray.hand_floors import ROOMY_TANK, hall, job
 
-import farwall.job.plan_job as planning
+import farwall.job.day_drawn as drawing
 from farwall.facts.job import Crew, Sample
 from farwall.job.chances.replay import _corners, course_of, edges_of, left_l
 from farwall.job.chances.stretched import Factors, Pause, stretched, worst
+from farwall.job.plan_job import plan_job
 
 NO_PAUSE = Pause(3.0, 0.05, 1000.0)
 
@@ -22,18 +24,18 @@ NO_PAUSE = Pause(3.0, 0.05, 1000.0)
 def laid(tank_l=40.0, helper=False):
     """The fields of a hall of 9 m x 5 m as planned, with the moments of their edges."""
     kept = []
-    told = planning.chances_of
+    told = drawing.chances_of
     try:
-        planning.chances_of = lambda stretches, *args, **more: kept.extend(stretches)
+        drawing.chances_of = lambda stretches, *args, **more: kept.extend(stretches)
         facts = job(
             hall(9, 5),
             samples=(Sample("board", coat="one", sheen_loss_min=20.0),),
-            tools=planning.replace(ROOMY_TANK, tank_l=tank_l),
+            tools=replace(ROOMY_TANK, tank_l=tank_l),
             crew=Crew(helper=helper),
         )
-        plan = planning.plan_job(facts)
+        plan = plan_job(facts)
     finally:
-        planning.chances_of = told
+        drawing.chances_of = told
     return plan, tuple(kept)
 
 

@@ -19,11 +19,11 @@ def plan():
 
 
 def test_the_oldest_edge_of_every_field_is_its_peak_age(plan):
-    """Sampled every 5 cm and told apart by 12 mm, against exact moments: within 3 s."""
+    """Sampled every 5 cm and told apart by 12 mm, against exact moments: within 6 s."""
     for field in plan.fields:
         edge = oldest_edge(field)
         assert edge is not None
-        assert edge.age_min == pytest.approx(field.peak_age_min, abs=0.05)
+        assert edge.age_min == pytest.approx(field.peak_age_min, abs=0.1)
 
 
 def test_no_moment_shows_an_edge_older_than_the_plan_says(plan):

@@ -19,9 +19,11 @@ from tests.spray.hand_floors import (
 )
 
 from farwall.facts.job import Container, Crew, Prices, Sample
+from farwall.facts.plan import RoomOpenTime
 from farwall.floor.nouns import SawCut
 from farwall.job.plan_job import plan_job
 from farwall.spray.dry import DryGround
+from farwall.spray.lives import Lives
 from farwall.spray.order import Step
 from farwall.spray.plan_coat import base_point
 from farwall.spray.remedies.case import Case, CoatFacts, Trial, timed_alone
@@ -118,12 +120,15 @@ def whole_house(house, *, budget_min):
     pieces, way = frozenset(ground.pieces), seam(ground, "front")
     sweeper = sweeps(ground).sweeper(pieces, way)
     base = base_point(ground, way)
+    rooms = {piece.room: piece.shape for piece in ground.pieces.values()}
+    times = tuple(RoomOpenTime(r, 0.0, budget_min, budget_min, budget_min) for r in rooms)
+    lives = Lives(times, rooms)
     case = Case(
         ground,
         Step(pieces, way),
         sweeper,
         sweeper.sweep(ROUND),
-        CoatFacts("one", 0.2, False, ROUND, lambda _pieces, _minute: None),
+        CoatFacts("one", 0.2, False, ROUND, lambda _pieces, _from, _to: lives),
         Day(0.0, base, 40.0, DryGround.of(ground), base),
     )
     stands = timed_alone(case, case.sweep, ROUND, helper=False, l_per_m2=0.2)
