@@ -59,9 +59,9 @@ def refill_stops(
 
     The oldest edge of this field and of each that `flow` sees ahead is as young as any
     choice makes it, to 0.01 min, or within `flow.comfort_min`; then fillings are fewest over
-    all of them, then walking. A filling before a first pass costs no live edge. A field planned before, or begun by
-    `now_min`, keeps its fillings while they last (`refills_again`). Raises `Unanswerable`
-    when one band alone needs more than a tank.
+    all of them, then walking. A filling before a first pass costs no live edge. A field
+    planned before, or begun by `now_min`, keeps its fillings while they last
+    (`refills_again`). Raises `Unanswerable` when one band alone needs more than a tank.
     """
     if not sweep.to_spray:
         return frozenset()
