@@ -12,7 +12,7 @@ from tests.spray.hand_floors import LARGE_HALL, ROUND, hall
 from tests.spray.sweeping import swept
 
 from farwall.errors import Unanswerable
-from farwall.spray.refills import TANK_RESERVE, Flow, age_with_min, refill_stops
+from farwall.spray.refills import DIP, TANK_RESERVE, Flow, age_with_min, refill_stops
 
 L_PER_M2 = 0.5
 
@@ -75,7 +75,7 @@ def test_bands_of_a_large_hall_are_parted_to_what_an_ordinary_tank_covers():
     thirst = Flow("one", 0.2, False, tools, found.wetted_m2 * 0.2)
     needs = [each.wetted_m2 * 0.2 for each in found.passes]
     places = refill_stops(found, 0.0, thirst)
-    assert lasts(needs, 0.0, 7.57 * (1 - TANK_RESERVE), places)
+    assert lasts(needs, 0.0, 7.57 * (1 - TANK_RESERVE + DIP), places)
 
 
 def lasts(needs, first, usable, places):
@@ -106,7 +106,8 @@ def test_no_choice_keeps_the_edge_younger_and_none_as_young_has_fewer_fillings(
         return
     thirst = flow(found, helper=helper, tools=tools)
     places = refill_stops(found, part * tank_l, thirst)
-    assert lasts(needs, first, usable, places)
+    dip = DIP * tank_l
+    assert lasts(needs, first + dip, usable + dip, places)
     age = age_with_min(found, places, thirst)
     for count in range(len(needs) + 1):
         for other in combinations(range(len(needs)), count):
@@ -203,3 +204,12 @@ def test_the_whole_coat_is_looked_at_by_hand():
     inside = refill_stops(first, 0.0, thirst) - {0}
     assert inside <= {5, 6}
     assert len(inside) == 1
+
+
+def test_a_filling_that_only_spares_the_reserve_a_dip_is_left_out():
+    """By hand: three bands of 1 L, a tank that gives 0.02 L less before its reserve, then 0.2 L."""
+    found = HALLS[3]
+    litres = sum(each.wetted_m2 * L_PER_M2 for each in found.passes)
+    nearly, short = (tank((litres - less) / (1 - TANK_RESERVE)) for less in (0.02, 0.2))
+    assert refill_stops(found, 0.0, flow(found, tools=nearly)) == {0}
+    assert len(refill_stops(found, 0.0, flow(found, tools=short))) == 2

@@ -8,7 +8,7 @@ guesses: walks out and in are told by how many bands are left.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from farwall.errors import Unanswerable
@@ -17,10 +17,12 @@ from farwall.floor.geometry import Point
 from farwall.spray.refills_again import stops_again
 from farwall.spray.routes import gap_m
 from farwall.spray.sweep import Sweep
-from farwall.spray.tank_run import TankRun, best_stops
+from farwall.spray.tank_run import Stops, TankRun, best_stops
 
 TANK_RESERVE = 0.15
 """Share of a tank that the plan keeps unspent: a slab may drink more. Rank: guess."""
+DIP = 0.02
+"""A filling inside a field that spares the reserve no more of a tank than this is left out: guess."""
 _HAIR_L = 1e-9
 LOOK_AHEAD = 6
 """So many later fields are looked at: a tank seldom lasts for more. Rank: guess."""
@@ -83,7 +85,28 @@ def refill_stops(
         runs.append(next_run)
     found = best_stops(runs, filled_l=flow.filled_l, now_l=now, enough_min=flow.comfort_min)
     assert found is not None  # every pass of every run fits a tank
-    return frozenset(found[0])
+    return frozenset(_worth_it(run.need_l, found[0], now, flow))
+
+
+def _worth_it(need_l: Sequence[float], stops: Stops, now_l: float, flow: Flow) -> Stops:
+    """The fillings without those inside the field that spare the reserve a dip."""
+    dip_l = DIP * flow.tools.tank_l
+    kept = stops
+    for stop in sorted(stops, reverse=True):
+        fewer = tuple(each for each in kept if each != stop)
+        if stop > 0 and _lasts(need_l, fewer, now_l + dip_l, flow.filled_l + dip_l):
+            kept = fewer
+    return kept
+
+
+def _lasts(need_l: Sequence[float], stops: Stops, now_l: float, filled_l: float) -> bool:
+    """Whether no stretch between fillings takes more than the tank gives."""
+    left = now_l
+    for index, need in enumerate(need_l):
+        left = (filled_l if index in stops else left) - need
+        if left < -_HAIR_L:
+            return False
+    return True
 
 
 def tank_run(sweep: Sweep, flow: Flow) -> TankRun:
