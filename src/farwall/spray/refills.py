@@ -22,7 +22,7 @@ from farwall.spray.tank_run import Stops, TankRun, best_stops
 TANK_RESERVE = 0.15
 """Share of a tank that the plan keeps unspent: a slab may drink more. Rank: guess."""
 DIP = 0.02
-"""A filling inside a field that spares the reserve no more of a tank than this is left out: guess."""
+"""A filling inside a field that spares the reserve no more of a tank is left out. Rank: guess."""
 _HAIR_L = 1e-9
 LOOK_AHEAD = 6
 """So many later fields are looked at: a tank seldom lasts for more. Rank: guess."""
