@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from farwall.facts.go import Go
 from farwall.facts.job import Coat, Crew
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
@@ -205,3 +206,4 @@ class Plan:
     grounds: tuple[Ground, ...] = ()
     buying: dict[str, object] | None = None
     warnings: tuple[str, ...] = ()
+    go: Go | None = None

@@ -32,6 +32,8 @@ from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
+from farwall.job.go import go_or_no_go
+from farwall.job.go.cuts import hold_cuts
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
@@ -78,6 +80,7 @@ def plan_job(
     wanted = tuple(order) or job.wishes.order
     laid, sweeps = _laid_out(ground, wanted)
     fields, clocks = _coats(ground, laid, sweeps, thorough=thorough)
+    fields = hold_cuts(fields, job)
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
     )
@@ -95,6 +98,7 @@ def plan_job(
         grounds=(*weather_grounds(ground.lasting, settled.grounds), *mixed.grounds),
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground)),
+        go=go_or_no_go(job),
     )
 
 

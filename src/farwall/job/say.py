@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from farwall.facts.plan import Field, Plan
+from farwall.job.go.say import in_short
 from farwall.units import ft2_from_m2, gal_from_l
 
-_WORDS = {
+WORDS = {
     "fits": "fits",
     "helper": "fits with a helper",
     "two": "needs two sprayers",
@@ -21,6 +22,8 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
     """What the plan found, what stands against it and what to open."""
     start = datetime.fromisoformat(plan.starts_at)
     lines = [f"{plan.job or 'The job'}: {_rooms(plan)}, {_floor(plan)}."]
+    if plan.go is not None:
+        lines.insert(0 if plan.go.verdict == "no" else 1, in_short(plan.go))
     for coat in plan.inputs.coats:
         fields = [field for field in plan.fields if field.coat == coat.id]
         litres = sum(band.litres for field in fields for band in field.bands)
@@ -70,7 +73,7 @@ def _floor(plan: Plan) -> str:
 
 def _field(field: Field, start: datetime) -> str:
     late = field.peak_age_min > field.open_time_min.low
-    word = "needs a helper" if field.verdict == "helper" and late else _WORDS[field.verdict]
+    word = "needs a helper" if field.verdict == "helper" and late else WORDS[field.verdict]
     line = (
         f"{_clock(start, field.start_min)} {field.id} {', '.join(field.rooms)}: "
         f"{word}; oldest edge {field.peak_age_min:.1f} of "
