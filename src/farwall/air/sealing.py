@@ -131,7 +131,7 @@ def _now(now: Conditions, limits: SealerLimits) -> tuple[list[str], list[str]]:
         against.append(
             f"too warm: the slab is at {_both(slab_c)}, above {_both(limits.most_slab_c)}"
         )
-    margin = slab_c - _dew_point_c(now)
+    margin = _margin_k(now)
     if margin < limits.least_margin_k - _HAIR:
         against.append(
             f"dew: the slab is {_apart(margin)} above the dew point, less than "
@@ -151,16 +151,17 @@ def _ahead(
     mind: list[str] = []
     here = hours[n]
     later = [one for one in hours[n + 1 :] if one.starts_at - here.starts_at <= _h(ahead_h)]
-    for one in later:
-        margin = one.conditions.surface_c - _dew_point_c(one.conditions)
-        if margin < limits.least_margin_k - _HAIR:
-            against.append(
-                f"dew to come: at {one.starts_at:%H:%M} the slab is {_apart(margin)} above the "
-                "dew point, and the film is still young"
-            )
-            break
-    cold = [one for one in later if one.conditions.surface_c < limits.least_slab_c - _HAIR]
-    if cold:
+    dew = [
+        one for one in [here, *later] if _margin_k(one.conditions) < limits.least_margin_k - _HAIR
+    ]
+    if dew and dew[0] is not here:
+        against.append(
+            f"dew to come: at {dew[0].starts_at:%H:%M} the slab is "
+            f"{_apart(_margin_k(dew[0].conditions))} above the dew point, and the film is still "
+            "young"
+        )
+    cold = [one for one in [here, *later] if one.conditions.surface_c < limits.least_slab_c - _HAIR]
+    if cold and cold[0] is not here:
         against.append(
             f"cold to come: the slab is below {_both(limits.least_slab_c)} at "
             f"{cold[0].starts_at:%H:%M}"
@@ -177,6 +178,10 @@ def _first_of_each(reasons: tuple[str, ...]) -> tuple[str, ...]:
     for reason in reasons:
         kinds.setdefault(reason.partition(":")[0], reason)
     return tuple(kinds.values())
+
+
+def _margin_k(now: Conditions) -> float:
+    return now.surface_c - _dew_point_c(now)
 
 
 def _dew_point_c(now: Conditions) -> float:

@@ -32,7 +32,7 @@ class Finding:
 
 
 @dataclass(frozen=True)
-class TestToDo:
+class SlabTest:
     """A slab test that is still to be made: by which standard, how many, in which rooms."""
 
     test: str
@@ -50,4 +50,4 @@ class Go:
 
     verdict: GoVerdict
     findings: tuple[Finding, ...]
-    tests: tuple[TestToDo, ...] = ()
+    tests: tuple[SlabTest, ...] = ()

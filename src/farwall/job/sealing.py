@@ -21,6 +21,8 @@ NOT_DRY = (
     "A window is not enough: the floor must be dry (no dark islands, the meter back at its "
     "reading before the cleaning), pH and white rag passed. First a test patch of 3 × 3 ft."
 )
+WHICH = "Which sealer is not told: the strictest limits of all types were taken. Read its label."
+_DAY = "%a %-d %b %H:%M"
 _SAYS_HOW = "Write day, time and offset from UTC, such as 2027-05-04T07:30:00-06:00."
 
 
@@ -48,15 +50,17 @@ def sealing_of(
     if weather is None:
         hours = _as_read(job, starts_at)
     else:
-        stand_in = starts_at.isoformat()
+        lasting = lasting_of(settle(job, starts_at=starts_at.isoformat()), weather)
+        clock = lasting.starts_at.tzinfo
         hours = tuple(
-            HourToSeal(one.starts_at, one.conditions)
-            for one in lasting_of(settle(job, starts_at=stand_in), weather).hours
+            HourToSeal(one.starts_at.astimezone(clock), one.conditions) for one in lasting.hours
         )
     if not hours:
         return None
     found = may_seal(hours, limits)
     notes = [LABEL_WINS, COLD_BED, NOT_DRY]
+    if job.sealer.type is None:
+        notes.insert(0, WHICH)
     if weather is None:
         notes.append("Only the survey's readings: the night is not in them. Give a forecast.")
     return SealingPlan(limits, found, windows(found), tuple(notes), DISAGREE)
@@ -86,12 +90,12 @@ def limits_in_words(limits: SealerLimits) -> str:
 
 
 def window_in_words(window: Window) -> str:
-    """`Mon 9:00 to 15:00: go`, with the reasons where it is not."""
-    ends = window.ends_at
-    last = f"{ends:%a %H:%M}" if ends.date() != window.starts_at.date() else f"{ends:%H:%M}"
+    """`Mon 4 May 09:00 to 15:00: go`, with the reasons where it is not."""
+    first, ends = window.starts_at, window.ends_at
+    last = f"{ends:%H:%M}" if ends.date() == first.date() else f"{ends:{_DAY}}"
     word = {"go": "go", "care": "go, with care", "no": "no"}[window.word]
     why = f" ({'; '.join(window.reasons)})" if window.reasons else ""
-    return f"{window.starts_at:%a %H:%M} to {last}: {word}{why}"
+    return f"{first:{_DAY}} to {last}: {word}{why}"
 
 
 def _both(value_c: float) -> str:

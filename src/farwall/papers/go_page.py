@@ -7,7 +7,7 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
-from farwall.facts.go import Finding, Go, TestToDo
+from farwall.facts.go import Finding, Go, SlabTest
 from farwall.facts.job import Job
 from farwall.job.go.say import VERDICT_WORDS, parts
 from farwall.job.go.tests_to_do import HIDE
@@ -85,7 +85,7 @@ def _row(one: Finding) -> dict[str, str]:
     }
 
 
-def _test(one: TestToDo, job: Job) -> dict[str, str]:
+def _test(one: SlabTest, job: Job) -> dict[str, str]:
     label = {room.id: room.label for room in job.floor.rooms}
     some = one.where if len(one.where) < len(label) else ()
     at = f" First in {listed([label.get(room, room) for room in some])}." if some else ""

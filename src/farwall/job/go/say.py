@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from farwall.facts.go import Finding, Go, TestToDo
+from farwall.facts.go import Finding, Go, SlabTest
 
 VERDICT_WORDS = {
     "no": "No.",
@@ -58,7 +58,7 @@ def in_short(go: Go, *, most: int = 3) -> str:
     return words[go.verdict]
 
 
-def _test(one: TestToDo, labels: Mapping[str, str]) -> str:
+def _test(one: SlabTest, labels: Mapping[str, str]) -> str:
     some = one.where if len(one.where) < len(labels) else ()
     at = f" First in {', '.join(labels.get(room, room) for room in some)}." if some else ""
     care = f" {one.care}" if one.care else ""

@@ -13,7 +13,7 @@ from farwall.air.slab_tests import (
     tests_by_area,
 )
 from farwall.evidence import Rank
-from farwall.facts.go import TestToDo
+from farwall.facts.go import SlabTest
 from farwall.facts.job import Job
 from farwall.floor.takeoff import net_shape
 from farwall.job.go.ground_rules import NOT_BEFORE, ruled_out
@@ -29,7 +29,7 @@ HIDE = (
 )
 
 
-def tests_to_do(job: Job) -> tuple[TestToDo, ...]:
+def slab_tests_to_do(job: Job) -> tuple[SlabTest, ...]:
     """Moisture and pH tests by the area of the whole floor, less those that were made.
 
     A probe needs a hole: it is offered only when what lies in the slab is ruled
@@ -54,8 +54,8 @@ def hidden_rooms(job: Job) -> tuple[str, ...]:
     return tuple(room.id for room in sorted(named, key=lambda one: one.polygon.shape.area))
 
 
-def _meter(job: Job) -> TestToDo:
-    return TestToDo(
+def _meter(job: Job) -> SlabTest:
+    return SlabTest(
         "meter",
         1,
         tuple(room.id for room in job.floor.rooms),
@@ -65,7 +65,7 @@ def _meter(job: Job) -> TestToDo:
     )
 
 
-def _of_sheets(count: int, places: tuple[str, ...]) -> list[TestToDo]:
+def _of_sheets(count: int, places: tuple[str, ...]) -> list[SlabTest]:
     if count <= 0:
         return []
     how = (
@@ -73,20 +73,20 @@ def _of_sheets(count: int, places: tuple[str, ...]) -> list[TestToDo]:
         "A dry sheet proves no dry slab."
     )
     source = "astm-d4263; one for 500 ft² from memory"
-    return [TestToDo("D4263", count, places[:count], how, Rank.MEMORY.value, source, HIDE)]
+    return [SlabTest("D4263", count, places[:count], how, Rank.MEMORY.value, source, HIDE)]
 
 
-def _of_dishes(count: int, places: tuple[str, ...]) -> list[TestToDo]:
+def _of_dishes(count: int, places: tuple[str, ...]) -> list[SlabTest]:
     if count <= 0:
         return []
     how = (
         "House at 75 ± 10 °F (24 ± 6 °C) and 50 ± 10 % humidity for 48 h before and during; grind "
         "20 × 20 in (508 mm) lightly, 24 h open, 60 to 72 h covered; never over a patch."
     )
-    return [TestToDo("F1869", count, places[:count], how, Rank.PUBLISHED.value, "astm-f1869", HIDE)]
+    return [SlabTest("F1869", count, places[:count], how, Rank.PUBLISHED.value, "astm-f1869", HIDE)]
 
 
-def _of_probes(job: Job, count: int, places: tuple[str, ...]) -> list[TestToDo]:
+def _of_probes(job: Job, count: int, places: tuple[str, ...]) -> list[SlabTest]:
     if count <= 0 or any(known_there(job)):
         return []
     wait = job.choices.probe_wait_h or 72
@@ -103,7 +103,7 @@ def _of_probes(job: Job, count: int, places: tuple[str, ...]) -> list[TestToDo]:
         f"for 48 h; read after {wait} h (72 h by the 2009 text, 24 h by later ones)."
     )
     care = HIDE if ruled_out(job.survey.hidden) else f"{NOT_BEFORE} {HIDE}"
-    return [TestToDo("F2170", count, places[:count], how, Rank.PUBLISHED.value, "astm-f2170", care)]
+    return [SlabTest("F2170", count, places[:count], how, Rank.PUBLISHED.value, "astm-f2170", care)]
 
 
 def known_there(job: Job) -> tuple[bool, ...]:
@@ -112,8 +112,8 @@ def known_there(job: Job) -> tuple[bool, ...]:
     return (bool(hidden.post_tension), bool(hidden.heating_tubes), bool(hidden.conduit))
 
 
-def _rinses(job: Job, count: int) -> TestToDo:
-    return TestToDo(
+def _rinses(job: Job, count: int) -> SlabTest:
+    return SlabTest(
         "D4262",
         count,
         tuple(room.id for room in job.floor.rooms),

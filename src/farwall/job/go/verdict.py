@@ -14,7 +14,7 @@ from farwall.facts.go import Finding, Go, GoVerdict
 from farwall.facts.job import Job
 from farwall.job.go.noun import Rule, Says
 from farwall.job.go.table import RULES
-from farwall.job.go.tests_to_do import tests_to_do
+from farwall.job.go.tests_to_do import slab_tests_to_do
 
 _FIRST = {"no": 0, "ask": 1, "go with": 2, "go": 3}
 
@@ -27,7 +27,7 @@ def go_or_no_go(job: Job, *, rules: Sequence[Rule] = RULES) -> Go:
     """
     found = [one for rule in rules if (one := _asked(rule, job)) is not None]
     found.sort(key=_place)
-    return Go(verdict_of(found), tuple(found), tests_to_do(job))
+    return Go(verdict_of(found), tuple(found), slab_tests_to_do(job))
 
 
 def verdict_of(findings: Sequence[Finding]) -> GoVerdict:
