@@ -114,7 +114,7 @@ def test_a_no_is_the_verdict_of_the_plan_too(run, tmp_path):
     out = str(tmp_path / "plan")
     code, said, _ = run(surveyed(acid_before="whole"), "--out", out, command="plan")
     assert code == 1
-    assert said.startswith("No-go: The whole slab was washed")
+    assert said.startswith("No-go: past acid.")
     assert (tmp_path / "plan" / "run-sheet.pdf").exists()
     told = json.loads((tmp_path / "plan" / "plan.json").read_text())["go"]
     assert told["verdict"] == "no"

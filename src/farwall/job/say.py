@@ -22,8 +22,6 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
     """What the plan found, what stands against it and what to open."""
     start = datetime.fromisoformat(plan.starts_at)
     lines = [f"{plan.job or 'The job'}: {_rooms(plan)}, {_floor(plan)}."]
-    if plan.go is not None:
-        lines.insert(0 if plan.go.verdict == "no" else 1, in_short(plan.go))
     for coat in plan.inputs.coats:
         fields = [field for field in plan.fields if field.coat == coat.id]
         litres = sum(band.litres for field in fields for band in field.bands)
@@ -33,6 +31,8 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
             f"{_clock(start, fields[0].start_min)} to {_clock(start, fields[-1].end_min)}."
         )
         lines.extend(_fields(fields, start))
+    if plan.go is not None:
+        lines.insert(0 if plan.go.verdict == "no" else len(lines), in_short(plan.go))
     lines.extend(f"Mind: {warning}" for warning in plan.warnings)
     if all(field.verdict == "cannot" for field in plan.fields):
         lines.append("So nothing here may be sprayed as it stands.")

@@ -7,6 +7,7 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
+from farwall.evidence import Rank
 from farwall.facts.go import Finding, Go, SlabTest
 from farwall.facts.job import Job
 from farwall.job.go.say import VERDICT_WORDS, parts
@@ -18,7 +19,8 @@ from farwall.papers.wall_clock import Units
 from farwall.papers.words import listed
 
 SIGNED = (
-    "We have read this page. The floor varies in colour; cracks, patches and marks of what lay on "
+    "The rules are common practice of the trade, no source, where none is named. We have "
+    "read this page. The floor varies in colour; cracks, patches and marks of what lay on "
     "it show. The signed, sealed sample is the standard."
 )
 _EPOCH = 978_307_200
@@ -76,12 +78,12 @@ def page_words(go: Go, job: Job) -> dict[str, Any]:
 
 
 def _row(one: Finding) -> dict[str, str]:
-    texts = f" Texts disagree: {'; '.join(one.advised)}." if one.advised else ""
+    texts = " Texts disagree; the strictest holds until you choose." if one.advised else ""
     return {
         "rule": plain(one.rule[0].upper() + one.rule[1:]),
         "reason": plain(one.reason),
         "change": plain(one.change + texts),
-        "rank": f"({one.rank})",
+        "rank": "" if one.rank == Rank.PRACTICE.value else f"({one.rank})",
     }
 
 

@@ -51,7 +51,7 @@ def _tight(job: Job) -> Says | None:
         return Says("go", "Drops go in within 20 s where they were tried and not refused.")
     return Says(
         "go with",
-        f"Tight slab: {', '.join(f'{named(job, [r])} {s:g} s' for r, s in tight.items())}.",
+        f"Drops are slow: {', '.join(f'{named(job, [r])} {s:g} s' for r, s in tight.items())}.",
         "Sand or screen every square foot there alike, edges by hand; then drops again.",
         where=tuple(tight),
     )

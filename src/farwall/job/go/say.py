@@ -41,16 +41,19 @@ def parts(go: Go) -> list[tuple[str, list[Finding]]]:
     ]
 
 
-def in_short(go: Go, *, most: int = 3) -> str:
-    """One line for the first page of a plan: the verdict and what weighs most."""
+def in_short(go: Go, *, most: int = 3, reasons: bool = False) -> str:
+    """One line for a plan: the verdict and what weighs most, by its rules or by its reasons."""
     first = {"no": "no", "not yet": "ask", "go with": "go with"}.get(go.verdict)
     heavy = [one for one in go.findings if one.verdict == first]
     if go.verdict == "not yet":
         heavy = [one for one in heavy if one.vital]
     shown = ", ".join(one.rule for one in heavy[:most])
     more = f" and {len(heavy) - most} more" if len(heavy) > most else ""
+    said_no = f"{shown}{more}. `farwall go` says why and what would change it."
+    if reasons:
+        said_no = f"{' '.join(one.reason for one in heavy[:most])}{more}"
     words = {
-        "no": f"No-go: {' '.join(one.reason for one in heavy[:most])}{more}",
+        "no": f"No-go: {said_no}",
         "not yet": f"Go or no-go: not yet. Still to be asked: {shown}{more}.",
         "go with": f"Go, with: {shown}{more}.",
         "go": "Go: every rule is in order.",

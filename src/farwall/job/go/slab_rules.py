@@ -141,7 +141,7 @@ def _burnished(job: Job) -> Says | None:
         return None
     if found == "none":
         return Says("go", "No part of the slab is burnished.")
-    how = _WAYS[way] if way else "Texts disagree how to open it: choose one on a sample first"
+    how = _WAYS[way] if way else "Choose a way to open it, on a sample first"
     change = f"{how}; then drops and a full sample.{_DUST if way in {'sand', 'grind'} else ''}"
     if found == "whole" and way is None:
         return Says("no", "The whole slab is burnished: dark, glossy, closed.", change)

@@ -32,7 +32,7 @@ def before_page(
     return {
         "title": plain(job_name),
         "under": f"{clock.day()}, first stroke {clock.time(0)}",
-        "go": plain(in_short(plan.go)) if plan.go is not None else "",
+        "go": plain(in_short(plan.go, reasons=True)) if plan.go is not None else "",
         "no": plan.go is not None and plan.go.verdict == "no",
         "evening": list(lists.EVENING),
         "morning": list(lists.morning(units)),
