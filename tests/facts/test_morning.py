@@ -37,8 +37,9 @@ def test_the_measured_flow_stands_for_the_tips_own():
     assert "0.70 L/min, not 0.80" in said[0]
 
 
-def test_a_spare_sprayer_that_leaks_is_no_spare():
-    changed, said = by_morning(with_parts(morning=Morning(spare_tight=False)))
+@pytest.mark.parametrize("leaking", ["spare_tight", "sprayer_tight"])
+def test_one_sprayer_of_two_that_leaks_leaves_no_spare(leaking):
+    changed, said = by_morning(with_parts(morning=Morning(**{leaking: False})))
     assert not changed.tools.spare_sprayer
     assert changed.tools.swap_min == changed.tools.refill_min == 3.0
     assert "filled, not swapped" in said[0]

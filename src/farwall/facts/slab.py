@@ -17,10 +17,10 @@ _NotNegative = Annotated[float, Ge(0)]
 _Positive = Annotated[float, Gt(0)]
 Acidity = Annotated[float, Ge(0), Le(14)]
 
-Film = Literal["none", "removed", "cure", "cure and seal", "sealer", "paint"]
-Part = Literal["none", "part", "whole"]
+Film = Literal["nothing", "removed", "cure", "cure and seal", "sealer", "paint"]
+Part = Literal["nowhere", "part", "whole"]
 Covering = Literal["bare", "glue", "black mastic", "vinyl tile", "old paint", "leveller", "overlay"]
-Waste = Literal["sewer in writing", "drums", "hauled", "septic", "storm drain", "none"]
+Waste = Literal["sewer in writing", "drums", "hauled", "septic", "storm drain", "no way"]
 MoistureTestKind = Literal["F1869", "F2170", "D4263", "meter"]
 
 

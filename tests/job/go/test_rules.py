@@ -139,7 +139,7 @@ CASES = [
     ("colour wished for", GOOD, "go"),
     ("waste route", surveyed(waste="septic"), "no"),
     ("waste route", surveyed(waste="storm drain"), "no"),
-    ("waste route", surveyed(waste="none"), "no"),
+    ("waste route", surveyed(waste="no way"), "no"),
     ("waste route", surveyed(waste="hauled"), "go with"),
     ("waste route", surveyed(waste="sewer in writing"), "go"),
     ("chromate", with_parts(stains=(Stain("sand", chromate=True),)), "go with"),
@@ -171,6 +171,7 @@ CASES = [
         )
         for told, word in ((bad, worst), (good, None if rule == "liquids" else "go"))
     ],
+    ("sprayer", with_parts(morning=Morning(sprayer_tight=False, spare_tight=True)), "go with"),
     ("drums", replace(surveyed(waste="sewer in writing"), readiness=Readiness(drums_allowed=False)),
      "go with"),
     ("liquids", with_parts(stains=(Stain("sand", chromate=True),),

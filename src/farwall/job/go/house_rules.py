@@ -95,7 +95,7 @@ def _waste(job: Job) -> Says | None:
     never = {
         "septic": "The house is on a septic tank",
         "storm drain": "There is only a storm drain",
-        "none": "There is no way for the rinse water",
+        "no way": "There is no way for the rinse water",
     }
     if waste in never:
         return Says(

@@ -50,6 +50,21 @@ def _drums(job: Job) -> Says | None:
     return Says("no", "No drums may stand there.", "Ask where; else the water has no way.")
 
 
+def _sprayer(job: Job) -> Says | None:
+    tight = job.morning.sprayer_tight
+    if tight is None:
+        return None
+    if tight:
+        return Says("go", "The sprayer holds pressure.")
+    if job.morning.spare_tight:
+        return Says(
+            "go with",
+            "The sprayer leaks, the spare is tight: one sprayer, filled and not swapped.",
+            "Take the spare; new seals for the other before it comes near acid.",
+        )
+    return Says("no", "The sprayer leaks.", "New seals, or a spare that holds pressure.")
+
+
 def _spare(job: Job) -> Says | None:
     tight = job.morning.spare_tight
     if tight is None:
@@ -125,9 +140,6 @@ _READY = (
      "Other trades are still in.", "Locked out until a day after the seal; else another date."),
 )  # fmt: skip
 _MORNING = (
-    ("sprayer", "sprayer_tight", "Does the sprayer hold pressure with water?",
-     "The sprayer holds pressure.", "The sprayer leaks.",
-     "New seals, or take the spare one if that is tight."),
     ("eyewash", "eyewash", "Does the eyewash run, in reach of 10 s, for 15 min?",
      "The eyewash runs.", "There is no eyewash.", "Nobody opens a jug before it runs."),
     ("fan", "fan", "Does the fan blow out of the house?", "The fan blows out.",
@@ -152,6 +164,7 @@ RULES = (
         )
         for name, key, ask, yes, no, change in _MORNING
     ),
+    Rule("sprayer", "morning", 93, "Does the sprayer hold pressure with water?", _sprayer),
     Rule("spare sprayer", "morning", 68, "Does the spare sprayer hold pressure?", _spare),
     Rule("tip flow", "morning", 69, "What does the tip give in one minute into a jug?", _tip),
     Rule("five spots", "morning", 86, "How cold and how warm are five spots of the slab?", _spots),

@@ -65,7 +65,7 @@ def _film(job: Job) -> Says | None:
     film = job.survey.film
     if film is None:
         return None
-    if film == "none":
+    if film == "nothing":
         return Says("go", "No cure, sealer or paint lies on the slab.")
     if film == "removed":
         return Says(
@@ -139,7 +139,7 @@ def _burnished(job: Job) -> Says | None:
     found, way = job.survey.burnished, job.choices.burnished
     if found is None:
         return None
-    if found == "none":
+    if found == "nowhere":
         return Says("go", "No part of the slab is burnished.")
     how = _WAYS[way] if way else "Choose a way to open it, on a sample first"
     change = f"{how}; then drops and a full sample.{_DUST if way in {'sand', 'grind'} else ''}"
