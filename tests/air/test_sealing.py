@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from farwall.air.conditions import Conditions
 from farwall.air.moist import dew_point_c
 from farwall.air.sealers import BY_TYPE, UNKNOWN, limits_of
-from farwall.air.sealing import AHEAD_H, HourToSeal, may_seal, surface_rh_percent, windows
+from farwall.air.sealing import AHEAD_H, HourToSeal, coats_in, may_seal, surface_rh_percent, windows
 from farwall.facts.sealer import Sealer
 from farwall.units import c_from_f
 
@@ -127,6 +127,23 @@ def test_hours_of_one_word_run_together_with_each_reason_once():
     assert len(found[0].reasons) == 1
     assert found[0].reasons[0].startswith("too cold")
     assert found[-1].ends_at == START + timedelta(hours=15)
+
+
+def test_the_next_coat_falls_into_an_open_hour_of_the_recoat_window_by_hand():
+    """By hand: hours 4 to 6 are cold and hour 3 falls; 4 to 6 h after hour 0 all is shut, after
+    hour 1 the last of them, hour 7, is open."""
+    slab = [20.0] * 4 + [9.0] * 3 + [20.0] * 12
+    near = limits_of(Sealer("water acrylic", recoat_from_h=4, recoat_to_h=6, coats=2))
+    found = may_seal(day(slab, rh_percent=25.0), near, ahead_h=0)
+    assert [one.word == "no" for one in found[:8]] == [False] * 3 + [True] * 4 + [False]
+    assert coats_in(found, near) == (START + timedelta(hours=1), START + timedelta(hours=7))
+
+
+def test_no_row_of_hours_is_no_answer():
+    far = limits_of(Sealer("water acrylic", recoat_from_h=40, recoat_to_h=50, coats=2))
+    assert coats_in(may_seal(day([20.0] * 12), far), far) == ()
+    one = limits_of(Sealer("epoxy", coats=1))
+    assert coats_in(may_seal(day([20.0] * 3), one), one) == (START,)
 
 
 REAL = st.tuples(st.floats(0, 40), st.floats(0, 40), st.floats(5, 100))

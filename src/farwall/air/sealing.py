@@ -10,6 +10,7 @@ the six hours ahead [trade-press, common-practice]. The label wins.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -67,6 +68,11 @@ class Window:
         """Its length. [h]"""
         return (self.ends_at - self.starts_at) / timedelta(hours=1)
 
+    @property
+    def kinds(self) -> tuple[str, ...]:
+        """What kinds of reason stand against its hours, without their figures."""
+        return tuple(dict.fromkeys(one.partition(":")[0] for one in self.reasons))
+
 
 def surface_rh_percent(*, surface_c: float, dew_point_c: float) -> float:
     """Relative humidity of the air right at a surface. [%]
@@ -118,6 +124,24 @@ def windows(hours: Sequence[Sealing]) -> tuple[Window, ...]:
     return tuple(found)
 
 
+def coats_in(hours: Sequence[Sealing], limits: SealerLimits) -> tuple[datetime, ...]:
+    """The earliest hours in which all coats may begin, each within the recoat window of the last.
+
+    Empty when no such row of hours is known. Only hours of `go` or `care` count.
+    """
+    open_at = [one.starts_at for one in hours if one.word != "no"]
+    after, before = _h(limits.recoat_from_h), _h(limits.recoat_to_h)
+    rest: dict[datetime, tuple[datetime, ...]] = {one: (one,) for one in open_at}
+    for _ in range(limits.coats - 1):
+        longer = {}
+        for first in open_at:
+            next_one = next((t for t in rest if after <= t - first <= before), None)
+            if next_one is not None:
+                longer[first] = (first, *rest[next_one])
+        rest = longer
+    return next(iter(rest.values()), ())
+
+
 def _now(now: Conditions, limits: SealerLimits) -> tuple[list[str], list[str]]:
     against: list[str] = []
     mind: list[str] = []
@@ -166,9 +190,10 @@ def _ahead(
             f"cold to come: the slab is below {_both(limits.least_slab_c)} at "
             f"{cold[0].starts_at:%H:%M}"
         )
-    if later and later[0].conditions.surface_c < here.conditions.surface_c - FALLING_K_PER_H:
+    coming = hours[n + 1].conditions if n + 1 < len(hours) else here.conditions
+    if coming.surface_c < here.conditions.surface_c - FALLING_K_PER_H:
         against.append("falling: the slab cools, and has to rise or stand still while it is sealed")
-    if not later or later[-1].starts_at - here.starts_at < _h(ahead_h):
+    if hours[-1].starts_at - here.starts_at < _h(ahead_h):
         mind.append(f"not known: fewer than {ahead_h} hours lie ahead in this weather")
     return against, mind
 
@@ -197,4 +222,9 @@ def _both(value_c: float) -> str:
 
 
 def _apart(value_k: float) -> str:
-    return f"{value_k:.1f} K ({value_k * 1.8:.0f} °F)"
+    """Cut off, not rounded: a margin short of the limit must not read like the limit."""
+    return f"{_cut(value_k)} K ({_cut(value_k * 1.8)} °F)"
+
+
+def _cut(value: float) -> str:
+    return f"{math.floor(10 * value + 1e-6) / 10:.1f}"

@@ -60,7 +60,7 @@ def run(options: argparse.Namespace) -> int:
 
 def _say(go: Go, job: Job, sealing: SealingPlan | None, out: Path | None) -> None:
     from farwall.job.go.say import said
-    from farwall.job.sealing import limits_in_words, window_in_words
+    from farwall.job.sealing import coats_in_words, limits_in_words, window_in_words
 
     labels = {room.id: room.label for room in job.floor.rooms}
     print(said(go, name=job.name or job.id, labels=labels))
@@ -68,6 +68,8 @@ def _say(go: Go, job: Job, sealing: SealingPlan | None, out: Path | None) -> Non
         print(f"Sealing: {limits_in_words(sealing.limits)}.")
         for window in sealing.windows[:_MOST_WINDOWS]:
             print(f"  {window_in_words(window)}")
+        if len(sealing.hours) > 1:
+            print(f"  {coats_in_words(sealing)}; only if it is dry and clean by then")
         for note in sealing.notes:
             print(f"  {note}")
     if out is not None:
@@ -115,6 +117,7 @@ def _sealing(sealing: SealingPlan) -> dict[str, object]:
             }
             for one in sealing.windows
         ],
+        "coats": [one.isoformat() for one in sealing.coats],
         "notes": list(sealing.notes),
         "advised": list(sealing.advised),
     }

@@ -32,7 +32,7 @@ from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
 from farwall.job.cautions import cautions_for
-from farwall.job.go import go_or_no_go
+from farwall.job.go import go_of_plan
 from farwall.job.go.cuts import hold_cuts
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.site import heater_warnings
@@ -98,7 +98,7 @@ def plan_job(
         grounds=(*weather_grounds(ground.lasting, settled.grounds), *mixed.grounds),
         buying=mixed.buying,
         warnings=(*settled.warnings, *mixed.warnings, *_warnings(job, weather, ground)),
-        go=go_or_no_go(job),
+        go=go_of_plan(job, fields),
     )
 
 

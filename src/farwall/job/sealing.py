@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from farwall.air.conditions import Conditions
 from farwall.air.sealers import DISAGREE, SealerLimits, limits_of
-from farwall.air.sealing import HourToSeal, Sealing, Window, may_seal, windows
+from farwall.air.sealing import HourToSeal, Sealing, Window, coats_in, may_seal, windows
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
@@ -22,7 +22,12 @@ NOT_DRY = (
     "reading before the cleaning), pH and white rag passed. First a test patch of 3 × 3 ft."
 )
 WHICH = "Which sealer is not told: the strictest limits of all types were taken. Read its label."
+
 _DAY = "%a %-d %b %H:%M"
+NOT_BEFORE_H = 48
+"""Stain on the first day, rinse on the second, dry on the third: common practice, no source."""
+_NOT_BEFORE = timedelta(hours=NOT_BEFORE_H)
+_TOLD_WHOLE_H = 6
 _SAYS_HOW = "Write day, time and offset from UTC, such as 2027-05-04T07:30:00-06:00."
 
 
@@ -33,6 +38,8 @@ class SealingPlan:
     limits: SealerLimits
     hours: tuple[Sealing, ...]
     windows: tuple[Window, ...]
+    coats: tuple[datetime, ...]
+    """The earliest row of hours for all coats, two days after the start or later; else empty."""
     notes: tuple[str, ...]
     advised: tuple[str, ...]
 
@@ -63,7 +70,17 @@ def sealing_of(
         notes.insert(0, WHICH)
     if weather is None:
         notes.append("Only the survey's readings: the night is not in them. Give a forecast.")
-    return SealingPlan(limits, found, windows(found), tuple(notes), DISAGREE)
+    dry = [one for one in found if one.starts_at - found[0].starts_at >= _NOT_BEFORE]
+    coats = coats_in(dry, limits)
+    return SealingPlan(limits, found, windows(found), coats, tuple(notes), DISAGREE)
+
+
+def coats_in_words(plan: SealingPlan) -> str:
+    """When each coat may begin at the earliest, or that no row of hours holds them all."""
+    if not plan.coats:
+        return f"no row of hours is known that holds {plan.limits.coats} coats"
+    times = [f"{one:{_DAY}}" for one in plan.coats]
+    return "earliest: first coat " + ", next ".join(times)
 
 
 def _as_read(job: Job, starts_at: datetime) -> tuple[HourToSeal, ...]:
@@ -94,7 +111,8 @@ def window_in_words(window: Window) -> str:
     first, ends = window.starts_at, window.ends_at
     last = f"{ends:%H:%M}" if ends.date() == first.date() else f"{ends:{_DAY}}"
     word = {"go": "go", "care": "go, with care", "no": "no"}[window.word]
-    why = f" ({'; '.join(window.reasons)})" if window.reasons else ""
+    told = window.reasons if window.hours <= _TOLD_WHOLE_H else window.kinds
+    why = f" ({'; '.join(told)})" if told else ""
     return f"{first:{_DAY}} to {last}: {word}{why}"
 
 

@@ -11,10 +11,12 @@ from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
 from farwall.facts.checks import Morning, Readiness
-from farwall.facts.job import Survey
-from farwall.job.go import go_or_no_go
+from farwall.facts.job import RoomSurvey, Survey
+from farwall.job.go import go_of_plan, go_or_no_go
+from farwall.job.go.drop_rules import leaps_inside
 from farwall.job.go.say import in_short, parts, said
 from farwall.job.go.table import RULES
+from farwall.job.plan_job import plan_job
 
 BARE = job(TWO_ROOMS, survey=Survey())
 
@@ -58,6 +60,21 @@ def test_the_call_and_the_morning_are_asked_once_somebody_began_to_tell():
     asked = [one for one in go_or_no_go(begun).findings if one.verdict == "ask"]
     assert {one.stage for one in asked} == {"day before", "morning"}
     assert go_or_no_go(begun).verdict == "go"
+
+
+def test_suction_inside_one_field_is_told_with_the_plan():
+    """By hand: 4 s and 17 s are more than four times apart, 4 and 16 are not."""
+    rooms = {"front": RoomSurvey(drop_s=4.0), "back": RoomSurvey(drop_s=17.0)}
+    uneven = surveyed(rooms=rooms)
+    assert leaps_inside([("front",), ("back",)], uneven) is None
+    says = leaps_inside([("front", "back"), ("back", "front")], uneven)
+    assert says.where == ("front", "back")
+    assert "4 to 17 s" in says.reason
+    nearer = surveyed(rooms={**rooms, "back": RoomSurvey(drop_s=16.0)})
+    assert leaps_inside([("front", "back")], nearer) is None
+    one_field = replace(plan_job(GOOD).fields[0], rooms=("front", "back"))
+    found = {one.rule for one in go_of_plan(uneven, [one_field]).findings}
+    assert "suction in one field" in found
 
 
 FIELDS = ["film", "covering", "acid_before", "waste", "trades", "sample_scrub", "slab_age_days"]

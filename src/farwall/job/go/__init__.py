@@ -5,6 +5,6 @@ for the answer, `say` for its words. Every rule is common practice of the
 trade unless its source says otherwise.
 """
 
-from farwall.job.go.verdict import go_or_no_go
+from farwall.job.go.verdict import go_of_plan, go_or_no_go
 
-__all__ = ["go_or_no_go"]
+__all__ = ["go_of_plan", "go_or_no_go"]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from farwall.air.limits import LONGEST_DROP_S, TIGHT_DROP_S
 from farwall.facts.job import Job
 from farwall.floor.nouns import Opening
@@ -101,6 +103,28 @@ def leaping(job: Job) -> list[tuple[Opening, tuple[str, str]]]:
         if len(pair) == 2 and told[pair[0]] > LEAP * told[pair[1]]:
             found.append((opening, (pair[0], pair[1])))
     return found
+
+
+def leaps_inside(fields: Sequence[tuple[str, ...]], job: Job) -> Says | None:
+    """Fields, as room ids, whose own drop seconds differ more than `LEAP` times; None: none do."""
+    told = drop_seconds(job)
+    parts: dict[str, None] = {}
+    rooms: list[str] = []
+    for field in fields:
+        known = {room: told[room] for room in field if room in told}
+        if not known or max(known.values()) <= LEAP * min(known.values()):
+            continue
+        parts[f"{named(job, field)} ({min(known.values()):g} to {max(known.values()):g} s)"] = None
+        rooms += field
+    if not parts:
+        return None
+    return Says(
+        "go with",
+        f"Drop seconds differ more than {LEAP:g} times inside one field: {'; '.join(parts)}.",
+        "Part it (a stop line at a door, a saw cut where one may be made), sand the tight side, or "
+        "disclose it and have it signed.",
+        where=tuple(dict.fromkeys(rooms)),
+    )
 
 
 def _stop(opening: Opening) -> str:

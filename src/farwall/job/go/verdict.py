@@ -7,11 +7,12 @@ question that is open makes it `not yet`.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from farwall.facts.checks import Morning, Readiness
 from farwall.facts.go import Finding, Go, GoVerdict
 from farwall.facts.job import Job
+from farwall.facts.plan import Field
+from farwall.job.go.drop_rules import leaps_inside
 from farwall.job.go.noun import Rule, Says
 from farwall.job.go.table import RULES
 from farwall.job.go.tests_to_do import slab_tests_to_do
@@ -28,6 +29,18 @@ def go_or_no_go(job: Job, *, rules: Sequence[Rule] = RULES) -> Go:
     found = [one for rule in rules if (one := _asked(rule, job)) is not None]
     found.sort(key=_place)
     return Go(verdict_of(found), tuple(found), slab_tests_to_do(job))
+
+
+def go_of_plan(job: Job, fields: Sequence[Field]) -> Go:
+    """As `go_or_no_go`, with what only the cut into fields can tell: suction inside one field."""
+    inside = Rule(
+        "suction in one field",
+        "survey",
+        65,
+        "",
+        lambda told: leaps_inside([one.rooms for one in fields], told),
+    )
+    return go_or_no_go(job, rules=(*RULES, inside))
 
 
 def verdict_of(findings: Sequence[Finding]) -> GoVerdict:
@@ -78,8 +91,3 @@ def _too_early(rule: Rule, job: Job) -> bool:
     if rule.stage == "morning":
         return job.morning == Morning()
     return False
-
-
-def without_checks(job: Job) -> Job:
-    """The job as it stood before the morning's check."""
-    return replace(job, morning=Morning())
