@@ -128,3 +128,24 @@ def test_the_mornings_flow_plans_again_and_says_what_changed(run, tmp_path):
     code, said, _ = run(weak, "--out", str(tmp_path / "plan"), command="plan")
     assert code == 0
     assert "Since the morning's check: Spray rate 2.00 m²/min, before 3.00." in said
+
+
+@pytest.mark.parametrize(
+    "morning",
+    [Morning(tip_l_min=0.4), Morning(tip_l_min=2.0), Morning(spare_tight=False)],
+    ids=["weak tip", "strong tip", "leak"],
+)
+def test_a_plan_of_the_morning_is_the_plan_of_its_job(run, tmp_path, morning):
+    job_now = replace(GOOD, morning=morning)
+    run(job_now, "--out", str(tmp_path / "plan"), command="plan")
+    plan = str(tmp_path / "plan" / "plan.json")
+    assert main(["check", plan, "--job", str(tmp_path / "job.json")]) == 0
+
+
+def test_a_plan_from_before_the_morning_is_another_jobs(run, tmp_path):
+    run(GOOD, "--out", str(tmp_path / "plan"), command="plan")
+    (tmp_path / "job.json").write_text(
+        json.dumps(plain(replace(GOOD, morning=Morning(tip_l_min=0.4)))), encoding="utf-8"
+    )
+    plan = str(tmp_path / "plan" / "plan.json")
+    assert main(["check", plan, "--job", str(tmp_path / "job.json")]) == 1

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from farwall.facts.checks import Morning
 from farwall.facts.job import Job
 from farwall.facts.morning import by_morning
-from farwall.facts.plan import Plan
+from farwall.facts.plan import Field, Plan
 from farwall.job.say import WORDS
 
 
@@ -29,32 +31,46 @@ def what_changed(before: Plan, after: Plan) -> tuple[str, ...]:
         now = [one for one in after.fields if one.coat == coat.id]
         if not was or not now:
             continue
-        if {one.rooms for one in was} != {one.rooms for one in now}:
+        if Counter(one.rooms for one in was) != Counter(one.rooms for one in now):
             said.append(f"{coat.id}: {len(now)} fields, cut otherwise than the {len(was)} before.")
         later = max(one.end_min for one in now) - max(one.end_min for one in was)
         if abs(later) >= 1:
             said.append(
                 f"{coat.id} ends {abs(later):.0f} min {'later' if later > 0 else 'earlier'}."
             )
-        said += _verdicts(before, after, coat.id)
+        said += [*_verdicts(was, now, coat.id), *_oldest(was, now, coat.id)]
     if not said:
         said.append("The plan stays as it was.")
     return tuple(said)
 
 
-def _verdicts(before: Plan, after: Plan, coat: str) -> list[str]:
-    was = {one.rooms: one for one in before.fields if one.coat == coat}
-    said = []
-    for now in (one for one in after.fields if one.coat == coat):
-        old = was.get(now.rooms)
-        if old is not None and old.verdict != now.verdict:
-            said.append(
-                f"{coat}, {', '.join(now.rooms)}: {WORDS[now.verdict]}, before "
-                f"{WORDS[old.verdict]}."
-            )
-        elif old is not None and abs(old.peak_age_min - now.peak_age_min) >= 0.1:
-            said.append(
-                f"{coat}, {', '.join(now.rooms)}: oldest edge {now.peak_age_min:.1f} min, before "
-                f"{old.peak_age_min:.1f}, of {now.open_time_min.low:.1f}."
-            )
-    return said
+def _verdicts(was: Sequence[Field], now: Sequence[Field], coat: str) -> list[str]:
+    """Fields of the same rooms whose verdict is another one."""
+    old = dict(_by_rooms(was))
+    return [
+        f"{coat}, {', '.join(one.rooms)}: {WORDS[one.verdict]}, before {WORDS[old[key].verdict]}."
+        for key, one in _by_rooms(now)
+        if key in old and old[key].verdict != one.verdict
+    ]
+
+
+def _oldest(was: Sequence[Field], now: Sequence[Field], coat: str) -> list[str]:
+    """The edge that takes most of its open time, when that share moved by a fiftieth or more."""
+    old, new = (max(fields, key=_share) for fields in (was, now))
+    if abs(_share(old) - _share(new)) < 0.02:
+        return []
+    told = f"{coat}'s tightest edge: {new.peak_age_min:.1f} of {new.open_time_min.low:.1f} min"
+    before = f"before {old.peak_age_min:.1f} of {old.open_time_min.low:.1f}"
+    return [f"{told} ({', '.join(new.rooms)}), {before}."]
+
+
+def _share(field: Field) -> float:
+    return field.peak_age_min / max(field.open_time_min.low, 0.01)
+
+
+def _by_rooms(fields: Sequence[Field]) -> Iterator[tuple[tuple[tuple[str, ...], int], Field]]:
+    """Each field with its rooms and which of the fields of these rooms it is."""
+    seen: Counter[tuple[str, ...]] = Counter()
+    for field in fields:
+        yield (field.rooms, seen[field.rooms]), field
+        seen[field.rooms] += 1
