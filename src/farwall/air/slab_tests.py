@@ -19,7 +19,7 @@ _HAIR_FT2 = 1e-6
 """A conversion's last digit does not ask for one test more."""
 
 
-def tests_by_area(area_m2: float) -> int:
+def moisture_tests_by_area(area_m2: float) -> int:
     """Three for the first 1,000 ft², one for each further 1,000 or part of it.
 
     Sources: [astm-f1869], [astm-f2170]. The current edition wins.

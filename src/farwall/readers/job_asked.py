@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from farwall.errors import Mistake
+from farwall.facts.defaults import DEFAULT_CUTS
 from farwall.readers.shape import did_you_mean
 from farwall.readers.wording import shown
 
@@ -23,8 +24,9 @@ def asked_mistakes(raw: dict[str, object]) -> Iterator[Mistake]:
     yield from _patches(survey, rooms)
     yield from _tests(survey, rooms)
     coats = [name for one in _rows(raw, "coats") if (name := _text(one, "id"))]
+    coats = coats or [f"coat-{n}" for n in range(1, len(DEFAULT_CUTS) + 1)]
     coat = _text(_part(raw, "watch"), "coat")
-    if coat is not None and coats and coat not in coats:
+    if coat is not None and coat not in coats:
         yield Mistake("watch.coat", f"There is no coat {shown(coat)}.", did_you_mean(coat, coats))
     yield from _ends(_part(raw, "sealer"), "sealer", "recoat_from_h", "recoat_to_h")
     yield from _ends(_part(raw, "sealer"), "sealer", "least_slab_c", "most_slab_c")

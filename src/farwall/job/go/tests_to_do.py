@@ -8,9 +8,9 @@ from collections import Counter
 from farwall.air.slab_tests import (
     DEPTH_FROM_BOTH,
     DEPTH_FROM_TOP,
+    moisture_tests_by_area,
     readings_by_area,
     sheets_by_area,
-    tests_by_area,
 )
 from farwall.evidence import Rank
 from farwall.facts.go import SlabTest
@@ -40,7 +40,7 @@ def slab_tests_to_do(job: Job) -> tuple[SlabTest, ...]:
         return ()
     made = Counter(one.kind for one in job.survey.moisture)
     places = hidden_rooms(job)
-    count = tests_by_area(area_m2)
+    count = moisture_tests_by_area(area_m2)
     found = [_meter(job)] if not made["meter"] else []
     found += _of_sheets(sheets_by_area(area_m2) - made["D4263"], places)
     found += _of_dishes(count - made["F1869"] - made["F2170"], places)

@@ -51,7 +51,7 @@ def _enough(job: Job) -> Says | None:
     if left_l is None or left_m2 is None:
         return None
     settled = settle(job)
-    coat = settled.coats[0] if job.watch.coat is None else settled.coat(job.watch.coat)
+    coat = next((one for one in settled.coats if one.id == job.watch.coat), settled.coats[0])
     need = SHARE_TO_GO_ON * left_m2 * coat.l_per_m2
     told = (
         f"{gal_from_l(left_l):.2f} gal ({left_l:.1f} L) left for {ft2_from_m2(left_m2):.0f} ft² "

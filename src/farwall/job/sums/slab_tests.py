@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from farwall.air.slab_tests import readings_by_area, tests_by_area
+from farwall.air.slab_tests import moisture_tests_by_area, readings_by_area
 from farwall.evidence import Rank
 from farwall.job.sums.arguments import AREA
 from farwall.job.sums.noun import Argument, Bounds, Given, Result, Sum
@@ -17,7 +17,7 @@ MARKS = (
 def reckon(given: Given) -> Result:
     """Numbers of tests; the standard's current edition wins."""
     area_m2 = given.number("area_m2")
-    tests = tests_by_area(area_m2)
+    tests = moisture_tests_by_area(area_m2)
     return {
         "f1869_tests": tests,
         "f2170_tests": tests,
