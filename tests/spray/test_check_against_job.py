@@ -135,3 +135,25 @@ def test_a_fact_that_differs_is_told(change):
 def test_what_is_no_job_is_refused(facts):
     with pytest.raises(Unreadable):
         check_plan(PLAN, job=facts)
+
+
+def test_the_mornings_flow_counts_by_hand():
+    """By hand: the plan's rate asks its own flow of the tip; a tip of half that gives half."""
+    facts = job()
+    rate = PLAN["inputs"]["tools"]["spray_m2_min"]
+    flow = rate * max(PLAN["inputs"]["l_per_m2"].values())
+    facts["morning"] = {"tip_l_min": flow}
+    assert codes(facts) == []
+    facts["morning"] = {"tip_l_min": flow / 2}
+    assert codes(facts) == ["other-job"]
+    facts["tools"] = facts["tools"] | {"spray_m2_min": 2 * rate}
+    facts["morning"] = {"tip_l_min": flow}
+    assert codes(facts) == []
+
+
+def test_with_a_leak_a_tank_is_filled_and_not_swapped():
+    facts = job()
+    tools = PLAN["inputs"]["tools"]
+    assert tools["swap_min"] != tools["refill_min"]
+    facts["morning"] = {"spare_tight": False}
+    assert codes(facts) == ["other-job"]

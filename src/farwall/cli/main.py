@@ -22,6 +22,7 @@ COMMANDS = {
     "demo": "plan an invented house, to see what comes out",
     "read": "read a drawing: rooms, openings, exits, what was mended and what is left",
     "job": "make a job from a plan, with defaults for all else",
+    "go": "go or no-go: what stands against this floor, what to ask, test and sign first",
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",

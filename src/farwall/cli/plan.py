@@ -14,6 +14,7 @@ from farwall.errors import Mistake, Refused
 if TYPE_CHECKING:
     from farwall.air.weather import Forecast, WeatherFile
     from farwall.facts.job import Job
+    from farwall.facts.plan import Plan
 
 _DONE, _NO = 0, 1
 
@@ -112,9 +113,8 @@ def plan_into(
     from farwall.job.plan_job import plan_job
     from farwall.readers.plan_json import plan_to_dict
 
-    plan = plan_job(
-        job, weather=_weather(weather_file), order=order, thorough=thorough, beside=forked
-    )
+    weather = _weather(weather_file)
+    plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
     document = plan_to_dict(plan)
     checked = forked(partial(_faults, document))
 
@@ -129,7 +129,10 @@ def plan_into(
         print(json.dumps(document, ensure_ascii=False))
     elif not quiet:
         print(said(plan, faults, folder=str(out)))
+    if not as_json and not quiet:
+        _say_since_morning(job, plan, weather=weather, order=order, thorough=thorough)
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
+    bad = bad or (plan.go is not None and plan.go.verdict == "no")
     return _NO if bad else _DONE
 
 
@@ -150,6 +153,25 @@ def _say_age(weather: WeatherFile | Forecast) -> None:
     if isinstance(weather, Forecast):
         told = issued(weather.age_h(datetime.now(UTC)))
         print(f"{weather.name}: {told}", file=sys.stderr)
+
+
+def _say_since_morning(
+    job: Job,
+    plan: Plan,
+    *,
+    weather: WeatherFile | Forecast | None,
+    order: tuple[str, ...],
+    thorough: bool,
+) -> None:
+    """What the check of the morning changed; nothing when it changed no fact of the plan."""
+    from farwall.job.plan_job import plan_job
+    from farwall.job.replanned import before_morning, what_changed
+
+    before = before_morning(job)
+    if before is None:
+        return
+    was = plan_job(before, weather=weather, order=order, thorough=thorough)
+    print("Since the morning's check: " + " ".join(what_changed(was, plan)))
 
 
 def _room_ids(job: Job, words: tuple[str, ...]) -> tuple[str, ...]:

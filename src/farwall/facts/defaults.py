@@ -14,6 +14,7 @@ from farwall.evidence import Rank
 from farwall.facts import default_table as table
 from farwall.facts.job import Coat, Container, Job, Sample, Stain
 from farwall.facts.ledger import Ledger, is_default
+from farwall.facts.morning import by_morning
 from farwall.facts.plan import PlanTools
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.facts.settled_survey import settled_survey
@@ -33,6 +34,8 @@ def settle(job: Job, *, starts_at: str = table.STARTS_AT) -> SettledJob:
     `starts_at` (ISO 8601 with offset) is taken when the job names no start.
     """
     ledger = Ledger()
+    job, since_morning = by_morning(job)
+    ledger.warnings.extend(since_morning)
     stains, coats = stains_and_coats(job)
     _note_stand_ins(ledger, job, stains, coats)
     if not job.crew.second_adult:
@@ -154,6 +157,16 @@ def _settled_tools(ledger: Ledger, job: Job, coats: tuple[SettledCoat, ...]) -> 
         ledger.grounds = [one for one in ledger.grounds if one.name != "tools.spray_m2_min"]
         ledger.note(
             "tools.spray_m2_min", most, "m2/min", Rank.MEASURED, "what the tip lets through"
+        )
+        return PlanTools(**{**values, "spray_m2_min": most})
+    if job.morning.tip_l_min is not None:
+        ledger.grounds = [one for one in ledger.grounds if one.name != "tools.spray_m2_min"]
+        ledger.note(
+            "tools.spray_m2_min", most, "m2/min", Rank.MEASURED, "what the tip gave this morning"
+        )
+        ledger.warnings.append(
+            f"The tip gave {tip:.2f} L/min this morning: {most:.2f} m2/min are sprayed, not "
+            f"{values['spray_m2_min']:g}."
         )
         return PlanTools(**{**values, "spray_m2_min": most})
     ledger.warnings.append(

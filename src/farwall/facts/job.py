@@ -12,6 +12,20 @@ from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
+from farwall.facts.checks import Morning, Readiness, Watch
+from farwall.facts.sealer import Sealer
+from farwall.facts.slab import (
+    Acidity,
+    Choices,
+    Covering,
+    Film,
+    Hidden,
+    MixTicket,
+    MoistureTest,
+    Part,
+    Patch,
+    Waste,
+)
 from farwall.floor.nouns import Exit, Floor
 
 Positive = Annotated[float, Gt(0)]
@@ -46,6 +60,28 @@ class Survey:
     drop_s: Positive | None = None
     finish: Finish | None = None
     rooms: dict[str, RoomSurvey] = field(default_factory=dict)
+    sheet_slab_age_days: NotNegative | None = None
+    film: Film | None = None
+    covering: Covering | None = None
+    acid_before: Part | None = None
+    burnished: Part | None = None
+    bare_sand_percent: Percent | None = None
+    mix: MixTicket = field(default_factory=MixTicket)
+    pours: Annotated[int, Ge(1), Le(50)] | None = None
+    patched: bool | None = None
+    patches: tuple[Patch, ...] = ()
+    cracks_accepted: bool | None = None
+    moisture: tuple[MoistureTest, ...] = ()
+    slab_ph: Acidity | None = None
+    efflorescence: bool | None = None
+    slab_thickness_m: Positive | None = None
+    ground_frozen: bool | None = None
+    hidden: Hidden = field(default_factory=Hidden)
+    sample_scrub: Literal["holds", "weak", "washes off"] | None = None
+    sample_signed: bool | None = None
+    colour_wanted: Literal["range", "uniform", "chart"] | None = None
+    trades: Literal["closed", "zones", "overhead"] | None = None
+    waste: Waste | None = None
 
 
 @dataclass(frozen=True)
@@ -213,3 +249,8 @@ class Job:
     wishes: Wishes = field(default_factory=Wishes)
     site: Site = field(default_factory=Site)
     seen: tuple[Sighting, ...] = ()
+    choices: Choices = field(default_factory=Choices)
+    readiness: Readiness = field(default_factory=Readiness)
+    morning: Morning = field(default_factory=Morning)
+    watch: Watch = field(default_factory=Watch)
+    sealer: Sealer = field(default_factory=Sealer)

@@ -27,11 +27,15 @@ def plain(value: object, *, omit_empty: bool = False) -> Plain:
         pairs.sort(key=lambda pair: pair[0] != "type")
     else:
         raise TypeError(f"{type(value).__name__} is not a plain fact")
-    return {
+    found = {
         key: plain(item, omit_empty=omit_empty)
         for key, item in pairs
         if not (omit_empty and _empty(item))
     }
+    if not omit_empty:
+        return found
+    # A noun of which nothing is said is as empty as a list.
+    return {key: item for key, item in found.items() if item != {}}
 
 
 def _empty(value: object) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from farwall.facts.go import Go
 from farwall.facts.job import ChoiceName, Coat, Crew
 from farwall.facts.so_far import MoreMix, Past
 from farwall.floor.geometry import Point, PolygonGeometry
@@ -339,3 +340,4 @@ class Plan:
     left: tuple[Field, ...] = ()
     """Fields, or what is not sprayed of one, that are left for another day, as once planned."""
     more_mix: MoreMix | None = None
+    go: Go | None = None

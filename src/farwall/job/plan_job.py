@@ -27,6 +27,8 @@ from farwall.job.airing import airing_warnings
 from farwall.job.cautions import cautions_for
 from farwall.job.coats import coats_of
 from farwall.job.day_drawn import day_drawn
+from farwall.job.go import go_of_plan
+from farwall.job.go.cuts import hold_cuts
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.proof import proof_of
@@ -86,7 +88,8 @@ def planned(
     inputs = _inputs(job, settled, floor)
     inputs_hash = hash_of(plain(inputs))
     chances = day_drawn(ground, done, int(inputs_hash[:_SEED_DIGITS], 16))
-    fields = tuple(one.with_aside(found).field for one, found in zip(done, asides(), strict=True))
+    laid_fields = (one.with_aside(found).field for one, found in zip(done, asides(), strict=True))
+    fields = hold_cuts(tuple(laid_fields), job)
     return Plan(
         version=PLAN_VERSION,
         job=job.name or job.id,
@@ -110,6 +113,7 @@ def planned(
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
         ),
+        go=go_of_plan(job, fields),
     )
 
 

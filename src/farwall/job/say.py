@@ -7,9 +7,10 @@ from datetime import datetime, timedelta
 
 from farwall.facts.plan import Chances, Field, Plan
 from farwall.job.chances.words import share_words
+from farwall.job.go.say import in_short
 from farwall.units import ft2_from_m2, gal_from_l
 
-_WORDS = {
+WORDS = {
     "fits": "fits",
     "helper": "fits with a helper",
     "two": "needs two sprayers",
@@ -31,6 +32,8 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
             f"{_clock(start, fields[0].start_min)} to {_clock(start, fields[-1].end_min)}."
         )
         lines.extend(_fields(fields, start))
+    if plan.go is not None:
+        lines.insert(0 if plan.go.verdict == "no" else len(lines), in_short(plan.go))
     lines.extend(f"Mind: {warning}" for warning in plan.warnings)
     refused = all(field.verdict == "cannot" for field in plan.fields)
     if refused:
@@ -74,7 +77,7 @@ def _floor(plan: Plan) -> str:
 
 def _field(field: Field, start: datetime) -> str:
     late = field.peak_age_min > field.open_time_min.low
-    word = "needs a helper" if field.verdict == "helper" and late else _WORDS[field.verdict]
+    word = "needs a helper" if field.verdict == "helper" and late else WORDS[field.verdict]
     line = (
         f"{_clock(start, field.start_min)} {field.id} {', '.join(field.rooms)}: "
         f"{word}; {_edge(field)}, out by {field.exit}"

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from farwall.facts.checks import Morning, Watch
 from farwall.facts.job import (
     Coat,
     Container,
@@ -19,6 +20,8 @@ from farwall.facts.job import (
     Survey,
     Tools,
 )
+from farwall.facts.sealer import Sealer
+from farwall.facts.slab import Choices, MixTicket, MoistureTest, Patch
 from farwall.floor.nouns import Floor, Opening, Window
 
 FARTHEST_M = 10_000.0
@@ -42,6 +45,21 @@ LIMITS: dict[tuple[type, str], Limit] = {
     (Survey, "air_speed_m_s"): _AIR_SPEED_M_S,
     (Survey, "drop_s"): _DROP_S,
     (RoomSurvey, "drop_s"): _DROP_S,
+    (Survey, "sheet_slab_age_days"): Limit(0, 400),
+    (Survey, "slab_thickness_m"): Limit(0.03, 1),
+    (MixTicket, "cement_kg_m3"): Limit(50, 800),
+    (Patch, "age_days"): Limit(0, 73_000),
+    (Patch, "drop_s"): _DROP_S,
+    (MoistureTest, "vapour_ug_m2_s"): Limit(0, 5_000),
+    (Choices, "least_slab_age_days"): Limit(0, 400),
+    (Choices, "most_vapour_ug_m2_s"): Limit(1, 5_000),
+    (Morning, "tip_l_min"): Limit(0.01, 50),
+    (Watch, "left_l"): Limit(0, 2_000),
+    (Watch, "left_m2"): Limit(0, 100_000),
+    (Sealer, "recoat_from_h"): Limit(0.1, 1_000),
+    (Sealer, "recoat_to_h"): Limit(0.1, 1_000),
+    (Sealer, "walk_h"): Limit(0.1, 1_000),
+    (Sealer, "furniture_h"): Limit(0.1, 2_000),
     (Sample, "m2_per_l"): _COVERAGE_M2_PER_L,
     (Sample, "sheen_loss_min"): Limit(0.05, 1_440),
     (Sample, "air_speed_m_s"): _AIR_SPEED_M_S,

@@ -14,6 +14,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import DEFAULT_CUTS, DEFAULT_STAINS
 from farwall.mix.batch import no_acid_with_chromate
 from farwall.mix.cut import parse_cut
+from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import did_you_mean
 from farwall.readers.wording import shown
@@ -35,6 +36,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_samples(raw),
         *_seen(raw),
         *_survey(raw),
+        *asked_mistakes(raw),
         *_stains(raw),
         *_prices(raw),
         *_order(raw),

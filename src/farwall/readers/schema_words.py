@@ -6,6 +6,8 @@ stands. Units stand in the names; see docs/nomenclature.md for the words.
 
 from __future__ import annotations
 
+from farwall.readers.asked_words import ASKED
+
 WORDS: dict[str, str] = {
     "id": "Text that names it; stable for the same input.",
     "name": "What a person calls it.",
@@ -260,4 +262,5 @@ WORDS: dict[str, str] = {
 
 def words_for(noun: str, key: str) -> str:
     """What a key of a noun means; empty when nothing was written for it."""
-    return WORDS.get(f"{noun}.{key}") or WORDS.get(key, "")
+    full = f"{noun}.{key}"
+    return WORDS.get(full) or ASKED.get(full) or WORDS.get(key, "")

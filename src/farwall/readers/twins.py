@@ -10,8 +10,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from farwall import units
+from farwall.air.slab_tests import UG_M2_S_PER_LB
 from farwall.errors import Mistake
+from farwall.facts.checks import Morning, Watch
 from farwall.facts.job import Coat, Container, Sample, Sighting, Site, Stain, Survey, Tools
+from farwall.facts.sealer import Sealer
+from farwall.facts.slab import Choices, MixTicket, MoistureTest
 from farwall.facts.so_far import SoFar
 from farwall.floor.nouns import Opening, Window
 from farwall.readers.json_text import Place, place_text
@@ -45,6 +49,7 @@ _COVERAGE = Twin(
     units.m2_per_l_from_ft2_per_gal,
     units.ft2_per_gal_from_m2_per_l,
 )
+_VAPOUR = _times("vapour_lb_1000ft2_24h", "vapour_ug_m2_s", UG_M2_S_PER_LB)
 _FT, _IN, _GAL = units.M_PER_FT, units.M_PER_IN, units.L_PER_US_GAL
 _SLAB_AND_AIR = (
     _f("slab_f", "slab_c"),
@@ -53,7 +58,27 @@ _SLAB_AND_AIR = (
 )
 
 TWINS: dict[type, tuple[Twin, ...]] = {
-    Survey: _SLAB_AND_AIR,
+    Survey: (*_SLAB_AND_AIR, _times("slab_thickness_in", "slab_thickness_m", _IN)),
+    MixTicket: (_times("cement_lb_per_yd3", "cement_kg_m3", units.KG_PER_LB / (3 * _FT) ** 3),),
+    MoistureTest: (_VAPOUR,),
+    Choices: (
+        _f("good_most_slab_f", "good_most_slab_c"),
+        _times("most_vapour_lb_1000ft2_24h", "most_vapour_ug_m2_s", UG_M2_S_PER_LB),
+    ),
+    Morning: (
+        _times("tip_gal_min", "tip_l_min", _GAL),
+        _f("slab_low_f", "slab_low_c"),
+        _f("slab_high_f", "slab_high_c"),
+    ),
+    Watch: (
+        _times("left_gal", "left_l", _GAL),
+        _times("left_ft2", "left_m2", units.M2_PER_FT2),
+    ),
+    Sealer: (
+        _f("least_slab_f", "least_slab_c"),
+        _f("most_slab_f", "most_slab_c"),
+        _times("least_margin_f", "least_margin_k", 1 / 1.8),
+    ),
     Sample: (*_SLAB_AND_AIR, _COVERAGE),
     Sighting: _SLAB_AND_AIR,
     Site: (_f("ground_f", "ground_c"),),

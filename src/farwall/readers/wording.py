@@ -14,6 +14,10 @@ from farwall.readers.twins import Twin
 Written = Mapping[Place, tuple[Place, Twin]]
 
 _UNITS = {
+    "_lb_1000ft2_24h": "lb/(1,000 ft²·24 h)",
+    "_ug_m2_s": "µg/(m²·s)",
+    "_lb_per_yd3": "lb/yd³",
+    "_kg_m3": "kg/m³",
     "_fl_oz_per_gal": "fl oz/gal",
     "_ml_per_l": "mL/L",
     "_ft2_per_gal": "ft²/gal",
@@ -34,6 +38,8 @@ _UNITS = {
     "_gal": "gal",
     "_deg": "°",
     "_kw": "kW",
+    "_ft2": "ft²",
+    "_m2": "m²",
     "_ft": "ft",
     "_in": "in",
     "_c": "°C",
@@ -41,6 +47,9 @@ _UNITS = {
     "_m": "m",
     "_l": "L",
     "_s": "s",
+    "_h": "h",
+    "_ph": "pH",
+    "_k": "K",
 }
 
 _BOUNDS = {

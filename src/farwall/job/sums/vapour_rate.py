@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.air.slab_tests import UG_M2_S_PER_LB
 from farwall.evidence import Rank
 from farwall.job.sums.noun import Argument, Bounds, Given, Result, Sum
 from farwall.units import KG_M2_PER_LB_FT2
@@ -11,8 +12,6 @@ KIT = 117.909
 0.449 ft² [astm-f1869]."""
 SHORTEST_H, LONGEST_H = 60.0, 72.0
 FILMS_LB = 3.0
-UG_M2_S = KG_M2_PER_LB_FT2 * 1e9 / 1000 / 86_400
-"""µg/(m²·s) in a lb/(1000 ft²·24 h), exactly."""
 
 
 def reckon(given: Given) -> Result:
@@ -29,7 +28,7 @@ def reckon(given: Given) -> Result:
         )
     return {
         "lb_1000ft2_24h": rate_lb,
-        "ug_m2_s": rate_lb * UG_M2_S,
+        "ug_m2_s": rate_lb * UG_M2_S_PER_LB,
         "g_m2_24h": rate_lb * KG_M2_PER_LB_FT2,
         "rank": Rank.PUBLISHED.value,
         "source": "astm-f1869",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from farwall.facts.plan import Mix, Plan
+from farwall.job.go.say import in_short
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.buying import Buying, Container, UsualRule
 from farwall.papers.run_sheet.names import coat_name, numbers
@@ -31,6 +32,8 @@ def before_page(
     return {
         "title": plain(job_name),
         "under": f"{clock.day()}, first stroke {clock.time(0)}",
+        "go": plain(in_short(plan.go, reasons=True)) if plan.go is not None else "",
+        "no": plan.go is not None and plan.go.verdict == "no",
         "evening": list(lists.EVENING),
         "morning": list(lists.morning(units)),
         "carry": list(lists.CARRY),

@@ -177,7 +177,30 @@ def _given(job: At, inputs: At) -> Iterator[str]:
         mine = inputs.get(group)
         for key in facts.value:
             if facts.get(key).given and mine.get(key).given:
-                yield from _value(f"{group}.{key}", mine.get(key).value, facts.get(key).value)
+                told = _by_morning(f"{group}.{key}", facts.get(key).value, job, inputs)
+                yield from _value(f"{group}.{key}", mine.get(key).value, told)
+
+
+def _by_morning(name: str, told: object, job: At, inputs: At) -> object:
+    """What the job tells of a tool once its morning's check is counted in.
+
+    A tip that gives less than the thirstiest coat takes at the told rate slows it
+    to what it gives; with a sprayer that leaks a tank is filled, not swapped.
+    """
+    morning = job.get("morning")
+    if not isinstance(morning.value, Mapping):
+        return told
+    tip = morning.get("tip_l_min").value
+    if name == "tools.spray_m2_min" and isinstance(tip, int | float):
+        thirst = inputs.get("l_per_m2").value
+        drunk = thirst.values() if isinstance(thirst, Mapping) else ()
+        most = [float(one) for one in drunk if isinstance(one, int | float) and one > 0]
+        if most and isinstance(told, int | float):
+            return min(told, tip / max(most))
+    leaks = (morning.get(key).value is False for key in ("sprayer_tight", "spare_tight"))
+    if name == "tools.swap_min" and any(leaks):
+        return inputs.get("tools").get("refill_min").value
+    return told
 
 
 def _value(name: str, mine: object, job: object) -> Iterator[str]:

@@ -1,0 +1,53 @@
+"""Go or no-go: what the rules found in the facts of a job, each with its reason and its rank."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+GoWord = Literal["no", "ask", "go with", "go"]
+GoVerdict = Literal["no", "not yet", "go with", "go"]
+Stage = Literal["survey", "day before", "morning", "on the floor"]
+
+
+@dataclass(frozen=True)
+class Finding:
+    """What one rule came to. `change`: what would make it a yes, or what must be done with it.
+
+    `vital` questions keep the whole from being a go; `advised` lists texts that
+    disagree, where they do; `where` are room ids.
+    """
+
+    rule: str
+    stage: Stage
+    verdict: GoWord
+    reason: str
+    change: str
+    weight: int
+    rank: str
+    source: str
+    vital: bool = False
+    where: tuple[str, ...] = ()
+    advised: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class SlabTest:
+    """A slab test that is still to be made: by which standard, how many, in which rooms."""
+
+    test: str
+    count: int
+    where: tuple[str, ...]
+    how: str
+    rank: str
+    source: str
+    care: str = ""
+
+
+@dataclass(frozen=True)
+class Go:
+    """The verdict of a whole job, its findings in order of weight, the tests still to be made."""
+
+    verdict: GoVerdict
+    findings: tuple[Finding, ...]
+    tests: tuple[SlabTest, ...] = ()

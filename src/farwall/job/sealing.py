@@ -1,0 +1,120 @@
+"""When this job's floor may be sealed: its sealer's limits against the hours that are known."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from farwall.air.conditions import Conditions
+from farwall.air.sealers import DISAGREE, SealerLimits, limits_of
+from farwall.air.sealing import HourToSeal, Sealing, Window, coats_in, may_seal, windows
+from farwall.air.weather import Forecast, WeatherFile
+from farwall.errors import Mistake, Refused
+from farwall.facts.defaults import settle
+from farwall.facts.job import Job
+from farwall.job.lasting import lasting_of
+from farwall.units import f_from_c
+
+LABEL_WINS = "The sealer's label wins over every figure here."
+COLD_BED = "Read the slab, not the air: heated air over a cold slab deceives, first at doorways."
+NOT_DRY = (
+    "A window is not enough: the floor must be dry (no dark islands, the meter back at its "
+    "reading before the cleaning), pH and white rag passed. First a test patch of 3 × 3 ft."
+)
+WHICH = "Which sealer is not told: the strictest limits of all types were taken. Read its label."
+
+_DAY = "%a %-d %b %H:%M"
+NOT_BEFORE_H = 48
+"""Stain on the first day, rinse on the second, dry on the third: common practice, no source."""
+_NOT_BEFORE = timedelta(hours=NOT_BEFORE_H)
+_TOLD_WHOLE_H = 6
+_SAYS_HOW = "Write day, time and offset from UTC, such as 2027-05-04T07:30:00-06:00."
+
+
+@dataclass(frozen=True)
+class SealingPlan:
+    """The sealer's limits, every hour's word, the windows, and what must be said beside them."""
+
+    limits: SealerLimits
+    hours: tuple[Sealing, ...]
+    windows: tuple[Window, ...]
+    coats: tuple[datetime, ...]
+    """The earliest row of hours for all coats, two days after the start or later; else empty."""
+    notes: tuple[str, ...]
+    advised: tuple[str, ...]
+
+
+def sealing_of(
+    job: Job, weather: WeatherFile | Forecast | None, *, starts_at: datetime
+) -> SealingPlan | None:
+    """Windows to seal in from the job's start on, by weather, or by what the survey read.
+
+    starts_at: taken when the job tells no start. Without weather one stretch of
+    conditions that stay, and only when slab, air and humidity were all read;
+    else None: nothing is guessed. Raises `Refused` for a start without an offset.
+    """
+    limits = limits_of(job.sealer)
+    if weather is None:
+        hours = _as_read(job, starts_at)
+    else:
+        lasting = lasting_of(settle(job, starts_at=starts_at.isoformat()), weather)
+        clock = lasting.starts_at.tzinfo
+        hours = tuple(
+            HourToSeal(one.starts_at.astimezone(clock), one.conditions) for one in lasting.hours
+        )
+    if not hours:
+        return None
+    found = may_seal(hours, limits)
+    notes = [LABEL_WINS, COLD_BED, NOT_DRY]
+    if job.sealer.type is None:
+        notes.insert(0, WHICH)
+    if weather is None:
+        notes.append("Only the survey's readings: the night is not in them. Give a forecast.")
+    dry = [one for one in found if one.starts_at - found[0].starts_at >= _NOT_BEFORE]
+    coats = coats_in(dry, limits)
+    return SealingPlan(limits, found, windows(found), coats, tuple(notes), DISAGREE)
+
+
+def coats_in_words(plan: SealingPlan) -> str:
+    """When each coat may begin at the earliest, or that no row of hours holds them all."""
+    if not plan.coats:
+        return f"no row of hours is known that holds {plan.limits.coats} coats"
+    times = [f"{one:{_DAY}}" for one in plan.coats]
+    return "earliest: first coat " + ", next ".join(times)
+
+
+def _as_read(job: Job, starts_at: datetime) -> tuple[HourToSeal, ...]:
+    survey = job.survey
+    if survey.slab_c is None or survey.air_c is None or survey.rh_percent is None:
+        return ()
+    start = starts_at if job.starts_at is None else datetime.fromisoformat(job.starts_at)
+    if start.tzinfo is None:
+        raise Refused(Mistake("starts_at", "The start does not say its offset.", _SAYS_HOW))
+    read = settle(job).survey
+    now = Conditions(read.slab_c, read.air_c, read.rh_percent, read.air_speed_m_s)
+    return (HourToSeal(start, now),)
+
+
+def limits_in_words(limits: SealerLimits) -> str:
+    """What the sealer bears, in one line, and what of it came from the label."""
+    told = "the label" if len(limits.told) >= 9 else "its type's usual, until the label is read"
+    return (
+        f"{limits.name}: slab {_both(limits.least_slab_c)} to {_both(limits.most_slab_c)}, "
+        f"{limits.least_margin_k:g} K ({limits.least_margin_k * 1.8:.0f} °F) or more above the dew "
+        f"point, air at most {limits.most_rh_percent:g} %; next coat after "
+        f"{limits.recoat_from_h:g} to {limits.recoat_to_h:g} h ({told})"
+    )
+
+
+def window_in_words(window: Window) -> str:
+    """`Mon 4 May 09:00 to 15:00: go`, with the reasons where it is not."""
+    first, ends = window.starts_at, window.ends_at
+    last = f"{ends:%H:%M}" if ends.date() == first.date() else f"{ends:{_DAY}}"
+    word = {"go": "go", "care": "go, with care", "no": "no"}[window.word]
+    told = window.reasons if window.hours <= _TOLD_WHOLE_H else window.kinds
+    why = f" ({'; '.join(told)})" if told else ""
+    return f"{first:{_DAY}} to {last}: {word}{why}"
+
+
+def _both(value_c: float) -> str:
+    return f"{value_c:.0f} °C ({f_from_c(value_c):.0f} °F)"

@@ -1,0 +1,98 @@
+"""The page 'Go or no-go': verdict, reasons, what is still to be asked and tried, signatures."""
+
+from __future__ import annotations
+
+import json
+from importlib.resources import files
+from pathlib import Path
+from typing import Any
+
+from farwall.evidence import Rank
+from farwall.facts.go import Finding, Go, SlabTest
+from farwall.facts.job import Job
+from farwall.job.go.say import VERDICT_WORDS, parts
+from farwall.job.go.tests_to_do import HIDE
+from farwall.papers.lettering import clipped
+from farwall.papers.run_sheet.margins import Paper, paper_for
+from farwall.papers.svg import plain
+from farwall.papers.wall_clock import Units
+from farwall.papers.words import listed
+
+SIGNED = (
+    "The rules are common practice of the trade, no source, where none is named. We have "
+    "read this page. The floor varies in colour; cracks, patches and marks of what lay on "
+    "it show. The signed, sealed sample is the standard."
+)
+_EPOCH = 978_307_200
+"""Papers carry no time of their own making: the same facts give the same bytes."""
+
+
+def go_pdf(go: Go, job: Job, *, units: Units = "us", paper: Paper | None = None) -> bytes:
+    """The page as PDF bytes; the same findings give the same bytes. Long lists go on to a second.
+
+    `units` choose the paper (US Letter or A4) unless `paper` does.
+    """
+    import typst
+
+    home = Path(str(files("farwall.papers.run_sheet")))
+    name = job.name or job.id or "The job"
+    data = {
+        "paper": paper_for(units, paper).typst_name,
+        "footer": f"{clipped(plain(name), 300, 9)} · go or no-go",
+        **page_words(go, job),
+    }
+    pdf = typst.compile(
+        home / "go.typ",
+        root=home,
+        font_paths=typst.Fonts(
+            include_system_fonts=False, include_embedded_fonts=True, font_paths=[home / "fonts"]
+        ),
+        ignore_system_fonts=True,
+        format="pdf",
+        sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+        timestamp=_EPOCH,
+    )
+    return bytes(pdf)
+
+
+def page_words(go: Go, job: Job) -> dict[str, Any]:
+    """What the page says, in words ready to be set."""
+    sorted_ = parts(go)
+    told = [(title, found) for title, found in sorted_ if title in {_NO, _WITH} and found]
+    asked = [one for _, found in sorted_ for one in found if one.verdict == "ask"]
+    order = [one.rule for one in go.findings if one.verdict == "go"]
+    return {
+        "job": plain(job.name or job.id or "The job"),
+        "verdict": go.verdict,
+        "words": VERDICT_WORDS[go.verdict],
+        "told": [
+            {"title": title.rstrip(":"), "no": title == _NO, "rows": [_row(one) for one in found]}
+            for title, found in told
+        ],
+        "asked": [{"words": plain(one.reason), "vital": one.vital} for one in asked],
+        "tests": [_test(one, job) for one in go.tests],
+        "care": HIDE if any(one.care for one in go.tests) else "",
+        "order": ", ".join(order),
+        "signed": SIGNED,
+    }
+
+
+def _row(one: Finding) -> dict[str, str]:
+    texts = " Texts disagree; the strictest holds until you choose." if one.advised else ""
+    return {
+        "rule": plain(one.rule[0].upper() + one.rule[1:]),
+        "reason": plain(one.reason),
+        "change": plain(one.change + texts),
+        "rank": "" if one.rank == Rank.PRACTICE.value else f"({one.rank})",
+    }
+
+
+def _test(one: SlabTest, job: Job) -> dict[str, str]:
+    label = {room.id: room.label for room in job.floor.rooms}
+    some = one.where if len(one.where) < len(label) else ()
+    at = f" First in {listed([label.get(room, room) for room in some])}." if some else ""
+    before = f"{one.care.removesuffix(HIDE).strip()} " if one.care not in {"", HIDE} else ""
+    return {"name": f"{one.count} × {one.test}", "words": plain(before + one.how + at)}
+
+
+_NO, _WITH = "What says no:", "To go with:"
