@@ -49,6 +49,16 @@ class Survey:
 
 
 @dataclass(frozen=True)
+class Place:
+    """Where the house stands, north and east positive. `time_zone` is a name such as
+    America/Chicago."""
+
+    latitude_deg: Annotated[float, Ge(-90), Le(90)] | None = None
+    longitude_deg: Annotated[float, Ge(-180), Le(180)] | None = None
+    time_zone: str = ""
+
+
+@dataclass(frozen=True)
 class Sample:
     """A sample made on this slab: what it drank, how long its sheen lasted, how it looked."""
 
@@ -169,3 +179,4 @@ class Job:
     tools: Tools = field(default_factory=Tools)
     prices: Prices = field(default_factory=Prices)
     wishes: Wishes = field(default_factory=Wishes)
+    place: Place = field(default_factory=Place)

@@ -42,6 +42,7 @@ from farwall.job.chances import Stretch, chances_of
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.proof import proof_of
+from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import COMFORT, Budget, Cut, Pieces, Sweeps, cut_into_fields
 from farwall.spray.lives import Lives
@@ -125,6 +126,7 @@ def planned(
     mixed = plan_mixes(
         [FieldNeed(field.id, field.coat, _litres(field)) for field in fields], settled
     )
+    sun = sun_on_floor(ground.lasting, done, floor)
     inputs = _inputs(job, settled, floor)
     inputs_hash = hash_of(plain(inputs))
     return Plan(
@@ -137,7 +139,7 @@ def planned(
         mixes=mixed.mixes,
         clocks=clocks,
         cautions=cautions_for(settled),
-        grounds=(*settled.grounds, *mixed.grounds),
+        grounds=(*settled.grounds, *mixed.grounds, *sun_grounds(job, sun)),
         buying=mixed.buying,
         warnings=(
             *settled.warnings,
@@ -145,11 +147,13 @@ def planned(
             *_warnings(job, weather, ground.world),
             *_resting(job, fields),
             *_unheld(job, fields),
+            *sun_warnings(job, weather, sun),
         ),
         chances=_chances(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
         ),
+        sun=sun,
     )
 
 
@@ -206,7 +210,8 @@ def laid_out(
         return max(min(low[room] / max(parts.get(room, 1.0), 1e-3) for room in rooms), 0.01)
 
     def budget(pieces: Pieces, at_min: float = 0.0) -> float:
-        return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
+        changes = ground.lasting.hours or ground.lasting.sunlight
+        return in_hour(pieces, int(at_min // 60) if changes else 0)
 
     cut = cut_by(sweeps, budget)
     while True:
@@ -218,7 +223,7 @@ def laid_out(
 
 
 def _low(ground: JobGround, room: str, coat: SettledCoat, hour: int) -> float:
-    return ground.lasting.open_time((room,), coat, 60.0 * hour).low
+    return ground.lasting.shortest((room,), coat, 60.0 * hour).low
 
 
 def _level_the_tightest(order: Order, sweeps: Sweeps, budget: BudgetAt) -> None:

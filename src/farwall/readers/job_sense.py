@@ -16,6 +16,7 @@ from farwall.mix.batch import no_acid_with_chromate
 from farwall.mix.cut import parse_cut
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import did_you_mean
+from farwall.readers.sun_sense import sun_mistakes
 from farwall.readers.wording import shown
 
 Row = tuple[Place, dict[str, object]]
@@ -38,6 +39,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_prices(raw),
         *_order(raw),
         *_start(raw),
+        *sun_mistakes(raw),
     ]
 
 
@@ -89,6 +91,7 @@ _WITH_IDS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("opening", ("floor", "openings")),
     ("fixture", ("floor", "fixtures")),
     ("saw cut", ("floor", "saw_cuts")),
+    ("window", ("floor", "windows")),
     ("exit", ("exits",)),
     ("sample", ("samples",)),
     ("stain", ("stains",)),
