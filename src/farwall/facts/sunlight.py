@@ -36,6 +36,8 @@ class SunAdvice:
     spray_after_min: float | None
     spare_min: float
     spare_covered_min: float
+    which: str
+    """The windows in words."""
     what: str
 
 

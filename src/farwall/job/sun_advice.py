@@ -7,7 +7,7 @@ dies by it, or is left with less than a fifth of its time.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
@@ -136,7 +136,8 @@ def _advised(case: _Case) -> SunAdvice | None:
     )
     if not panes:
         return None
-    cover_by = max(field.start_min, min(one.from_min for one in patches))
+    first = max(field.start_min, min(one.from_min for one in patches))
+    cover_by = first - case.clock(first).minute % 5
     enough = 0.0 if now.spare_min < 0 else min(covered.spare_min, now.spare_min + 1.0)
     before, after = _start(case, -_TRY_MIN, enough), _start(case, _TRY_MIN, enough)
     advice = SunAdvice(
@@ -148,52 +149,55 @@ def _advised(case: _Case) -> SunAdvice | None:
         spray_after_min=after,
         spare_min=now.spare_min,
         spare_covered_min=covered.spare_min,
+        which=_which(case, panes),
         what="",
     )
-    return replace(advice, what=_in_words(case, advice, panes))
+    names = " and ".join(case.floor.room_by_id[room].label for room in field.rooms)
+    what = advice_words(advice, names, lambda minute: f"{case.clock(minute):%H:%M}")
+    return replace(advice, what=what)
 
 
 def _start(case: _Case, step_min: int, enough_min: float) -> float | None:
-    """The start nearest to the planned one, earlier or later, that leaves enough to spare."""
+    """The quarter hour nearest to the planned start, earlier or later, that leaves enough."""
     start = case.laid.field.start_min
     planned = case.clock(start)
-    later = 0.0
+    past_min = planned.minute % _TRY_MIN + planned.second / 60 + planned.microsecond / 6e7
+    later = -past_min if step_min < 0 else _TRY_MIN - past_min
     while True:
-        later += step_min
         moment = planned + timedelta(minutes=later)
         if moment.date() != planned.date() or not _FROM_H <= moment.hour < _TO_H:
             return None
         held = case.held(later_min=later)
         if held is not None and held.spare_min >= enough_min:
             return round(start + later, 4)
+        later += step_min
 
 
-def _in_words(case: _Case, advice: SunAdvice, panes: Sequence[Pane]) -> str:
+def _which(case: _Case, panes: Sequence[Pane]) -> str:
+    """The windows in words: `the west and south windows of Great room`."""
     by_id = case.floor.room_by_id
     looks: dict[str, list[str]] = {}
     for pane in panes:
         looks.setdefault(by_id[pane.room].label, []).append(pane.looks)
-    windows = " and ".join(
+    return " and ".join(
         f"the {' and '.join(dict.fromkeys(own))} window{'s' * (len(own) > 1)} of {room}"
         for room, own in looks.items()
     )
-    names = " and ".join(by_id[room].label for room in case.laid.field.rooms)
+
+
+def advice_words(advice: SunAdvice, rooms: str, time: Callable[[float], str]) -> str:
+    """The advice in a sentence; `rooms` names the field, `time` tells a minute of the plan."""
     times = [
-        f"{word} {_round(case.clock(minute))}"
+        f"{word} {time(minute)}"
         for word, minute in (
             ("by", advice.spray_before_min),
             ("after", advice.spray_after_min),
         )
         if minute is not None
     ]
-    instead = f"; or begin {names} {' or '.join(times)}" if times else ""
+    instead = f"; or begin {rooms} {' or '.join(times)}" if times else ""
     return (
-        f"Film or blanket {windows} before {_round(case.clock(advice.cover_by_min))}, best the day "
-        f"before: without its sun the tightest edge of field {advice.field} has "
+        f"Film or blanket {advice.which} before {time(advice.cover_by_min)}, best the day "
+        f"before: without its sun the tightest edge of {rooms} ({advice.field}) has "
         f"{advice.spare_covered_min:.1f} min to spare, with it {advice.spare_min:.1f}{instead}."
     )
-
-
-def _round(moment: datetime) -> str:
-    """The time on the wall, back to the last five minutes."""
-    return f"{moment.replace(minute=moment.minute - moment.minute % 5):%H:%M}"

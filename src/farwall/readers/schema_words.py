@@ -122,6 +122,7 @@ WORDS: dict[str, str] = {
     "SunAdvice.field": "Field id.",
     "SunAdvice.room": "Room of its tightest edge.",
     "SunAdvice.windows": "The windows whose sun is meant, by id or number from 0.",
+    "SunAdvice.which": "These windows in words.",
     "SunAdvice.cover_by_min": "By when film or blanket must be on, minutes from starts_at.",
     "SunAdvice.spray_before_min": "Nearest earlier start that does without film; or null.",
     "SunAdvice.spray_after_min": "Nearest later start that does without film; or null.",
