@@ -64,8 +64,8 @@ def sun_warnings(job: Job, weather: WeatherFile | None, sun: SunOnFloor | None) 
     if not lacks:
         return ()
     bare = sum(not window.covered for window in job.floor.windows)
-    of = "1 window is" if bare == 1 else f"{bare} windows are"
-    return (f"The sun of {of} not reckoned: put {', '.join(lacks)} into the job.",)
+    of = "1 window" if bare == 1 else f"{bare} windows"
+    return (f"The sun of {of} is not reckoned: put {', '.join(lacks)} into the job.",)
 
 
 def sun_grounds(job: Job, sun: SunOnFloor | None) -> tuple[Ground, ...]:
@@ -198,6 +198,6 @@ def advice_words(advice: SunAdvice, rooms: str, time: Callable[[float], str]) ->
     instead = f"; or begin {rooms} {' or '.join(times)}" if times else ""
     return (
         f"Film or blanket {advice.which} before {time(advice.cover_by_min)}, best the day "
-        f"before: without its sun the tightest edge of {rooms} ({advice.field}) has "
-        f"{advice.spare_covered_min:.1f} min to spare, with it {advice.spare_min:.1f}{instead}."
+        f"before: without its sun the bands of {rooms} ({advice.field}) leave their tightest edge "
+        f"{advice.spare_covered_min:.1f} min, with it {advice.spare_min:.1f}{instead}."
     )

@@ -1,28 +1,29 @@
 """The sun through a job's windows: patches by room and half hour of any day of the plan.
 
 A patch is all floor that the sun reaches at some moment of its half hour, looked at every ten
-minutes, under a clear sky: decisions hold to the safe end, and a typical year's clouds are no
-forecast. Whoever knows better covers the window, or leaves it out.
+minutes and drawn out from look to look, under a clear sky: decisions hold to the safe end, and a
+typical year's clouds are no forecast. Whoever knows better covers the window, or leaves it out.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from functools import cached_property
+from itertools import pairwise
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.air.patches import Glazing, Ground, by_room, glazing_at, ground_of, lit
-from farwall.air.sun import LOWEST_DEG, Sun, absorbed_w_m2, sun_at
+from farwall.air.sun import Sun, absorbed_w_m2, sun_at
 from farwall.air.weather import WeatherFile
 from farwall.facts import default_table as table
 from farwall.facts.job import Job
 from farwall.facts.sunlight import SunPatch
-from farwall.floor.geometry import polygon_geometry
+from farwall.floor.geometry import polygon_geometry, polygons_of
 from farwall.floor.nouns import Floor, Window
 from farwall.floor.thresholds import join_thresholds
 
@@ -125,47 +126,44 @@ class Sunlight:
         begins = self._midnight_min + number * _DAY_MIN
         minutes = begins + np.arange(0, _DAY_MIN + 1, LOOK_MIN)
         sun = self.sun([self.starts_at + timedelta(minutes=float(one)) for one in minutes])
-        light = [self.light(pane, sun) for pane in self.panes]
+        seen = [
+            [by_room(light, self.grounds[pane.storey]) for light in self.light(pane, sun)]
+            for pane in self.panes
+        ]
         looks = STEP_MIN // LOOK_MIN
         found = []
         for first in range(0, len(minutes) - 1, looks):
             last = first + looks
-            if sun.elevation_deg[first : last + 1].max() < LOWEST_DEG:
-                continue
-            strongest = max(
+            flux = max(
                 absorbed_w_m2(float(sun.direct_w_m2[n]), float(sun.elevation_deg[n]))
                 for n in range(first, last + 1)
             )
-            for storey, ground in self.grounds.items():
-                shapes = [
-                    shape
-                    for pane, each in zip(self.panes, light, strict=True)
-                    if pane.storey == storey
-                    for shape in each[first : last + 1]
-                    if not shape.is_empty
+            swept: dict[str, list[BaseGeometry]] = {}
+            for each in seen:
+                for room, shape in self._swept(each[first : last + 1]):
+                    swept.setdefault(room, []).append(shape)
+            for room, shapes in swept.items():
+                found += [
+                    SunPatch(
+                        room,
+                        round(float(minutes[first]), 4),
+                        round(float(minutes[last]), 4),
+                        polygon_geometry(part, decimals=_PATCH_DIGITS),
+                        round(flux, 1),
+                    )
+                    for part in polygons_of(shapely.union_all(shapes))
                 ]
-                if shapes:
-                    found += self._parted(
-                        shapely.union_all(shapes), ground, (minutes[first], minutes[last]),
-                        strongest,
-                    )  # fmt: skip
         return found
 
-    @staticmethod
-    def _parted(
-        light: BaseGeometry, ground: Ground, ends: tuple[float, float], flux_w_m2: float
-    ) -> list[SunPatch]:
-        return [
-            SunPatch(
-                room,
-                round(float(ends[0]), 4),
-                round(float(ends[1]), 4),
-                polygon_geometry(part, decimals=_PATCH_DIGITS),
-                round(flux_w_m2, 1),
-            )
-            for room, parts in by_room(light, ground).items()
-            for part in parts
-        ]
+    def _swept(
+        self, looks: Sequence[dict[str, list[shapely.Polygon]]]
+    ) -> Iterator[tuple[str, BaseGeometry]]:
+        """What one window's light sweeps in each room: the hull from one look to the next."""
+        for before, after in pairwise(looks):
+            for room in dict.fromkeys([*before, *after]):
+                parts = shapely.MultiPolygon([*before.get(room, ()), *after.get(room, ())])
+                moved = parts.convex_hull if room in before and room in after else parts
+                yield room, shapely.intersection(moved, self._floor(room))
 
 
 def sunlight_of(job: Job, weather: object | None = None) -> Sunlight | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
@@ -28,7 +29,7 @@ def sun_page(plan: Plan, *, units: Units, size: PaperSize) -> dict[str, Any] | N
     scenes = scenes_of_plan(plan)
     if plan.sun is None or not scenes:
         return None
-    clock = plan_clock(plan, units)
+    clock = replace(plan_clock(plan, units), half_day_words=units == "us")
     start = datetime.fromisoformat(plan.starts_at)
     rooms = {field.id: listed(room_names(plan, field.rooms)) for field in plan.fields}
     advice = [
