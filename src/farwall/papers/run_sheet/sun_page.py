@@ -52,6 +52,6 @@ def sun_page(plan: Plan, *, units: Units, size: PaperSize) -> dict[str, Any] | N
         "title": "Sun on the floor",
         "under": plain(f"{clock.day()}, clear sky"),
         "pictures": pictures,
-        "advice": advice or ["No edge of this plan is tight by the sun."],
+        "advice": advice or ([] if plan.so_far else ["No edge of this plan is tight by the sun."]),
         "foot": FOOT,
     }
