@@ -27,6 +27,8 @@ class Hour(NamedTuple):
     pressure_pa: float | None
     wind_m_s: float | None
     wind_direction_deg: float | None
+    direct_w_m2: float | None = None
+    diffuse_w_m2: float | None = None
 
 
 @dataclass(frozen=True)
@@ -100,6 +102,15 @@ class WeatherFile:
             pressure_pa=tuple(one.pressure_pa for one in rows),
             wind_m_s=tuple(one.wind_m_s for one in rows),
         )
+
+    def direct_w_m2(self, *, starts_at: datetime, hours: int) -> tuple[float | None, ...]:
+        """The sun's beam, mean of each hour from that of `starts_at` on. [W/m²]
+
+        On a face that looks at the sun. None is missing. Raises `Refused` as `weather` does.
+        """
+        clock = timezone(timedelta(hours=self.place.utc_offset_h))
+        first = starts_at.astimezone(clock).replace(minute=0, second=0, microsecond=0)
+        return tuple(self._at(first + timedelta(hours=n)).direct_w_m2 for n in range(hours))
 
     def _at(self, moment: datetime) -> Hour:
         """The hour of the file that begins at `moment` (on the file's own clock)."""

@@ -26,6 +26,7 @@ COMMANDS = {
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
+    "sun": "where the sun falls on the floor, room by room and hour by hour",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",

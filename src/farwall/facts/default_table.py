@@ -88,6 +88,12 @@ AIR_SPEED_M_S = Default(
 )
 DROP_S = Default("survey.drop_s", "s", 12.0, Rank.PRACTICE, PRACTICE, low=5.0, high=20.0)
 
+SILL_M = Default("floor.windows.sill_m", "m", 0.9, Rank.GUESS, OUR_GUESS, low=0.0, high=1.1)
+WINDOW_HEIGHT_M = Default(
+    "floor.windows.height_m", "m", 1.2, Rank.GUESS, OUR_GUESS, low=0.6, high=1.5
+)
+REVEAL_M = Default("floor.windows.reveal_m", "m", 0.15, Rank.GUESS, OUR_GUESS, low=0.1, high=0.3)
+
 CERTAINTY_PERCENT = Default(
     "wishes.certainty_percent", "%", 99.0, Rank.GUESS, OUR_GUESS, low=95.0, high=99.9
 )

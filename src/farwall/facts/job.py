@@ -127,6 +127,16 @@ class Sighting:
 
 
 @dataclass(frozen=True)
+class Place:
+    """Where the house stands, north and east positive. `time_zone` is a name such as
+    America/Chicago."""
+
+    latitude_deg: Annotated[float, Ge(-90), Le(90)] | None = None
+    longitude_deg: Annotated[float, Ge(-180), Le(180)] | None = None
+    time_zone: str = ""
+
+
+@dataclass(frozen=True)
 class Sample:
     """A sample made on this slab: what it drank, how long its sheen lasted, how it looked."""
 
@@ -254,3 +264,4 @@ class Job:
     morning: Morning = field(default_factory=Morning)
     watch: Watch = field(default_factory=Watch)
     sealer: Sealer = field(default_factory=Sealer)
+    place: Place = field(default_factory=Place)

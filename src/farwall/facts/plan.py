@@ -11,6 +11,7 @@ from typing import Literal
 from farwall.facts.go import Go
 from farwall.facts.job import ChoiceName, Coat, Crew
 from farwall.facts.so_far import MoreMix, Past
+from farwall.facts.sunlight import SunOnFloor
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
 
@@ -341,3 +342,5 @@ class Plan:
     """Fields, or what is not sprayed of one, that are left for another day, as once planned."""
     more_mix: MoreMix | None = None
     go: Go | None = None
+    sun: SunOnFloor | None = None
+    """Where the sun falls through the windows; None where it was not reckoned."""

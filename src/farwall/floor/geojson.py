@@ -35,10 +35,7 @@ def floor_collection(floor: Floor, exits: Sequence[Exit] = ()) -> Json:
         *(_exit(way, floor) for way in exits),
         *(_fixture(fixture) for fixture in floor.fixtures),
         *(_feature("saw cut", _line(cut.line), id=cut.id) for cut in floor.saw_cuts),
-        *(
-            _feature("window", _line(w.line), sill_m=w.sill_m, height_m=w.height_m)
-            for w in floor.windows
-        ),
+        *(_window(window) for window in floor.windows),
     ]
     collection = {"type": "FeatureCollection", "units": "m", "features": features}
     return collection if floor.north_deg is None else {**collection, "north_deg": floor.north_deg}
@@ -156,9 +153,18 @@ class _Reader:
 
     def _window(self, where: str, properties: Json, geometry: Any) -> None:
         line = self._line(f"{where}.geometry", geometry, points=2)
-        sill, height = (self._number(where, properties, key) for key in ("sill_m", "height_m"))
+        sill, height, reveal = (
+            self._number(where, properties, key) for key in ("sill_m", "height_m", "reveal_m")
+        )
+        window_id, room = (self._text(where, properties, key) for key in ("id", "room"))
+        covered = properties.get("covered", False)
+        if not isinstance(covered, bool):
+            self.mistake(f"{where}.properties.covered", "this is neither true nor false.")
         if line:
-            self.windows.append(Window((line[0], line[1]), sill, height))
+            ends = (line[0], line[1])
+            self.windows.append(
+                Window(ends, sill, height, window_id, room, reveal, covered is True)
+            )
 
     def _text(self, where: str, properties: Json, key: str, *, needed: bool = False) -> str:
         value = properties.get(key, "")
@@ -260,6 +266,23 @@ def _exit(way: Exit, floor: Floor) -> Json:
 
 def _fixture(fixture: Fixture) -> Json:
     return _feature("fixture", _polygon(fixture.polygon), id=fixture.id, fixture=fixture.kind)
+
+
+def _window(window: Window) -> Json:
+    """A window's feature; what was not told of its wall and cover is left out."""
+    told = {
+        "id": window.id,
+        "room": window.room,
+        "reveal_m": window.reveal_m,
+        "covered": window.covered,
+    }
+    return _feature(
+        "window",
+        _line(window.line),
+        sill_m=window.sill_m,
+        height_m=window.height_m,
+        **{key: value for key, value in told.items() if value},
+    )
 
 
 def _polygon(polygon: PolygonGeometry) -> Json:

@@ -76,11 +76,19 @@ class SawCut:
 
 @dataclass(frozen=True)
 class Window:
-    """A window in plan, with its sill and height where the drawing gives them."""
+    """A window in plan, with its sill and height where the drawing gives them.
+
+    `room` is the id of the room it lights, the nearest one when left out; `reveal_m` the depth of
+    its wall; `covered` says that film or a blanket keeps the sun off.
+    """
 
     line: tuple[Point, Point]
     sill_m: float | None = None
     height_m: float | None = None
+    id: str = ""
+    room: str = ""
+    reveal_m: float | None = None
+    covered: bool = False
 
 
 @dataclass(frozen=True)

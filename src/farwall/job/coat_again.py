@@ -20,6 +20,7 @@ from farwall.floor.nouns import Floor
 from farwall.job.again_fields import area_m2, as_drawn, joined, numbered, within
 from farwall.job.midday_judge import MiddayJudge, cut_short, seam_of
 from farwall.job.past import AT_M, Settled
+from farwall.job.sun_midday import in_sun
 from farwall.spray.dry import DryGround
 from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.kept import KeptSweeper, kept_sweep, pieces_of
@@ -245,8 +246,8 @@ class CoatAgain:
     def _facts(self) -> CoatFacts:
         told = {self.pieces[field.id]: self._lives(field) for field in self.stand.rest}
 
-        def lives(pieces: Pieces, _from_min: float, _to_min: float) -> Lives:
-            return told[pieces]
+        def lives(pieces: Pieces, from_min: float, to_min: float) -> Lives:
+            return in_sun(told[pieces], self.day.plan, from_min, to_min)
 
         helper = self.day.plan.inputs.crew.helper
         return CoatFacts(self.coat, self.rate, helper, self.day.tools, lives)

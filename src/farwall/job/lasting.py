@@ -21,6 +21,7 @@ from farwall.facts.job import Sample, Survey
 from farwall.facts.plan import OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.job.site import house_of
+from farwall.job.sunlight import Sunlight, sunlight_of
 
 _LONGEST_MIN = 24 * 60.0
 _NONE = OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
@@ -35,6 +36,7 @@ class Lasting:
 
     job: SettledJob
     hours: tuple[HourAtSlab, ...] = ()
+    sunlight: Sunlight | None = None
 
     @cached_property
     def starts_at(self) -> datetime:
@@ -66,6 +68,19 @@ class Lasting:
             return _NONE
         return min((self._of_room(room, coat, at_min) for room in rooms), key=lambda o: o.low)
 
+    def shortest(self, rooms: tuple[str, ...], coat: SettledCoat, at_min: float) -> OpenTime:
+        """As `open_time`, but with the sun counted that falls through windows in the hour after.
+
+        Small patches are passed over here; edges are held to them in `open_times`.
+        """
+        if self.refusal(rooms, at_min) is not None:
+            return _NONE
+        found = []
+        for room in rooms:
+            sunny = self.sunlight is not None and self.sunlight.sunny(room, at_min, at_min + 60.0)
+            found.append(self._of_room(room, coat, at_min, sunny=sunny))
+        return min(found, key=lambda one: one.low)
+
     def open_times(
         self, rooms: tuple[str, ...], coat: SettledCoat, from_min: float, to_min: float
     ) -> tuple[RoomOpenTime, ...]:
@@ -88,7 +103,28 @@ class Lasting:
                         )
                     )
                 before = now
-        return tuple(found)
+        return (*found, *self._in_patches(rooms, coat, from_min, to_min))
+
+    def _in_patches(
+        self, rooms: tuple[str, ...], coat: SettledCoat, from_min: float, to_min: float
+    ) -> list[RoomOpenTime]:
+        """Open times inside patches of sun, in rooms that are not told to be sunny as a whole."""
+        found: list[RoomOpenTime] = []
+        if self.sunlight is None:
+            return found
+        for patch in self.sunlight.patches(from_min, to_min):
+            if patch.room not in rooms or self.job.room(patch.room).sun:
+                continue
+            at_min = max(patch.from_min, from_min)
+            refused = self.refusal(rooms, at_min) is not None
+            now = _NONE if refused else self._of_room(patch.room, coat, at_min, sunny=True)
+            found.append(
+                RoomOpenTime(
+                    patch.room, patch.from_min, now.low, now.likely, now.high, now.rank,
+                    now.source, patch.polygon, patch.to_min,
+                )
+            )  # fmt: skip
+        return found
 
     def _steps(self, from_min: float, to_min: float) -> tuple[float, ...]:
         """`from_min`, then every minute up to `to_min` at which an hour of the weather begins."""
@@ -110,7 +146,7 @@ class Lasting:
         return Span(low, less(span.likely), less(span.high), span.rank, span.source)
 
     def _span(
-        self, room: str, coat: SettledCoat, at_min: float
+        self, room: str, coat: SettledCoat, at_min: float, *, sunny: bool = False
     ) -> tuple[Span, Sample | None, float]:
         """The open time without sun and draught, the timed sample, and what sun and draught leave.
 
@@ -125,16 +161,18 @@ class Lasting:
             finish=found.finish,
             timed=_timed(sample),
         )
-        factor = (SUN if found.sun else 1.0) * (DRAUGHT if found.draught else 1.0)
+        factor = (SUN if found.sun or sunny else 1.0) * (DRAUGHT if found.draught else 1.0)
         return span, sample, factor
 
-    def _of_room(self, room: str, coat: SettledCoat, at_min: float) -> OpenTime:
+    def _of_room(
+        self, room: str, coat: SettledCoat, at_min: float, *, sunny: bool = False
+    ) -> OpenTime:
         found = self.job.room(room)
-        span, sample, factor = self._span(room, coat, at_min)
+        span, sample, factor = self._span(room, coat, at_min, sunny=sunny)
         budget = edge_budget(
             span,
             sample_min=sample.sheen_loss_min if sample else None,
-            sun=found.sun,
+            sun=found.sun or sunny,
             draught=found.draught,
         )
         likely = factor * _finite(span.likely)
@@ -149,8 +187,9 @@ class Lasting:
 
 def lasting_of(job: SettledJob, weather: WeatherFile | Forecast | None) -> Lasting:
     """The clocks of a job: by the weather where some is given, its own readings first."""
+    sunlight = sunlight_of(job.job, weather)
     if weather is None:
-        return Lasting(job)
+        return Lasting(job, sunlight=sunlight)
     start = datetime.fromisoformat(job.starts_at)
     hours = weather.weather(starts_at=start, hours=_AHEAD_H, before_h=_BEFORE_H)
     before_h = int((start - hours.starts_at) / timedelta(hours=1))
@@ -164,6 +203,7 @@ def lasting_of(job: SettledJob, weather: WeatherFile | Forecast | None) -> Lasti
             before_h=before_h,
             ground_c=told if told is not None else weather.mean_air_c,
         ),
+        sunlight,
     )
 
 

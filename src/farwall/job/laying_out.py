@@ -55,7 +55,8 @@ def laid_out(
         return max(min(low[room] / max(parts.get(room, 1.0), 1e-3) for room in rooms), 0.01)
 
     def budget(pieces: Pieces, at_min: float = 0.0) -> float:
-        return in_hour(pieces, int(at_min // 60) if ground.lasting.hours else 0)
+        changes = ground.lasting.hours or ground.lasting.sunlight
+        return in_hour(pieces, int(at_min // 60) if changes else 0)
 
     cut = cut_by(sweeps, budget)
     while True:
@@ -67,7 +68,7 @@ def laid_out(
 
 
 def _low(ground: JobGround, room: str, coat: SettledCoat, hour: int) -> float:
-    return ground.lasting.open_time((room,), coat, 60.0 * hour).low
+    return ground.lasting.shortest((room,), coat, 60.0 * hour).low
 
 
 def _level_the_tightest(order: Order, sweeps: Sweeps, budget: BudgetAt) -> None:

@@ -58,7 +58,7 @@ class OtherFacts:
 
         peak_min: how old the field's oldest edge gets; what it is weighed against.
         """
-        now = self.lasting.open_time(rooms, coat, at_min)
+        now = self.lasting.shortest(rooms, coat, at_min)
         found: list[Otherwise] = []
         if now.low > 0:
             found += self._sampled(rooms, coat, at_min, peak_min, now)
@@ -102,7 +102,7 @@ class OtherFacts:
         if coat.sample is not None and coat.sample.sheen_loss_min is not None:
             return
         timed = replace(coat, samples=(Sample("to be timed", sheen_loss_min=now.likely),))
-        then = self.lasting.open_time(rooms, timed, at_min)
+        then = self.lasting.shortest(rooms, timed, at_min)
         if then.low <= 0:
             return
         fits = peak_min <= now.low
@@ -142,7 +142,7 @@ class OtherFacts:
             survey=replace(survey, rooms={**survey.rooms, **shaded}),
         )
         names = " and ".join(self.job.floor.room_by_id[room].label for room in lit or rooms)
-        then = self._with(job).open_time(rooms, coat, at_min)
+        then = self._with(job).shortest(rooms, coat, at_min)
         yield Otherwise(
             "window", f"Film on the window of {names}: no sun patch.", then, caution=_NO_AIR
         )
@@ -154,7 +154,7 @@ class OtherFacts:
         for share in _HEAVIER:
             m2_per_l = coat.m2_per_l * share
             laid = replace(coat, m2_per_l=m2_per_l, l_per_m2=1 / m2_per_l)
-            then = self.lasting.open_time(rooms, laid, at_min)
+            then = self.lasting.shortest(rooms, laid, at_min)
             if then.low >= _ROOM * peak_min:
                 break
         cut = parse_cut(coat.cut)
@@ -208,7 +208,7 @@ class OtherFacts:
         if self._from_midnight is None:
             return {_FROM_H: nothing}
         return {
-            hour: self._from_midnight.open_time(rooms, coat, 60.0 * (24 * days + hour) + 1)
+            hour: self._from_midnight.shortest(rooms, coat, 60.0 * (24 * days + hour) + 1)
             for hour in range(_FROM_H, _TO_H)
         }
 

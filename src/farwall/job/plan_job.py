@@ -34,6 +34,7 @@ from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.proof import proof_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
+from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Budget, Cut, Sweeps, cut_into_fields
 from farwall.spray.plain_bands import wish_for
@@ -85,6 +86,7 @@ def planned(
     mixed = plan_mixes(
         [FieldNeed(one.field.id, one.field.coat, _litres(one.field)) for one in done], settled
     )
+    sun = sun_on_floor(ground.lasting, done, floor)
     inputs = _inputs(job, settled, floor)
     inputs_hash = hash_of(plain(inputs))
     chances = day_drawn(ground, done, int(inputs_hash[:_SEED_DIGITS], 16))
@@ -100,7 +102,11 @@ def planned(
         mixes=mixed.mixes,
         clocks=clocks,
         cautions=cautions_for(settled),
-        grounds=(*weather_grounds(ground.lasting, settled.grounds), *mixed.grounds),
+        grounds=(
+            *weather_grounds(ground.lasting, settled.grounds),
+            *mixed.grounds,
+            *sun_grounds(job, sun),
+        ),
         buying=mixed.buying,
         warnings=(
             *settled.warnings,
@@ -108,12 +114,14 @@ def planned(
             *_warnings(job, weather, ground),
             *_resting(job, fields),
             *_unheld(job, fields),
+            *sun_warnings(job, weather, sun),
         ),
         chances=chances,
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
         ),
         go=go_of_plan(job, fields),
+        sun=sun,
     )
 
 

@@ -17,6 +17,7 @@ from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
 from farwall.job.rest_of_day import RestOfDay
 from farwall.job.say_midday import STANDS_ON_WET
+from farwall.job.sun_midday import without_advice
 
 
 def replan(plan: Plan, so_far: SoFar) -> Plan:
@@ -26,8 +27,8 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
     hand goes on from its next band, its edges aged by true times; later fields
     keep the planned order but for closed rooms, which come later or are left
     for another day. When nothing has changed the rest is the plan's own. Open
-    times and waits stay those of the plan; chances and proof, which were the
-    morning's, are left out. Raises `Refused` for what cannot be so, and
+    times and waits stay those of the plan; chances, proof and advice on the
+    sun, which were the morning's, are left out. Raises `Refused` for what cannot be so, and
     `Unanswerable` when no dry way leads on or two spray.
     """
     insist_on_one(plan)
@@ -46,6 +47,7 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
         so_far=sealed(past, found.fields),
         chances=plan.chances if state.as_planned else None,
         proof=plan.proof if state.as_planned else None,
+        sun=plan.sun if state.as_planned else without_advice(plan.sun),
         warnings=(
             *(w for w in plan.warnings if not w.startswith((_LEFT, STANDS_ON_WET))),
             *_left_words(found),

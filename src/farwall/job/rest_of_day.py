@@ -70,7 +70,8 @@ class RestOfDay:
         planned = first_min([field for field in own if field.id not in back] or own)
         begins = max(self._begins(before, fields, planned), self.state.at_min)
         still_closed = any((room.until_min or inf) > begins for room in self.closed)
-        if not skipped and not still_closed and not back:
+        same_sun = begins == planned or self.plan.sun is None  # else it is held to another hour's
+        if not skipped and not still_closed and not back and same_sun:
             return Remains(tuple(moved(field, begins - planned) for field in own), (), {})
         waiting = tuple(field for field in own if field.id not in skipped)
         stand = Stand.before_coat(self.state, begins, waiting)

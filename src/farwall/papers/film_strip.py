@@ -9,8 +9,9 @@ from farwall.job.moments import Moment, moment_at, telling_moments
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.edge_marks import edge_key
 from farwall.papers.drawing.frame import frame_for
-from farwall.papers.drawing.moment_view import age_colour, draw_moment
+from farwall.papers.drawing.moment_view import age_colour, draw_moment, sun_at
 from farwall.papers.drawing.scene import Storey, storeys
+from farwall.papers.drawing.sun_marks import sun_key, sun_pattern
 from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.ink import DANGER, LINE, PAPER, SOFT
 from farwall.papers.lettering import SCREEN_LETTERING, Lettering, clipped, text_width
@@ -48,6 +49,7 @@ def film_strip_svg(
     clock = plan_clock(plan, units)
     if moments:
         svg.raw(marks.hatch_pattern(svg.ident, ink=SOFT))
+        svg.raw(sun_pattern(svg.ident))
         svg.height = _lay(svg, plan, moments, units=units, lettering=lettering, clock=clock)
     else:
         svg.height = 4 * lettering.head
@@ -95,7 +97,8 @@ def _lay(
         ground = _storey_of(moment, grounds)
         draw_moment(svg, plan, ground, moment, frame, units=units, lettering=lettering)
         bottom = max(bottom, top + words + high)
-    _key(svg, bottom + foot * 0.8, lettering)
+    sunny = any(sun_at(plan, one, m.minute) for m in moments for one in grounds)
+    _key(svg, bottom + foot * 0.8, lettering, sunny=sunny)
     return bottom + foot
 
 
@@ -151,8 +154,8 @@ def _edge_words(moment: Moment) -> str:
     return f"live edge {moment.edge.age_min:.1f} min old, lives {lives:.1f}"
 
 
-def _key(svg: Svg, row: float, lettering: Lettering) -> None:
-    """What hatch, ramp and the strong line stand for."""
+def _key(svg: Svg, row: float, lettering: Lettering, *, sunny: bool) -> None:
+    """What hatch, ramp and the strong line stand for; the sun too, where there is some."""
     size, x = lettering.small, 0.0
     x = _told(svg, (x, row), "just sprayed", lettering) + 7
     for k in range(_STEPS):
@@ -168,7 +171,9 @@ def _key(svg: Svg, row: float, lettering: Lettering) -> None:
     )  # fmt: skip
     x = _told(svg, (x + 28, row), "sprayed, keep off", lettering) + 20
     edge_key(svg, (x, row - size * 0.35), 22)
-    _told(svg, (x + 28, row), "live edge", lettering)
+    x = _told(svg, (x + 28, row), "live edge", lettering) + 20
+    if sunny:
+        _told(svg, (sun_key(svg, (x, row), size=size) + 6, row), "sun", lettering)
 
 
 def _told(svg: Svg, at: tuple[float, float], word: str, lettering: Lettering) -> float:

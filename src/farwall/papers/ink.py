@@ -18,6 +18,8 @@ SOFT = "#6b6a64"
 """Second-rank words, never a number that matters on site."""
 DANGER = "#9a3412"
 """The live edge, danger and "no"; nothing else."""
+SUN = "#f2d98b"
+"""Sun on the floor, at half strength and hatched."""
 RAMP = ("#dbebef", "#a1cbd6", "#6daab9", "#3b8697", "#1f6170", "#0e3f49")
 """Wet floor by age, sprayed first to sprayed last, even steps of lightness."""
 

@@ -40,6 +40,8 @@ _VALUES: tuple[tuple[str, int, float, float, float, str], ...] = (
     ("dew_point_c", 7, 99.9, -90.0, 70.0, "°C"),
     ("rh_percent", 8, 999.0, 0.0, 110.0, "%"),
     ("pressure_pa", 9, 999_999.0, 31_000.0, 120_000.0, "Pa"),
+    ("direct_w_m2", 14, 9999.0, 0.0, 1500.0, "Wh/m² in the hour"),
+    ("diffuse_w_m2", 15, 9999.0, 0.0, 1500.0, "Wh/m² in the hour"),
     ("wind_direction_deg", 20, 999.0, 0.0, 360.0, "degrees"),
     ("wind_m_s", 21, 999.0, 0.0, 70.0, "m/s"),
 )

@@ -81,5 +81,6 @@ LIMITS: dict[tuple[type, str], Limit] = {
     (Opening, "width_m"): Limit(0.05, 100),
     (Window, "sill_m"): Limit(0, 20),
     (Window, "height_m"): Limit(0.05, 20),
+    (Window, "reveal_m"): Limit(0, 1),
     (Floor, "north_deg"): Limit(-360, 360),
 }

@@ -17,6 +17,7 @@ from farwall.mix.cut import parse_cut
 from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import did_you_mean
+from farwall.readers.sun_sense import sun_mistakes
 from farwall.readers.wording import shown
 
 Row = tuple[Place, dict[str, object]]
@@ -41,6 +42,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_prices(raw),
         *_order(raw),
         *_start(raw),
+        *sun_mistakes(raw),
     ]
 
 
@@ -92,6 +94,7 @@ _WITH_IDS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("opening", ("floor", "openings")),
     ("fixture", ("floor", "fixtures")),
     ("saw cut", ("floor", "saw_cuts")),
+    ("window", ("floor", "windows")),
     ("exit", ("exits",)),
     ("sample", ("samples",)),
     ("stain", ("stains",)),

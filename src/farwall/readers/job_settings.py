@@ -7,6 +7,7 @@ name) or its id. `none` takes a value away.
 
 from __future__ import annotations
 
+import json
 import math
 from collections.abc import Sequence
 from dataclasses import is_dataclass
@@ -146,7 +147,15 @@ def _value(text: str, hint: Any) -> Any:
         return _as_number(text)
     if get_origin(inner) is tuple and bare(get_args(inner)[0]) is str:
         return [word.strip() for word in text.split(",") if word.strip()]
-    return text
+    return _points(text) if text.startswith("[[") else text
+
+
+def _points(text: str) -> Any:
+    """The points of a line, such as `[[0, 1.2], [0, 2.7]]`; left as text when they are none."""
+    try:
+        return json.loads(text)
+    except ValueError:
+        return text
 
 
 def _is_version(inner: Any) -> bool:

@@ -103,7 +103,11 @@ TWINS: dict[type, tuple[Twin, ...]] = {
         _times("tub_gal", "tub_l", _GAL),
         _times("mixed_gal", "mixed_l", _GAL),
     ),
-    Window: (_times("sill_ft", "sill_m", _FT), _times("height_ft", "height_m", _FT)),
+    Window: (
+        _times("sill_ft", "sill_m", _FT),
+        _times("height_ft", "height_m", _FT),
+        _times("reveal_in", "reveal_m", _IN),
+    ),
 }
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from farwall.facts.plan import Field, Plan
+from farwall.facts.sunlight import SunPatch
 from farwall.job.moments import Moment
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.board import Board
@@ -16,6 +17,7 @@ from farwall.papers.drawing.sheet import (
     draw_walls,
     outward,
 )
+from farwall.papers.drawing.sun_marks import draw_sun
 from farwall.papers.ink import INK, LINE, PAPER, RAMP, WHITE
 from farwall.papers.lettering import Lettering
 from farwall.papers.svg import Svg
@@ -34,7 +36,7 @@ def draw_moment(
     units: Units,
     lettering: Lettering,
 ) -> None:
-    """Draw one moment into a frame; the hatch `marks.hatch_pattern(svg.ident)` must be there."""
+    """Draw one moment into a frame; the hatches of `marks` and `sun_marks` must be there."""
     fields = tuple(
         f for f in plan.fields if f.coat == moment.coat and set(f.rooms) & set(storey.room_by_id)
     )
@@ -47,6 +49,7 @@ def draw_moment(
     lives = moment.field.open_time_min.low if moment.field else 0.0
     for part in moment.wet:
         sheet.fill(part.shape, fill=age_colour(part.age_min, lives), stroke=PAPER, stroke_width=0.4)
+    draw_sun(svg, frame, sun_at(plan, storey, moment.minute))
     for thing in storey.fixtures:
         marks.fixture(svg, frame.path(thing.polygon.shape))
     draw_walls(sheet)
@@ -59,6 +62,16 @@ def draw_moment(
     for person in moment.people:
         ahead = frame.at(person.ahead) if person.ahead else None
         _person(sheet, frame.at(person.at), ahead, helper=person.who.startswith("helper"))
+
+
+def sun_at(plan: Plan, storey: Storey, minute: float) -> list[SunPatch]:
+    """The patches of sun on a storey at a minute of the plan."""
+    patches = plan.sun.patches if plan.sun is not None else ()
+    return [
+        patch
+        for patch in patches
+        if patch.from_min <= minute < patch.to_min and patch.room in storey.room_by_id
+    ]
 
 
 def age_colour(age_min: float, lives_min: float) -> str:

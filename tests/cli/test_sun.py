@@ -1,0 +1,38 @@
+"""`farwall sun`, from its words to its exit code."""
+
+import json
+
+from tests.job.sun_house import covered, sun_job
+
+from farwall.cli.main import main
+from farwall.readers.job_json import job_to_text
+
+
+def written(tmp_path, job):
+    path = tmp_path / "job.json"
+    path.write_text(job_to_text(job))
+    return str(path)
+
+
+def test_it_prints_each_room_and_draws_the_day(tmp_path, capsys):
+    assert main(["sun", written(tmp_path, sun_job()), "--out", str(tmp_path / "out")]) == 0
+    told = capsys.readouterr().out
+    assert "West room: 12:00 to " in told
+    assert "by window west-window" in told
+    assert "2026-06-21" in told
+    assert (tmp_path / "out" / "sun.svg").read_text().startswith("<svg")
+
+
+def test_as_json_it_tells_rooms_and_patches_of_the_day_asked_for(tmp_path, capsys):
+    assert main(["sun", written(tmp_path, sun_job()), "--day", "2026-12-21", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["starts_at"] == "2026-12-21T00:00:00-07:00"
+    assert {one["room"] for one in told["rooms"]} == {"west", "hall", "east"}
+    assert told["patches"][0]["polygon"]["type"] == "Polygon"
+
+
+def test_what_is_missing_is_the_callers_mistake(tmp_path, capsys):
+    assert main(["sun", written(tmp_path, covered(sun_job()))]) == 2
+    assert "floor.windows" in capsys.readouterr().err
+    assert main(["sun", written(tmp_path, sun_job()), "--day", "tomorrow"]) == 2
+    assert "2026-06-21" in capsys.readouterr().err
