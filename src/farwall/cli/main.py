@@ -21,6 +21,7 @@ COMMANDS = {
     "read": "read a drawing: rooms, openings, exits, what was mended and what is left",
     "job": "make a job from a plan, with defaults for all else",
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
+    "days": "the calendar: one house by the hour, many houses and crews by the day",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
