@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from farwall.days.chain import End, Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, SiteClock, site_clock
-from farwall.days.columns import lock_slots, lost_chance
+from farwall.days.columns import held, lock_slots, lost_chance
 from farwall.days.nouns import Calendar, House, HouseDays, Placed, Question
 from farwall.days.practice import chain
 from farwall.days.search import Choice
@@ -54,7 +54,7 @@ def _walked(
 ) -> list[Walked] | None:
     steps = links(chain(house.coats), clock, area_m2=house.area_m2, people=people, end=end)
     column = choice.way.column
-    return walk(steps, column.start, hold={"seal-1": column.hold_days * PER_DAY})
+    return walk(steps, column.start, hold=held(column.hold))
 
 
 def _placed(likely: Walked, low: Walked, high: Walked | None) -> Placed:

@@ -13,13 +13,19 @@ from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working
 from farwall.days.nouns import Before, DayCrew, House, Question
 from farwall.days.practice import LOCK_AFTER_SEAL_MIN, NOON_MIN, WORK_FROM_MIN, chain
 
+Hold = tuple[int, int]
+
 LATE_DAY = 10.0
 """A day beyond the day due counts like so many days of waiting: a guess of ours."""
 MOVED_STEP, MOVED_DAY = 0.2, 0.2
 MOVED_CREW = 2.0
 """Against an answer given before: each step that changes its day, and by how many days; a house
 that changes its crew. So few days change, and none by much for little: guesses of ours."""
-HOLDS_DAYS = (0, 1, 2)
+HOLDS: tuple[Hold, ...] = ((0, 0), (0, 1), (0, 2), (1, 0), (2, 0), (3, 0), (4, 0), (1, 1))
+"""Days that the first coat, and the first sealer, may be held back longer than need be, so that
+a crew can be at another house meanwhile."""
+FEW_HOLDS: tuple[Hold, ...] = ((0, 0), (0, 1), (1, 0), (3, 0))
+_MANY_HOUSES = 60
 _AFTERNOON = int(NOON_MIN) // SLOT_MIN
 _MORNING = int(WORK_FROM_MIN) // SLOT_MIN
 
@@ -35,27 +41,30 @@ class Column:
     house: int
     people: int
     start: int
-    hold_days: int
+    hold: Hold
     at: frozenset[int]
     fresh: frozenset[int]
     sprays: frozenset[int]
     cost_days: float
 
 
-def columns(question: Question, *, holds_days: tuple[int, ...] = HOLDS_DAYS) -> list[Column]:
+def columns(question: Question, *, holds: tuple[Hold, ...] | None = None) -> list[Column]:
     """Every column of every house, by house and size of crew; a way that is no better is left out.
 
-    Starts are at morning and noon of working days.
+    Starts are at morning and noon of working days. holds: by default `HOLDS`, for a shop of
+    more than sixty houses `FEW_HOLDS`.
     """
+    if holds is None:
+        holds = HOLDS if len(question.houses) <= _MANY_HOUSES else FEW_HOLDS
     found: list[Column] = []
     for number, house in enumerate(question.houses):
         for people in sorted({crew.people for crew in question.crews}):
-            found += _of_house(question, number, house, people, holds_days)
+            found += _of_house(question, number, house, people, holds)
     return found
 
 
 def _of_house(
-    question: Question, number: int, house: House, people: int, holds_days: tuple[int, ...]
+    question: Question, number: int, house: House, people: int, holds: tuple[Hold, ...]
 ) -> list[Column]:
     shut = {away.day for away in question.away if away.house == house.id}
     clock = site_clock(question.ahead, shut)
@@ -65,8 +74,8 @@ def _of_house(
         if not working_day(question.ahead, day):
             continue
         for start in (day * PER_DAY + _MORNING, day * PER_DAY + _AFTERNOON):
-            for hold in holds_days:
-                walked = walk(steps, start, hold={"seal-1": hold * PER_DAY})
+            for hold in holds:
+                walked = walk(steps, start, hold=held(hold))
                 if walked is None or _meets(walked, shut):
                     continue
                 column = _column(question, number, walked, people=people, hold=hold)
@@ -74,6 +83,11 @@ def _of_house(
                 if key not in best or column.cost_days < best[key].cost_days:
                     best[key] = column
     return list(best.values())
+
+
+def held(hold: Hold) -> dict[str, int]:
+    """The slots by which steps are held back, by their ids."""
+    return {"coat-1": hold[0] * PER_DAY, "seal-1": hold[1] * PER_DAY}
 
 
 def lock_slots(walked: list[Walked]) -> tuple[int, int]:
@@ -89,7 +103,7 @@ def _meets(walked: list[Walked], shut: set[int]) -> bool:
 
 
 def _column(
-    question: Question, number: int, walked: list[Walked], *, people: int, hold: int
+    question: Question, number: int, walked: list[Walked], *, people: int, hold: Hold
 ) -> Column:
     house = question.houses[number]
     coats = [one for one in walked if one.step.place == "coat"]

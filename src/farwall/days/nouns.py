@@ -173,7 +173,7 @@ class HouseDays:
 class Proof:
     """What an answer costs and what none can undercut. [days, summed over houses]
 
-    Holds for starts at morning or noon, and sealer held back as many days as were offered.
+    Holds for starts at morning or noon, and coats and sealer held back as was offered.
     """
 
     cost_days: float
