@@ -96,7 +96,8 @@ def _dues(told: Calendar, house: HouseDays) -> Iterator[str]:
     due = house.house.due_day
     if due is not None:
         day = date_words(day_date(told.question.ahead, due))
-        yield f"Due {day}: LATE by {house.late_days} days." if house.late_days else f"Due {day}."
+        late = f": LATE by {_counted(house.late_days, 'day')}" if house.late_days else ""
+        yield f"Due {day}{late}."
     if house.lost_chance is not None:
         yield (
             f"Chance that a day for stain or sealer is lost to the weather: "
@@ -108,10 +109,10 @@ def _many(told: Calendar) -> Iterator[str]:
     ahead = told.question.ahead
     for crew in told.question.crews:
         mine = [one for one in told.houses if one.crew.id == crew.id]
-        yield f"{crew.id}, {crew.people} people, {len(mine)} houses"
+        yield f"{crew.id}, {crew.people} people, {_counted(len(mine), 'house')}"
         for house in mine:
             steps = " · ".join(_by_day(told, house))
-            late = f"  LATE by {house.late_days} days" if house.late_days else ""
+            late = f"  LATE by {_counted(house.late_days, 'day')}" if house.late_days else ""
             yield f"  {house.house.name}: {steps}{late}"
             end = moment(ahead, house.lock_end_min)
             risk = (
@@ -127,7 +128,9 @@ def _by_day(told: Calendar, house: HouseDays) -> list[str]:
     ahead = told.question.ahead
     by_day: dict[date, list[str]] = {}
     for step in house.steps:
-        by_day.setdefault(moment(ahead, step.start_min).date(), []).append(step.id)
+        by_day.setdefault(moment(ahead, step.start_min).date(), []).append(
+            step.id.replace("-", " ")
+        )
     return [f"{date_words(day)} {', '.join(names)}" for day, names in by_day.items()]
 
 
