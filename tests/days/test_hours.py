@@ -1,6 +1,7 @@
 """What an hour allows, how fast waits run, and what a day may cost."""
 
 from dataclasses import replace
+from datetime import timedelta
 
 import pytest
 from hypothesis import given
@@ -8,7 +9,16 @@ from tests.days.shop import MONDAY
 from tests.strategies import air
 
 from farwall.air.conditions import REFERENCE, Conditions
-from farwall.days.hours import NEAR_DAYS, chances_of, hour_ahead, may_seal, mild, with_rain
+from farwall.air.day import HourAtSlab
+from farwall.days.hours import (
+    NEAR_DAYS,
+    ahead_from,
+    chances_of,
+    hour_ahead,
+    may_seal,
+    mild,
+    with_rain,
+)
 from farwall.days.nouns import MILD_HOUR
 from farwall.units import c_from_f
 
@@ -43,8 +53,28 @@ def test_sealer_goes_down_warm_dry_and_over_the_dew_point(now, may):
     assert may_seal(now) is may
 
 
-def test_another_rule_for_sealer_can_be_handed_over():
-    assert not hour_ahead(REFERENCE, seal_rule=lambda _: False).seal
+def test_another_rule_for_sealer_can_be_handed_over_by_hand():
+    """Only the fourth hour of the day may be sealed in."""
+    hours = [HourAtSlab(MONDAY + timedelta(hours=n), REFERENCE, {}) for n in range(24)]
+    told = ahead_from(
+        hours, begins=MONDAY, days=1, seal_rule=lambda all_of: [n == 3 for n in range(len(all_of))]
+    )
+    assert [one.seal for one in told.hours].index(True) == 3
+    assert sum(one.seal for one in told.hours) == 1
+    assert all(one.coat for one in told.hours)
+
+
+def test_the_days_begin_where_they_are_told_to_in_longer_hours():
+    hours = [
+        HourAtSlab(
+            MONDAY + timedelta(hours=n), replace(REFERENCE, rh_percent=90 if n < 0 else 40), {}
+        )
+        for n in range(-48, 72)
+    ]
+    told = ahead_from(hours, begins=MONDAY, days=2)
+    assert told.days == 2
+    assert all(one.seal for one in told.hours)
+    assert 0 < told.seal_lost[0] < 1
 
 
 def test_rain_shuts_a_day_and_only_that_day():

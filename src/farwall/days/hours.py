@@ -2,7 +2,8 @@
 
 How stain dries goes with evaporation [uno-1998]. Half of what holds water
 back in a slab, or keeps a sealer soft, does not depend on the air: a guess.
-Where a better rule for sealer is at hand it is handed over as `may_seal`.
+Where a better rule for sealer is at hand (one that looks at the hours after,
+say) it is handed over as `seal_hours`.
 """
 
 from __future__ import annotations
@@ -34,7 +35,8 @@ NEAR_DAYS = 10
 _ENOUGH_H = 3
 _FROM_H, _TO_H = 8, 17
 
-MaySeal = Callable[[Conditions], bool]
+SealHours = Callable[[Sequence[HourAtSlab]], Sequence[bool]]
+"""For each hour whether sealer may go down in it."""
 
 
 @dataclass(frozen=True)
@@ -59,12 +61,17 @@ def may_seal(now: Conditions) -> bool:
     return now.surface_c - dew_c >= DEW_MARGIN_K
 
 
-def hour_ahead(now: Conditions, *, seal_rule: MaySeal = may_seal) -> HourAhead:
+def seal_hours(hours: Sequence[HourAtSlab]) -> list[bool]:
+    """`may_seal` of each hour by itself."""
+    return [may_seal(one.conditions) for one in hours]
+
+
+def hour_ahead(now: Conditions) -> HourAhead:
     """What one hour of these conditions allows, and its paces against the mild day."""
     film = min(max(0.0, uno(now)) / uno(REFERENCE), FASTEST)
     inner = 0.0 if film <= 0 else 1.0 / (0.5 / film + 0.5)
     coat = slab_verdict(surface_c=now.surface_c).word != "no"
-    return HourAhead(coat=coat, seal=seal_rule(now), film=film, slab=inner, sealer=inner)
+    return HourAhead(coat=coat, seal=may_seal(now), film=film, slab=inner, sealer=inner)
 
 
 def mild(begins: datetime, days: int) -> Ahead:
@@ -73,10 +80,13 @@ def mild(begins: datetime, days: int) -> Ahead:
 
 
 def ahead_from(
-    hours: Sequence[HourAtSlab], *, begins: datetime, days: int, seal_rule: MaySeal = may_seal
+    hours: Sequence[HourAtSlab], *, begins: datetime, days: int, seal_rule: SealHours = seal_hours
 ) -> Ahead:
     """The hours from `begins` on; those before and after it tell the chances of each day."""
-    told = [hour_ahead(one.conditions, seal_rule=seal_rule) for one in hours]
+    told = [
+        replace(hour_ahead(one.conditions), seal=bool(may))
+        for one, may in zip(hours, seal_rule(hours), strict=True)
+    ]
     first = round((begins - hours[0].starts_at) / timedelta(hours=1))
     chances = chances_of(told, first=first, days=days)
     return Ahead(
