@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from datetime import datetime
 
+from hypothesis import strategies as st
+
 from farwall.air.conditions import Conditions
 from farwall.days.hours import hour_ahead, mild
 from farwall.days.nouns import Ahead, DayCrew, House, Question
@@ -38,3 +40,21 @@ def typical(ahead: Ahead | None = None) -> Question:
     """One house of 1,500 ft² and a crew of two."""
     house = House("house", "House", TYPICAL_M2)
     return Question((house,), (DayCrew("crew 1"),), ahead or mild(MONDAY, 40))
+
+
+def at_once(sizes: list[tuple[float, int]], crews: int, people: int) -> Question:
+    """Houses of these areas and free days, each due nine days after it is free."""
+    houses = tuple(
+        House(f"h{n}", f"h{n}", area, free_from_day=free, due_day=free + 9)
+        for n, (area, free) in enumerate(sizes)
+    )
+    vans = tuple(DayCrew(f"c{n}", people) for n in range(crews))
+    return Question(houses, vans, mild(MONDAY, 42))
+
+
+small_shops = st.builds(
+    at_once,
+    st.lists(st.tuples(st.floats(60, 200), st.integers(0, 10)), min_size=2, max_size=3),
+    st.integers(1, 2),
+    st.integers(2, 3),
+)

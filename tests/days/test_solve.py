@@ -3,100 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import product
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
 from tests.days.shop import MONDAY, shop, steady, typical
 
 from farwall.bench.day_houses import day_question
-from farwall.days.bound import kept, pool, priced
 from farwall.days.columns import columns
-from farwall.days.exact import chosen
 from farwall.days.hours import mild
-from farwall.days.nouns import MILD_HOUR, Ahead, DayCrew, House, Question
-from farwall.days.search import Search, cost_of, first_answer, improved
+from farwall.days.nouns import MILD_HOUR, Ahead, DayCrew
 from farwall.days.solve import settle
-from farwall.days.vans import Van, Way
 from farwall.errors import Refused, Unanswerable
 from farwall.evidence import Rank
-
-small = st.builds(
-    lambda sizes, crews, people: Question(
-        tuple(
-            House(f"h{n}", f"h{n}", area, free_from_day=free, due_day=free + 9)
-            for n, (area, free) in enumerate(sizes)
-        ),
-        tuple(DayCrew(f"c{n}", people) for n in range(crews)),
-        mild(MONDAY, 42),
-    ),
-    st.lists(st.tuples(st.floats(60, 200), st.integers(0, 10)), min_size=2, max_size=3),
-    st.integers(1, 2),
-    st.integers(2, 3),
-)
-
-
-def every_choice(question, ways):
-    """The least cost over all choices of way and van, tried one by one (few ways each)."""
-    best = float("inf")
-    crews = range(len(question.crews))
-    options = [[(way, n) for way in mine for n in crews] for mine in ways]
-    for choice in product(*options):
-        cost = sum(way.column.cost_days for way, _ in choice)
-        if cost >= best:
-            continue
-        vans = [Van(crew) for crew in question.crews]
-        for way, n in choice:
-            if not vans[n].takes(way):
-                break
-            vans[n].load(way)
-        else:
-            best = cost
-    return best
-
-
-@settings(max_examples=15)
-@given(small)
-def test_a_small_shop_gets_the_best_of_every_choice_of_its_cheapest_ways(question):
-    ways = [
-        [Way.of(one) for one in sorted(columns(question), key=lambda c: c.cost_days)
-         if one.house == n][:24]
-        for n in range(len(question.houses))
-    ]  # fmt: skip
-    best = every_choice(question, ways)
-    flat = [way for mine in ways for way in mine]
-    vans = [Van(crew) for crew in question.crews]
-    found = chosen(question, flat, vans, range(len(vans)), time_limit_s=20)
-    assert found.solved
-    assert (cost_of(found.choices) if found.choices else float("inf")) == pytest.approx(best)
-    assert settle(question).proof.cost_days <= best + 1e-6
-
-
-@settings(max_examples=15)
-@given(small)
-def test_no_bound_is_above_what_is_done(question):
-    ways = columns(question)
-    search = Search.of(question, ways)
-    first = first_answer(search)
-    assert first is not None
-    known = cost_of(improved(search, first, rounds=200))
-    pooled = pool(ways, question.crews)
-    for steps in (1, 10, 300):
-        assert priced(pooled, best_known=known, steps=steps).bound <= known + 1e-6
-
-
-def test_what_the_bound_leaves_out_is_in_no_better_answer():
-    question = day_question(10, 2)
-    ways = columns(question)
-    search = Search.of(question, ways)
-    known = cost_of(first_answer(search))
-    pooled = pool(ways, question.crews)
-    left = kept(priced(pooled, best_known=known), best_known=known)
-    best = settle(question)
-    assert best.proof.cost_days < known
-    places = {(pooled.columns[int(n)].house, pooled.columns[int(n)].start) for n in left}
-    assert {(n, one.way.column.start) for n, one in best.choices.items()} <= places
 
 
 def test_a_second_solver_finds_the_same_least_cost():

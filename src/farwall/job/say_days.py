@@ -139,9 +139,9 @@ def _grounds(told: Calendar) -> list[str]:
     lines = [f"It rests on {ahead.source} ({ahead.rank.value})."]
     if len(told.houses) > 1:
         lines.append(
-            f"Days to hand-over and late days together: {proof.cost_days:.0f}; none of the "
-            f"{proof.columns} ways offered comes below {proof.bound_days:.1f} "
-            f"(gap {proof.gap_percent:.1f} %; {proof.method})."
+            f"Cost in days (to hand-over, ten for a day late, chances and moves): "
+            f"{proof.cost_days:.1f}; no calendar of the {proof.columns} ways offered comes below "
+            f"{proof.bound_days:.1f} (gap {proof.gap_percent:.1f} %; {proof.method})."
         )
     return lines
 

@@ -9,10 +9,10 @@ again what a colour says.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
+from farwall.papers.days_scale import Week, mondays, wedge_outline
 from farwall.papers.days_words import day_words
 from farwall.papers.ink import INK, LINE, RAMP, SOFT, WHITE
 from farwall.papers.lettering import SCREEN_LETTERING, Lettering, clipped, text_width
@@ -20,48 +20,10 @@ from farwall.papers.svg import Svg, number
 
 _RULE_H, _BAR_H, _PAD, _GAP = 26.0, 20.0, 5.0, 9.0
 _LOCK_H = 9.0
-_DAY_FROM_MIN, _DAY_TO_MIN = 390.0, 1140.0
-_NIGHT_SHARE, _WEEKEND_SHARE = 0.14, 0.3
 SHORT = {
     "clean": "clean", "mask": "mask", "neutralise": "rinse", "seal-1": "seal", "seal-2": "seal",
     "finish": "finish", "hand-over": "hand over",
 }  # fmt: skip
-
-
-@dataclass(frozen=True)
-class _Week:
-    """A week of the tape: minutes since its Monday's midnight to places along `width`."""
-
-    monday: datetime
-    width: float
-
-    def x(self, at: datetime) -> float:
-        """Where a moment lies; before the week 0, after it the width."""
-        minutes = (at - self.monday).total_seconds() / 60
-        if minutes <= 0:
-            return 0.0
-        day = int(minutes // 1440)
-        if day > 6:
-            return self.width
-        unit = self.width / (5 + 2 * _WEEKEND_SHARE)
-        before = unit * (min(day, 5) + _WEEKEND_SHARE * max(0, day - 5))
-        wide = unit * (1 if day < 5 else _WEEKEND_SHARE)
-        return before + wide * _share(minutes - 1440 * day)
-
-    @property
-    def sunday_ends(self) -> datetime:
-        """The end of the week."""
-        return self.monday + timedelta(days=7)
-
-
-def _share(of_day_min: float) -> float:
-    """How far along its day a minute lies: mornings and nights are folded."""
-    night = _NIGHT_SHARE / 2
-    if of_day_min < _DAY_FROM_MIN:
-        return night * of_day_min / _DAY_FROM_MIN
-    if of_day_min > _DAY_TO_MIN:
-        return 1 - night * (1440 - of_day_min) / (1440 - _DAY_TO_MIN)
-    return night + (1 - 2 * night) * (of_day_min - _DAY_FROM_MIN) / (_DAY_TO_MIN - _DAY_FROM_MIN)
 
 
 def days_tape_svg(
@@ -87,9 +49,9 @@ def days_tape_svg(
             svg.height += lettering.body + 6
             svg.text((0, svg.height - 5), str(crew["id"]), lettering.body, anchor="start",
                      bold=True)  # fmt: skip
-        for monday in _mondays(mine):
+        for monday in mondays(mine):
             part = Svg(width=width, height=0, family=lettering.family)
-            _length(part, _Week(monday, width), mine, numbers, lettering, alone=alone)
+            _length(part, Week(monday, width), mine, numbers, lettering, alone=alone)
             svg.raw(f'<g transform="translate(0 {number(svg.height)})">\n{part}\n</g>')
             svg.height += part.height + _GAP
         if not alone:
@@ -97,21 +59,9 @@ def days_tape_svg(
     return svg.document(title="The tape of days", description=_told(houses))
 
 
-def _mondays(houses: Sequence[Mapping[str, Any]]) -> list[datetime]:
-    """The Mondays of the weeks in which something happens."""
-    found = set()
-    for house in houses:
-        for step in house["steps"]:
-            for key in ("starts_at", "ends_at"):
-                at = datetime.fromisoformat(step[key])
-                monday = at.date() - timedelta(days=at.weekday())
-                found.add(datetime.combine(monday, datetime.min.time(), at.tzinfo))
-    return sorted(found)
-
-
 def _length(
     svg: Svg,
-    week: _Week,
+    week: Week,
     houses: Sequence[Mapping[str, Any]],
     numbers: Mapping[str, int],
     lettering: Lettering,
@@ -140,7 +90,7 @@ def _length(
         _lock(svg, week, houses[0]["lock"], lettering)
 
 
-def _ticks(svg: Svg, week: _Week, lettering: Lettering) -> None:
+def _ticks(svg: Svg, week: Week, lettering: Lettering) -> None:
     for day in range(7):
         at = week.monday + timedelta(days=day)
         if day:
@@ -169,7 +119,7 @@ def _pieces(step: Mapping[str, Any]) -> Iterator[tuple[datetime, datetime]]:
 
 def _bar(
     svg: Svg,
-    week: _Week,
+    week: Week,
     piece: tuple[datetime, datetime],
     lettering: Lettering,
     *,
@@ -204,7 +154,7 @@ def _names_by_day(house: Mapping[str, Any], *, alone: bool) -> dict[date, list[s
 
 
 def _day_words(
-    svg: Svg, week: _Week, by_day: Mapping[date, Sequence[str]], lettering: Lettering
+    svg: Svg, week: Week, by_day: Mapping[date, Sequence[str]], lettering: Lettering
 ) -> None:
     """Under the bars of a day what they are, cut short where the day has no room for more."""
     base = _RULE_H + _PAD + _BAR_H + lettering.small + 2
@@ -217,7 +167,7 @@ def _day_words(
             svg.text((week.x(at) + 4, base), shown, lettering.small, anchor="start")
 
 
-def _wedge(svg: Svg, week: _Week, step: Mapping[str, Any], lettering: Lettering) -> None:
+def _wedge(svg: Svg, week: Week, step: Mapping[str, Any], lettering: Lettering) -> None:
     """When the house may be handed over: from all goes well to all goes ill."""
     mid = svg.height - _LOCK_H - 3 * _PAD - _BAR_H / 2
     half = _BAR_H / 2 - 1
@@ -225,7 +175,7 @@ def _wedge(svg: Svg, week: _Week, step: Mapping[str, Any], lettering: Lettering)
     high = datetime.fromisoformat(step["ends_high_at"] or step["ends_at"])
     if high <= week.monday or low >= week.sunday_ends:
         return
-    points = _outline(week, low, likely, high)
+    points = wedge_outline(week, low, likely, high)
     path = [(x, mid - half * y) for x, y in points]
     path += [(x, mid + half * y) for x, y in reversed(points)]
     told = "M" + "L".join(f"{number(x)},{number(y)}" for x, y in path) + "Z"
@@ -238,24 +188,7 @@ def _wedge(svg: Svg, week: _Week, step: Mapping[str, Any], lettering: Lettering)
                  cased=True)  # fmt: skip
 
 
-def _outline(
-    week: _Week, low: datetime, likely: datetime, high: datetime
-) -> list[tuple[float, float]]:
-    """Places and heights (0 to 1) of a wedge inside the week."""
-
-    def height(at: datetime) -> float:
-        if at <= likely:
-            span = (likely - low).total_seconds()
-            return 1.0 if span <= 0 else max(0.0, (at - low).total_seconds() / span)
-        span = (high - likely).total_seconds()
-        return 0.0 if span <= 0 else max(0.0, (high - at).total_seconds() / span)
-
-    first, last = max(low, week.monday), min(high, week.sunday_ends)
-    moments = sorted({first, min(max(likely, first), last), last})
-    return [(week.x(at), height(at)) for at in moments]
-
-
-def _lock(svg: Svg, week: _Week, lock: Mapping[str, Any], lettering: Lettering) -> None:
+def _lock(svg: Svg, week: Week, lock: Mapping[str, Any], lettering: Lettering) -> None:
     start, end = (datetime.fromisoformat(lock[key]) for key in ("starts_at", "ends_at"))
     x0, x1 = week.x(start), week.x(end)
     if x1 <= x0:
