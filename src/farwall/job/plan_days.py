@@ -15,7 +15,7 @@ from farwall.days.check import DayFault, check_days
 from farwall.days.document import document
 from farwall.days.hours import NEAR_DAYS, ahead_from, hour_ahead, mild, with_rain
 from farwall.days.nouns import Ahead, Away, Calendar, DayCrew, House, Question
-from farwall.evidence import weakest
+from farwall.evidence import Rank
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import stains_and_coats
 from farwall.facts.job import Job
@@ -134,12 +134,12 @@ def _ahead(
     if survey is None or (survey.slab_c is None and survey.air_c is None):
         return mild(midnight, days)
     # One house and no weather: what was read there is taken to last, and says so.
-    now, ranks = typed_conditions(
+    now, _ = typed_conditions(
         Readings(survey.slab_c, survey.air_c, survey.rh_percent, survey.air_speed_m_s)
     )
     return Ahead(
         midnight,
         (hour_ahead(now),) * (24 * days),
-        weakest(*ranks.values()),
-        "the survey's readings, taken to last",
+        Rank.GUESS,
+        "the survey's readings, taken to last for days",
     )

@@ -181,7 +181,8 @@ def _wedge(svg: Svg, week: Week, step: Mapping[str, Any], lettering: Lettering) 
     told = "M" + "L".join(f"{number(x)},{number(y)}" for x, y in path) + "Z"
     svg.element("path", d=told, fill=LINE, fill_opacity=0.6, stroke=SOFT, stroke_width=0.8)
     if week.monday <= likely < week.sunday_ends:
-        words = "handed over" + ("" if step["ends_high_at"] else ", open end")
+        until = f"to {day_words(high)}" if step["ends_high_at"] else "on, open end"
+        words = f"handed over, {day_words(low)} {until}"
         wide = text_width(words, lettering.small) * lettering.widen
         x = min(max(week.x(likely) - wide / 2, 4.0), week.width - wide - 4)
         svg.text((x, mid + lettering.small * 0.36), words, lettering.small, anchor="start",
@@ -194,17 +195,17 @@ def _lock(svg: Svg, week: Week, lock: Mapping[str, Any], lettering: Lettering) -
     if x1 <= x0:
         return
     y = svg.height - _PAD - _LOCK_H / 2
-    svg.line([(x0, y), (x1, y)], stroke=SOFT, stroke_width=2.2, stroke_dasharray="2 3")
-    for x, inside in ((x0, start >= week.monday), (x1, end < week.sunday_ends)):
-        if inside:
-            svg.line([(x, y - 5), (x, y + 4)], stroke=INK, stroke_width=1.6)
     words = "locked to all other trades"
     wide = text_width(words, lettering.small) * lettering.widen
-    if x1 - x0 > wide + 12:
-        svg.text((x0 + 8, y + lettering.small * 0.36), words, lettering.small, anchor="start",
-                 cased=True)  # fmt: skip
-    elif x1 + wide + 12 < week.width:
-        svg.text((x1 + 6, y + lettering.small * 0.36), words, lettering.small, anchor="start")
+    inside = x1 - x0 > wide + 24
+    left = x0 + 8 if inside else x1 + 6
+    if inside or x1 + wide + 12 < week.width:
+        svg.text((left, y + lettering.small * 0.36), words, lettering.small, anchor="start")
+    for begin, end_at in ((x0, left - 3), (left + wide + 2, x1)) if inside else ((x0, x1),):
+        svg.line([(begin, y), (end_at, y)], stroke=SOFT, stroke_width=2.2, stroke_dasharray="2 3")
+    for x, shown in ((x0, start >= week.monday), (x1, end < week.sunday_ends)):
+        if shown:
+            svg.line([(x, y - 5), (x, y + 4)], stroke=INK, stroke_width=1.6)
 
 
 def _names(
