@@ -21,6 +21,7 @@ def test_the_lock_reaches_from_cleaning_to_finish_and_a_day_by_hand():
     finish = next(step for step in house.steps if step.id == "finish")
     assert house.lock_start_min == 7.5 * 60
     assert house.lock_end_min == finish.end_min + 1440
+    assert house.lock_end_high_min == finish.end_high_min + 1440
 
 
 def test_days_late_are_told():

@@ -40,7 +40,7 @@ def test_a_trade_in_one_house_leaves_the_other_crew_alone():
 
 def test_houses_do_not_change_places_for_a_day_of_rain():
     """Without the wish to keep days, swapping whole houses may cost nothing."""
-    for day in range(8):
+    for day in (1, 3, 8):
         for change in asked(shop(2), rain=[day]):
             assert change.hand_over_days <= 7
             assert min((one.days for one in change.moved), default=0) >= -2

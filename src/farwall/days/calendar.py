@@ -44,6 +44,7 @@ def house_days(question: Question, house: House, choice: Choice) -> HouseDays:
         ),
         lock_start_min=float(first * SLOT_MIN),
         lock_end_min=float(last * SLOT_MIN),
+        lock_end_high_min=float(max(last, lock_slots(high)[1]) * SLOT_MIN) if high else None,
         lost_chance=lost_chance(question, likely),
         late_days=late,
     )

@@ -83,7 +83,7 @@ def milestone_date(first: date, before_days: int) -> date:
 
 
 def _house(one: HouseDays, ahead: Ahead) -> dict[str, Any]:
-    house = one.house
+    house, high = one.house, one.lock_end_high_min
     first = moment(ahead, one.steps[0].start_min).date()
     return {
         "id": house.id,
@@ -104,6 +104,7 @@ def _house(one: HouseDays, ahead: Ahead) -> dict[str, Any]:
         "lock": {
             "starts_at": moment(ahead, one.lock_start_min).isoformat(),
             "ends_at": moment(ahead, one.lock_end_min).isoformat(),
+            "ends_high_at": None if high is None else moment(ahead, high).isoformat(),
             "after_seal_min": LOCK_AFTER_SEAL_MIN,
         },
     }

@@ -153,13 +153,17 @@ class Placed:
 
 @dataclass(frozen=True)
 class HouseDays:
-    """One house in the calendar: its crew, its steps, and the lock on other trades. [min]"""
+    """One house in the calendar: its crew, its steps, and the lock on other trades. [min]
+
+    `lock_end_high_min`: the end of the lock where all goes ill, None when that has no end.
+    """
 
     house: House
     crew: DayCrew
     steps: tuple[Placed, ...]
     lock_start_min: float
     lock_end_min: float
+    lock_end_high_min: float | None
     lost_chance: float | None
     late_days: int
 

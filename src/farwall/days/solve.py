@@ -51,7 +51,8 @@ def settle(question: Question, *, exact_s: float = _EXACT_S) -> Settled:
             f"{len(question.houses)} houses do not fit into {question.ahead.days} days.",
             remedies=("Take more days, more crews or fewer houses.",),
         )
-    rounds = min(20_000, _WORK // len(question.houses))
+    count = len(question.houses)
+    rounds = min(1_000 * count, _WORK // count, 20_000)
     best = improved(search, first, rounds=rounds)
     if len(question.houses) == 1:
         return Settled(best, Proof(cost_of(best), cost_of(best), len(ways), "every way tried"))

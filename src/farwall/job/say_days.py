@@ -87,9 +87,13 @@ def _heading(house: HouseDays) -> str:
 
 
 def _lock(told: Calendar, house: HouseDays) -> str:
-    ahead = told.question.ahead
+    ahead, high = told.question.ahead, house.lock_end_high_min
     start, end = moment(ahead, house.lock_start_min), moment(ahead, house.lock_end_min)
-    return f"Locked to all other trades from {_at(start)} to {_at(end)}."
+    late = "no end that can be told" if high is None else _at(moment(ahead, high))
+    return (
+        f"Locked to all other trades from {_at(start)} to {_at(end)} "
+        f"(where drying is slow: {late})."
+    )
 
 
 def _dues(told: Calendar, house: HouseDays) -> Iterator[str]:

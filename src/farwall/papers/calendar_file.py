@@ -15,6 +15,10 @@ from typing import Any
 
 PRODUCT = "-//Farwall//Calendar//EN"
 _FOLD_OCTETS = 75
+_LOCKED = (
+    "From cleaning to sealer + 24 h nobody else may be inside. The end is the likely one: ask "
+    "before you go in."
+)
 _Event = list[tuple[str, str]]
 
 
@@ -76,7 +80,7 @@ def _house_events(house: Mapping[str, Any]) -> Iterator[_Event]:
         ("UID", f"{ident}.lock@farwall"),
         *_span(lock["starts_at"], lock["ends_at"]),
         ("SUMMARY", escaped(f"{name}: locked to all other trades")),
-        ("DESCRIPTION", escaped("From cleaning to sealer + 24 h nobody else may be inside.")),
+        ("DESCRIPTION", escaped(_LOCKED)),
         ("TRANSP", "TRANSPARENT"),
     ]
     for number, one in enumerate(house["milestones"], 1):

@@ -34,6 +34,7 @@ def test_the_page_says_when_other_trades_stay_out():
     text = pages(chain_pdf(TOLD, HOUSE))[0]
     assert "All other trades stay out" in text
     assert "from Mon 1 Jan, 7:30 am until Sat 6 Jan, 1:00 pm" in text
+    assert "Where drying is slow until" in text
     assert "Nobody works alone with acid" in text
     assert "licensed practice win" in text
 

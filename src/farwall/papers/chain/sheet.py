@@ -50,6 +50,7 @@ def page_data(
         "under": _under(house, units),
         "footer": clipped(plain(house["name"]), 230, 9),
         "lock": f"from {lock[0]} until {lock[1]}",
+        "lock_late": _lock_late(house["lock"]["ends_high_at"], units),
         "tape": days_tape_svg(
             told, house=house["id"], width=size.inner_width, lettering=PAPER_LETTERING
         ),
@@ -60,6 +61,13 @@ def page_data(
         "rests": _rests(told, house),
         "cautions": list(told["cautions"]),
     }
+
+
+def _lock_late(ends_high_at: str | None, units: Units) -> str:
+    if ends_high_at is None:
+        return "Where drying is slow there is no end that can be told: ask before you go in."
+    late = moment_words(datetime.fromisoformat(ends_high_at), units)
+    return f"Where drying is slow until {late}: ask before you go in."
 
 
 def _under(house: Mapping[str, Any], units: Units) -> str:
