@@ -46,6 +46,8 @@ def test_the_layers_hold(copy):
         ("floor/nouns.py", "import time", "The core knows no file"),
         ("spray/check/tank.py", "import farwall.floor.nouns", "The checker shares no code"),
         ("spray/check/tank.py", "import farwall.spray.sweep", "The checker shares no code"),
+        ("days/solve.py", "import random", "The core knows no file"),
+        ("days/check.py", "import farwall.days.nouns", "The checker of the calendar shares"),
     ],
     ids=[
         "upward",
@@ -53,6 +55,8 @@ def test_the_layers_hold(copy):
         "clock in the core",
         "checker leans on ours",
         "checker leans on the solver",
+        "chance in the calendar",
+        "checker of the calendar leans on ours",
     ],
 )
 def test_a_broken_layer_is_named(copy, file, line, named):

@@ -1,4 +1,4 @@
-"""`farwall bench spray`: what the planner makes of floors that are always the same."""
+"""`farwall bench spray` and `days`: what is made of floors and shops that are always the same."""
 
 from __future__ import annotations
 
@@ -34,11 +34,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks"],
-        help="the spray plan: fields, bands, walks; or the clocks, on invented floors that dry",
+        choices=["spray", "clocks", "days"],
+        help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
+        "calendar, as houses grow in number",
     )
     parser.add_argument(
         "--tuning", action="store_true", help="of clocks: the half of the floors they were tuned on"
+    )
+    parser.add_argument(
+        "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
     )
     parser.add_argument(
         "--set",
@@ -86,6 +90,8 @@ def run(options: argparse.Namespace) -> int:
         from farwall.cli.bench_clocks import run_clocks
 
         return run_clocks(as_json=options.json, tuning=options.tuning)
+    if options.what == "days":
+        return _days(options)
     _insist(options)
     bench = _Bench(
         quiet=options.json or options.jobs is not None,
@@ -107,6 +113,24 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(bench.document, ensure_ascii=False))
     return _WRONG if bench.wrong else _DONE
+
+
+def _days(options: argparse.Namespace) -> int:
+    from farwall.bench.days import SIZES, days_heading, days_line, score_days
+
+    wanted = [one for one in SIZES if one[0] <= options.houses]
+    if not wanted:
+        raise Refused(Mistake("--houses", f"the smallest set has {SIZES[0][0]} houses."))
+    found = []
+    if not options.json:
+        print(days_heading(), flush=True)
+    for houses, crews in wanted:
+        found.append(score_days(houses, crews))
+        if not options.json:
+            print(days_line(found[-1]), flush=True)
+    if options.json:
+        print(json.dumps({"days": [asdict(one) for one in found]}, ensure_ascii=False))
+    return _WRONG if any(one.faults for one in found) else _DONE
 
 
 def _insist(options: argparse.Namespace) -> None:

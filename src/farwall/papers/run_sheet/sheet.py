@@ -77,7 +77,7 @@ def _compiled(data: dict[str, object], moment: datetime) -> bytes:
     pdf = typst.compile(
         _home() / "sheet.typ",
         root=_home(),
-        font_paths=_fonts(),
+        font_paths=run_sheet_fonts(),
         ignore_system_fonts=True,
         format="pdf",
         sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
@@ -92,7 +92,7 @@ def _home() -> Path:
 
 
 @cache
-def _fonts() -> typst.Fonts:
+def run_sheet_fonts() -> typst.Fonts:
     """The font that the package carries, and nothing of the machine's own."""
     import typst
 

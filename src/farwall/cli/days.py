@@ -1,0 +1,178 @@
+"""`farwall days`: from pour to hand-over, one house by the hour, many houses by the day."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from datetime import UTC, date, datetime, time
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from farwall.errors import Mistake, Refused
+
+if TYPE_CHECKING:
+    from farwall.facts.job import Job
+    from farwall.job.plan_days import Answer, Ask
+
+_DONE, _NO = 0, 1
+_WEEK = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """The words that `farwall days` takes."""
+    parser.epilog = (
+        "DAY is a date like 2026-05-14 or a day of the week, the first from the start on. "
+        "`--rain` and `--away` are questions: what would move? The first answer is held to "
+        "as far as may be."
+    )
+    parser.add_argument("jobs", metavar="JOB.json", type=Path, nargs="+", help="jobs to be placed")
+    parser.add_argument("--weather", metavar="FILE", type=Path, help="an hourly EPW weather file")
+    parser.add_argument("--crews", metavar="N", type=int, default=1, help="vans (default 1)")
+    parser.add_argument("--people", metavar="N", type=int, default=2, help="in each (default 2)")
+    parser.add_argument("--from", dest="begins", metavar="DATE", help="the first day")
+    parser.add_argument("--days", metavar="N", type=int, help="how many days to look ahead")
+    parser.add_argument(
+        "--free", metavar="[JOB/]DATE", action="append", default=[],
+        help="not before this day (for one job, or for all)",
+    )  # fmt: skip
+    parser.add_argument(
+        "--due", metavar="[JOB/]DATE", action="append", default=[], help="to be handed over by"
+    )
+    parser.add_argument("--rain", metavar="DAY,…", default="", help="what if it rains then?")
+    parser.add_argument(
+        "--away", metavar="[JOB/]TRADE:DAY", action="append", default=[],
+        help="what if this trade has the house that day?",
+    )  # fmt: skip
+    parser.add_argument("--out", metavar="DIR", type=Path, help="write days.json, tape and pages")
+    parser.add_argument("--ics", metavar="FILE", type=Path, help="write a calendar file (RFC 5545)")
+    parser.add_argument(
+        "--stamp", metavar="MOMENT", help="the moment that the calendar file is stamped with"
+    )
+    parser.add_argument("--json", action="store_true", help="print one JSON document")
+
+
+def run(options: argparse.Namespace) -> int:
+    """0 when all is placed in time and the checker agrees; 1 when not; all written anyway."""
+    from farwall.job.plan_days import plan_days
+    from farwall.job.say_days import said_days
+    from farwall.readers.job_json import read_job
+
+    jobs = [read_job(path) for path in options.jobs]
+    ask = asked(options, jobs)
+    weather = None
+    if options.weather is not None:
+        from farwall.readers.epw import read_epw
+
+        weather = read_epw(options.weather)
+    answer = plan_days(jobs, ask, weather=weather)
+    if options.ics is not None:
+        _write_ics(options, answer)
+    if options.out is not None:
+        from farwall.papers.days_files import days_files
+        from farwall.papers.folder import write_folder
+
+        write_folder(options.out, days_files(answer.document, units=jobs[0].wishes.units))
+    if options.json:
+        print(json.dumps(answer.document, ensure_ascii=False))
+    else:
+        print(said_days(answer, folder=str(options.out or "")))
+    late = any(one.late_days for one in answer.calendar.houses)
+    return _NO if answer.faults or late else _DONE
+
+
+def asked(options: argparse.Namespace, jobs: list[Job]) -> Ask:
+    """The words of the command line as a question. Raises `Refused` with all mistakes at once."""
+    from farwall.job.plan_days import Ask, first_day, house_ids
+
+    words = _Words(house_ids(jobs), first_day(jobs))
+    if options.begins is not None:
+        words.begins = words.day("--from", options.begins)
+    for name, least in (("crews", 1), ("people", 2), ("days", 14)):
+        value = getattr(options, name)
+        if value is not None and value < least:
+            why = " Nobody works alone with acid." if name == "people" else ""
+            words.mistakes.append(Mistake(f"--{name}", f"{value} is less than {least}.{why}"))
+    ask = Ask(
+        begins=words.begins,
+        crews=options.crews,
+        people=options.people,
+        days=options.days,
+        rain=tuple(words.day("--rain", one) for one in options.rain.split(",") if one.strip()),
+        away=tuple(words.away(one) for one in options.away),
+        free=words.by_house("--free", options.free),
+        due=words.by_house("--due", options.due),
+    )
+    if words.mistakes:
+        raise Refused(*words.mistakes)
+    return ask
+
+
+class _Words:
+    """Reads days and houses from words, and keeps what is wrong with them."""
+
+    def __init__(self, ids: list[str], begins: date) -> None:
+        self.ids = ids
+        self.begins = begins
+        self.mistakes: list[Mistake] = []
+
+    def day(self, where: str, word: str) -> date:
+        """A date, or the first such day of the week from the start on."""
+        from datetime import timedelta
+
+        word = word.strip()
+        short = word.lower()[:3]
+        if short in _WEEK and word.lower().isalpha():
+            return self.begins + timedelta(days=(_WEEK.index(short) - self.begins.weekday()) % 7)
+        try:
+            return date.fromisoformat(word)
+        except ValueError:
+            what = f"“{word}” is no day."
+            self.mistakes.append(Mistake(where, what, "Write 2026-05-14, or thu."))
+            return self.begins
+
+    def house(self, where: str, name: str) -> str:
+        """The id of a house, as named or the only one there is."""
+        if name and name not in self.ids:
+            there = f"There are: {', '.join(self.ids[:8])}."
+            self.mistakes.append(Mistake(where, f"there is no job {name}.", there))
+        if not name and len(self.ids) > 1:
+            self.mistakes.append(
+                Mistake(where, "it does not say which house.", f"Write {self.ids[0]}/… before it.")
+            )
+        return name or self.ids[0]
+
+    def away(self, word: str) -> tuple[str, str, date]:
+        """House, trade and day of `HOUSE/TRADE:DAY`."""
+        place, _, rest = word.rpartition("/")
+        trade, colon, day = rest.rpartition(":")
+        if not colon or not trade:
+            self.mistakes.append(Mistake("--away", f"“{word}” names no trade or no day.",
+                                         "Write plumber:tue."))  # fmt: skip
+            return (self.ids[0], rest, self.begins)
+        return (self.house("--away", place), trade, self.day("--away", day))
+
+    def by_house(self, where: str, words: list[str]) -> dict[str, date]:
+        """Dates by house id; without one the date is for all."""
+        found: dict[str, date] = {}
+        for word in sorted(words, key=lambda one: "/" in one):
+            place, _, day = word.rpartition("/")
+            names = [self.house(where, place)] if place else self.ids
+            found |= dict.fromkeys(names, self.day(where, day))
+        return found
+
+
+def _write_ics(options: argparse.Namespace, answer: Answer) -> None:
+    from farwall.papers.calendar_file import calendar_file
+
+    earlier = options.ics.read_bytes().decode() if options.ics.exists() else ""
+    stamp = datetime.combine(answer.calendar.question.ahead.begins.date(), time(), UTC)
+    if options.stamp is not None:
+        try:
+            stamp = datetime.fromisoformat(options.stamp)
+        except ValueError:
+            what = f"“{options.stamp}” is no moment."
+            raise Refused(Mistake("--stamp", what, "Write 2026-05-11T08:00:00Z.")) from None
+        if stamp.tzinfo is None:
+            raise Refused(Mistake("--stamp", "It has no offset.", "Write it like -06:00, or Z."))
+    text = calendar_file(answer.document, stamp=stamp, earlier=earlier)
+    options.ics.write_bytes(text.encode())

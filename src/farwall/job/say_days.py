@@ -1,0 +1,191 @@
+"""The calendar in calm lines: what, when, until when it may run, what moved."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date, datetime
+
+from farwall.days.changes import Change
+from farwall.days.document import CAUTIONS, day_date, milestone_date, moment
+from farwall.days.nouns import Calendar, HouseDays, Placed
+from farwall.days.practice import MILESTONES
+from farwall.job.plan_days import Answer
+from farwall.units import ft2_from_m2
+
+_HOLDS = (
+    "Read again by the checker: nobody in two places, every fresh floor guarded, no coat on a wet "
+    "floor, sealer in its window, no trade inside a lock."
+)
+_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+
+
+def date_words(day: date) -> str:
+    """`Thu 14 May`, whatever the machine's language."""
+    return f"{_DAYS[day.weekday()]} {day.day} {_MONTHS[day.month - 1]}"
+
+
+def clock_words(at: datetime) -> str:
+    """`7:30`."""
+    return f"{at.hour}:{at.minute:02d}"
+
+
+def said_days(answer: Answer, *, folder: str = "") -> str:
+    """The calendar as lines of text: one house by the hour, more of them by the day."""
+    told = answer.calendar
+    lines = list(_one(told, told.houses[0]) if len(told.houses) == 1 else _many(told))
+    lines += _grounds(told)
+    if answer.first is not None:
+        lines += ["", *said_changes(answer.changes, answer.calendar)]
+    lines += ["", *_checked(answer)]
+    if folder:
+        lines.append(f"Open {folder}: a page for each house, the tape, days.json beside them.")
+    return "\n".join([*lines, *CAUTIONS])
+
+
+def _one(told: Calendar, house: HouseDays) -> Iterator[str]:
+    ahead = told.question.ahead
+    yield _heading(house)
+    first = moment(ahead, house.steps[0].start_min).date()
+    for days, what in MILESTONES:
+        yield f"  {date_words(milestone_date(first, days)):<11} {what}"
+    yield ""
+    for step in house.steps:
+        yield from _step(told, step)
+    yield ""
+    yield _lock(told, house)
+    yield from _dues(told, house)
+
+
+def _step(told: Calendar, step: Placed) -> Iterator[str]:
+    ahead = told.question.ahead
+    start, end = moment(ahead, step.start_min), moment(ahead, step.end_min)
+    if step.wait and step.ready_min is not None:
+        over = moment(ahead, step.ready_min)
+        yield f"  {'':<11} {step.wait}: over by {date_words(over)} {clock_words(over)}"
+    until = clock_words(end) if end.date() == start.date() else _at(end)
+    low = moment(ahead, step.end_low_min)
+    if step.end_high_min is None:
+        span = f"done {_at(low)} at best, open end at worst"
+    else:
+        span = f"done {_at(low)} to {_at(moment(ahead, step.end_high_min))}"
+    hours = f"{clock_words(start)} to {until}"
+    yield f"  {date_words(start):<11} {hours:<15} {step.name}; {span}"
+
+
+def _at(at: datetime) -> str:
+    return f"{date_words(at)} {clock_words(at)}"
+
+
+def _heading(house: HouseDays) -> str:
+    area = house.house.area_m2
+    return (
+        f"{house.house.name}: {ft2_from_m2(area):,.0f} ft² ({area:.0f} m²), "
+        f"{house.house.coats} coat{'s' * (house.house.coats != 1)} of stain, "
+        f"{house.crew.id} ({house.crew.people} people)."
+    )
+
+
+def _lock(told: Calendar, house: HouseDays) -> str:
+    ahead, high = told.question.ahead, house.lock_end_high_min
+    start, end = moment(ahead, house.lock_start_min), moment(ahead, house.lock_end_min)
+    late = "no end that can be told" if high is None else _at(moment(ahead, high))
+    return (
+        f"Locked to all other trades from {_at(start)} to {_at(end)} "
+        f"(where drying is slow: {late})."
+    )
+
+
+def _dues(told: Calendar, house: HouseDays) -> Iterator[str]:
+    due = house.house.due_day
+    if due is not None:
+        day = date_words(day_date(told.question.ahead, due))
+        late = f": LATE by {_counted(house.late_days, 'day')}" if house.late_days else ""
+        yield f"Due {day}{late}."
+    if house.lost_chance is not None:
+        yield (
+            f"Chance that a day for stain or sealer is lost to the weather: "
+            f"{house.lost_chance:.0%} (guess, from the days of the file near each date)."
+        )
+
+
+def _many(told: Calendar) -> Iterator[str]:
+    ahead = told.question.ahead
+    for crew in told.question.crews:
+        mine = [one for one in told.houses if one.crew.id == crew.id]
+        yield f"{crew.id}, {crew.people} people, {_counted(len(mine), 'house')}"
+        for house in mine:
+            steps = " · ".join(_by_day(told, house))
+            late = f"  LATE by {_counted(house.late_days, 'day')}" if house.late_days else ""
+            yield f"  {house.house.name}: {steps}{late}"
+            end = moment(ahead, house.lock_end_min)
+            risk = (
+                ""
+                if house.lost_chance is None
+                else (f"; {house.lost_chance:.0%} chance to lose a day to the weather (guess)")
+            )
+            yield f"    other trades out until {_at(end)}{risk}"
+        yield ""
+
+
+def _by_day(told: Calendar, house: HouseDays) -> list[str]:
+    ahead = told.question.ahead
+    by_day: dict[date, list[str]] = {}
+    for step in house.steps:
+        by_day.setdefault(moment(ahead, step.start_min).date(), []).append(
+            step.id.replace("-", " ")
+        )
+    return [f"{date_words(day)} {', '.join(names)}" for day, names in by_day.items()]
+
+
+def _grounds(told: Calendar) -> list[str]:
+    ahead, proof = told.question.ahead, told.proof
+    lines = [f"It rests on {ahead.source} ({ahead.rank.value})."]
+    if len(told.houses) > 1:
+        lines.append(
+            f"Cost in days (to hand-over, ten for a day late, chances and moves): "
+            f"{proof.cost_days:.1f}; no calendar of the {proof.columns} ways offered comes below "
+            f"{proof.bound_days:.1f} (gap {proof.gap_percent:.1f} %; {proof.method})."
+        )
+    return lines
+
+
+def said_changes(moved: Sequence[Change], told: Calendar) -> list[str]:
+    """What moves against the first answer, a line for each house and each move of a day."""
+    lines = []
+    still = [one for one in moved if one.stays]
+    for one in moved:
+        if one.stays:
+            continue
+        lines.append(f"{one.house.house.name}: {_hand_over(one)}")
+        if one.crew_was != one.house.crew.id:
+            lines.append(f"  goes from {one.crew_was} to {one.house.crew.id}")
+        ahead = told.question.ahead
+        for each in one.moved:
+            if each.days:
+                was, now = moment(ahead, each.was_min), moment(ahead, each.step.start_min)
+                lines.append(f"  {each.step.name}: {_at(now)} instead of {_at(was)}")
+    if not lines:
+        return ["Against the first answer no step moves to another day."]
+    if still:
+        names = ", ".join(one.house.house.name for one in still)
+        lines.append(f"No day moves at {names}.")
+    return ["Against the first answer:", *lines]
+
+
+def _hand_over(one: Change) -> str:
+    days = one.hand_over_days
+    if not days:
+        return "handed over on the same day."
+    return f"handed over {_counted(abs(days), 'day')} {'later' if days > 0 else 'earlier'}."
+
+
+def _counted(count: int, word: str) -> str:
+    return f"{count} {word}{'s' if count != 1 else ''}"
+
+
+def _checked(answer: Answer) -> list[str]:
+    if not answer.faults:
+        return [_HOLDS]
+    told = [f"  {one.code} {one.house}: {one.what}" for one in answer.faults[:12]]
+    return ["The checker found:", *told]

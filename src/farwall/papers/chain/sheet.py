@@ -1,0 +1,120 @@
+"""A house of a calendar document in, one PDF page out."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from datetime import date, datetime
+from importlib.resources import files
+from pathlib import Path
+from typing import Any
+
+from farwall.papers.days_tape import days_tape_svg
+from farwall.papers.days_words import day_words, moment_words, time_words
+from farwall.papers.lettering import PAPER_LETTERING, clipped
+from farwall.papers.run_sheet.margins import paper_for
+from farwall.papers.svg import plain
+from farwall.papers.wall_clock import Units
+from farwall.units import ft2_from_m2
+
+
+def chain_pdf(told: Mapping[str, Any], house: Mapping[str, Any], *, units: Units = "us") -> bytes:
+    """The page as PDF bytes; the same calendar gives the same bytes."""
+    import typst
+
+    from farwall.papers.run_sheet.sheet import run_sheet_fonts
+
+    home = Path(str(files("farwall.papers")))
+    pdf = typst.compile(
+        home / "chain" / "chain.typ",
+        root=home,
+        font_paths=run_sheet_fonts(),
+        ignore_system_fonts=True,
+        format="pdf",
+        sys_inputs={"data": json.dumps(page_data(told, house, units=units), ensure_ascii=False)},
+        timestamp=int(datetime.fromisoformat(told["begins"]).timestamp()),
+    )
+    return bytes(pdf)
+
+
+def page_data(
+    told: Mapping[str, Any], house: Mapping[str, Any], *, units: Units
+) -> dict[str, object]:
+    """The words of the page."""
+    size = paper_for(units, None)
+    lock = [moment_words(datetime.fromisoformat(house["lock"][key]), units)
+            for key in ("starts_at", "ends_at")]  # fmt: skip
+    return {
+        "paper": size.typst_name,
+        "job": clipped(plain(house["name"]), 330, 11),
+        "under": _under(house, units),
+        "footer": clipped(plain(house["name"]), 230, 9),
+        "lock": f"from {lock[0]} until {lock[1]}",
+        "lock_late": _lock_late(house["lock"]["ends_high_at"], units),
+        "tape": days_tape_svg(
+            told, house=house["id"], width=size.inner_width, lettering=PAPER_LETTERING
+        ),
+        "steps": [_row(step, units) for step in house["steps"]],
+        "before": [
+            (day_words(date.fromisoformat(one["date"])), one["what"]) for one in house["milestones"]
+        ],
+        "rests": _rests(told, house),
+        "cautions": list(told["cautions"]),
+    }
+
+
+def _lock_late(ends_high_at: str | None, units: Units) -> str:
+    if ends_high_at is None:
+        return "Where drying is slow there is no end that can be told: ask before you go in."
+    late = moment_words(datetime.fromisoformat(ends_high_at), units)
+    return f"Where drying is slow until {late}: ask before you go in."
+
+
+def _under(house: Mapping[str, Any], units: Units) -> str:
+    m2 = float(house["area_m2"])
+    area = f"{ft2_from_m2(m2):,.0f} ft²" if units == "us" else f"{m2:,.0f} m²"
+    coats = f"{house['coats']} coat{'s' * (house['coats'] != 1)} of stain"
+    return f"{area} · {coats} · {house['crew']}"
+
+
+def _row(step: Mapping[str, Any], units: Units) -> dict[str, str]:
+    start, end, low = (
+        datetime.fromisoformat(step[key]) for key in ("starts_at", "ends_at", "ends_low_at")
+    )
+    until = time_words(end, units)
+    if end.date() != start.date():
+        until = f"{day_words(end)[:3]} {until}"
+    high = step["ends_high_at"]
+    may = "open end" if high is None else _short(datetime.fromisoformat(high), units)
+    return {
+        "day": day_words(start),
+        "hours": f"{time_words(start, units)} to {until}",
+        "name": step["name"],
+        "wait": step["wait"],
+        "ends": f"{_short(low, units)} to {may}",
+    }
+
+
+def _short(at: datetime, units: Units) -> str:
+    return f"{day_words(at)} {time_words(at, units)}"
+
+
+def _rests(told: Mapping[str, Any], house: Mapping[str, Any]) -> list[str]:
+    rests = told["rests_on"]
+    lines = [
+        f"Weather: {rests['source']} ({rests['rank']}).",
+        (
+            "Hours of work for the floor and its crew, and waits: common practice, no source; how "
+            "hours part within a line is a guess."
+        ),
+    ]
+    if house["lost_chance"] is not None:
+        lines.append(
+            f"Chance that a day for stain or sealer is lost to the weather: "
+            f"{house['lost_chance']:.0%} (guess)."
+        )
+    if house["due"] is not None:
+        late = house["late_days"]
+        due = day_words(date.fromisoformat(house["due"]))
+        lines.append(f"Due {due}" + (f": late by {late} days." if late else "."))
+    return lines

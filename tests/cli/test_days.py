@@ -1,0 +1,126 @@
+"""`farwall days`: words in, lines, files and an exit code out."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+
+import pytest
+from tests.shapes import TWO_ROOMS
+from tests.spray.hand_floors import job
+from tests.strategies.weather import epw_text
+
+from farwall.cli.main import main
+from farwall.days.check import check_days
+from farwall.facts.plain import plain
+
+
+@pytest.fixture
+def days(tmp_path, capsys):
+    """Lay jobs into days with some words: exit code, stdout, stderr."""
+
+    def run(*words, ids=("elm",)):
+        files = []
+        for name in ids:
+            facts = replace(job(TWO_ROOMS), id=name, name=f"{name.title()} Row",
+                            starts_at="2026-06-08T08:00:00-06:00")  # fmt: skip
+            files.append(tmp_path / f"{name}.json")
+            files[-1].write_text(json.dumps(plain(facts)), encoding="utf-8")
+        code = main(["days", *map(str, files), *words])
+        shown = capsys.readouterr()
+        return code, shown.out, shown.err
+
+    return run
+
+
+def test_a_house_is_placed(days):
+    code, out, err = days()
+    assert code == 0
+    assert "Elm Row" in out
+    assert err == ""
+
+
+def test_json_is_one_document_that_the_checker_accepts(days):
+    code, out, _ = days("--json", "--crews", "2", ids=("elm", "fir"))
+    assert code == 0
+    told = json.loads(out)
+    assert check_days(told) == []
+    assert {one["crew"] for one in told["houses"]} == {"crew 1", "crew 2"}
+
+
+def test_a_folder_and_a_calendar_file_are_written(days, tmp_path):
+    out, ics = tmp_path / "week", tmp_path / "week.ics"
+    code, told, _ = days("--out", str(out), "--ics", str(ics))
+    assert code == 0
+    assert {one.name for one in out.iterdir()} == {"days.json", "days.svg", "chain-elm.pdf"}
+    assert str(out) in told
+    assert b"BEGIN:VEVENT\r\nUID:elm.clean@farwall\r\n" in ics.read_bytes()
+
+
+def test_a_calendar_file_is_renewed_and_never_doubled(days, tmp_path):
+    ics = tmp_path / "week.ics"
+    days("--ics", str(ics))
+    first = ics.read_bytes()
+    days("--ics", str(ics), "--stamp", "2026-06-09T08:00:00Z")
+    assert ics.read_bytes() == first
+    days("--ics", str(ics), "--stamp", "2026-06-09T08:00:00Z", "--rain", "tue")
+    renewed = ics.read_bytes()
+    assert renewed.count(b"BEGIN:VEVENT") == first.count(b"BEGIN:VEVENT")
+    assert b"SEQUENCE:1\r\n" in renewed
+    assert b"DTSTAMP:20260609T080000Z" in renewed
+
+
+def test_what_if_it_rains_and_the_plumber_comes(days):
+    _, rain, _ = days("--rain", "tue")
+    assert "instead of Tue 9 Jun" in rain
+    _, plumber, _ = days("--away", "plumber:2026-06-10")
+    assert "Against the first answer" in plumber
+
+
+def test_weather_comes_from_a_file(days, tmp_path):
+    file = tmp_path / "w.epw"
+    file.write_text(epw_text(), encoding="utf-8")
+    code, out, _ = days("--weather", str(file))
+    assert code == 0
+    assert "weather file" in out
+
+
+def test_a_day_late_is_a_no(days):
+    code, out, _ = days("--due", "2026-06-09")
+    assert code == 1
+    assert "LATE" in out
+
+
+def test_free_and_due_may_name_a_job(days):
+    code, out, _ = days("--free", "fir/2026-06-22", "--json", ids=("elm", "fir"))
+    assert code == 0
+    starts = {one["id"]: one["steps"][0]["starts_at"] for one in json.loads(out)["houses"]}
+    assert starts["fir"] >= "2026-06-22"
+    assert starts["elm"] < "2026-06-22"
+
+
+def test_all_mistakes_come_at_once(days):
+    code, out, err = days("--people", "1", "--crews", "0", "--rain", "someday", "--away", "plumber",
+                          "--due", "oak/2026-06-09")  # fmt: skip
+    assert code == 2
+    assert out == ""
+    for word in ("--people", "nobody works alone", "--crews", "someday", "plumber:tue", "oak"):
+        assert word.lower() in err.lower()
+
+
+def test_a_trade_in_one_of_two_houses_has_to_say_which(days):
+    code, _, err = days("--away", "plumber:tue", ids=("elm", "fir"))
+    assert code == 2
+    assert "elm/" in err
+
+
+def test_a_stamp_without_offset_is_refused(days, tmp_path):
+    code, _, err = days("--ics", str(tmp_path / "a.ics"), "--stamp", "2026-06-09T08:00:00")
+    assert code == 2
+    assert "offset" in err
+
+
+def test_the_same_job_twice_is_refused(days):
+    code, _, err = days(ids=("elm", "elm"))
+    assert code == 2
+    assert "comes twice" in err

@@ -1,0 +1,45 @@
+"""Hours of work by floor and people, and what the chain consists of."""
+
+import pytest
+
+from farwall.days.practice import TYPICAL_M2, chain, step_min, whole_slots, work_min
+from farwall.evidence import Rank
+
+
+def test_two_people_halve_the_hours_of_a_typical_floor_by_hand():
+    assert work_min(16.0, area_m2=TYPICAL_M2, people=2) == pytest.approx(8 * 60)
+
+
+def test_a_floor_of_twice_the_size_takes_less_than_twice_as_long_by_hand():
+    """A fifth stays, four fifths double: 1.8 times."""
+    assert work_min(10.0, area_m2=2 * TYPICAL_M2, people=1) == pytest.approx(18 * 60)
+
+
+def test_a_third_person_does_not_speed_a_coat():
+    coat = next(step for step in chain(2) if step.id == "coat-1")
+    two, three = (step_min(coat, "likely", area_m2=100, people=n) for n in (2, 3))
+    assert two == three
+
+
+@pytest.mark.common_practice
+def test_the_hours_of_a_typical_floor_add_up_to_what_is_said_no_source():
+    """No source: 45 to 77 hours of two people without travel; the likely sum lies between."""
+    hours = sum(step.labour_h.likely for step in chain(2))
+    assert 45 < hours < 77
+
+
+def test_each_coat_of_stain_is_a_step_and_waits_for_the_one_before():
+    ids = [step.id for step in chain(3)]
+    assert ids[2:5] == ["coat-1", "coat-2", "coat-3"]
+    assert [wait.name for wait in chain(3)[4].waits] == ["dry to recoat"]
+
+
+def test_no_figure_claims_more_than_practice():
+    spans = [step.labour_h for step in chain(2)]
+    spans += [wait.minutes for step in chain(2) for wait in step.waits]
+    assert {span.rank for span in spans} <= {Rank.PRACTICE, Rank.GUESS}
+    assert all(span.low < span.likely < span.high for span in spans)
+
+
+def test_slots_are_rounded_up():
+    assert [whole_slots(minutes, 15) for minutes in (1, 15, 16)] == [1, 1, 2]
