@@ -72,7 +72,10 @@ def stops_again(sweep: Sweep, now_l: float, flow: Flow, now_min: float) -> froze
             options.append((0, *latest) if begin else latest)
     fewest = min(len(stops) for stops in options)
     planned = tuple(stop - first for stop in sweep.stops or () if stop >= first)
-    slack = _Tank(need, tank.have_l + _SLACK_L, tank.filled_l + _SLACK_L)
+    from farwall.spray.refills import DIP
+
+    more_l = DIP * flow.tools.tank_l + _SLACK_L
+    slack = _Tank(need, tank.have_l + more_l, tank.filled_l + more_l)
     if slack.lasts(planned):
         return frozenset(stop + first for stop in planned)
     ways: list[Stops] = [stops for stops in options if len(stops) == fewest]
