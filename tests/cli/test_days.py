@@ -124,3 +124,29 @@ def test_the_same_job_twice_is_refused(days):
     code, _, err = days(ids=("elm", "elm"))
     assert code == 2
     assert "comes twice" in err
+
+
+def test_a_written_calendar_is_checked_again(days, tmp_path, capsys):
+    days("--out", str(tmp_path / "week"))
+    file = tmp_path / "week" / "days.json"
+    assert main(["days", "--check", str(file)]) == 0
+    assert "holds" in capsys.readouterr().out
+    told = json.loads(file.read_text())
+    told["houses"][0]["lock"]["ends_at"] = told["houses"][0]["lock"]["starts_at"]
+    file.write_text(json.dumps(told))
+    assert main(["days", "--check", str(file), "--json"]) == 1
+    assert [one["code"] for one in json.loads(capsys.readouterr().out)["faults"]] == ["lock"]
+
+
+def test_a_calendar_that_is_none_is_a_fault_or_a_refusal(tmp_path, capsys):
+    file = tmp_path / "days.json"
+    file.write_text("[1]")
+    assert main(["days", "--check", str(file)]) == 1
+    file.write_text("no")
+    assert main(["days", "--check", str(file)]) == 2
+    assert capsys.readouterr().err
+
+
+def test_no_job_is_refused(capsys):
+    assert main(["days"]) == 2
+    assert "Name a job" in capsys.readouterr().err

@@ -163,3 +163,11 @@ def test_a_bound_above_the_cost():
 @pytest.mark.parametrize("told", [{}, {"crews": 3}, {**TOLD, "hours": {}}, {**TOLD, "begins": "?"}])
 def test_what_cannot_be_read_is_a_fault_and_no_traceback(told):
     assert codes(told) == {"unreadable"}
+
+
+def test_a_long_coat_may_not_rest_overnight():
+    told = spoilt()
+    coat = step_of(told["houses"][0], "coat-2")
+    coat["minutes"] = 600.0
+    coat["ends_at"] = step_of(told["houses"][0], "neutralise")["starts_at"]
+    assert "out-of-hours" in codes(told)

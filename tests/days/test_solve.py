@@ -90,3 +90,11 @@ def test_a_slab_that_stays_cold_is_a_no_with_its_reason():
 def test_too_many_houses_for_the_days_ahead_are_a_no():
     with pytest.raises(Unanswerable, match="do not fit into 14 days"):
         settle(shop(6, ahead=mild(MONDAY, 14)))
+
+
+def test_a_floor_too_large_for_a_day_of_spraying_is_a_no_and_never_parted():
+    question = typical()
+    hall = replace(question.houses[0], area_m2=2000.0)
+    with pytest.raises(Unanswerable) as no:
+        settle(replace(question, houses=(hall,)))
+    assert any("zones" in one for one in no.value.remedies)

@@ -25,7 +25,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "`--rain` and `--away` are questions: what would move? The first answer is held to "
         "as far as may be."
     )
-    parser.add_argument("jobs", metavar="JOB.json", type=Path, nargs="+", help="jobs to be placed")
+    parser.add_argument("jobs", metavar="JOB.json", type=Path, nargs="*", help="jobs to be placed")
+    parser.add_argument(
+        "--check", metavar="FILE", type=Path, help="read a days.json again and say what is wrong"
+    )
     parser.add_argument("--weather", metavar="FILE", type=Path, help="an hourly EPW weather file")
     parser.add_argument("--crews", metavar="N", type=int, default=1, help="vans (default 1)")
     parser.add_argument("--people", metavar="N", type=int, default=2, help="in each (default 2)")
@@ -57,6 +60,10 @@ def run(options: argparse.Namespace) -> int:
     from farwall.job.say_days import said_days
     from farwall.readers.job_json import read_job
 
+    if options.check is not None:
+        return _check(options)
+    if not options.jobs:
+        raise Refused(Mistake("jobs", "None is named.", "Name a job file, or --check a days.json."))
     jobs = [read_job(path) for path in options.jobs]
     ask = asked(options, jobs)
     weather = None
@@ -78,6 +85,25 @@ def run(options: argparse.Namespace) -> int:
         print(said_days(answer, folder=str(options.out or "")))
     late = any(one.late_days for one in answer.calendar.houses)
     return _NO if answer.faults or late else _DONE
+
+
+def _check(options: argparse.Namespace) -> int:
+    """1 when the calendar in a file has faults."""
+    from dataclasses import asdict
+
+    from farwall.days.check import check_days
+    from farwall.readers import json_text
+
+    told = json_text.parse(
+        json_text.read_text(options.check), about=f"{options.check.name} is no calendar."
+    )
+    faults = check_days(told.data if isinstance(told.data, dict) else {})
+    if options.json:
+        print(json.dumps({"faults": [asdict(one) for one in faults]}, ensure_ascii=False))
+    else:
+        lines = [f"{one.code} {one.house} {one.at}: {one.what}" for one in faults]
+        print("\n".join(lines) or "The calendar holds.")
+    return _NO if faults else _DONE
 
 
 def asked(options: argparse.Namespace, jobs: list[Job]) -> Ask:

@@ -20,7 +20,8 @@ from farwall.days.practice import step_min, whole_slots
 
 End = Literal["low", "likely", "high"]
 _FITS_A_DAY = 36
-"""Slots of a working day: a step in one go that is longer has to be parted."""
+"""Slots of a working day: a rinse that is longer is parted. Stain and sealer never are: a stop
+in mid-floor leaves a seam."""
 
 
 _WORTH_BEGINNING = 8
@@ -102,7 +103,7 @@ def _ends(step: Step, slots: int, clock: SiteClock) -> Slots:
     never = clock.count + 1
     before = np.concatenate([[0], np.cumsum(allowed)])
     ends = np.full(clock.count, never, dtype=np.int64)
-    if step.split or slots > _FITS_A_DAY:
+    if step.split or (step.place == "rinse" and slots > _FITS_A_DAY):
         where = np.flatnonzero(allowed)
         last = before[:-1] + slots - 1
         done = allowed & (last < len(where))

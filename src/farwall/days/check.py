@@ -192,7 +192,7 @@ def _window(step: _Step, told: Mapping[str, Any], begins: datetime) -> Iterator[
         out += length if not inside else 0.0
         shut += length if inside and not fine else 0.0
         at = upto
-    may_rest = step.split or step.minutes > 9 * 60
+    may_rest = step.split or (step.where == "rinse" and step.minutes > 9 * 60)
     if out > _HAIR_MIN and not may_rest:
         yield _fault("out-of-hours", step, "is not done within one day's working hours.")
     if shut > _HAIR_MIN and not may_rest:
