@@ -122,3 +122,13 @@ def test_of_two_like_rooms_the_one_in_the_shade_comes_first():
     slow = Tools(spray_m2_min=0.4, band_m=0.5)
     assert first(sun_job(at="11:00", tools=slow)) == {"west"}
     assert first(covered(sun_job(at="11:00", tools=slow))) == {"east"}
+
+
+def test_a_remedy_names_the_hour_without_sun_also_where_no_weather_is_given():
+    """At 16:00 the west room lies in the sun: film, or an hour without it, helps."""
+    ground = ground_of(sun_job(at="16:00", survey=DRY), None)
+    coat = ground.settled.coats[0]
+    found = {one.code: one for one in ground.others.for_field(("west",), coat, 0.0, 2.0)}
+    now = ground.lasting.shortest(("west",), coat, 0.0)
+    for code in ("hour", "window"):
+        assert found[code].lasting.low == pytest.approx(now.low / SUN, rel=0.01)
