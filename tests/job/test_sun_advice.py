@@ -8,9 +8,9 @@ from tests.job.sun_house import covered, sun_job
 
 from farwall.air.clocks import SUN
 from farwall.facts.defaults import settle
-from farwall.facts.job import RoomSurvey, Survey
+from farwall.facts.job import RoomSurvey, Survey, Tools
 from farwall.job.lasting import lasting_of
-from farwall.job.plan_job import plan_job
+from farwall.job.plan_job import ground_of, laid_out, plan_job
 from farwall.readers.plan_json import plan_from, plan_to_dict
 from farwall.spray.check import check_plan
 
@@ -109,3 +109,26 @@ def test_a_room_is_weighed_by_the_sun_of_its_hour():
     shade = lasting.shortest(("west",), coat, 0.0).low
     assert lasting.shortest(("west",), coat, 240.0).low == pytest.approx(SUN * shade, abs=0.01)
     assert lasting.shortest(("east",), coat, 240.0).low == pytest.approx(shade)
+
+
+def test_of_two_like_rooms_the_one_in_the_shade_comes_first():
+    """At 11:00 the east room lies in the sun, an hour later neither does; with film on the
+    windows the order falls back to that of their names."""
+
+    def first(job):
+        order = laid_out(ground_of(job, None)).order
+        return set(order.steps[0].pieces)
+
+    slow = Tools(spray_m2_min=0.4, band_m=0.5)
+    assert first(sun_job(at="11:00", tools=slow)) == {"west"}
+    assert first(covered(sun_job(at="11:00", tools=slow))) == {"east"}
+
+
+def test_a_remedy_names_the_hour_without_sun_also_where_no_weather_is_given():
+    """At 16:00 the west room lies in the sun: film, or an hour without it, helps."""
+    ground = ground_of(sun_job(at="16:00", survey=DRY), None)
+    coat = ground.settled.coats[0]
+    found = {one.code: one for one in ground.others.for_field(("west",), coat, 0.0, 2.0)}
+    now = ground.lasting.shortest(("west",), coat, 0.0)
+    for code in ("hour", "window"):
+        assert found[code].lasting.low == pytest.approx(now.low / SUN, rel=0.01)

@@ -1,5 +1,7 @@
 """The sun through a job's windows: whose room, which half hours, what is missing for it."""
 
+import subprocess
+import sys
 from dataclasses import replace
 
 import pytest
@@ -11,6 +13,7 @@ from farwall.floor.nouns import Window
 from farwall.job.sun_heat import heat_by_room
 from farwall.job.sunlight import missing_for_sun, panes_of, place_of, sunlight_of
 from farwall.readers.epw import parse_epw
+from farwall.readers.job_json import job_to_text
 
 
 def of_day(job, number=0):
@@ -109,3 +112,22 @@ def test_heat_follows_the_beam_of_the_file_and_spreads_over_the_floor_by_hand():
     assert half["west"][1] == 0.0
     assert full["west"][2] == half["west"][2] > 0
     assert "east" not in full
+
+
+@pytest.mark.parametrize("north", ["none", "12"])
+def test_a_job_without_windows_never_loads_what_reckons_the_sun(north, tmp_path):
+    """It takes two seconds to import; windows without a north do not pay for it either."""
+    job = sun_job() if north == "none" else sun_job(at="08:00")
+    floor = (
+        replace(job.floor, north_deg=None)
+        if north == "none"
+        else replace(job.floor, windows=(), north_deg=12.0)
+    )
+    path = tmp_path / "job.json"
+    path.write_text(job_to_text(replace(job, floor=floor)))
+    code = (
+        "import sys; from farwall.readers.job_json import read_job; "
+        "from farwall.job.plan_job import plan_job; plan_job(read_job(sys.argv[1])); "
+        "sys.exit(any(name.split('.')[0] in ('pvlib', 'pandas') for name in sys.modules))"
+    )
+    assert subprocess.run([sys.executable, "-c", code, str(path)], check=False).returncode == 0

@@ -50,6 +50,8 @@ def test_files_of_35_and_of_32_fields_say_the_same(fields, line_end):
         ("rh_percent", "999"),
         ("pressure_pa", "999999"),
         ("wind_m_s", "999."),
+        ("direct_w_m2", "9999"),
+        ("diffuse_w_m2", "9999."),
         ("wind_direction_deg", "999"),
         ("wind_m_s", ""),
         ("air_c", "999"),
@@ -69,6 +71,17 @@ def test_a_missing_value_becomes_none_and_is_counted(name, code):
     assert sum(found.missing.values()) == 31
     noon = [one for one in found.hours if (one.month, one.hour) == (3, 12)]
     assert all(getattr(one, name) is None for one in noon)
+
+
+def test_the_beam_of_each_hour_is_told_on_the_files_own_clock():
+    """Hour 15 of 1 July, from 14:00 to 15:00 of the file's clock: 20:00 to 21:00 UTC."""
+
+    def hour(month, day, clock):
+        return plain_hour(month, day, clock) | {"direct_w_m2": 10 * clock}
+
+    found = parse_epw(epw_text(hour=hour))
+    asked = datetime(2031, 7, 1, 20, 20, tzinfo=UTC)
+    assert found.direct_w_m2(starts_at=asked, hours=2) == (150.0, 160.0)
 
 
 def test_the_hour_names_its_end():

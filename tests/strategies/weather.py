@@ -41,6 +41,8 @@ PLACES = {
     "dew_point_c": 7,
     "rh_percent": 8,
     "pressure_pa": 9,
+    "direct_w_m2": 14,
+    "diffuse_w_m2": 15,
     "wind_direction_deg": 20,
     "wind_m_s": 21,
 }

@@ -20,6 +20,9 @@ What a caller uses:
   `day.at(hours, moment) -> HourAtSlab`.
 - `weather.WeatherFile.weather(starts_at=, hours=, before_h=) -> Weather`; the file itself is
   read by `farwall.readers.epw.read_epw(path) -> WeatherFile`.
+- `sun.sun_at(moments, *, latitude_deg=, longitude_deg=) -> Sun` (elevation, azimuth, clear beam),
+  `sun.absorbed_w_m2(direct_w_m2, elevation_deg)`; `patches.lit(glazing, ground, elevation_deg,
+  bearing_deg)`: what a window lights of the floor, `patches.by_room(light, ground)`.
 - `evaporation.evaporation(conditions, *, relation=) -> Evaporation`, `film.film_drying(...)`,
   `film.wet_film_mm(m2_per_l=)`, and the functions of `moist`.
 """

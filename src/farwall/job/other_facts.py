@@ -172,8 +172,8 @@ class OtherFacts:
     def _other_hour(
         self, rooms: tuple[str, ...], coat: SettledCoat, at_min: float, peak_min: float
     ) -> Iterator[Otherwise]:
-        """The hour of the day in which the edge lives longest, by the weather that is given."""
-        if self.weather is None:
+        """The hour of the day in which the edge lives longest, by weather and sun."""
+        if self.weather is None and self.lasting.sunlight is None:
             return
         day = (datetime.fromisoformat(self.settled.starts_at) + timedelta(minutes=at_min)).date()
         lives = self._by_hour(rooms, coat, (day - self._midnight.date()).days)
