@@ -49,16 +49,6 @@ class Survey:
 
 
 @dataclass(frozen=True)
-class Place:
-    """Where the house stands, north and east positive. `time_zone` is a name such as
-    America/Chicago."""
-
-    latitude_deg: Annotated[float, Ge(-90), Le(90)] | None = None
-    longitude_deg: Annotated[float, Ge(-180), Le(180)] | None = None
-    time_zone: str = ""
-
-
-@dataclass(frozen=True)
 class Sample:
     """A sample made on this slab: what it drank, how long its sheen lasted, how it looked."""
 
@@ -73,6 +63,16 @@ class Sample:
     air_speed_m_s: NotNegative | None = None
     drop_s: Positive | None = None
     verdict: Literal["light", "right", "dark"] | None = None
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where the house stands, north and east positive. `time_zone` is a name such as
+    America/Chicago."""
+
+    latitude_deg: Annotated[float, Ge(-90), Le(90)] | None = None
+    longitude_deg: Annotated[float, Ge(-180), Le(180)] | None = None
+    time_zone: str = ""
 
 
 @dataclass(frozen=True)
@@ -171,6 +171,7 @@ class Job:
     id: str = ""
     name: str = ""
     starts_at: str | None = None
+    place: Place = field(default_factory=Place)
     survey: Survey = field(default_factory=Survey)
     samples: tuple[Sample, ...] = ()
     stains: tuple[Stain, ...] = ()
@@ -179,4 +180,3 @@ class Job:
     tools: Tools = field(default_factory=Tools)
     prices: Prices = field(default_factory=Prices)
     wishes: Wishes = field(default_factory=Wishes)
-    place: Place = field(default_factory=Place)
