@@ -29,8 +29,8 @@ TAKEN_UP = 0.65
 LOWEST_DEG = 3.0
 """A sun lower than this is hidden by what stands around a house, and weak. Rank: guess."""
 DELTA_T_S = 69.0
-"""Earth's clock behind the atomic one, as of the 2020s [from-memory]. Two seconds of it move the sun by
-0.00003 degrees."""
+"""Earth's clock behind the atomic one, as of the 2020s [from-memory]. Two seconds of it move the
+sun by 0.00003 degrees."""
 _REFRACTION_DEG, _MILD_C = 0.5667, 12.0
 
 
