@@ -28,8 +28,9 @@ TAKEN_UP = 0.65
 """Share of it that bare grey concrete takes up; wet or dark it is more. Rank: from memory."""
 LOWEST_DEG = 3.0
 """A sun lower than this is hidden by what stands around a house, and weak. Rank: guess."""
-_DELTA_T_S = 69.0
-"""Earth's clock behind the atomic one, as of the 2020s [from-memory]. 10 s are 0.04 degrees."""
+DELTA_T_S = 69.0
+"""Earth's clock behind the atomic one, as of the 2020s [from-memory]. Two seconds of it move the
+sun by 0.00003 degrees."""
 _REFRACTION_DEG, _MILD_C = 0.5667, 12.0
 
 
@@ -56,6 +57,7 @@ def sun_at(
     elevation_m: float = 0.0,
     pressure_pa: float = STANDARD_PRESSURE_PA,
     air_c: float = _MILD_C,
+    delta_t_s: float = DELTA_T_S,
 ) -> Sun:
     """The sun at these moments, as it is seen through the air.
 
@@ -71,7 +73,7 @@ def sun_at(
 
     unix_s = np.array([moment.timestamp() for moment in moments])
     _, _, apparent, _, azimuth, _ = spa.solar_position(
-        unix_s, latitude_deg, longitude_deg, elevation_m, pressure_pa / 100, air_c, _DELTA_T_S,
+        unix_s, latitude_deg, longitude_deg, elevation_m, pressure_pa / 100, air_c, delta_t_s,
         _REFRACTION_DEG,
     )  # fmt: skip
     clear = simplified_solis(np.maximum(apparent, 0.0), pressure=pressure_pa)

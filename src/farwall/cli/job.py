@@ -144,6 +144,7 @@ def _write_whole(path: Path, text: str) -> None:
 def _said(job: Job, out: Path) -> str:
     """What was written, which of its figures are defaults, and what asks to be measured."""
     from farwall.facts.defaults import settle
+    from farwall.job.sunlight import missing_for_sun
     from farwall.units import ft2_from_m2
 
     area_m2 = sum(room.polygon.shape.area for room in job.floor.rooms)
@@ -159,6 +160,9 @@ def _said(job: Job, out: Path) -> str:
         if taken:
             lines += [title, *(f"  {_figure(ground)}" for ground in taken)]
     lines += settled.warnings
+    lacks = missing_for_sun(job)
+    if lacks:
+        lines.append(f"For the sun through its windows put in: {', '.join(lacks)}.")
     lines.append(f"Measure and put in what you can: {_MEASURE}.")
     lines.append(f"Then: farwall plan {out} --out DIR")
     return "\n".join(lines)

@@ -127,16 +127,6 @@ class Sighting:
 
 
 @dataclass(frozen=True)
-class Place:
-    """Where the house stands, north and east positive. `time_zone` is a name such as
-    America/Chicago."""
-
-    latitude_deg: Annotated[float, Ge(-90), Le(90)] | None = None
-    longitude_deg: Annotated[float, Ge(-180), Le(180)] | None = None
-    time_zone: str = ""
-
-
-@dataclass(frozen=True)
 class Sample:
     """A sample made on this slab: what it drank, how long its sheen lasted, how it looked."""
 
@@ -151,6 +141,16 @@ class Sample:
     air_speed_m_s: NotNegative | None = None
     drop_s: Positive | None = None
     verdict: Literal["light", "right", "dark"] | None = None
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where the house stands, north and east positive. `time_zone` is a name such as
+    America/Chicago."""
+
+    latitude_deg: Annotated[float, Ge(-90), Le(90)] | None = None
+    longitude_deg: Annotated[float, Ge(-180), Le(180)] | None = None
+    time_zone: str = ""
 
 
 @dataclass(frozen=True)
@@ -249,6 +249,7 @@ class Job:
     id: str = ""
     name: str = ""
     starts_at: str | None = None
+    place: Place = field(default_factory=Place)
     survey: Survey = field(default_factory=Survey)
     samples: tuple[Sample, ...] = ()
     stains: tuple[Stain, ...] = ()
@@ -264,4 +265,3 @@ class Job:
     morning: Morning = field(default_factory=Morning)
     watch: Watch = field(default_factory=Watch)
     sealer: Sealer = field(default_factory=Sealer)
-    place: Place = field(default_factory=Place)
