@@ -61,7 +61,7 @@ def time_tape_svg(
     clock = plan_clock(plan, units)
     svg = Svg(width=width, height=0, family=lettering.family, ident="tape")
     first_coat = plan.fields[0].coat if plan.fields else ""
-    for k, fields in enumerate(_strips(plan)):
+    for k, fields in enumerate(tape_strips(plan)):
         if k:
             svg.height += _PAD
         part = Svg(width=width, height=0, family=lettering.family)
@@ -72,7 +72,7 @@ def time_tape_svg(
     return svg.document(title="The tape of time", description=_told(plan, clock))
 
 
-def _strips(plan: Plan) -> list[list[Field]]:
+def tape_strips(plan: Plan) -> list[list[Field]]:
     """The fields by strip of tape: a long pause begins a new one."""
     strips: list[list[Field]] = []
     for field in sorted(plan.fields, key=lambda field: field.start_min):

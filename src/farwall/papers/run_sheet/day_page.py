@@ -24,7 +24,7 @@ from farwall.papers.run_sheet.names import (
     verdict_words,
 )
 from farwall.papers.svg import plain
-from farwall.papers.time_tape import time_tape_svg, wait_words
+from farwall.papers.time_tape import tape_strips, time_tape_svg, wait_words
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
 from farwall.papers.words import area, listed, room_names, volume
 
@@ -35,6 +35,8 @@ _ALL_ELSE_PT = 164.0
 _HEADING_PT, _GROUND_PT, _LEGEND_PT = 20.0, 26.0, 40.0
 _FEW_GROUNDS = 5
 _MUCH_LARGER = 1.15
+_TAPE_PT = 80.0
+"""Each further strip of the tape."""
 _LINE_PT, _ROW_PT, _COAT_PT, _TABLE_HEAD_PT = 11.6, 11.8, 22.0, 18.0
 _SPAN_WIDTH_PT = 66.0
 _ROOMS_LEAST_PT, _GUTTER_PT = 92.0, 9.0
@@ -56,7 +58,8 @@ class _Layout:
 
 def _layout(plan: Plan, size: PaperSize, rooms_width: float) -> _Layout:
     """The layout in which the floor comes out largest on one page, if one page can hold it all."""
-    table = _table_height(plan, rooms_width)
+    table = _table_height(plan, rooms_width) + _headings_height(plan, size)
+    table += (len(tape_strips(plan)) - 1) * _TAPE_PT
     free = size.inner_height - _ALL_ELSE_PT - table - _at_once_height(size)
     if free < _FLOOR_LEAST_PT:
         return _Layout(
@@ -209,6 +212,13 @@ def _table_height(plan: Plan, rooms_width: float) -> float:
         lines = wrap(field_rooms(plan, field), rooms_width, PAPER_LETTERING.small)
         height += _ROW_PT + (len(lines or ("", "")) - 1) * _LINE_PT
     return height
+
+
+def _headings_height(plan: Plan, size: PaperSize) -> float:
+    """How much higher the headings of the coats are than one line each. [pt]"""
+    clock = plan_clock(plan, "us")
+    told = [f"{coat_words(plan, c)} · {_waits(plan, c, clock)}" for c in coat_ids(plan)]
+    return sum(_lines(words, size.inner_width) - 1 for words in told) * _LINE_PT
 
 
 def _in_order(plan: Plan, coat: str) -> list[Field]:
