@@ -9,7 +9,7 @@ from farwall.bench.generator import house_of
 from farwall.bench.houses import houses
 from farwall.bench.nouns import shape_case
 from farwall.bench.shapes import SHAPES
-from farwall.facts.job import Job, Wishes
+from farwall.facts.job import Job
 from farwall.facts.plain import plain
 
 SHAPES_DIGEST = "c7d02d97b7b7348cdad63d13f9bc7ada7040e8f44853d325f95b29add5fde79e"
@@ -20,19 +20,23 @@ GROWN = [(3, 1), (5, 7), (10, 7), (15, 2), (20, 7), (29, 3), (50, 7), (100, 7), 
 WHY = "a frozen floor has changed: its figures can no longer be laid beside those of before"
 
 
-LATER = ("site", "seen")
-LATER_WISHES = ("bands", "bands_in")
+LATER = {
+    "": "choices morning place readiness sealer seen site watch",
+    "survey": "acid_before bare_sand_percent burnished colour_wanted covering cracks_accepted "
+    "efflorescence film ground_frozen hidden mix moisture patched patches pours sample_scrub "
+    "sample_signed sheet_slab_age_days slab_ph slab_thickness_m trades waste",
+    "wishes": "bands bands_in",
+}
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""
 
 
 def said(job):
-    told = plain(job)
-    for key in LATER:
-        if getattr(job, key) == getattr(Job(1, job.floor, job.exits), key):
-            del told[key]
-    for key in LATER_WISHES:
-        if getattr(job.wishes, key) == getattr(Wishes(), key):
-            del told["wishes"][key]
+    told, silent = plain(job), plain(Job(1, job.floor, job.exits))
+    for noun, keys in LATER.items():
+        here, nothing = (told, silent) if not noun else (told[noun], silent[noun])
+        for key in keys.split():
+            if here[key] == nothing[key]:
+                del here[key]
     return told
 
 
