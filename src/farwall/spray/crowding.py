@@ -16,15 +16,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 import numpy as np
 import shapely
-from scipy.sparse import csr_matrix
 
 from farwall.spray.front import FROM_BEYOND, Ground
 from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, lattice_of
 from farwall.spray.walks import all_walks, parts_of, walk_graph
 from farwall.spray.world import BODY_M
+
+if TYPE_CHECKING:
+    from scipy.sparse import csr_matrix
 
 HOP = 1.1
 """The longest hop that E is told by, in band depths (`ball`)."""

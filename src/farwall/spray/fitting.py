@@ -36,9 +36,9 @@ def fitting(case: Case, flow: Flow, field_id: str) -> Fitted:
     """The field on the clock, its bands as wide as they can be without losing an edge.
 
     Where the plainest sweep leaves little margin, the plain one with the shortest
-    front is tried; where that loses an edge, better ones are sought, then narrower bands,
-    which leave younger edges for more walking and overlap. Where none fits, the
-    best at full width stands and the verdict says no.
+    front is tried; where that loses an edge, levelled ones are sought, then smoothed ones,
+    which take longer to find, then narrower bands, which leave younger edges for more
+    walking and overlap. Where none fits, the best at full width stands and the verdict says no.
     """
     best = on_the_clock(case, case.sweep, flow, field_id)
     lives = case.coat.lives(case.step.pieces, case.day.minute, best.timed.bands[-1].end_min)
@@ -50,13 +50,13 @@ def fitting(case: Case, flow: Flow, field_id: str) -> Fitted:
         best = max(best, found, key=lambda one: one.held.spare_min)
     if best.held.spare_min >= 0:
         return best
-    for share in (1.0, *NARROWER):
+    for share, smoothed in ((1.0, False), *((share, True) for share in (1.0, *NARROWER))):
         tools = replace(case.coat.tools, band_m=case.coat.tools.band_m * share)
         try:
-            laid = case.sweeper.laid(tools, thorough=True)
+            laid = case.sweeper.laid(tools, thorough=True, smoothed=smoothed)
             if laid.longest_wait_min > HOPE * lives.longest_min:
                 continue
-            sweep = case.sweeper.sweep(tools, thorough=True)
+            sweep = case.sweeper.sweep(tools, thorough=True, smoothed=smoothed)
             more = (sweep.wetted_m2 - case.sweep.wetted_m2) * flow.l_per_m2
             thirst = replace(flow, still_to_spray_l=flow.still_to_spray_l + more)
             found = on_the_clock(case, sweep, thirst, field_id)

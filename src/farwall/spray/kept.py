@@ -51,21 +51,21 @@ class KeptSweeper(Sweeper):
         super().__init__(world, kept.pieces, kept.exit, tools, l_per_m2=l_per_m2)
         self.kept = kept
 
-    def sweep(self, tools: PlanTools, *, thorough: bool = False) -> Sweep:
+    def sweep(self, tools: PlanTools, *, thorough: bool = False, smoothed: bool = True) -> Sweep:
         """The sweep of the plan; others are sought only for other tools, or when asked for."""
         if tools == self.tools and not thorough:
             return self.kept
         self._insist_on_fresh()
-        return super().sweep(tools, thorough=thorough)
+        return super().sweep(tools, thorough=thorough, smoothed=smoothed)
 
     def shortest(self, tools: PlanTools) -> Sweep:  # noqa: ARG002 - the same question as above it
         """The sweep of the plan: it was the better one in the morning."""
         return self.kept
 
-    def laid(self, tools: PlanTools, *, thorough: bool = False) -> Laid:
+    def laid(self, tools: PlanTools, *, thorough: bool = False, smoothed: bool = True) -> Laid:
         """Its strips laid anew. Raises `Unanswerable` when some of them are sprayed."""
         self._insist_on_fresh()
-        return super().laid(tools, thorough=thorough)
+        return super().laid(tools, thorough=thorough, smoothed=smoothed)
 
     def _insist_on_fresh(self) -> None:
         if self.kept.begun:

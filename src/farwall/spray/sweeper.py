@@ -12,7 +12,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.bands import cut_into_strips
 from farwall.spray.edges import edges_of
-from farwall.spray.front import Front, Ground, body_gets_everywhere
+from farwall.spray.front import Front, body_gets_everywhere
 from farwall.spray.fronts import (
     FieldGround,
     Floors,
@@ -42,8 +42,9 @@ Age = tuple[float, float]
 """The oldest edge without refills, then all walking between passes. [min]"""
 
 
-Swept = dict[tuple[PlanTools, bool], tuple[Sweep, Age] | Unanswerable]
-"""Sweeps found so far, or why there is none: by tools, and whether a levelled one was sought."""
+Swept = dict[tuple[PlanTools, bool, bool], tuple[Sweep, Age] | Unanswerable]
+"""Sweeps found so far, or why there is none: by tools, whether a levelled one was sought, and
+whether a smoothed one was."""
 
 
 @dataclass(frozen=True)
@@ -76,7 +77,10 @@ class Sweeper:
         self._kept = {} if kept is None else kept
         self._laid: dict[tuple[int, _Cut, PlanTools], Laid] = {}
         self.swept: Swept = {}
-        self._levelling: Callable[[], tuple[Front, Front]] = lambda: _levelled_both(
+        self._levelling: Callable[[], Front] = lambda: levelled_front(
+            self.field.ground, self._plain
+        )
+        self._smoothing: Callable[[], Front] = lambda: smoothed_front(
             self.field.ground, self._plain
         )
 
@@ -96,13 +100,24 @@ class Sweeper:
         return min(self._plain, key=lambda front: front.equivalent_m)
 
     def begin_levelling(self, beside: Beside) -> None:
-        """Begin to seek its levelled fronts beside other work, before anybody asks for them."""
-        self._levelling = beside(partial(_levelled_both, self.field.ground, self._plain))
+        """Begin to seek its better fronts beside other work, before anybody asks for them."""
+        self._levelling = beside(partial(levelled_front, self.field.ground, self._plain))
+        self._smoothing = beside(partial(smoothed_front, self.field.ground, self._plain))
 
     @cached_property
-    def _levelled(self) -> tuple[Front, Front]:
-        found: tuple[Front, Front] = self._levelling()
+    def _levelled(self) -> Front:
+        found: Front = self._levelling()
         return found
+
+    @cached_property
+    def _smoothed(self) -> Front:
+        found: Front = self._smoothing()
+        return found
+
+    def _sought(self, *, smoothed: bool) -> tuple[Front, ...]:
+        """The fronts of a thorough search, the plainest first."""
+        fronts = (plainest(self._plain), self._shortest, self._levelled)
+        return (*fronts, self._smoothed) if smoothed else fronts
 
     def guess_age_min(self) -> float:
         """A first guess at the oldest edge, by the shortest plain front alone.
@@ -139,29 +154,28 @@ class Sweeper:
         """The walk to the exit from the middle of the field. [m]"""
         return median_of(self._rough.ground.out_m)
 
-    def laid(self, tools: PlanTools, *, thorough: bool = False) -> Laid:
+    def laid(self, tools: PlanTools, *, thorough: bool = False, smoothed: bool = True) -> Laid:
         """Its strips in order: of the fronts asked for those whose edges wait least."""
         cut = self._cut_for(tools)
-        tried = [self._lay(plainest(self._plain), cut, tools)]
-        if thorough:
-            fronts = (self._shortest, *self._levelled)
-            tried += [self._lay(front, cut, tools) for front in fronts]
+        fronts = self._sought(smoothed=smoothed) if thorough else (plainest(self._plain),)
+        tried = [self._lay(front, cut, tools) for front in fronts]
         return min(tried, key=lambda laid: laid.longest_wait_min)
 
-    def sweep(self, tools: PlanTools, *, thorough: bool = False) -> Sweep:
+    def sweep(self, tools: PlanTools, *, thorough: bool = False, smoothed: bool = True) -> Sweep:
         """Its sweep with these tools. Raises `Unanswerable` when a body cannot do it.
 
-        thorough: a levelled sweep is sought as well; of the two whose edges wait least as they
-        are laid the one with the younger edges once walked is taken.
+        thorough: a levelled sweep is sought as well, and a smoothed one, which takes longer to
+        find, unless that is not wanted; of those whose edges wait least as they are laid the
+        one with the younger edges once walked is taken.
         """
-        return self._found(tools, thorough=thorough)[0]
+        return self._found(tools, thorough=thorough, smoothed=thorough and smoothed)[0]
 
     def shortest(self, tools: PlanTools) -> Sweep:
         """The better of its plainest sweep and the plain one with the shortest front.
 
         Raises `Unanswerable` when a body cannot do the field.
         """
-        found = [self._found(tools, thorough=False)]
+        found = [self._found(tools)]
         if self._shortest is not plainest(self._plain):
             with suppress(Unanswerable):
                 laid = self._lay(self._shortest, self._cut_for(tools), tools)
@@ -178,11 +192,13 @@ class Sweeper:
         ways = (self._lay(front, cut, tools) for front in picked[:_WALKED])
         return self._first_walked(ways, tools)[0]
 
-    def _found(self, tools: PlanTools, *, thorough: bool) -> tuple[Sweep, Age]:
-        key = (tools, thorough)
+    def _found(
+        self, tools: PlanTools, *, thorough: bool = False, smoothed: bool = False
+    ) -> tuple[Sweep, Age]:
+        key = (tools, thorough, smoothed)
         if key not in self.swept:
             try:
-                self.swept[key] = self._sweep(tools, thorough=thorough)
+                self.swept[key] = self._sweep(tools, thorough=thorough, smoothed=smoothed)
             except Unanswerable as no:
                 self.swept[key] = no
         found = self.swept[key]
@@ -193,12 +209,11 @@ class Sweeper:
     def _cut_for(self, tools: PlanTools) -> _Cut:
         return _Cut(tools.band_m, one_tank_m2(tools, self._l_per_m2))
 
-    def _sweep(self, tools: PlanTools, *, thorough: bool) -> tuple[Sweep, Age]:
+    def _sweep(self, tools: PlanTools, *, thorough: bool, smoothed: bool) -> tuple[Sweep, Age]:
         if not thorough:
             return self._first_walked(self._plain_ways(tools), tools)
         cut = self._cut_for(tools)
-        sought = (plainest(self._plain), self._shortest, *self._levelled)
-        fronts = {id(front): front for front in sought}
+        fronts = {id(front): front for front in self._sought(smoothed=smoothed)}
         ways = sorted(
             (self._lay(front, cut, tools) for front in fronts.values()),
             key=lambda laid: laid.longest_wait_min,
@@ -209,7 +224,7 @@ class Sweeper:
                 found.append(_walked(laid, tools))
             if len(found) == _WALKED:
                 break
-        return min(found, key=lambda one: one[1]) if found else self._found(tools, thorough=False)
+        return min(found, key=lambda one: one[1]) if found else self._found(tools)
 
     def _first_walked(self, ways: Iterator[Laid], tools: PlanTools) -> tuple[Sweep, Age]:
         refusal: Unanswerable | None = None
@@ -240,11 +255,6 @@ class Sweeper:
         if key not in self._laid:
             self._laid[key] = _lay(self.field, front, cut, tools)
         return self._laid[key]
-
-
-def _levelled_both(ground: Ground, plain: Sequence[Front]) -> tuple[Front, Front]:
-    """The levelled front and the smoothed one."""
-    return levelled_front(ground, plain), smoothed_front(ground, plain)
 
 
 def _lay(field: FieldGround, front: Front, cut: _Cut, tools: PlanTools) -> Laid:

@@ -7,11 +7,14 @@ one way counting for more than a metre the other.
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import numpy as np
-from scipy.sparse import coo_matrix, csr_matrix
-from scipy.sparse.csgraph import connected_components, dijkstra
 
 from farwall.spray.lattice import Bools, Floats, Ints, Lattice
+
+if TYPE_CHECKING:  # loaded where it is used: it takes a quarter of a second
+    from scipy.sparse import csr_matrix
 
 
 def links_of(lattice: Lattice) -> tuple[Ints, Ints]:
@@ -26,6 +29,8 @@ def links_of(lattice: Lattice) -> tuple[Ints, Ints]:
 
 def walk_graph(lattice: Lattice, stretch: tuple[float, float] = (1.0, 1.0)) -> csr_matrix:
     """The links with their lengths, a metre along and across the grid counting `stretch`. [m]"""
+    from scipy.sparse import coo_matrix
+
     here, there = links_of(lattice)
     uv = lattice.grid.to_uv(lattice.xy)
     legs = (uv[there] - uv[here]) * np.asarray(stretch)
@@ -35,16 +40,22 @@ def walk_graph(lattice: Lattice, stretch: tuple[float, float] = (1.0, 1.0)) -> c
 
 def all_walks(graph: csr_matrix, places: Ints | None = None) -> Floats:
     """The shortest walks from `places` (from all) to every place, infinite where none leads. [m]"""
+    from scipy.sparse.csgraph import dijkstra
+
     return np.asarray(dijkstra(graph, directed=False, indices=places))
 
 
 def nearest_walk(graph: csr_matrix, places: Ints) -> Floats:
     """The shortest walk to each place from any of `places`. [m]"""
+    from scipy.sparse.csgraph import dijkstra
+
     return np.asarray(dijkstra(graph, directed=False, indices=places, min_only=True))
 
 
 def parts_of(graph: csr_matrix, inside: Bools) -> list[Ints]:
     """The places inside, parted where no links inside join them."""
+    from scipy.sparse.csgraph import connected_components
+
     places = np.flatnonzero(inside)
     count, label = connected_components(graph[places][:, places], directed=False)
     return [places[label == number] for number in range(count)]

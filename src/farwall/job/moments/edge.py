@@ -18,6 +18,8 @@ _STEP_M = 0.05
 _MEET_M = 0.012
 """Bands that lie this near to each other meet: their corners are rounded to a tenth of that."""
 _LEAST_M = 0.02
+_ROUGHLY_MIN = 0.1
+"""How much younger than told an edge may come out by places 5 cm apart."""
 _OLD_SHARE = 0.85
 """Of an edge at its oldest, what is at least this share of the age is shown with it."""
 
@@ -63,15 +65,14 @@ def oldest_edge(field: Field) -> LiveEdge | None:
 
     The line is the stretch of that edge that waits nearly as long.
     """
-    found = [
-        pair
-        for pair in (
-            _met(first, then) for then in field.bands for first in field.bands
-            if first.order < then.order and _boxes_meet(first, then)
-        )
-        if pair is not None
-    ]  # fmt: skip
-    return max(found, key=lambda edge: edge.age_min) if found else None
+    found: list[LiveEdge] = []
+    for then in sorted(field.bands, key=lambda band: -band.edge_age_min):
+        if found and then.edge_age_min < found[0].age_min - _ROUGHLY_MIN:
+            break  # told ages are exact: no band after this one meets an older edge
+        earlier = (b for b in field.bands if b.order < then.order and _boxes_meet(b, then))
+        found += [pair for first in earlier if (pair := _met(first, then)) is not None]
+        found.sort(key=lambda edge: -edge.age_min)
+    return found[0] if found else None
 
 
 def _met(first: Band, then: Band) -> LiveEdge | None:
