@@ -52,7 +52,7 @@ def ready(kind: str) -> bool:
 
 def set_up(kind: str) -> None:
     """Install the locked requirements and this project into .venv; the stamp comes last."""
-    print(f"farwall: setting up {VENV} (once, about 15 seconds)", file=sys.stderr, flush=True)
+    print(f"farwall: setting up {VENV} (once, about 20 seconds)", file=sys.stderr, flush=True)
     kind = "test" if stamped().startswith("test") else kind
     pip = [str(PYTHON), "-m", "pip"]
     if not stamped():
