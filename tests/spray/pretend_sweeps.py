@@ -11,7 +11,7 @@ from tests.strategies.houses import house
 from farwall.facts.plan import PlanTools
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
-from farwall.spray.fields import Pieces, Sweeps
+from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.world import Seam, World, build_world
 
 Age = Callable[[Pieces, Seam], float]

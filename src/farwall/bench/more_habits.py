@@ -22,7 +22,8 @@ from farwall.facts.plan import Field, Plan
 from farwall.job.plan_job import plan_job
 from farwall.mix.thirst import Thirst, first_belief
 from farwall.mix.usual_rule import EXTRA_LOW
-from farwall.spray.fields import Budget, Cut, Pieces, Sweeps
+from farwall.spray.fields import Budget, Cut
+from farwall.spray.sweeps import Pieces, Sweeps
 
 SEEN = frozenset({"cased", "wide"})
 """A cold line here is seen open: no leaf hides it."""

@@ -22,7 +22,6 @@ from farwall.job.midday_judge import MiddayJudge, cut_short, seam_of
 from farwall.job.past import AT_M, Settled
 from farwall.job.sun_midday import in_sun
 from farwall.spray.dry import DryGround
-from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.kept import KeptSweeper, kept_sweep, pieces_of
 from farwall.spray.lives import Lives, held_to
 from farwall.spray.midday import Shut, Turns, Waiting, in_turn
@@ -33,6 +32,7 @@ from farwall.spray.routes import gap_m, nearest_on, part_with
 from farwall.spray.schedule import Day, route, time_sweep, timed_path
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
+from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.verdict import CoatFacts
 from farwall.spray.world import World, build_world
 

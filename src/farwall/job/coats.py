@@ -13,10 +13,10 @@ from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
 from farwall.job.laying_out import LaidOut
 from farwall.job.waits import Waits
-from farwall.spray.fields import Pieces
 from farwall.spray.lives import Lives
 from farwall.spray.plain_bands import wish_for
 from farwall.spray.plan_coat import Aside, LaidField, plan_coat
+from farwall.spray.sweeps import Pieces
 from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
 
 _NEXT_MORNING_MIN = 24 * 60.0

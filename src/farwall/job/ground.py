@@ -14,7 +14,7 @@ from farwall.floor.nouns import Floor
 from farwall.floor.thresholds import join_thresholds
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
-from farwall.spray.fields import Pieces
+from farwall.spray.sweeps import Pieces
 from farwall.spray.world import World, build_world
 
 

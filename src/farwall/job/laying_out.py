@@ -9,8 +9,9 @@ from functools import cache
 from farwall.beside import Beside, at_once
 from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
-from farwall.spray.fields import COMFORT, Budget, Cut, Pieces, Sweeps, cut_into_fields
+from farwall.spray.fields import COMFORT, Budget, Cut, cut_into_fields
 from farwall.spray.order import BudgetAt, Order, Step, order_fields
+from farwall.spray.sweeps import Pieces, Sweeps
 
 
 @dataclass(frozen=True)

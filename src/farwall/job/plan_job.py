@@ -36,8 +36,9 @@ from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
 from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
 from farwall.mix.plan import FieldNeed, plan_mixes
-from farwall.spray.fields import Budget, Cut, Sweeps, cut_into_fields
+from farwall.spray.fields import Budget, Cut, cut_into_fields
 from farwall.spray.plain_bands import wish_for
+from farwall.spray.sweeps import Sweeps
 
 _SEED_DIGITS = 12
 """Hexadecimal digits of the inputs' hash that make the seed: a whole number in any JSON."""

@@ -26,11 +26,11 @@ from farwall.floor.thresholds import join_thresholds
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.plan_job import planned
-from farwall.spray.fields import Pieces
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow, age_with_min, refill_stops
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
+from farwall.spray.sweeps import Pieces
 from farwall.spray.world import Seam, World, build_world
 
 SAFE = 1.2

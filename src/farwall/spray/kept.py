@@ -17,11 +17,11 @@ from farwall.facts.plan import Band, Field, PlanTools
 from farwall.floor.geometry import polygons_of
 from farwall.spray.bands import Border, Strip, Strips, border_between
 from farwall.spray.edges import edges_of
-from farwall.spray.fields import Pieces
 from farwall.spray.front import Front
 from farwall.spray.passes import Pass
 from farwall.spray.sweep import Laid, Sweep
 from farwall.spray.sweeper import Sweeper
+from farwall.spray.sweeps import Pieces
 from farwall.spray.world import Seam, World, fused
 
 _NEAR_M = 0.02

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from math import inf
 
 from farwall.errors import Unanswerable
-from farwall.spray.fields import Pieces, Sweeps
+from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.world import Seam
 
 

@@ -15,9 +15,9 @@ from dataclasses import dataclass
 from typing import NoReturn
 
 from farwall.errors import Unanswerable
-from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.leaving import Door, Leaving
 from farwall.spray.margins import MOST_SETS, Floor, best_order, floor_of
+from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.world import Seam
 
 TIRED_PER_H = 0.03

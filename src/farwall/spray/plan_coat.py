@@ -14,7 +14,6 @@ from farwall.floor.geometry import Point
 from farwall.spray.crew import walks_off, with_second
 from farwall.spray.dry import DryGround
 from farwall.spray.edges import Moments
-from farwall.spray.fields import Pieces
 from farwall.spray.fitting import Fitted, fitting, on_the_clock
 from farwall.spray.lives import Lives
 from farwall.spray.order import Order, Step
@@ -24,6 +23,7 @@ from farwall.spray.routes import nearest_on
 from farwall.spray.schedule import Day
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
+from farwall.spray.sweeps import Pieces
 from farwall.spray.verdict import Case, CoatFacts, Judge
 from farwall.spray.world import BODY_M, Seam, World
 

@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from farwall.spray.fields import Pieces
 from farwall.spray.order import EQUAL_SHARE, House
+from farwall.spray.sweeps import Pieces
 
 Why = Literal["shut in", "margin", "largest last", "far first", "alike"]
 

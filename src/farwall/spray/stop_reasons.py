@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from farwall.spray.fields import COMFORT, HIDDEN, SEAM_COST, Pieces, Sweeps
+from farwall.spray.fields import COMFORT, HIDDEN, SEAM_COST
 from farwall.spray.remedies.parts import guessed_age_min, parts_at
 from farwall.spray.sweep import one_tank_m2
+from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.world import Seam
 
 _STOPS = HIDDEN | {"cased"}

@@ -8,13 +8,13 @@ from functools import cached_property, partial
 
 from farwall.facts.plan import Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor
-from farwall.spray.fields import Pieces
 from farwall.spray.lives import Held
 from farwall.spray.remedies.case import NARROWER, TIGHT, Case, CoatFacts, Outcome, Trial
 from farwall.spray.remedies.offer import Cost, OtherFacts, Otherwise
 from farwall.spray.remedies.places import long_way_m, middle_cut
 from farwall.spray.remedies.stops import Places
 from farwall.spray.schedule import Timed
+from farwall.spray.sweeps import Pieces
 
 __all__ = [
     "NARROWER",

@@ -9,13 +9,13 @@ from farwall.errors import Unanswerable
 from farwall.facts.job import ChoiceName
 from farwall.facts.plan import PlanTools
 from farwall.spray.crew import crew_of, time_crew
-from farwall.spray.fields import Pieces
 from farwall.spray.lives import Held, Lives, held_to
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow
 from farwall.spray.schedule import Day, Timed
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
+from farwall.spray.sweeps import Pieces
 from farwall.spray.world import World
 
 HOPE = 1.2

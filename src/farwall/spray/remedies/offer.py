@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from farwall.facts.plan import OpenTime, Remedy
 from farwall.floor.geometry import Point
-from farwall.spray.fields import Pieces
 from farwall.spray.remedies.case import Outcome
+from farwall.spray.sweeps import Pieces
 
 _GAIN_MIN = 0.05
 """Less than this is told apart by nobody: the checker's own tolerance."""

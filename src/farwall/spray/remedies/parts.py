@@ -6,11 +6,11 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from farwall.errors import Unanswerable
-from farwall.spray.fields import Pieces, Sweeps
 from farwall.spray.refills import Flow
 from farwall.spray.remedies.case import CoatFacts, Outcome, Trial
 from farwall.spray.schedule import time_sweep
 from farwall.spray.sweep import Sweep
+from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.world import Seam, World
 
 _NEVER = float("inf")

@@ -7,7 +7,6 @@ from dataclasses import dataclass, replace
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import OpenTime, Remedy, RoomOpenTime, Verdict
-from farwall.spray.fields import Pieces
 from farwall.spray.fitting import fitting
 from farwall.spray.lives import Lives
 from farwall.spray.refills import Flow
@@ -15,6 +14,7 @@ from farwall.spray.remedies.case import Case, Outcome, Trial
 from farwall.spray.remedies.crew import with_helper, with_narrower_bands, with_two
 from farwall.spray.remedies.offer import Cost, Offer, OtherFacts, Otherwise, by_price
 from farwall.spray.remedies.stops import Places, at_a_cut, at_a_stop
+from farwall.spray.sweeps import Pieces
 
 _ENOUGH = 3
 """A field that fits is offered no saw cut once so many cheaper remedies help. Guess."""
