@@ -48,7 +48,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     if options.command is None:
         parser.print_help()
         return DONE
-    module = importlib.import_module(f"farwall.cli.{options.command}")
+    module = importlib.import_module(_module(options.command))
     try:
         return int(module.run(options))
     except Refused as refusal:
@@ -79,8 +79,12 @@ def _parser(command: str | None) -> argparse.ArgumentParser:
     for name, what in COMMANDS.items():
         sub = commands.add_parser(name, help=what, description=what)
         if name == command:
-            importlib.import_module(f"farwall.cli.{name}").arguments(sub)
+            importlib.import_module(_module(name)).arguments(sub)
     return parser
+
+
+def _module(command: str) -> str:
+    return f"farwall.cli.{command.replace('-', '_')}"
 
 
 def _say(*lines: str, code: int) -> int:

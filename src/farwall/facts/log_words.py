@@ -1,0 +1,149 @@
+"""The words of the log: what may be entered, what each must carry and what it may.
+
+A table, read by every door. The words are those of the trade.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Kind = Literal[
+    "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg", "count", "m2_per_l", "ph",
+    "field", "band", "coat", "room", "rooms", "entry", "hash", "text", "yes", "choice", "metres",
+]  # fmt: skip
+"""How a value is read and what it is checked against. `field` to `rooms` are ids of the plan."""
+
+
+@dataclass(frozen=True)
+class Carried:
+    """One value that an entry carries: its key, with its unit in it, its kind, what it means."""
+
+    key: str
+    kind: Kind
+    what: str
+    choices: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Word:
+    """A word of the log: what it says, what it must carry, what it may."""
+
+    name: str
+    what: str
+    must: tuple[Carried, ...] = ()
+    may: tuple[Carried, ...] = ()
+
+    @property
+    def carried(self) -> tuple[Carried, ...]:
+        """All that it may carry."""
+        return (*self.must, *self.may)
+
+
+_FIELD = Carried("field", "field", "the field")
+_BAND = Carried("band", "band", "the band")
+_COAT = Carried("coat", "coat", "the coat")
+_ROOM = Carried("room", "room", "the room")
+_LITRES = Carried("litres", "litres", "how much")
+_WHY = Carried("why", "text", "the reason")
+_NOTE = Carried("note", "text", "anything to add")
+_SPRAYER = Carried("sprayer", "text", "which sprayer, by its name in the van")
+_TUB = Carried("tub_l", "litres", "what stands in the tub afterwards")
+_TANK = Carried("tank_l", "litres", "what the tank holds afterwards")
+_AFTER = Carried("after_min", "minutes", "minutes since the coat went down there")
+_SLAB = Carried("slab_c", "celsius", "the slab, by infrared")
+_WHERE = Carried("where", "text", "where on the floor, or beside it")
+
+WORDS: dict[str, Word] = {
+    word.name: word
+    for word in (
+        # the day
+        Word("day-started", "the day on the slab is begun", (), (_COAT, _SPRAYER, _NOTE)),
+        Word("reading", "slab and air were measured", (), (
+            _SLAB, Carried("air_c", "celsius", "the air"),
+            Carried("rh_percent", "percent", "humidity of the air"),
+            Carried("air_speed_m_s", "m_s", "air moving over the floor"), _ROOM,
+        )),
+        Word("room-closed", "somebody stands in a room: no spraying there", (
+            _ROOM,
+        ), (Carried("until", "text", "until when, by the clock"), _WHY)),
+        Word("room-free", "the room is free again", (_ROOM,)),
+        # the mix
+        Word("mixed", "a batch was mixed", (_COAT, _LITRES), (
+            Carried("lot", "text", "the maker's lot"), Carried("cut", "text", "stain : water"),
+            Carried("boxed", "yes", "poured together with what was left"), _TUB,
+        )),
+        Word("filled", "a tank was filled or swapped", (), (_LITRES, _TANK, _SPRAYER, _TUB)),
+        Word("tank-weighed", "tank or tub were looked at: what they hold", (), (
+            _TANK, Carried("tub_l", "litres", "what the tub holds"), _SPRAYER,
+        )),
+        Word("tank-empty", "the tank ran empty", (), (_BAND, _SPRAYER)),
+        # spraying
+        Word("field-started", "a field was begun", (_FIELD,), (_SPRAYER,)),
+        Word("band-done", "a band is sprayed, and all planned before it in its field", (
+            _BAND,
+        ), (_TANK, _SPRAYER)),
+        Word("field-done", "a field is sprayed to its stop lines", (_FIELD,), (_TANK, _TUB)),
+        Word("coat-done", "all fields of a coat are sprayed", (_COAT,), (
+            _TUB, Carried("left_over_l", "litres", "mix that is left"),
+        )),
+        Word("feathered", "an edge was feathered out dry", (), (_BAND, _FIELD, _WHERE)),
+        Word("stopped", "spraying stopped", (
+            Carried("because", "text", "the reason"),
+        ), (_BAND, _FIELD)),
+        Word("drip", "a drip or run", (), (
+            _WHERE, _ROOM, Carried("wiped", "yes", "wiped within the minute"),
+        )),
+        # waiting and judging
+        Word("sheen-lost", "the wet gloss is gone", (), (_ROOM, _BAND, _AFTER, _COAT, _SLAB)),
+        Word("still-damp", "looked at and still damp", (), (
+            _ROOM, _AFTER, _COAT,
+            Carried("clock", "choice", "which wait", ("recoat", "neutralise", "dry-down", "seal")),
+        )),
+        Word("dry", "looked at and dry", (), (
+            _ROOM, _AFTER, _COAT,
+            Carried("clock", "choice", "which wait", ("recoat", "neutralise", "dry-down", "seal")),
+        )),
+        Word("coat-judged", "the wet look was judged against the sample", (
+            _COAT,
+            Carried("look", "choice", "against the sample", ("lighter", "right", "darker")),
+        ), (_ROOM, Carried("next", "choice", "what was decided", ("another", "enough", "wait")))),
+        # after
+        Word("neutralised", "the floor was neutralised", (), (
+            Carried("base", "text", "with what"), _LITRES, _ROOM,
+        )),
+        Word("rinsed", "the floor was rinsed", (), (
+            Carried("ph", "ph", "of the rinse water"),
+            Carried("rag", "choice", "the white rag", ("clean", "grey", "coloured")),
+            Carried("round", "count", "which rinse"), _ROOM, _LITRES,
+        )),
+        Word("sealed", "a coat of sealer is down", (), (
+            Carried("round", "count", "which coat of it"), _LITRES, _ROOM, _SLAB,
+        )),
+        # people and hours
+        Word("hours", "hours of work on a task", (
+            Carried("task", "choice", "which", (
+                "protect", "clean", "mask", "coat", "judge", "neutralise", "rinse", "seal",
+                "finish", "hand-over", "other",
+            )), Carried("hours", "hours", "of all hands together"),
+        ), (Carried("people", "count", "how many hands"),)),
+        Word("hurt", "somebody was hurt", (Carried("what", "text", "what happened"),), (
+            Carried("person", "text", "who"), Carried("done", "text", "what was done at once"),
+        )),
+        Word("near-miss", "somebody might have been hurt", (
+            Carried("what", "text", "what happened"),
+        ), (_WHERE,)),
+        # the book
+        Word("note", "a note", (Carried("text", "text", "what it says"),), (_ROOM,)),
+        Word("photo", "a photo", (Carried("file", "hash", "its file in the book"),), (
+            _ROOM, _FIELD, _NOTE,
+        )),
+        Word("struck", "an earlier entry was wrong; it stays to be read", (
+            Carried("entry", "entry", "the entry that was wrong"),
+        ), (_WHY,)),
+        Word("handed-over", "the house was handed over; the job is closed", (), (_NOTE,)),
+        Word("called-back", "the client called after hand-over", (
+            Carried("what", "text", "what for"),
+        ), (Carried("hours", "hours", "it took"),)),
+    )
+}  # fmt: skip

@@ -1,0 +1,1 @@
+"""The live day: what to do now, from the plan and the story. Pure."""

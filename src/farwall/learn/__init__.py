@@ -1,0 +1,1 @@
+"""Lessons from closed jobs: small updates in closed form. Pure."""

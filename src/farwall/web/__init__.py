@@ -1,0 +1,1 @@
+"""The door for phones: the same use cases over HTTP."""
