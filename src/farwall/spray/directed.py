@@ -1,0 +1,63 @@
+"""A field swept with its bands along a wished direction only: for coats that cross one another.
+
+Bands run along the rows of the field's lattice or along its columns, which lie with most of its
+walls. Straight sweeps are tried, and such that lean to the way out: nothing is levelled, for
+levelled bands keep no direction.
+"""
+
+from __future__ import annotations
+
+from functools import cached_property
+from typing import Literal
+
+from farwall.facts.plan import PlanTools
+from farwall.spray.front import Front, Ground, front_of
+from farwall.spray.fronts import plainest
+from farwall.spray.lattice import Floats, median_of
+from farwall.spray.starts import across_axes
+from farwall.spray.sweeper import Sweeper
+
+Way = Literal["u", "v"]
+WAYS: tuple[Way, Way] = ("u", "v")
+"""The line that a front moves along; bands run across it."""
+_LEANS = (0.25, 0.5)
+"""How much a metre nearer to the way out counts against one along the line. A guess."""
+_HAIR = 1e-9
+
+
+class DirectedSweeper(Sweeper):
+    """A sweeper whose fronts all move along one line of the lattice."""
+
+    way: Way = "u"
+
+    @cached_property
+    def _plain(self) -> list[Front]:
+        return directed_fronts(self.field.ground, self.way)
+
+    def _sought(self, *, smoothed: bool) -> tuple[Front, ...]:  # noqa: ARG002 - never smoothed
+        return (plainest(self._plain), self._shortest)
+
+    def age_min(self, tools: PlanTools) -> float:
+        """The oldest edge of its sweep without refills. [min]
+
+        Raises `Unanswerable` where nobody can walk bands of this direction.
+        """
+        return self._found(tools)[1][0]
+
+
+def directed_fronts(ground: Ground, way: Way) -> list[Front]:
+    """Fronts that move along one line of the lattice: straight to the way out, or leaning to it."""
+    line = dict(zip(WAYS, across_axes(ground), strict=True))[way]
+    both: list[tuple[str, Floats]] = [(f"straight {way}", line), (f"straight -{way}", -line)]
+    toward = [(name, late) for name, late in both if _toward_exit(ground, late)]
+    leaning = [
+        (f"{name} leaning {lean:g}", late - lean * ground.out_m)
+        for name, late in both
+        for lean in _LEANS
+    ]
+    return [front_of(ground, late, name) for name, late in (*toward, *leaning)]
+
+
+def _toward_exit(ground: Ground, late: Floats) -> bool:
+    """Whether most of the floor comes before the way out."""
+    return median_of(late) <= float(late[ground.at_exit].max()) + _HAIR
