@@ -10,6 +10,8 @@ from __future__ import annotations
 from functools import cached_property
 from typing import Literal
 
+import numpy as np
+
 from farwall.facts.plan import PlanTools
 from farwall.spray.front import Front, Ground, front_of
 from farwall.spray.fronts import plainest
@@ -22,6 +24,8 @@ WAYS: tuple[Way, Way] = ("u", "v")
 """The line that a front moves along; bands run across it."""
 _LEANS = (0.25, 0.5)
 """How much a metre nearer to the way out counts against one along the line. A guess."""
+_LANES = (1.0, 0.75)
+"""Width of the lane, in band depths."""
 _HAIR = 1e-9
 
 
@@ -46,7 +50,8 @@ class DirectedSweeper(Sweeper):
 
 
 def directed_fronts(ground: Ground, way: Way) -> list[Front]:
-    """Fronts that move along one line of the lattice: straight to the way out, or leaning to it."""
+    """Fronts that move along one line of the lattice: straight to the way out, leaning to it, or
+    to a lane that ends at the way out and is backed out of last."""
     line = dict(zip(WAYS, across_axes(ground), strict=True))[way]
     both: list[tuple[str, Floats]] = [(f"straight {way}", line), (f"straight -{way}", -line)]
     toward = [(name, late) for name, late in both if _toward_exit(ground, late)]
@@ -55,7 +60,23 @@ def directed_fronts(ground: Ground, way: Way) -> list[Front]:
         for name, late in both
         for lean in _LEANS
     ]
-    return [front_of(ground, late, name) for name, late in (*toward, *leaning)]
+    lanes = [(f"straight to a lane {share:g}", _to_lane(ground, line, share)) for share in _LANES]
+    return [front_of(ground, late, name) for name, late in (*toward, *leaning, *lanes)]
+
+
+def _to_lane(ground: Ground, line: Floats, share: float) -> Floats:
+    """From the far ends along the line up to a lane before the way out; then the lane, backward.
+
+    The lane is as wide as so much of a band. Where the way out lies at one end of the line, the lane
+    runs along that wall; elsewhere it crosses the field.
+    """
+    depth_m, step_m = ground.ball.depth_m, ground.lattice.grid.step_m
+    at = float(line[ground.at_exit].mean())
+    inside = min(at - float(line.min()), float(line.max()) - at) > depth_m / 2
+    half_m = share * depth_m / 2 if inside else share * depth_m - step_m / 2
+    beyond = np.abs(line - at) - half_m
+    back = ground.out_m / max(float(ground.out_m.max()), _HAIR)
+    return np.where(beyond > 0, -1 - beyond, -back)
 
 
 def _toward_exit(ground: Ground, late: Floats) -> bool:

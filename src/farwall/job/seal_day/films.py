@@ -19,7 +19,7 @@ Base = Literal["water", "solvent", "cure"]
 GUESS = "house-guess"
 PRACTICE = "common-practice"
 SHEET = "the sealer's sheet"
-_SLOWEST, _QUICKEST = 0.4, 4.0
+_SLOWEST, _QUICKEST = 0.7, 4.0
 """A pace is held between these: beyond them a guess is worth nothing."""
 
 
@@ -71,7 +71,7 @@ def has_solvent(sealer: Sealer) -> bool:
 
 
 def pace(sealer: Sealer, now: Conditions) -> float:
-    """How much faster than on a mild day the edge goes off, 0.4 to 4.
+    """How much faster than on a mild day the edge goes off, 0.7 to 4.
 
     Water leaves as it evaporates [uno-1998]. Solvent and hardeners go twice as fast over a slab
     10 K warmer, solvent half as fast again for each 0.25 m/s of moving air: guesses.
@@ -96,6 +96,6 @@ def wet_edge(sealer: Sealer, now: Conditions) -> Span:
     told = sealer.wet_edge_min
     if told is not None:
         held = told / max(quick, 1.0)
-        return Span(held, held, held, Rank.MEMORY, SHEET)
+        return Span(held, held, held, Rank.MEASURED, SHEET)
     low, likely, high = (minutes / quick for minutes in film_of(sealer).wet_edge_min)
     return Span(low, likely, high, Rank.GUESS, GUESS)
