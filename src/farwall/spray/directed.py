@@ -7,6 +7,8 @@ levelled bands keep no direction.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import replace
 from functools import cached_property
 from typing import Literal
 
@@ -17,6 +19,7 @@ from farwall.spray.front import Front, Ground, front_of
 from farwall.spray.fronts import plainest
 from farwall.spray.lattice import Floats, median_of
 from farwall.spray.starts import across_axes
+from farwall.spray.sweep import Laid
 from farwall.spray.sweeper import Sweeper
 
 Way = Literal["u", "v"]
@@ -26,6 +29,8 @@ _LEANS = (0.25, 0.5)
 """How much a metre nearer to the way out counts against one along the line. A guess."""
 _LANES = (1.0, 0.75)
 """Width of the lane, in band depths."""
+_HALF = 0.5
+_DEPTHS = (1.0, 0.8)
 _HAIR = 1e-9
 
 
@@ -33,6 +38,9 @@ class DirectedSweeper(Sweeper):
     """A sweeper whose fronts all move along one line of the lattice."""
 
     way: Way = "u"
+    edge_min: float = float("inf")
+    """How long its edge lives: fronts that would outlive it even as half as wide bands are left
+    out, for they take long to lay and fit nowhere."""
 
     @cached_property
     def _plain(self) -> list[Front]:
@@ -40,6 +48,30 @@ class DirectedSweeper(Sweeper):
 
     def _sought(self, *, smoothed: bool) -> tuple[Front, ...]:  # noqa: ARG002 - never smoothed
         return (plainest(self._plain), self._shortest)
+
+    @cached_property
+    def hopeless(self) -> bool:
+        """Whether the edge of each of these fronts would die, bands half as wide or not."""
+        return not any(self._hopes(front) for front in self._plain)
+
+    @property
+    def leaves_out(self) -> bool:
+        """Whether some of these fronts are left out, for their edge would die."""
+        return not all(self._hopes(front) for front in self._plain)
+
+    def _hopes(self, front: Front) -> bool:
+        ahead_m = self.tools.band_m + self.tools.overlap_m
+        return _HALF * front.equivalent_m * ahead_m / self.tools.spray_m2_min <= self.edge_min
+
+    def _plain_ways(self, tools: PlanTools) -> Iterator[Laid]:
+        """The plainest first, then the others, the shortest front first; then less deep bands."""
+        first = plainest(self._plain)
+        rest = sorted(self._plain, key=lambda front: front.equivalent_m)
+        fronts = [first, *(front for front in rest if front is not first)]
+        cut = self._cut_for(tools)
+        for share in _DEPTHS:
+            for front in filter(self._hopes, fronts):
+                yield self._lay(front, replace(cut, band_m=cut.band_m * share), tools)
 
     def age_min(self, tools: PlanTools) -> float:
         """The oldest edge of its sweep without refills. [min]

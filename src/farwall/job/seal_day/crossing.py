@@ -22,6 +22,7 @@ from farwall.spray.sweeper import Sweeper
 ONE_WAY = "nobody can walk bands the other way here and still get out"
 SAME_SHAPE = "its shape turns both ways into nearly the same bands"
 EDGE = "crossed, an edge would be {age:.1f} min old, and it lives {low:.1f}"
+TOO_LONG = "crossed bands that can be walked here would lose their edge before it is met"
 ACROSS = "turn the applicator instead and lay each strip off across it"
 
 
@@ -32,8 +33,11 @@ class Ways:
     laid: LaidOut
     tools: PlanTools
     l_per_m2: float
+    edge_min: float
+    """The longest that an edge lives in any of these coats, about."""
     tried: dict[Step, tuple[DirectedSweeper, ...]] = field(default_factory=dict)
     why: dict[tuple[int, Step], str] = field(default_factory=dict)
+    hopeless: set[Step] = field(default_factory=set)
 
     def sweeper(self, coat: int, step: Step) -> Sweeper:
         """The sweeper of a field in coat number `coat`, from 0."""
@@ -60,6 +64,8 @@ class Ways:
         given_up = self.why.get((coat, step)) or self.why.get((coat - 1, step))
         if given_up:
             return f"{given_up}; {ACROSS}"
+        if step in self.hopeless:
+            return f"{TOO_LONG}; {ACROSS}"
         return f"{ONE_WAY if len(self.ways(step)) < len(WAYS) else SAME_SHAPE}; {ACROSS}"
 
     def _walked(self, step: Step) -> tuple[DirectedSweeper, ...]:
@@ -73,12 +79,17 @@ class Ways:
                 l_per_m2=self.l_per_m2,
                 kept=self.laid.sweeps.floors,
             )
-            sweeper.way = way
+            sweeper.way, sweeper.edge_min = way, self.edge_min
+            if sweeper.hopeless:
+                self.hopeless.add(step)
+                return ()
             try:
                 sweep = sweeper.sweep(self.tools)
                 turned = mean_direction_deg(each.strip.shape for each in sweep.passes)
                 found.append((sweeper.age_min(self.tools), sweeper, turned))
             except Unanswerable:
+                if sweeper.leaves_out:
+                    self.hopeless.add(step)
                 continue
         if len(found) < len(WAYS):
             return ()

@@ -22,7 +22,7 @@ from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.seal_day.coats import LaidCoat, coats_laid
 from farwall.job.seal_day.crossing import Ways
 from farwall.job.seal_day.edge import SealLasting, never
-from farwall.job.seal_day.hours import Begins, SealHours, begins_for
+from farwall.job.seal_day.hours import Begins, SealHours, begins_for, next_half_hour
 from farwall.job.seal_day.noun import Sealing
 from farwall.job.seal_day.patch import WAIT_H
 from farwall.job.seal_day.ready import reasons_of
@@ -137,7 +137,7 @@ def _dry_and_tried(dried: Earliest) -> datetime:
     """When it has surely dried down, and a patch laid when it likely had is a day old."""
     likely = dried.at_likely
     patched = dried.sure_at if likely is None else likely + timedelta(hours=WAIT_H[1])
-    return max(dried.sure_at, patched)
+    return next_half_hour(max(dried.sure_at, patched))
 
 
 def _begins(day: _Day, minutes: Sequence[float]) -> Begins:
@@ -176,10 +176,12 @@ def _laid(day: _Day, begins: Begins, beside: Beside) -> _Laid:
         beside=beside,
     )
     ground = replace(day.ground, settled=settled, lasting=lasting)
-    ways = Ways(laid, settled.tools, settled.coats[0].l_per_m2)
     minutes: list[float | None] = [
         (one - starts_at).total_seconds() / 60 for one in begins.coats
     ] or [0.0, *[None] * (len(settled.coats) - 1)]
+    rooms = [room.id for room in day.job.floor.rooms]
+    edges = [lasting.of_floor(room, at_min or 0.0).low for room in rooms for at_min in minutes]
+    ways = Ways(laid, settled.tools, settled.coats[0].l_per_m2, max(edges))
     waits = replace(day.waits, lasting=lasting)
     return _Laid(lasting, laid, coats_laid(ground, lasting, laid, ways, waits, minutes))
 

@@ -165,9 +165,16 @@ def _holds(
 
 
 def _moments(begins: datetime, ends: datetime) -> Iterator[datetime]:
-    """Every half hour, the first also where it is none."""
-    moment = begins
+    """Every half hour between them."""
+    moment = next_half_hour(begins)
     while moment <= ends:
         yield moment
-        whole = moment.replace(minute=0, second=0, microsecond=0)
-        moment = whole + (HALF_H if moment < whole + HALF_H else _HOUR)
+        moment += HALF_H
+
+
+def next_half_hour(moment: datetime) -> datetime:
+    """The moment itself where it is a full half hour, else the next one."""
+    whole = moment.replace(minute=0, second=0, microsecond=0)
+    return next(
+        full for full in (whole, whole + HALF_H, whole + _HOUR) if full >= moment
+    )

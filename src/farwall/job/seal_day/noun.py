@@ -63,8 +63,8 @@ class Crossing:
 class CoatHours:
     """One coat: its hours (ISO 8601), the word of the weather over them, litres, containers.
 
-    `ready_l`: enough at the certainty of the job, the gate's reserve in it; `open_containers`
-    hold it. `recoat` and `abrade` are its clocks, None for the last coat.
+    `open_l`: opened before the first stroke, the gate's reserve in it; `ready_l`: to be at hand,
+    enough at the certainty of the job. `recoat` and `abrade` are its clocks, None for the last coat.
     """
 
     coat: str
@@ -73,8 +73,10 @@ class CoatHours:
     word: str
     reasons: tuple[str, ...]
     likely_l: float
+    open_l: float
     ready_l: float
     open_containers: tuple[dict[str, object], ...]
+    at_hand_containers: tuple[dict[str, object], ...]
     recoat: Clock | None
     abrade: Clock | None
     crossings: tuple[Crossing, ...]

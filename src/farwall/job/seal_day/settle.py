@@ -10,7 +10,7 @@ from farwall.facts import default_table as table
 from farwall.facts.default_table import Default
 from farwall.facts.job import Coat, Container, Job, Prices, Stain
 from farwall.facts.ledger import Ledger
-from farwall.facts.plan import PlanTools
+from farwall.facts.plan import Ground, PlanTools
 from farwall.facts.sealer import Sealer
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.job.seal_day.films import GUESS, PRACTICE, SHEET, film_of
@@ -85,7 +85,7 @@ def settled_for_sealer(job: Job, settled: SettledJob, limits: SealerLimits) -> S
         prices=prices,
         wishes=replace(named, bands="best", bands_in={}),
     )
-    kept = [one for one in settled.grounds if one.name.startswith(("survey.", "wishes.certainty"))]
+    kept = [one for one in settled.grounds if _stays(one)]
     return replace(
         settled,
         job=sealing,
@@ -106,6 +106,13 @@ def settled_for_sealer(job: Job, settled: SettledJob, limits: SealerLimits) -> S
         grounds=(*ledger.grounds, *kept),
         warnings=(),
     )
+
+
+def _stays(one: Ground) -> bool:
+    """Whether a ground of the stain's plan bears on the sealer too: readings, and a start nobody
+    told."""
+    stand_in = one.name == "starts_at" and one.rank == Rank.GUESS.value
+    return stand_in or one.name.startswith(("survey.", "wishes.certainty"))
 
 
 def _coverage(ledger: Ledger, sealer: Sealer) -> tuple[float, Rank]:

@@ -31,7 +31,7 @@ from farwall.job.seal_day.cautions import cautions_for_sealer
 from farwall.job.seal_day.coats import LaidCoat, at
 from farwall.job.seal_day.edge import SealLasting
 from farwall.job.seal_day.films import has_solvent
-from farwall.job.seal_day.hours import Begins, SealHours
+from farwall.job.seal_day.hours import HALF_H, Begins, SealHours, in_working_day, next_half_hour
 from farwall.job.seal_day.litres import Opened, opened
 from farwall.job.seal_day.noun import (
     Barrier,
@@ -208,7 +208,7 @@ def _coats(told: Told) -> Iterator[CoatHours]:
         can = cans[settled.id]
         yield CoatHours(
             settled.id, begins.isoformat(), ends.isoformat(), word, reasons, can.likely_l,
-            can.ready_l, can.containers, coat.recoat, coat.abrade, coat.crossings,
+            can.open_l, can.ready_l, can.containers, can.at_hand, coat.recoat, coat.abrade, coat.crossings,
         )  # fmt: skip
 
 
@@ -220,11 +220,23 @@ def _patch(told: Told) -> Patch:
         low = likely = high = told.job.sealer.test_wait_h
         rank = Rank.MEASURED
     try_at = told.starts_at - timedelta(hours=1)
-    lay_by = told.starts_at - timedelta(hours=likely)
+    lay_by = _good_before(told, told.starts_at - timedelta(hours=likely))
     return Patch(
         found.room, found.at, found.side_m, found.whole, lay_by.isoformat(), low, likely, high,
         try_at.isoformat(), PATCH_HOW, rank.value,
     )  # fmt: skip
+
+
+def _good_before(told: Told, latest: datetime) -> datetime:
+    """The last working half hour up to `latest` that is not refused, since it has likely dried down;
+    `latest` itself where there is none."""
+    earliest = told.dried.at_likely or told.dried.sure_at
+    moment = next_half_hour(latest) - HALF_H
+    while moment >= earliest:
+        if in_working_day(moment, moment + HALF_H) and not told.known.against(moment):
+            return moment
+        moment -= HALF_H
+    return latest
 
 
 def _barriers(told: Told) -> Iterator[Barrier]:
