@@ -43,9 +43,10 @@ BEFORE = (
     "Sealer of one lot, or lots boxed; stirred, never shaken.",
     "Every way in barred and signed; pets, children and trades out.",
 )
-_MAP_SHARE, _MAP_HIGH = 0.58, 235.0
+_MAP_SHARE, _MAP_HIGH = 0.6, 280.0
 _FLOOR_HIGH = 330.0
 _MOST_RULED = 30
+_NOON_H = 12
 
 
 def front_page(plan: Plan, sealing: Sealing, *, units: Units, notes: str) -> dict[str, Any]:
@@ -76,7 +77,7 @@ def front_page(plan: Plan, sealing: Sealing, *, units: Units, notes: str) -> dic
         "air": [plain(one) for one in _air(sealing)],
         "cautions": [plain(one) for one in plan.cautions],
         "rests": [
-            {"name": plain(one.name), "value": plain(f"{one.value} {one.unit}".strip()),
+            {"name": plain(_ground_words(one.name)), "value": plain(f"{one.value} {one.unit}".strip()),
              "rank": plain(rank_words(one.rank, one.source))}
             for one in plan.grounds
             if one.name.startswith(("sealer", "wet edge", "dr", "container"))
@@ -188,6 +189,24 @@ def _turn(crossing: Any, *, first: bool) -> str:
     return f"{crossing.apart_deg:.0f}°" if crossing.crossed else "not crossed"
 
 
+_GROUND_WORDS = {
+    "sealer": "",
+    "sealer.m2_per_l": "coverage",
+    "sealer.tools.tray_l": "in a full tray",
+    "sealer.tools.band_m": "wide bands",
+    "sealer.tools.lay_m2_min": "laid by one",
+    "sealer.tools.walk_m_min": "walked",
+    "sealer.tools.refill_min": "to fill a tray",
+    "sealer.tools.swap_min": "to swap trays",
+    "sealer.tools.overlap_m": "laid into the last band",
+    "sealer.tools.reach_m": "reached from where one stands",
+}
+
+
+def _ground_words(name: str) -> str:
+    return _GROUND_WORDS.get(name, name.replace("seal-", "coat "))
+
+
 def _coat_row(plan: Plan, coat: CoatHours, units: Units, clock: WallClock) -> dict[str, Any]:
     begins = coat_fields(plan, coat.coat)[0].start_min
     ends = max(one.end_min for one in coat_fields(plan, coat.coat))
@@ -228,21 +247,27 @@ def _wait_row(one: Clock, clock: WallClock) -> dict[str, str]:
     late = one.high_min if one.high_min is not None else one.low_min
     return {
         "name": one.name,
-        "low": _day(clock, begins + one.low_min),
-        "late": _day(clock, begins + late),
+        "low": _day(clock, begins + one.low_min, hour=late < _DAYS_MIN),
+        "late": _day(clock, begins + late, hour=late < _DAYS_MIN),
         "rank": one.rank,
     }
 
 
-def _day(clock: WallClock, minutes: float) -> str:
+_DAYS_MIN = 4 * 24 * 60.0
+"""Beyond it the hour of a wait says nothing."""
+
+
+def _day(clock: WallClock, minutes: float, *, hour: bool = True) -> str:
     """`Thu 21 May 9:00`: a moment days on."""
     moment = clock.at(minutes)
+    if not hour:
+        days = (moment.date() - clock.starts_at.date()).days
+        return f"{moment:%a %-d %b}" if clock.day_told else f"day {days + 1}"
     if not clock.day_told:
         days = (moment.date() - clock.starts_at.date()).days
         return f"day {days + 1}, {clock.bare(minutes)}"
-    hour = clock.bare(minutes)
-    half = ("" if clock.units == "metric" else " am" if moment.hour < 12 else " pm")
-    return f"{moment:%a %-d %b} {hour}{half}"
+    half = "" if clock.units == "metric" else " am" if moment.hour < _NOON_H else " pm"
+    return f"{moment:%a %-d %b} {clock.bare(minutes)}{half}"
 
 
 def _at(moment: str, clock: WallClock) -> str:

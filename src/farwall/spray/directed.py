@@ -1,8 +1,8 @@
 """A field swept with its bands along a wished direction only: for coats that cross one another.
 
 Bands run along the rows of the field's lattice or along its columns, which lie with most of its
-walls. Straight sweeps are tried, and such that lean to the way out: nothing is levelled, for
-levelled bands keep no direction.
+walls. Straight sweeps are tried, and such that leave a lane to the way out for the last: nothing is
+levelled, for levelled bands keep no direction.
 """
 
 from __future__ import annotations
@@ -25,8 +25,6 @@ from farwall.spray.sweeper import Sweeper
 Way = Literal["u", "v"]
 WAYS: tuple[Way, Way] = ("u", "v")
 """The line that a front moves along; bands run across it."""
-_LEANS = (0.25, 0.5)
-"""How much a metre nearer to the way out counts against one along the line. A guess."""
 _LANES = (1.0, 0.75)
 """Width of the lane, in band depths."""
 _HALF = 0.5
@@ -82,28 +80,35 @@ class DirectedSweeper(Sweeper):
 
 
 def directed_fronts(ground: Ground, way: Way) -> list[Front]:
-    """Fronts that move along one line of the lattice: straight to the way out, leaning to it, or
-    to a lane that ends at the way out and is backed out of last."""
+    """Fronts that move along one line of the lattice: straight to the way out, or to a lane that
+    ends at the way out and is backed out of last."""
     line = dict(zip(WAYS, across_axes(ground), strict=True))[way]
     both: list[tuple[str, Floats]] = [(f"straight {way}", line), (f"straight -{way}", -line)]
     toward = [(name, late) for name, late in both if _toward_exit(ground, late)]
-    leaning = [
-        (f"{name} leaning {lean:g}", late - lean * ground.out_m)
-        for name, late in both
-        for lean in _LEANS
+    lanes = [
+        (f"straight to a lane at {at:.2f} m, {share:g}", _to_lane(ground, line, at, share))
+        for at in _lanes_at(ground, line)
+        for share in _LANES
     ]
-    lanes = [(f"straight to a lane {share:g}", _to_lane(ground, line, share)) for share in _LANES]
-    return [front_of(ground, late, name) for name, late in (*toward, *leaning, *lanes)]
+    return [front_of(ground, late, name) for name, late in (*toward, *lanes)]
 
 
-def _to_lane(ground: Ground, line: Floats, share: float) -> Floats:
+def _lanes_at(ground: Ground, line: Floats) -> list[float]:
+    """Where along the line a lane may end: in the middle of the way out, or at its ends if wide."""
+    beside = line[ground.at_exit]
+    first, last = float(beside.min()), float(beside.max())
+    if last - first < 2 * ground.ball.depth_m:
+        return [float(beside.mean())]
+    return [first, last]
+
+
+def _to_lane(ground: Ground, line: Floats, at: float, share: float) -> Floats:
     """From the far ends along the line up to a lane before the way out; then the lane, backward.
 
     The lane is as wide as so much of a band. Where the way out lies at one end of the line, the lane
     runs along that wall; elsewhere it crosses the field.
     """
     depth_m, step_m = ground.ball.depth_m, ground.lattice.grid.step_m
-    at = float(line[ground.at_exit].mean())
     inside = min(at - float(line.min()), float(line.max()) - at) > depth_m / 2
     half_m = share * depth_m / 2 if inside else share * depth_m - step_m / 2
     beyond = np.abs(line - at) - half_m

@@ -87,11 +87,11 @@ class SealWaits:
         least = furniture if set_ else min(3 * DAY_MIN, furniture)
         own, from_ = (Rank.MEASURED, SHEET) if set_ else (Rank.PRACTICE, PRACTICE)
         rows = (
-            ("walk in clean socks", (max(walk, 12 * HOUR_MIN), max(walk, 18 * HOUR_MIN),
+            ("clean socks", (max(walk, 12 * HOUR_MIN), max(walk, 18 * HOUR_MIN),
                                      max(walk, DAY_MIN)), rank, source),
-            ("traffic in shoes", (max(walk, DAY_MIN), max(walk, DAY_MIN), max(walk, 3 * DAY_MIN)),
+            ("shoes", (max(walk, DAY_MIN), max(walk, DAY_MIN), max(walk, 3 * DAY_MIN)),
              rank, source),
-            ("furniture on felt", (least, max(least, (least + furniture) / 2), furniture), own,
+            ("furniture, felt feet", (least, max(least, (least + furniture) / 2), furniture), own,
              from_),
             ("rugs that breathe", (14 * DAY_MIN, 21 * DAY_MIN, 30 * DAY_MIN), Rank.PRACTICE,
              PRACTICE),
