@@ -13,6 +13,7 @@ from farwall.papers.grounds import rank_words
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.edge_words import tight_edge
 from farwall.papers.run_sheet.margins import PaperSize
+from farwall.papers.run_sheet.names import fits
 from farwall.papers.seal_drawing import coat_map, field_map
 from farwall.papers.seal_words import (
     VERDICTS,
@@ -178,7 +179,7 @@ def _field_row(plan: Plan, field: Field, n: int, units: Units, clock: WallClock)
         "clock": clock.bare(field.start_min),
         "volume": volume(sum(band.litres for band in field.bands), units, both=False),
         "verdict": VERDICTS[field.verdict],
-        "good": field.verdict in {"fits", "helper", "two"},
+        "good": fits(plan, field),
         "edge": f"{edge.age_min:.1f} of {edge.low_min:.1f} min",
     }
 

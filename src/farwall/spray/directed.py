@@ -94,12 +94,12 @@ def directed_fronts(ground: Ground, way: Way) -> list[Front]:
 
 
 def _lanes_at(ground: Ground, line: Floats) -> list[float]:
-    """Where along the line a lane may end: in the middle of the way out, or at its ends if wide."""
-    beside = line[ground.at_exit]
-    first, last = float(beside.min()), float(beside.max())
-    if last - first < 2 * ground.ball.depth_m:
-        return [float(beside.mean())]
-    return [first, last]
+    """Where along the line a lane may end: in the middle of the way out, also at its ends if wide."""
+    beside, depth_m = line[ground.at_exit], ground.ball.depth_m
+    first, last, middle = float(beside.min()), float(beside.max()), float(beside.mean())
+    if last - first < 2 * depth_m:
+        return [middle]
+    return [first, last, first + depth_m / 2, last - depth_m / 2, middle]
 
 
 def _to_lane(ground: Ground, line: Floats, at: float, share: float) -> Floats:

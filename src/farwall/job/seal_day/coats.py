@@ -11,6 +11,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.evidence import Span
+from farwall.facts.job import Crew
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
@@ -22,8 +23,6 @@ from farwall.spray.lives import Lives
 from farwall.spray.plan_coat import LaidField, plan_coat
 from farwall.spray.sweeps import Pieces
 from farwall.spray.verdict import CoatFacts, Judge, Places
-
-_FIT = ("fits", "helper", "two")
 
 
 @dataclass(frozen=True)
@@ -118,18 +117,24 @@ def _coat(
         lost = [
             (step, field)
             for step, field in zip(laid.order.steps, fields, strict=True)
-            if _loses(field)
+            if _loses(field, ground.settled.job.crew)
         ]
         if not any([ways.give_up(k, step, field) for step, field in lost]):
             return fields
 
 
-def _loses(field: Field) -> bool:
-    """Whether an edge dies, be the hour refused or not."""
-    if field.verdict in _FIT:
-        return False
-    refused = any(remedy.code == "conditions" for remedy in field.remedies)
-    return not refused or field.peak_age_min > field.open_time_min.low > 0
+def _loses(field: Field, crew: Crew) -> bool:
+    """Whether an edge dies with this crew, be the hour refused or not."""
+    return not fits_crew(field, crew) and field.peak_age_min > field.open_time_min.low
+
+
+def fits_crew(field: Field, crew: Crew) -> bool:
+    """Whether this crew may lay the field as it stands in the plan."""
+    if field.verdict == "helper":
+        return crew.helper
+    if field.verdict == "two":
+        return crew.sprayers == 2 and field.peak_age_min <= field.open_time_min.low
+    return field.verdict == "fits"
 
 
 def _facts(ground: JobGround, lasting: SealLasting, coat: SettledCoat) -> CoatFacts:

@@ -62,7 +62,7 @@ def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[st
     ]
     if coat.word == "care":
         words.append(f"  With care: {'; '.join(coat.reasons)}")
-    lost = [one for one in fields if one.verdict not in {"fits", "helper", "two"}]
+    lost = [one for one in fields if one.verdict in {"two", "stop-line", "cannot"}]
     helped = [one for one in fields if one.verdict == "helper"]
     if sealing.verdict != "no" or not lost:
         words.append(

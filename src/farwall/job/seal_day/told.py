@@ -28,7 +28,7 @@ from farwall.job.plan_job import hash_of
 from farwall.job.proof import proof_of
 from farwall.job.seal_day.airing import SealAir, air_for
 from farwall.job.seal_day.cautions import cautions_for_sealer
-from farwall.job.seal_day.coats import LaidCoat, at
+from farwall.job.seal_day.coats import LaidCoat, at, fits_crew
 from farwall.job.seal_day.edge import SealLasting
 from farwall.job.seal_day.films import has_solvent
 from farwall.job.seal_day.hours import HALF_H, Begins, SealHours, in_working_day, next_half_hour
@@ -148,11 +148,8 @@ def plan_of(told: Told) -> Plan:
 
 def sealing_of_day(told: Told, plan: Plan) -> Sealing:
     """What is told beside the plan."""
-    stopped = (
-        bool(told.begins.against)
-        or any(one.word == "no" for one in told.reasons)
-        or any(field.verdict == "cannot" for field in plan.fields)
-    )
+    lost = () if told.begins.against else tuple(_lost(told))
+    stopped = bool(told.begins.against or lost or any(one.word == "no" for one in told.reasons))
     verdict = "no" if stopped else "go with" if told.reasons else "go"
     notes = [LABEL_WINS, COLD_BED, NOT_DRY, *DISAGREE]
     if told.job.sealer.type is None:
@@ -162,7 +159,7 @@ def sealing_of_day(told: Told, plan: Plan) -> Sealing:
     hours = [one for one in told.known.hours if one.starts_at >= told.not_before]
     return Sealing(
         verdict=verdict,
-        against=told.begins.against,
+        against=(*told.begins.against, *lost),
         reasons=told.reasons,
         sealer=_sealer(told),
         dried_down=_dried(told),
@@ -176,6 +173,21 @@ def sealing_of_day(told: Told, plan: Plan) -> Sealing:
         ),
         notes=tuple(notes),
     )
+
+
+def _lost(told: Told) -> Iterator[str]:
+    """Fields that this crew cannot lay without losing an edge."""
+    label = {room.id: room.label for room in told.floor.rooms}
+    for field in told.fields:
+        refused = any(remedy.code == "conditions" for remedy in field.remedies)
+        if refused or fits_crew(field, told.job.crew):
+            continue
+        rooms = ", ".join(label.get(room, room) for room in field.rooms)
+        works = next((one.what for one in field.remedies if one.works), "")
+        yield (
+            f"Edge: in {rooms} ({field.id}) an edge would be {field.peak_age_min:.1f} min old, and "
+            f"it lives {field.open_time_min.low:.1f}. {works}".strip()
+        )
 
 
 def _sealer(told: Told) -> SealerFacts:
