@@ -37,7 +37,12 @@ def in_sealers_words(drawing: str) -> str:
 
 
 def seal_svg(
-    plan: Plan, sealing: Sealing, *, units: Units = "us", width: float = 960.0, height: float = 560.0
+    plan: Plan,
+    sealing: Sealing,
+    *,
+    units: Units = "us",
+    width: float = 960.0,
+    height: float = 560.0,
 ) -> str:
     """The floor of each coat as SVG text, the first on top; a heading names its hours.
 
@@ -61,9 +66,7 @@ def seal_svg(
             svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>')
             top += part.height + _BETWEEN
     svg.height = top
-    svg.parts.insert(
-        0, f'<rect width="{number(width)}" height="{number(top)}" fill="{PAPER}"/>'
-    )
+    svg.parts.insert(0, f'<rect width="{number(width)}" height="{number(top)}" fill="{PAPER}"/>')
     return in_sealers_words(
         svg.document(
             title=f"Seal day of {plan.job or 'this job'}",

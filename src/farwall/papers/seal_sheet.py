@@ -12,7 +12,8 @@ from farwall.job.seal_day.noun import Sealing
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.sheet import run_sheet_fonts
-from farwall.papers.seal_pages import coat_pages, front_page
+from farwall.papers.seal_front import front_page
+from farwall.papers.seal_pages import coat_pages
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
 
@@ -20,7 +21,12 @@ _HASH_SHOWN = 12
 
 
 def seal_sheet_pdf(
-    plan: Plan, sealing: Sealing, *, units: Units = "us", paper: Paper | None = None, notes: str = ""
+    plan: Plan,
+    sealing: Sealing,
+    *,
+    units: Units = "us",
+    paper: Paper | None = None,
+    notes: str = "",
 ) -> bytes:
     """The seal sheet as PDF bytes; the same seal day gives the same bytes.
 

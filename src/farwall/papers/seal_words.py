@@ -57,3 +57,8 @@ def points(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str
 def start_only(litres: float, units: Units) -> str:
     """The gate of a field."""
     return f"start only with {volume(litres, units)} in tray and opened cans"
+
+
+def coat_named(coat: str) -> str:
+    """`Coat 1`."""
+    return coat.replace("seal-", "Coat ")

@@ -94,7 +94,7 @@ def directed_fronts(ground: Ground, way: Way) -> list[Front]:
 
 
 def _lanes_at(ground: Ground, line: Floats) -> list[float]:
-    """Where along the line a lane may end: in the middle of the way out, also at its ends if wide."""
+    """Where along the line a lane may end: in the middle of the way out; at its ends if wide."""
     beside, depth_m = line[ground.at_exit], ground.ball.depth_m
     first, last, middle = float(beside.min()), float(beside.max()), float(beside.mean())
     if last - first < 2 * depth_m:
@@ -105,8 +105,8 @@ def _lanes_at(ground: Ground, line: Floats) -> list[float]:
 def _to_lane(ground: Ground, line: Floats, at: float, share: float) -> Floats:
     """From the far ends along the line up to a lane before the way out; then the lane, backward.
 
-    The lane is as wide as so much of a band. Where the way out lies at one end of the line, the lane
-    runs along that wall; elsewhere it crosses the field.
+    The lane is as wide as so much of a band. Where the way out lies at one end of the line, the
+    lane runs along that wall; elsewhere it crosses the field.
     """
     depth_m, step_m = ground.ball.depth_m, ground.lattice.grid.step_m
     inside = min(at - float(line.min()), float(line.max()) - at) > depth_m / 2

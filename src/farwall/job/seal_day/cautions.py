@@ -16,22 +16,38 @@ ALWAYS = (
         "carbon dioxide and carbon monoxide, clouds the film and can kill."
     ),
     "Nobody works alone: a second adult stays within call, outside the vapour.",
-    "Gloves and goggles as the sheet says. Air moves out of the house, without a jet on the wet "
-    "edge.",
+    (
+        "Gloves and goggles as the sheet says. Air moves out of the house, "
+        "without a jet on the wet "
+        "edge."
+    ),
     "Open time is never gained by shutting out the air.",
     "Nobody steps on wet sealer, pets and children neither: every way in is barred first.",
 )
 SOLVENT = (
-    "Vapour of solvent is heavier than air: it lies on the floor and runs to pits, drains, cellars "
-    "and flames that are far away.",
-    "All flames out before the can is opened: pilot lights, burners, water heater, furnace, "
-    "fireplace, stove. Gas off and on again is for licensed trades. No smoking.",
-    "Switches, plugs and power tools are not operated from the first litre until the vapour is "
-    "gone: a spark is enough. Lights that must burn burn before.",
-    "A fan whose motor is not ignition-proof stands out of the air stream: it blows clean air in, "
-    "never vapour out through itself.",
-    "Respirator with organic vapour cartridges, fit-tested, new for the day. Dizzy or headache: "
-    "out at once.",
+    (
+        "Solvent vapour is heavier than air: it lies on the floor and runs to "
+        "pits, drains, cellars "
+        "and flames that are far away."
+    ),
+    (
+        "All flames out before the can is opened: pilot lights, burners, water heater, furnace, "
+        "fireplace, stove. Gas off and on again is for licensed trades. No smoking."
+    ),
+    (
+        "Switches, plugs and power tools are not operated from the first litre until the vapour is "
+        "gone: a spark is enough. Lights that must burn burn before."
+    ),
+    (
+        "A fan whose motor is not ignition-proof stands out of the air stream: "
+        "it blows clean air in, "
+        "never vapour out through itself."
+    ),
+    (
+        "Respirator with organic vapour cartridges, fit-tested, new for the "
+        "day. Dizzy or headache: "
+        "out at once."
+    ),
     "Rags and rollers with solvent go into a closed metal can, outside: they can take fire alone.",
     "The air district may limit solvent in sealers: the can's label and the district decide.",
 )

@@ -1,4 +1,4 @@
-"""The coats of a seal day on the clock: each laid out by the planner, crossed, one after another."""
+"""The coats of a seal day on the clock: each laid out by the planner, crossed, in their turn."""
 
 from __future__ import annotations
 
@@ -16,8 +16,9 @@ from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
 from farwall.job.laying_out import LaidOut
-from farwall.job.seal_day.crossing import Crossing, Ways, crossings
+from farwall.job.seal_day.crossing import Ways, crossings
 from farwall.job.seal_day.edge import SealLasting
+from farwall.job.seal_day.noun import Crossing
 from farwall.job.seal_day.waits import SealWaits
 from farwall.spray.lives import Lives
 from farwall.spray.plan_coat import LaidField, plan_coat
@@ -53,20 +54,19 @@ def coats_laid(
     laid: LaidOut,
     ways: Ways,
     waits: SealWaits,
+    *,
     begins: Sequence[float | None],
 ) -> tuple[LaidCoat, ...]:
-    """All coats; `begins` are minutes from the start, None for when the last coat is surely ready."""
+    """All coats; `begins` are minutes from the start, None once the one below is surely ready."""
     done: list[LaidCoat] = []
     number = 1
     for k, coat in enumerate(ground.settled.coats):
         at_min = begins[k]
         if at_min is None:
             at_min = _ready_min(done[-1])
-        fields = _coat(ground, lasting, laid, ways, coat, k, at_min=at_min, number=number)
+        fields = _coat(ground, lasting, laid, ways, coat=coat, k=k, at_min=at_min, number=number)
         number += len(fields)
-        crossed = (
-            crossings(ways, laid.order.steps, done[-1].fields, fields, k) if done else ()
-        )
+        crossed = crossings(ways, laid.order.steps, done[-1].fields, fields, k) if done else ()
         last = coat is ground.settled.coats[-1]
         found = LaidCoat(fields, None, None, _edge(lasting, waits, coat, fields), crossed)
         ends_at = lasting.starts_at + timedelta(minutes=found.ends_min)
@@ -94,9 +94,9 @@ def _coat(
     lasting: SealLasting,
     laid: LaidOut,
     ways: Ways,
+    *,
     coat: SettledCoat,
     k: int,
-    *,
     at_min: float,
     number: int,
 ) -> tuple[Field, ...]:
@@ -119,7 +119,8 @@ def _coat(
             for step, field in zip(laid.order.steps, fields, strict=True)
             if _loses(field, ground.settled.job.crew)
         ]
-        if not any([ways.give_up(k, step, field) for step, field in lost]):
+        given_up = [step for step, field in lost if ways.give_up(k, step, field)]
+        if not given_up:
             return fields
 
 

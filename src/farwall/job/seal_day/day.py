@@ -1,6 +1,6 @@
 """The seal day of a job: hours, coats, fields and bands, waits, and what must be said beside them.
 
-facts → dry-down → hours → fields and order → crossed coats on the clock → litres → plan and sealing.
+facts → dry-down → hours → fields and order → crossed coats on the clock → litres → plan, sealing.
 Pure, no file, no clock.
 """
 
@@ -19,6 +19,7 @@ from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.seal_day.beside import sealing_of_day
 from farwall.job.seal_day.coats import LaidCoat, coats_laid
 from farwall.job.seal_day.crossing import Ways
 from farwall.job.seal_day.edge import SealLasting, never
@@ -27,7 +28,7 @@ from farwall.job.seal_day.noun import Sealing
 from farwall.job.seal_day.patch import WAIT_H
 from farwall.job.seal_day.ready import reasons_of
 from farwall.job.seal_day.settle import settled_for_sealer
-from farwall.job.seal_day.told import Told, plan_of, sealing_of_day
+from farwall.job.seal_day.told import Told, plan_of
 from farwall.job.seal_day.waits import SealWaits
 from farwall.job.seal_earliest import Earliest, earliest_of
 from farwall.job.sunlight import sunlight_of
@@ -106,12 +107,10 @@ def seal_day(
         lasting=found.lasting, laid=found.laid, coats=found.coats, reasons=reasons_of(job),
     )  # fmt: skip
     plan = plan_of(told)
-    return SealDay(plan, sealing_of_day(told, plan))
+    return SealDay(plan, sealing_of_day(told))
 
 
-def _facts(
-    job: Job, weather: WeatherFile | Forecast | None, from_at: datetime | None
-) -> _Day:
+def _facts(job: Job, weather: WeatherFile | Forecast | None, from_at: datetime | None) -> _Day:
     ground = ground_of(job, weather)
     limits, lasting = limits_of(job.sealer), ground.lasting
     zone = lasting.starts_at.tzinfo
@@ -183,7 +182,7 @@ def _laid(day: _Day, begins: Begins, beside: Beside) -> _Laid:
     edges = [lasting.of_floor(room, at_min or 0.0).low for room in rooms for at_min in minutes]
     ways = Ways(laid, settled.tools, settled.coats[0].l_per_m2, max(edges))
     waits = replace(day.waits, lasting=lasting)
-    return _Laid(lasting, laid, coats_laid(ground, lasting, laid, ways, waits, minutes))
+    return _Laid(lasting, laid, coats_laid(ground, lasting, laid, ways, waits, begins=minutes))
 
 
 def _next_morning(moment: datetime) -> datetime:

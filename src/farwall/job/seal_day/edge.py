@@ -25,7 +25,7 @@ def never(_moment: datetime) -> tuple[str, ...]:
 
 @dataclass(frozen=True)
 class SealLasting(Lasting):
-    """As `Lasting`, for a sealer: minutes of its wet edge, and the hours in which it may be laid."""
+    """As `Lasting`, for a sealer: minutes of its wet edge, and hours in which it may be laid."""
 
     refusing: Refusing = never
 
@@ -49,11 +49,16 @@ class SealLasting(Lasting):
         found = self.job.room(room)
         span = wet_edge(self.job.job.sealer, self.conditions(at_min))
         factor = (SUN if found.sun or sunny else 1.0) * (DRAUGHT if found.draught else 1.0)
-        ends = [factor * (span.low if end is None else end) for end in (span.likely, span.high)]
-        return Span(factor * span.low, *ends, span.rank, span.source)
+        likely, high = (span.low if end is None else end for end in (span.likely, span.high))
+        return Span(factor * span.low, factor * likely, factor * high, span.rank, span.source)
 
     def _of_room(
-        self, room: str, coat: SettledCoat, at_min: float, *, sunny: bool = False  # noqa: ARG002
+        self,
+        room: str,
+        coat: SettledCoat,  # noqa: ARG002 - the same for each
+        at_min: float,
+        *,
+        sunny: bool = False,
     ) -> OpenTime:
         span = self.of_floor(room, at_min, sunny=sunny)
         low, likely = round(span.low, 2), round(span.likely or span.low, 2)

@@ -101,7 +101,10 @@ def begins_for(
         if not _holds(known, first, minutes[0], why, 0):
             continue
         for number in range(1, len(minutes)):
-            found = _next(known, row[-1], number, minutes, recoat, latest_min, why)
+            found = _next(
+                known, row[-1], number,
+                minutes=minutes, recoat=recoat, latest_min=latest_min, why=why,
+            )  # fmt: skip
             if found is None:
                 break
             row.append(found)
@@ -115,6 +118,7 @@ def _next(
     known: SealHours,
     before: datetime,
     number: int,
+    *,
     minutes: Sequence[float],
     recoat: Recoat,
     latest_min: float,
@@ -175,6 +179,4 @@ def _moments(begins: datetime, ends: datetime) -> Iterator[datetime]:
 def next_half_hour(moment: datetime) -> datetime:
     """The moment itself where it is a full half hour, else the next one."""
     whole = moment.replace(minute=0, second=0, microsecond=0)
-    return next(
-        full for full in (whole, whole + HALF_H, whole + _HOUR) if full >= moment
-    )
+    return next(full for full in (whole, whole + HALF_H, whole + _HOUR) if full >= moment)

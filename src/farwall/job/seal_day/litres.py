@@ -50,7 +50,11 @@ def opened(settled: SettledJob, fields: Sequence[Field], mixed: MixPlan) -> dict
         first = pack(max(planned - left_l, 0.0), shelf, aim="left over")
         most = pack(max(ready - left_l, 0.0), shelf, aim="left over")
         found[coat.id] = Opened(
-            round(math.fsum(litres), 3), round(planned, 3), round(ready, 3), _told(first), _told(most)
+            round(math.fsum(litres), 3),
+            round(planned, 3),
+            round(ready, 3),
+            _told(first),
+            _told(most),
         )
         left_l = max(left_l + first.bought_l - planned, 0.0) if keeps else 0.0
     return found

@@ -64,7 +64,7 @@ class CoatHours:
     """One coat: its hours (ISO 8601), the word of the weather over them, litres, containers.
 
     `open_l`: opened before the first stroke, the gate's reserve in it; `ready_l`: to be at hand,
-    enough at the certainty of the job. `recoat` and `abrade` are its clocks, None for the last coat.
+    enough at the certainty of the job. `recoat` and `abrade`: its clocks, None for the last coat.
     """
 
     coat: str

@@ -16,7 +16,7 @@ _RULES = ("vapour (F1869)", "slab humidity (F2170)", "plastic sheet (D4263)", "m
 
 @dataclass(frozen=True)
 class Reason:
-    """Something that stands against sealing (`no`), must come first (`go with`) or is open (`ask`)."""
+    """Something that stands against sealing (`no`), comes first (`go with`) or is open (`ask`)."""
 
     code: str
     word: str

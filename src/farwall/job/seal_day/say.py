@@ -37,7 +37,9 @@ def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str) ->
         lines.append("The replay on the floor found:")
         lines += [f"  {fault}" for fault in faults[:12]]
     else:
-        lines.append("Replayed on the floor: nobody steps on wet sealer, no edge outlives its time.")
+        lines.append(
+            "Replayed on the floor: nobody steps on wet sealer, no edge outlives its time."
+        )
     lines.append(f"Open {folder}/seal-sheet.pdf; seal.svg lies beside it.")
     lines.append(plan.cautions[0])
     return "\n".join(lines)
@@ -55,10 +57,12 @@ def _dried(sealing: Sealing) -> str:
 def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[str]:
     begins, ends = _at(coat.begins_at), datetime.fromisoformat(coat.ends_at)
     cans = " and ".join(f"{one['count']} × {_size(one['size_l'])}" for one in coat.open_containers)
+    opened = f" ({cans})" if cans else ", left of the last"
     words = [
-        f"{coat.coat}: {begins} to {ends:%H:%M}, {_volume(coat.likely_l)} likely, "
-        f"{_volume(coat.open_l)} opened before it{f' ({cans})' if cans else ', left of the last'}, "
-        f"{_volume(coat.ready_l)} at hand."
+        (
+            f"{coat.coat}: {begins} to {ends:%H:%M}, {_volume(coat.likely_l)} likely, "
+            f"{_volume(coat.open_l)} opened before it{opened}, {_volume(coat.ready_l)} at hand."
+        )
     ]
     if coat.word == "care":
         words.append(f"  With care: {'; '.join(coat.reasons)}")
@@ -84,9 +88,7 @@ def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[st
         high = coat.recoat.high_min
         late = f", surely {ended + timedelta(minutes=high):{_DAY}}" if high is not None else ""
         until = start + timedelta(minutes=coat.abrade.low_min)
-        words.append(
-            f"  next coat from {low:{_DAY}}{late}; after {until:{_DAY}} abrade it first"
-        )
+        words.append(f"  next coat from {low:{_DAY}}{late}; after {until:{_DAY}} abrade it first")
     return words
 
 

@@ -21,23 +21,24 @@ SEALER_ID = "sealer"
 _PRICES_GAL = ((1.0, "45.00"), (5.0, "200.00"))
 
 
-def _tool(name: str, unit: str, usual: float, low: float, high: float, source: str) -> Default:
+def _tool(name: str, unit: str, ends: tuple[float, float, float], source: str) -> Default:
+    usual, low, high = ends
     rank = Rank.PRACTICE if source == PRACTICE else Rank.GUESS
     return Default(f"sealer.tools.{name}", unit, usual, rank, source, low=low, high=high)
 
 
 TOOLS = {
-    "tray_l": _tool("tray_l", "L", L_PER_US_GAL, 1.0, 2 * L_PER_US_GAL, GUESS),
-    "band_m": _tool("band_m", "m", 36 * M_PER_IN, 18 * M_PER_IN, 48 * M_PER_IN, GUESS),
+    "tray_l": _tool("tray_l", "L", (L_PER_US_GAL, 1.0, 2 * L_PER_US_GAL), GUESS),
+    "band_m": _tool("band_m", "m", (36 * M_PER_IN, 18 * M_PER_IN, 48 * M_PER_IN), GUESS),
     "lay_m2_min": _tool(
-        "lay_m2_min", "m2/min", 1000 / 60 * M2_PER_FT2, 600 / 60 * M2_PER_FT2,
-        1300 / 60 * M2_PER_FT2, PRACTICE,
+        "lay_m2_min", "m2/min",
+        (1000 / 60 * M2_PER_FT2, 600 / 60 * M2_PER_FT2, 1300 / 60 * M2_PER_FT2), PRACTICE,
     ),
-    "walk_m_min": _tool("walk_m_min", "m/min", 40.0, 25.0, 60.0, GUESS),
-    "refill_min": _tool("refill_min", "min", 2.0, 1.0, 4.0, GUESS),
-    "swap_min": _tool("swap_min", "min", 0.5, 0.3, 1.0, GUESS),
-    "overlap_m": _tool("overlap_m", "m", 4 * M_PER_IN, 2 * M_PER_IN, 6 * M_PER_IN, GUESS),
-    "reach_m": _tool("reach_m", "m", 1.9, 1.5, 2.2, GUESS),
+    "walk_m_min": _tool("walk_m_min", "m/min", (40.0, 25.0, 60.0), GUESS),
+    "refill_min": _tool("refill_min", "min", (2.0, 1.0, 4.0), GUESS),
+    "swap_min": _tool("swap_min", "min", (0.5, 0.3, 1.0), GUESS),
+    "overlap_m": _tool("overlap_m", "m", (4 * M_PER_IN, 2 * M_PER_IN, 6 * M_PER_IN), GUESS),
+    "reach_m": _tool("reach_m", "m", (1.9, 1.5, 2.2), GUESS),
 }  # fmt: skip
 """An 18 in applicator on a pole, two widths a band; the quick end of 300 to 1,000 ft² a man-hour,
 which count cutting in and setting up as well (common practice, no source)."""

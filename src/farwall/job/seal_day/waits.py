@@ -23,7 +23,7 @@ _KNIT = ("water acrylic", "floor finish", "penetrating")
 _LABEL_LATE = 1.25
 """A label's earliest hour is that of a mild day and a thin coat: the late end is a guess."""
 _UNTOLD_LATEST = (1.0, 1.5, 2.0)
-"""Where no label tells the latest hour, its type's safe end and how much later it may be: guesses."""
+"""Where no label tells the latest hour: its type's safe end, and how much later: guesses."""
 
 
 @dataclass(frozen=True)
@@ -46,9 +46,7 @@ class SealWaits:
         from_min = self.limits.recoat_from_h * HOUR_MIN
         likely_h, high_h = film_of(self.sealer).recoat_h
         likely, high = (
-            (from_min, _LABEL_LATE * from_min)
-            if told
-            else (likely_h * HOUR_MIN, high_h * HOUR_MIN)
+            (from_min, _LABEL_LATE * from_min) if told else (likely_h * HOUR_MIN, high_h * HOUR_MIN)
         )
         course = self._course(ends_at, begins_min)
         ends = [
@@ -66,7 +64,7 @@ class SealWaits:
         rank = Rank.MEASURED if told else Rank.PRACTICE
         if found.seen:
             rank, source = Rank.LEARNED, f"{source}, watched {found.seen} times on this floor"
-        return _clock(coat, RECOAT, (low or from_min, mid, late), rank, source)
+        return _clock(coat, RECOAT, (low or from_min, mid, late), (rank, source))
 
     def abrade(self, coat: str, begins_min: float) -> Clock:
         """From the beginning of a coat: after this the next one holds only on an abraded film."""
@@ -75,7 +73,7 @@ class SealWaits:
         shares = (1.0, 1.0, 1.0) if told else _UNTOLD_LATEST
         source = SHEET if told else f"{PRACTICE}, house-guess; the sealer's label wins"
         rank = Rank.MEASURED if told else Rank.PRACTICE
-        return _clock(coat, ABRADE, [latest * one for one in shares], rank, source, begins_min)
+        return _clock(coat, ABRADE, [latest * one for one in shares], (rank, source), begins_min)
 
     def after(self, coat: str, ends_min: float) -> tuple[Clock, ...]:
         """Socks, shoes, furniture and rugs, from the end of the last coat."""
@@ -96,12 +94,12 @@ class SealWaits:
             ("rugs that breathe", (14 * DAY_MIN, 21 * DAY_MIN, 30 * DAY_MIN), Rank.PRACTICE,
              PRACTICE),
         )  # fmt: skip
-        return tuple(_clock(coat, name, ends, r, s, ends_min) for name, ends, r, s in rows)
+        return tuple(_clock(coat, name, ends, (r, s), ends_min) for name, ends, r, s in rows)
 
     def wet_edge(self, coat: str, span: Span, at_min: float) -> Clock:
         """The shortest wet edge of any room at the start of a coat."""
         return _clock(
-            coat, WET_EDGE, (span.low, span.likely, span.high), span.rank, span.source, at_min
+            coat, WET_EDGE, (span.low, span.likely, span.high), (span.rank, span.source), at_min
         )
 
     def _course(self, ends_at: datetime, begins_min: float) -> Course:
@@ -145,11 +143,10 @@ def _clock(
     coat: str,
     name: str,
     ends: tuple[float | None, ...] | list[float],
-    rank: Rank,
-    source: str,
+    ground: tuple[Rank, str],
     begins_min: float | None = None,
 ) -> Clock:
     low, likely, high = (None if end is None else round(end, 1) for end in ends)
     assert low is not None
     begins = None if begins_min is None else round(begins_min, 1)
-    return Clock(coat, name, low, likely, high, rank.value, source, begins)
+    return Clock(coat, name, low, likely, high, ground[0].value, ground[1], begins)
