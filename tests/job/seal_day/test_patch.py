@@ -10,7 +10,8 @@ from tests.shapes import box, outside, place
 from tests.strategies.houses import house
 
 from farwall.floor.nouns import Room
-from farwall.job.seal_day.patch import SIDE_M, test_patch_of
+from farwall.job.seal_day.patch import SIDE_M, patch_of
+from farwall.readers.job_json import job_from
 
 
 def test_a_closet_before_a_smaller_hall():
@@ -20,7 +21,7 @@ def test_a_closet_before_a_smaller_hall():
         Room("closet", box(2, 0, 3.2, 2), "Coat closet"),
     ]
     floor = place(rooms, [outside("d", ((2.2, 0), (2.9, 0)), "closet")]).floor
-    found = test_patch_of(floor)
+    found = patch_of(floor)
     assert found.room == "closet"
     assert found.whole
     assert found.at[1] == pytest.approx(2 - SIDE_M / 2, abs=0.01)
@@ -30,15 +31,15 @@ def test_a_room_too_narrow_for_it_gets_a_smaller_square_when_there_is_no_other()
     floor = place(
         [Room("hall", box(0, 0, 0.7, 5), "Hall")], [outside("d", ((0, 0), (0.7, 0)), "hall")]
     ).floor
-    found = test_patch_of(floor)
+    found = patch_of(floor)
     assert not found.whole
     assert found.side_m < 0.7
 
 
 @given(st.integers(0, 40))
 def test_the_square_lies_on_its_room_and_off_fixtures(seed):
-    floor = house(seed).floor
-    found = test_patch_of(floor)
+    floor = job_from(house(seed), about="house").floor
+    found = patch_of(floor)
     half, (x, y) = found.side_m / 2 - 2e-3, found.at
     square = shapely.box(x - half, y - half, x + half, y + half)
     assert floor.room_by_id[found.room].polygon.shape.covers(square)

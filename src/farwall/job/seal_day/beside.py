@@ -23,7 +23,7 @@ from farwall.job.seal_day.noun import (
     Sealing,
     SealWindow,
 )
-from farwall.job.seal_day.patch import WAIT_H, test_patch_of
+from farwall.job.seal_day.patch import WAIT_H, patch_of
 from farwall.job.seal_day.told import NO_WEATHER, Told, minute
 from farwall.job.sealing import COLD_BED, LABEL_WINS, NOT_DRY, WHICH
 
@@ -117,7 +117,7 @@ def _coats(told: Told) -> Iterator[CoatHours]:
 
 
 def _patch(told: Told) -> Patch:
-    found = test_patch_of(told.floor)
+    found = patch_of(told.floor)
     low, likely, high = WAIT_H
     rank = Rank.PRACTICE
     if told.job.sealer.test_wait_h is not None:

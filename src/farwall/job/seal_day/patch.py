@@ -20,10 +20,8 @@ _STEP_M = 0.15
 
 
 @dataclass(frozen=True)
-class TestPatch:
+class PatchSpot:
     """A square of `side_m` about `at` [m] in the least seen room, whole or as much as fits."""
-
-    __test__ = False
 
     room: str
     at: Point
@@ -31,7 +29,7 @@ class TestPatch:
     whole: bool
 
 
-def test_patch_of(floor: Floor) -> TestPatch:
+def patch_of(floor: Floor) -> PatchSpot:
     """The square that lies farthest from the openings of the least seen room that holds one.
 
     A room's name tells a closet; else the smallest room counts as the least seen.
@@ -41,9 +39,9 @@ def test_patch_of(floor: Floor) -> TestPatch:
         for room in rooms:
             at = _farthest(floor, room, side)
             if at is not None:
-                return TestPatch(room.id, at, round(side, 3), side == SIDE_M)
+                return PatchSpot(room.id, at, round(side, 3), side == SIDE_M)
     middle = rooms[0].polygon.shape.representative_point()
-    return TestPatch(rooms[0].id, (round(middle.x, 3), round(middle.y, 3)), _LEAST_M, whole=False)
+    return PatchSpot(rooms[0].id, (round(middle.x, 3), round(middle.y, 3)), _LEAST_M, whole=False)
 
 
 def _hidden(room: Room) -> bool:

@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
+from farwall.job.sealing import WHICH
 from farwall.units import gal_from_l
 
 _DAY = "%a %-d %b %H:%M"
@@ -17,6 +18,8 @@ def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str) ->
     """Verdict first, then hours, fields, crossing, waits; what stands against it; what to open."""
     name = sealing.sealer.type or "a sealer nobody named"
     lines = [f"{plan.job or 'The job'}: {_WORDS[sealing.verdict]}. {name}, neat."]
+    if sealing.sealer.type is None:
+        lines.append(f"  {WHICH}")
     lines += [f"  NO: {one}" for one in sealing.against]
     lines += [
         f"  {'NO' if one.word == 'no' else 'Mind'}: {one.what} {one.change}"
