@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from farwall.facts.plan import Clock, Plan
+from farwall.facts.plan import Clock, Ground, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
 from farwall.papers.grounds import rank_words
 from farwall.papers.seal_words import cans, coat_fields, coat_named, coat_span, opened
@@ -33,6 +33,10 @@ BEFORE = (
     "Every way in barred and signed; pets, children and trades out.",
 )
 _LABEL, _USUAL = "the sealer's label", "its type's usual, until the label is read"
+_SOLVENT = (
+    "Solvent, or it may be: before a can is opened all flames and pilot lights are out, and no "
+    "switch, plug or power tool is touched until the vapour is gone. All cautions follow."
+)
 _NOON_H = 12
 
 
@@ -42,6 +46,7 @@ def front_page(plan: Plan, sealing: Sealing, *, units: Units, notes: str) -> dic
     facts = sealing.sealer
     return {
         "verdict": sealing.verdict,
+        "danger": _SOLVENT if sealing.sealer.solvent else "",
         "words": VERDICT_WORDS[sealing.verdict],
         "under": _under(plan, sealing, units, clock),
         "against": [plain(one) for one in sealing.against],
@@ -65,7 +70,7 @@ def front_page(plan: Plan, sealing: Sealing, *, units: Units, notes: str) -> dic
         "cautions": [plain(one) for one in plan.cautions],
         "rests": [
             {"name": plain(_ground_words(one.name)),
-             "value": plain(f"{one.value} {one.unit}".strip()),
+             "value": plain(_ground_value(one, clock)),
              "rank": plain(rank_words(one.rank, one.source))}
             for one in plan.grounds
             if one.name.startswith(("sealer", "wet edge", "dr", "container"))
@@ -88,6 +93,12 @@ _GROUND_WORDS = {
     "sealer.tools.overlap_m": "laid into the last band",
     "sealer.tools.reach_m": "reached from where one stands",
 }
+
+
+def _ground_value(one: Ground, clock: WallClock) -> str:
+    if one.name in {"dried down", "dry from"}:
+        return _at(one.value, clock)
+    return f"{one.value} {one.unit}".strip()
 
 
 def _ground_words(name: str) -> str:

@@ -56,7 +56,9 @@ def air_for(job: Job, coat: str, *, litres: float, minutes: float) -> SealAir | 
         return SealAir(coat, None, None, None, "guess", "house-guess", (ASK,))
     release = grams * litres / minutes
     volume = CEILING_M * sum(room.polygon.shape.area for room in job.floor.rooms)
-    found = reckon(Given({"volume_m3": volume, "release_g_min": release, "limit_mg_m3": float(limit)}))
+    found = reckon(
+        Given({"volume_m3": volume, "release_g_min": release, "limit_mg_m3": float(limit)})
+    )
     warnings = found["warnings"]
     assert isinstance(warnings, list)
     return SealAir(
