@@ -24,6 +24,7 @@ COMMANDS = {
     "job": "make a job from a plan, with defaults for all else",
     "go": "go or no-go: what stands against this floor, what to ask, test and sign first",
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
+    "plan-many": "plan every job of a folder, by all processors or several machines; resumable",
     "days": "the calendar: one house by the hour, many houses and crews by the day",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
