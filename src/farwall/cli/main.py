@@ -28,12 +28,13 @@ COMMANDS = {
     "days": "the calendar: one house by the hour, many houses and crews by the day",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
+    "van": "what is in the van: a sound sprayer and a spare, what to buy, what a job used up",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
     "bench": "score the planner on floors that are always the same",
-    "schema": "the JSON Schema of a job, a plan or a day so far",
+    "schema": "the JSON Schema of a job, a plan, a day so far or a van",
 }
 
 
