@@ -21,12 +21,11 @@ from farwall.readers.twins import TWINS
 
 BROKEN = Path(__file__).parents[1] / "broken_jobs"
 EXAMPLES = Path(__file__).parents[2] / "examples"
+SCHEMAS = [job_schema(), plan_schema(), van_schema()]
 JOB, PLAN = Draft202012Validator(job_schema()), Draft202012Validator(plan_schema())
 
 
-@pytest.mark.parametrize(
-    "schema", [job_schema(), plan_schema(), van_schema()], ids=["job", "plan", "van"]
-)
+@pytest.mark.parametrize("schema", SCHEMAS, ids=["job", "plan", "van"])
 def test_it_is_a_schema_of_the_2020_12_draft_with_title_and_version_and_no_id(schema):
     Draft202012Validator.check_schema(schema)
     assert schema["$schema"].endswith("2020-12/schema")
@@ -35,9 +34,7 @@ def test_it_is_a_schema_of_the_2020_12_draft_with_title_and_version_and_no_id(sc
     assert "$id" not in schema
 
 
-@pytest.mark.parametrize(
-    "schema", [job_schema(), plan_schema(), van_schema()], ids=["job", "plan", "van"]
-)
+@pytest.mark.parametrize("schema", SCHEMAS, ids=["job", "plan", "van"])
 def test_every_noun_and_every_key_says_what_it_means(schema):
     parts = {"": schema, **schema["$defs"]}
     silent = [name for name, part in parts.items() if not part.get("description")]

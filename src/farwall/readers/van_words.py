@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 VAN_WORDS = {
-    "Plan.van": "What the van gives the day: sprayer, spare, what to buy; null where none was told.",
+    "Plan.van": "What the van gives the day: sprayer, spare, to buy; null: no van was told.",
     "Van.sprayers": "Sprayers in the van.",
     "Van.stock": "What lies on its shelf.",
     "Van.version": "Version of the file.",

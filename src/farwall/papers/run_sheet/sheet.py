@@ -46,9 +46,9 @@ def run_sheet_pdf(
     One page for the evening before and the morning, one of the van where it was told, one for
     the day, one of moments, one of the sun where it was reckoned, one for each field in each
     coat; a page that cannot hold its words goes on to a second. `units` puts gallons and feet
-    or litres and metres first and chooses the paper (US Letter or A4) unless `paper` does. `gates` (see `buying.Buying`) wins
-    over those of `plan.buying`. `notes` are the user's own words for the first page. `beside`
-    begins half of the fields' pages beside the other half.
+    or litres and metres first and chooses the paper (US Letter or A4) unless `paper` does.
+    `gates` (see `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's own
+    words for the first page. `beside` begins half of the fields' pages beside the other half.
     """
     size = paper_for(units, paper)
     buying = Buying.of(plan, gates=gates)
