@@ -22,7 +22,7 @@ from farwall.store.address import Address, address
 from farwall.store.canonical import canonical, id_mistakes, time_mistakes
 from farwall.store.engine import engine_for, reading, writing
 from farwall.store.moving import bring_up_to_date
-from farwall.store.nouns import FactsLine, JobLine, NoSuchJob, Taken
+from farwall.store.nouns import BookFault, FactsLine, JobLine, NoSuchJob, Taken
 from farwall.store.tables import LINE
 
 if TYPE_CHECKING:
@@ -188,3 +188,37 @@ class Book:
     def file(self, sha: str) -> bytes:
         """The content of a file. Raises Refused when it is not there or damaged."""
         return files.file(self.where.files, sha)
+
+    # the whole book
+
+    def check(self) -> list[BookFault]:
+        """Everything wrong with the book, in the order in which it is looked through."""
+        from farwall.store.checking import Check
+
+        with reading(self.engine, self.where) as connection:
+            return Check(connection, self.where.files).all()
+
+    def backup(self, to: Path) -> None:
+        """Copy the book as it stands into a new folder, while it is used. Raises Refused."""
+        from farwall.store.backing import backup
+
+        backup(self, to)
+
+    def out(self, folder: Path) -> None:
+        """Write the whole book in open formats into a new folder. Raises Refused."""
+        from farwall.store.backing import out
+
+        out(self, folder)
+
+    def take_in(self, folder: Path) -> None:
+        """Fill this empty book from open formats. Raises Refused with every mistake in them."""
+        from farwall.store.backing import take_in
+
+        take_in(self, folder)
+
+
+def restore(source: Path, told: str | Path, *, files: Path | None = None) -> None:
+    """Make a book at a new or empty address from a backup of either kind. Raises Refused."""
+    from farwall.store import backing
+
+    backing.restore(source, told, files=files)

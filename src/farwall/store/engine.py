@@ -94,6 +94,7 @@ def writing(engine: Engine, where: Address) -> Iterator[Connection]:
             yield connection
 
 
+_DAMAGED = ("malformed", "not a database")
 _TROUBLES = (
     ("full", "The disk is full.", "Make room, then do it again."),
     ("readonly", "The book may only be read.", "Ask for the right to write there."),
@@ -124,7 +125,8 @@ def calmly(where: Address) -> Iterator[None]:
         else:
             first = said.splitlines()[0]
             trouble = Mistake(where.shown, f"The store said: {first}.", "Nothing was changed.")
-        raise BookTrouble(trouble) from error
+        damaged = any(sign in said.lower() for sign in _DAMAGED)
+        raise BookTrouble(trouble, damaged=damaged) from error
 
 
 def _folder_trouble(where: Address, error: OSError) -> BookTrouble:

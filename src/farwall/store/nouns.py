@@ -84,5 +84,10 @@ class NoSuchJob(Refused):
 class BookTrouble(Refused):
     """The book cannot be used now: disk full, read-only, held by another, damaged, out of reach.
 
-    Nothing of the call is in the book; what was acknowledged before is.
+    Nothing of the call is in the book; what was acknowledged before is. `damaged`: what the file
+    holds cannot be read as a book; else the trouble may pass.
     """
+
+    def __init__(self, *mistakes: Mistake, damaged: bool = False) -> None:
+        self.damaged = damaged
+        super().__init__(*mistakes)
