@@ -5,14 +5,13 @@ import json
 import threading
 
 import pytest
+from tests.shapes import L_HALL
+from tests.store.entries import AT, LATER, entry
 
 from farwall.errors import Refused
 from farwall.facts.plain import plain
 from farwall.store.book import Book, restore
 from farwall.store.open_format import READ_BACK
-from tests.shapes import L_HALL
-from tests.store.test_book import AT, FACTS, LATER, entry
-from tests.store.test_checking import full  # noqa: F401
 
 
 def content(book):
@@ -33,7 +32,7 @@ def content(book):
 
 
 @pytest.fixture
-def house(full):  # noqa: F811
+def house(full):
     """A full book with a true floor, a note that looks like a formula, numbers of every kind."""
     facts = plain({"version": 1, "floor": L_HALL.floor, "exits": L_HALL.exits}, omit_empty=True)
     full.put_facts("l-hall", facts, who="Bo", at=AT, name="L hall")

@@ -1,20 +1,12 @@
 """The book does what it says, in both stores."""
 
 import pytest
+from tests.store.entries import AT, FACTS, LATER, entry
 
 from farwall.errors import Refused
 from farwall.facts.log import Entry, Kept
 from farwall.store.book import Book
 from farwall.store.nouns import Differs, JobLine, NoSuchJob, Taken
-
-AT = "2026-05-04T07:00:00-05:00"
-LATER = "2026-05-04T08:30:00-05:00"
-FACTS = {"version": 1, "floor": {"rooms": [{"id": "hall", "area": 3.0}]}, "exits": []}
-
-
-def entry(name, job="quince", word="note", **more):
-    about = more.pop("about", {"text": f"said {name}"})
-    return Entry(id=name, job=job, word=word, at=AT, about=about, **more)
 
 
 def test_facts_come_back_and_versions_count_up(book):

@@ -5,22 +5,7 @@ from contextlib import closing
 
 import pytest
 from sqlalchemy import text
-
-from tests.store.test_book import AT, FACTS, LATER, entry
-
-
-@pytest.fixture
-def full(book):
-    """A book with something of everything in it."""
-    book.put_facts("quince", FACTS, who="Ann", at=AT, name="Quince Street")
-    book.put_facts("quince", {**FACTS, "version": 2}, who="Ann", at=LATER)
-    book.put_facts("sorrel", FACTS, who="Ann", at=AT)
-    sha = book.put_file(b"a photo")
-    photo = entry("p", word="photo", about={"file": sha}, device="red")
-    said = [entry("a"), photo, entry("c", job="sorrel"), entry("h", word="handed-over")]
-    book.keep(said, received_at=AT, clock_off_s={("red", 0): 2.5, ("blue", 1): 0.0})
-    book.put_document("van", "red", {"tank_l": 15})
-    return book
+from tests.store.entries import entry
 
 
 def codes(book):

@@ -73,7 +73,7 @@ def _copied(book: Book, source: sqlite3.Connection | None, target: sqlite3.Conne
         raise BookTrouble(Mistake(book.where.shown, what, "Make room, then again.")) from error
 
 
-def restore(source: Path, told: str | Path, *, files: Path | None = None) -> None:
+def restore(source: Path, told: str | Path | None, *, files: Path | None = None) -> None:
     """Make a book at an address from a backup of either kind. Raises Refused.
 
     The address has to be new or empty; the backup stays as it is.

@@ -217,7 +217,7 @@ class Book:
         take_in(self, folder)
 
 
-def restore(source: Path, told: str | Path, *, files: Path | None = None) -> None:
+def restore(source: Path, told: str | Path | None, *, files: Path | None = None) -> None:
     """Make a book at a new or empty address from a backup of either kind. Raises Refused."""
     from farwall.store import backing
 
