@@ -136,13 +136,10 @@ class Lasting:
                 lit = polygons_of(one.polygon.shape & spot.shape) if one.polygon else []
                 if one.room != spot.room or not lit:
                     continue
-                now = self._of_room(
-                    spot.room, coat, one.from_min, sunny=True, drop_s=spot.drop_s
-                )
+                now = self._of_room(spot.room, coat, one.from_min, sunny=True, drop_s=spot.drop_s)
                 if now.low < one.low:
                     found += [
-                        _on_spot(one, now, spot, polygon_geometry(part), one.to_min)
-                        for part in lit
+                        _on_spot(one, now, spot, polygon_geometry(part), one.to_min) for part in lit
                     ]
         return found
 

@@ -1,4 +1,4 @@
-"""Drop seconds of patches that are stained along: how they bound open times, and when they say no."""
+"""Drop seconds of patches that are stained along: how they bound open times, when they say no."""
 
 from __future__ import annotations
 
@@ -33,7 +33,7 @@ class Spot:
 
 
 def spots_of(job: Job) -> tuple[Spot, ...]:
-    """The drawn patches with drop seconds of their own, cut to their room; none that is left dry."""
+    """The drawn patches with drop seconds of their own, cut to their room; none left dry."""
     floors = {room.id: room.polygon.shape for room in job.floor.rooms}
     found = []
     for one in job.survey.patches:

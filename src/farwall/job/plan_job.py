@@ -31,6 +31,7 @@ from farwall.job.go import go_of_plan
 from farwall.job.go.cuts import hold_cuts
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.patch_words import floor_patches, suction_warnings
 from farwall.job.proof import proof_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
@@ -93,6 +94,7 @@ def planned(
     chances = day_drawn(ground, done, int(inputs_hash[:_SEED_DIGITS], 16))
     laid_fields = (one.with_aside(found).field for one, found in zip(done, asides(), strict=True))
     fields = hold_cuts(tuple(laid_fields), job)
+    go = go_of_plan(job, fields)
     return Plan(
         version=PLAN_VERSION,
         job=job.name or job.id,
@@ -115,14 +117,16 @@ def planned(
             *_warnings(job, weather, ground),
             *_resting(job, fields),
             *_unheld(job, fields),
+            *suction_warnings(go),
             *sun_warnings(job, weather, sun),
         ),
         chances=chances,
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
         ),
-        go=go_of_plan(job, fields),
+        go=go,
         sun=sun,
+        patches=floor_patches(job),
     )
 
 
