@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone
 
 from farwall.air.weather import Forecast, WeatherFile
-from farwall.facts.default_table import STARTS_AT, WINDOW_HEIGHT_M
+from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.settled import SettledJob
 from farwall.floor.nouns import Floor
-from farwall.floor.sight import View, main_window
+from farwall.job.in_view import in_view
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.patches import cut_off_by_patches, planned_floor, with_drops
@@ -46,18 +46,7 @@ def world_of(job: Job, floor: Floor) -> World:
     """
     world = with_drops(build_world(floor, job.exits), job)
     cut_off_by_patches(job, floor, world)
-    return _in_view(world, floor)
-
-
-def _in_view(world: World, floor: Floor) -> World:
-    """The world whose seams know how much of them is seen from the main window, if one is known."""
-    main = main_window(floor, glass_m=WINDOW_HEIGHT_M.usual)
-    if main is None:
-        return world
-    view = View(floor, main)
-    return replace(
-        world, seams=tuple(replace(seam, sight=view.share(seam.line)) for seam in world.seams)
-    )
+    return in_view(world, floor)
 
 
 def _stand_in(weather: WeatherFile | Forecast | None) -> str:

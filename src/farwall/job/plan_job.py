@@ -32,6 +32,7 @@ from farwall.job.go.cuts import hold_cuts
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.patch_words import floor_patches, suction_warnings
+from farwall.job.patches import JOINT
 from farwall.job.proof import proof_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
@@ -151,13 +152,17 @@ def _warnings(
             "the job, such as 2026-05-15T08:00:00-06:00."
         )
     found.extend(
-        f"Nothing can stop at the saw cut {cut or 'without a name'}: it does not run from wall to "
-        "wall, or it ends in a doorway."
+        f"Nothing can stop at the {_cut_named(cut)}: it does not run from wall to wall, or it ends "
+        "in a doorway."
         for cut in world.unused_cuts
     )
     if not job.crew.second_adult and not job.crew.helper:
         found.append("Nobody works alone: a second adult has to be within call.")
     return tuple(found)
+
+
+def _cut_named(cut: str) -> str:
+    return cut if cut.startswith(JOINT) else f"saw cut {cut or 'without a name'}"
 
 
 def _resting(job: Job, fields: Sequence[Field]) -> list[str]:

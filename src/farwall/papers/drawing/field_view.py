@@ -15,6 +15,7 @@ from farwall.papers.drawing.board import Board, middle_of
 from farwall.papers.drawing.edge_marks import draw_oldest, name_oldest
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.neighbours import draw_beyond, name_beyond
+from farwall.papers.drawing.patch_marks import draw_patches, name_patches
 from farwall.papers.drawing.people_marks import (
     draw_person,
     draw_tanks,
@@ -22,7 +23,6 @@ from farwall.papers.drawing.people_marks import (
     name_starts,
     name_tanks,
 )
-from farwall.papers.drawing.patch_marks import draw_patches, name_patches
 from farwall.papers.drawing.scene import Scene, way_of
 from farwall.papers.drawing.sheet import (
     WAY_OUT,

@@ -63,6 +63,5 @@ def _beside(words: Words, place: BaseGeometry) -> list[Point]:
     left, top, right, low = place.bounds
     mid = ((left + right) / 2, (top + low) / 2)
     across, down = words.width / 2 + 5, words.height / 2 + 4
-    return [
-        (right + across, mid[1]), (left - across, mid[1]), (mid[0], top - down), (mid[0], low + down)
-    ]  # fmt: skip
+    sides = [(right + across, mid[1]), (left - across, mid[1])]
+    return [*sides, (mid[0], top - down), (mid[0], low + down)]

@@ -75,7 +75,7 @@ def _floor(job: At, inputs: At) -> Iterator[str]:
     dry, joints = _patches(job)
     yield from _fixtures(fixtures[0], [*fixtures[1], *dry])
     saw_cuts = [_all(at, "saw_cuts", read_saw_cut) for at in (inputs, floor)]
-    yield from _cuts(*saw_cuts, joints)
+    yield from _cuts(saw_cuts[0], saw_cuts[1], joints)
 
 
 def _patches(job: At) -> tuple[list[Fixture], BaseGeometry]:
@@ -85,7 +85,7 @@ def _patches(job: At) -> tuple[list[Fixture], BaseGeometry]:
     drawn = [at for at in told.items() if at.get("polygon").given] if told.given else []
     left = [at for at in drawn if at.get("decision").text_or("") == _LEFT]
     pours = [at for at in drawn if at.get("kind").text_or("") == "pour" and at not in left]
-    edges = [at.get("polygon").polygon().exterior for at in pours]
+    edges = [at.get("polygon").polygon().boundary for at in pours]
     return (
         [Fixture(at.get("id").text_or(""), at.get("polygon").polygon()) for at in left],
         shapely.union_all(edges),
