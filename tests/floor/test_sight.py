@@ -79,9 +79,8 @@ def test_the_main_window_is_the_one_that_is_told():
 def test_else_it_is_the_largest_glass_of_the_largest_room_that_has_one():
     """By hand: 2 x 1.0 is less glass than 1.2 x 2.0; the closet's 3 x 2 does not count, nor does
     the hall, which is larger and has none."""
-    rooms = (
-        Room("hall", box(0, 0, 9, 9)), Room("great", box(9, 0, 15, 5)), Room("closet", box(15, 0, 16, 4)),
-    )  # fmt: skip
+    boxes = {"hall": (0, 0, 9, 9), "great": (9, 0, 15, 5), "closet": (15, 0, 16, 4)}
+    rooms = tuple(Room(name, box(*corners)) for name, corners in boxes.items())
     low = Window(((9.5, 0), (11.5, 0)), height_m=1.0, room="great")
     high = Window(((12, 0), (13.2, 0)), height_m=2.0)
     closet = Window(((16, 0.5), (16, 3.5)), height_m=2.0)

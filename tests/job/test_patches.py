@@ -22,7 +22,6 @@ from farwall.job.go import go_or_no_go
 from farwall.job.ground import ground_of, world_of
 from farwall.job.patches import JOINT, planned_floor
 from farwall.job.plan_job import plan_job
-from farwall.readers.job_json import job_to_dict
 from farwall.readers.plan_json import plan_to_dict
 from farwall.spray.check import check_plan
 from farwall.spray.world import build_world
@@ -59,7 +58,8 @@ def test_a_patch_left_dry_is_kept_dry_and_walked_around():
     assert wet.intersection(TRENCH.polygon.shape).area < 1e-6
     assert sum(f.area_m2 for f in plan.fields) == pytest.approx(24 - 1.0, abs=1e-3)
     assert [one.kind for one in plan.inputs.fixtures] == ["trench"]
-    assert "kept" not in plan.patches[0].what and "Left dry" in plan.patches[0].what
+    assert "kept" not in plan.patches[0].what
+    assert "Left dry" in plan.patches[0].what
     assert "may be walked on" in plan.patches[0].what
 
 
@@ -82,6 +82,17 @@ def test_a_trench_left_dry_from_wall_to_wall_is_refused_by_its_name():
         plan_job(told(across))
     assert "stain and disclose" in " ".join(refused.value.remedies)
     assert {f.verdict for f in plan_job(told(replace(across, decision=STAINED))).fields} == {"fits"}
+
+
+def test_a_patch_left_dry_before_a_door_is_named_in_the_refusal():
+    """By hand: of the door's 0.8 m a patch keeps 0.3 m, and 0.5 m let nobody through."""
+    before = Patch("sill", "back", polygon=box(1.9, 3, 2.3, 3.5), decision=DRY)
+    with pytest.raises(Unanswerable) as refused:
+        plan_job(told(before))
+    assert "patch sill" in refused.value.remedies[-1]
+    with pytest.raises(Unanswerable) as refused:
+        plan_job(told(), order=("front", "back"))
+    assert "left dry" not in " ".join(refused.value.remedies)
 
 
 def test_a_quick_patch_bounds_the_edges_that_cross_it_and_no_others():
@@ -202,7 +213,8 @@ def test_every_decision_has_its_words_in_go_and_plan():
     plan = plan_job(of)
     assert [one.sprayed for one in plan.patches] == [True, False, True, True]
     assert [one.decision for one in plan.patches] == [STAINED, DRY, "grind first", ""]
-    assert "silica" in plan.patches[2].what and "silica" in change
+    assert "silica" in plan.patches[2].what
+    assert "silica" in change
     assert all("will not match" in one.disclosure for one in plan.patches)
 
 
@@ -251,13 +263,8 @@ def test_wherever_a_patch_lies_the_plan_holds_to_it(at, wide, high, decision):
 
 def test_lasting_counts_a_large_quick_patch_in_first_guesses():
     """By hand: 6 of 12 m² are more than a twentieth of the room, 0.25 are less."""
-    half, spot = (
-        replace(TRENCH, polygon=box(0, 3, 2, 6)),
-        replace(TRENCH, polygon=box(0, 3, 0.5, 3.5)),
-    )
     low = {}
-    for name, patch in (("half", half), ("spot", spot)):
-        ground = ground_of(told(patch), None)
+    for name, shape in {"half": box(0, 3, 2, 6), "spot": box(0, 3, 0.5, 3.5)}.items():
+        ground = ground_of(told(replace(TRENCH, polygon=shape)), None)
         low[name] = ground.lasting.shortest(("back",), ground.settled.coats[0], 0.0).low
     assert low["half"] < low["spot"]
-    assert job_to_dict(told(half))["survey"]["patches"][0]["drop_s"] == 3.0

@@ -120,6 +120,18 @@ def cut_off_by_patches(job: Job, floor: Floor, world: World) -> None:
     )
 
 
+def in_the_way(job: Job, no: Unanswerable) -> Unanswerable:
+    """The same refusal, naming the patches that are left dry: they may be what narrows a way."""
+    left = [f"{one.kind} {one.id}" for one in job.survey.patches if one.left_dry]
+    if not left:
+        return no
+    word = (
+        f"The plan walks around {' and '.join(left)}, left dry: leave a way past as wide as a "
+        "person, or stain it along (`stain and disclose`)."
+    )
+    return Unanswerable(no.reason, remedies=[*no.remedies, word])
+
+
 def _out_of_reach(world: World) -> set[str]:
     """Rooms with floor that no way out leads to, by seams alone."""
     seen = {seam.a for seam in world.seams if seam.is_way_out}

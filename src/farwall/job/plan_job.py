@@ -12,6 +12,7 @@ import rfc8785
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
+from farwall.errors import Unanswerable
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
@@ -32,7 +33,7 @@ from farwall.job.go.cuts import hold_cuts
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.patch_words import floor_patches, suction_warnings
-from farwall.job.patches import JOINT
+from farwall.job.patches import JOINT, in_the_way
 from farwall.job.proof import proof_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
@@ -67,7 +68,10 @@ def plan_job(
     """
     ground = ground_of(job, weather)
     wanted = tuple(order) or job.wishes.order
-    laid = laid_out(ground, wanted, cut, beside=beside)
+    try:
+        laid = laid_out(ground, wanted, cut, beside=beside)
+    except Unanswerable as no:
+        raise in_the_way(job, no) from no
     return planned(job, ground, laid, weather=weather, asked=bool(wanted), thorough=thorough)
 
 
