@@ -13,6 +13,7 @@ from farwall.facts.job import ChoiceName, Coat, Crew
 from farwall.facts.slab import PatchKind
 from farwall.facts.so_far import MoreMix, Past
 from farwall.facts.sunlight import SunOnFloor
+from farwall.facts.van import VanPlan
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
 
@@ -371,3 +372,5 @@ class Plan:
     sun: SunOnFloor | None = None
     """Where the sun falls through the windows; None where it was not reckoned."""
     patches: tuple[FloorPatch, ...] = ()
+    van: VanPlan | None = None
+    """Sprayer, spare and what to buy; None where no van was told."""
