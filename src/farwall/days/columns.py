@@ -10,8 +10,8 @@ from dataclasses import dataclass
 
 from farwall.days.chain import Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working_day
-from farwall.days.nouns import Before, DayCrew, House, Question
-from farwall.days.practice import LOCK_AFTER_SEAL_MIN, NOON_MIN, WORK_FROM_MIN, chain
+from farwall.days.nouns import Ahead, Before, DayCrew, House, Question
+from farwall.days.practice import LOCK_AFTER_SEAL_MIN, NOON_MIN, WORK_FROM_MIN, chain_of
 
 Hold = tuple[int, int]
 
@@ -67,8 +67,8 @@ def _of_house(
     question: Question, number: int, house: House, people: int, holds: tuple[Hold, ...]
 ) -> list[Column]:
     shut = {away.day for away in question.away if away.house == house.id}
-    clock = site_clock(question.ahead, shut)
-    steps = links(chain(house.coats), clock, area_m2=house.area_m2, people=people)
+    clock = site_clock(question.ahead_of(house), shut)
+    steps = links(chain_of(house), clock, area_m2=house.area_m2, people=people)
     best: dict[tuple[frozenset[int], frozenset[int]], Column] = {}
     for day in range(house.free_from_day, question.ahead.days):
         if not working_day(question.ahead, day):
@@ -117,7 +117,7 @@ def _column(
     cost = finish + 1.0
     if house.due_day is not None:
         cost += LATE_DAY * max(0, finish - house.due_day)
-    cost += lost_chance(question, walked) or 0.0
+    cost += lost_chance(question.ahead_of(house), walked) or 0.0
     before = question.before.get(house.id)
     if before is not None:
         cost += moved_cost(before, walked)
@@ -134,9 +134,8 @@ def moved_cost(before: Before, walked: list[Walked]) -> float:
     return sum(MOVED_STEP + MOVED_DAY * days for days in by if days)
 
 
-def lost_chance(question: Question, walked: list[Walked]) -> float | None:
+def lost_chance(ahead: Ahead, walked: list[Walked]) -> float | None:
     """The chance that at least one of its days for stain or sealer is lost; None when unknown."""
-    ahead = question.ahead
     if not ahead.coat_lost:
         return None
     kept = 1.0

@@ -89,6 +89,10 @@ class Waits:
             _prescribed(coat.id, TRAFFIC, twice),
         )
 
+    def factor(self, wait: Wait, coat: SettledCoat) -> Factor:
+        """What this floor taught of a wait after this coat, with its range."""
+        return factor(wait.spread, list(self._watched(wait.name, coat)))
+
     def _foretold(
         self, wait: Wait, coat: SettledCoat, at_min: float, *, begins: bool = False
     ) -> Clock:
@@ -97,7 +101,7 @@ class Waits:
         if verdict.word == "no":
             return _no(coat.id, wait.name, verdict.reason, begins_min)
         course = self._course(wait, at_min)
-        found = factor(wait.spread, list(self._watched(wait.name, coat)))
+        found = self.factor(wait, coat)
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min
