@@ -26,3 +26,11 @@ def test_an_unvented_heater_gives_no_heat_and_is_warned_of(vented, heat_kw, word
     assert house_of(facts).heat_kw == heat_kw
     assert heater_warnings(facts) == words
     assert set(words) <= set(plan_job(facts).warnings)
+
+
+def test_over_weeks_a_thermostat_turns_the_heater_down_and_without_one_nothing_differs():
+    warm = told(heater_kw=9.0, heater_vented=True)
+    assert kept_warm(warm) == replace(house_of(warm), heat_to_c=HEATED_TO_C)
+    assert kept_warm(told()) == house_of(told())
+    assert kept_warm(told(heater_kw=9.0, heater_vented=False)).heat_kw == 0
+    assert kept_warm(told(), heat_kw=4.0).heat_kw == 4.0

@@ -11,13 +11,21 @@ from dataclasses import dataclass
 from farwall.days.chain import Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working_day
 from farwall.days.nouns import Ahead, Before, DayCrew, House, Question
-from farwall.days.practice import LOCK_AFTER_SEAL_MIN, NOON_MIN, WORK_FROM_MIN, chain_of
+from farwall.days.practice import (
+    LOCK_AFTER_SEAL_MIN,
+    LONG_LOCK_DAYS,
+    NOON_MIN,
+    WORK_FROM_MIN,
+    chain_of,
+)
 
 Hold = tuple[int, int]
 
 LATE_DAY = 10.0
 """A day beyond the day due counts like so many days of waiting: a guess of ours."""
 MOVED_STEP, MOVED_DAY = 0.2, 0.2
+LONG_LOCK = 0.1
+"""A day that a house is shut beyond `LONG_LOCK_DAYS`, against beginning later: a guess of ours."""
 MOVED_CREW = 2.0
 """Against an answer given before: each step that changes its day, and by how many days; a house
 that changes its crew. So few days change, and none by much for little: guesses of ours."""
@@ -118,6 +126,8 @@ def _column(
     if house.due_day is not None:
         cost += LATE_DAY * max(0, finish - house.due_day)
     cost += lost_chance(question.ahead_of(house), walked) or 0.0
+    shut = finish - walked[0].start // PER_DAY + 1
+    cost += LONG_LOCK * max(0, shut - LONG_LOCK_DAYS)
     before = question.before.get(house.id)
     if before is not None:
         cost += moved_cost(before, walked)

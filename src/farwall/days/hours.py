@@ -15,7 +15,7 @@ from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab
 from farwall.air.limits import slab_verdict
 from farwall.air.sealers import SealerLimits
-from farwall.air.sealing import HourToSeal, may_seal
+from farwall.air.sealing import AHEAD_H, HourToSeal, Sealing, may_seal
 from farwall.air.waits import evaporating, knitting, out_of_the_skin
 from farwall.days.nouns import MILD_HOUR, Ahead, HourAhead, Question
 from farwall.days.waits import USUAL_SEALER
@@ -42,8 +42,16 @@ class Chances:
 
 def seal_hours(hours: Sequence[HourAtSlab], limits: SealerLimits) -> list[bool]:
     """For each hour whether sealer may be laid in it, by `air.sealing` and what lies ahead."""
+    return [one.word != "no" for one in sealings(hours, limits)]
+
+
+def sealings(hours: Sequence[HourAtSlab], limits: SealerLimits) -> list[Sealing]:
+    """Each hour's word and reasons; a day at a time, which no hour's word depends on."""
     asked = [HourToSeal(one.starts_at, one.conditions) for one in hours]
-    return [one.word != "no" for one in may_seal(asked, limits)]
+    found: list[Sealing] = []
+    for first in range(0, len(asked), 24):
+        found += may_seal(asked[first : first + 25 + AHEAD_H], limits)[:24]
+    return found
 
 
 def hour_ahead(now: Conditions, limits: SealerLimits = USUAL_SEALER) -> HourAhead:

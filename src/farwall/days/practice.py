@@ -23,6 +23,8 @@ FIXED_SHARE = 0.2
 """Part of a task that does not shrink with the floor (set-up, hoses, washing up): a guess."""
 HOUR_MIN, DAY_MIN = 60.0, 1440.0
 LOCK_AFTER_SEAL_MIN = DAY_MIN
+LONG_LOCK_DAYS = 21
+"""From the first step to the last; a house that is shut for longer might as well begin later."""
 WORK_FROM_MIN, WORK_UNTIL_MIN = 7.5 * 60, 17 * 60.0
 EVENING_MIN = 18.5 * 60
 """Stain and rinsing may run on into the evening, no further: light to judge by. A guess."""

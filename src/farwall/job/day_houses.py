@@ -19,7 +19,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.floor.takeoff import take_off
 from farwall.job.lasting import Lasting
-from farwall.job.site import house_of
+from farwall.job.site import kept_warm
 from farwall.job.waits import Waits
 
 
@@ -109,7 +109,7 @@ class _Aheads:
         key = _standing_key(job)
         if key not in self._slabs:
             self._slabs[key] = slab_hours(
-                weather, house_of(job), job.site.ground_c, first=when.midnight, days=when.days
+                weather, kept_warm(job), job.site.ground_c, first=when.midnight, days=when.days
             )
         return self._slabs[key]
 
@@ -150,7 +150,7 @@ def slab_hours(
 
 
 def _standing_key(job: Job) -> tuple[Standing, float | None]:
-    house = house_of(job)
+    house = kept_warm(job)
     if not house.fans and not house.heat_kw:
         house = replace(house, floor_m2=1.0)  # its size moves nothing then
     return house, job.site.ground_c

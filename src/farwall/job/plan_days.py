@@ -14,9 +14,11 @@ from farwall.days.check import DayFault, check_days
 from farwall.days.document import document
 from farwall.days.hours import rained_on
 from farwall.days.nouns import Away, Calendar, DayCrew, Question
+from farwall.days.why import NoDays
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
 from farwall.job.day_houses import When, houses_and_hours
+from farwall.job.day_remedies import with_remedies
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
 
@@ -54,10 +56,19 @@ class Answer:
 
 
 def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = None) -> Answer:
-    """The calendar of `jobs`. Raises `Refused` and `Unanswerable` as `days.solve.settle`."""
+    """The calendar of `jobs`. Raises `Refused` and `Unanswerable` as `days.solve.settle`.
+
+    With weather a no comes with the heat, or the date, that would make it a yes.
+    """
     plain = question_of(jobs, ask, weather=weather)
     asked = bool(ask.rain or ask.away)
-    first = calendar(plain, exact_s=ask.exact_s)
+    try:
+        first = calendar(plain, exact_s=ask.exact_s)
+    except NoDays as no:
+        if weather is None:
+            raise
+        by_id = dict(zip(house_ids(jobs), jobs, strict=True))
+        raise with_remedies(no, plain, by_id, weather) from no
     then = first
     moved: tuple[Change, ...] = ()
     if asked:
