@@ -153,8 +153,10 @@ def _heated(
     if to_c is None or full[1] <= to_c:
         return full
     none = with_heat(0.0)
+    if full[1] <= none[1]:
+        return none
     # The step is linear in the heat, so the share that just reaches `to_c` is known.
-    share = min(max((to_c - none[1]) / (full[1] - none[1]), 0.0), 1.0) if heat else 0.0
+    share = min(max((to_c - none[1]) / (full[1] - none[1]), 0.0), 1.0)
     return [n + share * (f - n) for n, f in zip(none, full, strict=True)]
 
 

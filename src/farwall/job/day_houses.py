@@ -20,7 +20,11 @@ from farwall.facts.job import Job
 from farwall.floor.takeoff import take_off
 from farwall.job.lasting import Lasting
 from farwall.job.site import kept_warm
+from farwall.job.sun_slab import sun_warmth
+from farwall.job.sunlight import Sunlight, sunlight_of
 from farwall.job.waits import Waits
+
+SUN_EVERY_DAYS = 7
 
 
 @dataclass(frozen=True)
@@ -96,9 +100,11 @@ class _Aheads:
         self._aheads: dict[object, Ahead] = {}
 
     def of(self, job: Job) -> Ahead:
-        key = (_standing_key(job), limits_of(job.sealer), self.alone)
+        sunlight = None if self.when.weather is None else sunlight_of(job, self.when.weather)
+        windows = None if sunlight is None else id(job)  # its windows are nobody else's
+        key = (_standing_key(job), limits_of(job.sealer), self.alone, windows)
         if key not in self._aheads:
-            self._aheads[key] = self._ahead(job)
+            self._aheads[key] = self._ahead(job, sunlight)
         return self._aheads[key]
 
     def slab(self, job: Job) -> tuple[HourAtSlab, ...]:
@@ -113,10 +119,14 @@ class _Aheads:
             )
         return self._slabs[key]
 
-    def _ahead(self, job: Job) -> Ahead:
+    def _ahead(self, job: Job, sunlight: Sunlight | None) -> Ahead:
         when, limits = self.when, limits_of(job.sealer)
         if when.weather is not None:
-            return ahead_from(self.slab(job), begins=when.midnight, days=when.days, limits=limits)
+            hours = self.slab(job)
+            return ahead_from(
+                hours, begins=when.midnight, days=when.days, limits=limits,
+                sunlit=sunlit_hours(sunlight, hours),
+            )  # fmt: skip
         survey = job.survey
         if not self.alone or (survey.slab_c is None and survey.air_c is None):
             return mild(when.midnight, when.days)
@@ -147,6 +157,14 @@ def slab_hours(
     )
     ground = weather.mean_air_c if ground_c is None else ground_c
     return hours_at_slab(hours, house=house, before_h=LAG_H, ground_c=ground)
+
+
+def sunlit_hours(
+    sunlight: Sunlight | None, hours: Sequence[HourAtSlab]
+) -> list[tuple[HourAtSlab, ...]]:
+    """The hours in each room that the sun reaches, its path looked at once a week."""
+    warmth = sun_warmth(sunlight, hours[0].starts_at, len(hours), every_days=SUN_EVERY_DAYS)
+    return list(warmth.hours(hours).values())
 
 
 def _standing_key(job: Job) -> tuple[Standing, float | None]:

@@ -23,8 +23,9 @@ from farwall.days.why import Lack, NoDays, first_chain
 from farwall.days.words import date_words
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
-from farwall.job.day_houses import slab_hours
+from farwall.job.day_houses import slab_hours, sunlit_hours
 from farwall.job.site import HEATED_TO_C, house_of, kept_warm
+from farwall.job.sunlight import sunlight_of
 from farwall.units import f_from_c
 
 MOST_W_M2 = 200.0
@@ -148,7 +149,8 @@ def _hours(
     begins = question.ahead.begins
     hours = slab_hours(weather, standing, job.site.ground_c, first=begins, days=days)
     limits = limits_of(job.sealer)
-    return ahead_from(hours, begins=begins, days=days, limits=limits), hours
+    lit = sunlit_hours(sunlight_of(job, weather), hours)
+    return ahead_from(hours, begins=begins, days=days, limits=limits, sunlit=lit), hours
 
 
 def _against(question: Question, lack: Lack, job: Job, weather: WeatherFile) -> str:

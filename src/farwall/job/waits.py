@@ -61,13 +61,16 @@ class Waits:
 
         The range as it is; what a field is planned by is its prudent budget.
         """
-        now = self.lasting.conditions(at_min)
-        verdict = slab_verdict(surface_c=now.surface_c)
-        if verdict.word == "no":
-            return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
-        usual = min(
-            self._sheen_min(coat, room.id, now) for room in self.lasting.job.job.floor.rooms
-        )
+        rooms = {
+            room.id: self.lasting.conditions_in(room.id, at_min)
+            for room in self.lasting.job.job.floor.rooms
+        }
+        slabs = [now.surface_c for now in (self.lasting.conditions(at_min), *rooms.values())]
+        for slab_c in (min(slabs), max(slabs)):
+            verdict = slab_verdict(surface_c=slab_c)
+            if verdict.word == "no":
+                return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
+        usual = min(self._sheen_min(coat, room, now) for room, now in rooms.items())
         seen = [*self._sheen_seen(coat), *self._watched(OPEN_TIME, coat)]
         found = factor(OPEN_TIME_SPREAD, seen)
         ends = [usual * one for one in (found.low, found.likely, found.high)]
