@@ -44,7 +44,7 @@ def test_the_warmth_is_that_of_the_heat_in_the_slabs_own_model():
     air = [20.0 + n % 24 / 4 for n in range(len(flux))]
     shaded = face_c(air, ground_c=12.0)
     lit = face_c(air, ground_c=12.0, absorbed_w_m2=flux)
-    warmth = sun_warmth(sunlight, start, 48).by_room["west"]
+    warmth = sun_warmth(sunlight, start, 48, every_days=1).by_room["west"]
     apart = [b - a for a, b in zip(shaded[72:], lit[72:], strict=True)]
     assert warmth == pytest.approx(apart, abs=1e-9)
 
@@ -103,7 +103,8 @@ def test_a_slab_that_the_sun_brings_over_its_limit_is_a_no_only_there():
 
 
 def test_the_plan_tells_the_warmer_slab_in_words():
-    said = [one for one in plan_job(sun_job(at="13:00")).warnings if "Sun through the windows warms" in one]
+    warnings = plan_job(sun_job(at="13:00")).warnings
+    said = [one for one in warnings if "Sun through the windows warms" in one]
     assert len(said) == 1
     assert "West room by up to" in said[0]
     assert "Read the slab in the sun as well" in said[0]

@@ -118,9 +118,7 @@ def _warmth(outside: Outside, house: House, ground_c: float) -> tuple[list[float
         given[2] += sun
         total = 0.0
         for _ in range(_STEPS_AN_HOUR):
-            warmth = _heated(
-                chain, warmth, ties, given, heat=heat, to_c=house.heat_to_c
-            )
+            warmth = _heated(chain, warmth, ties, given, heat=heat, to_c=house.heat_to_c)
             total += warmth[1]
         told.append(total / _STEPS_AN_HOUR)
         changes.append(an_hour)

@@ -24,8 +24,6 @@ from farwall.job.sun_slab import sun_warmth
 from farwall.job.sunlight import Sunlight, sunlight_of
 from farwall.job.waits import Waits
 
-SUN_EVERY_DAYS = 7
-
 
 @dataclass(frozen=True)
 class When:
@@ -163,7 +161,7 @@ def sunlit_hours(
     sunlight: Sunlight | None, hours: Sequence[HourAtSlab]
 ) -> list[tuple[HourAtSlab, ...]]:
     """The hours in each room that the sun reaches, its path looked at once a week."""
-    warmth = sun_warmth(sunlight, hours[0].starts_at, len(hours), every_days=SUN_EVERY_DAYS)
+    warmth = sun_warmth(sunlight, hours[0].starts_at, len(hours))
     return list(warmth.hours(hours).values())
 
 

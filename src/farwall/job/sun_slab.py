@@ -24,6 +24,8 @@ from farwall.job.sunlight import Sunlight
 
 BEFORE_DAYS = 3
 """Days of sun before the first hour: what was taken up before them is less than a tenth."""
+LOOK_DAYS = 7
+"""The sun's path is looked at once a week: within 0.3 K of a look a day (a test)."""
 TOLD_K = 0.5
 """Less than this is not worth a word."""
 _DAY_H = 24
@@ -60,7 +62,7 @@ class SunWarmth:
 
 
 def sun_warmth(
-    sunlight: Sunlight | None, starts_at: datetime, hours: int, *, every_days: int = 1
+    sunlight: Sunlight | None, starts_at: datetime, hours: int, *, every_days: int = LOOK_DAYS
 ) -> SunWarmth:
     """The sun's warmth in the slab of each room that it reaches. Rank: guess.
 
