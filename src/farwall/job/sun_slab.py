@@ -14,6 +14,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from functools import cache
+
+import numpy as np
 
 from farwall.air.conditions import SENSE, Conditions
 from farwall.air.day import HourAtSlab
@@ -83,10 +86,20 @@ def sun_warmth(
     return SunWarmth(
         first,
         {
-            room: face_c([0.0] * count, ground_c=0.0, absorbed_w_m2=flux)[BEFORE_DAYS * _DAY_H :]
+            room: tuple(np.convolve(flux, _answer(count))[BEFORE_DAYS * _DAY_H : count].tolist())
             for room, flux in heat.items()
         },
     )
+
+
+@cache
+def _answer(hours: int) -> np.ndarray:
+    """What one hour of 1 W/m² does to the face in each hour from then on. [K]
+
+    The model of the slab is linear and the same at any hour, so that the sun's warmth is the sum
+    of what each of its hours does (a test holds it to the model itself).
+    """
+    return np.array(face_c([0.0] * hours, ground_c=0.0, absorbed_w_m2=[1.0] + [0.0] * (hours - 1)))
 
 
 def warmed(now: Conditions, by_k: float) -> Conditions:
