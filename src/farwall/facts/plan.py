@@ -12,6 +12,7 @@ from farwall.facts.go import Go
 from farwall.facts.job import ChoiceName, Coat, Crew
 from farwall.facts.so_far import MoreMix, Past
 from farwall.facts.sunlight import SunOnFloor
+from farwall.facts.van import VanPlan
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
 
@@ -344,3 +345,5 @@ class Plan:
     go: Go | None = None
     sun: SunOnFloor | None = None
     """Where the sun falls through the windows; None where it was not reckoned."""
+    van: VanPlan | None = None
+    """Sprayer, spare and what to buy; None where no van was told."""
