@@ -23,6 +23,7 @@ from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.geometry import PolygonGeometry, polygon_geometry, polygons_of
 from farwall.job.patch_drops import Spot, refused_by_patch, spots_of
 from farwall.job.site import house_of
+from farwall.job.sun_slab import SunWarmth, sun_warmth, warmed
 from farwall.job.sunlight import SUNNY_SHARE, Sunlight, sunlight_of
 
 _LONGEST_MIN = 24 * 60.0
@@ -45,8 +46,18 @@ class Lasting:
         """The first stroke."""
         return datetime.fromisoformat(self.job.starts_at)
 
+    @cached_property
+    def sun(self) -> SunWarmth:
+        """How much warmer the sun makes the slab of each room that it reaches."""
+        return sun_warmth(self.sunlight, self.starts_at, _AHEAD_H)
+
+    def conditions_in(self, room: str, at_min: float) -> Conditions:
+        """Slab and air of one room at a minute of the plan, the sun's warmth in its slab."""
+        moment = self.starts_at + timedelta(minutes=at_min)
+        return warmed(self.conditions(at_min), self.sun.k(room, moment))
+
     def conditions(self, at_min: float) -> Conditions:
-        """Slab and air at a minute of the plan."""
+        """Slab and air at a minute of the plan, in the shade."""
         if self.hours:
             return at(self.hours, self.starts_at + timedelta(minutes=at_min)).conditions
         survey = self.job.survey
@@ -54,7 +65,9 @@ class Lasting:
 
     def refusal(self, rooms: tuple[str, ...], at_min: float) -> Unanswerable | None:
         """Why these rooms may not be stained at that minute, or None."""
-        verdicts = [slab_verdict(surface_c=self.conditions(at_min).surface_c)]
+        shaded = self.conditions(at_min).surface_c
+        slabs = {shaded, *(self.conditions_in(room, at_min).surface_c for room in rooms)}
+        verdicts = [slab_verdict(surface_c=one) for one in sorted({shaded, max(slabs)})]
         verdicts += [drop_verdict(drop_s=self.job.room(room).drop_s) for room in rooms]
         for verdict in verdicts:
             if verdict.word == "no":
@@ -165,8 +178,11 @@ class Lasting:
         return found
 
     def _steps(self, from_min: float, to_min: float) -> tuple[float, ...]:
-        """`from_min`, then every minute up to `to_min` at which an hour of the weather begins."""
-        begins = [(hour.starts_at - self.starts_at).total_seconds() / 60 for hour in self.hours]
+        """`from_min`, then each minute up to `to_min` at which an hour of weather or sun begins."""
+        moments = [hour.starts_at for hour in self.hours]
+        if not moments and self.sun.by_room:
+            moments = [self.sun.starts_at + timedelta(hours=n) for n in range(_AHEAD_H)]
+        begins = [(one - self.starts_at).total_seconds() / 60 for one in moments]
         inside = [round(at_min, 4) for at_min in begins if from_min < at_min <= to_min]
         return (round(from_min, 4), *inside)
 
@@ -199,7 +215,7 @@ class Lasting:
         found = self.job.room(room)
         sample = coat.sample if coat.sample and coat.sample.sheen_loss_min else None
         span = open_time(
-            self.conditions(at_min),
+            self.conditions_in(room, at_min),
             m2_per_l=coat.m2_per_l,
             drop_s=drop_s or (found.drop_s if found.drop_told else None),
             finish=found.finish,

@@ -61,13 +61,16 @@ class Waits:
 
         The range as it is; what a field is planned by is its prudent budget.
         """
-        now = self.lasting.conditions(at_min)
-        verdict = slab_verdict(surface_c=now.surface_c)
-        if verdict.word == "no":
-            return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
-        usual = min(
-            self._sheen_min(coat, room.id, now) for room in self.lasting.job.job.floor.rooms
-        )
+        rooms = {
+            room.id: self.lasting.conditions_in(room.id, at_min)
+            for room in self.lasting.job.job.floor.rooms
+        }
+        slabs = [now.surface_c for now in (self.lasting.conditions(at_min), *rooms.values())]
+        for slab_c in (min(slabs), max(slabs)):
+            verdict = slab_verdict(surface_c=slab_c)
+            if verdict.word == "no":
+                return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
+        usual = min(self._sheen_min(coat, room, now) for room, now in rooms.items())
         seen = [*self._sheen_seen(coat), *self._watched(OPEN_TIME, coat)]
         found = factor(OPEN_TIME_SPREAD, seen)
         ends = [usual * one for one in (found.low, found.likely, found.high)]
@@ -89,6 +92,10 @@ class Waits:
             _prescribed(coat.id, TRAFFIC, twice),
         )
 
+    def factor(self, wait: Wait, coat: SettledCoat) -> Factor:
+        """What this floor taught of a wait after this coat, with its range."""
+        return factor(wait.spread, list(self._watched(wait.name, coat)))
+
     def _foretold(
         self, wait: Wait, coat: SettledCoat, at_min: float, *, begins: bool = False
     ) -> Clock:
@@ -97,7 +104,7 @@ class Waits:
         if verdict.word == "no":
             return _no(coat.id, wait.name, verdict.reason, begins_min)
         course = self._course(wait, at_min)
-        found = factor(wait.spread, list(self._watched(wait.name, coat)))
+        found = self.factor(wait, coat)
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min
