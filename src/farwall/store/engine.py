@@ -18,6 +18,7 @@ from sqlalchemy.exc import DBAPIError
 
 from farwall.errors import Mistake, Refused
 from farwall.store.address import DATABASE, Address
+from farwall.store.files import make_folder
 from farwall.store.nouns import BookTrouble
 from farwall.store.tables import COUNTER
 
@@ -30,7 +31,7 @@ def engine_for(where: Address) -> Engine:
     if where.folder is None:
         return _postgres(where)
     try:
-        where.folder.mkdir(parents=True, exist_ok=True)
+        make_folder(where.folder)
     except OSError as error:
         raise _folder_trouble(where, error) from error
     engine = create_engine(f"sqlite:///{where.folder / DATABASE}", connect_args={"timeout": WAIT_S})
