@@ -141,22 +141,24 @@ def _typed(value):
 
 
 def _closed(entries):
-    """Handed over by an entry that no standing strike names; a strike may be struck in its turn.
+    """Handed over by an entry that no standing strike names; said otherwise than in the source.
 
-    Said once more and otherwise than in the source: from each entry, not from the newest on.
+    Entries are judged one by one as soon as all their strikes are; what never is, is in a ring.
     """
-
-    def stands(index):
-        return not any(
-            strike.word == "struck"
-            and strike.about["entry"] == entries[index].id
-            and (entries[index].word != "struck" or later > index)
-            and stands(later)
-            for later, strike in enumerate(entries)
-            if later != index
-        )
-
-    return any(one.word == "handed-over" and stands(at) for at, one in enumerate(entries))
+    by = {one.id: set() for one in entries}
+    for one in entries:
+        target = one.about["entry"]
+        if one.word == "struck" and target != one.id and target in by:
+            by[target].add(one.id)
+    struck = {}
+    for _ in entries:
+        for name, strikes in by.items():
+            if strikes <= struck.keys():
+                struck[name] = any(not struck[strike] for strike in strikes)
+    return any(
+        one.word == "handed-over" and not any(struck.get(strike) is False for strike in by[one.id])
+        for one in entries
+    )
 
 
 @pytest.mark.parametrize("store", ["sqlite", "postgres"])
