@@ -106,9 +106,10 @@ _TROUBLES = (
     ("unable to open", "The book cannot be opened.", "Look at the folder and who may write there."),
     ("disk i/o", "The disk does not take or give it.", "Look for room, rights and a failing disk."),
     ("no space left", "The disk of the server is full.", "Make room there, then do it again."),
-    ("connect", "The server does not answer.", "Is it running, and is the address right?"),
     ("password", "The server does not let us in.", "Look at user and password of the address."),
     ("does not exist", "That is not on the server.", "Make the database first: createdb."),
+    # Last: whatever else a server says when it is first asked begins with this word.
+    ("connect", "The server does not answer.", "Is it running, and is the address right?"),
 )
 
 
