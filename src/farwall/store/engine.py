@@ -1,8 +1,7 @@
 """Connections to the two stores, and what goes wrong with them in calm words.
 
 SQLite: write-ahead log and synchronous=FULL, so that what was acknowledged is on the disk
-(https://www.sqlite.org/pragma.html#pragma_synchronous); a writer takes the lock when it begins
-and waits its turn. PostgreSQL: its own defaults; writers take the row `lock` of `counter`, so that
+[sqlite-wal]; a writer takes the lock when it begins and waits its turn. PostgreSQL: its own defaults; writers take the row `lock` of `counter`, so that
 places appear in their order.
 """
 
