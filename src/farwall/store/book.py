@@ -120,7 +120,7 @@ class Book:
         mistakes = keeping.clock_mistakes(clock_off_s, received_at)
         if mistakes:
             raise Refused(*mistakes, about="Nothing was kept.")
-        offered = keeping.bodies_of(entries, received_at)
+        offered = keeping.offered(entries, received_at)
         with writing(self.engine, self.where) as connection:
             taken = keeping.keep(connection, offered, received_at)
             keeping.tell_clocks(connection, clock_off_s, received_at)
