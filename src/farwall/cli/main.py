@@ -30,6 +30,7 @@ COMMANDS = {
     "sun": "where the sun falls on the floor, room by room and hour by hour",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
+    "book": "the job book: its jobs, a look through it, backups, open formats",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
     "bench": "score the planner on floors that are always the same",
     "schema": "the JSON Schema of a job, a plan or a day so far",
