@@ -51,6 +51,8 @@ class LogFile:
         added, where an id is there with other content.
         """
         new = not self.path.exists()
+        if new:
+            make([])  # what is refused leaves no empty file behind
         with self.path.open("a+b") as file:
             fcntl.flock(file, fcntl.LOCK_EX)
             file.seek(0)
@@ -85,7 +87,7 @@ class LogFile:
 
 
 def new_ones(there: Sequence[Kept], offered: Sequence[Entry]) -> tuple[Entry, ...]:
-    """The offered entries that the log does not have. Raises Refused where an id says two things."""
+    """The offered entries that the log does not have. Refused where an id says two things."""
     known = {one.entry.id: one.entry for one in there}
     mistakes, fresh = [], []
     for entry in offered:

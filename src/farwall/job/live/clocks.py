@@ -94,7 +94,25 @@ class LiveClocks:
             begins = self._begins(clock, told.end_min)
             found = self._moved(clock.coat, clock.name, told.end_min, begins)
             if found is not None:
-                yield found
+                yield self._not_before_damp(found)
+
+    def _not_before_damp(self, wait: LiveClock) -> LiveClock:
+        """No end before the last look that found a room of it damp: till then it is not dry."""
+        last: dict[str, tuple[bool, float]] = {}
+        for one in self._story.sightings:
+            seen = one.sighting
+            if (seen.coat, seen.clock) == (wait.clock.coat, wait.clock.name):
+                last[seen.room or ""] = (seen.ended, one.at_min)
+        damp = max((at for ended, at in last.values() if not ended), default=None)
+        if damp is None or wait.begins_min is None:
+            return wait
+        least = round(damp - wait.begins_min, 1)
+        ends = (wait.clock.low_min, wait.clock.likely_min, wait.clock.high_min)
+        low, likely, high = (None if end is None else max(end, least) for end in ends)
+        held = replace(
+            wait.clock, low_min=least if low is None else low, likely_min=likely, high_min=high
+        )
+        return replace(wait, clock=held)
 
     def _begins(self, clock: Clock, end_min: float) -> float | None:
         """When a wait began in truth; None while what it waits on is not done."""

@@ -112,9 +112,7 @@ def _more(now: Now, mix: MoreMix) -> str:
 
 
 def _chance(now: Now) -> str:
-    return (
-        f"Then coat {now.coat} runs dry inside a field on {now.chance_short * 100:.2g} % of jobs."
-    )
+    return f"That keeps running dry inside a field to {now.chance_short * 100:.2g} % of jobs."
 
 
 def _have(now: Now) -> str:
@@ -136,17 +134,24 @@ def _advised(now: Now) -> Iterator[str]:
 
 def _drunk(now: Now) -> str:
     drunk = now.drunk
-    left = f"{now.fields_done} fields of coat {now.coat} done, {now.fields_left} left"
+    left = f"Coat {now.coat}: {_count(now.fields_done)} done, {now.fields_left} left"
     if drunk.seen_factor is None:
         return f"{left}; what the slab drinks is not known yet: tell tank and tub."
-    if abs(drunk.seen_factor - 1) < _EVEN:
-        word = "as planned"
-    else:
-        more = "more" if drunk.seen_factor > 1 else "less"
-        word = f"{abs(drunk.seen_factor - 1) * 100:.0f} % {more} than planned"
-    seen = drunk.planned_l_per_m2 * drunk.seen_factor
-    planned = coverage(drunk.planned_l_per_m2)
-    return f"{left}. The slab drinks {word}: {coverage(seen)}, planned {planned}."
+    seen = f"The slab drank {_against(drunk.seen_factor)}"
+    if abs(drunk.factor - drunk.seen_factor) >= _EVEN:
+        seen += f", taken for {_against(drunk.factor)} from here"
+    believed, planned = coverage(drunk.believed_l_per_m2), coverage(drunk.planned_l_per_m2)
+    return f"{left}. {seen}: {believed}, planned {planned}."
+
+
+def _count(fields: int) -> str:
+    return "1 field" if fields == 1 else f"{fields} fields"
+
+
+def _against(factor: float) -> str:
+    if abs(factor - 1) < _EVEN:
+        return "as planned"
+    return f"{abs(factor - 1) * 100:.0f} % {'more' if factor > 1 else 'less'} than planned"
 
 
 def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:

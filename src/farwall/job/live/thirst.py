@@ -37,13 +37,20 @@ def belief_of(plan: Plan, coat: CoatStory | None) -> Thirst:
     if coat is None or belief.variance == 0:
         return belief
     for span in _spans(plan, coat):
-        own = belief.field_variance
-        shared = own * math.fsum(one**2 for one in span.parts_l) / span.planned_l**2
-        read = 2 * (READ_L / span.planned_l) ** 2
-        seen = replace(belief, field_variance=shared + read)
-        learned = seen.after(likely_l=span.planned_l, used_l=span.used_l)
-        belief = replace(learned, field_variance=own)
+        belief = after_look(belief, parts_l=span.parts_l, used_l=span.used_l)
     return belief
+
+
+def after_look(belief: Thirst, *, parts_l: Sequence[float], used_l: float) -> Thirst:
+    """The belief after a look at tub and tank: `used_l` since the last; `parts_l`: planned, by field.
+
+    The noise of such a span is the fields' own, each by its part, and the scale's at both ends.
+    """
+    planned_l, own = math.fsum(parts_l), belief.field_variance
+    shared = own * math.fsum(one**2 for one in parts_l) / planned_l**2
+    read = 2 * (READ_L / planned_l) ** 2
+    seen = replace(belief, field_variance=shared + read)
+    return replace(seen.after(likely_l=planned_l, used_l=used_l), field_variance=own)
 
 
 def spread_percent(plan: Plan) -> float:
