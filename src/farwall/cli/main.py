@@ -32,6 +32,7 @@ COMMANDS = {
     "serve": "the job book for phones and screens, over HTTP",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
+    "log": "enter what happens on the slab, and know at once what to do next",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
     "book": "the job book: its jobs, a look through it, backups, open formats",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
