@@ -29,6 +29,7 @@ COMMANDS = {
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
     "van": "what is in the van: a sound sprayer and a spare, what to buy, what a job used up",
+    "sync": "send what was logged without signal to the book, fetch what others logged",
     "serve": "the job book for phones and screens, over HTTP",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
     "replan": "plan the rest of the day again: what is done stays, from the state told",

@@ -37,6 +37,13 @@ def sync(door: Door) -> APIRouter:
         missing = await asyncio.to_thread(book.missing, ids)
         return {"missing": missing, "places": await asyncio.to_thread(book.last_place)}
 
+    @router.put("/api/jobs/{job}/facts")
+    async def put_facts(job: str, request: Request) -> dict[str, Any]:
+        """Add a version of a job's facts, and the job with the first."""
+        told = _facts(job, await json_of(request))
+        version = await door.written(lambda: book.put_facts(job, at=door.now(), **told))
+        return {"id": job, "version": version}
+
     @router.put("/api/files/{sha}")
     async def put_file(sha: str, request: Request) -> dict[str, str]:
         """Keep a file under the SHA-256 of what is in it; sent twice it is one file."""
@@ -52,6 +59,15 @@ def sync(door: Door) -> APIRouter:
         return Response(book.file(sha), media_type="application/octet-stream", headers=safe)
 
     return router
+
+
+def _facts(job: str, data: Any) -> dict[str, Any]:
+    """Facts that a job can be read from. Raises Refused with every mistake."""
+    from farwall.readers.job_json import job_from
+
+    facts = data.get("facts") if isinstance(data, dict) else None
+    job_from(facts, f"The job {job}")
+    return {"facts": facts, "who": str(data.get("who", "")), "name": str(data.get("name", ""))}
 
 
 def _ids(data: Any) -> list[str]:
