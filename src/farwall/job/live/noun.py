@@ -18,12 +18,42 @@ class Condition:
 
 
 @dataclass(frozen=True)
+class LeanStart:
+    """Another way into the last field, with a helper: less is left over, and more to be minded.
+
+    It is begun on `begin_l`; before `look_band` tub and tank are read, `keep_l` or more still in
+    them, and what the rest asks for is mixed and boxed.
+    """
+
+    begin_l: float
+    look_band: str
+    keep_l: float
+
+
+@dataclass(frozen=True)
+class FirstBatch:
+    """What is mixed before a coat is begun: as the plan has it, litres of mix and its parts.
+
+    lean_l: what will do for the morning where the rest is mixed once the slab has told how much it
+    drinks; None where nobody is there to help.
+    """
+
+    litres: float
+    stain_l: float
+    water_l: float
+    acid_l: float
+    cut: str
+    lean_l: float | None
+
+
+@dataclass(frozen=True)
 class StartIf:
-    """The next field, and what must hold before it is begun."""
+    """The next field, and what must hold before it is begun; `lean` instead of its mix."""
 
     field: str
     rooms: tuple[str, ...]
     conditions: tuple[Condition, ...]
+    lean: LeanStart | None = None
 
     @property
     def open(self) -> bool:
@@ -106,7 +136,8 @@ class Now:
 
     field: the one in hand, empty between fields; band: the next to spray. fields_done, fields_left,
     m2_left: of the coat in hand. open_low_min: minutes that an edge may be left, what was seen
-    counted. chance_short: the budget for running dry inside a field of this coat, 0 to 1.
+    counted. first_batch: while nothing of the coat is mixed or sprayed. chance_short: the budget
+    for running dry inside a field of this coat, 0 to 1.
     """
 
     at_min: float
@@ -118,6 +149,7 @@ class Now:
     m2_left: float
     drunk: Drunk
     in_hand: InHand
+    first_batch: FirstBatch | None
     more_mix: MoreMix | None
     chance_short: float
     open_low_min: float

@@ -14,7 +14,7 @@ from farwall.job.live.alarms import alarms
 from farwall.job.live.clocks import LiveClocks
 from farwall.job.live.daylight import sunset
 from farwall.job.live.edges import edge_due
-from farwall.job.live.noun import Drunk, LiveClock, Now
+from farwall.job.live.noun import Drunk, FirstBatch, LiveClock, Now
 from farwall.job.live.rules import Facts, advice
 from farwall.job.live.standing import Standing
 from farwall.job.live.start_if import start_if
@@ -24,6 +24,9 @@ from farwall.job.story.noun import Story
 from farwall.mix.gate import budget
 
 CERTAIN_PERCENT = 99.0
+LEAN_SHARE = 0.65
+"""Of a coat's likely need, mixed in the morning by the leaner way: set on the bench's tuning days,
+reported on others (docs/live-day.md)."""
 
 
 def now(
@@ -59,7 +62,8 @@ def now(
         m2_left=round(standing.m2_left(), 2),
         drunk=_drunk(standing),
         in_hand=litres,
-        more_mix=more_mix(midday, so_far, belief=standing.belief),
+        first_batch=_first_batch(standing),
+        more_mix=more_mix(midday, so_far, belief=standing.mix_belief),
         chance_short=chance_short(plan),
         open_low_min=low_min,
         open_time=open_time,
@@ -121,6 +125,22 @@ def _drunk(standing: Standing) -> Drunk:
         last_field=last.field if last is not None else "",
         last_l_per_m2=last.l_per_m2 if last is not None else None,
     )
+
+
+def _first_batch(standing: Standing) -> FirstBatch | None:
+    plan, told = standing.plan, standing.coat_story
+    made = next((one for one in plan.mixes if one.coat == standing.coat), None)
+    if made is None or (told is not None and (told.fields or told.mixed_l is not None)):
+        return None
+    litres = [sum(band.litres for band in field.bands) for field in standing.own]
+    lean = None
+    if plan.inputs.crew.helper and litres:
+        first = chances_of(plan, standing.coat)[standing.own[0].id]
+        least = standing.belief.enough_l(litres[0], chance_dry=first)
+        lean = round(max(least, LEAN_SHARE * sum(litres)), 2)
+    whole = made.stain_l + made.water_l + made.acid_l
+    lean = None if lean is None or lean >= whole else lean
+    return FirstBatch(whole, made.stain_l, made.water_l, made.acid_l, made.cut, lean)
 
 
 def _light_until(job: Job, plan: Plan, at_min: float) -> float | None:

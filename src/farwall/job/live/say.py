@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from farwall.facts.plan import Plan
 from farwall.facts.so_far import MoreMix
-from farwall.job.live.noun import LiveClock, Now
+from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
 from farwall.job.live.standing import rooms_text
 from farwall.job.story.say import clock, coverage, volume
 
@@ -20,7 +20,7 @@ def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
     """The lines; `again` is what is to be said of planning anew."""
     lines = [_first(plan, now), *_why_first(now)]
     if not now.stops:
-        lines += [*_mix(plan, now), _drunk(now)]
+        lines += [*_mix(now), _drunk(now)]
     odd = list(_odd(now))
     last = [_next_alarm(plan, now), *_waits(plan, now), *odd, *_advised(now), _open(now)]
     last = [line for line in last if line]
@@ -72,12 +72,12 @@ def _why_first(now: Now) -> Iterator[str]:
         yield f"NO ({one.rule}): {one.reason}"
 
 
-def _mix(plan: Plan, now: Now) -> Iterator[str]:
+def _mix(now: Now) -> Iterator[str]:
     mix = now.more_mix
     if mix is None:
         return
-    if not now.in_hand.known and not now.fields_done and not now.field:
-        yield _first_batch(plan, now)
+    if now.first_batch is not None:
+        yield _first_batch(now, now.first_batch)
     elif mix.how == "no":
         yield f"MIX NOTHING NEW. {mix.why}"
     elif mix.how == "nothing":
@@ -86,14 +86,15 @@ def _mix(plan: Plan, now: Now) -> Iterator[str]:
         yield _more(now, mix)
 
 
-def _first_batch(plan: Plan, now: Now) -> str:
-    """Nothing of the coat is entered as mixed: the plan's first batch."""
-    made = next((one for one in plan.mixes if one.coat == now.coat), None)
-    if made is None:
-        return ""
-    litres = made.stain_l + made.water_l + made.acid_l
+def _first_batch(now: Now, made: FirstBatch) -> str:
     parts = f"{volume(made.stain_l)} of stain into {volume(made.water_l)} of water"
-    return f"Mix first, and enter it: {volume(litres)} for coat {now.coat}, {parts} ({made.cut})."
+    line = f"Mix first, and enter it: {volume(made.litres)} for coat {now.coat}, {parts}"
+    if made.lean_l is None:
+        return f"{line} ({made.cut})."
+    return (
+        f"{line} ({made.cut}); or {volume(made.lean_l)} now and the rest when the slab has told "
+        "how much it drinks."
+    )
 
 
 def _more(now: Now, mix: MoreMix) -> str:
@@ -164,8 +165,20 @@ def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:
     told = [one for one in ask.conditions if one.holds is not True or one.what == "mix"]
     told.sort(key=lambda one: rank[one.holds])
     marks = {True: "holds", False: "NOT YET", None: "look"}
-    for one in told[: max(most - 1, 1)]:
+    lean = _lean(ask.lean) if any(o.what == "mix" and not o.holds for o in told) else ""
+    for one in told[: max(most - (2 if lean else 1), 1)]:
         yield f"  {marks[one.holds]}: {one.text}"
+    if lean:
+        yield lean
+
+
+def _lean(lean: LeanStart | None) -> str:
+    if lean is None:
+        return ""
+    return (
+        f"  or, with a helper: begin on {volume(lean.begin_l)}, look at tub and tank before "
+        f"{lean.look_band}, {volume(lean.keep_l)} still in them, and box the rest then"
+    )
 
 
 def _next_alarm(plan: Plan, now: Now, *, capital: bool = False) -> str:

@@ -9,7 +9,7 @@ from functools import cached_property
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import BandDone, ClosedRoom, Past, SoFar
 from farwall.job.live.noun import InHand
-from farwall.job.live.thirst import belief_of
+from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
 from farwall.job.story.noun import CoatStory, Sprayed, Story
 from farwall.mix.thirst import Thirst
 
@@ -93,6 +93,23 @@ class Standing:
     def belief(self) -> Thirst:
         """The belief of the coat's thirst after all that was looked at."""
         return belief_of(self.plan, self.coat_story)
+
+    @cached_property
+    def mix_belief(self) -> Thirst:
+        """By which more is mixed: of the rest of the last field, once that was looked into."""
+        field, told = self.in_hand, self.coat_story
+        if field is None or self.to_come or told is None or not told.levels:
+            return self.belief
+        before = len(told.done) - sum(band.id in self.done for band in field.bands)
+        start = next((one for one in reversed(told.levels) if one.bands == before), None)
+        last = told.levels[-1]
+        if start is None or last.planned_l - start.planned_l < LEAST_SPAN_L:
+            return self.belief
+        used = last.mixed_l - start.mixed_l + start.hand_l - last.hand_l
+        if used <= 0:
+            return self.belief
+        at_start = belief_of(self.plan, told, bands=before)
+        return inside(at_start, done_l=last.planned_l - start.planned_l, used_l=used)
 
     @cached_property
     def litres(self) -> InHand:

@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 
 from farwall.air.limits import COLDEST_C, HOTTEST_C, slab_verdict
 from farwall.facts.plan import Field
 from farwall.job.live.alarms import ends_min
-from farwall.job.live.noun import Condition, LiveClock, StartIf
+from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
 from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.more_mix import MIXING_MIN
 from farwall.job.story.say import clock, temperature, volume
 from farwall.units import f_from_c
+
+CHANCE_INSIDE = 0.01
+"""What a look inside the last field leaves of running dry: set on the bench's tuning days."""
 
 
 def start_if(
@@ -36,7 +41,27 @@ def start_if(
         _time(standing, field, light_until_min),
         _edge_age(field, open_low_min),
     )
-    return StartIf(field.id, field.rooms, found)
+    return StartIf(field.id, field.rooms, found, _lean(standing, field))
+
+
+def _lean(standing: Standing, field: Field) -> LeanStart | None:
+    """The leaner way, where the field is the coat's last, a helper is there, and time to mix."""
+    if len(standing.to_come) > 1 or standing.in_hand is not None:
+        return None
+    if not standing.plan.inputs.crew.helper or standing.litres.known is False:
+        return None
+    tools, belief = standing.plan.inputs.tools, standing.belief
+    rate = tools.spray_m2_min * standing.plan.inputs.l_per_m2[field.coat] * belief.factor
+    keep = MIXING_MIN * rate
+    bands = sorted(standing.left_of(field), key=lambda band: band.start_min)
+    begin = max(sum(band.litres for band in bands) * belief.factor, standing.litres.have_l)
+    look, taken = "", 0.0
+    for band, following in pairwise(bands):
+        taken += band.litres
+        if begin - belief.enough_l(taken, chance_dry=CHANCE_INSIDE) < keep:
+            break
+        look = following.id
+    return LeanStart(round(begin, 2), look, round(keep, 2)) if look else None
 
 
 def enough_l(standing: Standing, field: Field, chances: Mapping[str, float]) -> float:

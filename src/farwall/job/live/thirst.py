@@ -31,18 +31,20 @@ class _Span:
     parts_l: tuple[float, ...]
 
 
-def belief_of(plan: Plan, coat: CoatStory | None) -> Thirst:
-    """The belief of the coat's thirst after all that was looked at."""
+def belief_of(plan: Plan, coat: CoatStory | None, *, bands: int | None = None) -> Thirst:
+    """The belief of the coat's thirst after all looks; `bands`: those until so many were done."""
     belief = first_belief(spread_percent(plan))
     if coat is None or belief.variance == 0:
         return belief
+    if bands is not None:
+        coat = replace(coat, levels=tuple(one for one in coat.levels if one.bands <= bands))
     for span in _spans(plan, coat):
         belief = after_look(belief, parts_l=span.parts_l, used_l=span.used_l)
     return belief
 
 
 def after_look(belief: Thirst, *, parts_l: Sequence[float], used_l: float) -> Thirst:
-    """The belief after a look at tub and tank: `used_l` since the last; `parts_l`: planned, by field.
+    """The belief after a look: `used_l` since the last one; `parts_l` what was planned, by field.
 
     The noise of such a span is the fields' own, each by its part, and the scale's at both ends.
     """
@@ -51,6 +53,19 @@ def after_look(belief: Thirst, *, parts_l: Sequence[float], used_l: float) -> Th
     read = 2 * (READ_L / planned_l) ** 2
     seen = replace(belief, field_variance=shared + read)
     return replace(seen.after(likely_l=planned_l, used_l=used_l), field_variance=own)
+
+
+def inside(belief: Thirst, *, done_l: float, used_l: float) -> Thirst:
+    """The belief of what is left of an open field, from what its first part has used.
+
+    `belief` is that of the field's start. Half of a field's own variance is taken to lie between
+    its parts (a guess); the other half its first part has told. `done_l` is what was planned.
+    """
+    parts = belief.field_variance / 2
+    read = 2 * (READ_L / done_l) ** 2
+    whole = Thirst(belief.mean, belief.variance + parts, parts / 2 + read)
+    learned = whole.after(likely_l=done_l, used_l=used_l)
+    return Thirst(learned.mean, learned.variance, parts)
 
 
 def spread_percent(plan: Plan) -> float:
