@@ -1,4 +1,4 @@
-"""`farwall bench spray` and `days`: what is made of floors and shops that are always the same."""
+"""`farwall bench …`: what is made of floors and shops that are always the same."""
 
 from __future__ import annotations
 
@@ -34,9 +34,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks", "days"],
+        choices=["spray", "clocks", "days", "book"],
         help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
-        "calendar, as houses grow in number",
+        "calendar, as houses grow in number; the job book, killed, cut from power, and large",
     )
     parser.add_argument(
         "--tuning", action="store_true", help="of clocks: the half of the floors they were tuned on"
@@ -81,6 +81,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="seek the shortest front of each field, whether a plan would use it or not: best, and "
         "best over bound; takes minutes",
     )
+    parser.add_argument(
+        "--kills", metavar="N", type=int, default=0, help="book: kill so many writers"
+    )
+    parser.add_argument(
+        "--power", metavar="N", type=int, default=0, help="book: cut the power so many times"
+    )
+    parser.add_argument(
+        "--size", action="store_true", help="book: time 5,000 jobs and a million entries"
+    )
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
@@ -92,6 +101,12 @@ def run(options: argparse.Namespace) -> int:
         return run_clocks(as_json=options.json, tuning=options.tuning)
     if options.what == "days":
         return _days(options)
+    if options.what == "book":
+        from farwall.cli.bench_book import run_book
+
+        return run_book(
+            kills=options.kills, cuts=options.power, size=options.size, as_json=options.json
+        )
     _insist(options)
     bench = _Bench(
         quiet=options.json or options.jobs is not None,

@@ -38,6 +38,7 @@ from farwall.job.proof import proof_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
 from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
+from farwall.job.sun_slab_words import sun_slab_warnings
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Budget, Cut, cut_into_fields
 from farwall.spray.plain_bands import wish_for
@@ -147,6 +148,7 @@ def _warnings(
     found = [
         *weather_warnings(job, weather, ground.lasting.starts_at),
         *slab_warnings(ground.lasting),
+        *sun_slab_warnings(ground.lasting),
         *heater_warnings(job),
         *airing_warnings(ground.lasting, ground.settled.coats[0]),
     ]
