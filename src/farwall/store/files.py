@@ -30,7 +30,7 @@ def put_file(folder: Path, content: bytes) -> str:
     try:
         if path.exists() and path.stat().st_size == len(content):
             return sha
-        path.parent.mkdir(parents=True, exist_ok=True)
+        make_folder(path.parent)
         handle, aside = tempfile.mkstemp(prefix=PART, dir=path.parent)
         try:
             with os.fdopen(handle, "wb") as out:
@@ -42,7 +42,6 @@ def put_file(folder: Path, content: bytes) -> str:
             Path(aside).unlink(missing_ok=True)
             raise
         _sync(path.parent)
-        _sync(folder)
     except OSError as error:
         why = Mistake(str(folder), f"The file was not kept ({error.strerror}).", "Make room.")
         raise BookTrouble(why) from error
@@ -69,6 +68,15 @@ def file_names(folder: Path) -> Iterator[tuple[str, Path]]:
         sha = "".join(path.relative_to(folder).parts)
         belongs = _NAME.fullmatch(sha) and path == file_path(folder, sha)
         yield (sha if belongs else ""), path
+
+
+def make_folder(folder: Path) -> None:
+    """Make a folder and those above it; their names are on the disk. Raises OSError."""
+    if folder.is_dir():
+        return
+    make_folder(folder.parent)
+    folder.mkdir(exist_ok=True)
+    _sync(folder.parent)
 
 
 def _sync(folder: Path) -> None:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from datetime import datetime
 
+from farwall.air.conditions import SENSE
 from farwall.facts.job import Sighting
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import Closed, Happened, Reading, Seen
@@ -25,15 +26,21 @@ _NAMED = {
 
 
 def reading_of(one: Happened) -> Reading:
-    """Slab and air as an entry tells them."""
+    """Slab and air as an entry tells them; what no thermometer shows is left out."""
     return Reading(
         one.at_min,
         one.text("room"),
-        one.number("slab_c"),
-        one.number("air_c"),
-        one.number("rh_percent"),
-        one.number("air_speed_m_s"),
+        _sensible(one, "slab_c", "surface_c"),
+        _sensible(one, "air_c", "air_c"),
+        _sensible(one, "rh_percent", "rh_percent"),
+        _sensible(one, "air_speed_m_s", "air_speed_m_s"),
     )
+
+
+def _sensible(one: Happened, key: str, measure: str) -> float | None:
+    value = one.number(key)
+    low, high, _ = SENSE[measure]
+    return value if value is not None and low <= value <= high else None
 
 
 def closed_rooms(happened: Sequence[Happened], starts_at: str) -> tuple[Closed, ...]:
@@ -87,6 +94,10 @@ class Looks:
         """Take what happened into account."""
         if one.word == "reading":
             self._readings.append(reading_of(one))
+            for key in ("slab_c", "air_c", "rh_percent", "air_speed_m_s"):
+                if one.number(key) is not None and getattr(self._readings[-1], key) is None:
+                    told = f"{key} {one.number(key):g} at {one.at_min:.0f} min"
+                    self.contradictions.append(f"{told} is beyond reason and passed over.")
         elif one.word in {"rinsed", "neutralised"}:
             self._rinsed_min = one.at_min
         elif one.word == "sealed":
@@ -124,7 +135,7 @@ class Looks:
             return
         if not room and band in self._spraying.owner:
             room = self._spraying.owner[band].rooms[0]
-        slab = one.number("slab_c")
+        slab = _sensible(one, "slab_c", "surface_c")
         self.sightings.append(
             Seen(
                 one.at_min,

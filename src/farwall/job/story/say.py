@@ -122,7 +122,7 @@ def _coat(plan: Plan, coat: CoatStory) -> Iterator[str]:
     if coat.used_l is not None:
         head += f", {volume(coat.used_l)} used by {clock(plan, coat.levels[-1].at_min)}"
     if coat.l_per_m2 is not None:
-        planned = plan.inputs.l_per_m2[coat.coat]
+        planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2  # overlaps counted
         head += f": {coverage(coat.l_per_m2)}, planned {coverage(planned)}"
     yield f"{head}."
     for one in coat.fields:
