@@ -28,6 +28,7 @@ COMMANDS = {
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
+    "year": "which days and hours of a typical year suit a floor: stain, second coat, sealer",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
