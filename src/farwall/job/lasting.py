@@ -21,7 +21,7 @@ from farwall.evidence import Rank, Span
 from farwall.facts.job import Sample, Survey
 from farwall.facts.plan import OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
-from farwall.job.sheen_seen import learned_span, taught, watched_in
+from farwall.job.sheen_seen import learned_span, taught
 from farwall.job.site import house_of
 from farwall.job.sunlight import Sunlight, sunlight_of
 
@@ -195,7 +195,6 @@ class Lasting:
             sun=found.sun or sunny,
             draught=found.draught,
             learned=learned,
-            watched_here=watched_in(self.job, room),
         )
         span = learned or span
         likely = factor * _finite(span.likely)
