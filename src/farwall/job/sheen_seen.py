@@ -97,14 +97,22 @@ def taught(job: SettledJob, coat: SettledCoat, room: str, *, usual: Conditions) 
 
 
 def learned_span(
-    job: SettledJob, coat: SettledCoat, room: str, now: Conditions, found: Factor
+    job: SettledJob,
+    coat: SettledCoat,
+    room: str,
+    now: Conditions,
+    found: Factor,
+    *,
+    drop_s: float | None = None,
 ) -> Span:
     """The open time of `room` now, low, likely and high, as this floor taught it. [min]
+
+    drop_s: drop seconds of a spot in it, where they are other than the room's.
 
     While no end was seen (only "still wet at"), no end of it goes beyond
     `air.clocks.LONGEST_UNTIMED_MIN`, as without any watching.
     """
-    minutes = usual_sheen_min(job, coat, room, now)
+    minutes = usual_sheen_min(job, coat, room, now, drop_s=drop_s)
     timed = any(one.sheen_loss_min is not None for one in coat.samples)
     ended = any(one.ended for one in job.job.seen if one.clock == OPEN_TIME)
     longest = float("inf") if timed or ended else LONGEST_UNTIMED_MIN

@@ -63,13 +63,16 @@ class Waits:
 
         The range as it is; what a field is planned by is its prudent budget.
         """
-        now = self.lasting.conditions(at_min)
-        verdict = slab_verdict(surface_c=now.surface_c)
-        if verdict.word == "no":
-            return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
-        usual = min(
-            self._sheen_min(coat, room.id, now) for room in self.lasting.job.job.floor.rooms
-        )
+        rooms = {
+            room.id: self.lasting.conditions_in(room.id, at_min)
+            for room in self.lasting.job.job.floor.rooms
+        }
+        slabs = [now.surface_c for now in (self.lasting.conditions(at_min), *rooms.values())]
+        for slab_c in (min(slabs), max(slabs)):
+            verdict = slab_verdict(surface_c=slab_c)
+            if verdict.word == "no":
+                return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
+        usual = min(self._sheen_min(coat, room, now) for room, now in rooms.items())
         timed = samples_timed(self.lasting.job, coat, usual=self._first_hour)
         seen = [*timed, *self._watched(OPEN_TIME, coat)]
         found = factor(OPEN_TIME_SPREAD, seen)
@@ -92,6 +95,14 @@ class Waits:
             _prescribed(coat.id, TRAFFIC, twice),
         )
 
+    def factor(self, wait: Wait, coat: SettledCoat, pace: float = 0.0) -> Factor:
+        """What this floor taught of a wait after this coat, with its range.
+
+        pace: of the wait that is asked about; 0 where it is not known, and then
+        nothing is carried over (`air.waits.carried`).
+        """
+        return factor(wait.spread, list(self._watched(wait.name, coat, pace)))
+
     def _foretold(
         self, wait: Wait, coat: SettledCoat, at_min: float, *, begins: bool = False
     ) -> Clock:
@@ -100,8 +111,7 @@ class Waits:
         if verdict.word == "no":
             return _no(coat.id, wait.name, verdict.reason, begins_min)
         course = self._course(wait, at_min)
-        pace = course.after(wait.usual_min) / wait.usual_min
-        found = factor(wait.spread, list(self._watched(wait.name, coat, pace)))
+        found = self.factor(wait, coat, course.after(wait.usual_min) / wait.usual_min)
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min
