@@ -41,7 +41,7 @@ def put_file(folder: Path, content: bytes) -> str:
         except BaseException:
             Path(aside).unlink(missing_ok=True)
             raise
-        _sync(path.parent)
+        sync_folder(path.parent)
     except OSError as error:
         why = Mistake(str(folder), f"The file was not kept ({error.strerror}).", "Make room.")
         raise BookTrouble(why) from error
@@ -76,11 +76,11 @@ def make_folder(folder: Path) -> None:
         return
     make_folder(folder.parent)
     folder.mkdir(exist_ok=True)
-    _sync(folder.parent)
+    sync_folder(folder.parent)
 
 
-def _sync(folder: Path) -> None:
-    # A name is on the disk when its folder is.
+def sync_folder(folder: Path) -> None:
+    """Bring the names in a folder to the disk, where the system can."""
     try:
         handle = os.open(folder, os.O_RDONLY)
     except OSError:
