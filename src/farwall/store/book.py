@@ -135,6 +135,17 @@ class Book:
         with reading(self.engine, self.where) as connection:
             return keeping.entries(connection, job_id, after)
 
+    def missing(self, ids: Sequence[str]) -> list[str]:
+        """Which of these ids no entry of the book has, in their order."""
+        with reading(self.engine, self.where) as connection:
+            there = keeping.there(connection, ids)
+        return [one for one in ids if one not in there]
+
+    def last_place(self) -> int:
+        """The last place that was given to an entry; 0 in a new book. It never goes down."""
+        with reading(self.engine, self.where) as connection:
+            return keeping.last_place(connection)
+
     def tell_clock(self, device: str, era: int, off_s: float, at: str) -> None:
         """Note that a device's clock is so many seconds ahead of the book's, `at` by the latter."""
         told = {(device, era): off_s}

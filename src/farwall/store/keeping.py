@@ -110,6 +110,20 @@ def take(connection: Connection, name: str, many: int = 1) -> int:
     return int(found.scalar_one())
 
 
+def there(connection: Connection, ids: Iterable[str]) -> set[str]:
+    """Those of the ids that an entry bears."""
+    found: set[str] = set()
+    for some in _in_parts(ids):
+        found.update(connection.scalars(select(ENTRY.c.id).where(ENTRY.c.id.in_(some))))
+    return found
+
+
+def last_place(connection: Connection) -> int:
+    """The last place that was given."""
+    wanted = select(COUNTER.c.value).where(COUNTER.c.name == "place")
+    return int(connection.execute(wanted).scalar_one())
+
+
 def entries(connection: Connection, job: str, after: int) -> list[Kept]:
     """The entries of a job behind a place, in the order of places."""
     if connection.execute(select(JOB.c.id).where(JOB.c.id == job)).first() is None:
