@@ -169,6 +169,19 @@ def test_a_neighbour_who_holds_the_book_is_waited_for_and_then_told(tmp_path, mo
             assert book.keep([entry("second")], received_at=AT).new == ("second",)
 
 
+def test_too_many_at_once_are_asked_to_wait(tmp_path):
+    filled(tmp_path)
+    with Book.open(tmp_path) as book:
+        book.engine.pool._timeout = 0.1
+        held = [book.engine.connect() for _ in range(15)]
+        with pytest.raises(BookTrouble, match="Too many ask at once") as trouble:
+            book.jobs()
+        assert not trouble.value.damaged
+        for one in held:
+            one.close()
+        assert len(book.jobs()) == 1
+
+
 WRITER = """
 import sys
 from pathlib import Path

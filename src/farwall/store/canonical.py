@@ -20,6 +20,7 @@ from farwall.facts.log import Entry
 from farwall.facts.plain import plain
 
 _LARGEST_WHOLE = 2**53 - 1
+_LIST = json.JSONEncoder(ensure_ascii=False, separators=(",", ":"))
 _KEYS = {one.name for one in fields(Entry)}
 _CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff]")
 LONGEST_ID = 200
@@ -75,8 +76,9 @@ def entry_text(entry: Entry) -> str:
 
 
 def row_hash(*parts: str | int) -> str:
-    """SHA-256 of a row: its canonical JSON and the columns that belong to it, in this order."""
-    return hashlib.sha256(rfc8785.dumps(list(parts))).hexdigest()
+    """SHA-256 of a row: the canonical JSON of a list of all that it says, in this order."""
+    # Of texts and whole numbers the standard library writes the same, ten times as fast.
+    return hashlib.sha256(_LIST.encode(parts).encode()).hexdigest()
 
 
 def instant(text: str) -> datetime:

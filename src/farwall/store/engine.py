@@ -14,6 +14,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Engine, create_engine, event, select
 from sqlalchemy.exc import DBAPIError, SQLAlchemyError
+from sqlalchemy.exc import TimeoutError as Overdue
 
 from farwall.errors import Mistake, Refused
 from farwall.store.address import DATABASE, Address
@@ -128,6 +129,9 @@ def calmly(where: Address) -> Iterator[None]:
             trouble = Mistake(where.shown, f"The store said: {first}.", "Nothing was changed.")
         damaged = any(sign in said.lower() for sign in _DAMAGED)
         raise BookTrouble(trouble, damaged=damaged) from error
+    except Overdue as error:
+        busy = Mistake(where.shown, "Too many ask at once.", "Do this again in a minute.")
+        raise BookTrouble(busy) from error
     except (SQLAlchemyError, ValueError) as error:
         # A row that is not there though another needs it, or is no JSON any more.
         remedy = "`farwall book check` tells which; restore the last backup."
