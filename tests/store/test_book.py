@@ -137,6 +137,16 @@ def test_files_are_named_by_what_is_in_them(book):
         book.file("../../etc/passwd")
 
 
+def test_a_damaged_file_is_mended_by_putting_it_in_again(book):
+    sha = book.put_file(b"abc")
+    book.put_file(b"another")
+    (book.where.files / sha[:2] / sha[2:]).write_bytes(b"abx")
+    with pytest.raises(Refused, match="damaged"):
+        book.file(sha)
+    book.put_file(b"abc")
+    assert book.file(sha) == b"abc"
+
+
 def test_a_book_opened_again_has_all_of_it(place):
     with Book.open(**place) as book:
         book.put_facts("quince", FACTS, who="Ann", at=AT)

@@ -28,7 +28,10 @@ def put_file(folder: Path, content: bytes) -> str:
     sha = hashlib.sha256(content).hexdigest()
     path = file_path(folder, sha)
     try:
-        if path.exists() and path.stat().st_size == len(content):
+        if path.is_file() and path.read_bytes() == content:
+            # Another may have put it there a moment ago, its name not on the disk yet.
+            sync_folder(path.parent)
+            sync_folder(folder)
             return sha
         make_folder(path.parent)
         handle, aside = tempfile.mkstemp(prefix=PART, dir=path.parent)
@@ -42,6 +45,7 @@ def put_file(folder: Path, content: bytes) -> str:
             Path(aside).unlink(missing_ok=True)
             raise
         sync_folder(path.parent)
+        sync_folder(folder)
     except OSError as error:
         why = Mistake(str(folder), f"The file was not kept ({error.strerror}).", "Make room.")
         raise BookTrouble(why) from error
