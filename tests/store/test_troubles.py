@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 from tests.store.entries import AT, entry
 
+from farwall.bench.book_writer import fork
 from farwall.cli.main import main
 from farwall.store.book import Book
 from farwall.store.nouns import BookTrouble
@@ -23,7 +24,7 @@ NOBODY = 65534
 def in_a_child(work, pipe_size=65536):
     """What `work` returned, as text, from a process of its own; its limits and rights end there."""
     hear, say = os.pipe()
-    child = os.fork()
+    child = fork()
     if child == 0:
         try:
             os.write(say, str(work()).encode())
