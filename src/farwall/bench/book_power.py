@@ -85,12 +85,16 @@ def cut_power(cuts: int, *, entries: int = 600, seed: int = 1) -> Cuts:
 
 
 def _cut(found: Cuts, calls: list[Call], book: Path, image: Path, dice: Random) -> None:
-    disk = _Disk()
+    disk = Disk()
     for call in calls:
         disk.take(call)
     shutil.rmtree(image, ignore_errors=True)
     image.mkdir()
-    lost, torn = disk.leave(book, image, dice)
+    left, lost, torn = disk.left(dice)
+    for name, content in left.items():
+        path = image / Path(name).relative_to(book)
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(content)
     found.lost += lost
     found.torn += torn
     found.cuts += 1
@@ -98,7 +102,7 @@ def _cut(found: Cuts, calls: list[Call], book: Path, image: Path, dice: Random) 
     found.wrong += [f"after call {len(calls)}: {one}" for one in wrong]
 
 
-class _Disk:
+class Disk:
     """Files and names, as far as they are synced and beyond."""
 
     def __init__(self) -> None:
@@ -148,24 +152,22 @@ class _Disk:
             _rename(self.durable, name, file)
             self.waiting.remove((folder, name, file))
 
-    def leave(self, book: Path, image: Path, dice: Random) -> tuple[int, int]:
-        """Write the disk as a power cut may leave it; how many writes are lost, and torn."""
+    def left(self, dice: Random) -> tuple[dict[str, bytearray], int, int]:
+        """A disk that a power cut may leave: content by name, writes that are lost, and torn."""
         names = dict(self.durable)
         for _, name, file in self.waiting:
             if dice.random() < 0.5:
                 _rename(names, name, file)
         lost = torn = 0
+        found = {}
         for name, file in names.items():
-            content = bytearray(file.durable)
+            found[name] = bytearray(file.durable)
             for at, data in file.waiting:
                 fate = dice.choice(("there", "lost", "torn"))
                 lost += fate == "lost"
                 torn += fate == "torn"
-                _fall(content, at, data, fate, dice)
-            path = image / Path(name).relative_to(book)
-            path.parent.mkdir(parents=True, exist_ok=True)
-            path.write_bytes(content)
-        return lost, torn
+                _fall(found[name], at, data, fate, dice)
+        return found, lost, torn
 
 
 def _rename(names: dict[str, _File], name: str, file: _File | None) -> None:

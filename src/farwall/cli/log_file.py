@@ -11,8 +11,9 @@ import fcntl
 import json
 import os
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
+from typing import BinaryIO
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry, Kept
@@ -64,14 +65,32 @@ class LogFile:
                 _line(Kept(entry, place + number, received_at, 0.0))
                 for number, entry in enumerate(fresh, 1)
             ]
-            if lines:
-                start = b"" if not raw or raw.endswith(b"\n") else b"\n"
-                file.write(start + "".join(lines).encode())
-                file.flush()
-                os.fsync(file.fileno())
+            self._add(file, raw, lines)
         if new:
             _settle_folder(self.folder)
         return fresh
+
+    def take_in(self, kept: Sequence[Kept]) -> tuple[Kept, ...]:
+        """Add entries that another device made, with what is known of its clock; those new here."""
+        with self.path.open("a+b") as file:
+            fcntl.flock(file, fcntl.LOCK_EX)
+            file.seek(0)
+            raw = file.read()
+            there = self._read(raw)
+            known = {one.entry.id for one in there}
+            place = max((one.place for one in there), default=0)
+            fresh = [one for one in kept if one.entry.id not in known]
+            fresh = [replace(one, place=place + n) for n, one in enumerate(fresh, 1)]
+            self._add(file, raw, [_line(one) for one in fresh])
+        return tuple(fresh)
+
+    def _add(self, file: BinaryIO, raw: bytes, lines: Sequence[str]) -> None:
+        """Write whole lines behind what is there, and have them reach the disk."""
+        if lines:
+            start = b"" if not raw or raw.endswith(b"\n") else b"\n"
+            file.write(start + "".join(lines).encode())
+            file.flush()
+            os.fsync(file.fileno())
 
     def _read(self, raw: bytes) -> list[Kept]:
         self.torn.clear()

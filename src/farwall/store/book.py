@@ -120,7 +120,7 @@ class Book:
         mistakes = keeping.clock_mistakes(clock_off_s, received_at)
         if mistakes:
             raise Refused(*mistakes, about="Nothing was kept.")
-        offered = keeping.bodies_of(entries, received_at)
+        offered = keeping.offered(entries, received_at)
         with writing(self.engine, self.where) as connection:
             taken = keeping.keep(connection, offered, received_at)
             keeping.tell_clocks(connection, clock_off_s, received_at)
@@ -133,6 +133,17 @@ class Book:
         """
         with reading(self.engine, self.where) as connection:
             return keeping.entries(connection, job_id, after)
+
+    def missing(self, ids: Sequence[str]) -> list[str]:
+        """Which of these ids no entry of the book has, in their order."""
+        with reading(self.engine, self.where) as connection:
+            there = keeping.there(connection, ids)
+        return [one for one in ids if one not in there]
+
+    def last_place(self) -> int:
+        """The last place that was given to an entry; 0 in a new book. It never goes down."""
+        with reading(self.engine, self.where) as connection:
+            return keeping.last_place(connection)
 
     def tell_clock(self, device: str, era: int, off_s: float, at: str) -> None:
         """Note that a device's clock is so many seconds ahead of the book's, `at` by the latter."""

@@ -1,8 +1,7 @@
 """Connections to the two stores, and what goes wrong with them in calm words.
 
 SQLite: write-ahead log and synchronous=FULL, so that what was acknowledged is on the disk
-(https://www.sqlite.org/pragma.html#pragma_synchronous); a writer takes the lock when it begins
-and waits its turn. PostgreSQL: its own defaults; writers take the row `lock` of `counter`, so that
+[sqlite-wal]; a writer takes the lock when it begins and waits its turn. PostgreSQL: its own defaults; writers take the row `lock` of `counter`, so that
 places appear in their order.
 """
 
@@ -106,9 +105,10 @@ _TROUBLES = (
     ("unable to open", "The book cannot be opened.", "Look at the folder and who may write there."),
     ("disk i/o", "The disk does not take or give it.", "Look for room, rights and a failing disk."),
     ("no space left", "The disk of the server is full.", "Make room there, then do it again."),
-    ("connect", "The server does not answer.", "Is it running, and is the address right?"),
     ("password", "The server does not let us in.", "Look at user and password of the address."),
     ("does not exist", "That is not on the server.", "Make the database first: createdb."),
+    # Last: whatever else a server says when it is first asked begins with this word.
+    ("connect", "The server does not answer.", "Is it running, and is the address right?"),
 )
 
 

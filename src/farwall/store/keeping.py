@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from itertools import islice
 from typing import Any
 
@@ -26,11 +27,19 @@ from farwall.store.tables import CLOCK, COUNTER, ENTRY, JOB
 _AT_ONCE = 500
 
 
-def bodies_of(entries: Sequence[Entry], received_at: str) -> dict[str, tuple[Entry, str]]:
-    """Entries with their canonical JSON by id; raises Refused with every mistake in them."""
+@dataclass(frozen=True)
+class Offered:
+    """Entries with their canonical JSON by id, and the ids offered with more than one content."""
+
+    entries: Mapping[str, tuple[Entry, str]]
+    unlike: frozenset[str]
+
+
+def offered(entries: Sequence[Entry], received_at: str) -> Offered:
+    """Entries made ready to be kept; raises Refused with every mistake in them."""
     mistakes = time_mistakes("received_at", received_at)
     found: dict[str, tuple[Entry, str]] = {}
-    unlike: dict[str, None] = {}
+    unlike: set[str] = set()
     for entry in entries:
         where = f"entry {entry.id[:80]}"
         for key in ("id", "job", "word"):
@@ -42,20 +51,21 @@ def bodies_of(entries: Sequence[Entry], received_at: str) -> dict[str, tuple[Ent
             mistakes += refusal.mistakes
             continue
         if found.setdefault(entry.id, (entry, body))[1] != body:
-            unlike[entry.id] = None
+            unlike.add(entry.id)
     if mistakes:
         raise Refused(*mistakes, about="Nothing was kept.")
-    if unlike:
-        raise Differs(tuple(unlike))
-    return found
+    return Offered(found, frozenset(unlike))
 
 
-def keep(
-    connection: Connection, offered: Mapping[str, tuple[Entry, str]], received_at: str
-) -> Taken:
+def keep(connection: Connection, told: Offered, received_at: str) -> Taken:
     """Add what is new; `connection` is the only writer. Raises Differs, NoSuchJob."""
+    offered = told.entries
     known = _known(connection, offered)
-    unlike = tuple(one for one in offered if known.get(one, offered[one][1]) != offered[one][1])
+    unlike = tuple(
+        one
+        for one, (_, body) in offered.items()
+        if one in told.unlike or known.get(one, body) != body
+    )
     if unlike:
         raise Differs(unlike)
     new = [pair for one, pair in offered.items() if one not in known]
@@ -98,6 +108,20 @@ def take(connection: Connection, name: str, many: int = 1) -> int:
     )
     found = connection.execute(select(COUNTER.c.value).where(COUNTER.c.name == name))
     return int(found.scalar_one())
+
+
+def there(connection: Connection, ids: Iterable[str]) -> set[str]:
+    """Those of the ids that an entry bears."""
+    found: set[str] = set()
+    for some in _in_parts(ids):
+        found.update(connection.scalars(select(ENTRY.c.id).where(ENTRY.c.id.in_(some))))
+    return found
+
+
+def last_place(connection: Connection) -> int:
+    """The last place that was given."""
+    wanted = select(COUNTER.c.value).where(COUNTER.c.name == "place")
+    return int(connection.execute(wanted).scalar_one())
 
 
 def entries(connection: Connection, job: str, after: int) -> list[Kept]:

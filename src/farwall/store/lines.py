@@ -1,7 +1,6 @@
 """The line of each job in the list: reckoned from its facts and entries, kept so that it is fast.
 
-`closed` asks only for the words `handed-over` and `struck`; a strike that was itself struck
-does not count.
+`closed` asks only for the words `handed-over` and `struck`.
 """
 
 from __future__ import annotations
@@ -39,14 +38,26 @@ def later(one: str, other: str) -> str:
 
 
 def is_closed(bodies: Sequence[str]) -> bool:
-    """Closed by these entries of one job, as canonical JSON in the order of their places?"""
+    """Closed by these entries of one job, given as canonical JSON in any order?
+
+    A strike counts when every strike of it is struck itself; so a ring of strikes, and one that
+    strikes itself, count for nothing.
+    """
     found = [values(body) for body in bodies]
+    strikes = {
+        one["id"]: one["about"].get("entry")
+        for one in found
+        if one["word"] == "struck" and one["about"].get("entry") != one["id"]
+    }
+    by: dict[str, set[str]] = {}
+    for strike, target in strikes.items():
+        by.setdefault(str(target), set()).add(strike)
     struck: set[str] = set()
-    # The newest first: by then it is known which strikes were struck themselves. One that
-    # strikes a later entry, which no door offers, counts as it stands.
-    for one in reversed(found):
-        if one["word"] == "struck" and one["id"] not in struck:
-            struck.add(str(one["about"].get("entry")))
+    while True:
+        now = {str(strikes[one]) for one in strikes if by.get(one, set()) <= struck}
+        if now == struck:
+            break
+        struck = now
     return any(one["word"] == "handed-over" and one["id"] not in struck for one in found)
 
 
