@@ -31,6 +31,7 @@ from farwall.job.seal_day.settle import settled_for_sealer
 from farwall.job.seal_day.told import Told, plan_of
 from farwall.job.seal_day.waits import SealWaits
 from farwall.job.seal_earliest import Earliest, earliest_of
+from farwall.job.sun_slab import worse
 from farwall.job.sunlight import sunlight_of
 from farwall.job.waits import Waits
 
@@ -111,7 +112,9 @@ def seal_day(
 
 
 def _facts(job: Job, weather: WeatherFile | Forecast | None, from_at: datetime | None) -> _Day:
-    ground = ground_of(job, weather)
+    # A sealer lies over patches that take no stain, too: no field ends at them.
+    whole = replace(job, survey=replace(job.survey, patches=()))
+    ground = ground_of(whole, weather)
     limits, lasting = limits_of(job.sealer), ground.lasting
     zone = lasting.starts_at.tzinfo
     hours = [HourToSeal(one.starts_at.astimezone(zone), one.conditions) for one in lasting.hours]
@@ -120,12 +123,16 @@ def _facts(job: Job, weather: WeatherFile | Forecast | None, from_at: datetime |
     settled = settled_for_sealer(job, ground.settled, limits)
     not_before = from_at.astimezone(zone) if from_at is not None else _dry_and_tried(dried)
     reasons = [one for one in reasons_of(job) if one.word == "no"]
+    words = may_seal(hours, limits)
+    for room, lit in lasting.sun.hours(lasting.hours).items():
+        sunny = [HourToSeal(one.starts_at.astimezone(zone), one.conditions) for one in lit]
+        words = worse(words, may_seal(sunny, limits), room) if sunny else words
     return _Day(
         job,
         weather,
         replace(ground, settled=settled),
         dried,
-        SealHours(may_seal(hours, limits)),
+        SealHours(words),
         SealWaits(job.sealer, limits, lasting, Waits(lasting)),
         not_before,
         tuple(one.what for one in reasons),

@@ -47,7 +47,7 @@ class SealLasting(Lasting):
     def of_floor(self, room: str, at_min: float, *, sunny: bool = False) -> Span:
         """The wet edge in a room, sun and draught counted. [min]"""
         found = self.job.room(room)
-        span = wet_edge(self.job.job.sealer, self.conditions(at_min))
+        span = wet_edge(self.job.job.sealer, self.conditions_in(room, at_min))
         factor = (SUN if found.sun or sunny else 1.0) * (DRAUGHT if found.draught else 1.0)
         likely, high = (span.low if end is None else end for end in (span.likely, span.high))
         return Span(factor * span.low, factor * likely, factor * high, span.rank, span.source)
@@ -59,6 +59,7 @@ class SealLasting(Lasting):
         at_min: float,
         *,
         sunny: bool = False,
+        drop_s: float | None = None,  # noqa: ARG002 - a film lies on the slab, whatever it drinks
     ) -> OpenTime:
         span = self.of_floor(room, at_min, sunny=sunny)
         low, likely = round(span.low, 2), round(span.likely or span.low, 2)

@@ -13,8 +13,9 @@ from farwall.evidence import Rank, Span
 from farwall.facts.plan import Clock
 from farwall.facts.sealer import Sealer
 from farwall.job.lasting import Lasting
+from farwall.job.looks import paired
 from farwall.job.seal_day.films import PRACTICE, SHEET, film_of
-from farwall.job.waits import Waits, paired
+from farwall.job.waits import Waits
 
 RECOAT = "dry to recoat"
 ABRADE = "abrade after"
