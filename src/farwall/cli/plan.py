@@ -181,11 +181,12 @@ def _planned(
 
     plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
     document = plan_to_dict(plan)
-    faults = forked(partial(_faults, document))
 
-    from farwall.papers.plan_files import plan_files
+    from farwall.papers.plan_files import plan_files_begun
 
-    return _Made(plan, document, plan_files(plan, job, document, beside=forked), faults)
+    files = plan_files_begun(plan, job, document, beside=forked)
+    faults = _faults(document)  # while the sheet is set
+    return _Made(plan, document, files(), lambda: faults)
 
 
 def _planned_before(key: str) -> _Made | None:

@@ -9,6 +9,7 @@ from functools import partial
 import numpy as np
 import shapely
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Choice, Field, PlanTools, Remedy, StopLine
 from farwall.floor.geometry import Point
 from farwall.spray.crew import walks_off, with_second
@@ -51,6 +52,8 @@ class LaidField:
     moments: tuple[Moments, ...]
     lives: Lives
     aside: Callable[[], Aside]
+    begun: bool = False
+    """Whether what is found aside was begun already."""
 
     def with_aside(self, found: Aside) -> LaidField:
         """The same with what was found aside."""
@@ -77,8 +80,12 @@ def plan_coat(
     begins_min: float,
     first_number: int,
     rest: Rest | None = None,
+    beside: Beside = at_once,
 ) -> tuple[LaidField, ...]:
-    """The fields of one coat in order, from `begins_min` on; or the rest of them, from a `rest`."""
+    """The fields of one coat in order, from `begins_min` on; or the rest of them, from a `rest`.
+
+    beside: begins what is found aside of a tight field, as soon as that is planned.
+    """
     sweepers = [sweeper_of(step) for step in order.steps]
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit) if rest is None else rest.day.base
@@ -88,7 +95,7 @@ def plan_coat(
     day = day if rest is None else rest.day
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields: list[Field] = []
-    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside]]] = []
+    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside], bool]] = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
         ahead = sum(each.left_m2 for each in sweeps[index:]) * coat.l_per_m2
@@ -105,7 +112,8 @@ def plan_coat(
         weighed = judge.weighed(replace(case, sweep=sweep), timed, held)
         told = choosing.told if rest is None else _no_choice
         lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
-        kept.append((timed.moments, lives, partial(_aside, told, weighed.more)))
+        aside, tight = partial(_aside, told, weighed.more), weighed.is_tight
+        kept.append((timed.moments, lives, beside(aside) if tight else aside, tight))
         fields.append(
             Field(
                 id=field_id,

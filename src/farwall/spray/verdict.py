@@ -55,6 +55,11 @@ class Weighed:
     remedies: tuple[Remedy, ...]
     more: Callable[[], tuple[Remedy, ...]] = _nothing_more
 
+    @property
+    def is_tight(self) -> bool:
+        """Whether it holds by so little that more room is sought."""
+        return self.more is not _nothing_more
+
 
 @dataclass(frozen=True)
 class Judge:
