@@ -141,7 +141,7 @@ class _Stand:
         first_near = np.argmax(away <= reach_m, axis=0)
         choice = np.where((away <= reach_m).any(axis=0), first_near, np.argmin(away, axis=0))
         ends = shapely.get_coordinates(lines[choice, np.arange(len(spots))])[::2]
-        return [(float(x), float(y)) for x, y in ends]
+        return [(x, y) for x, y in ends.tolist()]
 
     @property
     def anywhere(self) -> bool:
@@ -287,9 +287,10 @@ def _with_far_corners(
 ) -> list[Point]:
     """The stations, and one more at an end where a corner of the strip lies out of reach."""
     corners = shapely.get_coordinates(strip.shape)
+    spots = shapely.points(corners)
     for _ in range(4):
-        line = shapely.LineString(near) if len(near) > 1 else shapely.Point(near[0])
-        away = shapely.distance(shapely.points(corners), line)
+        line = shapely.linestrings(near) if len(near) > 1 else shapely.Point(near[0])
+        away = shapely.distance(spots, line)
         if away.max() <= reach_m:
             break
         corner = corners[int(away.argmax())]
@@ -322,9 +323,9 @@ def _joined_up(stand: shapely.Polygon, places: list[Point]) -> tuple[Point, ...]
         leg = ground.walk(path[-1], place)
         if leg is not None:
             path.extend(leg[1:])
-    line = shapely.LineString(path) if len(path) > 1 else None
+    line = shapely.linestrings(path) if len(path) > 1 else None
     if line is not None and line.length > _LEAST_WALK_M:
-        simple = shapely.LineString(line.simplify(_STRAIGHTEN_M).coords)
+        simple = shapely.simplify(line, _STRAIGHTEN_M)
         if ground.holds(simple):
-            path = [(float(x), float(y)) for x, y in simple.coords]
+            path = [(x, y) for x, y in shapely.get_coordinates(simple).tolist()]
     return tuple((round(x, 4), round(y, 4)) for x, y in path)

@@ -76,6 +76,7 @@ class Sweeper:
         self._l_per_m2 = l_per_m2
         self._kept = {} if kept is None else kept
         self._laid: dict[tuple[int, _Cut, PlanTools], Laid] = {}
+        self._walks: dict[tuple[int, PlanTools], tuple[Sweep, Age] | Unanswerable] = {}
         self.swept: Swept = {}
         self._smoothing: Callable[[], Front] = lambda: smoothed_front(
             self.field.ground, self._plain
@@ -177,7 +178,7 @@ class Sweeper:
         if self._shortest is not plainest(self._plain):
             with suppress(Unanswerable):
                 laid = self._lay(self._shortest, self._cut_for(tools), tools)
-                found.append(_walked(laid, tools))
+                found.append(self._walked(laid, tools))
         return min(found, key=lambda one: one[1])[0]
 
     def along(self, tools: PlanTools, pick: Callable[[Sequence[Front]], list[Front]]) -> Sweep:
@@ -219,7 +220,7 @@ class Sweeper:
         found = []
         for laid in ways:
             with suppress(Unanswerable):
-                found.append(_walked(laid, tools))
+                found.append(self._walked(laid, tools))
             if len(found) == _WALKED:
                 break
         return min(found, key=lambda one: one[1]) if found else self._found(tools)
@@ -228,7 +229,7 @@ class Sweeper:
         refusal: Unanswerable | None = None
         for laid in ways:
             try:
-                return _walked(laid, tools)
+                return self._walked(laid, tools)
             except Unanswerable as no:
                 refusal = refusal or no
         raise refusal or Unanswerable(f"{', '.join(self._pieces)}: nobody can walk here.")
@@ -247,6 +248,19 @@ class Sweeper:
             for front in fronts:
                 finer = replace(cut, band_m=cut.band_m * share, scraps=scraps)
                 yield self._lay(front, finer, tools)
+
+    def _walked(self, laid: Laid, tools: PlanTools) -> tuple[Sweep, Age]:
+        """As `_walked`; what was laid here is kept here, and walked once for the same tools."""
+        key = (id(laid), tools)
+        if key not in self._walks:
+            try:
+                self._walks[key] = _walked(laid, tools)
+            except Unanswerable as no:
+                self._walks[key] = no
+        found = self._walks[key]
+        if isinstance(found, Unanswerable):
+            raise found
+        return found
 
     def _lay(self, front: Front, cut: _Cut, tools: PlanTools) -> Laid:
         key = (id(front), cut, tools)
