@@ -23,7 +23,7 @@ import numpy as np
 import shapely
 
 from farwall.spray.ball import Ball
-from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice
+from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, Lean
 from farwall.spray.stands import Stands, flooded, stands_of
 
 STEP_M = 0.21
@@ -41,7 +41,7 @@ _BESIDE_M = 1e-3
 
 
 @dataclass(frozen=True)
-class Ground:
+class Ground(Lean):
     """A field's lattice with its way out.
 
     out_m: walk to the way out; at_exit: places beside it; wall_m: walk to the

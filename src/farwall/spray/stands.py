@@ -8,7 +8,7 @@ from functools import cached_property
 
 import numpy as np
 
-from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice
+from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, Lean
 from farwall.spray.world import BODY_M
 
 _TIGHT = 0.25
@@ -17,7 +17,7 @@ _SIDES = 2
 
 
 @dataclass(frozen=True)
-class Stands:
+class Stands(Lean):
     """Where a body may stand: places, those under the body, stands beside, those at the exit."""
 
     places: Ints
