@@ -44,7 +44,7 @@ def planned(tmp_path, capsys, cache):
 
 
 def key(**changed):
-    told = {"weather_file": None, "order": (), "thorough": False, **changed}
+    told = {"read": {"weather": None, "van": None}, "order": (), "thorough": False, **changed}
     return kept_plans.key_of(told.pop("job", job(TWO_ROOMS)), **told)
 
 
@@ -126,17 +126,18 @@ def test_the_checker_replays_what_was_planned_before(planned, cache):
 def test_all_that_a_plan_hangs_on_makes_another_key(cache, tmp_path):
     day = tmp_path / "day.epw"
     day.write_text(epw_text(), encoding="utf-8")
-    with_day = key(weather_file=day)
+    with_day = key(read={"weather": day, "van": None})
     day.write_text(epw_text() + "\n", encoding="utf-8")
     keys = {
         key(),
+        key(read={"weather": None, "van": day}),
         key(order=("a",)),
         key(thorough=True),
         key(job=replace(job(TWO_ROOMS), name="Another house")),
         with_day,
-        key(weather_file=day),
+        key(read={"weather": day, "van": None}),
     }
-    assert len(keys) == 6
+    assert len(keys) == 7
     assert None not in keys
     assert key() == key()
 
@@ -192,5 +193,5 @@ def test_where_the_environment_asks_for_fresh_plans_there_is_no_key(monkeypatch)
     assert key() is None
 
 
-def test_a_weather_file_that_is_gone_has_no_key(cache):
-    assert key(weather_file=Path("gone.epw")) is None
+def test_a_file_that_is_gone_has_no_key(cache):
+    assert key(read={"weather": Path("gone.epw")}) is None

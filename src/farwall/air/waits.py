@@ -128,6 +128,24 @@ SEALER = Wait(
     DAY_MIN,
     "common-practice; the sealer's label wins",
 )
+CLEANED = Wait(
+    "dry after cleaning, overnight",
+    6 * HOUR_MIN,
+    evaporating,
+    Spread(0.6, 0.1, 0.1),
+    DAY_MIN,
+    "common-practice, house-guess",
+)
+"""Before masking. Nobody is asked to watch it: its spread is a guess (3 to 14 h)."""
+FINISHED = Wait(
+    "finish dry",
+    45.0,
+    knitting,
+    Spread(0.22, 0.05, 0.05),
+    DAY_MIN,
+    "common-practice; the finish's label wins",
+)
+"""Before anybody unmasks; 30 to 60 min."""
 OPEN_TIME = "open time"
 OPEN_TIME_SPREAD = Spread(0.28, 0.32, 0.10)
 KIN_RATIO, KIN_BLUR = 1.17, 0.35

@@ -1,4 +1,4 @@
-"""`farwall bench spray` and `days`: what is made of floors and shops that are always the same."""
+"""`farwall bench …`: what is made of floors and shops that are always the same."""
 
 from __future__ import annotations
 
@@ -34,9 +34,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks", "days"],
+        choices=["spray", "clocks", "days", "book", "mix"],
         help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
-        "calendar, as houses grow in number",
+        "calendar, as houses grow in number; the job book, killed, cut from power, and large; "
+        "the mix, on invented days",
     )
     parser.add_argument(
         "--tuning", action="store_true", help="of clocks: the half of the floors they were tuned on"
@@ -81,6 +82,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="seek the shortest front of each field, whether a plan would use it or not: best, and "
         "best over bound; takes minutes",
     )
+    parser.add_argument(
+        "--kills", metavar="N", type=int, default=0, help="book: kill so many writers"
+    )
+    parser.add_argument(
+        "--power", metavar="N", type=int, default=0, help="book: cut the power so many times"
+    )
+    parser.add_argument(
+        "--size", action="store_true", help="book: time 5,000 jobs and a million entries"
+    )
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
@@ -90,8 +100,14 @@ def run(options: argparse.Namespace) -> int:
         from farwall.cli.bench_clocks import run_clocks
 
         return run_clocks(as_json=options.json, tuning=options.tuning)
-    if options.what == "days":
-        return _days(options)
+    if options.what in {"days", "mix"}:
+        return _days(options) if options.what == "days" else _mix(as_json=options.json)
+    if options.what == "book":
+        from farwall.cli.bench_book import run_book
+
+        return run_book(
+            kills=options.kills, cuts=options.power, size=options.size, as_json=options.json
+        )
     _insist(options)
     bench = _Bench(
         quiet=options.json or options.jobs is not None,
@@ -131,6 +147,15 @@ def _days(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps({"days": [asdict(one) for one in found]}, ensure_ascii=False))
     return _WRONG if any(one.faults for one in found) else _DONE
+
+
+def _mix(*, as_json: bool) -> int:
+    from farwall.bench.mix_days import lines, score_mix
+
+    scores = score_mix()
+    told = {"mix": [asdict(one) for one in scores]}
+    print(json.dumps(told, ensure_ascii=False) if as_json else "\n".join(lines(scores)))
+    return _DONE
 
 
 def _insist(options: argparse.Namespace) -> None:

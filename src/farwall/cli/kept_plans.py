@@ -37,12 +37,13 @@ _LAYOUT = 1
 
 
 def key_of(
-    job: Job, *, weather_file: Path | None, order: tuple[str, ...], thorough: bool
+    job: Job, *, read: Mapping[str, Path | None], order: tuple[str, ...], thorough: bool
 ) -> str | None:
     """The digest of all that a plan hangs on; None where plans are not kept here.
 
-    SHA-256, in hex, of the job as it was read, the bytes and the name of the weather file,
-    order and thoroughness, Farwall's own source, Python and the libraries.
+    read: files read beside the job (weather, van), by what they are. SHA-256, in hex, of the job
+    as it was read, the names and bytes of these files, order and thoroughness, Farwall's own
+    source, Python and the libraries.
     """
     if os.environ.get(FRESH):
         return None
@@ -51,7 +52,7 @@ def key_of(
             json.dumps(plain(job), sort_keys=True).encode(),
             json.dumps([list(order), thorough, _LAYOUT]).encode(),
             json.dumps(_made_by()).encode(),
-            *_weather(weather_file),
+            *_read(read),
             *_source(Path(farwall.__file__).parent),
         ]
     except OSError:
@@ -140,10 +141,10 @@ def _made_by() -> list[str]:
     return found
 
 
-def _weather(path: Path | None) -> Iterator[bytes]:
-    if path is not None:
-        yield path.name.encode()
-        yield path.read_bytes()
+def _read(files: Mapping[str, Path | None]) -> Iterator[bytes]:
+    for what, path in sorted(files.items()):
+        yield f"{what} {path.name if path else 'not told'}".encode()
+        yield path.read_bytes() if path else b""
 
 
 def _source(folder: Path) -> Iterator[bytes]:

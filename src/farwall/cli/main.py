@@ -28,12 +28,17 @@ COMMANDS = {
     "days": "the calendar: one house by the hour, many houses and crews by the day",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
+    "van": "what is in the van: a sound sprayer and a spare, what to buy, what a job used up",
+    "sync": "send what was logged without signal to the book, fetch what others logged",
+    "serve": "the job book for phones and screens, over HTTP",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
+    "log": "enter what happens on the slab, and know at once what to do next",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
+    "book": "the job book: its jobs, a look through it, backups, open formats",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
     "bench": "score the planner on floors that are always the same",
-    "schema": "the JSON Schema of a job, a plan or a day so far",
+    "schema": "the JSON Schema of a job, a plan, a day so far or a van",
 }
 
 

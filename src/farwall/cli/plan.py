@@ -44,6 +44,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="hourly weather: an EPW file, or a forecast as CSV or JSON",
     )
     parser.add_argument(
+        "--van", metavar="FILE", type=Path, help="what is in the van: sprayer, spare, what to buy"
+    )
+    parser.add_argument(
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
     )
     parser.add_argument(
@@ -88,6 +91,7 @@ def run(options: argparse.Namespace) -> int:
         job,
         options.out,
         weather_file=options.weather,
+        van_file=options.van,
         order=order,
         thorough=options.thorough,
         as_json=options.json and not options.explain,
@@ -127,6 +131,7 @@ def plan_into(
     out: Path,
     *,
     weather_file: Path | None = None,
+    van_file: Path | None = None,
     order: tuple[str, ...] = (),
     thorough: bool = False,
     as_json: bool = False,
@@ -142,10 +147,11 @@ def plan_into(
     from farwall.cli.kept_plans import keep_files, key_of
 
     weather = _weather(weather_file)
-    key = key_of(job, weather_file=weather_file, order=order, thorough=thorough)
+    read = {"weather": weather_file, "van": van_file}
+    key = key_of(job, read=read, order=order, thorough=thorough)
     made = None if fresh or key is None else _planned_before(key)
     if made is None:
-        made = _planned(job, weather, order=order, thorough=thorough)
+        made = _planned(job, weather, order=order, thorough=thorough, van_file=van_file)
         if key is not None:
             keep_files(key, made.files)
     plan, faults = made.plan, made.faults()
@@ -173,6 +179,7 @@ def _planned(
     *,
     order: tuple[str, ...],
     thorough: bool,
+    van_file: Path | None,
 ) -> _Made:
     """The plan made now, with its files."""
     from farwall.cli.forked import forked
@@ -180,6 +187,8 @@ def _planned(
     from farwall.readers.plan_json import plan_to_dict
 
     plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
+    if van_file is not None:
+        plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
 
     from farwall.papers.plan_files import plan_files_begun
@@ -204,6 +213,15 @@ def _planned_before(key: str) -> _Made | None:
         return _Made(plan_from(document, "plan.json"), document, files, faults, before=True)
     except (ValueError, Refused):
         return None
+
+
+def _with_van(plan: Plan, job: Job, file: Path) -> Plan:
+    from dataclasses import replace
+
+    from farwall.job.van.van_plan import van_plan
+    from farwall.readers.van_json import read_van
+
+    return replace(plan, van=van_plan(read_van(file), plan, job.floor))
 
 
 def _faults(document: dict[str, object]) -> list[str]:

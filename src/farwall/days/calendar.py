@@ -6,7 +6,7 @@ from farwall.days.chain import End, Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, SiteClock, site_clock
 from farwall.days.columns import held, lock_slots, lost_chance
 from farwall.days.nouns import Calendar, House, HouseDays, Placed, Question
-from farwall.days.practice import chain
+from farwall.days.practice import chain_of
 from farwall.days.search import Choice
 from farwall.days.solve import settle
 
@@ -25,7 +25,7 @@ def calendar(question: Question, *, exact_s: float = 20.0) -> Calendar:
 def house_days(question: Question, house: House, choice: Choice) -> HouseDays:
     """One house as chosen: its likely steps, and where their ends fall if all goes well or ill."""
     shut = {away.day for away in question.away if away.house == house.id}
-    clock = site_clock(question.ahead, shut)
+    clock = site_clock(question.ahead_of(house), shut)
     crew = question.crews[choice.van]
     likely = _walked(house, crew.people, choice, clock, "likely")
     assert likely is not None, "a column was walked before it was chosen"
@@ -45,7 +45,7 @@ def house_days(question: Question, house: House, choice: Choice) -> HouseDays:
         lock_start_min=float(first * SLOT_MIN),
         lock_end_min=float(last * SLOT_MIN),
         lock_end_high_min=float(max(last, lock_slots(high)[1]) * SLOT_MIN) if high else None,
-        lost_chance=lost_chance(question, likely),
+        lost_chance=lost_chance(question.ahead_of(house), likely),
         late_days=late,
     )
 
@@ -53,7 +53,7 @@ def house_days(question: Question, house: House, choice: Choice) -> HouseDays:
 def _walked(
     house: House, people: int, choice: Choice, clock: SiteClock, end: End
 ) -> list[Walked] | None:
-    steps = links(chain(house.coats), clock, area_m2=house.area_m2, people=people, end=end)
+    steps = links(chain_of(house), clock, area_m2=house.area_m2, people=people, end=end)
     column = choice.way.column
     return walk(steps, column.start, hold=held(column.hold))
 

@@ -12,7 +12,7 @@ from farwall.days.practice import (
     MILESTONES,
     WORK_FROM_MIN,
     WORK_UNTIL_MIN,
-    chain,
+    chain_of,
 )
 
 VERSION = 1
@@ -90,6 +90,7 @@ def _house(one: HouseDays, ahead: Ahead) -> dict[str, Any]:
         "name": house.name,
         "area_m2": round(house.area_m2, 3),
         "coats": house.coats,
+        "seal_coats": house.seal_coats,
         "crew": one.crew.id,
         "free_from": day_date(ahead, house.free_from_day).isoformat(),
         "due": None if house.due_day is None else day_date(ahead, house.due_day).isoformat(),
@@ -107,6 +108,7 @@ def _house(one: HouseDays, ahead: Ahead) -> dict[str, Any]:
             "ends_high_at": None if high is None else moment(ahead, high).isoformat(),
             "after_seal_min": LOCK_AFTER_SEAL_MIN,
         },
+        **({} if house.ahead is None else {"hours": _hours(house.ahead)}),
     }
 
 
@@ -141,7 +143,7 @@ def _waits(one: HouseDays) -> list[dict[str, Any]]:
             "rank": wait.minutes.rank.value,
             "source": wait.minutes.source,
         }
-        for step in chain(one.house.coats)
+        for step in chain_of(one.house)
         for wait in step.waits
     ]
 
