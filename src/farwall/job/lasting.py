@@ -6,7 +6,7 @@ A typed reading wins over the weather file; the budget of an edge is prudent
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from functools import cached_property
 
@@ -68,8 +68,12 @@ class Lasting:
     def refusal(self, rooms: tuple[str, ...], at_min: float) -> Unanswerable | None:
         """Why these rooms may not be stained at that minute, or None."""
         shaded = self.conditions(at_min).surface_c
-        slabs = {shaded, *(self.conditions_in(room, at_min).surface_c for room in rooms)}
-        verdicts = [slab_verdict(surface_c=one) for one in sorted({shaded, max(slabs)})]
+        lit = max((self.conditions_in(room, at_min).surface_c for room in rooms), default=shaded)
+        verdicts = [slab_verdict(surface_c=shaded)]
+        if lit > shaded:
+            sunny = slab_verdict(surface_c=lit)
+            told = f"{sunny.reason} So it is where the sun comes in; in the shade {shaded:.1f} °C."
+            verdicts.append(replace(sunny, reason=told))
         verdicts += [drop_verdict(drop_s=self.job.room(room).drop_s) for room in rooms]
         for verdict in verdicts:
             if verdict.word == "no":
