@@ -23,7 +23,7 @@ from farwall.facts.plan import OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.geometry import PolygonGeometry, polygon_geometry, polygons_of
 from farwall.job.patch_drops import Spot, refused_by_patch, spots_of
-from farwall.job.sheen_seen import learned_span, taught, watched_in
+from farwall.job.sheen_seen import learned_span, taught
 from farwall.job.site import house_of
 from farwall.job.sun_slab import SunWarmth, sun_warmth, warmed
 from farwall.job.sunlight import SUNNY_SHARE, Sunlight, sunlight_of
@@ -268,8 +268,6 @@ class Lasting:
             sun=found.sun or sunny,
             draught=found.draught,
             learned=learned,
-            # A patch with drop seconds of its own is another spot than where the room was watched.
-            watched_here=drop_s is None and watched_in(self.job, room),
         )
         span = learned or span
         likely = factor * _finite(span.likely)
