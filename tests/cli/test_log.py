@@ -226,3 +226,23 @@ def test_a_job_of_the_book_is_logged_and_read_alike(tmp_path, capsys):
         assert [one.entry.word for one in book.entries("quince")] == ["field-done"]
     assert main(["log", "quinze", *told]) == 2
     assert "not in the book" in capsys.readouterr().err
+
+
+def test_the_recorded_day_of_the_page_is_what_the_commands_say(log, monday):
+    """Replayed line by line; only the ends of ids differ from day to day."""
+    page = (EXAMPLES.parent / "docs" / "live-day.md").read_text()
+    block = page[page.index("    $ farwall log monday") : page.index("\n## How it is reckoned")]
+    runs = [one.strip("\n").split("\n") for one in block.split("    $ farwall log monday ")[1:]]
+    assert len(runs) >= 10
+    for command, *told in runs:
+        words = command.split()
+        if words[0] == "struck":
+            last = LogFile(monday).entries()[-1].entry.id
+            words[1] = f"entry={last[-6:]}"
+        said = _without_ids(log(*words)).rstrip("\n").split("\n")
+        if [line.strip() for line in told] != ["…"]:
+            assert said == [_without_ids(line.removeprefix("    ")) for line in told]
+
+
+def _without_ids(text):
+    return re.sub(r"\[[0-9a-f]{6}\]", "[…]", text)

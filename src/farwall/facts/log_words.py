@@ -88,7 +88,7 @@ WORDS: dict[str, Word] = {
         ), (_TANK, _SPRAYER)),
         Word("field-done", "a field is sprayed to its stop lines", (_FIELD,), (_TANK, _TUB)),
         Word("coat-done", "all fields of a coat are sprayed", (_COAT,), (
-            _TUB, Carried("left_over_l", "litres", "mix that is left"),
+            _TANK, _TUB, Carried("left_over_l", "litres", "mix that is left"),
         )),
         Word("feathered", "an edge was feathered out dry", (), (_BAND, _FIELD, _WHERE)),
         Word("stopped", "spraying stopped", (

@@ -61,6 +61,7 @@ def test_a_struck_entry_is_as_if_it_had_never_been():
     log("tank-weighed", 16.35, tub_l=12.0, tank_l=0.0)
     thirsty = at(log, 16.4)
     assert thirsty.more_mix.litres > before.more_mix.litres + 3
+    assert thirsty.drunk.factor > before.drunk.factor + 0.1
     log("struck", 16.38, entry=log.kept[-1].entry.id)
     after = at(log, 16.4)
     assert (after.more_mix, after.drunk, after.in_hand, after.start_if) == (
@@ -134,6 +135,15 @@ def test_an_edge_left_too_long_stops_everything():
     found = at(log, last.end_min + 15)
     assert found.stops[0].rule == "dead edge"
     assert said_now(PLAN, found).splitlines()[0].startswith("NOW 9:03: STOP. Stop and feather")
+
+
+def test_an_edge_of_hours_ago_asks_for_what_is_missing_and_stops_nothing():
+    log = morning(fields=7)
+    last = PLAN.fields[7].bands[5]
+    log("band-done", last.end_min, band=last.id)
+    found = at(log, last.end_min + 120)
+    assert found.stops == ()
+    assert "enter what was sprayed since" in said_now(PLAN, found).splitlines()[0]
 
 
 def test_the_tank_is_told_empty_where_the_bands_to_come_empty_it():

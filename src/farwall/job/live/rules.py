@@ -24,6 +24,8 @@ from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.story.say import clock, temperature
 from farwall.units import c_from_f, f_from_c
 
+QUIET_MIN = 30.0
+"""An edge so long past its time is no news on the floor: then entries are missing. Rank: guess."""
 MARGIN_K = 5 / 1.8
 """Sealer wants the slab this far above the dew point [trade-press]."""
 SEALER_COLDEST_C = c_from_f(50)
@@ -103,6 +105,10 @@ def _dead_edge(facts: Facts) -> Iterator[Advice]:
     if due is None or due.at_min >= facts.standing.at_min:
         return
     late = facts.standing.at_min - due.at_min
+    if late > QUIET_MIN:
+        reason = f"Nothing is entered since band {due.next_band} was due, {late:.0f} min ago."
+        yield _practice("quiet log", reason, "Enter what was sprayed since.", 55, stop=False)
+        return
     reason = f"The edge that band {due.band} meets is {late:.1f} min past its {due.low_min:.1f}."
     do = "Stop and feather it out dry; `farwall stop` names the next line that hides a seam."
     yield _practice("dead edge", reason, do, 96, stop=True)

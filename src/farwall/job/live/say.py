@@ -8,12 +8,15 @@ from farwall.facts.plan import Plan
 from farwall.facts.so_far import MoreMix
 from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
 from farwall.job.live.standing import rooms_text
-from farwall.job.story.say import clock, coverage, volume
+from farwall.job.story.say import clock, volume
+from farwall.units import ft2_per_gal_from_m2_per_l
 
 MOST_LINES = 10
 _SOON_MIN = 3.0
 """An edge that must be met within so many minutes is the first thing told. Rank: guess."""
 _EVEN = 0.03
+_LOOKED_AT = frozenset({"mix", "slab", "coat below"})
+"""Conditions that are told also where they hold or nobody has looked; the others when they fail."""
 
 
 def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
@@ -61,6 +64,8 @@ def _go_on(plan: Plan, now: Now) -> str:
     if mix is not None and mix.how == "boxed" and mix.before_band == now.band:
         return f"mix {volume(mix.litres)} at once and box it, then go on with {now.band}."
     due = next((one for one in now.alarms if one.kind == "edge"), None)
+    if any(one.rule == "quiet log" for one in now.advice):
+        return f"enter what was sprayed since: field {now.field} stands open in the log."
     by = f", begun by {clock(plan, due.at_min)}" if due is not None else ""
     if due is not None and due.at_min - now.at_min < _SOON_MIN:
         by += f": {max(due.at_min - now.at_min, 0.0):.1f} min"
@@ -81,44 +86,39 @@ def _mix(now: Now) -> Iterator[str]:
     elif mix.how == "no":
         yield f"MIX NOTHING NEW. {mix.why}"
     elif mix.how == "nothing":
-        yield f"Mix: {_have(now)}, enough for all that is to come in coat {now.coat}."
+        yield f"{_have(now)}: enough for all that is to come in coat {now.coat}."
     else:
         yield _more(now, mix)
 
 
 def _first_batch(now: Now, made: FirstBatch) -> str:
-    parts = f"{volume(made.stain_l)} of stain into {volume(made.water_l)} of water"
-    line = f"Mix first, and enter it: {volume(made.litres)} for coat {now.coat}, {parts}"
-    if made.lean_l is None:
-        return f"{line} ({made.cut})."
-    return (
-        f"{line} ({made.cut}); or {volume(made.lean_l)} now and the rest when the slab has told "
-        "how much it drinks."
-    )
+    parts = f"{volume(made.stain_l)} stain into {volume(made.water_l)} water ({made.cut})"
+    line = f"Mix and enter it: {volume(made.litres)} for coat {now.coat}, {parts}"
+    return f"{line}; or {volume(made.lean_l)} now, the rest later." if made.lean_l else f"{line}."
 
 
 def _more(now: Now, mix: MoreMix) -> str:
-    box = f"boxed with the {volume(mix.latest_at_l)} that are left" if mix.how == "boxed" else (
-        "behind its closed leaf"
-    )  # fmt: skip
+    have = f"{_have(now)}; {_chance(now)}"
     if mix.before_band:
-        when = f"before band {mix.before_band} at the latest, boxed with all that is left"
-        return f"MIX {volume(mix.litres)} {when}; {_have(now)}. {_chance(now)}"
+        return (
+            f"MIX {volume(mix.litres)} before band {mix.before_band} at the latest, boxed with all "
+            f"that is left. {have}"
+        )
     soon = now.start_if is not None and now.start_if.field == mix.before_field
     word = "MIX" if soon and not now.field else "Later mix"
-    return (
-        f"{word} {volume(mix.litres)} before field {mix.before_field}, {box}; {_have(now)}. "
-        f"{_chance(now)}"
-    )
+    box = "behind its closed leaf"
+    if mix.how == "boxed":
+        box = f"boxed with the {volume(mix.latest_at_l)} left then"
+    return f"{word} {volume(mix.litres)} before field {mix.before_field}, {box}. {have}"
 
 
 def _chance(now: Now) -> str:
-    return f"That keeps running dry inside a field to {now.chance_short * 100:.2g} % of jobs."
+    return f"dry inside a field: {now.chance_short * 100:.2g} %."
 
 
 def _have(now: Now) -> str:
     known = "" if now.in_hand.known else " by the plan's reckoning"
-    return f"{volume(now.in_hand.have_l)} in tub and tank now{known}"
+    return f"In tub and tank: {volume(now.in_hand.have_l)}{known}"
 
 
 def _waits(plan: Plan, now: Now) -> Iterator[str]:
@@ -141,8 +141,14 @@ def _drunk(now: Now) -> str:
     seen = f"The slab drank {_against(drunk.seen_factor)}"
     if abs(drunk.factor - drunk.seen_factor) >= _EVEN:
         seen += f", taken for {_against(drunk.factor)} from here"
-    believed, planned = coverage(drunk.believed_l_per_m2), coverage(drunk.planned_l_per_m2)
-    return f"{left}. {seen}: {believed}, planned {planned}."
+    return (
+        f"{left}. {seen}: {_ft2(drunk.believed_l_per_m2)} ft²/gal, "
+        f"planned {_ft2(drunk.planned_l_per_m2)}."
+    )
+
+
+def _ft2(l_per_m2: float) -> str:
+    return f"{ft2_per_gal_from_m2_per_l(1 / l_per_m2):.0f}"
 
 
 def _count(fields: int) -> str:
@@ -152,7 +158,7 @@ def _count(fields: int) -> str:
 def _against(factor: float) -> str:
     if abs(factor - 1) < _EVEN:
         return "as planned"
-    return f"{abs(factor - 1) * 100:.0f} % {'more' if factor > 1 else 'less'} than planned"
+    return f"{abs(factor - 1) * 100:.0f} % {'more' if factor > 1 else 'less'}"
 
 
 def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:
@@ -162,7 +168,7 @@ def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:
         return
     yield f"Begin {ask.field} ({rooms_text(plan, ask.rooms)}) only if:"
     rank = {False: 0, None: 1, True: 2}
-    told = [one for one in ask.conditions if one.holds is not True or one.what == "mix"]
+    told = [one for one in ask.conditions if one.holds is False or one.what in _LOOKED_AT]
     told.sort(key=lambda one: rank[one.holds])
     marks = {True: "holds", False: "NOT YET", None: "look"}
     lean = _lean(ask.lean) if any(o.what == "mix" and not o.holds for o in told) else ""

@@ -76,7 +76,7 @@ def _mix(standing: Standing, field: Field, chances: Mapping[str, float]) -> Cond
     if standing.in_hand is not None:
         hand = sum(band.litres for band in standing.left_of(standing.in_hand))
         left = max(left - hand * standing.belief.factor, 0.0)
-    told = "there" if standing.litres.known else "by the plan's own reckoning; weigh tub and tank"
+    told = "there" if standing.litres.known else "by the plan, weigh them"
     text = f"at least {volume(need)} in tub and tank; {volume(left)} {told}"
     return Condition("mix", text, left >= need - 1e-6 if standing.litres.known else None)
 

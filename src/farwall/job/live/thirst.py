@@ -89,9 +89,10 @@ def _spans(plan: Plan, coat: CoatStory) -> Iterator[_Span]:
     owner = {band.id: field for field in plan.fields for band in field.bands}
     done = [one.band for one in coat.done if one.band in owner]
     bounds = _stop_lines(owner, done)
-    levels = [level for level in coat.levels if level.bands <= len(done)]
+    # of several looks at the same floor the last one counts
+    levels = list({one.bands: one for one in coat.levels if one.bands <= len(done)}.values())
     if coat.mixed_l is not None:
-        levels.insert(0, Level(0.0, 0.0, 0.0, 0.0, 0, 0.0, 0.0))
+        levels.insert(0, Level(0.0, 0.0, 0.0, 0.0, 0, 0.0, 0.0))  # nothing mixed, nothing used
     at_lines = [level for level in levels if level.bands in bounds]
     chain = [*at_lines]
     if levels and (not chain or levels[-1].bands > chain[-1].bands):
