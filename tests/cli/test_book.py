@@ -82,6 +82,7 @@ def test_show_as_json_has_versions_and_entries(filled):
 
 
 def test_an_unknown_job_and_a_spoilt_job_file_are_refused(farwall, tmp_path):
+    farwall()
     code, said, complained = farwall("show", "nowhere")
     assert (code, said) == (2, "")
     assert "job nowhere: is not in the book." in complained
@@ -153,3 +154,11 @@ def test_a_file_that_is_no_book_is_told_calmly(farwall, tmp_path, spoilt):
     else:  # an empty file is how SQLite itself begins
         assert code == 0
     assert "Traceback" not in complained
+
+
+@pytest.mark.parametrize("doing", [["check"], ["show", "x"], ["backup", "to"], ["out", "to"]])
+def test_a_slip_in_the_address_makes_no_new_book(farwall, tmp_path, doing):
+    code, _, complained = farwall(*doing, book="slip")
+    assert code == 2
+    assert "holds no book" in complained
+    assert not (tmp_path / "slip").exists()

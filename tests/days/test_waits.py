@@ -19,7 +19,7 @@ from farwall.facts.sealer import Sealer
 def test_the_usual_minutes_are_those_of_the_clocks():
     told = {one.name: one.minutes.likely for step in chain(2) for one in step.waits}
     for wait in (floor.CLEANED, *floor.WAITS.values(), floor.FINISHED):
-        assert told[wait.name] == pytest.approx(wait.usual_min, rel=0.01)
+        assert told[wait.name] == wait.usual_min
     assert told["dwell"] == floor.DWELL.usual_min
 
 

@@ -98,7 +98,9 @@ def test_a_slab_that_the_sun_brings_over_its_limit_is_a_no_only_there():
     job = sun_job(at="17:00", survey=Survey(slab_c=28.5, air_c=28.5, rh_percent=40.0))
     found, coat = lasting(job)
     assert found.refusal(("hall",), 0.0) is None
-    assert "above 29.4" in found.refusal(("hall", "west"), 0.0).reason
+    no = found.refusal(("hall", "west"), 0.0).reason
+    assert "above 29.4" in no
+    assert "where the sun comes in; in the shade 28.5 °C" in no
     assert Waits(found).open_time(coat, 0.0).likely_min is None
 
 

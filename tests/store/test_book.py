@@ -28,6 +28,15 @@ def test_the_same_facts_again_are_the_same_version(book):
     assert book.put_facts("quince", FACTS, who="Bo", at=LATER) == 4
 
 
+def test_a_name_with_a_line_end_is_put_on_one_line(book):
+    book.put_facts("quince", FACTS, who=" Ann\n", at=AT, name="Quince\nStreet \u200b")
+    assert book.jobs()[0].name == "Quince Street \u200b"
+    assert book.versions("quince")[0].who == "Ann"
+    for name in ("x" * 201, "a\0b"):
+        with pytest.raises(Refused):
+            book.put_facts("quince", FACTS, who="Ann", at=AT, name=name)
+
+
 def test_entries_are_kept_once_and_come_back_in_their_places(book):
     book.put_facts("quince", FACTS, who="Ann", at=AT)
     book.put_facts("sorrel", FACTS, who="Ann", at=AT)
@@ -126,6 +135,16 @@ def test_files_are_named_by_what_is_in_them(book):
         book.file("0" * 64)
     with pytest.raises(Refused):
         book.file("../../etc/passwd")
+
+
+def test_a_damaged_file_is_mended_by_putting_it_in_again(book):
+    sha = book.put_file(b"abc")
+    book.put_file(b"another")
+    (book.where.files / sha[:2] / sha[2:]).write_bytes(b"abx")
+    with pytest.raises(Refused, match="damaged"):
+        book.file(sha)
+    book.put_file(b"abc")
+    assert book.file(sha) == b"abc"
 
 
 def test_a_book_opened_again_has_all_of_it(place):

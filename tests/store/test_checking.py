@@ -5,7 +5,10 @@ from contextlib import closing
 
 import pytest
 from sqlalchemy import text
-from tests.store.entries import entry
+from tests.store.entries import AT, entry
+
+from farwall.errors import Refused
+from farwall.store.nouns import BookTrouble
 
 
 def codes(book):
@@ -51,6 +54,9 @@ def test_an_empty_book_has_no_fault(book):
         ("UPDATE line SET entries = 7 WHERE job = 'quince'", "line"),
         ("UPDATE line SET closed = NOT closed WHERE job = 'quince'", "line"),
         ("DELETE FROM line WHERE job = 'sorrel'", "line"),
+        ("UPDATE entry SET body = '{' WHERE id = 'h'", "altered"),
+        ("UPDATE entry SET body = '[]' WHERE id = 'h'", "damaged"),
+        ("UPDATE facts SET at = 'once' WHERE version = 2", "damaged"),
         ("UPDATE counter SET value = 9 WHERE name = 'place'", "gap"),
     ],
 )
@@ -82,3 +88,19 @@ def test_a_file_that_a_document_names_is_not_loose(full):
 def test_a_clock_of_the_book_that_went_back_is_told_as_no_harm(full):
     full.keep([entry("z")], received_at="2026-05-04T05:59:00-05:00")
     assert codes(full) == {("clock-back", False)}
+
+
+def test_a_spoilt_row_is_told_calmly_to_who_reads_it(full):
+    spoil(full, "UPDATE entry SET body = '{' WHERE id = 'a'")
+    with pytest.raises(BookTrouble, match="cannot be read") as trouble:
+        full.entries("quince")
+    assert trouble.value.damaged
+
+
+def test_a_missing_line_is_told_calmly_to_who_writes(full):
+    spoil(full, "DELETE FROM line WHERE job = 'quince'")
+    with pytest.raises(BookTrouble, match="cannot be read"):
+        full.keep([entry("new")], received_at=AT)
+    spoil(full, "UPDATE entry SET body = replace(body, 'era', 'eon')")
+    with pytest.raises(Refused, match="Use a later one"):
+        full.entries("sorrel")

@@ -9,6 +9,7 @@ from alembic.migration import MigrationContext
 from sqlalchemy import inspect, text
 from tests.store.entries import AT, entry
 
+from farwall.bench.book_writer import fork
 from farwall.errors import Refused
 from farwall.store import lines, moving
 from farwall.store.address import address
@@ -86,7 +87,7 @@ def test_many_who_open_a_new_book_at_once_make_it_once(new_address):
 def test_a_move_that_was_cut_short_has_not_happened(place, monkeypatch):
     """The process dies inside the second step: the first is undone with it."""
     where = address(place["told"], files=place.get("files"))
-    child = os.fork()
+    child = fork()
     if child == 0:
         monkeypatch.setattr(lines, "count_again", lambda connection: os._exit(7))
         try:

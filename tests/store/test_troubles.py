@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 from tests.store.entries import AT, entry
 
+from farwall.bench.book_writer import fork
 from farwall.cli.main import main
 from farwall.store.book import Book
 from farwall.store.nouns import BookTrouble
@@ -23,7 +24,7 @@ NOBODY = 65534
 def in_a_child(work, pipe_size=65536):
     """What `work` returned, as text, from a process of its own; its limits and rights end there."""
     hear, say = os.pipe()
-    child = os.fork()
+    child = fork()
     if child == 0:
         try:
             os.write(say, str(work()).encode())
@@ -167,6 +168,19 @@ def test_a_neighbour_who_holds_the_book_is_waited_for_and_then_told(tmp_path, mo
                 book.keep([entry("second")], received_at=AT)
             neighbour.execute("ROLLBACK")
             assert book.keep([entry("second")], received_at=AT).new == ("second",)
+
+
+def test_too_many_at_once_are_asked_to_wait(tmp_path):
+    filled(tmp_path)
+    with Book.open(tmp_path) as book:
+        book.engine.pool._timeout = 0.1
+        held = [book.engine.connect() for _ in range(15)]
+        with pytest.raises(BookTrouble, match="Too many ask at once") as trouble:
+            book.jobs()
+        assert not trouble.value.damaged
+        for one in held:
+            one.close()
+        assert len(book.jobs()) == 1
 
 
 WRITER = """

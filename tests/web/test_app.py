@@ -42,7 +42,7 @@ def ask(book):
         return asyncio.run(once())
 
     yield asked
-    app.state.door.writing.shutdown()
+    app.state.live.door.writing.shutdown()
 
 
 def offer(*entries, **more):

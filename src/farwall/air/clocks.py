@@ -141,7 +141,6 @@ def edge_budget(
     sun: bool = False,
     draught: bool = False,
     learned: Span | None = None,
-    watched_here: bool = False,
 ) -> Known:
     """Minutes that a live edge may age before its neighbour is sprayed: the prudent figure.
 
@@ -149,13 +148,12 @@ def edge_budget(
     sample, as measured (`sample_min`) and as `span` brings it to the present
     conditions; less in a sun patch and in a draught. learned: the open time as
     sightings on this floor taught it; its low end then stands in for that of
-    `span`, and half of the sample still holds. Unless sheen was watched to its
-    end in the very room (`watched_here`), a sighting is a sample like another,
-    and half of what it foretells holds too. Common practice (half the open
-    time) with guesses for sun and draught.
+    `span`, and half of the sample still holds. A sighting is a sample like
+    another: half of what it foretells holds too. Common practice (half the
+    open time) with guesses for sun and draught.
     """
     ends = [span.low if learned is None else learned.low]
-    if learned is not None and learned.likely is not None and not watched_here:
+    if learned is not None and learned.likely is not None:
         ends.append(learned.likely / 2)
     if sample_min is not None:
         ends.append(sample_min / 2)

@@ -20,7 +20,7 @@ from pathlib import Path
 from random import Random
 
 from farwall.bench.book_postgres import Server, throwaway_server
-from farwall.bench.book_writer import found_wrong, write_on
+from farwall.bench.book_writer import fork, found_wrong, write_on
 
 _WRITING_S = 0.15
 _OPENING_S = 0.25
@@ -112,7 +112,7 @@ def _kill(told: str, files: Path, names: list[str], dice: Random) -> set[str]:
     children = []
     for name in names:
         hear, say = os.pipe()
-        child = os.fork()
+        child = fork()
         if child == 0:
             os.close(hear)
             with suppress(BaseException):

@@ -66,6 +66,8 @@ def _everywhere(parser: argparse.ArgumentParser, *, default: Any) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """0 done, 1 when a check finds faults; raises `Refused` when the book cannot be used."""
+    if options.doing in {"check", "show", "backup", "out"}:
+        _insist_there(options)
     if options.doing == "check":
         return _check(options)
     if options.doing == "restore":
@@ -82,6 +84,17 @@ def run(options: argparse.Namespace) -> int:
     }
     with Book.open(options.book, files=options.files) as book:
         return doings[options.doing](book, options)
+
+
+def _insist_there(options: argparse.Namespace) -> None:
+    """Who looks at a book means one that is there: a slip in its address makes no new one."""
+    from farwall.errors import Mistake, Refused
+    from farwall.store.address import DATABASE, address
+
+    folder = address(options.book, files=options.files).folder
+    if folder is not None and not (folder / DATABASE).is_file():
+        remedy = "Look at --book and FARWALL_BOOK; `farwall book add` begins a new one."
+        raise Refused(Mistake(str(folder), "holds no book.", remedy))
 
 
 def _list(book: Book, options: argparse.Namespace) -> int:

@@ -17,7 +17,7 @@ from typing import BinaryIO
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry, Kept
-from farwall.readers.log_json import entries_from, entry_to_dict
+from farwall.readers.kept_json import kept_from, kept_to_dict
 
 LOG = "log.jsonl"
 Make = Callable[[Sequence[Kept]], Sequence[Entry]]
@@ -99,7 +99,7 @@ class LogFile:
             if not line.strip():
                 continue
             try:
-                found.append(_kept(json.loads(line.decode())))
+                found.append(kept_from(json.loads(line.decode())))
             except (ValueError, KeyError, TypeError, Refused):
                 self.torn.append(f"{LOG}, line {number}: it cannot be read and is passed over.")
         return found
@@ -122,21 +122,7 @@ def new_ones(there: Sequence[Kept], offered: Sequence[Entry]) -> tuple[Entry, ..
 
 
 def _line(kept: Kept) -> str:
-    told = {
-        "entry": entry_to_dict(kept.entry),
-        "place": kept.place,
-        "received_at": kept.received_at,
-        "clock_off_s": kept.clock_off_s,
-    }
-    return json.dumps(told, ensure_ascii=False, allow_nan=False) + "\n"
-
-
-def _kept(data: dict[str, object]) -> Kept:
-    entry = entries_from(data["entry"])[0]
-    off, place = data.get("clock_off_s"), data["place"]
-    if not isinstance(place, int) or not isinstance(off, float | int | None):
-        raise ValueError("place and clock_off_s are numbers")
-    return Kept(entry, place, str(data["received_at"]), None if off is None else float(off))
+    return json.dumps(kept_to_dict(kept), ensure_ascii=False, allow_nan=False) + "\n"
 
 
 def _settle_folder(folder: Path) -> None:

@@ -32,6 +32,7 @@ COMMANDS = {
     "sync": "send what was logged without signal to the book, fetch what others logged",
     "serve": "the job book for phones and screens, over HTTP",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
+    "year": "which days and hours of a typical year suit a floor: stain, second coat, sealer",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
     "log": "enter what happens on the slab, and know at once what to do next",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",

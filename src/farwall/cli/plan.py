@@ -5,6 +5,8 @@ from __future__ import annotations
 import argparse
 import json
 import sys
+from collections.abc import Callable
+from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -17,6 +19,18 @@ if TYPE_CHECKING:
     from farwall.facts.plan import Plan
 
 _DONE, _NO = 0, 1
+_AS_BEFORE = "As planned before: all that the plan hangs on is the same. --fresh plans anew."
+
+
+@dataclass(frozen=True)
+class _Made:
+    """A plan with its files, planned now or before; `faults` waits for the checker."""
+
+    plan: Plan
+    document: dict[str, object]
+    files: dict[str, bytes]
+    faults: Callable[[], list[str]]
+    before: bool = False
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -48,6 +62,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--json", action="store_true", help="print plan.json on stdout (or the explanation)"
     )
+    fresh_word(parser)
+
+
+def fresh_word(parser: argparse.ArgumentParser) -> None:
+    """The word of every command that may show a plan as it was planned before."""
+    parser.add_argument(
+        "--fresh",
+        action="store_true",
+        help="plan anew, also where the same was planned before",
+    )
 
 
 def run(options: argparse.Namespace) -> int:
@@ -72,6 +96,7 @@ def run(options: argparse.Namespace) -> int:
         thorough=options.thorough,
         as_json=options.json and not options.explain,
         quiet=options.json and options.explain,
+        fresh=options.fresh,
     )
 
 
@@ -112,35 +137,82 @@ def plan_into(
     as_json: bool = False,
     quiet: bool = False,
     also: dict[str, bytes] | None = None,
+    fresh: bool = False,
 ) -> int:
-    """Plan `job`, have the checker replay it, write everything into `out`, say what came out."""
-    from farwall.cli.forked import forked
-    from farwall.job.plan_job import plan_job
-    from farwall.readers.plan_json import plan_to_dict
+    """Plan `job`, have the checker replay it, write everything into `out`, say what came out.
+
+    What was planned before under the same facts is shown again, unless `fresh`; the checker
+    replays it all the same.
+    """
+    from farwall.cli.kept_plans import keep_files, key_of
 
     weather = _weather(weather_file)
-    plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
-    if van_file is not None:
-        plan = _with_van(plan, job, van_file)
-    document = plan_to_dict(plan)
-    checked = forked(partial(_faults, document))
+    read = {"weather": weather_file, "van": van_file}
+    key = key_of(job, read=read, order=order, thorough=thorough)
+    made = None if fresh or key is None else _planned_before(key)
+    if made is None:
+        made = _planned(job, weather, order=order, thorough=thorough, van_file=van_file)
+        if key is not None:
+            keep_files(key, made.files)
+    plan, faults = made.plan, made.faults()
 
     from farwall.job.say import said
     from farwall.papers.folder import write_folder
-    from farwall.papers.plan_files import plan_files
 
-    files = plan_files(plan, job, document, beside=forked)
-    faults = checked()
-    write_folder(out, {**(also or {}), **files})
+    write_folder(out, {**(also or {}), **made.files})
     if as_json:
-        print(json.dumps(document, ensure_ascii=False))
+        print(json.dumps(made.document, ensure_ascii=False))
     elif not quiet:
         print(said(plan, faults, folder=str(out)))
+    if made.before:
+        print(_AS_BEFORE, file=sys.stderr)
     if not as_json and not quiet:
         _say_since_morning(job, plan, weather=weather, order=order, thorough=thorough)
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     bad = bad or (plan.go is not None and plan.go.verdict == "no")
     return _NO if bad else _DONE
+
+
+def _planned(
+    job: Job,
+    weather: WeatherFile | Forecast | None,
+    *,
+    order: tuple[str, ...],
+    thorough: bool,
+    van_file: Path | None,
+) -> _Made:
+    """The plan made now, with its files."""
+    from farwall.cli.forked import forked
+    from farwall.job.plan_job import plan_job
+    from farwall.readers.plan_json import plan_to_dict
+
+    plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
+    if van_file is not None:
+        plan = _with_van(plan, job, van_file)
+    document = plan_to_dict(plan)
+
+    from farwall.papers.plan_files import plan_files_begun
+
+    files = plan_files_begun(plan, job, document, beside=forked)
+    faults = _faults(document)  # while the sheet is set
+    return _Made(plan, document, files(), lambda: faults)
+
+
+def _planned_before(key: str) -> _Made | None:
+    """The plan kept under this key, None when there is none that can be read."""
+    from farwall.cli.forked import forked
+    from farwall.cli.kept_plans import kept_files
+    from farwall.readers.plan_json import plan_from
+
+    files = kept_files(key)
+    if files is None or "plan.json" not in files:
+        return None
+    try:
+        document = json.loads(files["plan.json"])
+        faults = forked(partial(_faults, document))
+        return _Made(plan_from(document, "plan.json"), document, files, faults, before=True)
+    except (ValueError, Refused):
+        return None
 
 
 def _with_van(plan: Plan, job: Job, file: Path) -> Plan:

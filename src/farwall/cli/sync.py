@@ -138,15 +138,11 @@ def _fetched(
     """What others logged, added to the file; how many, up to which place."""
     from urllib.parse import quote
 
-    from farwall.facts.log import Kept
-    from farwall.readers.log_json import entries_from
+    from farwall.readers.kept_json import kept_from
 
     answer = door.get(f"/api/jobs/{quote(job, safe='')}/entries?after={pulled}")
     told = (answer or {"entries": []})["entries"]
-    kept = [
-        Kept(entries_from(one["entry"])[0], one["place"], one["received_at"], one["clock_off_s"])
-        for one in told
-    ]
+    kept = [kept_from(one) for one in told]
     added = log.take_in(kept)
     days = {**phone.kept, **{one.entry.id: (one.entry, _today()) for one in added}}
     return len(added), max([pulled, *(one.place for one in kept)]), replace(phone, kept=days)

@@ -49,7 +49,9 @@ def spanned(
     if by.seen:
         times = "once" if by.seen == 1 else f"{by.seen} times"
         rank, source = Rank.LEARNED, f"{source}, watched {times} on this floor"
-    return Span(worth * by.low, worth * by.likely, worth * by.high, rank, source)
+    # Unwatched the median is 1; the grid of `air.learned` comes near it, and a slot is a step.
+    likely = by.likely if by.seen else 1.0
+    return Span(worth * by.low, worth * likely, worth * by.high, rank, source)
 
 
 def usual_waits(coats: int, seal_coats: int = 2) -> dict[str, tuple[Wait, ...]]:

@@ -6,7 +6,7 @@ A typed reading wins over the weather file; the budget of an edge is prudent
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from functools import cached_property
 
@@ -23,7 +23,7 @@ from farwall.facts.plan import OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.geometry import PolygonGeometry, polygon_geometry, polygons_of
 from farwall.job.patch_drops import Spot, refused_by_patch, spots_of
-from farwall.job.sheen_seen import learned_span, taught, watched_in
+from farwall.job.sheen_seen import learned_span, taught
 from farwall.job.site import house_of
 from farwall.job.sun_slab import SunWarmth, sun_warmth, warmed
 from farwall.job.sunlight import SUNNY_SHARE, Sunlight, sunlight_of
@@ -68,8 +68,12 @@ class Lasting:
     def refusal(self, rooms: tuple[str, ...], at_min: float) -> Unanswerable | None:
         """Why these rooms may not be stained at that minute, or None."""
         shaded = self.conditions(at_min).surface_c
-        slabs = {shaded, *(self.conditions_in(room, at_min).surface_c for room in rooms)}
-        verdicts = [slab_verdict(surface_c=one) for one in sorted({shaded, max(slabs)})]
+        lit = max((self.conditions_in(room, at_min).surface_c for room in rooms), default=shaded)
+        verdicts = [slab_verdict(surface_c=shaded)]
+        if lit > shaded:
+            sunny = slab_verdict(surface_c=lit)
+            told = f"{sunny.reason} So it is where the sun comes in; in the shade {shaded:.1f} °C."
+            verdicts.append(replace(sunny, reason=told))
         verdicts += [drop_verdict(drop_s=self.job.room(room).drop_s) for room in rooms]
         for verdict in verdicts:
             if verdict.word == "no":
@@ -264,8 +268,6 @@ class Lasting:
             sun=found.sun or sunny,
             draught=found.draught,
             learned=learned,
-            # A patch with drop seconds of its own is another spot than where the room was watched.
-            watched_here=drop_s is None and watched_in(self.job, room),
         )
         span = learned or span
         likely = factor * _finite(span.likely)

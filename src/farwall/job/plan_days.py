@@ -18,6 +18,7 @@ from farwall.days.why import NoDays
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
 from farwall.job.day_houses import When, houses_and_hours
+from farwall.job.day_notes import day_notes
 from farwall.job.day_remedies import with_remedies
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
@@ -46,6 +47,7 @@ class Answer:
     """The calendar, as nouns and as plain JSON, its faults, and what moved against the first one.
 
     `first` is the calendar without rain and other trades; None when neither was asked about.
+    `notes`: what has to be said beside it; in the document as well.
     """
 
     calendar: Calendar
@@ -53,6 +55,7 @@ class Answer:
     faults: tuple[DayFault, ...]
     changes: tuple[Change, ...] = ()
     first: Calendar | None = None
+    notes: tuple[str, ...] = ()
 
 
 def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = None) -> Answer:
@@ -62,12 +65,12 @@ def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = No
     """
     plain = question_of(jobs, ask, weather=weather)
     asked = bool(ask.rain or ask.away)
+    by_id = dict(zip(house_ids(jobs), jobs, strict=True))
     try:
         first = calendar(plain, exact_s=ask.exact_s)
     except NoDays as no:
         if weather is None:
             raise
-        by_id = dict(zip(house_ids(jobs), jobs, strict=True))
         raise with_remedies(no, plain, by_id, weather) from no
     then = first
     moved: tuple[Change, ...] = ()
@@ -80,8 +83,9 @@ def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = No
         )
         then = calendar(question, exact_s=ask.exact_s)
         moved = tuple(changes(first, then))
-    told = document(then)
-    return Answer(then, told, tuple(check_days(told)), moved, first if asked else None)
+    notes = day_notes(then, by_id, weather)
+    told = document(then) | {"notes": list(notes)}
+    return Answer(then, told, tuple(check_days(told)), moved, first if asked else None, notes)
 
 
 def question_of(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = None) -> Question:

@@ -24,6 +24,7 @@ def said_days(answer: Answer, *, folder: str = "") -> str:
     told = answer.calendar
     lines = list(_one(told, told.houses[0]) if len(told.houses) == 1 else _many(told))
     lines += _grounds(told)
+    lines += answer.notes
     if answer.first is not None:
         lines += ["", *said_changes(answer.changes, answer.calendar)]
     lines += ["", *_checked(answer)]

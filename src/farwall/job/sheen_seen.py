@@ -96,11 +96,6 @@ def taught(job: SettledJob, coat: SettledCoat, room: str, *, usual: Conditions) 
     return factor(OPEN_TIME_SPREAD, [*samples_timed(job, coat, usual=usual), *seen], room=room)
 
 
-def watched_in(job: SettledJob, room: str) -> bool:
-    """Whether sheen was watched to its end in this very room."""
-    return any(one.ended and one.room == room for one in job.job.seen if one.clock == OPEN_TIME)
-
-
 def learned_span(
     job: SettledJob,
     coat: SettledCoat,

@@ -1,7 +1,7 @@
 """The waits of a job as clocks: what is usual, the weather there is, and what this floor taught.
 
 Each clock is a range, low, likely and high, that holds four times in five
-(docs/clocks.md says how that was tried). What was watched on this floor, in
+(docs/clocks-tried.md says how). What was watched on this floor, in
 whatever room, moves it and narrows it.
 """
 
@@ -30,6 +30,7 @@ from farwall.air.waits import (
     Course,
     Prescribed,
     Wait,
+    carried,
     kin_share,
     steady,
     through,
@@ -94,9 +95,13 @@ class Waits:
             _prescribed(coat.id, TRAFFIC, twice),
         )
 
-    def factor(self, wait: Wait, coat: SettledCoat) -> Factor:
-        """What this floor taught of a wait after this coat, with its range."""
-        return factor(wait.spread, list(self._watched(wait.name, coat)))
+    def factor(self, wait: Wait, coat: SettledCoat, pace: float = 0.0) -> Factor:
+        """What this floor taught of a wait after this coat, with its range.
+
+        pace: of the wait that is asked about; 0 where it is not known, and then
+        nothing is carried over (`air.waits.carried`).
+        """
+        return factor(wait.spread, list(self._watched(wait.name, coat, pace)))
 
     def _foretold(
         self, wait: Wait, coat: SettledCoat, at_min: float, *, begins: bool = False
@@ -106,7 +111,7 @@ class Waits:
         if verdict.word == "no":
             return _no(coat.id, wait.name, verdict.reason, begins_min)
         course = self._course(wait, at_min)
-        found = self.factor(wait, coat)
+        found = self.factor(wait, coat, course.after(wait.usual_min) / wait.usual_min)
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min
@@ -120,8 +125,11 @@ class Waits:
         begins = self.lasting.starts_at + timedelta(minutes=at_min)
         return through(wait, hours, begins=begins)
 
-    def _watched(self, clock: str, coat: SettledCoat) -> Iterator[Watched]:
-        """What was watched of this clock, and of its kin less surely, as shares of the usual."""
+    def _watched(self, clock: str, coat: SettledCoat, pace: float = 0.0) -> Iterator[Watched]:
+        """What was watched of this clock, and of its kin less surely, as shares of the usual.
+
+        pace: of the wait that is asked about, to which what was seen is carried over.
+        """
         for one, since_min in paired(self.lasting.job.job.seen):
             kin = clock in KIN and one.clock in KIN
             if one.clock != clock and not kin:
@@ -129,6 +137,12 @@ class Waits:
             share_of = self._sheen_share if one.clock == OPEN_TIME else self._share
             share = share_of(one, coat, one.after_min)
             since = share_of(one, coat, since_min) if since_min else 0.0
+            if one.clock in WAITS:
+                wait = WAITS[one.clock]
+                seen = wait.pace(self._conditions(one))
+                share, since = (
+                    carried(wait, x, pace_seen=seen, pace_asked=pace) for x in (share, since)
+                )
             own = one.clock == clock
             if not own:
                 share, since = (kin_share(x, seen=one.clock, asked=clock) for x in (share, since))

@@ -16,7 +16,7 @@ from sqlalchemy import Connection, insert, select, update
 from farwall.errors import Mistake, Refused
 from farwall.store.address import DATABASE, FILES
 from farwall.store.engine import calmly, reading, writing
-from farwall.store.files import file_names, put_file
+from farwall.store.files import file_names, put_file, sync_folder
 from farwall.store.nouns import BookTrouble
 from farwall.store.open_format import MANIFEST, READ_BACK, write_out
 from farwall.store.open_reading import insist_empty, read_in
@@ -128,14 +128,21 @@ def _new_folder(folder: Path) -> Iterator[Path]:
         aside = Path(tempfile.mkdtemp(prefix=f".{folder.name}-", dir=folder.parent))
         try:
             yield aside
-            for path in aside.rglob("*"):
-                if path.is_file():
-                    with path.open("rb") as written:
-                        os.fsync(written.fileno())
+            for path in (*aside.rglob("*"), aside):
+                _sync(path)
             aside.chmod(0o755)
             aside.replace(folder)
+            sync_folder(folder.parent)
         finally:
             shutil.rmtree(aside, ignore_errors=True)
     except OSError as error:
         why = f"cannot be written ({error.strerror or error})."
         raise BookTrouble(Mistake(str(folder), why, "Make room or name another folder.")) from error
+
+
+def _sync(path: Path) -> None:
+    if path.is_dir():
+        sync_folder(path)
+        return
+    with path.open("rb") as written:
+        os.fsync(written.fileno())

@@ -19,7 +19,7 @@ from typing import TYPE_CHECKING, Any, Self
 from farwall.errors import Refused
 from farwall.store import files, keeping, lines, versions
 from farwall.store.address import Address, address
-from farwall.store.canonical import canonical, id_mistakes, time_mistakes
+from farwall.store.canonical import canonical, id_mistakes, text_mistakes, time_mistakes
 from farwall.store.engine import engine_for, reading, writing
 from farwall.store.moving import bring_up_to_date
 from farwall.store.nouns import BookFault, FactsLine, JobLine, NoSuchJob, Taken
@@ -83,8 +83,9 @@ class Book:
         keeps the name. at: ISO 8601 with offset, by the book's clock. Raises Refused.
         """
         mistakes = [*id_mistakes("job", job_id), *time_mistakes("at", at)]
-        for key, text in (("who", who), ("name", name)):
-            mistakes += id_mistakes(key, text) if text else []
+        # A line end in a house's name is no reason to refuse the house.
+        who, name = " ".join(who.split()), " ".join(name.split())
+        mistakes += [*text_mistakes("who", who), *text_mistakes("name", name)]
         if mistakes:
             raise Refused(*mistakes, about="Nothing was kept.")
         body = canonical(dict(facts), where=f"facts of {job_id}")

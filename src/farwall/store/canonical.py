@@ -7,7 +7,9 @@ from __future__ import annotations
 
 import hashlib
 import json
+import re
 from collections.abc import Mapping
+from dataclasses import fields
 from datetime import datetime
 from typing import Any, cast
 
@@ -18,6 +20,9 @@ from farwall.facts.log import Entry
 from farwall.facts.plain import plain
 
 _LARGEST_WHOLE = 2**53 - 1
+_LIST = json.JSONEncoder(ensure_ascii=False, separators=(",", ":"))
+_KEYS = {one.name for one in fields(Entry)}
+_CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff]")
 LONGEST_ID = 200
 MOST_BYTES = 50_000_000
 
@@ -54,7 +59,10 @@ def entry_values(entry: Entry) -> dict[str, Any]:
 
 
 def entry_from(found: Mapping[str, Any]) -> Entry:
-    """The entry in plain values; raises TypeError for a key that an entry does not have."""
+    """The entry in plain values; raises Refused for a key that an entry of ours does not have."""
+    if unknown := sorted(found.keys() - _KEYS):
+        what = f"carries {', '.join(unknown)}, which this Farwall does not know."
+        raise Refused(Mistake(f"entry {found.get('id')}", what, "Use a later one."))
     return Entry(**found)
 
 
@@ -68,8 +76,9 @@ def entry_text(entry: Entry) -> str:
 
 
 def row_hash(*parts: str | int) -> str:
-    """SHA-256 of a row: its canonical JSON and the columns that belong to it, in this order."""
-    return hashlib.sha256(rfc8785.dumps(list(parts))).hexdigest()
+    """SHA-256 of a row: the canonical JSON of a list of all that it says, in this order."""
+    # Of texts and whole numbers the standard library writes the same, ten times as fast.
+    return hashlib.sha256(_LIST.encode(parts).encode()).hexdigest()
 
 
 def instant(text: str) -> datetime:
@@ -96,4 +105,12 @@ def id_mistakes(where: str, text: str) -> list[Mistake]:
         return [Mistake(where, f"an id has 1 to {LONGEST_ID} characters.", "Choose another.")]
     if not text.isprintable() or text != text.strip():
         return [Mistake(where, f"the id {text!a} cannot be printed.", "Choose another.")]
+    return []
+
+
+def text_mistakes(where: str, text: str) -> list[Mistake]:
+    """What is wrong with a name that goes into the book; it may be empty."""
+    if len(text) > LONGEST_ID or _CONTROL.search(text):
+        what = f"is longer than {LONGEST_ID} characters, or holds one that is no letter."
+        return [Mistake(where, what, "Shorten or mend it.")]
     return []

@@ -61,6 +61,9 @@ class Check:
                 self.fault("damaged", "the book", f"A part cannot be read ({said}). {_BACKUP}")
                 if self.connection.dialect.name != "sqlite":
                     break
+            except (ValueError, LookupError, TypeError, AttributeError) as error:
+                said = str(error).splitlines()[0]
+                self.fault("damaged", "the book", f"A row is no JSON of ours ({said}). {_BACKUP}")
         return self.faults
 
     def fault(self, code: str, where: str, what: str, *, harm: bool = True) -> None:

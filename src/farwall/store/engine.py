@@ -1,8 +1,8 @@
 """Connections to the two stores, and what goes wrong with them in calm words.
 
 SQLite: write-ahead log and synchronous=FULL, so that what was acknowledged is on the disk
-[sqlite-wal]; a writer takes the lock when it begins and waits its turn. PostgreSQL: its own defaults; writers take the row `lock` of `counter`, so that
-places appear in their order.
+[sqlite-wal]; a writer takes the lock when it begins and waits its turn. PostgreSQL: its own
+defaults; writers take the row `lock` of `counter`, so that places appear in their order.
 """
 
 from __future__ import annotations
@@ -13,7 +13,8 @@ from contextlib import contextmanager
 from typing import Any
 
 from sqlalchemy import Connection, Engine, create_engine, event, select
-from sqlalchemy.exc import DBAPIError
+from sqlalchemy.exc import DBAPIError, SQLAlchemyError
+from sqlalchemy.exc import TimeoutError as Overdue
 
 from farwall.errors import Mistake, Refused
 from farwall.store.address import DATABASE, Address
@@ -128,6 +129,14 @@ def calmly(where: Address) -> Iterator[None]:
             trouble = Mistake(where.shown, f"The store said: {first}.", "Nothing was changed.")
         damaged = any(sign in said.lower() for sign in _DAMAGED)
         raise BookTrouble(trouble, damaged=damaged) from error
+    except Overdue as error:
+        busy = Mistake(where.shown, "Too many ask at once.", "Do this again in a minute.")
+        raise BookTrouble(busy) from error
+    except (SQLAlchemyError, ValueError) as error:
+        # A row that is not there though another needs it, or is no JSON any more.
+        remedy = "`farwall book check` tells which; restore the last backup."
+        what = f"A row of the book cannot be read ({str(error).splitlines()[0]})."
+        raise BookTrouble(Mistake(where.shown, what, remedy), damaged=True) from error
 
 
 def _folder_trouble(where: Address, error: OSError) -> BookTrouble:

@@ -28,7 +28,10 @@ def put_file(folder: Path, content: bytes) -> str:
     sha = hashlib.sha256(content).hexdigest()
     path = file_path(folder, sha)
     try:
-        if path.exists() and path.stat().st_size == len(content):
+        if path.is_file() and path.read_bytes() == content:
+            # Another may have put it there a moment ago, its name not on the disk yet.
+            sync_folder(path.parent)
+            sync_folder(folder)
             return sha
         make_folder(path.parent)
         handle, aside = tempfile.mkstemp(prefix=PART, dir=path.parent)
@@ -41,7 +44,8 @@ def put_file(folder: Path, content: bytes) -> str:
         except BaseException:
             Path(aside).unlink(missing_ok=True)
             raise
-        _sync(path.parent)
+        sync_folder(path.parent)
+        sync_folder(folder)
     except OSError as error:
         why = Mistake(str(folder), f"The file was not kept ({error.strerror}).", "Make room.")
         raise BookTrouble(why) from error
@@ -76,11 +80,11 @@ def make_folder(folder: Path) -> None:
         return
     make_folder(folder.parent)
     folder.mkdir(exist_ok=True)
-    _sync(folder.parent)
+    sync_folder(folder.parent)
 
 
-def _sync(folder: Path) -> None:
-    # A name is on the disk when its folder is.
+def sync_folder(folder: Path) -> None:
+    """Bring the names in a folder to the disk, where the system can."""
     try:
         handle = os.open(folder, os.O_RDONLY)
     except OSError:

@@ -14,6 +14,8 @@ from fastapi.responses import JSONResponse
 from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import Closed, Door, TooLarge
+from farwall.web.live import Live, letting_go, live
+from farwall.web.live_jobs import LiveJobs
 from farwall.web.looking import looking
 from farwall.web.sync import sync
 
@@ -29,14 +31,19 @@ _CODES: tuple[tuple[type[FarwallError], int], ...] = (
 """The first that fits, as HTTP's own codes have it [rfc9110]."""
 
 
-def app_for(door: Door) -> FastAPI:
-    """The app that answers for a door's book."""
-    app = FastAPI(title="Farwall", docs_url=None, redoc_url=None, openapi_url="/api/openapi.json")
-    app.state.door = door
+def app_for(door: Door, *, jobs: LiveJobs | None = None) -> FastAPI:
+    """The app that answers for a door's book. jobs: with other hands for the slow work."""
+    app = FastAPI(
+        title="Farwall", docs_url=None, redoc_url=None, openapi_url="/api/openapi.json",
+        lifespan=letting_go,
+    )  # fmt: skip
+    held = Live(door, jobs or LiveJobs(door.book))
+    app.state.live = held
     answer: Callable[[Request, Exception], Awaitable[JSONResponse]] = _calmly
     app.add_exception_handler(FarwallError, answer)
     app.include_router(looking(door))
     app.include_router(sync(door))
+    app.include_router(live(door, held))
     return app
 
 

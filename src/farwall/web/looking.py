@@ -7,8 +7,8 @@ from typing import Any
 
 from fastapi import APIRouter, Depends
 
+from farwall.readers.kept_json import kept_to_dict
 from farwall.web.door import Door
-from farwall.web.taking import kept_to_dict
 
 _MOST_JOBS = 1000
 

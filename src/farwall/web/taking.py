@@ -9,7 +9,7 @@ from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
-from farwall.facts.log import Entry, Kept
+from farwall.facts.log import Entry
 
 if TYPE_CHECKING:
     from farwall.store.book import Book
@@ -131,18 +131,6 @@ def _kept(
             good = [one for one in good if one.id not in unlike.ids]
         else:
             return taken.new, taken.known, turned
-
-
-def kept_to_dict(kept: Kept) -> dict[str, Any]:
-    """An entry as the book has it, as plain values."""
-    from farwall.readers.log_json import entry_to_dict
-
-    return {
-        "entry": entry_to_dict(kept.entry),
-        "place": kept.place,
-        "received_at": kept.received_at,
-        "clock_off_s": kept.clock_off_s,
-    }
 
 
 def _id_of(offered: Any) -> str:

@@ -42,8 +42,8 @@ def name_patches(sheet: Sheet, patches: list[FloorPatch]) -> None:
     for one in patches:
         if one.polygon is None:
             continue
-        place = sheet.frame.shape(one.polygon.shape)
         room = sheet.frame.shape(sheet.scene.storey.room_by_id[one.room].polygon.shape)
+        place = shapely.intersection(sheet.frame.shape(one.polygon.shape), room)
         for lines in ((f"{one.kind} {one.id}",), (one.kind, one.id)):
             words = sheet.words(lines, sheet.lettering.small)
             centre = sheet.board.place_inside(words, place)
