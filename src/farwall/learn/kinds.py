@@ -8,9 +8,10 @@ the tuning half of the bench.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
+from farwall.air.learned import Spread
 from farwall.air.waits import DRY_DOWN, NEUTRALISE, OPEN_TIME, OPEN_TIME_SPREAD, RECOAT, SEALER
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
@@ -28,11 +29,14 @@ COLOUR = "colour against the sample"
 CONSUMPTION = ("litres over planned, sampled", "litres over planned, not sampled")
 CALL_BACKS = "call-backs"
 
-_END = 1.2815515655446004
-"""90 % point of the standard normal: the ends of practice are taken to hold four times in five."""
-_FIRM, _PART = 0.35, 0.2
+_END = 1.6448536269514722
+"""95 % point of the standard normal: low and high of practice are taken as 5 and 95 %, as
+`job.chances` takes them. A guess."""
+_FIRM, _PART = 0.4, 0.3
 """Of the variance that practice shows, the share of the firm and of a part of it: a guess."""
-_BETWEEN_FIRMS = 0.35
+ROOMS_WATCHED = 2.0
+"""Rooms of a job in which one wait is watched: a guess."""
+_BETWEEN_FIRMS = 0.25
 """Share of a clock's spread between floors that is the firm's own: a guess."""
 
 
@@ -78,12 +82,15 @@ def _of_default(what: str, default: table.Default, *levels: str) -> Kind:
     return Kind(what, default.unit, prior, default.rank, default.source, levels)
 
 
-def _clock(name: str, floor: float) -> Kind:
-    """A firm's factor on the usual wait: floors spread as the clock's own model says."""
+def _clock(name: str, spread: Spread) -> Kind:
+    """A firm's factor on the usual wait: floors and rooms spread as the clock's own model says.
+
+    A job tells the mean of the rooms that were watched, mostly one or two.
+    """
     prior = Prior(
         mean=0.0,
-        job=floor * math.sqrt(1 - _BETWEEN_FIRMS),
-        firm=floor * math.sqrt(_BETWEEN_FIRMS),
+        job=math.sqrt(spread.floor**2 * (1 - _BETWEEN_FIRMS) + spread.room**2 / ROOMS_WATCHED),
+        firm=spread.floor * math.sqrt(_BETWEEN_FIRMS),
     )
     return Kind(CLOCK + name, "times the usual", prior, Rank.GUESS, OUR_GUESS)
 
@@ -118,6 +125,13 @@ def _hours(task: str) -> Kind:
     return Kind(TASK_HOURS + task, "h on 1,500 ft²", prior, Rank.PRACTICE, PRACTICE)
 
 
+def _rinses() -> Kind:
+    """Rinses are counted whole: rounding adds the variance of an even number within one."""
+    prior = spread_prior(3, 4, 6, levels=1)
+    whole = math.sqrt(prior.job**2 + 1 / 12 / 4**2)
+    return Kind(RINSES, "rinses", replace(prior, job=whole), Rank.PRACTICE, PRACTICE, ("finish",))
+
+
 def _consumption(what: str, default: table.Default) -> Kind:
     job = math.sqrt(math.log1p((default.usual / 100) ** 2))
     prior = Prior(mean=0.0, job=job * math.sqrt(0.75), firm=job * 0.5, strength=8.0)
@@ -130,16 +144,14 @@ KINDS: dict[str, Kind] = {
         _of_default(COVERAGE[0], table.FIRST_COAT_M2_PER_L, "finish", "drops"),
         _of_default(COVERAGE[1], table.LATER_COAT_M2_PER_L, "finish", "drops"),
         _of_default(SPRAY_RATE, table.TOOLS["spray_m2_min"], "person"),
-        *(_clock(wait.name, wait.spread.floor) for wait in (RECOAT, NEUTRALISE, DRY_DOWN, SEALER)),
-        _clock(OPEN_TIME, OPEN_TIME_SPREAD.floor),
+        *(_clock(wait.name, wait.spread) for wait in (RECOAT, NEUTRALISE, DRY_DOWN, SEALER)),
+        _clock(OPEN_TIME, OPEN_TIME_SPREAD),
         *(_hours(task) for task in TYPICAL_HOURS),
-        Kind(
-            RINSES, "rinses", spread_prior(3, 4, 6, levels=1), Rank.PRACTICE, PRACTICE, ("finish",)
-        ),
+        _rinses(),
         Kind(
             COLOUR,
             "steps darker",
-            Prior(mean=0.0, job=0.6, firm=0.3, parts=(0.4,), odd_width=8.0),
+            Prior(mean=0.0, job=0.55, firm=0.3, parts=(0.4,), odd_width=8.0),
             Rank.GUESS,
             OUR_GUESS,
             ("plant",),

@@ -30,6 +30,9 @@ HIGH = 0.9
 """Ranges hold four times in five, as those of the clocks do."""
 GATE_POINT = 0.99
 """The gate reckons with a normal number; it gets the spread whose 99 % point is the true one."""
+SHARED = 0.04
+"""What jobs share (a season, a habit) and no number of them averages out, in spreads between jobs: a
+guess, kept after the tuning half of the bench."""
 LEAST_SHARE = 5e-4
 """Jobs that weigh less than this are not written beside a lesson."""
 
@@ -119,17 +122,16 @@ def _lessons(taught: _Taught, fields: float) -> Iterator[Lesson]:
 
 def _lesson(taught: _Taught, row: int, path: tuple[str, ...], fields: float) -> Lesson:
     kind, found = taught.kind, taught.fit
-    middle, own = float(found.mean[row]), float(found.own[row])
+    middle, own = float(found.mean[row]), float(found.own[row]) + SHARED**2
     below = sum((one / kind.prior.job) ** 2 for one in kind.prior.parts[len(path) :])
     wide = found.scale * math.sqrt(1 + own + below)
-    tail = 1 / (1 / TAIL + 1 / found.degrees)
-    next_one = student(HIGH, tail) * wide
+    next_one = _reach(HIGH, found) * wide
     itself = student(HIGH, found.degrees) * found.scale * math.sqrt(own)
     here = [one for one in taught.told if one.path[: len(path)] == path]
     jobs = {one.job for one in here}
     litres = kind.what in kinds.COVERAGE or kind.what in kinds.CONSUMPTION
     lean = max(middle, 0.0) if kind.what in kinds.CONSUMPTION else 0.0
-    gate = (lean + student(GATE_POINT, tail) * wide) / normal(GATE_POINT)
+    gate = (lean + _reach(GATE_POINT, found) * wide) / normal(GATE_POINT)
     return Lesson(
         name=": ".join((kind.what, ", ".join(path))) if path else kind.what,
         what=kind.what,
@@ -150,6 +152,12 @@ def _lesson(taught: _Taught, row: int, path: tuple[str, ...], fields: float) -> 
         field_share=fields / (gate**2 + fields) if litres else None,
         shares=_shares(taught, row),
     )
+
+
+def _reach(share: float, found: Fit) -> float:
+    """How many spreads the next job's value may lie off: a job's long tail, and a spread that is
+    itself only known from so many jobs."""
+    return student(share, TAIL) * math.sqrt(student(share, found.degrees) / normal(share))
 
 
 def _percent(variance: float) -> float:

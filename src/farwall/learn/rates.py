@@ -1,7 +1,7 @@
 """How often a client calls back: beta-binomial, in closed form.
 
 Before any job: one in nine, as three causes of 4 % each come to (common practice says 1, 4 and 10 %
-each, and calls it a guess), worth fourteen jobs; four times in five between 3 and 23 %.
+each, and calls it a guess), worth twenty jobs; four times in five between 4 and 21 %.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from farwall.learn.kinds import CALL_BACKS
 from farwall.learn.quantiles import beta
 
 USUAL = 1 - (1 - 0.04) ** 3
-WORTH_JOBS = 14.0
+WORTH_JOBS = 20.0
 
 
 def call_backs(jobs: Sequence[ClosedJob], counts: Mapping[str, float]) -> Lesson:

@@ -52,7 +52,7 @@ class Prior:
     job: float
     firm: float
     parts: tuple[float, ...] = ()
-    strength: float = 6.0
+    strength: float = 9.0
     odd_width: float = 2 * math.log(20.0)
 
 
