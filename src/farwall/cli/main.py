@@ -27,6 +27,7 @@ COMMANDS = {
     "days": "the calendar: one house by the hour, many houses and crews by the day",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
+    "learn": "what closed jobs teach: coverage, pace, waits, hours; which job moved what",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
     "replan": "plan the rest of the day again: what is done stays, from the state told",
     "stop": "where to stop in the next minutes so that no seam shows, or where to feather",
