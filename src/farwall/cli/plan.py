@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import json
 import sys
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -14,6 +15,7 @@ from farwall.errors import Mistake, Refused
 if TYPE_CHECKING:
     from farwall.air.weather import Forecast, WeatherFile
     from farwall.facts.job import Job
+    from farwall.facts.lessons import Lessons
     from farwall.facts.plan import Plan
 
 _DONE, _NO = 0, 1
@@ -31,6 +33,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
+    )
+    parser.add_argument(
+        "--lessons",
+        metavar="FILE",
+        type=Path,
+        help="what closed jobs taught (`farwall learn`), for what the job does not tell",
+    )
+    parser.add_argument(
+        "--sprayer", metavar="NAME", default="", help="who sprays: whose rate of the lessons"
     )
     parser.add_argument(
         "--thorough",
@@ -53,11 +64,21 @@ def run(options: argparse.Namespace) -> int:
 
     if options.out is None and not options.explain:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
+    if options.lessons is None and options.sprayer:
+        raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
     job = read_job(options.job)
+    lessons = _lessons(options.lessons)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
     order = _room_ids(job, words)
     if options.explain:
-        code = _explained(job, options.weather, order, as_json=options.json)
+        code = _explained(
+            job,
+            options.weather,
+            order,
+            lessons=lessons,
+            sprayer=options.sprayer,
+            as_json=options.json,
+        )
         if options.out is None or code != _DONE:
             return code
     return plan_into(
@@ -68,18 +89,35 @@ def run(options: argparse.Namespace) -> int:
         thorough=options.thorough,
         as_json=options.json and not options.explain,
         quiet=options.json and options.explain,
+        lessons=lessons,
+        sprayer=options.sprayer,
     )
 
 
+def _lessons(path: Path | None) -> Lessons | None:
+    if path is None:
+        return None
+    from farwall.readers.lessons_json import read_lessons
+
+    return read_lessons(path)
+
+
 def _explained(
-    job: Job, weather_file: Path | None, order: tuple[str, ...], *, as_json: bool
+    job: Job,
+    weather_file: Path | None,
+    order: tuple[str, ...],
+    *,
+    as_json: bool,
+    lessons: Lessons | None,
+    sprayer: str,
 ) -> int:
     """Say why; 1 when the order that was asked for does not stand."""
     from farwall.facts.plain import plain
     from farwall.job.explain import explain
     from farwall.job.say_why import said_why
 
-    found = explain(job, weather=_weather(weather_file), order=order)
+    weather = _weather(weather_file)
+    found = explain(job, weather=weather, order=order, lessons=lessons, sprayer=sprayer)
     if as_json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:
@@ -107,6 +145,8 @@ def plan_into(
     as_json: bool = False,
     quiet: bool = False,
     also: dict[str, bytes] | None = None,
+    lessons: Lessons | None = None,
+    sprayer: str = "",
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out."""
     from farwall.cli.forked import forked
@@ -114,7 +154,10 @@ def plan_into(
     from farwall.readers.plan_json import plan_to_dict
 
     weather = _weather(weather_file)
-    plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
+    plan = plan_job(
+        job, weather=weather, order=order, thorough=thorough, beside=forked, lessons=lessons,
+        sprayer=sprayer,
+    )  # fmt: skip
     document = plan_to_dict(plan)
     checked = forked(partial(_faults, document))
 
@@ -130,7 +173,11 @@ def plan_into(
     elif not quiet:
         print(said(plan, faults, folder=str(out)))
     if not as_json and not quiet:
-        _say_since_morning(job, plan, weather=weather, order=order, thorough=thorough)
+        again = partial(
+            plan_job, weather=weather, order=order, thorough=thorough, lessons=lessons,
+            sprayer=sprayer,
+        )  # fmt: skip
+        _say_since_morning(job, plan, again)
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     bad = bad or (plan.go is not None and plan.go.verdict == "no")
     return _NO if bad else _DONE
@@ -155,22 +202,14 @@ def _say_age(weather: WeatherFile | Forecast) -> None:
         print(f"{weather.name}: {told}", file=sys.stderr)
 
 
-def _say_since_morning(
-    job: Job,
-    plan: Plan,
-    *,
-    weather: WeatherFile | Forecast | None,
-    order: tuple[str, ...],
-    thorough: bool,
-) -> None:
+def _say_since_morning(job: Job, plan: Plan, again: Callable[[Job], Plan]) -> None:
     """What the check of the morning changed; nothing when it changed no fact of the plan."""
-    from farwall.job.plan_job import plan_job
     from farwall.job.replanned import before_morning, what_changed
 
     before = before_morning(job)
     if before is None:
         return
-    was = plan_job(before, weather=weather, order=order, thorough=thorough)
+    was = again(before)
     print("Since the morning's check: " + " ".join(what_changed(was, plan)))
 
 

@@ -6,7 +6,7 @@ from farwall.days.chain import End, Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, SiteClock, site_clock
 from farwall.days.columns import held, lock_slots, lost_chance
 from farwall.days.nouns import Calendar, House, HouseDays, Placed, Question
-from farwall.days.practice import chain
+from farwall.days.practice import chain_of
 from farwall.days.search import Choice
 from farwall.days.solve import settle
 
@@ -53,7 +53,7 @@ def house_days(question: Question, house: House, choice: Choice) -> HouseDays:
 def _walked(
     house: House, people: int, choice: Choice, clock: SiteClock, end: End
 ) -> list[Walked] | None:
-    steps = links(chain(house.coats), clock, area_m2=house.area_m2, people=people, end=end)
+    steps = links(chain_of(house), clock, area_m2=house.area_m2, people=people, end=end)
     column = choice.way.column
     return walk(steps, column.start, hold=held(column.hold))
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from farwall.days.chain import Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working_day
 from farwall.days.nouns import Before, DayCrew, House, Question
-from farwall.days.practice import LOCK_AFTER_SEAL_MIN, NOON_MIN, WORK_FROM_MIN, chain
+from farwall.days.practice import LOCK_AFTER_SEAL_MIN, NOON_MIN, WORK_FROM_MIN, chain_of
 
 Hold = tuple[int, int]
 
@@ -68,7 +68,7 @@ def _of_house(
 ) -> list[Column]:
     shut = {away.day for away in question.away if away.house == house.id}
     clock = site_clock(question.ahead, shut)
-    steps = links(chain(house.coats), clock, area_m2=house.area_m2, people=people)
+    steps = links(chain_of(house), clock, area_m2=house.area_m2, people=people)
     best: dict[tuple[frozenset[int], frozenset[int]], Column] = {}
     for day in range(house.free_from_day, question.ahead.days):
         if not working_day(question.ahead, day):

@@ -12,7 +12,7 @@ from farwall.days.practice import (
     MILESTONES,
     WORK_FROM_MIN,
     WORK_UNTIL_MIN,
-    chain,
+    chain_of,
 )
 
 VERSION = 1
@@ -141,7 +141,7 @@ def _waits(one: HouseDays) -> list[dict[str, Any]]:
             "rank": wait.minutes.rank.value,
             "source": wait.minutes.source,
         }
-        for step in chain(one.house.coats)
+        for step in chain_of(one.house)
         for wait in step.waits
     ]
 

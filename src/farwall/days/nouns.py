@@ -110,6 +110,8 @@ class House:
     coats: int = 2
     free_from_day: int = 0
     due_day: int | None = None
+    labour_h: tuple[tuple[str, Span], ...] = ()
+    """Hours at 1,500 ft² by step, `coat` and `seal` for one coat: what closed jobs taught."""
 
 
 @dataclass(frozen=True)

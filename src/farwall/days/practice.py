@@ -10,8 +10,9 @@ maker's sheet win over every wait here.
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
-from farwall.days.nouns import Pace, Step, Wait
+from farwall.days.nouns import House, Pace, Step, Wait
 from farwall.evidence import Rank, Span
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.units import M2_PER_FT2
@@ -96,6 +97,17 @@ def chain(coats: int) -> tuple[Step, ...]:
         Step("hand-over", "unmask, punch list, hand over", _practice(3, 4, 5), "any", split=True,
              waits=(FINISHED,)),
     )  # fmt: skip
+
+
+def chain_of(house: House) -> tuple[Step, ...]:
+    """The chain of a house, with the hours that closed jobs taught where there are any."""
+    taught = dict(house.labour_h)
+
+    def paced(step: Step) -> Step:
+        kind = step.id.rsplit("-", 1)[0] if step.place in {"coat", "seal"} else step.id
+        return replace(step, labour_h=taught[kind]) if kind in taught else step
+
+    return tuple(map(paced, chain(house.coats)))
 
 
 def work_min(labour_h: float, *, area_m2: float, people: int, most: int | None = None) -> float:

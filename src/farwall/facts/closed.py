@@ -117,7 +117,7 @@ class ClosedJob:
 
     version: Literal[1]
     id: _Word
-    closed_on: Annotated[str, MinLen(10), MaxLen(10)]
+    closed_on: Annotated[str, MinLen(1), MaxLen(40)]
     name: Annotated[str, MaxLen(200)] = ""
     sprayed: tuple[Sprayed, ...] = ()
     waits: tuple[WaitSeen, ...] = ()

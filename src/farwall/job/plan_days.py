@@ -19,7 +19,9 @@ from farwall.evidence import Rank
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import stains_and_coats
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.floor.takeoff import take_off
+from farwall.job.lessons import labour_of
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
 
@@ -56,9 +58,18 @@ class Answer:
     first: Calendar | None = None
 
 
-def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = None) -> Answer:
-    """The calendar of `jobs`. Raises `Refused` and `Unanswerable` as `days.solve.settle`."""
-    plain = question_of(jobs, ask, weather=weather)
+def plan_days(
+    jobs: Sequence[Job],
+    ask: Ask,
+    *,
+    weather: WeatherFile | None = None,
+    lessons: Lessons | None = None,
+) -> Answer:
+    """The calendar of `jobs`, its hours as closed jobs taught them where there are lessons.
+
+    Raises `Refused` and `Unanswerable` as `days.solve.settle`.
+    """
+    plain = question_of(jobs, ask, weather=weather, lessons=lessons)
     asked = bool(ask.rain or ask.away)
     first = calendar(plain, exact_s=ask.exact_s)
     then = first
@@ -77,7 +88,13 @@ def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = No
     return Answer(then, told, tuple(check_days(told)), moved, first if asked else None)
 
 
-def question_of(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = None) -> Question:
+def question_of(
+    jobs: Sequence[Job],
+    ask: Ask,
+    *,
+    weather: WeatherFile | None = None,
+    lessons: Lessons | None = None,
+) -> Question:
     """Houses, crews and the hours ahead; without rain or other trades."""
     ids = house_ids(jobs)
     offset = _offset(jobs, weather)
@@ -86,6 +103,7 @@ def question_of(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = 
     days = ask.days or max(
         _LEAST_DAYS, _DAYS_PER_HOUSE * len(jobs) // max(ask.crews, 1) + _SPARE_DAYS
     )
+    labour = labour_of(lessons)
     houses = tuple(
         House(
             id=name,
@@ -94,6 +112,7 @@ def question_of(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = 
             coats=max(1, len(stains_and_coats(job)[1])),
             free_from_day=max(0, (ask.free.get(name, begins) - begins).days),
             due_day=(ask.due[name] - begins).days if name in ask.due else None,
+            labour_h=labour,
         )
         for name, job in zip(ids, jobs, strict=True)
     )

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 
 from farwall.air.conditions import Conditions
-from farwall.air.learned import Factor, Watched, factor
+from farwall.air.learned import Factor, Spread, Watched, factor
 from farwall.air.limits import slab_verdict
 from farwall.air.pace import sheen_loss_min
 from farwall.air.waits import (
@@ -69,10 +69,10 @@ class Waits:
             self._sheen_min(coat, room.id, now) for room in self.lasting.job.job.floor.rooms
         )
         seen = [*self._sheen_seen(coat), *self._watched(OPEN_TIME, coat)]
-        found = factor(OPEN_TIME_SPREAD, seen)
+        found = self._factor(OPEN_TIME, OPEN_TIME_SPREAD, seen)
         ends = [usual * one for one in (found.low, found.likely, found.high)]
         source = "common-practice, uno-1998, house-guess"
-        return _clock(coat.id, OPEN_TIME, ends, _ground(source, found), at_min)
+        return _clock(coat.id, OPEN_TIME, ends, self._ground(OPEN_TIME, source, found), at_min)
 
     def after(self, coat: SettledCoat, ends_min: float, dry: Clock) -> tuple[Clock, ...]:
         """What follows the last coat: dwell, dry-down, the sealer's next coat, traffic."""
@@ -97,12 +97,33 @@ class Waits:
         if verdict.word == "no":
             return _no(coat.id, wait.name, verdict.reason, begins_min)
         course = self._course(wait, at_min)
-        found = factor(wait.spread, list(self._watched(wait.name, coat)))
+        found = self._factor(wait.name, wait.spread, list(self._watched(wait.name, coat)))
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min
-        ground = _ground(wait.source, found)
+        ground = self._ground(wait.name, wait.source, found)
         return _clock(coat.id, wait.name, [first, *ends[1:]], ground, begins_min)
+
+    def _factor(self, clock: str, spread: Spread, watched: Sequence[Watched]) -> Factor:
+        """The floor's factor, about what this firm's closed jobs taught where there are any."""
+        firm = self.lasting.job.firm_waits.get(clock)
+        if firm is None:
+            return factor(spread, watched)
+        own = Spread(firm.floor, firm.room, spread.watch)
+        shares = [
+            replace(one, share=one.share / firm.usual, since=one.since / firm.usual)
+            for one in watched
+        ]
+        found = factor(own, shares)
+        low, likely, high = (firm.usual * end for end in (found.low, found.likely, found.high))
+        return Factor(low, likely, high, found.seen)
+
+    def _ground(self, clock: str, source: str, found: Factor) -> tuple[Rank, str]:
+        firm = self.lasting.job.firm_waits.get(clock)
+        if firm is None:
+            return _ground(source, found)
+        jobs = "1 job" if firm.jobs == 1 else f"{firm.jobs} jobs"
+        return Rank.LEARNED, f"{_ground(source, found)[1]}, learned from {jobs}"
 
     def _course(self, wait: Wait, at_min: float) -> Course:
         hours = self.lasting.hours

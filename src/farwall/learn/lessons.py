@@ -31,8 +31,8 @@ HIGH = 0.9
 GATE_POINT = 0.99
 """The gate reckons with a normal number; it gets the spread whose 99 % point is the true one."""
 SHARED = 0.04
-"""What jobs share (a season, a habit) and no number of them averages out, in spreads between jobs: a
-guess, kept after the tuning half of the bench."""
+"""What jobs share (a season, a habit) and no number of them averages out, in spreads between jobs:
+a guess, kept after the tuning half of the bench."""
 LEAST_SHARE = 5e-4
 """Jobs that weigh less than this are not written beside a lesson."""
 
@@ -116,7 +116,8 @@ def taught(kind: Kind, told: Sequence[Told], counts: Mapping[str, float]) -> _Ta
 
 
 def _lessons(taught: _Taught, fields: float) -> Iterator[Lesson]:
-    for row, path in enumerate(taught.fit.paths):
+    rows = {path: row for row, path in enumerate(taught.fit.paths)}
+    for path, row in sorted(rows.items()):
         yield _lesson(taught, row, path, fields)
 
 

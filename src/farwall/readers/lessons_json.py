@@ -147,17 +147,23 @@ def _noun(data: object, noun: type[Noun], place: Place, mistakes: list[Mistake])
             what = f"`{shown(key).strip(chr(34))}` is not a key here."
             where = place_text(entry.place)
             mistakes.append(Mistake(where, what, did_you_mean(key, known)))
+    kind: Any = noun
     try:
-        found: Any = _adapter(noun).validate_json(json.dumps(data), strict=True)
+        found: Any = _adapter(kind).validate_json(json.dumps(data), strict=True)
     except ValidationError as error:
-        faults = [{**one, "loc": (*place, *one["loc"])} for one in error.errors(include_url=False)]
+        faults = [_moved(dict(one), place) for one in error.errors(include_url=False)]
         mistakes += in_words(faults, {})
         return None
     return found if len(mistakes) == before else None
 
 
+def _moved(fault: dict[str, Any], place: Place) -> dict[str, Any]:
+    """A fault of one noun, its place told from the file's beginning."""
+    return fault | {"loc": (*place, *fault["loc"])}
+
+
 @cache
-def _adapter(noun: type[ClosedJob] | type[Lessons]) -> TypeAdapter[Any]:
+def _adapter(noun: Any) -> TypeAdapter[Any]:
     from pydantic import TypeAdapter
 
     return TypeAdapter(noun)
