@@ -34,12 +34,12 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks", "days"],
+        choices=["spray", "clocks", "days", "learn"],
         help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
-        "calendar, as houses grow in number",
+        "calendar, as houses grow in number; lessons, on invented firms",
     )
     parser.add_argument(
-        "--tuning", action="store_true", help="of clocks: the half of the floors they were tuned on"
+        "--tuning", action="store_true", help="of clocks and learn: the half they were tuned on"
     )
     parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
@@ -90,6 +90,10 @@ def run(options: argparse.Namespace) -> int:
         from farwall.cli.bench_clocks import run_clocks
 
         return run_clocks(as_json=options.json, tuning=options.tuning)
+    if options.what == "learn":
+        from farwall.cli.bench_learn import run_learn
+
+        return run_learn(as_json=options.json, tuning=options.tuning)
     if options.what == "days":
         return _days(options)
     _insist(options)

@@ -19,17 +19,15 @@ from farwall.facts.lessons import JobShare, Lesson, Lessons
 from farwall.learn import kinds
 from farwall.learn.forgetting import Forgetting
 from farwall.learn.kinds import KINDS, Kind
-from farwall.learn.quantiles import normal, student
+from farwall.learn.quantiles import GATE_POINT, normal, reach, student
 from farwall.learn.rates import call_backs
-from farwall.learn.spreads import field_variance, spread_lessons
+from farwall.learn.spreads import gate_field_variance, spread_lessons
 from farwall.learn.told import Told, told_of
-from farwall.learn.tree import TAIL, Fit, fit
+from farwall.learn.tree import Fit, fit
 from farwall.mix.need import log_variance
 
 HIGH = 0.9
 """Ranges hold four times in five, as those of the clocks do."""
-GATE_POINT = 0.99
-"""The gate reckons with a normal number; it gets the spread whose 99 % point is the true one."""
 SHARED = 0.04
 """What jobs share (a season, a habit) and no number of them averages out, in spreads between jobs:
 a guess, kept after the tuning half of the bench."""
@@ -69,7 +67,7 @@ def lessons_of(
     for job in kept:
         for what, each in told_of(job).items():
             told.setdefault(what, []).extend(each)
-    fields = field_variance(kept, counts)
+    fields = gate_field_variance(kept, counts)
     found: list[Lesson] = []
     for what, kind in KINDS.items():
         if what in told:
@@ -126,13 +124,13 @@ def _lesson(taught: _Taught, row: int, path: tuple[str, ...], fields: float) -> 
     middle, own = float(found.mean[row]), float(found.own[row]) + SHARED**2
     below = sum((one / kind.prior.job) ** 2 for one in kind.prior.parts[len(path) :])
     wide = found.scale * math.sqrt(1 + own + below)
-    next_one = _reach(HIGH, found) * wide
+    next_one = reach(HIGH, found.degrees) * wide
     itself = student(HIGH, found.degrees) * found.scale * math.sqrt(own)
     here = [one for one in taught.told if one.path[: len(path)] == path]
     jobs = {one.job for one in here}
     litres = kind.what in kinds.COVERAGE or kind.what in kinds.CONSUMPTION
     lean = max(middle, 0.0) if kind.what in kinds.CONSUMPTION else 0.0
-    gate = (lean + _reach(GATE_POINT, found) * wide) / normal(GATE_POINT)
+    gate = (lean + reach(GATE_POINT, found.degrees) * wide) / normal(GATE_POINT)
     return Lesson(
         name=": ".join((kind.what, ", ".join(path))) if path else kind.what,
         what=kind.what,
@@ -153,12 +151,6 @@ def _lesson(taught: _Taught, row: int, path: tuple[str, ...], fields: float) -> 
         field_share=fields / (gate**2 + fields) if litres else None,
         shares=_shares(taught, row),
     )
-
-
-def _reach(share: float, found: Fit) -> float:
-    """How many spreads the next job's value may lie off: a job's long tail, and a spread that is
-    itself only known from so many jobs."""
-    return student(share, TAIL) * math.sqrt(student(share, found.degrees) / normal(share))
 
 
 def _percent(variance: float) -> float:

@@ -2,9 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from statistics import NormalDist
 
+from farwall.learn.tree import TAIL
+
 _NORMAL = NormalDist()
+
+GATE_POINT = 0.99
+"""The gate reckons with a normal number; it gets the spread whose 99 % point is the true one."""
 
 
 def student(share: float, degrees: float) -> float:
@@ -12,6 +18,12 @@ def student(share: float, degrees: float) -> float:
     from scipy.special import stdtrit
 
     return float(stdtrit(degrees, share))
+
+
+def reach(share: float, degrees: float) -> float:
+    """How many spreads the next value may lie off: by a job's long tail, and by a spread that is
+    itself only known with so many degrees of freedom."""
+    return student(share, TAIL) * math.sqrt(student(share, degrees) / normal(share))
 
 
 def normal(share: float) -> float:

@@ -11,7 +11,7 @@ from farwall.evidence import Rank
 from farwall.facts import default_table as table
 from farwall.facts.closed import ClosedJob
 from farwall.facts.lessons import JobShare, Lesson
-from farwall.learn.quantiles import variance
+from farwall.learn.quantiles import GATE_POINT, normal, reach, variance
 from farwall.learn.told import field_offs, room_offs
 from farwall.learn.within import Within, within
 from farwall.mix.need import log_variance
@@ -28,9 +28,10 @@ CLOCK_SPREADS: dict[str, Spread] = {
 _GUESSED_FIELD_SD = math.sqrt(FIELD_SHARE * log_variance(table.SPREAD_SAMPLED_PERCENT.usual))
 
 
-def field_variance(jobs: Sequence[ClosedJob], counts: Mapping[str, float]) -> float:
-    """Variance of the logarithm of what a field takes about its coat; the guess without jobs."""
-    return _fields(jobs, counts).sd ** 2
+def gate_field_variance(jobs: Sequence[ClosedJob], counts: Mapping[str, float]) -> float:
+    """Variance of the logarithm of what a field takes about its coat, as the gate is given it."""
+    found = _fields(jobs, counts)
+    return (found.sd * reach(GATE_POINT, 2 * found.a) / normal(GATE_POINT)) ** 2
 
 
 def spread_lessons(jobs: Sequence[ClosedJob], counts: Mapping[str, float]) -> Iterator[Lesson]:
