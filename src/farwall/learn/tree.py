@@ -124,7 +124,10 @@ def fit(
         scale = math.sqrt(b / a)
         leverage = np.clip(weight * variance[at, at], 0.0, 0.999)
         left = off / (1 - leverage)
-        wide = scale * np.sqrt(1 + variance[at, at] / (1 - leverage))
+        # What the others say of the spread: the sum of squares without this job, in closed form.
+        rest = np.maximum(b - 0.5 * weight * off * left, 0.25 * b0)
+        alone = np.sqrt(rest / np.maximum(a - count * kept / 2, a0))
+        wide = alone * np.sqrt(1 + variance[at, at] / (1 - leverage))
         if over.any():
             seen = np.where(over, _beyond(told, seen - left, wide), told)
         if robust:
