@@ -32,4 +32,4 @@ def test_every_command_is_among_them(bytecode):
     from farwall.cli.main import COMMANDS
 
     found = {module for module, _ in bytecode.imports(bytecode.SOURCE)}
-    assert {f"farwall.cli.{name}" for name in COMMANDS} <= found
+    assert {f"farwall.cli.{name.replace('-', '_')}" for name in COMMANDS} <= found

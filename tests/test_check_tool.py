@@ -15,6 +15,7 @@ def check():
     spec = importlib.util.spec_from_file_location("check_tool", ROOT / "tools" / "check.py")
     module = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(module)
+    module.ASIDE = ROOT / "nowhere"
     return module
 
 
@@ -22,9 +23,18 @@ def test_what_cannot_be_installed_is_said_loudly_with_the_reason(check, monkeypa
     monkeypatch.setattr(check.shutil, "which", lambda name: None)
     check.get_system_tools()
     said = capsys.readouterr().out
-    assert "SKIPPING the tests that need pdftoppm, pdftotext" in said
+    assert "SKIPPING the tests that need pdftoppm, pdftotext, initdb, strace" in said
     assert "apt-get is not here" in said
-    assert "poppler-utils" in said
+    assert "poppler-utils, postgresql, strace" in said
+
+
+def test_a_server_that_debian_keeps_off_the_path_is_found(check, monkeypatch, capsys, tmp_path):
+    (tmp_path / "15" / "bin").mkdir(parents=True)
+    (tmp_path / "15" / "bin" / "initdb").touch()
+    check.ASIDE = tmp_path
+    monkeypatch.setattr(check.shutil, "which", lambda name: None)
+    check.get_system_tools()
+    assert "initdb" not in capsys.readouterr().out
 
 
 def test_an_apt_that_fails_is_said_too(check, monkeypatch, capsys):

@@ -18,8 +18,17 @@ COMPILE = [sys.executable, "-m", "uv", "pip", "compile", "-q", "--universal",
            "--no-header", "--no-annotate"]  # fmt: skip
 LOCKS = {
     "requirements-boot.lock": ["requirements-boot.in"],
-    "requirements-test.lock": ["pyproject.toml", "--extra", "fast", "--extra", "postgres",
-                              "--extra", "batch", "--group", "dev"],
+    "requirements-test.lock": [
+        "pyproject.toml",
+        "--extra",
+        "fast",
+        "--extra",
+        "postgres",
+        "--extra",
+        "batch",
+        "--group",
+        "dev",
+    ],
     "requirements.lock": ["pyproject.toml", "-c", "requirements-test.lock"],
 }
 

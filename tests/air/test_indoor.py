@@ -80,3 +80,18 @@ def test_the_room_stays_within_the_weather(air_c, rh_percent, wind_m_s, standing
     assert min(air_c) - 0.5 <= min(told.face_c) <= max(told.face_c) <= max(air_c) + 0.5
     assert all(0 <= one <= 100 for one in told.rh_percent)
     assert len(told.face_c) == hours
+
+
+def test_a_thermostat_holds_the_air_and_gives_no_heat_where_it_is_warm_enough():
+    cold, warm = outside(24 * 20, air_c=0.0), outside(24 * 20, air_c=25.0)
+    kept = House(heat_kw=40.0, heat_to_c=21.0)
+    held = room_over_slab(cold, house=kept, ground_c=10.0)
+    assert held.air_c[48:] == pytest.approx([21.0] * (24 * 18), abs=1e-6)
+    assert room_over_slab(warm, house=kept) == room_over_slab(warm)
+
+
+@given(st.floats(0.0, 30.0), st.floats(-10.0, 25.0))
+def test_a_thermostat_never_warms_more_than_a_heater_that_burns_on(heat_kw, air_c):
+    burning = room_over_slab(outside(48, air_c=air_c), house=House(heat_kw=heat_kw))
+    kept = room_over_slab(outside(48, air_c=air_c), house=House(heat_kw=heat_kw, heat_to_c=18.0))
+    assert all(a <= b + 1e-9 for a, b in zip(kept.air_c, burning.air_c, strict=True))

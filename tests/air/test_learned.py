@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from farwall.air.learned import Spread, Watched, factor
 
 SPREAD = Spread(floor=0.5, room=0.12, watch=0.1)
+TIMES = Spread(floor=0.5, room=0.12, watch=0.1, occasion=0.2)
 Z = 1.2815515655446004
 
 
@@ -20,15 +21,16 @@ def closed(spread, told, room):
     if told:
         picks = np.array([[1.0] + [float(name == one) for one in rooms] for name, _ in told])
         y = np.array([math.log(share) for _, share in told])
-        noise = np.eye(len(told)) * spread.watch**2
+        noise = np.eye(len(told)) * (spread.watch**2 + spread.occasion**2)
         gain = prior @ picks.T @ np.linalg.inv(picks @ prior @ picks.T + noise)
         mean, cov = gain @ y, prior - gain @ picks @ prior
     else:
         mean, cov = np.zeros(len(rooms) + 1), prior
     pick = np.array([1.0] + [float(one == room) for one in rooms])
-    return float(pick @ mean), math.sqrt(float(pick @ cov @ pick))
+    return float(pick @ mean), math.sqrt(float(pick @ cov @ pick) + spread.occasion**2)
 
 
+@pytest.mark.parametrize("spread", [SPREAD, TIMES])
 @pytest.mark.parametrize(
     ("told", "room"),
     [
@@ -39,9 +41,9 @@ def closed(spread, told, room):
         ([("closet", 0.5), ("closet", 0.6), ("closet", 0.52)], "bath"),
     ],
 )
-def test_waits_seen_to_their_end_follow_the_closed_form(told, room):
-    mean, sd = closed(SPREAD, told, room)
-    found = factor(SPREAD, [Watched(*one) for one in told], room=room)
+def test_waits_seen_to_their_end_follow_the_closed_form(told, room, spread):
+    mean, sd = closed(spread, told, room)
+    found = factor(spread, [Watched(*one) for one in told], room=room)
     assert math.log(found.likely) == pytest.approx(mean, abs=0.01 * SPREAD.floor)
     assert math.log(found.low) == pytest.approx(mean - Z * sd, abs=0.01 * SPREAD.floor)
     assert math.log(found.high) == pytest.approx(mean + Z * sd, abs=0.01 * SPREAD.floor)
@@ -110,3 +112,47 @@ def test_what_tells_nothing_is_left_out():
     bare = factor(SPREAD)
     assert factor(SPREAD, [Watched("a", 0.0), Watched("a", math.inf)]) == bare
     assert bare.likely == pytest.approx(1.0, rel=0.01)
+
+
+def test_an_occasion_keeps_the_same_room_from_being_known_for_sure():
+    """By hand: watched a thousand times, the room is known, the next occasion is not."""
+    found = factor(TIMES, [Watched("bath", 1.0)] * 1000, room="bath")
+    assert math.log(found.high / found.low) == pytest.approx(2 * Z * TIMES.occasion, rel=0.03)
+
+
+def test_kin_seen_in_a_closet_with_its_own_end_tells_what_the_kind_differs_by():
+    """By hand, all but certain: kin in the closet 1, own there 1.5, kin in the bath 2: so 3."""
+    sure = Spread(floor=2.0, room=0.02, watch=0.02)
+    seen = [
+        Watched("closet", 1.0, blur=0.5),
+        Watched("closet", 1.5),
+        Watched("bath", 2.0, blur=0.5),
+    ]
+    wide = Spread(floor=2.0, room=1.0, watch=0.02)
+    assert factor(wide, seen, room="bath").likely == pytest.approx(3.0, rel=0.1)
+    assert factor(sure, seen[1:2], room="bath").likely == pytest.approx(1.5, rel=0.02)
+
+
+@pytest.mark.parametrize("room", ["closet", "bath"])
+def test_kin_follow_the_closed_form(room):
+    """Normal against normal with the kind's own part as one more unknown of the floor."""
+    told = [("closet", 1.2, 0.0), ("closet", 0.9, 0.4), ("bath", 1.6, 0.4), ("hall", 1.5, 0.4)]
+    rooms = sorted({name for name, *_ in told})
+    prior = np.diag([SPREAD.floor**2, 0.4**2] + [SPREAD.room**2] * len(rooms))
+    picks = np.array(
+        [[1.0, float(blur > 0)] + [float(name == x) for x in rooms] for name, _, blur in told]
+    )
+    y = np.log([share for _, share, _ in told])
+    gain = (
+        prior
+        @ picks.T
+        @ np.linalg.inv(picks @ prior @ picks.T + np.eye(len(told)) * SPREAD.watch**2)
+    )
+    mean, cov = gain @ y, prior - gain @ picks @ prior
+    pick = np.array([1.0, 0.0] + [float(x == room) for x in rooms])
+    sd = math.sqrt(float(pick @ cov @ pick))
+    found = factor(SPREAD, [Watched(n, s, blur=b) for n, s, b in told], room=room)
+    assert math.log(found.likely) == pytest.approx(float(pick @ mean), abs=0.01 * SPREAD.floor)
+    assert math.log(found.low) == pytest.approx(
+        float(pick @ mean) - Z * sd, abs=0.01 * SPREAD.floor
+    )

@@ -18,6 +18,7 @@ from farwall.air.waits import (
     SEALER,
     WAITS,
     WATCHABLE,
+    carried,
     steady,
     through,
     worth_min,
@@ -105,3 +106,15 @@ def test_more_to_wait_for_never_ends_sooner(states, worth, more):
     course = through(RECOAT, hours(*states), begins=START)
     short, long = course.until(worth), course.until(worth + more)
     assert long is None or (short is not None and short <= long)
+
+
+def test_what_was_seen_is_carried_over_by_the_root_of_the_paces_by_hand():
+    """By hand: seen at pace 1, asked at 4: the share doubles, so the wait halves, not quarters."""
+    assert carried(RECOAT, 1.2, pace_seen=1.0, pace_asked=4.0) == pytest.approx(2.4)
+    assert carried(RECOAT, 1.2, pace_seen=0.7, pace_asked=0.7) == pytest.approx(1.2)
+    assert carried(DRY_DOWN, 1.2, pace_seen=1.0, pace_asked=4.0) == pytest.approx(1.2)
+
+
+@pytest.mark.parametrize(("seen", "asked"), [(0.0, 1.0), (1.0, 0.0)])
+def test_air_that_takes_nothing_carries_nothing_over(seen, asked):
+    assert carried(RECOAT, 1.2, pace_seen=seen, pace_asked=asked) == 1.2

@@ -10,6 +10,7 @@ import rfc8785
 from farwall.bench.floors_drawn import AFTER_H, BEFORE_H, TEST, TUNING, Chance, drawn
 
 DIGEST = "f2557d929aa72d6977a5f3521de1533d46047958b187d2f0dec7debcd019bf65"
+SECOND = "cd1c1a28f08a0266ab9fc54822c48fbc4c3c792fd76262ebd4778da2a4c61a5c"
 WHY = "a frozen floor has changed: its figures can no longer be laid beside those of before"
 
 
@@ -32,6 +33,10 @@ def test_the_recorded_digest_holds():
     assert digest(drawn(seed) for seed in [*TUNING[:60], *TEST[:60]]) == DIGEST, WHY
 
 
+def test_the_recorded_digest_of_the_second_thousand_holds():
+    assert digest(drawn(seed) for seed in TEST[1000:1060]) == SECOND, WHY
+
+
 def test_the_digest_would_see_a_hair():
     one = drawn(7)
     other = replace(one, true=replace(one.true, leaving=one.true.leaving * 1.000001))
@@ -40,11 +45,12 @@ def test_the_digest_would_see_a_hair():
 
 def test_the_halves_share_no_floor():
     assert set(TUNING) & set(TEST) == set()
-    assert len(TUNING) == len(TEST) == 1000
+    assert len(TUNING) == 1000
+    assert len(TEST) == 2000
 
 
 def test_hours_are_whole_and_sensible():
-    for seed in (1, 500, 1001, 2000):
+    for seed in (1, 500, 1001, 2000, 3000):
         floor = drawn(seed)
         assert len(floor.true.air_c) == len(floor.known.rh_percent) == BEFORE_H + AFTER_H
         assert all(5 <= one <= 99 for one in floor.known.rh_percent)

@@ -1,29 +1,6 @@
-"""The score of the clocks on the invented floors: what it counts, and that watching helps."""
+"""The score of the clocks on the invented floors: watching helps, the nearer the better."""
 
-import pytest
-
-from farwall.air.learned import Factor
-from farwall.bench.floors_score import _Foretold, _score, score_floors, score_second_coat
-
-
-def told(share, low, likely, high):
-    return _Foretold(share, Factor(low, likely, high), Factor(low, share, high))
-
-
-def test_the_score_by_hand():
-    """By hand: of four floors three within, one too soon; errors 0, 50, 0 and 75 %."""
-    many = [
-        told(1.0, 0.5, 1.0, 2.0),
-        told(2.0, 0.5, 1.0, 2.0),
-        told(1.0, 0.5, 1.0, 2.0),
-        told(4.0, 0.5, 1.0, 2.0),
-    ]
-    found = _score("x", many)
-    assert found.floors == 4
-    assert found.within_before == 75.0
-    assert found.too_soon_before == 25.0
-    assert found.error_before == pytest.approx(50.0)
-    assert found.error_after == 0.0
+from farwall.bench.floors_score import score_floors, score_same_room, score_second_coat
 
 
 def test_watching_a_closet_helps_its_drying_clocks():
@@ -32,7 +9,16 @@ def test_watching_a_closet_helps_its_drying_clocks():
         assert scores[name].error_after < 0.8 * scores[name].error_before
 
 
-def test_a_first_coat_tells_of_the_second():
-    found = score_second_coat(range(1, 61))
-    assert found.floors == 60
-    assert found.error_after < found.error_before
+def test_a_first_coat_tells_of_the_second_and_a_closet_s_two_tell_how():
+    alone, closet_too = score_second_coat(range(1, 61))
+    assert alone.floors == closet_too.floors == 60
+    assert closet_too.error_after < alone.error_after < alone.error_before
+
+
+def test_the_same_room_tells_more_than_a_closet():
+    closet = {one.clock: one for one in score_floors(range(1, 61))}
+    room = {one.clock: one for one in score_same_room(range(1, 61))}
+    assert {f"{name}, same room" for name in closet} == set(room)
+    for name in ("dry to recoat", "dry-down before sealing", "open time"):
+        assert room[f"{name}, same room"].error_after < closet[name].error_after
+        assert room[f"{name}, same room"].error_before == closet[name].error_before

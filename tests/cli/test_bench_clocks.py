@@ -5,7 +5,7 @@ import json
 import pytest
 
 from farwall.bench import floors_drawn, floors_score
-from farwall.bench.floors_score import ClockScore
+from farwall.bench.floors_tally import ClockScore
 from farwall.cli.bench_clocks import lines, run_clocks
 from farwall.cli.main import main
 
@@ -22,7 +22,8 @@ def test_a_range_that_is_not_honest_is_called_so():
 @pytest.mark.parametrize(("scores", "code"), [([GOOD], 0), ([GOOD, BAD], 1)])
 def test_the_exit_says_whether_all_are_honest(monkeypatch, capsys, scores, code):
     monkeypatch.setattr(floors_score, "score_floors", lambda seeds: scores)
-    monkeypatch.setattr(floors_score, "score_second_coat", lambda seeds: GOOD)
+    monkeypatch.setattr(floors_score, "score_second_coat", lambda seeds: (GOOD,))
+    monkeypatch.setattr(floors_score, "score_same_room", lambda seeds: (GOOD,))
     assert run_clocks(as_json=True) == code
     told = json.loads(capsys.readouterr().out)
     assert told["honest"] is (code == 0)
@@ -33,12 +34,14 @@ def test_a_few_floors_from_end_to_end(monkeypatch, capsys):
     monkeypatch.setattr(floors_drawn, "TUNING", range(1, 9))
     main(["bench", "clocks", "--tuning", "--json"])
     told = json.loads(capsys.readouterr().out)
-    assert {one["clock"] for one in told["clocks"]} == {
+    names = {one["clock"].removesuffix(", same room") for one in told["clocks"]}
+    assert names == {
         "open time",
         "dry to recoat",
         "dry to neutralise",
         "dry-down before sealing",
         "next coat of sealer",
         "second coat after the first",
+        "second after first, closet after both",
     }
     assert all(one["floors"] == 8 for one in told["clocks"])

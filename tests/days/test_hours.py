@@ -5,21 +5,25 @@ from datetime import timedelta
 
 import pytest
 from hypothesis import given
-from tests.days.shop import MONDAY
+from tests.days.shop import MONDAY, typical
 from tests.strategies import air
 
 from farwall.air.conditions import REFERENCE, Conditions
 from farwall.air.day import HourAtSlab
+from farwall.air.sealers import limits_of
+from farwall.air.waits import DRY_DOWN, NEUTRALISE, RECOAT, SEALER
 from farwall.days.hours import (
     NEAR_DAYS,
     ahead_from,
     chances_of,
     hour_ahead,
-    may_seal,
     mild,
+    rained_on,
+    seal_hours,
     with_rain,
 )
-from farwall.days.nouns import MILD_HOUR
+from farwall.days.nouns import MILD_HOUR, House
+from farwall.facts.sealer import Sealer
 from farwall.units import c_from_f
 
 
@@ -27,6 +31,7 @@ def test_the_mild_day_runs_at_a_pace_of_one():
     hour = hour_ahead(REFERENCE)
     assert hour.film == pytest.approx(1.0)
     assert hour.slab == pytest.approx(1.0)
+    assert hour.sealer == pytest.approx(1.0)
     assert hour.coat
     assert hour.seal
 
@@ -50,18 +55,53 @@ def test_damper_air_never_hurries_a_wait(now, damper):
     ids=["mild", "cold", "hot", "damp", "at the dew point"],
 )
 def test_sealer_goes_down_warm_dry_and_over_the_dew_point(now, may):
-    assert may_seal(now) is may
+    assert hour_ahead(now).seal is may
 
 
-def test_another_rule_for_sealer_can_be_handed_over_by_hand():
-    """Only the fourth hour of the day may be sealed in."""
-    hours = [HourAtSlab(MONDAY + timedelta(hours=n), REFERENCE, {}) for n in range(24)]
-    told = ahead_from(
-        hours, begins=MONDAY, days=1, seal_rule=lambda all_of: [n == 3 for n in range(len(all_of))]
-    )
-    assert [one.seal for one in told.hours].index(True) == 3
-    assert sum(one.seal for one in told.hours) == 1
-    assert all(one.coat for one in told.hours)
+def test_the_jobs_own_sealer_decides_by_its_label():
+    now = Conditions(surface_c=c_from_f(52), air_c=c_from_f(52))
+    assert hour_ahead(now).seal
+    assert not hour_ahead(now, limits_of(Sealer(type="epoxy"))).seal
+    assert hour_ahead(now, limits_of(Sealer(type="epoxy", least_slab_c=c_from_f(45)))).seal
+
+
+@given(air.conditions)
+def test_the_paces_are_those_under_the_clocks(now):
+    hour = hour_ahead(now)
+    assert (hour.film, hour.slab, hour.sealer) == (
+        RECOAT.pace(now), DRY_DOWN.pace(now), SEALER.pace(now)
+    )  # fmt: skip
+    assert RECOAT.pace is NEUTRALISE.pace
+
+
+def day(*states, first=0):
+    return [HourAtSlab(MONDAY + timedelta(hours=first + n), one, {}) for n, one in
+            enumerate(states)]  # fmt: skip
+
+
+def test_the_night_to_come_and_a_slab_that_cools_shut_the_hours_before_by_hand():
+    """Warm to 15:00, then colder than any sealer bears: six hours before are shut too."""
+    cold = replace(REFERENCE, surface_c=2.0, air_c=2.0)
+    may = seal_hours(day(*[REFERENCE] * 15, *[cold] * 9), limits_of(Sealer(type="water acrylic")))
+    assert may == [True] * 9 + [False] * 15
+
+
+def test_a_room_in_the_sun_that_grows_too_warm_shuts_hours_and_hurries_nothing():
+    hot = replace(REFERENCE, surface_c=c_from_f(90))
+    shade = day(*[REFERENCE] * 48)
+    sun = day(*[REFERENCE] * 12, hot, *[REFERENCE] * 35)
+    plain = ahead_from(shade, begins=MONDAY, days=2)
+    lit = ahead_from(shade, begins=MONDAY, days=2, sunlit=[sun])
+    assert [n for n, one in enumerate(lit.hours) if not one.coat] == [12]
+    assert [n for n, one in enumerate(lit.hours) if one.seal < plain.hours[n].seal] == [12]
+    assert [one.slab for one in lit.hours] == [one.slab for one in plain.hours]
+
+
+def test_rain_falls_on_the_hours_of_every_house():
+    own = House("own", "Own", 100.0, ahead=mild(MONDAY, 3))
+    rained = rained_on(replace(typical(), houses=(own,)), [1])
+    for ahead in (rained.ahead, rained.houses[0].ahead):
+        assert not any(one.coat for one in ahead.hours[24:48])
 
 
 def test_the_days_begin_where_they_are_told_to_in_longer_hours():
@@ -73,6 +113,7 @@ def test_the_days_begin_where_they_are_told_to_in_longer_hours():
     ]
     told = ahead_from(hours, begins=MONDAY, days=2)
     assert told.days == 2
+    # Told hours end with the second day, so its last ones are judged by those that are known.
     assert all(one.seal for one in told.hours)
     assert 0 < told.seal_lost[0] < 1
 

@@ -31,10 +31,26 @@ def test_saw_cuts_windows_and_north_come_back() -> None:
     floor = Floor(
         TWO_ROOMS.floor.rooms,
         saw_cuts=(SawCut(((0.0, 1.5), (2.0, 1.6), (4.0, 1.5)), "cut"),),
-        windows=(Window(((1.0, 6.0), (2.5, 6.0)), 0.9, 1.2), Window(((3.0, 6.0), (3.5, 6.0)))),
+        windows=(
+            Window(((1.0, 6.0), (2.5, 6.0)), 0.9, 1.2),
+            Window(((3.0, 6.0), (3.5, 6.0))),
+            Window(((0.0, 1.0), (0.0, 2.0)), room="front", covered=True, main=True),
+        ),
         north_deg=12.5,
     )
     assert round_trip(floor, ()) == (floor, ())
+
+
+@pytest.mark.parametrize("key", ["covered", "main"])
+def test_what_is_said_of_a_window_is_true_or_false(key: str) -> None:
+    floor = Floor(TWO_ROOMS.floor.rooms, windows=(Window(((1.0, 6.0), (2.5, 6.0))),))
+    collection = floor_collection(floor, ())
+    collection["features"][-1]["properties"][key] = "yes"
+    with pytest.raises(Refused) as refusal:
+        floor_from_collection(collection)
+    assert [mistake.where for mistake in refusal.value.mistakes] == [
+        f"features[{len(collection['features']) - 1}].properties.{key}"
+    ]
 
 
 def test_every_feature_says_its_kind_and_lies_in_metres() -> None:

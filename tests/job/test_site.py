@@ -1,12 +1,21 @@
 """The house of a job: what was told, and never an unvented heater."""
 
+from dataclasses import replace
+
 import pytest
 from tests.spray.hand_floors import job, row
 
 from farwall.evidence import Rank
 from farwall.facts.job import Site
 from farwall.job.plan_job import plan_job
-from farwall.job.site import UNSAID_VENT, UNVENTED, heater_warnings, house_of
+from farwall.job.site import (
+    HEATED_TO_C,
+    UNSAID_VENT,
+    UNVENTED,
+    heater_warnings,
+    house_of,
+    kept_warm,
+)
 
 
 def test_a_house_is_shut_unless_told_otherwise():
@@ -26,3 +35,14 @@ def test_an_unvented_heater_gives_no_heat_and_is_warned_of(vented, heat_kw, word
     assert house_of(facts).heat_kw == heat_kw
     assert heater_warnings(facts) == words
     assert set(words) <= set(plan_job(facts).warnings)
+
+
+def test_over_weeks_a_thermostat_turns_the_heater_down_and_without_one_nothing_differs():
+    def told(**site):
+        return job(row(3, 3), site=Site(**site))
+
+    warm = told(heater_kw=9.0, heater_vented=True)
+    assert kept_warm(warm) == replace(house_of(warm), heat_to_c=HEATED_TO_C)
+    assert kept_warm(told()) == house_of(told())
+    assert kept_warm(told(heater_kw=9.0, heater_vented=False)).heat_kw == 0
+    assert kept_warm(told(), heat_kw=4.0).heat_kw == 4.0

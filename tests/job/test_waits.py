@@ -1,5 +1,6 @@
 """The clocks of a job: near common practice, moved by weather, narrowed by what was watched."""
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -8,6 +9,8 @@ from hypothesis import strategies as st
 from tests.spray.hand_floors import job, row
 from tests.strategies.weather import epw_text
 
+from farwall.air.conditions import Conditions
+from farwall.air.waits import PRESCRIBED, RECOAT, steady
 from farwall.facts.defaults import settle
 from farwall.facts.job import Coat, Sample, Sighting, Site, Survey
 from farwall.job.lasting import lasting_of
@@ -156,6 +159,19 @@ def test_what_follows_comes_one_after_the_other():
     assert "label" in traffic.source
 
 
+def test_dwell_and_traffic_are_prescribed_whatever_was_seen():
+    def told(**facts):
+        found, coat = waits(**facts)
+        after = found.after(coat, 100.0, found.dry(coat, 100.0, last=True))
+        return [(one.low_min, one.likely_min, one.high_min, one.rank, one.source)
+                for one in (after[0], after[3])]  # fmt: skip
+
+    plain = told()
+    assert plain == told(slab_c=12.0, air_c=12.0, rh_percent=80.0, seen=(ended(300.0),))
+    for *_, rank, source in plain:
+        assert (rank, source.partition(":")[0]) == ("common practice", PRESCRIBED)
+
+
 @pytest.fixture(scope="module")
 def year():
     return parse_epw(epw_text())
@@ -189,3 +205,20 @@ def test_the_plan_says_what_was_watched():
     assert next(one for one in told if one.name == "dry to neutralise").rank == "learned"
     plain = plan_job(replace(facts, seen=())).clocks
     assert all(one.rank == "common practice" for one in plain)
+
+
+def test_a_watching_in_slow_air_is_carried_over_by_the_root_of_the_paces():
+    """The same minutes seen in cool damp air say more of a quick floor than in today's air."""
+    cool = ended(200.0, slab_c=13.0, air_c=13.0, rh_percent=70.0)
+    plain, carried_over = dry(), dry(seen=(cool,))
+    now, then = (steady(RECOAT, Conditions(*one)).after(1.0) for one in (
+        (21.0, 21.0, 45.0, waits()[0].lasting.job.survey.air_speed_m_s),
+        (13.0, 13.0, 70.0, waits()[0].lasting.job.survey.air_speed_m_s),
+    ))  # fmt: skip
+    spread = RECOAT.spread
+    apart = spread.room**2 + spread.occasion**2
+    share = math.log(200.0 * then / 120.0) + 0.5 * math.log(now / then)
+    keep = spread.floor**2 / (spread.floor**2 + apart + spread.watch**2)
+    assert carried_over.likely_min == pytest.approx(
+        plain.likely_min * math.exp(keep * share), rel=0.02
+    )

@@ -16,15 +16,16 @@ from farwall.errors import Refused
 from farwall.floor.geojson import floor_collection
 from farwall.readers.job_json import job_from, job_to_dict
 from farwall.readers.plan_json import plan_to_dict
-from farwall.readers.schemas import job_schema, plan_schema, so_far_schema
+from farwall.readers.schemas import job_schema, plan_schema, so_far_schema, van_schema
 from farwall.readers.twins import TWINS
 
 BROKEN = Path(__file__).parents[1] / "broken_jobs"
 EXAMPLES = Path(__file__).parents[2] / "examples"
+SCHEMAS = [job_schema(), plan_schema(), van_schema()]
 JOB, PLAN = Draft202012Validator(job_schema()), Draft202012Validator(plan_schema())
 
 
-@pytest.mark.parametrize("schema", [job_schema(), plan_schema()], ids=["job", "plan"])
+@pytest.mark.parametrize("schema", SCHEMAS, ids=["job", "plan", "van"])
 def test_it_is_a_schema_of_the_2020_12_draft_with_title_and_version_and_no_id(schema):
     Draft202012Validator.check_schema(schema)
     assert schema["$schema"].endswith("2020-12/schema")
@@ -33,7 +34,7 @@ def test_it_is_a_schema_of_the_2020_12_draft_with_title_and_version_and_no_id(sc
     assert "$id" not in schema
 
 
-@pytest.mark.parametrize("schema", [job_schema(), plan_schema()], ids=["job", "plan"])
+@pytest.mark.parametrize("schema", SCHEMAS, ids=["job", "plan", "van"])
 def test_every_noun_and_every_key_says_what_it_means(schema):
     parts = {"": schema, **schema["$defs"]}
     silent = [name for name, part in parts.items() if not part.get("description")]
@@ -70,7 +71,7 @@ def test_a_job_in_us_units_is_valid_and_both_spellings_at_once_are_not():
 
 
 def test_every_twin_stands_in_the_schema():
-    parts = {**job_schema()["$defs"], "SoFar": so_far_schema()}
+    parts = {**job_schema()["$defs"], "SoFar": so_far_schema(), **van_schema()["$defs"]}
     for noun, twins in TWINS.items():
         for twin in twins:
             assert twin.other in parts[noun.__name__]["properties"]
@@ -130,3 +131,11 @@ def test_what_the_schema_refuses_the_reader_refuses_too(job, data):
     if list(JOB.iter_errors(raw)):
         with pytest.raises(Refused):
             job_from(raw, "a job")
+
+
+def test_the_example_van_is_valid_and_a_key_too_many_is_not():
+    van = json.loads((EXAMPLES / "van" / "van.json").read_text())
+    valid = Draft202012Validator(van_schema())
+    assert not list(valid.iter_errors(van))
+    van["stock"][0]["colour"] = "brown"
+    assert list(valid.iter_errors(van))

@@ -135,23 +135,34 @@ def within_a_day(span: Span) -> Span:
 
 
 def edge_budget(
-    span: Span, *, sample_min: float | None = None, sun: bool = False, draught: bool = False
+    span: Span,
+    *,
+    sample_min: float | None = None,
+    sun: bool = False,
+    draught: bool = False,
+    learned: Span | None = None,
 ) -> Known:
     """Minutes that a live edge may age before its neighbour is sprayed: the prudent figure.
 
     The smaller of the low end of `span` (an open time) and half of the timed
     sample, as measured (`sample_min`) and as `span` brings it to the present
-    conditions; less in a sun patch and in a draught. Common practice (half
-    the open time) with guesses for sun and draught.
+    conditions; less in a sun patch and in a draught. learned: the open time as
+    sightings on this floor taught it; its low end then stands in for that of
+    `span`, and half of the sample still holds. A sighting is a sample like
+    another: half of what it foretells holds too. Common practice (half the
+    open time) with guesses for sun and draught.
     """
-    ends = [span.low]
+    ends = [span.low if learned is None else learned.low]
+    if learned is not None and learned.likely is not None:
+        ends.append(learned.likely / 2)
     if sample_min is not None:
         ends.append(sample_min / 2)
         if span.likely is not None:
             ends.append(span.likely / 2)
     factor = (SUN if sun else 1.0) * (DRAUGHT if draught else 1.0)
-    rank = Rank.GUESS if sun or draught else span.rank
-    return Known(min(ends) * factor, "min", rank, span.source)
+    shown = span if learned is None else learned
+    rank = Rank.GUESS if sun or draught else shown.rank
+    return Known(min(ends) * factor, "min", rank, shown.source)
 
 
 def _sensible(timed: Timed) -> None:

@@ -40,6 +40,7 @@ class House:
 
     fans: in windows, blowing out. heat_kw: of a vented heater or the house's
     own; an unvented one has no place here (water, soot, carbon monoxide).
+    heat_to_c: of the air, where a thermostat stops it; None: it burns on.
     floor_m2: of the storey. rank: of how it stands, told or taken.
     """
 
@@ -48,6 +49,7 @@ class House:
     heat_kw: float = 0.0
     floor_m2: float = 120.0
     rank: Rank = Rank.GUESS
+    heat_to_c: float | None = None
 
 
 def air_changes_h(house: House, *, inside_c: float, outside_c: float, wind_m_s: float) -> float:

@@ -115,22 +115,47 @@ def _warmth(outside: Outside, house: House, ground_c: float) -> tuple[list[float
         through = OUT_THROUGH_GLASS_W_M2K + an_hour * CEILING_M * AIR_J_M3K / 3600
         ties = [OUT_THROUGH_WALLS_W_M2K, through, *[0.0] * (nodes - 3), last]
         given = [one * out for one in ties[:2]] + [0.0] * (nodes - 3) + [last * ground_c]
-        given[1] += heat
         given[2] += sun
         total = 0.0
         for _ in range(_STEPS_AN_HOUR):
-            warmth = stepped(
-                chain,
-                warmth,
-                step_s=3600 / _STEPS_AN_HOUR,
-                ties_w_m2k=ties,
-                given_w_m2=given,
-                share_new=BACKWARD_EULER,
-            )
+            warmth = _heated(chain, warmth, ties, given, heat=heat, to_c=house.heat_to_c)
             total += warmth[1]
         told.append(total / _STEPS_AN_HOUR)
         changes.append(an_hour)
     return told, changes
+
+
+def _heated(
+    chain: Chain,
+    warmth: list[float],
+    ties: Sequence[float],
+    given: Sequence[float],
+    *,
+    heat: float,
+    to_c: float | None,
+) -> list[float]:
+    """One step later; a thermostat lets in the share of the heat that brings the air to `to_c`."""
+
+    def with_heat(share: float) -> list[float]:
+        into = [given[0], given[1] + share * heat, *given[2:]]
+        return stepped(
+            chain,
+            warmth,
+            step_s=3600 / _STEPS_AN_HOUR,
+            ties_w_m2k=ties,
+            given_w_m2=into,
+            share_new=BACKWARD_EULER,
+        )
+
+    full = with_heat(1.0)
+    if to_c is None or full[1] <= to_c:
+        return full
+    none = with_heat(0.0)
+    if full[1] <= none[1]:
+        return none
+    # The step is linear in the heat, so the share that just reaches `to_c` is known.
+    share = min(max((to_c - none[1]) / (full[1] - none[1]), 0.0), 1.0)
+    return [n + share * (f - n) for n, f in zip(none, full, strict=True)]
 
 
 def _damp(

@@ -1,7 +1,8 @@
 """What a floor teaches: each wait is a usual one times a factor, and seen ends narrow the factor.
 
-ln(factor) = floor + room, both normal about zero: what this floor has of its
-own (its slab, its air, the coat as laid) and what a room differs by. A wait
+ln(factor) = floor + room + occasion, all normal about zero: what this floor has
+of its own (its slab, its air, the coat as laid), what a room differs by, and
+what one time in a room differs from the next (gusts, the film just there). A wait
 that was watched to its end tells both with a little error of watching; one
 that was left unfinished ("still damp at 3 h") tells only that it is longer.
 The step is Bayes' rule by sums over a grid: exact but for the grid, which a
@@ -12,7 +13,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 import numpy as np
@@ -23,16 +24,21 @@ Array = npt.NDArray[np.float64]
 LOW, HIGH = 0.1, 0.9
 """Ends of the range that is shown: four times in five the wait ends within it."""
 _FLOOR_POINTS, _ROOM_POINTS, _REACH = 201, 61, 4.5
+_KIN_POINTS = 61
 _EVERY = 0.02
 
 
 @dataclass(frozen=True)
 class Spread:
-    """Standard deviations of the logarithm: between floors, between rooms, of watching."""
+    """Standard deviations of the logarithm: between floors, rooms, of watching, between occasions.
+
+    occasion: how one wait in a room differs from another in the same room.
+    """
 
     floor: float
     room: float
     watch: float
+    occasion: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -41,8 +47,9 @@ class Watched:
 
     ended: it had ended then; False: it had not ended yet. since: the share at
     the last look that found it unended, where there was one; 0 says that the
-    end itself was seen. blur: what a wait of another kind tells less surely,
-    as a further standard deviation of the logarithm.
+    end itself was seen. blur: for a wait of another kind, how far floors differ
+    in what that kind is to this one, as a standard deviation of the logarithm;
+    on one floor it is the same in every room.
     """
 
     room: str
@@ -70,6 +77,31 @@ def factor(spread: Spread, watched: Sequence[Watched] = (), *, room: str = "") -
     ended, or one of endless length, is left out.
     """
     kept = [one for one in watched if 0 < one.share < math.inf]
+    blur = max((one.blur for one in kept), default=0.0)
+    joint = _joint(spread, kept, room)
+    if blur and len(kept) > 1:  # of a single one the blur is part of its watching
+        parts = _grid(blur, _KIN_POINTS)
+        joint = np.logaddexp.reduce(
+            [
+                weight + _joint(spread, [_less(one, part) for one in kept], room)
+                for part, weight in zip(parts, _log_normal(parts, blur), strict=True)
+            ]
+        )
+    total = (_grid(spread.floor, _FLOOR_POINTS)[:, None] + _grid(spread.room, _ROOM_POINTS)).ravel()
+    low, likely, high = _quantiles(total, joint.ravel(), (LOW, 0.5, HIGH), more=spread.occasion)
+    return Factor(math.exp(low), math.exp(likely), math.exp(high), len(kept))
+
+
+def _less(one: Watched, part: float) -> Watched:
+    """What was watched of another kind, once it is settled what that kind differs by here."""
+    if not one.blur:
+        return one
+    by = math.exp(-part)
+    return replace(one, share=one.share * by, since=one.since * by, blur=0.0)
+
+
+def _joint(spread: Spread, kept: Sequence[Watched], room: str) -> Array:
+    """Log weight of each floor (rows) and each part of `room` (columns) after what was watched."""
     floor = _grid(spread.floor, _FLOOR_POINTS)
     heard = np.zeros_like(floor)
     for name in sorted({one.room for one in kept} - {room}):
@@ -78,10 +110,7 @@ def factor(spread: Spread, watched: Sequence[Watched] = (), *, room: str = "") -
     rooms = _grid(spread.room, _ROOM_POINTS)
     weigh = _log_normal(floor, spread.floor) + heard
     joint = weigh[:, None] + _log_normal(rooms, spread.room)[None, :]
-    joint = joint + _heard(floor, spread, [one for one in kept if one.room == room])
-    total = (floor[:, None] + rooms[None, :]).ravel()
-    low, likely, high = _quantiles(total, joint.ravel(), (LOW, 0.5, HIGH))
-    return Factor(math.exp(low), math.exp(likely), math.exp(high), len(kept))
+    return joint + _heard(floor, spread, [one for one in kept if one.room == room])
 
 
 def _grid(sd: float, points: int) -> Array:
@@ -92,13 +121,17 @@ def _log_normal(values: Array, sd: float) -> Array:
     return np.asarray(-0.5 * (values / sd) ** 2)
 
 
+def _bell(away: Array, sd: float) -> Array:
+    return np.asarray(np.exp(_log_normal(away, sd)))
+
+
 def _heard(floor: Array, spread: Spread, watched: Sequence[Watched]) -> Array:
     """Log likelihood of what was watched in one room, by floor (rows) and room (columns)."""
     rooms = _grid(spread.room, _ROOM_POINTS)
     both = floor[:, None] + rooms[None, :]
     told = np.zeros_like(both)
     for one in watched:
-        watch = math.hypot(spread.watch, one.blur)
+        watch = math.hypot(spread.watch, one.blur, spread.occasion)
         off = (math.log(one.share) - both) / watch
         if not one.ended:
             told += _log_above(off)
@@ -141,11 +174,20 @@ def _log_mean(told: Array, spread: Spread) -> Array:
     return np.asarray(top + np.log(np.exp(sums - top[:, None]).sum(axis=1)))
 
 
-def _quantiles(values: Array, logs: Array, shares: Sequence[float]) -> tuple[float, ...]:
-    """Quantiles of weighted values, gathered into narrow steps first."""
+def _quantiles(
+    values: Array, logs: Array, shares: Sequence[float], *, more: float = 0.0
+) -> tuple[float, ...]:
+    """Quantiles of weighted values, gathered into narrow steps first.
+
+    more: standard deviation of a normal part that comes on top of the values.
+    """
     weights = np.exp(logs - logs.max())
     step = _EVERY * max(float(values.max() - values.min()) / (2 * _REACH), 1e-12)
-    edges = np.arange(values.min() - step, values.max() + 2 * step, step)
+    beyond = step * math.ceil(_REACH * more / step)
+    edges = np.arange(values.min() - step - beyond, values.max() + 2 * step + beyond, step)
     counted, _ = np.histogram(values, bins=edges, weights=weights)
+    if more:
+        away: Array = step * np.arange(-round(beyond / step), round(beyond / step) + 1, dtype=float)
+        counted = np.convolve(np.asarray(counted, dtype=float), _bell(away, more), "same")
     reached = np.concatenate([[0.0], np.cumsum(counted) / counted.sum()])
     return tuple(float(np.interp(share, reached, edges)) for share in shares)

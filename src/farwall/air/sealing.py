@@ -93,10 +93,12 @@ def may_seal(
     says so by a `care`.
     """
     found = []
+    dews = [_dew_point_c(one.conditions) for one in hours]
+    margins = [one.conditions.surface_c - dew for one, dew in zip(hours, dews, strict=True)]
     for n, hour in enumerate(hours):
-        against, mind = _now(hour.conditions, limits)
+        against, mind = _now(hour.conditions, limits, margins[n])
         if len(hours) > 1:
-            more, less_sure = _ahead(hours, n, limits, ahead_h)
+            more, less_sure = _ahead(hours, margins, n, limits, ahead_h=ahead_h)
             against += more
             mind += less_sure
         word: Word = "no" if against else "care" if mind else "go"
@@ -104,7 +106,7 @@ def may_seal(
         found.append(
             Sealing(
                 hour.starts_at, word, tuple(against or mind),
-                now.surface_c, _dew_point_c(now), now.rh_percent,
+                now.surface_c, dews[n], now.rh_percent,
             )
         )  # fmt: skip
     return tuple(found)
@@ -142,7 +144,7 @@ def coats_in(hours: Sequence[Sealing], limits: SealerLimits) -> tuple[datetime, 
     return next(iter(rest.values()), ())
 
 
-def _now(now: Conditions, limits: SealerLimits) -> tuple[list[str], list[str]]:
+def _now(now: Conditions, limits: SealerLimits, margin: float) -> tuple[list[str], list[str]]:
     against: list[str] = []
     mind: list[str] = []
     slab_c, rh = now.surface_c, now.rh_percent
@@ -155,7 +157,6 @@ def _now(now: Conditions, limits: SealerLimits) -> tuple[list[str], list[str]]:
         against.append(
             f"too warm: the slab is at {_both(slab_c)}, above {_both(limits.most_slab_c)}"
         )
-    margin = _margin_k(now)
     if margin < limits.least_margin_k - _HAIR:
         against.append(
             f"dew: the slab is {_apart(margin)} above the dew point, less than "
@@ -169,22 +170,32 @@ def _now(now: Conditions, limits: SealerLimits) -> tuple[list[str], list[str]]:
 
 
 def _ahead(
-    hours: Sequence[HourToSeal], n: int, limits: SealerLimits, ahead_h: int
+    hours: Sequence[HourToSeal],
+    margins: Sequence[float],
+    n: int,
+    limits: SealerLimits,
+    *,
+    ahead_h: int,
 ) -> tuple[list[str], list[str]]:
     against: list[str] = []
     mind: list[str] = []
     here = hours[n]
-    later = [one for one in hours[n + 1 :] if one.starts_at - here.starts_at <= _h(ahead_h)]
-    dew = [
-        one for one in [here, *later] if _margin_k(one.conditions) < limits.least_margin_k - _HAIR
-    ]
-    if dew and dew[0] is not here:
-        against.append(
-            f"dew to come: at {dew[0].starts_at:%H:%M} the slab is "
-            f"{_apart(_margin_k(dew[0].conditions))} above the dew point, and the film is still "
-            "young"
+    # Hours are one apart, so that no more of them lie ahead than `ahead_h`.
+    within = [
+        (one, margin)
+        for one, margin in zip(
+            hours[n : n + ahead_h + 1], margins[n : n + ahead_h + 1], strict=True
         )
-    cold = [one for one in [here, *later] if one.conditions.surface_c < limits.least_slab_c - _HAIR]
+        if one.starts_at - here.starts_at <= _h(ahead_h)
+    ]
+    dew = [one for one in within if one[1] < limits.least_margin_k - _HAIR]
+    if dew and dew[0][0] is not here:
+        first, margin = dew[0]
+        against.append(
+            f"dew to come: at {first.starts_at:%H:%M} the slab is {_apart(margin)} "
+            "above the dew point, and the film is still young"
+        )
+    cold = [one for one, _ in within if one.conditions.surface_c < limits.least_slab_c - _HAIR]
     if cold and cold[0] is not here:
         against.append(
             f"cold to come: the slab is below {_both(limits.least_slab_c)} at "
@@ -203,10 +214,6 @@ def _first_of_each(reasons: tuple[str, ...]) -> tuple[str, ...]:
     for reason in reasons:
         kinds.setdefault(reason.partition(":")[0], reason)
     return tuple(kinds.values())
-
-
-def _margin_k(now: Conditions) -> float:
-    return now.surface_c - _dew_point_c(now)
 
 
 def _dew_point_c(now: Conditions) -> float:

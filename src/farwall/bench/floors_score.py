@@ -11,12 +11,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab, at
-from farwall.air.learned import Factor, Watched, factor
+from farwall.air.learned import Watched, factor
 from farwall.air.pace import sheen_loss_min
 from farwall.air.slab import Seen, face_c
 from farwall.air.waits import (
@@ -29,11 +29,13 @@ from farwall.air.waits import (
     SEALER,
     Course,
     Wait,
+    carried,
     kin_share,
     through,
     worth_min,
 )
 from farwall.bench.floors_drawn import AFTER_H, BEFORE_H, Floor, drawn
+from farwall.bench.floors_tally import ClockScore, Foretold, tallied
 from farwall.bench.floors_true import Truth, truth_of
 
 _START = datetime(2031, 5, 3, 8, tzinfo=UTC)
@@ -46,34 +48,10 @@ _KINDS: tuple[tuple[str, Wait, int], ...] = (
 )
 
 
-@dataclass(frozen=True)
-class ClockScore:
-    """One clock over many floors: per cent within the range, median error of the likely value."""
-
-    clock: str
-    floors: int
-    within_before: float
-    within_after: float
-    error_before: float
-    error_after: float
-    too_soon_before: float
-    too_soon_after: float
-    """Per cent of floors that were not done at the high end: the side that hurts."""
-
-
-@dataclass(frozen=True)
-class _Foretold:
-    """What had passed over the usual wait when it truly ended, and the factor that was foretold."""
-
-    true_share: float
-    before: Factor
-    after: Factor
-
-
 def score_floors(seeds: Sequence[int]) -> tuple[ClockScore, ...]:
     """Every clock over the floors of these seeds."""
     truth, floors = truth_of([drawn(seed) for seed in seeds])
-    told: dict[str, list[_Foretold]] = {}
+    told: dict[str, list[Foretold]] = {}
     for n, floor in enumerate(floors):
         hours = _hours(floor)
         for name, wait, coat in _KINDS:
@@ -83,37 +61,73 @@ def score_floors(seeds: Sequence[int]) -> tuple[ClockScore, ...]:
         told.setdefault(OPEN_TIME, []).append(
             _open_time(floor, hours, _true(truth, "open_time", n))
         )
-    return tuple(_score(name, each) for name, each in told.items())
+    return tuple(tallied(name, each) for name, each in told.items())
 
 
-def score_second_coat(seeds: Sequence[int]) -> ClockScore:
-    """The second coat of a room foretold after its own first coat was watched."""
+def score_second_coat(seeds: Sequence[int]) -> tuple[ClockScore, ...]:
+    """The second coat of a room foretold after its own first coat was watched.
+
+    Then once more, where both coats had been watched in the closet before.
+    """
     truth, floors = truth_of([drawn(seed) for seed in seeds])
-    told = []
+    alone: list[Foretold] = []
+    closet_too: list[Foretold] = []
     for n, floor in enumerate(floors):
         hours = _hours(floor)
-        begins = _START + timedelta(hours=floor.room_at_h)
-        course = through(RECOAT, hours, begins=begins)
-        first = _true(truth, "recoat", n)[1]
-        seen = [
-            replace(
-                one,
-                share=kin_share(one.share, seen=RECOAT.name, asked=NEUTRALISE.name),
-                since=kin_share(one.since, seen=RECOAT.name, asked=NEUTRALISE.name),
-                blur=KIN_BLUR,
-            )
-            for one in _seen(floor, course, worth(floor, RECOAT, 0), first, "room")
-        ]
-        second = through(NEUTRALISE, hours, begins=begins)
-        share = second.after(_true(truth, "neutralise", n)[1]) / worth(floor, NEUTRALISE, 1)
-        told.append(
-            _Foretold(
-                share,
-                factor(NEUTRALISE.spread, room="room"),
-                factor(NEUTRALISE.spread, seen, room="room"),
-            )
+        closet, room = (
+            through(RECOAT, hours, begins=_START + timedelta(hours=one))
+            for one in (floor.closet_at_h, floor.room_at_h)
         )
-    return _score("second coat after the first", told)
+        firsts, lasts = _true(truth, "recoat", n), _true(truth, "neutralise", n)
+        own = [_kin(one) for one in _seen(floor, RECOAT, (room, room), firsts[1], "room")]
+        both = [
+            *(_kin(one) for one in _seen(floor, RECOAT, (closet, room), firsts[0], "closet")),
+            *_seen(floor, NEUTRALISE, (closet, room), lasts[0], "closet", coat=1),
+        ]
+        share = room.after(lasts[1]) / worth(floor, NEUTRALISE, 1)
+        before = factor(NEUTRALISE.spread, room="room")
+        for told, seen in ((alone, own), (closet_too, [*own, *both])):
+            told.append(Foretold(share, before, factor(NEUTRALISE.spread, seen, room="room")))
+    return (
+        tallied("second coat after the first", alone),
+        tallied("second after first, closet after both", closet_too),
+    )
+
+
+def _kin(one: Watched) -> Watched:
+    share, since = (
+        kin_share(x, seen=RECOAT.name, asked=NEUTRALISE.name) for x in (one.share, one.since)
+    )
+    return replace(one, share=share, since=since, blur=KIN_BLUR)
+
+
+def score_same_room(seeds: Sequence[int]) -> tuple[ClockScore, ...]:
+    """Each clock foretold from a strip watched in the very room, at the hour of the closet.
+
+    The floors are the frozen ones; the strip has the film that the closet had,
+    so that only what is the room's own is shared.
+    """
+    known = [drawn(seed) for seed in seeds]
+    truth, floors = truth_of(known)
+    strips, _ = truth_of([_strip(one) for one in known])
+    told: dict[str, list[Foretold]] = {}
+    for n, floor in enumerate(floors):
+        hours = _hours(floor)
+        for name, wait, coat in _KINDS:
+            true = _true(strips, name, n)[1], _true(truth, name, n)[1]
+            found = _drying(floor, hours, wait, coat, true, watched="room")
+            if found is not None:
+                told.setdefault(wait.name, []).append(found)
+        true = _true(strips, "open_time", n)[1], _true(truth, "open_time", n)[1]
+        told.setdefault(OPEN_TIME, []).append(_open_time(floor, hours, true, watched="room"))
+    return tuple(tallied(f"{name}, same room", each) for name, each in told.items())
+
+
+def _strip(floor: Floor) -> Floor:
+    film = floor.true.film_mm[0]
+    return replace(
+        floor, room_at_h=floor.closet_at_h, true=replace(floor.true, film_mm=(film, film))
+    )
 
 
 def worth(floor: Floor, wait: Wait, coat: int) -> float:
@@ -141,8 +155,14 @@ def _true(truth: Truth, name: str, n: int) -> tuple[float, float]:
 
 
 def _drying(
-    floor: Floor, hours: Sequence[HourAtSlab], wait: Wait, coat: int, true: tuple[float, float]
-) -> _Foretold | None:
+    floor: Floor,
+    hours: Sequence[HourAtSlab],
+    wait: Wait,
+    coat: int,
+    true: tuple[float, float],
+    *,
+    watched: str = "closet",
+) -> Foretold | None:
     if not all(map(math.isfinite, true)):
         return None
     usual = worth(floor, wait, coat)
@@ -150,27 +170,52 @@ def _drying(
         through(wait, hours, begins=_START + timedelta(hours=one))
         for one in (floor.closet_at_h, floor.room_at_h)
     )
-    seen = _seen(floor, closet, usual, true[0], "closet")
-    return _Foretold(
+    seen = _seen(floor, wait, (closet, room), true[0], watched, coat=coat)
+    return Foretold(
         room.after(true[1]) / usual,
         factor(wait.spread, room="room"),
         factor(wait.spread, seen, room="room"),
     )
 
 
-def _seen(floor: Floor, course: Course, usual: float, true: float, room: str) -> list[Watched]:
-    """The last look that found it damp and the first that found it dry."""
-    looks = math.ceil(true / floor.look_min)
-    damp = course.after((looks - 1) * floor.look_min) / usual
-    return [Watched(room, course.after(looks * floor.look_min) / usual, since=damp)]
+def _seen(
+    floor: Floor,
+    wait: Wait,
+    courses: tuple[Course, Course],
+    true: float,
+    room: str,
+    *,
+    coat: int = 0,
+) -> list[Watched]:
+    """The last look that found it damp and the first that found it dry.
+
+    courses: while it was watched, and of the wait foretold from it.
+    """
+    watched, asked = courses
+    usual = worth(floor, wait, coat)
+    last = math.ceil(true / floor.look_min) * floor.look_min
+    seen = watched.after(last) / last
+    pace = asked.after(wait.usual_min) / wait.usual_min
+    damp, dry = (
+        carried(wait, watched.after(at) / usual, pace_seen=seen, pace_asked=pace)
+        for at in (last - floor.look_min, last)
+    )
+    return [Watched(room, dry, since=damp)]
 
 
-def _open_time(floor: Floor, hours: Sequence[HourAtSlab], true: tuple[float, float]) -> _Foretold:
+def _open_time(
+    floor: Floor,
+    hours: Sequence[HourAtSlab],
+    true: tuple[float, float],
+    *,
+    watched: str = "closet",
+) -> Foretold:
     """Sheen is watched from beside, to the minute."""
     known = floor.known
+    there_s = known.drop_room_s if watched == "room" else known.drop_closet_s
     usual = []
     for begins_h, drop_s in (
-        (floor.closet_at_h, known.drop_closet_s),
+        (floor.closet_at_h, there_s),
         (floor.room_at_h, known.drop_room_s),
     ):
         now = at(hours, _START + timedelta(hours=begins_h)).conditions
@@ -178,37 +223,9 @@ def _open_time(floor: Floor, hours: Sequence[HourAtSlab], true: tuple[float, flo
             sheen_loss_min(now, m2_per_l=1 / known.l_per_m2[0], drop_s=drop_s, finish=None)[1]
         )
     minute = math.ceil(true[0])
-    seen = [Watched("closet", minute / usual[0], since=(minute - 1) / usual[0])]
-    return _Foretold(
+    seen = [Watched(watched, minute / usual[0], since=(minute - 1) / usual[0])]
+    return Foretold(
         true[1] / usual[1],
         factor(OPEN_TIME_SPREAD, room="room"),
         factor(OPEN_TIME_SPREAD, seen, room="room"),
-    )
-
-
-def _score(name: str, told: Sequence[_Foretold]) -> ClockScore:
-    def within(pick: str) -> float:
-        ends: list[Factor] = [getattr(one, pick) for one in told]
-        hit = [f.low <= one.true_share <= f.high for f, one in zip(ends, told, strict=True)]
-        return 100 * sum(hit) / len(hit)
-
-    def error(pick: str) -> float:
-        ends: list[Factor] = [getattr(one, pick) for one in told]
-        off = sorted(abs(f.likely / one.true_share - 1) for f, one in zip(ends, told, strict=True))
-        return 100 * off[len(off) // 2]
-
-    def too_soon(pick: str) -> float:
-        ends: list[Factor] = [getattr(one, pick) for one in told]
-        late = sum(f.high < one.true_share for f, one in zip(ends, told, strict=True))
-        return 100 * late / len(told)
-
-    return ClockScore(
-        name,
-        len(told),
-        within("before"),
-        within("after"),
-        error("before"),
-        error("after"),
-        too_soon("before"),
-        too_soon("after"),
     )

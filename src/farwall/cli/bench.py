@@ -1,4 +1,4 @@
-"""`farwall bench spray` and `days`: what is made of floors and shops that are always the same."""
+"""`farwall bench …`: what is made of floors and shops that are always the same."""
 
 from __future__ import annotations
 
@@ -34,9 +34,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks", "days", "learn"],
+        choices=["spray", "clocks", "days", "book", "mix", "learn"],
         help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
-        "calendar, as houses grow in number; lessons, on invented firms",
+        "calendar, as houses grow in number; the job book, killed, cut from power, and large; "
+        "the mix, on invented days; lessons, on invented firms",
     )
     parser.add_argument(
         "--tuning", action="store_true", help="of clocks and learn: the half they were tuned on"
@@ -81,21 +82,30 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="seek the shortest front of each field, whether a plan would use it or not: best, and "
         "best over bound; takes minutes",
     )
+    parser.add_argument(
+        "--kills", metavar="N", type=int, default=0, help="book: kill so many writers"
+    )
+    parser.add_argument(
+        "--power", metavar="N", type=int, default=0, help="book: cut the power so many times"
+    )
+    parser.add_argument(
+        "--size", action="store_true", help="book: time 5,000 jobs and a million entries"
+    )
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
 def run(options: argparse.Namespace) -> int:
     """Exit code 1 when a front undercuts its bound, a plan has faults, or the planner breaks."""
-    if options.what == "clocks":
-        from farwall.cli.bench_clocks import run_clocks
+    if options.what in {"clocks", "learn"}:
+        return _ranges(options)
+    if options.what in {"days", "mix"}:
+        return _days(options) if options.what == "days" else _mix(as_json=options.json)
+    if options.what == "book":
+        from farwall.cli.bench_book import run_book
 
-        return run_clocks(as_json=options.json, tuning=options.tuning)
-    if options.what == "learn":
-        from farwall.cli.bench_learn import run_learn
-
-        return run_learn(as_json=options.json, tuning=options.tuning)
-    if options.what == "days":
-        return _days(options)
+        return run_book(
+            kills=options.kills, cuts=options.power, size=options.size, as_json=options.json
+        )
     _insist(options)
     bench = _Bench(
         quiet=options.json or options.jobs is not None,
@@ -119,6 +129,15 @@ def run(options: argparse.Namespace) -> int:
     return _WRONG if bench.wrong else _DONE
 
 
+def _ranges(options: argparse.Namespace) -> int:
+    """How honest ranges are: those of the clocks, or those of lessons."""
+    from farwall.cli.bench_clocks import run_clocks
+    from farwall.cli.bench_learn import run_learn
+
+    run = run_clocks if options.what == "clocks" else run_learn
+    return run(as_json=options.json, tuning=options.tuning)
+
+
 def _days(options: argparse.Namespace) -> int:
     from farwall.bench.days import SIZES, days_heading, days_line, score_days
 
@@ -135,6 +154,15 @@ def _days(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps({"days": [asdict(one) for one in found]}, ensure_ascii=False))
     return _WRONG if any(one.faults for one in found) else _DONE
+
+
+def _mix(*, as_json: bool) -> int:
+    from farwall.bench.mix_days import lines, score_mix
+
+    scores = score_mix()
+    told = {"mix": [asdict(one) for one in scores]}
+    print(json.dumps(told, ensure_ascii=False) if as_json else "\n".join(lines(scores)))
+    return _DONE
 
 
 def _insist(options: argparse.Namespace) -> None:

@@ -8,7 +8,7 @@ from dataclasses import asdict
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from farwall.bench.floors_score import ClockScore
+    from farwall.bench.floors_tally import ClockScore
 
 _DONE, _WRONG = 0, 1
 HONEST = (75.0, 85.0)
@@ -18,10 +18,10 @@ HONEST = (75.0, 85.0)
 def run_clocks(*, as_json: bool, tuning: bool = False) -> int:
     """Score every clock over the test half (or the tuning half); 1 when a range is not honest."""
     from farwall.bench.floors_drawn import TEST, TUNING
-    from farwall.bench.floors_score import score_floors, score_second_coat
+    from farwall.bench.floors_score import score_floors, score_same_room, score_second_coat
 
     seeds = TUNING if tuning else TEST
-    scores = (*score_floors(seeds), score_second_coat(seeds))
+    scores = (*score_floors(seeds), *score_second_coat(seeds), *score_same_room(seeds))
     honest = all(_honest(one) for one in scores)
     if as_json:
         half = "tuning" if tuning else "test"
@@ -36,12 +36,13 @@ def lines(scores: Sequence[ClockScore]) -> list[str]:
     """The table on the screen."""
     told = [
         "Per cent of floors within the range, median error of the likely value, per cent not done",
-        "at the high end; before, and after one wait was watched in another room at another hour.",
+        "at the high end; before, and after one wait was watched in another room at another hour,",
+        "or, where it says so, as a strip in the same room.",
         "",
-        f"{'clock':<26}{'floors':>7}{'within':>15}{'error %':>15}{'too soon %':>15}",
+        f"{'clock':<38}{'floors':>7}{'within':>15}{'error %':>15}{'too soon %':>15}",
     ]
     told += [
-        f"{one.clock:<26}{one.floors:>7}"
+        f"{one.clock:<38}{one.floors:>7}"
         + _pair(one.within_before, one.within_after)
         + _pair(one.error_before, one.error_after)
         + _pair(one.too_soon_before, one.too_soon_after)

@@ -32,6 +32,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="hourly weather: an EPW file, or a forecast as CSV or JSON",
     )
     parser.add_argument(
+        "--van", metavar="FILE", type=Path, help="what is in the van: sprayer, spare, what to buy"
+    )
+    parser.add_argument(
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
     )
     parser.add_argument(
@@ -85,6 +88,7 @@ def run(options: argparse.Namespace) -> int:
         job,
         options.out,
         weather_file=options.weather,
+        van_file=options.van,
         order=order,
         thorough=options.thorough,
         as_json=options.json and not options.explain,
@@ -140,6 +144,7 @@ def plan_into(
     out: Path,
     *,
     weather_file: Path | None = None,
+    van_file: Path | None = None,
     order: tuple[str, ...] = (),
     thorough: bool = False,
     as_json: bool = False,
@@ -158,6 +163,8 @@ def plan_into(
         job, weather=weather, order=order, thorough=thorough, beside=forked, lessons=lessons,
         sprayer=sprayer,
     )  # fmt: skip
+    if van_file is not None:
+        plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
     checked = forked(partial(_faults, document))
 
@@ -181,6 +188,15 @@ def plan_into(
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     bad = bad or (plan.go is not None and plan.go.verdict == "no")
     return _NO if bad else _DONE
+
+
+def _with_van(plan: Plan, job: Job, file: Path) -> Plan:
+    from dataclasses import replace
+
+    from farwall.job.van.van_plan import van_plan
+    from farwall.readers.van_json import read_van
+
+    return replace(plan, van=van_plan(read_van(file), plan, job.floor))
 
 
 def _faults(document: dict[str, object]) -> list[str]:

@@ -25,7 +25,7 @@ def calendar(question: Question, *, exact_s: float = 20.0) -> Calendar:
 def house_days(question: Question, house: House, choice: Choice) -> HouseDays:
     """One house as chosen: its likely steps, and where their ends fall if all goes well or ill."""
     shut = {away.day for away in question.away if away.house == house.id}
-    clock = site_clock(question.ahead, shut)
+    clock = site_clock(question.ahead_of(house), shut)
     crew = question.crews[choice.van]
     likely = _walked(house, crew.people, choice, clock, "likely")
     assert likely is not None, "a column was walked before it was chosen"
@@ -45,7 +45,7 @@ def house_days(question: Question, house: House, choice: Choice) -> HouseDays:
         lock_start_min=float(first * SLOT_MIN),
         lock_end_min=float(last * SLOT_MIN),
         lock_end_high_min=float(max(last, lock_slots(high)[1]) * SLOT_MIN) if high else None,
-        lost_chance=lost_chance(question, likely),
+        lost_chance=lost_chance(question.ahead_of(house), likely),
         late_days=late,
     )
 

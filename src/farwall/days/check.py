@@ -58,11 +58,12 @@ def _faults(told: Mapping[str, Any]) -> Iterator[DayFault]:
     for house in told["houses"]:
         mine = houses[str(house["id"])]
         yield from _order(house, mine)
-        yield from _waits(house, mine, told["hours"], begins)
+        hours = house.get("hours", told["hours"])  # a heated house has hours of its own
+        yield from _waits(house, mine, hours, begins)
         yield from _lock(house, mine, told["away"], begins)
         yield from _dates(house, mine)
         for step in mine:
-            yield from _window(step, told, begins)
+            yield from _window(step, told["work"], hours, begins)
     for crew, size in people.items():
         yield from _crew([one for each in houses.values() for one in each if one.crew == crew])
         yield from _guards(houses, crew, size)
@@ -99,7 +100,8 @@ def _minutes(span: timedelta) -> float:
 def _order(house: Mapping[str, Any], steps: list[_Step]) -> Iterator[DayFault]:
     names = [step.id for step in steps]
     coats = [f"coat-{n}" for n in range(1, int(house["coats"]) + 1)]
-    due = ["clean", "mask", *coats, "neutralise", "seal-1", "seal-2", "finish", "hand-over"]
+    seals = [f"seal-{n}" for n in range(1, int(house.get("seal_coats", 2)) + 1)]
+    due = ["clean", "mask", *coats, "neutralise", *seals, "finish", "hand-over"]
     if names != due:
         yield _fault("out-of-order", steps[0], f"the steps are {', '.join(names)}.")
     for before, after in pairwise(steps):
@@ -171,8 +173,9 @@ def _dates(house: Mapping[str, Any], steps: list[_Step]) -> Iterator[DayFault]:
         yield _fault("late", steps[-1], f"{late} days late, not {house['late_days']}.")
 
 
-def _window(step: _Step, told: Mapping[str, Any], begins: datetime) -> Iterator[DayFault]:
-    work, hours = told["work"], told["hours"]
+def _window(
+    step: _Step, work: Mapping[str, Any], hours: Mapping[str, Any], begins: datetime
+) -> Iterator[DayFault]:
     evening = step.where in {"coat", "rinse"}
     until = float(work["evening_min"] if evening else work["until_min"])
     worked, out, shut = 0.0, 0.0, 0.0

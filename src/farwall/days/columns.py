@@ -10,14 +10,22 @@ from dataclasses import dataclass
 
 from farwall.days.chain import Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working_day
-from farwall.days.nouns import Before, DayCrew, House, Question
-from farwall.days.practice import LOCK_AFTER_SEAL_MIN, NOON_MIN, WORK_FROM_MIN, chain_of
+from farwall.days.nouns import Ahead, Before, DayCrew, House, Question
+from farwall.days.practice import (
+    LOCK_AFTER_SEAL_MIN,
+    LONG_LOCK_DAYS,
+    NOON_MIN,
+    WORK_FROM_MIN,
+    chain_of,
+)
 
 Hold = tuple[int, int]
 
 LATE_DAY = 10.0
 """A day beyond the day due counts like so many days of waiting: a guess of ours."""
 MOVED_STEP, MOVED_DAY = 0.2, 0.2
+LONG_LOCK = 0.1
+"""A day that a house is shut beyond `LONG_LOCK_DAYS`, against beginning later: a guess of ours."""
 MOVED_CREW = 2.0
 """Against an answer given before: each step that changes its day, and by how many days; a house
 that changes its crew. So few days change, and none by much for little: guesses of ours."""
@@ -67,7 +75,7 @@ def _of_house(
     question: Question, number: int, house: House, people: int, holds: tuple[Hold, ...]
 ) -> list[Column]:
     shut = {away.day for away in question.away if away.house == house.id}
-    clock = site_clock(question.ahead, shut)
+    clock = site_clock(question.ahead_of(house), shut)
     steps = links(chain_of(house), clock, area_m2=house.area_m2, people=people)
     best: dict[tuple[frozenset[int], frozenset[int]], Column] = {}
     for day in range(house.free_from_day, question.ahead.days):
@@ -117,7 +125,9 @@ def _column(
     cost = finish + 1.0
     if house.due_day is not None:
         cost += LATE_DAY * max(0, finish - house.due_day)
-    cost += lost_chance(question, walked) or 0.0
+    cost += lost_chance(question.ahead_of(house), walked) or 0.0
+    shut = finish - walked[0].start // PER_DAY + 1
+    cost += LONG_LOCK * max(0, shut - LONG_LOCK_DAYS)
     before = question.before.get(house.id)
     if before is not None:
         cost += moved_cost(before, walked)
@@ -134,9 +144,8 @@ def moved_cost(before: Before, walked: list[Walked]) -> float:
     return sum(MOVED_STEP + MOVED_DAY * days for days in by if days)
 
 
-def lost_chance(question: Question, walked: list[Walked]) -> float | None:
+def lost_chance(ahead: Ahead, walked: list[Walked]) -> float | None:
     """The chance that at least one of its days for stain or sealer is lost; None when unknown."""
-    ahead = question.ahead
     if not ahead.coat_lost:
         return None
     kept = 1.0

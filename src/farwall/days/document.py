@@ -90,6 +90,7 @@ def _house(one: HouseDays, ahead: Ahead) -> dict[str, Any]:
         "name": house.name,
         "area_m2": round(house.area_m2, 3),
         "coats": house.coats,
+        "seal_coats": house.seal_coats,
         "crew": one.crew.id,
         "free_from": day_date(ahead, house.free_from_day).isoformat(),
         "due": None if house.due_day is None else day_date(ahead, house.due_day).isoformat(),
@@ -107,6 +108,7 @@ def _house(one: HouseDays, ahead: Ahead) -> dict[str, Any]:
             "ends_high_at": None if high is None else moment(ahead, high).isoformat(),
             "after_seal_min": LOCK_AFTER_SEAL_MIN,
         },
+        **({} if house.ahead is None else {"hours": _hours(house.ahead)}),
     }
 
 

@@ -1,42 +1,35 @@
 """From slab and air hour by hour to what may be done, how fast waits run, what may be lost.
 
-How stain dries goes with evaporation [uno-1998]. Half of what holds water
-back in a slab, or keeps a sealer soft, does not depend on the air: a guess.
-Where a better rule for sealer is at hand (one that looks at the hours after,
-say) it is handed over as `seal_hours`.
+Waits run at the paces of `air.waits`, stain goes by `air.limits`, sealer by
+`air.sealing` with the limits of the job's own sealer: through the six hours
+ahead and never on a slab that cools.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
-from farwall.air import moist
-from farwall.air.conditions import REFERENCE, Conditions
+from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab
 from farwall.air.limits import slab_verdict
-from farwall.air.relations import uno
-from farwall.days.nouns import MILD_HOUR, Ahead, HourAhead
+from farwall.air.sealers import SealerLimits
+from farwall.air.sealing import AHEAD_H, HourToSeal, Sealing, may_seal
+from farwall.air.waits import evaporating, knitting, out_of_the_skin
+from farwall.days.nouns import MILD_HOUR, Ahead, HourAhead, Question
+from farwall.days.waits import USUAL_SEALER
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
-from farwall.units import c_from_f
 
-SEAL_COLDEST_C, SEAL_HOTTEST_C = c_from_f(50), c_from_f(90)
-DEW_MARGIN_K = 3.0
-SEAL_DAMPEST_PERCENT = 85.0
-"""Slab over dew point and relative humidity: a coatings rule for steel [iso-8502-4], borrowed."""
 WET_PACE = 0.4
 """On a wet day with doors shut waits run at no more than this: between "dry-down twice as
 long" of common practice and our own caution. A guess."""
-FASTEST = 4.0
 NEAR_DAYS = 10
 """Days of the weather file before and after a date that tell how often such a day is lost."""
 _ENOUGH_H = 3
 _FROM_H, _TO_H = 8, 17
-
-SealHours = Callable[[Sequence[HourAtSlab]], Sequence[bool]]
-"""For each hour whether sealer may go down in it."""
+_ANY_MOMENT = datetime(2001, 1, 1, tzinfo=UTC)
 
 
 @dataclass(frozen=True)
@@ -47,31 +40,34 @@ class Chances:
     seal: tuple[float, ...]
 
 
-def may_seal(now: Conditions) -> bool:
-    """Whether sealer may go down: 50-90 °F slab, 3 K over dew point, at most 85 % RH.
-
-    The temperatures are common practice, no source; margin and humidity are a rule
-    for coatings on steel [iso-8502-4]. The sealer's label wins.
-    """
-    if not SEAL_COLDEST_C <= now.surface_c <= SEAL_HOTTEST_C:
-        return False
-    if now.rh_percent > SEAL_DAMPEST_PERCENT:
-        return False
-    dew_c = moist.dew_point_c(air_c=now.air_c, rh_percent=max(now.rh_percent, 1.0))
-    return now.surface_c - dew_c >= DEW_MARGIN_K
+def seal_hours(hours: Sequence[HourAtSlab], limits: SealerLimits) -> list[bool]:
+    """For each hour whether sealer may be laid in it, by `air.sealing` and what lies ahead."""
+    return [one.word != "no" for one in sealings(hours, limits)]
 
 
-def seal_hours(hours: Sequence[HourAtSlab]) -> list[bool]:
-    """`may_seal` of each hour by itself."""
-    return [may_seal(one.conditions) for one in hours]
+def sealings(hours: Sequence[HourAtSlab], limits: SealerLimits) -> list[Sealing]:
+    """Each hour's word and reasons; a day at a time, which no hour's word depends on."""
+    asked = [HourToSeal(one.starts_at, one.conditions) for one in hours]
+    found: list[Sealing] = []
+    for first in range(0, len(asked), 24):
+        found += may_seal(asked[first : first + 25 + AHEAD_H], limits)[:24]
+    return found
 
 
-def hour_ahead(now: Conditions) -> HourAhead:
-    """What one hour of these conditions allows, and its paces against the mild day."""
-    film = min(max(0.0, uno(now)) / uno(REFERENCE), FASTEST)
-    inner = 0.0 if film <= 0 else 1.0 / (0.5 / film + 0.5)
-    coat = slab_verdict(surface_c=now.surface_c).word != "no"
-    return HourAhead(coat=coat, seal=may_seal(now), film=film, slab=inner, sealer=inner)
+def hour_ahead(now: Conditions, limits: SealerLimits = USUAL_SEALER) -> HourAhead:
+    """What an hour of conditions that stay allows, and its paces against the mild day."""
+    alone = (HourToSeal(_ANY_MOMENT, now),)
+    return replace(_paced(now), seal=may_seal(alone, limits)[0].word != "no")
+
+
+def _paced(now: Conditions) -> HourAhead:
+    return HourAhead(
+        coat=slab_verdict(surface_c=now.surface_c).word != "no",
+        seal=False,
+        film=evaporating(now),
+        slab=out_of_the_skin(now),
+        sealer=knitting(now),
+    )
 
 
 def mild(begins: datetime, days: int) -> Ahead:
@@ -80,13 +76,26 @@ def mild(begins: datetime, days: int) -> Ahead:
 
 
 def ahead_from(
-    hours: Sequence[HourAtSlab], *, begins: datetime, days: int, seal_rule: SealHours = seal_hours
+    hours: Sequence[HourAtSlab],
+    *,
+    begins: datetime,
+    days: int,
+    limits: SealerLimits = USUAL_SEALER,
+    sunlit: Sequence[Sequence[HourAtSlab]] = (),
 ) -> Ahead:
-    """The hours from `begins` on; those before and after it tell the chances of each day."""
-    told = [
-        replace(hour_ahead(one.conditions), seal=bool(may))
-        for one, may in zip(hours, seal_rule(hours), strict=True)
-    ]
+    """The hours from `begins` on; those before and after it tell the chances of each day.
+
+    limits: of the sealer. sunlit: the same hours of rooms that the sun reaches; stain and sealer
+    have to be allowed there too, while waits run as in the shade, which dries last.
+    """
+    told = [_paced(one.conditions) for one in hours]
+    may = seal_hours(hours, limits)
+    for room in sunlit:
+        also = seal_hours(room, limits)
+        for n, one in enumerate(room):
+            told[n] = replace(told[n], coat=told[n].coat and _paced(one.conditions).coat)
+            may[n] = may[n] and also[n]
+    told = [replace(one, seal=seal) for one, seal in zip(told, may, strict=True)]
     first = round((begins - hours[0].starts_at) / timedelta(hours=1))
     chances = chances_of(told, first=first, days=days)
     return Ahead(
@@ -132,6 +141,15 @@ def with_rain(ahead: Ahead, days: Collection[int]) -> Ahead:
     """
     hours = [_rained(one) if n // 24 in days else one for n, one in enumerate(ahead.hours)]
     return replace(ahead, hours=tuple(hours))
+
+
+def rained_on(question: Question, days: Collection[int]) -> Question:
+    """The question with rain on these days, for every house."""
+    houses = tuple(
+        one if one.ahead is None else replace(one, ahead=with_rain(one.ahead, days))
+        for one in question.houses
+    )
+    return replace(question, houses=houses, ahead=with_rain(question.ahead, days))
 
 
 def _rained(one: HourAhead) -> HourAhead:

@@ -6,6 +6,7 @@ clock of the site; dates are whole days from there.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Literal
@@ -102,7 +103,12 @@ class Away:
 
 @dataclass(frozen=True)
 class House:
-    """A house to be done: net area, coats, the day it is free and the day it is due (from 0)."""
+    """A house to be done: net area, coats, the day it is free and the day it is due (from 0).
+
+    `seal_coats`: of sealer, before the finish. `waits`: by the id of the step that
+    they hold back, where they differ from the usual ones. `ahead`: its own hours
+    (heated, its sealer, its windows), else those of the question.
+    """
 
     id: str
     name: str
@@ -110,6 +116,9 @@ class House:
     coats: int = 2
     free_from_day: int = 0
     due_day: int | None = None
+    seal_coats: int = 2
+    waits: Mapping[str, tuple[Wait, ...]] = field(default_factory=dict)
+    ahead: Ahead | None = None
     labour_h: tuple[tuple[str, Span], ...] = ()
     """Hours at 1,500 ft² by step, `coat` and `seal` for one coat: what closed jobs taught."""
 
@@ -131,6 +140,10 @@ class Question:
     ahead: Ahead
     away: tuple[Away, ...] = ()
     before: dict[str, Before] = field(default_factory=dict)
+
+    def ahead_of(self, house: House) -> Ahead:
+        """The hours that a house has: its own, else those of all."""
+        return self.ahead if house.ahead is None else house.ahead
 
 
 @dataclass(frozen=True)

@@ -1,18 +1,20 @@
-"""The chain of a house with its hours and waits: common practice, no source.
+"""The chain of a house with its hours of work: common practice, no source.
 
 Hours of work are those of a typical floor of 1,500 ft² done by two people:
 protect and mask 8-14 h, clean and dry 8-16, stain coats 3-6, judging 1-2,
 neutralise, scrub and rinse 10-18, seal and finish 6-10, unmask, punch and
-hand over 3-5. How they part within a line is a guess. The label and the
-maker's sheet win over every wait here.
+hand over 3-5. How they part within a line is a guess. What is waited for
+between them stands in `days.waits`.
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import replace
 
-from farwall.days.nouns import House, Pace, Step, Wait
+from farwall.days.nouns import House, Place, Step, Wait
+from farwall.days.waits import usual_waits
 from farwall.evidence import Rank, Span
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.units import M2_PER_FT2
@@ -22,6 +24,8 @@ FIXED_SHARE = 0.2
 """Part of a task that does not shrink with the floor (set-up, hoses, washing up): a guess."""
 HOUR_MIN, DAY_MIN = 60.0, 1440.0
 LOCK_AFTER_SEAL_MIN = DAY_MIN
+LONG_LOCK_DAYS = 21
+"""From the first step to the last; a house that is shut for longer might as well begin later."""
 WORK_FROM_MIN, WORK_UNTIL_MIN = 7.5 * 60, 17 * 60.0
 EVENING_MIN = 18.5 * 60
 """Stain and rinsing may run on into the evening, no further: light to judge by. A guess."""
@@ -44,70 +48,46 @@ def _guess(low: float, likely: float, high: float) -> Span:
     return Span(low, likely, high, Rank.GUESS, f"{PRACTICE}, {OUR_GUESS}")
 
 
-def _wait(name: str, hours: Span, pace: Pace, longest_h: float | None = None) -> Wait:
-    likely, high = hours.likely, hours.high
-    minutes = Span(
-        hours.low * HOUR_MIN,
-        None if likely is None else likely * HOUR_MIN,
-        None if high is None else high * HOUR_MIN,
-        hours.rank,
-        hours.source,
-    )
-    return Wait(name, minutes, pace, None if longest_h is None else longest_h * HOUR_MIN)
+def chain(
+    coats: int, *, seal_coats: int = 2, waits: Mapping[str, tuple[Wait, ...]] | None = None
+) -> tuple[Step, ...]:
+    """The steps of a house with so many coats of stain and sealer, in order.
 
+    waits: by the id of the step that they hold back; the usual ones where they are left out.
+    """
+    usual = usual_waits(coats, seal_coats)
+    told = waits or {}
 
-CLEANED = _wait("dry after cleaning, overnight", _guess(3, 6, 14), "film")
-RECOAT = _wait("dry to recoat", _practice(1, 2, 4), "film", 24)
-DWELL = _wait("dwell", _practice(4, 8, 24), "clock", 24)
-NEUTRALISE = _wait("dry to neutralise", _practice(1, 2.5, 4), "film")
-DRY_DOWN = _wait("dry-down before sealing", _practice(12, 24, 72), "slab")
-SEALER = _wait("next coat of sealer", _practice(2, 3, 4), "sealer", 24)
-FINISHED = _wait("finish dry", _practice(0.5, 0.75, 1), "sealer")
+    def step(name: str, words: str, hours: Span, place: Place, *, split: bool = False) -> Step:
+        return Step(name, words, hours, place, split, told.get(name, usual.get(name, ())))
 
-
-def chain(coats: int) -> tuple[Step, ...]:
-    """The steps of a house with so many coats of stain, in order."""
-    stain = tuple(
-        Step(
-            f"coat-{n}",
-            f"coat {n}",
-            _guess(1.5, 2.25, 3),
-            "coat",
-            split=False,
-            waits=(RECOAT,) if n > 1 else (),
-        )
-        for n in range(1, coats + 1)
-    )
     return (
-        Step("clean", "protect and clean", _guess(11.2, 16.4, 21.6), "any", split=True),
-        Step(
-            "mask", "mask, last drop map", _guess(4.8, 6.6, 8.4), "any", split=True,
-            waits=(CLEANED,),
+        step("clean", "protect and clean", _guess(11.2, 16.4, 21.6), "any", split=True),
+        step("mask", "mask, last drop map", _guess(4.8, 6.6, 8.4), "any", split=True),
+        *(
+            step(f"coat-{n}", f"coat {n}", _guess(1.5, 2.25, 3), "coat")
+            for n in range(1, coats + 1)
         ),
-        *stain,
-        Step(
-            "neutralise", "judge, neutralise, scrub, rinse", _practice(11, 15.5, 20), "rinse",
-            split=False, waits=(DWELL, NEUTRALISE),
+        step("neutralise", "judge, neutralise, scrub, rinse", _practice(11, 15.5, 20), "rinse"),
+        *(
+            step(f"seal-{n}", f"sealer, coat {n}", _guess(2.25, 3, 3.75), "seal")
+            for n in range(1, seal_coats + 1)
         ),
-        Step("seal-1", "sealer, coat 1", _guess(2.25, 3, 3.75), "seal", split=False,
-             waits=(DRY_DOWN,)),
-        Step("seal-2", "sealer, coat 2", _guess(2.25, 3, 3.75), "seal", split=False,
-             waits=(SEALER,)),
-        Step("finish", "finish", _guess(1.5, 2, 2.5), "seal", split=False, waits=(SEALER,)),
-        Step("hand-over", "unmask, punch list, hand over", _practice(3, 4, 5), "any", split=True,
-             waits=(FINISHED,)),
-    )  # fmt: skip
+        step("finish", "finish", _guess(1.5, 2, 2.5), "seal"),
+        step("hand-over", "unmask, punch list, hand over", _practice(3, 4, 5), "any", split=True),
+    )
 
 
 def chain_of(house: House) -> tuple[Step, ...]:
-    """The chain of a house, with the hours that closed jobs taught where there are any."""
+    """The steps of this house, with its own waits, and the hours that closed jobs taught."""
     taught = dict(house.labour_h)
 
     def paced(step: Step) -> Step:
         kind = step.id.rsplit("-", 1)[0] if step.place in {"coat", "seal"} else step.id
         return replace(step, labour_h=taught[kind]) if kind in taught else step
 
-    return tuple(map(paced, chain(house.coats)))
+    steps = chain(house.coats, seal_coats=house.seal_coats, waits=house.waits)
+    return tuple(map(paced, steps)) if taught else steps
 
 
 def work_min(labour_h: float, *, area_m2: float, people: int, most: int | None = None) -> float:

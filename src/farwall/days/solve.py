@@ -12,9 +12,10 @@ from dataclasses import dataclass
 from farwall.days.bound import Pool, Priced, kept, pool, priced
 from farwall.days.columns import Column, columns
 from farwall.days.exact import chosen
-from farwall.days.nouns import House, Proof, Question
+from farwall.days.nouns import Proof, Question
 from farwall.days.search import Choice, Choices, Search, cost_of, first_answer, improved
 from farwall.days.vans import Way
+from farwall.days.why import NoDays, lack_of
 from farwall.errors import Mistake, Refused, Unanswerable
 
 _WORK = 2_000_000
@@ -153,19 +154,5 @@ def _insist_on_ways(question: Question, ways: list[Column]) -> None:
     placed = {column.house for column in ways}
     lost = [house for n, house in enumerate(question.houses) if n not in placed]
     if lost:
-        raise Unanswerable(_why_not(lost, question), remedies=(
-            "Warm or cool the house, wait for another season, or take more days (--days).",
-            "A floor too large to be sprayed in one day has to be cut into zones.",
-        ))  # fmt: skip
-
-
-def _why_not(lost: list[House], question: Question) -> str:
-    names = ", ".join(house.name for house in lost[:5])
-    more = f" and {len(lost) - 5} more" if len(lost) > 5 else ""
-    hours = question.ahead.hours
-    coat = sum(one.coat for one in hours) / max(len(hours), 1)
-    seal = sum(one.seal for one in hours) / max(len(hours), 1)
-    return (
-        f"{names}{more}: no chain of days fits into the {question.ahead.days} days ahead "
-        f"(stain may go down in {coat:.0%} of the hours, sealer in {seal:.0%})."
-    )
+        people = max(crew.people for crew in question.crews)
+        raise NoDays(question, [lack_of(question, house, people) for house in lost])

@@ -72,6 +72,9 @@ WORDS: dict[str, Word] = {
         Word("mixed", "a batch was mixed", (_COAT, _LITRES), (
             Carried("lot", "text", "the maker's lot"), Carried("cut", "text", "stain : water"),
             Carried("boxed", "yes", "poured together with what was left"), _TUB,
+            Carried("added", "choice", "what else went in", (
+                "water", "muriatic acid", "bleach", "ammonia", "another stain", "unknown",
+            )),
         )),
         Word("filled", "a tank was filled or swapped", (), (_LITRES, _TANK, _SPRAYER, _TUB)),
         Word("tank-weighed", "tank or tub were looked at: what they hold", (), (
@@ -85,7 +88,7 @@ WORDS: dict[str, Word] = {
         ), (_TANK, _SPRAYER)),
         Word("field-done", "a field is sprayed to its stop lines", (_FIELD,), (_TANK, _TUB)),
         Word("coat-done", "all fields of a coat are sprayed", (_COAT,), (
-            _TUB, Carried("left_over_l", "litres", "mix that is left"),
+            _TANK, _TUB, Carried("left_over_l", "litres", "mix that is left"),
         )),
         Word("feathered", "an edge was feathered out dry", (), (_BAND, _FIELD, _WHERE)),
         Word("stopped", "spraying stopped", (
@@ -94,6 +97,9 @@ WORDS: dict[str, Word] = {
         Word("drip", "a drip or run", (), (
             _WHERE, _ROOM, Carried("wiped", "yes", "wiped within the minute"),
         )),
+        Word("fizz", "whether it fizzed within two minutes", (
+            Carried("seen", "yes", "whether it did"),
+        ), (_ROOM, _COAT)),
         # waiting and judging
         Word("sheen-lost", "the wet gloss is gone", (), (_ROOM, _BAND, _AFTER, _COAT, _SLAB)),
         Word("still-damp", "looked at and still damp", (), (

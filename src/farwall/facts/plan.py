@@ -10,8 +10,10 @@ from typing import Literal
 
 from farwall.facts.go import Go
 from farwall.facts.job import ChoiceName, Coat, Crew
+from farwall.facts.slab import PatchKind
 from farwall.facts.so_far import MoreMix, Past
 from farwall.facts.sunlight import SunOnFloor
+from farwall.facts.van import VanPlan
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
 
@@ -90,6 +92,8 @@ class RoomOpenTime:
     source: str = ""
     polygon: PolygonGeometry | None = None
     to_min: float | None = None
+    patch: str = ""
+    """Id of the patch of another make whose drop seconds it comes from."""
 
 
 @dataclass(frozen=True)
@@ -149,11 +153,15 @@ class Walk:
 
 @dataclass(frozen=True)
 class StopLine:
-    """Where spraying ends on purpose; `id` is the opening or saw cut it lies on."""
+    """Where spraying ends on purpose; `id` is the opening or saw cut it lies on.
+
+    `seen`: whether it lies in sight of the main window; None when no window is known.
+    """
 
     id: str
     kind: StopKind
     line: tuple[Point, ...]
+    seen: bool | None = None
 
 
 @dataclass(frozen=True)
@@ -319,6 +327,25 @@ class Chances:
 
 
 @dataclass(frozen=True)
+class FloorPatch:
+    """Floor of another make and what becomes of it; `disclosure` is what the owner signs.
+
+    `decision` is empty where nobody has said; then it is stained along (`sprayed`) and asked about.
+    """
+
+    id: str
+    room: str
+    kind: PatchKind
+    decision: str
+    sprayed: bool
+    drop_s: float | None
+    area_m2: float | None
+    polygon: PolygonGeometry | None
+    what: str
+    disclosure: str
+
+
+@dataclass(frozen=True)
 class Plan:
     """The whole derived plan."""
 
@@ -344,3 +371,6 @@ class Plan:
     go: Go | None = None
     sun: SunOnFloor | None = None
     """Where the sun falls through the windows; None where it was not reckoned."""
+    patches: tuple[FloorPatch, ...] = ()
+    van: VanPlan | None = None
+    """Sprayer, spare and what to buy; None where no van was told."""

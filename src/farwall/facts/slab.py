@@ -22,6 +22,10 @@ Part = Literal["nowhere", "part", "whole"]
 Covering = Literal["bare", "glue", "black mastic", "vinyl tile", "old paint", "leveller", "overlay"]
 Waste = Literal["sewer in writing", "drums", "hauled", "septic", "storm drain", "no way"]
 MoistureTestKind = Literal["F1869", "F2170", "D4263", "meter"]
+PatchKind = Literal["patch", "trench", "pour", "leveller"]
+PatchDecision = Literal["stain and disclose", "leave for another colour", "grind first"]
+"""stained along with the floor, and shown and signed · kept dry, coloured another day by other
+means · ground before anything else, then tried with drops again."""
 
 
 @dataclass(frozen=True)
@@ -36,14 +40,23 @@ class MixTicket:
 
 @dataclass(frozen=True)
 class Patch:
-    """Floor of another make than the rest: a repair, a trench, a later pour, a leveller."""
+    """Floor of another make than the rest: a repair, a trench, a later pour, a leveller.
+
+    `decision` None: nobody has said what becomes of it; it is stained along with the floor.
+    """
 
     id: Annotated[str, MinLen(1), MaxLen(80)]
     room: str
-    kind: Literal["patch", "trench", "pour", "leveller"] = "patch"
+    kind: PatchKind = "patch"
     age_days: _NotNegative | None = None
     drop_s: _Positive | None = None
     polygon: PolygonGeometry | None = None
+    decision: PatchDecision | None = None
+
+    @property
+    def left_dry(self) -> bool:
+        """Whether no stain goes on it on this day."""
+        return self.decision == "leave for another colour"
 
 
 @dataclass(frozen=True)

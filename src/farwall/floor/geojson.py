@@ -157,14 +157,14 @@ class _Reader:
             self._number(where, properties, key) for key in ("sill_m", "height_m", "reveal_m")
         )
         window_id, room = (self._text(where, properties, key) for key in ("id", "room"))
-        covered = properties.get("covered", False)
-        if not isinstance(covered, bool):
-            self.mistake(f"{where}.properties.covered", "this is neither true nor false.")
+        said = {key: properties.get(key, False) for key in ("covered", "main")}
+        for key, value in said.items():
+            if not isinstance(value, bool):
+                self.mistake(f"{where}.properties.{key}", "this is neither true nor false.")
         if line:
             ends = (line[0], line[1])
-            self.windows.append(
-                Window(ends, sill, height, window_id, room, reveal, covered is True)
-            )
+            covered, main = (value is True for value in said.values())
+            self.windows.append(Window(ends, sill, height, window_id, room, reveal, covered, main))
 
     def _text(self, where: str, properties: Json, key: str, *, needed: bool = False) -> str:
         value = properties.get(key, "")
@@ -275,6 +275,7 @@ def _window(window: Window) -> Json:
         "room": window.room,
         "reveal_m": window.reveal_m,
         "covered": window.covered,
+        "main": window.main,
     }
     return _feature(
         "window",

@@ -79,7 +79,8 @@ class Window:
     """A window in plan, with its sill and height where the drawing gives them.
 
     `room` is the id of the room it lights, the nearest one when left out; `reveal_m` the depth of
-    its wall; `covered` says that film or a blanket keeps the sun off.
+    its wall; `covered` says that film or a blanket keeps the sun off, `main` that this is the
+    window by which the floor is looked at.
     """
 
     line: tuple[Point, Point]
@@ -89,6 +90,7 @@ class Window:
     room: str = ""
     reveal_m: float | None = None
     covered: bool = False
+    main: bool = False
 
 
 @dataclass(frozen=True)

@@ -18,6 +18,7 @@ from farwall.facts.so_far import ClosedRoom
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
 from farwall.job.again_fields import area_m2, as_drawn, joined, numbered, within
+from farwall.job.in_view import as_seen
 from farwall.job.midday_judge import MiddayJudge, cut_short, seam_of
 from farwall.job.past import AT_M, Settled
 from farwall.job.sun_midday import in_sun
@@ -56,7 +57,7 @@ class Again:
     @cached_property
     def world(self) -> World:
         """The house of the plan."""
-        return build_world(self.floor, self.plan.inputs.exits)
+        return as_seen(build_world(self.floor, self.plan.inputs.exits), self.plan)
 
     @cached_property
     def floor(self) -> Floor:

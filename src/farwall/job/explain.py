@@ -32,6 +32,7 @@ from farwall.spray.order import House, order_asked_for
 from farwall.spray.reasons import Turn, numbers_of, shut_in, turns
 from farwall.spray.stop_reasons import StopReason, stop_reasons
 from farwall.spray.sweeps import Pieces
+from farwall.spray.unlike import unlike
 
 
 def explain(
@@ -213,8 +214,17 @@ def _stop(ground: JobGround, one: StopReason) -> Stop:
         round(one.share, 3) if can else None,
         one.another[0].id if one.another else None,
         round(one.another[1], 3) if one.another and isfinite(one.another[1]) else None,
-        _without(one),
+        _parts_unlike(ground, one) or _without(one),
     )
+
+
+def _parts_unlike(ground: JobGround, one: StopReason) -> str:
+    """The word that a stop keeps floor apart that takes stain unlike; empty where it does not."""
+    pieces = ground.world.pieces
+    both = [[pieces[name] for name in sorted(field)] for field in one.fields]
+    if not any(unlike(a, b) for a in both[0] for b in both[1]):
+        return ""
+    return "Without it one field would hold floor that takes stain unlike (drop seconds, or pours)."
 
 
 def _without(one: StopReason) -> str:
@@ -227,7 +237,8 @@ def _without(one: StopReason) -> str:
         return f"Not for the edge ({share})."
     if not one.one_tank:
         return f"Not for the edge ({share}): one tank would not do both."
-    return f"Not for the edge ({share}): here a stop is not seen."
+    seen = "is in sight, and hides" if one.seam.sight else "is not seen"
+    return f"Not for the edge ({share}): here a stop {seen}."
 
 
 def _rooms(ground: JobGround, pieces: Pieces) -> tuple[str, ...]:

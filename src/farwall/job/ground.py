@@ -12,10 +12,11 @@ from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.settled import SettledJob
 from farwall.floor.nouns import Floor
-from farwall.floor.thresholds import join_thresholds
+from farwall.job.in_view import in_view
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.lessons import with_lessons
 from farwall.job.other_facts import OtherFacts
+from farwall.job.patches import cut_off_by_patches, planned_floor, with_drops
 from farwall.spray.sweeps import Pieces
 from farwall.spray.world import World, build_world
 
@@ -41,10 +42,20 @@ def ground_of(
     """The floor of a job, its gaps filled (`job.lessons`), and how long things last on it."""
     settled = settle(job, starts_at=_stand_in(weather))
     settled = with_lessons(settled, lessons, person=sprayer)
-    floor = join_thresholds(job.floor)
+    floor = planned_floor(job)
     lasting = lasting_of(settled, weather)
     others = OtherFacts(job, settled, weather, lasting)
-    return JobGround(settled, floor, build_world(floor, job.exits), lasting, others)
+    return JobGround(settled, floor, world_of(job, floor), lasting, others)
+
+
+def world_of(job: Job, floor: Floor) -> World:
+    """Pieces and seams of a planned floor, with what is known of suction and of the view on them.
+
+    Raises `Unanswerable` where a patch that is left dry shuts floor off.
+    """
+    world = with_drops(build_world(floor, job.exits), job)
+    cut_off_by_patches(job, floor, world)
+    return in_view(world, floor)
 
 
 def _stand_in(weather: WeatherFile | Forecast | None) -> str:

@@ -1,18 +1,19 @@
 """How long edges live and coats take to dry on this job's day: survey, sample and weather joined.
 
 A typed reading wins over the weather file; the budget of an edge is prudent
-until learned (`air.clocks.edge_budget`).
+(`air.clocks.edge_budget`), and follows what was seen of sheen on this floor.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from functools import cached_property
 
 from farwall.air.clocks import DRAUGHT, SUN, Timed, edge_budget, open_time
 from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab, Readings, at, hours_at_slab
+from farwall.air.learned import Factor
 from farwall.air.limits import drop_verdict, slab_verdict
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Unanswerable
@@ -20,8 +21,12 @@ from farwall.evidence import Rank, Span
 from farwall.facts.job import Sample, Survey
 from farwall.facts.plan import OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat, SettledJob
+from farwall.floor.geometry import PolygonGeometry, polygon_geometry, polygons_of
+from farwall.job.patch_drops import Spot, refused_by_patch, spots_of
+from farwall.job.sheen_seen import learned_span, taught
 from farwall.job.site import house_of
-from farwall.job.sunlight import Sunlight, sunlight_of
+from farwall.job.sun_slab import SunWarmth, sun_warmth, warmed
+from farwall.job.sunlight import SUNNY_SHARE, Sunlight, sunlight_of
 
 _LONGEST_MIN = 24 * 60.0
 _NONE = OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")
@@ -43,8 +48,18 @@ class Lasting:
         """The first stroke."""
         return datetime.fromisoformat(self.job.starts_at)
 
+    @cached_property
+    def sun(self) -> SunWarmth:
+        """How much warmer the sun makes the slab of each room that it reaches."""
+        return sun_warmth(self.sunlight, self.starts_at, _AHEAD_H)
+
+    def conditions_in(self, room: str, at_min: float) -> Conditions:
+        """Slab and air of one room at a minute of the plan, the sun's warmth in its slab."""
+        moment = self.starts_at + timedelta(minutes=at_min)
+        return warmed(self.conditions(at_min), self.sun.k(room, moment))
+
     def conditions(self, at_min: float) -> Conditions:
-        """Slab and air at a minute of the plan."""
+        """Slab and air at a minute of the plan, in the shade."""
         if self.hours:
             return at(self.hours, self.starts_at + timedelta(minutes=at_min)).conditions
         survey = self.job.survey
@@ -52,12 +67,18 @@ class Lasting:
 
     def refusal(self, rooms: tuple[str, ...], at_min: float) -> Unanswerable | None:
         """Why these rooms may not be stained at that minute, or None."""
-        verdicts = [slab_verdict(surface_c=self.conditions(at_min).surface_c)]
+        shaded = self.conditions(at_min).surface_c
+        lit = max((self.conditions_in(room, at_min).surface_c for room in rooms), default=shaded)
+        verdicts = [slab_verdict(surface_c=shaded)]
+        if lit > shaded:
+            sunny = slab_verdict(surface_c=lit)
+            told = f"{sunny.reason} So it is where the sun comes in; in the shade {shaded:.1f} °C."
+            verdicts.append(replace(sunny, reason=told))
         verdicts += [drop_verdict(drop_s=self.job.room(room).drop_s) for room in rooms]
         for verdict in verdicts:
             if verdict.word == "no":
                 return Unanswerable(verdict.reason, remedies=verdict.remedies)
-        return None
+        return refused_by_patch(self.job.job, rooms)
 
     def open_time(self, rooms: tuple[str, ...], coat: SettledCoat, at_min: float) -> OpenTime:
         """The open time of a field: that of its quickest room; `low` is the prudent budget.
@@ -79,6 +100,11 @@ class Lasting:
         for room in rooms:
             sunny = self.sunlight is not None and self.sunlight.sunny(room, at_min, at_min + 60.0)
             found.append(self._of_room(room, coat, at_min, sunny=sunny))
+            found += [
+                self._of_room(room, coat, at_min, sunny=sunny, drop_s=spot.drop_s)
+                for spot in self._spots
+                if spot.room == room and spot.share >= SUNNY_SHARE
+            ]
         return min(found, key=lambda one: one.low)
 
     def open_times(
@@ -103,7 +129,38 @@ class Lasting:
                         )
                     )
                 before = now
-        return (*found, *self._in_patches(rooms, coat, from_min, to_min))
+        sunny = self._in_patches(rooms, coat, from_min, to_min)
+        return (*found, *sunny, *self._on_spots(found, sunny, coat))
+
+    @cached_property
+    def _spots(self) -> tuple[Spot, ...]:
+        return spots_of(self.job.job)
+
+    def _on_spots(
+        self, rooms: list[RoomOpenTime], sunny: list[RoomOpenTime], coat: SettledCoat
+    ) -> list[RoomOpenTime]:
+        """Open times on patches with drop seconds of their own, where they end sooner.
+
+        As long as those of the room hold, and in the sun where a patch of sun lies on them.
+        """
+        found: list[RoomOpenTime] = []
+        for spot in self._spots:
+            own = [one for one in rooms if one.room == spot.room]
+            ends = [*(one.from_min for one in own[1:]), None] if own else []
+            for one, end in zip(own, ends, strict=True):
+                now = self._of_room(spot.room, coat, one.from_min, drop_s=spot.drop_s)
+                if now.low < one.low:
+                    found.append(_on_spot(one, now, spot, spot.polygon, end))
+            for one in sunny:
+                lit = polygons_of(one.polygon.shape & spot.shape) if one.polygon else []
+                if one.room != spot.room or not lit:
+                    continue
+                now = self._of_room(spot.room, coat, one.from_min, sunny=True, drop_s=spot.drop_s)
+                if now.low < one.low:
+                    found += [
+                        _on_spot(one, now, spot, polygon_geometry(part), one.to_min) for part in lit
+                    ]
+        return found
 
     def _in_patches(
         self, rooms: tuple[str, ...], coat: SettledCoat, from_min: float, to_min: float
@@ -127,8 +184,11 @@ class Lasting:
         return found
 
     def _steps(self, from_min: float, to_min: float) -> tuple[float, ...]:
-        """`from_min`, then every minute up to `to_min` at which an hour of the weather begins."""
-        begins = [(hour.starts_at - self.starts_at).total_seconds() / 60 for hour in self.hours]
+        """`from_min`, then each minute up to `to_min` at which an hour of weather or sun begins."""
+        moments = [hour.starts_at for hour in self.hours]
+        if not moments and self.sun.by_room:
+            moments = [self.sun.starts_at + timedelta(hours=n) for n in range(_AHEAD_H)]
+        begins = [(one - self.starts_at).total_seconds() / 60 for one in moments]
         inside = [round(at_min, 4) for at_min in begins if from_min < at_min <= to_min]
         return (round(from_min, 4), *inside)
 
@@ -138,6 +198,7 @@ class Lasting:
         Raises `Unanswerable` when the slab is outside its limits.
         """
         span, _, factor = self._span(room, coat, at_min)
+        span = self._learned(room, coat, at_min) or span
 
         def less(value: float | None) -> float | None:
             return None if value is None else factor * value
@@ -146,7 +207,13 @@ class Lasting:
         return Span(low, less(span.likely), less(span.high), span.rank, span.source)
 
     def _span(
-        self, room: str, coat: SettledCoat, at_min: float, *, sunny: bool = False
+        self,
+        room: str,
+        coat: SettledCoat,
+        at_min: float,
+        *,
+        sunny: bool = False,
+        drop_s: float | None = None,
     ) -> tuple[Span, Sample | None, float]:
         """The open time without sun and draught, the timed sample, and what sun and draught leave.
 
@@ -155,9 +222,9 @@ class Lasting:
         found = self.job.room(room)
         sample = coat.sample if coat.sample and coat.sample.sheen_loss_min else None
         span = open_time(
-            self.conditions(at_min),
+            self.conditions_in(room, at_min),
             m2_per_l=coat.m2_per_l,
-            drop_s=found.drop_s if found.drop_told else None,
+            drop_s=drop_s or (found.drop_s if found.drop_told else None),
             finish=found.finish,
             timed=_timed(sample),
         )
@@ -181,17 +248,45 @@ class Lasting:
         source = f"{span.source}, learned from {jobs}"
         return Span(by * span.low, likely, high, Rank.LEARNED, source)
 
+    @cached_property
+    def _taught(self) -> dict[tuple[str, str], Factor | None]:
+        """What sightings made of each coat's open time in each room, reckoned once."""
+        return {
+            (coat.id, room.id): taught(self.job, coat, room.id, usual=self.conditions(0.0))
+            for coat in self.job.coats
+            for room in self.job.job.floor.rooms
+        }
+
+    def _learned(
+        self, room: str, coat: SettledCoat, at_min: float, *, drop_s: float | None = None
+    ) -> Span | None:
+        """The open time as this floor taught it; None while nobody has watched sheen on it."""
+        found = self._taught.get((coat.id, room)) if self.job.job.seen else None
+        if found is None:
+            return None
+        now = self.conditions_in(room, at_min)
+        return learned_span(self.job, coat, room, now, found, drop_s=drop_s)
+
     def _of_room(
-        self, room: str, coat: SettledCoat, at_min: float, *, sunny: bool = False
+        self,
+        room: str,
+        coat: SettledCoat,
+        at_min: float,
+        *,
+        sunny: bool = False,
+        drop_s: float | None = None,
     ) -> OpenTime:
         found = self.job.room(room)
-        span, sample, factor = self._span(room, coat, at_min, sunny=sunny)
+        span, sample, factor = self._span(room, coat, at_min, sunny=sunny, drop_s=drop_s)
+        learned = self._learned(room, coat, at_min, drop_s=drop_s)
         budget = edge_budget(
             span,
             sample_min=sample.sheen_loss_min if sample else None,
             sun=found.sun or sunny,
             draught=found.draught,
+            learned=learned,
         )
+        span = learned or span
         likely = factor * _finite(span.likely)
         return OpenTime(
             round(budget.value, 2),
@@ -200,6 +295,19 @@ class Lasting:
             budget.rank.value,
             budget.source,
         )
+
+
+def _on_spot(
+    one: RoomOpenTime,
+    now: OpenTime,
+    spot: Spot,
+    polygon: PolygonGeometry,
+    to_min: float | None,
+) -> RoomOpenTime:
+    return RoomOpenTime(
+        one.room, one.from_min, now.low, now.likely, now.high, now.rank, now.source,
+        polygon, to_min, spot.id,
+    )  # fmt: skip
 
 
 def lasting_of(job: SettledJob, weather: WeatherFile | Forecast | None) -> Lasting:

@@ -35,11 +35,12 @@ class _Ahead:
     begun: bool
 
 
-def more_mix(plan: Plan, so_far: SoFar) -> MoreMix | None:
+def more_mix(plan: Plan, so_far: SoFar, *, belief: Thirst | None = None) -> MoreMix | None:
     """Whether more has to be mixed for the coat in hand; None when nothing of it is to come.
 
     `plan` is one planned in mid-day. What was really used corrects the belief
-    of how thirsty the slab is, once the tub is told; until then it is as planned.
+    of how thirsty the slab is, once the tub is told; until then it is as planned. A `belief` that
+    has learned already, field by field, is taken as it is.
     """
     if plan.so_far is None:
         return None
@@ -50,6 +51,8 @@ def more_mix(plan: Plan, so_far: SoFar) -> MoreMix | None:
     mixed_l = so_far.mixed_l if so_far.mixed_l is not None else _mixed_l(plan)
     told = so_far.tub_l is not None
     have_l = (so_far.tub_l or 0.0) + plan.so_far.tank_l if told else mixed_l - planned_l
+    if belief is not None:
+        return _answer(plan, ahead, max(have_l, 0.0), belief)
     belief = first_belief(_ground(plan, "wishes.spread_percent", _SPREAD_PERCENT))
     used_l = mixed_l - have_l
     if planned_l > 0 and used_l > 0:  # untold is as planned, here as everywhere

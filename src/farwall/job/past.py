@@ -63,7 +63,8 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
     moved = _clock_of(plan, done, coat)
     past = tuple(found for field in own if (found := _past_of(field, done, moved)) is not None)
     rest = tuple(field for field in own if any(band.id not in done for band in field.bands))
-    last = max((b for f in past for b in f.bands), key=lambda b: b.end_min, default=None)
+    # Of bands told to have ended in one minute the one planned last was the last.
+    last = max(reversed([b for f in past for b in f.bands]), key=_ended, default=None)
     here = base if last is None else last.path[-1][:2]
     reckoned_l = _tank_at(plan, coat, past, so_far.at_min)
     # A coat that is not begun begins with an empty tank: what is in it now is the coat below.
@@ -96,6 +97,10 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
         helper_free_min=max([now, *_helper_back(past)]),
         as_planned=unchanged,
     )
+
+
+def _ended(band: Band) -> tuple[float, float]:
+    return band.end_min, band.start_min
 
 
 def _coat_in_hand(plan: Plan, done: dict[str, Band]) -> str:

@@ -7,20 +7,20 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta, timezone, tzinfo
 from typing import Any
 
-from farwall.air.day import LAG_H, Readings, hours_at_slab, typed_conditions
 from farwall.air.weather import WeatherFile
 from farwall.days.calendar import calendar
 from farwall.days.changes import Change, changes, held_to
 from farwall.days.check import DayFault, check_days
 from farwall.days.document import document
-from farwall.days.hours import NEAR_DAYS, ahead_from, hour_ahead, mild, with_rain
-from farwall.days.nouns import Ahead, Away, Calendar, DayCrew, House, Question
-from farwall.evidence import Rank
+from farwall.days.hours import rained_on
+from farwall.days.nouns import Away, Calendar, DayCrew, Question
+from farwall.days.why import NoDays
 from farwall.facts.default_table import STARTS_AT
-from farwall.facts.defaults import stains_and_coats
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
-from farwall.floor.takeoff import take_off
+from farwall.job.day_houses import When, houses_and_hours
+from farwall.job.day_notes import day_notes
+from farwall.job.day_remedies import with_remedies
 from farwall.job.lessons import labour_of
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
@@ -49,6 +49,7 @@ class Answer:
     """The calendar, as nouns and as plain JSON, its faults, and what moved against the first one.
 
     `first` is the calendar without rain and other trades; None when neither was asked about.
+    `notes`: what has to be said beside it; in the document as well.
     """
 
     calendar: Calendar
@@ -56,6 +57,7 @@ class Answer:
     faults: tuple[DayFault, ...]
     changes: tuple[Change, ...] = ()
     first: Calendar | None = None
+    notes: tuple[str, ...] = ()
 
 
 def plan_days(
@@ -67,25 +69,32 @@ def plan_days(
 ) -> Answer:
     """The calendar of `jobs`, its hours as closed jobs taught them where there are lessons.
 
-    Raises `Refused` and `Unanswerable` as `days.solve.settle`.
+    Raises `Refused` and `Unanswerable` as `days.solve.settle`. With weather a no comes with the
+    heat, or the date, that would make it a yes.
     """
     plain = question_of(jobs, ask, weather=weather, lessons=lessons)
     asked = bool(ask.rain or ask.away)
-    first = calendar(plain, exact_s=ask.exact_s)
+    by_id = dict(zip(house_ids(jobs), jobs, strict=True))
+    try:
+        first = calendar(plain, exact_s=ask.exact_s)
+    except NoDays as no:
+        if weather is None:
+            raise
+        raise with_remedies(no, plain, by_id, weather) from no
     then = first
     moved: tuple[Change, ...] = ()
     if asked:
         begins = plain.ahead.begins.date()
         rainy = [(day - begins).days for day in ask.rain]
         question = replace(
-            held_to(plain, first),
-            ahead=with_rain(plain.ahead, rainy),
+            rained_on(held_to(plain, first), rainy),
             away=tuple(Away(house, who, (day - begins).days) for house, who, day in ask.away),
         )
         then = calendar(question, exact_s=ask.exact_s)
         moved = tuple(changes(first, then))
-    told = document(then)
-    return Answer(then, told, tuple(check_days(told)), moved, first if asked else None)
+    notes = day_notes(then, by_id, weather)
+    told = document(then) | {"notes": list(notes)}
+    return Answer(then, told, tuple(check_days(told)), moved, first if asked else None, notes)
 
 
 def question_of(
@@ -103,21 +112,13 @@ def question_of(
     days = ask.days or max(
         _LEAST_DAYS, _DAYS_PER_HOUSE * len(jobs) // max(ask.crews, 1) + _SPARE_DAYS
     )
+    when = When(midnight, days, weather, ask.free, ask.due)
+    houses, ahead = houses_and_hours(jobs, ids, when)
     labour = labour_of(lessons)
-    houses = tuple(
-        House(
-            id=name,
-            name=job.name or name,
-            area_m2=take_off(job.floor).net_m2,
-            coats=max(1, len(stains_and_coats(job)[1])),
-            free_from_day=max(0, (ask.free.get(name, begins) - begins).days),
-            due_day=(ask.due[name] - begins).days if name in ask.due else None,
-            labour_h=labour,
-        )
-        for name, job in zip(ids, jobs, strict=True)
-    )
+    if labour:
+        houses = tuple(replace(house, labour_h=labour) for house in houses)
     crews = tuple(DayCrew(f"crew {n}", ask.people) for n in range(1, ask.crews + 1))
-    return Question(houses, crews, _ahead(jobs, midnight, days, weather))
+    return Question(houses, crews, ahead)
 
 
 def house_ids(jobs: Sequence[Job]) -> list[str]:
@@ -138,27 +139,3 @@ def _offset(jobs: Sequence[Job], weather: WeatherFile | None) -> tzinfo | None:
     if weather is not None:
         return timezone(timedelta(hours=weather.place.utc_offset_h))
     return datetime.fromisoformat(STARTS_AT).tzinfo
-
-
-def _ahead(
-    jobs: Sequence[Job], midnight: datetime, days: int, weather: WeatherFile | None
-) -> Ahead:
-    if weather is not None:
-        around = timedelta(days=NEAR_DAYS)
-        hours = weather.weather(
-            starts_at=midnight - around, hours=24 * (days + 2 * NEAR_DAYS), before_h=LAG_H
-        )
-        return ahead_from(hours_at_slab(hours), begins=midnight, days=days)
-    survey = jobs[0].survey if len(jobs) == 1 else None
-    if survey is None or (survey.slab_c is None and survey.air_c is None):
-        return mild(midnight, days)
-    # One house and no weather: what was read there is taken to last, and says so.
-    now, _ = typed_conditions(
-        Readings(survey.slab_c, survey.air_c, survey.rh_percent, survey.air_speed_m_s)
-    )
-    return Ahead(
-        midnight,
-        (hour_ahead(now),) * (24 * days),
-        Rank.GUESS,
-        "the survey's readings, taken to last for days",
-    )

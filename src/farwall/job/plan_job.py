@@ -12,6 +12,7 @@ import rfc8785
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
+from farwall.errors import Unanswerable
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.plain import plain
@@ -32,10 +33,13 @@ from farwall.job.go import go_of_plan
 from farwall.job.go.cuts import hold_cuts
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.patch_words import floor_patches, suction_warnings
+from farwall.job.patches import JOINT, in_the_way
 from farwall.job.proof import proof_of
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
 from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
+from farwall.job.sun_slab_words import sun_slab_warnings
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.spray.fields import Budget, Cut, cut_into_fields
 from farwall.spray.plain_bands import wish_for
@@ -69,7 +73,10 @@ def plan_job(
     """
     ground = ground_of(job, weather, lessons=lessons, sprayer=sprayer)
     wanted = tuple(order) or job.wishes.order
-    laid = laid_out(ground, wanted, cut, beside=beside)
+    try:
+        laid = laid_out(ground, wanted, cut, beside=beside)
+    except Unanswerable as no:
+        raise in_the_way(job, no) from no
     return planned(job, ground, laid, weather=weather, asked=bool(wanted), thorough=thorough)
 
 
@@ -97,6 +104,7 @@ def planned(
     chances = day_drawn(ground, done, int(inputs_hash[:_SEED_DIGITS], 16))
     laid_fields = (one.with_aside(found).field for one, found in zip(done, asides(), strict=True))
     fields = hold_cuts(tuple(laid_fields), job)
+    go = go_of_plan(job, fields)
     return Plan(
         version=PLAN_VERSION,
         job=job.name or job.id,
@@ -119,14 +127,16 @@ def planned(
             *_warnings(job, weather, ground),
             *_resting(job, fields),
             *_unheld(job, fields),
+            *suction_warnings(go),
             *sun_warnings(job, weather, sun),
         ),
         chances=chances,
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
         ),
-        go=go_of_plan(job, fields),
+        go=go,
         sun=sun,
+        patches=floor_patches(job),
     )
 
 
@@ -142,6 +152,7 @@ def _warnings(
     found = [
         *weather_warnings(job, weather, ground.lasting.starts_at),
         *slab_warnings(ground.lasting),
+        *sun_slab_warnings(ground.lasting),
         *heater_warnings(job),
         *airing_warnings(ground.lasting, ground.settled.coats[0]),
     ]
@@ -151,13 +162,17 @@ def _warnings(
             "the job, such as 2026-05-15T08:00:00-06:00."
         )
     found.extend(
-        f"Nothing can stop at the saw cut {cut or 'without a name'}: it does not run from wall to "
-        "wall, or it ends in a doorway."
+        f"Nothing can stop at the {_cut_named(cut)}: it does not run from wall to wall, or it ends "
+        "in a doorway."
         for cut in world.unused_cuts
     )
     if not job.crew.second_adult and not job.crew.helper:
         found.append("Nobody works alone: a second adult has to be within call.")
     return tuple(found)
+
+
+def _cut_named(cut: str) -> str:
+    return cut if cut.startswith(JOINT) else f"saw cut {cut or 'without a name'}"
 
 
 def _resting(job: Job, fields: Sequence[Field]) -> list[str]:

@@ -13,7 +13,7 @@ docs/spraying.md has the figures. It is an estimate; what is printed comes from 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from farwall.air.weather import Forecast, WeatherFile
@@ -22,16 +22,16 @@ from farwall.facts.job import Job
 from farwall.facts.plan import Field, Plan, PlanTools, Verdict
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
-from farwall.floor.thresholds import join_thresholds
-from farwall.job.ground import JobGround, ground_of
+from farwall.job.ground import JobGround, ground_of, world_of
 from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.patches import planned_floor
 from farwall.job.plan_job import planned
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow, age_with_min, refill_stops
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.sweeps import Pieces
-from farwall.spray.world import Seam, World, build_world
+from farwall.spray.world import Seam, World
 
 SAFE = 1.2
 """By so much a guessed edge is made older before it is weighed. Measured here (docs/spraying.md,
@@ -119,7 +119,8 @@ def preview(kept: Kept, floor: Floor, *, relaid_m2: float = RELAID_M2) -> Previe
     relaid_m2: how much of the changed floor is swept anew, the rest being guessed [m²].
     Raises `Refused` or `Unanswerable` for a floor that makes no house at all.
     """
-    world = build_world(join_thresholds(floor), kept.job.exits)
+    job = replace(kept.job, floor=floor)
+    world = world_of(job, planned_floor(job))
     left_m2, found = relaid_m2, []
     changed = [one for one in kept.fields if _changed(kept, one, world)]
     unchanged = [one for one in kept.fields if one not in changed]

@@ -9,6 +9,7 @@ from farwall.days.changes import Change
 from farwall.days.document import CAUTIONS, day_date, milestone_date, moment
 from farwall.days.nouns import Calendar, HouseDays, Placed
 from farwall.days.practice import MILESTONES
+from farwall.days.words import clock_words, date_words
 from farwall.job.plan_days import Answer
 from farwall.units import ft2_from_m2
 
@@ -16,18 +17,6 @@ _HOLDS = (
     "Read again by the checker: nobody in two places, every fresh floor guarded, no coat on a wet "
     "floor, sealer in its window, no trade inside a lock."
 )
-_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-
-
-def date_words(day: date) -> str:
-    """`Thu 14 May`, whatever the machine's language."""
-    return f"{_DAYS[day.weekday()]} {day.day} {_MONTHS[day.month - 1]}"
-
-
-def clock_words(at: datetime) -> str:
-    """`7:30`."""
-    return f"{at.hour}:{at.minute:02d}"
 
 
 def said_days(answer: Answer, *, folder: str = "") -> str:
@@ -35,6 +24,7 @@ def said_days(answer: Answer, *, folder: str = "") -> str:
     told = answer.calendar
     lines = list(_one(told, told.houses[0]) if len(told.houses) == 1 else _many(told))
     lines += _grounds(told)
+    lines += answer.notes
     if answer.first is not None:
         lines += ["", *said_changes(answer.changes, answer.calendar)]
     lines += ["", *_checked(answer)]

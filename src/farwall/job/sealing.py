@@ -13,6 +13,8 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.job.lasting import lasting_of
+from farwall.job.sun_slab import worse
+from farwall.job.sun_slab_words import sun_slab_warnings
 from farwall.units import f_from_c
 
 LABEL_WINS = "The sealer's label wins over every figure here."
@@ -54,6 +56,8 @@ def sealing_of(
     else None: nothing is guessed. Raises `Refused` for a start without an offset.
     """
     limits = limits_of(job.sealer)
+    in_sun: dict[str, tuple[HourToSeal, ...]] = {}
+    said: tuple[str, ...] = ()
     if weather is None:
         hours = _as_read(job, starts_at)
     else:
@@ -62,10 +66,17 @@ def sealing_of(
         hours = tuple(
             HourToSeal(one.starts_at.astimezone(clock), one.conditions) for one in lasting.hours
         )
+        in_sun = {
+            room: tuple(HourToSeal(one.starts_at.astimezone(clock), one.conditions) for one in lit)
+            for room, lit in lasting.sun.hours(lasting.hours).items()
+        }
+        said = sun_slab_warnings(lasting)
     if not hours:
         return None
     found = may_seal(hours, limits)
-    notes = [LABEL_WINS, COLD_BED, NOT_DRY]
+    for room, lit in in_sun.items():
+        found = worse(found, may_seal(lit, limits), room)
+    notes = [LABEL_WINS, COLD_BED, NOT_DRY, *said]
     if job.sealer.type is None:
         notes.insert(0, WHICH)
     if weather is None:

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from farwall.air.house import House
 from farwall.evidence import Rank
 from farwall.facts.job import Job
 from farwall.facts.plan import Ground
 
+HEATED_TO_C = 21.1
+"""What a thermostat is set to, 70 °F: a guess."""
 UNVENTED = (
     "The heater is not vented: it puts water, soot and carbon monoxide into the house, clouds "
     "sealer and can kill. It has no place here and its heat was not counted; take a vented one."
@@ -25,6 +29,17 @@ def house_of(job: Job) -> House:
         floor_m2=max(sum(room.polygon.shape.area for room in job.floor.rooms), 1.0),
         rank=Rank.MEASURED if site.house is not None else Rank.GUESS,
     )
+
+
+def kept_warm(job: Job, *, heat_kw: float | None = None, to_c: float = HEATED_TO_C) -> House:
+    """The house for days or weeks: its heater, or one of `heat_kw`, holds the air at `to_c`.
+
+    The plan of a day lets a heater burn on, for nobody turns it down over a wet floor; over weeks
+    a thermostat does.
+    """
+    house = house_of(job)
+    heat = house.heat_kw if heat_kw is None else heat_kw
+    return replace(house, heat_kw=heat, heat_to_c=to_c) if heat else house
 
 
 def heater_warnings(job: Job) -> tuple[str, ...]:

@@ -15,7 +15,6 @@ from datetime import timedelta
 from farwall.air.conditions import Conditions
 from farwall.air.learned import Factor, Spread, Watched, factor
 from farwall.air.limits import slab_verdict
-from farwall.air.pace import sheen_loss_min
 from farwall.air.waits import (
     DRY_DOWN,
     DWELL,
@@ -31,6 +30,7 @@ from farwall.air.waits import (
     Course,
     Prescribed,
     Wait,
+    carried,
     kin_share,
     steady,
     through,
@@ -41,6 +41,8 @@ from farwall.facts.job import Sighting
 from farwall.facts.plan import Clock
 from farwall.facts.settled import SettledCoat
 from farwall.job.lasting import Lasting
+from farwall.job.looks import paired
+from farwall.job.sheen_seen import conditions_of, samples_timed, sheen_share, usual_sheen_min
 
 RINSING_MIN = 180.0
 """Neutralising, scrubbing and rinsing before the floor can dry down: a guess, by the house."""
@@ -61,14 +63,18 @@ class Waits:
 
         The range as it is; what a field is planned by is its prudent budget.
         """
-        now = self.lasting.conditions(at_min)
-        verdict = slab_verdict(surface_c=now.surface_c)
-        if verdict.word == "no":
-            return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
-        usual = min(
-            self._sheen_min(coat, room.id, now) for room in self.lasting.job.job.floor.rooms
-        )
-        seen = [*self._sheen_seen(coat), *self._watched(OPEN_TIME, coat)]
+        rooms = {
+            room.id: self.lasting.conditions_in(room.id, at_min)
+            for room in self.lasting.job.job.floor.rooms
+        }
+        slabs = [now.surface_c for now in (self.lasting.conditions(at_min), *rooms.values())]
+        for slab_c in (min(slabs), max(slabs)):
+            verdict = slab_verdict(surface_c=slab_c)
+            if verdict.word == "no":
+                return _no(coat.id, OPEN_TIME, verdict.reason, at_min)
+        usual = min(self._sheen_min(coat, room, now) for room, now in rooms.items())
+        timed = samples_timed(self.lasting.job, coat, usual=self._first_hour)
+        seen = [*timed, *self._watched(OPEN_TIME, coat)]
         found = self._factor(OPEN_TIME, OPEN_TIME_SPREAD, seen)
         ends = [usual * one for one in (found.low, found.likely, found.high)]
         source = "common-practice, uno-1998, house-guess"
@@ -89,6 +95,14 @@ class Waits:
             _prescribed(coat.id, TRAFFIC, twice),
         )
 
+    def factor(self, wait: Wait, coat: SettledCoat, pace: float = 0.0) -> Factor:
+        """What this floor taught of a wait after this coat, with its range.
+
+        pace: of the wait that is asked about; 0 where it is not known, and then
+        nothing is carried over (`air.waits.carried`).
+        """
+        return self._factor(wait.name, wait.spread, list(self._watched(wait.name, coat, pace)))
+
     def _foretold(
         self, wait: Wait, coat: SettledCoat, at_min: float, *, begins: bool = False
     ) -> Clock:
@@ -97,7 +111,7 @@ class Waits:
         if verdict.word == "no":
             return _no(coat.id, wait.name, verdict.reason, begins_min)
         course = self._course(wait, at_min)
-        found = self._factor(wait.name, wait.spread, list(self._watched(wait.name, coat)))
+        found = self.factor(wait, coat, course.after(wait.usual_min) / wait.usual_min)
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min
@@ -132,8 +146,11 @@ class Waits:
         begins = self.lasting.starts_at + timedelta(minutes=at_min)
         return through(wait, hours, begins=begins)
 
-    def _watched(self, clock: str, coat: SettledCoat) -> Iterator[Watched]:
-        """What was watched of this clock, and of its kin less surely, as shares of the usual."""
+    def _watched(self, clock: str, coat: SettledCoat, pace: float = 0.0) -> Iterator[Watched]:
+        """What was watched of this clock, and of its kin less surely, as shares of the usual.
+
+        pace: of the wait that is asked about, to which what was seen is carried over.
+        """
         for one, since_min in paired(self.lasting.job.job.seen):
             kin = clock in KIN and one.clock in KIN
             if one.clock != clock and not kin:
@@ -141,6 +158,12 @@ class Waits:
             share_of = self._sheen_share if one.clock == OPEN_TIME else self._share
             share = share_of(one, coat, one.after_min)
             since = share_of(one, coat, since_min) if since_min else 0.0
+            if one.clock in WAITS:
+                wait = WAITS[one.clock]
+                seen = wait.pace(self._conditions(one))
+                share, since = (
+                    carried(wait, x, pace_seen=seen, pace_asked=pace) for x in (share, since)
+                )
             own = one.clock == clock
             if not own:
                 share, since = (kin_share(x, seen=one.clock, asked=clock) for x in (share, since))
@@ -154,68 +177,17 @@ class Waits:
         return passed / worth_min(wait, m2_per_l=seen_on.m2_per_l)
 
     def _sheen_share(self, one: Sighting, coat: SettledCoat, minutes: float) -> float:
-        seen_on = next((c for c in self.lasting.job.coats if c.id == one.coat), coat)
-        now = self._conditions(one)
-        return minutes / self._sheen_min(seen_on, one.room, now, drop_s=one.drop_s)
+        return sheen_share(self.lasting.job, one, coat, minutes, usual=self._first_hour)
 
-    def _sheen_seen(self, coat: SettledCoat) -> Iterator[Watched]:
-        """Samples whose sheen was timed, each in a spot of its own unless it names a room."""
-        for one in coat.samples:
-            if one.sheen_loss_min is None:
-                continue
-            told = Sighting("open time", one.sheen_loss_min, room=one.room, coat=coat.id,
-                            slab_c=one.slab_c, air_c=one.air_c, rh_percent=one.rh_percent,
-                            air_speed_m_s=one.air_speed_m_s, drop_s=one.drop_s)  # fmt: skip
-            laid = coat if one.m2_per_l is None else replace(coat, m2_per_l=one.m2_per_l)
-            now = self._conditions(told)
-            usual = self._sheen_min(laid, one.room, now, drop_s=one.drop_s)
-            yield Watched(one.room or f"sample {one.id}", one.sheen_loss_min / usual)
-
-    def _sheen_min(
-        self, coat: SettledCoat, room: str | None, now: Conditions, *, drop_s: float | None = None
-    ) -> float:
-        rooms = self.lasting.job.survey.rooms
-        found = rooms.get(room) if room is not None else None
-        if drop_s is None and found is not None and found.drop_told:
-            drop_s = found.drop_s
-        finish = found.finish if found is not None else None
-        return sheen_loss_min(now, m2_per_l=coat.m2_per_l, drop_s=drop_s, finish=finish)[1]
+    def _sheen_min(self, coat: SettledCoat, room: str | None, now: Conditions) -> float:
+        return usual_sheen_min(self.lasting.job, coat, room, now)
 
     def _conditions(self, one: Sighting) -> Conditions:
-        """Those of the watching; what was not told is taken from the first hour of the plan."""
-        usual = self.lasting.conditions(0.0)
+        return conditions_of(one, usual=self._first_hour)
 
-        def said(value: float | None, other: float) -> float:
-            return other if value is None else value
-
-        air_c = said(one.air_c, said(one.slab_c, usual.air_c))
-        return Conditions(
-            said(one.slab_c, air_c if one.air_c is not None else usual.surface_c),
-            air_c,
-            said(one.rh_percent, usual.rh_percent),
-            said(one.air_speed_m_s, usual.air_speed_m_s),
-        )
-
-
-def paired(seen: Sequence[Sighting]) -> Iterator[tuple[Sighting, float]]:
-    """Each sighting, and for an end the minute of the last look that found it unended (0: none).
-
-    Looks of one clock, room and coat are one watching; a look that found it
-    unended and was followed by the end is told with the end alone.
-    """
-    same: dict[tuple[str, str, str], list[Sighting]] = {}
-    for one in seen:
-        same.setdefault((one.clock, one.room or "", one.coat or ""), []).append(one)
-    for looks in same.values():
-        ends = [one for one in looks if one.ended]
-        open_still = [one for one in looks if not one.ended]
-        for one in ends:
-            since = [other.after_min for other in open_still if other.after_min < one.after_min]
-            yield one, max(since, default=0.0)
-        last_end = max((one.after_min for one in ends), default=0.0)
-        late = [one for one in open_still if one.after_min >= last_end]
-        if late:
-            yield max(late, key=lambda one: one.after_min), 0.0
+    @property
+    def _first_hour(self) -> Conditions:
+        return self.lasting.conditions(0.0)
 
 
 def _middle(clock: Clock, longest_min: float) -> float:

@@ -145,7 +145,8 @@ def _names_by_day(house: Mapping[str, Any], *, alone: bool) -> dict[date, list[s
     """What is done at a house on each day, in short words, in order."""
     by_day: dict[date, list[str]] = {}
     for step in house["steps"]:
-        word = SHORT.get(step["id"], step["id"].replace("-", " ") if alone else "coat")
+        other = "seal" if step["id"].startswith("seal-") else "coat"
+        word = SHORT.get(step["id"], step["id"].replace("-", " ") if alone else other)
         for start, _ in _pieces(step):
             names = by_day.setdefault(start.date(), [])
             if word not in names:

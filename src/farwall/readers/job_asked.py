@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from farwall.errors import Mistake
 from farwall.facts.defaults import DEFAULT_CUTS
+from farwall.readers.patch_sense import patch_mistakes
 from farwall.readers.shape import did_you_mean
 from farwall.readers.wording import shown
 
@@ -22,6 +23,7 @@ def asked_mistakes(raw: dict[str, object]) -> Iterator[Mistake]:
     survey = _part(raw, "survey")
     rooms = [name for one in _rows(_part(raw, "floor"), "rooms") if (name := _text(one, "id"))]
     yield from _patches(survey, rooms)
+    yield from patch_mistakes(raw)
     yield from _tests(survey, rooms)
     coats = [name for one in _rows(raw, "coats") if (name := _text(one, "id"))]
     coats = coats or [f"coat-{n}" for n in range(1, len(DEFAULT_CUTS) + 1)]

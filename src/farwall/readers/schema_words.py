@@ -7,6 +7,7 @@ stands. Units stand in the names; see docs/nomenclature.md for the words.
 from __future__ import annotations
 
 from farwall.readers.asked_words import ASKED
+from farwall.readers.van_words import VAN_WORDS
 
 WORDS: dict[str, str] = {
     "id": "Text that names it; stable for the same input.",
@@ -119,6 +120,7 @@ WORDS: dict[str, str] = {
     "Window.height_m": "Height of the window, m.",
     "Window.room": "Id of the room it lights; the nearest one when left out.",
     "Window.reveal_m": "Depth of the wall it stands in, m.",
+    "Window.main": "Whether the floor is looked at by this one; left out, the largest is taken.",
     "Window.covered": "Whether film or a blanket keeps the sun off.",
     "Job.place": "Where the house stands, to reckon the sun.",
     "Place.latitude_deg": "Degrees north; south is negative.",
@@ -154,6 +156,16 @@ WORDS: dict[str, str] = {
     "Plan.cautions": "What the sheet must say.",
     "Plan.grounds": "What each figure rests on.",
     "Plan.buying": "Stain to buy; amounts of money as text.",
+    "Plan.patches": "Floor of another make, and what becomes of it.",
+    "FloorPatch.room": "Id of the room it lies in.",
+    "FloorPatch.kind": "patch, trench, pour or leveller.",
+    "FloorPatch.decision": "What becomes of it; empty when nobody has said.",
+    "FloorPatch.sprayed": "Whether it is stained along with the floor.",
+    "FloorPatch.drop_s": "Seconds until a drop on it has gone in; null when not tried.",
+    "FloorPatch.area_m2": "Its floor, m²; null without an outline.",
+    "FloorPatch.polygon": "Its outline; null when not drawn.",
+    "FloorPatch.what": "What is done with it, in words.",
+    "FloorPatch.disclosure": "What the owner is shown and signs.",
     "Plan.warnings": "What to look at before trusting the plan.",
     "Plan.chances": "How often edges die and the mix is short on drawn days; null if not drawn.",
     "Chances.days": "Days drawn.",
@@ -181,7 +193,8 @@ WORDS: dict[str, str] = {
     "Refill.at": "Where: one point.",
     "Refill.by": "Who fills or brings the tank.",
     "Walk.who": "sprayer, sprayer 2 or helper.",
-    "StopLine.id": "Opening or saw cut that it lies on.",
+    "StopLine.id": "Opening, saw cut or pour joint that it lies on.",
+    "StopLine.seen": "Whether it is in sight of the main window; null when no window is known.",
     "Remedy.code": "What kind of remedy.",
     "Remedy.what": "The remedy in words.",
     "Remedy.peak_age_min": "Oldest edge with it, minutes; null when not reckoned.",
@@ -208,6 +221,7 @@ WORDS: dict[str, str] = {
     "RoomOpenTime.likely": "Minutes.",
     "RoomOpenTime.high": "Minutes.",
     "RoomOpenTime.polygon": "Where it holds, such as a patch of sun; null is the whole room.",
+    "RoomOpenTime.patch": "Id of the patch whose own drop seconds it comes from, else empty.",
     "RoomOpenTime.to_min": "Until when, for a polygon; null is to the end.",
     "Tightest.room": "Id of the room it lies in.",
     "Tightest.at": "Where: one point.",
@@ -289,4 +303,4 @@ WORDS: dict[str, str] = {
 def words_for(noun: str, key: str) -> str:
     """What a key of a noun means; empty when nothing was written for it."""
     full = f"{noun}.{key}"
-    return WORDS.get(full) or ASKED.get(full) or WORDS.get(key, "")
+    return WORDS.get(full) or ASKED.get(full) or VAN_WORDS.get(full) or WORDS.get(key, "")

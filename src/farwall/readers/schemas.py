@@ -14,7 +14,8 @@ from typing import Any, get_args
 from farwall.facts.job import JOB_VERSION, Job
 from farwall.facts.plan import PLAN_VERSION
 from farwall.facts.so_far import SO_FAR_VERSION, SoFar
-from farwall.readers import job_json, plan_json, so_far
+from farwall.facts.van import VAN_VERSION, Van
+from farwall.readers import job_json, plan_json, so_far, van_json
 from farwall.readers.job_limits import LIMITS
 from farwall.readers.schema_words import words_for
 from farwall.readers.shape import bare, keys_of
@@ -67,6 +68,15 @@ def so_far_schema() -> Schema:
     """The schema of a day so far: no unknown keys, gallons allowed beside litres."""
     schema = _dressed(so_far.adapter().json_schema(), "Farwall so-far", SO_FAR_VERSION)
     for noun, part in _parts(schema, SoFar):
+        part["additionalProperties"] = False
+        _add_twins(part, TWINS.get(noun, ()))
+    return schema
+
+
+def van_schema() -> Schema:
+    """The schema of a van: no unknown keys, gallons allowed beside litres."""
+    schema = _dressed(van_json.adapter().json_schema(), "Farwall van", VAN_VERSION)
+    for noun, part in _parts(schema, Van):
         part["additionalProperties"] = False
         _add_twins(part, TWINS.get(noun, ()))
     return schema

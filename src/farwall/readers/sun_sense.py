@@ -31,10 +31,13 @@ def _windows(raw: dict[str, object]) -> Iterator[Mistake]:
         for room in (rooms if isinstance(rooms, list) else [])
         if isinstance(room, dict) and room.get("id")
     ]
+    main: list[int] = []
     for number, window in enumerate(windows if isinstance(windows, list) else []):
         if not isinstance(window, dict):
             continue
         at = ("floor", "windows", number)
+        if window.get("main") is True:
+            main.append(number)
         line, name = window.get("line"), window.get("room")
         if isinstance(line, list) and len(line) == 2 and line[0] == line[1]:
             said = "Both ends of this window are the same point."
@@ -42,6 +45,9 @@ def _windows(raw: dict[str, object]) -> Iterator[Mistake]:
         if isinstance(name, str) and name and known and name not in known:
             said = f"There is no room {shown(name)}."
             yield Mistake(place_text((*at, "room")), said, did_you_mean(name, known))
+    for number in main[1:]:
+        said = f"floor.windows[{main[0]}] is the main window already; a floor has one."
+        yield Mistake(place_text(("floor", "windows", number, "main")), said, "Keep one of them.")
 
 
 def _half_a_place(place: dict[str, object]) -> Iterator[Mistake]:

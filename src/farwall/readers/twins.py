@@ -17,6 +17,7 @@ from farwall.facts.job import Coat, Container, Sample, Sighting, Site, Stain, Su
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import Choices, MixTicket, MoistureTest
 from farwall.facts.so_far import SoFar
+from farwall.facts.van import Flow, VanSprayer
 from farwall.floor.nouns import Opening, Window
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import Entry
@@ -58,6 +59,8 @@ _SLAB_AND_AIR = (
 )
 
 TWINS: dict[type, tuple[Twin, ...]] = {
+    VanSprayer: (_times("tank_gal", "tank_l", _GAL),),
+    Flow: (_times("gal_min", "l_min", _GAL),),
     Survey: (*_SLAB_AND_AIR, _times("slab_thickness_in", "slab_thickness_m", _IN)),
     MixTicket: (_times("cement_lb_per_yd3", "cement_kg_m3", units.KG_PER_LB / (3 * _FT) ** 3),),
     MoistureTest: (_VAPOUR,),

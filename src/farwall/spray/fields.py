@@ -5,6 +5,8 @@ within `COMFORT` of its budget, or no older than its worst room needs alone;
 and where a stop could have hidden under a leaf or in a saw cut, only small
 rooms (a closet, a bath, a pantry) join, and only while one tank does the whole
 field, for a refill is the one pause that need not be.
+Floor that takes stain in more than `unlike.LEAP` times the seconds of other floor, or
+was poured apart from it, shares no field with it where a stop can lie between.
 Among such cuts the one with the fewest and best hidden stop lines. Exact over
 all cuts into the fields that were tried: those grown room by room through
 fields that hold, small ones first, at most four for each room of the house.
@@ -22,12 +24,16 @@ from farwall.errors import Unanswerable
 from farwall.spray.partition import Cover, cheapest_cover
 from farwall.spray.sweep import one_tank_m2
 from farwall.spray.sweeps import NEVER, Pieces, Sweeps
-from farwall.spray.world import World
+from farwall.spray.unlike import unlike
+from farwall.spray.world import Seam, World
 
 COMFORT = 0.6
 """Share of the edge's budget that a field may use without being cut further. Rank: guess."""
 SEAM_COST = {"door": 1.0, "saw cut": 1.0, "cased": 6.0}
 """Cost of a cold stop line by where it lies: under a leaf, on a cut, under a bare frame. Guess."""
+SEEN_MORE = 0.8
+"""A stop line that lies wholly across the view from the main window costs this share of its cost
+more, one partly in sight less. Rank: guess. Steps of a tenth keep the proof of the cover exact."""
 FIELD_COST = 0.4
 SMALL_ROOM_M2 = 6.0
 """A room up to this size may share a field with the room its door leads to. Rank: guess."""
@@ -90,6 +96,19 @@ class _Units:
                 near[where[seam.b]].add(where[seam.a])
         return tuple(frozenset(found) for found in near)
 
+    @cached_property
+    def unlike(self) -> tuple[frozenset[int], ...]:
+        """Units that each unit shares no field with: other suction, or another pour."""
+        pieces = [[self.world.pieces[name] for name in group] for group in self.groups]
+        return tuple(
+            frozenset(
+                there
+                for there, others in enumerate(pieces)
+                if there != here and any(unlike(one, two) for one in own for two in others)
+            )
+            for here, own in enumerate(pieces)
+        )
+
     def hangs_together_bare(self, units: frozenset[int]) -> bool:
         """Whether no hidden seam is needed to join these units."""
         seen = {min(units)}
@@ -107,12 +126,16 @@ class _Units:
     def cost(self, units: frozenset[int]) -> float:
         """Half of each stop line around the field (once a cut or an opening), and the field."""
         inside = self.pieces(units)
-        half = {
-            seam.id: SEAM_COST.get(seam.kind, 0.0) / 2
-            for seam in self.world.seams
-            if seam.b and (seam.a in inside) != (seam.b in inside)
-        }
+        half: dict[str, float] = {}
+        for seam in self.world.seams:
+            if seam.b and (seam.a in inside) != (seam.b in inside):
+                half[seam.id] = max(half.get(seam.id, 0.0), seam_cost(seam) / 2)
         return FIELD_COST + sum(half.values())
+
+
+def seam_cost(seam: Seam) -> float:
+    """What a cold stop at this seam costs: by its kind, and by how much of it is seen."""
+    return SEAM_COST.get(seam.kind, 0.0) * (1 + SEEN_MORE * (seam.sight or 0.0))
 
 
 def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
@@ -224,11 +247,16 @@ def _may_join(
     there: int,
     tank_m2: float,
 ) -> bool:
-    """Whether a room may join a field: always where no stop can hide, else small ones only."""
+    """Whether a room may join a field: always where no stop can hide, else small ones only.
+
+    Never one that takes stain unlike the field, unless somebody could not do it alone.
+    """
     grown = group | {there}
-    if any(single[frozenset([unit])] == NEVER for unit in grown) or units.hangs_together_bare(
-        grown
-    ):
+    if any(single[frozenset([unit])] == NEVER for unit in grown):
+        return True
+    if units.unlike[there] & group:
+        return False
+    if units.hangs_together_bare(grown):
         return True
     if len(grown) > _MOST_TOGETHER or units.area_m2(grown) > tank_m2:
         return False

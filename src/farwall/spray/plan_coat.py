@@ -157,7 +157,8 @@ def stop_lines(world: World, pieces: Pieces, owner: dict[str, Pieces]) -> tuple[
         inside = (seam.a in pieces) + (seam.b in pieces)
         if inside == 1 and (not seam.b or owner.get(seam.other(_in(seam, pieces))) != pieces):
             line = tuple((round(x, 4), round(y, 4)) for x, y in seam.line)
-            lines.append(StopLine(seam.id, seam.kind, line))  # type: ignore[arg-type]
+            seen = None if seam.sight is None else seam.sight > 0
+            lines.append(StopLine(seam.id, seam.kind, line, seen))  # type: ignore[arg-type]
     return tuple(lines)
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from farwall.spray.fields import COMFORT, HIDDEN, SEAM_COST
+from farwall.spray.fields import COMFORT, HIDDEN, seam_cost
 from farwall.spray.remedies.parts import guessed_age_min, parts_at
 from farwall.spray.sweep import one_tank_m2
 from farwall.spray.sweeps import Pieces, Sweeps
@@ -65,7 +65,7 @@ def _reason(
     area_m2 = sum(sweeps.world.pieces[piece].shape.area for piece in whole)
     return StopReason(
         seam,
-        SEAM_COST.get(seam.kind, 0.0),
+        seam_cost(seam),
         both,
         age,
         age / budget(whole),

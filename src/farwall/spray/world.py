@@ -42,11 +42,17 @@ _LEAST_SEAM_M = 0.05
 
 @dataclass(frozen=True)
 class Piece:
-    """Floor that is never cut: a room, or a part of one between saw cuts. Fixtures left out."""
+    """Floor that is never cut: a room, or a part of one between saw cuts. Fixtures left out.
+
+    drop_s: seconds that a drop was told to stand there; None where none was tried. pour: id of the
+    later pour it lies on.
+    """
 
     id: str
     room: str
     shape: BaseGeometry
+    drop_s: float | None = None
+    pour: str = ""
 
     @cached_property
     def inner(self) -> BaseGeometry:
@@ -56,7 +62,10 @@ class Piece:
 
 @dataclass(frozen=True)
 class Seam:
-    """Where one piece meets another (`b`) or the outside (`b` empty)."""
+    """Where one piece meets another (`b`) or the outside (`b` empty).
+
+    sight: how much of it lies in sight of the main window, 0 to 1; None when that is not known.
+    """
 
     id: str
     kind: StopKind | str
@@ -64,6 +73,7 @@ class Seam:
     a: str
     b: str
     exit: str = ""
+    sight: float | None = None
 
     def other(self, piece: str) -> str:
         """The piece on the far side, or empty for the outside."""

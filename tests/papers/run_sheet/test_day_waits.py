@@ -17,3 +17,8 @@ from farwall.papers.run_sheet.day_page import _for_long
 )
 def test_a_long_wait_in_words(ends, words):
     assert _for_long(Clock("two", "dry-down", *ends, "guess", "", 60.0)) == words
+
+
+def test_a_prescribed_wait_says_so_and_has_a_usual_middle():
+    dwell = Clock("two", "dwell", 240.0, 480.0, 1440.0, "common practice", "prescribed: x", 60.0)
+    assert _for_long(dwell) == "dwell 4 to 24 h, usual 8 (common practice, prescribed)"

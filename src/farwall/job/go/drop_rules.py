@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from farwall.air.limits import LONGEST_DROP_S, TIGHT_DROP_S
 from farwall.facts.job import Job
+from farwall.facts.slab import Patch
 from farwall.floor.nouns import Opening
 from farwall.job.go.noun import Rule, Says, named
-
-LEAP = 4.0
-"""Drop seconds that differ by more than this factor part a field: common practice, no source."""
+from farwall.spray.unlike import LEAP
 
 
 def drop_seconds(job: Job) -> dict[str, float]:
@@ -25,7 +24,11 @@ def drop_seconds(job: Job) -> dict[str, float]:
 
 def _closed(job: Job) -> Says | None:
     slow = {room: s for room, s in drop_seconds(job).items() if s > LONGEST_DROP_S}
-    patches = [one for one in job.survey.patches if (one.drop_s or 0.0) > LONGEST_DROP_S]
+    patches = [
+        one
+        for one in job.survey.patches
+        if (one.drop_s or 0.0) > LONGEST_DROP_S and not one.left_dry
+    ]
     house = job.survey.drop_s
     if house is not None and house > LONGEST_DROP_S:
         slow |= {r.id: house for r in job.floor.rooms if r.id not in drop_seconds(job)}
@@ -76,20 +79,25 @@ def _missing(job: Job) -> Says | None:
 
 
 def _leaps(job: Job) -> Says | None:
-    pairs = leaping(job)
-    if not pairs:
+    pairs, within = leaping(job), leaping_patches(job)
+    if not pairs and not within:
         return None
-    parts, rooms = [], []
+    parts: list[str] = []
+    rooms: list[str] = []
     for opening, (slow, fast) in pairs:
         rooms += [slow, fast]
         both = f"{named(job, [slow])} and {named(job, [fast])}"
         parts.append(f"{both} (opening {opening.id}, {_stop(opening)})")
+    for patch in within:
+        rooms.append(patch.room)
+        hides = "its joint hides a stop" if patch.kind == "pour" else "its edge shows"
+        parts.append(f"{patch.kind} {patch.id} and {named(job, [patch.room])} ({hides})")
     return Says(
         "go with",
         f"Drop seconds differ more than {LEAP:g} times between {'; '.join(parts)}: the same "
         "stain comes out differently.",
-        "A field of its own on each side, with a stop line at the opening; or sand the tight "
-        "side; or show it and have it signed.",
+        "The plan parts its fields there by a stop line where one can lie; elsewhere sand the "
+        "tight side and try drops again, or show it and have it signed.",
         where=tuple(dict.fromkeys(rooms)),
     )
 
@@ -105,24 +113,46 @@ def leaping(job: Job) -> list[tuple[Opening, tuple[str, str]]]:
     return found
 
 
-def leaps_inside(fields: Sequence[tuple[str, ...]], job: Job) -> Says | None:
-    """Fields, as room ids, whose own drop seconds differ more than `LEAP` times; None: none do."""
+def leaping_patches(job: Job) -> list[Patch]:
+    """Patches that are stained along and differ more than `LEAP` times from their room."""
     told = drop_seconds(job)
+    found = []
+    for one in job.survey.patches:
+        if one.left_dry or one.drop_s is None or one.room not in told:
+            continue
+        ends = sorted((one.drop_s, told[one.room]))
+        if ends[1] > LEAP * ends[0]:
+            found.append(one)
+    return found
+
+
+def leaps_inside(
+    fields: Sequence[tuple[str, ...]],
+    job: Job,
+    drops: Sequence[Mapping[str, float]] | None = None,
+) -> Says | None:
+    """Fields, as room ids, whose own drop seconds differ more than `LEAP` times; None: none do.
+
+    drops: what was told of each field's floor, as `field_drops.drops_in` has it; that of its rooms
+    when left out.
+    """
+    told = drop_seconds(job)
+    within = drops or [{room: told[room] for room in field if room in told} for field in fields]
     parts: dict[str, None] = {}
     rooms: list[str] = []
-    for field in fields:
-        known = {room: told[room] for room in field if room in told}
+    for field, known in zip(fields, within, strict=True):
         if not known or max(known.values()) <= LEAP * min(known.values()):
             continue
-        parts[f"{named(job, field)} ({min(known.values()):g} to {max(known.values()):g} s)"] = None
+        least, most = min(known.values()), max(known.values())
+        parts[f"{named(job, field)} ({least:g} to {most:g} s, {most / least:.1f} times)"] = None
         rooms += field
     if not parts:
         return None
     return Says(
         "go with",
         f"Drop seconds differ more than {LEAP:g} times inside one field: {'; '.join(parts)}.",
-        "Part it (a stop line at a door, a saw cut where one may be made), sand the tight side, or "
-        "disclose it and have it signed.",
+        "Sand the tight side and try drops again; or part it by a saw cut where one may be made; "
+        "or disclose it and have it signed.",
         where=tuple(dict.fromkeys(rooms)),
     )
 

@@ -2,12 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from farwall.evidence import Rank
 from farwall.facts.job import Job
-from farwall.facts.slab import Hidden
+from farwall.facts.slab import Hidden, Patch
 from farwall.job.go.noun import Rule, Says, named
 
 PATCH_CURE_DAYS = 28.0
+_DECISIONS: dict[str | None, str] = {
+    "stain and disclose": "stained along with the floor; shown on the wetted slab and signed.",
+    "leave for another colour": "kept dry and masked; sampled, coloured another day with dye or "
+    "brush, and signed for.",
+    "grind first": "ground before all else (silica: shroud, vacuum, respirator); then drops "
+    "again, and the new seconds told.",
+    None: "stain it along and disclose it, leave it for another colour, or grind it first? Decide, "
+    "and have it signed.",
+}
 NOT_BEFORE = (
     "Not before post-tension cables, heating tubes and conduit are ruled out: no cut and no hole "
     "until then."
@@ -55,7 +66,8 @@ def _pours(job: Job) -> Says | None:
     return Says(
         "go with",
         f"The floor is {count} pours: the same stain comes out differently on each.",
-        "Each a field of its own, stop line on the joint; a drop set and a sample on each; signed.",
+        "Each a field of its own, stop line on the joint: the plan stops there when the later "
+        "pour is drawn. A drop set and a sample on each; signed.",
         where=tuple(dict.fromkeys(one.room for one in later)),
     )
 
@@ -79,11 +91,18 @@ def _patches(job: Job) -> Says | None:
     return Says(
         "go with",
         f"{_counted(len(patches))} in {named(job, rooms)}: repair mortar never matches.",
-        "Make its edge a stop line: the patch is a field of its own, sampled, coloured later with "
-        f"dye or brush, and signed for.{wait}",
+        f"{' '.join(_decided(patches))}{wait}",
         where=rooms,
         source="stain-sheets, trade-press",
     )
+
+
+def _decided(patches: Sequence[Patch]) -> list[str]:
+    """What is to be done with patches, a sentence for each decision that was taken."""
+    by: dict[str | None, list[str]] = {}
+    for one in patches:
+        by.setdefault(one.decision, []).append(one.id)
+    return [f"{', '.join(by[one])}: {words}" for one, words in _DECISIONS.items() if one in by]
 
 
 def _cracks(job: Job) -> Says | None:

@@ -13,6 +13,7 @@ from farwall.facts.go import Finding, Go, GoVerdict
 from farwall.facts.job import Job
 from farwall.facts.plan import Field
 from farwall.job.go.drop_rules import leaps_inside
+from farwall.job.go.field_drops import drops_in
 from farwall.job.go.noun import Rule, Says
 from farwall.job.go.table import RULES
 from farwall.job.go.tests_to_do import slab_tests_to_do
@@ -38,7 +39,9 @@ def go_of_plan(job: Job, fields: Sequence[Field]) -> Go:
         "survey",
         65,
         "",
-        lambda told: leaps_inside([one.rooms for one in fields], told),
+        lambda told: leaps_inside(
+            [one.rooms for one in fields], told, [drops_in(one, told) for one in fields]
+        ),
     )
     return go_or_no_go(job, rules=(*RULES, inside))
 

@@ -15,6 +15,7 @@ from farwall.papers.drawing.board import Board, middle_of
 from farwall.papers.drawing.edge_marks import draw_oldest, name_oldest
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.neighbours import draw_beyond, name_beyond
+from farwall.papers.drawing.patch_marks import draw_patches, name_patches
 from farwall.papers.drawing.people_marks import (
     draw_person,
     draw_tanks,
@@ -68,6 +69,7 @@ def draw_field(
     else:
         sheet.fill(floor, fill=PAPER, stroke=DANGER, stroke_width=1.5)
     draw_fixtures(sheet, within=floor.buffer(0.05))
+    patches = draw_patches(sheet, within=floor)
     draw_walls(sheet)
     draw_openings(sheet)
     svg.close_group()
@@ -89,6 +91,7 @@ def draw_field(
     else:
         _no(sheet, floor)
     _room_names(sheet, field)
+    name_patches(sheet, patches)
     name_stop_lines(sheet, stops)
     name_beyond(sheet, field)
     _foot(sheet, field, possible=possible)

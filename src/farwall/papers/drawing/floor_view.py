@@ -16,6 +16,7 @@ from farwall.papers.drawing.board import Board, Words, middle_of, ring_around
 from farwall.papers.drawing.edge_marks import draw_oldest, name_oldest
 from farwall.papers.drawing.floor_foot import EDGE, draw_foot, legend
 from farwall.papers.drawing.frame import frame_for
+from farwall.papers.drawing.patch_marks import draw_patches, name_patches
 from farwall.papers.drawing.scene import Scene
 from farwall.papers.drawing.sheet import (
     Sheet,
@@ -46,6 +47,7 @@ def draw_floor(svg: Svg, plan: Plan, scene: Scene, *, units: Units, lettering: L
     for field in fields:
         _fill(sheet, field, done)
     draw_fixtures(sheet)
+    patches = draw_patches(sheet)
     draw_walls(sheet)
     draw_openings(sheet)
     stops = draw_stop_lines(sheet)
@@ -56,6 +58,7 @@ def draw_floor(svg: Svg, plan: Plan, scene: Scene, *, units: Units, lettering: L
         _name_room(sheet, room, number, part)
     if tightest is not None:
         name_oldest(sheet, tightest, edge)
+    name_patches(sheet, patches)
     for field in fields:
         _arrow_of(sheet, field)
     if len(stops) <= _STOP_LINES_NAMED:

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from typing import Any
 
-from farwall.facts.plan import Mix, Plan
+from farwall.facts.plan import FloorPatch, Mix, Plan
 from farwall.job.go.say import in_short
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.buying import Buying, Container, UsualRule
 from farwall.papers.run_sheet.names import coat_name, numbers
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, plan_clock
-from farwall.papers.words import listed, volume
+from farwall.papers.words import listed, room_names, volume
 
 _SAID_ON_THIS_PAGE = (
     "The sheet of",
@@ -45,7 +45,18 @@ def before_page(
         "cautions": [plain(c) for c in plan.cautions if not c.startswith(_SAID_ON_THIS_PAGE)],
         "warnings": [plain(warning) for warning in plan.warnings],
         "notes": plain(notes),
+        "patches": [_patch_row(plan, one) for one in plan.patches],
     }
+
+
+def _patch_row(plan: Plan, patch: FloorPatch) -> list[str]:
+    """Name and room of a patch, what is done with it, what the owner is shown and signs."""
+    room = room_names(plan, [patch.room])[0]
+    return [
+        plain(f"{patch.kind.capitalize()} {patch.id}, {room}."),
+        plain(patch.what),
+        plain(patch.disclosure),
+    ]
 
 
 def _mix_row(plan: Plan, mix: Mix, units: Units) -> list[str]:

@@ -7,6 +7,7 @@ from typing import Any
 
 import shapely
 
+from farwall.air.waits import PRESCRIBED
 from farwall.facts.plan import Clock, Field, Plan, StopKind
 from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.grounds import rank_words, weightiest
@@ -285,8 +286,13 @@ def _waits(plan: Plan, coat: str, clock: WallClock) -> str:
 
 
 def _for_long(one: Clock) -> str:
-    """A wait that is told by how long it is: it begins on another day."""
-    rest = f" ({one.rank})" if one.rank else ""
+    """A wait that is told by how long it is: it begins on another day.
+
+    A prescribed one (dwell, traffic) is not foretold: its middle is what is usual, not likely.
+    """
+    set_by_sheet = one.source.startswith(PRESCRIBED)
+    middle = "usual" if set_by_sheet else "likely"
+    rest = f" ({one.rank}{', prescribed' if set_by_sheet else ''})" if one.rank else ""
     if one.likely_min is None:
         return f"{one.name}: not in these conditions"
     unit, size = ("h", 60.0) if one.likely_min >= 120 else ("min", 1.0)
@@ -294,4 +300,4 @@ def _for_long(one: Clock) -> str:
     span = f"{low} {unit} to open end"
     if one.high_min is not None:
         span = f"{low} to {one.high_min / size:.0f} {unit}"
-    return f"{one.name} {span}, likely {likely}{rest}"
+    return f"{one.name} {span}, {middle} {likely}{rest}"

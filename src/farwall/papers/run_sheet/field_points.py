@@ -29,8 +29,19 @@ def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> li
     stops = len(field.stop_lines)
     if stops:
         names = "the dashed stop line" if stops == 1 else f"the {stops} dashed stop lines"
-        points.append(f"Stop at {names} on the map, nowhere else.")
+        points.append(f"Stop at {names} on the map, nowhere else.{_in_sight(field)}")
     return points
+
+
+def _in_sight(field: Field) -> str:
+    """Which stop lines the main window looks at; those wish for the most care."""
+    seen = [stop for stop in field.stop_lines if stop.seen and stop.kind != "outside"]
+    if not seen:
+        return ""
+    every = len(seen) == len([stop for stop in field.stop_lines if stop.kind != "outside"])
+    which = "It lies" if every and len(seen) == 1 else f"{len(seen)} of them lie"
+    which = "One of them lies" if not every and len(seen) == 1 else which
+    return f" {which} in sight of the main window."
 
 
 def _at_once(refills: list[Refill]) -> list[list[Refill]]:

@@ -20,6 +20,7 @@ from farwall.papers.run_sheet.field_page import field_pages
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.moments_page import moments_page
 from farwall.papers.run_sheet.sun_page import sun_page
+from farwall.papers.run_sheet.van_page import van_page
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, plan_clock
 
@@ -42,12 +43,12 @@ def run_sheet_pdf(
 ) -> bytes:
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
-    One page for the evening before and the morning, one for the day, one of moments, one of
-    the sun where it was reckoned, one for each field in each coat; a page that cannot hold its
-    words goes on to a second. `units` puts gallons and feet or litres and metres first and
-    chooses the paper (US Letter or A4) unless `paper` does. `gates` (see `buying.Buying`) wins
-    over those of `plan.buying`. `notes` are the user's own words for the first page. `beside`
-    begins half of the fields' pages beside the other half.
+    One page for the evening before and the morning, one of the van where it was told, one for
+    the day, one of moments, one of the sun where it was reckoned, one for each field in each
+    coat; a page that cannot hold its words goes on to a second. `units` puts gallons and feet
+    or litres and metres first and chooses the paper (US Letter or A4) unless `paper` does.
+    `gates` (see `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's own
+    words for the first page. `beside` begins half of the fields' pages beside the other half.
     """
     size = paper_for(units, paper)
     buying = Buying.of(plan, gates=gates)
@@ -56,6 +57,7 @@ def run_sheet_pdf(
         "job": plain(job_name),
         "footer": _footer(plan, job_name, revision, units),
         "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
+        "van": van_page(plan, units=units),
         "day": day_page(plan, job_name=job_name, units=units, size=size),
         "moments": moments_page(plan, units=units, size=size),
         "sun": sun_page(plan, units=units, size=size),

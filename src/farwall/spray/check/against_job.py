@@ -34,6 +34,10 @@ from farwall.spray.check.reading import (
 DEEPEST_M = 0.8
 """A wall is no thicker than this: how far floor may reach from an opening's line."""
 
+_LEFT = "leave for another colour"
+_ENDS_M = 0.25
+"""So much of a line on a joint may stick out at its ends: it runs on to the walls."""
+
 Noun = TypeVar("Noun")
 
 
@@ -68,9 +72,24 @@ def _floor(job: At, inputs: At) -> Iterator[str]:
     exits = [_all(at, "exits", read_exit) for at in (inputs, job)]
     yield from _compared("exit", *exits, differs=_exit)
     fixtures = [_all(at, "fixtures", read_fixture) for at in (inputs, floor)]
-    yield from _fixtures(*fixtures)
+    dry, joints = _patches(job)
+    yield from _fixtures(fixtures[0], [*fixtures[1], *dry])
     saw_cuts = [_all(at, "saw_cuts", read_saw_cut) for at in (inputs, floor)]
-    yield from _cuts(*saw_cuts)
+    yield from _cuts(saw_cuts[0], saw_cuts[1], joints)
+
+
+def _patches(job: At) -> tuple[list[Fixture], BaseGeometry]:
+    """Patches that are kept dry, and the edges of later pours, where a plan may stop."""
+    survey = job.get("survey")
+    told = survey.get("patches") if survey.given else survey
+    drawn = [at for at in told.items() if at.get("polygon").given] if told.given else []
+    left = [at for at in drawn if at.get("decision").text_or("") == _LEFT]
+    pours = [at for at in drawn if at.get("kind").text_or("") == "pour" and at not in left]
+    edges = [at.get("polygon").polygon().boundary for at in pours]
+    return (
+        [Fixture(at.get("id").text_or(""), at.get("polygon").polygon()) for at in left],
+        shapely.union_all(edges),
+    )
 
 
 def _whole(rooms: list[Room]) -> BaseGeometry:
@@ -156,12 +175,14 @@ def _fixtures(mine: list[Fixture], job: list[Fixture]) -> Iterator[str]:
         yield f"The fixtures of plan and job differ on {apart:.2f} m²."
 
 
-def _cuts(mine: list[SawCut], job: list[SawCut]) -> Iterator[str]:
+def _cuts(mine: list[SawCut], job: list[SawCut], joints: BaseGeometry) -> Iterator[str]:
+    """Cuts of one that the other lacks; a plan may also stop on the joint of a later pour."""
     for cut in job:
         if not any(_same_line(cut.line, other.line) for other in mine):
             yield f"The job has saw cut {cut.id!r}; the plan was made without it."
     for cut in mine:
-        if not any(_same_line(cut.line, other.line) for other in job):
+        on_joint = shapely.difference(cut.line, shapely.buffer(joints, PLACE_M)).length <= _ENDS_M
+        if not on_joint and not any(_same_line(cut.line, other.line) for other in job):
             yield f"The plan was made with saw cut {cut.id!r}, which the job does not have."
 
 

@@ -1,0 +1,1 @@
+"""Many jobs planned at once: found, shared out over workers, kept note of, told."""

@@ -1,0 +1,80 @@
+"""What has to be said beside a calendar: of sealers, heaters, sun, watched waits, long locks."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from farwall.air.weather import WeatherFile
+from farwall.days.nouns import Calendar, HouseDays
+from farwall.days.practice import DAY_MIN, LONG_LOCK_DAYS
+from farwall.evidence import Rank
+from farwall.facts.job import Job
+from farwall.job.site import HEATED_TO_C, heater_warnings, house_of
+from farwall.job.sunlight import sunlight_of
+from farwall.units import f_from_c
+
+
+@dataclass(frozen=True)
+class _Case:
+    told: HouseDays
+    job: Job
+    weather: WeatherFile | None
+
+
+def day_notes(
+    calendar: Calendar, jobs: Mapping[str, Job], weather: WeatherFile | None
+) -> tuple[str, ...]:
+    """A line for each thing, with the houses that it holds for where they are not all."""
+    cases = [_Case(one, jobs[one.house.id], weather) for one in calendar.houses]
+    houses: dict[str, list[str]] = {}
+    for case in cases:
+        for note in _of(case):
+            houses.setdefault(note, []).append(case.told.house.name)
+    return tuple(
+        note if len(names) == len(cases) else f"{_named(names)}: {note}"
+        for note, names in houses.items()
+    )
+
+
+def _named(names: list[str]) -> str:
+    return ", ".join(names[:5]) + (f" and {len(names) - 5} more" if len(names) > 5 else "")
+
+
+def _of(case: _Case) -> Iterator[str]:
+    job = case.job
+    if job.sealer.type is None:
+        yield (
+            "Which sealer is not told: the strictest limits of all types were taken, 12 h between "
+            "its coats among them. Read its label, and tell sealer.type."
+        )
+    yield from heater_warnings(job)
+    if case.weather is not None:
+        yield from _by_weather(case)
+    yield from _watched(case.told)
+    shut = case.told.steps[-1].end_min - case.told.steps[0].start_min
+    if shut > LONG_LOCK_DAYS * DAY_MIN:
+        yield (
+            f"More than {LONG_LOCK_DAYS} days from the first step to the last: the weather leaves "
+            "too few hours between. Warm the house (site.heater_kw), or begin later."
+        )
+
+
+def _by_weather(case: _Case) -> Iterator[str]:
+    if house_of(case.job).heat_kw:
+        yield (
+            f"The heater is taken to hold the air at {f_from_c(HEATED_TO_C):.0f} °F "
+            f"({HEATED_TO_C:.0f} °C) as far as it can, ten days before the first one too (a guess)."
+        )
+    if sunlight_of(case.job, case.weather) is not None:
+        yield (
+            "Stain and sealer are held to the slab in the sun as well as to the shaded one "
+            "(reckoned for a clear sky, a guess)."
+        )
+
+
+def _watched(told: HouseDays) -> Iterator[str]:
+    waits = [one for each in told.house.waits.values() for one in each]
+    learned = dict.fromkeys(one.name for one in waits if one.minutes.rank is Rank.LEARNED)
+    if learned:
+        yield f"By what was watched on this floor: {', '.join(learned)}."

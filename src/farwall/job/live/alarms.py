@@ -1,0 +1,125 @@
+"""What must be looked at next, soonest first: edge, tank, gate, drying, dwell, rooms, sun. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from farwall.facts.plan import Field
+from farwall.job.live.edges import EdgeDue
+from farwall.job.live.noun import Alarm, LiveClock
+from farwall.job.live.standing import Standing, rooms_text
+
+SOON_MIN = 0.05
+
+
+def alarms(
+    standing: Standing, due: EdgeDue | None, waits: Sequence[LiveClock]
+) -> tuple[Alarm, ...]:
+    """Every alarm that is still to come, and an edge that is overdue, soonest first."""
+    found = [
+        *_edge(due),
+        *_tank(standing),
+        *_gate(standing),
+        *_closed(standing),
+        *[one for wait in waits for one in _wait(standing, wait)],
+    ]
+    return tuple(sorted(found, key=lambda one: (one.at_min, one.kind)))
+
+
+def _edge(due: EdgeDue | None) -> Iterator[Alarm]:
+    if due is not None:
+        what = f"begin band {due.next_band} by then, or the edge that {due.band} meets is dead"
+        yield Alarm(due.at_min, "edge", what)
+
+
+def _work(standing: Standing, field: Field) -> Iterator[tuple[float, float]]:
+    """Of each band to do in a field: the minute of its end if gone on with now, its litres."""
+    left = sorted(standing.left_of(field), key=lambda band: band.start_min)
+    for band in left:
+        yield standing.at_min + band.end_min - left[0].start_min, band.litres
+
+
+def ends_min(standing: Standing, field: Field) -> float:
+    """When a field is done if it is gone on with, or begun, now."""
+    return max((at for at, _ in _work(standing, field)), default=standing.at_min)
+
+
+def _tank(standing: Standing) -> Iterator[Alarm]:
+    """When the tank will be empty, if no filling comes before."""
+    tank, field = standing.litres.tank_l, standing.in_hand
+    if tank is None or field is None:
+        return
+    before = standing.at_min
+    for at, litres in _work(standing, field):
+        need = litres * standing.belief.factor
+        if need > tank:
+            empty = before + (at - before) * tank / max(need, 1e-9)
+            yield Alarm(round(empty, 2), "tank", f"the tank is empty in field {field.id}: fill")
+            return
+        tank -= need
+        before = at
+
+
+def _gate(standing: Standing) -> Iterator[Alarm]:
+    field, following = standing.in_hand, standing.next_field
+    if field is not None and following is not None:
+        what = f"the stop line of {field.id}: look at tub and tank before {following.id}"
+        yield Alarm(round(ends_min(standing, field), 2), "gate", what)
+
+
+def _closed(standing: Standing) -> Iterator[Alarm]:
+    for room, until in standing.closed.items():
+        if until is not None:
+            name = rooms_text(standing.plan, [room])
+            yield Alarm(until, "room", f"{name} should be free: ask, then enter room-free")
+
+
+def _wait(standing: Standing, wait: LiveClock) -> Iterator[Alarm]:
+    """The next end of a wait that is still to come: early, likely, late."""
+    if wait.begins_min is None or _over(standing, wait):
+        return
+    clock = wait.clock
+    ends = (
+        (clock.low_min, f"look whether coat {clock.coat} is {_state(clock.name)} already"),
+        (clock.likely_min, f"coat {clock.coat} is likely {_state(clock.name)}: look"),
+        (clock.high_min, f"coat {clock.coat} should be {_state(clock.name)} by now: look"),
+    )
+    for minutes, what in ends:
+        if minutes is not None and wait.begins_min + minutes > standing.at_min + SOON_MIN:
+            at_min = round(wait.begins_min + minutes, 1)
+            yield Alarm(at_min, clock.name, what)
+            return
+
+
+_STATES = {
+    "dry to recoat": "dry to recoat",
+    "dry to neutralise": "dry to neutralise",
+    "dwell": "through its dwell",
+    "dry-down before sealing": "dry to seal",
+    "next coat of sealer": "ready for the next coat of sealer",
+    "traffic in shoes": "ready for shoes",
+}
+
+
+def _state(name: str) -> str:
+    return _STATES.get(name, name)
+
+
+def _over(standing: Standing, wait: LiveClock) -> bool:
+    """Whether what was waited for is over: found dry, or what follows it is begun."""
+    name, story = wait.clock.name, standing.story
+    looks = [s.sighting for s in story.sightings if s.sighting.clock == name]
+    if looks and looks[-1].ended:
+        return True
+    coats = [coat.id for coat in standing.plan.inputs.coats]
+    if name == "dry to recoat":
+        later = coats[coats.index(wait.clock.coat) + 1 :]
+        return any((told := story.coat(one)) is not None and told.fields for one in later)
+    after = {
+        "dry to neutralise": ("neutralised", "rinsed"),
+        "dwell": ("neutralised", "rinsed"),
+        "dry-down before sealing": ("sealed",),
+        "next coat of sealer": ("handed-over",),
+        "traffic in shoes": ("handed-over",),
+    }
+    return story.last(*after.get(name, ("handed-over",))) is not None

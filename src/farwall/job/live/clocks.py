@@ -1,0 +1,165 @@
+"""The waits as the floor has taught them: the plan's own, moved by what was seen and measured.
+
+The step of Bayes is that of `job.waits`: the clock is asked twice, with the morning's facts and
+with the day's, and the plan's own range is stretched by what lies between the two answers. So
+a plan that was made with the weather keeps it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from functools import cached_property
+
+from farwall.air.weather import Forecast, WeatherFile
+from farwall.facts.defaults import settle
+from farwall.facts.job import Job, Sample, Sighting
+from farwall.facts.plan import Clock, Plan
+from farwall.job.lasting import Lasting, lasting_of
+from farwall.job.live.noun import LiveClock
+from farwall.job.story.noun import Story
+from farwall.job.waits import Waits
+
+OPEN_TIME = "open time"
+_KEYS = ("slab_c", "air_c", "rh_percent", "air_speed_m_s")
+
+
+class LiveClocks:
+    """The clocks of a job's day with what its story has seen."""
+
+    def __init__(
+        self, job: Job, plan: Plan, story: Story, weather: WeatherFile | Forecast | None = None
+    ) -> None:
+        self._plan = plan
+        self._story = story
+        self._morning = lasting_of(settle(job, starts_at=plan.starts_at), weather)
+        self._job = job
+        self._weather = weather
+
+    @cached_property
+    def _today(self) -> Lasting:
+        """The same facts with the last readings of the day, and all that was watched."""
+        survey = self._job.survey
+        for reading in self._story.readings:
+            told = {key: getattr(reading, key) for key in _KEYS}
+            survey = replace(survey, **{k: v for k, v in told.items() if v is not None})
+        seen = (*self._job.seen, *[one.sighting for one in self._story.sightings])
+        job = replace(
+            self._job,
+            survey=survey,
+            seen=tuple(self._at_its_time(one) for one in seen),
+            samples=tuple(self._sampled(one) for one in self._job.samples),
+        )
+        return lasting_of(settle(job, starts_at=self._plan.starts_at), self._weather)
+
+    def _at_its_time(self, one: Sighting) -> Sighting:
+        """What was not told of a look is the morning's, not what was measured later."""
+        then = self._morning.conditions(0.0)
+        usual = dict(zip(_KEYS, (then.surface_c, then.air_c, then.rh_percent,
+                                 then.air_speed_m_s), strict=True))  # fmt: skip
+        missing = {key: value for key, value in usual.items() if getattr(one, key) is None}
+        return replace(one, **missing)  # type: ignore[arg-type]
+
+    def _sampled(self, one: Sample) -> Sample:
+        then = self._morning.conditions(0.0)
+        if one.sheen_loss_min is None:
+            return one
+        slab = one.slab_c if one.slab_c is not None else then.surface_c
+        return replace(
+            one,
+            slab_c=slab,
+            air_c=one.air_c if one.air_c is not None else then.air_c,
+            rh_percent=one.rh_percent if one.rh_percent is not None else then.rh_percent,
+            air_speed_m_s=(
+                one.air_speed_m_s if one.air_speed_m_s is not None else then.air_speed_m_s
+            ),
+        )
+
+    @property
+    def slab_c(self) -> float:
+        """The slab as last measured, else as the morning has it."""
+        told = [r.slab_c for r in self._story.readings if r.slab_c is not None]
+        return told[-1] if told else self._morning.conditions(0.0).surface_c
+
+    def open_time(self, coat: str, at_min: float) -> LiveClock | None:
+        """How long an edge of this coat stays live."""
+        return self._moved(coat, OPEN_TIME, at_min, at_min)
+
+    def waits(self) -> Iterator[LiveClock]:
+        """What is waited for after each coat that is done, in the plan's order."""
+        for clock in self._plan.clocks:
+            told = self._story.coat(clock.coat)
+            if clock.name == OPEN_TIME or told is None or told.end_min is None:
+                continue
+            begins = self._begins(clock, told.end_min)
+            found = self._moved(clock.coat, clock.name, told.end_min, begins)
+            if found is not None:
+                yield self._not_before_damp(found)
+
+    def _not_before_damp(self, wait: LiveClock) -> LiveClock:
+        """No end before the last look that found a room of it damp: till then it is not dry."""
+        last: dict[str, tuple[bool, float]] = {}
+        for one in self._story.sightings:
+            seen = one.sighting
+            if (seen.coat, seen.clock) == (wait.clock.coat, wait.clock.name):
+                last[seen.room or ""] = (seen.ended, one.at_min)
+        damp = max((at for ended, at in last.values() if not ended), default=None)
+        if damp is None or wait.begins_min is None:
+            return wait
+        least = round(damp - wait.begins_min, 1)
+        ends = (wait.clock.low_min, wait.clock.likely_min, wait.clock.high_min)
+        low, likely, high = (None if end is None else max(end, least) for end in ends)
+        held = replace(
+            wait.clock, low_min=least if low is None else low, likely_min=likely, high_min=high
+        )
+        return replace(wait, clock=held)
+
+    def _begins(self, clock: Clock, end_min: float) -> float | None:
+        """When a wait began in truth; None while what it waits on is not done."""
+        if clock.name in {"dry to recoat", "dry to neutralise", "dwell"}:
+            return end_min
+        before = {"dry-down before sealing": ("rinsed",)}.get(clock.name, ("sealed",))
+        last = self._story.last(*before)
+        return None if last is None else last.at_min
+
+    def _moved(
+        self, coat: str, name: str, at_min: float, begins: float | None
+    ) -> LiveClock | None:  # fmt: skip
+        planned = next((c for c in self._plan.clocks if (c.coat, c.name) == (coat, name)), None)
+        if planned is None:
+            return None
+        seen = sum(one.sighting.clock == name for one in self._story.sightings)
+        before = self._clock(self._morning, coat, name, at_min)
+        after = self._clock(self._today, coat, name, at_min)
+        if before is None or after is None or before == after:
+            return LiveClock(planned, planned, begins, seen)
+        ends = [
+            _stretched(getattr(planned, key), getattr(before, key), getattr(after, key))
+            for key in ("low_min", "likely_min", "high_min")
+        ]
+        moved = replace(
+            planned,
+            low_min=ends[0] if ends[0] is not None else planned.low_min,
+            likely_min=ends[1],
+            high_min=ends[2],
+            rank=after.rank,
+            source=after.source,
+        )
+        return LiveClock(moved, planned, begins, seen)
+
+    def _clock(self, lasting: Lasting, coat: str, name: str, at_min: float) -> Clock | None:
+        waits, settled = Waits(lasting), lasting.job.coat(coat)
+        last = coat == lasting.job.coats[-1].id
+        if name == OPEN_TIME:
+            return waits.open_time(settled, at_min)
+        dry = waits.dry(settled, at_min, last=last)
+        if dry.name == name:
+            return dry
+        return next((c for c in waits.after(settled, at_min, dry) if c.name == name), None)
+
+
+def _stretched(planned: float | None, before: float | None, after: float | None) -> float | None:
+    """The plan's end by the ratio of the two answers; an end that is not reached stays so."""
+    if after is None or planned is None or not before:
+        return after
+    return round(planned * after / before, 1)

@@ -1,0 +1,166 @@
+"""What to do now, as nouns: minutes from the plan's start, litres, ranks. No reckoning here."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from farwall.facts.plan import Clock
+from farwall.facts.so_far import MoreMix
+
+
+@dataclass(frozen=True)
+class Condition:
+    """One of the things that a field waits for. holds: None where nobody has told or looked."""
+
+    what: str
+    text: str
+    holds: bool | None
+
+
+@dataclass(frozen=True)
+class LeanStart:
+    """Another way into the last field, with a helper: less is left over, and more to be minded.
+
+    It is begun on `begin_l`; before `look_band` tub and tank are read, `keep_l` or more still in
+    them, and what the rest asks for is mixed and boxed.
+    """
+
+    begin_l: float
+    look_band: str
+    keep_l: float
+
+
+@dataclass(frozen=True)
+class FirstBatch:
+    """What is mixed before a coat is begun: as the plan has it, litres of mix and its parts.
+
+    lean_l: what will do for the morning where the rest is mixed once the slab has told how much it
+    drinks; None where nobody is there to help.
+    """
+
+    litres: float
+    stain_l: float
+    water_l: float
+    acid_l: float
+    cut: str
+    lean_l: float | None
+
+
+@dataclass(frozen=True)
+class StartIf:
+    """The next field, and what must hold before it is begun; `lean` instead of its mix."""
+
+    field: str
+    rooms: tuple[str, ...]
+    conditions: tuple[Condition, ...]
+    lean: LeanStart | None = None
+
+    @property
+    def open(self) -> bool:
+        """Whether nothing that is known stands against it."""
+        return all(one.holds is not False for one in self.conditions)
+
+
+@dataclass(frozen=True)
+class Alarm:
+    """Something that must be looked at: when at the latest, what to do then."""
+
+    at_min: float
+    kind: str
+    what: str
+
+
+@dataclass(frozen=True)
+class Advice:
+    """What a rule of the day came to. stop: nothing more is sprayed, or sealed, before it is met.
+
+    The higher the weight, the sooner it is told.
+    """
+
+    rule: str
+    stop: bool
+    reason: str
+    do: str
+    weight: int
+    rank: str
+    source: str
+
+
+@dataclass(frozen=True)
+class Drunk:
+    """What the slab of a coat takes. Litres a square metre; factor: believed over planned.
+
+    seen_factor: used over planned up to the last time that tub and tank were known; None: never.
+    last_field, last_l_per_m2: of the last field that was weighed at both its ends.
+    """
+
+    planned_l_per_m2: float
+    believed_l_per_m2: float
+    factor: float
+    seen_factor: float | None
+    last_field: str = ""
+    last_l_per_m2: float | None = None
+
+
+@dataclass(frozen=True)
+class InHand:
+    """What is left of the mix. known: from what was entered; else as the plan has it."""
+
+    have_l: float
+    tub_l: float | None
+    tank_l: float | None
+    known: bool
+
+
+@dataclass(frozen=True)
+class LiveClock:
+    """A wait with what was seen on the floor counted, beside the plan's own.
+
+    begins_min: when its coat ended there in truth, None while it has not.
+    """
+
+    clock: Clock
+    planned: Clock
+    begins_min: float | None
+    seen: int
+
+    @property
+    def moved(self) -> bool:
+        """Whether anything that was seen has moved it."""
+        return self.clock.likely_min != self.planned.likely_min
+
+
+@dataclass(frozen=True)
+class Now:
+    """Where a day stands at a minute, and what to do.
+
+    field: the one in hand, empty between fields; band: the next to spray. fields_done, fields_left,
+    m2_left: of the coat in hand. open_low_min: minutes that an edge may be left, what was seen
+    counted. first_batch: while nothing of the coat is mixed or sprayed. chance_short: the budget
+    for running dry inside a field of this coat, 0 to 1.
+    """
+
+    at_min: float
+    coat: str
+    field: str
+    band: str
+    fields_done: int
+    fields_left: int
+    m2_left: float
+    drunk: Drunk
+    in_hand: InHand
+    first_batch: FirstBatch | None
+    more_mix: MoreMix | None
+    chance_short: float
+    open_low_min: float
+    open_time: LiveClock | None
+    waits: tuple[LiveClock, ...]
+    alarms: tuple[Alarm, ...]
+    start_if: StartIf | None
+    advice: tuple[Advice, ...]
+    contradictions: tuple[str, ...]
+
+    @property
+    def stops(self) -> tuple[Advice, ...]:
+        """What says no."""
+        return tuple(one for one in self.advice if one.stop)

@@ -1,0 +1,225 @@
+"""Rules of the day, one small look each, with its rank and how much it decides. Pure.
+
+Those of what is seen on the floor are those of `job.go`, asked with what the log tells; the rest
+are here. The sheet of the material in hand wins over all of them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from farwall.air import moist
+from farwall.air.limits import drop_verdict, slab_verdict
+from farwall.evidence import Rank
+from farwall.facts.checks import Watch
+from farwall.facts.default_table import PRACTICE
+from farwall.facts.defaults import settle
+from farwall.facts.job import Job
+from farwall.facts.plan import Field, RoomOpenTime
+from farwall.job.go.watch_rules import RULES as WATCHED
+from farwall.job.live.edges import EdgeDue
+from farwall.job.live.noun import Advice
+from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.story.say import clock, temperature
+from farwall.units import c_from_f, f_from_c
+
+QUIET_MIN = 30.0
+"""An edge so long past its time is no news on the floor: then entries are missing. Rank: guess."""
+MARGIN_K = 5 / 1.8
+"""Sealer wants the slab this far above the dew point [trade-press]."""
+SEALER_COLDEST_C = c_from_f(50)
+"""Where the label is not told: the strictest common figure for water-based sealers."""
+
+
+@dataclass(frozen=True)
+class Facts:
+    """What the rules look at."""
+
+    job: Job
+    standing: Standing
+    due: EdgeDue | None
+    open_low_min: float
+
+
+def advice(facts: Facts) -> tuple[Advice, ...]:
+    """What every rule has to say, what stops first, then the weightiest."""
+    found = [
+        *_watched(facts),
+        *_dead_edge(facts),
+        *_slab(facts),
+        *_drop(facts),
+        *_band_time(facts),
+        *_sun(facts),
+        *_sealer(facts),
+        *_hurt(facts),
+    ]
+    return tuple(sorted(found, key=lambda one: (not one.stop, -one.weight, one.rule)))
+
+
+def _practice(
+    rule: str, reason: str, do: str, weight: int, *, stop: bool, source: str = PRACTICE
+) -> Advice:
+    return Advice(rule, stop, reason, do, weight, Rank.PRACTICE.value, source)
+
+
+def watch_of(standing: Standing) -> Watch:
+    """What was seen on the floor, as the rules of go or no-go take it."""
+    story = standing.story
+    fizz, judged, rinsed = story.last("fizz"), story.last("coat-judged"), story.last("rinsed")
+    field, litres = standing.next_field, standing.litres
+    at_line = field is not None and standing.in_hand is None and litres.known
+    poured = [one.text("added") for one in story.of("mixed") if one.text("added")]
+    rag = rinsed.text("rag") if rinsed else ""
+    seen = fizz.about.get("seen") if fizz else None
+    return Watch(
+        fizz=seen if isinstance(seen, bool) else None,
+        wet_look=judged.text("look") or None if judged else None,  # type: ignore[arg-type]
+        coat=standing.coat,
+        left_l=litres.have_l if at_line else None,
+        left_m2=field.area_m2 if at_line and field is not None else None,
+        rinse_ph=rinsed.number("ph") if rinsed else None,
+        rag=None if not rag else "clean" if rag == "clean" else "dirty",
+        poured=tuple(poured),  # type: ignore[arg-type]
+    )
+
+
+def _watched(facts: Facts) -> Iterator[Advice]:
+    standing = facts.standing
+    watch = watch_of(standing)
+    judged = standing.story.last("coat-judged")
+    if judged is not None and judged.text("look") == "right" and standing.next_field is None:
+        watch = replace(watch, wet_look=None)  # there is nothing left to stop
+    job = replace(facts.job, watch=watch)
+    for rule in WATCHED:
+        says = rule.look(job)
+        if says is None or says.verdict == "go":
+            continue
+        rank = (says.rank or rule.rank).value
+        stop = says.verdict == "no"
+        yield Advice(rule.id, stop, says.reason, says.change, rule.weight, rank, rule.source)
+
+
+def _dead_edge(facts: Facts) -> Iterator[Advice]:
+    due = facts.due
+    if due is None or due.at_min >= facts.standing.at_min:
+        return
+    late = facts.standing.at_min - due.at_min
+    if late > QUIET_MIN:
+        reason = f"Nothing is entered since band {due.next_band} was due, {late:.0f} min ago."
+        yield _practice("quiet log", reason, "Enter what was sprayed since.", 55, stop=False)
+        return
+    reason = f"The edge that band {due.band} meets is {late:.1f} min past its {due.low_min:.1f}."
+    do = "Stop and feather it out dry; `farwall stop` names the next line that hides a seam."
+    yield _practice("dead edge", reason, do, 96, stop=True)
+
+
+def _slab(facts: Facts) -> Iterator[Advice]:
+    told = [one for one in facts.standing.story.readings if one.slab_c is not None]
+    if not told or not _sprays(facts.standing):
+        return
+    at, slab_c = told[-1].at_min, told[-1].slab_c
+    verdict = slab_verdict(surface_c=slab_c if slab_c is not None else 20.0)
+    if verdict.word == "yes":
+        return
+    when = clock(facts.standing.plan, at)
+    reason = f"{verdict.reason} Measured {when}."
+    do = verdict.remedies[0] if verdict.remedies else "Measure again before the next field."
+    weight = 95 if verdict.word == "no" else 50
+    yield Advice(
+        "slab", verdict.word == "no", reason, do, weight, verdict.rank.value, verdict.source
+    )
+
+
+def _sprays(standing: Standing) -> bool:
+    return standing.in_hand is not None or standing.next_field is not None
+
+
+def _drop(facts: Facts) -> Iterator[Advice]:
+    """A bead that stands more than a minute anywhere in the next field."""
+    field = facts.standing.next_field
+    if field is None:
+        return
+    settled = settle(facts.job, starts_at=facts.standing.plan.starts_at)
+    for room in field.rooms:
+        verdict = drop_verdict(drop_s=settled.room(room).drop_s)
+        if verdict.word == "no":
+            name = rooms_text(facts.standing.plan, [room])
+            reason = f"{name}: {verdict.reason}"
+            yield _practice(
+                "drop", reason, verdict.remedies[0], 92, stop=True, source=verdict.source
+            )
+
+
+def _band_time(facts: Facts) -> Iterator[Advice]:
+    """The last band timed at both ends took more than half of the open time."""
+    field = facts.standing.in_hand
+    if field is None or facts.open_low_min <= 0:
+        return
+    done = [facts.standing.done[b.id] for b in field.bands if b.id in facts.standing.done]
+    if len(done) < 2 or not (done[-1].told and done[-2].told):
+        return
+    took = done[-1].end_min - done[-2].end_min
+    if took > facts.open_low_min / 2:
+        reason = f"Band {done[-1].band} took {took:.1f} min, more than half of the "
+        reason += f"{facts.open_low_min:.1f} min that an edge lives."
+        yield _practice("band time", reason, "Narrower bands, a second sprayer, or a cooler hour.",
+                        60, stop=False)  # fmt: skip
+
+
+def _sun(facts: Facts) -> Iterator[Advice]:
+    """Sun that reaches a field before it is finished, because the day runs late."""
+    standing = facts.standing
+    for field in (standing.in_hand, standing.next_field):
+        if field is None:
+            continue
+        left = standing.left_of(field)
+        ends = standing.at_min + max(b.end_min for b in left) - min(b.start_min for b in left)
+        for patch in _patches(field):
+            if field.end_min <= patch.from_min < ends:
+                name = rooms_text(standing.plan, [patch.room])
+                reason = f"Sun reaches {name} about {clock(standing.plan, patch.from_min)}, before "
+                reason += f"{field.id} is done ({clock(standing.plan, ends)})."
+                yield _practice("sun", reason, "Film or blanket on the glass, or another field "
+                                "first.", 65, stop=False)  # fmt: skip
+                return
+
+
+def _patches(field: Field) -> Sequence[RoomOpenTime]:
+    return [one for one in field.open_times if one.polygon is not None]
+
+
+def _sealer(facts: Facts) -> Iterator[Advice]:
+    """Sealer on a slab near its dew point or colder than its label allows."""
+    story = facts.standing.story
+    if story.last("rinsed") is None or story.last("handed-over") is not None:
+        return
+    told = [one for one in story.readings if one.slab_c is not None]
+    if not told or told[-1].slab_c is None:
+        return
+    last, slab_c = told[-1], told[-1].slab_c
+    label = facts.job.sealer
+    coldest = label.least_slab_c if label.least_slab_c is not None else SEALER_COLDEST_C
+    if slab_c < coldest:
+        reason = f"The slab is {temperature(slab_c)}, below the sealer's {temperature(coldest)}."
+        yield _practice("sealer cold", reason, "No sealer, whatever the air reads: warm the slab.",
+                        94, stop=True, source="trade-press")  # fmt: skip
+    if last.air_c is None or not last.rh_percent:  # dry air has no dew point
+        return
+    dew_c = moist.dew_point_c(air_c=last.air_c, rh_percent=last.rh_percent)
+    margin = label.least_margin_k if label.least_margin_k is not None else MARGIN_K
+    if slab_c - dew_c < margin:
+        reason = f"The slab is {1.8 * (slab_c - dew_c):.0f} °F above the dew point "
+        reason += f"({f_from_c(dew_c):.0f} °F); {1.8 * margin:.0f} °F are wanted."
+        yield _practice("dew point", reason, "No sealer now, nor if it falls in the next 6 h.",
+                        93, stop=True, source="trade-press")  # fmt: skip
+
+
+def _hurt(facts: Facts) -> Iterator[Advice]:
+    hurt = facts.standing.story.last("hurt")
+    if hurt is not None and not hurt.text("done"):
+        reason = (
+            f"Somebody was hurt {clock(facts.standing.plan, hurt.at_min)}: {hurt.text('what')}."
+        )
+        do = "Eyes or skin: water for 15 minutes, now; then the sheet and a doctor. Enter what was "
+        yield _practice("hurt", reason, f"{do}done.", 99, stop=True)

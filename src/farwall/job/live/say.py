@@ -1,0 +1,225 @@
+"""What to do now in at most ten calm lines, the biggest thing first. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from farwall.facts.plan import Plan
+from farwall.facts.so_far import MoreMix
+from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
+from farwall.job.live.standing import rooms_text
+from farwall.job.story.say import clock, volume
+from farwall.units import ft2_per_gal_from_m2_per_l
+
+MOST_LINES = 10
+_SOON_MIN = 3.0
+"""An edge that must be met within so many minutes is the first thing told. Rank: guess."""
+_EVEN = 0.03
+_LOOKED_AT = frozenset({"mix", "slab", "coat below"})
+"""Conditions that are told also where they hold or nobody has looked; the others when they fail."""
+
+
+def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
+    """The lines; `again` is what is to be said of planning anew."""
+    lines = [_first(plan, now), *_why_first(now)]
+    if not now.stops:
+        lines += [*_mix(now), _drunk(now)]
+    odd = list(_odd(now))
+    last = [_next_alarm(plan, now), *_waits(plan, now), *odd, *_advised(now), _open(now)]
+    last = [line for line in last if line]
+    if again and not now.stops:
+        last.insert(min(2, len(last)), again)
+    if now.start_if is not None and not now.stops:
+        # what stands against the field, as far as there is room for it
+        lines += _start_if(plan, now, most=max(MOST_LINES - len(lines) - min(len(last), 3), 2))
+    kept = list(dict.fromkeys(line for line in [*lines, *last] if line))
+    return "\n".join(kept[:MOST_LINES])
+
+
+def _first(plan: Plan, now: Now) -> str:
+    """The one thing to do now."""
+    head = f"NOW {clock(plan, now.at_min)}:"
+    if now.stops:
+        return f"{head} STOP. {now.stops[0].do}"
+    if now.field:
+        return f"{head} {_go_on(plan, now)}"
+    ask = now.start_if
+    if ask is None:
+        done = "all that is planned is sprayed" if not now.fields_left else "nothing to begin"
+        return f"{head} {done}. {_next_alarm(plan, now, capital=True)}".rstrip()
+    rooms = rooms_text(plan, ask.rooms)
+    against = [one for one in ask.conditions if one.holds is False]
+    mix = now.more_mix
+    if mix is not None and mix.how in {"boxed", "fresh"} and mix.before_field == ask.field:
+        return f"{head} mix {volume(mix.litres)} before field {ask.field} in {rooms}."
+    if against:
+        return f"{head} wait with field {ask.field} in {rooms}: {against[0].text}."
+    return f"{head} begin field {ask.field} in {rooms}, band {now.band}, if what is below holds."
+
+
+def _go_on(plan: Plan, now: Now) -> str:
+    mix = now.more_mix
+    if mix is not None and mix.how == "no" and mix.before_field == now.field:
+        return "spray to the next line that hides a seam and stop there (`farwall stop`)."
+    if mix is not None and mix.how == "boxed" and mix.before_band == now.band:
+        return f"mix {volume(mix.litres)} at once and box it, then go on with {now.band}."
+    due = next((one for one in now.alarms if one.kind == "edge"), None)
+    if any(one.rule == "quiet log" for one in now.advice):
+        return f"enter what was sprayed since: field {now.field} stands open in the log."
+    by = f", begun by {clock(plan, due.at_min)}" if due is not None else ""
+    if due is not None and due.at_min - now.at_min < _SOON_MIN:
+        by += f": {max(due.at_min - now.at_min, 0.0):.1f} min"
+    return f"go on with band {now.band} in field {now.field}{by}."
+
+
+def _why_first(now: Now) -> Iterator[str]:
+    for one in now.stops[:2]:
+        yield f"NO ({one.rule}): {one.reason}"
+
+
+def _mix(now: Now) -> Iterator[str]:
+    mix = now.more_mix
+    if mix is None:
+        return
+    if now.first_batch is not None:
+        yield _first_batch(now, now.first_batch)
+    elif mix.how == "no":
+        yield f"MIX NOTHING NEW. {mix.why}"
+    elif mix.how == "nothing":
+        yield f"{_have(now)}: enough for all that is to come in coat {now.coat}."
+    else:
+        yield _more(now, mix)
+
+
+def _first_batch(now: Now, made: FirstBatch) -> str:
+    parts = f"{volume(made.stain_l)} stain into {volume(made.water_l)} water ({made.cut})"
+    line = f"Mix and enter it: {volume(made.litres)} for coat {now.coat}, {parts}"
+    return f"{line}; or {volume(made.lean_l)} now, the rest later." if made.lean_l else f"{line}."
+
+
+def _more(now: Now, mix: MoreMix) -> str:
+    have = f"{_have(now)}; {_chance(now)}"
+    if mix.before_band:
+        return (
+            f"MIX {volume(mix.litres)} before band {mix.before_band} at the latest, boxed with all "
+            f"that is left. {have}"
+        )
+    soon = now.start_if is not None and now.start_if.field == mix.before_field
+    word = "MIX" if soon and not now.field else "Later mix"
+    box = "behind its closed leaf"
+    if mix.how == "boxed":
+        box = f"boxed with the {volume(mix.latest_at_l)} left then"
+    return f"{word} {volume(mix.litres)} before field {mix.before_field}, {box}. {have}"
+
+
+def _chance(now: Now) -> str:
+    return f"dry inside a field: {now.chance_short * 100:.2g} %."
+
+
+def _have(now: Now) -> str:
+    known = "" if now.in_hand.known else " by the plan's reckoning"
+    return f"In tub and tank: {volume(now.in_hand.have_l)}{known}"
+
+
+def _waits(plan: Plan, now: Now) -> Iterator[str]:
+    for wait in now.waits:
+        if wait.moved and wait.begins_min is not None and wait.seen:
+            yield _wait(plan, wait, wait.begins_min)
+
+
+def _advised(now: Now) -> Iterator[str]:
+    for one in now.advice:
+        if not one.stop:
+            yield f"{one.reason} {one.do} ({one.rank})"
+
+
+def _drunk(now: Now) -> str:
+    drunk = now.drunk
+    left = f"Coat {now.coat}: {_count(now.fields_done)} done, {now.fields_left} left"
+    if drunk.seen_factor is None:
+        return f"{left}; what the slab drinks is not known yet: tell tank and tub."
+    seen = f"The slab drank {_against(drunk.seen_factor)}"
+    if abs(drunk.factor - drunk.seen_factor) >= _EVEN:
+        seen += f", taken for {_against(drunk.factor)} from here"
+    return (
+        f"{left}. {seen}: {_ft2(drunk.believed_l_per_m2)} ft²/gal, "
+        f"planned {_ft2(drunk.planned_l_per_m2)}."
+    )
+
+
+def _ft2(l_per_m2: float) -> str:
+    return f"{ft2_per_gal_from_m2_per_l(1 / l_per_m2):.0f}"
+
+
+def _count(fields: int) -> str:
+    return "1 field" if fields == 1 else f"{fields} fields"
+
+
+def _against(factor: float) -> str:
+    if abs(factor - 1) < _EVEN:
+        return "as planned"
+    return f"{abs(factor - 1) * 100:.0f} % {'more' if factor > 1 else 'less'}"
+
+
+def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:
+    """The field, then what stands against it, what nobody has looked at, and the mix."""
+    ask = now.start_if
+    if ask is None:
+        return
+    yield f"Begin {ask.field} ({rooms_text(plan, ask.rooms)}) only if:"
+    rank = {False: 0, None: 1, True: 2}
+    told = [one for one in ask.conditions if one.holds is False or one.what in _LOOKED_AT]
+    told.sort(key=lambda one: rank[one.holds])
+    marks = {True: "holds", False: "NOT YET", None: "look"}
+    lean = _lean(ask.lean) if any(o.what == "mix" and not o.holds for o in told) else ""
+    for one in told[: max(most - (2 if lean else 1), 1)]:
+        yield f"  {marks[one.holds]}: {one.text}"
+    if lean:
+        yield lean
+
+
+def _lean(lean: LeanStart | None) -> str:
+    if lean is None:
+        return ""
+    return (
+        f"  or, with a helper: begin on {volume(lean.begin_l)}, look at tub and tank before "
+        f"{lean.look_band}, {volume(lean.keep_l)} still in them, and box the rest then"
+    )
+
+
+def _next_alarm(plan: Plan, now: Now, *, capital: bool = False) -> str:
+    coming = [one for one in now.alarms if one.at_min > now.at_min]
+    if not coming:
+        return ""
+    soonest = coming[0]
+    what = soonest.what[0].upper() + soonest.what[1:] if capital else soonest.what
+    return f"Next {clock(plan, soonest.at_min)}: {what}."
+
+
+def _wait(plan: Plan, wait: LiveClock, begins: float) -> str:
+    ends = (wait.clock.low_min, wait.clock.likely_min, wait.clock.high_min)
+    told = [clock(plan, begins + one) if one is not None else "not in sight" for one in ends]
+    then = [wait.planned.low_min, wait.planned.likely_min, wait.planned.high_min]
+    plan_likely = clock(plan, begins + then[1]) if then[1] is not None else "not in sight"
+    return (
+        f"Coat {wait.clock.coat}, {wait.clock.name}: likely {told[1]} ({told[0]} to {told[2]}), "
+        f"by the plan {plan_likely}; {wait.clock.rank}."
+    )
+
+
+def _open(now: Now) -> str:
+    found = now.open_time
+    if found is None or not found.moved or not (now.field or now.start_if):
+        return ""
+    clock_ = found.clock
+    likely = clock_.likely_min or 0.0
+    planned = found.planned.likely_min or 0.0
+    edge = f"An edge lives {now.open_low_min:.1f} min to be safe ({likely:.1f} likely"
+    return f"{edge}, by the plan {planned:.1f}); {clock_.rank}."
+
+
+def _odd(now: Now) -> Iterator[str]:
+    if now.contradictions:
+        more = len(now.contradictions) - 1
+        rest = f" And {more} more: --story tells all." if more else ""
+        yield f"What does not fit: {now.contradictions[-1]}{rest}"

@@ -1,0 +1,183 @@
+"""Where the day stands: coat and field in hand, next band and field, what is left of the mix."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from farwall.facts.plan import Band, Field, Plan
+from farwall.facts.so_far import BandDone, ClosedRoom, Past, SoFar
+from farwall.job.live.noun import InHand
+from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
+from farwall.job.story.noun import CoatStory, Sprayed, Story
+from farwall.mix.thirst import Thirst
+
+
+@dataclass(frozen=True)
+class Standing:
+    """The plan against the story at one minute."""
+
+    plan: Plan
+    story: Story
+    at_min: float
+
+    @cached_property
+    def done(self) -> dict[str, Sprayed]:
+        """Every band done, by id."""
+        return self.story.done()
+
+    @cached_property
+    def coat(self) -> str:
+        """The coat in hand: begun and not done, else the first not done, else the last."""
+        coats = [coat.id for coat in self.plan.inputs.coats]
+        left = {f.coat for f in self.plan.fields if any(b.id not in self.done for b in f.bands)}
+        begun = [coat for coat in reversed(coats) if self._begun(coat) and coat in left]
+        return next(iter([*begun, *[coat for coat in coats if coat in left]]), coats[-1])
+
+    def _begun(self, coat: str) -> bool:
+        told = self.story.coat(coat)
+        return told is not None and bool(told.fields)
+
+    @cached_property
+    def own(self) -> list[Field]:
+        """The fields of the coat in hand, in order."""
+        return sorted((f for f in self.plan.fields if f.coat == self.coat), key=lambda f: f.order)
+
+    @cached_property
+    def coat_story(self) -> CoatStory | None:
+        """What is entered of the coat in hand."""
+        return self.story.coat(self.coat)
+
+    @cached_property
+    def begun_ids(self) -> set[str]:
+        """Fields of the coat that are begun, be it only by word."""
+        told = self.coat_story
+        return {one.field for one in told.fields} if told is not None else set()
+
+    def left_of(self, field: Field) -> list[Band]:
+        """Its bands that are to do."""
+        return [band for band in field.bands if band.id not in self.done]
+
+    @cached_property
+    def in_hand(self) -> Field | None:
+        """The field that is begun and not done; the last one begun where there are several."""
+        told = self.coat_story
+        order = [one.field for one in told.fields] if told is not None else []
+        open_ = [f for f in self.own if f.id in order and self.left_of(f)]
+        return max(open_, key=lambda f: order.index(f.id), default=None)
+
+    @cached_property
+    def to_come(self) -> list[Field]:
+        """The fields of the coat that are not begun, in order."""
+        return [f for f in self.own if f.id not in self.begun_ids and self.left_of(f)]
+
+    @cached_property
+    def closed(self) -> dict[str, float | None]:
+        """Rooms closed now, until when if that was told."""
+        return {one.room: one.until_min for one in self.story.closed_at(self.at_min)}
+
+    @cached_property
+    def next_field(self) -> Field | None:
+        """The field to begin next: the first in order with no closed room, else the first."""
+        free = [f for f in self.to_come if not set(f.rooms) & set(self.closed)]
+        return next(iter([*free, *self.to_come]), None)
+
+    @cached_property
+    def next_band(self) -> Band | None:
+        """The band to spray next, of the field in hand, else of the next one."""
+        field = self.in_hand or self.next_field
+        return min(self.left_of(field), key=lambda b: b.start_min) if field else None
+
+    @cached_property
+    def belief(self) -> Thirst:
+        """The belief of the coat's thirst after all that was looked at."""
+        return belief_of(self.plan, self.coat_story)
+
+    @cached_property
+    def mix_belief(self) -> Thirst:
+        """By which more is mixed: of the rest of the last field, once that was looked into."""
+        field, told = self.in_hand, self.coat_story
+        if field is None or self.to_come or told is None or not told.levels:
+            return self.belief
+        before = len(told.done) - sum(band.id in self.done for band in field.bands)
+        start = next((one for one in reversed(told.levels) if one.bands == before), None)
+        last = told.levels[-1]
+        if start is None or last.planned_l - start.planned_l < LEAST_SPAN_L:
+            return self.belief
+        used = last.mixed_l - start.mixed_l + start.hand_l - last.hand_l
+        if used <= 0:
+            return self.belief
+        at_start = belief_of(self.plan, told, bands=before)
+        return inside(at_start, done_l=last.planned_l - start.planned_l, used_l=used)
+
+    @cached_property
+    def litres(self) -> InHand:
+        """What is left of the mix now."""
+        told = self.coat_story
+        if told is None or (told.mixed_l is None and not told.levels):
+            return InHand(max(self._planned_hand_l, 0.0), None, None, known=False)
+        if not told.levels:
+            used = self._planned_l(told, 0) * self.belief.factor
+            return InHand(max((told.mixed_l or 0.0) - used, 0.0), told.tub_l, None, known=False)
+        last = told.levels[-1]
+        since = self._planned_l(told, last.bands) * self.belief.factor
+        have = max(last.hand_l + (told.mixed_l or last.mixed_l) - last.mixed_l - since, 0.0)
+        tank = told.tank_l
+        if tank is None and told.tub_l is not None:
+            tank = min(max(have - told.tub_l, 0.0), self.plan.inputs.tools.tank_l)
+        return InHand(have, told.tub_l, tank, known=True)
+
+    def _planned_l(self, told: CoatStory, first: int) -> float:
+        """What the plan has for the bands done since so many were."""
+        bands = {band.id: band for field in self.own for band in field.bands}
+        return sum(bands[one.band].litres for one in told.done[first:] if one.band in bands)
+
+    @cached_property
+    def _planned_hand_l(self) -> float:
+        mixed = planned_mixed_l(self.plan, self.coat, self.begun_ids)
+        told = self.coat_story
+        return mixed - (self._planned_l(told, 0) if told is not None else 0.0)
+
+    @cached_property
+    def as_midday(self) -> tuple[Plan, SoFar]:
+        """The plan with this past, and the day so far, for what asks as in mid-day."""
+        litres = self.litres
+        tank = litres.tank_l or 0.0
+        ordered = sorted(self.done.values(), key=lambda one: (one.start_min, one.end_min))
+        closed = tuple(ClosedRoom(room, until) for room, until in self.closed.items())
+        so_far = SoFar(
+            at_min=max(self.at_min, 0.0),
+            tank_l=tank,
+            tub_l=max(litres.have_l - tank, 0.0),
+            closed=closed,
+        )
+        past = Past(
+            at_min=so_far.at_min,
+            coat=self.coat,
+            done=tuple(BandDone(one.band, one.start_min, one.end_min) for one in ordered),
+            at=(0.0, 0.0),
+            tank_l=tank,
+            tub_l=so_far.tub_l,
+            closed=closed,
+            left=(),
+            past_hash="",
+        )
+        return replace(self.plan, so_far=past), so_far
+
+    def m2_left(self) -> float:
+        """Floor of the coat in hand that is to do."""
+        return sum(b.polygon.shape.area for f in self.own for b in self.left_of(f))
+
+
+def planned_mixed_l(plan: Plan, coat: str, begun: set[str]) -> float:
+    """What the plan has mixed by now: each mix before a field that is begun, the first always."""
+    own = [mix for mix in plan.mixes if mix.coat == coat]
+    made = [mix for n, mix in enumerate(own) if n == 0 or set(mix.fields[:1]) & begun]
+    return sum(mix.stain_l + mix.water_l + mix.acid_l for mix in made)
+
+
+def rooms_text(plan: Plan, ids: Sequence[str]) -> str:
+    """Rooms as people call them."""
+    labels = {room.id: room.label for room in plan.inputs.floor.rooms}
+    return ", ".join(labels.get(name, name) for name in ids)

@@ -1,0 +1,146 @@
+"""The next field is begun only if: mix, slab, room, time, edges, the coat below. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
+
+from farwall.air.limits import COLDEST_C, HOTTEST_C, slab_verdict
+from farwall.facts.plan import Field
+from farwall.job.live.alarms import ends_min
+from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
+from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.more_mix import MIXING_MIN
+from farwall.job.story.say import clock, temperature, volume
+from farwall.units import f_from_c
+
+CHANCE_INSIDE = 0.01
+"""What a look inside the last field leaves of running dry: set on the bench's tuning days."""
+
+
+def start_if(
+    standing: Standing,
+    *,
+    chances: Mapping[str, float],
+    slab_c: float,
+    measured: bool,
+    open_low_min: float,
+    waits: Sequence[LiveClock],
+    light_until_min: float | None,
+) -> StartIf | None:
+    """What must hold before the next field is begun; None when none of the coat is to come."""
+    field = standing.next_field
+    if field is None:
+        return None
+    found = (
+        *_edges(standing),
+        _mix(standing, field, chances),
+        _slab(slab_c, measured=measured),
+        *_rooms(standing, field),
+        *_below(standing, waits),
+        _time(standing, field, light_until_min),
+        _edge_age(field, open_low_min),
+    )
+    return StartIf(field.id, field.rooms, found, _lean(standing, field))
+
+
+def _lean(standing: Standing, field: Field) -> LeanStart | None:
+    """The leaner way, where the field is the coat's last, a helper is there, and time to mix."""
+    if len(standing.to_come) > 1 or standing.in_hand is not None:
+        return None
+    if not standing.plan.inputs.crew.helper or standing.litres.known is False:
+        return None
+    tools, belief = standing.plan.inputs.tools, standing.belief
+    rate = tools.spray_m2_min * standing.plan.inputs.l_per_m2[field.coat] * belief.factor
+    keep = MIXING_MIN * rate
+    bands = sorted(standing.left_of(field), key=lambda band: band.start_min)
+    begin = max(sum(band.litres for band in bands) * belief.factor, standing.litres.have_l)
+    look, taken = "", 0.0
+    for band, following in pairwise(bands):
+        taken += band.litres
+        if begin - belief.enough_l(taken, chance_dry=CHANCE_INSIDE) < keep:
+            break
+        look = following.id
+    return LeanStart(round(begin, 2), look, round(keep, 2)) if look else None
+
+
+def enough_l(standing: Standing, field: Field, chances: Mapping[str, float]) -> float:
+    """What must stand in tub and tanks before a field is begun."""
+    litres = sum(band.litres for band in standing.left_of(field))
+    return standing.belief.enough_l(litres, chance_dry=chances[field.id])
+
+
+def _mix(standing: Standing, field: Field, chances: Mapping[str, float]) -> Condition:
+    need = enough_l(standing, field, chances)
+    left = standing.litres.have_l
+    if standing.in_hand is not None:
+        hand = sum(band.litres for band in standing.left_of(standing.in_hand))
+        left = max(left - hand * standing.belief.factor, 0.0)
+    told = "there" if standing.litres.known else "by the plan, weigh them"
+    text = f"at least {volume(need)} in tub and tank; {volume(left)} {told}"
+    return Condition("mix", text, left >= need - 1e-6 if standing.litres.known else None)
+
+
+def _slab(slab_c: float, *, measured: bool) -> Condition:
+    verdict = slab_verdict(surface_c=slab_c)
+    text = f"slab from {f_from_c(COLDEST_C):.0f} to {temperature(HOTTEST_C)}; "
+    text += f"{temperature(slab_c)} {'measured' if measured else 'by the plan, measure it'}"
+    no = verdict.word == "no"
+    return Condition("slab", text, False if no else (True if measured else None))
+
+
+def _rooms(standing: Standing, field: Field) -> Iterator[Condition]:
+    for room in field.rooms:
+        if room in standing.closed:
+            until = standing.closed[room]
+            when = f" until {clock(standing.plan, until)}" if until is not None else ""
+            name = rooms_text(standing.plan, [room])
+            yield Condition("room", f"{name} is free; somebody is in it{when}", holds=False)
+    if not set(field.rooms) & set(standing.closed):
+        yield Condition("room", f"{rooms_text(standing.plan, field.rooms)} free", holds=True)
+
+
+def _edges(standing: Standing) -> Iterator[Condition]:
+    field = standing.in_hand
+    if field is not None:
+        at = clock(standing.plan, ends_min(standing, field))
+        text = f"{field.id} is done to its stop lines, about {at}; no edge stays open behind you"
+        yield Condition("edges", text, holds=False)
+
+
+def _below(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Condition]:
+    """A coat over another waits until that is dry."""
+    coats = [coat.id for coat in standing.plan.inputs.coats]
+    at = coats.index(standing.coat)
+    if not at:
+        return
+    below = coats[at - 1]
+    wait = next((w for w in waits if w.clock.coat == below and "recoat" in w.clock.name), None)
+    told = standing.story.coat(below)
+    if wait is None or told is None or told.end_min is None:
+        yield Condition("coat below", f"coat {below} is done and dry", holds=False)
+        return
+    looks = [s for s in standing.story.sightings
+             if s.sighting.coat == below and s.sighting.clock == "dry to recoat"]  # fmt: skip
+    holds = looks[-1].sighting.ended if looks else None
+    low, high = wait.clock.low_min, wait.clock.high_min
+    if holds is None and standing.at_min < told.end_min + low:
+        holds = False
+    ends = [clock(standing.plan, told.end_min + m) for m in (low, high) if m is not None]
+    text = f"coat {below} is dry, looked at; likely from {' to '.join(ends)}"
+    yield Condition("coat below", text, holds)
+
+
+def _time(standing: Standing, field: Field, light_until_min: float | None) -> Condition:
+    lasts = field.end_min - field.start_min
+    text = f"{lasts:.0f} min of light and quiet"
+    if light_until_min is None:
+        return Condition("time", text, None)
+    left = light_until_min - standing.at_min
+    text += f"; the sun sets {clock(standing.plan, light_until_min)}"
+    return Condition("time", text, left >= lasts)
+
+
+def _edge_age(field: Field, open_low_min: float) -> Condition:
+    text = f"oldest edge {field.peak_age_min:.1f} of {open_low_min:.1f} min"
+    return Condition("edge", text, field.peak_age_min <= open_low_min)

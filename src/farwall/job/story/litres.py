@@ -1,0 +1,161 @@
+"""What is left of the mix: tub and tanks from what was mixed, filled, weighed. Pure.
+
+Spraying empties tanks only, filling moves from tub to tank, mixing adds to the tub. What cannot be
+told from the entries is unknown and not guessed.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from farwall.facts.plan import Band, Plan
+from farwall.job.story.noun import Happened, Level
+from farwall.job.story.spraying import Spraying
+
+HAIR_L = 0.05
+"""A slip of reading a scale is no contradiction. Rank: guess."""
+
+
+@dataclass
+class CoatLitres:
+    """The account of one coat: None where it is not known."""
+
+    coat: str
+    mixed_l: float = 0.0
+    mixed_told: bool = False
+    filled_l: float | None = None
+    tub_l: float | None = 0.0
+    tanks: dict[str, float | None] = field(default_factory=dict)
+    levels: list[Level] = field(default_factory=list)
+    left_over_l: float | None = None
+
+    @property
+    def tank_l(self) -> float | None:
+        """All tanks together."""
+        known = [one for one in self.tanks.values() if one is not None]
+        return sum(known) if len(known) == len(self.tanks) else None
+
+
+class Litres:
+    """The accounts of all coats while a log is gone through; `spraying` is fed before."""
+
+    def __init__(self, plan: Plan, spraying: Spraying) -> None:
+        self._plan = plan
+        self._spraying = spraying
+        self._two = any(band.sprayer == 2 for one in plan.fields for band in one.bands)
+        self.coats: dict[str, CoatLitres] = {}
+        self.contradictions: list[str] = []
+        self._bands = 0
+
+    def feed(self, one: Happened) -> None:
+        """Take what happened into account."""
+        account = self._account(self._coat(one))
+        if account is None:
+            return
+        if len(self._spraying.done) > self._bands:
+            self._bands = len(self._spraying.done)
+            self._emptied(account, one)
+        if one.word == "mixed":
+            self._mixed(account, one)
+        elif one.word == "filled":
+            self._filled(account, one)
+        elif one.word == "tank-empty":
+            account.tanks[self._tank(one)] = 0.0
+        self._told(account, one)
+        self._level(account, one)
+
+    def _coat(self, one: Happened) -> str:
+        if one.word == "mixed":
+            return one.text("coat")
+        return self._spraying.coat
+
+    def _account(self, coat: str) -> CoatLitres | None:
+        if coat not in {each.id for each in self._plan.inputs.coats}:
+            return None
+        if coat not in self.coats:
+            tanks: dict[str, float | None] = {} if self._two else {"": 0.0}
+            self.coats[coat] = CoatLitres(coat, tanks=tanks)
+        return self.coats[coat]
+
+    def _tank(self, one: Happened) -> str:
+        """Which tank is meant: with one sprayer there is one, whatever name it was given."""
+        return one.text("sprayer") if self._two else ""
+
+    def _emptied(self, account: CoatLitres, one: Happened) -> None:
+        """Bands were sprayed: what is in the tank is unknown until it is told."""
+        named = self._tank(one)
+        for name in [named] if self._two and named else list(account.tanks):
+            account.tanks[name] = None
+
+    def _mixed(self, account: CoatLitres, one: Happened) -> None:
+        litres = one.number("litres") or 0.0
+        account.mixed_l += litres
+        account.mixed_told = True
+        if account.tub_l is not None:
+            account.tub_l += litres
+
+    def _filled(self, account: CoatLitres, one: Happened) -> None:
+        tank = self._tank(one)
+        before = account.tanks.get(tank, 0.0)
+        litres, after = one.number("litres"), one.number("tank_l")
+        if litres is None and after is not None and before is not None:
+            litres = after - before
+        account.tanks[tank] = None if litres is None or before is None else before + litres
+        if litres is None:
+            account.tub_l = None
+            return
+        account.filled_l = (account.filled_l or 0.0) + litres
+        if account.tub_l is None or not account.mixed_told:
+            return
+        account.tub_l -= litres
+        if account.tub_l < -HAIR_L and one.number("tub_l") is None:
+            self.contradictions.append(
+                f"Coat {account.coat}: more was filled than was mixed, by "
+                f"{-account.tub_l:.1f} L; a batch or a weighing is missing."
+            )
+            account.tub_l = None
+
+    def _told(self, account: CoatLitres, one: Happened) -> None:
+        tank, tub = one.number("tank_l"), one.number("tub_l")
+        over = one.number("left_over_l")
+        if tank is not None:
+            account.tanks[self._tank(one)] = tank
+        if tub is not None:
+            account.tub_l = tub
+        if over is not None:
+            account.left_over_l = account.tub_l = over
+            account.tanks = dict.fromkeys(account.tanks or {"": 0.0}, 0.0)
+
+    def _level(self, account: CoatLitres, one: Happened) -> None:
+        """Everything known now, and something told just now: a level."""
+        said = one.word in {"tank-empty", "mixed"} or any(
+            one.number(key) is not None for key in ("tank_l", "tub_l", "left_over_l")
+        )
+        tank, tub = account.tank_l, account.tub_l
+        if not said or tank is None or tub is None or not account.tanks:
+            return
+        if not account.mixed_told and one.number("tub_l") is None and not account.levels:
+            return  # a tub of which nothing was ever said
+        done = [name for name in self._spraying.done if self._owns(account.coat, name)]
+        bands = [self._band(name) for name in done]
+        level = Level(
+            one.at_min,
+            account.mixed_l,
+            round(tub, 4),
+            round(tank, 4),
+            len(bands),
+            round(sum(band.litres for band in bands), 4),
+            round(sum(band.polygon.shape.area for band in bands), 4),
+        )
+        if account.mixed_told and level.hand_l > account.mixed_l + HAIR_L:
+            self.contradictions.append(
+                f"Coat {account.coat}: {level.hand_l:.1f} L are told to be left, and only "
+                f"{account.mixed_l:.1f} L were mixed; a batch is missing, or a figure is wrong."
+            )
+        account.levels.append(level)
+
+    def _owns(self, coat: str, band: str) -> bool:
+        return self._spraying.owner[band].coat == coat
+
+    def _band(self, name: str) -> Band:
+        return next(b for b in self._spraying.owner[name].bands if b.id == name)

@@ -1,0 +1,140 @@
+"""A story told minute by minute in plain words, US units first. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from datetime import datetime, timedelta
+
+from farwall.facts.log_words import WORDS, Carried
+from farwall.facts.plan import Plan
+from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
+from farwall.units import f_from_c, ft2_per_gal_from_m2_per_l, ft_from_m, gal_from_l
+
+SHORT_ID = 6
+"""Letters of an id that are shown: its last ones, which are random."""
+
+
+def short_id(name: str) -> str:
+    """The end of an id, enough to strike it by."""
+    return name.replace("-", "")[-SHORT_ID:]
+
+
+def told(plan: Plan, story: Story) -> str:
+    """The whole story: each thing at its minute, then what it came to, then what cannot be so."""
+    lines = [f"{plan.job or 'The job'}: {len(story.happened)} entries."]
+    lines += [f"  {line_of(plan, one)}" for one in story.happened]
+    lines += [
+        f"  struck: {clock(plan, one.at_min)} {what_of(plan, one)}  [{short_id(one.id)}]"
+        for one in story.struck
+    ]
+    for coat in story.coats:
+        lines += _coat(plan, coat)
+    if story.hours_h:
+        hours = ", ".join(f"{task} {value:g}" for task, value in story.hours_h.items())
+        lines.append(f"Hours of work: {hours}; {sum(story.hours_h.values()):g} in all.")
+    if story.contradictions:
+        lines.append("What does not fit:")
+        lines += [f"  {one}" for one in story.contradictions]
+    return "\n".join(lines)
+
+
+def line_of(plan: Plan, one: Happened) -> str:
+    """One thing that happened, with its minute and the end of its id."""
+    who = f" ({one.who})" if one.who else ""
+    off = "" if abs(one.off_min) < 1 else f" (its clock was put right by {-one.off_min:+.0f} min)"
+    return f"{clock(plan, one.at_min)} {what_of(plan, one)}{who}{off}  [{short_id(one.id)}]"
+
+
+def what_of(plan: Plan, one: Happened) -> str:
+    """What it says: the word, then all that it carries."""
+    word = WORDS.get(one.word)
+    carried = {each.key: each for each in word.carried} if word else {}
+    parts = [_part(plan, carried.get(key), key, value) for key, value in one.about.items()]
+    return f"{one.word.replace('-', ' ')}: {', '.join(parts)}" if parts else (
+        one.word.replace("-", " ")
+    )  # fmt: skip
+
+
+def clock(plan: Plan, minute: float) -> str:
+    """A minute of the plan by the clock on the wall."""
+    start = datetime.fromisoformat(plan.starts_at)
+    moment = start + timedelta(minutes=minute)
+    days = (moment.date() - start.date()).days
+    day = f" (day {days + 1})" if days > 0 else f" ({-days} days before)" if days < 0 else ""
+    return f"{moment.hour}:{moment.minute:02d}{day}"
+
+
+def volume(litres: float) -> str:
+    """Gallons first, litres beside them."""
+    return f"{gal_from_l(litres):.1f} gal ({litres:.1f} L)"
+
+
+def temperature(celsius: float) -> str:
+    """Fahrenheit first, Celsius beside it."""
+    return f"{f_from_c(celsius):.0f} °F ({celsius:.0f} °C)"
+
+
+def coverage(l_per_m2: float) -> str:
+    """What a litre a square metre is as floor covered by a gallon."""
+    return f"{ft2_per_gal_from_m2_per_l(1 / l_per_m2):.0f} ft²/gal ({l_per_m2:.3f} L/m²)"
+
+
+_SHOWN: Mapping[str, Callable[[float], str]] = {
+    "litres": volume,
+    "celsius": temperature,
+    "minutes": lambda value: f"{value:g} min",
+    "hours": lambda value: f"{value:g} h",
+    "percent": lambda value: f"{value:g} %",
+    "m_s": lambda value: f"{value:.1f} m/s",
+    "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
+}
+_PLAIN = frozenset({"text", "choice"})
+_NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
+          "rh_percent": "humidity", "air_speed_m_s": "air moving", "left_over_l": "left over",
+          "after_min": "after", "ph": "pH"}  # fmt: skip
+_BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
+
+
+def _part(plan: Plan, carried: Carried | None, key: str, value: object) -> str:
+    kind = carried.kind if carried else ""
+    if isinstance(value, bool):
+        text = "yes" if value else "no"
+    elif isinstance(value, int | float):
+        text = _SHOWN[kind](value) if kind in _SHOWN else f"{value:g}"
+    elif kind == "room" and isinstance(value, str):
+        labels = {room.id: room.label for room in plan.inputs.floor.rooms}
+        text = labels.get(value, value)
+    elif kind == "entry" and isinstance(value, str):
+        return f"[{short_id(value)}]"
+    elif isinstance(value, list | tuple):
+        text = " and ".join(map(str, value))
+    else:
+        text = str(value)
+    return text if key in _BARE else f"{_NAMES.get(key, key.replace('_', ' '))} {text}"
+
+
+def _coat(plan: Plan, coat: CoatStory) -> Iterator[str]:
+    done = sum(one.end_min is not None for one in coat.fields)
+    own = sum(one.coat == coat.coat for one in plan.fields)
+    head = f"Coat {coat.coat}: {done} of {own} fields done"
+    if coat.mixed_l is not None:
+        head += f", {volume(coat.mixed_l)} mixed"
+    if coat.used_l is not None:
+        head += f", {volume(coat.used_l)} used by {clock(plan, coat.levels[-1].at_min)}"
+    if coat.l_per_m2 is not None:
+        planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2  # overlaps counted
+        head += f": {coverage(coat.l_per_m2)}, planned {coverage(planned)}"
+    yield f"{head}."
+    for one in coat.fields:
+        yield f"  {_field(plan, one)}"
+
+
+def _field(plan: Plan, one: FieldStory) -> str:
+    rooms = {room.id: room.label for room in plan.inputs.floor.rooms}
+    field = next((each for each in (*plan.fields, *plan.left) if each.id == one.field), None)
+    where = ", ".join(rooms.get(room, room) for room in field.rooms) if field else ""
+    ends = "not done" if one.end_min is None else f"to {clock(plan, one.end_min)}"
+    used = ""
+    if one.used_l is not None:
+        used = f", took {volume(one.used_l)}, planned {volume(one.planned_l)}"
+    return f"{one.field} {where}: {clock(plan, one.start_min)} {ends}, {len(one.bands)} bands{used}"

@@ -1,0 +1,128 @@
+"""What is sprayed, and when: bands told done, those before them in their field with them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from farwall.facts.plan import Band, Field, Plan
+from farwall.job.so_far_sense import whole_fields
+from farwall.job.story.noun import Happened, Sprayed
+
+
+@dataclass
+class Spraying:
+    """The floor while a log is gone through: fed one thing at a time, in order."""
+
+    plan: Plan
+    done: dict[str, Sprayed] = field(default_factory=dict)
+    started: dict[str, float] = field(default_factory=dict)
+    coat: str = ""
+    """The coat in hand: that of the last thing that named one."""
+    contradictions: list[str] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        self.fields: dict[str, Field] = {one.id: one for one in whole_fields(self.plan)}
+        self.owner: dict[str, Field] = {
+            band.id: one for one in self.fields.values() for band in one.bands
+        }
+        self._last: dict[int, float] = {}
+
+    def feed(self, one: Happened) -> None:
+        """Take what happened into account."""
+        if one.word == "field-started":
+            self._started(one)
+        elif one.word == "band-done":
+            self._band_done(one)
+        elif one.word == "field-done":
+            self._field_done(one)
+        elif one.word == "coat-done":
+            self._coat_done(one)
+        elif one.word in {"mixed", "day-started"} and one.text("coat"):
+            self.coat = one.text("coat")
+
+    def _started(self, one: Happened) -> None:
+        found = self._field(one)
+        if found is None:
+            return
+        self.coat = found.coat
+        if found.id in self.started:
+            self.contradictions.append(f"Field {found.id} is told to be begun twice.")
+            return
+        self.started[found.id] = one.at_min
+
+    def _band_done(self, one: Happened) -> None:
+        name = one.text("band")
+        own = self.owner.get(name)
+        if own is None:
+            self.contradictions.append(f"The plan has no band {name}; it is passed over.")
+            return
+        self.coat = own.coat
+        if name in self.done:
+            if self.done[name].told:
+                self.contradictions.append(f"Band {name} is told to be done twice.")
+            return
+        at = next(number for number, band in enumerate(own.bands) if band.id == name)
+        hand = own.bands[at].sprayer
+        before = [band for band in own.bands[: at + 1] if band.sprayer == hand]
+        self._lay(before, one.at_min, told={name})
+
+    def _field_done(self, one: Happened) -> None:
+        found = self._field(one)
+        if found is None:
+            return
+        self.coat = found.coat
+        if all(band.id in self.done for band in found.bands):
+            return
+        self._lay(found.bands, one.at_min, told={found.bands[-1].id})
+
+    def _coat_done(self, one: Happened) -> None:
+        coat = one.text("coat")
+        own = [each for each in self.plan.fields if each.coat == coat]
+        if not own:
+            self.contradictions.append(f"The plan has no coat {coat}; it is passed over.")
+            return
+        self.coat = coat
+        bands = sorted((b for each in own for b in each.bands), key=lambda b: b.start_min)
+        self._lay(bands, one.at_min, told=set())
+
+    def _field(self, one: Happened) -> Field | None:
+        name = one.text("field")
+        if name not in self.fields:
+            self.contradictions.append(f"The plan has no field {name}; it is passed over.")
+        return self.fields.get(name)
+
+    def _lay(self, bands: Sequence[Band], at_min: float, *, told: set[str]) -> None:
+        """The bands not yet done end at `at_min`, those between as the plan has them apart."""
+        missing = [band for band in bands if band.id not in self.done]
+        if not missing:
+            return
+        for hand in sorted({band.sprayer for band in missing}):
+            self._lay_one([b for b in missing if b.sprayer == hand], at_min, told, hand)
+
+    def _lay_one(self, missing: Sequence[Band], at_min: float, told: set[str], hand: int) -> None:
+        planned_from, true_from = self._since(missing, at_min, hand)
+        lasts = max(missing[-1].end_min - planned_from, 1e-9)
+        scale = max(at_min - true_from, 0.0) / lasts
+        for band in missing:
+            start = true_from + (band.start_min - planned_from) * scale
+            end = true_from + (band.end_min - planned_from) * scale
+            self.done[band.id] = Sprayed(
+                band.id, round(start, 4), round(end, 4), band.id in told
+            )  # fmt: skip
+        self._last[hand] = max(at_min, true_from)
+
+    def _since(self, missing: Sequence[Band], at_min: float, hand: int) -> tuple[float, float]:
+        """The planned minute and the true one from which the missing bands are laid."""
+        own = self.owner[missing[0].id]
+        last = self._last.get(hand)
+        earlier = [b for b in own.bands if b.id in self.done and b.sprayer == hand]
+        if earlier and last is not None:
+            return earlier[-1].end_min, min(last, at_min)
+        planned = missing[0].start_min
+        lasts = missing[-1].end_min - planned
+        begun = self.started.get(own.id)
+        floor = [one for one in (last, begun) if one is not None]
+        if begun is not None:
+            return own.start_min, min(max(floor), at_min)
+        return planned, min(max([at_min - lasts, *floor]), at_min)

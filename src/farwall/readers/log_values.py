@@ -1,0 +1,258 @@
+"""What an entry of the log carries: read by kind, US twins turned to SI, ids held to the plan."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+
+from farwall import units
+from farwall.errors import Mistake
+from farwall.facts.log_words import Carried, Word
+from farwall.facts.plain import Plain
+from farwall.facts.plan import Plan
+from farwall.readers.json_text import Place, place_text
+from farwall.readers.shape import did_you_mean, nearest
+from farwall.readers.wording import shown
+
+_HASH = re.compile(r"[0-9a-f]{64}")
+_LONGEST = 2_000
+
+_BOUNDS: dict[str, tuple[float, float, str]] = {
+    "litres": (0, 5_000, "L"),
+    "minutes": (0, 60 * 24 * 30, "minutes"),
+    "hours": (0, 1_000, "hours"),
+    "celsius": (-30, 70, "°C"),
+    "percent": (0, 100, "%"),
+    "m_s": (0, 40, "m/s"),
+    "kg": (0, 5_000, "kg"),
+    "m2_per_l": (0.1, 200, "m²/L"),
+    "ph": (0, 14, "pH"),
+    "metres": (0, 1_000, "m"),
+    "count": (0, 1_000, ""),
+}
+"""The least and the most that is believed of a kind; beyond lies a slip of the finger. Guesses."""
+
+
+@dataclass(frozen=True)
+class _Twin:
+    ending: str
+    other: str
+    to_key: Callable[[float], float]
+    unit: str
+
+
+_TWINS: dict[str, tuple[_Twin, ...]] = {
+    "litres": (
+        _Twin("_l", "_gal", units.l_from_gal, "gal"),
+        _Twin("litres", "gal", units.l_from_gal, "gal"),
+        _Twin("litres", "gallons", units.l_from_gal, "gal"),
+    ),
+    "celsius": (_Twin("_c", "_f", units.c_from_f, "°F"),),
+    "m_s": (_Twin("_m_s", "_mph", lambda mph: mph * units.M_S_PER_MPH, "mph"),),
+    "metres": (_Twin("_m", "_ft", lambda ft: ft * units.M_PER_FT, "ft"),),
+    "kg": (_Twin("_kg", "_lb", lambda lb: lb * units.KG_PER_LB, "lb"),),
+    "m2_per_l": (
+        _Twin("m2_per_l", "ft2_per_gal", units.m2_per_l_from_ft2_per_gal, "ft²/gal"),
+    ),
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Ids:
+    """The ids of a plan by kind; None where there is no plan to hold to."""
+
+    known: Mapping[str, tuple[str, ...]] | None
+
+    @classmethod
+    def of(cls, plan: Plan | None) -> Ids:
+        """Those of a plan, of what is left for another day too."""
+        if plan is None:
+            return cls(None)
+        every = (*plan.fields, *plan.left)
+        return cls(
+            {
+                "field": tuple(dict.fromkeys(field.id for field in every)),
+                "band": tuple(dict.fromkeys(b.id for field in every for b in field.bands)),
+                "coat": tuple(coat.id for coat in plan.inputs.coats),
+                "room": tuple(room.id for room in plan.inputs.floor.rooms),
+            }
+        )
+
+    def fault(self, kind: str, name: str) -> tuple[str, str] | None:
+        """What is wrong with a name and what to do, or None."""
+        kind = "room" if kind == "rooms" else kind
+        if self.known is None or kind not in self.known or name in self.known[kind]:
+            return None
+        known = self.known[kind]
+        near = nearest(name, list(known))
+        remedy = f"Did you mean {near}?" if near else f"It has: {', '.join(known[:12])}."
+        return f"the plan has no {kind} {name[:40]}.", remedy
+
+
+def typed(word: Word, told: Mapping[str, Plain]) -> dict[str, Plain]:
+    """Texts of `key=value` as the kinds of `word` want them; what cannot be read stays text."""
+    return {key: _typed(_carried(word, key), value) for key, value in told.items()}
+
+
+def checked(
+    word: Word, raw: Mapping[str, Plain], ids: Ids, place: Place
+) -> tuple[dict[str, Plain], list[Mistake]]:
+    """What an entry of `word` carries, in SI and in the table's order, and every mistake in it."""
+    found: dict[str, Plain] = {}
+    mistakes: list[Mistake] = []
+    said: dict[str, str] = {}
+    for key, value in raw.items():
+        one = _carried(word, key)
+        where = place_text((*place, key[:40]))
+        if one is None:
+            mistakes.append(_unknown(word, key, place))
+        elif one.key in said:
+            what = f"`{said[one.key]}` and `{key}` are both given."
+            mistakes.append(Mistake(place_text(place), what, "Keep one of the two."))
+        else:
+            said[one.key] = key
+            twin = _twin(one, key)
+            wrong = list(_wrong(one, value, ids, where, twin))
+            mistakes += wrong
+            if not wrong:
+                found[one.key] = _in_si(one, value, twin)
+    for one in word.must:
+        if one.key not in said:
+            what = f"`{one.key}` is missing: {one.what}."
+            mistakes.append(Mistake(place_text(place) or word.name, what, _add(one, ids)))
+    ordered = {one.key: found[one.key] for one in word.carried if one.key in found}
+    return ordered, mistakes
+
+
+def _spellings(one: Carried) -> dict[str, _Twin | None]:
+    found: dict[str, _Twin | None] = {one.key: None}
+    for twin in _TWINS.get(one.kind, ()):
+        if one.key.endswith(twin.ending):
+            found[one.key.removesuffix(twin.ending) + twin.other] = twin
+    return found
+
+
+def _carried(word: Word, key: str) -> Carried | None:
+    return next((one for one in word.carried if key in _spellings(one)), None)
+
+
+def _twin(one: Carried, key: str) -> _Twin | None:
+    return _spellings(one)[key]
+
+
+def _unknown(word: Word, key: str, place: Place) -> Mistake:
+    known = [spelt for one in word.carried for spelt in _spellings(one)]
+    where = place_text(place) or word.name
+    return Mistake(where, f"`{key[:40]}` is not known here.", did_you_mean(key, known))
+
+
+def _add(one: Carried, ids: Ids) -> str:
+    if one.choices:
+        return f"Such as {one.key}={one.choices[0]}; known: {', '.join(one.choices)}."
+    known = (ids.known or {}).get(one.kind, ())
+    if known:
+        return f"Such as {one.key}={known[0]}."
+    return f"Add {one.key}=…"
+
+
+def _typed(one: Carried | None, value: Plain) -> Plain:
+    if one is None or not isinstance(value, str):
+        return value
+    if one.kind in _BOUNDS:
+        try:
+            number = float(value)
+        except ValueError:
+            return value
+        whole = one.kind == "count" and number.is_integer()
+        return int(number) if whole else number
+    if one.kind == "yes":
+        return {"yes": True, "true": True, "no": False, "false": False}.get(value.lower(), value)
+    if one.kind == "rooms":
+        return [part.strip() for part in value.split(",")]
+    if one.kind == "choice":
+        return _chosen(one, value)
+    return value
+
+
+def _chosen(one: Carried, value: str) -> str:
+    """The choice that is meant: dash, underscore and space are one."""
+
+    def bare(text: str) -> str:
+        return text.lower().replace("_", " ").replace("-", " ")
+
+    return next((choice for choice in one.choices if bare(choice) == bare(value)), value)
+
+
+def _wrong(
+    one: Carried, value: Plain, ids: Ids, where: str, twin: _Twin | None
+) -> Iterator[Mistake]:
+    if one.kind in _BOUNDS:
+        yield from _wrong_number(one, value, where, twin)
+    elif one.kind == "yes":
+        if not isinstance(value, bool):
+            yield Mistake(where, f"yes or no is expected here, not {shown(value)}.")
+    elif one.kind == "rooms":
+        yield from _wrong_rooms(value, ids, where)
+    elif not isinstance(value, str) or not value.strip():
+        yield Mistake(where, f"{_expected(one)} is expected here, not {shown(value)}.")
+    elif len(value) > _LONGEST:
+        yield Mistake(
+            where, f"this text is too long: at most {_LONGEST} characters.", "Shorten it."
+        )
+    elif one.kind == "choice" and value not in one.choices:
+        near = nearest(value, list(one.choices))
+        did = f"Did you mean {near}? " if near else ""
+        yield Mistake(where, f"{shown(value)} is not known here.", f"{did}{_known(one)}")
+    elif one.kind == "hash" and not _HASH.fullmatch(value):
+        yield Mistake(where, "this is no SHA-256 in hex.", "The book tells it when a file is kept.")
+    elif (fault := ids.fault(one.kind, value)) is not None:
+        yield Mistake(where, *fault)
+
+
+def _wrong_number(one: Carried, value: Plain, where: str, twin: _Twin | None) -> Iterator[Mistake]:
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        yield Mistake(where, f"a number is expected here, not {shown(value)}.", "A plain number.")
+        return
+    if not math.isfinite(value):
+        yield Mistake(where, f"{value} is no number.", "A plain number.")
+        return
+    if one.kind == "count" and not float(value).is_integer():
+        yield Mistake(where, f"{value:g} is not whole.", "Write a whole number.")
+        return
+    least, most, unit = _BOUNDS[one.kind]
+    si = twin.to_key(float(value)) if twin else float(value)
+    if not least <= si <= most:
+        told = f"{value:.6g} {twin.unit if twin else unit}".strip()
+        bound = f"from {least:g} to {most:g} {unit}".strip()
+        yield Mistake(where, f"{told} is out of range ({bound}).", "Check the figure and its unit.")
+
+
+def _wrong_rooms(value: Plain, ids: Ids, where: str) -> Iterator[Mistake]:
+    if not isinstance(value, list) or not value:
+        yield Mistake(where, f"a list of rooms is expected here, not {shown(value)}.")
+        return
+    for room in value:
+        if not isinstance(room, str) or not room:
+            yield Mistake(where, f"{shown(room)} is no room.")
+        elif (fault := ids.fault("room", room)) is not None:
+            yield Mistake(where, *fault)
+
+
+def _expected(one: Carried) -> str:
+    ids = one.kind in {"field", "band", "coat", "room", "entry"}
+    return f"the id of a {one.kind}" if ids and one.kind != "entry" else "text"
+
+
+def _known(one: Carried) -> str:
+    return f"Known: {', '.join(one.choices)}."
+
+
+def _in_si(one: Carried, value: Plain, twin: _Twin | None) -> Plain:
+    if one.kind not in _BOUNDS or isinstance(value, bool) or not isinstance(value, int | float):
+        return value
+    if one.kind == "count":
+        return int(value)
+    number = twin.to_key(float(value)) if twin else float(value)
+    return float(f"{number:.9g}")  # the last digits of a conversion are noise

@@ -1,0 +1,80 @@
+"""What every answer needs: the book, its key and clock, and the one thread that writes."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any, TypeVar
+
+from fastapi import Request
+
+from farwall.errors import FarwallError, Mistake, Refused
+from farwall.store.book import Book
+from farwall.web.key import fits
+
+T = TypeVar("T")
+MOST_BYTES = 5_000_000
+_BEARER = "Bearer "
+
+
+class Closed(FarwallError):
+    """The key is missing or another."""
+
+
+class TooLarge(FarwallError):
+    """More was sent than is taken at once."""
+
+
+def _one_thread() -> ThreadPoolExecutor:
+    return ThreadPoolExecutor(1, thread_name_prefix="writing")
+
+
+@dataclass(frozen=True)
+class Door:
+    """The book and what stands before it. clock: the time now, with its offset."""
+
+    book: Book
+    key: str
+    clock: Callable[[], datetime]
+    writing: ThreadPoolExecutor = field(default_factory=_one_thread)
+
+    def now(self) -> str:
+        """The book's clock, ISO 8601 with offset."""
+        return self.clock().isoformat(timespec="milliseconds")
+
+    async def written(self, work: Callable[[], T]) -> T:
+        """The result of work that writes, done after all that was asked for before."""
+        return await asyncio.get_running_loop().run_in_executor(self.writing, work)
+
+    def asks_for_key(self, request: Request) -> None:
+        """Raises Closed when the request does not show the key."""
+        shown = request.headers.get("authorization", "")
+        if not shown.startswith(_BEARER) or not fits(shown.removeprefix(_BEARER), self.key):
+            raise Closed("This book asks for its key. Show it as `Authorization: Bearer KEY`.")
+
+
+async def json_of(request: Request) -> Any:
+    """The JSON that was sent. Raises Refused, TooLarge."""
+    body = await body_of(request, MOST_BYTES)
+    try:
+        return json.loads(body)
+    except ValueError:
+        raise Refused(Mistake("body", "this is no JSON.", "Send one JSON document.")) from None
+
+
+async def body_of(request: Request, most: int) -> bytes:
+    """The bytes that were sent; no more than `most` are ever held. Raises TooLarge."""
+    announced = request.headers.get("content-length", "0")
+    if announced.isdigit() and int(announced) > most:
+        raise TooLarge(f"{announced} bytes are too many: {most} at once.")
+    parts, size = [], 0
+    async for part in request.stream():
+        size += len(part)
+        if size > most:
+            raise TooLarge(f"More than {most} bytes are too many at once.")
+        parts.append(part)
+    return b"".join(parts)

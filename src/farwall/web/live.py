@@ -1,0 +1,138 @@
+"""The live day over HTTP: a tap, and what to do now at once; a new plan of the rest soon after."""
+
+from __future__ import annotations
+
+import asyncio
+import time
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from typing import Any
+
+from fastapi import APIRouter, Depends, FastAPI, Request
+
+from farwall.errors import Mistake, Refused, Unanswerable
+from farwall.web.door import Door, json_of
+from farwall.web.live_jobs import REST, LiveJobs, minute_of
+from farwall.web.replanning import Replanning
+from farwall.web.taking import offer_from, take
+
+Json = dict[str, Any]
+
+
+class Live:
+    """Taps in, what to do now out; plans are made beside."""
+
+    def __init__(self, door: Door, jobs: LiveJobs) -> None:
+        self.door, self.jobs = door, jobs
+        self.replanning = Replanning(self._lay_anew, time.monotonic)
+        self._planning: dict[str, asyncio.Task[Any]] = {}
+
+    async def plan_soon(self, job: str) -> None:
+        """Begin the plan of a job where the book has none of its newest facts."""
+        if job in self._planning or await asyncio.to_thread(self.jobs.is_planned, job):
+            return
+        work = asyncio.to_thread(self.jobs.make_plan, job)
+        task = self._planning[job] = asyncio.create_task(work)
+        task.add_done_callback(lambda _: self._planning.pop(job, None))
+
+    async def settled(self) -> None:
+        """Wait until no plan is being made."""
+        while self._planning:
+            await asyncio.gather(*self._planning.values(), return_exceptions=True)
+        await self.replanning.settled()
+
+    async def _lay_anew(self, job: str) -> None:
+        try:
+            await asyncio.to_thread(self.jobs.lay_anew, job, clock=self.door.clock())
+        except (Refused, Unanswerable):
+            return  # what can be said of it the quick answer says
+
+    def now(self, job: str) -> Json:
+        """What to do now, with what is to be read aloud. Raises NoSuchJob, NotPlanned."""
+        from farwall.facts.plain import plain
+        from farwall.job.live import again, now
+        from farwall.job.live.say import said_now
+        from farwall.job.story import story
+
+        found = self.jobs.planned(job)
+        kept = self.door.book.entries(job)
+        told = story(found.plan, kept)
+        at_min = minute_of(found.plan, kept, self.door.clock())
+        then = now(found.job, found.plan, told, at_min=at_min)
+        holds = again(found.plan, told, at_min=at_min)
+        rest = self.door.book.document(REST, job)
+        place = max((one.place for one in kept), default=0)
+        return {
+            "place": place,
+            "now": plain(then),
+            "again": plain(holds),
+            "said": said_now(found.plan, then, again=holds.says).splitlines(),
+            "rest_upto": rest["upto"] if rest is not None else None,
+            "laying_anew": self.replanning.busy(job),
+        }
+
+
+def live(door: Door, held: Live) -> APIRouter:
+    """The routes of the live day."""
+    router = APIRouter(dependencies=[Depends(door.asks_for_key)])
+
+    @router.get("/api/jobs/{job}/now")
+    async def now(job: str) -> Json:
+        """What to do now."""
+        await held.plan_soon(job)
+        return await asyncio.to_thread(held.now, job)
+
+    @router.post("/api/jobs/{job}/log")
+    async def tap(job: str, request: Request) -> Json:
+        """One entry, kept, and what to do now."""
+        entry = _entry(job, await json_of(request))
+        offer = offer_from({
+            "device": entry.get("device") or "screen", "era": entry.get("era", 0),
+            "sent_at": entry["at"] if entry.get("sent_at") is None else entry.pop("sent_at"),
+            "entries": [entry],
+        })  # fmt: skip
+        answer = await door.written(lambda: take(door.book, offer, received_at=door.now()))
+        if answer.turned:
+            why = [Mistake("", one) for one in answer.turned[0].why]
+            raise Refused(*why, about="This was not entered:")
+        await held.plan_soon(job)
+        held.replanning.tapped(job)
+        return {"id": entry["id"], **await asyncio.to_thread(held.now, job)}
+
+    @router.get("/api/jobs/{job}/plan")
+    async def plan(job: str) -> Json:
+        """The plan of the newest facts; refused while it is being made."""
+        await held.plan_soon(job)
+        await asyncio.to_thread(held.jobs.planned, job)
+        return {"plan": await asyncio.to_thread(door.book.document, "plan", job)}
+
+    @router.get("/api/jobs/{job}/rest")
+    async def rest(job: str) -> Json:
+        """The rest of the day as last laid anew, and up to which place of the log it knows."""
+        found = await asyncio.to_thread(door.book.document, REST, job)
+        if found is None:
+            raise Unanswerable("The rest of this day was not laid anew.")
+        return found
+
+    return router
+
+
+@asynccontextmanager
+async def letting_go(app: FastAPI) -> AsyncIterator[None]:
+    """While the app runs; then the hands are let go and the last writing ends."""
+    yield
+    held: Live = app.state.live
+    held.jobs.close()
+    held.door.writing.shutdown()
+
+
+def _entry(job: str, data: Any) -> Json:
+    """The entry as the log wants it."""
+    if not isinstance(data, dict):
+        raise Refused(Mistake("", "it is an object.", 'Such as {"word": "dry", "about": {}}.'))
+    entry: Json = {"about": {}, **data, "job": job}
+    if not entry.get("at"):
+        raise Refused(Mistake("at", "when was it?", "The device's clock, ISO 8601 with offset."))
+    if not entry.get("id"):
+        raise Refused(Mistake("id", "each tap has an id of its own.", "Make a UUIDv7 for it."))
+    return entry

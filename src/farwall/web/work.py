@@ -1,0 +1,67 @@
+"""The slow work of a door, in a process of its own: a plan, and the rest of a day laid anew.
+
+Plain values in, plain values out, so that it may run anywhere.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from farwall.errors import FarwallError, Refused, Unanswerable
+
+Json = dict[str, Any]
+
+
+@dataclass(frozen=True)
+class Made:
+    """A plan as plain values with what the checker finds wrong, or why there is none."""
+
+    document: Json | None
+    faults: tuple[str, ...] = ()
+    no: tuple[str, ...] = ()
+
+
+def plan_of(facts: Json, job: str) -> Made:
+    """The plan of a job's facts. Never raises for what the facts say."""
+    from farwall.job.plan_job import plan_job
+    from farwall.readers.job_json import job_from
+    from farwall.readers.plan_json import plan_to_dict
+
+    try:
+        document = plan_to_dict(plan_job(job_from(facts, f"The job {job}")))
+    except FarwallError as error:
+        return Made(None, no=_why(error))
+    return Made(document, _faults(document))
+
+
+def rest_of(document: Json, kept: Sequence[Json], at_min: float) -> Made:
+    """The rest of the day at a minute of the plan, from the entries as `web.taking` tells them."""
+    from farwall.job.live.again import so_far_of
+    from farwall.job.replan import replan
+    from farwall.job.story import story
+    from farwall.readers.kept_json import kept_from
+    from farwall.readers.plan_json import plan_from, plan_to_dict
+
+    try:
+        plan = plan_from(document, "the plan")
+        told = story(plan, [kept_from(one) for one in kept])
+        rest = plan_to_dict(replan(plan, so_far_of(plan, told, at_min=at_min)))
+    except FarwallError as error:
+        return Made(None, no=_why(error))
+    return Made(rest, _faults(rest))
+
+
+def _faults(document: Json) -> tuple[str, ...]:
+    from farwall.spray.check import check_plan
+
+    return tuple(f"{one.code}: {one.what}" for one in check_plan(document))
+
+
+def _why(error: FarwallError) -> tuple[str, ...]:
+    if isinstance(error, Refused):
+        return tuple(str(one) for one in error.mistakes)
+    if isinstance(error, Unanswerable):
+        return (error.reason, *error.remedies)
+    return (str(error),)

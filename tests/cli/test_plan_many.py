@@ -1,0 +1,112 @@
+"""`farwall plan-many`: a folder of jobs to a folder of plans, an exit code and calm words."""
+
+from __future__ import annotations
+
+import io
+import json
+
+import pytest
+from tests.shapes import TWO_ROOMS
+from tests.spray.hand_floors import HALL_OF_THREE, job
+
+from farwall.cli.main import main
+from farwall.cli.many.told import Progress
+from farwall.facts.plain import plain
+
+
+@pytest.fixture
+def folder(tmp_path):
+    """Two small jobs, one of them in a folder of its own, and a file of Farwall's that is none."""
+    home = tmp_path / "jobs"
+    (home / "first").mkdir(parents=True)
+    (home / "first" / "job.json").write_text(json.dumps(plain(job(TWO_ROOMS))))
+    (home / "first" / "plan.json").write_text("{}")
+    (home / "second.json").write_text(json.dumps(plain(job(HALL_OF_THREE))))
+    return home
+
+
+def many(folder, out, *words):
+    return main(["plan-many", str(folder), "--out", str(out), "--workers", "1", *words])
+
+
+def test_every_job_gets_its_folder_and_a_line(folder, tmp_path, capsys):
+    out = tmp_path / "plans"
+    assert many(folder, out) == 0
+    assert "2  planned" in capsys.readouterr().out
+    assert {path.name for path in out.iterdir()} == {"first", "second", "outcomes.jsonl"}
+    for name in ("first", "second"):
+        assert (out / name / "run-sheet.pdf").read_bytes().startswith(b"%PDF")
+        assert main(["check", str(out / name / "plan.json")]) == 0
+
+
+def test_the_plan_is_the_one_that_plan_writes(folder, tmp_path):
+    many(folder, tmp_path / "plans", "--no-pages")
+    main(["plan", str(folder / "first" / "job.json"), "--out", str(tmp_path / "alone")])
+    one = (tmp_path / "plans" / "first" / "plan.json").read_bytes()
+    assert one == (tmp_path / "alone" / "plan.json").read_bytes()
+
+
+def test_what_was_planned_is_not_planned_again_and_what_changed_is(folder, tmp_path, capsys):
+    out = tmp_path / "plans"
+    many(folder, out, "--no-pages")
+    (folder / "second.json").write_text(json.dumps(plain(job(TWO_ROOMS, name="changed"))))
+    capsys.readouterr()
+    assert many(folder, out, "--no-pages", "--json") == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["as_before"] == 1
+    assert many(folder, out, "--no-pages", "--fresh", "--json") == 0
+    assert json.loads(capsys.readouterr().out)["as_before"] == 0
+
+
+def test_a_run_cut_short_goes_on_where_it_stood(folder, tmp_path, capsys, monkeypatch):
+    from farwall.cli.many import workers
+
+    out, true = tmp_path / "plans", workers.here
+
+    def cut_short(jobs, how):
+        yield next(true(jobs, how))
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(workers, "here", cut_short)
+    with pytest.raises(KeyboardInterrupt):
+        many(folder, out, "--no-pages")
+    monkeypatch.setattr(workers, "here", true)
+    capsys.readouterr()
+    assert many(folder, out, "--no-pages", "--json") == 0
+    assert json.loads(capsys.readouterr().out)["as_before"] == 1
+
+
+def test_a_bad_job_is_told_and_gives_1(folder, tmp_path, capsys):
+    (folder / "bad.json").write_text('{"version": 1}')
+    assert many(folder, tmp_path / "plans", "--no-pages") == 1
+    out = capsys.readouterr().out
+    assert "1  refused" in out
+    assert "bad: refused." in out
+    assert "2  planned" in out
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ([], "which jobs?"),
+        (["nowhere"], "cannot be read"),
+        (["EMPTY"], "holds no job"),
+        (["JOBS/second.json", "JOBS"], "has the same id"),
+        (["JOBS", "--workers", "0"], "at least one"),
+    ],
+)
+def test_what_cannot_be_is_refused_calmly(folder, tmp_path, capsys, words, says):
+    (tmp_path / "empty").mkdir()
+    there = {"EMPTY": str(tmp_path / "empty"), "JOBS": str(folder)}
+    words = [word.replace("JOBS", str(folder)) if "/" in word else there.get(word, word)
+             for word in words]  # fmt: skip
+    assert main(["plan-many", *words, "--out", str(tmp_path / "plans")]) == 2
+    assert says in capsys.readouterr().err
+
+
+def test_the_line_of_progress_by_hand():
+    """By hand: 30 of 120 in 60 s leaves 90 at 2 s each, 180 s, three minutes."""
+    progress = Progress(120, out=io.StringIO())
+    progress._done = 30
+    line = progress.line(60.0)
+    assert line == "[======..................] 30 of 120 jobs, about 3 min left"

@@ -1,0 +1,80 @@
+"""Whether the plan still holds, and one re-plan for many taps."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from tests.job.live.test_now import PLAN, morning
+from tests.job.story.entries import Log
+
+from farwall.job.live.again import MOST_S, SETTLE_S, Waiting, again, so_far_of
+from farwall.job.replan import replan
+from farwall.job.story import story
+
+
+def asked(log, minute):
+    return again(PLAN, story(PLAN, log.kept), at_min=minute)
+
+
+def test_as_planned_the_plan_holds():
+    assert asked(Log(PLAN), 0).word == "holds"
+    assert asked(morning(), 16.4).word == "holds"
+
+
+def test_late_thirsty_closed_or_in_another_order_it_does_not():
+    assert "min late" in asked(morning(), 25).says
+    assert "drinks" in asked(morning(1.3), 16.4).says
+    log = morning()
+    log("room-closed", 16.35, room="bed-1")
+    assert "bed-1 is closed" in asked(log, 16.4).says
+    other = Log(PLAN)
+    other("field-done", 4, field="first.2")
+    other("field-done", 5, field="first.1")
+    assert "another order" in asked(other, 5.1).says
+
+
+def test_two_sprayers_are_told_what_to_do_instead():
+    from dataclasses import replace
+
+    bands = tuple(replace(b, sprayer=2) for b in PLAN.fields[7].bands)
+    plan = replace(PLAN, fields=(*PLAN.fields[:7], replace(PLAN.fields[7], bands=bands)))
+    found = again(plan, story(plan, morning().kept), at_min=25)
+    assert found.word == "two"
+    assert "stop at its stop lines" in found.says
+
+
+def test_the_story_is_what_a_replan_wants():
+    """The day told by entries and the day told by words come to the same rest."""
+    from farwall.facts.so_far import SoFar
+
+    log = Log(PLAN)
+    for field in PLAN.fields[:5]:
+        log("field-started", field.start_min, field=field.id)
+        log("field-done", field.end_min, field=field.id)
+    told = so_far_of(PLAN, story(PLAN, log.kept), at_min=24.0)
+    by_log = replan(PLAN, told)
+    by_words = replan(PLAN, SoFar(at_min=24.0, done_up_to="first.5"))
+    for one, other in zip(by_log.fields, by_words.fields, strict=True):
+        assert one.id == other.id
+        assert one.end_min == pytest.approx(other.end_min, abs=0.05)
+
+
+def test_a_burst_of_taps_waits_for_quiet_by_hand():
+    waiting = Waiting().tapped(100.0).tapped(101.0)
+    assert waiting.due_in_s(101.5) == pytest.approx(SETTLE_S - 0.5)
+    assert waiting.due_in_s(103.0) == 0.0
+    assert Waiting().due_in_s(5.0) is None
+
+
+@given(st.lists(st.floats(0, 1.9), min_size=1, max_size=60))
+def test_however_long_a_burst_lasts_its_first_tap_is_answered_in_time(gaps):
+    """Replayed: a re-plan clears what waits; no tap waits longer than the most, none is lost."""
+    now_s, waiting, replans = 0.0, Waiting(), 0
+    for gap in gaps:
+        due = waiting.due_in_s(now_s)
+        if due is not None and due <= gap:
+            assert now_s + due - waiting.first_s <= MOST_S + 1e-9
+            waiting, replans = Waiting(), replans + 1
+        now_s += gap
+        waiting = waiting.tapped(now_s)
+    assert waiting.due_in_s(now_s) is not None
+    assert replans <= sum(gaps) / SETTLE_S + 1

@@ -1,0 +1,94 @@
+"""Each rule of the day, once when it speaks and once when it is silent."""
+
+from dataclasses import replace
+
+import pytest
+from tests.job.live.test_now import JOB, PLAN, at, morning
+from tests.job.story.entries import Log
+
+
+def rules(found, *, stop=None):
+    return {one.rule for one in found.advice if stop is None or one.stop is stop}
+
+
+@pytest.mark.common_practice
+@pytest.mark.parametrize(
+    ("word", "about", "rule"),
+    [
+        ("fizz", {"seen": False}, "fizz"),
+        ("reading", {"slab_c": 30.5}, "slab"),
+        ("reading", {"slab_c": 9.0}, "slab"),
+        ("mixed", {"coat": "first", "litres": 1.0, "added": "bleach"}, "liquids"),
+        ("coat-judged", {"coat": "first", "look": "darker"}, "wet look"),
+        ("hurt", {"what": "splash in the eye"}, "hurt"),
+    ],
+)
+def test_what_stops_the_day(word, about, rule):
+    """No source: the rules of the trade for the day."""
+    log = morning()
+    assert rules(at(log, 16.4), stop=True) == set()
+    log(word, 16.35, **about)
+    assert rule in rules(at(log, 16.4), stop=True)
+
+
+@pytest.mark.parametrize(
+    ("word", "about"),
+    [
+        ("fizz", {"seen": True}),
+        ("reading", {"slab_c": 22.0}),
+        ("mixed", {"coat": "first", "litres": 1.0, "added": "water"}),
+        ("coat-judged", {"coat": "first", "look": "lighter"}),
+        ("hurt", {"what": "a cut", "done": "washed, plaster"}),
+    ],
+)
+def test_what_does_not(word, about):
+    log = morning()
+    log(word, 16.35, **about)
+    assert rules(at(log, 16.4), stop=True) == set()
+
+
+def test_a_dirty_rag_or_a_sour_rinse_keeps_the_sealer_off():
+    for about, stops in (({"rag": "grey"}, True), ({"ph": 6.0}, True),
+                         ({"ph": 7.0, "rag": "clean"}, False)):  # fmt: skip
+        log = Log(PLAN)
+        log("rinsed", 1000, **about)
+        assert ("rinsed clean" in rules(at(log, 1001), stop=True)) is stops
+
+
+def test_sealer_waits_for_a_slab_above_its_dew_point_and_its_label():
+    """By hand: 21 °C and 70 % have a dew point of 15.3 °C; 17 °C lies 1.7 K above it."""
+    log = Log(PLAN)
+    log("rinsed", 1000, ph=7.0, rag="clean")
+    log("reading", 1100, slab_c=17.0, air_c=21.0, rh_percent=70.0)
+    assert "dew point" in rules(at(log, 1101), stop=True)
+    log("reading", 1200, slab_c=19.0, air_c=21.0, rh_percent=50.0)
+    assert rules(at(log, 1201), stop=True) == set()
+    log("reading", 1300, slab_c=9.5, air_c=21.0, rh_percent=30.0)
+    assert "sealer cold" in rules(at(log, 1301), stop=True)
+
+
+def test_a_band_of_more_than_half_the_open_time_is_told():
+    log = morning()
+    log("field-started", 16.5, field="first.5")
+    log("band-done", 17.5, band="first.5.1")
+    log("band-done", 22.5, band="first.5.2")
+    assert "band time" in rules(at(log, 22.6))
+
+
+def test_a_bead_in_the_next_field_keeps_it_shut():
+    rooms = {**JOB.survey.rooms}
+    room = PLAN.fields[4].rooms[0]
+    rooms[room] = replace(next(iter(rooms.values())), drop_s=75.0)
+    job = replace(JOB, survey=replace(JOB.survey, rooms=rooms))
+    assert "drop" in rules(at(morning(), 16.4, job=job), stop=True)
+
+
+def test_every_rule_names_its_rank_and_source():
+    log = morning()
+    log("fizz", 16.3, seen=False)
+    log("reading", 16.35, slab_c=31.0)
+    found = at(log, 16.4).advice
+    assert found
+    assert all(one.rank and one.source and one.do for one in found)
+    weights = [one.weight for one in found if one.stop]
+    assert weights == sorted(weights, reverse=True)

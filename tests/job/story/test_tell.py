@@ -1,0 +1,254 @@
+"""The story of a log: the same in whatever order it came; litres and minutes by hand."""
+
+import random
+from itertools import pairwise
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from tests.job.story.entries import Log
+from tests.midday import band, bands_of, day_of
+
+from farwall.job.story import story
+
+PLAN = day_of("quince-street")
+FIRST = next(f for f in PLAN.fields if f.id == "first.3")
+
+
+def test_an_empty_log_is_an_empty_story():
+    told = story(PLAN, [])
+    assert (told.coats, told.happened, told.contradictions) == ((), (), ())
+
+
+def test_a_band_done_carries_those_before_it_in_its_field_apart_as_planned_by_hand():
+    """Five bands begun at 10 min, the third done at 14: its planned end lies 2.9 min after the
+    field's start or so; each end is stretched by the same factor about the field's start."""
+    log = Log(PLAN)
+    log("field-started", 10.0, field="first.3")
+    log("band-done", 14.0, band="first.3.3")
+    done = story(PLAN, log.kept).done()
+    assert set(done) == {"first.3.1", "first.3.2", "first.3.3"}
+    one, three = FIRST.bands[0], FIRST.bands[2]
+    scale = 4.0 / (three.end_min - FIRST.start_min)
+    assert done["first.3.1"].end_min == pytest.approx(
+        10.0 + (one.end_min - FIRST.start_min) * scale, abs=1e-3
+    )
+    assert done["first.3.3"].end_min == 14.0
+    assert [done[f"first.3.{n}"].told for n in (1, 2, 3)] == [False, False, True]
+
+
+def test_bands_never_overlap_and_rise():
+    log = Log(PLAN)
+    for each in PLAN.fields[:5]:
+        log("field-done", each.end_min * 1.3, field=each.id)
+    bands = story(PLAN, log.kept).coat("first").done
+    assert len(bands) == sum(len(f.bands) for f in PLAN.fields[:5])
+    for before, after in pairwise(bands):
+        assert before.start_min <= before.end_min <= after.start_min + 1e-3
+
+
+def test_what_a_field_took_comes_from_tank_and_tub_at_both_its_ends_by_hand():
+    """34.5 mixed, 7.5 filled; 6.8 left after field 1: 0.7 used. Filled 2 more, 4.5 left after
+    field 2: 6.8 + 2 - 4.5 = 4.3 used."""
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=34.5)
+    log("filled", 0, litres=7.5)
+    log("field-done", 2, field="first.1", tank_l=6.8)
+    log("filled", 3, litres=2.0)
+    log("field-done", 8, field="first.2", tank_l=4.5)
+    coat = story(PLAN, log.kept).coat("first")
+    assert [f.used_l for f in coat.fields] == [pytest.approx(0.7), pytest.approx(4.3)]
+    assert coat.fields[1].l_per_m2 == pytest.approx(4.3 / PLAN.fields[1].area_m2, rel=1e-3)
+    assert coat.used_l == pytest.approx(5.0)
+    assert (coat.mixed_l, coat.filled_l, coat.tub_l, coat.tank_l) == (34.5, 9.5, 25.0, 4.5)
+
+
+def test_what_was_not_told_is_unknown_and_not_guessed():
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=34.5)
+    log("filled", 0, litres=7.5)
+    log("field-done", 2, field="first.1")
+    coat = story(PLAN, log.kept).coat("first")
+    assert (coat.tank_l, coat.fields[0].used_l) == (None, None)
+    assert coat.tub_l == 27.0
+    log("filled", 3)
+    assert story(PLAN, log.kept).coat("first").tub_l is None
+
+
+def test_a_batch_mixed_between_two_fields_is_not_taken_for_what_a_field_took():
+    log = Log(PLAN)
+    log("mixed", -10, coat="first", litres=10.0)
+    log("filled", 0, litres=5.0)
+    log("field-done", 2, field="first.1", tank_l=4.0)
+    log("mixed", 3, coat="first", litres=8.0, boxed=True)
+    log("field-done", 8, field="first.2", tank_l=2.5)
+    coat = story(PLAN, log.kept).coat("first")
+    assert [f.used_l for f in coat.fields] == [pytest.approx(1.0), pytest.approx(1.5)]
+
+
+def test_a_look_is_a_sighting_since_the_coat_there_with_the_reading_of_that_time():
+    log = Log(PLAN)
+    log("field-done", 10, field="first.3")
+    log("reading", 20, slab_c=24.0, rh_percent=60.0)
+    log("still-damp", 190, room="bed-3")
+    log("reading", 200, slab_c=30.0)
+    log("dry", 250, room="bed-3")
+    seen = [one.sighting for one in story(PLAN, log.kept).sightings]
+    assert [(s.clock, s.after_min, s.ended) for s in seen] == [
+        ("dry to recoat", 180.0, False),
+        ("dry to recoat", 240.0, True),
+    ]
+    assert [(s.slab_c, s.rh_percent) for s in seen] == [(24.0, 60.0), (30.0, 60.0)]
+
+
+def test_the_last_coat_waits_for_neutralising_and_rinsing_begins_the_dry_down():
+    log = Log(PLAN)
+    log("coat-done", 60, coat="first")
+    log("coat-done", 420, coat="second")
+    log("still-damp", 520)
+    log("rinsed", 900, ph=7.0, rag="clean")
+    log("dry", 1900)
+    log("sealed", 2000)
+    log("dry", 2300)
+    clocks = [(s.sighting.clock, s.sighting.after_min) for s in story(PLAN, log.kept).sightings]
+    assert clocks == [
+        ("dry to neutralise", 100.0),
+        ("dry-down before sealing", 1000.0),
+        ("next coat of sealer", 300.0),
+    ]
+
+
+def test_rooms_are_closed_until_told_or_freed():
+    log = Log(PLAN)
+    log("room-closed", 10, room="bath", until="8:40")
+    log("room-closed", 12, room="study")
+    log("room-free", 30, room="study")
+    told = story(PLAN, log.kept)
+    assert {c.room for c in told.closed_at(20)} == {"bath", "study"}
+    assert {c.room for c in told.closed_at(35)} == {"bath"}
+    assert told.closed_at(41) == ()
+
+
+def contradicts(log):
+    return "\n".join(story(log.plan, log.kept).contradictions)
+
+
+def test_contradictions_are_told_in_words_and_stop_nothing():
+    log = Log(PLAN)
+    log("day-started", 5, number=0)
+    log("mixed", -10, coat="first", litres=5.0)
+    log("filled", 0, litres=7.5)
+    log("band-done", 2, band="first.1.3")
+    log("band-done", 9, band="first.1.3")
+    log("band-done", 10, band="nowhere.1")
+    log("coat-done", 60, coat="first", left_over_l=9.0)
+    log("still-damp", 100)
+    log("room-closed", 110, room="bath")
+    log("band-done", 120, band="second.1.1")
+    log("struck", 121, entry="not-here")
+    text = contradicts(log)
+    for told in (
+        "before the day was begun",
+        "more was filled than was mixed, by 2.5 L",
+        "Band first.1.3 is told to be done twice.",
+        "The plan has no band nowhere.1",
+        "9.0 L are told to be left, and only 5.0 L were mixed",
+        "Coat second was sprayed while coat first was last found damp.",
+        "Field second.1 was sprayed while bath was closed.",
+        "Entry not-here, struck by",
+    ):
+        assert told in text, text
+
+
+def test_a_strike_of_a_strike_restores():
+    log = Log(PLAN)
+    log("field-done", 2, field="first.1")
+    log("struck", 3, entry="phone-0001")
+    assert story(PLAN, log.kept).done() == {}
+    log("struck", 4, entry="phone-0002")
+    assert len(story(PLAN, log.kept).done()) == 3
+    log("struck", 5, entry="phone-0003")
+    assert story(PLAN, log.kept).done() == {}
+
+
+def test_strikes_in_a_ring_or_of_themselves_end():
+    log = Log(PLAN)
+    log("struck", 1, entry="phone-0002")
+    log("struck", 2, entry="phone-0001")
+    log("struck", 3, entry="phone-0003")
+    assert story(PLAN, log.kept).done() == {}
+
+
+@pytest.mark.parametrize("off_s", [-7 * 3600.0, 3 * 3600.0, 26 * 3600.0])
+def test_a_clock_wrong_by_hours_is_put_right_by_what_the_book_knows(off_s):
+    right, wrong = Log(PLAN), Log(PLAN)
+    other = Log(PLAN, "other")
+    for log, off in ((right, 0.0), (wrong, off_s)):
+        log("mixed", 0, coat="first", litres=20.0, off_s=off)
+        log("field-done", 2, field="first.1", tank_l=0.0, off_s=off)
+    other("field-done", 5, field="first.2")
+    true = story(PLAN, right.kept + other.kept)
+    told = story(PLAN, wrong.kept + other.kept)
+    assert told.coats == true.coats
+    assert [h.at_min for h in told.happened] == [h.at_min for h in true.happened]
+    assert told.happened[0].off_min == pytest.approx(off_s / 60)
+
+
+def test_an_unknown_clock_that_runs_ahead_is_held_to_when_the_entry_came():
+    log = Log(PLAN)
+    log("field-done", 400, field="first.1", off_s=None, received_min=3)
+    assert story(PLAN, log.kept).done()["first.1.3"].end_min == 3.0
+
+
+def test_within_a_device_the_count_rules_over_a_clock_that_slips():
+    log = Log(PLAN)
+    log("field-done", 2, field="first.1")
+    log("field-done", 300, field="first.2")  # this one minute was wrong
+    log("field-done", 11, field="first.3")
+    log("field-done", 17, field="first.4")
+    told = story(PLAN, log.kept)
+    assert [one.text("field") for one in told.happened] == [f"first.{n}" for n in (1, 2, 3, 4)]
+    assert told.done()["first.2.4"].end_min <= 17.0
+
+
+def test_what_is_told_later_by_hand_for_an_earlier_minute_takes_its_place():
+    log = Log(PLAN)
+    log("field-done", 20, field="first.2")
+    log("field-done", 3, field="first.1", number=0)
+    told = story(PLAN, log.kept)
+    assert [one.text("field") for one in told.happened] == ["first.1", "first.2"]
+
+
+def whole_day():
+    log, other = Log(PLAN), Log(PLAN, "desk")
+    log("mixed", -8, coat="first", litres=34.5, off_s=600.0)
+    log("filled", 0, litres=7.5, off_s=600.0)
+    other("reading", 1, slab_c=22.0, rh_percent=45.0)
+    for field in PLAN.fields[:8]:
+        log("field-started", field.start_min, field=field.id, off_s=600.0)
+        log("field-done", field.end_min, field=field.id, tub_l=10.0, tank_l=3.0, off_s=600.0)
+    other("struck", 50, entry="phone-0006")
+    other("room-closed", 30, room="bath", until="9:40")
+    other("still-damp", 240)
+    other("struck", 260, entry="desk-0002")
+    return log.kept + other.kept
+
+
+@settings(max_examples=40)
+@given(st.randoms(use_true_random=False), st.lists(st.integers(0, 21), max_size=12))
+def test_any_order_and_any_doubling_tell_the_same_story(rng: random.Random, again):
+    kept = whole_day()
+    shuffled = [*kept, *[kept[n] for n in again]]
+    rng.shuffle(shuffled)
+    assert story(PLAN, shuffled) == story(PLAN, kept)
+
+
+def test_the_bands_of_a_whole_day_are_all_there():
+    log = Log(PLAN)
+    log("coat-done", 66, coat="first")
+    log("coat-done", 420, coat="second")
+    told = story(PLAN, log.kept)
+    assert set(told.done()) == {each.id for each in bands_of(PLAN)}
+    assert told.coat("first").end_min == 66.0
+    last = band(PLAN, "first.8.18")
+    assert told.done()[last.id].end_min == 66.0
