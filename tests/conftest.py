@@ -20,6 +20,9 @@ settings.register_profile(
 )
 settings.load_profile("farwall")
 
+# Every test plans anew and leaves the user's cache alone; who tests kept plans takes it out.
+os.environ["FARWALL_FRESH"] = "1"
+
 
 @pytest.fixture(scope="session")
 def shared() -> Callable[[str], Path]:

@@ -59,3 +59,12 @@ def test_work_whose_process_dies_is_done_here():
 def test_without_a_second_processor_nothing_is_forked(monkeypatch):
     monkeypatch.setattr(os, "sched_getaffinity", lambda _: {0}, raising=False)
     assert forked(os.getpid)() == os.getpid()
+
+
+@forks
+def test_a_result_asked_for_in_another_fork_is_worked_out_there_and_left_for_its_owner():
+    later = forked(os.getpid)
+    other = forked(lambda: (later(), os.getpid()))
+    there, pid = other()
+    assert there == pid
+    assert later() not in {pid, os.getpid()}

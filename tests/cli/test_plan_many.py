@@ -110,3 +110,20 @@ def test_the_line_of_progress_by_hand():
     progress._done = 30
     line = progress.line(60.0)
     assert line == "[======..................] 30 of 120 jobs, about 3 min left"
+
+
+def test_jobs_of_the_book_are_planned_and_their_plans_kept_there(tmp_path, capsys):
+    from farwall.store.book import Book
+
+    at = "2026-06-08T08:00:00+00:00"
+    facts = json.loads(json.dumps(plain(job(TWO_ROOMS), omit_empty=True)))
+    with Book.open(tmp_path / "book") as book:
+        book.put_facts("two", facts, who="Ann", at=at)
+        book.put_facts("none", {"version": 1}, who="Ann", at=at)
+    words = ["--book", str(tmp_path / "book"), "--out", str(tmp_path / "plans"), "--no-pages"]
+    assert main(["plan-many", *words, "--workers", "1"]) == 1
+    assert "none: refused" in capsys.readouterr().out
+    with Book.open(tmp_path / "book") as book:
+        kept = book.document("plan", "two")
+        assert book.document("plan", "none") is None
+    assert kept == json.loads((tmp_path / "plans" / "two" / "plan.json").read_text())

@@ -84,7 +84,8 @@ def test_a_slab_outside_its_limits_is_cold_or_hot(hours):
 def test_a_mild_day_dries_in_two_hours_by_hand():
     """By hand: usual 120 min at the mild day; the high end is that times exp(1.2816 sd)."""
     stain = stain_hours([Conditions()] * 48)
-    sd = math.hypot(RECOAT.spread.floor, RECOAT.spread.room)
+    spread = RECOAT.spread
+    sd = math.hypot(spread.floor, spread.room, spread.occasion)
     assert stain.fine.all()
     assert stain.likely_min == pytest.approx(120.0, rel=0.01)
     assert stain.high_min == pytest.approx(120.0 * math.exp(1.2816 * sd), rel=0.02)

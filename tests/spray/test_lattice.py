@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pickle
 from math import dist, hypot, pi
 
 import numpy as np
@@ -240,3 +241,12 @@ def _rooms_of_the_way_out(of):
 @given(st.lists(st.floats(-1e3, 1e3), min_size=1, max_size=9))
 def test_the_median_is_that_of_the_library(values):
     assert median_of(np.array(values)) == float(np.median(values))
+
+
+def test_a_lattice_is_sent_without_its_tables_and_finds_them_again():
+    here = ground(L_HALL).lattice
+    assert here.off_wall_m.size
+    there = pickle.loads(pickle.dumps(here))
+    assert "off_wall_m" not in there.__dict__
+    assert (there.off_wall_m == here.off_wall_m).all()
+    assert (there.index == here.index).all()

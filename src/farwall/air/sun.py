@@ -1,9 +1,7 @@
 """Where the sun stands, and what of it comes through glass onto a floor.
 
 Position: the solar position algorithm [reda-andreas-2004] as pvlib has it. Clear sky: the
-simplified Solis model [ineichen-2008] as pvlib has it, with a clean, fairly dry air (its own
-stand-ins: optical depth 0.1, 1 cm of water). pvlib takes two seconds to import, so nothing here
-imports it before a sun is asked for.
+simplified Solis model [ineichen-2008] with a clean, fairly dry air (`air.clear_sky`).
 """
 
 from __future__ import annotations
@@ -16,6 +14,7 @@ from datetime import datetime
 import numpy as np
 import numpy.typing as npt
 
+from farwall.air.clear_sky import clear_beam_w_m2, position
 from farwall.air.conditions import STANDARD_PRESSURE_PA
 from farwall.errors import Mistake, Refused
 
@@ -68,16 +67,13 @@ def sun_at(
     if not moments:
         nothing = np.zeros(0)
         return Sun(nothing, nothing, nothing)
-    from pvlib import spa
-    from pvlib.clearsky import simplified_solis
-
     unix_s = np.array([moment.timestamp() for moment in moments])
-    _, _, apparent, _, azimuth, _ = spa.solar_position(
+    _, _, apparent, _, azimuth, _ = position().solar_position(
         unix_s, latitude_deg, longitude_deg, elevation_m, pressure_pa / 100, air_c, delta_t_s,
         _REFRACTION_DEG,
     )  # fmt: skip
-    clear = simplified_solis(np.maximum(apparent, 0.0), pressure=pressure_pa)
-    direct = np.where(apparent > 0, np.nan_to_num(np.asarray(clear["dni"])), 0.0)
+    clear = clear_beam_w_m2(np.maximum(apparent, 0.0), pressure_pa=pressure_pa)
+    direct = np.where(apparent > 0, np.nan_to_num(clear), 0.0)
     return Sun(np.asarray(apparent), np.asarray(azimuth), np.maximum(direct, 0.0))
 
 

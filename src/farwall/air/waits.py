@@ -5,7 +5,7 @@ minute counts as one, in drying air as more, over a cold slab as less (its
 pace). What this floor has of its own comes in as a factor (`air.learned`).
 The usual minutes are common practice, no source; the paces rest on published
 relations where there are any; the spreads were set on half of the bench's
-invented floors and are reported on the other half (docs/clocks.md).
+invented floors and are reported on the rest (docs/clocks-tried.md).
 Dwell and traffic are prescribed, not foretold: the maker's sheet and the
 label win over them, and nothing seen on the floor moves them.
 """
@@ -135,7 +135,7 @@ DRY_DOWN = Wait(
     "dry-down before sealing",
     DAY_MIN,
     out_of_the_skin,
-    Spread(0.75, 0.05, 0.05),
+    Spread(0.75, 0.045, 0.05, occasion=0.025),
     6 * DAY_MIN,
     "common-practice, house-guess",
 )

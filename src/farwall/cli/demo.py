@@ -7,6 +7,8 @@ import json
 from importlib.resources import files
 from pathlib import Path
 
+from farwall.cli.plan import fresh_word
+
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall demo` takes."""
@@ -17,6 +19,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         default=Path("farwall-demo"),
         help="where to write (default ./farwall-demo)",
     )
+    fresh_word(parser)
 
 
 def run(options: argparse.Namespace) -> int:
@@ -27,4 +30,5 @@ def run(options: argparse.Namespace) -> int:
     text = files("farwall.cli").joinpath("demo_house.json").read_text(encoding="utf-8")
     print("An invented house; nobody lives there. Its facts are in job.json, change them and plan.")
     job = job_from(json.loads(text), about="demo_house.json")
-    return plan_into(job, options.out, also={"job.json": text.encode()})
+    also = {"job.json": text.encode()}
+    return plan_into(job, options.out, also=also, fresh=options.fresh)

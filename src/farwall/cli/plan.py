@@ -6,9 +6,10 @@ import argparse
 import json
 import sys
 from collections.abc import Callable
+from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
 
@@ -19,6 +20,18 @@ if TYPE_CHECKING:
     from farwall.facts.plan import Plan
 
 _DONE, _NO = 0, 1
+_AS_BEFORE = "As planned before: all that the plan hangs on is the same. --fresh plans anew."
+
+
+@dataclass(frozen=True)
+class _Made:
+    """A plan with its files, planned now or before; `faults` waits for the checker."""
+
+    plan: Plan
+    document: dict[str, object]
+    files: dict[str, bytes]
+    faults: Callable[[], list[str]]
+    before: bool = False
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -59,6 +72,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--json", action="store_true", help="print plan.json on stdout (or the explanation)"
     )
+    fresh_word(parser)
+
+
+def fresh_word(parser: argparse.ArgumentParser) -> None:
+    """The word of every command that may show a plan as it was planned before."""
+    parser.add_argument(
+        "--fresh",
+        action="store_true",
+        help="plan anew, also where the same was planned before",
+    )
 
 
 def run(options: argparse.Namespace) -> int:
@@ -70,7 +93,6 @@ def run(options: argparse.Namespace) -> int:
     if options.lessons is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
     job = read_job(options.job)
-    lessons = _lessons(options.lessons)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
     order = _room_ids(job, words)
     if options.explain:
@@ -78,7 +100,7 @@ def run(options: argparse.Namespace) -> int:
             job,
             options.weather,
             order,
-            lessons=lessons,
+            lessons=_lessons(options.lessons),
             sprayer=options.sprayer,
             as_json=options.json,
         )
@@ -93,8 +115,9 @@ def run(options: argparse.Namespace) -> int:
         thorough=options.thorough,
         as_json=options.json and not options.explain,
         quiet=options.json and options.explain,
-        lessons=lessons,
+        lessons_file=options.lessons,
         sprayer=options.sprayer,
+        fresh=options.fresh,
     )
 
 
@@ -150,44 +173,98 @@ def plan_into(
     as_json: bool = False,
     quiet: bool = False,
     also: dict[str, bytes] | None = None,
-    lessons: Lessons | None = None,
+    lessons_file: Path | None = None,
     sprayer: str = "",
+    fresh: bool = False,
 ) -> int:
-    """Plan `job`, have the checker replay it, write everything into `out`, say what came out."""
-    from farwall.cli.forked import forked
-    from farwall.job.plan_job import plan_job
-    from farwall.readers.plan_json import plan_to_dict
+    """Plan `job`, have the checker replay it, write everything into `out`, say what came out.
+
+    What was planned before under the same facts is shown again, unless `fresh`; the checker
+    replays it all the same.
+    """
+    from farwall.cli.kept_plans import keep_files, key_of
 
     weather = _weather(weather_file)
-    plan = plan_job(
-        job, weather=weather, order=order, thorough=thorough, beside=forked, lessons=lessons,
-        sprayer=sprayer,
-    )  # fmt: skip
-    if van_file is not None:
-        plan = _with_van(plan, job, van_file)
-    document = plan_to_dict(plan)
-    checked = forked(partial(_faults, document))
+    again = _planner(weather, order, lessons_file, sprayer, thorough=thorough)
+    read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
+    key = key_of(job, read=read, order=order, thorough=thorough)
+    made = None if fresh or key is None else _planned_before(key)
+    if made is None:
+        made = _planned(job, again, van_file=van_file)
+        if key is not None:
+            keep_files(key, made.files)
+    plan, faults = made.plan, made.faults()
 
     from farwall.job.say import said
     from farwall.papers.folder import write_folder
-    from farwall.papers.plan_files import plan_files
 
-    files = plan_files(plan, job, document, beside=forked)
-    faults = checked()
-    write_folder(out, {**(also or {}), **files})
+    write_folder(out, {**(also or {}), **made.files})
     if as_json:
-        print(json.dumps(document, ensure_ascii=False))
+        print(json.dumps(made.document, ensure_ascii=False))
     elif not quiet:
         print(said(plan, faults, folder=str(out)))
+    if made.before:
+        print(_AS_BEFORE, file=sys.stderr)
     if not as_json and not quiet:
-        again = partial(
-            plan_job, weather=weather, order=order, thorough=thorough, lessons=lessons,
-            sprayer=sprayer,
-        )  # fmt: skip
         _say_since_morning(job, plan, again)
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     bad = bad or (plan.go is not None and plan.go.verdict == "no")
     return _NO if bad else _DONE
+
+
+def _planner(
+    weather: WeatherFile | Forecast | None,
+    order: tuple[str, ...],
+    lessons_file: Path | None,
+    sprayer: str,
+    *,
+    thorough: bool,
+) -> Callable[..., Plan]:
+    """`plan_job` with all but the job told; nothing is loaded before a plan is asked for."""
+
+    def planner(job: Job, **more: Any) -> Plan:
+        from farwall.job.plan_job import plan_job
+
+        return plan_job(
+            job, weather=weather, order=order, thorough=thorough, sprayer=sprayer,
+            lessons=_lessons(lessons_file), **more,
+        )  # fmt: skip
+
+    return planner
+
+
+def _planned(job: Job, planner: Callable[..., Plan], *, van_file: Path | None) -> _Made:
+    """The plan made now, with its files."""
+    from farwall.cli.forked import forked
+    from farwall.readers.plan_json import plan_to_dict
+
+    plan = planner(job, beside=forked)
+    if van_file is not None:
+        plan = _with_van(plan, job, van_file)
+    document = plan_to_dict(plan)
+
+    from farwall.papers.plan_files import plan_files_begun
+
+    files = plan_files_begun(plan, job, document, beside=forked)
+    faults = _faults(document)  # while the sheet is set
+    return _Made(plan, document, files(), lambda: faults)
+
+
+def _planned_before(key: str) -> _Made | None:
+    """The plan kept under this key, None when there is none that can be read."""
+    from farwall.cli.forked import forked
+    from farwall.cli.kept_plans import kept_files
+    from farwall.readers.plan_json import plan_from
+
+    files = kept_files(key)
+    if files is None or "plan.json" not in files:
+        return None
+    try:
+        document = json.loads(files["plan.json"])
+        faults = forked(partial(_faults, document))
+        return _Made(plan_from(document, "plan.json"), document, files, faults, before=True)
+    except (ValueError, Refused):
+        return None
 
 
 def _with_van(plan: Plan, job: Job, file: Path) -> Plan:

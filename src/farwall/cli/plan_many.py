@@ -23,6 +23,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "places", metavar="JOBS", type=Path, nargs="*", help="job files, or folders of them"
     )
+    parser.add_argument(
+        "--book", metavar="ADDRESS", help="every open job of this book; its plan is kept there too"
+    )
     parser.add_argument("--out", metavar="DIR", type=Path, help="a folder for each job in here")
     parser.add_argument("--weather", metavar="FILE", type=Path, help="the same for all of them")
     parser.add_argument(
@@ -49,17 +52,21 @@ def run(options: argparse.Namespace) -> int:
 
     if options.out is None:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
-    if not options.places:
-        raise Refused(Mistake("JOBS", "which jobs?", "Name job files, or a folder of them."))
+    if not options.places and options.book is None:
+        remedy = "Name job files, a folder of them, or a book with --book ADDRESS."
+        raise Refused(Mistake("JOBS", "which jobs?", remedy))
     if options.workers is not None and options.workers < 1:
         raise Refused(Mistake("--workers", "at least one has to work.", "Say --workers 2."))
-    jobs = gather.jobs_in(options.places)
+    jobs = gather.jobs_in(options.places) if options.places else []
+    if options.book is not None:
+        jobs += gather.jobs_of_book(options.book, beside=jobs)
     how = gather.how(options.weather, pages=not options.no_pages, most_s=options.most_s)
     return _plan_all(jobs, how, options)
 
 
 def _plan_all(jobs: list[OneJob], how: How, options: argparse.Namespace) -> int:
     from farwall.cli.many import notes, told
+    from farwall.cli.many.gather import OF_BOOK, into_book
     from farwall.cli.many.one import made_from
     from farwall.papers.folder import write_folder
 
@@ -73,10 +80,13 @@ def _plan_all(jobs: list[OneJob], how: How, options: argparse.Namespace) -> int:
     }
     kept = len(found)
     ahead = [job for job in jobs if job.id not in found]
+    from_book = {job.id for job in jobs if job.named.startswith(OF_BOOK)}
     progress = told.Progress(len(ahead)) if ahead else None
     for outcome in _by(ahead, how, options):
         if outcome.files:
             write_folder(options.out / outcome.id, outcome.files)
+            if options.book is not None and outcome.id in from_book:
+                into_book(options.book, outcome)
         notes.add(options.out, outcome)
         found[outcome.id] = replace(outcome, files={})
         if progress is not None:

@@ -8,6 +8,7 @@ from functools import cache, partial
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from farwall.beside import Beside
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
@@ -43,9 +44,10 @@ def coats_of(
             _judge(ground, coat, places),
             begins_min=begins,
             first_number=len(fields) + 1,
+            beside=laid.sweeps.beside,
         )
         fields.extend(done)
-        later.append(laid.sweeps.beside(partial(_asides, done)))
+        later.append(_asides(done, laid.sweeps.beside))
         own = [one.field for one in done]
         last = coat is ground.settled.coats[-1]
         clock = waits.dry(coat, own[-1].end_min, last=last)
@@ -57,8 +59,16 @@ def coats_of(
     return tuple(fields), (*clocks, *others), waiting
 
 
-def _asides(done: Sequence[LaidField]) -> list[Aside]:
-    return [one.aside() for one in done]
+def _asides(done: Sequence[LaidField], beside: Beside) -> Callable[[], list[Aside]]:
+    """What is found aside of these fields, begun now where it was not begun before."""
+    rest = [one.aside for one in done if not one.begun]
+    waiting = beside(lambda: [aside() for aside in rest])
+
+    def found() -> list[Aside]:
+        others = iter(waiting())
+        return [one.aside() if one.begun else next(others) for one in done]
+
+    return found
 
 
 def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:

@@ -4,23 +4,24 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Field, Remedy, Verdict
 from farwall.spray.lives import Held
 from farwall.spray.schedule import Timed
-from farwall.spray.verdict import Case, Judge, Weighed
+from farwall.spray.verdict import Case, Judge, Weighed, settled
 
 
 @dataclass(frozen=True)
 class MiddayJudge(Judge):
     """In mid-field nobody lays a field anew: an edge that dies is told, with what to do."""
 
-    def weighed(self, case: Case, timed: Timed, held: Held) -> Weighed:
+    def weighed(self, case: Case, timed: Timed, held: Held, beside: Beside = at_once) -> Weighed:
         """As in the morning, but for a field that is begun."""
         if case.sweep.begun:
             verdict, remedies = seam_of(timed, held, len(case.sweep.begun))
             if verdict:
-                return Weighed(verdict, remedies)
-        return super().weighed(case, timed, held)
+                return settled(verdict, remedies)
+        return super().weighed(case, timed, held, beside)
 
 
 def seam_of(timed: Timed, held: Held, done: int) -> tuple[Verdict | None, tuple[Remedy, ...]]:

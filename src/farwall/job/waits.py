@@ -1,7 +1,7 @@
 """The waits of a job as clocks: what is usual, the weather there is, and what this floor taught.
 
 Each clock is a range, low, likely and high, that holds four times in five
-(docs/clocks.md says how that was tried). What was watched on this floor, in
+(docs/clocks-tried.md says how). What was watched on this floor, in
 whatever room, moves it and narrows it.
 """
 

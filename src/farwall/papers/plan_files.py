@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from farwall.beside import Beside, at_once
 from farwall.facts.job import Job
@@ -10,38 +10,48 @@ from farwall.facts.plan import Plan
 from farwall.papers.film_strip import film_strip_svg
 from farwall.papers.floor_drawing import field_svg, floor_svg
 from farwall.papers.json_text import json_text
-from farwall.papers.run_sheet import run_sheet_pdf
+from farwall.papers.run_sheet.sheet import run_sheet_begun
 from farwall.papers.wall_clock import Units
 
 
-def plan_files(
+def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, bytes]:
+    """File names with their content; `document` is the plan as plain JSON."""
+    return plan_files_begun(plan, job, document)()
+
+
+def plan_files_begun(
     plan: Plan, job: Job, document: dict[str, object], *, beside: Beside = at_once
-) -> dict[str, bytes]:
-    """File names with their content; `document` is the plan as plain JSON.
+) -> Callable[[], dict[str, bytes]]:
+    """The same files, the run sheet set beside what is done until they are asked for.
 
     beside: begins some work beside other work, and gives what waits for its result.
     """
     wishes = job.wishes
-    return files_of(plan, document, units=wishes.units, notes=wishes.notes, beside=beside)
+    return _begun(plan, document, units=wishes.units, notes=wishes.notes, beside=beside)
 
 
 def files_of(
+    plan: Plan, document: dict[str, object], *, units: Units, notes: str = ""
+) -> dict[str, bytes]:
+    """The same files when no job is at hand, as in mid-day."""
+    return _begun(plan, document, units=units, notes=notes)()
+
+
+def _begun(
     plan: Plan,
     document: dict[str, object],
     *,
     units: Units,
-    notes: str = "",
+    notes: str,
     beside: Beside = at_once,
-) -> dict[str, bytes]:
-    """The same files when no job is at hand, as in mid-day."""
-    return {
+) -> Callable[[], dict[str, bytes]]:
+    sheet = run_sheet_begun(plan, job_name=plan.job, units=units, notes=notes, beside=beside)
+    drawn = {
         "plan.json": (json_text(document) + "\n").encode(),
         "floor.svg": floor_svg(plan, units=units).encode(),
         "moments.svg": film_strip_svg(plan, units=units).encode(),
-        "run-sheet.pdf": run_sheet_pdf(
-            plan, job_name=plan.job, units=units, notes=notes, beside=beside
-        ),
     }
+    return lambda: {**drawn, "run-sheet.pdf": sheet()}
 
 
 def picture_files(

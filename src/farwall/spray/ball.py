@@ -7,7 +7,7 @@ from functools import cached_property
 
 import numpy as np
 
-from farwall.spray.lattice import Floats, Ints, Lattice
+from farwall.spray.lattice import Floats, Ints, Lattice, Lean
 
 _BALL = 1.1
 _RIM = 0.8
@@ -27,7 +27,7 @@ class Pairs:
 
 
 @dataclass(frozen=True)
-class Ball:
+class Ball(Lean):
     """For each place those within 1.1 band depths that it sees (itself fills up), and how far."""
 
     depth_m: float

@@ -69,6 +69,10 @@ class DryGround:
         return found
 
     @cached_property
+    def _walkables(self) -> list[Walkable]:
+        return []
+
+    @cached_property
     def shape(self) -> BaseGeometry:
         """The ground itself."""
         if not self.wet:
@@ -96,12 +100,20 @@ class DryGround:
         if self.straight(start, end):
             return (start, end)
         ground = part_with(self.shape, start)
-        return None if ground is None else Walkable(ground, self.kept.sights).walk(start, end)
+        return None if ground is None else self._walkable(ground).walk(start, end)
+
+    def _walkable(self, ground: shapely.Polygon) -> Walkable:
+        """This part of the ground made ready; several walks begin on the same one."""
+        for found in self._walkables:
+            if shapely.equals_identical(found.ground, ground):
+                return found
+        self._walkables.append(Walkable(ground, self.kept.sights))
+        return self._walkables[-1]
 
     def straight(self, start: Point, end: Point) -> bool:
         """Whether the straight step from `start` to `end` stays on dry ground."""
-        line = shapely.LineString([start, end])
-        if not self.base.roomy.covers(line):
+        line = shapely.linestrings([start, end])
+        if not shapely.covers(self.base.roomy, line):
             return False
         if not self.wet:
             return True

@@ -48,7 +48,7 @@ def edges_of(cut: Strips, order: Sequence[int], passes: Sequence[Pass]) -> tuple
                 then,
                 shares(passes[first].path, points, standing=0.0),
                 shares(passes[then].path, points, standing=1.0),
-                tuple((float(p.x), float(p.y)) for p in points),
+                tuple((x, y) for x, y in shapely.get_coordinates(points).tolist()),
             )
         )
     return tuple(edges)
@@ -71,8 +71,8 @@ def shares(
     length = length_m(path)
     if length < 1e-6:
         return tuple(standing for _ in points)
-    where = shapely.line_locate_point(shapely.LineString(path), points)
-    return tuple(float(w) / length for w in where)
+    where = shapely.line_locate_point(shapely.linestrings(path), points)
+    return tuple(w / length for w in where.tolist())
 
 
 def flipped(share: tuple[float, ...], *, turned: bool) -> tuple[float, ...]:
@@ -153,29 +153,34 @@ def ages_by_pass_min(
 
 def _leaps(path: Sequence[Point], points: npt.NDArray[np.float64]) -> Iterator[Places]:
     """Pairs of places, a hair apart, between which the nearest part of a path is another."""
-    if length_m(path) < 1e-6:
+    length = length_m(path)
+    if length < 1e-6:
         return
-    share = _share(path, points)
+    line = shapely.linestrings(path)
+    share = _share(line, length, points)
     apart = np.hypot(*np.diff(points, axis=0).T)
-    leaps = (np.abs(np.diff(share)) * length_m(path) > _LEAP_M) & (apart <= 2 * _EDGE_STEP_M)
-    for index in np.flatnonzero(leaps).tolist():
-        low, high = points[index], points[index + 1]
-        at_low, at_high = share[index], share[index + 1]
-        for _ in range(_HALVINGS):
-            middle = (low + high) / 2
-            here = _share(path, middle[None])[0]
-            if abs(here - at_low) > abs(at_high - here):
-                high, at_high = middle, here
-            else:
-                low, at_low = middle, here
-        # A hair back on either side: the very place is nearest to both parts.
-        hair = _HAIR_M * (points[index + 1] - points[index]) / apart[index]
-        yield np.array([low - hair, high + hair])
+    leaps = (np.abs(np.diff(share)) * length > _LEAP_M) & (apart <= 2 * _EDGE_STEP_M)
+    index = np.flatnonzero(leaps)
+    if not len(index):
+        return
+    low, high = points[index], points[index + 1]
+    at_low, at_high = share[index], share[index + 1]
+    for _ in range(_HALVINGS):
+        middle = (low + high) / 2
+        here = _share(line, length, middle)
+        nearer = np.abs(here - at_low) > np.abs(at_high - here)
+        high, at_high = np.where(nearer[:, None], middle, high), np.where(nearer, here, at_high)
+        low, at_low = np.where(nearer[:, None], low, middle), np.where(nearer, at_low, here)
+    # A hair back on either side: the very place is nearest to both parts.
+    hair = _HAIR_M * (points[index + 1] - points[index]) / apart[index][:, None]
+    yield from np.stack([low - hair, high + hair], axis=1)
 
 
-def _share(path: Sequence[Point], points: npt.NDArray[np.float64]) -> npt.NDArray[np.float64]:
-    where = shapely.line_locate_point(shapely.LineString(path), shapely.points(points))
-    return np.asarray(where) / length_m(path)
+def _share(
+    line: shapely.LineString, length: float, points: npt.NDArray[np.float64]
+) -> npt.NDArray[np.float64]:
+    where = shapely.line_locate_point(line, np.asarray(shapely.points(points)))
+    return np.asarray(where) / length
 
 
 def _moments(path: Sequence[Point], points: npt.NDArray[np.object_]) -> npt.NDArray[np.float64]:
@@ -183,8 +188,8 @@ def _moments(path: Sequence[Point], points: npt.NDArray[np.object_]) -> npt.NDAr
     length = length_m(path)
     if length < 1e-6:
         return np.repeat([[0.0], [1.0]], len(points), axis=1)
-    there = shapely.line_locate_point(shapely.LineString(path), points)
-    back = length - shapely.line_locate_point(shapely.LineString(path[::-1]), points)
+    there = shapely.line_locate_point(shapely.linestrings(path), points)
+    back = length - shapely.line_locate_point(shapely.linestrings(path[::-1]), points)
     return np.array([there, back]) / length
 
 

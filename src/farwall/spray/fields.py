@@ -149,6 +149,7 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
 
     tank_m2 = one_tank_m2(sweeps.tools, sweeps.litres_per_m2)
     struck: set[frozenset[int]] = set()
+    sweeps.guess_ahead([units.pieces(frozenset([i])) for i in range(len(units.groups))])
     while True:
         single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
         grown = _grown(units, single, share, tank_m2)

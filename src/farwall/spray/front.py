@@ -22,8 +22,8 @@ from functools import cached_property
 import numpy as np
 import shapely
 
-from farwall.spray.ball import Ball, Pairs
-from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice
+from farwall.spray.ball import Ball
+from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, Lean
 from farwall.spray.stands import Stands, flooded, stands_of
 
 STEP_M = 0.21
@@ -41,7 +41,7 @@ _BESIDE_M = 1e-3
 
 
 @dataclass(frozen=True)
-class Ground:
+class Ground(Lean):
     """A field's lattice with its way out.
 
     out_m: walk to the way out; at_exit: places beside it; wall_m: walk to the
@@ -62,6 +62,14 @@ class Ground:
             self.ball.there,
             np.arange(len(self.lattice))[:, None],
         )
+
+    @cached_property
+    def reach_rows(self) -> Ints:
+        """The same with a row for each of the nearest, second and so on: quicker to go through."""
+        itself = self.in_reach == np.arange(len(self.lattice))[:, None]
+        many = int((~itself).sum(axis=1).max(initial=0))
+        first = np.argsort(itself, axis=1, kind="stable")[:, : many + 1]
+        return np.ascontiguousarray(np.take_along_axis(self.in_reach, first, axis=1).T)
 
     @cached_property
     def stands(self) -> Stands:
@@ -148,16 +156,19 @@ def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     last = before_m2 >= before_m2.max() - _EVEN * floor_m2
     if (first & last).any():
         return floor_m2 / ground.ball.depth_m
+    longest = float((_span(pairs.here, pairs.there, before_m2) / pairs.least_m).max(initial=0.0))
+    ends = first | last
+    at_end = np.flatnonzero(ends[pairs.here] | ends[pairs.there])
+    here, there = pairs.here[at_end], pairs.there[at_end]
     done = np.where(last, floor_m2, np.where(first, 0.0, before_m2))
-    on_m = np.where(first | last, ground.lattice.grid.step_m / 2, 0.0)
-    away_m = pairs.away_m + on_m[pairs.there] + on_m[pairs.here]
-    longest = float((_span(pairs, before_m2) / pairs.least_m).max(initial=0.0))
-    at_ends = _span(pairs, done) / np.maximum(away_m, ground.ball.depth_m)
+    on_m = np.where(ends, ground.lattice.grid.step_m / 2, 0.0)
+    away_m = pairs.away_m[at_end] + on_m[there] + on_m[here]
+    at_ends = _span(here, there, done) / np.maximum(away_m, ground.ball.depth_m)
     return max(longest, float(at_ends.max(initial=0.0)))
 
 
-def _span(pairs: Pairs, sprayed_m2: Floats) -> Floats:
-    return np.abs(sprayed_m2[pairs.there] - sprayed_m2[pairs.here])
+def _span(here: Ints, there: Ints, sprayed_m2: Floats) -> Floats:
+    return np.abs(sprayed_m2[there] - sprayed_m2[here])
 
 
 def sprayed_before(lattice: Lattice, late: Floats) -> Floats:
@@ -166,8 +177,8 @@ def sprayed_before(lattice: Lattice, late: Floats) -> Floats:
     Each place is spread over the lateness that it spans, so that a row of
     places that come together counts as the strip of floor that it is.
     """
-    beside = late[lattice.near]
-    half = np.maximum(beside.max(axis=1) - late, late - beside.min(axis=1)) / 2 + _HAIR
+    beside = late[lattice.near_rows]
+    half = np.maximum(beside.max(axis=0) - late, late - beside.min(axis=0)) / 2 + _HAIR
     ends = np.concatenate([late - half, late + half])
     pace = lattice.area_m2 / (2 * half)
     order = np.argsort(ends, kind="stable")
@@ -190,12 +201,12 @@ def kept_walkable(ground: Ground, late: Floats) -> Floats:
     stands = ground.stands
     if not len(stands.places):
         return np.asarray(np.minimum(late, late[ground.at_exit].max()))
-    value = late[stands.under].min(axis=1)
-    if not bool(((value[stands.near].max(axis=1) > value + _HAIR) | stands.at_exit).all()):
+    value = late[stands.under_rows].min(axis=0)
+    if not bool(((value[stands.near_rows].max(axis=0) > value + _HAIR) | stands.at_exit).all()):
         value = flooded(stands, value, _EVEN * max(float(np.ptp(late)), _HAIR))
     given = np.full(len(late), -np.inf)
     given[stands.places] = value
-    most = given[ground.in_reach].max(axis=1)
+    most = given[ground.reach_rows].max(axis=0)
     beyond = ground.out_m <= FROM_BEYOND * ground.ball.depth_m
     most[np.isneginf(most) | beyond] = np.inf
     return np.asarray(np.minimum(np.minimum(late, most), late[ground.at_exit].max()))

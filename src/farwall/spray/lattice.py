@@ -15,6 +15,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any, ClassVar
 
 import numpy as np
 import numpy.typing as npt
@@ -73,8 +74,21 @@ class Scan:
     along_m: Floats
 
 
+class Lean:
+    """A noun that is sent to another process without what was found from it: that is found again.
+
+    Cached tables are many times as large as what they are made from.
+    """
+
+    def __getstate__(self) -> dict[str, Any]:
+        """Its fields alone."""
+        return {name: self.__dict__[name] for name in self.__dataclass_fields__}
+
+    __dataclass_fields__: ClassVar[dict[str, Any]]
+
+
 @dataclass(frozen=True)
-class Lattice:
+class Lattice(Lean):
     """The places of one field.
 
     xy: n x 2 in metres; area_m2: the floor each stands for; owner: the piece
@@ -103,6 +117,11 @@ class Lattice:
         index = np.full(self.grid.size, -1)
         index[self.column, self.row] = np.arange(len(self))
         return index
+
+    @cached_property
+    def near_rows(self) -> Ints:
+        """`near` with a row for each direction: quicker to go through."""
+        return np.ascontiguousarray(self.near.T)
 
     @cached_property
     def off_wall_m(self) -> Floats:

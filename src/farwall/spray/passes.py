@@ -73,6 +73,7 @@ def lay_passes(
     beyond = _beyond(world, ground, exit_seam, inside)
     open_seams = [s for s in world.seams if s == exit_seam or {s.a, s.b} <= inside]
     done: set[int] = set()
+    rooms: _Rooms = {}
     passes = []
     for index in order:
         strip = cut.strips[index]
@@ -98,6 +99,7 @@ def lay_passes(
             strip,
             fronts=fronts,
             open_seams=open_seams,
+            rooms=rooms,
             beyond=beyond,
             reach_m=tools.reach_m - REACH_SPARE_M,
         )
@@ -139,7 +141,7 @@ class _Stand:
         first_near = np.argmax(away <= reach_m, axis=0)
         choice = np.where((away <= reach_m).any(axis=0), first_near, np.argmin(away, axis=0))
         ends = shapely.get_coordinates(lines[choice, np.arange(len(spots))])[::2]
-        return [(float(x), float(y)) for x, y in ends]
+        return [(x, y) for x, y in ends.tolist()]
 
     @property
     def anywhere(self) -> bool:
@@ -158,6 +160,7 @@ def _path_along(
     *,
     fronts: Sequence[BaseGeometry],
     open_seams: Sequence[Seam],
+    rooms: _Rooms,
     beyond: Point,
     reach_m: float,
 ) -> tuple[Point, ...]:
@@ -165,7 +168,7 @@ def _path_along(
     whole = part_with(ground, beyond)
     if whole is None:
         raise Unanswerable(_nowhere(strip))
-    stand = _stand(world, whole, strip, open_seams)
+    stand = _stand(world, whole, strip, open_seams, rooms)
     stations = _chain(_runs([_stations(line) for line in _front_lines(fronts)]))
     if not stand.anywhere:
         raise Unanswerable(_nowhere(strip))
@@ -174,18 +177,24 @@ def _path_along(
     return _joined_up(whole, _thinned(near))
 
 
+_Rooms = dict[frozenset[str], tuple[BaseGeometry, BaseGeometry]]
+"""Standing ground of some pieces and of the doorways to them: the same for strip after strip."""
+
+
 def _stand(
-    world: World, whole: shapely.Polygon, strip: Strip, open_seams: Sequence[Seam]
+    world: World,
+    whole: shapely.Polygon,
+    strip: Strip,
+    open_seams: Sequence[Seam],
+    rooms: _Rooms,
 ) -> _Stand:
-    own = {name for name, _ in strip.parts}
-    inner = shapely.union_all([world.pieces[name].inner for name in own])
-    doorways = [seam.chord.buffer(_DOORWAY_M) for seam in open_seams if own & {seam.a, seam.b}]
-    return _Stand(
-        (
-            shapely.intersection(whole, inner),
-            shapely.intersection(whole, shapely.union_all(doorways)),
-        )
-    )
+    own = frozenset(name for name, _ in strip.parts)
+    if own not in rooms:
+        inner = shapely.union_all([world.pieces[name].inner for name in own])
+        doorways = [seam.chord.buffer(_DOORWAY_M) for seam in open_seams if own & {seam.a, seam.b}]
+        rooms[own] = (inner, shapely.union_all(doorways))
+    inner, doors = rooms[own]
+    return _Stand((shapely.intersection(whole, inner), shapely.intersection(whole, doors)))
 
 
 def _beyond(world: World, ground: BaseGeometry, exit_seam: Seam, inside: set[str]) -> Point:
@@ -219,8 +228,8 @@ def _merged(fronts: Sequence[BaseGeometry]) -> list[shapely.LineString]:
 def _stations(line: shapely.LineString) -> list[Point]:
     count = max(2, int(line.length / _STATION_M) + 1)
     steps = np.linspace(0, line.length, count)
-    places = [line.interpolate(float(step)) for step in steps]
-    return [(float(place.x), float(place.y)) for place in places]
+    places = shapely.get_coordinates(shapely.line_interpolate_point(line, steps))
+    return [(x, y) for x, y in places.tolist()]
 
 
 def _runs(lines: list[list[Point]]) -> list[list[Point]]:
@@ -278,9 +287,10 @@ def _with_far_corners(
 ) -> list[Point]:
     """The stations, and one more at an end where a corner of the strip lies out of reach."""
     corners = shapely.get_coordinates(strip.shape)
+    spots = shapely.points(corners)
     for _ in range(4):
-        line = shapely.LineString(near) if len(near) > 1 else shapely.Point(near[0])
-        away = shapely.distance(shapely.points(corners), line)
+        line = shapely.linestrings(near) if len(near) > 1 else shapely.Point(near[0])
+        away = shapely.distance(spots, line)
         if away.max() <= reach_m:
             break
         corner = corners[int(away.argmax())]
@@ -313,9 +323,9 @@ def _joined_up(stand: shapely.Polygon, places: list[Point]) -> tuple[Point, ...]
         leg = ground.walk(path[-1], place)
         if leg is not None:
             path.extend(leg[1:])
-    line = shapely.LineString(path) if len(path) > 1 else None
+    line = shapely.linestrings(path) if len(path) > 1 else None
     if line is not None and line.length > _LEAST_WALK_M:
-        simple = shapely.LineString(line.simplify(_STRAIGHTEN_M).coords)
+        simple = shapely.simplify(line, _STRAIGHTEN_M)
         if ground.holds(simple):
-            path = [(float(x), float(y)) for x, y in simple.coords]
+            path = [(x, y) for x, y in shapely.get_coordinates(simple).tolist()]
     return tuple((round(x, 4), round(y, 4)) for x, y in path)

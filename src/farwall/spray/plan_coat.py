@@ -9,6 +9,7 @@ from functools import partial
 import numpy as np
 import shapely
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Choice, Field, PlanTools, Remedy, StopLine
 from farwall.floor.geometry import Point
 from farwall.spray.crew import walks_off, with_second
@@ -24,7 +25,7 @@ from farwall.spray.schedule import Day
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.sweeps import Pieces
-from farwall.spray.verdict import Case, CoatFacts, Judge
+from farwall.spray.verdict import Case, CoatFacts, Judge, Weighed
 from farwall.spray.world import BODY_M, Seam, World
 
 _BASE_OUT_M = 1.3
@@ -51,6 +52,8 @@ class LaidField:
     moments: tuple[Moments, ...]
     lives: Lives
     aside: Callable[[], Aside]
+    begun: bool = False
+    """Whether what is found aside was begun already."""
 
     def with_aside(self, found: Aside) -> LaidField:
         """The same with what was found aside."""
@@ -77,8 +80,13 @@ def plan_coat(
     begins_min: float,
     first_number: int,
     rest: Rest | None = None,
+    beside: Beside = at_once,
 ) -> tuple[LaidField, ...]:
-    """The fields of one coat in order, from `begins_min` on; or the rest of them, from a `rest`."""
+    """The fields of one coat in order, from `begins_min` on; or the rest of them, from a `rest`.
+
+    beside: begins the remedies of a field that does not hold, and what is found aside of a
+    tight one, as soon as it is planned.
+    """
     sweepers = [sweeper_of(step) for step in order.steps]
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
     base = base_point(world, order.steps[-1].exit) if rest is None else rest.day.base
@@ -88,7 +96,8 @@ def plan_coat(
     day = day if rest is None else rest.day
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields: list[Field] = []
-    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside]]] = []
+    verdicts: list[Weighed] = []
+    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside], bool]] = []
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
         sweeper = sweepers[index]
         ahead = sum(each.left_m2 for each in sweeps[index:]) * coat.l_per_m2
@@ -102,10 +111,12 @@ def plan_coat(
         choosing = Choosing(sweeper, coat.tools, partial(_swept, case, flow, field_id), day.minute)
         fitted = choosing.taken(fitting(case, flow, field_id), wish)
         sweep, timed, held, after = fitted.sweep, fitted.timed, fitted.held, fitted.after
-        weighed = judge.weighed(replace(case, sweep=sweep), timed, held)
+        weighed = judge.weighed(replace(case, sweep=sweep), timed, held, beside)
+        verdicts.append(weighed)
         told = choosing.told if rest is None else _no_choice
         lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
-        kept.append((timed.moments, lives, partial(_aside, told, weighed.more)))
+        aside, tight = partial(_aside, told, weighed.more), weighed.is_tight
+        kept.append((timed.moments, lives, beside(aside) if tight else aside, tight))
         fields.append(
             Field(
                 id=field_id,
@@ -116,8 +127,8 @@ def plan_coat(
                 order=first_number + index,
                 start_min=timed.bands[0].start_min,
                 end_min=timed.bands[-1].end_min,
-                verdict=weighed.verdict,
-                remedies=weighed.remedies,
+                verdict="cannot",  # until it is weighed, below: no later field hangs on it
+                remedies=(),
                 equivalent_front_m=round(sweep.front.equivalent_m, 3),
                 bound_m=round(sweep.strongest_bound_m if coat.thorough else sweep.bound_m, 3),
                 peak_age_min=timed.peak_age_min,
@@ -133,6 +144,10 @@ def plan_coat(
         )
         day = after
     whole = _last_walk_out(fields, day, coat.tools)
+    whole = tuple(
+        replace(field, verdict=weighed.verdict, remedies=weighed.remedies)
+        for field, weighed in zip(whole, verdicts, strict=True)
+    )
     return tuple(LaidField(field, *own) for field, own in zip(whole, kept, strict=True))
 
 

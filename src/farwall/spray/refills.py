@@ -110,7 +110,14 @@ def _lasts(need_l: Sequence[float], stops: Stops, now_l: float, filled_l: float)
 
 
 def tank_run(sweep: Sweep, flow: Flow) -> TankRun:
-    """The sweep as a tank sees it."""
+    """The sweep as a tank sees it: asked for by each of the fields before it, reckoned once."""
+    key = (flow.l_per_m2, flow.swaps, flow.tools)
+    if key not in sweep.tank_runs:
+        sweep.tank_runs[key] = _tank_run(sweep, flow)
+    return sweep.tank_runs[key]
+
+
+def _tank_run(sweep: Sweep, flow: Flow) -> TankRun:
     times = _times_without_fillings(sweep, flow.tools)
     count = len(sweep.passes)
     return TankRun(

@@ -58,7 +58,7 @@ class Walkable:
 
     def holds(self, line: shapely.LineString) -> bool:
         """Whether the body may walk along the whole line."""
-        return bool(self._roomy.covers(line))
+        return bool(shapely.covers(self._roomy, line))
 
     def straight(self, places: Sequence[Point]) -> list[bool]:
         """For each place after the first, whether a straight walk leads there from the last."""
@@ -66,11 +66,12 @@ class Walkable:
             return []
         xy = np.array(places)
         legs = shapely.linestrings(np.stack([xy[:-1], xy[1:]], axis=1))
-        return [bool(held) for held in np.atleast_1d(shapely.covers(self._roomy, legs))]
+        held: list[bool] = np.atleast_1d(shapely.covers(self._roomy, legs)).tolist()
+        return held
 
     def walk(self, start: Point, end: Point) -> tuple[Point, ...] | None:
         """The shortest walk from `start` to `end`, or None when there is none."""
-        if self.holds(shapely.LineString([start, end])):
+        if self.holds(shapely.linestrings([start, end])):
             return (start, end)
         search = Search(
             self._roomy,

@@ -72,8 +72,9 @@ class _Table:
         waits = [abs(start[a] - start[b]) for a, b in self.borders]
         return (round(max(waits, default=0.0), 3), walked)
 
-    def allows(self, order: Sequence[int]) -> bool:
-        done: set[int] = set()
+    def allows(self, order: Sequence[int], *, without: int) -> bool:
+        """Whether each strip comes after those behind it, wherever the one left out comes."""
+        done = {without}
         for strip in order:
             if not self.behind[strip] <= done:
                 return False
@@ -147,16 +148,26 @@ def _mass(table: _Table, strip: int) -> float:
     return sum(table.minutes[s] for s in seen)
 
 
+def _allowed(table: _Table, rest: Sequence[int], strip: int) -> Sequence[int]:
+    """Where this strip may come among the rest, which are in an order that is allowed or not."""
+    if not table.allows(rest, without=strip):
+        return ()
+    behind = table.behind[strip]
+    first = max((place + 1 for place, other in enumerate(rest) if other in behind), default=0)
+    before = (place for place, other in enumerate(rest) if strip in table.behind[other])
+    return range(first, min(before, default=len(rest)) + 1)
+
+
 def _climb(table: _Table, start: list[int]) -> list[int]:
     """Move one strip at a time as long as that helps."""
     best, cost = start, table.cost(start)
     for _ in range(_ROUNDS):
         before = cost
         for strip in list(best):
-            for position in range(len(best)):
-                trial = [s for s in best if s != strip]
-                trial.insert(position, strip)
-                if trial != best and table.allows(trial):
+            rest = [s for s in best if s != strip]
+            for position in _allowed(table, rest, strip):
+                trial = [*rest[:position], strip, *rest[position:]]
+                if trial != best:
                     found = table.cost(trial)
                     if found < cost:
                         best, cost = trial, found

@@ -8,7 +8,7 @@ from functools import cached_property
 
 import numpy as np
 
-from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice
+from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, Lean
 from farwall.spray.world import BODY_M
 
 _TIGHT = 0.25
@@ -17,7 +17,7 @@ _SIDES = 2
 
 
 @dataclass(frozen=True)
-class Stands:
+class Stands(Lean):
     """Where a body may stand: places, those under the body, stands beside, those at the exit."""
 
     places: Ints
@@ -27,8 +27,21 @@ class Stands:
 
     @cached_property
     def near_list(self) -> list[list[int]]:
-        """For each stand those beside it, as plain numbers."""
-        return [list(dict.fromkeys(row)) for row in self.near.tolist()]
+        """For each stand the others beside it, as plain numbers."""
+        return [
+            [there for there in dict.fromkeys(row) if there != here]
+            for here, row in enumerate(self.near.tolist())
+        ]
+
+    @cached_property
+    def under_rows(self) -> Ints:
+        """`under` with a row for each direction: quicker to go through."""
+        return np.ascontiguousarray(self.under.T)
+
+    @cached_property
+    def near_rows(self) -> Ints:
+        """`near` with a row for each direction."""
+        return np.ascontiguousarray(self.near.T)
 
 
 def stands_of(lattice: Lattice, out_m: Floats) -> Stands:
@@ -58,18 +71,19 @@ def flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
         queue.append((-want[place], place))
     heapq.heapify(queue)
     push, pop = heapq.heappush, heapq.heappop
-    done = [False] * len(want)
     while queue:
-        _, here = pop(queue)
-        if done[here]:
-            continue
-        done[here] = True
+        minus, here = pop(queue)
+        if given[here] > -minus:
+            continue  # a better way to it was found meanwhile, and gone
         most = given[here] - step
         for there in near[here]:
-            if not done[there]:
+            # What was gone from before has no less than `most`, so nothing is gained there.
+            if given[there] < most:
                 wish = want[there]
-                value = wish if wish < most else most
-                if value > given[there]:
-                    given[there] = value
-                    push(queue, (-value, there))
+                if wish > most:
+                    given[there] = most
+                    push(queue, (-most, there))
+                elif wish > given[there]:
+                    given[there] = wish
+                    push(queue, (-wish, there))
     return np.array(given)

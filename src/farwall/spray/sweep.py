@@ -21,6 +21,7 @@ from farwall.spray.edges import Edge, EdgeTable, Moments, flipped, moments_of
 from farwall.spray.front import Front, Ground
 from farwall.spray.passes import Pass
 from farwall.spray.routes import gap_m
+from farwall.spray.tank_run import TankRun
 from farwall.spray.turning import Turnable, best_ways
 from farwall.spray.world import Seam, World
 
@@ -56,6 +57,11 @@ class Sweep:
     def moments(self) -> tuple[Moments, ...]:
         """When its passes reach their edges, exactly."""
         return moments_of(self.edges, self.passes)
+
+    @cached_property
+    def tank_runs(self) -> dict[tuple[float, bool, PlanTools], TankRun]:
+        """As a tank sees it, found so far: by thirst [L/m2], whether tanks are swapped, tools."""
+        return {}
 
     @cached_property
     def bound_m(self) -> float:

@@ -25,6 +25,10 @@ _Tried = tuple[
     dict[tuple[Pieces, Seam], float | Unanswerable],
     dict[tuple[Pieces, Seam], dict[str, float]],
 ]
+_Guessed = tuple[
+    dict[tuple[Pieces, Seam], float | Unanswerable],
+    dict[tuple[Pieces, Seam], dict[str, float]],
+]
 
 
 @dataclass
@@ -103,6 +107,26 @@ class Sweeps:
             return {}
         _, seam = min(guesses, key=lambda guess: guess[0])
         return self.parts.get((pieces, seam), {})
+
+    def guess_ahead(self, fields: Collection[Pieces]) -> None:
+        """Guess at these fields by all their ways out, half of them by floor beside the others."""
+        mine, others = self._halves(fields)
+        later = self.beside(partial(self._guessed, others)) if others else None
+        for pieces in mine:
+            self._guesses(pieces)
+        if later:
+            ages, parts = later()
+            self.ages.update(ages)
+            self.parts.update(parts)
+
+    def _guessed(self, fields: Sequence[Pieces]) -> _Guessed:
+        for pieces in fields:
+            self._guesses(pieces)
+        asked = set(fields)
+        return (
+            {key: age for key, age in self.ages.items() if key[0] in asked},
+            {key: parts for key, parts in self.parts.items() if key[0] in asked},
+        )
 
     def failing(self, fields: Collection[Pieces]) -> set[Pieces]:
         """Those that a body, tried in earnest, can do by none of their ways out.

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property, partial
 
+from farwall.beside import Beside, at_once
 from farwall.facts.plan import Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor
 from farwall.spray.lives import Held
@@ -49,11 +50,32 @@ _BOTH, _HELPED = "Only with both sprayers at work.", "Only with the helper who s
 
 @dataclass(frozen=True)
 class Weighed:
-    """A verdict, the remedies it rests on, and how to find what would leave more room."""
+    """A verdict, the remedies it rests on, and how to find what would leave more room.
 
-    verdict: Verdict
-    remedies: tuple[Remedy, ...]
+    told: both of the former; it is asked once, and may wait for work that was begun.
+    """
+
+    told: Callable[[], tuple[Verdict, tuple[Remedy, ...]]]
     more: Callable[[], tuple[Remedy, ...]] = _nothing_more
+
+    @cached_property
+    def _told(self) -> tuple[Verdict, tuple[Remedy, ...]]:
+        return self.told()
+
+    @property
+    def verdict(self) -> Verdict:
+        """Whether the field fits, and with what."""
+        return self._told[0]
+
+    @property
+    def remedies(self) -> tuple[Remedy, ...]:
+        """What the verdict rests on."""
+        return self._told[1]
+
+    @property
+    def is_tight(self) -> bool:
+        """Whether it holds by so little that more room is sought."""
+        return self.more is not _nothing_more
 
 
 @dataclass(frozen=True)
@@ -82,8 +104,11 @@ class Judge:
         found = self.weighed(case, timed, held)
         return found.verdict, (*found.remedies, *found.more())
 
-    def weighed(self, case: Case, timed: Timed, held: Held) -> Weighed:
-        """The verdict and what it rests on at once; what would leave more room only when asked."""
+    def weighed(self, case: Case, timed: Timed, held: Held, beside: Beside = at_once) -> Weighed:
+        """The verdict and what it rests on; what would leave more room only when asked.
+
+        beside: begins the remedies of a field that does not hold.
+        """
         from farwall.spray.remedies import table  # it plans by fittings, which ask for no verdict
 
         means = table.Means(self._places, self.other_facts, self.cost)
@@ -91,27 +116,36 @@ class Judge:
             refused = self.refused(case.step.pieces, at_min)
             if refused:
                 hours = table.remedies_of_conditions(case, means)
-                return Weighed("cannot", (*refused, *hours))
+                return settled("cannot", (*refused, *hours))
         lives = case.coat.lives(case.step.pieces, case.day.minute, timed.bands[-1].end_min)
         trial = Trial(case, _as_it_stands(case, timed, held), lives.tightest.low)
         if held.spare_min < 0:
-            return Weighed(*table.remedies_that_fit(trial, means))
+            return Weighed(beside(partial(table.remedies_that_fit, trial, means)))
         more = _nothing_more
         if held.share > 1 - TIGHT:
-            more = partial(table.remedies_for_more_room, trial, means)
+            more = partial(table.remedies_for_more_room, trial, means, beside)
         if any(band.sprayer == 2 for band in timed.bands):
             one = trial.timed(case.coat.tools, helper=case.coat.helper, sprayers=1)
             if one is None or one.spare_min < 0:
                 age = None if one is None else one.peak_age_min
-                return Weighed("two", (Remedy("two", _BOTH, age),), more)
+                return settled("two", (Remedy("two", _BOTH, age),), more)
         begins = timed.bands[0].start_min
         if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
-            return Weighed("fits", (), more)  # filled before the first stroke no edge waits
+            return settled("fits", (), more)  # filled before the first stroke no edge waits
         alone = trial.timed(case.coat.tools, helper=False)
         if alone is not None and alone.spare_min >= 0:
-            return Weighed("fits", (), more)
+            return settled("fits", (), more)
         age = None if alone is None else alone.peak_age_min
-        return Weighed("helper", (Remedy("helper", _HELPED, age),), more)
+        return settled("helper", (Remedy("helper", _HELPED, age),), more)
+
+
+def settled(
+    verdict: Verdict,
+    remedies: tuple[Remedy, ...],
+    more: Callable[[], tuple[Remedy, ...]] = _nothing_more,
+) -> Weighed:
+    """What is weighed already."""
+    return Weighed(lambda: (verdict, remedies), more)
 
 
 def _as_it_stands(case: Case, timed: Timed, held: Held) -> Outcome:

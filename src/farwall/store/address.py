@@ -28,7 +28,8 @@ class Address:
             return str(self.folder)
         from sqlalchemy import make_url
 
-        return make_url(self.url).render_as_string(hide_password=True)
+        url = make_url(self.url).set(drivername="postgresql")
+        return url.render_as_string(hide_password=True)
 
 
 def default_address() -> str:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
 from pathlib import Path
 
-from farwall.cli.many.nouns import How, OneJob
+from farwall.cli.many.nouns import How, OneJob, Outcome
 from farwall.errors import Mistake, Refused
 
+OF_BOOK = "the book's "
+"""How a job of the book is named in mistakes."""
 _WRITTEN = {"plan.json", "seal.json", "days.json", "year.json", "go.json"}
 """What Farwall itself writes beside a job: no jobs."""
 
@@ -39,6 +42,38 @@ def jobs_in(places: Sequence[Path]) -> list[OneJob]:
     if mistakes:
         raise Refused(*mistakes)
     return found
+
+
+def jobs_of_book(address: str, *, beside: Sequence[OneJob] = ()) -> list[OneJob]:
+    """The newest facts of every job in a book that is not handed over. Raises Refused."""
+    from farwall.store.book import Book
+
+    taken = {job.id for job in beside}
+    with Book.open(address) as book:
+        lines = [line for line in book.jobs() if not line.closed]
+        if clash := [line.id for line in lines if line.id in taken]:
+            what = "is a job of the book and a file as well."
+            raise Refused(*(Mistake(one, what, "Name one of the two.") for one in clash))
+        return [
+            OneJob(
+                line.id,
+                json.dumps(book.facts(line.id), ensure_ascii=False, sort_keys=True).encode(),
+                f"{OF_BOOK}{line.id}",
+            )
+            for line in lines
+        ]
+
+
+def into_book(address: str, outcome: Outcome) -> None:
+    """Keep a job's plan in the book that the job is of, and of which version of its facts it is."""
+    from farwall.store.book import Book
+
+    with Book.open(address) as book:
+        version = book.versions(outcome.id)[-1].version
+        book.put_document("plan", outcome.id, json.loads(outcome.files["plan.json"]))
+        no = [] if outcome.fields else list(outcome.why)
+        of = {"facts": version, "faults": list(outcome.why) if outcome.fields else [], "no": no}
+        book.put_document("plan-of", outcome.id, of)
 
 
 def _jobs_at(place: Path) -> list[OneJob]:

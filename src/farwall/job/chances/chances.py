@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -17,7 +17,7 @@ from farwall.job.chances.matters import matters_most
 from farwall.job.chances.mix_days import Bools, log_width, runs_short
 from farwall.job.chances.replay import Course, Edges, course_of, edges_of, left_l
 from farwall.job.chances.spreads import Input, Spread, spreads_of, width
-from farwall.job.chances.stretched import Factors, Pause, stretched, worst
+from farwall.job.chances.stretched import Factors, Pause, Stretched, stretched, worst
 from farwall.mix.gate import budget
 from farwall.mix.thirst import FIELD_SHARE, first_belief
 from farwall.spray.edges import Moments
@@ -131,6 +131,32 @@ class Play:
     parts: Sequence[_Part]
     settled: SettledJob
     drawn: Days
+    factors: dict[tuple[Input, Spread, int], Floats] = field(default_factory=dict)
+    """Factors drawn so far, by input, spread and field: of all inputs one changes between plays."""
+    courses: dict[tuple[int, tuple[Spread, ...]], Stretched] = field(default_factory=dict)
+    """Fields stretched so far, by all spreads but that of open times, which stretches nothing."""
+
+    def _factor(self, name: Input, spread: Spread, number: int) -> Floats:
+        key = (name, spread, number)
+        if key not in self.factors:
+            coat = self.parts[number].coat
+            self.factors[key] = self.drawn.factor(name, spread, number, coat)
+        return self.factors[key]
+
+    def _stretched(self, spreads: Mapping[Input, Spread], number: int, tank_l: Floats) -> Stretched:
+        """A field stretched; the tank before it follows from the same spreads."""
+        moving = {name: spread for name, spread in spreads.items() if name != "open time"}
+        key = (number, tuple(moving.values()))
+        if key not in self.courses:
+            own = {name: self._factor(name, spread, number) for name, spread in moving.items()}
+            part = self.parts[number]
+            if part.begins:
+                tank_l = np.zeros(len(own["thirst"]))
+            days = Factors(
+                1 / own["spray rate"], 1 / own["walking pace"], own["tank pauses"], own["thirst"]
+            )
+            self.courses[key] = stretched(part.course, days, tank_l, self._pause)
+        return self.courses[key]
 
     def worst(
         self, spreads: Mapping[Input, Spread], telling: Sequence[Edges] | None = None
@@ -139,17 +165,7 @@ class Play:
         shares, told = [], []
         tank = np.zeros(0)
         for number, part in enumerate(self.parts):
-            own = {
-                name: self.drawn.factor(name, spread, number, part.coat)
-                for name, spread in spreads.items()
-                if name != "open time"
-            }
-            if part.begins:
-                tank = np.zeros(len(own["thirst"]))
-            days = Factors(
-                1 / own["spray rate"], 1 / own["walking pace"], own["tank pauses"], own["thirst"]
-            )
-            on = stretched(part.course, days, tank, self._pause)
+            on = self._stretched(spreads, number, tank)
             edges = part.edges if telling is None else telling[number]
             most, which = worst(edges, on, self._open_min(part, number, spreads["open time"]))
             shares.append(most)

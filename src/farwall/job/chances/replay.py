@@ -129,7 +129,8 @@ def edges_of(moments: Sequence[Moments], lives: Lives, field: Field) -> Edges:
 
 def _corners(made: Floats, met: Floats) -> list[tuple[float, float]]:
     """The corners of the hull of these shares that can be oldest: early made, late met."""
-    places = sorted({(round(a, 4), round(b, 4)) for a, b in zip(made, met, strict=True)})
+    near = zip(np.round(made, 4).tolist(), np.round(met, 4).tolist(), strict=True)
+    places = sorted(set(near))
     hull: list[tuple[float, float]] = []
     for a, b in places:  # from early made on, each must be met later than all before
         if hull and b <= hull[-1][1]:

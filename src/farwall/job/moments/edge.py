@@ -65,18 +65,44 @@ def oldest_edge(field: Field) -> LiveEdge | None:
 
     The line is the stretch of that edge that waits nearly as long.
     """
-    found: list[LiveEdge] = []
+    found: list[_Meeting] = []
     for then in sorted(field.bands, key=lambda band: -band.edge_age_min):
         if found and then.edge_age_min < found[0].age_min - _ROUGHLY_MIN:
             break  # told ages are exact: no band after this one meets an older edge
         earlier = (b for b in field.bands if b.order < then.order and _boxes_meet(b, then))
         found += [pair for first in earlier if (pair := _met(first, then)) is not None]
         found.sort(key=lambda edge: -edge.age_min)
-    return found[0] if found else None
+    return found[0].at_its_oldest() if found else None
 
 
-def _met(first: Band, then: Band) -> LiveEdge | None:
-    """The edge that one band leaves and a later one meets, at its oldest."""
+@dataclass(frozen=True)
+class _Meeting:
+    """The line on which a band meets the edge of an earlier one, places on it and their ages."""
+
+    line: BaseGeometry
+    points: npt.NDArray[np.object_]
+    ages: npt.NDArray[np.float64]
+    met: npt.NDArray[np.float64]
+
+    @property
+    def age_min(self) -> float:
+        return float(self.ages.max())
+
+    def at_its_oldest(self) -> LiveEdge:
+        """The stretch that waits nearly as long as the oldest place of all, and that place."""
+        oldest = int(self.ages.argmax())
+        kept = self.points[self.ages >= _OLD_SHARE * self.ages[oldest]]
+        near = shapely.union_all(shapely.buffer(kept, 0.75 * _STEP_M))
+        return LiveEdge(
+            shapely.line_merge(shapely.intersection(self.line, near)),
+            _place(self.points[oldest]),
+            float(self.ages[oldest]),
+            float(self.met[oldest]),
+        )
+
+
+def _met(first: Band, then: Band) -> _Meeting | None:
+    """The edge that one band leaves and a later one meets."""
     line = shapely.intersection(
         first.polygon.shape.boundary, then.polygon.shape.buffer(_MEET_M, join_style="mitre")
     )
@@ -84,16 +110,7 @@ def _met(first: Band, then: Band) -> LiveEdge | None:
         return None
     points = _samples(line)
     met = passing_min(then, points, first=False)
-    ages = met - passing_min(first, points, first=True)
-    oldest = int(ages.argmax())
-    kept = points[ages >= _OLD_SHARE * ages[oldest]]
-    near = shapely.union_all(shapely.buffer(kept, 0.75 * _STEP_M))
-    return LiveEdge(
-        shapely.line_merge(shapely.intersection(line, near)),
-        _place(points[oldest]),
-        float(ages[oldest]),
-        float(met[oldest]),
-    )
+    return _Meeting(line, points, met - passing_min(first, points, first=True), met)
 
 
 def _boxes_meet(one: Band, two: Band) -> bool:

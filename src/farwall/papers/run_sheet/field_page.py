@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 from typing import Any
 
@@ -32,13 +32,24 @@ _NOTABLE = 1.15
 """A slab that drinks up to 15 % more than planned is no news."""
 
 
+_BESIDE_SHARE = 0.6
+"""Of the fields' pages; who begins them has the day's page and the moments to draw meanwhile."""
+
+
 def field_pages(
-    plan: Plan, buying: Buying, *, units: Units, size: PaperSize, beside: Beside = at_once
+    plan: Plan, buying: Buying, *, units: Units, size: PaperSize
 ) -> list[dict[str, Any]]:
-    """The pages of all fields, coat by coat, in the order of the day; half of them `beside`.
+    """The pages of all fields, coat by coat, in the order of the day.
 
     In mid-day those that are still to do.
     """
+    return field_pages_begun(plan, buying, units=units, size=size)()
+
+
+def field_pages_begun(
+    plan: Plan, buying: Buying, *, units: Units, size: PaperSize, beside: Beside = at_once
+) -> Callable[[], list[dict[str, Any]]]:
+    """The same pages, more than half of them begun `beside`; what comes back draws the others."""
     done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
     clock = plan_clock(plan, units)
     order = numbers(plan)
@@ -60,10 +71,9 @@ def field_pages(
 
     to_do = [f for f in plan.fields if not done or any(band.id not in done for band in f.bands)]
     fields = sorted(to_do, key=lambda f: f.order)
-    half = len(fields) // 2
-    later = beside(partial(pages, fields[half:]))
-    first = pages(fields[:half])
-    return [*first, *later()]
+    own = len(fields) - round(_BESIDE_SHARE * len(fields))
+    later = beside(partial(pages, fields[own:]))
+    return lambda: [*pages(fields[:own]), *later()]
 
 
 def _page(

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import datetime
-from functools import cache
+from functools import cache, partial
 from importlib.resources import files
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -16,7 +16,7 @@ from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.before_page import before_page
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.day_page import day_page
-from farwall.papers.run_sheet.field_page import field_pages
+from farwall.papers.run_sheet.field_page import field_pages_begun
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.moments_page import moments_page
 from farwall.papers.run_sheet.sun_page import sun_page
@@ -39,7 +39,6 @@ def run_sheet_pdf(
     paper: Paper | None = None,
     revision: int = 1,
     notes: str = "",
-    beside: Beside = at_once,
 ) -> bytes:
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
@@ -48,10 +47,35 @@ def run_sheet_pdf(
     coat; a page that cannot hold its words goes on to a second. `units` puts gallons and feet
     or litres and metres first and chooses the paper (US Letter or A4) unless `paper` does.
     `gates` (see `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's own
-    words for the first page. `beside` begins half of the fields' pages beside the other half.
+    words for the first page.
     """
+    begun = run_sheet_begun(
+        plan,
+        job_name=job_name,
+        units=units,
+        gates=gates,
+        paper=paper,
+        revision=revision,
+        notes=notes,
+    )
+    return begun()
+
+
+def run_sheet_begun(
+    plan: Plan,
+    *,
+    job_name: str,
+    units: Units = "us",
+    gates: Sequence[dict[str, object]] | None = None,
+    paper: Paper | None = None,
+    revision: int = 1,
+    notes: str = "",
+    beside: Beside = at_once,
+) -> Callable[[], bytes]:
+    """The same run sheet, its pages drawn and the setting begun `beside`; what comes back waits."""
     size = paper_for(units, paper)
     buying = Buying.of(plan, gates=gates)
+    fields = field_pages_begun(plan, buying, units=units, size=size, beside=beside)
     data: dict[str, object] = {
         "paper": size.typst_name,
         "job": plain(job_name),
@@ -61,9 +85,9 @@ def run_sheet_pdf(
         "day": day_page(plan, job_name=job_name, units=units, size=size),
         "moments": moments_page(plan, units=units, size=size),
         "sun": sun_page(plan, units=units, size=size),
-        "fields": field_pages(plan, buying, units=units, size=size, beside=beside),
+        "fields": fields(),
     }
-    return _compiled(data, datetime.fromisoformat(plan.starts_at))
+    return beside(partial(_compiled, data, datetime.fromisoformat(plan.starts_at)))
 
 
 def _footer(plan: Plan, job_name: str, revision: int, units: Units) -> str:

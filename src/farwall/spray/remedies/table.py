@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 
+from farwall.beside import Beside, at_once
 from farwall.errors import Unanswerable
 from farwall.facts.plan import OpenTime, Remedy, RoomOpenTime, Verdict
 from farwall.spray.fitting import fitting
@@ -51,15 +53,18 @@ _VERDICTS: tuple[tuple[Verdict, frozenset[str]], ...] = (
 )
 
 
-def remedies_for_more_room(trial: Trial, means: Means) -> tuple[Remedy, ...]:
+def remedies_for_more_room(
+    trial: Trial, means: Means, beside: Beside = at_once
+) -> tuple[Remedy, ...]:
     """For a field that fits by little: what leaves more to spare, by price.
 
-    Saw cuts are tried only while fewer than three others help.
+    Saw cuts are tried only while fewer than three others help. beside: tries narrower bands
+    beside all else.
     """
+    bands = beside(partial(with_narrower_bands, trial))
     offers = [*_of_people(trial), *_of_facts(trial, means)]
-    bands = with_narrower_bands(trial)
     there = at_a_stop(trial, means.places)
-    offers += [offer for offer in (bands, there) if offer is not None]
+    offers += [offer for offer in (bands(), there) if offer is not None]
     if len(_helpful(trial, offers)) < _ENOUGH:
         cut = at_a_cut(trial, means.places)
         offers += [cut] if cut is not None else []
