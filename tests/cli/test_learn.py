@@ -1,6 +1,7 @@
 """`farwall learn`, from text to exit code."""
 
 import json
+from pathlib import Path
 
 import pytest
 
@@ -8,6 +9,7 @@ from farwall.bench.learn_firms import closed_jobs, firm
 from farwall.cli.main import main
 from farwall.readers.lessons_json import closed_text
 
+ROOT = Path(__file__).resolve().parents[2]
 JOBS = [one.job for one in closed_jobs(firm(7), count=12)]
 
 
@@ -92,3 +94,23 @@ def test_leaving_out_needs_the_jobs_themselves(capsys, closed, tmp_path):
     code, _, err = run(capsys, tmp_path / "l.json", "--without", "firm-7-3")
     assert code == 2
     assert "needs the closed jobs themselves" in err
+
+
+def test_a_plan_with_lessons_is_another_and_is_kept_apart(capsys, closed, tmp_path):
+    """The same job planned without, with, and without lessons again, kept plans and all."""
+    house = str(ROOT / "examples" / "thistle-end" / "job.json")
+    lessons = tmp_path / "lessons.json"
+    run(capsys, closed, "--out", lessons)
+    told = []
+    for n, words in enumerate(([], ["--lessons", str(lessons), "--sprayer", "person 1"], [])):
+        main(["plan", house, "--out", str(tmp_path / str(n)), *words])
+        told.append(json.loads((tmp_path / str(n) / "plan.json").read_text()))
+    learned = [one["source"] for one in told[1]["grounds"] if one["rank"] == "learned"]
+    assert any(one.startswith("learned from 12 jobs") for one in learned)
+    assert told[0] == told[2] != told[1]
+
+
+def test_a_sprayer_needs_lessons(capsys, tmp_path):
+    house = str(ROOT / "examples" / "thistle-end" / "job.json")
+    assert main(["plan", house, "--out", str(tmp_path / "x"), "--sprayer", "Ada"]) == 2
+    assert "it goes with --lessons" in capsys.readouterr().err
