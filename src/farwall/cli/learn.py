@@ -20,9 +20,13 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "files",
         metavar="CLOSED.json",
-        nargs="+",
+        nargs="*",
         type=Path,
-        help="closed jobs: one, a list, or one a line; or a file of lessons, to look into it",
+        help="closed jobs: one, a list, or one a line; folders with a log in them; or a file of "
+        "lessons, to look into it",
+    )
+    parser.add_argument(
+        "--book", metavar="ADDRESS", help="learn from every job of this book that was handed over"
     )
     parser.add_argument("--out", metavar="LESSONS.json", type=Path, help="where to write")
     parser.add_argument(
@@ -75,11 +79,16 @@ def run(options: argparse.Namespace) -> int:
 def _lessons(options: argparse.Namespace) -> Lessons:
     from dataclasses import replace
 
+    from farwall.cli.closed_jobs import closed_in
     from farwall.learn.forgetting import Forgetting
     from farwall.learn.lessons import lessons_of, switched_off
     from farwall.readers.lessons_json import is_lessons, read_closed, read_lessons
 
-    if len(options.files) == 1 and is_lessons(options.files[0]):
+    if not options.files and options.book is None:
+        what = "from which jobs?"
+        raise Refused(Mistake("CLOSED.json", what, "Name their files or folders, or --book."))
+    alone = options.files[0] if len(options.files) == 1 and options.book is None else None
+    if alone is not None and not alone.is_dir() and is_lessons(alone):
         if options.without or options.forget_jobs or options.forget_months:
             what = "leaving out or forgetting needs the closed jobs themselves."
             remedy = "Give their files, not the file of lessons."
@@ -89,10 +98,10 @@ def _lessons(options: argparse.Namespace) -> Lessons:
             return lessons
         return replace(lessons, lessons=switched_off(lessons.lessons, options.off))
     mistakes: list[Mistake] = []
-    jobs: list[ClosedJob] = []
+    jobs = _of_book(options.book)
     for path in options.files:
         try:
-            jobs += read_closed(path)
+            jobs += closed_in([path]) if path.is_dir() else read_closed(path)
         except Refused as refusal:
             if len(options.files) == 1:
                 raise
@@ -108,6 +117,21 @@ def _lessons(options: argparse.Namespace) -> Lessons:
         off=tuple(options.off),
         without=tuple(options.without),
     )
+
+
+def _of_book(book: str | None) -> list[ClosedJob]:
+    """The book's closed jobs; those that cannot be told are named on stderr."""
+    import sys
+
+    from farwall.cli.closed_jobs import closed_in_book
+
+    jobs = []
+    for one in closed_in_book(book) if book is not None else ():
+        if isinstance(one, str):
+            print(one, file=sys.stderr)
+        else:
+            jobs.append(one)
+    return jobs
 
 
 def _named(lessons: Lessons, name: str) -> Lesson:

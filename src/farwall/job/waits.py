@@ -170,6 +170,19 @@ class Waits:
             room = one.room or f"another spot, {one.after_min:g}"
             yield Watched(room, share, one.ended, since, 0.0 if own else KIN_BLUR)
 
+    def seen_of(self, clock: str, coat: SettledCoat) -> Iterator[Watched]:
+        """What was watched of this very clock on this coat, as shares at its own conditions.
+
+        What names no coat counts for the first.
+        """
+        first = self.lasting.job.coats[0].id
+        for one, since_min in paired(self.lasting.job.job.seen):
+            if one.clock != clock or (one.coat or first) != coat.id:
+                continue
+            share_of = self._sheen_share if clock == OPEN_TIME else self._share
+            since = share_of(one, coat, since_min) if since_min else 0.0
+            yield Watched(one.room or "", share_of(one, coat, one.after_min), one.ended, since)
+
     def _share(self, one: Sighting, coat: SettledCoat, minutes: float) -> float:
         wait = WAITS[one.clock]
         seen_on = next((c for c in self.lasting.job.coats if c.id == one.coat), coat)

@@ -17,6 +17,7 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job, Sample, Sighting
 from farwall.facts.plan import Clock, Plan
+from farwall.facts.settled import SettledJob
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.live.noun import LiveClock
 from farwall.job.story.noun import Story
@@ -78,6 +79,11 @@ class LiveClocks:
                 one.air_speed_m_s if one.air_speed_m_s is not None else then.air_speed_m_s
             ),
         )
+
+    @property
+    def settled_today(self) -> SettledJob:
+        """The job with all that was measured and watched on the day."""
+        return self._today.job
 
     @property
     def slab_c(self) -> float:
