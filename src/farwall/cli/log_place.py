@@ -79,8 +79,10 @@ def _job(path: Path | None, plan: Plan) -> Job:
 
 def _in_book(job_id: str, address: str | None, job_file: Path | None) -> Place:
     from farwall.readers.job_json import job_from, read_job
+    from farwall.store.address import insist_there
     from farwall.store.book import Book
 
+    insist_there(address)
     book = Book.open(address)
     job = read_job(job_file) if job_file is not None else job_from(book.facts(job_id), job_id)
     return Place(job_id, _plan_in(book, job_id, job), job, BookLog(book, job_id))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import socket
 import sys
+from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -51,7 +52,8 @@ def run(options: argparse.Namespace) -> int:
             )
         app = app_for(Door(book, key, lambda: datetime.now(UTC)))
         config = uvicorn.Config(app, host=options.host, port=port, log_level="warning")
-        uvicorn.Server(config).run(sockets=[ear])
+        with suppress(KeyboardInterrupt):  # Ctrl-C is how it is meant to end
+            uvicorn.Server(config).run(sockets=[ear])
     return _DONE
 
 
