@@ -64,7 +64,7 @@ def rank_words(rank: str, source: str) -> str:
     """
     if source.startswith("told"):
         return rank
-    parts = [_said(part) for part in source.split(", ") if part]
+    parts = [source_words(part) for part in source.split(", ") if part]
     if rank == Rank.GUESS:
         parts = [part for part in parts if part != "our guess"]
     if any(part.startswith(rank) for part in parts):
@@ -72,11 +72,14 @@ def rank_words(rank: str, source: str) -> str:
     return ", ".join([part for part in (rank, *parts) if part])
 
 
-def _said(source: str) -> str:
+def source_words(source: str) -> str:
     """`uno-1998` as `Uno 1998`; sources that are words of their own as they are."""
     key, mark, rest = source.partition("; ")
     if mark:
-        return f"{_said(key)}{mark}{rest}"
+        return f"{source_words(key)}{mark}{rest}"
+    key, mark, rest = source.partition(": ")
+    if mark:
+        return rest
     author, _, year = source.partition("-")
     if author.isalpha() and author.islower() and len(year) == 4 and year.isdigit():
         return f"{author.capitalize()} {year}"
