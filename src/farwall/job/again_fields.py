@@ -6,17 +6,12 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from farwall.facts.plan import Band, Field, Refill, Walk
-from farwall.spray.schedule import timed_path
 
 
-def within(way: Sequence[tuple[float, float]], start: float, end: float, pace: float) -> Walk:
-    """The walk on the clock; hurried when the time for it was short."""
-    path = timed_path(way, start, pace)
-    took = path[-1][2] - start
-    if start + took <= end:
-        return Walk("sprayer", path)
-    share = (end - start) / took
-    return Walk("sprayer", tuple((x, y, round(start + (t - start) * share, 4)) for x, y, t in path))
+def with_walks(past: Sequence[Field], walks: Sequence[Walk]) -> list[Field]:
+    """The fields, of which the last to end has these walks too."""
+    last = max(past, key=lambda field: field.end_min)
+    return [replace(f, walks=(*f.walks, *walks)) if f is last else f for f in past]
 
 
 def as_drawn(field: Field, drawn: Mapping[str, Band]) -> Field:

@@ -29,9 +29,9 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
     for another day. When nothing has changed the rest is the plan's own. Open
     times and waits stay those of the plan; chances, proof and advice on the
     sun, which were the morning's, are left out. Raises `Refused` for what cannot be so, and
-    `Unanswerable` when no dry way leads on or two spray.
+    `Unanswerable` when no dry way leads on. Where two spray, both go on from where they stand;
+    once the second has left, the rest is for the first.
     """
-    insist_on_one(plan)
     state = settle_past(plan, so_far)
     day = RestOfDay(plan, state, so_far.closed)
     if state.as_planned:
@@ -55,15 +55,6 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
         ),
     )
     return replace(again, more_mix=more_mix(again, so_far))
-
-
-def insist_on_one(plan: Plan) -> None:
-    """Raises `Unanswerable` where two sprayers are at work: their day is not taken up again yet."""
-    if any(band.sprayer == 2 for field in plan.fields for band in field.bands):
-        raise Unanswerable(
-            "This plan is for two sprayers; in mid-day only the day of one is planned again.",
-            remedies=["Finish the field in hand as planned and stop at its stop lines."],
-        )
 
 
 _LEFT = "Left for another day: "
@@ -105,7 +96,8 @@ def _why_before(plan: Plan) -> dict[str, str]:
 
 
 def _past(state: Settled, so_far: SoFar, found: Remains) -> Past:
-    ordered = sorted(state.done.values(), key=lambda band: band.start_min)
+    ordered = sorted(state.done.values(), key=lambda band: (band.start_min, band.sprayer))
+    second = state.second
     return Past(
         at_min=so_far.at_min,
         coat=state.coat,
@@ -116,6 +108,9 @@ def _past(state: Settled, so_far: SoFar, found: Remains) -> Past:
         closed=so_far.closed,
         left=tuple(LeftField(field.id, found.why.get(field.id, "")) for field in found.left),
         past_hash="",
+        at_2=None if second is None else second.at,
+        tank_2_l=None if second is None else second.tank_l,
+        sprayers=None if second is None else 2 if second.stays else 1,
     )
 
 
