@@ -9,9 +9,9 @@ from itertools import pairwise
 import numpy as np
 
 from farwall.facts.plan import Band, Plan, Refill, Walk
+from farwall.job.half_told import begun_together
 from farwall.job.second_past import swaps_for, word_of
 from farwall.job.so_far_sense import HAIR_MIN, every_band, whole_fields
-from farwall.job.told_times import begun_together
 
 _SAME_MIN = 0.01
 Clock = Callable[[float], float]

@@ -282,9 +282,7 @@ class CoatAgain:
         helper = self.day.plan.inputs.crew.helper
         second = self.stand.state.second
         sprayers = 2 if second is not None and second.stays else 1
-        return CoatFacts(
-            self.coat, self.rate, helper, self.day.tools, lives, sprayers=sprayers
-        )
+        return CoatFacts(self.coat, self.rate, helper, self.day.tools, lives, sprayers=sprayers)
 
     def _lives(self, field: Field) -> Lives:
         """How long edges live in a field, as the morning told it: by room, or one for all."""

@@ -15,7 +15,14 @@ from farwall.facts.plan import Band, Field, Plan, Refill, Walk
 from farwall.facts.so_far import SoFar
 from farwall.floor.geometry import Point
 from farwall.job.clock_of import Clocks, clocks_of
-from farwall.job.second_past import SecondPast, base_2, sprayers_from_now, stands, swaps_for, word_of
+from farwall.job.second_past import (
+    SecondPast,
+    base_2,
+    sprayers_from_now,
+    stands,
+    swaps_for,
+    word_of,
+)
 from farwall.job.so_far_sense import LITRE, insist_on_sense, whole_fields
 from farwall.job.told_times import as_planned, bands_done
 
@@ -79,7 +86,7 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
     tank_l = reckoned_l if same_tank or so_far.tank_l is None else so_far.tank_l
     same_place = so_far.at is None or _apart_m(so_far.at, here) <= AT_M
     at = here if same_place or so_far.at is None else so_far.at
-    second = _second(plan, so_far, coat, base, past, done)
+    second = _second(plan, so_far, coat, past, done)
     unchanged = (
         same_tank
         and same_place
@@ -112,7 +119,6 @@ def _second(
     plan: Plan,
     so_far: SoFar,
     coat: str,
-    base: Point,
     past: Sequence[Field],
     done: dict[str, Band],
 ) -> SecondPast | None:
@@ -121,7 +127,7 @@ def _second(
     if sprayers is None:
         return None
     before = 2 if plan.so_far is None else plan.so_far.sprayers or 2
-    own_base = base_2(plan, coat, base)
+    own_base = base_2(plan, coat, _base(plan, coat))
     now = max([so_far.at_min, *(band.end_min for band in done.values())])
     here = stands(2, past, own_base, now)
     reckoned_l = tank_at(plan, coat, past, so_far.at_min, sprayer=2)

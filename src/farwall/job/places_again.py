@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import replace
 from typing import Protocol
 
@@ -17,6 +18,7 @@ from farwall.spray.dry import DryGround
 from farwall.spray.routes import gap_m, length_m, nearest_on, part_with
 from farwall.spray.schedule import Day, route, timed_path
 from farwall.spray.sweep import Sweep
+from farwall.spray.together import somebody
 from farwall.spray.two_again import kept_by_two
 
 
@@ -78,10 +80,8 @@ def walks_to(
         return ()
     paths = [timed_path(way, start_min, pace_m_min) for way in ways]
     if len(ways) == 2:
-        try:
+        with suppress(Unanswerable):
             paths = list(walks_apart((ways[0], ways[1]), start_min, pace_m_min))
-        except Unanswerable:
-            pass
     took = max(path[-1][2] for path in paths) - start_min
     share = min((end_min - start_min) / took, 1.0) if took > 0 else 1.0
     return tuple(
@@ -103,7 +103,9 @@ def left_by_second(day: Day, tools: PlanTools) -> tuple[Day, tuple[Walk, ...]]:
     Raises `Unanswerable` where no dry way leads him out.
     """
     after, walks = walk_out_second(day, tools)
-    return replace(after, second=None), walks
+    assert after.second is not None
+    # He stays beside the tub: the first goes around him.
+    return replace(after, second=None, free=after.free.without(somebody(after.second.at))), walks
 
 
 def minutes_left(sweep: Sweep, tools: PlanTools) -> float:

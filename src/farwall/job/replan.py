@@ -8,7 +8,6 @@ from dataclasses import replace
 
 import rfc8785
 
-from farwall.errors import Unanswerable
 from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Mix, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar

@@ -14,6 +14,7 @@ from itertools import pairwise
 from farwall.errors import Mistake, Refused
 from farwall.facts.plan import Band, Plan, TimedPoint
 from farwall.facts.so_far import Done, SoFar
+from farwall.job.half_told import halves_by_id, with_other_halves
 from farwall.job.so_far_sense import HAIR_MIN, bands_by_id, every_band, whole_fields
 
 _QUICKEST = 2.0
@@ -23,11 +24,8 @@ _QUICKEST = 2.0
 def bands_done(plan: Plan, so_far: SoFar) -> dict[str, Band]:
     """The bands done at their true minutes, by id, in order. Raises `Refused`."""
     told = _told(plan, so_far, as_planned(plan, so_far.at_min))
-    # Both halves of a band are begun in one minute: where one is told, the other is in hand.
-    halves = halves_by_id(plan)
-    also = {halves[name] for name in told if name in halves and halves[name] not in told}
-    told.update({name: Done(name) for name in sorted(also)})
-    done = _with_times(plan, so_far, told, frozenset(also))
+    told, hand = with_other_halves(plan, told)
+    done = _with_times(plan, so_far, told, hand)
     _insist_on_order(plan, done)
     return done
 
@@ -79,21 +77,6 @@ def _field_told(one: Done, bands: Sequence[Band]) -> dict[str, Done]:
         )
         for band in bands
     }
-
-
-def halves_by_id(plan: Plan) -> dict[str, str]:
-    """The other half of each band that two were planned to begin in the same minute, by id."""
-    found: dict[str, str] = {}
-    for field in whole_fields(plan):
-        for one, two in pairwise(sorted(field.bands, key=lambda band: band.order)):
-            if begun_together(one, two):
-                found.update({one.id: two.id, two.id: one.id})
-    return found
-
-
-def begun_together(one: Band, two: Band) -> bool:
-    """Whether these are the halves of a band, begun by two in the same minute."""
-    return one.sprayer != two.sprayer and abs(one.start_min - two.start_min) < HAIR_MIN
 
 
 def _with_times(

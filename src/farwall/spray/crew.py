@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 
 import numpy as np
@@ -53,15 +54,11 @@ def time_crew(
     return min(found, key=lambda one: _worth(one, comfort_min))
 
 
-def _as_told(
-    told: int, sweep: Sweep, day: Day, flow: Flow, *, field_id: str
-) -> tuple[Timed, Day]:
+def _as_told(told: int, sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
     """The sweep by as many as the plan has put on it; by one where both cannot go on."""
     if told == 2:
-        try:
+        with suppress(Unanswerable):
             return time_by_two(sweep, day, flow, field_id=field_id)
-        except Unanswerable:
-            pass
     return _time_by_one(sweep, day, flow, field_id=field_id)
 
 

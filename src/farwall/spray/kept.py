@@ -120,7 +120,8 @@ def kept_sweep(
     seams = [seam for seam in closed.seams if seam.a in own and seam.b in own]
     cut = Strips(tuple(strips), _borders(strips, seams), field.band_m or tools.band_m)
     begun = tuple((done or {})[band.id] for band in bands if band.id in (done or {}))
-    times = [((done or {}).get(b.id, b).start_min, (done or {}).get(b.id, b).end_min) for b in bands]
+    true = [(done or {}).get(band.id, band) for band in bands]
+    times = [(band.start_min, band.end_min) for band in true]
     return Sweep(
         pieces=tuple(sorted(pieces)),
         exit=exit_seam,
@@ -151,19 +152,18 @@ def _both_ways(
 
     Of those either may meet the other.
     """
-    found = list(edges)
-    for edge in edges:
-        if times[edge.then][0] < times[edge.first][1] - _TOGETHER_MIN:
-            found.append(
-                Edge(
-                    edge.then,
-                    edge.first,
-                    _at_worst(edge.then_share, passes[edge.then], made=True),
-                    _at_worst(edge.first_share, passes[edge.first], made=False),
-                    edge.points,
-                )
-            )
-    return tuple(found)
+    at_once = [
+        Edge(
+            edge.then,
+            edge.first,
+            _at_worst(edge.then_share, passes[edge.then], made=True),
+            _at_worst(edge.first_share, passes[edge.first], made=False),
+            edge.points,
+        )
+        for edge in edges
+        if times[edge.then][0] < times[edge.first][1] - _TOGETHER_MIN
+    ]
+    return (*edges, *at_once)
 
 
 def _at_worst(share: tuple[float, ...], each: KeptPass, *, made: bool) -> tuple[float, ...]:

@@ -34,7 +34,7 @@ _APART_SLACK_M = 0.004
 """Paths in a plan are rounded; the checker forgives more."""
 
 
-def _somebody(at: Point) -> Strip:
+def somebody(at: Point) -> Strip:
     """The floor that nobody treads on while somebody stands there."""
     body = shapely.Point(at).buffer(PASS_M - KEEP_OFF_M + _ROOMY_M)
     return Strip((("", body),), 0)
@@ -165,7 +165,7 @@ class Together:
         here = self.at[who]
         if gap_m(here, there) < _STANDS_M:
             return (here,)
-        free = self.free if around is None else self.free.without(_somebody(around))
+        free = self.free if around is None else self.free.without(somebody(around))
         return route(free, here, there)
 
     def _stroke(self, passes: dict[int, Pass]) -> None:

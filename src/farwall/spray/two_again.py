@@ -129,7 +129,9 @@ def stops_for_two(sweep: Sweep, two: TwoSweep, day: Day, flow: Flow) -> frozense
     if own.last(planned, more_l=DIP * flow.tools.tank_l + _SLACK_L):
         return frozenset(planned)
     # Either may spray what is for one: both tanks must hold it.
-    tanks = replace(own, needs_l=(_needs(two, flow, 1, either=True), _needs(two, flow, 2, either=True)))
+    tanks = replace(
+        own, needs_l=(_needs(two, flow, 1, either=True), _needs(two, flow, 2, either=True))
+    )
     if max(map(max, tanks.needs_l)) > flow.filled_l + _HAIR_L:
         raise Unanswerable("One half of a band takes more than a tank.")
     options = [found for full in (False, True) if (found := tanks.latest(full=full)) is not None]
