@@ -14,6 +14,7 @@ from tests.spray.hand_floors import hall, job
 from farwall.errors import Refused, Unanswerable
 from farwall.facts.job import Crew, Sample, Tools
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
+from farwall.job.again_fields import as_drawn
 from farwall.job.past import settle_past
 from farwall.job.replan import replan
 from farwall.job.rest_of_day import RestOfDay
@@ -241,12 +242,12 @@ def test_it_is_read_back_as_it_was():
     assert plan_from(plan_to_dict(again), "it") == again
 
 
-STATES = [(helper, number) for helper in (False, True) for number in range(0, 54, 3)]
+STATES = [(helper, number) for helper in (False, True) for number in range(0, 44, 3)]
 
 
 @pytest.mark.slow
 @pytest.mark.parametrize(("helper", "number"), STATES)
-def test_thirty_six_moments_of_a_house_pass_the_checker(helper, number):
+def test_thirty_moments_of_a_house_pass_the_checker(helper, number):
     """Some late, some with another tank, some with a room closed: each by its number."""
     plan = day_of_two("thistle-end", helper=helper)
     one = sorted(bands_of(plan, coat=0), key=lambda b: b.start_min)[number]
@@ -264,7 +265,7 @@ SHAPES = sorted(AWKWARD)
 
 
 @pytest.mark.slow
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=30, deadline=None)
 @given(
     name=st.sampled_from(SHAPES),
     helper=st.booleans(),
@@ -295,3 +296,13 @@ def test_on_any_floor_at_any_moment_the_rest_passes_the_checker_or_says_no(
     assert all(mine[b.id].polygon == b.polygon and mine[b.id].sprayer == b.sprayer for b in past)
     lost = any(field.verdict != "fits" for field in again.fields)
     assert codes(again) <= (LOST if lost else set())
+
+
+def test_a_band_laid_anew_is_not_drawn_as_one_of_the_plan_that_is_sprayed_from_the_same_place():
+    """Sprayed from one standing place, of the same number, and of another shape."""
+    one, other = bands_of(HALL)[:2]
+    stood = replace(one, path=(one.path[0], (*one.path[0][:2], one.end_min)))
+    anew = replace(stood, polygon=other.polygon)
+    field = replace(HALL.fields[0], bands=(anew,))
+    assert as_drawn(field, {one.id: stood}).bands == (anew,)
+    assert as_drawn(field, {one.id: replace(anew, litres=1.0)}).bands == (anew,)

@@ -7,6 +7,8 @@ from dataclasses import replace
 
 from farwall.facts.plan import Band, Field, Refill, Walk
 
+_SAME_M2 = 0.002
+
 
 def with_walks(past: Sequence[Field], walks: Sequence[Walk]) -> list[Field]:
     """The fields, of which the last to end has these walks too."""
@@ -18,11 +20,19 @@ def as_drawn(field: Field, drawn: Mapping[str, Band]) -> Field:
     """Bands that are walked as planned have the very outline of the plan."""
     bands = tuple(
         replace(band, polygon=drawn[band.id].polygon)
-        if band.id in drawn and _way(drawn[band.id]) == _way(band)
+        if band.id in drawn and _same(drawn[band.id], band)
         else band
         for band in field.bands
     )
     return replace(field, bands=bands)
+
+
+def _same(drawn: Band, band: Band) -> bool:
+    """Whether it is the band of the plan; one laid anew may be sprayed from the same place."""
+    if _way(drawn) != _way(band):
+        return False
+    one, other = drawn.polygon.shape, band.polygon.shape
+    return bool(one.symmetric_difference(other).area <= _SAME_M2)
 
 
 def _way(band: Band) -> list[tuple[float, float]]:
