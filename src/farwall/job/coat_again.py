@@ -26,6 +26,7 @@ from farwall.job.places_again import (
     insist_on_room,
     left_by_second,
     minutes_left,
+    out_of_the_way,
     walks_to,
 )
 from farwall.job.sun_midday import in_sun
@@ -264,7 +265,12 @@ class CoatAgain:
             return day, ()
         second = Second(self.place_2, max(state.second.tank_then_l, 0.0), state.second.base)
         both = replace(day, second=second)
-        return (both, ()) if state.second.stays else left_by_second(both, self.day.tools)
+        if state.second.stays:
+            return both, ()
+        to_come = [each.path for sweep in self.kept.values() for each in sweep.to_spray]
+        aside = out_of_the_way(self.day.world, second, day.base, to_come)
+        away = replace(both, second=replace(second, base=aside))
+        return left_by_second(away, self.day.tools)
 
     def _sweeper(self, step: Step) -> Sweeper:
         name = next(n for n, pieces in self.pieces.items() if pieces == step.pieces)

@@ -2,24 +2,31 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import replace
 from typing import Protocol
+
+import shapely
 
 from farwall.errors import Mistake, Refused, Unanswerable
 from farwall.facts.plan import PlanTools, Walk
 from farwall.floor.geometry import Point
 from farwall.job.past import AT_M
 from farwall.job.second_past import SecondPast, word_of
-from farwall.spray.apart import PASS_M, TimedPath, walks_apart
+from farwall.spray.apart import APART_M, PASS_M, TimedPath, walks_apart
 from farwall.spray.crew import walk_out_second
 from farwall.spray.dry import DryGround
 from farwall.spray.routes import gap_m, length_m, nearest_on, part_with
-from farwall.spray.schedule import Day, route, timed_path
+from farwall.spray.schedule import Day, Second, route, timed_path
 from farwall.spray.sweep import Sweep
 from farwall.spray.together import somebody
 from farwall.spray.two_again import kept_by_two
+from farwall.spray.world import BODY_M, World
+
+_AROUND_M = (1.2, 2.0, 3.0, 4.5)
+_ON_M = 0.01
 
 
 class Standing(Protocol):
@@ -95,6 +102,31 @@ def _hurried(path: TimedPath, start_min: float, share: float) -> TimedPath:
     if share == 1.0:
         return path
     return tuple((x, y, round(start_min + (t - start_min) * share, 4)) for x, y, t in path)
+
+
+def out_of_the_way(
+    world: World, second: Second, base: Point, paths: Sequence[Sequence[Point]]
+) -> Point:
+    """Where a second who leaves stands, outside: off the tub and all that is still to spray.
+
+    Where he is, else his place beside the tub, else the nearest such place around it.
+    """
+    yard = shapely.intersection(
+        world.standing, shapely.buffer(world.outside, -BODY_M, join_style="mitre")
+    )
+    ways = [shapely.LineString(path) if len(path) > 1 else shapely.Point(path[0]) for path in paths]
+    keep_off = shapely.union_all([shapely.Point(base), *ways])
+    around = [
+        nearest_on(yard, (base[0] + r * math.cos(a), base[1] + r * math.sin(a)))
+        for r in _AROUND_M
+        for a in (math.radians(each) for each in range(0, 360, 30))
+    ]
+    outside = [
+        place for place in (second.at, second.base) if yard.dwithin(shapely.Point(place), _ON_M)
+    ]
+    places = [*outside, *((round(x, 4), round(y, 4)) for x, y in around)]
+    clear = [place for place in places if keep_off.distance(shapely.Point(place)) >= APART_M]
+    return next(iter(clear), second.base)
 
 
 def left_by_second(day: Day, tools: PlanTools) -> tuple[Day, tuple[Walk, ...]]:

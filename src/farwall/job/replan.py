@@ -16,6 +16,7 @@ from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
 from farwall.job.rest_of_day import RestOfDay
 from farwall.job.say_midday import STANDS_ON_WET
+from farwall.job.second_past import without_who_never_came
 from farwall.job.sun_midday import without_advice
 
 
@@ -38,12 +39,13 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
     else:
         found = day.remains()
     past = _past(state, so_far, found)
+    fields = without_who_never_came(found.fields)
     again = replace(
         plan,
-        fields=found.fields,
+        fields=fields,
         left=found.left,
-        mixes=_mixes(plan.mixes, found.fields),
-        so_far=sealed(past, found.fields),
+        mixes=_mixes(plan.mixes, fields),
+        so_far=sealed(past, fields),
         chances=plan.chances if state.as_planned else None,
         proof=plan.proof if state.as_planned else None,
         sun=plan.sun if state.as_planned else without_advice(plan.sun),

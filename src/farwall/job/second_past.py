@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import SoFar
@@ -48,6 +48,20 @@ def sprayers_from_now(plan: Plan, so_far: SoFar) -> int | None:
         return None
     before = None if plan.so_far is None else plan.so_far.sprayers
     return so_far.sprayers or before or 2
+
+
+def without_who_never_came(fields: tuple[Field, ...]) -> tuple[Field, ...]:
+    """The fields without the fillings of a second who left before he had come in.
+
+    What is in his tank stands in the past of the plan.
+    """
+    came = any(walk.who == word_of(2) for field in fields for walk in field.walks)
+    if came or any(band.sprayer == 2 for field in fields for band in field.bands):
+        return fields
+    return tuple(
+        replace(field, refills=tuple(r for r in field.refills if swaps_for(r.by) == 1))
+        for field in fields
+    )
 
 
 def stands(sprayer: int, past: Sequence[Field], base: Point, now_min: float) -> Point:

@@ -38,7 +38,7 @@ def time_crew(
     done sooner. Raises `Unanswerable` when neither can do it.
     """
     if day.second is None:
-        return time_sweep(one_by_one(sweep, flow.tools), day, flow, field_id=field_id)
+        return _time_alone(sweep, day, flow, field_id=field_id)
     told = crew_told(sweep)
     if told is not None:
         return _as_told(told, sweep, day, flow, field_id=field_id)
@@ -101,9 +101,18 @@ def time_by_two(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[T
 def _time_by_one(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
     """The first sprays, the second rests outside."""
     outside, walks = walk_out_second(day, flow.tools)
-    alone = one_by_one(sweep, flow.tools)
-    timed, after = time_sweep(alone, outside, flow, field_id=field_id)
+    timed, after = _time_alone(sweep, outside, flow, field_id=field_id)
     return replace(timed, walks=(*walks, *timed.walks)), after
+
+
+def _time_alone(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
+    """One sprays; halves that were planned for two the better way round, else as they were."""
+    alone = one_by_one(sweep, flow.tools)
+    if alone is not sweep:
+        with suppress(Unanswerable):
+            return time_sweep(alone, day, flow, field_id=field_id)
+        alone = one_by_one(sweep, flow.tools, as_walked=True)
+    return time_sweep(alone, day, flow, field_id=field_id)
 
 
 def _litres(two: TwoSweep, flow: Flow, who: int) -> float:

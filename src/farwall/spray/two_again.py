@@ -60,16 +60,18 @@ def _whole(one: Pass, two: Pass) -> Pass:
     return Pass(strip, one.path, one.wetted_m2 + two.wetted_m2)
 
 
-def one_by_one(sweep: Sweep, tools: PlanTools) -> Sweep:
+def one_by_one(sweep: Sweep, tools: PlanTools, *, as_walked: bool = False) -> Sweep:
     """The halves that are left for one person: one after the other, each walked the better way.
 
-    Where none is left for two the sweep is as it was.
+    Where none is left for two the sweep is as it was. as_walked: each the way that was planned.
     """
     first = len(sweep.begun)
     if not any(isinstance(each, KeptPass) and each.with_next for each in sweep.to_spray):
         return sweep
     edges = tuple(e for e in sweep.edges if e.then < first or e.first < e.then)
     alone = replace(sweep, edges=edges)
+    if as_walked:
+        return alone
     onward = replace(sweep, edges=tuple(edge for edge in edges if edge.first < edge.then))
     told = turnable(onward, tools)
     free = tuple(turns and k >= first for k, turns in enumerate(told.turns))
