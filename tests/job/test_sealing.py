@@ -8,9 +8,9 @@ import pytest
 from tests.job.go.jobs import GOOD, surveyed, with_parts
 
 from farwall.air.sealing import Window
+from farwall.facts.job import Sighting
 from farwall.facts.sealer import Sealer
 from farwall.job.sealing import (
-    NOT_BEFORE_H,
     WHICH,
     coats_in_words,
     limits_in_words,
@@ -53,9 +53,20 @@ def test_a_long_window_tells_kinds_and_a_short_one_its_figures(hours, words):
 def test_coats_wait_for_the_floor_to_be_dry(weather_at_21_c):
     found = sealing_of(with_parts(sealer=Sealer("water acrylic")), weather_at_21_c, starts_at=START)
     first, second = found.coats
-    assert first >= found.hours[0].starts_at + timedelta(hours=NOT_BEFORE_H)
+    assert first >= found.dried.sure_at
+    assert first - found.dried.sure_at < timedelta(hours=1)
     assert second - first >= timedelta(hours=found.limits.recoat_from_h)
     assert coats_in_words(found).startswith("earliest: first coat")
+
+
+def test_a_closet_seen_dry_early_brings_the_first_coat_of_sealer_forward(weather_at_21_c):
+    """The dry-down was counted as 48 h whatever the floor said; now its own clock is asked."""
+    usual = sealing_of(with_parts(sealer=Sealer("water acrylic")), weather_at_21_c, starts_at=START)
+    seen = Sighting("dry-down before sealing", 12 * 60, room="closet")
+    quick = with_parts(sealer=Sealer("water acrylic"), seen=(seen,))
+    found = sealing_of(quick, weather_at_21_c, starts_at=START)
+    assert found.coats[0] < usual.coats[0] - timedelta(hours=24)
+    assert "at the late end, likely" in coats_in_words(found)
 
 
 @pytest.fixture

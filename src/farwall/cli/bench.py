@@ -34,13 +34,13 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks", "days", "book", "mix"],
+        choices=["spray", "clocks", "days", "book", "mix", "learn"],
         help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
         "calendar, as houses grow in number; the job book, killed, cut from power, and large; "
-        "the mix, on invented days",
+        "the mix, on invented days; lessons, on invented firms",
     )
     parser.add_argument(
-        "--tuning", action="store_true", help="of clocks: the half of the floors they were tuned on"
+        "--tuning", action="store_true", help="of clocks and learn: the half they were tuned on"
     )
     parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
@@ -96,10 +96,8 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Exit code 1 when a front undercuts its bound, a plan has faults, or the planner breaks."""
-    if options.what == "clocks":
-        from farwall.cli.bench_clocks import run_clocks
-
-        return run_clocks(as_json=options.json, tuning=options.tuning)
+    if options.what in {"clocks", "learn"}:
+        return _ranges(options)
     if options.what in {"days", "mix"}:
         return _days(options) if options.what == "days" else _mix(as_json=options.json)
     if options.what == "book":
@@ -129,6 +127,15 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(bench.document, ensure_ascii=False))
     return _WRONG if bench.wrong else _DONE
+
+
+def _ranges(options: argparse.Namespace) -> int:
+    """How honest ranges are: those of the clocks, or those of lessons."""
+    from farwall.cli.bench_clocks import run_clocks
+    from farwall.cli.bench_learn import run_learn
+
+    run = run_clocks if options.what == "clocks" else run_learn
+    return run(as_json=options.json, tuning=options.tuning)
 
 
 def _days(options: argparse.Namespace) -> int:

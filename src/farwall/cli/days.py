@@ -30,6 +30,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--check", metavar="FILE", type=Path, help="read a days.json again and say what is wrong"
     )
     parser.add_argument("--weather", metavar="FILE", type=Path, help="an hourly EPW weather file")
+    parser.add_argument(
+        "--lessons", metavar="FILE", type=Path, help="what closed jobs taught, for the hours"
+    )
     parser.add_argument("--crews", metavar="N", type=int, default=1, help="vans (default 1)")
     parser.add_argument("--people", metavar="N", type=int, default=2, help="in each (default 2)")
     parser.add_argument("--from", dest="begins", metavar="DATE", help="the first day")
@@ -71,7 +74,12 @@ def run(options: argparse.Namespace) -> int:
         from farwall.readers.epw import read_epw
 
         weather = read_epw(options.weather)
-    answer = plan_days(jobs, ask, weather=weather)
+    lessons = None
+    if options.lessons is not None:
+        from farwall.readers.lessons_json import read_lessons
+
+        lessons = read_lessons(options.lessons)
+    answer = plan_days(jobs, ask, weather=weather, lessons=lessons)
     if options.ics is not None:
         _write_ics(options, answer)
     if options.out is not None:

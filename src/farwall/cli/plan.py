@@ -9,13 +9,14 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
     from farwall.air.weather import Forecast, WeatherFile
     from farwall.facts.job import Job
+    from farwall.facts.lessons import Lessons
     from farwall.facts.plan import Plan
 
 _DONE, _NO = 0, 1
@@ -50,6 +51,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--order", metavar="ROOM,…", help="spray the rooms in this order, if that is possible"
     )
     parser.add_argument(
+        "--lessons",
+        metavar="FILE",
+        type=Path,
+        help="what closed jobs taught (`farwall learn`), for what the job does not tell",
+    )
+    parser.add_argument(
+        "--sprayer", metavar="NAME", default="", help="who sprays: whose rate of the lessons"
+    )
+    parser.add_argument(
         "--thorough",
         action="store_true",
         help="seek younger edges in every field, also where plain bands hold (slower)",
@@ -80,11 +90,20 @@ def run(options: argparse.Namespace) -> int:
 
     if options.out is None and not options.explain:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
+    if options.lessons is None and options.sprayer:
+        raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
     job = read_job(options.job)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
     order = _room_ids(job, words)
     if options.explain:
-        code = _explained(job, options.weather, order, as_json=options.json)
+        code = _explained(
+            job,
+            options.weather,
+            order,
+            lessons=_lessons(options.lessons),
+            sprayer=options.sprayer,
+            as_json=options.json,
+        )
         if options.out is None or code != _DONE:
             return code
     return plan_into(
@@ -96,19 +115,36 @@ def run(options: argparse.Namespace) -> int:
         thorough=options.thorough,
         as_json=options.json and not options.explain,
         quiet=options.json and options.explain,
+        lessons_file=options.lessons,
+        sprayer=options.sprayer,
         fresh=options.fresh,
     )
 
 
+def _lessons(path: Path | None) -> Lessons | None:
+    if path is None:
+        return None
+    from farwall.readers.lessons_json import read_lessons
+
+    return read_lessons(path)
+
+
 def _explained(
-    job: Job, weather_file: Path | None, order: tuple[str, ...], *, as_json: bool
+    job: Job,
+    weather_file: Path | None,
+    order: tuple[str, ...],
+    *,
+    as_json: bool,
+    lessons: Lessons | None,
+    sprayer: str,
 ) -> int:
     """Say why; 1 when the order that was asked for does not stand."""
     from farwall.facts.plain import plain
     from farwall.job.explain import explain
     from farwall.job.say_why import said_why
 
-    found = explain(job, weather=_weather(weather_file), order=order)
+    weather = _weather(weather_file)
+    found = explain(job, weather=weather, order=order, lessons=lessons, sprayer=sprayer)
     if as_json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:
@@ -137,6 +173,8 @@ def plan_into(
     as_json: bool = False,
     quiet: bool = False,
     also: dict[str, bytes] | None = None,
+    lessons_file: Path | None = None,
+    sprayer: str = "",
     fresh: bool = False,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out.
@@ -147,11 +185,12 @@ def plan_into(
     from farwall.cli.kept_plans import keep_files, key_of
 
     weather = _weather(weather_file)
-    read = {"weather": weather_file, "van": van_file}
+    again = _planner(weather, order, lessons_file, sprayer, thorough=thorough)
+    read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
     key = key_of(job, read=read, order=order, thorough=thorough)
     made = None if fresh or key is None else _planned_before(key)
     if made is None:
-        made = _planned(job, weather, order=order, thorough=thorough, van_file=van_file)
+        made = _planned(job, again, van_file=van_file)
         if key is not None:
             keep_files(key, made.files)
     plan, faults = made.plan, made.faults()
@@ -167,26 +206,39 @@ def plan_into(
     if made.before:
         print(_AS_BEFORE, file=sys.stderr)
     if not as_json and not quiet:
-        _say_since_morning(job, plan, weather=weather, order=order, thorough=thorough)
+        _say_since_morning(job, plan, again)
     bad = bool(faults) or any(field.verdict == "cannot" for field in plan.fields)
     bad = bad or (plan.go is not None and plan.go.verdict == "no")
     return _NO if bad else _DONE
 
 
-def _planned(
-    job: Job,
+def _planner(
     weather: WeatherFile | Forecast | None,
-    *,
     order: tuple[str, ...],
+    lessons_file: Path | None,
+    sprayer: str,
+    *,
     thorough: bool,
-    van_file: Path | None,
-) -> _Made:
+) -> Callable[..., Plan]:
+    """`plan_job` with all but the job told; nothing is loaded before a plan is asked for."""
+
+    def planner(job: Job, **more: Any) -> Plan:
+        from farwall.job.plan_job import plan_job
+
+        return plan_job(
+            job, weather=weather, order=order, thorough=thorough, sprayer=sprayer,
+            lessons=_lessons(lessons_file), **more,
+        )  # fmt: skip
+
+    return planner
+
+
+def _planned(job: Job, planner: Callable[..., Plan], *, van_file: Path | None) -> _Made:
     """The plan made now, with its files."""
     from farwall.cli.forked import forked
-    from farwall.job.plan_job import plan_job
     from farwall.readers.plan_json import plan_to_dict
 
-    plan = plan_job(job, weather=weather, order=order, thorough=thorough, beside=forked)
+    plan = planner(job, beside=forked)
     if van_file is not None:
         plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
@@ -243,22 +295,14 @@ def _say_age(weather: WeatherFile | Forecast) -> None:
         print(f"{weather.name}: {told}", file=sys.stderr)
 
 
-def _say_since_morning(
-    job: Job,
-    plan: Plan,
-    *,
-    weather: WeatherFile | Forecast | None,
-    order: tuple[str, ...],
-    thorough: bool,
-) -> None:
+def _say_since_morning(job: Job, plan: Plan, again: Callable[[Job], Plan]) -> None:
     """What the check of the morning changed; nothing when it changed no fact of the plan."""
-    from farwall.job.plan_job import plan_job
     from farwall.job.replanned import before_morning, what_changed
 
     before = before_morning(job)
     if before is None:
         return
-    was = plan_job(before, weather=weather, order=order, thorough=thorough)
+    was = again(before)
     print("Since the morning's check: " + " ".join(what_changed(was, plan)))
 
 

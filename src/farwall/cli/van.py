@@ -32,6 +32,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="after a job: sprayer=blue:0.68 (with its flow, L/min), stain=walnut:9.5:lot-7 "
         "(litres, lot), tape-1=40 (by its id)",
     )
+    parser.add_argument(
+        "--after", metavar="JOB", help="after this job: what its log says was sprayed and mixed"
+    )
+    parser.add_argument("--book", metavar="ADDRESS", help="JOB is a job of this book")
     parser.add_argument("--on", metavar="DATE", default="", help="the day of the job, 2026-06-08")
     parser.add_argument("--out", metavar="FILE", type=Path, help="the van afterwards, as a file")
     parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
@@ -42,7 +46,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.readers.van_json import read_van
 
     van = read_van(options.van)
-    if options.used:
+    if options.used or options.after is not None:
         return _after(van, options)
     if options.job is not None:
         return _for_job(van, options)
@@ -85,9 +89,19 @@ def _after(van: Van, options: argparse.Namespace) -> int:
     from farwall.job.van.sprayers import condition
     from farwall.readers.van_json import used_from, van_to_text
 
-    if not options.on:
-        raise Refused(Mistake("--on", "which day was it?", "Say --on 2026-06-08."))
-    then, odd = after(van, used_from(options.used, options.on))
+    then = van
+    odd: tuple[str, ...] = ()
+    if options.after is not None:
+        from farwall.cli.closed_jobs import told_at
+        from farwall.job.van.used import used_up
+
+        place, story = told_at(options.after, options.book)
+        then, odd = after(then, used_up(place.plan, story, van))
+    if options.used:
+        if not options.on:
+            raise Refused(Mistake("--on", "which day was it?", "Say --on 2026-06-08."))
+        then, more = after(then, used_from(options.used, options.on))
+        odd = (*odd, *more)
     if options.out is not None:
         aside = options.out.with_name(f".{options.out.name}.new")
         aside.write_text(van_to_text(then), encoding="utf-8")

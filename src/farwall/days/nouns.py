@@ -119,6 +119,8 @@ class House:
     seal_coats: int = 2
     waits: Mapping[str, tuple[Wait, ...]] = field(default_factory=dict)
     ahead: Ahead | None = None
+    labour_h: tuple[tuple[str, Span], ...] = ()
+    """Hours at 1,500 ft² by step, `coat` and `seal` for one coat: what closed jobs taught."""
 
 
 @dataclass(frozen=True)

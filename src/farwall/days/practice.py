@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
+from dataclasses import replace
 
 from farwall.days.nouns import House, Place, Step, Wait
 from farwall.days.waits import usual_waits
@@ -78,8 +79,15 @@ def chain(
 
 
 def chain_of(house: House) -> tuple[Step, ...]:
-    """The steps of this house, with its own waits."""
-    return chain(house.coats, seal_coats=house.seal_coats, waits=house.waits)
+    """The steps of this house, with its own waits, and the hours that closed jobs taught."""
+    taught = dict(house.labour_h)
+
+    def paced(step: Step) -> Step:
+        kind = step.id.rsplit("-", 1)[0] if step.place in {"coat", "seal"} else step.id
+        return replace(step, labour_h=taught[kind]) if kind in taught else step
+
+    steps = chain(house.coats, seal_coats=house.seal_coats, waits=house.waits)
+    return tuple(map(paced, steps)) if taught else steps
 
 
 def work_min(labour_h: float, *, area_m2: float, people: int, most: int | None = None) -> float:

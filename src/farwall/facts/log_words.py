@@ -113,7 +113,10 @@ WORDS: dict[str, Word] = {
         Word("coat-judged", "the wet look was judged against the sample", (
             _COAT,
             Carried("look", "choice", "against the sample", ("lighter", "right", "darker")),
-        ), (_ROOM, Carried("next", "choice", "what was decided", ("another", "enough", "wait")))),
+        ), (
+            _ROOM, Carried("next", "choice", "what was decided", ("another", "enough", "wait")),
+            Carried("steps", "count", "by how many steps of the sample scale"),
+        )),
         # after
         Word("neutralised", "the floor was neutralised", (), (
             Carried("base", "text", "with what"), _LITRES, _ROOM,

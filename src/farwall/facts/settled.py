@@ -20,6 +20,8 @@ class SettledCoat:
     rank: str
     spread_percent: float
     samples: tuple[Sample, ...] = ()
+    field_share: float | None = None
+    """Of the spread's variance, a field's own part where closed jobs taught it."""
 
     @property
     def id(self) -> str:
@@ -61,6 +63,21 @@ class SettledSurvey:
 
 
 @dataclass(frozen=True)
+class FirmWait:
+    """What closed jobs taught of a clock: the firm's factor on the usual wait and its spreads.
+
+    usual: likely factor · sure: the end of its own range that is nearer to 1, 1 when that holds 1.
+    floor, room: standard deviations of the logarithm, as `air.learned.Spread` · jobs: how many.
+    """
+
+    usual: float
+    sure: float
+    floor: float
+    room: float
+    jobs: int
+
+
+@dataclass(frozen=True)
 class SettledJob:
     """The job's facts with every gap filled; `grounds` says what each figure rests on."""
 
@@ -75,6 +92,9 @@ class SettledJob:
     starts_at: str
     grounds: tuple[Ground, ...]
     warnings: tuple[str, ...] = ()
+    spray_rate_spread: float | None = None
+    """Where closed jobs taught the spray rate: its deviation of the logarithm from job to job."""
+    firm_waits: dict[str, FirmWait] = field(default_factory=dict)
 
     def room(self, room_id: str) -> SettledRoom:
         """Drop seconds, finish, sun and draught of a room."""

@@ -30,12 +30,16 @@ means · ground before anything else, then tried with drops again."""
 
 @dataclass(frozen=True)
 class MixTicket:
-    """What the ready-mix ticket says: per cent of the binder, kilograms of cement a cubic metre."""
+    """What the ready-mix ticket says: per cent of the binder, kilograms of cement a cubic metre.
+
+    `plant`: the house's own name for where it was mixed; slabs of one plant colour alike.
+    """
 
     fly_ash_percent: _Share | None = None
     slag_percent: _Share | None = None
     chloride_accelerator: bool | None = None
     cement_kg_m3: _Positive | None = None
+    plant: Annotated[str, MaxLen(80)] = ""
 
 
 @dataclass(frozen=True)

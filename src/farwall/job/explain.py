@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 from itertools import pairwise
 from math import dist, isfinite
 from typing import cast
@@ -11,6 +12,7 @@ from typing import cast
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.facts.plain import plain
 from farwall.facts.plan import Field, Plan
 from farwall.job.explained import (
@@ -34,24 +36,31 @@ from farwall.spray.unlike import unlike
 
 
 def explain(
-    job: Job, *, weather: WeatherFile | Forecast | None = None, order: Sequence[str] = ()
+    job: Job,
+    *,
+    weather: WeatherFile | Forecast | None = None,
+    order: Sequence[str] = (),
+    lessons: Lessons | None = None,
+    sprayer: str = "",
 ) -> Explained:
     """Why the best order is the best, and what `order` (or the job's wish) would cost.
 
-    order: room ids; may name some of the rooms, the others then follow. Raises `Unanswerable`
+    order: room ids; may name some of the rooms, the others then follow. lessons, sprayer: as
+    `plan_job` takes them. Raises `Unanswerable`
     when no order at all lets everybody out.
     """
     asked = tuple(order) or job.wishes.order
     free = replace(job, wishes=replace(job.wishes, order=()))
-    plan = plan_job(free, weather=weather)
-    ground = ground_of(free, weather)
+    planned = partial(plan_job, weather=weather, lessons=lessons, sprayer=sprayer)
+    plan = planned(free)
+    ground = ground_of(free, weather, lessons=lessons, sprayer=sprayer)
     laid = laid_out(ground)
     house = House(laid.cut.fields, laid.sweeps, laid.budget)
     numbers = numbers_of(house, [step.pieces for step in laid.order.steps])
     reasons = turns(house, numbers)
     return Explained(
         best=_figures(plan),
-        asked=_asked(free, weather, ground, house, asked) if asked else None,
+        asked=_asked(partial(planned, free, order=asked), ground, house, asked) if asked else None,
         places=tuple(_place(ground, turn, n) for n, turn in enumerate(reasons, 1)),
         stops=_stops(ground, laid),
         proof=plan.proof,
@@ -59,8 +68,7 @@ def explain(
 
 
 def _asked(
-    job: Job,
-    weather: WeatherFile | Forecast | None,
+    planned: Callable[[], Plan],
     ground: JobGround,
     house: House,
     asked: tuple[str, ...],
@@ -70,7 +78,7 @@ def _asked(
     shut = shut_in(house, order)
     if not shut:
         try:
-            return _figures(plan_job(job, weather=weather, order=asked))
+            return _figures(planned())
         except Unanswerable as no:
             return _no_order(rooms, (no.reason,))
     words = []

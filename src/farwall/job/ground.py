@@ -9,10 +9,12 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.facts.settled import SettledJob
 from farwall.floor.nouns import Floor
 from farwall.job.in_view import in_view
 from farwall.job.lasting import Lasting, lasting_of
+from farwall.job.lessons import with_lessons
 from farwall.job.other_facts import OtherFacts
 from farwall.job.patches import cut_off_by_patches, planned_floor, with_drops
 from farwall.spray.sweeps import Pieces
@@ -30,9 +32,16 @@ class JobGround:
     others: OtherFacts
 
 
-def ground_of(job: Job, weather: WeatherFile | Forecast | None) -> JobGround:
-    """The floor of a job, its gaps filled, and how long things last on it."""
+def ground_of(
+    job: Job,
+    weather: WeatherFile | Forecast | None,
+    *,
+    lessons: Lessons | None = None,
+    sprayer: str = "",
+) -> JobGround:
+    """The floor of a job, its gaps filled (`job.lessons`), and how long things last on it."""
     settled = settle(job, starts_at=_stand_in(weather))
+    settled = with_lessons(settled, lessons, person=sprayer)
     floor = planned_floor(job)
     lasting = lasting_of(settled, weather)
     others = OtherFacts(job, settled, weather, lasting)

@@ -228,8 +228,25 @@ class Lasting:
             finish=found.finish,
             timed=_timed(sample),
         )
+        if sample is None:
+            span = self._as_learned(span)
         factor = (SUN if found.sun or sunny else 1.0) * (DRAUGHT if found.draught else 1.0)
         return span, sample, factor
+
+    def _as_learned(self, span: Span) -> Span:
+        """Open time that nobody timed here, as the firm's closed jobs taught it.
+
+        A firm whose edges die sooner is believed at once, one whose edges live longer only as far
+        as that is sure: a guess on the prudent side.
+        """
+        firm = self.job.firm_waits.get("open time")
+        if firm is None:
+            return span
+        by = min(firm.usual, firm.sure) if firm.usual < 1 else firm.sure
+        likely, high = (None if end is None else by * end for end in (span.likely, span.high))
+        jobs = "1 job" if firm.jobs == 1 else f"{firm.jobs} jobs"
+        source = f"{span.source}, learned from {jobs}"
+        return Span(by * span.low, likely, high, Rank.LEARNED, source)
 
     @cached_property
     def _taught(self) -> dict[tuple[str, str], Factor | None]:

@@ -84,7 +84,8 @@ class OtherFacts:
 
     def _with(self, job: Job) -> Lasting:
         """The clocks of a job with other facts, started when this one starts."""
-        return lasting_of(settle(job, starts_at=self.settled.starts_at), self.weather)
+        settled = settle(job, starts_at=self.settled.starts_at)
+        return lasting_of(replace(settled, firm_waits=self.settled.firm_waits), self.weather)
 
     def _sampled(
         self,
@@ -199,7 +200,8 @@ class OtherFacts:
         """The clocks counted from midnight of the first day, None where the weather has a gap."""
         job = replace(self.job, starts_at=self._midnight.isoformat())
         try:
-            return lasting_of(settle(job), self.weather)
+            settled = replace(settle(job), firm_waits=self.settled.firm_waits)
+            return lasting_of(settled, self.weather)
         except FarwallError:
             return None
 

@@ -17,9 +17,11 @@ from farwall.days.nouns import Away, Calendar, DayCrew, Question
 from farwall.days.why import NoDays
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.job.day_houses import When, houses_and_hours
 from farwall.job.day_notes import day_notes
 from farwall.job.day_remedies import with_remedies
+from farwall.job.lessons import labour_of
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
 
@@ -58,12 +60,19 @@ class Answer:
     notes: tuple[str, ...] = ()
 
 
-def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = None) -> Answer:
-    """The calendar of `jobs`. Raises `Refused` and `Unanswerable` as `days.solve.settle`.
+def plan_days(
+    jobs: Sequence[Job],
+    ask: Ask,
+    *,
+    weather: WeatherFile | None = None,
+    lessons: Lessons | None = None,
+) -> Answer:
+    """The calendar of `jobs`, its hours as closed jobs taught them where there are lessons.
 
-    With weather a no comes with the heat, or the date, that would make it a yes.
+    Raises `Refused` and `Unanswerable` as `days.solve.settle`. With weather a no comes with the
+    heat, or the date, that would make it a yes.
     """
-    plain = question_of(jobs, ask, weather=weather)
+    plain = question_of(jobs, ask, weather=weather, lessons=lessons)
     asked = bool(ask.rain or ask.away)
     by_id = dict(zip(house_ids(jobs), jobs, strict=True))
     try:
@@ -88,7 +97,13 @@ def plan_days(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = No
     return Answer(then, told, tuple(check_days(told)), moved, first if asked else None, notes)
 
 
-def question_of(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = None) -> Question:
+def question_of(
+    jobs: Sequence[Job],
+    ask: Ask,
+    *,
+    weather: WeatherFile | None = None,
+    lessons: Lessons | None = None,
+) -> Question:
     """Houses, crews and the hours ahead; without rain or other trades."""
     ids = house_ids(jobs)
     offset = _offset(jobs, weather)
@@ -99,6 +114,9 @@ def question_of(jobs: Sequence[Job], ask: Ask, *, weather: WeatherFile | None = 
     )
     when = When(midnight, days, weather, ask.free, ask.due)
     houses, ahead = houses_and_hours(jobs, ids, when)
+    labour = labour_of(lessons)
+    if labour:
+        houses = tuple(replace(house, labour_h=labour) for house in houses)
     crews = tuple(DayCrew(f"crew {n}", ask.people) for n in range(1, ask.crews + 1))
     return Question(houses, crews, ahead)
 

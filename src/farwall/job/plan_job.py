@@ -14,6 +14,7 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
     PLAN_VERSION,
@@ -56,6 +57,8 @@ def plan_job(
     thorough: bool = False,
     cut: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
     beside: Beside = at_once,
+    lessons: Lessons | None = None,
+    sprayer: str = "",
 ) -> Plan:
     """The plan of the whole job.
 
@@ -64,10 +67,11 @@ def plan_job(
     the best that was found). thorough: seek younger edges in every field, also
     where plain bands hold. cut: another rule of what is sprayed in one go, for the
     bench's habits of the trade. beside: begins half of the sweeps beside the other
-    half. Raises `Unanswerable` when no order lets everybody out or a room has no
-    way in.
+    half. lessons: what closed jobs taught, taken where the job rests on practice or a
+    guess; sprayer: whose spray rate of these. Raises `Unanswerable` when no order lets
+    everybody out or a room has no way in.
     """
-    ground = ground_of(job, weather)
+    ground = ground_of(job, weather, lessons=lessons, sprayer=sprayer)
     wanted = tuple(order) or job.wishes.order
     try:
         laid = laid_out(ground, wanted, cut, beside=beside)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from farwall.air.conditions import Conditions
 from farwall.air.sealers import DISAGREE, SealerLimits, limits_of
@@ -13,6 +13,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.job.lasting import lasting_of
+from farwall.job.seal_earliest import Earliest, earliest_of
 from farwall.job.sun_slab import worse
 from farwall.job.sun_slab_words import sun_slab_warnings
 from farwall.units import f_from_c
@@ -26,9 +27,6 @@ NOT_DRY = (
 WHICH = "Which sealer is not told: the strictest limits of all types were taken. Read its label."
 
 _DAY = "%a %-d %b %H:%M"
-NOT_BEFORE_H = 48
-"""Stain on the first day, rinse on the second, dry on the third: common practice, no source."""
-_NOT_BEFORE = timedelta(hours=NOT_BEFORE_H)
 _TOLD_WHOLE_H = 6
 _SAYS_HOW = "Write day, time and offset from UTC, such as 2027-05-04T07:30:00-06:00."
 
@@ -41,9 +39,11 @@ class SealingPlan:
     hours: tuple[Sealing, ...]
     windows: tuple[Window, ...]
     coats: tuple[datetime, ...]
-    """The earliest row of hours for all coats, two days after the start or later; else empty."""
+    """The earliest row of hours for all coats once the floor has surely dried down; else empty."""
     notes: tuple[str, ...]
     advised: tuple[str, ...]
+    dried: Earliest | None = None
+    """When it has dried down, by the clocks; None without weather."""
 
 
 def sealing_of(
@@ -56,12 +56,14 @@ def sealing_of(
     else None: nothing is guessed. Raises `Refused` for a start without an offset.
     """
     limits = limits_of(job.sealer)
+    dried: Earliest | None = None
     in_sun: dict[str, tuple[HourToSeal, ...]] = {}
     said: tuple[str, ...] = ()
     if weather is None:
         hours = _as_read(job, starts_at)
     else:
         lasting = lasting_of(settle(job, starts_at=starts_at.isoformat()), weather)
+        dried = earliest_of(lasting)
         clock = lasting.starts_at.tzinfo
         hours = tuple(
             HourToSeal(one.starts_at.astimezone(clock), one.conditions) for one in lasting.hours
@@ -81,17 +83,27 @@ def sealing_of(
         notes.insert(0, WHICH)
     if weather is None:
         notes.append("Only the survey's readings: the night is not in them. Give a forecast.")
-    dry = [one for one in found if one.starts_at - found[0].starts_at >= _NOT_BEFORE]
+    dry = [one for one in found if dried is not None and one.starts_at >= dried.sure_at]
     coats = coats_in(dry, limits)
-    return SealingPlan(limits, found, windows(found), coats, tuple(notes), DISAGREE)
+    return SealingPlan(limits, found, windows(found), coats, tuple(notes), DISAGREE, dried)
 
 
 def coats_in_words(plan: SealingPlan) -> str:
     """When each coat may begin at the earliest, or that no row of hours holds them all."""
     if not plan.coats:
-        return f"no row of hours is known that holds {plan.limits.coats} coats"
+        return f"no row of hours is known that holds {plan.limits.coats} coats{_dried(plan)}"
     times = [f"{one:{_DAY}}" for one in plan.coats]
-    return "earliest: first coat " + ", next ".join(times)
+    return "earliest: first coat " + ", next ".join(times) + _dried(plan)
+
+
+def _dried(plan: SealingPlan) -> str:
+    """When the floor has dried down by its clock, likely and surely."""
+    if plan.dried is None:
+        return ""
+    zone = plan.hours[0].starts_at.tzinfo
+    likely, sure = plan.dried.at_likely, plan.dried.sure_at.astimezone(zone)
+    told = f", likely {likely.astimezone(zone):{_DAY}}" if likely is not None else ""
+    return f" (dried down by its clock on {sure:{_DAY}} at the late end{told})"
 
 
 def _as_read(job: Job, starts_at: datetime) -> tuple[HourToSeal, ...]:

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 
 from farwall.air.conditions import Conditions
-from farwall.air.learned import Factor, Watched, factor
+from farwall.air.learned import Factor, Spread, Watched, factor
 from farwall.air.limits import slab_verdict
 from farwall.air.waits import (
     DRY_DOWN,
@@ -75,10 +75,10 @@ class Waits:
         usual = min(self._sheen_min(coat, room, now) for room, now in rooms.items())
         timed = samples_timed(self.lasting.job, coat, usual=self._first_hour)
         seen = [*timed, *self._watched(OPEN_TIME, coat)]
-        found = factor(OPEN_TIME_SPREAD, seen)
+        found = self._factor(OPEN_TIME, OPEN_TIME_SPREAD, seen)
         ends = [usual * one for one in (found.low, found.likely, found.high)]
         source = "common-practice, uno-1998, house-guess"
-        return _clock(coat.id, OPEN_TIME, ends, _ground(source, found), at_min)
+        return _clock(coat.id, OPEN_TIME, ends, self._ground(OPEN_TIME, source, found), at_min)
 
     def after(self, coat: SettledCoat, ends_min: float, dry: Clock) -> tuple[Clock, ...]:
         """What follows the last coat: dwell, dry-down, the sealer's next coat, traffic."""
@@ -101,7 +101,7 @@ class Waits:
         pace: of the wait that is asked about; 0 where it is not known, and then
         nothing is carried over (`air.waits.carried`).
         """
-        return factor(wait.spread, list(self._watched(wait.name, coat, pace)))
+        return self._factor(wait.name, wait.spread, list(self._watched(wait.name, coat, pace)))
 
     def _foretold(
         self, wait: Wait, coat: SettledCoat, at_min: float, *, begins: bool = False
@@ -115,8 +115,29 @@ class Waits:
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min
-        ground = _ground(wait.source, found)
+        ground = self._ground(wait.name, wait.source, found)
         return _clock(coat.id, wait.name, [first, *ends[1:]], ground, begins_min)
+
+    def _factor(self, clock: str, spread: Spread, watched: Sequence[Watched]) -> Factor:
+        """The floor's factor, about what this firm's closed jobs taught where there are any."""
+        firm = self.lasting.job.firm_waits.get(clock)
+        if firm is None:
+            return factor(spread, watched)
+        own = Spread(firm.floor, firm.room, spread.watch)
+        shares = [
+            replace(one, share=one.share / firm.usual, since=one.since / firm.usual)
+            for one in watched
+        ]
+        found = factor(own, shares)
+        low, likely, high = (firm.usual * end for end in (found.low, found.likely, found.high))
+        return Factor(low, likely, high, found.seen)
+
+    def _ground(self, clock: str, source: str, found: Factor) -> tuple[Rank, str]:
+        firm = self.lasting.job.firm_waits.get(clock)
+        if firm is None:
+            return _ground(source, found)
+        jobs = "1 job" if firm.jobs == 1 else f"{firm.jobs} jobs"
+        return Rank.LEARNED, f"{_ground(source, found)[1]}, learned from {jobs}"
 
     def _course(self, wait: Wait, at_min: float) -> Course:
         hours = self.lasting.hours
@@ -148,6 +169,19 @@ class Waits:
                 share, since = (kin_share(x, seen=one.clock, asked=clock) for x in (share, since))
             room = one.room or f"another spot, {one.after_min:g}"
             yield Watched(room, share, one.ended, since, 0.0 if own else KIN_BLUR)
+
+    def seen_of(self, clock: str, coat: SettledCoat) -> Iterator[Watched]:
+        """What was watched of this very clock on this coat, as shares at its own conditions.
+
+        What names no coat counts for the first.
+        """
+        first = self.lasting.job.coats[0].id
+        for one, since_min in paired(self.lasting.job.job.seen):
+            if one.clock != clock or (one.coat or first) != coat.id:
+                continue
+            share_of = self._sheen_share if clock == OPEN_TIME else self._share
+            since = share_of(one, coat, since_min) if since_min else 0.0
+            yield Watched(one.room or "", share_of(one, coat, one.after_min), one.ended, since)
 
     def _share(self, one: Sighting, coat: SettledCoat, minutes: float) -> float:
         wait = WAITS[one.clock]

@@ -104,7 +104,7 @@ def plan_mixes(fields: Sequence[FieldNeed], settled: SettledJob) -> MixPlan:
             "usual_rule": plain(usual),
             "batches": [_batch_dict(batch) for coat in coats for batch in coat.batches],
         },
-        grounds=_grounds(),
+        grounds=_grounds(sprayed),
         warnings=tuple(
             f"{coat.demand.coat}: {warning}"
             for coat in coats
@@ -125,7 +125,9 @@ def _coat_mixes(
     coat: SettledCoat, own: Sequence[FieldNeed], settled: SettledJob, chance_dry: float
 ) -> _CoatMixes:
     litres = [one.litres for one in own]
-    belief, chances = first_belief(coat.spread_percent), budget(chance_dry, len(own))
+    share = FIELD_SHARE if coat.field_share is None else coat.field_share
+    belief = first_belief(coat.spread_percent, field_share=share)
+    chances = budget(chance_dry, len(own))
     planned = planned_mixes(litres, belief=belief, chances=chances)
     sampled = any(sample.m2_per_l is not None for sample in coat.samples)
     reserve = USUAL_RESERVE_SAMPLED if sampled else USUAL_RESERVE_UNSAMPLED
@@ -206,10 +208,19 @@ def _batch(coat: SettledCoat, total_l: float) -> Batch:
     )
 
 
-def _grounds() -> tuple[Ground, ...]:
-    share = f"{FIELD_SHARE * 100:g}"
+def _grounds(coats: Sequence[SettledCoat]) -> tuple[Ground, ...]:
     guess, practice = Rank.GUESS.value, Rank.PRACTICE.value
+    own = "share of the spread that is the field's own"
+    learned = tuple(
+        Ground(
+            f"{own}, {coat.id}", f"{coat.field_share * 100:.3g}", "%", Rank.LEARNED.value,
+            "learned from closed jobs",
+        )
+        for coat in coats
+        if coat.field_share is not None
+    )  # fmt: skip
+    guessed = Ground(own, f"{FIELD_SHARE * 100:g}", "%", guess, "house-guess")
     return (
-        Ground("share of the spread that is the field's own", share, "%", guess, "house-guess"),
+        *(learned if len(learned) == len(coats) else (guessed, *learned)),
         Ground("usual rule: extra on the need", "1/6 to 1/5", "", practice, "common-practice"),
     )

@@ -29,6 +29,7 @@ ASKED: dict[str, str] = {
     "MixTicket.slag_percent": "Slag or other pozzolan, % of the binder.",
     "MixTicket.chloride_accelerator": "Whether calcium chloride was added.",
     "MixTicket.cement_kg_m3": "Cement, kg/m³.",
+    "MixTicket.plant": "Your own name for the plant; slabs of one plant colour alike.",
     "Patch.room": "Id of the room it lies in.",
     "Patch.age_days": "Days since it was placed.",
     "Patch.drop_s": "Seconds until a drop on it has gone in.",

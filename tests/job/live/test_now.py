@@ -91,6 +91,8 @@ def test_damp_at_three_hours_puts_the_clock_later_and_dry_early_puts_it_sooner()
     assert damp.clock.low_min >= 180.0 > before.clock.low_min
     assert damp.clock.likely_min > before.clock.likely_min + 30
     assert damp.clock.rank == "learned"
+    # what lies before the look is cut away: no end before it, and the ends stay in order
+    assert 180 < damp.clock.low_min < damp.clock.likely_min < damp.clock.high_min
     early = Log(PLAN)
     early("coat-done", 65, coat="first")
     early("dry", 65 + 80, room="great-room")

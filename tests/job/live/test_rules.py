@@ -75,6 +75,13 @@ def test_a_band_of_more_than_half_the_open_time_is_told():
     assert "band time" in rules(at(log, 22.6))
 
 
+def test_a_look_that_no_slab_explains_asks_to_be_read_again():
+    """By hand: this plan's spread, 15 %, is 0.149 in the logarithm; 3.5 of it is 1.69 times."""
+    assert [g.value for g in PLAN.grounds if g.name == "wishes.spread_percent"] == ["15"]
+    assert "odd look" not in rules(at(morning(1.6), 16.4))
+    assert "odd look" in rules(at(morning(2.2), 16.4))
+
+
 def test_a_bead_in_the_next_field_keeps_it_shut():
     rooms = {**JOB.survey.rooms}
     room = PLAN.fields[4].rooms[0]

@@ -25,7 +25,7 @@ from farwall.job.chances.replay import Course, Edges, course_of, edges_of, left_
 from farwall.job.chances.spreads import Input, Spread, spreads_of, width
 from farwall.job.chances.stretched import Factors, Pause, Stretched, stretched, worst
 from farwall.mix.gate import budget
-from farwall.mix.thirst import first_belief
+from farwall.mix.thirst import FIELD_SHARE, first_belief
 from farwall.spray.edges import Moments
 from farwall.spray.lives import Lives
 
@@ -251,9 +251,13 @@ def _mix_short(parts: Sequence[_Part], settled: SettledJob, drawn: Days) -> Bool
     short = np.zeros(count, dtype=bool)
     for coat in sorted(sprayed):
         own = [(number, part) for number, part in enumerate(parts) if part.coat == coat]
-        belief = first_belief(settled.coats[coat].spread_percent)
+        told = settled.coats[coat]
+        own_share = FIELD_SHARE if told.field_share is None else told.field_share
+        belief = first_belief(told.spread_percent, field_share=own_share)
         wide = log_width(belief)
         likely = [float(part.course.litres.sum()) for _, part in own]
-        drunk = np.array([np.exp(wide * drawn.normal("thirst", n, coat)) for n, _ in own])
+        drunk = np.array(
+            [np.exp(wide * drawn.normal("thirst", n, coat, share=own_share)) for n, _ in own]
+        )
         short |= runs_short(likely, drunk, belief=belief, chances=budget(chance_dry, len(own)))
     return short

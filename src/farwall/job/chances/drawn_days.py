@@ -31,10 +31,9 @@ class Days:
     own: Mapping[Input, Floats]
     second: Floats | None = None
 
-    def normal(self, name: Input, field: int, coat: int) -> Floats:
-        """One standard normal a day for this field of this coat."""
+    def normal(self, name: Input, field: int, coat: int, *, share: float = FIELD_SHARE) -> Floats:
+        """One standard normal a day for this field of this coat; `share` of it is the field's."""
         common = self.job[name][coat if len(self.job[name]) > 1 else 0]
-        share = FIELD_SHARE
         return np.asarray(math.sqrt(1 - share) * common + math.sqrt(share) * self.own[name][field])
 
     def factor(self, name: Input, spread: Spread, field: int, coat: int) -> Floats:

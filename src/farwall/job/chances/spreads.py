@@ -63,6 +63,7 @@ def width(low: float, likely: float, high: float) -> tuple[float, float]:
     return math.log(likely / low) / Z_95, math.log(high / likely) / Z_95
 
 
+_RATE = "tools.spray_m2_min"
 _TOLD = width(TOLD, 1.0, 1 / TOLD)
 _TIMED = width(REPEAT_LOW, 1.0, REPEAT_HIGH)
 _DO: dict[str, str] = {
@@ -91,6 +92,9 @@ def spreads_of(
 def _tool(settled: SettledJob, name: str) -> Spread:
     ground = next((one for one in settled.grounds if one.name == name), None)
     default = table.TOOLS[name.removeprefix("tools.")]
+    if name == _RATE and settled.spray_rate_spread is not None and ground is not None:
+        wide = settled.spray_rate_spread
+        return Spread(wide, wide, Rank.LEARNED.value, ground.source)
     told = ground is not None and ground.rank not in {Rank.PRACTICE.value, Rank.GUESS.value}
     if told or default.low is None or default.high is None:
         return Spread(*_TOLD, Rank.GUESS.value, "told by the job; its spread a guess")
@@ -110,6 +114,8 @@ def _open_time(settled: SettledJob) -> Spread:
 def _thirst(settled: SettledJob) -> Spread:
     wide = max(math.sqrt(log_variance(coat.spread_percent)) for coat in settled.coats)
     sampled = math.sqrt(log_variance(table.SPREAD_SAMPLED_PERCENT.usual))
+    if any(coat.field_share is not None for coat in settled.coats):
+        return Spread(wide, wide, Rank.LEARNED.value, "learned from closed jobs")
     if wide <= sampled + 1e-9:
         return Spread(wide, wide, Rank.GUESS.value, "sampled here; its spread a guess")
     do = "Spray a square of known size on your sample from a measured cup"

@@ -7,20 +7,25 @@ a plan that was made with the weather keeps it.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cached_property
+from statistics import NormalDist
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job, Sample, Sighting
 from farwall.facts.plan import Clock, Plan
+from farwall.facts.settled import SettledJob
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.live.noun import LiveClock
 from farwall.job.story.noun import Story
 from farwall.job.waits import Waits
 
 OPEN_TIME = "open time"
+_NINE_TENTHS = NormalDist().inv_cdf(0.9)
+"""A clock's ends hold four times in five: its low and high lie so many deviations off."""
 _KEYS = ("slab_c", "air_c", "rh_percent", "air_speed_m_s")
 
 
@@ -76,6 +81,11 @@ class LiveClocks:
         )
 
     @property
+    def settled_today(self) -> SettledJob:
+        """The job with all that was measured and watched on the day."""
+        return self._today.job
+
+    @property
     def slab_c(self) -> float:
         """The slab as last measured, else as the morning has it."""
         told = [r.slab_c for r in self._story.readings if r.slab_c is not None]
@@ -97,7 +107,7 @@ class LiveClocks:
                 yield self._not_before_damp(found)
 
     def _not_before_damp(self, wait: LiveClock) -> LiveClock:
-        """No end before the last look that found a room of it damp: till then it is not dry."""
+        """A coat is dry when its slowest room is: not by the last look that found one damp."""
         last: dict[str, tuple[bool, float]] = {}
         for one in self._story.sightings:
             seen = one.sighting
@@ -106,13 +116,7 @@ class LiveClocks:
         damp = max((at for ended, at in last.values() if not ended), default=None)
         if damp is None or wait.begins_min is None:
             return wait
-        least = round(damp - wait.begins_min, 1)
-        ends = (wait.clock.low_min, wait.clock.likely_min, wait.clock.high_min)
-        low, likely, high = (None if end is None else max(end, least) for end in ends)
-        held = replace(
-            wait.clock, low_min=least if low is None else low, likely_min=likely, high_min=high
-        )
-        return replace(wait, clock=held)
+        return replace(wait, clock=_not_before(wait.clock, damp - wait.begins_min))
 
     def _begins(self, clock: Clock, end_min: float) -> float | None:
         """When a wait began in truth; None while what it waits on is not done."""
@@ -163,3 +167,19 @@ def _stretched(planned: float | None, before: float | None, after: float | None)
     if after is None or planned is None or not before:
         return after
     return round(planned * after / before, 1)
+
+
+def _not_before(clock: Clock, least_min: float) -> Clock:
+    """The range of a wait that is known to be longer: log-normal, what lies before cut away."""
+    low, likely, high = clock.low_min, clock.likely_min, clock.high_min
+    if likely is None or high is None or low <= 0 or not low < likely < high:
+        return replace(clock, low_min=max(low, round(least_min, 1)))
+    usual = NormalDist(math.log(likely), math.log(high / low) / (2 * _NINE_TENTHS))
+    before = usual.cdf(math.log(least_min))
+    if least_min <= low or before > 1 - 1e-9:
+        return clock
+    ends = [
+        round(math.exp(usual.inv_cdf(before + share * (1 - before))), 1)
+        for share in (0.1, 0.5, 0.9)
+    ]
+    return replace(clock, low_min=ends[0], likely_min=ends[1], high_min=ends[2])

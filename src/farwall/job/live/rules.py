@@ -6,6 +6,7 @@ are here. The sheet of the material in hand wins over all of them.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
@@ -13,7 +14,7 @@ from farwall.air import moist
 from farwall.air.limits import drop_verdict, slab_verdict
 from farwall.evidence import Rank
 from farwall.facts.checks import Watch
-from farwall.facts.default_table import PRACTICE
+from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, RoomOpenTime
@@ -21,9 +22,13 @@ from farwall.job.go.watch_rules import RULES as WATCHED
 from farwall.job.live.edges import EdgeDue
 from farwall.job.live.noun import Advice
 from farwall.job.live.standing import Standing, rooms_text
+from farwall.job.live.thirst import seen_factor, spread_percent
 from farwall.job.story.say import clock, temperature
+from farwall.mix.thirst import first_belief
 from farwall.units import c_from_f, f_from_c
 
+ODD_SPREADS = 3.5
+"""A look so many spreads off, one slab in two thousand, asks to be read again. Rank: guess."""
 QUIET_MIN = 30.0
 """An edge so long past its time is no news on the floor: then entries are missing. Rank: guess."""
 MARGIN_K = 5 / 1.8
@@ -50,6 +55,7 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
         *_slab(facts),
         *_drop(facts),
         *_band_time(facts),
+        *_odd_look(facts),
         *_sun(facts),
         *_sealer(facts),
         *_hurt(facts),
@@ -165,6 +171,22 @@ def _band_time(facts: Facts) -> Iterator[Advice]:
         reason += f"{facts.open_low_min:.1f} min that an edge lives."
         yield _practice("band time", reason, "Narrower bands, a second sprayer, or a cooler hour.",
                         60, stop=False)  # fmt: skip
+
+
+def _odd_look(facts: Facts) -> Iterator[Advice]:
+    """What was used lies far from what slabs do: a slip of reading is likelier than such a slab."""
+    seen = seen_factor(facts.standing.coat_story)
+    if seen is None or seen <= 0:
+        return
+    usual = first_belief(spread_percent(facts.standing.plan))
+    spread = math.sqrt(usual.variance + usual.field_variance)
+    if abs(math.log(seen)) > ODD_SPREADS * spread:
+        reason = f"By the last look {seen:.1f} times the planned mix was used."
+        do = "Read tub and tank once more before mixing by it; strike what was wrong."
+        yield replace(
+            _practice("odd look", reason, do, 72, stop=False, source=OUR_GUESS),
+            rank=Rank.GUESS.value,
+        )
 
 
 def _sun(facts: Facts) -> Iterator[Advice]:

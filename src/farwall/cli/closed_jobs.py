@@ -1,0 +1,49 @@
+"""Closed jobs from where their logs lie: folders with a plan, or the jobs of a book."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from farwall.errors import Refused, Unanswerable
+
+if TYPE_CHECKING:
+    from farwall.cli.log_place import Place
+    from farwall.facts.closed import ClosedJob
+    from farwall.job.story import Story
+
+
+def told_at(told: str, book: str | None) -> tuple[Place, Story]:
+    """A job's plan and facts, and the story of its log. Raises Refused."""
+    from farwall.cli.log_place import place_of
+    from farwall.job.story import story
+
+    place = place_of(told, job_file=None, book=book)
+    return place, story(place.plan, place.log.entries())
+
+
+def closed_at(told: str, book: str | None = None) -> ClosedJob:
+    """What the job there tells the next ones. Raises Refused."""
+    from farwall.job.closed import closed_job
+
+    place, story = told_at(told, book)
+    return closed_job(place.job, place.plan, story, job_id=place.job_id)
+
+
+def closed_in(folders: Sequence[Path]) -> list[ClosedJob]:
+    """Those of folders with a log in them."""
+    return [closed_at(str(folder)) for folder in folders]
+
+
+def closed_in_book(book: str) -> Iterator[ClosedJob | str]:
+    """Every job of a book that was handed over; in words where one cannot be told."""
+    from farwall.store.book import Book
+
+    with Book.open(book) as opened:
+        ids = [line.id for line in opened.jobs() if line.closed]
+    for job in ids:
+        try:
+            yield closed_at(job, book)
+        except (Refused, Unanswerable) as error:
+            yield f"{job} teaches nothing: {error}"

@@ -1,0 +1,124 @@
+"""Lessons in a few calm lines: what, low likely high, from how many jobs, moved by how much."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from farwall.facts.lessons import Lesson, Lessons
+from farwall.units import ft2_from_m2, ft2_per_gal_from_m2_per_l
+
+_NOTHING = (
+    "No closed job was told: all figures stay those of common practice, and say so. A firm's own "
+    "figures begin with its first closed job."
+)
+_HEAD = (
+    "Low and high hold four times in five: of the next job, and (own) of the quantity itself.\n"
+    "A finish, a person or a plant leans on the firm's own figure, and that on common practice,\n"
+    "from which the last column says how far it has moved."
+)
+
+
+def told_lessons(lessons: Lessons) -> str:
+    """The table on the screen."""
+    if not lessons.lessons:
+        return _NOTHING
+    wide = max(len(_label(one)) for one in lessons.lessons)
+    lines = [
+        _counted(lessons),
+        _HEAD,
+        "",
+        f"{'':<{wide}}  {'low':>7} {'likely':>7} {'high':>7}  {'own':>13}  {'jobs':>4}  moved",
+    ]
+    for one in lessons.lessons:
+        low, likely, high, own_low, own_high = _ends(one)
+        own = f"{own_low}-{own_high}" if one.own_low >= 0 else f"{own_low} to {own_high}"
+        lines.append(
+            f"{_label(one):<{wide}}  {low:>7} {likely:>7} {high:>7}  {own:>13}  {one.jobs:>4}  "
+            f"{moved(one)}{'' if one.on else '  (switched off)'}"
+        )
+    return "\n".join(lines)
+
+
+def told_lesson(lesson: Lesson) -> str:
+    """One lesson looked into: the jobs behind it, those that moved it most first."""
+    unit, shown = _unit(lesson), _ends(lesson)
+    lines = [
+        lesson.name + ("" if lesson.on else " (switched off)"),
+        f"  likely {shown[1]} {unit} · four times in five the next job {shown[0]} to {shown[2]}",
+        f"  the quantity itself {shown[3]} to {shown[4]}, four times in five",
+        f"  common practice: {_figure(_shown(lesson, lesson.practice))} {unit}; {moved(lesson)}",
+        f"  rank: {lesson.rank} · {lesson.source}, which count for {lesson.weight:.3g}",
+    ]
+    if lesson.spread_percent is not None and lesson.field_share is not None:
+        lines.append(
+            f"  the gate is given a spread of {lesson.spread_percent:.0f} %, "
+            f"{100 * lesson.field_share:.0f} % of it a field's own"
+        )
+    rest = 1 - sum(one.share for one in lesson.shares)
+    lines += ["", f"  {'job':<30} {'weighs':>7}  moved it by"]
+    lines += [
+        f"  {one.job:<30} {100 * one.share:>5.1f} %  {_by(lesson, one.moved_by)}"
+        for one in sorted(lesson.shares, key=lambda one: (-abs(one.moved_by), one.job))
+    ]
+    lines.append(f"  {'common practice':<30} {100 * max(rest, 0.0):>5.1f} %")
+    return "\n".join(lines)
+
+
+def moved(one: Lesson) -> str:
+    """By how much the likely value has moved from common practice."""
+    if _is_factor(one) or one.unit.startswith("spread"):
+        return f"{100 * (one.likely / one.practice - 1):+.0f} %"
+    return _by(one, one.likely - one.practice)
+
+
+def _by(one: Lesson, amount: float) -> str:
+    if _is_factor(one):
+        return f"{amount:+.1f} %"
+    if one.unit.startswith("%"):
+        return f"{amount:+.1f} points"
+    return f"{amount:+.1f} % of the variance" if "spread" in one.unit else f"{amount:+.2f} steps"
+
+
+def _is_factor(one: Lesson) -> bool:
+    return not one.unit.startswith(("%", "steps", "spread"))
+
+
+def _counted(lessons: Lessons) -> str:
+    return "".join(_parts(lessons))
+
+
+def _parts(lessons: Lessons) -> Iterator[str]:
+    jobs = "1 closed job" if lessons.jobs == 1 else f"{lessons.jobs} closed jobs"
+    yield f"Learned from {jobs}, the last of {lessons.until}"
+    if lessons.without:
+        yield f", without {', '.join(lessons.without)}"
+    if lessons.forget_jobs is not None:
+        yield f"; a job counts half once {lessons.forget_jobs:g} have followed it"
+    if lessons.forget_months is not None:
+        yield f"; a job counts half {lessons.forget_months:g} months later"
+    yield "."
+
+
+def _label(one: Lesson) -> str:
+    indent = "  " * len(one.of)
+    unit = _unit(one)
+    return f"{indent}{', '.join(one.of)}" if one.of else f"{one.name} [{unit}]"
+
+
+def _unit(one: Lesson) -> str:
+    return {"m2/L": "ft²/US gal", "m2/min": "ft²/min"}.get(one.unit, one.unit)
+
+
+def _shown(one: Lesson, value: float) -> float:
+    if one.unit == "m2/L":
+        return ft2_per_gal_from_m2_per_l(value)
+    return ft2_from_m2(value) if one.unit == "m2/min" else value
+
+
+def _ends(one: Lesson) -> list[str]:
+    ends = (one.low, one.likely, one.high, one.own_low, one.own_high)
+    return [_figure(_shown(one, end)) for end in ends]
+
+
+def _figure(value: float) -> str:
+    return f"{value:.0f}" if abs(value) >= 100 else f"{value:.3g}"

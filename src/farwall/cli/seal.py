@@ -1,0 +1,82 @@
+"""`farwall seal`: the seal day of a job, replayed before it is shown."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from datetime import datetime
+from functools import partial
+from pathlib import Path
+
+from farwall.errors import Mistake, Refused
+
+_DONE, _NO = 0, 1
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """The words that `farwall seal` takes."""
+    parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
+    parser.add_argument("--out", metavar="DIR", type=Path, help="where to write")
+    parser.add_argument(
+        "--weather",
+        metavar="FILE",
+        type=Path,
+        help="hourly weather: an EPW file, or a forecast as CSV or JSON",
+    )
+    parser.add_argument(
+        "--from",
+        dest="from_at",
+        metavar="TIME",
+        help="the floor is dry from here on (ISO 8601 with offset), whatever its clock says",
+    )
+    parser.add_argument("--json", action="store_true", help="print seal.json on stdout")
+
+
+def run(options: argparse.Namespace) -> int:
+    """Write seal.json, seal-sheet.pdf and seal.svg; 1 when the answer is no."""
+    from farwall.cli.forked import forked
+    from farwall.job.seal_day import seal_day
+    from farwall.job.seal_day.say import said
+    from farwall.papers.folder import write_folder
+    from farwall.papers.seal_files import seal_document, seal_files
+    from farwall.readers.job_json import read_job
+
+    if options.out is None:
+        raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
+    from_at = None if options.from_at is None else _moment(options.from_at)
+    job = read_job(options.job)
+    weather = None
+    if options.weather is not None:
+        from farwall.readers.any_weather import read_weather
+
+        weather = read_weather(options.weather)
+    day = seal_day(job, weather=weather, from_at=from_at, beside=forked)
+    document = seal_document(day.plan, day.sealing)
+    checked = forked(partial(_faults, document))
+    wishes = job.wishes
+    files = seal_files(day.plan, day.sealing, document, units=wishes.units, notes=wishes.notes)
+    faults = checked()
+    write_folder(options.out, files)
+    if options.json:
+        print(json.dumps(document, ensure_ascii=False))
+    else:
+        print(said(day.plan, day.sealing, faults, folder=str(options.out)))
+    return _NO if faults or day.sealing.verdict == "no" else _DONE
+
+
+def _moment(text: str) -> datetime:
+    """A moment with its offset. Raises `Refused`."""
+    says = "Write day, time and offset from UTC, such as 2027-05-06T07:30:00-06:00."
+    try:
+        found = datetime.fromisoformat(text)
+    except ValueError:
+        raise Refused(Mistake("--from", f"{text!r} is no time.", says)) from None
+    if found.tzinfo is None:
+        raise Refused(Mistake("--from", f"{text} does not say its offset.", says))
+    return found
+
+
+def _faults(document: dict[str, object]) -> list[str]:
+    from farwall.spray.check import check_plan
+
+    return [f"{fault.code}: {fault.what}" for fault in check_plan(document)]

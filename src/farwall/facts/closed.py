@@ -1,0 +1,127 @@
+"""What one closed job tells: figures that lessons are made of, however its log was kept.
+
+SI. All but the job's own id and date may be missing: a job tells what it tells.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated, Literal
+
+from annotated_types import Ge, Gt, Le, MaxLen, MinLen
+
+from farwall.facts.job import Finish
+
+_Positive = Annotated[float, Gt(0), Le(1e6)]
+_NotNegative = Annotated[float, Ge(0), Le(1e6)]
+_Word = Annotated[str, MinLen(1), MaxLen(80)]
+
+CLOSED_VERSION = 1
+
+ClockName = Literal[
+    "open time",
+    "dry to recoat",
+    "dry to neutralise",
+    "dry-down before sealing",
+    "next coat of sealer",
+]
+TaskName = Literal[
+    "protect", "clean", "mask", "coat", "judge", "neutralise", "rinse", "seal", "finish",
+    "hand-over", "other",
+]  # fmt: skip
+Look = Literal["lighter", "right", "darker"]
+
+
+@dataclass(frozen=True)
+class Sprayed:
+    """One field in one coat: what it was to take, what it took, by whom, in how many minutes.
+
+    number: 1 for the first coat of the floor, 2 for the next. planned_l: what the plan in hand
+    said just before it was begun. sampled: whether that plan rested on a sample of this slab.
+    spray_min: minutes of spraying, without walks, fillings and waiting.
+    """
+
+    coat: _Word
+    field: _Word
+    area_m2: _Positive
+    used_l: _Positive
+    planned_l: _Positive | None = None
+    number: Annotated[int, Ge(1), Le(20)] = 1
+    sampled: bool = False
+    finish: Finish | None = None
+    drop_s: _Positive | None = None
+    person: Annotated[str, MaxLen(80)] = ""
+    spray_min: _Positive | None = None
+    stain: Annotated[str, MaxLen(80)] = ""
+    lot: Annotated[str, MaxLen(80)] = ""
+
+
+@dataclass(frozen=True)
+class WaitSeen:
+    """A wait that was watched: the share of the usual wait, at its own conditions, that had passed.
+
+    As `air.learned.Watched`: ended False when it was not over yet; since, the share at the last
+    look that found it unended, 0 when the end itself was seen.
+    """
+
+    clock: ClockName
+    share: _Positive
+    ended: bool = True
+    since: _NotNegative = 0.0
+    room: Annotated[str, MaxLen(80)] = ""
+
+
+@dataclass(frozen=True)
+class TaskHours:
+    """Hours of all hands together on one task, over so much floor; people: how many hands."""
+
+    task: TaskName
+    hours: _Positive
+    area_m2: _Positive
+    people: Annotated[int, Ge(1), Le(50)] | None = None
+
+
+@dataclass(frozen=True)
+class Rinsed:
+    """How many rinses it took until the rag was clean."""
+
+    rounds: Annotated[int, Ge(1), Le(50)]
+    finish: Finish | None = None
+    room: Annotated[str, MaxLen(80)] = ""
+
+
+@dataclass(frozen=True)
+class ColourSeen:
+    """The wet look against the sample, with the plant that the concrete came from.
+
+    by_steps: by how many steps of the sample scale it was off; None when that was not told.
+    """
+
+    look: Look
+    by_steps: Annotated[float, Ge(0), Le(20)] | None = None
+    plant: Annotated[str, MaxLen(80)] = ""
+    coat: Annotated[str, MaxLen(80)] = ""
+
+
+@dataclass(frozen=True)
+class CallBack:
+    """The client called after hand-over: what for, and the hours it took."""
+
+    what: _Word
+    hours: _NotNegative | None = None
+
+
+@dataclass(frozen=True)
+class ClosedJob:
+    """What one closed job tells. `closed_on`: date of hand-over, ISO 8601 (2027-05-14)."""
+
+    version: Literal[1]
+    id: _Word
+    closed_on: Annotated[str, MinLen(1), MaxLen(40)]
+    name: Annotated[str, MaxLen(200)] = ""
+    sprayed: tuple[Sprayed, ...] = ()
+    waits: tuple[WaitSeen, ...] = ()
+    hours: tuple[TaskHours, ...] = ()
+    rinsed: tuple[Rinsed, ...] = ()
+    colour: tuple[ColourSeen, ...] = ()
+    called_back: tuple[CallBack, ...] = ()

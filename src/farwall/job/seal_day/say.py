@@ -1,0 +1,116 @@
+"""A seal day in a few calm lines."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+
+from farwall.facts.plan import Clock, Field, Plan
+from farwall.job.seal_day.noun import CoatHours, Sealing
+from farwall.job.sealing import WHICH
+from farwall.units import gal_from_l
+
+_DAY = "%a %-d %b %H:%M"
+_WORDS = {"no": "NO", "go with": "Go, with what is listed", "go": "Go"}
+
+
+def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str) -> str:
+    """Verdict first, then hours, fields, crossing, waits; what stands against it; what to open."""
+    name = sealing.sealer.type or "a sealer nobody named"
+    lines = [f"{plan.job or 'The job'}: {_WORDS[sealing.verdict]}. {name}, neat."]
+    if sealing.sealer.type is None:
+        lines.append(f"  {WHICH}")
+    lines += [f"  NO: {one}" for one in sealing.against]
+    lines += [
+        f"  {'NO' if one.word == 'no' else 'Mind'}: {one.what} {one.change}"
+        for one in sealing.reasons
+    ]
+    lines.append(f"  {_dried(sealing)}")
+    for coat in sealing.coats:
+        lines += _coat(coat, [f for f in plan.fields if f.coat == coat.coat], sealing)
+    lines += [f"  {_wait(one, plan)}" for one in plan.clocks if one.begins_min and one.coat
+              == sealing.coats[-1].coat and one.name != "wet edge"]  # fmt: skip
+    patch = sealing.test_patch
+    lines.append(
+        f"Test patch first: {patch.room}, laid by {_at(patch.lay_by)}, tried {_at(patch.try_at)}."
+    )
+    if sealing.verdict == "no":
+        lines.append("So nothing here may be sealed as it stands.")
+    elif faults:
+        lines.append("The replay on the floor found:")
+        lines += [f"  {fault}" for fault in faults[:12]]
+    else:
+        lines.append(
+            "Replayed on the floor: nobody steps on wet sealer, no edge outlives its time."
+        )
+    lines.append(f"Open {folder}/seal-sheet.pdf; seal.svg lies beside it.")
+    lines.append(plan.cautions[0])
+    return "\n".join(lines)
+
+
+def _dried(sealing: Sealing) -> str:
+    dried = sealing.dried_down
+    if dried.asked_from:
+        return f"Told as dry from {_at(dried.not_before)}."
+    likely = f", likely {_at(dried.at_likely)}" if dried.at_likely else ""
+    late = _at(dried.at_high) if dried.at_high else "later than its clock counts"
+    return f"Dried down by its clock at the late end {late}{likely}; the floor itself wins."
+
+
+def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[str]:
+    begins, ends = _at(coat.begins_at), datetime.fromisoformat(coat.ends_at)
+    cans = " and ".join(f"{one['count']} × {_size(one['size_l'])}" for one in coat.open_containers)
+    opened = f" ({cans})" if cans else ", left of the last"
+    words = [
+        (
+            f"{coat.coat}: {begins} to {ends:%H:%M}, {_volume(coat.likely_l)} likely, "
+            f"{_volume(coat.open_l)} opened before it{opened}, {_volume(coat.ready_l)} at hand."
+        )
+    ]
+    if coat.word == "care":
+        words.append(f"  With care: {'; '.join(coat.reasons)}")
+    lost = [one for one in fields if one.verdict in {"two", "stop-line", "cannot"}]
+    helped = [one for one in fields if one.verdict == "helper"]
+    if sealing.verdict != "no" or not lost:
+        words.append(
+            f"  {len(fields)} fields"
+            + (f", {len(helped)} only with the helper" if helped else "")
+            + (f", {len(lost)} CANNOT be done like this" if lost else "")
+        )
+    crossed = [one for one in coat.crossings if one.crossed]
+    if coat.crossings:
+        words.append(f"  crossed over the coat below in {len(crossed)} of {len(fields)} fields")
+    words += [
+        f"  not crossed in {', '.join(one.rooms)}: {one.why}"
+        for one in coat.crossings
+        if not one.crossed
+    ]
+    if coat.recoat is not None and coat.abrade is not None:
+        start, ended = datetime.fromisoformat(coat.begins_at), ends
+        low = ended + timedelta(minutes=coat.recoat.low_min)
+        high = coat.recoat.high_min
+        late = f", surely {ended + timedelta(minutes=high):{_DAY}}" if high is not None else ""
+        until = start + timedelta(minutes=coat.abrade.low_min)
+        words.append(f"  next coat from {low:{_DAY}}{late}; after {until:{_DAY}} abrade it first")
+    return words
+
+
+def _wait(clock: Clock, plan: Plan) -> str:
+    start = datetime.fromisoformat(plan.starts_at) + timedelta(minutes=clock.begins_min or 0.0)
+    low, late = clock.low_min, clock.high_min if clock.high_min is not None else clock.low_min
+    return (
+        f"{clock.name}: {start + timedelta(minutes=low):{_DAY}} at the earliest, "
+        f"{start + timedelta(minutes=late):{_DAY}} at the late end ({clock.rank})"
+    )
+
+
+def _at(moment: str) -> str:
+    return f"{datetime.fromisoformat(moment):{_DAY}}"
+
+
+def _volume(litres: float) -> str:
+    return f"{gal_from_l(litres):.1f} gal ({litres:.1f} L)"
+
+
+def _size(litres: object) -> str:
+    return f"{gal_from_l(float(str(litres))):.3g} gal"
