@@ -18,6 +18,7 @@ from farwall.job.again_fields import as_drawn
 from farwall.job.past import settle_past
 from farwall.job.replan import replan
 from farwall.job.rest_of_day import RestOfDay
+from farwall.job.say_midday import said_again
 from farwall.job.stop import stop
 from farwall.readers.plan_json import plan_from, plan_to_dict
 from farwall.spray.check import replay_ages
@@ -306,3 +307,16 @@ def test_a_band_laid_anew_is_not_drawn_as_one_of_the_plan_that_is_sprayed_from_t
     field = replace(HALL.fields[0], bands=(anew,))
     assert as_drawn(field, {one.id: stood}).bands == (anew,)
     assert as_drawn(field, {one.id: replace(anew, litres=1.0)}).bands == (anew,)
+
+
+def test_in_words_both_halves_are_named_and_who_leaves():
+    one, two = halves(HALL)[3]
+    later = halves(HALL)[4]
+    told = SoFar(at_min=one.end_min - 0.4)
+    words = said_again(replan(HALL, told), (), folder="f").splitlines()[0]
+    assert f"finish {one.id} and {two.id}" in words
+    assert f"go on with bands {later[0].id} and {later[1].id}" in words
+    words = said_again(replan(HALL, replace(told, sprayers=1)), (), folder="f").splitlines()[0]
+    assert "the second sprayer walks out while the first waits" in words
+    dry = said_again(replan(HALL, turn(HALL, 2, tank_2_l=0.5)), (), folder="f").splitlines()[0]
+    assert "fill both tanks" in dry
