@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
+from farwall.job.say import WORDS
 from farwall.units import gal_from_l
 
 STANDS_ON_WET = "Somebody is said to stand on wet floor"
@@ -194,7 +195,7 @@ def _line(plan: Plan, field: Field) -> str:
     done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
     first = next(band for band in field.bands if band.id not in done)
     begun = "goes on" if first is not field.bands[0] else "begins"
-    word = "a seam shows" if field.verdict == "cannot" else field.verdict
+    word = "a seam shows" if field.verdict == "cannot" else WORDS[field.verdict]
     return (
         f"{_clock(plan, first.start_min)} {field.id} {_rooms(plan, field.rooms)} {begun}: {word}; "
         f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min, "
