@@ -7,6 +7,7 @@ stands. Units stand in the names; see docs/nomenclature.md for the words.
 from __future__ import annotations
 
 from farwall.readers.asked_words import ASKED
+from farwall.readers.seal_words import SEAL_WORDS
 from farwall.readers.van_words import VAN_WORDS
 
 WORDS: dict[str, str] = {
@@ -309,4 +310,5 @@ WORDS: dict[str, str] = {
 def words_for(noun: str, key: str) -> str:
     """What a key of a noun means; empty when nothing was written for it."""
     full = f"{noun}.{key}"
-    return WORDS.get(full) or ASKED.get(full) or VAN_WORDS.get(full) or WORDS.get(key, "")
+    told = (WORDS.get(full), ASKED.get(full), VAN_WORDS.get(full), SEAL_WORDS.get(full))
+    return next(filter(None, told), WORDS.get(key, ""))
