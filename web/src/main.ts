@@ -5,7 +5,7 @@ import * as pages from "./pages.ts";
 import { dayOf, type Day } from "./pure/day.ts";
 import type { Entry } from "./pure/entry.ts";
 import { once } from "./pure/gloves.ts";
-import { big, callBetween, countdown, steps, volume } from "./pure/say.ts";
+import { big, callBetween, countdown, steps } from "./pure/say.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import { inOrder, struck } from "./pure/story.ts";
 import { fetchNow, fetchOthers, fetchSheet, NO_JOB, NoAnswer, offer, type NowAnswer } from "./send.ts";
@@ -84,14 +84,31 @@ function shown(s: Sheet): pages.Shown {
   const stop = stops[0]
     ? `STOP. ${stops[0].do}`
     : past ? "Past its time. Where the gloss is gone: stop and feather it out dry." : "";
-  const mix = fresh() ? book!.more_mix : null;
   const turned = Object.values(memory.phone.turned).flat();
   return {
     sheet: s, day: found, now, big: big(s, found, due, now), by: edge.by, stop, status: status(),
     last: lastOwn(), wishes, turned, alone,
-    more: mix && mix.how !== "no" ? `By the book: ${volume(mix.litres, wishes.units)} before field ${mix.before_field}.` : "",
+    mixing: mixing(s, found),
     room: room(),
   };
+}
+
+/** What to mix: by the book where it has just answered, else by the plan. */
+function mixing(s: Sheet, found: Day): pages.Mixing {
+  const book = answer?.told.now;
+  if (!fresh() || book!.coat !== found.coat) {
+    if (!found.mix) return { parts: null, by: "By the plan: nothing more for this coat." };
+    return { parts: found.mix, by: "By the plan." };
+  }
+  const { first_batch, more_mix } = book!;
+  if (first_batch) return { parts: { ...first_batch, coat: found.coat }, by: "By the book." };
+  const cut = s.mixes.find((one) => one.coat === found.coat);
+  if (!more_mix || more_mix.how === "no" || !cut) {
+    return { parts: null, by: "By the book: nothing more to mix now." };
+  }
+  const part = more_mix.litres / (cut.stain_l + cut.water_l + cut.acid_l);
+  const parts = { coat: cut.coat, stain_l: cut.stain_l * part, water_l: cut.water_l * part, acid_l: cut.acid_l * part };
+  return { parts, by: `By the book, before field ${more_mix.before_field}.` };
 }
 
 /** The room that the picture has: what the rest of the page leaves. */
@@ -186,9 +203,11 @@ async function act(told: string): Promise<void> {
   } else if (word === "filled") {
     const then = day.fills[0]?.tank;
     await log("filled", then == null ? {} : { tank_l: then });
-  } else if (word === "mixed" && day.mix) {
-    const { coat, cut, stain_l, water_l, acid_l } = day.mix;
-    await log("mixed", { coat, cut, litres: Number((stain_l + water_l + acid_l).toFixed(2)) });
+  } else if (word === "mixed") {
+    const { parts } = mixing(sheet, day);
+    if (!parts) return;
+    const litres = Number((parts.stain_l + parts.water_l + parts.acid_l).toFixed(2));
+    await log("mixed", { coat: parts.coat, litres });
   } else if (word === "drip") {
     const where = day.begun ? day.field?.rooms[0] : undefined;
     await log("drip", where ? { room: where } : {});

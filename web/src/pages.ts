@@ -7,6 +7,12 @@ import type { Entry } from "./pure/entry.ts";
 import type { Wishes } from "./store.ts";
 import { abilities } from "./alarm.ts";
 
+/** What to mix next and who says so; parts null when enough is mixed. */
+export interface Mixing {
+  parts: { coat: string; stain_l: number; water_l: number; acid_l: number } | null;
+  by: string;
+}
+
 export interface Shown {
   sheet: Sheet;
   day: Day;
@@ -17,7 +23,7 @@ export interface Shown {
   stop: string;
   status: string;
   last: Entry | null;
-  more: string;
+  mixing: Mixing;
   wishes: Wishes;
   turned: string[];
   alone: boolean;
@@ -42,7 +48,7 @@ export function run(s: Shown): string {
 ${s.stop ? `<p class="stop">${safe(s.stop)}</p>` : ""}
 <div class="pic">${picture(s.sheet, s.day, s.now, s.room.wide, s.room.high)}</div>
 ${bigOf(s)}
-<p class="line next">${fill ? safe(fillLine(s.sheet, fill)) : "No fill to come in this coat"}</p>
+<p class="next">${fill ? safe(fillLine(s.sheet, fill)) : "No fill to come in this coat"}</p>
 ${mainOf(s)}
 <div class="three">${key("filled", "Tank filled")}${key("go tank", "Tank, tub")}${key("drip", "Drip", "red")}
 ${key("pick sheen-lost", "Sheen gone")}${key("pick still-damp", "Still damp")}${key("pick dry", "Dry")}
@@ -69,33 +75,30 @@ function mainOf(s: Shown): string {
 
 export function helper(s: Shown): string {
   const { sheet, day, wishes } = s;
-  const mix = day.mix;
-  const all = mix ? mix.stain_l + mix.water_l + mix.acid_l : 0;
+  const { parts, by } = s.mixing;
   const v = (litres: number) => volume(litres, wishes.units);
-  const acid = mix && mix.acid_l > 0 ? `, then ${v(mix.acid_l)} acid` : "";
-  const mixing = mix
-    ? `<h1>Mix next: ${v(all)}</h1><p>${safe(coatWords(sheet, mix.coat))}: ${v(mix.water_l)} water first, then ${v(mix.stain_l)} stain into it${acid}. Box it with what is left.</p>${s.more ? `<p><b>${safe(s.more)}</b></p>` : ""}`
-    : `<h1>All is mixed by the plan</h1><p>${safe(s.more || "Nothing more to mix in this coat.")}</p>`;
+  const all = parts ? v(parts.stain_l + parts.water_l + parts.acid_l) : "";
+  const acid = parts && parts.acid_l > 0 ? `, then ${v(parts.acid_l)} acid` : "";
+  const mixing = parts
+    ? `<h1>Mix next: ${all}</h1><p>${v(parts.water_l)} water first, then ${v(parts.stain_l)} stain into it${acid}; box it with what is left. ${safe(by)}</p>${key("mixed", `Mixed: ${all}`)}`
+    : `<h1>Enough is mixed</h1><p>${safe(by)}</p>`;
   const fills = day.fills.slice(0, 2).map((one) =>
-    `<p class="fill"><strong>${clock(sheet, one.then)}</strong><span>full tank to the ${safe(one.door)}: put in ${v(one.litres)}</span></p>`);
-  const jug = mix
-    ? `<p class="jug"><b>For the jug:</b> ${safe(coatWords(sheet, mix.coat))} · ${safe(sheet.job)} · mixed at … · ACID: eyes and skin; never with bleach; not for drinking</p>`
-    : "";
-  return `<div class="three">${BACK}<span></span>${EYES}</div>
-<p class="where">${safe(where(sheet, day))}</p>${mixing}${mix ? key("mixed", `Mixed: ${v(all)}`) : ""}
-<h2>Next fills${day.late === null ? ", by the plan" : ", moved by how late the day is"}</h2>
+    `<p class="fill"><strong>${clock(sheet, one.then)}</strong><span>full tank to the ${safe(one.door)}, ${v(one.litres)} in</span></p>`);
+  return `<div class="three">${BACK}<span></span>${EYES}</div>${mixing}
+<h2>Next fills${day.late === null ? ", by the plan" : ", as late as the day is"}</h2>
 ${fills.join("") || "<p>No fill to come in this coat.</p>"}
-${jug}<p>Goggles, face shield, gloves. A rag on the tip.</p>
+<p class="jug"><b>Label:</b> ${safe(coatWords(sheet, day.coat))} · ${safe(sheet.job)} · mixed at … · ACID, never with bleach</p>
+<p>Goggles, face shield, gloves. Rag on the tip.</p>
 <div class="foot">${key("filled", "Tank filled", "main")}</div>`;
 }
 
 export function eyes(): string {
   return `<div class="three">${BACK}</div>
 <h1>In the eyes: water first</h1>
-<p>Now, at once, 15 minutes. Lids held open; lenses out if that is easy, and go on rinsing. Then a doctor, with the sheet of the material. Somebody else calls.</p>
+<p><b>Now, at once, for 15 minutes.</b> Lids held open; lenses out if that is easy, and go on rinsing. Then a doctor, with the sheet of the material. Somebody else calls.</p>
 <h2>On the skin</h2><p>Water, clothes off under it, 15 minutes.</p>
 <h2>Breathed in, or bleach or ammonia got into it</h2><p>Everybody out into fresh air. Call. Nobody goes back in for tools.</p>
-<h2>Spilled</h2><p>People away, goggles and gloves on. Dam it. Bicarbonate till the fizz ends, soak up, shovel, label. Never into a drain or soil. On the slab: say so; do not wipe it dry there.</p>
+<h2>Spilled</h2><p>People away; goggles and gloves on. Dam it. Bicarbonate till the fizz ends, soak up, shovel, label. Never into a drain or soil. On the slab: say so; do not wipe it dry there.</p>
 <p>The sheet of the material in hand wins over these words (common practice).</p>
 <div class="two foot">${key("hurt", "Enter: somebody was hurt", "red")}${key("near", "Enter: a spill, nobody hurt")}</div>`;
 }
@@ -105,7 +108,7 @@ export function rooms(s: Shown, word: string): string {
   const names = [...new Set(own.flatMap((one) => one.rooms))];
   const what = word.replace("-", " ");
   const keys = names.map((room) => key(`room ${room}`, safe(s.sheet.rooms[room] ?? room)));
-  return `<div class="three">${BACK}</div><h1>Where is it ${safe(what === "sheen lost" ? "that the sheen is gone" : what)}?</h1>
+  return `<div class="three">${BACK}<span></span>${EYES}</div><h1>Where is it ${safe(what === "sheen lost" ? "that the sheen is gone" : what)}?</h1>
 <p>It is entered for the moment you tapped.</p><div class="two">${keys.join("")}${key("room ", "All of it")}</div>`;
 }
 
@@ -113,7 +116,7 @@ export const REASONS = ["Another trade came in", "Pump or nozzle", "Out of mix",
 
 export function stopped(): string {
   const keys = REASONS.map((text, n) => key(`because ${n}`, text));
-  return `<div class="three">${BACK}</div><h1>Stopped: why?</h1><p>It is entered for the moment you tapped. The edge goes on counting.</p><div class="two">${keys.join("")}</div>`;
+  return `<div class="three">${BACK}<span></span>${EYES}</div><h1>Stopped: why?</h1><p>It is entered for the moment you tapped. The edge goes on counting.</p><div class="two">${keys.join("")}</div>`;
 }
 
 export interface Reading {
@@ -132,7 +135,8 @@ export function tank(s: Shown, reading: Reading): string {
       key(`step ${name} 1`, `+${tenth}`)}${key(`step ${name} 2`, `+${half}`)}</div>`;
   };
   return `<div class="three">${BACK}<span></span>${EYES}</div>${part("tank")}${part("tub")}
-<div class="foot">${key("read", reading.tank === null && reading.tub === null ? "Nothing read yet" : "Enter", "main")}</div>`;
+<div class="foot">${reading.tank === null && reading.tub === null
+  ? '<button class="main" data-do="read" disabled>Nothing read yet</button>' : key("read", "Enter", "main")}</div>`;
 }
 
 export function note(): string {

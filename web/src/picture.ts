@@ -33,7 +33,7 @@ export function picture(sheet: Sheet, day: Day, now: number, wide: number, high:
     ...done.map((b) => shape(b.shape, `fill="none" stroke="${EDGE}" stroke-width="${8 * px}"`)),
     ...beside.flatMap((one) => bandsOf(one).map((b) =>
       shape(b.shape, `fill="${day.floor.done.has(b.id) ? "url(#over)" : "#fff"}"`))),
-    ...done.map((b) => shape(b.shape, `fill="${shade(b.id)}"`)),
+    ...done.map((b) => shape(b.shape, `fill="${shade(b.id)}" stroke="#fff" stroke-width="${0.7 * px}" stroke-opacity=".6"`)),
   ];
   if (day.band) {
     parts.push(shape(day.band.shape, `fill="none" stroke="${INK}" stroke-width="${2 * px}" stroke-dasharray="${7 * px} ${4 * px}"`));

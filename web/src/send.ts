@@ -29,8 +29,8 @@ export interface NowAnswer {
   now: {
     at_min: number; coat: string; field: string; open_low_min: number;
     alarms: Alarm[]; advice: Advice[];
-    in_hand: { have_l: number; known: boolean };
-    more_mix: { litres: number; how: string; before_field: string; before_band?: string } | null;
+    first_batch: { stain_l: number; water_l: number; acid_l: number } | null;
+    more_mix: { litres: number; how: string; before_field: string } | null;
   };
   said: string[];
 }

@@ -58,8 +58,8 @@ def slab(door: Door, held: Live) -> APIRouter:
         return _answer(name, request)
 
     @router.get("/slab/{job}")
-    def page(job: str, request: Request) -> Response:
-        """The page; it reads the job from its own address."""
+    def page(request: Request) -> Response:
+        """The page, the same for every job: it reads the job from its own address."""
         return _answer("index.html", request)
 
     @router.get("/api/jobs/{job}/sheet", dependencies=[Depends(door.asks_for_key)])

@@ -13,7 +13,7 @@ from typing import Any
 Json = dict[str, Any]
 SHEET_VERSION = 1
 _HAIR_MIN = 0.01
-_KINDS = {"cased": "cased opening", "wide": "opening", "outside": "outside door"}
+_KINDS = {"cased": "opening", "wide": "opening", "outside": "outside door"}
 
 
 def sheet_of(document: Mapping[str, Any], job: str) -> Json:
