@@ -37,4 +37,6 @@ def replayed(kind: str, drawn: Any, folder: Path) -> Any:
     ran("node_modules/.bin/tsc", "-p", "tsconfig.test.json", "--outDir", str(out))
     (out / "package.json").write_text('{"type": "module"}')
     (folder / "drawn.json").write_text(json.dumps(drawn))
-    return json.loads(ran("node", str(out / "tests" / "replay.js"), kind, str(folder / "drawn.json")))
+    return json.loads(
+        ran("node", str(out / "tests" / "replay.js"), kind, str(folder / "drawn.json"))
+    )

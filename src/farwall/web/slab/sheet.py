@@ -82,7 +82,7 @@ def _field(document: Mapping[str, Any], field: Mapping[str, Any], shapes: _Shape
         "bands": [
             [
                 band["id"], band["sprayer"], band["start_min"], band["end_min"],
-                band["edge_age_min"], round(band["litres"], 3), shapes.number(band["polygon"]),
+                band["edge_age_min"], band["litres"], shapes.number(band["polygon"]),
             ]
             for band in field["bands"]
         ],
