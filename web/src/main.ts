@@ -6,7 +6,7 @@ import { dayOf, type Day } from "./pure/day.ts";
 import type { Entry } from "./pure/entry.ts";
 import { once } from "./pure/gloves.ts";
 import { big, callBetween, countdown, steps } from "./pure/say.ts";
-import type { Sheet } from "./pure/sheet.ts";
+import { roomsOf, type Sheet } from "./pure/sheet.ts";
 import { inOrder, struck } from "./pure/story.ts";
 import { fetchNow, fetchOthers, fetchSheet, NO_JOB, NoAnswer, offer, type NowAnswer } from "./send.ts";
 import { change, emptyMemory, enter, read, WISHES, type JobMemory, type Memory, type Wishes } from "./store.ts";
@@ -108,7 +108,8 @@ function mixing(s: Sheet, found: Day): pages.Mixing {
   }
   const part = more_mix.litres / (cut.stain_l + cut.water_l + cut.acid_l);
   const parts = { coat: cut.coat, stain_l: cut.stain_l * part, water_l: cut.water_l * part, acid_l: cut.acid_l * part };
-  return { parts, by: `By the book, before field ${more_mix.before_field}.` };
+  const before = s.fields.find((one) => one.id === more_mix.before_field);
+  return { parts, by: before ? `By the book, before field ${before.no}, ${roomsOf(s, before)}.` : "By the book." };
 }
 
 /** The room that the picture has: what the rest of the page leaves. */
@@ -141,6 +142,20 @@ function draw(): void {
   measure();
 }
 
+/** A key that is drawn anew under a finger loses its tap: news waits until the finger is off. */
+let pressed = false;
+let late = false;
+
+function redraw(): void {
+  late = pressed;
+  if (!pressed) draw();
+}
+
+function lifted(): void {
+  pressed = false;
+  setTimeout(() => { if (late) redraw(); }, 50); // after the click that comes of it
+}
+
 function show(next: string): void {
   view = next;
   draw();
@@ -154,7 +169,7 @@ function tick(): void {
     const left = due - now;
     const found = callBetween(leftBefore, left);
     if (found) call(found[1], found[0] < 0.6, wishes);
-    if (leftBefore > 0 && left <= 0 && view === "run") draw();
+    if (leftBefore > 0 && left <= 0 && view === "run") redraw();
     leftBefore = left;
   } else {
     leftBefore = Infinity;
@@ -309,7 +324,7 @@ async function sync(): Promise<void> {
     sending = false;
     memory = await read("memory", memory);
     const after = `${status()}${answer?.told.place}${mine.pulled}${sheet?.inputs_hash}`;
-    if (!sheet || ((before !== after || view === "run") && ["run", "helper"].includes(view))) draw();
+    if (!sheet || ((before !== after || view === "run") && ["run", "helper"].includes(view))) redraw();
   }
 }
 
@@ -331,6 +346,8 @@ async function opened(key: string): Promise<void> {
 }
 
 function listen(): void {
+  document.addEventListener("pointerdown", () => { pressed = true; });
+  for (const end of ["pointerup", "pointercancel"]) document.addEventListener(end, lifted);
   document.addEventListener("click", (event) => {
     const button = (event.target as Element).closest<HTMLElement>("[data-do]");
     const told = button?.dataset["do"];
@@ -385,7 +402,7 @@ async function begin(): Promise<void> {
   else draw();
   setInterval(tick, 200);
   setInterval(() => void sync(), EVERY_MS);
-  setInterval(() => { if (["run", "helper"].includes(view)) draw(); }, 15_000);
+  setInterval(() => { if (["run", "helper"].includes(view)) redraw(); }, 15_000);
   void sync();
   if (!alone && "serviceWorker" in navigator) {
     navigator.serviceWorker.register("/slab/files/sw.js", { scope: "/slab/" }).catch(() => undefined);

@@ -87,7 +87,7 @@ export function helper(s: Shown): string {
   return `<div class="three">${BACK}<span></span>${EYES}</div>${mixing}
 <h2>Next fills${day.late === null ? ", by the plan" : ", as late as the day is"}</h2>
 ${fills.join("") || "<p>No fill to come in this coat.</p>"}
-<p class="jug"><b>Label:</b> ${safe(coatWords(sheet, day.coat))} · ${safe(sheet.job)} · mixed at … · ACID, never with bleach</p>
+<p class="jug"><b>Label:</b> ${safe(coatWords(sheet, day.coat))} · ${safe(sheet.job)} · mixed at … · ACID: burns eyes and skin; never with bleach</p>
 <p>Goggles, face shield, gloves. Rag on the tip.</p>
 <div class="foot">${key("filled", "Tank filled", "main")}</div>`;
 }

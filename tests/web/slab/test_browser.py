@@ -119,7 +119,7 @@ def test_every_word_of_the_page_is_one_the_book_takes(server, tmp_path):
 
 SIZES = """() => [...document.querySelectorAll("button")].map((one) => {
   const box = one.getBoundingClientRect();
-  return [one.innerText, box.width, box.height, box.left, box.right];
+  return [one.innerText, box.width, box.height, box.left, box.right, one.className];
 })"""
 TEXTS = """() => {
   const found = [];
@@ -168,8 +168,9 @@ def test_every_page_can_be_read_in_the_sun_and_pressed_with_wet_gloves(server, t
                 page.wait_for_timeout(310)
                 page.get_by_role("button", name=name, exact=True).tap()
                 page.get_by_role("button", name="Back").wait_for()
-            for text, wide, high, left, right in page.evaluate(SIZES):
+            for text, wide, high, left, right, kind in page.evaluate(SIZES):
                 assert min(wide, high) >= 57, (name, text, wide, high)
+                assert high >= 95 or kind != "main", (name, text, high)
                 assert left >= 0, (name, text)
                 assert right <= size[0], (name, text)
             for text, font_px, colour, ground in page.evaluate(TEXTS):
@@ -177,12 +178,22 @@ def test_every_page_can_be_read_in_the_sun_and_pressed_with_wet_gloves(server, t
                 assert contrast(colour, ground) >= 7, (name, text, colour, ground)
             tall = page.evaluate("document.documentElement.scrollHeight")
             assert tall <= size[1], f"{name or 'the run'} has to be dragged: {tall}"
-            for button in page.locator("button.main").all():
-                assert button.bounding_box()["height"] >= 95
             assert page.get_by_role("button", name=re.compile("Eyes|hurt")).count() >= 1
             if name:
                 page.get_by_role("button", name="Back").tap()
                 page.locator(".status").wait_for()
+
+
+def test_news_under_a_pressed_finger_does_not_take_the_tap_away(server, tmp_path):
+    with phone(tmp_path / "phone") as context:
+        page = opened(context, server.address)
+        sent(page)
+        page.get_by_role("button", name="Drip").hover()
+        page.mouse.down()
+        page.evaluate("dispatchEvent(new Event('online'))")  # asks the book, which draws anew
+        page.wait_for_timeout(1500)
+        page.mouse.up()
+        page.get_by_role("button", name="Undo").get_by_text("drip").wait_for(timeout=5000)
 
 
 def test_undo_and_stopped_are_at_opposite_ends(server, tmp_path):
@@ -196,20 +207,22 @@ def test_undo_and_stopped_are_at_opposite_ends(server, tmp_path):
 def test_the_first_load_is_light_and_its_policy_is_not_broken(server, tmp_path):
     with phone(tmp_path / "phone") as context:
         asked, wrong = [], []
-        context.on("response", asked.append)
+
+        def seen(response):  # a method of a list cannot be listened with
+            asked.append(response)
+
+        context.on("response", seen)
         page = context.new_page()
         page.on("console", lambda one: wrong.append(one.text))
         page.on("pageerror", lambda one: wrong.append(str(one)))
         page.goto(f"{server.address}/slab/{JOB}#{KEY}")
         sent(page)
         assert KEY not in page.url
-        mine = [
-            one for one in asked if one.frame == page.main_frame and not one.from_service_worker
-        ]
+        mine = [o for o in asked if not o.from_service_worker and not o.request.service_worker]
         sizes = {one.url: len(one.body()) for one in mine}
-        assert not any(KEY.split()[0] in url for url in sizes)
+        assert not any("invented" in url.partition("#")[0] for url in sizes)
         assert len(mine) <= 8, sizes
-        assert sum(sizes.values()) <= 62_000, sizes
+        assert sum(sizes.values()) <= 60_000, sizes
         assert wrong == []
         print(len(mine), "requests,", sum(sizes.values()), "bytes")
 

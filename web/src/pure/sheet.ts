@@ -16,7 +16,6 @@ export interface Sheet {
   shapes: number[][];
   walls: Record<string, number[]>;
   doors: { rooms: string[]; line: number[] }[];
-  cautions: string[];
 }
 
 export interface Field {
@@ -28,8 +27,6 @@ export interface Field {
   end: number;
   /** Minutes that an edge may be left, to be safe. */
   low: number;
-  verdict: string;
-  stops: string[];
   bands: Row[];
 }
 

@@ -43,7 +43,6 @@ def sheet_of(document: Mapping[str, Any], job: str) -> Json:
         "shapes": shapes.rings,
         "walls": {room["id"]: _ring(room["polygon"]) for room in inputs["floor"]["rooms"]},
         "doors": [{"rooms": one["rooms"], "line": _cm(one["line"])} for one in inputs["openings"]],
-        "cautions": list(document["cautions"]),
     }  # fmt: skip
 
 
@@ -77,8 +76,7 @@ def _field(document: Mapping[str, Any], field: Mapping[str, Any], shapes: _Shape
     return {
         "id": field["id"], "coat": field["coat"], "no": own.index(field) + 1,
         "rooms": field["rooms"], "start": field["start_min"], "end": field["end_min"],
-        "low": field["open_time_min"]["low"], "verdict": field["verdict"],
-        "stops": [line["kind"] for line in field["stop_lines"]],
+        "low": field["open_time_min"]["low"],
         "bands": [
             [
                 band["id"], band["sprayer"], band["start_min"], band["end_min"],
