@@ -1,12 +1,14 @@
 /** The page of the run sheet: taps in, entries on the disk, what to do next on the screen. */
 import "./slab.css";
-import { call, keepAwake, wake } from "./alarm.ts";
+import { call, keepAwake } from "./alarm.ts";
+import { listenToHands, save } from "./hands.ts";
+import { mixing } from "./mixing.ts";
 import * as pages from "./pages.ts";
 import { dayOf, type Day } from "./pure/day.ts";
 import type { Entry } from "./pure/entry.ts";
-import { once } from "./pure/gloves.ts";
-import { big, callBetween, countdown, steps } from "./pure/say.ts";
-import { roomsOf, type Sheet } from "./pure/sheet.ts";
+import { guess, stepped, type Reading } from "./pure/reading.ts";
+import { big, callBetween, countdown, QUIET_MIN } from "./pure/say.ts";
+import type { Sheet } from "./pure/sheet.ts";
 import { inOrder, struck } from "./pure/story.ts";
 import { fetchNow, fetchOthers, fetchSheet, NO_JOB, NoAnswer, offer, type NowAnswer } from "./send.ts";
 import { change, emptyMemory, enter, read, WISHES, type JobMemory, type Memory, type Wishes } from "./store.ts";
@@ -16,7 +18,6 @@ const SHEET_EVERY_MS = 300_000;
 const FRESH_MS = 90_000;
 const root = document.getElementById("page")!;
 const inside = document.getElementById("sheet");
-const counts = once();
 
 let sheet: Sheet | null = inside ? (JSON.parse(inside.textContent ?? "null") as Sheet) : null;
 const alone = sheet !== null;
@@ -31,7 +32,7 @@ let signal: "" | "none" | "ok" = "";
 let trouble = "";
 let view = "run";
 let pickedAt = 0;
-let reading: pages.Reading = { tank: null, tub: null };
+let reading: Reading = { tank: null, tub: null };
 let leftBefore = Infinity;
 let sending = false;
 let due: number | null = null;
@@ -80,7 +81,7 @@ function shown(s: Sheet): pages.Shown {
   const edge = edgeOf(found);
   due = edge.due;
   const stops = fresh() ? book!.advice.filter((one) => one.stop) : [];
-  const past = due !== null && due < now;
+  const past = due !== null && due < now && now - due <= QUIET_MIN;
   const stop = stops[0]
     ? `STOP. ${stops[0].do}`
     : past ? "Past its time. Where the gloss is gone: stop and feather it out dry." : "";
@@ -88,28 +89,9 @@ function shown(s: Sheet): pages.Shown {
   return {
     sheet: s, day: found, now, big: big(s, found, due, now), by: edge.by, stop, status: status(),
     last: lastOwn(), wishes, turned, alone,
-    mixing: mixing(s, found),
+    mixing: mixing(s, found, fresh() ? book! : null),
     room: room(),
   };
-}
-
-/** What to mix: by the book where it has just answered, else by the plan. */
-function mixing(s: Sheet, found: Day): pages.Mixing {
-  const book = answer?.told.now;
-  if (!fresh() || book!.coat !== found.coat) {
-    if (!found.mix) return { parts: null, by: "By the plan: nothing more for this coat." };
-    return { parts: found.mix, by: "By the plan." };
-  }
-  const { first_batch, more_mix } = book!;
-  if (first_batch) return { parts: { ...first_batch, coat: found.coat }, by: "By the book." };
-  const cut = s.mixes.find((one) => one.coat === found.coat);
-  if (!more_mix || more_mix.how === "no" || !cut) {
-    return { parts: null, by: "By the book: nothing more to mix now." };
-  }
-  const part = more_mix.litres / (cut.stain_l + cut.water_l + cut.acid_l);
-  const parts = { coat: cut.coat, stain_l: cut.stain_l * part, water_l: cut.water_l * part, acid_l: cut.acid_l * part };
-  const before = s.fields.find((one) => one.id === more_mix.before_field);
-  return { parts, by: before ? `By the book, before field ${before.no}, ${roomsOf(s, before)}.` : "By the book." };
 }
 
 /** The room that the picture has: what the rest of the page leaves. */
@@ -219,7 +201,7 @@ async function act(told: string): Promise<void> {
     const then = day.fills[0]?.tank;
     await log("filled", then == null ? {} : { tank_l: then });
   } else if (word === "mixed") {
-    const { parts } = mixing(sheet, day);
+    const { parts } = mixing(sheet, day, fresh() ? answer!.told.now : null);
     if (!parts) return;
     const litres = Number((parts.stain_l + parts.water_l + parts.acid_l).toFixed(2));
     await log("mixed", { coat: parts.coat, litres });
@@ -240,14 +222,19 @@ async function act(told: string): Promise<void> {
 }
 
 async function other(word: string, arg: string): Promise<void> {
-  if (word === "step") step(arg);
+  if (word === "step") {
+    const [name, by] = arg.split(" ") as ["tank" | "tub", string];
+    const from = guess(sheet!, day!, sprayedCoat(), name);
+    reading = stepped(reading, name, Number(by), from, sheet!.tank_l, wishes.units);
+    draw();
+  }
   else if (word === "read") await logReading();
   else if (word === "noted") {
     const text = (document.getElementById("text") as HTMLTextAreaElement).value.trim();
     if (text) await log("note", { text });
   } else if (word === "hurt") await log("hurt", { what: "stain in eyes, on skin or breathed in" });
   else if (word === "near") await log("near-miss", { what: "a spill" });
-  else if (word === "save") save();
+  else if (word === "save") save(own(), memory.phone.device);
   else if (word === "send") await sync();
   else if (word === "wish") await wish({ [arg]: !wishes[arg as "tone"] });
   else if (word === "units") await wish({ units: wishes.units === "us" ? "metric" : "us" });
@@ -259,43 +246,11 @@ async function wish(changed: Partial<Wishes>): Promise<void> {
   if (view === "phone" && !("who" in changed)) draw();
 }
 
-function step(told: string): void {
-  const [name, by] = told.split(" ") as ["tank" | "tub", string];
-  const [tenth, half] = steps(wishes.units);
-  const n = Number(by);
-  const size = Math.sign(n) * (Math.abs(n) === 2 ? half : tenth);
-  const from = reading[name] ?? guess(name);
-  const next = Math.max(0, Math.round((from + size) / tenth) * tenth);
-  reading = { ...reading, [name]: name === "tank" ? Math.min(next, sheet!.tank_l) : next };
-  draw();
-}
-
-/** Where the steps begin: what should be there by the plan. */
-function guess(name: "tank" | "tub"): number {
-  const coat = sprayedCoat();
-  const own_ = sheet!.fields.filter((one) => one.coat === coat).flatMap((one) => one.bands);
-  const used = own_.filter((row) => day!.floor.done.has(row[0])).reduce((sum, row) => sum + row[5], 0);
-  const mix = sheet!.mixes.find((one) => one.coat === coat);
-  const left = Math.max((mix ? mix.stain_l + mix.water_l + mix.acid_l : 0) - used, 0);
-  const tank = Math.min(left, sheet!.tank_l / 2);
-  return name === "tank" ? tank : left - tank;
-}
-
 async function logReading(): Promise<void> {
   const about: Entry["about"] = {};
   if (reading.tank !== null) about["tank_l"] = Number(reading.tank.toFixed(3));
   if (reading.tub !== null) about["tub_l"] = Number(reading.tub.toFixed(3));
   if (Object.keys(about).length) await log("tank-weighed", about);
-}
-
-/** What this phone logged for the job, as JSON lines. */
-function save(): void {
-  const lines = own().sort((a, b) => a.number - b.number).map((one) => `${JSON.stringify(one)}\n`);
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob(lines, { type: "application/x-ndjson" }));
-  link.download = `logged-${memory.phone.device}.jsonl`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 /** All that is asked of the book, one round at a time. */
@@ -346,26 +301,11 @@ async function opened(key: string): Promise<void> {
 }
 
 function listen(): void {
-  document.addEventListener("pointerdown", () => { pressed = true; });
-  for (const end of ["pointerup", "pointercancel"]) document.addEventListener(end, lifted);
-  document.addEventListener("click", (event) => {
-    const button = (event.target as Element).closest<HTMLElement>("[data-do]");
-    const told = button?.dataset["do"];
-    if (!button || told === undefined) return;
-    wake();
-    void keepAwake(wishes.awake);
-    button.blur();
-    if (counts(told, performance.now())) void act(told);
-  });
-  // A wireless key sends one of these; volume keys reach a page in few browsers.
-  const keys = ["Enter", " ", "AudioVolumeUp", "AudioVolumeDown", "VolumeUp", "VolumeDown", "MediaPlayPause", "PageDown"];
-  document.addEventListener("keydown", (event) => {
-    const target = event.target as Element;
-    if (target.matches("input, textarea") || target.matches("button:focus")) return;
-    if (!keys.includes(event.key) || view !== "run") return;
-    event.preventDefault();
-    wake();
-    if (!event.repeat && counts("main", performance.now())) void act("main");
+  listenToHands({
+    tap: (told) => { void keepAwake(wishes.awake); void act(told); },
+    hasMain: () => view === "run",
+    pressed: () => { pressed = true; },
+    lifted,
   });
   document.addEventListener("change", (event) => {
     const input = event.target as HTMLInputElement;

@@ -4,6 +4,7 @@ import { bandName, type Sheet } from "./pure/sheet.ts";
 import { coatWords, clock, countdown, fillLine, short, volume, where, type Big, type Units } from "./pure/say.ts";
 import type { Day } from "./pure/day.ts";
 import type { Entry } from "./pure/entry.ts";
+import type { Reading } from "./pure/reading.ts";
 import type { Wishes } from "./store.ts";
 import { abilities } from "./alarm.ts";
 
@@ -117,11 +118,6 @@ export const REASONS = ["Another trade came in", "Pump or nozzle", "Out of mix",
 export function stopped(): string {
   const keys = REASONS.map((text, n) => key(`because ${n}`, text));
   return `<div class="three">${BACK}<span></span>${EYES}</div><h1>Stopped: why?</h1><p>It is entered for the moment you tapped. The edge goes on counting.</p><div class="two">${keys.join("")}</div>`;
-}
-
-export interface Reading {
-  tank: number | null;
-  tub: number | null;
 }
 
 export function tank(s: Shown, reading: Reading): string {

@@ -6,6 +6,7 @@ import { jumped } from "../src/pure/era.ts";
 import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
 import { callBetween, countdown, volume } from "../src/pure/say.ts";
+import { type Reading, stepped } from "../src/pure/reading.ts";
 import { struck } from "../src/pure/story.ts";
 
 const zeros = new Uint8Array(8);
@@ -75,4 +76,16 @@ test("each call comes once, and the most pressing of two", () => {
 test("a US gallon is 3.785411784 L", () => {
   assert.equal(volume(3.785411784 * 1.6, "us"), "1.6 gal");
   assert.equal(volume(6.06, "metric"), "6.1 L");
+});
+
+test("a reading steps by tenths and halves of a gallon, and never past full or below nothing", () => {
+  const gal = 3.785411784;
+  let reading: Reading = { tank: null, tub: null };
+  reading = stepped(reading, "tank", 2, gal, 2 * gal, "us");
+  assert.ok(Math.abs(reading.tank! - 1.5 * gal) < 1e-9);
+  for (let n = 0; n < 9; n += 1) reading = stepped(reading, "tank", 1, gal, 2 * gal, "us");
+  assert.equal(reading.tank, 2 * gal);
+  for (let n = 0; n < 9; n += 1) reading = stepped(reading, "tank", -2, gal, 2 * gal, "us");
+  assert.equal(reading.tank, 0);
+  assert.equal(reading.tub, null);
 });

@@ -55,9 +55,15 @@ export interface Big {
 }
 
 const FAR_MIN = 24 * 60;
+/** An edge so long past its time is no news: then entries are missing, as `job/live/rules.py` has it. */
+export const QUIET_MIN = 30;
 
 /** The one big thing. due: the minute of the edge, from the book or from the sheet. */
 export function big(sheet: Sheet, day: Day, due: number | null, now: number): Big {
+  if (due !== null && now - due > QUIET_MIN) {
+    const label = `what was sprayed since: the edge was due at ${clock(sheet, due)}`;
+    return { until: null, word: "enter", label, edge: false };
+  }
   if (due !== null) {
     return { until: due, word: "", label: "minutes left on the live edge", edge: true };
   }
