@@ -68,7 +68,8 @@ function edgeOf(found: Day): { due: number | null; by: string } {
   const told = fresh() && answer!.told.now.field === (found.begun ? found.field?.id : "");
   const theirs = told ? answer!.told.now.alarms.find((one) => one.kind === "edge") : undefined;
   if (theirs) return { due: theirs.at_min, by: "by the book" };
-  return { due: found.due, by: found.due === null ? "" : "by this phone, from the plan" };
+  if (found.due !== null) return { due: found.due, by: "by this phone, from the plan" };
+  return { due: found.careful, by: found.careful === null ? "" : "by this phone, from the last band" };
 }
 
 function shown(s: Sheet): pages.Shown {
@@ -109,7 +110,8 @@ function measure(): void {
 
 function draw(): void {
   if (!sheet) {
-    if (view !== "key") root.innerHTML = `<h1>Run sheet</h1><p>${pages.safe(trouble || "Fetching the plan …")}</p>`;
+    root.innerHTML = view === "eyes" ? pages.eyes()
+      : mine.key ? pages.waiting(trouble || "Fetching the plan …") : pages.askKey(trouble);
     return;
   }
   const s = shown(sheet);
@@ -187,7 +189,8 @@ async function act(told: string): Promise<void> {
   const [word = "", ...rest] = told.split(" ");
   const arg = rest.join(" ");
   if (word === "key") return opened((document.getElementById("key") as HTMLInputElement).value.trim());
-  if (!sheet || !day) return;
+  if (word === "hurt" || word === "near") return other(word, arg);
+  if (!sheet || !day) return word === "go" ? show(arg) : undefined;
   if (word === "go") {
     if (arg === "tank") reading = { tank: null, tub: null };
     return show(arg);
@@ -284,12 +287,9 @@ async function sync(): Promise<void> {
 }
 
 function keyWanted(told: string): void {
-  if (sheet && view !== "key") {
-    trouble = told;
-    return draw();
-  }
-  view = "key";
-  root.innerHTML = pages.askKey(told);
+  trouble = told;
+  if (!sheet) mine = { ...mine, key: "" };
+  draw();
 }
 
 async function opened(key: string): Promise<void> {
@@ -342,7 +342,7 @@ async function begin(): Promise<void> {
   else draw();
   setInterval(tick, 200);
   setInterval(() => void sync(), EVERY_MS);
-  setInterval(() => { if (["run", "helper"].includes(view)) redraw(); }, 15_000);
+  setInterval(() => { if (sheet && ["run", "helper"].includes(view)) redraw(); }, 15_000);
   void sync();
   if (!alone && "serviceWorker" in navigator) {
     navigator.serviceWorker.register("/slab/files/sw.js", { scope: "/slab/" }).catch(() => undefined);

@@ -155,5 +155,10 @@ ${s.alone ? "<p>This file sends nothing: save what was logged and take it in wit
 }
 
 export function askKey(told: string): string {
-  return `<h1>The key of the book</h1><p>${safe(told)}</p><input id="key" autocomplete="off" autocapitalize="off" spellcheck="false" aria-label="Key"><div class="foot">${key("key", "Open", "main")}</div>`;
+  return `<div class="three"><span></span><span></span>${EYES}</div><h1>The key of the book</h1><p>${safe(told)}</p><input id="key" autocomplete="off" autocapitalize="off" spellcheck="false" aria-label="Key"><div class="foot">${key("key", "Open", "main")}</div>`;
+}
+
+/** While there is no plan yet. */
+export function waiting(told: string): string {
+  return `<div class="three"><span></span><span></span>${EYES}</div><h1>Run sheet</h1><p>${safe(told)}</p>`;
 }

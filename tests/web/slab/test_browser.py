@@ -196,6 +196,40 @@ def test_news_under_a_pressed_finger_does_not_take_the_tap_away(server, tmp_path
         page.get_by_role("button", name="Undo").get_by_text("drip").wait_for(timeout=5000)
 
 
+def test_the_edge_is_called_out_as_it_runs_down_and_then_says_stop(server, tmp_path):
+    with phone(tmp_path / "phone") as context:
+        context.add_init_script(
+            "window.shaken = []; navigator.vibrate = (told) => window.shaken.push(told);"
+        )
+        page = context.new_page()
+        page.clock.install()
+        page.goto(f"{server.address}/slab/{JOB}#{KEY}")
+        page.locator("button.main").wait_for(timeout=30_000)
+        page.clock.run_for(400)
+        page.locator("button.main").tap()
+        page.locator(".label", has_text="minutes left on the live edge").wait_for()
+        server.kill()
+        low_min = day_of("quince-street").fields[0].open_time_min.low
+        for _ in range(int(low_min * 60) + 30):
+            page.clock.run_for(1000)
+        assert page.evaluate("shaken.length") == 5  # two minutes, one, thirty and ten seconds, none
+        assert page.locator("#big").inner_text().startswith("−")
+        assert "stop and feather it out dry" in page.locator(".stop").inner_text()
+
+
+def test_eyes_and_spills_are_told_also_where_no_key_is_known_and_nobody_answers(server, tmp_path):
+    with phone(tmp_path / "phone") as context:
+        page = context.new_page()
+        page.goto(f"{server.address}/slab/{JOB}")
+        page.get_by_role("button", name="Eyes, spills").tap()
+        page.get_by_role("heading", name="water first").wait_for()
+        page.wait_for_timeout(310)
+        page.get_by_role("button", name="Back").tap()
+        page.locator("#key").fill(KEY)
+        page.get_by_role("button", name="Open").tap()
+        page.locator("button.main", has_text="Band 1.1 done").wait_for(timeout=30_000)
+
+
 def test_undo_and_stopped_are_at_opposite_ends(server, tmp_path):
     with phone(tmp_path / "phone", size=PHONES[1]) as context:
         page = opened(context, server.address)

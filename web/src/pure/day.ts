@@ -14,6 +14,11 @@ export interface Day {
   begun: boolean;
   /** Minute by which to go on; null when no live edge waits. */
   due: number | null;
+  /**
+   * The same with care where the plan's oldest ages all lie inside bands that are to come: what was
+   * sprayed last has an edge all the same, and it is no older than the start of that band.
+   */
+  careful: number | null;
   low: number;
   /** Minutes that the day is behind the plan; null when nothing is sprayed in this coat. */
   late: number | null;
@@ -44,12 +49,18 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
   return {
     floor, coat, field, band, begun: inHand !== null,
     due: inHand ? edgeDue(inHand, floor.done, budget) : null,
+    careful: inHand ? lastStart(inHand, floor, budget) : null,
     low: budget,
     late: lateness(sheet, floor, coat),
     fills: fillsToCome(sheet, floor, happened, coat),
     mix: nextMix(sheet, floor, happened, coat),
     wait: waitFor(sheet, floor, coat),
   };
+}
+
+function lastStart(field: Field, floor: Floor, low: number): number | null {
+  const starts = field.bands.map((row) => floor.done.get(row[0])?.start).filter((one) => one !== undefined);
+  return starts.length ? Math.max(...starts) + low : null;
 }
 
 function coatOf(sheet: Sheet, field: string): string {

@@ -13,6 +13,8 @@ from typing import Any
 Json = dict[str, Any]
 SHEET_VERSION = 1
 _HAIR_MIN = 0.01
+_WAITS = frozenset({"dry to recoat", "dry to neutralise"})
+"""The waits of a spraying day; the later ones are no matter of a phone on the slab."""
 _KINDS = {"cased": "opening", "wide": "opening", "outside": "outside door"}
 
 
@@ -39,6 +41,7 @@ def sheet_of(document: Mapping[str, Any], job: str) -> Json:
         "clocks": [
             {key: one[key] for key in ("coat", "name", "low_min", "likely_min", "high_min", "rank")}
             for one in document["clocks"]
+            if one["name"] in _WAITS
         ],
         "shapes": shapes.rings,
         "walls": {room["id"]: _ring(room["polygon"]) for room in inputs["floor"]["rooms"]},
