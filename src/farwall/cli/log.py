@@ -88,8 +88,12 @@ def _enter(
     if not asked.event:
         return ()
 
+    from farwall.cli.device import device_name
+
+    device = device_name(options.device)
+
     def make(there: Sequence[Kept]) -> Sequence[Entry]:
-        return [_made(place, asked, options.device, there, clock)]
+        return [_made(place, asked, device, there, clock)]
 
     return place.log.keep(make, received_at=received_at)
 

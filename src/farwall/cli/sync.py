@@ -28,7 +28,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--to", metavar="ADDRESS", required=True, help="where `farwall serve` is")
     parser.add_argument("--key", help="the key it printed (default: FARWALL_KEY)")
-    parser.add_argument("--device", default="desk", help="what this device is called")
+    parser.add_argument("--device", help="what this device is called (default: this home's)")
     parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
 
 
@@ -47,13 +47,15 @@ class Synced:
 
 def run(options: argparse.Namespace) -> int:
     """Sync each folder; 1 when something was turned away."""
+    from farwall.cli.device import device_name
     from farwall.cli.sync_client import Door
 
     key = options.key or os.environ.get("FARWALL_KEY", "")
     if not key:
         raise Refused(Mistake("--key", "the book asks for its key.", "`farwall serve` prints it."))
     door = Door(options.to, key)
-    found = [_synced(folder, door, options.device) for folder in options.folders]
+    device = device_name(options.device)
+    found = [_synced(folder, door, device) for folder in options.folders]
     if options.json:
         print(json.dumps([vars(one) for one in found], ensure_ascii=False))
     else:
