@@ -1,6 +1,5 @@
 """The name of this device: told, set, or made once for each home."""
 
-import os
 import re
 from concurrent.futures import ProcessPoolExecutor
 from multiprocessing import get_context
@@ -23,7 +22,7 @@ def test_a_name_is_made_at_first_use_and_kept(state):
     assert re.fullmatch(r"desk-[0-9a-f]{6}", name)
     assert state.read_text() == f"{name}\n"
     assert device_name() == name
-    assert os.listdir(state.parent) == ["device"]
+    assert [one.name for one in state.parent.iterdir()] == ["device"]
 
 
 def test_two_homes_have_two_names(state, monkeypatch, tmp_path):

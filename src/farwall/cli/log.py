@@ -6,7 +6,7 @@ import argparse
 import json
 import sys
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -89,11 +89,18 @@ def _enter(
         return ()
 
     from farwall.cli.device import device_name
+    from farwall.cli.log_photo import photos_in
 
     device = device_name(options.device)
 
+    photos = photos_in(asked.event, asked.carried)
+    asked = replace(asked, carried=photos.carried)
+
     def make(there: Sequence[Kept]) -> Sequence[Entry]:
-        return [_made(place, asked, device, there, clock)]
+        entry = _made(place, asked, device, there, clock)
+        for content in photos.contents:  # on the disk before the entry that names it
+            place.log.put_file(content)
+        return [entry]
 
     return place.log.keep(make, received_at=received_at)
 

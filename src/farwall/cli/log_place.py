@@ -30,6 +30,9 @@ class Log(Protocol):
     def keep(self, make: Make, *, received_at: str) -> tuple[Entry, ...]:
         """Add what `make` makes of the entries there are; what is new. Raises Refused."""
 
+    def put_file(self, content: bytes) -> str:
+        """Keep a photo; back comes its SHA-256, by which an entry names it."""
+
 
 @dataclass(frozen=True)
 class Place:
@@ -122,6 +125,10 @@ class BookLog:
             fresh, received_at=received_at, clock_off_s=_clocks(fresh, received_at)
         )
         return tuple(one for one in fresh if one.id in taken.new)
+
+    def put_file(self, content: bytes) -> str:
+        """Keep a photo in the book; back comes its SHA-256."""
+        return self.book.put_file(content)
 
 
 def _clocks(entries: Sequence[Entry], received_at: str) -> Mapping[tuple[str, int], float]:
