@@ -63,7 +63,9 @@ def run(options: argparse.Namespace) -> int:
     asked = asked_of(options.words)
     if asked.event and "help" in options:
         return what_it_carries(asked.event)
-    place = place_of(asked.where, job_file=options.job, book=options.book)
+    place = place_of(
+        asked.where, job_file=options.job, book=options.book, lessons_file=options.lessons
+    )
     clock = datetime.now().astimezone()
     made = _enter(place, asked, options, clock)
     kept = place.log.entries()
@@ -153,7 +155,7 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
     told = story(place.plan, log.kept)
     at_min = _minute(place, log, asked, told)
     weather = _weather(options.weather)
-    found = now(place.job, place.plan, told, at_min=at_min, weather=weather)
+    found = now(place.job, place.plan, told, at_min=at_min, weather=weather, lessons=place.lessons)
     holds = again(place.plan, told, at_min=at_min)
     if options.replan:
         return _replanned(place, told, found, holds, options)

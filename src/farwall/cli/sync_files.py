@@ -1,4 +1,4 @@
-"""Photos between a log's folder and the book: sent before the entries that name them, fetched after.
+"""Photos between a log's folder and the book: sent before their entries, fetched after them.
 
 What has to go is reckoned anew each time, from the entries and from what lies on either side, so
 it may be cut short and run twice.
