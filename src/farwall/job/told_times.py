@@ -14,6 +14,7 @@ from itertools import pairwise
 from farwall.errors import Mistake, Refused
 from farwall.facts.plan import Band, Plan, TimedPoint
 from farwall.facts.so_far import Done, SoFar
+from farwall.job.past_gaps import parted
 from farwall.job.so_far_sense import HAIR_MIN, bands_by_id, every_band, whole_fields
 
 _QUICKEST = 2.0
@@ -25,7 +26,7 @@ def bands_done(plan: Plan, so_far: SoFar) -> dict[str, Band]:
     told = _told(plan, so_far, as_planned(plan, so_far.at_min))
     done = _with_times(plan, so_far, told)
     _insist_on_order(plan, done)
-    return done
+    return parted(done, every_band(plan))
 
 
 def as_planned(plan: Plan, minute: float) -> dict[str, Band]:
