@@ -21,7 +21,10 @@ def parted(done: Mapping[str, Band], planned: Mapping[str, Band]) -> dict[str, B
     """Bands done with time between them: a band that is told to begin as the last one ends begins
     a moment later, never more than half of its own time nor than the plan has between them, and
     ends as told. Several that are told to end in one minute share their time as planned.
+    Where two spray all stays as told: halves of a band are begun together.
     """
+    if len({band.sprayer for band in done.values()}) > 1:
+        return dict(done)
     found: dict[str, Band] = {}
     before: Band | None = None
     order = sorted(done.values(), key=lambda one: (one.end_min, planned[one.id].start_min))
