@@ -12,14 +12,14 @@ from dataclasses import dataclass
 
 from farwall.facts.plan import Field, Mix, Plan
 from farwall.facts.so_far import MoreMix, SoFar
+from farwall.job.first_thirst import first_thirst
 from farwall.mix.gate import budget, mix_now_l
-from farwall.mix.thirst import Thirst, first_belief
+from farwall.mix.thirst import Thirst
 
 MIXING_MIN = 6.0
 """Measuring out, stirring and boxing a batch. Rank: guess."""
 LEAST_BOX_L = 0.5
 """Less than this left does nothing for the shade of a new mix. Rank: guess."""
-_SPREAD_PERCENT = 20.0
 _CERTAIN_PERCENT = 99.0
 _SEEN = frozenset({"cased", "saw cut"})
 """Stop lines without a leaf: both sides are seen together."""
@@ -54,7 +54,7 @@ def more_mix(plan: Plan, so_far: SoFar, *, belief: Thirst | None = None) -> More
     have_l = (so_far.tub_l or 0.0) + tanks_l if told else mixed_l - planned_l
     if belief is not None:
         return _answer(plan, ahead, max(have_l, 0.0), belief)
-    belief = first_belief(_ground(plan, "wishes.spread_percent", _SPREAD_PERCENT))
+    belief = first_thirst(plan, plan.so_far.coat)
     used_l = mixed_l - have_l
     if planned_l > 0 and used_l > 0:  # untold is as planned, here as everywhere
         for litres in _whole_fields_l(plan):  # as the gate's table on the sheet does it
@@ -228,10 +228,3 @@ def _mixed_l(plan: Plan) -> float:
 
 def _litres(mix: Mix) -> float:
     return mix.stain_l + mix.water_l + mix.acid_l
-
-
-def _ground(plan: Plan, name: str, default: float) -> float:
-    for ground in plan.grounds:
-        if ground.name == name:
-            return float(ground.value)
-    return default

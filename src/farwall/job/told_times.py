@@ -15,6 +15,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plan import Band, Plan, TimedPoint
 from farwall.facts.so_far import Done, SoFar
 from farwall.job.half_told import halves_by_id, with_other_halves
+from farwall.job.past_gaps import parted
 from farwall.job.so_far_sense import HAIR_MIN, bands_by_id, every_band, whole_fields
 
 _QUICKEST = 2.0
@@ -27,7 +28,7 @@ def bands_done(plan: Plan, so_far: SoFar) -> dict[str, Band]:
     told, hand = with_other_halves(plan, told)
     done = _with_times(plan, so_far, told, hand)
     _insist_on_order(plan, done)
-    return done
+    return parted(done, every_band(plan))
 
 
 def as_planned(plan: Plan, minute: float) -> dict[str, Band]:
