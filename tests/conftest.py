@@ -22,6 +22,8 @@ settings.load_profile("farwall")
 
 # Every test plans anew and leaves the user's cache alone; who tests kept plans takes it out.
 os.environ["FARWALL_FRESH"] = "1"
+# Nor is a device named in the user's home; who tests that takes this out.
+os.environ["FARWALL_DEVICE"] = "desk"
 
 
 @pytest.fixture(scope="session")

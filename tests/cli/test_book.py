@@ -173,3 +173,31 @@ def test_looking_makes_no_book(tmp_path, capsys):
     assert main(["plan-many", "--book", str(nowhere), "--out", str(tmp_path / "out")]) == 2
     assert "holds no book. Look at --book" in capsys.readouterr().err
     assert not nowhere.exists()
+
+
+def test_a_drawing_is_kept_by_what_is_in_it_and_the_book_knows_when_it_is_gone(
+    farwall, job, tmp_path
+):
+    drawing = tmp_path / "l-hall.dxf"
+    drawing.write_bytes(b"0\nSECTION invented")
+    code, said, _ = farwall("add", job, "--plan-file", drawing)
+    assert code == 0
+    assert "Its drawing l-hall.dxf is kept" in said
+    kept = json.loads(farwall("show", "l-hall", "--json")[1])["drawing"]
+    assert (kept["name"], kept["facts"]) == ("l-hall.dxf", 1)
+    assert f"drawing l-hall.dxf, of facts 1: file {kept['file']}" in farwall("show", "l-hall")[1]
+    assert farwall("check")[0] == 0
+    with Book.open(tmp_path / "book") as book:
+        assert book.file(kept["file"]) == drawing.read_bytes()
+        assert book.check() == []
+        (book.where.files / kept["file"][:2] / kept["file"][2:]).unlink()
+    code, said, _ = farwall("check")
+    assert code == 1
+    assert "missing-file" in said
+
+
+def test_a_drawing_that_is_not_there_adds_nothing(farwall, job, tmp_path):
+    code, _, said = farwall("add", job, "--plan-file", tmp_path / "none.dxf")
+    assert code == 2
+    assert "none.dxf" in said
+    assert json.loads(farwall("--json")[1])["jobs"] == []

@@ -247,3 +247,11 @@ def test_the_recorded_day_of_the_page_is_what_the_commands_say(log, monday):
 def _bare(text):
     lines = re.sub(r"\[[0-9a-f]{6}\]", "[…]", text).split("\n")
     return "\n".join(re.sub(r"\d+:\d\d", "…", x) if "coat first" in x.lower() else x for x in lines)
+
+
+def test_without_a_word_the_device_is_this_homes_own(log, monkeypatch, tmp_path):
+    monkeypatch.delenv("FARWALL_DEVICE")
+    monkeypatch.setenv("XDG_STATE_HOME", str(tmp_path / "state"))
+    first = asked(log, "note", "text=one", "at_min=1")["entered"][0]["device"]
+    assert first == (tmp_path / "state/farwall/device").read_text().strip()
+    assert asked(log, "note", "text=two", "at_min=2")["entered"][0]["device"] == first

@@ -6,17 +6,20 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
+from tests.job.test_lessons import LESSONS
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 from tests.strategies.weather import epw_text
 
-from farwall.air.waits import DRY_DOWN, NEUTRALISE, RECOAT, SEALER
+from farwall.air.waits import DRY_DOWN, NEUTRALISE, RECOAT, SEALER, worth_min
 from farwall.days.waits import LABEL
 from farwall.evidence import Rank
 from farwall.facts.defaults import settle
 from farwall.facts.job import Sighting, Site
+from farwall.facts.lessons import Lessons
 from farwall.facts.sealer import Sealer
 from farwall.job.lasting import Lasting
+from farwall.job.lessons import with_lessons
 from farwall.job.plan_days import Ask, plan_days, question_of
 from farwall.job.waits import Waits
 from farwall.readers.epw import parse_epw
@@ -121,3 +124,37 @@ def test_an_unvented_heater_warms_nothing(year):
     assert (
         question_of([foul], ask, weather=year).ahead == question_of([FIR], ask, weather=year).ahead
     )
+
+
+def test_the_firms_waits_stand_in_the_calendar_as_a_plan_takes_them():
+    two = replace(ELM, coats=(replace(ELM.coats[0], id="a"), replace(ELM.coats[0], id="b")))
+    settled = with_lessons(settle(two), LESSONS)
+    clocks, coat = Waits(Lasting(settled)), settled.coats[0]
+    house, usual = (question_of([two], Ask(), lessons=one).houses[0] for one in (LESSONS, None))
+    minutes = waits(house, "coat-2")[RECOAT.name].minutes
+    due, worth = clocks.factor(RECOAT, coat), worth_min(RECOAT, m2_per_l=coat.m2_per_l)
+    assert minutes.likely == pytest.approx(worth * due.likely)
+    assert minutes.low == pytest.approx(worth * due.low)
+    assert minutes.rank is Rank.LEARNED
+    assert minutes.source.endswith(f"learned from {settled.firm_waits[RECOAT.name].jobs} jobs")
+    assert minutes.likely != waits(usual, "coat-2")[RECOAT.name].minutes.likely
+    # What nobody was taught stays as it was.
+    assert waits(house, "seal-1") == waits(usual, "seal-1")
+
+
+def test_without_lessons_no_digit_of_a_calendar_changes():
+    bare, none = (question_of([ELM, FIR], Ask(), lessons=one) for one in (None, Lessons(1)))
+    assert bare.houses == none.houses
+
+
+def test_what_was_watched_in_slow_air_is_carried_over_to_the_hour_as_in_a_plan():
+    cold = Sighting(NEUTRALISE.name, 500.0, slab_c=12.0, air_c=12.0, rh_percent=70.0)
+    seen = replace(ELM, seen=(cold,))
+    settled = settle(seen)
+    clocks, coat = Waits(Lasting(settled)), settled.coats[-1]
+    house = question_of([seen], Ask()).houses[0]
+    here = waits(house, "neutralise")[NEUTRALISE.name].minutes.likely
+    worth = worth_min(NEUTRALISE, m2_per_l=coat.m2_per_l)
+    pace = clocks.pace(NEUTRALISE, 0.0)
+    assert here == pytest.approx(worth * clocks.factor(NEUTRALISE, coat, pace).likely)
+    assert here > 1.1 * worth * clocks.factor(NEUTRALISE, coat).likely

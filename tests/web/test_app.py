@@ -144,3 +144,12 @@ def test_what_cannot_be_read_is_refused_calmly(ask, content, code, says):
     assert found.status_code == code
     assert says in found.text
     assert "Traceback" not in found.text
+
+
+def test_which_photos_are_missing(ask):
+    sha, other = hashlib.sha256(b"a").hexdigest(), hashlib.sha256(b"b").hexdigest()
+    ask("PUT", f"/api/files/{sha}", content=b"a")
+    asked = ask("POST", "/api/have", json={"ids": [], "files": [other, sha]})
+    assert asked.json()["missing_files"] == [other]
+    assert ask("POST", "/api/have", json={"ids": [], "files": ["../x"]}).status_code == 422
+    assert ask("POST", "/api/have", json={"files": []}).status_code == 422

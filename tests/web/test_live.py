@@ -160,3 +160,20 @@ def test_facts_that_cannot_be_planned_say_why(day):
     refused = lived(day, script)
     assert refused.status_code == 422
     assert refused.json()["mistakes"]
+
+
+def test_a_book_that_keeps_lessons_plans_and_answers_by_them(day):
+    from tests.job.test_lessons import LESSONS
+
+    from farwall.web.firm import keep_lessons, lessons_of
+
+    assert lessons_of(day.book) is None
+    assert keep_lessons(day.book, LESSONS) == 1
+    assert lessons_of(day.book) == LESSONS
+
+    async def script(_):
+        return await day.ask("GET", "/api/jobs/two/now")
+
+    assert lived(day, script).status_code == 200
+    ranks = {one["rank"] for one in day.book.document("plan", "two")["grounds"]}
+    assert "learned" in ranks

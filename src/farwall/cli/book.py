@@ -43,6 +43,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     add = doing("add", "put a job's facts into the book", ("JOB.json", "a job file"))
     add.add_argument("--id", metavar="ID", help="of the job; else its own, else the file's name")
     add.add_argument("--who", metavar="NAME", default="", help="who puts it there")
+    add.add_argument(
+        "--plan-file", metavar="DRAWING", type=Path, help="keep the drawing that it was made of"
+    )
     show = doing("show", "a job: its versions and its log", ("ID", "of the job"))
     show.add_argument("--facts", action="store_true", help="print its facts, as a job file")
     show.add_argument("--version", metavar="N", type=int, help="of the facts; else the newest")
@@ -120,16 +123,27 @@ def _job_line(one: JobLine, wide: int) -> str:
 
 
 def _add(book: Book, options: argparse.Namespace) -> int:
+    from farwall.cli.log_photo import content_of
     from farwall.readers.job_json import job_to_dict, read_job
+    from farwall.store.nouns import DRAWING
 
     job = read_job(options.job)
     name = options.id or job.id or options.job.stem
     now = datetime.now().astimezone().isoformat(timespec="seconds")
     facts = job_to_dict(job)
+    drawing = None if options.plan_file is None else content_of(options.plan_file)
+    sha = "" if drawing is None else book.put_file(drawing)
     version = book.put_facts(name, facts, who=options.who, at=now, name=job.name)
+    told: dict[str, object] = {"job": name, "version": version}
+    if sha:
+        kept = {"file": sha, "name": options.plan_file.name, "facts": version}
+        book.put_document(DRAWING, name, kept)
+        told["drawing"] = kept
     if options.json:
-        return _print({"job": name, "version": version})
+        return _print(told)
     print(f"Job {name} is in the book, version {version} of its facts.")
+    if sha:
+        print(f"Its drawing {options.plan_file.name} is kept, {sha}.")
     return _DONE
 
 
@@ -140,15 +154,19 @@ def _show(book: Book, options: argparse.Namespace) -> int:
         facts = book.facts(options.id, options.version)
         print(job_to_text(job_from(facts, options.id)), end="")
         return _DONE
+    from farwall.store.nouns import DRAWING
+
     versions, entries = book.versions(options.id), book.entries(options.id)
+    drawing = book.document(DRAWING, options.id)
     if options.json:
-        told = [asdict(one) for one in entries]
-        return _print(
-            {"job": options.id, "versions": [asdict(one) for one in versions], "entries": told}
-        )
+        told = [[asdict(one) for one in each] for each in (versions, entries)]
+        document = {"job": options.id, "versions": told[0], "entries": told[1]}
+        return _print(document if drawing is None else {**document, "drawing": drawing})
     print(f"Job {options.id}: {versions[-1].name}".rstrip(": "))
     for one in versions:
         print(f"  facts {one.version:>4}  {one.at}  {one.who}".rstrip())
+    if drawing is not None:
+        print(f"  drawing {drawing['name']}, of facts {drawing['facts']}: file {drawing['file']}")
     for kept in entries:
         print(_entry_line(kept))
     print(f"{len(entries)} {'entry' if len(entries) == 1 else 'entries'}.")

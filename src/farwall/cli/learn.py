@@ -28,6 +28,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--book", metavar="ADDRESS", help="learn from every job of this book that was handed over"
     )
+    parser.add_argument(
+        "--keep",
+        action="store_true",
+        help="keep them in the --book, for its plans and live days",
+    )
     parser.add_argument("--out", metavar="LESSONS.json", type=Path, help="where to write")
     parser.add_argument(
         "--forget-jobs",
@@ -61,6 +66,8 @@ def run(options: argparse.Namespace) -> int:
     lessons = _lessons(options)
     if options.out is not None:
         options.out.write_text(lessons_text(lessons), encoding="utf-8")
+    if options.keep:
+        _keep(lessons, options)
     if options.why is not None:
         lesson = _named(lessons, options.why)
         if options.json:
@@ -117,6 +124,20 @@ def _lessons(options: argparse.Namespace) -> Lessons:
         off=tuple(options.off),
         without=tuple(options.without),
     )
+
+
+def _keep(lessons: Lessons, options: argparse.Namespace) -> None:
+    """The newest version of the firm's document in the book."""
+    import sys
+
+    from farwall.store.book import Book
+    from farwall.web.firm import keep_lessons
+
+    if options.book is None:
+        raise Refused(Mistake("--keep", "in which book?", "Add --book ADDRESS."))
+    with Book.open(options.book) as book:
+        version = keep_lessons(book, lessons)
+        print(f"Kept in {book.where.shown}, version {version} of its lessons.", file=sys.stderr)
 
 
 def _of_book(book: str | None) -> list[ClosedJob]:

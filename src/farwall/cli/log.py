@@ -6,7 +6,7 @@ import argparse
 import json
 import sys
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -63,7 +63,9 @@ def run(options: argparse.Namespace) -> int:
     asked = asked_of(options.words)
     if asked.event and "help" in options:
         return what_it_carries(asked.event)
-    place = place_of(asked.where, job_file=options.job, book=options.book)
+    place = place_of(
+        asked.where, job_file=options.job, book=options.book, lessons_file=options.lessons
+    )
     clock = datetime.now().astimezone()
     made = _enter(place, asked, options, clock)
     kept = place.log.entries()
@@ -88,8 +90,19 @@ def _enter(
     if not asked.event:
         return ()
 
+    from farwall.cli.device import device_name
+    from farwall.cli.log_photo import photos_in
+
+    device = device_name(options.device)
+
+    photos = photos_in(asked.event, asked.carried)
+    asked = replace(asked, carried=photos.carried)
+
     def make(there: Sequence[Kept]) -> Sequence[Entry]:
-        return [_made(place, asked, options.device, there, clock)]
+        entry = _made(place, asked, device, there, clock)
+        for content in photos.contents:  # on the disk before the entry that names it
+            place.log.put_file(content)
+        return [entry]
 
     return place.log.keep(make, received_at=received_at)
 
@@ -142,7 +155,7 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
     told = story(place.plan, log.kept)
     at_min = _minute(place, log, asked, told)
     weather = _weather(options.weather)
-    found = now(place.job, place.plan, told, at_min=at_min, weather=weather)
+    found = now(place.job, place.plan, told, at_min=at_min, weather=weather, lessons=place.lessons)
     holds = again(place.plan, told, at_min=at_min)
     if options.replan:
         return _replanned(place, told, found, holds, options)

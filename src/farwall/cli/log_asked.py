@@ -11,7 +11,6 @@ from farwall.cli.log_time import KEYS
 from farwall.errors import Mistake, Refused
 
 USAGE = "farwall log JOB [EVENT key=value …] [at=9:12] [--story] [--replan --out DIR] [--json]"
-DESK = "desk"
 
 
 def options_of(parser: argparse.ArgumentParser) -> None:
@@ -26,8 +25,10 @@ def options_of(parser: argparse.ArgumentParser) -> None:
     add("--job", metavar="JOB.json", type=Path, default=hidden,
         help="the facts, when they do not lie beside the plan as job.json")  # fmt: skip
     add("--weather", metavar="FILE", type=Path, default=hidden, help="the weather planned with")
+    add("--lessons", metavar="FILE", type=Path, default=hidden,
+        help="what closed jobs taught, as the plan had it (default: the book's)")  # fmt: skip
     add("--book", metavar="ADDRESS", default=hidden, help="JOB is a job of this book")
-    add("--device", metavar="NAME", default=hidden, help=f"what enters it ({DESK})")
+    add("--device", metavar="NAME", default=hidden, help="what enters it (default: this home's)")
     add("--metric", action="store_true", default=hidden, help="the new sheet in metres and litres")
     add("--json", action="store_true", default=hidden, help="one JSON document on stdout")
 
@@ -51,7 +52,7 @@ def parsed(options: argparse.Namespace) -> argparse.Namespace:
     parser.add_argument("words", nargs="*")
     space = argparse.Namespace(
         story=False, replan=False, out=None, from_file=None, job=None, weather=None, book=None,
-        device=DESK, metric=False, json=False,
+        device=None, lessons=None, metric=False, json=False,
     )  # fmt: skip
     words = options.words
     for name, value in vars(options).items():

@@ -20,6 +20,7 @@ from farwall.facts.log import Entry, Kept
 from farwall.readers.kept_json import kept_from, kept_to_dict
 
 LOG = "log.jsonl"
+FILES = "files"
 Make = Callable[[Sequence[Kept]], Sequence[Entry]]
 """From what the log has to what is to be added."""
 
@@ -69,6 +70,17 @@ class LogFile:
         if new:
             _settle_folder(self.folder)
         return fresh
+
+    @property
+    def files(self) -> Path:
+        """The folder of photos beside the log, named as those of a book are."""
+        return self.folder / FILES
+
+    def put_file(self, content: bytes) -> str:
+        """Keep a photo beside the log; back comes its SHA-256, and it is on the disk."""
+        from farwall.store.files import put_file
+
+        return put_file(self.files, content)
 
     def take_in(self, kept: Sequence[Kept]) -> tuple[Kept, ...]:
         """Add entries that another device made, with what is known of its clock; those new here."""

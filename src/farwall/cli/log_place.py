@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
@@ -16,6 +16,7 @@ from farwall.facts.log import Entry, Kept
 from farwall.facts.plan import Plan
 
 if TYPE_CHECKING:
+    from farwall.facts.lessons import Lessons
     from farwall.store.book import Book
 
 
@@ -30,26 +31,37 @@ class Log(Protocol):
     def keep(self, make: Make, *, received_at: str) -> tuple[Entry, ...]:
         """Add what `make` makes of the entries there are; what is new. Raises Refused."""
 
+    def put_file(self, content: bytes) -> str:
+        """Keep a photo; back comes its SHA-256, by which an entry names it."""
+
 
 @dataclass(frozen=True)
 class Place:
-    """A job's plan, its facts as far as they are known, and its log."""
+    """A job's plan, its facts as far as they are known, its log, what the firm's jobs taught."""
 
     job_id: str
     plan: Plan
     job: Job
     log: Log
+    lessons: Lessons | None = None
 
 
-def place_of(told: str, *, job_file: Path | None, book: str | None) -> Place:
+def place_of(
+    told: str, *, job_file: Path | None, book: str | None, lessons_file: Path | None = None
+) -> Place:
     """The place that JOB names: a folder or plan.json, else a job of the book. Raises Refused."""
     path = Path(told)
+    lessons = None
+    if lessons_file is not None:
+        from farwall.readers.lessons_json import read_lessons
+
+        lessons = read_lessons(lessons_file)
     if book is None and path.exists():
-        return _beside(path, job_file)
+        return replace(_beside(path, job_file), lessons=lessons)
     if book is None and not os.environ.get("FARWALL_BOOK"):
         remedy = "Name the folder of a plan, or the book with --book ADDRESS."
         raise Refused(Mistake(told, "there is no such folder or plan.", remedy))
-    return _in_book(told, book, job_file)
+    return _in_book(told, book, job_file, lessons)
 
 
 def _beside(path: Path, job_file: Path | None) -> Place:
@@ -77,18 +89,23 @@ def _job(path: Path | None, plan: Plan) -> Job:
     return read_job(path)
 
 
-def _in_book(job_id: str, address: str | None, job_file: Path | None) -> Place:
+def _in_book(
+    job_id: str, address: str | None, job_file: Path | None, lessons: Lessons | None
+) -> Place:
     from farwall.readers.job_json import job_from, read_job
     from farwall.store.address import insist_there
     from farwall.store.book import Book
+    from farwall.web.firm import lessons_of
 
     insist_there(address)
     book = Book.open(address)
+    lessons = lessons or lessons_of(book)
     job = read_job(job_file) if job_file is not None else job_from(book.facts(job_id), job_id)
-    return Place(job_id, _plan_in(book, job_id, job), job, BookLog(book, job_id))
+    plan = _plan_in(book, job_id, job, lessons)
+    return Place(job_id, plan, job, BookLog(book, job_id), lessons)
 
 
-def _plan_in(book: Book, job_id: str, job: Job) -> Plan:
+def _plan_in(book: Book, job_id: str, job: Job, lessons: Lessons | None) -> Plan:
     """The plan that the book has of a job; made and put there when it has none."""
     from farwall.readers.plan_json import plan_from, plan_to_dict
 
@@ -97,7 +114,7 @@ def _plan_in(book: Book, job_id: str, job: Job) -> Plan:
         return plan_from(document, f"the plan of {job_id}")
     from farwall.job.plan_job import plan_job
 
-    plan = plan_job(job)
+    plan = plan_job(job, lessons=lessons)
     book.put_document("plan", job_id, plan_to_dict(plan))
     return plan
 
@@ -124,6 +141,10 @@ class BookLog:
             fresh, received_at=received_at, clock_off_s=_clocks(fresh, received_at)
         )
         return tuple(one for one in fresh if one.id in taken.new)
+
+    def put_file(self, content: bytes) -> str:
+        """Keep a photo in the book; back comes its SHA-256."""
+        return self.book.put_file(content)
 
 
 def _clocks(entries: Sequence[Entry], received_at: str) -> Mapping[tuple[str, int], float]:

@@ -57,6 +57,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="what closed jobs taught (`farwall learn`), for what the job does not tell",
     )
     parser.add_argument(
+        "--book", metavar="ADDRESS", help="take the lessons that this book keeps (`learn --keep`)"
+    )
+    parser.add_argument(
         "--sprayer", metavar="NAME", default="", help="who sprays: whose rate of the lessons"
     )
     parser.add_argument(
@@ -90,8 +93,9 @@ def run(options: argparse.Namespace) -> int:
 
     if options.out is None and not options.explain:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
-    if options.lessons is None and options.sprayer:
+    if options.lessons is None and options.book is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
+    lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
     job = read_job(options.job)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
     order = _room_ids(job, words)
@@ -100,7 +104,7 @@ def run(options: argparse.Namespace) -> int:
             job,
             options.weather,
             order,
-            lessons=_lessons(options.lessons),
+            lessons=lessons,
             sprayer=options.sprayer,
             as_json=options.json,
         )
@@ -116,6 +120,7 @@ def run(options: argparse.Namespace) -> int:
         as_json=options.json and not options.explain,
         quiet=options.json and options.explain,
         lessons_file=options.lessons,
+        lessons=lessons,
         sprayer=options.sprayer,
         fresh=options.fresh,
     )
@@ -127,6 +132,17 @@ def _lessons(path: Path | None) -> Lessons | None:
     from farwall.readers.lessons_json import read_lessons
 
     return read_lessons(path)
+
+
+def _of_book(address: str | None) -> Lessons | None:
+    """What the book keeps of its firm's closed jobs; None without a book."""
+    if address is None:
+        return None
+    from farwall.store.book import Book
+    from farwall.web.firm import lessons_of
+
+    with Book.open(address) as book:
+        return lessons_of(book)
 
 
 def _explained(
@@ -174,20 +190,23 @@ def plan_into(
     quiet: bool = False,
     also: dict[str, bytes] | None = None,
     lessons_file: Path | None = None,
+    lessons: Lessons | None = None,
     sprayer: str = "",
     fresh: bool = False,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out.
 
     What was planned before under the same facts is shown again, unless `fresh`; the checker
-    replays it all the same.
+    replays it all the same. lessons: read already; of a book they have no file, and such a plan is
+    made anew each time.
     """
     from farwall.cli.kept_plans import keep_files, key_of
 
     weather = _weather(weather_file)
-    again = _planner(weather, order, lessons_file, sprayer, thorough=thorough)
+    again = _planner(weather, order, lessons or _lessons(lessons_file), sprayer, thorough=thorough)
     read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
-    key = key_of(job, read=read, order=order, thorough=thorough)
+    by_book = lessons is not None and lessons_file is None
+    key = None if by_book else key_of(job, read=read, order=order, thorough=thorough)
     made = None if fresh or key is None else _planned_before(key)
     if made is None:
         made = _planned(job, again, van_file=van_file)
@@ -215,7 +234,7 @@ def plan_into(
 def _planner(
     weather: WeatherFile | Forecast | None,
     order: tuple[str, ...],
-    lessons_file: Path | None,
+    lessons: Lessons | None,
     sprayer: str,
     *,
     thorough: bool,
@@ -227,7 +246,7 @@ def _planner(
 
         return plan_job(
             job, weather=weather, order=order, thorough=thorough, sprayer=sprayer,
-            lessons=_lessons(lessons_file), **more,
+            lessons=lessons, **more,
         )  # fmt: skip
 
     return planner

@@ -11,6 +11,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from farwall.cli.sync_files import fetch, send
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
@@ -28,13 +29,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--to", metavar="ADDRESS", required=True, help="where `farwall serve` is")
     parser.add_argument("--key", help="the key it printed (default: FARWALL_KEY)")
-    parser.add_argument("--device", default="desk", help="what this device is called")
+    parser.add_argument("--device", help="what this device is called (default: this home's)")
     parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
 
 
 @dataclass(frozen=True)
 class Synced:
-    """What became of one folder: entries sent, had already, turned away, and fetched."""
+    """What became of one folder: entries sent, had already, turned away, and fetched.
+
+    lacking: photos that entries name and that are neither here nor in the book.
+    """
 
     folder: str
     job: str
@@ -43,17 +47,22 @@ class Synced:
     fetched: int
     waiting: int
     turned: dict[str, tuple[str, ...]]
+    photos_sent: int = 0
+    photos_fetched: int = 0
+    lacking: tuple[str, ...] = ()
 
 
 def run(options: argparse.Namespace) -> int:
     """Sync each folder; 1 when something was turned away."""
+    from farwall.cli.device import device_name
     from farwall.cli.sync_client import Door
 
     key = options.key or os.environ.get("FARWALL_KEY", "")
     if not key:
         raise Refused(Mistake("--key", "the book asks for its key.", "`farwall serve` prints it."))
     door = Door(options.to, key)
-    found = [_synced(folder, door, options.device) for folder in options.folders]
+    device = device_name(options.device)
+    found = [_synced(folder, door, device) for folder in options.folders]
     if options.json:
         print(json.dumps([vars(one) for one in found], ensure_ascii=False))
     else:
@@ -71,11 +80,17 @@ def _synced(folder: Path, door: Door, device: str) -> Synced:
     phone = phone_of(state, log.entries(), device=device)
     _insist_on_job(door, folder, place.job_id)
     phone = _asked(door, phone)
-    sent = known = 0
+    sent = known = photos = 0
+    today = [one for one, _ in phone.kept.values()] if state.asked_on != _today() else []
+    photos += send(door, log.files, today).count
     pulled = state.pulled
     offered: set[str] = set()
     while batch := [one for one in _to_offer(phone) if one.id not in offered]:
         offered |= {one.id for one in batch}
+        before = send(door, log.files, batch)
+        photos += before.count
+        batch = [one for one in batch if one.id not in before.held]
+        phone = replace(phone, turned={**phone.turned, **before.held})
         answer = door.send("/api/entries", _offer(phone, batch))
         if answer["places"] < phone.places:
             pulled, offered = 0, set()  # an older book was put back: all that it lost goes again
@@ -84,8 +99,12 @@ def _synced(folder: Path, door: Door, device: str) -> Synced:
         write(folder, state_of(phone, state, pulled=pulled))
     fetched, pulled, phone = _fetched(door, log, place.job_id, phone, pulled)
     write(folder, state_of(phone, state, pulled=pulled))
-    waiting = len(phone.waiting)
-    return Synced(str(folder), place.job_id, sent, known, fetched, waiting, dict(phone.turned))
+    here = [one.entry for one in log.entries()]
+    came, lacking = fetch(door, log.files, here)
+    return Synced(
+        str(folder), place.job_id, sent, known, fetched, len(phone.waiting), dict(phone.turned),
+        photos, came, lacking,
+    )  # fmt: skip
 
 
 def _insist_on_job(door: Door, folder: Path, job: str) -> None:
@@ -150,7 +169,10 @@ def _fetched(
 
 def _said(one: Synced) -> list[str]:
     counts = f"{one.sent} sent, {one.known} the book had already, {one.fetched} fetched"
+    if one.photos_sent or one.photos_fetched:
+        counts += f"; photos: {one.photos_sent} sent, {one.photos_fetched} fetched"
     lines = [f"{one.folder} ({one.job}): {counts}, {one.waiting} waiting."]
+    lines += [f"  photo {sha[:12]}… is neither here nor in the book." for sha in one.lacking]
     lines += [f"  {name[-8:]} was not kept: {why[0]}" for name, why in one.turned.items()]
     return lines
 

@@ -36,12 +36,12 @@ Worth = Callable[[floor.Wait, int], Span]
 
 
 def spanned(
-    wait: floor.Wait, found: Factor | None = None, *, m2_per_l: float | None = None
+    wait: floor.Wait, found: Factor | None = None, *, m2_per_l: float | None = None, jobs: int = 0
 ) -> Span:
     """What has to pass of a wait: low, likely, high minutes of the mild day.
 
     found: what this floor taught, else the usual spread. m2_per_l: coverage of the coat that
-    dries, else the usual one.
+    dries, else the usual one. jobs: so many closed jobs taught the factor.
     """
     by = found or _usual(wait.spread)
     worth = floor.worth_min(wait, m2_per_l=m2_per_l)
@@ -50,7 +50,10 @@ def spanned(
         times = "once" if by.seen == 1 else f"{by.seen} times"
         rank, source = Rank.LEARNED, f"{source}, watched {times} on this floor"
     # Unwatched the median is 1; the grid of `air.learned` comes near it, and a slot is a step.
-    likely = by.likely if by.seen else 1.0
+    likely = by.likely if by.seen or jobs else 1.0
+    if jobs:
+        rank = Rank.LEARNED
+        source = f"{source}, learned from {jobs} {'job' if jobs == 1 else 'jobs'}"
     return Span(worth * by.low, worth * likely, worth * by.high, rank, source)
 
 

@@ -17,8 +17,10 @@ from farwall.days.waits import spanned, waits_of
 from farwall.evidence import Rank, Span
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.floor.takeoff import take_off
 from farwall.job.lasting import Lasting
+from farwall.job.lessons import with_lessons
 from farwall.job.site import kept_warm
 from farwall.job.sun_slab import sun_warmth
 from farwall.job.sunlight import Sunlight, sunlight_of
@@ -27,13 +29,14 @@ from farwall.job.waits import Waits
 
 @dataclass(frozen=True)
 class When:
-    """Midnight of the first day, so many days, the weather file, and dates by house id."""
+    """Midnight of the first day, so many days, the weather file, dates by house id, lessons."""
 
     midnight: datetime
     days: int
     weather: WeatherFile | None = None
     free: Mapping[str, date] | None = None
     due: Mapping[str, date] | None = None
+    lessons: Lessons | None = None
 
 
 def houses_and_hours(
@@ -53,7 +56,7 @@ def houses_and_hours(
 
 def _house(job: Job, name: str, when: When, hours: tuple[HourAtSlab, ...]) -> House:
     limits = limits_of(job.sealer)
-    waits = job_waits(job, limits, hours=hours)
+    waits = job_waits(job, limits, hours=hours, lessons=when.lessons)
     begins = when.midnight.date()
     due = (when.due or {}).get(name)
     return House(
@@ -69,21 +72,30 @@ def _house(job: Job, name: str, when: When, hours: tuple[HourAtSlab, ...]) -> Ho
 
 
 def job_waits(
-    job: Job, limits: SealerLimits, *, hours: tuple[HourAtSlab, ...] = ()
+    job: Job,
+    limits: SealerLimits,
+    *,
+    hours: tuple[HourAtSlab, ...] = (),
+    lessons: Lessons | None = None,
 ) -> dict[str, tuple[Wait, ...]]:
     """What each step of this job waits for, after what was watched on its floor and how it is laid.
 
     hours: where a sighting tells no air or slab, that of the job's first hour in these is taken,
-    as its clocks do.
+    as its clocks do. What was watched is carried over to the pace of that hour, as in a plan.
+    lessons: what the firm's closed jobs taught, as a plan takes them.
     """
-    settled = settle(job)
+    settled = with_lessons(settle(job), lessons)
     clocks = Waits(Lasting(settled, hours))
     coats = settled.coats
 
     def worth(wait: FloorWait, n: int) -> Span:
         coat = coats[n - 1]
-        found = clocks.factor(wait, coat) if job.seen else None
-        return spanned(wait, found, m2_per_l=coat.m2_per_l)
+        firm = settled.firm_waits.get(wait.name)
+        if firm is None and not job.seen:
+            return spanned(wait, None, m2_per_l=coat.m2_per_l)
+        found = clocks.factor(wait, coat, clocks.pace(wait, 0.0))
+        jobs = 0 if firm is None else firm.jobs
+        return spanned(wait, found, m2_per_l=coat.m2_per_l, jobs=jobs)
 
     return waits_of(len(coats), limits.coats, worth, limits)
 

@@ -67,7 +67,7 @@ def plan_days(
     weather: WeatherFile | None = None,
     lessons: Lessons | None = None,
 ) -> Answer:
-    """The calendar of `jobs`, its hours as closed jobs taught them where there are lessons.
+    """The calendar of `jobs`, hours and waits as closed jobs taught them where they did.
 
     Raises `Refused` and `Unanswerable` as `days.solve.settle`. With weather a no comes with the
     heat, or the date, that would make it a yes.
@@ -112,7 +112,7 @@ def question_of(
     days = ask.days or max(
         _LEAST_DAYS, _DAYS_PER_HOUSE * len(jobs) // max(ask.crews, 1) + _SPARE_DAYS
     )
-    when = When(midnight, days, weather, ask.free, ask.due)
+    when = When(midnight, days, weather, ask.free, ask.due, lessons)
     houses, ahead = houses_and_hours(jobs, ids, when)
     labour = labour_of(lessons)
     if labour:

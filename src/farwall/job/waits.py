@@ -115,6 +115,10 @@ class Waits:
         """
         return self._factor(wait.name, wait.spread, list(self._watched(wait.name, coat, pace)))
 
+    def pace(self, wait: Wait, at_min: float) -> float:
+        """The mean pace of a wait of usual length that begins then; 1 on a mild day."""
+        return self._course(wait, at_min).after(wait.usual_min) / wait.usual_min
+
     def _foretold(
         self, wait: Wait, coat: SettledCoat, at_min: float, *, begins: bool = False
     ) -> Clock:
@@ -123,7 +127,7 @@ class Waits:
         if verdict.word == "no":
             return _no(coat.id, wait.name, verdict.reason, begins_min)
         course = self._course(wait, at_min)
-        found = self.factor(wait, coat, course.after(wait.usual_min) / wait.usual_min)
+        found = self.factor(wait, coat, self.pace(wait, at_min))
         worth = worth_min(wait, m2_per_l=coat.m2_per_l)
         ends = [course.until(worth * one) for one in (found.low, found.likely, found.high)]
         first = ends[0] if ends[0] is not None else wait.longest_min

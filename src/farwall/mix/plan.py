@@ -25,6 +25,9 @@ from farwall.mix.gate import Gate, budget, gates, planned_mixes
 from farwall.mix.thirst import FIELD_SHARE, Thirst, first_belief
 from farwall.mix.usual_rule import UsualRule, usual_rule
 
+OWN_SHARE = "share of the spread that is the field's own"
+"""Name of a ground: alone the guess for all coats, with a coat behind it what was learned."""
+
 FL_OZ_PER_GAL_TO_ML_PER_L = 1000 / 128
 
 
@@ -210,16 +213,15 @@ def _batch(coat: SettledCoat, total_l: float) -> Batch:
 
 def _grounds(coats: Sequence[SettledCoat]) -> tuple[Ground, ...]:
     guess, practice = Rank.GUESS.value, Rank.PRACTICE.value
-    own = "share of the spread that is the field's own"
     learned = tuple(
         Ground(
-            f"{own}, {coat.id}", f"{coat.field_share * 100:.3g}", "%", Rank.LEARNED.value,
+            f"{OWN_SHARE}, {coat.id}", f"{coat.field_share * 100:.3g}", "%", Rank.LEARNED.value,
             "learned from closed jobs",
         )
         for coat in coats
         if coat.field_share is not None
     )  # fmt: skip
-    guessed = Ground(own, f"{FIELD_SHARE * 100:g}", "%", guess, "house-guess")
+    guessed = Ground(OWN_SHARE, f"{FIELD_SHARE * 100:g}", "%", guess, "house-guess")
     return (
         *(learned if len(learned) == len(coats) else (guessed, *learned)),
         Ground("usual rule: extra on the need", "1/6 to 1/5", "", practice, "common-practice"),

@@ -51,8 +51,16 @@ def read_lessons(path: Path | str) -> Lessons:
     path = Path(path)
     about = f"{path.name} holds no lessons"
     parsed = json_text.parse(json_text.read_text(path), about=f"{about}.")
-    mistakes = list(parsed.mistakes)
-    found = _noun(parsed.data, Lessons, (), mistakes)
+    return _lessons(parsed.data, list(parsed.mistakes), about)
+
+
+def lessons_from(data: object, about: str) -> Lessons:
+    """The lessons in plain JSON values. Raises Refused; `about` names where they come from."""
+    return _lessons(data, [], f"{about} holds no lessons")
+
+
+def _lessons(data: object, mistakes: list[Mistake], about: str) -> Lessons:
+    found = _noun(data, Lessons, (), mistakes)
     if found is None or mistakes:
         raise _refusal(mistakes, about)
     return found

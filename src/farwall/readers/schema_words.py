@@ -7,6 +7,7 @@ stands. Units stand in the names; see docs/nomenclature.md for the words.
 from __future__ import annotations
 
 from farwall.readers.asked_words import ASKED
+from farwall.readers.seal_words import SEAL_WORDS
 from farwall.readers.van_words import VAN_WORDS
 
 WORDS: dict[str, str] = {
@@ -269,6 +270,9 @@ WORDS: dict[str, str] = {
     "SoFar.tank_l": "What is in the tank now, L.",
     "SoFar.tub_l": "What is mixed and stands in the tub now, L.",
     "SoFar.mixed_l": "All that was mixed for this coat so far, L.",
+    "SoFar.at_2": "Where two spray: where the second stands, [x, y] in metres.",
+    "SoFar.tank_2_l": "Where two spray: what is in the second's tank now, L.",
+    "SoFar.sprayers": "How many go on spraying: 1 where the second of two leaves.",
     "SoFar.closed": "Rooms in which somebody stands.",
     "ClosedRoom.room": "Room id.",
     "ClosedRoom.until_min": "Minutes from starts_at; null for all day.",
@@ -282,6 +286,9 @@ WORDS: dict[str, str] = {
     "Past.at": "Where the sprayer stood: [x, y] in metres.",
     "Past.tank_l": "What was in the tank, L.",
     "Past.tub_l": "What stood in the tub, L; null where nobody said.",
+    "Past.at_2": "Where the second sprayer stood; null where one sprays.",
+    "Past.tank_2_l": "What was in the second's tank, L; null where one sprays.",
+    "Past.sprayers": "How many spray from now on; null where the crew is one.",
     "Past.closed": "Rooms in which somebody stood.",
     "Past.left": "Fields left for another day, and why.",
     "Past.past_hash": "SHA-256 of the canonical JSON of this and of the bands done.",
@@ -303,4 +310,5 @@ WORDS: dict[str, str] = {
 def words_for(noun: str, key: str) -> str:
     """What a key of a noun means; empty when nothing was written for it."""
     full = f"{noun}.{key}"
-    return WORDS.get(full) or ASKED.get(full) or VAN_WORDS.get(full) or WORDS.get(key, "")
+    told = (WORDS.get(full), ASKED.get(full), VAN_WORDS.get(full), SEAL_WORDS.get(full))
+    return next(filter(None, told), WORDS.get(key, ""))

@@ -201,6 +201,10 @@ class Book:
         """The content of a file. Raises Refused when it is not there or damaged."""
         return files.file(self.where.files, sha)
 
+    def missing_files(self, shas: Sequence[str]) -> list[str]:
+        """Which of these files the book does not have, in their order. Raises Refused."""
+        return files.missing(self.where.files, shas)
+
     # the whole book
 
     def check(self) -> list[BookFault]:

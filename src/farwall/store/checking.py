@@ -19,7 +19,7 @@ from farwall.facts.log_words import WORDS
 from farwall.store.canonical import instant, row_hash, values
 from farwall.store.files import file_names
 from farwall.store.lines import counted
-from farwall.store.nouns import BookFault
+from farwall.store.nouns import DRAWING, BookFault
 from farwall.store.tables import CLOCK, COUNTER, DOCUMENT, ENTRY, FACTS, JOB, LINE
 
 _BACKUP = "Restore the last backup beside it and compare."
@@ -141,7 +141,9 @@ class Check:
         """Documents as they were put."""
         for row in self.rows(select(DOCUMENT)):
             where = f"{row.kind} {row.id}, version {row.version}"
-            self.look_at_row(where, row, (row.kind, row.id, row.version, row.body))
+            found = self.look_at_row(where, row, (row.kind, row.id, row.version, row.body))
+            if row.kind == DRAWING and found:
+                self.wanted.setdefault(str(found.get("file")), where)
 
     def look_at_lines(self) -> None:
         """The list of jobs says what facts and entries say."""

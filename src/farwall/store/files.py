@@ -6,7 +6,7 @@ import hashlib
 import os
 import re
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
@@ -14,6 +14,8 @@ from farwall.store.nouns import BookTrouble
 
 _NAME = re.compile(r"[0-9a-f]{64}")
 PART = ".part-"
+MOST_BYTES = 40_000_000
+"""No photo is larger; a door takes no more at once."""
 
 
 def file_path(folder: Path, sha: str) -> Path:
@@ -62,6 +64,11 @@ def file(folder: Path, sha: str) -> bytes:
         remedy = "Take it from a backup."
         raise Refused(Mistake(f"file {sha}", "is damaged: its content is another.", remedy))
     return content
+
+
+def missing(folder: Path, shas: Iterable[str]) -> list[str]:
+    """Which of these files do not lie there. Raises Refused for what is no hash."""
+    return [sha for sha in shas if not file_path(folder, sha).is_file()]
 
 
 def file_names(folder: Path) -> Iterator[tuple[str, Path]]:

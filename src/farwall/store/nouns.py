@@ -6,6 +6,9 @@ from dataclasses import dataclass
 
 from farwall.errors import Mistake, Refused
 
+DRAWING = "drawing"
+"""Kind of document: the drawing that a job was made of, `file`, `name` and version of `facts`."""
+
 
 @dataclass(frozen=True)
 class Taken:

@@ -17,6 +17,7 @@ from farwall.web.door import Closed, Door, TooLarge
 from farwall.web.live import Live, letting_go, live
 from farwall.web.live_jobs import LiveJobs
 from farwall.web.looking import looking
+from farwall.web.slab.routes import slab
 from farwall.web.sync import sync
 
 _CODES: tuple[tuple[type[FarwallError], int], ...] = (
@@ -44,6 +45,7 @@ def app_for(door: Door, *, jobs: LiveJobs | None = None) -> FastAPI:
     app.include_router(looking(door))
     app.include_router(sync(door))
     app.include_router(live(door, held))
+    app.include_router(slab(door, held))
     return app
 
 

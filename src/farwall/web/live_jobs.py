@@ -12,10 +12,12 @@ from typing import Any
 
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
 from farwall.readers.kept_json import kept_to_dict
 from farwall.store.book import Book
+from farwall.web.firm import FIRM, LESSONS, lessons_of
 from farwall.web.work import Made, plan_of, rest_of
 
 Json = dict[str, Any]
@@ -77,7 +79,8 @@ class LiveJobs:
     def make_plan(self, job: str) -> Made:
         """Plan the newest facts of a job and keep the plan; slow. Raises NoSuchJob."""
         version = self.book.versions(job)[-1].version
-        made: Made = self.hands.submit(plan_of, self.book.facts(job, version), job).result()
+        facts, taught = self.book.facts(job, version), self.book.document(LESSONS, FIRM)
+        made: Made = self.hands.submit(plan_of, facts, job, taught).result()
         if made.document is not None:
             self.book.put_document(PLAN, job, made.document)
         self.book.put_document(
@@ -96,6 +99,10 @@ class LiveJobs:
         rest = {"upto": place, "at_min": at_min, "faults": list(made.faults), "no": list(made.no)}
         self.book.put_document(REST, job, {**rest, "plan": made.document})
         return made
+
+    def lessons(self) -> Lessons | None:
+        """What the firm's closed jobs taught, as the book has it."""
+        return lessons_of(self.book)
 
     def close(self) -> None:
         """Let the hands go."""

@@ -11,10 +11,10 @@ from fastapi import APIRouter, Depends, Request
 from fastapi.responses import Response
 
 from farwall.errors import Mistake, Refused
+from farwall.store.files import MOST_BYTES as MOST_FILE_BYTES
 from farwall.web.door import Door, TooLarge, body_of, json_of
 from farwall.web.taking import offer_from, take
 
-MOST_FILE_BYTES = 40_000_000
 MOST_IDS = 50_000
 
 
@@ -32,10 +32,15 @@ def sync(door: Door) -> APIRouter:
 
     @router.post("/api/have")
     async def have(request: Request) -> dict[str, Any]:
-        """Which of these ids the book does not have."""
-        ids = _ids(await json_of(request))
+        """Which of these ids, and of these files, the book does not have."""
+        told = await json_of(request)
+        ids, files = _names(told, "ids"), _names(told, "files", may_lack=True)
         missing = await asyncio.to_thread(book.missing, ids)
-        return {"missing": missing, "places": await asyncio.to_thread(book.last_place)}
+        return {
+            "missing": missing,
+            "missing_files": await asyncio.to_thread(book.missing_files, files),
+            "places": await asyncio.to_thread(book.last_place),
+        }
 
     @router.put("/api/jobs/{job}/facts")
     async def put_facts(job: str, request: Request) -> dict[str, Any]:
@@ -70,10 +75,10 @@ def _facts(job: str, data: Any) -> dict[str, Any]:
     return {"facts": facts, "who": str(data.get("who", "")), "name": str(data.get("name", ""))}
 
 
-def _ids(data: Any) -> list[str]:
-    ids = data.get("ids") if isinstance(data, dict) else None
-    if not isinstance(ids, list) or not all(isinstance(one, str) for one in ids):
-        raise Refused(Mistake("ids", "it is a list of ids.", 'Send {"ids": […]}.'))
-    if len(ids) > MOST_IDS:
-        raise TooLarge(f"{len(ids)} ids are too many at once: ask for {MOST_IDS}.")
-    return ids
+def _names(data: Any, key: str, *, may_lack: bool = False) -> list[str]:
+    names = data.get(key, [] if may_lack else None) if isinstance(data, dict) else None
+    if not isinstance(names, list) or not all(isinstance(one, str) for one in names):
+        raise Refused(Mistake(key, f"it is a list of {key}.", f'Send {{"{key}": […]}}.'))
+    if len(names) > MOST_IDS:
+        raise TooLarge(f"{len(names)} {key} are too many at once: ask for {MOST_IDS}.")
+    return names

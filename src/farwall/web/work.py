@@ -23,14 +23,16 @@ class Made:
     no: tuple[str, ...] = ()
 
 
-def plan_of(facts: Json, job: str) -> Made:
-    """The plan of a job's facts. Never raises for what the facts say."""
+def plan_of(facts: Json, job: str, lessons: Json | None = None) -> Made:
+    """The plan of a job's facts, with the firm's lessons. Never raises for what they say."""
     from farwall.job.plan_job import plan_job
     from farwall.readers.job_json import job_from
     from farwall.readers.plan_json import plan_to_dict
+    from farwall.web.firm import lessons_in
 
     try:
-        document = plan_to_dict(plan_job(job_from(facts, f"The job {job}")))
+        known = lessons_in(lessons)
+        document = plan_to_dict(plan_job(job_from(facts, f"The job {job}"), lessons=known))
     except FarwallError as error:
         return Made(None, no=_why(error))
     return Made(document, _faults(document))

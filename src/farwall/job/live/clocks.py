@@ -16,9 +16,11 @@ from statistics import NormalDist
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job, Sample, Sighting
+from farwall.facts.lessons import Lessons
 from farwall.facts.plan import Clock, Plan
 from farwall.facts.settled import SettledJob
 from farwall.job.lasting import Lasting, lasting_of
+from farwall.job.lessons import with_lessons
 from farwall.job.live.noun import LiveClock
 from farwall.job.story.noun import Story
 from farwall.job.waits import Waits
@@ -30,16 +32,22 @@ _KEYS = ("slab_c", "air_c", "rh_percent", "air_speed_m_s")
 
 
 class LiveClocks:
-    """The clocks of a job's day with what its story has seen."""
+    """The clocks of a job's day with what its story has seen; `lessons` as the plan had them."""
 
     def __init__(
-        self, job: Job, plan: Plan, story: Story, weather: WeatherFile | Forecast | None = None
+        self,
+        job: Job,
+        plan: Plan,
+        story: Story,
+        weather: WeatherFile | Forecast | None = None,
+        lessons: Lessons | None = None,
     ) -> None:
         self._plan = plan
         self._story = story
-        self._morning = lasting_of(settle(job, starts_at=plan.starts_at), weather)
         self._job = job
         self._weather = weather
+        self._lessons = lessons
+        self._morning = self._lasting(job)
 
     @cached_property
     def _today(self) -> Lasting:
@@ -55,7 +63,12 @@ class LiveClocks:
             seen=tuple(self._at_its_time(one) for one in seen),
             samples=tuple(self._sampled(one) for one in self._job.samples),
         )
-        return lasting_of(settle(job, starts_at=self._plan.starts_at), self._weather)
+        return self._lasting(job)
+
+    def _lasting(self, job: Job) -> Lasting:
+        """The job as its plan had it: with what the firm's closed jobs taught."""
+        settled = settle(job, starts_at=self._plan.starts_at)
+        return lasting_of(with_lessons(settled, self._lessons), self._weather)
 
     def _at_its_time(self, one: Sighting) -> Sighting:
         """What was not told of a look is the morning's, not what was measured later."""

@@ -9,6 +9,7 @@ from datetime import datetime
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.facts.plan import Plan
 from farwall.job.live.alarms import alarms
 from farwall.job.live.clocks import LiveClocks
@@ -36,14 +37,16 @@ def now(
     *,
     at_min: float,
     weather: WeatherFile | Forecast | None = None,
+    lessons: Lessons | None = None,
 ) -> Now:
     """Where the day stands at a minute of the plan, and what to do.
 
+    lessons: what closed jobs taught, as the plan had them.
     What the story does not tell is as the plan has it, and said to be so. Works as well where two
     spray. Never raises for what an entry says: that is told in `contradictions`.
     """
     standing = Standing(plan, story, at_min)
-    clocks = LiveClocks(job, plan, story, weather)
+    clocks = LiveClocks(job, plan, story, weather, lessons)
     field = standing.in_hand or standing.next_field
     open_time = clocks.open_time(standing.coat, at_min)
     low_min = _low(open_time, field.open_time_min.low if field is not None else 0.0)

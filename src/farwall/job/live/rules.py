@@ -18,13 +18,13 @@ from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, RoomOpenTime
+from farwall.job.first_thirst import first_thirst
 from farwall.job.go.watch_rules import RULES as WATCHED
 from farwall.job.live.edges import EdgeDue
 from farwall.job.live.noun import Advice
 from farwall.job.live.standing import Standing, rooms_text
-from farwall.job.live.thirst import seen_factor, spread_percent
+from farwall.job.live.thirst import seen_factor
 from farwall.job.story.say import clock, temperature
-from farwall.mix.thirst import first_belief
 from farwall.units import c_from_f, f_from_c
 
 ODD_SPREADS = 3.5
@@ -178,7 +178,7 @@ def _odd_look(facts: Facts) -> Iterator[Advice]:
     seen = seen_factor(facts.standing.coat_story)
     if seen is None or seen <= 0:
         return
-    usual = first_belief(spread_percent(facts.standing.plan))
+    usual = first_thirst(facts.standing.plan, facts.standing.coat)
     spread = math.sqrt(usual.variance + usual.field_variance)
     if abs(math.log(seen)) > ODD_SPREADS * spread:
         reason = f"By the last look {seen:.1f} times the planned mix was used."

@@ -92,7 +92,7 @@ class Standing:
     @cached_property
     def belief(self) -> Thirst:
         """The belief of the coat's thirst after all that was looked at."""
-        return belief_of(self.plan, self.coat_story)
+        return belief_of(self.plan, self.coat, self.coat_story)
 
     @cached_property
     def mix_belief(self) -> Thirst:
@@ -108,7 +108,7 @@ class Standing:
         used = last.mixed_l - start.mixed_l + start.hand_l - last.hand_l
         if used <= 0:
             return self.belief
-        at_start = belief_of(self.plan, told, bands=before)
+        at_start = belief_of(self.plan, self.coat, told, bands=before)
         return inside(at_start, done_l=last.planned_l - start.planned_l, used_l=used)
 
     @cached_property

@@ -12,14 +12,14 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from farwall.facts.plan import Field, Plan
+from farwall.job.first_thirst import first_thirst
 from farwall.job.story.noun import CoatStory, Level
-from farwall.mix.thirst import Thirst, first_belief
+from farwall.mix.thirst import Thirst
 
 READ_L = 0.15
 """One standard deviation of reading a tank or a tub in wet gloves. Rank: guess."""
 LEAST_SPAN_L = 0.3
 """A span planned for less than this is the scale's doing. Rank: guess."""
-_SPREAD_PERCENT = 20.0
 
 
 @dataclass(frozen=True)
@@ -31,9 +31,9 @@ class _Span:
     parts_l: tuple[float, ...]
 
 
-def belief_of(plan: Plan, coat: CoatStory | None, *, bands: int | None = None) -> Thirst:
-    """The belief of the coat's thirst after all looks; `bands`: those until so many were done."""
-    belief = first_belief(spread_percent(plan))
+def belief_of(plan: Plan, name: str, coat: CoatStory | None, *, bands: int | None = None) -> Thirst:
+    """The belief of the thirst of coat `name` after all looks; `bands`: until so many were done."""
+    belief = first_thirst(plan, name)
     if coat is None or belief.variance == 0:
         return belief
     if bands is not None:
@@ -66,14 +66,6 @@ def inside(belief: Thirst, *, done_l: float, used_l: float) -> Thirst:
     whole = Thirst(belief.mean, belief.variance + parts, parts / 2 + read)
     learned = whole.after(likely_l=done_l, used_l=used_l)
     return Thirst(learned.mean, learned.variance, parts)
-
-
-def spread_percent(plan: Plan) -> float:
-    """The spread that the plan rests on, per cent."""
-    for ground in plan.grounds:
-        if ground.name == "wishes.spread_percent":
-            return float(ground.value)
-    return _SPREAD_PERCENT
 
 
 def seen_factor(coat: CoatStory | None) -> float | None:

@@ -1,0 +1,52 @@
+"""The run sheet as one file: page, style, script and plan, with a policy of its own. Pure."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import json
+from collections.abc import Mapping
+from importlib.resources import files
+from typing import Any
+
+_STYLE = '<link rel="stylesheet" href="/slab/files/slab.css">\n'
+_SCRIPT = '<script src="/slab/files/slab.js" defer></script>\n'
+_MANIFEST = '<link rel="manifest" href="/slab/files/slab.webmanifest">\n'
+_FIRST = '<meta charset="utf-8">\n'
+
+
+def one_file(sheet: Mapping[str, Any]) -> bytes:
+    """The page as UTF-8: it opens from a disk and asks nobody for anything.
+
+    Its policy allows this very script and this very style, by their SHA-256 [csp3], and nothing
+    else: no connection can be made from it.
+    """
+    page, style, script = (_built(name) for name in ("index.html", "slab.css", "slab.js"))
+    if "</script" in script or "<!--" in script or "</style" in style:
+        raise AssertionError("the built files cannot stand inside a page")
+    policy = (
+        f"default-src 'none'; script-src '{_hash(script)}'; style-src '{_hash(style)}'; "
+        "img-src data:; base-uri 'none'; form-action 'none'"
+    )
+    # A sheet is text from outside: nothing in it may end the block that it stands in.
+    told = json.dumps(sheet, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")
+    meta = f'<meta http-equiv="Content-Security-Policy" content="{policy}">\n'
+    held = f'<script type="application/json" id="sheet">{told}</script>\n'
+    for old, new in (
+        (_FIRST, _FIRST + meta),
+        (_MANIFEST, ""),
+        (_STYLE, f"<style>{style}</style>\n"),
+        (_SCRIPT, f"{held}<script>{script}</script>\n"),
+    ):
+        if page.count(old) != 1:
+            raise AssertionError(f"the built page has not one {old.strip()}")
+        page = page.replace(old, new)
+    return page.encode()
+
+
+def _built(name: str) -> str:
+    return files("farwall.web.slab").joinpath("dist", name).read_text(encoding="utf-8")
+
+
+def _hash(text: str) -> str:
+    return "sha256-" + base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()

@@ -1,0 +1,85 @@
+"""The page of the run sheet over HTTP, and the plan that it carries.
+
+The page itself asks for no key: it holds nothing of the job. The key stands in the fragment of the
+address, which a browser keeps to itself, and is shown in a header when the page asks for the plan.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import hashlib
+from importlib.resources import files
+from typing import Any
+
+from fastapi import APIRouter, Depends, Request
+from fastapi.responses import JSONResponse, Response
+
+from farwall.web.door import Door
+from farwall.web.live import Live
+from farwall.web.slab.sheet import sheet_of
+
+KINDS = {
+    "index.html": "text/html; charset=utf-8",
+    "slab.js": "text/javascript; charset=utf-8",
+    "slab.css": "text/css; charset=utf-8",
+    "sw.js": "text/javascript; charset=utf-8",
+    "slab.webmanifest": "application/manifest+json",
+    "slab.svg": "image/svg+xml",
+}
+"""The built files, all of them, and what they are."""
+POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; "
+    "img-src 'self' data:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; "
+    "form-action 'none'; frame-ancestors 'none'"
+)
+SAFE = {
+    "Content-Security-Policy": POLICY,
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Cache-Control": "no-cache",
+}
+
+
+def built(name: str) -> bytes:
+    """The content of a built file."""
+    return files("farwall.web.slab").joinpath("dist", name).read_bytes()
+
+
+def slab(door: Door, held: Live) -> APIRouter:
+    """The routes: page, its files, and the sheet of a job, which asks for the key."""
+    router = APIRouter()
+
+    @router.get("/slab/files/{name}")
+    def file(name: str, request: Request) -> Response:
+        """A built file."""
+        if name not in KINDS:
+            told = {"error": "There is no such file.", "mistakes": []}
+            return JSONResponse(told, 404, headers=SAFE)
+        return _answer(name, request)
+
+    @router.get("/slab/{job}")
+    def page(request: Request) -> Response:
+        """The page, the same for every job: it reads the job from its own address."""
+        return _answer("index.html", request)
+
+    @router.get("/api/jobs/{job}/sheet", dependencies=[Depends(door.asks_for_key)])
+    async def sheet(job: str) -> dict[str, Any]:
+        """What the phone carries of the plan; refused while it is being made."""
+        await held.plan_soon(job)
+        await asyncio.to_thread(held.jobs.planned, job)
+        document = await asyncio.to_thread(door.book.document, "plan", job)
+        return sheet_of(document or {}, job)
+
+    return router
+
+
+def _answer(name: str, request: Request) -> Response:
+    """The file, or that it has not changed."""
+    content = built(name)
+    tag = f'"{hashlib.sha256(content).hexdigest()[:16]}"'
+    headers = {**SAFE, "ETag": tag}
+    if name == "sw.js":
+        headers["Service-Worker-Allowed"] = "/slab/"
+    if request.headers.get("if-none-match") == tag:
+        return Response(status_code=304, headers=headers)
+    return Response(content, headers=headers, media_type=KINDS[name])

@@ -1,0 +1,78 @@
+"""The built files: what the sources give, light, and silent about where they came from."""
+
+from __future__ import annotations
+
+import re
+import shutil
+
+import pytest
+from tests.web.slab.node import DIST, ROOT, WEB, ran, tools
+
+from farwall.web.slab.routes import KINDS
+
+MOST_BYTES = 60_000
+
+
+def test_every_built_file_is_served_and_nothing_else_lies_there():
+    assert {one.name for one in DIST.iterdir()} == set(KINDS)
+
+
+def test_the_built_files_are_what_the_sources_give(tmp_path):
+    tools()
+    for name in ("src", "public", "index.html", "package.json", "vite.config.ts", "tsconfig.json"):
+        copy = shutil.copytree if (WEB / name).is_dir() else shutil.copy
+        copy(WEB / name, tmp_path / name)
+    (tmp_path / "node_modules").symlink_to(WEB / "node_modules")
+    out = tmp_path / "dist"
+    config = (tmp_path / "vite.config.ts").read_text()
+    assert config.count('"../src/farwall/web/slab/dist"') == 1
+    told = config.replace('"../src/farwall/web/slab/dist"', '"dist"')
+    (tmp_path / "vite.config.ts").write_text(told)
+    built_at(tmp_path)
+    differ = [n for n in KINDS if (out / n).read_bytes() != (DIST / n).read_bytes()]
+    assert differ == [], "run `npm run build` in web/"
+
+
+def built_at(folder):
+    import subprocess
+
+    done = subprocess.run(
+        ["node", "node_modules/vite/bin/vite.js", "build"], cwd=folder,
+        capture_output=True, text=True, check=False,
+    )  # fmt: skip
+    assert done.returncode == 0, done.stderr[-2000:]
+
+
+def test_the_sources_pass_the_type_checker():
+    tools()
+    ran("node_modules/.bin/tsc", "--noEmit")
+
+
+def test_the_pure_parts_pass_their_own_tests():
+    tools()
+    assert re.search(r"# fail 0\b", ran("npm", "test", "--silent"))
+
+
+def test_no_file_of_the_page_names_an_address_to_fetch_from():
+    texts = [one for one in WEB.glob("*") if one.is_file()]
+    texts += [one for folder in ("src", "public", "tests") for one in (WEB / folder).rglob("*.*")]
+    for path in [*texts, *DIST.iterdir()]:
+        text = path.read_text(encoding="utf-8")
+        assert 'resolved"' not in text, f"{path.name} says where a package came from"
+        found = set(re.findall(r"https?://[\w.]+", text)) - {"http://www.w3.org"}
+        if path.name == "package-lock.json":
+            found = {one for one in found if "regist" in one}
+        assert found == set(), path.relative_to(ROOT)
+
+
+@pytest.mark.parametrize("name", ["index.html", "slab.js", "slab.css"])
+def test_the_page_asks_nobody_else_and_needs_no_inline_script(name):
+    text = (DIST / name).read_text()
+    assert "eval(" not in text
+    assert "//cdn" not in text
+    assert not re.search(r"<script(?![^>]*\bsrc=)|\son\w+=|style=", text) or name != "index.html"
+
+
+def test_the_page_leaves_room_for_a_plan_of_eighteen_kilobytes():
+    page = [one for one in DIST.iterdir() if one.name != "slab.svg"]
+    assert sum(one.stat().st_size for one in page) < MOST_BYTES - 18_000

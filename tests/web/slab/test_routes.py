@@ -1,0 +1,81 @@
+"""The page over HTTP: open as a page, shut as to the plan, strict in what it may run."""
+
+from __future__ import annotations
+
+import asyncio
+from datetime import UTC, datetime
+
+import httpx
+import pytest
+from tests.web.slab.house import JOB, KEY, planned
+
+from farwall.store.book import Book
+from farwall.web.app import app_for
+from farwall.web.door import Door
+from farwall.web.slab.routes import KINDS
+
+SHOWN = {"Authorization": f"Bearer {KEY}"}
+
+
+@pytest.fixture
+def ask(tmp_path):
+    with Book.open(planned(tmp_path)) as book:
+        app = app_for(Door(book, KEY, lambda: datetime.now(UTC)))
+
+        def asked(path, **headers):
+            async def once():
+                transport = httpx.ASGITransport(app=app)
+                async with httpx.AsyncClient(transport=transport, base_url="http://slab") as client:
+                    return await client.get(path, headers=headers)
+
+            return asyncio.run(once())
+
+        yield asked
+        app.state.live.door.writing.shutdown()
+
+
+def test_the_page_asks_for_no_key_and_holds_nothing_of_the_job(ask):
+    page = ask(f"/slab/{JOB}")
+    assert page.status_code == 200
+    assert page.text == ask("/slab/another").text
+    assert KEY not in page.text
+
+
+def test_the_plan_asks_for_the_key(ask):
+    assert ask(f"/api/jobs/{JOB}/sheet").status_code == 401
+    told = ask(f"/api/jobs/{JOB}/sheet", **SHOWN)
+    assert told.json()["id"] == JOB
+    assert len(told.json()["fields"]) == 16
+
+
+def test_a_job_that_is_not_there_is_told_calmly(ask):
+    told = ask("/api/jobs/nowhere/sheet", **SHOWN)
+    assert told.status_code == 404
+    assert told.json()["error"]
+
+
+@pytest.mark.parametrize("name", KINDS)
+def test_each_file_is_served_as_what_it_is_under_a_strict_policy(ask, name):
+    told = ask(f"/slab/files/{name}")
+    assert told.status_code == 200
+    assert told.headers["content-type"] == KINDS[name]
+    policy = told.headers["content-security-policy"]
+    assert "default-src 'none'; script-src 'self'; style-src 'self'" in policy
+    assert "unsafe" not in policy
+    assert told.headers["x-content-type-options"] == "nosniff"
+    assert told.headers["referrer-policy"] == "no-referrer"
+
+
+def test_what_has_not_changed_is_not_sent_again(ask):
+    tag = ask("/slab/files/slab.js").headers["etag"]
+    again = ask("/slab/files/slab.js", **{"if-none-match": tag})
+    assert (again.status_code, again.content) == (304, b"")
+
+
+def test_the_worker_may_answer_for_every_run_sheet_and_nothing_above(ask):
+    assert ask("/slab/files/sw.js").headers["service-worker-allowed"] == "/slab/"
+
+
+@pytest.mark.parametrize("name", ["..%2Fsheet.py", "sheet.py", "%2e%2e"])
+def test_no_other_file_can_be_had(ask, name):
+    assert ask(f"/slab/files/{name}").status_code == 404

@@ -1,0 +1,47 @@
+/** Fingers, wireless keys, and the file that leaves the phone. */
+import { wake } from "./alarm.ts";
+import type { Entry } from "./pure/entry.ts";
+import { once } from "./pure/gloves.ts";
+
+/** A wireless button sends one of these; volume keys reach a page in few browsers. */
+const KEYS = ["Enter", " ", "AudioVolumeUp", "AudioVolumeDown", "VolumeUp", "VolumeDown", "MediaPlayPause", "PageDown"];
+
+export interface Does {
+  tap: (told: string) => void;
+  /** Whether the big key is on the page. */
+  hasMain: () => boolean;
+  pressed: () => void;
+  lifted: () => void;
+}
+
+export function listenToHands(does: Does): void {
+  const counts = once();
+  document.addEventListener("pointerdown", does.pressed);
+  for (const end of ["pointerup", "pointercancel"]) document.addEventListener(end, does.lifted);
+  document.addEventListener("click", (event) => {
+    const button = (event.target as Element).closest<HTMLElement>("[data-do]");
+    const told = button?.dataset["do"];
+    if (!button || told === undefined) return;
+    wake();
+    button.blur();
+    if (counts(told, performance.now())) does.tap(told);
+  });
+  document.addEventListener("keydown", (event) => {
+    const target = event.target as Element;
+    if (target.matches("input, textarea, button:focus") || !does.hasMain()) return;
+    if (!KEYS.includes(event.key)) return;
+    event.preventDefault();
+    wake();
+    if (!event.repeat && counts("main", performance.now())) does.tap("main");
+  });
+}
+
+/** Entries as a file of JSON lines, in the order of tapping. */
+export function save(entries: Entry[], device: string): void {
+  const lines = entries.sort((a, b) => a.number - b.number).map((one) => `${JSON.stringify(one)}\n`);
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob(lines, { type: "application/x-ndjson" }));
+  link.download = `logged-${device}.jsonl`;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}

@@ -1,0 +1,136 @@
+/** Where the day stands, from the sheet and the log alone: next band, edge, fill, wait. Pure. */
+import { edgeDue } from "./edge.ts";
+import { bandsOf, type Band, type Clock, type Field, type Fill, type Mix, type Sheet } from "./sheet.ts";
+import { sprayed, type Floor } from "./spraying.ts";
+import type { Happened } from "./story.ts";
+
+export interface Day {
+  floor: Floor;
+  coat: string;
+  /** The field in hand, or the next one; null when all is sprayed. */
+  field: Field | null;
+  band: Band | null;
+  /** Whether that field is begun. */
+  begun: boolean;
+  /** Minute by which to go on; null when no live edge waits. */
+  due: number | null;
+  /**
+   * The same with care where the plan's oldest ages all lie inside bands that are to come: what was
+   * sprayed last has an edge all the same, and it is no older than the start of that band.
+   */
+  careful: number | null;
+  low: number;
+  /** Minutes that the day is behind the plan; null when nothing is sprayed in this coat. */
+  late: number | null;
+  fills: (Fill & { then: number })[];
+  mix: Mix | null;
+  wait: { clock: Clock; from: number } | null;
+}
+
+/** low: minutes an edge lives by the book, where it has said so for this coat; never longer. */
+export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = null): Day {
+  const floor = sprayed(sheet, happened);
+  const left = (field: Field) => field.bands.some((row) => !floor.done.has(row[0]));
+  const coats = sheet.coats.map((one) => one.id);
+  const open = coats.filter((coat) => sheet.fields.some((f) => f.coat === coat && left(f)));
+  const has = (coat: string) => floor.begun.some((id) => coatOf(sheet, id) === coat);
+  const coat = open.filter(has).pop() ?? open[0] ?? coats[coats.length - 1] ?? "";
+  const own = sheet.fields.filter((f) => f.coat === coat).sort((a, b) => a.no - b.no);
+  const hands = own.filter((f) => floor.begun.includes(f.id) && left(f));
+  hands.sort((a, b) => floor.begun.indexOf(a.id) - floor.begun.indexOf(b.id));
+  const inHand = hands[hands.length - 1] ?? null;
+  const closed = closedRooms(happened);
+  const toCome = own.filter((f) => !floor.begun.includes(f.id) && left(f));
+  const free = toCome.find((f) => !f.rooms.some((room) => closed.has(room)));
+  const field = inHand ?? free ?? toCome[0] ?? null;
+  const bands = field ? bandsOf(field).filter((b) => !floor.done.has(b.id)) : [];
+  const band = bands.sort((a, b) => a.start - b.start)[0] ?? null;
+  const budget = Math.min(field?.low ?? 0, low ?? Infinity);
+  return {
+    floor, coat, field, band, begun: inHand !== null,
+    due: inHand ? edgeDue(inHand, floor.done, budget) : null,
+    careful: inHand ? lastStart(inHand, floor, budget) : null,
+    low: budget,
+    late: lateness(sheet, floor, coat),
+    fills: fillsToCome(sheet, floor, happened, coat),
+    mix: nextMix(sheet, floor, happened, coat),
+    wait: waitFor(sheet, floor, coat),
+  };
+}
+
+function lastStart(field: Field, floor: Floor, low: number): number | null {
+  const starts = field.bands.map((row) => floor.done.get(row[0])?.start).filter((one) => one !== undefined);
+  return starts.length ? Math.max(...starts) + low : null;
+}
+
+function coatOf(sheet: Sheet, field: string): string {
+  return sheet.fields.find((one) => one.id === field)?.coat ?? "";
+}
+
+function closedRooms(happened: Happened[]): Set<string> {
+  const closed = new Set<string>();
+  for (const { entry } of happened) {
+    const room = String(entry.about["room"] ?? "");
+    if (entry.word === "room-closed") closed.add(room);
+    if (entry.word === "room-free") closed.delete(room);
+  }
+  return closed;
+}
+
+/** By how much the band of this coat that was sprayed last is behind the plan. */
+function lateness(sheet: Sheet, floor: Floor, coat: string): number | null {
+  let last: number | null = null;
+  let late: number | null = null;
+  for (const field of sheet.fields) {
+    if (field.coat !== coat) continue;
+    for (const band of bandsOf(field)) {
+      const then = floor.done.get(band.id);
+      if (then && (last === null || then.end >= last)) {
+        last = then.end;
+        late = then.end - band.end;
+      }
+    }
+  }
+  return late;
+}
+
+/** Fills whose band is not sprayed and that nobody entered, with the minute they will be due. */
+function fillsToCome(
+  sheet: Sheet, floor: Floor, happened: Happened[], coat: string,
+): (Fill & { then: number })[] {
+  const own = sheet.fills.filter((one) => one.coat === coat).sort((a, b) => a.at - b.at);
+  const passed = own.filter((one) => floor.done.has(one.band)).length;
+  const ends = [...floor.done].filter(([id]) => bandCoat(sheet, id) !== coat).map(([, s]) => s.end);
+  const since = Math.max(-Infinity, ...ends);
+  const filled = happened.filter((one) => one.entry.word === "filled" && one.at > since).length;
+  const late = lateness(sheet, floor, coat) ?? 0;
+  return own.slice(Math.max(passed, filled)).map((one) => ({ ...one, then: one.at + late }));
+}
+
+function bandCoat(sheet: Sheet, band: string): string {
+  return sheet.fields.find((one) => one.bands.some((row) => row[0] === band))?.coat ?? "";
+}
+
+/** The batch to mix next in this coat: the first of the plan that was not entered. */
+function nextMix(sheet: Sheet, floor: Floor, happened: Happened[], coat: string): Mix | null {
+  const told = happened.filter((o) => o.entry.word === "mixed" && o.entry.about["coat"] === coat);
+  const own = sheet.mixes.filter((one) => one.coat === coat);
+  const begun = own.filter((one, n) => n > 0 && floor.begun.includes(one.before)).length;
+  const first = floor.begun.some((id) => coatOf(sheet, id) === coat) ? 1 : 0;
+  return own[Math.max(told.length, begun + first)] ?? null;
+}
+
+/** Between coats: the wait for the coat below, from the minute that it ended. */
+function waitFor(sheet: Sheet, floor: Floor, coat: string): Day["wait"] {
+  const coats = sheet.coats.map((one) => one.id);
+  const done = (id: string) => sheet.fields.filter((f) => f.coat === id).flatMap((f) => f.bands);
+  const all = done(coat).every((row) => floor.done.has(row[0]));
+  const begun = done(coat).some((row) => floor.done.has(row[0]));
+  const below = all ? coat : begun ? null : coats[coats.indexOf(coat) - 1];
+  if (below === null || below === undefined) return null;
+  const ends = done(below).map((row) => floor.done.get(row[0])?.end ?? -Infinity);
+  const from = Math.max(...ends);
+  const name = all ? "dry to neutralise" : "dry to recoat";
+  const clock = sheet.clocks.find((one) => one.coat === below && one.name === name);
+  return clock && Number.isFinite(from) ? { clock, from } : null;
+}

@@ -1,0 +1,90 @@
+/** What the phone carries of a plan: see `web/slab/sheet.py`. Minutes count from `starts_at`. */
+export interface Sheet {
+  version: number;
+  id: string;
+  job: string;
+  starts_at: string;
+  inputs_hash: string;
+  rooms: Record<string, string>;
+  tank_l: number;
+  helper: boolean;
+  coats: { id: string; stain: string; cut: string }[];
+  fields: Field[];
+  fills: Fill[];
+  mixes: Mix[];
+  clocks: Clock[];
+  shapes: number[][];
+  walls: Record<string, number[]>;
+  doors: { rooms: string[]; line: number[] }[];
+}
+
+export interface Field {
+  id: string;
+  coat: string;
+  no: number;
+  rooms: string[];
+  start: number;
+  end: number;
+  /** Minutes that an edge may be left, to be safe. */
+  low: number;
+  bands: Row[];
+}
+
+/** id, sprayer, start, end, age of the edge it meets, litres, number of its shape. */
+export type Row = [string, number, number, number, number, number, number];
+
+export interface Band {
+  id: string;
+  sprayer: number;
+  start: number;
+  end: number;
+  age: number;
+  litres: number;
+  shape: number;
+}
+
+export interface Fill {
+  coat: string;
+  band: string;
+  at: number;
+  minutes: number;
+  litres: number;
+  by: string;
+  door: string;
+  /** Litres in the tank afterwards, by the plan; null where two spray. */
+  tank: number | null;
+}
+
+export interface Mix {
+  id: string;
+  coat: string;
+  cut: string;
+  stain_l: number;
+  water_l: number;
+  acid_l: number;
+  before: string;
+}
+
+export interface Clock {
+  coat: string;
+  name: string;
+  low_min: number | null;
+  likely_min: number | null;
+  high_min: number | null;
+  rank: string;
+}
+
+export function bandsOf(field: Field): Band[] {
+  return field.bands.map(([id, sprayer, start, end, age, litres, shape]) => (
+    { id, sprayer, start, end, age, litres, shape }
+  ));
+}
+
+/** `6.4`: the field in its coat, the band in its field. */
+export function bandName(field: Field, band: string): string {
+  return `${field.no}.${field.bands.findIndex((row) => row[0] === band) + 1}`;
+}
+
+export function roomsOf(sheet: Sheet, field: Field): string {
+  return field.rooms.map((id) => sheet.rooms[id] ?? id).join(", ");
+}

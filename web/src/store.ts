@@ -1,0 +1,115 @@
+/** The page's own memory: one record, changed in transactions so that two tabs lose nothing. */
+import { openDB, type IDBPDatabase } from "idb";
+import type { Entry, FromBook } from "./pure/entry.ts";
+import { jumped, type Clocks } from "./pure/era.ts";
+import { nextId, type Last } from "./pure/ids.ts";
+import { newPhone, tapped, type Phone } from "./pure/phone.ts";
+import type { Sheet } from "./pure/sheet.ts";
+
+export interface Memory {
+  phone: Phone;
+  last: Last;
+  number: number;
+  era: number;
+  clocks: Clocks;
+  /** Seconds that this clock was ahead of the book's, by era. */
+  offs: Record<string, number>;
+}
+
+export interface JobMemory {
+  key: string;
+  sheet: Sheet | null;
+  others: FromBook[];
+  pulled: number;
+}
+
+export interface Wishes {
+  tone: boolean;
+  shake: boolean;
+  speech: boolean;
+  awake: boolean;
+  units: "us" | "metric";
+  who: string;
+}
+
+export const WISHES: Wishes = {
+  tone: true, shake: true, speech: false, awake: true, units: "us", who: "",
+};
+
+let held: IDBPDatabase | null = null;
+
+async function db(): Promise<IDBPDatabase> {
+  held ??= await openDB("farwall-slab", 1, {
+    upgrade: (base) => void base.createObjectStore("kept"),
+    blocking: () => { held?.close(); held = null; },
+    terminated: () => { held = null; },
+  });
+  return held;
+}
+
+export async function read<T>(key: string, otherwise: T): Promise<T> {
+  return ((await (await db()).get("kept", key)) as T | undefined) ?? otherwise;
+}
+
+/** The record after a change, when it is on the disk. */
+export async function change<T>(key: string, otherwise: T, step: (one: T) => T): Promise<T> {
+  const writing = (await db()).transaction("kept", "readwrite", { durability: "strict" });
+  const then = step(((await writing.store.get(key)) as T | undefined) ?? otherwise);
+  await writing.store.put(then, key);
+  await writing.done;
+  return then;
+}
+
+export function steady(): number {
+  return performance.now();
+}
+
+export function emptyMemory(): Memory {
+  const bytes = crypto.getRandomValues(new Uint8Array(5));
+  const name = Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
+  return {
+    phone: newPhone(`phone-${name}`), last: { ms: 0, count: 0 }, number: 0, era: 0,
+    clocks: { wall: Date.now(), steady: null }, offs: {},
+  };
+}
+
+/** The page's own steady clock began anew with it: what an earlier page saw of it is no measure. */
+let before: Clocks | null = null;
+
+/** With the clocks looked at: the era counts up when the wall clock jumped. */
+export function lookedAt(memory: Memory, at: number): Memory {
+  const now: Clocks = { wall: at, steady: steady() };
+  const then: Clocks = before ?? { wall: memory.clocks.wall, steady: null };
+  before = now;
+  return { ...memory, clocks: now, era: memory.era + (jumped(then, now) ? 1 : 0) };
+}
+
+export interface Tap {
+  job: string;
+  word: string;
+  about: Entry["about"];
+  at: number;
+  who: string;
+}
+
+/** The entry that a tap makes, when it is on the disk. */
+export async function enter(tap: Tap): Promise<Memory> {
+  return change("memory", emptyMemory(), (memory) => {
+    const seen = lookedAt(memory, Date.now());
+    const made = nextId(seen.last, Date.now(), crypto.getRandomValues(new Uint8Array(8)));
+    const entry: Entry = {
+      id: made.id, job: tap.job, word: tap.word, at: moment(tap.at), who: tap.who,
+      device: seen.phone.device, number: seen.number + 1, era: seen.era, about: tap.about, version: 1,
+    };
+    return { ...seen, last: made.last, number: entry.number, phone: tapped(seen.phone, entry) };
+  });
+}
+
+/** ISO 8601 with the offset of this phone. */
+export function moment(ms: number): string {
+  const at = new Date(ms);
+  const off = -at.getTimezoneOffset();
+  const local = new Date(ms + off * 60_000).toISOString().slice(0, -1);
+  const two = (n: number) => String(Math.floor(Math.abs(n))).padStart(2, "0");
+  return `${local}${off < 0 ? "-" : "+"}${two(off / 60)}:${two(off % 60)}`;
+}

@@ -1,0 +1,91 @@
+/** Ids, eras, gloves, words: by hand. */
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import type { Entry } from "../src/pure/entry.ts";
+import { jumped } from "../src/pure/era.ts";
+import { once } from "../src/pure/gloves.ts";
+import { nextId } from "../src/pure/ids.ts";
+import { callBetween, countdown, volume } from "../src/pure/say.ts";
+import { type Reading, stepped } from "../src/pure/reading.ts";
+import { struck } from "../src/pure/story.ts";
+
+const zeros = new Uint8Array(8);
+const ones = new Uint8Array(8).fill(255);
+
+test("an id holds its millisecond, its version and its variant where RFC 9562 has them", () => {
+  // By hand, the RFC's own example of a time: 0x017F22E279B0 is 2022-02-22 19:22:22 UTC.
+  const { id } = nextId({ ms: 0, count: 0 }, 0x017f22e279b0, ones);
+  assert.equal(id, "017f22e2-79b0-7000-bfff-ffffffffffff");
+  assert.equal(nextId({ ms: 0, count: 0 }, 1, zeros).id, "00000000-0001-7000-8000-000000000000");
+});
+
+test("ids rise within a millisecond, when the clock steps back, and past 4096 in one", () => {
+  let last = { ms: 0, count: 0 };
+  let before = "";
+  for (let n = 0; n < 5000; n += 1) {
+    const made = nextId(last, n < 4500 ? 1000 : 10, zeros);
+    assert.ok(made.id > before, `${made.id} after ${before}`);
+    [before, last] = [made.id, made.last];
+  }
+  assert.equal(last.ms, 1001);
+});
+
+test("a jump of the wall clock is seen, a drift and a long quiet are not", () => {
+  const before = { wall: 1_000_000, steady: 500 };
+  assert.equal(jumped(before, { wall: 1_060_000, steady: 60_500 }), false);
+  assert.equal(jumped(before, { wall: 1_061_500, steady: 60_500 }), false);
+  assert.equal(jumped(before, { wall: 4_660_000, steady: 60_500 }), true);
+  assert.equal(jumped(before, { wall: 900_000, steady: 60_500 }), true);
+});
+
+test("after a reload only a clock that went back is a jump", () => {
+  const before = { wall: 1_000_000, steady: null };
+  assert.equal(jumped(before, { wall: 9_000_000, steady: 10 }), false);
+  assert.equal(jumped(before, { wall: 900_000, steady: 10 }), true);
+});
+
+test("two taps within 300 ms on one button count once, on two buttons twice", () => {
+  const counts = once();
+  assert.equal(counts("main", 1000), true);
+  assert.equal(counts("main", 1299), false);
+  assert.equal(counts("drip", 1299), true);
+  assert.equal(counts("main", 1598), false);
+  assert.equal(counts("main", 1898), true);
+});
+
+test("a strike that was itself struck does not hold", () => {
+  const strike = (id: string, entry: string) => ({ id, word: "struck", about: { entry } }) as unknown as Entry;
+  assert.deepEqual([...struck([strike("b", "a")])], ["a"]);
+  assert.deepEqual([...struck([strike("b", "a"), strike("c", "b")])], ["b"]);
+});
+
+test("the countdown never shows more than is left", () => {
+  assert.equal(countdown(3.9), "3:54");
+  assert.equal(countdown(3.999), "3:59");
+  assert.equal(countdown(-0.5), "−0:30");
+  assert.equal(countdown(100), "1 h 40");
+});
+
+test("each call comes once, and the most pressing of two", () => {
+  assert.equal(callBetween(1.01, 0.99)?.[0], 1);
+  assert.equal(callBetween(0.99, 0.98), null);
+  assert.equal(callBetween(2.5, 0.4)?.[0], 0.5);
+  assert.equal(callBetween(0.01, -0.01)?.[0], 0);
+});
+
+test("a US gallon is 3.785411784 L", () => {
+  assert.equal(volume(3.785411784 * 1.6, "us"), "1.6 gal");
+  assert.equal(volume(6.06, "metric"), "6.1 L");
+});
+
+test("a reading steps by tenths and halves of a gallon, and never past full or below nothing", () => {
+  const gal = 3.785411784;
+  let reading: Reading = { tank: null, tub: null };
+  reading = stepped(reading, "tank", 2, gal, 2 * gal, "us");
+  assert.ok(Math.abs(reading.tank! - 1.5 * gal) < 1e-9);
+  for (let n = 0; n < 9; n += 1) reading = stepped(reading, "tank", 1, gal, 2 * gal, "us");
+  assert.equal(reading.tank, 2 * gal);
+  for (let n = 0; n < 9; n += 1) reading = stepped(reading, "tank", -2, gal, 2 * gal, "us");
+  assert.equal(reading.tank, 0);
+  assert.equal(reading.tub, null);
+});

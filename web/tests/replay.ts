@@ -1,0 +1,27 @@
+/** `node replay.js KIND FILE`: what the phone makes of cases that a Python test drew. */
+import { readFileSync } from "node:fs";
+import { dayOf } from "../src/pure/day.ts";
+import type { Entry, FromBook } from "../src/pure/entry.ts";
+import type { Sheet } from "../src/pure/sheet.ts";
+import { inOrder } from "../src/pure/story.ts";
+import { type Case, held, lived } from "./living.ts";
+
+interface Drawn {
+  sheet: Sheet;
+  days: { own: Entry[]; others: FromBook[]; low: number | null }[];
+}
+
+const [kind, file] = process.argv.slice(2);
+const drawn = JSON.parse(readFileSync(file!, "utf-8")) as unknown;
+if (kind === "phone") {
+  console.log(JSON.stringify((drawn as Case[]).map((one) => held(lived(one.steps), one))));
+} else {
+  const { sheet, days } = drawn as Drawn;
+  console.log(JSON.stringify(days.map(({ own, others, low }) => {
+    const day = dayOf(sheet, inOrder(sheet.starts_at, own, others, {}), low);
+    return {
+      coat: day.coat, field: day.begun ? day.field!.id : "", band: day.band?.id ?? "", due: day.due,
+      done: Object.fromEntries([...day.floor.done].map(([id, one]) => [id, one.end])),
+    };
+  })));
+}

@@ -1,0 +1,34 @@
+import { createHash } from "node:crypto";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { defineConfig, type Plugin } from "vite";
+
+const OUT = "../src/farwall/web/slab/dist";
+const HELD = ["index.html", "slab.js", "slab.css", "slab.webmanifest"];
+
+/** The worker is named after what it keeps, so that a new build is fetched whole. */
+function named(): Plugin {
+  return {
+    name: "named-worker",
+    closeBundle() {
+      const out = join(import.meta.dirname, OUT);
+      const hash = createHash("sha256");
+      writeFileSync(join(out, "index.html"), readFileSync(join(import.meta.dirname, "index.html")));
+      for (const name of HELD) hash.update(readFileSync(join(out, name)));
+      const worker = join(out, "sw.js");
+      const text = readFileSync(worker, "utf-8").replace("VERSION", hash.digest("hex").slice(0, 12));
+      writeFileSync(worker, text);
+    },
+  };
+}
+
+export default defineConfig({
+  plugins: [named()],
+  build: {
+    outDir: OUT,
+    emptyOutDir: true,
+    target: "es2021",
+    modulePreload: false,
+    lib: { entry: "src/main.ts", formats: ["iife"], name: "slab", fileName: () => "slab.js", cssFileName: "slab" },
+  },
+});
