@@ -5,11 +5,9 @@ from __future__ import annotations
 import asyncio
 import hashlib
 from collections.abc import Sequence
-from collections.abc import Sequence
 from typing import Annotated, Any
 
 from fastapi import APIRouter, Depends, Query, Request, Response
-from starlette.datastructures import FormData
 from starlette.datastructures import FormData
 
 from farwall.errors import FarwallError, Refused
@@ -61,9 +59,7 @@ class _House:
         self.door, self.held = door, held
         self.kept = Kept(door.book)
 
-    async def one(
-        self, job: str, minute: Minute = None, at: str = "", scale: str = ""
-    ) -> Response:
+    async def one(self, job: str, minute: Minute = None, at: str = "", scale: str = "") -> Response:
         """The page of a house at a moment."""
         await self.held.plan_soon(job)
 
@@ -81,9 +77,7 @@ class _House:
         state = await asyncio.to_thread(self.kept.state, job)
         return {"version": state.version, "fresh": state.fresh, "no": list(state.no)}
 
-    def moment(
-        self, job: str, request: Request, minute: Minute = None, plan: str = ""
-    ) -> Response:
+    def moment(self, job: str, request: Request, minute: Minute = None, plan: str = "") -> Response:
         """The floor at a moment; kept by the browser when it names the plan that is shown."""
         shown = _planned(self.kept.state(job))
         look = look_at(shown, minute=minute)
@@ -143,7 +137,7 @@ class _House:
         code: int = 200,
     ) -> Response:
         asked = form or fact_form(self.door.book.facts(state.id), state.version)
-        common = {
+        common: dict[str, Any] = {
             "code": code, "state": state, "form": asked, "mistakes": mistakes,
             "waiting": not state.fresh and not state.no,
         }  # fmt: skip

@@ -5,7 +5,6 @@ from __future__ import annotations
 import asyncio
 import json
 from collections.abc import Sequence
-from collections.abc import Sequence
 from importlib.resources import files
 from typing import Any
 
