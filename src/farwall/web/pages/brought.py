@@ -6,6 +6,7 @@ import json
 from typing import Any
 
 from farwall.errors import Mistake, Refused
+from farwall.readers.room_names import slug
 
 MOST_MB = 20
 Json = dict[str, Any]
@@ -39,14 +40,12 @@ def facts_of_job(facts: Json, name: str = "") -> Json:
     if not job.id:
         facts = {**facts, "id": id_from(name)}
     elif "/" in job.id:  # it becomes part of an address
-        facts = {**facts, "id": id_from(job.id.replace("/", "-"))}
+        facts = {**facts, "id": id_from(f"{slug(job.id)}.json")}
     return facts
 
 
 def id_from(name: str) -> str:
     """An id for a house that has none: the name of its file, as addresses are written."""
-    from farwall.readers.room_names import slug
-
     return slug(_stem(name))[:60] or "house"
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import copy
+import math
 from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
@@ -108,6 +109,8 @@ def _band(was: FactForm, told: Mapping[str, str], mistakes: list[Mistake]) -> li
     try:
         width_m = float(told["band"].replace(",", ".")) * (M_PER_IN if us else 0.01)
     except ValueError:
+        width_m = math.nan
+    if not math.isfinite(width_m):
         where = said(f"fact-band-{was.units}")
         text = told["band"][:40]
         mistakes.append(Mistake(where, said("facts-band-wrong", text=text, such=was.band)))

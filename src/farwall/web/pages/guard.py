@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from fastapi import Request
 from starlette.datastructures import FormData
+from starlette.exceptions import HTTPException
 from starlette.types import Message
 
-from farwall.errors import FarwallError
+from farwall.errors import FarwallError, Mistake, Refused
 from farwall.web.door import body_of
 from farwall.web.session import COOKIE, Sessions
 
@@ -48,7 +49,7 @@ def asks_for_origin(request: Request) -> None:
 async def form_of(request: Request, most: int = MOST_FORM_BYTES) -> FormData:
     """The fields of a form of this site, never more than `most` bytes of them.
 
-    Raises FromElsewhere, TooLarge.
+    Raises FromElsewhere, TooLarge, Refused. A form with a file is to be closed.
     """
     asks_for_origin(request)
     body = await body_of(request, most)
@@ -56,7 +57,10 @@ async def form_of(request: Request, most: int = MOST_FORM_BYTES) -> FormData:
     async def again() -> Message:
         return {"type": "http.request", "body": body, "more_body": False}
 
-    return await Request(request.scope, again).form(max_files=1, max_fields=50)
+    try:
+        return await Request(request.scope, again).form(max_files=1, max_fields=50)
+    except HTTPException as error:
+        raise Refused(Mistake("", str(error.detail))) from None
 
 
 def text_of(form: FormData, name: str) -> str:

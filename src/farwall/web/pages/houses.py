@@ -68,13 +68,16 @@ class _Houses:
         """Put a house from a file into the book; refused, nothing is kept."""
         try:
             form = await form_of(request, MOST_MB * 1_000_000 + _ROOM)
-            file = form.get("file")
-            if not isinstance(file, UploadFile) or not file.filename:
-                raise Refused(Mistake("", said("bring-no-file")))
-            content, name = await file.read(), file.filename[:200]
+            try:
+                file, again = form.get("file"), text_of(form, "again") == "yes"
+                if not isinstance(file, UploadFile) or not file.filename:
+                    raise Refused(Mistake("", said("bring-no-file")))
+                content, name = await file.read(), file.filename[:200]
+            finally:
+                await form.close()
             facts = await asyncio.to_thread(facts_in, content, name)
             job = str(facts["id"])
-            if text_of(form, "again") != "yes" and await asyncio.to_thread(self._known, job):
+            if not again and await asyncio.to_thread(self._known, job):
                 raise Refused(Mistake("id", said("bring-known", id=job)))
             return await self._keep(job, facts)
         except (Refused, TooLarge) as error:
