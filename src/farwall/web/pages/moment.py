@@ -11,7 +11,7 @@ from farwall.papers.drawing.board import Board, centres_inside
 from farwall.papers.drawing.frame import Frame, frame_for
 from farwall.papers.drawing.moment_view import draw_moment
 from farwall.papers.drawing.scene import Scene, Storey, way_of
-from farwall.papers.drawing.sheet import Sheet, name_ways_out
+from farwall.papers.drawing.sheet import Sheet, name_ways_out, outward
 from farwall.papers.drawing.sun_marks import sun_pattern
 from farwall.papers.ink import DANGER, SOFT
 from farwall.papers.lettering import SCREEN_LETTERING, text_width
@@ -25,6 +25,8 @@ WIDTH, HEIGHT = 860.0, 500.0
 _SIDE, _FOOT = 58.0, 24.0
 _IDENT = "floor"
 _TRIED = 150
+_ASIDE = 0.7
+"""A way out goes to the side when its direction lies within 45 degrees of it."""
 _NARROW_WIDTH, _NARROW_SIZE = 358.0, 11.5
 """On a phone the drawing is this wide [px]; names that do not fit their room then are left out."""
 
@@ -82,9 +84,15 @@ def _name(svg: Svg, shown: Shown, ground: Storey, moment: Moment, frame: Frame) 
     if way is not None and field is not None and way in ground.openings:
         floor = ground.floor_of(field)
         label = said("floor-way-out" if way in ground.ways_out else "floor-way-on")
+        across = outward(way, floor)[0]
+        side = "right" if across > _ASIDE else "left" if across < -_ASIDE else "along"
+        svg.open_group(**{"class": f"way-{side}"})
         name_ways_out(sheet, [way], floor, (label,))
+        svg.close_group()
+    lines = [shapely.LineString(stop.line).buffer(0.05) for f in fields for stop in f.stop_lines]
+    kept_clear = shapely.union_all([ground.dry, *lines])
     for room in ground.rooms:
-        floor = shapely.difference(room.polygon.shape, ground.dry)
+        floor = shapely.difference(room.polygon.shape, kept_clear)
         floor = max(shapely.get_parts(floor), key=lambda part: part.area)
         _name_room(sheet, room.label, frame.shape(floor))
 
