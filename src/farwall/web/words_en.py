@@ -51,8 +51,8 @@ WORDS = {
     # the house
     "floor": "The floor at {time}",
     "tape": "The tape of time",
-    "tape-hint": "Slide along the tape, or use the arrow keys: the floor shows that moment. "
-    "Black marks above the bars are full tanks.",
+    "tape-hint": "Slide along the tape, or use the arrow keys: the floor shows that moment. + and − "
+    "change the scale. Black marks above the bars are full tanks.",
     "tape-label": "Moment of the plan",
     "tape-scale": "Show",
     "scale-coat": "this coat",

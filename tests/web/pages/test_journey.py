@@ -101,6 +101,15 @@ def test_from_the_key_to_the_sheet_by_mouse_and_keys(served, browser):
     keyed = float(tape.get_attribute("aria-valuenow"))
     assert 0 < keyed - float(slid) < 5
 
+    day = float(tape.get_attribute("data-to"))
+    tape.focus()
+    page.keyboard.press("-")
+    page.locator('a.scale[aria-current]:has-text("hand-over")').wait_for()
+    assert float(tape.get_attribute("data-to")) > day
+    page.get_by_role("link", name="this coat").click()
+    page.locator('a.scale[aria-current]:has-text("this coat")').wait_for()
+    assert float(tape.get_attribute("data-to")) < day
+
     page.get_by_role("button", name="Play").click()
     page.locator(f'#floor:not([data-minute="{keyed:g}"])').wait_for()
     page.get_by_role("button", name="Pause").click()

@@ -26,8 +26,8 @@ async function lookAgain(address) {
 }
 
 function begin(tape) {
-  const from = Number(tape.dataset.from);
-  const to = Number(tape.dataset.to);
+  let from = Number(tape.dataset.from);
+  let to = Number(tape.dataset.to);
   const steps = JSON.parse(tape.dataset.steps);
   const spans = JSON.parse(tape.dataset.spans);
   const play = document.getElementById("play");
@@ -84,6 +84,9 @@ function begin(tape) {
   }
 
   function keepAddress() {
+    const of_day = Math.floor((Number(tape.dataset.starts) + minute + 1440) % 1440);
+    const two = (part) => String(Math.floor(part)).padStart(2, "0");
+    document.getElementById("at").value = `${two(of_day / 60)}:${two(of_day % 60)}`;
     const here = new URL(location.href);
     here.searchParams.delete("at");
     here.searchParams.set("minute", String(minute));
@@ -105,7 +108,7 @@ function begin(tape) {
     by > 0
       ? (steps.find((one) => one > minute + 0.06) ?? to)
       : (steps.findLast((one) => one < minute - 0.06) ?? from);
-  const fine = Math.max(0.5, Math.round(((to - from) / 400) * 2) / 2);
+  const fine = () => Math.max(0.5, Math.round(((to - from) / 400) * 2) / 2);
 
   tape.addEventListener("pointerdown", (event) => {
     if (event.button) return;
@@ -120,15 +123,17 @@ function begin(tape) {
   tape.addEventListener("dragstart", (event) => event.preventDefault());
   tape.addEventListener("keydown", (event) => {
     const moves = {
-      ArrowLeft: () => minute - fine, ArrowDown: () => minute - fine,
-      ArrowRight: () => minute + fine, ArrowUp: () => minute + fine,
+      ArrowLeft: () => minute - fine(), ArrowDown: () => minute - fine(),
+      ArrowRight: () => minute + fine(), ArrowUp: () => minute + fine(),
       PageDown: () => step(-1), PageUp: () => step(1),
       Home: () => from, End: () => to,
     };
-    if (!(event.key in moves) || event.altKey || event.ctrlKey || event.metaKey) return;
+    const scales = { "+": -1, "-": 1 };
+    if (!(event.key in moves || event.key in scales) || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
     stop();
-    go(moves[event.key]());
+    if (event.key in scales) zoom(beside(scales[event.key]));
+    else go(moves[event.key]());
   });
   for (const [id, by] of [["earlier", -1], ["later", 1]]) {
     document.getElementById(id)?.addEventListener("click", (event) => {
@@ -137,6 +142,53 @@ function begin(tape) {
       go(step(by));
     });
   }
+
+  // Another scale: the page is asked for it, and only its tape and the words under it are taken.
+  let zooming = false;
+  async function zoom(link) {
+    if (!link || zooming) return;
+    zooming = true;
+    stop();
+    try {
+      const answer = await fetch(link.href);
+      const read = new DOMParser().parseFromString(await answer.text(), "text/html");
+      const other = read.getElementById("tape");
+      if (!other) return location.assign(link.href);
+      for (const name of ["data-from", "data-to", "aria-valuemin", "aria-valuemax"]) {
+        tape.setAttribute(name, other.getAttribute(name));
+      }
+      tape.replaceChildren(...other.childNodes);
+      document.querySelector(".steer nav").replaceWith(read.querySelector(".steer nav"));
+      from = Number(tape.dataset.from);
+      to = Number(tape.dataset.to);
+      const here = new URL(location.href);
+      here.searchParams.set("scale", new URL(link.href).searchParams.get("scale"));
+      history.replaceState(null, "", here);
+      go(minute);
+    } catch {
+      location.assign(link.href);
+    } finally {
+      zooming = false;
+    }
+  }
+
+  function beside(by) {
+    const links = [...document.querySelectorAll("a.scale")];
+    return links[links.findIndex((one) => one.hasAttribute("aria-current")) + by];
+  }
+
+  document.querySelector(".steer").addEventListener("click", (event) => {
+    const link = event.target.closest("a.scale");
+    if (!link || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    zoom(link);
+  });
+  // A pinch on a trackpad comes as a wheel with ctrl; a bare wheel goes on scrolling the page.
+  tape.addEventListener("wheel", (event) => {
+    if (!event.ctrlKey) return;
+    event.preventDefault();
+    zoom(beside(event.deltaY > 0 ? 1 : -1));
+  }, { passive: false });
 
   function stop() {
     clearInterval(playing);
