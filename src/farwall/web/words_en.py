@@ -51,8 +51,8 @@ WORDS = {
     # the house
     "floor": "The floor at {time}",
     "tape": "The tape of time",
-    "tape-hint": "Slide along the tape, or use the arrow keys: the floor shows that moment. + and − "
-    "change the scale. Black marks above the bars are full tanks.",
+    "tape-hint": "Slide along the tape, or use the arrow keys: the floor shows that moment. "
+    "+ and − change the scale. Black marks above the bars are full tanks.",
     "tape-label": "Moment of the plan",
     "tape-scale": "Show",
     "scale-coat": "this coat",
@@ -75,6 +75,10 @@ WORDS = {
     "plan-no": "No plan can be made of these facts:",
     "plan-no-behind": "Below is the plan of the facts before.",
     "plan-faults": "The replay on the floor found faults. Do not spray by this plan:",
+    "plan-refused": "NO: {rooms} cannot be done as things stand. What would make it possible "
+    "stands on the sheet; do not spray there by this plan.",
+    "faults": "The replay on the floor found {n} faults",
+    "faults-1": "The replay on the floor found 1 fault",
     "facts-version": "facts {n}",
     "coats": "{n} coats",
     "coat-1": "1 coat",
@@ -86,6 +90,7 @@ WORDS = {
     "changes": "What would change it",
     "papers": "Papers",
     "cautions": "Cautions",
+    "mind": "Mind",
     "paper-sheet": "Run sheet (PDF)",
     "paper-floor": "The floor (SVG)",
     "paper-moments": "Its moments (SVG)",

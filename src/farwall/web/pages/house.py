@@ -11,6 +11,7 @@ from fastapi import APIRouter, Depends, Query, Request, Response
 from starlette.datastructures import FormData
 
 from farwall.errors import FarwallError, Refused
+from farwall.papers.words import listed
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.live_jobs import NotPlanned
@@ -154,6 +155,7 @@ class _House:
         return page(
             "house.html",
             shown=shown, look=look, path=path, scales=SCALES, tapes=tapes, papers=PAPERS,
+            refused=listed(list(shown.figures.refused)),
             floor=self._drawn(shown, look.minute).decode(),
             now=words_of(shown.plan, moment, shown.clock, shown.units),
             sheet=sheet_of(shown), facts=facts_told(shown.job), plan_word=plan_word(shown),

@@ -85,6 +85,8 @@ def _name(svg: Svg, shown: Shown, ground: Storey, moment: Moment, frame: Frame) 
         floor = ground.floor_of(field)
         label = said("floor-way-out" if way in ground.ways_out else "floor-way-on")
         across = outward(way, floor)[0]
+        # only out of the house may words stand beside the wall and be cut off by a narrow screen
+        across = across if way in ground.ways_out else 0.0
         side = "right" if across > _ASIDE else "left" if across < -_ASIDE else "along"
         svg.open_group(**{"class": f"way-{side}"})
         name_ways_out(sheet, [way], floor, (label,))

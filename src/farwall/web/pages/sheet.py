@@ -44,6 +44,7 @@ class Words:
     why: tuple[str, ...]
     rests: tuple[Rests, ...]
     changes: tuple[Change, ...]
+    mind: tuple[str, ...]
     cautions: tuple[str, ...]
 
 
@@ -53,7 +54,8 @@ def sheet_of(shown: Shown) -> Words:
         tuple(unbroken(one) for one in _why(shown)),
         tuple(_rests(shown)),
         tuple(_changes(shown.plan)),
-        (*shown.plan.cautions, *shown.plan.warnings),
+        shown.plan.warnings,
+        shown.plan.cautions,
     )
 
 
@@ -98,14 +100,16 @@ def _rests(shown: Shown) -> Iterator[Rests]:
 
 
 def _changes(plan: Plan) -> Iterator[Change]:
+    told = [(field, one) for field in plan.fields for one in field.remedies]
+    # What is needed comes before what is merely possible, what works before what helps.
+    told.sort(key=lambda pair: (fits(pair[0]), not pair[1].works))
     seen: set[tuple[str, str]] = set()
-    for field in plan.fields:
+    for field, one in told:
         rooms = listed(room_names(plan, field.rooms))
-        for one in field.remedies:
-            if (rooms, one.what) in seen or len(seen) >= _MOST_REMEDIES:
-                continue
-            seen.add((rooms, one.what))
-            yield Change(f"{rooms}: {one.what}", said("rests-sep").join(_gain(one)), one.caution)
+        if (rooms, one.what) in seen or len(seen) >= _MOST_REMEDIES:
+            continue
+        seen.add((rooms, one.what))
+        yield Change(f"{rooms}: {one.what}", said("rests-sep").join(_gain(one)), one.caution)
     if not seen and all(fits(field) for field in plan.fields):
         yield Change(said("change-none"), "", "")
     for input_ in plan.chances.matters_most[:3] if plan.chances is not None else ():
