@@ -139,6 +139,44 @@ def test_the_plan_before_is_shown_while_the_new_one_is_made(own):
     assert 'id="tape"' in text
 
 
+def test_facts_that_cannot_be_planned_say_why_beside_the_plan_before(own):
+    own.put(two_rooms(name="Changed"))
+    no = {"facts": 2, "faults": [], "no": ["Because <it> is so."]}
+    own.book.put_document("plan-of", "two", no)
+    text = own.get("/houses/two").text
+    assert faults_of_html(text) == []
+    assert "No plan can be made of these facts" in text
+    assert "Because &lt;it&gt; is so." in text
+    assert "Below is the plan of the facts before" in text
+    assert 'id="tape"' in text
+    assert "data-wait" not in text
+
+
+def test_a_house_that_never_had_a_plan_says_why_and_offers_its_facts(own):
+    own.put(two_rooms(id="never"))
+    no = {"facts": 1, "faults": [], "no": ["Because."]}
+    own.book.put_document("plan-of", "never", no)
+    text = own.get("/houses/never").text
+    assert faults_of_html(text) == []
+    assert "Because." in text
+    assert 'name="helper"' in text
+    assert own.get("/houses/never/moment.svg?minute=1").status_code == 409
+
+
+def test_a_plan_with_a_no_says_it_first(own):
+    document = own.book.document("plan", "two")
+    document["fields"][0]["verdict"] = "cannot"
+    own.put(two_rooms(id="no"))
+    own.book.put_document("plan", "no", document)
+    own.book.put_document("plan-of", "no", {"facts": 1, "faults": ["dead-edge: x"], "no": []})
+    text = own.get("/houses/no").text
+    assert faults_of_html(text) == []
+    assert "NO: " in text.split('id="floor-here"')[0]
+    assert "dead-edge: x" in text
+    assert "All " not in text.split("<h2>Why</h2>")[1].split("</section>")[0]
+    assert "cannot be done" in own.get("/").text
+
+
 def test_the_same_facts_change_nothing(own):
     own.post("/houses/two/facts", data=form())
     assert len(own.book.versions("two")) == 1

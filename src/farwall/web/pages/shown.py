@@ -6,6 +6,7 @@ from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property
+from itertools import count
 from threading import Lock
 from typing import Any
 
@@ -84,11 +85,13 @@ class Kept:
         """Where a house stands. Raises NoSuchJob, BookTrouble."""
         newest = self.book.versions(job)[-1]
         of = self.book.document(OF, job)
-        planned = int(of["facts"]) if of is not None else 0
-        no = tuple(of["no"]) if of is not None and planned == newest.version else ()
+        no: tuple[str, ...] = ()
+        if of is not None and of["no"]:
+            no = tuple(of["no"]) if of["facts"] == newest.version else ()
+            of = self._last_with_a_plan(job)
         shown = None
         if of is not None:
-            shown = self._shown(job, planned, tuple(of["faults"]), refused=bool(of["no"]))
+            shown = self._shown(job, int(of["facts"]), tuple(of["faults"]))
         fresh = shown is not None and shown.version == newest.version
         return State(job, newest.version, newest.name, shown, fresh, no)
 
@@ -104,15 +107,20 @@ class Kept:
                     self._made.popitem(last=False)
         return found
 
-    def _shown(
-        self, job: str, planned: int, faults: tuple[str, ...], *, refused: bool
-    ) -> Shown | None:
-        """The plan of a version of the facts; where that was refused, the last one read before."""
+    def _last_with_a_plan(self, job: str) -> dict[str, Any] | None:
+        """What is noted of the last plan that was made, where the newest facts were refused."""
+        last = None
+        for number in count(1):
+            of = self.book.document(OF, job, number)
+            if of is None:
+                return last
+            if not of["no"]:
+                last = of
+        return last
+
+    def _shown(self, job: str, planned: int, faults: tuple[str, ...]) -> Shown | None:
         with self._lock:
             found = self._plans.get((job, planned))
-            if found is None and refused:
-                mine = [one for (name, _), one in self._plans.items() if name == job]
-                return max(mine, key=lambda one: one.version, default=None)
         if found is None:
             found = self._read(job, planned, faults)
         if found is not None:
