@@ -74,7 +74,7 @@ WORDS = {
     "made, and this page shows it by itself.",
     "plan-no": "No plan can be made of these facts:",
     "plan-no-behind": "Below is the plan of the facts before.",
-    "plan-faults": "The replay on the floor found faults. Do not spray by this plan:",
+    "plan-faults": "The replay on the floor found faults. Do not spray by this plan.",
     "plan-refused": "NO: {rooms} cannot be done as things stand. What would make it possible "
     "stands on the sheet; do not spray there by this plan.",
     "faults": "The replay on the floor found {n} faults",
@@ -157,6 +157,7 @@ WORDS = {
     "now-walk": "{rooms}: to the next band",
     "now-before": "On to {rooms}",
     "now-edge": "The live edge is {age} of {lives} min old.",
+    "now-edge-dead": "The edge is {age} min old and lives {lives} to be safe: too late.",
     "now-no-edge": "No live edge.",
     "now-tank": "{tank} in the tank.",
     "now-share": "Coat {n}: {share} % sprayed.",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
@@ -49,6 +51,16 @@ def test_the_words_say_the_edge_against_its_life_and_what_comes_next(shown):
     assert f"band 2 of {len(field.bands)}" in words.head
     assert any(f"of {field.open_time_min.low:.1f} min old" in line for line in words.lines)
     assert words.next
+
+
+def test_an_edge_that_is_older_than_it_lives_is_told_as_too_late(shown):
+    field = max(shown.plan.fields, key=lambda one: len(one.bands))
+    brief = replace(field, open_time_min=replace(field.open_time_min, low=0.01))
+    plan = replace(shown.plan, fields=(brief,))
+    band = sorted(field.bands, key=lambda one: one.order)[1]
+    moment = moment_at(plan, field.coat, band.start_min)
+    words = words_of(plan, moment, shown.clock, shown.units)
+    assert any("too late" in line for line in words.lines)
 
 
 def test_when_all_is_sprayed_the_wait_is_told(shown):

@@ -28,7 +28,7 @@ def facts_in(content: bytes, name: str) -> Json:
     reading = read_bytes(content, name=name)
     job = job_from_reading(reading, job_id=id_from(name))
     facts = job_to_dict(job)
-    facts.setdefault("name", _stem(name))
+    facts.setdefault("name", _stem(name).replace("_", " ").strip())
     return facts_of_job(facts, name)
 
 

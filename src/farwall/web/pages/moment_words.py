@@ -62,7 +62,8 @@ def _head(plan: Plan, moment: Moment, units: Units) -> tuple[str, tuple[str, ...
     lines = []
     if moment.edge is not None:
         age, lives = f"{moment.edge.age_min:.1f}", f"{field.open_time_min.low:.1f}"
-        lines.append(said("now-edge", age=age, lives=lives))
+        late = moment.edge.age_min > field.open_time_min.low
+        lines.append(said("now-edge-dead" if late else "now-edge", age=age, lives=lives))
     elif minute >= field.start_min:
         lines.append(said("now-no-edge"))
     lines.append(said("now-tank", tank=volume(moment.tank_l, units)))

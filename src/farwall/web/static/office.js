@@ -84,7 +84,7 @@ function begin(tape) {
   }
 
   function keepAddress() {
-    const of_day = Math.floor((Number(tape.dataset.starts) + minute + 1440) % 1440);
+    const of_day = Math.floor((Number(tape.dataset.starts) + minute + 1440.5) % 1440);
     const two = (part) => String(Math.floor(part)).padStart(2, "0");
     document.getElementById("at").value = `${two(of_day / 60)}:${two(of_day % 60)}`;
     const here = new URL(location.href);
