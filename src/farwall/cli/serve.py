@@ -32,7 +32,7 @@ def run(options: argparse.Namespace) -> int:
     with Book.open(options.book) as book:
         key = key_of(Path(book.where.files).parent)
         print(f"Farwall answers at http://{options.host}:{options.port}", file=sys.stderr)
-        print(f"Key for a device: {key}", file=sys.stderr)
+        print(f"Open it in a browser, or sync a device; the key: {key}", file=sys.stderr)
         print("The run sheet of a job on a phone: /slab/ID#KEY there", file=sys.stderr)
         if options.host not in {"127.0.0.1", "::1", "localhost"}:
             print(
