@@ -54,3 +54,43 @@ class Span:
     high: float | None
     rank: Rank
     source: str
+
+
+def rank_words(rank: str, source: str) -> str:
+    """`measured here, sample closet-1`: how far to trust a figure, and what it leans on.
+
+    Keys of the bibliography that are words of their own are written out; what
+    was told in the job needs no more than its rank.
+    """
+    if source.startswith("told"):
+        return rank
+    parts = [source_words(part) for part in source.split(", ") if part]
+    if rank == Rank.GUESS:
+        parts = [part for part in parts if part != "our guess"]
+    if any(part.startswith(rank) for part in parts):
+        return ", ".join(parts)
+    return ", ".join([part for part in (rank, *parts) if part])
+
+
+def source_words(source: str) -> str:
+    """`uno-1998` as `Uno 1998`; sources that are words of their own as they are."""
+    key, mark, rest = source.partition("; ")
+    if mark:
+        return f"{source_words(key)}{mark}{rest}"
+    key, mark, rest = source.partition(": ")
+    if mark:
+        return rest
+    author, _, year = source.partition("-")
+    if author.isalpha() and author.islower() and len(year) == 4 and year.isdigit():
+        return f"{author.capitalize()} {year}"
+    if author == "astm":
+        return f"ASTM {year.upper()}"
+    return _KEYS.get(source, source)
+
+
+_KEYS = {
+    "common-practice": "common practice, no source",
+    "house-guess": "our guess",
+    "stain-sheets": "stain sheets",
+    "trade-press": "trade press",
+}

@@ -81,8 +81,8 @@ def test_show_as_json_has_versions_and_entries(filled):
     assert told["entries"][0]["entry"]["about"] == {"coat": "first", "litres": 9.5}
 
 
-def test_an_unknown_job_and_a_spoilt_job_file_are_refused(farwall, tmp_path):
-    farwall()
+def test_an_unknown_job_and_a_spoilt_job_file_are_refused(filled, tmp_path):
+    farwall = filled
     code, said, complained = farwall("show", "nowhere")
     assert (code, said) == (2, "")
     assert "job nowhere: is not in the book." in complained
@@ -134,11 +134,11 @@ def test_restore_wants_to_know_where_to(tmp_path, capsys, monkeypatch):
 def test_the_book_is_found_by_the_environment(tmp_path, capsys, monkeypatch):
     monkeypatch.setenv("FARWALL_BOOK", str(tmp_path / "of-ours"))
     assert main(["book"]) == 0
-    assert (tmp_path / "of-ours" / "book.sqlite").is_file()
+    assert str(tmp_path / "of-ours") in capsys.readouterr().out
     monkeypatch.delenv("FARWALL_BOOK")
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
     assert main(["book"]) == 0
-    assert (tmp_path / "data" / "farwall" / "book" / "book.sqlite").is_file()
+    assert str(tmp_path / "data" / "farwall" / "book") in capsys.readouterr().out
     assert main(["book", "--book", "mysql://x"]) == 2
 
 
@@ -190,3 +190,14 @@ def test_a_drawing_that_is_not_there_adds_nothing(farwall, job, tmp_path):
     assert code == 2
     assert "none.dxf" in said
     assert json.loads(farwall("--json")[1])["jobs"] == []
+
+
+def test_looking_makes_no_book(tmp_path, capsys):
+    nowhere = tmp_path / "slip"
+    assert main(["book", "--book", str(nowhere)]) == 0
+    assert "holds no job yet" in capsys.readouterr().out
+    assert main(["learn", "--book", str(nowhere)]) == 2
+    assert main(["log", "lot-9", "--book", str(nowhere)]) == 2
+    assert main(["plan-many", "--book", str(nowhere), "--out", str(tmp_path / "out")]) == 2
+    assert "holds no book. Look at --book" in capsys.readouterr().err
+    assert not nowhere.exists()

@@ -15,6 +15,12 @@ forks = pytest.mark.skipif(
 )
 
 
+@pytest.fixture(autouse=True)
+def no_page_set_yet(monkeypatch):
+    """Whatever other tests have set in this process."""
+    monkeypatch.delitem(sys.modules, "typst", raising=False)
+
+
 def test_the_result_comes_back():
     later = forked(lambda: {"pages": ["one", "two"]})
     assert later() == {"pages": ["one", "two"]}
@@ -68,3 +74,9 @@ def test_a_result_asked_for_in_another_fork_is_worked_out_there_and_left_for_its
     there, pid = other()
     assert there == pid
     assert later() not in {pid, os.getpid()}
+
+
+def test_once_a_page_was_set_here_nothing_is_forked(monkeypatch):
+    """Typst's threads are not there in a fork, and it would wait for them for ever."""
+    monkeypatch.setitem(sys.modules, "typst", sys)
+    assert forked(os.getpid)() == os.getpid()

@@ -70,3 +70,26 @@ def test_after_a_job_the_file_says_what_is_left(van, tmp_path, capsys):
 def test_what_is_missing_is_asked_for(van, capsys, words, says):
     assert main(["van", str(van), *words]) == 2
     assert says in capsys.readouterr().err
+
+
+def test_the_day_of_the_job_leaves_out_what_is_past_its_own(van, tmp_path, capsys):
+    path = tmp_path / "job.json"
+    path.write_text(json.dumps(plain(job(TWO_ROOMS))))
+
+    def bought(day):
+        main(["van", str(van), "--job", str(path), "--on", day, "--json"])
+        lines = json.loads(capsys.readouterr().out)["shopping"]
+        return next(one["buy"] for one in lines if one["need"]["kind"] == "cartridges")
+
+    assert bought("2026-05-31") == 0
+    assert bought("2026-06-08") == 1
+    assert main(["van", str(van), "--job", str(path), "--on", "tomorrow"]) == 2
+    assert "--on: tomorrow is no day." in capsys.readouterr().err
+
+
+def test_a_lot_that_the_van_does_not_have_is_told_with_those_it_has(van, capsys):
+    words = ["--used", "stain=walnut:9.5:lot-7", "--on", "2026-06-08"]
+    assert main(["van", str(van), *words]) == 0
+    out = capsys.readouterr().out
+    assert "2.51 gal (9.5 L) of walnut of lot lot-7 more were used than were there." in out
+    assert "The van's list has lot 7, 9 of it." in out

@@ -153,7 +153,8 @@ def test_what_follows_comes_one_after_the_other():
     told = found.after(coat, 100.0, found.dry(coat, 100.0, last=True))
     dwell, down, sealer, traffic = told
     assert dwell.begins_min == 100.0
-    assert down.begins_min == pytest.approx(100 + 8 * 60 + 180)
+    # dwell ends at 17:40: rinsing, 3 h, begins at 7:30 next morning, 23.5 h after the start at 8:00
+    assert down.begins_min == pytest.approx(23.5 * 60 + 180)
     assert sealer.begins_min == pytest.approx(down.begins_min + down.likely_min, abs=0.2)
     assert traffic.begins_min == pytest.approx(sealer.begins_min + sealer.likely_min, abs=0.2)
     assert "label" in traffic.source

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from farwall.facts.plan import Ground
-from farwall.papers.grounds import ground_words, rank_words, weightiest
+from farwall.papers.grounds import ground_words, weightiest
 
 
 @pytest.mark.parametrize(
@@ -33,22 +33,6 @@ def test_names_are_plain_words():
     ground = Ground("coats.second.m2_per_l", "7.4", "m2/L", "guess", "")
     assert ground_words(ground, "us", coats=["first", "second"]).name == "coverage, coat 2"
     assert ground_words(Ground("what.ever_it", "1", "", "guess", ""), "us").name == "what, ever it"
-
-
-@pytest.mark.parametrize(
-    ("rank", "source", "told"),
-    [
-        ("measured here", "told as survey.slab_c", "measured here"),
-        ("measured here", "sample closet-1", "measured here, sample closet-1"),
-        ("common practice", "common practice, no source", "common practice, no source"),
-        ("common practice", "common-practice", "common practice, no source"),
-        ("guess", "house-guess", "guess"),
-        ("published", "uno-1998", "published, Uno 1998"),
-        ("learned", "", "learned"),
-    ],
-)
-def test_a_rank_is_always_told_and_never_twice(rank: str, source: str, told: str):
-    assert rank_words(rank, source) == told
 
 
 def test_what_decides_the_day_comes_first():

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import json
 import os
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict
 from datetime import datetime
 from pathlib import Path
@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     from farwall.store.nouns import BookFault, JobLine
 
 _DONE, _HAS_FAULTS = 0, 1
+_MOMENT = 29
+"""As wide as `2026-11-26T01:26:44.251+00:00`."""
 _EPILOG = (
     "ADDRESS is a folder, or postgresql://user@host/name with --files for the folder of photos. "
     "Without it: FARWALL_BOOK, else a folder of the user's own data. docs/book.md tells more."
@@ -69,8 +71,14 @@ def _everywhere(parser: argparse.ArgumentParser, *, default: Any) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """0 done, 1 when a check finds faults; raises `Refused` when the book cannot be used."""
+    from farwall.store.address import address, insist_there, is_there
+
     if options.doing in {"check", "show", "backup", "out"}:
-        _insist_there(options)
+        insist_there(options.book, files=options.files)
+    if options.doing is None:
+        where = address(options.book, files=options.files)
+        if not is_there(where):  # looking makes none
+            return _listed(where.shown, [], options)
     if options.doing == "check":
         return _check(options)
     if options.doing == "restore":
@@ -89,26 +97,18 @@ def run(options: argparse.Namespace) -> int:
         return doings[options.doing](book, options)
 
 
-def _insist_there(options: argparse.Namespace) -> None:
-    """Who looks at a book means one that is there: a slip in its address makes no new one."""
-    from farwall.errors import Mistake, Refused
-    from farwall.store.address import DATABASE, address
-
-    folder = address(options.book, files=options.files).folder
-    if folder is not None and not (folder / DATABASE).is_file():
-        remedy = "Look at --book and FARWALL_BOOK; `farwall book add` begins a new one."
-        raise Refused(Mistake(str(folder), "holds no book.", remedy))
-
-
 def _list(book: Book, options: argparse.Namespace) -> int:
-    jobs = book.jobs()
+    return _listed(book.where.shown, book.jobs(), options)
+
+
+def _listed(shown: str, jobs: Sequence[JobLine], options: argparse.Namespace) -> int:
     if options.json:
-        return _print({"book": book.where.shown, "jobs": [asdict(one) for one in jobs]})
+        return _print({"book": shown, "jobs": [asdict(one) for one in jobs]})
     if not jobs:
-        print(f"{book.where.shown} holds no job yet. `farwall book add JOB.json` adds one.")
+        print(f"{shown} holds no job yet. `farwall book add JOB.json` adds one.")
         return _DONE
-    wide = max(len(one.id) for one in jobs)
-    print(f"{'job':<{wide}}  facts  entries  last heard of              state   name")
+    wide = max(3, *(len(one.id) for one in jobs))
+    print(f"{'job':<{wide}}  facts  entries  {'last heard of':<{_MOMENT}}  state   name")
     for one in jobs:
         print(_job_line(one, wide))
     return _DONE
@@ -117,7 +117,9 @@ def _list(book: Book, options: argparse.Namespace) -> int:
 def _job_line(one: JobLine, wide: int) -> str:
     state = "closed" if one.closed else "open"
     counts = f"{one.versions:>5}  {one.entries:>7}"
-    return f"{one.id:<{wide}}  {counts}  {one.latest_at:<25}  {state:<6}  {one.name}".rstrip()
+    return (
+        f"{one.id:<{wide}}  {counts}  {one.latest_at:<{_MOMENT}}  {state:<6}  {one.name}".rstrip()
+    )
 
 
 def _add(book: Book, options: argparse.Namespace) -> int:

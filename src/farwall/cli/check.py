@@ -52,7 +52,7 @@ def _mistakes(error: Unreadable) -> list[Mistake]:
     more = len(error.mistakes) - SHOWN
     if more > 0:
         shown.append(Mistake(where="", what=f"… and {more} more."))
-    return [*shown, _mistake("", "Plan the job again with `farwall plan`, or mend the file.")]
+    return [*shown, _mistake("Plan the job again with `farwall plan`, or mend the file.", "")]
 
 
 def _mistake(what: str, remedy: str = "Is it the plan.json that `farwall plan` wrote?") -> Mistake:

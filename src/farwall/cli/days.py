@@ -80,13 +80,13 @@ def run(options: argparse.Namespace) -> int:
 
         lessons = read_lessons(options.lessons)
     answer = plan_days(jobs, ask, weather=weather, lessons=lessons)
-    if options.ics is not None:
-        _write_ics(options, answer)
     if options.out is not None:
         from farwall.papers.days_files import days_files
         from farwall.papers.folder import write_folder
 
         write_folder(options.out, days_files(answer.document, units=jobs[0].wishes.units))
+    if options.ics is not None:
+        _write_ics(options, answer)
     if options.json:
         print(json.dumps(answer.document, ensure_ascii=False))
     else:
@@ -209,4 +209,7 @@ def _write_ics(options: argparse.Namespace, answer: Answer) -> None:
         if stamp.tzinfo is None:
             raise Refused(Mistake("--stamp", "It has no offset.", "Write it like -06:00, or Z."))
     text = calendar_file(answer.document, stamp=stamp, earlier=earlier)
-    options.ics.write_bytes(text.encode())
+    options.ics.parent.mkdir(parents=True, exist_ok=True)
+    aside = options.ics.with_name(f".{options.ics.name}.new")
+    aside.write_bytes(text.encode())
+    aside.replace(options.ics)

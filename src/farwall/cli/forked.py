@@ -17,16 +17,19 @@ from contextlib import suppress
 from typing import NoReturn, TypeVar
 
 T = TypeVar("T")
+_SETTER = "typst"
+"""Imported where the first page is set; from then on it holds threads."""
 
 
 def forked(work: Callable[[], T]) -> Callable[[], T]:
     """Begin `work` in a process of its own; what comes back waits for its result.
 
-    Where a process cannot be forked safely (not on Linux), or there is one processor only, or
-    the process comes to nothing, the work is done here when its result is asked for, so that
+    Where a process cannot be forked safely (not on Linux, or once typst has set a page here, whose
+    threads a fork would wait for and never see), or there is one processor only, or the process
+    comes to nothing, the work is done here when its result is asked for, so that
     its errors are raised here too. The result has to be one that can be pickled.
     """
-    if sys.platform != "linux" or len(os.sched_getaffinity(0)) < 2:
+    if sys.platform != "linux" or _SETTER in sys.modules or len(os.sched_getaffinity(0)) < 2:
         return work
     reading, writing = os.pipe()
     try:

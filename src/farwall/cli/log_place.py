@@ -93,9 +93,11 @@ def _in_book(
     job_id: str, address: str | None, job_file: Path | None, lessons: Lessons | None
 ) -> Place:
     from farwall.readers.job_json import job_from, read_job
+    from farwall.store.address import insist_there
     from farwall.store.book import Book
     from farwall.web.firm import lessons_of
 
+    insist_there(address)
     book = Book.open(address)
     lessons = lessons or lessons_of(book)
     job = read_job(job_file) if job_file is not None else job_from(book.facts(job_id), job_id)

@@ -17,6 +17,8 @@ from farwall.errors import FarwallError, Refused, Unanswerable
 
 _MANY = 100_000
 DONE, ANSWER_IS_NO, CALLERS_MISTAKE = 0, 1, 2
+STOPPED = 130
+"""Ctrl-C, as every shell tells it."""
 
 COMMANDS = {
     "demo": "plan an invented house, to see what comes out",
@@ -47,7 +49,7 @@ COMMANDS = {
 
 
 def main(argv: Sequence[str] | None = None) -> int:
-    """Exit code: 0 done, 1 the answer is no, 2 the caller's mistake."""
+    """Exit code: 0 done, 1 the answer is no, 2 the caller's mistake, 130 stopped by Ctrl-C."""
     # A plan makes many small things that live to its end: looking for lost ones after every 700
     # of them is a tenth of its time.
     gc.set_threshold(_MANY)
@@ -67,6 +69,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         return _say(no.reason, *no.remedies, code=ANSWER_IS_NO)
     except FarwallError as error:
         return _say(str(error), code=CALLERS_MISTAKE)
+    except KeyboardInterrupt:
+        return _say("Stopped before it was done.", code=STOPPED)
     except BrokenPipeError:
         sys.stderr.close()
         return DONE

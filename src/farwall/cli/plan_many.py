@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import sys
 import time
 from collections.abc import Iterator
 from dataclasses import replace
@@ -15,7 +16,7 @@ from farwall.errors import Mistake, Refused
 if TYPE_CHECKING:
     from farwall.cli.many.nouns import How, OneJob, Outcome
 
-_DONE, _NO = 0, 1
+_DONE, _NO, _STOPPED = 0, 1, 130
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -82,15 +83,19 @@ def _plan_all(jobs: list[OneJob], how: How, options: argparse.Namespace) -> int:
     ahead = [job for job in jobs if job.id not in found]
     from_book = {job.id for job in jobs if job.named.startswith(OF_BOOK)}
     progress = told.Progress(len(ahead)) if ahead else None
-    for outcome in _by(ahead, how, options):
-        if outcome.files:
-            write_folder(options.out / outcome.id, outcome.files)
-            if options.book is not None and outcome.id in from_book:
-                into_book(options.book, outcome)
-        notes.add(options.out, outcome)
-        found[outcome.id] = replace(outcome, files={})
-        if progress is not None:
-            progress.one_more()
+    try:
+        for outcome in _by(ahead, how, options):
+            if outcome.files:
+                write_folder(options.out / outcome.id, outcome.files)
+                if options.book is not None and outcome.id in from_book:
+                    into_book(options.book, outcome)
+            notes.add(options.out, outcome)
+            found[outcome.id] = replace(outcome, files={})
+            if progress is not None:
+                progress.one_more()
+    except KeyboardInterrupt:
+        print(told.stopped(len(found), len(jobs), folder=str(options.out)), file=sys.stderr)
+        return _STOPPED
     if progress is not None:
         progress.end()
     outcomes = [found[job.id] for job in jobs]

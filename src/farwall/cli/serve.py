@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import argparse
+import socket
 import sys
+from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
+from farwall.errors import Mistake, Refused
+
 _DONE = 0
 _PORT = 8750
+_LAST_PORT = 65535
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -17,7 +22,12 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--host", default="127.0.0.1", help="who may come in; 0.0.0.0 lets the local network in"
     )
-    parser.add_argument("--port", type=int, default=_PORT)
+    parser.add_argument(
+        "--port",
+        type=int,
+        default=_PORT,
+        help=f"where it listens (default {_PORT}; 0: any free)",
+    )
 
 
 def run(options: argparse.Namespace) -> int:
@@ -29,9 +39,10 @@ def run(options: argparse.Namespace) -> int:
     from farwall.web.door import Door
     from farwall.web.key import key_of
 
-    with Book.open(options.book) as book:
+    with Book.open(options.book) as book, _listening(options.host, options.port) as ear:
         key = key_of(Path(book.where.files).parent)
-        print(f"Farwall answers at http://{options.host}:{options.port}", file=sys.stderr)
+        port = ear.getsockname()[1]
+        print(f"Farwall answers at http://{options.host}:{port}", file=sys.stderr)
         print(f"Open it in a browser, or sync a device; the key: {key}", file=sys.stderr)
         print("The run sheet of a job on a phone: /slab/ID#KEY there", file=sys.stderr)
         if options.host not in {"127.0.0.1", "::1", "localhost"}:
@@ -41,5 +52,24 @@ def run(options: argparse.Namespace) -> int:
                 file=sys.stderr,
             )
         app = app_for(Door(book, key, lambda: datetime.now(UTC)))
-        uvicorn.run(app, host=options.host, port=options.port, log_level="warning")
+        config = uvicorn.Config(app, host=options.host, port=port, log_level="warning")
+        with suppress(KeyboardInterrupt):  # Ctrl-C is how it is meant to end
+            uvicorn.Server(config).run(sockets=[ear])
     return _DONE
+
+
+def _listening(host: str, port: int) -> socket.socket:
+    """A socket that is bound there before anything is said. Raises `Refused` where it cannot be."""
+    if not 0 <= port <= _LAST_PORT:
+        raise Refused(Mistake("--port", f"{port} is no port.", f"Say one from 1 to {_LAST_PORT}."))
+    try:
+        family, _, _, _, address = socket.getaddrinfo(host, port, type=socket.SOCK_STREAM)[0]
+    except OSError:
+        what = f"{host} is not known here."
+        raise Refused(Mistake("--host", what, "Say 127.0.0.1, or 0.0.0.0.")) from None
+    try:
+        return socket.create_server(address[:2], family=family)
+    except OSError as error:
+        what = f"{host}:{port} cannot be listened at ({error.strerror})."
+        remedy = "Does another one run there? Say another --port."
+        raise Refused(Mistake("--port", what, remedy)) from error

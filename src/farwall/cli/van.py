@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -29,14 +30,19 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         metavar="WORD",
         nargs="+",
         default=[],
-        help="after a job: sprayer=blue:0.68 (with its flow, L/min), stain=walnut:9.5:lot-7 "
+        help="after a job: sprayer=blue:0.68 (with its flow, L/min), stain=walnut:9.5:7 "
         "(litres, lot), tape-1=40 (by its id)",
     )
     parser.add_argument(
         "--after", metavar="JOB", help="after this job: what its log says was sprayed and mixed"
     )
     parser.add_argument("--book", metavar="ADDRESS", help="JOB is a job of this book")
-    parser.add_argument("--on", metavar="DATE", default="", help="the day of the job, 2026-06-08")
+    parser.add_argument(
+        "--on",
+        metavar="DATE",
+        default="",
+        help="the day of the job, 2026-06-08 (else its plan's): what is past its day is left out",
+    )
     parser.add_argument("--out", metavar="FILE", type=Path, help="the van afterwards, as a file")
     parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
 
@@ -45,6 +51,7 @@ def run(options: argparse.Namespace) -> int:
     """Show the van; 1 when no sprayer, or no spare, is sound for the job."""
     from farwall.readers.van_json import read_van
 
+    _insist_day(options.on)
     van = read_van(options.van)
     if options.used or options.after is not None:
         return _after(van, options)
@@ -64,6 +71,14 @@ def run(options: argparse.Namespace) -> int:
     return _DONE
 
 
+def _insist_day(on: str) -> None:
+    """Raises Refused when `on` is told and is no day."""
+    try:
+        date.fromisoformat(on or "2026-06-08")
+    except ValueError:
+        raise Refused(Mistake("--on", f"{on} is no day.", "Such as --on 2026-06-08.")) from None
+
+
 def _for_job(van: Van, options: argparse.Namespace) -> int:
     from farwall.facts.plain import plain
     from farwall.job.plan_job import plan_job
@@ -74,7 +89,7 @@ def _for_job(van: Van, options: argparse.Namespace) -> int:
 
     job = read_job(options.job)
     plan = read_plan(options.plan) if options.plan is not None else plan_job(job)
-    found = van_plan(van, plan, job.floor)
+    found = van_plan(van, plan, job.floor, on=options.on)
     if options.json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:

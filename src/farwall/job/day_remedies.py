@@ -124,10 +124,15 @@ def _heat(question: Question, house: House, job: Job, weather: WeatherFile, peop
     return (
         f"Heat the house to {_both(HEATED_TO_C)} from {date_words(since.date())} on, for a slab "
         f"warms slowly, with a heater of {heat_kw:.0f} kW or more ({_VENTED}). From the first coat "
-        f"on the slab is then {_both(min(slabs))} to {_both(max(slabs))} (a guess: read it). Work "
+        f"on the slab is then {_span(min(slabs), max(slabs))} (a guess: read it). Work "
         f"can begin on {date_words(begins.date())} and ends on {date_words(ends.date())}. Tell "
         f"site.heater_kw={heat_kw:.0f} and site.heater_vented=true in the job, and ask again."
     )
+
+
+def _span(low_c: float, high_c: float) -> str:
+    low, high = _both(low_c), _both(high_c)
+    return low if low == high else f"{low} to {high}"
 
 
 def _later(question: Question, house: House, job: Job, weather: WeatherFile, people: int) -> str:
@@ -177,7 +182,7 @@ def _against(question: Question, lack: Lack, job: Job, weather: WeatherFile) -> 
 
 
 def _shares(what: str, kinds: Counter[str], count: int) -> str:
-    told: Iterator[str] = (f"{kind} {n / count:.0%}" for kind, n in kinds.most_common(4))
+    told: Iterator[str] = (f"{kind} {n / count * 100:.0f} %" for kind, n in kinds.most_common(4))
     words: Sequence[str] = list(told)
     if not words:
         return ""

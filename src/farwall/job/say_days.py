@@ -10,6 +10,7 @@ from farwall.days.document import CAUTIONS, day_date, milestone_date, moment
 from farwall.days.nouns import Calendar, HouseDays, Placed
 from farwall.days.practice import MILESTONES
 from farwall.days.words import clock_words, date_words
+from farwall.evidence import source_words
 from farwall.job.plan_days import Answer
 from farwall.units import ft2_from_m2
 
@@ -95,7 +96,7 @@ def _dues(told: Calendar, house: HouseDays) -> Iterator[str]:
     if house.lost_chance is not None:
         yield (
             f"Chance that a day for stain or sealer is lost to the weather: "
-            f"{house.lost_chance:.0%} (guess, from the days of the file near each date)."
+            f"{house.lost_chance * 100:.0f} % (guess, from the days of the file near each date)."
         )
 
 
@@ -112,7 +113,9 @@ def _many(told: Calendar) -> Iterator[str]:
             risk = (
                 ""
                 if house.lost_chance is None
-                else (f"; {house.lost_chance:.0%} chance to lose a day to the weather (guess)")
+                else (
+                    f"; {house.lost_chance * 100:.0f} % chance to lose a day to the weather (guess)"
+                )
             )
             yield f"    other trades out until {_at(end)}{risk}"
         yield ""
@@ -130,7 +133,7 @@ def _by_day(told: Calendar, house: HouseDays) -> list[str]:
 
 def _grounds(told: Calendar) -> list[str]:
     ahead, proof = told.question.ahead, told.proof
-    lines = [f"It rests on {ahead.source} ({ahead.rank.value})."]
+    lines = [f"It rests on {source_words(ahead.source)} ({ahead.rank.value})."]
     if len(told.houses) > 1:
         lines.append(
             f"Cost in days (to hand-over, ten for a day late, chances and moves): "

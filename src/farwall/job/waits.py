@@ -36,6 +36,7 @@ from farwall.air.waits import (
     through,
     worth_min,
 )
+from farwall.days.practice import DAY_MIN, EVENING_MIN, WORK_FROM_MIN
 from farwall.evidence import Rank
 from farwall.facts.job import Sighting
 from farwall.facts.plan import Clock
@@ -83,7 +84,7 @@ class Waits:
     def after(self, coat: SettledCoat, ends_min: float, dry: Clock) -> tuple[Clock, ...]:
         """What follows the last coat: dwell, dry-down, the sealer's next coat, traffic."""
         dried = _middle(dry, NEUTRALISE.longest_min)
-        rinsed = ends_min + max(DWELL.usual_min, dried) + RINSING_MIN
+        rinsed = self._rinsed(ends_min + max(DWELL.usual_min, dried))
         down = self._foretold(DRY_DOWN, coat, rinsed, begins=True)
         sealed = rinsed + _middle(down, DRY_DOWN.longest_min)
         again = self._foretold(SEALER, coat, sealed, begins=True)
@@ -94,6 +95,17 @@ class Waits:
             again,
             _prescribed(coat.id, TRAFFIC, twice),
         )
+
+    def _rinsed(self, free_min: float) -> float:
+        """When rinsing is over that may begin at a minute: nobody rinses at night.
+
+        It lies from 7:30 to 18:30 as in the calendar (a guess), else it begins next morning.
+        """
+        free = self.lasting.starts_at + timedelta(minutes=free_min)
+        of_day = free.hour * 60.0 + free.minute
+        late = of_day + RINSING_MIN > EVENING_MIN
+        morning = WORK_FROM_MIN + (DAY_MIN if late else 0.0)
+        return free_min + max(morning - of_day, 0.0) + RINSING_MIN
 
     def factor(self, wait: Wait, coat: SettledCoat, pace: float = 0.0) -> Factor:
         """What this floor taught of a wait after this coat, with its range.

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from farwall.evidence import rank_words
 from farwall.facts.plan import Ground
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import length, volume
@@ -75,7 +76,6 @@ _WEIGHT = (
 )  # fmt: skip
 _LEFT_OUT = frozenset({"starts_at", "stains", "coats"})
 """Shown elsewhere on the sheet."""
-_KEYS = {"common-practice": "common practice, no source", "house-guess": "our guess"}
 
 
 @dataclass(frozen=True)
@@ -90,31 +90,7 @@ class GroundWords:
 def ground_words(ground: Ground, units: Units, *, coats: Sequence[str] = ()) -> GroundWords:
     """A ground with its name in plain words and its value in the user's units."""
     told = rank_words(ground.rank, ground.source)
-    return GroundWords(_name(ground.name, coats), _value(ground, units), told)
-
-
-def rank_words(rank: str, source: str) -> str:
-    """`measured here, sample closet-1`: how far to trust a figure, and what it leans on.
-
-    Keys of the bibliography that are words of their own are written out; what
-    was told in the job needs no more than its rank.
-    """
-    if source.startswith("told"):
-        return rank
-    parts = [_said(part) for part in source.split(", ") if part]
-    if rank == "guess":
-        parts = [part for part in parts if part != "our guess"]
-    if parts and parts[0].startswith(rank):
-        return ", ".join(parts)
-    return ", ".join([part for part in (rank, *parts) if part])
-
-
-def _said(source: str) -> str:
-    """`uno-1998` as `Uno 1998`; sources that are words of their own as they are."""
-    author, _, year = source.partition("-")
-    if author.isalpha() and author.islower() and len(year) == 4 and year.isdigit():
-        return f"{author.capitalize()} {year}"
-    return _KEYS.get(source, source)
+    return GroundWords(_name(ground.name, coats), ground_value(ground, units), told)
 
 
 def weightiest(
@@ -140,7 +116,8 @@ def _name(name: str, coats: Sequence[str]) -> str:
     return name.replace("_", " ").replace(".", ", ")
 
 
-def _value(ground: Ground, units: Units) -> str:
+def ground_value(ground: Ground, units: Units) -> str:
+    """The value alone, in the user's units; what is no number as it stands."""
     say = _BY_UNIT.get(ground.unit)
     try:
         number = float(ground.value)

@@ -5,9 +5,10 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
+from farwall.evidence import rank_words
 from farwall.facts.plan import Clock, Ground, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
-from farwall.papers.grounds import rank_words
+from farwall.papers.grounds import ground_value
 from farwall.papers.seal_words import cans, coat_fields, coat_named, coat_span, opened
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
@@ -70,7 +71,7 @@ def front_page(plan: Plan, sealing: Sealing, *, units: Units, notes: str) -> dic
         "cautions": [plain(one) for one in plan.cautions],
         "rests": [
             {"name": plain(_ground_words(one.name)),
-             "value": plain(_ground_value(one, clock)),
+             "value": plain(_ground_value(one, units, clock)),
              "rank": plain(rank_words(one.rank, one.source))}
             for one in plan.grounds
             if one.name.startswith(("sealer", "wet edge", "dr", "container"))
@@ -95,10 +96,10 @@ _GROUND_WORDS = {
 }
 
 
-def _ground_value(one: Ground, clock: WallClock) -> str:
+def _ground_value(one: Ground, units: Units, clock: WallClock) -> str:
     if one.name in {"dried down", "dry from"}:
         return _at(one.value, clock)
-    return f"{one.value} {one.unit}".strip()
+    return ground_value(one, units)
 
 
 def _ground_words(name: str) -> str:
@@ -143,10 +144,13 @@ _OF_THE_DAY = ("wet edge", "abrade after")
 def _wait_row(one: Clock, clock: WallClock) -> dict[str, str]:
     begins = one.begins_min or 0.0
     late = one.high_min if one.high_min is not None else one.low_min
+    ends = (begins + one.low_min, begins + late)
+    # within four days the name of the day is enough, and two times fit beside each other
+    low, high = (clock.time(at) if late < _DAYS_MIN else _day(clock, at, hour=False) for at in ends)
     return {
         "name": one.name,
-        "low": _day(clock, begins + one.low_min, hour=late < _DAYS_MIN),
-        "late": _day(clock, begins + late, hour=late < _DAYS_MIN),
+        "low": low,
+        "late": high,
         "rank": one.rank,
     }
 

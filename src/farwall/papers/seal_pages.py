@@ -101,9 +101,10 @@ def _field(
         "map_width": size.inner_width * _MAP_SHARE,
         "bands": [
             [f"{band.order} II" if band.sprayer == 2 else str(band.order),
-             clock.bare(band.start_min), volume(band.litres, units, both=False)]
+             clock.bare(band.start_min), volume(band.litres, units, both=False).partition(" ")[0]]
             for band in bands
         ],
+        "unit": "gal" if units == "us" else "L",
         "columns": 1 if len(bands) <= 11 else 2,
         "small": len(bands) > _MOST_RULED,
         "points": [plain(unbroken(one)) for one in points(plan, field, units, clock)],

@@ -154,7 +154,9 @@ def _rows(lines: Sequence[str], faults: _Faults) -> tuple[list[Hour], dict[str, 
         width = width or len(parts)
         if len(parts) not in FIELD_COUNTS:
             faults.add(
-                number, f"A row has {len(parts)} fields; 35 or 32 are read.", "Repair the row."
+                number,
+                f"A row has {len(parts)} field{'s' * (len(parts) != 1)}; 35 or 32 are read.",
+                "Repair the row.",
             )
         elif len(parts) != width:
             faults.add(number, f"A row has {len(parts)} fields, the first one {width}.")

@@ -102,7 +102,7 @@ def _sense(van: Van) -> list[Mistake]:
 def used_from(words: list[str], on: str) -> UsedUp:
     """What a job used up, from words.
 
-    `sprayer=blue` (`sprayer=blue:0.68` with its flow, L/min), `stain=walnut:9.5:lot-7` (litres, lot
+    `sprayer=blue` (`sprayer=blue:0.68` with its flow, L/min), `stain=walnut:9.5:7` (litres, lot
     where noted), `tape-1=40` (a thing on the shelf). Raises Refused with every mistake.
     """
     mistakes: list[Mistake] = []
@@ -124,7 +124,7 @@ def used_from(words: list[str], on: str) -> UsedUp:
             else:
                 things.append((key, _amount(parts[0])))
         except ValueError as error:
-            remedy = "Such as sprayer=blue stain=walnut:9.5:lot-7 tape-1=40."
+            remedy = "Such as sprayer=blue stain=walnut:9.5:7 tape-1=40."
             mistakes.append(Mistake(word[:40], f"{error}.", remedy))
     if mistakes:
         raise Refused(*mistakes, about="What was used cannot be read:")

@@ -52,5 +52,21 @@ def address(told: str | Path | None = None, *, files: Path | None = None) -> Add
     return Address(folder, "", files or folder / FILES)
 
 
+def is_there(where: Address) -> bool:
+    """Whether a book lies in the folder; a server is taken to have one."""
+    return where.folder is None or (where.folder / DATABASE).is_file()
+
+
+def insist_there(told: str | Path | None = None, *, files: Path | None = None) -> None:
+    """Who looks at a book means one that is there: a slip in its address makes no new one.
+
+    Raises Refused for a folder without a book; whether a server answers shows when it is asked.
+    """
+    where = address(told, files=files)
+    if not is_there(where):
+        remedy = "Look at --book and FARWALL_BOOK; `farwall book add JOB.json` begins a new one."
+        raise Refused(Mistake(where.shown, "holds no book.", remedy))
+
+
 def _data() -> Path:
     return Path(os.environ.get("XDG_DATA_HOME") or Path.home() / ".local/share") / "farwall"

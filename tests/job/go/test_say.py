@@ -12,7 +12,7 @@ from farwall.job.go.say import WINS, in_short, said
 def test_a_reason_comes_with_its_rank_its_source_and_its_remedy():
     lines = said(go_or_no_go(surveyed(acid_before="whole")), name="Lot 9").splitlines()
     assert lines[:2] == ["Lot 9: No.", "What says no:"]
-    assert "(common practice; stain-sheets, trade-press)" in lines[2]
+    assert "(common practice, stain sheets, trade press)" in lines[2]
     assert "overlay" in lines[3]
     assert lines[-1] == WINS
 

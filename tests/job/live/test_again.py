@@ -32,6 +32,14 @@ def test_late_thirsty_closed_or_in_another_order_it_does_not():
     assert "another order" in asked(other, 5.1).says
 
 
+def test_when_all_is_sprayed_no_replan_is_offered():
+    log = Log(PLAN)
+    for coat in PLAN.inputs.coats:
+        log("coat-done", 500, coat=coat.id)
+    found = asked(log, 600)
+    assert (found.word, found.says) == ("done", "Nothing of the plan is left to spray.")
+
+
 def test_where_two_spray_a_late_day_is_planned_again_too():
     """Told by entries of either sprayer; the other half of the last band is in hand."""
     from tests.job.test_two_again import HALL, halves

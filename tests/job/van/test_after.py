@@ -36,7 +36,7 @@ def test_more_than_there_was_is_told():
     van, odd = after(VAN, UsedUp(DAY, stains=(("walnut", "7", 5.5),), things=(("tape", 101.0),)))
     assert [one.amount for one in van.stock] == [0.0, 8.0, 0.0]
     assert len(odd) == 2
-    assert "1.50 L of walnut of lot 7 more" in odd[1]
+    assert "0.40 gal (1.5 L) of walnut of lot 7 more" in odd[1]
 
 
 def test_names_that_are_not_there_are_refused_all_at_once():

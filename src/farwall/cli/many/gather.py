@@ -46,8 +46,10 @@ def jobs_in(places: Sequence[Path]) -> list[OneJob]:
 
 def jobs_of_book(address: str, *, beside: Sequence[OneJob] = ()) -> list[OneJob]:
     """The newest facts of every job in a book that is not handed over. Raises Refused."""
+    from farwall.store.address import insist_there
     from farwall.store.book import Book
 
+    insist_there(address)
     taken = {job.id for job in beside}
     with Book.open(address) as book:
         lines = [line for line in book.jobs() if not line.closed]

@@ -47,7 +47,7 @@ class Progress:
         bar = ("=" * round(_BAR * share)).ljust(_BAR, ".")
         left_s = passed_s / self._done * (self._total - self._done) if self._done else 0.0
         rest = "" if self._done == self._total else f", about {_lasting(left_s)} left"
-        return f"[{bar}] {self._done} of {self._total} jobs{rest}"
+        return f"[{bar}] {self._done} of {_jobs(self._total)}{rest}"
 
     def end(self) -> None:
         """Leave the line."""
@@ -58,19 +58,31 @@ class Progress:
 def said(outcomes: Sequence[Outcome], *, before: int, seconds: float, folder: str) -> str:
     """How many of each state, and why for those that did not go through."""
     counts = Counter(one.state for one in outcomes)
-    done = f"{len(outcomes)} jobs in {_lasting(seconds)}"
+    done = f"{_jobs(len(outcomes))} in {_lasting(seconds)}"
     if before:
         done += f", {before} of them as planned before"
     lines = [f"{done}:"]
     lines += [f"  {counts[one]:>6}  {what}" for one, what in _WORDS.items() if counts[one]]
     bad = [one for one in outcomes if one.state != "planned"]
     for one in bad[:_SHOWN]:
-        more = f" (and {len(one.why) - 1} more)" if len(one.why) > 1 else ""
-        lines.append(f"{one.id}: {one.state}. {one.why[0] if one.why else ''}{more}")
+        why, rest = " ".join(one.why[:2]), len(one.why) - 2
+        lines.append(f"{one.id}: {one.state}. {why}" + (f" (and {rest} more)" if rest > 0 else ""))
     if len(bad) > _SHOWN:
         lines.append(f"… and {len(bad) - _SHOWN} more.")
     lines.append(f"Plans and outcomes.jsonl are in {folder}.")
     return "\n".join(lines)
+
+
+def stopped(done: int, total: int, *, folder: str) -> str:
+    """After Ctrl-C: what is kept, and how to go on."""
+    return (
+        f"\nStopped: {done} of {_jobs(total)} done and kept in {folder}. "
+        "The same command again goes on from there."
+    )
+
+
+def _jobs(count: int) -> str:
+    return f"{count} job{'s' * (count != 1)}"
 
 
 def _lasting(seconds: float) -> str:

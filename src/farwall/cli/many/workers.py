@@ -10,10 +10,13 @@ import gc
 import importlib
 import multiprocessing
 import os
+import signal
+import threading
 from collections import deque
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
+from contextlib import contextmanager
 from typing import Any
 
 from farwall.cli.many.nouns import How, OneJob, Outcome
@@ -43,6 +46,10 @@ def pool(jobs: Sequence[OneJob], how: How, *, workers: int) -> Iterator[Outcome]
                 yield from _shared_out(processes, waiting, held, how, most=_AHEAD * workers)
             except BrokenProcessPool:
                 again += held.values()
+            except KeyboardInterrupt:
+                for process in multiprocessing.active_children():
+                    process.terminate()
+                raise
     for job in again:
         yield _alone(job, how)
 
@@ -59,7 +66,8 @@ def _shared_out(
         while waiting and len(held) < most:
             job = waiting.popleft()
             try:
-                held[processes.submit(plan_one, job, how)] = job
+                with _unheard_in_workers():
+                    held[processes.submit(plan_one, job, how)] = job
             except BrokenProcessPool:
                 waiting.appendleft(job)
                 raise
@@ -85,6 +93,19 @@ def _pool(workers: int) -> ProcessPoolExecutor:
     # Spawned, not forked: libraries that hold threads do not fork well.
     context = multiprocessing.get_context("spawn")
     return ProcessPoolExecutor(workers, mp_context=context, initializer=_begin)
+
+
+@contextmanager
+def _unheard_in_workers() -> Iterator[None]:
+    """Processes that are begun in here do not hear Ctrl-C: this one stops them, and says so."""
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    before = signal.signal(signal.SIGINT, signal.SIG_IGN)
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, before)
 
 
 def _begin() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from farwall.evidence import rank_words
 from farwall.facts.go import Finding, Go, SlabTest
 
 VERDICT_WORDS = {
@@ -71,7 +72,7 @@ def _test(one: SlabTest, labels: Mapping[str, str]) -> str:
 def _told(one: Finding) -> Sequence[str]:
     if one.verdict == "go":
         return [f"{one.rule}: {one.reason}"]
-    rank = f"{one.rank}; {one.source}"
+    rank = rank_words(one.rank, one.source)
     lines = [f"{one.rule}: {one.reason}" + (f" ({rank})" if one.verdict != "ask" else "")]
     if one.change:
         lines.append(f"  {one.change}")

@@ -18,12 +18,13 @@ THIRSTY = 0.05
 SETTLE_S, MOST_S = 2.0, 10.0
 """A re-plan waits for so much quiet after the last tap, and never longer than that. Guesses."""
 
-Word = Literal["holds", "again"]
+Word = Literal["holds", "again", "done"]
 
 
 @dataclass(frozen=True)
 class Again:
-    """holds: nothing has changed, the plan's own · again: lay it anew, also where two spray.
+    """holds: nothing has changed, the plan's own · again: lay it anew, also where two spray ·
+    done: nothing is left to spray.
 
     why: each reason in words.
     """
@@ -36,6 +37,8 @@ class Again:
         """One line for whoever is on the floor."""
         if self.word == "holds":
             return "The plan still holds: order, minutes and fillings are its own."
+        if self.word == "done":
+            return "Nothing of the plan is left to spray."
         reasons = "; ".join(self.why)
         return f"The rest is worth planning again (--replan --out DIR): {reasons}."
 
@@ -43,6 +46,8 @@ class Again:
 def again(plan: Plan, story: Story, *, at_min: float) -> Again:
     """Whether the plan still holds at a minute, by what the story tells."""
     standing = Standing(plan, story, at_min)
+    if all(band.id in standing.done for field in plan.fields for band in field.bands):
+        return Again("done", ())
     why = tuple(_reasons(standing))
     return Again("again" if why else "holds", why)
 

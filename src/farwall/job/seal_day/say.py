@@ -5,19 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
+from farwall.days.words import clock_words, date_words
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
 from farwall.job.sealing import WHICH
 from farwall.units import gal_from_l
 
-_DAY = "%a %-d %b %H:%M"
 _WORDS = {"no": "NO", "go with": "Go, with what is listed", "go": "Go"}
 
 
 def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str) -> str:
     """Verdict first, then hours, fields, crossing, waits; what stands against it; what to open."""
     name = sealing.sealer.type or "a sealer nobody named"
-    lines = [f"{plan.job or 'The job'}: {_WORDS[sealing.verdict]}. {name}, neat."]
+    neat = f"{name[0].upper()}{name[1:]}, neat"
+    lines = [f"{plan.job or 'The job'}: {_WORDS[sealing.verdict]}. {neat}."]
     if sealing.sealer.type is None:
         lines.append(f"  {WHICH}")
     lines += [f"  NO: {one}" for one in sealing.against]
@@ -63,7 +64,7 @@ def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[st
     opened = f" ({cans})" if cans else ", left of the last"
     words = [
         (
-            f"{coat.coat}: {begins} to {ends:%H:%M}, {_volume(coat.likely_l)} likely, "
+            f"{coat.coat}: {begins} to {clock_words(ends)}, {_volume(coat.likely_l)} likely, "
             f"{_volume(coat.open_l)} opened before it{opened}, {_volume(coat.ready_l)} at hand."
         )
     ]
@@ -89,23 +90,33 @@ def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[st
         start, ended = datetime.fromisoformat(coat.begins_at), ends
         low = ended + timedelta(minutes=coat.recoat.low_min)
         high = coat.recoat.high_min
-        late = f", surely {ended + timedelta(minutes=high):{_DAY}}" if high is not None else ""
+        late = f", surely {_moment(ended + timedelta(minutes=high))}" if high is not None else ""
         until = start + timedelta(minutes=coat.abrade.low_min)
-        words.append(f"  next coat from {low:{_DAY}}{late}; after {until:{_DAY}} abrade it first")
+        words.append(
+            f"  next coat from {_moment(low)}{late}; after {_moment(until)} abrade it first"
+        )
     return words
 
 
 def _wait(clock: Clock, plan: Plan) -> str:
     start = datetime.fromisoformat(plan.starts_at) + timedelta(minutes=clock.begins_min or 0.0)
     low, late = clock.low_min, clock.high_min if clock.high_min is not None else clock.low_min
+    if late == low:
+        return f"{clock.name}: {_moment(start + timedelta(minutes=low))} ({clock.rank})"
     return (
-        f"{clock.name}: {start + timedelta(minutes=low):{_DAY}} at the earliest, "
-        f"{start + timedelta(minutes=late):{_DAY}} at the late end ({clock.rank})"
+        f"{clock.name}: {_moment(start + timedelta(minutes=low))} at the earliest, "
+        f"{_moment(start + timedelta(minutes=late))} at the late end ({clock.rank})"
     )
 
 
 def _at(moment: str) -> str:
-    return f"{datetime.fromisoformat(moment):{_DAY}}"
+    return _moment(datetime.fromisoformat(moment))
+
+
+def _moment(at: datetime) -> str:
+    """`Mon 18 May 8:05`, rounded to the minute as on the sheet."""
+    at = (at + timedelta(seconds=30)).replace(second=0, microsecond=0)
+    return f"{date_words(at)} {clock_words(at)}"
 
 
 def _volume(litres: float) -> str:

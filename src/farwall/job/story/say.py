@@ -14,6 +14,10 @@ SHORT_ID = 6
 """Letters of an id that are shown: its last ones, which are random."""
 
 
+def _bands(count: int) -> str:
+    return f"{count} band{'s' * (count != 1)}"
+
+
 def short_id(name: str) -> str:
     """The end of an id, enough to strike it by."""
     return name.replace("-", "")[-SHORT_ID:]
@@ -21,7 +25,7 @@ def short_id(name: str) -> str:
 
 def told(plan: Plan, story: Story) -> str:
     """The whole story: each thing at its minute, then what it came to, then what cannot be so."""
-    lines = [f"{plan.job or 'The job'}: {len(story.happened)} entries."]
+    lines = [f"{plan.job or 'The job'}: {_entries(len(story.happened))}."]
     lines += [f"  {line_of(plan, one)}" for one in story.happened]
     lines += [
         f"  struck: {clock(plan, one.at_min)} {what_of(plan, one)}  [{short_id(one.id)}]"
@@ -36,6 +40,10 @@ def told(plan: Plan, story: Story) -> str:
         lines.append("What does not fit:")
         lines += [f"  {one}" for one in story.contradictions]
     return "\n".join(lines)
+
+
+def _entries(count: int) -> str:
+    return f"{count} {'entry' if count == 1 else 'entries'}"
 
 
 def line_of(plan: Plan, one: Happened) -> str:
@@ -123,7 +131,7 @@ def _coat(plan: Plan, coat: CoatStory) -> Iterator[str]:
         head += f", {volume(coat.used_l)} used by {clock(plan, coat.levels[-1].at_min)}"
     if coat.l_per_m2 is not None:
         planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2  # overlaps counted
-        head += f": {coverage(coat.l_per_m2)}, planned {coverage(planned)}"
+        head += f": {coverage(coat.l_per_m2)} with all overlaps, planned {coverage(planned)}"
     yield f"{head}."
     for one in coat.fields:
         yield f"  {_field(plan, one)}"
@@ -137,4 +145,6 @@ def _field(plan: Plan, one: FieldStory) -> str:
     used = ""
     if one.used_l is not None:
         used = f", took {volume(one.used_l)}, planned {volume(one.planned_l)}"
-    return f"{one.field} {where}: {clock(plan, one.start_min)} {ends}, {len(one.bands)} bands{used}"
+    return (
+        f"{one.field} {where}: {clock(plan, one.start_min)} {ends}, {_bands(len(one.bands))}{used}"
+    )

@@ -6,7 +6,8 @@ from dataclasses import replace
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.van import Flow, Stock, UsedUp, Van, VanSprayer
-from farwall.job.van.shopping import HAIR
+from farwall.job.van.say import amount_words
+from farwall.job.van.shopping import HAIR, same
 
 
 def after(van: Van, used: UsedUp) -> tuple[Van, tuple[str, ...]]:
@@ -28,7 +29,10 @@ def after(van: Van, used: UsedUp) -> tuple[Van, tuple[str, ...]]:
         short_l = _pour(stock, stain, lot, litres, used.on)
         if short_l > HAIR:
             of_lot = f" of lot {lot}" if lot else ""
-            odd.append(f"{short_l:.2f} L of {stain}{of_lot} more were used than were there.")
+            odd.append(
+                f"{amount_words(short_l, 'l')} of {stain}{of_lot} more were used than were there."
+                + _lots_there(van, stain, lot)
+            )
     return Van(sprayers, tuple(stock[one.id] for one in van.stock), van.version), tuple(odd)
 
 
@@ -44,9 +48,7 @@ def _pour(stock: dict[str, Stock], stain: str, lot: str, litres: float, on: str)
     own = [
         one
         for one in stock.values()
-        if one.kind == "stain"
-        and one.of.casefold() == stain.casefold()
-        and (not lot or one.lot == lot)
+        if one.kind == "stain" and same(one.of, stain) and (not lot or one.lot == lot)
     ]
     own.sort(key=lambda one: (not one.opened, one.opened, one.id))
     for one in own:
@@ -56,6 +58,13 @@ def _pour(stock: dict[str, Stock], stain: str, lot: str, litres: float, on: str)
             stock[one.id] = replace(one, amount=left, opened=one.opened or on)
             litres -= taken
     return litres
+
+
+def _lots_there(van: Van, stain: str, lot: str) -> str:
+    """Which lots there are, where the one that was told is none of them."""
+    own = [one for one in van.stock if one.kind == "stain" and same(one.of, stain)]
+    lots = {one.lot for one in own if one.lot}
+    return f" The van's list has lot {_listed(lots)} of it." if lots and lot not in lots else ""
 
 
 def _insist_known(van: Van, used: UsedUp) -> None:

@@ -19,12 +19,12 @@ def said_state(van: Van, conditions: tuple[Condition, ...]) -> str:
     lines = []
     for one, state in zip(van.sprayers, conditions, strict=True):
         flow = f", {state.flow_l_min:.2f} L/min" if state.flow_l_min else ""
-        change = f" ({state.flow_change:+.0%} since new)" if state.flow_change is not None else ""
+        change = "" if state.flow_change is None else f" ({_since_new(state.flow_change)})"
         low, high = state.uses_left
         left = f"{low} to {high}" if high else "none"
         lines.append(
             f"{one.id} ({one.kind}, {gal_from_l(one.tank_l):.1f} gal): {_WORDS[state.word]}; "
-            f"{one.uses} jobs done, {left} left in its seals{flow}{change}"
+            f"{one.uses} job{'s' * (one.uses != 1)} done, {left} left in its seals{flow}{change}"
         )
         lines += [f"  {why}" for why in state.why]
     lines += [
@@ -34,6 +34,10 @@ def said_state(van: Van, conditions: tuple[Condition, ...]) -> str:
         for one in van.stock
     ]
     return "\n".join(lines) if lines else "The van is empty."
+
+
+def _since_new(change: float) -> str:
+    return f"{change:+.0%} since new" if abs(change) >= 0.005 else "as when new"
 
 
 def said_for_job(found: VanPlan) -> str:

@@ -20,7 +20,7 @@ def shopping(van: Van, needs: Sequence[Need], *, on: str) -> tuple[Shopping, ...
 
 
 def _line(van: Van, need: Need, on: str) -> Shopping:
-    own = [one for one in van.stock if one.kind == need.kind and _same(one.of, need.of)]
+    own = [one for one in van.stock if one.kind == need.kind and same(one.of, need.of)]
     own = [one for one in own if one.unit == need.unit and one.amount > HAIR]
     old = [one for one in own if on and one.good_until and one.good_until < on]
     good = [one for one in own if one not in old]
@@ -61,5 +61,6 @@ def _taken(good: Sequence[Stock], amount: float) -> list[Stock]:
     return taken
 
 
-def _same(one: str, other: str) -> bool:
+def same(one: str, other: str) -> bool:
+    """The same name, however it is written."""
     return one.casefold() == other.casefold()

@@ -10,12 +10,15 @@ from farwall.job.van.shopping import shopping
 from farwall.job.van.sprayers import chosen, condition
 
 
-def van_plan(van: Van, plan: Plan, floor: Floor) -> VanPlan:
-    """A sound sprayer and a spare, the state of all, what is there and what to buy."""
+def van_plan(van: Van, plan: Plan, floor: Floor, *, on: str = "") -> VanPlan:
+    """A sound sprayer and a spare, the state of all, what is there and what to buy.
+
+    on: the day of the job, ISO; without it that of the plan. What is past its day then is bought.
+    """
     tools = plan.inputs.tools
     wanted = {
         coat: tools.spray_m2_min * litres for coat, litres in plan.inputs.l_per_m2.items() if litres
     }
     first, spare, mind = chosen(van, tank_l=tools.tank_l, wanted_l_min=wanted)
-    lines = shopping(van, needs(plan, floor), on=plan.starts_at[:10])
+    lines = shopping(van, needs(plan, floor), on=on or plan.starts_at[:10])
     return VanPlan(first, spare, tuple(map(condition, van.sprayers)), lines, mind)

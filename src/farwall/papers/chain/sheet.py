@@ -9,6 +9,7 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
+from farwall.evidence import source_words
 from farwall.papers.days_tape import days_tape_svg
 from farwall.papers.days_words import day_words, moment_words, time_words
 from farwall.papers.lettering import PAPER_LETTERING, clipped
@@ -102,7 +103,7 @@ def _short(at: datetime, units: Units) -> str:
 def _rests(told: Mapping[str, Any], house: Mapping[str, Any]) -> list[str]:
     rests = told["rests_on"]
     lines = [
-        f"Weather: {rests['source']} ({rests['rank']}).",
+        f"Weather: {source_words(rests['source'])} ({rests['rank']}).",
         (
             "Hours of work for the floor and its crew, and waits: common practice, no source; how "
             "hours part within a line is a guess."

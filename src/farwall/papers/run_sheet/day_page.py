@@ -8,9 +8,10 @@ from typing import Any
 import shapely
 
 from farwall.air.waits import PRESCRIBED
+from farwall.evidence import rank_words
 from farwall.facts.plan import Clock, Field, Plan, StopKind
 from farwall.papers.floor_drawing import floor_svg
-from farwall.papers.grounds import rank_words, weightiest
+from farwall.papers.grounds import weightiest
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap
 from farwall.papers.run_sheet import lists
 from farwall.papers.run_sheet.chance_words import dies, how_sure

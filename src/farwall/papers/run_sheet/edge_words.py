@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from farwall.evidence import rank_words
 from farwall.facts.plan import Field, Plan, RoomOpenTime
-from farwall.papers.grounds import rank_words
 from farwall.papers.wall_clock import WallClock
 from farwall.papers.words import listed, room_names
 
