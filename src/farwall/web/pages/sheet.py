@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from farwall.evidence import rank_words
 from farwall.facts.plan import Plan, Remedy
 from farwall.job.go.say import in_short
-from farwall.papers.grounds import rank_words, weightiest
+from farwall.papers.grounds import weightiest
 from farwall.papers.words import listed, room_names, unbroken
 from farwall.web.pages.figures import fits
 from farwall.web.pages.shown import Shown
