@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
@@ -20,6 +21,13 @@ HOUSES = ("quince-street", "sorrel-rise")
 def day_of(house: str) -> Plan:
     """The plan of the morning."""
     return plan_job(read_job(EXAMPLES / house / "job.json"))
+
+
+@cache
+def day_of_two(house: str, *, helper: bool = False) -> Plan:
+    """The plan of the morning for a crew of two, with a helper or without."""
+    job = read_job(EXAMPLES / house / "job.json")
+    return plan_job(replace(job, crew=replace(job.crew, sprayers=2, helper=helper)))
 
 
 def bands_of(plan: Plan, coat: int | None = None) -> list[Band]:

@@ -30,6 +30,8 @@ from farwall.facts.closed import (
 from farwall.facts.job import Finish
 
 TUNING, TEST = range(1, 501), range(501, 1001)
+LARGE = range(100_000, 102_000)
+"""Firms that were drawn after all was set, once: what 500 leave open, 2,000 settle."""
 ODD = 1 / 30
 FINISHES: tuple[Finish, ...] = ("hard trowel", "trowel", "float")
 _DROPS = {"quick drops": (3.0, 8.0), "usual drops": (8.0, 20.0), "slow drops": (20.0, 60.0)}

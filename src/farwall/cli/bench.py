@@ -43,6 +43,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--tuning", action="store_true", help="of clocks and learn: the half they were tuned on"
     )
     parser.add_argument(
+        "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
+    )
+    parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
     )
     parser.add_argument(
@@ -134,8 +137,9 @@ def _ranges(options: argparse.Namespace) -> int:
     from farwall.cli.bench_clocks import run_clocks
     from farwall.cli.bench_learn import run_learn
 
-    run = run_clocks if options.what == "clocks" else run_learn
-    return run(as_json=options.json, tuning=options.tuning)
+    if options.what == "clocks":
+        return run_clocks(as_json=options.json, tuning=options.tuning)
+    return run_learn(as_json=options.json, tuning=options.tuning, large=options.large)
 
 
 def _days(options: argparse.Namespace) -> int:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Annotated, Literal
 
-from annotated_types import Ge, MinLen
+from annotated_types import Ge, Le, MinLen
 
 from farwall.floor.geometry import Point
 
@@ -55,6 +55,11 @@ class SoFar:
     tub_l: Annotated[float, Ge(0)] | None = None
     mixed_l: Annotated[float, Ge(0)] | None = None
     closed: tuple[ClosedRoom, ...] = ()
+    at_2: Point | None = None
+    """Where two spray: of the second, as `at` and `tank_l` are of the first."""
+    tank_2_l: Annotated[float, Ge(0)] | None = None
+    sprayers: Annotated[int, Ge(1), Le(2)] | None = None
+    """1: the second leaves, and the rest is for the first alone."""
     version: int = SO_FAR_VERSION
 
 
@@ -108,6 +113,11 @@ class Past:
     closed: tuple[ClosedRoom, ...]
     left: tuple[LeftField, ...]
     past_hash: str
+    at_2: Point | None = None
+    """Where two spray, or did: of the second sprayer, as `at` and `tank_l` are of the first."""
+    tank_2_l: float | None = None
+    sprayers: int | None = None
+    """How many spray from now on, where the crew is of two."""
 
 
 @dataclass(frozen=True)

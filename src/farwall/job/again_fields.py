@@ -6,28 +6,33 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from farwall.facts.plan import Band, Field, Refill, Walk
-from farwall.spray.schedule import timed_path
+
+_SAME_M2 = 0.002
 
 
-def within(way: Sequence[tuple[float, float]], start: float, end: float, pace: float) -> Walk:
-    """The walk on the clock; hurried when the time for it was short."""
-    path = timed_path(way, start, pace)
-    took = path[-1][2] - start
-    if start + took <= end:
-        return Walk("sprayer", path)
-    share = (end - start) / took
-    return Walk("sprayer", tuple((x, y, round(start + (t - start) * share, 4)) for x, y, t in path))
+def with_walks(past: Sequence[Field], walks: Sequence[Walk]) -> list[Field]:
+    """The fields, of which the last to end has these walks too."""
+    last = max(past, key=lambda field: field.end_min)
+    return [replace(f, walks=(*f.walks, *walks)) if f is last else f for f in past]
 
 
 def as_drawn(field: Field, drawn: Mapping[str, Band]) -> Field:
     """Bands that are walked as planned have the very outline of the plan."""
     bands = tuple(
         replace(band, polygon=drawn[band.id].polygon)
-        if band.id in drawn and _way(drawn[band.id]) == _way(band)
+        if band.id in drawn and _same(drawn[band.id], band)
         else band
         for band in field.bands
     )
     return replace(field, bands=bands)
+
+
+def _same(drawn: Band, band: Band) -> bool:
+    """Whether it is the band of the plan; one laid anew may be sprayed from the same place."""
+    if _way(drawn) != _way(band):
+        return False
+    one, other = drawn.polygon.shape, band.polygon.shape
+    return bool(one.symmetric_difference(other).area <= _SAME_M2)
 
 
 def _way(band: Band) -> list[tuple[float, float]]:

@@ -12,16 +12,25 @@ from math import inf
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.errors import Mistake, Refused
 from farwall.facts.plan import Field, Plan, PlanTools, Remedy, RoomOpenTime, Walk
 from farwall.facts.so_far import ClosedRoom
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
-from farwall.job.again_fields import area_m2, as_drawn, joined, numbered, within
+from farwall.job.again_fields import area_m2, as_drawn, joined, numbered, with_walks
 from farwall.job.in_view import as_seen
 from farwall.job.midday_judge import MiddayJudge, cut_short, seam_of
-from farwall.job.past import AT_M, Settled
+from farwall.job.past import Settled
+from farwall.job.places_again import (
+    at_the_tub,
+    dry_place,
+    insist_on_room,
+    left_by_second,
+    minutes_left,
+    out_of_the_way,
+    walks_to,
+)
 from farwall.job.sun_midday import in_sun
+from farwall.spray.crew import walks_off
 from farwall.spray.dry import DryGround
 from farwall.spray.kept import KeptSweeper, kept_sweep, pieces_of
 from farwall.spray.lives import Lives, held_to
@@ -29,8 +38,7 @@ from farwall.spray.midday import Shut, Turns, Waiting, in_turn
 from farwall.spray.order import Order, Step
 from farwall.spray.plan_coat import Rest, plan_coat
 from farwall.spray.refills import Flow
-from farwall.spray.routes import gap_m, nearest_on, part_with
-from farwall.spray.schedule import Day, route, time_sweep, timed_path
+from farwall.spray.schedule import Day, Second, time_sweep
 from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.sweeps import Pieces, Sweeps
@@ -95,13 +103,20 @@ class Stand:
     def below(state: Settled, coat: str) -> Stand:
         """A coat that is wholly done."""
         past = tuple(field for field in state.before if field.coat == coat)
-        return Stand(past, (), state.at_min, replace(state, here=state.base, at=state.base))
+        there = replace(state, here=state.base, at=state.base, second=at_the_tub(state.second))
+        return Stand(past, (), state.at_min, there)
 
     @staticmethod
     def before_coat(state: Settled, begins: float, rest: tuple[Field, ...]) -> Stand:
         """A coat that is not begun."""
         dry = replace(
-            state, here=state.base, at=state.base, tank_then_l=0.0, helper_free_min=begins, done={}
+            state,
+            here=state.base,
+            at=state.base,
+            tank_then_l=0.0,
+            helper_free_min=begins,
+            done={},
+            second=at_the_tub(state.second),
         )
         return Stand((), rest, begins, dry)
 
@@ -138,15 +153,21 @@ class CoatAgain:
             tools=self.day.tools,
             l_per_m2=self.rate,
             done=self.stand.state.done,
+            crew=self.day.plan.inputs.crew.sprayers,
         )
 
     def remains(self) -> Remains:
         """Its past and its rest. Raises `Unanswerable`, and `Refused` for a place on wet floor."""
         turns = self._turns()
-        past = self._with_walk_to_place([self._aged(field) for field in self.stand.past])
-        new = self._new(turns) if turns.turns else ()
-        if not new:
-            past = self._walked_out(past)
+        past = [self._aged(field) for field in self.stand.past]
+        if past:
+            past = with_walks(past, self._to_places())
+        day, leaving = self._day_now
+        if past:
+            past = with_walks(past, leaving)
+        new = self._new(turns, day) if turns.turns else ()
+        if not new and past and self.stand.rest:
+            past = with_walks(past, walks_off(day, self.day.tools))
         begun = {field.id: field for field in past}
         whole = [joined(begun.pop(field.id, None), field) for field in new]
         left = {name for name, _ in turns.left}
@@ -157,7 +178,7 @@ class CoatAgain:
             dict(turns.left),
         )
 
-    def _new(self, turns: Turns) -> tuple[Field, ...]:
+    def _new(self, turns: Turns, day: Day) -> tuple[Field, ...]:
         """The fields to come, those that are begun with the rest of their bands."""
         laid = plan_coat(
             self.day.world,
@@ -173,7 +194,7 @@ class CoatAgain:
             begins_min=self.stand.at_min,
             first_number=1,
             rest=Rest(
-                self._day(),
+                day,
                 tuple(turn.id for turn in turns.turns),
                 tuple(turn.not_before_min for turn in turns.turns),
             ),
@@ -195,7 +216,7 @@ class CoatAgain:
 
     def _waiting(self, field: Field) -> Waiting:
         sweep = self.kept[field.id]
-        left = sum(each.minutes(self.day.tools) for each in sweep.to_spray)
+        left = minutes_left(sweep, self.day.tools)
         waited = self.stand.at_min - sweep.begun[-1].end_min if sweep.begun else 0.0
         patience = max(field.open_time_min.low - waited, 0.01) if sweep.begun else 0.0
         return Waiting(
@@ -215,20 +236,24 @@ class CoatAgain:
     @cached_property
     def place(self) -> Point:
         """Where the sprayer stands, on dry floor. Raises `Refused` when that is not near by."""
-        state = self.stand.state
-        if state.at == state.here:
-            return state.at
-        ground = part_with(self._free.shape, state.here)
-        near = state.here if ground is None else nearest_on(ground, state.at)
-        if gap_m(near, state.at) > AT_M:
-            what = f"no dry way leads to ({state.at[0]:.2f}, {state.at[1]:.2f})."
-            remedy = "Leave it out, or tell a place on dry floor, metres."
-            raise Refused(Mistake("at", what, remedy))
-        return (round(near[0], 4), round(near[1], 4))
+        return dry_place(self._free, self.stand.state, word="at")
 
-    def _day(self) -> Day:
+    @cached_property
+    def place_2(self) -> Point | None:
+        """Where the second sprayer stands; None where there is none. Raises `Refused` as above."""
+        second = self.stand.state.second
+        if second is None:
+            return None
+        found = dry_place(self._free, second, word="at_2")
+        if found != second.here or self.place != self.stand.state.here:
+            insist_on_room(self.place, found)
+        return found
+
+    @cached_property
+    def _day_now(self) -> tuple[Day, tuple[Walk, ...]]:
+        """Where the day stands, and the walk out of a second sprayer who leaves."""
         state = self.stand.state
-        return Day(
+        day = Day(
             self.stand.at_min,
             self.place,
             max(state.tank_then_l, 0.0),
@@ -236,6 +261,16 @@ class CoatAgain:
             state.base,
             max(state.helper_free_min, self.stand.at_min),
         )
+        if state.second is None or self.place_2 is None:
+            return day, ()
+        second = Second(self.place_2, max(state.second.tank_then_l, 0.0), state.second.base)
+        both = replace(day, second=second)
+        if state.second.stays:
+            return both, ()
+        to_come = [each.path for sweep in self.kept.values() for each in sweep.to_spray]
+        aside = out_of_the_way(self.day.world, second, day.base, to_come)
+        away = replace(both, second=replace(second, base=aside))
+        return left_by_second(away, self.day.tools)
 
     def _sweeper(self, step: Step) -> Sweeper:
         name = next(n for n, pieces in self.pieces.items() if pieces == step.pieces)
@@ -251,7 +286,9 @@ class CoatAgain:
             return in_sun(told[pieces], self.day.plan, from_min, to_min)
 
         helper = self.day.plan.inputs.crew.helper
-        return CoatFacts(self.coat, self.rate, helper, self.day.tools, lives)
+        second = self.stand.state.second
+        sprayers = 2 if second is not None and second.stays else 1
+        return CoatFacts(self.coat, self.rate, helper, self.day.tools, lives, sprayers=sprayers)
 
     def _lives(self, field: Field) -> Lives:
         """How long edges live in a field, as the morning told it: by room, or one for all."""
@@ -297,26 +334,14 @@ class CoatAgain:
             remedies=remedies or field.remedies,
         )
 
-    def _with_walk_to_place(self, past: list[Field]) -> list[Field]:
-        """The walk from the last band to where the sprayer was told to stand."""
-        if self.place == self.stand.state.here or not past:
-            return past
-        way = route(self._free, self.stand.state.here, self.place)
-        last = max(past, key=lambda field: field.end_min)
-        walk = within(way, last.end_min, self.stand.at_min, self.day.tools.walk_m_min)
-        return [replace(f, walks=(*f.walks, walk)) if f is last else f for f in past]
-
-    def _walked_out(self, past: list[Field]) -> list[Field]:
-        """The walk off the floor when nothing more of the coat is sprayed today."""
-        base = self.stand.state.base
-        if not past or not self.stand.rest or self.place == base:
-            return past
-        way = route(self._free, self.place, base)
-        path = timed_path(way, self.stand.at_min, self.day.tools.walk_m_min)
-        last = max(past, key=lambda field: field.end_min)
-        return [
-            replace(f, walks=(*f.walks, Walk("sprayer", path))) if f is last else f for f in past
-        ]
+    def _to_places(self) -> tuple[Walk, ...]:
+        """The walks from the last bands to where the sprayers were told to stand."""
+        state = self.stand.state
+        there: list[tuple[Point, Point]] = [(state.here, self.place)]
+        if state.second is not None and self.place_2 is not None:
+            there.append((state.second.here, self.place_2))
+        done = [band.end_min for field in self.stand.past for band in field.bands]
+        return walks_to(self._free, there, max(done), self.stand.at_min, self.day.tools.walk_m_min)
 
     def _first_number(self) -> int:
         return min(field.order for field in self.day.plan.fields if field.coat == self.coat)

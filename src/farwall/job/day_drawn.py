@@ -13,13 +13,8 @@ from farwall.job.ground import JobGround
 from farwall.spray.plan_coat import LaidField
 
 
-def day_drawn(ground: JobGround, laid: Sequence[LaidField], seed: int) -> Chances | None:
-    """The day drawn many times, by a generator made from `seed`; None where two spray.
-
-    A drawn day replays one band after the other, and two sprayers do theirs at once.
-    """
-    if any(band.sprayer == 2 for one in laid for band in one.field.bands):
-        return None
+def day_drawn(ground: JobGround, laid: Sequence[LaidField], seed: int) -> Chances:
+    """The day drawn many times, by a generator made from `seed`; of one sprayer or of two."""
     coats = {coat.id: coat for coat in ground.settled.coats}
 
     def life_of(coat: str, entry: RoomOpenTime) -> Span:

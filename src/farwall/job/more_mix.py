@@ -50,7 +50,8 @@ def more_mix(plan: Plan, so_far: SoFar, *, belief: Thirst | None = None) -> More
     planned_l = _done_l(plan)
     mixed_l = so_far.mixed_l if so_far.mixed_l is not None else _mixed_l(plan)
     told = so_far.tub_l is not None
-    have_l = (so_far.tub_l or 0.0) + plan.so_far.tank_l if told else mixed_l - planned_l
+    tanks_l = plan.so_far.tank_l + (plan.so_far.tank_2_l or 0.0)
+    have_l = (so_far.tub_l or 0.0) + tanks_l if told else mixed_l - planned_l
     if belief is not None:
         return _answer(plan, ahead, max(have_l, 0.0), belief)
     belief = first_belief(_ground(plan, "wishes.spread_percent", _SPREAD_PERCENT))
@@ -90,6 +91,7 @@ def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief:
     """In an open field: boxed while enough is left, or not at all."""
     tools, field = plan.inputs.tools, one.field
     rate_l_min = tools.spray_m2_min * plan.inputs.l_per_m2[field.coat] * belief.factor
+    rate_l_min *= _at_work(plan, field)
     keep_l = max(MIXING_MIN * rate_l_min, LEAST_BOX_L)
     helper = plan.inputs.crew.helper
     alone_dies = not helper and field.open_time_min.low < MIXING_MIN + 1.0
@@ -106,6 +108,12 @@ def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief:
     why = f"{have_l:.1f} L may not do for the rest of field {field.id}. Same lots, same cut; "
     why += "pour all that is left in tub and tank into the new mix and stir before going on."
     return MoreMix("boxed", _up(litres), field.id, band, round(at_l, 2), round(have_l, 2), why)
+
+
+def _at_work(plan: Plan, field: Field) -> int:
+    """How many spray what is left of a field."""
+    done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
+    return len({band.sprayer for band in field.bands if band.id not in done}) or 1
 
 
 def _latest_band(

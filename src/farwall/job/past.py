@@ -6,16 +6,24 @@ is as planned.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
 
 import numpy as np
 
 from farwall.facts.plan import Band, Field, Plan, Refill, Walk
 from farwall.facts.so_far import SoFar
 from farwall.floor.geometry import Point
-from farwall.job.so_far_sense import HAIR_MIN, LITRE, every_band, insist_on_sense, whole_fields
+from farwall.job.clock_of import Clocks, clocks_of
+from farwall.job.second_past import (
+    SecondPast,
+    base_2,
+    sprayers_from_now,
+    stands,
+    swaps_for,
+    word_of,
+)
+from farwall.job.so_far_sense import LITRE, insist_on_sense, whole_fields
 from farwall.job.told_times import as_planned, bands_done
 
 AT_M = 0.5
@@ -49,6 +57,8 @@ class Settled:
     tank_then_l: float
     helper_free_min: float
     as_planned: bool
+    second: SecondPast | None = None
+    """Where two were at work until now; `stays` says whether the second goes on."""
 
 
 def settle_past(plan: Plan, so_far: SoFar) -> Settled:
@@ -60,23 +70,28 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
     base = _base(plan, coat)
     now = max([so_far.at_min, *(band.end_min for band in done.values())])
     own = [field for field in whole_fields(plan) if field.coat == coat]
-    moved = _clock_of(plan, done, coat)
+    moved = clocks_of(plan, done, coat)
     past = tuple(found for field in own if (found := _past_of(field, done, moved)) is not None)
     rest = tuple(field for field in own if any(band.id not in done for band in field.bands))
     # Of bands told to have ended in one minute the one planned last was the last.
     last = max(reversed([b for f in past for b in f.bands]), key=_ended, default=None)
     here = base if last is None else last.path[-1][:2]
-    reckoned_l = _tank_at(plan, coat, past, so_far.at_min)
+    sprayers = sprayers_from_now(plan, so_far)
+    if sprayers is not None:
+        here = stands(1, past, base, now)
+    reckoned_l = tank_at(plan, coat, past, so_far.at_min)
     # A coat that is not begun begins with an empty tank: what is in it now is the coat below.
     fresh = not past and coat != plan.fields[0].coat
     same_tank = fresh or so_far.tank_l is None or abs(so_far.tank_l - reckoned_l) <= LITRE
     tank_l = reckoned_l if same_tank or so_far.tank_l is None else so_far.tank_l
     same_place = so_far.at is None or _apart_m(so_far.at, here) <= AT_M
     at = here if same_place or so_far.at is None else so_far.at
+    second = _second(plan, so_far, coat, past, done)
     unchanged = (
         same_tank
         and same_place
         and not so_far.closed
+        and (second is None or second.as_planned)
         and {i: (b.start_min, b.end_min) for i, b in done.items()}
         == {i: (b.start_min, b.end_min) for i, b in planned.items()}
         and not (plan.so_far is not None and plan.so_far.closed)
@@ -93,9 +108,42 @@ def settle_past(plan: Plan, so_far: SoFar) -> Settled:
         at=at,
         base=base,
         tank_l=round(tank_l, 4),
-        tank_then_l=round(tank_l - _still_to_come_l(done, so_far.at_min), 4),
+        tank_then_l=round(tank_l - _still_to_come_l(done, so_far.at_min, sprayer=1), 4),
         helper_free_min=max([now, *_helper_back(past)]),
         as_planned=unchanged,
+        second=second,
+    )
+
+
+def _second(
+    plan: Plan,
+    so_far: SoFar,
+    coat: str,
+    past: Sequence[Field],
+    done: dict[str, Band],
+) -> SecondPast | None:
+    """The second sprayer where the crew is of two; None where it is of one, or he left before."""
+    sprayers = sprayers_from_now(plan, so_far)
+    if sprayers is None:
+        return None
+    before = 2 if plan.so_far is None else plan.so_far.sprayers or 2
+    own_base = base_2(plan, coat, _base(plan, coat))
+    now = max([so_far.at_min, *(band.end_min for band in done.values())])
+    here = stands(2, past, own_base, now)
+    reckoned_l = tank_at(plan, coat, past, so_far.at_min, sprayer=2)
+    fresh = not past and coat != plan.fields[0].coat
+    told_l = so_far.tank_2_l
+    same_tank = fresh or told_l is None or abs(told_l - reckoned_l) <= LITRE
+    tank_l = reckoned_l if same_tank or told_l is None else told_l
+    same_place = so_far.at_2 is None or _apart_m(so_far.at_2, here) <= AT_M
+    return SecondPast(
+        here=here,
+        at=here if same_place or so_far.at_2 is None else so_far.at_2,
+        base=own_base,
+        tank_l=round(tank_l, 4),
+        tank_then_l=round(tank_l - _still_to_come_l(done, so_far.at_min, sprayer=2), 4),
+        stays=sprayers == 2,
+        as_planned=same_tank and same_place and sprayers == before,
     )
 
 
@@ -116,34 +164,9 @@ def _base(plan: Plan, coat: str) -> Point:
     for field in plan.fields:
         if field.coat == coat:
             for walk in field.walks:
-                return walk.path[0][:2]
+                if walk.who != word_of(2):
+                    return walk.path[0][:2]
     return plan.fields[0].walks[0].path[0][:2]
-
-
-Clock = Callable[[float], float]
-
-
-def _clock_of(plan: Plan, done: dict[str, Band], coat: str) -> Clock | None:
-    """From the plan's minutes to true ones; None when bands were done in another order."""
-    bands = every_band(plan)
-    of_coat = {b.id for f in whole_fields(plan) if f.coat == coat for b in f.bands}
-    own = [name for name in done if name in of_coat]
-    own.sort(key=lambda name: bands[name].start_min)
-    planned = [m for name in own for m in (bands[name].start_min, bands[name].end_min)]
-    true = [m for name in own for m in (done[name].start_min, done[name].end_min)]
-    if planned == true or not own:
-        return lambda minute: minute
-    if any(after < before - HAIR_MIN for before, after in pairwise(true)):
-        return None
-
-    def moved(minute: float) -> float:
-        if minute <= planned[0]:
-            return minute + true[0] - planned[0]
-        if minute >= planned[-1]:
-            return minute + true[-1] - planned[-1]
-        return round(float(np.interp(minute, planned, true)), 4)
-
-    return moved
 
 
 def _coats_below(plan: Plan, done: dict[str, Band], coat: str) -> tuple[Field, ...]:
@@ -151,13 +174,13 @@ def _coats_below(plan: Plan, done: dict[str, Band], coat: str) -> tuple[Field, .
     coats = [one.id for one in plan.inputs.coats]
     found = []
     for below in coats[: coats.index(coat)]:
-        moved = _clock_of(plan, done, below)
+        moved = clocks_of(plan, done, below)
         own = [field for field in plan.fields if field.coat == below]
         found += [past for field in own if (past := _past_of(field, done, moved)) is not None]
     return tuple(found)
 
 
-def _past_of(field: Field, done: dict[str, Band], moved: Clock | None) -> Field | None:
+def _past_of(field: Field, done: dict[str, Band], moved: Clocks | None) -> Field | None:
     """The field with only what is done of it, at its true minutes; None when nothing is."""
     bands = tuple(done[band.id] for band in field.bands if band.id in done)
     if not bands:
@@ -169,8 +192,8 @@ def _past_of(field: Field, done: dict[str, Band], moved: Clock | None) -> Field 
     if moved is not None:
         refills = [refill for refill in field.refills if refill.at_min < ends]
         walks = [w for w in field.walks if _kept(w, refills, ends)]
-        refills = [_refill_at(refill, moved) for refill in refills]
-        walks = [Walk(w.who, tuple((x, y, moved(t)) for x, y, t in w.path)) for w in walks]
+        walks = [moved.walk(walk, refills) for walk in walks]
+        refills = [moved.refill(refill) for refill in refills]
     return replace(
         field,
         bands=bands,
@@ -193,19 +216,20 @@ def _kept(walk: Walk, refills: Sequence[Refill], ends: float) -> bool:
     )
 
 
-def _refill_at(refill: Refill, moved: Clock) -> Refill:
-    start, end = moved(refill.at_min), moved(refill.at_min + refill.minutes)
-    return replace(refill, at_min=start, minutes=round(max(end - start, 0.0), 4))
-
-
-def _tank_at(plan: Plan, coat: str, past: Sequence[Field], minute: float) -> float:
-    """What the tank holds by the plan's own reckoning, from the last time it was told."""
+def tank_at(
+    plan: Plan, coat: str, past: Sequence[Field], minute: float, *, sprayer: int = 1
+) -> float:
+    """What a tank holds by the plan's own reckoning, from the last time it was told. [L]"""
     since, level = 0.0, 0.0
-    if plan.so_far is not None and plan.so_far.coat == coat:
-        since, level = plan.so_far.at_min, plan.so_far.tank_l
+    told = plan.so_far
+    if told is not None and told.coat == coat:
+        litres = told.tank_l if sprayer == 1 else told.tank_2_l
+        since, level = (0.0, 0.0) if litres is None else (told.at_min, litres)
     for field in past:
-        level += sum(r.litres for r in field.refills if r.at_min + r.minutes > since)
-        level -= sum(_sprayed_l(b, minute) - _sprayed_l(b, since) for b in field.bands)
+        fills = [refill for refill in field.refills if swaps_for(refill.by) == sprayer]
+        own = [band for band in field.bands if band.sprayer == sprayer]
+        level += sum(r.litres for r in fills if r.at_min + r.minutes > since)
+        level -= sum(_sprayed_l(b, minute) - _sprayed_l(b, since) for b in own)
     return max(0.0, level)
 
 
@@ -214,9 +238,10 @@ def _sprayed_l(band: Band, minute: float) -> float:
     return band.litres * min(max((minute - band.start_min) / lasts, 0.0), 1.0)
 
 
-def _still_to_come_l(done: dict[str, Band], minute: float) -> float:
-    """What the band in hand still takes."""
-    return sum(band.litres - _sprayed_l(band, minute) for band in done.values())
+def _still_to_come_l(done: dict[str, Band], minute: float, *, sprayer: int) -> float:
+    """What the band in a sprayer's hand still takes. [L]"""
+    own = [band for band in done.values() if band.sprayer == sprayer]
+    return sum(band.litres - _sprayed_l(band, minute) for band in own)
 
 
 def _helper_back(past: Sequence[Field]) -> list[float]:

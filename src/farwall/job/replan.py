@@ -8,7 +8,6 @@ from dataclasses import replace
 
 import rfc8785
 
-from farwall.errors import Unanswerable
 from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Mix, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
@@ -17,6 +16,7 @@ from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
 from farwall.job.rest_of_day import RestOfDay
 from farwall.job.say_midday import STANDS_ON_WET
+from farwall.job.second_past import without_who_never_came
 from farwall.job.sun_midday import without_advice
 
 
@@ -29,9 +29,9 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
     for another day. When nothing has changed the rest is the plan's own. Open
     times and waits stay those of the plan; chances, proof and advice on the
     sun, which were the morning's, are left out. Raises `Refused` for what cannot be so, and
-    `Unanswerable` when no dry way leads on or two spray.
+    `Unanswerable` when no dry way leads on. Where two spray, both go on from where they stand;
+    once the second has left, the rest is for the first.
     """
-    insist_on_one(plan)
     state = settle_past(plan, so_far)
     day = RestOfDay(plan, state, so_far.closed)
     if state.as_planned:
@@ -39,12 +39,13 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
     else:
         found = day.remains()
     past = _past(state, so_far, found)
+    fields = without_who_never_came(found.fields)
     again = replace(
         plan,
-        fields=found.fields,
+        fields=fields,
         left=found.left,
-        mixes=_mixes(plan.mixes, found.fields),
-        so_far=sealed(past, found.fields),
+        mixes=_mixes(plan.mixes, fields),
+        so_far=sealed(past, fields),
         chances=plan.chances if state.as_planned else None,
         proof=plan.proof if state.as_planned else None,
         sun=plan.sun if state.as_planned else without_advice(plan.sun),
@@ -55,15 +56,6 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
         ),
     )
     return replace(again, more_mix=more_mix(again, so_far))
-
-
-def insist_on_one(plan: Plan) -> None:
-    """Raises `Unanswerable` where two sprayers are at work: their day is not taken up again yet."""
-    if any(band.sprayer == 2 for field in plan.fields for band in field.bands):
-        raise Unanswerable(
-            "This plan is for two sprayers; in mid-day only the day of one is planned again.",
-            remedies=["Finish the field in hand as planned and stop at its stop lines."],
-        )
 
 
 _LEFT = "Left for another day: "
@@ -105,7 +97,8 @@ def _why_before(plan: Plan) -> dict[str, str]:
 
 
 def _past(state: Settled, so_far: SoFar, found: Remains) -> Past:
-    ordered = sorted(state.done.values(), key=lambda band: band.start_min)
+    ordered = sorted(state.done.values(), key=lambda band: (band.start_min, band.sprayer))
+    second = state.second
     return Past(
         at_min=so_far.at_min,
         coat=state.coat,
@@ -116,6 +109,9 @@ def _past(state: Settled, so_far: SoFar, found: Remains) -> Past:
         closed=so_far.closed,
         left=tuple(LeftField(field.id, found.why.get(field.id, "")) for field in found.left),
         past_hash="",
+        at_2=None if second is None else second.at,
+        tank_2_l=None if second is None else second.tank_l,
+        sprayers=None if second is None else 2 if second.stays else 1,
     )
 
 

@@ -71,7 +71,7 @@ class RestOfDay:
         begins = max(self._begins(before, fields, planned), self.state.at_min)
         still_closed = any((room.until_min or inf) > begins for room in self.closed)
         same_sun = begins == planned or self.plan.sun is None  # else it is held to another hour's
-        if not skipped and not still_closed and not back and same_sun:
+        if not skipped and not still_closed and not back and same_sun and self._same_crew(own):
             return Remains(tuple(moved(field, begins - planned) for field in own), (), {})
         waiting = tuple(field for field in own if field.id not in skipped)
         stand = Stand.before_coat(self.state, begins, waiting)
@@ -82,6 +82,13 @@ class RestOfDay:
             (*found.left, *(field for field in own if field.id in skipped)),
             {**found.why, **dict.fromkeys(sorted(skipped), reason)},
         )
+
+    def _same_crew(self, fields: Sequence[Field]) -> bool:
+        """Whether as many are there as these fields were planned for."""
+        second = self.state.second
+        if second is None or second.stays:
+            return True
+        return not any(band.sprayer == 2 for field in fields for band in field.bands)
 
     def _begins(self, before: str, fields: Sequence[Field], planned: float) -> float:
         """When the coat after `before` may begin: as planned, or later as that one ended."""

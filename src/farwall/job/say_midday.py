@@ -7,6 +7,8 @@ from datetime import datetime, timedelta
 
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
+from farwall.job.half_told import begun_together
+from farwall.job.say import WORDS
 from farwall.units import gal_from_l
 
 STANDS_ON_WET = "Somebody is said to stand on wet floor"
@@ -69,9 +71,12 @@ def _now(plan: Plan) -> str:
     if past is None:
         return ""
     done = {one.id for one in past.done}
-    hand = next((one for one in past.done if one.end_min > past.at_min + 0.05), None)
+    hand = [one for one in past.done if one.end_min > past.at_min + 0.05]
     first = f"NOW {_clock(plan, past.at_min)}:"
-    finish = f" finish {hand.id} ({hand.end_min - past.at_min:.1f} min), then" if hand else ""
+    lasts = max((one.end_min - past.at_min for one in hand), default=0.0)
+    names = " and ".join(one.id for one in hand)
+    finish = f" finish {names} ({lasts:.1f} min), then" if hand else ""
+    finish += _leaves(plan)
     to_do = [(b, f) for f in plan.fields for b in f.bands if b.id not in done]
     if not to_do:
         return f"{first} all that is planned is sprayed. Walk out on dry floor."
@@ -87,7 +92,24 @@ def _now(plan: Plan) -> str:
     if wait and field.verdict == "cannot":
         last = [b.id for b in field.bands if b.id in done][-1]
         wait = f" feather the edge of {last} now;{wait}"
-    return f"{first}{finish}{wait}{fill} go on with band {band.id} in {_room(plan, field, band)}."
+    bands = _with_other_half(band, field)
+    return f"{first}{finish}{wait}{fill} go on with {bands} in {_room(plan, field, band)}."
+
+
+def _with_other_half(band: Band, field: Field) -> str:
+    """The band, and the half that the other sprayer begins in the same minute."""
+    other = next((b for b in field.bands if begun_together(band, b)), None)
+    return f"band {band.id}" if other is None else f"bands {band.id} and {other.id}"
+
+
+def _leaves(plan: Plan) -> str:
+    """Where the second of two walks out now."""
+    past = plan.so_far
+    if past is None or past.sprayers != 1:
+        return ""
+    walks = [w for f in plan.fields for w in f.walks if w.who == "sprayer 2"]
+    out = any(walk.path[0][2] >= past.at_min - 0.01 for walk in walks)
+    return " the second sprayer walks out while the first waits, then" if out else ""
 
 
 def _begin(plan: Plan, band: Band, field: Field) -> str:
@@ -112,6 +134,8 @@ def _waiting(plan: Plan, band: Band) -> str:
 def _filling(field: Field, start: float, end: float) -> str:
     for refill in field.refills:
         if start - 0.01 <= refill.at_min <= end:
+            if sum(start - 0.01 <= other.at_min <= end for other in field.refills) > 1:
+                return " fill both tanks,"
             if refill.by == "sprayer":
                 return f" walk out and fill {_volume(refill.litres)},"
             return f" take the full tank ({_volume(refill.litres)} more),"
@@ -171,7 +195,7 @@ def _line(plan: Plan, field: Field) -> str:
     done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
     first = next(band for band in field.bands if band.id not in done)
     begun = "goes on" if first is not field.bands[0] else "begins"
-    word = "a seam shows" if field.verdict == "cannot" else field.verdict
+    word = "a seam shows" if field.verdict == "cannot" else WORDS[field.verdict]
     return (
         f"{_clock(plan, first.start_min)} {field.id} {_rooms(plan, field.rooms)} {begun}: {word}; "
         f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min, "

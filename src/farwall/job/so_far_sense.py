@@ -22,6 +22,7 @@ def insist_on_sense(plan: Plan, so_far: SoFar) -> None:
         *_minutes(so_far),
         *_rooms(plan, so_far),
         *_litres(plan, so_far),
+        *_second(plan, so_far),
     ]
     if mistakes:
         raise Refused(*mistakes, about="The day so far cannot be like this:")
@@ -107,7 +108,25 @@ def _litres(plan: Plan, so_far: SoFar) -> Iterator[Mistake]:
     if so_far.tank_l is not None and so_far.tank_l > tank_l + LITRE:
         what = f"{so_far.tank_l:g} L is more than the tank takes, {tank_l:g} L."
         yield Mistake("tank_l", what, "What stands beside it is the tub's: tub_l.")
-    in_hand = (so_far.tank_l or 0.0) + (so_far.tub_l or 0.0)
+    if so_far.tank_2_l is not None and so_far.tank_2_l > tank_l + LITRE:
+        what = f"{so_far.tank_2_l:g} L is more than the tank takes, {tank_l:g} L."
+        yield Mistake("tank_2_l", what, "What stands beside it is the tub's: tub_l.")
+    in_hand = (so_far.tank_l or 0.0) + (so_far.tank_2_l or 0.0) + (so_far.tub_l or 0.0)
     if so_far.mixed_l is not None and in_hand > so_far.mixed_l + LITRE:
         what = f"{in_hand:g} L are left, and only {so_far.mixed_l:g} L were mixed."
         yield Mistake("mixed_l", what, "Tell all that was mixed for this coat, litres.")
+
+
+def _second(plan: Plan, so_far: SoFar) -> Iterator[Mistake]:
+    told = {"at_2": so_far.at_2, "tank_2_l": so_far.tank_2_l}
+    if plan.inputs.crew.sprayers == 2:
+        if so_far.sprayers == 1:
+            for where in [name for name, value in told.items() if value is not None]:
+                what = "the second leaves, and is told of."
+                yield Mistake(where, what, "Leave it out, or leave out sprayers=1.")
+        return
+    for where in [name for name, value in told.items() if value is not None]:
+        yield Mistake(where, "the plan is for one sprayer.", "Leave it out.")
+    if so_far.sprayers == 2:
+        what = "the plan is for one sprayer."
+        yield Mistake("sprayers", what, "Plan the job again with a crew of two.")

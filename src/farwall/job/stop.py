@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import SoFar, StopAt
 from farwall.floor.nouns import Floor
+from farwall.job.half_told import begun_together
 from farwall.job.replan import replan
 from farwall.spray.kept import borders_of, exit_of, pieces_of
 from farwall.spray.world import Seam, build_world
@@ -40,7 +41,8 @@ def stop(plan: Plan, so_far: SoFar, *, within_min: float) -> StopAt:
     """Where to stop `within_min` minutes from now at the latest.
 
     The nearest line that hides the seam and can be reached in time; when there is
-    none, the end of the band at which the least of a front lies in the open. Times and
+    none, the end of the band at which the least of a front lies in the open. Two stop together,
+    when both have done their halves. Times and
     fillings are those of the day planned again. Raises what `replan` raises.
     """
     again = replan(plan, so_far)
@@ -75,7 +77,7 @@ def _done(plan: Plan) -> set[str]:
 
 
 def _places(plan: Plan, field: Field, now: float) -> list[_Place]:
-    """The field now, and after each band that is left."""
+    """The field now, and after each band that is left; both halves of one are done together."""
     given = plan.inputs
     floor = Floor(given.floor.rooms, given.openings, given.fixtures, given.saw_cuts)
     world = build_world(floor, given.exits)
@@ -86,12 +88,14 @@ def _places(plan: Plan, field: Field, now: float) -> list[_Place]:
     first = sum(band.id in done for band in field.bands)
     places = []
     for count in range(first, len(field.bands) + 1):
+        if first < count < len(field.bands) and begun_together(*field.bands[count - 1 : count + 1]):
+            continue  # the other half is in hand
         fronts = [b.line for b in borders if (b.far < count) != (b.near < count)]
         front = shapely.union_all(fronts)
         on = [seam for seam in inner if _on(front, seam)]
         bare = shapely.difference(front, shapely.union_all([_about(seam) for seam in inner]))
         lines = tuple(on) if count < len(field.bands) else (exit_of(world, field, pieces),)
-        at = max(now, field.bands[count - 1].end_min)
+        at = max(now, *(band.end_min for band in field.bands[:count]))
         places.append(_Place(field.bands[first:count], at, bare, lines))
     return places
 

@@ -14,6 +14,7 @@ from itertools import pairwise
 from farwall.errors import Mistake, Refused
 from farwall.facts.plan import Band, Plan, TimedPoint
 from farwall.facts.so_far import Done, SoFar
+from farwall.job.half_told import halves_by_id, with_other_halves
 from farwall.job.so_far_sense import HAIR_MIN, bands_by_id, every_band, whole_fields
 
 _QUICKEST = 2.0
@@ -23,7 +24,8 @@ _QUICKEST = 2.0
 def bands_done(plan: Plan, so_far: SoFar) -> dict[str, Band]:
     """The bands done at their true minutes, by id, in order. Raises `Refused`."""
     told = _told(plan, so_far, as_planned(plan, so_far.at_min))
-    done = _with_times(plan, so_far, told)
+    told, hand = with_other_halves(plan, told)
+    done = _with_times(plan, so_far, told, hand)
     _insist_on_order(plan, done)
     return done
 
@@ -77,19 +79,27 @@ def _field_told(one: Done, bands: Sequence[Band]) -> dict[str, Done]:
     }
 
 
-def _with_times(plan: Plan, so_far: SoFar, told: dict[str, Done]) -> dict[str, Band]:
-    """Bands done with their true times; untold ones lie between their neighbours as planned."""
+def _with_times(
+    plan: Plan, so_far: SoFar, told: dict[str, Done], also: frozenset[str]
+) -> dict[str, Band]:
+    """Bands done with their true times; untold ones lie between their neighbours as planned.
+
+    also: halves of which only the other one was told; they are in hand.
+    """
     bands = [band for band in every_band(plan).values() if band.id in told]
     bands.sort(key=lambda band: band.start_min)
-    hand = _in_hand(so_far, told, bands)
-    last = max((b.end_min for b in bands if b.id != hand), default=0.0)
+    halves = halves_by_id(plan)
+    hand = also | _in_hand(plan, so_far, told, bands)
+    last = max((b.end_min for b in bands if b.id not in hand), default=0.0)
     fixed = _fixed_until(plan, told)
     squeeze = _squeezed(fixed, last, so_far.at_min)
     found: dict[str, Band] = {}
     for band in bands:
         start, end = told[band.id].start_min, told[band.id].end_min
         lasts = band.end_min - band.start_min
-        if band.id == hand:
+        if band.id in hand:
+            other = told.get(halves.get(band.id, ""))
+            start = other.start_min if start is None and other is not None else start
             begun = band.start_min if start is None else start
             begun = min(begun, so_far.at_min)
             found[band.id] = _at_times(band, begun, max(begun + lasts, so_far.at_min))
@@ -104,15 +114,27 @@ def _with_times(plan: Plan, so_far: SoFar, told: dict[str, Done]) -> dict[str, B
     return found
 
 
-def _in_hand(so_far: SoFar, told: dict[str, Done], bands: Sequence[Band]) -> str:
-    """The band that is being sprayed now, empty when none is."""
+def _in_hand(
+    plan: Plan, so_far: SoFar, told: dict[str, Done], bands: Sequence[Band]
+) -> frozenset[str]:
+    """The bands that are being sprayed now: none, one, or by two both halves of one."""
     if so_far.in_hand is not None:
-        return so_far.in_hand.id
-    if so_far.done or so_far.done_up_to is not None or not bands:
-        return ""
+        return frozenset({so_far.in_hand.id})
+    if not bands:
+        return frozenset()
     last = max(bands, key=lambda band: band.start_min)
-    as_told = told[last.id].start_min is None
-    return last.id if as_told and last.end_min > so_far.at_min + HAIR_MIN else ""
+    now = so_far.at_min + HAIR_MIN
+    ends = {one.id: one.end_min for one in bands}
+    # Of the halves of the last band the one that is named is done, the other maybe not yet.
+    other = halves_by_id(plan).get(last.id, "")
+    if so_far.done_up_to in (last.id, other) and so_far.done_up_to is not None:
+        named, half = so_far.done_up_to, other if so_far.done_up_to == last.id else last.id
+        if half in told and ends[named] <= now < ends[half] and told[half].end_min is None:
+            return frozenset({half})
+    if so_far.done or so_far.done_up_to is not None:
+        return frozenset()
+    mine = [one for one in (last.id, other) if one in told and told[one].start_min is None]
+    return frozenset(one for one in mine if ends[one] > now)
 
 
 def _fixed_until(plan: Plan, told: dict[str, Done]) -> float:
@@ -162,9 +184,9 @@ def _insist_on_order(plan: Plan, done: dict[str, Band]) -> None:
                 what = f"{band.id} is told done, and {lacking} before it is not."
                 mistakes.append(Mistake("done", what, f"Tell {lacking} too, or leave it out."))
                 break
-    ordered = sorted(done.values(), key=lambda band: band.start_min)
+    ordered = sorted(done.values(), key=lambda band: (band.sprayer, band.start_min))
     for before, after in pairwise(ordered):
-        if after.start_min < before.end_min - 0.05:
+        if before.sprayer == after.sprayer and after.start_min < before.end_min - 0.05:
             what = f"{after.id} begins at {after.start_min:.2f} min, before {before.id} ends at "
             what += f"{before.end_min:.2f} min."
             mistakes.append(Mistake("done", what, "One person sprays one band at a time."))

@@ -31,7 +31,7 @@ _ABOUT = "The day so far cannot be read:"
 _CLOCK = re.compile(r"(\d{1,2}):(\d{2})")
 WORDS = (
     "now", "at_min", "done", "band", "at", "tank_l", "tank_gal", "tub_l", "tub_gal", "mixed_l",
-    "mixed_gal", "closed",
+    "mixed_gal", "closed", "at_2", "tank_2_l", "tank_2_gal", "sprayers",
 )  # fmt: skip
 
 
@@ -127,7 +127,10 @@ _SUCH = {
     "band": "Such as band=first.6.5, the band that is being sprayed.",
     "at": "Such as at=3.2,1.5, metres.",
     "closed": "Such as closed=bath or closed=bath:9:40 or closed=bath:65, rooms parted by commas.",
+    "at_2": "Such as at_2=3.2,1.5, metres: where the second sprayer stands.",
+    "sprayers": "Such as sprayers=1: the second leaves, the first goes on.",
     **dict.fromkeys(("tank_l", "tank_gal", "tub_l", "tub_gal", "mixed_l", "mixed_gal"), _LITRES),
+    **dict.fromkeys(("tank_2_l", "tank_2_gal"), "Such as tank_2_l=6: the second's tank."),
 }
 
 Minutes = Callable[[str], float]
@@ -162,11 +165,15 @@ def _value(key: str, text: str, minutes: Minutes) -> Json:
         return {"in_hand": {"id": _named(text)}}
     if key == "closed":
         return {"closed": [_closed(part.strip(), minutes) for part in text.split(",")]}
-    if key == "at":
+    if key == "sprayers":
+        if text not in {"1", "2"}:
+            raise ValueError(f"{text[:40] or 'nothing'} is neither 1 nor 2")
+        return {"sprayers": int(text)}
+    if key in {"at", "at_2"}:
         parts = text.split(",")
         if len(parts) != 2:
             raise ValueError(f"{text or 'nothing'} is not two numbers")
-        return {"at": [_number(part) for part in parts]}
+        return {key: [_number(part) for part in parts]}
     return {key: _number(text)}
 
 

@@ -105,6 +105,7 @@ TWINS: dict[type, tuple[Twin, ...]] = {
         _times("tank_gal", "tank_l", _GAL),
         _times("tub_gal", "tub_l", _GAL),
         _times("mixed_gal", "mixed_l", _GAL),
+        _times("tank_2_gal", "tank_2_l", _GAL),
     ),
     Window: (
         _times("sill_ft", "sill_m", _FT),

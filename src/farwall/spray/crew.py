@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 
 import numpy as np
@@ -18,6 +19,7 @@ from farwall.spray.schedule import Day, Second, Timed, route, time_sweep, timed_
 from farwall.spray.sweep import Sweep
 from farwall.spray.tank_run import TankRun, best_stops
 from farwall.spray.together import Together
+from farwall.spray.two_again import crew_told, kept_by_two, one_by_one, stops_for_two
 from farwall.spray.two_sweep import TwoSweep, swept_by_two
 from farwall.spray.world import BODY_M, World
 
@@ -36,7 +38,10 @@ def time_crew(
     done sooner. Raises `Unanswerable` when neither can do it.
     """
     if day.second is None:
-        return time_sweep(sweep, day, flow, field_id=field_id)
+        return _time_alone(sweep, day, flow, field_id=field_id)
+    told = crew_told(sweep)
+    if told is not None:
+        return _as_told(told, sweep, day, flow, field_id=field_id)
     found: list[tuple[Timed, Day]] = []
     refusal: Unanswerable | None = None
     for way in (time_by_two, _time_by_one):
@@ -47,6 +52,14 @@ def time_crew(
     if not found:
         raise refusal or Unanswerable("Nobody can spray this field.")
     return min(found, key=lambda one: _worth(one, comfort_min))
+
+
+def _as_told(told: int, sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
+    """The sweep by as many as the plan has put on it; by one where both cannot go on."""
+    if told == 2:
+        with suppress(Unanswerable):
+            return time_by_two(sweep, day, flow, field_id=field_id)
+    return _time_by_one(sweep, day, flow, field_id=field_id)
 
 
 def _worth(found: tuple[Timed, Day], comfort_min: float) -> tuple[float, float]:
@@ -60,15 +73,19 @@ def time_by_two(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[T
     Raises `Unanswerable` where no band has, where they cannot keep apart, or where a band
     takes more than a tank.
     """
-    two = swept_by_two(sweep, flow.tools)
-    if not two.shared:
-        raise Unanswerable("No band of this field has room for two.")
-    stops = _stops(two, day, flow, sweep.depth_m)
-    clock = Together(day, flow, field_id)
+    if crew_told(sweep) == 2:
+        two = kept_by_two(sweep)
+        stops = stops_for_two(sweep, two, day, flow) if two.turns else frozenset[int]()
+    else:
+        two = swept_by_two(sweep, flow.tools)
+        if not two.shared:
+            raise Unanswerable("No band of this field has room for two.")
+        stops = _stops(two, day, flow, sweep.depth_m)
+    clock = Together(day, flow, field_id, sweep.begun)
     own = [_litres(two, flow, i) for i in (0, 1)]
     clock.left_l = [own[0], own[1]]
     clock.later_l = max(0.0, flow.still_to_spray_l - sum(own))
-    last_shared = max(k for k, turn in enumerate(two.turns) if turn.shared)
+    last_shared = max((k for k, turn in enumerate(two.turns) if turn.shared), default=-1)
     for k, turn in enumerate(two.turns):
         clock.spray(turn, refill=k in stops, rest_outside=k > last_shared)
     times = [(band.start_min, band.end_min - band.start_min) for band in clock.bands]
@@ -83,13 +100,19 @@ def time_by_two(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[T
 
 def _time_by_one(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
     """The first sprays, the second rests outside."""
-    clock = Together(day, flow, field_id)
-    try:
-        clock.go_out((1,))
-    except Unanswerable:
-        clock.go_out()
-    timed, after = time_sweep(sweep, clock.after(), flow, field_id=field_id)
-    return replace(timed, walks=(*clock.walks, *timed.walks)), after
+    outside, walks = walk_out_second(day, flow.tools)
+    timed, after = _time_alone(sweep, outside, flow, field_id=field_id)
+    return replace(timed, walks=(*walks, *timed.walks)), after
+
+
+def _time_alone(sweep: Sweep, day: Day, flow: Flow, *, field_id: str) -> tuple[Timed, Day]:
+    """One sprays; halves that were planned for two the better way round, else as they were."""
+    alone = one_by_one(sweep, flow.tools)
+    if alone is not sweep:
+        with suppress(Unanswerable):
+            return time_sweep(alone, day, flow, field_id=field_id)
+        alone = one_by_one(sweep, flow.tools, as_walked=True)
+    return time_sweep(alone, day, flow, field_id=field_id)
 
 
 def _litres(two: TwoSweep, flow: Flow, who: int) -> float:
@@ -130,6 +153,17 @@ def walks_off(day: Day, tools: PlanTools) -> tuple[Walk, ...]:
     clock = Together(day, Flow("", 0.0, helper=False, tools=tools, still_to_spray_l=0.0), "")
     clock.go_out()
     return tuple(clock.walks)
+
+
+def walk_out_second(day: Day, tools: PlanTools) -> tuple[Day, tuple[Walk, ...]]:
+    """The second walks out to his place beside the tub; both do where he cannot get by."""
+    flow = Flow("", 0.0, helper=False, tools=tools, still_to_spray_l=0.0)
+    clock = Together(day, flow, "")
+    try:
+        clock.go_out((1,))
+    except Unanswerable:
+        clock.go_out()
+    return clock.after(), tuple(clock.walks)
 
 
 def crew_of(sprayers: int, day: Day, world: World) -> Day:

@@ -7,7 +7,7 @@ are those of the plan; only the edges between bands are found again, to be aged 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 import shapely
@@ -16,9 +16,9 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import Band, Field, PlanTools
 from farwall.floor.geometry import polygons_of
 from farwall.spray.bands import Border, Strip, Strips, border_between
-from farwall.spray.edges import edges_of
+from farwall.spray.edges import Edge, edges_of
 from farwall.spray.front import Front
-from farwall.spray.passes import Pass
+from farwall.spray.kept_pass import KeptPass
 from farwall.spray.sweep import Laid, Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.sweeps import Pieces
@@ -28,20 +28,7 @@ _NEAR_M = 0.02
 """Bands further apart than this have no edge in common."""
 _OWN_SHARE = 0.5
 _CRUMB_M2 = 1e-4
-
-
-@dataclass(frozen=True)
-class KeptPass(Pass):
-    """A pass as it was planned: with the tools of the plan it takes `told_min`."""
-
-    told_min: float = 0.0
-    told_m2_min: float = 0.0
-
-    def minutes(self, tools: PlanTools) -> float:
-        """As planned; reckoned anew with other tools."""
-        if tools.spray_m2_min == self.told_m2_min:
-            return self.told_min
-        return super().minutes(tools)
+_TOGETHER_MIN = 1e-3
 
 
 class KeptSweeper(Sweeper):
@@ -107,8 +94,12 @@ def kept_sweep(
     tools: PlanTools,
     l_per_m2: float,
     done: Mapping[str, Band] | None = None,
+    crew: int = 1,
 ) -> Sweep:
-    """The sweep of a planned field; `done` are its first bands by id, with their true times."""
+    """The sweep of a planned field; `done` are its first bands by id, with their true times.
+
+    crew: how many sprayers the plan has. Halves of a band are passes of their own.
+    """
     exit_seam = exit_of(world, field, pieces)
     closed, own, _ = fused(world, sorted(pieces), exit_seam)
     bands = sorted(field.bands, key=lambda band: band.order)
@@ -120,17 +111,22 @@ def kept_sweep(
             band.litres / l_per_m2,
             told_min=band.end_min - band.start_min,
             told_m2_min=tools.spray_m2_min,
+            sprayer=band.sprayer,
+            crew=crew,
+            with_next=halved,
         )
-        for strip, band in zip(strips, bands, strict=True)
+        for strip, band, halved in zip(strips, bands, _halved(bands), strict=True)
     )
     seams = [seam for seam in closed.seams if seam.a in own and seam.b in own]
     cut = Strips(tuple(strips), _borders(strips, seams), field.band_m or tools.band_m)
     begun = tuple((done or {})[band.id] for band in bands if band.id in (done or {}))
+    true = [(done or {}).get(band.id, band) for band in bands]
+    times = [(band.start_min, band.end_min) for band in true]
     return Sweep(
         pieces=tuple(sorted(pieces)),
         exit=exit_seam,
         passes=passes,
-        edges=edges_of(cut, range(len(strips)), passes),
+        edges=_both_ways(edges_of(cut, range(len(strips)), passes), times, passes),
         depth_m=cut.depth_m,
         ground=None,
         front=Front("as planned", np.empty(0), np.empty(0), field.equivalent_front_m),
@@ -138,6 +134,43 @@ def kept_sweep(
         stops=_stops(field, bands),
         told_bound_m=field.bound_m,
     )
+
+
+def _halved(bands: Sequence[Band]) -> list[bool]:
+    """For each band whether the next is its other half: begun in one minute by the other."""
+    pairs = [
+        one.sprayer != two.sprayer and abs(one.start_min - two.start_min) < _TOGETHER_MIN
+        for one, two in pairwise(bands)
+    ]
+    return [*pairs, False]
+
+
+def _both_ways(
+    edges: Sequence[Edge], times: Sequence[tuple[float, float]], passes: Sequence[KeptPass]
+) -> tuple[Edge, ...]:
+    """The edges, and those of passes that are sprayed at once told the other way round too.
+
+    Of those either may meet the other.
+    """
+    at_once = [
+        Edge(
+            edge.then,
+            edge.first,
+            _at_worst(edge.then_share, passes[edge.then], made=True),
+            _at_worst(edge.first_share, passes[edge.first], made=False),
+            edge.points,
+        )
+        for edge in edges
+        if times[edge.then][0] < times[edge.first][1] - _TOGETHER_MIN
+    ]
+    return (*edges, *at_once)
+
+
+def _at_worst(share: tuple[float, ...], each: KeptPass, *, made: bool) -> tuple[float, ...]:
+    """The shares; those of one who stands still are the first or the last moment of the stand."""
+    if each.length_m >= 1e-6:
+        return share
+    return tuple(0.0 if made else 1.0 for _ in share)
 
 
 def borders_of(world: World, field: Field, pieces: Pieces) -> tuple[Border, ...]:

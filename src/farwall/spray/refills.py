@@ -124,7 +124,8 @@ def _tank_run(sweep: Sweep, flow: Flow) -> TankRun:
         tuple(each.wetted_m2 * flow.l_per_m2 for each in sweep.passes),
         (0.0, *(pause_before_min(sweep, index, flow) for index in range(1, count))),
         tuple(0.0 if flow.swaps else 2 * _way_out_m(sweep, index) for index in range(count)),
-        tuple(sweep.table.ages_by_pair(times)),
+        # Halves planned for two are one after the other here: the later one meets the earlier.
+        tuple(pair for pair in sweep.table.ages_by_pair(times) if pair[0] < pair[1]),
     )
 
 

@@ -138,6 +138,12 @@ def turn_passes(sweep: Sweep, tools: PlanTools) -> tuple[Sweep, tuple[float, flo
     """
     ways = best_ways(turnable(sweep, tools), _ways_round(sweep)).ways
     turned = [way == 1 for way in ways]
+    found = as_turned(sweep, turned)
+    return found, _oldest(sweep, turned, tools)
+
+
+def as_turned(sweep: Sweep, turned: Sequence[bool]) -> Sweep:
+    """The sweep with these passes walked the other way round."""
     passes = tuple(
         replace(each, path=each.path[::-1]) if flip else each
         for each, flip in zip(sweep.passes, turned, strict=True)
@@ -150,7 +156,7 @@ def turn_passes(sweep: Sweep, tools: PlanTools) -> tuple[Sweep, tuple[float, flo
         )
         for edge in sweep.edges
     )
-    return replace(sweep, passes=passes, edges=edges), _oldest(sweep, turned, tools)
+    return replace(sweep, passes=passes, edges=edges)
 
 
 def _ways_round(sweep: Sweep) -> list[tuple[int, ...]]:

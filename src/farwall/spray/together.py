@@ -8,6 +8,7 @@ is out of the way, else outside beside the tub.
 from __future__ import annotations
 
 import itertools
+from collections.abc import Sequence
 from dataclasses import replace
 
 import shapely
@@ -33,7 +34,7 @@ _APART_SLACK_M = 0.004
 """Paths in a plan are rounded; the checker forgives more."""
 
 
-def _somebody(at: Point) -> Strip:
+def somebody(at: Point) -> Strip:
     """The floor that nobody treads on while somebody stands there."""
     body = shapely.Point(at).buffer(PASS_M - KEEP_OFF_M + _ROOMY_M)
     return Strip((("", body),), 0)
@@ -42,7 +43,7 @@ def _somebody(at: Point) -> Strip:
 class Together:
     """Two people, a minute, and what is written down of them."""
 
-    def __init__(self, day: Day, flow: Flow, field_id: str) -> None:
+    def __init__(self, day: Day, flow: Flow, field_id: str, begun: Sequence[Band] = ()) -> None:
         assert day.second is not None
         self.day, self.flow, self.field_id = day, flow, field_id
         self.tools = flow.tools
@@ -52,7 +53,7 @@ class Together:
         self.base = (day.base, day.second.base)
         self.free = day.free
         self.helper_free_min = day.helper_free_min
-        self.bands: list[Band] = []
+        self.bands: list[Band] = list(begun)
         self.refills: list[Refill] = []
         self.walks: list[Walk] = []
         self.left_l = [0.0, 0.0]
@@ -80,15 +81,16 @@ class Together:
             self._go((turn.passes[0].path[0], turn.passes[1].path[0]))
             self._stroke({0: turn.passes[0], 1: turn.passes[1]})
         else:
-            self._alone(turn.passes[0], after, rest_outside=rest_outside)
+            self._alone(turn, after, rest_outside=rest_outside)
         self.free = after
 
     def go_out(self, who: tuple[int, ...] = (0, 1)) -> None:
         """These walk out to their places beside the tub."""
         self._go(tuple(self.base[i] if i in who else None for i in (0, 1)))
 
-    def _alone(self, each: Pass, after: DryGround, *, rest_outside: bool) -> None:
-        near = sorted((0, 1), key=lambda i: gap_m(self.at[i], each.path[0]))
+    def _alone(self, turn: Turn, after: DryGround, *, rest_outside: bool) -> None:
+        each = turn.passes[0]
+        near = sorted((0, 1), key=lambda i: (turn.by != i + 1, gap_m(self.at[i], each.path[0])))
         refusal: Unanswerable | None = None
         for one in near:
             try:
@@ -163,7 +165,7 @@ class Together:
         here = self.at[who]
         if gap_m(here, there) < _STANDS_M:
             return (here,)
-        free = self.free if around is None else self.free.without(_somebody(around))
+        free = self.free if around is None else self.free.without(somebody(around))
         return route(free, here, there)
 
     def _stroke(self, passes: dict[int, Pass]) -> None:

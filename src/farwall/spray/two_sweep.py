@@ -39,6 +39,8 @@ class Turn:
 
     whole: Pass
     passes: tuple[Pass, ...]
+    by: int | None = None
+    """Who was planned to spray it alone; None: whoever is nearer."""
 
     @property
     def shared(self) -> bool:

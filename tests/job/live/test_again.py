@@ -32,14 +32,22 @@ def test_late_thirsty_closed_or_in_another_order_it_does_not():
     assert "another order" in asked(other, 5.1).says
 
 
-def test_two_sprayers_are_told_what_to_do_instead():
-    from dataclasses import replace
+def test_where_two_spray_a_late_day_is_planned_again_too():
+    """Told by entries of either sprayer; the other half of the last band is in hand."""
+    from tests.job.test_two_again import HALL, halves
+    from tests.midday import codes
 
-    bands = tuple(replace(b, sprayer=2) for b in PLAN.fields[7].bands)
-    plan = replace(PLAN, fields=(*PLAN.fields[:7], replace(PLAN.fields[7], bands=bands)))
-    found = again(plan, story(plan, morning().kept), at_min=25)
-    assert found.word == "two"
-    assert "stop at its stop lines" in found.says
+    log = Log(HALL)
+    one, two = halves(HALL)[2]
+    log("field-started", 0.0, field=HALL.fields[0].id)
+    log("band-done", two.end_min + 2.0, band=two.id)
+    found = again(HALL, story(HALL, log.kept), at_min=two.end_min + 2.0)
+    assert found.word == "again"
+    told = so_far_of(HALL, story(HALL, log.kept), at_min=two.end_min + 2.0)
+    assert told.tank_l is None
+    rest = replan(HALL, told)
+    assert {one.id, two.id} <= {each.id for each in rest.so_far.done}
+    assert codes(rest) == set()
 
 
 def test_the_story_is_what_a_replan_wants():

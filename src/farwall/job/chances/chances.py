@@ -12,6 +12,12 @@ from farwall.evidence import Span
 from farwall.facts.plan import Chances, Field, FieldChance, RoomOpenTime
 from farwall.facts.settled import SettledJob
 from farwall.floor.geometry import Point
+from farwall.job.chances.by_two import (
+    TwoCourse,
+    course_of_two,
+    left_of_two,
+    stretched_by_two,
+)
 from farwall.job.chances.drawn_days import Days, Floats, drawn_days, strayed
 from farwall.job.chances.matters import matters_most
 from farwall.job.chances.mix_days import Bools, log_width, runs_short
@@ -70,6 +76,8 @@ class _Part:
     edges: Edges
     lives: tuple[Life, ...]
     coat: int
+    two: TwoCourse | None
+    """Where two are at work in the job: its course by turns."""
     begins: bool
     """Whether it is the first of its coat: the tank is then empty."""
 
@@ -93,7 +101,14 @@ def chances_of(
     spreads = spreads_of(settled, learned)
     parts = _parts(stretches, settled, life_of, tub)
     coats = len(settled.coats)
-    drawn = drawn_days(rng, tuple(spreads), days=days, fields=len(parts), coats=coats)
+    drawn = drawn_days(
+        rng,
+        tuple(spreads),
+        days=days,
+        fields=len(parts),
+        coats=coats,
+        two=any(part.two is not None for part in parts),
+    )
     play = Play(parts, settled, drawn)
     base = play.worst(spreads)
     dies = base.shares > 1.0
@@ -151,11 +166,18 @@ class Play:
             own = {name: self._factor(name, spread, number) for name, spread in moving.items()}
             part = self.parts[number]
             if part.begins:
-                tank_l = np.zeros(len(own["thirst"]))
+                count = len(own["thirst"])
+                tank_l = np.zeros(count if part.two is None else (2, count))
             days = Factors(
                 1 / own["spray rate"], 1 / own["walking pace"], own["tank pauses"], own["thirst"]
             )
-            self.courses[key] = stretched(part.course, days, tank_l, self._pause)
+            if part.two is None:
+                found = stretched(part.course, days, tank_l, self._pause)
+            else:
+                second = 1 / self.drawn.factor_of_second(moving["spray rate"], number)
+                helper = self.settled.job.crew.helper
+                found = stretched_by_two(part.two, days, second, tank_l, self._pause, swaps=helper)
+            self.courses[key] = found
         return self.courses[key]
 
     def worst(
@@ -198,11 +220,12 @@ def _parts(
 ) -> list[_Part]:
     number = {coat.id: index for index, coat in enumerate(settled.coats)}
     found: list[_Part] = []
-    tank_l = 0.0
+    tank_l, tanks_l = 0.0, (0.0, 0.0)
+    two = any(band.sprayer == 2 for one in stretches for band in one.field.bands)
     for one in stretches:
         field = one.field
         begins = not found or found[-1].field.coat != field.coat
-        tank_l = 0.0 if begins else tank_l
+        tank_l, tanks_l = (0.0, (0.0, 0.0)) if begins else (tank_l, tanks_l)
         litres = settled.coats[number[field.coat]].l_per_m2
         found.append(
             _Part(
@@ -211,10 +234,12 @@ def _parts(
                 edges_of(one.moments, one.lives, field),
                 tuple(Life.of(life_of(field.coat, entry)) for entry in one.lives.open_times),
                 number[field.coat],
+                course_of_two(field, settled.tools, litres, tanks_l, tub) if two else None,
                 begins,
             )
         )
         tank_l = left_l(field, tank_l)
+        tanks_l = left_of_two(field, tanks_l)
     return found
 
 

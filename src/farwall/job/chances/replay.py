@@ -88,7 +88,7 @@ def course_of(field: Field, tools: PlanTools, l_per_m2: float, tank_l: float, tu
         walk.append(max(0.0, band.start_min - before - minutes))
         content -= band.litres
         before = band.end_min
-    along = [_length_m(band) / tools.walk_m_min for band in bands]
+    along = [length_m(band) / tools.walk_m_min for band in bands]
     wetted = [band.litres / l_per_m2 for band in bands]
     away = [float(np.hypot(b.path[0][0] - tub[0], b.path[0][1] - tub[1])) * CROW for b in bands]
     columns = ([m2 / tools.spray_m2_min for m2 in wetted], along, walk, fill)
@@ -102,7 +102,8 @@ def left_l(field: Field, tank_l: float) -> float:
     return tank_l + sum(refill.litres for refill in field.refills) - taken
 
 
-def _length_m(band: Band) -> float:
+def length_m(band: Band) -> float:
+    """The way walked along a band. [m]"""
     return float(np.hypot(*np.diff(np.array(band.path)[:, :2], axis=0).T).sum())
 
 

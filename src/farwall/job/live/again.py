@@ -18,12 +18,12 @@ THIRSTY = 0.05
 SETTLE_S, MOST_S = 2.0, 10.0
 """A re-plan waits for so much quiet after the last tap, and never longer than that. Guesses."""
 
-Word = Literal["holds", "again", "two"]
+Word = Literal["holds", "again"]
 
 
 @dataclass(frozen=True)
 class Again:
-    """holds: nothing has changed, the plan's own · again: lay it anew · two: two spray, it cannot.
+    """holds: nothing has changed, the plan's own · again: lay it anew, also where two spray.
 
     why: each reason in words.
     """
@@ -37,11 +37,6 @@ class Again:
         if self.word == "holds":
             return "The plan still holds: order, minutes and fillings are its own."
         reasons = "; ".join(self.why)
-        if self.word == "two":
-            return (
-                "Two are spraying: their day is not laid anew yet. Finish the field in hand and "
-                f"stop at its stop lines ({reasons})."
-            )
         return f"The rest is worth planning again (--replan --out DIR): {reasons}."
 
 
@@ -49,10 +44,7 @@ def again(plan: Plan, story: Story, *, at_min: float) -> Again:
     """Whether the plan still holds at a minute, by what the story tells."""
     standing = Standing(plan, story, at_min)
     why = tuple(_reasons(standing))
-    if not why:
-        return Again("holds", ())
-    two = any(band.sprayer == 2 for field in plan.fields for band in field.bands)
-    return Again("two" if two else "again", why)
+    return Again("again" if why else "holds", why)
 
 
 def _reasons(standing: Standing) -> Iterator[str]:
@@ -97,15 +89,19 @@ def so_far_of(plan: Plan, story: Story, *, at_min: float) -> SoFar:
     litres = standing.litres
     told = standing.coat_story
     latest = max((one.end_min for one in standing.done.values()), default=0.0)
+    # The story tells what is in both tanks together: whose it is stays as planned.
+    two = plan.inputs.crew.sprayers == 2
+    tub_l = litres.tub_l if two else litres.have_l - (litres.tank_l or 0.0)
+    known = litres.known and tub_l is not None
     return SoFar(
         at_min=max(at_min, latest, 0.0),
         done=tuple(
             Done(one.band, max(one.start_min, 0.0), max(one.end_min, 0.0))
             for one in sorted(standing.done.values(), key=lambda one: one.start_min)
         ),
-        tank_l=None if litres.tank_l is None else round(litres.tank_l, 3),
-        tub_l=round(litres.have_l - (litres.tank_l or 0.0), 3) if litres.known else None,
-        mixed_l=told.mixed_l if told is not None and litres.known else None,
+        tank_l=None if two or litres.tank_l is None else round(litres.tank_l, 3),
+        tub_l=None if not known or tub_l is None else round(tub_l, 3),
+        mixed_l=told.mixed_l if told is not None and known else None,
         closed=tuple(
             ClosedRoom(room, until)
             for room, until in standing.closed.items()

@@ -101,7 +101,7 @@ def _faults(plan: PlanRead) -> Iterator[Fault]:
     yield from not_dry(plan)
     yield from trodden(plan, world, people)
     yield from shut_in(plan, world, people)
-    yield from collisions(people, world)
+    yield from collisions(people, world, plan.so_far)
     edges = edges_of(plan.bands, world)
     own, seams = edges_by_field(plan, edges), seams_by_field(plan, edges)
     for field in plan.fields:

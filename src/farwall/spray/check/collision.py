@@ -8,7 +8,7 @@ from itertools import combinations, pairwise
 import numpy as np
 from numpy.typing import NDArray
 
-from farwall.spray.check.nouns import BODY_M, HAIR, PLACE_M, Fault
+from farwall.spray.check.nouns import BODY_M, HAIR, PLACE_M, Fault, SoFar
 from farwall.spray.check.people import Person
 from farwall.spray.check.world import World
 
@@ -18,16 +18,21 @@ WALKING_M = 2 * BODY_M
 """How far apart they stay when either walks or rests: two bodies."""
 
 
-def collisions(people: tuple[Person, ...], world: World) -> Iterator[Fault]:
+def collisions(
+    people: tuple[Person, ...], world: World, so_far: SoFar | None = None
+) -> Iterator[Fault]:
     """Each stretch of time in which two sprayers are too near, told at its first moment.
 
-    Between two moments both go straight and evenly, so the least distance is exact.
+    Between two moments both go straight and evenly, so the least distance is exact. How near
+    two came before a minute that is told (`so_far`) is a fact, and not judged.
     """
     sprayers = [person for person in people if person.who.startswith("sprayer")]
     for one, two in combinations(sprayers, 2):
         was_near = False
         for start, end in pairwise(_moments(one, two)):
             both = _sprays(one, start, end) and _sprays(two, start, end)
+            if so_far is not None and so_far.is_past(end):
+                continue
             limit = SPRAYING_M if both else WALKING_M
             gap, at_min = _nearest(one, two, start, end)
             near = gap < limit - PLACE_M - HAIR

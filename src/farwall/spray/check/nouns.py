@@ -289,6 +289,8 @@ class SoFar:
     closed: tuple[Closed, ...]
     past_hash: str
     hash_found: str
+    tank_2_l: float | None = None
+    """What is in the second sprayer's tank; None where the past tells of one tank."""
 
     def is_past(self, ends_min: float) -> bool:
         """Whether what ends at this minute has happened: a fact, whatever its pace was."""

@@ -85,6 +85,7 @@ def _so_far(top: At) -> SoFar:
         closed=tuple(map(_closed, at.get("closed").items())),
         past_hash=at.get("past_hash").text(),
         hash_found=_past_hash(top),
+        tank_2_l=at.get("tank_2_l").number_or_none(0, MANY),
     )
 
 

@@ -25,6 +25,7 @@ from farwall.spray.check.nouns import (
     Field,
     PlanRead,
     Refill,
+    SoFar,
 )
 from farwall.spray.check.people import Person
 from farwall.spray.check.world import World
@@ -104,8 +105,14 @@ def _tanks(plan: PlanRead) -> Iterator[_Tank]:
                     for refill in field.refills
                     if FILLS.get(refill.by, ("", None))[0] == who
                 ),
-                *((told.at_min, told.tank_l) if told and told.coat == coat else ()),
+                *(_told(told, who) if told and told.coat == coat else ()),
             )
+
+
+def _told(told: SoFar, who: str) -> tuple[float, float] | tuple[()]:
+    """From when on a tank is known, and what it held; of a second one only where it is told."""
+    litres = told.tank_l if who == "sprayer" else told.tank_2_l
+    return () if litres is None else (told.at_min, litres)
 
 
 def _levels(tank: _Tank, world: World, people: tuple[Person, ...]) -> Iterator[Fault]:
