@@ -43,7 +43,7 @@ def run(options: argparse.Namespace) -> int:
         key = key_of(Path(book.where.files).parent)
         port = ear.getsockname()[1]
         print(f"Farwall answers at http://{options.host}:{port}", file=sys.stderr)
-        print(f"Key for a device: {key}", file=sys.stderr)
+        print(f"Open it in a browser, or sync a device; the key: {key}", file=sys.stderr)
         print("The run sheet of a job on a phone: /slab/ID#KEY there", file=sys.stderr)
         if options.host not in {"127.0.0.1", "::1", "localhost"}:
             print(

@@ -1,4 +1,4 @@
-"""The door over HTTP: every answer is JSON, every refusal says what to do next.
+"""The door over HTTP: JSON below `/api`, pages beside it; a refusal says what to do next.
 
 Writing goes through one thread, so that fifty phones that come back into signal at once stand in
 one line, and a screen's question in between is answered at once.
@@ -17,6 +17,7 @@ from farwall.web.door import Closed, Door, TooLarge
 from farwall.web.live import Live, letting_go, live
 from farwall.web.live_jobs import LiveJobs
 from farwall.web.looking import looking
+from farwall.web.pages.office import add_office
 from farwall.web.slab.routes import slab
 from farwall.web.sync import sync
 
@@ -46,6 +47,7 @@ def app_for(door: Door, *, jobs: LiveJobs | None = None) -> FastAPI:
     app.include_router(sync(door))
     app.include_router(live(door, held))
     app.include_router(slab(door, held))
+    add_office(app, door, held)
     return app
 
 

@@ -1,0 +1,74 @@
+"""The facts that this screen may change, as its form shows them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from farwall.facts.defaults import settle
+from farwall.facts.job import Job
+from farwall.papers.wall_clock import Units
+from farwall.papers.words import length
+from farwall.units import M_PER_IN
+from farwall.web.words_en import said
+
+
+@dataclass(frozen=True)
+class FactForm:
+    """What stands in the fields; `version`: of the facts that they were made from."""
+
+    version: int
+    units: Units
+    helper: str
+    sprayers: str
+    day: str
+    start: str
+    band: str
+
+
+def fact_form(
+    facts: Mapping[str, Any], version: int, *, told: Mapping[str, Any] | None = None
+) -> FactForm:
+    """The form of a job's facts, with what was typed where that was refused."""
+    from farwall.readers.job_json import job_from
+
+    job = job_from(facts, "The job")
+    start = _start(job)
+    made = {
+        "helper": "yes" if job.crew.helper else "no",
+        "sprayers": str(job.crew.sprayers),
+        "day": start.date().isoformat(),
+        "start": start.strftime("%H:%M"),
+        "band": band_told(job),
+    }
+    if told is not None:
+        made |= {key: str(told[key])[:40] for key in made if key in told}
+    return FactForm(version, job.wishes.units, **made)
+
+
+def start_of(job: Job) -> datetime:
+    """When the job begins, with its offset; a stand-in where no day is set."""
+    return _start(job)
+
+
+def _start(job: Job) -> datetime:
+    return datetime.fromisoformat(settle(job).starts_at)
+
+
+def band_told(job: Job) -> str:
+    """The band width as the form has it: inches or cm, no more digits than are there."""
+    unit_m = M_PER_IN if job.wishes.units == "us" else 0.01
+    return f"{settle(job).tools.band_m / unit_m:.1f}".removesuffix(".0")
+
+
+def facts_in_words(job: Job) -> str:
+    """`a helper, one sprayer, start 8:00, bands 3' 7"`."""
+    start = _start(job)
+    return ", ".join([
+        said("told-helper" if job.crew.helper else "told-alone"),
+        said("told-two" if job.crew.sprayers == 2 else "told-one"),
+        said("told-start", at=f"{start.hour}:{start.minute:02d}"),
+        said("told-band", width=length(settle(job).tools.band_m, job.wishes.units, both=False)),
+    ])  # fmt: skip

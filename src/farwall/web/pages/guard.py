@@ -1,0 +1,69 @@
+"""What stands before every page: an open session, and forms that come from this site only."""
+
+from __future__ import annotations
+
+from fastapi import Request
+from starlette.datastructures import FormData
+from starlette.exceptions import HTTPException
+from starlette.types import Message
+
+from farwall.errors import FarwallError, Mistake, Refused
+from farwall.web.door import body_of
+from farwall.web.session import COOKIE, Sessions
+
+MOST_FORM_BYTES = 20_000
+_OURS = frozenset({"same-origin", "none"})
+
+
+class NotEntered(FarwallError):
+    """No session is open: the page that asks for the key comes first."""
+
+
+class FromElsewhere(FarwallError):
+    """A form that another site sent."""
+
+
+def asks_for_session(sessions: Sessions, request: Request) -> None:
+    """Raises NotEntered when the request bears no open session."""
+    if not sessions.open(request.cookies.get(COOKIE, "")):
+        raise NotEntered("The key comes first.")
+
+
+def asks_for_origin(request: Request) -> None:
+    """Raises FromElsewhere unless the browser says that this site itself sent the form.
+
+    Over plain http browsers send no Sec-Fetch-Site; the Origin tells it then. A request with
+    neither is no form of ours.
+    """
+    site = request.headers.get("sec-fetch-site")
+    origin = request.headers.get("origin")
+    ours = f"{request.url.scheme}://{request.headers.get('host', '')}"
+    if site is not None and site not in _OURS:
+        raise FromElsewhere("This form came from another site.")
+    if origin is not None and origin != ours:
+        raise FromElsewhere("This form came from another site.")
+    if site is None and origin is None:
+        raise FromElsewhere("It cannot be told where this form came from.")
+
+
+async def form_of(request: Request, most: int = MOST_FORM_BYTES) -> FormData:
+    """The fields of a form of this site, never more than `most` bytes of them.
+
+    Raises FromElsewhere, TooLarge, Refused. A form with a file is to be closed.
+    """
+    asks_for_origin(request)
+    body = await body_of(request, most)
+
+    async def again() -> Message:
+        return {"type": "http.request", "body": body, "more_body": False}
+
+    try:
+        return await Request(request.scope, again).form(max_files=1, max_fields=50)
+    except HTTPException as error:
+        raise Refused(Mistake("", str(error.detail))) from None
+
+
+def text_of(form: FormData, name: str) -> str:
+    """A field's text, cut short and without its spaces at the ends; empty when it is not there."""
+    value = form.get(name)
+    return value.strip()[:2000] if isinstance(value, str) else ""

@@ -1,0 +1,114 @@
+"""The list of houses, and the two ways to bring one in."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import Sequence
+from importlib.resources import files
+from typing import Any
+
+from fastapi import APIRouter, Depends, Request, Response
+from starlette.datastructures import UploadFile
+
+from farwall.errors import Mistake, Refused
+from farwall.store.nouns import NoSuchJob
+from farwall.web.door import Door, TooLarge
+from farwall.web.live import Live
+from farwall.web.pages.brought import MOST_MB, facts_in, facts_of_job
+from farwall.web.pages.guard import asks_for_session, form_of, text_of
+from farwall.web.pages.lines import Lines
+from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.session import Sessions
+from farwall.web.words_en import said
+
+PAGE = 50
+_WHO = "office"
+_ROOM = 20_000
+"""Bytes that a form takes beside its file."""
+
+
+def houses(door: Door, held: Live, sessions: Sessions) -> APIRouter:
+    """The routes of the list."""
+
+    def entered(request: Request) -> None:
+        asks_for_session(sessions, request)
+
+    router = APIRouter(
+        route_class=PageRoute, include_in_schema=False, dependencies=[Depends(entered)]
+    )
+    pages = _Houses(door, held)
+    router.get("/")(pages.all)
+    router.post("/houses/sample")(pages.sample)
+    router.post("/houses/bring")(pages.bring)
+    return router
+
+
+class _Houses:
+    """The list, and what is put into it."""
+
+    def __init__(self, door: Door, held: Live) -> None:
+        self.door, self.held = door, held
+        self.lines = Lines(door.book)
+
+    def all(self, after: str = "") -> Response:
+        """A page of the list."""
+        return self._listed(after)
+
+    async def sample(self, request: Request) -> Response:
+        """Put the sample house into the book, where it is not, and have it planned."""
+        await form_of(request)
+        facts = sample_facts()
+        job = str(facts["id"])
+        if await asyncio.to_thread(self._known, job):
+            return seen_elsewhere(house_path(job))
+        return await self._keep(job, facts)
+
+    async def bring(self, request: Request) -> Response:
+        """Put a house from a file into the book; refused, nothing is kept."""
+        try:
+            form = await form_of(request, MOST_MB * 1_000_000 + _ROOM)
+            try:
+                file, again = form.get("file"), text_of(form, "again") == "yes"
+                if not isinstance(file, UploadFile) or not file.filename:
+                    raise Refused(Mistake("", said("bring-no-file")))
+                content, name = await file.read(), file.filename[:200]
+            finally:
+                await form.close()
+            facts = await asyncio.to_thread(facts_in, content, name)
+            job = str(facts["id"])
+            if not again and await asyncio.to_thread(self._known, job):
+                raise Refused(Mistake("id", said("bring-known", id=job)))
+            return await self._keep(job, facts)
+        except (Refused, TooLarge) as error:
+            code = 413 if isinstance(error, TooLarge) else 422
+            wrong = mistakes_of(error)
+            return await asyncio.to_thread(self._listed, code=code, mistakes=wrong)
+
+    def _listed(
+        self, after: str = "", *, code: int = 200, mistakes: Sequence[str] = ()
+    ) -> Response:
+        found, more = self.lines.page(limit=PAGE, after=after)
+        return page(
+            "houses.html", code=code, lines=found, after=after, most=MOST_MB, mistakes=mistakes,
+            last=found[-1].id if more else "",
+        )  # fmt: skip
+
+    def _known(self, job: str) -> bool:
+        try:
+            return bool(self.door.book.versions(job))
+        except NoSuchJob:
+            return False
+
+    async def _keep(self, job: str, facts: dict[str, Any]) -> Response:
+        name, now, book = str(facts.get("name", "")), self.door.now(), self.door.book
+        await self.door.written(lambda: book.put_facts(job, facts, who=_WHO, at=now, name=name))
+        await self.held.plan_soon(job)
+        return seen_elsewhere(house_path(job))
+
+
+def sample_facts() -> dict[str, Any]:
+    """The invented house that `farwall demo` plans."""
+    text = files("farwall.cli").joinpath("demo_house.json").read_text(encoding="utf-8")
+    facts: dict[str, Any] = json.loads(text)
+    return facts_of_job(facts)

@@ -1,0 +1,25 @@
+"""The office screens of a door, put onto its app."""
+
+from __future__ import annotations
+
+import time
+
+from fastapi import FastAPI
+
+from farwall.web.door import Door
+from farwall.web.live import Live
+from farwall.web.pages.entering import entering
+from farwall.web.pages.headers import SafeHeaders
+from farwall.web.pages.house import house
+from farwall.web.pages.houses import houses
+from farwall.web.session import Sessions
+
+
+def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
+    """Put the pages onto the app; back come the sessions, for whoever else shows pages there."""
+    sessions = Sessions(time.monotonic)
+    app.add_middleware(SafeHeaders)
+    app.include_router(entering(door, sessions))
+    app.include_router(houses(door, held, sessions))
+    app.include_router(house(door, held, sessions))
+    return sessions

@@ -1,0 +1,109 @@
+"""Pages from templates: one set of words, everything escaped, every refusal a page too."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Awaitable, Callable
+from functools import cache
+from importlib.resources import files
+from typing import Any
+from urllib.parse import quote
+
+from fastapi import Request, Response
+from fastapi.exceptions import RequestValidationError
+from fastapi.responses import HTMLResponse, RedirectResponse
+from fastapi.routing import APIRoute
+from jinja2 import Environment, PackageLoader, StrictUndefined
+
+from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.store.nouns import BookTrouble, NoSuchJob
+from farwall.web.door import TooLarge
+from farwall.web.pages.guard import FromElsewhere, NotEntered
+from farwall.web.words_en import said
+
+_CODES: tuple[tuple[type[FarwallError], int, str], ...] = (
+    (NoSuchJob, 404, "no-house"),
+    (BookTrouble, 503, "book-trouble"),
+    (TooLarge, 413, "too-large"),
+    (FromElsewhere, 403, "from-elsewhere"),
+    (Refused, 422, "refused"),
+    (Unanswerable, 409, "unanswerable"),
+    (FarwallError, 400, "refused"),
+)
+STATIC = {"office.css": "text/css", "office.js": "text/javascript", "office.svg": "image/svg+xml"}
+
+
+@cache
+def templates() -> Environment:
+    """The templates; whatever is put into them is escaped, what is missing is an error."""
+    found = Environment(
+        loader=PackageLoader("farwall.web"), autoescape=True, undefined=StrictUndefined,
+        trim_blocks=True, lstrip_blocks=True,
+    )  # fmt: skip
+    found.globals |= {"w": said, "v": static_version, "house_path": house_path}
+    return found
+
+
+def page(name: str, *, code: int = 200, **values: Any) -> HTMLResponse:
+    """A template as a page that nobody keeps."""
+    text = templates().get_template(name).render(**values)
+    return HTMLResponse(text, code, headers={"cache-control": "no-store"})
+
+
+def seen_elsewhere(path: str) -> RedirectResponse:
+    """On to another page, by GET."""
+    return RedirectResponse(path, 303)
+
+
+def house_path(job: str) -> str:
+    """The address of a house."""
+    return f"/houses/{quote(job, safe='')}"
+
+
+@cache
+def static_file(name: str) -> bytes:
+    """The content of a file of `STATIC`."""
+    return files("farwall.web").joinpath("static", name).read_bytes()
+
+
+@cache
+def static_version(name: str) -> str:
+    """A word that changes with the file."""
+    return hashlib.sha256(static_file(name)).hexdigest()[:12]
+
+
+class PageRoute(APIRoute):
+    """A route whose refusals are pages: what happened, all mistakes, where to go next."""
+
+    def get_route_handler(self) -> Callable[[Request], Awaitable[Response]]:  # type: ignore[override]
+        """The handler, calm."""
+        answer = super().get_route_handler()
+
+        async def calmly(request: Request) -> Response:
+            try:
+                return await answer(request)
+            except NotEntered:
+                there = request.url.path if request.method == "GET" else "/"
+                return seen_elsewhere(f"/enter?to={quote(there)}")
+            except RequestValidationError as error:
+                wrong = [f"{one['loc'][-1]}: {one['msg']}" for one in error.errors()]
+                return page("trouble.html", code=422, what="refused", mistakes=wrong)
+            except FarwallError as error:
+                return refusal(error)
+
+        return calmly
+
+
+def refusal(error: FarwallError) -> HTMLResponse:
+    """The page for a refusal."""
+    code, what = next((code, what) for kind, code, what in _CODES if isinstance(error, kind))
+    return page("trouble.html", code=code, what=what, mistakes=mistakes_of(error))
+
+
+def mistakes_of(error: FarwallError) -> list[str]:
+    """All that is wrong, a line each."""
+    if isinstance(error, Refused):
+        return [str(one) for one in error.mistakes]
+    if isinstance(error, Unanswerable):
+        return [error.reason, *error.remedies]
+    return [str(error)]

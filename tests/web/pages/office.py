@@ -1,0 +1,115 @@
+"""An office for tests: a book with a house or none, its app, and a browser that keeps cookies."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from concurrent.futures import ThreadPoolExecutor
+from datetime import UTC, datetime
+from html.parser import HTMLParser
+
+import httpx
+from tests.shapes import TWO_ROOMS
+from tests.spray.hand_floors import job
+
+from farwall.facts.plain import plain
+from farwall.store.book import Book
+from farwall.web.app import app_for
+from farwall.web.door import Door
+from farwall.web.live_jobs import LiveJobs
+
+KEY = "a key of our own, invented"
+HERE = "http://farwall"
+START = datetime(2026, 6, 8, 8, tzinfo=UTC)
+
+
+def two_rooms(**more):
+    """Facts of a house of two rooms that is planned in a moment."""
+    facts = plain(job(TWO_ROOMS, id="two", starts_at=START.isoformat()), omit_empty=True)
+    return json.loads(json.dumps(facts)) | more
+
+
+class Office:
+    """The app over a book of its own; every question is one call."""
+
+    def __init__(self, folder, *, scheme="http"):
+        self.book = Book.open(folder / "book")
+        door = Door(self.book, KEY, lambda: START)
+        jobs = LiveJobs(self.book, make_hands=lambda: ThreadPoolExecutor(1))
+        self.app = app_for(door, jobs=jobs)
+        self.here = HERE.replace("http", scheme)
+        self.cookies = httpx.Cookies()
+
+    def put(self, facts, name=""):
+        self.book.put_facts(facts["id"], facts, who="Ann", at=START.isoformat(), name=name)
+
+    def ask(self, method, path, **more):
+        """One question; plans begun by it are waited for."""
+
+        async def run():
+            transport = httpx.ASGITransport(app=self.app)
+            async with httpx.AsyncClient(
+                transport=transport, base_url=self.here, cookies=self.cookies
+            ) as client:
+                answer = await client.request(method, path, **more)
+                self.cookies = client.cookies
+                await self.app.state.live.settled()
+                return answer
+
+        return asyncio.run(run())
+
+    def get(self, path, **more):
+        return self.ask("GET", path, **more)
+
+    def post(self, path, **more):
+        """A form of this site."""
+        headers = {"origin": self.here} | more.pop("headers", {})
+        return self.ask("POST", path, headers=headers, **more)
+
+    def enter(self):
+        return self.post("/enter", data={"key": KEY, "to": "/"})
+
+    def close(self):
+        self.app.state.live.jobs.close()
+        self.app.state.live.door.writing.shutdown()
+        self.book.close()
+
+
+class WellFormed(HTMLParser):
+    """Every element that is opened is closed in its turn; ids once; nothing inline that acts."""
+
+    VOID = frozenset({"meta", "link", "input", "br"})
+
+    def __init__(self, text):
+        super().__init__(convert_charrefs=True)
+        self.open, self.faults, self.ids = [], [], set()
+        self.feed(text)
+        self.close()
+        self.faults += [f"{one} stays open" for one in self.open]
+
+    def handle_starttag(self, tag, attrs):
+        self._look(tag, attrs)
+        if tag not in self.VOID:
+            self.open.append(tag)
+
+    def handle_startendtag(self, tag, attrs):
+        self._look(tag, attrs)
+
+    def handle_endtag(self, tag):
+        if not self.open or self.open.pop() != tag:
+            self.faults.append(f"{tag} closed out of turn")
+
+    def _look(self, tag, attrs):
+        told = dict(attrs)
+        if len(told) != len(attrs):
+            self.faults.append(f"{tag} has an attribute twice")
+        if told.get("id") in self.ids:
+            self.faults.append(f"id {told['id']} twice")
+        self.ids |= {told["id"]} if "id" in told else set()
+        inline = [name for name in told if name == "style" or name.startswith("on")]
+        if inline or tag == "style" or (tag == "script" and "src" not in told):
+            self.faults.append(f"inline: {tag} {inline}")
+
+
+def faults_of_html(text):
+    return WellFormed(text).faults

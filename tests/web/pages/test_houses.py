@@ -1,0 +1,134 @@
+"""The list of houses: a sentence each, pages of fifty; a house is brought whole or not at all."""
+
+import json
+
+import pytest
+from tests.web.pages.office import Office, faults_of_html, two_rooms
+
+from farwall.web.pages.brought import MOST_MB
+
+
+@pytest.fixture
+def office(tmp_path):
+    found = Office(tmp_path)
+    found.enter()
+    yield found
+    found.close()
+
+
+def bring(office, content, name="job.json", **data):
+    return office.post("/houses/bring", files={"file": (name, content)}, data=data)
+
+
+def test_an_empty_book_says_so_and_shows_two_ways_on(office):
+    text = office.get("/").text
+    assert faults_of_html(text) == []
+    assert "no house yet" in text
+    assert 'action="/houses/sample"' in text
+    assert 'action="/houses/bring"' in text
+
+
+def test_a_job_is_brought_planned_and_told_in_a_sentence(office):
+    answer = bring(office, json.dumps(two_rooms(name="Two rooms")))
+    assert (answer.status_code, answer.headers["location"]) == (303, "/houses/two")
+    text = office.get("/").text
+    assert '<a href="/houses/two">Two rooms</a>: planned for 8 June 2026, 2 rooms, ' in text
+    assert "to spare" in text
+
+
+def test_all_mistakes_come_at_once_and_nothing_is_kept(office):
+    facts = two_rooms()
+    del facts["floor"]["rooms"]
+    facts["crew"] = {"sprayers": 9}
+    answer = bring(office, json.dumps(facts))
+    assert answer.status_code == 422
+    assert "rooms" in answer.text
+    assert "sprayers" in answer.text
+    assert faults_of_html(answer.text) == []
+    assert office.book.jobs() == []
+
+
+@pytest.mark.parametrize(
+    ("content", "told"),
+    [(b"", "empty"), (b"%PDF-1.4", "PDF"), (b"\x89PNG\r\n", "picture"), (b"<html>", "XML"),
+     (b"hello", "no plan"), (b"[" * 100_000, ""), (b'{"floor":' * 50_000, "")],
+)  # fmt: skip
+def test_what_is_no_house_is_refused_by_what_it_holds(office, content, told):
+    answer = bring(office, content, name="house.dxf")
+    assert answer.status_code == 422
+    assert told in answer.text
+    assert office.book.jobs() == []
+
+
+def test_a_form_that_cannot_be_read_is_refused(office):
+    kind = {"content-type": "multipart/form-data; boundary=b"}
+    answer = office.post("/houses/bring", headers=kind, content=b"--b nothing of the kind")
+    assert answer.status_code == 422
+    assert office.book.jobs() == []
+
+
+def test_no_file_is_told(office):
+    answer = office.post("/houses/bring", files={"other": ("x", b"y")})
+    assert answer.status_code == 422
+    assert "No file was chosen" in answer.text
+
+
+def test_more_than_is_taken_is_refused_with_its_size(office):
+    answer = bring(office, b"x" * (MOST_MB * 1_000_000 + 30_000))
+    assert answer.status_code == 413
+    assert office.book.jobs() == []
+
+
+def test_a_known_id_asks_first_and_then_becomes_new_facts(office):
+    office.put(two_rooms())
+    content = json.dumps(two_rooms(name="Two, once more"))
+    refused = bring(office, content)
+    assert refused.status_code == 422
+    assert len(office.book.versions("two")) == 1
+    assert bring(office, content, again="yes").status_code == 303
+    assert len(office.book.versions("two")) == 2
+
+
+def test_a_geojson_floor_becomes_a_house_called_by_its_file(office):
+    from farwall.floor.geojson import floor_collection
+    from farwall.readers.job_json import job_from
+
+    job = job_from(two_rooms(), "two")
+    content = json.dumps(floor_collection(job.floor, job.exits))
+    answer = bring(office, content, name="C:\\plans\\Elm Row 3.geojson")
+    assert answer.headers["location"] == "/houses/elm-row-3"
+    assert ">Elm Row 3</a>" in office.get("/").text
+
+
+def test_an_id_that_is_no_part_of_an_address_is_written_as_one(office):
+    answer = bring(office, json.dumps(two_rooms(id="../two/rooms")))
+    assert answer.headers["location"] == "/houses/two-rooms"
+
+
+def test_the_sample_house_is_taken_once(office):
+    office.put(two_rooms(id="quince-street"))
+    answer = office.post("/houses/sample")
+    assert answer.headers["location"] == "/houses/quince-street"
+    assert len(office.book.versions("quince-street")) == 1
+
+
+def test_fifty_houses_a_page_the_newest_first(office):
+    for k in range(53):
+        office.put(two_rooms(id=f"house-{k:02d}"), name=f"House {k:02d}")
+    first = office.get("/").text
+    assert first.count("<li><a href=") == 50
+    assert first.index("House 52") < first.index("House 51")
+    assert "not planned yet" in first
+    assert 'href="/?after=house-03"' in first
+    rest = office.get("/?after=house-03").text
+    assert rest.count("<li><a href=") == 3
+    assert faults_of_html(rest) == []
+    assert office.get("/?after=nobody").status_code == 404
+
+
+def test_a_name_that_is_markup_is_only_a_name(office):
+    office.put(two_rooms(), name="<script>alert(1)</script>")
+    text = office.get("/").text
+    assert "<script>alert" not in text
+    assert "&lt;script&gt;alert(1)&lt;/script&gt;" in text
+    assert faults_of_html(text) == []

@@ -1,0 +1,49 @@
+"""Every word of a page comes from the one table, every key that is asked for is there."""
+
+import re
+from importlib.resources import files
+
+import pytest
+
+from farwall.web.words_en import WORDS, said
+
+TEMPLATES = sorted(
+    one.name for one in files("farwall.web").joinpath("templates").iterdir()
+    if one.name.endswith(".html")
+)  # fmt: skip
+
+
+def text_of(name):
+    return files("farwall.web").joinpath("templates", name).read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("name", TEMPLATES)
+def test_a_template_holds_no_words_of_its_own(name):
+    bare = re.sub(r"\{\{.*?\}\}|\{%.*?%\}", "", text_of(name), flags=re.DOTALL)
+    bare = re.sub(r"<[^>]*>", " ", bare)
+    assert re.findall(r"[^\W\d_]{2,}", bare) == []
+
+
+@pytest.mark.parametrize("name", TEMPLATES)
+def test_what_a_reader_of_the_screen_hears_comes_from_the_table_too(name):
+    told = re.findall(r'(?:aria-label|placeholder|alt|title)="([^"]*)"', text_of(name))
+    assert all(one.startswith("{{") for one in told)
+
+
+@pytest.mark.parametrize("name", TEMPLATES)
+def test_every_key_of_a_template_is_in_the_table(name):
+    keys = re.findall(r"w\('([^']+)'[,)]", text_of(name))
+    assert [key for key in keys if key not in WORDS] == []
+
+
+def test_every_key_of_the_code_is_in_the_table():
+    folder = files("farwall.web").joinpath("pages")
+    text = "".join(one.read_text() for one in folder.iterdir() if one.name.endswith(".py"))
+    keys = re.findall(r'said\(\s*"([^"]+)"', text)
+    assert len(keys) > 50
+    assert [key for key in keys if key not in WORDS] == []
+
+
+def test_a_key_that_is_not_there_is_an_error():
+    with pytest.raises(KeyError):
+        said("no such words")
