@@ -164,20 +164,6 @@ def test_a_slip_in_the_address_makes_no_new_book(farwall, tmp_path, doing):
     assert not (tmp_path / "slip").exists()
 
 
-<<<<<<< HEAD
-def test_looking_makes_no_book(tmp_path, capsys):
-    nowhere = tmp_path / "slip"
-    assert main(["book", "--book", str(nowhere)]) == 0
-    assert "holds no job yet" in capsys.readouterr().out
-    assert main(["learn", "--book", str(nowhere)]) == 2
-    assert main(["log", "lot-9", "--book", str(nowhere)]) == 2
-    assert main(["plan-many", "--book", str(nowhere), "--out", str(tmp_path / "out")]) == 2
-    assert "holds no book. Look at --book" in capsys.readouterr().err
-    assert not nowhere.exists()
-
-
-=======
->>>>>>> main
 def test_a_drawing_is_kept_by_what_is_in_it_and_the_book_knows_when_it_is_gone(
     farwall, job, tmp_path
 ):
@@ -204,8 +190,6 @@ def test_a_drawing_that_is_not_there_adds_nothing(farwall, job, tmp_path):
     assert code == 2
     assert "none.dxf" in said
     assert json.loads(farwall("--json")[1])["jobs"] == []
-<<<<<<< HEAD
-=======
 
 
 def test_looking_makes_no_book(tmp_path, capsys):
@@ -217,4 +201,3 @@ def test_looking_makes_no_book(tmp_path, capsys):
     assert main(["plan-many", "--book", str(nowhere), "--out", str(tmp_path / "out")]) == 2
     assert "holds no book. Look at --book" in capsys.readouterr().err
     assert not nowhere.exists()
->>>>>>> main
