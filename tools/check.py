@@ -15,7 +15,8 @@ PYTHON = sys.executable
 SCRIPTS = Path(PYTHON).parent
 # A command that tests need -> the Debian package that brings it.
 SYSTEM_TOOLS = {
-    "chromium": "chromium", "pdftoppm": "poppler-utils",
+    "chromium": "chromium",
+    "pdftoppm": "poppler-utils",
     "pdftotext": "poppler-utils",
     "initdb": "postgresql",  # a server of our own for the job book, thrown away afterwards
     "strace": "strace",  # records what the job book writes, to cut the power in between
