@@ -2,7 +2,7 @@
 
 import pytest
 
-from farwall.days.practice import TYPICAL_M2, chain, step_min, whole_slots, work_min
+from farwall.days.practice import TYPICAL_M2, chain, rinsing_min, step_min, whole_slots, work_min
 from farwall.days.waits import LABEL
 from farwall.evidence import Rank
 
@@ -44,3 +44,19 @@ def test_no_figure_claims_more_than_practice():
 
 def test_slots_are_rounded_up():
     assert [whole_slots(minutes, 15) for minutes in (1, 15, 16)] == [1, 1, 2]
+
+
+@pytest.mark.common_practice
+def test_a_rinse_by_hand():
+    """Common practice, no source: 15.5 h of work at 1,500 ft². By hand: 7.75 h for two; for one
+    15.5 h, more than the 11 h from 7:30 to 18:30; half the floor takes 0.6 of it, 4.65 h."""
+    assert rinsing_min(area_m2=TYPICAL_M2, people=2) == pytest.approx(465)
+    assert rinsing_min(area_m2=TYPICAL_M2, people=1) == pytest.approx(660)
+    assert rinsing_min(area_m2=TYPICAL_M2 / 2, people=2) == pytest.approx(279)
+
+
+def test_the_rinse_of_the_clocks_is_the_calendars_own_step():
+    (step,) = [one for one in chain(2) if one.id == "neutralise"]
+    assert step_min(step, "likely", area_m2=100.0, people=2) == pytest.approx(
+        rinsing_min(area_m2=100.0, people=2)
+    )

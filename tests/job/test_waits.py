@@ -11,8 +11,10 @@ from tests.strategies.weather import epw_text
 
 from farwall.air.conditions import Conditions
 from farwall.air.waits import PRESCRIBED, RECOAT, steady
+from farwall.days.practice import rinsing_min
 from farwall.facts.defaults import settle
 from farwall.facts.job import Coat, Sample, Sighting, Site, Survey
+from farwall.floor.takeoff import take_off
 from farwall.job.lasting import lasting_of
 from farwall.job.plan_job import plan_job
 from farwall.job.waits import Waits, paired
@@ -153,8 +155,10 @@ def test_what_follows_comes_one_after_the_other():
     told = found.after(coat, 100.0, found.dry(coat, 100.0, last=True))
     dwell, down, sealer, traffic = told
     assert dwell.begins_min == 100.0
-    # dwell ends at 17:40: rinsing, 3 h, begins at 7:30 next morning, 23.5 h after the start at 8:00
-    assert down.begins_min == pytest.approx(23.5 * 60 + 180)
+    # dwell ends at 17:40: rinsing begins at 7:30 next morning, 23.5 h after the start at 8:00
+    job = found.lasting.job.job
+    lasts = rinsing_min(area_m2=take_off(job.floor).net_m2, people=1 + job.crew.helper)
+    assert down.begins_min == pytest.approx(23.5 * 60 + lasts, abs=0.1)
     assert sealer.begins_min == pytest.approx(down.begins_min + down.likely_min, abs=0.2)
     assert traffic.begins_min == pytest.approx(sealer.begins_min + sealer.likely_min, abs=0.2)
     assert "label" in traffic.source

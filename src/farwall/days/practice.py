@@ -48,6 +48,11 @@ def _guess(low: float, likely: float, high: float) -> Span:
     return Span(low, likely, high, Rank.GUESS, f"{PRACTICE}, {OUR_GUESS}")
 
 
+RINSE_LABOUR_H = _practice(11, 15.5, 20)
+"""Judging, neutralising, scrubbing and rinsing, hours of work at 1,500 ft²: the calendar's step and
+the clocks' own rinse are the same work."""
+
+
 def chain(
     coats: int, *, seal_coats: int = 2, waits: Mapping[str, tuple[Wait, ...]] | None = None
 ) -> tuple[Step, ...]:
@@ -68,7 +73,7 @@ def chain(
             step(f"coat-{n}", f"coat {n}", _guess(1.5, 2.25, 3), "coat")
             for n in range(1, coats + 1)
         ),
-        step("neutralise", "judge, neutralise, scrub, rinse", _practice(11, 15.5, 20), "rinse"),
+        step("neutralise", "judge, neutralise, scrub, rinse", RINSE_LABOUR_H, "rinse"),
         *(
             step(f"seal-{n}", f"sealer, coat {n}", _guess(2.25, 3, 3.75), "seal")
             for n in range(1, seal_coats + 1)
@@ -99,6 +104,13 @@ def work_min(labour_h: float, *, area_m2: float, people: int, most: int | None =
     hands = min(people, most) if most is not None else people
     scale = FIXED_SHARE + (1 - FIXED_SHARE) * area_m2 / TYPICAL_M2
     return labour_h * HOUR_MIN * scale / hands
+
+
+def rinsing_min(*, area_m2: float, people: int) -> float:
+    """Minutes from judging to the last rinse, likely; a day's hours of rinsing at most. [min]"""
+    likely_h = RINSE_LABOUR_H.likely or 0.0
+    worked = work_min(likely_h, area_m2=area_m2, people=people)
+    return min(worked, EVENING_MIN - WORK_FROM_MIN)
 
 
 def step_min(step: Step, end: str, *, area_m2: float, people: int) -> float:

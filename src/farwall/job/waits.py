@@ -36,17 +36,15 @@ from farwall.air.waits import (
     through,
     worth_min,
 )
-from farwall.days.practice import DAY_MIN, EVENING_MIN, WORK_FROM_MIN
+from farwall.days.practice import DAY_MIN, EVENING_MIN, WORK_FROM_MIN, rinsing_min
 from farwall.evidence import Rank
 from farwall.facts.job import Sighting
 from farwall.facts.plan import Clock
 from farwall.facts.settled import SettledCoat
+from farwall.floor.takeoff import take_off
 from farwall.job.lasting import Lasting
 from farwall.job.looks import paired
 from farwall.job.sheen_seen import conditions_of, samples_timed, sheen_share, usual_sheen_min
-
-RINSING_MIN = 180.0
-"""Neutralising, scrubbing and rinsing before the floor can dry down: a guess, by the house."""
 
 
 @dataclass(frozen=True)
@@ -103,9 +101,12 @@ class Waits:
         """
         free = self.lasting.starts_at + timedelta(minutes=free_min)
         of_day = free.hour * 60.0 + free.minute
-        late = of_day + RINSING_MIN > EVENING_MIN
+        job = self.lasting.job.job
+        people = 2 if job.crew.helper or job.crew.sprayers > 1 else 1
+        lasts = rinsing_min(area_m2=take_off(job.floor).net_m2, people=people)
+        late = of_day + lasts > EVENING_MIN
         morning = WORK_FROM_MIN + (DAY_MIN if late else 0.0)
-        return free_min + max(morning - of_day, 0.0) + RINSING_MIN
+        return free_min + max(morning - of_day, 0.0) + lasts
 
     def factor(self, wait: Wait, coat: SettledCoat, pace: float = 0.0) -> Factor:
         """What this floor taught of a wait after this coat, with its range.

@@ -130,6 +130,17 @@ def test_the_edge_is_dead_when_the_replan_says_so_and_alive_just_before(number, 
     assert verdict(edge.at_min + 0.5) == "cannot"
 
 
+def test_while_a_field_is_open_an_edge_is_always_named():
+    """Also where the oldest edge of every band to come lies in that band, as in the bath."""
+    for field in PLAN.fields[:8]:
+        for band in field.bands[:-1]:
+            log = Log(PLAN)
+            log("band-done", band.end_min, band=band.id)
+            alarms = [one for one in at(log, band.end_min).alarms if one.kind == "edge"]
+            assert alarms, band.id
+            assert alarms[0].at_min > band.end_min
+
+
 def test_an_edge_left_too_long_stops_everything():
     log = morning(fields=7)
     last = PLAN.fields[7].bands[5]

@@ -24,7 +24,7 @@ class EdgeDue:
 
 
 def edge_due(standing: Standing, field: Field, low_min: float) -> EdgeDue | None:
-    """The edge of `field` that must be met soonest; None when no live edge waits in it."""
+    """The edge of `field` that must be met soonest; None when none is open."""
     left = sorted(standing.left_of(field), key=lambda band: band.start_min)
     done = [band for band in field.bands if band.id in standing.done]
     if not left or not done:
@@ -40,7 +40,18 @@ def edge_due(standing: Standing, field: Field, low_min: float) -> EdgeDue | None
         at_min = next_start + late + low_min - band.edge_age_min
         if due is None or at_min < due.at_min:
             due = EdgeDue(round(at_min, 2), band.id, left[0].id, low_min)
-    return due
+    return due if due is not None else _from_the_last(standing, done, left[0], low_min)
+
+
+def _from_the_last(
+    standing: Standing, done: list[Band], following: Band, low_min: float
+) -> EdgeDue:
+    """Where the oldest edge of every band to come lies in that band itself.
+
+    What was sprayed last is live all the same: its edge is counted from its first stroke.
+    """
+    last = max((standing.done[band.id] for band in done), key=lambda one: one.end_min)
+    return EdgeDue(round(last.start_min + low_min, 2), following.id, following.id, low_min)
 
 
 def _late_min(standing: Standing, done: list[Band], planned_min: float) -> float:
