@@ -21,6 +21,7 @@ from farwall.facts.lessons import Lessons
 from farwall.floor.takeoff import take_off
 from farwall.job.lasting import Lasting
 from farwall.job.lessons import with_lessons
+from farwall.job.patches import planned_floor
 from farwall.job.site import kept_warm
 from farwall.job.sun_slab import sun_warmth
 from farwall.job.sunlight import Sunlight, sunlight_of
@@ -62,7 +63,7 @@ def _house(job: Job, name: str, when: When, hours: tuple[HourAtSlab, ...]) -> Ho
     return House(
         id=name,
         name=job.name or name,
-        area_m2=take_off(job.floor).net_m2,
+        area_m2=take_off(planned_floor(job)).net_m2,
         coats=sum(step.startswith("coat-") for step in waits) + 1,
         free_from_day=max(0, ((when.free or {}).get(name, begins) - begins).days),
         due_day=None if due is None else (due - begins).days,
