@@ -16,6 +16,7 @@ Written = Mapping[Place, tuple[Place, Twin]]
 _UNITS = {
     "_lb_1000ft2_24h": "lb/(1,000 ft²·24 h)",
     "_ug_m2_s": "µg/(m²·s)",
+    "_mg_m3": "mg/m³",
     "_lb_per_yd3": "lb/yd³",
     "_kg_m3": "kg/m³",
     "_fl_oz_per_gal": "fl oz/gal",
