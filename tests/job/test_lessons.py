@@ -16,6 +16,7 @@ from farwall.facts.plain import plain
 from farwall.floor.takeoff import take_off
 from farwall.job.lasting import lasting_of
 from farwall.job.lessons import labour_of, path_of, with_lessons
+from farwall.job.patches import planned_floor
 from farwall.job.plan_days import Ask, plan_days
 from farwall.job.plan_job import plan_job
 from farwall.job.waits import Waits
@@ -170,6 +171,6 @@ def test_the_calendar_takes_learned_hours(bare):
     ]
     masked = [next(s for s in steps if s.id == "mask") for steps in ends]
     people = 2
-    share = 0.2 + 0.8 * take_off(bare.floor).net_m2 / TYPICAL_M2
+    share = 0.2 + 0.8 * take_off(planned_floor(bare)).net_m2 / TYPICAL_M2
     assert masked[1].minutes == pytest.approx(30.0 * 60 * share / people, abs=15)
     assert masked[1].minutes > 2 * masked[0].minutes
