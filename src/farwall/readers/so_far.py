@@ -6,7 +6,6 @@ Gallons and litres are both understood.
 
 from __future__ import annotations
 
-import json
 import math
 import re
 from collections.abc import Callable, Sequence
@@ -18,10 +17,9 @@ from typing import TYPE_CHECKING, Any
 from farwall.errors import Mistake, Refused
 from farwall.facts.so_far import SO_FAR_VERSION, SoFar
 from farwall.readers import json_text
-from farwall.readers.json_text import Place, place_text
-from farwall.readers.shape import did_you_mean, entries, keys_of
-from farwall.readers.twins import TWINS, Twin, convert
-from farwall.readers.wording import in_words, shown
+from farwall.readers.shape import did_you_mean
+from farwall.readers.small_file import judged
+from farwall.readers.wording import shown
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -58,30 +56,9 @@ def read_so_far_values(path: Path) -> Json:
 
 def so_far_from(raw: Json) -> SoFar:
     """The day so far in plain values. Raises Refused with every mistake in them."""
-    from pydantic import ValidationError
-
-    raw = json.loads(json.dumps(raw))
-    mistakes: list[Mistake] = []
-    written: dict[Place, tuple[Place, Twin]] = {}
-    for entry in list(entries(raw, SoFar)):
-        doubled, there = convert(entry)
-        mistakes += doubled
-        written |= there
-        known = list(keys_of(entry.noun))
-        for key in [key for key in entry.values if key not in known]:
-            del entry.values[key]
-            spellings = known + [twin.other for twin in TWINS.get(entry.noun, ())]
-            what = f"`{shown(key).strip(chr(34))}` is not a key here."
-            mistakes.append(Mistake(place_text(entry.place), what, did_you_mean(key, spellings)))
-    version = raw.get("version", SO_FAR_VERSION)
-    if isinstance(version, int) and version > SO_FAR_VERSION:
-        what = f"it was written by a later Farwall (version {version})."
-        mistakes.append(Mistake("version", what, "Use that Farwall."))
-    try:
-        found = adapter().validate_json(json.dumps(raw), strict=True)
-    except ValidationError as error:
-        mistakes += in_words(error.errors(include_url=False), written)
-    if mistakes:
+    read = judged(raw, SoFar, adapter(), newest=SO_FAR_VERSION)
+    found, mistakes = read
+    if mistakes or found is None:
         raise Refused(*mistakes, about=_ABOUT)
     return found
 

@@ -12,10 +12,8 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.van import VAN_VERSION, UsedUp, Van
 from farwall.readers import json_text
-from farwall.readers.json_text import Place, place_text
-from farwall.readers.shape import did_you_mean, entries, keys_of
-from farwall.readers.twins import TWINS, Twin, convert
-from farwall.readers.wording import in_words, shown
+from farwall.readers.small_file import judged
+from farwall.readers.wording import shown
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -39,32 +37,11 @@ def read_van(path: Path) -> Van:
 
 def van_from(data: Any, name: str = "The van") -> Van:
     """The van in plain JSON values. Raises Refused with every mistake in them."""
-    from pydantic import ValidationError
-
     about = f"{name} is not a van yet:"
     if not isinstance(data, dict):
         raise Refused(Mistake("", f"It is an object, not {shown(data)}."), about=about)
-    raw = json.loads(json.dumps(data))
-    mistakes: list[Mistake] = []
-    written: dict[Place, tuple[Place, Twin]] = {}
-    for entry in list(entries(raw, Van)):
-        doubled, there = convert(entry)
-        mistakes += doubled
-        written |= there
-        known = list(keys_of(entry.noun))
-        for key in [key for key in entry.values if key not in known]:
-            del entry.values[key]
-            spellings = known + [twin.other for twin in TWINS.get(entry.noun, ())]
-            what = f"`{shown(key).strip(chr(34))}` is not a key here."
-            mistakes.append(Mistake(place_text(entry.place), what, did_you_mean(key, spellings)))
-    if isinstance(raw.get("version"), int) and raw["version"] > VAN_VERSION:
-        what = f"it was written by a later Farwall (version {raw['version']})."
-        mistakes.append(Mistake("version", what, "Use that Farwall."))
-    found: Van | None = None
-    try:
-        found = adapter().validate_json(json.dumps(raw), strict=True)
-    except ValidationError as error:
-        mistakes += in_words(error.errors(include_url=False), written)
+    read = judged(data, Van, adapter(), newest=VAN_VERSION)
+    found, mistakes = read
     if found is not None:
         mistakes += _sense(found)
     if mistakes or found is None:
