@@ -69,7 +69,7 @@ def test_chicago_in_autumn_lacks_hours_for_sealer_and_has_them_with_heat(shared,
     weather = read_epw(shared(CHICAGO))
     no = refused(weather, Ask(begins=day))
     assert "“sealer, coat 1”" in no.reason
-    assert re.search(r"too cold \d\d%", no.reason)
+    assert re.search(r"too cold \d\d %", no.reason)
     assert "wait until" in no.remedies[1]
     answer = plan_days([heated(told_kw(no))], Ask(begins=day), weather=weather)
     assert answer.faults == ()
