@@ -5,8 +5,9 @@ from importlib.resources import files
 
 import pytest
 
-from farwall.web.words_en import WORDS, said
+from farwall.web.words import LANGUAGES, said, words
 
+ENGLISH = words("en")
 TEMPLATES = sorted(
     one.name for one in files("farwall.web").joinpath("templates").iterdir()
     if one.name.endswith(".html")
@@ -33,7 +34,7 @@ def test_what_a_reader_of_the_screen_hears_comes_from_the_table_too(name):
 @pytest.mark.parametrize("name", TEMPLATES)
 def test_every_key_of_a_template_is_in_the_table(name):
     keys = re.findall(r"w\('([^']+)'[,)]", text_of(name))
-    assert [key for key in keys if key not in WORDS] == []
+    assert [key for key in keys if key not in ENGLISH] == []
 
 
 def test_every_key_of_the_code_is_in_the_table():
@@ -41,7 +42,15 @@ def test_every_key_of_the_code_is_in_the_table():
     text = "".join(one.read_text() for one in folder.iterdir() if one.name.endswith(".py"))
     keys = re.findall(r'said\(\s*"([^"]+)"', text)
     assert len(keys) > 50
-    assert [key for key in keys if key not in WORDS] == []
+    assert [key for key in keys if key not in ENGLISH] == []
+
+
+@pytest.mark.parametrize("language", [one for one in LANGUAGES if one != "en"])
+def test_another_language_has_no_key_and_no_place_that_english_lacks(language):
+    places = r"\{(\w+)[^}]*\}"
+    for key, told in words(language).items():
+        assert key in ENGLISH, key
+        assert set(re.findall(places, told)) == set(re.findall(places, ENGLISH[key])), key
 
 
 def test_a_key_that_is_not_there_is_an_error():

@@ -13,6 +13,7 @@ import pytest
 ROOT = Path(__file__).resolve().parents[3]
 WEB = ROOT / "web"
 DIST = ROOT / "src" / "farwall" / "web" / "slab" / "dist"
+OFFICE = ROOT / "src" / "farwall" / "web" / "static" / "built"
 
 
 def tools() -> None:

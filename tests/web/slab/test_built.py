@@ -6,7 +6,7 @@ import re
 import shutil
 
 import pytest
-from tests.web.slab.node import DIST, ROOT, WEB, ran, tools
+from tests.web.slab.node import DIST, OFFICE, ROOT, WEB, ran, tools
 
 from farwall.web.slab.routes import KINDS
 
@@ -33,11 +33,28 @@ def test_the_built_files_are_what_the_sources_give(tmp_path):
     assert differ == [], "run `npm run build` in web/"
 
 
-def built_at(folder):
+def test_what_moves_in_the_office_is_what_its_sources_give(tmp_path):
+    tools()
+    names = ("office", "package.json", "vite.office.config.ts", "tsconfig.office.json")
+    for name in (*names, "tsconfig.json"):
+        copy = shutil.copytree if (WEB / name).is_dir() else shutil.copy
+        copy(WEB / name, tmp_path / name)
+    (tmp_path / "node_modules").symlink_to(WEB / "node_modules")
+    config = (tmp_path / "vite.office.config.ts").read_text()
+    assert config.count('"../src/farwall/web/static/built"') == 1
+    told = config.replace('"../src/farwall/web/static/built"', '"built"')
+    (tmp_path / "vite.office.config.ts").write_text(told)
+    built_at(tmp_path, "-c", "vite.office.config.ts")
+    made = {one.name: one.read_bytes() for one in (tmp_path / "built").iterdir()}
+    kept = {one.name: one.read_bytes() for one in OFFICE.iterdir()}
+    assert made == kept, "run `npm run build` in web/"
+
+
+def built_at(folder, *words):
     import subprocess
 
     done = subprocess.run(
-        ["node", "node_modules/vite/bin/vite.js", "build"], cwd=folder,
+        ["node", "node_modules/vite/bin/vite.js", "build", *words], cwd=folder,
         capture_output=True, text=True, check=False,
     )  # fmt: skip
     assert done.returncode == 0, done.stderr[-2000:]
@@ -46,6 +63,7 @@ def built_at(folder):
 def test_the_sources_pass_the_type_checker():
     tools()
     ran("node_modules/.bin/tsc", "--noEmit")
+    ran("node_modules/.bin/tsc", "-p", "tsconfig.office.json")
 
 
 def test_the_pure_parts_pass_their_own_tests():
@@ -55,8 +73,12 @@ def test_the_pure_parts_pass_their_own_tests():
 
 def test_no_file_of_the_page_names_an_address_to_fetch_from():
     texts = [one for one in WEB.glob("*") if one.is_file()]
-    texts += [one for folder in ("src", "public", "tests") for one in (WEB / folder).rglob("*.*")]
-    for path in [*texts, *DIST.iterdir()]:
+    texts += [
+        one
+        for folder in ("src", "office", "public", "tests")
+        for one in (WEB / folder).rglob("*.*")
+    ]
+    for path in [*texts, *DIST.iterdir(), *OFFICE.iterdir()]:
         text = path.read_text(encoding="utf-8")
         assert 'resolved"' not in text, f"{path.name} says where a package came from"
         found = set(re.findall(r"https?://[\w.]+", text)) - {"http://www.w3.org"}

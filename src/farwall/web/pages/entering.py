@@ -7,11 +7,11 @@ from fastapi import APIRouter, Request, Response
 from farwall.web.door import Door
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.paper import (
-    STATIC,
     PageRoute,
     page,
     seen_elsewhere,
     static_file,
+    static_files,
     static_version,
 )
 from farwall.web.session import COOKIE, Sessions, TooManyTries, WrongKey
@@ -53,16 +53,16 @@ def entering(door: Door, sessions: Sessions) -> APIRouter:
         answer.delete_cookie(COOKIE, path="/", httponly=True, samesite="strict")
         return answer
 
-    @router.get("/static/office.{kind}")
-    def static(kind: str, request: Request) -> Response:
-        name = f"office.{kind}"
-        if name not in STATIC:
+    @router.get("/static/{name}")
+    def static(name: str, request: Request) -> Response:
+        kind = static_files().get(name)
+        if kind is None:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
         tag = f'"{static_version(name)}"'
         headers = {"etag": tag, "cache-control": "public, max-age=86400"}
         if request.headers.get("if-none-match") == tag:
             return Response(status_code=304, headers=headers)
-        return Response(static_file(name), media_type=STATIC[name], headers=headers)
+        return Response(static_file(name), media_type=kind, headers=headers)
 
     return router
 

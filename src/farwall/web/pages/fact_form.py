@@ -12,7 +12,7 @@ from farwall.facts.job import Job
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import length
 from farwall.units import M_PER_IN
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 
 @dataclass(frozen=True)

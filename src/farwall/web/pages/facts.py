@@ -16,7 +16,7 @@ from farwall.web.door import Door
 from farwall.web.pages.fact_form import FactForm, fact_form, facts_in_words, start_of
 from farwall.web.pages.figures import BEFORE, Figures, noted
 from farwall.web.pages.shown import State
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 _CHOICES = {"helper": ("yes", "no"), "sprayers": ("1", "2")}
 _WHO = "office"

@@ -20,7 +20,7 @@ from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines
 from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.session import Sessions
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 PAGE = 50
 _WHO = "office"

@@ -17,7 +17,7 @@ from farwall.store.book import Book
 from farwall.store.nouns import JobLine
 from farwall.web.live_jobs import OF, PLAN
 from farwall.web.pages.figures import Figures, figures_in
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 _HELD = 2000
 _MONTHS = (

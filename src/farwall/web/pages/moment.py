@@ -19,7 +19,7 @@ from farwall.papers.svg import Svg, attributes, number, plain
 from farwall.papers.xml_text import escape
 from farwall.web.pages.moment_words import MomentWords, moment_of, words_of
 from farwall.web.pages.shown import Shown
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 WIDTH, HEIGHT = 860.0, 500.0
 _SIDE, _FOOT = 58.0, 24.0

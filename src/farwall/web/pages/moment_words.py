@@ -9,7 +9,7 @@ from farwall.facts.plan import Clock, Field, Plan
 from farwall.job.moments import Moment, moment_at
 from farwall.papers.wall_clock import Units, WallClock
 from farwall.papers.words import listed, room_names, volume
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 _SOON_MIN = 0.02
 

@@ -6,6 +6,7 @@ import hashlib
 from collections.abc import Awaitable, Callable
 from functools import cache
 from importlib.resources import files
+from pathlib import PurePosixPath
 from typing import Any
 from urllib.parse import quote
 
@@ -19,7 +20,9 @@ from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
-from farwall.web.words_en import said
+from farwall.web.pages.tongue import language_of
+from farwall.web.pages.ways import WAYS
+from farwall.web.words import LANGUAGE, said
 
 _CODES: tuple[tuple[type[FarwallError], int, str], ...] = (
     (NoSuchJob, 404, "no-house"),
@@ -30,7 +33,7 @@ _CODES: tuple[tuple[type[FarwallError], int, str], ...] = (
     (Unanswerable, 409, "unanswerable"),
     (FarwallError, 400, "refused"),
 )
-STATIC = {"office.css": "text/css", "office.js": "text/javascript", "office.svg": "image/svg+xml"}
+_KINDS = {".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml"}
 
 
 @cache
@@ -40,7 +43,7 @@ def templates() -> Environment:
         loader=PackageLoader("farwall.web"), autoescape=True, undefined=StrictUndefined,
         trim_blocks=True, lstrip_blocks=True,
     )  # fmt: skip
-    found.globals |= {"w": said, "v": static_version, "house_path": house_path}
+    found.globals |= {"w": said, "v": static_version, "house_path": house_path, "ways": WAYS}
     return found
 
 
@@ -61,9 +64,19 @@ def house_path(job: str) -> str:
 
 
 @cache
+def static_files() -> dict[str, str]:
+    """The files that pages are made up with, written or built: their kind by their name."""
+    folder = files("farwall.web").joinpath("static")
+    names = [one.name for there in (folder, folder / "built") for one in there.iterdir()]
+    return {name: kind for name in names if (kind := _KINDS.get(PurePosixPath(name).suffix))}
+
+
+@cache
 def static_file(name: str) -> bytes:
-    """The content of a file of `STATIC`."""
-    return files("farwall.web").joinpath("static", name).read_bytes()
+    """The content of one of `static_files`."""
+    folder = files("farwall.web").joinpath("static")
+    there = folder / name if (folder / name).is_file() else folder / "built" / name
+    return there.read_bytes()
 
 
 @cache
@@ -80,6 +93,7 @@ class PageRoute(APIRoute):
         answer = super().get_route_handler()
 
         async def calmly(request: Request) -> Response:
+            LANGUAGE.set(language_of(request))
             try:
                 return await answer(request)
             except NotEntered:

@@ -12,7 +12,7 @@ from farwall.papers.grounds import weightiest
 from farwall.papers.words import listed, room_names, unbroken
 from farwall.web.pages.figures import fits
 from farwall.web.pages.shown import Shown
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 _MOST_GROUNDS = 6
 _MOST_REMEDIES = 6

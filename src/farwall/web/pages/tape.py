@@ -18,7 +18,7 @@ from farwall.papers.svg import Svg, number
 from farwall.papers.time_tape import wait_words
 from farwall.papers.wall_clock import WallClock
 from farwall.web.pages.moment_words import coat_at
-from farwall.web.words_en import said
+from farwall.web.words import said
 
 Scale = Literal["coat", "day", "days"]
 SCALES: tuple[Scale, ...] = get_args(Scale)

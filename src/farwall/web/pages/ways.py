@@ -1,0 +1,6 @@
+"""The ways from screen to screen: a line of words at the head of every page."""
+
+from __future__ import annotations
+
+WAYS: tuple[tuple[str, str], ...] = (("/", "way-houses"),)
+"""Address and key of the words, in the order of the line."""

@@ -1,0 +1,35 @@
+"""All words of the screens: a table for each screen and language, one language at a time.
+
+The tables of a language lie in `en/`, `es/`: a module for each screen, its `WORDS` by key. English
+is whole; a key that another language lacks is said in English.
+"""
+
+from __future__ import annotations
+
+import pkgutil
+from contextvars import ContextVar
+from functools import cache
+from importlib import import_module
+
+LANGUAGES = ("en", "es")
+LANGUAGE: ContextVar[str] = ContextVar("language", default="en")
+"""The language of the request that is being answered: set at the door of a page."""
+
+
+@cache
+def words(language: str) -> dict[str, str]:
+    """All words of a language by key. Raises ValueError where two screens claim the same key."""
+    package = import_module(f"{__name__}.{language}")
+    found: dict[str, str] = {}
+    for one in sorted(module.name for module in pkgutil.iter_modules(package.__path__)):
+        told: dict[str, str] = import_module(f"{package.__name__}.{one}").WORDS
+        if both := found.keys() & told.keys():
+            raise ValueError(f"{language}/{one}: these keys are taken: {', '.join(sorted(both))}.")
+        found |= told
+    return found
+
+
+def said(key: str, **values: object) -> str:
+    """The words of a key with the values in their places. Raises KeyError for no such key."""
+    told = words(LANGUAGE.get()).get(key)
+    return (words("en")[key] if told is None else told).format(**values)
