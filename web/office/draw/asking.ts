@@ -1,7 +1,7 @@
 // What the server says: a preview of the floor while it moves, and what becomes of keeping it.
 import type { Drawn } from "./pure/nouns.ts";
 import { ages } from "./board.ts";
-import { type Fault, given, here, htmlOf, tell, w } from "./page.ts";
+import { type Fault, given, here, htmlOf, w } from "./page.ts";
 import { setFaults } from "./findings.ts";
 import { store } from "./store.ts";
 
@@ -90,9 +90,7 @@ export async function keep(event: Event): Promise<void> {
 
 function kept(said: string, well: boolean, planned: boolean): void {
   const part = here("kept");
-  part.className = well ? "told" : "no";
-  part.hidden = false;
-  part.replaceChildren(htmlOf("p", {}, said));
-  if (planned) part.append(htmlOf("p", {}, htmlOf("a", { href: given.path.replace(/\/draw$/, "") }, w("draw-see-plan"))));
-  tell(said);
+  part.classList.toggle("danger", !well);
+  part.replaceChildren(said);
+  if (planned) part.append(" ", htmlOf("a", { href: given.path.replace(/\/draw$/, "") }, w("draw-see-plan")));
 }

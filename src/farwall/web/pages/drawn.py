@@ -53,10 +53,10 @@ def fixed_of(floor: Floor) -> Json:
 def begun_facts(job_id: str, name: str) -> Json:
     """Facts of a house that is begun by drawing: no floor yet, all else by default, in writing."""
     from farwall.job.from_reading import written_out
-    from farwall.readers.job_json import job_to_dict
 
     bare = Job(version=1, floor=Floor(()), exits=(), id=job_id, name=name, crew=Crew())
-    return cast("Json", job_to_dict(written_out(bare)))
+    told = cast("Json", plain(written_out(bare), omit_empty=True))
+    return {"floor": {"rooms": []}, "exits": [], **told}
 
 
 def with_drawn(facts: Mapping[str, Any], was: Json, now: Json) -> Json:
