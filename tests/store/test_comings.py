@@ -1,5 +1,7 @@
 """Sessions, tries and deeds are kept in the book, by seals, and outlast a restart."""
 
+from concurrent.futures import ThreadPoolExecutor
+
 import pytest
 from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
@@ -57,21 +59,39 @@ def test_no_token_lies_in_the_book(book, comings, ann):
     assert "a token of our own" not in str(kept)
 
 
+VESSELS = {"ann": (4, 0.1), "here": (9, 1.0)}
+
+
 def test_tries_run_out_with_time_and_outlast_a_restart(place):
     with Book.open(**place) as book:
-        for _ in range(4):
-            Comings(book).note_try({"ann": 0.1, "here": 1.0}, now_s=100.0)
+        assert [Comings(book).try_once(VESSELS, now_s=100.0) for _ in range(5)] == [True] * 4 + [
+            False
+        ]
     with Book.open(**place) as book:
         again = Comings(book)
         assert again.tried("ann", now_s=110.0, per_s=0.1) == pytest.approx(3.0)
         assert again.tried("here", now_s=110.0, per_s=1.0) == 0.0
         assert again.tried("bo", now_s=110.0, per_s=1.0) == 0.0
+        again.take_back("ann")
+        assert again.tried("ann", now_s=100.0, per_s=0.1) == pytest.approx(3.0)
         again.forgive("ann")
-        assert again.tried("ann", now_s=110.0, per_s=0.1) == 0.0
+        assert again.tried("ann", now_s=100.0, per_s=0.1) == 0.0
+
+
+def test_a_full_vessel_adds_to_none(comings):
+    for _ in range(7):
+        comings.try_once(VESSELS, now_s=0.0)
+    assert comings.tried("here", now_s=0.0, per_s=1.0) == 4.0
+
+
+def test_many_at_once_are_no_more_than_so_many(comings):
+    with ThreadPoolExecutor(8) as pool:
+        went = list(pool.map(lambda _: comings.try_once(VESSELS, now_s=0.0), range(16)))
+    assert sum(went) == 4
 
 
 def test_a_clock_that_goes_back_forgives_nothing(comings):
-    comings.note_try({"ann": 1.0}, now_s=100.0)
+    comings.try_once(VESSELS, now_s=100.0)
     assert comings.tried("ann", now_s=0.0, per_s=1.0) == 1.0
 
 

@@ -99,19 +99,32 @@ class Comings:
         with reading(self.book.engine, self.book.where) as connection:
             return _level(connection, seal_of(about), now_s, per_s)
 
-    def note_try(self, about: Mapping[str, float], *, now_s: float) -> None:
-        """Add a failed try to each vessel, by how fast each runs out; the emptiest are swept."""
+    def try_once(self, vessels: Mapping[str, tuple[int, float]], *, now_s: float) -> bool:
+        """Add a try to each vessel, or to none and False when one of them is full.
+
+        vessels: how many tries each holds, and how many run out of it in a second. Asked and added
+        in one step, so that many at once are no more than so many. The oldest are swept.
+        """
         with writing(self.book.engine, self.book.where) as connection:
-            for name, per_s in about.items():
-                seal = seal_of(name)
-                level = _level(connection, seal, now_s, per_s) + 1
-                connection.execute(delete(TRIED).where(TRIED.c.seal == seal))
-                row = {"seal": seal, "level": level, "at_s": now_s}
-                connection.execute(insert(TRIED).values(row))
+            levels = {
+                name: _level(connection, seal_of(name), now_s, per_s)
+                for name, (_, per_s) in vessels.items()
+            }
+            if any(levels[name] > most - 1 for name, (most, _) in vessels.items()):
+                return False
+            for name, level in levels.items():
+                _put_level(connection, seal_of(name), level + 1, now_s)
             many = connection.scalar(select(func.count()).select_from(TRIED)) or 0
             if many > _MOST_TRIED:
                 oldest = select(TRIED.c.seal).order_by(TRIED.c.at_s).limit(many - _MOST_TRIED)
-                connection.execute(delete(TRIED).where(TRIED.c.seal.in_(oldest)))
+                connection.execute(delete(TRIED).where(TRIED.c.seal.in_(oldest.scalar_subquery())))
+        return True
+
+    def take_back(self, about: str) -> None:
+        """Take one try out of a vessel: it did not fail."""
+        less = update(TRIED).where((TRIED.c.seal == seal_of(about)) & (TRIED.c.level >= 1))
+        with writing(self.book.engine, self.book.where) as connection:
+            connection.execute(less.values(level=TRIED.c.level - 1))
 
     def forgive(self, about: str) -> None:
         """Empty a vessel."""
@@ -158,6 +171,11 @@ def _open(connection: Connection, row: Row[Any]) -> Open | None:
 def _seen(connection: Connection, person: str | None, now_s: float) -> None:
     if person is not None:
         connection.execute(update(PERSON).where(PERSON.c.id == person).values(seen_s=now_s))
+
+
+def _put_level(connection: Connection, seal: str, level: float, now_s: float) -> None:
+    connection.execute(delete(TRIED).where(TRIED.c.seal == seal))
+    connection.execute(insert(TRIED).values(seal=seal, level=level, at_s=now_s))
 
 
 def _level(connection: Connection, seal: str, now_s: float, per_s: float) -> float:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import time
-
 from fastapi import FastAPI
 
 from farwall.web.door import Door
@@ -12,14 +10,20 @@ from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
 from farwall.web.pages.houses import houses
+from farwall.web.pages.joining import joining
+from farwall.web.pages.me import me
+from farwall.web.pages.people import people
 from farwall.web.session import Sessions
 
 
 def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     """Put the pages onto the app; back come the sessions, for whoever else shows pages there."""
-    sessions = Sessions(time.monotonic)
+    sessions = Sessions(door)
     app.add_middleware(SafeHeaders)
     app.include_router(entering(door, sessions))
+    app.include_router(joining(door, held, sessions))
+    app.include_router(me(door, sessions))
+    app.include_router(people(door, sessions))
     app.include_router(houses(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions
