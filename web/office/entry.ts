@@ -29,7 +29,7 @@ function offer(within: HTMLFormElement, field: HTMLInputElement): void {
   key.textContent = within.dataset["start"] ?? "";
   key.setAttribute("aria-label", (within.dataset["watch"] ?? "").replace("NAME", field.getAttribute("aria-label") ?? ""));
   key.addEventListener("click", () => begin(within, field));
-  field.parentElement?.append(key);
+  (field.parentElement?.querySelector(".unit") ?? field).after(key);
 }
 
 function begin(within: HTMLFormElement, field: HTMLInputElement): void {

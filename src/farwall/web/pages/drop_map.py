@@ -14,7 +14,9 @@ from farwall.papers.svg import number
 from farwall.papers.xml_text import escape, quoteattr
 from farwall.web.words import said
 
-_WIDE, _HIGH, _EDGE, _LINE = 640.0, 400.0, 8.0, 16.0
+_WIDTHS = (("wide", 640.0, 400.0), ("narrow", 358.0, 420.0))
+"""Class, width and height of the drawing for a desk and for a phone."""
+_EDGE, _LINE = 4.0, 16.0
 _LETTER = 0.55
 """Width of a letter in sizes of its type, about."""
 
@@ -23,14 +25,18 @@ def drop_map(job: Job) -> str:
     """The map as SVG, a drawing for each storey; empty for a floor without rooms."""
     storeys = dict.fromkeys(room.storey for room in job.floor.rooms)
     return "\n".join(
-        _drawn(job, [room for room in job.floor.rooms if room.storey == one], n)
+        f'<div class="{name}">{_drawn(job, rooms, f"{name}{n}", wide, high)}</div>'
         for n, one in enumerate(storeys)
+        for rooms in [[room for room in job.floor.rooms if room.storey == one]]
+        for name, wide, high in _WIDTHS
     )
 
 
-def _drawn(job: Job, rooms: list[Room], which: int) -> str:
+def _drawn(job: Job, rooms: list[Room], which: str, most_wide: float, most_high: float) -> str:
     x0, y0, x1, y1 = shapely.total_bounds([room.polygon.shape for room in rooms]).tolist()
-    scale = min((_WIDE - 2 * _EDGE) / max(x1 - x0, 0.1), (_HIGH - 2 * _EDGE) / max(y1 - y0, 0.1))
+    scale = min(
+        (most_wide - 2 * _EDGE) / max(x1 - x0, 0.1), (most_high - 2 * _EDGE) / max(y1 - y0, 0.1)
+    )
     wide, high = (x1 - x0) * scale + 2 * _EDGE, (y1 - y0) * scale + 2 * _EDGE
 
     def at(x: float, y: float) -> tuple[float, float]:
@@ -62,7 +68,10 @@ def _drawn(job: Job, rooms: list[Room], which: int) -> str:
             'stroke-linejoin="round" fill-rule="evenodd"/>'
         )
     for room in rooms:
-        point = shapely.maximum_inscribed_circle(room.polygon.shape).coords[0]
+        shape = room.polygon.shape
+        middle = shape.centroid
+        inside = shape.buffer(-0.3).contains(middle)
+        point = middle.coords[0] if inside else shapely.maximum_inscribed_circle(shape).coords[0]
         box = room.polygon.shape.bounds
         parts += _lettered(job, room, at(*point), (box[2] - box[0]) * scale)
     return "".join([*parts, "</svg>"])

@@ -12,6 +12,8 @@ from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
 from farwall.web.pages.houses import houses
+from farwall.web.pages.rooms import rooms
+from farwall.web.pages.settings import settings
 from farwall.web.pages.told_facts import told_facts
 from farwall.web.session import Sessions
 
@@ -22,6 +24,8 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.add_middleware(SafeHeaders)
     app.include_router(entering(door, sessions))
     app.include_router(houses(door, held, sessions))
+    app.include_router(rooms(door, held, sessions))
+    app.include_router(settings(door, sessions))
     app.include_router(told_facts(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

@@ -97,12 +97,23 @@ class Asked:
         """Every blank of the form."""
         for part in self.form.parts:
             for row in self.rows(part):
-                for sentence in part.sentences:
+                for sentence in self.sentences(part, row):
                     yield from (row.field(blank) for blank in sentence.blanks)
+
+    def sentences(self, part: Part, row: Row) -> list[Sentence]:
+        """The sentences that are asked in a row."""
+        return [one for one in part.sentences if not one.only or self._meant(one, row)]
+
+    def _meant(self, sentence: Sentence, row: Row) -> bool:
+        key, _, value = sentence.only.partition("=")
+        return row.fresh or value_at(self.held, (*row.path, key)) == value
 
     def text(self, field: Field) -> str:
         """What stands in a blank as the facts are."""
-        return text_of(value_at(self.held, field.path), field, self.units)
+        value = value_at(self.held, field.path)
+        if value is None and field.hint.kind == "yes-no" and not field.hint.may_be_empty:
+            value = False  # a room that nobody has told of: no sun, no draught
+        return text_of(value, field, self.units)
 
     def choices(self, of: str) -> list[tuple[str, str]]:
         """Ids that may be chosen, with what people call them."""

@@ -55,5 +55,7 @@ _TWO_STAINS = Part("first-stains", (
 FIRST = Form("first", (Part("first-day", (_DAY, _PEOPLE, _TANK)), _TWO_STAINS))
 """The few questions that a first plan hangs on most; all have a safe answer in place."""
 
-FIRM = Form("firm", (Part("people", (_PEOPLE, _ALONE)), _SPRAYER, _TWO_STAINS))
+FIRM = Form("firm", (
+    Part("people", (_PEOPLE, _ALONE)), _SPRAYER, _TWO_STAINS, Part("firm-units", (_UNITS,)),
+))  # fmt: skip
 """What a firm takes for each new house until the house says otherwise."""

@@ -53,7 +53,7 @@ class Measure:
         return _tidy(plain_number(text, system) * scale.one + scale.none)
 
     def text(self, value: float, system: Units) -> str:
-        """What is typed for an SI value; where that has no end, four digits of it."""
+        """What is typed for an SI value; where that has no end, three digits of it."""
         scale = self.scale(system)
         number = (value - scale.none) / scale.one
         most = _TAPE_DECIMALS if scale is FEET.us else _MOST_DECIMALS
@@ -62,7 +62,7 @@ class Measure:
                 return f"{round(number, places) + 0.0:.{places}f}"
         if scale is FEET.us and (taped := _tape(value)) is not None:
             return taped
-        return f"{number:.4g}" if abs(number) < 10_000 else f"{number:.0f}"
+        return f"{number:.3g}" if abs(number) < 1_000 else f"{number:.0f}"
 
 
 def plain_number(text: str, system: Units = "us") -> float:
@@ -131,7 +131,6 @@ _MEASURES: tuple[tuple[str, Measure], ...] = (
     ("_deg", _alike("unit-deg")),
     ("_min", _alike("unit-min")),
     ("_kw", _alike("unit-kw")),
-    ("_ph", _alike("unit-ph")),
     ("_l", Measure(Scale("unit-gal", _GAL), Scale("unit-l"))),
     ("_c", Measure(Scale("unit-f", 1 / 1.8, -32 / 1.8), Scale("unit-c"))),
     ("_m", FEET),

@@ -81,7 +81,8 @@ class Notes:
             told = said("note-told", what=what, value=value, rank=rank)
         else:
             value, rank = ground_value(ground, units), rank_words(ground.rank, ground.source)
-            told = said("note-default", what=what, value=value, rank=rank)
+            key = "note-default" if self._told(name) is None else "note-usual"
+            told = said(key, what=what, value=value, rank=rank)
         ends = self._over(name, default)
         if ends is None:
             yield told
@@ -93,6 +94,13 @@ class Notes:
         effect = said("effect-open", low=low, high=high, first=f"{ends[0]:.1f}",
                       last=f"{ends[1]:.1f}")  # fmt: skip
         yield f"{told} {effect}"
+
+    def _told(self, name: str) -> object:
+        """What the facts say of it; None where nothing."""
+        found: object = self.job
+        for step in name.split("."):
+            found = getattr(found, step, None)
+        return found
 
     def _over(self, name: str, default: Default) -> tuple[float, float] | None:
         """Likely minutes that an edge lives at the low and the high end of a default."""

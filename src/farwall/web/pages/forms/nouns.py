@@ -44,7 +44,8 @@ class Sentence:
 
     help: key of what is told beside it. stands_in: names of defaults (`facts.default_table`) that
     are taken where it stays empty. rule: of go or no-go, whose answer is shown under it. effect:
-    key of what it would change, where that is no minutes.
+    key of what it would change, where that is no minutes. only: `KEY=VALUE` that a row holds where
+    the sentence is asked in it; a new row is asked all.
     """
 
     key: str
@@ -53,6 +54,7 @@ class Sentence:
     stands_in: tuple[str, ...] = ()
     rule: str = ""
     effect: str = ""
+    only: str = ""
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from farwall.web.pages.forms.asked import NO, YES, Asked, Field, Row
@@ -34,11 +34,15 @@ class BlankShown:
 
 @dataclass(frozen=True)
 class Piece:
-    """Words and the blank after them, either of which may not be there; of: the id they label."""
+    """Words and the blank after them, either of which may not be there; of: the id they label.
+
+    tail: a comma or a point that belongs to the blank.
+    """
 
     words: str
     of: str
     blank: BlankShown | None = None
+    tail: str = ""
 
 
 @dataclass(frozen=True)
@@ -95,21 +99,24 @@ class _Showing:
     def _row(self, part: Part, row: Row) -> RowShown:
         away = row.away if part.each == "rows" and not row.fresh and not part.fixed else ""
         once = part.each == ""
-        sentences = tuple(self._sentence(one, row, notes=once) for one in part.sentences)
+        sentences = tuple(self._sentence(one, row, notes=once) for one in self.asked.sentences(part, row))
         return RowShown(row.title, row.fresh, away, sentences)
 
     def _sentence(self, sentence: Sentence, row: Row, *, notes: bool) -> SentenceShown:
         fields = {blank.name: row.field(blank) for blank in sentence.blanks}
         marked = {name: f"{_MARK}{name}{_MARK}" for name in fields}
         parts = said(sentence.key, **marked).split(_MARK)
-        pieces = []
-        for text, name in zip(parts[::2], [*parts[1::2], ""], strict=True):
-            if name:
-                shown = self._blank(fields[name], fresh=row.fresh)
-                pieces.append(Piece(text.strip(), shown.id, shown))
-            elif text.strip():
-                last = parts[-2] if len(parts) > 1 else ""
-                pieces.append(Piece(text.strip(), _id(fields[last].name) if last else ""))
+        texts, names = parts[::2], parts[1::2]
+        pieces: list[Piece] = []
+        for n, text in enumerate(texts):
+            tail, rest = _tail(text) if n else ("", text)
+            if tail:
+                pieces[-1] = replace(pieces[-1], tail=tail)
+            if n < len(names):
+                shown = self._blank(fields[names[n]], fresh=row.fresh)
+                pieces.append(Piece(rest.strip(), shown.id, shown))
+            elif rest.strip():
+                pieces.append(Piece(rest.strip(), _id(fields[names[-1]].name) if names else ""))
         wrongs = tuple(
             (_id(one.name), self.wrong[one.name])
             for one in fields.values()
@@ -145,6 +152,12 @@ class _Showing:
         found = [(value, said(f"{stem}-{value.replace(' ', '-')}")) for value in values]
         empty = said(f"{stem}-" if f"{stem}-" in words("en") else "not-known")
         return (("", empty), *found) if hint.may_be_empty or fresh else tuple(found)
+
+
+def _tail(text: str) -> tuple[str, str]:
+    """The marks that a text begins with, and the rest."""
+    rest = text.lstrip(".,;:)")
+    return text[: len(text) - len(rest)], rest
 
 
 def pick_of(blank: Blank) -> str:

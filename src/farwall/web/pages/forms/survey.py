@@ -94,9 +94,11 @@ _DAMP = Part("damp", (
 _TESTS = Part("tests", (
     Sentence("s-test", (
         Blank("test-kind", "kind", must=True), Blank("room", "room", of="rooms"),
-        Blank("meter", "meter"), Blank("sheet-test", "sheet"), Blank("vapour", "vapour_ug_m2_s"),
-        Blank("probe", "slab_rh_percent"),
     ), help="moisture"),
+    Sentence("s-meter", (Blank("meter", "meter"),), only="kind=meter"),
+    Sentence("s-sheet-test", (Blank("sheet-test", "sheet"),), only="kind=D4263"),
+    Sentence("s-vapour", (Blank("vapour", "vapour_ug_m2_s"),), only="kind=F1869"),
+    Sentence("s-probe", (Blank("probe", "slab_rh_percent"),), only="kind=F2170"),
 ), each="rows", way="survey.moisture", told=True)  # fmt: skip
 
 _SUN = Part("sun", (

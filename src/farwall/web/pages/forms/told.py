@@ -75,7 +75,8 @@ class _Filling:
             if part.each == "rows" and self.told.get(row.away) == YES:
                 gone += [] if row.fresh else [row.path[-1]]
                 continue
-            fields = [row.field(blank) for one in part.sentences for blank in one.blanks]
+            fields = [row.field(blank) for one in self.asked.sentences(part, row)
+                      for blank in one.blanks]  # fmt: skip
             self._row(part, row, fields)
         rows = value_at(self.raw, part.path) if gone else None
         if isinstance(rows, list):
