@@ -8,6 +8,7 @@ from fastapi import FastAPI
 
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.days import days
 from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
@@ -21,5 +22,6 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.add_middleware(SafeHeaders)
     app.include_router(entering(door, sessions))
     app.include_router(houses(door, held, sessions))
+    app.include_router(days(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

@@ -2,5 +2,8 @@
 
 from __future__ import annotations
 
-WAYS: tuple[tuple[str, str], ...] = (("/", "way-houses"),)
+WAYS: tuple[tuple[str, str], ...] = (
+    ("/", "way-houses"),
+    ("/days", "way-days"),
+)
 """Address and key of the words, in the order of the line."""
