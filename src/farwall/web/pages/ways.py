@@ -7,6 +7,7 @@ from farwall.web.people.who import who_asks
 
 WAYS: tuple[tuple[str, str], ...] = (
     ("/", "way-houses"),
+    ("/days", "way-days"),
     ("/people", "way-people"),
     ("/settings", "way-settings"),
 )
