@@ -7,6 +7,7 @@ from fastapi import FastAPI
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.days import days
+from farwall.web.pages.draw import draw
 from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
@@ -35,5 +36,6 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(told_facts(door, held, sessions))
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
+    app.include_router(draw(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions
