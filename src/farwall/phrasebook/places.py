@@ -45,6 +45,8 @@ CITED = re.compile(r"[A-Z][\w-]+(?: (?:and )?[A-Z][\w-]+)* (?:18|19|20)\d\d|[A-Z
 
 ADDRESS = rf"(?:[\w./*-]+|\[[^\]]*\]|{HOLE})+"
 
+PATH = rf"(?:[\w-]+(?:[.\[/][\w./*-]*(?:\[[^\]]*\])?)+|{HOLE})"
+
 _SMALL = frozenset({
     "the", "is", "are", "it", "its", "with", "not", "in", "on", "that", "be", "was", "were",
     "has", "have", "than", "from", "at", "for", "this", "which", "who", "what", "when", "where",
