@@ -20,11 +20,11 @@ from farwall.web.pages.brought_keep import keep_reading
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines
 from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
 PAGE = 50
-_WHO = "office"
 _ROOM = 20_000
 """Bytes that a form takes beside its file."""
 
@@ -110,7 +110,8 @@ class _Houses:
 
     async def _keep(self, job: str, facts: dict[str, Any]) -> Response:
         name, now, book = str(facts.get("name", "")), self.door.now(), self.door.book
-        await self.door.written(lambda: book.put_facts(job, facts, who=_WHO, at=now, name=name))
+        who = name_of_who()
+        await self.door.written(lambda: book.put_facts(job, facts, who=who, at=now, name=name))
         await self.held.plan_soon(job)
         return seen_elsewhere(house_path(job))
 
