@@ -84,7 +84,8 @@ class _Draw:
             "words": draw_words(),
         }  # fmt: skip
         return page(
-            "draw.html", floor=floor, path=path, house=house_path(job), given=given, unit_names=list(UNITS),
+            "draw.html", floor=floor, path=path, house=house_path(job), given=given,
+            unit_names=list(UNITS),
             can_read_again=floor.reading is not None and bool(floor.reading.get("file")),
         )  # fmt: skip
 
@@ -110,8 +111,8 @@ class _Draw:
         if made is None:
             return JSONResponse({"said": said("draw-same"), "version": floor.version, "faults": []})
         await self.held.plan_soon(job)
-        told = {"said": said("draw-kept", n=made), "version": made, "faults": [], "planned": True}
-        return JSONResponse(told)
+        kept = {"said": said("draw-kept", n=made), "version": made, "faults": [], "planned": True}
+        return JSONResponse(kept)
 
     async def preview(self, job: str, request: Request) -> Response:
         """What the floor that is being drawn does: verdict and age of edges, in words."""

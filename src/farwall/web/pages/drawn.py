@@ -1,7 +1,7 @@
 """The floor of a job as the drawing screen has it, and what was drawn put back into the job.
 
-`Drawn` is plain values: `rooms`, `openings`, `fixtures`, `saw_cuts`, `exits`, as in a job's own keys,
-doorways parted from the rooms, every thing with an id. All else of the job stays as it is.
+What is drawn is plain values: `rooms`, `openings`, `fixtures`, `saw_cuts`, `exits`, in a job's own
+keys, doorways parted from the rooms, every thing with an id. All else of the job stays as it is.
 """
 
 from __future__ import annotations
@@ -131,7 +131,7 @@ def _thing(name: str, raw: Json | None, was: Json | None, now: Json) -> Json:
 
 
 def _alike(raw: Json, was: Json) -> bool:
-    """Whether the screen has a thing as the job has it; what the job leaves out may be filled in."""
+    """Whether the screen has a thing as the job has it; what that leaves out may be filled in."""
     return all(was.get(key) == value for key, value in raw.items()) and (
         "threshold" in raw or "threshold" not in was
     )

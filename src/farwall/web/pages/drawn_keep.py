@@ -1,4 +1,4 @@
-"""What was drawn becomes new facts of the job: judged whole, kept as a version, the plan made beside."""
+"""What was drawn becomes new facts of the job: judged whole, kept as a version, planned beside."""
 
 from __future__ import annotations
 

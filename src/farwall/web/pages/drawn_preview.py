@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 Json = dict[str, Any]
 RELAID_M2 = 8.0
 """Floor that is swept anew while a wall moves: half of what the preview allows itself, so that the
-answer keeps within its time (docs/drawing.md has the figures); the rest is guessed, and weighed older."""
+answer keeps within its time (figures: docs/drawing.md); the rest is guessed, weighed older."""
 _HELD = 3
 _kept: OrderedDict[tuple[str, int], Kept] = OrderedDict()
 """Of this process: the last full plans."""
@@ -34,7 +34,7 @@ def is_kept(job: str, version: int) -> bool:
 
 
 def keep_plan(job: str, version: int, facts: Json) -> list[str]:
-    """Make the full plan of a version and keep it; why there is none. Never raises for the facts."""
+    """Make and keep the full plan of a version; why there is none. Never raises for the facts."""
     if is_kept(job, version):
         return []
     from farwall.job.preview import keep, preview
