@@ -17,6 +17,7 @@ let version = given.version;
 let wanted: { drawn: Drawn; moving: boolean } | null = null;
 let asking = false;
 const AGAIN_MS = 1500;
+const PASSED_MS = 250;
 
 const textOf = (drawn: Drawn): string => {
   const { answers: _, ...floor } = drawn;
@@ -42,6 +43,8 @@ async function askAll(): Promise<void> {
       if (answer.ok) {
         const told = (await answer.json()) as Told;
         if (told.waiting) setTimeout(() => ask(store.drawn, false), AGAIN_MS);
+        // Passed over for somebody else's newer floor of this house: once more, if it is still ours.
+        if (told.passed && !wanted) setTimeout(() => ask(store.drawn, false), PASSED_MS);
         if (!told.passed) show(told);
       }
     } catch {
