@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import socket
 import sys
-from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -28,18 +27,22 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         default=_PORT,
         help=f"where it listens (default {_PORT}; 0: any free)",
     )
+    parser.add_argument(
+        "--name", action="append", default=[], help="a name by which it may be asked (repeatable)"
+    )
+    parser.add_argument("--log", metavar="FILE", help="a JSON line for each answer; - for stderr")
 
 
 def run(options: argparse.Namespace) -> int:
     """Serve until stopped."""
-    import uvicorn
-
+    from farwall.cli.serving import begin_log, names_of, serve
     from farwall.store.book import Book
     from farwall.web.app import app_for
     from farwall.web.door import Door
     from farwall.web.key import key_of
     from farwall.web.people.links import first_link
 
+    begin_log(options.log)
     with Book.open(options.book) as book, _listening(options.host, options.port) as ear:
         key = key_of(Path(book.where.files).parent)
         port = ear.getsockname()[1]
@@ -58,10 +61,8 @@ def run(options: argparse.Namespace) -> int:
                 "too: use it among your own devices only.",
                 file=sys.stderr,
             )
-        app = app_for(Door(book, key, lambda: datetime.now(UTC)))
-        config = uvicorn.Config(app, host=options.host, port=port, log_level="warning")
-        with suppress(KeyboardInterrupt):  # Ctrl-C is how it is meant to end
-            uvicorn.Server(config).run(sockets=[ear])
+        names = names_of(options.host, options.name)
+        serve(app_for(Door(book, key, lambda: datetime.now(UTC)), names=names), ear)
     return _DONE
 
 
