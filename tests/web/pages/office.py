@@ -6,6 +6,7 @@ import asyncio
 import json
 from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime
+from functools import cache
 from html.parser import HTMLParser
 
 import httpx
@@ -19,8 +20,9 @@ from farwall.store.comings import seal_of
 from farwall.store.people import People
 from farwall.web.app import app_for
 from farwall.web.door import Door
-from farwall.web.live_jobs import LiveJobs
+from farwall.web.live_jobs import OF, PLAN, LiveJobs
 from farwall.web.session import Sessions
+from farwall.web.work import plan_of
 
 KEY = "a key of our own, invented"
 PASSWORD = "nine blue trowels lean here"
@@ -34,6 +36,12 @@ def two_rooms(**more):
     """Facts of a house of two rooms that is planned in a moment."""
     facts = plain(job(TWO_ROOMS, id="two", starts_at=START.isoformat()), omit_empty=True)
     return json.loads(json.dumps(facts)) | more
+
+
+@cache
+def two_rooms_planned():
+    """The plan of `two_rooms` as plain values, made once for all tests."""
+    return plan_of(two_rooms(), "two").document
 
 
 class Office:
@@ -51,6 +59,12 @@ class Office:
 
     def put(self, facts, name=""):
         self.book.put_facts(facts["id"], facts, who="Ann", at=START.isoformat(), name=name)
+
+    def put_planned(self, name=""):
+        """The house of two rooms, its plan there already."""
+        self.put(two_rooms(), name=name)
+        self.book.put_document(PLAN, "two", two_rooms_planned())
+        self.book.put_document(OF, "two", {"facts": 1, "faults": [], "no": []})
 
     def ask(self, method, path, **more):
         """One question; plans begun by it are waited for."""

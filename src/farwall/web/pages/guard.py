@@ -64,8 +64,8 @@ def asks_for_origin(request: Request) -> None:
         raise FromElsewhere("It cannot be told where this form came from.")
 
 
-async def form_of(request: Request, most: int = MOST_FORM_BYTES) -> FormData:
-    """The fields of a form of this site, never more than `most` bytes of them.
+async def form_of(request: Request, most: int = MOST_FORM_BYTES, *, fields: int = 50) -> FormData:
+    """The fields of a form of this site, never more than `most` bytes or `fields` of them.
 
     Raises FromElsewhere, NotEntered, NotAllowed, TooLarge, Refused. A form with a file is to be
     closed.
@@ -78,7 +78,7 @@ async def form_of(request: Request, most: int = MOST_FORM_BYTES) -> FormData:
         return {"type": "http.request", "body": body, "more_body": False}
 
     try:
-        return await Request(request.scope, again).form(max_files=1, max_fields=50)
+        return await Request(request.scope, again).form(max_files=1, max_fields=fields)
     except HTTPException as error:
         raise Refused(Mistake("", str(error.detail))) from None
 

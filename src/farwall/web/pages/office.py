@@ -6,13 +6,19 @@ from fastapi import FastAPI
 
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.days import days
+from farwall.web.pages.draw import draw
 from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
 from farwall.web.pages.houses import houses
 from farwall.web.pages.joining import joining
+from farwall.web.pages.log import log
 from farwall.web.pages.me import me
 from farwall.web.pages.people import people
+from farwall.web.pages.rooms import rooms
+from farwall.web.pages.settings import settings
+from farwall.web.pages.told_facts import told_facts
 from farwall.web.session import Sessions
 
 
@@ -25,5 +31,11 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(me(door, sessions))
     app.include_router(people(door, sessions))
     app.include_router(houses(door, held, sessions))
+    app.include_router(rooms(door, held, sessions))
+    app.include_router(settings(door, sessions))
+    app.include_router(told_facts(door, held, sessions))
+    app.include_router(days(door, held, sessions))
+    app.include_router(log(door, held, sessions))
+    app.include_router(draw(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

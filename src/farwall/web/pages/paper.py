@@ -20,6 +20,8 @@ from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
+from farwall.web.pages.house_ways import house_ways
+from farwall.web.pages.theme import THEME, theme_of
 from farwall.web.pages.tongue import language_of
 from farwall.web.pages.ways import ways
 from farwall.web.people.roles import NotAllowed
@@ -48,6 +50,7 @@ def templates() -> Environment:
     )  # fmt: skip
     found.globals |= {"w": said, "v": static_version, "house_path": house_path}
     found.globals |= {"ways": ways, "who": who_asks}
+    found.globals |= {"house_ways": house_ways, "theme": THEME.get}
     return found
 
 
@@ -99,6 +102,7 @@ class PageRoute(APIRoute):
         async def calmly(request: Request) -> Response:
             LANGUAGE.set(language_of(request))
             REQUEST.set(request)
+            THEME.set(theme_of(request))
             try:
                 return await answer(request)
             except NotEntered:

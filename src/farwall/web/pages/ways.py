@@ -5,7 +5,12 @@ from __future__ import annotations
 from farwall.web.people.roles import PEOPLE
 from farwall.web.people.who import who_asks
 
-WAYS: tuple[tuple[str, str], ...] = (("/", "way-houses"), ("/people", "way-people"))
+WAYS: tuple[tuple[str, str], ...] = (
+    ("/", "way-houses"),
+    ("/days", "way-days"),
+    ("/people", "way-people"),
+    ("/settings", "way-settings"),
+)
 """Address and key of the words, in the order of the line."""
 ONLY = {"/people": PEOPLE}
 """What who is shown a way must be allowed; a way that is not named is shown to everybody."""
