@@ -11,6 +11,7 @@ from collections.abc import Collection
 from fastapi import FastAPI
 
 from farwall.web.calmly import Unbroken, add_calm
+from farwall.web.described import describe
 from farwall.web.door import Door
 from farwall.web.health import health
 from farwall.web.hosts import KnownHosts
@@ -50,4 +51,5 @@ def app_for(
     app.add_middleware(KnownHosts, names=names)
     add_office(app, door, held)
     app.add_middleware(Told)
+    describe(app)
     return app

@@ -12,6 +12,7 @@ from fastapi.responses import Response
 
 from farwall.errors import Mistake, Refused
 from farwall.store.files import MOST_BYTES as MOST_FILE_BYTES
+from farwall.web.bombs import insist_bearable_file
 from farwall.web.door import Door, TooLarge, body_of, json_of
 from farwall.web.people.who import who_asks
 from farwall.web.taking import offer_from, take
@@ -58,6 +59,7 @@ def sync(door: Door) -> APIRouter:
         content = await body_of(request, MOST_FILE_BYTES)
         if hashlib.sha256(content).hexdigest() != sha:
             raise Refused(Mistake("file", "what came is not what was named.", "Send it again."))
+        insist_bearable_file(content)
         return {"sha256": await door.written(lambda: book.put_file(content))}
 
     @router.get("/api/files/{sha}")

@@ -15,9 +15,9 @@ from farwall.web.pages.facts import facts_in_words
 from farwall.web.pages.figures import BEFORE, noted
 from farwall.web.pages.repairs import READING, answered
 from farwall.web.pages.shown import Kept
+from farwall.web.people.who import name_of_who
 
 Json = dict[str, Any]
-_WHO = "office"
 _STEP = re.compile(r"([^.\[\]]+)|\[(\d+)\]")
 _LOST = re.compile(r"^There is no room ")
 
@@ -45,7 +45,9 @@ async def keep_drawn(
         if changed is not None:
             if _newest(door, floor.id) != version:
                 raise Other("The facts have changed meanwhile.")
-            version = book.put_facts(floor.id, changed, who=_WHO, at=now, name=_name(floor))
+            version = book.put_facts(
+                floor.id, changed, who=name_of_who(), at=now, name=_name(floor)
+            )
         if before is not None and before.shown is not None and before.fresh:
             shown = before.shown
             note = noted(

@@ -22,6 +22,7 @@ from farwall.web.pages.forms.told import Slip, Wrong
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.new_houses import free_id, next_working_day, with_firm
 from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
+from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -78,7 +79,7 @@ def rooms(door: Door, held: Live, sessions: Sessions) -> APIRouter:
         except Wrong as error:
             return _shown(units, name, rows, error.slips)
         job, now, book = str(facts["id"]), door.now(), door.book
-        await door.written(lambda: book.put_facts(job, facts, who="office", at=now, name=name))
+        await door.written(lambda: book.put_facts(job, facts, who=name_of_who(), at=now, name=name))
         await held.plan_soon(job)
         return seen_elsewhere(f"{house_path(job)}/first")
 
