@@ -10,6 +10,7 @@ import sys
 import time
 import urllib.error
 import urllib.request
+from contextlib import contextmanager
 
 import pytest
 
@@ -23,11 +24,18 @@ PLANNED_MS = 240_000
 
 @pytest.fixture
 def served(tmp_path):
+    with serving(tmp_path) as here:
+        yield here
+
+
+@contextmanager
+def serving(folder):
+    """A server of its own over an empty book in a folder; its address."""
     with socket.socket() as found:
         found.bind(("127.0.0.1", 0))
         port = found.getsockname()[1]
     run = "from farwall.cli.main import main; raise SystemExit(main())"
-    told = ["serve", "--book", str(tmp_path / "book"), "--port", str(port)]
+    told = ["serve", "--book", str(folder / "book"), "--port", str(port)]
     work = subprocess.Popen(
         [sys.executable, "-c", run, *told],
         env={**os.environ, "FARWALL_KEY": KEY},
