@@ -12,6 +12,7 @@ from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
 from farwall.web.pages.houses import houses
+from farwall.web.pages.lighting import lighting
 from farwall.web.session import Sessions
 
 
@@ -21,5 +22,6 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.add_middleware(SafeHeaders)
     app.include_router(entering(door, sessions))
     app.include_router(houses(door, held, sessions))
+    app.include_router(lighting())
     app.include_router(house(door, held, sessions))
     return sessions

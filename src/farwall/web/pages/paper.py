@@ -20,6 +20,7 @@ from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
+from farwall.web.pages.light import LIGHT, light_of, other_light
 from farwall.web.pages.tongue import language_of
 from farwall.web.pages.ways import WAYS
 from farwall.web.words import LANGUAGE, said
@@ -44,6 +45,7 @@ def templates() -> Environment:
         trim_blocks=True, lstrip_blocks=True,
     )  # fmt: skip
     found.globals |= {"w": said, "v": static_version, "house_path": house_path, "ways": WAYS}
+    found.globals |= {"light": LIGHT.get, "other_light": other_light}
     return found
 
 
@@ -94,6 +96,7 @@ class PageRoute(APIRoute):
 
         async def calmly(request: Request) -> Response:
             LANGUAGE.set(language_of(request))
+            LIGHT.set(light_of(request))
             try:
                 return await answer(request)
             except NotEntered:
