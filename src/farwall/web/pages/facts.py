@@ -18,10 +18,10 @@ from farwall.web.pages.fact_form import FactForm, fact_form, facts_in_words, sta
 from farwall.web.pages.figures import BEFORE, Figures, noted
 from farwall.web.pages.shown import State
 from farwall.web.pages.what_if import what_ifs
+from farwall.web.people.who import name_of_who
 from farwall.web.words import said
 
 _CHOICES = {"helper": ("yes", "no"), "sprayers": ("1", "2")}
-_WHO = "office"
 _SAME_MIN = 0.05
 
 
@@ -74,12 +74,12 @@ def _facts_of(door: Door, state: State, form: Mapping[str, Any]) -> dict[str, An
 
 async def _keep(door: Door, state: State, changed: Mapping[str, Any]) -> bool:
     """Keep facts as a new version, and beside it what the plan before came to."""
-    now, book = door.now(), door.book
+    now, book, who = door.now(), door.book, name_of_who()
 
     def keep() -> bool:
         if book.versions(state.id)[-1].version != state.version:
             raise Refused(Mistake("", said("facts-other")))
-        if book.put_facts(state.id, changed, who=_WHO, at=now) == state.version:
+        if book.put_facts(state.id, changed, who=who, at=now) == state.version:
             return False
         if state.shown is not None and state.fresh:
             shown = state.shown

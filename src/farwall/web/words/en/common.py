@@ -8,8 +8,6 @@ WORDS = {
     "ways": "From screen to screen",
     "way-houses": "Houses",
     "leave": "Leave",
-    "light-sun": "Bright sun",
-    "light-paper": "Paper light",
     "skip": "To the floor",
     "weekday-0": "Mon",
     "weekday-1": "Tue",
