@@ -26,6 +26,8 @@ from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.pages.sources import ranks_told
 from farwall.web.pages.standing import standing
 from farwall.web.pages.tape import WIDTHS, tape
+from farwall.web.people.roles import CHANGE
+from farwall.web.people.who import who_asks
 from farwall.web.words import LANGUAGE
 
 SPEEDS = (1, 2, 5, 20, 60)
@@ -105,7 +107,7 @@ class HousePages:
             floor=floor, marks=marks_of(floor), now=words, now_min=now,
             today=now is not None and at_work(shown.course, now),
             sheet=sheet_of(shown), ranks=list(ranks_told()), facts=facts_told(shown.job),
-            plan_word=plan_word(shown), here=address(look.window), address=address,
+            plan_word=plan_word(shown), seen=address(look.window), address=address,
             clock_time=shown.clock.at(look.minute).strftime("%H:%M"),
             logged=logged(self.held, state), gain=gain_of(self.door.book, state),
             beside=plans_beside(self.door.book, state),
@@ -118,6 +120,7 @@ class HousePages:
         asked = form or fact_form(self.door.book.facts(state.id), state.version)
         return {
             "state": state, "form": asked, "mistakes": mistakes,
+            "may_change": (asks := who_asks()) is not None and asks.may(CHANGE),
             "waiting": not state.fresh and not state.no,
         }  # fmt: skip
 

@@ -21,6 +21,8 @@ from farwall.web.pages.guard import form_of
 from farwall.web.pages.moment_words import named
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.shown import Kept, Shown, State
+from farwall.web.people.roles import CHANGE
+from farwall.web.people.who import who_asks
 from farwall.web.words import said
 
 ASKED = "order-asked"
@@ -120,6 +122,7 @@ class _Orders:
         told = weighed(asked, shown) if asked is not None and not waiting else None
         return page(
             "house_order.html", state=state, shown=shown, path=house_path(state.id),
+            may_change=(asks := who_asks()) is not None and asks.may(CHANGE),
             fields=fields, weighed=told, waiting=waiting, wished=bool(shown.job.wishes.order),
         )  # fmt: skip
 

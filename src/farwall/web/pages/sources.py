@@ -45,7 +45,7 @@ def rank_told(rank: str) -> str:
     return "" if known is None else said(f"rank-{known.name.lower()}")
 
 
-def ranks_told() -> Iterator[tuple[str, str]]:
-    """Every rank with its meaning, the strongest first."""
+def ranks_told() -> Iterator[str]:
+    """What every rank means, the strongest first."""
     for rank in RANKS:
-        yield said(f"rank-word-{rank.name.lower()}"), rank_told(rank.value)
+        yield rank_told(rank.value)

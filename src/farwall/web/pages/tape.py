@@ -70,14 +70,15 @@ def tape(
         y = under + logged + row * LABEL_H + 11
         svg.text((x, y), text, SIZE, anchor="start")
     waits = under + logged + labels.used * LABEL_H + PAD / 2
-    svg.height = waits + rows * ROW_H + 4
+    on_it = now_min is not None and window.from_min < now_min < window.to_min
+    svg.height = waits + rows * ROW_H + (18 if on_it else 4)
     marks, svg.parts = svg.parts, []
     svg.element("rect", x=0.6, y=0.6, width=width - 1.2, height=svg.height - 1.2, fill=WHITE)
     draw_nights(ruled, shown.nights)
     svg.parts += marks
     draw_waits(ruled, laid, waits)
-    if now_min is not None and window.from_min < now_min < window.to_min:
-        _now(ruled, now_min)
+    if on_it:
+        _now(ruled, now_min or 0.0)
     svg.element(
         "rect", x=0.6, y=0.6, width=width - 1.2, height=svg.height - 1.2,
         fill="none", stroke=INK, stroke_width=1.2,
@@ -97,7 +98,7 @@ def _now(ruled: Ruled, now_min: float) -> None:
     x, low = ruled.x(now_min), ruled.svg.height
     ruled.svg.line([(x, 0), (x, low)], stroke=INK, stroke_width=1.4, stroke_dasharray="1.5 3")
     word = said("tape-now")
-    left = x + 4 if x + 6 + wide(word) < ruled.svg.width else x - 4 - wide(word)
+    left = x + 5 if x + 7 + wide(word) < ruled.svg.width else x - 5 - wide(word)
     ruled.svg.text((left, low - 6), word, SIZE, anchor="start", bold=True, cased=True)
 
 

@@ -6,7 +6,7 @@ widest at its likeliest.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from farwall.facts.plan import Field
@@ -23,6 +23,9 @@ BAR_H, PAD, ROW_H, LABEL_H, THIN_H = 22.0, 9.0, 20.0, 15.0, 9.0
 TOP = RULE_H + PAD
 _BANDS_PX, _FIELDS_PX = 3.0, 40.0
 _LEAST_ROWS = 2
+_LEAST_WEDGE_PX = 7.0
+_ROWS = 3
+"""From so many rows of waits on, one is told in fewer words rather than in a row of its own."""
 _BRIEF_FROM_MIN = 3 * 1440.0
 """A tape of so many days tells of a wait only when it most likely ends."""
 
@@ -182,53 +185,74 @@ def draw_as_planned(ruled: Ruled, first: Course, top: float) -> None:
 
 
 def draw_entered(ruled: Ruled, went: Went, top: float) -> None:
-    """A dot for each thing that was entered, its word beside it where there is room."""
-    free = 0.0
-    for one in went.story.happened:
+    """A stroke for each thing that was entered, its word beside it where the next leaves room."""
+    seen = [one for one in went.story.happened if ruled.from_min < one.at_min < ruled.to_min]
+    for n, one in enumerate(seen):
         x = ruled.x(one.at_min)
-        if not ruled.from_min < one.at_min < ruled.to_min:
-            continue
-        ruled.svg.element("circle", cx=x, cy=top + 7, r=2.6, fill=INK, stroke=WHITE,
-                          stroke_width=0.6)  # fmt: skip
+        ruled.svg.line([(x, top + 2), (x, top + 12)], stroke=INK, stroke_width=1.6)
         name = said(f"word-{one.word}")
-        fits = free < x + 6 and x + 6 + wide(name) < ruled.svg.width - 4
-        if fits and one.word not in {"band-done", "note"}:
-            ruled.svg.text((x + 6, top + 11), name, SIZE, anchor="start")
-            free = x + 14 + wide(name)
+        after = ruled.x(seen[n + 1].at_min) if n + 1 < len(seen) else ruled.svg.width
+        if x + 4 + wide(name) < after - 3:
+            ruled.svg.text((x + 4, top + 11), name, SIZE, anchor="start")
 
 
 def lay_waits(ruled: Ruled, waits: Sequence[Awaited]) -> tuple[list[Laid], int]:
-    """The waits in as few rows as hold them without one on another; and how many rows."""
+    """The waits in as few rows as hold them without one on another; and how many rows.
+
+    What is too short to be seen as a wedge is left out: nearer it comes into sight.
+    """
     rows: list[list[tuple[float, float]]] = []
     laid: list[Laid] = []
     for wait in waits:
         begins = wait.begins_min + wait.clock.low_min
         if not ruled.sees(begins, max(wait.ends_min, begins + 1)):
             continue
-        left, right = ruled.x(begins), ruled.x(wait.ends_min)
-        words, x, cased = _words(ruled, wait, left, right)
-        takes = (min(left, x), max(right, x + wide(words)))
-        for n, row in enumerate(rows):
-            if all(takes[0] > b + 12 or takes[1] < a - 12 for a, b in row):
-                row.append(takes)
-                laid.append(Laid(wait, n, words, x, cased))
-                break
-        else:
-            rows.append([takes])
-            laid.append(Laid(wait, len(rows) - 1, words, x, cased))
+        if (wait.ends_min - begins) * ruled.per_min < _LEAST_WEDGE_PX and wait.clock.likely_min:
+            continue
+        wedge = ruled.x(begins), ruled.x(wait.ends_min)
+        places = list(_places(ruled, wait, wedge))
+        row, place = _first_free(rows, places, wedge)
+        words, x, cased = place
+        rows[row:row] = [[]] if row == len(rows) else []
+        rows[row].append(_takes(place, wedge))
+        laid.append(Laid(wait, row, words, x, cased))
     return laid, max(_LEAST_ROWS, len(rows))
 
 
-def _words(ruled: Ruled, wait: Awaited, left: float, right: float) -> tuple[str, float, bool]:
-    """The words of a wait and where they stand: right of its wedge, left of it, across it."""
-    width = ruled.svg.width
+def _first_free(
+    rows: Sequence[Sequence[tuple[float, float]]],
+    places: Sequence[tuple[str, float, bool]],
+    wedge: tuple[float, float],
+) -> tuple[int, tuple[str, float, bool]]:
+    """The first row with room for a wait, and where its words then stand; else a new row."""
+    longest = places[0][0]
+    for n, row in enumerate(rows):
+        for place in places:
+            if place[0] != longest and len(rows) < _ROWS:
+                continue
+            left, right = _takes(place, wedge)
+            if all(left > b + 12 or right < a - 12 for a, b in row):
+                return n, place
+    return len(rows), places[0]
+
+
+def _takes(place: tuple[str, float, bool], wedge: tuple[float, float]) -> tuple[float, float]:
+    words, x, _ = place
+    return min(wedge[0], x), max(wedge[1], x + wide(words))
+
+
+def _places(
+    ruled: Ruled, wait: Awaited, wedge: tuple[float, float]
+) -> Iterator[tuple[str, float, bool]]:
+    """Words of a wait and where they may stand: right of its wedge, left of it, across it."""
+    width, (left, right) = ruled.svg.width, wedge
     for words in _ways_to_say(ruled, wait):
         long = wide(words)
         across = min(max((left + right - long) / 2, 5.0), width - long - 5)
         for x, cased in ((right + 6, False), (left - long - 6, False), (across, True)):
             if x >= 5 and x + long < width - 5:
-                return words, x, cased
-    return "", left, False
+                yield words, x, cased
+    yield "", left, False
 
 
 def _ways_to_say(ruled: Ruled, wait: Awaited) -> list[str]:
