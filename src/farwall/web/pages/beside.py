@@ -11,7 +11,7 @@ from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import volume
 from farwall.store.book import Book
-from farwall.web.pages.fact_form import facts_in_words
+from farwall.web.pages.fact_form import facts_in_words, version_in_words
 from farwall.web.pages.figures import BEFORE, figures_of, noted
 from farwall.web.pages.moment_words import named
 from farwall.web.pages.shown import Shown, State
@@ -59,7 +59,8 @@ def plans_beside(book: Book, state: State) -> Beside | None:
         return None
     if before["facts"] != state.version - 1:
         return None
-    return beside(before, shown)
+    told = version_in_words(book, state.id, before["facts"])
+    return beside({**before, "told": told}, shown)
 
 
 def beside(before: Mapping[str, Any], shown: Shown) -> Beside:

@@ -14,7 +14,13 @@ from farwall.store.book import Book
 from farwall.units import M_PER_IN
 from farwall.web.door import Door
 from farwall.web.pages.beside import sums_of
-from farwall.web.pages.fact_form import FactForm, fact_form, facts_in_words, start_of
+from farwall.web.pages.fact_form import (
+    FactForm,
+    fact_form,
+    facts_in_words,
+    start_of,
+    version_in_words,
+)
 from farwall.web.pages.figures import BEFORE, Figures, noted
 from farwall.web.pages.shown import State
 from farwall.web.pages.what_if import what_ifs
@@ -172,7 +178,8 @@ def gain_of(book: Book, state: State) -> str:
         return ""
     if before["facts"] != state.version - 1:
         return ""
-    return gain_told(before, state.shown.figures, state.shown.plan.starts_at)
+    told = version_in_words(book, state.id, before["facts"])
+    return gain_told({**before, "told": told}, state.shown.figures, state.shown.plan.starts_at)
 
 
 def gain_told(before: Mapping[str, Any], now: Figures, starts_at: str) -> str:

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Sequence
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from typing import Any
 
 from fastapi import Response
 
 from farwall.errors import FarwallError
+from farwall.phrasebook import speaking, told
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.beside import plans_beside
@@ -61,10 +63,13 @@ class HousePages:
     def drawn(self, shown: Shown, minute: float, storey: int) -> bytes:
         """The floor at a moment, drawn once."""
         path = house_path(shown.job.id)
+
+        def made() -> bytes:
+            with spoken(shown):
+                return floor_at(shown, minute, storey=storey, path=path).encode()
+
         key = (plan_word(shown), shown.job.id, minute, storey)
-        return self.kept.made(
-            key, lambda: floor_at(shown, minute, storey=storey, path=path).encode()
-        )
+        return self.kept.made(key, made)
 
     def unplanned(
         self,
@@ -90,6 +95,11 @@ class HousePages:
         """The page of a planned house at a moment."""
         shown = state.shown
         assert shown is not None
+        with spoken(shown):
+            values = self._values(state, shown, look, storey)
+            return page("house.html", code=code, **values, **self._common(state, mistakes, form))
+
+    def _values(self, state: State, shown: Shown, look: Look, storey: int) -> dict[str, Any]:
         path, now = house_path(state.id), now_min_of(self.door, shown)
         link = f"{path}?{address(look.window)}&minute="
         tapes = [
@@ -100,29 +110,37 @@ class HousePages:
         stands = standing(shown.course, moment, shown.went)
         words = words_of(shown, moment, stands)
         floor = self.drawn(shown, look.minute, storey).decode()
-        return page(
-            "house.html", code=code,
-            shown=shown, look=look, path=path, scales=SCALES, tapes=tapes, papers=PAPERS,
-            refused=named(list(shown.figures.refused)), storey=storey, speeds=SPEEDS,
-            floor=floor, marks=marks_of(floor), now=words, now_min=now,
-            today=now is not None and at_work(shown.course, now),
-            sheet=sheet_of(shown), ranks=list(ranks_told()), facts=facts_told(shown.job),
-            plan_word=plan_word(shown), seen=address(look.window), address=address,
-            clock_time=shown.clock.at(look.minute).strftime("%H:%M"),
-            logged=logged(self.held, state), gain=gain_of(self.door.book, state),
-            beside=plans_beside(self.door.book, state),
-            **self._common(state, mistakes, form),
-        )  # fmt: skip
+        return {
+            "shown": shown, "look": look, "path": path, "scales": SCALES, "tapes": tapes,
+            "papers": PAPERS, "refused": named(list(shown.figures.refused)), "storey": storey,
+            "speeds": SPEEDS, "floor": floor, "marks": marks_of(floor), "now": words,
+            "now_min": now, "today": now is not None and at_work(shown.course, now),
+            "sheet": sheet_of(shown), "ranks": list(ranks_told()), "facts": facts_told(shown.job),
+            "plan_word": plan_word(shown), "seen": address(look.window), "address": address,
+            "clock_time": shown.clock.at(look.minute).strftime("%H:%M"),
+            "faults": [told(one) for one in shown.faults],
+            "logged": [told(one) for one in logged(self.held, state)],
+            "gain": gain_of(self.door.book, state),
+            "beside": plans_beside(self.door.book, state),
+        }  # fmt: skip
 
     def _common(
         self, state: State, mistakes: Sequence[str], form: FactForm | None
     ) -> dict[str, Any]:
         asked = form or fact_form(self.door.book.facts(state.id), state.version)
         return {
-            "state": state, "form": asked, "mistakes": mistakes,
+            "state": state, "no": [told(one) for one in state.no],
+            "form": asked, "mistakes": mistakes,
             "may_change": (asks := who_asks()) is not None and asks.may(CHANGE),
             "waiting": not state.fresh and not state.no,
         }  # fmt: skip
+
+
+def spoken(shown: Shown) -> AbstractContextManager[None]:
+    """While it lasts the core's sentences are said in the page's language, names kept."""
+    names = [room.label for room in shown.job.floor.rooms]
+    names += [one.name for one in shown.job.stains] + [shown.name]
+    return speaking("es" if LANGUAGE.get() == "es" else "en", names)
 
 
 def address(window: Window) -> str:

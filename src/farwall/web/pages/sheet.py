@@ -10,6 +10,7 @@ from farwall.facts.plan import Field, Plan
 from farwall.job.go.say import in_short
 from farwall.papers.grounds import GroundWords, weightiest
 from farwall.papers.words import room_names, unbroken
+from farwall.phrasebook import told
 from farwall.web.pages.moment_words import named
 from farwall.web.pages.shown import Shown
 from farwall.web.pages.sources import Source, rank_told, sources_in
@@ -49,11 +50,11 @@ class Words:
 def sheet_of(shown: Shown) -> Words:
     """The sheet of a plan."""
     return Words(
-        tuple(unbroken(one) for one in _why(shown)),
+        tuple(unbroken(told(one)) for one in _why(shown)),
         tuple(_rests(shown)),
         what_ifs(shown),
-        shown.plan.warnings,
-        shown.plan.cautions,
+        tuple(told(one) for one in shown.plan.warnings),
+        tuple(told(one) for one in shown.plan.cautions),
     )
 
 
@@ -103,12 +104,12 @@ def _rests(shown: Shown) -> Iterator[Rests]:
         if least is None:
             continue
         open_ = least.open_time_min
-        told = said("rests-edge", low=f"{open_.low:.1f}", likely=f"{open_.likely:.0f}", n=n)
-        yield _rest(told, open_.rank, open_.source)
+        what = said("rests-edge", low=f"{open_.low:.1f}", likely=f"{open_.likely:.0f}", n=n)
+        yield _rest(what, open_.rank, open_.source)
     by_words = _by_words(shown, coats)
     for words in weightiest(plan.grounds, units=shown.units, most=_MOST_GROUNDS, coats=coats):
         rank, source = by_words.get((words.name, words.value), ("", ""))
-        yield _rest(unbroken(f"{words.name} {words.value}"), rank, source, words=words)
+        yield _rest(unbroken(f"{told(words.name)} {words.value}"), rank, source, words=words)
 
 
 def _by_words(shown: Shown, coats: list[str]) -> dict[tuple[str, str], tuple[str, str]]:
@@ -122,5 +123,5 @@ def _by_words(shown: Shown, coats: list[str]) -> dict[tuple[str, str], tuple[str
 
 
 def _rest(what: str, rank: str, source: str, *, words: GroundWords | None = None) -> Rests:
-    told = words.told if words is not None else rank_words(rank, source)
-    return Rests(what, told, rank_told(rank), sources_in(source))
+    trust = words.told if words is not None else rank_words(rank, source)
+    return Rests(told(what), told(trust), rank_told(rank), sources_in(source))

@@ -12,6 +12,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, Plan, Remedy
 from farwall.papers.words import length, room_names
+from farwall.phrasebook import told
 from farwall.units import M_PER_IN
 from farwall.web.pages.figures import fits
 from farwall.web.pages.moment_words import named
@@ -57,23 +58,23 @@ def what_ifs(shown: Shown) -> tuple[Change, ...]:
     found += [one for one in _facts(shown.job, shown) if one.key not in known]
     for input_ in plan.chances.matters_most[:3] if plan.chances is not None else ():
         if input_.what_to_do and input_.share >= _WEIGHTY:
-            found.append(Change(input_.what_to_do, "", ""))
+            found.append(Change(told(input_.what_to_do), "", ""))
     return tuple(found)
 
 
 def _remedies(shown: Shown) -> Iterator[Change]:
     plan = shown.plan
-    told = [(field, one) for field in plan.fields for one in field.remedies]
+    every = [(field, one) for field in plan.fields for one in field.remedies]
     # What is needed comes before what is merely possible, what works before what helps.
-    told.sort(key=lambda pair: (fits(pair[0]), not pair[1].works))
+    every.sort(key=lambda pair: (fits(pair[0]), not pair[1].works))
     seen: set[tuple[str, str]] = set()
-    for field, one in told:
+    for field, one in every:
         rooms = named(room_names(plan, field.rooms))
         if (rooms, one.what) in seen or len(seen) >= _MOST_REMEDIES:
             continue
         seen.add((rooms, one.what))
         gain = said("rests-sep").join(_gain(one))
-        yield Change(f"{rooms}: {one.what}", gain, one.caution,
+        yield Change(f"{rooms}: {told(one.what)}", gain, told(one.caution),
                      tuple(_settings(shown.job, plan, field, one)), not fits(field))  # fmt: skip
 
 
@@ -148,6 +149,6 @@ def _gain(one: Remedy) -> Iterator[str]:
         key = "change-more" if one.more_min > 0 else "change-fewer"
         yield said(key, more=f"{abs(one.more_min):.1f}")
     if one.price:
-        yield one.price
+        yield told(one.price)
     if one.cost:
         yield one.cost
