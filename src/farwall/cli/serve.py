@@ -9,6 +9,7 @@ from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
+from farwall.cli import serve_https
 from farwall.errors import Mistake, Refused
 
 _DONE = 0
@@ -28,6 +29,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         default=_PORT,
         help=f"where it listens (default {_PORT}; 0: any free)",
     )
+    serve_https.arguments(parser)
 
 
 def run(options: argparse.Namespace) -> int:
@@ -40,19 +42,25 @@ def run(options: argparse.Namespace) -> int:
     from farwall.web.key import key_of
 
     with Book.open(options.book) as book, _listening(options.host, options.port) as ear:
-        key = key_of(Path(book.where.files).parent)
+        folder = Path(book.where.files).parent
+        key = key_of(folder)
+        https = serve_https.certificate_of(options, folder)
         port = ear.getsockname()[1]
-        print(f"Farwall answers at http://{options.host}:{port}", file=sys.stderr)
+        scheme = "https" if https else "http"
+        print(f"Farwall answers at {scheme}://{options.host}:{port}", file=sys.stderr)
         print(f"Open it in a browser, or sync a device; the key: {key}", file=sys.stderr)
         print("The run sheet of a job on a phone: /slab/ID#KEY there", file=sys.stderr)
-        if options.host not in {"127.0.0.1", "::1", "localhost"}:
+        if not https and options.host not in {"127.0.0.1", "::1", "localhost"}:
             print(
                 "Without a certificate whoever shares this network can read what is sent, the key "
                 "too: use it among your own devices only.",
                 file=sys.stderr,
             )
         app = app_for(Door(book, key, lambda: datetime.now(UTC)))
-        config = uvicorn.Config(app, host=options.host, port=port, log_level="warning")
+        config = uvicorn.Config(
+            app, host=options.host, port=port, log_level="warning",
+            ssl_certfile=https.get("ssl_certfile"), ssl_keyfile=https.get("ssl_keyfile"),
+        )  # fmt: skip
         with suppress(KeyboardInterrupt):  # Ctrl-C is how it is meant to end
             uvicorn.Server(config).run(sockets=[ear])
     return _DONE

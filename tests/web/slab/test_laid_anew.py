@@ -1,4 +1,4 @@
-"""The rest of a day as a phone takes it over: the same bands, true minutes, none of another plan."""
+"""The rest of a day as a phone takes it over: the same bands, true minutes, of this plan."""
 
 from __future__ import annotations
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from datetime import datetime
+from typing import Any
 
 from farwall.facts.plan import Plan
 from farwall.papers.run_sheet.sheet import run_sheet_fonts, run_sheet_home, sheet_data
@@ -17,7 +18,7 @@ def run_sheet_pages(
     import typst
 
     data = sheet_data(plan, job_name=job_name, units=units, notes=notes)
-    pages = typst.compile(
+    pages: Any = typst.compile(  # a list where there is more than one
         run_sheet_home() / "sheet.typ",
         root=run_sheet_home(),
         font_paths=run_sheet_fonts(),

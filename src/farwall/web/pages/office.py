@@ -12,6 +12,7 @@ from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
 from farwall.web.pages.houses import houses
+from farwall.web.pages.phone_ways import phone_ways
 from farwall.web.session import Sessions
 
 
@@ -21,5 +22,6 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.add_middleware(SafeHeaders)
     app.include_router(entering(door, sessions))
     app.include_router(houses(door, held, sessions))
+    app.include_router(phone_ways(door, held, sessions))  # before `house`, which takes any name
     app.include_router(house(door, held, sessions))
     return sessions
