@@ -59,7 +59,7 @@ def go_sheet(go: Go, job: Job) -> GoSheet:
         if lines
     )
     labels = {room.id: room.label for room in job.floor.rooms}
-    verdict = said("go-verdict-" + go.verdict.replace(" ", "-"))
+    verdict = said(f"go-verdict-{go.verdict.replace(' ', '-')}")
     return GoSheet(go.verdict, verdict, found, tuple(_test(one, labels) for one in go.tests))
 
 

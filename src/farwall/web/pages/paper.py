@@ -21,8 +21,8 @@ from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
 from farwall.web.pages.house_ways import house_ways
+from farwall.web.pages.light import LIGHT, light_of, other_light
 from farwall.web.pages.tongue import language_of
-from farwall.web.pages.theme import THEME, theme_of
 from farwall.web.pages.ways import WAYS
 from farwall.web.words import LANGUAGE, said
 
@@ -46,7 +46,8 @@ def templates() -> Environment:
         trim_blocks=True, lstrip_blocks=True,
     )  # fmt: skip
     found.globals |= {"w": said, "v": static_version, "house_path": house_path, "ways": WAYS}
-    found.globals |= {"house_ways": house_ways, "theme": THEME.get}
+    found.globals |= {"light": LIGHT.get, "other_light": other_light}
+    found.globals |= {"house_ways": house_ways}
     return found
 
 
@@ -97,7 +98,7 @@ class PageRoute(APIRoute):
 
         async def calmly(request: Request) -> Response:
             LANGUAGE.set(language_of(request))
-            THEME.set(theme_of(request))
+            LIGHT.set(light_of(request))
             try:
                 return await answer(request)
             except NotEntered:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, cast
+from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
 
@@ -111,9 +111,7 @@ def rows_in(told: Mapping[str, Any], count: int) -> list[RoomRow]:
     return found
 
 
-def new_house(
-    door: Door, name: str, rows: Sequence[RoomRow], units: Units
-) -> dict[str, Any]:
+def new_house(door: Door, name: str, rows: Sequence[RoomRow], units: Units) -> dict[str, Any]:
     """Facts of a house of these rooms, with what the firm begins with. Raises Wrong."""
     from farwall.job.from_reading import written_out
     from farwall.readers.job_json import job_to_dict
@@ -143,8 +141,8 @@ def sized_rooms(rows: Sequence[RoomRow], units: Units) -> tuple[list[SizedRoom],
         if leads and leads not in place:
             slips.append(_slip(row.n, "leads", said("rooms-leads-nowhere", n=row.leads[:4])))
         name = _free(slug(row.name)[:60] or f"room-{row.n}", taken)
-        way = cast("Way", row.way if row.way in WAYS_ON else "door")
-        found.append(SizedRoom(name, row.name, *sides, place.get(leads), way))
+        way: Way = next((one for one in WAYS_ON if one == row.way), "door")
+        found.append(SizedRoom(name, row.name, sides[0], sides[1], place.get(leads), way))
     if slips:
         raise Wrong(slips)
     return found, [row.n for row in told]

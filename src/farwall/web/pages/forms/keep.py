@@ -18,16 +18,14 @@ from farwall.web.words import said
 _WHO = "office"
 
 
-async def keep_form(
-    door: Door, form: Form, state: State, told: Mapping[str, Any]
-) -> bool:
+async def keep_form(door: Door, form: Form, state: State, told: Mapping[str, Any]) -> bool:
     """Keep what was typed; False when the facts say that already.
 
     Raises Wrong with all mistakes, and when the facts have changed since the form was made.
     """
     facts = await asyncio.to_thread(door.book.facts, state.id, state.version)
     if str(told.get("version", "")) != str(state.version):
-        raise _changed_by_other()
+        raise changed_by_other()
     changed = await asyncio.to_thread(changed_facts, asked_of(form, facts), facts, told)
     if changed is None:
         return False
@@ -41,7 +39,7 @@ async def keep_facts(door: Door, state: State, changed: Mapping[str, Any]) -> No
 
     def keep() -> None:
         if book.versions(state.id)[-1].version != state.version:
-            raise _changed_by_other()
+            raise changed_by_other()
         book.put_facts(state.id, changed, who=_WHO, at=now, name=str(changed.get("name", "")))
         if state.shown is not None and state.fresh:
             shown = state.shown
@@ -54,5 +52,6 @@ async def keep_facts(door: Door, state: State, changed: Mapping[str, Any]) -> No
     await door.written(keep)
 
 
-def _changed_by_other() -> Wrong:
+def changed_by_other() -> Wrong:
+    """What is told to whoever typed into older facts."""
     return Wrong([Slip("", "", said("facts-other"))])

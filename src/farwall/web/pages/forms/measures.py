@@ -66,7 +66,7 @@ class Measure:
 
 
 def plain_number(text: str, system: Units = "us") -> float:
-    """A number as people write it: `1,500` are thousands where gallons are, `1,5` is one and a half.
+    """A number as people write it: `1,500` are thousands beside gallons, `1,5` is 1.5.
 
     Raises NoNumber; also for `1,500` beside litres, which may be either.
     """
@@ -115,7 +115,10 @@ COUNT = Measure(Scale(""), Scale(""))
 
 _MEASURES: tuple[tuple[str, Measure], ...] = (
     ("_ug_m2_s", Measure(Scale("unit-lb-vapour", UG_M2_S_PER_LB), Scale("unit-ug-vapour"))),
-    ("_kg_m3", Measure(Scale("unit-lb-yd3", units.KG_PER_LB / (3 * _FT) ** 3), Scale("unit-kg-m3"))),
+    (
+        "_kg_m3",
+        Measure(Scale("unit-lb-yd3", units.KG_PER_LB / (3 * _FT) ** 3), Scale("unit-kg-m3")),
+    ),
     (
         "_fl_oz_per_gal",
         Measure(Scale("unit-fl-oz-gal"), Scale("unit-ml-l", _FL_OZ_PER_GAL_OF_ML_PER_L)),

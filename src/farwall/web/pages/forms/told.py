@@ -159,9 +159,7 @@ def _number(field: Field, text: str, units: Units) -> float | int:
     if (low is not None and (value < low or (hint.above and value <= low))) or (
         high is not None and value > high
     ):
-        ends = [
-            "" if end is None else measure.text(end, units) for end in (low, high)
-        ]
+        ends = ["" if end is None else measure.text(end, units) for end in (low, high)]
         key = "no-sense" if all(ends) else "no-sense-low"
         raise ValueError(said(key, text=text[:40], low=ends[0], high=ends[1], unit=unit).strip())
     if hint.kind == "whole":
@@ -172,7 +170,7 @@ def _number(field: Field, text: str, units: Units) -> float | int:
 
 
 def _moment(text: str, asked: Asked) -> str:
-    """A moment with its offset: of the house's time zone, else of the start that was told before."""
+    """A moment with its offset: of the house's time zone, else of the start told before."""
     try:
         moment = datetime.fromisoformat(text)
     except ValueError:
@@ -193,8 +191,10 @@ def _price(text: str) -> str:
         plain_number(bare)
     except NoNumber:
         raise ValueError(said("no-amount", text=text[:40])) from None
-    return bare.replace(",", "") if re.fullmatch(r"\d{1,3}(,\d{3})+(\.\d+)?", bare) else (
-        bare.replace(",", ".")
+    return (
+        bare.replace(",", "")
+        if re.fullmatch(r"\d{1,3}(,\d{3})+(\.\d+)?", bare)
+        else (bare.replace(",", "."))
     )
 
 
