@@ -17,7 +17,7 @@ from farwall.readers.sizes import length_m
 
 _FL_OZ_PER_GAL_OF_ML_PER_L = 0.128
 _THOUSANDS = re.compile(r"\d{1,3}(,\d{3})+(\.\d+)?")
-_MOST_DECIMALS, _TAPE_DECIMALS = 6, 1
+_MOST_DECIMALS = 6
 
 
 class NoNumber(ValueError):
@@ -56,12 +56,11 @@ class Measure:
         """What is typed for an SI value; where that has no end, three digits of it."""
         scale = self.scale(system)
         number = (value - scale.none) / scale.one
-        most = _TAPE_DECIMALS if scale is FEET.us else _MOST_DECIMALS
-        for places in range(most + 1):
+        for places in range(_MOST_DECIMALS + 1):
+            if scale is FEET.us and places == 2 and (taped := _tape(value)) is not None:
+                return taped
             if math.isclose(round(number, places), number, rel_tol=1e-9, abs_tol=1e-9):
                 return f"{round(number, places) + 0.0:.{places}f}"
-        if scale is FEET.us and (taped := _tape(value)) is not None:
-            return taped
         return f"{number:.3g}" if abs(number) < 1_000 else f"{number:.0f}"
 
 
