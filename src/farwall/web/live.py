@@ -14,6 +14,7 @@ from farwall.errors import Mistake, Refused, Unanswerable
 from farwall.web.door import Door, json_of
 from farwall.web.live_jobs import REST, LiveJobs, minute_of
 from farwall.web.replanning import Replanning
+from farwall.web.slow import Slow
 from farwall.web.taking import offer_from, take
 
 Json = dict[str, Any]
@@ -24,6 +25,7 @@ class Live:
 
     def __init__(self, door: Door, jobs: LiveJobs) -> None:
         self.door, self.jobs = door, jobs
+        self.slow = Slow(jobs.make_hands)
         self.replanning = Replanning(self._lay_anew, time.monotonic)
         self._planning: dict[str, asyncio.Task[Any]] = {}
 
@@ -40,6 +42,7 @@ class Live:
         while self._planning:
             await asyncio.gather(*self._planning.values(), return_exceptions=True)
         await self.replanning.settled()
+        await self.slow.settled()
 
     async def _lay_anew(self, job: str) -> None:
         try:
@@ -124,6 +127,7 @@ async def letting_go(app: FastAPI) -> AsyncIterator[None]:
     yield
     held: Live = app.state.live
     held.jobs.close()
+    held.slow.close()
     held.door.writing.shutdown()
 
 

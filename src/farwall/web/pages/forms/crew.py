@@ -42,7 +42,7 @@ _WISHES = Part("wishes", (
     Sentence("s-notes", (Blank("notes", "wishes.notes", size=48),), help="notes"),
 ))  # fmt: skip
 
-CREW = Form("crew", (Part("people", (_DAY, _PEOPLE, _ALONE)), _SPRAYER, _WISHES))
+CREW = Form("crew", (Part("crew-people", (_DAY, _PEOPLE, _ALONE)), _SPRAYER, _WISHES))
 
 _TWO_STAINS = Part("first-stains", (
     Sentence("s-first-stain", (
@@ -56,6 +56,6 @@ FIRST = Form("first", (Part("first-day", (_DAY, _PEOPLE, _TANK)), _TWO_STAINS))
 """The few questions that a first plan hangs on most; all have a safe answer in place."""
 
 FIRM = Form("firm", (
-    Part("people", (_PEOPLE, _ALONE)), _SPRAYER, _TWO_STAINS, Part("firm-units", (_UNITS,)),
+    Part("crew-people", (_PEOPLE, _ALONE)), _SPRAYER, _TWO_STAINS, Part("firm-units", (_UNITS,)),
 ))  # fmt: skip
 """What a firm takes for each new house until the house says otherwise."""

@@ -9,7 +9,7 @@ WORDS = {
     "ways-house": "This house",
     "crew": "Crew and sprayer",
     "crew-told": "Who is there on the day, and what their hands and tools do in a minute.",
-    "people": "Who",
+    "crew-people": "Who",
     "sprayer": "Sprayer and motion",
     "wishes": "Wishes",
     "first": "The few that matter most",

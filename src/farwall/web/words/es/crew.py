@@ -9,7 +9,7 @@ WORDS = {
     "ways-house": "Esta casa",
     "crew": "Cuadrilla y rociadora",
     "crew-told": "Quién está ese día, y qué hacen sus manos y herramientas en un minuto.",
-    "people": "Quién",
+    "crew-people": "Quién",
     "sprayer": "Rociadora y movimiento",
     "wishes": "Deseos",
     "first": "Lo poco que más importa",
