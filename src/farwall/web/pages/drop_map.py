@@ -51,8 +51,8 @@ def _drawn(job: Job, rooms: list[Room], which: str, most_wide: float, most_high:
         (
             f'<defs><pattern id="tight{which}" width="9" height="9" patternUnits="userSpaceOnUse" '
             f'patternTransform="rotate(45)"><path d="M0 0V9" stroke="{SOFT}" stroke-width="1"/>'
-            f'</pattern><pattern id="shut{which}" width="7" height="7" patternUnits="userSpaceOnUse" '
-            f'patternTransform="rotate(45)"><path d="M0 0V7M0 0H7" stroke="{DANGER}" '
+            f'</pattern><pattern id="shut{which}" width="7" height="7" '
+            f'patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V7M0 0H7" stroke="{DANGER}" '
             f'stroke-width="1"/></pattern></defs>'
         ),
     ]

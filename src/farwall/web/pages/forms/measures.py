@@ -18,6 +18,7 @@ from farwall.readers.sizes import length_m
 _FL_OZ_PER_GAL_OF_ML_PER_L = 0.128
 _THOUSANDS = re.compile(r"\d{1,3}(,\d{3})+(\.\d+)?")
 _MOST_DECIMALS = 6
+_LONGEST_TAPE_M = 300.0
 
 
 class NoNumber(ValueError):
@@ -92,7 +93,7 @@ def _taped(text: str) -> float | None:
 def _tape(value: float) -> str | None:
     """`8' 4 1/2"` where the length is one of whole half inches; else None."""
     halves = value / units.M_PER_IN * 2
-    if value < 0 or not math.isclose(round(halves), halves, rel_tol=1e-9, abs_tol=1e-9):
+    if not 0 <= value < _LONGEST_TAPE_M or not math.isclose(round(halves), halves, rel_tol=1e-9, abs_tol=1e-9):
         return None
     feet, rest = divmod(round(halves), 24)
     inches, half = divmod(rest, 2)

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 WORDS = {
+    "way-draw": "drawing",
+    "way-log": "log",
     "way-crew": "crew",
     "way-floor": "floor",
     "way-papers": "papers",
@@ -32,6 +34,10 @@ WORDS = {
     "s-reach": "The wand reaches {reach}.",
     "s-walk": "Walking without spraying goes at {walk}.",
     "s-spare": "A second sprayer of the same kind {spare}.",
+    "s-language": "The run sheet and the drawings speak {language}.",
+    "name-language": "Language of the papers",
+    "pick-language-en": "English",
+    "pick-language-es": "Spanish",
     "s-units": "Figures are shown in {units}.",
     "s-sure": "The mix must last with {sure} of certainty.",
     "s-bands": "Bands are {bands}.",

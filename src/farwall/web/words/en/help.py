@@ -132,6 +132,8 @@ WORDS = {
     "help-walk": "Carrying a full tank, without spraying (a guess).",
     "help-spare": "A second, identical sprayer, filled: it is swapped in, and it saves the day "
     "when a seal goes.",
+    "help-language": "The papers may speak another language than this screen: that of whoever "
+    "carries them to the slab.",
     "help-units": "What is shown and typed; what is kept stays the same.",
     "help-sure": "How often, of a hundred such jobs, no field may run dry. 99 is our guess; more "
     "of it means more stain on site.",

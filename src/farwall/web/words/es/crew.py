@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 WORDS = {
+    "way-draw": "dibujo",
+    "way-log": "bitácora",
     "way-crew": "cuadrilla",
     "way-floor": "piso",
     "way-papers": "papeles",
@@ -33,6 +35,10 @@ WORDS = {
     "s-reach": "La lanza alcanza {reach}.",
     "s-walk": "Caminando sin rociar se va a {walk}.",
     "s-spare": "Una segunda rociadora igual {spare}.",
+    "s-language": "La hoja del día y los dibujos hablan {language}.",
+    "name-language": "Idioma de los papeles",
+    "pick-language-en": "inglés",
+    "pick-language-es": "español",
     "s-units": "Las cifras se muestran en {units}.",
     "s-sure": "La mezcla debe alcanzar con {sure} de certeza.",
     "s-bands": "Las franjas son {bands}.",

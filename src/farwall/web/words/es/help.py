@@ -134,6 +134,8 @@ WORDS = {
     "help-walk": "Cargando un tanque lleno, sin rociar (conjetura).",
     "help-spare": "Una segunda rociadora igual, llena: se cambia por la otra y salva el día "
     "cuando falla un sello.",
+    "help-language": "Los papeles pueden hablar otro idioma que esta pantalla: el de quien los "
+    "lleva a la losa.",
     "help-units": "Lo que se muestra y se escribe; lo guardado sigue igual.",
     "help-sure": "De cien trabajos así, en cuántos ningún tramo debe quedarse sin mezcla. 99 es "
     "conjetura nuestra; más pide más tinte en la obra.",
