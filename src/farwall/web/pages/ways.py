@@ -5,5 +5,6 @@ from __future__ import annotations
 WAYS: tuple[tuple[str, str], ...] = (
     ("/", "way-houses"),
     ("/days", "way-days"),
+    ("/van", "way-van"),
 )
 """Address and key of the words, in the order of the line."""
