@@ -13,6 +13,7 @@ from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
 from farwall.web.pages.houses import houses
+from farwall.web.pages.lessons import lessons
 from farwall.web.pages.log import log
 from farwall.web.pages.van import van
 from farwall.web.session import Sessions
@@ -27,5 +28,6 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
     app.include_router(van(door, held, sessions))
+    app.include_router(lessons(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

@@ -6,5 +6,6 @@ WAYS: tuple[tuple[str, str], ...] = (
     ("/", "way-houses"),
     ("/days", "way-days"),
     ("/van", "way-van"),
+    ("/lessons", "way-lessons"),
 )
 """Address and key of the words, in the order of the line."""
