@@ -20,6 +20,7 @@ from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
+from farwall.web.pages.told import names_kept, told_on_page
 from farwall.web.pages.tongue import language_of
 from farwall.web.pages.ways import WAYS
 from farwall.web.words import LANGUAGE, said
@@ -43,13 +44,15 @@ def templates() -> Environment:
         loader=PackageLoader("farwall.web"), autoescape=True, undefined=StrictUndefined,
         trim_blocks=True, lstrip_blocks=True,
     )  # fmt: skip
+    found.filters["t"] = told_on_page
     found.globals |= {"w": said, "v": static_version, "house_path": house_path, "ways": WAYS}
     return found
 
 
 def page(name: str, *, code: int = 200, **values: Any) -> HTMLResponse:
     """A template as a page that nobody keeps."""
-    text = templates().get_template(name).render(**values)
+    with names_kept(values.get("shown")):
+        text = templates().get_template(name).render(**values)
     return HTMLResponse(text, code, headers={"cache-control": "no-store"})
 
 
