@@ -38,6 +38,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.web.app import app_for
     from farwall.web.door import Door
     from farwall.web.key import key_of
+    from farwall.web.people.links import first_link
 
     with Book.open(options.book) as book, _listening(options.host, options.port) as ear:
         key = key_of(Path(book.where.files).parent)
@@ -45,6 +46,12 @@ def run(options: argparse.Namespace) -> int:
         print(f"Farwall answers at http://{options.host}:{port}", file=sys.stderr)
         print(f"Open it in a browser, or sync a device; the key: {key}", file=sys.stderr)
         print("The run sheet of a job on a phone: /slab/ID#KEY there", file=sys.stderr)
+        if link := first_link(book):
+            here = "127.0.0.1" if options.host in {"0.0.0.0", "localhost"} else options.host
+            print(
+                f"Nobody manages this book's people yet. Name yourself: http://{here}:{port}{link}",
+                file=sys.stderr,
+            )
         if options.host not in {"127.0.0.1", "::1", "localhost"}:
             print(
                 "Without a certificate whoever shares this network can read what is sent, the key "

@@ -14,15 +14,18 @@ from fastapi.responses import JSONResponse
 from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import Closed, Door, TooLarge
+from farwall.web.health import health
 from farwall.web.live import Live, letting_go, live
 from farwall.web.live_jobs import LiveJobs
 from farwall.web.looking import looking
 from farwall.web.pages.office import add_office
+from farwall.web.people.roles import NotAllowed
 from farwall.web.slab.routes import slab
 from farwall.web.sync import sync
 
 _CODES: tuple[tuple[type[FarwallError], int], ...] = (
     (Closed, 401),
+    (NotAllowed, 403),
     (TooLarge, 413),
     (NoSuchJob, 404),
     (BookTrouble, 503),
@@ -43,6 +46,7 @@ def app_for(door: Door, *, jobs: LiveJobs | None = None) -> FastAPI:
     app.state.live = held
     answer: Callable[[Request, Exception], Awaitable[JSONResponse]] = _calmly
     app.add_exception_handler(FarwallError, answer)
+    app.include_router(health(door))
     app.include_router(looking(door))
     app.include_router(sync(door))
     app.include_router(live(door, held))

@@ -14,7 +14,10 @@ from fastapi import Request
 
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.store.book import Book
+from farwall.store.comings import Comings
 from farwall.web.key import fits
+from farwall.web.people.lasting import IDLE_S
+from farwall.web.people.who import DEVICE, THE_KEY, let_in, who_in
 
 T = TypeVar("T")
 MOST_BYTES = 5_000_000
@@ -22,7 +25,7 @@ _BEARER = "Bearer "
 
 
 class Closed(FarwallError):
-    """The key is missing or another."""
+    """Neither the key nor a device's token was shown."""
 
 
 class TooLarge(FarwallError):
@@ -51,10 +54,20 @@ class Door:
         return await asyncio.get_running_loop().run_in_executor(self.writing, work)
 
     def asks_for_key(self, request: Request) -> None:
-        """Raises Closed when the request does not show the key."""
+        """Note who asks, in `request.state.person`: by the book's key, or a device's token.
+
+        Raises Closed when neither is shown, NotAllowed when the device's person may not do this.
+        """
         shown = request.headers.get("authorization", "")
-        if not shown.startswith(_BEARER) or not fits(shown.removeprefix(_BEARER), self.key):
+        token = shown.removeprefix(_BEARER) if shown.startswith(_BEARER) else ""
+        if token and fits(token, self.key):
+            let_in(request, THE_KEY)
+            return
+        now_s, comings = self.clock().timestamp(), Comings(self.book)
+        found = comings.session(token, now_s=now_s, idle_s=IDLE_S) if token else None
+        if found is None or found.kind != DEVICE:
             raise Closed("This book asks for its key. Show it as `Authorization: Bearer KEY`.")
+        let_in(request, who_in(found))
 
 
 async def json_of(request: Request) -> Any:

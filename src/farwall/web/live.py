@@ -18,6 +18,7 @@ from farwall.web.door import Door, json_of
 from farwall.web.live_jobs import REST, LiveJobs, minute_of
 from farwall.web.pages.tongue import language_of
 from farwall.web.replanning import Replanning
+from farwall.web.slow import Slow
 from farwall.web.taking import offer_from, take
 
 Json = dict[str, Any]
@@ -28,6 +29,7 @@ class Live:
 
     def __init__(self, door: Door, jobs: LiveJobs) -> None:
         self.door, self.jobs = door, jobs
+        self.slow = Slow(jobs.make_hands)
         self.replanning = Replanning(self._lay_anew, time.monotonic)
         self._planning: dict[str, asyncio.Task[Any]] = {}
 
@@ -44,6 +46,7 @@ class Live:
         while self._planning:
             await asyncio.gather(*self._planning.values(), return_exceptions=True)
         await self.replanning.settled()
+        await self.slow.settled()
 
     async def _lay_anew(self, job: str) -> None:
         try:
@@ -130,6 +133,7 @@ async def letting_go(app: FastAPI) -> AsyncIterator[None]:
     yield
     held: Live = app.state.live
     held.jobs.close()
+    held.slow.close()
     held.door.writing.shutdown()
 
 

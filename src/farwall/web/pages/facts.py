@@ -16,10 +16,10 @@ from farwall.web.door import Door
 from farwall.web.pages.fact_form import FactForm, fact_form, facts_in_words, start_of
 from farwall.web.pages.figures import BEFORE, Figures, noted
 from farwall.web.pages.shown import State
+from farwall.web.people.who import name_of_who
 from farwall.web.words import said
 
 _CHOICES = {"helper": ("yes", "no"), "sprayers": ("1", "2")}
-_WHO = "office"
 _SAME_MIN = 0.05
 
 
@@ -34,12 +34,12 @@ async def change_facts(door: Door, state: State, form: Mapping[str, Any]) -> boo
     changed = with_form(facts, fact_form(facts, state.version), form)
     if changed is None:
         return False
-    now, book = door.now(), door.book
+    now, book, who = door.now(), door.book, name_of_who()
 
     def keep() -> None:
         if book.versions(state.id)[-1].version != state.version:
             raise Refused(Mistake("", said("facts-other")))
-        book.put_facts(state.id, changed, who=_WHO, at=now)
+        book.put_facts(state.id, changed, who=who, at=now)
         if state.shown is not None and state.fresh:
             shown = state.shown
             told = facts_in_words(shown.job)
