@@ -8,6 +8,7 @@ from farwall.evidence import rank_words
 from farwall.facts.go import Finding, Go, SlabTest
 from farwall.facts.job import Job
 from farwall.job.go.say import parts
+from farwall.phrasebook import told
 from farwall.web.words import said
 
 _KEYS = ("go-part-no", "go-part-ask", "go-part-with", "go-part-also", "go-part-in-order")
@@ -64,7 +65,7 @@ def go_sheet(go: Go, job: Job) -> GoSheet:
 
 
 def _line(one: Finding) -> Line:
-    texts = "; ".join(one.advised) if one.verdict in {"no", "go with"} else ""
+    texts = told("; ".join(one.advised)) if one.verdict in {"no", "go with"} else ""
     return Line(
         one.reason, one.change if one.verdict != "go" else "", rank_words(one.rank, one.source),
         said("go-disagree", texts=texts) if texts else "",
@@ -74,5 +75,5 @@ def _line(one: Finding) -> Line:
 def _test(one: SlabTest, labels: dict[str, str]) -> TestLine:
     where = ", ".join(labels.get(room, room) for room in one.where)
     some = where if len(one.where) < len(labels) else ""
-    told = said("go-test", count=one.count, test=one.test, how=one.how)
-    return TestLine(f"{told} {some}".strip(), one.care, rank_words(one.rank, one.source))
+    line = said("go-test", count=one.count, test=told(one.test), how=told(one.how))
+    return TestLine(f"{line} {some}".strip(), one.care, rank_words(one.rank, one.source))

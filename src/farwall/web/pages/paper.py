@@ -22,7 +22,7 @@ from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
 from farwall.web.pages.house_ways import house_ways
 from farwall.web.pages.theme import THEME, theme_of
-from farwall.web.pages.told import names_kept, told_on_page
+from farwall.web.pages.told import ToldBetweenTags, names_kept, told_on_page
 from farwall.web.pages.tongue import language_of
 from farwall.web.pages.ways import ways
 from farwall.web.people.roles import NotAllowed
@@ -47,7 +47,7 @@ def templates() -> Environment:
     """The templates; whatever is put into them is escaped, what is missing is an error."""
     found = Environment(
         loader=PackageLoader("farwall.web"), autoescape=True, undefined=StrictUndefined,
-        trim_blocks=True, lstrip_blocks=True,
+        trim_blocks=True, lstrip_blocks=True, extensions=[ToldBetweenTags],
     )  # fmt: skip
     found.filters["t"] = told_on_page
     found.globals |= {"w": said, "v": static_version, "house_path": house_path}

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any
 
+from jinja2.ext import Extension
 from markupsafe import Markup
 
 from farwall.papers.words import names_in
@@ -51,3 +52,39 @@ def names_kept(shown: Any) -> Iterator[None]:
         yield
     finally:
         NAMES.reset(token)
+
+
+_PIECES = re.compile(
+    r"\{%-?\s*(?P<block>\w+)\s*(?P<of>\w*).*?%\}|\{#.*?#\}|\{\{-?(?P<shown>.*?)-?\}\}"
+    r"|<(?P<end>/?)(?P<tag>[a-zA-Z!][\w-]*)|(?P<close>>)",
+    re.DOTALL,
+)
+_AS_IT_IS = frozenset(("title", "textarea", "script", "style", "option"))
+"""Elements that hold no markup, or what a person typed."""
+
+
+class ToldBetweenTags(Extension):
+    """Whatever a template shows between tags is told in the page's language; attributes are not.
+
+    So nobody who writes a template has to remember it, and no value of a form is touched.
+    """
+
+    def preprocess(self, source: str, name: str | None, filename: str | None = None) -> str:  # noqa: ARG002
+        """The template with `|t` on what it shows between tags."""
+        found, at, in_tag, raw = [], 0, False, ""
+        for piece in _PIECES.finditer(source):
+            found.append(source[at : piece.start()])
+            at = piece.end()
+            found.append(piece[0])
+            if piece["close"]:
+                in_tag = False
+            elif piece["tag"]:
+                in_tag = True
+                tag = piece["tag"].lower()
+                raw = tag if tag in _AS_IT_IS and not piece["end"] else "" if tag == raw else raw
+            elif piece["block"]:
+                title = piece["block"] == "block" and piece["of"] == "title"
+                raw = "block" if title else "" if raw == "block" else raw
+            elif piece["shown"] is not None and not in_tag and not raw:
+                found[-1] = f"{{{{ ({piece['shown'].strip()})|t }}}}"
+        return "".join([*found, source[at:]])
