@@ -45,7 +45,7 @@ function letter(note: Note): string {
 }
 
 function faultRow(one: Fault, n: number): HTMLElement {
-  const row = htmlOf("li", {}, htmlOf("span", { class: "mark no", "aria-hidden": "true" }, String(n + 1)), " ", htmlOf("span", { class: "what" }, `${one.what} ${one.remedy}`));
+  const row = htmlOf("li", {}, htmlOf("span", { class: "mark wrong", "aria-hidden": "true" }, String(n + 1)), " ", htmlOf("span", { class: "what" }, `${one.elsewhere && one.where ? `${one.where}: ` : ""}${one.what} ${one.remedy}`));
   if (one.at) row.append(" ", act(w("draw-show"), () => showAt(one.at as Point, one)));
   return row;
 }
@@ -180,6 +180,7 @@ const AFTER: Readonly<Record<string, (note: Note) => void>> = {
   "way-out": () => {
     if (store.drawn.exits.length) return;
     here<HTMLSelectElement>("new-kind").value = "outside";
+    store.nextExit = true;
     store.use("opening");
     here("board").focus();
     tell(w("draw-put-way-out"));

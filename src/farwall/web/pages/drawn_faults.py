@@ -24,7 +24,8 @@ def faults_told(mistakes: Iterable[Mistake], drawn: Json) -> list[Json]:
     told = [_told(one, drawn) for one in dict.fromkeys(mistakes)]
     part = _sound_part(drawn)
     told += [_told(one, part) for one in _faults_of(part)]
-    return list({one["what"]: one for one in reversed(told)}.values())[::-1]
+    key = lambda one: (one["what"], one["where"] if one["elsewhere"] else "")  # noqa: E731
+    return list({key(one): one for one in reversed(told)}.values())[::-1]
 
 
 def _faults_of(part: Json) -> list[Mistake]:
@@ -76,13 +77,27 @@ def _told(one: Mistake, drawn: Json) -> Json:
     near = _NEAR.search(one.what)
     at = (float(near[1]), float(near[2])) if near else None
     if at is None and things:
-        at = middle_of(*things[0], drawn)
+        at = _between(things) or middle_of(*things[0], drawn)
     named = {"list": things[0][0], "id": things[0][1]["id"]} if things else None
     elsewhere = not _PLACE.match(one.where)
     return {
         "what": one.what, "remedy": one.remedy, "where": one.where, "at": at, "thing": named,
         "elsewhere": elsewhere,
     }  # fmt: skip
+
+
+def _between(things: list[tuple[str, Json]]) -> tuple[float, float] | None:
+    """About the middle of what two rooms have in common; None where that is nothing."""
+    from farwall.floor.geojson import polygon_from
+
+    read = [polygon_from(thing.get("polygon")) for name, thing in things if name == "rooms"]
+    if len(read) != 2 or read[0] is None or read[1] is None:
+        return None
+    shared = read[0].shape.intersection(read[1].shape)
+    if shared.is_empty:
+        return None
+    point = shared.representative_point()
+    return round(float(point.x), 3), round(float(point.y), 3)
 
 
 def _things(one: Mistake, drawn: Json) -> Iterable[tuple[str, Json]]:

@@ -55,6 +55,7 @@ WORDS = {
     "draw-new-kind": "Kind",
     "draw-new-fixture": "What",
     "draw-keep": "Keep and plan",
+    "draw-keeping": "Keeping it …",
     "draw-unsaved": "Not kept yet",
     "draw-same": "Nothing was drawn since it was last kept.",
     "draw-kept": "Kept as facts {n}; the plan is being made.",

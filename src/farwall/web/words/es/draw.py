@@ -56,6 +56,7 @@ WORDS = {
     "draw-new-kind": "Clase",
     "draw-new-fixture": "Qué es",
     "draw-keep": "Guardar y planear",
+    "draw-keeping": "Guardando …",
     "draw-unsaved": "Sin guardar todavía",
     "draw-same": "No se dibujó nada desde que se guardó.",
     "draw-kept": "Guardado como datos {n}; el plan se está haciendo.",
