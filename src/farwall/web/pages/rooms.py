@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, cast
+from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
 
@@ -78,8 +78,8 @@ def rooms(door: Door, held: Live, sessions: Sessions) -> APIRouter:
             facts = await asyncio.to_thread(new_house, door, name, rows, units)
         except Wrong as error:
             return _shown(units, name, rows, error.slips)
-        job, now, book = str(facts["id"]), door.now(), door.book
-        await door.written(lambda: book.put_facts(job, facts, who=name_of_who(), at=now, name=name))
+        job, now, book, who = str(facts["id"]), door.now(), door.book, name_of_who()
+        await door.written(lambda: book.put_facts(job, facts, who=who, at=now, name=name))
         await held.plan_soon(job)
         return seen_elsewhere(f"{house_path(job)}/first")
 
@@ -142,8 +142,8 @@ def sized_rooms(rows: Sequence[RoomRow], units: Units) -> tuple[list[SizedRoom],
         if leads and leads not in place:
             slips.append(_slip(row.n, "leads", said("rooms-leads-nowhere", n=row.leads[:4])))
         name = _free(slug(row.name)[:60] or f"room-{row.n}", taken)
-        way = cast("Way", row.way if row.way in WAYS_ON else "door")
-        found.append(SizedRoom(name, row.name, *sides, place.get(leads), way))
+        way: Way = next((one for one in WAYS_ON if one == row.way), "door")
+        found.append(SizedRoom(name, row.name, sides[0], sides[1], place.get(leads), way))
     if slips:
         raise Wrong(slips)
     return found, [row.n for row in told]

@@ -24,7 +24,7 @@ async def keep_form(door: Door, form: Form, state: State, told: Mapping[str, Any
     """
     facts = await asyncio.to_thread(door.book.facts, state.id, state.version)
     if str(told.get("version", "")) != str(state.version):
-        raise _changed_by_other()
+        raise changed_by_other()
     changed = await asyncio.to_thread(changed_facts, asked_of(form, facts), facts, told)
     if changed is None:
         return False
@@ -34,14 +34,12 @@ async def keep_form(door: Door, form: Form, state: State, told: Mapping[str, Any
 
 async def keep_facts(door: Door, state: State, changed: Mapping[str, Any]) -> None:
     """Keep facts after those of `state`, with a note of the plan before. Raises Wrong."""
-    now, book = door.now(), door.book
+    now, book, who = door.now(), door.book, name_of_who()
 
     def keep() -> None:
         if book.versions(state.id)[-1].version != state.version:
-            raise _changed_by_other()
-        book.put_facts(
-            state.id, changed, who=name_of_who(), at=now, name=str(changed.get("name", ""))
-        )
+            raise changed_by_other()
+        book.put_facts(state.id, changed, who=who, at=now, name=str(changed.get("name", "")))
         if state.shown is not None and state.fresh:
             shown = state.shown
             note = noted(
@@ -53,5 +51,6 @@ async def keep_facts(door: Door, state: State, changed: Mapping[str, Any]) -> No
     await door.written(keep)
 
 
-def _changed_by_other() -> Wrong:
+def changed_by_other() -> Wrong:
+    """What is told to whoever typed into older facts."""
     return Wrong([Slip("", "", said("facts-other"))])
