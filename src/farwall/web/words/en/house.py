@@ -97,6 +97,8 @@ WORDS = {
     "plan-faults": "The replay on the floor found faults. Do not spray by this plan.",
     "plan-refused": "NO: {rooms} cannot be done as things stand. Do not spray there by this plan.",
     "possible": "What would make it possible:",
+    "possible-not-alone": "No single thing makes it possible. What helps, each reckoned alone:",
+    "possible-more": "What else was reckoned",
     "faults": "The replay on the floor found {n} faults",
     "faults-1": "The replay on the floor found 1 fault",
     "facts-version": "facts {n}",
