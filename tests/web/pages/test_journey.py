@@ -11,6 +11,7 @@ import sys
 import time
 import urllib.error
 import urllib.request
+from contextlib import contextmanager
 
 import pytest
 from tests.web.pages.office import two_rooms
@@ -28,15 +29,22 @@ PLANNED_MS = 240_000
 @pytest.fixture(scope="module")
 def served(tmp_path_factory):
     """A server over a book with a small house in it."""
-    folder = tmp_path_factory.mktemp("journey") / "book"
-    with Book.open(folder) as book:
+    folder = tmp_path_factory.mktemp("journey")
+    with Book.open(folder / "book") as book:
         facts = json.loads(json.dumps(two_rooms()))
         book.put_facts("two", facts, who="Ann", at="2026-06-01T08:00:00+00:00", name="Two rooms")
+    with serving(folder) as here:
+        yield here
+
+
+@contextmanager
+def serving(folder):
+    """A server of its own over the book in a folder; its address."""
     with socket.socket() as found:
         found.bind(("127.0.0.1", 0))
         port = found.getsockname()[1]
     run = "from farwall.cli.main import main; raise SystemExit(main())"
-    told = ["serve", "--book", str(folder), "--port", str(port)]
+    told = ["serve", "--book", str(folder / "book"), "--port", str(port)]
     work = subprocess.Popen(
         [sys.executable, "-c", run, *told],
         env={**os.environ, "FARWALL_KEY": KEY},
