@@ -122,9 +122,16 @@ def _name_room(shown: Shown, sheet: Sheet, room: Room, shape: BaseGeometry, stat
         centre = sheet.board.place(words, _centres(shown, sheet, words, room, shape))
         if centre is None:
             continue
-        most = max(text_width(one, _NARROW_SIZE) for one in lines)
+        most = text_width(label, _NARROW_SIZE)
         narrow = most * 1.12 < (right - left) * NARROW_WIDTH / WIDTH - 6
         sheet.svg.open_group(**{"class": "room" if narrow else "room wide-only"})
-        sheet.write(words, centre, cased=True)
+        for at, line, size, bold in words.baselines(centre):
+            # on a narrow screen type is larger than its lines are apart: the room's name alone
+            aside = line == state and line != label
+            if aside:
+                sheet.svg.open_group(**{"class": "wide-only"})
+            sheet.svg.text(at, line, size, bold=bold, cased=True)
+            if aside:
+                sheet.svg.close_group()
         sheet.svg.close_group()
         return

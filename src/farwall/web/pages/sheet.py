@@ -97,7 +97,7 @@ def _bound(plan: Plan, worst: Field) -> str:
 
 
 def _share(share: float) -> str:
-    return said("under-01") if share < _RARE else f"{100 * share:.1f} %"
+    return said("under-01") if share < _RARE else f"{100 * share:.1f}\u00a0%"
 
 
 def _rests(shown: Shown) -> Iterator[Rests]:
