@@ -11,6 +11,7 @@ from typing import Any
 from fastapi import Response
 
 from farwall.errors import FarwallError
+from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 from farwall.web.door import Door
 from farwall.web.live import Live
@@ -138,9 +139,7 @@ class HousePages:
 
 def spoken(shown: Shown) -> AbstractContextManager[None]:
     """While it lasts the core's sentences are said in the page's language, names kept."""
-    names = [room.label for room in shown.job.floor.rooms]
-    names += [one.name for one in shown.job.stains] + [shown.name]
-    return speaking("es" if LANGUAGE.get() == "es" else "en", names)
+    return speaking("es" if LANGUAGE.get() == "es" else "en", names_in(shown.plan))
 
 
 def address(window: Window) -> str:

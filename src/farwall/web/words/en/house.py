@@ -104,7 +104,7 @@ WORDS = {
     "facts-version": "facts {n}",
     "coats": "{n} coats",
     "coat-1": "1 coat",
-    "now": "Now",
+    "at-moment": "At",
     "next": "Next",
     "logged": "As entered on the slab",
     "why": "Why",

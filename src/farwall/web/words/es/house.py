@@ -108,7 +108,7 @@ WORDS = {
     "facts-version": "datos {n}",
     "coats": "{n} manos",
     "coat-1": "1 mano",
-    "now": "Ahora",
+    "at-moment": "A las",
     "next": "Sigue",
     "logged": "Como se anotó en la losa",
     "why": "Por qué",
