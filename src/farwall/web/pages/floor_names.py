@@ -10,6 +10,7 @@ from farwall.floor.nouns import Room
 from farwall.job.moments import Moment
 from farwall.papers.drawing.board import Board, Words, centres_inside
 from farwall.papers.drawing.frame import Frame
+from farwall.papers.drawing.patch_marks import draw_patches, name_patches
 from farwall.papers.drawing.scene import Scene, Storey, way_of
 from farwall.papers.drawing.sheet import Sheet, name_ways_out, outward
 from farwall.papers.ink import DANGER
@@ -74,8 +75,12 @@ def name_all(
         name_ways_out(sheet, [way], floor, (label,))
         svg.close_group()
     state = stands.told if stands is not None else ""
+    patches = draw_patches(sheet)
     for room, shape in _room_shapes(shown, sheet, moment.coat):
         _name_room(shown, sheet, room, shape, state)
+    svg.open_group(**{"class": "wide-only"})
+    name_patches(sheet, patches)
+    svg.close_group()
 
 
 def _runs(moment: Moment, frame: Frame) -> list[BaseGeometry]:

@@ -48,9 +48,14 @@ def now_min_of(door: Door, shown: Shown) -> float | None:
 
 def plan_word(shown: Shown) -> str:
     """A word that changes with the plan, the log and the language: what is drawn may be kept."""
-    went = shown.went.mark if shown.went is not None else ""
+    went = f"{shown.went.mark}-{shown.went.now_min:g}" if shown.went is not None else ""
     told = f"{shown.plan.inputs_hash}-{shown.version}-{went}-{LANGUAGE.get()}"
     return hashlib.sha256(told.encode()).hexdigest()[:12]
+
+
+def day_word(shown: Shown) -> str:
+    """A word that changes with the facts and the log, for a page that watches its day."""
+    return f"{shown.version}-{shown.went.mark if shown.went is not None else ''}"
 
 
 @dataclass(frozen=True)
@@ -117,7 +122,8 @@ class HousePages:
             "speeds": SPEEDS, "floor": floor, "marks": marks_of(floor), "now": words,
             "now_min": now, "today": now is not None and at_work(shown.course, now),
             "sheet": sheet_of(shown), "ranks": list(ranks_told()), "facts": facts_told(shown.job),
-            "plan_word": plan_word(shown), "seen": address(look.window), "address": address,
+            "plan_word": plan_word(shown), "day_word": day_word(shown),
+            "seen": address(look.window), "address": address,
             "clock_time": shown.clock.at(look.minute).strftime("%H:%M"),
             "faults": [told(one) for one in shown.faults],
             "logged": [told(one) for one in logged(self.held, state)],
