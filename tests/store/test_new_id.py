@@ -2,7 +2,7 @@
 
 import uuid
 
-from farwall.cli.new_id import NewIds, new_id
+from farwall.store.new_id import NewIds, new_id
 
 
 def test_the_bits_are_those_of_version_7():
