@@ -1,5 +1,6 @@
 // Drawing and correcting the floor: what is drawn, put together.
-import { draw, hand, looking, look, size, sketch, svg, windows } from "./draw/board.ts";
+import { draw, looking, look, size, svg, windows } from "./draw/board.ts";
+import { hand, sketch } from "./draw/marks.ts";
 import { ask, keep } from "./draw/asking.ts";
 import * as findings from "./draw/findings.ts";
 import { all, zoom } from "./draw/keys.ts";

@@ -2,7 +2,8 @@
 import type { Answer, Drawn, ListName, Point } from "./pure/nouns.ts";
 import * as edits from "./pure/edits.ts";
 import { dist } from "./pure/points.ts";
-import { look, looking, pins } from "./board.ts";
+import { look, looking } from "./board.ts";
+import { pins } from "./marks.ts";
 import { type Fault, given, here, htmlOf, type Note, tell, w } from "./page.ts";
 import { store } from "./store.ts";
 

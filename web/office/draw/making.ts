@@ -5,7 +5,8 @@ import { cutAdded, exitSet, fixtureAdded, type Made, openingAdded, roomAdded } f
 import { placed } from "./pure/doors.ts";
 import { add, alike, dist, rectangle, sub, tidy, times, unit } from "./pure/points.ts";
 import { type Ground, groundOf, type Settled, settle } from "./pure/snap.ts";
-import { pixel, sketch } from "./board.ts";
+import { pixel } from "./board.ts";
+import { sketch } from "./marks.ts";
 import { here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
 

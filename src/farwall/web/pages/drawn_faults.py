@@ -55,7 +55,7 @@ def _sound_part(drawn: Json) -> Json:
         "rooms": rooms,
         "openings": openings,
         "fixtures": [one for one in drawn["fixtures"] if _is_sound(one)],
-        "exits": [one for one in drawn["exits"] if one.get("opening") not in gone],
+        "exits": [one for one in drawn["exits"] if not gone & set(_texts([one.get("opening")]))],
     }
 
 
@@ -125,7 +125,8 @@ def middle_of(name: str, thing: Json, drawn: Json) -> tuple[float, float] | None
     else:
         polygon = thing.get("polygon")
         rings = polygon.get("coordinates") if isinstance(polygon, dict) else None
-        points = rings[0][:-1] if isinstance(rings, list) and rings and rings[0] else None
+        ring = rings[0] if isinstance(rings, list) and rings else None
+        points = ring[:-1] if isinstance(ring, list) else None
     read = [placed_at(point) for point in points] if isinstance(points, list) else []
     sound = [point for point in read if point is not None]
     if not sound:
