@@ -34,6 +34,7 @@ _JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
 _SPANISH_JOINS = {" and ": " y ", " or ": " o "}
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
 _REGEX = {"": "(.+?)", "#": f"({QUANTITY})", "@": "(.+?)", "&": f"({ADDRESS})", "$": f"({PATH})"}
+_KEY = re.compile(r"[a-z_]+")
 _LETTERS = re.compile(r"[^\W\d_]")
 
 
@@ -76,6 +77,7 @@ def _spanish(text: str, depth: int, names: Names) -> str | None:
         _by_pattern(text, depth, names)
         or _by_other_case(text, depth, names)
         or _without_its_stop(text, depth, names)
+        or _by_place(text, depth, names)
         or _by_sentences(text, depth, names)
         or _by_parts(text, depth, names)
     )
@@ -125,6 +127,18 @@ def _without_its_stop(text: str, depth: int, names: Names) -> str | None:
         return None
     found = _spanish(text[:-1], depth + 1, names)
     return None if found is None else f"{found}."
+
+
+def _by_place(text: str, depth: int, names: Names) -> str | None:
+    """`Kitchen: …` or `exits: …`: a name that is known, or a key of a file, before a sentence."""
+    head, colon, tail = text.partition(": ")
+    if not colon or not tail:
+        return None
+    place = names_in_spanish(head, names)
+    if place is None and tail.endswith(".") and _KEY.fullmatch(head) and head not in _book().exact:
+        place = head
+    found = None if place is None else _spanish(tail, depth + 1, names)
+    return None if found is None else f"{place}: {found}"
 
 
 def _by_sentences(text: str, depth: int, names: Names) -> str | None:

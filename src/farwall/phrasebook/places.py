@@ -45,7 +45,7 @@ CITED = re.compile(r"[A-Z][\w-]+(?: (?:and )?[A-Z][\w-]+)* (?:18|19|20)\d\d|[A-Z
 
 ADDRESS = rf"(?:[\w./*-]+|\[[^\]]*\]|{HOLE})+"
 
-PATH = rf"(?:[\w-]+(?:[.\[/][\w./*-]*(?:\[[^\]]*\])?)+|{HOLE})"
+PATH = rf"(?:[\w-]+(?:\[[^\]]*\]|[./][\w*-]+)+|{HOLE})"
 
 _SMALL = frozenset({
     "the", "is", "are", "it", "its", "with", "not", "in", "on", "that", "be", "was", "were",

@@ -22,6 +22,7 @@ from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
 from farwall.web.pages.house_ways import house_ways
 from farwall.web.pages.light import LIGHT, light_of, other_light
+from farwall.web.pages.told import ToldBetweenTags, names_kept, told_on_page
 from farwall.web.pages.tongue import language_of
 from farwall.web.pages.ways import ways
 from farwall.web.people.roles import NotAllowed
@@ -46,8 +47,9 @@ def templates() -> Environment:
     """The templates; whatever is put into them is escaped, what is missing is an error."""
     found = Environment(
         loader=PackageLoader("farwall.web"), autoescape=True, undefined=StrictUndefined,
-        trim_blocks=True, lstrip_blocks=True,
+        trim_blocks=True, lstrip_blocks=True, extensions=[ToldBetweenTags],
     )  # fmt: skip
+    found.filters["t"] = told_on_page
     found.globals |= {"w": said, "v": static_version, "house_path": house_path}
     found.globals |= {"ways": ways, "who": who_asks}
     found.globals |= {"light": LIGHT.get, "other_light": other_light}
@@ -57,7 +59,8 @@ def templates() -> Environment:
 
 def page(name: str, /, *, code: int = 200, **values: Any) -> HTMLResponse:
     """A template as a page that nobody keeps."""
-    text = templates().get_template(name).render(**values)
+    with names_kept(values.get("shown")):
+        text = templates().get_template(name).render(**values)
     return HTMLResponse(text, code, headers={"cache-control": "no-store"})
 
 
