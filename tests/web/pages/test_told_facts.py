@@ -111,7 +111,10 @@ def test_a_window_is_put_into_a_wall_once_north_is_told(office):
     kept = office.post("/houses/two/survey/window", data=window | {"version": "2"})
     assert kept.headers["location"] == "/houses/two/survey?kept=yes#part-windows"
     (line,) = [one["line"] for one in office.book.facts("two")["floor"]["windows"]]
-    assert sorted(line) == [[1.4, 6.0], [2.6, 6.0]]  # the middle of the wall at y = 6 of a room 4 m wide
+    assert sorted(line) == [
+        [1.4, 6.0],
+        [2.6, 6.0],
+    ]  # the middle of the wall at y = 6 of a room 4 m wide
     assert "facing north" in office.get("/houses/two/survey").text
 
 
