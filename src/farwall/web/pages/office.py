@@ -8,6 +8,7 @@ from fastapi import FastAPI
 
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.book import book
 from farwall.web.pages.days import days
 from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
@@ -29,5 +30,6 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(log(door, held, sessions))
     app.include_router(van(door, held, sessions))
     app.include_router(lessons(door, held, sessions))
+    app.include_router(book(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

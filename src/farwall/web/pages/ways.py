@@ -7,5 +7,6 @@ WAYS: tuple[tuple[str, str], ...] = (
     ("/days", "way-days"),
     ("/van", "way-van"),
     ("/lessons", "way-lessons"),
+    ("/book", "way-book"),
 )
 """Address and key of the words, in the order of the line."""
