@@ -137,8 +137,8 @@ def _counted(book_: Book, lines: list[Any], looked: Looked | None) -> list[str]:
     """How many houses and entries there are, and how large it is."""
     houses, closed = len(lines), sum(one.closed for one in lines)
     entries = sum(one.entries for one in lines)
-    told = [said("book-houses-1" if houses == 1 else "book-houses", houses=f"{houses:,}", closed=f"{closed:,}",
-                 entries=f"{entries:,}")]  # fmt: skip
+    key = "book-houses-1" if houses == 1 else "book-houses"
+    told = [said(key, houses=f"{houses:,}", closed=f"{closed:,}", entries=f"{entries:,}")]
     folder = book_.where.folder
     if folder is not None and (folder / DATABASE).is_file():
         told.append(said("book-size", size=_size((folder / DATABASE).stat().st_size)))
