@@ -1,8 +1,8 @@
 """Takes the floor under the doors out of the rooms again: what `thresholds` joined, parted.
 
-Whoever draws wants a wall to be one straight line with a door on it; in a job made of a drawing each
-doorway is a notch in the room's outline. Joined again, the same floor comes out: a notch of which
-that does not hold stays where it is.
+Whoever draws wants a wall to be one straight line with a door on it; in a job made of a drawing
+each doorway is a notch in the room's outline. Joined again, the same floor comes out: a notch of
+which that does not hold stays where it is.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ _SAME_M2 = 1e-3
 
 
 def part_thresholds(floor: Floor) -> Floor:
-    """The floor with doorways in `threshold` where they can be told; `join_thresholds` undoes it."""
+    """The floor, doorways in `threshold` where they can be told; `join_thresholds` undoes it."""
     left: set[str] = set()
     for _ in range(len(floor.openings) + 1):
         found = _parted(floor, left)

@@ -6,6 +6,7 @@ import asyncio
 import json
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
+from contextvars import copy_context
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, TypeVar
@@ -15,6 +16,7 @@ from fastapi import Request
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.store.book import Book
 from farwall.store.comings import Comings
+from farwall.web.bombs import insist_bearable_json
 from farwall.web.key import fits
 from farwall.web.people.lasting import IDLE_S
 from farwall.web.people.who import DEVICE, THE_KEY, let_in, who_in
@@ -50,8 +52,12 @@ class Door:
         return self.clock().isoformat(timespec="milliseconds")
 
     async def written(self, work: Callable[[], T]) -> T:
-        """The result of work that writes, done after all that was asked for before."""
-        return await asyncio.get_running_loop().run_in_executor(self.writing, work)
+        """The result of work that writes, done after all that was asked for before.
+
+        It sees who asks and in which language, as whoever asked for it.
+        """
+        here = copy_context()
+        return await asyncio.get_running_loop().run_in_executor(self.writing, here.run, work)
 
     def asks_for_key(self, request: Request) -> None:
         """Note who asks, in `request.state.person`: by the book's key, or a device's token.
@@ -73,10 +79,15 @@ class Door:
 async def json_of(request: Request) -> Any:
     """The JSON that was sent. Raises Refused, TooLarge."""
     body = await body_of(request, MOST_BYTES)
+    insist_bearable_json(body)
     try:
-        return json.loads(body)
-    except ValueError:
+        return json.loads(body, parse_constant=_no_number)
+    except (ValueError, RecursionError):
         raise Refused(Mistake("body", "this is no JSON.", "Send one JSON document.")) from None
+
+
+def _no_number(name: str) -> float:
+    raise ValueError(f"{name} is no number of JSON")
 
 
 async def body_of(request: Request, most: int) -> bytes:

@@ -9,11 +9,13 @@ from typing import Any
 
 from fastapi import APIRouter
 from fastapi.responses import JSONResponse
+from sqlalchemy import select
 
 from farwall.errors import FarwallError
 from farwall.store import moving
 from farwall.store.book import Book
 from farwall.store.engine import calmly, reading
+from farwall.store.tables import COUNTER
 from farwall.web.door import Door
 
 
@@ -43,7 +45,7 @@ def wanting(book: Book) -> list[str]:
 
 def _opens(book: Book) -> bool:
     with reading(book.engine, book.where) as connection:
-        return connection.exec_driver_sql("SELECT 1").scalar() == 1
+        return connection.scalar(select(COUNTER.c.value).limit(1)) is not None
 
 
 def _is_up_to_date(book: Book) -> bool:

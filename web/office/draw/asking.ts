@@ -1,7 +1,7 @@
 // What the server says: a preview of the floor while it moves, and what becomes of keeping it.
 import type { Drawn } from "./pure/nouns.ts";
 import { ages } from "./board.ts";
-import { type Fault, given, here, htmlOf, tell, w } from "./page.ts";
+import { type Fault, given, here, htmlOf, w } from "./page.ts";
 import { setFaults } from "./findings.ts";
 import { store } from "./store.ts";
 
@@ -17,6 +17,7 @@ let version = given.version;
 let wanted: { drawn: Drawn; moving: boolean } | null = null;
 let asking = false;
 const AGAIN_MS = 1500;
+const PASSED_MS = 250;
 
 const textOf = (drawn: Drawn): string => {
   const { answers: _, ...floor } = drawn;
@@ -42,6 +43,8 @@ async function askAll(): Promise<void> {
       if (answer.ok) {
         const told = (await answer.json()) as Told;
         if (told.waiting) setTimeout(() => ask(store.drawn, false), AGAIN_MS);
+        // Passed over for somebody else's newer floor of this house: once more, if it is still ours.
+        if (told.passed && !wanted) setTimeout(() => ask(store.drawn, false), PASSED_MS);
         if (!told.passed) show(told);
       }
     } catch {
@@ -90,9 +93,7 @@ export async function keep(event: Event): Promise<void> {
 
 function kept(said: string, well: boolean, planned: boolean): void {
   const part = here("kept");
-  part.className = well ? "told" : "no";
-  part.hidden = false;
-  part.replaceChildren(htmlOf("p", {}, said));
-  if (planned) part.append(htmlOf("p", {}, htmlOf("a", { href: given.path.replace(/\/draw$/, "") }, w("draw-see-plan"))));
-  tell(said);
+  part.classList.toggle("danger", !well);
+  part.replaceChildren(said);
+  if (planned) part.append(" ", htmlOf("a", { href: given.path.replace(/\/draw$/, "") }, w("draw-see-plan")));
 }

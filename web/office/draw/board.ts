@@ -10,7 +10,7 @@ const layer = (name: string): SVGGElement => svg.querySelector(`.${name}`) as SV
 const layers = {
   walls: layer("walls"), floors: layer("floors"), fixtures: layer("fixtures"), cuts: layer("cuts"),
   openings: layer("openings"), windows: layer("windows"), names: layer("names"), hand: layer("hand"),
-  guides: layer("guides"), pins: layer("pins"),
+  guides: layer("guides"), pins: layer("pins"), inHand: layer("in-hand"),
 };
 type Parts = SVGElement[];
 const shown = new Map<unknown, Parts>();
@@ -107,6 +107,7 @@ function setRoom([wall, floor, name, age]: Parts, room: Room): void {
   const told = room.name || room.id;
   if (name && name.textContent !== told) name.textContent = told;
   if (name) fit(name, ring, told);
+  if (age) fit(age, ring, age.textContent ?? "");
 }
 
 /** A name that does not fit its room is left out; the list has it. */
@@ -117,8 +118,9 @@ function fit(name: SVGElement, ring: readonly Point[], told: string): void {
 }
 function fitNames(): void {
   for (const [id, room] of byName.rooms) {
-    const name = shown.get(`rooms/${id}`)?.[2];
+    const [, , name, age] = shown.get(`rooms/${id}`) ?? [];
     if (name) fit(name, corners(room.polygon), room.name || room.id);
+    if (age) fit(age, corners(room.polygon), age.textContent ?? "");
   }
 }
 
@@ -131,6 +133,8 @@ export function ages(told: ReadonlyMap<string, { text: string; no: boolean }>): 
     const now = told.get(id);
     if (under.get(id)?.text === now?.text) continue;
     age.textContent = now?.text ?? "";
+    const room = byName.rooms.get(id);
+    if (room) fit(age, corners(room.polygon), now?.text ?? "");
     age.classList.toggle("no", now?.no ?? false);
     if (now) under.set(id, now);
     else under.delete(id);
@@ -196,6 +200,11 @@ function setCut([line]: Parts, one: SawCut): void {
 /** The picked thing, with its corners to take hold of and the lengths that matter. */
 export function hand(drawn: Drawn, picked: Picked | null): void {
   layers.hand.replaceChildren();
+  layers.inHand.replaceChildren();
+  const named = picked?.list === "rooms" ? picked.id : "";
+  for (const [key, [, , name, age]] of shown) {
+    for (const text of (key as string).startsWith("rooms/") ? [name, age] : []) text?.classList.toggle("held", key === `rooms/${named}`);
+  }
   if (!picked) return;
   const one = drawn[picked.list].find((thing) => thing.id === picked.id);
   if (!one) return;
@@ -206,10 +215,17 @@ export function hand(drawn: Drawn, picked: Picked | null): void {
 
 function roomInHand(room: Room, picked: Picked): void {
   const ring = corners(room.polygon);
-  layers.hand.append(svgOf("path", { class: picked.wall === undefined ? "picked" : "outline", d: pathOf([ring]) }));
+  layers.inHand.append(svgOf("path", { d: pathOf([ring]) }));
+  layers.hand.append(svgOf("path", { class: "outline", d: pathOf([ring]) }));
+  const taken = new Set<string>();
   walls(ring).forEach((line, n) => {
     if (picked.wall === n) layers.hand.append(svgOf("path", { class: "picked wall", d: pathOf([line], false) }));
-    if (dist(...line) / pixel() > 56 && ring.length <= 24) measure(line, n === picked.wall);
+    const told = lengthTold(dist(...line), units);
+    // Of two walls that face each other across a narrow room one is measured.
+    const narrow = ring.length === 4 && dist(...(walls(ring)[(n + 1) % 4] as Line)) / pixel() < 64;
+    if (dist(...line) / pixel() < 56 || ring.length > 24 || (narrow && taken.has(told) && n !== picked.wall)) return;
+    taken.add(told);
+    measure(line, n === picked.wall);
   });
   ring.forEach((p, n) => {
     const half = 4.5 * pixel() * S;

@@ -23,7 +23,7 @@ export function dragOf(picked: Picked, start: Point): Drag | null {
   if (picked.list === "rooms" && picked.corner !== undefined) return cornerDrag(was, picked, picked.corner);
   if (picked.list === "rooms" && picked.wall !== undefined) return wallDrag(was, picked, picked.wall, start);
   if (picked.list === "openings") {
-    return { words: w("draw-moved-opening"), to: (p, reach) => store.hold(openingSlid(was, picked.id, p, reach, store.storey)) };
+    return { words: w("draw-moved-opening"), to: (p) => store.hold(openingSlid(was, picked.id, p, store.storey)) };
   }
   if (picked.list === "fixtures") return fixtureDrag(was, picked.id, start);
   if (picked.list === "saw_cuts") {

@@ -134,7 +134,7 @@ function moved(drawn: Drawn, one: Picked, by: Point): Drawn | null {
   if (one.list === "openings") {
     const opening = drawn.openings.find((thing) => thing.id === one.id);
     if (!opening) return null;
-    return openingSlid(drawn, one.id, stepAlong(opening.line, dot(by, unit(...opening.line))), 0.5, store.storey);
+    return openingSlid(drawn, one.id, stepAlong(opening.line, dot(by, unit(...opening.line))), store.storey);
   }
   if (one.list === "fixtures") return fixtureMoved(drawn, one.id, by);
   if (one.list === "saw_cuts") return cutMoved(drawn, one.id, by);

@@ -6,6 +6,7 @@ import { corners, type Drawn, type Point } from "./pure/nouns.ts";
 export const S = 100;
 const LEAST_M = 0.5;
 const MOST_M = 400;
+const MARGIN_M = 0.9;
 
 export interface View {
   readonly centre: Point;
@@ -20,7 +21,9 @@ export function viewOfAll(drawn: Drawn, shape: { width: number; height: number }
   ];
   if (!all.length) return { centre: [3, 2], wide_m: 12 };
   const { low, high } = box(all);
-  const across = Math.max(high[0] - low[0] + 1.6, ((high[1] - low[1] + 1.6) * shape.width) / Math.max(shape.height, 1));
+  // Room around it for the walls and for the words at a way out.
+  const [beside, above] = [2 * MARGIN_M + (high[0] - low[0]) * 0.1, 2 * MARGIN_M + (high[1] - low[1]) * 0.06];
+  const across = Math.max(high[0] - low[0] + beside, ((high[1] - low[1] + above) * shape.width) / Math.max(shape.height, 1));
   return { centre: [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2], wide_m: Math.max(across, 4) };
 }
 

@@ -79,25 +79,45 @@ def run_sheet_begun(
     beside: Beside = at_once,
 ) -> Callable[[], bytes]:
     """The same run sheet, its pages drawn and the setting begun `beside`; what comes back waits."""
+    data = sheet_data(
+        plan, job_name=job_name, units=units, gates=gates, paper=paper, revision=revision,
+        notes=notes, language=language, beside=beside,
+    )  # fmt: skip
+    return beside(partial(_compiled, data, datetime.fromisoformat(plan.starts_at)))
+
+
+def sheet_data(
+    plan: Plan,
+    *,
+    job_name: str,
+    units: Units = "us",
+    gates: Sequence[dict[str, object]] | None = None,
+    paper: Paper | None = None,
+    revision: int = 1,
+    notes: str = "",
+    language: Language = "en",
+    beside: Beside = at_once,
+) -> dict[str, object]:
+    """What the templates say, in words ready to be set, whatever it is set as."""
     size = paper_for(units, paper)
     buying = Buying.of(plan, gates=gates)
     names = names_in(plan) | {job_name}
     begun = beside_in(language, names, beside)
     with speaking(language, names):
         fields = field_pages_begun(plan, buying, units=units, size=size, beside=begun)
-        data: dict[str, object] = {
-            "paper": size.typst_name,
-            "job": plain(job_name),
-            "footer": _footer(plan, job_name, revision, units),
-            "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
-            "van": van_page(plan, units=units),
-            "day": day_page(plan, job_name=job_name, units=units, size=size),
-            "moments": moments_page(plan, units=units, size=size),
-            "sun": sun_page(plan, units=units, size=size),
-            "fields": fields(),
-        }
-        data = in_language(data)
-    return beside(partial(_compiled, data, datetime.fromisoformat(plan.starts_at)))
+        return in_language(
+            {
+                "paper": size.typst_name,
+                "job": plain(job_name),
+                "footer": _footer(plan, job_name, revision, units),
+                "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
+                "van": van_page(plan, units=units),
+                "day": day_page(plan, job_name=job_name, units=units, size=size),
+                "moments": moments_page(plan, units=units, size=size),
+                "sun": sun_page(plan, units=units, size=size),
+                "fields": fields(),
+            }
+        )
 
 
 def _footer(plan: Plan, job_name: str, revision: int, units: Units) -> str:
@@ -111,8 +131,8 @@ def _compiled(data: dict[str, object], moment: datetime) -> bytes:
     import typst
 
     pdf = typst.compile(
-        _home() / "sheet.typ",
-        root=_home(),
+        run_sheet_home() / "sheet.typ",
+        root=run_sheet_home(),
         font_paths=run_sheet_fonts(),
         ignore_system_fonts=True,
         format="pdf",
@@ -122,7 +142,7 @@ def _compiled(data: dict[str, object], moment: datetime) -> bytes:
     return bytes(pdf)
 
 
-def _home() -> Path:
+def run_sheet_home() -> Path:
     """The folder of the templates and fonts inside the package."""
     return Path(str(files("farwall.papers.run_sheet")))
 
@@ -135,5 +155,5 @@ def run_sheet_fonts() -> typst.Fonts:
     return typst.Fonts(
         include_system_fonts=False,
         include_embedded_fonts=True,
-        font_paths=[_home() / "fonts"],
+        font_paths=[run_sheet_home() / "fonts"],
     )

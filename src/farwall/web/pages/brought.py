@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
 from farwall.readers.room_names import slug
+from farwall.web.bombs import insist_bearable_json
 
 if TYPE_CHECKING:
     from farwall.facts.reading import Note, Reading
@@ -41,6 +42,8 @@ def brought(content: bytes, name: str, *, scale_m_per_unit: float | None = None)
     something only a person can say (rooms, a way out) is brought to be corrected. Raises Refused
     with every mistake.
     """
+    if content[:64].lstrip(b"\xef\xbb\xbf \t\r\n").startswith((b"{", b"[")):
+        insist_bearable_json(content)
     data = _job_data(content)
     if data is not None:
         facts = facts_of_job(data, name)

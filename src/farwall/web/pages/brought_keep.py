@@ -10,11 +10,11 @@ from farwall.web.pages.repairs import READING, reading_document
 
 
 def keep_reading(book: Book, found: Brought, content: bytes, name: str) -> None:
-    """Keep the drawing's file and what was mended, left and asked; a draft where there is no job."""
+    """Keep the drawing's file and what was mended, left, asked; a draft where there is no job."""
     version = 0
     if found.facts is None:
-        book.put_document(DRAFT, found.id, draft_document(_newest(book, found.id), found.name,
-                                                          found.drawn or {}))  # fmt: skip
+        draft = draft_document(_newest(book, found.id), found.name, found.drawn or {})
+        book.put_document(DRAFT, found.id, draft)
     else:
         version = _newest(book, found.id)
     sha = book.put_file(content)

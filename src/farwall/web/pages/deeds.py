@@ -16,7 +16,7 @@ def told_deed(one: Done) -> dict[str, str]:
     what = said(f"did-{one.word}") if one.word in _KNOWN else one.word
     more = [
         said(f"role-{value}") if key == "role" else str(value)
-        for key, value in sorted(one.about.items()) if key != "how"
+        for key, value in sorted(one.about.items()) if key not in {"how", "route"}
     ]  # fmt: skip
     at = one.at[:16].replace("T", " ") + (" UTC" if one.at.endswith("+00:00") else one.at[23:])
     return {"at": at, "who": one.who or said("did-nobody"), "what": ": ".join([what, *more[:3]])}

@@ -84,7 +84,8 @@ class _Draw:
             "words": draw_words(),
         }  # fmt: skip
         return page(
-            "draw.html", floor=floor, path=path, house=house_path(job), given=given, unit_names=list(UNITS),
+            "draw.html", floor=floor, path=path, house=house_path(job), given=given,
+            unit_names=list(UNITS),
             can_read_again=floor.reading is not None and bool(floor.reading.get("file")),
         )  # fmt: skip
 
@@ -110,25 +111,23 @@ class _Draw:
         if made is None:
             return JSONResponse({"said": said("draw-same"), "version": floor.version, "faults": []})
         await self.held.plan_soon(job)
-        told = {"said": said("draw-kept", n=made), "version": made, "faults": [], "planned": True}
-        return JSONResponse(told)
+        kept = {"said": said("draw-kept", n=made), "version": made, "faults": [], "planned": True}
+        return JSONResponse(kept)
 
     async def preview(self, job: str, request: Request) -> Response:
         """What the floor that is being drawn does: verdict and age of edges, in words."""
         form = await form_of(request, MOST_DRAWN_BYTES + _ROOM)
         drawn = drawn_from(str(form.get("drawn", "")))
         version = str(form.get("version", ""))
-        facts = await asyncio.to_thread(self._facts, job, version)
-        if facts is None:
+        newest = (await asyncio.to_thread(self.door.book.versions, job))[-1].version
+        if version != str(newest):
             return JSONResponse({"head": said("facts-other"), "no": True}, 409)
         moving = form.get("moving") == "yes"
-        told = await self.previews.ask(job, int(version), facts, drawn, moving=moving)
-        return JSONResponse(preview_said(told, drawn))
-
-    def _facts(self, job: str, version: str) -> Json | None:
-        """The newest facts where they are of that version, else None."""
-        newest = self.door.book.versions(job)[-1].version
-        return self.door.book.facts(job, newest) if version == str(newest) else None
+        told = await self.previews.ask(job, newest, drawn, moving=moving)
+        if told is None:
+            facts = await asyncio.to_thread(self.door.book.facts, job, newest)
+            self.previews.keep_soon(job, newest, facts)
+        return JSONResponse(preview_said(told or {"waiting": True}, drawn))
 
 
 def _answered(floor: FloorOf) -> Json:

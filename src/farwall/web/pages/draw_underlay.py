@@ -1,4 +1,4 @@
-"""A picture laid under the floor: taken in by its content, kept in the book, placed by the screen."""
+"""A picture laid under the floor: taken by its content, kept in the book, placed by the screen."""
 
 from __future__ import annotations
 

@@ -1,7 +1,7 @@
 """The floor of a job as the drawing screen has it, and what was drawn put back into the job.
 
-`Drawn` is plain values: `rooms`, `openings`, `fixtures`, `saw_cuts`, `exits`, as in a job's own keys,
-doorways parted from the rooms, every thing with an id. All else of the job stays as it is.
+What is drawn is plain values: `rooms`, `openings`, `fixtures`, `saw_cuts`, `exits`, in a job's own
+keys, doorways parted from the rooms, every thing with an id. All else of the job stays as it is.
 """
 
 from __future__ import annotations
@@ -53,10 +53,10 @@ def fixed_of(floor: Floor) -> Json:
 def begun_facts(job_id: str, name: str) -> Json:
     """Facts of a house that is begun by drawing: no floor yet, all else by default, in writing."""
     from farwall.job.from_reading import written_out
-    from farwall.readers.job_json import job_to_dict
 
     bare = Job(version=1, floor=Floor(()), exits=(), id=job_id, name=name, crew=Crew())
-    return cast("Json", job_to_dict(written_out(bare)))
+    told = cast("Json", plain(written_out(bare), omit_empty=True))
+    return {"floor": {"rooms": []}, "exits": [], **told}
 
 
 def with_drawn(facts: Mapping[str, Any], was: Json, now: Json) -> Json:
@@ -131,7 +131,7 @@ def _thing(name: str, raw: Json | None, was: Json | None, now: Json) -> Json:
 
 
 def _alike(raw: Json, was: Json) -> bool:
-    """Whether the screen has a thing as the job has it; what the job leaves out may be filled in."""
+    """Whether the screen has a thing as the job has it; what that leaves out may be filled in."""
     return all(was.get(key) == value for key, value in raw.items()) and (
         "threshold" in raw or "threshold" not in was
     )

@@ -16,8 +16,59 @@ _QUOTED = re.compile(r"“([^”]+)”")
 
 
 def faults_told(mistakes: Iterable[Mistake], drawn: Json) -> list[Json]:
-    """Each as `what` in words, the `thing` it is of and `at` [m] where that can be told."""
-    return [_told(one, drawn) for one in dict.fromkeys(mistakes)]
+    """Each as `what` in words, the `thing` it is of and `at` [m] where that can be told.
+
+    Beside them what is wrong with the sound part of the floor, which a reader that stumbles over
+    an outline does not come to.
+    """
+    told = [_told(one, drawn) for one in dict.fromkeys(mistakes)]
+    part = _sound_part(drawn)
+    told += [_told(one, part) for one in _faults_of(part)]
+    return list({one["what"]: one for one in reversed(told)}.values())[::-1]
+
+
+def _faults_of(part: Json) -> list[Mistake]:
+    from pydantic import TypeAdapter, ValidationError
+
+    from farwall.floor.faults import faults_of
+    from farwall.floor.nouns import Exit, Floor
+
+    try:
+        floor = TypeAdapter(Floor).validate_python({k: v for k, v in part.items() if k != "exits"})
+        exits = TypeAdapter(tuple[Exit, ...]).validate_python(part["exits"])
+    except ValidationError:
+        return []  # the reader has told what is no floor at all
+    return faults_of(floor, exits)
+
+
+def _sound_part(drawn: Json) -> Json:
+    """The rooms and fixtures with a sound outline, and the openings between such rooms."""
+    rooms = [one for one in drawn["rooms"] if _is_sound(one)]
+    there = {one["id"] for one in rooms}
+    lost = {one["id"] for one in drawn["rooms"]} - there
+    openings = [one for one in drawn["openings"] if not lost & set(_texts(one.get("rooms")))]
+    known = {one["id"] for one in openings}
+    gone = {one["id"] for one in drawn["openings"]} - known
+    return {
+        **drawn,
+        "rooms": rooms,
+        "openings": openings,
+        "fixtures": [one for one in drawn["fixtures"] if _is_sound(one)],
+        "exits": [one for one in drawn["exits"] if one.get("opening") not in gone],
+    }
+
+
+def _texts(value: Any) -> list[str]:
+    return [one for one in value if isinstance(one, str)] if isinstance(value, list) else []
+
+
+def _is_sound(thing: Json) -> bool:
+    import shapely
+
+    from farwall.floor.geojson import polygon_from
+
+    polygon = polygon_from(thing.get("polygon"))
+    return polygon is not None and bool(shapely.is_valid(polygon.shape))
 
 
 def _told(one: Mistake, drawn: Json) -> Json:

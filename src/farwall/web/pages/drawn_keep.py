@@ -1,4 +1,4 @@
-"""What was drawn becomes new facts of the job: judged whole, kept as a version, the plan made beside."""
+"""What was drawn becomes new facts of the job: judged whole, kept as a version, planned beside."""
 
 from __future__ import annotations
 
@@ -15,9 +15,9 @@ from farwall.web.pages.facts import facts_in_words
 from farwall.web.pages.figures import BEFORE, noted
 from farwall.web.pages.repairs import READING, answered
 from farwall.web.pages.shown import Kept
+from farwall.web.people.who import name_of_who
 
 Json = dict[str, Any]
-_WHO = "office"
 _STEP = re.compile(r"([^.\[\]]+)|\[(\d+)\]")
 _LOST = re.compile(r"^There is no room ")
 
@@ -34,7 +34,7 @@ async def keep_drawn(
     answers: to the notes of the import, kept in either case. drop: what other facts say of rooms
     that are gone is left out. Raises Refused with every fault, Other.
     """
-    book, now = door.book, door.now()
+    book, now, who = door.book, door.now(), name_of_who()
     changed = (
         None if same(floor.was, drawn) else await asyncio.to_thread(_judged, floor, drawn, drop)
     )
@@ -45,7 +45,7 @@ async def keep_drawn(
         if changed is not None:
             if _newest(door, floor.id) != version:
                 raise Other("The facts have changed meanwhile.")
-            version = book.put_facts(floor.id, changed, who=_WHO, at=now, name=_name(floor))
+            version = book.put_facts(floor.id, changed, who=who, at=now, name=_name(floor))
         if before is not None and before.shown is not None and before.fresh:
             shown = before.shown
             note = noted(

@@ -1,7 +1,7 @@
 """What a moved wall does, while it is moved: the quick preview, in a process of its own.
 
 The last full plan of a house is made once and kept there; plain values in, plain values out. One
-question of a door runs at a time: of those that wait, only the newest is asked.
+question runs at a time: of those that wait for a house, only the newest is asked.
 """
 
 from __future__ import annotations
@@ -9,7 +9,7 @@ from __future__ import annotations
 import asyncio
 from collections import OrderedDict
 from collections.abc import Callable
-from concurrent.futures import Executor, ProcessPoolExecutor
+from concurrent.futures import Executor, Future, ProcessPoolExecutor
 from dataclasses import dataclass, field
 from multiprocessing import get_context
 from typing import TYPE_CHECKING, Any
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 Json = dict[str, Any]
 RELAID_M2 = 8.0
 """Floor that is swept anew while a wall moves: half of what the preview allows itself, so that the
-answer keeps within its time (docs/drawing.md has the figures); the rest is guessed, and weighed older."""
+answer keeps within its time (figures: docs/drawing.md); the rest is guessed, weighed older."""
 _HELD = 3
 _kept: OrderedDict[tuple[str, int], Kept] = OrderedDict()
 """Of this process: the last full plans."""
@@ -34,7 +34,7 @@ def is_kept(job: str, version: int) -> bool:
 
 
 def keep_plan(job: str, version: int, facts: Json) -> list[str]:
-    """Make the full plan of a version and keep it; why there is none. Never raises for the facts."""
+    """Make and keep the full plan of a version; why there is none. Never raises for the facts."""
     if is_kept(job, version):
         return []
     from farwall.job.preview import keep, preview
@@ -98,9 +98,9 @@ class Previews:
 
     make_hands: Callable[[], Executor] = _process
     _hands: Executor | None = None
-    _keeping: dict[tuple[str, int], asyncio.Future[list[str]]] = field(default_factory=dict)
+    _keeping: dict[tuple[str, int], Future[list[str]]] = field(default_factory=dict)
     _no: OrderedDict[tuple[str, int], list[str]] = field(default_factory=OrderedDict)
-    _newest: int = 0
+    _newest: dict[str, object] = field(default_factory=dict)
     _running: asyncio.Lock = field(default_factory=asyncio.Lock)
 
     @property
@@ -115,38 +115,35 @@ class Previews:
         key = (job, version)
         if key in self._keeping or key in self._no:
             return
-        loop = asyncio.get_running_loop()
-        work = loop.run_in_executor(self.hands, keep_plan, job, version, facts)
-        self._keeping[key] = work
+        work = self._keeping[key] = self.hands.submit(keep_plan, job, version, facts)
         work.add_done_callback(lambda done: self._done(key, done))
 
-    def _done(self, key: tuple[str, int], done: asyncio.Future[list[str]]) -> None:
+    def _done(self, key: tuple[str, int], done: Future[list[str]]) -> None:
         self._keeping.pop(key, None)
         if not done.cancelled() and done.exception() is None and done.result():
             self._no[key] = done.result()
             while len(self._no) > _HELD:
                 self._no.popitem(last=False)
 
-    async def ask(self, job: str, version: int, facts: Json, drawn: Json, *, moving: bool) -> Json:
+    async def ask(self, job: str, version: int, drawn: Json, *, moving: bool) -> Json | None:
         """The preview of a floor, or `passed` where a newer question came meanwhile.
 
-        `waiting`: the full plan that it needs is being made; `no`: why there is none.
+        `waiting`: the full plan that it needs is being made; `no`: why there is none; None: it
+        has to be made first.
         """
         key = (job, version)
         if key in self._no:
             return {"no": self._no[key], "fields": []}
         if key in self._keeping:
             return {"waiting": True}
-        self._newest += 1
-        mine = self._newest
+        mine = self._newest[job] = object()
         async with self._running:
-            if mine != self._newest:
+            if self._newest.get(job) is not mine:
                 return {"passed": True}
             loop = asyncio.get_running_loop()
             found = await loop.run_in_executor(self.hands, previewed, job, version, drawn, moving)
-        if found is None:
-            self.keep_soon(job, version, facts)
-            return {"waiting": True}
+            if self._newest.get(job) is mine:
+                del self._newest[job]
         return found
 
     def close(self) -> None:

@@ -1,4 +1,4 @@
-"""What the drawing screen posts, read: its shape only; whether it makes a house the job's reader says."""
+"""What the drawing screen posts, by its shape; whether it makes a house the job's reader says."""
 
 from __future__ import annotations
 

@@ -63,7 +63,9 @@ def _each(fields: list[Json]) -> dict[str, Json]:
                 worst[room] = one
     return {
         room: {
-            "text": said("draw-room-age", age=f"{one['safe_min']:.1f}", lives=f"{one['low_min']:.1f}"),
+            "text": said(
+                "draw-room-age", age=f"{one['safe_min']:.1f}", lives=f"{one['low_min']:.1f}"
+            ),
             "no": one["spare_min"] < 0,
         }
         for room, one in worst.items()

@@ -44,13 +44,17 @@ def _drawn(job: Job, rooms: list[Room], which: str, most_wide: float, most_high:
 
     told = "; ".join(f"{room.label}: {_words(job, room)}" for room in rooms)
     parts = [
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {number(wide)} {number(high)}" '
-        f'role="img" aria-label={quoteattr(told)} width="{number(wide)}">',
-        f'<defs><pattern id="tight{which}" width="9" height="9" patternUnits="userSpaceOnUse" '
-        f'patternTransform="rotate(45)"><path d="M0 0V9" stroke="{SOFT}" stroke-width="1"/>'
-        f'</pattern><pattern id="shut{which}" width="7" height="7" patternUnits="userSpaceOnUse" '
-        f'patternTransform="rotate(45)"><path d="M0 0V7M0 0H7" stroke="{DANGER}" '
-        f'stroke-width="1"/></pattern></defs>',
+        (
+            f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {number(wide)} {number(high)}" '
+            f'role="img" aria-label={quoteattr(told)} width="{number(wide)}">'
+        ),
+        (
+            f'<defs><pattern id="tight{which}" width="9" height="9" patternUnits="userSpaceOnUse" '
+            f'patternTransform="rotate(45)"><path d="M0 0V9" stroke="{SOFT}" stroke-width="1"/>'
+            f'</pattern><pattern id="shut{which}" width="7" height="7" '
+            f'patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V7M0 0H7" stroke="{DANGER}" '
+            f'stroke-width="1"/></pattern></defs>'
+        ),
     ]
     for room in rooms:
         path = "".join(

@@ -9,6 +9,7 @@ from farwall.facts.go import Finding, Go, SlabTest
 from farwall.facts.job import Job
 from farwall.job.go.say import parts
 from farwall.phrasebook import told
+from farwall.web.pages.speaking import speaking_here
 from farwall.web.words import said
 
 _KEYS = ("go-part-no", "go-part-ask", "go-part-with", "go-part-also", "go-part-in-order")
@@ -53,21 +54,27 @@ class GoSheet:
 
 
 def go_sheet(go: Go, job: Job) -> GoSheet:
-    """The sheet of what the rules found."""
+    """The sheet of what the rules found, in the language of the page as far as it is known."""
+    with speaking_here(job):
+        return _sheet(go, job)
+
+
+def _sheet(go: Go, job: Job) -> GoSheet:
     found = tuple(
         GoPart(key, tuple(_line(one) for one in lines), folded=key == _KEYS[-1])
         for key, (_, lines) in zip(_KEYS, parts(go), strict=True)
         if lines
     )
     labels = {room.id: room.label for room in job.floor.rooms}
-    verdict = said("go-verdict-" + go.verdict.replace(" ", "-"))
+    verdict = said(f"go-verdict-{go.verdict.replace(' ', '-')}")
     return GoSheet(go.verdict, verdict, found, tuple(_test(one, labels) for one in go.tests))
 
 
 def _line(one: Finding) -> Line:
-    texts = told("; ".join(one.advised)) if one.verdict in {"no", "go with"} else ""
+    texts = "; ".join(map(told, one.advised)) if one.verdict in {"no", "go with"} else ""
+    change = one.change if one.verdict != "go" else ""
     return Line(
-        one.reason, one.change if one.verdict != "go" else "", rank_words(one.rank, one.source),
+        told(one.reason), told(change), told(rank_words(one.rank, one.source)),
         said("go-disagree", texts=texts) if texts else "",
     )  # fmt: skip
 
@@ -75,5 +82,6 @@ def _line(one: Finding) -> Line:
 def _test(one: SlabTest, labels: dict[str, str]) -> TestLine:
     where = ", ".join(labels.get(room, room) for room in one.where)
     some = where if len(one.where) < len(labels) else ""
-    line = said("go-test", count=one.count, test=told(one.test), how=told(one.how))
-    return TestLine(f"{line} {some}".strip(), one.care, rank_words(one.rank, one.source))
+    test = said("go-test", count=one.count, test=one.test, how=told(one.how))
+    rank = told(rank_words(one.rank, one.source))
+    return TestLine(f"{test} {some}".strip(), told(one.care), rank)

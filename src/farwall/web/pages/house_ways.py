@@ -6,9 +6,11 @@ from urllib.parse import quote
 
 HOUSE_WAYS: tuple[tuple[str, str], ...] = (
     ("", "way-floor"),
+    ("/draw", "way-draw"),
     ("/survey", "way-survey"),
     ("/samples", "way-samples"),
     ("/crew", "way-crew"),
+    ("/log", "way-log"),
 )
 """What follows the address of the house, and the key of the words, in the order of the line."""
 

@@ -19,6 +19,7 @@ from farwall.web.pages.brought import MOST_MB, Brought, brought, facts_of_job
 from farwall.web.pages.brought_keep import keep_reading
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines
+from farwall.web.pages.new_houses import next_working_day, with_firm
 from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions
@@ -103,9 +104,15 @@ class _Houses:
 
     async def _keep_brought(self, found: Brought, content: bytes, name: str) -> Response:
         """Keep it with what its reader found; what is no job yet is corrected first."""
-        answer = None if found.facts is None else await self._keep(found.id, found.facts)
+        facts = found.facts
+        if facts is not None and found.is_drawing:
+            facts = await asyncio.to_thread(with_firm, facts, self.door.book)
+            facts.setdefault("starts_at", next_working_day(self.door.clock()))
+        answer = None if facts is None else await self._keep(found.id, facts)
         if found.is_drawing:
             await self.door.written(lambda: keep_reading(self.door.book, found, content, name))
+            if answer is not None:  # a drawing tells nothing of the day and of who sprays
+                return seen_elsewhere(f"{house_path(found.id)}/first")
         return answer or seen_elsewhere(f"{house_path(found.id)}/draw")
 
     async def _keep(self, job: str, facts: dict[str, Any]) -> Response:

@@ -1,4 +1,4 @@
-"""What each new house begins with: the firm's own crew, sprayer, stains and units, from its book."""
+"""What each new house begins with: the firm's own crew, sprayer, stains and units."""
 
 from __future__ import annotations
 

@@ -13,12 +13,15 @@ from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
 from farwall.web.pages.houses import houses
 from farwall.web.pages.joining import joining
+from farwall.web.pages.lessons import lessons
 from farwall.web.pages.log import log
 from farwall.web.pages.me import me
 from farwall.web.pages.people import people
+from farwall.web.pages.phone_ways import phone_ways
 from farwall.web.pages.rooms import rooms
 from farwall.web.pages.settings import settings
 from farwall.web.pages.told_facts import told_facts
+from farwall.web.pages.van import van
 from farwall.web.session import Sessions
 
 
@@ -37,5 +40,8 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
     app.include_router(draw(door, held, sessions))
+    app.include_router(phone_ways(door, held, sessions))  # before `house`, which takes any name
+    app.include_router(van(door, held, sessions))
+    app.include_router(lessons(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

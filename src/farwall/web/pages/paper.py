@@ -21,7 +21,7 @@ from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
 from farwall.web.pages.house_ways import house_ways
-from farwall.web.pages.theme import THEME, theme_of
+from farwall.web.pages.light import LIGHT, light_of, other_light
 from farwall.web.pages.told import ToldBetweenTags, names_kept, told_on_page
 from farwall.web.pages.tongue import language_of
 from farwall.web.pages.ways import ways
@@ -52,7 +52,8 @@ def templates() -> Environment:
     found.filters["t"] = told_on_page
     found.globals |= {"w": said, "v": static_version, "house_path": house_path}
     found.globals |= {"ways": ways, "who": who_asks}
-    found.globals |= {"house_ways": house_ways, "theme": THEME.get}
+    found.globals |= {"light": LIGHT.get, "other_light": other_light}
+    found.globals |= {"house_ways": house_ways}
     return found
 
 
@@ -105,7 +106,7 @@ class PageRoute(APIRoute):
         async def calmly(request: Request) -> Response:
             LANGUAGE.set(language_of(request))
             REQUEST.set(request)
-            THEME.set(theme_of(request))
+            LIGHT.set(light_of(request))
             try:
                 return await answer(request)
             except NotEntered:

@@ -33,13 +33,18 @@ def picture_of(content: bytes) -> Picture:
     """What a picture is. Raises Refused for any other file and for one too large to be shown."""
     if len(content) > MOST_PICTURE_BYTES:
         raise Refused(Mistake("", said("underlay-too-heavy", most=MOST_PICTURE_BYTES // 10**6)))
-    found = _png(content) or _jpeg(content)
+    found = picture_in(content)
     if found is None:
         raise Refused(Mistake("", said("underlay-no-picture")))
     wide, high = found.width_px, found.height_px
     if not (0 < wide <= MOST_SIDE_PX and 0 < high <= MOST_SIDE_PX and wide * high <= MOST_PIXELS):
         raise Refused(Mistake("", said("underlay-too-large", wide=wide, high=high)))
     return found
+
+
+def picture_in(content: bytes) -> Picture | None:
+    """What a picture says it is; None for any other file."""
+    return _png(content) or _jpeg(content)
 
 
 def _png(content: bytes) -> Picture | None:

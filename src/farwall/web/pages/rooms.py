@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, cast
+from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
 
@@ -22,6 +22,7 @@ from farwall.web.pages.forms.told import Slip, Wrong
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.new_houses import free_id, next_working_day, with_firm
 from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
+from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -77,8 +78,8 @@ def rooms(door: Door, held: Live, sessions: Sessions) -> APIRouter:
             facts = await asyncio.to_thread(new_house, door, name, rows, units)
         except Wrong as error:
             return _shown(units, name, rows, error.slips)
-        job, now, book = str(facts["id"]), door.now(), door.book
-        await door.written(lambda: book.put_facts(job, facts, who="office", at=now, name=name))
+        job, now, book, who = str(facts["id"]), door.now(), door.book, name_of_who()
+        await door.written(lambda: book.put_facts(job, facts, who=who, at=now, name=name))
         await held.plan_soon(job)
         return seen_elsewhere(f"{house_path(job)}/first")
 
@@ -141,8 +142,8 @@ def sized_rooms(rows: Sequence[RoomRow], units: Units) -> tuple[list[SizedRoom],
         if leads and leads not in place:
             slips.append(_slip(row.n, "leads", said("rooms-leads-nowhere", n=row.leads[:4])))
         name = _free(slug(row.name)[:60] or f"room-{row.n}", taken)
-        way = cast("Way", row.way if row.way in WAYS_ON else "door")
-        found.append(SizedRoom(name, row.name, *sides, place.get(leads), way))
+        way: Way = next((one for one in WAYS_ON if one == row.way), "door")
+        found.append(SizedRoom(name, row.name, sides[0], sides[1], place.get(leads), way))
     if slips:
         raise Wrong(slips)
     return found, [row.n for row in told]

@@ -16,10 +16,10 @@ from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.shown import form_shown, link_of
 from farwall.web.pages.forms.told import Slip, Wrong, changed_facts
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
+from farwall.web.pages.light import COOKIE as LIGHT_COOKIE
+from farwall.web.pages.light import LIGHTS
 from farwall.web.pages.new_houses import NEW_HOUSES, firm_facts, told_by_firm, version_of
 from farwall.web.pages.paper import PageRoute, page, seen_elsewhere
-from farwall.web.pages.theme import COOKIE as THEME_COOKIE
-from farwall.web.pages.theme import THEMES
 from farwall.web.pages.tongue import TONGUE
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGES, said
@@ -46,15 +46,8 @@ def settings(door: Door, sessions: Sessions) -> APIRouter:
     async def choose(request: Request) -> Response:
         told = await form_of(request)
         answer = seen_elsewhere("/settings?kept=browser")
-        for name, cookie, known in (("tongue", TONGUE, LANGUAGES), ("theme", THEME_COOKIE, THEMES)):
-            chosen = text_of(told, name)
-            if chosen in known:
-                answer.set_cookie(
-                    cookie, chosen, max_age=_A_YEAR_S, samesite="strict", path="/", httponly=True,
-                    secure=request.url.scheme == "https",
-                )  # fmt: skip
-            elif not chosen:  # as the browser asks
-                answer.delete_cookie(cookie, path="/", httponly=True, samesite="strict")
+        for name, cookie, known in (("tongue", TONGUE, LANGUAGES), ("light", LIGHT_COOKIE, LIGHTS)):
+            _set(answer, request, cookie, text_of(told, name), known)
         return answer
 
     @router.post("/settings/firm")
@@ -78,6 +71,19 @@ def settings(door: Door, sessions: Sessions) -> APIRouter:
     return router
 
 
+def _set(
+    answer: Response, request: Request, cookie: str, chosen: str, known: tuple[str, ...]
+) -> None:
+    """Keep a choice in the browser; an empty one is given up, another is none."""
+    if chosen in known:
+        answer.set_cookie(
+            cookie, chosen, max_age=_A_YEAR_S, samesite="strict", path="/", httponly=True,
+            secure=request.url.scheme == "https",
+        )  # fmt: skip
+    elif not chosen:  # as the browser asks
+        answer.delete_cookie(cookie, path="/", httponly=True, samesite="strict")
+
+
 def _page(
     door: Door,
     request: Request,
@@ -92,6 +98,6 @@ def _page(
     return page(
         "settings.html",
         code=422 if slips else 200, form=shown, link_of=link_of, languages=LANGUAGES,
-        themes=THEMES, tongue=chosen if chosen in LANGUAGES else "",
+        lights=LIGHTS, tongue=chosen if chosen in LANGUAGES else "",
         kept=said(f"settings-kept-{kept}") if kept in {"browser", "firm"} else "",
     )  # fmt: skip

@@ -14,15 +14,16 @@ from farwall.web.live import Live
 from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
-from farwall.web.pages.forms.keep import keep_form
+from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
 from farwall.web.pages.forms.samples import SAMPLES
-from farwall.web.pages.forms.shown import form_shown, link_of
+from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
+from farwall.web.pages.one_window import with_window
 from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept
 from farwall.web.session import Sessions
@@ -46,6 +47,7 @@ def told_facts(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     for name in SCREENS:
         router.get(f"/houses/{{job}}/{name}")(_asking(pages, name))
         router.post(f"/houses/{{job}}/{name}")(_telling(pages, name))
+    router.post("/houses/{job}/survey/window")(pages.add_window)
     return router
 
 
@@ -85,6 +87,23 @@ class _Forms:
             return seen_elsewhere(house_path(job))
         return seen_elsewhere(f"{house_path(job)}/{name}?kept={'yes' if new else 'same'}")
 
+    async def add_window(self, job: str, request: Request) -> Response:
+        """One more window; refused, the survey comes back with what is wrong."""
+        told = await form_of(request)
+        state = await asyncio.to_thread(self.kept.state, job)
+        try:
+            facts = await asyncio.to_thread(self.door.book.facts, job, state.version)
+            if str(told.get("version", "")) != str(state.version):
+                raise changed_by_other()
+            changed = await asyncio.to_thread(with_window, asked_of(SURVEY, facts), facts, told)
+            await keep_facts(self.door, state, changed)
+        except Wrong as error:
+            return await asyncio.to_thread(
+                self.page, job, "survey", told=told, slips=error.slips, code=422
+            )
+        await self.held.plan_soon(job)
+        return seen_elsewhere(f"{house_path(job)}/survey?kept=yes#part-windows")
+
     def page(
         self,
         job: str,
@@ -112,4 +131,5 @@ class _Forms:
             save="first-go" if name == "first" else "form-save",
             go=go_sheet(go, asked.job) if name == "survey" and go is not None else None,
             drop_map=drop_map(asked.job) if name == "survey" else "",
+            window=window_asked(asked, told or {}, slips) if name == "survey" else None,
         )  # fmt: skip

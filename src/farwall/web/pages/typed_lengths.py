@@ -1,4 +1,7 @@
-"""Lengths as people type them, for forms without script; `web/office/draw/pure/lengths.ts` is its twin."""
+"""Lengths as people type them, for forms without script.
+
+`web/office/draw/pure/lengths.ts` is its twin; one table tries both.
+"""
 
 from __future__ import annotations
 

@@ -8,6 +8,8 @@ from farwall.web.people.who import who_asks
 WAYS: tuple[tuple[str, str], ...] = (
     ("/", "way-houses"),
     ("/days", "way-days"),
+    ("/van", "way-van"),
+    ("/lessons", "way-lessons"),
     ("/people", "way-people"),
     ("/settings", "way-settings"),
 )

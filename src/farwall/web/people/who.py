@@ -32,7 +32,7 @@ class Who:
         return may(self.role, need)
 
 
-THE_KEY = Who(_NOBODY, LEAD)
+THE_KEY = Who("the key", LEAD)
 """Who shows the book's key."""
 
 

@@ -5,6 +5,7 @@ import { add, along, cross, dist, dot, foot, outward, sub, tidy, times, turned, 
 const FLAT_M = 0.004;
 const ALIKE = 0.02;
 const LEAST_M = 0.3;
+const ON_M = 0.02;
 
 interface Face {
   readonly room: string;
@@ -26,16 +27,17 @@ function facesOf(drawn: Drawn, storey: string): Face[] {
 
 /** An opening of a kind and width on the wall nearest to a point; null where no wall is near.
  *
- * Between two rooms it is as wished, a door where the wish was `outside`; where no room lies beyond, it
+ * on: only the wall that this line lies in, however far off the point is. Between two rooms it is as wished, a door where the wish was `outside`; where no room lies beyond, it
  * leads outside.
  */
 export function placed(
-  drawn: Drawn, p: Point, { kind, width_m, reach, storey = "" }: { kind: OpeningKind; width_m: number; reach: number; storey?: string },
+  drawn: Drawn, p: Point, { kind, width_m, reach, storey = "", on }: { kind: OpeningKind; width_m: number; reach: number; storey?: string; on?: Line },
 ): Placed | null {
   const faces = facesOf(drawn, storey);
   const near = faces
+    .filter((face) => !on || inWall(on, face.line))
     .map((face) => ({ face, off: dist(p, foot(p, face.line)) }))
-    .filter((one) => one.off <= Math.max(reach, DEEPEST_WALL_M / 2))
+    .filter((one) => on || one.off <= Math.max(reach, DEEPEST_WALL_M / 2))
     .sort((a, b) => a.off - b.off)[0]?.face;
   if (!near) return null;
   const [a, b] = near.line;
@@ -68,6 +70,12 @@ export function placed(
   return { ...found, threshold: polygon(turned([at(u0, 0), at(u0, deep), at(u1, deep), at(u1, 0)])) };
 }
 
+/** Whether a line runs in the depth of a wall or of what goes on from it. */
+function inWall(line: Line, wall: Line): boolean {
+  const deep = dot(sub(line[0], wall[0]), outward(...wall));
+  return Math.abs(cross(unit(...line), unit(...wall))) < ALIKE && deep > -ON_M && deep < DEEPEST_WALL_M;
+}
+
 /** How deep behind a wall another face lies, and from where to where along the wall. */
 function beside(wall: Line, other: Line, middle: number): { deep: number | null; from: number; to: number } {
   const long = dist(...wall);
@@ -80,10 +88,10 @@ function beside(wall: Line, other: Line, middle: number): { deep: number | null;
   return there ? { deep: Math.max(0, deep), from, to } : none;
 }
 
-/** An opening slid along to where a point is: on that wall, as wide and of the same kind. */
-export function slid(drawn: Drawn, one: Opening, p: Point, reach: number, storey = ""): Opening | null {
+/** An opening slid along its wall to where a point is: as wide and of the same kind. */
+export function slid(drawn: Drawn, one: Opening, p: Point, storey = ""): Opening | null {
   const width_m = one.width_m ?? dist(...one.line);
-  const found = placed(drawn, p, { kind: one.kind, width_m, reach, storey });
+  const found = placed(drawn, p, { kind: one.kind, width_m, reach: 0, storey, on: one.line });
   if (!found || Math.abs(found.width_m - width_m) > 0.02) return null;
   const { threshold: _, ...rest } = one;
   return { ...rest, ...found };

@@ -130,9 +130,9 @@ function openingOf(drawn: Drawn, id: string): Opening | undefined {
   return drawn.openings.find((one) => one.id === id);
 }
 
-export function openingSlid(drawn: Drawn, id: string, p: Point, reach: number, storey = ""): Drawn {
+export function openingSlid(drawn: Drawn, id: string, p: Point, storey = ""): Drawn {
   const one = openingOf(drawn, id);
-  const now = one && slid(drawn, one, p, reach, storey);
+  const now = one && slid(drawn, one, p, storey);
   return one && now ? withOpening(drawn, one, now) : drawn;
 }
 
@@ -140,7 +140,7 @@ export function openingSlid(drawn: Drawn, id: string, p: Point, reach: number, s
 export function openingSized(drawn: Drawn, id: string, width_m: number, storey = ""): Drawn {
   const one = openingOf(drawn, id);
   if (!one) return drawn;
-  const found = placed(drawn, middle(...one.line), { kind: one.kind, width_m, reach: 0.5, storey });
+  const found = placed(drawn, middle(...one.line), { kind: one.kind, width_m, reach: 0, storey, on: one.line });
   if (!found) return drawn;
   const { threshold: _, ...rest } = one;
   return withOpening(drawn, one, { ...rest, ...found });

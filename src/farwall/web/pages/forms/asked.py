@@ -15,6 +15,7 @@ from farwall.papers.wall_clock import Units
 from farwall.web.pages.forms.measures import Measure, measure_of
 from farwall.web.pages.forms.nouns import Blank, Form, Part, Path, Sentence
 from farwall.web.pages.forms.places import Hint, hint_at, value_at
+from farwall.web.pages.forms.windows import window_title
 
 YES, NO = "yes", "no"
 
@@ -88,10 +89,14 @@ class Asked:
             count = len(value_at(self.held, part.path) or ())
             fresh = 0 if part.fixed or count >= part.most else 1
             return [
-                Row(f"{part.way}.{n}", (*part.path, n), fresh=n == count)
+                Row(f"{part.way}.{n}", (*part.path, n), self._title(part, n, count), n == count)
                 for n in range(count + fresh)
             ]
         return [Row(part.way, part.path)]
+
+    def _title(self, part: Part, n: int, count: int) -> str:
+        known = part.path == ("floor", "windows") and n < count
+        return window_title(self.job, n) if known else ""
 
     def fields(self) -> Iterator[Field]:
         """Every blank of the form."""

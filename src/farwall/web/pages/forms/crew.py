@@ -36,6 +36,7 @@ _SPRAYER = Part("sprayer", (
 _UNITS = Sentence("s-units", (Blank("units", "wishes.units"),), help="units")
 _WISHES = Part("wishes", (
     _UNITS,
+    Sentence("s-language", (Blank("language", "wishes.language"),), help="language"),
     Sentence("s-sure", (Blank("sure", "wishes.certainty_percent"),), help="sure",
              stands_in=("wishes.certainty_percent",)),
     Sentence("s-bands", (Blank("bands", "wishes.bands"),), help="bands"),

@@ -13,9 +13,8 @@ from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.nouns import Form
 from farwall.web.pages.forms.told import Slip, Wrong, changed_facts
 from farwall.web.pages.shown import State
+from farwall.web.people.who import name_of_who
 from farwall.web.words import said
-
-_WHO = "office"
 
 
 async def keep_form(door: Door, form: Form, state: State, told: Mapping[str, Any]) -> bool:
@@ -25,7 +24,7 @@ async def keep_form(door: Door, form: Form, state: State, told: Mapping[str, Any
     """
     facts = await asyncio.to_thread(door.book.facts, state.id, state.version)
     if str(told.get("version", "")) != str(state.version):
-        raise _changed_by_other()
+        raise changed_by_other()
     changed = await asyncio.to_thread(changed_facts, asked_of(form, facts), facts, told)
     if changed is None:
         return False
@@ -35,12 +34,12 @@ async def keep_form(door: Door, form: Form, state: State, told: Mapping[str, Any
 
 async def keep_facts(door: Door, state: State, changed: Mapping[str, Any]) -> None:
     """Keep facts after those of `state`, with a note of the plan before. Raises Wrong."""
-    now, book = door.now(), door.book
+    now, book, who = door.now(), door.book, name_of_who()
 
     def keep() -> None:
         if book.versions(state.id)[-1].version != state.version:
-            raise _changed_by_other()
-        book.put_facts(state.id, changed, who=_WHO, at=now, name=str(changed.get("name", "")))
+            raise changed_by_other()
+        book.put_facts(state.id, changed, who=who, at=now, name=str(changed.get("name", "")))
         if state.shown is not None and state.fresh:
             shown = state.shown
             note = noted(
@@ -52,5 +51,6 @@ async def keep_facts(door: Door, state: State, changed: Mapping[str, Any]) -> No
     await door.written(keep)
 
 
-def _changed_by_other() -> Wrong:
+def changed_by_other() -> Wrong:
+    """What is told to whoever typed into older facts."""
     return Wrong([Slip("", "", said("facts-other"))])

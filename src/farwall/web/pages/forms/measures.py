@@ -17,7 +17,8 @@ from farwall.readers.sizes import length_m
 
 _FL_OZ_PER_GAL_OF_ML_PER_L = 0.128
 _THOUSANDS = re.compile(r"\d{1,3}(,\d{3})+(\.\d+)?")
-_MOST_DECIMALS, _TAPE_DECIMALS = 6, 1
+_MOST_DECIMALS = 6
+_LONGEST_TAPE_M = 300.0
 
 
 class NoNumber(ValueError):
@@ -56,17 +57,16 @@ class Measure:
         """What is typed for an SI value; where that has no end, three digits of it."""
         scale = self.scale(system)
         number = (value - scale.none) / scale.one
-        most = _TAPE_DECIMALS if scale is FEET.us else _MOST_DECIMALS
-        for places in range(most + 1):
+        for places in range(_MOST_DECIMALS + 1):
+            if scale is FEET.us and places == 2 and (taped := _tape(value)) is not None:
+                return taped
             if math.isclose(round(number, places), number, rel_tol=1e-9, abs_tol=1e-9):
                 return f"{round(number, places) + 0.0:.{places}f}"
-        if scale is FEET.us and (taped := _tape(value)) is not None:
-            return taped
         return f"{number:.3g}" if abs(number) < 1_000 else f"{number:.0f}"
 
 
 def plain_number(text: str, system: Units = "us") -> float:
-    """A number as people write it: `1,500` are thousands where gallons are, `1,5` is one and a half.
+    """A number as people write it: `1,500` are thousands beside gallons, `1,5` is 1.5.
 
     Raises NoNumber; also for `1,500` beside litres, which may be either.
     """
@@ -93,7 +93,7 @@ def _taped(text: str) -> float | None:
 def _tape(value: float) -> str | None:
     """`8' 4 1/2"` where the length is one of whole half inches; else None."""
     halves = value / units.M_PER_IN * 2
-    if value < 0 or not math.isclose(round(halves), halves, rel_tol=1e-9, abs_tol=1e-9):
+    if not 0 <= value < _LONGEST_TAPE_M or not math.isclose(round(halves), halves, rel_tol=1e-9, abs_tol=1e-9):
         return None
     feet, rest = divmod(round(halves), 24)
     inches, half = divmod(rest, 2)

@@ -19,7 +19,9 @@ from farwall.facts.job import Job
 from farwall.facts.plan import Ground
 from farwall.facts.settled import SettledJob
 from farwall.papers.grounds import ground_value
+from farwall.phrasebook import told
 from farwall.web.pages.forms.nouns import Sentence
+from farwall.web.pages.speaking import speaking_here
 from farwall.web.words import said
 
 DEFAULTS: dict[str, Default] = {
@@ -63,6 +65,10 @@ class Notes:
 
     def of(self, sentence: Sentence) -> tuple[Note, ...]:
         """The lines under a sentence."""
+        with speaking_here(self.job):
+            return self._of(sentence)
+
+    def _of(self, sentence: Sentence) -> tuple[Note, ...]:
         found = [Note(one) for name in sentence.stands_in for one in self._stands_in(name)]
         if sentence.effect:
             found.append(Note(said(sentence.effect)))
@@ -77,15 +83,15 @@ class Notes:
         ground = self.grounds.get(name, usual)
         what = said(f"stands-{name.rpartition('.')[2]}")
         if ground.rank == Rank.MEASURED:
-            value, rank = ground_value(usual, units), rank_words(usual.rank, usual.source)
-            told = said("note-told", what=what, value=value, rank=rank)
+            value, rank = ground_value(usual, units), told(rank_words(usual.rank, usual.source))
+            line = said("note-told", what=what, value=value, rank=rank)
         else:
-            value, rank = ground_value(ground, units), rank_words(ground.rank, ground.source)
+            value, rank = ground_value(ground, units), told(rank_words(ground.rank, ground.source))
             key = "note-default" if self._told(name) is None else "note-usual"
-            told = said(key, what=what, value=value, rank=rank)
+            line = said(key, what=what, value=value, rank=rank)
         ends = self._over(name, default)
         if ends is None:
-            yield told
+            yield line
             return
         low, high = (
             ground_value(replace(usual, value=f"{end:.12g}"), units)
@@ -93,7 +99,7 @@ class Notes:
         )
         effect = said("effect-open", low=low, high=high, first=f"{ends[0]:.1f}",
                       last=f"{ends[1]:.1f}")  # fmt: skip
-        yield f"{told} {effect}"
+        yield f"{line} {effect}"
 
     def _told(self, name: str) -> object:
         """What the facts say of it; None where nothing."""
@@ -142,5 +148,8 @@ def _or(told: float | None, other: float) -> float:
 
 
 def _found(one: Finding) -> Note:
-    told = one.reason if one.verdict == "go" or not one.change else f"{one.reason} {one.change}"
-    return Note(f"{said('go-' + one.verdict.replace(' ', '-'))} {told}", one.verdict)
+    why = told(one.reason)
+    if one.verdict != "go" and one.change:
+        why = f"{why} {told(one.change)}"
+    word = said(f"go-{one.verdict.replace(' ', '-')}")
+    return Note(f"{word} {why}", one.verdict)

@@ -6,6 +6,7 @@ import types
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, is_dataclass
 from functools import cache
+from itertools import pairwise
 from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 from farwall.facts.job import Job
@@ -20,7 +21,7 @@ Kind = Literal["number", "whole", "choice", "yes-no", "text", "list", "moment"]
 
 @dataclass(frozen=True)
 class Hint:
-    """What a place holds: its kind, its choices, its ends (the SI unit), whether it may be empty."""
+    """What a place holds: its kind, choices, ends (the SI unit), whether it may be empty."""
 
     kind: Kind
     choices: tuple[Any, ...] = ()
@@ -84,7 +85,9 @@ def _notes(hint: Any) -> list[Any]:
 
 
 def _ends(hint: Any, noun: type | None, key: str) -> tuple[float | None, float | None, bool]:
-    lows, highs, above = [], [], False
+    lows: list[float] = []
+    highs: list[float] = []
+    above = False
     for note in _notes(hint):
         for name, into in (("ge", lows), ("gt", lows), ("le", highs), ("lt", highs)):
             if (bound := getattr(note, name, None)) is not None:
@@ -122,7 +125,7 @@ def put(raw: dict[str, Any], path: Path, value: Any) -> None:
     Rows and objects on the way are made; a spelling of the same value in other units goes.
     """
     node: Any = raw
-    for step, after in zip(path, path[1:], strict=False):
+    for step, after in pairwise(path):
         node = _entered(node, step, list if isinstance(after, int) else dict)
     last = path[-1]
     if isinstance(node, dict):

@@ -7,9 +7,11 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from farwall.web.pages.forms.asked import NO, YES, Asked, Field, Row
+from farwall.web.pages.forms.measures import FEET
 from farwall.web.pages.forms.notes import Note, Notes
 from farwall.web.pages.forms.nouns import Blank, Part, Sentence
 from farwall.web.pages.forms.told import Slip, name_of
+from farwall.web.pages.forms.windows import WINDS
 from farwall.web.words import said, words
 
 _MARK = "\0"
@@ -106,26 +108,14 @@ class _Showing:
 
     def _sentence(self, sentence: Sentence, row: Row, *, notes: bool) -> SentenceShown:
         fields = {blank.name: row.field(blank) for blank in sentence.blanks}
-        marked = {name: f"{_MARK}{name}{_MARK}" for name in fields}
-        parts = said(sentence.key, **marked).split(_MARK)
-        texts, names = parts[::2], parts[1::2]
-        pieces: list[Piece] = []
-        for n, text in enumerate(texts):
-            tail, rest = _tail(text) if n else ("", text)
-            if tail:
-                pieces[-1] = replace(pieces[-1], tail=tail)
-            if n < len(names):
-                shown = self._blank(fields[names[n]], fresh=row.fresh)
-                pieces.append(Piece(rest.strip(), shown.id, shown))
-            elif rest.strip():
-                pieces.append(Piece(rest.strip(), _id(fields[names[-1]].name) if names else ""))
+        blanks = {name: self._blank(one, fresh=row.fresh) for name, one in fields.items()}
         wrongs = tuple(
             (_id(one.name), self.wrong[one.name])
             for one in fields.values()
             if one.name in self.wrong
         )
         told = self.notes.of(sentence) if notes else ()
-        return SentenceShown(tuple(pieces), sentence.help, told, wrongs)
+        return SentenceShown(_pieces(sentence.key, blanks), sentence.help, told, wrongs)
 
     def _blank(self, one: Field, *, fresh: bool) -> BlankShown:
         hint, units = one.hint, self.asked.units
@@ -154,6 +144,48 @@ class _Showing:
         found = [(value, said(f"{stem}-{value.replace(' ', '-')}")) for value in values]
         empty = said(f"{stem}-" if f"{stem}-" in words("en") else "not-known")
         return (("", empty), *found) if hint.may_be_empty or fresh else tuple(found)
+
+
+def window_asked(asked: Asked, told: Mapping[str, Any], slips: Sequence[Slip]) -> SentenceShown:
+    """The sentence of one more window: room, the way it looks, its width."""
+    unit = said(FEET.scale(asked.units).unit)
+    winds = tuple((one, said(f"way-{one}")) for one in WINDS)
+    rooms = tuple(asked.choices("rooms"))
+    wrong = {one.name: one.what for one in slips}
+
+    def blank(name: str, label: str, options: tuple[tuple[str, str], ...] = ()) -> BlankShown:
+        full, typed = f"window.{name}", told.get(f"window.{name}")
+        value = typed if isinstance(typed, str) else options[0][0] if options else ""
+        shown_unit = "" if options else unit
+        return BlankShown(
+            _id(full), full, label, value, shown_unit, 6, not options, options,
+            wrong.get(full, ""),
+        )  # fmt: skip
+
+    blanks = {
+        "room": blank("room", said("name-room"), rooms),
+        "faces": blank("faces", said("name-faces"), winds),
+        "width": blank("width", f"{said('name-window-wide')}, {unit}"),
+    }
+    wrongs = tuple((one.id, one.wrong) for one in blanks.values() if one.wrong)
+    return SentenceShown(_pieces("window-new-told", blanks), "", (), wrongs)
+
+
+def _pieces(key: str, blanks: Mapping[str, BlankShown]) -> tuple[Piece, ...]:
+    """The words of a key cut at its blanks."""
+    parts = said(key, **{name: f"{_MARK}{name}{_MARK}" for name in blanks}).split(_MARK)
+    texts, names = parts[::2], parts[1::2]
+    pieces: list[Piece] = []
+    for n, text in enumerate(texts):
+        tail, rest = _tail(text) if n else ("", text)
+        if tail:
+            pieces[-1] = replace(pieces[-1], tail=tail)
+        if n < len(names):
+            shown = blanks[names[n]]
+            pieces.append(Piece(rest.strip(), shown.id, shown))
+        elif rest.strip():
+            pieces.append(Piece(rest.strip(), blanks[names[-1]].id if names else ""))
+    return tuple(pieces)
 
 
 def _tail(text: str) -> tuple[str, str]:

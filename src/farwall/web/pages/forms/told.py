@@ -170,7 +170,7 @@ def _number(field: Field, text: str, units: Units) -> float | int:
 
 
 def _moment(text: str, asked: Asked) -> str:
-    """A moment with its offset: of the house's time zone, else of the start that was told before."""
+    """A moment with its offset: of the house's time zone, else of the start told before."""
     try:
         moment = datetime.fromisoformat(text)
     except ValueError:

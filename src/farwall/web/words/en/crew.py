@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 WORDS = {
+    "way-draw": "drawing",
+    "way-log": "log",
     "way-crew": "crew",
     "way-floor": "floor",
     "way-papers": "papers",
@@ -13,8 +15,8 @@ WORDS = {
     "sprayer": "Sprayer and motion",
     "wishes": "Wishes",
     "first": "The few that matter most",
-    "first-told": "The floor is in the book. Four answers shape its plan most; what stands in the "
-    "blanks is a safe start and can be changed any day.",
+    "first-told": "The floor is in the book. Four answers shape its plan most; what stands in "
+    "the blanks is a safe start and can be changed any day.",
     "first-go": "Plan this floor",
     "first-day": "The day",
     "first-stains": "Two colours",
@@ -32,6 +34,10 @@ WORDS = {
     "s-reach": "The wand reaches {reach}.",
     "s-walk": "Walking without spraying goes at {walk}.",
     "s-spare": "A second sprayer of the same kind {spare}.",
+    "s-language": "The run sheet and the drawings speak {language}.",
+    "name-language": "Language of the papers",
+    "pick-language-en": "English",
+    "pick-language-es": "Spanish",
     "s-units": "Figures are shown in {units}.",
     "s-sure": "The mix must last with {sure} of certainty.",
     "s-bands": "Bands are {bands}.",
@@ -68,18 +74,20 @@ WORDS = {
     "pick-bands-plain": "plain straight ones where they hold",
     "effect-helper": "With a helper a tank is swapped, not filled, while an edge waits; a second "
     "sprayer halves the time of a band.",
-    "effect-tank": "A smaller tank is filled more often, and every filling ages the edge that waits.",
-    "effect-tip": "A tip that gives less than the spray rate asks holds the hand back; replace it at "
-    "a tenth more flow.",
+    "effect-tank": "A smaller tank is filled more often, and every filling ages the edge that "
+    "waits.",
+    "effect-tip": "A tip that gives less than the spray rate asks holds the hand back; replace "
+    "it at a tenth more flow.",
     "effect-band": "An edge ages as the band is wide: a tenth narrower, a tenth younger.",
     "effect-rate": "An edge ages as the hand is slow: a tenth faster, a tenth younger.",
     "rooms-new": "A floor by its sizes",
-    "rooms-new-told": "Each room by two lengths and where its door leads. Good for a first plan; the "
-    "rooms are laid side by side as their doors allow, walls without thickness. A drawing tells more.",
+    "rooms-new-told": "Each room by two lengths and where its door leads. Good for a first plan; "
+    "the rooms are laid side by side as their doors allow, walls without thickness. A drawing "
+    "tells more.",
     "rooms-name": "The house is called",
     "rooms-house": "New house",
-    "rooms-call": "Room {n} is called",
-    "rooms-long": "it is",
+    "rooms-call": "Room {n}:",
+    "rooms-long": "measures",
     "rooms-wide": "by",
     "rooms-way": "its",
     "rooms-leads": "leads to",
@@ -100,18 +108,14 @@ WORDS = {
     "rooms-no-length": "“{text}” is no length. Write it such as 12, 12.5 or 12' 6\".",
     "rooms-size": "a room is {low} to {high} long and wide.",
     "rooms-no-name": "this room has sizes and no name.",
-    "rooms-no-way-out": "No room has a way outside: nobody may be shut in. Let one door lead outside.",
+    "rooms-no-way-out": "No room has a way outside: nobody may be shut in. Let one door lead "
+    "outside.",
     "rooms-leads-nowhere": "its door leads to room {n}, which is not told.",
     "rooms-shut": "its doors lead round in a ring and never outside.",
     "rooms-no-wall": "no wall of {room} is left for it. Let it lead elsewhere, or bring a drawing.",
-    "rooms-narrow": "its sides are too short for the opening.",
     "new-rooms-title": "Type the rooms",
     "new-rooms-told": "No drawing? Each room by two lengths and where its door leads.",
     "new-rooms": "Type the rooms",
-    "new-draw-title": "Draw the floor",
-    "new-draw-told": "Draw rooms and doors on the screen.",
-    "new-draw": "Draw it",
-    "first-welcome": "A floor to spray, planned in three minutes",
-    "first-welcome-told": "Take one of these ways in. Then four questions, and the plan: fields, bands, "
-    "mix, and whether it can be done at all.",
+    "first-welcome-told": "Take one of the ways below. Then a few questions, and the plan: "
+    "fields, bands, mix, and whether it can be done at all.",
 }

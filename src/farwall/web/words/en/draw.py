@@ -7,10 +7,11 @@ WORDS = {
     "draw-correct": "Correct the floor",
     "draw-of": "facts {n}",
     "draw-of-none": "not planned yet",
+    "draw-draft": "a drawing that is not planned yet; the facts are as they were",
     "draw-back": "Back to the plan",
     "draw-skip": "To the floor",
-    "draw-no-script": "Drawing needs script in this browser. Without it a floor is corrected in its file "
-    "and brought again.",
+    "draw-no-script": "Drawing needs script in this browser. Without it a floor is corrected in"
+    " its file and brought again.",
     "draw-tools": "What the pointer does",
     "draw-tool-pick": "Pick and move",
     "draw-tool-rectangle": "Room by two corners",
@@ -18,17 +19,22 @@ WORDS = {
     "draw-tool-opening": "Opening",
     "draw-tool-fixture": "Fixture",
     "draw-tool-cut": "Saw cut",
-    "draw-hint-pick": "Take hold of a wall, a corner, an opening, a fixture or a cut and drag it. By keys: "
-    "pick it in the list or with the cross and Enter, then use the arrows; Shift makes steps larger.",
-    "draw-hint-rectangle": "Set one corner, then the one across; or type both sides, such as 12' 6 x 10'.",
-    "draw-hint-corners": "Set corner after corner at the inner face of the walls; end at the first one. A "
-    "typed length goes that far towards the cross, or the way of the arrow pressed after it.",
-    "draw-hint-opening": "Point at a wall: the rooms on both sides are found. A width may be typed first.",
-    "draw-hint-fixture": "Set two corners of what is kept dry and walked around, or type both its sides.",
+    "draw-hint-pick": "Take hold of a wall, a corner, an opening, a fixture or a cut and drag "
+    "it. By keys: pick it in the list or with the cross and Enter, then use the arrows; "
+    "Shift makes steps larger.",
+    "draw-hint-rectangle": "Set one corner, then the one across; or type both sides, such as "
+    "12' 6 x 10'.",
+    "draw-hint-corners": "Set corner after corner at the inner face of the walls; end at the "
+    "first one. A typed length goes that far towards the cross, or the way of the arrow "
+    "pressed after it.",
+    "draw-hint-opening": "Point at a wall: the rooms on both sides are found. A width may be "
+    "typed first.",
+    "draw-hint-fixture": "Set two corners of what is kept dry and walked around, or type both "
+    "its sides.",
     "draw-hint-cut": "Set both ends of the cut in the slab.",
     "draw-hint-scale": "Set two points on the picture whose distance you know, then type it.",
-    "draw-board": "The floor. Arrows move a cross, or what is picked; Enter sets or picks; Escape lets go; "
-    "Delete takes away; plus and minus bring it nearer and farther.",
+    "draw-board": "The floor. Arrows move a cross, or what is picked; Enter sets or picks; "
+    "Escape lets go; Delete takes away; plus and minus bring it nearer and farther.",
     "draw-svg": "The floor as drawn",
     "draw-svg-desc": "All that is drawn stands as a list beside it.",
     "draw-undo": "Undo",
@@ -48,8 +54,8 @@ WORDS = {
     "draw-same": "Nothing was drawn since it was last kept.",
     "draw-kept": "Kept as facts {n}; the plan is being made.",
     "draw-see-plan": "To the plan",
-    "draw-not-yet": "No plan can be made of this floor yet. It is kept as a drawing; what is wrong has "
-    "a pin at its place.",
+    "draw-not-yet": "No plan can be made of this floor yet. It is kept as a drawing; what is "
+    "wrong has a pin at its place.",
     "draw-out-of-reach": "The book was out of reach: nothing was kept. Try again.",
     "draw-verdict": "What it does to the edges",
     "draw-verdict-new": "Verdicts come once a first plan is made.",
@@ -59,7 +65,8 @@ WORDS = {
     "draw-preview-late": "NO: {rooms} cannot be done so.",
     "draw-preview-unsure": "Unsure: taken as not fitting until it is planned.",
     "draw-preview-again": "{rooms}: only the full plan can tell. Keep it to have it planned.",
-    "draw-preview-edge": "{rooms}: the oldest edge waits about {age} min, weighed as {safe}, of {lives} min.",
+    "draw-preview-edge": "{rooms}: the oldest edge waits about {age} min, weighed as {safe}, of"
+    " {lives} min.",
     "draw-preview-edge-kept": "{rooms}: the oldest edge waits {age} of {lives} min.",
     "draw-preview-rank": "Estimated from the last full plan, the stricter where unsure.",
     "draw-room-age": "{age} of {lives} min",
@@ -80,10 +87,11 @@ WORDS = {
     "draw-unit-cm": "centimetres",
     "draw-unit-m": "metres",
     "draw-unit-put": "Read it again",
-    "draw-unit-told": "What was corrected by hand since is then drawn anew from the file. The facts stay "
-    "until you keep it.",
+    "draw-unit-told": "What was corrected by hand since is then drawn anew from the file. The "
+    "facts stay until you keep it.",
     "draw-unit-unknown": "that is no unit of a drawing.",
-    "draw-no-file": "the book does not have the drawing that this house was made of. Bring it again.",
+    "draw-no-file": "the book does not have the drawing that this house was made of. Bring it "
+    "again.",
     "draw-undone": "One step undone.",
     "draw-redone": "One step done again.",
     "draw-moved": "Moved.",
@@ -104,7 +112,8 @@ WORDS = {
     "draw-not-sound": "That is no shape: its line crosses itself, or it is too small.",
     "draw-more-corners": "A room needs three corners or more.",
     "draw-corner-set": "{n} set.",
-    "draw-no-length": "That is no length that can be used here. Write it such as 12' 6 1/2\" or 3.81 m.",
+    "draw-no-length": "That is no length that can be used here. Write it such as 12' 6 1/2\" or "
+    "3.81 m.",
     "draw-cross": "{x} right, {y} up",
     "draw-snap-corner": "corner",
     "draw-snap-edge": "on a wall",
@@ -151,7 +160,8 @@ WORDS = {
     "draw-room-begin": "Set the corners of {name}.",
     "draw-put-way-out": "Point at the wall through which one leaves.",
     "draw-underlay": "A picture under the floor",
-    "draw-underlay-told": "A photo or a picture of a plan, PNG or JPEG, up to 10 MB. It is kept in this book.",
+    "draw-underlay-told": "A photo or a picture of a plan, PNG or JPEG, up to 10 MB. It is kept"
+    " in this book.",
     "draw-underlay-file": "Picture",
     "draw-underlay-put": "Lay it under",
     "draw-underlay-away": "Take the picture away",
@@ -199,7 +209,8 @@ WORDS = {
     "repair-unit-wrong": "Another unit",
     "repair-unit-choose": "Choose the unit",
     "new-title": "Draw a house",
-    "new-told": "Give it a name. Its first room can be typed by two lengths, or drawn on the next page.",
+    "new-told": "Give it a name. Its first room can be typed by two lengths, or drawn on the "
+    "next page.",
     "new-name": "Name of the house",
     "new-room": "First room",
     "new-first-room": "Room 1",

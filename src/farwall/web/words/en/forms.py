@@ -9,7 +9,8 @@ WORDS = {
     "form-same": "These are the facts already; nothing was changed.",
     "form-away": "take this away",
     "form-new": "One more",
-    "form-empty": "A blank that stays empty is not told: then the default stands in, with its rank.",
+    "form-empty": "A blank that stays empty is not told: then the default stands in, with its "
+    "rank.",
     "watch-start": "Time it",
     "watch-stop": "Stop",
     "watch-label": "Time with a watch: {name}",

@@ -5,8 +5,8 @@ from __future__ import annotations
 WORDS = {
     "way-survey": "survey",
     "survey": "Survey",
-    "survey-told": "What the slab is, before anything is priced. An unknown is asked, never guessed; "
-    "what has a default says so.",
+    "survey-told": "What the slab is, before anything is priced. An unknown is asked, never "
+    "guessed; what has a default says so.",
     "slab": "The slab",
     "ticket": "The ready-mix ticket",
     "drops": "The drop test",
@@ -14,12 +14,12 @@ WORDS = {
     "air": "Warmth and air",
     "any-patches": "Patches",
     "patches": "Each patch",
-    "patches-told": "Repairs, trenches, later pours, levellers: one line each. The last line is for "
-    "the next one.",
+    "patches-told": "Repairs, trenches, later pours, levellers: one line each. The last line is "
+    "for the next one.",
     "damp": "Damp, salts and pH",
     "tests": "Moisture tests",
-    "tests-told": "A line for each test that was made; fill what that test reads. The last line is "
-    "for the next one.",
+    "tests-told": "A line for each test that was made; fill what that test reads. The last line "
+    "is for the next one.",
     "sun": "Where the sun comes from",
     "sun-told": "With north, place and the windows, the sun on the floor is reckoned hour by hour.",
     "windows": "Windows",
@@ -44,11 +44,12 @@ WORDS = {
     "s-damp-air": "The air holds {damp-air} of humidity.",
     "s-moving": "Over the floor it moves at {moving}.",
     "s-frost": "The ground below {frost}.",
-    "s-house": "While the floor is done and dries the house is {house}, with {fans} fans blowing out.",
+    "s-house": "While the floor is done and dries the house is {house}, with {fans} fans blowing "
+    "out.",
     "s-heater": "It is heated with {heater}, its fumes {vented}.",
     "s-patched": "On this floor there {patched}.",
-    "s-patch": "A {patch-kind}, called {id}, in {room}, {old} old; a drop goes in after {drop}. It is "
-    "{becomes}.",
+    "s-patch": "A {patch-kind}, called {id}, in {room}, {old} old; a drop goes in after {drop}. "
+    "It is {becomes}.",
     "s-salts": "White salts {salts}.",
     "s-ph": "The bare, wetted slab reads pH {ph}.",
     "s-test": "{test-kind}, in {room}.",
@@ -58,8 +59,8 @@ WORDS = {
     "s-probe": "The probe read {probe}.",
     "s-north": "North lies {north} clockwise from up on the plan.",
     "s-place": "The house stands at {latitude} north and {longitude} east, on the clock of {zone}.",
-    "s-window": "Its sill is {sill} above the floor, it is {height} high in a wall {reveal} deep; "
-    "{covered}, {main}.",
+    "s-window": "Its sill is {sill} above the floor, it is {height} high in a wall {reveal} "
+    "deep; {covered}, {main}.",
     "s-colour": "The owner wants {colour}.",
     "s-trades": "On these days the house is {trades}.",
     "s-waste": "The rinse water goes {waste}.",
@@ -216,18 +217,27 @@ WORDS = {
     "go-tests": "Tests to do",
     "go-test": "{count} × {test}: {how}",
     "go-disagree": "Texts disagree: {texts}.",
-    "go-wins": "The sheet of the material in hand, local codes and licensed practice win over this "
-    "list.",
+    "go-wins": "The sheet of the material in hand, local codes and licensed practice win over "
+    "this list.",
     "drop-map": "Drop map: seconds in each room, slab as last kept",
-    "drop-map-key": "open under 5 s · good to 20 s · tight to 60 s, sand first · beyond it no stain "
-    "yet (common practice, no source)",
+    "drop-map-key": "open under 5 s · good to 20 s · tight to 60 s, sand first · beyond it no "
+    "stain yet (common practice, no source)",
     "drop-none": "no drop",
     "drop-s": "{s} s",
     "window-title": "{width} wide, in {room}, facing {way}",
     "window-title-plain": "{width} wide, in {room}",
-    "way-N": "north", "way-NE": "north-east", "way-E": "east", "way-SE": "south-east",
-    "way-S": "south", "way-SW": "south-west", "way-W": "west", "way-NW": "north-west",
+    "way-N": "north",
+    "way-NE": "north-east",
+    "way-E": "east",
+    "way-SE": "south-east",
+    "way-S": "south",
+    "way-SW": "south-west",
+    "way-W": "west",
+    "way-NW": "north-west",
     "window-new": "Add a window",
-    "window-new-told": "In {room}, in the wall that faces {faces}, {width} wide; north must be told "
-    "first.",
-}  # fmt: skip
+    "window-new-told": "A window in {room}, in the wall that faces {faces}, {width} wide.",
+    "name-faces": "Which way it looks",
+    "name-window-wide": "Width of the window",
+    "window-no-north": "north must be told and kept first.",
+    "window-no-wall": "no outside wall of {room} that looks there is long enough.",
+}

@@ -6,9 +6,9 @@ WORDS = {
     "no-page": "No existe esa página",
     "no-house": "El libro no tiene esa casa",
     "book-trouble": "El libro no se puede usar ahora",
-    "too-large": "Demasiado a la vez",
+    "too-large": "Demasiado de una vez",
     "from-elsewhere": "Este formulario no vino de aquí",
     "refused": "Esto no se puede hacer",
     "unanswerable": "Todavía no",
-    "back": "A las casas",
+    "back": "Volver a las casas",
 }
