@@ -23,7 +23,7 @@ WORDS = {
     "lessons-own": "La cantidad misma está entre {low} y {high}, cuatro de cada cinco veces. Los "
     "trabajos detrás cuentan como {weight}.",
     "lessons-gate": "Al control de la mezcla se le da una dispersión de {spread} %, {share} % de "
-    "ella propia de un paño.",
+    "ella propia de un tramo.",
     "lessons-jobs-1": "1 trabajo cerrado",
     "lessons-jobs": "{n} trabajos cerrados",
     "lessons-counted": "Aprendido de {jobs}, el último del {until}",
@@ -109,6 +109,6 @@ WORDS = {
     "lessons-rank": "Rango: {rank}; {source}.",
     "lessons-work": "En uso",
     "lessons-all": "Todo lo aprendido",
-    "lessons-kind-fields of one coat": "paños de una misma mano",
+    "lessons-kind-fields of one coat": "tramos de una misma mano",
     "lessons-unit-spread of ln": "dispersión del ln",
 }
