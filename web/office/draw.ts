@@ -33,7 +33,7 @@ function showTool(): void {
   for (const one of document.querySelectorAll<HTMLButtonElement>("[data-tool]")) {
     one.setAttribute("aria-pressed", String(one.dataset["tool"] === store.tool));
   }
-  svg.dataset["tool"] = store.tool;
+  svg.dataset["using"] = store.tool;
   here("tool-hint").textContent = w(`draw-hint-${store.tool}`);
   here("tool-keys").textContent = store.tool === "corners" || store.tool === "pick" ? w(`draw-keys-${store.tool}`) : isMaking() ? w("draw-keys-making") : "";
   here("new-kind-part").hidden = store.tool !== "opening";

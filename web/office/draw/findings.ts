@@ -158,7 +158,7 @@ const AFTER: Readonly<Record<string, (note: Note) => void>> = {
     if (note.at) look({ ...looking(), centre: note.at as Point });
     store.say("picked");
     here("board").focus();
-    tell(w("draw-room-begin", { name: store.nextName }));
+    tell(store.nextName ? w("draw-room-begin", { name: store.nextName }) : w("draw-hint-rectangle"));
   },
   trace: () => {
     store.use("rectangle");
