@@ -1,7 +1,7 @@
 // The floor as SVG: each thing a few elements, of which only those that changed are touched.
 import { corners, type Drawn, type Fixture, type Opening, type Point, type Room, type SawCut } from "./pure/nouns.ts";
 import { areaTold } from "./pure/lengths.ts";
-import { add, area, holds, inside, middle, outward, times } from "./pure/points.ts";
+import { add, area, box, holds, inside, middle, outward, times } from "./pure/points.ts";
 import { given, here, svgOf, units, w } from "./page.ts";
 import { n2, pathOf, S, type View, viewOfAll } from "./view.ts";
 
@@ -18,6 +18,7 @@ let view: View = viewOfAll({ ...given.drawn, answers: {} }, size());
 /** Words under a room's name: the age of its edge. */
 const under = new Map<string, { text: string; no: boolean }>();
 let exits = "";
+let standing: (readonly Point[])[] = [];
 
 export function size(): { width: number; height: number } {
   const box = svg.getBoundingClientRect();
@@ -45,6 +46,7 @@ export function floorAt(x: number, y: number): Point {
 
 /** Draw what changed since it was last drawn. */
 export function draw(drawn: Drawn): void {
+  standing = drawn.fixtures.map((one) => corners(one.polygon));
   each("rooms", drawn.rooms, newRoom, setRoom);
   each("fixtures", drawn.fixtures, newFixture, setFixture);
   each("saw_cuts", drawn.saw_cuts, newCut, setCut);
@@ -98,7 +100,7 @@ function setRoom([wall, floor, name, age]: Parts, room: Room): void {
   wall?.setAttribute("d", d);
   floor?.setAttribute("d", d);
   const ring = corners(room.polygon);
-  const at = inside(ring);
+  const at = inside(ring, standing);
   for (const one of [name, age]) {
     one?.setAttribute("x", String(n2(at[0] * S)));
     one?.setAttribute("y", String(n2(-at[1] * S)));
@@ -106,20 +108,22 @@ function setRoom([wall, floor, name, age]: Parts, room: Room): void {
   const told = room.name || room.id;
   if (name && name.textContent !== told) name.textContent = told;
   if (name) fit(name, ring, told);
-  if (age) fit(age, ring, age.textContent ?? "");
+  if (age) fit(age, ring, age.textContent ?? "", AGE_PX);
 }
 
+const NAME_PX = 18;
+const AGE_PX = 46;
 /** A name that does not fit its room is left out; the list has it. */
-function fit(name: SVGElement, ring: readonly Point[], told: string): void {
-  const xs = ring.map((p) => p[0]);
-  const room = (Math.max(...xs) - Math.min(...xs)) / pixel();
-  name.classList.toggle("no-room", told.length * 6.4 > room - 4);
+function fit(name: SVGElement, ring: readonly Point[], told: string, high_px = NAME_PX): void {
+  const { low, high } = box(ring);
+  const [wide, deep] = [(high[0] - low[0]) / pixel(), (high[1] - low[1]) / pixel()];
+  name.classList.toggle("no-room", told.length * 6.4 > wide - 4 || deep < high_px);
 }
 function fitNames(): void {
   for (const [id, room] of byName.rooms) {
     const [, , name, age] = shown.get(`rooms/${id}`) ?? [];
     if (name) fit(name, corners(room.polygon), room.name || room.id);
-    if (age) fit(age, corners(room.polygon), age.textContent ?? "");
+    if (age) fit(age, corners(room.polygon), age.textContent ?? "", AGE_PX);
   }
 }
 
@@ -133,7 +137,7 @@ export function ages(told: ReadonlyMap<string, { text: string; no: boolean }>): 
     if (under.get(id)?.text === now?.text) continue;
     age.textContent = now?.text ?? "";
     const room = byName.rooms.get(id);
-    if (room) fit(age, corners(room.polygon), now?.text ?? "");
+    if (room) fit(age, corners(room.polygon), now?.text ?? "", AGE_PX);
     age.classList.toggle("no", now?.no ?? false);
     if (now) under.set(id, now);
     else under.delete(id);

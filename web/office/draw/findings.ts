@@ -3,7 +3,7 @@ import type { Answer, Drawn, ListName, Point } from "./pure/nouns.ts";
 import * as edits from "./pure/edits.ts";
 import { dist } from "./pure/points.ts";
 import { look, looking } from "./board.ts";
-import { pins } from "./marks.ts";
+import { pins, sketch } from "./marks.ts";
 import { type Fault, given, here, htmlOf, type Note, tell, w } from "./page.ts";
 import { store } from "./store.ts";
 
@@ -34,7 +34,7 @@ export function show(): void {
 function pin(): void {
   const found = faults.flatMap((one, n) => (one.at ? [{ at: one.at as Point, label: String(n + 1), no: true, open: true }] : []));
   const notes = given.notes.flatMap((one) => (one.at ? [{ at: one.at as Point, label: letter(one), no: false, open: open(one) }] : []));
-  pins([...notes.filter((one) => !one.open), ...notes.filter((one) => one.open), ...found]);
+  pins([...notes.filter((one) => one.open), ...found]);
 }
 
 /** Notes have letters, faults numbers: a, b, … z, aa. */
@@ -95,6 +95,7 @@ function showAt(at: Point, fault: Fault | null): void {
     store.use("pick");
     store.pick({ list: thing.list as ListName, id: thing.id });
   } else store.say("picked");
+  sketch({ line: [], closed: false, at, guides: [], word: "" });
   here("board").focus();
 }
 

@@ -95,7 +95,7 @@ export function pins(all: readonly Pin[]): void {
   PINS.replaceChildren();
   pinned = all;
   for (const one of all) {
-    const group = svgOf("g", { class: `pin${one.no ? " no" : ""}${one.open ? "" : " told"}`, transform: `translate(${n2(one.at[0] * S)} ${n2(-one.at[1] * S)})` });
+    const group = svgOf("g", { class: one.no ? "pin no" : "pin", transform: `translate(${n2(one.at[0] * S)} ${n2(-one.at[1] * S)})` });
     const text = svgOf("text", {});
     text.textContent = one.label;
     group.append(svgOf("path", { d: "M0 0L-4 -9A10 10 0 1 1 4 -9Z" }), text);
