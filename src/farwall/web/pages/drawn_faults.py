@@ -24,8 +24,12 @@ def faults_told(mistakes: Iterable[Mistake], drawn: Json) -> list[Json]:
     told = [_told(one, drawn) for one in dict.fromkeys(mistakes)]
     part = _sound_part(drawn)
     told += [_told(one, part) for one in _faults_of(part)]
-    key = lambda one: (one["what"], one["where"] if one["elsewhere"] else "")  # noqa: E731
-    return list({key(one): one for one in reversed(told)}.values())[::-1]
+    return list({_same_as(one): one for one in reversed(told)}.values())[::-1]
+
+
+def _same_as(one: Json) -> tuple[str, str]:
+    """What two tellings of one fault have in common."""
+    return one["what"], one["where"] if one["elsewhere"] else ""
 
 
 def _faults_of(part: Json) -> list[Mistake]:
