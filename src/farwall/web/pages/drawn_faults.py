@@ -137,3 +137,16 @@ def middle_of(name: str, thing: Json, drawn: Json) -> tuple[float, float] | None
         return None
     xs, ys = [x for x, _ in sound], [y for _, y in sound]
     return round((min(xs) + max(xs)) / 2, 3), round((min(ys) + max(ys)) / 2, 3)
+
+
+def windows_off(windows: list[Json], drawn: Json) -> int:
+    """How many windows no longer lie in a wall: they stay where they are when walls are moved."""
+    import shapely
+
+    from farwall.floor.geojson import polygon_from
+    from farwall.floor.thresholds import DEEPEST_WALL_M
+
+    read = [polygon_from(one.get("polygon")) for one in drawn["rooms"]]
+    walls = shapely.union_all([one.shape.boundary for one in read if one is not None])
+    lines = [shapely.LineString(one["line"]) for one in windows]
+    return sum(walls.distance(line.centroid) > DEEPEST_WALL_M for line in lines)
