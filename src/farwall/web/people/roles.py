@@ -32,7 +32,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /join/{token}": OPEN, "POST /join/{token}": OPEN,
     "GET /healthz": OPEN, "GET /readyz": OPEN, "GET /api/openapi.json": OPEN,
     "GET /api/clock": OPEN, "GET /slab/files/{name}": OPEN, "GET /slab/{job}": OPEN,
-    "POST /leave": SELF, "GET /me": SELF, "POST /me/password": SELF, "POST /me/leave-all": SELF,
+    "POST /leave": SELF, "GET /me": SELF, "GET /me/phone": SELF, "POST /me/password": SELF, "POST /me/leave-all": SELF,
     "GET /people": PEOPLE, "POST /people/first": PEOPLE, "POST /people/invite": PEOPLE,
     "POST /people/{person}/role": PEOPLE, "POST /people/{person}/link": PEOPLE,
     "POST /people/{person}/end": PEOPLE, "GET /people/done": PEOPLE,
