@@ -11,7 +11,7 @@ from farwall.errors import FarwallError, Mistake, Refused
 from farwall.web.door import Door
 from farwall.web.pages.drafts import FloorOf
 from farwall.web.pages.drawn import same, with_drawn
-from farwall.web.pages.facts import facts_in_words
+from farwall.web.pages.fact_form import facts_in_words
 from farwall.web.pages.figures import BEFORE, noted
 from farwall.web.pages.repairs import READING, answered
 from farwall.web.pages.shown import Kept
