@@ -32,6 +32,20 @@ def test_work_that_is_only_planned_begins_in_working_hours(shown):
     for one in shown.course.pieces:
         if one.kind == "planned":
             assert 7.4 <= hour(shown, one.from_min) <= 18.6
+            assert one.key == "rinse" or shown.clock.at(one.from_min).weekday() < 5
+
+
+def test_a_house_of_two_days_of_cleaning_is_cleaned_on_two_working_days():
+    large = house(starts_at="2026-06-09T08:00:00+00:00")  # a Tuesday
+
+    class Slow(Course):
+        _lasts = property(lambda _: large.course._lasts | {"clean": 700.0})
+
+    course = Slow(large.job, large.plan, large.clock)
+    clean, mask = course.piece("clean"), course.piece("mask")
+    days = [large.clock.at(minute).date().isoformat() for minute in (clean.from_min, clean.to_min)]
+    assert days == ["2026-06-04", "2026-06-05"]
+    assert large.clock.at(mask.from_min).date().isoformat() == "2026-06-08"
 
 
 def test_the_spraying_is_the_plans_own_to_the_minute(shown):

@@ -2,13 +2,15 @@
 
 Minutes count from the plan's start. Spraying and waits are the plan's own. The work before and
 after lies in the calendar's hours with its usual labour (`days.practice`: common practice and
-guesses), each step at the first working hour after the likely end of what it waits for.
+guesses), Monday to Friday, each step at the first working hour after the likely end of what it
+waits for.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import timedelta
 from functools import cached_property
 from typing import Literal
 
@@ -33,6 +35,7 @@ Kind = Literal["done", "sprayed", "planned"]
 _DRY_DOWN, _SEALER, _TRAFFIC = "dry-down before sealing", "next coat of sealer", "traffic in shoes"
 _OPEN_TIME = "open time"
 _TAIL_MIN = 240.0
+_SATURDAY = 5
 
 
 @dataclass(frozen=True)
@@ -159,7 +162,7 @@ class Course:
     def _before(self) -> tuple[Piece, ...]:
         if not self.coats:
             return ()
-        midnight = -(self.clock.starts_at.hour * 60.0 + self.clock.starts_at.minute)
+        midnight = -self._of_day(0.0)
         mask = self._back(midnight, self._lasts["mask"])
         clean = self._back(_midnight(mask, midnight), self._lasts["clean"])
         first = _midnight(clean, midnight)
@@ -170,31 +173,36 @@ class Course:
             "signed": bool(survey.sample_signed),
         }
         days = dict(zip(("sheet", *known), (day for day, _ in MILESTONES), strict=True))
-        told = [
-            Piece(
-                key, "done" if known[key] else "planned",
-                first + days[key] * DAY_MIN + WORK_FROM_MIN,
-                first + days[key] * DAY_MIN + WORK_UNTIL_MIN,
-            )
-            for key in known
-        ]  # fmt: skip
+        told = []
+        for key, done in known.items():
+            at = self._working_day(first + days[key] * DAY_MIN + WORK_FROM_MIN)
+            until = at + WORK_UNTIL_MIN - WORK_FROM_MIN
+            told.append(Piece(key, "done" if done else "planned", at, until))
         return (
             *told,
-            Piece("clean", "planned", clean, clean + self._over(self._lasts["clean"])),
-            Piece("mask", "planned", mask, mask + self._over(self._lasts["mask"])),
+            Piece("clean", "planned", clean, self._over(clean, self._lasts["clean"])),
+            Piece("mask", "planned", mask, self._over(mask, self._lasts["mask"])),
         )
 
     def _back(self, until: float, lasts: float) -> float:
-        """When work of so many minutes begins that is over on the working day before a midnight."""
-        day = WORK_UNTIL_MIN - WORK_FROM_MIN
-        whole = -(-lasts // day)
-        return until - whole * DAY_MIN + WORK_FROM_MIN
+        """When work of so many minutes begins that is over on the working day before a midnight.
 
-    def _over(self, lasts: float) -> float:
-        """Minutes on the clock from a start in the morning, with the nights between."""
+        What takes more than a day lies on working days one after the other.
+        """
         day = WORK_UNTIL_MIN - WORK_FROM_MIN
-        nights = -(-lasts // day) - 1
-        return lasts + nights * (DAY_MIN - day)
+        at = until + WORK_FROM_MIN
+        for _ in range(int(-(-lasts // day))):
+            at = self._working_day(at - DAY_MIN)
+        return at
+
+    def _over(self, begins: float, lasts: float) -> float:
+        """When work is over that begins in the morning, nights and weekends left out."""
+        day = WORK_UNTIL_MIN - WORK_FROM_MIN
+        while lasts > day:
+            lasts, begins = lasts - day, begins + DAY_MIN
+            while self._is_weekend(begins):
+                begins += DAY_MIN
+        return begins + lasts
 
     @cached_property
     def _after(self) -> tuple[Piece, ...]:
@@ -219,12 +227,31 @@ class Course:
 
     def _at_work(self, free_min: float, lasts: float) -> float:
         """The first minute from then on at which so many minutes fit before the evening."""
-        of_day = (free_min + self.clock.starts_at.hour * 60 + self.clock.starts_at.minute) % DAY_MIN
+        of_day = self._of_day(free_min)
+        begins = free_min
         if of_day < WORK_FROM_MIN:
-            return free_min + WORK_FROM_MIN - of_day
-        if of_day + lasts > EVENING_MIN:
-            return free_min + DAY_MIN - of_day + WORK_FROM_MIN
-        return free_min
+            begins = free_min + WORK_FROM_MIN - of_day
+        elif of_day + lasts > EVENING_MIN:
+            begins = free_min + DAY_MIN - of_day + WORK_FROM_MIN
+        while self._is_weekend(begins):
+            begins += DAY_MIN - self._of_day(begins) + WORK_FROM_MIN
+        return begins
+
+    def _of_day(self, minute: float) -> float:
+        start = self.clock.starts_at
+        return (minute + start.hour * 60 + start.minute) % DAY_MIN
+
+    def _is_weekend(self, minute: float) -> bool:
+        """Whether nobody works that day, as in the calendar; never where no day is told."""
+        if not self.clock.day_told:
+            return False
+        return (self.clock.starts_at + timedelta(minutes=minute)).weekday() >= _SATURDAY
+
+    def _working_day(self, minute: float) -> float:
+        """The same time on the working day at or before."""
+        while self._is_weekend(minute):
+            minute -= DAY_MIN
+        return minute
 
 
 def _midnight(minute: float, any_midnight: float) -> float:
