@@ -193,7 +193,9 @@ WORDS = {
     "order-down": "down",
     "order-up-of": "{rooms}: up",
     "order-down-of": "{rooms}: down",
-    "order-last": "The field sprayed last must have a way out that is still dry.",
+    "order-last": "The field sprayed last must have a way out that is still dry. The order goes by "
+    "rooms: where a room is parted into fields, the planner orders these.",
+    "order-part": "{rooms}, field {n} of the plan",
     "order-weigh": "Weigh this order",
     "order-plan": "Plan with this order",
     "order-free": "Let the planner choose again",

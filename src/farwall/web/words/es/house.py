@@ -199,7 +199,9 @@ WORDS = {
     "order-down": "bajar",
     "order-up-of": "{rooms}: subir",
     "order-down-of": "{rooms}: bajar",
-    "order-last": "El tramo que se rocía al último debe tener una salida todavía seca.",
+    "order-last": "El tramo que se rocía al último debe tener una salida todavía seca. El orden va "
+    "por cuartos: si un cuarto está partido en tramos, a estos los ordena el plan.",
+    "order-part": "{rooms}, tramo {n} del plan",
     "order-weigh": "Pesar este orden",
     "order-plan": "Planear con este orden",
     "order-free": "Que el plan elija otra vez",
