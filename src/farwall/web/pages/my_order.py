@@ -141,7 +141,12 @@ def placed(plan: Plan, order: Sequence[str]) -> list[Placed]:
     """The fields of the first coat, by the first of their rooms in `order`; else as planned."""
     first = plan.fields[0].coat if plan.fields else ""
     fields = sorted((f for f in plan.fields if f.coat == first), key=lambda one: one.order)
-    found = [Placed(f.rooms, named(room_names(plan, f.rooms)), n) for n, f in enumerate(fields, 1)]
+    names = [named(room_names(plan, field.rooms)) for field in fields]
+    found = []
+    for n, (field, name) in enumerate(zip(fields, names, strict=True), 1):
+        if names.count(name) > 1:
+            name = said("order-part", rooms=name, n=n)  # noqa: PLW2901 - told apart
+        found.append(Placed(field.rooms, name, n))
     place = {room: n for n, room in enumerate(order)}
     last = len(place)
     return sorted(found, key=lambda one: min(place.get(room, last) for room in one.rooms))
