@@ -8,16 +8,15 @@ waits for.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import timedelta
 from functools import cached_property
 from typing import Literal
 
 from farwall.air.sealers import limits_of
 from farwall.days.practice import (
     DAY_MIN,
-    EVENING_MIN,
     MILESTONES,
     WORK_FROM_MIN,
     WORK_UNTIL_MIN,
@@ -29,13 +28,15 @@ from farwall.facts.job import Job
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.floor.takeoff import take_off
 from farwall.web.pages.said_clock import SaidClock
+from farwall.web.pages.working_days import WorkingDays
 
-Kind = Literal["done", "sprayed", "planned"]
-"""done: facts hold it, its day is not told · sprayed: by the plan's own minutes · planned."""
+Kind = Literal["done", "sprayed", "planned", "happened"]
+"""done: facts hold it, its day is not told · sprayed: by the plan's own minutes · planned ·
+happened: as entered."""
+_SAID_BY = {"seal": "sealed", "hand-over": "handed-over"}
 _DRY_DOWN, _SEALER, _TRAFFIC = "dry-down before sealing", "next coat of sealer", "traffic in shoes"
 _OPEN_TIME = "open time"
 _TAIL_MIN = 240.0
-_SATURDAY = 5
 
 
 @dataclass(frozen=True)
@@ -71,11 +72,17 @@ class Awaited:
 
 @dataclass(frozen=True)
 class Course:
-    """The whole course of a house on the tape."""
+    """The whole course of a house on the tape.
+
+    entered: words of the log with their minutes; what lies after the coats is then as entered, and
+    what is not entered by `now_min` still lies ahead.
+    """
 
     job: Job
     plan: Plan
     clock: SaidClock
+    entered: tuple[tuple[str, float], ...] = ()
+    now_min: float = -math.inf
 
     @cached_property
     def coats(self) -> tuple[Piece, ...]:
@@ -104,12 +111,11 @@ class Course:
                 if clock.coat == piece.fields[0].coat and clock.begins_min is None
             ]  # fmt: skip
         ends = {(one.key, one.number): one.to_min for one in self._after}
+        after = {
+            _DRY_DOWN: ("rinse", 0), _SEALER: ("seal", 1), _TRAFFIC: ("seal", self._seal_coats),
+        }  # fmt: skip
         for clock in self._later:
-            begins = clock.begins_min or 0.0
-            if clock.name == _SEALER:
-                begins = ends.get(("seal", 1), begins)
-            elif clock.name == _TRAFFIC:
-                begins = ends.get(("seal", self._seal_coats), begins)
+            begins = ends.get(after.get(clock.name, ("", 0)), clock.begins_min or 0.0)
             found.append(Awaited(begins, clock))
         return tuple(found)
 
@@ -127,6 +133,10 @@ class Course:
     def piece(self, key: str, number: int = 0) -> Piece | None:
         """A piece of work by its key."""
         return next((p for p in self.pieces if (p.key, p.number) == (key, number)), None)
+
+    @property
+    def _days(self) -> WorkingDays:
+        return WorkingDays(self.clock)
 
     @property
     def _last(self) -> float:
@@ -162,10 +172,10 @@ class Course:
     def _before(self) -> tuple[Piece, ...]:
         if not self.coats:
             return ()
-        midnight = -self._of_day(0.0)
-        mask = self._back(midnight, self._lasts["mask"])
-        clean = self._back(_midnight(mask, midnight), self._lasts["clean"])
-        first = _midnight(clean, midnight)
+        midnight = self._days.midnight(0.0)
+        mask = self._days.back(midnight, self._lasts["mask"])
+        clean = self._days.back(self._days.midnight(mask), self._lasts["clean"])
+        first = self._days.midnight(clean)
         survey = self.job.survey
         known = {
             "survey": survey.drop_s is not None or survey.slab_c is not None,
@@ -175,85 +185,55 @@ class Course:
         days = dict(zip(("sheet", *known), (day for day, _ in MILESTONES), strict=True))
         told = []
         for key, done in known.items():
-            at = self._working_day(first + days[key] * DAY_MIN + WORK_FROM_MIN)
+            at = self._days.working_day(first + days[key] * DAY_MIN + WORK_FROM_MIN)
             until = at + WORK_UNTIL_MIN - WORK_FROM_MIN
             told.append(Piece(key, "done" if done else "planned", at, until))
         return (
             *told,
-            Piece("clean", "planned", clean, self._over(clean, self._lasts["clean"])),
-            Piece("mask", "planned", mask, self._over(mask, self._lasts["mask"])),
+            Piece("clean", "planned", clean, self._days.over(clean, self._lasts["clean"])),
+            Piece("mask", "planned", mask, self._days.over(mask, self._lasts["mask"])),
         )
-
-    def _back(self, until: float, lasts: float) -> float:
-        """When work of so many minutes begins that is over on the working day before a midnight.
-
-        What takes more than a day lies on working days one after the other.
-        """
-        day = WORK_UNTIL_MIN - WORK_FROM_MIN
-        at = until + WORK_FROM_MIN
-        for _ in range(int(-(-lasts // day))):
-            at = self._working_day(at - DAY_MIN)
-        return at
-
-    def _over(self, begins: float, lasts: float) -> float:
-        """When work is over that begins in the morning, nights and weekends left out."""
-        day = WORK_UNTIL_MIN - WORK_FROM_MIN
-        while lasts > day:
-            lasts, begins = lasts - day, begins + DAY_MIN
-            while self._is_weekend(begins):
-                begins += DAY_MIN
-        return begins + lasts
 
     @cached_property
     def _after(self) -> tuple[Piece, ...]:
         down = next((one for one in self._later if one.name == _DRY_DOWN), None)
         if down is None or down.begins_min is None:
             return ()
-        area = take_off(self.job.floor).net_m2
-        rinse = rinsing_min(area_m2=area, people=self._people)
-        found = [Piece("rinse", "planned", down.begins_min - rinse, down.begins_min)]
-        free = down.begins_min + (down.likely_min or down.low_min)
-        again = next((one for one in self._later if one.name == _SEALER), None)
-        between = (again.likely_min or again.low_min) if again is not None else DAY_MIN
+        found = [self._rinse(down.begins_min)]
+        free = found[0].to_min + (down.likely_min or down.low_min)
+        between = self._likely(_SEALER)
         for n in range(1, self._seal_coats + 1):
-            begins = self._at_work(free, self._lasts["seal-1"])
-            found.append(Piece("seal", "planned", begins, begins + self._lasts["seal-1"], n))
+            found.append(self._step("seal", free, self._lasts["seal-1"], n))
             free = found[-1].to_min + between
-        traffic = next((one for one in self._later if one.name == _TRAFFIC), None)
-        shoes = (traffic.likely_min or traffic.low_min) if traffic is not None else DAY_MIN
-        last = self._at_work(found[-1].to_min + shoes, self._lasts["hand-over"])
-        found.append(Piece("hand-over", "planned", last, last + self._lasts["hand-over"]))
-        return tuple(found)
+        shoes = found[-1].to_min + self._likely(_TRAFFIC)
+        return (*found, self._step("hand-over", shoes, self._lasts["hand-over"]))
 
-    def _at_work(self, free_min: float, lasts: float) -> float:
-        """The first minute from then on at which so many minutes fit before the evening."""
-        of_day = self._of_day(free_min)
-        begins = free_min
-        if of_day < WORK_FROM_MIN:
-            begins = free_min + WORK_FROM_MIN - of_day
-        elif of_day + lasts > EVENING_MIN:
-            begins = free_min + DAY_MIN - of_day + WORK_FROM_MIN
-        while self._is_weekend(begins):
-            begins += DAY_MIN - self._of_day(begins) + WORK_FROM_MIN
-        return begins
+    def _likely(self, name: str) -> float:
+        clock = next((one for one in self._later if one.name == name), None)
+        return DAY_MIN if clock is None else clock.likely_min or clock.low_min
 
-    def _of_day(self, minute: float) -> float:
-        start = self.clock.starts_at
-        return (minute + start.hour * 60 + start.minute) % DAY_MIN
+    def _rinse(self, until: float) -> Piece:
+        """From neutralising to the last rinse: as entered, or as the dry-down has it."""
+        lasts = rinsing_min(area_m2=take_off(self.job.floor).net_m2, people=self._people)
+        begun, ended = self._entered("neutralised"), self._entered("rinsed")
+        if ended:
+            return Piece("rinse", "happened", min([*begun, *ended]), ended[-1])
+        start = until - lasts
+        if begun:
+            start = begun[0]
+        elif start < self.now_min:
+            start = self._days.at_work(self.now_min, lasts)
+        return Piece("rinse", "planned", start, max(start + lasts, self.now_min))
 
-    def _is_weekend(self, minute: float) -> bool:
-        """Whether nobody works that day, as in the calendar; never where no day is told."""
-        if not self.clock.day_told:
-            return False
-        return (self.clock.starts_at + timedelta(minutes=minute)).weekday() >= _SATURDAY
+    def _step(self, key: str, free: float, lasts: float, number: int = 0) -> Piece:
+        """A step after the rinse: as entered, else at the first working hour that is free."""
+        told = self._entered(_SAID_BY[key])
+        place = max(number, 1)
+        if len(told) >= place:
+            return Piece(key, "happened", told[place - 1], told[place - 1], number)
+        begins = self._days.at_work(max(free, self.now_min), lasts)
+        return Piece(key, "planned", begins, begins + lasts, number)
 
-    def _working_day(self, minute: float) -> float:
-        """The same time on the working day at or before."""
-        while self._is_weekend(minute):
-            minute -= DAY_MIN
-        return minute
-
-
-def _midnight(minute: float, any_midnight: float) -> float:
-    """The midnight before a minute."""
-    return any_midnight + (minute - any_midnight) // DAY_MIN * DAY_MIN
+    def _entered(self, word: str) -> list[float]:
+        """When a word was entered, after the last coat."""
+        return [at for told, at in self.entered if told == word and at >= self._last]

@@ -63,7 +63,11 @@ class Shown:
     @cached_property
     def course(self) -> Course:
         """The house from survey to hand-over, as the day went."""
-        return Course(self.job, self.floor_plan, self.clock)
+        went = self.went
+        if went is None:
+            return Course(self.job, self.plan, self.clock)
+        entered = tuple((one.word, one.at_min) for one in went.story.happened)
+        return Course(self.job, went.plan, self.clock, entered, went.now_min)
 
     @cached_property
     def first_course(self) -> Course:

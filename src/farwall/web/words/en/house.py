@@ -127,6 +127,8 @@ WORDS = {
     "on {short}.",
     "under-01": "fewer than 1 in 1,000",
     "rests-edge": "in coat {n} an edge lives {low} min at the safe end, {likely} most likely",
+    "rests-wait": "{name} lasts {low} to {high}, most likely {likely}",
+    "rests-wait-open": "{name} lasts {low} or more, most likely {likely}",
     "rests-sep": "; ",
     "rank-published": "Published: stands in a text that can be looked up, or follows from one.",
     "rank-measured": "Measured here: read or told on this very job.",

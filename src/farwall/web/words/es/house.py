@@ -133,6 +133,8 @@ WORDS = {
     "under-01": "menos de 1 en 1,000",
     "rests-edge": "en la mano {n} una orilla vive {low} min en el extremo seguro, {likely} lo más "
     "probable",
+    "rests-wait": "{name} dura de {low} a {high}, lo más probable {likely}",
+    "rests-wait-open": "{name} dura {low} o más, lo más probable {likely}",
     "rests-sep": "; ",
     "rank-published": "Publicado: está en un texto que se puede buscar, o sale de uno.",
     "rank-measured": "Medido aquí: leído o dicho en este mismo trabajo.",
