@@ -45,6 +45,11 @@ def standing(course: Course, moment: Moment | None, went: Went | None) -> Standi
     return _dries(course, moment, went)
 
 
+def _stage(piece: Piece) -> str:
+    name = piece_name(piece)
+    return name[:1].upper() + name[1:]
+
+
 def piece_name(piece: Piece) -> str:
     """What a piece of work is called."""
     return said(f"piece-{piece.key}", n=piece.number)
@@ -59,24 +64,24 @@ def _before(course: Course, minute: float) -> Standing:
         return Standing(said("stage-before"), "", "", (said("stage-before-line"),))
     piece = at_hand[-1]
     key = "stage-done-line" if piece.kind == "done" else "stage-planned-line"
-    return Standing(piece_name(piece), "", "", (said(key),))
+    return Standing(_stage(piece), "", "", (said(key),))
 
 
 def _cleaned(course: Course, piece: Piece, minute: float) -> Standing:
     """After the last coat has dried: rinsed, sealed, handed over."""
     over = minute >= piece.to_min
     if piece.key == "hand-over":
-        return Standing(piece_name(piece), "walk", said("floor-sealed"))
+        return Standing(_stage(piece), "walk", said("floor-sealed"))
     if piece.key == "rinse":
         if not over:
             lines = (said("tread-rinse-line"),)
-            return Standing(piece_name(piece), "", said("floor-rinsing"), lines)
+            return Standing(_stage(piece), "", said("floor-rinsing"), lines)
         wait = _wait(course, piece.to_min)
         return Standing(said("stage-dry-down"), "walk", said("floor-rinsed"),
                         (*wait, said("tread-down-line")))  # fmt: skip
     if not over:
         lines = (said("tread-sealing-line"),)
-        return Standing(piece_name(piece), "off", said("floor-sealing"), lines)
+        return Standing(_stage(piece), "off", said("floor-sealing"), lines)
     told = [one for one in course.waits if abs(one.begins_min - piece.to_min) < 1]
     clock = told[0].clock if told else None
     tread = _tread(clock, minute - piece.to_min)

@@ -78,7 +78,8 @@ def _step(ruled: Ruled, piece: Piece, labels: Labels, *, link: str) -> None:
         stroke_dasharray=None if piece.kind == "happened" else "4 3",
     )  # fmt: skip
     if wide(name) + 6 < x1 - x0:
-        ruled.svg.text(((x0 + x1) / 2, TOP + 15), name, SIZE)
+        happened = piece.kind == "happened"
+        ruled.svg.text(((x0 + x1) / 2, TOP + 15), name, SIZE, bold=happened, cased=happened)
     else:
         labels.put(x0, name)
     end_link(ruled, link)
