@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
@@ -27,6 +27,7 @@ from farwall.days.practice import (
 from farwall.facts.job import Job
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.floor.takeoff import take_off
+from farwall.web.pages.from_calendar import Days
 from farwall.web.pages.said_clock import SaidClock
 from farwall.web.pages.working_days import WorkingDays
 
@@ -75,7 +76,8 @@ class Course:
     """The whole course of a house on the tape.
 
     entered: words of the log with their minutes; what lies after the coats is then as entered, and
-    what is not entered by `now_min` still lies ahead.
+    what is not entered by `now_min` still lies ahead. days: of the firm's calendar, by step; where
+    it has a step that is still planned, that is where it stands.
     """
 
     job: Job
@@ -83,6 +85,7 @@ class Course:
     clock: SaidClock
     entered: tuple[tuple[str, float], ...] = ()
     now_min: float = -math.inf
+    days: Days = field(default_factory=dict)
 
     @cached_property
     def coats(self) -> tuple[Piece, ...]:
@@ -173,9 +176,9 @@ class Course:
         if not self.coats:
             return ()
         midnight = self._days.midnight(0.0)
-        mask = self._days.back(midnight, self._lasts["mask"])
-        clean = self._days.back(self._days.midnight(mask), self._lasts["clean"])
-        first = self._days.midnight(clean)
+        mask = self._morning_work("mask", midnight)
+        clean = self._morning_work("clean", self._days.midnight(mask.from_min))
+        first = self._days.midnight(clean.from_min)
         survey = self.job.survey
         known = {
             "survey": survey.drop_s is not None or survey.slab_c is not None,
@@ -188,11 +191,14 @@ class Course:
             at = self._days.working_day(first + days[key] * DAY_MIN + WORK_FROM_MIN)
             until = at + WORK_UNTIL_MIN - WORK_FROM_MIN
             told.append(Piece(key, "done" if done else "planned", at, until))
-        return (
-            *told,
-            Piece("clean", "planned", clean, self._days.over(clean, self._lasts["clean"])),
-            Piece("mask", "planned", mask, self._days.over(mask, self._lasts["mask"])),
-        )
+        return (*told, clean, mask)
+
+    def _morning_work(self, key: str, until: float) -> Piece:
+        """Work before the coats: on the calendar's days, else on the last working days before."""
+        if key in self.days:
+            return Piece(key, "planned", *self.days[key])
+        begins = self._days.back(until, self._lasts[key])
+        return Piece(key, "planned", begins, self._days.over(begins, self._lasts[key]))
 
     @cached_property
     def _after(self) -> tuple[Piece, ...]:
@@ -219,8 +225,11 @@ class Course:
         if ended:
             return Piece("rinse", "happened", min([*begun, *ended]), ended[-1])
         start = until - lasts
+        days = self.days.get("neutralise")
         if begun:
             start = begun[0]
+        elif days is not None and days[0] >= max(self._last, self.now_min):
+            return Piece("rinse", "planned", *days)
         elif start < self.now_min:
             start = self._days.at_work(self.now_min, lasts)
         return Piece("rinse", "planned", start, max(start + lasts, self.now_min))
@@ -231,6 +240,9 @@ class Course:
         place = max(number, 1)
         if len(told) >= place:
             return Piece(key, "happened", told[place - 1], told[place - 1], number)
+        days = self.days.get(f"{key}-{number}" if number else key)
+        if days is not None and days[0] >= max(self._last, self.now_min):
+            return Piece(key, "planned", *days, number)
         begins = self._days.at_work(max(free, self.now_min), lasts)
         return Piece(key, "planned", begins, begins + lasts, number)
 

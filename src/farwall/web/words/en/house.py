@@ -12,8 +12,9 @@ WORDS = {
     "tape-marks": "Solid: done, as entered on the slab. Blue bar: by the plan. Dashed: planned. A "
     "wedge is a wait, widest where it most likely ends. Black marks above the bars are full tanks.",
     "tape-night": "Grey: from sunset to sunrise here.",
-    "tape-practice": "Work before the first coat and after the last stands at its usual place, in "
-    "working hours (common practice, and guesses of ours); nothing of it is an appointment.",
+    "tape-practice": "Work before the first coat and after the last stands on the days of the "
+    "calendar where that has this house on this day, else at its usual place, in working hours "
+    "(common practice, and guesses of ours).",
     "tape-label": "Moment of the plan",
     "tape-scale": "How much of the tape",
     "tape-now": "now",

@@ -13,8 +13,9 @@ WORDS = {
     "planeado. La cuña es una espera, más ancha donde lo más probable termina. Las marcas negras "
     "sobre las barras son tanques llenos.",
     "tape-night": "Gris: de la puesta a la salida del sol en este lugar.",
-    "tape-practice": "El trabajo antes de la primera mano y después de la última está en su lugar "
-    "usual, en horas de trabajo (práctica común y estimaciones nuestras); nada de eso es una cita.",
+    "tape-practice": "El trabajo antes de la primera mano y después de la última está en los días "
+    "del calendario si este tiene la casa en ese día; si no, en su lugar usual, en horas de "
+    "trabajo (práctica común y estimaciones nuestras).",
     "tape-label": "Momento del plan",
     "tape-scale": "Cuánto de la cinta",
     "tape-now": "ahora",
