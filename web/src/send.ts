@@ -2,6 +2,7 @@
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Sheet } from "./pure/sheet.ts";
+import { w } from "./pure/words.ts";
 import { change, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
 
 const PATIENCE_MS = 15_000;
@@ -47,6 +48,7 @@ async function ask<T>(key: string, path: string, body?: unknown): Promise<T> {
       method: body === undefined ? "GET" : file ? "PUT" : "POST",
       headers: {
         Authorization: `Bearer ${key}`,
+        "Accept-Language": w("languageIs"), // what the book says comes in the language of the page
         "Content-Type": file ? "application/octet-stream" : "application/json",
       },
       signal: giveUp.signal,
