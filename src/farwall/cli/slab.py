@@ -8,7 +8,7 @@ import sys
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any
 
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGES, Language
@@ -50,7 +50,7 @@ def run(options: argparse.Namespace) -> int:
     if options.paper:
         pages = run_sheet_pages(
             plan, job_name=plan.job or job, units=wishes.units, notes=wishes.notes,
-            language=wishes.language or "en",
+            language=wishes.language,
         )  # fmt: skip
     content = one_file(sheet_of(plan_to_dict(plan), job[:80], wishes=wishes), pages)
     write_folder(options.out.resolve().parent, {options.out.name: content})
@@ -65,7 +65,7 @@ class _Wishes:
     """What the job wishes of a screen, as far as the file beside the plan says it."""
 
     units: Units = "us"
-    language: Language | Literal[""] = ""
+    language: Language = "en"
     notes: str = ""
 
 
@@ -82,6 +82,6 @@ def _wishes(facts: Mapping[str, Any]) -> _Wishes:
     told = facts.get("wishes")
     wishes = told if isinstance(told, dict) else {}
     told_language = wishes.get("language")
-    language = next((one for one in LANGUAGES if one == told_language), "")
+    language: Language = next((one for one in LANGUAGES if one == told_language), "en")
     units: Units = "metric" if wishes.get("units") == "metric" else "us"
     return _Wishes(units, language, str(wishes.get("notes") or ""))
