@@ -52,5 +52,5 @@ export function book(s: Shown): string {
   const anew = laid ? w("laidAnew", { at: clock(s.sheet, laid.at), n: laid.entries }) : w("laidNot");
   const why = no.map((one) => `<p>${safe(w("laidNo", { why: one }))}</p>`);
   return `${top()}<h1>${w("bookTitle")}</h1><p>${safe(heard)}</p>
-${lines.map((one) => `<p lang="en">${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
+${lines.map((one) => `<p>${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
 }
