@@ -8,6 +8,8 @@ WORDS = {
     "survey-told": "Qué losa es, antes de dar precio. Lo que no se sabe se pregunta, no se "
     "adivina; lo que tiene un valor usual lo dice.",
     "slab": "La losa",
+    "reading-told": "Una medición con su hora y su cuarto va en la bitácora:",
+    "reading-way": "anótela ahí",
     "ticket": "La nota del concreto premezclado",
     "drops": "La prueba de la gota",
     "each-room": "Cuarto por cuarto",
