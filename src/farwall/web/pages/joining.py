@@ -15,7 +15,7 @@ from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.entering import secret_of
 from farwall.web.pages.guard import form_of, text_of
-from farwall.web.pages.lines import Lines
+from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
 from farwall.web.people.passwords import LEAST, wrong_with
 from farwall.web.people.who import BROWSER, DEVICE
@@ -95,7 +95,7 @@ class _Joining:
             return _page(token, found, name=name, mistakes=mistakes_of(error))
         if alone:
             device = self.sessions.begin(person, DEVICE)
-            houses = self.lines.page(limit=_HOUSES)[0]
+            houses = self.lines.page(Sought(most=_HOUSES)).lines
             return page("join_device.html", token=device, lines=houses, name=person.name)
         answer = seen_elsewhere("/")
         self.sessions.put_in(request, answer, person, self.sessions.begin(person, BROWSER))
