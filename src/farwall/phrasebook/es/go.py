@@ -10,6 +10,21 @@ PHRASES = {
     "Todavía no: hay preguntas abiertas que podrían hacerlo un no.",
     "Go, with work and words first.": "Adelante, con trabajo y acuerdos antes.",
     "Go or no-go": "Adelante o no",
+    "What says no": "Lo que dice que no",
+    "To go with": "Para seguir adelante",
+    "vapour (F1869)": "vapor (F1869)",
+    "{@1} · go or no-go": "{@1} · adelante o no",
+    "finisher": "aplicador",
+    "owner or builder": "dueño o constructor",
+    "date": "fecha",
+    "The rules are common practice of the trade, no source, where none is named.":
+    "Las reglas son práctica común del oficio, sin fuente, donde no se nombra ninguna.",
+    "We have read this page.": "Hemos leído esta página.",
+    "The floor varies in colour; cracks, patches and marks of what lay on it show.":
+    "El piso varía de color; se ven grietas, parches y marcas de lo que tuvo encima.",
+    "The signed, sealed sample is the standard.": "El patrón es la muestra sellada y firmada.",
+    "Texts disagree; the strictest holds until you choose.":
+    "Los textos no concuerdan; rige el más estricto hasta que usted elija.",
     "Go or no-go: not yet. Still to be asked: {1}.":
     "Adelante o no: todavía no. Falta preguntar: {1}.",
     "Go or no-go: not yet. Still to be asked: {1} and {#2} more.":

@@ -171,6 +171,34 @@ PHRASES = {
     "Eyes or skin: water for 15 minutes, now; then the sheet and a doctor.":
     "Ojos o piel: agua durante 15 minutos, ya; luego la hoja y un médico.",
     "Enter what was done.": "Anote lo que se hizo.",
+    "liquids": "líquidos",
+    # What does not fit in a log.
+    "{&1} at {#2}: nothing is entered of what it waits for, so no clock can learn from it; tell "
+    "after_min.":
+    "{&1} a los {#2}: no se anotó qué espera, así que ningún reloj puede aprender de ello; diga "
+    "after_min.",
+    "Coat {&1}: {#2} are told to be left, and only {#3} were mixed; a batch is missing, or a "
+    "figure is wrong.":
+    "Mano {&1}: se dice que quedan {#2}, y solo se mezclaron {#3}; falta una tanda, o una cifra "
+    "está mal.",
+    "Coat {&1}: more was filled than was mixed, by {#2}; a batch or a weighing is missing.":
+    "Mano {&1}: se llenó más de lo que se mezcló, por {#2}; falta una tanda o un pesaje.",
+    "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
+    "Band {&1} is told to be done twice.": "Se dice que la franja {&1} se hizo dos veces.",
+    "The plan has no band {&1}; it is passed over.": "El plan no tiene franja {&1}; se omite.",
+    "The plan has no coat {&1}; it is passed over.": "El plan no tiene mano {&1}; se omite.",
+    "The plan has no field {&1}; it is passed over.": "El plan no tiene tramo {&1}; se omite.",
+    "Coat {&1} was sprayed while coat {&2} was last found damp.":
+    "La mano {&1} se roció cuando la mano {&2} se había encontrado húmeda.",
+    "Field {&1} was sprayed while {@2} was closed.":
+    "El tramo {&1} se roció mientras {@2} estaba cerrado.",
+    "{&1} at {#2} is before the day was begun.": "{&1} a los {#2} es antes de empezar el día.",
+    "{&1} is {#2} before the start of the plan; is a clock wrong?":
+    "{&1} es {#2} antes del inicio del plan; ¿está mal un reloj?",
+    "Entry {&1} came with two contents; the first is taken.":
+    "La anotación {&1} llegó con dos contenidos; se toma el primero.",
+    "Entry {&1}, struck by {&2}, is not here (yet).":
+    "La anotación {&1}, tachada por {&2}, (aún) no está aquí.",
     # Answers of the door.
     "There is no plan of this house yet.": "Todavía no hay plan de esta casa.",
     "The plan of {@1} is being made.": "Se está haciendo el plan de {@1}.",

@@ -46,6 +46,17 @@ PHRASES = {
     "pH del piso justo después del último enjuague, antes de que escurra: dos por cada 500 ft² o "
     "fracción, papel de media unidad; además el pH de la misma agua de enjuague.",
     "First in {@1}.": "Primero en {@1}.",
+    "Instead of F1869: holes to {#1} of the slab where it dries from the top only, {#2} from both; "
+    "service conditions for 48 h; read after {#3} (72 h by the 2009 text, 24 h by later ones).":
+    "En vez de F1869: perforaciones hasta {#1} de la losa donde seca solo por arriba, {#2} por los "
+    "dos lados; condiciones de servicio 48 h; lea después de {#3} (72 h según el texto de 2009, "
+    "24 h según los posteriores).",
+    "Instead of F1869: holes to {#1} of the slab ({#4} in here) where it dries from the top only, "
+    "{#2} from both; service conditions for 48 h; read after {#3} (72 h by the 2009 text, 24 h by "
+    "later ones).":
+    "En vez de F1869: perforaciones hasta {#1} de la losa (aquí {#4} in) donde seca solo por "
+    "arriba, {#2} por los dos lados; condiciones de servicio 48 h; lea después de {#3} (72 h según "
+    "el texto de 2009, 24 h según los posteriores).",
     # Patches decided.
     "stained along with the floor; shown on the wetted slab and signed.":
     "se tiñe junto con el piso; mostrado en la losa mojada y firmado.",

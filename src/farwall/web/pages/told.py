@@ -14,13 +14,15 @@ from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, NAMES, in_spanish
 
 _ENGLISH = frozenset(
-    ("the", "of", "is", "are", "and", "with", "not", "to", "in", "on", "for", "it", "be", "no",
-     "by", "at", "from", "or", "that", "this", "has", "have", "was", "were")
+    ("the", "of", "is", "are", "and", "with", "not", "to", "in", "on", "for", "it", "be", "by",
+     "at", "from", "or", "that", "this", "have", "was", "were", "as", "its", "your", "what")
 )  # fmt: skip
 _SPANISH = frozenset(
     ("el", "la", "los", "las", "de", "del", "es", "son", "y", "con", "sin", "en", "para", "que",
-     "un", "una", "por", "se", "al", "hay", "su")
+     "un", "una", "por", "se", "al", "hay", "su", "lo", "le", "o", "a", "no", "como", "más", "nada",
+     "este", "esta", "sus")
 )  # fmt: skip
+"""Small words that one language has and the other has not, but for `no`, `a` and `me`."""
 
 
 def told_on_page(text: object) -> str:

@@ -56,7 +56,7 @@ WORDS = {
     "help-fans": "Los vapores ácidos deben salir: ventiladores hacia afuera por una ventana, "
     "entrada de aire lejos y lenta. En un cuarto cerrado basta poca parte del ácido para pasar "
     "el límite legal de 5 ppm (OSHA): ventilación y respirador no son opcionales.",
-    "help-heater": "Un calefactor de gas cuyos humos se quedan da agua, hollín y monóxido de "
+    "help-heater": "Un calentador de gas cuyos humos se quedan da agua, hollín y monóxido de "
     "carbono: aquí no va (prensa del oficio).",
     "help-patch": "El mortero de reparación, las zanjas y los colados posteriores nunca igualan "
     "al resto. Tíñalos también y declárelos, déjelos secos para otro color, o desbaste y pruebe "
@@ -81,7 +81,7 @@ WORDS = {
     "parejo, o el de la carta, debe oír antes de otro piso (prensa del oficio).",
     "help-trades": "Otros que trabajan arriba gotean, pisan y abren puertas. La casa se cierra "
     "de cuatro a cinco días, o los cuartos por zonas (práctica común).",
-    "help-waste": "El agua de enjuague lleva ácido y metales. Al drenaje solo con permiso "
+    "help-waste": "El agua de enjuague lleva ácido y metales. Al alcantarillado solo con permiso "
     "escrito de la empresa; nunca al pluvial, la calle, la tierra o una fosa séptica. Valen las "
     "reglas locales.",
     "help-sample": "Un rincón de clóset, 2 por 2 pies (0.6 m) o más, una por colado, acabado, "
