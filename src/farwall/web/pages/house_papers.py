@@ -18,8 +18,8 @@ from farwall.web.door import Door
 from farwall.web.firm import FIRM
 from farwall.web.live import Live
 from farwall.web.live_jobs import PLAN, NotPlanned
-from farwall.web.pages.days import CALENDAR
 from farwall.web.pages.guarded import guarded
+from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.session import Sessions
