@@ -46,7 +46,12 @@ def sheet_of(document: Mapping[str, Any], job: str, *, wishes: object = None) ->
         "shapes": shapes.rings,
         "walls": {room["id"]: _ring(room["polygon"]) for room in inputs["floor"]["rooms"]},
         "doors": [{"rooms": one["rooms"], "line": _cm(one["line"])} for one in inputs["openings"]],
-        **{key: told for key in ("units", "language") if (told := getattr(wishes, key, ""))},
+        # English is what a job wishes for when nobody asked: then the phone's own language holds.
+        **{
+            key: told
+            for key in ("units", "language")
+            if (told := getattr(wishes, key, "")) and told != "en"
+        },
     }  # fmt: skip
 
 
