@@ -1,8 +1,8 @@
 """How soon a dragged wall has its verdict and age: the whole question over HTTP, and its parts.
 
 python bench/drawing.py [--once]: walls of invented houses dragged by chance (seeds 0 up), asked
-as the drawing screen asks while a wall moves. Wanted: 100 ms. Milliseconds are those of a clock on the
-wall, from the question to its answer; beside them those of the processor in the preview alone.
+as the drawing screen asks while a wall moves. Wanted: 100 ms. Milliseconds are those of a clock on
+the wall, from the question to its answer; beside them the processor's in the preview alone.
 """
 
 from __future__ import annotations

@@ -13,15 +13,13 @@ import { viewOfAll } from "./draw/view.ts";
 
 store.on((change) => {
   const now = store.drawn;
-  if (change === "drawn" || change === "dragged") {
-    draw(now);
-    ask(now, change === "dragged");
-  }
+  if (change !== "picked" && change !== "tool") draw(store.shown);
+  if (change === "drawn" || change === "dragged") ask(now, change === "dragged");
   hand(now, store.picked);
   if (change === "dragged") return;
   showHand(now);
-  if (change === "drawn") {
-    showList(now);
+  if (change === "drawn" || change === "noted") {
+    showList(store.shown);
     findings.show();
   } else markPicked();
   if (change === "tool") showTool();
@@ -36,6 +34,7 @@ function showTool(): void {
   }
   svg.dataset["tool"] = store.tool;
   here("tool-hint").textContent = w(`draw-hint-${store.tool}`);
+  here("tool-keys").textContent = store.tool === "corners" || store.tool === "pick" ? w(`draw-keys-${store.tool}`) : isMaking() ? w("draw-keys-making") : "";
   here("new-kind-part").hidden = store.tool !== "opening";
   here("new-fixture-part").hidden = store.tool !== "fixture";
   here("typed-part").hidden = !isMaking();
@@ -60,6 +59,12 @@ here("typed-put").addEventListener("click", () => {
   if (typed(field.value, looking().centre)) field.value = "";
   else tell(w("draw-no-length"));
 });
+document.getElementById("storey")?.addEventListener("change", (event) => {
+  store.storey = (event.target as HTMLSelectElement).value;
+  store.picked = null;
+  store.say("noted");
+  all();
+});
 here("keep-form").addEventListener("submit", (event) => void keep(event));
 addEventListener("beforeunload", (event) => {
   if (store.unsaved) event.preventDefault();
@@ -69,12 +74,12 @@ let wide = size().width;
 new ResizeObserver(() => {
   // The same floor in a board of another size: all of it, where it became narrower or wider.
   const now = size().width;
-  look(Math.abs(now - wide) > 40 ? viewOfAll(store.drawn, size()) : looking());
+  look(Math.abs(now - wide) > 40 ? viewOfAll(store.shown, size()) : looking());
   wide = now;
   hand(store.drawn, store.picked);
 }).observe(svg);
 
-look(viewOfAll(store.drawn, size()));
+look(viewOfAll(store.shown, size()));
 windows();
 beginUnderlay();
 sketch(null);

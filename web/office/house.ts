@@ -17,8 +17,8 @@ const fields = document.getElementById("fields");
 if (fields) order(fields);
 const live = document.querySelector<HTMLElement>("[data-live]");
 if (live) {
-  const plan = live.dataset["plan"];
-  void lookAgain(live.dataset["live"] ?? "", (state) => state.plan !== plan, LIVE_MS);
+  const day = live.dataset["day"];
+  void lookAgain(live.dataset["live"] ?? "", (state) => state.day !== day, LIVE_MS);
 }
 
 function begin(on: HTMLElement): void {
@@ -70,6 +70,7 @@ function begin(on: HTMLElement): void {
     const of_day = (((starts + minute + 0.5) % 1440) + 1440) % 1440;
     const two = (part: number): string => String(Math.floor(part)).padStart(2, "0");
     here<HTMLInputElement>("at").value = `${two(of_day / 60)}:${two(of_day % 60)}`;
+    here<HTMLInputElement>("at-minute").value = String(minute);
     const address = new URL(location.href);
     for (const name of ["at", "scale"]) address.searchParams.delete(name);
     address.searchParams.set("minute", String(minute));

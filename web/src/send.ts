@@ -137,9 +137,19 @@ async function offerSome(key: string, fits: (one: Entry) => boolean): Promise<vo
   }
 }
 
+/** Ask for the plan at once, before the page's own memory is open: whoever waits for it gets it. */
+export function askEarly(job: string, key: string): void {
+  early = { key, told: ask<Sheet>(key, `${of(job)}/sheet`) };
+  early.told.catch(() => undefined); // told to whoever takes it
+}
+
+let early: { key: string; told: Promise<Sheet> } | null = null;
+
 /** The plan of the job as the phone carries it. Raises NoAnswer. */
 export async function fetchSheet(job: string, key: string): Promise<JobMemory> {
-  const sheet = await ask<Sheet>(key, `${of(job)}/sheet`);
+  const begun = early?.key === key ? early.told : null;
+  early = null;
+  const sheet = await (begun ?? ask<Sheet>(key, `${of(job)}/sheet`));
   return change(`job ${job}`, NO_JOB, (one) => {
     const same = one.sheet?.inputs_hash === sheet.inputs_hash && one.sheet.starts_at === sheet.starts_at;
     return { ...NO_JOB, ...one, key, sheet, rest: same ? one.rest ?? null : null };

@@ -81,9 +81,12 @@ export async function read<T>(key: string, otherwise: T): Promise<T> {
   return ((await (await db()).get("kept", key)) as T | undefined) ?? otherwise;
 }
 
-/** The record after a change, when it is on the disk. */
+/**
+ * The record after a change. Not yet on the disk: what may be lost here with the power is learned
+ * anew, for an answer of the book that is forgotten only has entries offered again.
+ */
 export async function change<T>(key: string, otherwise: T, step: (one: T) => T): Promise<T> {
-  const writing = (await db()).transaction("kept", "readwrite", { durability: "strict" });
+  const writing = (await db()).transaction("kept", "readwrite");
   const then = step(((await writing.store.get(key)) as T | undefined) ?? otherwise);
   await writing.store.put(then, key);
   await writing.done;

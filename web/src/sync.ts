@@ -37,10 +37,12 @@ async function rounds(key: string): Promise<void> {
   await offer(key);
   now.memory = await read("memory", now.memory);
   if (Date.now() - sheetAt > SHEET_EVERY_MS) {
+    const first = !using();
     now.mine = await fetchSheet(job, key);
     now.sheet = now.mine.sheet;
     speakAsWished();
     sheetAt = Date.now();
+    if (first) redraw(); // with the plan there is something to tap: what the book says comes after
   }
   now.mine = await fetchOthers(job, key);
   const asked = Date.now();

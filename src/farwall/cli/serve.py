@@ -57,7 +57,8 @@ def run(options: argparse.Namespace) -> int:
         if link := first_link(book):
             here = "127.0.0.1" if options.host in {"0.0.0.0", "localhost"} else options.host
             print(
-                f"Nobody manages this book's people yet. Name yourself: {scheme}://{here}:{port}{link}",
+                "Nobody manages this book's people yet. Name yourself: "
+                f"{scheme}://{here}:{port}{link}",
                 file=sys.stderr,
             )
         if not https and options.host not in {"127.0.0.1", "::1", "localhost"}:

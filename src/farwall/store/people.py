@@ -16,6 +16,7 @@ from farwall.store.engine import reading, writing
 from farwall.store.people_nouns import (
     FIRST,
     LEAD,
+    PHONE,
     ROLES,
     Invite,
     LastLead,
@@ -61,7 +62,7 @@ class People:
             return _first(connection, name, password, at)
 
     def invite(self, seal: str, *, kind: str, role: str, person: str | None, ends_s: float) -> None:
-        """Keep a link; a new one for the first lead, or for a person, ends the older one."""
+        """Keep a link; one for the first lead, or of its kind for a person, ends the older one."""
         if role not in ROLES:
             raise Refused(Mistake("role", f"{role!r} is none.", f"Say one of {', '.join(ROLES)}."))
         row = {"seal": seal, "kind": kind, "role": role, "person": person, "ends_s": ends_s}
@@ -70,7 +71,8 @@ class People:
                 connection.execute(delete(INVITE).where(INVITE.c.kind == FIRST))
             if person is not None:
                 _active(connection, person)
-                connection.execute(delete(INVITE).where(INVITE.c.person == person))
+                same = (INVITE.c.person == person) & (INVITE.c.kind == kind)
+                connection.execute(delete(INVITE).where(same))
             connection.execute(insert(INVITE).values(row))
 
     def invited(self, seal: str, *, now_s: float) -> Invite | None:
@@ -89,6 +91,8 @@ class People:
             if found is None:
                 raise LinkSpent(Mistake("link", "is not good any more.", "Ask for a new one."))
             connection.execute(delete(INVITE).where(INVITE.c.seal == seal))
+            if found.person is not None and found.kind == PHONE:
+                return found.person
             if found.person is not None:
                 _set_password(connection, found.person.id, password)
                 return found.person

@@ -11,8 +11,9 @@ from farwall.errors import Refused
 LEAD = "lead"
 ROLES = (LEAD, "office", "helper", "owner")
 """What a person is in the book; what each may do is said by the door."""
-JOIN, FIRST, RESET = "join", "first", "reset"
-"""Kinds of links: for somebody new, for the first lead, for a person who chooses anew."""
+JOIN, FIRST, RESET, PHONE = "join", "first", "reset", "phone"
+"""Kinds of links: for somebody new, for the first lead, for a person who chooses anew, for a
+phone of a person."""
 
 
 @dataclass(frozen=True)

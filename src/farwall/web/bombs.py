@@ -16,7 +16,8 @@ MOST_BRACKETS = 500_000
 """Lists and objects of JSON, a point of a floor being one."""
 MOST_PIXELS = 250_000_000
 """Of a photo."""
-_TEXTS = re.compile(rb'"(?:[^"\\]|\\.)*"', re.DOTALL)
+# Never goes back, and takes a text that is not closed to its end: each byte is looked at once.
+_TEXTS = re.compile(rb'"(?:[^"\\]|\\.|\\\Z)*+(?:"|\Z)', re.DOTALL)
 _OTHERS = re.compile(rb"[^\[\]{}]+")
 _PACKED = (b"PK\x03\x04", b"PK\x05\x06", b"\x1f\x8b", b"BZh", b"7z\xbc\xaf", b"\xfd7zXZ", b"Rar!",
            b"\x28\xb5\x2f\xfd")  # fmt: skip

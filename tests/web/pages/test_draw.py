@@ -355,11 +355,30 @@ def test_a_drawing_without_a_way_out_is_brought_to_be_corrected_with_its_notes(o
     assert office.book.document(READING, "lot-7")["answers"] == {"0": "yes", "2": "yes"}
 
 
+def test_what_is_brought_again_asks_first_also_where_it_is_only_drawn(office):
+    files = {"file": ("lot_7.geojson", rooms_of_others())}
+    office.post("/houses/bring", files=files)
+    assert office.post("/houses/bring", files=files).status_code == 422
+    again = office.post("/houses/bring", files=files, data={"again": "yes"})
+    assert again.status_code == 303
+
+
 def test_a_drawing_is_read_again_by_another_unit_and_the_facts_stay(office):
-    office.post("/houses/bring", files={"file": ("lot_7.geojson", rooms_of_others())})
-    answer = office.post("/houses/lot-7/draw/unit", data={"unit": "m"})
-    assert answer.status_code in {303, 422}
-    assert office.post("/houses/lot-7/draw/unit", data={"unit": "ell"}).status_code == 422
+    """By hand: 12 by 10 units are 12 m by 10 m, and 3.6576 m by 3.048 m when they are feet."""
+    told = json.loads(rooms_of_others())
+    ring = [[0, 0], [12, 0], [12, 10], [0, 10], [0, 0]]
+    for feature in told["features"]:
+        feature["geometry"]["coordinates"] = [ring]
+    files = {"file": ("lot_8.geojson", json.dumps(told).encode())}
+    office.post("/houses/bring", files=files)
+    assert drawn(office, "lot-8")["rooms"][0]["polygon"]["coordinates"][0][2] == [12, 10]
+    answer = office.post("/houses/lot-8/draw/unit", data={"unit": "ft"})
+    assert (answer.status_code, answer.headers["location"]) == (303, "/houses/lot-8/draw")
+    again = drawn(office, "lot-8")["rooms"][0]["polygon"]["coordinates"][0][2]
+    assert again == pytest.approx([3.6576, 3.048])
+    assert office.post("/houses/lot-8/draw/unit", data={"unit": "ell"}).status_code == 422
+    office.put(two_rooms())
+    assert office.post("/houses/two/draw/unit", data={"unit": "ft"}).status_code == 422
 
 
 def test_a_job_that_is_brought_has_no_notes():

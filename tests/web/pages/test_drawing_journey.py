@@ -77,7 +77,7 @@ def test_by_mouse_with_an_undo_to_the_beginning(served, browser):
         page.mouse.move(*board.at(*end), steps=4)
         page.mouse.up()
 
-    board.tool("Room by two corners")
+    board.tool("Room")
     drag((3.924, 0.01), (6.5, 3.0))  # a wall apart from the first room, in line with its foot
     board.tool("Opening")
     page.mouse.click(*board.at(3.81, 1.5))
@@ -144,7 +144,7 @@ def test_by_keys_alone(served, browser):
             press("Tab")
         pytest.fail("Tab never came there")
 
-    reach(page.get_by_role("button", name="Room by two corners"))
+    reach(page.get_by_role("button", name="Room", exact=True))
     press("Enter")  # and the floor has the focus
     page.keyboard.type("13' 1 1/2")
     press("Escape")

@@ -28,7 +28,14 @@ def test_at_first_it_is_just_before_the_tightest_edge_is_met(shown):
 
 
 @pytest.mark.parametrize(
-    ("told", "minute"), [({"minute": 3.25}, 3.25), ({"at": "08:04"}, 4), ({"minute": -9.0}, -9.0)]
+    ("told", "minute"),
+    [
+        ({"minute": 3.25}, 3.25),
+        ({"at": "08:04"}, 4),
+        ({"at": "08:04", "minute": 1500.0}, 1444),
+        ({"at": "noon", "minute": 7.0}, 7),
+        ({"minute": -9.0}, -9.0),
+    ],
 )
 def test_it_is_what_was_asked_for_within_the_plan(shown, told, minute):
     assert look_at(shown, **told).minute == minute

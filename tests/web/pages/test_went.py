@@ -58,10 +58,11 @@ def test_the_rest_laid_anew_stands_in_the_plans_place_only_where_it_is_of_these_
     assert not went(shown.plan, entries, now_min=1.0, rest=other).laid_anew
 
 
-def test_every_entry_and_every_minute_changes_its_mark(shown):
+def test_every_entry_changes_its_mark_and_every_minute_what_is_drawn(shown):
     entries = kept(("mixed", 1.0, {}), ("filled", 2.0, {}))
-    marks = {
-        went(shown.plan, entries[:n], now_min=now, rest=None).mark
+    told = [
+        went(shown.plan, entries[:n], now_min=now, rest=None)
         for n in (1, 2) for now in (5.0, 6.0)
-    }  # fmt: skip
-    assert len(marks) == 4
+    ]  # fmt: skip
+    assert len({one.mark for one in told}) == 2
+    assert len({(one.mark, one.now_min) for one in told}) == 4

@@ -5,6 +5,8 @@ By hand, with as many questions to each operation as one likes:
     FARWALL_ASKED=1000 python3 run.py test tests/web/security/test_v4_api.py -n0
 """
 
+import contextlib
+import copy
 import hashlib
 import os
 
@@ -15,8 +17,10 @@ from hypothesis import strategies as st
 from schemathesis import GenerationMode
 from schemathesis.checks import load_all_checks, not_a_server_error
 from schemathesis.specs.openapi import checks
+from tests.store.entries import entry
 from tests.web.pages.office import KEY, Office, two_rooms
 
+from farwall.readers.log_json import entry_to_dict
 from farwall.web.described import OPERATIONS
 from farwall.web.people.roles import NEEDS
 
@@ -35,6 +39,8 @@ def asked(tmp_path_factory):
     office = Office(tmp_path_factory.mktemp("asked"))
     office.put(two_rooms(), name="Two rooms")
     office.book.put_file(PHOTO)
+    # Each question would begin and end the app, and with it the thread that writes.
+    office.app.router.lifespan_context = lambda _app: contextlib.nullcontext()
     yield schemathesis.openapi.from_asgi("/api/openapi.json", office.app)
     office.close()
 
@@ -60,6 +66,60 @@ def test_nothing_breaks_and_every_answer_is_told_of(asked, told):
             case.path_parameters["job"] = "two"
         if known and "sha" in case.path_parameters:
             case.path_parameters["sha"] = hashlib.sha256(PHOTO).hexdigest()
+        case.call_and_validate(checks=CHECKS, headers={"authorization": f"Bearer {KEY}"})
+
+    ask()
+
+
+ENTRY = entry_to_dict(entry("one", job="two"))
+GOOD = {
+    "POST /api/entries": {
+        "device": "p", "era": 0, "sent_at": "2026-06-08T12:00:00+00:00", "entries": [ENTRY],
+    },
+    "POST /api/have": {"ids": ["one", "two"], "files": [hashlib.sha256(PHOTO).hexdigest()]},
+    "POST /api/jobs/{job}/log": ENTRY,
+    "PUT /api/jobs/{job}/facts": {"facts": two_rooms(), "who": "Ann", "name": "Two rooms"},
+}  # fmt: skip
+ANYTHING = st.recursive(
+    st.none() | st.booleans() | st.integers() | st.floats(allow_nan=False, allow_infinity=False)
+    | st.text(st.characters(codec="utf-8"), max_size=8)
+    | st.sampled_from(["", "\x00", "two", "2026-06-08", 10**400, -1, 1e308, "../..", "\u202e"]),
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=4), inner),
+    max_leaves=4,
+)  # fmt: skip
+
+
+def bent(good, draw):
+    """What is good, but for one value somewhere in it that is anything or is taken away."""
+    good = copy.deepcopy(good)
+    node = good
+    while True:
+        key = draw(st.sampled_from(sorted(node) if isinstance(node, dict) else range(len(node))))
+        if not isinstance(node[key], dict | list) or not node[key] or draw(st.integers(0, 3)) == 0:
+            break
+        node = node[key]
+    if draw(st.booleans()):
+        node[key] = draw(ANYTHING)
+    else:
+        del node[key]
+    return good
+
+
+@pytest.mark.parametrize("told", sorted(GOOD))
+def test_nothing_breaks_by_what_is_good_but_for_one_value(asked, told):
+    """What is made up out of nothing is refused at the first look; this goes further in."""
+    method, _, path = told.partition(" ")
+    operation = asked[path][method]
+
+    @given(st.data())
+    @settings(
+        max_examples=3 * MANY, derandomize=True, deadline=None, database=None,
+        phases=[Phase.generate], suppress_health_check=list(HealthCheck),
+    )  # fmt: skip
+    def ask(data):
+        case = operation.Case(body=bent(GOOD[told], data.draw), media_type="application/json")
+        if "{job}" in path:
+            case.path_parameters = {"job": "two"}
         case.call_and_validate(checks=CHECKS, headers={"authorization": f"Bearer {KEY}"})
 
     ask()

@@ -140,6 +140,47 @@ def test_a_lead_makes_a_link_for_who_forgot(office):
     assert office.sign_in("Bo the office", PASSWORD).status_code == 403
 
 
+def test_the_square_for_a_phone_carries_the_person_and_never_the_key(office, monkeypatch):
+    """Whoever may only look would else read from the screen what opens everything."""
+    from farwall.web.pages import phone_ways
+
+    held = []
+    drawn = phone_ways._square
+    monkeypatch.setattr(
+        phone_ways, "_square", lambda text, alt: held.append(text) or drawn(text, alt)
+    )
+    office.put(two_rooms())
+    office.enter_as("owner")
+    office.get("/houses/two/phone")
+    office.cookies = httpx.Cookies()
+    assert KEY not in str(held)
+    path = held[0].removeprefix("http://farwall")
+    page = office.get(path)
+    assert "Bo the owner" in page.text
+    assert faults_of_html(page.text) == []
+    answer = office.post(path.partition("?")[0], data={"way": "phone", "to": "two"})
+    place, _, token = answer.headers["location"].partition("#")
+    assert place == "/slab/two"
+    bearer = {"authorization": f"Bearer {token}"}
+    assert office.get("/api/jobs/two", headers=bearer).status_code == 200
+    sent = {"device": "p", "era": 0, "sent_at": START.isoformat(), "entries": []}
+    assert office.ask("POST", "/api/entries", headers=bearer, json=sent).status_code == 403
+    assert office.get(path).status_code == 404
+    assert office.sign_in("Bo the owner").status_code == 303
+
+
+def test_a_link_for_a_phone_ends_after_half_an_hour_and_chooses_no_password(office):
+    from farwall.web.people.links import link_for_phone
+
+    one = office.name()
+    path = link_for_phone(office.book, START.timestamp(), one)
+    new = {"password": "four grey sponges hang dry", "again": "four grey sponges hang dry"}
+    assert office.post(path, data={**new, "way": "password"}).status_code == 404
+    assert office.sign_in().status_code == 303
+    office.clock = START + timedelta(minutes=31)
+    assert office.get(path).status_code == 404
+
+
 def test_the_last_lead_cannot_be_ended_nor_made_less(office):
     office.enter_as("lead")
     one = People(office.book).named("Ann Field")[0]

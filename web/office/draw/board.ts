@@ -268,9 +268,24 @@ export function sketch(now: Sketch | null): void {
   layers.guides.append(text);
 }
 
+export interface Pin {
+  readonly at: Point;
+  readonly label: string;
+  readonly no: boolean;
+  readonly open: boolean;
+}
+let pinned: readonly Pin[] = [];
+
+/** The pin whose head is at a point: heads stand 14 px above their places. */
+export function pinAt(p: Point): Pin | undefined {
+  const m = pixel();
+  return pinned.findLast((one) => dist([one.at[0], one.at[1] + 14 * m], p) < 12 * m);
+}
+
 /** Numbered pins at the places of faults and notes. */
-export function pins(all: readonly { at: Point; label: string; no: boolean; open: boolean }[]): void {
+export function pins(all: readonly Pin[]): void {
   layers.pins.replaceChildren();
+  pinned = all;
   for (const one of all) {
     const group = svgOf("g", { class: `pin${one.no ? " no" : ""}${one.open ? "" : " told"}`, transform: `translate(${n2(one.at[0] * S)} ${n2(-one.at[1] * S)})` });
     const text = svgOf("text", {});

@@ -45,20 +45,30 @@ function letter(note: Note): string {
 }
 
 function faultRow(one: Fault, n: number): HTMLElement {
-  const row = htmlOf("li", {}, htmlOf("span", { class: "mark no", "aria-hidden": "true" }, String(n + 1)), ` ${one.what} ${one.remedy}`);
+  const row = htmlOf("li", {}, htmlOf("span", { class: "mark no", "aria-hidden": "true" }, String(n + 1)), " ", htmlOf("span", { class: "what" }, `${one.what} ${one.remedy}`));
   if (one.at) row.append(" ", act(w("draw-show"), () => showAt(one.at as Point, one)));
   return row;
 }
 
 function noteRow(note: Note): HTMLElement {
   const answer = store.drawn.answers[note.number];
-  const row = htmlOf("li", { class: answer ? "answered" : "" }, htmlOf("span", { class: "mark", "aria-hidden": "true" }, letter(note)), ` ${note.what} `);
+  const row = htmlOf("li", { class: answer ? "answered" : "" }, htmlOf("span", { class: "mark", "aria-hidden": "true" }, letter(note)), " ", htmlOf("span", { class: "what" }, note.what), " ");
   const said = htmlOf("span", { class: "answers" });
   if (note.yes) said.append(answerButton(note, "yes", note.yes, answer));
   if (note.no) said.append(answerButton(note, "no", note.no, answer));
   if (note.at) said.append(act(w("draw-show"), () => showAt(note.at as Point, null)));
   row.append(said);
   return row;
+}
+
+/** To the row of a pin: its first answer gets the focus. */
+export function toRow(label: string): void {
+  const rows = [...here("faults").children, ...here("notes").children];
+  const row = rows.find((one) => one.querySelector(".mark")?.textContent === label);
+  row?.scrollIntoView({ block: "nearest" });
+  row?.querySelector<HTMLElement>("button")?.focus();
+  const words = row?.querySelector(".what")?.textContent;
+  if (words) tell(words);
 }
 
 function act(words: string, work: () => void): HTMLButtonElement {

@@ -1,11 +1,12 @@
 // Mouse, pen and finger on the floor. Two fingers bring it nearer; one never scrolls the page.
 import type { Picked, Point } from "./pure/nouns.ts";
 import { middle, dist, add, sub } from "./pure/points.ts";
-import { floorAt, look, looking, pixel, sketch, svg } from "./board.ts";
+import { floorAt, look, looking, pinAt, pixel, sketch, svg } from "./board.ts";
 import { dragOf, type Drag } from "./dragging.ts";
 import { hit } from "./hit.ts";
 import { clicked, finish, hover, isMaking, making } from "./making.ts";
-import { scaleClicked } from "./underlay.ts";
+import { toRow } from "./findings.ts";
+import { pictureDrag, scaleClicked } from "./underlay.ts";
 import { here } from "./page.ts";
 import { store } from "./store.ts";
 import { zoomed } from "./view.ts";
@@ -49,7 +50,12 @@ svg.addEventListener("pointerdown", (event) => {
     return;
   }
   if (store.tool === "scale") return;
-  const found = hit(store.drawn, p, reachOf(event), store.picked);
+  if (store.tool === "picture") {
+    drag = pictureDrag(p);
+    return;
+  }
+  if (pinAt(p)) return;
+  const found = hit(store.shown, p, reachOf(event), store.picked);
   const held = found && !(found.list === "rooms" && found.wall === undefined && found.corner === undefined);
   drag = held ? dragOf(found as Picked, p) : null;
   if (held) store.pick(found);
@@ -85,10 +91,11 @@ svg.addEventListener("pointerup", (event) => {
   else if (drag) {
     waiting?.();
     waiting = null;
-    if (moved) store.letGo(drag.words);
-    else store.drop();
+    if (moved && store.tool !== "picture") store.letGo(drag.words);
+    else if (store.tool !== "picture") store.drop();
     sketch(null);
-  } else if (!moved) store.pick(hit(store.drawn, p, reach, store.picked));
+  } else if (!moved && pinAt(p)) toRow(pinAt(p)?.label ?? "");
+  else if (!moved) store.pick(hit(store.shown, p, reach, store.picked));
   ended();
 });
 

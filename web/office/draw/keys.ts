@@ -9,7 +9,7 @@ import { hit } from "./hit.ts";
 import { back, clicked, finish, hover, isMaking, lastCorner, making, stop, typed, whyTold } from "./making.ts";
 import { here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
-import { scaleClicked } from "./underlay.ts";
+import { pictureMoved, scaleClicked } from "./underlay.ts";
 import { viewOfAll, zoomed } from "./view.ts";
 import { size } from "./board.ts";
 
@@ -28,7 +28,7 @@ export function zoom(by: number): void {
   store.say("picked");
 }
 export function all(): void {
-  look(viewOfAll(store.drawn, size()));
+  look(viewOfAll(store.shown, size()));
   store.say("picked");
 }
 
@@ -39,6 +39,7 @@ board.addEventListener("keydown", (event) => {
   if (way) {
     event.preventDefault();
     const step = stepOf(units, event.shiftKey);
+    if (store.tool === "picture") return pictureMoved(times(way, step));
     if (store.tool === "pick" && store.picked) return movePicked(times(way, step));
     return moveCross(times(way, step));
   }
@@ -58,7 +59,7 @@ const ACTS: Readonly<Record<string, () => void>> = {
   Enter: () => {
     if (store.tool === "scale") return scaleClicked(cross());
     if (isMaking()) return clicked(cross(), reach());
-    store.pick(hit(store.drawn, cross(), reach(), store.picked));
+    store.pick(hit(store.shown, cross(), reach(), store.picked));
   },
   Backspace: () => (making() ? void back() : remove()),
   Delete: () => remove(),

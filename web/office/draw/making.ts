@@ -14,17 +14,17 @@ let ground: Ground | null = null;
 let last: Point | null = null;
 
 export const making = (): boolean => points.length > 0;
-export const isMaking = (): boolean => store.tool !== "pick" && store.tool !== "scale";
+export const isMaking = (): boolean => !["pick", "scale", "picture"].includes(store.tool);
 const isRectangle = (): boolean => store.tool === "rectangle" || store.tool === "fixture";
 
 store.on((change) => {
-  if (change === "drawn") ground = null;
+  if (change === "drawn" || change === "noted") ground = null;
   if (change === "tool") stop();
 });
 
 /** Where a point settles now. */
 export function settledAt(p: Point, reach: number): Settled {
-  ground ??= groundOf(store.drawn);
+  ground ??= groundOf(store.shown);
   const own: Ground = { ...ground, corners: points.length > 2 ? [...ground.corners, points[0] as Point] : ground.corners };
   return settle(p, own, { reach, grid: gridOf(units), from: points.at(-1), before: points.at(-2) });
 }

@@ -3,7 +3,7 @@ import { begun, done, type History, redone, undone } from "./pure/history.ts";
 import type { Drawn, Picked } from "./pure/nouns.ts";
 import { first, tell, w } from "./page.ts";
 
-export type Tool = "pick" | "corners" | "rectangle" | "opening" | "fixture" | "cut" | "scale";
+export type Tool = "pick" | "corners" | "rectangle" | "opening" | "fixture" | "cut" | "scale" | "picture";
 export type Change = "drawn" | "dragged" | "picked" | "tool" | "noted";
 
 class Store {
@@ -17,6 +17,19 @@ class Store {
   /** A name for the next room, where the import knows one. */
   nextName = "";
   storey = first.rooms[0]?.storey ?? "";
+  private seen: { of: Drawn; storey: string; shown: Drawn } | null = null;
+
+  /** What is drawn of the storey that is looked at; fixtures and cuts say no storey. */
+  get shown(): Drawn {
+    const of = this.drawn;
+    if (this.seen?.of === of && this.seen.storey === this.storey) return this.seen.shown;
+    const rooms = of.rooms.filter((one) => (one.storey ?? "") === this.storey);
+    const there = new Set(rooms.map((one) => one.id));
+    const all = rooms.length === of.rooms.length;
+    const shown = all ? of : { ...of, rooms, openings: of.openings.filter((one) => one.rooms.some((room) => there.has(room))) };
+    this.seen = { of, storey: this.storey, shown };
+    return shown;
+  }
 
   get drawn(): Drawn {
     return this.held ?? this.history.now;

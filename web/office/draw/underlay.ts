@@ -55,11 +55,25 @@ function scaled(): void {
   void keep();
 }
 
-function moved(by: Point): void {
+export function pictureMoved(by: Point): void {
   if (!laid) return;
   laid = { ...laid, at: add(laid.at, by) };
   showUnderlay();
   void keep();
+}
+
+/** The picture dragged by hand. */
+export function pictureDrag(start: Point): { to: (p: Point) => void; words: string } {
+  const was = laid;
+  return {
+    words: "",
+    to: (p) => {
+      if (!was) return;
+      laid = { ...was, at: add(was.at, sub(p, start)) };
+      showUnderlay();
+      void keep();
+    },
+  };
 }
 
 let keeping: ReturnType<typeof setTimeout> | undefined;
@@ -82,6 +96,11 @@ export function beginUnderlay(): void {
     tell(w("draw-scale-click"));
     here("board").focus();
   });
+  here("picture-use").addEventListener("click", () => {
+    store.use("picture");
+    tell(w("draw-hint-picture"));
+    here("board").focus();
+  });
   here("scale-put").addEventListener("click", scaled);
   here("scale-length").addEventListener("keydown", (event) => {
     if (event.key !== "Enter") return;
@@ -95,9 +114,4 @@ export function beginUnderlay(): void {
     showUnderlay();
     void keep();
   });
-  const steps: Readonly<Record<string, Point>> = { left: [-1, 0], right: [1, 0], up: [0, 1], down: [0, -1] };
-  for (const button of document.querySelectorAll<HTMLButtonElement>("[data-underlay]")) {
-    const way = steps[button.dataset["underlay"] ?? ""];
-    if (way) button.addEventListener("click", () => moved(times(way, units === "us" ? 0.0762 : 0.1)));
-  }
 }

@@ -1,7 +1,7 @@
 export interface State {
   fresh: boolean;
   no: string[];
-  plan?: string;
+  day?: string;
 }
 
 /** Ask how far it is until it is so far; then the page is loaded anew. */

@@ -99,7 +99,7 @@ def _chance(key: str, note: Mapping[str, Any]) -> str:
     share = note[key]
     if share is None:
         return said("beside-unknown")
-    return said("under-01") if share < _RARE else f"{100 * share:.1f} %"
+    return said("under-01") if share < _RARE else f"{100 * share:.1f}\u00a0%"
 
 
 _ROWS: dict[str, Callable[[Mapping[str, Any], Units], str]] = {

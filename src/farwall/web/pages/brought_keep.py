@@ -24,6 +24,11 @@ def keep_reading(book: Book, found: Brought, content: bytes, name: str) -> None:
         book.put_document(DRAWING, found.id, {"file": sha, "name": name, "facts": version})
 
 
+def is_known(book: Book, job: str) -> bool:
+    """Whether the book has a house of this id, or a drawing that is to become one."""
+    return bool(_newest(book, job)) or book.document(DRAFT, job) is not None
+
+
 def _newest(book: Book, job: str) -> int:
     try:
         return book.versions(job)[-1].version

@@ -75,7 +75,7 @@ class _Draw:
         """The page."""
         floor = await asyncio.to_thread(floor_of, self.door.book, job)
         if floor.version:
-            self.previews.keep_soon(job, floor.version, floor.facts)
+            await self._keep_soon(job, floor.version, floor.facts)
         path = f"{house_path(job)}/draw"
         given = {
             "version": floor.version, "units": floor.units, "path": path, "drawn": _answered(floor),
@@ -86,6 +86,7 @@ class _Draw:
         return page(
             "draw.html", floor=floor, path=path, house=house_path(job), given=given,
             unit_names=list(UNITS),
+            storeys=list(dict.fromkeys(one.get("storey", "") for one in floor.now["rooms"])),
             can_read_again=floor.reading is not None and bool(floor.reading.get("file")),
         )  # fmt: skip
 
@@ -114,6 +115,12 @@ class _Draw:
         kept = {"said": said("draw-kept", n=made), "version": made, "faults": [], "planned": True}
         return JSONResponse(kept)
 
+    async def _keep_soon(self, job: str, version: int, facts: Json) -> None:
+        """Make ready for previews; after the plan itself, so that the two do not share the time."""
+        await self.held.plan_soon(job)
+        if await asyncio.to_thread(self.held.jobs.is_planned, job):
+            self.previews.keep_soon(job, version, facts)
+
     async def preview(self, job: str, request: Request) -> Response:
         """What the floor that is being drawn does: verdict and age of edges, in words."""
         form = await form_of(request, MOST_DRAWN_BYTES + _ROOM)
@@ -126,7 +133,7 @@ class _Draw:
         told = await self.previews.ask(job, newest, drawn, moving=moving)
         if told is None:
             facts = await asyncio.to_thread(self.door.book.facts, job, newest)
-            self.previews.keep_soon(job, newest, facts)
+            await self._keep_soon(job, newest, facts)
         return JSONResponse(preview_said(told or {"waiting": True}, drawn))
 
 

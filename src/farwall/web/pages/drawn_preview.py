@@ -20,9 +20,10 @@ if TYPE_CHECKING:
     from farwall.job.preview import Kept
 
 Json = dict[str, Any]
-RELAID_M2 = 8.0
-"""Floor that is swept anew while a wall moves: half of what the preview allows itself, so that the
-answer keeps within its time (figures: docs/drawing.md); the rest is guessed, weighed older."""
+RELAID_M2 = 4.0
+"""Floor that is swept anew while a wall moves: a quarter of what the preview allows itself, so that
+nineteen answers of twenty keep within 100 ms of the processor (docs/drawing.md has the figures);
+the rest is guessed, and weighed older."""
 _HELD = 3
 _kept: OrderedDict[tuple[str, int], Kept] = OrderedDict()
 """Of this process: the last full plans."""

@@ -52,8 +52,8 @@ def _drawn(job: Job, rooms: list[Room], which: str, most_wide: float, most_high:
             f'<defs><pattern id="tight{which}" width="9" height="9" patternUnits="userSpaceOnUse" '
             f'patternTransform="rotate(45)"><path d="M0 0V9" stroke="{SOFT}" stroke-width="1"/>'
             f'</pattern><pattern id="shut{which}" width="7" height="7" '
-            f'patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V7M0 0H7" stroke="{DANGER}" '
-            f'stroke-width="1"/></pattern></defs>'
+            f'patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V7M0 0H7" '
+            f'stroke="{DANGER}" stroke-width="1"/></pattern></defs>'
         ),
     ]
     for room in rooms:
@@ -77,14 +77,18 @@ def _drawn(job: Job, rooms: list[Room], which: str, most_wide: float, most_high:
         inside = shape.buffer(-0.3).contains(middle)
         point = middle.coords[0] if inside else shapely.maximum_inscribed_circle(shape).coords[0]
         box = room.polygon.shape.bounds
-        parts += _lettered(job, room, at(*point), (box[2] - box[0]) * scale)
+        parts += _lettered(
+            job, room, at(*point), (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
+        )
     return "".join([*parts, "</svg>"])
 
 
-def _lettered(job: Job, room: Room, at: tuple[float, float], wide: float) -> Iterator[str]:
+def _lettered(
+    job: Job, room: Room, at: tuple[float, float], wide: float, high: float
+) -> Iterator[str]:
     """The room's name and its seconds where they have room; the picture's label has all of them."""
     x, y = at
-    fits = len(room.label) * _LETTER * 12 < wide - 6
+    fits = len(room.label) * _LETTER * 12 < wide - 6 and high > 2 * _LINE + 4
     seconds = _words(job, room)
     strong = _seconds(job, room) is not None
     cased = f'stroke="{WHITE}" stroke-width="4" paint-order="stroke" text-anchor="middle"'

@@ -16,7 +16,7 @@ from farwall.web.pages.fact_form import fact_form
 from farwall.web.pages.facts import change_facts, take_back, try_out
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.headers import PICTURE_CSP
-from farwall.web.pages.house_page import HousePages, now_min_of, plan_word
+from farwall.web.pages.house_page import HousePages, day_word, now_min_of, plan_word
 from farwall.web.pages.looking_at import look_at
 from farwall.web.pages.my_order import my_order
 from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
@@ -88,9 +88,9 @@ class _House:
         """Whether the plan of the newest facts is there, or why there will be none."""
         await self.held.plan_soon(job)
         state = await asyncio.to_thread(self.kept.state, job)
-        word = plan_word(state.shown) if state.shown is not None else ""
+        word = day_word(state.shown) if state.shown is not None else ""
         return {
-            "version": state.version, "fresh": state.fresh, "no": list(state.no), "plan": word,
+            "version": state.version, "fresh": state.fresh, "no": list(state.no), "day": word,
         }  # fmt: skip
 
     def moment(

@@ -11,6 +11,7 @@ from typing import Any
 from fastapi import Response
 
 from farwall.errors import FarwallError
+from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 from farwall.web.door import Door
 from farwall.web.live import Live
@@ -47,9 +48,14 @@ def now_min_of(door: Door, shown: Shown) -> float | None:
 
 def plan_word(shown: Shown) -> str:
     """A word that changes with the plan, the log and the language: what is drawn may be kept."""
-    went = shown.went.mark if shown.went is not None else ""
+    went = f"{shown.went.mark}-{shown.went.now_min:g}" if shown.went is not None else ""
     told = f"{shown.plan.inputs_hash}-{shown.version}-{went}-{LANGUAGE.get()}"
     return hashlib.sha256(told.encode()).hexdigest()[:12]
+
+
+def day_word(shown: Shown) -> str:
+    """A word that changes with the facts and the log, for a page that watches its day."""
+    return f"{shown.version}-{shown.went.mark if shown.went is not None else ''}"
 
 
 @dataclass(frozen=True)
@@ -116,7 +122,8 @@ class HousePages:
             "speeds": SPEEDS, "floor": floor, "marks": marks_of(floor), "now": words,
             "now_min": now, "today": now is not None and at_work(shown.course, now),
             "sheet": sheet_of(shown), "ranks": list(ranks_told()), "facts": facts_told(shown.job),
-            "plan_word": plan_word(shown), "seen": address(look.window), "address": address,
+            "plan_word": plan_word(shown), "day_word": day_word(shown),
+            "seen": address(look.window), "address": address,
             "clock_time": shown.clock.at(look.minute).strftime("%H:%M"),
             "faults": [told(one) for one in shown.faults],
             "logged": [told(one) for one in logged(self.held, state)],
@@ -138,9 +145,7 @@ class HousePages:
 
 def spoken(shown: Shown) -> AbstractContextManager[None]:
     """While it lasts the core's sentences are said in the page's language, names kept."""
-    names = [room.label for room in shown.job.floor.rooms]
-    names += [one.name for one in shown.job.stains] + [shown.name]
-    return speaking("es" if LANGUAGE.get() == "es" else "en", names)
+    return speaking("es" if LANGUAGE.get() == "es" else "en", names_in(shown.plan))
 
 
 def address(window: Window) -> str:

@@ -11,6 +11,7 @@ HOUSE_WAYS: tuple[tuple[str, str], ...] = (
     ("/samples", "way-samples"),
     ("/crew", "way-crew"),
     ("/log", "way-log"),
+    ("/papers", "way-papers"),
 )
 """What follows the address of the house, and the key of the words, in the order of the line."""
 

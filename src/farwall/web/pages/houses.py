@@ -16,7 +16,7 @@ from farwall.store.nouns import NoSuchJob
 from farwall.web.door import Door, TooLarge
 from farwall.web.live import Live
 from farwall.web.pages.brought import MOST_MB, Brought, brought, facts_of_job
-from farwall.web.pages.brought_keep import keep_reading
+from farwall.web.pages.brought_keep import is_known, keep_reading
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines
 from farwall.web.pages.new_houses import next_working_day, with_firm
@@ -79,7 +79,7 @@ class _Houses:
                 await form.close()
             found = await asyncio.to_thread(brought, content, name)
             job = found.id
-            if not again and await asyncio.to_thread(self._known, job):
+            if not again and await asyncio.to_thread(is_known, self.door.book, job):
                 raise Refused(Mistake("id", said("bring-known", id=job)))
             return await self._keep_brought(found, content, name)
         except (Refused, TooLarge) as error:

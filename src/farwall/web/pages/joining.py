@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import asyncio
 from dataclasses import dataclass
+from urllib.parse import quote
 
 from fastapi import APIRouter, Request, Response
 
 from farwall.errors import Mistake, Refused
 from farwall.store.comings import seal_of
-from farwall.store.people_nouns import FIRST, RESET, Invite, LinkSpent, NameTaken
+from farwall.store.people_nouns import FIRST, PHONE, RESET, Invite, LinkSpent, NameTaken
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.entering import secret_of
@@ -57,14 +58,19 @@ class _Joining:
         self.sessions = sessions
         self.lines = Lines(door.book)
 
-    def asked(self, token: str) -> Response:
-        """What the link is for; looking does not spend it, for messengers look at links too."""
+    def asked(self, token: str, to: str = "") -> Response:
+        """What the link is for; looking does not spend it, for messengers look at links too.
+
+        to: the house whose sheet a phone is to show.
+        """
         found = self._invite(token)
-        return _spent() if found is None else _page(token, found)
+        return _spent() if found is None else _page(token, found, to=to[:200])
 
     async def joined(self, token: str, request: Request) -> Response:
         """Spend the link."""
         form = await form_of(request)
+        if text_of(form, "way") == "phone":
+            return await asyncio.to_thread(self._phone, token, text_of(form, "to"))
         return await asyncio.to_thread(self._joined, token, request, text_of(form, "name"), (
             secret_of(form, "password"), secret_of(form, "again"), text_of(form, "way")
         ))  # fmt: skip
@@ -73,7 +79,7 @@ class _Joining:
         self, token: str, request: Request, name: str, told: tuple[str, str, str]
     ) -> Response:
         found = self._invite(token)
-        if found is None:
+        if found is None or found.kind == PHONE:
             return _spent()
         alone = told[2] == "device" and may_by_device(found)
         named = found.person.name if found.person is not None else name
@@ -95,22 +101,34 @@ class _Joining:
         self.sessions.put_in(request, answer, person, self.sessions.begin(person, BROWSER))
         return answer
 
+    def _phone(self, token: str, to: str) -> Response:
+        """This phone in as the person who showed the link, on to the sheet of a house."""
+        found = self._invite(token)
+        if found is None or found.kind != PHONE:
+            return _spent()
+        try:
+            person = self.sessions.join(token, "", "")
+        except LinkSpent:
+            return _spent()
+        device = self.sessions.begin(person, DEVICE)
+        return seen_elsewhere(f"/slab/{quote(to, safe='')}#{device}" if to else "/")
+
     def _invite(self, token: str) -> Invite | None:
         return self.sessions.people.invited(seal_of(token), now_s=self.sessions.now_s())
 
 
 def may_by_device(found: Invite) -> bool:
     """Whether the run sheet on this phone is enough: for a helper who is new."""
-    return found.role == "helper" and found.kind not in {FIRST, RESET}
+    return found.role == "helper" and found.kind not in {FIRST, RESET, PHONE}
 
 
 def _page(
-    token: str, found: Invite, *, name: str = "", mistakes: list[str] | None = None
+    token: str, found: Invite, *, name: str = "", to: str = "", mistakes: list[str] | None = None
 ) -> Response:
     told = found.person.name if found.person is not None else name
     return page(
         "join.html", code=422 if mistakes else 200, token=token, name=told, role=found.role,
-        kind=found.kind, device=may_by_device(found), least=LEAST, mistakes=mistakes or [],
+        kind=found.kind, to=to, device=may_by_device(found), least=LEAST, mistakes=mistakes or [],
     )  # fmt: skip
 
 

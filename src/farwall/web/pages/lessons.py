@@ -197,8 +197,8 @@ def _groups(found: Lessons, units: Units) -> list[tuple[str, list[Json]]]:
 
 def _line(one: Lesson, units: Units) -> Json:
     return {
-        "id": one.name, "name": name_told(one), "short": ", ".join(one.of), "told": told(one, units), "on": one.on,
-        "part": len(one.of),
+        "id": one.name, "name": name_told(one), "short": ", ".join(one.of),
+        "told": told(one, units), "on": one.on, "part": len(one.of),
     }  # fmt: skip
 
 

@@ -30,11 +30,15 @@ from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewher
 from farwall.web.pages.photo import photo_answer
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.shown import State
+from farwall.web.people.roles import CLOSE, NotAllowed
+from farwall.web.people.who import name_of_who, who_asks
 from farwall.web.session import Sessions
 from farwall.web.taking import Offer, take
 from farwall.web.words import said
 
 DEVICE = "office"
+_CLOSING = frozenset({"handed-over", "called-back"})
+"""Words that close a job, or tell of a closed one."""
 _ROOM = 20_000
 
 
@@ -71,7 +75,7 @@ class _Log:
 
     def __init__(self, door: Door, held: Live) -> None:
         self.door, self.held, self.book = door, held, door.book
-        self.plans = KeptPlans(door.book)
+        self.plans = KeptPlans(door.book, door.clock)
 
     async def show(self, job: str, request: Request, word: str = "") -> Response:
         """The page; `word`: with the fields of that word, `entry` and others put into them."""
@@ -91,6 +95,9 @@ class _Log:
         word = told.get("word", "")
         if word not in WORDS:
             raise Refused(Mistake(word[:40], said("log-enter-what")))
+        who = who_asks(request)
+        if word in _CLOSING and who is not None and not who.may(CLOSE):
+            raise NotAllowed(said("log-close-not-you"))
         case = await asyncio.to_thread(self._case, job)
         try:
             entry = await self._keep(case, word, told, content)
@@ -123,6 +130,7 @@ class _Log:
         ident = told.get("id", "")
         ident = ident if is_id(ident) else new_id()
         late = bool(told.get("day") or told.get("time"))
+        who = name_of_who()
 
         def keep() -> None:
             own = [one.entry for one in self.book.entries(job) if one.entry.device == DEVICE]
@@ -131,7 +139,7 @@ class _Log:
             number = 0 if late else max((one.number for one in own), default=0) + 1
             head = Head(
                 id=ident, job=job, at=at.isoformat(timespec="milliseconds"),
-                who=told.get("who", "")[:200], device=DEVICE, number=number,
+                who=(told.get("who") or who)[:200], device=DEVICE, number=number,
             )  # fmt: skip
             plainly: dict[str, Plain] = entry_to_dict(entry_from_words(word, carried, head, plan))
             received = self.door.now()
@@ -167,7 +175,8 @@ class _Log:
         word = word if word in WORDS else ""
         return page(
             "log.html", code=code, state=state, house=state.name or state.id,
-            path=house_path(job), lines=lines, struck=sum(bool(one.struck) for one in lines),
+            path=house_path(job), house_id=job, here="way-log", lines=lines,
+            struck=sum(bool(one.struck) for one in lines),
             groups=_groups(), word=word, word_told=word_says(word) if word else "",
             fields=fields_of(word, case.there, told) if word else [], told=told,
             new_id=told["id"] if is_id(told.get("id", "")) else new_id(), mistakes=mistakes,

@@ -19,7 +19,7 @@ _MINUTES_MIN = 24.0
 _BEFORE_MIN = 0.02
 _ON_MIN = 0.05
 """A step lands a little after a band begins, so that its first floor shows."""
-_TAIL_MIN = 240.0
+_TAIL_MIN, _DAY_MIN = 240.0, 1440.0
 _EDGE = 0.02
 """A moment nearer to an end of the window than this share moves the window."""
 _INSIDE = 0.3
@@ -93,13 +93,13 @@ def look_at(
     window: tuple[float, float] | None = None,
     now_min: float | None = None,
 ) -> Look:
-    """What is looked at: the minute, the time of day `at` (H:MM), now if the work is on, or else
-    the tightest moment. window: from and to, before `scale`.
+    """What is looked at: the time `at` (H:MM) on the day of the minute, else the minute itself,
+    else now if the work is on, or the tightest moment. window: from and to, before `scale`.
     """
     plan, course = shown.floor_plan, shown.course
     whole = whole_of(course)
-    told = _of_day(shown, at)
-    if minute is None:
+    told = _of_day(shown, at, minute or 0.0)
+    if told is not None:
         minute = told
     if minute is None and now_min is not None and at_work(course, now_min):
         minute = now_min
@@ -155,15 +155,16 @@ def stretch(course: Course, scale: Scale, minute: float) -> Window:
     return Window(minute - span / 2, minute + span / 2)
 
 
-def _of_day(shown: Shown, at: str) -> float | None:
-    """The minute of a time of the first day; None when it is no time."""
+def _of_day(shown: Shown, at: str, minute: float) -> float | None:
+    """The minute of a time of the day of a minute; None when it is no time."""
     try:
         wanted = time.fromisoformat(at)
     except ValueError:
         return None
     start = shown.clock.starts_at
-    minute = (wanted.hour - start.hour) * 60 + wanted.minute - start.minute
-    return float(minute)
+    day = (shown.clock.at(minute).date() - start.date()).days
+    of_first = (wanted.hour - start.hour) * 60 + wanted.minute - start.minute
+    return float(day * _DAY_MIN + of_first)
 
 
 def _tightest(plan: Plan) -> float:

@@ -6,36 +6,29 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import shapely
-from shapely.geometry.base import BaseGeometry
 
 from farwall.job.moments import Moment
 from farwall.papers.drawing import marks
-from farwall.papers.drawing.board import Board, centres_inside
 from farwall.papers.drawing.frame import Frame, frame_for
 from farwall.papers.drawing.moment_view import draw_moment, sun_at
-from farwall.papers.drawing.scene import Scene, Storey, way_of
-from farwall.papers.drawing.sheet import Sheet, name_ways_out, outward
+from farwall.papers.drawing.scene import Storey
+from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.drawing.sun_marks import sun_pattern
-from farwall.papers.ink import DANGER, SOFT
-from farwall.papers.lettering import SCREEN_LETTERING, text_width
+from farwall.papers.ink import SOFT
+from farwall.papers.lettering import SCREEN_LETTERING
 from farwall.papers.svg import Svg, attributes, number, plain
 from farwall.papers.xml_text import escape
-from farwall.web.pages.floor_people import draw_people, level_box
+from farwall.web.pages.floor_names import WIDTH, name_all
 from farwall.web.pages.moment_words import MomentWords, moment_of, words_of
 from farwall.web.pages.shown import Shown
 from farwall.web.pages.standing import Standing, standing
 from farwall.web.pages.tread import tread_patterns
 from farwall.web.words import said
 
-WIDTH, HEIGHT = 860.0, 500.0
+HEIGHT = 500.0
 _SIDE, _FOOT = 58.0, 24.0
 _LARGE, _CAPTION = 0.64, 26.0
 _IDENT = "floor"
-_TRIED = 150
-_ASIDE = 0.7
-"""A way out goes to the side when its direction lies within 45 degrees of it."""
-_NARROW_WIDTH, _NARROW_SIZE = 358.0, 11.5
-"""On a phone the drawing is this wide [px]; names that do not fit their room then are left out."""
 
 
 def floor_at(shown: Shown, minute: float, *, storey: int = 0, path: str = "") -> str:
@@ -64,7 +57,7 @@ def floor_at(shown: Shown, minute: float, *, storey: int = 0, path: str = "") ->
         )  # fmt: skip
         if sun_at(shown.floor_plan, ground, minute):
             shown_marks["sun"] = None
-        _name(svg, shown, ground, here, frame, large=n == 0, stands=stands)
+        name_all(svg, shown, ground, here, frame, large=n == 0, stands=stands)
         if len(grounds) > 1:
             link = "" if n == 0 or not path else f"{path}?minute={minute:g}&storey="
             _caption(svg, shown.grounds, ground, frame, link=link)
@@ -136,80 +129,6 @@ def _caption(svg: Svg, all_: list[Storey], ground: Storey, frame: Frame, *, link
     svg.text(at, name, SCREEN_LETTERING.body, anchor="start", bold=not link)
     if link:
         svg.raw("</a>")
-
-
-def _name(
-    svg: Svg,
-    shown: Shown,
-    ground: Storey,
-    moment: Moment,
-    frame: Frame,
-    *,
-    large: bool,
-    stands: Standing | None,
-) -> None:
-    """The live edge's age, the way out, the rooms: none on another, nor on anybody."""
-    plan, page = shown.floor_plan, (0.0, 0.0, svg.width, svg.height)
-    board = Board(page)
-    fields = tuple(f for f in plan.fields if f.coat == moment.coat)
-    sheet = Sheet(
-        plan, Scene(ground, fields), svg, frame, board, SCREEN_LETTERING, shown.units, page
-    )  # fmt: skip
-    for person in moment.people:
-        x, y = frame.at(person.at)
-        board.take((x - 12, y - 12, x + 12, y + 12))
-        board.take(level_box(person, frame))
-    stops = [frame.shape(shapely.LineString(stop.line)) for f in fields for stop in f.stop_lines]
-    for line in [*stops, *_runs(moment, frame)]:
-        board.take_line([(x, y) for x, y in line.coords], 2)
-    if moment.edge is not None and moment.field in fields:
-        told = sheet.words((said("floor-edge", age=f"{moment.edge.age_min:.1f}"),), 14, bold=True)
-        at = frame.at(moment.edge.at)
-        on_floor = centres_inside(told, frame.shape(ground.floor_of(moment.field)), near=at)
-        svg.open_group(**{"class": "wide-only"})
-        sheet.write_near(told, at, first=on_floor[:_TRIED], fill=DANGER, leader_from=40)
-        svg.close_group()
-    draw_people(sheet, moment, plan.inputs.tools.tank_l)
-    field = moment.field if stands is None and large else None
-    way = way_of(plan, field) if field is not None else None
-    if way is not None and field is not None and way in ground.openings:
-        floor = ground.floor_of(field)
-        label = said("floor-way-out" if way in ground.ways_out else "floor-way-on")
-        across = outward(way, floor)[0]
-        # only out of the house may words stand beside the wall and be cut off by a narrow screen
-        across = across if way in ground.ways_out else 0.0
-        side = "right" if across > _ASIDE else "left" if across < -_ASIDE else "along"
-        svg.open_group(**{"class": f"way-{side}"})
-        name_ways_out(sheet, [way], floor, (label,))
-        svg.close_group()
-    lines = [shapely.LineString(stop.line).buffer(0.05) for f in fields for stop in f.stop_lines]
-    kept_clear = shapely.union_all([ground.dry, *lines])
-    for room in ground.rooms:
-        floor = shapely.difference(room.polygon.shape, kept_clear)
-        floor = max(shapely.get_parts(floor), key=lambda part: part.area)
-        _name_room(sheet, room.label, frame.shape(floor), stands.told if stands else "")
-
-
-def _runs(moment: Moment, frame: Frame) -> list[BaseGeometry]:
-    """The runs of the live edge on the drawing."""
-    line = moment.edge.line if moment.edge is not None else shapely.LineString()
-    parts = shapely.get_parts(frame.shape(line)).tolist()
-    return [part for part in parts if isinstance(part, shapely.LineString) and part.length > 0]
-
-
-def _name_room(sheet: Sheet, label: str, shape: BaseGeometry, state: str) -> None:
-    left, _, right, _ = shape.bounds
-    for lines in ((label, state), (label,)) if state else ((label,),):
-        words = sheet.words(lines, SCREEN_LETTERING.small)
-        centre = sheet.board.place_inside(words, shape)
-        if centre is None:
-            continue
-        most = max(text_width(one, _NARROW_SIZE) for one in lines)
-        narrow = most * 1.12 < (right - left) * _NARROW_WIDTH / WIDTH - 6
-        sheet.svg.open_group(**{"class": "room" if narrow else "room wide-only"})
-        sheet.write(words, centre, cased=True)
-        sheet.svg.close_group()
-        return
 
 
 def _root(svg: Svg, words: MomentWords, minute: float, shown_marks: str) -> str:

@@ -69,7 +69,7 @@ def _head(plan: Plan, moment: Moment, units: Units) -> tuple[str, tuple[str, ...
         return said("now-all-sprayed" if last else "now-coat-dries", n=number), ()
     rooms = named(room_names(plan, field.rooms))
     if field.verdict == "cannot":
-        return said("now-cannot", rooms=rooms), ()
+        return said("now-cannot", rooms=rooms), (said("now-cannot-line"),)
     lines = [*_edge(field, moment), _tank(field, moment, units)]
     lines.append(said("now-share", n=number, share=f"{100 * moment.sprayed_share:.0f}"))
     if any(one.who.startswith("helper") for one in moment.people):
@@ -133,7 +133,8 @@ def _coming(course: Course, clock: SaidClock, units: Units) -> Iterator[tuple[fl
             told = said("next-piece", at=clock.time(piece.from_min), name=piece_name(piece))
             yield piece.from_min, told
     for coat in course.coats:
-        yield coat.to_min, said("next-end", at=clock.time(coat.to_min), n=coat.number)
+        if any(one.verdict != "cannot" for one in coat.fields):
+            yield coat.to_min, said("next-end", at=clock.time(coat.to_min), n=coat.number)
         yield from _fields(course.plan, coat.fields, clock, units)
 
 

@@ -6,11 +6,13 @@ from fastapi import FastAPI
 
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.book import book
 from farwall.web.pages.days import days
 from farwall.web.pages.draw import draw
 from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
+from farwall.web.pages.house_papers import house_papers
 from farwall.web.pages.houses import houses
 from farwall.web.pages.joining import joining
 from farwall.web.pages.lessons import lessons
@@ -39,9 +41,11 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(told_facts(door, held, sessions))
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
+    app.include_router(house_papers(door, held, sessions))
     app.include_router(draw(door, held, sessions))
     app.include_router(phone_ways(door, held, sessions))  # before `house`, which takes any name
     app.include_router(van(door, held, sessions))
     app.include_router(lessons(door, held, sessions))
+    app.include_router(book(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

@@ -21,6 +21,8 @@ from farwall.web.live import Live
 from farwall.web.live_jobs import NotPlanned, Planned
 from farwall.web.pages.guard import asks_for_session
 from farwall.web.pages.paper import PageRoute, house_path, page
+from farwall.web.people.links import link_for_phone
+from farwall.web.people.who import Who, who_asks
 from farwall.web.session import Sessions
 from farwall.web.slab.one_file import one_file
 from farwall.web.slab.sheet import sheet_of
@@ -48,7 +50,7 @@ def phone_ways(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     guarded = APIRouter(
         route_class=PageRoute, include_in_schema=False, dependencies=[Depends(entered)]
     )
-    ways = _Ways(door, held)
+    ways = _Ways(door, held, sessions)
     router.get(AUTHORITY_PATH)(ways.authority)
     guarded.get("/houses/{job}/phone")(ways.page)
     guarded.get("/houses/{job}/slab.html")(ways.file)
@@ -59,8 +61,8 @@ def phone_ways(door: Door, held: Live, sessions: Sessions) -> APIRouter:
 class _Ways:
     """What is answered."""
 
-    def __init__(self, door: Door, held: Live) -> None:
-        self.door, self.held = door, held
+    def __init__(self, door: Door, held: Live, sessions: Sessions) -> None:
+        self.door, self.held, self.sessions = door, held, sessions
         self.folder = Path(door.book.where.files).parent
 
     async def page(self, job: str, request: Request) -> Response:
@@ -76,7 +78,7 @@ class _Ways:
         }  # fmt: skip
         if base:
             sheet = f"{base}/slab/{quote(job, safe='')}"
-            secret = f"{sheet}#{quote(self.door.key, safe='')}"
+            secret = await asyncio.to_thread(self._secret, base, job, who_asks(request))
             square = _square(secret, said("onto-code-alt"))
             values["scan"] = Code(square, sheet, base.startswith("https:"))
         if known is not None:
@@ -110,6 +112,14 @@ class _Ways:
         headers = {"content-disposition": 'attachment; filename="authority.crt"'}
         content = known.public.read_bytes()
         return Response(content, media_type="application/x-x509-ca-cert", headers=headers)
+
+    def _secret(self, base: str, job: str, who: Who | None) -> str:
+        """What lets the phone in: as the person who shows it, once; never the key to a person."""
+        if who is not None and who.id:
+            now_s = self.door.clock().timestamp()
+            path = link_for_phone(self.door.book, now_s, self.sessions.person(who.id))
+            return f"{base}{path}?to={quote(job, safe='')}"
+        return f"{base}/slab/{quote(job, safe='')}#{quote(self.door.key, safe='')}"
 
     def _planned(self, job: str) -> Planned | None:
         try:

@@ -46,6 +46,11 @@ class Words:
         """What would make possible what is not possible as it stands."""
         return tuple(one for one in self.changes if one.needed)
 
+    @property
+    def can_be(self) -> bool:
+        """Whether one of them alone makes a field possible."""
+        return any(one.works for one in self.needed)
+
 
 def sheet_of(shown: Shown) -> Words:
     """The sheet of a plan."""
@@ -92,7 +97,7 @@ def _bound(plan: Plan, worst: Field) -> str:
 
 
 def _share(share: float) -> str:
-    return said("under-01") if share < _RARE else f"{100 * share:.1f} %"
+    return said("under-01") if share < _RARE else f"{100 * share:.1f}\u00a0%"
 
 
 def _rests(shown: Shown) -> Iterator[Rests]:

@@ -82,6 +82,11 @@ class Shown:
         return storeys(self.plan)
 
     @cached_property
+    def kept_places(self) -> dict[tuple[Any, ...], Any]:
+        """Where words may stand on its floors, once it was reckoned."""
+        return {}
+
+    @cached_property
     def figures(self) -> Figures:
         """What of it is told in a line."""
         return figures_of(self.plan)

@@ -13,17 +13,15 @@ from farwall.web.pages.tape_marks import (
     BAR_H,
     LABEL_H,
     PAD,
-    ROW_H,
     THIN_H,
     TOP,
     Labels,
     draw_as_planned,
     draw_entered,
     draw_pieces,
-    draw_waits,
-    lay_waits,
 )
 from farwall.web.pages.tape_rule import SIZE, Ruled, draw_nights, draw_rule, wide
+from farwall.web.pages.tape_waits import ROW_H, draw_waits, lay_waits
 from farwall.web.words import said
 
 _WIDE, _NARROW = 860.0, 358.0

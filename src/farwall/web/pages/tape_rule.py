@@ -119,8 +119,9 @@ def _days(ruled: Ruled, of_day: float) -> None:
         text = ruled.clock.day_word(ruled.clock.starts_at + timedelta(minutes=midnight + 1))
         next_x = ruled.x(midnight + _DAY_MIN)
         brief = text.rpartition(" ")[0] if ruled.clock.day_told else text
+        day_alone = brief.rpartition(" ")[2]
         left = max(x, 0.0) + 5
-        for one in (text, brief):
+        for one in (text, brief, day_alone):
             if left >= free and left + wide(one) < min(next_x, ruled.svg.width) - 2:
                 ruled.svg.text((left, _DAYS_Y), one, SIZE, anchor="start")
                 free = left + wide(one) + 6

@@ -83,7 +83,7 @@ class _Van:
 
     def __init__(self, door: Door, held: Live) -> None:
         self.door, self.held, self.book = door, held, door.book
-        self.plans = KeptPlans(door.book)
+        self.plans = KeptPlans(door.book, door.clock)
 
     def show(self, request: Request) -> Response:
         """The page; `edit`, `new`: a form · `for`: what a house needs · `after`: what it took."""

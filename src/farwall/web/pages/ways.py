@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from farwall.web.people.roles import PEOPLE
+from farwall.web.people.roles import CHANGE, PEOPLE
 from farwall.web.people.who import who_asks
 
 WAYS: tuple[tuple[str, str], ...] = (
@@ -10,11 +10,12 @@ WAYS: tuple[tuple[str, str], ...] = (
     ("/days", "way-days"),
     ("/van", "way-van"),
     ("/lessons", "way-lessons"),
+    ("/book", "way-book"),
     ("/people", "way-people"),
     ("/settings", "way-settings"),
 )
 """Address and key of the words, in the order of the line."""
-ONLY = {"/people": PEOPLE}
+ONLY = {"/people": PEOPLE, "/book": CHANGE}
 """What who is shown a way must be allowed; a way that is not named is shown to everybody."""
 
 

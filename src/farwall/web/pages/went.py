@@ -23,7 +23,8 @@ _DAY_WORDS = frozenset(
 class Went:
     """A day as logged. plan: as it went up to `now_min`, then as it goes on; laid_anew: by a plan.
 
-    mark: changes with every entry and every new plan of the rest, for what is kept of it.
+    mark: changes with every entry and every new plan of the rest; with `now_min` it says what of
+    the day is drawn.
     """
 
     plan: Plan
@@ -60,7 +61,7 @@ def went(
     now = float(round(max(now_min, told.ends_min)))
     moved = moved_on(base or plan, told, now_min=now)
     upto = rest["upto"] if rest is not None else 0
-    return Went(moved, told, now, laid_anew, f"{place}-{upto}-{now:g}")
+    return Went(moved, told, now, laid_anew, f"{place}-{upto}")
 
 
 def _rest_plan(plan: Plan, rest: dict[str, Any] | None) -> Plan | None:

@@ -33,7 +33,7 @@ class Change:
     """Something that would change it: where and what, its gain and price, its caution.
 
     settings: what it puts into the facts; empty where it is no fact. needed: of a field that cannot
-    be sprayed as it stands.
+    be sprayed as it stands. works: whether it then can.
     """
 
     what: str
@@ -41,6 +41,7 @@ class Change:
     caution: str
     settings: tuple[str, ...] = ()
     needed: bool = False
+    works: bool | None = None
 
     @property
     def key(self) -> str:
@@ -74,8 +75,9 @@ def _remedies(shown: Shown) -> Iterator[Change]:
             continue
         seen.add((rooms, one.what))
         gain = said("rests-sep").join(_gain(one))
-        yield Change(f"{rooms}: {told(one.what)}", gain, told(one.caution),
-                     tuple(_settings(shown.job, plan, field, one)), not fits(field))  # fmt: skip
+        settings = tuple(_settings(shown.job, plan, field, one))
+        what = f"{rooms}: {told(one.what)}"
+        yield Change(what, gain, told(one.caution), settings, not fits(field), one.works)
 
 
 def _settings(job: Job, plan: Plan, field: Field, one: Remedy) -> Iterator[str]:

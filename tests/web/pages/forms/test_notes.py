@@ -1,18 +1,18 @@
-"""What stands under a sentence: the default with its rank, what it would change, the rule's word."""
+"""What stands under a sentence: the default, its rank, what it would change, the rule's word."""
 
 import re
 
 from tests.web.pages.office import two_rooms
 
 from farwall.job.go import go_or_no_go
+from farwall.job.go.table import RULES
 from farwall.readers.job_json import job_from
-from farwall.web.pages.forms.crew import CREW, FIRM, FIRST
 from farwall.web.pages.forms.asked import sentences_of
+from farwall.web.pages.forms.crew import CREW, FIRM, FIRST
 from farwall.web.pages.forms.notes import DEFAULTS, Notes
 from farwall.web.pages.forms.nouns import Blank, Sentence
 from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.survey import SURVEY
-from farwall.job.go.table import RULES
 
 DROP = Sentence("s-drop", (Blank("drop", "survey.drop_s"),), stands_in=("survey.drop_s",))
 

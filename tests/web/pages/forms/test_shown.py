@@ -74,7 +74,8 @@ def test_ids_of_blanks_are_all_different():
 
 def test_a_blank_says_its_unit_as_the_job_wishes():
     us = {one.name: one.unit for one in blanks(shown(CREW))}
-    metric = {one.name: one.unit for one in blanks(shown(CREW, two_rooms(wishes={"units": "metric"})))}
+    facts = two_rooms(wishes={"units": "metric"})
+    metric = {one.name: one.unit for one in blanks(shown(CREW, facts))}
     assert (us["tools.tank_l"], metric["tools.tank_l"]) == ("gal", "L")
     assert (us["tools.band_m"], metric["tools.band_m"]) == ("in", "cm")
 

@@ -93,7 +93,8 @@ def _taped(text: str) -> float | None:
 def _tape(value: float) -> str | None:
     """`8' 4 1/2"` where the length is one of whole half inches; else None."""
     halves = value / units.M_PER_IN * 2
-    if not 0 <= value < _LONGEST_TAPE_M or not math.isclose(round(halves), halves, rel_tol=1e-9, abs_tol=1e-9):
+    whole = math.isclose(round(halves), halves, rel_tol=1e-9, abs_tol=1e-9)
+    if not (whole and 0 <= value < _LONGEST_TAPE_M):
         return None
     feet, rest = divmod(round(halves), 24)
     inches, half = divmod(rest, 2)

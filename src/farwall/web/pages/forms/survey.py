@@ -114,7 +114,7 @@ _WINDOWS = Part("windows", (
         Blank("sill", "sill_m"), Blank("height", "height_m"), Blank("reveal", "reveal_m", INCHES),
         Blank("covered", "covered"), Blank("main", "main"),
     ), help="window"),
-), each="rows", way="floor.windows", fixed=True)  # fmt: skip
+), each="rows", way="floor.windows", fixed=True, told=True)  # fmt: skip
 
 _OWNER = Part("owner", (
     Sentence("s-colour", (Blank("colour", "survey.colour_wanted"),), help="colour",

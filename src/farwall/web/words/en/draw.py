@@ -14,25 +14,28 @@ WORDS = {
     " its file and brought again.",
     "draw-tools": "What the pointer does",
     "draw-tool-pick": "Pick and move",
-    "draw-tool-rectangle": "Room by two corners",
-    "draw-tool-corners": "Room by all its corners",
+    "draw-tool-rectangle": "Room",
+    "draw-tool-corners": "Room by corners",
     "draw-tool-opening": "Opening",
     "draw-tool-fixture": "Fixture",
     "draw-tool-cut": "Saw cut",
-    "draw-hint-pick": "Take hold of a wall, a corner, an opening, a fixture or a cut and drag "
-    "it. By keys: pick it in the list or with the cross and Enter, then use the arrows; "
-    "Shift makes steps larger.",
+    "draw-hint-pick": "Take hold of a wall, a corner, an opening, a fixture or a cut and drag it.",
+    "draw-keys-pick": "By keys: pick it in the list, or with the cross and Enter; then the "
+    "arrows, with Shift in larger steps.",
     "draw-hint-rectangle": "Set one corner, then the one across; or type both sides, such as "
     "12' 6 x 10'.",
     "draw-hint-corners": "Set corner after corner at the inner face of the walls; end at the "
-    "first one. A typed length goes that far towards the cross, or the way of the arrow "
-    "pressed after it.",
+    "first one.",
+    "draw-keys-corners": "A typed length goes that far towards the cross, or the way of the "
+    "arrow pressed after it.",
     "draw-hint-opening": "Point at a wall: the rooms on both sides are found. A width may be "
     "typed first.",
     "draw-hint-fixture": "Set two corners of what is kept dry and walked around, or type both "
     "its sides.",
     "draw-hint-cut": "Set both ends of the cut in the slab.",
+    "draw-keys-making": "By keys: arrows move the cross, Enter sets a point.",
     "draw-hint-scale": "Set two points on the picture whose distance you know, then type it.",
+    "draw-hint-picture": "Drag the picture, or move it with the arrows.",
     "draw-board": "The floor. Arrows move a cross, or what is picked; Enter sets or picks; "
     "Escape lets go; Delete takes away; plus and minus bring it nearer and farther.",
     "draw-svg": "The floor as drawn",
@@ -43,6 +46,8 @@ WORDS = {
     "draw-farther": "Farther",
     "draw-all": "All of it",
     "draw-alone": "Move this face or corner alone",
+    "draw-storey": "Storey",
+    "draw-storey-bare": "not named",
     "draw-typed": "Length",
     "draw-typed-sides": "Both sides",
     "draw-typed-width": "Width",
@@ -166,11 +171,7 @@ WORDS = {
     "draw-underlay-put": "Lay it under",
     "draw-underlay-away": "Take the picture away",
     "draw-underlay-opacity": "How strong",
-    "draw-underlay-move": "Move it",
-    "draw-underlay-left": "left",
-    "draw-underlay-right": "right",
-    "draw-underlay-up": "up",
-    "draw-underlay-down": "down",
+    "draw-underlay-move": "Move the picture",
     "draw-scale-use": "Scale it by two points",
     "draw-scale-length": "They are apart",
     "draw-scale-put": "Scale",

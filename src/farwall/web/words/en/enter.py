@@ -26,6 +26,10 @@ WORDS = {
     "join-told-first": "This book has nobody yet who manages its people. Whoever opens this link "
     "first is that person: {role}.",
     "join-told-reset": "For {name}. Every device where you were in is left.",
+    "join-title-phone": "This phone as {name}",
+    "join-told-phone": "It opens the run sheet and logs under this name, with all that {name} may, "
+    "until it is ended under {name}’s own name in Farwall. Do not do it on another's phone.",
+    "join-phone": "Take this phone in",
     "join-name": "Your name, as the others know you",
     "join-no-name": "Say what you are called.",
     "join-password": "Come in with this password",

@@ -10,8 +10,8 @@ WORDS = {
     "lessons-trouble": "Nothing was learned:",
     "lessons-ranges": "Low and high hold four times in five, for the next job. A finish, a "
     "person or a plant leans on the firm’s own figure, and that on common practice.",
-    "lessons-told": "{likely} {unit}, the next job {low} to {high}; {jobs}; {moved} of common "
-    "practice ({practice}).",
+    "lessons-told": "{likely} {unit}, the next job {low} to {high}; {jobs}; {moved} against "
+    "common practice ({practice}).",
     "lessons-from-1": "from 1 job",
     "lessons-from": "from {n} jobs",
     "lessons-moved-percent": "{by} %",

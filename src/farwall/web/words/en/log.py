@@ -184,8 +184,6 @@ WORDS = {
     "log-no": "no",
     "log-untold": "not told",
     "log-title": "The log of {name}",
-    "log-house": "To the house",
-    "log-papers": "Its papers",
     "log-none": "Nothing has been entered for this house yet.",
     "log-count-1": "1 entry",
     "log-count": "{n} entries",
@@ -227,6 +225,7 @@ WORDS = {
     "log-hours": "Hours of work: {tasks}; {total} in all.",
     "log-odd": "What does not fit",
     "log-close": "Close the job",
+    "log-close-not-you": "Closing a job is not for your role. Ask a lead or the office.",
     "log-close-told": "Handing over closes the job: it teaches the next ones, and nothing more "
     "is planned. Struck out, it is open again.",
     "log-close-lacks": "Before that. It can be closed all the same; what was not entered teaches "

@@ -14,6 +14,7 @@ WORDS = {
     "now-all-sprayed": "All is sprayed: coat {n} dries",
     "now-coat-dries": "Wait: coat {n} dries",
     "now-cannot": "{rooms}: not to be sprayed as things stand",
+    "now-cannot-line": "What would make it possible stands first on this page.",
     "now-band": "{rooms}, band {band} of {bands}",
     "now-refill": "Full tank for {rooms}",
     "now-walk": "{rooms}: to the next band",

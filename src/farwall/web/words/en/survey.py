@@ -23,6 +23,8 @@ WORDS = {
     "sun": "Where the sun comes from",
     "sun-told": "With north, place and the windows, the sun on the floor is reckoned hour by hour.",
     "windows": "Windows",
+    "windows-told": "Where a blank is empty a sill of 3 ft (0.9 m), a height of 4 ft (1.2 m) and "
+    "a wall of 6 in (15 cm) stand in: guesses.",
     "owner": "House and owner",
     "s-drop": "On this slab a drop of water goes in after {drop}; it was {finish}.",
     "s-room": "{drop} for a drop, {finish}; {sun}, {draught}.",

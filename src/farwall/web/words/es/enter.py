@@ -26,6 +26,11 @@ WORDS = {
     "join-told-first": "Este libro todavía no tiene quien maneje a su gente. El primero que abre "
     "este enlace es esa persona: {role}.",
     "join-told-reset": "Para {name}. Se cierra en todos los aparatos donde estaba adentro.",
+    "join-title-phone": "Este teléfono como {name}",
+    "join-told-phone": "Abre la hoja de trabajo y anota con este nombre, con todo lo que puede "
+    "{name}, hasta que se cierre bajo el nombre de {name} en Farwall. No lo haga en un teléfono "
+    "ajeno.",
+    "join-phone": "Meter este teléfono",
     "join-name": "Su nombre, como lo conocen los demás",
     "join-no-name": "Diga cómo se llama.",
     "join-password": "Entrar con esta contraseña",

@@ -10,7 +10,7 @@ WORDS = {
     "form-away": "quitar esto",
     "form-new": "Uno más",
     "form-empty": "Un espacio vacío no dice nada: entonces vale lo usual, con su rango.",
-    "watch-start": "Cronometrar",
+    "watch-start": "Medir",
     "watch-stop": "Parar",
     "watch-label": "Tomar el tiempo con reloj: {name}",
     "must": "hay que llenarlo, o dejar vacío todo el renglón.",

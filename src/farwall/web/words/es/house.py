@@ -100,12 +100,15 @@ WORDS = {
     "plan-refused": "NO: {rooms}, así como están las cosas, no se puede hacer. No rocíe ahí según "
     "este plan.",
     "possible": "Lo que lo haría posible:",
+    "possible-not-alone": "Ninguna cosa sola lo hace posible. Lo que ayuda, calculado cada una "
+    "sola:",
+    "possible-more": "Qué más se calculó",
     "faults": "La revisión sobre el piso encontró {n} fallas",
     "faults-1": "La revisión sobre el piso encontró 1 falla",
     "facts-version": "datos {n}",
     "coats": "{n} manos",
     "coat-1": "1 mano",
-    "now": "Ahora",
+    "at-moment": "A las",
     "next": "Sigue",
     "logged": "Como se anotó en la losa",
     "why": "Por qué",
@@ -120,8 +123,8 @@ WORDS = {
     "paper-floor": "El piso (SVG)",
     "paper-moments": "Sus momentos (SVG)",
     "why-bound": "Lo más justo es {rooms} en la mano {n}: su orilla más vieja se alcanza a los "
-    "{peak} min. {lives} min es lo que una orilla vive ahí con seguridad (el extremo seguro; lo más "
-    "probable, {likely}).",
+    "{peak} min. {lives} min es lo que una orilla vive ahí con seguridad (el extremo seguro; lo "
+    "más probable, {likely}).",
     "why-fits": "Salen los {n} tramos: nadie pisa tinte mojado, ninguna orilla pasa de su tiempo. "
     "Repetido sobre el piso por una revisión que no comparte nada con el plan.",
     "why-some": "Según el plan salen {fit} de {n} tramos.",

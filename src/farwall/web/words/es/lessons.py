@@ -4,16 +4,16 @@ from __future__ import annotations
 
 WORDS = {
     "lessons-title": "Lo que enseñaron los trabajos cerrados",
-    "lessons-none": "Todavía no se ha aprendido nada: todas las cifras son de la costumbre, y lo "
-    "dicen. Las cifras propias empiezan con el primer trabajo cerrado.",
+    "lessons-none": "Todavía no se ha aprendido nada: todas las cifras son de la práctica común, "
+    "y lo dicen. Las cifras propias empiezan con el primer trabajo cerrado.",
     "lessons-being-learned": "Se están leyendo los trabajos cerrados; esta página vuelve a mirar "
     "sola.",
     "lessons-trouble": "No se aprendió nada:",
     "lessons-ranges": "El mínimo y el máximo valen cuatro de cada cinco veces, para el próximo "
     "trabajo. Un acabado, una persona o una planta se apoyan en la cifra de la empresa, y esa en "
-    "la costumbre.",
+    "la práctica común.",
     "lessons-told": "{likely} {unit}, el próximo trabajo de {low} a {high}; {jobs}; {moved} "
-    "respecto de la costumbre ({practice}).",
+    "respecto de la práctica común ({practice}).",
     "lessons-from-1": "de 1 trabajo",
     "lessons-from": "de {n} trabajos",
     "lessons-moved-percent": "{by} %",
@@ -95,12 +95,12 @@ WORDS = {
     "lessons-no-such": "no hay tal lección.",
     "lessons-picture": "Cómo se fue cerrando {name} de trabajo en trabajo, en {unit}; la tabla "
     "de abajo nombra los trabajos",
-    "lessons-practice": "costumbre",
+    "lessons-practice": "práctica común",
     "lessons-after-1": "1 trabajo",
     "lessons-after": "{n} trabajos",
     "lessons-key": "Una cuña después de cada trabajo: el valor del siguiente cuatro de cada "
     "cinco veces, más gruesa en lo más probable. La línea gruesa: la cantidad misma. De rayas: "
-    "la costumbre.",
+    "la práctica común.",
     "lessons-no-picture": "Aprenda otra vez para ver cómo se fue cerrando de trabajo en trabajo.",
     "lessons-which": "Cuáles trabajos, primero los que más la movieron",
     "lessons-job": "Trabajo",

@@ -14,6 +14,7 @@ WORDS = {
     "now-all-sprayed": "Todo está rociado: se seca la mano {n}",
     "now-coat-dries": "Espere: se seca la mano {n}",
     "now-cannot": "{rooms}: así como están las cosas no se rocía",
+    "now-cannot-line": "Lo que lo haría posible está al principio de esta página.",
     "now-band": "{rooms}, franja {band} de {bands}",
     "now-refill": "Tanque lleno para {rooms}",
     "now-walk": "{rooms}: a la franja siguiente",

@@ -23,6 +23,8 @@ WORDS = {
     "sun": "De dónde viene el sol",
     "sun-told": "Con el norte, el lugar y las ventanas se calcula el sol en el piso hora por hora.",
     "windows": "Ventanas",
+    "windows-told": "Donde un espacio está vacío valen un antepecho de 3 pies (0.9 m), un alto "
+    "de 4 pies (1.2 m) y un muro de 6 pulg (15 cm): conjeturas.",
     "owner": "Casa y dueño",
     "s-drop": "En esta losa una gota de agua entra en {drop}; acabado: {finish}.",
     "s-room": "{drop} para una gota, {finish}; {sun}, {draught}.",
