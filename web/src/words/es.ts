@@ -32,7 +32,7 @@ export const ES: Words = {
   coat: "Mano {n}, {stain} {cut}",
   fullTank: "Tanque lleno: {door}, {at}", fillTank: "Llene el tanque: {door}, {at}",
   wayDoor: "puerta {rooms}", wayOpening: "paso {rooms}", wayOutside: "puerta exterior {rooms}",
-  wayNone: "donde está el rociador",
+  wayNone: "donde está quien rocía",
   say2: "dos minutos de orilla", say1: "un minuto", say30: "treinta segundos",
   say10: "diez segundos", say0: "se acabó el tiempo de la orilla", sayTry: "así se canta el tiempo",
   oldest: "más vieja", outside: "afuera", pictureOf: "el tramo en curso; un aro marca lo más viejo de la orilla",
