@@ -13,16 +13,14 @@ from dataclasses import dataclass
 from farwall.facts.plan import Field, Mix, Plan
 from farwall.facts.so_far import MoreMix, SoFar
 from farwall.job.first_thirst import first_thirst
+from farwall.job.mix_needs import seen_beside
 from farwall.mix.gate import budget, mix_now_l
+from farwall.mix.look import LEAST_BOX_L
 from farwall.mix.thirst import Thirst
 
 MIXING_MIN = 6.0
 """Measuring out, stirring and boxing a batch. Rank: guess."""
-LEAST_BOX_L = 0.5
-"""Less than this left does nothing for the shade of a new mix. Rank: guess."""
 _CERTAIN_PERCENT = 99.0
-_SEEN = frozenset({"cased", "saw cut"})
-"""Stop lines without a leaf: both sides are seen together."""
 
 
 @dataclass(frozen=True)
@@ -162,12 +160,8 @@ def _up(litres: float) -> float:
 
 def _seen_beside(plan: Plan, field: Field) -> str:
     """An earlier field of the coat that is seen together with this one; empty when none is."""
-    mine = {line.id for line in field.stop_lines if line.kind in _SEEN}
-    for other in plan.fields:
-        before = other.coat == field.coat and other.order < field.order
-        if before and mine & {line.id for line in other.stop_lines}:
-            return f"field {other.id}"
-    return ""
+    other = seen_beside(field, plan.fields)
+    return f"field {other}" if other else ""
 
 
 def _ahead(plan: Plan) -> list[_Ahead]:
