@@ -73,7 +73,7 @@ class Tub:
 
 @dataclass(frozen=True)
 class JobScore:
-    """A rule over all jobs. Shares in per cent: of jobs, of what was mixed; the errors are standard.
+    """A rule over all jobs. Shares in per cent: of jobs, of what was mixed; with standard errors.
 
     fresh_percent: of jobs in which a batch was boxed with next to nothing, or seen beside another.
     """
@@ -174,7 +174,7 @@ def _at_line(have_l: float, ahead: Sequence[Ahead], belief: Thirst, *, lean: boo
 
 
 def _look_inside(tub: Tub, coat: CoatDay, last: Ahead, belief: Thirst, eye: Chance) -> bool:
-    """The last field: looked into as the plan says; a batch is boxed when it is stirred in truth."""
+    """The last field, looked into as the plan says; a batch is boxed once it is stirred in truth."""
     begun_l, start_l = tub.last_seen_l, tub.have_l
     places = looks_of(last, belief, begin_l=begun_l)
     for number, place in enumerate(places):
@@ -183,9 +183,7 @@ def _look_inside(tub: Tub, coat: CoatDay, last: Ahead, belief: Thirst, eye: Chan
             break
         seen_l = max(left_l + eye.normal(READ_L), 0.0)
         rest = inside(belief, done_l=place.done_l, used_l=max(begun_l - seen_l, 1e-3))
-        more = mix_at_look_l(
-            places, number, left_l=seen_l, rest=rest, chance_dry=last.chance_dry
-        )
+        more = mix_at_look_l(places, number, left_l=seen_l, rest=rest, chance_dry=last.chance_dry)
         if more > 0:
             _box(tub, coat, place.at_min, more)
             break

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
-from farwall.facts.plan import Field
+from farwall.facts.plan import Field, Plan
 from farwall.mix.look import BandNeed
 from farwall.mix.ways import FieldNeed
 
@@ -43,3 +43,19 @@ def seen_beside(field: Field, fields: Sequence[Field]) -> str:
         if before and mine & {line.id for line in other.stop_lines}:
             return other.id
     return ""
+
+
+def planned_mixed_l(plan: Plan, coat: str, begun: Collection[str], done: Collection[str]) -> float:
+    """What the plan has mixed of a coat by now, litres.
+
+    Its first mix always; each later one once its field is begun, or the band done that it is
+    boxed before.
+    """
+    own = [mix for mix in plan.mixes if mix.coat == coat]
+    made = [
+        mix
+        for number, mix in enumerate(own)
+        if number == 0
+        or (mix.before_band in done if mix.before_band else set(mix.fields[:1]) & set(begun))
+    ]
+    return sum(mix.stain_l + mix.water_l + mix.acid_l for mix in made)

@@ -108,6 +108,19 @@ def mix_at_look_l(
     return max(rest.enough_l(place.to_do_l, chance_dry=dry) - left_l, 0.0)
 
 
+def lasts_until_l(
+    places: Sequence[Place], number: int, *, rest: Thirst, chance_dry: float
+) -> float:
+    """What must be left at this look to go on without mixing, by a belief that it leaves alone."""
+    late, dry = late_and_rest(chance_dry)
+    place = places[number]
+    enough = rest.enough_l(place.to_do_l, chance_dry=dry)
+    if number + 1 == len(places):
+        return enough
+    until = places[number + 1].until_ready_l - place.done_l
+    return min(enough, rest.enough_l(until, chance_dry=late) + LEAST_BOX_L)
+
+
 def late_and_rest(chance_dry: float) -> tuple[float, float]:
     """The last field's part of the budget: for a look that comes too late, and for the rest."""
     return chance_dry * LATE_PART, chance_dry * (1 - LATE_PART)
