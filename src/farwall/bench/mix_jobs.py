@@ -174,7 +174,7 @@ def _at_line(have_l: float, ahead: Sequence[Ahead], belief: Thirst, *, lean: boo
 
 
 def _look_inside(tub: Tub, coat: CoatDay, last: Ahead, belief: Thirst, eye: Chance) -> bool:
-    """The last field, looked into as the plan says; a batch is boxed once it is stirred in truth."""
+    """The last field, looked into by the plan; a batch is boxed once it is stirred in truth."""
     begun_l, start_l = tub.last_seen_l, tub.have_l
     places = looks_of(last, belief, begin_l=begun_l)
     for number, place in enumerate(places):

@@ -30,8 +30,8 @@ AHEAD_SHARE = 0.9
 """Of what all fields to come will likely take, mixed at a stop line. Set on tuning days."""
 BEGIN_SHARE = 1.0
 """Of its likely need, what a last field that is looked into is begun on. Set on tuning days."""
-_ROW_L = 0.5
-"""Rows of the table of what to mix lie so far apart."""
+_ROW_L = 0.473176473
+"""Rows of the table of what to mix lie a US pint, an eighth of a gallon, apart."""
 _MOST_ROWS = 8
 
 

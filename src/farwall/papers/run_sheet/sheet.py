@@ -17,6 +17,7 @@ from farwall.papers.run_sheet.before_page import before_page
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.day_page import day_page
 from farwall.papers.run_sheet.field_page import field_pages_begun
+from farwall.papers.run_sheet.look_points import looks_page
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.moments_page import moments_page
 from farwall.papers.run_sheet.sun_page import sun_page
@@ -43,11 +44,11 @@ def run_sheet_pdf(
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
     One page for the evening before and the morning, one of the van where it was told, one for
-    the day, one of moments, one of the sun where it was reckoned, one for each field in each
-    coat; a page that cannot hold its words goes on to a second. `units` puts gallons and feet
-    or litres and metres first and chooses the paper (US Letter or A4) unless `paper` does.
-    `gates` (see `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's own
-    words for the first page.
+    the day, one of moments, one of the sun where it was reckoned, one of the looks into last
+    fields where there are any, one for each field in each coat; a page that cannot hold its words
+    goes on to a second. `units` puts gallons and feet or litres and metres first and chooses the
+    paper (US Letter or A4) unless `paper` does. `gates` (see `buying.Buying`) wins over those of
+    `plan.buying`. `notes` are the user's own words for the first page.
     """
     begun = run_sheet_begun(
         plan,
@@ -85,6 +86,7 @@ def run_sheet_begun(
         "day": day_page(plan, job_name=job_name, units=units, size=size),
         "moments": moments_page(plan, units=units, size=size),
         "sun": sun_page(plan, units=units, size=size),
+        "looks": looks_page(plan, units=units),
         "fields": fields(),
     }
     return beside(partial(_compiled, data, datetime.fromisoformat(plan.starts_at)))

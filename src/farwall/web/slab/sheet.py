@@ -24,7 +24,8 @@ def sheet_of(document: Mapping[str, Any], job: str) -> Json:
     Keys: `rooms` labels by id; `fields` with number `no` in the coat, `low` [min] that an edge
     lives to be safe, and `bands` as rows of id, sprayer, start [min], end [min], age of the edge
     met [min], litres, number of its shape; `fills` with the band before which they come and the
-    door nearest to them; `shapes` rings [cm]; `walls` rings [cm] by room; `doors` [cm].
+    door nearest to them; `looks` into the last fields; `shapes` rings [cm]; `walls` rings [cm] by
+    room; `doors` [cm].
     """
     shapes = _Shapes()
     inputs = document["inputs"]
@@ -38,6 +39,7 @@ def sheet_of(document: Mapping[str, Any], job: str) -> Json:
         "fields": fields,
         "fills": _fills(document, rooms),
         "mixes": [_mix(one) for one in document["mixes"]],
+        "looks": [_look(one) for one in document.get("looks", ())],
         "clocks": [
             {key: one[key] for key in ("coat", "name", "low_min", "likely_min", "high_min", "rank")}
             for one in document["clocks"]
@@ -140,4 +142,22 @@ def _middle(line: Sequence[Sequence[float]]) -> tuple[float, float]:
 def _mix(mix: Mapping[str, Any]) -> Json:
     keys = ("id", "coat", "cut", "stain_l", "water_l", "acid_l")
     before = mix["fields"][0] if mix["fields"] else ""
-    return {**{key: mix[key] for key in keys}, "before": before}
+    return {
+        **{key: mix[key] for key in keys},
+        "before": before,
+        "before_band": mix.get("before_band", ""),
+    }
+
+
+def _look(look: Mapping[str, Any]) -> Json:
+    """A look into a field: rows of left and mix [L], for a slab as thirsty as planned and more."""
+    keys = ("coat", "field", "band", "after", "mixes")
+    ifs = [
+        {
+            "factor": one["factor"], "begin": round(one["begin_l"], 2),
+            "go_on": round(one["go_on_l"], 2),
+            "rows": [[row["left_l"], round(row["mix_l"], 2)] for row in one["rows"]],
+        }
+        for one in look["ifs"]
+    ]  # fmt: skip
+    return {**{key: look[key] for key in keys}, "at": look["at_min"], "ifs": ifs}
