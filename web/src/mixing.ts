@@ -16,6 +16,7 @@ export function mixing(s: Sheet, found: Day, book: NowAnswer["now"] | null): Mix
   if (!more_mix || more_mix.how === "no" || !cut) {
     return { parts: null, by: "By the book: nothing more to mix now." };
   }
+  if (more_mix.how === "look") return { parts: null, by: "By the book: nothing now, look into the tub as below." };
   const part = more_mix.litres / (cut.stain_l + cut.water_l + cut.acid_l);
   const parts = { coat: cut.coat, stain_l: cut.stain_l * part, water_l: cut.water_l * part, acid_l: cut.acid_l * part };
   const before = s.fields.find((one) => one.id === more_mix.before_field);

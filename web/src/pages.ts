@@ -74,6 +74,20 @@ function mainOf(s: Shown): string {
   return key("main", `Band ${bandName(field, band.id)} done`, "main");
 }
 
+/** Where to look into the tub next, and what to mix by what is left: a slab as thirsty as planned. */
+function lookOf(s: Shown): string {
+  const { sheet, day, wishes } = s;
+  const look = day.look;
+  const field = look && sheet.fields.find((one) => one.id === look.field);
+  const said = look?.ifs[0];
+  if (!look || !field || !said) return "";
+  const v = (litres: number) => volume(litres, wishes.units);
+  const rows = [...said.rows].sort((a, b) => b[0] - a[0]).map(([left, mix]) =>
+    `<p class="fill"><strong>${v(left)} left</strong><span>mix ${v(mix)}, box it with all that is left</span></p>`);
+  return `<h2>Look into the tub after band ${safe(bandName(field, look.after))}, ${clock(sheet, look.at + (day.late ?? 0))}</h2>
+<p>With ${v(said.go_on)} or more in tub and tanks go on. Begun on ${v(said.begin)}; begun on more, all figures grow as much.</p>${rows.join("")}`;
+}
+
 export function helper(s: Shown): string {
   const { sheet, day, wishes } = s;
   const { parts, by } = s.mixing;
@@ -86,6 +100,7 @@ export function helper(s: Shown): string {
   const fills = day.fills.slice(0, 2).map((one) =>
     `<p class="fill"><strong>${clock(sheet, one.then)}</strong><span>full tank to the ${safe(one.door)}, ${v(one.litres)} in</span></p>`);
   return `<div class="three">${BACK}<span></span>${EYES}</div>${mixing}
+${lookOf(s)}
 <h2>Next fills${day.late === null ? ", by the plan" : ", as late as the day is"}</h2>
 ${fills.join("") || "<p>No fill to come in this coat.</p>"}
 <p class="jug"><b>Label:</b> ${safe(coatWords(sheet, day.coat))} · ${safe(sheet.job)} · mixed at … · ACID: burns eyes and skin; never with bleach</p>

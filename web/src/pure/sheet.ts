@@ -12,6 +12,8 @@ export interface Sheet {
   fields: Field[];
   fills: Fill[];
   mixes: Mix[];
+  /** Looks into the last fields; an older plan carries none. */
+  looks?: Look[];
   clocks: Clock[];
   shapes: number[][];
   walls: Record<string, number[]>;
@@ -63,6 +65,20 @@ export interface Mix {
   water_l: number;
   acid_l: number;
   before: string;
+  /** Mixed inside its field before this band; empty: at a stop line. */
+  before_band?: string;
+}
+
+/** A look into tub and tanks before `band`, once `after` is done; `mixes`: by the plan it mixes. */
+export interface Look {
+  coat: string;
+  field: string;
+  band: string;
+  after: string;
+  at: number;
+  mixes: boolean;
+  /** For slabs that drank `factor` times the plan before the field: rows of left and mix, litres. */
+  ifs: { factor: number; begin: number; go_on: number; rows: [number, number][] }[];
 }
 
 export interface Clock {

@@ -27,7 +27,7 @@ def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> li
         points.append("The helper waits with the full spare tank on dry floor at the way out.")
     if not refills:
         points.append("No refill in this field: one tank lasts.")
-    points += look_points(plan, field, units, clock)
+    points += look_points(plan, field, clock)
     stops = len(field.stop_lines)
     if stops:
         names = "the dashed stop line" if stops == 1 else f"the {stops} dashed stop lines"

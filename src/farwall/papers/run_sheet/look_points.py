@@ -32,7 +32,7 @@ _FACTORS = (1.0, 1.2)
 _MOST_COLUMNS = 8
 
 
-def look_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
+def look_points(plan: Plan, field: Field, clock: WallClock) -> list[str]:
     """What stands on the page of a field that is looked into; nothing for any other."""
     looks = [look for look in plan.looks if look.field == field.id]
     if not looks:
@@ -42,8 +42,7 @@ def look_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> lis
     after = f"band {_after(first, order)}"
     if last is not first:
         after = f"bands {_after(first, order)} to {_after(last, order)}"
-    at = f"Look into the tub after {after}, from {clock.time(first.at_min)}: with less than "
-    return [f"{at}{volume(first.ifs[0].go_on_l, units)} left, mix by the helper's page."]
+    return [f"Look into the tub after {after}, from {clock.time(first.at_min)}: the helper's page."]
 
 
 def looks_page(plan: Plan, *, units: Units) -> dict[str, Any] | None:
