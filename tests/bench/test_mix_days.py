@@ -73,6 +73,7 @@ def test_the_command_prints_a_line_for_each_rule(monkeypatch, capsys):
     from argparse import Namespace
 
     monkeypatch.setattr("farwall.bench.mix_days.DAYS", 20)
+    monkeypatch.setattr("farwall.bench.mix_jobs.JOBS", 6)
     monkeypatch.setattr("farwall.bench.mix_days.score_mix", lambda: score_mix(20))
     assert run(Namespace(what="mix", json=False)) == 0
     said = capsys.readouterr().out

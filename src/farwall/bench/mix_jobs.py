@@ -24,6 +24,8 @@ from farwall.mix.ways import FieldNeed, ahead_of, way_of
 
 JOBS, TUNING = 5_000, range(100_000, 103_000)
 SPREAD_PERCENT, CHANCE_DRY = 20.0, 0.01
+MOST_FIELDS = (10, 2)
+"""Houses as they come, and small jobs, told apart: there the slab says little before the end."""
 _SEEDS = 400_000
 _L_MIN = 2.8 * 0.2128
 """A common rate of 30 ft² a minute at 200 ft² a gallon."""
