@@ -79,13 +79,14 @@ function lookOf(s: Shown): string {
   const { sheet, day, wishes } = s;
   const look = day.look;
   const field = look && sheet.fields.find((one) => one.id === look.field);
-  const said = look?.ifs[0];
-  if (!look || !field || !said) return "";
+  const [begin, goOn, ...told] = look?.ifs[0] ?? [];
+  if (!look || !field || begin === undefined || goOn === undefined) return "";
   const v = (litres: number) => volume(litres, wishes.units);
-  const rows = [...said.rows].sort((a, b) => b[0] - a[0]).map(([left, mix]) =>
+  const pairs = told.flatMap((left, n) => (n % 2 ? [] : [{ left, mix: told[n + 1] ?? 0 }])).reverse();
+  const rows = pairs.map(({ left, mix }) =>
     `<p class="fill"><strong>${v(left)} left</strong><span>mix ${v(mix)}, box it with all that is left</span></p>`);
   return `<h2>Look into the tub after band ${safe(bandName(field, look.after))}, ${clock(sheet, look.at + (day.late ?? 0))}</h2>
-<p>With ${v(said.go_on)} or more in tub and tanks go on. Begun on ${v(said.begin)}; begun on more, all figures grow as much.</p>${rows.join("")}`;
+<p>With ${v(goOn)} or more in tub and tanks go on. Begun on ${v(begin)}; begun on more, all figures grow as much.</p>${rows.join("")}`;
 }
 
 export function helper(s: Shown): string {

@@ -69,16 +69,15 @@ export interface Mix {
   before_band?: string;
 }
 
-/** A look into tub and tanks before `band`, once `after` is done; `mixes`: by the plan it mixes. */
+/** A look into tub and tanks before `band`, once `after` is done. */
 export interface Look {
   coat: string;
   field: string;
   band: string;
   after: string;
   at: number;
-  mixes: boolean;
-  /** For slabs that drank `factor` times the plan before the field: rows of left and mix, litres. */
-  ifs: { factor: number; begin: number; go_on: number; rows: [number, number][] }[];
+  /** For a slab as planned: what the field is begun on, what goes on, then left and mix by turns, litres. */
+  ifs: number[][];
 }
 
 export interface Clock {

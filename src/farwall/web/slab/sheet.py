@@ -15,6 +15,8 @@ SHEET_VERSION = 1
 _HAIR_MIN = 0.01
 _WAITS = frozenset({"dry to recoat", "dry to neutralise"})
 """The waits of a spraying day; the later ones are no matter of a phone on the slab."""
+_FACTORS = (1.0,)
+"""Of the looks a phone carries those for a slab as planned; the book knows the others."""
 _KINDS = {"cased": "opening", "wide": "opening", "outside": "outside door"}
 
 
@@ -145,19 +147,20 @@ def _mix(mix: Mapping[str, Any]) -> Json:
     return {
         **{key: mix[key] for key in keys},
         "before": before,
-        "before_band": mix.get("before_band", ""),
+        **({"before_band": mix["before_band"]} if mix.get("before_band") else {}),
     }
 
 
 def _look(look: Mapping[str, Any]) -> Json:
-    """A look into a field: rows of left and mix [L], for a slab as thirsty as planned and more."""
-    keys = ("coat", "field", "band", "after", "mixes")
+    """A look into a field: what it is begun on, what goes on, then left and mix by turns [L]."""
     ifs = [
-        {
-            "factor": one["factor"], "begin": round(one["begin_l"], 2),
-            "go_on": round(one["go_on_l"], 2),
-            "rows": [[row["left_l"], round(row["mix_l"], 2)] for row in one["rows"]],
-        }
+        [
+            round(one["begin_l"], 1),
+            round(one["go_on_l"], 1),
+            *[round(row[key], 1) for row in one["rows"] for key in ("left_l", "mix_l")],
+        ]
         for one in look["ifs"]
-    ]  # fmt: skip
+        if one["factor"] in _FACTORS
+    ]
+    keys = ("coat", "field", "band", "after")
     return {**{key: look[key] for key in keys}, "at": look["at_min"], "ifs": ifs}
