@@ -20,8 +20,12 @@ def test_one_file_is_written_and_its_weight_told(monday, capsys):
     out = monday / "slab.html"
     assert main(["slab", str(monday / "plan.json"), "--out", str(out)]) == 0
     assert f"{out.stat().st_size / 1000:.0f} KB" in capsys.readouterr().out
-    assert 30_000 < out.stat().st_size < 80_000
     assert '"id":"Quince Street, lot 9"' in out.read_text()
+    assert 'id="paper-packed"' in out.read_text()
+    assert out.stat().st_size < 2_500_000, "22 pages of paper and the page"
+    assert main(["slab", str(monday / "plan.json"), "--out", str(out), "--no-paper"]) == 0
+    assert 30_000 < out.stat().st_size < 110_000
+    assert 'id="paper-packed"' not in out.read_text()
 
 
 def test_the_job_beside_the_plan_gives_the_id_and_a_told_one_wins(monday):

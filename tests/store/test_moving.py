@@ -30,6 +30,8 @@ def version(book):
 
 def test_down_one_and_up_again_loses_nothing(full):
     jobs, entries = full.jobs(), full.entries("quince")
+    moving.move(full.engine, full.where, "r2")
+    assert "person" not in tables(full)
     moving.move(full.engine, full.where, "r1")
     assert version(full) == "r1"
     assert "line" not in tables(full)

@@ -1,4 +1,5 @@
 /** A short tone, a shake, a word, a screen kept awake: each as far as this browser can. */
+import { w } from "./pure/words.ts";
 import type { Wishes } from "./store.ts";
 
 let sound: AudioContext | null = null;
@@ -36,7 +37,9 @@ export function call(text: string, pressing: boolean, wishes: Wishes): void {
   if (wishes.shake && "vibrate" in navigator) navigator.vibrate(pressing ? [200, 100, 200, 100, 200] : 200);
   if (wishes.speech && "speechSynthesis" in window) {
     speechSynthesis.cancel();
-    speechSynthesis.speak(new SpeechSynthesisUtterance(text));
+    const spoken = new SpeechSynthesisUtterance(text);
+    spoken.lang = w("languageIs");
+    speechSynthesis.speak(spoken);
   }
 }
 
@@ -56,11 +59,11 @@ export async function keepAwake(wished: boolean): Promise<void> {
 
 /** What this browser can, in words, for the page of this phone. */
 export function abilities(): string[] {
-  const can = (there: boolean, what: string) => `${there ? "Can" : "Cannot"} ${what}.`;
+  const can = (there: boolean, what: string) => w(there ? "can" : "cannot", { what });
   return [
-    can(isSecureContext && "serviceWorker" in navigator, "reload without signal"),
-    can("vibrate" in navigator, "shake"),
-    can("speechSynthesis" in window, "speak"),
-    can("wakeLock" in navigator, "keep the screen awake"),
+    can(isSecureContext && "serviceWorker" in navigator, w("canReload")),
+    can("vibrate" in navigator, w("canShake")),
+    can("speechSynthesis" in window, w("canSpeak")),
+    can("wakeLock" in navigator, w("canAwake")),
   ];
 }

@@ -3,8 +3,9 @@ import { wake } from "./alarm.ts";
 import type { Entry } from "./pure/entry.ts";
 import { once } from "./pure/gloves.ts";
 
-/** A wireless button sends one of these; volume keys reach a page in few browsers. */
-const KEYS = ["Enter", " ", "AudioVolumeUp", "AudioVolumeDown", "VolumeUp", "VolumeDown", "MediaPlayPause", "PageDown"];
+/** A wireless button sends one of these; a phone's own volume keys reach a page in few browsers. */
+const KEYS = ["Enter", " ", "AudioVolumeUp", "AudioVolumeDown", "VolumeUp", "VolumeDown",
+  "MediaPlayPause", "MediaTrackNext", "PageDown"];
 
 export interface Does {
   tap: (told: string) => void;
@@ -14,8 +15,12 @@ export interface Does {
   lifted: () => void;
 }
 
-export function listenToHands(does: Does): void {
+/** Listens; back comes what a key of a headset is to call. */
+export function listenToHands(does: Does): () => void {
   const counts = once();
+  const main = () => {
+    if (does.hasMain() && counts("main", performance.now())) does.tap("main");
+  };
   document.addEventListener("pointerdown", does.pressed);
   for (const end of ["pointerup", "pointercancel"]) document.addEventListener(end, does.lifted);
   document.addEventListener("click", (event) => {
@@ -23,17 +28,19 @@ export function listenToHands(does: Does): void {
     const told = button?.dataset["do"];
     if (!button || told === undefined) return;
     wake();
-    button.blur();
+    if (event.detail) button.blur(); // by a finger: a wireless key is not to press it once more
     if (counts(told, performance.now())) does.tap(told);
   });
   document.addEventListener("keydown", (event) => {
     const target = event.target as Element;
-    if (target.matches("input, textarea, button:focus") || !does.hasMain()) return;
-    if (!KEYS.includes(event.key)) return;
+    const typing = target.matches("input, textarea");
+    if (typing || !does.hasMain() || !KEYS.includes(event.key)) return;
+    if (target.matches("button:focus") && ["Enter", " "].includes(event.key)) return;
     event.preventDefault();
     wake();
-    if (!event.repeat && counts("main", performance.now())) does.tap("main");
+    if (!event.repeat) main();
   });
+  return main;
 }
 
 /** Entries as a file of JSON lines, in the order of tapping. */

@@ -1,11 +1,11 @@
 /** When there is signal: what waits goes to the book, by the steps of the queue. */
-import type { FromBook } from "./pure/entry.ts";
-import { answered, toAsk, toOffer, told } from "./pure/phone.ts";
+import type { Entry, FromBook } from "./pure/entry.ts";
+import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Sheet } from "./pure/sheet.ts";
-import { change, emptyMemory, lookedAt, moment, read, type JobMemory, type Memory } from "./store.ts";
+import { change, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
 
-export const NO_JOB: JobMemory = { key: "", sheet: null, others: [], pulled: 0 };
 const PATIENCE_MS = 15_000;
+const PHOTO_PATIENCE_MS = 90_000;
 
 /** What the book answered, or why not: `signal` false when nobody answered at all. */
 export class NoAnswer extends Error {
@@ -33,18 +33,25 @@ export interface NowAnswer {
     more_mix: { litres: number; how: string; before_field: string } | null;
   };
   said: string[];
+  again: { word: string };
+  rest_upto: number | null;
+  laying_anew: boolean;
 }
 
 async function ask<T>(key: string, path: string, body?: unknown): Promise<T> {
+  const file = body instanceof ArrayBuffer;
   const giveUp = new AbortController();
-  const timer = setTimeout(() => giveUp.abort(), PATIENCE_MS);
+  const timer = setTimeout(() => giveUp.abort(), file ? PHOTO_PATIENCE_MS : PATIENCE_MS);
   try {
     const answer = await fetch(path, {
-      method: body === undefined ? "GET" : "POST",
-      headers: { Authorization: `Bearer ${key}`, "Content-Type": "application/json" },
+      method: body === undefined ? "GET" : file ? "PUT" : "POST",
+      headers: {
+        Authorization: `Bearer ${key}`,
+        "Content-Type": file ? "application/octet-stream" : "application/json",
+      },
       signal: giveUp.signal,
       cache: "no-store",
-      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      ...(body === undefined ? {} : { body: file ? body : JSON.stringify(body) }),
     });
     const told_ = await answer.json();
     if (!answer.ok) {
@@ -64,17 +71,50 @@ const today = () => new Date().toISOString().slice(0, 10);
 const of = (job: string) => `/api/jobs/${encodeURIComponent(job)}`;
 const remember = (step: (one: Memory) => Memory) => change("memory", emptyMemory(), step);
 
+/** The photos that entries name. */
+export const photosOf = (entries: Entry[]): string[] =>
+  [...new Set(entries.filter((one) => one.word === "photo").map((one) => String(one.about["file"])))];
+
+interface Missing { missing: string[]; missing_files: string[] }
+
+/** Send the photos that the book lacks; back come those that lie nowhere. Raises NoAnswer. */
+async function sendPhotos(key: string, lacking: string[]): Promise<Set<string>> {
+  const nowhere = new Set<string>();
+  for (const sha of lacking) {
+    const content = await photo(sha);
+    if (content) await ask(key, `/api/files/${sha}`, content);
+    else nowhere.add(sha);
+  }
+  return nowhere;
+}
+
 /** Offer what waits until nothing new is left, ask once a day. Raises NoAnswer. */
 export async function offer(key: string): Promise<void> {
   let memory = await remember((one) => lookedAt(one, Date.now()));
   const ids = toAsk(memory.phone, today());
   if (ids.length) {
-    const { missing } = await ask<{ missing: string[] }>(key, "/api/have", { ids });
+    const files = photosOf(Object.values(memory.phone.kept).map(([one]) => one));
+    const { missing, missing_files } = await ask<Missing>(key, "/api/have", { ids, files });
+    await sendPhotos(key, missing_files); // a book put back from a copy gets its photos back too
     memory = await remember((one) => ({ ...one, phone: told(one.phone, missing, today()) }));
   }
+  // Words are short and go first; a photo on a weak signal holds up none of them.
+  await offerSome(key, (one) => one.word !== "photo");
+  const waiting = Object.values((await read("memory", memory)).phone.waiting);
+  const files = photosOf(waiting);
+  if (!files.length) return;
+  const { missing_files } = await ask<Missing>(key, "/api/have", { ids: [], files });
+  const nowhere = await sendPhotos(key, missing_files);
+  await offerSome(key, (one) => !nowhere.has(String(one.about["file"])));
+}
+
+/** Offer the entries that fit, in the order of tapping, each once in a round. */
+async function offerSome(key: string, fits: (one: Entry) => boolean): Promise<void> {
+  let memory = await read("memory", emptyMemory());
   let offered = new Set<string>();
   for (;;) {
-    const batch = toOffer(memory.phone).filter((one) => !offered.has(one.id));
+    const left = toOffer(memory.phone, Infinity).filter((one) => fits(one) && !offered.has(one.id));
+    const batch = left.slice(0, MOST_AT_ONCE);
     if (!batch.length) return;
     for (const one of batch) offered.add(one.id);
     const { era } = memory;
@@ -94,10 +134,23 @@ export async function offer(key: string): Promise<void> {
   }
 }
 
+/** Ask for the plan at once, before the page's own memory is open: whoever waits for it gets it. */
+export function askEarly(job: string, key: string): void {
+  early = { key, told: ask<Sheet>(key, `${of(job)}/sheet`) };
+  early.told.catch(() => undefined); // told to whoever takes it
+}
+
+let early: { key: string; told: Promise<Sheet> } | null = null;
+
 /** The plan of the job as the phone carries it. Raises NoAnswer. */
 export async function fetchSheet(job: string, key: string): Promise<JobMemory> {
-  const sheet = await ask<Sheet>(key, `${of(job)}/sheet`);
-  return change(`job ${job}`, NO_JOB, (one) => ({ ...one, key, sheet }));
+  const begun = early?.key === key ? early.told : null;
+  early = null;
+  const sheet = await (begun ?? ask<Sheet>(key, `${of(job)}/sheet`));
+  return change(`job ${job}`, NO_JOB, (one) => {
+    const same = one.sheet?.inputs_hash === sheet.inputs_hash && one.sheet.starts_at === sheet.starts_at;
+    return { ...NO_JOB, ...one, key, sheet, rest: same ? one.rest ?? null : null };
+  });
 }
 
 /** What others logged for this job. Raises NoAnswer. */
@@ -114,7 +167,21 @@ export async function fetchOthers(job: string, key: string): Promise<JobMemory> 
   });
 }
 
-/** What to do now, by the book. Raises NoAnswer. */
-export function fetchNow(job: string, key: string): Promise<NowAnswer> {
-  return ask<NowAnswer>(key, `${of(job)}/now`);
+/** What to do now, by the book; what it says is kept for when there is no signal. Raises NoAnswer. */
+export async function fetchNow(job: string, key: string): Promise<NowAnswer> {
+  const found = await ask<NowAnswer>(key, `${of(job)}/now`);
+  const said = { lines: found.said, at: Date.now() };
+  await change(`job ${job}`, NO_JOB, (one) => ({ ...one, said }));
+  return found;
+}
+
+/**
+ * The rest of the day, where the book laid it anew from more than this phone has seen. To ask is to
+ * have it laid: the book does so when the plan no longer holds. Raises NoAnswer.
+ */
+export async function fetchRest(job: string, key: string): Promise<JobMemory> {
+  const rest = await ask<Rest>(key, `${of(job)}/sheet/rest`);
+  return change(`job ${job}`, NO_JOB, (one) => ({
+    ...one, rest: rest.upto > (one.rest?.upto ?? -1) ? { ...rest, sheet: rest.sheet ?? one.rest?.sheet ?? null } : one.rest,
+  }));
 }

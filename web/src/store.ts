@@ -5,6 +5,7 @@ import { jumped, type Clocks } from "./pure/era.ts";
 import { nextId, type Last } from "./pure/ids.ts";
 import { newPhone, tapped, type Phone } from "./pure/phone.ts";
 import type { Sheet } from "./pure/sheet.ts";
+import type { Photo } from "./photo.ts";
 
 export interface Memory {
   phone: Phone;
@@ -16,31 +17,60 @@ export interface Memory {
   offs: Record<string, number>;
 }
 
+/** The rest of a day as the book laid it anew: up to which place of the log it knows, and when. */
+export interface Rest {
+  upto: number;
+  at: number;
+  /** How many entries it knows. */
+  entries: number;
+  sheet: Sheet | null;
+  /** Why there is none. */
+  no: string[];
+}
+
 export interface JobMemory {
   key: string;
   sheet: Sheet | null;
   others: FromBook[];
   pulled: number;
+  rest: Rest | null;
+  /** What the book said last, and when by this phone. */
+  said: { lines: string[]; at: number } | null;
+  lot: string;
 }
+
+export const NO_JOB: JobMemory = {
+  key: "", sheet: null, others: [], pulled: 0, rest: null, said: null, lot: "",
+};
 
 export interface Wishes {
   tone: boolean;
   shake: boolean;
   speech: boolean;
   awake: boolean;
-  units: "us" | "metric";
+  /** Stronger lines and black, for a screen in the sun. */
+  sun: boolean;
+  /** Keys of a headset, by the media session. */
+  headset: boolean;
+  /** Empty: as the job has it. */
+  units: "" | "us" | "metric";
+  language: "" | "en" | "es";
   who: string;
 }
 
 export const WISHES: Wishes = {
-  tone: true, shake: true, speech: false, awake: true, units: "us", who: "",
+  tone: true, shake: true, speech: false, awake: true, sun: false, headset: false,
+  units: "", language: "", who: "",
 };
 
 let held: IDBPDatabase | null = null;
 
 async function db(): Promise<IDBPDatabase> {
-  held ??= await openDB("farwall-slab", 1, {
-    upgrade: (base) => void base.createObjectStore("kept"),
+  held ??= await openDB("farwall-slab", 2, {
+    upgrade: (base, old) => {
+      if (old < 1) base.createObjectStore("kept");
+      if (old < 2) base.createObjectStore("photos");
+    },
     blocking: () => { held?.close(); held = null; },
     terminated: () => { held = null; },
   });
@@ -51,13 +81,29 @@ export async function read<T>(key: string, otherwise: T): Promise<T> {
   return ((await (await db()).get("kept", key)) as T | undefined) ?? otherwise;
 }
 
-/** The record after a change, when it is on the disk. */
+/**
+ * The record after a change. Not yet on the disk: what may be lost here with the power is learned
+ * anew, for an answer of the book that is forgotten only has entries offered again.
+ */
 export async function change<T>(key: string, otherwise: T, step: (one: T) => T): Promise<T> {
-  const writing = (await db()).transaction("kept", "readwrite", { durability: "strict" });
+  const writing = (await db()).transaction("kept", "readwrite");
   const then = step(((await writing.store.get(key)) as T | undefined) ?? otherwise);
   await writing.store.put(then, key);
   await writing.done;
   return then;
+}
+
+/** A photo by its SHA-256; undefined where it does not lie here. */
+export async function photo(sha: string): Promise<ArrayBuffer | undefined> {
+  return (await (await db()).get("photos", sha)) as ArrayBuffer | undefined;
+}
+
+/** Let go of the photos that no entry on this phone names. */
+export async function forgetPhotos(named: Set<string>): Promise<void> {
+  const base = await db();
+  for (const sha of await base.getAllKeys("photos")) {
+    if (!named.has(String(sha))) await base.delete("photos", sha);
+  }
 }
 
 export function steady(): number {
@@ -92,17 +138,22 @@ export interface Tap {
   who: string;
 }
 
-/** The entry that a tap makes, when it is on the disk. */
-export async function enter(tap: Tap): Promise<Memory> {
-  return change("memory", emptyMemory(), (memory) => {
-    const seen = lookedAt(memory, Date.now());
-    const made = nextId(seen.last, Date.now(), crypto.getRandomValues(new Uint8Array(8)));
-    const entry: Entry = {
-      id: made.id, job: tap.job, word: tap.word, at: moment(tap.at), who: tap.who,
-      device: seen.phone.device, number: seen.number + 1, era: seen.era, about: tap.about, version: 1,
-    };
-    return { ...seen, last: made.last, number: entry.number, phone: tapped(seen.phone, entry) };
-  });
+/** The entry that a tap makes, when it is on the disk, with its photo in the same step. */
+export async function enter(tap: Tap, taken: Photo | null = null): Promise<Memory> {
+  const writing = (await db()).transaction(["kept", "photos"], "readwrite", { durability: "strict" });
+  const kept = writing.objectStore("kept");
+  const memory = ((await kept.get("memory")) as Memory | undefined) ?? emptyMemory();
+  const seen = lookedAt(memory, Date.now());
+  const made = nextId(seen.last, Date.now(), crypto.getRandomValues(new Uint8Array(8)));
+  const entry: Entry = {
+    id: made.id, job: tap.job, word: tap.word, at: moment(tap.at), who: tap.who,
+    device: seen.phone.device, number: seen.number + 1, era: seen.era, about: tap.about, version: 1,
+  };
+  const then = { ...seen, last: made.last, number: entry.number, phone: tapped(seen.phone, entry) };
+  if (taken) await writing.objectStore("photos").put(taken.content, taken.sha);
+  await kept.put(then, "memory");
+  await writing.done;
+  return then;
 }
 
 /** ISO 8601 with the offset of this phone. */

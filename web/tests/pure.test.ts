@@ -1,5 +1,6 @@
 /** Ids, eras, gloves, words: by hand. */
 import assert from "node:assert/strict";
+import { createHash } from "node:crypto";
 import { test } from "node:test";
 import type { Entry } from "../src/pure/entry.ts";
 import { jumped } from "../src/pure/era.ts";
@@ -7,7 +8,12 @@ import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
 import { callBetween, countdown, volume } from "../src/pure/say.ts";
 import { type Reading, stepped } from "../src/pure/reading.ts";
+import { sha256 } from "../src/pure/sha256.ts";
+import { meeting, middle } from "../src/pure/shapes.ts";
 import { struck } from "../src/pure/story.ts";
+import { languageOf, speak, w } from "../src/pure/words.ts";
+import { EN } from "../src/words/en.ts";
+import { ES } from "../src/words/es.ts";
 
 const zeros = new Uint8Array(8);
 const ones = new Uint8Array(8).fill(255);
@@ -88,4 +94,44 @@ test("a reading steps by tenths and halves of a gallon, and never past full or b
   for (let n = 0; n < 9; n += 1) reading = stepped(reading, "tank", -2, gal, 2 * gal, "us");
   assert.equal(reading.tank, 0);
   assert.equal(reading.tub, null);
+});
+
+test("SHA-256 gives the digests of FIPS 180-4's examples, and of lengths about a block", () => {
+  const bytes = (text: string) => new TextEncoder().encode(text);
+  assert.equal(sha256(bytes("abc")), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+  assert.equal(
+    sha256(bytes("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq")),
+    "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1",
+  );
+  for (const size of [0, 1, 55, 56, 57, 63, 64, 65, 119, 120, 1000]) {
+    const content = Uint8Array.from({ length: size }, (_, n) => (n * 31 + size) % 256);
+    assert.equal(sha256(content), createHash("sha256").update(content).digest("hex"), String(size));
+  }
+});
+
+test("Spanish has every word of English, with the same places, and both are spoken", () => {
+  const places = (text: string) => [...text.matchAll(/\{\w+\}/g)].map(([one]) => one).sort();
+  assert.deepEqual(Object.keys(ES).sort(), Object.keys(EN).sort());
+  for (const key of Object.keys(EN) as (keyof typeof EN)[]) assert.deepEqual(places(ES[key]), places(EN[key]), key);
+  speak("es");
+  assert.equal(w("bandDone", { band: "4.2" }), "Franja 4.2 lista");
+  speak("en");
+  assert.equal(w("bandDone", { band: "4.2" }), "Band 4.2 done");
+});
+
+test("the language is what was chosen, else the job's, else the phone's, else English", () => {
+  assert.equal(languageOf("en", "es", ["es-MX"]), "en");
+  assert.equal(languageOf("", "es", ["en-US"]), "es");
+  assert.equal(languageOf("", "", ["fr", "es-MX", "en"]), "es");
+  assert.equal(languageOf("", "", ["fr"]), "en");
+});
+
+test("two bands meet in the middle of the border that they share", () => {
+  // By hand: 300 x 80 cm below 300 x 80 cm share the line y = 80 from 0 to 300.
+  const below = [0, 0, 300, 0, 300, 80, 0, 80];
+  const above = [0, 80, 300, 80, 300, 160, 0, 160];
+  assert.deepEqual(middle(below), [150, 40]);
+  const [x, y] = meeting(below, above)!;
+  assert.ok(Math.abs(x - 150) < 16 && Math.abs(y - 80) < 16, `${x} ${y}`);
+  assert.equal(meeting([], above), null);
 });

@@ -20,7 +20,7 @@ if (kind === "phone") {
   console.log(JSON.stringify(days.map(({ own, others, low }) => {
     const day = dayOf(sheet, inOrder(sheet.starts_at, own, others, {}), low);
     return {
-      coat: day.coat, field: day.begun ? day.field!.id : "", band: day.band?.id ?? "", due: day.due,
+      coat: day.coat, field: day.begun ? day.field!.id : "", band: day.band?.id ?? "", due: day.due ?? day.careful,
       done: Object.fromEntries([...day.floor.done].map(([id, one]) => [id, one.end])),
     };
   })));

@@ -5,8 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from farwall.facts.lessons import Lesson, Lessons
-from farwall.units import ft2_from_m2, ft2_per_gal_from_m2_per_l
+from farwall.learn import figures
+from farwall.learn.figures import figures_shown, practice_shown, unit_shown
 
+_MOVED: dict[figures.Moved, str] = {
+    "percent": "%",
+    "points": "points",
+    "variance": "% of the variance",
+    "steps": "steps",
+}
 _NOTHING = (
     "No closed job was told: all figures stay those of common practice, and say so. A firm's own "
     "figures begin with its first closed job."
@@ -30,7 +37,7 @@ def told_lessons(lessons: Lessons) -> str:
         f"{'':<{wide}}  {'low':>7} {'likely':>7} {'high':>7}  {'own':>13}  {'jobs':>4}  moved",
     ]
     for one in lessons.lessons:
-        low, likely, high, own_low, own_high = _ends(one)
+        low, likely, high, own_low, own_high = figures_shown(one)
         own = f"{own_low}-{own_high}" if one.own_low >= 0 else f"{own_low} to {own_high}"
         lines.append(
             f"{_label(one):<{wide}}  {low:>7} {likely:>7} {high:>7}  {own:>13}  {one.jobs:>4}  "
@@ -41,12 +48,12 @@ def told_lessons(lessons: Lessons) -> str:
 
 def told_lesson(lesson: Lesson) -> str:
     """One lesson looked into: the jobs behind it, those that moved it most first."""
-    unit, shown = _unit(lesson), _ends(lesson)
+    unit, shown = unit_shown(lesson), figures_shown(lesson)
     lines = [
         lesson.name + ("" if lesson.on else " (switched off)"),
         f"  likely {shown[1]} {unit} · four times in five the next job {shown[0]} to {shown[2]}",
         f"  the quantity itself {shown[3]} to {shown[4]}, four times in five",
-        f"  common practice: {_figure(_shown(lesson, lesson.practice))} {unit}; {moved(lesson)}",
+        f"  common practice: {practice_shown(lesson)} {unit}; {moved(lesson)}",
         f"  rank: {lesson.rank} · {lesson.source}, which count for {lesson.weight:.3g}",
     ]
     if lesson.spread_percent is not None and lesson.field_share is not None:
@@ -66,21 +73,15 @@ def told_lesson(lesson: Lesson) -> str:
 
 def moved(one: Lesson) -> str:
     """By how much the likely value has moved from common practice."""
-    if _is_factor(one) or one.unit.startswith("spread"):
-        return f"{100 * (one.likely / one.practice - 1):+.0f} %"
-    return _by(one, one.likely - one.practice)
+    return _in_words(*figures.moved(one))
 
 
 def _by(one: Lesson, amount: float) -> str:
-    if _is_factor(one):
-        return f"{amount:+.1f} %"
-    if one.unit.startswith("%"):
-        return f"{amount:+.1f} points"
-    return f"{amount:+.1f} % of the variance" if "spread" in one.unit else f"{amount:+.2f} steps"
+    return _in_words(*figures.moved_by(one, amount))
 
 
-def _is_factor(one: Lesson) -> bool:
-    return not one.unit.startswith(("%", "steps", "spread"))
+def _in_words(amount: str, kind: figures.Moved) -> str:
+    return f"{amount} {_MOVED[kind]}"
 
 
 def _counted(lessons: Lessons) -> str:
@@ -101,24 +102,5 @@ def _parts(lessons: Lessons) -> Iterator[str]:
 
 def _label(one: Lesson) -> str:
     indent = "  " * len(one.of)
-    unit = _unit(one)
+    unit = unit_shown(one)
     return f"{indent}{', '.join(one.of)}" if one.of else f"{one.name} [{unit}]"
-
-
-def _unit(one: Lesson) -> str:
-    return {"m2/L": "ft²/US gal", "m2/min": "ft²/min"}.get(one.unit, one.unit)
-
-
-def _shown(one: Lesson, value: float) -> float:
-    if one.unit == "m2/L":
-        return ft2_per_gal_from_m2_per_l(value)
-    return ft2_from_m2(value) if one.unit == "m2/min" else value
-
-
-def _ends(one: Lesson) -> list[str]:
-    ends = (one.low, one.likely, one.high, one.own_low, one.own_high)
-    return [_figure(_shown(one, end)) for end in ends]
-
-
-def _figure(value: float) -> str:
-    return f"{value:.0f}" if abs(value) >= 100 else f"{value:.3g}"

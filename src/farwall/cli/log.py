@@ -111,8 +111,8 @@ def _made(
     place: Place, asked: Asked, device: str, there: Sequence[Kept], clock: datetime
 ) -> Entry:  # fmt: skip
     """The entry. One told for another minute claims no place among those of its device."""
-    from farwall.cli.new_id import new_id
     from farwall.readers.log_json import Head, entry_from_words, word_named
+    from farwall.store.new_id import new_id
 
     at = moment_of(asked.at, place.plan, there, clock)
     counted = [one.entry.number for one in there if one.entry.device == device]

@@ -35,6 +35,8 @@ COMMANDS = {
     "van": "what is in the van: a sound sprayer and a spare, what to buy, what a job used up",
     "sync": "send what was logged without signal to the book, fetch what others logged",
     "serve": "the job book for phones and screens, over HTTP",
+    "people": "who may come into the book; a link for who forgot their password",
+    "authority": "a certificate of your own that phones on the local network can be made to trust",
     "slab": "the run sheet for a phone as one file that needs no signal",
     "sun": "where the sun falls on the floor, room by room and hour by hour",
     "year": "which days and hours of a typical year suit a floor: stain, second coat, sealer",

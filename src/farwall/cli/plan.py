@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Literal
 
 from farwall.errors import Mistake, Refused
 
@@ -73,6 +73,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="say why this order, and what --order would cost; without --out nothing is written",
     )
     parser.add_argument(
+        "--language",
+        choices=("en", "es"),
+        help="of the run sheet and the drawings; without it what the job wishes for",
+    )
+    parser.add_argument(
         "--json", action="store_true", help="print plan.json on stdout (or the explanation)"
     )
     fresh_word(parser)
@@ -96,7 +101,7 @@ def run(options: argparse.Namespace) -> int:
     if options.lessons is None and options.book is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
     lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
-    job = read_job(options.job)
+    job = _wishing(read_job(options.job), options.language)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
     order = _room_ids(job, words)
     if options.explain:
@@ -124,6 +129,14 @@ def run(options: argparse.Namespace) -> int:
         sprayer=options.sprayer,
         fresh=options.fresh,
     )
+
+
+def _wishing(job: Job, language: Literal["en", "es"] | None) -> Job:
+    from dataclasses import replace
+
+    if language is None:
+        return job
+    return replace(job, wishes=replace(job.wishes, language=language))
 
 
 def _lessons(path: Path | None) -> Lessons | None:

@@ -5,10 +5,10 @@ from __future__ import annotations
 import argparse
 import socket
 import sys
-from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
+from farwall.cli import serve_https
 from farwall.errors import Mistake, Refused
 
 _DONE = 0
@@ -28,33 +28,47 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         default=_PORT,
         help=f"where it listens (default {_PORT}; 0: any free)",
     )
+    parser.add_argument(
+        "--name", action="append", default=[], help="a name by which it may be asked (repeatable)"
+    )
+    parser.add_argument("--log", metavar="FILE", help="a JSON line for each answer; - for stderr")
+    serve_https.arguments(parser)
 
 
 def run(options: argparse.Namespace) -> int:
     """Serve until stopped."""
-    import uvicorn
-
+    from farwall.cli.serving import begin_log, names_of, serve
     from farwall.store.book import Book
     from farwall.web.app import app_for
     from farwall.web.door import Door
     from farwall.web.key import key_of
+    from farwall.web.people.links import first_link
 
+    begin_log(options.log)
     with Book.open(options.book) as book, _listening(options.host, options.port) as ear:
-        key = key_of(Path(book.where.files).parent)
+        folder = Path(book.where.files).parent
+        key = key_of(folder)
+        https = serve_https.certificate_of(options, folder)
         port = ear.getsockname()[1]
-        print(f"Farwall answers at http://{options.host}:{port}", file=sys.stderr)
+        scheme = "https" if https else "http"
+        print(f"Farwall answers at {scheme}://{options.host}:{port}", file=sys.stderr)
         print(f"Open it in a browser, or sync a device; the key: {key}", file=sys.stderr)
         print("The run sheet of a job on a phone: /slab/ID#KEY there", file=sys.stderr)
-        if options.host not in {"127.0.0.1", "::1", "localhost"}:
+        if link := first_link(book):
+            here = "127.0.0.1" if options.host in {"0.0.0.0", "localhost"} else options.host
+            print(
+                "Nobody manages this book's people yet. Name yourself: "
+                f"{scheme}://{here}:{port}{link}",
+                file=sys.stderr,
+            )
+        if not https and options.host not in {"127.0.0.1", "::1", "localhost"}:
             print(
                 "Without a certificate whoever shares this network can read what is sent, the key "
                 "too: use it among your own devices only.",
                 file=sys.stderr,
             )
-        app = app_for(Door(book, key, lambda: datetime.now(UTC)))
-        config = uvicorn.Config(app, host=options.host, port=port, log_level="warning")
-        with suppress(KeyboardInterrupt):  # Ctrl-C is how it is meant to end
-            uvicorn.Server(config).run(sockets=[ear])
+        names = names_of(options.host, options.name)
+        serve(app_for(Door(book, key, lambda: datetime.now(UTC)), names=names), ear, **https)
     return _DONE
 
 

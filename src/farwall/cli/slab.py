@@ -5,7 +5,12 @@ from __future__ import annotations
 import argparse
 import json
 import sys
+from collections.abc import Mapping
+from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
+
+from farwall.papers.wall_clock import Units
 
 _DONE = 0
 
@@ -20,19 +25,32 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.formatter_class = argparse.RawDescriptionHelpFormatter
     parser.add_argument("plan", type=Path, metavar="PLAN.json")
     parser.add_argument("--out", type=Path, required=True, metavar="FILE.html")
+    parser.add_argument(
+        "--no-paper", dest="paper", action="store_false",
+        help="leave the pages of the paper run sheet out: a small file that prints nothing",
+    )  # fmt: skip
     parser.add_argument("--job", metavar="ID", help="the job's id in the log (default: the plan's)")
 
 
 def run(options: argparse.Namespace) -> int:
     """Write the file. Raises Refused when the plan cannot be read."""
     from farwall.papers.folder import write_folder
+    from farwall.papers.run_sheet.pages import run_sheet_pages
     from farwall.readers.plan_json import plan_to_dict, read_plan
     from farwall.web.slab.one_file import one_file
     from farwall.web.slab.sheet import sheet_of
 
     plan = read_plan(options.plan)
-    job = options.job or _job_beside(options.plan) or plan.job or options.plan.stem
-    content = one_file(sheet_of(plan_to_dict(plan), job[:80]))
+    beside = _facts_beside(options.plan)
+    told = beside.get("id", "")
+    job = options.job or (told if isinstance(told, str) else "") or plan.job or options.plan.stem
+    wishes = _wishes(beside)
+    pages: tuple[bytes, ...] = ()
+    if options.paper:
+        pages = run_sheet_pages(
+            plan, job_name=plan.job or job, units=wishes.units, notes=wishes.notes
+        )
+    content = one_file(sheet_of(plan_to_dict(plan), job[:80], wishes=wishes), pages)
     write_folder(options.out.resolve().parent, {options.out.name: content})
     print(f"{options.out}: {len(content) / 1000:.0f} KB. Open it on the phone before the day.")
     print("What is logged there lies on that phone only: save it, then `farwall log --from`.",
@@ -40,11 +58,26 @@ def run(options: argparse.Namespace) -> int:
     return _DONE
 
 
-def _job_beside(plan: Path) -> str:
-    """The id that `farwall log` takes for this plan: that of the job.json beside it."""
+@dataclass(frozen=True)
+class _Wishes:
+    """What the job wishes of a screen, as far as the file beside the plan says it."""
+
+    units: Units = "us"
+    language: str = ""
+    notes: str = ""
+
+
+def _facts_beside(plan: Path) -> dict[str, Any]:
+    """The facts of the job.json beside the plan: `farwall log` knows the job by its id."""
     beside = plan.parent / "job.json"
     if not beside.exists():
-        return ""
+        return {}
     facts = json.loads(beside.read_text(encoding="utf-8"))
-    found = facts.get("id", "") if isinstance(facts, dict) else ""
-    return found if isinstance(found, str) else ""
+    return facts if isinstance(facts, dict) else {}
+
+
+def _wishes(facts: Mapping[str, Any]) -> _Wishes:
+    told = facts.get("wishes")
+    wishes = told if isinstance(told, dict) else {}
+    language, notes = (str(wishes.get(key) or "") for key in ("language", "notes"))
+    return _Wishes("metric" if wishes.get("units") == "metric" else "us", language, notes)

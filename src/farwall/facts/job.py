@@ -232,7 +232,8 @@ ChoiceName = Literal["best", "plain"]
 class Wishes:
     """What the user asks for: certainty of not running dry, order, bands, notes for the sheet.
 
-    `bands` is for all fields, `bands_in` for single ones, by field id or room id.
+    `bands` is for all fields, `bands_in` for single ones, by field id or room id. `language` is
+    that of the papers.
     """
 
     certainty_percent: Annotated[float, Ge(50), Le(99.99)] | None = None
@@ -242,6 +243,7 @@ class Wishes:
     notes: str = ""
     bands: ChoiceName = "best"
     bands_in: dict[str, ChoiceName] = field(default_factory=dict)
+    language: Literal["en", "es"] = "en"
 
 
 @dataclass(frozen=True)

@@ -19,6 +19,11 @@ class MixWay:
     way: WayName
     why: str
 
+    @property
+    def lean(self) -> bool:
+        """Whether it is mixed little by little."""
+        return self.way != "at stop lines"
+
 
 @dataclass(frozen=True)
 class LookRow:

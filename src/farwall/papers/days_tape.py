@@ -80,7 +80,7 @@ def _length(
         first = datetime.fromisoformat(house["steps"][0]["starts_at"]).date()
         told = "" if alone else str(numbers[house["id"]])
         for step in house["steps"]:
-            for piece in _pieces(step):
+            for piece in pieces(step):
                 _bar(svg, week, piece, lettering, first=first, told=told)
         for day, names in _names_by_day(house, alone=alone).items():
             by_day.setdefault(day, []).append(f"{told} {', '.join(names)}".strip())
@@ -105,7 +105,7 @@ def _ticks(svg: Svg, week: Week, lettering: Lettering) -> None:
                  fill=INK if day < 5 else SOFT)  # fmt: skip
 
 
-def _pieces(step: Mapping[str, Any]) -> Iterator[tuple[datetime, datetime]]:
+def pieces(step: Mapping[str, Any]) -> Iterator[tuple[datetime, datetime]]:
     """The step cut at midnights, the nights of a parted one left out."""
     start, end = (datetime.fromisoformat(step[key]) for key in ("starts_at", "ends_at"))
     while start.date() < end.date():
@@ -147,7 +147,7 @@ def _names_by_day(house: Mapping[str, Any], *, alone: bool) -> dict[date, list[s
     for step in house["steps"]:
         other = "seal" if step["id"].startswith("seal-") else "coat"
         word = SHORT.get(step["id"], step["id"].replace("-", " ") if alone else other)
-        for start, _ in _pieces(step):
+        for start, _ in pieces(step):
             names = by_day.setdefault(start.date(), [])
             if word not in names:
                 names.append(word)

@@ -13,10 +13,12 @@ from farwall.facts.job import Job
 from farwall.job.go.say import VERDICT_WORDS, parts
 from farwall.job.go.tests_to_do import HIDE
 from farwall.papers.lettering import clipped
+from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import listed
+from farwall.phrasebook import speaking
 
 SIGNED = (
     "The rules are common practice of the trade, no source, where none is named. We have "
@@ -30,17 +32,21 @@ _EPOCH = 978_307_200
 def go_pdf(go: Go, job: Job, *, units: Units = "us", paper: Paper | None = None) -> bytes:
     """The page as PDF bytes; the same findings give the same bytes. Long lists go on to a second.
 
-    `units` choose the paper (US Letter or A4) unless `paper` does.
+    `units` choose the paper (US Letter or A4) unless `paper` does; the language is the job's wish.
     """
     import typst
 
     home = Path(str(files("farwall.papers.run_sheet")))
     name = job.name or job.id or "The job"
-    data = {
-        "paper": paper_for(units, paper).typst_name,
-        "footer": f"{clipped(plain(name), 300, 9)} · go or no-go",
-        **page_words(go, job),
-    }
+    rooms = {word for room in job.floor.rooms for word in (room.id, room.label)}
+    stains = {word for stain in job.stains for word in (stain.id, stain.name)}
+    with speaking(job.wishes.language, rooms | stains | {name}):
+        data = in_language({
+            "paper": paper_for(units, paper).typst_name,
+            "footer": f"{clipped(plain(name), 300, 9)} · go or no-go",
+            **page_words(go, job),
+        })  # fmt: skip
+    data["verdict"] = go.verdict
     pdf = typst.compile(
         home / "go.typ",
         root=home,

@@ -1,5 +1,7 @@
 """How wide words are, and how they break: all that placing text without overlap needs.
 
+What is measured, broken or shortened is the text as it is said in the language of the paper.
+
 Widths are those of the font that the papers carry, in thousandths of the
 type size; a screen's own sans may run wider, which `Lettering.widen` allows
 for. A test holds the table to the font file.
@@ -9,6 +11,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+
+from farwall.phrasebook import told
 
 _REGULAR = (
     260, 267, 401, 646, 572, 823, 730, 221, 296, 296, 552, 572, 245, 322, 266, 367, 572, 572, 572,
@@ -59,6 +63,10 @@ SCREEN_LETTERING = Lettering(
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:
     """Width of one line of text, in the unit of `size`."""
+    return _width(told(text), size, bold=bold)
+
+
+def _width(text: str, size: float, *, bold: bool) -> float:
     return size / 1000 * _thousandths(text, bold)
 
 
@@ -77,11 +85,11 @@ def _advance(code: int, table: tuple[int, ...]) -> int:
 def wrap(text: str, width: float, size: float, *, bold: bool = False) -> tuple[str, ...] | None:
     """The text in lines no wider than `width`, broken at spaces; None if a word is wider."""
     lines: list[str] = []
-    for word in text.split():
-        if text_width(word, size, bold=bold) > width:
+    for word in told(text).split():
+        if _width(word, size, bold=bold) > width:
             return None
         longer = f"{lines[-1]} {word}" if lines else word
-        if lines and text_width(longer, size, bold=bold) <= width:
+        if lines and _width(longer, size, bold=bold) <= width:
             lines[-1] = longer
         else:
             lines.append(word)
@@ -90,8 +98,9 @@ def wrap(text: str, width: float, size: float, *, bold: bool = False) -> tuple[s
 
 def clipped(text: str, width: float, size: float, *, bold: bool = False) -> str:
     """The text, shortened with an ellipsis where it is wider than `width`."""
-    if text_width(text, size, bold=bold) <= width:
+    text = told(text)
+    if _width(text, size, bold=bold) <= width:
         return text
-    while text and text_width(text + "…", size, bold=bold) > width:
+    while text and _width(text + "…", size, bold=bold) > width:
         text = text[:-1].rstrip()
     return text + "…"

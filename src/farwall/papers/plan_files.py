@@ -12,6 +12,8 @@ from farwall.papers.floor_drawing import field_svg, floor_svg
 from farwall.papers.json_text import json_text
 from farwall.papers.run_sheet.sheet import run_sheet_begun
 from farwall.papers.wall_clock import Units
+from farwall.papers.words import names_in
+from farwall.phrasebook import Language, speaking
 
 
 def plan_files(plan: Plan, job: Job, document: dict[str, object]) -> dict[str, bytes]:
@@ -27,7 +29,10 @@ def plan_files_begun(
     beside: begins some work beside other work, and gives what waits for its result.
     """
     wishes = job.wishes
-    return _begun(plan, document, units=wishes.units, notes=wishes.notes, beside=beside)
+    return _begun(
+        plan, document, units=wishes.units, notes=wishes.notes, language=wishes.language,
+        beside=beside,
+    )  # fmt: skip
 
 
 def files_of(
@@ -43,14 +48,18 @@ def _begun(
     *,
     units: Units,
     notes: str,
+    language: Language = "en",
     beside: Beside = at_once,
 ) -> Callable[[], dict[str, bytes]]:
-    sheet = run_sheet_begun(plan, job_name=plan.job, units=units, notes=notes, beside=beside)
-    drawn = {
-        "plan.json": (json_text(document) + "\n").encode(),
-        "floor.svg": floor_svg(plan, units=units).encode(),
-        "moments.svg": film_strip_svg(plan, units=units).encode(),
-    }
+    sheet = run_sheet_begun(
+        plan, job_name=plan.job, units=units, notes=notes, language=language, beside=beside
+    )
+    with speaking(language, names_in(plan)):
+        drawn = {
+            "plan.json": (json_text(document) + "\n").encode(),
+            "floor.svg": floor_svg(plan, units=units).encode(),
+            "moments.svg": film_strip_svg(plan, units=units).encode(),
+        }
     return lambda: {**drawn, "run-sheet.pdf": sheet()}
 
 

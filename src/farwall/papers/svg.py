@@ -9,6 +9,7 @@ import numpy as np
 
 from farwall.papers.ink import INK, WHITE
 from farwall.papers.xml_text import escape, quoteattr
+from farwall.phrasebook import told
 
 _CASING = 3.0
 _SPECIAL = re.compile(r"""[&<>"'\x00-\x1f\x7f]""")
@@ -115,7 +116,7 @@ class Svg:
                 "stroke_linejoin": "round",
                 "paint_order": "stroke",
             }
-        self.parts.append(f"<text{attributes(values)}>{escape(plain(text))}</text>")
+        self.parts.append(f"<text{attributes(values)}>{escape(plain(told(text)))}</text>")
 
     def __str__(self) -> str:
         return "\n".join(self.parts)
@@ -133,8 +134,8 @@ class Svg:
         return "\n".join(
             [
                 head,
-                f'<title id="{ident}-title">{escape(plain(title))}</title>',
-                f'<desc id="{ident}-desc">{escape(plain(description))}</desc>',
+                f'<title id="{ident}-title">{escape(plain(told(title)))}</title>',
+                f'<desc id="{ident}-desc">{escape(plain(told(description)))}</desc>',
                 *self.parts,
                 "</svg>\n",
             ]

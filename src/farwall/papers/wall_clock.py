@@ -8,6 +8,7 @@ from typing import Literal
 
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.plan import Plan
+from farwall.phrasebook import told
 
 Units = Literal["us", "metric"]
 _MORNING_H, _NOON_H, _EVENING_H = 6, 12, 18
@@ -39,7 +40,7 @@ class WallClock:
     def time(self, minutes: float) -> str:
         """`9:42`; `Fri 9:42` when that is not the day of the start."""
         moment = self.at(minutes)
-        return f"{self._day_before(moment)}{_plain(moment, self.units)}{self._half(moment)}"
+        return told(f"{self._day_before(moment)}{_plain(moment, self.units)}{self._half(moment)}")
 
     def bare(self, minutes: float) -> str:
         """`9:42` alone, where day and half of the day stand beside it."""
@@ -56,9 +57,9 @@ class WallClock:
         first = f"{self._day_before(start)}{_plain(start, self.units)}"
         last = f"{_plain(end, self.units)}{self._half(end)}"
         if start.date() != end.date():
-            return f"{first}{self._half(start)} to {self._day_before(end)}{last}"
+            return told(f"{first}{self._half(start)} to {self._day_before(end)}{last}")
         half = self._half(start) if self._half(start) != self._half(end) else ""
-        return f"{first}{half} to {last}"
+        return told(f"{first}{half} to {last}")
 
     def day(self) -> str:
         """The day of the start in words, or that none was set."""
@@ -72,7 +73,7 @@ class WallClock:
     def hour_mark(self, moment: datetime, *, whole: bool = False) -> str:
         """What stands beside a full hour on the tape: `9`; `whole` names day and half day too."""
         hour = _plain(moment, self.units).partition(":")[0]
-        return f"{self._day_before(moment)}{hour}{self._half(moment)}" if whole else hour
+        return told(f"{self._day_before(moment)}{hour}{self._half(moment)}") if whole else hour
 
     def _half(self, moment: datetime) -> str:
         return (" am" if moment.hour < _NOON_H else " pm") if self.half_day_words else ""
@@ -81,7 +82,9 @@ class WallClock:
         days = (moment.date() - self.starts_at.date()).days
         if days == 0:
             return ""
-        return f"{_DAYS[moment.weekday()][:3]} " if self.day_told else f"day {days + 1}, "
+        if self.day_told:
+            return f"{_DAYS[moment.weekday()][:3]} "
+        return f"day {days + 1}, "
 
 
 def _plain(moment: datetime, units: Units) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import LANGUAGE
 from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l
 
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
@@ -54,10 +55,27 @@ def minutes(value: float) -> str:
 
 
 def listed(items: Sequence[str], *, last: str = " and ") -> str:
-    """`a, b and c`."""
+    """`a, b and c`; `a, b y c` on a Spanish paper."""
+    if last == " and " and LANGUAGE.get() == "es":
+        last = " y "
     if len(items) <= 1:
         return "".join(items)
     return ", ".join(items[:-1]) + last + items[-1]
+
+
+def names_in(plan: Plan) -> frozenset[str]:
+    """What people call the rooms, stains, coats and openings of a plan: no language changes it."""
+    inputs = plan.inputs
+    rooms = {word for room in inputs.floor.rooms for word in (room.id, *_pieces(room.label))}
+    coats = {word for coat in inputs.coats for word in (coat.id, coat.stain)}
+    return frozenset(rooms | coats | {one.id for one in inputs.openings} | {plan.job})
+
+
+def _pieces(label: str) -> list[str]:
+    """A label and the lines that it may be broken into."""
+    words = label.split()[:8]
+    ends = [(k, n) for k in range(len(words)) for n in range(k + 1, len(words) + 1)]
+    return [label, *(" ".join(words[k:n]) for k, n in ends)]
 
 
 def room_names(plan: Plan, room_ids: Sequence[str]) -> list[str]:

@@ -109,6 +109,7 @@ WORDS: dict[str, str] = {
     "Wishes.notes": "Words for the sheet.",
     "Wishes.bands": "The best bands, or plain straight ones across the short side where they hold.",
     "Wishes.bands_in": "The same for single fields, by field id or room id.",
+    "Wishes.language": "Language of the run sheet and the drawings: en or es.",
     "Room.storey": "Id of its storey.",
     "Floor.rooms": "Rooms, each a polygon.",
     "Floor.windows": "Windows in plan.",

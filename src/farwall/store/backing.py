@@ -20,7 +20,7 @@ from farwall.store.files import file_names, put_file, sync_folder
 from farwall.store.nouns import BookTrouble
 from farwall.store.open_format import MANIFEST, READ_BACK, write_out
 from farwall.store.open_reading import insist_empty, read_in
-from farwall.store.tables import COUNTER, META
+from farwall.store.tables import COUNTER, META, SECRET
 
 if TYPE_CHECKING:
     from farwall.store.book import Book
@@ -44,7 +44,8 @@ def take_in(book: Book, folder: Path) -> None:
 def backup(book: Book, to: Path) -> None:
     """Copy the book as it stands at one moment into a new folder while others go on writing.
 
-    SQLite: its backup API, and the files. PostgreSQL: open formats, as `out`.
+    SQLite: its backup API, and the files; the hashes of passwords are in it. PostgreSQL: open
+    formats, as `out`, without them.
     """
     if book.where.folder is None:
         out(book, to)
@@ -111,7 +112,7 @@ def _copy_rows(source: Connection, target: Connection) -> None:
         told = update(COUNTER).where(COUNTER.c.name == row.name).values(value=row.value)
         target.execute(told)
     for table in META.sorted_tables:
-        if table is COUNTER:
+        if table is COUNTER or table in SECRET:
             continue
         rows = source.execute(select(table), execution_options={"yield_per": _AT_A_TIME})
         for some in rows.mappings().partitions():

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from sqlalchemy import Engine
 
     from farwall.facts.log import Entry, Kept
+    from farwall.store.devices import DeviceLine
 
 _NO_CLOCKS: Mapping[tuple[str, int], float] = MappingProxyType({})
 
@@ -213,6 +214,13 @@ class Book:
 
         with reading(self.engine, self.where) as connection:
             return Check(connection, self.where.files).all()
+
+    def devices(self) -> list[DeviceLine]:
+        """Every device that the book has heard of, the one heard last first."""
+        from farwall.store.devices import devices
+
+        with reading(self.engine, self.where) as connection:
+            return devices(connection)
 
     def backup(self, to: Path) -> None:
         """Copy the book as it stands into a new folder, while it is used. Raises Refused."""

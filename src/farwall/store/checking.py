@@ -17,6 +17,7 @@ from sqlalchemy.exc import DBAPIError
 
 from farwall.facts.log_words import WORDS
 from farwall.store.canonical import instant, row_hash, values
+from farwall.store.checking_people import last_done, people_faults
 from farwall.store.files import file_names
 from farwall.store.lines import counted
 from farwall.store.nouns import DRAWING, BookFault
@@ -52,6 +53,7 @@ class Check:
             self.look_at_clocks,
             self.look_at_documents,
             self.look_at_lines,
+            self.look_at_people,
             self.look_at_files,
         ):
             try:
@@ -160,6 +162,11 @@ class Check:
                 self.fault("orphan", f"job {job}", f"It has no facts. {_BACKUP}")
         numbers = [line["number"] for line in due.values()]
         self.look_at_counter("job", max(numbers, default=0))
+
+    def look_at_people(self) -> None:
+        """People of known roles under names of their own; what was done, without a gap."""
+        self.faults += people_faults(self.connection)
+        self.look_at_counter("done", last_done(self.connection))
 
     def look_at_files(self) -> None:
         """Files that entries name are there and whole; files that nobody names are told."""

@@ -5,6 +5,8 @@
     entries.jsonl     an entry to a line, by place; clock_off_s as last told
     clocks.jsonl      what devices told of their clocks, in order
     documents.jsonl   a version of a document to a line
+    people.jsonl      who may come in, without passwords: everybody chooses a new one by a link
+    done.jsonl        what was done by whom, in order
     files/ab/cdef…    each file under its SHA-256
     entries.csv       the entries once more, for a spreadsheet        (not read back)
     floors/*.geojson  the newest floor of each job, in local metres   (not read back)
@@ -28,10 +30,12 @@ from sqlalchemy import Connection, select
 from farwall.store.canonical import canonical, values
 from farwall.store.files import file_names, put_file
 from farwall.store.keeping import clocks
-from farwall.store.tables import CLOCK, DOCUMENT, ENTRY, FACTS, JOB
+from farwall.store.tables import CLOCK, DOCUMENT, DONE, ENTRY, FACTS, JOB, PERSON
 
 VERSION = 1
 READ_BACK = ("jobs.jsonl", "entries.jsonl", "clocks.jsonl", "documents.jsonl")
+LATER = ("people.jsonl", "done.jsonl")
+"""Read back where they are there: books written before there were people lack them."""
 MANIFEST = "manifest.json"
 _AT_A_TIME = {"yield_per": 2000}
 _COLUMNS = ("place", "received_at", "clock_off_s", "id", "job", "at", "word", "who", "device")
@@ -46,6 +50,8 @@ def write_out(connection: Connection, files: Path, folder: Path) -> None:
         "entries.jsonl": _written(folder / "entries.jsonl", _entries(connection, off)),
         "clocks.jsonl": _written(folder / "clocks.jsonl", _clocks(connection)),
         "documents.jsonl": _written(folder / "documents.jsonl", _documents(connection)),
+        "people.jsonl": _written(folder / "people.jsonl", _people(connection)),
+        "done.jsonl": _written(folder / "done.jsonl", _done(connection)),
     }
     _written(folder / "entries.csv", _table(connection, off))
     _floors(connection, folder / "floors")
@@ -111,6 +117,21 @@ def _documents(connection: Connection) -> Iterator[str]:
         )
         told = {"id": name, "kind": kind, "version": version, "value": values(body or "")}
         yield canonical(told, where=f"{kind} {name}")
+
+
+def _people(connection: Connection) -> Iterator[str]:
+    """Never a password's hash, a session or a link: who reads an open format need not keep it."""
+    open_ = ("id", "name", "role", "made_at", "ended_at")
+    told = [{key: getattr(row, key) for key in open_} for row in connection.execute(select(PERSON))]
+    for one in sorted(told, key=lambda one: str(one["id"])):
+        yield canonical(one, where=f"person {one['id']}")
+
+
+def _done(connection: Connection) -> Iterator[str]:
+    wanted = select(DONE).order_by(DONE.c.number)
+    for row in connection.execute(wanted, execution_options=_AT_A_TIME):
+        about = {"about": values(row.about), "at": row.at, "who": row.who, "word": row.word}
+        yield canonical({"number": row.number, **about}, where=f"done {row.number}")
 
 
 def _table(connection: Connection, off: dict[tuple[str, int], float]) -> Iterator[str]:

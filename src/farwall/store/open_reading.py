@@ -23,8 +23,9 @@ from farwall.store.canonical import (
 )
 from farwall.store.files import file_names, put_file
 from farwall.store.keeping import entry_row
-from farwall.store.open_format import MANIFEST, READ_BACK, VERSION
-from farwall.store.tables import CLOCK, COUNTER, DOCUMENT, ENTRY, FACTS, JOB
+from farwall.store.open_format import LATER, MANIFEST, READ_BACK, VERSION
+from farwall.store.open_people import done_from, person_from
+from farwall.store.tables import CLOCK, COUNTER, DOCUMENT, DONE, ENTRY, FACTS, JOB, PERSON
 from farwall.store.versions import document_row, facts_row
 
 _MOST_MISTAKES = 100
@@ -35,7 +36,7 @@ Row = dict[str, Any]
 
 def is_empty(connection: Connection) -> bool:
     """Nothing was put into this book yet?"""
-    tables = (JOB, ENTRY, CLOCK, DOCUMENT)
+    tables = (JOB, ENTRY, CLOCK, DOCUMENT, PERSON, DONE)
     return not any(connection.scalar(select(func.count()).select_from(one)) for one in tables)
 
 
@@ -71,6 +72,8 @@ class _Reader:
         self.numbers: dict[str, int] = {"entries": 0, "clocks": 0}
         self.ids: set[str] = set()
         self.documents: dict[tuple[str, str], int] = {}
+        self.known: set[str] = set()
+        self.deeds: list[str] = []
 
     def fill(self) -> None:
         """Every file, in an order in which what is named is there already."""
@@ -78,10 +81,13 @@ class _Reader:
         self.insert("entries.jsonl", ENTRY, self.entry)
         self.insert("clocks.jsonl", CLOCK, self.clock)
         self.insert("documents.jsonl", DOCUMENT, self.document)
+        self.insert("people.jsonl", PERSON, lambda line: person_from(line, self.known))
+        self.insert("done.jsonl", DONE, lambda line: done_from(line, self.deeds))
         counters = {
             "job": len(self.jobs),
             "place": self.numbers["entries"],
             "clock": self.numbers["clocks"],
+            "done": len(self.deeds),
         }
         for name, value in counters.items():
             told = update(COUNTER).where(COUNTER.c.name == name).values(value=value)
@@ -89,6 +95,8 @@ class _Reader:
 
     def insert(self, name: str, table: Any, made: Callable[[Row], Row]) -> None:
         """Read a file line by line and put its rows in, a few thousand at a time."""
+        if name in LATER and not (self.folder / name).is_file():
+            return
         rows = self.read(name, made)
         while some := list(islice(rows, _AT_A_TIME)):
             if not self.mistakes:
@@ -184,7 +192,8 @@ def _look_at_manifest(folder: Path) -> None:
     try:
         manifest = json.loads(path.read_text(encoding="utf-8"))
         version, told = manifest["version"], manifest["files"]
-        seals = {name: told[name]["sha256"] for name in READ_BACK}
+        there = [name for name in LATER if name in told or (folder / name).is_file()]
+        seals = {name: told[name]["sha256"] for name in (*READ_BACK, *there)}
     except (ValueError, KeyError, TypeError) as error:
         raise Refused(Mistake(str(path), f"cannot be read ({error}).")) from None
     if version != VERSION:
@@ -194,7 +203,7 @@ def _look_at_manifest(folder: Path) -> None:
     wrong = [
         Mistake(str(folder / name), "is not as it was written.", remedy)
         for name, seal in seals.items()
-        if _seal(folder / name) != seal
+        if not (folder / name).is_file() or _seal(folder / name) != seal
     ]
     _refuse(wrong)
 

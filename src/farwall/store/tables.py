@@ -1,7 +1,8 @@
 """The tables of the book as they are today; `moves/` says how they came to be.
 
-Rows of `facts`, `entry`, `clock` and `document` are added and never changed. `line` and `counter`
-are reckoned from them and can be made again.
+Rows of `facts`, `entry`, `clock`, `document` and `done` are added and never changed. `line` and
+`counter` are reckoned from them and can be made again. Of passwords and
+tokens only hashes are kept.
 """
 
 from __future__ import annotations
@@ -89,3 +90,54 @@ LINE = Table(
     Column("latest_at", Text, nullable=False),
     Column("closed", Boolean, nullable=False),
 )
+PERSON = Table(
+    "person",
+    META,
+    Column("id", Text, primary_key=True),
+    Column("name", Text, nullable=False),
+    Column("known_as", Text, nullable=False, unique=True),
+    Column("role", Text, nullable=False),
+    Column("password", Text, nullable=False),
+    Column("made_at", Text, nullable=False),
+    Column("ended_at", Text, nullable=False),
+    Column("seen_s", Double, nullable=False),
+)
+SESSION = Table(
+    "session",
+    META,
+    Column("seal", Text, primary_key=True),
+    Column("person", Text, ForeignKey("person.id"), nullable=True),
+    Column("kind", Text, nullable=False),
+    Column("made_s", Double, nullable=False),
+    Column("seen_s", Double, nullable=False),
+    Column("ends_s", Double, nullable=False),
+    Index("session_person", "person"),
+)
+INVITE = Table(
+    "invite",
+    META,
+    Column("seal", Text, primary_key=True),
+    Column("kind", Text, nullable=False),
+    Column("role", Text, nullable=False),
+    Column("person", Text, ForeignKey("person.id"), nullable=True),
+    Column("ends_s", Double, nullable=False),
+)
+TRIED = Table(
+    "tried",
+    META,
+    Column("seal", Text, primary_key=True),
+    Column("level", Double, nullable=False),
+    Column("at_s", Double, nullable=False),
+)
+DONE = Table(
+    "done",
+    META,
+    Column("number", WHOLE, primary_key=True, autoincrement=False),
+    Column("at", Text, nullable=False),
+    Column("who", Text, nullable=False),
+    Column("word", Text, nullable=False),
+    Column("about", Text, nullable=False),
+    Column("hash", Text, nullable=False),
+)
+SECRET = (SESSION, INVITE, TRIED)
+"""Tables that no backup brings back and no open format holds: who was in signs in again."""

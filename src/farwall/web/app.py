@@ -6,58 +6,50 @@ one line, and a screen's question in between is answered at once.
 
 from __future__ import annotations
 
-from collections.abc import Awaitable, Callable
+from collections.abc import Collection
 
-from fastapi import FastAPI, Request
-from fastapi.responses import JSONResponse
+from fastapi import FastAPI
 
-from farwall.errors import FarwallError, Refused, Unanswerable
-from farwall.store.nouns import BookTrouble, NoSuchJob
-from farwall.web.door import Closed, Door, TooLarge
+from farwall.web.calmly import Unbroken, add_calm
+from farwall.web.described import describe
+from farwall.web.door import Door
+from farwall.web.health import health
+from farwall.web.hosts import KnownHosts
 from farwall.web.live import Live, letting_go, live
 from farwall.web.live_jobs import LiveJobs
+from farwall.web.logs import Told
 from farwall.web.looking import looking
 from farwall.web.pages.office import add_office
+from farwall.web.people.deeds import Deeds
 from farwall.web.slab.routes import slab
 from farwall.web.sync import sync
 
-_CODES: tuple[tuple[type[FarwallError], int], ...] = (
-    (Closed, 401),
-    (TooLarge, 413),
-    (NoSuchJob, 404),
-    (BookTrouble, 503),
-    (Refused, 422),
-    (Unanswerable, 409),
-    (FarwallError, 400),
-)
-"""The first that fits, as HTTP's own codes have it [rfc9110]."""
 
+def app_for(
+    door: Door, *, jobs: LiveJobs | None = None, names: Collection[str] | None = None
+) -> FastAPI:
+    """The app that answers for a door's book.
 
-def app_for(door: Door, *, jobs: LiveJobs | None = None) -> FastAPI:
-    """The app that answers for a door's book. jobs: with other hands for the slow work."""
+    jobs: with other hands for the slow work · names: by which it may be asked beside loopback and
+    its own address; None: by any, where somebody else looks at that.
+    """
     app = FastAPI(
         title="Farwall", docs_url=None, redoc_url=None, openapi_url="/api/openapi.json",
         lifespan=letting_go,
     )  # fmt: skip
     held = Live(door, jobs or LiveJobs(door.book))
     app.state.live = held
-    answer: Callable[[Request, Exception], Awaitable[JSONResponse]] = _calmly
-    app.add_exception_handler(FarwallError, answer)
+    add_calm(app)
+    app.include_router(health(door))
     app.include_router(looking(door))
     app.include_router(sync(door))
     app.include_router(live(door, held))
     app.include_router(slab(door, held))
+    # The one that is added last is asked first.
+    app.add_middleware(Unbroken)
+    app.add_middleware(Deeds, door=door)
+    app.add_middleware(KnownHosts, names=names)
     add_office(app, door, held)
+    app.add_middleware(Told)
+    describe(app)
     return app
-
-
-async def _calmly(_request: Request, error: Exception) -> JSONResponse:
-    """What happened, all mistakes, and what next; never a traceback."""
-    code = next(code for kind, code in _CODES if isinstance(error, kind))
-    about, mistakes = str(error), list[str]()
-    if isinstance(error, Refused):
-        about = error.about or "This cannot be done."
-        mistakes = [str(one) for one in error.mistakes]
-    elif isinstance(error, Unanswerable):
-        about, mistakes = error.reason, list(error.remedies)
-    return JSONResponse({"error": about, "mistakes": mistakes}, code)

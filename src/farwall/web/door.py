@@ -6,6 +6,7 @@ import asyncio
 import json
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
+from contextvars import copy_context
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, TypeVar
@@ -14,7 +15,11 @@ from fastapi import Request
 
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.store.book import Book
+from farwall.store.comings import Comings
+from farwall.web.bombs import insist_bearable_json
 from farwall.web.key import fits
+from farwall.web.people.lasting import IDLE_S
+from farwall.web.people.who import DEVICE, THE_KEY, let_in, who_in
 
 T = TypeVar("T")
 MOST_BYTES = 5_000_000
@@ -22,7 +27,7 @@ _BEARER = "Bearer "
 
 
 class Closed(FarwallError):
-    """The key is missing or another."""
+    """Neither the key nor a device's token was shown."""
 
 
 class TooLarge(FarwallError):
@@ -47,23 +52,42 @@ class Door:
         return self.clock().isoformat(timespec="milliseconds")
 
     async def written(self, work: Callable[[], T]) -> T:
-        """The result of work that writes, done after all that was asked for before."""
-        return await asyncio.get_running_loop().run_in_executor(self.writing, work)
+        """The result of work that writes, done after all that was asked for before.
+
+        It sees who asks and in which language, as whoever asked for it.
+        """
+        here = copy_context()
+        return await asyncio.get_running_loop().run_in_executor(self.writing, here.run, work)
 
     def asks_for_key(self, request: Request) -> None:
-        """Raises Closed when the request does not show the key."""
+        """Note who asks, in `request.state.person`: by the book's key, or a device's token.
+
+        Raises Closed when neither is shown, NotAllowed when the device's person may not do this.
+        """
         shown = request.headers.get("authorization", "")
-        if not shown.startswith(_BEARER) or not fits(shown.removeprefix(_BEARER), self.key):
+        token = shown.removeprefix(_BEARER) if shown.startswith(_BEARER) else ""
+        if token and fits(token, self.key):
+            let_in(request, THE_KEY)
+            return
+        now_s, comings = self.clock().timestamp(), Comings(self.book)
+        found = comings.session(token, now_s=now_s, idle_s=IDLE_S) if token else None
+        if found is None or found.kind != DEVICE:
             raise Closed("This book asks for its key. Show it as `Authorization: Bearer KEY`.")
+        let_in(request, who_in(found))
 
 
 async def json_of(request: Request) -> Any:
     """The JSON that was sent. Raises Refused, TooLarge."""
     body = await body_of(request, MOST_BYTES)
+    insist_bearable_json(body)
     try:
-        return json.loads(body)
-    except ValueError:
+        return json.loads(body, parse_constant=_no_number)
+    except (ValueError, RecursionError):
         raise Refused(Mistake("body", "this is no JSON.", "Send one JSON document.")) from None
+
+
+def _no_number(name: str) -> float:
+    raise ValueError(f"{name} is no number of JSON")
 
 
 async def body_of(request: Request, most: int) -> bytes:

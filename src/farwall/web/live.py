@@ -11,9 +11,14 @@ from typing import Any
 from fastapi import APIRouter, Depends, FastAPI, Request
 
 from farwall.errors import Mistake, Refused, Unanswerable
+from farwall.facts.plan import Plan
+from farwall.papers.words import names_in
+from farwall.phrasebook import LANGUAGE, speaking, told
 from farwall.web.door import Door, json_of
 from farwall.web.live_jobs import REST, LiveJobs, minute_of
+from farwall.web.pages.tongue import language_of
 from farwall.web.replanning import Replanning
+from farwall.web.slow import Slow
 from farwall.web.taking import offer_from, take
 
 Json = dict[str, Any]
@@ -24,6 +29,7 @@ class Live:
 
     def __init__(self, door: Door, jobs: LiveJobs) -> None:
         self.door, self.jobs = door, jobs
+        self.slow = Slow(jobs.make_hands)
         self.replanning = Replanning(self._lay_anew, time.monotonic)
         self._planning: dict[str, asyncio.Task[Any]] = {}
 
@@ -40,6 +46,7 @@ class Live:
         while self._planning:
             await asyncio.gather(*self._planning.values(), return_exceptions=True)
         await self.replanning.settled()
+        await self.slow.settled()
 
     async def _lay_anew(self, job: str) -> None:
         try:
@@ -67,7 +74,7 @@ class Live:
             "place": place,
             "now": plain(then),
             "again": plain(holds),
-            "said": said_now(found.plan, then, again=holds.says).splitlines(),
+            "said": _told(found.plan, said_now(found.plan, then, again=holds.says).splitlines()),
             "rest_upto": rest["upto"] if rest is not None else None,
             "laying_anew": self.replanning.busy(job),
         }
@@ -78,14 +85,16 @@ def live(door: Door, held: Live) -> APIRouter:
     router = APIRouter(dependencies=[Depends(door.asks_for_key)])
 
     @router.get("/api/jobs/{job}/now")
-    async def now(job: str) -> Json:
-        """What to do now."""
+    async def now(job: str, request: Request) -> Json:
+        """What to do now, said in the language that is asked for."""
+        LANGUAGE.set(language_of(request))
         await held.plan_soon(job)
         return await asyncio.to_thread(held.now, job)
 
     @router.post("/api/jobs/{job}/log")
     async def tap(job: str, request: Request) -> Json:
         """One entry, kept, and what to do now."""
+        LANGUAGE.set(language_of(request))
         entry = _entry(job, await json_of(request))
         offer = offer_from({
             "device": entry.get("device") or "screen", "era": entry.get("era", 0),
@@ -124,7 +133,14 @@ async def letting_go(app: FastAPI) -> AsyncIterator[None]:
     yield
     held: Live = app.state.live
     held.jobs.close()
+    held.slow.close()
     held.door.writing.shutdown()
+
+
+def _told(plan: Plan, lines: list[str]) -> list[str]:
+    """The lines in the language that is spoken, each whole or in English."""
+    with speaking(LANGUAGE.get(), names_in(plan)):
+        return [told(one) for one in lines]
 
 
 def _entry(job: str, data: Any) -> Json:

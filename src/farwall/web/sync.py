@@ -12,7 +12,9 @@ from fastapi.responses import Response
 
 from farwall.errors import Mistake, Refused
 from farwall.store.files import MOST_BYTES as MOST_FILE_BYTES
+from farwall.web.bombs import insist_bearable_file
 from farwall.web.door import Door, TooLarge, body_of, json_of
+from farwall.web.people.who import who_asks
 from farwall.web.taking import offer_from, take
 
 MOST_IDS = 50_000
@@ -46,6 +48,8 @@ def sync(door: Door) -> APIRouter:
     async def put_facts(job: str, request: Request) -> dict[str, Any]:
         """Add a version of a job's facts, and the job with the first."""
         told = _facts(job, await json_of(request))
+        if (who := who_asks(request)) and who.id:
+            told["who"] = who.name
         version = await door.written(lambda: book.put_facts(job, at=door.now(), **told))
         return {"id": job, "version": version}
 
@@ -55,6 +59,7 @@ def sync(door: Door) -> APIRouter:
         content = await body_of(request, MOST_FILE_BYTES)
         if hashlib.sha256(content).hexdigest() != sha:
             raise Refused(Mistake("file", "what came is not what was named.", "Send it again."))
+        insist_bearable_file(content)
         return {"sha256": await door.written(lambda: book.put_file(content))}
 
     @router.get("/api/files/{sha}")

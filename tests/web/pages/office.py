@@ -6,19 +6,28 @@ import asyncio
 import json
 from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime
+from functools import cache
 from html.parser import HTMLParser
 
 import httpx
+from argon2 import PasswordHasher
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
 from farwall.facts.plain import plain
 from farwall.store.book import Book
+from farwall.store.comings import seal_of
+from farwall.store.people import People
 from farwall.web.app import app_for
 from farwall.web.door import Door
-from farwall.web.live_jobs import LiveJobs
+from farwall.web.live_jobs import OF, PLAN, LiveJobs
+from farwall.web.session import Sessions
+from farwall.web.work import plan_of
 
 KEY = "a key of our own, invented"
+PASSWORD = "nine blue trowels lean here"
+LIGHT = PasswordHasher(time_cost=1, memory_cost=8, parallelism=1)
+"""Quick; the parameters stand in the hash, which signing in makes anew with the server's."""
 HERE = "http://farwall"
 START = datetime(2026, 6, 8, 8, tzinfo=UTC)
 
@@ -29,12 +38,20 @@ def two_rooms(**more):
     return json.loads(json.dumps(facts)) | more
 
 
+@cache
+def two_rooms_planned():
+    """The plan of `two_rooms` as plain values, made once for all tests."""
+    return plan_of(two_rooms(), "two").document
+
+
 class Office:
     """The app over a book of its own; every question is one call."""
 
     def __init__(self, folder, *, scheme="http"):
         self.book = Book.open(folder / "book")
-        door = Door(self.book, KEY, lambda: START)
+        self.clock = START
+        door = self.door = Door(self.book, KEY, lambda: self.clock)
+        self.sessions = Sessions(door)
         jobs = LiveJobs(self.book, make_hands=lambda: ThreadPoolExecutor(1))
         self.app = app_for(door, jobs=jobs)
         self.here = HERE.replace("http", scheme)
@@ -42,6 +59,12 @@ class Office:
 
     def put(self, facts, name=""):
         self.book.put_facts(facts["id"], facts, who="Ann", at=START.isoformat(), name=name)
+
+    def put_planned(self, name=""):
+        """The house of two rooms, its plan there already."""
+        self.put(two_rooms(), name=name)
+        self.book.put_document(PLAN, "two", two_rooms_planned())
+        self.book.put_document(OF, "two", {"facts": 1, "faults": [], "no": []})
 
     def ask(self, method, path, **more):
         """One question; plans begun by it are waited for."""
@@ -67,7 +90,31 @@ class Office:
         return self.ask("POST", path, headers=headers, **more)
 
     def enter(self):
+        """Come in by the key, which opens the pages of a book that has no people yet."""
         return self.post("/enter", data={"key": KEY, "to": "/"})
+
+    def name(self, name="Ann Field", role="lead", password=PASSWORD):
+        """Put a person into the book, and nobody comes in by it; back comes who."""
+        people, hashed, at = People(self.book), LIGHT.hash(password), START.isoformat()
+        if not people.has_lead():
+            assert role == "lead"
+            return people.name_first(name, hashed, at)
+        seal = seal_of(name)
+        people.invite(seal, kind="join", role=role, person=None, ends_s=1e12)
+        return people.join(seal, now_s=0, name=name, password=hashed, at=at)
+
+    def sign_in(self, name="Ann Field", password=PASSWORD, **more):
+        return self.post("/enter", data={"name": name, "password": password, "to": "/"}, **more)
+
+    def enter_as(self, role):
+        """Come in as a person of a role, in a book with a lead."""
+        if not People(self.book).has_lead():
+            self.name()
+        name = "Ann Field" if role == "lead" else f"Bo the {role}"
+        if People(self.book).named(name) is None:
+            self.name(name, role)
+        self.cookies = httpx.Cookies()
+        return self.sign_in(name)
 
     def close(self):
         self.app.state.live.jobs.close()

@@ -96,7 +96,7 @@ def test_a_geojson_floor_becomes_a_house_called_by_its_file(office):
     job = job_from(two_rooms(), "two")
     content = json.dumps(floor_collection(job.floor, job.exits))
     answer = bring(office, content, name="C:\\plans\\Elm Row 3.geojson")
-    assert answer.headers["location"] == "/houses/elm-row-3"
+    assert answer.headers["location"] == "/houses/elm-row-3/first"
     assert ">Elm Row 3</a>" in office.get("/").text
 
 

@@ -26,8 +26,11 @@ def with_fields(shown, *fields):
 
 def test_every_figure_it_rests_on_tells_how_far_to_trust_it(shown):
     rests = sheet_of(shown).rests
-    assert rests[0].what.startswith("an edge lives ")
-    assert all(one.told for one in rests)
+    assert rests[0].what.startswith("in coat 1 an edge lives ")
+    assert all(one.told and one.means for one in rests)
+    keyed = [one for one in rests if "uno" in one.told.lower()]
+    assert keyed
+    assert all("Uno" in line.source for one in keyed for line in one.sources if "uno" in line.key)
 
 
 def test_a_house_that_fits_says_so_and_one_with_faults_does_not(shown):

@@ -5,14 +5,17 @@ from __future__ import annotations
 import json
 import os
 import socket
+import ssl
 import subprocess
 import sys
 import time
 import urllib.error
 import urllib.request
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import Any
 
 from tests.midday import EXAMPLES, day_of
 
@@ -23,8 +26,8 @@ KEY = "a key of our own, invented"
 JOB = "quince"
 
 
-def planned(folder: Path, *, begun_min: float = 2.0) -> Path:
-    """The folder of a book whose house began so many minutes ago."""
+def planned(folder: Path, *, begun_min: float = 2.0, jobs: Sequence[str] = (JOB,)) -> Path:
+    """The folder of a book whose houses, all alike, began so many minutes ago."""
     starts = datetime.now(UTC) - timedelta(minutes=begun_min)
     plan = {
         **plan_to_dict(day_of("quince-street")),
@@ -32,9 +35,10 @@ def planned(folder: Path, *, begun_min: float = 2.0) -> Path:
     }
     facts = json.loads((EXAMPLES / "quince-street" / "job.json").read_text())
     with Book.open(folder / "book") as book:
-        version = book.put_facts(JOB, facts, who="", name="Quince", at=starts.isoformat())
-        book.put_document("plan", JOB, plan)
-        book.put_document("plan-of", JOB, {"facts": version, "faults": [], "no": []})
+        for job in jobs:
+            version = book.put_facts(job, facts, who="", name="Quince", at=starts.isoformat())
+            book.put_document("plan", job, plan)
+            book.put_document("plan-of", job, {"facts": version, "faults": [], "no": []})
     return folder / "book"
 
 
@@ -45,18 +49,18 @@ def free_port() -> int:
 
 
 class Server:
-    """`farwall serve` in a process of its own."""
+    """`farwall serve` in a process of its own. more: further words, such as for a certificate."""
 
-    def __init__(self, book: Path) -> None:
-        self.book, self.port = book, free_port()
+    def __init__(self, book: Path, *more: str) -> None:
+        self.book, self.port, self.more = book, free_port(), more
         self._process: subprocess.Popen[bytes] | None = None
 
     @property
     def address(self) -> str:
-        return f"http://127.0.0.1:{self.port}"
+        return f"http{'s' if self.more else ''}://127.0.0.1:{self.port}"
 
     def start(self) -> None:
-        words = ["serve", "--book", str(self.book), "--port", str(self.port)]
+        words = ["serve", "--book", str(self.book), "--port", str(self.port), *self.more]
         self._process = subprocess.Popen(
             [sys.executable, "-c", "from farwall.cli.main import main; main()", *words],
             env={**os.environ, "FARWALL_KEY": KEY},
@@ -65,7 +69,7 @@ class Server:
         )
         for _ in range(300):
             try:
-                urllib.request.urlopen(self.address + "/api/clock", timeout=1).close()
+                self._asked("/api/clock", timeout_s=1)
                 return
             except (urllib.error.URLError, OSError):
                 time.sleep(0.1)
@@ -78,18 +82,28 @@ class Server:
             self._process.wait()
             self._process = None
 
-    def entries(self) -> list[dict[str, object]]:
+    def entries(self, job: str = JOB) -> list[dict[str, Any]]:
         """What is in the book, as it answers."""
+        found = json.loads(self._asked(f"/api/jobs/{job}/entries"))
+        return [one["entry"] for one in found["entries"]]
+
+    def file(self, sha: str) -> bytes:
+        """A photo of the book."""
+        return self._asked(f"/api/files/{sha}")
+
+    def _asked(self, path: str, *, timeout_s: float = 10.0) -> bytes:
+        # Who we are is no matter of these questions; the browser looks at the certificate.
+        blind = ssl._create_unverified_context() if self.more else None
         request = urllib.request.Request(
-            f"{self.address}/api/jobs/{JOB}/entries", headers={"Authorization": f"Bearer {KEY}"}
+            self.address + path, headers={"Authorization": f"Bearer {KEY}"}
         )
-        with urllib.request.urlopen(request, timeout=10) as answer:
-            return [one["entry"] for one in json.load(answer)["entries"]]
+        with urllib.request.urlopen(request, timeout=timeout_s, context=blind) as answer:
+            return bytes(answer.read())
 
 
 @contextmanager
-def serving(folder: Path):
-    server = Server(planned(folder))
+def serving(folder: Path, *more: str, **house: Any) -> Iterator[Server]:
+    server = Server(planned(folder, **house), *more)
     server.start()
     try:
         yield server

@@ -1,18 +1,24 @@
-"""The one file: whole, with a policy that fits what is in it, and no way out of its data."""
+"""The one file: whole, under a policy of its own, no way out of its data, printed as paper."""
 
 from __future__ import annotations
 
 import base64
+import gzip
 import hashlib
 import json
 import re
 
 import pytest
 from tests.midday import day_of
+from tests.web.slab.browser import phone, playing, tap, tapped
 
+from farwall.papers.json_text import json_text
+from farwall.papers.run_sheet import run_sheet_pdf
 from farwall.readers.plan_json import plan_to_dict
 from farwall.web.slab.one_file import one_file
 from farwall.web.slab.sheet import sheet_of
+
+PAGES = 22
 
 
 @pytest.fixture(scope="module")
@@ -58,3 +64,69 @@ def test_a_name_cannot_end_the_block_it_stands_in(sheet):
 
 def test_the_same_sheet_gives_the_same_bytes(sheet):
     assert one_file(sheet) == one_file(dict(sheet))
+
+
+def test_the_paper_in_it_is_page_for_page_what_the_run_sheet_is_set_from(sheet):
+    pages = [b'<svg viewBox="0 0 612 792"></svg>', b'<svg viewBox="0 0 612 792">2</svg>']
+    page = one_file(sheet, pages).decode()
+    packed = json.loads(re.search(r'id="paper-packed">(.*?)</script>', page)[1])
+    assert [gzip.decompress(base64.b64decode(one)) for one in packed] == pages
+    style = re.search(r"<style>(.*?)</style>", page, re.DOTALL)[1]
+    assert "@page { size: 612pt 792pt; margin: 0; }" in style
+    assert f"style-src '{hash_of(style)}'" in page
+    assert page.count('<section id="paper">') == 1
+    assert 'id="paper' not in one_file(sheet).decode()
+
+
+@pytest.mark.slow
+def test_it_keeps_what_is_tapped_gives_it_to_the_log_and_prints_the_run_sheet(tmp_path, capsys):
+    from farwall.cli.main import main
+
+    plan = day_of("quince-street")
+    folder = tmp_path / "monday"
+    folder.mkdir()
+    (folder / "plan.json").write_text(json_text(plan_to_dict(plan)))
+    assert main(["slab", str(folder / "plan.json"), "--out", str(folder / "slab.html")]) == 0
+    with playing() as play, phone(play, tmp_path / "phone") as context:
+        page = context.new_page()
+        wrong = []
+        page.on("console", lambda one: wrong.append(one.text))
+        page.goto((folder / "slab.html").as_uri())
+        tapped(page, 5)
+        page.reload()
+        page.locator("button.main", has_text="Band 2.3 done").wait_for()
+        page.locator(".status", has_text="5 entries on this phone: save them").wait_for()
+        tap(page, "Phone")
+        with page.expect_download() as saving:
+            page.get_by_role("button", name="Save what was logged").tap()
+        saving.value.save_as(tmp_path / "logged.jsonl")
+        page.get_by_role("button", name="The paper run sheet").tap()
+        page.locator("#paper img").nth(PAGES - 1).wait_for()
+        printed = page.pdf(prefer_css_page_size=True)
+        assert wrong == []
+    alike = likeness(printed, run_sheet_pdf(plan, job_name=plan.job))
+    assert alike.shape == (PAGES, PAGES)
+    assert alike.diagonal().min() > 0.95
+    assert list(alike.argmax(axis=1)) == list(range(PAGES)), "each is most like its own page"
+    capsys.readouterr()
+    assert main(["log", str(folder), "--from", str(tmp_path / "logged.jsonl"), "--json"]) in {0, 1}
+    entered = json.loads(capsys.readouterr().out)["entered"]
+    assert [one["about"]["band"] for one in entered][-1] == "first.2.2"
+    assert len(entered) == 5
+
+
+def likeness(one, other):
+    """Correlation of the ink of each page of the one with each of the other, in blocks of 4 pt."""
+    import numpy as np
+    import pypdfium2
+
+    inks = []
+    for content in (one, other):
+        pages = []
+        for page in pypdfium2.PdfDocument(content):
+            ink = 255.0 - page.render(scale=1, grayscale=True).to_numpy()
+            high, wide = ink.shape[0] // 4, ink.shape[1] // 4
+            blocks = ink.reshape(ink.shape[:2])[: high * 4, : wide * 4]
+            pages.append(blocks.reshape(high, 4, wide, 4).mean((1, 3)).ravel())
+        inks.append(pages)
+    return np.corrcoef(*inks)[: len(inks[0]), len(inks[0]) :]

@@ -46,6 +46,34 @@ def test_the_plan_asks_for_the_key(ask):
     told = ask(f"/api/jobs/{JOB}/sheet", **SHOWN)
     assert told.json()["id"] == JOB
     assert len(told.json()["fields"]) == 16
+    assert told.json()["units"] == "us"
+
+
+def test_files_and_plan_come_packed_where_the_browser_takes_it_and_bare_where_not(ask):
+    paths = ("/slab/files/slab.js", f"/api/jobs/{JOB}/sheet")
+    for path in paths:
+        packed = ask(path, **SHOWN, **{"accept-encoding": "br, gzip"})
+        bare = ask(path, **SHOWN, **{"accept-encoding": "gzip;q=0, identity"})
+        assert packed.headers["content-encoding"] == "gzip"
+        assert "content-encoding" not in bare.headers
+        assert packed.content == bare.content  # what came was unpacked by the client
+        assert {packed.headers["vary"], bare.headers["vary"]} == {"accept-encoding"}
+        assert int(packed.headers["content-length"]) < len(bare.content) / 2
+
+
+def test_what_holds_a_key_is_not_packed(ask):
+    """A packed body tells by its length what is in it; pages of the office stay bare."""
+    for path in ("/enter", f"/api/jobs/{JOB}", "/api/jobs"):
+        told = ask(path, **SHOWN, **{"accept-encoding": "gzip"})
+        assert "content-encoding" not in told.headers
+
+
+def test_the_rest_of_the_day_asks_for_the_key_and_is_told_calmly_before_there_is_one(ask):
+    path = f"/api/jobs/{JOB}/sheet/rest"
+    assert ask(path).status_code == 401
+    told = {"upto": -1, "at": 0.0, "entries": 0, "sheet": None, "no": []}
+    assert ask(path, **SHOWN).json() == told
+    assert ask("/api/jobs/nowhere/sheet/rest", **SHOWN).status_code == 404
 
 
 def test_a_job_that_is_not_there_is_told_calmly(ask):

@@ -1,5 +1,5 @@
 /** Where the day stands, from the sheet and the log alone: next band, edge, fill, wait. Pure. */
-import { edgeDue } from "./edge.ts";
+import { oldestOf, type Oldest } from "./edge.ts";
 import { bandsOf, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
 import { sprayed, type Floor } from "./spraying.ts";
 import type { Happened } from "./story.ts";
@@ -14,9 +14,10 @@ export interface Day {
   begun: boolean;
   /** Minute by which to go on; null when no live edge waits. */
   due: number | null;
+  oldest: Oldest | null;
   /**
-   * The same with care where the plan's oldest ages all lie inside bands that are to come: what was
-   * sprayed last has an edge all the same, and it is no older than the start of that band.
+   * The same where the plan's oldest ages all lie inside bands that are to come: what was sprayed
+   * last is live all the same, as `job/live/edges.py` has it.
    */
   careful: number | null;
   low: number;
@@ -48,10 +49,11 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
   const bands = field ? bandsOf(field).filter((b) => !floor.done.has(b.id)) : [];
   const band = bands.sort((a, b) => a.start - b.start)[0] ?? null;
   const budget = Math.min(field?.low ?? 0, low ?? Infinity);
+  const oldest = inHand ? oldestOf(inHand, floor.done, budget) : null;
   return {
-    floor, coat, field, band, begun: inHand !== null,
-    due: inHand ? edgeDue(inHand, floor.done, budget) : null,
-    careful: inHand ? lastStart(inHand, floor, budget) : null,
+    floor, coat, field, band, begun: inHand !== null, oldest,
+    due: oldest ? oldest.due : null,
+    careful: inHand ? lastEdge(inHand, floor, budget) : null,
     low: budget,
     late: lateness(sheet, floor, coat),
     fills: fillsToCome(sheet, floor, happened, coat),
@@ -61,9 +63,11 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
   };
 }
 
-function lastStart(field: Field, floor: Floor, low: number): number | null {
-  const starts = field.bands.map((row) => floor.done.get(row[0])?.start).filter((one) => one !== undefined);
-  return starts.length ? Math.max(...starts) + low : null;
+/** The edge of what was sprayed last, counted from its first stroke. */
+function lastEdge(field: Field, floor: Floor, low: number): number | null {
+  const made = field.bands.map((row) => floor.done.get(row[0])).filter((one) => one !== undefined);
+  if (!made.length || made.length === field.bands.length) return null;
+  return made.reduce((last, one) => (one.end > last.end ? one : last)).start + low;
 }
 
 function coatOf(sheet: Sheet, field: string): string {

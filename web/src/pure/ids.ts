@@ -1,5 +1,5 @@
 /**
- * UUIDv7 [RFC 9562, section 5.7] as `cli/new_id.py` makes them: 48 bits of milliseconds, 12 bits
+ * UUIDv7 [RFC 9562, section 5.7] as `store/new_id.py` makes them: 48 bits of milliseconds, 12 bits
  * that count up within one, 62 random bits. Ids made one after another sort in that order.
  */
 export interface Last {

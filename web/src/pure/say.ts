@@ -1,5 +1,6 @@
 /** Words and figures for the page. Pure. */
 import { bandName, roomsOf, type Fill, type Sheet } from "./sheet.ts";
+import { isWord, w } from "./words.ts";
 import type { Day } from "./day.ts";
 import type { Entry } from "./entry.ts";
 
@@ -9,6 +10,11 @@ const L_PER_GAL = 3.785411784;
 /** `1.6 gal` or `6.1 L`. */
 export function volume(litres: number, units: Units): string {
   return units === "us" ? `${(litres / L_PER_GAL).toFixed(1)} gal` : `${litres.toFixed(1)} L`;
+}
+
+/** The same to a hundredth, for what is measured out. */
+export function measured(litres: number, units: Units): string {
+  return units === "us" ? `${(litres / L_PER_GAL).toFixed(2)} gal` : `${litres.toFixed(2)} L`;
 }
 
 /** The size of a step of tank and tub in litres: a tenth, and a half or one. */
@@ -34,16 +40,16 @@ export function clock(sheet: Sheet, minute: number): string {
 
 /** `Great room · band 4 of 8`. */
 export function where(sheet: Sheet, day: Day): string {
-  if (!day.field || !day.band) return "All that is planned is sprayed";
+  if (!day.field || !day.band) return w("whereDone");
   const n = day.field.bands.findIndex((row) => row[0] === day.band!.id) + 1;
-  return `${roomsOf(sheet, day.field)} · band ${n} of ${day.field.bands.length}`;
+  return w("whereBand", { rooms: roomsOf(sheet, day.field), n, of: day.field.bands.length });
 }
 
 /** `Coat 2, dark 1:2`. */
 export function coatWords(sheet: Sheet, coat: string): string {
   const n = sheet.coats.findIndex((one) => one.id === coat);
   const found = sheet.coats[n];
-  return found ? `Coat ${n + 1}, ${found.stain} ${found.cut}` : coat;
+  return found ? w("coat", { n: n + 1, stain: found.stain, cut: found.cut }) : coat;
 }
 
 export interface Big {
@@ -61,58 +67,63 @@ export const QUIET_MIN = 30;
 /** The one big thing. due: the minute of the edge, from the book or from the sheet. */
 export function big(sheet: Sheet, day: Day, due: number | null, now: number): Big {
   if (due !== null && now - due > QUIET_MIN) {
-    const label = `what was sprayed since: the edge was due at ${clock(sheet, due)}`;
-    return { until: null, word: "enter", label, edge: false };
+    return word(w("enterWord"), w("enterLabel", { at: clock(sheet, due) }));
   }
-  if (due !== null) {
-    return { until: due, word: "", label: "minutes left on the live edge", edge: true };
-  }
-  if (day.wait) {
-    const { clock: wait, from } = day.wait;
-    const likely = wait.likely_min;
-    const state = wait.name === "dry to recoat" ? "dry to recoat" : "dry to neutralise";
-    if (likely === null) return { until: null, word: "wait", label: `not ${state} in sight: look`, edge: false };
-    const early = wait.low_min === null ? "" : `, look from ${clock(sheet, from + wait.low_min)}`;
-    const label = `until likely ${state}${early} · ${wait.rank}`;
-    if (now < from + likely) return { until: from + likely, word: "", label, edge: false };
-    return { until: null, word: "look", label: `whether it is ${state}`, edge: false };
-  }
-  if (!day.field) return { until: null, word: "done", label: "nothing left to spray", edge: false };
-  if (day.begun) return { until: null, word: "go on", label: "no edge waits in this field", edge: false };
+  if (due !== null) return { until: due, word: "", label: w("edgeLabel"), edge: true };
+  if (day.wait) return waiting(sheet, day.wait, now);
+  if (!day.field) return word(w("done"), w("nothingLeft"));
+  if (day.begun) return word(w("goOn"), w("noEdge"));
+  const rooms = roomsOf(sheet, day.field);
   const start = day.field.start + (day.late ?? 0);
   if (Math.abs(start - now) > FAR_MIN) {
-    const at = sheet.starts_at.slice(0, 10);
-    return { until: null, word: clock(sheet, day.field.start), label: `begin ${roomsOf(sheet, day.field)}; the plan is for ${at}`, edge: false };
+    const on = { rooms, day: sheet.starts_at.slice(0, 10) };
+    return word(clock(sheet, day.field.start), w("beginOn", on));
   }
-  const label = `begin ${roomsOf(sheet, day.field)} at ${clock(sheet, start)}`;
-  if (start > now) return { until: start, word: "", label: `until you ${label}`, edge: false };
-  return { until: null, word: "begin", label: `${roomsOf(sheet, day.field)}: ${clock(sheet, start)} by the plan`, edge: false };
+  const at = clock(sheet, start);
+  const what = w("beginAt", { rooms, at });
+  if (start > now) return { until: start, word: "", label: w("untilYou", { what }), edge: false };
+  return word(w("begin"), w("beginBy", { rooms, at }));
 }
 
-/** `full tank to the Laundry–Hall door at 9:42`. */
+const word = (text: string, label: string): Big => ({ until: null, word: text, label, edge: false });
+
+/** Between coats. */
+function waiting(sheet: Sheet, { clock: wait, from }: NonNullable<Day["wait"]>, now: number): Big {
+  const likely = wait.likely_min;
+  const state = w(wait.name === "dry to recoat" ? "recoat" : "neutralise");
+  if (likely === null) return word(w("wait"), w("notInSight", { state }));
+  const early = wait.low_min === null ? "" : w("lookFrom", { at: clock(sheet, from + wait.low_min) });
+  if (now >= from + likely) return word(w("look"), w("whether", { state }));
+  const label = w("untilLikely", { state, early, rank: wait.rank });
+  return { until: from + likely, word: "", label, edge: false };
+}
+
+/** `Bath–Hall door`, in the words of the page. */
+export function doorWords(fill: Fill): string {
+  if (!fill.kind || !fill.way) return fill.kind === "" ? w("wayNone") : fill.door;
+  const key = { door: "wayDoor", opening: "wayOpening", "outside door": "wayOutside" } as const;
+  return w(key[fill.kind], { rooms: fill.way.join("–") });
+}
+
+/** `Full tank to the Laundry–Hall door at 9:42`. */
 export function fillLine(sheet: Sheet, fill: Fill & { then: number }): string {
-  const what = fill.by === "helper" ? "Full tank" : "Fill the tank";
-  return `${what} to the ${fill.door} at ${clock(sheet, fill.then)}`;
+  const at = clock(sheet, fill.then);
+  return w(fill.by === "helper" ? "fullTank" : "fillTank", { door: doorWords(fill), at });
 }
 
 /** A few words for an entry: what `undo` would strike. */
 export function short(sheet: Sheet, entry: Entry): string {
   const band = String(entry.about["band"] ?? "");
   const field = sheet.fields.find((one) => one.bands.some((row) => row[0] === band));
-  if (entry.word === "band-done" && field) return `${bandName(field, band)} done`;
-  return entry.word.replace("-", " ");
+  if (entry.word === "band-done" && field) return w("band-done", { band: bandName(field, band) });
+  return isWord(entry.word) ? w(entry.word).toLowerCase() : entry.word.replace("-", " ");
 }
 
 /** What is said aloud, and when [minutes left]. */
-export const CALLS: [number, string][] = [
-  [2, "two minutes on the edge"],
-  [1, "one minute"],
-  [0.5, "thirty seconds"],
-  [10 / 60, "ten seconds"],
-  [0, "the edge is out of time"],
-];
+export const CALLS = [[2, "say2"], [1, "say1"], [0.5, "say30"], [10 / 60, "say10"], [0, "say0"]] as const;
 
 /** The call between two looks at what is left, the most pressing one; null for none. */
 export function callBetween(before: number, now: number): [number, string] | null {
-  return CALLS.filter(([at]) => before > at && now <= at).pop() ?? null;
+  const found = CALLS.filter(([at]) => before > at && now <= at).pop();
+  return found ? [found[0], w(found[1])] : null;
 }

@@ -8,6 +8,9 @@ export interface Sheet {
   rooms: Record<string, string>;
   tank_l: number;
   helper: boolean;
+  /** What the job wishes, where it says so: units of the figures, language of the words. */
+  units?: "us" | "metric";
+  language?: string;
   coats: { id: string; stain: string; cut: string }[];
   fields: Field[];
   fills: Fill[];
@@ -52,7 +55,10 @@ export interface Fill {
   minutes: number;
   litres: number;
   by: string;
+  /** The door nearest to it in English, and what it is told from: names of the rooms, kind. */
   door: string;
+  way?: string[];
+  kind?: "door" | "opening" | "outside door" | "";
   /** Litres in the tank afterwards, by the plan; null where two spray. */
   tank: number | null;
 }

@@ -266,7 +266,7 @@ def _mix_short(parts: Sequence[_Part], settled: SettledJob, drawn: Days) -> Bool
         needs = mix_needs([part.field for _, part in own])
         helper, lots = settled.job.crew.helper, told.stain.lots
         way = way_of(told.id, needs, belief, chances, helper=helper, lots=lots)
-        if way.way == "at stop lines":
+        if not way.lean:
             short |= runs_short(likely, drunk, belief=belief, chances=chances)
             continue
         last = drawn.own["thirst"][own[-1][0]]

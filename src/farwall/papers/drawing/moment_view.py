@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from farwall.facts.plan import Field, Plan
 from farwall.facts.sunlight import SunPatch
 from farwall.job.moments import Moment
@@ -35,14 +37,20 @@ def draw_moment(
     *,
     units: Units,
     lettering: Lettering,
+    under: Callable[[Sheet], None] | None = None,
 ) -> None:
-    """Draw one moment into a frame; the hatches of `marks` and `sun_marks` must be there."""
+    """Draw one moment into a frame; the hatches of `marks` and `sun_marks` must be there.
+
+    under: draws what lies on the bare floor below all else.
+    """
     fields = tuple(
         f for f in plan.fields if f.coat == moment.coat and set(f.rooms) & set(storey.room_by_id)
     )
     page = (0.0, 0.0, svg.width, svg.height)
     sheet = Sheet(plan, Scene(storey, fields), svg, frame, Board(page), lettering, units, page)
     sheet.fill(storey.floor, fill=WHITE)
+    if under is not None:
+        under(sheet)
     for field in moment.done:
         if field in fields and field.verdict != "cannot":
             _keep_off(sheet, field)

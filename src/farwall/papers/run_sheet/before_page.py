@@ -128,8 +128,8 @@ def _beside_the_gate(plan: Plan, buying: Buying, units: Units) -> list[str]:
         )
     if plan.looks:
         words.append(
-            "The last field is begun without a reserve and looked into: what the looks on its page "
-            "say is mixed while it is sprayed, and boxed."
+            "The last field is begun without a reserve and looked into: what the looks on the "
+            "helper's page say is mixed while it is sprayed, and boxed."
         )
     if buying.usual_rule:
         rules = [_usual_words(plan, rule, units) for rule in buying.usual_rule]

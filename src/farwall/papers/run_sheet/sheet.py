@@ -17,6 +17,7 @@ from farwall.papers.run_sheet.before_page import before_page
 from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.day_page import day_page
 from farwall.papers.run_sheet.field_page import field_pages_begun
+from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.look_points import looks_page
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.moments_page import moments_page
@@ -24,6 +25,8 @@ from farwall.papers.run_sheet.sun_page import sun_page
 from farwall.papers.run_sheet.van_page import van_page
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, plan_clock
+from farwall.papers.words import names_in
+from farwall.phrasebook import Language, beside_in, speaking
 
 if TYPE_CHECKING:
     import typst
@@ -40,6 +43,7 @@ def run_sheet_pdf(
     paper: Paper | None = None,
     revision: int = 1,
     notes: str = "",
+    language: Language = "en",
 ) -> bytes:
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
@@ -48,7 +52,8 @@ def run_sheet_pdf(
     fields where there are any, one for each field in each coat; a page that cannot hold its words
     goes on to a second. `units` puts gallons and feet or litres and metres first and chooses the
     paper (US Letter or A4) unless `paper` does. `gates` (see `buying.Buying`) wins over those of
-    `plan.buying`. `notes` are the user's own words for the first page.
+    `plan.buying`. `notes` are the user's own words for the first page. `language`: what the book
+    of phrases does not hold stays in English.
     """
     begun = run_sheet_begun(
         plan,
@@ -58,6 +63,7 @@ def run_sheet_pdf(
         paper=paper,
         revision=revision,
         notes=notes,
+        language=language,
     )
     return begun()
 
@@ -71,25 +77,50 @@ def run_sheet_begun(
     paper: Paper | None = None,
     revision: int = 1,
     notes: str = "",
+    language: Language = "en",
     beside: Beside = at_once,
 ) -> Callable[[], bytes]:
     """The same run sheet, its pages drawn and the setting begun `beside`; what comes back waits."""
+    data = sheet_data(
+        plan, job_name=job_name, units=units, gates=gates, paper=paper, revision=revision,
+        notes=notes, language=language, beside=beside,
+    )  # fmt: skip
+    return beside(partial(_compiled, data, datetime.fromisoformat(plan.starts_at)))
+
+
+def sheet_data(
+    plan: Plan,
+    *,
+    job_name: str,
+    units: Units = "us",
+    gates: Sequence[dict[str, object]] | None = None,
+    paper: Paper | None = None,
+    revision: int = 1,
+    notes: str = "",
+    language: Language = "en",
+    beside: Beside = at_once,
+) -> dict[str, object]:
+    """What the templates say, in words ready to be set, whatever it is set as."""
     size = paper_for(units, paper)
     buying = Buying.of(plan, gates=gates)
-    fields = field_pages_begun(plan, buying, units=units, size=size, beside=beside)
-    data: dict[str, object] = {
-        "paper": size.typst_name,
-        "job": plain(job_name),
-        "footer": _footer(plan, job_name, revision, units),
-        "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
-        "van": van_page(plan, units=units),
-        "day": day_page(plan, job_name=job_name, units=units, size=size),
-        "moments": moments_page(plan, units=units, size=size),
-        "sun": sun_page(plan, units=units, size=size),
-        "looks": looks_page(plan, units=units),
-        "fields": fields(),
-    }
-    return beside(partial(_compiled, data, datetime.fromisoformat(plan.starts_at)))
+    names = names_in(plan) | {job_name}
+    begun = beside_in(language, names, beside)
+    with speaking(language, names):
+        fields = field_pages_begun(plan, buying, units=units, size=size, beside=begun)
+        return in_language(
+            {
+                "paper": size.typst_name,
+                "job": plain(job_name),
+                "footer": _footer(plan, job_name, revision, units),
+                "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
+                "van": van_page(plan, units=units),
+                "day": day_page(plan, job_name=job_name, units=units, size=size),
+                "moments": moments_page(plan, units=units, size=size),
+                "sun": sun_page(plan, units=units, size=size),
+                "looks": looks_page(plan, units=units),
+                "fields": fields(),
+            }
+        )
 
 
 def _footer(plan: Plan, job_name: str, revision: int, units: Units) -> str:
@@ -103,8 +134,8 @@ def _compiled(data: dict[str, object], moment: datetime) -> bytes:
     import typst
 
     pdf = typst.compile(
-        _home() / "sheet.typ",
-        root=_home(),
+        run_sheet_home() / "sheet.typ",
+        root=run_sheet_home(),
         font_paths=run_sheet_fonts(),
         ignore_system_fonts=True,
         format="pdf",
@@ -114,7 +145,7 @@ def _compiled(data: dict[str, object], moment: datetime) -> bytes:
     return bytes(pdf)
 
 
-def _home() -> Path:
+def run_sheet_home() -> Path:
     """The folder of the templates and fonts inside the package."""
     return Path(str(files("farwall.papers.run_sheet")))
 
@@ -127,5 +158,5 @@ def run_sheet_fonts() -> typst.Fonts:
     return typst.Fonts(
         include_system_fonts=False,
         include_embedded_fonts=True,
-        font_paths=[_home() / "fonts"],
+        font_paths=[run_sheet_home() / "fonts"],
     )

@@ -3,33 +3,83 @@
 from __future__ import annotations
 
 import json
-from typing import Any
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
 from farwall.readers.room_names import slug
+from farwall.web.bombs import insist_bearable_json
+
+if TYPE_CHECKING:
+    from farwall.facts.reading import Note, Reading
 
 MOST_MB = 20
 Json = dict[str, Any]
 
 
-def facts_in(content: bytes, name: str) -> Json:
-    """The facts of a job in the bytes of a file of any kind that is read here.
+@dataclass(frozen=True)
+class Brought:
+    """A house as it was brought.
 
-    name: of the file; a house without an id of its own is called by it. Raises Refused with every
-    mistake.
+    facts: its job; None where the drawing cannot be a job yet, and `drawn` is to be corrected.
+    notes: what the reader mended, left and asks; `unit`: as the drawing was read.
     """
+
+    id: str
+    name: str
+    facts: Json | None
+    drawn: Json | None = None
+    notes: Mapping[str, Sequence[Note]] = field(default_factory=dict)
+    unit: str = ""
+    is_drawing: bool = False
+
+
+def brought(content: bytes, name: str, *, scale_m_per_unit: float | None = None) -> Brought:
+    """What is in the bytes of a file of any kind that is read here.
+
+    name: of the file; a house without an id of its own is called by it. A drawing that lacks
+    something only a person can say (rooms, a way out) is brought to be corrected. Raises Refused
+    with every mistake.
+    """
+    if content[:64].lstrip(b"\xef\xbb\xbf \t\r\n").startswith((b"{", b"[")):
+        insist_bearable_json(content)
     data = _job_data(content)
     if data is not None:
-        return facts_of_job(data, name)
-    from farwall.job.from_reading import job_from_reading
+        facts = facts_of_job(data, name)
+        return Brought(str(facts["id"]), str(facts.get("name", "")), facts)
     from farwall.readers.any_plan import read_bytes
-    from farwall.readers.job_json import job_to_dict
 
-    reading = read_bytes(content, name=name)
-    job = job_from_reading(reading, job_id=id_from(name))
+    reading = read_bytes(content, name=name, scale_m_per_unit=scale_m_per_unit)
+    return _of_drawing(reading, name)
+
+
+def facts_in(content: bytes, name: str) -> Json:
+    """The facts of a job in the bytes of a file. Raises Refused, also where it is no job yet."""
+    found = brought(content, name)
+    if found.facts is None:
+        raise Refused(*(Mistake(note.code, note.what) for note in found.notes["asks"]))
+    return found.facts
+
+
+def _of_drawing(reading: Reading, name: str) -> Brought:
+    from farwall.job.from_reading import job_from_reading
+    from farwall.readers.job_json import job_to_dict
+    from farwall.web.pages.drawn import drawn_floor
+
+    job_id, called = id_from(name), _stem(name).replace("_", " ").strip()
+    notes = {"mended": reading.mended, "left": reading.left, "asks": reading.asks}
+    unit = reading.length_unit
+    told = {"notes": notes, "unit": unit, "is_drawing": True}
+    if reading.scale_m_per_unit is not None and not reading.floor.rooms:
+        return Brought(job_id, called, None, drawn_floor(reading.floor), **told)
+    job = job_from_reading(reading, job_id=job_id, exits_told=True)
+    if not job.exits:
+        return Brought(job_id, called, None, drawn_floor(job.floor), **told)
     facts = job_to_dict(job)
-    facts.setdefault("name", _stem(name).replace("_", " ").strip())
-    return facts_of_job(facts, name)
+    facts.setdefault("name", called)
+    facts = facts_of_job(facts, name)
+    return Brought(str(facts["id"]), str(facts["name"]), facts, **told)
 
 
 def facts_of_job(facts: Json, name: str = "") -> Json:

@@ -11,6 +11,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import length
+from farwall.store.book import Book
 from farwall.units import M_PER_IN
 from farwall.web.words import said
 
@@ -61,6 +62,13 @@ def band_told(job: Job) -> str:
     """The band width as the form has it: inches or cm, no more digits than are there."""
     unit_m = M_PER_IN if job.wishes.units == "us" else 0.01
     return f"{settle(job).tools.band_m / unit_m:.1f}".removesuffix(".0")
+
+
+def version_in_words(book: Book, job: str, version: int) -> str:
+    """`facts_in_words` of a version in the book, in the language of whoever asks."""
+    from farwall.readers.job_json import job_from
+
+    return facts_in_words(job_from(book.facts(job, version), f"The job {job}"))
 
 
 def facts_in_words(job: Job) -> str:

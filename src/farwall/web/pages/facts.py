@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import copy
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -13,13 +13,21 @@ from farwall.errors import Mistake, Refused
 from farwall.store.book import Book
 from farwall.units import M_PER_IN
 from farwall.web.door import Door
-from farwall.web.pages.fact_form import FactForm, fact_form, facts_in_words, start_of
+from farwall.web.pages.beside import sums_of
+from farwall.web.pages.fact_form import (
+    FactForm,
+    fact_form,
+    facts_in_words,
+    start_of,
+    version_in_words,
+)
 from farwall.web.pages.figures import BEFORE, Figures, noted
 from farwall.web.pages.shown import State
+from farwall.web.pages.what_if import what_ifs
+from farwall.web.people.who import name_of_who
 from farwall.web.words import said
 
 _CHOICES = {"helper": ("yes", "no"), "sprayers": ("1", "2")}
-_WHO = "office"
 _SAME_MIN = 0.05
 
 
@@ -28,37 +36,83 @@ async def change_facts(door: Door, state: State, form: Mapping[str, Any]) -> boo
 
     Raises Refused with every mistake, and when the facts have changed since the form was made.
     """
-    facts = await asyncio.to_thread(door.book.facts, state.id, state.version)
+    facts = await asyncio.to_thread(_facts_of, door, state, form)
+    changed = with_form(facts, fact_form(facts, state.version), form)
+    return changed is not None and await _keep(door, state, changed)
+
+
+async def try_out(door: Door, state: State, form: Mapping[str, Any]) -> bool:
+    """Keep one of the sheet's what-ifs as new facts: the one whose key the form names.
+
+    Raises Refused when it is none of them any more, or its facts cannot be.
+    """
+    facts = await asyncio.to_thread(_facts_of, door, state, form)
+    key = str(form.get("what", ""))
+    offered = what_ifs(state.shown) if state.shown is not None and state.fresh else ()
+    one = next((one for one in offered if key and one.key == key), None)
+    if one is None:
+        raise Refused(Mistake("", said("facts-other")))
+    return await _keep(door, state, with_these(facts, one.settings))
+
+
+async def set_order(door: Door, state: State, form: Mapping[str, Any], order: list[str]) -> bool:
+    """Keep an order of rooms as a wish, none where it is empty. Raises Refused."""
+    facts = await asyncio.to_thread(_facts_of, door, state, form)
+    told = f"wishes.order={','.join(order)}" if order else "wishes.order=none"
+    return await _keep(door, state, with_these(facts, (told,)))
+
+
+async def take_back(door: Door, state: State, form: Mapping[str, Any]) -> bool:
+    """Keep older facts once more, as a new version. Raises Refused for a version there is not."""
+    await asyncio.to_thread(_facts_of, door, state, form)
+    told = str(form.get("to", ""))
+    version = int(told) if told.isdecimal() and len(told) < 9 else 0
+    older = await asyncio.to_thread(door.book.facts, state.id, version)
+    return await _keep(door, state, older)
+
+
+def _facts_of(door: Door, state: State, form: Mapping[str, Any]) -> dict[str, Any]:
+    """The facts that the form was made from. Raises Refused where they have changed since."""
     if str(form.get("version", "")) != str(state.version):
         raise Refused(Mistake("", said("facts-other")))
-    changed = with_form(facts, fact_form(facts, state.version), form)
-    if changed is None:
-        return False
-    now, book = door.now(), door.book
+    return door.book.facts(state.id, state.version)
 
-    def keep() -> None:
+
+async def _keep(door: Door, state: State, changed: Mapping[str, Any]) -> bool:
+    """Keep facts as a new version, and beside it what the plan before came to."""
+    now, book, who = door.now(), door.book, name_of_who()
+
+    def keep() -> bool:
         if book.versions(state.id)[-1].version != state.version:
             raise Refused(Mistake("", said("facts-other")))
-        book.put_facts(state.id, changed, who=_WHO, at=now)
+        if book.put_facts(state.id, changed, who=who, at=now) == state.version:
+            return False
         if state.shown is not None and state.fresh:
             shown = state.shown
-            told = facts_in_words(shown.job)
             note = noted(
-                shown.figures, version=shown.version, starts_at=shown.plan.starts_at, told=told
-            )
+                shown.figures, version=shown.version, starts_at=shown.plan.starts_at,
+                told=facts_in_words(shown.job),
+            ) | sums_of(shown.plan)  # fmt: skip
             book.put_document(BEFORE, state.id, note)
+        return True
 
-    await door.written(keep)
-    return True
+    return await door.written(keep)
+
+
+def with_these(facts: Mapping[str, Any], settings: Sequence[str]) -> dict[str, Any]:
+    """The facts with these settings, judged by the reader of jobs. Raises Refused."""
+    from farwall.readers.job_json import job_from
+    from farwall.readers.job_settings import with_settings
+
+    changed = with_settings(copy.deepcopy(dict(facts)), settings)
+    job_from(changed, said("try-facts"))
+    return changed
 
 
 def with_form(
     facts: Mapping[str, Any], was: FactForm, form: Mapping[str, Any]
 ) -> dict[str, Any] | None:
     """The facts with what the form changes; None when that is nothing. Raises Refused."""
-    from farwall.readers.job_json import job_from
-    from farwall.readers.job_settings import with_settings
-
     told = {key: str(form.get(key, getattr(was, key))).strip() for key in (
         "helper", "sprayers", "day", "start", "band",
     )}  # fmt: skip
@@ -77,11 +131,7 @@ def with_form(
     settings += _band(was, told, mistakes)
     if mistakes:
         raise Refused(*mistakes)
-    if not settings:
-        return None
-    changed = with_settings(copy.deepcopy(dict(facts)), settings)
-    job_from(changed, said("try-facts"))
-    return changed
+    return with_these(facts, settings) if settings else None
 
 
 def _start(
@@ -128,7 +178,8 @@ def gain_of(book: Book, state: State) -> str:
         return ""
     if before["facts"] != state.version - 1:
         return ""
-    return gain_told(before, state.shown.figures, state.shown.plan.starts_at)
+    told = version_in_words(book, state.id, before["facts"])
+    return gain_told({**before, "told": told}, state.shown.figures, state.shown.plan.starts_at)
 
 
 def gain_told(before: Mapping[str, Any], now: Figures, starts_at: str) -> str:

@@ -1,4 +1,4 @@
-"""What stands before every page: an open session, and forms that come from this site only."""
+"""What stands before every page: who is in and may, and forms that come from this site only."""
 
 from __future__ import annotations
 
@@ -9,7 +9,9 @@ from starlette.types import Message
 
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.web.door import body_of
-from farwall.web.session import COOKIE, Sessions
+from farwall.web.people.roles import OPEN, need_of
+from farwall.web.people.who import let_in, who_asks
+from farwall.web.session import Sessions
 
 MOST_FORM_BYTES = 20_000
 _OURS = frozenset({"same-origin", "none"})
@@ -24,9 +26,25 @@ class FromElsewhere(FarwallError):
 
 
 def asks_for_session(sessions: Sessions, request: Request) -> None:
-    """Raises NotEntered when the request bears no open session."""
-    if not sessions.open(request.cookies.get(COOKIE, "")):
-        raise NotEntered("The key comes first.")
+    """Note who asks, in `request.state.person`.
+
+    Raises NotEntered when the request bears no open session, NotAllowed when the route asks for
+    more than its person may (`web.people.roles` says what each asks for).
+    """
+    who = sessions.who(request)
+    if who is None:
+        raise NotEntered("Nobody is in.")
+    let_in(request, who)
+
+
+def asks_for_role(request: Request) -> None:
+    """Raises NotEntered or NotAllowed unless who asks may do what the route is for."""
+    if need_of(request) == OPEN:
+        return
+    who = who_asks(request)
+    if who is None:
+        raise NotEntered("Nobody is in.")
+    let_in(request, who)
 
 
 def asks_for_origin(request: Request) -> None:
@@ -46,19 +64,21 @@ def asks_for_origin(request: Request) -> None:
         raise FromElsewhere("It cannot be told where this form came from.")
 
 
-async def form_of(request: Request, most: int = MOST_FORM_BYTES) -> FormData:
-    """The fields of a form of this site, never more than `most` bytes of them.
+async def form_of(request: Request, most: int = MOST_FORM_BYTES, *, fields: int = 50) -> FormData:
+    """The fields of a form of this site, never more than `most` bytes or `fields` of them.
 
-    Raises FromElsewhere, TooLarge, Refused. A form with a file is to be closed.
+    Raises FromElsewhere, NotEntered, NotAllowed, TooLarge, Refused. A form with a file is to be
+    closed.
     """
     asks_for_origin(request)
+    asks_for_role(request)
     body = await body_of(request, most)
 
     async def again() -> Message:
         return {"type": "http.request", "body": body, "more_body": False}
 
     try:
-        return await Request(request.scope, again).form(max_files=1, max_fields=50)
+        return await Request(request.scope, again).form(max_files=1, max_fields=fields)
     except HTTPException as error:
         raise Refused(Mistake("", str(error.detail))) from None
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from starlette.datastructures import MutableHeaders
+from starlette.datastructures import Headers, MutableHeaders
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
+
+from farwall.web.hosts import LOOPBACK, host_in
 
 CSP = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; "
@@ -19,7 +21,13 @@ _ALWAYS = (
     # plain http no Sec-Fetch-Site either, so that nothing would tell ours from others'.
     # Other sites are told nothing by this one either.
     ("referrer-policy", "same-origin"),
+    ("cross-origin-opener-policy", "same-origin"),
+    ("cross-origin-resource-policy", "same-origin"),
+    ("cache-control", "no-store"),
 )
+_NOTHING = "microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=()"
+_HTTPS_ONLY = "max-age=2592000"
+"""Thirty days. Rank: guess; long enough between two visits, short enough to be undone."""
 
 
 class SafeHeaders:
@@ -37,8 +45,19 @@ class SafeHeaders:
         async def safely(message: Message) -> None:
             if message["type"] == "http.response.start":
                 headers = MutableHeaders(scope=message)
-                for name, value in _ALWAYS:
+                for name, value in (*_ALWAYS, *_here(scope)):
                     headers.setdefault(name, value)
             await send(message)
 
         await self.app(scope, receive, safely)
+
+
+def _here(scope: Scope) -> list[tuple[str, str]]:
+    """What hangs on the page and on how it is asked: only the phone's page may use the camera."""
+    camera = "(self)" if scope["path"].startswith("/slab/") else "()"
+    found = [("permissions-policy", f"camera={camera}, {_NOTHING}")]
+    host = host_in(Headers(scope=scope).get("host", ""))
+    # Not for this machine's own name, under which other programs answer too.
+    if scope["scheme"] == "https" and host not in LOOPBACK:
+        found.append(("strict-transport-security", _HTTPS_ONLY))
+    return found

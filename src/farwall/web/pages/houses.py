@@ -15,15 +15,17 @@ from farwall.errors import Mistake, Refused
 from farwall.store.nouns import NoSuchJob
 from farwall.web.door import Door, TooLarge
 from farwall.web.live import Live
-from farwall.web.pages.brought import MOST_MB, facts_in, facts_of_job
+from farwall.web.pages.brought import MOST_MB, Brought, brought, facts_of_job
+from farwall.web.pages.brought_keep import is_known, keep_reading
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines
+from farwall.web.pages.new_houses import next_working_day, with_firm
 from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
 PAGE = 50
-_WHO = "office"
 _ROOM = 20_000
 """Bytes that a form takes beside its file."""
 
@@ -75,11 +77,11 @@ class _Houses:
                 content, name = await file.read(), file.filename[:200]
             finally:
                 await form.close()
-            facts = await asyncio.to_thread(facts_in, content, name)
-            job = str(facts["id"])
-            if not again and await asyncio.to_thread(self._known, job):
+            found = await asyncio.to_thread(brought, content, name)
+            job = found.id
+            if not again and await asyncio.to_thread(is_known, self.door.book, job):
                 raise Refused(Mistake("id", said("bring-known", id=job)))
-            return await self._keep(job, facts)
+            return await self._keep_brought(found, content, name)
         except (Refused, TooLarge) as error:
             code = 413 if isinstance(error, TooLarge) else 422
             wrong = mistakes_of(error)
@@ -100,9 +102,23 @@ class _Houses:
         except NoSuchJob:
             return False
 
+    async def _keep_brought(self, found: Brought, content: bytes, name: str) -> Response:
+        """Keep it with what its reader found; what is no job yet is corrected first."""
+        facts = found.facts
+        if facts is not None and found.is_drawing:
+            facts = await asyncio.to_thread(with_firm, facts, self.door.book)
+            facts.setdefault("starts_at", next_working_day(self.door.clock()))
+        answer = None if facts is None else await self._keep(found.id, facts)
+        if found.is_drawing:
+            await self.door.written(lambda: keep_reading(self.door.book, found, content, name))
+            if answer is not None:  # a drawing tells nothing of the day and of who sprays
+                return seen_elsewhere(f"{house_path(found.id)}/first")
+        return answer or seen_elsewhere(f"{house_path(found.id)}/draw")
+
     async def _keep(self, job: str, facts: dict[str, Any]) -> Response:
         name, now, book = str(facts.get("name", "")), self.door.now(), self.door.book
-        await self.door.written(lambda: book.put_facts(job, facts, who=_WHO, at=now, name=name))
+        who = name_of_who()
+        await self.door.written(lambda: book.put_facts(job, facts, who=who, at=now, name=name))
         await self.held.plan_soon(job)
         return seen_elsewhere(house_path(job))
 

@@ -12,18 +12,15 @@ import shapely
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
 from farwall.papers.wall_clock import Units
-from farwall.papers.words import area, listed
+from farwall.papers.words import area
 from farwall.store.book import Book
 from farwall.store.nouns import JobLine
 from farwall.web.live_jobs import OF, PLAN
 from farwall.web.pages.figures import Figures, figures_in
-from farwall.web.words import said
+from farwall.web.pages.moment_words import named
+from farwall.web.words import LANGUAGE, said
 
 _HELD = 2000
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September",
-    "October", "November", "December",
-)  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -40,7 +37,7 @@ class Lines:
     """Sentences of houses, each made once for a version of its facts and of its plan."""
 
     book: Book
-    _held: OrderedDict[tuple[str, int, int], str] = field(default_factory=OrderedDict)
+    _held: OrderedDict[tuple[str, int, int, str], str] = field(default_factory=OrderedDict)
 
     def page(self, *, limit: int, after: str = "") -> tuple[list[Line], bool]:
         """A page of houses, the newest first, and whether there are more. Raises NoSuchJob."""
@@ -50,7 +47,7 @@ class Lines:
     def _line(self, one: JobLine) -> Line:
         of = self.book.document(OF, one.id)
         planned = int(of["facts"]) if of is not None else 0
-        key = (one.id, one.versions, planned)
+        key = (one.id, one.versions, planned, LANGUAGE.get())
         told = self._held.get(key)
         if told is None:
             told = self._held[key] = self._told(one, of)
@@ -107,14 +104,15 @@ def _to_stain_m2(job: Job) -> float:
 def day_told(starts_at: str) -> str:
     """`14 May 2026`."""
     start = datetime.fromisoformat(starts_at)
-    return f"{start.day} {_MONTHS[start.month - 1]} {start.year}"
+    month = said(f"month-{start.month}")
+    return said("day-long", day=start.day, month=month, year=start.year)
 
 
 def figures_told(figures: Figures) -> str:
     """What the plan came to, in a few words."""
     if figures.refused:
-        return said("line-refused", rooms=listed(list(figures.refused)))
-    rooms = listed(list(figures.tightest))
+        return said("line-refused", rooms=named(list(figures.refused)))
+    rooms = named(list(figures.tightest))
     if figures.spare_min < 0:
         return said("line-late", room=rooms, late=f"{-figures.spare_min:.1f}")
     if figures.tight:

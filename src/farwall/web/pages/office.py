@@ -2,24 +2,50 @@
 
 from __future__ import annotations
 
-import time
-
 from fastapi import FastAPI
 
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.book import book
+from farwall.web.pages.days import days
+from farwall.web.pages.draw import draw
 from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
+from farwall.web.pages.house_papers import house_papers
 from farwall.web.pages.houses import houses
+from farwall.web.pages.joining import joining
+from farwall.web.pages.lessons import lessons
+from farwall.web.pages.log import log
+from farwall.web.pages.me import me
+from farwall.web.pages.people import people
+from farwall.web.pages.phone_ways import phone_ways
+from farwall.web.pages.rooms import rooms
+from farwall.web.pages.settings import settings
+from farwall.web.pages.told_facts import told_facts
+from farwall.web.pages.van import van
 from farwall.web.session import Sessions
 
 
 def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     """Put the pages onto the app; back come the sessions, for whoever else shows pages there."""
-    sessions = Sessions(time.monotonic)
+    sessions = Sessions(door)
     app.add_middleware(SafeHeaders)
     app.include_router(entering(door, sessions))
+    app.include_router(joining(door, held, sessions))
+    app.include_router(me(door, sessions))
+    app.include_router(people(door, sessions))
     app.include_router(houses(door, held, sessions))
+    app.include_router(rooms(door, held, sessions))
+    app.include_router(settings(door, sessions))
+    app.include_router(told_facts(door, held, sessions))
+    app.include_router(days(door, held, sessions))
+    app.include_router(log(door, held, sessions))
+    app.include_router(house_papers(door, held, sessions))
+    app.include_router(draw(door, held, sessions))
+    app.include_router(phone_ways(door, held, sessions))  # before `house`, which takes any name
+    app.include_router(van(door, held, sessions))
+    app.include_router(lessons(door, held, sessions))
+    app.include_router(book(door, held, sessions))
     app.include_router(house(door, held, sessions))
     return sessions

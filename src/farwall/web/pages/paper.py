@@ -20,8 +20,13 @@ from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.store.nouns import BookTrouble, NoSuchJob
 from farwall.web.door import TooLarge
 from farwall.web.pages.guard import FromElsewhere, NotEntered
+from farwall.web.pages.house_ways import house_ways
+from farwall.web.pages.light import LIGHT, light_of, other_light
+from farwall.web.pages.told import ToldBetweenTags, names_kept, told_on_page
 from farwall.web.pages.tongue import language_of
-from farwall.web.pages.ways import WAYS
+from farwall.web.pages.ways import ways
+from farwall.web.people.roles import NotAllowed
+from farwall.web.people.who import REQUEST, who_asks
 from farwall.web.words import LANGUAGE, said
 
 _CODES: tuple[tuple[type[FarwallError], int, str], ...] = (
@@ -29,6 +34,7 @@ _CODES: tuple[tuple[type[FarwallError], int, str], ...] = (
     (BookTrouble, 503, "book-trouble"),
     (TooLarge, 413, "too-large"),
     (FromElsewhere, 403, "from-elsewhere"),
+    (NotAllowed, 403, "not-allowed"),
     (Refused, 422, "refused"),
     (Unanswerable, 409, "unanswerable"),
     (FarwallError, 400, "refused"),
@@ -41,15 +47,20 @@ def templates() -> Environment:
     """The templates; whatever is put into them is escaped, what is missing is an error."""
     found = Environment(
         loader=PackageLoader("farwall.web"), autoescape=True, undefined=StrictUndefined,
-        trim_blocks=True, lstrip_blocks=True,
+        trim_blocks=True, lstrip_blocks=True, extensions=[ToldBetweenTags],
     )  # fmt: skip
-    found.globals |= {"w": said, "v": static_version, "house_path": house_path, "ways": WAYS}
+    found.filters["t"] = told_on_page
+    found.globals |= {"w": said, "v": static_version, "house_path": house_path}
+    found.globals |= {"ways": ways, "who": who_asks}
+    found.globals |= {"light": LIGHT.get, "other_light": other_light}
+    found.globals |= {"house_ways": house_ways}
     return found
 
 
-def page(name: str, *, code: int = 200, **values: Any) -> HTMLResponse:
+def page(name: str, /, *, code: int = 200, **values: Any) -> HTMLResponse:
     """A template as a page that nobody keeps."""
-    text = templates().get_template(name).render(**values)
+    with names_kept(values.get("shown")):
+        text = templates().get_template(name).render(**values)
     return HTMLResponse(text, code, headers={"cache-control": "no-store"})
 
 
@@ -94,6 +105,8 @@ class PageRoute(APIRoute):
 
         async def calmly(request: Request) -> Response:
             LANGUAGE.set(language_of(request))
+            REQUEST.set(request)
+            LIGHT.set(light_of(request))
             try:
                 return await answer(request)
             except NotEntered:

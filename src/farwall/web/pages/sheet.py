@@ -6,36 +6,29 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from farwall.evidence import rank_words
-from farwall.facts.plan import Plan, Remedy
+from farwall.facts.plan import Field, Plan
 from farwall.job.go.say import in_short
-from farwall.papers.grounds import weightiest
-from farwall.papers.words import listed, room_names, unbroken
-from farwall.web.pages.figures import fits
+from farwall.papers.grounds import GroundWords, weightiest
+from farwall.papers.words import room_names, unbroken
+from farwall.phrasebook import told
+from farwall.web.pages.moment_words import named
 from farwall.web.pages.shown import Shown
+from farwall.web.pages.sources import Source, rank_told, sources_in
+from farwall.web.pages.what_if import Change, what_ifs
 from farwall.web.words import said
 
-_MOST_GROUNDS = 6
-_MOST_REMEDIES = 6
+_MOST_GROUNDS = 8
 _RARE = 0.001
-_WEIGHTY = 0.05
-"""Share of what edges have to spare from which on measuring an input is worth a line. Guess."""
 
 
 @dataclass(frozen=True)
 class Rests:
-    """A figure that the plan rests on, and how far to trust it."""
+    """A figure that the plan rests on, how far to trust it, what the rank means, its sources."""
 
     what: str
     told: str
-
-
-@dataclass(frozen=True)
-class Change:
-    """Something that would change it: where and what, its gain and price, its caution."""
-
-    what: str
-    gain: str
-    caution: str
+    means: str
+    sources: tuple[Source, ...]
 
 
 @dataclass(frozen=True)
@@ -48,15 +41,25 @@ class Words:
     mind: tuple[str, ...]
     cautions: tuple[str, ...]
 
+    @property
+    def needed(self) -> tuple[Change, ...]:
+        """What would make possible what is not possible as it stands."""
+        return tuple(one for one in self.changes if one.needed)
+
+    @property
+    def can_be(self) -> bool:
+        """Whether one of them alone makes a field possible."""
+        return any(one.works for one in self.needed)
+
 
 def sheet_of(shown: Shown) -> Words:
     """The sheet of a plan."""
     return Words(
-        tuple(unbroken(one) for one in _why(shown)),
+        tuple(unbroken(told(one)) for one in _why(shown)),
         tuple(_rests(shown)),
-        tuple(_changes(shown.plan)),
-        shown.plan.warnings,
-        shown.plan.cautions,
+        what_ifs(shown),
+        tuple(told(one) for one in shown.plan.warnings),
+        tuple(told(one) for one in shown.plan.cautions),
     )
 
 
@@ -71,9 +74,7 @@ def _why(shown: Shown) -> Iterator[str]:
         key=lambda one: one.peak_age_min / max(one.open_time_min.low, 0.01), default=None,
     )  # fmt: skip
     if worst is not None:
-        rooms = listed(room_names(plan, worst.rooms))
-        peak, lives = f"{worst.peak_age_min:.1f}", f"{worst.open_time_min.low:.1f}"
-        yield said("why-bound", rooms=rooms, peak=peak, lives=lives)
+        yield _bound(plan, worst)
     if plan.proof is not None and plan.proof.what:
         yield plan.proof.what
     if plan.chances is not None and figures.fit:
@@ -84,51 +85,48 @@ def _why(shown: Shown) -> Iterator[str]:
         yield in_short(plan.go, reasons=True)
 
 
+def _bound(plan: Plan, worst: Field) -> str:
+    """The tightest field: how long its oldest edge waits, and what the minutes it may are."""
+    coats = [coat.id for coat in plan.inputs.coats]
+    number = coats.index(worst.coat) + 1 if worst.coat in coats else 1
+    open_ = worst.open_time_min
+    return said(
+        "why-bound", rooms=named(room_names(plan, worst.rooms)), n=number,
+        peak=f"{worst.peak_age_min:.1f}", lives=f"{open_.low:.1f}", likely=f"{open_.likely:.0f}",
+    )  # fmt: skip
+
+
 def _share(share: float) -> str:
-    return said("under-01") if share < _RARE else f"{100 * share:.1f} %"
+    return said("under-01") if share < _RARE else f"{100 * share:.1f}\u00a0%"
 
 
 def _rests(shown: Shown) -> Iterator[Rests]:
     plan = shown.plan
     coats = [coat.id for coat in plan.inputs.coats]
-    least = min(plan.fields, key=lambda one: one.open_time_min.low, default=None)
-    if least is not None:
-        open_ = least.open_time_min
-        told = said("rests-edge", low=f"{open_.low:.1f}", likely=f"{open_.likely:.1f}")
-        yield Rests(told, rank_words(open_.rank, open_.source))
-    for one in weightiest(plan.grounds, units=shown.units, most=_MOST_GROUNDS, coats=coats):
-        yield Rests(unbroken(f"{one.name} {one.value}"), one.told)
-
-
-def _changes(plan: Plan) -> Iterator[Change]:
-    told = [(field, one) for field in plan.fields for one in field.remedies]
-    # What is needed comes before what is merely possible, what works before what helps.
-    told.sort(key=lambda pair: (fits(pair[0]), not pair[1].works))
-    seen: set[tuple[str, str]] = set()
-    for field, one in told:
-        rooms = listed(room_names(plan, field.rooms))
-        if (rooms, one.what) in seen or len(seen) >= _MOST_REMEDIES:
+    for n, coat in enumerate(coats, 1):
+        fields = [one for one in plan.fields if one.coat == coat]
+        least = min(fields, key=lambda one: one.open_time_min.low, default=None)
+        if least is None:
             continue
-        seen.add((rooms, one.what))
-        yield Change(f"{rooms}: {one.what}", said("rests-sep").join(_gain(one)), one.caution)
-    if not seen and all(fits(field) for field in plan.fields):
-        yield Change(said("change-none"), "", "")
-    for input_ in plan.chances.matters_most[:3] if plan.chances is not None else ():
-        if input_.what_to_do and input_.share >= _WEIGHTY:
-            yield Change(input_.what_to_do, "", "")
+        open_ = least.open_time_min
+        what = said("rests-edge", low=f"{open_.low:.1f}", likely=f"{open_.likely:.0f}", n=n)
+        yield _rest(what, open_.rank, open_.source)
+    by_words = _by_words(shown, coats)
+    for words in weightiest(plan.grounds, units=shown.units, most=_MOST_GROUNDS, coats=coats):
+        rank, source = by_words.get((words.name, words.value), ("", ""))
+        yield _rest(unbroken(f"{told(words.name)} {words.value}"), rank, source, words=words)
 
 
-def _gain(one: Remedy) -> Iterator[str]:
-    if one.works is not None:
-        yield said("change-works" if one.works else "change-not-enough")
-    if one.peak_age_min is not None:
-        yield said("change-edge", age=f"{one.peak_age_min:.1f}")
-    if one.margin_min is not None and one.margin_min >= 0:
-        yield said("change-spare", spare=f"{one.margin_min:.1f}")
-    if one.more_min is not None and abs(one.more_min) >= 0.05:
-        key = "change-more" if one.more_min > 0 else "change-fewer"
-        yield said(key, more=f"{abs(one.more_min):.1f}")
-    if one.price:
-        yield one.price
-    if one.cost:
-        yield one.cost
+def _by_words(shown: Shown, coats: list[str]) -> dict[tuple[str, str], tuple[str, str]]:
+    from farwall.papers.grounds import ground_words
+
+    found = {}
+    for ground in shown.plan.grounds:
+        words = ground_words(ground, shown.units, coats=coats)
+        found[words.name, words.value] = (ground.rank, ground.source)
+    return found
+
+
+def _rest(what: str, rank: str, source: str, *, words: GroundWords | None = None) -> Rests:
+    trust = words.told if words is not None else rank_words(rank, source)
+    return Rests(told(what), told(trust), rank_told(rank), sources_in(source))

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from datetime import UTC, datetime
 from functools import cached_property
 from itertools import count
 from threading import Lock
@@ -13,10 +14,14 @@ from typing import Any
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.papers.drawing.scene import Storey, storeys
-from farwall.papers.wall_clock import Units, WallClock, plan_clock
+from farwall.papers.wall_clock import Units, plan_clock
 from farwall.store.book import Book
-from farwall.web.live_jobs import OF, PLAN
+from farwall.web.live_jobs import OF, PLAN, REST, minute_of
+from farwall.web.pages.course import Course
 from farwall.web.pages.figures import Figures, figures_of
+from farwall.web.pages.nights import nights_of
+from farwall.web.pages.said_clock import SaidClock, said_clock
+from farwall.web.pages.went import Went, went
 
 _HELD = 32
 _MADE = 512
@@ -24,12 +29,16 @@ _MADE = 512
 
 @dataclass(frozen=True)
 class Shown:
-    """A plan with the version of the facts it is of, and what the checker found against it."""
+    """A plan with the version of the facts it is of, and what the checker found against it.
+
+    went: the day as logged, None where nothing was entered.
+    """
 
     job: Job
     plan: Plan
     version: int
     faults: tuple[str, ...]
+    went: Went | None = None
 
     @property
     def units(self) -> Units:
@@ -42,14 +51,40 @@ class Shown:
         return self.job.name or self.job.id
 
     @cached_property
-    def clock(self) -> WallClock:
+    def floor_plan(self) -> Plan:
+        """The plan that the floor shows: as the day went where it was logged."""
+        return self.plan if self.went is None else self.went.plan
+
+    @cached_property
+    def clock(self) -> SaidClock:
         """Minutes of the plan as times."""
-        return plan_clock(self.plan, self.units)
+        return said_clock(plan_clock(self.plan, self.units))
+
+    @cached_property
+    def course(self) -> Course:
+        """The house from survey to hand-over, as the day went."""
+        return Course(self.job, self.floor_plan, self.clock)
+
+    @cached_property
+    def first_course(self) -> Course:
+        """The same as first planned."""
+        return self.course if self.went is None else Course(self.job, self.plan, self.clock)
+
+    @cached_property
+    def nights(self) -> tuple[tuple[float, float], ...]:
+        """From sunset to sunrise, in minutes of the plan; none where the place is not known."""
+        course = self.course
+        return nights_of(self.job.place, self.clock, course.from_min, course.to_min)
 
     @cached_property
     def grounds(self) -> list[Storey]:
         """Its storeys; what is reckoned on them is kept."""
         return storeys(self.plan)
+
+    @cached_property
+    def kept_places(self) -> dict[tuple[Any, ...], Any]:
+        """Where words may stand on its floors, once it was reckoned."""
+        return {}
 
     @cached_property
     def figures(self) -> Figures:
@@ -77,6 +112,8 @@ class Kept:
     """Plans read once and drawings made once, the oldest let go. Safe among threads."""
 
     book: Book
+    clock: Callable[[], datetime] = lambda: datetime.now(UTC)
+    _went: OrderedDict[tuple[Any, ...], Shown] = field(default_factory=OrderedDict)
     _plans: OrderedDict[tuple[str, int], Shown] = field(default_factory=OrderedDict)
     _made: OrderedDict[tuple[Any, ...], bytes] = field(default_factory=OrderedDict)
     _lock: Lock = field(default_factory=Lock)
@@ -92,6 +129,8 @@ class Kept:
         shown = None
         if of is not None:
             shown = self._shown(job, int(of["facts"]), tuple(of["faults"]))
+        if shown is not None:
+            shown = self._as_it_went(job, shown)
         fresh = shown is not None and shown.version == newest.version
         return State(job, newest.version, newest.name, shown, fresh, no)
 
@@ -105,6 +144,25 @@ class Kept:
                 self._made[key] = found
                 while len(self._made) > _MADE:
                     self._made.popitem(last=False)
+        return found
+
+    def _as_it_went(self, job: str, shown: Shown) -> Shown:
+        """With the day as logged, where something was entered."""
+        kept = self.book.entries(job)
+        if not kept:
+            return shown
+        rest = self.book.document(REST, job)
+        now = round(minute_of(shown.plan, kept, self.clock()))
+        place = max(one.place for one in kept)
+        key = (job, shown.version, shown.plan.inputs_hash, place, rest and rest["upto"], now)
+        with self._lock:
+            found = self._went.get(key)
+        if found is None:
+            found = replace(shown, went=went(shown.plan, kept, now_min=now, rest=rest))
+            with self._lock:
+                self._went[key] = found
+                while len(self._went) > _HELD:
+                    self._went.popitem(last=False)
         return found
 
     def _last_with_a_plan(self, job: str) -> dict[str, Any] | None:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from fastapi import Request
 
-from farwall.web.words import LANGUAGES
+from farwall.phrasebook import LANGUAGES, Language
 
 TONGUE = "tongue"
 """The cookie that keeps what was chosen."""
 
 
-def language_of(request: Request) -> str:
+def language_of(request: Request) -> Language:
     """One of `LANGUAGES`."""
     chosen = request.cookies.get(TONGUE, "")
     if chosen in LANGUAGES:
@@ -18,7 +18,7 @@ def language_of(request: Request) -> str:
     return _asked(request.headers.get("accept-language", ""))
 
 
-def _asked(header: str) -> str:
+def _asked(header: str) -> Language:
     """The first of ours that the browser likes best [rfc9110, 12.5.4]."""
     liked = []
     for place, part in enumerate(header.split(",")[:20]):

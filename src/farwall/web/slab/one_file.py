@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import base64
+import gzip
 import hashlib
 import json
-from collections.abc import Mapping
+import re
+from collections.abc import Mapping, Sequence
 from importlib.resources import files
 from typing import Any
 
@@ -13,35 +15,58 @@ _STYLE = '<link rel="stylesheet" href="/slab/files/slab.css">\n'
 _SCRIPT = '<script src="/slab/files/slab.js" defer></script>\n'
 _MANIFEST = '<link rel="manifest" href="/slab/files/slab.webmanifest">\n'
 _FIRST = '<meta charset="utf-8">\n'
+_END = "<noscript>"
 
 
-def one_file(sheet: Mapping[str, Any]) -> bytes:
+def one_file(sheet: Mapping[str, Any], paper: Sequence[bytes] = ()) -> bytes:
     """The page as UTF-8: it opens from a disk and asks nobody for anything.
 
-    Its policy allows this very script and this very style, by their SHA-256 [csp3], and nothing
-    else: no connection can be made from it.
+    paper: the pages of the paper run sheet as SVG; the file shows them and is printed as them. Its
+    policy allows this very script and this very style, by their SHA-256 [csp3], and pictures that
+    it holds itself; no connection can be made from it.
     """
     page, style, script = (_built(name) for name in ("index.html", "slab.css", "slab.js"))
+    style += _page_size(paper)
     if "</script" in script or "<!--" in script or "</style" in style:
         raise AssertionError("the built files cannot stand inside a page")
     policy = (
         f"default-src 'none'; script-src '{_hash(script)}'; style-src '{_hash(style)}'; "
-        "img-src data:; base-uri 'none'; form-action 'none'"
+        "img-src data: blob:; media-src blob:; base-uri 'none'; form-action 'none'"
     )
     # A sheet is text from outside: nothing in it may end the block that it stands in.
     told = json.dumps(sheet, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")
     meta = f'<meta http-equiv="Content-Security-Policy" content="{policy}">\n'
     held = f'<script type="application/json" id="sheet">{told}</script>\n'
+    place = ""
+    if paper:
+        held += f'<script type="application/json" id="paper-packed">{_packed(paper)}</script>\n'
+        place = '<section id="paper"></section>\n'
     for old, new in (
         (_FIRST, _FIRST + meta),
         (_MANIFEST, ""),
         (_STYLE, f"<style>{style}</style>\n"),
         (_SCRIPT, f"{held}<script>{script}</script>\n"),
+        (_END, place + _END),
     ):
         if page.count(old) != 1:
             raise AssertionError(f"the built page has not one {old.strip()}")
         page = page.replace(old, new)
     return page.encode()
+
+
+def _packed(paper: Sequence[bytes]) -> str:
+    """The pages, each as base64 of gzip, as a JSON list."""
+    told = [base64.b64encode(gzip.compress(one, 9, mtime=0)).decode() for one in paper]
+    return json.dumps(told)
+
+
+def _page_size(paper: Sequence[bytes]) -> str:
+    """The paper that the pages were set for, in points, so that they are printed at full size."""
+    found = re.match(rb'<svg viewBox="0 0 ([\d.]+) ([\d.]+)"', paper[0]) if paper else None
+    if found is None:
+        return ""
+    wide, high = (float(one) for one in found.groups())
+    return f"@page {{ size: {wide:g}pt {high:g}pt; margin: 0; }}"
 
 
 def _built(name: str) -> str:

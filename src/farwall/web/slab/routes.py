@@ -9,13 +9,14 @@ from __future__ import annotations
 import asyncio
 import hashlib
 from importlib.resources import files
-from typing import Any
 
 from fastapi import APIRouter, Depends, Request
 from fastapi.responses import JSONResponse, Response
 
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.slab.laid_anew import rest_for
+from farwall.web.slab.packed import packed, packed_json
 from farwall.web.slab.sheet import sheet_of
 
 KINDS = {
@@ -29,8 +30,8 @@ KINDS = {
 """The built files, all of them, and what they are."""
 POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; "
-    "img-src 'self' data:; manifest-src 'self'; worker-src 'self'; base-uri 'none'; "
-    "form-action 'none'; frame-ancestors 'none'"
+    "img-src 'self' data:; media-src blob:; manifest-src 'self'; worker-src 'self'; "
+    "base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 )
 SAFE = {
     "Content-Security-Policy": POLICY,
@@ -62,14 +63,27 @@ def slab(door: Door, held: Live) -> APIRouter:
         """The page, the same for every job: it reads the job from its own address."""
         return _answer("index.html", request)
 
-    @router.get("/api/jobs/{job}/sheet", dependencies=[Depends(door.asks_for_key)])
-    async def sheet(job: str) -> dict[str, Any]:
+    guarded = APIRouter(dependencies=[Depends(door.asks_for_key)])
+
+    @guarded.get("/api/jobs/{job}/sheet")
+    async def sheet(job: str, request: Request) -> Response:
         """What the phone carries of the plan; refused while it is being made."""
         await held.plan_soon(job)
-        await asyncio.to_thread(held.jobs.planned, job)
+        found = await asyncio.to_thread(held.jobs.planned, job)
         document = await asyncio.to_thread(door.book.document, "plan", job)
-        return sheet_of(document or {}, job)
+        return packed_json(request, sheet_of(document or {}, job, wishes=found.job.wishes))
 
+    @guarded.get("/api/jobs/{job}/sheet/rest")
+    async def rest(job: str, request: Request) -> Response:
+        """The rest of the day as last laid anew; what was entered since has it laid again."""
+        await held.plan_soon(job)
+        found = await asyncio.to_thread(held.jobs.planned, job)
+        told = await asyncio.to_thread(rest_for, door.book, job, found)
+        if told.stale:
+            held.replanning.tapped(job)
+        return packed_json(request, told.for_phone)
+
+    router.include_router(guarded)
     return router
 
 
@@ -82,4 +96,4 @@ def _answer(name: str, request: Request) -> Response:
         headers["Service-Worker-Allowed"] = "/slab/"
     if request.headers.get("if-none-match") == tag:
         return Response(status_code=304, headers=headers)
-    return Response(content, headers=headers, media_type=KINDS[name])
+    return packed(request, content, media_type=KINDS[name], headers=headers)

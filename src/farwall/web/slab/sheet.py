@@ -20,7 +20,7 @@ _FACTORS = (1.0,)
 _KINDS = {"cased": "opening", "wide": "opening", "outside": "outside door"}
 
 
-def sheet_of(document: Mapping[str, Any], job: str) -> Json:
+def sheet_of(document: Mapping[str, Any], job: str, *, wishes: object = None) -> Json:
     """The sheet of a plan (`plan.json`) for a job of that id.
 
     Keys: `rooms` labels by id; `fields` with number `no` in the coat, `low` [min] that an edge
@@ -50,6 +50,7 @@ def sheet_of(document: Mapping[str, Any], job: str) -> Json:
         "shapes": shapes.rings,
         "walls": {room["id"]: _ring(room["polygon"]) for room in inputs["floor"]["rooms"]},
         "doors": [{"rooms": one["rooms"], "line": _cm(one["line"])} for one in inputs["openings"]],
+        **{key: told for key in ("units", "language") if (told := getattr(wishes, key, ""))},
     }  # fmt: skip
 
 
@@ -115,7 +116,7 @@ def _fills(document: Mapping[str, Any], rooms: Mapping[str, str]) -> list[Json]:
             found.append({
                 "coat": coat, "band": band["id"], "at": fill["at_min"],
                 "minutes": fill["minutes"], "litres": fill["litres"], "by": fill["by"],
-                "door": _door(fill["at"], field, inputs, rooms),
+                **_door(fill["at"], field, inputs, rooms),
                 "tank": round(tank, 2) if inputs["crew"]["sprayers"] == 1 else None,
             })  # fmt: skip
         litres = sum(b["litres"] for b in field["bands"])
@@ -126,15 +127,16 @@ def _fills(document: Mapping[str, Any], rooms: Mapping[str, str]) -> list[Json]:
 def _door(
     at: Sequence[float], field: Mapping[str, Any], inputs: Mapping[str, Any],
     rooms: Mapping[str, str],
-) -> str:  # fmt: skip
-    """The opening of the field's rooms that is nearest to a place, in words."""
+) -> Json:  # fmt: skip
+    """The opening of the field's rooms that is nearest to a place: in words, and what they say."""
     own = [one for one in inputs["openings"] if set(one["rooms"]) & set(field["rooms"])]
     if not own:
-        return "where the sprayer stands"
+        return {"door": "where the sprayer stands", "way": [], "kind": ""}
     near = min(own, key=lambda one: dist(at, _middle(one["line"])))
     here = [rooms.get(one, one) for one in dict.fromkeys(near["rooms"])]
     kind = _KINDS.get(near["kind"], "door")
-    return f"{here[0]}, {kind}" if len(here) == 1 else f"{here[0]}–{here[1]} {kind}"
+    words = f"{here[0]}, {kind}" if len(here) == 1 else f"{here[0]}–{here[1]} {kind}"
+    return {"door": words, "way": here[:2], "kind": kind}
 
 
 def _middle(line: Sequence[Sequence[float]]) -> tuple[float, float]:

@@ -7,13 +7,14 @@ is whole; a key that another language lacks is said in English.
 from __future__ import annotations
 
 import pkgutil
-from contextvars import ContextVar
 from functools import cache
 from importlib import import_module
 
-LANGUAGES = ("en", "es")
-LANGUAGE: ContextVar[str] = ContextVar("language", default="en")
-"""The language of the request that is being answered: set at the door of a page."""
+from farwall.phrasebook import LANGUAGE, LANGUAGES
+
+__all__ = ["LANGUAGE", "LANGUAGES", "said", "words"]
+"""The language of the request that is being answered is set at the door of a page; it is the one
+that the phrasebook speaks too."""
 
 
 @cache

@@ -10,5 +10,7 @@ WORDS = {
     "from-elsewhere": "This form did not come from here",
     "refused": "This cannot be done",
     "unanswerable": "Not yet",
+    "broke": "Something is broken here",
+    "broke-told": "Do it again; if it stays so, it is in the log of the server as {number}.",
     "back": "Back to the houses",
 }

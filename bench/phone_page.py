@@ -1,0 +1,158 @@
+"""How soon the run sheet can be used on a slow phone, and whether a long day without signal is kept.
+
+    .venv/bin/python bench/phone_page.py          quince-street (10 rooms), one real server, Chromium
+    .venv/bin/python bench/phone_page.py --once   one load of each kind, 20 entries instead of 200
+
+The phone: processor 4 times slower, 1.6 Mbit/s down, 750 kbit/s up, 150 ms there and back, by the
+browser's own throttle. Time runs from the call of the address until a tap on the big key has been
+kept on the phone's disk and shows. Bytes are those on the wire, heads of answers too, as packed by
+the server. Wanted: 1 s, 60 KB, 8 requests; 200 entries once each.
+"""
+
+import json
+import os
+import subprocess
+import tempfile
+import time
+import urllib.error
+import urllib.request
+from pathlib import Path
+
+from playwright.sync_api import BrowserContext, Page, Playwright, sync_playwright
+from timing import FARWALL, ONCE, ROOT
+
+PORT, KEY, JOB = 8796, "a key for the bench, invented", "quince"
+HERE = f"http://127.0.0.1:{PORT}"
+TIMES, ENTRIES = (1, 20) if ONCE else (5, 200)
+BROWSER = {"executable_path": "/usr/bin/chromium", "args": ["--no-sandbox"]}
+SCREEN = {"viewport": {"width": 390, "height": 844}, "has_touch": True, "is_mobile": True}
+TAP = """
+(() => {
+  const look = () => {
+    const main = document.querySelector("button.main[data-do=main]:not([disabled])");
+    const undo = document.querySelector("[data-do=undo] b");
+    if (undo) window.worked ??= performance.now();
+    else if (main && !window.tapped) { window.tapped = performance.now(); main.click(); }
+  };
+  new MutationObserver(look).observe(document, { childList: true, subtree: true });
+})();
+"""
+
+
+def main() -> None:
+    """One server, loads of two kinds, then a day without signal."""
+    with tempfile.TemporaryDirectory() as folder, sync_playwright() as play:
+        facts = str(ROOT / "examples" / "quince-street" / "job.json")
+        subprocess.run([FARWALL, "book", "add", facts, "--id", JOB, "--book", f"{folder}/book"],
+                       check=True, stdout=subprocess.DEVNULL)  # fmt: skip
+        server = serve(folder)
+        try:
+            loads(play, folder)
+            server.kill()
+            server.wait()
+            server = a_day(play, folder, lambda: serve(folder))
+        finally:
+            server.kill()
+            server.wait()
+
+
+def serve(folder: str) -> subprocess.Popen:
+    """A server that answers, its plan made."""
+    env = {**os.environ, "FARWALL_KEY": KEY}
+    server = subprocess.Popen([FARWALL, "serve", "--book", f"{folder}/book", "--port", str(PORT)],
+                              env=env, stderr=subprocess.DEVNULL)  # fmt: skip
+    while True:
+        try:
+            asked("/sheet")
+        except urllib.error.URLError:
+            time.sleep(0.2)
+        else:
+            return server
+
+
+def asked(path: str) -> dict:
+    """An answer about the job."""
+    head = {"Authorization": f"Bearer {KEY}"}
+    request = urllib.request.Request(f"{HERE}/api/jobs/{JOB}{path}", headers=head)
+    with urllib.request.urlopen(request, timeout=30) as answer:
+        return json.load(answer)
+
+
+def slow(page: Page) -> None:
+    """The page as on a slow phone."""
+    told = page.context.new_cdp_session(page)
+    told.send("Emulation.setCPUThrottlingRate", {"rate": 4})
+    told.send("Network.enable")
+    told.send("Network.emulateNetworkConditions", {
+        "offline": False, "latency": 150,
+        "downloadThroughput": 1.6e6 / 8, "uploadThroughput": 0.75e6 / 8,
+    })  # fmt: skip
+
+
+def loads(play: Playwright, folder: str) -> None:
+    """The first load, and one more with the page kept by its worker."""
+    first, again = [], []
+    for number in range(TIMES):
+        with play.chromium.launch_persistent_context(
+            f"{folder}/phone{number}", **BROWSER, **SCREEN
+        ) as context:
+            first.append(one(context, f"#{KEY}"))
+            page = context.pages[-1]
+            page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+            page.locator(".status", has_text="All is sent").wait_for()
+            page.locator("[data-do=undo]").tap()
+            page.locator(".status", has_text="All is sent").wait_for()
+            page.wait_for_timeout(500)
+            page.close()
+            again.append(one(context, ""))
+    for name, found in (("first load", first), ("again", again)):
+        times = sorted(ms for ms, _, _ in found)
+        _, requests, size = found[0]
+        print(f"{name}: a tap works after {times[len(times) // 2]:.0f} ms (worst {times[-1]:.0f}), "
+              f"{requests} requests, {size / 1000:.1f} KB on the wire")  # fmt: skip
+
+
+def one(context: BrowserContext, secret: str) -> tuple[float, int, int]:
+    """Milliseconds until a tap works, requests and bytes until all is sent."""
+    page = context.new_page()
+    seen = []
+    page.on("response", lambda answer: seen.append(answer))
+    page.add_init_script(TAP)
+    slow(page)
+    page.goto(f"{HERE}/slab/{JOB}{secret}")
+    page.locator("[data-do=undo] b").wait_for(timeout=60_000)
+    took = page.evaluate("window.worked")
+    page.locator(".status", has_text="All is sent").wait_for(timeout=60_000)
+    mine = [o for o in seen if not o.from_service_worker and "/log" not in o.url]
+    sizes = [o.request.sizes() for o in mine]
+    size = sum(o["responseBodySize"] + o["responseHeadersSize"] for o in sizes)
+    return took, len(mine), size
+
+
+def a_day(play: Playwright, folder: str, again) -> subprocess.Popen:
+    """Entries by a wireless key while no server runs, the browser closed in the middle."""
+    place = f"{folder}/phone0"
+    for part in range(2):
+        with play.chromium.launch_persistent_context(place, **BROWSER, **SCREEN) as context:
+            page = context.new_page()
+            page.goto(f"{HERE}/slab/{JOB}")
+            for _ in range(ENTRIES // 2):
+                page.wait_for_timeout(320)
+                page.locator("[data-do=drip]").tap()
+            page.locator(".status", has_text=f"{ENTRIES // 2 * (part + 1)} entries").wait_for()
+    server = again()
+    with play.chromium.launch_persistent_context(place, **BROWSER, **SCREEN) as context:
+        page = context.new_page()
+        began = time.perf_counter()
+        page.goto(f"{HERE}/slab/{JOB}")
+        page.locator(".status", has_text="All is sent").wait_for(timeout=120_000)
+        took = time.perf_counter() - began
+    found = [one["entry"]["id"] for one in asked("/entries")["entries"]]
+    drips = [one for one in asked("/entries")["entries"] if one["entry"]["word"] == "drip"]
+    print(f"{len(drips)} of {ENTRIES} entries in the book, {len(found) - len(set(found))} double; "
+          f"sent {took:.1f} s after the page was opened with signal")  # fmt: skip
+    return server
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,41 @@
+"""The words of a paper as its templates set them, in the language that is spoken."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+from farwall.phrasebook import LANGUAGE, told
+
+_AS_IT_IS = frozenset(
+    {"job", "notes", "map", "floor", "tape", "strip", "pictures", "paper", "layout"}
+)
+"""What the user wrote, and drawings, whose words are said where they are drawn."""
+_ASKED = re.compile(r'w\("([^"]+)"\)')
+
+
+def in_language(data: dict[str, Any]) -> dict[str, Any]:
+    """The same data with all its words told; with `lang`, and `phrases` for the templates' own."""
+    said = {key: one if key in _AS_IT_IS else _said(one) for key, one in data.items()}
+    own = {one: told(one) for one in template_words()} if LANGUAGE.get() != "en" else {}
+    return {**said, "lang": LANGUAGE.get(), "phrases": own}
+
+
+def _said(value: Any) -> Any:
+    if isinstance(value, str):
+        return told(value)
+    if isinstance(value, list | tuple):
+        return [_said(one) for one in value]
+    if isinstance(value, dict):
+        return {key: one if key in _AS_IT_IS else _said(one) for key, one in value.items()}
+    return value
+
+
+@cache
+def template_words() -> frozenset[str]:
+    """The words that the templates themselves set: those that they ask for by `w`."""
+    folder = files("farwall.papers.run_sheet")
+    texts = [one.read_text("utf-8") for one in folder.iterdir() if one.name.endswith(".typ")]
+    return frozenset(word for text in texts for word in _ASKED.findall(text))

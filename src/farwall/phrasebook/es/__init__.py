@@ -1,0 +1,1 @@
+"""Spanish as it is spoken on building sites in North America: usted, short imperatives."""

@@ -1,0 +1,231 @@
+"""What to do now on the live day: each line of the answer."""
+
+from __future__ import annotations
+
+PHRASES = {
+    "NOW {#1}: STOP. {2}": "AHORA {#1}: PARE. {2}",
+    "NOW {#1}: {2}": "AHORA {#1}: {2}",
+    "all that is planned is sprayed": "todo lo planeado está rociado",
+    "nothing to begin": "nada que empezar",
+    "mix {#1} before field {&2} in {@3}.": "mezcle {#1} antes del tramo {&2} en {@3}.",
+    "wait with field {&1} in {@2}: {3}.": "espere con el tramo {&1} en {@2}: {3}.",
+    "begin field {&1} in {@2}, band {&3}, if what is below holds.":
+    "empiece el tramo {&1} en {@2}, franja {&3}, si se cumple lo de abajo.",
+    "spray to the next line that hides a seam and stop there (`farwall stop`).":
+    "rocíe hasta la próxima línea que esconde una marca y pare ahí (`farwall stop`).",
+    "the helper mixes {#1} at once; go on with band {&2}, then box it.":
+    "el ayudante mezcla {#1} de inmediato; siga con la franja {&2} y luego júntelo.",
+    "{1}. Look into the tub after band {&2}: with {#3} or more go on, with less enter it and mix "
+    "what is told.":
+    "{1}. Mire la tina después de la franja {&2}: con {#3} o más siga; con menos, anótelo y mezcle "
+    "lo que se diga.",
+    "Look into tub and tank after band {&1}: with {#2} or more go on to the next look, with less "
+    "mix by what is left and box it.":
+    "Mire tina y tanque después de la franja {&1}: con {#2} o más siga hasta la próxima mirada; "
+    "con menos, mezcle según lo que queda y júntelo.",
+    "look into tub and tank after band {&1}, and enter what is left":
+    "mire tina y tanque después de la franja {&1} y anote lo que queda",
+    "then look at tub and tank before {&1}, {#2} or more still in them; the helper has stain, "
+    "water and jug set out":
+    "luego mire tina y tanque antes de {&1}, con {#2} o más todavía en ellos; el ayudante tiene "
+    "listos tinte, agua y jarra",
+    "mix {#1} at once and box it, then go on with {&2}.":
+    "mezcle {#1} de inmediato y júntelo, luego siga con {&2}.",
+    "enter what was sprayed since: field {&1} stands open in the log.":
+    "anote lo rociado desde entonces: el tramo {&1} sigue abierto en el registro.",
+    "go on with band {&1} in field {&2}.": "siga con la franja {&1} en el tramo {&2}.",
+    "go on with band {&1} in field {&2}, begun by {#3}.":
+    "siga con la franja {&1} en el tramo {&2}, empezada antes de las {#3}.",
+    "go on with band {&1} in field {&2}, begun by {#3}: {#4}.":
+    "siga con la franja {&1} en el tramo {&2}, empezada antes de las {#3}: {#4}.",
+    "NO ({1}): {2}": "NO ({1}): {2}",
+    "MIX NOTHING NEW. {1}": "NO MEZCLE NADA NUEVO. {1}",
+    "{1}: enough for all that is to come in coat {&2}.":
+    "{1}: alcanza para todo lo que falta de la mano {&2}.",
+    "In tub and tank: {#1}": "En tina y tanque: {#1}",
+    "In tub and tank: {#1} by the plan's reckoning": "En tina y tanque: {#1} según el plan",
+    "{1}; {2}": "{1}; {2}",
+    "Mix and enter it: {#1} for coat {&2}, {3}": "Mezcle y anótelo: {#1} para la mano {&2}, {3}",
+    "Mix and enter it: {#1} for coat {&2}, {3}; or {#4} now, the rest later.":
+    "Mezcle y anótelo: {#1} para la mano {&2}, {3}; o {#4} ahora, el resto después.",
+    "{#1} stain into {#2} water ({#3})": "{#1} de tinte en {#2} de agua ({#3})",
+    "MIX {#1} before band {&2} at the latest, boxed with all that is left. {3}":
+    "MEZCLE {#1} a más tardar antes de la franja {&2}, junto con todo lo que queda. {3}",
+    "MIX {#1} before field {&2}, {3}. {4}": "MEZCLE {#1} antes del tramo {&2}, {3}. {4}",
+    "Later mix {#1} before field {&2}, {3}. {4}":
+    "Después mezcle {#1} antes del tramo {&2}, {3}. {4}",
+    "behind its closed leaf": "detrás de su puerta cerrada",
+    "boxed with the {#1} left then": "junto con los {#1} que queden entonces",
+    "dry inside a field: {#1}.": "quedarse sin mezcla dentro de un tramo: {#1}.",
+    "{#1} are enough for all that is to come in coat {&2}.":
+    "{#1} alcanzan para todo lo que falta de la mano {&2}.",
+    "No: {1}": "No: {1}",
+    "a fresh mix against the wet edge of another shows as a line.":
+    "una mezcla nueva contra la orilla húmeda de otra se ve como una línea.",
+    "a fresh mix against the wet edge of another shows as a line, and {#1} of mixing alone "
+    "outlive the edge.":
+    "una mezcla nueva contra la orilla húmeda de otra se ve como una línea, y solo {#1} de mezclar "
+    "pasan de la vida de la orilla.",
+    "a fresh mix against the wet edge of another shows as a line, and {#1} are gone before a new "
+    "one is mixed and boxed.":
+    "una mezcla nueva contra la orilla húmeda de otra se ve como una línea, y {#1} se acaban antes "
+    "de mezclar y juntar una nueva.",
+    "Spray with what there is to the next line that hides a seam (`farwall stop`), and begin the "
+    "new mix behind it.":
+    "Rocíe con lo que hay hasta la próxima línea que esconde una marca (`farwall stop`), y empiece "
+    "la mezcla nueva detrás de ella.",
+    "{#1} may not do for the rest of field {&2}.":
+    "{#1} quizá no alcancen para el resto del tramo {&2}.",
+    "Same lots, same cut; pour all that is left in tub and tank into the new mix and stir before "
+    "going on.":
+    "Mismos lotes, misma proporción; vierta en la mezcla nueva todo lo que queda en tina y tanque "
+    "y revuelva antes de seguir.",
+    "Coat {&1}: {#2} field done, {#3} left": "Mano {&1}: {#2} tramo hecho, faltan {#3}",
+    "Coat {&1}: {#2} fields done, {#3} left": "Mano {&1}: {#2} tramos hechos, faltan {#3}",
+    "{1}; what the slab drinks is not known yet: tell tank and tub.":
+    "{1}; aún no se sabe cuánto bebe la losa: diga lo que hay en tanque y tina.",
+    "{1}. The slab drank {2}: {#3}, planned {#4}.":
+    "{1}. La losa bebió {2}: {#3}, planeado {#4}.",
+    "{1}. The slab drank {2}, taken for {5} from here: {#3}, planned {#4}.":
+    "{1}. La losa bebió {2}, desde aquí se cuenta {5}: {#3}, planeado {#4}.",
+    "as planned": "como se planeó",
+    "Begin {&1} ({@2}) only if:": "Empiece {&1} ({@2}) solo si:",
+    "holds: {1}": "se cumple: {1}",
+    "NOT YET: {1}": "TODAVÍA NO: {1}",
+    "look: {1}": "revise: {1}",
+    "or, with a helper: begin on {#1}, look at tub and tank before {&2}, {#3} still in them, and "
+    "box the rest then":
+    "o, con ayudante: empiece con {#1}, revise tina y tanque antes de {&2}, con {#3} aún en ellos, "
+    "y junte entonces el resto",
+    "Next {#1}: {2}.": "Sigue a las {#1}: {2}.",
+    "not in sight": "sin fecha",
+    "Coat {&1}, {2}: likely {#3} ({#4}), by the plan {#5}; {6}.":
+    "Mano {&1}, {2}: probable {#3} ({#4}), según el plan {#5}; {6}.",
+    "An edge lives {#1} to be safe ({#2} likely, by the plan {#3}); {4}.":
+    "Una orilla vive {#1} con seguridad ({#2} probable, según el plan {#3}); {4}.",
+    "What does not fit: {1} And {#2} more: --story tells all.":
+    "Lo que no cuadra: {1} Y {#2} más: --story lo dice todo.",
+    "What does not fit: {1}": "Lo que no cuadra: {1}",
+    # What must hold before a field is begun.
+    "at least {#1} in tub and tank; {#2} there": "por lo menos {#1} en tina y tanque; hay {#2}",
+    "at least {#1} in tub and tank; {#2} by the plan, weigh them":
+    "por lo menos {#1} en tina y tanque; {#2} según el plan, péselos",
+    "slab from {#1}; {#2} measured": "losa de {#1}; {#2} medido",
+    "slab from {#1}; {#2} by the plan, measure it": "losa de {#1}; {#2} según el plan, mídala",
+    "{@1} is free; somebody is in it": "{@1} libre; hay alguien adentro",
+    "{@1} is free; somebody is in it until {#2}": "{@1} libre; hay alguien adentro hasta las {#2}",
+    "{@1} free": "{@1} libre",
+    "{&1} is done to its stop lines, about {#2}; no edge stays open behind you":
+    "{&1} hecho hasta sus líneas de parada, hacia las {#2}; no queda ninguna orilla abierta detrás",
+    "coat {&1} is done and dry": "la mano {&1} está hecha y seca",
+    "coat {&1} is dry, looked at; likely from {#2}":
+    "la mano {&1} está seca, revisada; probable de {#2}",
+    "{#1} of light and quiet": "{#1} de luz y calma",
+    "{#1} of light and quiet; the sun sets {#2}": "{#1} de luz y calma; el sol se pone {#2}",
+    "oldest edge {#1} of {#2}": "orilla más vieja {#1} de {#2}",
+    # What must be looked at.
+    "begin band {&1} by then, or the edge that {&2} meets is dead":
+    "para entonces empiece la franja {&1}, o muere la orilla que toca {&2}",
+    "the tank is empty in field {&1}: fill": "se vacía el tanque en el tramo {&1}: llénelo",
+    "the stop line of {&1}: look at tub and tank before {&2}":
+    "la línea de parada de {&1}: revise tina y tanque antes de {&2}",
+    "{@1} should be free: ask, then enter room-free":
+    "{@1} ya debe estar libre: pregunte y anote room-free",
+    "look whether coat {&1} is {2} already": "revise si la mano {&1} ya está {2}",
+    "coat {&1} is likely {2}: look": "la mano {&1} probablemente está {2}: revise",
+    "coat {&1} should be {2} by now: look": "la mano {&1} ya debe estar {2}: revise",
+    "through its dwell": "con el reposo cumplido",
+    "dry to seal": "seca para sellar",
+    "ready for the next coat of sealer": "lista para la siguiente mano de sellador",
+    "ready for shoes": "lista para pisar con zapatos",
+    # Planning anew.
+    "The plan still holds: order, minutes and fillings are its own.":
+    "El plan sigue en pie: orden, minutos y llenados son los suyos.",
+    "Nothing of the plan is left to spray.": "No queda nada del plan por rociar.",
+    "The rest is worth planning again (--replan --out DIR): {1}.":
+    "Conviene planear de nuevo el resto (--replan --out DIR): {1}.",
+    "{#1} late": "{#1} de retraso",
+    "{#1} ahead": "{#1} de adelanto",
+    "the slab drinks {#1} more": "la losa bebe {#1} más",
+    "the slab drinks {#1} less": "la losa bebe {#1} menos",
+    "{@1} is closed": "{@1} está cerrado",
+    "fields were sprayed in another order": "los tramos se rociaron en otro orden",
+    # Rules of the day.
+    "dead edge": "orilla muerta", "quiet log": "registro callado", "band time": "tiempo por franja",
+    "sealer cold": "sellador frío", "dew point": "punto de rocío", "odd look": "lectura rara",
+    "hurt": "herido", "drop": "gota",
+    "Nothing is entered since band {&1} was due, {#2} ago.":
+    "No se ha anotado nada desde que tocaba la franja {&1}, hace {#2}.",
+    "Enter what was sprayed since.": "Anote lo rociado desde entonces.",
+    "The edge that band {&1} meets is {#2} past its {#3}.":
+    "La orilla que toca la franja {&1} pasó {#2} de sus {#3}.",
+    "Stop and feather it out dry; `farwall stop` names the next line that hides a seam.":
+    "Pare y difumínela en seco; `farwall stop` nombra la próxima línea que esconde una marca.",
+    "Measure again before the next field.": "Mida de nuevo antes del próximo tramo.",
+    "Measured {#1}.": "Medido a las {#1}.",
+    "Band {&1} took {#2}, more than half of the {#3} that an edge lives.":
+    "La franja {&1} tardó {#2}, más de la mitad de los {#3} que vive una orilla.",
+    "Narrower bands, a second sprayer, or a cooler hour.":
+    "Franjas más angostas, un segundo rociador, o una hora más fresca.",
+    "By the last look {#1} times the planned mix was used.":
+    "Según la última lectura se usó {#1} veces la mezcla planeada.",
+    "Read tub and tank once more before mixing by it; strike what was wrong.":
+    "Lea otra vez tina y tanque antes de mezclar por ella; tache lo que estaba mal.",
+    "Sun reaches {@1} about {#2}, before {&3} is done ({#4}).":
+    "El sol llega a {@1} hacia las {#2}, antes de terminar {&3} ({#4}).",
+    "Film or blanket on the glass, or another field first.":
+    "Plástico o cobija en el vidrio, o primero otro tramo.",
+    "The slab is {#1}, below the sealer's {#2}.":
+    "La losa está a {#1}, debajo de los {#2} del sellador.",
+    "No sealer, whatever the air reads: warm the slab.":
+    "Sin sellador, marque lo que marque el aire: caliente la losa.",
+    "The slab is {#1} above the dew point ({#2}); {#3} are wanted.":
+    "La losa está {#1} sobre el punto de rocío ({#2}); hacen falta {#3}.",
+    "No sealer now, nor if it falls in the next 6 h.":
+    "Sin sellador ahora, ni si baja en las próximas 6 h.",
+    "Somebody was hurt {#1}: {@2}.": "Alguien se lastimó a las {#1}: {@2}.",
+    "Eyes or skin: water for 15 minutes, now; then the sheet and a doctor.":
+    "Ojos o piel: agua durante 15 minutos, ya; luego la hoja y un médico.",
+    "Enter what was done.": "Anote lo que se hizo.",
+    "liquids": "líquidos",
+    # What does not fit in a log.
+    "{&1} at {#2}: nothing is entered of what it waits for, so no clock can learn from it; tell "
+    "after_min.":
+    "{&1} a los {#2}: no se anotó qué espera, así que ningún reloj puede aprender de ello; diga "
+    "after_min.",
+    "Coat {&1}: {#2} are told to be left, and only {#3} were mixed; a batch is missing, or a "
+    "figure is wrong.":
+    "Mano {&1}: se dice que quedan {#2}, y solo se mezclaron {#3}; falta una tanda, o una cifra "
+    "está mal.",
+    "Coat {&1}: more was filled than was mixed, by {#2}; a batch or a weighing is missing.":
+    "Mano {&1}: se llenó más de lo que se mezcló, por {#2}; falta una tanda o un pesaje.",
+    "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",
+    "Band {&1} is told to be done twice.": "Se dice que la franja {&1} se hizo dos veces.",
+    "The plan has no band {&1}; it is passed over.": "El plan no tiene franja {&1}; se omite.",
+    "The plan has no coat {&1}; it is passed over.": "El plan no tiene mano {&1}; se omite.",
+    "The plan has no field {&1}; it is passed over.": "El plan no tiene tramo {&1}; se omite.",
+    "Coat {&1} was sprayed while coat {&2} was last found damp.":
+    "La mano {&1} se roció cuando la mano {&2} se había encontrado húmeda.",
+    "Field {&1} was sprayed while {@2} was closed.":
+    "El tramo {&1} se roció mientras {@2} estaba cerrado.",
+    "{&1} at {#2} is before the day was begun.": "{&1} a los {#2} es antes de empezar el día.",
+    "{&1} is {#2} before the start of the plan; is a clock wrong?":
+    "{&1} es {#2} antes del inicio del plan; ¿está mal un reloj?",
+    "Entry {&1} came with two contents; the first is taken.":
+    "La anotación {&1} llegó con dos contenidos; se toma el primero.",
+    "Entry {&1}, struck by {&2}, is not here (yet).":
+    "La anotación {&1}, tachada por {&2}, (aún) no está aquí.",
+    # Answers of the door.
+    "There is no plan of this house yet.": "Todavía no hay plan de esta casa.",
+    "The plan of {@1} is being made.": "Se está haciendo el plan de {@1}.",
+    "Ask again in some seconds.": "Pregunte de nuevo en unos segundos.",
+    "{@1} cannot be planned.": "{@1} no se puede planear.",
+    "The rest of this day was not laid anew.": "El resto de este día no se planeó de nuevo.",
+    "This was not entered:": "Esto no se anotó:",
+    "when was it?": "¿cuándo fue?",
+    "This cannot be done.": "Esto no se puede hacer.",
+    "This form came from another site.": "Este formulario vino de otro sitio.",
+    "It cannot be told where this form came from.":
+    "No se sabe de dónde vino este formulario.",
+    "The key comes first.": "Primero la clave.",
+}  # fmt: skip

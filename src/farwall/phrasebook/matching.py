@@ -1,0 +1,212 @@
+"""Finding the Spanish of a sentence: by its pattern, its sentences one by one, its parts.
+
+A pattern is English with places: `{1}` a phrase, said by the same book · `{#1}` a quantity ·
+`{@1}` a name, kept · `{&1}` a word of a file and `{$1}` a
+place in it, kept. The Spanish names the same places, in any
+order. The pattern with the most letters of its own wins.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache, lru_cache
+
+from farwall.phrasebook.phrases import phrases
+from farwall.phrasebook.places import (
+    ADDRESS,
+    CITED,
+    HOLE,
+    PATH,
+    QUANTITY,
+    name_in_spanish,
+    names_in_spanish,
+    quantity_in_spanish,
+)
+
+Names = frozenset[str]
+
+PLACE = re.compile(r"\{([#@&$]?)(\d)\}")
+_DEEPEST = 6
+_ENDS = re.compile(r"(?<=[.!?]) (?=[^a-zà-ÿ])")
+_JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
+_SPANISH_JOINS = {" and ": " y ", " or ": " o "}
+_BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
+_REGEX = {"": "(.+?)", "#": f"({QUANTITY})", "@": "(.+?)", "&": f"({ADDRESS})", "$": f"({PATH})"}
+_KEY = re.compile(r"[a-z_]+")
+_LETTERS = re.compile(r"[^\W\d_]")
+
+
+@dataclass(frozen=True)
+class Pattern:
+    """An English pattern and its Spanish; literal: its longest piece of English without a place."""
+
+    spanish: str
+    regex: re.Pattern[str]
+    places: tuple[str, ...]
+    literal: str
+
+
+def in_spanish(text: str, names: Names = frozenset()) -> str | None:
+    """The text in Spanish, every part of it; None where the book does not hold it whole.
+
+    names: what people call rooms, stains and coats here; they stay as they are.
+    """
+    bare = text.strip()
+    if not bare:
+        return text
+    found = _spanish(bare.replace("\u00a0", " "), 0, names)
+    if found is None:
+        return None
+    if "\u00a0" in bare:
+        found = _BEFORE_UNIT.sub("\\1\u00a0\\2", found)
+    return text.replace(bare, found, 1) if bare != text else found
+
+
+@lru_cache(maxsize=16384)
+def _spanish(text: str, depth: int, names: Names) -> str | None:
+    if not _LETTERS.search(text) or CITED.fullmatch(text):
+        return text
+    if (known := names_in_spanish(text, names)) is not None:
+        return known
+    exact = _book().exact.get(text) or quantity_in_spanish(text)
+    if exact is not None or depth > _DEEPEST:
+        return exact
+    return (
+        _by_pattern(text, depth, names)
+        or _by_other_case(text, depth, names)
+        or _without_its_stop(text, depth, names)
+        or _by_place(text, depth, names)
+        or _by_sentences(text, depth, names)
+        or _by_parts(text, depth, names)
+    )
+
+
+def _by_pattern(text: str, depth: int, names: Names) -> str | None:
+    for pattern in _book().patterns:
+        if pattern.literal not in text:
+            continue
+        match = pattern.regex.fullmatch(text)
+        if match is not None and (found := _filled(pattern, match, depth, names)) is not None:
+            return found
+    return None
+
+
+def _filled(pattern: Pattern, match: re.Match[str], depth: int, names: Names) -> str | None:
+    said: dict[str, str] = {}
+    for place, part in zip(pattern.places, match.groups(), strict=True):
+        found = _place(place[0], part, depth, names)
+        if found is None:
+            return None
+        said[place] = found
+    return PLACE.sub(lambda one: said[(one[1] or " ") + one[2]], pattern.spanish)
+
+
+def _place(kind: str, part: str, depth: int, names: Names) -> str | None:
+    if part == HOLE or kind in {"&", "$"}:
+        return part
+    if kind == "#":
+        return quantity_in_spanish(part)
+    if kind == "@":
+        return names_in_spanish(part, names) or name_in_spanish(part, _book().words)
+    return _spanish(part, depth + 1, names)
+
+
+def _by_other_case(text: str, depth: int, names: Names) -> str | None:
+    first = text[0]
+    if not first.isupper() or text[1:2].isupper():
+        return None
+    small = first.lower() + text[1:]
+    found = _book().exact.get(small) or _by_pattern(small, depth, names)
+    return None if found is None else found[0].upper() + found[1:]
+
+
+def _without_its_stop(text: str, depth: int, names: Names) -> str | None:
+    if not text.endswith(".") or ". " in text:
+        return None
+    found = _spanish(text[:-1], depth + 1, names)
+    return None if found is None else f"{found}."
+
+
+def _by_place(text: str, depth: int, names: Names) -> str | None:
+    """`Kitchen: …` or `exits: …`: a name that is known, or a key of a file, before a sentence."""
+    head, colon, tail = text.partition(": ")
+    if not colon or not tail:
+        return None
+    place = names_in_spanish(head, names)
+    if place is None and tail.endswith(".") and _KEY.fullmatch(head) and head not in _book().exact:
+        place = head
+    found = None if place is None else _spanish(tail, depth + 1, names)
+    return None if found is None else f"{place}: {found}"
+
+
+def _by_sentences(text: str, depth: int, names: Names) -> str | None:
+    """Sentence by sentence, the most of them taken together first."""
+    ends = [one.start() for one in _ENDS.finditer(text)]
+    for end in reversed(ends):
+        head = _spanish(text[:end], depth + 1, names)
+        if head is not None:
+            tail = _spanish(text[end + 1 :], depth + 1, names)
+            if tail is not None:
+                return f"{head} {tail}"
+    return None
+
+
+def _by_parts(text: str, depth: int, names: Names) -> str | None:
+    for join in _JOINS:
+        parts = text.split(join)
+        if len(parts) == 1 or not all(parts):
+            continue
+        said = [_spanish(part, depth + 1, names) for part in parts]
+        if (found := _joined(said, _SPANISH_JOINS.get(join, join))) is not None:
+            return found
+        head, _, tail = text.partition(join)
+        said = [_spanish(head, depth + 1, names), _spanish(tail, depth + 1, names)]
+        if (found := _joined(said, _SPANISH_JOINS.get(join, join))) is not None:
+            return found
+    return None
+
+
+def _joined(said: list[str | None], join: str) -> str | None:
+    whole = [one for one in said if one is not None]
+    return join.join(whole) if len(whole) == len(said) else None
+
+
+@dataclass(frozen=True)
+class Book:
+    """exact: without a place · patterns: the others, heaviest first · words: of English."""
+
+    exact: dict[str, str]
+    patterns: tuple[Pattern, ...]
+    words: frozenset[str]
+
+
+@cache
+def _book() -> Book:
+    """The book, read once."""
+    pairs = phrases()
+    told = {one: spanish for one, spanish in pairs.items() if not PLACE.search(one)}
+    others = sorted(
+        (one for one in pairs if PLACE.search(one)), key=lambda one: -len(PLACE.sub("", one))
+    )
+    words = {word.lower() for one in pairs for word in re.findall(r"[^\W\d_]{3,}", one)}
+    return Book(told, tuple(_pattern(one, pairs[one]) for one in others), frozenset(words))
+
+
+def _pattern(english: str, spanish: str) -> Pattern:
+    regex, places, literals = "", [], []
+    at = 0
+    for place in PLACE.finditer(english):
+        literals.append(english[at : place.start()])
+        regex += re.escape(literals[-1]) + _REGEX[place[1]]
+        places.append((place[1] or " ") + place[2])
+        at = place.end()
+    literals.append(english[at:])
+    regex += re.escape(literals[-1])
+    return Pattern(spanish, re.compile(regex, re.DOTALL), tuple(places), max(literals, key=len))
+
+
+def patterns_of_book() -> Iterator[tuple[str, str]]:
+    """All pairs, English and Spanish, as they are written."""
+    yield from phrases().items()

@@ -1,0 +1,266 @@
+"""The days of all open houses and crews: asked for, solved beside, kept, looked at, fetched."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Sequence
+from concurrent.futures import Executor
+from dataclasses import replace
+from datetime import datetime
+from typing import Any
+
+from fastapi import APIRouter, Request, Response
+from starlette.datastructures import FormData, UploadFile
+
+from farwall.errors import Mistake, Refused, Unanswerable
+from farwall.papers.wall_clock import Units
+from farwall.store.files import file_path
+from farwall.units import f_from_c
+from farwall.web.calendar_work import Asked, asked_from, calendar_of
+from farwall.web.door import Door
+from farwall.web.firm import FIRM, LESSONS
+from farwall.web.live import Live
+from farwall.web.pages.days_form import MOST_HOUSES, asked_of, default_asked, rows_of, what_if_of
+from farwall.web.pages.days_shown import Look, shown_of
+from farwall.web.pages.firm_units import firm_units
+from farwall.web.pages.guard import form_of, text_of
+from farwall.web.pages.guarded import guarded
+from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
+from farwall.web.session import Sessions
+from farwall.web.words import said
+
+Json = dict[str, Any]
+CALENDAR, WHAT_IF = "calendar", "calendar-if"
+"""Kinds of documents: the calendar that stands, and the last one asked about."""
+MOST_MB = 8
+_ROOM = 200_000
+
+
+def days(door: Door, held: Live, sessions: Sessions) -> APIRouter:
+    """The routes of the calendar."""
+    router = guarded(sessions)
+    pages = _Days(door, held)
+    router.get("/days")(pages.show)
+    router.post("/days/weather")(pages.weather)
+    router.post("/days/ask")(pages.ask)
+    router.post("/days/if")(pages.what_if)
+    router.post("/days/keep")(pages.keep)
+    router.post("/days/drop")(pages.drop)
+    router.get("/days/state")(pages.how_far)
+    router.get("/days/farwall.ics")(pages.calendar_file)
+    router.get("/days/days.json")(pages.document)
+    return router
+
+
+class _Days:
+    """The calendar that stands in the book, and the question that was put last."""
+
+    def __init__(self, door: Door, held: Live) -> None:
+        self.door, self.held, self.book = door, held, door.book
+
+    def show(self, first: str = "", weeks: str = "") -> Response:
+        """The page."""
+        return self._page(first=first, weeks=weeks)
+
+    def how_far(self) -> Json:
+        """Whether a calendar is being made; the page that waits looks here."""
+        busy = self.held.slow.busy(CALENDAR) or self.held.slow.busy(WHAT_IF)
+        return {"version": 0, "fresh": not busy, "no": []}
+
+    async def weather(self, request: Request) -> Response:
+        """Keep an hourly EPW file for the calendars to come."""
+        from farwall.readers.epw import parse_epw
+
+        form = await form_of(request, MOST_MB * 1_000_000 + _ROOM)
+        try:
+            try:
+                file = form.get("file")
+                if not isinstance(file, UploadFile) or not file.filename:
+                    raise Refused(Mistake("", said("days-weather-none")))
+                content, name = await file.read(), file.filename[:120]
+            finally:
+                await form.close()
+            if (
+                not content[:64]
+                .decode("latin-1")
+                .removeprefix("ï»¿")
+                .lstrip()
+                .upper()
+                .startswith("LOCATION")
+            ):
+                raise Refused(Mistake(name, said("days-weather-not")))
+            text = content.decode("utf-8", "replace")
+            await asyncio.to_thread(parse_epw, text, name=name)
+        except Refused as error:
+            return await asyncio.to_thread(self._page, mistakes=mistakes_of(error), code=422)
+        sha = await self.door.written(lambda: self.book.put_file(content))
+        was = await asyncio.to_thread(self._asked)
+        asked = replace(was, weather=(sha, name), readings={})
+        await self.door.written(lambda: self._put_asked(asked))
+        return seen_elsewhere("/days#asks")
+
+    async def ask(self, request: Request) -> Response:
+        """Begin a calendar of what the form asks; the one that stands is shown meanwhile."""
+        form = await form_of(request, _ROOM)
+        was = await asyncio.to_thread(self._asked)
+        open_ = await asyncio.to_thread(self._open, was)
+        units = await asyncio.to_thread(firm_units, self.book)
+        try:
+            asked = asked_of(form, list(open_), was, units)
+        except Refused as error:
+            return await asyncio.to_thread(self._page, mistakes=mistakes_of(error), code=422)
+        await self.door.written(lambda: self._put_asked(asked))
+        self._begin(CALENDAR, asked)
+        return seen_elsewhere("/days")
+
+    async def what_if(self, request: Request) -> Response:
+        """Begin the calendar with rain or another trade, held to the one that stands."""
+        form = await form_of(request)
+        stands = await asyncio.to_thread(self.book.document, CALENDAR, FIRM)
+        if stands is None or not stands.get("document"):
+            raise Unanswerable(said("days-none"))
+        try:
+            asked = what_if_of(form, asked_from(stands["asked"]))
+        except Refused as error:
+            wrong = mistakes_of(error)
+            return await asyncio.to_thread(self._page, if_mistakes=wrong, told=form, code=422)
+        self._begin(WHAT_IF, asked)
+        return seen_elsewhere("/days#what-if")
+
+    async def keep(self, request: Request) -> Response:
+        """Let the calendar that was asked about stand."""
+        await form_of(request)
+        asked = await asyncio.to_thread(self.book.document, WHAT_IF, FIRM)
+        if asked is not None and asked.get("document"):
+            await self.door.written(lambda: self._stand(asked))
+            await self._dropped()
+        return seen_elsewhere("/days")
+
+    async def drop(self, request: Request) -> Response:
+        """Let the question go."""
+        await form_of(request)
+        await self._dropped()
+        return seen_elsewhere("/days")
+
+    def calendar_file(self) -> Response:
+        """The calendar as iCalendar, the same UID for the same step in every one."""
+        stands = self._standing()
+        headers = {
+            "cache-control": "private, no-cache",
+            "content-disposition": 'attachment; filename="farwall.ics"',
+        }
+        return Response(stands["ics"].encode(), media_type="text/calendar", headers=headers)
+
+    def document(self) -> Response:
+        """The calendar as `days.json`, as the command line writes it."""
+        from farwall.papers.json_text import json_text
+
+        text = json_text(dict(self._standing()["document"])) + "\n"
+        headers = {"content-disposition": 'attachment; filename="days.json"'}
+        return Response(text.encode(), media_type="application/json", headers=headers)
+
+    # what is kept
+
+    def _standing(self) -> Json:
+        stands = self.book.document(CALENDAR, FIRM)
+        if stands is None or not stands.get("document"):
+            raise Unanswerable(said("days-none"))
+        return stands
+
+    def _asked(self) -> Asked:
+        """What was asked last, else what would be."""
+        kept = self.book.document("calendar-asked", FIRM)
+        if kept is not None:
+            return asked_from(kept)
+        ids = [one.id for one in self.book.jobs(limit=MOST_HOUSES) if not one.closed]
+        return default_asked(ids, self.door.clock().date())
+
+    def _put_asked(self, asked: Asked) -> None:
+        self.book.put_document("calendar-asked", FIRM, asked.to_dict())
+
+    def _open(self, asked: Asked) -> dict[str, str]:
+        """Houses that may be asked about: the newest open ones, and those asked about before."""
+        found: dict[str, str] = {}
+        for one in self.book.jobs():
+            if not one.closed and (len(found) < MOST_HOUSES or one.id in asked.houses):
+                found[one.id] = one.name or one.id
+        return found
+
+    def _begin(self, key: str, asked: Asked) -> None:
+        def work(hands: Executor) -> None:
+            there = {one.id for one in self.book.jobs()}
+            facts = {one: self.book.facts(one) for one in asked.houses if one in there}
+            path = None
+            if asked.weather is not None:
+                path = str(file_path(self.book.where.files, asked.weather[0]))
+            taught = self.book.document(LESSONS, FIRM)
+            made = hands.submit(calendar_of, asked.to_dict(), facts, path, taught).result()
+            told = {**made, "asked": asked.to_dict(), "made_at": self.door.now()}
+            if key == WHAT_IF:
+                self.book.put_document(WHAT_IF, FIRM, told)
+            else:
+                self._stand(told)
+
+        self.held.slow.begin(key, work)
+
+    def _stand(self, told: Json) -> None:
+        """Keep a calendar as the one that stands, its calendar file grown out of the last one."""
+        from farwall.papers.calendar_file import calendar_file
+
+        before = self.book.document(CALENDAR, FIRM) or {}
+        ics = before.get("ics", "")
+        if told["document"] is not None:
+            stamp = datetime.fromisoformat(told["made_at"])
+            ics = calendar_file(told["document"], stamp=stamp, earlier=ics)
+        self.book.put_document(CALENDAR, FIRM, {**told, "ics": ics})
+
+    async def _dropped(self) -> None:
+        nothing: Json = {"document": None}
+        await self.door.written(lambda: self.book.put_document(WHAT_IF, FIRM, nothing))
+
+    # what is shown
+
+    def _page(
+        self,
+        *,
+        first: str = "",
+        weeks: str = "",
+        mistakes: Sequence[str] = (),
+        if_mistakes: Sequence[str] = (),
+        told: FormData | None = None,
+        code: int = 200,
+    ) -> Response:
+        slow, units = self.held.slow, firm_units(self.book)
+        asked = self._asked()
+        stands = self.book.document(CALENDAR, FIRM)
+        document = stands["document"] if stands is not None else None
+        case = self.book.document(WHAT_IF, FIRM)
+        case = case if case is not None and case.get("document") and document else None
+        shown: Json = {}
+        if stands is not None and document is not None and document["houses"]:
+            shown = shown_of(stands, case, units, Look(first, weeks, self.door.clock()))
+        return page(
+            "days.html", code=code, asked=asked, rows=rows_of(self._open(asked), asked),
+            units=units, mistakes=mistakes, if_mistakes=if_mistakes, most=MOST_MB,
+            waiting=slow.busy(CALENDAR), trying=slow.busy(WHAT_IF),
+            trouble=[slow.trouble[one] for one in (CALENDAR, WHAT_IF) if one in slow.trouble],
+            unplaced=_unplaced(stands), shown=shown,
+            form={key: text_of(told, key) if told else "" for key in
+                  ("rain", "trade", "where", "back")},
+            readings=_readings(asked, units),
+        )  # fmt: skip
+
+
+def _unplaced(stands: Json | None) -> list[Json]:
+    return [] if stands is None else list(stands.get("unplaced", ()))
+
+
+def _readings(asked: Asked, units: Units) -> dict[str, str]:
+    """Readings as the form shows them."""
+    found = {}
+    for key, name in (("slab_c", "slab"), ("air_c", "air"), ("rh_percent", "rh")):
+        value = asked.readings.get(key)
+        if value is not None and key != "rh_percent" and units == "us":
+            value = f_from_c(value)
+        found[name] = "" if value is None else f"{value:.1f}".removesuffix(".0")
+    return found

@@ -1,0 +1,119 @@
+"""Faults of a drawn floor, each with its place on the floor and the thing that it is of."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from typing import Any
+
+from farwall.errors import Mistake
+from farwall.web.pages.drawn_read import placed_at
+
+Json = dict[str, Any]
+_PLACE = re.compile(r"^(?:floor\.)?(rooms|openings|fixtures|saw_cuts|exits)(?:\[(\d+)\])?")
+_NEAR = re.compile(r"\((-?\d+(?:\.\d+)?), (-?\d+(?:\.\d+)?)\)")
+_QUOTED = re.compile(r"“([^”]+)”")
+
+
+def faults_told(mistakes: Iterable[Mistake], drawn: Json) -> list[Json]:
+    """Each as `what` in words, the `thing` it is of and `at` [m] where that can be told.
+
+    Beside them what is wrong with the sound part of the floor, which a reader that stumbles over
+    an outline does not come to.
+    """
+    told = [_told(one, drawn) for one in dict.fromkeys(mistakes)]
+    part = _sound_part(drawn)
+    told += [_told(one, part) for one in _faults_of(part)]
+    return list({one["what"]: one for one in reversed(told)}.values())[::-1]
+
+
+def _faults_of(part: Json) -> list[Mistake]:
+    from pydantic import TypeAdapter, ValidationError
+
+    from farwall.floor.faults import faults_of
+    from farwall.floor.nouns import Exit, Floor
+
+    try:
+        floor = TypeAdapter(Floor).validate_python({k: v for k, v in part.items() if k != "exits"})
+        exits = TypeAdapter(tuple[Exit, ...]).validate_python(part["exits"])
+    except ValidationError:
+        return []  # the reader has told what is no floor at all
+    return faults_of(floor, exits)
+
+
+def _sound_part(drawn: Json) -> Json:
+    """The rooms and fixtures with a sound outline, and the openings between such rooms."""
+    rooms = [one for one in drawn["rooms"] if _is_sound(one)]
+    there = {one["id"] for one in rooms}
+    lost = {one["id"] for one in drawn["rooms"]} - there
+    openings = [one for one in drawn["openings"] if not lost & set(_texts(one.get("rooms")))]
+    known = {one["id"] for one in openings}
+    gone = {one["id"] for one in drawn["openings"]} - known
+    return {
+        **drawn,
+        "rooms": rooms,
+        "openings": openings,
+        "fixtures": [one for one in drawn["fixtures"] if _is_sound(one)],
+        "exits": [one for one in drawn["exits"] if one.get("opening") not in gone],
+    }
+
+
+def _texts(value: Any) -> list[str]:
+    return [one for one in value if isinstance(one, str)] if isinstance(value, list) else []
+
+
+def _is_sound(thing: Json) -> bool:
+    import shapely
+
+    from farwall.floor.geojson import polygon_from
+
+    polygon = polygon_from(thing.get("polygon"))
+    return polygon is not None and bool(shapely.is_valid(polygon.shape))
+
+
+def _told(one: Mistake, drawn: Json) -> Json:
+    things = list(_things(one, drawn))
+    near = _NEAR.search(one.what)
+    at = (float(near[1]), float(near[2])) if near else None
+    if at is None and things:
+        at = middle_of(*things[0], drawn)
+    named = {"list": things[0][0], "id": things[0][1]["id"]} if things else None
+    elsewhere = not _PLACE.match(one.where)
+    return {
+        "what": one.what, "remedy": one.remedy, "where": one.where, "at": at, "thing": named,
+        "elsewhere": elsewhere,
+    }  # fmt: skip
+
+
+def _things(one: Mistake, drawn: Json) -> Iterable[tuple[str, Json]]:
+    """The things a mistake is of, by its place, else by the ids that it names."""
+    place = _PLACE.match(one.where)
+    if place is None:
+        return
+    name, number = place[1], place[2]
+    if number is not None and int(number) < len(drawn[name]):
+        yield name, drawn[name][int(number)]
+        return
+    for quoted in _QUOTED.findall(one.what):
+        for thing in drawn[name]:
+            if thing["id"] == quoted:
+                yield name, thing
+
+
+def middle_of(name: str, thing: Json, drawn: Json) -> tuple[float, float] | None:
+    """About the middle of a thing [m]; None where it has no sound shape."""
+    if name == "exits":
+        found = next((o for o in drawn["openings"] if o["id"] == thing.get("opening")), None)
+        return None if found is None else middle_of("openings", found, drawn)
+    if name in {"openings", "saw_cuts"}:
+        points = thing.get("line")
+    else:
+        polygon = thing.get("polygon")
+        rings = polygon.get("coordinates") if isinstance(polygon, dict) else None
+        points = rings[0][:-1] if isinstance(rings, list) and rings and rings[0] else None
+    read = [placed_at(point) for point in points] if isinstance(points, list) else []
+    sound = [point for point in read if point is not None]
+    if not sound:
+        return None
+    xs, ys = [x for x, _ in sound], [y for _, y in sound]
+    return round((min(xs) + max(xs)) / 2, 3), round((min(ys) + max(ys)) / 2, 3)

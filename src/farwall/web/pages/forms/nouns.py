@@ -1,0 +1,90 @@
+"""What a form is made of: blanks in sentences, sentences in parts, parts that repeat."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from farwall.web.pages.forms.measures import Measure
+
+Step = str | int
+Path = tuple[Step, ...]
+Ids = Literal["rooms", "coats", "stains"]
+
+
+@dataclass(frozen=True)
+class Blank:
+    """One blank: the way to its fact from where its part begins, dots between.
+
+    name: its place in the sentence; `name-NAME` are its words for a list of mistakes.
+    measure: where the unit that the key carries is not the one people use (a band in inches).
+    of: its choices are the ids of these. pick: its choices are said as `PICK-VALUE`, else as
+    `pick-KEY-VALUE`. timer: a watch may fill it. must: a row without it is no row.
+    size: of the blank, in letters.
+    """
+
+    name: str
+    way: str
+    measure: Measure | None = None
+    of: Ids | None = None
+    pick: str = ""
+    timer: bool = False
+    must: bool = False
+    size: int = 6
+
+    @property
+    def path(self) -> Path:
+        """The steps of its way."""
+        return tuple(int(step) if step.isdecimal() else step for step in self.way.split("."))
+
+
+@dataclass(frozen=True)
+class Sentence:
+    """Words with blanks in them: `{NAME}` in the words of `key` is the blank of that name.
+
+    help: key of what is told beside it. stands_in: names of defaults (`facts.default_table`) that
+    are taken where it stays empty. rule: of go or no-go, whose answer is shown under it. effect:
+    key of what it would change, where that is no minutes. only: `KEY=VALUE` that a row holds where
+    the sentence is asked in it; a new row is asked all.
+    """
+
+    key: str
+    blanks: tuple[Blank, ...]
+    help: str = ""
+    stands_in: tuple[str, ...] = ()
+    rule: str = ""
+    effect: str = ""
+    only: str = ""
+
+
+@dataclass(frozen=True)
+class Part:
+    """Sentences under a heading (`key`), with a word before them (`KEY-told`) where told.
+
+    each: where the sentences repeat. `rooms`: once for each room, from `way` and its id; `rows`:
+    for each entry of the list at `way`, and once more, empty. most: how many rows at most.
+    stem: of the id that a new row is given where it has none, such as `sample`.
+    """
+
+    key: str
+    sentences: tuple[Sentence, ...]
+    each: Literal["", "rooms", "rows"] = ""
+    way: str = ""
+    told: bool = False
+    most: int = 40
+    stem: str = ""
+    fixed: bool = False
+    """Rows that a drawing brought: none is added or taken away here."""
+
+    @property
+    def path(self) -> Path:
+        """The steps of its way."""
+        return tuple(self.way.split(".")) if self.way else ()
+
+
+@dataclass(frozen=True)
+class Form:
+    """All parts of a screen. key: its heading; `KEY-told` stands under it."""
+
+    key: str
+    parts: tuple[Part, ...]

@@ -1,0 +1,220 @@
+"""All papers of a house: a plain list, what each is for, made when it is asked for."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from fastapi import APIRouter, Response
+
+from farwall.errors import Unanswerable
+from farwall.readers.kept_json import kept_to_dict
+from farwall.store.canonical import canonical
+from farwall.web.door import Door
+from farwall.web.firm import FIRM
+from farwall.web.live import Live
+from farwall.web.live_jobs import PLAN, NotPlanned
+from farwall.web.pages.days import CALENDAR
+from farwall.web.pages.guarded import guarded
+from farwall.web.pages.paper import house_path, page
+from farwall.web.pages.shown import Kept, Shown, State
+from farwall.web.session import Sessions
+from farwall.web.words import LANGUAGE, said
+
+Json = dict[str, Any]
+SLAB = ("run-sheet.pdf", "slab.html", "floor.svg", "moments.svg")
+DAYS = ("go.pdf", "chain.pdf", "days.ics", "seal-sheet.pdf")
+OPEN = ("job.json", "plan.json", "floor.geojson", "log.jsonl")
+"""What there is, in the order in which it is needed."""
+_ELSEWHERE = frozenset(SLAB)
+"""Papers whose address is that of the house itself."""
+_KINDS = {
+    "pdf": "application/pdf", "ics": "text/calendar", "json": "application/json",
+    "geojson": "application/geo+json", "jsonl": "application/jsonl",
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Paper:
+    """A paper of the list: its address, empty where it cannot be made, what it is for, why not."""
+
+    name: str
+    address: str
+    what: str
+    lacks: str
+
+
+def house_papers(door: Door, held: Live, sessions: Sessions) -> APIRouter:
+    """The routes of a house's papers."""
+    router = guarded(sessions)
+    pages = _Papers(door, held)
+    router.get("/houses/{job}/papers")(pages.show)
+    router.get("/houses/{job}/papers/{name}")(pages.one)
+    return router
+
+
+class _Papers:
+    """What is answered of papers; what was made once for a plan is kept."""
+
+    def __init__(self, door: Door, held: Live) -> None:
+        self.door, self.held, self.book = door, held, door.book
+        self.kept = Kept(door.book, door.clock)
+        self.makers: Mapping[str, Callable[[State], bytes]] = {
+            "go.pdf": self._go, "chain.pdf": self._chain, "days.ics": self._ics,
+            "seal-sheet.pdf": self._seal, "job.json": self._job, "plan.json": self._plan,
+            "floor.geojson": self._floor, "log.jsonl": self._log,
+        }  # fmt: skip
+
+    async def show(self, job: str) -> Response:
+        """The list."""
+        await self.held.plan_soon(job)
+        return await asyncio.to_thread(self._page, job)
+
+    async def one(self, job: str, name: str) -> Response:
+        """A paper, made now. Raises NotPlanned, Unanswerable where it cannot be made yet."""
+        if name not in self.makers:
+            return page("trouble.html", code=404, what="no-page", mistakes=[])
+        state = await asyncio.to_thread(self.kept.state, job)
+        content = await asyncio.to_thread(self.makers[name], state)
+        ending = name.rpartition(".")[2]
+        shown = "inline" if ending == "pdf" else "attachment"
+        headers = {
+            "cache-control": "private, no-cache",
+            "content-disposition": f'{shown}; filename="{name}"',
+        }
+        return Response(content, media_type=_KINDS[ending], headers=headers)
+
+    def _page(self, job: str) -> Response:
+        state = self.kept.state(job)
+        lacks = self._lacks(state)
+        groups = [
+            (said(f"papers-{group}"), [_paper(job, name, lacks.get(name, "")) for name in names])
+            for group, names in (("slab", SLAB), ("days", DAYS), ("open", OPEN))
+        ]
+        return page(
+            "papers.html", state=state, house=state.name or state.id, house_id=job,
+            here="way-papers", groups=groups,
+        )  # fmt: skip
+
+    def _lacks(self, state: State) -> dict[str, str]:
+        """Why a paper cannot be made yet."""
+        found = {}
+        if state.shown is None:
+            why = said("papers-no-plan")
+            found = dict.fromkeys((*SLAB, "plan.json"), why)
+        if self._calendar(state.id) is None:
+            found |= dict.fromkeys(("chain.pdf", "days.ics"), said("papers-no-days"))
+        if not self.book.entries(state.id):
+            found["log.jsonl"] = said("papers-no-log")
+        return found
+
+    def _calendar(self, job: str) -> tuple[Json, Json] | None:
+        """The calendar that stands, and this house in it."""
+        stands = self.book.document(CALENDAR, FIRM)
+        document = stands.get("document") if stands is not None else None
+        if stands is None or document is None:
+            return None
+        house = next((one for one in document["houses"] if one["id"] == job), None)
+        return None if house is None else (stands, house)
+
+    def _in_calendar(self, job: str) -> tuple[Json, Json]:
+        found = self._calendar(job)
+        if found is None:
+            raise Unanswerable(said("papers-no-days"))
+        return found
+
+    # one maker for each paper that this page itself hands out
+
+    def _go(self, state: State) -> bytes:
+        from farwall.job.go import go_or_no_go
+        from farwall.papers.go_page import go_pdf
+
+        job = self._facts(state)
+        return go_pdf(go_or_no_go(job), job, units=job.wishes.units)
+
+    def _chain(self, state: State) -> bytes:
+        from farwall.papers.chain.sheet import chain_pdf
+
+        stands, house = self._in_calendar(state.id)
+        units = self._facts(state).wishes.units
+        return chain_pdf(stands["document"], house, units=units)
+
+    def _ics(self, state: State) -> bytes:
+        """The events of this house alone, as they stand in the firm's calendar file."""
+        from farwall.papers.calendar_file import calendar_file
+
+        stands, house = self._in_calendar(state.id)
+        alone = {**stands["document"], "houses": [house]}
+        stamp = datetime.fromisoformat(stands["made_at"])
+        return calendar_file(alone, stamp=stamp, earlier=_only(stands["ics"], state.id)).encode()
+
+    def _seal(self, state: State) -> bytes:
+        key = ("seal", state.id, state.version, LANGUAGE.get())
+        return self.kept.made(key, lambda: self._sealed(state))
+
+    def _sealed(self, state: State) -> bytes:
+        from farwall.job.seal_day import seal_day
+        from farwall.papers.seal_sheet import seal_sheet_pdf
+
+        job = self._facts(state)
+        day = seal_day(job)
+        wishes = job.wishes
+        return seal_sheet_pdf(day.plan, day.sealing, units=wishes.units, notes=wishes.notes)
+
+    def _job(self, state: State) -> bytes:
+        from farwall.readers.job_json import job_to_text
+
+        return job_to_text(self._facts(state)).encode()
+
+    def _plan(self, state: State) -> bytes:
+        from farwall.papers.json_text import json_text
+
+        _planned(state)
+        document = self.book.document(PLAN, state.id)
+        return (json_text(dict(document or {})) + "\n").encode()
+
+    def _floor(self, state: State) -> bytes:
+        from farwall.floor.geojson import floor_collection
+
+        job = self._facts(state)
+        found = {**floor_collection(job.floor, job.exits), "job": state.id}
+        return (canonical(found, where=f"floor of {state.id}") + "\n").encode()
+
+    def _log(self, state: State) -> bytes:
+        lines = [
+            json.dumps(kept_to_dict(one), ensure_ascii=False, allow_nan=False)
+            for one in self.book.entries(state.id)
+        ]
+        return "".join(f"{line}\n" for line in lines).encode()
+
+    def _facts(self, state: State) -> Any:
+        from farwall.readers.job_json import job_from
+
+        return job_from(self.book.facts(state.id, state.version), f"The job {state.id}")
+
+
+def _paper(job: str, name: str, lacks: str) -> Paper:
+    base = house_path(job) if name in _ELSEWHERE else f"{house_path(job)}/papers"
+    key = name.replace(".", "-")
+    return Paper(
+        said(f"papers-name-{key}"), "" if lacks else f"{base}/{name}", said(f"papers-for-{key}"),
+        lacks,
+    )  # fmt: skip
+
+
+def _planned(state: State) -> Shown:
+    if state.shown is None:
+        raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+    return state.shown
+
+
+def _only(ics: str, job: str) -> str:
+    """The events of one house in a calendar file, so that its ids and counts stay the same."""
+    own = f"UID:{'-'.join(job.split())}."
+    events = ics.split("BEGIN:VEVENT\r\n")[1:]
+    kept = [one.partition("END:VEVENT")[0] for one in events if own in one.replace("\r\n ", "")]
+    return "".join(f"BEGIN:VEVENT\r\n{one}END:VEVENT\r\n" for one in kept)

@@ -1,0 +1,151 @@
+"""The form of a word of the log: a field for each thing that it carries, and what was typed."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from farwall.errors import Mistake, Refused
+from farwall.facts.log import Kept
+from farwall.facts.log_words import WORDS, Carried
+from farwall.facts.plan import Plan
+from farwall.papers.wall_clock import Units
+from farwall.papers.words import listed, room_names
+from farwall.web.pages.log_words import choice_told, field_told
+from farwall.web.words import said
+
+GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("day", ("day-started", "reading", "room-closed", "room-free")),
+    ("mix", ("mixed", "filled", "tank-weighed", "tank-empty")),
+    ("spraying", (
+        "field-started", "band-done", "field-done", "coat-done", "feathered", "stopped", "drip",
+        "fizz",
+    )),
+    ("judging", ("sheen-lost", "still-damp", "dry", "coat-judged")),
+    ("after", ("neutralised", "rinsed", "sealed")),
+    ("people", ("hours", "hurt", "near-miss")),
+    ("book", ("note", "photo", "struck", "handed-over", "called-back")),
+)  # fmt: skip
+"""The words as the form offers them."""
+_ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
+_UNITS = {
+    "litres": ("gal", "L"), "celsius": ("°F", "°C"), "m_s": ("mph", "m/s"), "minutes": ("min",) * 2,
+    "hours": ("h",) * 2, "percent": ("%",) * 2, "metres": ("ft", "m"), "kg": ("lb", "kg"),
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Field:
+    """A field of the form: its name there, what it asks, how, from what, and what stands in it."""
+
+    name: str
+    label: str
+    kind: str
+    must: bool
+    choices: tuple[tuple[str, str], ...]
+    value: str
+
+
+@dataclass(frozen=True)
+class There:
+    """What a form may name: the plan, where there is one, and the entries so far."""
+
+    plan: Plan | None
+    kept: Sequence[Kept]
+    units: Units
+
+
+def fields_of(word: str, there: There, told: Mapping[str, str]) -> list[Field]:
+    """The fields of a word, with what was typed or asked for in them."""
+    known = WORDS[word]
+    return [
+        Field(
+            _spelt(one, there.units), _label(word, one, there.units), _kind(one),
+            one in known.must, _choices(one, there), told.get(_spelt(one, there.units), ""),
+        )
+        for one in known.carried
+    ]  # fmt: skip
+
+
+def told_of(word: str, there: There, form: Mapping[str, str]) -> list[str]:
+    """What the form says as the words of `farwall log`: `key=value`, without what was left out."""
+    names = [_spelt(one, there.units) for one in WORDS[word].carried]
+    return [f"{name}={form[name]}" for name in names if form.get(name)]
+
+
+def moment_of(form: Mapping[str, str], now: datetime, starts_at: str) -> datetime:
+    """When it was: the day and time told, at the offset of the plan, else now. Raises Refused."""
+    day, time = form.get("day", ""), form.get("time", "")
+    if not day and not time:
+        return now
+    zone = datetime.fromisoformat(starts_at).tzinfo if starts_at else now.tzinfo
+    try:
+        if not day or not time:
+            raise ValueError
+        return datetime.fromisoformat(f"{day}T{time}").replace(tzinfo=zone)
+    except ValueError:
+        text = f"{day} {time}".strip()[:60]
+        raise Refused(Mistake(said("log-when-day"), said("log-when-wrong", text=text))) from None
+
+
+def is_id(text: str) -> bool:
+    """Whether this is an id of the form that entries bear."""
+    return _ID.fullmatch(text) is not None
+
+
+def _spelt(one: Carried, units: Units) -> str:
+    """The key as the reader of the log understands it in these units."""
+    if units != "us":
+        return one.key
+    if one.kind == "litres":
+        return "gal" if one.key == "litres" else f"{one.key.removesuffix('_l')}_gal"
+    if one.kind == "celsius":
+        return f"{one.key.removesuffix('_c')}_f"
+    return f"{one.key.removesuffix('_m_s')}_mph" if one.kind == "m_s" else one.key
+
+
+def _label(word: str, one: Carried, units: Units) -> str:
+    unit = _UNITS.get(one.kind)
+    told = field_told(word, one)
+    told = told[:1].upper() + told[1:]
+    return f"{told}, {unit[0 if units == 'us' else 1]}" if unit else told
+
+
+def _kind(one: Carried) -> str:
+    if one.kind in {"field", "band", "coat", "room", "entry", "choice", "yes"}:
+        return "choice"
+    if one.kind == "hash":
+        return "file"
+    return "text" if one.kind == "text" else "number"
+
+
+def _choices(one: Carried, there: There) -> tuple[tuple[str, str], ...]:
+    plan = there.plan
+    if one.kind == "yes":
+        return (("yes", said("log-yes")), ("no", said("log-no")))
+    if one.kind == "choice":
+        return tuple((each, choice_told(each)) for each in one.choices)
+    if one.kind == "entry":
+        from farwall.job.story.say import short_id
+        from farwall.web.pages.log_words import word_name
+
+        return tuple(
+            (kept.entry.id, f"[{short_id(kept.entry.id)}] {word_name(kept.entry.word)}")
+            for kept in reversed(there.kept)
+        )
+    if plan is None:
+        return ()
+    if one.kind == "room":
+        return tuple((room.id, room.label) for room in plan.inputs.floor.rooms)
+    if one.kind == "coat":
+        return tuple((coat.id, coat.id) for coat in plan.inputs.coats)
+    if one.kind == "field":
+        return tuple((f.id, f"{f.id} {listed(room_names(plan, f.rooms))}") for f in plan.fields)
+    if one.kind == "band":
+        return tuple(
+            (band.id, f"{band.id} {listed(room_names(plan, f.rooms))}")
+            for f in plan.fields for band in sorted(f.bands, key=lambda b: b.order)
+        )  # fmt: skip
+    return ()

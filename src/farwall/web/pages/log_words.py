@@ -1,0 +1,119 @@
+"""Entries of a log in words, in the request's language; in English as `farwall log` has them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+
+from farwall.facts.log_words import WORDS, Carried
+from farwall.facts.plan import Plan
+from farwall.job.story.noun import CoatStory, Happened, Story
+from farwall.job.story.say import clock, coverage, short_id, temperature, volume
+from farwall.units import ft_from_m
+from farwall.web.words import said, words
+
+_SHOWN: Mapping[str, Callable[[float], str]] = {
+    "litres": volume,
+    "celsius": temperature,
+    "minutes": lambda value: f"{value:g} min",
+    "hours": lambda value: f"{value:g} h",
+    "percent": lambda value: f"{value:g} %",
+    "m_s": lambda value: f"{value:.1f} m/s",
+    "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
+}
+_BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
+
+
+@dataclass(frozen=True)
+class Names:
+    """What rooms are called, by id; empty where there is no plan."""
+
+    rooms: Mapping[str, str]
+
+    @classmethod
+    def of(cls, plan: Plan | None) -> Names:
+        """Those of a plan."""
+        rooms = plan.inputs.floor.rooms if plan is not None else ()
+        return cls({room.id: room.label for room in rooms})
+
+
+def word_name(name: str) -> str:
+    """What a word of the log is called."""
+    return _known(f"log-word-{name}", name.replace("-", " "))
+
+
+def word_says(name: str) -> str:
+    """What a word of the log says."""
+    return said(f"log-says-{name}")
+
+
+def field_told(word: str, one: Carried) -> str:
+    """What a value means that a word carries."""
+    own = f"log-what-{word}-{one.key}"
+    return said(own if own in words("en") else f"log-what-{one.key}")
+
+
+def choice_told(choice: str) -> str:
+    """A choice by its name."""
+    return _known(f"log-choice-{choice}", choice)
+
+
+def entry_told(one: Happened, names: Names) -> str:
+    """What an entry says: its word, then all that it carries."""
+    word = WORDS.get(one.word)
+    carried = {each.key: each for each in word.carried} if word else {}
+    parts = [
+        _part(names, carried.get(key), key, value)
+        for key, value in one.about.items()
+        if key not in carried or carried[key].kind != "hash"  # the file itself is shown
+    ]
+    return f"{word_name(one.word)}: {', '.join(parts)}" if parts else word_name(one.word)
+
+
+def _part(names: Names, carried: Carried | None, key: str, value: object) -> str:
+    kind = carried.kind if carried else ""
+    if isinstance(value, bool):
+        text = said("log-yes" if value else "log-no")
+    elif isinstance(value, int | float):
+        text = _SHOWN[kind](value) if kind in _SHOWN else f"{value:g}"
+    elif kind == "room" and isinstance(value, str):
+        text = names.rooms.get(value, value)
+    elif kind == "choice" and isinstance(value, str):
+        text = choice_told(value)
+    elif kind == "entry" and isinstance(value, str):
+        return f"[{short_id(value)}]"
+    elif isinstance(value, list | tuple):
+        text = said("firm-and").join(map(str, value))
+    else:
+        text = str(value)
+    return text if key in _BARE else f"{_known(f'log-key-{key}', key.replace('_', ' '))} {text}"
+
+
+def sums_told(plan: Plan, story: Story) -> Iterator[str]:
+    """What the log comes to: each coat with its litres, the hours."""
+    for coat in story.coats:
+        yield _coat(plan, coat)
+    if story.hours_h:
+        tasks = ", ".join(f"{choice_told(one)} {h:g}" for one, h in story.hours_h.items())
+        yield said("log-hours", tasks=tasks, total=f"{sum(story.hours_h.values()):g}")
+
+
+def _coat(plan: Plan, coat: CoatStory) -> str:
+    done = sum(one.end_min is not None for one in coat.fields)
+    own = sum(one.coat == coat.coat for one in plan.fields)
+    more = ""
+    if coat.mixed_l is not None:
+        more += said("log-coat-mixed", litres=volume(coat.mixed_l))
+    if coat.used_l is not None:
+        at = clock(plan, coat.levels[-1].at_min)
+        more += said("log-coat-used", litres=volume(coat.used_l), at=at)
+    if coat.l_per_m2 is not None:
+        planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2
+        more += said(
+            "log-coat-coverage", found=coverage(coat.l_per_m2), planned=coverage(planned)
+        )  # fmt: skip
+    return said("log-coat", coat=coat.coat, done=done, own=own, more=more)
+
+
+def _known(key: str, default: str) -> str:
+    return said(key) if key in words("en") else default

@@ -1,0 +1,80 @@
+"""What each new house begins with: the firm's own crew, sprayer, stains and units."""
+
+from __future__ import annotations
+
+import copy
+import hashlib
+import json
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from farwall.facts.defaults import DEFAULT_STAINS, coats_by_default
+from farwall.facts.job import Job
+from farwall.floor.from_sizes import SizedRoom, floor_from_sizes
+from farwall.readers.room_names import slug
+from farwall.store.book import Book
+from farwall.store.nouns import NoSuchJob
+from farwall.web.firm import FIRM
+
+NEW_HOUSES = "new-houses"
+"""Kind of the document; its id is that of the firm."""
+_KEYS = ("crew", "tools", "stains", "coats")
+_STARTS_H, _SATURDAY = 8, 5
+Json = dict[str, Any]
+
+
+def firm_facts(book: Book) -> Json:
+    """Facts of a house of one room that holds what the firm told, for a form to fill."""
+    from farwall.readers.job_json import job_to_dict
+
+    floor, exits = floor_from_sizes([SizedRoom("room", "", 4.0, 3.0)])
+    bare = Job(version=1, floor=floor, exits=exits, id="new-house")
+    bare = replace(bare, stains=DEFAULT_STAINS, coats=coats_by_default(DEFAULT_STAINS))
+    return with_firm(job_to_dict(bare), book)
+
+
+def with_firm(facts: Mapping[str, Any], book: Book) -> Json:
+    """Facts of a new house with what the firm told in place of what stands in."""
+    made = copy.deepcopy(dict(facts))
+    told = book.document(NEW_HOUSES, FIRM) or {}
+    for key in ("crew", "tools", "wishes"):
+        if told.get(key):
+            made[key] = {**made.get(key, {}), **told[key]}
+    if told.get("stains") and told.get("coats"):
+        made |= {key: copy.deepcopy(told[key]) for key in ("stains", "coats")}
+    return made
+
+
+def told_by_firm(facts: Mapping[str, Any]) -> Json:
+    """The document of the firm in facts that its form filled."""
+    wishes = {key: value for key, value in facts.get("wishes", {}).items() if key == "units"}
+    found = {key: copy.deepcopy(facts[key]) for key in _KEYS if facts.get(key)}
+    return found | ({"wishes": wishes} if wishes else {})
+
+
+def version_of(facts: Mapping[str, Any]) -> str:
+    """A word that changes with what the firm told."""
+    text = json.dumps(told_by_firm(facts), sort_keys=True)
+    return hashlib.sha256(text.encode()).hexdigest()[:12]
+
+
+def free_id(book: Book, name: str) -> str:
+    """An id for a new house by its name, with a number where that is taken."""
+    bare = slug(name)[:50] or "house"
+    for n in range(1, 10_000):
+        found = bare if n == 1 else f"{bare}-{n}"
+        try:
+            book.versions(found)
+        except NoSuchJob:
+            return found
+    raise AssertionError("ten thousand houses of one name")
+
+
+def next_working_day(now: datetime) -> str:
+    """Eight in the morning of the next day that is no Saturday or Sunday, with now's offset."""
+    day = now + timedelta(days=1)
+    while day.weekday() >= _SATURDAY:
+        day += timedelta(days=1)
+    return day.replace(hour=_STARTS_H, minute=0, second=0, microsecond=0).isoformat()

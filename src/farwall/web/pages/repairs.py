@@ -1,0 +1,106 @@
+"""What an import mended or left open, each with what can be done about it on the floor.
+
+An offer is a pair of acts of the drawing screen: `yes` keeps or does what the reader proposes, `no`
+undoes or contradicts it. Where nothing can be done it can only be said to be seen.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from farwall.floor.geometry import Point
+from farwall.web.words import said
+
+Json = dict[str, Any]
+READING = "reading"
+"""Kind of document: what was mended and left when a house was brought, and what was answered."""
+
+
+@dataclass(frozen=True)
+class Offer:
+    """Keys of the words of both answers, and the acts behind them; an empty act only notes it."""
+
+    yes: str = "repair-seen"
+    yes_act: str = ""
+    no: str = ""
+    no_act: str = ""
+
+
+SEEN = Offer()
+OFFERS: Mapping[str, Offer] = {
+    "gap-closed": Offer("repair-joined", "", "repair-gap-open", "wide-here"),
+    "name-guessed": Offer("repair-name-right", "", "repair-name-other", "name-room"),
+    "label-lost": Offer("repair-room-here", "room-here", "repair-no-room"),
+    "outside-slab": Offer("repair-stays-out", "", "repair-is-room", "room-here"),
+    "closed-shape": Offer("repair-left-out", "", "repair-is-room", "room-here"),
+    "room-unsound": Offer("repair-room-here", "room-here", "repair-no-room"),
+    "shelves": Offer("repair-sprayed", "", "repair-kept-dry", "fixture-here"),
+    "overhang": Offer("repair-sprayed", "", "repair-kept-dry", "fixture-here"),
+    "casework-unclear": Offer("repair-sprayed", "", "repair-kept-dry", "fixture-here"),
+    "symbol": Offer("repair-kept-dry", "fixture-here", "repair-sprayed"),
+    "fixtures-to-check": Offer("repair-all-stand", "", "repair-strike", "pick-fixture"),
+    "way-out-unsure": Offer("repair-way-out", "exit-here", "repair-no-way-out", "no-exit-here"),
+    "no-leaf": Offer("repair-no-leaf", "", "repair-has-leaf", "leaf-here"),
+    "opening-nowhere": Offer("repair-no-opening", "", "repair-opening-here", "wide-here"),
+    "opening-to-unclosed": Offer("repair-no-opening", "", "repair-opening-here", "wide-here"),
+    "way-out": Offer("repair-put-way-out", "way-out", ""),
+    "tracing": Offer("repair-trace", "trace", ""),
+    "unit-overruled": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
+    "unit-found": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
+    "scale-told": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
+    "scale-doubted": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
+    "scale": Offer("", "", "repair-unit-choose", "unit"),
+}
+"""By the codes of the readers; any other code can only be seen: `recovered`, `doubles-dropped`,
+`origin-moved`, `not-read`, `degrees-to-metres`."""
+UNITS = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
+"""Metres a unit of a drawing, by definition [nist-hb44]."""
+
+
+def reading_document(notes: Mapping[str, Sequence[Any]], *, unit: str, facts: int) -> Json:
+    """The document that keeps what an import found: lists of notes by `mended`, `left`, `asks`."""
+    return {
+        "facts": facts,
+        "unit": unit,
+        "notes": [
+            {"list": name, "code": one.code, "what": one.what, "where": _where(one.where)}
+            for name, found in notes.items()
+            for one in found
+        ],
+        "answers": {},
+    }
+
+
+def _where(at: Point | None) -> list[float] | None:
+    return None if at is None else [float(at[0]), float(at[1])]
+
+
+def offers_told(document: Json | None) -> list[Json]:
+    """The notes of a reading with the words and acts of their answers."""
+    if document is None:
+        return []
+    found = []
+    for number, one in enumerate(document["notes"]):
+        offer = OFFERS.get(one["code"], SEEN)
+        found.append({
+            "number": str(number), "code": one["code"], "what": one["what"], "at": one["where"],
+            "yes": said(offer.yes) if offer.yes else "", "yes_act": offer.yes_act,
+            "no": said(offer.no) if offer.no else "", "no_act": offer.no_act,
+            "answer": document["answers"].get(str(number), ""),
+        })  # fmt: skip
+    return found
+
+
+def answered(document: Json, told: Any) -> Json:
+    """The document with what was answered; anything that is no answer is passed over."""
+    if not isinstance(told, dict):
+        return document
+    numbers = {str(number) for number in range(len(document["notes"]))}
+    answers = {
+        str(number): answer
+        for number, answer in told.items()
+        if str(number) in numbers and answer in {"yes", "no"}
+    }
+    return {**document, "answers": answers}

@@ -1,0 +1,103 @@
+"""Settings: language and light of this browser, and what each new house begins with."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Mapping
+from typing import Any
+
+from fastapi import APIRouter, Depends, Request, Response
+
+from farwall.web.door import Door
+from farwall.web.firm import FIRM as OF_FIRM
+from farwall.web.pages.forms.asked import asked_of
+from farwall.web.pages.forms.crew import FIRM
+from farwall.web.pages.forms.notes import Notes
+from farwall.web.pages.forms.shown import form_shown, link_of
+from farwall.web.pages.forms.told import Slip, Wrong, changed_facts
+from farwall.web.pages.guard import asks_for_session, form_of, text_of
+from farwall.web.pages.light import COOKIE as LIGHT_COOKIE
+from farwall.web.pages.light import LIGHTS
+from farwall.web.pages.new_houses import NEW_HOUSES, firm_facts, told_by_firm, version_of
+from farwall.web.pages.paper import PageRoute, page, seen_elsewhere
+from farwall.web.pages.tongue import TONGUE
+from farwall.web.session import Sessions
+from farwall.web.words import LANGUAGES, said
+
+_A_YEAR_S = 366 * 86_400
+_MOST_BYTES, _MOST_FIELDS = 60_000, 200
+
+
+def settings(door: Door, sessions: Sessions) -> APIRouter:
+    """The routes of the settings."""
+
+    def entered(request: Request) -> None:
+        asks_for_session(sessions, request)
+
+    router = APIRouter(
+        route_class=PageRoute, include_in_schema=False, dependencies=[Depends(entered)]
+    )
+
+    @router.get("/settings")
+    async def ask(request: Request, kept: str = "") -> Response:
+        return await asyncio.to_thread(_page, door, request, kept)
+
+    @router.post("/settings")
+    async def choose(request: Request) -> Response:
+        told = await form_of(request)
+        answer = seen_elsewhere("/settings?kept=browser")
+        for name, cookie, known in (("tongue", TONGUE, LANGUAGES), ("light", LIGHT_COOKIE, LIGHTS)):
+            _set(answer, request, cookie, text_of(told, name), known)
+        return answer
+
+    @router.post("/settings/firm")
+    async def tell(request: Request) -> Response:
+        told = await form_of(request, _MOST_BYTES, fields=_MOST_FIELDS)
+
+        def keep() -> None:
+            facts = firm_facts(door.book)
+            if str(told.get("version", "")) != version_of(facts):
+                raise Wrong([Slip("", "", said("facts-other"))])
+            changed = changed_facts(asked_of(FIRM, facts), facts, told)
+            if changed is not None:
+                door.book.put_document(NEW_HOUSES, OF_FIRM, told_by_firm(changed))
+
+        try:
+            await door.written(keep)
+        except Wrong as error:
+            return await asyncio.to_thread(_page, door, request, "", told, error.slips)
+        return seen_elsewhere("/settings?kept=firm")
+
+    return router
+
+
+def _set(
+    answer: Response, request: Request, cookie: str, chosen: str, known: tuple[str, ...]
+) -> None:
+    """Keep a choice in the browser; an empty one is given up, another is none."""
+    if chosen in known:
+        answer.set_cookie(
+            cookie, chosen, max_age=_A_YEAR_S, samesite="strict", path="/", httponly=True,
+            secure=request.url.scheme == "https",
+        )  # fmt: skip
+    elif not chosen:  # as the browser asks
+        answer.delete_cookie(cookie, path="/", httponly=True, samesite="strict")
+
+
+def _page(
+    door: Door,
+    request: Request,
+    kept: str,
+    told: Mapping[str, Any] | None = None,
+    slips: tuple[Slip, ...] = (),
+) -> Response:
+    facts = firm_facts(door.book)
+    asked = asked_of(FIRM, facts)
+    shown = form_shown(asked, version_of(facts), notes=Notes(asked.job), told=told, slips=slips)
+    chosen = request.cookies.get(TONGUE, "")
+    return page(
+        "settings.html",
+        code=422 if slips else 200, form=shown, link_of=link_of, languages=LANGUAGES,
+        lights=LIGHTS, tongue=chosen if chosen in LANGUAGES else "",
+        kept=said(f"settings-kept-{kept}") if kept in {"browser", "firm"} else "",
+    )  # fmt: skip

@@ -1,0 +1,20 @@
+"""The sentences of the core in the language of the page, names of rooms and stains as they are."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from farwall.facts.job import Job
+from farwall.phrasebook import speaking
+from farwall.web.words import LANGUAGE
+
+
+@contextmanager
+def speaking_here(job: Job) -> Iterator[None]:
+    """Meanwhile the phrasebook speaks as the page does; what it does not hold stays English."""
+    names = [room.label for room in job.floor.rooms]
+    names += [name for stain in job.stains for name in (stain.id, stain.name)]
+    names += [coat.id for coat in job.coats]
+    with speaking("es" if LANGUAGE.get() == "es" else "en", names):
+        yield

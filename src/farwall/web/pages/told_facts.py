@@ -1,0 +1,135 @@
+"""The screens on which facts are entered: survey, samples, crew, and the first questions."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Awaitable, Callable, Mapping
+from typing import Any
+
+from fastapi import APIRouter, Depends, Request, Response
+
+from farwall.job.go import go_or_no_go
+from farwall.web.door import Door
+from farwall.web.live import Live
+from farwall.web.pages.drop_map import drop_map
+from farwall.web.pages.forms.asked import asked_of
+from farwall.web.pages.forms.crew import CREW, FIRST
+from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.notes import Notes
+from farwall.web.pages.forms.nouns import Form
+from farwall.web.pages.forms.samples import SAMPLES
+from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
+from farwall.web.pages.forms.survey import SURVEY
+from farwall.web.pages.forms.told import Slip, Wrong
+from farwall.web.pages.go_sheet import go_sheet
+from farwall.web.pages.guard import asks_for_session, form_of
+from farwall.web.pages.one_window import with_window
+from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
+from farwall.web.pages.shown import Kept
+from farwall.web.session import Sessions
+from farwall.web.words import said
+
+SCREENS: dict[str, Form] = {"survey": SURVEY, "samples": SAMPLES, "crew": CREW, "first": FIRST}
+MOST_BYTES, MOST_FIELDS = 500_000, 4_000
+"""A house of five hundred rooms has four blanks in each and some more."""
+
+
+def told_facts(door: Door, held: Live, sessions: Sessions) -> APIRouter:
+    """The routes of the forms of a house."""
+
+    def entered(request: Request) -> None:
+        asks_for_session(sessions, request)
+
+    router = APIRouter(
+        route_class=PageRoute, include_in_schema=False, dependencies=[Depends(entered)]
+    )
+    pages = _Forms(door, held)
+    for name in SCREENS:
+        router.get(f"/houses/{{job}}/{name}")(_asking(pages, name))
+        router.post(f"/houses/{{job}}/{name}")(_telling(pages, name))
+    router.post("/houses/{job}/survey/window")(pages.add_window)
+    return router
+
+
+def _asking(pages: _Forms, name: str) -> Callable[..., Awaitable[Response]]:
+    async def ask(job: str, kept: str = "") -> Response:
+        return await asyncio.to_thread(pages.page, job, name, kept=kept)
+
+    return ask
+
+
+def _telling(pages: _Forms, name: str) -> Callable[..., Awaitable[Response]]:
+    async def tell(job: str, request: Request) -> Response:
+        return await pages.tell(job, name, request)
+
+    return tell
+
+
+class _Forms:
+    """The forms of houses."""
+
+    def __init__(self, door: Door, held: Live) -> None:
+        self.door, self.held = door, held
+        self.kept = Kept(door.book)
+
+    async def tell(self, job: str, name: str, request: Request) -> Response:
+        """Keep what was typed and have it planned; refused, the form comes back as it was."""
+        told = await form_of(request, MOST_BYTES, fields=MOST_FIELDS)
+        state = await asyncio.to_thread(self.kept.state, job)
+        try:
+            new = await keep_form(self.door, SCREENS[name], state, told)
+        except Wrong as error:
+            return await asyncio.to_thread(
+                self.page, job, name, told=told, slips=error.slips, code=422
+            )
+        await self.held.plan_soon(job)
+        if name == "first":
+            return seen_elsewhere(house_path(job))
+        return seen_elsewhere(f"{house_path(job)}/{name}?kept={'yes' if new else 'same'}")
+
+    async def add_window(self, job: str, request: Request) -> Response:
+        """One more window; refused, the survey comes back with what is wrong."""
+        told = await form_of(request)
+        state = await asyncio.to_thread(self.kept.state, job)
+        try:
+            facts = await asyncio.to_thread(self.door.book.facts, job, state.version)
+            if str(told.get("version", "")) != str(state.version):
+                raise changed_by_other()
+            changed = await asyncio.to_thread(with_window, asked_of(SURVEY, facts), facts, told)
+            await keep_facts(self.door, state, changed)
+        except Wrong as error:
+            return await asyncio.to_thread(
+                self.page, job, "survey", told=told, slips=error.slips, code=422
+            )
+        await self.held.plan_soon(job)
+        return seen_elsewhere(f"{house_path(job)}/survey?kept=yes#part-windows")
+
+    def page(
+        self,
+        job: str,
+        name: str,
+        *,
+        kept: str = "",
+        told: Mapping[str, Any] | None = None,
+        slips: tuple[Slip, ...] = (),
+        code: int = 200,
+    ) -> Response:
+        """The form of a house; with what was typed and is wrong where that was refused."""
+        newest = self.door.book.versions(job)[-1]
+        form = SCREENS[name]
+        asked = asked_of(form, self.door.book.facts(job, newest.version))
+        go = go_or_no_go(asked.job) if name in {"survey", "samples"} else None
+        shown = form_shown(
+            asked, newest.version, notes=Notes(asked.job, go), told=told, slips=slips
+        )
+        word = {"yes": said("form-kept", n=newest.version), "same": said("form-same")}.get(kept, "")
+        return page(
+            "entry.html",
+            code=code, form=shown, house=newest.name or job, house_id=job, kept=word,
+            here="" if name == "first" else f"way-{name}", link_of=link_of,
+            action=f"{house_path(job)}/{name}",
+            save="first-go" if name == "first" else "form-save",
+            go=go_sheet(go, asked.job) if name == "survey" and go is not None else None,
+            drop_map=drop_map(asked.job) if name == "survey" else "",
+            window=window_asked(asked, told or {}, slips) if name == "survey" else None,
+        )  # fmt: skip

@@ -1,0 +1,37 @@
+"""Days and times as a screen says them, in the language of the request."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+
+from farwall.papers.days_words import time_words
+from farwall.papers.wall_clock import Units
+from farwall.web.words import said
+
+
+def day_told(day: date) -> str:
+    """`Thu 14 May`."""
+    return said(
+        "firm-day", weekday=said(f"weekday-{day.weekday()}"), day=day.day,
+        month=said(f"firm-month-{day.month}"),
+    )  # fmt: skip
+
+
+def date_told(day: date) -> str:
+    """`14 May 2026`."""
+    month = said(f"firm-month-{day.month}")
+    return said("firm-date", day=day.day, month=month, year=day.year)
+
+
+def moment_told(at: datetime, units: Units = "us") -> str:
+    """`Thu 14 May, 2:15 pm`."""
+    return f"{day_told(at)}, {time_words(at, units)}"
+
+
+def stamp_told(at: str, units: Units = "us") -> str:
+    """A moment in ISO 8601 as `Thu 14 May 2026, 2:15 pm`; what is none as it stands."""
+    try:
+        moment = datetime.fromisoformat(at)
+    except ValueError:
+        return at
+    return f"{said(f'weekday-{moment.weekday()}')} {date_told(moment)}, {time_words(moment, units)}"

@@ -1,0 +1,108 @@
+"""Who may do what: one table of roles, and one of what each route asks for.
+
+A route that stands in no table asks for `look` where it only reads, else for `change`, so that a
+new screen is never open by being forgotten; a test asks that every route stands here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from fastapi import Request
+
+from farwall.errors import FarwallError
+from farwall.store.people_nouns import LEAD
+
+LOOK, TAP, CHANGE, CLOSE, PEOPLE, BACK_UP = "look", "tap", "change", "close", "people", "back-up"
+"""To look; to log on the slab; to change facts and floor; to take closing and lessons; to invite
+and manage people; to make backups and exports of the whole book."""
+OPEN, SELF = "open", "self"
+"""Asked of nobody; asked of whoever is in, of any role."""
+
+MAY: Mapping[str, frozenset[str]] = MappingProxyType({
+    LEAD: frozenset({SELF, LOOK, TAP, CHANGE, CLOSE, PEOPLE, BACK_UP}),
+    "office": frozenset({SELF, LOOK, TAP, CHANGE, CLOSE}),
+    "helper": frozenset({SELF, LOOK, TAP}),
+    "owner": frozenset({SELF, LOOK}),
+})  # fmt: skip
+
+NEEDS: Mapping[str, str] = MappingProxyType({
+    "GET /enter": OPEN, "POST /enter": OPEN, "GET /static/{name}": OPEN,
+    "GET /join/{token}": OPEN, "POST /join/{token}": OPEN,
+    "GET /healthz": OPEN, "GET /readyz": OPEN, "GET /api/openapi.json": OPEN,
+    "GET /api/clock": OPEN, "GET /slab/files/{name}": OPEN, "GET /slab/{job}": OPEN,
+    "POST /leave": SELF, "GET /me": SELF, "POST /me/password": SELF, "POST /me/leave-all": SELF,
+    "GET /people": PEOPLE, "POST /people/first": PEOPLE, "POST /people/invite": PEOPLE,
+    "POST /people/{person}/role": PEOPLE, "POST /people/{person}/link": PEOPLE,
+    "POST /people/{person}/end": PEOPLE, "GET /people/done": PEOPLE,
+    "GET /": LOOK, "GET /houses/{job}": LOOK, "GET /houses/{job}/state": LOOK,
+    "GET /houses/{job}/tape.svg": LOOK, "GET /houses/{job}/order": LOOK,
+    "GET /houses/{job}/order/state": LOOK, "POST /houses/{job}/order": CHANGE,
+    "POST /houses/{job}/try": CHANGE, "POST /houses/{job}/back": CHANGE,
+    "GET /houses/{job}/moment.svg": LOOK, "GET /houses/{job}/{name}": LOOK,
+    "POST /houses/sample": CHANGE, "POST /houses/bring": CHANGE,
+    "POST /houses/{job}/facts": CHANGE,
+    "GET /settings": LOOK, "POST /settings": SELF, "POST /settings/firm": CHANGE,
+    "GET /rooms": LOOK, "POST /rooms": CHANGE,
+    "POST /houses/{job}/survey/window": CHANGE,
+    "GET /houses/{job}/survey": LOOK, "POST /houses/{job}/survey": CHANGE,
+    "GET /houses/{job}/samples": LOOK, "POST /houses/{job}/samples": CHANGE,
+    "GET /houses/{job}/crew": LOOK, "POST /houses/{job}/crew": CHANGE,
+    "GET /houses/{job}/first": LOOK, "POST /houses/{job}/first": CHANGE,
+    "GET /days": LOOK, "GET /days/state": LOOK, "GET /days/farwall.ics": LOOK,
+    "GET /days/days.json": LOOK, "POST /days/weather": CHANGE, "POST /days/ask": CHANGE,
+    "POST /days/if": CHANGE, "POST /days/keep": CHANGE, "POST /days/drop": CHANGE,
+    "GET /houses/{job}/log": LOOK, "POST /houses/{job}/log": TAP,
+    "GET /houses/{job}/photo/{sha}": LOOK,
+    "GET /houses/{job}/papers": LOOK, "GET /houses/{job}/papers/{name}": LOOK,
+    "GET /van": LOOK, "GET /van/van.json": LOOK, "POST /van/sprayer": CHANGE,
+    "POST /van/stock": CHANGE, "POST /van/remove": CHANGE, "POST /van/bring": CHANGE,
+    "POST /van/after": CLOSE,
+    "GET /lessons": LOOK, "GET /lessons/look": LOOK, "GET /lessons/state": LOOK,
+    "GET /lessons/lessons.json": LOOK, "POST /lessons/learn": CLOSE,
+    "POST /lessons/switch": CLOSE,
+    "GET /book": CHANGE, "GET /book/state": CHANGE, "POST /book/check": CHANGE,
+    "POST /book/backup": BACK_UP,
+    "GET /draw": LOOK, "POST /draw": CHANGE,
+    "GET /houses/{job}/draw": LOOK, "POST /houses/{job}/draw": CHANGE,
+    "POST /houses/{job}/draw/preview": LOOK, "POST /houses/{job}/draw/unit": CHANGE,
+    "GET /houses/{job}/draw/underlay": LOOK, "POST /houses/{job}/draw/underlay": CHANGE,
+    "POST /houses/{job}/draw/underlay/place": CHANGE,
+    "GET /authority.crt": OPEN, "GET /houses/{job}/phone": LOOK,
+    "GET /houses/{job}/slab.html": LOOK, "GET /api/jobs/{job}/sheet/rest": LOOK,
+    "GET /van": LOOK, "GET /van/van.json": LOOK, "POST /van/sprayer": CHANGE,
+    "POST /van/stock": CHANGE, "POST /van/remove": CHANGE, "POST /van/bring": CHANGE,
+    "POST /van/after": CLOSE,
+    "GET /lessons": LOOK, "GET /lessons/look": LOOK, "GET /lessons/state": LOOK,
+    "GET /lessons/lessons.json": LOOK, "POST /lessons/learn": CLOSE,
+    "POST /lessons/switch": CLOSE,
+    "GET /api/jobs": LOOK, "GET /api/jobs/{job}": LOOK, "GET /api/jobs/{job}/entries": LOOK,
+    "GET /api/jobs/{job}/now": LOOK, "GET /api/jobs/{job}/plan": LOOK,
+    "GET /api/jobs/{job}/rest": LOOK, "GET /api/jobs/{job}/sheet": LOOK,
+    "GET /api/files/{sha}": LOOK, "POST /api/have": LOOK,
+    "POST /api/entries": TAP, "POST /api/jobs/{job}/log": TAP, "PUT /api/files/{sha}": TAP,
+    "PUT /api/jobs/{job}/facts": CHANGE,
+})  # fmt: skip
+
+
+class NotAllowed(FarwallError):
+    """Who asks is known, and may not do this."""
+
+
+def route_of(request: Request) -> str:
+    """Method and template of the route that answers, such as `GET /houses/{job}`; "" for none."""
+    route = request.scope.get("route")
+    method = "GET" if request.method == "HEAD" else request.method
+    return f"{method} {route.path}" if route is not None else ""
+
+
+def need_of(request: Request) -> str:
+    """What the route asks for."""
+    reads = request.method in {"GET", "HEAD"}
+    return NEEDS.get(route_of(request), LOOK if reads else CHANGE)
+
+
+def may(role: str, need: str) -> bool:
+    """Whether a role is enough for a need."""
+    return need == OPEN or need in MAY.get(role, frozenset())

@@ -1,0 +1,62 @@
+"""Words of samples, stains, coats and what is on sale."""
+
+from __future__ import annotations
+
+WORDS = {
+    "way-samples": "samples",
+    "samples": "Samples and stain",
+    "samples-told": "A sample on this slab is worth more than any table: what it drank, how long "
+    "its sheen lasted, how it looked.",
+    "samples-part": "Samples on this slab",
+    "samples-part-told": "One for each pour, finish, colour and cut, in a closet. The last one "
+    "is for the next.",
+    "scrubbed": "Scrubbed and signed",
+    "coats-part": "Coats, in order",
+    "coats-part-told": "The cut is always stain : water, by volume; water goes into the tub first.",
+    "stains-part": "Stains",
+    "stains-part-told": "What the bottle and its sheet say. The sheet of the material in hand "
+    "wins.",
+    "sold": "What stain is sold in",
+    "sold-told": "Sizes and prices of your shop.",
+    "currency-part": "Money",
+    "s-sample": "Sample {id}, of {coat}, made in {room}.",
+    "s-drank": "It covered {covers}, lost its sheen after {sheen}, and came out {verdict}.",
+    "s-then": "Then the slab was {slab-warm}, the air {air-warm} with {damp-air} of humidity "
+    "moving at {moving}; a drop went in after {drop}.",
+    "s-scrub": "Scrubbed as hard as the floor will be, a full sample {scrub}.",
+    "s-signed": "Sealed and looked at by day and by lamp, it {signed}.",
+    "s-coat": "Coat {id} is {stain}, cut {cut}, and covers {covers} where no sample says.",
+    "s-added": "Muriatic acid added to the cut mix: {added}.",
+    "s-stain": "Stain {id}, which we call {colour-name}; lots in hand: {lots}.",
+    "s-sheet": "Its sheet says {hcl-low} to {hcl-high} of hydrochloric acid, a density of "
+    "{density}, and {chromate}.",
+    "s-sold": "A container of {size} costs {price}; it holds {stain}.",
+    "s-currency": "Prices are in {currency}.",
+    "name-sheen": "Sheen-loss time",
+    "name-verdict": "How it came out",
+    "name-scrub": "After a hard scrub",
+    "name-signed": "Signed",
+    "name-added": "Added acid",
+    "name-lots": "Lots, with commas between",
+    "name-hcl-low": "Hydrochloric acid, least",
+    "name-hcl-high": "Hydrochloric acid, most",
+    "name-density": "Density",
+    "name-chromate": "Chromate",
+    "name-size": "Size",
+    "name-price": "Price",
+    "name-currency": "Currency",
+    "pick-verdict-light": "too light",
+    "pick-verdict-right": "right",
+    "pick-verdict-dark": "too dark",
+    "pick-verdict-": "not judged yet",
+    "pick-sample_scrub-holds": "holds its colour",
+    "pick-sample_scrub-weak": "comes out weak",
+    "pick-sample_scrub-washes-off": "washes off",
+    "pick-sample_scrub-": "was not made yet",
+    "pick-sample_signed-yes": "was signed by the owner",
+    "pick-sample_signed-no": "was not signed",
+    "pick-sample_signed-": "was signed or not, nobody said",
+    "pick-chromate-yes": "names chromate",
+    "pick-chromate-no": "names no chromate",
+    "pick-chromate-": "was not read for chromate yet",
+}

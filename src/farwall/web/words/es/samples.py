@@ -1,0 +1,64 @@
+"""Palabras de muestras, tintes, manos y lo que se vende."""
+
+from __future__ import annotations
+
+WORDS = {
+    "way-samples": "muestras",
+    "samples": "Muestras y tinte",
+    "samples-told": "Una muestra en esta losa vale más que cualquier tabla: cuánto bebió, cuánto "
+    "duró su brillo, cómo se vio.",
+    "samples-part": "Muestras en esta losa",
+    "samples-part-told": "Una por colado, acabado, color y proporción, en un clóset. La última "
+    "es para la siguiente.",
+    "scrubbed": "Tallada y firmada",
+    "coats-part": "Manos, en orden",
+    "coats-part-told": "La proporción es siempre tinte : agua, por volumen; el agua va primero a "
+    "la tina.",
+    "stains-part": "Tintes",
+    "stains-part-told": "Lo que dicen la botella y su hoja. Vale la hoja del material que se "
+    "tiene en la mano.",
+    "sold": "En qué se vende el tinte",
+    "sold-told": "Tamaños y precios de su tienda.",
+    "currency-part": "Dinero",
+    "s-sample": "Muestra {id}, de {coat}, hecha en {room}.",
+    "s-drank": "Rindió {covers}, perdió el brillo a los {sheen} y salió {verdict}.",
+    "s-then": "Entonces la losa estaba a {slab-warm}, el aire a {air-warm} con {damp-air} de "
+    "humedad, a {moving}; una gota entró en {drop}.",
+    "s-scrub": "Tallada tan fuerte como se tallará el piso, una muestra completa {scrub}.",
+    "s-signed": "Sellada y vista de día y con lámpara, {signed}.",
+    "s-coat": "La mano {id} es {stain}, proporción {cut}, y rinde {covers} donde no lo diga una "
+    "muestra.",
+    "s-added": "Ácido muriático agregado a la mezcla: {added}.",
+    "s-stain": "Tinte {id}, que llamamos {colour-name}; lotes a la mano: {lots}.",
+    "s-sheet": "Su hoja dice de {hcl-low} a {hcl-high} de ácido clorhídrico, una densidad de "
+    "{density}, y {chromate}.",
+    "s-sold": "Un envase de {size} cuesta {price}; trae {stain}.",
+    "s-currency": "Los precios están en {currency}.",
+    "name-sheen": "Tiempo hasta perder el brillo",
+    "name-verdict": "Cómo salió",
+    "name-scrub": "Después de tallar fuerte",
+    "name-signed": "Firmada",
+    "name-added": "Ácido agregado",
+    "name-lots": "Lotes, separados con comas",
+    "name-hcl-low": "Ácido clorhídrico, mínimo",
+    "name-hcl-high": "Ácido clorhídrico, máximo",
+    "name-density": "Densidad",
+    "name-chromate": "Cromato",
+    "name-size": "Tamaño",
+    "name-price": "Precio",
+    "name-currency": "Moneda",
+    "pick-verdict-light": "muy clara",
+    "pick-verdict-right": "bien",
+    "pick-verdict-dark": "muy oscura",
+    "pick-verdict-": "sin juzgar",
+    "pick-sample_scrub-holds": "conserva su color",
+    "pick-sample_scrub-weak": "queda débil",
+    "pick-sample_scrub-washes-off": "se lava",
+    "pick-sample_scrub-": "aún no se ha hecho",
+    "pick-sample_signed-yes": "el dueño la firmó",
+    "pick-sample_signed-no": "no se firmó",
+    "pick-sample_signed-": "no se sabe si se firmó",
+    "pick-chromate-yes": "nombra cromato",
+    "pick-chromate-no": "no nombra cromato",
+    "pick-chromate-": "nadie ha buscado cromato",
+}

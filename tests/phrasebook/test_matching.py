@@ -1,0 +1,113 @@
+"""A sentence comes out whole in Spanish, or not at all."""
+
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from farwall.phrasebook import LANGUAGE, NAMES, in_spanish, said_whole, speaking, told
+from farwall.phrasebook.matching import PLACE
+from farwall.phrasebook.phrases import phrases
+
+ROOMS = frozenset({"Kitchen and dining", "Great room", "Bath 2", "Hall", "coat-1", "light"})
+
+BY_HAND = [
+    ("9:10 to 9:42", "9:10 a 9:42"),
+    ("Fri 9:42", "vie. 9:42"),
+    ("day 2, 9:42", "día 2, 9:42"),
+    ("1.25 gal (4.7 L)", "1.25 gal (4.7 L)"),
+    ("12' 3½\" (3.75 m)", "12' 3½\" (3.75 m)"),
+    ("coat 1, light 1:1", "mano 1, light 1:1"),
+    ("Great room and Bath 2", "Great room y Bath 2"),
+    ("Kitchen and dining and Hall", "Kitchen and dining y Hall"),
+    ("common practice, no source, our guess, Uno 1998",
+     "práctica común, sin fuente, estimación nuestra, Uno 1998"),
+    ("Great room: Bands of 2' 0\" (0.61 m).", "Great room: Franjas de 2' 0\" (0.61 m)."),
+    ("Wednesday, June 3, 2026, first stroke 8:00",
+     "miércoles 3 de junio de 2026, primera pasada 8:00"),
+    ("coats[0].cut: `cutt` is not a key here. Did you mean `cut`?",
+     "coats[0].cut: `cutt` no es una clave aquí. ¿Quiso decir `cut`?"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("english", "spanish"), BY_HAND, ids=[one for one, _ in BY_HAND])
+def test_a_sentence_worked_by_hand(english, spanish):
+    assert in_spanish(english, ROOMS) == spanish
+
+
+@pytest.mark.parametrize(
+    "english",
+    [
+        "Nobody told the book of this.",
+        "Acid into water, never water into acid. And one sentence that the book does not hold.",
+        "Kitchen is on fire: mix 3 gal at once.",
+        "the oldest edge waits",
+    ],
+)
+def test_what_the_book_does_not_hold_whole_is_not_taken_apart(english):
+    assert in_spanish(english, ROOMS) is None
+
+
+def test_english_is_spoken_as_it_is_and_spanish_only_meanwhile():
+    assert told("stop line") == "stop line"
+    with speaking("es", ["Hall"]):
+        assert told("stop line") == "línea de parada"
+        assert told("Hall") == "Hall"
+        assert told("No such words here") == "No such words here"
+        assert not said_whole("No such words here")
+    assert LANGUAGE.get() == "en"
+    assert NAMES.get() == frozenset()
+
+
+def test_a_name_that_reads_like_the_book_stays_where_it_is_known():
+    assert in_spanish("door") == "puerta"
+    assert in_spanish("door", frozenset({"door"})) == "door"
+
+
+def test_a_name_nobody_knows_is_no_name_when_it_reads_like_english():
+    assert in_spanish("Nobody has read the sheet of dark red for chromate.") is None
+    assert in_spanish("Nobody has read the sheet of Umber 7 for chromate.") is not None
+
+
+def test_spaces_around_and_ties_before_units_stay():
+    assert in_spanish("  NOT YET: Hall free", ROOMS) == "  TODAVÍA NO: Hall libre"
+    assert in_spanish("6.2\u00a0min to spare") == "sobran 6.2\u00a0min"
+
+
+PATTERNS = sorted(one for one in phrases() if PLACE.search(one))
+QUANTITIES = st.one_of(
+    st.decimals(0, 999, places=1).map(lambda d: f"{d} min"),
+    st.decimals(0, 99, places=2).map(lambda d: f"{d} gal ({d * 2} L)"),
+    st.integers(1, 12).map(lambda h: f"{h}:30"),
+    st.integers(0, 100).map(lambda n: f"{n} %"),
+)
+WORDS = {
+    "#": QUANTITIES,
+    "@": st.sampled_from(sorted(ROOMS)),
+    "&": st.from_regex(r"[a-z]{2,6}-\d\.\d", fullmatch=True),
+    "$": st.from_regex(r"[a-z]{2,6}\.[a-z]{2,6}", fullmatch=True),
+    "": st.sampled_from(["a full tank", "common practice", "2.5 min more", "the slab sweats"]),
+}
+
+
+@given(st.sampled_from(PATTERNS), st.data())
+def test_every_number_unit_and_name_of_a_sentence_is_in_its_spanish(pattern, data):
+    put = {}
+    english = PLACE.sub(lambda one: put.setdefault(one[0], data.draw(WORDS[one[1]])), pattern)
+    spanish = in_spanish(english, ROOMS)
+    assert spanish is not None, english
+    kept = {one: word for one, word in put.items() if one != "" and PLACE.match(one)[1]}
+    for word in kept.values():
+        assert word in spanish, (english, spanish)
+    assert numbers(spanish) == numbers(english)
+
+
+def numbers(text):
+    return sorted(re.findall(r"\d+(?:[.,:/]\d+)*", text))
+
+
+@given(st.text(max_size=60))
+def test_any_text_is_answered(text):
+    found = in_spanish(text)
+    assert found is None or numbers(found) == numbers(text)

@@ -1,0 +1,172 @@
+"""From an empty floor to a planned one in a real browser: by mouse, by finger, by keys alone."""
+
+from __future__ import annotations
+
+import pytest
+from tests.web.pages.test_journey import CHROMIUM, KEY, PLANNED_MS, serving
+
+pytestmark = pytest.mark.slow
+
+
+@pytest.fixture(scope="module")
+def served(tmp_path_factory):
+    with serving(tmp_path_factory.mktemp("drawing")) as here:
+        yield here
+
+
+@pytest.fixture(scope="module")
+def browser():
+    if CHROMIUM is None:
+        pytest.skip("no chromium here: drawing was not tried in a browser")
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as play:
+        found = play.chromium.launch(
+            executable_path=CHROMIUM, args=["--no-sandbox", "--disable-background-networking"]
+        )
+        yield found
+        found.close()
+
+
+class Board:
+    """A page with a house that was just begun, and where its floor lies on the screen."""
+
+    def __init__(self, browser, served, name, *, first=("", ""), **context):
+        self.page = browser.new_context(**context).new_page()
+        self.complaints = []
+        self.page.on("pageerror", lambda error: self.complaints.append(str(error)))
+        self.page.goto(served)
+        self.page.get_by_label("Key").fill(KEY)
+        self.page.get_by_role("button", name="Enter").click()
+        self.page.get_by_role("link", name="Draw a house").click()
+        self.page.get_by_label("Name of the house").fill(name)
+        self.page.get_by_label("Width").fill(first[0])
+        self.page.get_by_label("Depth").fill(first[1])
+        self.page.get_by_role("button", name="Begin").click()
+        self.page.locator("#board").wait_for()
+
+    def at(self, x, y):
+        """Where a place of the floor [m] is on the screen [px]."""
+        svg = self.page.locator("#floor-drawing")
+        box = svg.bounding_box()
+        left, top, wide, _ = (float(one) for one in svg.get_attribute("viewBox").split())
+        scale = box["width"] / wide
+        return box["x"] + (100 * x - left) * scale, box["y"] + (-100 * y - top) * scale
+
+    def tool(self, name):
+        self.page.get_by_role("button", name=name, exact=True).click()
+
+    def things(self):
+        return self.page.locator("#things li").all_inner_texts()
+
+    def planned(self):
+        self.tool("Keep and plan")
+        self.page.get_by_text("Kept as facts").wait_for()
+        self.page.get_by_role("link", name="To the plan").click()
+        self.page.get_by_role("slider").wait_for(timeout=PLANNED_MS)
+        assert self.complaints == []
+
+
+def test_by_mouse_with_an_undo_to_the_beginning(served, browser):
+    board = Board(browser, served, "Mouse", first=("12' 6\"", "3.81 m"))
+    page = board.page
+
+    def drag(start, end):
+        page.mouse.move(*board.at(*start))
+        page.mouse.down()
+        page.mouse.move(*board.at(*end), steps=4)
+        page.mouse.up()
+
+    board.tool("Room")
+    drag((3.924, 0.01), (6.5, 3.0))  # a wall apart from the first room, in line with its foot
+    board.tool("Opening")
+    page.mouse.click(*board.at(3.81, 1.5))
+    page.mouse.click(*board.at(1.5, 3.81))
+    page.get_by_label("A way out on the day").check()
+    board.tool("Saw cut")
+    page.mouse.click(*board.at(1.9, 0))
+    page.mouse.click(*board.at(1.9, 3.81))
+    board.tool("Pick and move")
+    drag((0, 2), (-0.5, 2))
+    told = board.things()
+    assert told[0].startswith("Room 1, ")
+    assert {"Door, Room 1 to Room 2", "Door, Room 2 to Room 1"} & set(told)
+    assert [one for one in told if one.startswith("Outside door") and one.endswith("way out")]
+    steps = 0
+    while page.locator("#undo").is_enabled():
+        page.keyboard.press("Control+z")
+        steps += 1
+    assert steps == 6
+    assert len(board.things()) == 1
+    for _ in range(steps):
+        board.tool("Redo")
+    assert board.things() == told
+    board.planned()
+
+
+def test_by_finger_on_a_phone_and_the_page_stays(served, browser):
+    phone = {"viewport": {"width": 390, "height": 780}, "has_touch": True, "is_mobile": True}
+    board = Board(browser, served, "Finger", first=("4 m", "3 m"), **phone)
+    page = board.page
+    page.locator("#board").scroll_into_view_if_needed()
+    board.tool("Opening")
+    page.touchscreen.tap(*board.at(2, 3))
+    page.get_by_label("A way out on the day").check()
+    board.tool("Pick and move")
+    page.locator("#board").scroll_into_view_if_needed()
+    rolled = page.locator("#board").bounding_box()["y"]
+    session = page.context.new_cdp_session(page)
+    x, y = board.at(4, 1.5)
+    touch = "Input.dispatchTouchEvent"
+    session.send(touch, {"type": "touchStart", "touchPoints": [{"x": x, "y": y}]})
+    for step in range(1, 6):
+        points = [{"x": x + 6 * step, "y": y + 8 * step}]
+        session.send(touch, {"type": "touchMove", "touchPoints": points})
+    session.send(touch, {"type": "touchEnd", "touchPoints": []})
+    page.get_by_text("The wall was moved").wait_for()
+    assert page.locator("#board").bounding_box()["y"] == rolled
+    board.planned()
+
+
+def test_by_keys_alone(served, browser):
+    board = Board(browser, served, "Keys")
+    page = board.page
+
+    def press(*keys):
+        for key in keys:
+            page.keyboard.press(key)
+
+    def reach(target):
+        """On by Tab until it has the focus."""
+        for _ in range(60):
+            if target.evaluate_all("(found) => found.includes(document.activeElement)"):
+                return
+            press("Tab")
+        pytest.fail("Tab never came there")
+
+    reach(page.get_by_role("button", name="Room", exact=True))
+    press("Enter")  # and the floor has the focus
+    page.keyboard.type("13' 1 1/2")
+    press("Escape")
+    page.keyboard.type("1")
+    page.locator("#typed").fill("4 m x 3 m")
+    press("Enter")
+    assert board.things() == ["Room 1, 129 ft²"]
+    press("Home", "Escape")
+    reach(page.get_by_role("button", name="Opening", exact=True))
+    press("Enter")
+    for _ in range(5):
+        press("Shift+ArrowUp")
+    press("Enter", "Escape")
+    reach(page.locator("#things"))
+    press("End")
+    reach(page.get_by_label("A way out on the day"))
+    press("Space")
+    assert board.things()[1].endswith("way out")
+    reach(page.locator("#keep"))
+    press("Enter")
+    page.get_by_text("Kept as facts").wait_for()
+    reach(page.get_by_role("link", name="To the plan"))
+    press("Enter")
+    page.get_by_role("slider").wait_for(timeout=PLANNED_MS)
+    assert board.complaints == []

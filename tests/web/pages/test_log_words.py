@@ -1,0 +1,96 @@
+"""Entries in words: in English the very words of `farwall log`, in Spanish none is left out."""
+
+import pytest
+from tests.shapes import TWO_ROOMS
+from tests.spray.hand_floors import job
+
+from farwall.facts.log import Entry, Kept
+from farwall.facts.log_words import WORDS
+from farwall.job.plan_job import plan_job
+from farwall.job.story import story
+from farwall.job.story.noun import Happened
+from farwall.job.story.say import told, what_of
+from farwall.web.pages.log_form import GROUPS
+from farwall.web.pages.log_words import Names, choice_told, entry_told, field_told, sums_told
+from farwall.web.words import LANGUAGE, words
+
+START = "2026-06-08T08:00:00+00:00"
+VALUES = {
+    "litres": 11.4, "minutes": 42.0, "hours": 3.5, "celsius": 19.4, "percent": 48.0, "m_s": 0.3,
+    "count": 2, "ph": 7.5, "field": "a.1", "band": "a.1.2", "coat": "a", "room": "hall",
+    "entry": "01900000-0000-7000-8000-00000000abcd", "text": "by the door", "yes": True,
+    "metres": 3.0,
+}  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def plan():
+    return plan_job(job(TWO_ROOMS, id="two", starts_at=START))
+
+
+def about(word):
+    return {
+        one.key: one.choices[0] if one.kind == "choice" else VALUES[one.kind]
+        for one in WORDS[word].carried
+        if one.kind != "hash"
+    }
+
+
+@pytest.mark.parametrize("word", list(WORDS))
+def test_an_entry_says_what_the_command_says(plan, word):
+    room = plan.inputs.floor.rooms[0].id
+    told_ = about(word)
+    told_ |= {"room": room} if "room" in told_ else {}
+    for carried in (told_, {}):
+        one = Happened("id", word, 3.0, carried)
+        assert entry_told(one, Names.of(plan)) == what_of(plan, one)
+
+
+def test_a_word_of_a_later_version_is_told_as_it_stands(plan):
+    one = Happened("id", "no-such-word", 3.0, {"odd_key": 3})
+    assert entry_told(one, Names.of(plan)) == what_of(plan, one)
+
+
+def test_what_it_comes_to_is_what_the_command_comes_to(plan):
+    field = plan.fields[0]
+    said = [
+        ("mixed", {"coat": field.coat, "litres": 6.0}),
+        ("filled", {"tank_l": 4.0, "tub_l": 2.0}),
+        ("field-done", {"field": field.id, "tank_l": 1.0, "tub_l": 2.0}),
+        ("hours", {"task": "coat", "hours": 2.5}),
+    ]
+    kept = [
+        Kept(Entry(f"id-{n}", "two", word, f"2026-06-08T08:{10 + n}:00+00:00", number=n,
+                   device="d", about=carried), n, START, 0.0)
+        for n, (word, carried) in enumerate(said, 1)
+    ]  # fmt: skip
+    found = story(plan, kept)
+    lines = told(plan, found).splitlines()
+    sums = list(sums_told(plan, found))
+    assert len(sums) >= 2
+    assert [one for one in sums if one not in lines] == []
+
+
+def test_the_form_offers_every_word_of_the_log_once():
+    offered = [word for _, names in GROUPS for word in names]
+    assert sorted(offered) == sorted(WORDS)
+
+
+def test_what_is_asked_for_in_english_is_what_the_table_of_words_says():
+    for word in WORDS.values():
+        for one in word.carried:
+            assert field_told(word.name, one) == one.what
+            assert [choice_told(each) for each in one.choices] == list(one.choices)
+
+
+def test_in_spanish_nothing_of_the_log_stays_english():
+    token = LANGUAGE.set("es")
+    try:
+        english, spanish = words("en"), words("es")
+        own = [key for key in english if key.startswith("log-")]
+        assert [key for key in own if key not in spanish] == []
+        assert entry_told(Happened("i", "dry", 1, {"clock": "recoat"}), Names({})) == (
+            "seco: espera otra mano"
+        )
+    finally:
+        LANGUAGE.reset(token)

@@ -1,0 +1,81 @@
+"""Settings: cookies of this browser; what the firm told is what a new house begins with."""
+
+import pytest
+from tests.web.pages.office import Office, faults_of_html
+from tests.web.pages.test_rooms import GREAT, told
+
+from farwall.web.pages.new_houses import next_working_day
+
+
+@pytest.fixture
+def office(tmp_path):
+    found = Office(tmp_path)
+    found.enter()
+    yield found
+    found.close()
+
+
+def version(text):
+    return text.split('name="version" value="')[1].split('"')[0]
+
+
+def test_the_page_is_sound(office):
+    assert faults_of_html(office.get("/settings").text) == []
+
+
+def test_language_and_light_are_kept_by_the_browser(office):
+    answer = office.post("/settings", data={"tongue": "es", "light": "sun"})
+    assert answer.headers["location"] == "/settings?kept=browser"
+    text = office.get("/settings").text
+    assert '<html lang="es"' in text
+    assert "Ajustes" in text
+    assert office.cookies["light"] == "sun"
+    office.post("/settings", data={"tongue": "", "light": "paper"})
+    assert '<html lang="en"' in office.get("/settings").text
+
+
+def test_a_language_that_is_none_changes_nothing(office):
+    office.post("/settings", data={"tongue": "es", "light": "paper"})
+    office.post("/settings", data={"tongue": "xx", "light": "dark"})
+    assert office.cookies["tongue"] == "es"
+
+
+def test_what_the_firm_tells_is_what_a_new_house_begins_with(office):
+    page = office.get("/settings").text
+    answer = office.post("/settings/firm", data={
+        "version": version(page), "crew.helper": "yes", "tools.tank_l": "3.5",
+        "stains.0.name": "walnut", "coats.1.cut": "1:4", "wishes.units": "metric",
+    })  # fmt: skip
+    assert answer.headers["location"] == "/settings?kept=firm"
+    office.post("/rooms", data=told(GREAT))
+    facts = office.book.facts("sage-court")
+    assert facts["crew"]["helper"] is True
+    assert facts["tools"]["tank_l"] == pytest.approx(13.249, abs=1e-3)
+    assert facts["tools"]["band_m"] == 1.1  # not told by the firm: the default
+    assert [one["name"] for one in facts["stains"]] == ["walnut", "dark colour"]
+    assert [one["cut"] for one in facts["coats"]] == ["1:1", "1:4"]
+    assert '<option value="metric" selected>' in office.get("/rooms").text
+
+
+def test_refused_or_told_into_an_older_page_nothing_is_kept(office):
+    page = office.get("/settings").text
+    first = {"version": version(page), "tools.tank_l": "3"}
+    assert office.post("/settings/firm", data=first | {"tools.tank_l": "big"}).status_code == 422
+    assert office.post("/settings/firm", data=first).status_code == 303
+    late = office.post("/settings/firm", data=first | {"tools.tank_l": "2.5"})
+    assert late.status_code == 422
+    assert "somebody else has changed" in late.text
+
+
+@pytest.mark.parametrize(
+    ("now", "starts"),
+    [
+        ("2026-06-08T10:00:00-06:00", "2026-06-09T08:00:00-06:00"),  # a Monday
+        ("2026-06-12T10:00:00-06:00", "2026-06-15T08:00:00-06:00"),  # a Friday
+        ("2026-06-13T10:00:00+02:00", "2026-06-15T08:00:00+02:00"),  # a Saturday
+    ],
+)
+def test_a_new_house_begins_at_eight_on_the_next_working_day(now, starts):
+    from datetime import datetime
+
+    assert next_working_day(datetime.fromisoformat(now)) == starts

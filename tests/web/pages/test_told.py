@@ -1,0 +1,59 @@
+"""A sentence of the core on a page: Spanish where the book holds it, else English, marked."""
+
+from jinja2 import Environment
+from markupsafe import Markup
+
+from farwall.phrasebook import speaking
+from farwall.web.pages.paper import templates
+from farwall.web.pages.told import ToldBetweenTags, reads_english, told_on_page
+
+
+def test_in_english_all_stays_as_it_is():
+    assert told_on_page("Nobody told <this>.") == "Nobody told <this>."
+
+
+def test_in_spanish_what_the_book_holds_is_spanish():
+    with speaking("es", ["Hall"]):
+        assert (
+            told_on_page("Hall: Bands of 2' 0\" (0.61 m).") == "Hall: Franjas de 2' 0\" (0.61 m)."
+        )
+
+
+def test_what_the_book_lacks_is_marked_and_escaped():
+    with speaking("es"):
+        told = told_on_page("Nobody told of <this> and that.")
+    assert isinstance(told, Markup)
+    assert told == '<span lang="en">Nobody told of &lt;this&gt; and that.</span>'
+
+
+def test_names_and_spanish_are_not_marked():
+    with speaking("es"):
+        assert told_on_page("Great room") == "Great room"
+        assert told_on_page("Todo lo de hoy es de aquí.") == "Todo lo de hoy es de aquí."
+    assert reads_english("the floor of the house")
+    assert not reads_english("el piso de la casa")
+
+
+def made(source):
+    return ToldBetweenTags(Environment(autoescape=True)).preprocess(source, None)
+
+
+def test_only_what_stands_between_tags_is_told():
+    assert made('<p class="{{ a }}">{{ b }}</p>') == '<p class="{{ a }}">{{ (b)|t }}</p>'
+    assert made("<a{% if x > 1 %} id={{ x }}{% endif %}>{{ y }}</a>").endswith(">{{ (y)|t }}</a>")
+
+
+def test_titles_options_and_what_was_typed_stay():
+    for one in ("<title>{{ a }}</title>", "<textarea>{{ a }}</textarea>",
+                "<option value='1'>{{ a }}</option>",
+                "{% block title %}{{ a }}{% endblock %}"):  # fmt: skip
+        assert made(one) == one
+    assert made("{% block title %}{{ a }}{% endblock %}<p>{{ b }}</p>").endswith("{{ (b)|t }}</p>")
+
+
+def test_every_template_compiles_and_tells_something():
+    found = templates()
+    names = found.list_templates(extensions=["html"])
+    told = [name for name in names if "|t }}" in made(found.loader.get_source(found, name)[0])]
+    assert len(told) > 6
+    assert all(found.get_template(name) for name in names)

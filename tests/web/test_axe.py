@@ -1,0 +1,55 @@
+"""Every screen in both languages, wide and narrow: what a reader of the screen would miss."""
+
+from __future__ import annotations
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from tests.web.walked import DOOR, PHONE, SCREENS, browsing, served, signed_in
+
+pytestmark = pytest.mark.slow
+
+
+@pytest.fixture(scope="module")
+def address(tmp_path_factory):
+    with served(tmp_path_factory.mktemp("walked")) as found:
+        yield found
+
+
+@pytest.fixture(scope="module")
+def browser():
+    with browsing() as found:
+        yield found
+
+
+def violations(page):
+    """What is wrong on a page, a line for each thing: rule, where, why."""
+    found = Axe().run(page).response["violations"]
+    return [
+        f"{one['id']}: {node['target'][0]} - {node['failureSummary'].splitlines()[-1].strip()}"
+        for one in found
+        for node in one["nodes"]
+    ]
+
+
+def too_wide(page, width):
+    """Whether a page is wider than its window: whoever reads has to push it to and fro."""
+    wide = page.evaluate("document.documentElement.scrollWidth")
+    return [f"{wide} px wide in {width}"] if wide > width else []
+
+
+@pytest.mark.parametrize(("language", "width"), [("en-US", 1280), ("es-MX", 390)])
+def test_no_screen_has_what_a_screen_reader_or_a_weak_eye_would_miss(
+    browser, address, language, width
+):
+    page = signed_in(browser, address, language=language, width=width)
+    wrong = {}
+    for name, path in {**SCREENS, "phone": PHONE, "door": DOOR}.items():
+        page.goto("about:blank")
+        page.goto(address + path, wait_until="load")
+        if name == "phone":
+            page.locator("button.main").wait_for()
+        assert page.locator("h1, button.main").count(), name
+        assert page.evaluate("document.documentElement.lang") == language[:2], name
+        wrong[name] = violations(page) + too_wide(page, width)
+    page.context.close()
+    assert {name: told for name, told in wrong.items() if told} == {}

@@ -1,0 +1,31 @@
+"""The answer on the slab in the language that is asked for."""
+
+import asyncio
+
+from tests.web.test_live import day, lived  # noqa: F401 - the fixture
+
+from farwall.phrasebook import LANGUAGE
+
+
+def said(day, language):  # noqa: F811 - the fixture
+    async def script(_):
+        headers = {
+            "accept-language": language,
+            "Authorization": "Bearer a key of our own, invented",
+        }
+        return (await day.ask("GET", "/api/jobs/two/now", headers=headers)).json()
+
+    return lived(day, script)["said"]
+
+
+def test_what_to_do_now_is_said_in_spanish_or_in_english(day):  # noqa: F811
+    english, spanish = said(day, "en-US"), said(day, "es-MX,es;q=0.9,en;q=0.5")
+    assert len(english) == len(spanish) > 3
+    assert english[0].startswith("NOW 8:00:")
+    assert spanish[0].startswith("AHORA 8:00:")
+    assert not set(english) & set(spanish)
+    assert asyncio.run(_spoken()) == "en"
+
+
+async def _spoken():
+    return LANGUAGE.get()

@@ -1,0 +1,155 @@
+// Things being drawn: a room corner by corner or as a rectangle, a fixture, a cut, an opening.
+import { lengthOf, gridOf, lengthTold } from "./pure/lengths.ts";
+import { corners, type Line, type OpeningKind, type Point, WIDTH_M } from "./pure/nouns.ts";
+import { cutAdded, fixtureAdded, type Made, openingAdded, roomAdded } from "./pure/edits.ts";
+import { placed } from "./pure/doors.ts";
+import { add, alike, dist, rectangle, sub, tidy, times, unit } from "./pure/points.ts";
+import { type Ground, groundOf, type Settled, settle } from "./pure/snap.ts";
+import { pixel, sketch } from "./board.ts";
+import { here, tell, units, w } from "./page.ts";
+import { store } from "./store.ts";
+
+let points: Point[] = [];
+let ground: Ground | null = null;
+let last: Point | null = null;
+
+export const making = (): boolean => points.length > 0;
+export const isMaking = (): boolean => !["pick", "scale", "picture"].includes(store.tool);
+const isRectangle = (): boolean => store.tool === "rectangle" || store.tool === "fixture";
+
+store.on((change) => {
+  if (change === "drawn" || change === "noted") ground = null;
+  if (change === "tool") stop();
+});
+
+/** Where a point settles now. */
+export function settledAt(p: Point, reach: number): Settled {
+  ground ??= groundOf(store.shown);
+  const own: Ground = { ...ground, corners: points.length > 2 ? [...ground.corners, points[0] as Point] : ground.corners };
+  return settle(p, own, { reach, grid: gridOf(units), from: points.at(-1), before: points.at(-2) });
+}
+
+/** The pointer or the cross is here: show what a click would do. */
+export function hover(p: Point, reach: number): Settled | null {
+  if (store.tool === "opening") {
+    const found = placed(store.drawn, p, wish(reach));
+    const line: Point[] = found ? [...found.line] : [];
+    sketch({ line, closed: false, at: found ? null : p, guides: [], word: found ? "" : w("draw-no-wall") });
+    return null;
+  }
+  const found = settledAt(p, reach);
+  last = found.at;
+  show(found);
+  return found;
+}
+
+export const whyTold = (found: Settled): string => found.words.map((one) => w(`draw-snap-${one}`)).join(", ");
+
+function show(found: Settled): void {
+  const from = points.at(-1);
+  const ring = isRectangle() && from ? rectangle(from, found.at) : [...points, found.at];
+  const size = !from ? "" : isRectangle()
+    ? `${lengthTold(Math.abs(found.at[0] - from[0]), units)} × ${lengthTold(Math.abs(found.at[1] - from[1]), units)}`
+    : lengthTold(dist(from, found.at), units);
+  const word = [size, whyTold(found)].filter(Boolean).join(", ");
+  sketch({ line: points.length ? ring : [], closed: isRectangle(), at: found.at, guides: found.guides as Line[], word });
+}
+
+function wish(reach: number): { kind: OpeningKind; width_m: number; reach: number; storey: string } {
+  const kind = here<HTMLSelectElement>("new-kind").value as OpeningKind;
+  const typed = lengthOf(here<HTMLInputElement>("typed").value, units);
+  return { kind, width_m: typed ?? WIDTH_M[kind], reach, storey: store.storey };
+}
+
+/** A click of the mouse, a tap or Enter at a point. */
+export function clicked(p: Point, reach: number): void {
+  if (store.tool === "opening") return added(openingAdded(store.drawn, p, wish(reach)), w("draw-put-opening"), w("draw-no-wall"));
+  const found = settledAt(p, reach);
+  const opening = points[0];
+  if (store.tool === "corners" && opening && points.length > 2 && alike(found.at, opening, 1e-3)) return finish();
+  if (points.length && alike(found.at, points.at(-1) as Point, 1e-3)) return store.tool === "corners" ? finish() : undefined;
+  points.push(found.at);
+  if ((isRectangle() || store.tool === "cut") && points.length === 2) return finish();
+  tell(w("draw-corner-set", { n: points.length }));
+  hover(p, reach);
+}
+
+/** What is drawn so far becomes a thing. */
+export function finish(): void {
+  const line = points;
+  if (store.tool === "corners" && line.length < 3) return tell(w("draw-more-corners"));
+  points = [];
+  sketch(null);
+  if (store.tool === "cut") return added(cutAdded(store.drawn, line), w("draw-put-cut"), w("draw-not-sound"));
+  const ring = isRectangle() ? rectangle(line[0] as Point, line[1] as Point) : line;
+  if (store.tool === "fixture") {
+    const kind = here<HTMLInputElement>("new-fixture").value.trim() || w("draw-fixture-kind");
+    return added(fixtureAdded(store.drawn, ring, kind), w("draw-put-fixture"), w("draw-not-sound"));
+  }
+  roomDrawn(ring);
+}
+
+export function roomDrawn(ring: readonly Point[]): void {
+  const name = store.nextName || w("draw-room-name", { n: store.drawn.rooms.length + 1 });
+  store.nextName = "";
+  added(roomAdded(store.drawn, ring, name, store.storey), w("draw-put-room", { name }), w("draw-not-sound"));
+}
+
+function added(made: Made, words: string, no: string): void {
+  sketch(null);
+  points = [];
+  if (!made.thing) return tell(no);
+  store.change(made.drawn, words);
+  const again = store.tool === "opening" || store.tool === "cut";
+  if (again) return store.pick(made.thing);
+  store.use("pick");
+  store.pick(made.thing);
+}
+
+/** One corner back; whether there was one. */
+export function back(): boolean {
+  if (!points.length) return false;
+  points.pop();
+  sketch(null);
+  if (last) hover(last, 0);
+  return true;
+}
+
+export function stop(): void {
+  points = [];
+  sketch(null);
+}
+
+/** A typed length: the next corner that far on towards the cross, a rectangle by both its sides. */
+export function typed(text: string, cursor: Point, way?: Point): boolean {
+  const sides = text.split(/\s*[x×*]\s*|\s+by\s+|\s+por\s+/i).map((one) => lengthOf(one, units));
+  const [a, b] = sides;
+  if (isRectangle() && sides.length === 2 && a && b) {
+    const from = points[0] ?? freeCorner(cursor);
+    const to = sub(last ?? cursor, from);
+    const signs: Point = points.length ? [to[0] < 0 ? -1 : 1, to[1] < 0 ? -1 : 1] : [1, 1];
+    points = [from, tidy(add(from, [a * signs[0], b * signs[1]]))];
+    finish();
+    return true;
+  }
+  if (store.tool === "opening" && a) return true;
+  const from = points.at(-1);
+  if (!from || sides.length !== 1 || !a || isRectangle()) return false;
+  const to = way ?? unit(from, last ?? cursor);
+  points.push(tidy(add(from, times(to, a))));
+  if (store.tool === "cut") finish();
+  else {
+    tell(w("draw-corner-set", { n: points.length }));
+    last = points.at(-1) as Point;
+    sketch({ line: points, closed: false, at: last, guides: [], word: lengthTold(a, units) });
+  }
+  return true;
+}
+
+/** Where a rectangle by its two sides begins: right of all rooms, a wall apart, else at the cross. */
+function freeCorner(cursor: Point): Point {
+  const inRoom = store.drawn.rooms.flatMap((one) => corners(one.polygon));
+  if (!inRoom.length) return [0, 0];
+  return settledAt(cursor, 12 * pixel()).at;
+}
+export const lastCorner = (): Point | undefined => points.at(-1);

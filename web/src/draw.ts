@@ -1,0 +1,178 @@
+/** The screen: pages drawn when something changed, figures between drawings, alarms as time runs down. */
+import { call } from "./alarm.ts";
+import { mixing } from "./mixing.ts";
+import { eyes } from "./pages/eyes.ts";
+import { book, helper, label } from "./pages/helper.ts";
+import { note, rooms, stopped, tank } from "./pages/logging.ts";
+import { askKey, phone, waiting, who } from "./pages/phone.ts";
+import { run } from "./pages/run.ts";
+import { top, type Shown, type Told } from "./pages/shown.ts";
+import { hasPaper } from "./paper.ts";
+import { dayOf, type Day } from "./pure/day.ts";
+import { big, callBetween, clock, countdown, QUIET_MIN } from "./pure/say.ts";
+import type { Sheet } from "./pure/sheet.ts";
+import type { Happened } from "./pure/story.ts";
+import { w } from "./pure/words.ts";
+import { alone, fresh, happened, lastOwn, minute, now, photosWaiting, status, units, using } from "./state.ts";
+
+const root = document.getElementById("page")!;
+let leftBefore = Infinity;
+
+/** The minute of the edge and who says so. */
+function edgeOf(found: Day): { due: number | null; by: string } {
+  const book_ = fresh();
+  const told = book_ && book_.field === (found.begun ? found.field?.id : "");
+  const theirs = told ? book_.alarms.find((one) => one.kind === "edge") : undefined;
+  if (theirs) return { due: theirs.at_min, by: w("byBook") };
+  const s = using()!;
+  const at = s === now.sheet ? "" : clock(s, now.mine.rest!.at);
+  if (found.due !== null) return { due: found.due, by: at ? w("byRest", { at }) : w("byPlan") };
+  return { due: found.careful, by: found.careful === null ? "" : w("byLast") };
+}
+
+function toldBy(s: Sheet): Told {
+  const { said, rest } = now.mine;
+  const laid = rest?.sheet ? { at: rest.at, entries: rest.entries } : null;
+  return {
+    lines: said?.lines ?? [], at: said ? minute(s, said.at) : null, laid, no: rest?.no ?? [],
+  };
+}
+
+function mixedAt(s: Sheet, all: Happened[], coat: string): number | null {
+  const last = all.filter(({ entry }) => entry.word === "mixed" && entry.about["coat"] === coat).pop();
+  return last ? Date.parse(s.starts_at) + last.at * 60_000 : null;
+}
+
+function shown(s: Sheet): Shown {
+  const all = happened(s);
+  const known = now.answer?.told.now;
+  let found = dayOf(s, all);
+  if (known && known.coat === found.coat) found = dayOf(s, all, known.open_low_min || null);
+  now.day = found;
+  const at = minute(s);
+  const edge = edgeOf(found);
+  now.due = edge.due;
+  const stops = fresh()?.advice.filter((one) => one.stop) ?? [];
+  const past = edge.due !== null && edge.due < at && at - edge.due <= QUIET_MIN;
+  const stop = stops[0] ? w("stop", { what: stops[0].do }) : past ? w("past") : "";
+  return {
+    sheet: s, day: found, now: at, big: big(s, found, edge.due, at), by: edge.by, stop, status: status(),
+    last: lastOwn(), wishes: now.wishes, units: units(), lot: now.mine.lot, mixedAt: mixedAt(s, all, found.coat), alone, paper: hasPaper(),
+    turned: Object.values(now.memory.phone.turned).flat(), photos: photosWaiting(), trouble: now.trouble,
+    mixing: mixing(s, found, fresh()), told: toldBy(s), room: free,
+  };
+}
+
+/** The room that the picture has: what the rest of the page leaves. */
+let free = { wide: 0, high: 0 };
+
+export function resized(): void {
+  free = { wide: 0, high: 0 };
+  draw();
+}
+
+function measure(): void {
+  const pic = root.querySelector<HTMLElement>(".pic");
+  if (!pic) return;
+  const then = { wide: pic.clientWidth, high: Math.floor(pic.clientHeight) };
+  if (then.wide === free.wide && then.high === free.high) return;
+  free = then;
+  draw();
+}
+
+function pageOf(s: Sheet): string {
+  const one = shown(s);
+  const [name, more = ""] = now.view.split(" ");
+  const made: Record<string, () => string> = {
+    run: () => run(one), helper: () => helper(one), label: () => label(one), book: () => book(one),
+    eyes, note: () => note(one), phone: () => phone(one), who: () => who(one), stopped,
+    tank: () => tank(one, now.reading), rooms: () => rooms(one, more), paper: () => top(),
+  };
+  return (made[name!] ?? made["run"]!)();
+}
+
+let last = "";
+
+export function draw(): void {
+  const s = using();
+  const html = s ? pageOf(s)
+    : now.view === "eyes" ? eyes()
+      : now.mine.key ? waiting(now.trouble || w("fetching")) : askKey(now.trouble);
+  document.body.dataset["view"] = s ? now.view.split(" ")[0]! : "";
+  if (html !== last) put(html);
+  if (s) document.title = w("title", { job: s.job });
+  figures();
+  measure();
+}
+
+/** The page anew; a key that had the focus of the keyboard has it again. */
+function put(html: string): void {
+  last = html;
+  const had = document.activeElement as HTMLElement | null;
+  const [id, does] = [had?.id, had?.dataset["do"]];
+  root.innerHTML = html;
+  if (!had || had === document.body) return;
+  const again = [...root.querySelectorAll<HTMLElement>("[data-do], [id]")]
+    .find((one) => (does ? one.dataset["do"] === does : id ? one.id === id : false));
+  again?.focus({ preventScroll: true });
+}
+
+/** A key that is drawn anew under a finger loses its tap: news waits until the finger is off. */
+let pressed = false;
+let late = false;
+
+export function redraw(): void {
+  late = pressed;
+  if (!pressed) draw();
+}
+
+export function press(): void {
+  pressed = true;
+}
+
+export function lift(): void {
+  pressed = false;
+  setTimeout(() => { if (late) redraw(); }, 50); // after the click that comes of it
+}
+
+export function show(next: string): void {
+  now.view = next;
+  draw();
+  window.scrollTo(0, 0);
+}
+
+/** After a tap all calls of the edge come anew. */
+export function callAnew(): void {
+  leftBefore = Infinity;
+}
+
+/** Every 200 ms: calls as the edge runs down, and the figures. */
+export function tick(): void {
+  const s = using();
+  if (!s || !now.day) return;
+  if (now.due === null) {
+    leftBefore = Infinity;
+  } else {
+    const left = now.due - minute(s);
+    const found = callBetween(leftBefore, left);
+    if (found) call(found[1], found[0] < 0.6, now.wishes);
+    const ended = leftBefore > 0 && left <= 0;
+    leftBefore = left;
+    if (ended && now.view === "run") redraw();
+  }
+  figures();
+}
+
+/** Between drawings only the figures run. */
+function figures(): void {
+  const s = using();
+  const output = document.getElementById("big");
+  if (!s || !now.day || !output) return;
+  const at = minute(s);
+  const told = big(s, now.day, now.due, at);
+  const text = told.until === null ? told.word : countdown(told.until - at);
+  if (output.textContent !== text) output.textContent = text;
+  output.classList.toggle("out", told.edge && told.until !== null && told.until - at < 1);
+  const share = now.due === null ? 0 : Math.min(Math.max((now.due - at) / Math.max(now.day.low, 1e-9), 0), 1);
+  document.getElementById("left")?.setAttribute("width", String(share * 100));
+}

@@ -1,0 +1,75 @@
+/** The helper's pages: what to mix, where the full tank goes, the label of the jug, what the book says. */
+import { clock, doorWords, measured, volume } from "../pure/say.ts";
+import { bandName } from "../pure/sheet.ts";
+import { w } from "../pure/words.ts";
+import { key, safe, top, type Shown } from "./shown.ts";
+
+/** Rows of a look that have room: those with the most left are the likeliest. */
+const ROWS = 3;
+
+export function helper(s: Shown): string {
+  const { sheet, day, units } = s;
+  const fills = day.fills.slice(0, 2).map((one) =>
+    `<p class="fill"><strong>${clock(sheet, one.then)}</strong><span>${
+      safe(w("fillTo", { door: doorWords(one), litres: volume(one.litres, units) }))}</span></p>`);
+  return `${top(true, key("go book", w("bookKey")))}${mixing(s)}${look(s)}
+<h2>${w(day.late === null ? "fills" : "fillsLate")}</h2>
+${fills.join("") || `<p>${w("noFills")}</p>`}
+<p>${w("guard")}</p>
+<div class="two foot">${key("go label", w("labelKey"))}${key("filled", w("tankFilled"), "main")}</div>`;
+}
+
+/** Where to look into the tub next and what to mix by what is left, for a slab as thirsty as planned. */
+function look(s: Shown): string {
+  const { sheet, day } = s;
+  const found = day.look;
+  const field = found && sheet.fields.find((one) => one.id === found.field);
+  const [begin, goOn, ...told] = found?.ifs[0] ?? [];
+  if (!found || !field || begin === undefined || goOn === undefined) return "";
+  const v = (litres: number) => volume(litres, s.units);
+  const pairs = told.flatMap((left, n) => (n % 2 ? [] : [{ left, mix: told[n + 1] ?? 0 }])).reverse();
+  const rows = pairs.slice(0, ROWS).map(({ left, mix }) =>
+    `<p class="fill"><strong>${safe(w("lookLeft", { left: v(left) }))}</strong><span>${safe(w("lookMix", { mix: v(mix) }))}</span></p>`);
+  const at = { band: bandName(field, found.after), at: clock(sheet, found.at + (day.late ?? 0)) };
+  return `<h2>${safe(w("lookAt", at))}</h2><p>${safe(w("lookGoOn", { left: v(goOn), begin: v(begin) }))}</p>${rows.join("")}`;
+}
+
+function mixing(s: Shown): string {
+  const { parts, by } = s.mixing;
+  if (!parts) return `<h1>${w("enough")}</h1><p>${safe(by)}</p>`;
+  const v = (litres: number) => measured(litres, s.units);
+  const all = v(parts.stain_l + parts.water_l + parts.acid_l);
+  const acid = parts.acid_l > 0 ? w("mixAcid", { acid: v(parts.acid_l) }) : "";
+  const how = w("mixHow", { water: v(parts.water_l), stain: v(parts.stain_l), acid, by });
+  return `<h1>${w("mixNext", { all })}</h1><p>${safe(how)}</p>${key("mixed", w("mixedKey", { all }))}`;
+}
+
+/** What stands on the jug: read at arm's length, printed as it is. */
+export function label(s: Shown): string {
+  const { sheet, day } = s;
+  const n = sheet.coats.findIndex((one) => one.id === day.coat);
+  const { stain, cut } = sheet.coats[n] ?? { stain: "", cut: "" };
+  const mixed = new Date(s.mixedAt ?? Date.now());
+  const at = { day: dateOf(mixed), at: timeOf(mixed) };
+  const lot = s.lot || "__________";
+  return `${top(true, key("print", w("print")))}
+<section class="jug"><h1>${w("acidBig")}</h1>
+<p class="in">${safe(w("inIt", { stain }))}</p>
+<p>${safe(w("cutOf", { n: n + 1, cut }))}<br>${safe(sheet.job)}</p>
+<p>${safe(w("lotLine", { lot }))}<br>${safe(w("mixedAt", at))}${s.wishes.who ? ` ${safe(w("by", { who: s.wishes.who }))}` : ""}</p>
+<p class="in">${w("hazard")} ${w("never")}</p><p>${w("waterFirst")}</p><p>${w("eyesShort")}</p><p>${w("sheetWins")}</p></section>
+<label class="paperless">${w("lot")}<input id="lot" maxlength="60" autocomplete="off" value="${safe(s.lot)}"></label>`;
+}
+
+const two = (n: number) => String(n).padStart(2, "0");
+const dateOf = (d: Date) => `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
+const timeOf = (d: Date) => `${d.getHours()}:${two(d.getMinutes())}`;
+
+export function book(s: Shown): string {
+  const { lines, at, laid, no } = s.told;
+  const heard = s.alone ? w("bookAlone") : at === null ? w("bookNone") : w("bookTold", { at: clock(s.sheet, at) });
+  const anew = laid ? w("laidAnew", { at: clock(s.sheet, laid.at), n: laid.entries }) : w("laidNot");
+  const why = no.map((one) => `<p>${safe(w("laidNo", { why: one }))}</p>`);
+  return `${top()}<h1>${w("bookTitle")}</h1><p>${safe(heard)}</p>
+${lines.map((one) => `<p lang="en">${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
+}

@@ -1,0 +1,88 @@
+/** What the page knows between two taps, and what can be told from it. */
+import { inOrder, struck, type Happened } from "./pure/story.ts";
+import type { Day } from "./pure/day.ts";
+import type { Entry } from "./pure/entry.ts";
+import type { Reading } from "./pure/reading.ts";
+import type { Units } from "./pure/say.ts";
+import type { Sheet } from "./pure/sheet.ts";
+import { languageOf, speak, w } from "./pure/words.ts";
+import { photosOf, type NowAnswer } from "./send.ts";
+import { NO_JOB, WISHES, type JobMemory, type Memory, type Wishes } from "./store.ts";
+
+const FRESH_MS = 90_000;
+const inside = document.getElementById("sheet");
+const given = inside ? (JSON.parse(inside.textContent ?? "null") as Sheet) : null;
+
+/** The one file that needs no server carries its plan. */
+export const alone = given !== null;
+export const job = given ? given.id : decodeURIComponent(location.pathname.split("/")[2] ?? "");
+
+export const now = {
+  sheet: given,
+  memory: null as unknown as Memory,
+  mine: NO_JOB as JobMemory,
+  wishes: WISHES as Wishes,
+  answer: null as { told: NowAnswer; at: number } | null,
+  lastTap: 0,
+  signal: "" as "" | "none" | "ok",
+  trouble: "",
+  view: "run",
+  pickedAt: 0,
+  reading: { tank: null, tub: null } as Reading,
+  day: null as Day | null,
+  due: null as number | null,
+};
+
+/** The plan in hand: the rest of the day where the book laid it anew, else the morning's. */
+export function using(): Sheet | null {
+  const rest = now.mine.rest?.sheet;
+  return rest && now.sheet && rest.inputs_hash === now.sheet.inputs_hash ? rest : now.sheet;
+}
+
+export const units = (): Units => now.wishes.units || now.sheet?.units || "us";
+
+/** Speak as was chosen, as the job has it, or as the phone does. */
+export function speakAsWished(): void {
+  speak(languageOf(now.wishes.language, now.sheet?.language ?? "", navigator.languages));
+  document.documentElement.lang = w("languageIs");
+  document.body.classList.toggle("sun", now.wishes.sun);
+}
+
+export const own = (): Entry[] => {
+  const { kept, waiting } = now.memory.phone;
+  return [...Object.values(kept).map(([one]) => one), ...Object.values(waiting)].filter((one) => one.job === job);
+};
+export const waiting = () => Object.values(now.memory.phone.waiting).filter((one) => one.job === job);
+export const off = () => now.memory.offs[now.memory.era] ?? 0;
+export const minute = (s: Sheet, at = Date.now()) => (at - off() * 1000 - Date.parse(s.starts_at)) / 60_000;
+
+/** What the book said, where it has answered since the last tap. */
+export function fresh(): NowAnswer["now"] | null {
+  const { answer, lastTap } = now;
+  const good = answer !== null && Date.now() - answer.at < FRESH_MS && answer.at > lastTap && !waiting().length;
+  return good ? answer.told.now : null;
+}
+
+export const happened = (s: Sheet): Happened[] =>
+  inOrder(s.starts_at, own(), now.mine.others, now.memory.offs);
+
+/** What `undo` would strike: the last entry of this phone that holds. */
+export function lastOwn(): Entry | null {
+  const all = own();
+  const gone = struck(all);
+  const left = all.filter((one) => one.word !== "struck" && !gone.has(one.id));
+  return left.sort((a, b) => a.number - b.number).pop() ?? null;
+}
+
+export function status(): string {
+  const n = waiting().length;
+  const many = n === 1 ? w("entry1") : w("entries", { n });
+  if (alone) return n ? w("aloneSome", { many }) : w("aloneNone");
+  const turned = Object.keys(now.memory.phone.turned).length;
+  if (turned) return w("turnedAway", { many, n: turned });
+  if (n) return w("notSent", { many });
+  if (now.trouble) return now.trouble;
+  return w(now.signal === "none" ? "noSignal" : now.signal === "ok" ? "allSent" : "asking");
+}
+
+export const photosWaiting = () => photosOf(waiting()).length;

@@ -1,0 +1,79 @@
+/** All that is asked of the book, one round at a time. */
+import { draw, redraw } from "./draw.ts";
+import { w } from "./pure/words.ts";
+import { fetchNow, fetchOthers, fetchRest, fetchSheet, NoAnswer, offer } from "./send.ts";
+import { alone, job, now, speakAsWished, status, using } from "./state.ts";
+import { change, NO_JOB, read } from "./store.ts";
+
+const SHEET_EVERY_MS = 300_000;
+let sheetAt = 0;
+let sending = false;
+/** Up to which place of the log this page has had the rest of the day laid anew. */
+let askedUpto = -1;
+
+const seen = () => [status(), now.answer?.told.place, now.mine.pulled, now.mine.rest?.upto, using()?.inputs_hash].join();
+
+export async function sync(): Promise<void> {
+  if (alone || sending || !now.mine.key) return;
+  sending = true;
+  const before = seen();
+  try {
+    await rounds(now.mine.key);
+    [now.signal, now.trouble] = ["ok", ""];
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error;
+    now.signal = error.signal ? "ok" : "none";
+    now.trouble = error.signal ? error.message : "";
+    if (error.status === 401) return keyWanted(w("keyWrong"));
+  } finally {
+    sending = false;
+    now.memory = await read("memory", now.memory);
+    const shown = ["run", "helper", "book", "phone"].includes(now.view);
+    if (!using() || (shown && (before !== seen() || now.view === "run"))) redraw();
+  }
+}
+
+async function rounds(key: string): Promise<void> {
+  await offer(key);
+  now.memory = await read("memory", now.memory);
+  if (Date.now() - sheetAt > SHEET_EVERY_MS) {
+    const first = !using();
+    now.mine = await fetchSheet(job, key);
+    now.sheet = now.mine.sheet;
+    speakAsWished();
+    sheetAt = Date.now();
+    if (first) redraw(); // with the plan there is something to tap: what the book says comes after
+  }
+  now.mine = await fetchOthers(job, key);
+  const asked = Date.now();
+  const told = await fetchNow(job, key);
+  now.answer = { told, at: asked };
+  now.mine = await read(`job ${job}`, now.mine);
+  const newer = told.rest_upto !== null && told.rest_upto > (now.mine.rest?.upto ?? -1);
+  const due = told.again.word === "again" && told.place > askedUpto && (told.rest_upto ?? -1) < told.place;
+  if (!newer && !due) return;
+  if (due) askedUpto = told.place;
+  now.mine = await fetchRest(job, key);
+}
+
+export function keyWanted(told: string): void {
+  now.trouble = told;
+  if (!using()) now.mine = { ...now.mine, key: "" };
+  draw();
+}
+
+export async function opened(key: string): Promise<void> {
+  if (!key) return;
+  now.mine = await change(`job ${job}`, NO_JOB, (one) => ({ ...one, key }));
+  now.view = "run";
+  draw();
+  await sync();
+}
+
+/** The key out of the address into the page's memory. */
+export async function takeKey(): Promise<void> {
+  const key = location.hash.slice(1);
+  if (!key || alone) return;
+  now.mine = await change(`job ${job}`, NO_JOB, (one) => ({ ...one, key: decodeURIComponent(key) }));
+  history.replaceState(null, "", location.pathname);
+}
