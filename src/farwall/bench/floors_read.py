@@ -30,6 +30,9 @@ from farwall.bench.floors_tally import ClockScore, Foretold, tallied
 from farwall.bench.floors_true import Array, tiles_of, truth_of
 
 _DICE = 7_000_000
+_HOURS = 72
+"""From the night before the closet's stroke to the day after the room's."""
+_SLAB_ERROR_K = 0.6
 _AIR_KEEPS, _SLAB_KEEPS = 0.8, 0.9
 """How much of a reading is believed an hour later; the rest is the day's own figure. Guesses."""
 WAYS = ("nothing more", "vane", "tissue", "slab", "vane and slab", "litres", "vane and litres",
@@ -46,6 +49,8 @@ def score_read(seeds: Sequence[int], ways: Sequence[str] = WAYS) -> tuple[ClockS
     told: dict[str, list[Foretold]] = {}
     for n, floor in enumerate(floors):
         own = tuple(float(one[n]) for one in tiles)
+        hours = _hours(floor)[:_HOURS]
+        read = {way: _hours_read(floor, hours, way, truth.slab_c[n]) for way in ways}
         for name, wait, coat in (("recoat", RECOAT, 0), ("neutralise", NEUTRALISE, 1)):
             closet, room = _true(truth, name, n)
             strip = _true(strip_truth, name, n)[1]
@@ -53,7 +58,7 @@ def score_read(seeds: Sequence[int], ways: Sequence[str] = WAYS) -> tuple[ClockS
                 continue
             for where, true in (("closet", (closet, room)), ("room", (strip, room))):
                 for way in ways:
-                    seen = _Seen(where, true, own, truth.slab_c[n])
+                    seen = _Seen(where, true, own, read[way])
                     found = _foretold(floor, wait, coat, way, seen)
                     told.setdefault(f"{wait.name}, {where}: {way}", []).append(found)
     return tuple(tallied(name, each) for name, each in told.items())
@@ -61,23 +66,34 @@ def score_read(seeds: Sequence[int], ways: Sequence[str] = WAYS) -> tuple[ClockS
 
 @dataclass(frozen=True)
 class _Seen:
-    """Where it was watched, the true minutes there and here, tiles by place, the true slab."""
+    """Where it was watched, the true minutes there and here, tiles by place, hours as read."""
 
     where: str
     true: tuple[float, float]
     tiles: tuple[float, ...]
-    slab_c: Array
+    hours: tuple[HourAtSlab, ...]
 
 
-def _foretold(floor: Floor, wait: Wait, coat: int, way: str, so: _Seen) -> Foretold:
-    dice = Chance(_DICE + floor.true.seed)
-    off = [dice.normal() for _ in range(7)]
-    hours = _hours(floor)
+def _hours_read(
+    floor: Floor, hours: tuple[HourAtSlab, ...], way: str, slab_c: Array
+) -> tuple[HourAtSlab, ...]:
+    """The hours as a person has them who also read air or slab at both."""
+    off = _off(floor)
     if "vane" in way or "tissue" in way:
         error = VANE_ERROR if "vane" in way else TISSUE_ERROR
         hours = _air_read(floor, hours, (error * off[0], error * off[1]))
     if "slab" in way:
-        hours = _slab_read(floor, hours, so.slab_c, (0.6 * off[2], 0.6 * off[3]))
+        hours = _slab_read(floor, hours, slab_c, (_SLAB_ERROR_K * off[2], _SLAB_ERROR_K * off[3]))
+    return hours
+
+
+def _off(floor: Floor) -> list[float]:
+    dice = Chance(_DICE + floor.true.seed)
+    return [dice.normal() for _ in range(7)]
+
+
+def _foretold(floor: Floor, wait: Wait, coat: int, way: str, so: _Seen) -> Foretold:
+    off = _off(floor)
     beside = Beside(air="vane" in way or "tissue" in way)
     if "tile" in way:
         seen = so.tiles[2] if so.where == "room" else so.tiles[0]
@@ -93,7 +109,7 @@ def _foretold(floor: Floor, wait: Wait, coat: int, way: str, so: _Seen) -> Foret
     surer = spread_beside(wait, beside)
     usual = worth(floor, wait, coat)
     watched, asked = (
-        through(wait, hours, begins=_START + timedelta(hours=one))
+        through(wait, so.hours, begins=_START + timedelta(hours=one))
         for one in (floor.closet_at_h, floor.room_at_h)
     )
     last = math.ceil(so.true[0] / floor.look_min) * floor.look_min

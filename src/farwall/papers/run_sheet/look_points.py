@@ -85,7 +85,7 @@ def _table(
     said = told[0][1]
     return {
         "begun": f"Begun on {volume(said.begin_l, units)}",
-        "columns": ["after band", "go on with", *[_short(left, units) for left in lefts]],
+        "columns": ["after band", "go on with", *[f"{_short(left, units)} left" for left in lefts]],
         "unit": "gal" if units == "us" else "L",
         "rows": [
             [

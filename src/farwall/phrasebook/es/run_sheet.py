@@ -71,7 +71,7 @@ PHRASES = {
     "go on": "siga",
     "left in tub and tanks, and what to mix with it, in":
     "lo que queda en tina y tanques, y qué mezclar con ello, en",
-    "left": "quedan",
+    "{#1} left": "quedan {#1}",
     "late": "tarde",
     "The usual rule, one extra gallon on five or six (common practice, no source), would "
     "mix {1}.":
