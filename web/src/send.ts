@@ -3,7 +3,6 @@ import { w } from "./pure/words.ts";
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Sheet } from "./pure/sheet.ts";
-import { w } from "./pure/words.ts";
 import { change, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
 
 const PATIENCE_MS = 15_000;
