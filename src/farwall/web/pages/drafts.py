@@ -81,9 +81,13 @@ def draft_document(version: int, name: str, drawn: Json) -> Json:
 
 def drafts_of(book: Book) -> list[tuple[str, str]]:
     """Id and name of every house that is begun and has no facts yet."""
-    known = {line.id for line in book.jobs()}
-    return [
-        (name, str(draft["name"]))
-        for name, draft in book.documents(DRAFT).items()
-        if name not in known and not draft["facts"]
-    ]
+    begun = [(name, one) for name, one in book.documents(DRAFT).items() if not one["facts"]]
+    return [(name, str(one["name"])) for name, one in begun if not has_facts(book, name)]
+
+
+def has_facts(book: Book, job: str) -> bool:
+    """Whether a house is a job already."""
+    try:
+        return bool(book.versions(job))
+    except NoSuchJob:
+        return False

@@ -11,10 +11,10 @@ from fastapi import Request, Response
 from farwall.errors import Mistake, Refused
 from farwall.readers.room_names import slug
 from farwall.store.book import Book
-from farwall.store.nouns import DRAWING, NoSuchJob
+from farwall.store.nouns import DRAWING
 from farwall.web.door import Door
 from farwall.web.pages.brought import Brought, brought
-from farwall.web.pages.drafts import DRAFT, draft_document, drafts_of, floor_of
+from farwall.web.pages.drafts import DRAFT, draft_document, drafts_of, floor_of, has_facts
 from farwall.web.pages.drawn import drawn_of, empty_drawn
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
@@ -128,13 +128,6 @@ def free_id(book: Book, wish: str) -> str:
     taken = set(book.documents(DRAFT))
     for number in range(1, 100_000):
         job = wish if number == 1 else f"{wish}-{number}"
-        if job not in taken and not _known(book, job):
+        if job not in taken and not has_facts(book, job):
             return job
     raise Refused(Mistake("", said("new-no-name")))
-
-
-def _known(book: Book, job: str) -> bool:
-    try:
-        return bool(book.versions(job))
-    except NoSuchJob:
-        return False
