@@ -56,9 +56,11 @@ WORDS = {
     "draw-new-kind": "Clase",
     "draw-new-fixture": "Qué es",
     "draw-keep": "Guardar y planear",
+    "draw-keeping": "Guardando …",
     "draw-unsaved": "Sin guardar todavía",
     "draw-same": "No se dibujó nada desde que se guardó.",
     "draw-kept": "Guardado como datos {n}; el plan se está haciendo.",
+    "draw-windows-off": "Ventanas que ya no están en una pared: {n}. Aquí no se mueven.",
     "draw-see-plan": "Ver el plan",
     "draw-not-yet": "De este piso todavía no sale un plan. Queda guardado como dibujo; lo que "
     "está mal tiene un alfiler en su lugar.",
