@@ -225,7 +225,7 @@ WORDS = {
     "log-hours": "Horas de trabajo: {tasks}; {total} en total.",
     "log-odd": "Lo que no cuadra",
     "log-close": "Cerrar el trabajo",
-    "log-close-not-you": "Cerrar un trabajo no es para su papel. Pregunte a un jefe o a la "
+    "log-close-not-you": "Cerrar un trabajo no es para su papel. Pregunte a un encargado o a la "
     "oficina.",
     "log-close-told": "Al entregar se cierra el trabajo: enseña a los que siguen y ya no se "
     "planea nada. Si se tacha, se abre otra vez.",
