@@ -31,6 +31,8 @@ export interface Shown {
   by: string;
   stop: string;
   status: string;
+  /** Whether something on this phone is not sent. */
+  waits: boolean;
   last: Entry | null;
   mixing: Mixing;
   told: Told;

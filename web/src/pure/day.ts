@@ -1,6 +1,6 @@
 /** Where the day stands, from the sheet and the log alone: next band, edge, fill, wait. Pure. */
 import { oldestOf, type Oldest } from "./edge.ts";
-import { bandsOf, type Band, type Clock, type Field, type Fill, type Mix, type Sheet } from "./sheet.ts";
+import { bandsOf, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
 import { sprayed, type Floor } from "./spraying.ts";
 import type { Happened } from "./story.ts";
 
@@ -14,7 +14,8 @@ export interface Day {
   begun: boolean;
   /** Minute by which to go on; null when no live edge waits. */
   due: number | null;
-  oldest: Oldest | null;
+  /** The band that meets the oldest part of the live edge, and the one sprayed there. */
+  oldest: Pick<Oldest, "by" | "met"> | null;
   /**
    * The same where the plan's oldest ages all lie inside bands that are to come: what was sprayed
    * last is live all the same, as `job/live/edges.py` has it.
@@ -25,6 +26,8 @@ export interface Day {
   late: number | null;
   fills: (Fill & { then: number })[];
   mix: Mix | null;
+  /** The next look into the last field of the coat, where the plan has one. */
+  look: Look | null;
   wait: { clock: Clock; from: number } | null;
 }
 
@@ -48,23 +51,27 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
   const band = bands.sort((a, b) => a.start - b.start)[0] ?? null;
   const budget = Math.min(field?.low ?? 0, low ?? Infinity);
   const oldest = inHand ? oldestOf(inHand, floor.done, budget) : null;
+  const last = inHand ? lastBand(inHand, floor) : null;
   return {
-    floor, coat, field, band, begun: inHand !== null, oldest,
+    floor, coat, field, band, begun: inHand !== null,
+    oldest: oldest ?? (last && band ? { by: band, met: last } : null),
     due: oldest ? oldest.due : null,
-    careful: inHand ? lastEdge(inHand, floor, budget) : null,
+    careful: last ? floor.done.get(last.id)!.start + budget : null,
     low: budget,
     late: lateness(sheet, floor, coat),
     fills: fillsToCome(sheet, floor, happened, coat),
     mix: nextMix(sheet, floor, happened, coat),
+    look: nextLook(sheet, floor, coat),
     wait: waitFor(sheet, floor, coat),
   };
 }
 
-/** The edge of what was sprayed last, counted from its first stroke. */
-function lastEdge(field: Field, floor: Floor, low: number): number | null {
-  const made = field.bands.map((row) => floor.done.get(row[0])).filter((one) => one !== undefined);
+/** What was sprayed last of a field that is not done; its edge is counted from its first stroke. */
+function lastBand(field: Field, floor: Floor): Band | null {
+  const made = bandsOf(field).filter((one) => floor.done.has(one.id));
   if (!made.length || made.length === field.bands.length) return null;
-  return made.reduce((last, one) => (one.end > last.end ? one : last)).start + low;
+  const end = (one: Band) => floor.done.get(one.id)!.end;
+  return made.reduce((last, one) => (end(one) > end(last) ? one : last));
 }
 
 function coatOf(sheet: Sheet, field: string): string {
@@ -119,9 +126,15 @@ function bandCoat(sheet: Sheet, band: string): string {
 function nextMix(sheet: Sheet, floor: Floor, happened: Happened[], coat: string): Mix | null {
   const told = happened.filter((o) => o.entry.word === "mixed" && o.entry.about["coat"] === coat);
   const own = sheet.mixes.filter((one) => one.coat === coat);
-  const begun = own.filter((one, n) => n > 0 && floor.begun.includes(one.before)).length;
+  const made = (one: Mix) => one.before_band ? floor.done.has(one.before_band) : floor.begun.includes(one.before);
+  const begun = own.filter((one, n) => n > 0 && made(one)).length;
   const first = floor.begun.some((id) => coatOf(sheet, id) === coat) ? 1 : 0;
   return own[Math.max(told.length, begun + first)] ?? null;
+}
+
+/** The next look into tub and tanks of this coat whose band is not done; null: none. */
+function nextLook(sheet: Sheet, floor: Floor, coat: string): Look | null {
+  return (sheet.looks ?? []).find((one) => one.coat === coat && !floor.done.has(one.band)) ?? null;
 }
 
 /** Between coats: the wait for the coat below, from the minute that it ended. */

@@ -18,7 +18,6 @@ export const EN = {
   // the big figure
   byBook: "by the book", byPlan: "by this phone, from the plan",
   byLast: "by this phone, from the last band", byRest: "by this phone, from the day laid anew at {at}",
-  stop: "STOP. {what}",
   past: "Past its time. Where the gloss is gone: stop and feather it out dry.",
   enterWord: "enter", enterLabel: "what was sprayed since: the edge was due at {at}",
   edgeLabel: "minutes left on the live edge",
@@ -52,6 +51,10 @@ export const EN = {
   mixPlan: "By the plan.", mixPlanNone: "By the plan: nothing more for this coat.",
   mixBook: "By the book.", mixBookNone: "By the book: nothing more to mix now.",
   mixBookBefore: "By the book, before field {n}, {rooms}.",
+  mixBookLook: "By the book: nothing now; look into the tub as below.",
+  lookAt: "Look into the tub after band {band}, {at}",
+  lookGoOn: "With {left} or more in tub and tanks go on. Begun on {begin}; begun on more, all grows as much.",
+  lookLeft: "{left} left", lookMix: "mix {mix}, box it with all that is left",
   fills: "Next fills, by the plan", fillsLate: "Next fills, as late as the day is",
   fillTo: "full tank to {door}, {litres} in", noFills: "No fill to come in this coat.",
   labelKey: "Label for the jug", bookKey: "The book says",

@@ -19,8 +19,8 @@ from farwall.web.door import Door
 from farwall.web.firm import FIRM
 from farwall.web.live import Live
 from farwall.web.live_jobs import PLAN, NotPlanned
-from farwall.web.pages.days import CALENDAR
 from farwall.web.pages.guarded import guarded
+from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.papers import language_of_paper
 from farwall.web.pages.shown import Kept, Shown, State

@@ -14,7 +14,7 @@ from farwall.web.door import Door
 from farwall.web.pages.entering import secret_of
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.joining import Chosen
-from farwall.web.pages.lines import Lines
+from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
 from farwall.web.people import passwords
 from farwall.web.people.tries import TooManyTries
@@ -45,7 +45,7 @@ def me(door: Door, sessions: Sessions) -> APIRouter:
 class _Me:
     def __init__(self, door: Door, sessions: Sessions) -> None:
         self.sessions = sessions
-        self.lines = Lines(door.book)
+        self.lines = Lines(door.book, door.clock)
 
     def shown(self, request: Request) -> Response:
         """Who one is here, and where one is in."""
@@ -57,7 +57,7 @@ class _Me:
         if who.kind != DEVICE:
             return seen_elsewhere("/")
         token = request.cookies.get(cookie_name(request, COOKIE), "")
-        found = self.lines.page(limit=_HOUSES)[0]
+        found = self.lines.page(Sought(most=_HOUSES)).lines
         return page("my_phone.html", token=token, lines=found, name=who.name)
 
     async def password(self, request: Request) -> Response:
