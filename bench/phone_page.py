@@ -23,7 +23,7 @@ from timing import FARWALL, ONCE, ROOT
 
 PORT, KEY, JOB = 8796, "a key for the bench, invented", "quince"
 HERE = f"http://127.0.0.1:{PORT}"
-TIMES, ENTRIES = (1, 20) if ONCE else (5, 200)
+TIMES, ENTRIES = (1, 20) if ONCE else (3, 200)
 BROWSER = {"executable_path": "/usr/bin/chromium", "args": ["--no-sandbox"]}
 SCREEN = {"viewport": {"width": 390, "height": 844}, "has_touch": True, "is_mobile": True}
 TAP = """

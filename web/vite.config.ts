@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { defineConfig, type Plugin } from "vite";
 
 const OUT = "../src/farwall/web/slab/dist";
-const HELD = ["index.html", "slab.js", "slab.css", "slab.webmanifest"];
+const HELD = ["index.html", "early.js", "slab.js", "slab.css", "slab.webmanifest"];
 
 /** The worker is named after what it keeps, so that a new build is fetched whole. */
 function named(): Plugin {

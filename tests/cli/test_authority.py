@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import json
 from datetime import UTC, datetime
 
 import pytest
@@ -26,6 +27,10 @@ def test_it_makes_the_files_once_and_tells_the_steps_with_the_fingerprint(tmp_pa
     assert "https://192.168.7.7:8750/slab/ID#KEY" in first.out
     assert "192.168.7.7" in first.out.partition("known as: ")[2].partition("\n")[0]
     assert "PRIVATE" not in first.out
+    assert main([*words, "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["fingerprint_sha256"] in first.out
+    assert set(told["names"]) >= {"192.168.7.7", "localhost"}
     assert {one.name: one.stat().st_mode & 0o077 for one in folder.iterdir()} == {
         "authority.crt": 0o044, "authority-key.pem": 0, "here.pem": 0,
     }  # fmt: skip

@@ -13,7 +13,7 @@ import { big, callBetween, clock, countdown, QUIET_MIN } from "./pure/say.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import type { Happened } from "./pure/story.ts";
 import { w } from "./pure/words.ts";
-import { alone, fresh, happened, lastOwn, minute, now, photosWaiting, status, units, using } from "./state.ts";
+import { alone, fresh, happened, lastOwn, minute, now, photosWaiting, status, units, using, waiting as unsent } from "./state.ts";
 
 const root = document.getElementById("page")!;
 let leftBefore = Infinity;
@@ -34,7 +34,7 @@ function toldBy(s: Sheet): Told {
   const { said, rest } = now.mine;
   const laid = rest?.sheet ? { at: rest.at, entries: rest.entries } : null;
   return {
-    lines: said?.lines ?? [], at: said ? minute(s, said.at) : null, laid, no: rest?.no ?? [],
+    lines: said?.lines ?? [], langs: said?.langs ?? [], at: said ? minute(s, said.at) : null, laid, no: rest?.no ?? [],
   };
 }
 
@@ -52,11 +52,13 @@ function shown(s: Sheet): Shown {
   const at = minute(s);
   const edge = edgeOf(found);
   now.due = edge.due;
-  const stops = fresh()?.advice.filter((one) => one.stop) ?? [];
+  const stops = fresh()?.advice.some((one) => one.stop);
   const past = edge.due !== null && edge.due < at && at - edge.due <= QUIET_MIN;
-  const stop = stops[0] ? w("stop", { what: stops[0].do }) : past ? w("past") : "";
+  // The book's first line is the stop, in words: `NOW 9:42: STOP. Feather it out.`
+  const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ [\d:]+: /, "") : past ? w("past") : "";
   return {
     sheet: s, day: found, now: at, big: big(s, found, edge.due, at), by: edge.by, stop, status: status(),
+    waits: unsent().length > 0,
     last: lastOwn(), wishes: now.wishes, units: units(), lot: now.mine.lot, mixedAt: mixedAt(s, all, found.coat), alone, paper: hasPaper(),
     turned: Object.values(now.memory.phone.turned).flat(), photos: photosWaiting(), trouble: now.trouble,
     mixing: mixing(s, found, fresh()), told: toldBy(s), room: free,
@@ -172,6 +174,7 @@ function figures(): void {
   const told = big(s, now.day, now.due, at);
   const text = told.until === null ? told.word : countdown(told.until - at);
   if (output.textContent !== text) output.textContent = text;
+  output.classList.toggle("long", text.length > 5);
   output.classList.toggle("out", told.edge && told.until !== null && told.until - at < 1);
   const share = now.due === null ? 0 : Math.min(Math.max((now.due - at) / Math.max(now.day.low, 1e-9), 0), 1);
   document.getElementById("left")?.setAttribute("width", String(share * 100));

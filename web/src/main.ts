@@ -7,7 +7,7 @@ import { listenToHands } from "./hands.ts";
 import { safe } from "./pages/shown.ts";
 import { unpack } from "./paper.ts";
 import { w } from "./pure/words.ts";
-import { askEarly, photosOf } from "./send.ts";
+import { photosOf } from "./send.ts";
 import { alone, job, now, speakAsWished, using } from "./state.ts";
 import { change, emptyMemory, forgetPhotos, NO_JOB, read, WISHES } from "./store.ts";
 import { keyWanted, sync, takeKey } from "./sync.ts";
@@ -41,8 +41,6 @@ function tidy(): void {
 }
 
 async function begin(): Promise<void> {
-  const shown = location.hash.slice(1);
-  if (shown && !alone) askEarly(job, decodeURIComponent(shown));
   now.memory = await change("memory", emptyMemory(), (one) => one);
   now.wishes = { ...WISHES, ...(await read("wishes", WISHES)), headset: false };
   now.mine = { ...NO_JOB, ...(await read(`job ${job}`, NO_JOB)) };

@@ -19,13 +19,13 @@ export function picture(sheet: Sheet, day: Day, now: number, wide: number, high:
   const { field } = day;
   if (!field || wide < 60 || high < 60) return "";
   const walls = field.rooms.map((room) => sheet.walls[room] ?? []);
-  const named = doorOf(sheet, field);
+  const door = doorOf(sheet, field);
   const xs = walls.flatMap((ring) => ring.filter((_, n) => n % 2 === 0));
   const ys = walls.flatMap((ring) => ring.filter((_, n) => n % 2 === 1));
   const [left, top] = [Math.min(...xs), -Math.max(...ys)];
   const [w, h] = [Math.max(...xs) - left, Math.max(...ys) - Math.min(...ys)];
-  const above = named?.side === "above" ? NAME_PX : EDGE_PX;
-  const below = named?.side === "below" ? NAME_PX : EDGE_PX;
+  const above = door?.side === "above" ? NAME_PX : EDGE_PX;
+  const below = door?.side === "below" ? NAME_PX : EDGE_PX;
   const px = Math.max(w / (wide - 2 * EDGE_PX), h / (high - above - below)); // centimetres a pixel
   const side = (wide * px - w) / 2;
   const box = `${left - side} ${top - above * px} ${wide * px} ${h + (above + below) * px}`;
@@ -56,11 +56,11 @@ export function picture(sheet: Sheet, day: Day, now: number, wide: number, high:
       `<path d="M${a} ${-b}L${c} ${-d}" stroke="#fff" stroke-width="${5 * px}"/><path d="M${a} ${-b}L${c} ${-d}" stroke="${INK}" stroke-width="${1.2 * px}"/>`);
   const clip = `<clipPath id="room">${walls.map((ring) => `<polygon points="${points(ring)}"/>`).join("")}</clipPath>`;
   const over = `<pattern id="over" width="${7 * px}" height="${7 * px}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="${7 * px}" height="${7 * px}" fill="#fff"/><rect width="${2 * px}" height="${7 * px}" fill="#c8c2b6"/></pattern>`;
-  const view: View = { sheet, px, left: left - side, wide: wide * px };
-  return `<svg viewBox="${box}" width="${wide}" height="${high}" role="img" aria-label="${safe(say("pictureOf"))}"><defs>${clip}${over}</defs><g clip-path="url(#room)">${parts.join("")}</g>${walls.map(line).join("")}${doors.join("")}${named ? bearings(view, named) : ""}${oldest(view, day)}</svg>`;
+  const view: View = { sheet, px, left: left - side, wide: wide * px, top };
+  return `<svg viewBox="${box}" width="${wide}" height="${high}" role="img" aria-label="${safe(say("pictureOf"))}"><defs>${clip}${over}</defs><g clip-path="url(#room)">${parts.join("")}</g>${walls.map(line).join("")}${doors.join("")}${door ? bearings(view, door) : ""}${oldest(view, day)}</svg>`;
 }
 
-interface View { sheet: Sheet; px: number; left: number; wide: number }
+interface View { sheet: Sheet; px: number; left: number; wide: number; top: number }
 
 const cased = (px: number, size: number) =>
   `font-size="${size * px}" font-weight="700" text-anchor="middle" stroke="#fff" stroke-width="${5 * px}" paint-order="stroke" stroke-linejoin="round"`;
@@ -72,14 +72,18 @@ function text({ px, left, wide }: View, x: number, y: number, told: string, fill
   return `<text x="${at}" y="${y}" ${cased(px, 16)} fill="${fill}">${safe(told)}</text>`;
 }
 
-interface Named { x: number; y: number; name: string; side: "above" | "below" | "beside"; inward: number }
+interface Named { x: number; y: number; name: string; side: "above" | "below" | "beside"; inward: number; out: boolean }
 
 /** One door named by what lies beyond it, so that picture and floor can be laid one over the other. */
 function doorOf(sheet: Sheet, field: Field): Named | null {
-  const ways = sheet.doors.filter((one) => one.rooms.some((room) => field.rooms.includes(room))
+  const all = sheet.doors.filter((one) => one.rooms.some((room) => field.rooms.includes(room))
     && !(one.rooms.length > 1 && one.rooms.every((room) => field.rooms.includes(room))));
-  const door = ways.find((one) => one.rooms.length === 1) ?? ways[0];
-  if (!door) return null;
+  const ways = all.map((one) => named(sheet, field, one));
+  return ways.find((one) => one.side !== "beside" && one.out) ?? ways.find((one) => one.side !== "beside")
+    ?? ways.find((one) => one.out) ?? ways[0] ?? null;
+}
+
+function named(sheet: Sheet, field: Field, door: Sheet["doors"][number]): Named {
   const [a = 0, b = 0, c = 0, d = 0] = door.line;
   const [x, y] = [(a + c) / 2, (b + d) / 2];
   const beyond = door.rooms.find((room) => !field.rooms.includes(room));
@@ -89,7 +93,7 @@ function doorOf(sheet: Sheet, field: Field): Named | null {
   const flat = Math.abs(c - a) > Math.abs(d - b);
   const outer = my > y ? y <= Math.min(...all) + 30 : y >= Math.max(...all) - 30;
   const side = flat && outer ? (my > y ? "below" : "above") : "beside";
-  return { x, y, name, side, inward: mx > x ? 1 : -1 };
+  return { x, y, name, side, inward: mx > x ? 1 : -1, out: beyond === undefined };
 }
 
 /** The door as a white dot, its name outside the wall where there is room, else beside it within. */
@@ -119,7 +123,7 @@ function oldest(view: View, day: Day): string {
   const [x, y] = at;
   const ring = (colour: string, wide: number) =>
     `<circle cx="${x}" cy="${-y}" r="${9 * px}" fill="none" stroke="${colour}" stroke-width="${wide * px}"/>`;
-  return `${ring("#fff", 8)}${ring(EDGE, 4)}${text(view, x, -y - 15 * px, say("oldest"), EDGE)}`;
+  return `${ring("#fff", 8)}${ring(EDGE, 4)}${text(view, x, -y - view.top < 34 * px ? -y + 27 * px : -y - 15 * px, say("oldest"), EDGE)}`;
 }
 
 function number(ring: number[], told: string, px: number): string {

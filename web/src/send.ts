@@ -1,4 +1,5 @@
 /** When there is signal: what waits goes to the book, by the steps of the queue. */
+import { w } from "./pure/words.ts";
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Sheet } from "./pure/sheet.ts";
@@ -33,26 +34,28 @@ export interface NowAnswer {
     more_mix: { litres: number; how: string; before_field: string } | null;
   };
   said: string[];
+  said_in: string[];
   again: { word: string };
   rest_upto: number | null;
   laying_anew: boolean;
 }
 
-async function ask<T>(key: string, path: string, body?: unknown): Promise<T> {
+async function ask<T>(key: string, path: string, body?: unknown, begun?: Promise<Response>): Promise<T> {
   const file = body instanceof ArrayBuffer;
   const giveUp = new AbortController();
   const timer = setTimeout(() => giveUp.abort(), file ? PHOTO_PATIENCE_MS : PATIENCE_MS);
   try {
-    const answer = await fetch(path, {
+    const answer = await (begun ?? fetch(path, {
       method: body === undefined ? "GET" : file ? "PUT" : "POST",
       headers: {
         Authorization: `Bearer ${key}`,
+        "Accept-Language": w("languageIs"), // what the book says comes in the language of the page
         "Content-Type": file ? "application/octet-stream" : "application/json",
       },
       signal: giveUp.signal,
       cache: "no-store",
       ...(body === undefined ? {} : { body: file ? body : JSON.stringify(body) }),
-    });
+    }));
     const told_ = await answer.json();
     if (!answer.ok) {
       const why = [told_.error, ...(told_.mistakes ?? [])].filter(Boolean).join(" ");
@@ -134,19 +137,15 @@ async function offerSome(key: string, fits: (one: Entry) => boolean): Promise<vo
   }
 }
 
-/** Ask for the plan at once, before the page's own memory is open: whoever waits for it gets it. */
-export function askEarly(job: string, key: string): void {
-  early = { key, told: ask<Sheet>(key, `${of(job)}/sheet`) };
-  early.told.catch(() => undefined); // told to whoever takes it
-}
-
-let early: { key: string; told: Promise<Sheet> } | null = null;
+/** What `early.js` asked for while this script was on its way. */
+interface Early { key: string; told: Promise<Response> }
 
 /** The plan of the job as the phone carries it. Raises NoAnswer. */
 export async function fetchSheet(job: string, key: string): Promise<JobMemory> {
-  const begun = early?.key === key ? early.told : null;
-  early = null;
-  const sheet = await (begun ?? ask<Sheet>(key, `${of(job)}/sheet`));
+  const page = window as { early?: Early };
+  const begun = page.early?.key === key ? page.early.told : undefined;
+  delete page.early;
+  const sheet = await ask<Sheet>(key, `${of(job)}/sheet`, undefined, begun);
   return change(`job ${job}`, NO_JOB, (one) => {
     const same = one.sheet?.inputs_hash === sheet.inputs_hash && one.sheet.starts_at === sheet.starts_at;
     return { ...NO_JOB, ...one, key, sheet, rest: same ? one.rest ?? null : null };
@@ -170,7 +169,7 @@ export async function fetchOthers(job: string, key: string): Promise<JobMemory> 
 /** What to do now, by the book; what it says is kept for when there is no signal. Raises NoAnswer. */
 export async function fetchNow(job: string, key: string): Promise<NowAnswer> {
   const found = await ask<NowAnswer>(key, `${of(job)}/now`);
-  const said = { lines: found.said, at: Date.now() };
+  const said = { lines: found.said, langs: found.said_in, at: Date.now() };
   await change(`job ${job}`, NO_JOB, (one) => ({ ...one, said }));
   return found;
 }

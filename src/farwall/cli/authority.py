@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import json
 import sys
 from datetime import UTC, datetime
 from pathlib import Path
@@ -32,6 +33,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--name", metavar="NAME", action="append", default=[],
         help="a further local name or address of this machine; may be said again",
     )  # fmt: skip
+    parser.add_argument("--json", action="store_true", help="files, fingerprint and names as JSON")
 
 
 def run(options: argparse.Namespace) -> int:
@@ -44,7 +46,14 @@ def run(options: argparse.Namespace) -> int:
     with Book.open(options.book) as book:
         folder = Path(book.where.files).parent
     authority = authority_of(folder, now)
-    _, names = certificate_here(folder, (*options.name, *names_here()), now)
+    certificate, names = certificate_here(folder, (*options.name, *names_here()), now)
+    if options.json:
+        told = {
+            "authority": str(authority.public), "fingerprint_sha256": authority.fingerprint,
+            "certificate": str(certificate), "names": list(names),
+        }  # fmt: skip
+        print(json.dumps(told, indent=2))
+        return _DONE
     address = next(iter((*options.name, *addresses())), "127.0.0.1")
     shown = f"[{address}]" if ":" in address else address
     print(f"The authority's public part: {authority.public}")

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import LANGUAGES, Language
 
 _DONE = 0
 
@@ -48,8 +49,9 @@ def run(options: argparse.Namespace) -> int:
     pages: tuple[bytes, ...] = ()
     if options.paper:
         pages = run_sheet_pages(
-            plan, job_name=plan.job or job, units=wishes.units, notes=wishes.notes
-        )
+            plan, job_name=plan.job or job, units=wishes.units, notes=wishes.notes,
+            language=wishes.language,
+        )  # fmt: skip
     content = one_file(sheet_of(plan_to_dict(plan), job[:80], wishes=wishes), pages)
     write_folder(options.out.resolve().parent, {options.out.name: content})
     print(f"{options.out}: {len(content) / 1000:.0f} KB. Open it on the phone before the day.")
@@ -63,7 +65,7 @@ class _Wishes:
     """What the job wishes of a screen, as far as the file beside the plan says it."""
 
     units: Units = "us"
-    language: str = ""
+    language: Language = "en"
     notes: str = ""
 
 
@@ -79,5 +81,7 @@ def _facts_beside(plan: Path) -> dict[str, Any]:
 def _wishes(facts: Mapping[str, Any]) -> _Wishes:
     told = facts.get("wishes")
     wishes = told if isinstance(told, dict) else {}
-    language, notes = (str(wishes.get(key) or "") for key in ("language", "notes"))
-    return _Wishes("metric" if wishes.get("units") == "metric" else "us", language, notes)
+    told_language = wishes.get("language")
+    language: Language = next((one for one in LANGUAGES if one == told_language), "en")
+    units: Units = "metric" if wishes.get("units") == "metric" else "us"
+    return _Wishes(units, language, str(wishes.get("notes") or ""))

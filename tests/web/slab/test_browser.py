@@ -255,15 +255,15 @@ def test_the_edge_is_called_out_as_it_runs_down_and_then_says_stop(server, brows
         page.clock.run_for(400)
         page.get_by_role("button", name="Atrás").tap()
         page.locator("button.main").tap()
-        page.locator(".label", has_text="minutos que le quedan al borde vivo").wait_for()
+        page.locator(".label", has_text="minutos que le quedan a la orilla viva").wait_for()
         context.set_offline(True)
         low_min = day_of("quince-street").fields[0].open_time_min.low
         for _ in range(int(low_min * 12) + 6):
             page.clock.run_for(5000)
         assert page.evaluate("shaken.length") == 5  # two minutes, one, thirty and ten seconds, none
         assert page.evaluate("spoken") == [["es", one] for one in (
-            "así se canta el tiempo", "dos minutos de borde", "un minuto", "treinta segundos",
-            "diez segundos", "se acabó el tiempo del borde",
+            "así se canta el tiempo", "dos minutos de orilla", "un minuto", "treinta segundos",
+            "diez segundos", "se acabó el tiempo de la orilla",
         )]  # fmt: skip
         assert page.locator("#big").inner_text().startswith("−")
         assert "difumine en seco" in page.locator(".stop").inner_text()

@@ -66,10 +66,10 @@ const dateOf = (d: Date) => `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d
 const timeOf = (d: Date) => `${d.getHours()}:${two(d.getMinutes())}`;
 
 export function book(s: Shown): string {
-  const { lines, at, laid, no } = s.told;
+  const { lines, langs, at, laid, no } = s.told;
   const heard = s.alone ? w("bookAlone") : at === null ? w("bookNone") : w("bookTold", { at: clock(s.sheet, at) });
   const anew = laid ? w("laidAnew", { at: clock(s.sheet, laid.at), n: laid.entries }) : w("laidNot");
   const why = no.map((one) => `<p>${safe(w("laidNo", { why: one }))}</p>`);
   return `${top()}<h1>${w("bookTitle")}</h1><p>${safe(heard)}</p>
-${lines.map((one) => `<p lang="en">${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
+${lines.map((one, n) => `<p lang="${safe(langs[n] ?? "en")}">${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
 }

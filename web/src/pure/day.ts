@@ -14,7 +14,8 @@ export interface Day {
   begun: boolean;
   /** Minute by which to go on; null when no live edge waits. */
   due: number | null;
-  oldest: Oldest | null;
+  /** The band that meets the oldest part of the live edge, and the one sprayed there. */
+  oldest: Pick<Oldest, "by" | "met"> | null;
   /**
    * The same where the plan's oldest ages all lie inside bands that are to come: what was sprayed
    * last is live all the same, as `job/live/edges.py` has it.
@@ -50,10 +51,12 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
   const band = bands.sort((a, b) => a.start - b.start)[0] ?? null;
   const budget = Math.min(field?.low ?? 0, low ?? Infinity);
   const oldest = inHand ? oldestOf(inHand, floor.done, budget) : null;
+  const last = inHand ? lastBand(inHand, floor) : null;
   return {
-    floor, coat, field, band, begun: inHand !== null, oldest,
+    floor, coat, field, band, begun: inHand !== null,
+    oldest: oldest ?? (last && band ? { by: band, met: last } : null),
     due: oldest ? oldest.due : null,
-    careful: inHand ? lastEdge(inHand, floor, budget) : null,
+    careful: last ? floor.done.get(last.id)!.start + budget : null,
     low: budget,
     late: lateness(sheet, floor, coat),
     fills: fillsToCome(sheet, floor, happened, coat),
@@ -63,11 +66,12 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
   };
 }
 
-/** The edge of what was sprayed last, counted from its first stroke. */
-function lastEdge(field: Field, floor: Floor, low: number): number | null {
-  const made = field.bands.map((row) => floor.done.get(row[0])).filter((one) => one !== undefined);
+/** What was sprayed last of a field that is not done; its edge is counted from its first stroke. */
+function lastBand(field: Field, floor: Floor): Band | null {
+  const made = bandsOf(field).filter((one) => floor.done.has(one.id));
   if (!made.length || made.length === field.bands.length) return null;
-  return made.reduce((last, one) => (one.end > last.end ? one : last)).start + low;
+  const end = (one: Band) => floor.done.get(one.id)!.end;
+  return made.reduce((last, one) => (end(one) > end(last) ? one : last));
 }
 
 function coatOf(sheet: Sheet, field: string): string {

@@ -18,7 +18,6 @@ export const EN = {
   // the big figure
   byBook: "by the book", byPlan: "by this phone, from the plan",
   byLast: "by this phone, from the last band", byRest: "by this phone, from the day laid anew at {at}",
-  stop: "STOP. {what}",
   past: "Past its time. Where the gloss is gone: stop and feather it out dry.",
   enterWord: "enter", enterLabel: "what was sprayed since: the edge was due at {at}",
   edgeLabel: "minutes left on the live edge",

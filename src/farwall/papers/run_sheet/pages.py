@@ -9,15 +9,21 @@ from typing import Any
 from farwall.facts.plan import Plan
 from farwall.papers.run_sheet.sheet import run_sheet_fonts, run_sheet_home, sheet_data
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import Language
 
 
 def run_sheet_pages(
-    plan: Plan, *, job_name: str, units: Units = "us", notes: str = ""
+    plan: Plan,
+    *,
+    job_name: str,
+    units: Units = "us",
+    notes: str = "",
+    language: Language = "en",
 ) -> tuple[bytes, ...]:
     """Each page of `run_sheet_pdf` as SVG, letters as shapes; the same plan, the same bytes."""
     import typst
 
-    data = sheet_data(plan, job_name=job_name, units=units, notes=notes)
+    data = sheet_data(plan, job_name=job_name, units=units, notes=notes, language=language)
     pages: Any = typst.compile(  # a list where there is more than one
         run_sheet_home() / "sheet.typ",
         root=run_sheet_home(),

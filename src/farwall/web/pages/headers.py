@@ -25,7 +25,7 @@ _ALWAYS = (
     ("cross-origin-resource-policy", "same-origin"),
     ("cache-control", "no-store"),
 )
-_NOTHING = "microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=()"
+_NOTHING = "microphone=(), geolocation=(), payment=(), usb=(), serial=()"
 _HTTPS_ONLY = "max-age=2592000"
 """Thirty days. Rank: guess; long enough between two visits, short enough to be undone."""
 

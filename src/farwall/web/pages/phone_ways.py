@@ -95,8 +95,9 @@ class _Ways:
         document = self.door.book.document("plan", job) or {}
         wishes = found.job.wishes
         pages = run_sheet_pages(
-            found.plan, job_name=found.plan.job or job, units=wishes.units, notes=wishes.notes
-        )
+            found.plan, job_name=found.plan.job or job, units=wishes.units, notes=wishes.notes,
+            language=wishes.language,
+        )  # fmt: skip
         content = one_file(sheet_of(document, job, wishes=wishes), pages)
         headers = {
             "content-disposition": 'attachment; filename="slab.html"',

@@ -14,6 +14,7 @@ from typing import Any
 _STYLE = '<link rel="stylesheet" href="/slab/files/slab.css">\n'
 _SCRIPT = '<script src="/slab/files/slab.js" defer></script>\n'
 _MANIFEST = '<link rel="manifest" href="/slab/files/slab.webmanifest">\n'
+_EARLY = '<script src="/slab/files/early.js" async></script>\n'
 _FIRST = '<meta charset="utf-8">\n'
 _END = "<noscript>"
 
@@ -44,6 +45,7 @@ def one_file(sheet: Mapping[str, Any], paper: Sequence[bytes] = ()) -> bytes:
     for old, new in (
         (_FIRST, _FIRST + meta),
         (_MANIFEST, ""),
+        (_EARLY, ""),
         (_STYLE, f"<style>{style}</style>\n"),
         (_SCRIPT, f"{held}<script>{script}</script>\n"),
         (_END, place + _END),

@@ -21,6 +21,7 @@ from farwall.web.slab.sheet import sheet_of
 
 KINDS = {
     "index.html": "text/html; charset=utf-8",
+    "early.js": "text/javascript; charset=utf-8",
     "slab.js": "text/javascript; charset=utf-8",
     "slab.css": "text/css; charset=utf-8",
     "sw.js": "text/javascript; charset=utf-8",

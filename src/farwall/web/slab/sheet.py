@@ -50,8 +50,14 @@ def sheet_of(document: Mapping[str, Any], job: str, *, wishes: object = None) ->
         "shapes": shapes.rings,
         "walls": {room["id"]: _ring(room["polygon"]) for room in inputs["floor"]["rooms"]},
         "doors": [{"rooms": one["rooms"], "line": _cm(one["line"])} for one in inputs["openings"]],
-        **{key: told for key in ("units", "language") if (told := getattr(wishes, key, ""))},
+        **_wished(wishes),
     }  # fmt: skip
+
+
+def _wished(wishes: object) -> Json:
+    """Units and language, where they are told; English is the default, which tells of no choice."""
+    found = {key: getattr(wishes, key, "") for key in ("units", "language")}
+    return {key: told for key, told in found.items() if told and (key, told) != ("language", "en")}
 
 
 class _Shapes:
