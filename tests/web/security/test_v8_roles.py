@@ -142,3 +142,11 @@ def test_no_role_but_these(office):
     office.enter_as("lead")
     assert office.post("/people/invite", data={"role": "king"}).status_code == 422
     assert TAP in MAY["helper"]
+
+
+def test_who_may_not_is_told_once_and_in_their_language(office):
+    office.enter_as("owner")
+    page = office.get("/people", headers={"accept-language": "es"})
+    assert page.status_code == 403
+    assert "Su papel no llega hasta ahí" in page.text
+    assert "role" not in page.text.partition("<main")[2]

@@ -124,7 +124,9 @@ class PageRoute(APIRoute):
 def refusal(error: FarwallError) -> HTMLResponse:
     """The page for a refusal."""
     code, what = next((code, what) for kind, code, what in _CODES if isinstance(error, kind))
-    return page("trouble.html", code=code, what=what, mistakes=mistakes_of(error))
+    # Of these the heading says all.
+    told = [] if isinstance(error, NotAllowed | FromElsewhere) else mistakes_of(error)
+    return page("trouble.html", code=code, what=what, mistakes=told)
 
 
 def mistakes_of(error: FarwallError) -> list[str]:
