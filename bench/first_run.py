@@ -65,14 +65,27 @@ class Person:
         what.fill(text)
 
 
-def first_plan(person: Person, here: str) -> None:
-    """From the key to the plan."""
+def comes_in(person: Person, here: str) -> None:
+    """From nothing to the houses."""
+    person.page.goto(here)
+    person.reads()
+    person.types(person.page.locator("#key"), KEY)
+    person.taps_on(person.page.locator("form button").first)
+    person.page.locator('a[href="/rooms"]').wait_for()
+    person.reads()
+
+
+def sample_plan(person: Person, here: str) -> None:
+    """From the key to the plan of the sample house."""
+    comes_in(person, here)
+    person.taps_on(person.page.locator('form[action="/houses/sample"] button'))
+    stands(person, "the sample house")
+
+
+def typed_plan(person: Person, here: str) -> None:
+    """From the key to the plan of a floor typed by its sizes."""
     page = person.page
-    page.goto(here)
-    person.reads()
-    person.types(page.locator("#key"), KEY)
-    person.taps_on(page.locator("form button").first)
-    person.reads()
+    comes_in(person, here)
     person.taps_on(page.locator('a[href="/rooms"]'))
     person.reads()
     for n, told in enumerate(ROOMS, 1):
@@ -82,9 +95,14 @@ def first_plan(person: Person, here: str) -> None:
     page.locator("#b-starts-at").wait_for()
     person.reads()
     person.taps_on(page.locator(".save button"))
-    page.locator("#tape").wait_for(timeout=240_000)
-    print(f"  the plan stands after {person.took_s:.0f} s: {person.taps} taps, "
-          f"{person.letters} letters, {person.paused_s:.0f} s of it pauses of a person")  # fmt: skip
+    stands(person, "three rooms typed")
+
+
+def stands(person: Person, what: str) -> None:
+    """Wait for the plan, and tell what it took."""
+    person.page.locator("#tape").wait_for(timeout=240_000)
+    told = f"{person.taps} taps, {person.letters} letters, {person.paused_s:.0f} s of it pauses"
+    print(f"  {what}: the plan stands after {person.took_s:.0f} s: {told} of a person")
 
 
 def main() -> None:
@@ -104,8 +122,10 @@ def main() -> None:
                 executable_path=shutil.which("chromium"), args=["--no-sandbox"]
             )
             try:
-                page = browser.new_page(viewport={"width": size[0], "height": size[1]})
-                first_plan(Person(page, letters_a_s=pace, quick=quick), here)
+                for way in (typed_plan, sample_plan):
+                    page = browser.new_page(viewport={"width": size[0], "height": size[1]})
+                    way(Person(page, letters_a_s=pace, quick=quick), here)
+                    page.close()
             finally:
                 browser.close()
                 work.terminate()

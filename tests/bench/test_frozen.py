@@ -24,7 +24,7 @@ LATER = {
     "": "choices morning place readiness sealer seen site watch",
     "survey": "acid_before bare_sand_percent burnished colour_wanted covering cracks_accepted "
     "efflorescence film ground_frozen hidden mix moisture patched patches pours sample_scrub "
-    "sample_signed sheet_slab_age_days slab_ph slab_thickness_m trades waste",
+    "sample_signed sheet_slab_age_days slab_ph slab_thickness_m tile_kg_m2_h trades waste",
     "wishes": "bands bands_in language",
 }
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""

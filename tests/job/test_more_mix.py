@@ -1,5 +1,7 @@
 """More mix in mid-day: at a stop line or boxed, never two mixes seen side by side."""
 
+from dataclasses import replace
+
 import pytest
 from tests.midday import after, bands_of, day_of
 
@@ -16,30 +18,47 @@ def asked(name, **told):
 
 
 def test_as_planned_it_names_the_mix_that_the_morning_planned():
-    """The plan has 2.36 L cut before the last field; the gate asks for no less."""
+    """The plan has 10.35 L cut before the seventh field; the gate asks for no less."""
     plan = day_of(QUINCE)
     second = plan.mixes[1]
     found = asked("first.3.5")
-    assert (found.before_field, found.how) == ("first.8", "boxed")
-    assert found.litres >= second.stain_l + second.water_l
+    assert (found.before_field, found.how) == (second.fields[0], "boxed")
+    assert found.litres == pytest.approx(second.stain_l + second.water_l, abs=0.1)
 
 
-def test_once_that_is_mixed_nothing_more_is():
-    assert asked("first.8.3").how == "nothing"
+def test_in_the_last_field_it_names_the_next_look_and_what_does_to_go_on():
+    plan = day_of(QUINCE)
+    found = asked("first.8.3")
+    assert (found.how, found.before_band) == ("look", plan.looks[0].band)
+    assert 0 < found.latest_at_l < found.have_l
+
+
+def test_once_enough_is_mixed_nothing_more_is():
+    assert asked("first.8.14", tub_l=6.0, tank_l=3.0).how in {"look", "nothing"}
+    assert asked("first.8.17", tub_l=3.0, tank_l=3.0).how == "nothing"
 
 
 def test_a_thirstier_slab_is_learned_and_asks_for_more():
-    likely, thirsty = asked("first.5.5"), asked("first.5.5", tub_l=15.0, tank_l=0.0)
+    likely, thirsty = asked("first.5.5"), asked("first.5.5", tub_l=6.0, tank_l=0.0)
     assert thirsty.litres > likely.litres + 1
 
 
 def test_a_slab_that_drinks_less_asks_for_less():
-    likely, lean = asked("first.5.5"), asked("first.5.5", tub_l=20.0, tank_l=7.0)
+    likely, lean = asked("first.5.5"), asked("first.5.5", tub_l=10.0, tank_l=2.0)
     assert lean.litres < likely.litres
 
 
-def test_in_mid_field_it_is_boxed_while_enough_is_left_and_says_the_last_moment():
-    found = asked("first.8.4", tub_l=5.0, tank_l=3.0)
+def test_at_a_look_with_little_left_it_is_boxed_and_with_less_left_more_is():
+    much, little = (asked("first.8.12", tub_l=tub, tank_l=1.0) for tub in (3.0, 2.5))
+    assert (much.how, much.before_band) == ("boxed", "first.8.13")
+    assert LEAST_BOX_L <= much.latest_at_l < much.have_l
+    assert little.litres > much.litres
+    assert "all that is left is poured into it" in much.why
+
+
+def test_at_stop_lines_only_it_is_boxed_while_enough_is_left_and_says_the_last_moment():
+    plan = replace(day_of(QUINCE), ways=())
+    found = replan(plan, after(plan, "first.8.4", tub_l=5.0, tank_l=3.0)).more_mix
     assert found.how == "boxed"
     assert found.before_band.startswith("first.8.")
     assert found.latest_at_l >= LEAST_BOX_L
@@ -55,8 +74,6 @@ def test_too_late_to_be_boxed_it_refuses_a_fresh_mix_with_the_reason():
 
 
 def test_alone_nobody_mixes_longer_than_the_edge_lives():
-    from dataclasses import replace
-
     plan = day_of(QUINCE)
     alone = replace(plan, inputs=replace(plan.inputs, crew=replace(plan.inputs.crew, helper=False)))
     fields = tuple(

@@ -73,3 +73,11 @@ def test_a_restored_book_knows_its_people_and_nobody_is_still_in(peopled, tmp_pa
         assert People(other).invited(seal_of("link"), now_s=2.0) is None
         assert len(Comings(other).done()) == 2
         assert other.check() == []
+
+
+def test_nobody_beside_owner_and_group_reads_book_and_backup(peopled, tmp_path):
+    peopled.backup(tmp_path / "backup")
+    assert (tmp_path / "backup").stat().st_mode & 0o007 == 0
+    if peopled.where.folder:
+        for one in peopled.where.folder.glob("book.sqlite*"):
+            assert one.stat().st_mode & 0o007 == 0

@@ -6,7 +6,12 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from tests.web.walked import DOOR, PHONE, SCREENS, browsing, served, signed_in
 
+from farwall.web.pages.house_ways import HOUSE_WAYS
+from farwall.web.pages.ways import WAYS
+
 pytestmark = pytest.mark.slow
+OPTIONS = {"rules": {"target-size": {"enabled": True}}}
+"""All rules of axe that hold unasked, and WCAG 2.2's smallest size of what is touched."""
 
 
 @pytest.fixture(scope="module")
@@ -23,12 +28,25 @@ def browser():
 
 def violations(page):
     """What is wrong on a page, a line for each thing: rule, where, why."""
-    found = Axe().run(page).response["violations"]
+    found = Axe().run(page, options=OPTIONS).response["violations"]
     return [
         f"{one['id']}: {node['target'][0]} - {node['failureSummary'].splitlines()[-1].strip()}"
         for one in found
         for node in one["nodes"]
     ]
+
+
+def test_every_way_of_the_office_is_walked():
+    walked = set(SCREENS.values())
+    assert {to for to, _ in WAYS} <= walked
+    assert {f"/houses/two{tail}" for tail, _ in HOUSE_WAYS} <= walked
+
+
+def test_what_is_wrong_is_seen(browser):
+    page = browser.new_page()
+    page.set_content("<html lang='en'><title>x</title><main><h1>x</h1><img src='x'></main>")
+    assert any(told.startswith("image-alt") for told in violations(page))
+    page.close()
 
 
 def too_wide(page, width):

@@ -7,32 +7,38 @@ from tests.web.walked import DOOR, PHONE, SCREENS, browsing, served, signed_in
 
 pytestmark = pytest.mark.slow
 
-CONTROLS = """() => {
+LISTED = """const listed = () => {
   const told = [...document.querySelectorAll(
     'a[href], button, input, select, textarea, summary, [tabindex]')];
   const shown = told.filter(one => one.tabIndex >= 0 && !one.disabled && one.type !== 'hidden'
     && one.checkVisibility({visibilityProperty: true}) && one.getClientRects().length);
-  const one_of = shown.filter(one => one.type !== 'radio' || one.checked
+  return shown.filter(one => one.type !== 'radio' || one.checked
     || !shown.some(other => other.type === 'radio' && other.name === one.name
       && other.form === one.form && other.checked));
-  one_of.forEach((one, n) => one.dataset.walked = n);
-  return one_of.map(one => `${one.tagName} ${one.id || one.name || one.textContent.trim()}`);
-}"""
+};
+const named = one => `${one.tagName} ${one.id || one.name || one.textContent.trim().slice(0, 40)}`;
+"""
+"""What Tab should come upon: of radio buttons the one that is chosen."""
+CONTROLS = f"() => {{ {LISTED} return listed().map(named); }}"
 FROM_THE_TOP = """() => {
   document.body.tabIndex = -1; document.body.focus(); document.body.removeAttribute('tabindex');
   scrollTo(0, 0);
 }"""
-HERE = """() => {
+HERE = (
+    "() => { "
+    + LISTED
+    + """
   const one = document.activeElement;
   if (!one || one === document.body) return null;
   const style = getComputedStyle(one), box = one.getBoundingClientRect();
   return {
-    number: one.dataset.walked === undefined ? -1 : Number(one.dataset.walked),
+    number: listed().indexOf(one),
     outlined: style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2,
     seen: box.width > 0 && box.bottom > 0 && box.top < innerHeight && box.right > 0,
-    what: `${one.tagName} ${one.id || one.name || one.textContent.trim().slice(0, 40)}`,
+    what: named(one),
   };
 }"""
+)
 
 
 @pytest.fixture(scope="module")

@@ -1,5 +1,6 @@
 // Drawing and correcting the floor: what is drawn, put together.
-import { draw, hand, looking, look, size, sketch, svg, windows } from "./draw/board.ts";
+import { draw, looking, look, size, svg, windows } from "./draw/board.ts";
+import { hand, sketch } from "./draw/marks.ts";
 import { ask, keep } from "./draw/asking.ts";
 import * as findings from "./draw/findings.ts";
 import { all, zoom } from "./draw/keys.ts";
@@ -32,7 +33,7 @@ function showTool(): void {
   for (const one of document.querySelectorAll<HTMLButtonElement>("[data-tool]")) {
     one.setAttribute("aria-pressed", String(one.dataset["tool"] === store.tool));
   }
-  svg.dataset["tool"] = store.tool;
+  svg.dataset["using"] = store.tool;
   here("tool-hint").textContent = w(`draw-hint-${store.tool}`);
   here("tool-keys").textContent = store.tool === "corners" || store.tool === "pick" ? w(`draw-keys-${store.tool}`) : isMaking() ? w("draw-keys-making") : "";
   here("new-kind-part").hidden = store.tool !== "opening";

@@ -34,7 +34,7 @@ function toldBy(s: Sheet): Told {
   const { said, rest } = now.mine;
   const laid = rest?.sheet ? { at: rest.at, entries: rest.entries } : null;
   return {
-    lines: said?.lines ?? [], at: said ? minute(s, said.at) : null, laid, no: rest?.no ?? [],
+    lines: said?.lines ?? [], langs: said?.langs ?? [], at: said ? minute(s, said.at) : null, laid, no: rest?.no ?? [],
   };
 }
 

@@ -17,6 +17,7 @@ export function mixing(s: Sheet, found: Day, book: NowAnswer["now"] | null): Mix
   if (!more_mix || more_mix.how === "no" || !cut) {
     return { parts: null, by: w("mixBookNone") };
   }
+  if (more_mix.how === "look") return { parts: null, by: w("mixBookLook") };
   const part = more_mix.litres / (cut.stain_l + cut.water_l + cut.acid_l);
   const parts = { coat: cut.coat, stain_l: cut.stain_l * part, water_l: cut.water_l * part, acid_l: cut.acid_l * part };
   const before = s.fields.find((one) => one.id === more_mix.before_field);

@@ -1,8 +1,8 @@
 /** When there is signal: what waits goes to the book, by the steps of the queue. */
+import { w } from "./pure/words.ts";
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Sheet } from "./pure/sheet.ts";
-import { w } from "./pure/words.ts";
 import { change, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
 
 const PATIENCE_MS = 15_000;
@@ -34,6 +34,7 @@ export interface NowAnswer {
     more_mix: { litres: number; how: string; before_field: string } | null;
   };
   said: string[];
+  said_in: string[];
   again: { word: string };
   rest_upto: number | null;
   laying_anew: boolean;
@@ -168,7 +169,7 @@ export async function fetchOthers(job: string, key: string): Promise<JobMemory> 
 /** What to do now, by the book; what it says is kept for when there is no signal. Raises NoAnswer. */
 export async function fetchNow(job: string, key: string): Promise<NowAnswer> {
   const found = await ask<NowAnswer>(key, `${of(job)}/now`);
-  const said = { lines: found.said, at: Date.now() };
+  const said = { lines: found.said, langs: found.said_in, at: Date.now() };
   await change(`job ${job}`, NO_JOB, (one) => ({ ...one, said }));
   return found;
 }

@@ -35,7 +35,7 @@ export interface JobMemory {
   pulled: number;
   rest: Rest | null;
   /** What the book said last, and when by this phone. */
-  said: { lines: string[]; at: number } | null;
+  said: { lines: string[]; langs?: string[]; at: number } | null;
   lot: string;
 }
 

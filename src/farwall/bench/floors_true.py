@@ -201,3 +201,16 @@ def _first(reached: npt.NDArray[np.bool_], step_min: float) -> Array:
     """Minutes of the first step at which it is so, infinite where it never is."""
     found = (reached.argmax(axis=1) + 1) * step_min
     return np.where(reached.any(axis=1), found, _NEVER)
+
+
+def tiles_of(floors: Sequence[Floor]) -> tuple[Array, Array]:
+    """What a wetted tile loses in the half hour from the closet's and the room's stroke. [kg/m²h]
+
+    It lies on the slab in the floor's air, and has nothing of how the stained floor gives off.
+    """
+    slab_c, told = _slab(floors), []
+    for which in (0, 1):
+        place = _Place(floors, slab_c, which)
+        local = _of(floors, "leaving") * _of(floors, "room_leaving")[:, which]
+        told.append(place.kg_m2_s[:, :6].mean(axis=1) / local * 3600)
+    return told[0], told[1]

@@ -15,8 +15,6 @@ from dataclasses import dataclass
 from functools import partial
 
 from farwall.bench.floors_drawn import Chance
-from farwall.job.live.now import LEAN_SHARE
-from farwall.job.live.start_if import CHANCE_INSIDE
 from farwall.job.live.thirst import READ_L, after_look, inside
 from farwall.job.more_mix import MIXING_MIN
 from farwall.mix.gate import budget, mix_now_l, morning_l
@@ -30,9 +28,10 @@ _PARTS = 8
 _PART_CV = 0.08
 _DRIFT = 0.10
 _FIELD_SHARE = 0.2
-FIRST_SHARE, BEGIN_SHARE = LEAN_SHARE, 1.0
+FIRST_SHARE, BEGIN_SHARE, CHANCE_INSIDE = 0.65, 1.0, 0.01
 """Mixed in the morning, of all that is likely needed; on what share of its likely need the last
-field is begun. Set, with `CHANCE_INSIDE`, on other days than those reported (seeds `TUNING`)."""
+field is begun; what a look leaves of running dry. Set on other days than those reported (seeds
+`TUNING`). The way that a plan keeps is scored by `mix_jobs`."""
 _LATE = 0.1
 """A batch that is begun with a tenth less than outlasts it is mixed faster."""
 _KEEP_L = MIXING_MIN * 2.8 * 0.2128
@@ -229,7 +228,7 @@ RULES: dict[str, Callable[[MixDay], Outcome]] = {
     "the gate, at stop lines": gate,
     "the gate, two thirds in the morning": partial(gate, first_share=FIRST_SHARE),
     "the gate, mixing for one field": gate_sparing,
-    "the gate, looked at inside the last": gate_looking_inside,
+    "looked at inside, boxed at once": gate_looking_inside,
     "one extra gallon on five, once": extra_gallon(5),
     "one extra gallon on six, once": extra_gallon(6),
     "enough on 99 %, once": all_at_once,

@@ -161,11 +161,22 @@ def _days(options: argparse.Namespace) -> int:
 
 
 def _mix(*, as_json: bool) -> int:
+    from farwall.bench import mix_jobs
     from farwall.bench.mix_days import lines, score_mix
 
     scores = score_mix()
-    told = {"mix": [asdict(one) for one in scores]}
-    print(json.dumps(told, ensure_ascii=False) if as_json else "\n".join(lines(scores)))
+    seeds = range(mix_jobs.JOBS)
+    jobs = {f"{most} fields at most": most for most in mix_jobs.MOST_FIELDS}
+    found = {name: mix_jobs.score_jobs(seeds, most_fields=most) for name, most in jobs.items()}
+    if as_json:
+        told = {"mix": [asdict(one) for one in scores]}
+        told |= {name: [asdict(one) for one in own] for name, own in found.items()}
+        print(json.dumps(told, ensure_ascii=False))
+        return _DONE
+    print("\n".join(lines(scores)))
+    print(f"\n{mix_jobs.JOBS} jobs of one or two coats, mixed as their plans say.")
+    for name, own in found.items():
+        print("\n" + "\n".join(mix_jobs.lines(name, own)))
     return _DONE
 
 

@@ -60,6 +60,7 @@ class Survey:
     drop_s: Positive | None = None
     finish: Finish | None = None
     rooms: dict[str, RoomSurvey] = field(default_factory=dict)
+    tile_kg_m2_h: NotNegative | None = None
     sheet_slab_age_days: NotNegative | None = None
     film: Film | None = None
     covering: Covering | None = None
@@ -105,7 +106,9 @@ class Sighting:
 
     clock: what was waited for. room: where; a closet is as good. ended: False
     when it was still wet, damp or soft then. The conditions of the watching;
-    left out, those of the plan's own first hour are taken.
+    left out, those of the plan's own first hour are taken. tile_kg_m2_h: what a
+    wetted tile beside it lost, weighed twice half an hour apart. air_read: the
+    moving air was read there and then, and not taken from the plan.
     """
 
     clock: Literal[
@@ -124,6 +127,8 @@ class Sighting:
     rh_percent: Percent | None = None
     air_speed_m_s: NotNegative | None = None
     drop_s: Positive | None = None
+    tile_kg_m2_h: NotNegative | None = None
+    air_read: bool = True
 
 
 @dataclass(frozen=True)

@@ -9,8 +9,9 @@ from dataclasses import dataclass
 from typing import Literal
 
 Kind = Literal[
-    "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg", "count", "m2_per_l", "ph",
-    "field", "band", "coat", "room", "rooms", "entry", "hash", "text", "yes", "choice", "metres",
+    "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg_m2_h", "kg", "count", "m2_per_l",
+    "ph", "field", "band", "coat", "room", "rooms", "entry", "hash", "text", "yes", "choice",
+    "metres",
 ]  # fmt: skip
 """How a value is read and what it is checked against. `field` to `rooms` are ids of the plan."""
 
@@ -40,6 +41,9 @@ class Word:
         return (*self.must, *self.may)
 
 
+TISSUE = ("hangs straight", "stirs", "leans", "flutters", "streams")
+"""What a strip of tissue held a hand over the floor does; `air.beside` has the air of each."""
+
 _FIELD = Carried("field", "field", "the field")
 _BAND = Carried("band", "band", "the band")
 _COAT = Carried("coat", "coat", "the coat")
@@ -62,7 +66,9 @@ WORDS: dict[str, Word] = {
         Word("reading", "slab and air were measured", (), (
             _SLAB, Carried("air_c", "celsius", "the air"),
             Carried("rh_percent", "percent", "humidity of the air"),
-            Carried("air_speed_m_s", "m_s", "air moving over the floor"), _ROOM,
+            Carried("air_speed_m_s", "m_s", "air moving over the floor, by a vane"),
+            Carried("tissue", "choice", "or what a hanging strip of tissue does", TISSUE),
+            Carried("tile_kg_m2_h", "kg_m2_h", "what a wetted tile lost, weighed twice"), _ROOM,
         )),
         Word("room-closed", "somebody stands in a room: no spraying there", (
             _ROOM,

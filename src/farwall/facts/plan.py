@@ -10,6 +10,7 @@ from typing import Literal
 
 from farwall.facts.go import Go
 from farwall.facts.job import ChoiceName, Coat, Crew
+from farwall.facts.look import Look, MixWay
 from farwall.facts.slab import PatchKind
 from farwall.facts.so_far import MoreMix, Past
 from farwall.facts.sunlight import SunOnFloor
@@ -253,7 +254,11 @@ class Proof:
 
 @dataclass(frozen=True)
 class Mix:
-    """What is mixed together in one tub: one coat, one cut, one or more fields."""
+    """What is mixed together in one tub: one coat, one cut, one or more fields.
+
+    `before_band`: mixed inside its field, at the look before that band; empty: at a stop line or
+    in the morning. `lots`: those of the stain, where the job tells them.
+    """
 
     id: str
     coat: str
@@ -262,6 +267,8 @@ class Mix:
     water_l: float
     acid_l: float
     fields: tuple[str, ...]
+    before_band: str = ""
+    lots: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -374,3 +381,6 @@ class Plan:
     patches: tuple[FloorPatch, ...] = ()
     van: VanPlan | None = None
     """Sprayer, spare and what to buy; None where no van was told."""
+    looks: tuple[Look, ...] = ()
+    """Looks into the last fields, in order; none where a coat is mixed at stop lines only."""
+    ways: tuple[MixWay, ...] = ()

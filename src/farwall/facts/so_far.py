@@ -15,9 +15,10 @@ from farwall.floor.geometry import Point
 
 SO_FAR_VERSION = 1
 
-HowMixed = Literal["nothing", "boxed", "fresh", "no"]
+HowMixed = Literal["nothing", "boxed", "fresh", "no", "look"]
 """boxed: poured together with all that is left · fresh: a mix of its own, begun behind a closed
-leaf · no: neither can be done without a change of shade that is seen."""
+leaf · no: neither can be done without a change of shade that is seen · look: nothing yet, tub and
+tank are looked at before a band, with `latest_at_l` or more one goes on."""
 
 
 @dataclass(frozen=True)

@@ -8,21 +8,21 @@ through an opening without a leaf.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from farwall.facts.plan import Field, Mix, Plan
+from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import MoreMix, SoFar
 from farwall.job.first_thirst import first_thirst
+from farwall.job.mix_needs import planned_mixed_l, seen_beside
+from farwall.job.more_mix_inside import at_look, is_lean, last_ahead, look_later, rest_belief
 from farwall.mix.gate import budget, mix_now_l
+from farwall.mix.lean import Ahead, looks_of, mix_at_line_l
+from farwall.mix.look import LEAST_BOX_L
 from farwall.mix.thirst import Thirst
 
 MIXING_MIN = 6.0
 """Measuring out, stirring and boxing a batch. Rank: guess."""
-LEAST_BOX_L = 0.5
-"""Less than this left does nothing for the shade of a new mix. Rank: guess."""
 _CERTAIN_PERCENT = 99.0
-_SEEN = frozenset({"cased", "saw cut"})
-"""Stop lines without a leaf: both sides are seen together."""
 
 
 @dataclass(frozen=True)
@@ -53,27 +53,32 @@ def more_mix(plan: Plan, so_far: SoFar, *, belief: Thirst | None = None) -> More
     tanks_l = plan.so_far.tank_l + (plan.so_far.tank_2_l or 0.0)
     have_l = (so_far.tub_l or 0.0) + tanks_l if told else mixed_l - planned_l
     if belief is not None:
-        return _answer(plan, ahead, max(have_l, 0.0), belief)
+        return _answer(plan, ahead, max(have_l, 0.0), belief, belief)
     belief = first_thirst(plan, plan.so_far.coat)
     used_l = mixed_l - have_l
     if planned_l > 0 and used_l > 0:  # untold is as planned, here as everywhere
         for litres in _whole_fields_l(plan):  # as the gate's table on the sheet does it
             belief = belief.after(likely_l=litres, used_l=litres * used_l / planned_l)
-    return _answer(plan, ahead, max(have_l, 0.0), belief)
+    seen = used_l / planned_l if told and planned_l > 0 and used_l > 0 else None
+    rest = rest_belief(_last(plan, ahead), _done(plan), belief, seen) if ahead[0].begun else belief
+    return _answer(plan, ahead, max(have_l, 0.0), belief, rest)
 
 
-def _answer(plan: Plan, ahead: Sequence[_Ahead], have_l: float, belief: Thirst) -> MoreMix:
+def _answer(
+    plan: Plan, ahead: Sequence[_Ahead], have_l: float, belief: Thirst, rest: Thirst
+) -> MoreMix:
+    """`rest` is the belief of what is left of the field in hand."""
     first = ahead[0]
+    lean = is_lean(plan, first.field.coat)
+    if lean and first.begun and len(ahead) == 1:
+        last = _last(plan, ahead)
+        looked = at_look(first.field, last, _done(plan), have_l=have_l, rest=rest)
+        if looked is not None:
+            return looked
     left_l = have_l
     sooner: tuple[_Ahead, float] | None = None
     for number, one in enumerate(ahead):
-        rest = ahead[number:]
-        litres = mix_now_l(
-            left_l,
-            [each.litres for each in rest],
-            belief=belief,
-            chances=[each.chance_dry for each in rest],
-        )
+        litres = _asked_l(plan, ahead[number:], left_l, belief, lean=lean)
         if litres > 0 and one.begun:
             return _in_mid_field(plan, one, litres, have_l, belief)
         if litres > 0:
@@ -82,9 +87,41 @@ def _answer(plan: Plan, ahead: Sequence[_Ahead], have_l: float, belief: Thirst) 
             return _at_stop_line(where, litres, have_l, then_l, _seen_beside(plan, where.field))
         if not one.begun and left_l >= LEAST_BOX_L:
             sooner = (one, left_l)
+        if lean and not one.begun and number + 1 == len(ahead):
+            last = _last(plan, ahead)
+            places = looks_of(last, belief, begin_l=max(left_l, 0.0))
+            if places:
+                chance = last.chance_dry
+                return look_later(
+                    one.field, places, 0, have_l=have_l, rest=belief, chance_dry=chance
+                )
         left_l -= one.litres * belief.factor
     why = f"{have_l:.1f} L are enough for all that is to come in coat {first.field.coat}."
     return MoreMix("nothing", 0.0, "", "", 0.0, round(have_l, 2), why)
+
+
+def _asked_l(
+    plan: Plan, ahead: Sequence[_Ahead], left_l: float, belief: Thirst, *, lean: bool
+) -> float:
+    """What the way of the coat asks for before the first of `ahead` is begun, or gone on with."""
+    if not lean or ahead[0].begun:
+        litres, chances = [one.litres for one in ahead], [one.chance_dry for one in ahead]
+        return mix_now_l(left_l, litres, belief=belief, chances=chances)
+    asked = [
+        Ahead(one.litres, one.chance_dry, bool(_seen_beside(plan, one.field))) for one in ahead
+    ]
+    return mix_at_line_l(left_l, [*asked[:-1], _last(plan, ahead)], belief)
+
+
+def _last(plan: Plan, ahead: Sequence[_Ahead]) -> Ahead:
+    """The last field to come, with its bands where the coat's way looks into it."""
+    one = ahead[-1]
+    seen = bool(_seen_beside(plan, one.field))
+    return replace(last_ahead(one.field, one.chance_dry), seen=seen)
+
+
+def _done(plan: Plan) -> set[str]:
+    return {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
 
 
 def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief: Thirst) -> MoreMix:
@@ -162,12 +199,8 @@ def _up(litres: float) -> float:
 
 def _seen_beside(plan: Plan, field: Field) -> str:
     """An earlier field of the coat that is seen together with this one; empty when none is."""
-    mine = {line.id for line in field.stop_lines if line.kind in _SEEN}
-    for other in plan.fields:
-        before = other.coat == field.coat and other.order < field.order
-        if before and mine & {line.id for line in other.stop_lines}:
-            return f"field {other.id}"
-    return ""
+    other = seen_beside(field, plan.fields)
+    return f"field {other}" if other else ""
 
 
 def _ahead(plan: Plan) -> list[_Ahead]:
@@ -221,10 +254,4 @@ def _mixed_l(plan: Plan) -> float:
     done = {one.id for one in past.done} if past is not None else set()
     coat = past.coat if past is not None else ""
     begun = {f.id for f in plan.fields if any(band.id in done for band in f.bands)}
-    own = [mix for mix in plan.mixes if mix.coat == coat]
-    made = [mix for n, mix in enumerate(own) if n == 0 or set(mix.fields[:1]) & begun]
-    return sum(map(_litres, made))
-
-
-def _litres(mix: Mix) -> float:
-    return mix.stain_l + mix.water_l + mix.acid_l
+    return planned_mixed_l(plan, coat, begun, done)

@@ -33,6 +33,7 @@ from farwall.job.go import go_of_plan
 from farwall.job.go.cuts import hold_cuts
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.mix_needs import mix_needs
 from farwall.job.patch_words import floor_patches, suction_warnings
 from farwall.job.patches import JOINT, in_the_way
 from farwall.job.proof import proof_of
@@ -40,7 +41,7 @@ from farwall.job.site import heater_warnings
 from farwall.job.slab_words import slab_warnings, weather_grounds, weather_warnings
 from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
 from farwall.job.sun_slab_words import sun_slab_warnings
-from farwall.mix.plan import FieldNeed, plan_mixes
+from farwall.mix.plan import plan_mixes
 from farwall.spray.fields import Budget, Cut, cut_into_fields
 from farwall.spray.plain_bands import wish_for
 from farwall.spray.sweeps import Sweeps
@@ -95,9 +96,7 @@ def planned(
     """
     settled, floor = ground.settled, ground.floor
     done, clocks, asides = coats_of(ground, laid, thorough=thorough)
-    mixed = plan_mixes(
-        [FieldNeed(one.field.id, one.field.coat, _litres(one.field)) for one in done], settled
-    )
+    mixed = plan_mixes(mix_needs([one.field for one in done]), settled)
     sun = sun_on_floor(ground.lasting, done, floor)
     inputs = _inputs(job, settled, floor)
     inputs_hash = hash_of(plain(inputs))
@@ -113,6 +112,8 @@ def planned(
         inputs=inputs,
         fields=fields,
         mixes=mixed.mixes,
+        looks=mixed.looks,
+        ways=mixed.ways,
         clocks=clocks,
         cautions=cautions_for(settled),
         grounds=(
@@ -206,10 +207,6 @@ def _unheld(job: Job, fields: Sequence[Field]) -> Iterator[str]:
     known = {field.id for field in fields} | {room for field in fields for room in field.rooms}
     for name in sorted(set(wishes.bands_in) - known):
         yield f"wishes.bands_in names {name!r}, which is no field and no room of this plan."
-
-
-def _litres(field: Field) -> float:
-    return sum(band.litres for band in field.bands)
 
 
 def _inputs(job: Job, settled: SettledJob, floor: Floor) -> PlanInputs:

@@ -12,6 +12,7 @@ from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Mix, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
 from farwall.job.coat_again import Remains
+from farwall.job.looks_again import boxed_again, looks_again
 from farwall.job.more_mix import more_mix
 from farwall.job.past import Settled, settle_past
 from farwall.job.rest_of_day import RestOfDay
@@ -40,11 +41,13 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
         found = day.remains()
     past = _past(state, so_far, found)
     fields = without_who_never_came(found.fields)
+    looks = plan.looks if state.as_planned else looks_again(plan, fields, after_min=so_far.at_min)
     again = replace(
         plan,
         fields=fields,
         left=found.left,
-        mixes=_mixes(plan.mixes, fields),
+        mixes=boxed_again(_mixes(plan.mixes, fields), fields, looks),
+        looks=looks,
         so_far=sealed(past, fields),
         chances=plan.chances if state.as_planned else None,
         proof=plan.proof if state.as_planned else None,

@@ -166,6 +166,8 @@ def _mix(found: MoreMix | None) -> list[str]:
         return []
     if found.how == "no":
         return [f"MIX NOTHING NEW. {found.why}"]
+    if found.how == "look":
+        return [found.why]
     when = f"before band {found.before_band}" if found.before_band else "at the stop line"
     late = f", while {_volume(found.latest_at_l)} or more is left" if found.latest_at_l else ""
     return [f"MIX {_volume(found.litres)} {when}{late}. {found.why}"]

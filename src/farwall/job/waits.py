@@ -12,6 +12,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 
+from farwall.air.beside import NOTHING, Beside, carried_beside, spread_beside
 from farwall.air.conditions import Conditions
 from farwall.air.learned import Factor, Spread, Watched, factor
 from farwall.air.limits import slab_verdict
@@ -30,7 +31,6 @@ from farwall.air.waits import (
     Course,
     Prescribed,
     Wait,
-    carried,
     kin_share,
     steady,
     through,
@@ -114,7 +114,8 @@ class Waits:
         pace: of the wait that is asked about; 0 where it is not known, and then
         nothing is carried over (`air.waits.carried`).
         """
-        return self._factor(wait.name, wait.spread, list(self._watched(wait.name, coat, pace)))
+        seen = list(self._watched(wait.name, coat, pace))
+        return self._factor(wait.name, self._surer(wait), seen)
 
     def pace(self, wait: Wait, at_min: float) -> float:
         """The mean pace of a wait of usual length that begins then; 1 on a mild day."""
@@ -177,15 +178,41 @@ class Waits:
             since = share_of(one, coat, since_min) if since_min else 0.0
             if one.clock in WAITS:
                 wait = WAITS[one.clock]
-                seen = wait.pace(self._conditions(one))
+                seen, read = wait.pace(self._conditions(one)), self._beside(one)
                 share, since = (
-                    carried(wait, x, pace_seen=seen, pace_asked=pace) for x in (share, since)
+                    carried_beside(wait, x, pace_seen=seen, pace_asked=pace, beside=read)
+                    for x in (share, since)
                 )
             own = one.clock == clock
             if not own:
                 share, since = (kin_share(x, seen=one.clock, asked=clock) for x in (share, since))
             room = one.room or f"another spot, {one.after_min:g}"
             yield Watched(room, share, one.ended, since, 0.0 if own else KIN_BLUR)
+
+    def _beside(self, one: Sighting) -> Beside:
+        """What was read at the watching and again for the coat; one reading for both is one."""
+        now, waits = self.lasting.job.job.survey, WAITS.get(one.clock)
+        if waits is None or waits.name not in {RECOAT.name, NEUTRALISE.name}:
+            return NOTHING
+        air = one.air_read and None not in {one.air_speed_m_s, now.air_speed_m_s}
+        tile = bool(one.tile_kg_m2_h and now.tile_kg_m2_h)
+        tile = tile and one.tile_kg_m2_h != now.tile_kg_m2_h
+        return Beside(
+            air=air and one.air_speed_m_s != now.air_speed_m_s,
+            tile_seen=one.tile_kg_m2_h if tile else None,
+            tile_asked=now.tile_kg_m2_h if tile else None,
+        )
+
+    def _surer(self, wait: Wait) -> Spread:
+        """The wait's spread, less from one occasion to the next where all seen was read beside."""
+        own = [one for one in self.lasting.job.job.seen if one.clock == wait.name]
+        read = {self._beside(one) for one in own}
+        kinds = {(one.air, one.tile) for one in read}
+        if len(kinds) != 1 or any(
+            one.clock in KIN and one.clock != wait.name for one in self.lasting.job.job.seen
+        ):
+            return wait.spread
+        return spread_beside(wait, next(iter(read))).spread
 
     def seen_of(self, clock: str, coat: SettledCoat) -> Iterator[Watched]:
         """What was watched of this very clock on this coat, as shares at its own conditions.

@@ -83,7 +83,7 @@ def gates(
         before = [litres for _, litres in fields[:number]]
         chance = chances[number]
         starts = tuple(
-            StartAt(factor, _taught(belief, before, factor).enough_l(likely_l, chance_dry=chance))
+            StartAt(factor, taught(belief, before, factor).enough_l(likely_l, chance_dry=chance))
             for factor in (PAPER_FACTORS if before else PAPER_FACTORS[:1])
         )
         made.append(Gate(field, coat, likely_l, starts[0].start_l, starts, chance))
@@ -99,8 +99,8 @@ def hand_l(likely_l: Sequence[float], *, belief: Thirst, chances: Sequence[float
     """
     most, taken = 0.0, 0.0
     for number, litres in enumerate(likely_l):
-        taught = _taught(belief, likely_l[:number], belief.factor)
-        most = max(most, taken + taught.enough_l(litres, chance_dry=chances[number]))
+        known = taught(belief, likely_l[:number], belief.factor)
+        most = max(most, taken + known.enough_l(litres, chance_dry=chances[number]))
         taken += litres * belief.factor
     return most
 
@@ -148,7 +148,7 @@ def planned_mixes(
     return tuple(made)
 
 
-def _taught(belief: Thirst, likely_l: Sequence[float], factor: float) -> Thirst:
+def taught(belief: Thirst, likely_l: Sequence[float], factor: float) -> Thirst:
     """The belief after fields that each took `factor` times their likely litres."""
     for litres in likely_l:
         belief = belief.after(likely_l=litres, used_l=litres * factor)

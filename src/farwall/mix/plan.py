@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from farwall.evidence import Rank
+from farwall.facts.look import Look, MixWay
 from farwall.facts.plain import plain
 from farwall.facts.plan import Ground, Mix
 from farwall.facts.settled import SettledCoat, SettledJob
@@ -22,29 +23,25 @@ from farwall.mix.buying import (
 )
 from farwall.mix.cut import parse_cut
 from farwall.mix.gate import Gate, budget, gates, planned_mixes
+from farwall.mix.lean import LeanMix, lean_mixes
 from farwall.mix.thirst import FIELD_SHARE, Thirst, first_belief
 from farwall.mix.usual_rule import UsualRule, usual_rule
+from farwall.mix.ways import FieldNeed, ahead_of, lean_gates, looks_of_coat, way_of
 
 OWN_SHARE = "share of the spread that is the field's own"
 """Name of a ground: alone the guess for all coats, with a coat behind it what was learned."""
 
 FL_OZ_PER_GAL_TO_ML_PER_L = 1000 / 128
 
-
-@dataclass(frozen=True)
-class FieldNeed:
-    """One field in one coat: the litres of cut mix that its bands will likely take."""
-
-    id: str
-    coat: str
-    litres: float
+__all__ = ["OWN_SHARE", "BoxedBatch", "FieldNeed", "MixPlan", "plan_mixes"]
 
 
 @dataclass(frozen=True)
 class BoxedBatch:
     """One boxed batch of a coat, its sprayer fills, and whether it will be enough.
 
-    `before` is the field at whose stop line it is mixed; `chance_enough` (0 to
+    `before` is the field at whose stop line it is mixed (inside it before `mix.before_band`,
+    where that is told); `chance_enough` (0 to
     1) that with it nothing more need be mixed for this coat.
     """
 
@@ -68,6 +65,8 @@ class MixPlan:
     buying: dict[str, object]
     grounds: tuple[Ground, ...]
     warnings: tuple[str, ...]
+    looks: tuple[Look, ...] = ()
+    ways: tuple[MixWay, ...] = ()
 
     def gate(self, field: str, coat: str) -> Gate:
         """The start rule of a field in a coat; KeyError when there is none."""
@@ -82,8 +81,9 @@ def plan_mixes(fields: Sequence[FieldNeed], settled: SettledJob) -> MixPlan:
 
     A boxed batch for each coat is mixed before its first field; where the
     reserve of the last fields is more than a trifle it is cut later, at their
-    stop line, and boxed with what is left. The chance of running dry that the
-    job allows (100 % less its certainty) is shared equally by its coats.
+    stop line, and boxed with what is left. With a helper, one lot and bands told the leaner way is
+    taken (`mix.lean`): less in the morning, and the last field looked into. The chance of running
+    dry that the job allows (100 % less its certainty) is shared equally by its coats.
 
     Raises Refused when a cut is none, when acid is to be added to a stain
     with chromate, or when the need is beyond reckoning.
@@ -113,6 +113,8 @@ def plan_mixes(fields: Sequence[FieldNeed], settled: SettledJob) -> MixPlan:
             for coat in coats
             for warning in coat.batches[0].batch.warnings
         ),
+        looks=tuple(look for coat in coats for look in coat.looks),
+        ways=tuple(coat.way for coat in coats),
     )
 
 
@@ -122,6 +124,8 @@ class _CoatMixes:
     gates: tuple[Gate, ...]
     usual: UsualRule
     demand: CoatDemand
+    looks: tuple[Look, ...]
+    way: MixWay
 
 
 def _coat_mixes(
@@ -131,13 +135,23 @@ def _coat_mixes(
     share = FIELD_SHARE if coat.field_share is None else coat.field_share
     belief = first_belief(coat.spread_percent, field_share=share)
     chances = budget(chance_dry, len(own))
-    planned = planned_mixes(litres, belief=belief, chances=chances)
+    helper, lots = settled.job.crew.helper, coat.stain.lots
+    way = way_of(coat.id, own, belief, chances, helper=helper, lots=lots)
+    if way.way == "at stop lines":
+        begins = gates(
+            [(o.id, o.litres) for o in own], coat=coat.id, belief=belief, chances=chances
+        )
+        gated = planned_mixes(litres, belief=belief, chances=chances)
+        planned: Sequence[LeanMix] = [LeanMix(one.before, one.litres) for one in gated]
+    else:
+        planned = lean_mixes(ahead_of(own, chances), belief)
+        begins = lean_gates(coat.id, own, belief, chances)
     sampled = any(sample.m2_per_l is not None for sample in coat.samples)
     reserve = USUAL_RESERVE_SAMPLED if sampled else USUAL_RESERVE_UNSAMPLED
     in_all = list(itertools.accumulate(one.litres for one in planned))
     batches = tuple(
         BoxedBatch(
-            mix=_mix(f"mix-{coat.id}-{number}", coat, batch, own[one.before :]),
+            mix=_mix(f"mix-{coat.id}-{number}", coat, batch, own[one.before :], one.band),
             batch=batch,
             before=own[one.before].id,
             chance_enough=belief.chance_enough(litres, so_far_l),
@@ -149,7 +163,7 @@ def _coat_mixes(
     )
     return _CoatMixes(
         batches=batches,
-        gates=gates([(o.id, o.litres) for o in own], coat=coat.id, belief=belief, chances=chances),
+        gates=begins,
         usual=usual_rule(litres, coat=coat.id, belief=belief),
         demand=CoatDemand(
             coat=coat.id,
@@ -160,6 +174,8 @@ def _coat_mixes(
             usual_reserve=reserve,
             chance_usual=belief.chance_enough(litres, math.fsum(litres) * (1 + reserve)),
         ),
+        looks=looks_of_coat(way, own, belief, chances),
+        way=way,
     )
 
 
@@ -175,7 +191,9 @@ def _batch_dict(one: BoxedBatch) -> dict[str, object]:
     }
 
 
-def _mix(mix_id: str, coat: SettledCoat, batch: Batch, serves: Sequence[FieldNeed]) -> Mix:
+def _mix(
+    mix_id: str, coat: SettledCoat, batch: Batch, serves: Sequence[FieldNeed], band: str
+) -> Mix:
     return Mix(
         id=mix_id,
         coat=coat.id,
@@ -184,6 +202,8 @@ def _mix(mix_id: str, coat: SettledCoat, batch: Batch, serves: Sequence[FieldNee
         water_l=batch.water_l,
         acid_l=batch.acid_l,
         fields=tuple(one.id for one in serves),
+        before_band=band,
+        lots=coat.stain.lots,
     )
 
 

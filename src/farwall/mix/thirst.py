@@ -27,6 +27,9 @@ from farwall.mix.need import log_variance
 FIELD_SHARE = 0.2
 """Share of the variance that belongs to a field and not to the job: our guess."""
 
+READ_L = 0.15
+"""One standard deviation of reading a tank or a tub in wet gloves. Rank: guess."""
+
 _NORMAL = NormalDist()
 
 
@@ -85,3 +88,16 @@ def first_belief(spread_percent: float, *, field_share: float = FIELD_SHARE) -> 
     """The belief before anything was sprayed; the spread is that of one field's need [%]."""
     variance = log_variance(spread_percent)
     return Thirst(0.0, variance * (1 - field_share), variance * field_share)
+
+
+def inside(belief: Thirst, *, done_l: float, used_l: float) -> Thirst:
+    """The belief of what is left of an open field, from what its first part has used.
+
+    `belief` is that of the field's start. Half of a field's own variance is taken to lie between
+    its parts (a guess); the other half its first part has told. `done_l` is what was planned.
+    """
+    parts = belief.field_variance / 2
+    read = 2 * (READ_L / done_l) ** 2
+    whole = Thirst(belief.mean, belief.variance + parts, parts / 2 + read)
+    learned = whole.after(likely_l=done_l, used_l=used_l)
+    return Thirst(learned.mean, learned.variance, parts)

@@ -67,6 +67,8 @@ LIMITS: dict[tuple[type, str], Limit] = {
     (Sighting, "after_min"): Limit(0.05, 20_160),
     (Sighting, "air_speed_m_s"): _AIR_SPEED_M_S,
     (Sighting, "drop_s"): _DROP_S,
+    (Sighting, "tile_kg_m2_h"): Limit(0, 5),
+    (Survey, "tile_kg_m2_h"): Limit(0, 5),
     (Site, "heater_kw"): Limit(0, 200),
     (Stain, "density_kg_l"): Limit(0.5, 3),
     (Coat, "m2_per_l"): _COVERAGE_M2_PER_L,

@@ -26,6 +26,7 @@ _BOUNDS: dict[str, tuple[float, float, str]] = {
     "celsius": (-30, 70, "°C"),
     "percent": (0, 100, "%"),
     "m_s": (0, 40, "m/s"),
+    "kg_m2_h": (0, 5, "kg/m²h"),
     "kg": (0, 5_000, "kg"),
     "m2_per_l": (0.1, 200, "m²/L"),
     "ph": (0, 14, "pH"),
@@ -50,7 +51,10 @@ _TWINS: dict[str, tuple[_Twin, ...]] = {
         _Twin("litres", "gallons", units.l_from_gal, "gal"),
     ),
     "celsius": (_Twin("_c", "_f", units.c_from_f, "°F"),),
-    "m_s": (_Twin("_m_s", "_mph", lambda mph: mph * units.M_S_PER_MPH, "mph"),),
+    "m_s": (
+        _Twin("_m_s", "_mph", lambda mph: mph * units.M_S_PER_MPH, "mph"),
+        _Twin("_m_s", "_ft_min", lambda ft: ft * units.M_PER_FT / 60, "ft/min"),
+    ),
     "metres": (_Twin("_m", "_ft", lambda ft: ft * units.M_PER_FT, "ft"),),
     "kg": (_Twin("_kg", "_lb", lambda lb: lb * units.KG_PER_LB, "lb"),),
     "m2_per_l": (

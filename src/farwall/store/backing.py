@@ -131,7 +131,7 @@ def _new_folder(folder: Path) -> Iterator[Path]:
             yield aside
             for path in (*aside.rglob("*"), aside):
                 _sync(path)
-            aside.chmod(0o755)
+            aside.chmod(0o750)  # the hashes of passwords are nobody else's
             aside.replace(folder)
             sync_folder(folder.parent)
         finally:

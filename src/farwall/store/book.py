@@ -169,6 +169,23 @@ class Book:
                 wanted = wanted.where(LINE.c.number < number)
             return [lines.line_values(row) for row in connection.execute(wanted)]
 
+    def starts_at(self, job_ids: Sequence[str]) -> dict[str, str]:
+        """When the newest facts of each of these jobs say that it begins; empty where they do not.
+
+        Quick for thousands: facts are not read as a whole.
+        """
+        from farwall.store.day_set import starts_at
+
+        with reading(self.engine, self.where) as connection:
+            return dict(starts_at(connection, job_ids))
+
+    def documents_put(self, kind: str) -> int:
+        """How many versions of documents of a kind the book has; it only grows."""
+        from farwall.store.day_set import documents_put
+
+        with reading(self.engine, self.where) as connection:
+            return documents_put(connection, kind)
+
     # the firm's documents, and files
 
     def put_document(self, kind: str, id: str, value: Mapping[str, Any]) -> int:  # noqa: A002

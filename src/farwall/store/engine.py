@@ -7,9 +7,11 @@ defaults; writers take the row `lock` of `counter`, so that places appear in the
 
 from __future__ import annotations
 
+import os
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection, Engine, create_engine, event, select
@@ -32,12 +34,19 @@ def engine_for(where: Address) -> Engine:
         return _postgres(where)
     try:
         make_folder(where.folder)
+        _private(where.folder / DATABASE)
     except OSError as error:
         raise _folder_trouble(where, error) from error
     engine = create_engine(f"sqlite:///{where.folder / DATABASE}", connect_args={"timeout": WAIT_S})
     event.listen(engine, "connect", _sqlite_connected)
     event.listen(engine, "begin", _sqlite_begins)
     return engine
+
+
+def _private(path: Path) -> None:
+    """Begin the file, where it is not there, so that nobody beside owner and group reads it."""
+    if not path.exists():
+        os.close(os.open(path, os.O_CREAT | os.O_WRONLY, 0o660))
 
 
 def _postgres(where: Address) -> Engine:

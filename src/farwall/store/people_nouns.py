@@ -79,5 +79,5 @@ class NoSuchPerson(Refused):
 
 
 def known_as(name: str) -> str:
-    """The name as it is compared: NFKC, without case, spaces as one [uax15, 3]."""
+    """The name as it is compared: NFKC, without case, spaces as one [uax-15, 3]."""
     return " ".join(unicodedata.normalize("NFKC", name).casefold().split())

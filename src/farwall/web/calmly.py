@@ -17,11 +17,13 @@ from farwall.web.logs import LOG
 from farwall.web.pages.paper import page
 from farwall.web.pages.tongue import language_of
 from farwall.web.people.roles import NotAllowed, route_of
+from farwall.web.people.tries import WAIT_S, TooManyTries
 from farwall.web.words import LANGUAGE, said
 
 _CODES: tuple[tuple[type[FarwallError], int], ...] = (
     (Closed, 401),
     (NotAllowed, 403),
+    (TooManyTries, 429),
     (TooLarge, 413),
     (NoSuchJob, 404),
     (BookTrouble, 503),
@@ -30,6 +32,7 @@ _CODES: tuple[tuple[type[FarwallError], int], ...] = (
     (FarwallError, 400),
 )
 """The first that fits, as HTTP's own codes have it [rfc9110]."""
+_MORE = {401: {"www-authenticate": "Bearer"}, 429: {"retry-after": str(WAIT_S)}}
 _FOR_PROGRAMS = ("/api/", "/healthz", "/readyz")
 Handler = Callable[[Request, Exception], Awaitable[Response]]
 
@@ -45,8 +48,8 @@ def add_calm(app: FastAPI) -> None:
 
 def told(error: str, *mistakes: str, code: int) -> JSONResponse:
     """What happened and all mistakes, as the API says it."""
-    headers = {"www-authenticate": "Bearer"} if code == 401 else None
-    return JSONResponse({"error": error, "mistakes": list(mistakes)}, code, headers)
+    answer = {"error": error, "mistakes": list(mistakes)}
+    return JSONResponse(answer, code, _MORE.get(code))
 
 
 async def _refused(_request: Request, error: Exception) -> Response:

@@ -75,6 +75,7 @@ _WHY = {
     "409": "It cannot be answered as things stand: no plan yet, or none to be had.",
     "413": "Too much at once.",
     "422": "What was sent will not do; every mistake is told.",
+    "429": "Too many keys that are none came from this address: wait a minute.",
     "503": "The book cannot be used now: disk full, held by another, damaged.",
 }
 
@@ -85,16 +86,16 @@ class Answered:
 
     answer: Json
     body: Json | None = None
-    no: tuple[str, ...] = ("401", "403", "422", "503")
+    no: tuple[str, ...] = ("401", "403", "422", "429", "503")
     content: str = "application/json"
     sent: str = "application/json"
 
 
 _OPEN = ()
-_OF_JOB = ("401", "403", "404", "422", "503")
-_OF_PLAN = ("401", "403", "404", "409", "422", "503")
-_SENT = ("401", "403", "413", "422", "503")
-_SENT_OF_JOB = ("401", "403", "404", "409", "413", "422", "503")
+_OF_JOB = ("401", "403", "404", "422", "429", "503")
+_OF_PLAN = ("401", "403", "404", "409", "422", "429", "503")
+_SENT = ("401", "403", "413", "422", "429", "503")
+_SENT_OF_JOB = ("401", "403", "404", "409", "413", "422", "429", "503")
 OPERATIONS: dict[str, Answered] = {
     "GET /healthz": Answered(thing(lives=FLAG), no=_OPEN),
     "GET /readyz": Answered(thing(ready=FLAG, wants=listed(TEXT)), no=_OPEN),

@@ -19,6 +19,7 @@ from farwall.store.comings import Comings
 from farwall.web.bombs import insist_bearable_json
 from farwall.web.key import fits
 from farwall.web.people.lasting import IDLE_S
+from farwall.web.people.tries import insist_may_ask, no_key
 from farwall.web.people.who import DEVICE, THE_KEY, let_in, who_in
 
 T = TypeVar("T")
@@ -62,16 +63,20 @@ class Door:
     def asks_for_key(self, request: Request) -> None:
         """Note who asks, in `request.state.person`: by the book's key, or a device's token.
 
-        Raises Closed when neither is shown, NotAllowed when the device's person may not do this.
+        Raises Closed when neither is shown, TooManyTries after many such from one address,
+        NotAllowed when the device's person may not do this.
         """
+        now_s, comings = self.clock().timestamp(), Comings(self.book)
+        address = request.client.host if request.client else ""
+        insist_may_ask(comings, address, now_s)
         shown = request.headers.get("authorization", "")
         token = shown.removeprefix(_BEARER) if shown.startswith(_BEARER) else ""
         if token and fits(token, self.key):
             let_in(request, THE_KEY)
             return
-        now_s, comings = self.clock().timestamp(), Comings(self.book)
         found = comings.session(token, now_s=now_s, idle_s=IDLE_S) if token else None
         if found is None or found.kind != DEVICE:
+            no_key(comings, address, now_s)
             raise Closed("This book asks for its key. Show it as `Authorization: Bearer KEY`.")
         let_in(request, who_in(found))
 

@@ -13,7 +13,7 @@ from fastapi import APIRouter, Depends, FastAPI, Request
 from farwall.errors import Mistake, Refused, Unanswerable
 from farwall.facts.plan import Plan
 from farwall.papers.words import names_in
-from farwall.phrasebook import LANGUAGE, speaking, told
+from farwall.phrasebook import LANGUAGE, said_whole, speaking, told
 from farwall.web.door import Door, json_of
 from farwall.web.live_jobs import REST, LiveJobs, minute_of
 from farwall.web.pages.tongue import language_of
@@ -74,7 +74,7 @@ class Live:
             "place": place,
             "now": plain(then),
             "again": plain(holds),
-            "said": _told(found.plan, said_now(found.plan, then, again=holds.says).splitlines()),
+            **_told(found.plan, said_now(found.plan, then, again=holds.says).splitlines()),
             "rest_upto": rest["upto"] if rest is not None else None,
             "laying_anew": self.replanning.busy(job),
         }
@@ -137,10 +137,12 @@ async def letting_go(app: FastAPI) -> AsyncIterator[None]:
     held.door.writing.shutdown()
 
 
-def _told(plan: Plan, lines: list[str]) -> list[str]:
-    """The lines in the language that is spoken, each whole or in English."""
-    with speaking(LANGUAGE.get(), names_in(plan)):
-        return [told(one) for one in lines]
+def _told(plan: Plan, lines: list[str]) -> Json:
+    """`said`: the lines, each whole in the language that is spoken or in English; `said_in`."""
+    language = LANGUAGE.get()
+    with speaking(language, names_in(plan)):
+        whole = [language if said_whole(one) else "en" for one in lines]
+        return {"said": [told(one) for one in lines], "said_in": whole}
 
 
 def _entry(job: str, data: Any) -> Json:

@@ -20,7 +20,7 @@ from farwall.web.key import fits
 from farwall.web.people import passwords
 from farwall.web.people.lasting import IDLE_S, LASTS_S
 from farwall.web.people.tries import try_once, vessels_of, went_well
-from farwall.web.people.who import BROWSER, KEY, KNOWN, Who, who_in
+from farwall.web.people.who import BROWSER, DEVICE, KEY, KNOWN, Who, who_in
 
 COOKIE, KNOWN_COOKIE = "farwall", "farwall-known"
 """Names of the cookies; over https they begin with `__Host-`."""
@@ -52,7 +52,7 @@ class Sessions:
     def who(self, request: Request) -> Who | None:
         """Who the browser's cookie is of; None for nobody."""
         token = request.cookies.get(cookie_name(request, COOKIE), "")
-        return self._who(token, BROWSER, KEY)
+        return self._who(token, BROWSER, KEY, DEVICE)
 
     def enter(self, shown: str, *, address: str) -> str:
         """The token of who shows the key. Raises WrongKey, TooManyTries, NotTheKey."""
@@ -131,6 +131,12 @@ class Sessions:
             if was := request.cookies.get(cookie_name(request, KNOWN_COOKIE)):
                 self.comings.leave(was)
             set_cookie(request, answer, KNOWN_COOKIE, known, age_s=LASTS_S[KNOWN])
+
+    def put_device(self, request: Request, answer: Response, person: Person) -> str:
+        """Have the browser of a phone come in by the token of its device; the token."""
+        token = self.begin(person, DEVICE)
+        set_cookie(request, answer, COOKIE, token, age_s=LASTS_S[DEVICE])
+        return token
 
     def leave(self, request: Request) -> None:
         """End the session of the browser."""

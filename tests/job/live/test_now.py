@@ -42,16 +42,15 @@ def test_as_planned_nothing_moves():
     found = at(morning(), 16.4)
     assert found.drunk.factor == pytest.approx(1.0, abs=0.005)
     assert (found.fields_done, found.fields_left, found.band) == (4, 4, "first.5.1")
-    planned = PLAN.mixes[1].stain_l + PLAN.mixes[1].water_l
-    assert found.more_mix.before_field == "first.8"
-    assert found.more_mix.litres <= planned + 1.0
+    assert (found.more_mix.how, found.more_mix.before_field) == ("look", "first.8")
 
 
 def test_more_drunk_than_planned_asks_for_more_and_less_for_less():
     lean, likely, thirsty = (at(morning(f), 16.4) for f in (0.85, 1.0, 1.25))
     assert lean.drunk.factor < 0.95
     assert 1.1 < thirsty.drunk.factor < 1.25
-    assert lean.more_mix.litres < likely.more_mix.litres < thirsty.more_mix.litres - 5
+    assert lean.more_mix.litres == likely.more_mix.litres == 0 < thirsty.more_mix.litres - 5
+    assert lean.more_mix.latest_at_l < likely.more_mix.latest_at_l
     assert thirsty.drunk.seen_factor == pytest.approx(1.25, abs=1e-3)
 
 
@@ -217,7 +216,7 @@ def test_a_room_of_the_second_sprayer_changes_nothing_of_the_quick_answer():
     log = morning()
     found = at(log, 16.4, plan=plan)
     assert found.start_if.field == "first.5"
-    assert found.more_mix.litres > 0
+    assert found.more_mix.have_l > 0
 
 
 def test_a_plan_without_its_job_still_has_its_clocks():

@@ -32,6 +32,20 @@ def test_work_that_is_only_planned_begins_in_working_hours(shown):
     for one in shown.course.pieces:
         if one.kind == "planned":
             assert 7.4 <= hour(shown, one.from_min) <= 18.6
+            assert one.key == "rinse" or shown.clock.at(one.from_min).weekday() < 5
+
+
+def test_a_house_of_two_days_of_cleaning_is_cleaned_on_two_working_days():
+    large = house(starts_at="2026-06-09T08:00:00+00:00")  # a Tuesday
+
+    class Slow(Course):
+        _lasts = property(lambda _: large.course._lasts | {"clean": 700.0})
+
+    course = Slow(large.job, large.plan, large.clock)
+    clean, mask = course.piece("clean"), course.piece("mask")
+    days = [large.clock.at(minute).date().isoformat() for minute in (clean.from_min, clean.to_min)]
+    assert days == ["2026-06-04", "2026-06-05"]
+    assert large.clock.at(mask.from_min).date().isoformat() == "2026-06-08"
 
 
 def test_the_spraying_is_the_plans_own_to_the_minute(shown):
@@ -70,3 +84,27 @@ def test_a_later_plan_has_all_that_follows_later(shown):
     moved = Course(shown.job, late, shown.clock)
     assert moved.piece("rinse").from_min == shown.course.piece("rinse").from_min + 1440
     assert moved.to_min > shown.course.to_min
+
+
+def test_after_the_coats_what_was_entered_stands_where_it_was_entered(shown):
+    rinse = shown.course.piece("rinse")
+    entered = (
+        ("neutralised", rinse.from_min + 60), ("rinsed", rinse.to_min - 30),
+        ("rinsed", rinse.to_min + 90), ("sealed", rinse.to_min + 3000),
+    )  # fmt: skip
+    told = Course(shown.job, shown.plan, shown.clock, entered, rinse.to_min + 3001)
+    mine, first = told.piece("rinse"), told.piece("seal", 1)
+    assert (mine.kind, mine.from_min, mine.to_min) == (
+        "happened", rinse.from_min + 60, rinse.to_min + 90,
+    )  # fmt: skip
+    assert (first.kind, first.to_min) == ("happened", rinse.to_min + 3000)
+    down = next(one for one in told.waits if one.clock.name == "dry-down before sealing")
+    assert down.begins_min == mine.to_min
+
+
+def test_what_nobody_entered_by_now_still_lies_ahead(shown):
+    now = shown.course.piece("hand-over").to_min + 500
+    told = Course(shown.job, shown.plan, shown.clock, (("mixed", 1.0),), now)
+    for key, number in (("rinse", 0), ("seal", 1), ("hand-over", 0)):
+        assert told.piece(key, number).kind == "planned"
+        assert told.piece(key, number).from_min >= now

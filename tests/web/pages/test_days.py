@@ -13,7 +13,8 @@ from tests.web.pages.office import Office, faults_of_html
 
 from farwall.cli.main import main
 from farwall.facts.plain import plain
-from farwall.web.pages.days import CALENDAR, WHAT_IF
+from farwall.web.pages.days import WHAT_IF
+from farwall.web.pages.lines import CALENDAR
 
 BEGINS = "2026-06-08"
 

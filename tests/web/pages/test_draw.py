@@ -9,13 +9,16 @@ import time
 import zlib
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
+from farwall.errors import Refused
 from farwall.readers.job_json import job_from
 from farwall.web.pages.brought import brought
 from farwall.web.pages.drafts import DRAFT, UNDERLAY, floor_of
 from farwall.web.pages.drawn import drawn_of, with_drawn
-from farwall.web.pages.picture import MOST_PICTURE_BYTES
+from farwall.web.pages.picture import MOST_PICTURE_BYTES, picture_of
 from farwall.web.pages.repairs import READING
 
 
@@ -71,6 +74,16 @@ def test_what_is_drawn_becomes_new_facts_and_is_planned(office):
         key: value for key, value in before.items() if key != "floor"
     }
     assert "Against facts 1" in office.get("/houses/two").text
+
+
+def test_a_window_that_its_wall_has_left_is_told(office):
+    facts = two_rooms()
+    ring = facts["floor"]["rooms"][-1]["polygon"]["coordinates"][0]
+    far = max(x for x, _ in ring)
+    facts["floor"]["windows"] = [{"line": [[far, 4.2], [far, 4.8]]}]
+    office.put(facts)
+    assert "no longer lie in a wall: 1." in keep(office, wider(drawn(office), 1.5)).json()["said"]
+    assert office.book.facts("two")["floor"]["windows"] == facts["floor"]["windows"]
 
 
 def test_nothing_drawn_is_no_new_version(office):
@@ -263,6 +276,44 @@ def jpeg(wide, high):
         + struct.pack(">HH", high, wide)
         + bytes(12)
     )
+
+
+def turned(order, orientation):
+    """A JPEG of 1200 x 800 whose Exif segment says how it is to be turned."""
+    long, short = ("<" if order == b"II" else ">") + "HI", ("<" if order == b"II" else ">")
+    tiff = (
+        order
+        + struct.pack(long, 42, 8)
+        + struct.pack(f"{short}HHHIHH", 1, 0x112, 3, 1, orientation, 0)
+    )
+    segment = b"Exif\x00\x00" + tiff
+    return (
+        jpeg(1200, 800)[:2]
+        + b"\xff\xe1"
+        + struct.pack(">H", len(segment) + 2)
+        + segment
+        + jpeg(1200, 800)[2:]
+    )
+
+
+@pytest.mark.parametrize("order", [b"II", b"MM"])
+@pytest.mark.parametrize(
+    ("orientation", "sides"),
+    [(1, (1200, 800)), (3, (1200, 800)), (6, (800, 1200)), (8, (800, 1200)), (99, (1200, 800))],
+)
+def test_a_photo_taken_upright_is_as_wide_as_it_is_shown(order, orientation, sides):
+    found = picture_of(turned(order, orientation))
+    assert (found.width_px, found.height_px) == sides
+
+
+@given(st.binary(max_size=60), st.integers(0, 60))
+def test_whatever_stands_in_a_photo_s_head_it_is_read_or_refused(noise, at):
+    content = turned(b"MM", 6)
+    try:
+        found = picture_of(content[:at] + noise + content[at:])
+    except Refused:
+        return
+    assert 0 < found.width_px <= 12_000
 
 
 def lay(office, content, name="plan.bin"):

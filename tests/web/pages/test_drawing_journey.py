@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import json
+
 import pytest
+from tests.web.pages.test_draw import rooms_of_others
 from tests.web.pages.test_journey import CHROMIUM, KEY, PLANNED_MS, serving
 
 pytestmark = pytest.mark.slow
@@ -169,4 +172,31 @@ def test_by_keys_alone(served, browser):
     reach(page.get_by_role("link", name="To the plan"))
     press("Enter")
     page.get_by_role("slider").wait_for(timeout=PLANNED_MS)
+    assert board.complaints == []
+
+
+def test_what_an_import_found_is_answered_at_its_place_and_kept(served, browser):
+    board = Board(browser, served, "Notes")
+    page = board.page
+    page.goto(served)
+    file = {"name": "lot_3.geojson", "mimeType": "application/json", "buffer": rooms_of_others()}
+    page.locator("#file").set_input_files(file)
+    page.get_by_role("button", name="Bring it").click()
+    page.get_by_text("What the import found: 3 to answer").wait_for()  # no way out, so no job yet
+    page.get_by_role("button", name="Keep and plan").click()
+    page.locator("#faults li", has_text="way out").wait_for()
+    page.get_by_role("button", name="Mark the way out").click()
+    ring = json.loads(page.locator("#drawing").get_attribute("data-given"))
+    (x, y), (far, _) = ring["drawn"]["rooms"][0]["polygon"]["coordinates"][0][:2]
+    page.mouse.click(*board.at((x + far) / 2, y))
+    page.get_by_text("Marked as a way out.").wait_for()
+    page.get_by_role("button", name="Seen").first.focus()
+    page.keyboard.press("Enter")
+    page.get_by_text("What the import found: 1 to answer").wait_for()
+    board.tool("Undo")
+    page.get_by_text("What the import found: 2 to answer").wait_for()
+    board.tool("Redo")
+    board.planned()
+    page.go_back()
+    page.get_by_text("What the import found: 1 to answer").wait_for()
     assert board.complaints == []

@@ -69,7 +69,7 @@ def opened(browser, served, **more):
     page.goto(served)
     page.locator("#key").fill(KEY)
     page.keyboard.press("Enter")
-    page.locator("main h1").wait_for()
+    page.locator('a[href="/rooms"]').wait_for()
     return page, complaints
 
 
@@ -112,6 +112,7 @@ def test_by_keyboard_alone(served, browser):
     page, complaints = opened(browser, served, viewport={"width": 1280, "height": 800})
 
     def tab_to(what):
+        page.locator(what).first.wait_for()
         for _ in range(80):
             page.keyboard.press("Tab")
             if page.evaluate("(it) => document.activeElement.matches(it)", what):
@@ -127,7 +128,6 @@ def test_by_keyboard_alone(served, browser):
     page.keyboard.press("Tab")
     page.keyboard.type("10' 6\"")
     page.keyboard.press("Enter")
-    page.locator("#b-tools-tank-l").wait_for()
     tab_to("#b-tools-tank-l")
     page.keyboard.type("3")  # what Tab enters is selected: typing replaces it
     page.keyboard.press("Enter")

@@ -226,3 +226,60 @@ def test_metric_houses_are_told_in_metric(own):
     assert "m²" in text
     assert "ft²" not in text.split('class="soft"')[1].split("</p>")[0]
     assert "Band width, cm" in text
+
+
+def test_a_house_without_a_day_counts_days_from_its_first(own):
+    facts = two_rooms(id="undated")
+    del facts["starts_at"]
+    own.put(facts)
+    own.get("/houses/undated")
+    text = own.get("/houses/undated?scale=days").text
+    assert faults_of_html(text) == []
+    assert "day 1" in text
+    assert 'id="to-now"' not in text
+
+
+def test_in_spanish_the_page_is_sound_and_its_drawings_are_kept_apart(own):
+    spanish = {"accept-language": "es"}
+    for asked in ("", "?minute=300", "?scale=days&minute=4000"):
+        text = own.get(f"/houses/two{asked}", headers=spanish).text
+        assert faults_of_html(text) == []
+        assert "datos 1" in text
+    last = max(one["end_min"] for one in own.book.document("plan", "two")["fields"])
+    there = f"/houses/two/moment.svg?minute={last + 5}"
+    assert "keep off" in own.get(there).text
+    assert "no pise" in own.get(there, headers=spanish).text
+    assert "keep off" in own.get(there).text
+
+
+def test_the_tape_is_drawn_for_a_window_and_a_width_or_refused_calmly(own):
+    drawn = own.get("/houses/two/tape.svg?from=0&to=30&minute=5&width=640")
+    root = ET.fromstring(drawn.text)
+    assert (root.get("data-from"), root.get("data-to"), root.get("data-width")) == (
+        "0.0", "30.0", "640",
+    )  # fmt: skip
+    assert own.get("/houses/two/tape.svg?from=nan&to=1").status_code == 422
+    assert own.get("/houses/two/tape.svg?width=9e9").status_code == 422
+    turned = ET.fromstring(own.get("/houses/two/tape.svg?from=50&to=1&minute=5").text)
+    assert float(turned.get("data-from")) < float(turned.get("data-to"))
+
+
+def test_what_is_logged_is_what_the_floor_shows_and_a_page_that_watches_hears_of_it(own):
+    from farwall.facts.log import Entry
+
+    before = own.get("/houses/two/state").json()["day"]
+    band = own.book.document("plan", "two")["fields"][0]["bands"][0]
+    at = "2026-06-08T08:03:00+00:00"
+    own.book.keep([Entry("0190-b", "two", "band-done", at, about={"band": band["id"]})],
+                  received_at=at)  # fmt: skip
+    text = own.get("/houses/two").text
+    assert "floor as logged" in text
+    assert own.get("/houses/two/state").json()["day"] != before
+
+
+def test_each_figure_opens_its_source(office):
+    text = office.get("/houses/two").text
+    rests = text.split('class="rests"')[1].split("</section>")[0]
+    assert rests.count("<details>") > 5
+    assert "Plastic Shrinkage Cracking" in rests
+    assert "Guess: ours, until somebody measures it." in rests

@@ -1,11 +1,15 @@
 """The list of houses: a sentence each, pages of fifty; a house is brought whole or not at all."""
 
 import json
+import re
 
 import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
+from farwall.facts.log import Entry
 from farwall.web.pages.brought import MOST_MB
+
+START = "2026-06-08T08:00:00+00:00"
 
 
 @pytest.fixture
@@ -32,7 +36,8 @@ def test_a_job_is_brought_planned_and_told_in_a_sentence(office):
     answer = bring(office, json.dumps(two_rooms(name="Two rooms")))
     assert (answer.status_code, answer.headers["location"]) == (303, "/houses/two")
     text = office.get("/").text
-    assert '<a href="/houses/two">Two rooms</a>: planned for 8 June 2026, 2 rooms, ' in text
+    assert '<a href="/houses/two">Two rooms</a>: coat 1, Mon 8 Jun, 8:00 am.<br>' in text
+    assert "planned for 8 June 2026, 2 rooms, " in text
     assert "to spare" in text
 
 
@@ -132,3 +137,76 @@ def test_a_name_that_is_markup_is_only_a_name(office):
     assert "<script>alert" not in text
     assert "&lt;script&gt;alert(1)&lt;/script&gt;" in text
     assert faults_of_html(text) == []
+
+
+def filled(office):
+    for n, name in enumerate(("Peñón Alto", "Elm Row 1", "Elm Row 2", "Quince Street")):
+        office.put(two_rooms(id=f"house-{n}"), name=name)
+    office.book.put_document("plan-of", "house-1", {"facts": 1, "faults": [], "no": []})
+    office.book.keep([Entry("e-1", "house-3", "handed-over", START, device="p")], received_at=START)
+
+
+def names_in(office, path):
+    text = office.get(path).text
+    assert faults_of_html(text) == []
+    return re.findall(r'<li><a href="/houses/house-[0-9]">([^<]+)</a>', text)
+
+
+@pytest.mark.parametrize(
+    ("asked", "names"),
+    [
+        ("?q=elm", ["Elm Row 2", "Elm Row 1"]),
+        ("?q=ROW+elm+1", ["Elm Row 1"]),
+        ("?q=penon", ["Peñón Alto"]),
+        ("?q=house-3", ["Quince Street"]),
+        ("?q=nobody", []),
+        ("?show=done", ["Quince Street"]),
+        ("?show=week", ["Elm Row 2", "Elm Row 1", "Peñón Alto"]),
+        ("?show=plan", ["Elm Row 2", "Peñón Alto"]),
+        ("?show=plan&q=elm", ["Elm Row 2"]),
+        ("?show=work", []),
+        ("?show=no-such", ["Quince Street", "Elm Row 2", "Elm Row 1", "Peñón Alto"]),
+    ],
+)
+def test_houses_are_sought_by_name_and_by_where_they_stand(office, asked, names):
+    filled(office)
+    assert names_in(office, f"/{asked}") == names
+
+
+def test_every_filter_says_how_many_and_what_was_sought_stays(office):
+    filled(office)
+    text = office.get("/?q=elm&show=plan").text
+    assert 'value="elm"' in text
+    assert '<a href="/?show=plan&amp;q=elm" aria-current="true">to plan (1)</a>' in text
+    assert "this week (2)" in text
+    assert "handed over (0)" in text
+    assert 'type="hidden" name="show" value="plan"' in text
+    markup = office.get("/", params={"q": '"><script>x'}).text
+    assert "<script>x" not in markup
+    assert "No house is so." in markup
+
+
+def test_pages_keep_what_was_sought(office):
+    for k in range(53):
+        office.put(two_rooms(id=f"house-{k:02d}"), name=f"House {k:02d}")
+    office.put(two_rooms(id="other"), name="Other")
+    first = office.get("/?q=house&show=plan").text
+    assert 'href="/?after=house-03&amp;show=plan&amp;q=house"' in first
+    rest = office.get("/?after=house-03&show=plan&q=house").text
+    assert rest.count("<li><a href=") == 3
+
+
+def test_one_house_that_cannot_be_read_hides_no_other(office):
+    office.put(two_rooms(), name="Two rooms")
+    bad = {"version": 1, "floor": {"rooms": []}}
+    office.book.put_facts("bad", bad, who="", at=START, name="Bad")
+    text = office.get("/").text
+    assert "its facts cannot be read as they stand" in text
+    assert ">Two rooms</a>" in text
+
+
+def test_in_spanish_the_list_is_sound(office):
+    filled(office)
+    text = office.get("/?q=elm", headers={"accept-language": "es"}).text
+    assert faults_of_html(text) == []
+    assert "por planear (1)" in text

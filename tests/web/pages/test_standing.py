@@ -33,7 +33,7 @@ def test_after_the_last_coat_keep_off_then_perhaps_then_walk_then_rinsed_then_se
     assert at(shown, ends + wait.low_min - 1).tread == "off"
     assert at(shown, ends + wait.low_min + 1).tread == "maybe"
     assert at(shown, ends + wait.high_min + 1).tread == "walk"
-    assert at(shown, (rinse.from_min + rinse.to_min) / 2).stage == "neutralise, rinse"
+    assert at(shown, (rinse.from_min + rinse.to_min) / 2).stage == "Neutralise, rinse"
     assert at(shown, rinse.to_min + 5).told == "rinsed"
     assert at(shown, (seal.from_min + seal.to_min) / 2).tread == "off"
     assert at(shown, course.piece("hand-over").to_min).told == "sealed"
@@ -41,7 +41,7 @@ def test_after_the_last_coat_keep_off_then_perhaps_then_walk_then_rinsed_then_se
 
 def test_days_before_it_says_what_is_done_and_what_is_only_planned(shown):
     survey, clean = shown.course.piece("survey"), shown.course.piece("clean")
-    assert "survey" in at(shown, survey.from_min + 5).stage
+    assert "Survey" in at(shown, survey.from_min + 5).stage
     assert "Planned" in at(shown, clean.from_min + 5).lines[0]
 
 

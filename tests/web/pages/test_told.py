@@ -1,10 +1,15 @@
 """A sentence of the core on a page: Spanish where the book holds it, else English, marked."""
 
+from dataclasses import replace
+
 from jinja2 import Environment
 from markupsafe import Markup
+from tests.shapes import TWO_ROOMS
+from tests.spray.hand_floors import job
 
 from farwall.phrasebook import speaking
 from farwall.web.pages.paper import templates
+from farwall.web.pages.papers import language_of_paper
 from farwall.web.pages.told import ToldBetweenTags, reads_english, told_on_page
 
 
@@ -57,3 +62,12 @@ def test_every_template_compiles_and_tells_something():
     told = [name for name in names if "|t }}" in made(found.loader.get_source(found, name)[0])]
     assert len(told) > 6
     assert all(found.get_template(name) for name in names)
+
+
+def test_a_paper_is_spanish_where_the_job_or_the_page_is():
+    facts = job(TWO_ROOMS)
+    wished = replace(facts, wishes=replace(facts.wishes, language="es"))
+    assert language_of_paper(facts) == "en"
+    assert language_of_paper(wished) == "es"
+    with speaking("es"):
+        assert language_of_paper(facts) == "es"

@@ -128,3 +128,15 @@ def test_a_wall_between_rooms_takes_no_window(office):
 
 def test_a_house_that_is_not_there_is_told(office):
     assert office.get("/houses/nobody/survey").status_code == 404
+
+
+def test_who_may_only_look_sees_the_facts_and_no_key_to_keep_them(office):
+    office.enter_as("owner")
+    text = office.get("/houses/two/survey").text
+    assert faults_of_html(text) == []
+    assert '<fieldset class="all" disabled>' in text
+    assert '<p class="save">' not in text
+    assert 'action="/houses/two/survey/window"' not in text
+    told = {"version": "1", "survey.slab_c": "18"}
+    assert office.post("/houses/two/survey", data=told).status_code == 403
+    assert len(office.book.versions("two")) == 1

@@ -131,6 +131,16 @@ def test_with_people_in_the_book_the_key_opens_no_page(office):
     assert office.get("/api/jobs", headers=bearer).status_code == 200
 
 
+def test_the_api_too_waits_after_many_keys_that_are_none_and_then_goes_on(office):
+    good, bad = ({"authorization": f"Bearer {one}"} for one in (KEY, "guessed"))
+    codes = {office.get("/api/jobs", headers=bad).status_code for _ in range(60)}
+    assert codes == {401}
+    answer = office.get("/api/jobs", headers=good)
+    assert (answer.status_code, answer.headers["retry-after"]) == (429, "60")
+    office.clock = START + timedelta(seconds=2)
+    assert office.get("/api/jobs", headers=good).status_code == 200
+
+
 def test_what_was_typed_as_a_name_is_kept_only_where_it_is_one(office):
     office.name()
     office.sign_in(PASSWORD, "")

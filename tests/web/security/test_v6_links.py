@@ -73,9 +73,13 @@ def test_what_will_not_do_is_told_and_leaves_the_link_good(office, told):
 def test_a_helper_may_come_by_the_phone_alone_which_a_lead_can_end(office):
     office.put(two_rooms(), name="Two <b>rooms</b>")
     path = link(office)
-    page = office.post(path, data={"name": "Cy", "way": "device"})
+    assert (
+        office.post(path, data={"name": "Cy", "way": "device"}).headers["location"] == "/me/phone"
+    )
+    page = office.get("/me/phone")
     assert faults_of_html(page.text) == []
-    assert "farwall" not in office.cookies
+    assert office.get("/houses/two").status_code == 200
+    assert office.post("/houses/sample").status_code == 403
     token = re.search(r'href="/slab/two#([\w-]+)"', html.unescape(page.text))[1]
     bearer = {"authorization": f"Bearer {token}"}
     assert office.get("/api/jobs/two/sheet", headers=bearer).status_code in {200, 409}
@@ -87,6 +91,7 @@ def test_a_helper_may_come_by_the_phone_alone_which_a_lead_can_end(office):
     office.enter_as("lead")
     assert office.post(f"/people/{one.id}/end").status_code == 303
     assert office.get("/api/jobs", headers=bearer).status_code == 401
+    assert office.get("/me/phone").headers["location"] == "/"
 
 
 @pytest.mark.parametrize("role", ["lead", "office", "owner"])

@@ -32,7 +32,8 @@ def test_no_need_is_told_for_a_route_that_is_not_there(office):
 
 def test_what_is_open_to_all_is_little():
     assert {route for route, need in NEEDS.items() if need == OPEN} == {
-        "GET /enter", "POST /enter", "GET /authority.crt", "GET /static/{name}", "GET /join/{token}",
+        "GET /enter", "POST /enter", "GET /authority.crt", "GET /static/{name}",
+        "GET /join/{token}",
         "POST /join/{token}", "GET /healthz", "GET /readyz", "GET /api/openapi.json",
         "GET /api/clock", "GET /slab/files/{name}", "GET /slab/{job}",
     }  # fmt: skip

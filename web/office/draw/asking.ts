@@ -70,6 +70,7 @@ export async function keep(event: Event): Promise<void> {
   const body = new URLSearchParams({ version: String(version), drawn: textOf(now), answers: JSON.stringify(now.answers), drop });
   const button = here<HTMLButtonElement>("keep");
   button.disabled = true;
+  kept(w("draw-keeping"), true, false);
   try {
     const answer = await fetch(given.path, { method: "POST", body });
     if (answer.redirected) return location.reload();

@@ -1,16 +1,15 @@
 // The floor as SVG: each thing a few elements, of which only those that changed are touched.
-import { corners, type Drawn, type Fixture, type Line, type Opening, type Picked, type Point, type Room, type SawCut } from "./pure/nouns.ts";
-import { areaTold, lengthTold } from "./pure/lengths.ts";
-import { area, dist, holds, inside, middle, outward, times, add, walls } from "./pure/points.ts";
+import { corners, type Drawn, type Fixture, type Opening, type Point, type Room, type SawCut } from "./pure/nouns.ts";
+import { areaTold } from "./pure/lengths.ts";
+import { add, area, box, holds, inside, middle, outward, times } from "./pure/points.ts";
 import { given, here, svgOf, units, w } from "./page.ts";
 import { n2, pathOf, S, type View, viewOfAll } from "./view.ts";
 
 export const svg = here("floor-drawing") as unknown as SVGSVGElement;
-const layer = (name: string): SVGGElement => svg.querySelector(`.${name}`) as SVGGElement;
+export const layer = (name: string): SVGGElement => svg.querySelector(`.${name}`) as SVGGElement;
 const layers = {
   walls: layer("walls"), floors: layer("floors"), fixtures: layer("fixtures"), cuts: layer("cuts"),
-  openings: layer("openings"), windows: layer("windows"), names: layer("names"), hand: layer("hand"),
-  guides: layer("guides"), pins: layer("pins"), inHand: layer("in-hand"),
+  openings: layer("openings"), windows: layer("windows"), names: layer("names"),
 };
 type Parts = SVGElement[];
 const shown = new Map<unknown, Parts>();
@@ -19,6 +18,7 @@ let view: View = viewOfAll({ ...given.drawn, answers: {} }, size());
 /** Words under a room's name: the age of its edge. */
 const under = new Map<string, { text: string; no: boolean }>();
 let exits = "";
+let standing: (readonly Point[])[] = [];
 
 export function size(): { width: number; height: number } {
   const box = svg.getBoundingClientRect();
@@ -46,6 +46,7 @@ export function floorAt(x: number, y: number): Point {
 
 /** Draw what changed since it was last drawn. */
 export function draw(drawn: Drawn): void {
+  standing = drawn.fixtures.map((one) => corners(one.polygon));
   each("rooms", drawn.rooms, newRoom, setRoom);
   each("fixtures", drawn.fixtures, newFixture, setFixture);
   each("saw_cuts", drawn.saw_cuts, newCut, setCut);
@@ -99,7 +100,7 @@ function setRoom([wall, floor, name, age]: Parts, room: Room): void {
   wall?.setAttribute("d", d);
   floor?.setAttribute("d", d);
   const ring = corners(room.polygon);
-  const at = inside(ring);
+  const at = inside(ring, standing);
   for (const one of [name, age]) {
     one?.setAttribute("x", String(n2(at[0] * S)));
     one?.setAttribute("y", String(n2(-at[1] * S)));
@@ -107,20 +108,22 @@ function setRoom([wall, floor, name, age]: Parts, room: Room): void {
   const told = room.name || room.id;
   if (name && name.textContent !== told) name.textContent = told;
   if (name) fit(name, ring, told);
-  if (age) fit(age, ring, age.textContent ?? "");
+  if (age) fit(age, ring, age.textContent ?? "", AGE_PX);
 }
 
+const NAME_PX = 18;
+const AGE_PX = 46;
 /** A name that does not fit its room is left out; the list has it. */
-function fit(name: SVGElement, ring: readonly Point[], told: string): void {
-  const xs = ring.map((p) => p[0]);
-  const room = (Math.max(...xs) - Math.min(...xs)) / pixel();
-  name.classList.toggle("no-room", told.length * 6.4 > room - 4);
+function fit(name: SVGElement, ring: readonly Point[], told: string, high_px = NAME_PX): void {
+  const { low, high } = box(ring);
+  const [wide, deep] = [(high[0] - low[0]) / pixel(), (high[1] - low[1]) / pixel()];
+  name.classList.toggle("no-room", told.length * 6.4 > wide - 4 || deep < high_px);
 }
 function fitNames(): void {
   for (const [id, room] of byName.rooms) {
     const [, , name, age] = shown.get(`rooms/${id}`) ?? [];
     if (name) fit(name, corners(room.polygon), room.name || room.id);
-    if (age) fit(age, corners(room.polygon), age.textContent ?? "");
+    if (age) fit(age, corners(room.polygon), age.textContent ?? "", AGE_PX);
   }
 }
 
@@ -134,7 +137,7 @@ export function ages(told: ReadonlyMap<string, { text: string; no: boolean }>): 
     if (under.get(id)?.text === now?.text) continue;
     age.textContent = now?.text ?? "";
     const room = byName.rooms.get(id);
-    if (room) fit(age, corners(room.polygon), now?.text ?? "");
+    if (room) fit(age, corners(room.polygon), now?.text ?? "", AGE_PX);
     age.classList.toggle("no", now?.no ?? false);
     if (now) under.set(id, now);
     else under.delete(id);
@@ -197,101 +200,10 @@ function setCut([line]: Parts, one: SawCut): void {
   line?.setAttribute("d", pathOf([one.line], false));
 }
 
-/** The picked thing, with its corners to take hold of and the lengths that matter. */
-export function hand(drawn: Drawn, picked: Picked | null): void {
-  layers.hand.replaceChildren();
-  layers.inHand.replaceChildren();
-  const named = picked?.list === "rooms" ? picked.id : "";
+/** The names of a room in hand go: the sheet has them, and its lengths stand there. */
+export function hold(id: string): void {
   for (const [key, [, , name, age]] of shown) {
-    for (const text of (key as string).startsWith("rooms/") ? [name, age] : []) text?.classList.toggle("held", key === `rooms/${named}`);
-  }
-  if (!picked) return;
-  const one = drawn[picked.list].find((thing) => thing.id === picked.id);
-  if (!one) return;
-  if (picked.list === "rooms") return roomInHand(one as Room, picked);
-  const line = "line" in one ? one.line : corners((one as Fixture).polygon);
-  layers.hand.append(svgOf("path", { class: "picked", d: pathOf([line as readonly Point[]], !("line" in one)) }));
-}
-
-function roomInHand(room: Room, picked: Picked): void {
-  const ring = corners(room.polygon);
-  layers.inHand.append(svgOf("path", { d: pathOf([ring]) }));
-  layers.hand.append(svgOf("path", { class: "outline", d: pathOf([ring]) }));
-  const taken = new Set<string>();
-  walls(ring).forEach((line, n) => {
-    if (picked.wall === n) layers.hand.append(svgOf("path", { class: "picked wall", d: pathOf([line], false) }));
-    const told = lengthTold(dist(...line), units);
-    // Of two walls that face each other across a narrow room one is measured.
-    const narrow = ring.length === 4 && dist(...(walls(ring)[(n + 1) % 4] as Line)) / pixel() < 64;
-    if (dist(...line) / pixel() < 56 || ring.length > 24 || (narrow && taken.has(told) && n !== picked.wall)) return;
-    taken.add(told);
-    measure(line, n === picked.wall);
-  });
-  ring.forEach((p, n) => {
-    const half = 4.5 * pixel() * S;
-    layers.hand.append(svgOf("rect", {
-      class: picked.corner === n ? "corner taken" : "corner", x: n2(p[0] * S - half), y: n2(-p[1] * S - half), width: n2(2 * half), height: n2(2 * half),
-    }));
-  });
-}
-
-/** The length of a wall, inside the room beside it. */
-function measure(line: Line, strong: boolean): void {
-  const at = add(middle(...line), times(outward(...line), -13 * pixel()));
-  const upright = Math.abs(line[0][0] - line[1][0]) < Math.abs(line[0][1] - line[1][1]);
-  const text = svgOf("text", { class: strong ? "measure strong" : "measure", x: n2(at[0] * S), y: n2(-at[1] * S) });
-  if (upright) text.setAttribute("transform", `rotate(-90 ${n2(at[0] * S)} ${n2(-at[1] * S)})`);
-  text.textContent = lengthTold(dist(...line), units);
-  layers.hand.append(text);
-}
-
-export interface Sketch {
-  readonly line: readonly Point[];
-  readonly closed: boolean;
-  readonly at: Point | null;
-  readonly guides: readonly Line[];
-  readonly word: string;
-}
-/** What is being drawn, the thin lines that say why it settles there, and the word for it. */
-export function sketch(now: Sketch | null): void {
-  layers.guides.replaceChildren();
-  if (!now) return;
-  for (const line of now.guides) layers.guides.append(svgOf("path", { class: "guide", d: pathOf([line], false) }));
-  if (now.line.length > 1) layers.guides.append(svgOf("path", { class: "sketch", d: pathOf([now.line], now.closed) }));
-  if (!now.at) return;
-  const [x, y] = [n2(now.at[0] * S), n2(-now.at[1] * S)];
-  const r = n2(7 * pixel() * S);
-  layers.guides.append(svgOf("path", { class: "cross", d: `M${x - r} ${y}h${2 * r}M${x} ${y - r}v${2 * r}` }));
-  if (!now.word) return;
-  const text = svgOf("text", { class: "why", x: n2(x + 1.5 * r), y: n2(y - 1.2 * r) });
-  text.textContent = now.word;
-  layers.guides.append(text);
-}
-
-export interface Pin {
-  readonly at: Point;
-  readonly label: string;
-  readonly no: boolean;
-  readonly open: boolean;
-}
-let pinned: readonly Pin[] = [];
-
-/** The pin whose head is at a point: heads stand 14 px above their places. */
-export function pinAt(p: Point): Pin | undefined {
-  const m = pixel();
-  return pinned.findLast((one) => dist([one.at[0], one.at[1] + 14 * m], p) < 12 * m);
-}
-
-/** Numbered pins at the places of faults and notes. */
-export function pins(all: readonly Pin[]): void {
-  layers.pins.replaceChildren();
-  pinned = all;
-  for (const one of all) {
-    const group = svgOf("g", { class: `pin${one.no ? " no" : ""}${one.open ? "" : " told"}`, transform: `translate(${n2(one.at[0] * S)} ${n2(-one.at[1] * S)})` });
-    const text = svgOf("text", {});
-    text.textContent = one.label;
-    group.append(svgOf("path", { d: "M0 0L-4 -9A10 10 0 1 1 4 -9Z" }), text);
-    layers.pins.append(group);
+    for (const text of (key as string).startsWith("rooms/") ? [name, age] : []) text?.classList.toggle("held", key === `rooms/${id}`);
   }
 }
 

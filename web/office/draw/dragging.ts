@@ -5,7 +5,7 @@ import { cutMoved, fixtureMoved, openingSlid } from "./pure/edits.ts";
 import { add, cross, dist, dot, middle, outward, sub, times, unit, walls } from "./pure/points.ts";
 import { type Ground, groundOf, settle } from "./pure/snap.ts";
 import { cornerMoved, wallMoved } from "./pure/walls.ts";
-import { sketch } from "./board.ts";
+import { sketch } from "./marks.ts";
 import { here, units, w } from "./page.ts";
 import { store } from "./store.ts";
 import { whyTold } from "./making.ts";

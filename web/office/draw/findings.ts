@@ -2,7 +2,8 @@
 import type { Answer, Drawn, ListName, Point } from "./pure/nouns.ts";
 import * as edits from "./pure/edits.ts";
 import { dist } from "./pure/points.ts";
-import { look, looking, pins } from "./board.ts";
+import { look, looking } from "./board.ts";
+import { pins, sketch } from "./marks.ts";
 import { type Fault, given, here, htmlOf, type Note, tell, w } from "./page.ts";
 import { store } from "./store.ts";
 
@@ -33,7 +34,7 @@ export function show(): void {
 function pin(): void {
   const found = faults.flatMap((one, n) => (one.at ? [{ at: one.at as Point, label: String(n + 1), no: true, open: true }] : []));
   const notes = given.notes.flatMap((one) => (one.at ? [{ at: one.at as Point, label: letter(one), no: false, open: open(one) }] : []));
-  pins([...notes.filter((one) => !one.open), ...notes.filter((one) => one.open), ...found]);
+  pins([...notes.filter((one) => one.open), ...found]);
 }
 
 /** Notes have letters, faults numbers: a, b, … z, aa. */
@@ -45,7 +46,7 @@ function letter(note: Note): string {
 }
 
 function faultRow(one: Fault, n: number): HTMLElement {
-  const row = htmlOf("li", {}, htmlOf("span", { class: "mark no", "aria-hidden": "true" }, String(n + 1)), " ", htmlOf("span", { class: "what" }, `${one.what} ${one.remedy}`));
+  const row = htmlOf("li", {}, htmlOf("span", { class: "mark wrong", "aria-hidden": "true" }, String(n + 1)), " ", htmlOf("span", { class: "what" }, `${one.elsewhere && one.where ? `${one.where}: ` : ""}${one.what} ${one.remedy}`));
   if (one.at) row.append(" ", act(w("draw-show"), () => showAt(one.at as Point, one)));
   return row;
 }
@@ -94,6 +95,7 @@ function showAt(at: Point, fault: Fault | null): void {
     store.use("pick");
     store.pick({ list: thing.list as ListName, id: thing.id });
   } else store.say("picked");
+  sketch({ line: [], closed: false, at, guides: [], word: "" });
   here("board").focus();
 }
 
@@ -157,7 +159,7 @@ const AFTER: Readonly<Record<string, (note: Note) => void>> = {
     if (note.at) look({ ...looking(), centre: note.at as Point });
     store.say("picked");
     here("board").focus();
-    tell(w("draw-room-begin", { name: store.nextName }));
+    tell(store.nextName ? w("draw-room-begin", { name: store.nextName }) : w("draw-hint-rectangle"));
   },
   trace: () => {
     store.use("rectangle");
@@ -180,6 +182,7 @@ const AFTER: Readonly<Record<string, (note: Note) => void>> = {
   "way-out": () => {
     if (store.drawn.exits.length) return;
     here<HTMLSelectElement>("new-kind").value = "outside";
+    store.nextExit = true;
     store.use("opening");
     here("board").focus();
     tell(w("draw-put-way-out"));

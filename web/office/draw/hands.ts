@@ -1,7 +1,8 @@
 // Mouse, pen and finger on the floor. Two fingers bring it nearer; one never scrolls the page.
 import type { Picked, Point } from "./pure/nouns.ts";
 import { middle, dist, add, sub } from "./pure/points.ts";
-import { floorAt, look, looking, pinAt, pixel, sketch, svg } from "./board.ts";
+import { floorAt, look, looking, pixel, svg } from "./board.ts";
+import { pinAt, sketch } from "./marks.ts";
 import { dragOf, type Drag } from "./dragging.ts";
 import { hit } from "./hit.ts";
 import { clicked, finish, hover, isMaking, making } from "./making.ts";

@@ -1,11 +1,12 @@
 // Things being drawn: a room corner by corner or as a rectangle, a fixture, a cut, an opening.
 import { lengthOf, gridOf, lengthTold } from "./pure/lengths.ts";
 import { corners, type Line, type OpeningKind, type Point, WIDTH_M } from "./pure/nouns.ts";
-import { cutAdded, fixtureAdded, type Made, openingAdded, roomAdded } from "./pure/edits.ts";
+import { cutAdded, exitSet, fixtureAdded, type Made, openingAdded, roomAdded } from "./pure/edits.ts";
 import { placed } from "./pure/doors.ts";
 import { add, alike, dist, rectangle, sub, tidy, times, unit } from "./pure/points.ts";
 import { type Ground, groundOf, type Settled, settle } from "./pure/snap.ts";
-import { pixel, sketch } from "./board.ts";
+import { pixel } from "./board.ts";
+import { sketch } from "./marks.ts";
 import { here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
 
@@ -63,7 +64,7 @@ function wish(reach: number): { kind: OpeningKind; width_m: number; reach: numbe
 
 /** A click of the mouse, a tap or Enter at a point. */
 export function clicked(p: Point, reach: number): void {
-  if (store.tool === "opening") return added(openingAdded(store.drawn, p, wish(reach)), w("draw-put-opening"), w("draw-no-wall"));
+  if (store.tool === "opening") return openingPut(p, reach);
   const found = settledAt(p, reach);
   const opening = points[0];
   if (store.tool === "corners" && opening && points.length > 2 && alike(found.at, opening, 1e-3)) return finish();
@@ -72,6 +73,13 @@ export function clicked(p: Point, reach: number): void {
   if ((isRectangle() || store.tool === "cut") && points.length === 2) return finish();
   tell(w("draw-corner-set", { n: points.length }));
   hover(p, reach);
+}
+
+function openingPut(p: Point, reach: number): void {
+  const made = openingAdded(store.drawn, p, wish(reach));
+  const out = made.thing && store.nextExit ? exitSet(made.drawn, made.thing.id, true) : made.drawn;
+  if (out !== made.drawn) store.nextExit = false;
+  added({ ...made, drawn: out }, w(out === made.drawn ? "draw-put-opening" : "draw-exit-on"), w("draw-no-wall"));
 }
 
 /** What is drawn so far becomes a thing. */

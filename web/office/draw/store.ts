@@ -16,6 +16,8 @@ class Store {
   kept: Drawn = first;
   /** A name for the next room, where the import knows one. */
   nextName = "";
+  /** Whether the next outside opening that is put is a way out. */
+  nextExit = false;
   storey = first.rooms[0]?.storey ?? "";
   private seen: { of: Drawn; storey: string; shown: Drawn } | null = null;
 

@@ -2,7 +2,8 @@
 import { lengthOf, lengthTold } from "./pure/lengths.ts";
 import type { Point } from "./pure/nouns.ts";
 import { add, dist, sub, times } from "./pure/points.ts";
-import { sketch, svg } from "./board.ts";
+import { svg } from "./board.ts";
+import { sketch } from "./marks.ts";
 import { given, here, svgOf, tell, type Underlay, units, w } from "./page.ts";
 import { store } from "./store.ts";
 import { n2, S } from "./view.ts";

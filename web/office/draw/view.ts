@@ -6,7 +6,10 @@ import { corners, type Drawn, type Point } from "./pure/nouns.ts";
 export const S = 100;
 const LEAST_M = 0.5;
 const MOST_M = 400;
-const MARGIN_M = 0.9;
+const WALLS_M = 0.4;
+const BESIDE_PX = 18;
+const WORDS_PX = 80;
+const ABOVE_PX = 44;
 
 export interface View {
   readonly centre: Point;
@@ -21,10 +24,26 @@ export function viewOfAll(drawn: Drawn, shape: { width: number; height: number }
   ];
   if (!all.length) return { centre: [3, 2], wide_m: 12 };
   const { low, high } = box(all);
-  // Room around it for the walls and for the words at a way out.
-  const [beside, above] = [2 * MARGIN_M + (high[0] - low[0]) * 0.1, 2 * MARGIN_M + (high[1] - low[1]) * 0.06];
-  const across = Math.max(high[0] - low[0] + beside, ((high[1] - low[1] + above) * shape.width) / Math.max(shape.height, 1));
-  return { centre: [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2], wide_m: Math.max(across, 4) };
+  const [left, right, below, above] = margins(drawn, low, high);
+  const { width, height } = shape;
+  const m = Math.max(
+    (high[0] - low[0] + WALLS_M) / Math.max(width - left - right, 60), (high[1] - low[1] + WALLS_M) / Math.max(height - below - above, 60),
+  );
+  const middle = (n: 0 | 1, less: number, more: number): number => (low[n] + high[n]) / 2 + ((more - less) / 2) * m;
+  return { centre: [middle(0, left, right), middle(1, below, above)], wide_m: Math.max(m * width, 4) };
+}
+
+/** Room around the floor in px, more where the words of a way out stand: left, right, below, above. */
+function margins(drawn: Drawn, low: Point, high: Point): [number, number, number, number] {
+  const found: [number, number, number, number] = [BESIDE_PX, BESIDE_PX, BESIDE_PX, BESIDE_PX];
+  for (const { opening } of drawn.exits) {
+    const line = drawn.openings.find((one) => one.id === opening)?.line;
+    if (!line) continue;
+    const off = [line[0][0] - low[0], high[0] - line[0][0], line[0][1] - low[1], high[1] - line[0][1]];
+    const side = off.indexOf(Math.min(...off)) as 0 | 1 | 2 | 3;
+    found[side] = side < 2 ? WORDS_PX : ABOVE_PX;
+  }
+  return found;
 }
 
 /** Nearer or farther about a point that stays where it is. */

@@ -1,18 +1,37 @@
 /** The helper's pages: what to mix, where the full tank goes, the label of the jug, what the book says. */
 import { clock, doorWords, measured, volume } from "../pure/say.ts";
+import { bandName } from "../pure/sheet.ts";
 import { w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
+
+/** Rows of a look that have room: those with the most left are the likeliest. */
+const ROWS = 3;
 
 export function helper(s: Shown): string {
   const { sheet, day, units } = s;
   const fills = day.fills.slice(0, 2).map((one) =>
     `<p class="fill"><strong>${clock(sheet, one.then)}</strong><span>${
       safe(w("fillTo", { door: doorWords(one), litres: volume(one.litres, units) }))}</span></p>`);
-  return `${top(true, key("go book", w("bookKey")))}${mixing(s)}
+  return `${top(true, key("go book", w("bookKey")))}${mixing(s)}${look(s)}
 <h2>${w(day.late === null ? "fills" : "fillsLate")}</h2>
 ${fills.join("") || `<p>${w("noFills")}</p>`}
 <p>${w("guard")}</p>
 <div class="two foot">${key("go label", w("labelKey"))}${key("filled", w("tankFilled"), "main")}</div>`;
+}
+
+/** Where to look into the tub next and what to mix by what is left, for a slab as thirsty as planned. */
+function look(s: Shown): string {
+  const { sheet, day } = s;
+  const found = day.look;
+  const field = found && sheet.fields.find((one) => one.id === found.field);
+  const [begin, goOn, ...told] = found?.ifs[0] ?? [];
+  if (!found || !field || begin === undefined || goOn === undefined) return "";
+  const v = (litres: number) => volume(litres, s.units);
+  const pairs = told.flatMap((left, n) => (n % 2 ? [] : [{ left, mix: told[n + 1] ?? 0 }])).reverse();
+  const rows = pairs.slice(0, ROWS).map(({ left, mix }) =>
+    `<p class="fill"><strong>${safe(w("lookLeft", { left: v(left) }))}</strong><span>${safe(w("lookMix", { mix: v(mix) }))}</span></p>`);
+  const at = { band: bandName(field, found.after), at: clock(sheet, found.at + (day.late ?? 0)) };
+  return `<h2>${safe(w("lookAt", at))}</h2><p>${safe(w("lookGoOn", { left: v(goOn), begin: v(begin) }))}</p>${rows.join("")}`;
 }
 
 function mixing(s: Shown): string {
@@ -47,10 +66,10 @@ const dateOf = (d: Date) => `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d
 const timeOf = (d: Date) => `${d.getHours()}:${two(d.getMinutes())}`;
 
 export function book(s: Shown): string {
-  const { lines, at, laid, no } = s.told;
+  const { lines, langs, at, laid, no } = s.told;
   const heard = s.alone ? w("bookAlone") : at === null ? w("bookNone") : w("bookTold", { at: clock(s.sheet, at) });
   const anew = laid ? w("laidAnew", { at: clock(s.sheet, laid.at), n: laid.entries }) : w("laidNot");
   const why = no.map((one) => `<p>${safe(w("laidNo", { why: one }))}</p>`);
   return `${top()}<h1>${w("bookTitle")}</h1><p>${safe(heard)}</p>
-${lines.map((one) => `<p>${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
+${lines.map((one, n) => `<p lang="${safe(langs[n] ?? "en")}">${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
 }

@@ -15,6 +15,8 @@ export interface Mixing {
 /** What the book told last, as it came, and how the rest of the day was laid anew. */
 export interface Told {
   lines: string[];
+  /** The language of each line. */
+  langs: string[];
   at: number | null;
   laid: { at: number; entries: number } | null;
   no: string[];

@@ -1,6 +1,6 @@
 /** Where the day stands, from the sheet and the log alone: next band, edge, fill, wait. Pure. */
 import { oldestOf, type Oldest } from "./edge.ts";
-import { bandsOf, type Band, type Clock, type Field, type Fill, type Mix, type Sheet } from "./sheet.ts";
+import { bandsOf, type Band, type Clock, type Field, type Fill, type Look, type Mix, type Sheet } from "./sheet.ts";
 import { sprayed, type Floor } from "./spraying.ts";
 import type { Happened } from "./story.ts";
 
@@ -26,6 +26,8 @@ export interface Day {
   late: number | null;
   fills: (Fill & { then: number })[];
   mix: Mix | null;
+  /** The next look into the last field of the coat, where the plan has one. */
+  look: Look | null;
   wait: { clock: Clock; from: number } | null;
 }
 
@@ -59,6 +61,7 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
     late: lateness(sheet, floor, coat),
     fills: fillsToCome(sheet, floor, happened, coat),
     mix: nextMix(sheet, floor, happened, coat),
+    look: nextLook(sheet, floor, coat),
     wait: waitFor(sheet, floor, coat),
   };
 }
@@ -123,9 +126,15 @@ function bandCoat(sheet: Sheet, band: string): string {
 function nextMix(sheet: Sheet, floor: Floor, happened: Happened[], coat: string): Mix | null {
   const told = happened.filter((o) => o.entry.word === "mixed" && o.entry.about["coat"] === coat);
   const own = sheet.mixes.filter((one) => one.coat === coat);
-  const begun = own.filter((one, n) => n > 0 && floor.begun.includes(one.before)).length;
+  const made = (one: Mix) => one.before_band ? floor.done.has(one.before_band) : floor.begun.includes(one.before);
+  const begun = own.filter((one, n) => n > 0 && made(one)).length;
   const first = floor.begun.some((id) => coatOf(sheet, id) === coat) ? 1 : 0;
   return own[Math.max(told.length, begun + first)] ?? null;
+}
+
+/** The next look into tub and tanks of this coat whose band is not done; null: none. */
+function nextLook(sheet: Sheet, floor: Floor, coat: string): Look | null {
+  return (sheet.looks ?? []).find((one) => one.coat === coat && !floor.done.has(one.band)) ?? null;
 }
 
 /** Between coats: the wait for the coat below, from the minute that it ended. */

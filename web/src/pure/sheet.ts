@@ -15,6 +15,8 @@ export interface Sheet {
   fields: Field[];
   fills: Fill[];
   mixes: Mix[];
+  /** Looks into the last fields; an older plan carries none. */
+  looks?: Look[];
   clocks: Clock[];
   shapes: number[][];
   walls: Record<string, number[]>;
@@ -69,6 +71,19 @@ export interface Mix {
   water_l: number;
   acid_l: number;
   before: string;
+  /** Mixed inside its field before this band; empty: at a stop line. */
+  before_band?: string;
+}
+
+/** A look into tub and tanks before `band`, once `after` is done. */
+export interface Look {
+  coat: string;
+  field: string;
+  band: string;
+  after: string;
+  at: number;
+  /** For a slab as planned: what the field is begun on, what goes on, then left and mix by turns, litres. */
+  ifs: number[][];
 }
 
 export interface Clock {

@@ -19,13 +19,16 @@ from farwall.job.chances.by_two import (
     stretched_by_two,
 )
 from farwall.job.chances.drawn_days import Days, Floats, drawn_days, strayed
+from farwall.job.chances.lean_days import runs_short_lean
 from farwall.job.chances.matters import matters_most
 from farwall.job.chances.mix_days import Bools, log_width, runs_short
 from farwall.job.chances.replay import Course, Edges, course_of, edges_of, left_l
 from farwall.job.chances.spreads import Input, Spread, spreads_of, width
 from farwall.job.chances.stretched import Factors, Pause, Stretched, stretched, worst
+from farwall.job.mix_needs import mix_needs
 from farwall.mix.gate import budget
 from farwall.mix.thirst import FIELD_SHARE, first_belief
+from farwall.mix.ways import ahead_of, way_of
 from farwall.spray.edges import Moments
 from farwall.spray.lives import Lives
 
@@ -244,7 +247,7 @@ def _parts(
 
 
 def _mix_short(parts: Sequence[_Part], settled: SettledJob, drawn: Days) -> Bools:
-    """On which days the mix runs short inside a field, by the gate's policy for every coat."""
+    """On which days the mix runs short inside a field, by each coat's own way."""
     sprayed = {part.coat for part in parts}
     chance_dry = (1 - settled.certainty_percent / 100) / max(1, len(sprayed))
     count = next(iter(drawn.own.values())).shape[1]
@@ -259,5 +262,13 @@ def _mix_short(parts: Sequence[_Part], settled: SettledJob, drawn: Days) -> Bool
         drunk = np.array(
             [np.exp(wide * drawn.normal("thirst", n, coat, share=own_share)) for n, _ in own]
         )
-        short |= runs_short(likely, drunk, belief=belief, chances=budget(chance_dry, len(own)))
+        chances = budget(chance_dry, len(own))
+        needs = mix_needs([part.field for _, part in own])
+        helper, lots = settled.job.crew.helper, told.stain.lots
+        way = way_of(told.id, needs, belief, chances, helper=helper, lots=lots)
+        if not way.lean:
+            short |= runs_short(likely, drunk, belief=belief, chances=chances)
+            continue
+        last = drawn.own["thirst"][own[-1][0]]
+        short |= runs_short_lean(ahead_of(needs, chances), drunk, belief=belief, own=last)
     return short

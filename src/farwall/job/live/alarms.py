@@ -20,6 +20,7 @@ def alarms(
         *_edge(due),
         *_tank(standing),
         *_gate(standing),
+        *_look(standing),
         *_closed(standing),
         *[one for wait in waits for one in _wait(standing, wait)],
     ]
@@ -65,6 +66,21 @@ def _gate(standing: Standing) -> Iterator[Alarm]:
     if field is not None and following is not None:
         what = f"the stop line of {field.id}: look at tub and tank before {following.id}"
         yield Alarm(round(ends_min(standing, field), 2), "gate", what)
+
+
+def _look(standing: Standing) -> Iterator[Alarm]:
+    """The next look into the field in hand."""
+    field = standing.in_hand
+    if field is None:
+        return
+    left = {band.id: band for band in standing.left_of(field)}
+    first = min(left.values(), key=lambda band: band.start_min)
+    for look in standing.plan.looks:
+        if look.field == field.id and look.band in left and look.band != first.id:
+            at = standing.at_min + left[look.band].start_min - first.start_min
+            what = f"look into tub and tank after band {look.after}, and enter what is left"
+            yield Alarm(round(at, 2), "look", what)
+            return
 
 
 def _closed(standing: Standing) -> Iterator[Alarm]:

@@ -54,7 +54,7 @@ class LiveClocks:
         """The same facts with the last readings of the day, and all that was watched."""
         survey = self._job.survey
         for reading in self._story.readings:
-            told = {key: getattr(reading, key) for key in _KEYS}
+            told = {key: getattr(reading, key) for key in (*_KEYS, "tile_kg_m2_h")}
             survey = replace(survey, **{k: v for k, v in told.items() if v is not None})
         seen = (*self._job.seen, *[one.sighting for one in self._story.sightings])
         job = replace(
@@ -76,7 +76,8 @@ class LiveClocks:
         usual = dict(zip(_KEYS, (then.surface_c, then.air_c, then.rh_percent,
                                  then.air_speed_m_s), strict=True))  # fmt: skip
         missing = {key: value for key, value in usual.items() if getattr(one, key) is None}
-        return replace(one, **missing)  # type: ignore[arg-type]
+        read = one.air_read and one.air_speed_m_s is not None
+        return replace(one, air_read=read, **missing)  # type: ignore[arg-type]
 
     def _sampled(self, one: Sample) -> Sample:
         then = self._morning.conditions(0.0)

@@ -19,10 +19,10 @@ class Condition:
 
 @dataclass(frozen=True)
 class LeanStart:
-    """Another way into the last field, with a helper: less is left over, and more to be minded.
+    """How the last field is looked into, by the plan's way.
 
-    It is begun on `begin_l`; before `look_band` tub and tank are read, `keep_l` or more still in
-    them, and what the rest asks for is mixed and boxed.
+    It is begun on `begin_l`; before `look_band` tub and tank are read first: with less than
+    `keep_l` left there a batch could no longer be boxed in time.
     """
 
     begin_l: float
@@ -32,23 +32,18 @@ class LeanStart:
 
 @dataclass(frozen=True)
 class FirstBatch:
-    """What is mixed before a coat is begun: as the plan has it, litres of mix and its parts.
-
-    lean_l: what will do for the morning where the rest is mixed once the slab has told how much it
-    drinks; None where nobody is there to help.
-    """
+    """What is mixed before a coat is begun, as the plan has it: litres of mix and its parts."""
 
     litres: float
     stain_l: float
     water_l: float
     acid_l: float
     cut: str
-    lean_l: float | None
 
 
 @dataclass(frozen=True)
 class StartIf:
-    """The next field, and what must hold before it is begun; `lean` instead of its mix."""
+    """The next field, and what must hold before it is begun; `lean`: it is looked into."""
 
     field: str
     rooms: tuple[str, ...]

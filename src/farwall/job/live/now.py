@@ -25,9 +25,6 @@ from farwall.job.story.noun import Story
 from farwall.mix.gate import budget
 
 CERTAIN_PERCENT = 99.0
-LEAN_SHARE = 0.65
-"""Of a coat's likely need, mixed in the morning by the leaner way: set on the bench's tuning days,
-reported on others (docs/live-day.md)."""
 
 
 def now(
@@ -135,15 +132,8 @@ def _first_batch(standing: Standing) -> FirstBatch | None:
     made = next((one for one in plan.mixes if one.coat == standing.coat), None)
     if made is None or (told is not None and (told.fields or told.mixed_l is not None)):
         return None
-    litres = [sum(band.litres for band in field.bands) for field in standing.own]
-    lean = None
-    if plan.inputs.crew.helper and litres:
-        first = chances_of(plan, standing.coat)[standing.own[0].id]
-        least = standing.belief.enough_l(litres[0], chance_dry=first)
-        lean = round(max(least, LEAN_SHARE * sum(litres)), 2)
     whole = made.stain_l + made.water_l + made.acid_l
-    lean = None if lean is None or lean >= whole else lean
-    return FirstBatch(whole, made.stain_l, made.water_l, made.acid_l, made.cut, lean)
+    return FirstBatch(whole, made.stain_l, made.water_l, made.acid_l, made.cut)
 
 
 def _light_until(job: Job, plan: Plan, at_min: float) -> float | None:

@@ -8,6 +8,7 @@ from farwall.facts.plan import Plan
 from farwall.facts.so_far import MoreMix
 from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
 from farwall.job.live.standing import rooms_text
+from farwall.job.more_mix_inside import is_lean
 from farwall.job.story.say import clock, volume
 from farwall.units import ft2_per_gal_from_m2_per_l
 
@@ -23,7 +24,7 @@ def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
     """The lines; `again` is what is to be said of planning anew."""
     lines = [_first(plan, now), *_why_first(now)]
     if not now.stops:
-        lines += [*_mix(now), _drunk(now)]
+        lines += [*_mix(plan, now), _drunk(now)]
     odd = list(_odd(now))
     last = [_next_alarm(plan, now), *_waits(plan, now), *odd, *_advised(now), _open(now)]
     last = [line for line in last if line]
@@ -62,6 +63,9 @@ def _go_on(plan: Plan, now: Now) -> str:
     if mix is not None and mix.how == "no" and mix.before_field == now.field:
         return "spray to the next line that hides a seam and stop there (`farwall stop`)."
     if mix is not None and mix.how == "boxed" and mix.before_band == now.band:
+        if is_lean(plan, now.coat):
+            litres = volume(mix.litres)
+            return f"the helper mixes {litres} at once; go on with band {now.band}, then box it."
         return f"mix {volume(mix.litres)} at once and box it, then go on with {now.band}."
     due = next((one for one in now.alarms if one.kind == "edge"), None)
     if any(one.rule == "quiet log" for one in now.advice):
@@ -77,7 +81,7 @@ def _why_first(now: Now) -> Iterator[str]:
         yield f"NO ({one.rule}): {one.reason}"
 
 
-def _mix(now: Now) -> Iterator[str]:
+def _mix(plan: Plan, now: Now) -> Iterator[str]:
     mix = now.more_mix
     if mix is None:
         return
@@ -85,16 +89,30 @@ def _mix(now: Now) -> Iterator[str]:
         yield _first_batch(now, now.first_batch)
     elif mix.how == "no":
         yield f"MIX NOTHING NEW. {mix.why}"
+    elif mix.how == "look":
+        yield _look(plan, now, mix)
     elif mix.how == "nothing":
         yield f"{_have(now)}: enough for all that is to come in coat {now.coat}."
     else:
         yield _more(now, mix)
 
 
+def _look(plan: Plan, now: Now, mix: MoreMix) -> str:
+    """Where to look next into the last field, and with how much left to go on."""
+    bands = next((one.bands for one in plan.fields if one.id == mix.before_field), ())
+    ordered = sorted(bands, key=lambda band: band.start_min)
+    at = next((n for n, band in enumerate(ordered) if band.id == mix.before_band), 0)
+    after = ordered[at - 1].id if at else mix.before_band
+    go_on = volume(mix.latest_at_l)
+    return (
+        f"{_have(now)}. Look into the tub after band {after}: with {go_on} or more go on, with "
+        "less enter it and mix what is told."
+    )
+
+
 def _first_batch(now: Now, made: FirstBatch) -> str:
     parts = f"{volume(made.stain_l)} stain into {volume(made.water_l)} water ({made.cut})"
-    line = f"Mix and enter it: {volume(made.litres)} for coat {now.coat}, {parts}"
-    return f"{line}; or {volume(made.lean_l)} now, the rest later." if made.lean_l else f"{line}."
+    return f"Mix and enter it: {volume(made.litres)} for coat {now.coat}, {parts}."
 
 
 def _more(now: Now, mix: MoreMix) -> str:
@@ -171,7 +189,7 @@ def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:
     told = [one for one in ask.conditions if one.holds is False or one.what in _LOOKED_AT]
     told.sort(key=lambda one: rank[one.holds])
     marks = {True: "holds", False: "NOT YET", None: "look"}
-    lean = _lean(ask.lean) if any(o.what == "mix" and not o.holds for o in told) else ""
+    lean = _lean(ask.lean)
     for one in told[: max(most - (2 if lean else 1), 1)]:
         yield f"  {marks[one.holds]}: {one.text}"
     if lean:
@@ -182,8 +200,8 @@ def _lean(lean: LeanStart | None) -> str:
     if lean is None:
         return ""
     return (
-        f"  or, with a helper: begin on {volume(lean.begin_l)}, look at tub and tank before "
-        f"{lean.look_band}, {volume(lean.keep_l)} still in them, and box the rest then"
+        f"  then look at tub and tank before {lean.look_band}, {volume(lean.keep_l)} or more "
+        "still in them; the helper has stain, water and jug set out"
     )
 
 

@@ -10,6 +10,7 @@ from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import BandDone, ClosedRoom, Past, SoFar
 from farwall.job.live.noun import InHand
 from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
+from farwall.job.mix_needs import planned_mixed_l
 from farwall.job.story.noun import CoatStory, Sprayed, Story
 from farwall.mix.thirst import Thirst
 
@@ -135,7 +136,7 @@ class Standing:
 
     @cached_property
     def _planned_hand_l(self) -> float:
-        mixed = planned_mixed_l(self.plan, self.coat, self.begun_ids)
+        mixed = planned_mixed_l(self.plan, self.coat, self.begun_ids, self.done)
         told = self.coat_story
         return mixed - (self._planned_l(told, 0) if told is not None else 0.0)
 
@@ -168,13 +169,6 @@ class Standing:
     def m2_left(self) -> float:
         """Floor of the coat in hand that is to do."""
         return sum(b.polygon.shape.area for f in self.own for b in self.left_of(f))
-
-
-def planned_mixed_l(plan: Plan, coat: str, begun: set[str]) -> float:
-    """What the plan has mixed by now: each mix before a field that is begun, the first always."""
-    own = [mix for mix in plan.mixes if mix.coat == coat]
-    made = [mix for n, mix in enumerate(own) if n == 0 or set(mix.fields[:1]) & begun]
-    return sum(mix.stain_l + mix.water_l + mix.acid_l for mix in made)
 
 
 def rooms_text(plan: Plan, ids: Sequence[str]) -> str:

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import pairwise
 
 from farwall.air.limits import COLDEST_C, HOTTEST_C, slab_verdict
 from farwall.facts.plan import Field
 from farwall.job.live.alarms import ends_min
 from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
 from farwall.job.live.standing import Standing, rooms_text
-from farwall.job.more_mix import MIXING_MIN
+from farwall.job.more_mix_inside import is_lean, last_ahead
 from farwall.job.story.say import clock, temperature, volume
+from farwall.mix.lean import looks_of
+from farwall.mix.look import LEAST_BOX_L, Place
 from farwall.units import f_from_c
-
-CHANCE_INSIDE = 0.01
-"""What a look inside the last field leaves of running dry: set on the bench's tuning days."""
 
 
 def start_if(
@@ -41,31 +39,37 @@ def start_if(
         _time(standing, field, light_until_min),
         _edge_age(field, open_low_min),
     )
-    return StartIf(field.id, field.rooms, found, _lean(standing, field))
+    return StartIf(field.id, field.rooms, found, _lean(standing, field, chances))
 
 
-def _lean(standing: Standing, field: Field) -> LeanStart | None:
-    """The leaner way, where the field is the coat's last, a helper is there, and time to mix."""
+def _lean(standing: Standing, field: Field, chances: Mapping[str, float]) -> LeanStart | None:
+    """How the field is looked into, where it is the coat's last and the plan's way says so."""
+    places = _places(standing, field, chances)
+    if not places:
+        return None
+    first = places[0]
+    keep = (first.until_ready_l - first.done_l) * standing.belief.factor + LEAST_BOX_L
+    begin = max(_likely_l(standing, field), standing.litres.have_l)
+    return LeanStart(round(begin, 2), first.band, round(keep, 2))
+
+
+def _places(standing: Standing, field: Field, chances: Mapping[str, float]) -> tuple[Place, ...]:
+    """The looks into a field that is to come; none unless it is the last and its way is lean."""
     if len(standing.to_come) > 1 or standing.in_hand is not None:
-        return None
-    if not standing.plan.inputs.crew.helper or standing.litres.known is False:
-        return None
-    tools, belief = standing.plan.inputs.tools, standing.belief
-    rate = tools.spray_m2_min * standing.plan.inputs.l_per_m2[field.coat] * belief.factor
-    keep = MIXING_MIN * rate
-    bands = sorted(standing.left_of(field), key=lambda band: band.start_min)
-    begin = max(sum(band.litres for band in bands) * belief.factor, standing.litres.have_l)
-    look, taken = "", 0.0
-    for band, following in pairwise(bands):
-        taken += band.litres
-        if begin - belief.enough_l(taken, chance_dry=CHANCE_INSIDE) < keep:
-            break
-        look = following.id
-    return LeanStart(round(begin, 2), look, round(keep, 2)) if look else None
+        return ()
+    if not is_lean(standing.plan, standing.coat):
+        return ()
+    return looks_of(last_ahead(field, chances[field.id]), standing.belief)
+
+
+def _likely_l(standing: Standing, field: Field) -> float:
+    return sum(band.litres for band in standing.left_of(field)) * standing.belief.factor
 
 
 def enough_l(standing: Standing, field: Field, chances: Mapping[str, float]) -> float:
-    """What must stand in tub and tanks before a field is begun."""
+    """What must stand in tub and tanks before a field is begun; its likely need if looked into."""
+    if _places(standing, field, chances):
+        return _likely_l(standing, field)
     litres = sum(band.litres for band in standing.left_of(field))
     return standing.belief.enough_l(litres, chance_dry=chances[field.id])
 

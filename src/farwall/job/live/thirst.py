@@ -14,12 +14,12 @@ from dataclasses import dataclass, replace
 from farwall.facts.plan import Field, Plan
 from farwall.job.first_thirst import first_thirst
 from farwall.job.story.noun import CoatStory, Level
-from farwall.mix.thirst import Thirst
+from farwall.mix.thirst import READ_L, Thirst, inside
 
-READ_L = 0.15
-"""One standard deviation of reading a tank or a tub in wet gloves. Rank: guess."""
 LEAST_SPAN_L = 0.3
 """A span planned for less than this is the scale's doing. Rank: guess."""
+
+__all__ = ["LEAST_SPAN_L", "READ_L", "after_look", "belief_of", "inside", "seen_factor"]
 
 
 @dataclass(frozen=True)
@@ -53,19 +53,6 @@ def after_look(belief: Thirst, *, parts_l: Sequence[float], used_l: float) -> Th
     read = 2 * (READ_L / planned_l) ** 2
     seen = replace(belief, field_variance=shared + read)
     return replace(seen.after(likely_l=planned_l, used_l=used_l), field_variance=own)
-
-
-def inside(belief: Thirst, *, done_l: float, used_l: float) -> Thirst:
-    """The belief of what is left of an open field, from what its first part has used.
-
-    `belief` is that of the field's start. Half of a field's own variance is taken to lie between
-    its parts (a guess); the other half its first part has told. `done_l` is what was planned.
-    """
-    parts = belief.field_variance / 2
-    read = 2 * (READ_L / done_l) ** 2
-    whole = Thirst(belief.mean, belief.variance + parts, parts / 2 + read)
-    learned = whole.after(likely_l=done_l, used_l=used_l)
-    return Thirst(learned.mean, learned.variance, parts)
 
 
 def seen_factor(coat: CoatStory | None) -> float | None:

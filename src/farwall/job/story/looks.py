@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from datetime import datetime
 
+from farwall.air.beside import TISSUE
 from farwall.air.conditions import SENSE
 from farwall.facts.job import Sighting
 from farwall.facts.plan import Plan
@@ -33,8 +34,15 @@ def reading_of(one: Happened) -> Reading:
         _sensible(one, "slab_c", "surface_c"),
         _sensible(one, "air_c", "air_c"),
         _sensible(one, "rh_percent", "rh_percent"),
-        _sensible(one, "air_speed_m_s", "air_speed_m_s"),
+        _air_speed(one),
+        one.number("tile_kg_m2_h"),
     )
+
+
+def _air_speed(one: Happened) -> float | None:
+    """By the vane, else by what the strip of tissue does."""
+    told = _sensible(one, "air_speed_m_s", "air_speed_m_s")
+    return told if told is not None else dict(TISSUE).get(one.text("tissue"))
 
 
 def _sensible(one: Happened, key: str, measure: str) -> float | None:
@@ -149,6 +157,7 @@ class Looks:
                     air_c=self._latest("air_c", room),
                     rh_percent=self._latest("rh_percent", room),
                     air_speed_m_s=self._latest("air_speed_m_s", room),
+                    tile_kg_m2_h=self._latest("tile_kg_m2_h", room),
                 ),
             )
         )

@@ -141,6 +141,7 @@ class Reading:
     air_c: float | None
     rh_percent: float | None
     air_speed_m_s: float | None
+    tile_kg_m2_h: float | None = None
 
 
 @dataclass(frozen=True)

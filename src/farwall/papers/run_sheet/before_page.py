@@ -70,8 +70,17 @@ def _mix_row(plan: Plan, mix: Mix, units: Units) -> list[str]:
         volume(mix.stain_l, units),
         volume(mix.acid_l, units) if mix.acid_l > 0 else "none",
         volume(total, units),
-        _runs(fields),
+        f"{_runs(fields)}{_inside(plan, mix)}",
     ]
+
+
+def _inside(plan: Plan, mix: Mix) -> str:
+    """Where in its field a mix is made, for one made at a look."""
+    look = next((one for one in plan.looks if one.band == mix.before_band), None)
+    if not mix.before_band or look is None:
+        return ""
+    order = {band.id: band.order for field in plan.fields for band in field.bands}
+    return f", after band {order.get(look.after, look.after)}"
 
 
 def _runs(fields: list[str]) -> str:
@@ -116,6 +125,11 @@ def _beside_the_gate(plan: Plan, buying: Buying, units: Units) -> list[str]:
         words.append(
             "The later mix of a coat is made at the stop line before its first field and boxed "
             "with what is left."
+        )
+    if plan.looks:
+        words.append(
+            "The last field is begun without a reserve and looked into: what the looks on the "
+            "helper's page say is mixed while it is sprayed, and boxed."
         )
     if buying.usual_rule:
         rules = [_usual_words(plan, rule, units) for rule in buying.usual_rule]

@@ -142,6 +142,8 @@ def _head(
     litres = sum(band.litres for band in field.bands)
     gate = buying.gates.get(field.id)
     possible, good = field.verdict != "cannot", fits(plan, field)
+    looked = any(look.field == field.id for look in plan.looks)  # told on the helper's page
+    steps = gate.thirsty if gate and possible and not looked else ()
     needs = [f"{area(field.area_m2, units)}, {volume(litres, units)}"]
     if gate is not None and possible:
         needs.append(f"Start only with at least {volume(gate.start_l, units)} in tanks and tub")
@@ -149,7 +151,7 @@ def _head(
         "title": plain(field_rooms(plan, field)),
         "clock": clock.span(field.start_min, field.end_min) if possible else "",
         "needs": plain(unbroken(". ".join(needs) + ".")),
-        "thirsty": plain(_thirsty(gate.thirsty if gate and possible else (), units)),
+        "thirsty": plain(_thirsty(steps, units)),
         "lives": plain(unbroken(edges_live(plan, field, clock))) if possible else "",
         "stop": [] if good else [plain(line) for line in _stop(plan, field)],
         "good": good,

@@ -6,6 +6,7 @@ import shapely
 
 from farwall.facts.plan import Field, Plan, Refill
 from farwall.papers.drawing.scene import way_of
+from farwall.papers.run_sheet.look_points import look_points
 from farwall.papers.wall_clock import Units, WallClock
 from farwall.papers.words import volume
 
@@ -26,6 +27,7 @@ def field_points(plan: Plan, field: Field, units: Units, clock: WallClock) -> li
         points.append("The helper waits with the full spare tank on dry floor at the way out.")
     if not refills:
         points.append("No refill in this field: one tank lasts.")
+    points += look_points(plan, field, clock)
     stops = len(field.stop_lines)
     if stops:
         names = "the dashed stop line" if stops == 1 else f"the {stops} dashed stop lines"

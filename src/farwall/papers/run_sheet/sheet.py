@@ -18,6 +18,7 @@ from farwall.papers.run_sheet.buying import Buying
 from farwall.papers.run_sheet.day_page import day_page
 from farwall.papers.run_sheet.field_page import field_pages_begun
 from farwall.papers.run_sheet.in_language import in_language
+from farwall.papers.run_sheet.look_points import looks_page
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.moments_page import moments_page
 from farwall.papers.run_sheet.sun_page import sun_page
@@ -47,11 +48,12 @@ def run_sheet_pdf(
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
     One page for the evening before and the morning, one of the van where it was told, one for
-    the day, one of moments, one of the sun where it was reckoned, one for each field in each
-    coat; a page that cannot hold its words goes on to a second. `units` puts gallons and feet
-    or litres and metres first and chooses the paper (US Letter or A4) unless `paper` does.
-    `gates` (see `buying.Buying`) wins over those of `plan.buying`. `notes` are the user's own
-    words for the first page. `language`: what the book of phrases does not hold stays in English.
+    the day, one of moments, one of the sun where it was reckoned, one of the looks into last
+    fields where there are any, one for each field in each coat; a page that cannot hold its words
+    goes on to a second. `units` puts gallons and feet or litres and metres first and chooses the
+    paper (US Letter or A4) unless `paper` does. `gates` (see `buying.Buying`) wins over those of
+    `plan.buying`. `notes` are the user's own words for the first page. `language`: what the book
+    of phrases does not hold stays in English.
     """
     begun = run_sheet_begun(
         plan,
@@ -115,6 +117,7 @@ def sheet_data(
                 "day": day_page(plan, job_name=job_name, units=units, size=size),
                 "moments": moments_page(plan, units=units, size=size),
                 "sun": sun_page(plan, units=units, size=size),
+                "looks": looks_page(plan, units=units),
                 "fields": fields(),
             }
         )

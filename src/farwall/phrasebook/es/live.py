@@ -13,6 +13,22 @@ PHRASES = {
     "empiece el tramo {&1} en {@2}, franja {&3}, si se cumple lo de abajo.",
     "spray to the next line that hides a seam and stop there (`farwall stop`).":
     "rocíe hasta la próxima línea que esconde una marca y pare ahí (`farwall stop`).",
+    "the helper mixes {#1} at once; go on with band {&2}, then box it.":
+    "el ayudante mezcla {#1} de inmediato; siga con la franja {&2} y luego júntelo.",
+    "{1}. Look into the tub after band {&2}: with {#3} or more go on, with less enter it and mix "
+    "what is told.":
+    "{1}. Mire la tina después de la franja {&2}: con {#3} o más siga; con menos, anótelo y mezcle "
+    "lo que se diga.",
+    "Look into tub and tank after band {&1}: with {#2} or more go on to the next look, with less "
+    "mix by what is left and box it.":
+    "Mire tina y tanque después de la franja {&1}: con {#2} o más siga hasta la próxima mirada; "
+    "con menos, mezcle según lo que queda y júntelo.",
+    "look into tub and tank after band {&1}, and enter what is left":
+    "mire tina y tanque después de la franja {&1} y anote lo que queda",
+    "then look at tub and tank before {&1}, {#2} or more still in them; the helper has stain, "
+    "water and jug set out":
+    "luego mire tina y tanque antes de {&1}, con {#2} o más todavía en ellos; el ayudante tiene "
+    "listos tinte, agua y jarra",
     "mix {#1} at once and box it, then go on with {&2}.":
     "mezcle {#1} de inmediato y júntelo, luego siga con {&2}.",
     "enter what was sprayed since: field {&1} stands open in the log.":

@@ -37,6 +37,42 @@ PHRASES = {
     "with what is left.":
     "La mezcla posterior de una mano se hace en la línea de parada antes de su primer tramo y se "
     "junta con lo que queda.",
+    "The last field is begun without a reserve and looked into: what the looks on the helper's "
+    "page say is mixed while it is sprayed, and boxed.":
+    "El último tramo se empieza sin reserva y se mira la tina: lo que diga la página del ayudante "
+    "se mezcla mientras se rocía, y se junta.",
+    "{1}, after band {#2}": "{1}, después de la franja {#2}",
+    "The helper: looks into the tub": "El ayudante: mirar la tina",
+    "Before the field is begun set out at the tub: stain opened, water in its pail, jug, stirrer. "
+    "Same lot and same cut as what is in the tub.":
+    "Antes de empezar el tramo tenga listo junto a la tina: tinte abierto, agua en su cubeta, jarra "
+    "y palo. Mismo lote y misma dilución que lo de la tina.",
+    "Read tub and tanks together as soon as the band is done. Enough to go on: say so, and look "
+    "again after the next band. Less: mix what the table says, water first, while the sprayer "
+    "sprays; pour all that is left in the tub into it, stir, and fill tanks from that.":
+    "Lea tina y tanques juntos en cuanto acabe la franja. Si alcanza para seguir, dígalo y mire "
+    "otra vez después de la próxima franja. Si es menos, mezcle lo que dice la tabla, primero el "
+    "agua, mientras se rocía; échele todo lo que queda en la tina, revuelva y llene de ahí.",
+    "Too late: the batch would come fresh against a wet edge. Spray to the next line that hides a "
+    "seam, and begin the new mix behind it.":
+    "Demasiado tarde: la mezcla nueva llegaría contra una orilla mojada. Rocíe hasta la próxima "
+    "línea que esconde una marca y empiece detrás la mezcla nueva.",
+    "One table for a slab as thirsty as planned, one for a slab that drank more before this field: "
+    "take the one nearest to what the field was begun on.":
+    "Una tabla para una losa como se planeó y otra para una que bebió más antes de este tramo: use "
+    "la más cercana a lo que había al empezar.",
+    "Look into the tub after {1}, from {#2}: the helper's page.":
+    "Mire la tina después de {1}, desde las {#2}: página del ayudante.",
+    "bands {#1} to {#2}": "las franjas {#1} a {#2}",
+    "band {#1}": "la franja {#1}",
+    "Begun on {#1}": "Empezado con {#1}",
+    "after band": "después de franja",
+    "go on with": "siga con",
+    "go on": "siga",
+    "left in tub and tanks, and what to mix with it, in":
+    "lo que queda en tina y tanques, y qué mezclar con ello, en",
+    "{#1} left": "quedan {#1}",
+    "late": "tarde",
     "The usual rule, one extra gallon on five or six (common practice, no source), would "
     "mix {1}.":
     "La regla usual, un galón extra por cada cinco o seis (práctica común, sin fuente), mezclaría "

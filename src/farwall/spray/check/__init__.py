@@ -15,6 +15,9 @@ steps. What it holds a plan to:
   (`stop-line-open`);
 - the tank never falls below nothing nor holds more than it can (`tank-dry`,
   `overfull`), and is filled where people stand (`refill-astray`);
+- a batch mixed inside a field is looked for early enough to be boxed (`look-late`), by a helper
+  (`look-alone`), of the same lot (`other-lot`), and no new mix is begun in sight of an old
+  one with nothing to box it with (`two-shades`);
 - a coat waits for the one under it (`not-dry`);
 - in mid-day the past stands as it was told (`past-altered`) and nobody sprays where somebody
   stands (`closed`) or shuts them in; the pace of what has happened is not judged;
@@ -40,6 +43,7 @@ from farwall.spray.check.cover import coverage, outside_rooms, reach_and_pace
 from farwall.spray.check.edges import dead_edges, edges_by_field, edges_of, seams_by_field
 from farwall.spray.check.figures import edited
 from farwall.spray.check.lives import dead_by_room, wrong_open_times
+from farwall.spray.check.looks import look_faults
 from farwall.spray.check.nouns import Fault, PlanRead, Unreadable
 from farwall.spray.check.past import past_faults
 from farwall.spray.check.people import jumps, people_of
@@ -111,6 +115,7 @@ def _faults(plan: PlanRead) -> Iterator[Fault]:
             yield from dead_edges(field, seams[field.id], world)
     yield from open_stop_lines(plan, edges, world)
     yield from tank_faults(plan, world, people)
+    yield from look_faults(plan)
     yield from past_faults(plan, world)
     peaks = {field: found[0].oldest.age_min if found else 0.0 for field, found in seams.items()}
     yield from edited(plan, edges, peaks)

@@ -257,6 +257,25 @@ class Mix:
     water_l: float
     acid_l: float
     fields: tuple[str, ...]
+    before_band: str = ""
+    lots: tuple[str, ...] = ()
+
+    @property
+    def litres(self) -> float:
+        """All that is in the tub."""
+        return self.stain_l + self.water_l + self.acid_l
+
+
+@dataclass(frozen=True)
+class Look:
+    """A look into a field before a band: planned litres done and to do, and begun on so much."""
+
+    field: str
+    band: str
+    at_min: float
+    done_l: float
+    to_do_l: float
+    begin_l: float
 
 
 @dataclass(frozen=True)
@@ -317,6 +336,7 @@ class PlanRead:
     clocks: tuple[Clock, ...]
     so_far: SoFar | None = None
     left: tuple[Field, ...] = ()
+    looks: tuple[Look, ...] = ()
 
     def is_past(self, ends_min: float) -> bool:
         """Whether what ends at this minute is a fact of a day that is told so far."""

@@ -21,6 +21,7 @@ from farwall.spray.check.nouns import (
     Field,
     Fixture,
     House,
+    Look,
     Mix,
     Opening,
     OpenTime,
@@ -68,6 +69,7 @@ def _plan(top: At) -> PlanRead:
         clocks=tuple(map(_clock, top.get("clocks").items())),
         so_far=_so_far(top) if top.get("so_far").given else None,
         left=tuple(map(_field, top.get("left").items())) if top.get("left").given else (),
+        looks=tuple(map(_look, top.get("looks").items())) if top.get("looks").given else (),
     )
 
 
@@ -304,6 +306,19 @@ def _mix(at: At) -> Mix:
         water_l=at.get("water_l").number(-MANY, MANY),
         acid_l=at.get("acid_l").number_or_none(-MANY, MANY) or 0.0,
         fields=at.get("fields").texts(),
+        before_band=at.get("before_band").text_or(""),
+        lots=at.get("lots").texts() if at.get("lots").given else (),
+    )
+
+
+def _look(at: At) -> Look:
+    return Look(
+        field=at.get("field").text(),
+        band=at.get("band").text(),
+        at_min=_minute(at.get("at_min")),
+        done_l=at.get("done_l").number(0, MANY),
+        to_do_l=at.get("to_do_l").number(0, MANY),
+        begin_l=at.get("begin_l").number(0, MANY),
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
@@ -54,14 +54,6 @@ def brought(content: bytes, name: str, *, scale_m_per_unit: float | None = None)
     return _of_drawing(reading, name)
 
 
-def facts_in(content: bytes, name: str) -> Json:
-    """The facts of a job in the bytes of a file. Raises Refused, also where it is no job yet."""
-    found = brought(content, name)
-    if found.facts is None:
-        raise Refused(*(Mistake(note.code, note.what) for note in found.notes["asks"]))
-    return found.facts
-
-
 def _of_drawing(reading: Reading, name: str) -> Brought:
     from farwall.job.from_reading import job_from_reading
     from farwall.readers.job_json import job_to_dict
@@ -69,17 +61,16 @@ def _of_drawing(reading: Reading, name: str) -> Brought:
 
     job_id, called = id_from(name), _stem(name).replace("_", " ").strip()
     notes = {"mended": reading.mended, "left": reading.left, "asks": reading.asks}
-    unit = reading.length_unit
-    told = {"notes": notes, "unit": unit, "is_drawing": True}
+    found = Brought(job_id, called, None, None, notes, reading.length_unit, is_drawing=True)
     if reading.scale_m_per_unit is not None and not reading.floor.rooms:
-        return Brought(job_id, called, None, drawn_floor(reading.floor), **told)
+        return replace(found, drawn=drawn_floor(reading.floor))
     job = job_from_reading(reading, job_id=job_id, exits_told=True)
     if not job.exits:
-        return Brought(job_id, called, None, drawn_floor(job.floor), **told)
+        return replace(found, drawn=drawn_floor(job.floor))
     facts = job_to_dict(job)
     facts.setdefault("name", called)
     facts = facts_of_job(facts, name)
-    return Brought(str(facts["id"]), str(facts["name"]), facts, **told)
+    return replace(found, id=str(facts["id"]), name=str(facts["name"]), facts=facts)
 
 
 def facts_of_job(facts: Json, name: str = "") -> Json:

@@ -2,20 +2,21 @@
 
 Minutes count from the plan's start. Spraying and waits are the plan's own. The work before and
 after lies in the calendar's hours with its usual labour (`days.practice`: common practice and
-guesses), each step at the first working hour after the likely end of what it waits for.
+guesses), Monday to Friday, each step at the first working hour after the likely end of what it
+waits for.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
 from farwall.air.sealers import limits_of
 from farwall.days.practice import (
     DAY_MIN,
-    EVENING_MIN,
     MILESTONES,
     WORK_FROM_MIN,
     WORK_UNTIL_MIN,
@@ -26,10 +27,14 @@ from farwall.days.practice import (
 from farwall.facts.job import Job
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.floor.takeoff import take_off
+from farwall.web.pages.from_calendar import Days
 from farwall.web.pages.said_clock import SaidClock
+from farwall.web.pages.working_days import WorkingDays
 
-Kind = Literal["done", "sprayed", "planned"]
-"""done: facts hold it, its day is not told · sprayed: by the plan's own minutes · planned."""
+Kind = Literal["done", "sprayed", "planned", "happened"]
+"""done: facts hold it, its day is not told · sprayed: by the plan's own minutes · planned ·
+happened: as entered."""
+_SAID_BY = {"seal": "sealed", "hand-over": "handed-over"}
 _DRY_DOWN, _SEALER, _TRAFFIC = "dry-down before sealing", "next coat of sealer", "traffic in shoes"
 _OPEN_TIME = "open time"
 _TAIL_MIN = 240.0
@@ -68,11 +73,19 @@ class Awaited:
 
 @dataclass(frozen=True)
 class Course:
-    """The whole course of a house on the tape."""
+    """The whole course of a house on the tape.
+
+    entered: words of the log with their minutes; what lies after the coats is then as entered, and
+    what is not entered by `now_min` still lies ahead. days: of the firm's calendar, by step; where
+    it has a step that is still planned, that is where it stands.
+    """
 
     job: Job
     plan: Plan
     clock: SaidClock
+    entered: tuple[tuple[str, float], ...] = ()
+    now_min: float = -math.inf
+    days: Days = field(default_factory=dict)
 
     @cached_property
     def coats(self) -> tuple[Piece, ...]:
@@ -101,12 +114,11 @@ class Course:
                 if clock.coat == piece.fields[0].coat and clock.begins_min is None
             ]  # fmt: skip
         ends = {(one.key, one.number): one.to_min for one in self._after}
+        after = {
+            _DRY_DOWN: ("rinse", 0), _SEALER: ("seal", 1), _TRAFFIC: ("seal", self._seal_coats),
+        }  # fmt: skip
         for clock in self._later:
-            begins = clock.begins_min or 0.0
-            if clock.name == _SEALER:
-                begins = ends.get(("seal", 1), begins)
-            elif clock.name == _TRAFFIC:
-                begins = ends.get(("seal", self._seal_coats), begins)
+            begins = ends.get(after.get(clock.name, ("", 0)), clock.begins_min or 0.0)
             found.append(Awaited(begins, clock))
         return tuple(found)
 
@@ -124,6 +136,10 @@ class Course:
     def piece(self, key: str, number: int = 0) -> Piece | None:
         """A piece of work by its key."""
         return next((p for p in self.pieces if (p.key, p.number) == (key, number)), None)
+
+    @property
+    def _days(self) -> WorkingDays:
+        return WorkingDays(self.clock)
 
     @property
     def _last(self) -> float:
@@ -159,10 +175,10 @@ class Course:
     def _before(self) -> tuple[Piece, ...]:
         if not self.coats:
             return ()
-        midnight = -(self.clock.starts_at.hour * 60.0 + self.clock.starts_at.minute)
-        mask = self._back(midnight, self._lasts["mask"])
-        clean = self._back(_midnight(mask, midnight), self._lasts["clean"])
-        first = _midnight(clean, midnight)
+        midnight = self._days.midnight(0.0)
+        mask = self._morning_work("mask", midnight)
+        clean = self._morning_work("clean", self._days.midnight(mask.from_min))
+        first = self._days.midnight(clean.from_min)
         survey = self.job.survey
         known = {
             "survey": survey.drop_s is not None or survey.slab_c is not None,
@@ -170,63 +186,66 @@ class Course:
             "signed": bool(survey.sample_signed),
         }
         days = dict(zip(("sheet", *known), (day for day, _ in MILESTONES), strict=True))
-        told = [
-            Piece(
-                key, "done" if known[key] else "planned",
-                first + days[key] * DAY_MIN + WORK_FROM_MIN,
-                first + days[key] * DAY_MIN + WORK_UNTIL_MIN,
-            )
-            for key in known
-        ]  # fmt: skip
-        return (
-            *told,
-            Piece("clean", "planned", clean, clean + self._over(self._lasts["clean"])),
-            Piece("mask", "planned", mask, mask + self._over(self._lasts["mask"])),
-        )
+        told = []
+        for key, done in known.items():
+            at = self._days.working_day(first + days[key] * DAY_MIN + WORK_FROM_MIN)
+            until = at + WORK_UNTIL_MIN - WORK_FROM_MIN
+            told.append(Piece(key, "done" if done else "planned", at, until))
+        return (*told, clean, mask)
 
-    def _back(self, until: float, lasts: float) -> float:
-        """When work of so many minutes begins that is over on the working day before a midnight."""
-        day = WORK_UNTIL_MIN - WORK_FROM_MIN
-        whole = -(-lasts // day)
-        return until - whole * DAY_MIN + WORK_FROM_MIN
-
-    def _over(self, lasts: float) -> float:
-        """Minutes on the clock from a start in the morning, with the nights between."""
-        day = WORK_UNTIL_MIN - WORK_FROM_MIN
-        nights = -(-lasts // day) - 1
-        return lasts + nights * (DAY_MIN - day)
+    def _morning_work(self, key: str, until: float) -> Piece:
+        """Work before the coats: on the calendar's days, else on the last working days before."""
+        if key in self.days:
+            return Piece(key, "planned", *self.days[key])
+        begins = self._days.back(until, self._lasts[key])
+        return Piece(key, "planned", begins, self._days.over(begins, self._lasts[key]))
 
     @cached_property
     def _after(self) -> tuple[Piece, ...]:
         down = next((one for one in self._later if one.name == _DRY_DOWN), None)
         if down is None or down.begins_min is None:
             return ()
-        area = take_off(self.job.floor).net_m2
-        rinse = rinsing_min(area_m2=area, people=self._people)
-        found = [Piece("rinse", "planned", down.begins_min - rinse, down.begins_min)]
-        free = down.begins_min + (down.likely_min or down.low_min)
-        again = next((one for one in self._later if one.name == _SEALER), None)
-        between = (again.likely_min or again.low_min) if again is not None else DAY_MIN
+        found = [self._rinse(down.begins_min)]
+        free = found[0].to_min + (down.likely_min or down.low_min)
+        between = self._likely(_SEALER)
         for n in range(1, self._seal_coats + 1):
-            begins = self._at_work(free, self._lasts["seal-1"])
-            found.append(Piece("seal", "planned", begins, begins + self._lasts["seal-1"], n))
+            found.append(self._step("seal", free, self._lasts["seal-1"], n))
             free = found[-1].to_min + between
-        traffic = next((one for one in self._later if one.name == _TRAFFIC), None)
-        shoes = (traffic.likely_min or traffic.low_min) if traffic is not None else DAY_MIN
-        last = self._at_work(found[-1].to_min + shoes, self._lasts["hand-over"])
-        found.append(Piece("hand-over", "planned", last, last + self._lasts["hand-over"]))
-        return tuple(found)
+        shoes = found[-1].to_min + self._likely(_TRAFFIC)
+        return (*found, self._step("hand-over", shoes, self._lasts["hand-over"]))
 
-    def _at_work(self, free_min: float, lasts: float) -> float:
-        """The first minute from then on at which so many minutes fit before the evening."""
-        of_day = (free_min + self.clock.starts_at.hour * 60 + self.clock.starts_at.minute) % DAY_MIN
-        if of_day < WORK_FROM_MIN:
-            return free_min + WORK_FROM_MIN - of_day
-        if of_day + lasts > EVENING_MIN:
-            return free_min + DAY_MIN - of_day + WORK_FROM_MIN
-        return free_min
+    def _likely(self, name: str) -> float:
+        clock = next((one for one in self._later if one.name == name), None)
+        return DAY_MIN if clock is None else clock.likely_min or clock.low_min
 
+    def _rinse(self, until: float) -> Piece:
+        """From neutralising to the last rinse: as entered, or as the dry-down has it."""
+        lasts = rinsing_min(area_m2=take_off(self.job.floor).net_m2, people=self._people)
+        begun, ended = self._entered("neutralised"), self._entered("rinsed")
+        if ended:
+            return Piece("rinse", "happened", min([*begun, *ended]), ended[-1])
+        start = until - lasts
+        days = self.days.get("neutralise")
+        if begun:
+            start = begun[0]
+        elif days is not None and days[0] >= max(self._last, self.now_min):
+            return Piece("rinse", "planned", *days)
+        elif start < self.now_min:
+            start = self._days.at_work(self.now_min, lasts)
+        return Piece("rinse", "planned", start, max(start + lasts, self.now_min))
 
-def _midnight(minute: float, any_midnight: float) -> float:
-    """The midnight before a minute."""
-    return any_midnight + (minute - any_midnight) // DAY_MIN * DAY_MIN
+    def _step(self, key: str, free: float, lasts: float, number: int = 0) -> Piece:
+        """A step after the rinse: as entered, else at the first working hour that is free."""
+        told = self._entered(_SAID_BY[key])
+        place = max(number, 1)
+        if len(told) >= place:
+            return Piece(key, "happened", told[place - 1], told[place - 1], number)
+        days = self.days.get(f"{key}-{number}" if number else key)
+        if days is not None and days[0] >= max(self._last, self.now_min):
+            return Piece(key, "planned", *days, number)
+        begins = self._days.at_work(max(free, self.now_min), lasts)
+        return Piece(key, "planned", begins, begins + lasts, number)
+
+    def _entered(self, word: str) -> list[float]:
+        """When a word was entered, after the last coat."""
+        return [at for told, at in self.entered if told == word and at >= self._last]

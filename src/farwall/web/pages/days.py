@@ -25,13 +25,14 @@ from farwall.web.pages.days_shown import Look, shown_of
 from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
+from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
 Json = dict[str, Any]
-CALENDAR, WHAT_IF = "calendar", "calendar-if"
-"""Kinds of documents: the calendar that stands, and the last one asked about."""
+WHAT_IF = "calendar-if"
+"""Kind of document: the calendar that was asked about last."""
 MOST_MB = 8
 _ROOM = 200_000
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
+from farwall.evidence import source_words
 from farwall.papers.wall_clock import Units
 from farwall.web.calendar_work import asked_from, moves
 from farwall.web.pages.days_tape import Drawn, Span, days_tape, span_of
@@ -61,7 +62,7 @@ def shown_of(stands: Json, case: Json | None, units: Units, look: Look) -> Json:
         "steps": _windows(spans[0], scale), "houses": houses,
         "next": next_steps(document, now), "proof": proof_told(drawn),
         "faults": [f"{one['code']} {one['house']}: {one['what']}" for one in made["faults"]],
-        "rests": said("days-rests", source=drawn["rests_on"]["source"],
+        "rests": said("days-rests", source=source_words(drawn["rests_on"]["source"]),
                       rank=drawn["rests_on"]["rank"]),
         "notes": drawn.get("notes", []), "cautions": drawn["cautions"],
         "made": stamp_told(made["made_at"], units),

@@ -85,7 +85,9 @@ def house_told(house: Json, units: Units) -> list[str]:
     low, likely = _at(last, "ends_low_at"), _at(last, "ends_at")
     values = {"likely": day_told(likely), "low": day_told(low)}
     if last["ends_high_at"]:
-        lines = [said("days-over", high=day_told(_at(last, "ends_high_at")), **values)]
+        high = day_told(_at(last, "ends_high_at"))
+        sure = values["low"] == high
+        lines = [said("days-over-sure" if sure else "days-over", high=high, **values)]
     else:
         lines = [said("days-over-open", **values)]
     ends = moment_told(datetime.fromisoformat(lock["ends_at"]), units)

@@ -17,7 +17,7 @@ from farwall.web.live import Live
 from farwall.web.pages.drafts import DRAFT, FloorOf, draft_document, floor_of
 from farwall.web.pages.draw_new import New
 from farwall.web.pages.draw_underlay import Underlays, underlay_told
-from farwall.web.pages.drawn_faults import faults_told
+from farwall.web.pages.drawn_faults import faults_told, windows_off
 from farwall.web.pages.drawn_keep import Other, keep_drawn
 from farwall.web.pages.drawn_preview import Previews
 from farwall.web.pages.drawn_read import MOST_DRAWN_BYTES, drawn_from
@@ -107,12 +107,14 @@ class _Draw:
         except Refused as error:
             draft = draft_document(floor.version, floor.name, drawn)
             await self.door.written(lambda: self.door.book.put_document(DRAFT, job, draft))
-            told = faults_told(error.mistakes, drawn)
-            return JSONResponse({"said": said("draw-not-yet"), "faults": told}, 422)
+            faults = faults_told(error.mistakes, drawn)
+            return JSONResponse({"said": said("draw-not-yet"), "faults": faults}, 422)
         if made is None:
             return JSONResponse({"said": said("draw-same"), "version": floor.version, "faults": []})
         await self.held.plan_soon(job)
-        kept = {"said": said("draw-kept", n=made), "version": made, "faults": [], "planned": True}
+        off = windows_off(floor.windows, drawn)
+        told = said("draw-kept", n=made) + (f" {said('draw-windows-off', n=off)}" if off else "")
+        kept = {"said": told, "version": made, "faults": [], "planned": True}
         return JSONResponse(kept)
 
     async def _keep_soon(self, job: str, version: int, facts: Json) -> None:

@@ -139,10 +139,15 @@ def _alike(raw: Json, was: Json) -> bool:
 
 def _collection(floor: Json, now: Json, *, with_exits: bool) -> Json:
     """A floor that the job has as GeoJSON: what was drawn, foreign members and windows kept."""
+    from pydantic import ValidationError
+
     from farwall.readers.job_json import adapter
 
     part = {"version": 1, "floor": {k: now[k] for k in LISTS}, "exits": now["exits"]}
-    job = adapter().validate_python(part)
+    try:
+        job = adapter().validate_python(part)
+    except ValidationError:  # the reader of jobs says what is wrong with it
+        return {key: now[key] for key in LISTS}
     exits = job.exits if with_exits else ()
     made = floor_collection(job.floor, exits)["features"]
     old = [one for one in floor.get("features", []) if isinstance(one, dict)]

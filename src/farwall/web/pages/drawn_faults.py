@@ -24,7 +24,12 @@ def faults_told(mistakes: Iterable[Mistake], drawn: Json) -> list[Json]:
     told = [_told(one, drawn) for one in dict.fromkeys(mistakes)]
     part = _sound_part(drawn)
     told += [_told(one, part) for one in _faults_of(part)]
-    return list({one["what"]: one for one in reversed(told)}.values())[::-1]
+    return list({_same_as(one): one for one in reversed(told)}.values())[::-1]
+
+
+def _same_as(one: Json) -> tuple[str, str]:
+    """What two tellings of one fault have in common."""
+    return one["what"], one["where"] if one["elsewhere"] else ""
 
 
 def _faults_of(part: Json) -> list[Mistake]:
@@ -54,7 +59,7 @@ def _sound_part(drawn: Json) -> Json:
         "rooms": rooms,
         "openings": openings,
         "fixtures": [one for one in drawn["fixtures"] if _is_sound(one)],
-        "exits": [one for one in drawn["exits"] if one.get("opening") not in gone],
+        "exits": [one for one in drawn["exits"] if not gone & set(_texts([one.get("opening")]))],
     }
 
 
@@ -76,13 +81,27 @@ def _told(one: Mistake, drawn: Json) -> Json:
     near = _NEAR.search(one.what)
     at = (float(near[1]), float(near[2])) if near else None
     if at is None and things:
-        at = middle_of(*things[0], drawn)
+        at = _between(things) or middle_of(*things[0], drawn)
     named = {"list": things[0][0], "id": things[0][1]["id"]} if things else None
     elsewhere = not _PLACE.match(one.where)
     return {
         "what": one.what, "remedy": one.remedy, "where": one.where, "at": at, "thing": named,
         "elsewhere": elsewhere,
     }  # fmt: skip
+
+
+def _between(things: list[tuple[str, Json]]) -> tuple[float, float] | None:
+    """About the middle of what two rooms have in common; None where that is nothing."""
+    from farwall.floor.geojson import polygon_from
+
+    read = [polygon_from(thing.get("polygon")) for name, thing in things if name == "rooms"]
+    if len(read) != 2 or read[0] is None or read[1] is None:
+        return None
+    shared = read[0].shape.intersection(read[1].shape)
+    if shared.is_empty:
+        return None
+    point = shared.representative_point()
+    return round(float(point.x), 3), round(float(point.y), 3)
 
 
 def _things(one: Mistake, drawn: Json) -> Iterable[tuple[str, Json]]:
@@ -110,10 +129,24 @@ def middle_of(name: str, thing: Json, drawn: Json) -> tuple[float, float] | None
     else:
         polygon = thing.get("polygon")
         rings = polygon.get("coordinates") if isinstance(polygon, dict) else None
-        points = rings[0][:-1] if isinstance(rings, list) and rings and rings[0] else None
+        ring = rings[0] if isinstance(rings, list) and rings else None
+        points = ring[:-1] if isinstance(ring, list) else None
     read = [placed_at(point) for point in points] if isinstance(points, list) else []
     sound = [point for point in read if point is not None]
     if not sound:
         return None
     xs, ys = [x for x, _ in sound], [y for _, y in sound]
     return round((min(xs) + max(xs)) / 2, 3), round((min(ys) + max(ys)) / 2, 3)
+
+
+def windows_off(windows: list[Json], drawn: Json) -> int:
+    """How many windows no longer lie in a wall: they stay where they are when walls are moved."""
+    import shapely
+
+    from farwall.floor.geojson import polygon_from
+    from farwall.floor.thresholds import DEEPEST_WALL_M
+
+    read = [polygon_from(one.get("polygon")) for one in drawn["rooms"]]
+    walls = shapely.union_all([one.shape.boundary for one in read if one is not None])
+    lines = [shapely.LineString(one["line"]) for one in windows]
+    return sum(walls.distance(line.centroid) > DEEPEST_WALL_M for line in lines)

@@ -9,9 +9,10 @@ from typing import Any
 
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.web.door import Door
+from farwall.web.pages.beside import sums_of
 from farwall.web.pages.drafts import FloorOf
 from farwall.web.pages.drawn import same, with_drawn
-from farwall.web.pages.facts import facts_in_words
+from farwall.web.pages.fact_form import facts_in_words
 from farwall.web.pages.figures import BEFORE, noted
 from farwall.web.pages.repairs import READING, answered
 from farwall.web.pages.shown import Kept
@@ -51,7 +52,7 @@ async def keep_drawn(
             note = noted(
                 shown.figures, version=shown.version, starts_at=shown.plan.starts_at,
                 told=facts_in_words(shown.job),
-            )  # fmt: skip
+            ) | sums_of(shown.plan)  # fmt: skip
             book.put_document(BEFORE, floor.id, note)
         if floor.reading is not None:
             told = answered(floor.reading, answers)

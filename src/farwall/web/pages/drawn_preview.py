@@ -57,6 +57,8 @@ def previewed(job: str, version: int, drawn: Json, moving: bool) -> Json | None:
     kept = _kept.get((job, version))
     if kept is None:
         return None
+    from shapely.errors import ShapelyError
+
     from farwall.job.preview import preview
     from farwall.readers.job_json import adapter
 
@@ -67,7 +69,10 @@ def previewed(job: str, version: int, drawn: Json, moving: bool) -> Json | None:
         found = preview(kept, floor, relaid_m2=RELAID_M2 if moving else float("inf"))
     except FarwallError as error:
         return {"no": _why(error), "fields": []}
-    except ValueError as error:  # what is being drawn need not be a floor at every moment
+    except (
+        ValueError,
+        ShapelyError,
+    ) as error:  # what is being drawn need not be a floor at every moment
         return {"no": [str(error).splitlines()[0][:200]], "fields": []}
     low = {one.id: one.open_time_min.low for one in kept.plan.fields}
     fields = [

@@ -13,8 +13,8 @@ Json = dict[str, Any]
 def preview_said(told: Json, drawn: Json) -> Json:
     """What the screen shows: `head`, `lines`, and the age of its edge under each room's name."""
     if told.get("passed") or told.get("waiting"):
-        head = {"head": said("draw-preview-waits"), "lines": [], "no": False, "rooms": {}}
-        return {**told, **(head if told.get("waiting") else {})}
+        waits: Json = {"head": said("draw-preview-waits"), "lines": [], "no": False, "rooms": {}}
+        return {**told, **(waits if told.get("waiting") else {})}
     if told["no"]:
         head = said("draw-preview-none")
         return {"head": head, "lines": list(told["no"])[:4], "no": True, "rooms": {}}

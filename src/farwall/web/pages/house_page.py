@@ -49,7 +49,8 @@ def now_min_of(door: Door, shown: Shown) -> float | None:
 def plan_word(shown: Shown) -> str:
     """A word that changes with the plan, the log and the language: what is drawn may be kept."""
     went = f"{shown.went.mark}-{shown.went.now_min:g}" if shown.went is not None else ""
-    told = f"{shown.plan.inputs_hash}-{shown.version}-{went}-{LANGUAGE.get()}"
+    days = sorted(shown.days.items())
+    told = f"{shown.plan.inputs_hash}-{shown.version}-{went}-{LANGUAGE.get()}-{days}"
     return hashlib.sha256(told.encode()).hexdigest()[:12]
 
 

@@ -5,22 +5,24 @@ from __future__ import annotations
 import asyncio
 import json
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
 
 from fastapi import APIRouter, Response
 
 from farwall.errors import Unanswerable
+from farwall.phrasebook import speaking
 from farwall.readers.kept_json import kept_to_dict
 from farwall.store.canonical import canonical
 from farwall.web.door import Door
 from farwall.web.firm import FIRM
 from farwall.web.live import Live
 from farwall.web.live_jobs import PLAN, NotPlanned
-from farwall.web.pages.days import CALENDAR
 from farwall.web.pages.guarded import guarded
+from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.paper import house_path, page
+from farwall.web.pages.papers import language_of_paper
 from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGE, said
@@ -134,14 +136,16 @@ class _Papers:
         from farwall.papers.go_page import go_pdf
 
         job = self._facts(state)
-        return go_pdf(go_or_no_go(job), job, units=job.wishes.units)
+        wishes = replace(job.wishes, language=language_of_paper(job))
+        return go_pdf(go_or_no_go(job), replace(job, wishes=wishes), units=job.wishes.units)
 
     def _chain(self, state: State) -> bytes:
         from farwall.papers.chain.sheet import chain_pdf
 
         stands, house = self._in_calendar(state.id)
         units = self._facts(state).wishes.units
-        return chain_pdf(stands["document"], house, units=units)
+        with speaking("en"):  # not yet whole in Spanish: rather English than half of each
+            return chain_pdf(stands["document"], house, units=units)
 
     def _ics(self, state: State) -> bytes:
         """The events of this house alone, as they stand in the firm's calendar file."""
@@ -163,7 +167,8 @@ class _Papers:
         job = self._facts(state)
         day = seal_day(job)
         wishes = job.wishes
-        return seal_sheet_pdf(day.plan, day.sealing, units=wishes.units, notes=wishes.notes)
+        with speaking("en"):  # as above
+            return seal_sheet_pdf(day.plan, day.sealing, units=wishes.units, notes=wishes.notes)
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text

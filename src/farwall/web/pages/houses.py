@@ -18,9 +18,10 @@ from farwall.web.live import Live
 from farwall.web.pages.brought import MOST_MB, Brought, brought, facts_of_job
 from farwall.web.pages.brought_keep import is_known, keep_reading
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
-from farwall.web.pages.lines import Lines
+from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.new_houses import next_working_day, with_firm
 from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.where_stands import FILTERS
 from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions
 from farwall.web.words import said
@@ -51,11 +52,12 @@ class _Houses:
 
     def __init__(self, door: Door, held: Live) -> None:
         self.door, self.held = door, held
-        self.lines = Lines(door.book)
+        self.lines = Lines(door.book, door.clock)
 
-    def all(self, after: str = "") -> Response:
-        """A page of the list."""
-        return self._listed(after)
+    def all(self, after: str = "", q: str = "", show: str = "") -> Response:
+        """A page of the list: q, words of names that are sought; show, one of `FILTERS`."""
+        chosen = show if show in FILTERS else ""
+        return self._listed(Sought(q.strip()[:80], chosen, after, PAGE))
 
     async def sample(self, request: Request) -> Response:
         """Put the sample house into the book, where it is not, and have it planned."""
@@ -88,12 +90,14 @@ class _Houses:
             return await asyncio.to_thread(self._listed, code=code, mistakes=wrong)
 
     def _listed(
-        self, after: str = "", *, code: int = 200, mistakes: Sequence[str] = ()
-    ) -> Response:
-        found, more = self.lines.page(limit=PAGE, after=after)
+        self, sought: Sought = Sought(most=PAGE), *, code: int = 200,  # noqa: B008
+        mistakes: Sequence[str] = (),
+    ) -> Response:  # fmt: skip
+        found = self.lines.page(sought)
+        lines = found.lines
         return page(
-            "houses.html", code=code, lines=found, after=after, most=MOST_MB, mistakes=mistakes,
-            last=found[-1].id if more else "",
+            "houses.html", code=code, lines=lines, sought=sought, most=MOST_MB, mistakes=mistakes,
+            found=found, filters=FILTERS, last=lines[-1].id if found.more else "",
         )  # fmt: skip
 
     def _known(self, job: str) -> bool:

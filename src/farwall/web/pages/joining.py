@@ -15,14 +15,11 @@ from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.entering import secret_of
 from farwall.web.pages.guard import form_of, text_of
-from farwall.web.pages.lines import Lines
 from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
 from farwall.web.people.passwords import LEAST, wrong_with
-from farwall.web.people.who import BROWSER, DEVICE
+from farwall.web.people.who import BROWSER
 from farwall.web.session import Sessions
 from farwall.web.words import said
-
-_HOUSES = 20
 
 
 @dataclass(frozen=True)
@@ -44,19 +41,18 @@ class Chosen:
             raise Refused(*(Mistake("", one) for one in wrong))
 
 
-def joining(door: Door, _held: Live, sessions: Sessions) -> APIRouter:
+def joining(_door: Door, _held: Live, sessions: Sessions) -> APIRouter:
     """The routes of a link."""
     router = APIRouter(route_class=PageRoute, include_in_schema=False)
-    pages = _Joining(door, sessions)
+    pages = _Joining(sessions)
     router.get("/join/{token}")(pages.asked)
     router.post("/join/{token}")(pages.joined)
     return router
 
 
 class _Joining:
-    def __init__(self, door: Door, sessions: Sessions) -> None:
+    def __init__(self, sessions: Sessions) -> None:
         self.sessions = sessions
-        self.lines = Lines(door.book)
 
     def asked(self, token: str, to: str = "") -> Response:
         """What the link is for; looking does not spend it, for messengers look at links too.
@@ -70,7 +66,7 @@ class _Joining:
         """Spend the link."""
         form = await form_of(request)
         if text_of(form, "way") == "phone":
-            return await asyncio.to_thread(self._phone, token, text_of(form, "to"))
+            return await asyncio.to_thread(self._phone, token, request, text_of(form, "to"))
         return await asyncio.to_thread(self._joined, token, request, text_of(form, "name"), (
             secret_of(form, "password"), secret_of(form, "again"), text_of(form, "way")
         ))  # fmt: skip
@@ -94,14 +90,14 @@ class _Joining:
         except Refused as error:
             return _page(token, found, name=name, mistakes=mistakes_of(error))
         if alone:
-            device = self.sessions.begin(person, DEVICE)
-            houses = self.lines.page(limit=_HOUSES)[0]
-            return page("join_device.html", token=device, lines=houses, name=person.name)
+            answer = seen_elsewhere("/me/phone")
+            self.sessions.put_device(request, answer, person)
+            return answer
         answer = seen_elsewhere("/")
         self.sessions.put_in(request, answer, person, self.sessions.begin(person, BROWSER))
         return answer
 
-    def _phone(self, token: str, to: str) -> Response:
+    def _phone(self, token: str, request: Request, to: str) -> Response:
         """This phone in as the person who showed the link, on to the sheet of a house."""
         found = self._invite(token)
         if found is None or found.kind != PHONE:
@@ -110,8 +106,11 @@ class _Joining:
             person = self.sessions.join(token, "", "")
         except LinkSpent:
             return _spent()
-        device = self.sessions.begin(person, DEVICE)
-        return seen_elsewhere(f"/slab/{quote(to, safe='')}#{device}" if to else "/")
+        answer = seen_elsewhere("/me/phone")
+        device = self.sessions.put_device(request, answer, person)
+        if to:
+            answer.headers["location"] = f"/slab/{quote(to, safe='')}#{device}"
+        return answer
 
     def _invite(self, token: str) -> Invite | None:
         return self.sessions.people.invited(seal_of(token), now_s=self.sessions.now_s())

@@ -3,33 +3,61 @@
 from __future__ import annotations
 
 from collections import OrderedDict
+from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 
 import shapely
 
+from farwall.errors import Refused
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import area
 from farwall.store.book import Book
-from farwall.store.nouns import JobLine
+from farwall.store.nouns import JobLine, NoSuchJob
+from farwall.web.firm import FIRM
 from farwall.web.live_jobs import OF, PLAN
 from farwall.web.pages.figures import Figures, figures_in
 from farwall.web.pages.moment_words import named
+from farwall.web.pages.next_thing import Known, next_told
+from farwall.web.pages.where_stands import FILTERS, Standing, WhereStands, plainly
 from farwall.web.words import LANGUAGE, said
 
+CALENDAR = "calendar"
+"""Kind of document: the calendar that stands, with the houses in it."""
 _HELD = 2000
 
 
 @dataclass(frozen=True)
 class Line:
-    """A house of the list: where it is, its name, and the rest of its sentence."""
+    """A house of the list: where it is, its name, what comes next, and the rest of its sentence."""
 
     id: str
     name: str
+    next: str
     told: str
+
+
+@dataclass(frozen=True)
+class Sought:
+    """What the list is asked for: words of names, a filter, behind which house, how many."""
+
+    words: str = ""
+    chosen: str = ""
+    after: str = ""
+    most: int = 50
+
+
+@dataclass(frozen=True)
+class Found:
+    """A page of the list: its lines, whether there are more, how many pass each filter."""
+
+    lines: tuple[Line, ...]
+    more: bool
+    counts: dict[str, int]
+    all: int
 
 
 @dataclass
@@ -37,34 +65,69 @@ class Lines:
     """Sentences of houses, each made once for a version of its facts and of its plan."""
 
     book: Book
+    clock: Callable[[], datetime] = lambda: datetime.now(UTC)
     _held: OrderedDict[tuple[str, int, int, str], str] = field(default_factory=OrderedDict)
+    _stands: WhereStands = field(init=False)
 
-    def page(self, *, limit: int, after: str = "") -> tuple[list[Line], bool]:
-        """A page of houses, the newest first, and whether there are more. Raises NoSuchJob."""
-        found = self.book.jobs(limit=limit + 1, after=after)
-        return [self._line(one) for one in found[:limit]], len(found) > limit
+    def __post_init__(self) -> None:
+        self._stands = WhereStands(self.book)
 
-    def _line(self, one: JobLine) -> Line:
-        of = self.book.document(OF, one.id)
-        planned = int(of["facts"]) if of is not None else 0
-        key = (one.id, one.versions, planned, LANGUAGE.get())
+    def page(self, sought: Sought) -> Found:
+        """A page of houses, the newest first. Raises NoSuchJob for an `after` that is none."""
+        today = self.clock().date()
+        every = self._stands.all()
+        parts = plainly(sought.words).split()
+        named = [one for one in every if all(part in one.plain for part in parts)]
+        counts: dict[str, int] = {
+            one: sum(each.passes(one, today) for each in named) for one in FILTERS
+        }
+        mine = [one for one in named if one.passes(sought.chosen, today)]
+        behind = self._behind(mine, every, sought.after)
+        some = behind[: sought.most]
+        days = self._days() if some else {}
+        lines = tuple(self._line(one, days.get(one.line.id)) for one in some)
+        return Found(lines, len(behind) > sought.most, counts, len(named))
+
+    def _behind(
+        self, mine: list[Standing], every: list[Standing], after: str
+    ) -> list[Standing]:  # fmt: skip
+        """Those that came before the house of this id."""
+        if not after:
+            return mine
+        number = next((one.line.number for one in every if one.line.id == after), None)
+        if number is None:
+            raise NoSuchJob((after,))
+        return [one for one in mine if one.line.number < number]
+
+    def _days(self) -> dict[str, dict[str, Any]]:
+        """The houses of the calendar that stands, by id."""
+        stands = self.book.document(CALENDAR, FIRM)
+        document = stands.get("document") if stands is not None else None
+        return {one["id"]: one for one in document["houses"]} if document else {}
+
+    def _line(self, one: Standing, days: dict[str, Any] | None) -> Line:
+        line = one.line
+        key = (line.id, line.versions, one.planned, LANGUAGE.get())
         told = self._held.get(key)
         if told is None:
-            told = self._held[key] = self._told(one, of)
+            told = self._held[key] = self._told(line, self.book.document(OF, line.id))
             while len(self._held) > _HELD:
                 self._held.popitem(last=False)
         parts = [told]
-        if one.closed:
-            parts.append(said("line-closed"))
-        elif one.entries:
-            few = one.entries == 1
-            parts.append(said("line-entry") if few else said("line-entries", n=one.entries))
-        return Line(one.id, one.name or one.id, "; ".join(parts))
+        if not line.closed and line.entries:
+            few = line.entries == 1
+            parts.append(said("line-entry") if few else said("line-entries", n=line.entries))
+        plan = self.book.document(PLAN, line.id) if one.progress is not None else None
+        then = next_told(one, Known(self.clock(), plan, days))
+        return Line(line.id, line.name or line.id, then, "; ".join(parts))
 
     def _told(self, one: JobLine, of: dict[str, Any] | None) -> str:
         from farwall.readers.job_json import job_from
 
-        job = job_from(self.book.facts(one.id), f"The job {one.id}")
+        try:
+            job = job_from(self.book.facts(one.id), f"The job {one.id}")
+        except Refused:  # one house that cannot be read hides no other
+            return said("line-unread")
         return f"{facts_told(job)}; {self._plan_told(one, of)}"
 
     def _plan_told(self, one: JobLine, of: dict[str, Any] | None) -> str:

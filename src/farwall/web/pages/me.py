@@ -14,15 +14,18 @@ from farwall.web.door import Door
 from farwall.web.pages.entering import secret_of
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.joining import Chosen
+from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
 from farwall.web.people import passwords
 from farwall.web.people.tries import TooManyTries
-from farwall.web.people.who import BROWSER, KNOWN, Who, who_asks
-from farwall.web.session import Sessions, WrongPassword
+from farwall.web.people.who import BROWSER, DEVICE, KNOWN, Who, who_asks
+from farwall.web.session import COOKIE, Sessions, WrongPassword, cookie_name
 from farwall.web.words import said
 
+_HOUSES = 100
 
-def me(_door: Door, sessions: Sessions) -> APIRouter:
+
+def me(door: Door, sessions: Sessions) -> APIRouter:
     """The routes of oneself."""
 
     def entered(request: Request) -> None:
@@ -31,20 +34,31 @@ def me(_door: Door, sessions: Sessions) -> APIRouter:
     router = APIRouter(
         route_class=PageRoute, include_in_schema=False, dependencies=[Depends(entered)]
     )
-    pages = _Me(sessions)
+    pages = _Me(door, sessions)
     router.get("/me")(pages.shown)
+    router.get("/me/phone")(pages.phone)
     router.post("/me/password")(pages.password)
     router.post("/me/leave-all")(pages.leave_all)
     return router
 
 
 class _Me:
-    def __init__(self, sessions: Sessions) -> None:
+    def __init__(self, door: Door, sessions: Sessions) -> None:
         self.sessions = sessions
+        self.lines = Lines(door.book, door.clock)
 
     def shown(self, request: Request) -> Response:
         """Who one is here, and where one is in."""
         return self._page(_person(request))
+
+    def phone(self, request: Request) -> Response:
+        """The houses on a phone that came in as a device: each opens its run sheet."""
+        who = _person(request)
+        if who.kind != DEVICE:
+            return seen_elsewhere("/")
+        token = request.cookies.get(cookie_name(request, COOKIE), "")
+        found = self.lines.page(Sought(most=_HOUSES)).lines
+        return page("my_phone.html", token=token, lines=found, name=who.name)
 
     async def password(self, request: Request) -> Response:
         """Another password, by the one so far; every other session ends."""

@@ -129,9 +129,9 @@ def _next(shown: Shown, minute: float) -> str:
 
 def _coming(course: Course, clock: SaidClock, units: Units) -> Iterator[tuple[float, str]]:
     for piece in course.pieces:
-        if piece.kind == "planned":
-            told = said("next-piece", at=clock.time(piece.from_min), name=piece_name(piece))
-            yield piece.from_min, told
+        if piece.kind in {"planned", "happened"}:
+            key = "next-piece" if piece.kind == "planned" else "next-entered"
+            yield piece.from_min, said(key, at=clock.time(piece.from_min), name=piece_name(piece))
     for coat in course.coats:
         if any(one.verdict != "cannot" for one in coat.fields):
             yield coat.to_min, said("next-end", at=clock.time(coat.to_min), n=coat.number)

@@ -11,7 +11,9 @@ from fastapi import APIRouter, Request, Response
 
 from farwall.errors import FarwallError
 from farwall.facts.plan import Plan
-from farwall.papers.words import length, room_names
+from farwall.papers.wall_clock import Units
+from farwall.papers.words import room_names
+from farwall.units import ft_from_m
 from farwall.web.door import Door
 from farwall.web.firm import FIRM, LESSONS
 from farwall.web.live import Live
@@ -139,7 +141,12 @@ def placed(plan: Plan, order: Sequence[str]) -> list[Placed]:
     """The fields of the first coat, by the first of their rooms in `order`; else as planned."""
     first = plan.fields[0].coat if plan.fields else ""
     fields = sorted((f for f in plan.fields if f.coat == first), key=lambda one: one.order)
-    found = [Placed(f.rooms, named(room_names(plan, f.rooms)), n) for n, f in enumerate(fields, 1)]
+    names = [named(room_names(plan, field.rooms)) for field in fields]
+    found = []
+    for n, (field, name) in enumerate(zip(fields, names, strict=True), 1):
+        if names.count(name) > 1:
+            name = said("order-part", rooms=name, n=n)  # noqa: PLW2901 - told apart
+        found.append(Placed(field.rooms, name, n))
     place = {room: n for n, room in enumerate(order)}
     last = len(place)
     return sorted(found, key=lambda one: min(place.get(room, last) for room in one.rooms))
@@ -187,10 +194,14 @@ def weighed(asked: Json, shown: Shown) -> Weighed:
     return Weighed(said(key, by=f"{abs(less):.1f}"), good=True, why=(), rows=rows)
 
 
+def _walked(metres: float, units: Units) -> str:
+    return f"{ft_from_m(metres):,.0f} ft" if units == "us" else f"{metres:,.0f} m"
+
+
 _ROWS: dict[str, Callable[[Json, Shown], str]] = {
     "spare": lambda one, _: said("order-min", minutes=f"{one['least_margin_min']:.1f}"),
     "minutes": lambda one, _: said("order-min", minutes=f"{one['minutes']:.0f}"),
-    "walked": lambda one, shown: length(one["walked_m"], shown.units, both=False),
+    "walked": lambda one, shown: _walked(one["walked_m"], shown.units),
     "refills": lambda one, _: str(one["refills_in_the_open"]),
     "stops": lambda one, _: str(len(one["stop_lines"])),
 }

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from farwall.facts.job import Job
+from farwall.papers.words import names_in
+from farwall.phrasebook import LANGUAGE, Language, speaking
 from farwall.web.pages.shown import Shown
 
 PAPERS = {
@@ -11,20 +14,28 @@ PAPERS = {
 }
 
 
+def language_of_paper(job: Job) -> Language:
+    """Spanish where the job wishes for it or the page that is looked at is Spanish."""
+    return "es" if "es" in {job.wishes.language, LANGUAGE.get()} else "en"
+
+
 def paper(shown: Shown, name: str) -> bytes:
     """The content of a paper of `PAPERS`. Raises KeyError for another."""
+    language = language_of_paper(shown.job)
     if name == "run-sheet.pdf":
-        from farwall.papers.run_sheet.sheet import run_sheet_begun
+        from farwall.papers.run_sheet.sheet import run_sheet_pdf
 
-        notes = shown.job.wishes.notes
-        begun = run_sheet_begun(shown.plan, job_name=shown.plan.job, units=shown.units, notes=notes)
-        return begun()
-    if name == "floor.svg":
-        from farwall.papers.floor_drawing import floor_svg
+        return run_sheet_pdf(
+            shown.plan, job_name=shown.plan.job, units=shown.units, notes=shown.job.wishes.notes,
+            language=language,
+        )  # fmt: skip
+    with speaking(language, names_in(shown.plan)):
+        if name == "floor.svg":
+            from farwall.papers.floor_drawing import floor_svg
 
-        return floor_svg(shown.plan, units=shown.units).encode()
-    if name == "moments.svg":
-        from farwall.papers.film_strip import film_strip_svg
+            return floor_svg(shown.plan, units=shown.units).encode()
+        if name == "moments.svg":
+            from farwall.papers.film_strip import film_strip_svg
 
-        return film_strip_svg(shown.plan, units=shown.units).encode()
+            return film_strip_svg(shown.plan, units=shown.units).encode()
     raise KeyError(name)

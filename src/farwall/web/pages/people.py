@@ -160,10 +160,19 @@ class _People:
         found = self.sessions.comings.sessions(person.id, now_s=self.sessions.now_s())
         devices = len([one for one in found if one.kind != KNOWN])
         return {
-            "id": person.id, "name": person.name, "role": person.role, "devices": devices,
-            "ended": person.ended_at[:10], "seen": when_of(person.seen_s),
-            "password": person.has_password,
+            "id": person.id, "name": person.name, "role": person.role,
+            "ended": bool(person.ended_at), "told": " ".join(_about(person, devices)),
         }  # fmt: skip
+
+
+def _about(person: Person, devices: int) -> list[str]:
+    """What is said of a person beside name and role, a sentence each."""
+    if person.ended_at:
+        return [said("people-ended", on=person.ended_at[:10])]
+    seen = when_of(person.seen_s)
+    told = [said("people-seen", at=seen) if seen else said("people-unseen")]
+    told.append(said("people-device") if devices == 1 else said("people-devices", n=devices))
+    return told if person.has_password else [*told, said("people-no-password")]
 
 
 _SAID: tuple[tuple[type[FarwallError], str], ...] = (

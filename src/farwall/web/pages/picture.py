@@ -1,12 +1,13 @@
 """A picture to lay under a floor: what it is and how large, from its first bytes alone.
 
-Nothing is decoded here. PNG: ISO/IEC 15948 (signature, IHDR); JPEG: ITU-T T.81, B.1.1.2 and B.2.2
-(markers, frame header).
+Nothing is decoded here. PNG [png]: signature, IHDR. JPEG [jpeg]: markers, frame header; [exif]: the
+orientation by which a browser turns a photo before it shows it.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from farwall.errors import Mistake, Refused
 from farwall.web.words import said
@@ -16,13 +17,15 @@ MOST_SIDE_PX = 12_000
 MOST_PIXELS = 60_000_000
 """A browser needs four bytes for each: 240 MB. Rank: guess."""
 _PNG = b"\x89PNG\r\n\x1a\n"
+_ORDERS: dict[bytes, Literal["big", "little"]] = {b"MM": "big", b"II": "little"}
+_ORIENTATION, _ON_ITS_SIDE, _MOST_ENTRIES = 0x0112, range(5, 9), 200
 _FRAMES = frozenset(range(0xC0, 0xD0)) - {0xC4, 0xC8, 0xCC}
 _BARE = frozenset({0x01, *range(0xD0, 0xD9)})
 
 
 @dataclass(frozen=True)
 class Picture:
-    """kind: its media type · width_px, height_px: as stored, not turned."""
+    """kind: its media type · width_px, height_px: as it is shown, turned."""
 
     kind: str
     width_px: int
@@ -58,7 +61,7 @@ def _jpeg(content: bytes) -> Picture | None:
     """By walking its markers to the frame header."""
     if not content.startswith(b"\xff\xd8\xff"):
         return None
-    at = 2
+    at, turned = 2, False
     while at + 9 < len(content):
         if content[at] != 0xFF:
             return None
@@ -72,8 +75,30 @@ def _jpeg(content: bytes) -> Picture | None:
         length = int.from_bytes(content[at + 2 : at + 4], "big")
         if marker in _FRAMES:
             high, wide = (int.from_bytes(content[at + n : at + n + 2], "big") for n in (5, 7))
+            if turned:
+                wide, high = high, wide
             return Picture("image/jpeg", wide, high)
         if length < 2 or marker == 0xDA:
             return None
+        if marker == 0xE1:
+            turned = turned or _is_turned(content[at + 4 : at + 2 + length])
         at += 2 + length
     return None
+
+
+def _is_turned(segment: bytes) -> bool:
+    """Whether an Exif segment says that the picture is shown on its side."""
+    tiff = segment.removeprefix(b"Exif\x00\x00")
+    if tiff == segment or tiff[:2] not in _ORDERS:
+        return False
+    order = _ORDERS[tiff[:2]]
+
+    def number(at: int, size: int) -> int:
+        return int.from_bytes(tiff[at : at + size], order)
+
+    table = number(4, 4)
+    for entry in range(min(number(table, 2), _MOST_ENTRIES)):
+        at = table + 2 + 12 * entry
+        if number(at, 2) == _ORIENTATION:
+            return number(at + 8, 2) in _ON_ITS_SIDE
+    return False

@@ -101,6 +101,6 @@ def answered(document: Json, told: Any) -> Json:
     answers = {
         str(number): answer
         for number, answer in told.items()
-        if str(number) in numbers and answer in {"yes", "no"}
+        if str(number) in numbers and answer in ("yes", "no")
     }
     return {**document, "answers": answers}

@@ -14,12 +14,14 @@ _NOON_H = 12
 class SaidClock(WallClock):
     """A wall clock that asks for its words when it is read, so that it may be kept."""
 
-    def day_word(self, moment: datetime) -> str:
-        """`Thu 14 May`, or how many days from the start where no day is set."""
+    def day_word(self, moment: datetime, *, parts: int = 3) -> str:
+        """`Thu 14 May`, `Thu 14`, `14` by how many parts; from the start where no day is set."""
         if not self.day_told:
             return said("day-n", n=(moment.date() - self.starts_at.date()).days + 1)
-        day, month = moment.day, said(f"month-{moment.month}")[:3]
-        return said("day-short", weekday=said(f"weekday-{moment.weekday()}"), day=day, month=month)
+        weekday, month = said(f"weekday-{moment.weekday()}"), said(f"month-{moment.month}")[:3]
+        if parts < 3:
+            return f"{weekday} {moment.day}" if parts > 1 else str(moment.day)
+        return said("day-short", weekday=weekday, day=moment.day, month=month)
 
     def half_word(self, moment: datetime) -> str:
         """` am` where that has to be told."""

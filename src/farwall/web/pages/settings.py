@@ -21,6 +21,8 @@ from farwall.web.pages.light import LIGHTS
 from farwall.web.pages.new_houses import NEW_HOUSES, firm_facts, told_by_firm, version_of
 from farwall.web.pages.paper import PageRoute, page, seen_elsewhere
 from farwall.web.pages.tongue import TONGUE
+from farwall.web.people.roles import CHANGE
+from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGES, said
 
@@ -99,5 +101,6 @@ def _page(
         "settings.html",
         code=422 if slips else 200, form=shown, link_of=link_of, languages=LANGUAGES,
         lights=LIGHTS, tongue=chosen if chosen in LANGUAGES else "",
+        may_change=(asks := who_asks()) is not None and asks.may(CHANGE),
         kept=said(f"settings-kept-{kept}") if kept in {"browser", "firm"} else "",
     )  # fmt: skip

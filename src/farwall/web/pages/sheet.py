@@ -6,14 +6,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from farwall.evidence import rank_words
-from farwall.facts.plan import Field, Plan
+from farwall.facts.plan import Clock, Field, Plan
 from farwall.job.go.say import in_short
 from farwall.papers.grounds import GroundWords, weightiest
-from farwall.papers.words import room_names, unbroken
+from farwall.papers.words import minutes, room_names, unbroken
 from farwall.phrasebook import told
 from farwall.web.pages.moment_words import named
 from farwall.web.pages.shown import Shown
 from farwall.web.pages.sources import Source, rank_told, sources_in
+from farwall.web.pages.standing import clock_name
 from farwall.web.pages.what_if import Change, what_ifs
 from farwall.web.words import said
 
@@ -111,10 +112,21 @@ def _rests(shown: Shown) -> Iterator[Rests]:
         open_ = least.open_time_min
         what = said("rests-edge", low=f"{open_.low:.1f}", likely=f"{open_.likely:.0f}", n=n)
         yield _rest(what, open_.rank, open_.source)
+    for wait in shown.course.waits:
+        if wait.clock.likely_min is not None:
+            yield _rest(_lasts(wait.clock), wait.clock.rank, wait.clock.source)
     by_words = _by_words(shown, coats)
     for words in weightiest(plan.grounds, units=shown.units, most=_MOST_GROUNDS, coats=coats):
         rank, source = by_words.get((words.name, words.value), ("", ""))
         yield _rest(unbroken(f"{told(words.name)} {words.value}"), rank, source, words=words)
+
+
+def _lasts(clock: Clock) -> str:
+    """How long a wait lasts: its range and the likeliest."""
+    name, low, likely = clock_name(clock), minutes(clock.low_min), minutes(clock.likely_min or 0.0)
+    if clock.high_min is None:
+        return said("rests-wait-open", name=name, low=low, likely=likely)
+    return said("rests-wait", name=name, low=low, high=minutes(clock.high_min), likely=likely)
 
 
 def _by_words(shown: Shown, coats: list[str]) -> dict[tuple[str, str], tuple[str, str]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
@@ -9,6 +10,7 @@ from datetime import UTC, datetime
 from functools import cached_property
 from itertools import count
 from threading import Lock
+from time import monotonic
 from typing import Any
 
 from farwall.facts.job import Job
@@ -16,22 +18,27 @@ from farwall.facts.plan import Plan
 from farwall.papers.drawing.scene import Storey, storeys
 from farwall.papers.wall_clock import Units, plan_clock
 from farwall.store.book import Book
+from farwall.web.firm import FIRM
 from farwall.web.live_jobs import OF, PLAN, REST, minute_of
 from farwall.web.pages.course import Course
 from farwall.web.pages.figures import Figures, figures_of
+from farwall.web.pages.from_calendar import Days, days_of
 from farwall.web.pages.nights import nights_of
 from farwall.web.pages.said_clock import SaidClock, said_clock
 from farwall.web.pages.went import Went, went
 
+CALENDAR = "calendar"
+"""Kind of document: the calendar of all houses, as the screen of the days keeps it."""
 _HELD = 32
 _MADE = 512
+_CALENDAR_S = 15.0
 
 
 @dataclass(frozen=True)
 class Shown:
     """A plan with the version of the facts it is of, and what the checker found against it.
 
-    went: the day as logged, None where nothing was entered.
+    went: the day as logged, None where nothing was entered. days: of the firm's calendar.
     """
 
     job: Job
@@ -39,6 +46,7 @@ class Shown:
     version: int
     faults: tuple[str, ...]
     went: Went | None = None
+    days: Days = field(default_factory=dict)
 
     @property
     def units(self) -> Units:
@@ -63,12 +71,18 @@ class Shown:
     @cached_property
     def course(self) -> Course:
         """The house from survey to hand-over, as the day went."""
-        return Course(self.job, self.floor_plan, self.clock)
+        went = self.went
+        if went is None:
+            return Course(self.job, self.plan, self.clock, days=self.days)
+        entered = tuple((one.word, one.at_min) for one in went.story.happened)
+        return Course(self.job, went.plan, self.clock, entered, went.now_min, self.days)
 
     @cached_property
     def first_course(self) -> Course:
         """The same as first planned."""
-        return self.course if self.went is None else Course(self.job, self.plan, self.clock)
+        if self.went is None:
+            return self.course
+        return Course(self.job, self.plan, self.clock, days=self.days)
 
     @cached_property
     def nights(self) -> tuple[tuple[float, float], ...]:
@@ -114,6 +128,7 @@ class Kept:
     book: Book
     clock: Callable[[], datetime] = lambda: datetime.now(UTC)
     _went: OrderedDict[tuple[Any, ...], Shown] = field(default_factory=OrderedDict)
+    _read_calendar: tuple[float, dict[str, Any] | None] = (-math.inf, None)
     _plans: OrderedDict[tuple[str, int], Shown] = field(default_factory=OrderedDict)
     _made: OrderedDict[tuple[Any, ...], bytes] = field(default_factory=OrderedDict)
     _lock: Lock = field(default_factory=Lock)
@@ -149,20 +164,31 @@ class Kept:
     def _as_it_went(self, job: str, shown: Shown) -> Shown:
         """With the day as logged, where something was entered."""
         kept = self.book.entries(job)
-        if not kept:
+        days = days_of(self._calendar(), job, shown.clock.starts_at)
+        if not kept and not days:
             return shown
         rest = self.book.document(REST, job)
-        now = round(minute_of(shown.plan, kept, self.clock()))
-        place = max(one.place for one in kept)
-        key = (job, shown.version, shown.plan.inputs_hash, place, rest and rest["upto"], now)
+        now = round(minute_of(shown.plan, kept, self.clock())) if kept else 0
+        place = max((one.place for one in kept), default=0)
+        of_rest = rest["upto"] if rest is not None else None
+        key = (job, shown.version, shown.plan.inputs_hash, place, of_rest, now, *days.items())
         with self._lock:
             found = self._went.get(key)
         if found is None:
-            found = replace(shown, went=went(shown.plan, kept, now_min=now, rest=rest))
+            day = went(shown.plan, kept, now_min=now, rest=rest)
+            found = replace(shown, went=day, days=days)
             with self._lock:
                 self._went[key] = found
                 while len(self._went) > _HELD:
                     self._went.popitem(last=False)
+        return found
+
+    def _calendar(self) -> dict[str, Any] | None:
+        """The firm's calendar, read again now and then: it may be long."""
+        read_at, found = self._read_calendar
+        if monotonic() - read_at > _CALENDAR_S:
+            found = self.book.document(CALENDAR, FIRM)
+            self._read_calendar = monotonic(), found
         return found
 
     def _last_with_a_plan(self, job: str) -> dict[str, Any] | None:

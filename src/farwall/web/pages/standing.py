@@ -18,7 +18,7 @@ from farwall.web.words import said
 Tread = Literal["", "off", "maybe", "walk"]
 """Whether one may walk there: nothing is said · keep off · perhaps, look first · yes."""
 _AHEAD_MIN = 45.0
-_DONE_BY = {"rinse": "rinsed", "seal": "sealed", "hand-over": "handed-over"}
+_AFTER = frozenset({"rinse", "seal", "hand-over"})
 
 
 @dataclass(frozen=True)
@@ -39,10 +39,15 @@ def standing(course: Course, moment: Moment | None, went: Went | None) -> Standi
     if moment.field is not None:
         first = course.coats[0].from_min
         return _before(course, minute) if minute < first - _AHEAD_MIN else None
-    later = [p for p in course.pieces if p.key in _DONE_BY and _begun(p, minute, went)]
+    later = [p for p in course.pieces if p.key in _AFTER and p.from_min <= minute]
     if later:
-        return _cleaned(course, later[-1], minute, went)
+        return _cleaned(course, later[-1], minute)
     return _dries(course, moment, went)
+
+
+def _stage(piece: Piece) -> str:
+    name = piece_name(piece)
+    return name[:1].upper() + name[1:]
 
 
 def piece_name(piece: Piece) -> str:
@@ -59,54 +64,24 @@ def _before(course: Course, minute: float) -> Standing:
         return Standing(said("stage-before"), "", "", (said("stage-before-line"),))
     piece = at_hand[-1]
     key = "stage-done-line" if piece.kind == "done" else "stage-planned-line"
-    return Standing(piece_name(piece), "", "", (said(key),))
+    return Standing(_stage(piece), "", "", (said(key),))
 
 
-def _begun(piece: Piece, minute: float, went: Went | None) -> bool:
-    """Whether a step after the last coat is begun: as entered, or as planned if still ahead."""
-    entered = _entered(piece, went)
-    if entered is not None:
-        return entered <= minute
-    if went is not None and minute <= went.now_min:
-        return False
-    return piece.from_min <= minute
-
-
-def _entered(piece: Piece, went: Went | None) -> float | None:
-    if went is None:
-        return None
-    told = went.story.of(_DONE_BY[piece.key])
-    if piece.key == "seal":
-        told = tuple(one for one in told if one.number("round") in (None, float(piece.number)))
-    if piece.key == "rinse" and (begun := went.story.of("neutralised")):
-        return begun[0].at_min
-    return told[0].at_min if told else None
-
-
-def _over(piece: Piece, minute: float, went: Went | None) -> bool:
-    if went is None:
-        return minute >= piece.to_min
-    told = went.story.of(_DONE_BY[piece.key])
-    if told:
-        return minute >= told[-1].at_min
-    return minute > went.now_min and minute >= piece.to_min
-
-
-def _cleaned(course: Course, piece: Piece, minute: float, went: Went | None) -> Standing:
+def _cleaned(course: Course, piece: Piece, minute: float) -> Standing:
     """After the last coat has dried: rinsed, sealed, handed over."""
-    over = _over(piece, minute, went)
+    over = minute >= piece.to_min
     if piece.key == "hand-over":
-        return Standing(piece_name(piece), "walk", said("floor-sealed"))
+        return Standing(_stage(piece), "walk", said("floor-sealed"))
     if piece.key == "rinse":
         if not over:
             lines = (said("tread-rinse-line"),)
-            return Standing(piece_name(piece), "", said("floor-rinsing"), lines)
+            return Standing(_stage(piece), "", said("floor-rinsing"), lines)
         wait = _wait(course, piece.to_min)
         return Standing(said("stage-dry-down"), "walk", said("floor-rinsed"),
                         (*wait, said("tread-down-line")))  # fmt: skip
     if not over:
         lines = (said("tread-sealing-line"),)
-        return Standing(piece_name(piece), "off", said("floor-sealing"), lines)
+        return Standing(_stage(piece), "off", said("floor-sealing"), lines)
     told = [one for one in course.waits if abs(one.begins_min - piece.to_min) < 1]
     clock = told[0].clock if told else None
     tread = _tread(clock, minute - piece.to_min)

@@ -62,7 +62,7 @@ def tape(
     draw_rule(ruled)
     draw_pieces(ruled, course, labels, went=went, link=link)
     if went is not None:
-        draw_as_planned(ruled, shown.first_course, under)
+        draw_as_planned(ruled, course, shown.first_course, under)
         draw_entered(ruled, went, under + THIN_H + 1)
     for x, row, text in labels.placed:
         y = under + logged + row * LABEL_H + 11

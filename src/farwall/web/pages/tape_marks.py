@@ -19,6 +19,7 @@ from farwall.web.words import said
 
 BAR_H, PAD, LABEL_H, THIN_H = 22.0, 9.0, 15.0, 9.0
 TOP = RULE_H + PAD
+_FILLS = {"done": PAPER, "happened": RAMP[3]}
 _BANDS_PX, _FIELDS_PX = 3.0, 40.0
 
 
@@ -55,7 +56,7 @@ def draw_pieces(
 ) -> None:
     """The row of the work: steps and coats."""
     for piece in course.pieces:
-        if not ruled.sees(piece.from_min, piece.to_min):
+        if not ruled.sees(piece.from_min, max(piece.to_min, piece.from_min + 0.1)):
             continue
         if piece.kind == "sprayed":
             _coat(ruled, course, piece, labels, went=went, link=link)
@@ -73,11 +74,12 @@ def _step(ruled: Ruled, piece: Piece, labels: Labels, *, link: str) -> None:
     )
     ruled.svg.element(
         "rect", x=x0, y=TOP, width=max(x1 - x0, 2), height=BAR_H,
-        fill=PAPER if piece.kind == "done" else WHITE, stroke=INK, stroke_width=0.9,
-        stroke_dasharray="4 3",
+        fill=_FILLS.get(piece.kind, WHITE), stroke=INK, stroke_width=0.9,
+        stroke_dasharray=None if piece.kind == "happened" else "4 3",
     )  # fmt: skip
     if wide(name) + 6 < x1 - x0:
-        ruled.svg.text(((x0 + x1) / 2, TOP + 15), name, SIZE)
+        happened = piece.kind == "happened"
+        ruled.svg.text(((x0 + x1) / 2, TOP + 15), name, SIZE, bold=happened, cased=happened)
     else:
         labels.put(x0, name)
     end_link(ruled, link)
@@ -154,15 +156,18 @@ def _refills(ruled: Ruled, one: Field) -> None:
             ruled.svg.element("path", d=d, fill=INK, stroke=WHITE, stroke_width=0.8)
 
 
-def draw_as_planned(ruled: Ruled, first: Course, top: float) -> None:
-    """The coats as first planned, thin and dashed, beside the day as it went."""
-    for piece in first.coats:
-        for one in piece.fields:
-            if ruled.sees(one.start_min, one.end_min):
-                x0, x1 = ruled.x(one.start_min), ruled.x(one.end_min)
-                ruled.svg.element("rect", x=x0, y=top, width=max(x1 - x0, 1), height=THIN_H,
-                                  fill=WHITE, stroke=SOFT, stroke_width=0.8,
-                                  stroke_dasharray="3 2")  # fmt: skip
+def draw_as_planned(ruled: Ruled, course: Course, first: Course, top: float) -> None:
+    """As first planned, thin and dashed: the coats, and what happened otherwise after them."""
+    stretches = [(one.start_min, one.end_min) for piece in first.coats for one in piece.fields]
+    happened = [one for one in course.pieces if one.kind == "happened"]
+    planned = [first.piece(one.key, one.number) for one in happened]
+    stretches += [(one.from_min, one.to_min) for one in planned if one is not None]
+    for from_min, to_min in stretches:
+        if ruled.sees(from_min, to_min):
+            x0, x1 = ruled.x(from_min), ruled.x(to_min)
+            ruled.svg.element("rect", x=x0, y=top, width=max(x1 - x0, 1), height=THIN_H,
+                              fill=WHITE, stroke=SOFT, stroke_width=0.8,
+                              stroke_dasharray="3 2")  # fmt: skip
 
 
 def draw_entered(ruled: Ruled, went: Went, top: float) -> None:

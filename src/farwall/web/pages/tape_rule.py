@@ -107,25 +107,24 @@ def _name(ruled: Ruled, x: float, minute: float, every: int, *, whole: bool) -> 
 
 
 def _days(ruled: Ruled, of_day: float) -> None:
-    """Which day it is, at each midnight and at the left end."""
-    day = (ruled.from_min + of_day) // _DAY_MIN
+    """Which day it is, at each midnight and at the left end: all days told in the same form."""
+    first = (ruled.from_min + of_day) // _DAY_MIN
+    count = int((ruled.to_min + of_day) // _DAY_MIN - first) + 1
+    midnights = [(first + n) * _DAY_MIN - of_day for n in range(count)]
+    moments = [ruled.clock.starts_at + timedelta(minutes=one + 1) for one in midnights]
+    forms = [[ruled.clock.day_word(one, parts=parts) for one in moments] for parts in (3, 2, 1)]
+    day_px = _DAY_MIN * ruled.per_min
+    texts = next((form for form in forms if max(map(wide, form)) < day_px - 8), forms[-1])
     free = 4.0
-    while day * _DAY_MIN - of_day < ruled.to_min:
-        midnight = day * _DAY_MIN - of_day
-        day += 1
+    for midnight, text in zip(midnights, texts, strict=True):
         x = ruled.x(midnight)
         if midnight > ruled.from_min:
             ruled.svg.line([(x, 0), (x, RULE_H)], stroke=SOFT, stroke_width=0.8)
-        text = ruled.clock.day_word(ruled.clock.starts_at + timedelta(minutes=midnight + 1))
-        next_x = ruled.x(midnight + _DAY_MIN)
-        brief = text.rpartition(" ")[0] if ruled.clock.day_told else text
-        day_alone = brief.rpartition(" ")[2]
         left = max(x, 0.0) + 5
-        for one in (text, brief, day_alone):
-            if left >= free and left + wide(one) < min(next_x, ruled.svg.width) - 2:
-                ruled.svg.text((left, _DAYS_Y), one, SIZE, anchor="start")
-                free = left + wide(one) + 6
-                break
+        right = min(ruled.x(midnight + _DAY_MIN), ruled.svg.width)
+        if left >= free and left + wide(text) < right - 2:
+            ruled.svg.text((left, _DAYS_Y), text, SIZE, anchor="start")
+            free = left + wide(text) + 6
 
 
 def _of_day(ruled: Ruled) -> float:

@@ -26,6 +26,8 @@ from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.one_window import with_window
 from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept
+from farwall.web.people.roles import CHANGE
+from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -128,6 +130,7 @@ class _Forms:
             code=code, form=shown, house=newest.name or job, house_id=job, kept=word,
             here="" if name == "first" else f"way-{name}", link_of=link_of,
             action=f"{house_path(job)}/{name}",
+            may_change=(asks := who_asks()) is not None and asks.may(CHANGE),
             save="first-go" if name == "first" else "form-save",
             go=go_sheet(go, asked.job) if name == "survey" and go is not None else None,
             drop_map=drop_map(asked.job) if name == "survey" else "",

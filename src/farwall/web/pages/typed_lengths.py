@@ -1,6 +1,6 @@
 """Lengths as people type them, for forms without script.
 
-`web/office/draw/pure/lengths.ts` is its twin; one table tries both.
+`web/office/draw/pure/lengths.ts` is its twin; the same cases try both.
 """
 
 from __future__ import annotations

@@ -1,12 +1,12 @@
 """Passwords: which will do, and how they are kept.
 
-Which will do follows NIST SP 800-63B-4, 3.1.1.2 (section and figures from secondary texts; the
-standard itself was not at hand): at least 15 characters where a password stands alone, at least
-64 taken, no rules of composition, no forced change, common and context words refused. How common
-is judged here by what is left when the common parts are taken out. Rank: guess.
+Which will do follows NIST SP 800-63B-4, 3.1.1.2 [nist-800-63b] (section and figures from
+secondary texts; the standard itself was not at hand): at least 15 characters where a password
+stands alone, at least 64 taken, no rules of composition, no forced change, common and context words
+refused. How common is judged here by what is left when the common parts are taken out. Rank: guess.
 
 Kept as Argon2id with the second recommended parameters of RFC 9106, 4: 3 passes over 64 MiB in 4
-lanes, 16 bytes of salt, 32 bytes of tag [rfc9106].
+lanes, 16 bytes of salt, 32 bytes of tag [rfc-9106].
 """
 
 from __future__ import annotations
@@ -78,7 +78,7 @@ def _nobodys() -> str:
 
 
 def _as_kept(password: str) -> str:
-    """NFKC, as people type one letter in more than one way [uax15]."""
+    """NFKC, as people type one letter in more than one way [uax-15]."""
     return unicodedata.normalize("NFKC", password).encode("utf-8", "replace").decode()
 
 

@@ -36,6 +36,8 @@ class Vessel:
 
 
 ADDRESS, ACCOUNT, ALL = Vessel(5, 12.0), Vessel(10, 360.0), Vessel(60, 1.0)
+API = Vessel(60, 1.0)
+"""Of an address at the API: a phone that keeps asking with an old key stays below it."""
 
 
 def vessels_of(address: str, *, name: str | None = None, known: str = "") -> dict[str, Vessel]:
@@ -53,6 +55,17 @@ def try_once(comings: Comings, vessels: dict[str, Vessel], now_s: float) -> None
     told = {about: (one.most, one.per_s) for about, one in vessels.items()}
     if not comings.try_once(told, now_s=now_s):
         raise TooManyTries("Too many tries that failed: wait a minute.")
+
+
+def insist_may_ask(comings: Comings, address: str, now_s: float) -> None:
+    """Raises TooManyTries for an address that showed the API too many keys that are none."""
+    if comings.tried(f"api {address}", now_s=now_s, per_s=API.per_s) > API.most - 1:
+        raise TooManyTries("Too many keys that are none: wait a minute.")
+
+
+def no_key(comings: Comings, address: str, now_s: float) -> None:
+    """Note that an address showed the API a key that is none."""
+    comings.try_once({f"api {address}": (API.most, API.per_s)}, now_s=now_s)
 
 
 def went_well(comings: Comings, vessels: dict[str, Vessel]) -> None:

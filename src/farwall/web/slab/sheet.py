@@ -15,6 +15,8 @@ SHEET_VERSION = 1
 _HAIR_MIN = 0.01
 _WAITS = frozenset({"dry to recoat", "dry to neutralise"})
 """The waits of a spraying day; the later ones are no matter of a phone on the slab."""
+_FACTORS = (1.0,)
+"""Of the looks a phone carries those for a slab as planned; the book knows the others."""
 _KINDS = {"cased": "opening", "wide": "opening", "outside": "outside door"}
 
 
@@ -24,7 +26,8 @@ def sheet_of(document: Mapping[str, Any], job: str, *, wishes: object = None) ->
     Keys: `rooms` labels by id; `fields` with number `no` in the coat, `low` [min] that an edge
     lives to be safe, and `bands` as rows of id, sprayer, start [min], end [min], age of the edge
     met [min], litres, number of its shape; `fills` with the band before which they come and the
-    door nearest to them; `shapes` rings [cm]; `walls` rings [cm] by room; `doors` [cm].
+    door nearest to them; `looks` into the last fields; `shapes` rings [cm]; `walls` rings [cm] by
+    room; `doors` [cm].
     """
     shapes = _Shapes()
     inputs = document["inputs"]
@@ -38,6 +41,7 @@ def sheet_of(document: Mapping[str, Any], job: str, *, wishes: object = None) ->
         "fields": fields,
         "fills": _fills(document, rooms),
         "mixes": [_mix(one) for one in document["mixes"]],
+        "looks": [_look(one) for one in document.get("looks", ())],
         "clocks": [
             {key: one[key] for key in ("coat", "name", "low_min", "likely_min", "high_min", "rank")}
             for one in document["clocks"]
@@ -148,4 +152,23 @@ def _middle(line: Sequence[Sequence[float]]) -> tuple[float, float]:
 def _mix(mix: Mapping[str, Any]) -> Json:
     keys = ("id", "coat", "cut", "stain_l", "water_l", "acid_l")
     before = mix["fields"][0] if mix["fields"] else ""
-    return {**{key: mix[key] for key in keys}, "before": before}
+    return {
+        **{key: mix[key] for key in keys},
+        "before": before,
+        **({"before_band": mix["before_band"]} if mix.get("before_band") else {}),
+    }
+
+
+def _look(look: Mapping[str, Any]) -> Json:
+    """A look into a field: what it is begun on, what goes on, then left and mix by turns [L]."""
+    ifs = [
+        [
+            round(one["begin_l"], 1),
+            round(one["go_on_l"], 1),
+            *[round(row[key], 1) for row in one["rows"] for key in ("left_l", "mix_l")],
+        ]
+        for one in look["ifs"]
+        if one["factor"] in _FACTORS
+    ]
+    keys = ("coat", "field", "band", "after")
+    return {**{key: look[key] for key in keys}, "at": look["at_min"], "ifs": ifs}

@@ -107,25 +107,46 @@ export function box(ring: Ring): { low: Point; high: Point } {
   return { low: [Math.min(...xs), Math.min(...ys)], high: [Math.max(...xs), Math.max(...ys)] };
 }
 
-/** A point well inside a ring: where its name may stand. */
-export function inside(ring: Ring): Point {
+/** A point well inside a ring, clear of what stands in it: where its name may stand. */
+export function inside(ring: Ring, standing: readonly Ring[] = []): Point {
   const { low, high } = box(ring);
   const centre = middle(low, high);
-  if (holds(ring, centre)) return centre;
+  const mine = standing.filter((one) => one.some((p) => p[0] > low[0] - 0.01 && p[0] < high[0] + 0.01 && p[1] > low[1] - 0.01 && p[1] < high[1] + 0.01));
+  if (holds(ring, centre) && !mine.some((one) => near(one, centre))) return centre;
   let best: Point = centre;
-  let wide = -1;
-  for (let step = 1; step < 12; step += 1) {
-    const y = low[1] + ((high[1] - low[1]) * step) / 12;
-    const cuts = walls(ring)
-      .filter(([a, b]) => a[1] > y !== b[1] > y)
-      .map(([a, b]) => a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]))
-      .sort((a, b) => a - b);
-    for (let n = 0; n + 1 < cuts.length; n += 2) {
-      const [x0, x1] = [cuts[n] as number, cuts[n + 1] as number];
-      if (x1 - x0 > wide) [best, wide] = [[(x0 + x1) / 2, y], x1 - x0];
+  let most = -Infinity;
+  for (let step = 1; step < 16; step += 1) {
+    const y = low[1] + ((high[1] - low[1]) * step) / 16;
+    for (const [x0, x1] of clear(ring, mine, y)) {
+      // Wide enough for a name is enough; then rather towards the middle.
+      const worth = Math.min(x1 - x0, WIDE_M) - Math.abs(y - centre[1]) * 0.2;
+      if (worth > most) [best, most] = [[(x0 + x1) / 2, y], worth];
     }
   }
   return best;
+}
+const WIDE_M = 2.5;
+const CLEAR_M = 0.25;
+
+function near(ring: Ring, p: Point): boolean {
+  const { low, high } = box(ring);
+  return p[0] > low[0] - CLEAR_M && p[0] < high[0] + CLEAR_M && p[1] > low[1] - CLEAR_M && p[1] < high[1] + CLEAR_M;
+}
+
+/** The stretches of a level line that lie in a ring and beside what stands there. */
+function clear(ring: Ring, standing: readonly Ring[], y: number): [number, number][] {
+  const cuts = walls(ring)
+    .filter(([a, b]) => a[1] > y !== b[1] > y)
+    .map(([a, b]) => a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]))
+    .sort((a, b) => a - b);
+  let spans: [number, number][] = [];
+  for (let n = 0; n + 1 < cuts.length; n += 2) spans.push([cuts[n] as number, cuts[n + 1] as number]);
+  for (const one of standing) {
+    const { low, high } = box(one);
+    if (y < low[1] - CLEAR_M || y > high[1] + CLEAR_M) continue;
+    spans = spans.flatMap(([a, b]): [number, number][] => [[a, Math.min(b, low[0])], [Math.max(a, high[0]), b]]).filter(([a, b]) => b > a);
+  }
+  return spans;
 }
 
 export function rectangle(a: Point, b: Point): Ring {

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from farwall.web.door import Door
+from farwall.web.pages.beside import sums_of
 from farwall.web.pages.fact_form import facts_in_words
 from farwall.web.pages.figures import BEFORE, noted
 from farwall.web.pages.forms.asked import asked_of
@@ -45,7 +46,7 @@ async def keep_facts(door: Door, state: State, changed: Mapping[str, Any]) -> No
             note = noted(
                 shown.figures, version=shown.version, starts_at=shown.plan.starts_at,
                 told=facts_in_words(shown.job),
-            )  # fmt: skip
+            ) | sums_of(shown.plan)  # fmt: skip
             book.put_document(BEFORE, state.id, note)
 
     await door.written(keep)

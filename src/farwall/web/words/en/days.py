@@ -110,6 +110,7 @@ WORDS = {
     "days-after-wait": ", once the wait is over by {over}",
     "days-done-between": "; done between {low} and {high}",
     "days-done-open": "; done {low} at best, open end at worst",
+    "days-over-sure": "Handed over {likely}; no other day at best or at worst.",
     "days-over": "Handed over {likely}, most likely; between {low} and {high}.",
     "days-over-open": "Handed over {likely}, most likely; {low} at best, open end at worst.",
     "days-locked": "All other trades stay out until {until}.",

@@ -55,9 +55,11 @@ WORDS = {
     "draw-new-kind": "Kind",
     "draw-new-fixture": "What",
     "draw-keep": "Keep and plan",
+    "draw-keeping": "Keeping it …",
     "draw-unsaved": "Not kept yet",
     "draw-same": "Nothing was drawn since it was last kept.",
     "draw-kept": "Kept as facts {n}; the plan is being made.",
+    "draw-windows-off": "Windows that no longer lie in a wall: {n}. They are not moved here.",
     "draw-see-plan": "To the plan",
     "draw-not-yet": "No plan can be made of this floor yet. It is kept as a drawing; what is "
     "wrong has a pin at its place.",

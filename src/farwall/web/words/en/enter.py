@@ -22,9 +22,9 @@ WORDS = {
     "join-title-join": "Come in",
     "join-title-first": "Name the first person",
     "join-title-reset": "Choose a new password",
-    "join-told-join": "You were asked into this book as {role}.",
+    "join-told-join": "You were asked into this book as {role}, who {does}",
     "join-told-first": "This book has nobody yet who manages its people. Whoever opens this link "
-    "first is that person: {role}.",
+    "first is its {role}, who {does}",
     "join-told-reset": "For {name}. Every device where you were in is left.",
     "join-title-phone": "This phone as {name}",
     "join-told-phone": "It opens the run sheet and logs under this name, with all that {name} may, "
@@ -38,7 +38,8 @@ WORDS = {
     "Or choose a password and come in from anywhere:",
     "link-spent": "This link is not good any more. Ask for a new one",
     "device-title": "{name}, this phone is in",
-    "device-told": "Tap a house, then keep the page on your home screen. This list is shown once.",
+    "device-told": "Tap a house, then keep the page on your home screen. New houses come here too: "
+    "keep this page as well.",
     "password-new": "New password",
     "password-again": "The same again",
     "password-told": "At least {least} characters, any you like; four or five words of your own do "

@@ -12,8 +12,9 @@ WORDS = {
     "tape-marks": "Solid: done, as entered on the slab. Blue bar: by the plan. Dashed: planned. A "
     "wedge is a wait, widest where it most likely ends. Black marks above the bars are full tanks.",
     "tape-night": "Grey: from sunset to sunrise here.",
-    "tape-practice": "Work before the first coat and after the last stands at its usual place, in "
-    "working hours (common practice, and guesses of ours); nothing of it is an appointment.",
+    "tape-practice": "Work before the first coat and after the last stands on the days of the "
+    "calendar where that has this house on this day, else at its usual place, in working hours "
+    "(common practice, and guesses of ours).",
     "tape-label": "Moment of the plan",
     "tape-scale": "How much of the tape",
     "tape-now": "now",
@@ -127,6 +128,8 @@ WORDS = {
     "on {short}.",
     "under-01": "fewer than 1 in 1,000",
     "rests-edge": "in coat {n} an edge lives {low} min at the safe end, {likely} most likely",
+    "rests-wait": "{name} lasts {low} to {high}, most likely {likely}",
+    "rests-wait-open": "{name} lasts {low} or more, most likely {likely}",
     "rests-sep": "; ",
     "rank-published": "Published: stands in a text that can be looked up, or follows from one.",
     "rank-measured": "Measured here: read or told on this very job.",
@@ -193,7 +196,9 @@ WORDS = {
     "order-down": "down",
     "order-up-of": "{rooms}: up",
     "order-down-of": "{rooms}: down",
-    "order-last": "The field sprayed last must have a way out that is still dry.",
+    "order-last": "The field sprayed last must have a way out that is still dry. The order goes by "
+    "rooms: where a room is parted into fields, the planner orders these.",
+    "order-part": "{rooms}, field {n} of the plan",
     "order-weigh": "Weigh this order",
     "order-plan": "Plan with this order",
     "order-free": "Let the planner choose again",

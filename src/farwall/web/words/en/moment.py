@@ -33,6 +33,7 @@ WORDS = {
     "next-swap": "{at}: the helper swaps in a full tank, {litres}, {minutes} min.",
     "next-refill": "{at}: refill {litres}, {minutes} min.",
     "next-piece": "{at}: {name}, as planned.",
+    "next-entered": "{at}: {name}, as entered.",
     "wait": "{name}: from {low} to {high}, most likely {likely}.",
     "wait-open": "{name}: from {low} on, most likely {likely}, open end.",
     "wait-never": "{name}: not in these conditions.",

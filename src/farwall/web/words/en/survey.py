@@ -8,6 +8,8 @@ WORDS = {
     "survey-told": "What the slab is, before anything is priced. An unknown is asked, never "
     "guessed; what has a default says so.",
     "slab": "The slab",
+    "reading-told": "A reading with its time and room belongs into the log:",
+    "reading-way": "enter one there",
     "ticket": "The ready-mix ticket",
     "drops": "The drop test",
     "each-room": "Room by room",

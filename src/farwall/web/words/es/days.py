@@ -113,6 +113,7 @@ WORDS = {
     "days-after-wait": ", cuando la espera termina, a más tardar {over}",
     "days-done-between": "; termina entre {low} y {high}",
     "days-done-open": "; termina {low} en el mejor caso, sin fin en el peor",
+    "days-over-sure": "Se entrega {likely}; ningún otro día, ni en el mejor caso ni en el peor.",
     "days-over": "Se entrega {likely}, lo más probable; entre {low} y {high}.",
     "days-over-open": "Se entrega {likely}, lo más probable; {low} en el mejor caso, sin fin en "
     "el peor.",

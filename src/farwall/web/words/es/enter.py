@@ -22,9 +22,9 @@ WORDS = {
     "join-title-join": "Entre",
     "join-title-first": "Nombre a la primera persona",
     "join-title-reset": "Elija otra contraseña",
-    "join-told-join": "Lo invitaron a este libro como {role}.",
+    "join-told-join": "Lo invitaron a este libro como {role}, que {does}",
     "join-told-first": "Este libro todavía no tiene quien maneje a su gente. El primero que abre "
-    "este enlace es esa persona: {role}.",
+    "este enlace es su {role}, que {does}",
     "join-told-reset": "Para {name}. Se cierra en todos los aparatos donde estaba adentro.",
     "join-title-phone": "Este teléfono como {name}",
     "join-told-phone": "Abre la hoja de trabajo y anota con este nombre, con todo lo que puede "
@@ -39,8 +39,8 @@ WORDS = {
     "O elija una contraseña y entre desde donde sea:",
     "link-spent": "Este enlace ya no sirve. Pida otro",
     "device-title": "{name}, este teléfono está adentro",
-    "device-told": "Toque una casa y guarde la página en su pantalla de inicio. Esta lista se "
-    "muestra una sola vez.",
+    "device-told": "Toque una casa y guarde la página en su pantalla de inicio. Las casas nuevas "
+    "salen aquí: guarde también esta página.",
     "password-new": "Contraseña nueva",
     "password-again": "La misma otra vez",
     "password-told": "Por lo menos {least} caracteres, los que quiera; cuatro o cinco palabras "

@@ -49,7 +49,7 @@ WORDS = {
     "help-damp-air": "Humedad relativa en la casa. El aire seco acorta la vida de una orilla; lo "
     "usual es de 30 a 70 % (práctica común, sin fuente).",
     "help-moving": "Aire sobre el piso mientras se rocía. Una corriente que se siente anda por "
-    "50 pies/min (0.25 m/s, conjetura) y seca la orilla: los ventiladores sacan aire por una "
+    "50 pies/min (0.25 m/s, estimación) y seca la orilla: los ventiladores sacan aire por una "
     "ventana, lejos del piso.",
     "help-frost": "Aire caliente sobre suelo helado seca la cara de la losa y lo demás no "
     "(prensa del oficio).",
@@ -88,7 +88,7 @@ WORDS = {
     "color y proporción, con todos los pasos del trabajo. Tablas y muestrarios no dicen nada de "
     "esta losa (prensa del oficio).",
     "help-sheen-loss": "Minutos hasta que se va el brillo húmedo: eso vive aquí una orilla. Son "
-    "cuatro minutos de trabajo y quitan la mayor conjetura del plan. Rendimiento: piso entre lo "
+    "cuatro minutos de trabajo y quitan la mayor estimación del plan. Rendimiento: piso entre lo "
     "que bebió.",
     "help-sample-weather": "Cómo estaba todo cuando la muestra perdió el brillo: con eso el "
     "tiempo se traslada al día del trabajo.",
@@ -124,21 +124,21 @@ WORDS = {
     "help-rate": "Piso que una persona rocía por minuto: de 20 a 45 pies² solo rociando, de 8 a "
     "22 tallando (práctica común, sin fuente). Marque 100 pies², rocíe agua, tome el tiempo.",
     "help-refill": "De la última pasada a la siguiente cuando quien rocía llena el tanque. La "
-    "orilla que espera envejece todo ese tiempo (conjetura hasta que lo cronometre).",
+    "orilla que espera envejece todo ese tiempo (estimación hasta que lo cronometre).",
     "help-swap": "De la última pasada a la siguiente cuando un ayudante trae un tanque lleno "
-    "(conjetura hasta que lo cronometre).",
+    "(estimación hasta que lo cronometre).",
     "help-overlap": "La franja nueva entra de 4 a 12 pulg (10 a 30 cm) en la orilla húmeda de la "
     "anterior, para que se fundan (práctica común, sin fuente).",
     "help-reach": "Hasta dónde llega una pasada desde donde uno está: decide desde dónde se "
-    "alcanza una esquina (conjetura).",
-    "help-walk": "Cargando un tanque lleno, sin rociar (conjetura).",
+    "alcanza una esquina (estimación).",
+    "help-walk": "Cargando un tanque lleno, sin rociar (estimación).",
     "help-spare": "Una segunda rociadora igual, llena: se cambia por la otra y salva el día "
     "cuando falla un sello.",
     "help-language": "Los papeles pueden hablar otro idioma que esta pantalla: el de quien los "
     "lleva a la losa.",
     "help-units": "Lo que se muestra y se escribe; lo guardado sigue igual.",
     "help-sure": "De cien trabajos así, en cuántos ningún tramo debe quedarse sin mezcla. 99 es "
-    "conjetura nuestra; más pide más tinte en la obra.",
+    "estimación nuestra; más pide más tinte en la obra.",
     "help-bands": "Las mejores franjas siguen la forma del cuarto y dejan las orillas más "
     "jóvenes; las sencillas son más fáciles de caminar.",
     "help-notes": "Lo que deba estar en el papel que va a la losa.",

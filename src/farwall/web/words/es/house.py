@@ -13,8 +13,9 @@ WORDS = {
     "planeado. La cuña es una espera, más ancha donde lo más probable termina. Las marcas negras "
     "sobre las barras son tanques llenos.",
     "tape-night": "Gris: de la puesta a la salida del sol en este lugar.",
-    "tape-practice": "El trabajo antes de la primera mano y después de la última está en su lugar "
-    "usual, en horas de trabajo (práctica común y estimaciones nuestras); nada de eso es una cita.",
+    "tape-practice": "El trabajo antes de la primera mano y después de la última está en los días "
+    "del calendario si este tiene la casa en ese día; si no, en su lugar usual, en horas de "
+    "trabajo (práctica común y estimaciones nuestras).",
     "tape-label": "Momento del plan",
     "tape-scale": "Cuánto de la cinta",
     "tape-now": "ahora",
@@ -133,6 +134,8 @@ WORDS = {
     "under-01": "menos de 1 en 1,000",
     "rests-edge": "en la mano {n} una orilla vive {low} min en el extremo seguro, {likely} lo más "
     "probable",
+    "rests-wait": "{name} dura de {low} a {high}, lo más probable {likely}",
+    "rests-wait-open": "{name} dura {low} o más, lo más probable {likely}",
     "rests-sep": "; ",
     "rank-published": "Publicado: está en un texto que se puede buscar, o sale de uno.",
     "rank-measured": "Medido aquí: leído o dicho en este mismo trabajo.",
@@ -199,7 +202,9 @@ WORDS = {
     "order-down": "bajar",
     "order-up-of": "{rooms}: subir",
     "order-down-of": "{rooms}: bajar",
-    "order-last": "El tramo que se rocía al último debe tener una salida todavía seca.",
+    "order-last": "El tramo que se rocía al último debe tener una salida todavía seca. El orden va "
+    "por cuartos: si un cuarto está partido en tramos, a estos los ordena el plan.",
+    "order-part": "{rooms}, tramo {n} del plan",
     "order-weigh": "Pesar este orden",
     "order-plan": "Planear con este orden",
     "order-free": "Que el plan elija otra vez",

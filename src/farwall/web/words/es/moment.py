@@ -34,6 +34,7 @@ WORDS = {
     "next-swap": "{at}: el ayudante cambia el tanque por uno lleno, {litres}, {minutes} min.",
     "next-refill": "{at}: llenar {litres}, {minutes} min.",
     "next-piece": "{at}: {name}, según lo planeado.",
+    "next-entered": "{at}: {name}, como se anotó.",
     "wait": "{name}: de {low} a {high}, lo más probable {likely}.",
     "wait-open": "{name}: desde {low}, lo más probable {likely}, sin fin conocido.",
     "wait-never": "{name}: no en estas condiciones.",

@@ -15,7 +15,7 @@ WORDS = {
     "coats-part-told": "La proporción es siempre tinte : agua, por volumen; el agua va primero a "
     "la tina.",
     "stains-part": "Tintes",
-    "stains-part-told": "Lo que dicen la botella y su hoja. Vale la hoja del material que se "
+    "stains-part-told": "Lo que dicen la botella y su hoja. Manda la hoja del material que se "
     "tiene en la mano.",
     "sold": "En qué se vende el tinte",
     "sold-told": "Tamaños y precios de su tienda.",

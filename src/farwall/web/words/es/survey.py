@@ -8,6 +8,8 @@ WORDS = {
     "survey-told": "Qué losa es, antes de dar precio. Lo que no se sabe se pregunta, no se "
     "adivina; lo que tiene un valor usual lo dice.",
     "slab": "La losa",
+    "reading-told": "Una medición con su hora y su cuarto va en la bitácora:",
+    "reading-way": "anótela ahí",
     "ticket": "La nota del concreto premezclado",
     "drops": "La prueba de la gota",
     "each-room": "Cuarto por cuarto",
@@ -24,7 +26,7 @@ WORDS = {
     "sun-told": "Con el norte, el lugar y las ventanas se calcula el sol en el piso hora por hora.",
     "windows": "Ventanas",
     "windows-told": "Donde un espacio está vacío valen un antepecho de 3 pies (0.9 m), un alto "
-    "de 4 pies (1.2 m) y un muro de 6 pulg (15 cm): conjeturas.",
+    "de 4 pies (1.2 m) y un muro de 6 pulg (15 cm): estimaciones.",
     "owner": "Casa y dueño",
     "s-drop": "En esta losa una gota de agua entra en {drop}; acabado: {finish}.",
     "s-room": "{drop} para una gota, {finish}; {sun}, {draught}.",
@@ -207,7 +209,7 @@ WORDS = {
     "pick-waste-storm-drain": "a un drenaje pluvial",
     "pick-waste-no-way": "a ninguna parte todavía",
     "pick-waste-": "no se sabe adónde",
-    "go-title": "Seguir o no seguir",
+    "go-title": "Adelante o no",
     "go-verdict-no": "No.",
     "go-verdict-not-yet": "Todavía no: hay una pregunta abierta que podría volverlo un no.",
     "go-verdict-go-with": "Adelante, con trabajo y palabras antes.",
@@ -220,8 +222,8 @@ WORDS = {
     "go-tests": "Pruebas por hacer",
     "go-test": "{count} × {test}: {how}",
     "go-disagree": "Los textos no coinciden: {texts}.",
-    "go-wins": "La hoja del material que se tiene en la mano, las reglas locales y los "
-    "profesionales con licencia valen más que esta lista.",
+    "go-wins": "La hoja del material que tiene en la mano, las reglas locales y la práctica con "
+    "licencia mandan sobre esta lista.",
     "drop-map": "Mapa de gotas: segundos en cada cuarto, losa como se guardó al último",
     "drop-map-key": "abierta bajo 5 s · buena hasta 20 s · cerrada hasta 60 s, primero lije · de "
     "ahí en adelante aún sin tinte (práctica común, sin fuente)",
