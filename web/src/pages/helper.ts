@@ -5,7 +5,7 @@ import { w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
 
 /** Rows of a look that have room: those with the most left are the likeliest. */
-const ROWS = 3;
+const ROWS = 5;
 
 export function helper(s: Shown): string {
   const { sheet, day, units } = s;
@@ -36,7 +36,7 @@ export function look(s: Shown): string {
   const v = (litres: number) => volume(litres, s.units);
   const pairs = told.flatMap((left, n) => (n % 2 ? [] : [{ left, mix: told[n + 1] ?? 0 }])).reverse();
   const rows = pairs.slice(0, ROWS).map(({ left, mix }) =>
-    `<p class="fill"><strong>${safe(w("lookLeft", { left: v(left) }))}</strong><span>${safe(w("lookMix", { mix: v(mix) }))}</span></p>`);
+    `<p class="fill wide"><strong>${safe(w("lookLeft", { left: v(left) }))}</strong><span>${safe(w("lookMix", { mix: v(mix) }))}</span></p>`);
   const at = { band: bandName(field, found.after), at: clock(sheet, found.at + (day.late ?? 0)) };
   return `${top()}<h1>${safe(w("lookAt", at))}</h1><p>${safe(w("lookGoOn", { left: v(goOn), begin: v(begin) }))}</p>${rows.join("")}`;
 }
