@@ -45,8 +45,8 @@ PHRASES = {
     "The helper: looks into the tub": "El ayudante: mirar la tina",
     "Before the field is begun set out at the tub: stain opened, water in its pail, jug, stirrer. "
     "Same lot and same cut as what is in the tub.":
-    "Antes de empezar el tramo tenga listo junto a la tina: tinte abierto, agua en su cubeta, jarra "
-    "y palo. Mismo lote y misma dilución que lo de la tina.",
+    "Antes de empezar el tramo tenga listo junto a la tina: tinte abierto, agua en su cubeta, "
+    "jarra y palo. Mismo lote y misma dilución que lo de la tina.",
     "Read tub and tanks together as soon as the band is done. Enough to go on: say so, and look "
     "again after the next band. Less: mix what the table says, water first, while the sprayer "
     "sprays; pour all that is left in the tub into it, stir, and fill tanks from that.":
