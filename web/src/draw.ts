@@ -2,7 +2,7 @@
 import { call } from "./alarm.ts";
 import { mixing } from "./mixing.ts";
 import { eyes } from "./pages/eyes.ts";
-import { book, helper, label } from "./pages/helper.ts";
+import { book, helper, label, look } from "./pages/helper.ts";
 import { note, rooms, stopped, tank } from "./pages/logging.ts";
 import { askKey, phone, waiting, who } from "./pages/phone.ts";
 import { run } from "./pages/run.ts";
@@ -86,7 +86,7 @@ function pageOf(s: Sheet): string {
   const one = shown(s);
   const [name, more = ""] = now.view.split(" ");
   const made: Record<string, () => string> = {
-    run: () => run(one), helper: () => helper(one), label: () => label(one), book: () => book(one),
+    run: () => run(one), helper: () => helper(one), label: () => label(one), look: () => look(one), book: () => book(one),
     eyes, note: () => note(one), phone: () => phone(one), who: () => who(one), stopped,
     tank: () => tank(one, now.reading), rooms: () => rooms(one, more), paper: () => top(),
   };

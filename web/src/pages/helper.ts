@@ -5,33 +5,40 @@ import { w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
 
 /** Rows of a look that have room: those with the most left are the likeliest. */
-const ROWS = 3;
+const ROWS = 5;
 
 export function helper(s: Shown): string {
   const { sheet, day, units } = s;
   const fills = day.fills.slice(0, 2).map((one) =>
     `<p class="fill"><strong>${clock(sheet, one.then)}</strong><span>${
       safe(w("fillTo", { door: doorWords(one), litres: volume(one.litres, units) }))}</span></p>`);
-  return `${top(true, key("go book", w("bookKey")))}${mixing(s)}${look(s)}
+  return `${top(true, key("go book", w("bookKey")))}${mixing(s)}
 <h2>${w(day.late === null ? "fills" : "fillsLate")}</h2>
 ${fills.join("") || `<p>${w("noFills")}</p>`}
 <p>${w("guard")}</p>
-<div class="two foot">${key("go label", w("labelKey"))}${key("filled", w("tankFilled"), "main")}</div>`;
+${feet(s)}`;
+}
+
+function feet(s: Shown): string {
+  const label_ = key("go label", w("labelKey"));
+  const filled = key("filled", w("tankFilled"), "main");
+  if (!s.day.look) return `<div class="two foot">${label_}${filled}</div>`;
+  return `<div class="three foot">${label_}${key("go look", w("lookKey"))}${filled}</div>`;
 }
 
 /** Where to look into the tub next and what to mix by what is left, for a slab as thirsty as planned. */
-function look(s: Shown): string {
+export function look(s: Shown): string {
   const { sheet, day } = s;
   const found = day.look;
   const field = found && sheet.fields.find((one) => one.id === found.field);
   const [begin, goOn, ...told] = found?.ifs[0] ?? [];
-  if (!found || !field || begin === undefined || goOn === undefined) return "";
+  if (!found || !field || begin === undefined || goOn === undefined) return `${top()}<h1>${w("enough")}</h1>`;
   const v = (litres: number) => volume(litres, s.units);
   const pairs = told.flatMap((left, n) => (n % 2 ? [] : [{ left, mix: told[n + 1] ?? 0 }])).reverse();
   const rows = pairs.slice(0, ROWS).map(({ left, mix }) =>
-    `<p class="fill"><strong>${safe(w("lookLeft", { left: v(left) }))}</strong><span>${safe(w("lookMix", { mix: v(mix) }))}</span></p>`);
+    `<p class="fill wide"><strong>${safe(w("lookLeft", { left: v(left) }))}</strong><span>${safe(w("lookMix", { mix: v(mix) }))}</span></p>`);
   const at = { band: bandName(field, found.after), at: clock(sheet, found.at + (day.late ?? 0)) };
-  return `<h2>${safe(w("lookAt", at))}</h2><p>${safe(w("lookGoOn", { left: v(goOn), begin: v(begin) }))}</p>${rows.join("")}`;
+  return `${top()}<h1>${safe(w("lookAt", at))}</h1><p>${safe(w("lookGoOn", { left: v(goOn), begin: v(begin) }))}</p>${rows.join("")}`;
 }
 
 function mixing(s: Shown): string {

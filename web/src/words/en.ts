@@ -52,6 +52,7 @@ export const EN = {
   mixBook: "By the book.", mixBookNone: "By the book: nothing more to mix now.",
   mixBookBefore: "By the book, before field {n}, {rooms}.",
   mixBookLook: "By the book: nothing now; look into the tub as below.",
+  lookKey: "Look into the tub",
   lookAt: "Look into the tub after band {band}, {at}",
   lookGoOn: "With {left} or more in tub and tanks go on. Begun on {begin}; begun on more, all grows as much.",
   lookLeft: "{left} left", lookMix: "mix {mix}, box it with all that is left",

@@ -47,6 +47,7 @@ export const ES: Words = {
   mixBook: "Según el libro.", mixBookNone: "Según el libro: nada que mezclar ahora.",
   mixBookBefore: "Según el libro, antes del tramo {n}, {rooms}.",
   mixBookLook: "Según el libro: ahora nada; mire la tina como abajo.",
+  lookKey: "Mirar la tina",
   lookAt: "Mire la tina después de la franja {band}, {at}",
   lookGoOn: "Con {left} o más en tina y tanques, siga. Empezado con {begin}; con más, todo crece igual.",
   lookLeft: "quedan {left}", lookMix: "mezcle {mix} y júntelo con todo lo que queda",
