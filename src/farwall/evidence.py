@@ -79,7 +79,7 @@ def source_words(source: str) -> str:
         return f"{source_words(key)}{mark}{rest}"
     key, mark, rest = source.partition(": ")
     if mark:
-        return rest
+        return source_words(rest)
     author, _, year = source.partition("-")
     if author.isalpha() and author.islower() and len(year) == 4 and year.isdigit():
         return f"{author.capitalize()} {year}"

@@ -43,6 +43,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--tuning", action="store_true", help="of clocks and learn: the half they were tuned on"
     )
     parser.add_argument(
+        "--beside", action="store_true", help="clocks: with more read beside strip and coat"
+    )
+    parser.add_argument(
         "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
     )
     parser.add_argument(
@@ -138,7 +141,7 @@ def _ranges(options: argparse.Namespace) -> int:
     from farwall.cli.bench_learn import run_learn
 
     if options.what == "clocks":
-        return run_clocks(as_json=options.json, tuning=options.tuning)
+        return run_clocks(as_json=options.json, tuning=options.tuning, beside=options.beside)
     return run_learn(as_json=options.json, tuning=options.tuning, large=options.large)
 
 

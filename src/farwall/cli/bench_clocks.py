@@ -15,13 +15,22 @@ HONEST = (75.0, 85.0)
 """A range that says four in five shall hold between these per cent."""
 
 
-def run_clocks(*, as_json: bool, tuning: bool = False) -> int:
-    """Score every clock over the test half (or the tuning half); 1 when a range is not honest."""
+def run_clocks(*, as_json: bool, tuning: bool = False, beside: bool = False) -> int:
+    """Score every clock over the test half (or the tuning half); 1 when a range is not honest.
+
+    beside: the waits between coats alone, by what is read beside the strip and the coat.
+    """
     from farwall.bench.floors_drawn import TEST, TUNING
     from farwall.bench.floors_score import score_floors, score_same_room, score_second_coat
 
     seeds = TUNING if tuning else TEST
-    scores = (*score_floors(seeds), *score_second_coat(seeds), *score_same_room(seeds))
+    scores: tuple[ClockScore, ...]
+    if beside:
+        from farwall.bench.floors_read import score_read
+
+        scores = score_read(seeds)
+    else:
+        scores = (*score_floors(seeds), *score_second_coat(seeds), *score_same_room(seeds))
     honest = all(_honest(one) for one in scores)
     if as_json:
         half = "tuning" if tuning else "test"
@@ -39,10 +48,10 @@ def lines(scores: Sequence[ClockScore]) -> list[str]:
         "at the high end; before, and after one wait was watched in another room at another hour,",
         "or, where it says so, as a strip in the same room.",
         "",
-        f"{'clock':<38}{'floors':>7}{'within':>15}{'error %':>15}{'too soon %':>15}",
+        f"{'clock':<48}{'floors':>7}{'within':>15}{'error %':>15}{'too soon %':>15}",
     ]
     told += [
-        f"{one.clock:<38}{one.floors:>7}"
+        f"{one.clock:<48}{one.floors:>7}"
         + _pair(one.within_before, one.within_after)
         + _pair(one.error_before, one.error_after)
         + _pair(one.too_soon_before, one.too_soon_after)

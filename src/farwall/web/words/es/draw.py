@@ -4,11 +4,9 @@ from __future__ import annotations
 
 WORDS = {
     "draw-title": "El piso de {name}",
-    "draw-correct": "Corregir el piso",
     "draw-of": "datos {n}",
     "draw-of-none": "sin planear todavía",
     "draw-draft": "un dibujo que todavía no se planea; los datos siguen como estaban",
-    "draw-back": "Volver al plan",
     "draw-skip": "Ir al piso",
     "draw-no-script": "Para dibujar, este navegador necesita permitir programas de la página. "
     "Sin eso, corrija el piso en su archivo y tráigalo otra vez.",
@@ -65,18 +63,18 @@ WORDS = {
     "draw-not-yet": "De este piso todavía no sale un plan. Queda guardado como dibujo; lo que "
     "está mal tiene un alfiler en su lugar.",
     "draw-out-of-reach": "No se alcanzó el libro: no se guardó nada. Pruebe otra vez.",
-    "draw-verdict": "Qué les hace a los bordes",
+    "draw-verdict": "Qué les hace a las orillas",
     "draw-verdict-new": "El dictamen llega cuando haya un primer plan.",
     "draw-preview-waits": "Se prepara el último plan completo; después se pesa cada movimiento.",
     "draw-preview-none": "Todavía no hay dictamen para este piso.",
-    "draw-preview-fits": "Todos los campos alcanzan.",
+    "draw-preview-fits": "Todos los tramos alcanzan.",
     "draw-preview-late": "NO: {rooms} no se puede hacer así.",
     "draw-preview-unsure": "No es seguro: se toma como que no alcanza hasta planearlo.",
     "draw-preview-again": "{rooms}: solo el plan completo lo puede decir. Guárdelo para que se "
     "planee.",
-    "draw-preview-edge": "{rooms}: el borde más viejo espera unos {age} min, se cuenta como "
+    "draw-preview-edge": "{rooms}: la orilla más vieja espera unos {age} min, se cuenta como "
     "{safe}, de {lives} min.",
-    "draw-preview-edge-kept": "{rooms}: el borde más viejo espera {age} de {lives} min.",
+    "draw-preview-edge-kept": "{rooms}: la orilla más vieja espera {age} de {lives} min.",
     "draw-preview-rank": "Estimado a partir del último plan completo; en la duda, lo más estricto.",
     "draw-room-age": "{age} de {lives} min",
     "draw-hand": "En la mano",

@@ -17,7 +17,7 @@ WORDS = {
     "papers-for-slab-html": "Para un teléfono que no tendrá señal: se abre desde el propio "
     "teléfono y no pregunta a nadie.",
     "papers-name-floor-svg": "El piso (SVG)",
-    "papers-for-floor-svg": "Paños, franjas, líneas de parada y la salida, para colgar o mandar "
+    "papers-for-floor-svg": "Tramos, franjas, líneas de parada y la salida, para colgar o mandar "
     "al constructor.",
     "papers-name-moments-svg": "Sus momentos (SVG)",
     "papers-for-moments-svg": "El piso minuto a minuto, para repasarlo con el ayudante la noche "
