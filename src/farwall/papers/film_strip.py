@@ -157,21 +157,26 @@ def _edge_words(moment: Moment) -> str:
 def _key(svg: Svg, row: float, lettering: Lettering, *, sunny: bool) -> None:
     """What hatch, ramp and the strong line stand for; the sun too, where there is some."""
     size, x = lettering.small, 0.0
-    x = _told(svg, (x, row), "just sprayed", lettering) + 7
+    words = ["just sprayed", "an edge's life ago", "sprayed, keep off", "live edge"]
+    wide = sum(text_width(word, size) for word in [*words, *(["sun"] if sunny else [])])
+    taken = wide * lettering.widen + 14 + 16 * _STEPS + 28 * (3 if sunny else 2)
+    # Where words are long the gaps give way, to no less than 6.
+    gap = min(max((svg.width - taken) / (3 if sunny else 2), 6.0), 20.0)
+    x = _told(svg, (x, row), words[0], lettering) + 7
     for k in range(_STEPS):
         svg.element(
             "rect", x=x, y=row - size * 0.8, width=16, height=size * 0.9,
             fill=age_colour(k / (_STEPS - 1), 1.0), stroke=LINE, stroke_width=0.4,
         )  # fmt: skip
         x += 16
-    x = _told(svg, (x + 7, row), "an edge's life ago", lettering) + 20
+    x = _told(svg, (x + 7, row), words[1], lettering) + gap
     svg.element(
         "rect", x=x, y=row - size * 0.8, width=22, height=size * 0.9,
         fill=f"url(#{svg.ident}-{marks.HATCH})", stroke=LINE, stroke_width=0.5,
     )  # fmt: skip
-    x = _told(svg, (x + 28, row), "sprayed, keep off", lettering) + 20
+    x = _told(svg, (x + 28, row), words[2], lettering) + gap
     edge_key(svg, (x, row - size * 0.35), 22)
-    x = _told(svg, (x + 28, row), "live edge", lettering) + 20
+    x = _told(svg, (x + 28, row), words[3], lettering) + gap
     if sunny:
         _told(svg, (sun_key(svg, (x, row), size=size) + 6, row), "sun", lettering)
 

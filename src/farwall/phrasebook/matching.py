@@ -121,11 +121,16 @@ def _place(kind: str, part: str, depth: int, names: Names) -> str | None:
 
 def _by_other_case(text: str, depth: int, names: Names) -> str | None:
     first = text[0]
-    if not first.isupper() or text[1:2].isupper():
+    if not first.isalpha() or text[1:2].isupper():
         return None
-    small = first.lower() + text[1:]
-    found = _book().exact.get(small) or _by_pattern(small, depth, names)
-    return None if found is None else found[0].upper() + found[1:]
+    turned = first.swapcase() + text[1:]
+    found = _book().exact.get(turned) or _by_pattern(turned, depth, names)
+    return None if found is None else _as(first, found)
+
+
+def _as(first: str, spanish: str) -> str:
+    """The Spanish beginning with a letter as large as `first`."""
+    return (spanish[0].upper() if first.isupper() else spanish[0].lower()) + spanish[1:]
 
 
 def _without_its_stop(text: str, depth: int, names: Names) -> str | None:

@@ -37,7 +37,10 @@ _NUMBER = (
 _MARKS = r"['\"\N{PRIME}\N{DOUBLE PRIME}()%]"
 _UNIT = "|".join(re.escape(one) for one in sorted(_UNITS, key=len, reverse=True))
 _WORD = "|".join(re.escape(one) for one in sorted(_WORDS, key=len, reverse=True))
-_PIECE = rf"(?:{_NUMBER}|a(?= \d)|(?:{_UNIT})(?![\w²³/])|(?:{_WORD})(?!\w)|{_MARKS})"
+_SPANISH_DAY = r"lun\.|mar\.|mié\.|jue\.|vie\.|sáb\.|dom\.|día"
+_PIECE = (
+    rf"(?:{_NUMBER}|a(?= (?:\d|{_SPANISH_DAY}))|(?:{_UNIT})(?![\w²³/])|(?:{_WORD})(?!\w)|{_MARKS})"
+)
 QUANTITY = rf"(?:{_PIECE})(?:,? ?{_PIECE})*"
 _QUANTITY = re.compile(QUANTITY)
 _COUNTED = re.compile(rf"\d|[½¼¾⅛⅜⅝⅞]|{HOLE}")

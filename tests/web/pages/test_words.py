@@ -56,3 +56,8 @@ def test_another_language_has_no_key_and_no_place_that_english_lacks(language):
 def test_a_key_that_is_not_there_is_an_error():
     with pytest.raises(KeyError):
         said("no such words")
+
+
+def test_every_screen_is_whole_in_spanish_but_for_symbols_of_units():
+    lacking = words("en").keys() - words("es").keys()
+    assert sorted(key for key in lacking if not key.startswith("unit-")) == []

@@ -233,15 +233,18 @@ def _foot(sheet: Sheet, field: Field, *, possible: bool) -> None:
     row = svg.height + size * 1.3
     x = 6.0
     x += marks.scale_bar(svg, (x, row), units_per_m=sheet.frame.scale, size=size)
-    x += text_width("00 ft", size) + 30
+    x += text_width("00 ft", size)
+    told: list[tuple[str, str, float]] = []
     if possible:
         told = [("walk", marks.WALK_DASH, 0.9)] if field.walks else []
         if field.stop_lines:
             told.append(("stop line", marks.STOP_DASH, 1.8))
-        for word, dash, width in told:
-            svg.line(
-                [(x, row), (x + 27, row)], stroke=INK, stroke_width=width, stroke_dasharray=dash
-            )
-            svg.text((x + 33, row + size * 0.35), word, size, anchor="start", fill=SOFT)
-            x += 33 + text_width(word, size) * 1.1 + 22
+    wide = sum(33 + text_width(word, size) * 1.1 for word, _, _ in told)
+    # Where words are long the gaps give way first, to no less than 8.
+    gap = min(max((svg.width - x - wide) / max(len(told), 1), 8.0), 30.0)
+    for word, dash, width in told:
+        x += gap
+        svg.line([(x, row), (x + 27, row)], stroke=INK, stroke_width=width, stroke_dasharray=dash)
+        svg.text((x + 33, row + size * 0.35), word, size, anchor="start", fill=SOFT)
+        x += 33 + text_width(word, size) * 1.1
     svg.height = row + size * 1.3

@@ -460,9 +460,9 @@ PHRASES = {
     "paint": "pintura",
     "There is {1} on the slab: it may hold asbestos.":
     "Hay {1} sobre la losa: puede tener asbesto.",
-    "Nobody sands or scrapes it.": "Nadie la lija ni la raspa.",
+    "Nobody sands or scrapes it.": "Que nadie lije ni raspe.",
     "A licensed inspector tests it first; licensed people take it off.":
-    "Primero la prueba un inspector con licencia; la quita gente con licencia.",
+    "Primero lo prueba un inspector con licencia; lo quita gente con licencia.",
     "There is old paint on the slab: it keeps stain out, and in an old house may be lead.":
     "Hay pintura vieja sobre la losa: no deja entrar el tinte, y en una casa vieja puede tener "
     "plomo.",

@@ -46,7 +46,7 @@ PHRASES = {
     "Before the field is begun set out at the tub: stain opened, water in its pail, jug, stirrer. "
     "Same lot and same cut as what is in the tub.":
     "Antes de empezar el tramo tenga listo junto a la tina: tinte abierto, agua en su cubeta, "
-    "jarra y palo. Mismo lote y misma dilución que lo de la tina.",
+    "jarra y palo. Mismo lote y misma proporción que lo de la tina.",
     "Read tub and tanks together as soon as the band is done. Enough to go on: say so, and look "
     "again after the next band. Less: mix what the table says, water first, while the sprayer "
     "sprays; pour all that is left in the tub into it, stir, and fill tanks from that.":
@@ -103,6 +103,7 @@ PHRASES = {
     "that an edge dies somewhere": "de que una orilla muera en algún lado",
     "that the mix runs short inside a field": "de que falte mezcla dentro de un tramo",
     "Most of it hangs on the {1} ({#2}).": "Casi todo depende de: {1} ({#2}).",
+    "Most of it hangs on the {1} ({2}).": "Casi todo depende de: {1} ({2}).",
     "Most of it hangs on the {1}. {2}": "Casi todo depende de: {1}. {2}",
     "edge budget": "vida de la orilla",
     "edge budget, shortest in {@1}": "vida de la orilla, la más corta en {@1}",
@@ -249,13 +250,29 @@ PHRASES = {
     "Tape el vidrio, no el aire: ventanas y puertas quedan tan abiertas como lo piden los "
     "pulmones.",
     "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
-    "{@3} ({#4}) leave their tightest edge {#5}, with it {#6}.":
+    "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}.":
     "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
-    "franjas de {@3} ({#4}) le dejan a su orilla más justa {#5}, con él {#6}.",
+    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}.",
     "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
-    "{@3} ({#4}) leave their tightest edge {#5}, with it {#6}; or begin {@7} {8}.":
+    "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}; or begin {@7} by {#8}.":
     "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
-    "franjas de {@3} ({#4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece {@7} {8}.",
+    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece {@7} a más "
+    "tardar a las {#8}.",
+    "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
+    "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}; or begin {@7} after {#8}.":
+    "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
+    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece {@7} "
+    "después de las {#8}.",
+    "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
+    "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}; or begin {@7} by {#8} or after "
+    "{#9}.":
+    "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
+    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece {@7} a más "
+    "tardar a las {#8} o después de las {#9}.",
+    "Sun through windows leaves {#1} field little to spare: see the page on it.":
+    "El sol por las ventanas le deja poco margen a {#1} tramo: vea su página.",
+    "Sun through windows leaves {#1} fields little to spare: see the page on it.":
+    "El sol por las ventanas les deja poco margen a {#1} tramos: vea su página.",
     "Sun through windows leaves {@1} little to spare: see the page on it.":
     "El sol por las ventanas le deja poco margen a {@1}: vea su página.",
     "the {1} window of {@2}": "la ventana {1} de {@2}",
