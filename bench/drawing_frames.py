@@ -107,6 +107,7 @@ def dragged(page):
         page.mouse.move(*at(x + 0.1, y))  # past what counts as holding still
         page.evaluate(MOVES, {"frames": STEPS, "at": at(x, y), "reach": 0.8 * 100 * scale})
         page.mouse.up()
+        page.get_by_text("The wall was moved").wait_for()
 
 
 def frames_of(trace):

@@ -18,13 +18,16 @@ BOOK = phrases()
 GLOSSARY = Path(__file__).parents[2] / "docs" / "glossary.es.md"
 
 
-@pytest.mark.parametrize("english", sorted(BOOK))
-def test_the_spanish_has_the_places_and_the_numbers_of_the_english(english):
+def odd(english):
+    """What a pair has on one side alone: places, numbers, words between backquotes."""
     spanish = BOOK[english]
-    assert sorted(PLACE.findall(spanish)) == sorted(PLACE.findall(english))
-    assert numbers(spanish) == numbers(english)
-    assert spanish.strip()
-    assert re.findall(r"`[^`]*`", spanish) == re.findall(r"`[^`]*`", english)
+    looks = (PLACE.findall, numbers, re.compile(r"`[^`]*`").findall)
+    return [look for look in looks if sorted(look(spanish)) != sorted(look(english))]
+
+
+def test_the_spanish_has_the_places_numbers_and_words_of_files_of_the_english():
+    assert len(BOOK) > 1500
+    assert [one for one in BOOK if odd(one) or not BOOK[one].strip()] == []
 
 
 def numbers(text):

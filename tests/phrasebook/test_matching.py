@@ -86,6 +86,7 @@ WORDS = {
     "#": QUANTITIES,
     "@": st.sampled_from(sorted(ROOMS)),
     "&": st.from_regex(r"[a-z]{2,6}-\d\.\d", fullmatch=True),
+    "*": st.from_regex(r'"[a-z]{3,6}"', fullmatch=True),
     "$": st.from_regex(r"[a-z]{2,6}\.[a-z]{2,6}", fullmatch=True),
     "": st.sampled_from(["a full tank", "common practice", "2.5 min more", "the slab sweats"]),
 }

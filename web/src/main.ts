@@ -41,9 +41,12 @@ function tidy(): void {
 }
 
 async function begin(): Promise<void> {
-  now.memory = await change("memory", emptyMemory(), (one) => one);
-  now.wishes = { ...WISHES, ...(await read("wishes", WISHES)), headset: false };
-  now.mine = { ...NO_JOB, ...(await read(`job ${job}`, NO_JOB)) };
+  const [memory, wishes, mine] = await Promise.all([
+    change("memory", emptyMemory(), (one) => one), read("wishes", WISHES), read(`job ${job}`, NO_JOB),
+  ]);
+  now.memory = memory;
+  now.wishes = { ...WISHES, ...wishes, headset: false };
+  now.mine = { ...NO_JOB, ...mine };
   if (!alone) {
     await takeKey();
     now.sheet = now.mine.sheet;

@@ -33,17 +33,21 @@ export async function sync(): Promise<void> {
   }
 }
 
+async function freshSheet(key: string): Promise<void> {
+  now.mine = await fetchSheet(job, key);
+  now.sheet = now.mine.sheet;
+  speakAsWished();
+  sheetAt = Date.now();
+}
+
 async function rounds(key: string): Promise<void> {
+  if (!using()) { // with the plan there is something to tap: all else comes after
+    await freshSheet(key);
+    redraw();
+  }
   await offer(key);
   now.memory = await read("memory", now.memory);
-  if (Date.now() - sheetAt > SHEET_EVERY_MS) {
-    const first = !using();
-    now.mine = await fetchSheet(job, key);
-    now.sheet = now.mine.sheet;
-    speakAsWished();
-    sheetAt = Date.now();
-    if (first) redraw(); // with the plan there is something to tap: what the book says comes after
-  }
+  if (Date.now() - sheetAt > SHEET_EVERY_MS) await freshSheet(key);
   now.mine = await fetchOthers(job, key);
   const asked = Date.now();
   const told = await fetchNow(job, key);

@@ -1,9 +1,8 @@
 """Finding the Spanish of a sentence: by its pattern, its sentences one by one, its parts.
 
 A pattern is English with places: `{1}` a phrase, said by the same book · `{#1}` a quantity ·
-`{@1}` a name, kept · `{&1}` a word of a file and `{$1}` a
-place in it, kept. The Spanish names the same places, in any
-order. The pattern with the most letters of its own wins.
+`{@1}` a name, kept · `{&1}` a word of a file, `{$1}` an address in it, `{*1}` anything of it, kept.
+The Spanish names the same places, in any order. The pattern with the most letters of its own wins.
 """
 
 from __future__ import annotations
@@ -27,13 +26,20 @@ from farwall.phrasebook.places import (
 
 Names = frozenset[str]
 
-PLACE = re.compile(r"\{([#@&$]?)(\d)\}")
+PLACE = re.compile(r"\{([#@&$*]?)(\d)\}")
 _DEEPEST = 6
 _ENDS = re.compile(r"(?<=[.!?]) (?=[^a-zà-ÿ])")
 _JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
 _SPANISH_JOINS = {" and ": " y ", " or ": " o "}
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
-_REGEX = {"": "(.+?)", "#": f"({QUANTITY})", "@": "(.+?)", "&": f"({ADDRESS})", "$": f"({PATH})"}
+_REGEX = {
+    "": "(.+?)",
+    "#": f"({QUANTITY})",
+    "@": "(.+?)",
+    "&": f"({ADDRESS})",
+    "$": f"({PATH})",
+    "*": "(.+?)",
+}
 _KEY = re.compile(r"[a-z_]+")
 _LETTERS = re.compile(r"[^\W\d_]")
 
@@ -104,7 +110,7 @@ def _filled(pattern: Pattern, match: re.Match[str], depth: int, names: Names) ->
 
 
 def _place(kind: str, part: str, depth: int, names: Names) -> str | None:
-    if part == HOLE or kind in {"&", "$"}:
+    if part == HOLE or kind in {"&", "$", "*"}:
         return part
     if kind == "#":
         return quantity_in_spanish(part)

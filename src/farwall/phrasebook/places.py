@@ -30,7 +30,10 @@ _WORDS = {
     "Sat": "sáb.", "Sun": "dom.", "lun.": "lun.", "mar.": "mar.", "mié.": "mié.", "jue.": "jue.",
     "vie.": "vie.", "sáb.": "sáb.", "dom.": "dom.", "y": "y", "o": "o", "día": "día",
 }  # fmt: skip
-_NUMBER = r"[-+\N{MINUS SIGN}×~<>≤≥]?[$€]?\d(?:[\d.,:/×–-]*\d)?(?:[½¼¾⅛⅜⅝⅞])?|[½¼¾⅛⅜⅝⅞]|" + HOLE
+_NUMBER = (
+    r"[-+\N{MINUS SIGN}×~<>≤≥]?[$€]?\d(?:[\d.,:/×–-]*\d)?(?:e[-+]?\d+)?(?:[½¼¾⅛⅜⅝⅞])?|[½¼¾⅛⅜⅝⅞]|"
+    + HOLE
+)
 _MARKS = r"['\"\N{PRIME}\N{DOUBLE PRIME}()%]"
 _UNIT = "|".join(re.escape(one) for one in sorted(_UNITS, key=len, reverse=True))
 _WORD = "|".join(re.escape(one) for one in sorted(_WORDS, key=len, reverse=True))

@@ -17,7 +17,7 @@ from farwall.store.engine import reading, writing
 from farwall.store.keeping import take
 from farwall.store.people import person_of
 from farwall.store.people_nouns import Done, Open
-from farwall.store.tables import DONE, PERSON, SESSION, TRIED
+from farwall.store.tables import DONE, INVITE, PERSON, SESSION, TRIED
 
 if TYPE_CHECKING:
     from farwall.store.book import Book
@@ -42,11 +42,12 @@ class Comings:
     def begin(
         self, token: str, person: str | None, *, kind: str, now_s: float, ends_s: float
     ) -> None:
-        """Open a session; those that have ended are swept away."""
+        """Open a session; sessions and links that have ended are swept away."""
         row = {"seal": seal_of(token), "person": person, "kind": kind}
         times = {"made_s": now_s, "seen_s": now_s, "ends_s": ends_s}
         with writing(self.book.engine, self.book.where) as connection:
             connection.execute(delete(SESSION).where(SESSION.c.ends_s <= now_s))
+            connection.execute(delete(INVITE).where(INVITE.c.ends_s <= now_s))
             connection.execute(insert(SESSION).values(row | times))
             _seen(connection, person, now_s)
 

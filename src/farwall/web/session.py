@@ -86,8 +86,10 @@ class Sessions:
         try_once(self.comings, vessels, now_s)
         hashed = found[1] if found is not None and not found[0].ended_at else ""
         if not passwords.fits(password, hashed) or found is None:
-            # What was typed as a name may be a password: it is kept only where it is a name.
-            self.note(found[0].name if found else "", "refused")
+            # What was typed as a name may be a password, and strangers could fill the book by it:
+            # a refusal is kept only where it is the name of a person.
+            if found is not None:
+                self.note(found[0].name, "refused")
             raise WrongPassword("The name or the password is not right.")
         went_well(self.comings, vessels)
         return found

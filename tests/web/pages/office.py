@@ -89,6 +89,11 @@ class Office:
         headers = {"origin": self.here} | more.pop("headers", {})
         return self.ask("POST", path, headers=headers, **more)
 
+    def bring(self, facts):
+        """Bring a house in by the form, as whoever is in."""
+        file = ("house.json", json.dumps(facts).encode())
+        return self.post("/houses/bring", files={"file": file})
+
     def enter(self):
         """Come in by the key, which opens the pages of a book that has no people yet."""
         return self.post("/enter", data={"key": KEY, "to": "/"})

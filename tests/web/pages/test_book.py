@@ -125,3 +125,14 @@ def test_in_spanish_the_page_is_sound(office):
     text = office.get("/book", headers={"accept-language": "es"}).text
     assert faults_of_html(text) == []
     assert "El libro está entero" in text
+
+
+def test_only_a_lead_takes_the_whole_book_along(office):
+    office.enter_as("office")
+    text = office.get("/book").text
+    assert "Only a lead takes the whole book along" in text
+    assert 'action="/book/backup"' not in text
+    assert office.post("/book/backup", data={"kind": "open"}).status_code == 403
+    office.enter_as("helper")
+    assert office.get("/book").status_code == 403
+    assert 'href="/book"' not in office.get("/").text

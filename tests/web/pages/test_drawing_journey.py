@@ -155,6 +155,11 @@ def test_by_keys_alone(served, browser):
     page.locator("#typed").fill("4 m x 3 m")
     press("Enter")
     assert board.things() == ["Room 1, 129 ft²"]
+    reach(page.get_by_label("Take the right wall"))
+    press("Enter", "Shift+ArrowRight")  # the wall goes out by a foot: 4.3048 m by 3 m
+    assert board.things() == ["Room 1, 139 ft²"]
+    press("Control+z")
+    assert board.things() == ["Room 1, 129 ft²"]
     press("Home", "Escape")
     reach(page.get_by_role("button", name="Opening", exact=True))
     press("Enter")

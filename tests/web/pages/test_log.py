@@ -179,3 +179,20 @@ def test_a_house_that_is_not_there_is_a_calm_page(office):
     assert office.get("/houses/none/log").status_code == 404
     assert office.post("/houses/none/log", data={"word": "note"}).status_code == 404
     assert office.post("/houses/two/log", data={"word": "no-such"}).status_code == 422
+
+
+def test_a_helper_enters_what_happened_in_their_name_and_closes_no_job(office):
+    office.enter_as("helper")
+    assert enter(office, "note", text="swept").status_code == 303
+    (one,) = entries(office)
+    assert one.who
+    refused = enter(office, "handed-over")
+    assert refused.status_code == 403
+    assert not office.book.jobs()[0].closed
+
+
+def test_an_owner_reads_and_enters_nothing(office):
+    office.enter_as("owner")
+    assert office.get("/houses/two/log").status_code == 200
+    assert enter(office, "note", text="x").status_code == 403
+    assert entries(office) == []

@@ -17,6 +17,7 @@ from farwall.web.words import LANGUAGE, words
 START = "2026-06-08T08:00:00+00:00"
 VALUES = {
     "litres": 11.4, "minutes": 42.0, "hours": 3.5, "celsius": 19.4, "percent": 48.0, "m_s": 0.3,
+    "kg_m2_h": 0.25,
     "count": 2, "ph": 7.5, "field": "a.1", "band": "a.1.2", "coat": "a", "room": "hall",
     "entry": "01900000-0000-7000-8000-00000000abcd", "text": "by the door", "yes": True,
     "metres": 3.0,

@@ -109,10 +109,10 @@ def deeds(office):
 
 def test_changed_facts_are_noted_with_who_and_which_house(office):
     office.enter_as("office")
-    office.post("/houses/sample")
+    office.bring(two_rooms())
     newest = Comings(office.book).done()[0]
     assert (newest.who, newest.word) == ("Bo the office", "change")
-    assert newest.about["route"] == "POST /houses/sample"
+    assert newest.about["route"] == "POST /houses/bring"
     put = {"facts": two_rooms(), "who": "somebody else"}
     bearer = {"authorization": f"Bearer {KEY}"}
     office.ask("PUT", "/api/jobs/two/facts", headers=bearer, json=put)
@@ -150,5 +150,5 @@ def test_a_book_that_takes_no_note_still_answers_and_says_so_in_the_log(office, 
         raise Refused()
 
     monkeypatch.setattr(Comings, "note", full)
-    assert office.post("/houses/sample").status_code == 303
+    assert office.bring(two_rooms()).status_code == 303
     assert any(one.get("kind") == "Refused" for one in lines(log))

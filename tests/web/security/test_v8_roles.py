@@ -134,8 +134,8 @@ def test_a_form_of_a_page_that_forgot_to_ask_who_comes_is_refused(office):
 
 def test_facts_are_kept_under_the_name_of_who_changed_them(office):
     office.enter_as("office")
-    office.post("/houses/sample")
-    assert office.book.versions("quince-street")[-1].who == "Bo the office"
+    office.bring(two_rooms())
+    assert office.book.versions("two")[-1].who == "Bo the office"
 
 
 def test_no_role_but_these(office):

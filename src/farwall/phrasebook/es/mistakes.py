@@ -22,14 +22,14 @@ PHRASES = {
     "Add to it.": "Agréguele.",
     "Did you mean `{&1}`?": "¿Quiso decir `{&1}`?",
     "Did you mean {@1}?": "¿Quiso decir {@1}?",
-    "Did you mean \"{@1}\"? Known: {@2}.": "¿Quiso decir \"{@1}\"? Se conocen: {@2}.",
-    "Known: {@1}.": "Se conocen: {@1}.",
-    "Known here: {@1}.": "Aquí se conocen: {@1}.",
+    "Did you mean \"{*1}\"? Known: {*2}.": "¿Quiso decir \"{*1}\"? Se conocen: {*2}.",
+    "Known: {*1}.": "Se conocen: {*1}.",
+    "Known here: {*1}.": "Aquí se conocen: {*1}.",
     "Nothing may stand here.": "Aquí no puede haber nada.",
     "and {#1} more.": "y {#1} más.",
-    "{@1} is not known here.": "{@1} no se conoce aquí.",
+    "{*1} is not known here.": "{*1} no se conoce aquí.",
     "A job needs a way out.": "Un trabajo necesita una salida.",
-    "Name an outside opening: [{@1}].": "Nombre una abertura al exterior: [{@1}].",
+    "Name an outside opening: [{*1}].": "Nombre una abertura al exterior: [{*1}].",
     "Add \"version\": 1.": "Agregue \"version\": 1.",
     "`farwall job PLAN --out JOB.json` takes it from a drawing.":
     "`farwall job PLAN --out JOB.json` lo toma de un dibujo.",
@@ -57,10 +57,10 @@ PHRASES = {
     "Shorten it.": "Acórtelo.",
     "The list needs at least {#1}, and has {#2}.": "La lista necesita al menos {#1}, y tiene {#2}.",
     "The list may hold {#1}, and has more.": "La lista puede tener {#1}, y tiene más.",
-    "There is no room {@1}.": "No hay cuarto {@1}.",
-    "There is no coat {@1}.": "No hay mano {@1}.",
-    "There is no stain {@1}.": "No hay tinte {@1}.",
-    "There is no opening {@1}.": "No hay abertura {@1}.",
+    "There is no room {*1}.": "No hay cuarto {*1}.",
+    "There is no coat {*1}.": "No hay mano {*1}.",
+    "There is no stain {*1}.": "No hay tinte {*1}.",
+    "There is no opening {*1}.": "No hay abertura {*1}.",
     "Keep one of the two.": "Deje uno de los dos.",
     "Keep one of them.": "Deje uno de ellos.",
     "Give each its own.": "Dé a cada uno el suyo.",
@@ -83,11 +83,11 @@ PHRASES = {
     "Las coordenadas son metros; dibújelo de nuevo o quítelo.",
     "Write day, time and offset from UTC, such as 2027-05-04T07:30:00-06:00.":
     "Escriba día, hora y diferencia con UTC, como 2027-05-04T07:30:00-06:00.",
-    "{&1} is not a date and time (ISO 8601).": "{&1} no es una fecha y hora (ISO 8601).",
-    "{&1} does not say its offset from UTC.": "{&1} no dice su diferencia con UTC.",
-    "{&1} is not a currency code.": "{&1} no es un código de moneda.",
+    "{*1} is not a date and time (ISO 8601).": "{*1} no es una fecha y hora (ISO 8601).",
+    "{*1} does not say its offset from UTC.": "{*1} no dice su diferencia con UTC.",
+    "{*1} is not a currency code.": "{*1} no es un código de moneda.",
     "Write three capital letters, such as USD.": "Escriba tres mayúsculas, como USD.",
-    "{&1} is not an amount.": "{&1} no es una cantidad.",
+    "{*1} is not an amount.": "{*1} no es una cantidad.",
     "Write it as text: \"62.50\".": "Escríbalo como texto: \"62.50\".",
     "Both ends of this opening are the same point.":
     "Los dos extremos de esta abertura son el mismo punto.",
@@ -100,8 +100,8 @@ PHRASES = {
     "Name it once.": "Nómbrelo una vez.",
     "No stain is named.": "No se nombra ningún tinte.",
     "This id is empty.": "Este id está vacío.",
-    "{@1} is there twice.": "{@1} está dos veces.",
-    "Outside openings here: {@1}.": "Aberturas al exterior aquí: {@1}.",
+    "{*1} is there twice.": "{*1} está dos veces.",
+    "Outside openings here: {*1}.": "Aberturas al exterior aquí: {*1}.",
     "The low share of acid ({#1}) is above the high one ({#2}).":
     "La proporción baja de ácido ({#1}) es mayor que la alta ({#2}).",
     "{1} cannot be read.": "{1} no se puede leer.",
@@ -109,7 +109,48 @@ PHRASES = {
     "Check the name and the folder.": "Revise el nombre y la carpeta.",
     "This is not UTF-8 text.": "Esto no es texto UTF-8.",
     "Save it as UTF-8 JSON.": "Guárdelo como JSON en UTF-8.",
-    "Not JSON: {1}.": "No es JSON: {1}.",
+    "{*1} has no stain in it.": "{*1} no lleva tinte.",
+    "Not JSON: {*1}.": "No es JSON: {*1}.",
+    "byte {#1}": "byte {#1}",
+    "{1}: {2}": "{1}: {2}",
+    "The text holds a character that cannot be printed ({*1}).":
+    "El texto tiene un carácter que no se puede imprimir ({*1}).",
+    "Take it out.": "Quítelo.",
+    "The room id {*1} is already taken by {$2}.": "El id de cuarto {*1} ya lo usa {$2}.",
+    "The opening id {*1} is already taken by {$2}.": "El id de abertura {*1} ya lo usa {$2}.",
+    "The fixture id {*1} is already taken by {$2}.": "El id de mueble {*1} ya lo usa {$2}.",
+    "The coat id {*1} is already taken by {$2}.": "El id de mano {*1} ya lo usa {$2}.",
+    "The stain id {*1} is already taken by {$2}.": "El id de tinte {*1} ya lo usa {$2}.",
+    "The sample id {*1} is already taken by {$2}.": "El id de muestra {*1} ya lo usa {$2}.",
+    "The exit id {*1} is already taken by {$2}.": "El id de salida {*1} ya lo usa {$2}.",
+    "The outline crosses or touches itself near ({#1}).":
+    "El contorno se cruza o se toca a sí mismo cerca de ({#1}).",
+    "{*1} lies between rooms ({*2}); a way out leads outside.":
+    "{*1} queda entre cuartos ({*2}); una salida lleva afuera.",
+    "This opening lies between two rooms, and names {*1}.":
+    "Esta abertura queda entre dos cuartos, y nombra {*1}.",
+    "Name both sides (one room twice if they are the same), or call it \"outside\".":
+    "Nombre los dos lados (un cuarto dos veces si son el mismo), o llámela \"outside\".",
+    "An outside opening names the one room it leads from, not {*1}.":
+    "Una abertura al exterior nombra el único cuarto del que sale, no {*1}.",
+    "{#1} of its points are not written as they should be.":
+    "{#1} de sus puntos no están escritos como deben.",
+    "One of its points is not written as it should be.":
+    "Uno de sus puntos no está escrito como debe.",
+    "Its coordinates are not written as they should be.":
+    "Sus coordenadas no están escritas como deben.",
+    "A polygon is rings of points [x, y] in metres; plain numbers, no heights.":
+    "Un polígono son anillos de puntos [x, y] en metros; números sencillos, sin alturas.",
+    "A line is two points, [[x, y], [x, y]]; plain numbers, no heights.":
+    "Una línea son dos puntos, [[x, y], [x, y]]; números sencillos, sin alturas.",
+    "\"{*1}\"": "\"{*1}\"",
+    "There is no entry `{*1}` in this list of {#2}.":
+    "No hay entrada `{*1}` en esta lista de {#2}.",
+    "This is no setting.": "Esto no es un ajuste.",
+    "It was already set by `{*1}`.": "Ya lo fijó `{*1}`.",
+    "`{*1}` leads nowhere.": "`{*1}` no lleva a ningún lado.",
+    "Leave it out.": "Déjelo fuera.",
+    "Leave the rest out.": "Deje fuera lo demás.",
     "this is no JSON.": "esto no es JSON.",
     "Look for a missing comma, quote or bracket just before this place.":
     "Busque una coma, comilla o corchete que falte justo antes de este lugar.",
@@ -136,7 +177,7 @@ PHRASES = {
     "Give more than 0.": "Dé más de 0.",
     "Write parts of stain, a colon, parts of water: 1:2 is one of stain to two.":
     "Escriba partes de tinte, dos puntos, partes de agua: 1:2 es una de tinte por dos.",
-    "{&1} is not a cut.": "{&1} no es una proporción.",
+    "{*1} is not a cut.": "{*1} no es una proporción.",
     "is not in the book.": "no está en el libro.",
     "Make room, then again.": "Haga espacio y repita.",
     "Do this again in a minute.": "Repítalo en un minuto.",

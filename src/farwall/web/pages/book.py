@@ -28,6 +28,8 @@ from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page, seen_elsewhere
 from farwall.web.pages.when import stamp_told
+from farwall.web.people.roles import BACK_UP
+from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import said
 from farwall.web.zipped import zipped
@@ -112,6 +114,7 @@ class _Book:
 
     def _page(self) -> Response:
         units, looked, slow = firm_units(self.book), self.looked, self.held.slow
+        who = who_asks()
         lines = self.book.jobs()
         harm = [] if looked is None else [one for one in looked.faults if one.harm]
         calm = [] if looked is None else [one for one in looked.faults if not one.harm]
@@ -122,6 +125,7 @@ class _Book:
             counted=_counted(self.book, lines, looked),
             devices=[_device_told(one, units) for one in looked.devices] if looked else [],
             copies=self.book.where.folder is not None,
+            may=who is not None and who.may(BACK_UP),
         )  # fmt: skip
 
 

@@ -33,6 +33,7 @@ _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 _UNITS = {
     "litres": ("gal", "L"), "celsius": ("°F", "°C"), "m_s": ("mph", "m/s"), "minutes": ("min",) * 2,
     "hours": ("h",) * 2, "percent": ("%",) * 2, "metres": ("ft", "m"), "kg": ("lb", "kg"),
+    "kg_m2_h": ("kg/m²h",) * 2,
 }  # fmt: skip
 
 

@@ -124,6 +124,7 @@ _MEASURES: tuple[tuple[str, Measure], ...] = (
         "_fl_oz_per_gal",
         Measure(Scale("unit-fl-oz-gal"), Scale("unit-ml-l", _FL_OZ_PER_GAL_OF_ML_PER_L)),
     ),
+    ("_kg_m2_h", Measure(Scale("unit-lb-ft2-h", units.KG_M2_PER_LB_FT2), Scale("unit-kg-m2-h"))),
     ("_m2_per_l", Measure(Scale("unit-ft2-gal", units.M2_PER_FT2 / _GAL), Scale("unit-m2-l"))),
     ("_m2_min", Measure(Scale("unit-ft2-min", units.M2_PER_FT2), Scale("unit-m2-min"))),
     ("_l_min", Measure(Scale("unit-gal-min", _GAL), Scale("unit-l-min"))),

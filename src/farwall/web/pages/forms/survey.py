@@ -64,6 +64,7 @@ _AIR = Part("air", (
              stands_in=("survey.rh_percent",)),
     Sentence("s-moving", (Blank("moving", "survey.air_speed_m_s"),), help="moving",
              stands_in=("survey.air_speed_m_s",)),
+    Sentence("s-tile", (Blank("tile", "survey.tile_kg_m2_h"),), help="tile"),
     Sentence("s-frost", (Blank("frost", "survey.ground_frozen"),), help="frost",
              rule="frost below"),
     Sentence("s-house", (

@@ -38,6 +38,7 @@ WORDS = {
     "this program.",
     "book-backup-store": "Fetch a copy of its file",
     "book-backup-store-told": "The store’s own file and the photos: quickest to put back.",
+    "book-lead": "Only a lead takes the whole book along: ask one.",
     "book-which": "there is no such backup.",
     "book-restore": "Put one back",
     "book-restore-told": "Not here: a page that could put an old book in the place of this one "

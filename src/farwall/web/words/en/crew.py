@@ -91,8 +91,8 @@ WORDS = {
     "rooms-wide": "by",
     "rooms-way": "its",
     "rooms-leads": "leads to",
-    "rooms-leads-told": "For each room tell the door by which one walks out of it; one room at least "
-    "has a door outside.",
+    "rooms-leads-told": "For each room tell the door by which one walks out of it; one room at "
+    "least has a door outside.",
     "rooms-outside": "the outside",
     "rooms-room": "room {n}",
     "rooms-door": "door",

@@ -4,11 +4,9 @@ from __future__ import annotations
 
 WORDS = {
     "draw-title": "The floor of {name}",
-    "draw-correct": "Correct the floor",
     "draw-of": "facts {n}",
     "draw-of-none": "not planned yet",
     "draw-draft": "a drawing that is not planned yet; the facts are as they were",
-    "draw-back": "Back to the plan",
     "draw-skip": "To the floor",
     "draw-no-script": "Drawing needs script in this browser. Without it a floor is corrected in"
     " its file and brought again.",

@@ -54,6 +54,8 @@ WORDS = {
     "unit-cm": "cm",
     "unit-lb-vapour": "lb/1,000 ft²·24 h",
     "unit-ug-vapour": "µg/(m²·s)",
+    "unit-lb-ft2-h": "lb/(ft²·h)",
+    "unit-kg-m2-h": "kg/(m²·h)",
     "unit-lb-yd3": "lb/yd³",
     "unit-kg-m3": "kg/m³",
     "unit-fl-oz-gal": "fl oz/gal",

@@ -50,6 +50,9 @@ WORDS = {
     "to 70 % is usual (common practice, no source).",
     "help-moving": "Air over the floor while it is sprayed. A felt draught is about 50 ft/min "
     "(0.25 m/s, a guess) and dries the edge: fans blow out of a window, far from the floor.",
+    "help-tile": "A wetted tile laid beside the floor, weighed twice half an hour apart: what it "
+    "lost, by its area and the time, tells how thirsty the air is. It counts where a watched "
+    "wait told its own tile too.",
     "help-frost": "Warm air over frozen ground dries the top of a slab and not the rest (trade "
     "press).",
     "help-fans": "Acid fumes must leave: fans blow out of a window, air comes in far away and "

@@ -113,7 +113,7 @@ WORDS = {
     "log-what-slab_c": "the slab, by infrared",
     "log-what-air_c": "the air",
     "log-what-rh_percent": "humidity of the air",
-    "log-what-air_speed_m_s": "air moving over the floor",
+    "log-what-air_speed_m_s": "air moving over the floor, by a vane",
     "log-what-room": "the room",
     "log-what-until": "until when, by the clock",
     "log-what-why": "the reason",
@@ -254,4 +254,13 @@ WORDS = {
     "log-no-plan": "There is no plan of this house: the log stands as it came in, without what "
     "it comes to.",
     "log-as-lines": "The log as JSON lines",
+    "log-key-tissue": "tissue",
+    "log-key-tile_kg_m2_h": "tile kg m2 h",
+    "log-what-tissue": "or what a hanging strip of tissue does",
+    "log-what-tile_kg_m2_h": "what a wetted tile lost, weighed twice",
+    "log-choice-hangs straight": "hangs straight",
+    "log-choice-stirs": "stirs",
+    "log-choice-leans": "leans",
+    "log-choice-flutters": "flutters",
+    "log-choice-streams": "streams",
 }

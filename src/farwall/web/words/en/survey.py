@@ -47,6 +47,8 @@ WORDS = {
     "s-air-warm": "The air in the house is {air-warm}.",
     "s-damp-air": "The air holds {damp-air} of humidity.",
     "s-moving": "Over the floor it moves at {moving}.",
+    "s-tile": "A wetted tile beside it lost {tile}.",
+    "name-tile": "Loss of a wetted tile",
     "s-frost": "The ground below {frost}.",
     "s-house": "While the floor is done and dries the house is {house}, with {fans} fans blowing "
     "out.",

@@ -38,6 +38,7 @@ WORDS = {
     "programa.",
     "book-backup-store": "Bajar una copia de su archivo",
     "book-backup-store-told": "El archivo propio y las fotos: lo más rápido de reponer.",
+    "book-lead": "Solo un encargado se lleva el libro entero: pídaselo.",
     "book-which": "no hay tal respaldo.",
     "book-restore": "Reponer uno",
     "book-restore-told": "Aquí no: una página que pudiera poner un libro viejo en lugar de este "

@@ -93,8 +93,8 @@ WORDS = {
     "rooms-wide": "por",
     "rooms-way": "su",
     "rooms-leads": "da a",
-    "rooms-leads-told": "De cada cuarto diga la puerta por la que se sale de él; por lo menos un cuarto "
-    "tiene puerta afuera.",
+    "rooms-leads-told": "De cada cuarto diga la puerta por la que se sale de él; por lo menos un "
+    "cuarto tiene puerta afuera.",
     "rooms-outside": "afuera",
     "rooms-room": "cuarto {n}",
     "rooms-door": "puerta",

@@ -4,11 +4,9 @@ from __future__ import annotations
 
 WORDS = {
     "draw-title": "El piso de {name}",
-    "draw-correct": "Corregir el piso",
     "draw-of": "datos {n}",
     "draw-of-none": "sin planear todavía",
     "draw-draft": "un dibujo que todavía no se planea; los datos siguen como estaban",
-    "draw-back": "Volver al plan",
     "draw-skip": "Ir al piso",
     "draw-no-script": "Para dibujar, este navegador necesita permitir programas de la página. "
     "Sin eso, corrija el piso en su archivo y tráigalo otra vez.",

@@ -52,6 +52,7 @@ WORDS = {
     "unit-ft": "pies",
     "unit-in": "pulg",
     "unit-lb-vapour": "lb/1,000 pies²·24 h",
+    "unit-lb-ft2-h": "lb/(pie²·h)",
     "unit-lb-yd3": "lb/yd³",
     "unit-fl-oz-gal": "oz/gal",
     "unit-ft2-gal": "pies²/gal",

@@ -51,6 +51,9 @@ WORDS = {
     "help-moving": "Aire sobre el piso mientras se rocía. Una corriente que se siente anda por "
     "50 pies/min (0.25 m/s, estimación) y seca la orilla: los ventiladores sacan aire por una "
     "ventana, lejos del piso.",
+    "help-tile": "Una loseta mojada junto al piso, pesada dos veces con media hora entre medio: "
+    "lo que perdió, por su área y el tiempo, dice cuánta sed tiene el aire. Cuenta donde una "
+    "espera vigilada dijo también la suya.",
     "help-frost": "Aire caliente sobre suelo helado seca la cara de la losa y lo demás no "
     "(prensa del oficio).",
     "help-fans": "Los vapores ácidos deben salir: ventiladores hacia afuera por una ventana, "

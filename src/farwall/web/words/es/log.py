@@ -113,7 +113,7 @@ WORDS = {
     "log-what-slab_c": "la losa, con infrarrojo",
     "log-what-air_c": "el aire",
     "log-what-rh_percent": "humedad del aire",
-    "log-what-air_speed_m_s": "aire que se mueve sobre el piso",
+    "log-what-air_speed_m_s": "aire que se mueve sobre el piso, con anemómetro",
     "log-what-room": "el cuarto",
     "log-what-until": "hasta qué hora",
     "log-what-why": "el motivo",
@@ -225,7 +225,7 @@ WORDS = {
     "log-hours": "Horas de trabajo: {tasks}; {total} en total.",
     "log-odd": "Lo que no cuadra",
     "log-close": "Cerrar el trabajo",
-    "log-close-not-you": "Cerrar un trabajo no es para su papel. Pregunte a un jefe o a la "
+    "log-close-not-you": "Cerrar un trabajo no es para su papel. Pregunte a un encargado o a la "
     "oficina.",
     "log-close-told": "Al entregar se cierra el trabajo: enseña a los que siguen y ya no se "
     "planea nada. Si se tacha, se abre otra vez.",
@@ -254,4 +254,13 @@ WORDS = {
     "log-teaches-colour": "{n} miradas al color",
     "log-no-plan": "No hay plan de esta casa: la bitácora va como llegó, sin lo que resulta.",
     "log-as-lines": "La bitácora como líneas JSON",
+    "log-key-tissue": "papel",
+    "log-key-tile_kg_m2_h": "loseta kg m2 h",
+    "log-what-tissue": "o lo que hace una tira de papel colgada",
+    "log-what-tile_kg_m2_h": "lo que perdió una loseta mojada, pesada dos veces",
+    "log-choice-hangs straight": "cuelga derecho",
+    "log-choice-stirs": "se mueve",
+    "log-choice-leans": "se inclina",
+    "log-choice-flutters": "ondea",
+    "log-choice-streams": "vuela",
 }

@@ -48,6 +48,8 @@ WORDS = {
     "s-air-warm": "El aire de la casa está a {air-warm}.",
     "s-damp-air": "El aire tiene {damp-air} de humedad.",
     "s-moving": "Sobre el piso se mueve a {moving}.",
+    "s-tile": "Una loseta mojada a su lado perdió {tile}.",
+    "name-tile": "Pérdida de una loseta mojada",
     "s-frost": "El suelo de abajo {frost}.",
     "s-house": "Mientras se hace y seca el piso la casa está {house}, con {fans} ventiladores "
     "que sacan aire.",
