@@ -18,7 +18,7 @@ from farwall.readers.plan_json import plan_to_dict
 from farwall.web.slab.one_file import one_file
 from farwall.web.slab.sheet import sheet_of
 
-PAGES = 22
+PAGES = 23
 
 
 @pytest.fixture(scope="module")
