@@ -66,6 +66,12 @@ def test_at_stop_lines_only_it_is_boxed_while_enough_is_left_and_says_the_last_m
     assert "pour all that is left" in found.why
 
 
+def test_at_a_look_with_too_little_left_to_box_it_says_no():
+    found = asked("first.8.9", tub_l=1.0, tank_l=2.0)
+    assert found.how == "no"
+    assert "gone before a new one is mixed and boxed" in found.why
+
+
 def test_too_late_to_be_boxed_it_refuses_a_fresh_mix_with_the_reason():
     found = asked("first.8.4", tub_l=0.0, tank_l=1.0)
     assert found.how == "no"

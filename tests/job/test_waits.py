@@ -47,6 +47,32 @@ def ended(after_min, room="closet", **more):
     return Sighting("dry to recoat", after_min, room=room, **more)
 
 
+def width(clock):
+    return math.log(clock.high_min / clock.low_min)
+
+
+def test_a_tile_weighed_at_both_hours_moves_the_wait_and_narrows_it():
+    seen = ended(180.0, tile_kg_m2_h=0.10)
+    plain = dry(seen=(ended(180.0),))
+    quicker, slower = (dry(seen=(seen,), tile_kg_m2_h=one) for one in (0.15, 0.07))
+    assert quicker.likely_min < plain.likely_min < slower.likely_min
+    assert width(quicker) < width(plain)
+
+
+def test_one_tile_for_both_hours_is_one_reading_and_changes_nothing():
+    seen = ended(180.0, tile_kg_m2_h=0.10)
+    assert dry(seen=(seen,), tile_kg_m2_h=0.10) == dry(seen=(ended(180.0),))
+    assert dry(seen=(seen,)) == dry(seen=(ended(180.0),))
+
+
+def test_air_read_at_both_hours_narrows_the_wait_and_the_plans_own_air_does_not():
+    told = {"air_speed_m_s": 0.3}
+    read, taken = (
+        dry(seen=(ended(180.0, air_speed_m_s=0.2, air_read=one),), **told) for one in (True, False)
+    )
+    assert width(read) < width(taken)
+
+
 @pytest.mark.common_practice
 def test_a_coat_on_a_mild_day_dries_in_about_two_hours():
     """Common practice, no source: about 2 h, 1 to 4 h said elsewhere."""

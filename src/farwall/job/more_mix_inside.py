@@ -57,8 +57,9 @@ def rest_belief(last: Ahead, done: set[str], belief: Thirst, seen_factor: float 
 def at_look(
     field: Field, last: Ahead, done: set[str], *, have_l: float, rest: Thirst
 ) -> MoreMix | None:
-    """What to do in the last field in hand: mix at this look, or look later; None: looks are over.
+    """What to do in the last field in hand: mix at this look, or look later.
 
+    None where looks are over, or too little is left to box a batch with in time. The
     `litres` of a look to come are 0: what is left then says how much.
     """
     places = places_ahead(last, done, have_l=have_l, belief=rest)
@@ -71,6 +72,8 @@ def at_look(
     litres = mix_at_look_l(places, 0, left_l=have_l, rest=rest, chance_dry=last.chance_dry)
     if litres > 0:
         keep_l = max((first.until_ready_l - first.done_l) * rest.factor, 0.0) + LEAST_BOX_L
+        if have_l < keep_l:
+            return None
         why = f"{have_l:.1f} L do for less than the rest of {field.id} may take. The helper mixes "
         why += "while the sprayer sprays; same lots, same cut; all that is left is poured into it."
         up = round(-(-litres * 10 // 1) / 10, 1)
