@@ -18,6 +18,7 @@ from pathlib import Path
 from typing import Any
 
 import httpx
+from timing import ONCE
 
 from farwall.facts.log import Entry
 from farwall.store.book import Book
@@ -35,7 +36,8 @@ ASKED = (
 
 def main() -> None:
     """Fill a book, ask, tell."""
-    count = int(sys.argv[1]) if len(sys.argv) > 1 else 5000
+    told = [int(word) for word in sys.argv[1:] if word.isdigit()]
+    count = 150 if ONCE else (told or [5000])[0]
     with tempfile.TemporaryDirectory() as folder, Book.open(Path(folder) / "book") as book:
         began = time.perf_counter()
         fill(book, count)

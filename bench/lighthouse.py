@@ -39,7 +39,10 @@ KINDS = ("performance", "accessibility", "best-practices")
 
 def main() -> None:
     """Measure and tell."""
-    folder, *names = sys.argv[1:]
+    folder, *names = [word for word in sys.argv[1:] if word != "--once"] or [""]
+    if not (Path(folder) / "node_modules" / ".bin" / "lighthouse").exists():
+        print("nothing measured: say the folder in which lighthouse is installed")
+        return
     with tempfile.TemporaryDirectory() as there, served(Path(there)) as (address, job):
         cookie = signed_in(address)
         screens = {

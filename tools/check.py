@@ -19,6 +19,7 @@ SYSTEM_TOOLS = {
     "pdftoppm": "poppler-utils",
     "pdftotext": "poppler-utils",
     "initdb": "postgresql",  # a server of our own for the job book, thrown away afterwards
+    "certutil": "libnss3-tools",  # has a browser trust an authority of our own
     "strace": "strace",  # records what the job book writes, to cut the power in between
 }
 # Debian keeps a server's programs off the path.

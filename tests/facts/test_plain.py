@@ -22,7 +22,11 @@ def test_what_is_not_said_is_kept_as_null_or_left_out_on_demand():
     assert plain(Survey())["slab_c"] is None
     assert plain(Survey(slab_c=0.0), omit_empty=True) == {"slab_c": 0.0}
     assert plain(Crew(helper=False), omit_empty=True)["helper"] is False
-    assert plain(Wishes(order=()), omit_empty=True) == {"units": "us", "bands": "best"}
+    assert plain(Wishes(order=()), omit_empty=True) == {
+        "units": "us",
+        "bands": "best",
+        "language": "en",
+    }
 
 
 def test_what_is_no_fact_is_refused():
