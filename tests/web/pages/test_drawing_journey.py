@@ -46,7 +46,8 @@ class Board:
         self.page.get_by_label("Width").fill(first[0])
         self.page.get_by_label("Depth").fill(first[1])
         self.page.get_by_role("button", name="Begin").click()
-        self.page.locator("#board").wait_for()
+        # Drawn by its script, which then listens too: a tool chosen sooner would be lost.
+        self.page.locator("#floor-drawing[viewBox]").wait_for(state="attached")
 
     def at(self, x, y):
         """Where a place of the floor [m] is on the screen [px]."""
