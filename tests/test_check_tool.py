@@ -23,7 +23,10 @@ def test_what_cannot_be_installed_is_said_loudly_with_the_reason(check, monkeypa
     monkeypatch.setattr(check.shutil, "which", lambda name: None)
     check.get_system_tools()
     said = capsys.readouterr().out
-    assert "SKIPPING the tests that need chromium, pdftoppm, pdftotext, initdb, certutil, strace" in said
+    assert (
+        "SKIPPING the tests that need chromium, pdftoppm, pdftotext, initdb, certutil, strace"
+        in said
+    )
     assert "apt-get is not here" in said
     assert "chromium, libnss3-tools, poppler-utils, postgresql, strace" in said
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import json
 
 import pytest
+from tests.web.pages.serving import KEY, PLANNED_MS, serving
 from tests.web.pages.test_draw import rooms_of_others
-from tests.web.pages.test_journey import CHROMIUM, KEY, PLANNED_MS, serving
 
 pytestmark = pytest.mark.slow
 
@@ -15,20 +15,6 @@ pytestmark = pytest.mark.slow
 def served(tmp_path_factory):
     with serving(tmp_path_factory.mktemp("drawing")) as here:
         yield here
-
-
-@pytest.fixture(scope="module")
-def browser():
-    if CHROMIUM is None:
-        pytest.skip("no chromium here: drawing was not tried in a browser")
-    from playwright.sync_api import sync_playwright
-
-    with sync_playwright() as play:
-        found = play.chromium.launch(
-            executable_path=CHROMIUM, args=["--no-sandbox", "--disable-background-networking"]
-        )
-        yield found
-        found.close()
 
 
 class Board:

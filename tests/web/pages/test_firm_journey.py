@@ -2,28 +2,16 @@
 
 from __future__ import annotations
 
-import os
-import shutil
-import socket
-import subprocess
-import sys
-import time
-import urllib.error
-import urllib.request
-
 import pytest
 from tests.web.pages.office import two_rooms, two_rooms_planned
+from tests.web.pages.serving import KEY, PLANNED_MS, serving
 
 from farwall.store.book import Book
 from farwall.web.live_jobs import OF, PLAN
 
 pytestmark = pytest.mark.slow
 
-KEY = "0123456789-invented-key"
-CHROMIUM = shutil.which("chromium")
 AT = "2026-06-08T08:00:00+00:00"
-MADE_MS = 240_000
-"""Long, for the machine may be busy; nothing is asserted of it."""
 SCREENS = (
     "/", "/days", "/van?new=stock", "/lessons", "/book", "/houses/two/log?word=mixed",
     "/houses/two/papers",
@@ -32,62 +20,26 @@ SCREENS = (
 
 @pytest.fixture(scope="module")
 def served(tmp_path_factory):
-    folder = tmp_path_factory.mktemp("served") / "book"
-    with Book.open(folder) as book:
+    folder = tmp_path_factory.mktemp("served")
+    with Book.open(folder / "book") as book:
         book.put_facts("two", two_rooms(), who="Ann", at=AT, name="Two rooms")
         book.put_document(PLAN, "two", two_rooms_planned())
         book.put_document(OF, "two", {"facts": 1, "faults": [], "no": []})
-    with socket.socket() as found:
-        found.bind(("127.0.0.1", 0))
-        port = found.getsockname()[1]
-    run = "from farwall.cli.main import main; raise SystemExit(main())"
-    told = ["serve", "--book", str(folder), "--port", str(port)]
-    work = subprocess.Popen(
-        [sys.executable, "-c", run, *told],
-        env={**os.environ, "FARWALL_KEY": KEY},
-        stderr=subprocess.DEVNULL,
-    )
-    here = f"http://127.0.0.1:{port}"
-    try:
-        _wait_for(here, work)
+    with serving(folder) as here:
         yield here
-    finally:
-        work.terminate()
-        work.communicate(timeout=60)
-
-
-def _wait_for(here, work):
-    for _ in range(600):
-        assert work.poll() is None
-        try:
-            urllib.request.urlopen(f"{here}/api/clock", timeout=5).close()
-        except (urllib.error.URLError, ConnectionError, TimeoutError):
-            time.sleep(0.2)
-        else:
-            return
-    pytest.fail("the server did not begin to answer")
 
 
 @pytest.fixture(scope="module")
-def context(served):
+def context(served, browser):
     """A browser that has shown the key."""
-    if CHROMIUM is None:
-        pytest.skip("no chromium here: the pages were not tried in a browser")
-    from playwright.sync_api import sync_playwright
-
-    with sync_playwright() as play:
-        browser = play.chromium.launch(
-            executable_path=CHROMIUM, args=["--no-sandbox", "--disable-background-networking"]
-        )
-        found = browser.new_context(viewport={"width": 1280, "height": 800})
-        page = found.new_page()
-        page.goto(served)
-        page.get_by_label("Key").fill(KEY)
-        page.get_by_role("button", name="Enter").click()
-        page.get_by_role("heading", name="Houses").wait_for()
-        page.close()
-        yield found
-        browser.close()
+    found = browser.new_context(viewport={"width": 1280, "height": 800})
+    page = found.new_page()
+    page.goto(served)
+    page.get_by_label("Key").fill(KEY)
+    page.get_by_role("button", name="Enter").click()
+    page.get_by_role("heading", name="Houses").wait_for()
+    page.close()
+    return found
 
 
 def test_a_calendar_shows_itself_when_it_is_made(served, context):
@@ -95,7 +47,7 @@ def test_a_calendar_shows_itself_when_it_is_made(served, context):
     page.goto(f"{served}/days")
     page.get_by_label("First day").fill("2026-06-08")
     page.get_by_role("button", name="Make the calendar").click()
-    page.get_by_role("heading", name="House by house").wait_for(timeout=MADE_MS)
+    page.get_by_role("heading", name="House by house").wait_for(timeout=PLANNED_MS)
     assert page.locator(".days-drawing:visible").count() == 1
     page.get_by_role("link", name="a week", exact=True).click()
     page.locator('a.scale[aria-current]:has-text("a week")').wait_for()

@@ -2,63 +2,16 @@
 
 from __future__ import annotations
 
-import os
-import shutil
-import socket
-import subprocess
-import sys
-import time
-import urllib.error
-import urllib.request
-
 import pytest
+from tests.web.pages.serving import KEY, PLANNED_MS, serving
 
 pytestmark = pytest.mark.slow
-
-KEY = "0123456789-invented-key"
-CHROMIUM = shutil.which("chromium")
-PLANNED_MS = 240_000
-"""Long, for the machine may be busy; nothing is asserted of it."""
 
 
 @pytest.fixture(scope="module")
 def served(tmp_path_factory):
-    with socket.socket() as found:
-        found.bind(("127.0.0.1", 0))
-        port = found.getsockname()[1]
-    run = "from farwall.cli.main import main; raise SystemExit(main())"
-    book = tmp_path_factory.mktemp("first") / "book"
-    work = subprocess.Popen(
-        [sys.executable, "-c", run, "serve", "--book", str(book), "--port", str(port)],
-        env={**os.environ, "FARWALL_KEY": KEY},
-        stderr=subprocess.DEVNULL,
-    )
-    here = f"http://127.0.0.1:{port}"
-    try:
-        for _ in range(600):
-            assert work.poll() is None
-            try:
-                urllib.request.urlopen(f"{here}/api/clock", timeout=5).close()
-            except (urllib.error.URLError, ConnectionError, TimeoutError):
-                time.sleep(0.2)
-            else:
-                break
+    with serving(tmp_path_factory.mktemp("first")) as here:
         yield here
-    finally:
-        work.terminate()
-        work.wait(timeout=60)
-
-
-@pytest.fixture(scope="module")
-def browser():
-    if CHROMIUM is None:
-        pytest.skip("no chromium here: the pages were not tried in a browser")
-    from playwright.sync_api import sync_playwright
-
-    with sync_playwright() as play:
-        found = play.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox"])
-        yield found
-        found.close()
 
 
 def opened(browser, served, **more):

@@ -1,7 +1,7 @@
 """My order: moved by buttons and numbers, weighed against the best, planned with or let go."""
 
 import pytest
-from tests.web.pages.office import Office, faults_of_html, two_rooms
+from tests.web.pages.office import faults_of_html
 from tests.web.pages.shown_house import house
 
 from farwall.web.pages.my_order import in_places, moved, placed
@@ -10,16 +10,6 @@ from farwall.web.pages.my_order import in_places, moved, placed
 @pytest.fixture(scope="module")
 def shown():
     return house()
-
-
-@pytest.fixture
-def own(tmp_path):
-    found = Office(tmp_path)
-    found.enter()
-    found.put(two_rooms())
-    found.get("/houses/two")
-    yield found
-    found.close()
 
 
 def weigh(own, **places):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
-from tests.web.pages.test_journey import browser, serving  # noqa: F401
+from tests.web.pages.serving import serving
 
 from farwall.store.book import Book
 from farwall.web.people.links import first_link
@@ -30,7 +30,7 @@ def served(tmp_path_factory):
         yield here, first_link(book)
 
 
-def test_from_the_first_link_to_a_helper_s_phone(served, browser):  # noqa: F811
+def test_from_the_first_link_to_a_helper_s_phone(served, browser):
     served, link = served
     context = browser.new_context(viewport={"width": 1280, "height": 800})
     page = context.new_page()

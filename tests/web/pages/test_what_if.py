@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 import pytest
-from tests.web.pages.office import Office, two_rooms
+from tests.web.pages.office import two_rooms
 from tests.web.pages.shown_house import house
 
 from farwall.facts.plan import Remedy
@@ -15,16 +15,6 @@ from farwall.web.pages.what_if import what_ifs
 @pytest.fixture(scope="module")
 def shown():
     return house()
-
-
-@pytest.fixture
-def own(tmp_path):
-    found = Office(tmp_path)
-    found.enter()
-    found.put(two_rooms())
-    found.get("/houses/two")
-    yield found
-    found.close()
 
 
 def with_remedy(shown, one):

@@ -195,10 +195,9 @@ class _Log:
 
 def _groups() -> list[tuple[str, list[tuple[str, str]]]]:
     return [
-        (said(f"log-group-{name}"), [(word, f"{word_name(word)}: {word_says(word)}")
-                                     for word in words])
+        (said(f"log-group-{name}"), [(word, word_name(word)) for word in words])
         for name, words in GROUPS
-    ]  # fmt: skip
+    ]
 
 
 def _comes_to(case: _Case) -> dict[str, Any]:
