@@ -81,6 +81,7 @@ def test_no_file_of_the_page_names_an_address_to_fetch_from():
     ]
     for path in [*texts, *DIST.iterdir(), *OFFICE.iterdir()]:
         text = path.read_text(encoding="utf-8")
+        assert '"funding"' not in text, f"{path.name} names who made a package"
         assert 'resolved"' not in text, f"{path.name} says where a package came from"
         found = set(re.findall(r"https?://[\w.]+", text)) - {"http://www.w3.org"}
         if path.name == "package-lock.json":

@@ -32,7 +32,7 @@ PHRASES = {
     "mix {#1} at once and box it, then go on with {&2}.":
     "mezcle {#1} de inmediato y júntelo, luego siga con {&2}.",
     "enter what was sprayed since: field {&1} stands open in the log.":
-    "anote lo rociado desde entonces: el tramo {&1} sigue abierto en el registro.",
+    "anote lo rociado desde entonces: el tramo {&1} sigue abierto en la bitácora.",
     "go on with band {&1} in field {&2}.": "siga con la franja {&1} en el tramo {&2}.",
     "go on with band {&1} in field {&2}, begun by {#3}.":
     "siga con la franja {&1} en el tramo {&2}, empezada antes de las {#3}.",
@@ -151,7 +151,7 @@ PHRASES = {
     "{@1} is closed": "{@1} está cerrado",
     "fields were sprayed in another order": "los tramos se rociaron en otro orden",
     # Rules of the day.
-    "dead edge": "orilla muerta", "quiet log": "registro callado", "band time": "tiempo por franja",
+    "dead edge": "orilla muerta", "quiet log": "bitácora callada", "band time": "tiempo por franja",
     "sealer cold": "sellador frío", "dew point": "punto de rocío", "odd look": "lectura rara",
     "hurt": "herido", "drop": "gota",
     "Nothing is entered since band {&1} was due, {#2} ago.":
