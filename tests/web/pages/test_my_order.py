@@ -1,5 +1,7 @@
 """My order: moved by buttons and numbers, weighed against the best, planned with or let go."""
 
+import time
+
 import pytest
 from tests.web.pages.office import faults_of_html
 from tests.web.pages.shown_house import house
@@ -14,9 +16,10 @@ def shown():
 
 def weigh(own, **places):
     own.post("/houses/two/order", data={"version": "1", "do": "weigh"} | places)
-    for _ in range(200):
+    for _ in range(2400):
         if own.get("/houses/two/order/state").json()["fresh"]:
             break
+        time.sleep(0.05)
     return own.get("/houses/two/order").text
 
 
