@@ -26,6 +26,8 @@ LOCKS = {
         "postgres",
         "--extra",
         "batch",
+        "--extra",
+        "ifc",
         "--group",
         "dev",
     ],

@@ -21,12 +21,12 @@ HOUSE = (
 KEYS = {
     "": {
         "format", "length_unit", "header_unit", "scale_m_per_unit", "storeys", "rooms", "openings",
-        "exits", "fixtures", "saw_cuts", "windows", "north_deg", "mended", "left", "asks",
+        "exits", "fixtures", "saw_cuts", "windows", "north_deg", "steps", "mended", "left", "asks",
     },
     "storeys": {"id", "name", "elevation_m"},
     "rooms": {
         "id", "name", "storey", "area_m2", "area_ft2", "stated_area_m2", "stated_kind",
-        "perimeter_m", "holes", "polygon",
+        "perimeter_m", "holes", "ceiling_m", "level_m", "polygon",
     },
     "openings": {"id", "kind", "width_m", "rooms", "line"},
     "exits": {"id", "opening"},

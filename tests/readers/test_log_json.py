@@ -118,7 +118,7 @@ def _value(one):
         "yes": st.booleans(), "count": st.integers(0, 1000), "rooms": st.just(["bath"]),
         "hash": st.just("0" * 64), "choice": st.sampled_from(one.choices or ("-",)),
         "celsius": st.floats(-30, 70), "percent": st.floats(0, 100), "ph": st.floats(0, 14),
-        "m_s": st.floats(0, 40), "m2_per_l": st.floats(0.1, 200),
+        "m_s": st.floats(0, 40), "kg_m2_h": st.floats(0, 5), "m2_per_l": st.floats(0.1, 200),
     }  # fmt: skip
     texts = {"field", "band", "coat", "room", "entry", "text"}
     usual = st.text("abcäß .-", min_size=1).filter(str.strip)

@@ -39,8 +39,20 @@ class Note:
 
 
 @dataclass(frozen=True)
+class Step:
+    """A step inside a storey: where its edge lies, and how far the floor rises to its left [m]."""
+
+    line: tuple[Point, Point]
+    rise_m: float
+
+
+@dataclass(frozen=True)
 class Reading:
-    """A floor read from a file, with its unit, its repairs and its open questions."""
+    """A floor read from a file, with its unit, its repairs and its open questions.
+
+    `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the height of its
+    floor [m] where the file gives them.
+    """
 
     format: str
     length_unit: str
@@ -53,3 +65,6 @@ class Reading:
     mended: tuple[Note, ...] = ()
     left: tuple[Note, ...] = ()
     asks: tuple[Note, ...] = ()
+    ceilings_m: dict[str, float] = field(default_factory=dict)
+    levels_m: dict[str, float] = field(default_factory=dict)
+    steps: tuple[Step, ...] = ()

@@ -2,35 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from importlib import import_module
 from math import isfinite
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
-
-CAN_READ = "DXF drawings and GeoJSON floors can be read."
-_HEAD_BYTES = 4096
-
-
-@dataclass(frozen=True)
-class _Kind:
-    """A format that is known by its first bytes but not read, and what to do about it."""
-
-    name: str
-    remedy: str
-
-
-_KNOWN: tuple[tuple[bytes, _Kind], ...] = (
-    (b"AC10", _Kind("a DWG drawing", "Save it as DXF in the program it was drawn with.")),
-    (b"%PDF", _Kind("a PDF", "Ask for the drawing as DXF.")),
-    (b"ISO-10303-21", _Kind("an IFC or STEP model", "Export the floor plan as DXF.")),
-    (b"\x89PNG", _Kind("a picture", "Ask for the drawing as DXF.")),
-    (b"\xff\xd8\xff", _Kind("a picture", "Ask for the drawing as DXF.")),
-    (b"GIF8", _Kind("a picture", "Ask for the drawing as DXF.")),
-    (b"PK\x03\x04", _Kind("a zip archive", "Unpack it and hand over the drawing itself.")),
-    (b"\x1f\x8b", _Kind("a compressed file", "Unpack it and hand over the drawing itself.")),
-)
+from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
 
 
 def read_plan(path: Path, *, scale_m_per_unit: float | None = None) -> Reading:
@@ -52,29 +30,20 @@ def read_bytes(data: bytes, *, name: str = "", scale_m_per_unit: float | None = 
 
 
 def _read(data: bytes, scale_m_per_unit: float | None) -> Reading:
-    head = data[:_HEAD_BYTES].lstrip(b"\xef\xbb\xbf \t\r\n")
+    head = data[:HEAD_BYTES].lstrip(BLANKS)
     if not head:
         raise Refused(Mistake("", "The file is empty.", CAN_READ))
-    for mark, kind in _KNOWN:
-        if head.startswith(mark):
-            raise Refused(Mistake("", f"This is {kind.name}.", f"{kind.remedy} {CAN_READ}"))
-    if head.startswith((b"{", b"[")):
-        from farwall.readers.geojson import read_geojson
-
-        return read_geojson(data, scale_m_per_unit=scale_m_per_unit)
+    for unread in UNREAD:
+        if head.startswith(unread.mark):
+            raise Refused(Mistake("", f"This is {unread.name}.", f"{unread.remedy} {CAN_READ}"))
+    for kind in KINDS:
+        if kind.fits(data):
+            read = getattr(import_module(kind.module), kind.reader)
+            reading: Reading = read(data, scale_m_per_unit=scale_m_per_unit)
+            return reading
     if head.startswith(b"<"):
-        raise Refused(Mistake("", "This is a web, SVG or XML file.", f"Ask for DXF. {CAN_READ}"))
-    if _looks_like_dxf(data):
-        from farwall.readers.dxf.read import read_dxf
-
-        return read_dxf(data, scale_m_per_unit=scale_m_per_unit)
+        raise Refused(Mistake("", "This is a web or XML file.", f"Ask for DXF. {CAN_READ}"))
     raise Refused(Mistake("", "This is no plan that is known here.", CAN_READ))
-
-
-def _looks_like_dxf(data: bytes) -> bool:
-    if data.startswith(b"AutoCAD Binary DXF"):
-        return True
-    return b"SECTION" in data and (b"ENTITIES" in data or b"HEADER" in data or b"BLOCKS" in data)
 
 
 def _check_scale(scale_m_per_unit: float | None) -> None:

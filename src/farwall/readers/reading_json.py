@@ -31,6 +31,10 @@ def reading_json(reading: Reading) -> Json:
         "saw_cuts": [_saw_cut(cut, known=known) for cut in floor.saw_cuts],
         "windows": [_window(window, known=known) for window in floor.windows],
         "north_deg": floor.north_deg,
+        "steps": [
+            {"line": _line(step.line) if known else None, "rise_m": step.rise_m if known else None}
+            for step in reading.steps
+        ],
         "mended": [_note(note, known=known) for note in reading.mended],
         "left": [_note(note, known=known) for note in reading.left],
         "asks": [{"code": note.code, "what": note.what} for note in reading.asks],
@@ -49,6 +53,8 @@ def _room(room: Room, reading: Reading, *, known: bool) -> Json:
         "stated_kind": stated.kind if stated else None,
         "perimeter_m": round(shape.length, 4) if known else None,
         "holes": len(shape.interiors),
+        "ceiling_m": reading.ceilings_m.get(room.id) if known else None,
+        "level_m": reading.levels_m.get(room.id) if known else None,
         "polygon": _polygon(room.polygon) if known else None,
     }
 

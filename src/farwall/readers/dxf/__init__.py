@@ -1,1 +1,1 @@
-"""Reads a DXF drawing: lines, arcs and loose words in, a floor with an honest list out."""
+"""Opens a DXF drawing and takes it apart into a sheet of lines, arcs and words."""

@@ -14,9 +14,9 @@ from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.roles import plain_layer, role_of
-from farwall.readers.dxf.sheet import Block, Measure, Ring, Role, Sheet, Stroke, Swing, Words
 from farwall.readers.dxf.words import lines_of_words
+from farwall.readers.lines.roles import plain_layer, role_of
+from farwall.readers.lines.sheet import Block, Measure, Ring, Role, Sheet, Stroke, Swing, Words
 
 if TYPE_CHECKING:
     from ezdxf.document import Drawing

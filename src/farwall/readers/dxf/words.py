@@ -7,7 +7,7 @@ from math import cos, isfinite, radians, sin
 from typing import Any
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.sheet import Words
+from farwall.readers.lines.sheet import Words
 
 _LETTER_WIDTH = 0.65  # of the height: common drawing fonts (from memory); only places a middle
 _CODES = re.compile(r"%%[uUoOkK]")

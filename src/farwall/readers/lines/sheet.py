@@ -99,7 +99,7 @@ class Block:
 
 @dataclass(frozen=True)
 class Sheet:
-    """The whole drawing in one plane."""
+    """The whole drawing in one plane; `format` is the kind of file it came in."""
 
     strokes: tuple[Stroke, ...] = ()
     swings: tuple[Swing, ...] = ()
@@ -113,6 +113,7 @@ class Sheet:
     north_deg: float | None = None
     skipped: tuple[tuple[str, int], ...] = ()
     repairs: tuple[str, ...] = ()
+    format: str = "DXF"
 
     def scaled(self, factor: float) -> Sheet:
         """The same sheet with every length multiplied."""

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from math import cos, radians, sin
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.sheet import Words
-from farwall.readers.dxf.stacks import Stacks
+from farwall.readers.lines.sheet import Words
+from farwall.readers.lines.stacks import Stacks
 from farwall.readers.room_names import is_room_word, written_out
 from farwall.readers.sizes import StatedSize, door_code, stated_size
 

@@ -2,8 +2,8 @@
 
 import pytest
 
-from farwall.readers.dxf.roles import plain_layer, role_of
-from farwall.readers.dxf.sheet import Role
+from farwall.readers.lines.roles import plain_layer, role_of
+from farwall.readers.lines.sheet import Role
 
 
 @pytest.mark.parametrize(

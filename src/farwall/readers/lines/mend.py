@@ -13,8 +13,8 @@ from math import dist
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.bounds import Bounds, line
-from farwall.readers.dxf.sheet import Stroke
+from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.sheet import Stroke
 
 SNAP_M = 0.03
 """A gap that no door fits through and no wall is as thin as: closed without asking."""

@@ -4,8 +4,8 @@ from itertools import pairwise
 
 import pytest
 
-from farwall.readers.dxf.sheet import Measure, Role, Sheet, Stroke, Swing, Words
-from farwall.readers.dxf.unit import METRES, find_unit
+from farwall.readers.lines.sheet import Measure, Role, Sheet, Stroke, Swing, Words
+from farwall.readers.lines.unit import METRES, find_unit
 
 HEADER = {"in": 1, "ft": 2, "mm": 4, "cm": 5, "m": 6, "": 0}
 

@@ -10,9 +10,9 @@ import shapely
 
 from farwall.facts.reading import Note
 from farwall.floor.nouns import OpeningKind
-from farwall.readers.dxf.portals import Portal
-from farwall.readers.dxf.rooms import Sorted, side_share
-from farwall.readers.dxf.signs import Signs
+from farwall.readers.lines.portals import Portal
+from farwall.readers.lines.rooms import Sorted, side_share
+from farwall.readers.lines.signs import Signs
 
 _PROBE_M = 0.05
 _NARROWEST_EXIT_M = 0.6

@@ -9,9 +9,9 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
-from farwall.readers.dxf.faces import Face
-from farwall.readers.dxf.labels import Label, names_among
-from farwall.readers.dxf.portals import Portal
+from farwall.readers.lines.faces import Face
+from farwall.readers.lines.labels import Label, names_among
+from farwall.readers.lines.portals import Portal
 from farwall.readers.room_names import is_outdoors, is_room_word
 
 ROOM_BREADTH_M = 0.45

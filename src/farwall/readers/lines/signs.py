@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from math import hypot
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.portals import Portal
-from farwall.readers.dxf.sheet import Sheet, Stroke
-from farwall.readers.dxf.swings import door_swings, shuts
+from farwall.readers.lines.portals import Portal
+from farwall.readers.lines.sheet import Sheet, Stroke
+from farwall.readers.lines.swings import door_swings, shuts
 from farwall.readers.sizes import door_code
 
 _CODE_REACH_M = 0.65  # from the seam to the middle of a size code (measured on plans)

@@ -6,11 +6,11 @@ from math import dist
 
 import shapely
 
-from farwall.readers.dxf.bounds import Bounds, line
-from farwall.readers.dxf.faces import polygons_between
-from farwall.readers.dxf.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
-from farwall.readers.dxf.sheet import Role, Swing
-from farwall.readers.dxf.swings import shuts
+from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.faces import polygons_between
+from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
+from farwall.readers.lines.sheet import Role, Swing
+from farwall.readers.lines.swings import shuts
 
 
 def head_portals(bounds: Bounds) -> list[Portal]:

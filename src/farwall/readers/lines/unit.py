@@ -15,8 +15,8 @@ from itertools import permutations
 from math import hypot, log
 
 from farwall.facts.reading import Note
-from farwall.readers.dxf.rays import free_spans
-from farwall.readers.dxf.sheet import Role, Sheet, Words
+from farwall.readers.lines.rays import free_spans
+from farwall.readers.lines.sheet import Role, Sheet, Words
 from farwall.readers.sizes import door_code, length_m, stated_size
 
 METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}

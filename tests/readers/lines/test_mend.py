@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from farwall.readers.dxf.mend import SNAP_M, mend
-from farwall.readers.dxf.sheet import Role, Stroke
+from farwall.readers.lines.mend import SNAP_M, mend
+from farwall.readers.lines.sheet import Role, Stroke
 
 
 def wall(*ends: tuple[float, float]) -> Stroke:

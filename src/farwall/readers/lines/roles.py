@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from farwall.readers.dxf.sheet import Role
+from farwall.readers.lines.sheet import Role
 
 _NOT_THE_FLOOR = (
     "STEM FOOT FOOTER FOOTING FOOTERS FOUND FOUNDATION FNDN BEAM BEAMS ROOF CEIL CEILING CLNG RCP "

@@ -6,8 +6,8 @@ from math import dist
 
 import shapely
 
-from farwall.readers.dxf.portals import Portal
-from farwall.readers.dxf.sheet import Role, Sheet, Stroke, Swing
+from farwall.readers.lines.portals import Portal
+from farwall.readers.lines.sheet import Role, Sheet, Stroke, Swing
 
 LEAF_M = (0.3, 1.6)
 _SWEEP_DEG = (10.0, 185.0)

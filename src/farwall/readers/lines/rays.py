@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import cos, radians, sin
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.sheet import Role, Sheet, Stroke
+from farwall.readers.lines.sheet import Role, Sheet, Stroke
 
 
 def free_spans(sheet: Sheet, at: Point, turned_deg: float) -> tuple[float, float] | None:

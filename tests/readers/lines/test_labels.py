@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from farwall.readers.dxf.labels import find_labels, names_among
-from farwall.readers.dxf.sheet import Words
+from farwall.readers.lines.labels import find_labels, names_among
+from farwall.readers.lines.sheet import Words
 
 
 def words(text: str, x: float, y: float, height: float = 0.18, turned: float = 0.0) -> Words:

@@ -15,11 +15,11 @@ import shapely
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point, polygons_of
-from farwall.readers.dxf.bounds import line
-from farwall.readers.dxf.faces import breadth_m, polygons_between
-from farwall.readers.dxf.portals import Portal
-from farwall.readers.dxf.rooms import Found, side_share
-from farwall.readers.dxf.sheet import Block, Role, Sheet, Stroke
+from farwall.readers.lines.bounds import line
+from farwall.readers.lines.faces import breadth_m, polygons_between
+from farwall.readers.lines.portals import Portal
+from farwall.readers.lines.rooms import Found, side_share
+from farwall.readers.lines.sheet import Block, Role, Sheet, Stroke
 from farwall.readers.room_names import is_for_shelves
 
 _RIM_M = 0.12

@@ -7,10 +7,10 @@ from math import dist, hypot
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.bounds import Bounds, line
-from farwall.readers.dxf.faces import loose_ends
-from farwall.readers.dxf.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
-from farwall.readers.dxf.sheet import Role, Stroke, Swing
+from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.faces import loose_ends
+from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
+from farwall.readers.lines.sheet import Role, Stroke, Swing
 
 _ALIGNED_M = 0.03
 _TOUCH_M = 0.05

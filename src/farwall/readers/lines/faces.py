@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 
 from farwall.floor.geometry import Point, polygons_of
-from farwall.readers.dxf.bounds import GRID_M
+from farwall.readers.lines.bounds import GRID_M
 
 
 @dataclass(frozen=True)

@@ -11,8 +11,8 @@ from dataclasses import dataclass
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.sheet import Role, Sheet, Stroke
-from farwall.readers.dxf.swings import door_swings, is_leaf
+from farwall.readers.lines.sheet import Role, Sheet, Stroke
+from farwall.readers.lines.swings import door_swings, is_leaf
 
 GRID_M = 0.0001
 """Lines nearer than this are one line: a tenth of a millimetre."""

@@ -6,13 +6,13 @@ from dataclasses import dataclass
 
 import shapely
 
-from farwall.readers.dxf.bounds import Bounds, line
-from farwall.readers.dxf.gaps import end_caps, line_portals
-from farwall.readers.dxf.heads import head_portals, shut_portals
-from farwall.readers.dxf.jambs import corner_portals, jamb_portals
-from farwall.readers.dxf.portals import Portal
-from farwall.readers.dxf.sheet import Sheet
-from farwall.readers.dxf.swings import door_swings
+from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.gaps import end_caps, line_portals
+from farwall.readers.lines.heads import head_portals, shut_portals
+from farwall.readers.lines.jambs import corner_portals, jamb_portals
+from farwall.readers.lines.portals import Portal
+from farwall.readers.lines.sheet import Sheet
+from farwall.readers.lines.swings import door_swings
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,7 @@ from math import cos, radians, sin
 
 import numpy as np
 
-from farwall.readers.dxf.sheet import Words
+from farwall.readers.lines.sheet import Words
 
 _LINE_STEP = 2.4  # letter heights from line to line within a label, at most (measured on plans)
 _LETTER_M = 0.4  # half a letter's breadth in heights, with room to spare

@@ -10,11 +10,11 @@ from shapely.affinity import translate
 from farwall.facts.reading import Note, Reading, Stated, Storey
 from farwall.floor.geometry import DECIMALS, Point, polygon_geometry
 from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room, Window
-from farwall.readers.dxf.fixtures import Standing
-from farwall.readers.dxf.rooms import Found, Sorted
-from farwall.readers.dxf.sheet import Sheet
-from farwall.readers.dxf.unit import UnitFinding
-from farwall.readers.dxf.ways import Way, Ways, is_exit
+from farwall.readers.lines.fixtures import Standing
+from farwall.readers.lines.rooms import Found, Sorted
+from farwall.readers.lines.sheet import Sheet
+from farwall.readers.lines.unit import UnitFinding
+from farwall.readers.lines.ways import Way, Ways, is_exit
 from farwall.readers.room_names import Ids, slug
 from farwall.readers.sizes import StatedSize
 from farwall.units import M_PER_FT
@@ -69,7 +69,7 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
     notes = [*unit.mended, *parts.mended, *_origin(corner, rooms)]
     left = [*faces.left, *ways.left, *guessed, *_left(sheet, faces)]
     return Reading(
-        format="DXF",
+        format=sheet.format,
         length_unit=unit.unit,
         header_unit=unit.header,
         scale_m_per_unit=unit.scale,

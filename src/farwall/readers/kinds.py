@@ -1,0 +1,64 @@
+"""The kinds of plan files, each known by what it holds, with the reader that opens it.
+
+Asked from the top: the first kind that fits reads the file. A reader is a function of the bytes and
+of `scale_m_per_unit`, the user's own word for the drawing's unit [m], and gives a Reading.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+HEAD_BYTES = 4096
+BLANKS = b"\xef\xbb\xbf \t\r\n"
+CAN_READ = "DXF drawings and GeoJSON floors can be read."
+
+
+@dataclass(frozen=True)
+class Kind:
+    """A format that is read: `reader` is a function of `module`, imported when it is wanted."""
+
+    name: str
+    fits: Callable[[bytes], bool]
+    module: str
+    reader: str
+
+
+@dataclass(frozen=True)
+class Unread:
+    """A format that is known by its first bytes but not read, and what to do about it."""
+
+    mark: bytes
+    name: str
+    remedy: str
+
+
+def head(data: bytes) -> bytes:
+    """The first bytes of a file, without byte order mark and blanks."""
+    return data[:HEAD_BYTES].lstrip(BLANKS)
+
+
+def _is_dxf(data: bytes) -> bool:
+    if data.startswith(b"AutoCAD Binary DXF"):
+        return True
+    return b"SECTION" in data and (b"ENTITIES" in data or b"HEADER" in data or b"BLOCKS" in data)
+
+
+def _is_json(data: bytes) -> bool:
+    return head(data).startswith((b"{", b"["))
+
+
+KINDS: tuple[Kind, ...] = (
+    Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
+    Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
+)
+UNREAD: tuple[Unread, ...] = (
+    Unread(b"AC10", "a DWG drawing", "Save it as DXF in the program it was drawn with."),
+    Unread(b"%PDF", "a PDF", "Ask for the drawing as DXF."),
+    Unread(b"ISO-10303-21", "an IFC or STEP model", "Export the floor plan as DXF."),
+    Unread(b"\x89PNG", "a picture", "Ask for the drawing as DXF."),
+    Unread(b"\xff\xd8\xff", "a picture", "Ask for the drawing as DXF."),
+    Unread(b"GIF8", "a picture", "Ask for the drawing as DXF."),
+    Unread(b"PK\x03\x04", "a zip archive", "Unpack it and hand over the drawing itself."),
+    Unread(b"\x1f\x8b", "a compressed file", "Unpack it and hand over the drawing itself."),
+)

@@ -1,0 +1,61 @@
+"""From a sheet of loose lines to a reading: find the unit, close rooms, name them."""
+
+from __future__ import annotations
+
+import shapely
+
+from farwall.errors import Mistake, Refused
+from farwall.facts.reading import Note, Reading
+from farwall.readers.lines.assemble import Parts, assemble
+from farwall.readers.lines.bounds import Bounds, find_bounds, footprint_only
+from farwall.readers.lines.faces import cut_faces
+from farwall.readers.lines.fixtures import find_fixtures
+from farwall.readers.lines.labels import find_labels
+from farwall.readers.lines.mend import joined
+from farwall.readers.lines.rooms import sort_faces
+from farwall.readers.lines.sheet import Sheet
+from farwall.readers.lines.signs import signs_at
+from farwall.readers.lines.unit import UnitFinding, find_unit
+from farwall.readers.lines.walls import find_walls
+from farwall.readers.lines.ways import find_ways
+
+
+def read_sheet(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> Reading:
+    """The floor on a sheet that has been freed from its file format.
+
+    `scale_m_per_unit` [m] overrules what the sheet says and shows of its unit. A reading without
+    rooms means that no floor is on it. Raises Refused when its lines cannot be joined.
+    """
+    unit = find_unit(sheet, scale_m_per_unit=scale_m_per_unit)
+    metres = sheet.scaled(unit.working_scale)
+    try:
+        return _read(metres, sheet, unit)
+    except shapely.errors.GEOSException as error:
+        what = "The lines of this drawing cannot be joined into a floor."
+        remedy = "Save the floor plan alone, without other views, into a file of its own."
+        raise Refused(Mistake("", what, remedy)) from error
+
+
+def _read(metres: Sheet, sheet: Sheet, unit: UnitFinding) -> Reading:
+    bounds = joined(find_bounds(metres))
+    walls = find_walls(metres, bounds)
+    labels = find_labels(metres.words)
+    faces = sort_faces(cut_faces(walls.lines), walls.portals, labels, footprint_only(bounds))
+    doorwork = (*bounds.closing, *bounds.loose)
+    signs = [signs_at(portal, metres, doorwork) for portal in walls.portals]
+    ways = find_ways(walls.portals, signs, faces, walls.lines)
+    standing, notes = find_fixtures(metres, faces.rooms, [way.portal for way in ways.openings])
+    faces.left += notes
+    return assemble(metres, unit, Parts(faces, ways, standing, _mended(sheet, bounds)))
+
+
+def _mended(sheet: Sheet, bounds: Bounds) -> list[Note]:
+    notes = [Note("recovered", words) for words in sheet.repairs]
+    if bounds.doubles:
+        notes.append(
+            Note("doubles-dropped", f"{bounds.doubles} lines drawn twice were taken once.")
+        )
+    for where, gap_m in bounds.gaps:
+        what = f"Two wall lines that missed each other by {gap_m * 1000:.0f} mm were joined."
+        notes.append(Note("gap-closed", what, where))
+    return notes
