@@ -48,14 +48,18 @@ def _is_json(data: bytes) -> bool:
     return head(data).startswith((b"{", b"["))
 
 
+def _is_step(data: bytes) -> bool:
+    return head(data).startswith(b"ISO-10303-21")
+
+
 KINDS: tuple[Kind, ...] = (
+    Kind("IFC", _is_step, "farwall.readers.ifc.read", "read_ifc"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
     Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
 )
 UNREAD: tuple[Unread, ...] = (
     Unread(b"AC10", "a DWG drawing", "Save it as DXF in the program it was drawn with."),
     Unread(b"%PDF", "a PDF", "Ask for the drawing as DXF."),
-    Unread(b"ISO-10303-21", "an IFC or STEP model", "Export the floor plan as DXF."),
     Unread(b"\x89PNG", "a picture", "Ask for the drawing as DXF."),
     Unread(b"\xff\xd8\xff", "a picture", "Ask for the drawing as DXF."),
     Unread(b"GIF8", "a picture", "Ask for the drawing as DXF."),
