@@ -9,9 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from farwall.readers.xml_text import root_name
+
 HEAD_BYTES = 4096
 BLANKS = b"\xef\xbb\xbf \t\r\n"
-CAN_READ = "DXF drawings and GeoJSON floors can be read."
+CAN_READ = "DXF drawings, GeoJSON floors, gbXML and IndoorGML models can be read."
 
 
 @dataclass(frozen=True)
@@ -48,8 +50,16 @@ def _is_json(data: bytes) -> bool:
     return head(data).startswith((b"{", b"["))
 
 
+def _has_root(name: str) -> Callable[[bytes], bool]:
+    return lambda data: root_name(data) == name
+
+
 KINDS: tuple[Kind, ...] = (
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
+    Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml"),
+    Kind(
+        "IndoorGML", _has_root("IndoorFeatures"), "farwall.readers.indoorgml.read", "read_indoorgml"
+    ),
     Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
 )
 UNREAD: tuple[Unread, ...] = (
