@@ -33,6 +33,8 @@ def load(data: bytes) -> tuple[Drawing, tuple[str, ...]]:
                 "Save the floor plan alone into a file of its own.",
             )
         )
+    with _quiet():  # what the library says on starting is about this machine, not about the file
+        import ezdxf  # noqa: F401
     with _quiet() as said:
         return _recovered(data, said)
 
