@@ -43,6 +43,8 @@ def _recovered(data: bytes, said: list[str]) -> tuple[Drawing, tuple[str, ...]]:
     try:
         document, auditor = _opened(data)
         document.modelspace()
+    except MemoryError:  # its limit is told by whoever set it
+        raise
     except Exception as error:  # whatever broken bytes do inside the library is the file's fault
         line = re.search(r"line:? (\d+)", str(error))
         what = f"{'t' if line else 'T'}his looks like a DXF, but it is too damaged to open."
