@@ -48,7 +48,12 @@ def _is_json(data: bytes) -> bool:
     return head(data).startswith((b"{", b"["))
 
 
+def _is_own_svg(data: bytes) -> bool:
+    return head(data).startswith(b"<") and b"data-farwall=" in head(data)
+
+
 KINDS: tuple[Kind, ...] = (
+    Kind("our own SVG", _is_own_svg, "farwall.readers.own_svg", "read_own_svg"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
     Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
 )
