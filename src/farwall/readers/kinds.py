@@ -57,8 +57,13 @@ def _has_root(name: str) -> Callable[[bytes], bool]:
     return lambda data: root_name(data) == name
 
 
+def _is_own_svg(data: bytes) -> bool:
+    return head(data).startswith(b"<") and b"data-farwall=" in head(data)
+
+
 KINDS: tuple[Kind, ...] = (
     Kind("IFC", _is_step, "farwall.readers.ifc.read", "read_ifc"),
+    Kind("SVG", _is_own_svg, "farwall.readers.own_svg", "read_own_svg"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
     Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml"),
     Kind(
