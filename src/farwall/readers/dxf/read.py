@@ -15,5 +15,5 @@ def read_dxf(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
     A reading without rooms means that no floor is in the file. Raises Refused
     when the bytes cannot be opened as a drawing.
     """
-    document, repairs = load(data)
-    return read_sheet(gather(document, repairs), scale_m_per_unit=scale_m_per_unit)
+    document, bulk, repairs = load(data)
+    return read_sheet(gather(document, bulk, repairs), scale_m_per_unit=scale_m_per_unit)

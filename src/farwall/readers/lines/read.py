@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import shapely
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.readers.lines.assemble import Parts, assemble
+from farwall.readers.lines.bands import laid_out
 from farwall.readers.lines.bounds import Bounds, find_bounds, footprint_only
 from farwall.readers.lines.faces import cut_faces
 from farwall.readers.lines.fixtures import find_fixtures
 from farwall.readers.lines.labels import find_labels
 from farwall.readers.lines.mend import joined
 from farwall.readers.lines.rooms import sort_faces
-from farwall.readers.lines.sheet import Sheet
-from farwall.readers.lines.signs import signs_at
+from farwall.readers.lines.sheet import Role, Sheet
+from farwall.readers.lines.signs import Doorwork
 from farwall.readers.lines.unit import UnitFinding, find_unit
 from farwall.readers.lines.walls import find_walls
 from farwall.readers.lines.ways import find_ways
@@ -27,7 +30,8 @@ def read_sheet(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> Readin
     rooms means that no floor is on it. Raises Refused when its lines cannot be joined.
     """
     unit = find_unit(sheet, scale_m_per_unit=scale_m_per_unit)
-    metres = sheet.scaled(unit.working_scale)
+    drawn = replace(sheet, strokes=tuple(s for s in sheet.strokes if s.role is not Role.PAPER))
+    metres = laid_out(drawn.scaled(unit.working_scale))
     try:
         return _read(metres, sheet, unit)
     except shapely.errors.GEOSException as error:
@@ -41,8 +45,8 @@ def _read(metres: Sheet, sheet: Sheet, unit: UnitFinding) -> Reading:
     walls = find_walls(metres, bounds)
     labels = find_labels(metres.words)
     faces = sort_faces(cut_faces(walls.lines), walls.portals, labels, footprint_only(bounds))
-    doorwork = (*bounds.closing, *bounds.loose)
-    signs = [signs_at(portal, metres, doorwork) for portal in walls.portals]
+    doorwork = Doorwork(metres, (*bounds.closing, *bounds.loose))
+    signs = [doorwork.signs_at(portal) for portal in walls.portals]
     ways = find_ways(walls.portals, signs, faces, walls.lines)
     standing, notes = find_fixtures(metres, faces.rooms, [way.portal for way in ways.openings])
     faces.left += notes
