@@ -46,7 +46,7 @@ def find_bounds(sheet: Sheet) -> Bounds:
         others = [s for s in strokes if s.role is Role.OTHER]
         drawn += _undashed([s for s in others if not s.block] or others)
     once, doubles = _without_doubles(drawn)
-    leaves = _leaves(once, doors)
+    leaves = leaves_among(once, doors)
     taken = set(map(id, leaves))
     single = [s for s in once if id(s) not in taken]
     openings = [s for s in strokes if s.role is Role.OPENING]
@@ -72,7 +72,7 @@ def line(stroke: Stroke) -> shapely.LineString:
     return shapely.LineString([stroke.start, stroke.end])
 
 
-def _leaves(strokes: Sequence[Stroke], doors: Sequence[Swing]) -> list[Stroke]:
+def leaves_among(strokes: Sequence[Stroke], doors: Sequence[Swing]) -> list[Stroke]:
     """The strokes that are leaves standing open, or pieces of their arcs."""
     if not doors:
         return []

@@ -14,6 +14,8 @@ from farwall.readers.lines.sheet import Role, Stroke, Swing
 
 _ALIGNED_M = 0.03
 _HINGE_M = 0.12
+_POST = 1.7
+"""A box longer than that for its breadth may be a piece of wall between two doors."""
 
 
 @dataclass(frozen=True)
@@ -90,7 +92,7 @@ def _free_jambs(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list
     found = []
     for stroke in _off_portals([s for s in strokes if _is_short(s)], known):
         outward = _outward(stroke, ends)
-        if outward:
+        if outward and not _is_side_of_post(stroke, ends):
             found.append(Jamb(stroke.start, stroke.end, outward))
     return found
 
@@ -147,6 +149,20 @@ def _outward(stroke: Stroke, ends: _Ends) -> Point | None:
             dx, dy = stroke.end[0] - stroke.start[0], stroke.end[1] - stroke.start[1]
             found.append((side * dy / stroke.length, -side * dx / stroke.length))
     return found[0] if len(found) == 1 else None
+
+
+def _is_side_of_post(stroke: Stroke, ends: _Ends) -> bool:
+    """Whether a stroke is a side of a lone box nearly as long as broad: a post ends no wall."""
+    beside = [ends.meeting(point, stroke) for point in (stroke.start, stroke.end)]
+    if any(len(others) != 1 for others in beside):
+        return False
+    (first,), (second,) = beside
+    if max(first.length, second.length) > _POST * stroke.length:
+        return False
+    far = [max((s.start, s.end), key=lambda p: dist(p, at)) for s, at in
+           ((first, stroke.start), (second, stroke.end))]  # fmt: skip
+    across = [s for s in ends.meeting(far[0], first) if s is not second]
+    return any(min(dist(s.start, far[1]), dist(s.end, far[1])) < 0.004 for s in across)
 
 
 def _leaving(stroke: Stroke, point: Point, ends: _Ends) -> dict[float, bool]:
