@@ -19,6 +19,8 @@ FARTHEST = 1e11
 _DROPPED = {b"HATCH", b"MPOLYGON", b"POINT", b"WIPEOUT", b"IMAGE", b"SOLID3D", b"3DSOLID", b"BODY",
             b"ACAD_PROXY_ENTITY"}  # fmt: skip
 _NOT_PLAIN = {b"42", b"40", b"41", b"43", b"210", b"220", b"230", b"39"}
+_OWN = b"FARWALL"
+"""Entities that carry our own marks are read by these."""
 _MODEL = {"*model_space", "$model_space"}
 
 
@@ -107,7 +109,7 @@ class _Taking:
             return False
         codes = self.codes[start + 1 : end]
         tags = dict(zip(codes, self.values[start + 1 : end], strict=True))
-        if tags.get(b"67", b"0").strip() != b"0":
+        if tags.get(b"67", b"0").strip() != b"0" or tags.get(b"1001", b"").strip() == _OWN:
             return False
         try:
             points = _line(tags) if kind == b"LINE" else self._run(tags, start, end)

@@ -70,7 +70,7 @@ class Gatherer:
             self._count(1)
             try:
                 self._one(entity, into, layer=layer, dashed=dashed)
-            except Refused:
+            except (Refused, MemoryError):
                 raise
             except Exception:  # one spoilt entity must not cost the whole floor
                 into.skipped[str(entity.dxftype())] += 1
@@ -251,7 +251,7 @@ def _each(entities: Iterable[Any], into: Pieces) -> Iterator[Any]:
             yield next(iterator)
         except StopIteration:
             return
-        except Refused:
+        except (Refused, MemoryError):
             raise
         except Exception:  # what cannot be taken apart ends here, and is counted
             into.skipped["INSERT"] += 1
