@@ -56,7 +56,12 @@ def one_storey(reading: Reading, name: str) -> Reading:
     kept = {opening.id for opening in openings}
     return replace(
         reading,
-        floor=replace(floor, rooms=rooms, openings=openings),
+        floor=replace(
+            floor,
+            rooms=rooms,
+            openings=openings,
+            windows=tuple(w for w in floor.windows if not w.room or w.room in ids),
+        ),
         exits=tuple(way for way in reading.exits if way.opening in kept),
         storeys=tuple(wanted[:1]),
         stated={key: value for key, value in reading.stated.items() if key in ids},

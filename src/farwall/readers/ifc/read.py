@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
+from farwall.readers.ifc.edges import open_edges_of
 from farwall.readers.ifc.fixtures import fixture_elements, fixtures_of, left_aside
 from farwall.readers.ifc.frame import Frame, north_of, storeys_of, zero_of
 from farwall.readers.ifc.load import Entity, Model, load
@@ -18,7 +19,6 @@ from farwall.readers.ifc.ways import (
     bare_openings_of,
     bounds_of,
     doors_of,
-    open_edges_of,
     opening_in,
     windows_of,
 )
@@ -67,6 +67,7 @@ def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
     told_spaces = spaces_of(spaces, bodies, frame)
     told_doors = doors_of(doors, bodies, bounds, frame)
     floors = shapes_by_storey(told_spaces.spaces)
+    edges = open_edges_of(bounds, frame, {s.id: s.shape for s in told_spaces.spaces})
     widths = [door.width_m for door in told_doors if door.width_m is not None]
     rises = [s.height_m for s in told_spaces.spaces if s.height_m is not None]
     told = Told(
@@ -78,14 +79,14 @@ def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
         openings=(
             *told_doors,
             *bare_openings_of(bare, bodies, bounds, frame, heights),
-            *open_edges_of(bounds, frame),
+            *edges.openings,
         ),
         windows=tuple(windows_of(windows, bodies, bounds, frame, heights)),
         fixtures=tuple(fixtures_of(stands, bodies, frame, floors)),
         storeys=storeys,
         north_deg=north_of(model),
-        mended=tuple(told_spaces.mended),
-        left=(*told_spaces.left, *left_aside(model)),
+        mended=(*told_spaces.mended, *edges.mended),
+        left=(*told_spaces.left, *edges.left, *left_aside(model)),
         asks=tuple(unit_notes(units, widths, rises)),
     )
     reading = assemble(told)

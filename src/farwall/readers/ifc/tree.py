@@ -43,10 +43,15 @@ def _parent(element: Entity) -> Entity | None:
 
 def placement(element: Entity) -> Matrix | None:
     """The world placement of an element in units of the file, (4, 4); None where it is unsound."""
+    return placement_matrix(getattr(element, "ObjectPlacement", None))
+
+
+def placement_matrix(one: Entity | None) -> Matrix | None:
+    """A placement in the world, in units of the file, (4, 4); None where it is unsound."""
     import ifcopenshell.util.placement as util
 
     try:
-        matrix = np.asarray(util.get_local_placement(element.ObjectPlacement), dtype=np.float64)
+        matrix = np.asarray(util.get_local_placement(one), dtype=np.float64)
     except (AttributeError, TypeError, ValueError, RecursionError, RuntimeError, IndexError):
         return None
     return matrix if matrix.shape == (4, 4) and np.isfinite(matrix).all() else None
