@@ -6,7 +6,7 @@ thing, or round in a circle, ends the whole process. So all are looked at before
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -51,6 +51,8 @@ def graph_of(model: Model) -> Graph:
         if count > MOST_ENTITIES:
             what = f"The file holds more than {MOST_ENTITIES:,} entities."
             raise Refused(Mistake("DATA", what, "Export the storey to be stained alone."))
+        if not rules.refers(entity):
+            continue
         children, sound = rules.look(entity)
         number = entity.id()
         if children:
@@ -73,6 +75,10 @@ class _Rules:
         self._schema: Any = wrapper.schema_by_name(model.schema_identifier)
         self._attributes: dict[str, list[tuple[int, Any, bool]]] = {}
         self._allowed: dict[tuple[str, str], bool] = {}
+
+    def refers(self, entity: Entity) -> bool:
+        """Whether an entity may refer to others at all: points and numbers do not."""
+        return bool(self._of(entity.is_a()))
 
     def look(self, entity: Entity) -> tuple[list[int], bool]:
         """The numbers that an entity refers to, and whether all are of the right kind."""
@@ -150,6 +156,21 @@ def _check_ends(children: dict[int, list[int]]) -> None:
     """Raises Refused for circles, for what hangs too deep and for what unfolds without measure."""
     parts: dict[int, float] = {}
     depth: dict[int, int] = {}
+
+    def settle(at: int, below: Sequence[int]) -> None:
+        parts[at] = 1.0 + sum(parts[child] for child in below)
+        depth[at] = 1 + max((depth[child] for child in below), default=0)
+        if depth[at] > _DEEPEST or parts[at] > _MOST_PARTS:
+            what = (
+                f"What hangs under #{at} is {depth[at]} deep and unfolds into {parts[at]:.0f} "
+                "parts: more than a building needs."
+            )
+            raise Refused(Mistake(f"#{at}", what, _REMEDY))
+
+    for at in sorted({child for below in children.values() for child in below} | children.keys()):
+        below = children.get(at, ())
+        if all(child in parts for child in below):  # most files refer backwards only
+            settle(at, below)
     for start in children:
         waiting = [start]
         open_: set[int] = set()
@@ -169,11 +190,4 @@ def _check_ends(children: dict[int, list[int]]) -> None:
                 continue
             waiting.pop()
             open_.discard(at)
-            parts[at] = 1.0 + sum(parts[child] for child in below)
-            depth[at] = 1 + max((depth[child] for child in below), default=0)
-            if depth[at] > _DEEPEST or parts[at] > _MOST_PARTS:
-                what = (
-                    f"What hangs under #{at} is {depth[at]} deep and unfolds into {parts[at]:.0f} "
-                    "parts: more than a building needs."
-                )
-                raise Refused(Mistake(f"#{at}", what, _REMEDY))
+            settle(at, below)
