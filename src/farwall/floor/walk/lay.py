@@ -201,7 +201,9 @@ def _mistakes_of(room: WalkRoom, names: set[str]) -> list[Mistake]:
     total = sum(wall.turn_deg for wall in room.walls)
     if not found and abs(abs(total) - 360.0) > _TURNS_PLAY_DEG:
         found.append(Mistake(room.name, _turns_said(total), _turn_to_try(room, total)))
-    elif not found and abs(abs(total) - 360.0) > 1e-6 and all(_right(w.turn_deg) for w in room.walls):
+    elif (
+        not found and abs(abs(total) - 360.0) > 1e-6 and all(_right(w.turn_deg) for w in room.walls)
+    ):
         found.append(Mistake(room.name, _turns_said(total), _turn_to_try(room, total)))
     for k, way in enumerate(room.ways):
         found += _mistakes_of_way(room, k, way, names)
