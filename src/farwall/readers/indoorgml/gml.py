@@ -8,7 +8,7 @@ from math import isfinite
 from farwall.readers.told.shells import Face, Point3
 from farwall.readers.xml_text import Node
 
-_FARTHEST = 1e9
+_FARTHEST = 1e8
 _HREFS = 8
 """A chain of references longer than this goes in a circle."""
 

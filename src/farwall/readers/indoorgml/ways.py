@@ -183,7 +183,8 @@ def _seam(way: Way, by_id: Mapping[str, Node], unit_m: float) -> Line | None:
 
 
 def _strung(shape: shapely.Geometry) -> list[shapely.LineString]:
-    parts = [p for p in shapely.get_parts(shape).tolist() if isinstance(p, shapely.LineString)]
+    lines = [p for p in shapely.get_parts(shape).tolist() if isinstance(p, shapely.LineString)]
+    parts = [line for line in lines if not line.is_empty]
     merged = shapely.line_merge(shapely.MultiLineString(parts)) if parts else None
     return [p for p in shapely.get_parts(merged).tolist() if isinstance(p, shapely.LineString)]
 
