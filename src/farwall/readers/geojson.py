@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
 from typing import Any
 
 from farwall.errors import Mistake, Refused
-from farwall.facts.reading import Note, Reading, Storey
-from farwall.floor.faults import faults_of
-from farwall.floor.geojson import KINDS, Json, floor_from_collection
-from farwall.floor.nouns import Exit, Floor
+from farwall.facts.reading import Reading
+from farwall.floor.geojson import KINDS, Json
+from farwall.job.exchange import reading_of
 from farwall.readers.geo.read import told_of
 
 _OURS = "Plan a job with `farwall plan`, check a plan with `farwall check`."
@@ -71,28 +69,8 @@ def _collection(value: Any) -> Json:
 
 
 def _ours(collection: Json) -> Reading:
-    floor, exits = floor_from_collection(collection)
-    faults = faults_of(floor, exits)
-    if faults:
-        raise Refused(*faults)
-    names = dict.fromkeys(room.storey for room in floor.rooms)
-    return Reading(
-        format="GeoJSON",
-        length_unit="m",
-        header_unit="m" if collection.get("units") == "m" else "",
-        scale_m_per_unit=1.0,
-        floor=floor,
-        exits=exits,
-        storeys=tuple(Storey(name, name) for name in names if name),
-        asks=tuple(_asks(floor, exits)),
-    )
-
-
-def _asks(floor: Floor, exits: tuple[Exit, ...]) -> Iterator[Note]:
-    if not floor.rooms:
-        yield Note("tracing", "No room is drawn in it. Trace the rooms by hand.")
-    elif not exits:
-        yield Note("way-out", "No way out is given. Say which opening leads outside.")
+    header = "m" if collection.get("units") == "m" else ""
+    return reading_of(collection, format_name="GeoJSON", header_unit=header)
 
 
 def _properties(feature: Json) -> Json:
