@@ -32,7 +32,7 @@ def regions_of(outlines: Iterable[shapely.Polygon], taken: Iterable[shapely.Poly
     """
     solid = shapely.union_all([shape.buffer(_HAIR_M, join_style="mitre") for shape in taken])
     whole = shapely.union_all([shape if shape.is_valid else shape.buffer(0) for shape in outlines])
-    rest = whole.difference(solid).buffer(_HAIR_M, join_style="mitre")
+    rest = whole.difference(solid).buffer(_HAIR_M, join_style="mitre").intersection(whole)
     parts = sorted(polygons_of(rest), key=lambda part: (-part.area, part.bounds))
     real = [part for part in parts if _is_room(part)]
     small = [part for part in parts if not _is_room(part)]
