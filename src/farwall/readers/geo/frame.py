@@ -13,7 +13,7 @@ from farwall.floor.geometry import Point
 
 WGS84_A_M = 6378137.0
 WGS84_F = 1 / 298.257223563
-"""Semi-major axis and flattening of the WGS 84 ellipsoid. Source: NIMA TR8350.2, table 3.1."""
+"""Semi-major axis and flattening of the WGS 84 ellipsoid. Source: [nima-tr8350], table 3.1."""
 _VILLAGE_DEG = 0.2
 _UNITS = {
     "m": 1.0, "meters": 1.0, "metres": 1.0, "cm": 0.01, "mm": 0.001, "ft": 0.3048, "feet": 0.3048,
@@ -52,8 +52,7 @@ def metres_per_degree(latitude_deg: float) -> Point:
     """Metres in a degree of longitude and of latitude there, good within a few kilometres.
 
     Radii of curvature of the WGS 84 ellipsoid in the prime vertical and the meridian.
-    Source: NIMA TR8350.2 (the ellipsoid); Snyder, USGS Professional Paper 1395,
-    chapter 4 (the radii; from memory).
+    Source: [nima-tr8350] (the ellipsoid); [snyder-1395], chapter 4 (the radii; from memory).
     """
     e2 = WGS84_F * (2 - WGS84_F)
     bulge = 1 - e2 * sin(radians(latitude_deg)) ** 2
@@ -65,8 +64,8 @@ def metres_per_degree(latitude_deg: float) -> Point:
 def from_mercator(point: Point) -> Point:
     """Longitude and latitude of a point in web Mercator metres, which stretch off the equator.
 
-    Source: the inverse of the spherical Mercator, Snyder, USGS Professional Paper 1395, equations
-    7-4 and 7-5 (from memory).
+    Source: the inverse of the spherical Mercator, [snyder-1395], equations 7-4 and 7-5 (from
+    memory).
     """
     x, y = (max(-3e7, min(3e7, value)) for value in point)
     return degrees(x / WGS84_A_M), degrees(atan(sinh(y / WGS84_A_M)))

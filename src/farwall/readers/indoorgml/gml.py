@@ -1,4 +1,7 @@
-"""Points, rings and faces of GML 3.2, as far as IndoorGML uses them."""
+"""Points, rings and faces of GML as far as IndoorGML uses them.
+
+Source of the spellings: [gml-322] (from memory).
+"""
 
 from __future__ import annotations
 
