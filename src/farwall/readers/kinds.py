@@ -6,12 +6,13 @@ of `scale_m_per_unit`, the user's own word for the drawing's unit [m], and gives
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
 HEAD_BYTES = 4096
 BLANKS = b"\xef\xbb\xbf \t\r\n"
-CAN_READ = "DXF drawings and GeoJSON floors can be read."
+CAN_READ = "DXF drawings, GeoJSON floors and walks with a tape can be read."
 
 
 @dataclass(frozen=True)
@@ -48,7 +49,16 @@ def _is_json(data: bytes) -> bool:
     return head(data).startswith((b"{", b"["))
 
 
+_WALK = re.compile(rb'(?i)(?:walk|recorrido)\b|\{\s*"walk"\s*:')
+
+
+def _is_walk(data: bytes) -> bool:
+    """The word `walk` first, or JSON whose first key it is."""
+    return _WALK.match(head(data)) is not None
+
+
 KINDS: tuple[Kind, ...] = (
+    Kind("walk", _is_walk, "farwall.readers.walk.read", "read_walk"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
     Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
 )

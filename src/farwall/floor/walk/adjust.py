@@ -58,13 +58,18 @@ def adjusted(
         weighted = a * weights[:, None]
         normal = a.T @ weighted + np.eye(net.unknowns) / _FAINT_M**2
         right = weighted.T @ b + (0.0 if x is None else x / _FAINT_M**2)
-        new = np.linalg.solve(normal, right)
+        new = np.asarray(np.linalg.solve(normal, right), dtype=np.float64)
         moved = np.inf if x is None else float(np.max(np.abs(new - x)))
         x = new
         if moved < _STILL_M:
             break
     assert x is not None
     return _judged(x, *matrix(net, x), weights, sigma)
+
+
+def length_between(x: NDArray[np.float64], p: int, q: int) -> float:
+    """From corner to corner, by the numbers of their x [m]."""
+    return float(np.hypot(x[q] - x[p], x[q + 1] - x[p + 1]))
 
 
 def _judged(
@@ -75,7 +80,7 @@ def _judged(
     sigma: NDArray[np.float64],
 ) -> Adjusted:
     normal = a.T @ (weights[:, None] * a) + np.eye(len(x)) / _FAINT_M**2
-    inverse = np.linalg.inv(normal)
+    inverse = np.asarray(np.linalg.inv(normal), dtype=np.float64)
     v = a @ x - b
     fitted = np.sum((a @ inverse) * a, axis=1)
     r = np.where(weights > 0, np.clip(1.0 - fitted * weights, 0.0, 1.0), 0.0)
