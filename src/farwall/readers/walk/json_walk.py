@@ -43,7 +43,7 @@ class _Reader:
     def walk(self, told: Any) -> Walk:
         if not isinstance(told, dict) or told.get("walk") != 1:
             raise Refused(Mistake("walk", "this is no walk of version 1.", 'Write `"walk": 1`.'))
-        if told.get("tape", "feet") not in {"feet", "metres"}:
+        if told.get("tape", "feet") not in ("feet", "metres"):
             self.wrong("tape", "the tape is in feet or in metres.", 'Write "feet" or "metres".')
         self.us = told.get("tape", "feet") == "feet"
         rooms = tuple(self.room(one, f"rooms.{n}") for n, one in self.each(told, "rooms", ""))

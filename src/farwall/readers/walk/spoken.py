@@ -80,7 +80,8 @@ def spoken_length_m(text: str, *, us: bool = True) -> float | None:
     """Metres of a length that was said or typed; None when the words are none.
 
     us: a bare number is feet, else metres; after feet a bare number is inches, after metres
-    centimetres (two digits) or millimetres (three), one digit alone being refused.
+    centimetres (two digits) or millimetres (three). What may be two things is refused: a half after
+    feet alone, one digit after metres alone.
     """
     words = spoken_words(text)
     if not words:
@@ -117,7 +118,9 @@ def _unit_for(unit: str, last: str, value: float, *, part_only: bool, us: bool) 
     """The unit of a number: as said, else what follows the unit before."""
     if unit:
         return unit
-    if part_only and last:  # twelve foot AND A HALF: of the unit before
+    if part_only and last == "ft":  # A HALF may be six inches or half of one: not guessed
+        return "" if value == 0.5 else "in"
+    if part_only and last:  # six inches AND A HALF: of the unit before
         return last
     if not last:
         return "ft" if us else "m"
