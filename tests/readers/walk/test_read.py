@@ -4,12 +4,12 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.readers.walk.test_json_walk import TOLD
 
 from farwall.errors import Refused
 from farwall.readers.any_plan import read_bytes
 from farwall.readers.reading_json import reading_json
 from farwall.readers.walk.read import read_walk
-from tests.readers.walk.test_json_walk import TOLD
 
 EXAMPLE = (Path(__file__).parents[3] / "examples" / "walk" / "walk.txt").read_bytes()
 SLIPPED = EXAMPLE.replace(b"19' 11 7/8\"", b"20' 11 7/8\"")

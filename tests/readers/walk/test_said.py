@@ -1,9 +1,10 @@
+from tests.floor.walk.test_lay import joined
+from tests.strategies.walks import rectangle
+
 from farwall.floor.walk.lay import lay_of
 from farwall.floor.walk.net import net_of
 from farwall.floor.walk.nouns import Walk
 from farwall.readers.walk.said import added_text, row_words, small_text, tape_text
-from tests.floor.walk.test_lay import joined
-from tests.strategies.walks import rectangle
 
 
 def test_lengths_as_on_a_tape():
