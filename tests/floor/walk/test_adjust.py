@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from tests.strategies.walks import rectangle, walks
 
-from farwall.floor.walk.adjust import adjusted
+from farwall.floor.walk.adjust import adjusted, dropped
 from farwall.floor.walk.lay import lay_of
 from farwall.floor.walk.net import net_of
 from farwall.floor.walk.nouns import Diagonal, Spread, Walk, WalkRoom, WalkWall
@@ -74,3 +74,19 @@ def test_a_diagonal_that_disagrees_moves_the_walls_towards_it():
     long = replace(room, diagonals=(Diagonal(0, 2, 5.02),))
     net, fit = solved(Walk((long,)))
     assert sum(of_walls(net, fit.v).values()) > 0.005
+
+
+@given(walks)
+def test_a_row_dropped_quickly_is_a_row_left_out(walk):
+    room = walk.rooms[0]
+    long = replace(room.walls[1], length_m=room.walls[1].length_m + 0.25)
+    net, whole = solved(Walk((replace(room, walls=(room.walls[0], long, *room.walls[2:])),)))
+    for i, row in enumerate(net.rows):
+        if row.kind in {"wall", "diagonal"} and whole.r[i] > 0.05:
+            quick, slow = dropped(net, whole, i), adjusted(net, without=[i])
+            assert quick.off_m == pytest.approx(-slow.v[i], abs=3e-4)
+            assert quick.chi2 == pytest.approx(slow.chi2, rel=0.01, abs=0.05)
+            spread = slow.design[i] @ slow.inverse @ slow.design[i]
+            assert quick.spread_m == pytest.approx(
+                sqrt(row.sigma_m**2 + spread), rel=0.1
+            )  # diagonals turn
