@@ -41,16 +41,16 @@ def ifc() -> bytes:
     lines += _ifc_box(90, (1.0, -0.1, 1.9, 0.0), 2.0)
     for base, tag, name in ((40, "B", "inner"), (70, "C", "outer")):
         wall, hole, door = base + 7, base + 17, base + 27
-        wide = 800 if base == 40 else 900
+        size = f"2E3,{800 if base == 40 else 900}."
         lines += [
             f"#{wall}=IFCWALL('00000000000000000000{tag}1',$,'{name}',$,$,#3,#{base + 6},$,$);",
             f"#{hole}=IFCOPENINGELEMENT('00000000000000000000{tag}2',$,$,$,$,#3,#{base + 16},$,$);",
-            f"#{door}=IFCDOOR('00000000000000000000{tag}3',$,$,$,$,#3,#{base + 26},$,2.E3,{wide}.,$,$,$);",
+            f"#{door}=IFCDOOR('00000000000000000000{tag}3',$,$,$,$,#3,#{base + 26},$,{size},$,$,$);",
             f"#{base + 8}=IFCRELVOIDSELEMENT('00000000000000000000{tag}4',$,$,$,#{wall},#{hole});",
             f"#{base + 9}=IFCRELFILLSELEMENT('00000000000000000000{tag}5',$,$,$,#{hole},#{door});",
         ]
     lines += [
-        "#100=IFCRELCONTAINEDINSPATIALSTRUCTURE('000000000000000000000E',$,$,$,(#47,#67,#77,#97),#12);",
+        "#100=IFCRELCONTAINEDINSPATIALSTRUCTURE('000000000000000000000E',$,$,$,(#67,#97),#12);",
         "#101=IFCRELSPACEBOUNDARY('00000000000000000000D2',$,$,$,#27,#67,$,.PHYSICAL.,.INTERNAL.);",
         "#102=IFCRELSPACEBOUNDARY('00000000000000000000D3',$,$,$,#37,#67,$,.PHYSICAL.,.INTERNAL.);",
         "#103=IFCRELSPACEBOUNDARY('00000000000000000000D4',$,$,$,#27,#97,$,.PHYSICAL.,.EXTERNAL.);",

@@ -59,8 +59,8 @@ def nursery(seed: Seed) -> Iterator[Nursery]:
     order = json.dumps({"path": path, "root": _ROOT})
     process = subprocess.Popen(
         [sys.executable, "-I", "-S", "-B", "-X", "utf8", "-c", _BOOT, order],
-        stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, env=start._surroundings(),
-        start_new_session=True,
+        env=start._surroundings(), stdin=subprocess.PIPE, stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL, start_new_session=True,
     )  # fmt: skip
     try:
         found = Nursery(process)
