@@ -41,11 +41,11 @@ def ifc() -> bytes:
     lines += _ifc_box(90, (1.0, -0.1, 1.9, 0.0), 2.0)
     for base, tag, name in ((40, "B", "inner"), (70, "C", "outer")):
         wall, hole, door = base + 7, base + 17, base + 27
-        size = f"2E3,{800 if base == 40 else 900}."
+        size = f"2E3,{800 if base == 40 else 900}.,$,$,$"
         lines += [
             f"#{wall}=IFCWALL('00000000000000000000{tag}1',$,'{name}',$,$,#3,#{base + 6},$,$);",
             f"#{hole}=IFCOPENINGELEMENT('00000000000000000000{tag}2',$,$,$,$,#3,#{base + 16},$,$);",
-            f"#{door}=IFCDOOR('00000000000000000000{tag}3',$,$,$,$,#3,#{base + 26},$,{size},$,$,$);",
+            f"#{door}=IFCDOOR('00000000000000000000{tag}3',$,'',$,$,#3,#{base + 26},$,{size});",
             f"#{base + 8}=IFCRELVOIDSELEMENT('00000000000000000000{tag}4',$,$,$,#{wall},#{hole});",
             f"#{base + 9}=IFCRELFILLSELEMENT('00000000000000000000{tag}5',$,$,$,#{hole},#{door});",
         ]
