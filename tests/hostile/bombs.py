@@ -1,4 +1,4 @@
-"""Files that somebody made to do harm, each by its name, as far as they are known of each format."""
+"""Files that somebody made to do harm, each by its name."""
 
 import io
 import struct
@@ -9,7 +9,10 @@ from dataclasses import dataclass
 from tests.hostile.models import ifc
 from tests.hostile.seeds import pdf_from, pdf_of
 
-_SVG = b'<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" viewBox="0 0 100 100">'
+_SVG = (
+    b'<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink"'
+    b' viewBox="0 0 100 100">'
+)
 _GBXML = b'<gbXML xmlns="http://www.gbxml.org/schema" lengthUnit="Meters"><Campus id="c">'
 _GML = (
     b'<IndoorFeatures xmlns="http://www.opengis.net/indoorgml/1.0/core"'
@@ -145,7 +148,7 @@ def _packed_zeros(size: int) -> bytes:
 
 
 def png(wide: int, high: int) -> bytes:
-    """A picture of one colour that claims this size, and holds what it claims as far as 1 MB goes."""
+    """A picture of one colour that claims this size, and holds of it as much as 1 MB can."""
 
     def part(kind: bytes, body: bytes) -> bytes:
         check = struct.pack(">I", zlib.crc32(kind + body))
@@ -177,19 +180,21 @@ def bombs() -> tuple[Bomb, ...]:
     none = b"\xc2\xa0"
     return (
         Bomb("DXF: blocks that hold each other", _blocks_in_a_ring, r"INSERT|block"),
-        Bomb("DXF: a block of blocks of blocks, 10⁹ lines", _blocks_of_blocks, "200,000", heavy=True),
+        Bomb("DXF: a block of blocks of blocks, 10⁹ lines", _blocks_of_blocks,
+             "200,000|seconds", heavy=True),
         Bomb("DXF: coordinates NaN and 1e400", lambda: _dxf(b"", _line(b"NaN") + _line(b"1e400")),
              r"LINE|damaged|[Tt]race"),
         Bomb("DXF: a million lines", lambda: _dxf(b"", _line() * _MILLION), r"200,000|seconds",
              heavy=True),
-        Bomb("GeoJSON: a million brackets", lambda: b"[" * _MILLION, "nested"),
-        Bomb("GeoJSON: a million empty lists", lambda: b"[" + b"[]," * _MILLION + b"0]", "no GeoJSON"),
+        Bomb("GeoJSON: a million brackets", lambda: b"[" * _MILLION, "500,000 lists"),
+        Bomb("GeoJSON: a million empty lists", lambda: b"[" + b"[]," * _MILLION + b"0]",
+             "500,000 lists"),
         Bomb("GeoJSON: a coordinate NaN", lambda: ring % b"NaN", "NaN is no number"),
         Bomb("GeoJSON: a coordinate 1e999", lambda: ring % b"1e999", r"no polygon|number"),
-        Bomb("GeoJSON: a whole number of 5,000 digits", lambda: ring % (b"9" * 5000), r"number|digits"),
+        Bomb("GeoJSON: a whole number of 5,000 digits", lambda: ring % (b"9" * 5000), "number"),
         Bomb("GeoJSON: a ring of a million corners",
-             lambda: ring % (b"1,0],[" * _MILLION + b"2"), r"corner|seconds|sound|[Tt]race|points",
-             heavy=True),
+             lambda: ring % (b"1,0],[" * _MILLION + b"2"), "500,000 lists"),
+        Bomb("GeoJSON: 900 brackets", lambda: b"[" * 900 + b"]" * 900, "no GeoJSON|nested"),
         Bomb("SVG: entities of entities (10⁹)", lambda: _laughs(_SVG + b"<text>%s</text></svg>"),
              "entities"),
         Bomb("SVG: an entity that is a file", lambda: _outside(_SVG + b"<text>%s</text></svg>"),
@@ -206,10 +211,10 @@ def bombs() -> tuple[Bomb, ...]:
              "entities"),
         Bomb("gbXML: an entity that is a file", lambda: _outside(_GBXML + b"%s</Campus></gbXML>"),
              "entities"),
-        Bomb("IndoorGML: entities of entities (10⁹)", lambda: _laughs(_GML + b"%s</IndoorFeatures>"),
-             "entities"),
+        Bomb("IndoorGML: entities of entities (10⁹)",
+             lambda: _laughs(_GML + b"%s</IndoorFeatures>"), "entities"),
         Bomb("IndoorGML: 10 MB of members within members",
-             lambda: _GML + b"<a>" * 1_430_000 + b"</a>" * 1_430_000 + b"</IndoorFeatures>", "nested"),
+             lambda: _GML + b"<a>" * 1_430_000 + b"</a>" * 1_430_000, "nested"),
         Bomb("IFC: a placement that stands on itself",
              lambda: _ifc_changed(b"#3=IFCLOCALPLACEMENT($,#2)", b"#3=IFCLOCALPLACEMENT(#3,#2)"),
              r"placed|placement|itself"),

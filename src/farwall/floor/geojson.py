@@ -6,8 +6,8 @@ Format: RFC 7946 geometry objects; the frame is local metres, told by the foreig
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from math import isfinite
 from typing import Any, cast, get_args
 
 from farwall.errors import Mistake, Refused
@@ -27,6 +27,9 @@ Json = dict[str, Any]
 KINDS = ("room", "opening", "exit", "fixture", "saw cut", "window")
 BESIDE = ("step", "stop line", "band")
 """Kinds that stand beside a floor in an export and are no part of it: passed over here."""
+
+_NO_MEASURE = 1e15
+"""No coordinate or length in any unit is as large."""
 
 
 def floor_collection(floor: Floor, exits: Sequence[Exit] = ()) -> Json:
@@ -103,9 +106,9 @@ class _Reader:
         kind = properties.get("kind")
         if kind in BESIDE:
             return
-        if kind not in takers:
+        if not isinstance(kind, str) or kind not in takers:
             known = ", ".join(takers)
-            self.mistake(f"{where}.properties.kind", f"the kind {kind!r} is not known.",
+            self.mistake(f"{where}.properties.kind", f"the kind {_shown(kind)} is not known.",
                          f"There are: {known}.")  # fmt: skip
             return
         takers[kind](where, properties, feature.get("geometry"))
@@ -122,7 +125,7 @@ class _Reader:
         kind = properties.get("opening")
         if kind not in get_args(OpeningKind):
             known = ", ".join(get_args(OpeningKind))
-            self.mistake(f"{where}.properties.opening", f"{kind!r} is no kind of opening.",
+            self.mistake(f"{where}.properties.opening", f"{_shown(kind)} is no kind of opening.",
                          f"There are: {known}.")  # fmt: skip
         rooms = properties.get("rooms")
         if not isinstance(rooms, list) or not all(isinstance(room, str) for room in rooms):
@@ -235,7 +238,15 @@ def _point(value: Any) -> Point | None:
 
 
 def _is_number(value: Any) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool) and isfinite(value)
+    if not isinstance(value, int | float) or isinstance(value, bool):
+        return False
+    return abs(value) < _NO_MEASURE  # NaN and infinity are not, and a huge whole number is compared
+
+
+def _shown(value: Any) -> str:
+    """A value of a file as JSON writes it, shortened."""
+    text = json.dumps(value, ensure_ascii=False)
+    return text if len(text) <= 60 else f"{text[:60]}…"
 
 
 def _feature(kind: str, geometry: Json | None, **properties: Any) -> Json:
