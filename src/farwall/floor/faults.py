@@ -96,6 +96,8 @@ def _shape(where: str, shape: shapely.Polygon, what: str) -> Iterator[Mistake]:
 
 
 def _overlaps(rooms: Sequence[Room]) -> Iterator[Mistake]:
+    if len(rooms) < 2:
+        return
     shapes = [room.polygon.shape for room in rooms]
     near = shapely.STRtree(shapes).query(shapes, predicate="intersects").T.tolist()
     for first, second in ((rooms[a], rooms[b]) for a, b in sorted(near) if a < b):
