@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from math import isfinite
 from typing import Any, cast, get_args
 
 from farwall.errors import Mistake, Refused
@@ -27,9 +28,6 @@ Json = dict[str, Any]
 KINDS = ("room", "opening", "exit", "fixture", "saw cut", "window")
 BESIDE = ("step", "stop line", "band")
 """Kinds that stand beside a floor in an export and are no part of it: passed over here."""
-
-_NO_MEASURE = 1e15
-"""No coordinate or length in any unit is as large."""
 
 
 def floor_collection(floor: Floor, exits: Sequence[Exit] = ()) -> Json:
@@ -238,9 +236,12 @@ def _point(value: Any) -> Point | None:
 
 
 def _is_number(value: Any) -> bool:
-    if not isinstance(value, int | float) or isinstance(value, bool):
+    if isinstance(value, bool) or not isinstance(value, int | float):
         return False
-    return abs(value) < _NO_MEASURE  # NaN and infinity are not, and a huge whole number is compared
+    try:
+        return isfinite(value)
+    except OverflowError:  # a whole number of some hundred digits
+        return False
 
 
 def _shown(value: Any) -> str:

@@ -25,8 +25,6 @@ from farwall.readers.room_names import Ids, slug
 WGS84_A_M = 6378137.0
 WGS84_F = 1 / 298.257223563
 """Semi-major axis and flattening of the WGS 84 ellipsoid. Source: NIMA TR8350.2, table 3.1."""
-MOST_LISTS = 500_000
-"""A point is a list. Several times what the largest floor needs (guess)."""
 _VILLAGE_DEG = 0.2
 _OURS = "Plan a job with `farwall plan`, check a plan with `farwall check`."
 _ROOM_TYPES = {
@@ -60,9 +58,6 @@ def metres_per_degree(latitude_deg: float) -> Point:
 
 
 def _parsed(data: bytes) -> Any:
-    if data.count(b"[") + data.count(b"{") > MOST_LISTS:
-        what = f"It holds more than {MOST_LISTS:,} lists and objects."
-        raise Refused(Mistake("", what, "Hand over one floor, with fewer points."))
     try:
         return json.loads(data.decode("utf-8-sig"), parse_constant=_no_constant)
     except UnicodeDecodeError as error:
@@ -72,9 +67,6 @@ def _parsed(data: bytes) -> Any:
     except json.JSONDecodeError as error:
         where = f"line {error.lineno}, column {error.colno}"
         raise Refused(Mistake(where, f"this is no JSON: {error.msg}.", "Mend it there.")) from error
-    except ValueError as error:  # Python makes no whole number of more than 4,300 digits
-        what = "It holds a number of thousands of digits, which is no measure."
-        raise Refused(Mistake("", what, "Take it out.")) from error
 
 
 def _no_constant(name: str) -> float:
