@@ -181,10 +181,10 @@ def bombs() -> tuple[Bomb, ...]:
     return (
         Bomb("DXF: blocks that hold each other", _blocks_in_a_ring, r"INSERT|block"),
         Bomb("DXF: a block of blocks of blocks, 10⁹ lines", _blocks_of_blocks,
-             "200,000|seconds", heavy=True),
+             "[234]00,000|seconds", heavy=True),
         Bomb("DXF: coordinates NaN and 1e400", lambda: _dxf(b"", _line(b"NaN") + _line(b"1e400")),
              r"LINE|damaged|[Tt]race"),
-        Bomb("DXF: a million lines", lambda: _dxf(b"", _line() * _MILLION), r"200,000|seconds",
+        Bomb("DXF: a million lines", lambda: _dxf(b"", _line() * _MILLION), r"[234]00,000|seconds",
              heavy=True),
         Bomb("GeoJSON: a million brackets", lambda: b"[" * _MILLION, "500,000 lists"),
         Bomb("GeoJSON: a million empty lists", lambda: b"[" + b"[]," * _MILLION + b"0]",
