@@ -11,11 +11,11 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
-from tests.hostile.bombs import Bomb, bombs  # noqa: E402
+from tests.hostile.bombs import Bomb, bombs
 
-from farwall.errors import Refused  # noqa: E402
-from farwall.facts.reading import Reading  # noqa: E402
-from farwall.readers.any_plan import read_content  # noqa: E402
+from farwall.errors import Refused
+from farwall.facts.reading import Reading
+from farwall.readers.any_plan import read_content
 
 
 def told(answer: Reading | Refused) -> str:

@@ -20,9 +20,9 @@ class Guards(argparse.Action):
     def __call__(
         self,
         parser: argparse.ArgumentParser,
-        namespace: argparse.Namespace,
-        values: str | Sequence[object] | None,
-        option_string: str | None = None,
+        _namespace: argparse.Namespace,
+        _values: str | Sequence[object] | None,
+        _option: str | None = None,
     ) -> None:
         """Ends the program with 0, or 1 where something forbidden did not fail."""
         from farwall.readers.apart.start import guards
@@ -36,13 +36,10 @@ def guards_told(found: dict[str, dict[str, bool]]) -> str:
     """What `start.guards` found, for a person."""
     from farwall.readers.apart import limits
 
-    lines = [
-        "Every file is read by a process of its own, given "
-        f"{limits.CPU_S} s of processor time, {limits.WALL_S} s by the clock and "
-        f"{limits.MEMORY_BYTES / 1e9:g} GB.",
-        "",
-        "Walls on this machine:",
-    ]
+    each = f"{limits.CPU_S} s of processor time, {limits.WALL_S} s by the clock"
+    each += f" and {limits.MEMORY_BYTES / 1e9:g} GB"
+    lines = [f"Every file is read by a process of its own, given {each}.", ""]
+    lines += ["Walls on this machine:"]
     lines += [f"  {_mark(found['guards'][wall])}  {words}" for wall, words in _WALLS.items()]
     lines += ["", "Tried from inside just now:"]
     lines += [f"  {_mark(holds)}  {what}" for what, holds in found["holds"].items()]
