@@ -7,6 +7,7 @@ import json
 from dataclasses import replace
 from pathlib import Path
 
+from farwall.cli.guards import Guards
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.units import ft2_from_m2, ft_from_m
@@ -24,6 +25,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         metavar="METRES_PER_UNIT",
         type=float,
         help="metres a drawing unit is, for instance 0.0254; overrules the file",
+    )
+    parser.add_argument(
+        "--guards", action=Guards, nargs=0, help="say which walls stand around readers here"
     )
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
