@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Literal
 
-from farwall.floor.geometry import Point
+from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Floor
 
 StatedKind = Literal["net", "gross", "wall-centre", "size-text"]
@@ -31,11 +31,16 @@ class Stated:
 
 @dataclass(frozen=True)
 class Note:
-    """Something mended, left open or asked: a code, a place in metres if it has one, words."""
+    """Something mended, left open or asked: a code, a place in metres if it has one, words.
+
+    shape: the piece of floor that it is about [m], where the reader has it: a slab left out, a
+    cabinet that may stand there.
+    """
 
     code: str
     what: str
     where: Point | None = None
+    shape: PolygonGeometry | None = None
 
 
 @dataclass(frozen=True)

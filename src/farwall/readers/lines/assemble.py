@@ -180,7 +180,9 @@ def _at(point: Point, corner: Point) -> Point:
 
 
 def _moved(note: Note, corner: Point) -> Note:
-    return note if note.where is None else replace(note, where=_at(note.where, corner))
+    where = None if note.where is None else _at(note.where, corner)
+    shape = note.shape and polygon_geometry(translate(note.shape.shape, -corner[0], -corner[1]))
+    return replace(note, where=where, shape=shape)
 
 
 def _stated(found: Found, unit: UnitFinding) -> Stated | None:
