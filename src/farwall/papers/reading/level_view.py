@@ -112,8 +112,9 @@ class LevelView:
         long = math.dist(a, b) or 1.0
         across = ((b[1] - a[1]) / long, -(b[0] - a[0]) / long)
         floor = self.frame.shape(self.level.ground)
-        ahead = shapely.Point(x + 6 * across[0], y + 6 * across[1])
-        side = -1.0 if floor.distance(ahead) < 1.0 else 1.0
+        ahead, behind = (shapely.Point(x + far * across[0], y + far * across[1])
+                         for far in (40, -40))  # fmt: skip
+        side = 1.0 if floor.distance(ahead) >= floor.distance(behind) else -1.0
         wing = (-across[1], across[0])
         corners = [
             (x + side * 14 * across[0], y + side * 14 * across[1]),
@@ -126,12 +127,13 @@ class LevelView:
         for opening in self.level.openings:
             self.board.take_line([self.frame.at(point) for point in opening.line], 2.0)
         dry = shapely.union_all(shapely.make_valid([f.polygon.shape for f in self.level.fixtures]))
-        for number, room in enumerate(self.level.rooms):
+        count = 0
+        for room in self.level.rooms:
             free = shapely.make_valid(room.polygon.shape).difference(dry)
             shape = self.frame.shape(free if not free.is_empty else room.polygon.shape)
             name, area = room.label, self._area(room)
             if not self._lettered(shape, (name, area) if area else (name,)):
-                letter = _letter(number)
+                letter, count = _letter(count), count + 1
                 spot = shape.representative_point()
                 self.board.take((spot.x - 6, spot.y - 6, spot.x + 6, spot.y + 6))
                 self.svg.text((spot.x, spot.y + 4), letter, _TYPE.small, bold=True)
@@ -250,8 +252,10 @@ def draw_key(svg: Svg, key: Sequence[KeyRow], *, left: float, top: float, width:
     """The rooms that are lettered, in columns; returns where they end."""
     if not key:
         return top
-    size, column = 10.5, 190.0
-    columns = max(1, min(int(width // column), 4))
+    size = 10.5
+    widest = max(text_width(row.words, size) for row in key) * _WIDEN
+    column = min(widest + 36, width)
+    columns = max(1, int(width // column))
     deep = -(-len(key) // columns)
     for place, row in enumerate(key):
         x, y = left + (place // deep) * column, top + (place % deep + 1) * size * 1.35

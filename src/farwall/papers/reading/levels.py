@@ -17,6 +17,8 @@ from farwall.job.repairs import numbered
 Box = tuple[float, float, float, float]
 _NEAR_M = 0.6
 """A window lies in the depth of a wall beside its room."""
+_BESIDE_M = 3.0
+"""A pin farther from the floor than this is told and not drawn."""
 
 
 @dataclass(frozen=True)
@@ -30,6 +32,8 @@ class Level:
     saw_cuts: tuple[SawCut, ...]
     windows: tuple[Window, ...]
     pins: tuple[tuple[int, Note], ...]
+    afar: tuple[int, ...] = ()
+    """Numbers of notes whose place lies so far off that the floor would shrink for it."""
 
     @cached_property
     def ground(self) -> BaseGeometry:
@@ -38,13 +42,14 @@ class Level:
 
     @property
     def bounds(self) -> Box:
-        """West, south, east, north of its rooms and openings [m]."""
+        """West, south, east, north of its rooms, openings and pins [m]."""
         shapes = [room.polygon.shape for room in self.rooms]
         lines = [
             *(shapely.LineString(one.line) for one in self.openings),
             *(shapely.LineString(one.line) for one in self.windows),
         ]
-        west, south, east, north = shapely.total_bounds([*shapes, *lines])
+        spots = [shapely.Point(note.where) for _, note in self.pins if note.where is not None]
+        west, south, east, north = shapely.total_bounds([*shapes, *lines, *spots])
         return float(west), float(south), float(east), float(north)
 
 
@@ -63,6 +68,9 @@ def levels_of(reading: Reading) -> list[Level]:
         near = [one for one in ids if grounds[one].distance(shape) <= _NEAR_M]
         return near[0] if near else (ids[0] if ids else "")
 
+    def near(note: Note, storey: str) -> bool:
+        return bool(grounds[storey].distance(shapely.Point(note.where)) <= _BESIDE_M)
+
     notes = [
         (number, note, on(shapely.Point(note.where)))
         for number, note in enumerate(numbered(reading), 1)
@@ -78,7 +86,8 @@ def levels_of(reading: Reading) -> list[Level]:
             windows=tuple(
                 w for w in floor.windows if on(shapely.LineString(w.line), w.room) == one
             ),
-            pins=tuple((number, note) for number, note, where in notes if where == one),
+            pins=tuple((n, note) for n, note, where in notes if where == one and near(note, one)),
+            afar=tuple(n for n, note, where in notes if where == one and not near(note, one)),
         )
         for one in ids
     ]
@@ -100,7 +109,8 @@ def _named(storey: str, reading: Reading) -> str:
     if found is None:
         return storey
     name = found.name or found.id
-    return name if found.elevation_m is None else f"{name}, {found.elevation_m:+.2f} m"
+    told = found.elevation_m is None or f"{found.elevation_m:.2f}" in name
+    return name if told else f"{name}, {found.elevation_m:+.2f} m"
 
 
 def middle(line: Sequence[Point]) -> Point:

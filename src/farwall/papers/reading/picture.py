@@ -18,7 +18,7 @@ from farwall.papers.reading.level_view import KeyRow, LevelView, draw_key
 from farwall.papers.reading.levels import Level, levels_of
 from farwall.papers.svg import Svg
 
-_MARGIN, _BETWEEN, _HEAD, _HEIGHT = 24.0, 36.0, 30.0, 620.0
+_MARGIN, _BETWEEN, _HEAD, _HEIGHT, _TALLEST = 24.0, 36.0, 30.0, 620.0, 1900.0
 _TYPE = SCREEN_LETTERING
 
 
@@ -46,7 +46,8 @@ def reading_svg(reading: Reading, *, title: str = "", width: float = 1200.0) -> 
 
 def _heading(reading: Reading) -> str:
     floor = reading.floor
-    unit = f"drawn in {reading.length_unit}" if reading.length_unit else "scale not known"
+    named = _UNITS.get(reading.length_unit, reading.length_unit)
+    unit = f"drawn in {named}" if named else "scale not known"
     counts = Counter(opening.kind for opening in floor.openings)
     doors = ", ".join(f"{counts[kind]} {word}" for kind, word in _KINDS.items() if counts[kind])
     parts = [f"{reading.format}, {unit}", f"{len(floor.rooms)} rooms"]
@@ -58,6 +59,10 @@ def _heading(reading: Reading) -> str:
     return f"{'; '.join(parts)}. Notes: {notes}."
 
 
+_UNITS = {
+    "m": "metres", "mm": "millimetres", "cm": "centimetres", "ft": "feet", "in": "inches",
+    "degree": "degrees",
+}  # fmt: skip
 _KINDS: dict[OpeningKind, str] = {
     "door": "doors",
     "cased": "cased",
@@ -98,7 +103,9 @@ def _scale(rows: list[list[Level]], width: float) -> float:
         extents = [_extent(level) for level in row]
         free = width - 2 * _MARGIN - _BETWEEN * (len(row) - 1)
         found.append(free / sum(wide for wide, _ in extents))
-        found.append(_HEIGHT / len(rows) ** 0.5 / max(high for _, high in extents))
+        found.append(_HEIGHT / max(high for _, high in extents))
+    heights = [max(_extent(level)[1] for level in row) for row in rows]
+    found.append(_TALLEST / max(sum(heights), 0.1))
     return min(found)
 
 
@@ -133,6 +140,10 @@ def _foot(svg: Svg, reading: Reading, top: float, *, scale: float, marked: set[s
     if reading.floor.north_deg is not None:
         _north(svg, (_MARGIN + 230, low), reading.floor.north_deg)
     low += 34
+    afar = ", ".join(str(number) for level in levels_of(reading) for number in level.afar)
+    if afar:
+        svg.text((_MARGIN, low), f"Notes off the sheet: {afar}.", _TYPE.small, anchor="start")
+        low += 22
     left = _MARGIN
     for kind, words in _MEANINGS.items():
         if kind not in marked:
