@@ -13,6 +13,8 @@ if TYPE_CHECKING:
     from farwall.job.repairs import Answered
 
 _MOST_DIGITS = 6
+_METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
+"""By definition [nist-hb44]."""
 
 
 def arguments(parser: argparse.ArgumentParser, *, default: object = None) -> None:
@@ -60,9 +62,7 @@ def read_answered(
 
 def header_metres(reading: Reading) -> float | None:
     """Metres of the unit that the file's header names, None where it names none."""
-    from farwall.readers.lines.unit import METRES
-
-    return METRES.get(reading.header_unit)
+    return _METRES.get(reading.header_unit)
 
 
 def _is_unit(note: Note, reading: Reading) -> bool:

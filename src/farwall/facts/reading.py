@@ -55,8 +55,9 @@ class Step:
 class Reading:
     """A floor read from a file, with its unit, its repairs and its open questions.
 
-    `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the height of its
-    floor [m] where the file gives them.
+    Without a scale the shapes stand for their proportions alone, at `shapes_m_per_unit` metres a
+    drawing unit. `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the
+    height of its floor [m] where the file gives them.
     """
 
     format: str
@@ -73,3 +74,4 @@ class Reading:
     ceilings_m: dict[str, float] = field(default_factory=dict)
     levels_m: dict[str, float] = field(default_factory=dict)
     steps: tuple[Step, ...] = ()
+    shapes_m_per_unit: float | None = None

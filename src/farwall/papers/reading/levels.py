@@ -69,7 +69,8 @@ def levels_of(reading: Reading) -> list[Level]:
         return near[0] if near else (ids[0] if ids else "")
 
     def near(note: Note, storey: str) -> bool:
-        return bool(grounds[storey].distance(shapely.Point(note.where)) <= _BESIDE_M)
+        spot = shapely.Point(note.where or (0.0, 0.0))
+        return bool(grounds[storey].distance(spot) <= _BESIDE_M)
 
     notes = [
         (number, note, on(shapely.Point(note.where)))
