@@ -235,7 +235,12 @@ def _point(value: Any) -> Point | None:
 
 
 def _is_number(value: Any) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool) and isfinite(value)
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        return False
+    try:
+        return isfinite(value)
+    except OverflowError:  # a whole number of some hundred digits
+        return False
 
 
 def _feature(kind: str, geometry: Json | None, **properties: Any) -> Json:

@@ -13,7 +13,9 @@ _APART_M = 2.0
 """Rooms that no door joins are laid this far apart."""
 
 
-def floor_of(closed: Closed, ids: tuple[str, ...]) -> tuple[Floor, tuple[Exit, ...], tuple[int, ...]]:
+def floor_of(
+    closed: Closed, ids: tuple[str, ...]
+) -> tuple[Floor, tuple[Exit, ...], tuple[int, ...]]:
     """Floor and ways out of a closed walk, `ids` by room; then numbers of rooms that cross
     themselves and are left out.
     """

@@ -199,7 +199,11 @@ def _mistakes_of(room: WalkRoom, names: set[str]) -> list[Mistake]:
         if not abs(wall.turn_deg) < 180.0:
             found.append(Mistake(room.name, f"the turn after wall {k + 1} is no turn."))
     total = sum(wall.turn_deg for wall in room.walls)
-    if (not found and abs(abs(total) - 360.0) > _TURNS_PLAY_DEG) or (not found and abs(abs(total) - 360.0) > 1e-6 and all(_right(w.turn_deg) for w in room.walls)):
+    if not found and abs(abs(total) - 360.0) > _TURNS_PLAY_DEG:
+        found.append(Mistake(room.name, _turns_said(total), _turn_to_try(room, total)))
+    elif (
+        not found and abs(abs(total) - 360.0) > 1e-6 and all(_right(w.turn_deg) for w in room.walls)
+    ):
         found.append(Mistake(room.name, _turns_said(total), _turn_to_try(room, total)))
     for k, way in enumerate(room.ways):
         found += _mistakes_of_way(room, k, way, names)

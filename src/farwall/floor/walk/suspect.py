@@ -72,9 +72,7 @@ def find(
     drops = {i: max(whole.chi2 - fit.chi2, 0.0) for i, fit in fits.items()}
     best = max(drops, key=lambda i: drops[i])
     rough = _rough(fits[best])
-    scores = {
-        i: _score(walk, net, i, fit, drops[i], rough, known=known) for i, fit in fits.items()
-    }
+    scores = {i: _score(walk, net, i, fit, drops[i], rough, known=known) for i, fit in fits.items()}
     top = max(scores.values())
     weights = {i: exp(one - top) for i, one in scores.items()}
     total = sum(weights.values())
