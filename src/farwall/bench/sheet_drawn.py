@@ -7,6 +7,7 @@ frame and a title box. Widths of pens and heights of letters: common practice, n
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from math import atan2, cos, hypot, pi, sin
 from typing import Any, Literal
 
@@ -60,7 +61,9 @@ def draw_sheet(
     """The floor in the middle of the sheet. `ratio`: metres of house to a millimetre of paper."""
     px_per_mm = long_px / max(paper_mm)
     wide, high = (round(side * px_per_mm) for side in paper_mm)
-    low_x, low_y, high_x, high_y = shapely.unary_union([r.polygon.shape for r in floor.rooms]).bounds
+    low_x, low_y, high_x, high_y = shapely.unary_union(
+        [r.polygon.shape for r in floor.rooms]
+    ).bounds
     low_mm = (
         (paper_mm[0] - (high_x - low_x) / ratio) / 2,
         (paper_mm[1] - (high_y - low_y) / ratio) / 2 + 4,
@@ -88,17 +91,23 @@ class _Pen:
     def line(self, places: list[Point], wide_mm: float, *, closed: bool = False) -> None:
         import cv2
 
-        points = np.array([self.drawn.px(p) for p in places])
-        fixed = np.round((points - 0.5) * _SUB).astype(np.int32)
         wide = max(1, round(wide_mm * self.drawn.px_per_mm))
+        fixed = self._fixed(places)
         cv2.polylines(self.drawn.grey, [fixed], closed, INK, wide, cv2.LINE_AA, 4)
+
+    def _fixed(self, places: list[Point]) -> npt.NDArray[np.int32]:
+        """Sixteenths of a pixel between the middles of pixels."""
+        points = np.array([self.drawn.px(place) for place in places])
+        return np.round((points - 0.5) * _SUB).astype(np.int32)
 
     def fill(self, shape: shapely.Polygon) -> None:
         import cv2
 
         rings = [shape.exterior, *shape.interiors]
         fixed = [
-            np.round((np.array([self.drawn.px(p) for p in r.coords[:-1]]) - 0.5) * _SUB).astype(np.int32)
+            np.round((np.array([self.drawn.px(p) for p in r.coords[:-1]]) - 0.5) * _SUB).astype(
+                np.int32
+            )
             for r in rings
         ]
         cv2.fillPoly(self.drawn.grey, fixed, INK, cv2.LINE_AA, 4)
@@ -110,7 +119,9 @@ class _Pen:
         wide = max(1, round(0.25 * self.drawn.px_per_mm))
         (w, h), _ = cv2.getTextSize(text, cv2.FONT_HERSHEY_SIMPLEX, size, wide)
         place = (round(at_px[0] - w / 2), round(at_px[1] + h / 2))
-        cv2.putText(self.drawn.grey, text, place, cv2.FONT_HERSHEY_SIMPLEX, size, INK, wide, cv2.LINE_AA)
+        cv2.putText(
+            self.drawn.grey, text, place, cv2.FONT_HERSHEY_SIMPLEX, size, INK, wide, cv2.LINE_AA
+        )
 
 
 def _walls(pen: _Pen, floor: Floor, style: Style, windows: list[tuple[Point, Point]]) -> None:
@@ -144,11 +155,13 @@ def _windows(floor: Floor) -> list[tuple[Point, Point]]:
     found = []
     for room in floor.rooms:
         points = room.polygon.shape.exterior.coords
-        for (ax, ay), (bx, by) in zip(points, points[1:], strict=False):
+        for (ax, ay), (bx, by) in pairwise(points):
             long = hypot(bx - ax, by - ay)
             ux, uy = (bx - ax) / long, (by - ay) / long
             mx, my = (ax + bx) / 2, (ay + by) / 2
-            out = shapely.LineString([(mx + uy * 0.05, my - ux * 0.05), (mx + uy * 0.9, my - ux * 0.9)])
+            out = shapely.LineString(
+                [(mx + uy * 0.05, my - ux * 0.05), (mx + uy * 0.9, my - ux * 0.9)]
+            )
             side = out.buffer(0.7, cap_style="flat")
             if long < _ROOM_FOR_IT_M or side.intersects(rooms) or ways.distance(side) < 0.1:
                 continue

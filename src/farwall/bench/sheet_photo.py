@@ -75,13 +75,11 @@ def photograph(
     table = 70 + 12 * np.sin(gx / 23) + 8 * np.sin(gy / 41)
     picture = np.where(inside, picture * camera.fold_shade(*place), table)
     picture *= _light(gx / size[0], gy / size[1], hardship.shadow, dice)
-    return Photo(_developed(picture, hardship, seed), camera.corners())
+    return Photo(_developed(np.asarray(picture, np.float64), hardship, seed), camera.corners())
 
 
 class _Camera:
-    def __init__(
-        self, paper: Real, hardship: Hardship, dice: Dice, size: tuple[int, int]
-    ) -> None:
+    def __init__(self, paper: Real, hardship: Hardship, dice: Dice, size: tuple[int, int]) -> None:
         self.paper, self.hard = paper, hardship
         tilt, turn = radians(hardship.tilt_deg), radians(hardship.turn_deg) * dice.one_of((-1, 1))
         about = 2 * pi * dice.between(0, 99) / 100
@@ -118,7 +116,9 @@ class _Camera:
         """How high the sheet stands [mm]: a bend along its length, a fold each way."""
         u, v = np.clip(x / self.paper[0], 0, 1), np.clip(y / self.paper[1], 0, 1)
         bend = self.hard.bend_mm * np.sin(pi * u)
-        ridge = [np.maximum(0, 1 - np.abs(w - f) / 0.08) for w, f in zip((u, v), self.folds, strict=True)]
+        ridge = [
+            np.maximum(0, 1 - np.abs(w - f) / 0.08) for w, f in zip((u, v), self.folds, strict=True)
+        ]
         return np.asarray(bend + self.hard.fold_mm * np.maximum(*ridge))
 
     def fold_shade(self, x: Real, y: Real) -> Real:
@@ -130,7 +130,7 @@ class _Camera:
             side = np.sign(w - f) * np.maximum(0, 1 - np.abs(w - f) / 0.08)
             crease = np.exp(-(((w - f) / 0.0015) ** 2))
             shade *= 1 + 0.10 * deep * side - 0.16 * deep * crease
-        return shade
+        return np.asarray(shade)
 
     def px_of_sheet(self, px_per_mm: float) -> float:
         """Pixels of the drawn sheet to one of the photo."""

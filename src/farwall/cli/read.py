@@ -7,6 +7,7 @@ import json
 from dataclasses import replace
 from pathlib import Path
 
+from farwall.cli.read_photo import hints_told, photo_arguments
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.units import ft2_from_m2, ft_from_m
@@ -16,7 +17,9 @@ _DONE, _NO_FLOOR = 0, 1
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall read` takes."""
-    parser.add_argument("file", metavar="FILE", type=Path, help="a DXF drawing or a GeoJSON floor")
+    parser.add_argument(
+        "file", metavar="FILE", type=Path, help="a drawing, a building model or a photo"
+    )
     parser.add_argument("--storey", metavar="NAME", help="read this storey only, by name or id")
     parser.add_argument(
         "--scale",
@@ -24,6 +27,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         type=float,
         help="metres a drawing unit is, for instance 0.0254; overrules the file",
     )
+    photo_arguments(parser)
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
@@ -32,7 +36,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.readers.any_plan import read_plan
     from farwall.readers.reading_json import reading_json
 
-    reading = read_plan(options.file, scale_m_per_unit=options.scale)
+    reading = read_plan(options.file, scale_m_per_unit=options.scale, hints=hints_told(options))
     if options.storey is not None:
         reading = one_storey(reading, options.storey)
     if options.json:

@@ -80,6 +80,7 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
         mended=tuple(_moved(note, corner) for note in notes),
         left=tuple(_moved(note, corner) for note in left),
         asks=(*unit.asks, *_asks(rooms, exits, faces)),
+        origin_m=corner,
     )
 
 
