@@ -71,7 +71,9 @@ def _on_paper(floor: Floor, style: Style, number: int) -> Drawn:
     spans = [r.polygon.shape.bounds for r in floor.rooms]
     wide = max(b[2] for b in spans) - min(b[0] for b in spans)
     if number % 3 == 2:
-        return draw_sheet(floor, style=style, paper_mm=PAPERS_MM["ARCH-D"], ratio=0.048, long_px=5400)
+        return draw_sheet(
+            floor, style=style, paper_mm=PAPERS_MM["ARCH-D"], ratio=0.048, long_px=5400
+        )
     ratio = 0.05 if wide < 17 else 0.1
     return draw_sheet(floor, style=style, paper_mm=PAPERS_MM["A3"], ratio=ratio, long_px=5000)
 

@@ -18,7 +18,9 @@ def test_scales_by_hand(text: str, by_hand: float) -> None:
     assert m_per_mm(text) == pytest.approx(by_hand, rel=1e-12)
 
 
-@pytest.mark.parametrize("text", ["", "50", "1:0", "1:99999", "1/0in", "0in", "0/4in", "big", "1/4"])
+@pytest.mark.parametrize(
+    "text", ["", "50", "1:0", "1:99999", "1/0in", "0in", "0/4in", "big", "1/4"]
+)
 def test_other_words_are_refused(text: str) -> None:
     with pytest.raises(Refused, match="no scale of a drawing"):
         m_per_mm(text)

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from farwall.errors import Mistake, Refused
 
-_RATIO = re.compile(r"\s*1\s*[:/]\s*(\d{1,4}(?:\.\d+)?)\s*")
+_RATIO = re.compile(r"\s*1\s*:\s*(\d{1,4}(?:\.\d+)?)\s*")
 _TO_THE_FOOT = re.compile(
     r"\s*(?:(\d{1,2})\s+)?(\d{1,2}(?:\s*/\s*\d{1,2})?)\s*(?:in|\"|″|”)"
     r"(?:\s*=\s*1\s*(?:ft|'|′|’)(?:\s*-?\s*0\s*(?:in|\"|″|”))?)?\s*"

@@ -26,7 +26,7 @@ _LEAST_PX = 20
 
 @dataclass(frozen=True)
 class Laid:
-    """The flattened picture; corners: of the sheet as the photo shows it [px]; told: by a person."""
+    """The flattened picture; corners: of the sheet as the photo is shown [px]; told: by whom."""
 
     flat: Flat
     corners: tuple[Point, ...]
