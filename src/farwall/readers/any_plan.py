@@ -10,6 +10,10 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
 from farwall.readers.hints import Hints, with_scale
 from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
+from farwall.readers.last_look import looked_over
+from farwall.readers.xml_text import root_name
+
+_IFC_XML = {"ifcXML", "iso_10303_28", "uos"}
 
 
 def read_plan(
@@ -65,7 +69,10 @@ def reading_in(data: bytes, hints: Hints) -> Reading:
             read = getattr(import_module(kind.module), kind.reader)
             told = {"hints": hints} if kind.hinted else {"scale_m_per_unit": hints.scale_m_per_unit}
             reading: Reading = read(data, **told)
-            return reading
+            return looked_over(reading)
+    if root_name(data) in _IFC_XML:
+        what, remedy = "This is IFC in XML.", "Save the model as a plain .ifc file."
+        raise Refused(Mistake("", what, f"{remedy} {CAN_READ}"))
     if head.startswith(b"<"):
         raise Refused(Mistake("", "This is a web or XML file.", f"Ask for DXF. {CAN_READ}"))
     raise Refused(Mistake("", "This is no plan that is known here.", CAN_READ))

@@ -56,12 +56,12 @@ def read_laid(laid: Laid, hints: Hints, *, format_name: str) -> tuple[Reading, P
     traced = trace(laid.flat, format_name)
     scale = scale_of(laid, hints)
     if not traced.sheet.strokes or len(traced.sheet.strokes) > MOST_STROKES:
-        return _told(_nothing(format_name, traced.style), laid, scale), (0.0, 0.0)
+        return _told(_nothing(format_name, traced.style), laid, scale, None), (0.0, 0.0)
     working = scale or traced.working_m_per_unit
     reading = read_sheet(traced.sheet, scale_m_per_unit=working)
     top_m = laid.flat.grey.shape[0] / (laid.flat.px_per_mm or 1.0) * working
     x, y = reading.origin_m
-    return _told(reading, laid, scale), (-x, top_m - y)
+    return _told(reading, laid, scale, working), (-x, top_m - y)
 
 
 def lay_flat(grey: Grey, hints: Hints, *, shrunk: float = 1.0, lies_flat: bool = False) -> Laid:
@@ -124,7 +124,7 @@ def _nothing(format_name: str, style: str) -> Reading:
     return Reading(format_name, "", "", None, Floor(()), asks=(Note("tracing", what),))
 
 
-def _told(reading: Reading, laid: Laid, scale: float | None) -> Reading:
+def _told(reading: Reading, laid: Laid, scale: float | None, working: float | None) -> Reading:
     unit = "mm" if laid.flat.px_per_mm else ""
     of = "millimetre of paper" if unit else "pixel of the flattened picture"
     mended = [note for note in reading.mended if note.code != "scale-told"]
@@ -141,9 +141,14 @@ def _told(reading: Reading, laid: Laid, scale: float | None) -> Reading:
     if not (laid.told or laid.lies_flat):
         asks.insert(0, Note("corners", _ask_corners(laid.corners)))
     return replace(
-        reading, length_unit=unit, header_unit="", scale_m_per_unit=scale, mended=tuple(mended),
+        reading,
+        length_unit=unit,
+        header_unit="",
+        scale_m_per_unit=scale,
+        shapes_m_per_unit=None if scale else working,
+        mended=tuple(mended),
         asks=tuple(asks),
-    )  # fmt: skip
+    )
 
 
 def _flattened(laid: Laid) -> Note:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import base64
-from dataclasses import replace
 
 import numpy as np
 
 from farwall.readers.hints import Hints
+from farwall.readers.last_look import looked_over
 from farwall.readers.photo.corners import find_corners
 from farwall.readers.photo.nouns import Shown
 from farwall.readers.photo.opening import Grey, opened
@@ -33,8 +33,8 @@ def photo_shown(data: bytes, hints: Hints, *, flat: bool = False) -> Shown:
     high, wide = small.shape
     per_px = laid.flat.grey.shape[1] / wide
     m_per_px = None if scale is None else scale / (laid.flat.px_per_mm or 1.0) * per_px
-    told = replace(read, scale_m_per_unit=scale)
-    return Shown(_kept(small, ".jpg"), wide, high, per_px, laid.corners, m_per_px, at_m, told)
+    picture = _kept(small, ".jpg")
+    return Shown(picture, wide, high, per_px, laid.corners, m_per_px, at_m, looked_over(read))
 
 
 def _smaller(grey: Grey, most_px: int) -> Grey:
