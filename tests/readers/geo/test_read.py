@@ -150,7 +150,7 @@ def test_without_a_polygon_it_is_refused(features: list[Any], words: str) -> Non
 
 def test_too_many_points_are_refused_with_their_number() -> None:
     ring = [[0.0, 0.0], *[[1.0, k / MOST_POINTS] for k in range(MOST_POINTS)], [0.0, 0.0]]
-    with pytest.raises(Refused, match=r"500,00\d points"):
+    with pytest.raises(Refused, match=r"200,00\d points"):
         read(feature({"type": "Polygon", "coordinates": [ring]}, indoor="room"))
 
 

@@ -18,7 +18,7 @@ Json = Mapping[str, Any]
 Kind = Literal[
     "room", "door", "passage", "window", "wall", "outline", "stairs", "shaft", "zone", "other"
 ]
-MOST_POINTS = 500_000
+MOST_POINTS = 200_000
 _ROOMS = {
     "room", "bathroom", "kitchen", "bedroom", "office", "hall", "corridor", "closet", "storage",
     "garage", "livingroom", "living_room", "toilet", "space", "lobby", "laundry", "area", "hallway",
