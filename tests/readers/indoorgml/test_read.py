@@ -86,6 +86,7 @@ def test_transitions_to_nowhere_are_counted() -> None:
 def test_rooms_that_would_be_too_high_ask_for_the_scale() -> None:
     tall = indoorgml(cell("c", solid((0, 0, 4000, 3000), tall=2500)))
     assert "scale" in codes(told_of(tall).asks)
+    assert read_bytes(tall).scale_m_per_unit is None
     assert "scale" not in codes(told_of(tall, scale_m_per_unit=0.001).asks)
     assert "unit-metres" in codes(told_of(indoorgml(HALL)).mended)
 

@@ -55,7 +55,7 @@ def told_of(collection: Mapping[str, Any], *, scale_m_per_unit: float | None = N
     _say_others(local, found)
     return Told(
         format="GeoJSON",
-        length_unit=frame.unit if scale_m_per_unit is None else "",
+        length_unit=frame.unit,
         header_unit=frame.said,
         scale_m_per_unit=frame.scale[1],
         spaces=tuple(found.rooms),

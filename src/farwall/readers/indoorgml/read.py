@@ -13,6 +13,7 @@ from farwall.readers.indoorgml.ways import Way, Ways, middle_of, ways_of
 from farwall.readers.room_names import is_outdoors
 from farwall.readers.told.levels import by_height, floor_words, pieces_of
 from farwall.readers.told.nouns import Told, ToldSpace
+from farwall.readers.told.scale import honest_about_scale, unit_named
 from farwall.readers.xml_text import Node, parse_xml
 
 _ROOTS = ("IndoorFeatures", "PrimalSpaceFeatures")
@@ -27,7 +28,7 @@ def read_indoorgml(data: bytes, *, scale_m_per_unit: float | None = None) -> Rea
     """
     from farwall.readers.told.assemble import assemble
 
-    return assemble(told_of(data, scale_m_per_unit=scale_m_per_unit))
+    return honest_about_scale(assemble(told_of(data, scale_m_per_unit=scale_m_per_unit)))
 
 
 def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
@@ -45,7 +46,7 @@ def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
     asked = _unit_asked(cells) if scale_m_per_unit is None else ()
     return Told(
         format="IndoorGML",
-        length_unit="m" if scale_m_per_unit is None else "",
+        length_unit=unit_named(unit_m),
         header_unit="",
         scale_m_per_unit=unit_m,
         spaces=tuple(rooms),
