@@ -27,7 +27,7 @@ def test_both_directions_of_a_transition_are_one_opening_where_the_cells_touch()
     assert way.seam is not None
     assert sorted(way.seam) == [(4, 1), (4, 2)]
     (word,) = [note.what for note in told.mended if note.code == "transitions-paired"]
-    assert "2 transitions make 1 ways" in word
+    assert "2 transitions make 1 way between" in word
     assert "leaf" in codes(told.asks)
 
 

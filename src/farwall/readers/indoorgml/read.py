@@ -120,11 +120,12 @@ def _unit_asked(cells: Sequence[Cell]) -> tuple[Note, ...]:
 def _paired(ways: Ways) -> tuple[Note, ...]:
     if not ways.total:
         return ()
-    placed, storeys = len(ways.placed), len(ways.between_storeys)
+    placed, storeys, lost = len(ways.placed), len(ways.between_storeys), len(ways.unplaced)
+    count = placed + storeys + lost
     what = (
-        f"{ways.total} transitions make {placed + storeys + len(ways.unplaced)} ways between two "
-        f"cells, those in both directions counted once: {placed} are openings in plan, "
-        f"{storeys} lead from storey to storey, {len(ways.unplaced)} have no place."
+        f"{ways.total} transitions make {count} way{'' if count == 1 else 's'} between two cells, "
+        f"those in both directions counted once: {placed} in plan as openings, {storeys} from "
+        f"storey to storey, {lost} without a place."
     )
     return (Note("transitions-paired", what),)
 
