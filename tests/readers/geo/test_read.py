@@ -136,6 +136,22 @@ def test_our_own_words_among_others_are_still_read() -> None:
     assert [r.id for r in read(theirs, feature(None, kind="tree")).floor.rooms] == ["hall"]
 
 
+def test_columns_stand_on_the_floor_and_stay_dry() -> None:
+    column = feature(area(1, 1, 1.4, 1.4), indoor="column", level="0")
+    (fixture,) = read(HALL, column).floor.fixtures
+    assert fixture.kind == "column"
+    assert fixture.polygon.shape.area == pytest.approx(0.16, abs=1e-4)
+
+
+@pytest.mark.parametrize("kind", ["MultiPolygon", "GeometryCollection"])
+def test_lone_geometries_are_rooms(kind: str) -> None:
+    ring = [[0, 0], [4, 0], [4, 3], [0, 3], [0, 0]]
+    lone: dict[str, Any] = {"type": kind, "coordinates": [[ring]]}
+    if kind == "GeometryCollection":
+        lone = {"type": kind, "geometries": [{"type": "Polygon", "coordinates": [ring]}]}
+    assert read_bytes(json.dumps(lone).encode()).floor.rooms[0].polygon.shape.area == 12
+
+
 @pytest.mark.parametrize(
     ("features", "words"),
     [

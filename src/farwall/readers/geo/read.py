@@ -17,7 +17,7 @@ from farwall.readers.geo.frame import Frame, frame_of
 from farwall.readers.geo.regions import name_of, regions_of
 from farwall.readers.geo.things import MOST_POINTS, Thing, things_of
 from farwall.readers.room_names import Ids, is_outdoors, slug
-from farwall.readers.told.nouns import Told, ToldSpace
+from farwall.readers.told.nouns import Told, ToldFixture, ToldSpace
 
 _ONE_STOREY = "storey-1"
 _LEAST_M2 = 0.01
@@ -61,6 +61,11 @@ def told_of(collection: Mapping[str, Any], *, scale_m_per_unit: float | None = N
         spaces=tuple(found.rooms),
         openings=tuple(doors.openings),
         windows=tuple(doors.windows),
+        fixtures=tuple(
+            ToldFixture("column", _polygon(t), _storey(t))
+            for t in local
+            if t.kind == "column" and t.rings
+        ),
         storeys=_storeys(local, found.rooms),
         mended=(*frame.mended, *found.mended),
         left=tuple(found.left),
@@ -174,7 +179,7 @@ def _say_doors(doors: Placed, found: _Found) -> None:
 def _say_others(things: Sequence[Thing], found: _Found) -> None:
     others: Counter[str] = Counter()
     for thing in things:
-        if thing.kind in ("door", "window"):
+        if thing.kind in ("door", "window") or (thing.kind == "column" and thing.rings):
             continue
         if thing.kind == "zone" and is_outdoors(thing.name):
             continue
