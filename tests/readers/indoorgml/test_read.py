@@ -29,6 +29,9 @@ def test_both_directions_of_a_transition_are_one_opening_where_the_cells_touch()
     (word,) = [note.what for note in told.mended if note.code == "transitions-paired"]
     assert "2 transitions make 1 way between" in word
     assert "leaf" in codes(told.asks)
+    (bare,) = [note for note in told.left if note.code == "no-leaf"]
+    assert bare.where == (4, 1.5)
+    assert "1.00 m wide between “bath” and “hall”" in bare.what
 
 
 def test_two_ways_between_the_same_cells_are_told_apart_by_their_paths() -> None:

@@ -104,7 +104,6 @@ def _bounds(things: Sequence[Thing]) -> dict[str, Bounds]:
 
 
 def _rooms(things: Sequence[Thing], found: _Found) -> None:
-    stairs = 0
     for thing in things:
         outdoors = thing.kind == "zone" and is_outdoors(thing.name)
         if not thing.rings or not (thing.kind in ("room", "stairs") or outdoors):
@@ -115,16 +114,15 @@ def _rooms(things: Sequence[Thing], found: _Found) -> None:
             what = f"The outline of “{name}” is not sound."
             found.left.append(Note("room-unsound", what, thing.rings[0][0]))
             continue
-        stairs += thing.kind == "stairs"
         own = found.ids.take(thing.id or slug(name or thing.word))
         outdoors = outdoors or is_outdoors(name)
         found.rooms.append(ToldSpace(own, shape, name, _storey(thing), outdoors=outdoors))
+        if thing.kind == "stairs":
+            what = f"“{name}” ({shape.area:.1f} m²) is read as a room, for one walks over it."
+            found.left.append(Note("stairs-as-rooms", what, _middle(shape)))
         if thing.several:
             what = f"“{name or own}” stands on several levels; it was taken on the first."
             found.mended.append(Note("several-levels", what, _middle(shape)))
-    if stairs:
-        what = f"{stairs} × stairs read as rooms, for one walks over them. Look at the places."
-        found.left.append(Note("stairs-as-rooms", what))
 
 
 def _regions(things: Sequence[Thing], found: _Found) -> None:

@@ -8,9 +8,11 @@ from statistics import median
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading, Storey
+from farwall.floor.geometry import Point
 from farwall.readers.indoorgml.cells import Cell, cells_of
 from farwall.readers.indoorgml.ways import Way, Ways, middle_of, ways_of
 from farwall.readers.room_names import is_outdoors
+from farwall.readers.told.doorways import Line
 from farwall.readers.told.levels import by_height, floor_words, pieces_of
 from farwall.readers.told.nouns import Told, ToldSpace
 from farwall.readers.told.scale import honest_about_scale, unit_named
@@ -56,7 +58,7 @@ def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
         ),
         storeys=(*named, *storeys),
         mended=(*_unit_said(root, scale_m_per_unit), *by_level, *_paired(ways)),
-        left=(*_cells_left(cells, bare), *_ways_left(ways)),
+        left=(*_cells_left(cells, bare), *_ways_left(ways), *_bare(ways)),
         asks=(*asked, *_leaves(ways)),
         wall_m=_WALL_M,
     )
@@ -180,3 +182,23 @@ def _leaves(ways: Ways) -> tuple[Note, ...]:
         "taken as open. Say which are doors: a seam can hide under a leaf."
     )
     return (Note("leaf", what),)
+
+
+def _bare(ways: Ways) -> list[Note]:
+    """One line for each opening whose leaf is not told, so that each can be answered."""
+    names = {"+".join(way.ids): way.cells for way in ways.placed}
+    return [
+        Note(
+            "no-leaf",
+            f"The opening {way.width_m or 0:.2f} m wide between “{names[way.id][0].name}” and "
+            f"“{names[way.id][1].name}” is taken as open: no leaf is told in it.",
+            _between(way.seam),
+        )
+        for way in ways.openings
+        if way.id in names and way.seam is not None
+    ]
+
+
+def _between(seam: Line) -> Point:
+    (x1, y1), (x2, y2) = seam
+    return (x1 + x2) / 2, (y1 + y2) / 2
