@@ -137,6 +137,10 @@ def _cells_left(cells: Sequence[Cell], bare: Sequence[tuple[str, int]]) -> list[
         Note("room-without-floor", f"The cell “{name}” (line {line}) has no floor; left out.")
         for name, line in bare
     ]
+    others = sum(bool(cell.other) for cell in cells)
+    if others:
+        what = f"{others} × object of another file left aside: that file was not opened."
+        notes.append(Note("not-read", what))
     for cell in cells:
         middle = cell.plan.shape.representative_point()
         at = float(middle.x), float(middle.y)
