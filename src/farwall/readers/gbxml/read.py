@@ -10,6 +10,7 @@ from farwall.readers.gbxml.openings import ways_of
 from farwall.readers.gbxml.spaces import spaces_of
 from farwall.readers.gbxml.units import Units, number, units_of
 from farwall.readers.told.nouns import Told
+from farwall.readers.told.scale import honest_about_scale, unit_named
 from farwall.readers.xml_text import Node, parse_xml
 
 
@@ -21,7 +22,7 @@ def read_gbxml(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading
     """
     from farwall.readers.told.assemble import assemble
 
-    return assemble(told_of(data, scale_m_per_unit=scale_m_per_unit))
+    return honest_about_scale(assemble(told_of(data, scale_m_per_unit=scale_m_per_unit)))
 
 
 def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
@@ -36,7 +37,7 @@ def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
     north, words = _north(root)
     return Told(
         format="gbXML",
-        length_unit=said.name if scale_m_per_unit is None else "",
+        length_unit=said.name if scale_m_per_unit is None else unit_named(scale_m_per_unit),
         header_unit=said.said,
         scale_m_per_unit=units.length_m or 1.0,
         spaces=tuple(spaces.rooms),
@@ -61,7 +62,7 @@ def _unit_asks(units: Units) -> tuple[Note, ...]:
     if units.length_m is not None:
         return ()
     told = f"“{units.said}” is no unit that is known" if units.said else "No unit is told"
-    return (Note("scale", f"{told}. Metres were taken: say how long one unit is."),)
+    return (Note("scale", f"{told}. Say how long one unit is, with --scale."),)
 
 
 def _north(root: Node) -> tuple[float | None, tuple[Note, ...]]:
