@@ -57,7 +57,8 @@ class Reading:
 
     Without a scale the shapes stand for their proportions alone, at `shapes_m_per_unit` metres a
     drawing unit. `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the
-    height of its floor [m] where the file gives them.
+    height of its floor [m] where the file gives them. `origin_m` is where the floor's origin lies
+    in the drawing.
     """
 
     format: str
@@ -75,3 +76,4 @@ class Reading:
     levels_m: dict[str, float] = field(default_factory=dict)
     steps: tuple[Step, ...] = ()
     shapes_m_per_unit: float | None = None
+    origin_m: Point = (0.0, 0.0)
