@@ -11,12 +11,12 @@ from dataclasses import replace
 
 import shapely
 
-from farwall.facts.reading import Note, Reading
+from farwall.facts.reading import MISPLACED, Note, Reading
 from farwall.floor.geometry import polygon_geometry
 from farwall.floor.nouns import Opening, Room
 from farwall.readers.gbxml.spaces import Misplaced, Spaces
 
-CODE = "polygon-misplaced"
+CODE = MISPLACED
 _OF_PIECES = {"room-in-pieces", "room-apart", "floor-at-two-heights", "overlap-cut", "no-way-in"}
 """Codes that tell of floors of shells; they fall away with them."""
 
@@ -89,8 +89,8 @@ def _said(reading: Reading, owner: Mapping[str, str]) -> Iterator[Note]:
         if note.code == CODE:
             what = note.what.replace(
                 "The shell was taken: walls and doors fit it.",
-                "It stands as the file has it; walls and doors go with the shell. Refuse this "
-                "note, and such floors are read from their shells.",
+                "It stands as the file has it, and no job can be made of it: walls and doors go "
+                "with the shell. Read it by --floors shell.",
             )
             yield replace(note, what=what)
     whole = len(set(owner.values()))

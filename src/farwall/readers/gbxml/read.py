@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Literal
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
@@ -11,28 +10,28 @@ from farwall.readers.gbxml.openings import ways_of
 from farwall.readers.gbxml.own_polygons import with_own_polygons
 from farwall.readers.gbxml.spaces import Spaces, spaces_of
 from farwall.readers.gbxml.units import Units, number, units_of
+from farwall.readers.hints import Hints, with_scale
 from farwall.readers.told.nouns import Told
 from farwall.readers.told.scale import honest_about_scale, unit_named
 from farwall.readers.xml_text import Node, parse_xml
 
-Floors = Literal["polygon", "shell"]
-"""Where the floor of a space comes from when its polygon does not lie over its shell."""
-
 
 def read_gbxml(
-    data: bytes, *, scale_m_per_unit: float | None = None, floors: Floors = "polygon"
+    data: bytes, *, scale_m_per_unit: float | None = None, hints: Hints | None = None
 ) -> Reading:
     """The floors in a gbXML file.
 
-    `scale_m_per_unit` [m] overrules what the file says of its unit of length. Rooms have the floor
-    polygons that the file gives them; `floors="shell"` takes the lowest faces of their shells where
-    a polygon lies elsewhere. Raises Refused when it is no such file or holds no space.
+    `scale_m_per_unit` [m] overrules what the file says of its unit of length, as that of the hints
+    does. Rooms have the floor polygons that the file gives them; by the hint `floors="shell"` the
+    lowest faces of their shells, where a polygon lies elsewhere. Raises Refused when it is no such
+    file or holds no space.
     """
     from farwall.readers.told.assemble import assemble
 
-    told, spaces = _read(data, scale_m_per_unit)
+    told_by = with_scale(hints, scale_m_per_unit)
+    told, spaces = _read(data, told_by.scale_m_per_unit)
     reading = assemble(told)
-    if floors == "polygon":
+    if told_by.floors == "polygon":
         reading = with_own_polygons(reading, spaces)
     return honest_about_scale(reading)
 
