@@ -8,6 +8,9 @@ from typing import Literal
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Floor
 
+MISPLACED = "polygon-misplaced"
+"""Under `left`, a room stands where the file draws it though its walls and doors lie elsewhere:
+such a reading tells what the file says and is no floor."""
 StatedKind = Literal["net", "gross", "wall-centre", "size-text"]
 
 

@@ -78,7 +78,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("IFC", _is_step, "farwall.readers.ifc.read", "read_ifc"),
     Kind("SVG", _is_own_svg, "farwall.readers.own_svg", "read_own_svg"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
-    Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml"),
+    Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml", hinted=True),
     Kind(
         "IndoorGML", _has_root("IndoorFeatures"), "farwall.readers.indoorgml.read", "read_indoorgml"
     ),

@@ -24,16 +24,26 @@ _OVER = 0.99
 _LIKE = 0.02
 
 
+@dataclass(frozen=True)
+class Misplaced:
+    """A floor polygon that does not lie over its shell, and what its space states."""
+
+    shape: shapely.Polygon
+    stated: Stated | None
+
+
 @dataclass
 class Spaces:
     """Rooms and storeys, with what was mended and what was left.
 
-    `pieces`: by the id of a space the room or the rooms that were made of it. `unsure`: names
-    that several spaces bear.
+    `pieces`: by the id of a space the room or the rooms that were made of it. `misplaced`: by the
+    same id a floor polygon that has the area of its shell and lies elsewhere. `unsure`: names that
+    several spaces bear.
     """
 
     rooms: list[ToldSpace] = field(default_factory=list)
     pieces: dict[str, list[ToldSpace]] = field(default_factory=dict)
+    misplaced: dict[str, Misplaced] = field(default_factory=dict)
     unsure: set[str] = field(default_factory=set)
     storeys: list[Storey] = field(default_factory=list)
     mended: list[Note] = field(default_factory=list)
@@ -85,6 +95,8 @@ def _rooms(
     shell = floor_of(faces, stated_m2=stated.area_m2 if stated else None)
     planar = floor_of([(loop, ()) for loop in loops_of(space.first("PlanarGeometry"), units)])
     plan = _chosen(called, planar, shell, found)
+    if planar and shell and plan is shell and _alike(planar, shell):
+        found.misplaced[own] = Misplaced(planar.shape, stated)
     if plan is None:
         what = f"“{called}” (line {space.line}) has no floor that can be read; it is left out."
         found.left.append(Note("room-without-floor", what))
@@ -131,7 +143,7 @@ def _chosen(name: str, planar: Plan | None, shell: Plan | None, found: Spaces) -
     shared = float(planar.shape.intersection(whole).area) / float(planar.shape.area)
     if shared >= _OVER and not shell.parts:
         return replace(planar, height_m=shell.height_m, floor_m=shell.floor_m, steps=shell.steps)
-    if abs(shell.area_m2 / planar.area_m2 - 1) > _LIKE:
+    if not _alike(planar, shell):
         what = (
             f"The floor polygon of “{name}” has {planar.area_m2:.2f} m², its shell "
             f"{shell.area_m2:.2f} m², and they do not lie over each other. The shell was taken."
@@ -144,6 +156,10 @@ def _chosen(name: str, planar: Plan | None, shell: Plan | None, found: Spaces) -
         )
         found.mended.append(Note("polygon-misplaced", what, _middle(shell)))
     return shell
+
+
+def _alike(planar: Plan, shell: Plan) -> bool:
+    return abs(shell.area_m2 / planar.area_m2 - 1) <= _LIKE
 
 
 def _middle(plan: Plan) -> Point:

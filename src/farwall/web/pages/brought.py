@@ -57,8 +57,10 @@ def brought(
         facts = facts_of_job(data, name)
         return Brought(str(facts["id"]), str(facts.get("name", "")), facts)
     from farwall.readers.any_plan import read_content
+    from farwall.readers.hints import Hints
 
-    reading = read_content(content, name=name, scale_m_per_unit=scale_m_per_unit)
+    hints = Hints(scale_m_per_unit=scale_m_per_unit, floors="shell")
+    reading = read_content(content, name=name, hints=hints)
     return _of_drawing(reading, name, storey)
 
 
