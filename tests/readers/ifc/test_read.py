@@ -117,6 +117,34 @@ def test_a_body_drawn_downwards_has_its_floor_at_its_lowest_face() -> None:
     assert list(reading.ceilings_m.values()) == pytest.approx([2.4])
 
 
+@pytest.mark.parametrize("radius", [0.4, 0.6, 2.0, 9.0])
+def test_a_round_room_keeps_its_area_to_a_tenth_of_a_percent(radius: float) -> None:
+    made = Making()
+    ground = made.storey("Ground")
+    f = made.model
+    middle = f.createIfcAxis2Placement2D(f.createIfcCartesianPoint((0.0, 0.0)), None)
+    ring = f.createIfcCircleProfileDef("AREA", None, middle, radius)
+    way = f.createIfcDirection((0.0, 0.0, 1.0))
+    body = f.createIfcExtrudedAreaSolid(ring, made.axes(), way, 2.5)
+    made.space(ground, "1", [], shape=made.shape(body))
+    (room,) = read_bytes(made.data()).floor.rooms
+    assert room.polygon.shape.area == pytest.approx(math.pi * radius**2, rel=1e-3)
+
+
+def test_a_model_at_map_coordinates_is_read_to_the_millimetre() -> None:
+    made = Making()
+    made.building.ObjectPlacement = made.site_at = made.at((5e5, 5.4e6, 300.0), way=(0.8, 0.6))
+    ground = made.storey("Ground")
+    made.space(ground, "1", HALL, long="Hall")
+    made.space(ground, "2", BATH, long="Bath")
+    made.door(ground, IN_WALL, 0.9)
+    reading = read_bytes(made.data())
+    areas = [room.polygon.shape.area for room in reading.floor.rooms]
+    assert areas == pytest.approx([12, 8.7], rel=1e-3)
+    assert names(reading, reading.floor.openings[0]) == {"Hall", "Bath"}
+    assert "origin-moved" in codes(reading)
+
+
 def test_representations_are_not_added_up() -> None:
     made = Making()
     ground = made.storey("Ground")
