@@ -51,7 +51,7 @@ class Reading:
     """A floor read from a file, with its unit, its repairs and its open questions.
 
     `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the height of its
-    floor [m] where the file gives them.
+    floor [m] where the file gives them; `fixture_storeys`, by the id of a fixture, its storey.
     """
 
     format: str
@@ -68,3 +68,4 @@ class Reading:
     ceilings_m: dict[str, float] = field(default_factory=dict)
     levels_m: dict[str, float] = field(default_factory=dict)
     steps: tuple[Step, ...] = ()
+    fixture_storeys: dict[str, str] = field(default_factory=dict)

@@ -327,6 +327,13 @@ def test_windows_have_sill_height_and_room() -> None:
     assert reading.floor.room_by_id[window.room].name == "Bath"
 
 
+def test_a_roof_light_under_its_storey_has_no_sill() -> None:
+    made, ground, *_ = house()
+    made.door(ground, box(5, 1, 6, 1.2), 1.0, kind="IfcWindow", base=-1.0, height=0.3)
+    made.door(ground, box(5, 3, 6, 3.2), 1.0, kind="IfcWindow", base=-0.01, height=2.3)
+    assert [window.sill_m for window in read_bytes(made.data()).floor.windows] == [None, 0.0]
+
+
 def test_storeys_stand_at_their_elevations_over_a_building_on_a_hill() -> None:
     made = Making()
     made.building.ObjectPlacement = made.site_at = made.at((0.0, 0.0, 110.0))

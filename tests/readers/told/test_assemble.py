@@ -10,8 +10,10 @@ from hypothesis import given
 from shapely import box
 from tests.strategies.floors import floors
 
+from farwall.cli.read import one_storey
 from farwall.facts.reading import Reading, Stated, Storey
 from farwall.floor.faults import faults_of
+from farwall.job.from_reading import job_from_reading
 from farwall.readers.told.assemble import assemble
 from farwall.readers.told.nouns import Told, ToldFixture, ToldOpening, ToldSpace, ToldWindow
 
@@ -371,3 +373,24 @@ def test_houses_told_without_relations_come_back_with_their_openings(made) -> No
     joined = sorted((o.kind == "outside", sorted(o.rooms)) for o in reading.floor.openings)
     assert joined == sorted((o.kind == "outside", sorted(o.rooms)) for o in floor.openings)
     assert faults_of(reading.floor, reading.exits) == []
+
+
+def test_a_job_of_one_storey_takes_its_own_windows_and_fixtures_alone() -> None:
+    upper = Storey("up", "Up", 3.0)
+    above = ToldSpace("bed", box(0, 0, 4, 3), "Bed", "up", 3.0)
+    things = (
+        ToldFixture("tub", box(1, 1, 2, 2), "ground"),
+        ToldFixture("tub", box(1.5, 1, 2.5, 2), "up"),
+    )
+    panes = tuple(
+        ToldWindow(((1.0, 3.0), (2.0, 3.0)), 0.9, 1.2, storey) for storey in ("ground", "up")
+    )
+    reading = assemble(
+        told((HALL, BATH, above), storeys=(GROUND, upper), fixtures=things, windows=panes)
+    )
+    assert list(reading.fixture_storeys.values()) == ["ground", "up"]
+    job = job_from_reading(reading, storey="Ground")
+    assert [fixture.id for fixture in job.floor.fixtures] == ["tub"]
+    assert [window.room for window in job.floor.windows] == ["hall"]
+    assert [fixture.id for fixture in one_storey(reading, "Up").floor.fixtures] == ["tub-2"]
+    assert [window.room for window in one_storey(reading, "Up").floor.windows] == ["bed"]
