@@ -387,6 +387,20 @@ def test_drains_taps_and_tubs_are_fixtures() -> None:
     assert kinds == {"tub", "drain", "tap", "outlet"}
 
 
+def test_the_foot_of_a_stair_is_told_with_its_room() -> None:
+    made, ground, *_ = house()
+    place = made.at((0.0, 0.0, 0.0), ground.ObjectPlacement)
+    steps = [made.block(box(5 + 0.3 * n, 1, 5.3 + 0.3 * n, 2), 0.2, 0.2 * n) for n in range(6)]
+    flight = made.model.create_entity(
+        "IfcStairFlight", made.guid(), None, "f", ObjectPlacement=place,
+        Representation=made.shape(*steps),
+    )  # fmt: skip
+    made.contain(ground, flight)
+    (note,) = [note for note in read_bytes(made.data()).left if note.code == "stair"]
+    assert "in Bath" in note.what
+    assert note.where == pytest.approx((5.3, 1.5), abs=0.35)
+
+
 def test_a_model_without_spaces_asks_for_a_tracing() -> None:
     made = Making()
     made.storey("Ground")
