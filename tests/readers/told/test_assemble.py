@@ -177,6 +177,19 @@ def test_a_door_into_floor_that_nobody_tells_is_no_way_out() -> None:
     assert [o.kind for o in court.floor.openings] == ["outside"]
 
 
+def test_a_cupboard_door_to_a_shaft_in_the_core_is_no_way_out() -> None:
+    ring = [
+        ToldSpace("a", box(0, 0, 6, 2), "A", "ground"),
+        ToldSpace("b", box(0, 2.1, 2.6, 2.7), "B", "ground"),
+        ToldSpace("c", box(3.4, 2.1, 6, 2.7), "C", "ground"),
+        ToldSpace("d", box(0, 2.8, 6, 5), "D", "ground"),
+    ]
+    door = ToldOpening("x", ((2.75, 2.05), (3.25, 2.05)), True, (), "ground", 0.6)
+    reading = assemble(told(tuple(ring), (door,)))
+    assert reading.floor.openings == ()
+    assert "opening-to-unclosed" in codes(reading)
+
+
 def test_a_relation_without_a_place_is_put_on_the_shared_wall() -> None:
     reading = assemble(told(openings=(replace(DOOR, seam=None), FRONT)))
     opening = reading.floor.openings[0]
