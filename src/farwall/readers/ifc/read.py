@@ -122,7 +122,14 @@ def _overruled(told: Units, scale_m_per_unit: float | None) -> Units:
 def _without_scale(reading: Reading) -> Reading:
     what = "The file declares no unit of length. Say the metres of a unit with --scale."
     asks = (Note("scale", what), *(n for n in reading.asks if n.code != "unit-doubted"))
-    return replace(reading, scale_m_per_unit=None, length_unit="", header_unit="", asks=asks)
+    return replace(
+        reading,
+        scale_m_per_unit=None,
+        length_unit="",
+        header_unit="",
+        asks=asks,
+        shapes_m_per_unit=1.0,
+    )
 
 
 def _all(model: Model, name: str) -> list[Entity]:
