@@ -332,6 +332,14 @@ def test_fixtures_in_no_room_are_told_and_left_out() -> None:
     assert "fixture-nowhere" in codes(reading)
 
 
+def test_a_small_drain_is_drawn_large_enough_to_be_held() -> None:
+    drain = ToldFixture("drain", box(5, 1, 5.08, 1.08), "ground")
+    reading = assemble(told(fixtures=(drain,)))
+    (fixture,) = reading.floor.fixtures
+    assert fixture.polygon.shape.bounds == pytest.approx((4.98, 0.98, 5.1, 1.1))
+    assert faults_of(reading.floor, reading.exits) == []
+
+
 def test_outdoor_spaces_are_told_and_lead_outside() -> None:
     deck = ToldSpace("deck", box(-3, 0, -0.1, 3), "Deck", "ground", 0.0, outdoors=True)
     front = replace(FRONT, seam=((-0.05, 1.0), (-0.05, 2.0)), relations=("hall", "deck"))

@@ -39,7 +39,8 @@ _BY_TYPE = {
     "DRAWOFFCOCK": "tap",
 }
 _POINTS = {"drain", "tap", "outlet"}
-_POINT_M = 0.05
+_POINT_M = 0.06
+"""Half a side of the square that stands for what has no outline, or next to none."""
 _IN_ROOM = 0.5
 _STAIRS = ("IfcStairFlight", "IfcStair", "IfcRampFlight", "IfcRamp")
 _FOOT_M, _AT_FOOT_M = 0.3, 0.6
@@ -137,7 +138,7 @@ def _type(element: Entity) -> Entity | None:
 def _outline(element: Entity, kind: str, body: Body | None, frame: Frame) -> shapely.Polygon | None:
     if body is not None:
         hull = shapely.MultiPoint(body.corners[:, :2]).convex_hull
-        if isinstance(hull, shapely.Polygon) and hull.area > _POINT_M**2:
+        if isinstance(hull, shapely.Polygon) and hull.area >= (2 * _POINT_M) ** 2:
             return hull
         return _spot(hull.centroid)
     matrix = placement(element)

@@ -21,7 +21,8 @@ STEP_M = 0.02
 STATED_SHARE = 0.005
 """Stated areas nearer than this to the polygon differ by rounding. Rank: guess."""
 _STATED_M2 = 0.01
-_SMALLEST_M2 = 0.0004
+_SMALLEST_M = 0.12
+"""A floor holds nothing smaller: a drain below that is drawn as a square of this side."""
 _WORDS: dict[StatedKind, str] = {
     "net": "net",
     "gross": "gross",
@@ -59,9 +60,9 @@ def fixtures_of(told: Told, rooms: Rooms) -> Standing:
     ids, found, lost = Ids(), Standing(), Counter[str]()
     for fixture in told.fixtures:
         parts = polygons_of(shapely.make_valid(fixture.shape))
-        largest = max(parts, key=lambda part: part.area, default=None)
+        largest = _seen(max(parts, key=lambda part: part.area, default=None))
         room = None if largest is None else _room_under(largest, fixture.storey, rooms)
-        if largest is None or largest.area < _SMALLEST_M2 or room is None:
+        if largest is None or room is None:
             lost[fixture.kind] += 1
             continue
         made = Fixture(fixture.kind, polygon_geometry(largest), ids.take(fixture.kind))
@@ -72,6 +73,13 @@ def fixtures_of(told: Told, rooms: Rooms) -> Standing:
         for kind, count in sorted(lost.items())
     ]
     return found
+
+
+def _seen(shape: shapely.Polygon | None) -> shapely.Polygon | None:
+    if shape is None or shape.area >= _SMALLEST_M**2:
+        return shape
+    x, y, half = float(shape.centroid.x), float(shape.centroid.y), _SMALLEST_M / 2
+    return shapely.box(x - half, y - half, x + half, y + half)
 
 
 def _room_under(shape: shapely.Polygon, storey: str, rooms: Rooms) -> ToldSpace | None:
