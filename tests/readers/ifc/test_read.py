@@ -399,6 +399,8 @@ def test_the_foot_of_a_stair_is_told_with_its_room() -> None:
     (note,) = [note for note in read_bytes(made.data()).left if note.code == "stair"]
     assert "in Bath" in note.what
     assert note.where == pytest.approx((5.3, 1.5), abs=0.35)
+    assert note.shape is not None
+    assert note.shape.shape.bounds == pytest.approx((5.0, 1.0, 6.8, 2.0))
 
 
 def test_a_model_without_spaces_asks_for_a_tracing() -> None:

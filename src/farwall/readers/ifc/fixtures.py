@@ -8,6 +8,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
+from farwall.floor.geometry import polygon_geometry
 from farwall.readers.ifc.frame import Frame
 from farwall.readers.ifc.load import Entity, Model
 from farwall.readers.ifc.shapes import Body
@@ -43,7 +44,8 @@ _POINT_M = 0.06
 """Half a side of the square that stands for what has no outline, or next to none."""
 _IN_ROOM = 0.5
 _STAIRS = ("IfcStairFlight", "IfcStair", "IfcRampFlight", "IfcRamp")
-_FOOT_M, _AT_FOOT_M = 0.3, 0.6
+_FOOT_M, _AT_FOOT_M, _HEADROOM_M = 0.3, 0.6, 1.2
+"""At its foot; how far a room may lie from it; under what nobody stands and sprays. Rank: guess."""
 
 
 def fixture_elements(model: Model) -> list[Entity]:
@@ -110,8 +112,13 @@ def _stair(body: Body, frame: Frame, spaces: Sequence[ToldSpace]) -> Note:
     ]
     away, name = min(near, default=(_AT_FOOT_M + 1, ""))
     at = f" in {name}" if away <= _AT_FOOT_M else ""
-    what = f"A flight of stairs or a ramp meets the floor{at}: draw its foot, it is kept dry."
-    return Note("stair", what, (round(x, 4), round(y, 4)))
+    what = f"A “stair” (a flight or a ramp) meets the floor{at}: what lies under it is kept dry."
+    under = body.corners[body.corners[:, 2] <= body.low_m + _HEADROOM_M]
+    hull = shapely.MultiPoint(under[:, :2]).convex_hull
+    shape = (
+        polygon_geometry(hull) if isinstance(hull, shapely.Polygon) and hull.area > 0.1 else None
+    )
+    return Note("stair", what, (round(x, 4), round(y, 4)), shape)
 
 
 def _kind(element: Entity) -> str:
