@@ -10,6 +10,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
 from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
 from farwall.readers.last_look import looked_over
+from farwall.readers.torn.notes import torn_notes
 
 
 def read_plan(path: Path, *, scale_m_per_unit: float | None = None) -> Reading:
@@ -58,7 +59,7 @@ def reading_in(data: bytes, scale_m_per_unit: float | None) -> Reading:
         if kind.fits(data):
             read = getattr(import_module(kind.module), kind.reader)
             reading: Reading = read(data, scale_m_per_unit=scale_m_per_unit)
-            return looked_over(reading)
+            return looked_over(reading, torn_notes(data, reading.format))
     if head.startswith(b"<"):
         raise Refused(Mistake("", "This is a web or XML file.", f"Ask for DXF. {CAN_READ}"))
     raise Refused(Mistake("", "This is no plan that is known here.", CAN_READ))
