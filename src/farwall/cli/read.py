@@ -13,6 +13,7 @@ from farwall.facts.reading import Note, Reading
 from farwall.units import ft2_from_m2, ft_from_m
 
 _DONE, _NO_FLOOR = 0, 1
+_CODED = {"IFC", "gbXML", "IndoorGML"}
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -60,7 +61,12 @@ def one_storey(reading: Reading, name: str) -> Reading:
     kept = {opening.id for opening in openings}
     return replace(
         reading,
-        floor=replace(floor, rooms=rooms, openings=openings),
+        floor=replace(
+            floor,
+            rooms=rooms,
+            openings=openings,
+            windows=tuple(w for w in floor.windows if not w.room or w.room in ids),
+        ),
         exits=tuple(way for way in reading.exits if way.opening in kept),
         storeys=tuple(wanted[:1]),
         stated={key: value for key, value in reading.stated.items() if key in ids},
@@ -113,13 +119,22 @@ def _area(area_m2: float, *, known: bool) -> str:
 def _openings(reading: Reading) -> str:
     known = reading.scale_m_per_unit is not None
     exits = {way.opening for way in reading.exits}
-    lines = []
+    called, lines = _called(reading), []
     for opening in reading.floor.openings:
         width = opening.width_m if known else None
         wide = f"{ft_from_m(width):5.2f} ft {width:5.2f} m" if width else " " * 15
-        where = " – ".join(opening.rooms) if len(opening.rooms) > 1 else f"{opening.rooms[0]} – out"
+        rooms = [called[room] for room in opening.rooms]
+        where = " – ".join(rooms) if len(rooms) > 1 else f"{rooms[0]} – out"
         lines.append(f"  {opening.kind:<8} {wide}  {where}{'  (way out)' * (opening.id in exits)}")
     return "\n".join(["Openings:", *lines]) if lines else ""
+
+
+def _called(reading: Reading) -> dict[str, str]:
+    """What each room is called here: its id, but its name where ids are codes of a model."""
+    rooms = reading.floor.rooms
+    names = {room.name for room in rooms}
+    coded = reading.format in _CODED and "" not in names and len(names) == len(rooms)
+    return {room.id: room.name if coded else room.id for room in rooms}
 
 
 def _farthest(reading: Reading) -> str:

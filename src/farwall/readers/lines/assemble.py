@@ -221,6 +221,9 @@ def _left(sheet: Sheet, faces: Sorted) -> list[Note]:
         Note("not-read", f"{count} × {kind} could not be read and were passed over.")
         for kind, count in sheet.skipped
     ]
+    if sheet.aside:
+        said = ", ".join(f"{count} × {kind}" for kind, count in sheet.aside)
+        notes.append(Note("set-aside", f"{said}: no walls, and left aside."))
     return notes
 
 
