@@ -5,20 +5,27 @@ from pathlib import Path
 
 import pytest
 from tests.hostile.models import ifc
-from tests.hostile.seeds import pdf, pdf_of
+from tests.hostile.seeds import dxf, pdf, pdf_of
 
 from farwall.readers.torn.notes import torn_notes
 from farwall.readers.torn.packed import torn_pdf
 from farwall.readers.torn.step import torn_step
+from farwall.readers.torn.tagged import torn_dxf
 
-STEP, PDF = ifc(), pdf()
+STEP, PDF, DXF = ifc(), pdf(), dxf()
+HOUSE = (
+    Path(__file__).parents[2] / "published" / "data" / "plans" / "single_storey_house_inches.dxf"
+)
 PLANS = ("duplex_apartment_ifc2x3", "small_house_brep_ifc4", "institute_five_storey_ifc2x3")
 
 
 def test_whole_files_are_whole() -> None:
     assert torn_step(STEP) == []
     assert torn_pdf(PDF) == []
-    assert torn_notes(b"anything", "DXF") == ()
+    assert torn_dxf(DXF) == []
+    assert torn_dxf(DXF.replace(b"\n", b"\r\n")) == []
+    assert torn_dxf(HOUSE.read_bytes()) == []
+    assert torn_notes(b"anything", "walk") == ()
 
 
 @pytest.mark.needs_shared
@@ -80,3 +87,17 @@ def test_a_packed_part_that_is_torn_is_told() -> None:
 
 def test_an_encrypted_pdf_is_not_judged() -> None:
     assert torn_pdf(PDF[:-8] + b"/Encrypt") == []
+
+
+def test_a_dxf_out_of_step_or_cut_short_is_told() -> None:
+    lines = DXF.split(b"\n")
+    (told,) = torn_dxf(b"\n".join([*lines[:100], b"7.1", *lines[101:]]))
+    assert told.startswith("From line 101 on codes and values are out of step")
+    (told,) = torn_dxf(b"\n".join([*lines[:100], *lines[101:]]))
+    assert "out of step" in told
+    (told,) = torn_dxf(b"\n".join(lines[:200]))
+    assert told.startswith("The file breaks off")
+
+
+def test_a_binary_dxf_is_not_judged() -> None:
+    assert torn_dxf(b"AutoCAD Binary DXF\r\n\x1a\x00") == []

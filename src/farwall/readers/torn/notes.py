@@ -7,8 +7,13 @@ from collections.abc import Callable
 from farwall.facts.reading import Note
 from farwall.readers.torn.packed import torn_pdf
 from farwall.readers.torn.step import torn_step
+from farwall.readers.torn.tagged import torn_dxf
 
-_LOOKS: dict[str, Callable[[bytes], list[str]]] = {"IFC": torn_step, "PDF": torn_pdf}
+_LOOKS: dict[str, Callable[[bytes], list[str]]] = {
+    "DXF": torn_dxf,
+    "IFC": torn_step,
+    "PDF": torn_pdf,
+}
 
 
 def torn_notes(data: bytes, format_name: str) -> tuple[Note, ...]:
