@@ -76,7 +76,9 @@ def _of_drawing(reading: Reading, name: str, storey: str) -> Brought:
     if asked is not None and (asked["scale"] or not storey):
         from farwall.papers.reading.picture import reading_svg
 
-        return replace(found, asked=asked, picture=reading_svg(reading, title=called).encode())
+        return replace(
+            found, asked=asked, picture=reading_svg(reading, title=called, width=820.0).encode()
+        )
     if asked is not None:
         job_id = storey_id(job_id, asked, storey)
         called = f"{called}, {next(s['name'] for s in asked['storeys'] if s['id'] == storey)}"

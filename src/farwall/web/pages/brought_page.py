@@ -102,7 +102,8 @@ class AskedPages:
 
     def _storey(self, one: Json, job: str) -> Json:
         """A storey in words, and where its house is when it was brought already."""
-        parts = [said("brought-rooms", n=one["rooms"])]
+        many = one["rooms"] != 1
+        parts = [said("brought-rooms", n=one["rooms"]) if many else said("brought-room")]
         if one["area_m2"] is not None:
             ft2 = ft2_from_m2(one["area_m2"])
             parts.append(said("brought-area", m2=f"{one['area_m2']:.1f}", ft2=f"{ft2:,.0f}"))

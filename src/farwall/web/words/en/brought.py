@@ -10,6 +10,7 @@ WORDS = {
     "brought-storey": "Which storey is this job?",
     "brought-one": "A job is one storey. The others can be brought from this page too, one by one.",
     "brought-there": "in the book already",
+    "brought-room": "1 room",
     "brought-rooms": "{n} rooms",
     "brought-area": "{m2} m² ({ft2} ft²)",
     "brought-height": "floor at {m} m ({ft} ft)",

@@ -11,6 +11,7 @@ WORDS = {
     "brought-one": "Un trabajo es una planta. Las otras también se pueden traer desde esta página, "
     "una por una.",
     "brought-there": "ya está en el libro",
+    "brought-room": "1 cuarto",
     "brought-rooms": "{n} cuartos",
     "brought-area": "{m2} m² ({ft2} pies²)",
     "brought-height": "piso a {m} m ({ft} pies)",
