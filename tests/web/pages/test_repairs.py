@@ -31,7 +31,9 @@ def codes():
             if isinstance(code, ast.Constant):
                 found.add(code.value)
             else:  # passed on: the codes stand where the maker of the note is called
-                calls = re.findall(r'[nN]otes?\(\s*"([a-z]+(?:-[a-z]+)*)"', path.read_text("utf-8"))
+                calls = re.findall(
+                    r'(?:[nN]otes?|\.drop)\(\s*"([a-z]+(?:-[a-z]+)*)"', path.read_text("utf-8")
+                )
                 assert calls, f"{path}: the code of this note cannot be found"
                 found.update(calls)
     return found

@@ -21,6 +21,7 @@ from farwall.web.pages.drawn_faults import faults_told, windows_off
 from farwall.web.pages.drawn_keep import Other, keep_drawn
 from farwall.web.pages.drawn_preview import Previews
 from farwall.web.pages.drawn_read import MOST_DRAWN_BYTES, drawn_from
+from farwall.web.pages.drawn_rooms import rooms_changed
 from farwall.web.pages.drawn_said import preview_said
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.paper import PageRoute, house_path, page
@@ -58,6 +59,7 @@ def draw(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     router.post("/houses/{job}/draw")(pages.keep)
     router.post("/houses/{job}/draw/preview")(pages.preview)
     router.post("/houses/{job}/draw/unit")(new.read_again)
+    router.post("/houses/{job}/draw/rooms")(rooms_changed)
     router.get("/houses/{job}/draw/underlay")(underlays.picture)
     router.post("/houses/{job}/draw/underlay")(underlays.lay)
     router.post("/houses/{job}/draw/underlay/place")(underlays.place)
