@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+from itertools import pairwise
 
 import pytest
 from tests.web.pages.office import Office, two_rooms
@@ -30,8 +31,7 @@ def drawn(office):
 
 def area(room):
     ring = room["polygon"]["coordinates"][0]
-    pairs = zip(ring, ring[1:], strict=False)
-    return sum(a[0] * b[1] - b[0] * a[1] for a, b in pairs) / 2
+    return sum(a[0] * b[1] - b[0] * a[1] for a, b in pairwise(ring)) / 2
 
 
 def test_two_rooms_become_one_and_nothing_is_kept(office):

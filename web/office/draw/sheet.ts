@@ -188,7 +188,7 @@ function asOne(room: Room): HTMLElement[] {
   const select = htmlOf("select", { id: "hand-join", "data-field": "join" });
   for (const one of others) select.append(htmlOf("option", { value: one.id }, roomTold(one)));
   const put = button("draw-join-put", () => void join(room.id, select.value));
-  return [htmlOf("p", { class: "pair" }, htmlOf("label", { for: "hand-join" }, w("draw-join")), htmlOf("span", {}, select, " ", put)), cut];
+  return [htmlOf("p", { class: "pair join" }, htmlOf("label", { for: "hand-join" }, w("draw-join")), htmlOf("span", {}, select, " ", put)), cut];
 }
 
 function pushField(room: Room, wall: number, way: "out" | "in", sign: number): HTMLElement {
