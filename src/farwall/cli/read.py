@@ -9,6 +9,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from farwall.cli import answers
+from farwall.cli.guards import Guards
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.units import ft2_from_m2, ft_from_m
@@ -28,6 +29,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="metres a drawing unit is, for instance 0.0254; overrules the file",
     )
     answers.arguments(parser)
+    parser.add_argument(
+        "--guards", action=Guards, nargs=0, help="say which walls stand around readers here"
+    )
     parser.add_argument(
         "--picture", metavar="OUT.svg", type=Path, help="draw what was read, notes as pins"
     )
