@@ -78,7 +78,7 @@ SEEN_ONLY = frozenset({
     "recovered", "doubles-dropped", "origin-moved", "not-read", "degrees-to-metres", "plan-marks",
     # of frames and units
     "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
-    "scale-not-used",
+    "scale-not-used", "flattened", "taken-flat", "turned", "corners",
     # of lines that were left aside
     "set-aside", "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
     "treads", "furniture",
@@ -94,7 +94,7 @@ SEEN_ONLY = frozenset({
     "zone-over-rooms", "storeys-by-height", "storey-by-floor", "storey-unknown",
     "floor-at-two-heights", "room-apart", "floor-from-shell", "room-without-floor", "face-broken",
     "two-floors", "polygon-misplaced", "footprint-taken", "floor-sloped", "floor-stepped",
-    "body-broken",
+    "body-broken", "floor-unsound",
     # of stated areas
     "wall-centres", "stated-differs", "stated-net-too", "stated-class",
     # of what is entered elsewhere: the survey, and the rooms' heights

@@ -15,6 +15,7 @@ from farwall.web.door import Door
 from farwall.web.pages.brought import Brought, brought, id_from
 from farwall.web.pages.brought_asked import BROUGHT, said_of, storey_id
 from farwall.web.pages.brought_keep import is_known
+from farwall.web.pages.brought_stated import stated_told
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.headers import PICTURE_CSP
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
@@ -97,6 +98,7 @@ class AskedPages:
             "brought.html", code=code, key=key, called=document["called"], mistakes=mistakes,
             storeys=storeys if len(storeys) > 1 else [], scale=asked["scale"], measures=measures,
             notes=asked.get("notes") or [], units=list(UNITS),
+            stated=stated_told(asked.get("stated") or []),
             told={key: told.get(key, "") for key in _KEYS},
         )  # fmt: skip
 

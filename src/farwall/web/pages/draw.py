@@ -14,6 +14,7 @@ from fastapi.responses import JSONResponse
 from farwall.errors import Refused
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.brought_stated import stated_told
 from farwall.web.pages.drafts import DRAFT, FloorOf, draft_document, floor_of
 from farwall.web.pages.draw_new import New
 from farwall.web.pages.draw_underlay import Underlays, underlay_told
@@ -89,6 +90,7 @@ class _Draw:
             "draw.html", floor=floor, path=path, house=house_path(job), given=given,
             unit_names=list(UNITS),
             storeys=list(dict.fromkeys(one.get("storey", "") for one in floor.now["rooms"])),
+            stated=stated_told((floor.reading or {}).get("stated") or []),
             can_read_again=floor.reading is not None and bool(floor.reading.get("file")),
         )  # fmt: skip
 
