@@ -1,5 +1,5 @@
 // Pins and the list beside them: faults that keep the floor from being planned, notes of the import.
-import type { Answer, Drawn, ListName, Point } from "./pure/nouns.ts";
+import { type Answer, corners, type Drawn, type ListName, type Point } from "./pure/nouns.ts";
 import * as edits from "./pure/edits.ts";
 import { join } from "./rooms.ts";
 import { dist } from "./pure/points.ts";
@@ -139,6 +139,7 @@ const ACTS: Readonly<Record<string, (note: Note) => Drawn | null>> = {
     const [x, y] = near(note);
     const half = SIDE_M / 2;
     const kind = /“([^”]+)”/.exec(note.what)?.[1] ?? w("draw-fixture-kind");
+    if (note.shape) return edits.fixtureAdded(store.drawn, corners(note.shape), kind.toLowerCase().slice(0, 40)).drawn;
     const ring: Point[] = [[x - half, y - half], [x + half, y - half], [x + half, y + half], [x - half, y + half]];
     return edits.fixtureAdded(store.drawn, ring, kind.toLowerCase().slice(0, 40)).drawn;
   },
@@ -154,6 +155,11 @@ const ACTS: Readonly<Record<string, (note: Note) => Drawn | null>> = {
     const id = openingNear(store.drawn, note);
     return id ? edits.openingOfKind(store.drawn, id, "door") : null;
   },
+  "room-here": (note) => {
+    if (!note.shape) return store.drawn;
+    const name = /“([^”]+)”/.exec(note.what)?.[1] ?? (/^(.+?) \(/.exec(note.what)?.[1] || w("draw-room-name", { n: store.drawn.rooms.length + 1 }));
+    return edits.roomAdded(store.drawn, corners(note.shape), name, store.storey).drawn;
+  },
   "strike-room": (note) => {
     const room = edits.roomAt(store.drawn, near(note));
     return room ? edits.removed(store.drawn, { list: "rooms", id: room.id }) : null;
@@ -168,6 +174,7 @@ const ACTS: Readonly<Record<string, (note: Note) => Drawn | null>> = {
 /** What is begun by an answer and ended by hand. */
 const AFTER: Readonly<Record<string, (note: Note) => void>> = {
   "room-here": (note) => {
+    if (note.shape) return;
     store.nextName = /“([^”]+)”/.exec(note.what)?.[1] ?? "";
     store.use("rectangle");
     if (note.at) look({ ...looking(), centre: note.at as Point });

@@ -10,6 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from farwall.facts.plain import plain
 from farwall.floor.geometry import Point
 from farwall.job.repairs import ACTS, Acts
 from farwall.web.words import said
@@ -82,7 +83,13 @@ def reading_document(notes: Mapping[str, Sequence[Any]], *, unit: str, facts: in
         "facts": facts,
         "unit": unit,
         "notes": [
-            {"list": name, "code": one.code, "what": one.what, "where": _where(one.where)}
+            {
+                "list": name,
+                "code": one.code,
+                "what": one.what,
+                "where": _where(one.where),
+                "shape": None if one.shape is None else plain(one.shape),
+            }
             for name, found in notes.items()
             for one in found
         ],
@@ -103,6 +110,7 @@ def offers_told(document: Json | None) -> list[Json]:
         offer, acts = OFFERS.get(one["code"], SEEN), ACTS.get(one["code"], Acts())
         found.append({
             "number": str(number), "code": one["code"], "what": one["what"], "at": one["where"],
+            "shape": one.get("shape"),
             "yes": said(offer.yes) if offer.yes else "", "yes_act": acts.yes if offer.yes else "",
             "no": said(offer.no) if offer.no else "", "no_act": acts.no if offer.no else "",
             "answer": document["answers"].get(str(number), ""),
