@@ -72,6 +72,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /draw": LOOK, "POST /draw": CHANGE,
     "GET /houses/{job}/draw": LOOK, "POST /houses/{job}/draw": CHANGE,
     "POST /houses/{job}/draw/preview": LOOK, "POST /houses/{job}/draw/unit": CHANGE,
+    "POST /houses/{job}/draw/rooms": LOOK,
     "GET /houses/{job}/draw/underlay": LOOK, "POST /houses/{job}/draw/underlay": CHANGE,
     "POST /houses/{job}/draw/underlay/place": CHANGE,
     "GET /authority.crt": OPEN, "GET /houses/{job}/phone": LOOK,
