@@ -87,6 +87,7 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
         mended=tuple(_moved(note, corner) for note in notes),
         left=tuple(_moved(note, corner) for note in left),
         asks=(*unit.asks, *parts.asks, *_asks(rooms, exits, faces)),
+        shapes_m_per_unit=unit.working_scale if unit.scale is None else None,
     )
 
 
@@ -187,7 +188,9 @@ def _at(point: Point, corner: Point) -> Point:
 
 
 def _moved(note: Note, corner: Point) -> Note:
-    return note if note.where is None else replace(note, where=_at(note.where, corner))
+    where = None if note.where is None else _at(note.where, corner)
+    shape = note.shape and polygon_geometry(translate(note.shape.shape, -corner[0], -corner[1]))
+    return replace(note, where=where, shape=shape)
 
 
 def _stated(found: Found, unit: UnitFinding) -> Stated | None:

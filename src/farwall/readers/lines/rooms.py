@@ -10,6 +10,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
+from farwall.floor.geometry import polygon_geometry
 from farwall.readers.lines.faces import Face
 from farwall.readers.lines.labels import Label, names_among
 from farwall.readers.lines.portals import Portal
@@ -113,7 +114,9 @@ def _set_outside(found: Found, into: Sorted) -> None:
     name = found.name or "A nameless slab"
     area = found.shape.area
     what = f"{name} ({area:.1f} m²) is a slab outside the house: not among the rooms."
-    into.left.append(Note("outside-slab", what, _place_of(found.shape)))
+    into.left.append(
+        Note("outside-slab", what, _place_of(found.shape), polygon_geometry(found.shape))
+    )
 
 
 def _place(found: Found, portals: Sequence[Portal], into: Sorted) -> None:
@@ -125,7 +128,9 @@ def _place(found: Found, portals: Sequence[Portal], into: Sorted) -> None:
         f"A closed shape of {found.shape.area:.1f} m² without a name or a way in "
         "(a shaft or a chase?) was left out."
     )
-    into.left.append(Note("closed-shape", what, _place_of(found.shape)))
+    into.left.append(
+        Note("closed-shape", what, _place_of(found.shape), polygon_geometry(found.shape))
+    )
 
 
 def _has_way_in(shape: shapely.Polygon, portals: Sequence[Portal]) -> bool:
