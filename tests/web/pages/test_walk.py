@@ -121,6 +121,12 @@ def test_words_between_tags_are_escaped(office):
     assert "&lt;b&gt;Den" in text
 
 
+def test_blank_sheets_are_a_pdf(office):
+    answer = office.get("/walk/sheet.pdf")
+    assert answer.headers["content-type"] == "application/pdf"
+    assert answer.content.startswith(b"%PDF")
+
+
 def test_lines_of_a_room():
     told = room("Bed, room", "12 foot, 6", "9'", "12' 6\"", "9'", turns=("left",) * 4)
     assert lines_of(blanks_in(told)) == [

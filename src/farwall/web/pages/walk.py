@@ -37,9 +37,10 @@ from farwall.web.pages.walk_picture import walk_picture
 from farwall.web.pages.walk_shown import again_said, doors_said, rooms_closed
 from farwall.web.people.who import name_of_who
 from farwall.web.session import Sessions
-from farwall.web.words import said
+from farwall.web.words import LANGUAGE, said
 
 _MOST_BYTES, _MOST_FIELDS, _MOST_LETTERS = 120_000, 200, 60_000
+_SHEETS = 12
 
 
 @dataclass(frozen=True)
@@ -72,6 +73,14 @@ def walk(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     async def ask() -> Response:
         units = await asyncio.to_thread(firm_units, door.book)
         return _shown(_Asked(said("rooms-house"), units, "", RoomBlanks()))
+
+    @router.get("/walk/sheet.pdf")
+    async def sheet() -> Response:
+        from farwall.papers.walk_paper.sheet import walk_sheet_pdf
+
+        units = await asyncio.to_thread(firm_units, door.book)
+        pdf = await asyncio.to_thread(walk_sheet_pdf, _SHEETS, language=LANGUAGE.get(), units=units)
+        return Response(pdf, media_type="application/pdf", headers={"cache-control": "no-store"})
 
     @router.post("/walk")
     async def tell(request: Request) -> Response:

@@ -6,6 +6,7 @@ WORDS = {
     "walk-title": "A floor walked with a tape",
     "walk-told": "No drawing? Walk each room once round, wall after wall, and one diagonal. What "
     "you read is closed by least squares; a wall that cannot be right is named.",
+    "walk-sheet": "Blank sheets to print",
     "new-walk-title": "Walk it with a tape",
     "new-walk-told": "No drawing? Each room wall by wall, checked by a diagonal.",
     "new-walk": "Walk with a tape",

@@ -6,6 +6,7 @@ WORDS = {
     "walk-title": "Un piso medido con cinta",
     "walk-told": "¿Sin dibujo? Dé una vuelta a cada cuarto, pared por pared, y mida una diagonal. "
     "Lo leído se cierra por mínimos cuadrados; la pared que no puede ser se nombra.",
+    "walk-sheet": "Hojas en blanco para imprimir",
     "new-walk-title": "Mídalo con cinta",
     "new-walk-told": "¿Sin dibujo? Cada cuarto pared por pared, comprobado con una diagonal.",
     "new-walk": "Medir con cinta",
