@@ -87,7 +87,7 @@ UNREAD: tuple[Unread, ...] = (
     Unread(b"\x89PNG", "a picture", "Ask for the drawing as DXF."),
     Unread(b"\xff\xd8\xff", "a picture", "Ask for the drawing as DXF."),
     Unread(b"GIF8", "a picture", "Ask for the drawing as DXF."),
-    Unread(b"PK\x03\x04", "a zip archive", "Unpack it and hand over the drawing itself."),
+    Unread(b"PK\x03\x04", "a zip archive", "Unpack it (.ifczip too) and hand over what is in it."),
     Unread(b"\x1f\x8b", "a compressed file", "Unpack it and hand over the drawing itself."),
 )
 CAN_READ = f"What can be read: {', '.join(sorted({kind.name for kind in KINDS}))}."
