@@ -134,3 +134,10 @@ def test_lines_of_a_room():
     ]  # fmt: skip
     assert not RoomBlanks().told
     assert len(more_walls(RoomBlanks()).walls) == 6
+
+
+def test_a_walk_in_a_file_can_be_brought(office):
+    answer = office.post("/houses/bring", files={"file": ("walk.txt", EXAMPLE)}, data={})
+    assert answer.status_code == 303
+    job = answer.headers["location"].split("/")[2]
+    assert len(office.book.facts(job)["floor"]["rooms"]) == 4
