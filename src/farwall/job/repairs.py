@@ -53,6 +53,7 @@ ACTS: Mapping[str, Acts] = {
     "unit-found": _UNIT,
     "scale-told": _UNIT,
     "scale-doubted": _UNIT,
+    "scales-differ": _UNIT,
     "scale": Acts("unit", "unit"),
 }
 """By the codes of the readers; any other can only be seen."""

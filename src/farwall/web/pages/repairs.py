@@ -51,6 +51,7 @@ OFFERS: Mapping[str, Offer] = {
     "unit-found": _UNIT,
     "scale-told": _UNIT,
     "scale-doubted": _UNIT,
+    "scales-differ": _UNIT,
     "scale": Offer("", "repair-unit-choose"),
 }
 """By the codes of the readers that have acts; any other code can only be seen."""
