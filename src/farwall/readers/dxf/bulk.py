@@ -114,13 +114,13 @@ class _Taking:
             return False
         try:
             points = _line(tags) if kind == b"LINE" else self._run(tags, start, end)
+            closed = kind == b"LWPOLYLINE" and int(tags.get(b"70") or 0) & 1 == 1
         except (KeyError, ValueError):  # one spoilt line must not cost the whole drawing
             self.spoilt[kind.decode()] += 1
             return True
         if points is None:
             return False
         if tags.get(b"60", b"0").strip() == b"0":
-            closed = kind == b"LWPOLYLINE" and int(tags.get(b"70") or 0) & 1 == 1
             one = Loose(tags.get(b"8", b"0").strip(), tags.get(b"6", b"").strip(), points, closed)
             self.found.setdefault(self.block, []).append(one)
         return True
