@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from farwall.readers.sizes import door_code, length_m, stated_size
+from farwall.readers.sizes import door_code, length_m, rounding_m, stated_size
 
 IN, FT = 0.0254, 0.3048
 
@@ -133,3 +133,17 @@ def test_any_text_is_a_size_or_none(text: str) -> None:
     assert code is None or code.sizes_m
     length = length_m(text)
     assert length is None or length >= 0
+
+
+@pytest.mark.parametrize(
+    ("text", "half"),
+    [
+        ("58'-0\"", 0.0127),
+        ("4'-6 1/2\"", 0.00635),
+        ("4.00 m", 0.005),
+        ("350 cm", 0.005),
+        ("3 m", 0.5),
+    ],
+)
+def test_half_of_the_last_digit(text: str, half: float) -> None:
+    assert rounding_m(text) == pytest.approx(half)

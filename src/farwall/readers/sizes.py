@@ -56,6 +56,15 @@ def length_m(text: str) -> float | None:
     return _metres(match) if match else None
 
 
+def rounding_m(text: str) -> float:
+    """Half of the last digit [m] of a written length: half an inch of `58'-0"`, 5 mm of 4.00 m."""
+    metric = re.search(r"\d(?:[.,](?P<part>\d{1,3}))?\s*(?P<unit>mm|cm|m)\b", text, re.IGNORECASE)
+    if metric:
+        return _METRES[metric["unit"].lower()] / 2 / float(10 ** len(metric["part"] or ""))
+    part = re.search(r"/\s*(\d+)", text)
+    return M_PER_IN / 2 / (max(1, int(part[1])) if part else 1)
+
+
 def stated_size(text: str) -> StatedSize | None:
     """The room size written in `text`, or None when it is no size."""
     cleaned = text.strip()

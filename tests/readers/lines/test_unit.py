@@ -1,11 +1,13 @@
 """The drawing's unit: the header believed, doubted, overruled, or asked for."""
 
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
 
-from farwall.readers.lines.sheet import Measure, Role, Sheet, Stroke, Swing, Words
-from farwall.readers.lines.unit import METRES, find_unit
+from farwall.readers.lines.scales import METRES
+from farwall.readers.lines.sheet import Calibration, Measure, Role, Sheet, Stroke, Swing, Words
+from farwall.readers.lines.unit import find_unit
 
 HEADER = {"in": 1, "ft": 2, "mm": 4, "cm": 5, "m": 6, "": 0}
 
@@ -110,3 +112,92 @@ def test_the_users_word_wins_and_doubt_is_told() -> None:
 
 def test_an_empty_sheet_asks() -> None:
     assert find_unit(Sheet()).scale is None
+
+
+def test_header_and_drawing_that_differ_are_shown_with_both_figures() -> None:
+    sheet = Sheet(strokes=box(696, 564), measures=(Measure(696, "58'-0\""),), header_code=4)
+    (note,) = find_unit(sheet).mended
+    assert "0.001 m a unit" in note.what
+    assert "0.0254 m a unit" in note.what
+
+
+def test_a_dimension_that_lies_is_told_with_its_place_and_not_followed() -> None:
+    honest = tuple(Measure(length, f"{length / 1000:.2f} m") for length in (4000, 3000, 2500))
+    lie = Measure(3000, "4.00 m", (1500, -300))
+    found = find_unit(Sheet(strokes=box(12000, 9000), measures=(*honest, lie), header_code=4))
+    assert (found.unit, found.scale) == ("mm", 0.001)
+    (note,) = found.left
+    assert (note.code, note.where) == ("dimension-doubted", (1.5, -0.3))
+    assert "4.00 m" in note.what
+    assert "3.000 m" in note.what
+
+
+def test_a_lone_dimension_that_lies_does_not_overrule_a_header() -> None:
+    lie = (Measure(3000, "4.00 m"),)
+    found = find_unit(Sheet(strokes=box(12000, 9000), measures=lie, header_code=4))
+    assert (found.unit, [note.code for note in found.left]) == ("mm", ["dimension-doubted"])
+
+
+def printed(*scales: tuple[str, float]) -> Sheet:
+    """A sheet in points with further calibrations."""
+    calibrations = tuple(Calibration(*one) for one in scales)
+    return Sheet(strokes=box(680, 510), calibrations=calibrations, format="PDF")
+
+
+def test_a_calibration_scales_a_sheet_that_is_in_no_unit() -> None:
+    found = find_unit(printed(("the printed scale 1:50", 0.0176389)))
+    assert (found.scale, found.unit, found.asks) == (0.0176389, "", ())
+    assert "the printed scale 1:50" in found.mended[0].what
+
+
+@pytest.mark.parametrize(
+    ("second", "told"), [(1.009, []), (1.012, ["scales-differ"]), (0.5, ["scales-differ"])]
+)
+def test_two_calibrations_more_than_1_percent_apart_are_both_shown(
+    second: float, told: list[str]
+) -> None:
+    """Neither outweighs the other: the scale is asked for, with both figures."""
+    found = find_unit(printed(("the printed scale", 0.02), ("the drawn bar", 0.02 * second)))
+    assert [note.code for note in found.mended if note.code == "scales-differ"] == told
+    assert (found.scale is None) == bool(told)
+    for note in [*found.asks, *(n for n in found.mended if n.code == "scales-differ")]:
+        assert "0.02 m a unit" in note.what
+        assert f"{0.02 * second:.4g} m a unit" in note.what
+
+
+def test_dimensions_settle_between_two_calibrations_and_the_other_is_told() -> None:
+    sheet = printed(("the printed scale", 0.02), ("the drawn bar", 0.021))
+    measures = tuple(Measure(length / 0.02, f"{length:.2f} m") for length in (4, 5, 6, 7))
+    found = find_unit(replace(sheet, measures=measures))
+    assert found.scale == 0.02
+    assert [note.code for note in found.mended] == ["unit-found", "scales-differ"]
+    assert "5.0 % apart" in found.mended[1].what
+
+
+def test_the_users_word_is_doubted_at_more_than_1_percent() -> None:
+    sheet = printed(("the printed scale", 0.02))
+    assert [n.code for n in find_unit(sheet, scale_m_per_unit=0.0201).mended] == ["scale-told"]
+    doubted = find_unit(sheet, scale_m_per_unit=0.0203)
+    assert (doubted.scale, doubted.mended[1].code) == (0.0203, "scale-doubted")
+
+
+@pytest.mark.common_practice
+def test_numbers_of_four_digits_are_millimetres_and_that_is_told_no_source() -> None:
+    """Common practice of metric drawings, no source."""
+    measures = tuple(Measure(length / 20, str(length)) for length in (3500, 4200, 2750))
+    found = find_unit(Sheet(strokes=box(680, 510), measures=measures, format="PDF"))
+    assert found.scale == pytest.approx(0.02)
+    assert "taken for millimetres" in found.mended[0].what
+
+
+def test_a_scaled_sheet_keeps_its_evidence() -> None:
+    sheet = replace(printed(("the bar", 0.02)), measures=(Measure(5, "5 m", (1, 2)),)).scaled(2)
+    assert sheet.calibrations == (Calibration("the bar", 0.01),)
+    assert sheet.measures == (Measure(10, "5 m", (2, 4)),)
+
+
+def test_leaves_too_wide_for_any_door_are_told() -> None:
+    swings = tuple(swing(4.0, 10.0 * n) for n in range(3))
+    measures = (Measure(3, "3.00 m"), Measure(4, "4.00 m"))
+    found = find_unit(Sheet(strokes=box(40, 30), swings=swings, measures=measures, header_code=6))
+    assert (found.unit, [note.code for note in found.mended]) == ("m", ["scale-doubted"])

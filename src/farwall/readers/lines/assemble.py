@@ -67,7 +67,7 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
         if (known := _stated(found, unit)) is not None
     }
     notes = [*unit.mended, *parts.mended, *_origin(corner, rooms)]
-    left = [*faces.left, *ways.left, *guessed, *_left(sheet, faces)]
+    left = [*unit.left, *faces.left, *ways.left, *guessed, *_left(sheet, faces)]
     return Reading(
         format=sheet.format,
         length_unit=unit.unit,

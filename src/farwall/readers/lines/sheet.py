@@ -85,6 +85,16 @@ class Measure:
 
     length: float
     text: str
+    at: Point | None = None
+    """The middle of its line."""
+
+
+@dataclass(frozen=True)
+class Calibration:
+    """Further evidence of the scale: what told it (`the printed scale 1:50`), and its figure."""
+
+    source: str
+    m_per_unit: float
 
 
 @dataclass(frozen=True)
@@ -107,6 +117,9 @@ class Sheet:
     words: tuple[Words, ...] = ()
     measures: tuple[Measure, ...] = ()
     blocks: tuple[Block, ...] = ()
+    calibrations: tuple[Calibration, ...] = ()
+    """What else tells the scale: a printed scale, a drawn bar, a length given by the user; the most
+    exact first."""
     header_code: int = 0
     inch_letters: bool = False
     """True when the file sets its dimensions in feet and inches of one-inch units."""
@@ -135,6 +148,11 @@ class Sheet:
             ),
             rings=tuple(replace(r, points=tuple(at(p) for p in r.points)) for r in self.rings),
             words=tuple(replace(w, at=at(w.at), height=w.height * factor) for w in self.words),
-            measures=tuple(replace(m, length=m.length * factor) for m in self.measures),
+            measures=tuple(
+                replace(m, length=m.length * factor, at=m.at and at(m.at)) for m in self.measures
+            ),
+            calibrations=tuple(
+                replace(c, m_per_unit=c.m_per_unit / factor) for c in self.calibrations
+            ),
             blocks=tuple(replace(b, low=at(b.low), high=at(b.high)) for b in self.blocks),
         )

@@ -1,33 +1,34 @@
 """Which unit the drawing is really in: the header's word, tested against what is drawn.
 
-Each piece of evidence votes for metres per drawing unit. Lettered dimensions,
-door size codes beside swings and stated room sizes measure the unit; swing
-radii and the size of the whole only make it likely. The header is believed
-unless what is drawn speaks against it.
+Lettered dimensions, door size codes beside swings, stated room sizes and further calibrations
+measure the scale (`scales`); swing radii and the size of the whole only make it likely. The header
+is believed unless what is drawn speaks against it; what differs is told with both figures.
 """
 
 from __future__ import annotations
 
-import re
-from collections import Counter
-from dataclasses import dataclass
-from itertools import permutations
-from math import hypot, log
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from math import log
 
 from farwall.facts.reading import Note
-from farwall.readers.lines.rays import free_spans
-from farwall.readers.lines.sheet import Role, Sheet, Words
-from farwall.readers.sizes import door_code, length_m, stated_size
+from farwall.readers.lines.scales import (
+    METRES,
+    Scale,
+    bare_scale,
+    find_evidence,
+    grouped,
+    unit_near,
+)
+from farwall.readers.lines.sheet import Role, Sheet
 
-METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
 HEADER_UNITS = {1: "in", 2: "ft", 4: "mm", 5: "cm", 6: "m"}
 IN_WORDS = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres"}
-_BARE = re.compile(r"\d{1,6}(?:[.,]\d{1,3})?")
-_CLOSE = 0.02  # of the unit: a drawn length and its lettering differ by rounding only
 _ANY_LEAF_M = (0.3, 2.5)
 _LEAF_M = (0.55, 1.1)  # a single leaf's usual width: common practice, no source
 _USUAL_HOUSE_M = 15.0
 _HOUSE_M = (1.0, 250.0)  # the longer side of a floor plan: common practice, no source
+_MOST_TOLD = 5
 
 
 @dataclass(frozen=True)
@@ -41,147 +42,160 @@ class UnitFinding:
     """A scale to reckon with when the true one is unknown: rooms come out, sizes do not."""
     mended: tuple[Note, ...] = ()
     asks: tuple[Note, ...] = ()
+    left: tuple[Note, ...] = ()
 
 
 def find_unit(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> UnitFinding:
     """The drawing's unit. `scale_m_per_unit` is the user's own word and overrules all."""
     header = HEADER_UNITS.get(sheet.header_code, "")
-    votes = measured_votes(sheet)
-    likely = _likely_units(sheet)
-    measured = _winner(votes)
     if not sheet.strokes:
         metres = METRES.get(header)
         return UnitFinding(metres, header, header, metres or 1.0)
+    scales = grouped(find_evidence(sheet))
     if scale_m_per_unit is not None:
-        return _told(scale_m_per_unit, header, measured)
-    if measured:
-        return _settled(measured, header, _evidence_words(votes, measured))
+        return _told(scale_m_per_unit, header, scales)
+    best = _best(sheet, scales, header)
+    if best is None and len(scales) > 1 and not _outweighed(scales):
+        return _undecided(scales, header)
+    found = _measured(sheet, best, header) if best else _likely(sheet, header)
+    return _tested(sheet, found, [s for s in scales if s is not best])
+
+
+def _outweighed(scales: Sequence[Scale]) -> bool:
+    return scales[0].weight >= 2 * scales[1].weight
+
+
+def _best(sheet: Sheet, scales: Sequence[Scale], header: str) -> Scale | None:
+    """The scale that outweighs all others, or the one of two that the header speaks for too."""
+    firm = [s for s in scales if not _is_lone_number(sheet, s, header)]
+    if not firm:
+        return None
+    if len(firm) == 1 or _outweighed(firm):
+        return firm[0]
+    spoken = [s for s in firm[:2] if header and s.is_near(METRES[header])]
+    return spoken[0] if spoken else None
+
+
+def _is_lone_number(sheet: Sheet, scale: Scale, header: str) -> bool:
+    """One lettered length that measures no unit proves nothing against a header that can be."""
+    lone = scale.weight <= 1 and not unit_near(scale.m_per_unit, max(0.02, scale.slack))
+    return lone and (sheet.format == "DXF" or bool(header))
+
+
+def _measured(sheet: Sheet, best: Scale, header: str) -> UnitFinding:
+    """A CAD drawing is in a unit of length where it is as good as in one; a sheet need not be."""
+    drawn = sheet.format == "DXF" and not any(e.kind == "calibration" for e in best.evidence)
+    unit = unit_near(best.m_per_unit, max(0.01, best.slack) if drawn else 1e-6)
+    scale = METRES[unit] if unit else best.m_per_unit
+    fits = "fit" if len(best.evidence) > 1 or best.evidence[0].members else "says so"
+    return _settled(scale, unit, header, f"{best.words} {fits}")
+
+
+def _likely(sheet: Sheet, header: str) -> UnitFinding:
+    """What header, swings and customs make likely; else the scale is asked for."""
+    likely = _likely_units(sheet)
     if header in likely and _swings_fit(sheet, METRES[header]):
         return UnitFinding(METRES[header], header, header, METRES[header])
     swings = _swing_unit(sheet)
     if swings:
-        return _settled(swings, header, "the doors' swings are drawn that large")
+        return _settled(METRES[swings], swings, header, "the doors' swings are drawn that large")
+    bare = bare_scale(sheet)
+    if bare and not header and _HOUSE_M[0] <= _extent(sheet) * bare.m_per_unit <= _HOUSE_M[1]:
+        unit = unit_near(bare.m_per_unit, max(0.01, bare.slack) if sheet.format == "DXF" else 1e-6)
+        lettered = "millimetres" if bare.members[0].rounding_m < 0.01 else "metres"
+        because = f"{bare.source} are taken for {lettered}, as is the custom"
+        return _settled(METRES[unit] if unit else bare.m_per_unit, unit, "", because)
+    if not header and sheet.inch_letters and "in" in likely and _swings_fit(sheet, METRES["in"]):
+        because = "the file letters lengths in feet and inches"
+        return _settled(METRES["in"], "in", "", because)
     return _unknown(sheet, header, likely)
 
 
-def measured_votes(sheet: Sheet) -> Counter[tuple[str, str]]:
-    """How often each kind of evidence measures each unit: counts of (kind, unit)."""
-    votes: Counter[tuple[str, str]] = Counter()
-    for measure in sheet.measures:
-        said, bare = length_m(measure.text), _BARE.fullmatch(measure.text.strip())
-        if bare:
-            number = float(bare[0].replace(",", "."))
-            votes[_bare_vote("dimension", number, measure.length)] += 1
-        votes[_vote("dimension", said, measure.length)] += 1
-    for words in sheet.words:
-        for width, drawn in _code_lengths(sheet, words):
-            votes[_vote("size code", width, drawn)] += 1
-        votes[_size_vote(sheet, words)] += 1
-    del votes["", ""]
-    return votes
+def figure(m_per_unit: float) -> str:
+    """A scale as it is shown beside another: `0.0254 m a unit`."""
+    return f"{m_per_unit:.4g} m a unit"
 
 
-def _vote(kind: str, said_m: float | None, drawn: float) -> tuple[str, str]:
-    if not said_m or drawn <= 0:
-        return "", ""
-    for unit, metres in METRES.items():
-        if abs(said_m / drawn / metres - 1) < _CLOSE:
-            return kind, unit
-    return "", ""
-
-
-def _bare_vote(kind: str, said: float, drawn: float) -> tuple[str, str]:
-    """A number without a unit: when it differs from the drawn length, only one pair of units fits.
-
-    `3.50` over a line of 3500 units: metres lettered, millimetres drawn.
-    """
-    for drawn_unit, lettered_unit in permutations(METRES, 2):
-        ratio = METRES[drawn_unit] / METRES[lettered_unit]
-        if said > 0 and abs(said / drawn / ratio - 1) < _CLOSE / 2:
-            return kind, drawn_unit
-    return "", ""
-
-
-def _code_lengths(sheet: Sheet, words: Words) -> list[tuple[float, float]]:
-    """Every width that a size code can mean, with the radius of each swing beside it."""
-    code = door_code(words.text)
-    if not code:
-        return []
-    near = [
-        s for s in sheet.swings if s.role is not Role.FIXTURE and _beside(s.centre, words, s.radius)
-    ]
-    return [(width, swing.radius) for swing in near for width, _ in code.sizes_m]
-
-
-def _beside(point: tuple[float, float], words: Words, radius: float) -> bool:
-    return hypot(point[0] - words.at[0], point[1] - words.at[1]) < 1.5 * radius
-
-
-def _size_vote(sheet: Sheet, words: Words) -> tuple[str, str]:
-    """A stated size against the free spans between the walls around it, when both sides agree."""
-    size = stated_size(words.text)
-    sides = (size.sides_m or size.bare) if size else None
-    spans = free_spans(sheet, words.at, words.turned_deg) if sides else None
-    if not size or not sides or not spans:
-        return "", ""
-    vote = _vote if size.sides_m else _bare_vote
-    for said in (sides, sides[::-1]):
-        votes = {vote("stated size", *pair) for pair in zip(said, spans, strict=True)}
-        if len(votes) == 1 and votes != {("", "")}:
-            return votes.pop()
-    return "", ""
-
-
-def _winner(votes: Counter[tuple[str, str]]) -> str:
-    totals: Counter[str] = Counter()
-    for (kind, unit), count in votes.items():
-        totals[unit] += count if kind != "size code" else min(count, 5)
-    ranked = totals.most_common(2)
-    if not ranked or (len(ranked) == 2 and ranked[0][1] < 2 * ranked[1][1]):
-        return ""
-    return ranked[0][0]
-
-
-def _evidence_words(votes: Counter[tuple[str, str]], unit: str) -> str:
-    names = {
-        "dimension": ("lettered dimension", "lettered dimensions"),
-        "size code": ("door size code", "door size codes"),
-        "stated size": ("stated room size", "stated room sizes"),
-    }
-    said = [
-        f"{votes[kind, unit]} {names[kind][votes[kind, unit] != 1]}"
-        for kind in names
-        if votes[kind, unit]
-    ]
-    return f"{', '.join(said)} fit"
-
-
-def _settled(unit: str, header: str, because: str) -> UnitFinding:
+def _settled(scale: float, unit: str, header: str, because: str) -> UnitFinding:
     mended: tuple[Note, ...] = ()
+    read = f"Read as {IN_WORDS[unit]}" if unit else f"Read at {figure(scale)}"
     if header and header != unit:
+        is_in = f"in {IN_WORDS[unit]} ({figure(scale)})" if unit else f"drawn at {figure(scale)}"
         words = (
-            f"The file's header says {IN_WORDS[header]}, but the drawing is in {IN_WORDS[unit]}: "
-            f"{because}. Read as {IN_WORDS[unit]}."
+            f"The file's header says {IN_WORDS[header]} ({figure(METRES[header])}), but the "
+            f"drawing is {is_in}: {because}. {read}."
         )
         mended = (Note("unit-overruled", words),)
     elif not header:
-        words = f"The file names no unit. Read as {IN_WORDS[unit]}: {because}."
-        mended = (Note("unit-found", words),)
-    return UnitFinding(METRES[unit], unit, header, METRES[unit], mended)
+        mended = (Note("unit-found", f"The file names no unit. {read}: {because}."),)
+    return UnitFinding(scale, unit, header, scale, mended)
 
 
-def _told(scale: float, header: str, measured: str) -> UnitFinding:
-    unit = next((u for u, m in METRES.items() if abs(m / scale - 1) < 1e-6), measured or header)
+def _told(scale: float, header: str, scales: Sequence[Scale]) -> UnitFinding:
+    near = unit_near(scale, 1e-6)
+    unit = near or (unit_near(scales[0].m_per_unit, 0.02) if scales else header)
     mended = [Note("scale-told", f"Read at {scale:g} metres a drawing unit, as told.")]
-    if measured and abs(METRES[measured] / scale - 1) > _CLOSE:
-        mended.append(
-            Note(
-                "scale-doubted",
-                f"What is lettered in the drawing measures {IN_WORDS[measured]} "
-                f"({METRES[measured]:g} metres a unit). Check the scale given.",
-            )
-        )
+    for other in [s for s in scales if not s.is_near(scale)][:_MOST_TOLD]:
+        what = f"{other.words} in the drawing tell {figure(other.m_per_unit)}"
+        words = f"{what}, {_apart(other.m_per_unit, scale)} from the scale told. Check it."
+        mended.append(Note("scale-doubted", words))
     return UnitFinding(scale, unit, header, scale, tuple(mended))
+
+
+def _tested(sheet: Sheet, found: UnitFinding, rivals: Sequence[Scale]) -> UnitFinding:
+    """With a word for everything that speaks against the scale found."""
+    if found.scale is None:
+        return found
+    mended, left, scale = list(found.mended), list(found.left), found.scale
+    for rival in rivals[:_MOST_TOLD]:
+        if rival.is_near(scale):
+            continue
+        if all(e.kind == "dimension" for e in rival.evidence):
+            left += _lying(rival, scale)
+            continue
+        words = (
+            f"{rival.words} tell {figure(rival.m_per_unit)}, {_apart(rival.m_per_unit, scale)} "
+            f"from the {figure(scale)} that is taken. Measure one wall."
+        )
+        mended.append(Note("scales-differ", words))
+    radii = _radii(sheet)
+    if radii and not _swings_fit(sheet, scale):
+        leaf = radii[len(radii) // 2] * scale
+        words = f"At {figure(scale)} the doors' leaves would be {leaf:.3g} m wide. Check the scale."
+        mended.append(Note("scale-doubted", words))
+    return replace(found, mended=tuple(mended), left=tuple(left))
+
+
+def _lying(rival: Scale, scale: float) -> list[Note]:
+    """Lettered dimensions that do not fit what is drawn under them."""
+    notes = []
+    for one in [e for evidence in rival.evidence for e in evidence.members][:_MOST_TOLD]:
+        at = None if one.at is None else (one.at[0] * scale, one.at[1] * scale)
+        words = (
+            f"A dimension is lettered {one.text} where {one.drawn * scale:.3f} m is drawn "
+            f"({figure(one.m_per_unit)} against {figure(scale)}). What is drawn was taken: "
+            "measure there."
+        )
+        notes.append(Note("dimension-doubted", words, at))
+    return notes
+
+
+def _apart(first: float, second: float) -> str:
+    share = max(first, second) / min(first, second)
+    return f"{share:.3g} times apart" if share >= 2 else f"{100 * (share - 1):.1f} % apart"
+
+
+def _undecided(scales: Sequence[Scale], header: str) -> UnitFinding:
+    first, second = scales[0], scales[1]
+    said = f" The header says {IN_WORDS[header]} ({figure(METRES[header])})." if header else ""
+    words = (
+        f"Two scales speak against each other: {first.words} tell {figure(first.m_per_unit)}, "
+        f"{second.words} tell {figure(second.m_per_unit)}, "
+        f"{_apart(first.m_per_unit, second.m_per_unit)}.{said} Measure one wall and say how many "
+        f"metres one drawing unit is, for instance --scale {first.m_per_unit:.4g}."
+    )
+    asks = (Note("scale", words), Note("scales-differ", words))
+    return UnitFinding(None, "", header, first.m_per_unit, asks=asks[:1], mended=asks[1:])
 
 
 def _unknown(sheet: Sheet, header: str, likely: list[str]) -> UnitFinding:
@@ -193,7 +207,7 @@ def _unknown(sheet: Sheet, header: str, likely: list[str]) -> UnitFinding:
     )
     extent = _extent(sheet)
     usual = sorted(likely, key=lambda unit: abs(log(extent * METRES[unit] / _USUAL_HOUSE_M)))
-    unit = usual[0] if usual else ""
+    unit = usual[0] if usual and sheet.format == "DXF" else ""
     working = METRES[unit] if unit else (_USUAL_HOUSE_M / extent if extent > 0 else 1.0)
     return UnitFinding(None, "", header, working, asks=(ask,))
 
@@ -203,19 +217,26 @@ def _likely_units(sheet: Sheet) -> list[str]:
     return [u for u, metres in METRES.items() if _HOUSE_M[0] <= extent * metres <= _HOUSE_M[1]]
 
 
+def _radii(sheet: Sheet) -> list[float]:
+    """Radii of doors' swings: on a layer of doors, or quarter circles where no layer says so."""
+    named = sorted(s.radius for s in sheet.swings if s.role is Role.OPENING)
+    quarters = (s.radius for s in sheet.swings if s.role is Role.OTHER and 80 < s.sweep_deg < 100)
+    return named or sorted(quarters)
+
+
 def _swing_unit(sheet: Sheet) -> str:
-    radii = sorted(s.radius for s in sheet.swings if s.role is Role.OPENING)
+    radii = _radii(sheet)
     if not radii:
         return ""
     middle = radii[len(radii) // 2]
     fits = [u for u, metres in METRES.items() if _LEAF_M[0] <= middle * metres <= _LEAF_M[1]]
     likely = [unit for unit in fits if unit in _likely_units(sheet)]
-    return likely[0] if len(likely) == 1 else ""
+    return likely[0] if len(likely) == 1 and sheet.format == "DXF" else ""
 
 
 def _swings_fit(sheet: Sheet, metres: float) -> bool:
     """Whether the doors' swings would have the size of a door's leaf; true where none is drawn."""
-    radii = sorted(s.radius for s in sheet.swings if s.role is Role.OPENING)
+    radii = _radii(sheet)
     return not radii or _ANY_LEAF_M[0] <= radii[len(radii) // 2] * metres <= _ANY_LEAF_M[1]
 
 
