@@ -6,6 +6,7 @@ of `scale_m_per_unit`, the user's own word for the drawing's unit [m], and gives
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
@@ -48,7 +49,13 @@ def _is_json(data: bytes) -> bool:
     return head(data).startswith((b"{", b"["))
 
 
+def _is_svg(data: bytes) -> bool:
+    start = head(data)
+    return start.startswith(b"<") and re.search(rb"<(?:\w+:)?svg[\s>]", start) is not None
+
+
 KINDS: tuple[Kind, ...] = (
+    Kind("SVG", _is_svg, "farwall.readers.svg.read", "read_svg"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
     Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from math import atan2, degrees, dist, hypot, pi
 
 from farwall.floor.geometry import Point
@@ -33,7 +34,7 @@ def arc_through(points: Sequence[Point]) -> Arc | None:
     centre, radius = circle
     if any(abs(dist(centre, point) - radius) > _ROUND * radius for point in points):
         return None
-    turns = [_turn(centre, a, b) for a, b in zip(points, points[1:], strict=False)]
+    turns = [_turn(centre, a, b) for a, b in pairwise(points)]
     if not (all(t > 0 for t in turns) or all(t < 0 for t in turns)):
         return None
     sweep = degrees(abs(sum(turns)))

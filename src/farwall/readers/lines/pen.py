@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
-from math import isfinite
+from math import dist, isfinite
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point
@@ -39,8 +39,10 @@ class Pen:
     seen: int = 0
 
     def trace(self, pieces: Sequence[Piece], *, layer: str, role: Role, dashed: bool = False,
-              closed: bool = False) -> None:  # fmt: skip
+              closed: bool = False, sliver: float = 0.0) -> None:  # fmt: skip
         """Add one connected line; `closed` ones end where they began.
+
+        A closed box narrower than `sliver` is a line that was drawn as a filled box.
 
         Raises ValueError where a point lies beyond any page, Refused past the most strokes.
         """
@@ -50,6 +52,10 @@ class Pen:
             return
         self._count(len(points))
         _check(points)
+        middle = _middle_line(points, sliver) if sliver else None
+        if middle:
+            self.strokes.append(Stroke(*middle, layer, role, dashed))
+            return
         if closed and points[0] != points[-1]:
             whole.append(Piece((points[-1], points[0])))
         if closed and not any(piece.curve for piece in whole):
@@ -100,10 +106,27 @@ def _parted(piece: Piece) -> list[Piece]:
         return [piece]
     found, last = [], 0
     for start, end in chords(piece.points):
-        found += [Piece(piece.points[last : start + 1]), Piece(piece.points[start : end + 1], True)]
+        found += [
+            Piece(piece.points[last : start + 1]),
+            Piece(piece.points[start : end + 1], curve=True),
+        ]
         last = end
     found.append(Piece(piece.points[last:]))
     return [part for part in found if len(part.points) > 1]
+
+
+def _middle_line(points: Sequence[Point], sliver: float) -> tuple[Point, Point] | None:
+    """The line in the middle of a long box as thin as a pen, or None."""
+    corners = list(dict.fromkeys(points))
+    if len(corners) != 4:
+        return None
+    a, b, c, d = corners
+    if dist(a, b) > dist(b, c):
+        b, c, d, a = a, b, c, d
+    ends = dist(a, b), dist(c, d)
+    if max(ends) > sliver or dist(b, c) < 3 * max(ends):
+        return None
+    return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), ((c[0] + d[0]) / 2, (c[1] + d[1]) / 2)
 
 
 def _check(points: Sequence[Point]) -> None:

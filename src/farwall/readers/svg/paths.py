@@ -16,8 +16,8 @@ _NUMBERS = re.compile(_NUMBER)
 _COMMAND = re.compile(r"([MmLlHhVvCcSsQqTtAaZz])([^MmLlHhVvCcSsQqTtAaZz]*)")
 _STRANGE = re.compile(r"[^\d\s,.eE+-]")
 _NEXT = r"[\s,]*"
-_ARC = re.compile(rf"{_NEXT}({_NUMBER}){_NEXT}({_NUMBER}){_NEXT}({_NUMBER}){_NEXT}([01]){_NEXT}([01])"
-                  rf"{_NEXT}({_NUMBER}){_NEXT}({_NUMBER})")  # fmt: skip
+_FLAGGED = (_NUMBER, _NUMBER, _NUMBER, "[01]", "[01]", _NUMBER, _NUMBER)
+_ARC = re.compile("".join(rf"{_NEXT}({part})" for part in _FLAGGED))
 _NEEDS = {"M": 2, "L": 2, "H": 1, "V": 1, "C": 6, "S": 4, "Q": 4, "T": 2, "A": 7, "Z": 0}
 _STEPS = 16  # pieces of a curve: as a quarter circle of 0.9 m it is then told to 1 mm
 _ARC_STEP_RAD = 0.1
@@ -49,8 +49,9 @@ def _commands(data: str) -> Iterator[tuple[str, list[float]]]:
     for command, said in _COMMAND.findall(data):
         strange = _STRANGE.search(said)
         plain = said[: strange.start()] if strange else said
-        yield command, _arc_numbers(plain) if command in "aA" else list(
-            map(float, _NUMBERS.findall(plain))
+        yield (
+            command,
+            _arc_numbers(plain) if command in "aA" else list(map(float, _NUMBERS.findall(plain))),
         )
         if strange:
             return
@@ -150,7 +151,7 @@ class _Turtle:
 
     def _curve(self, points: list[Point]) -> None:
         self._lift()
-        self.paths[-1].pieces.append(Piece(points, True))
+        self.paths[-1].pieces.append(Piece(points, curve=True))
 
     def _lift(self) -> None:
         if len(self.straight) > 1:

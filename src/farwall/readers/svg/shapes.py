@@ -56,7 +56,7 @@ def _rect(node: Node, view: View) -> list[Subpath]:
     if rx <= 0 or ry <= 0:
         corners = [(x, y), (x + wide, y), (x + wide, y + high), (x, y + high)]
         return [Subpath([Piece(corners)], closed=True)]
-    return [_rounded(x, y, wide, high, rx, ry)]
+    return [_rounded((x, y, x + wide, y + high), rx, ry)]
 
 
 def _radii(node: Node, view: View, wide: float, high: float) -> tuple[float, float]:
@@ -66,8 +66,8 @@ def _radii(node: Node, view: View, wide: float, high: float) -> tuple[float, flo
     return min(rx or 0.0, wide / 2), min(ry or 0.0, high / 2)
 
 
-def _rounded(x: float, y: float, wide: float, high: float, rx: float, ry: float) -> Subpath:
-    right, low = x + wide, y + high
+def _rounded(box: tuple[float, float, float, float], rx: float, ry: float) -> Subpath:
+    x, y, right, low = box
     sides: list[tuple[Point, Point]] = [
         ((x + rx, y), (right - rx, y)),
         ((right, y + ry), (right, low - ry)),
@@ -76,7 +76,10 @@ def _rounded(x: float, y: float, wide: float, high: float, rx: float, ry: float)
     ]
     pieces = []
     for (start, end), (after, _) in zip(sides, sides[1:] + sides[:1], strict=True):
-        pieces += [Piece((start, end)), Piece(arc_points(end, after, [rx, ry, 0, 0, 1]), True)]
+        pieces += [
+            Piece((start, end)),
+            Piece(arc_points(end, after, [rx, ry, 0, 0, 1]), curve=True),
+        ]
     return Subpath(pieces, closed=True)
 
 
@@ -90,7 +93,7 @@ def _ellipse(node: Node, view: View) -> list[Subpath]:
         return []
     turns = [2 * pi * step / _STEPS for step in range(_STEPS)]
     points = [(middle[0] + rx * cos(turn), middle[1] + ry * sin(turn)) for turn in turns]
-    return [Subpath([Piece([*points, points[0]], True)], closed=True)]
+    return [Subpath([Piece([*points, points[0]], curve=True)], closed=True)]
 
 
 def _number(node: Node, name: str, whole: float) -> float:

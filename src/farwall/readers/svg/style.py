@@ -110,7 +110,9 @@ def read_sheets(texts: list[str]) -> Sheets:
 def declarations(body: str) -> dict[str, str]:
     """`stroke:#000; fill:none` as pairs."""
     pairs = (part.partition(":") for part in body.split(";"))
-    return {name.strip().lower(): value.replace("!important", "").strip() for name, _, value in pairs}
+    return {
+        name.strip().lower(): value.replace("!important", "").strip() for name, _, value in pairs
+    }
 
 
 def styled(parent: Style, node: Node, sheets: Sheets) -> Style:

@@ -57,7 +57,7 @@ def open_tree(data: bytes) -> Node:
 
 
 def local_name(name: str) -> str:
-    """`{namespace}path` as `path`; link and label attributes of all namespaces by their own name."""
+    """`{namespace}path` as `path`; link and label attributes too."""
     return name.rpartition("}")[2]
 
 
