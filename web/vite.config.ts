@@ -4,7 +4,14 @@ import { join } from "node:path";
 import { defineConfig, type Plugin } from "vite";
 
 const OUT = "../src/farwall/web/slab/dist";
-const HELD = ["index.html", "early.js", "slab.js", "slab.css", "slab.webmanifest"];
+const HELD = ["index.html", "slab.js", "slab.css", "slab.webmanifest"];
+
+/** The page with what must begin before its script is there: without comments and indents, inside it. */
+function page(): string {
+  const here = (name: string) => readFileSync(join(import.meta.dirname, name), "utf-8");
+  const early = here("early.js").split("\n").map((line) => line.trim()).filter((line) => line && !line.startsWith("//"));
+  return here("index.html").replace("EARLY", () => early.join("\n"));
+}
 
 /** The worker is named after what it keeps, so that a new build is fetched whole. */
 function named(): Plugin {
@@ -13,7 +20,7 @@ function named(): Plugin {
     closeBundle() {
       const out = join(import.meta.dirname, OUT);
       const hash = createHash("sha256");
-      writeFileSync(join(out, "index.html"), readFileSync(join(import.meta.dirname, "index.html")));
+      writeFileSync(join(out, "index.html"), page());
       for (const name of HELD) hash.update(readFileSync(join(out, name)));
       const worker = join(out, "sw.js");
       const text = readFileSync(worker, "utf-8").replace("VERSION", hash.digest("hex").slice(0, 12));

@@ -5,8 +5,16 @@ import type { Wishes } from "./store.ts";
 let sound: AudioContext | null = null;
 let lock: WakeLockSentinel | null = null;
 
-/** Browsers let a page sound only after a tap: to be called from one. */
+/**
+ * Browsers let a page sound only after a tap: to be called from one. Making the sound ready takes a
+ * slow phone a tenth of a second, so it is done while the tap is on its way to the disk; a browser
+ * still knows the tap then.
+ */
 export function wake(): void {
+  setTimeout(ready, 0);
+}
+
+function ready(): void {
   try {
     sound ??= new AudioContext();
     if (sound.state === "suspended") void sound.resume();

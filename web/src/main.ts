@@ -8,15 +8,29 @@ import { safe } from "./pages/shown.ts";
 import { unpack } from "./paper.ts";
 import { w } from "./pure/words.ts";
 import { photosOf } from "./send.ts";
+import type { Sheet } from "./pure/sheet.ts";
 import { alone, job, now, speakAsWished, using } from "./state.ts";
-import { change, emptyMemory, forgetPhotos, NO_JOB, read, WISHES } from "./store.ts";
+import { change, early, emptyMemory, forgetPhotos, NO_JOB, read, WISHES } from "./store.ts";
 import { keyWanted, sync, takeKey } from "./sync.ts";
 
 const EVERY_MS = 20_000;
 
+/** Whether the memory holds nothing that would have changed what was drawn before it was read. */
+let known: Promise<boolean> = Promise.resolve(true);
+/** While what is shown was drawn before the memory was read. */
+let guessed = false;
+
+/** A tap on what was drawn before the memory was read counts only if the memory changes nothing. */
+async function tapped(told: string): Promise<void> {
+  const onGuess = guessed;
+  if (!(await known) && onGuess) return;
+  await act(told);
+  void keepAwake(now.wishes.awake);
+}
+
 function listen(): void {
   const main = listenToHands({
-    tap: (told) => { void keepAwake(now.wishes.awake); void act(told); },
+    tap: (told) => { void tapped(told); },
     hasMain: () => now.view === "run",
     pressed: press,
     lifted: lift,
@@ -40,29 +54,85 @@ function tidy(): void {
   void forgetPhotos(new Set(photosOf(entries)));
 }
 
-async function begin(): Promise<void> {
+const NEW = "farwall-slab-kept";
+
+/** A page that was never kept on this phone: there is nothing to be read before it is drawn. */
+function isNew(): boolean {
+  try {
+    return !alone && !localStorage.getItem(NEW);
+  } catch {
+    return false;
+  }
+}
+
+function noLongerNew(): void {
+  try {
+    localStorage.setItem(NEW, "1");
+  } catch {
+    // a browser that keeps nothing: the next opening waits for the memory, as ever
+  }
+}
+
+/** On a new phone the plan is drawn as soon as it comes, while the memory still opens. */
+async function drawEarly(): Promise<boolean> {
+  const begun = early();
+  if (!begun?.told || !isNew()) return false;
+  const answer = await begun.told.catch(() => null);
+  if (!answer?.ok) return false;
+  const sheet = await answer.clone().json() as Sheet;
+  if (now.memory) return false; // it was sooner
+  now.memory = emptyMemory();
+  now.mine = { ...NO_JOB, key: begun.key, sheet };
+  now.sheet = sheet;
+  speakAsWished();
+  guessed = true;
+  draw();
+  return true;
+}
+
+/** Reads what the phone kept. Returns whether what was drawn before it, if anything, still holds. */
+async function remember(): Promise<boolean> {
   const [memory, wishes, mine] = await Promise.all([
     change("memory", emptyMemory(), (one) => one), read("wishes", WISHES), read(`job ${job}`, NO_JOB),
   ]);
+  const { kept, waiting } = memory.phone;
+  const held = ![kept, waiting].some((some) => Object.keys(some).length) && !mine.others.length && !mine.rest;
   now.memory = memory;
   now.wishes = { ...WISHES, ...wishes, headset: false };
   now.mine = { ...NO_JOB, ...mine };
+  return held;
+}
+
+/** What a phone needs to put the page among its own; asked for when all that matters is there. */
+function mayBeKept(): void {
+  const link = document.createElement("link");
+  link.rel = "manifest";
+  link.href = "/slab/files/slab.webmanifest";
+  document.head.append(link);
+}
+
+async function begin(): Promise<void> {
+  listen();
+  const drawn = drawEarly();
+  known = remember();
+  const held = await known;
   if (!alone) {
     await takeKey();
-    now.sheet = now.mine.sheet;
+    now.sheet = now.mine.sheet ?? now.sheet;
   }
   speakAsWished();
-  listen();
   if (!alone && !now.mine.key) keyWanted(w("keyTold"));
-  else draw();
+  else if (!now.sheet || !held || !(await drawn)) draw();
+  guessed = false;
   setInterval(tick, 200);
   setInterval(() => void sync(), EVERY_MS);
   setInterval(() => { if (using() && ["run", "helper"].includes(now.view)) redraw(); }, 15_000);
-  void sync();
+  void sync().then(() => alone || mayBeKept());
   if (!alone && "serviceWorker" in navigator) {
     navigator.serviceWorker.register("/slab/files/sw.js", { scope: "/slab/" }).catch(() => undefined);
   }
   void navigator.storage?.persist?.();
+  noLongerNew();
   tidy();
   await unpack();
 }

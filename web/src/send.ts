@@ -3,7 +3,7 @@ import { w } from "./pure/words.ts";
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Sheet } from "./pure/sheet.ts";
-import { change, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
+import { change, early, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
 
 const PATIENCE_MS = 15_000;
 const PHOTO_PATIENCE_MS = 90_000;
@@ -137,14 +137,11 @@ async function offerSome(key: string, fits: (one: Entry) => boolean): Promise<vo
   }
 }
 
-/** What `early.js` asked for while this script was on its way. */
-interface Early { key: string; told: Promise<Response> }
-
 /** The plan of the job as the phone carries it. Raises NoAnswer. */
 export async function fetchSheet(job: string, key: string): Promise<JobMemory> {
-  const page = window as { early?: Early };
-  const begun = page.early?.key === key ? page.early.told : undefined;
-  delete page.early;
+  const page = early();
+  const begun = page?.key === key ? page.told : undefined;
+  delete page?.told;
   const sheet = await ask<Sheet>(key, `${of(job)}/sheet`, undefined, begun);
   return change(`job ${job}`, NO_JOB, (one) => {
     const same = one.sheet?.inputs_hash === sheet.inputs_hash && one.sheet.starts_at === sheet.starts_at;

@@ -1,5 +1,5 @@
 /** The page's own memory: one record, changed in transactions so that two tabs lose nothing. */
-import { openDB, type IDBPDatabase } from "idb";
+import { openDB, wrap, type IDBPDatabase } from "idb";
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { jumped, type Clocks } from "./pure/era.ts";
 import { nextId, type Last } from "./pure/ids.ts";
@@ -65,15 +65,35 @@ export const WISHES: Wishes = {
 
 let held: IDBPDatabase | null = null;
 
-async function db(): Promise<IDBPDatabase> {
-  held ??= await openDB("farwall-slab", 2, {
+/** What the page began before this script was there (`early.js`); nothing in the one file. */
+export interface Early { key: string; told?: Promise<Response>; base?: Promise<IDBDatabase> }
+export const early = (): Early | undefined => (window as { early?: Early }).early;
+
+async function opened(): Promise<IDBPDatabase> {
+  const begun = early()?.base;
+  if (begun) {
+    delete early()!.base;
+    const base = await begun;
+    base.onversionchange = () => { held = null; base.close(); };
+    base.onclose = () => { held = null; };
+    return wrap(base);
+  }
+  return openDB("farwall-slab", 2, {
     upgrade: (base, old) => {
       if (old < 1) base.createObjectStore("kept");
       if (old < 2) base.createObjectStore("photos");
     },
-    blocking: () => { held?.close(); held = null; },
+    blocking: (_was, _will, event) => { held = null; (event.target as IDBDatabase).close(); },
     terminated: () => { held = null; },
   });
+}
+
+let opening: Promise<IDBPDatabase> | null = null;
+
+async function db(): Promise<IDBPDatabase> {
+  if (held) return held;
+  opening ??= opened().finally(() => { opening = null; });
+  held = await opening;
   return held;
 }
 

@@ -41,7 +41,7 @@ async function freshSheet(key: string): Promise<void> {
 }
 
 async function rounds(key: string): Promise<void> {
-  if (!using()) { // with the plan there is something to tap: all else comes after
+  if (!using() || !now.mine.sheet) { // with the plan there is something to tap: all else comes after
     await freshSheet(key);
     redraw();
   }

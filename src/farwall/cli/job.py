@@ -108,7 +108,14 @@ def _job_in(options: argparse.Namespace) -> Job:
 
 def _job_data(path: Path) -> object | None:
     """The file's values when it looks like a job of ours, None when it is something else."""
+    from farwall.readers.apart.start import insist_bearable
+    from farwall.readers.json_text import MOST_BYTES
+
     try:
+        what_it_is = path.stat()
+        insist_bearable(what_it_is, path.name)
+        if what_it_is.st_size > MOST_BYTES:
+            return None
         head = path.read_bytes()[:64].lstrip(b"\xef\xbb\xbf \t\r\n")
     except OSError as error:
         what = f"{error.strerror or error}."

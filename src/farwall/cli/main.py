@@ -31,6 +31,7 @@ COMMANDS = {
     "days": "the calendar: one house by the hour, many houses and crews by the day",
     "check": "replay a plan on the floor and say what is wrong with it",
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
+    "export": "a floor for other programs: GeoJSON, DXF, SVG, in layers; read back without loss",
     "learn": "what closed jobs teach: coverage, pace, waits, hours; which job moved what",
     "van": "what is in the van: a sound sprayer and a spare, what to buy, what a job used up",
     "sync": "send what was logged without signal to the book, fetch what others logged",

@@ -25,6 +25,8 @@ from farwall.floor.nouns import (
 
 Json = dict[str, Any]
 KINDS = ("room", "opening", "exit", "fixture", "saw cut", "window")
+BESIDE = ("step", "stop line", "band")
+"""Kinds that stand beside a floor in an export and are no part of it: passed over here."""
 
 
 def floor_collection(floor: Floor, exits: Sequence[Exit] = ()) -> Json:
@@ -99,6 +101,8 @@ class _Reader:
             "window": self._window,
         }
         kind = properties.get("kind")
+        if kind in BESIDE:
+            return
         if kind not in takers:
             known = ", ".join(takers)
             self.mistake(f"{where}.properties.kind", f"the kind {kind!r} is not known.",

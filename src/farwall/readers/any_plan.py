@@ -12,24 +12,41 @@ from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
 
 
 def read_plan(path: Path, *, scale_m_per_unit: float | None = None) -> Reading:
-    """The floor in a file of any kind that can be read.
+    """The floor in a file of any kind that can be read, read by a process of its own.
 
     `scale_m_per_unit` [m] is the user's own word for the drawing's unit.
     Raises Refused with what can be read, and OSError when there is no such file.
     """
-    return read_bytes(path.read_bytes(), name=path.name, scale_m_per_unit=scale_m_per_unit)
+    from farwall.readers.apart.start import read_file
+
+    _check_scale(scale_m_per_unit)
+    return read_file(path, scale_m_per_unit=scale_m_per_unit)
+
+
+def read_content(
+    content: bytes, *, name: str = "", scale_m_per_unit: float | None = None
+) -> Reading:
+    """The floor in bytes that a stranger sent, read by a process of its own. Raises Refused."""
+    from farwall.readers.apart import start
+
+    _check_scale(scale_m_per_unit)
+    return start.read_bytes(content, name=name, scale_m_per_unit=scale_m_per_unit)
 
 
 def read_bytes(data: bytes, *, name: str = "", scale_m_per_unit: float | None = None) -> Reading:
-    """The floor in the bytes of a file; `name` only helps to word a refusal."""
+    """The floor in the bytes of a file, read here and now, with no limit to what it costs.
+
+    `name` only helps to word a refusal. What strangers send is for `read_plan` and `read_content`.
+    """
     _check_scale(scale_m_per_unit)
     try:
-        return _read(data, scale_m_per_unit)
+        return reading_in(data, scale_m_per_unit)
     except Refused as refusal:
         raise Refused(*refusal.mistakes, about=refusal.about or _about(name)) from refusal
 
 
-def _read(data: bytes, scale_m_per_unit: float | None) -> Reading:
+def reading_in(data: bytes, scale_m_per_unit: float | None) -> Reading:
+    """The floor in the bytes, by the first reader that knows their kind. Raises Refused."""
     head = data[:HEAD_BYTES].lstrip(BLANKS)
     if not head:
         raise Refused(Mistake("", "The file is empty.", CAN_READ))

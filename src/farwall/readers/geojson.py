@@ -16,10 +16,10 @@ import shapely
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading, Storey
-from farwall.floor.faults import faults_of
-from farwall.floor.geojson import KINDS, Json, floor_from_collection, polygon_from
+from farwall.floor.geojson import KINDS, Json, polygon_from
 from farwall.floor.geometry import Point, PolygonGeometry, polygon_geometry
 from farwall.floor.nouns import Exit, Floor, Room
+from farwall.job.exchange import reading_of
 from farwall.readers.room_names import Ids, slug
 
 WGS84_A_M = 6378137.0
@@ -89,21 +89,8 @@ def _collection(value: Any) -> Json:
 
 
 def _ours(collection: Json) -> Reading:
-    floor, exits = floor_from_collection(collection)
-    faults = faults_of(floor, exits)
-    if faults:
-        raise Refused(*faults)
-    names = dict.fromkeys(room.storey for room in floor.rooms)
-    return Reading(
-        format="GeoJSON",
-        length_unit="m",
-        header_unit="m" if collection.get("units") == "m" else "",
-        scale_m_per_unit=1.0,
-        floor=floor,
-        exits=exits,
-        storeys=tuple(Storey(name, name) for name in names if name),
-        asks=tuple(_asks(floor, exits)),
-    )
+    header = "m" if collection.get("units") == "m" else ""
+    return reading_of(collection, format_name="GeoJSON", header_unit=header)
 
 
 def _theirs(features: list[Json], scale_m_per_unit: float | None) -> Reading:

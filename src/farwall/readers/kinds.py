@@ -6,13 +6,13 @@ of `scale_m_per_unit`, the user's own word for the drawing's unit [m], and gives
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from farwall.readers.xml_text import root_name
+
 HEAD_BYTES = 4096
 BLANKS = b"\xef\xbb\xbf \t\r\n"
-CAN_READ = "DXF drawings and GeoJSON floors can be read."
 
 
 @dataclass(frozen=True)
@@ -49,23 +49,36 @@ def _is_json(data: bytes) -> bool:
     return head(data).startswith((b"{", b"["))
 
 
-def _is_svg(data: bytes) -> bool:
-    start = head(data)
-    return start.startswith(b"<") and re.search(rb"<(?:\w+:)?svg[\s>]", start) is not None
+def _is_step(data: bytes) -> bool:
+    return head(data).startswith(b"ISO-10303-21")
+
+
+def _has_root(name: str) -> Callable[[bytes], bool]:
+    return lambda data: root_name(data) == name
+
+
+def _is_own_svg(data: bytes) -> bool:
+    return head(data).startswith(b"<") and b"data-farwall=" in head(data)
 
 
 KINDS: tuple[Kind, ...] = (
-    Kind("SVG", _is_svg, "farwall.readers.svg.read", "read_svg"),
+    Kind("IFC", _is_step, "farwall.readers.ifc.read", "read_ifc"),
+    Kind("SVG", _is_own_svg, "farwall.readers.own_svg", "read_own_svg"),
+    Kind("SVG", _has_root("svg"), "farwall.readers.svg.read", "read_svg"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
+    Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml"),
+    Kind(
+        "IndoorGML", _has_root("IndoorFeatures"), "farwall.readers.indoorgml.read", "read_indoorgml"
+    ),
     Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
 )
 UNREAD: tuple[Unread, ...] = (
     Unread(b"AC10", "a DWG drawing", "Save it as DXF in the program it was drawn with."),
     Unread(b"%PDF", "a PDF", "Ask for the drawing as DXF."),
-    Unread(b"ISO-10303-21", "an IFC or STEP model", "Export the floor plan as DXF."),
     Unread(b"\x89PNG", "a picture", "Ask for the drawing as DXF."),
     Unread(b"\xff\xd8\xff", "a picture", "Ask for the drawing as DXF."),
     Unread(b"GIF8", "a picture", "Ask for the drawing as DXF."),
     Unread(b"PK\x03\x04", "a zip archive", "Unpack it and hand over the drawing itself."),
     Unread(b"\x1f\x8b", "a compressed file", "Unpack it and hand over the drawing itself."),
 )
+CAN_READ = f"What can be read: {', '.join(sorted({kind.name for kind in KINDS}))}."

@@ -9,6 +9,8 @@ import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms_planned
 
 from farwall.cli.main import main
+from farwall.floor.geojson import BESIDE
+from farwall.readers.any_plan import read_bytes
 from farwall.readers.job_json import job_from
 from farwall.web.pages.house_papers import DAYS, OPEN, SLAB
 from farwall.web.words import words
@@ -61,10 +63,22 @@ def test_facts_plan_and_log_are_those_of_the_book(office, capsys):
     assert json.loads(line)["entry"]["about"] == {"text": "x"}
 
 
-def test_floors_are_those_of_the_open_format(office, tmp_path):
+def test_floors_are_those_of_the_open_format_with_the_marks_of_the_plan(office, tmp_path):
     office.book.out(tmp_path / "out")
     (floor,) = (tmp_path / "out" / "floors").iterdir()
-    assert paper(office, "floor.geojson").content == floor.read_bytes()
+    kept, handed = json.loads(floor.read_bytes()), paper(office, "floor.geojson").json()
+    of_plan = [one for one in handed["features"] if one["properties"]["kind"] in BESIDE]
+    assert {one["properties"]["kind"] for one in of_plan} == {"stop line", "band"}
+    assert [one for one in handed["features"] if one not in of_plan] == kept["features"]
+
+
+def test_the_floor_in_layers_is_read_back_as_the_same_floor(office):
+    floor = read_bytes(paper(office, "floor.geojson").content).floor
+    for name, kind in (("floor.dxf", "image/vnd.dxf"), ("floor-layers.svg", "image/svg+xml")):
+        answer = paper(office, name)
+        assert answer.headers["content-type"].startswith(kind)
+        assert answer.headers["content-disposition"] == f'attachment; filename="{name}"'
+        assert read_bytes(answer.content).floor == floor
 
 
 def test_the_calendar_file_of_a_house_has_the_ids_and_counts_of_the_firms(office):

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import asyncio
+import base64
+import hashlib
+import re
 from datetime import UTC, datetime
 
 import httpx
@@ -88,10 +91,21 @@ def test_each_file_is_served_as_what_it_is_under_a_strict_policy(ask, name):
     assert told.status_code == 200
     assert told.headers["content-type"] == KINDS[name]
     policy = told.headers["content-security-policy"]
-    assert "default-src 'none'; script-src 'self'; style-src 'self'" in policy
+    assert re.match(
+        r"default-src 'none'; script-src 'self'( 'sha256-\S+')?; style-src 'self'", policy
+    )
     assert "unsafe" not in policy
+    assert ("sha256-" in policy) == (name == "index.html")
     assert told.headers["x-content-type-options"] == "nosniff"
     assert told.headers["referrer-policy"] == "no-referrer"
+
+
+def test_the_page_may_hold_this_one_script_and_no_other(ask):
+    told = ask(f"/slab/{JOB}")
+    inside = re.findall(r"<script>(.*?)</script>", told.text, re.DOTALL)
+    digest = base64.b64encode(hashlib.sha256(inside[0].encode()).digest()).decode()
+    assert len(inside) == 1
+    assert f"script-src 'self' 'sha256-{digest}';" in told.headers["content-security-policy"]
 
 
 def test_what_has_not_changed_is_not_sent_again(ask):

@@ -61,7 +61,7 @@ class Gatherer:
                 )
             try:
                 self._one(entity, block=block, layer=layer, depth=depth, dashed=dashed)
-            except Refused:
+            except (Refused, MemoryError):
                 raise
             except Exception:  # one spoilt entity must not cost the whole floor
                 self.skipped[str(entity.dxftype())] += 1
@@ -170,7 +170,7 @@ def _each(entities: Iterable[Any], skipped: Counter[str]) -> Iterator[Any]:
             yield next(iterator)
         except StopIteration:
             return
-        except Refused:
+        except (Refused, MemoryError):
             raise
         except Exception:  # a block that cannot be taken apart ends here, and is counted
             skipped["INSERT"] += 1

@@ -33,6 +33,8 @@ def load(data: bytes) -> tuple[Drawing, tuple[str, ...]]:
                 "Save the floor plan alone into a file of its own.",
             )
         )
+    with _quiet():  # what the library says on starting is about this machine, not about the file
+        import ezdxf  # noqa: F401
     with _quiet() as said:
         return _recovered(data, said)
 
@@ -41,6 +43,8 @@ def _recovered(data: bytes, said: list[str]) -> tuple[Drawing, tuple[str, ...]]:
     try:
         document, auditor = _opened(data)
         document.modelspace()
+    except MemoryError:  # its limit is told by whoever set it
+        raise
     except Exception as error:  # whatever broken bytes do inside the library is the file's fault
         line = re.search(r"line:? (\d+)", str(error))
         what = f"{'t' if line else 'T'}his looks like a DXF, but it is too damaged to open."

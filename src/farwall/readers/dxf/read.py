@@ -6,6 +6,7 @@ from farwall.facts.reading import Reading
 from farwall.readers.dxf.gather import gather
 from farwall.readers.dxf.load import load
 from farwall.readers.lines.read import read_sheet
+from farwall.readers.own_dxf import own_reading
 
 
 def read_dxf(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
@@ -13,7 +14,10 @@ def read_dxf(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
 
     `scale_m_per_unit` [m] overrules what the file says and shows of its unit.
     A reading without rooms means that no floor is in the file. Raises Refused
-    when the bytes cannot be opened as a drawing.
+    when the bytes cannot be opened as a drawing. What was exported here is read exactly.
     """
     document, repairs = load(data)
+    own = own_reading(document) if scale_m_per_unit is None else None
+    if own is not None:
+        return own
     return read_sheet(gather(document, repairs), scale_m_per_unit=scale_m_per_unit)

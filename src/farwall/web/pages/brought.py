@@ -48,9 +48,9 @@ def brought(content: bytes, name: str, *, scale_m_per_unit: float | None = None)
     if data is not None:
         facts = facts_of_job(data, name)
         return Brought(str(facts["id"]), str(facts.get("name", "")), facts)
-    from farwall.readers.any_plan import read_bytes
+    from farwall.readers.any_plan import read_content
 
-    reading = read_bytes(content, name=name, scale_m_per_unit=scale_m_per_unit)
+    reading = read_content(content, name=name, scale_m_per_unit=scale_m_per_unit)
     return _of_drawing(reading, name)
 
 

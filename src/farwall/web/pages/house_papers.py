@@ -14,7 +14,6 @@ from fastapi import APIRouter, Response
 from farwall.errors import Unanswerable
 from farwall.phrasebook import speaking
 from farwall.readers.kept_json import kept_to_dict
-from farwall.store.canonical import canonical
 from farwall.web.door import Door
 from farwall.web.firm import FIRM
 from farwall.web.live import Live
@@ -30,13 +29,16 @@ from farwall.web.words import LANGUAGE, said
 Json = dict[str, Any]
 SLAB = ("run-sheet.pdf", "slab.html", "floor.svg", "moments.svg")
 DAYS = ("go.pdf", "chain.pdf", "days.ics", "seal-sheet.pdf")
-OPEN = ("job.json", "plan.json", "floor.geojson", "log.jsonl")
+OPEN = (
+    "job.json", "plan.json", "floor.geojson", "floor.dxf", "floor-layers.svg", "log.jsonl",
+)  # fmt: skip
 """What there is, in the order in which it is needed."""
 _ELSEWHERE = frozenset(SLAB)
 """Papers whose address is that of the house itself."""
 _KINDS = {
     "pdf": "application/pdf", "ics": "text/calendar", "json": "application/json",
     "geojson": "application/geo+json", "jsonl": "application/jsonl",
+    "dxf": "image/vnd.dxf", "svg": "image/svg+xml",
 }  # fmt: skip
 
 
@@ -68,7 +70,8 @@ class _Papers:
         self.makers: Mapping[str, Callable[[State], bytes]] = {
             "go.pdf": self._go, "chain.pdf": self._chain, "days.ics": self._ics,
             "seal-sheet.pdf": self._seal, "job.json": self._job, "plan.json": self._plan,
-            "floor.geojson": self._floor, "log.jsonl": self._log,
+            "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
+            "log.jsonl": self._log,
         }  # fmt: skip
 
     async def show(self, job: str) -> Response:
@@ -183,11 +186,28 @@ class _Papers:
         return (json_text(dict(document or {})) + "\n").encode()
 
     def _floor(self, state: State) -> bytes:
-        from farwall.floor.geojson import floor_collection
+        from farwall.papers.exchange.files import geojson_bytes
 
+        return geojson_bytes({**self._collection(state), "job": state.id})
+
+    def _dxf(self, state: State) -> bytes:
+        from farwall.papers.exchange.dxf import dxf_bytes
+
+        return dxf_bytes(self._collection(state))
+
+    def _layers(self, state: State) -> bytes:
+        from farwall.papers.exchange.svg import svg_bytes
+
+        return svg_bytes(self._collection(state))
+
+    def _collection(self, state: State) -> Json:
+        """The floor as the job tells it, with stop lines and bands of its newest plan."""
+        from farwall.job.exchange import collection_of, exchanged_job
+
+        shown = state.shown
+        plan = shown.plan if shown is not None and shown.version == state.version else None
         job = self._facts(state)
-        found = {**floor_collection(job.floor, job.exits), "job": state.id}
-        return (canonical(found, where=f"floor of {state.id}") + "\n").encode()
+        return collection_of(exchanged_job(job), name=state.name or state.id, plan=plan)
 
     def _log(self, state: State) -> bytes:
         lines = [

@@ -13,8 +13,6 @@ from typing import Any
 
 _STYLE = '<link rel="stylesheet" href="/slab/files/slab.css">\n'
 _SCRIPT = '<script src="/slab/files/slab.js" defer></script>\n'
-_MANIFEST = '<link rel="manifest" href="/slab/files/slab.webmanifest">\n'
-_EARLY = '<script src="/slab/files/early.js" async></script>\n'
 _FIRST = '<meta charset="utf-8">\n'
 _END = "<noscript>"
 
@@ -27,11 +25,13 @@ def one_file(sheet: Mapping[str, Any], paper: Sequence[bytes] = ()) -> bytes:
     it holds itself; no connection can be made from it.
     """
     page, style, script = (_built(name) for name in ("index.html", "slab.css", "slab.js"))
+    page = page.replace(f"<script>{early_script(page)}</script>\n", "")
     style += _page_size(paper)
     if "</script" in script or "<!--" in script or "</style" in style:
         raise AssertionError("the built files cannot stand inside a page")
     policy = (
-        f"default-src 'none'; script-src '{_hash(script)}'; style-src '{_hash(style)}'; "
+        f"default-src 'none'; script-src '{script_hash(script)}'; "
+        f"style-src '{script_hash(style)}'; "
         "img-src data: blob:; media-src blob:; base-uri 'none'; form-action 'none'"
     )
     # A sheet is text from outside: nothing in it may end the block that it stands in.
@@ -44,8 +44,6 @@ def one_file(sheet: Mapping[str, Any], paper: Sequence[bytes] = ()) -> bytes:
         place = '<section id="paper"></section>\n'
     for old, new in (
         (_FIRST, _FIRST + meta),
-        (_MANIFEST, ""),
-        (_EARLY, ""),
         (_STYLE, f"<style>{style}</style>\n"),
         (_SCRIPT, f"{held}<script>{script}</script>\n"),
         (_END, place + _END),
@@ -54,6 +52,14 @@ def one_file(sheet: Mapping[str, Any], paper: Sequence[bytes] = ()) -> bytes:
             raise AssertionError(f"the built page has not one {old.strip()}")
         page = page.replace(old, new)
     return page.encode()
+
+
+def early_script(page: str) -> str:
+    """What the built page begins before its own script is there."""
+    found = re.search(r"<script>(.*?)</script>", page, re.DOTALL)
+    if found is None:
+        raise AssertionError("the built page begins nothing early")
+    return found[1]
 
 
 def _packed(paper: Sequence[bytes]) -> str:
@@ -75,5 +81,6 @@ def _built(name: str) -> str:
     return files("farwall.web.slab").joinpath("dist", name).read_text(encoding="utf-8")
 
 
-def _hash(text: str) -> str:
+def script_hash(text: str) -> str:
+    """What a policy names the text of a script or style by: its SHA-256 [csp3]."""
     return "sha256-" + base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()

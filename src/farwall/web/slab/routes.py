@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import asyncio
 import hashlib
+from functools import cache
 from importlib.resources import files
 
 from fastapi import APIRouter, Depends, Request
@@ -16,12 +17,12 @@ from fastapi.responses import JSONResponse, Response
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.slab.laid_anew import rest_for
+from farwall.web.slab.one_file import early_script, script_hash
 from farwall.web.slab.packed import packed, packed_json
 from farwall.web.slab.sheet import sheet_of
 
 KINDS = {
     "index.html": "text/html; charset=utf-8",
-    "early.js": "text/javascript; charset=utf-8",
     "slab.js": "text/javascript; charset=utf-8",
     "slab.css": "text/css; charset=utf-8",
     "sw.js": "text/javascript; charset=utf-8",
@@ -40,6 +41,13 @@ SAFE = {
     "Referrer-Policy": "no-referrer",
     "Cache-Control": "no-cache",
 }
+
+
+@cache
+def page_policy() -> str:
+    """The policy of the page: this very script may stand in it, by its SHA-256 [csp3]."""
+    begun = script_hash(early_script(built("index.html").decode()))
+    return POLICY.replace("script-src 'self'", f"script-src 'self' '{begun}'")
 
 
 def built(name: str) -> bytes:
@@ -93,6 +101,8 @@ def _answer(name: str, request: Request) -> Response:
     content = built(name)
     tag = f'"{hashlib.sha256(content).hexdigest()[:16]}"'
     headers = {**SAFE, "ETag": tag}
+    if name == "index.html":
+        headers["Content-Security-Policy"] = page_policy()
     if name == "sw.js":
         headers["Service-Worker-Allowed"] = "/slab/"
     if request.headers.get("if-none-match") == tag:

@@ -40,6 +40,12 @@ WORDS = {
     "papers-name-plan-json": "The plan (plan.json)",
     "papers-for-plan-json": "Every band with its minutes, every mix, every wait, with the proof; "
     "any program may check it.",
+    "papers-name-floor-dxf": "The floor in layers (DXF)",
+    "papers-for-floor-dxf": "Walls, openings, stop lines and bands, each on a layer of its own, in "
+    "metres, for a CAD office. Brought back here, it is the same floor.",
+    "papers-name-floor-layers-svg": "The floor in layers (SVG)",
+    "papers-for-floor-layers-svg": "The same layers as a drawing for any browser, printed at "
+    "1:100. Brought back here, it is the same floor.",
     "papers-name-floor-geojson": "The floor (GeoJSON)",
     "papers-for-floor-geojson": "Rooms, openings and fixtures in metres, for a drawing program.",
     "papers-name-log-jsonl": "The log (JSON lines)",

@@ -40,6 +40,13 @@ WORDS = {
     "papers-name-plan-json": "El plan (plan.json)",
     "papers-for-plan-json": "Cada franja con sus minutos, cada mezcla, cada espera, con la "
     "prueba; cualquier programa puede revisarlo.",
+    "papers-name-floor-dxf": "El piso por capas (DXF)",
+    "papers-for-floor-dxf": "Paredes, aberturas, líneas de parada y franjas, cada cosa en su capa, "
+    "en metros, para una oficina de dibujo. Si lo trae de vuelta, es el "
+    "mismo piso.",
+    "papers-name-floor-layers-svg": "El piso por capas (SVG)",
+    "papers-for-floor-layers-svg": "Las mismas capas como dibujo para cualquier navegador, impreso "
+    "a 1:100. Si lo trae de vuelta, es el mismo piso.",
     "papers-name-floor-geojson": "El piso (GeoJSON)",
     "papers-for-floor-geojson": "Cuartos, aberturas y muebles fijos en metros, para un programa "
     "de dibujo.",

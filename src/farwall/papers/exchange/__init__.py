@@ -1,0 +1,1 @@
+"""A floor for other programs: GeoJSON, DXF and SVG, each read back without loss."""

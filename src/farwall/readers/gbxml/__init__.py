@@ -1,0 +1,1 @@
+"""Reads floors out of gbXML, the exchange of building models with energy reckoning."""

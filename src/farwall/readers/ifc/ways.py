@@ -1,0 +1,220 @@
+"""Doors, windows, openings without a leaf and open edges of an IFC model."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from math import dist, hypot
+
+import numpy as np
+
+from farwall.floor.geometry import Point
+from farwall.readers.ifc.curves import surface_points
+from farwall.readers.ifc.frame import Frame
+from farwall.readers.ifc.load import Entity, Model
+from farwall.readers.ifc.shapes import Body, line_of
+from farwall.readers.ifc.tree import placement, properties, storey_of
+from farwall.readers.told.nouns import ToldOpening, ToldWindow
+
+_EXTERNAL = frozenset({"IsExternal"})
+_LOWEST_HEAD_M = 1.6
+_HIGHEST_SILL_M = 0.3
+"""An opening that a person walks through: head and sill over the floor. Rank: guess."""
+_NARROWEST_M = 0.4
+_FLAT_M = 0.05
+
+
+@dataclass
+class Bounds:
+    """Who bounds whom: ids of spaces by number of the element, and the open edges."""
+
+    spaces: dict[int, list[str]] = field(default_factory=dict)
+    edges: list[Entity] = field(default_factory=list)
+
+
+def bounds_of(model: Model) -> Bounds:
+    """The space boundaries of the file."""
+    found = Bounds()
+    for boundary in model.by_type("IfcRelSpaceBoundary"):
+        space, element = boundary.RelatingSpace, boundary.RelatedBuildingElement
+        if space is None or not space.is_a("IfcSpace"):
+            continue
+        if element is not None:
+            ids = found.spaces.setdefault(element.id(), [])
+            if str(space.GlobalId) not in ids:
+                ids.append(str(space.GlobalId))
+        if boundary.PhysicalOrVirtualBoundary == "VIRTUAL":
+            found.edges.append(boundary)
+    return found
+
+
+def opening_in(element: Entity) -> Entity | None:
+    """The opening in the wall that a door or window fills."""
+    fills = getattr(element, "FillsVoids", None)
+    return fills[0].RelatingOpeningElement if fills else None
+
+
+def doors_of(
+    doors: Sequence[Entity], bodies: Mapping[int, Body], bounds: Bounds, frame: Frame
+) -> list[ToldOpening]:
+    """The doors, each with its line, its foot, its flag and the spaces it bounds."""
+    found = []
+    for door in doors:
+        opening = opening_in(door)
+        body = _body(door, opening, bodies)
+        width, height = frame.length(door.OverallWidth), frame.length(door.OverallHeight)
+        external = properties(door, named=_EXTERNAL).get("IsExternal")
+        numbers = [door.id(), *([opening.id()] if opening is not None else [])]
+        related = dict.fromkeys(s for n in numbers for s in bounds.spaces.get(n, []))
+        found.append(
+            ToldOpening(
+                str(door.GlobalId or f"#{door.id()}"),
+                _seam(door, body, width, frame),
+                leaf=True,
+                relations=tuple(related),
+                storey=storey_of(door),
+                width_m=width,
+                height_m=height,
+                said_outside=external if isinstance(external, bool) else None,
+                foot_m=None if body is None else body.low_m - frame.zero_m,
+            )
+        )
+    return found
+
+
+def windows_of(
+    windows: Sequence[Entity], bodies: Mapping[int, Body], bounds: Bounds, frame: Frame,
+    heights: Mapping[str, float],
+) -> list[ToldWindow]:  # fmt: skip
+    """The windows whose place is told; sills over the storey's floor, `heights` by its id [m]."""
+    found = []
+    for window in windows:
+        opening = opening_in(window)
+        body = _body(window, opening, bodies)
+        width, height = frame.length(window.OverallWidth), frame.length(window.OverallHeight)
+        seam = _seam(window, body, width, frame)
+        if seam is None:
+            continue
+        storey = storey_of(window)
+        sill = None
+        if body is not None and storey in heights:
+            sill = round(body.low_m - frame.zero_m - heights[storey], 4)
+        rooms = bounds.spaces.get(window.id(), [])
+        room = rooms[0] if len(rooms) == 1 else ""
+        found.append(ToldWindow(seam, sill, height, storey, room))
+    return found
+
+
+def bare_openings_of(
+    openings: Sequence[Entity], bodies: Mapping[int, Body], bounds: Bounds, frame: Frame,
+    heights: Mapping[str, float],
+) -> list[ToldOpening]:  # fmt: skip
+    """Openings in walls that nothing fills and that a person could walk through."""
+    found = []
+    for opening in openings:
+        body, storey = bodies.get(opening.id()), storey_of(opening)
+        if body is None:
+            continue
+        floor_m = heights.get(storey, body.low_m - frame.zero_m) + frame.zero_m
+        walked = body.low_m <= floor_m + _HIGHEST_SILL_M and body.high_m >= floor_m + _LOWEST_HEAD_M
+        seam = line_of(body, None, _x_axis(opening))
+        if walked and seam is not None and dist(*seam) >= _NARROWEST_M:
+            found.append(
+                ToldOpening(
+                    str(opening.GlobalId or f"#{opening.id()}"),
+                    seam,
+                    leaf=False,
+                    relations=tuple(bounds.spaces.get(opening.id(), [])),
+                    storey=storey,
+                    height_m=round(body.high_m - body.low_m, 4),
+                    foot_m=body.low_m - frame.zero_m,
+                )
+            )
+    return found
+
+
+def open_edges_of(bounds: Bounds, frame: Frame) -> list[ToldOpening]:
+    """Virtual boundaries that stand upright: open edges between spaces, told from one side each."""
+    found = []
+    for boundary in bounds.edges:
+        space, geometry = boundary.RelatingSpace, boundary.ConnectionGeometry
+        matrix = placement(space)
+        surface = getattr(geometry, "SurfaceOnRelatingElement", None)
+        points = surface_points(surface) if matrix is not None else []
+        if matrix is None or len(points) < 3:
+            continue
+        world = np.array(frame.plan(points, matrix))
+        seam = _upright(world)
+        if seam is None or dist(*seam) < _NARROWEST_M:
+            continue
+        element = boundary.RelatedBuildingElement
+        related = [str(space.GlobalId)]
+        if element is not None:
+            related = list(dict.fromkeys([*related, *_others(element, boundary)]))
+        found.append(
+            ToldOpening(
+                str(boundary.GlobalId or f"#{boundary.id()}"),
+                seam,
+                leaf=False,
+                relations=tuple(related),
+                storey=storey_of(space),
+                height_m=round(float(np.ptp(world[:, 2])), 4),
+            )
+        )
+    return found
+
+
+def _others(element: Entity, own: Entity) -> list[str]:
+    """The spaces of other boundaries by the same virtual element."""
+    return [
+        str(one.RelatingSpace.GlobalId)
+        for one in getattr(element, "ProvidesBoundaries", None) or ()
+        if one != own and one.RelatingSpace is not None and one.RelatingSpace.is_a("IfcSpace")
+    ]
+
+
+def _upright(
+    world: np.ndarray[tuple[int, int], np.dtype[np.float64]],
+) -> tuple[Point, Point] | None:
+    """The line in plan of corners that stand upright over it; None for a lying surface."""
+    if np.ptp(world[:, 2]) < _LOWEST_HEAD_M:
+        return None
+    plan = world[:, :2]
+    a = plan[np.argmax(np.hypot(*(plan - plan[0]).T))]
+    b = plan[np.argmax(np.hypot(*(plan - a).T))]
+    long = hypot(*(b - a))
+    if long < _NARROWEST_M:
+        return None
+    aside = np.abs((plan - a) @ np.array([-(b - a)[1], (b - a)[0]])) / long
+    if aside.max() > _FLAT_M:
+        return None
+    return (float(a[0]), float(a[1])), (float(b[0]), float(b[1]))
+
+
+def _body(element: Entity, opening: Entity | None, bodies: Mapping[int, Body]) -> Body | None:
+    body = bodies.get(opening.id()) if opening is not None else None
+    return body if body is not None else bodies.get(element.id())
+
+
+def _seam(
+    element: Entity, body: Body | None, width_m: float | None, frame: Frame
+) -> tuple[Point, Point] | None:
+    """By the body of the opening or of the element; else by its placement and its width."""
+    if body is not None:
+        return line_of(body, width_m, _x_axis(element))
+    matrix = placement(element)
+    if matrix is None or width_m is None:
+        return None
+    unit = width_m / frame.units.length_m
+    a, b = frame.plan([(0.0, 0.0, 0.0), (unit, 0.0, 0.0)], matrix)
+    return ((a[0], a[1]), (b[0], b[1])) if dist(a[:2], b[:2]) > 0.5 * width_m else None
+
+
+def _x_axis(element: Entity) -> Point:
+    """The element's own x axis in plan: the way of a door's width by the standard."""
+    matrix = placement(element)
+    if matrix is None:
+        return 1.0, 0.0
+    x, y = float(matrix[0, 0]), float(matrix[1, 0])
+    long = hypot(x, y)
+    return (x / long, y / long) if long > 1e-6 else (1.0, 0.0)

@@ -1,0 +1,1 @@
+"""A photo or a scan of a plan: the sheet flattened, its walls turned into lines."""

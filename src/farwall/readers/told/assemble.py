@@ -1,0 +1,91 @@
+"""Makes the reading of what a model tells: rooms, openings by geometry first, notes beside."""
+
+from __future__ import annotations
+
+from math import isfinite
+
+from farwall.facts.reading import Note, Reading
+from farwall.floor.geometry import DECIMALS
+from farwall.floor.nouns import Floor
+from farwall.readers.told.beside import (
+    fixtures_of,
+    shut_in_notes,
+    stated_notes,
+    steps_of,
+    windows_of,
+)
+from farwall.readers.told.doors import Openings, openings_of
+from farwall.readers.told.nouns import Told
+from farwall.readers.told.rooms import Rooms, rooms_of
+from farwall.readers.told.sound import made_sound
+
+
+def assemble(told: Told) -> Reading:
+    """The floor that a model tells, in metres; a reading without rooms means that it tells none.
+
+    Rooms keep the file's ids and wall faces. An opening joins the rooms that lie at its sides;
+    where the file's relations say otherwise both answers stand under `left`. `levels_m` are the
+    heights of the floors above the zero of the file.
+    """
+    sound = made_sound(told)
+    told = sound.told
+    rooms = rooms_of(told.spaces, told.storeys)
+    ways = openings_of(told, rooms)
+    windows, dark = windows_of(told, rooms)
+    fixtures, lost = fixtures_of(told, rooms)
+    floor = Floor(
+        rooms=tuple(rooms.rooms),
+        openings=tuple(ways.openings),
+        fixtures=fixtures,
+        windows=windows,
+        north_deg=told.north_deg,
+    )
+    return Reading(
+        format=told.format,
+        length_unit=told.length_unit,
+        header_unit=told.header_unit,
+        scale_m_per_unit=told.scale_m_per_unit,
+        floor=floor,
+        exits=tuple(ways.exits),
+        storeys=tuple(rooms.storeys),
+        stated={key: s.stated for key, s in rooms.spaces.items() if s.stated is not None},
+        mended=(*told.mended, *sound.mended, *rooms.mended),
+        left=(
+            *told.left, *sound.left, *rooms.left, *ways.left, *stated_notes(rooms),
+            *shut_in_notes(ways.openings, rooms), *dark, *lost,
+        ),
+        asks=(*told.asks, *_asks(rooms, ways)),
+        ceilings_m={
+            key: round(s.height_m, DECIMALS)
+            for key, s in rooms.spaces.items()
+            if s.height_m is not None and s.height_m > 0
+        },
+        levels_m={
+            key: round(s.floor_m, DECIMALS)
+            for key, s in rooms.spaces.items()
+            if s.floor_m is not None and isfinite(s.floor_m)
+        },
+        steps=steps_of(ways.openings, rooms),
+    )  # fmt: skip
+
+
+def _asks(rooms: Rooms, ways: Openings) -> list[Note]:
+    if not rooms.rooms:
+        return [Note("tracing", "No room is told in it. Trace the rooms by hand.")]
+    opening_by_id = {opening.id: opening for opening in ways.openings}
+    left_by = {rooms.spaces[opening_by_id[w.opening].rooms[0]].storey for w in ways.exits}
+    without = [
+        storey.name or storey.id
+        for storey in rooms.storeys
+        if storey.id not in left_by and any(s.storey == storey.id for s in rooms.spaces.values())
+    ]
+    if not without:
+        return []
+    if not ways.exits:
+        what = "No door leads outside. Say which opening is the way out."
+    else:
+        what = (
+            f"No door leads outside on {', '.join(without)}. Say by which opening one leaves "
+            "there: the one to the stair, for instance."
+        )
+    return [Note("way-out", what)]

@@ -1,0 +1,22 @@
+// Stands inside the page: while the page's own script is on its way, the phone's memory opens and the
+// plan is asked for. See `opened` in store.ts and `fetchSheet` in send.ts.
+(() => {
+  const early = window.early = { key: "", told: undefined, base: undefined };
+  early.base = new Promise((done, broken) => {
+    const asked = indexedDB.open("farwall-slab", 2);
+    asked.onupgradeneeded = ({ oldVersion }) => {
+      if (oldVersion < 1) asked.result.createObjectStore("kept");
+      if (oldVersion < 2) asked.result.createObjectStore("photos");
+    };
+    asked.onsuccess = () => done(asked.result);
+    asked.onerror = () => broken(asked.error);
+  });
+  early.base.catch(() => undefined); // who waits for it is told
+  const key = decodeURIComponent(location.hash.slice(1));
+  const job = location.pathname.split("/")[2];
+  if (!key || !job) return;
+  const headers = { Authorization: `Bearer ${key}` };
+  early.key = key;
+  early.told = fetch(`/api/jobs/${job}/sheet`, { headers, cache: "no-store" });
+  early.told.catch(() => undefined);
+})();
