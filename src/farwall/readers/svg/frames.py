@@ -4,34 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
-from math import hypot, isfinite
+from math import isfinite
 
-from farwall.floor.geometry import Point
-
-Matrix = tuple[float, float, float, float, float, float]
-"""a, b, c, d, e, f of SVG: x' = a x + c y + e, y' = b x + d y + f."""
-IDENTITY: Matrix = (1.0, 0.0, 0.0, 1.0, 0.0, 0.0)
-
-
-def times(outer: Matrix, inner: Matrix) -> Matrix:
-    """What is drawn in `inner`, seen from outside of `outer`."""
-    a, b, c, d, e, f = outer
-    g, h, i, j, k, m = inner
-    return (
-        a * g + c * h, b * g + d * h, a * i + c * j, b * i + d * j,
-        a * k + c * m + e, b * k + d * m + f,
-    )  # fmt: skip
-
-
-def placed(matrix: Matrix, point: Point) -> Point:
-    """A point seen from outside."""
-    a, b, c, d, e, f = matrix
-    return a * point[0] + c * point[1] + e, b * point[0] + d * point[1] + f
-
-
-def growth(matrix: Matrix) -> float:
-    """How much an upright length grows."""
-    return hypot(matrix[2], matrix[3])
+from farwall.readers.lines.frames import IDENTITY, Matrix
 
 
 @lru_cache(maxsize=4096)

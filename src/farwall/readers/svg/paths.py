@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
-from itertools import pairwise
 from math import ceil
 
 from farwall.floor.geometry import Point
+from farwall.readers.lines.frames import bezier
+from farwall.readers.lines.hand import Subpath
 from farwall.readers.lines.pen import Piece
 
 _NUMBER = r"[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?"
@@ -19,16 +19,7 @@ _NEXT = r"[\s,]*"
 _FLAGGED = (_NUMBER, _NUMBER, _NUMBER, "[01]", "[01]", _NUMBER, _NUMBER)
 _ARC = re.compile("".join(rf"{_NEXT}({part})" for part in _FLAGGED))
 _NEEDS = {"M": 2, "L": 2, "H": 1, "V": 1, "C": 6, "S": 4, "Q": 4, "T": 2, "A": 7, "Z": 0}
-_STEPS = 16  # pieces of a curve: as a quarter circle of 0.9 m it is then told to 1 mm
 _ARC_STEP_RAD = 0.1
-
-
-@dataclass
-class Subpath:
-    """One connected line of a path."""
-
-    pieces: list[Piece] = field(default_factory=list)
-    closed: bool = False
 
 
 def subpaths(data: str) -> list[Subpath]:
@@ -129,13 +120,13 @@ class _Turtle:
         del n
         first = to[0] if len(to) == 3 else self._mirrored("CS")
         self.control = to[-2]
-        self._curve(_bezier([self.at, first, to[-2], to[-1]]))
+        self._curve(bezier([self.at, first, to[-2], to[-1]]))
 
     def quadratic(self, to: list[Point], n: list[float]) -> None:
         """A quadratic curve, or one whose control mirrors the one before."""
         del n
         self.control = to[0] if len(to) == 2 else self._mirrored("QT")
-        self._curve(_bezier([self.at, self.control, to[-1]]))
+        self._curve(bezier([self.at, self.control, to[-1]]))
 
     def arc(self, to: list[Point], n: list[float]) -> None:
         """A piece of an ellipse; one without a radius is a straight line (SVG 1.1, F.6.2)."""
@@ -187,17 +178,3 @@ def arc_points(start: Point, end: Point, n: list[float]) -> list[Point]:
     steps = min(max(ceil(abs(float(arc.sweep)) / _ARC_STEP_RAD), 4), 64)
     middle = [arc.point(step / steps) for step in range(1, steps)]
     return [start, *((float(point.x), float(point.y)) for point in middle), end]
-
-
-def _bezier(control: list[Point]) -> list[Point]:
-    points = [_on_bezier(control, step / _STEPS) for step in range(1, _STEPS)]
-    return [control[0], *points, control[-1]]
-
-
-def _on_bezier(control: list[Point], t: float) -> Point:
-    """De Casteljau's construction."""
-    while len(control) > 1:
-        control = [
-            (a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t) for a, b in pairwise(control)
-        ]
-    return control[0]

@@ -7,8 +7,9 @@ from collections.abc import Callable
 from math import cos, pi, sin
 
 from farwall.floor.geometry import Point
+from farwall.readers.lines.hand import Subpath
 from farwall.readers.lines.pen import Piece
-from farwall.readers.svg.paths import Subpath, arc_points, subpaths
+from farwall.readers.svg.paths import arc_points, subpaths
 from farwall.readers.svg.tree import Node
 from farwall.readers.svg.units import length
 

@@ -11,9 +11,10 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from farwall.errors import Mistake, Refused
+from farwall.readers.lines.frames import Matrix, times
 from farwall.readers.lines.roles import role_of
 from farwall.readers.lines.sheet import Role
-from farwall.readers.svg.frames import Matrix, fitted, times, transform, view_box
+from farwall.readers.svg.frames import fitted, transform, view_box
 from farwall.readers.svg.shapes import SHAPES, View
 from farwall.readers.svg.style import Sheets, Style, styled
 from farwall.readers.svg.tree import Node
