@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import cos, radians, sin
 
@@ -23,6 +23,7 @@ from farwall.readers.sizes import length_m
 
 _BARE = re.compile(r"\d{3,5}|\d{1,2}[.,]\d{2,3}")
 _MOST = 3000
+_FEW_BARE = 3
 _CLOSE = 0.015  # between two that tell one scale
 _MIDDLE = 0.12  # of the piece: how far its lettering may stand from its middle
 _BESIDE = 1.7  # heights: how far the line may lie from the middle of its lettering
@@ -75,7 +76,22 @@ def _agreeing(found: Sequence[tuple[float, Measure]]) -> tuple[Measure, ...]:
         if len({measure.at for _, measure in group}) > len({measure.at for _, measure in best}):
             best = group
     once = {measure.at: measure for _, measure in best}
-    return tuple(once.values()) if len(once) > 1 else ()
+    bare = all(_BARE.fullmatch(measure.text) for measure in once.values())
+    return tuple(once.values()) if len(once) >= (_FEW_BARE if bare else 2) else ()
+
+
+def custom_units(measures: Sequence[Measure]) -> tuple[tuple[Measure, ...], int]:
+    """Bare numbers with the unit that custom gives them: 3500 millimetres, 3.50 metres; how many.
+
+    Common practice of metric drawings, no source; to be told wherever it is followed.
+    """
+    written = tuple(
+        replace(one, text=f"{one.text} {'mm' if one.text.isdigit() else 'm'}")
+        if _BARE.fullmatch(one.text)
+        else one
+        for one in measures
+    )
+    return written, sum(a is not b for a, b in zip(measures, written, strict=True))
 
 
 def _pieces(words: Words, lines: _Lines) -> list[Measure]:

@@ -19,6 +19,7 @@ CAPITAL = 0.72
 MOST_RUNS = 60_000
 _NARROW = set("iIl1jt.,;:!|'`()[]{}/\\ ")
 _TOUCH_EM = 0.24
+_DIGITS_EM = 0.5  # between figures, which some faces set as wide as a capital
 _SPACE_EM = 0.9
 _ASIDE_EM = 0.25
 
@@ -100,12 +101,19 @@ def _parts(row: Sequence[Run]) -> list[list[tuple[str, Run]]]:
         start = _along(run)[0]
         gap = (start - end) / run.size
         if parts and -0.6 < gap <= _SPACE_EM and _alike(parts[-1][-1][1], run):
-            blank = " " if gap > _TOUCH_EM and not _ends_blank(parts[-1]) else ""
+            touch = _DIGITS_EM if _in_number(parts[-1][-1][0], run.text) else _TOUCH_EM
+            blank = " " if gap > touch and not _ends_blank(parts[-1]) else ""
             parts[-1].append((blank + run.text, run))
         else:
             parts.append([(run.text, run)])
         end = start + run.length
     return parts
+
+
+def _in_number(before: str, after: str) -> bool:
+    """Whether two pieces of text meet inside of a number."""
+    figures = "0123456789.,"
+    return before[-1:] in figures and after[:1] in figures and bool(before and after)
 
 
 def _alike(first: Run, second: Run) -> bool:

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
+from math import log
 
 from farwall.facts.reading import Note, Reading
 from farwall.readers.lines.bars import Bar, find_bars, without
 from farwall.readers.lines.grids import grid_lines
-from farwall.readers.lines.lettered import lettered_lengths
+from farwall.readers.lines.lettered import custom_units, lettered_lengths
 from farwall.readers.lines.read import read_sheet
 from farwall.readers.lines.sheet import Calibration, Role, Sheet, Stroke
 from farwall.readers.lines.telling import Told, door_radii, tell_scale
 
 _USUAL_LEAF_M = 0.85  # to find rooms by while the scale is unknown: common practice, no source
+_LEAF_SPREAD = 1.6
 
 
 @dataclass(frozen=True)
@@ -32,7 +34,8 @@ def read_page(page: Page, *, scale_m_per_unit: float | None = None) -> Reading:
     strokes = without(page.sheet.strokes, bars)
     grid = grid_lines([s for s in strokes if s.role is Role.OTHER])
     sheet = replace(page.sheet, strokes=tuple(s for s in strokes if s not in grid))
-    sheet = replace(sheet, measures=(*sheet.measures, *lettered_lengths(sheet)))
+    measures, bare = custom_units(lettered_lengths(sheet))
+    sheet = replace(sheet, measures=measures)
     overruled = scale_m_per_unit is not None
     told = tell_scale(sheet, bars, page.paper_m_per_unit, overruled=overruled)
     reading = read_sheet(told.sheet, scale_m_per_unit=scale_m_per_unit)
@@ -41,7 +44,7 @@ def read_page(page: Page, *, scale_m_per_unit: float | None = None) -> Reading:
             reading = _asked(told, reading)
         elif told.lone_print:
             reading = replace(reading, asks=(*reading.asks, _check(told.lone_print)))
-    left = (*page.notes, *told.notes, *_passed_over(bars, grid))
+    left = (*page.notes, *told.notes, *_passed_over(bars, grid), *_custom(bare))
     return replace(reading, left=(*reading.left, *left))
 
 
@@ -57,6 +60,13 @@ def _passed_over(bars: Sequence[Bar], grid: Collection[Stroke]) -> list[Note]:
     return notes
 
 
+def _custom(bare: int) -> list[Note]:
+    if not bare:
+        return []
+    what = f"{bare} lettered numbers have no unit: those like 3500 were taken for millimetres, "
+    return [Note("unit-custom", f"{what}those like 3.50 for metres, as is the custom.")]
+
+
 def _check(printed: str) -> Note:
     what = (
         f"Only the printed scale {printed} tells the size, and a page that was copied or saved "
@@ -69,7 +79,7 @@ def _asked(told: Told, reading: Reading) -> Reading:
     """The reading with rooms found by a likely scale, no metre told, and the scale asked for."""
     own = [note for note in reading.asks if note.code == "scale"]
     ask = own[0] if own and told.sheet.calibrations else _ask(told)
-    working = None if told.sheet.calibrations else _working(told)
+    working = _working(told)
     if working:
         found = read_sheet(told.sheet, scale_m_per_unit=working)
         kept = [note for note in found.mended if not note.code.startswith("scale-")]
@@ -82,11 +92,14 @@ def _asked(told: Told, reading: Reading) -> Reading:
 
 
 def _working(told: Told) -> float | None:
-    """A scale to find rooms by: the first offered, or one by which doors have doors' size."""
-    if told.offers:
-        return told.offers[0].m_per_unit
+    """A scale to find rooms by: one of those told, by which doors come nearest to doors' size."""
+    told_scales = [one.m_per_unit for one in (*told.offers, *told.sheet.calibrations)]
     radii = door_radii(told.sheet)
-    return _USUAL_LEAF_M / radii[len(radii) // 2] if radii else None
+    if not radii:
+        return told_scales[0] if told_scales else None
+    usual = _USUAL_LEAF_M / radii[len(radii) // 2]
+    best = min(told_scales, key=lambda scale: abs(log(scale / usual)), default=usual)
+    return best if abs(log(best / usual)) < log(_LEAF_SPREAD) else usual
 
 
 def _ask(told: Told) -> Note:

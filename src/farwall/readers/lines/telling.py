@@ -16,7 +16,7 @@ from farwall.readers.lines.printed import Printed, not_to_scale, printed_scales
 from farwall.readers.lines.scales import APART, find_evidence
 from farwall.readers.lines.sheet import Calibration, Role, Sheet
 
-_LEAF_M = (0.3, 2.5)
+_LEAF_M = (0.55, 1.25)  # usual leaves: common practice, no source
 _DOTS_PER_IN = (96, 72)
 """Programs take either for the inch when they write pixels (from memory)."""
 
@@ -99,7 +99,7 @@ def _doubt(sheet: Sheet, prints: Sequence[Calibration]) -> tuple[Note, ...]:
         what = "The page says that something on it is not to scale, so its printed scale is asked."
         return (Note("not-to-scale", what),)
     radii = door_radii(sheet)
-    if len(prints) == 1 and radii:
+    if len(prints) == 1 and len(radii) > 1:
         leaf = radii[len(radii) // 2] * prints[0].m_per_unit
         if not _LEAF_M[0] <= leaf <= _LEAF_M[1]:
             what = f"By {prints[0].source} its doors' leaves would be {leaf:.3g} m wide."
