@@ -55,7 +55,9 @@ class Sketch:
     def add_lwpolyline(self, corners: Any, *, close: bool, dxfattribs: Any) -> None:
         self.lines.append((dxfattribs["layer"], list(corners), close))
 
-    def add_arc(self, centre: Any, radius: float, start: float, end: float, dxfattribs: Any) -> None:
+    def add_arc(
+        self, centre: Any, radius: float, start: float, end: float, dxfattribs: Any
+    ) -> None:
         self.arcs.append((dxfattribs["layer"], centre, radius, start, end))
 
     def add_text(self, text: str, *, height: float, dxfattribs: Any) -> Any:
@@ -126,10 +128,11 @@ def svg_page(sketch: Sketch, look: Look) -> bytes:
     per_m = 1000 / look.ratio  # user units are millimetres of the paper as it was drawn
     wide, high = (far_x + 2 * MARGIN_M) * per_m, (far_y + 2 * MARGIN_M) * per_m
     paper = {"mm": 1.0, "in": 1 / 25.4, "px": 3.7}[look.unit] * look.resized
-    out = [
+    out = []
+    out.append(
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{wide * paper:.4f}{look.unit}" '
         f'height="{high * paper:.4f}{look.unit}" viewBox="0 0 {wide:.4f} {high:.4f}">'
-    ]
+    )
     flip = f"matrix({per_m} 0 0 {-per_m} {MARGIN_M * per_m} {(far_y + MARGIN_M) * per_m})"
     if look.nested:
         out.append('<defs><g id="body">')
@@ -264,8 +267,8 @@ def pdf_file(pages: Sequence[tuple[bytes, tuple[float, float]]], look: Look) -> 
             wrap = f"{head} /Resources << /XObject << /X {inner} 0 R >> >>"
             outer = add(_stream(wrap, b"q 0.5 0 0 0.5 -5 0 cm /X Do Q"))
             resources = f"<< /XObject << /X {outer} 0 R >> >>"
-            paint = b"q 0.5 0 0 0.5 -5 0 cm /X Do Q"
-        body = add(_stream("", paint))
+        shown = b"q 0.5 0 0 0.5 -5 0 cm /X Do Q" if look.nested else paint
+        body = add(_stream("", shown))
         kids.append(
             add(
                 f"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {wide:.3f} {high:.3f}] "
@@ -300,5 +303,3 @@ def _file(objects: dict[int, bytes]) -> bytes:
         start,
     )
     return bytes(out)
-
-

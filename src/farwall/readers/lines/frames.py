@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
+from math import comb
 
 from farwall.floor.geometry import Point
 
@@ -29,15 +29,24 @@ def placed(matrix: Matrix, point: Point) -> Point:
 
 
 def bezier(control: list[Point]) -> list[Point]:
-    """Points on the curve with these controls, both ends among them."""
-    points = [_on_bezier(control, step / _STEPS) for step in range(1, _STEPS)]
-    return [control[0], *points, control[-1]]
+    """Points on the curve with these three or four controls, both ends among them."""
+    middle = []
+    for weights in _WEIGHTS[len(control)]:
+        x = y = 0.0
+        for weight, point in zip(weights, control, strict=True):
+            x += weight * point[0]
+            y += weight * point[1]
+        middle.append((x, y))
+    return [control[0], *middle, control[-1]]
 
 
-def _on_bezier(control: list[Point], t: float) -> Point:
-    """De Casteljau's construction."""
-    while len(control) > 1:
-        control = [
-            (a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t) for a, b in pairwise(control)
-        ]
-    return control[0]
+def _bernstein(count: int) -> list[tuple[float, ...]]:
+    """The weights of the controls at each place between the ends (Bernstein's polynomials)."""
+    last = count - 1
+    places = [step / _STEPS for step in range(1, _STEPS)]
+    return [
+        tuple(comb(last, i) * t**i * (1 - t) ** (last - i) for i in range(count)) for t in places
+    ]
+
+
+_WEIGHTS = {count: _bernstein(count) for count in (3, 4)}

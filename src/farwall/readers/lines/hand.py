@@ -16,6 +16,7 @@ from farwall.readers.lines.sheet import Role
 
 LETTERS = "shape like a letter's outline"
 _WHOLE_PAGE = 0.95
+_MOST_CORNERS = 8  # of a box, as programs write them
 _LETTER = 0.02  # of the page: outlines of letters are smaller than that
 _SLIVER = 0.0012  # of the page: boxes as thin as that are lines
 
@@ -57,7 +58,8 @@ class Hand:
         inked = ink.stroke not in {"", self.ground}
         if ink.fill and self._is_ground(paths):
             self.ground = ink.fill
-            return
+            if not inked:
+                return
         if not inked and self._is_letters(paths):
             self.aside[LETTERS] += 1
             return
@@ -72,11 +74,15 @@ class Hand:
             )
 
     def _is_ground(self, paths: Sequence[Subpath]) -> bool:
-        """A filled shape over the whole page is the paper that all else is drawn on."""
+        """A filled box over the whole page is the paper that all else is drawn on."""
         if len(paths) != 1 or self.pen.strokes:
             return False
+        points = [point for piece in paths[0].pieces for point in piece.points]
+        if len(points) > _MOST_CORNERS:
+            return False
         wide, high = extent(paths)
-        return wide >= _WHOLE_PAGE * self.size[0] and high >= _WHOLE_PAGE * self.size[1]
+        covers = wide >= _WHOLE_PAGE * self.size[0] and high >= _WHOLE_PAGE * self.size[1]
+        return covers and _area(points) >= _WHOLE_PAGE * wide * high
 
     def _is_letters(self, paths: Sequence[Subpath]) -> bool:
         curved = any(piece.curve for path in paths for piece in path.pieces)
@@ -90,3 +96,8 @@ def extent(paths: Sequence[Subpath]) -> tuple[float, float]:
         return 0.0, 0.0
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return max(xs) - min(xs), max(ys) - min(ys)
+
+
+def _area(points: Sequence[Point]) -> float:
+    around = zip(points, [*points[1:], points[0]], strict=True)
+    return abs(sum(a[0] * b[1] - a[1] * b[0] for a, b in around)) / 2

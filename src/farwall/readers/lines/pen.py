@@ -16,9 +16,15 @@ from farwall.floor.geometry import Point
 from farwall.readers.lines.arcs import Arc, arc_through, chords, joined_arcs
 from farwall.readers.lines.sheet import Ring, Role, Stroke, Swing
 
-MOST_STROKES = 300_000
+MOST_STROKES = 200_000
 FARTHEST = 1e9
 _LEAST_SWEEP_DEG = 10.0
+
+
+def too_many() -> Refused:
+    """What is said of a drawing with more lines than are read."""
+    what = f"The drawing holds more than {MOST_STROKES:,} pieces of lines."
+    return Refused(Mistake("", what, "Save the floor plan alone into a file of its own."))
 
 
 @dataclass(frozen=True)
@@ -70,13 +76,7 @@ class Pen:
     def _count(self, more: int) -> None:
         self.seen += more
         if self.seen > MOST_STROKES:
-            raise Refused(
-                Mistake(
-                    "",
-                    f"The drawing holds more than {MOST_STROKES:,} pieces of lines.",
-                    "Save the floor plan alone into a file of its own.",
-                )
-            )
+            raise too_many()
 
     def _ring(self, whole: Sequence[Piece], layer: str, role: Role, *, dashed: bool) -> None:
         points = [point for piece in whole for point in piece.points]

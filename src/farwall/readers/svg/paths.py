@@ -9,7 +9,7 @@ from math import ceil
 from farwall.floor.geometry import Point
 from farwall.readers.lines.frames import bezier
 from farwall.readers.lines.hand import Subpath
-from farwall.readers.lines.pen import Piece
+from farwall.readers.lines.pen import MOST_STROKES, Piece, too_many
 
 _NUMBER = r"[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?"
 _NUMBERS = re.compile(_NUMBER)
@@ -19,6 +19,7 @@ _NEXT = r"[\s,]*"
 _FLAGGED = (_NUMBER, _NUMBER, _NUMBER, "[01]", "[01]", _NUMBER, _NUMBER)
 _ARC = re.compile("".join(rf"{_NEXT}({part})" for part in _FLAGGED))
 _NEEDS = {"M": 2, "L": 2, "H": 1, "V": 1, "C": 6, "S": 4, "Q": 4, "T": 2, "A": 7, "Z": 0}
+_LONGEST = 4_000_000
 _ARC_STEP_RAD = 0.1
 
 
@@ -27,6 +28,8 @@ def subpaths(data: str) -> list[Subpath]:
 
     Raises ValueError when not even a beginning can be read.
     """
+    if len(data) > _LONGEST:
+        raise too_many()
     pen = _Turtle()
     for command, numbers in _commands(data):
         pen.do(command, numbers)
@@ -68,6 +71,7 @@ class _Turtle:
         self.before = ""
         self.paths: list[Subpath] = [Subpath()]
         self.straight: list[Point] = []
+        self.seen = 0
 
     def done(self) -> list[Subpath]:
         """All that was drawn."""
@@ -113,6 +117,7 @@ class _Turtle:
         del n
         if not self.straight:
             self.straight = [self.at]
+        self._count(1)
         self.straight.append(to[0])
 
     def cubic(self, to: list[Point], n: list[float]) -> None:
@@ -135,6 +140,11 @@ class _Turtle:
             return
         self._curve(arc_points(self.at, to[0], n))
 
+    def _count(self, more: int) -> None:
+        self.seen += more
+        if self.seen > MOST_STROKES:
+            raise too_many()
+
     def _mirrored(self, kinds: str) -> Point:
         if self.control is None or self.before not in kinds:
             return self.at
@@ -142,6 +152,7 @@ class _Turtle:
 
     def _curve(self, points: list[Point]) -> None:
         self._lift()
+        self._count(len(points))
         self.paths[-1].pieces.append(Piece(points, curve=True))
 
     def _lift(self) -> None:

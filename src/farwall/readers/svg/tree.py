@@ -11,7 +11,7 @@ from xml.etree.ElementTree import ParseError
 from farwall.errors import Mistake, Refused
 
 LARGEST_BYTES = 60_000_000
-MOST_ELEMENTS = 250_000
+MOST_ELEMENTS = 200_000
 DEEPEST = 200
 _ALONE = "Save the floor plan alone, as a plain SVG, into a file of its own."
 

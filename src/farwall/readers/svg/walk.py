@@ -20,7 +20,7 @@ from farwall.readers.svg.style import Sheets, Style, styled
 from farwall.readers.svg.tree import Node
 from farwall.readers.svg.units import length
 
-MOST_DRAWN = 250_000
+MOST_DRAWN = 150_000
 DEEPEST_USE = 12
 _GROUPS = {"svg", "g", "a", "symbol"}
 _SILENT = {"defs", "clipPath", "mask", "pattern", "marker", "linearGradient", "radialGradient",
