@@ -174,3 +174,48 @@ def test_a_storey_is_chosen_by_name_or_refused(read: Any, tmp_path: Path) -> Non
     code, _, err = read(path, "--storey", "attic")
     assert code == 2
     assert "It has: ground, upper." in err
+
+
+def test_notes_are_numbered_and_answered_one_by_one(read: Any) -> None:
+    _, text, _ = read(HOUSE)
+    (porch,) = [line for line in text.splitlines() if "Covered porch" in line]
+    number = porch.split(".")[0].strip()
+    code, told, err = read(HOUSE, "--refuse", number)
+    assert (code, err) == (0, "")
+    assert "→ Refused: “covered-porch” is a room of 2.9 m²" in told
+    assert "17 rooms" in told.splitlines()[0]
+
+
+def test_answers_are_told_in_json_too(read: Any) -> None:
+    before = json.loads(read(HOUSE, "--json")[1])
+    number = 1 + len(before["mended"]) + [n["code"] for n in before["left"]].index("no-leaf")
+    after = json.loads(read(HOUSE, "--refuse", number, "--json")[1])
+    (answered,) = [n for n in after["left"] if "answer" in n]
+    assert answered["code"] == "no-leaf"
+    assert [o["kind"] for o in before["openings"]].count("cased") == 1
+    assert [o["kind"] for o in after["openings"]].count("cased") == 0
+
+
+def test_the_unit_is_refused_alone_and_all_is_read_anew(read: Any) -> None:
+    code, out, _ = read(HOUSE, "--refuse", "1", "--json")
+    assert code == 1  # by its header the house is 19 mm long, and no room is found in it
+    document = json.loads(out)
+    assert document["scale_m_per_unit"] == 0.001
+    assert [note["code"] for note in document["mended"]][:2] == ["scale-told", "scale-doubted"]
+    code, _, err = read(HOUSE, "--refuse", "1,6")
+    assert code == 2
+    assert "Refuse it alone" in err
+
+
+@pytest.mark.parametrize("words", ["x", "1,", "-1", "999", "1234567"])
+def test_numbers_that_are_none_are_refused(words: str, read: Any) -> None:
+    code, out, err = read(HOUSE, f"--refuse={words}")
+    assert (code, out) == (2, "")
+    assert "note" in err
+
+
+def test_a_picture_is_drawn_whole(read: Any, tmp_path: Path) -> None:
+    out = tmp_path / "new" / "house.svg"
+    assert read(HOUSE, "--picture", out)[0] == 0
+    assert out.read_text().rstrip().endswith("</svg>")
+    assert "Master bedroom" in out.read_text()

@@ -10,8 +10,9 @@ import type { Entry } from "./pure/entry.ts";
 import { guess, stepped } from "./pure/reading.ts";
 import { bandsOf, type Band, type Sheet } from "./pure/sheet.ts";
 import { w } from "./pure/words.ts";
-import { fresh, job, lastOwn, now, own, speakAsWished, units, using } from "./state.ts";
-import { change, enter, NO_JOB, WISHES, type Wishes } from "./store.ts";
+import { photosOf } from "./send.ts";
+import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as unsent } from "./state.ts";
+import { change, enter, NO_JOB, photo, WISHES, type Wishes } from "./store.ts";
 import { opened, sync } from "./sync.ts";
 
 const CHOSEN = ["stopped", "rooms"];
@@ -106,10 +107,20 @@ const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = {
   },
   units: () => wish({ units: units() === "us" ? "metric" : "us" }),
   language: () => wish({ language: w("languageIs") === "en" ? "es" : "en" }),
-  save: () => save(own(), now.memory.phone.device),
+  save: saveAll,
   send: () => sync(),
   print: () => window.print(),
 };
+
+/** What was logged here, and the photos that the book has not. */
+async function saveAll(): Promise<void> {
+  const found = new Map<string, ArrayBuffer>();
+  for (const sha of photosOf(unsent())) {
+    const content = await photo(sha);
+    if (content) found.set(sha, content);
+  }
+  save(own(), found, now.memory.phone.device);
+}
 
 /**
  * In a field that was laid anew with other bands the book reads these names by the morning's: there

@@ -43,12 +43,22 @@ export function listenToHands(does: Does): () => void {
   return main;
 }
 
-/** Entries as a file of JSON lines, in the order of tapping. */
-export function save(entries: Entry[], device: string): void {
+/** Entries as a file of JSON lines, in the order of tapping; before them the photos that lie here. */
+export function save(entries: Entry[], photos: Map<string, ArrayBuffer>, device: string): void {
+  const pictures = [...photos].map(([sha, content]) => `${JSON.stringify({ photo: sha, content: base64(content) })}\n`);
   const lines = entries.sort((a, b) => a.number - b.number).map((one) => `${JSON.stringify(one)}\n`);
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob(lines, { type: "application/x-ndjson" }));
+  link.href = URL.createObjectURL(new Blob([...pictures, ...lines], { type: "application/x-ndjson" }));
   link.download = `logged-${device}.jsonl`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+function base64(content: ArrayBuffer): string {
+  const bytes = new Uint8Array(content);
+  let text = "";
+  for (let from = 0; from < bytes.length; from += 0x8000) {
+    text += String.fromCharCode(...bytes.subarray(from, from + 0x8000));
+  }
+  return btoa(text);
 }

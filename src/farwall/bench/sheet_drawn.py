@@ -60,7 +60,9 @@ def draw_sheet(
     """The floor in the middle of the sheet. `ratio`: metres of house to a millimetre of paper."""
     px_per_mm = long_px / max(paper_mm)
     wide, high = (round(side * px_per_mm) for side in paper_mm)
-    low_x, low_y, high_x, high_y = shapely.unary_union([r.polygon.shape for r in floor.rooms]).bounds
+    low_x, low_y, high_x, high_y = shapely.unary_union(
+        [r.polygon.shape for r in floor.rooms]
+    ).bounds
     low_mm = (
         (paper_mm[0] - (high_x - low_x) / ratio) / 2,
         (paper_mm[1] - (high_y - low_y) / ratio) / 2 + 4,
@@ -98,7 +100,9 @@ class _Pen:
 
         rings = [shape.exterior, *shape.interiors]
         fixed = [
-            np.round((np.array([self.drawn.px(p) for p in r.coords[:-1]]) - 0.5) * _SUB).astype(np.int32)
+            np.round((np.array([self.drawn.px(p) for p in r.coords[:-1]]) - 0.5) * _SUB).astype(
+                np.int32
+            )
             for r in rings
         ]
         cv2.fillPoly(self.drawn.grey, fixed, INK, cv2.LINE_AA, 4)
@@ -110,7 +114,9 @@ class _Pen:
         wide = max(1, round(0.25 * self.drawn.px_per_mm))
         (w, h), _ = cv2.getTextSize(text, cv2.FONT_HERSHEY_SIMPLEX, size, wide)
         place = (round(at_px[0] - w / 2), round(at_px[1] + h / 2))
-        cv2.putText(self.drawn.grey, text, place, cv2.FONT_HERSHEY_SIMPLEX, size, INK, wide, cv2.LINE_AA)
+        cv2.putText(
+            self.drawn.grey, text, place, cv2.FONT_HERSHEY_SIMPLEX, size, INK, wide, cv2.LINE_AA
+        )
 
 
 def _walls(pen: _Pen, floor: Floor, style: Style, windows: list[tuple[Point, Point]]) -> None:
@@ -148,7 +154,9 @@ def _windows(floor: Floor) -> list[tuple[Point, Point]]:
             long = hypot(bx - ax, by - ay)
             ux, uy = (bx - ax) / long, (by - ay) / long
             mx, my = (ax + bx) / 2, (ay + by) / 2
-            out = shapely.LineString([(mx + uy * 0.05, my - ux * 0.05), (mx + uy * 0.9, my - ux * 0.9)])
+            out = shapely.LineString(
+                [(mx + uy * 0.05, my - ux * 0.05), (mx + uy * 0.9, my - ux * 0.9)]
+            )
             side = out.buffer(0.7, cap_style="flat")
             if long < _ROOM_FOR_IT_M or side.intersects(rooms) or ways.distance(side) < 0.1:
                 continue

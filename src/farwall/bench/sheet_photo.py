@@ -79,9 +79,7 @@ def photograph(
 
 
 class _Camera:
-    def __init__(
-        self, paper: Real, hardship: Hardship, dice: Dice, size: tuple[int, int]
-    ) -> None:
+    def __init__(self, paper: Real, hardship: Hardship, dice: Dice, size: tuple[int, int]) -> None:
         self.paper, self.hard = paper, hardship
         tilt, turn = radians(hardship.tilt_deg), radians(hardship.turn_deg) * dice.one_of((-1, 1))
         about = 2 * pi * dice.between(0, 99) / 100
@@ -118,7 +116,9 @@ class _Camera:
         """How high the sheet stands [mm]: a bend along its length, a fold each way."""
         u, v = np.clip(x / self.paper[0], 0, 1), np.clip(y / self.paper[1], 0, 1)
         bend = self.hard.bend_mm * np.sin(pi * u)
-        ridge = [np.maximum(0, 1 - np.abs(w - f) / 0.08) for w, f in zip((u, v), self.folds, strict=True)]
+        ridge = [
+            np.maximum(0, 1 - np.abs(w - f) / 0.08) for w, f in zip((u, v), self.folds, strict=True)
+        ]
         return np.asarray(bend + self.hard.fold_mm * np.maximum(*ridge))
 
     def fold_shade(self, x: Real, y: Real) -> Real:

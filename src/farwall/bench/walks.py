@@ -8,14 +8,22 @@ read is rounded to an eighth of an inch or a millimetre. All of these are guesse
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from math import hypot, radians, tan
 from random import Random
 
 from farwall.bench.generator import house_of
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor, Opening, Room
-from farwall.floor.walk.nouns import Across, Diagonal, Walk, WalkRoom, WalkWall, WalkWay
+from farwall.floor.walk.nouns import (
+    LEFT,
+    RIGHT,
+    Across,
+    Diagonal,
+    Walk,
+    WalkRoom,
+    WalkWall,
+    WalkWay,
+)
 from farwall.units import M_PER_IN
 
 HALF_M = 0.06
@@ -23,16 +31,6 @@ SKEW_DEG, SHIFT_M, FACE_M = 0.2, 0.003, 0.002
 TAPE_M, TAPE_SHARE, SAG_PER_M2 = 0.005, 0.0003, 0.5e-5
 NARROW = 1 / 3
 Key = tuple[str, int, int]
-
-
-@dataclass(frozen=True)
-class Slip:
-    """Where the tape was misread and by how much [m], above 0 too long; room -1 for nowhere."""
-
-    room: int = -1
-    wall: int = -1
-    by_m: float = 0.0
-    how: str = "none"
 
 
 class Chance:
@@ -115,15 +113,14 @@ def _joined(spans: list[list[float]]) -> list[tuple[float, float]]:
 def walked(seed: int, *, rooms: int = 12, checks: str = "one") -> Walk:
     """A house of 12 rooms as measured without a slip.
 
-    checks: none · one (a diagonal a room) · two · across (as one, but the width in the middle
+    checks: none · one (a diagonal a room) · two · across (as one, and the width in the middle
     where a room is three times as long as wide).
     """
     chance = Chance(f"walk {seed}")
     floor = _house(rooms, seed)
     built = _Built(floor, chance)
     tape = _Tape(chance, us=chance.next() < 0.7)
-    corners = {room.id: _corners(room, built) for room in floor.rooms}
-    told = tuple(_room(room, floor, built, tape, corners, checks) for room in floor.rooms)
+    told = tuple(_Measured(floor, built, tape, room).told(checks) for room in floor.rooms)
     return Walk(told, us=tape.us)
 
 
@@ -159,35 +156,50 @@ def _corners(room: Room, built: _Built) -> list[Point]:
     return found
 
 
-def _room(
-    room: Room,
-    floor: Floor,
-    built: _Built,
-    tape: _Tape,
-    all_corners: dict[str, list[Point]],
-    checks: str,
-) -> WalkRoom:
-    corners, edges = all_corners[room.id], _edges(room)
-    count = len(corners)
-    walls = []
-    for k in range(count):
-        one, two, three = edges[k][0], edges[k][1], edges[(k + 1) % count][1]
+class _Measured:
+    """A room as it is walked."""
+
+    def __init__(self, floor: Floor, built: _Built, tape: _Tape, room: Room) -> None:
+        self.floor, self.built, self.tape, self.room = floor, built, tape, room
+        self.edges, self.corners = _edges(room), _corners(room, built)
+
+    def told(self, checks: str) -> WalkRoom:
+        count, corners = len(self.corners), self.corners
+        walls = tuple(
+            WalkWall(self.tape.read(_far(corners[k], corners[(k + 1) % count])), self._turn(k))
+            for k in range(count)
+        )
+        ways = tuple(
+            self._way(opening, k)
+            for opening in self.floor.openings
+            if self.room.id in opening.rooms
+            for k in [_wall_of(opening, self.edges)]
+            if k is not None
+        )
+        diagonals = tuple(
+            Diagonal(a, b, self.tape.read(_far(corners[a], corners[b])))
+            for a, b in _chosen(corners, checks)
+        )
+        across = _across(corners, self.tape) if checks == "across" and _narrow(corners) else ()
+        return WalkRoom(self.room.id, walls, ways, diagonals, across)
+
+    def _turn(self, k: int) -> float:
+        (one, two, _), (_, three, _) = self.edges[k], self.edges[(k + 1) % len(self.edges)]
         cross = (two[0] - one[0]) * (three[1] - two[1]) - (two[1] - one[1]) * (three[0] - two[0])
-        walls.append(
-            WalkWall(tape.read(_far(corners[k], corners[(k + 1) % count])), 90.0 if cross > 0 else -90.0)
-        )  # fmt: skip
-    ways = [
-        _way(opening, room, k, built, tape, corners)
-        for opening in floor.openings
-        if room.id in opening.rooms
-        for k in [_wall_of(opening, edges)]
-        if k is not None
-    ]
-    diagonals = tuple(
-        Diagonal(a, b, tape.read(_far(corners[a], corners[b]))) for a, b in _chosen(corners, checks)
-    )
-    across = _across(corners, tape) if checks == "across" and _narrow(corners) else ()
-    return WalkRoom(room.id, tuple(walls), tuple(ways), () if across else diagonals, across)
+        return LEFT if cross > 0 else RIGHT
+
+    def _way(self, opening: Opening, k: int) -> WalkWay:
+        one, two, out = self.edges[k]
+        axis = 1 if out[0] else 0
+        ends = sorted((opening.line[0][axis], opening.line[1][axis]))
+        near, far = ends if two[axis] > one[axis] else reversed(ends)
+        face = self.built.face(one, two, out, near)
+        jamb = (face, near) if axis else (near, face)
+        other = next((each for each in opening.rooms if each != self.room.id), "")
+        at_m = self.tape.read(_far(self.corners[k], jamb))
+        width_m = self.tape.read(abs(far - near))
+        depth_m = self.tape.read(2 * HALF_M) if other else None
+        return WalkWay(k, at_m, width_m, opening.kind, other, depth_m, mark=opening.id)
 
 
 def _chosen(corners: list[Point], checks: str) -> list[tuple[int, int]]:
@@ -234,75 +246,5 @@ def _wall_of(opening: Opening, edges: list[tuple[Point, Point, Point]]) -> int |
     return None
 
 
-def _way(
-    opening: Opening, room: Room, k: int, built: _Built, tape: _Tape, corners: list[Point]
-) -> WalkWay:
-    one, two, out = _edges(room)[k]
-    axis = 1 if out[0] else 0
-    ends = sorted((opening.line[0][axis], opening.line[1][axis]))
-    near, far = ends if two[axis] > one[axis] else reversed(ends)
-
-    def jamb(place: float) -> Point:
-        face = built.face(one, two, out, place)
-        return (face, place) if axis else (place, face)
-
-    other = next((one for one in opening.rooms if one != room.id), "")
-    depth = tape.read(2 * HALF_M) if other else None
-    return WalkWay(
-        k, tape.read(_far(corners[k], jamb(near))), tape.read(abs(far - near)), opening.kind,
-        other, depth, mark=opening.id,
-    )  # fmt: skip
-
-
 def _far(one: Point, two: Point) -> float:
     return hypot(two[0] - one[0], two[1] - one[1])
-
-
-def slipped(walk: Walk, seed: int) -> tuple[Walk, Slip]:
-    """The walk with one wall misread by 100 mm or more.
-
-    Three in five by 100 to 600 mm of no known way, one by a foot, one by digits changed about
-    where that makes 100 mm or more (else as the first).
-    """
-    chance = Chance(f"slip {seed}")
-    able = [(n, k) for n, room in enumerate(walk.rooms) for k in range(len(room.walls))]
-    n, k = able[chance.among(len(able))]
-    read = walk.rooms[n].walls[k].length_m or 0.0
-    by, how = _slip_of(read, chance, us=walk.us)
-    while read + by < 0.2:
-        by, how = _slip_of(read, chance, us=walk.us)
-    room = walk.rooms[n]
-    walls = (*room.walls[:k], replace(room.walls[k], length_m=read + by), *room.walls[k + 1 :])
-    rooms = (*walk.rooms[:n], replace(room, walls=walls), *walk.rooms[n + 1 :])
-    return replace(walk, rooms=rooms), Slip(n, k, by, how)
-
-
-def _slip_of(read: float, chance: Chance, *, us: bool) -> tuple[float, str]:
-    draw, sign = chance.next(), 1.0 if chance.next() < 0.5 else -1.0
-    if draw < 0.2:
-        return sign * 12 * M_PER_IN, "foot"
-    if draw < 0.4:
-        swapped = _swapped(read, us=us)
-        if swapped:
-            return swapped[chance.among(len(swapped))], "digits"
-    step = M_PER_IN / 8 if us else 0.001
-    return sign * round((0.1 + 0.5 * chance.next()) / step) * step, "any"
-
-
-def _swapped(read: float, *, us: bool) -> list[float]:
-    """What digits changed about add to a reading, where that is 100 mm or more."""
-    if us:
-        feet, inches = divmod(read / M_PER_IN, 12)
-        digits, unit = f"{int(feet):02d}{int(inches):02d}", ""
-        value = [int(digits[:2]) * 12 + int(digits[2:])]
-        others = [digits[1] + digits[0] + digits[2:], digits[:2] + digits[3] + digits[2]]
-        made = [(int(o[:2]) * 12 + int(o[2:]) - value[0]) * M_PER_IN
-                for o in others if int(o[2:]) < 12]  # fmt: skip
-        del unit
-    else:
-        digits = f"{round(read * 100):03d}"
-        made = [
-            (int(digits[:k] + digits[k + 1] + digits[k] + digits[k + 2 :]) - int(digits)) / 100
-            for k in range(len(digits) - 1)
-        ]
-    return [one for one in made if abs(one) >= 0.1]

@@ -7,6 +7,8 @@ import json
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.cli import answers
+
 if TYPE_CHECKING:
     from farwall.facts.plan import Plan
     from farwall.facts.reading import Reading
@@ -32,6 +34,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--scale", metavar="METRES_PER_UNIT", type=float, help="of a drawing, as for `farwall read`"
     )
+    answers.arguments(parser)
     parser.add_argument("--json", action="store_true", help="print the files' names as JSON")
 
 
@@ -40,7 +43,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.papers.exchange.files import exchange_files
     from farwall.papers.folder import write_folder
 
-    reading, name, plan = exported(options.file, job_file=options.job, scale=options.scale)
+    reading, name, plan = _exported(options)
     files = exchange_files(reading, name=name, plan=plan)
     write_folder(options.out, files)
     if options.json:
@@ -50,16 +53,14 @@ def run(options: argparse.Namespace) -> int:
     return _DONE
 
 
-def exported(
-    path: Path, *, job_file: Path | None = None, scale: float | None = None
-) -> tuple[Reading, str, Plan | None]:
+def _exported(options: argparse.Namespace) -> tuple[Reading, str, Plan | None]:
     """The floor in a file with its name, and its plan where the file is one. Raises Refused."""
     from farwall.errors import Mistake, Refused
     from farwall.job.exchange import exchanged_job, exchanged_plan
-    from farwall.readers.any_plan import read_plan as read_drawing
     from farwall.readers.job_json import read_job
     from farwall.readers.plan_json import read_plan
 
+    path, job_file = options.file, options.job
     kind = _kind(path)
     if kind != "plan" and job_file is not None:
         what = "A job beside it is for a plan only."
@@ -74,7 +75,10 @@ def exported(
     if kind == "job":
         job = read_job(path)
         return exchanged_job(job), job.name or job.id, None
-    return read_drawing(path, scale_m_per_unit=scale), path.stem, None
+    found = answers.read_answered(
+        path, scale=options.scale, accept=options.accept, refuse=options.refuse
+    )
+    return found.reading, path.stem, None
 
 
 def _kind(path: Path) -> str:

@@ -9,6 +9,7 @@ import tempfile
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.cli import answers
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
@@ -50,6 +51,7 @@ def _options(parser: argparse.ArgumentParser) -> None:
         default=hidden,
         help="metres that a drawing unit is",
     )
+    answers.arguments(parser, default=hidden)
     parser.add_argument(
         "--json", action="store_true", default=hidden, help="print the job on stdout"
     )
@@ -63,7 +65,7 @@ def _all_words(options: argparse.Namespace) -> argparse.Namespace:
     _options(parser)
     parser.add_argument("file", type=Path)
     parser.add_argument("settings", nargs="*")
-    usual = argparse.Namespace(storey=None, scale=None, json=False)
+    usual = argparse.Namespace(storey=None, scale=None, json=False, accept=None, refuse=None)
     for name, value in vars(options).items():
         setattr(usual, name, value)
     if not options.words:
@@ -97,12 +99,13 @@ def _job_in(options: argparse.Namespace) -> Job:
 
         return read_job(options.file)
     from farwall.job.from_reading import job_from_reading
-    from farwall.readers.any_plan import read_plan
 
-    reading = read_plan(options.file, scale_m_per_unit=options.scale)
+    found = answers.read_answered(
+        options.file, scale=options.scale, accept=options.accept, refuse=options.refuse
+    )
     exits_told = any(setting.startswith("exits.") for setting in options.settings)
     return job_from_reading(
-        reading, storey=options.storey, job_id=options.file.stem[:80], exits_told=exits_told
+        found.reading, storey=options.storey, job_id=options.file.stem[:80], exits_told=exits_told
     )
 
 

@@ -80,13 +80,7 @@ def _enter(
     """What was entered just now; nothing where only the state is asked for."""
     received_at = clock.isoformat(timespec="milliseconds")
     if options.from_file is not None:
-        from farwall.readers.json_text import read_text
-        from farwall.readers.log_json import entries_from_text
-
-        path = options.from_file
-        text = sys.stdin.read() if path == "-" else read_text(Path(path))
-        offered = entries_from_text(text, place.plan)
-        return place.log.keep(lambda _: offered, received_at=received_at)
+        return _from_phone(place, options.from_file, received_at)
     if not asked.event:
         return ()
 
@@ -105,6 +99,18 @@ def _enter(
         return [entry]
 
     return place.log.keep(make, received_at=received_at)
+
+
+def _from_phone(place: Place, path: str, received_at: str) -> tuple[Entry, ...]:
+    """The entries that a phone saved, or that come in by stdin, with their photos."""
+    from farwall.cli.log_saved import read_saved, saved_in
+    from farwall.readers.log_json import entries_from_text
+
+    saved = saved_in(sys.stdin.buffer.read()) if path == "-" else read_saved(Path(path))
+    offered = entries_from_text(saved.entries, place.plan)
+    for content in saved.photos:  # on the disk before the entry that names it
+        place.log.put_file(content)
+    return place.log.keep(lambda _: offered, received_at=received_at)
 
 
 def _made(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Literal
 
-from farwall.floor.geometry import Point
+from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Floor
 
 StatedKind = Literal["net", "gross", "wall-centre", "size-text"]
@@ -31,11 +31,16 @@ class Stated:
 
 @dataclass(frozen=True)
 class Note:
-    """Something mended, left open or asked: a code, a place in metres if it has one, words."""
+    """Something mended, left open or asked: a code, a place in metres if it has one, words.
+
+    shape: the piece of floor that it is about [m], where the reader has it: a slab left out, a
+    cabinet that may stand there.
+    """
 
     code: str
     what: str
     where: Point | None = None
+    shape: PolygonGeometry | None = None
 
 
 @dataclass(frozen=True)
@@ -50,8 +55,9 @@ class Step:
 class Reading:
     """A floor read from a file, with its unit, its repairs and its open questions.
 
-    `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the height of its
-    floor [m] where the file gives them.
+    Without a scale the shapes stand for their proportions alone, at `shapes_m_per_unit` metres a
+    drawing unit. `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the
+    height of its floor [m] where the file gives them.
     """
 
     format: str
@@ -68,3 +74,4 @@ class Reading:
     ceilings_m: dict[str, float] = field(default_factory=dict)
     levels_m: dict[str, float] = field(default_factory=dict)
     steps: tuple[Step, ...] = ()
+    shapes_m_per_unit: float | None = None

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import combinations
 from math import hypot, isfinite
 
 import shapely
@@ -97,7 +96,11 @@ def _shape(where: str, shape: shapely.Polygon, what: str) -> Iterator[Mistake]:
 
 
 def _overlaps(rooms: Sequence[Room]) -> Iterator[Mistake]:
-    for first, second in combinations(rooms, 2):
+    if len(rooms) < 2:
+        return
+    shapes = [room.polygon.shape for room in rooms]
+    near = shapely.STRtree(shapes).query(shapes, predicate="intersects").T.tolist()
+    for first, second in ((rooms[a], rooms[b]) for a, b in sorted(near) if a < b):
         if first.storey != second.storey:
             continue
         shared = first.polygon.shape.intersection(second.polygon.shape).area

@@ -6,6 +6,7 @@ Format: RFC 7946 geometry objects; the frame is local metres, told by the foreig
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from math import isfinite
 from typing import Any, cast, get_args
@@ -103,9 +104,9 @@ class _Reader:
         kind = properties.get("kind")
         if kind in BESIDE:
             return
-        if kind not in takers:
+        if not isinstance(kind, str) or kind not in takers:
             known = ", ".join(takers)
-            self.mistake(f"{where}.properties.kind", f"the kind {kind!r} is not known.",
+            self.mistake(f"{where}.properties.kind", f"the kind {_shown(kind)} is not known.",
                          f"There are: {known}.")  # fmt: skip
             return
         takers[kind](where, properties, feature.get("geometry"))
@@ -122,7 +123,7 @@ class _Reader:
         kind = properties.get("opening")
         if kind not in get_args(OpeningKind):
             known = ", ".join(get_args(OpeningKind))
-            self.mistake(f"{where}.properties.opening", f"{kind!r} is no kind of opening.",
+            self.mistake(f"{where}.properties.opening", f"{_shown(kind)} is no kind of opening.",
                          f"There are: {known}.")  # fmt: skip
         rooms = properties.get("rooms")
         if not isinstance(rooms, list) or not all(isinstance(room, str) for room in rooms):
@@ -235,7 +236,18 @@ def _point(value: Any) -> Point | None:
 
 
 def _is_number(value: Any) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool) and isfinite(value)
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        return False
+    try:
+        return isfinite(value)
+    except OverflowError:  # a whole number of some hundred digits
+        return False
+
+
+def _shown(value: Any) -> str:
+    """A value of a file as JSON writes it, shortened."""
+    text = json.dumps(value, ensure_ascii=False)
+    return text if len(text) <= 60 else f"{text[:60]}…"
 
 
 def _feature(kind: str, geometry: Json | None, **properties: Any) -> Json:

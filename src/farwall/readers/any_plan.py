@@ -9,6 +9,10 @@ from pathlib import Path
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
 from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
+from farwall.readers.last_look import looked_over
+from farwall.readers.xml_text import root_name
+
+_IFC_XML = {"ifcXML", "iso_10303_28", "uos"}
 
 
 def read_plan(path: Path, *, scale_m_per_unit: float | None = None) -> Reading:
@@ -57,7 +61,10 @@ def reading_in(data: bytes, scale_m_per_unit: float | None) -> Reading:
         if kind.fits(data):
             read = getattr(import_module(kind.module), kind.reader)
             reading: Reading = read(data, scale_m_per_unit=scale_m_per_unit)
-            return reading
+            return looked_over(reading)
+    if root_name(data) in _IFC_XML:
+        what, remedy = "This is IFC in XML.", "Save the model as a plain .ifc file."
+        raise Refused(Mistake("", what, f"{remedy} {CAN_READ}"))
     if head.startswith(b"<"):
         raise Refused(Mistake("", "This is a web or XML file.", f"Ask for DXF. {CAN_READ}"))
     raise Refused(Mistake("", "This is no plan that is known here.", CAN_READ))

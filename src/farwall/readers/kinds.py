@@ -6,6 +6,7 @@ of `scale_m_per_unit`, the user's own word for the drawing's unit [m], and gives
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
@@ -49,6 +50,14 @@ def _is_json(data: bytes) -> bool:
     return head(data).startswith((b"{", b"["))
 
 
+_WALK = re.compile(rb'(?i)(?:walk|recorrido)\b|\{\s*"walk"\s*:')
+
+
+def _is_walk(data: bytes) -> bool:
+    """The word `walk` first, or JSON whose first key it is."""
+    return _WALK.match(head(data)) is not None
+
+
 def _is_step(data: bytes) -> bool:
     return head(data).startswith(b"ISO-10303-21")
 
@@ -66,6 +75,7 @@ def _is_own_svg(data: bytes) -> bool:
 
 
 KINDS: tuple[Kind, ...] = (
+    Kind("walk", _is_walk, "farwall.readers.walk.read", "read_walk"),
     Kind("IFC", _is_step, "farwall.readers.ifc.read", "read_ifc"),
     Kind("SVG", _is_own_svg, "farwall.readers.own_svg", "read_own_svg"),
     Kind("SVG", _has_root("svg"), "farwall.readers.svg.read", "read_svg"),
@@ -82,7 +92,7 @@ UNREAD: tuple[Unread, ...] = (
     Unread(b"\x89PNG", "a picture", "Ask for the drawing as DXF."),
     Unread(b"\xff\xd8\xff", "a picture", "Ask for the drawing as DXF."),
     Unread(b"GIF8", "a picture", "Ask for the drawing as DXF."),
-    Unread(b"PK\x03\x04", "a zip archive", "Unpack it and hand over the drawing itself."),
+    Unread(b"PK\x03\x04", "a zip archive", "Unpack it (.ifczip too) and hand over what is in it."),
     Unread(b"\x1f\x8b", "a compressed file", "Unpack it and hand over the drawing itself."),
 )
 CAN_READ = f"What can be read: {', '.join(sorted({kind.name for kind in KINDS}))}."

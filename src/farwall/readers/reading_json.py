@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from farwall.facts.reading import Note, Reading
@@ -12,8 +13,12 @@ from farwall.units import ft2_from_m2
 Json = dict[str, Any]
 
 
-def reading_json(reading: Reading) -> Json:
-    """The promised keys. Metre values are null while nobody knows the drawing's unit."""
+def reading_json(reading: Reading, *, said: Mapping[int, str] | None = None) -> Json:
+    """The promised keys. Metre values are null while nobody knows the drawing's unit.
+
+    `said` adds an `answer` to the notes that were answered, by their number from 1 in the order
+    mended, left, asks.
+    """
     known = reading.scale_m_per_unit is not None
     floor = reading.floor
     return {
@@ -35,10 +40,20 @@ def reading_json(reading: Reading) -> Json:
             {"line": _line(step.line) if known else None, "rise_m": step.rise_m if known else None}
             for step in reading.steps
         ],
+        **_notes(reading, said or {}, known=known),
+    }
+
+
+def _notes(reading: Reading, said: Mapping[int, str], *, known: bool) -> Json:
+    found: Json = {
         "mended": [_note(note, known=known) for note in reading.mended],
         "left": [_note(note, known=known) for note in reading.left],
         "asks": [{"code": note.code, "what": note.what} for note in reading.asks],
     }
+    for number, note in enumerate([one for notes in found.values() for one in notes], 1):
+        if number in said:
+            note["answer"] = said[number]
+    return found
 
 
 def _room(room: Room, reading: Reading, *, known: bool) -> Json:

@@ -53,7 +53,7 @@ def test_rooms_and_doors_come_as_told() -> None:
     assert (front.kind, front.rooms) == ("outside", ("hall",))
     assert [way.opening for way in reading.exits] == ["front"]
     assert reading.ceilings_m == {"hall": 2.5, "bath": 2.5}
-    assert codes(reading) == set()
+    assert codes(reading) == {"north", "windows", "water"}  # what only sun, air and water need
     assert faults_of(reading.floor, reading.exits) == []
 
 
@@ -241,6 +241,16 @@ def test_spaces_without_a_storey_are_shelved_by_height() -> None:
     assert [s.elevation_m for s in reading.storeys] == [0.0, 2.8]
 
 
+def test_a_door_between_rooms_of_two_storeys_at_one_height_joins_them() -> None:
+    half = Storey("half", "Half a stair up", 0.5)
+    bath = replace(BATH, storey="half", floor_m=0.5)
+    reading = assemble(
+        told((HALL, bath), (replace(DOOR, foot_m=0.0), FRONT), storeys=(GROUND, half))
+    )
+    assert set(reading.floor.openings[0].rooms) == {"hall", "bath"}
+    assert faults_of(reading.floor, reading.exits) == []
+
+
 def test_steps_stand_where_rooms_of_two_heights_meet() -> None:
     sunken = replace(BATH, floor_m=-0.15)
     reading = assemble(told((HALL, sunken)))
@@ -276,6 +286,21 @@ def test_stated_areas_are_compared_once_a_class_and_never_used() -> None:
     assert "88.8 to 92.3 %" in said
     same = assemble(told((replace(HALL, stated=Stated(12.0, "net")), BATH)))
     assert "stated-differs" not in codes(same)
+
+
+def test_what_sun_air_and_water_need_is_asked_for_where_it_is_not_told() -> None:
+    window = ToldWindow(((5.0, 3.2), (6.0, 3.2)), None, 1.2, "ground")
+    things = tuple(
+        ToldFixture(kind, box(1, 1, 1.2, 1.2), "ground") for kind in ("drain", "tap", "outlet")
+    )
+    full = told(north_deg=30.0, windows=(replace(window, sill_m=0.9),), fixtures=things)
+    assert assemble(full).asks == ()
+    bare = assemble(
+        told((replace(HALL, height_m=None), BATH), windows=(window,), fixtures=things[:1])
+    )
+    assert [note.code for note in bare.asks] == ["north", "windows", "ceilings", "water"]
+    assert "outlet, tap" in words(bare, "water")
+    assert "1 of 2 rooms" in words(bare, "ceilings")
 
 
 def test_windows_light_the_room_at_their_wall() -> None:

@@ -130,7 +130,7 @@ class Office:
 class WellFormed(HTMLParser):
     """Every element that is opened is closed in its turn; ids once; nothing inline that acts."""
 
-    VOID = frozenset({"meta", "link", "input", "br"})
+    VOID = frozenset({"meta", "link", "input", "br", "img"})
 
     def __init__(self, text):
         super().__init__(convert_charrefs=True)

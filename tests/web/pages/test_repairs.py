@@ -2,22 +2,39 @@
 
 from __future__ import annotations
 
+import ast
 import re
-from importlib.resources import files
+from pathlib import Path
 
+from farwall import readers
 from farwall.facts.reading import Note
+from farwall.job.repairs import ACTS, SEEN_ONLY
 from farwall.web.pages.repairs import OFFERS, answered, offers_told, reading_document
 from farwall.web.words import words
 
-SEEN_ONLY = {"recovered", "doubles-dropped", "origin-moved", "not-read", "degrees-to-metres"}
+SOURCE = Path(readers.__file__).parents[1]
+"""Where notes are made: readers, and the home of what goes out and comes back."""
+
+
+def notes_in(path):
+    """The first argument of every `Note(…)` in a file, as the source has it."""
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Call) and ast.unparse(node.func) in {"Note", "reading.Note"}:
+            yield node.args[0] if node.args else None
 
 
 def codes():
-    """Every code of a note in the readers' source."""
-    folder = files("farwall.readers")
-    texts = [one.read_text() for one in folder.iterdir() if one.name.endswith(".py")]
-    texts += [one.read_text() for one in (folder / "dxf").iterdir() if one.name.endswith(".py")]
-    return {code for text in texts for code in re.findall(r'[nN]ote\(\s*"([a-z-]+)"', text)}
+    """Every code of a note in the readers' source, in whatever folder; told codes are found too."""
+    found = set()
+    for path in [*SOURCE.glob("readers/**/*.py"), *SOURCE.glob("job/*.py")]:
+        for code in notes_in(path):
+            if isinstance(code, ast.Constant):
+                found.add(code.value)
+            else:  # passed on: the codes stand where the maker of the note is called
+                calls = re.findall(r'[nN]otes?\(\s*"([a-z]+(?:-[a-z]+)*)"', path.read_text("utf-8"))
+                assert calls, f"{path}: the code of this note cannot be found"
+                found.update(calls)
+    return found
 
 
 def test_every_code_of_the_readers_has_its_offer():
@@ -25,6 +42,14 @@ def test_every_code_of_the_readers_has_its_offer():
     assert len(found) > 20
     assert found - set(OFFERS) - SEEN_ONLY == set()
     assert set(OFFERS) - found == set()
+    assert not SEEN_ONLY & set(OFFERS)
+
+
+def test_every_offer_has_acts_and_every_act_an_offer():
+    assert set(OFFERS) == set(ACTS)
+    for code, offer in OFFERS.items():
+        assert offer.yes or offer.no, code
+        assert not ACTS[code].no or offer.no, code
 
 
 def test_the_words_of_every_offer_are_there():

@@ -5,18 +5,21 @@ from __future__ import annotations
 import base64
 import gzip
 import hashlib
+import io
 import json
 import re
 
 import numpy as np
 import pypdfium2
 import pytest
+from PIL import Image
 from tests.midday import day_of
 from tests.web.slab.browser import phone, playing, tap, tapped
 
 from farwall.papers.json_text import json_text
 from farwall.papers.run_sheet import run_sheet_pdf
 from farwall.readers.plan_json import plan_to_dict
+from farwall.store.files import file as kept_file
 from farwall.web.slab.one_file import one_file
 from farwall.web.slab.sheet import sheet_of
 
@@ -98,6 +101,10 @@ def test_it_keeps_what_is_tapped_gives_it_to_the_log_and_prints_the_run_sheet(tm
         page.reload()
         page.locator("button.main", has_text="Band 2.3 done").wait_for()
         page.locator(".status", has_text="5 entries on this phone: save them").wait_for()
+        Image.new("RGB", (2000, 1000), "grey").save(tmp_path / "taken.jpg")
+        tap(page, "Note, photo")
+        page.locator("#photo").set_input_files(tmp_path / "taken.jpg")
+        page.locator(".status", has_text="6 entries on this phone: save them").wait_for()
         tap(page, "Phone")
         with page.expect_download() as saving:
             page.get_by_role("button", name="Save what was logged").tap()
@@ -113,8 +120,10 @@ def test_it_keeps_what_is_tapped_gives_it_to_the_log_and_prints_the_run_sheet(tm
     capsys.readouterr()
     assert main(["log", str(folder), "--from", str(tmp_path / "logged.jsonl"), "--json"]) in {0, 1}
     entered = json.loads(capsys.readouterr().out)["entered"]
-    assert [one["about"]["band"] for one in entered][-1] == "first.2.2"
-    assert len(entered) == 5
+    assert [one["word"] for one in entered] == ["band-done"] * 5 + ["photo"]
+    assert entered[4]["about"]["band"] == "first.2.2"
+    kept = kept_file(folder / "files", entered[5]["about"]["file"])
+    assert Image.open(io.BytesIO(kept)).size == (1600, 800)
 
 
 def likeness(one, other):

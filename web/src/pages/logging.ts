@@ -44,8 +44,7 @@ export function tank(s: Shown, reading: Reading): string {
 }
 
 export function note(s: Shown): string {
-  const photo = s.alone ? `<p>${safe(w("photoAlone"))}</p>`
-    : `<label class="key">${w("takePhoto")}<input id="photo" type="file" accept="image/*" capture="environment"></label><p>${
+  const photo = `<label class="key">${w("takePhoto")}<input id="photo" type="file" accept="image/*" capture="environment"></label><p>${
       s.trouble ? safe(s.trouble) : w("photoSmall")}</p>`;
   return `${top()}<h1>${w("noteTitle")}</h1>${photo}
 <div class="two">${key("pick room-closed", w("closedKey"))}${key("pick room-free", w("freeKey"))}</div>

@@ -96,7 +96,6 @@ export const EN = {
   noteTitle: "Note, photo", takePhoto: "Take a photo", closedKey: "Room closed", freeKey: "Room free",
   photoSmall: "Made smaller here; the place where it was taken is left out.",
   photoBad: "This browser cannot read that picture: take it with another format.",
-  photoAlone: "This file takes no photos: use the phone's own, and `farwall log JOB photo file=…` in the evening.",
   noteText: "Words",
   // this phone
   thisPhone: "This phone", on: "on", off: "off", tone: "Tone", shake: "Shake", speech: "Speech",

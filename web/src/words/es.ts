@@ -87,7 +87,6 @@ export const ES: Words = {
   noteTitle: "Nota, foto", takePhoto: "Tomar una foto", closedKey: "Cuarto cerrado", freeKey: "Cuarto libre",
   photoSmall: "Se achica aquí; el lugar donde se tomó no se guarda.",
   photoBad: "Este navegador no lee esa imagen: tómela en otro formato.",
-  photoAlone: "Este archivo no toma fotos: use la cámara del teléfono y `farwall log JOB photo file=…` en la tarde.",
   noteText: "Texto",
   thisPhone: "Este teléfono", on: "sí", off: "no", tone: "Tono", shake: "Vibrar", speech: "Voz",
   awake: "Sin dormir", sun: "Sol", headset: "Tecla de audífono", gallons: "Galones", litres: "Litros", save: "Guardar lo anotado",

@@ -13,7 +13,9 @@ _APART_M = 2.0
 """Rooms that no door joins are laid this far apart."""
 
 
-def floor_of(closed: Closed, ids: tuple[str, ...]) -> tuple[Floor, tuple[Exit, ...], tuple[int, ...]]:
+def floor_of(
+    closed: Closed, ids: tuple[str, ...]
+) -> tuple[Floor, tuple[Exit, ...], tuple[int, ...]]:
     """Floor and ways out of a closed walk, `ids` by room; then numbers of rooms that cross
     themselves and are left out.
     """
@@ -59,7 +61,7 @@ def _openings(
 ) -> tuple[Opening, ...]:
     joins = {(join.room, join.way): join for join in closed.lay.joins}
     second = {(join.other, join.other_way) for join in closed.lay.joins}
-    found = []
+    found: list[Opening] = []
     for n, room in enumerate(closed.walk.rooms):
         for k, way in enumerate(room.ways):
             join = joins.get((n, k))
@@ -72,14 +74,14 @@ def _openings(
             if join is None:
                 found.append(Opening(name, "outside", face, (ids[n],), _width(face)))
             else:
-                found.append(_joined(closed, join, face, name, ids, moves))
+                found.append(_joined(closed, join, name=name, ids=ids, moves=moves))
     return tuple(found)
 
 
 def _joined(
-    closed: Closed, join: Join, face: tuple[Point, Point], name: str, ids: tuple[str, ...],
-    moves: list[Point],
-) -> Opening:  # fmt: skip
+    closed: Closed, join: Join, *, name: str, ids: tuple[str, ...], moves: list[Point]
+) -> Opening:
+    face = _face(closed, join.room, join.way, moves[join.room])
     other = _face(closed, join.other, join.other_way, moves[join.other])
     (ax, ay), (bx, by) = face
     if (bx - ax) * (other[1][0] - other[0][0]) + (by - ay) * (other[1][1] - other[0][1]) < 0:

@@ -8,7 +8,7 @@ values is near one. Source: [baarda-1968], internal reliability; [forstner-1983]
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import sqrt
 from statistics import NormalDist
 
@@ -20,8 +20,8 @@ from farwall.floor.walk.net import READ, Net
 from farwall.floor.walk.nouns import Spread, Walk
 from farwall.floor.walk.suspect import LEVEL
 
-SEEN_M = 0.1
-"""A slip of this size ought to be seen: four inches, our choice."""
+SEEN_M = 0.15
+"""A slip of this size ought to be seen: half a foot, our choice."""
 ALIKE = 0.98
 _POWER = 0.84
 _MOST_CORNERS = 12
@@ -39,7 +39,7 @@ class Held:
 
     @property
     def seen(self) -> bool:
-        """Whether a slip of four inches would be seen."""
+        """Whether a slip of half a foot would be seen."""
         return self.seen_m <= SEEN_M
 
     @property
@@ -50,12 +50,16 @@ class Held:
 
 @dataclass(frozen=True)
 class Advice:
-    """A diagonal worth measuring in a room, and how many more of its walls would then be sure."""
+    """A check worth measuring in a room, and how many more of its walls would then be sure.
+
+    From corner `start` to corner `end`; with `across`, between the middles of two walls instead.
+    """
 
     room: int
     start: int
     end: int
     more: int
+    across: bool = False
 
 
 def held_walls(net: Net, fit: Adjusted) -> tuple[Held, ...]:
@@ -104,22 +108,48 @@ def _best(walk: Walk, net: Net, fit: Adjusted, room: int, spread: Spread) -> Adv
             if row.room == room and row.kind in READ and fit.weights[i] > 0]  # fmt: skip
     before = sum(one.sure for one in _held(net, fit, rows, fit.inverse))
     best: tuple[int, float, Advice] | None = None
-    for start, end in _diagonals(walk, room):
-        p, q = net.first[room] + 2 * start, net.first[room] + 2 * end
-        far = float(np.hypot(fit.x[q] - fit.x[p], fit.x[q + 1] - fit.x[p + 1]))
+    for check in _able(walk, room):
+        a, far = _told_by(walk, net, fit, check)
         if far < 0.1:
             continue
-        a = np.zeros(net.unknowns)
-        dx, dy = (fit.x[q] - fit.x[p]) / far, (fit.x[q + 1] - fit.x[p + 1]) / far
-        a[[p, p + 1, q, q + 1]] = (-dx, -dy, dx, dy)
         qa = fit.inverse @ a
         inverse = fit.inverse - np.outer(qa, qa) / (spread.of_tape(far) ** 2 + float(a @ qa))
         held = _held(net, fit, rows, inverse)
         more = sum(one.sure for one in held) - before
         worst = max((min(one.seen_m, 99.0) for one in held), default=99.0)
         if more > 0 and (best is None or (more, -worst) > best[:2]):
-            best = (more, -worst, Advice(room, start, end, more))
+            best = (more, -worst, replace(check, more=more))
     return best[2] if best else None
+
+
+def _told_by(
+    walk: Walk, net: Net, fit: Adjusted, check: Advice
+) -> tuple[NDArray[np.float64], float]:
+    """What a check would tell of the unknowns, and how long it is [m]."""
+    count = len(walk.rooms[check.room].walls)
+    wide = (0, 1) if check.across else (0,)
+    at = [
+        [net.first[check.room] + 2 * ((end + k) % count) for k in wide]
+        for end in (check.start, check.end)
+    ]
+    middle = [np.array([np.mean(fit.x[one]), np.mean(fit.x[[k + 1 for k in one]])]) for one in at]
+    far = float(np.hypot(*(middle[1] - middle[0])))
+    way = (middle[1] - middle[0]) / (far or 1.0)
+    a = np.zeros(net.unknowns)
+    for places, sign in zip(at, (-1.0, 1.0), strict=True):
+        for k in places:
+            a[[k, k + 1]] += sign * way / len(places)
+    return a, far
+
+
+def _able(walk: Walk, room: int) -> list[Advice]:
+    """Checks not measured yet: diagonals, and in rooms of four walls the widths in the middle."""
+    told = {frozenset((one.wall, one.other)) for one in walk.rooms[room].across}
+    widths = [(0, 2), (1, 3)] if len(walk.rooms[room].walls) == 4 else []
+    return [
+        *[Advice(room, a, b, 0) for a, b in _diagonals(walk, room)],
+        *[Advice(room, a, b, 0, across=True) for a, b in widths if frozenset((a, b)) not in told],
+    ]
 
 
 def _diagonals(walk: Walk, room: int) -> list[tuple[int, int]]:

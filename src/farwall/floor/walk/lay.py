@@ -8,14 +8,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import cos, radians, sin
 
-from farwall.errors import Mistake, Refused
-from farwall.floor.walk.nouns import Walk, WalkRoom, WalkWay
+from farwall.errors import Refused
+from farwall.floor.walk.nouns import Walk, WalkRoom
+from farwall.floor.walk.sound import is_right, mistakes_of
 
-MOST_ROOMS, MOST_WALLS, MOST_WALLS_IN_ALL = 60, 60, 800
-LONGEST_M = 100.0
-_TURNS_PLAY_DEG = 12.0
-"""Turns that were measured may miss a full round by this much; more is a slip, our guess."""
 _FACING_DEG = 10.0
+FIRST_DEG = 90.0
+"""The first wall runs up the page, so that a room walked clockwise lies right of its first."""
 
 
 @dataclass(frozen=True)
@@ -34,7 +33,7 @@ class Lay:
 
     squares: whether a wall lies square to the first one of its group by right turns alone;
     parts: number of the group of joined rooms that each room is in; loose: room and way of each
-    door that was told from one side only, or that does not face its twin.
+    door that leads to a room not walked, was told from one side only, or does not face its twin.
     """
 
     headings: tuple[tuple[float, ...], ...]
@@ -52,7 +51,7 @@ def unit(heading_deg: float) -> tuple[float, float]:
 
 def lay_of(walk: Walk) -> Lay:
     """Directions and joins of a walk. Raises Refused with every mistake of it."""
-    mistakes = _mistakes(walk)
+    mistakes = mistakes_of(walk)
     if mistakes:
         raise Refused(*mistakes, about="The walk does not hold together.")
     own = [_own(room) for room in walk.rooms]
@@ -80,20 +79,19 @@ def lay_of(walk: Walk) -> Lay:
 
 
 def _own(room: WalkRoom) -> tuple[list[float], list[bool]]:
-    """Headings of a room's walls, the first 0; what turns miss of a round is spread over angles."""
+    """Headings of a room's walls, the first up the page, and whether each is square to it.
+
+    What turns miss of a round is spread over the angles that were told.
+    """
     total = sum(wall.turn_deg for wall in room.walls)
-    angles = [k for k, wall in enumerate(room.walls) if not _right(wall.turn_deg)]
+    angles = [k for k, wall in enumerate(room.walls) if not is_right(wall.turn_deg)]
     miss = (360.0 if total > 0 else -360.0) - total
-    headings, squares, at = [], [], 0.0
+    headings, squares, at = [], [], FIRST_DEG
     for k, wall in enumerate(room.walls):
         headings.append(at)
         squares.append(min(at % 90.0, 90.0 - at % 90.0) < 0.5)
         at += wall.turn_deg + (miss / len(angles) if k in angles else 0.0)
     return headings, squares
-
-
-def _right(turn_deg: float) -> bool:
-    return abs(abs(turn_deg) - 90.0) < 1e-9
 
 
 def wall_of(walk: Walk, join: Join, *, other: bool = False) -> int:
@@ -149,11 +147,15 @@ def _joins(walk: Walk) -> tuple[list[Join], list[tuple[int, int]]]:
     """Doors told from both sides, and those told from one."""
     number = {room.name.casefold(): n for n, room in enumerate(walk.rooms)}
     waiting: dict[tuple[int, int, str], list[int]] = {}
+    joins: list[Join] = []
+    loose: list[tuple[int, int]] = []
     for n, room in enumerate(walk.rooms):
         for k, way in enumerate(room.ways):
-            if way.to:
-                waiting.setdefault((n, number[way.to.casefold()], way.mark), []).append(k)
-    joins, loose = [], []
+            other = number.get(way.to.casefold(), -1)
+            if way.to and other < 0:
+                loose.append((n, k))
+            elif way.to:
+                waiting.setdefault((n, other, way.mark), []).append(k)
     for (room_n, other, mark), ways in waiting.items():
         twins = waiting.get((other, room_n, mark), [])
         if len(ways) == 1 and len(twins) == 1:
@@ -162,102 +164,3 @@ def _joins(walk: Walk) -> tuple[list[Join], list[tuple[int, int]]]:
         else:
             loose += [(room_n, k) for k in ways]
     return joins, loose
-
-
-def _mistakes(walk: Walk) -> list[Mistake]:
-    found: list[Mistake] = []
-    if not walk.rooms:
-        found.append(Mistake("", "There is no room in the walk.", "Write `room NAME` first."))
-    if len(walk.rooms) > MOST_ROOMS:
-        found.append(Mistake("", f"A walk holds at most {MOST_ROOMS} rooms.", "Part it."))
-    if sum(len(room.walls) for room in walk.rooms) > MOST_WALLS_IN_ALL:
-        found.append(Mistake("", f"A walk holds at most {MOST_WALLS_IN_ALL} walls.", "Part it."))
-    names: set[str] = set()
-    for room in walk.rooms:
-        if room.name.casefold() in names:
-            found.append(Mistake(room.name, "two rooms have this name.", "Name one otherwise."))
-        names.add(room.name.casefold())
-    for room in walk.rooms:
-        found += _mistakes_of(room, names)
-    for one in walk.shared:
-        for n, wall in ((one.room, one.wall), (one.other_room, one.other_wall)):
-            if not (0 <= n < len(walk.rooms) and 0 <= wall < len(walk.rooms[n].walls)):
-                found.append(Mistake("", "A shared wall is told that is not there.", "Count anew."))
-    return found
-
-
-def _mistakes_of(room: WalkRoom, names: set[str]) -> list[Mistake]:
-    count = len(room.walls)
-    if not 3 <= count <= MOST_WALLS:
-        what = f"it has {count} {'wall' if count == 1 else 'walls'}."
-        return [Mistake(room.name, what, f"A room has 3 to {MOST_WALLS}, walked once round.")]
-    found = []
-    for k, wall in enumerate(room.walls):
-        if wall.length_m is not None and not 0.0 < wall.length_m <= LONGEST_M:
-            what = f"wall {k + 1} cannot be {wall.length_m:g} m."
-            found.append(Mistake(room.name, what, f"More than 0, at most {LONGEST_M:g} m."))
-        if not abs(wall.turn_deg) < 180.0:
-            found.append(Mistake(room.name, f"the turn after wall {k + 1} is no turn."))
-    total = sum(wall.turn_deg for wall in room.walls)
-    if not found and abs(abs(total) - 360.0) > _TURNS_PLAY_DEG:
-        found.append(Mistake(room.name, _turns_said(total), _turn_to_try(room, total)))
-    elif not found and abs(abs(total) - 360.0) > 1e-6 and all(_right(w.turn_deg) for w in room.walls):
-        found.append(Mistake(room.name, _turns_said(total), _turn_to_try(room, total)))
-    for k, way in enumerate(room.ways):
-        found += _mistakes_of_way(room, k, way, names)
-    for diagonal in room.diagonals:
-        apart = abs(diagonal.start - diagonal.end)
-        if not all(0 <= one < count for one in (diagonal.start, diagonal.end)) or not apart:
-            found.append(Mistake(room.name, "a diagonal joins no two corners.", "Count anew."))
-        elif not 0.0 < diagonal.length_m <= 2 * LONGEST_M:
-            found.append(Mistake(room.name, f"a diagonal cannot be {diagonal.length_m:g} m."))
-    for one in room.across:
-        if not all(0 <= wall < count for wall in (one.wall, one.other)) or one.wall == one.other:
-            found.append(Mistake(room.name, "a cross distance joins no two walls.", "Count anew."))
-        elif not 0.0 < one.length_m <= LONGEST_M:
-            found.append(Mistake(room.name, f"a cross distance cannot be {one.length_m:g} m."))
-        elif abs(abs(_turn_between(room, one.wall, one.other)) - 180.0) > _FACING_DEG:
-            what = f"walls {one.wall + 1} and {one.other + 1} do not face each other."
-            found.append(Mistake(room.name, what, "Measure across between walls that do."))
-    return found
-
-
-def _turn_between(room: WalkRoom, one: int, other: int) -> float:
-    low, high = sorted((one, other))
-    turned = sum(wall.turn_deg for wall in room.walls[low:high])
-    return (turned + 360.0) % 720.0 - 360.0
-
-
-def _mistakes_of_way(room: WalkRoom, k: int, way: WalkWay, names: set[str]) -> list[Mistake]:
-    where = f"{room.name}, opening {k + 1}"
-    found = []
-    if not 0 <= way.wall < len(room.walls):
-        return [Mistake(where, "it stands in a wall that is not there.", "Count the walls anew.")]
-    if way.to and way.to.casefold() not in names:
-        found.append(Mistake(where, f"it leads to {way.to}, which was not walked.",
-                             "Walk that room too, or write `to outside`."))  # fmt: skip
-    if way.to.casefold() == room.name.casefold():
-        found.append(Mistake(where, "it leads to its own room.", "Leave it out."))
-    if way.at_m < 0 or not 0.2 <= way.width_m <= LONGEST_M:
-        found.append(Mistake(where, "its place or width cannot be.", "At least 0.2 m wide."))
-    if way.depth_m is not None and not 0 <= way.depth_m <= 2.0:
-        found.append(Mistake(where, f"a wall {way.depth_m:g} m deep cannot be.", "At most 2 m."))
-    return found
-
-
-def _turns_said(total: float) -> str:
-    return f"its turns make {abs(total):g} degrees, once round is 360."
-
-
-def _turn_to_try(room: WalkRoom, total: float) -> str:
-    """Which turns, taken the other way, would make one round."""
-    aim = 360.0 if total > 0 else -360.0
-    able = [
-        str(k + 1)
-        for k, wall in enumerate(room.walls)
-        if abs(total - 2 * wall.turn_deg - aim) <= _TURNS_PLAY_DEG
-    ]
-    if not able:
-        return "Look at the turns again."
-    walls = ", ".join(able[:6]) + (" or others" if len(able) > 6 else "")
-    return f"The turn after wall {walls} to the other side would make one round."

@@ -22,6 +22,8 @@ from farwall.floor.walk.nouns import Spread, Walk
 Kind = Literal["wall", "diagonal", "across", "at", "width", "rest", "depth", "square", "pin"]
 READ: tuple[Kind, ...] = ("wall", "diagonal", "across", "at", "width", "rest")
 """Kinds that are read on a tape, and so may hold a slip."""
+Spot = tuple[int, int, float]
+"""A place on a wall: room, wall, share of its length."""
 _PIN_M = 0.001
 _SQUARE_LEAST_M = 0.003
 
@@ -117,7 +119,7 @@ class _Maker:
             length = room.walls[cross.wall].length_m
             share = 0.5 if cross.at_m is None or not length else min(cross.at_m / length, 1.0)
             # The other wall runs back: a line square across meets it as far from its end.
-            parts = self._between(n, cross.wall, share, n, cross.other, 1.0 - share)
+            parts = self._between((n, cross.wall, share), (n, cross.other, 1.0 - share))
             inward = {key: -one for key, one in parts.items()}
             sigma = self.spread.of_tape(cross.length_m)
             self.rows.append(
@@ -131,14 +133,12 @@ class _Maker:
         x, y = self._along(n, k)
         return (y, -x) if self.lay.hands[n] > 0 else (-y, x)
 
-    def _between(
-        self, n: int, k: int, share: float, other: int, wall: int, other_share: float
-    ) -> dict[int, float]:
-        """Square off wall k outward, from its face at a share of it to another wall's face."""
-        out = self._out(n, k)
+    def _between(self, one: Spot, two: Spot) -> dict[int, float]:
+        """Square off the wall of the first place outward, from its face to that of the second."""
+        out = self._out(one[0], one[1])
         parts: dict[int, float] = {}
-        for room, w, t, sign in ((n, k, share, -1.0), (other, wall, other_share, 1.0)):
-            for corner, weight in ((w, 1.0 - t), (w + 1, t)):
+        for (room, wall, share), sign in ((one, -1.0), (two, 1.0)):
+            for corner, weight in ((wall, 1.0 - share), (wall + 1, share)):
                 for axis in (0, 1):
                     key = self.corner(room, corner) + axis
                     parts[key] = parts.get(key, 0.0) + sign * weight * out[axis]
@@ -179,22 +179,22 @@ class _Maker:
         shares = [self._share(n, way.wall, way.at_m + way.width_m / 2)
                   for n, way in zip((join.room, join.other), ways, strict=True)]  # fmt: skip
         parts = self._between(
-            join.room, ways[0].wall, shares[0], join.other, ways[1].wall, shares[1]
+            (join.room, ways[0].wall, shares[0]), (join.other, ways[1].wall, shares[1])
         )
         self.rows.append(Row("depth", join.room, join.way, depth, sigma, parts, join.other))
 
     def _share(self, n: int, wall: int, at_m: float) -> float:
         length = self.walk.rooms[n].walls[wall].length_m
-        return 0.5 if not length else min(max(at_m / length, 0.0), 1.0)
+        return min(max(at_m / length, 0.0), 1.0) if length else 0.5
 
     def _shared(self, k: int) -> None:
         one = self.walk.shared[k]
         facing = self._facing(one.room, one.wall, one.other_room, one.other_wall)
         if not facing:
             return
-        parts = self._between(one.room, one.wall, 0.5, one.other_room, one.other_wall, 0.5)
-        lengths = [self.walk.rooms[n].walls[w].length_m or 3.0
-                   for n, w in ((one.room, one.wall), (one.other_room, one.other_wall))]  # fmt: skip
+        faces = (one.room, one.wall), (one.other_room, one.other_wall)
+        parts = self._between((*faces[0], 0.5), (*faces[1], 0.5))
+        lengths = [self.walk.rooms[n].walls[w].length_m or 3.0 for n, w in faces]
         skew = max(lengths) * tan(radians(self.spread.square_deg)) / 2
         sigma = hypot(self.spread.depth_m, skew)
         self.rows.append(

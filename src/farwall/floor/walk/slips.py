@@ -56,13 +56,14 @@ def _mixed(digits: str) -> set[str]:
 
 def likelihood(slip_m: float, sigma_m: float, known_m: tuple[float, ...]) -> float:
     """How well a slip, found to sigma, fits what slips are: its density [1/m]."""
-    broad = _normal(slip_m, sqrt(sigma_m**2 + BROAD_M**2))
+    broad = normal(slip_m, sqrt(sigma_m**2 + BROAD_M**2))
     if not known_m:
         return broad
     wide = sqrt(sigma_m**2 + _ROUND_M**2)
-    sharp = sum(_normal(slip_m - one, wide) for one in known_m) / len(known_m)
+    sharp = sum(normal(slip_m - one, wide) for one in known_m) / len(known_m)
     return (1.0 - _KNOWN) * broad + _KNOWN * sharp
 
 
-def _normal(miss: float, sigma: float) -> float:
+def normal(miss: float, sigma: float) -> float:
+    """Density of the normal distribution about 0 [1/m], never quite 0."""
     return exp(-0.5 * min((miss / sigma) ** 2, 1400.0)) / (sigma * sqrt(2 * pi))

@@ -10,16 +10,16 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
-from math import exp, log, sqrt
+from math import exp, hypot, log, sqrt
 from statistics import NormalDist
 
 import numpy as np
 from numpy.typing import NDArray
 
-from farwall.floor.walk.adjust import Adjusted, adjusted
+from farwall.floor.walk.adjust import Adjusted, Dropped, adjusted, dropped, length_between
 from farwall.floor.walk.net import READ, Net
 from farwall.floor.walk.nouns import Walk
-from farwall.floor.walk.slips import likelihood, slips_of
+from farwall.floor.walk.slips import likelihood, normal, slips_of
 
 LEVEL = 0.05
 """Chance of an alarm over a whole walk without any slip, shared out among its readings."""
@@ -30,6 +30,9 @@ _ROUGHEST = 2.5
 _ENOUGH_FREEDOM = 10.0
 _SQUARE_PRIOR = 0.1
 """A corner built out of square is this much rarer than a slip of the tape, a guess."""
+_SQUARE_TIMES = 8.0
+"""Corners that are out of square are out by about 2 degrees, eight times the usual: a guess."""
+_STICKS_OUT, _PLAY_M = 1e-4, 0.05
 TOLD_APART = 0.9
 
 
@@ -49,6 +52,7 @@ class Found:
     """What was found: the alarm, the suspects of the first slip by their chance, the solution.
 
     rough: how much rougher the rest of the walk is than the spread that it was told, at least 1.
+    without: the solution without the first suspect, or the one handed over where no alarm is given.
     """
 
     alarm: bool
@@ -66,26 +70,29 @@ def find(
     """
     able = _able(net, whole, out)
     ranked = sorted(able, key=lambda i: -abs(whole.w[i]))[:_REFITTED]
-    fits = {i: adjusted(net, without=[*out, i], start=whole.x) for i in ranked}
+    fits = {i: dropped(net, whole, i) for i in ranked}
     if not fits:
-        return Found(False, (), 1.0, whole)
+        return Found(alarm=False, suspects=(), rough=1.0, without=whole)
     drops = {i: max(whole.chi2 - fit.chi2, 0.0) for i, fit in fits.items()}
     best = max(drops, key=lambda i: drops[i])
-    rough = _rough(fits[best])
+    rough = _rough(fits[best].chi2, whole.freedom - 1.0)
     scores = {
-        i: _score(walk, net, i, fit, drops[i], rough, known=known) for i, fit in fits.items()
+        i: 0.5 * drops[i] / rough**2 + _log_prior(walk, net, i, fit, rough=rough, known=known)
+        for i, fit in fits.items()
     }
     top = max(scores.values())
     weights = {i: exp(one - top) for i, one in scores.items()}
     total = sum(weights.values())
     suspects = [
-        Suspect(i, *_slip(net, i, fits[i], rough), weights[i] / total, drops[i] / rough**2)
-        for i in fits
+        Suspect(i, fit.off_m, rough * fit.spread_m, weights[i] / total, drops[i] / rough**2)
+        for i, fit in fits.items()
     ]
     suspects.sort(key=lambda one: (-one.chance, -one.drop, one.row))
     limit = NormalDist().inv_cdf(1 - LEVEL / 2 / max(len(able), 1)) ** 2
-    first = suspects[0]
-    return Found(drops[best] / rough**2 > limit, tuple(suspects), rough, fits[first.row])
+    first = suspects[0].row
+    alarm = drops[best] / rough**2 > limit
+    rest = adjusted(net, without=[*out, first], start=fits[first].x) if alarm else whole
+    return Found(alarm, tuple(suspects), rough, rest)
 
 
 def _able(net: Net, whole: Adjusted, out: Collection[int]) -> list[int]:
@@ -97,36 +104,43 @@ def _able(net: Net, whole: Adjusted, out: Collection[int]) -> list[int]:
     ]
 
 
-def _rough(rest: Adjusted) -> float:
+def _rough(chi2: float, freedom: float) -> float:
     """How much rougher the rest is than told; not asked of a walk that has few checks."""
-    if rest.freedom < _ENOUGH_FREEDOM:
+    if freedom < _ENOUGH_FREEDOM:
         return 1.0
-    return min(max(sqrt(rest.chi2 / rest.freedom), 1.0), _ROUGHEST)
+    return min(max(sqrt(chi2 / freedom), 1.0), _ROUGHEST)
 
 
-def _slip(net: Net, i: int, fit: Adjusted, rough: float) -> tuple[float, float]:
-    """By how much row i is too long against all others, and the standard deviation of that."""
-    spread = float(fit.design[i] @ fit.inverse @ fit.design[i])
-    return -float(fit.v[i]), rough * sqrt(net.rows[i].sigma_m ** 2 + max(spread, 0.0))
+def _log_prior(walk: Walk, net: Net, i: int, fit: Dropped, *, rough: float, known: bool) -> float:
+    """Log of the chance of a slip as large as the one found, up to what is the same for all rows.
 
-
-def _score(
-    walk: Walk, net: Net, i: int, fit: Adjusted, drop: float, rough: float, *, known: bool
-) -> float:
-    """Log of chance times evidence, up to what is the same for all rows.
-
-    Against no slip, a slip of a known size has the evidence exp(drop / 2) where it fits exactly;
-    the density of the slip found, over the density of what chance makes, is the same told for all
-    sizes at once.
+    Against no slip, the evidence for one of any size is exp(drop / 2) times the density of the
+    slip found, over its density where chance alone made it.
     """
     row = net.rows[i]
-    slip, sigma = _slip(net, i, fit, rough)
+    slip, sigma = fit.off_m, rough * fit.spread_m
     known_m: tuple[float, ...] = ()
     if known and row.kind in READ:
         known_m = slips_of(round(row.value_m, 4), us=walk.us)
-    prior = _PRIOR * (1.0 if row.kind in READ else _SQUARE_PRIOR)
-    density = likelihood(slip, sigma, known_m) if row.kind in READ else likelihood(slip, sigma, ())
-    return log(prior) + 0.5 * drop / rough**2 + log(max(density * sigma, 1e-300))
+    if row.kind in READ:
+        density, prior = likelihood(slip, sigma, known_m), _PRIOR
+    else:
+        density = normal(slip, hypot(sigma, _SQUARE_TIMES * row.sigma_m))
+        prior = _PRIOR * _SQUARE_PRIOR
+    if row.kind == "wall" and _sticks_out(walk, net, row.room, fit.x):
+        prior *= _STICKS_OUT
+    return log(prior) + log(max(density * sigma, 1e-300))
+
+
+def _sticks_out(walk: Walk, net: Net, room: int, x: NDArray[np.float64]) -> bool:
+    """Whether an opening of a room would then reach past the end of its wall."""
+    ways, count = walk.rooms[room].ways, len(walk.rooms[room].walls)
+    for way in ways:
+        a = net.first[room] + 2 * way.wall
+        b = net.first[room] + 2 * ((way.wall + 1) % count)
+        if way.at_m + way.width_m > length_between(x, a, b) + _PLAY_M:
+            return True
+    return False
 
 
 def by_weight(whole: Adjusted, net: Net) -> list[int]:
@@ -169,7 +183,7 @@ def _by_size(net: Net, fit: Adjusted) -> list[int]:
 
 
 def untold_from(suspects: Sequence[Suspect]) -> tuple[Suspect, ...]:
-    """The suspects that together are named: the first, and the next until nine in ten is reached."""
+    """The suspects that are named together: the first, then others until nine in ten is reached."""
     named: list[Suspect] = []
     for one in suspects:
         named.append(one)

@@ -16,8 +16,8 @@ def read_dxf(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
     A reading without rooms means that no floor is in the file. Raises Refused
     when the bytes cannot be opened as a drawing. What was exported here is read exactly.
     """
-    document, repairs = load(data)
+    document, bulk, repairs = load(data)
     own = own_reading(document) if scale_m_per_unit is None else None
     if own is not None:
         return own
-    return read_sheet(gather(document, repairs), scale_m_per_unit=scale_m_per_unit)
+    return read_sheet(gather(document, bulk, repairs), scale_m_per_unit=scale_m_per_unit)

@@ -26,6 +26,15 @@ def lines_of_words(entity: Any, layer: str) -> list[Words]:
     return _from_mtext(entity, layer) if entity.dxftype() == "MTEXT" else _from_text(entity, layer)
 
 
+def stacked_apart(entity: Any) -> str:
+    """The text of an MTEXT, a stacked fraction apart from the number before it: `6'-10 1/2"`."""
+    from ezdxf.tools.text import plain_mtext
+
+    return str(
+        plain_mtext(re.sub(r"(?<=\d)((?:\{|\\[A-Z][^;\\]*;)*\\S)", r" \1", str(entity.text)))
+    )
+
+
 def _from_text(entity: Any, layer: str) -> list[Words]:
     text = plain(str(entity.dxf.get("text", "")))
     if not text:
@@ -45,7 +54,7 @@ def _from_text(entity: Any, layer: str) -> list[Words]:
 
 
 def _from_mtext(entity: Any, layer: str) -> list[Words]:
-    lines = [plain(line) for line in str(entity.plain_text()).split("\n")]
+    lines = [plain(line) for line in stacked_apart(entity).split("\n")]
     lines = [line for line in lines if line]
     height = _positive(entity.dxf.get("char_height", 1.0))
     turned = float(entity.get_rotation()) % 360.0

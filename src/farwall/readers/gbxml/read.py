@@ -68,7 +68,7 @@ def _north(root: Node) -> tuple[float | None, tuple[Note, ...]]:
     """Degrees to true north, clockwise from the plan's y.
 
     CADModelAzimuth is taken as the bearing of the model's y from true north, for the bearings of
-    surfaces count from it. Source: the gbXML schema's words on RectangularGeometry; the sign is
+    surfaces count from it. Source: [gbxml-schema], its words on RectangularGeometry; the sign is
     from memory, so that a turned model is said.
     """
     told = next((node.text for node in root.walk("CADModelAzimuth")), "")

@@ -44,7 +44,7 @@ def shell_faces(space: Node, units: Units) -> tuple[list[Face], int]:
     """The faces of a space's shell, and how many of them are no faces.
 
     The closed shell is the inside of the room; an analytical shell runs in the middle of the walls
-    and is taken only without the other. Source: the gbXML schema's words on both (from memory).
+    and is taken only without the other. Source: [gbxml-schema], its words on both (from memory).
     """
     inside = _faces(space, units, inside=True)
     return inside if any(inside) else _faces(space, units, inside=False)
@@ -76,7 +76,7 @@ def seam_of(opening: Node, surface: Node, units: Units) -> tuple[Line | None, Lo
     """The line of an opening in plan and its corners in space, by polygon or by rectangle.
 
     A rectangle lies from the lower left corner of its surface, seen from outside; the bearing of
-    the surface counts clockwise from the model's y. Source: the gbXML schema's words on
+    the surface counts clockwise from the model's y. Source: [gbxml-schema], its words on
     RectangularGeometry. Line None: it lies flat, or nothing says where it is.
     """
     planar = opening.first("PlanarGeometry")

@@ -1,6 +1,6 @@
 """Units of gbXML: told at the root, and sometimes again at a single element.
 
-Source of the words: the lists lengthUnitEnum and areaUnitEnum of the gbXML schema (from memory).
+Source of the words: [gbxml-schema], the lists lengthUnitEnum and areaUnitEnum (from memory).
 """
 
 from __future__ import annotations

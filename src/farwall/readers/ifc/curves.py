@@ -8,7 +8,7 @@ from math import isfinite
 import numpy as np
 
 from farwall.readers.ifc.load import Entity
-from farwall.readers.ifc.tree import Matrix
+from farwall.readers.ifc.tree import axes_matrix
 
 _DEEPEST = 6
 _MOST_POINTS = 5000
@@ -20,7 +20,7 @@ def surface_points(surface: Entity | None) -> Points:
     """Corners of a connection surface in its space's own frame; none for what is not known."""
     try:
         points = _surface_points(surface)
-    except (AttributeError, TypeError, ValueError, IndexError, RuntimeError):
+    except (AttributeError, TypeError, ValueError, IndexError, RuntimeError, AssertionError):
         return []
     sound = [p for p in points[:_MOST_POINTS] if all(map(isfinite, p))]
     return sound if len(sound) == len(points) else []
@@ -75,14 +75,8 @@ def _face(face: Entity) -> Points:
 
 def _in(position: Entity | None, points: Sequence[Sequence[float]]) -> Points:
     """Points of a position's frame in the frame around it."""
-    matrix = _axes(position)
+    matrix = axes_matrix(position)
+    if matrix is None:
+        raise ValueError("an axis placement without directions")
     flat = np.array([[*p, 0.0, 0.0][:3] for p in points], dtype=np.float64).reshape(-1, 3)
     return [tuple(row) for row in (flat @ matrix[:3, :3].T + matrix[:3, 3]).tolist()]
-
-
-def _axes(position: Entity | None) -> Matrix:
-    import ifcopenshell.util.placement as util
-
-    if position is None:
-        return np.eye(4)
-    return np.asarray(util.get_axis2placement(position), dtype=np.float64)

@@ -29,9 +29,10 @@ def load(data: bytes) -> Model:
     text = _text(data)
     try:
         model = library.file.from_string(text)
+        whole = bool(model.by_type("IfcProject"))
     except Exception as error:  # the parser raises whatever its C++ side throws
         raise _broken() from error
-    if model is None or not model.by_type("IfcProject"):
+    if not whole:
         raise _broken()
     return model
 

@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+import numpy as np
+
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
+from farwall.readers.ifc.edges import open_edges_of
 from farwall.readers.ifc.fixtures import fixture_elements, fixtures_of, left_aside
 from farwall.readers.ifc.frame import Frame, north_of, storeys_of, zero_of
+from farwall.readers.ifc.graph import graph_of
 from farwall.readers.ifc.load import Entity, Model, load
-from farwall.readers.ifc.loops import refuse_loops
 from farwall.readers.ifc.shapes import bodies_of
 from farwall.readers.ifc.spaces import shapes_by_storey, spaces_of
 from farwall.readers.ifc.unit import Units, unit_notes, units_of
@@ -18,7 +21,6 @@ from farwall.readers.ifc.ways import (
     bare_openings_of,
     bounds_of,
     doors_of,
-    open_edges_of,
     opening_in,
     windows_of,
 )
@@ -28,7 +30,7 @@ from farwall.readers.told.nouns import Told
 MOST_ELEMENTS = 20_000
 """Spaces, doors and windows together; a large hospital has about that many (from memory)."""
 _CALMLY = (AttributeError, TypeError, ValueError, IndexError, KeyError, RuntimeError,
-           RecursionError, OverflowError)  # fmt: skip
+           RecursionError, OverflowError, AssertionError)  # fmt: skip
 
 
 def read_ifc(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
@@ -39,7 +41,8 @@ def read_ifc(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
     """
     model = load(data)
     try:
-        return _read(model, scale_m_per_unit)
+        with np.errstate(all="ignore"):  # figures that are none are looked for where they come out
+            return _read(model, scale_m_per_unit)
     except _CALMLY as error:
         what = "This IFC file is broken: parts of it do not fit together."
         remedy = "Export the model anew as IFC 2x3 or IFC 4, or the floor plan as DXF."
@@ -47,7 +50,7 @@ def read_ifc(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
 
 
 def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
-    refuse_loops(model)
+    graph = graph_of(model)
     told_units = units_of(model)
     units = _overruled(told_units, scale_m_per_unit)
     factor = units.length_m / told_units.length_m
@@ -57,9 +60,12 @@ def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
     stands = fixture_elements(model)
     _check_count(spaces, doors, windows, bare, stands)
     holes = [o if (o := opening_in(e)) is not None else e for e in (*doors, *windows)]
-    bodies = bodies_of(model, _unique([*spaces, *holes, *bare, *stands]), factor)
+    wanted = _unique([*spaces, *holes, *bare, *stands])
+    whole = [e for e in wanted if not graph.leads_to_broken(e.id())]
+    bodies = bodies_of(model, whole, factor)
     without = [e for e in (*doors, *windows) if _bodiless(e, bodies)]
-    bodies |= bodies_of(model, without, factor)
+    more = [e for e in without if not graph.leads_to_broken(e.id())]
+    bodies |= bodies_of(model, more, factor)
 
     storeys = storeys_of(model, frame)
     heights = {s.id: s.elevation_m for s in storeys if s.elevation_m is not None}
@@ -67,6 +73,7 @@ def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
     told_spaces = spaces_of(spaces, bodies, frame)
     told_doors = doors_of(doors, bodies, bounds, frame)
     floors = shapes_by_storey(told_spaces.spaces)
+    edges = open_edges_of(bounds, frame, {s.id: s.shape for s in told_spaces.spaces})
     widths = [door.width_m for door in told_doors if door.width_m is not None]
     rises = [s.height_m for s in told_spaces.spaces if s.height_m is not None]
     told = Told(
@@ -78,18 +85,30 @@ def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
         openings=(
             *told_doors,
             *bare_openings_of(bare, bodies, bounds, frame, heights),
-            *open_edges_of(bounds, frame),
+            *edges.openings,
         ),
         windows=tuple(windows_of(windows, bodies, bounds, frame, heights)),
         fixtures=tuple(fixtures_of(stands, bodies, frame, floors)),
         storeys=storeys,
         north_deg=north_of(model),
-        mended=tuple(told_spaces.mended),
-        left=(*told_spaces.left, *left_aside(model)),
+        mended=(*told_spaces.mended, *edges.mended),
+        left=(
+            *told_spaces.left,
+            *edges.left,
+            *left_aside(model),
+            *_broken(len(wanted) - len(whole)),
+        ),
         asks=tuple(unit_notes(units, widths, rises)),
     )
     reading = assemble(told)
     return reading if units.declared else _without_scale(reading)
+
+
+def _broken(count: int) -> list[Note]:
+    if not count:
+        return []
+    what = f"{count} × space, door or other thing has a broken body in the file: left aside."
+    return [Note("body-broken", what)]
 
 
 def _overruled(told: Units, scale_m_per_unit: float | None) -> Units:

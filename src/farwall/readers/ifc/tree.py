@@ -11,7 +11,8 @@ import numpy.typing as npt
 
 from farwall.readers.ifc.load import Entity
 
-_DEEPEST = 32
+_DEEPEST, _DEEPEST_PLACEMENT = 32, 500
+_SHORT = 1e-9
 Matrix = npt.NDArray[np.float64]
 
 
@@ -43,13 +44,54 @@ def _parent(element: Entity) -> Entity | None:
 
 def placement(element: Entity) -> Matrix | None:
     """The world placement of an element in units of the file, (4, 4); None where it is unsound."""
-    import ifcopenshell.util.placement as util
+    return placement_matrix(getattr(element, "ObjectPlacement", None))
 
-    try:
-        matrix = np.asarray(util.get_local_placement(element.ObjectPlacement), dtype=np.float64)
-    except (AttributeError, TypeError, ValueError, RecursionError, RuntimeError, IndexError):
-        return None
-    return matrix if matrix.shape == (4, 4) and np.isfinite(matrix).all() else None
+
+def placement_matrix(one: Entity | None) -> Matrix | None:
+    """A placement in the world, in units of the file, (4, 4); None where it is unsound.
+
+    Placements on grids and along lines of the way are not followed.
+    """
+    matrix = np.eye(4)
+    for _ in range(_DEEPEST_PLACEMENT):
+        if one is None:
+            return matrix if np.isfinite(matrix).all() else None
+        if not one.is_a("IfcLocalPlacement"):
+            return None
+        own = axes_matrix(one.RelativePlacement)
+        if own is None:
+            return None
+        matrix = own @ matrix
+        one = one.PlacementRelTo
+    return None
+
+
+def axes_matrix(position: Entity | None) -> Matrix | None:
+    """The frame of an axis placement in the frame around it, (4, 4); None where it is unsound.
+
+    Its z is `Axis`, its x `RefDirection` made square to that. Source: ISO 16739-1:2018,
+    IfcBuildAxes and IfcBuild2Axes.
+    """
+    matrix = np.eye(4)
+    if position is None:
+        return matrix
+    origin = _triple(position.Location, "Coordinates", (0.0, 0.0, 0.0))
+    up = _triple(getattr(position, "Axis", None), "DirectionRatios", (0.0, 0.0, 1.0))
+    way = _triple(getattr(position, "RefDirection", None), "DirectionRatios", (1.0, 0.0, 0.0))
+    up = up / np.linalg.norm(up)
+    way = way - (way @ up) * up
+    if np.linalg.norm(way) < _SHORT:  # no way of its own across its up: any that is square to it
+        way = np.eye(3)[np.argmin(np.abs(up))]
+        way = way - (way @ up) * up
+    way = way / np.linalg.norm(way)
+    matrix[:3, 0], matrix[:3, 1], matrix[:3, 2] = way, np.cross(up, way), up
+    matrix[:3, 3] = origin
+    return matrix if np.isfinite(matrix).all() else None
+
+
+def _triple(one: Entity | None, attribute: str, otherwise: tuple[float, float, float]) -> Matrix:
+    values = getattr(one, attribute, None) or otherwise
+    return np.array([*map(float, values), 0.0, 0.0][:3], dtype=np.float64)
 
 
 def properties(element: Entity, *, named: frozenset[str]) -> dict[str, Any]:

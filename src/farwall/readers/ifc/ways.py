@@ -6,10 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from math import dist, hypot
 
-import numpy as np
-
 from farwall.floor.geometry import Point
-from farwall.readers.ifc.curves import surface_points
 from farwall.readers.ifc.frame import Frame
 from farwall.readers.ifc.load import Entity, Model
 from farwall.readers.ifc.shapes import Body, line_of
@@ -131,64 +128,6 @@ def bare_openings_of(
                 )
             )
     return found
-
-
-def open_edges_of(bounds: Bounds, frame: Frame) -> list[ToldOpening]:
-    """Virtual boundaries that stand upright: open edges between spaces, told from one side each."""
-    found = []
-    for boundary in bounds.edges:
-        space, geometry = boundary.RelatingSpace, boundary.ConnectionGeometry
-        matrix = placement(space)
-        surface = getattr(geometry, "SurfaceOnRelatingElement", None)
-        points = surface_points(surface) if matrix is not None else []
-        if matrix is None or len(points) < 3:
-            continue
-        world = np.array(frame.plan(points, matrix))
-        seam = _upright(world)
-        if seam is None or dist(*seam) < _NARROWEST_M:
-            continue
-        element = boundary.RelatedBuildingElement
-        related = [str(space.GlobalId)]
-        if element is not None:
-            related = list(dict.fromkeys([*related, *_others(element, boundary)]))
-        found.append(
-            ToldOpening(
-                str(boundary.GlobalId or f"#{boundary.id()}"),
-                seam,
-                leaf=False,
-                relations=tuple(related),
-                storey=storey_of(space),
-                height_m=round(float(np.ptp(world[:, 2])), 4),
-            )
-        )
-    return found
-
-
-def _others(element: Entity, own: Entity) -> list[str]:
-    """The spaces of other boundaries by the same virtual element."""
-    return [
-        str(one.RelatingSpace.GlobalId)
-        for one in getattr(element, "ProvidesBoundaries", None) or ()
-        if one != own and one.RelatingSpace is not None and one.RelatingSpace.is_a("IfcSpace")
-    ]
-
-
-def _upright(
-    world: np.ndarray[tuple[int, int], np.dtype[np.float64]],
-) -> tuple[Point, Point] | None:
-    """The line in plan of corners that stand upright over it; None for a lying surface."""
-    if np.ptp(world[:, 2]) < _LOWEST_HEAD_M:
-        return None
-    plan = world[:, :2]
-    a = plan[np.argmax(np.hypot(*(plan - plan[0]).T))]
-    b = plan[np.argmax(np.hypot(*(plan - a).T))]
-    long = hypot(*(b - a))
-    if long < _NARROWEST_M:
-        return None
-    aside = np.abs((plan - a) @ np.array([-(b - a)[1], (b - a)[0]])) / long
-    if aside.max() > _FLAT_M:
-        return None
-    return (float(a[0]), float(a[1])), (float(b[0]), float(b[1]))
 
 
 def _body(element: Entity, opening: Entity | None, bodies: Mapping[int, Body]) -> Body | None:

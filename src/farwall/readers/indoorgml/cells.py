@@ -1,6 +1,6 @@
 """Cells of IndoorGML as rooms, and as doors where the navigation module names them so.
 
-Source of the names: OGC 14-005r5, IndoorGML 1.0.3, core and navigation modules (from memory).
+Source of the names: [indoorgml-103], core and navigation modules (from memory).
 """
 
 from __future__ import annotations

@@ -1,4 +1,7 @@
-"""Points, rings and faces of GML 3.2, as far as IndoorGML uses them."""
+"""Points, rings and faces of GML as far as IndoorGML uses them.
+
+Source of the spellings: [gml-322] (from memory).
+"""
 
 from __future__ import annotations
 
@@ -8,7 +11,7 @@ from math import isfinite
 from farwall.readers.told.shells import Face, Point3
 from farwall.readers.xml_text import Node
 
-_FARTHEST = 1e9
+_FARTHEST = 1e8
 _HREFS = 8
 """A chain of references longer than this goes in a circle."""
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import count, pairwise
+from itertools import count
 from math import dist
 
 import shapely
@@ -12,13 +12,12 @@ import shapely
 from farwall.floor.geometry import Point
 from farwall.readers.indoorgml.cells import Cell
 from farwall.readers.indoorgml.gml import faces_of, points_of, target
+from farwall.readers.indoorgml.touch import shared_stretches
 from farwall.readers.told.doorways import Line, farthest, middle_line
 from farwall.readers.told.nouns import ToldOpening
 from farwall.readers.told.shells import Point3
 from farwall.readers.xml_text import Node
 
-_TOUCH_M = 0.005
-_NARROW_M = 0.3
 _STOREY_M = 1.5
 _LONGEST = 10_000
 
@@ -169,31 +168,11 @@ def _seam(way: Way, by_id: Mapping[str, Node], unit_m: float) -> Line | None:
         line = farthest(flat) if flat else None
         if line is not None and dist(*line) < 20:
             return line
-    first, second = (cell.outline for cell in way.cells)
-    near = shapely.buffer(first, _TOUCH_M, cap_style="flat", join_style="mitre")
-    shared = second.boundary.intersection(near)
-    lines = [_straight(part) for part in _strung(shared) if part.length > _NARROW_M]
+    stretches = shared_stretches(way.cells[0].outline, way.cells[1].outline)
     at = _through(way)
-    stretches = [line for line in lines if line is not None]
-    if not stretches:
-        return None
     if at is None:
-        return max(stretches, key=lambda line: dist(*line)) if len(stretches) == 1 else None
-    return min(stretches, key=lambda line: shapely.LineString(line).distance(at))
-
-
-def _strung(shape: shapely.Geometry) -> list[shapely.LineString]:
-    parts = [p for p in shapely.get_parts(shape).tolist() if isinstance(p, shapely.LineString)]
-    merged = shapely.line_merge(shapely.MultiLineString(parts)) if parts else None
-    return [p for p in shapely.get_parts(merged).tolist() if isinstance(p, shapely.LineString)]
-
-
-def _straight(part: shapely.LineString) -> Line | None:
-    """The longest straight of a stretch: a door's reveal may go round a corner with it."""
-    coords = [(float(x), float(y)) for x, y, *_ in shapely.simplify(part, _TOUCH_M * 2).coords]
-    pairs = list(pairwise(coords))
-    best = max(pairs, key=lambda pair: dist(*pair), default=None)
-    return best if best is not None and dist(*best) > _NARROW_M else None
+        return stretches[0] if len(stretches) == 1 else None
+    return min(stretches, key=lambda line: shapely.LineString(line).distance(at), default=None)
 
 
 def _through(way: Way) -> shapely.Geometry | None:

@@ -80,6 +80,7 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
         mended=tuple(_moved(note, corner) for note in notes),
         left=tuple(_moved(note, corner) for note in left),
         asks=(*unit.asks, *_asks(rooms, exits, faces)),
+        shapes_m_per_unit=unit.working_scale if unit.scale is None else None,
     )
 
 
@@ -180,7 +181,9 @@ def _at(point: Point, corner: Point) -> Point:
 
 
 def _moved(note: Note, corner: Point) -> Note:
-    return note if note.where is None else replace(note, where=_at(note.where, corner))
+    where = None if note.where is None else _at(note.where, corner)
+    shape = note.shape and polygon_geometry(translate(note.shape.shape, -corner[0], -corner[1]))
+    return replace(note, where=where, shape=shape)
 
 
 def _stated(found: Found, unit: UnitFinding) -> Stated | None:
@@ -221,6 +224,9 @@ def _left(sheet: Sheet, faces: Sorted) -> list[Note]:
         Note("not-read", f"{count} × {kind} could not be read and were passed over.")
         for kind, count in sheet.skipped
     ]
+    if sheet.aside:
+        said = ", ".join(f"{count} × {kind}" for kind, count in sheet.aside)
+        notes.append(Note("set-aside", f"{said}: no walls, and left aside."))
     return notes
 
 

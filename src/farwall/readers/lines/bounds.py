@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.lines.sheet import Role, Sheet, Stroke
+from farwall.readers.lines.sheet import Role, Sheet, Stroke, Swing
 from farwall.readers.lines.swings import door_swings, is_leaf
 
 GRID_M = 0.0001
@@ -46,8 +46,7 @@ def find_bounds(sheet: Sheet) -> Bounds:
         others = [s for s in strokes if s.role is Role.OTHER]
         drawn += _undashed([s for s in others if not s.block] or others)
     once, doubles = _without_doubles(drawn)
-    tree = shapely.STRtree([line(s) for s in once if not s.curve])
-    leaves = [s for s in once if any(is_leaf(s, swing, tree) for swing in doors)]
+    leaves = leaves_among(once, doors)
     taken = set(map(id, leaves))
     single = [s for s in once if id(s) not in taken]
     openings = [s for s in strokes if s.role is Role.OPENING]
@@ -71,6 +70,20 @@ def footprint_only(bounds: Bounds) -> list[shapely.LineString]:
 def line(stroke: Stroke) -> shapely.LineString:
     """The stroke as a shapely line."""
     return shapely.LineString([stroke.start, stroke.end])
+
+
+def leaves_among(strokes: Sequence[Stroke], doors: Sequence[Swing]) -> list[Stroke]:
+    """The strokes that are leaves standing open, or pieces of their arcs."""
+    if not doors:
+        return []
+    lines = [line(s) for s in strokes]
+    tree = shapely.STRtree([one for one, s in zip(lines, strokes, strict=True) if not s.curve])
+    whole = shapely.STRtree(lines)
+    found: set[int] = set()
+    for swing in doors:
+        near = whole.query(shapely.Point(swing.centre), "dwithin", swing.radius + 0.02)
+        found |= {int(i) for i in near if is_leaf(strokes[int(i)], swing, tree)}
+    return [strokes[i] for i in sorted(found)]
 
 
 def _undashed(strokes: list[Stroke]) -> list[Stroke]:

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import shapely
 
 from farwall.facts.reading import Note
-from farwall.floor.geometry import Point, polygons_of
+from farwall.floor.geometry import Point, polygon_geometry, polygons_of
 from farwall.readers.lines.bounds import line
 from farwall.readers.lines.faces import breadth_m, polygons_between
 from farwall.readers.lines.portals import Portal
@@ -183,4 +183,4 @@ def _note(code: str, what: str, room: Found, shape: shapely.Polygon) -> Note:
     point = shape.representative_point()
     where = f" in {room.first_name}" if room.name else ""
     words = f"{what[:1].upper()}{what[1:]}{where} ({shape.area:.1f} m²) was not taken as a fixture."
-    return Note(code, words, (float(point.x), float(point.y)))
+    return Note(code, words, (float(point.x), float(point.y)), polygon_geometry(shape))

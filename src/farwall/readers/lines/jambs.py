@@ -14,6 +14,8 @@ from farwall.readers.lines.sheet import Role, Stroke, Swing
 
 _ALIGNED_M = 0.03
 _HINGE_M = 0.12
+_POST = 1.7
+"""A box longer than that for its breadth may be a piece of wall between two doors."""
 
 
 @dataclass(frozen=True)
@@ -88,11 +90,10 @@ def _free_jambs(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list
         return []
     ends = _Ends(strokes, known)
     found = []
-    for stroke in strokes:
-        if _is_short(stroke) and not any(_on_jamb(stroke, portal) for portal in known):
-            outward = _outward(stroke, ends)
-            if outward:
-                found.append(Jamb(stroke.start, stroke.end, outward))
+    for stroke in _off_portals([s for s in strokes if _is_short(s)], known):
+        outward = _outward(stroke, ends)
+        if outward and not _is_side_of_post(stroke, ends):
+            found.append(Jamb(stroke.start, stroke.end, outward))
     return found
 
 
@@ -106,8 +107,10 @@ class _Ends:
 
     def __init__(self, strokes: list[Stroke], known: list[Portal]) -> None:
         self.strokes = strokes
-        self._corners = shapely.MultiPoint([p for o in known for face in o.faces for p in face])
+        corners = [p for o in known for face in o.faces for p in face]
+        self._corners = shapely.STRtree(shapely.points(corners) if corners else [])
         self._portals = shapely.unary_union([portal.shape for portal in known]).buffer(0.005)
+        shapely.prepare(self._portals)
         self._tree = shapely.STRtree([line(s) for s in strokes])
         self._spans = {id(s) for s in strokes if s.role is Role.OUTLINE or self._may_span_a_gap(s)}
 
@@ -132,7 +135,8 @@ class _Ends:
     def _leaves_a_portal(self, stroke: Stroke) -> bool:
         """Beside a known opening, a line that leads away from it is a wall face."""
         ends = shapely.MultiPoint([stroke.start, stroke.end])
-        return bool(ends.distance(self._corners) < 0.005) and not self._portals.covers(line(stroke))
+        near = self._corners.query(ends, predicate="dwithin", distance=0.005)
+        return len(near) > 0 and not self._portals.covers(line(stroke))
 
 
 def _outward(stroke: Stroke, ends: _Ends) -> Point | None:
@@ -145,6 +149,20 @@ def _outward(stroke: Stroke, ends: _Ends) -> Point | None:
             dx, dy = stroke.end[0] - stroke.start[0], stroke.end[1] - stroke.start[1]
             found.append((side * dy / stroke.length, -side * dx / stroke.length))
     return found[0] if len(found) == 1 else None
+
+
+def _is_side_of_post(stroke: Stroke, ends: _Ends) -> bool:
+    """Whether a stroke is a side of a lone box nearly as long as broad: a post ends no wall."""
+    beside = [ends.meeting(point, stroke) for point in (stroke.start, stroke.end)]
+    if any(len(others) != 1 for others in beside):
+        return False
+    (first,), (second,) = beside
+    if max(first.length, second.length) > _POST * stroke.length:
+        return False
+    far = [max((s.start, s.end), key=lambda p: dist(p, at)) for s, at in
+           ((first, stroke.start), (second, stroke.end))]  # fmt: skip
+    across = [s for s in ends.meeting(far[0], first) if s is not second]
+    return any(min(dist(s.start, far[1]), dist(s.end, far[1])) < 0.004 for s in across)
 
 
 def _leaving(stroke: Stroke, point: Point, ends: _Ends) -> dict[float, bool]:
@@ -213,5 +231,15 @@ def _to_wall(jamb: Jamb, swing: Swing, walls: list[Stroke], tree: shapely.STRtre
     return portal if min(dist(swing.centre, c) for c in corners) < _HINGE_M else None
 
 
-def _on_jamb(stroke: Stroke, portal: Portal) -> bool:
-    return all(portal.shape.distance(shapely.Point(p)) < 0.01 for p in (stroke.start, stroke.end))
+def _off_portals(strokes: list[Stroke], known: list[Portal]) -> list[Stroke]:
+    """The strokes that do not have both their ends on one portal."""
+    if not known:
+        return strokes
+    tree = shapely.STRtree([portal.shape for portal in known])
+    on_both: set[tuple[int, int]] | None = None
+    for ends in ([s.start for s in strokes], [s.end for s in strokes]):
+        which, portal = tree.query(shapely.points(ends), predicate="dwithin", distance=0.01)
+        pairs = set(zip(which.tolist(), portal.tolist(), strict=True))
+        on_both = pairs if on_both is None else on_both & pairs
+    taken = {which for which, _ in on_both or set()}
+    return [s for i, s in enumerate(strokes) if i not in taken]

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import log
 
 from farwall.facts.reading import Note, Reading
 from farwall.readers.lines.bars import Bar, find_bars, without
-from farwall.readers.lines.grids import grid_lines
-from farwall.readers.lines.lettered import custom_units, lettered_lengths
+from farwall.readers.lines.dimensions import without_dimensions
+from farwall.readers.lines.lettered import settle, with_units
 from farwall.readers.lines.read import read_sheet
-from farwall.readers.lines.sheet import Calibration, Role, Sheet, Stroke
+from farwall.readers.lines.sheet import Calibration, Sheet
 from farwall.readers.lines.telling import Told, door_radii, tell_scale
 
 _USUAL_LEAF_M = 0.85  # to find rooms by while the scale is unknown: common practice, no source
@@ -32,31 +32,31 @@ def read_page(page: Page, *, scale_m_per_unit: float | None = None) -> Reading:
     """The floor on a page. `scale_m_per_unit` [m] overrules what the page tells of its scale."""
     bars = find_bars(page.sheet)
     strokes = without(page.sheet.strokes, bars)
-    grid = grid_lines([s for s in strokes if s.role is Role.OTHER])
-    sheet = replace(page.sheet, strokes=tuple(s for s in strokes if s not in grid))
-    measures, bare = custom_units(lettered_lengths(sheet))
-    sheet = replace(sheet, measures=measures)
+    sheet, dimensions = without_dimensions(replace(page.sheet, strokes=strokes))
+    measures, bare = with_units(sheet.measures)
+    lone = () if settle(measures) else measures
+    sheet = replace(sheet, measures=() if lone else measures)
     overruled = scale_m_per_unit is not None
-    told = tell_scale(sheet, bars, page.paper_m_per_unit, overruled=overruled)
+    told = tell_scale(sheet, bars, page.paper_m_per_unit, lone=lone, overruled=overruled)
     reading = read_sheet(told.sheet, scale_m_per_unit=scale_m_per_unit)
     if not overruled and sheet.strokes:
         if reading.scale_m_per_unit is None:
             reading = _asked(told, reading)
         elif told.lone_print:
             reading = replace(reading, asks=(*reading.asks, _check(told.lone_print)))
-    left = (*page.notes, *told.notes, *_passed_over(bars, grid), *_custom(bare))
+    left = (*page.notes, *told.notes, *_passed_over(bars, dimensions), *_custom(bare))
     return replace(reading, left=(*reading.left, *left))
 
 
-def _passed_over(bars: Sequence[Bar], grid: Collection[Stroke]) -> list[Note]:
+def _passed_over(bars: Sequence[Bar], dimensions: int) -> list[Note]:
     notes = []
     if bars:
         count = sum(len(bar.strokes) for bar in bars)
         what = f"{count} lines of {bars[0].source} are no walls and were left aside."
         notes.append(Note("bar-aside", what))
-    if grid:
-        what = f"{len(grid)} lines cross the whole drawing both ways, as a column grid does."
-        notes.append(Note("grid-aside", f"{what} They are no walls and were left aside."))
+    if dimensions:
+        what = f"{dimensions} dimensions drawn as loose lines were read, and left out of the walls."
+        notes.append(Note("dimension-lines", what))
     return notes
 
 

@@ -7,6 +7,7 @@ side. Where walls are drawn as single lines it has no depth, and its faces are o
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from math import dist
 
 import shapely
@@ -27,12 +28,12 @@ class Portal:
     found_by: str
     """`head`, `jambs`, `corner` or `line`."""
 
-    @property
+    @cached_property
     def width_m(self) -> float:
         """Clear width between the jambs."""
         return dist(*self.faces[0])
 
-    @property
+    @cached_property
     def depth_m(self) -> float:
         """Depth of the wall."""
         return dist(self.faces[0][0], self.faces[1][0])
@@ -48,13 +49,13 @@ class Portal:
         (a, b), (c, d) = self.faces
         return ((a[0] + c[0]) / 2, (a[1] + c[1]) / 2), ((b[0] + d[0]) / 2, (b[1] + d[1]) / 2)
 
-    @property
+    @cached_property
     def middle(self) -> Point:
         """The middle of the seam."""
         (a, b) = self.seam
         return (a[0] + b[0]) / 2, (a[1] + b[1]) / 2
 
-    @property
+    @cached_property
     def shape(self) -> shapely.Polygon:
         """The floor under the opening; a hair's breadth where the wall has no depth."""
         if self.thin:
@@ -70,6 +71,11 @@ class Portal:
             return [shapely.LineString((a, b))]
         return [shapely.LineString(pair) for pair in ((a, b), (b, d), (d, c), (c, a))]
 
+    def may_touch(self, other: Portal) -> bool:
+        """Whether another portal is so near that their shapes could meet."""
+        reach = (self.width_m + self.depth_m + other.width_m + other.depth_m) / 2 + 0.02
+        return dist(self.middle, other.middle) <= reach
+
     def beyond(self, which: int, reach_m: float) -> Point:
         """A point in front of the middle of one face, so far away from it."""
         (ax, ay), (bx, by) = self.seam
@@ -82,7 +88,9 @@ class Portal:
 
 def clear_of(portal: Portal, others: list[Portal]) -> bool:
     """Whether a portal lies apart from all others."""
-    return not any(portal.shape.distance(other.shape) < 0.01 for other in others)
+    return not any(
+        portal.may_touch(other) and portal.shape.distance(other.shape) < 0.01 for other in others
+    )
 
 
 def _middle(line: Line) -> Point:

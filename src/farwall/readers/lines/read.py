@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import shapely
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.readers.lines.assemble import Parts, assemble
+from farwall.readers.lines.bands import laid_out
 from farwall.readers.lines.bounds import Bounds, find_bounds, footprint_only
+from farwall.readers.lines.clutter import cleared
+from farwall.readers.lines.dimensions import without_dimensions
 from farwall.readers.lines.faces import cut_faces
 from farwall.readers.lines.fixtures import find_fixtures
 from farwall.readers.lines.labels import find_labels
 from farwall.readers.lines.mend import joined
 from farwall.readers.lines.rooms import sort_faces
-from farwall.readers.lines.sheet import Sheet
-from farwall.readers.lines.signs import signs_at
+from farwall.readers.lines.sheet import Role, Sheet
+from farwall.readers.lines.signs import Doorwork
 from farwall.readers.lines.unit import UnitFinding, find_unit
 from farwall.readers.lines.walls import find_walls
 from farwall.readers.lines.ways import find_ways
@@ -26,26 +31,32 @@ def read_sheet(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> Readin
     `scale_m_per_unit` [m] overrules what the sheet says and shows of its unit. A reading without
     rooms means that no floor is on it. Raises Refused when its lines cannot be joined.
     """
+    sheet, dimensions = without_dimensions(sheet)
     unit = find_unit(sheet, scale_m_per_unit=scale_m_per_unit)
-    metres = sheet.scaled(unit.working_scale)
+    drawn = replace(sheet, strokes=tuple(s for s in sheet.strokes if s.role is not Role.PAPER))
+    metres = laid_out(drawn.scaled(unit.working_scale))
     try:
-        return _read(metres, sheet, unit)
+        return _read(metres, sheet, unit, dimensions)
     except shapely.errors.GEOSException as error:
         what = "The lines of this drawing cannot be joined into a floor."
         remedy = "Save the floor plan alone, without other views, into a file of its own."
         raise Refused(Mistake("", what, remedy)) from error
 
 
-def _read(metres: Sheet, sheet: Sheet, unit: UnitFinding) -> Reading:
+def _read(metres: Sheet, sheet: Sheet, unit: UnitFinding, dimensions: int) -> Reading:
+    metres, aside = cleared(metres)
+    if dimensions:
+        what = f"{dimensions} dimensions drawn as loose lines were read, and left out of the walls."
+        aside.append(Note("dimension-lines", what))
     bounds = joined(find_bounds(metres))
     walls = find_walls(metres, bounds)
     labels = find_labels(metres.words)
     faces = sort_faces(cut_faces(walls.lines), walls.portals, labels, footprint_only(bounds))
-    doorwork = (*bounds.closing, *bounds.loose)
-    signs = [signs_at(portal, metres, doorwork) for portal in walls.portals]
+    doorwork = Doorwork(metres, (*bounds.closing, *bounds.loose))
+    signs = [doorwork.signs_at(portal) for portal in walls.portals]
     ways = find_ways(walls.portals, signs, faces, walls.lines)
     standing, notes = find_fixtures(metres, faces.rooms, [way.portal for way in ways.openings])
-    faces.left += notes
+    faces.left += [*aside, *notes]
     return assemble(metres, unit, Parts(faces, ways, standing, _mended(sheet, bounds)))
 
 

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
+from farwall.floor.geometry import polygon_geometry
 from farwall.readers.lines.faces import Face
 from farwall.readers.lines.labels import Label, names_among
 from farwall.readers.lines.portals import Portal
@@ -51,6 +53,11 @@ class Sorted:
     left: list[Note] = field(default_factory=list)
     lost_labels: list[Label] = field(default_factory=list)
 
+    @cached_property
+    def tree(self) -> shapely.STRtree:
+        """The rooms' shapes, to be asked once all rooms are placed."""
+        return shapely.STRtree([found.shape for found in self.rooms])
+
 
 def sort_faces(
     faces: Sequence[Face],
@@ -64,12 +71,15 @@ def sort_faces(
     """
     footprint = shapely.unary_union(list(outline)).buffer(0.003)
     under = shapely.unary_union([portal.shape.buffer(0.01) for portal in portals])
+    shapely.prepare(under)
     wide = [f for f in faces if f.breadth_m >= ROOM_BREADTH_M and not under.covers(f.shape)]
     leaves = [f.shape for f in faces if _HAIR_M < f.breadth_m < _LEAF_M]
     sorted_faces = Sorted()
     placed: set[int] = set()
+    lettered = shapely.STRtree([shapely.Point(label.at) for label in labels])
     for face in wide:
-        inside = [label for label in labels if face.shape.intersects(shapely.Point(label.at))]
+        here = lettered.query(face.shape, "intersects")
+        inside = [labels[i] for i in sorted(here.tolist())]
         placed.update(map(id, inside))
         found = Found(face.shape, tuple(names_among(inside)))
         if _is_outdoors(found, footprint):
@@ -102,7 +112,9 @@ def _set_outside(found: Found, into: Sorted) -> None:
     name = found.name or "A nameless slab"
     area = found.shape.area
     what = f"{name} ({area:.1f} m²) is a slab outside the house: not among the rooms."
-    into.left.append(Note("outside-slab", what, _place_of(found.shape)))
+    into.left.append(
+        Note("outside-slab", what, _place_of(found.shape), polygon_geometry(found.shape))
+    )
 
 
 def _place(found: Found, portals: Sequence[Portal], into: Sorted) -> None:
@@ -114,12 +126,14 @@ def _place(found: Found, portals: Sequence[Portal], into: Sorted) -> None:
         f"A closed shape of {found.shape.area:.1f} m² without a name or a way in "
         "(a shaft or a chase?) was left out."
     )
-    into.left.append(Note("closed-shape", what, _place_of(found.shape)))
+    into.left.append(
+        Note("closed-shape", what, _place_of(found.shape), polygon_geometry(found.shape))
+    )
 
 
 def _has_way_in(shape: shapely.Polygon, portals: Sequence[Portal]) -> bool:
     return any(
-        shape.distance(portal.shape) < 0.01
+        shapely.dwithin(shape, portal.shape, 0.01)
         and max(side_share(shape, face) for face in portal.faces) > 0.5
         for portal in portals
     )

@@ -69,6 +69,18 @@ class Ring:
 
 
 @dataclass(frozen=True)
+class Band:
+    """A line with a breadth: a wall drawn as one stroke as thick as itself, or only a bold line."""
+
+    points: tuple[Point, ...]
+    width: float
+    layer: str
+    role: Role
+    dashed: bool = False
+    closed: bool = False
+
+
+@dataclass(frozen=True)
 class Words:
     """One line of lettering, placed by its middle."""
 
@@ -114,6 +126,7 @@ class Sheet:
     strokes: tuple[Stroke, ...] = ()
     swings: tuple[Swing, ...] = ()
     rings: tuple[Ring, ...] = ()
+    bands: tuple[Band, ...] = ()
     words: tuple[Words, ...] = ()
     measures: tuple[Measure, ...] = ()
     blocks: tuple[Block, ...] = ()
@@ -125,6 +138,8 @@ class Sheet:
     """True when the file sets its dimensions in feet and inches of one-inch units."""
     north_deg: float | None = None
     skipped: tuple[tuple[str, int], ...] = ()
+    aside: tuple[tuple[str, int], ...] = ()
+    """Kinds of things that are no walls and were left aside, in words, and how many."""
     repairs: tuple[str, ...] = ()
     format: str = "DXF"
 
@@ -136,7 +151,10 @@ class Sheet:
 
         return replace(
             self,
-            strokes=tuple(replace(s, start=at(s.start), end=at(s.end)) for s in self.strokes),
+            strokes=tuple(
+                Stroke(at(s.start), at(s.end), s.layer, s.role, s.dashed, s.block, s.curve)
+                for s in self.strokes
+            ),
             swings=tuple(
                 replace(
                     s,
@@ -146,7 +164,14 @@ class Sheet:
                 )
                 for s in self.swings
             ),
-            rings=tuple(replace(r, points=tuple(at(p) for p in r.points)) for r in self.rings),
+            rings=tuple(
+                Ring(tuple(map(at, r.points)), r.layer, r.role, r.dashed, r.block)
+                for r in self.rings
+            ),
+            bands=tuple(
+                replace(b, points=tuple(map(at, b.points)), width=b.width * factor)
+                for b in self.bands
+            ),
             words=tuple(replace(w, at=at(w.at), height=w.height * factor) for w in self.words),
             measures=tuple(
                 replace(m, length=m.length * factor, at=m.at and at(m.at)) for m in self.measures

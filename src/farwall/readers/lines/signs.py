@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import hypot
+from math import dist, hypot
+
+import shapely
 
 from farwall.floor.geometry import Point
+from farwall.readers.lines.bounds import line
 from farwall.readers.lines.portals import Portal
-from farwall.readers.lines.sheet import Sheet, Stroke
+from farwall.readers.lines.sheet import Sheet, Stroke, Words
 from farwall.readers.lines.swings import door_swings, shuts
-from farwall.readers.sizes import door_code
+from farwall.readers.sizes import DoorCode, door_code
 
 _CODE_REACH_M = 0.65  # from the seam to the middle of a size code (measured on plans)
 _DOOR_HEIGHT_M = 1.95
@@ -44,18 +47,35 @@ class Signs:
         return self.code_says == "window" or (self.glass and self.code_says != "door")
 
 
-def signs_at(portal: Portal, sheet: Sheet, strokes: Sequence[Stroke]) -> Signs:
-    """The signs at a portal; `strokes` are all strokes of doors and windows."""
-    text, says, height = _code_at(portal, sheet)
-    spans = [span for stroke in strokes if (span := _span(portal, stroke)) is not None]
-    return Signs(
-        swing=any(shuts(swing, portal) for swing in door_swings(sheet)),
-        panels=any(_is_panel(portal, *span) for span in spans),
-        glass=any(_is_glass(portal, *span) for span in spans),
-        code_text=text,
-        code_says=says,
-        height_m=height,
-    )
+class Doorwork:
+    """All that is drawn and lettered of doors and windows; `strokes` are theirs and the walls'."""
+
+    def __init__(self, sheet: Sheet, strokes: Sequence[Stroke]) -> None:
+        self._strokes = strokes
+        self._tree = shapely.STRtree([line(s) for s in strokes])
+        self._swings = door_swings(sheet)
+        found = ((words, door_code(words.text)) for words in sheet.words)
+        self._codes = [(words, code) for words, code in found if code]
+
+    def signs_at(self, portal: Portal) -> Signs:
+        """The signs at a portal."""
+        text, says, height = _code_at(portal, self._codes)
+        reach = portal.depth_m / 2 + 0.1
+        near = self._tree.query(shapely.LineString(portal.seam), "dwithin", reach)
+        strokes = [self._strokes[int(i)] for i in near]
+        spans = [span for stroke in strokes if (span := _span(portal, stroke)) is not None]
+        return Signs(
+            swing=any(shuts(s, portal) for s in self._swings if _is_near(s.centre, portal)),
+            panels=any(_is_panel(portal, *span) for span in spans),
+            glass=any(_is_glass(portal, *span) for span in spans),
+            code_text=text,
+            code_says=says,
+            height_m=height,
+        )
+
+
+def _is_near(point: Point, portal: Portal) -> bool:
+    return dist(point, portal.middle) < portal.width_m + portal.depth_m + 0.2
 
 
 Span = tuple[float, float, float]
@@ -92,15 +112,16 @@ def _is_glass(portal: Portal, start: float, end: float, aside: float) -> bool:
     return whole and abs(aside) < portal.depth_m / 2 - 0.015
 
 
-def _code_at(portal: Portal, sheet: Sheet) -> tuple[str, str, float | None]:
+def _code_at(
+    portal: Portal, codes: Sequence[tuple[Words, DoorCode]]
+) -> tuple[str, str, float | None]:
     """The nearest size code that has this portal's width: its text, what it says, its height."""
     found = []
-    for words in sheet.words:
+    for words, code in codes:
         away = _away(portal, words.at)
-        code = door_code(words.text) if away < _CODE_REACH_M else None
-        for width, height in code.sizes_m if code else ():
+        for width, height in code.sizes_m if away < _CODE_REACH_M else ():
             if abs(width / portal.width_m - 1) < 0.03:
-                found.append((away, words.text, _says(code.words if code else "", height), height))
+                found.append((away, words.text, _says(code.words, height), height))
     return min(found)[1:] if found else ("", "", None)
 
 

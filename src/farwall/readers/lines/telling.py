@@ -14,9 +14,11 @@ from farwall.facts.reading import Note
 from farwall.readers.lines.bars import Bar
 from farwall.readers.lines.printed import Printed, not_to_scale, printed_scales
 from farwall.readers.lines.scales import APART, find_evidence
-from farwall.readers.lines.sheet import Calibration, Role, Sheet
+from farwall.readers.lines.sheet import Calibration, Measure, Role, Sheet
+from farwall.readers.sizes import length_m
 
 _LEAF_M = (0.55, 1.25)  # usual leaves: common practice, no source
+_MOST_LONE = 2
 _DOTS_PER_IN = (96, 72)
 """Programs take either for the inch when they write pixels (from memory)."""
 
@@ -33,12 +35,22 @@ class Told:
 
 
 def tell_scale(
-    sheet: Sheet, bars: Sequence[Bar], paper_m_per_unit: float | None, *, overruled: bool = False
+    sheet: Sheet,
+    bars: Sequence[Bar],
+    paper_m_per_unit: float | None,
+    *,
+    lone: Sequence[Measure] = (),
+    overruled: bool = False,
 ) -> Told:
-    """What the page tells, weighed; `overruled` when the user said the scale, all is compared."""
+    """What the page tells, weighed.
+
+    lone: lettered lengths that no other agrees with. overruled: the user said the scale, and all
+    that the page tells is compared with it.
+    """
     said = printed_scales(sheet.words)
     sized = [_calibration(one, paper_m_per_unit) for one in said if paper_m_per_unit]
     drawn = _distinct([Calibration(bar.source, bar.m_per_unit) for bar in bars])
+    drawn += [_lettered(one) for one in lone[:_MOST_LONE]]
     if overruled:
         return Told(replace(sheet, calibrations=(*drawn, *sized)))
     unsized = [] if paper_m_per_unit else [offer for one in said for offer in _unsized(one)]
@@ -66,6 +78,10 @@ def door_radii(sheet: Sheet) -> list[float]:
 
 def _calibration(printed: Printed, paper_m: float) -> Calibration:
     return Calibration(f"the printed scale {printed.text}", printed.ratio * paper_m)
+
+
+def _lettered(lone: Measure) -> Calibration:
+    return Calibration(f"the lettered length {lone.text}", (length_m(lone.text) or 0) / lone.length)
 
 
 def _unsized(printed: Printed) -> list[Calibration]:

@@ -48,7 +48,7 @@ class UnitFinding:
 def find_unit(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> UnitFinding:
     """The drawing's unit. `scale_m_per_unit` is the user's own word and overrules all."""
     header = HEADER_UNITS.get(sheet.header_code, "")
-    if not sheet.strokes:
+    if not sheet.strokes and not sheet.bands:
         metres = METRES.get(header)
         return UnitFinding(metres, header, header, metres or 1.0)
     scales = grouped(find_evidence(sheet))
@@ -68,12 +68,19 @@ def _outweighed(scales: Sequence[Scale]) -> bool:
 def _best(sheet: Sheet, scales: Sequence[Scale], header: str) -> Scale | None:
     """The scale that outweighs all others, or the one of two that the header speaks for too."""
     firm = [s for s in scales if not _is_lone_number(sheet, s, header)]
+    if header in _likely_units(sheet) and _swings_fit(sheet, METRES[header]):
+        firm = [s for s in firm if _could_be(sheet, s.m_per_unit)]
     if not firm:
         return None
     if len(firm) == 1 or _outweighed(firm):
         return firm[0]
     spoken = [s for s in firm[:2] if header and s.is_near(METRES[header])]
     return spoken[0] if spoken else None
+
+
+def _could_be(sheet: Sheet, scale: float) -> bool:
+    """Whether a floor and its doors would have a size that floors and doors have."""
+    return _HOUSE_M[0] <= _extent(sheet) * scale <= _HOUSE_M[1] and _swings_fit(sheet, scale)
 
 
 def _is_lone_number(sheet: Sheet, scale: Scale, header: str) -> bool:
@@ -245,6 +252,7 @@ def _extent(sheet: Sheet) -> float:
     walls = [s for s in sheet.strokes if s.role is Role.WALL]
     strokes = walls or [s for s in sheet.strokes if s.role is not Role.PAPER]
     points = [p for s in strokes for p in (s.start, s.end)]
+    points += [p for band in sheet.bands for p in band.points]
     if not points:
         return 0.0
     xs, ys = [x for x, _ in points], [y for _, y in points]

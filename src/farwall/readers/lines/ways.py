@@ -138,14 +138,14 @@ def _kind(portal: Portal, rooms: tuple[int, ...], signs: Signs) -> OpeningKind:
 def _side(portal: Portal, which: int, faces: Sorted, inside: _Unclosed) -> int | str:
     """What lies on one side: a room's place in the list, `outside`, `shut` or `unclosed`."""
     face = portal.faces[which]
-    shares = [(side_share(room.shape, face), -index) for index, room in enumerate(faces.rooms)
-              if room.shape.distance(shapely.LineString(face)) < 0.01]  # fmt: skip
+    near = faces.tree.query(shapely.LineString(face), "dwithin", 0.01)
+    shares = [(side_share(faces.rooms[int(i)].shape, face), -int(i)) for i in near]
     if shares and max(shares)[0] > 0.5 and not portal.thin:
         return -max(shares)[1]
     probe = shapely.Point(portal.beyond(which, _PROBE_M))
-    for index, room in enumerate(faces.rooms):
-        if room.shape.intersects(probe):
-            return index
+    inside_of = sorted(int(i) for i in faces.tree.query(probe, "intersects"))
+    if inside_of:
+        return inside_of[0]
     if any(shaft.intersects(probe) for shaft in faces.shafts):
         return "shut"
     return "unclosed" if inside.holds(probe) else "outside"

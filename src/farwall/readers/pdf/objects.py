@@ -14,8 +14,8 @@ from typing import Any
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point
-from farwall.readers.lines.frames import IDENTITY, Matrix, bezier, placed, times
 from farwall.readers.lines.hand import Subpath
+from farwall.readers.lines.matrices import IDENTITY, Matrix, bezier, placed, times
 from farwall.readers.lines.pen import Piece
 
 MOST_OBJECTS = 200_000

@@ -7,9 +7,9 @@ from typing import Any
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
-from farwall.readers.lines.frames import Matrix, placed, times
 from farwall.readers.lines.hand import Hand, Ink, Subpath
 from farwall.readers.lines.lettering import words_of
+from farwall.readers.lines.matrices import Matrix, placed, times
 from farwall.readers.lines.page import Page
 from farwall.readers.lines.pen import Piece
 from farwall.readers.lines.roles import role_of

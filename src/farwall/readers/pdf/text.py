@@ -6,8 +6,8 @@ import ctypes
 from math import degrees, hypot
 from typing import Any
 
-from farwall.readers.lines.frames import Matrix, placed
 from farwall.readers.lines.lettering import MOST_RUNS, Run
+from farwall.readers.lines.matrices import Matrix, placed
 
 
 def runs_of(page: Any, upright: Matrix) -> list[Run]:

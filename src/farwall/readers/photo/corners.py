@@ -40,11 +40,15 @@ def _largest(small: Grey) -> Real | None:
     """Four points of the largest light quadrilateral over a few cuts of light."""
     import cv2
 
-    soft = cv2.GaussianBlur(cv2.morphologyEx(small, cv2.MORPH_CLOSE, np.ones((9, 9), np.uint8)), (5, 5), 0)
+    soft = cv2.GaussianBlur(
+        cv2.morphologyEx(small, cv2.MORPH_CLOSE, np.ones((9, 9), np.uint8)), (5, 5), 0
+    )
     level, _ = cv2.threshold(soft, 0, 255, cv2.THRESH_BINARY + cv2.THRESH_OTSU)
     whole = float(small.size)
     best: tuple[float, Real] | None = None
-    masks = [(soft > cut).astype(np.uint8) for cut in (level, 0.8 * level, 0.6 * level, 1.15 * level)]
+    masks = [
+        (soft > cut).astype(np.uint8) for cut in (level, 0.8 * level, 0.6 * level, 1.15 * level)
+    ]
     masks.append(_between_edges(np.asarray(soft, np.uint8)))
     for mask in masks:
         opened = cv2.morphologyEx(mask, cv2.MORPH_OPEN, np.ones((7, 7), np.uint8))
@@ -103,7 +107,9 @@ def _fitted(grey: Grey, rough: Real) -> Real:
     for span in (reach, 0.4 * reach):
         middle = found.mean(axis=0)
         sides = [_edge(soft, (found[k], found[(k + 1) % 4], middle), span) for k in range(4)]
-        crossed = [_crossing(_near(sides[k - 1], last=True), _near(sides[k], last=False)) for k in range(4)]
+        crossed = [
+            _crossing(_near(sides[k - 1], last=True), _near(sides[k], last=False)) for k in range(4)
+        ]
         again = [c for c in crossed if c is not None]
         if len(again) < 4 or np.max(np.abs(np.array(again) - rough)) > 3 * reach:
             return found
@@ -128,7 +134,9 @@ def _edge(soft: npt.NDArray[np.float32], side: tuple[Real, Real, Real], reach: f
     inwards = float(np.sign((middle - start) @ across))
     rise = np.maximum(0.0, inwards * np.gradient(light, axis=1))
     best = _outermost(rise, -inwards)
-    offsets = np.array([_peak(row, int(k)) for row, k in zip(rise, best, strict=True)]) * 0.5 - reach
+    offsets = (
+        np.array([_peak(row, int(k)) for row, k in zip(rise, best, strict=True)]) * 0.5 - reach
+    )
     return np.asarray(along + offsets[:, None] * across)
 
 

@@ -71,9 +71,20 @@ def opened(data: bytes) -> tuple[Grey, float]:
             raise
         except MemoryError:
             raise _refused("The picture needs more memory than there is.") from None
-        except (OSError, ValueError, SyntaxError, TypeError, KeyError, EOFError, RuntimeError,
-                IndexError, OverflowError, AttributeError, ZeroDivisionError,
-                Image.DecompressionBombError) as error:  # what Pillow's readers raise
+        except (
+            OSError,
+            ValueError,
+            SyntaxError,
+            TypeError,
+            KeyError,
+            EOFError,
+            RuntimeError,
+            IndexError,
+            OverflowError,
+            AttributeError,
+            ZeroDivisionError,
+            Image.DecompressionBombError,
+        ) as error:  # what Pillow's readers raise
             raise _refused("The picture is broken or cut short.") from error
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from math import isfinite
 
-from farwall.readers.lines.frames import IDENTITY, Matrix
+from farwall.readers.lines.matrices import IDENTITY, Matrix
 
 
 @lru_cache(maxsize=4096)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections import Counter
 
 from farwall.facts.reading import Note
-from farwall.readers.lines.frames import Matrix
 from farwall.readers.lines.hand import Hand, Ink, Subpath
 from farwall.readers.lines.lettering import words_of
+from farwall.readers.lines.matrices import Matrix
 from farwall.readers.lines.page import Page
 from farwall.readers.lines.pen import Piece
 from farwall.readers.lines.sheet import Sheet

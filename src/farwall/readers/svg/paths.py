@@ -7,8 +7,8 @@ from collections.abc import Callable, Iterator
 from math import ceil
 
 from farwall.floor.geometry import Point
-from farwall.readers.lines.frames import bezier
 from farwall.readers.lines.hand import Subpath
+from farwall.readers.lines.matrices import bezier
 from farwall.readers.lines.pen import MOST_STROKES, Piece, too_many
 
 _NUMBER = r"[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?"

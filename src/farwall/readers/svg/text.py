@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import atan2, degrees, hypot
 
-from farwall.readers.lines.frames import placed
 from farwall.readers.lines.lettering import Run, usual_width
+from farwall.readers.lines.matrices import placed
 from farwall.readers.svg.style import Sheets, Style, styled
 from farwall.readers.svg.tree import Node
 from farwall.readers.svg.units import length

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from farwall.errors import Mistake, Refused
-from farwall.readers.lines.frames import Matrix, times
+from farwall.readers.lines.matrices import Matrix, times
 from farwall.readers.lines.roles import role_of
 from farwall.readers.lines.sheet import Role
 from farwall.readers.svg.frames import fitted, transform, view_box

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from math import isfinite
 
-from farwall.facts.reading import Note, Reading
+from farwall.facts.reading import Reading
 from farwall.floor.geometry import DECIMALS
 from farwall.floor.nouns import Floor
+from farwall.readers.told.asked import asks_of
 from farwall.readers.told.beside import (
     fixtures_of,
     shut_in_notes,
@@ -14,9 +15,9 @@ from farwall.readers.told.beside import (
     steps_of,
     windows_of,
 )
-from farwall.readers.told.doors import Openings, openings_of
+from farwall.readers.told.doors import openings_of
 from farwall.readers.told.nouns import Told
-from farwall.readers.told.rooms import Rooms, rooms_of
+from farwall.readers.told.rooms import rooms_of
 from farwall.readers.told.sound import made_sound
 
 
@@ -54,7 +55,7 @@ def assemble(told: Told) -> Reading:
             *told.left, *sound.left, *rooms.left, *ways.left, *stated_notes(rooms),
             *shut_in_notes(ways.openings, rooms), *dark, *lost,
         ),
-        asks=(*told.asks, *_asks(rooms, ways)),
+        asks=(*told.asks, *asks_of(told, rooms, ways)),
         ceilings_m={
             key: round(s.height_m, DECIMALS)
             for key, s in rooms.spaces.items()
@@ -67,25 +68,3 @@ def assemble(told: Told) -> Reading:
         },
         steps=steps_of(ways.openings, rooms),
     )  # fmt: skip
-
-
-def _asks(rooms: Rooms, ways: Openings) -> list[Note]:
-    if not rooms.rooms:
-        return [Note("tracing", "No room is told in it. Trace the rooms by hand.")]
-    opening_by_id = {opening.id: opening for opening in ways.openings}
-    left_by = {rooms.spaces[opening_by_id[w.opening].rooms[0]].storey for w in ways.exits}
-    without = [
-        storey.name or storey.id
-        for storey in rooms.storeys
-        if storey.id not in left_by and any(s.storey == storey.id for s in rooms.spaces.values())
-    ]
-    if not without:
-        return []
-    if not ways.exits:
-        what = "No door leads outside. Say which opening is the way out."
-    else:
-        what = (
-            f"No door leads outside on {', '.join(without)}. Say by which opening one leaves "
-            "there: the one to the stair, for instance."
-        )
-    return [Note("way-out", what)]

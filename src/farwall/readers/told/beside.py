@@ -71,13 +71,13 @@ def fixtures_of(told: Told, rooms: Rooms) -> tuple[tuple[Fixture, ...], list[Not
 
 
 def steps_of(openings: Iterable[Opening], rooms: Rooms) -> tuple[Step, ...]:
-    """Steps under openings that join rooms of one storey at different heights."""
+    """Steps under openings that join rooms at different heights."""
     steps = []
     for opening in openings:
         if len(set(opening.rooms)) < 2:
             continue
         one, other = (rooms.spaces[room] for room in opening.rooms)
-        if one.floor_m is None or other.floor_m is None or one.storey != other.storey:
+        if one.floor_m is None or other.floor_m is None:
             continue
         rise = one.floor_m - other.floor_m
         if abs(rise) >= STEP_M:

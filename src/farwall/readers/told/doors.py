@@ -157,7 +157,21 @@ class _Maker:
             sides = sides_of_door(seam, self._near(seam, storey), self._reach_m)
             if len(sides.rooms) > len(best.rooms):
                 best = sides
+        if len(best.rooms) < 2 and opening.foot_m is not None:
+            sides = sides_of_door(seam, self._at_height(seam, opening.foot_m), self._reach_m)
+            if len(sides.rooms) > len(best.rooms):
+                best = sides
         return best
+
+    def _at_height(self, seam: tuple[Point, Point], foot_m: float) -> Shapes:
+        """The rooms of any storey near a seam whose floor lies at its foot: split levels."""
+        return [
+            (room, shape)
+            for storey in self._by_storey
+            for room, shape in self._near(seam, storey)
+            if (floor := self._rooms.spaces[room].floor_m) is not None
+            and abs(floor - foot_m) < _NEAR_FOOT_M
+        ]
 
     def _storeys(self, opening: ToldOpening) -> list[str]:
         """Storeys to look on: its own first, those at the height of its foot, of its relations."""

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import hypot
 
+import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -181,7 +182,10 @@ def _area(level: Sequence[_Flat]) -> float:
 
 def _pieces(shape: BaseGeometry) -> list[shapely.Polygon]:
     """The polygons of a shape; hairlines between faces that meet but for rounding are closed."""
-    parts = polygons_of(shapely.set_precision(shape, 1e-6))
+    if shape.is_empty:
+        return []
+    with np.errstate(all="ignore"):  # the grid's own sums divide by nothing on some slivers
+        parts = polygons_of(shapely.set_precision(shape, 1e-6))
     return [part for part in parts if part.area > _SMALL_M2]
 
 

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from farwall.errors import Mistake, Refused
 from farwall.readers.room_names import slug
 from farwall.web.bombs import insist_bearable_json
+from farwall.web.pages.brought_asked import asked_of, storey_id
 
 if TYPE_CHECKING:
     from farwall.facts.reading import Note, Reading
@@ -23,7 +24,9 @@ class Brought:
     """A house as it was brought.
 
     facts: its job; None where the drawing cannot be a job yet, and `drawn` is to be corrected.
-    notes: what the reader mended, left and asks; `unit`: as the drawing was read.
+    notes: what the reader mended, left and asks; `unit`: as the drawing was read. asked: what has
+    to be said first (a storey, a scale), with the picture of what was read as SVG. storey: the one
+    that was chosen.
     """
 
     id: str
@@ -33,14 +36,19 @@ class Brought:
     notes: Mapping[str, Sequence[Note]] = field(default_factory=dict)
     unit: str = ""
     is_drawing: bool = False
+    storey: str = ""
+    asked: Json | None = None
+    picture: bytes = b""
 
 
-def brought(content: bytes, name: str, *, scale_m_per_unit: float | None = None) -> Brought:
+def brought(
+    content: bytes, name: str, *, scale_m_per_unit: float | None = None, storey: str = ""
+) -> Brought:
     """What is in the bytes of a file of any kind that is read here.
 
     name: of the file; a house without an id of its own is called by it. A drawing that lacks
-    something only a person can say (rooms, a way out) is brought to be corrected. Raises Refused
-    with every mistake.
+    something only a person can say (rooms, a way out) is brought to be corrected; one of several
+    storeys without `storey`, an id, is asked about. Raises Refused with every mistake.
     """
     if content[:64].lstrip(b"\xef\xbb\xbf \t\r\n").startswith((b"{", b"[")):
         insist_bearable_json(content)
@@ -51,10 +59,10 @@ def brought(content: bytes, name: str, *, scale_m_per_unit: float | None = None)
     from farwall.readers.any_plan import read_content
 
     reading = read_content(content, name=name, scale_m_per_unit=scale_m_per_unit)
-    return _of_drawing(reading, name)
+    return _of_drawing(reading, name, storey)
 
 
-def _of_drawing(reading: Reading, name: str) -> Brought:
+def _of_drawing(reading: Reading, name: str, storey: str) -> Brought:
     from farwall.job.from_reading import job_from_reading
     from farwall.readers.job_json import job_to_dict
     from farwall.web.pages.drawn import drawn_floor
@@ -62,9 +70,18 @@ def _of_drawing(reading: Reading, name: str) -> Brought:
     job_id, called = id_from(name), _stem(name).replace("_", " ").strip()
     notes = {"mended": reading.mended, "left": reading.left, "asks": reading.asks}
     found = Brought(job_id, called, None, None, notes, reading.length_unit, is_drawing=True)
-    if reading.scale_m_per_unit is not None and not reading.floor.rooms:
+    if not reading.floor.rooms:
         return replace(found, drawn=drawn_floor(reading.floor))
-    job = job_from_reading(reading, job_id=job_id, exits_told=True)
+    asked = asked_of(reading)
+    if asked is not None and (asked["scale"] or not storey):
+        from farwall.papers.reading.picture import reading_svg
+
+        return replace(found, asked=asked, picture=reading_svg(reading, title=called).encode())
+    if asked is not None:
+        job_id = storey_id(job_id, asked, storey)
+        called = f"{called}, {next(s['name'] for s in asked['storeys'] if s['id'] == storey)}"
+        found = replace(found, id=job_id, name=called, storey=storey)
+    job = job_from_reading(reading, storey=storey or None, job_id=job_id, exits_told=True)
     if not job.exits:
         return replace(found, drawn=drawn_floor(job.floor))
     facts = job_to_dict(job)

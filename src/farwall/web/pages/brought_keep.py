@@ -19,9 +19,10 @@ def keep_reading(book: Book, found: Brought, content: bytes, name: str) -> None:
         version = _newest(book, found.id)
     sha = book.put_file(content)
     reading = reading_document(found.notes, unit=found.unit, facts=version)
-    book.put_document(READING, found.id, {**reading, "file": sha, "name": name})
+    files = {"file": sha, "name": name, "storey": found.storey}
+    book.put_document(READING, found.id, {**reading, **files})
     if version:
-        book.put_document(DRAWING, found.id, {"file": sha, "name": name, "facts": version})
+        book.put_document(DRAWING, found.id, {**files, "facts": version})
 
 
 def is_known(book: Book, job: str) -> bool:

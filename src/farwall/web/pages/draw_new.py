@@ -75,12 +75,15 @@ class New:
             raise Refused(Mistake("", said("draw-no-file")))
         content = await asyncio.to_thread(book.file, str(kept["file"]))
         name = str(kept.get("name", ""))
-        found = await asyncio.to_thread(brought, content, name, scale_m_per_unit=UNITS[unit])
+        storey = str(kept.get("storey", ""))
+        found = await asyncio.to_thread(
+            brought, content, name, scale_m_per_unit=UNITS[unit], storey=storey
+        )
         drawn = await asyncio.to_thread(drawn_in, found)
 
         def keep() -> None:
             reading = reading_document(found.notes, unit=found.unit, facts=floor.version)
-            files = {"file": kept["file"], "name": name}
+            files = {"file": kept["file"], "name": name, "storey": storey}
             book.put_document(READING, job, {**reading, **files})
             book.put_document(DRAFT, job, draft_document(floor.version, floor.name, drawn))
 

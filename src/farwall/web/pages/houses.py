@@ -17,6 +17,7 @@ from farwall.web.door import Door, TooLarge
 from farwall.web.live import Live
 from farwall.web.pages.brought import MOST_MB, Brought, brought, facts_of_job
 from farwall.web.pages.brought_keep import is_known, keep_reading
+from farwall.web.pages.brought_page import AskedPages
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.new_houses import next_working_day, with_firm
@@ -44,6 +45,9 @@ def houses(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     router.get("/")(pages.all)
     router.post("/houses/sample")(pages.sample)
     router.post("/houses/bring")(pages.bring)
+    router.get("/brought/{key}")(pages.asked.show)
+    router.post("/brought/{key}")(pages.asked.answered)
+    router.get("/brought/{key}/picture.svg")(pages.asked.picture)
     return router
 
 
@@ -53,6 +57,7 @@ class _Houses:
     def __init__(self, door: Door, held: Live) -> None:
         self.door, self.held = door, held
         self.lines = Lines(door.book, door.clock)
+        self.asked = AskedPages(door, self._keep_brought)
 
     def all(self, after: str = "", q: str = "", show: str = "") -> Response:
         """A page of the list: q, words of names that are sought; show, one of `FILTERS`."""
@@ -81,6 +86,8 @@ class _Houses:
                 await form.close()
             found = await asyncio.to_thread(brought, content, name)
             job = found.id
+            if found.asked is not None:
+                return await self.asked.begun(found, content, name)
             if not again and await asyncio.to_thread(is_known, self.door.book, job):
                 raise Refused(Mistake("id", said("bring-known", id=job)))
             return await self._keep_brought(found, content, name)

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from farwall.floor.geometry import Point
+from farwall.job.repairs import ACTS, Acts
 from farwall.web.words import said
 
 Json = dict[str, Any]
@@ -20,41 +21,39 @@ READING = "reading"
 
 @dataclass(frozen=True)
 class Offer:
-    """Keys of the words of both answers, and the acts behind them; an empty act only notes it."""
+    """Keys of the words of both answers; the acts behind them are those of `job.repairs`."""
 
     yes: str = "repair-seen"
-    yes_act: str = ""
     no: str = ""
-    no_act: str = ""
 
 
 SEEN = Offer()
+_UNIT = Offer("repair-unit-right", "repair-unit-wrong")
 OFFERS: Mapping[str, Offer] = {
-    "gap-closed": Offer("repair-joined", "", "repair-gap-open", "wide-here"),
-    "name-guessed": Offer("repair-name-right", "", "repair-name-other", "name-room"),
-    "label-lost": Offer("repair-room-here", "room-here", "repair-no-room"),
-    "outside-slab": Offer("repair-stays-out", "", "repair-is-room", "room-here"),
-    "closed-shape": Offer("repair-left-out", "", "repair-is-room", "room-here"),
-    "room-unsound": Offer("repair-room-here", "room-here", "repair-no-room"),
-    "shelves": Offer("repair-sprayed", "", "repair-kept-dry", "fixture-here"),
-    "overhang": Offer("repair-sprayed", "", "repair-kept-dry", "fixture-here"),
-    "casework-unclear": Offer("repair-sprayed", "", "repair-kept-dry", "fixture-here"),
-    "symbol": Offer("repair-kept-dry", "fixture-here", "repair-sprayed"),
-    "fixtures-to-check": Offer("repair-all-stand", "", "repair-strike", "pick-fixture"),
-    "way-out-unsure": Offer("repair-way-out", "exit-here", "repair-no-way-out", "no-exit-here"),
-    "no-leaf": Offer("repair-no-leaf", "", "repair-has-leaf", "leaf-here"),
-    "opening-nowhere": Offer("repair-no-opening", "", "repair-opening-here", "wide-here"),
-    "opening-to-unclosed": Offer("repair-no-opening", "", "repair-opening-here", "wide-here"),
-    "way-out": Offer("repair-put-way-out", "way-out", ""),
-    "tracing": Offer("repair-trace", "trace", ""),
-    "unit-overruled": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
-    "unit-found": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
-    "scale-told": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
-    "scale-doubted": Offer("repair-unit-right", "", "repair-unit-wrong", "unit"),
-    "scale": Offer("", "", "repair-unit-choose", "unit"),
+    "gap-closed": Offer("repair-joined", "repair-gap-open"),
+    "name-guessed": Offer("repair-name-right", "repair-name-other"),
+    "label-lost": Offer("repair-room-here", "repair-no-room"),
+    "outside-slab": Offer("repair-stays-out", "repair-is-room"),
+    "closed-shape": Offer("repair-left-out", "repair-is-room"),
+    "room-unsound": Offer("repair-room-here", "repair-no-room"),
+    "shelves": Offer("repair-sprayed", "repair-kept-dry"),
+    "overhang": Offer("repair-sprayed", "repair-kept-dry"),
+    "casework-unclear": Offer("repair-sprayed", "repair-kept-dry"),
+    "symbol": Offer("repair-kept-dry", "repair-sprayed"),
+    "fixtures-to-check": Offer("repair-all-stand", "repair-strike"),
+    "way-out-unsure": Offer("repair-way-out", "repair-no-way-out"),
+    "no-leaf": Offer("repair-no-leaf", "repair-has-leaf"),
+    "opening-nowhere": Offer("repair-no-opening", "repair-opening-here"),
+    "opening-to-unclosed": Offer("repair-no-opening", "repair-opening-here"),
+    "way-out": Offer("repair-put-way-out"),
+    "tracing": Offer("repair-trace"),
+    "unit-overruled": _UNIT,
+    "unit-found": _UNIT,
+    "scale-told": _UNIT,
+    "scale-doubted": _UNIT,
+    "scale": Offer("", "repair-unit-choose"),
 }
-"""By the codes of the readers; any other code can only be seen: `recovered`, `doubles-dropped`,
-`origin-moved`, `not-read`, `degrees-to-metres`."""
+"""By the codes of the readers that have acts; any other code can only be seen."""
 UNITS = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
 """Metres a unit of a drawing, by definition [nist-hb44]."""
 
@@ -83,11 +82,11 @@ def offers_told(document: Json | None) -> list[Json]:
         return []
     found = []
     for number, one in enumerate(document["notes"]):
-        offer = OFFERS.get(one["code"], SEEN)
+        offer, acts = OFFERS.get(one["code"], SEEN), ACTS.get(one["code"], Acts())
         found.append({
             "number": str(number), "code": one["code"], "what": one["what"], "at": one["where"],
-            "yes": said(offer.yes) if offer.yes else "", "yes_act": offer.yes_act,
-            "no": said(offer.no) if offer.no else "", "no_act": offer.no_act,
+            "yes": said(offer.yes) if offer.yes else "", "yes_act": acts.yes if offer.yes else "",
+            "no": said(offer.no) if offer.no else "", "no_act": acts.no if offer.no else "",
             "answer": document["answers"].get(str(number), ""),
         })  # fmt: skip
     return found

@@ -44,6 +44,8 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/moment.svg": LOOK, "GET /houses/{job}/{name}": LOOK,
     "POST /houses/sample": CHANGE, "POST /houses/bring": CHANGE,
     "POST /houses/{job}/facts": CHANGE,
+    "GET /brought/{key}": LOOK, "GET /brought/{key}/picture.svg": LOOK,
+    "POST /brought/{key}": CHANGE,
     "GET /settings": LOOK, "POST /settings": SELF, "POST /settings/firm": CHANGE,
     "GET /rooms": LOOK, "POST /rooms": CHANGE,
     "POST /houses/{job}/survey/window": CHANGE,

@@ -1,0 +1,1 @@
+"""Other people's GeoJSON: rooms, doors, windows and walls as features of many habits."""

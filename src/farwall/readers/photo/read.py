@@ -1,0 +1,170 @@
+"""A photo or a scan of a plan to a reading: the sheet found and flattened, its walls traced.
+
+Words are not read. Nothing tells how large a house on a photo is: the scale is told or asked.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from math import dist
+
+from farwall.errors import Mistake, Refused
+from farwall.facts.reading import Note, Reading
+from farwall.floor.geometry import Point
+from farwall.floor.nouns import Floor
+from farwall.readers.hints import Hints
+from farwall.readers.lines.read import read_sheet
+from farwall.readers.photo.corners import find_corners
+from farwall.readers.photo.flatten import Flat, flatten
+from farwall.readers.photo.opening import Grey, is_heic, is_png, opened
+from farwall.readers.photo.traced import trace
+
+MOST_STROKES = 20_000
+_LEAST_PX = 20
+
+
+@dataclass(frozen=True)
+class Laid:
+    """The flattened picture, the sheet's corners in the photo as it is shown [px], who told them."""
+
+    flat: Flat
+    corners: tuple[Point, ...]
+    told: bool
+    shrunk: float
+
+
+def read_photo(data: bytes, *, hints: Hints | None = None) -> Reading:
+    """The floor on a photo or a scan. Raises Refused for a picture that cannot be opened."""
+    told = hints or Hints()
+    grey, shrunk = opened(data)
+    kind = "PNG" if is_png(data) else "HEIC" if is_heic(data) else "JPEG"
+    return read_grey(grey, told, format_name=kind, shrunk=shrunk)
+
+
+def read_grey(
+    grey: Grey, hints: Hints, *, format_name: str, shrunk: float = 1.0, lies_flat: bool = False
+) -> Reading:
+    """The floor on a picture that is open already; `lies_flat` for the page of a scan.
+
+    shrunk: pixels of the picture as the caller knows it to one of `grey`.
+    """
+    laid = lay_flat(grey, hints, shrunk=shrunk, lies_flat=lies_flat)
+    traced = trace(laid.flat, format_name)
+    scale = scale_of(laid, hints)
+    if not traced.sheet.strokes or len(traced.sheet.strokes) > MOST_STROKES:
+        reading = _nothing(format_name, traced.style)
+    else:
+        working = scale or traced.working_m_per_unit
+        reading = read_sheet(traced.sheet, scale_m_per_unit=working)
+    return _told(reading, laid, hints, scale=scale, lies_flat=lies_flat)
+
+
+def lay_flat(
+    grey: Grey, hints: Hints, *, shrunk: float = 1.0, lies_flat: bool = False
+) -> Laid:
+    """The sheet flattened, by the corners told, else by those that are seen."""
+    if hints.corners:
+        check_corners(hints.corners, (grey.shape[1] * shrunk, grey.shape[0] * shrunk))
+    corners = tuple((x / shrunk, y / shrunk) for x, y in hints.corners)
+    if not corners and not lies_flat:
+        corners = find_corners(grey)
+    flat = flatten(grey, corners, hints.paper_mm)
+    shown = tuple((x * shrunk, y * shrunk) for x, y in corners)
+    return Laid(flat, shown, bool(hints.corners), shrunk)
+
+
+def check_corners(corners: tuple[Point, ...], size: tuple[float, float]) -> None:
+    """Raises Refused unless they are four, go clockwise and enclose some of the picture."""
+    remedy = "Give four corners clockwise from the sheet's upper left: x,y,x,y,x,y,x,y in pixels."
+    if len(corners) != 4:
+        raise Refused(Mistake("--corners", f"{len(corners)} corners were given.", remedy))
+    low = -0.5 * max(size)
+    if not all(low <= value <= 1.5 * max(size) for point in corners for value in point):
+        raise Refused(Mistake("--corners", "A corner lies far outside the picture.", remedy))
+    turns = []
+    for k in range(4):
+        (ax, ay), (bx, by), (cx, cy) = (corners[(k + n) % 4] for n in range(3))
+        turns.append((bx - ax) * (cy - by) - (by - ay) * (cx - bx))
+    if min(turns) < _LEAST_PX**2:
+        what = "The four corners make no sheet: two are too near, or they do not go clockwise."
+        raise Refused(Mistake("--corners", what, remedy))
+
+
+def scale_of(laid: Laid, hints: Hints) -> float | None:
+    """Metres to a unit of the flattened picture, by what was told; None where nothing was.
+
+    Raises Refused for a known length between places that are one.
+    """
+    if hints.length is None:
+        return hints.scale_m_per_unit
+    start, end = (
+        laid.flat.place((x / laid.shrunk, y / laid.shrunk))
+        for x, y in (hints.length.start, hints.length.end)
+    )
+    long_px = dist(start, end)
+    if not _LEAST_PX <= long_px <= 100_000:
+        what = "The two places of the known length lie too near each other."
+        raise Refused(Mistake("--length", what, "Take a length across the house."))
+    return hints.length.length_m / long_px * (laid.flat.px_per_mm or 1.0)
+
+
+def _nothing(format_name: str, style: str) -> Reading:
+    what = (
+        "Walls drawn as single lines are not traced from a picture. Trace the rooms by hand."
+        if style == "single"
+        else "No walls were found on the picture. Trace the rooms by hand."
+    )
+    return Reading(format_name, "", "", None, Floor(()), asks=(Note("tracing", what),))
+
+
+def _told(
+    reading: Reading, laid: Laid, hints: Hints, *, scale: float | None, lies_flat: bool
+) -> Reading:
+    unit = "mm" if laid.flat.px_per_mm else ""
+    of = "millimetre of paper" if unit else "pixel of the flattened picture"
+    mended = [note for note in reading.mended if note.code != "scale-told"]
+    asks = [note for note in reading.asks if note.code != "scale"]
+    if not lies_flat:
+        mended.append(_flattened(laid))
+    if abs(laid.flat.turned_deg) >= 0.1:
+        what = f"The lines were {abs(laid.flat.turned_deg):.1f}° off the level and were turned."
+        mended.append(Note("turned", what))
+    if scale is not None:
+        mended.append(Note("scale-told", f"Read at {scale:.5g} metres a {of}, as told."))
+    else:
+        asks.insert(0, Note("scale", _ask_scale(of)))
+    if not (laid.told or lies_flat):
+        asks.insert(0, Note("corners", _ask_corners(laid.corners)))
+    return replace(
+        reading, length_unit=unit, header_unit="", scale_m_per_unit=scale, mended=tuple(mended),
+        asks=tuple(asks),
+    )  # fmt: skip
+
+
+def _flattened(laid: Laid) -> Note:
+    if not laid.corners:
+        return Note("taken-flat", "No sheet of paper was seen: the picture was taken as lying flat.")
+    by = "as told" if laid.told else "as the edge of the light paper was seen"
+    return Note("flattened", f"Flattened by the corners {_pixels(laid.corners)}, {by}.")
+
+
+def _ask_corners(seen: tuple[Point, ...]) -> str:
+    if seen:
+        return f"Are these the sheet's corners? If so say --corners {_pixels(seen)}"
+    return (
+        "Say where the sheet's four corners lie in the picture, clockwise from its upper left: "
+        "--corners x,y,x,y,x,y,x,y in pixels."
+    )
+
+
+def _pixels(corners: tuple[Point, ...]) -> str:
+    return ",".join(f"{value:.0f}" for point in corners for value in point)
+
+
+def _ask_scale(of: str) -> str:
+    paper = "" if of.startswith("milli") else " Tell the sheet's size by --paper, and"
+    return (
+        f"A picture does not tell how large the house is.{paper} say the scale printed on it, "
+        "--drawn 1:50, or one length that you know, --length x,y,x,y,4.2m in pixels of the "
+        f"picture; --scale is metres a {of}."
+    )

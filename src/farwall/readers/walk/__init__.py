@@ -1,0 +1,1 @@
+"""A walk with a tape, typed, dictated or as JSON, read into a floor."""
