@@ -64,7 +64,7 @@ class Sketch:
         def place(at: Any, align: Any) -> None:
             self.texts.append((dxfattribs["layer"], text, at, height))
 
-        return SimpleNamespace(set_placement=place)
+        return SimpleNamespace(set_placement=place, dxf=SimpleNamespace())
 
     def extent(self) -> tuple[float, float]:
         """The farthest corner of all lines."""

@@ -9,9 +9,10 @@ from math import log
 from farwall.facts.reading import Note, Reading
 from farwall.readers.lines.bars import Bar, find_bars, without
 from farwall.readers.lines.dimensions import without_dimensions
+from farwall.readers.lines.lattice import lattice_lines
 from farwall.readers.lines.lettered import settle, with_units
 from farwall.readers.lines.read import read_sheet
-from farwall.readers.lines.sheet import Calibration, Sheet
+from farwall.readers.lines.sheet import Calibration, Role, Sheet
 from farwall.readers.lines.telling import Told, door_radii, tell_scale
 
 _USUAL_LEAF_M = 0.85  # to find rooms by while the scale is unknown: common practice, no source
@@ -32,6 +33,8 @@ def read_page(page: Page, *, scale_m_per_unit: float | None = None) -> Reading:
     """The floor on a page. `scale_m_per_unit` [m] overrules what the page tells of its scale."""
     bars = find_bars(page.sheet)
     strokes = without(page.sheet.strokes, bars)
+    lattice = lattice_lines([s for s in strokes if s.role is Role.OTHER])
+    strokes = tuple(s for s in strokes if s not in lattice)
     sheet, dimensions = without_dimensions(replace(page.sheet, strokes=strokes))
     measures, bare = with_units(sheet.measures)
     lone = () if settle(measures) else measures
@@ -44,16 +47,19 @@ def read_page(page: Page, *, scale_m_per_unit: float | None = None) -> Reading:
             reading = _asked(told, reading)
         elif told.lone_print:
             reading = replace(reading, asks=(*reading.asks, _check(told.lone_print)))
-    left = (*page.notes, *told.notes, *_passed_over(bars, dimensions), *_custom(bare))
+    left = (*page.notes, *told.notes, *_passed_over(bars, len(lattice), dimensions), *_custom(bare))
     return replace(reading, left=(*reading.left, *left))
 
 
-def _passed_over(bars: Sequence[Bar], dimensions: int) -> list[Note]:
+def _passed_over(bars: Sequence[Bar], lattice: int, dimensions: int) -> list[Note]:
     notes = []
     if bars:
         count = sum(len(bar.strokes) for bar in bars)
         what = f"{count} lines of {bars[0].source} are no walls and were left aside."
         notes.append(Note("bar-aside", what))
+    if lattice:
+        what = f"{lattice} lines cross the whole drawing both ways, as a column grid does."
+        notes.append(Note("grid-lines", f"{what} They are no walls and were left aside."))
     if dimensions:
         what = f"{dimensions} dimensions drawn as loose lines were read, and left out of the walls."
         notes.append(Note("dimension-lines", what))

@@ -60,8 +60,8 @@ def tell_scale(
         return Told(replace(sheet, calibrations=(*drawn, *taken)), tuple(unsized))
     doubt = _doubt(sheet, sized)
     if len(sized) == 1 and not doubt:
-        lone = "" if drawn else said[0].text
-        return Told(replace(sheet, calibrations=(*drawn, *sized)), (), lone)
+        alone = "" if drawn else said[0].text
+        return Told(replace(sheet, calibrations=(*drawn, *sized)), (), alone)
     if len(agreed) == 1:
         return Told(replace(sheet, calibrations=(*drawn, *agreed)), (), "", doubt)
     return Told(sheet, (*drawn, *sized, *unsized), "", doubt)
