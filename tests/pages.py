@@ -263,12 +263,12 @@ def pdf_file(pages: Sequence[tuple[bytes, tuple[float, float]]], look: Look) -> 
         if look.nested:
             box = f"/BBox [0 0 {wide:.3f} {high:.3f}]"
             head = f"/Type /XObject /Subtype /Form {box} /Matrix [2 0 0 2 10 0]"
-            inner = add(_stream(f"{head} /Resources {resources}", paint))
+            inner = add(stream(f"{head} /Resources {resources}", paint))
             wrap = f"{head} /Resources << /XObject << /X {inner} 0 R >> >>"
-            outer = add(_stream(wrap, b"q 0.5 0 0 0.5 -5 0 cm /X Do Q"))
+            outer = add(stream(wrap, b"q 0.5 0 0 0.5 -5 0 cm /X Do Q"))
             resources = f"<< /XObject << /X {outer} 0 R >> >>"
         shown = b"q 0.5 0 0 0.5 -5 0 cm /X Do Q" if look.nested else paint
-        body = add(_stream("", shown))
+        body = add(stream("", shown))
         kids.append(
             add(
                 f"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {wide:.3f} {high:.3f}] "
@@ -282,14 +282,16 @@ def pdf_file(pages: Sequence[tuple[bytes, tuple[float, float]]], look: Look) -> 
     )
     listed = " ".join(f"{kid} 0 R" for kid in kids)
     objects[2] = f"<< /Type /Pages /Kids [{listed}] /Count {len(kids)} >>".encode()
-    return _file(objects)
+    return file_of(objects)
 
 
-def _stream(head: str, paint: bytes) -> bytes:
+def stream(head: str, paint: bytes) -> bytes:
+    """A stream object."""
     return f"<< {head} /Length {len(paint)} >>\nstream\n".encode() + paint + b"\nendstream"
 
 
-def _file(objects: dict[int, bytes]) -> bytes:
+def file_of(objects: dict[int, bytes]) -> bytes:
+    """Objects by their number as a file."""
     out, places = bytearray(b"%PDF-1.7\n"), {}
     for number in sorted(objects):
         places[number] = len(out)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from farwall.errors import Mistake, Refused
@@ -22,11 +22,12 @@ from farwall.readers.svg.units import length
 
 MOST_DRAWN = 150_000
 DEEPEST_USE = 12
-_GROUPS = {"svg", "g", "a", "symbol"}
-_SILENT = {"defs", "clipPath", "mask", "pattern", "marker", "linearGradient", "radialGradient",
-           "metadata", "title", "desc", "style", "script", "filter", "namedview", "view", "animate",
-           "set", "animateTransform", "font", "font-face", "cursor", "RDF", "guide", "grid",
-           "path-effect", "solidcolor", "sodipodi", "SVGTestCase", "d:SVGTestCase"}  # fmt: skip
+_GROUPS = {"svg", "g", "a"}
+_SILENT = set(
+    "defs clipPath mask pattern marker linearGradient radialGradient metadata title desc style "
+    "script filter symbol namedview view animate set animateTransform font font-face cursor RDF "
+    "guide grid path-effect solidcolor".split()
+)
 _KINDS = {"image": "picture", "foreignObject": "piece of foreign content",
           "textPath": "line of lettering along a path"}  # fmt: skip
 
@@ -119,6 +120,16 @@ class Walker:
             return None
         return _Place(matrix, style, _layer_of(node, around.layer), view, around.used)
 
+    def _of_symbol(
+        self, symbol: Node, setter: Node, place: _Place, link: str
+    ) -> list[tuple[Node, _Place]]:
+        inner = self._inside(symbol, place)
+        if inner is None:
+            return []
+        matrix, view = self._viewport(symbol, setter, inner.matrix, inner.view)
+        used = replace(inner, matrix=matrix, view=view, used=(*place.used, link))
+        return [(child, used) for child in reversed(symbol.children)]
+
     def _viewport(
         self, node: Node, setter: Node, matrix: Matrix, view: View
     ) -> tuple[Matrix, View]:
@@ -156,7 +167,7 @@ class Walker:
             shift = self._lengths(node, ("x", "y"), place.view, "0")
             matrix, view = times(place.matrix, (1.0, 0.0, 0.0, 1.0, *shift)), place.view
             if target.tag == "symbol":
-                matrix, view = self._viewport(target, node, matrix, view)
+                return self._of_symbol(target, node, replace(place, matrix=matrix), link)
         except ValueError:
             self.aside["frame that cannot be read"] += 1
             return []
