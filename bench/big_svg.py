@@ -26,7 +26,7 @@ def shape(entity: Any) -> str:
     kind, layer = entity.dxftype(), entity.dxf.layer
     if kind == "LINE":
         (x0, y0, _), (x1, y1, _) = entity.dxf.start, entity.dxf.end
-        return f'<path class="{layer}" d="M{x0:.3f},{y0:.3f}L{x1:.3f},{y1:.3f}"/>'
+        return f'<path class="{layer}" d="M{x0:.6f},{y0:.6f}L{x1:.6f},{y1:.6f}"/>'
     if kind == "INSERT":
         x, y, _ = entity.dxf.insert
         place = f"translate({x:.3f} {y:.3f}) scale(1 {entity.dxf.get('yscale', 1.0):g})"

@@ -36,7 +36,7 @@ class Bar:
 
     m_per_unit: float
     source: str
-    strokes: frozenset[Stroke]
+    strokes: tuple[Stroke, ...]
     words: frozenset[Words]
 
 
@@ -63,8 +63,8 @@ def find_bars(sheet: Sheet) -> list[Bar]:
 
 def without(sheet_strokes: Sequence[Stroke], bars: Sequence[Bar]) -> tuple[Stroke, ...]:
     """The strokes that belong to no bar."""
-    taken = frozenset().union(*(bar.strokes for bar in bars)) if bars else frozenset()
-    return tuple(stroke for stroke in sheet_strokes if stroke not in taken)
+    taken = {id(stroke) for bar in bars for stroke in bar.strokes}
+    return tuple(stroke for stroke in sheet_strokes if id(stroke) not in taken)
 
 
 def _by_turning(words: Sequence[Words]) -> dict[int, list[_Number]]:
@@ -117,7 +117,7 @@ def _bar(sheet: Sheet, numbers: Sequence[_Number], turned: int) -> Bar | None:
     source = f"the drawn bar {figures} {_IN_WORDS[unit]}"
     low, high = ends[0] - 0.02 * length, ends[1] + 0.02 * length
     own = [s for s in near if all(low <= _frame(p, turned)[0] <= high for p in (s.start, s.end))]
-    return Bar(last.value * unit / length, source, frozenset(own),
+    return Bar(last.value * unit / length, source, tuple(own),
                frozenset(number.words for number in numbers))  # fmt: skip
 
 

@@ -26,19 +26,19 @@ class _Line:
     stroke: Stroke
 
 
-def lattice_lines(strokes: Sequence[Stroke]) -> frozenset[Stroke]:
+def lattice_lines(strokes: Sequence[Stroke]) -> list[Stroke]:
     """The strokes of a grid that lies square on the sheet; nothing where there is none."""
     points = [p for s in strokes for p in (s.start, s.end)]
     if not points:
-        return frozenset()
+        return []
     whole = max(max(p[axis] for p in points) - min(p[axis] for p in points) for axis in (0, 1))
     upright = _families(strokes, 0, whole)
     level = _families(strokes, 1, whole)
     for first in upright:
         for second in level:
             if _all_cross(first, second, _SAME * whole):
-                return frozenset(line.stroke for line in (*first, *second))
-    return frozenset()
+                return [line.stroke for line in (*first, *second)]
+    return []
 
 
 def _families(strokes: Sequence[Stroke], axis: int, whole: float) -> list[list[_Line]]:

@@ -34,7 +34,8 @@ def read_page(page: Page, *, scale_m_per_unit: float | None = None) -> Reading:
     bars = find_bars(page.sheet)
     strokes = without(page.sheet.strokes, bars)
     lattice = lattice_lines([s for s in strokes if s.role is Role.OTHER])
-    strokes = tuple(s for s in strokes if s not in lattice)
+    crossing = set(map(id, lattice))
+    strokes = tuple(s for s in strokes if id(s) not in crossing)
     sheet, dimensions = without_dimensions(replace(page.sheet, strokes=strokes))
     measures, bare = with_units(sheet.measures)
     lone = () if settle(measures) else measures

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from functools import lru_cache
 from math import ceil
 
 from farwall.floor.geometry import Point
@@ -14,6 +15,7 @@ from farwall.readers.lines.pen import MOST_STROKES, Piece, too_many
 _NUMBER = r"[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?"
 _NUMBERS = re.compile(_NUMBER)
 _COMMAND = re.compile(r"([MmLlHhVvCcSsQqTtAaZz])([^MmLlHhVvCcSsQqTtAaZz]*)")
+_PLAIN = re.compile(r"\s*M[\d\s.,+-]+(?:L[\d\s.,+-]+)*([Zz]?)\s*")
 _STRANGE = re.compile(r"[^\d\s,.eE+-]")
 _NEXT = r"[\s,]*"
 _FLAGGED = (_NUMBER, _NUMBER, _NUMBER, "[01]", "[01]", _NUMBER, _NUMBER)
@@ -30,10 +32,22 @@ def subpaths(data: str) -> list[Subpath]:
     """
     if len(data) > _LONGEST:
         raise too_many()
+    plain = _PLAIN.fullmatch(data)
+    if plain:
+        return _plain(data, closed=bool(plain[1]))
     pen = _Turtle()
     for command, numbers in _commands(data):
         pen.do(command, numbers)
     return [path for path in pen.done() if path.pieces]
+
+
+def _plain(data: str, *, closed: bool) -> list[Subpath]:
+    """One line of absolute places, the commonest kind by far."""
+    numbers = list(map(float, _NUMBERS.findall(data)))
+    if len(numbers) > 2 * MOST_STROKES:
+        raise too_many()
+    points = list(zip(numbers[::2], numbers[1::2], strict=False))
+    return [Subpath([Piece(points)], closed)] if len(points) > 1 else []
 
 
 def _commands(data: str) -> Iterator[tuple[str, list[float]]]:
@@ -138,7 +152,7 @@ class _Turtle:
         if n[0] == 0 or n[1] == 0 or to[0] == self.at:
             self.straight_on(to, n)
             return
-        self._curve(arc_points(self.at, to[0], n))
+        self._curve(arc_points(self.at, to[0], tuple(n)))
 
     def _count(self, more: int) -> None:
         self.seen += more
@@ -181,7 +195,8 @@ _DO: dict[str, Callable[[_Turtle, list[Point], list[float]], None]] = {
 }
 
 
-def arc_points(start: Point, end: Point, n: list[float]) -> list[Point]:
+@lru_cache(maxsize=4096)
+def arc_points(start: Point, end: Point, n: tuple[float, ...]) -> list[Point]:
     """Points on an elliptic arc: `n` holds both radii, the turning [deg], large and sweep flag."""
     from svgelements import Arc
 

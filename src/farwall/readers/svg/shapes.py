@@ -14,7 +14,8 @@ from farwall.readers.svg.tree import Node
 from farwall.readers.svg.units import length
 
 _NUMBER = re.compile(r"[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?")
-_STEPS = 64
+_STEPS, _FEW_STEPS = 64, 16
+_SMALL = 0.01  # of the view: no room is that small, so its edge may be coarse
 View = tuple[float, float]
 """What 100 % stands for, across and down."""
 
@@ -79,7 +80,7 @@ def _rounded(box: tuple[float, float, float, float], rx: float, ry: float) -> Su
     for (start, end), (after, _) in zip(sides, sides[1:] + sides[:1], strict=True):
         pieces += [
             Piece((start, end)),
-            Piece(arc_points(end, after, [rx, ry, 0, 0, 1]), curve=True),
+            Piece(arc_points(end, after, (rx, ry, 0, 0, 1)), curve=True),
         ]
     return Subpath(pieces, closed=True)
 
@@ -92,7 +93,8 @@ def _ellipse(node: Node, view: View) -> list[Subpath]:
         rx, ry = _number(node, "rx", view[0]), _number(node, "ry", view[1])
     if rx <= 0 or ry <= 0:
         return []
-    turns = [2 * pi * step / _STEPS for step in range(_STEPS)]
+    steps = _FEW_STEPS if max(rx, ry) < _SMALL * max(view) else _STEPS
+    turns = [2 * pi * step / steps for step in range(steps)]
     points = [(middle[0] + rx * cos(turn), middle[1] + ry * sin(turn)) for turn in turns]
     return [Subpath([Piece([*points, points[0]], curve=True)], closed=True)]
 

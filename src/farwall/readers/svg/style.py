@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from farwall.readers.svg.tree import Node
 from farwall.readers.svg.units import length, number
@@ -41,16 +42,18 @@ class Style:
     @property
     def stroke(self) -> str:
         """The colour of its lines, or nothing where none are drawn."""
-        if number(self.values.get("stroke-opacity", "1"), 1.0) <= 0:
+        cover, width = self.values.get("stroke-opacity"), self.values.get("stroke-width")
+        if cover is not None and number(cover, 1.0) <= 0:
             return ""
-        if length(self.values.get("stroke-width", "1"), font_size=self.font_size) == 0:
+        if width is not None and length(width, font_size=self.font_size) == 0:
             return ""
         return colour(self.values.get("stroke", "none"))
 
     @property
     def fill(self) -> str:
         """The colour that its inside is filled with, black where the file says nothing."""
-        if number(self.values.get("fill-opacity", "1"), 1.0) <= 0:
+        cover = self.values.get("fill-opacity")
+        if cover is not None and number(cover, 1.0) <= 0:
             return ""
         return colour(self.values.get("fill", "#000000"))
 
@@ -133,6 +136,7 @@ def styled(parent: Style, node: Node, sheets: Sheets) -> Style:
     return replace(parent, values=values, shown=shown, font_size=size)
 
 
+@lru_cache(maxsize=1024)
 def colour(text: str) -> str:
     """A colour as `#rrggbb`, nothing for none; a colour of another spelling as it stands."""
     plain = text.strip().lower()

@@ -23,11 +23,10 @@ from farwall.readers.svg.units import length
 MOST_DRAWN = 150_000
 DEEPEST_USE = 12
 _GROUPS = {"svg", "g", "a"}
-_SILENT = set(
-    "defs clipPath mask pattern marker linearGradient radialGradient metadata title desc style "
-    "script filter symbol namedview view animate set animateTransform font font-face cursor RDF "
-    "guide grid path-effect solidcolor".split()
-)
+_NOT_DRAWN = """defs clipPath mask pattern marker linearGradient radialGradient metadata title desc
+style script filter symbol namedview view animate set animateTransform font font-face cursor RDF
+guide grid path-effect solidcolor"""
+_SILENT = frozenset(_NOT_DRAWN.split())
 _KINDS = {"image": "picture", "foreignObject": "piece of foreign content",
           "textPath": "line of lettering along a path"}  # fmt: skip
 
