@@ -19,6 +19,7 @@ from farwall.readers.pdf.objects import Box, Objects
 from farwall.readers.pdf.text import runs_of
 
 M_PER_POINT = 0.0254 / 72
+"""[pdf-17] 8.3.2.3."""
 _PICTURE = 0.4  # of the page: a picture as large may be a scan of the plan
 
 

@@ -49,7 +49,7 @@ def view_box(text: str) -> Box | None:
 
 
 def fitted(box: Box, size: tuple[float, float], aspect: str) -> Matrix:
-    """From the frame inside a view box to a viewport of that size (SVG 1.1, 7.8)."""
+    """From the frame inside a view box to a viewport of that size [svg-11] 7.8."""
     across, down = size[0] / box.wide, size[1] / box.high
     align = (aspect.split() or ["xMidYMid"])[0]
     if align != "none":

@@ -1,4 +1,4 @@
-"""Path data (SVG 1.1, chapter 8.3) as pieces of points, in the path's own frame."""
+"""Path data [svg-11] 8.3 as pieces of points, in the path's own frame."""
 
 from __future__ import annotations
 
@@ -148,7 +148,7 @@ class _Turtle:
         self._curve(bezier([self.at, self.control, to[-1]]))
 
     def arc(self, to: list[Point], n: list[float]) -> None:
-        """A piece of an ellipse; one without a radius is a straight line (SVG 1.1, F.6.2)."""
+        """A piece of an ellipse; one without a radius is a straight line [svg-11] F.6.2."""
         if n[0] == 0 or n[1] == 0 or to[0] == self.at:
             self.straight_on(to, n)
             return

@@ -1,4 +1,4 @@
-"""Lengths and numbers as SVG writes them, in user units (CSS Values 3: 96 px to the inch)."""
+"""Lengths and numbers as SVG writes them, in user units (96 px to the inch: [css-values] 6.2)."""
 
 from __future__ import annotations
 
