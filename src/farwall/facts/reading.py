@@ -8,6 +8,9 @@ from typing import Literal
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Floor
 
+MISPLACED = "polygon-misplaced"
+"""Under `left`, a room stands where the file draws it though its walls and doors lie elsewhere:
+such a reading tells what the file says and is no floor."""
 StatedKind = Literal["net", "gross", "wall-centre", "size-text"]
 
 
@@ -57,7 +60,8 @@ class Reading:
 
     Without a scale the shapes stand for their proportions alone, at `shapes_m_per_unit` metres a
     drawing unit. `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the
-    height of its floor [m] where the file gives them.
+    height of its floor [m] where the file gives them. `origin_m` is where the floor's origin lies
+    in the drawing.
     """
 
     format: str
@@ -75,3 +79,4 @@ class Reading:
     levels_m: dict[str, float] = field(default_factory=dict)
     steps: tuple[Step, ...] = ()
     shapes_m_per_unit: float | None = None
+    origin_m: Point = (0.0, 0.0)

@@ -12,7 +12,7 @@ from dataclasses import replace
 from typing import TypeVar
 
 from farwall.errors import Mistake
-from farwall.facts.reading import Note, Reading
+from farwall.facts.reading import MISPLACED, Note, Reading
 from farwall.floor.faults import faults_of
 
 T = TypeVar("T")
@@ -31,9 +31,9 @@ def looked_over(reading: Reading) -> Reading:
     """The reading without what its own floor cannot hold, each such thing under `left`.
 
     Rooms that overlap stay, with a note, for nobody here knows which of them is right. A reading
-    without a scale is no floor yet and stays as it is.
+    without a scale, or with rooms beside their walls, is no floor yet and stays as it is.
     """
-    if reading.scale_m_per_unit is None:
+    if reading.scale_m_per_unit is None or any(n.code == MISPLACED for n in reading.left):
         return reading
     notes: list[Note] = []
     for _ in range(_ROUNDS):

@@ -1,14 +1,18 @@
 """Houses drawn as PDF pages read back, whichever way the page is written."""
 
+import zlib
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.pages import Look, content, pdf_file, pdf_page, sketched
+from PIL import Image, ImageDraw
+from tests.pages import Look, content, file_of, pdf_file, pdf_page, sketched, stream
 from tests.readers.svg.test_read import areas, codes, found
 from tests.strategies.floors import OUTSIDE, House, Passage, houses
 
 from farwall.facts.reading import Reading
 from farwall.readers.any_plan import read_bytes
+from farwall.readers.hints import Hints
 from farwall.readers.pdf.read import read_pdf
 
 looks = st.builds(
@@ -78,8 +82,8 @@ def test_the_page_with_most_walls_is_read_and_others_named(house: House) -> None
     assert found(reading) == pytest.approx(areas(house), rel=1e-3)
     [note] = [note for note in reading.left if note.code == "pages-left"]
     assert "page 2 was read" in note.what
-    assert found(read_pdf(data, page=2)) == found(reading)
-    assert found(read_pdf(data, page=1)) == []
+    assert found(read_pdf(data, hints=Hints(page=2))) == found(reading)
+    assert found(read_pdf(data, hints=Hints(page=1))) == []
 
 
 @pytest.mark.parametrize("paint", ["1 1 1 RG", "0 0 1 1 re W n", "3 Tr"])
@@ -96,3 +100,44 @@ def test_a_clipped_line_ends_at_its_window() -> None:
     letters = "BT /F1 12 Tf 30 30 Td (SCALE 1:50) Tj ET"
     data = pdf_file([(f"{walls}{cut} {letters}".encode(), (400.0, 300.0))], Look())
     assert len(read_bytes(data).floor.rooms) == 1
+
+
+def test_a_scanned_page_is_traced_within_two_percent() -> None:
+    """A page of lines painted at 200 dots to the inch, its walls filled, set in as a picture."""
+    house = House((4.0, 3.0), (3.5,), 0.2, ())
+    image = painted(house)
+    wide, high = (side * 72 / 200 for side in image.size)
+    head = f"/Type /XObject /Subtype /Image /Width {image.width} /Height {image.height}"
+    pixels = stream(
+        f"{head} /BitsPerComponent 8 /ColorSpace /DeviceGray /Filter /FlateDecode",
+        zlib.compress(image.tobytes()),
+    )
+    given = f"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 {wide} {high}] /Contents 4 0 R "
+    objects = {
+        1: b"<< /Type /Catalog /Pages 2 0 R >>",
+        2: b"<< /Type /Pages /Kids [3 0 R] /Count 1 >>",
+        3: (given + "/Resources << /XObject << /I 5 0 R >> >> >>").encode(),
+        4: stream("", f"q {wide} 0 0 {high} 0 0 cm /I Do Q".encode()),
+        5: pixels,
+    }
+    reading = read_bytes(file_of(objects), scale_m_per_unit=0.05)
+    assert found(reading) == pytest.approx(areas(house), rel=0.02)
+    assert "scan-traced" in codes(reading)
+
+
+def painted(house: House) -> Image.Image:
+    """The house at 1:50 with walls filled black."""
+    per_m = 200 / 0.0254 / 50
+    wide, high = (sum(sides) + 2.3 for sides in (house.columns, house.rows))
+    image = Image.new("L", (round(wide * per_m), round(high * per_m)), 255)
+    pen = ImageDraw.Draw(image)
+
+    def box(x0: float, y0: float, x1: float, y1: float, ink: int) -> None:
+        low, top = (x0 + 1) * per_m, (high - 1 - y1) * per_m
+        pen.rectangle((low, top, (x1 + 1) * per_m - 1, (high - 1 - y0) * per_m - 1), fill=ink)
+
+    far = house.box((len(house.columns) - 1, len(house.rows) - 1))
+    box(-house.wall, -house.wall, far[2] + house.wall, far[3] + house.wall, 0)
+    for cell in house.cells:
+        box(*house.box(cell), 255)
+    return image

@@ -81,6 +81,7 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
         left=tuple(_moved(note, corner) for note in left),
         asks=(*unit.asks, *_asks(rooms, exits, faces)),
         shapes_m_per_unit=unit.working_scale if unit.scale is None else None,
+        origin_m=corner,
     )
 
 

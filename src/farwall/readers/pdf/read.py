@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
 from typing import Any
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
+from farwall.readers.hints import Hints
 from farwall.readers.lines.page import read_page
 from farwall.readers.pdf.opening import opened, points_per_unit
 from farwall.readers.pdf.pages import Taken, take_page
@@ -16,21 +19,33 @@ MOST_PAGES = 30
 _ENOUGH = 0.5  # of the most walls: pages with as many are named beside the one that is read
 
 
-def read_pdf(
-    data: bytes, *, scale_m_per_unit: float | None = None, page: int | None = None
-) -> Reading:
-    """The floor in a vector PDF.
+@dataclass(frozen=True)
+class _Chosen:
+    """The page that is read: from nought, taken apart, and what is said of the others."""
 
-    `scale_m_per_unit` [m] is that of a point of the page and overrules what the page tells;
-    `page` counts from 1, without it the page with the most walls is read. Raises Refused for a
-    document that will not open, and for one that holds a scan instead of lines.
+    index: int
+    taken: Taken
+    notes: tuple[Note, ...] = ()
+
+
+def read_pdf(data: bytes, *, hints: Hints | None = None) -> Reading:
+    """The floor in a PDF: of its lines, or of the picture where the page is a scan.
+
+    The scale told is that of a point of the page, of a scan that of a millimetre of its paper.
+    Without a page told the one with the most walls is read. Raises Refused for a document or page
+    that will not open.
     """
+    told, unit = hints or Hints(), points_per_unit(data)
     with opened(data) as document:
-        taken, notes = _chosen(document, points_per_unit(data), page)
-    if taken.is_scan:
-        raise _scan()
-    reading = read_page(taken.page, scale_m_per_unit=scale_m_per_unit)
-    return replace(reading, left=(*notes, *reading.left)) if notes else reading
+        chosen = _choose(document, unit, told.page)
+        if chosen.taken.is_scan:
+            from farwall.readers.pdf.scan import read_scan
+
+            with _page(document, chosen.index) as page:
+                reading = read_scan(page, told, unit)
+        else:
+            reading = read_page(chosen.taken.page, scale_m_per_unit=told.scale_m_per_unit)
+    return replace(reading, left=(*chosen.notes, *reading.left))
 
 
 def is_scan(data: bytes) -> bool:
@@ -39,39 +54,41 @@ def is_scan(data: bytes) -> bool:
     Raises Refused for a document that will not open.
     """
     with opened(data) as document:
-        return _chosen(document, 1.0, None)[0].is_scan
+        return _choose(document, 1.0, 0).taken.is_scan
 
 
-def _scan() -> Refused:
-    what = "The plan in this PDF is a scan: a picture, not lines."
-    remedy = "Save the page as a picture (PNG or JPEG) and hand that over, or ask for the drawing."
-    return Refused(Mistake("", what, remedy))
-
-
-def _chosen(document: Any, unit: float | None, wanted: int | None) -> tuple[Taken, list[Note]]:
-    """The page with the most walls, or the one that is wanted, and what to say of the others."""
+def _choose(document: Any, unit: float | None, wanted: int) -> _Chosen:
+    """The page that is wanted, counted from 1; for nought the one with the most walls."""
     count = len(document)
-    if wanted is not None:
+    if wanted:
         if not 1 <= wanted <= count:
             what = f"There is no page {wanted}: the PDF has {count}."
             raise Refused(Mistake("page", what, f"Say a page from 1 to {count}."))
-        return _take(document, wanted - 1, unit), []
-    looked = [_measured(document, index, unit) for index in range(min(count, MOST_PAGES))]
-    best = max(range(len(looked)), key=lambda index: (looked[index][0], -index))
-    return _take(document, best, unit), _others([one[0] for one in looked], best, count)
+        return _Chosen(wanted - 1, _take(document, wanted - 1, unit))
+    if count == 1:
+        return _Chosen(0, _take(document, 0, unit))
+    worths = [_worth(document, index, unit) for index in range(min(count, MOST_PAGES))]
+    best = max(range(len(worths)), key=lambda index: (worths[index], -index))
+    return _Chosen(best, _take(document, best, unit), tuple(_others(worths, best, count)))
 
 
-def _measured(document: Any, index: int, unit: float | None) -> tuple[float, float]:
+def _worth(document: Any, index: int, unit: float | None) -> float:
+    """How much of a plan is on a page: the length of its walls, or a picture as a last resort."""
     try:
         taken = _take(document, index, unit)
     except Refused:
-        if len(document) == 1:
-            raise
-        return -1.0, 0.0
-    return taken.wall_length, taken.picture_share
+        return -1.0
+    return 1.0 if taken.is_scan else taken.wall_length
 
 
 def _take(document: Any, index: int, unit: float | None) -> Taken:
+    with _page(document, index) as page:
+        return take_page(page, unit)
+
+
+@contextmanager
+def _page(document: Any, index: int) -> Iterator[Any]:
+    """A page, closed afterwards. Raises Refused where it is broken."""
     import pypdfium2
 
     try:
@@ -81,23 +98,22 @@ def _take(document: Any, index: int, unit: float | None) -> Taken:
         remedy = "Print it to a new PDF and send that."
         raise Refused(Mistake(f"page {index + 1}", what, remedy)) from error
     try:
-        return take_page(page, unit)
+        yield page
     finally:
         page.close()
 
 
 def _others(walls: list[float], best: int, count: int) -> list[Note]:
-    notes = []
+    """What is said of the pages that are not read."""
     rivals = [
         str(index + 1)
         for index, length in enumerate(walls)
         if index != best and length > _ENOUGH * walls[best] > 0
     ]
-    if count > 1:
-        what = f"Of {count} pages, page {best + 1} was read: most walls are drawn there."
-        if rivals:
-            what += f" Walls are also drawn on page {', '.join(rivals)}."
-        notes.append(Note("pages-left", what))
+    what = f"Of {count} pages, page {best + 1} was read: most walls are drawn there."
+    if rivals:
+        what += f" Walls are also drawn on page {', '.join(rivals)}."
+    notes = [Note("pages-left", what)]
     if count > MOST_PAGES:
         what = f"Pages after {MOST_PAGES} were not looked at. Save the one with the floor alone."
         notes.append(Note("pages-not-looked-at", what))

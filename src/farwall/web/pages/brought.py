@@ -57,8 +57,10 @@ def brought(
         facts = facts_of_job(data, name)
         return Brought(str(facts["id"]), str(facts.get("name", "")), facts)
     from farwall.readers.any_plan import read_content
+    from farwall.readers.hints import Hints
 
-    reading = read_content(content, name=name, scale_m_per_unit=scale_m_per_unit)
+    hints = Hints(scale_m_per_unit=scale_m_per_unit, floors="shell")
+    reading = read_content(content, name=name, hints=hints)
     return _of_drawing(reading, name, storey)
 
 
@@ -67,7 +69,7 @@ def _of_drawing(reading: Reading, name: str, storey: str) -> Brought:
     from farwall.readers.job_json import job_to_dict
     from farwall.web.pages.drawn import drawn_floor
 
-    job_id, called = id_from(name), _stem(name).replace("_", " ").strip()
+    job_id, called = id_from(name), called_by(name)
     notes = {"mended": reading.mended, "left": reading.left, "asks": reading.asks}
     found = Brought(job_id, called, None, None, notes, reading.length_unit, is_drawing=True)
     if not reading.floor.rooms:
@@ -105,6 +107,11 @@ def facts_of_job(facts: Json, name: str = "") -> Json:
 def id_from(name: str) -> str:
     """An id for a house that has none: the name of its file, as addresses are written."""
     return slug(_stem(name))[:60] or "house"
+
+
+def called_by(name: str) -> str:
+    """What a house is called that has no name but that of its file."""
+    return _stem(name).replace("_", " ").strip()
 
 
 def _stem(name: str) -> str:

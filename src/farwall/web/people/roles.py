@@ -67,6 +67,8 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "POST /lessons/switch": CLOSE,
     "GET /book": CHANGE, "GET /book/state": CHANGE, "POST /book/check": CHANGE,
     "POST /book/backup": BACK_UP,
+    "GET /houses/{job}/corners": LOOK, "POST /houses/{job}/corners": CHANGE,
+    "GET /houses/{job}/corners/picture": LOOK,
     "GET /draw": LOOK, "POST /draw": CHANGE,
     "GET /houses/{job}/draw": LOOK, "POST /houses/{job}/draw": CHANGE,
     "POST /houses/{job}/draw/preview": LOOK, "POST /houses/{job}/draw/unit": CHANGE,
