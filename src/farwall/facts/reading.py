@@ -60,8 +60,8 @@ class Reading:
 
     Without a scale the shapes stand for their proportions alone, at `shapes_m_per_unit` metres a
     drawing unit. `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the
-    height of its floor [m] where the file gives them. `origin_m` is where the floor's origin lies
-    in the drawing.
+    height of its floor [m] where the file gives them; `fixture_storeys`, by the id of a fixture,
+    its storey. `origin_m` is where the floor's origin lies in the drawing.
     """
 
     format: str
@@ -78,5 +78,6 @@ class Reading:
     ceilings_m: dict[str, float] = field(default_factory=dict)
     levels_m: dict[str, float] = field(default_factory=dict)
     steps: tuple[Step, ...] = ()
+    fixture_storeys: dict[str, str] = field(default_factory=dict)
     shapes_m_per_unit: float | None = None
     origin_m: Point = (0.0, 0.0)

@@ -7,7 +7,7 @@ rank. The survey stays empty: what nobody measured is not in the file.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import fields, replace
 from typing import Any
 
@@ -40,7 +40,7 @@ def job_from_reading(
     chosen = _chosen(reading, storey)
     if isinstance(chosen, Mistake):
         raise Refused(chosen, about=about)
-    floor = join_thresholds(_one_storey(reading.floor, chosen))
+    floor = join_thresholds(_one_storey(reading.floor, chosen, reading.fixture_storeys))
     kept = floor.opening_by_id
     exits = tuple(way for way in reading.exits if way.opening in kept)
     if not exits and not exits_told:
@@ -115,8 +115,8 @@ def _storey_name(storey: Storey) -> str:
     return storey.name or storey.id
 
 
-def _one_storey(floor: Floor, storey: Storey | None) -> Floor:
-    """The rooms of a storey with what lies in or on them."""
+def _one_storey(floor: Floor, storey: Storey | None, fixture_storeys: Mapping[str, str]) -> Floor:
+    """The rooms of a storey with what lies in or on them: as told, else by what touches them."""
     rooms = tuple(room for room in floor.rooms if storey is None or room.storey == storey.id)
     if len(rooms) == len(floor.rooms):
         return floor
@@ -127,10 +127,17 @@ def _one_storey(floor: Floor, storey: Storey | None) -> Floor:
         rooms=rooms,
         openings=tuple(one for one in floor.openings if _leads_only_to(one, ids)),
         fixtures=tuple(
-            one for one in floor.fixtures if shapely.intersects(ground, one.polygon.shape)
+            one
+            for one in floor.fixtures
+            if shapely.intersects(ground, one.polygon.shape)
+            and (storey is None or fixture_storeys.get(one.id, storey.id) == storey.id)
         ),
         saw_cuts=tuple(one for one in floor.saw_cuts if _touches(ground, one.line)),
-        windows=tuple(one for one in floor.windows if _touches(ground, one.line)),
+        windows=tuple(
+            one
+            for one in floor.windows
+            if (one.room in ids if one.room else _touches(ground, one.line))
+        ),
     )
 
 
