@@ -12,6 +12,11 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import cos, radians, sin
 
+import numpy as np
+import shapely
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
+
 from farwall.floor.geometry import Point
 from farwall.readers.lines.sheet import Sheet, Stroke, Words
 
@@ -27,6 +32,7 @@ _IN_WORDS = {0.3048: "feet", 0.0254: "inches", 0.001: "mm", 0.01: "cm", 1.0: "me
 _FIT = 0.015  # of the bar: how far a tick may lie from where its number says
 _NEAR = 0.35  # of the space between two numbers: how far a number may stand from its tick
 _REACH = 6.0  # heights of a number: how far off the bar may lie
+_MET = 0.1  # heights of a number: strokes so near hang together
 _MOST_WORDS = 4000
 
 
@@ -108,17 +114,36 @@ def _bar(sheet: Sheet, numbers: Sequence[_Number], turned: int) -> Bar | None:
     if unit is None or span <= 0 or not _is_even(numbers):
         return None
     near = _strokes_near(sheet.strokes, numbers, turned, span)
-    ticks = sorted({round(_frame(p, turned)[0], 6) for s in near for p in (s.start, s.end)})
-    ends = _ends(ticks, numbers)
-    if ends is None:
-        return None
+    for piece in _pieces(near, _MET * first.words.height):
+        ticks = sorted({round(_frame(p, turned)[0], 6) for s in piece for p in (s.start, s.end)})
+        ends = _ends(ticks, numbers)
+        if ends:
+            return _measured(piece, numbers, unit, ends)
+    return None
+
+
+def _measured(
+    own: Sequence[Stroke], numbers: Sequence[_Number], unit: float, ends: tuple[float, float]
+) -> Bar:
     length = ends[1] - ends[0]
     figures = "-".join(f"{number.value:g}" for number in numbers)
     source = f"the drawn bar {figures} {_IN_WORDS[unit]}"
-    low, high = ends[0] - 0.02 * length, ends[1] + 0.02 * length
-    own = [s for s in near if all(low <= _frame(p, turned)[0] <= high for p in (s.start, s.end))]
-    return Bar(last.value * unit / length, source, tuple(own),
-               frozenset(number.words for number in numbers))  # fmt: skip
+    words = frozenset(number.words for number in numbers)
+    return Bar(numbers[-1].value * unit / length, source, tuple(own), words)
+
+
+def _pieces(strokes: Sequence[Stroke], met: float) -> list[list[Stroke]]:
+    """The strokes that hang together, the largest piece first."""
+    if not strokes:
+        return []
+    lines = [shapely.LineString([s.start, s.end]) for s in strokes]
+    first, second = shapely.STRtree(lines).query(lines, predicate="dwithin", distance=met)
+    graph = coo_matrix((np.ones(len(first)), (first, second)), shape=(len(lines), len(lines)))
+    labels = connected_components(graph, directed=False)[1]
+    pieces: dict[int, list[Stroke]] = {}
+    for label, stroke in zip(labels.tolist(), strokes, strict=True):
+        pieces.setdefault(label, []).append(stroke)
+    return sorted(pieces.values(), key=len, reverse=True)
 
 
 def _is_even(numbers: Sequence[_Number]) -> bool:

@@ -49,13 +49,14 @@ def tell_scale(
     """
     said = printed_scales(sheet.words)
     sized = [_calibration(one, paper_m_per_unit) for one in said if paper_m_per_unit]
-    drawn = _distinct([Calibration(bar.source, bar.m_per_unit) for bar in bars])
-    drawn += [_lettered(one) for one in lone[:_MOST_LONE]]
+    scales = _distinct([Calibration(bar.source, bar.m_per_unit) for bar in bars])
+    lengths = [_lettered(one) for one in lone[:_MOST_LONE]]
+    drawn = [*scales, *lengths]
     if overruled:
         return Told(replace(sheet, calibrations=(*drawn, *sized)))
     unsized = [] if paper_m_per_unit else [offer for one in said for offer in _unsized(one)]
     agreed = [one for one in sized if any(_agree(one, bar) for bar in drawn)]
-    if find_evidence(sheet):
+    if find_evidence(sheet) or any(_agree(a, b) for a in scales for b in lengths):
         taken = sized if len(sized) == 1 else agreed
         return Told(replace(sheet, calibrations=(*drawn, *taken)), tuple(unsized))
     doubt = _doubt(sheet, sized)
