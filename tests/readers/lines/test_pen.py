@@ -134,3 +134,9 @@ def test_bare_numbers_need_company() -> None:
     assert bare == 3
     assert settle(written)
     assert not settle([Measure(70, "3.5 m"), Measure(10, "9 m")])
+
+
+@pytest.mark.parametrize("bad", [float("nan"), float("inf"), 1e300])
+def test_lettering_without_a_place_is_dropped(bad: float) -> None:
+    runs = [Run("A", (bad, 0), 10, 0), Run("B", (0, 0), bad, 0), Run("C", (0, 0), 10, bad)]
+    assert words_of(runs) == []

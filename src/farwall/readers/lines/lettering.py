@@ -17,6 +17,7 @@ from farwall.readers.lines.sheet import Words
 CAPITAL = 0.72
 """Height of capitals in ems of a usual face (from memory)."""
 MOST_RUNS = 60_000
+_FARTHEST = 1e9
 _NARROW = set("iIl1jt.,;:!|'`()[]{}/\\ ")
 _TOUCH_EM = 0.24
 _DIGITS_EM = 0.5  # between figures, which some faces set as wide as a capital
@@ -48,7 +49,7 @@ def usual_width(text: str) -> float:
 
 def words_of(runs: Sequence[Run]) -> list[Words]:
     """Lines of lettering, each placed by its middle; blank runs only part or join others."""
-    kept = [run for run in runs[:MOST_RUNS] if run.size > 0 and not _is_filler(run.text)]
+    kept = [run for run in runs[:MOST_RUNS] if _is_sound(run) and not _is_filler(run.text)]
     lines: dict[tuple[int, str], list[Run]] = {}
     for run in kept:
         lines.setdefault((round(run.turned_deg) % 360, run.layer), []).append(run)
@@ -57,6 +58,11 @@ def words_of(runs: Sequence[Run]) -> list[Words]:
         for row in _rows(group):
             found += [_words(part) for part in _parts(row)]
     return [words for words in found if words.text]
+
+
+def _is_sound(run: Run) -> bool:
+    figures = (*run.at, run.size, run.turned_deg, run.length)
+    return run.size > 0 and all(abs(figure) < _FARTHEST for figure in figures)
 
 
 def _letter_width(letter: str) -> float:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import ctypes
-from math import degrees, hypot
+from math import degrees, hypot, isfinite
 from typing import Any
 
 from farwall.readers.lines.lettering import MOST_RUNS, Run
@@ -36,6 +36,8 @@ def _run(pdf: Any, text: Any, index: int, upright: Matrix) -> Run | None:
     if pdf.FPDFText_GetMatrix(text, index, m):
         size *= hypot(m.c, m.d)
     angle = pdf.FPDFText_GetCharAngle(text, index)
+    if not all(map(isfinite, (x.value, y.value, size, angle))):
+        return None
     turned = degrees(angle) if angle >= 0 else 0.0
     turned += {(0.0, -1.0): -90.0, (-1.0, 0.0): 180.0, (0.0, 1.0): 90.0}.get(upright[:2], 0.0)
     width = _width(pdf, text, index, turned_in_page=degrees(max(angle, 0.0)))
