@@ -12,12 +12,10 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import cos, radians, sin
 
-import numpy as np
 import shapely
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from farwall.floor.geometry import Point
+from farwall.readers.lines.groups import numbered
 from farwall.readers.lines.sheet import Sheet, Stroke, Words
 
 _NUMBER = re.compile(r"(\d{1,5}(?:[.,]\d{1,3})?)\s*(\D{0,12})")
@@ -138,8 +136,7 @@ def _pieces(strokes: Sequence[Stroke], met: float) -> list[list[Stroke]]:
         return []
     lines = [shapely.LineString([s.start, s.end]) for s in strokes]
     first, second = shapely.STRtree(lines).query(lines, predicate="dwithin", distance=met)
-    graph = coo_matrix((np.ones(len(first)), (first, second)), shape=(len(lines), len(lines)))
-    labels = connected_components(graph, directed=False)[1]
+    labels = numbered(len(lines), first.tolist(), second.tolist())
     pieces: dict[int, list[Stroke]] = {}
     for label, stroke in zip(labels.tolist(), strokes, strict=True):
         pieces.setdefault(label, []).append(stroke)
