@@ -186,7 +186,7 @@ def _to_wall(jamb: Jamb, swing: Swing, walls: list[Stroke], tree: shapely.STRtre
 
 def _off_portals(strokes: list[Stroke], known: list[Portal]) -> list[Stroke]:
     """The strokes that do not have both their ends on one portal."""
-    if not known:
+    if not known or not strokes:
         return strokes
     tree = shapely.STRtree([portal.shape for portal in known])
     on_both: set[tuple[int, int]] | None = None
