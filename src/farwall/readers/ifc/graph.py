@@ -18,6 +18,13 @@ _DEEPEST = 500
 _MOST_PARTS = 5e7
 """Parts that one thing of the file may unfold into, counted with every repetition."""
 _SPARE = ("IfcRepresentationItem", "IfcRepresentation", "IfcProfileDef", "IfcProductRepresentation")
+_PARTS = (
+    ("IfcRelAggregates", "RelatedObjects", "RelatingObject"),
+    ("IfcRelNests", "RelatedObjects", "RelatingObject"),
+    ("IfcRelContainedInSpatialStructure", "RelatedElements", "RelatingStructure"),
+    ("IfcRelVoidsElement", "RelatedOpeningElement", "RelatingBuildingElement"),
+    ("IfcRelFillsElement", "RelatedBuildingElement", "RelatingOpeningElement"),
+)
 _REMEDY = "Export the model anew as IFC 2x3 or IFC 4, or the floor plan as DXF."
 
 
@@ -63,7 +70,20 @@ def graph_of(model: Model) -> Graph:
                 raise Refused(Mistake(f"#{number}", what, _REMEDY))
             graph.broken.add(number)
     _check_ends(graph.children)
+    _check_ends(_wholes(model))
     return graph
+
+
+def _wholes(model: Model) -> dict[int, list[int]]:
+    """What each thing is a part of, stands in, or fills: relations are followed upwards too."""
+    above: dict[int, list[int]] = {}
+    for name, parts, whole in _PARTS:
+        for relation in model.by_type(name):
+            over = getattr(relation, whole)
+            for part in _flat(getattr(relation, parts)):
+                if part is not None and over is not None:
+                    above.setdefault(part.id(), []).append(over.id())
+    return above
 
 
 class _Rules:
