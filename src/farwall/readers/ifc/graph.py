@@ -66,7 +66,7 @@ def graph_of(model: Model) -> Graph:
             graph.children[number] = children
         if not sound:
             if not any(entity.is_a(kind) for kind in _SPARE):
-                what = f"#{number} ({entity.is_a()}) refers to something of another kind."
+                what = f"this {entity.is_a()} refers to something of another kind."
                 raise Refused(Mistake(f"#{number}", what, _REMEDY))
             graph.broken.add(number)
     _check_ends(graph.children)
@@ -182,7 +182,7 @@ def _check_ends(children: dict[int, list[int]]) -> None:
         depth[at] = 1 + max((depth[child] for child in below), default=0)
         if depth[at] > _DEEPEST or parts[at] > _MOST_PARTS:
             what = (
-                f"What hangs under #{at} is {depth[at]} deep and unfolds into {parts[at]:.0f} "
+                f"what hangs under it is {depth[at]} deep and unfolds into {parts[at]:.0f} "
                 "parts: more than a building needs."
             )
             raise Refused(Mistake(f"#{at}", what, _REMEDY))
@@ -204,7 +204,7 @@ def _check_ends(children: dict[int, list[int]]) -> None:
                 open_.add(at)
                 fresh = [child for child in below if child not in parts]
                 if any(child in open_ for child in fresh):
-                    what = f"#{at} leads round in a circle to itself."
+                    what = "this leads round in a circle to itself."
                     raise Refused(Mistake(f"#{at}", what, _REMEDY))
                 waiting += fresh
                 continue
