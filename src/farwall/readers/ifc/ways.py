@@ -151,8 +151,9 @@ def _seam(
     """
     if body is None:
         return _placed(element, width_m, frame)
-    seam = line_of(body, width_m, _x_axis(element))
-    whole = line_of(body, None, _x_axis(element))
+    along = _x_axis(element)
+    seam = line_of(body, width_m, along)
+    whole = line_of(body, None, along)
     if seam is None or whole is None or width_m is None or dist(*whole) <= _FAR_WIDER * width_m:
         return seam
     own = _placed(element, width_m, frame)
