@@ -16,7 +16,7 @@ import shapely
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Crew, Job, Tools
-from farwall.facts.reading import Reading, Storey
+from farwall.facts.reading import MISPLACED, Reading, Storey
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Exit, Floor, Opening
 from farwall.floor.thresholds import join_thresholds
@@ -83,6 +83,10 @@ def _unusable(reading: Reading) -> list[Mistake]:
     if reading.scale_m_per_unit is None:
         what = "The drawing does not say how long its unit is."
         mistakes.append(Mistake("scale", what, asked.get("scale", "Say --scale METRES_PER_UNIT.")))
+    beside = sum(note.code == MISPLACED for note in reading.left)
+    if beside:
+        what = f"{beside} of its rooms are drawn beside their walls and doors."
+        mistakes.append(Mistake("--floors", what, "Say --floors shell: it reads what lies there."))
     if not reading.floor.rooms:
         remedy = asked.get("tracing", "Trace the rooms by hand.")
         mistakes.append(Mistake("rooms", "No room was found in it.", remedy))

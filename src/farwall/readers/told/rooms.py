@@ -60,7 +60,9 @@ def rooms_of(spaces: tuple[ToldSpace, ...], storeys: tuple[Storey, ...]) -> Room
             found.outdoors.append(space)
             found.by_told.setdefault(space.id, None)
             what = f"“{space.name or space.id}” lies outdoors: told, not stained."
-            found.left.append(Note("outside-slab", what, _middle(space.shape)))
+            found.left.append(
+                Note("outside-slab", what, _middle(space.shape), polygon_geometry(space.shape))
+            )
     indoors = _apart([space for space in sound if not space.outdoors], found)
     ids = Ids()
     for space in indoors:

@@ -131,4 +131,5 @@ def _moved(told: Told, corner: Point) -> Told:
         fixtures=tuple(map(fixture, told.fixtures)),
         mended=tuple(map(note, told.mended)),
         left=tuple(map(note, told.left)),
+        asks=tuple(map(note, told.asks)),
     )
