@@ -47,7 +47,6 @@ ACTS: Mapping[str, Acts] = {
     "no-leaf": Acts("", "leaf-here"),
     "opening-nowhere": Acts("", "wide-here"),
     "opening-to-unclosed": Acts("", "wide-here"),
-    "no-way-in": Acts("wide-here", ""),
     "stair": Acts("fixture-here", ""),
     "way-out": Acts("way-out", ""),
     "tracing": Acts("trace", ""),
