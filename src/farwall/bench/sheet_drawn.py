@@ -7,6 +7,7 @@ frame and a title box. Widths of pens and heights of letters: common practice, n
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from math import atan2, cos, hypot, pi, sin
 from typing import Any, Literal
 
@@ -90,10 +91,14 @@ class _Pen:
     def line(self, places: list[Point], wide_mm: float, *, closed: bool = False) -> None:
         import cv2
 
-        points = np.array([self.drawn.px(p) for p in places])
-        fixed = np.round((points - 0.5) * _SUB).astype(np.int32)
         wide = max(1, round(wide_mm * self.drawn.px_per_mm))
+        fixed = self._fixed(places)
         cv2.polylines(self.drawn.grey, [fixed], closed, INK, wide, cv2.LINE_AA, 4)
+
+    def _fixed(self, places: list[Point]) -> npt.NDArray[np.int32]:
+        """Sixteenths of a pixel between the middles of pixels."""
+        points = np.array([self.drawn.px(place) for place in places])
+        return np.round((points - 0.5) * _SUB).astype(np.int32)
 
     def fill(self, shape: shapely.Polygon) -> None:
         import cv2
@@ -150,7 +155,7 @@ def _windows(floor: Floor) -> list[tuple[Point, Point]]:
     found = []
     for room in floor.rooms:
         points = room.polygon.shape.exterior.coords
-        for (ax, ay), (bx, by) in zip(points, points[1:], strict=False):
+        for (ax, ay), (bx, by) in pairwise(points):
             long = hypot(bx - ax, by - ay)
             ux, uy = (bx - ax) / long, (by - ay) / long
             mx, my = (ax + bx) / 2, (ay + by) / 2

@@ -75,7 +75,7 @@ def photograph(
     table = 70 + 12 * np.sin(gx / 23) + 8 * np.sin(gy / 41)
     picture = np.where(inside, picture * camera.fold_shade(*place), table)
     picture *= _light(gx / size[0], gy / size[1], hardship.shadow, dice)
-    return Photo(_developed(picture, hardship, seed), camera.corners())
+    return Photo(_developed(np.asarray(picture, np.float64), hardship, seed), camera.corners())
 
 
 class _Camera:
@@ -130,7 +130,7 @@ class _Camera:
             side = np.sign(w - f) * np.maximum(0, 1 - np.abs(w - f) / 0.08)
             crease = np.exp(-(((w - f) / 0.0015) ** 2))
             shade *= 1 + 0.10 * deep * side - 0.16 * deep * crease
-        return shade
+        return np.asarray(shade)
 
     def px_of_sheet(self, px_per_mm: float) -> float:
         """Pixels of the drawn sheet to one of the photo."""

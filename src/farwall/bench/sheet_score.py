@@ -43,7 +43,9 @@ def score(true: Floor, read: Floor) -> Score:
     middles = [shapely.LineString(one.line).centroid for one in true.openings]
     seen = [translate(shapely.LineString(one.line), dx, dy).centroid for one in read.openings]
     ways = sum(any(one.distance(other) < 0.3 for other in seen) for one in middles)
-    return Score(len(trues), len(pairs), areas, corners, len(middles), ways, len(reads) - len(pairs))
+    return Score(
+        len(trues), len(pairs), areas, corners, len(middles), ways, len(reads) - len(pairs)
+    )
 
 
 def _shift(trues: list[shapely.Polygon], reads: list[shapely.Polygon]) -> tuple[float, float]:
@@ -85,10 +87,15 @@ def _offsets(true: shapely.Polygon, read: shapely.Polygon) -> list[tuple[float, 
     """From the nearest corner that was read to each true corner."""
     seen = _points(read)
     found = []
-    for corner in _points(true.simplify(0.001)):
+    for corner in _points(_plain(true)):
         off = corner - seen[np.argmin(np.hypot(*(seen - corner).T))]
         found.append((float(off[0]), float(off[1])))
     return found
+
+
+def _plain(shape: shapely.Polygon) -> shapely.Polygon:
+    plain = shape.simplify(0.001)
+    return plain if isinstance(plain, shapely.Polygon) else shape
 
 
 def _corners(true: shapely.Polygon, read: shapely.Polygon) -> list[float]:

@@ -11,6 +11,7 @@ from farwall.errors import Mistake, Refused
 if TYPE_CHECKING:
     from farwall.facts.reading import Note, Reading
     from farwall.job.repairs import Answered
+    from farwall.readers.hints import Hints
 
 _MOST_DIGITS = 6
 _METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
@@ -18,7 +19,7 @@ _METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
 
 
 def arguments(parser: argparse.ArgumentParser, *, default: object = None) -> None:
-    """The two words by which notes are answered."""
+    """The words by which notes are answered."""
     parser.add_argument(
         "--accept",
         metavar="N,…",
@@ -31,11 +32,19 @@ def arguments(parser: argparse.ArgumentParser, *, default: object = None) -> Non
         default=default,
         help="undo or contradict these notes: a guessed name goes, a slab left out is a room",
     )
+    parser.add_argument(
+        "--floors",
+        choices=("polygon", "shell"),
+        default=default,
+        help="of a building model whose floor polygons lie beside its walls: the floors of its "
+        "shells",
+    )
 
 
 def read_answered(
-    path: Path, *, scale: float | None, accept: str | None, refuse: str | None
-) -> Answered:
+    path: Path, *, scale: float | None, accept: str | None, refuse: str | None,
+    hints: Hints | None = None,
+) -> Answered:  # fmt: skip
     """The reading of a drawing with its notes answered.
 
     Where the unit is refused that overruled the file's header, the drawing is read again by the
@@ -45,7 +54,7 @@ def read_answered(
     from farwall.job.repairs import Answered, answered, numbered
     from farwall.readers.any_plan import read_plan
 
-    reading = read_plan(path, scale_m_per_unit=scale)
+    reading = read_plan(path, scale_m_per_unit=scale, hints=hints)
     yes, no = _numbers("--accept", accept), _numbers("--refuse", refuse)
     notes = numbered(reading)
     unit = next((n for n in no if 1 <= n <= len(notes) and _is_unit(notes[n - 1], reading)), None)

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from farwall.cli import answers
 from farwall.cli.guards import Guards
+from farwall.cli.read_photo import hints_told, photo_arguments
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.units import ft2_from_m2, ft_from_m
@@ -20,7 +21,9 @@ _CODED = {"IFC", "gbXML", "IndoorGML"}
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall read` takes."""
-    parser.add_argument("file", metavar="FILE", type=Path, help="a drawing or a model of a floor")
+    parser.add_argument(
+        "file", metavar="FILE", type=Path, help="a drawing, a building model or a photo"
+    )
     parser.add_argument("--storey", metavar="NAME", help="read this storey only, by name or id")
     parser.add_argument(
         "--scale",
@@ -35,6 +38,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--picture", metavar="OUT.svg", type=Path, help="draw what was read, notes as pins"
     )
+    photo_arguments(parser)
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
@@ -43,8 +47,9 @@ def run(options: argparse.Namespace) -> int:
     from farwall.readers.reading_json import reading_json
 
     found = answers.read_answered(
-        options.file, scale=options.scale, accept=options.accept, refuse=options.refuse
-    )
+        options.file, scale=options.scale, accept=options.accept, refuse=options.refuse,
+        hints=hints_told(options),
+    )  # fmt: skip
     reading = found.reading
     if options.storey is not None:
         reading = one_storey(reading, options.storey)
@@ -76,6 +81,11 @@ def one_storey(reading: Reading, name: str) -> Reading:
             rooms=rooms,
             openings=openings,
             windows=tuple(w for w in floor.windows if not w.room or w.room in ids),
+            fixtures=tuple(
+                f
+                for f in floor.fixtures
+                if reading.fixture_storeys.get(f.id, wanted[0].id) == wanted[0].id
+            ),
         ),
         exits=tuple(way for way in reading.exits if way.opening in kept),
         storeys=tuple(wanted[:1]),

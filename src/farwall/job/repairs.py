@@ -47,17 +47,59 @@ ACTS: Mapping[str, Acts] = {
     "no-leaf": Acts("", "leaf-here"),
     "opening-nowhere": Acts("", "wide-here"),
     "opening-to-unclosed": Acts("", "wide-here"),
+    "stair": Acts("fixture-here", ""),
     "way-out": Acts("way-out", ""),
     "tracing": Acts("trace", ""),
     "unit-overruled": _UNIT,
     "unit-found": _UNIT,
     "scale-told": _UNIT,
     "scale-doubted": _UNIT,
-    "scale": Acts("unit", "unit"),
+    "scales-differ": _UNIT,
+    "dimension-doubted": _UNIT,
+    "unit-doubted": _UNIT,
+    "scale": Acts("", "unit"),
+    "one-room": Acts("join-here", ""),
+    "room-parted": Acts("", "join-here"),
+    "room-in-pieces": Acts("", "join-here"),
+    "no-way-in": Acts("door-here", ""),
+    "door-unplaced": Acts("door-here", ""),
+    "opening-unsound": Acts("door-here", ""),
+    "opening-one-side": Acts("door-here", ""),
+    "window-to-the-floor": Acts("door-here", ""),
+    "open-edge": Acts("", "door-here"),
+    "door-placed": Acts("", "pick-opening"),
+    "perhaps-outdoors": Acts("", "strike-room"),
+    "region-as-room": Acts("", "strike-room"),
+    "stairs-as-rooms": Acts("", "strike-room"),
+    "not-walked": Acts("", "room-here"),
+    "no-way-out": Acts("way-out", ""),
 }
 """By the codes of the readers; any other can only be seen."""
 SEEN_ONLY = frozenset({
     "recovered", "doubles-dropped", "origin-moved", "not-read", "degrees-to-metres", "plan-marks",
+    # of frames and units
+    "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
+    "scale-not-used", "flattened", "taken-flat", "turned", "corners",
+    # of lines that were left aside
+    "set-aside", "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
+    "treads", "furniture",
+    # of a walk with a tape
+    "room-crossed", "floor", "measure-again", "not-joined", "misclosure", "not-held",
+    "wall-reckoned",
+    # of doors and windows whose sides the file and its geometry tell unlike, or not at all
+    "door-width-taken", "door-flag", "door-disagrees", "door-third-space", "door-by-relation",
+    "fixture-nowhere", "window-nowhere", "open-through-floor", "transitions-paired",
+    "between-storeys", "leaf",
+    # of rooms and storeys
+    "several-levels", "storey-split", "overlap-cut", "outline-mended", "room-doubled", "id-twice",
+    "zone-over-rooms", "storeys-by-height", "storey-by-floor", "storey-unknown",
+    "floor-at-two-heights", "room-apart", "floor-from-shell", "room-without-floor", "face-broken",
+    "two-floors", "polygon-misplaced", "footprint-taken", "floor-sloped", "floor-stepped",
+    "body-broken", "floor-unsound",
+    # of stated areas
+    "wall-centres", "stated-differs", "stated-net-too", "stated-class",
+    # of what is entered elsewhere: the survey, and the rooms' heights
+    "north", "windows", "ceilings", "water",
 })  # fmt: skip
 """Codes that nothing can be done about: they tell what was done on opening."""
 _BY_HAND = {
@@ -66,6 +108,8 @@ _BY_HAND = {
     "fixture-here": "a fixture is put there on the drawing screen (`farwall serve`, then Draw)",
     "pick-fixture": "each fixture is picked and struck on the drawing screen (`farwall serve`)",
     "trace": "rooms are traced on the drawing screen (`farwall serve`, then Draw)",
+    "door-here": "an opening is put there on the drawing screen (`farwall serve`, then Draw)",
+    "pick-opening": "it is moved along its wall on the drawing screen (`farwall serve`, then Draw)",
     "unit": "say the unit by --scale METRES_PER_UNIT, for instance 0.0254 for inches",
 }
 
@@ -165,6 +209,41 @@ def _no_exit_here(reading: Reading, note: Note) -> Done:
     return replace(reading, exits=exits), f"“{opening.id}” is no way out"
 
 
+def _strike_room(reading: Reading, note: Note) -> Done:
+    """The room away, and what leads from it alone; openings to others lead outside no more."""
+    room = _room_at(reading, note.where)
+    if room is None:
+        return None
+    floor = reading.floor
+    openings = tuple(one for one in floor.openings if room.id not in one.rooms)
+    kept = {one.id for one in openings}
+    rooms = tuple(one for one in floor.rooms if one is not room)
+    exits = tuple(way for way in reading.exits if way.opening in kept)
+    windows = tuple(one for one in floor.windows if one.room != room.id)
+    left = replace(floor, rooms=rooms, openings=openings, windows=windows)
+    return replace(reading, floor=left, exits=exits), f"“{room.label}” is no room now"
+
+
+def _join_here(reading: Reading, note: Note) -> Done:
+    """The two rooms that lie nearest to the place, as one."""
+    import shapely
+
+    from farwall.floor.as_one import rooms_joined
+
+    if note.where is None or len(reading.floor.rooms) < 2:
+        return None
+    spot = shapely.Point(note.where)
+    near = sorted(reading.floor.rooms, key=lambda one: one.polygon.shape.distance(spot))[:2]
+    if near[1].polygon.shape.distance(spot) > NEAR_M:
+        return None
+    try:
+        floor = rooms_joined(reading.floor, near[0].id, near[1].id)
+    except Refused:
+        return None
+    said = f"“{near[0].label}” and “{near[1].label}” are one room"
+    return replace(reading, floor=floor), said
+
+
 def _leaf_here(reading: Reading, note: Note) -> Done:
     opening = _opening_near(reading, note.where)
     if opening is None or opening.kind == "outside":
@@ -205,6 +284,8 @@ _DONE_HERE: Mapping[str, Callable[[Reading, Note], Done]] = {
     "no-exit-here": _no_exit_here,
     "way-out": _way_out,
     "leaf-here": _leaf_here,
+    "strike-room": _strike_room,
+    "join-here": _join_here,
     "fixture-here": _fixture_here,
     "room-here": _room_here,
 }

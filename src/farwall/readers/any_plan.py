@@ -8,6 +8,7 @@ from pathlib import Path
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
+from farwall.readers.hints import Hints, with_scale
 from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
 from farwall.readers.last_look import looked_over
 from farwall.readers.torn.notes import torn_notes
@@ -16,41 +17,47 @@ from farwall.readers.xml_text import root_name
 _IFC_XML = {"ifcXML", "iso_10303_28", "uos"}
 
 
-def read_plan(path: Path, *, scale_m_per_unit: float | None = None) -> Reading:
+def read_plan(
+    path: Path, *, scale_m_per_unit: float | None = None, hints: Hints | None = None
+) -> Reading:
     """The floor in a file of any kind that can be read, read by a process of its own.
 
-    `scale_m_per_unit` [m] is the user's own word for the drawing's unit.
+    `scale_m_per_unit` [m] is the user's own word for the drawing's unit; `hints` is all else.
     Raises Refused with what can be read, and OSError when there is no such file.
     """
     from farwall.readers.apart.start import read_file
 
     _check_scale(scale_m_per_unit)
-    return read_file(path, scale_m_per_unit=scale_m_per_unit)
+    return read_file(path, hints=with_scale(hints, scale_m_per_unit))
 
 
 def read_content(
-    content: bytes, *, name: str = "", scale_m_per_unit: float | None = None
-) -> Reading:
+    content: bytes, *, name: str = "", scale_m_per_unit: float | None = None,
+    hints: Hints | None = None,
+) -> Reading:  # fmt: skip
     """The floor in bytes that a stranger sent, read by a process of its own. Raises Refused."""
     from farwall.readers.apart import start
 
     _check_scale(scale_m_per_unit)
-    return start.read_bytes(content, name=name, scale_m_per_unit=scale_m_per_unit)
+    return start.read_bytes(content, name=name, hints=with_scale(hints, scale_m_per_unit))
 
 
-def read_bytes(data: bytes, *, name: str = "", scale_m_per_unit: float | None = None) -> Reading:
+def read_bytes(
+    data: bytes, *, name: str = "", scale_m_per_unit: float | None = None,
+    hints: Hints | None = None,
+) -> Reading:  # fmt: skip
     """The floor in the bytes of a file, read here and now, with no limit to what it costs.
 
     `name` only helps to word a refusal. What strangers send is for `read_plan` and `read_content`.
     """
     _check_scale(scale_m_per_unit)
     try:
-        return reading_in(data, scale_m_per_unit)
+        return reading_in(data, with_scale(hints, scale_m_per_unit))
     except Refused as refusal:
         raise Refused(*refusal.mistakes, about=refusal.about or _about(name)) from refusal
 
 
-def reading_in(data: bytes, scale_m_per_unit: float | None) -> Reading:
+def reading_in(data: bytes, hints: Hints) -> Reading:
     """The floor in the bytes, by the first reader that knows their kind. Raises Refused."""
     head = data[:HEAD_BYTES].lstrip(BLANKS)
     if not head:
@@ -61,7 +68,8 @@ def reading_in(data: bytes, scale_m_per_unit: float | None) -> Reading:
     for kind in KINDS:
         if kind.fits(data):
             read = getattr(import_module(kind.module), kind.reader)
-            reading: Reading = read(data, scale_m_per_unit=scale_m_per_unit)
+            told = {"hints": hints} if kind.hinted else {"scale_m_per_unit": hints.scale_m_per_unit}
+            reading: Reading = read(data, **told)
             return looked_over(reading, torn_notes(data, reading.format))
     if root_name(data) in _IFC_XML:
         what, remedy = "This is IFC in XML.", "Save the model as a plain .ifc file."

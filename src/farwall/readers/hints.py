@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass, replace
+from typing import Any, Literal
 
 from farwall.floor.geometry import Point
 
@@ -25,6 +26,8 @@ class Hints:
     flattened picture. `corners` [px, from the upper left of the picture as it is shown]: of the
     sheet, clockwise from the one that is its upper left. `paper_mm`: two sides of the sheet.
     `marker_mm`: the measured side of a printed marker in the picture. `page`: of a PDF, from 1.
+    `floors`: `shell` where a model's floor polygons lie beside its walls and the floors of its
+    shells are wanted instead.
     """
 
     scale_m_per_unit: float | None = None
@@ -33,3 +36,31 @@ class Hints:
     length: KnownLength | None = None
     marker_mm: float | None = None
     page: int = 1
+    floors: Literal["polygon", "shell"] = "polygon"
+
+
+def with_scale(hints: Hints | None, scale_m_per_unit: float | None) -> Hints:
+    """The hints, with a scale that was told beside them."""
+    told = hints or Hints()
+    return told if scale_m_per_unit is None else replace(told, scale_m_per_unit=scale_m_per_unit)
+
+
+def hints_json(hints: Hints) -> dict[str, Any]:
+    """The hints as JSON values."""
+    return asdict(hints)
+
+
+def hints_from(told: Any) -> Hints:
+    """The hints that `hints_json` wrote."""
+    length = told["length"]
+    return Hints(
+        scale_m_per_unit=told["scale_m_per_unit"],
+        corners=tuple((float(x), float(y)) for x, y in told["corners"]),
+        paper_mm=tuple(told["paper_mm"]) if told["paper_mm"] else None,
+        length=KnownLength(tuple(length["start"]), tuple(length["end"]), length["length_m"])
+        if length
+        else None,
+        marker_mm=told["marker_mm"],
+        page=told["page"],
+        floors="shell" if told["floors"] == "shell" else "polygon",
+    )

@@ -10,6 +10,7 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from farwall.readers.photo.kinds import is_heic, is_jpeg, is_png
 from farwall.readers.xml_text import root_name
 
 HEAD_BYTES = 4096
@@ -24,6 +25,8 @@ class Kind:
     fits: Callable[[bytes], bool]
     module: str
     reader: str
+    hinted: bool = False
+    """Whether it takes all that a person tells (`hints`), and not the scale alone."""
 
 
 @dataclass(frozen=True)
@@ -75,18 +78,19 @@ KINDS: tuple[Kind, ...] = (
     Kind("IFC", _is_step, "farwall.readers.ifc.read", "read_ifc"),
     Kind("SVG", _is_own_svg, "farwall.readers.own_svg", "read_own_svg"),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
-    Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml"),
+    Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml", hinted=True),
     Kind(
         "IndoorGML", _has_root("IndoorFeatures"), "farwall.readers.indoorgml.read", "read_indoorgml"
     ),
+    Kind("PNG", is_png, "farwall.readers.photo.read", "read_photo", hinted=True),
+    Kind("JPEG", is_jpeg, "farwall.readers.photo.read", "read_photo", hinted=True),
+    Kind("HEIC", is_heic, "farwall.readers.photo.read", "read_photo", hinted=True),
     Kind("DXF", _is_dxf, "farwall.readers.dxf.read", "read_dxf"),
 )
 UNREAD: tuple[Unread, ...] = (
     Unread(b"AC10", "a DWG drawing", "Save it as DXF in the program it was drawn with."),
     Unread(b"%PDF", "a PDF", "Ask for the drawing as DXF."),
-    Unread(b"\x89PNG", "a picture", "Ask for the drawing as DXF."),
-    Unread(b"\xff\xd8\xff", "a picture", "Ask for the drawing as DXF."),
-    Unread(b"GIF8", "a picture", "Ask for the drawing as DXF."),
+    Unread(b"GIF8", "a GIF picture", "Save it as PNG or take a photo."),
     Unread(b"PK\x03\x04", "a zip archive", "Unpack it (.ifczip too) and hand over what is in it."),
     Unread(b"\x1f\x8b", "a compressed file", "Unpack it and hand over the drawing itself."),
 )

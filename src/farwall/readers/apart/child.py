@@ -22,7 +22,7 @@ _CHUNK = 1 << 20
 
 
 def main(order: str) -> None:
-    """Do what the order says (JSON: `path`, `scale`, `do`) and end the process."""
+    """Do what the order says (JSON: `path`, `hints`, `do`) and end the process."""
     told = json.loads(order)
     answers_to = os.dup(1)
     nowhere = os.open(os.devnull, os.O_WRONLY)
@@ -34,7 +34,7 @@ def main(order: str) -> None:
 
         text = json.dumps(tried(guards)).encode()
     else:
-        text = answer(taken_in(0), told["scale"])
+        text = answer(taken_in(0), told["hints"], told["do"])
     put(answers_to, text)
     os._exit(0)  # nothing is left to be tidied, and a spoilt library might hang over it
 
@@ -72,26 +72,37 @@ def taken_in(file: int) -> bytes:
     return b"".join(chunks)
 
 
-def answer(data: bytes, scale_m_per_unit: float | None) -> bytes:
-    """What is in the bytes, as text for the process that asked; never raises."""
+def answer(data: bytes, hints: object, do: str = "read") -> bytes:
+    """What is in the bytes, as text for the process that asked; never raises.
+
+    hints: what a person told, as JSON values. do: `read` a plan; of a photo, `look` where its sheet
+    lies, or lay it `flat` and read it.
+    """
     try:
-        return _answer(data, scale_m_per_unit)
+        return _answer(data, hints, do)
     except MemoryError:
         return b'{"broke":"MemoryError"}'
     except BaseException as error:  # whatever it is, it is told and not thrown
         return _broken(error)
 
 
-def _answer(data: bytes, scale_m_per_unit: float | None) -> bytes:
+def _answer(data: bytes, told: object, do: str) -> bytes:
     from farwall.errors import Refused
-    from farwall.readers.any_plan import reading_in
     from farwall.readers.apart import wire
+    from farwall.readers.hints import hints_from
 
+    hints = hints_from(told)
     try:
-        reading = reading_in(data, scale_m_per_unit)
+        if do == "read":
+            from farwall.readers.any_plan import reading_in
+
+            text = wire.reading_text(reading_in(data, hints))
+        else:
+            from farwall.readers.photo.shown import photo_shown
+
+            text = wire.photo_text(photo_shown(data, hints, flat=do == "flat"))
     except Refused as refusal:
         return wire.refusal_text(refusal)
-    text = wire.reading_text(reading)
     return text if len(text) <= limits.MOST_ANSWER_BYTES else wire.broken_text("TooLong")
 
 

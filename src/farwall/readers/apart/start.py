@@ -18,11 +18,13 @@ from typing import IO, TYPE_CHECKING, Any
 
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.readers.apart import limits, places
+from farwall.readers.hints import Hints, hints_json
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from farwall.facts.reading import Reading
+    from farwall.readers.photo.nouns import Shown
 
 AT_ONCE = max(2, min(4, os.cpu_count() or 2))
 """Files read at the same time by one Farwall; the memory for them is this often the limit."""
@@ -35,7 +37,7 @@ _ALONE = "Save the floor plan alone into a file of its own, without furniture an
 _seats = threading.BoundedSemaphore(AT_ONCE)
 
 
-def read_file(path: Path, *, scale_m_per_unit: float | None = None) -> Reading:
+def read_file(path: Path, *, hints: Hints | None = None) -> Reading:
     """The floor in a file. Raises Refused, and OSError where it cannot be opened.
 
     The file is handed over open and is not taken into memory here.
@@ -44,19 +46,43 @@ def read_file(path: Path, *, scale_m_per_unit: float | None = None) -> Reading:
     opened = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
     try:
         insist_bearable(os.fstat(opened), path.name)
-        return _read(opened, path.name, scale_m_per_unit)
+        return _reading(_ask(opened, path.name, hints))
     finally:
         os.close(opened)
 
 
-def read_bytes(content: bytes, *, name: str = "", scale_m_per_unit: float | None = None) -> Reading:
+def read_bytes(content: bytes, *, name: str = "", hints: Hints | None = None) -> Reading:
     """The floor in the bytes of a file; `name` only helps to word a refusal. Raises Refused."""
+    return _reading(_asked(content, name, hints))
+
+
+def photo_of(
+    content: bytes, *, name: str = "", hints: Hints | None = None, flat: bool = False
+) -> Shown:
+    """A photo as a page shows it, or its sheet laid flat and read. Raises Refused."""
+    found = _asked(content, name, hints, "flat" if flat else "look")
+    from farwall.readers.photo.nouns import Shown
+
+    if not isinstance(found, Shown):
+        raise _broke("unsound answer")
+    return found
+
+
+def _reading(found: Reading | Shown) -> Reading:
+    from farwall.facts.reading import Reading
+
+    if not isinstance(found, Reading):
+        raise _broke("unsound answer")
+    return found
+
+
+def _asked(content: bytes, name: str, hints: Hints | None, do: str = "read") -> Reading | Shown:
     if len(content) > limits.MOST_FILE_BYTES:
         raise _too_large(len(content), name)
     with _nameless() as file:
         file.write(content)
         file.seek(0)
-        return _read(file.fileno(), name, scale_m_per_unit)
+        return _ask(file.fileno(), name, hints, do)
 
 
 def guards() -> dict[str, Any]:
@@ -92,8 +118,8 @@ def _too_large(size: int, name: str) -> Refused:
     return Refused(Mistake("", what, _ALONE), about=about(name))
 
 
-def _read(file: int, name: str, scale_m_per_unit: float | None) -> Reading:
-    order = {"do": "read", "scale": scale_m_per_unit}
+def _ask(file: int, name: str, hints: Hints | None, do: str = "read") -> Reading | Shown:
+    order = {"do": do, "hints": hints_json(hints or Hints())}
     if not _seats.acquire(timeout=_WAIT_S):
         what = "Too many files are being read just now."
         raise Refused(Mistake("", what, "Try again in a minute."), about=about(name))
@@ -107,7 +133,7 @@ def _read(file: int, name: str, scale_m_per_unit: float | None) -> Reading:
     return refusal
 
 
-def _outcome(code: int | None, text: bytes) -> Reading | Refused:
+def _outcome(code: int | None, text: bytes) -> Reading | Shown | Refused:
     """What the other process came to; None for one that was ended because it took too long."""
     from farwall.readers.apart import wire
 

@@ -19,6 +19,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.reading import Reading
 from farwall.readers.apart.limits import MOST_ANSWER_BYTES
+from farwall.readers.photo.nouns import Shown
 
 MOST_BRACKETS = 3_000_000
 
@@ -32,6 +33,11 @@ class Unsound(Exception):
 def reading_text(reading: Reading) -> bytes:
     """The answer of a reader that read. Raises ValueError where a number is not finite."""
     return _text({"reading": plain(reading)})
+
+
+def photo_text(shown: Shown) -> bytes:
+    """The answer of one that looked at a photo. Raises ValueError for a number not finite."""
+    return _text({"photo": plain(shown)})
 
 
 def refusal_text(refusal: Refused) -> bytes:
@@ -49,8 +55,8 @@ def _text(answer: object) -> bytes:
     return json.dumps(answer, allow_nan=False, separators=(",", ":")).encode("ascii")
 
 
-def answer_in(text: bytes) -> Reading | Refused | str:
-    """What a reader answered: a reading, a refusal, or what it broke on. Raises Unsound."""
+def answer_in(text: bytes) -> Reading | Shown | Refused | str:
+    """What a reader answered: reading, photo, refusal, or what it broke on. Raises Unsound."""
     if len(text) > MOST_ANSWER_BYTES or text.count(b"[") + text.count(b"{") > MOST_BRACKETS:
         raise Unsound("too large")
     try:
@@ -63,6 +69,10 @@ def answer_in(text: bytes) -> Reading | Refused | str:
         reading = _decoder(Reading)(answer["reading"])
         assert isinstance(reading, Reading)
         return reading
+    if "photo" in answer:
+        shown = _decoder(Shown)(answer["photo"])
+        assert isinstance(shown, Shown)
+        return shown
     if "refused" in answer:
         return _refused(answer["refused"])
     return str(_plain(str)(answer.get("broke")))[:400]

@@ -40,6 +40,7 @@ class Bulk:
     rest: bytes
     lines: dict[str, list[Loose]] = field(default_factory=dict)
     dropped: Counter[str] = field(default_factory=Counter)
+    """What was not looked at in the model space, by kind."""
     spoilt: Counter[str] = field(default_factory=Counter)
     """Lines without two sound points, by kind."""
 
@@ -103,7 +104,7 @@ class _Taking:
 
     def _take(self, kind: bytes, start: int, end: int) -> bool:
         if kind in _DROPPED:
-            self.dropped[kind.decode("ascii", "replace")] += 1
+            self.dropped[kind.decode("ascii", "replace")] += not self.block
             return True
         if kind not in {b"LINE", b"LWPOLYLINE"}:
             return False

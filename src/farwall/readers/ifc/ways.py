@@ -18,6 +18,7 @@ _LOWEST_HEAD_M = 1.6
 _HIGHEST_SILL_M = 0.3
 """An opening that a person walks through: head and sill over the floor. Rank: guess."""
 _NARROWEST_M = 0.4
+_UNDER_FLOOR_M = 0.1
 _FLAT_M = 0.05
 
 
@@ -95,11 +96,16 @@ def windows_of(
         storey = storey_of(window)
         sill = None
         if body is not None and storey in heights:
-            sill = round(body.low_m - frame.zero_m - heights[storey], 4)
+            sill = _sill(body.low_m - frame.zero_m - heights[storey])
         rooms = bounds.spaces.get(window.id(), [])
         room = rooms[0] if len(rooms) == 1 else ""
         found.append(ToldWindow(seam, sill, height, storey, room))
     return found
+
+
+def _sill(height_m: float) -> float | None:
+    """A sill over the floor [m]; one that lies under it (a roof light, a shaft) is none."""
+    return round(max(height_m, 0.0), 4) if height_m > -_UNDER_FLOOR_M else None
 
 
 def bare_openings_of(

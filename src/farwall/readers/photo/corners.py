@@ -58,7 +58,7 @@ def _largest(small: Grey) -> Real | None:
             area = cv2.contourArea(hull)
             if not _LEAST_SHARE * whole <= area <= _MOST_SHARE * whole:
                 continue
-            four = _four(hull)
+            four = _four(np.asarray(hull, np.int32))
             if four is None:
                 continue
             full = cv2.contourArea(outline) / max(cv2.contourArea(four.astype(np.float32)), 1.0)
@@ -87,9 +87,9 @@ def _between_edges(soft: Grey) -> Grey:
 def _four(hull: npt.NDArray[np.int32]) -> Real | None:
     import cv2
 
-    around = cv2.arcLength(hull, True)
+    around = cv2.arcLength(hull, closed=True)
     for share in (0.01, 0.015, 0.02, 0.03, 0.045, 0.06, 0.08):
-        found = cv2.approxPolyDP(hull, share * around, True)
+        found = cv2.approxPolyDP(hull, share * around, closed=True)
         if len(found) == 4:
             return np.asarray(found.reshape(4, 2), np.float64)
         if len(found) < 4:
@@ -118,7 +118,7 @@ def _fitted(grey: Grey, rough: Real) -> Real:
 
 
 def _edge(soft: npt.NDArray[np.float32], side: tuple[Real, Real, Real], reach: float) -> Real:
-    """Points where the light paper ends along one side; `side`: its two ends, the sheet's middle."""
+    """Points where the light paper ends; `side`: the two ends of one side, the sheet's middle."""
     import cv2
 
     start, end, middle = side
@@ -178,7 +178,7 @@ def _outermost(rise: npt.NDArray[np.float32], out: float) -> npt.NDArray[np.intp
     peak = (inner >= ordered[:, :-2]) & (inner >= ordered[:, 2:])
     strong = peak & (inner >= 0.45 * ordered.max(axis=1, keepdims=True))
     first = np.argmax(strong, axis=1) + 1
-    return first if out < 0 else rise.shape[1] - 1 - first
+    return np.asarray(first if out < 0 else rise.shape[1] - 1 - first)
 
 
 def _peak(row: npt.NDArray[np.float32], k: int) -> float:

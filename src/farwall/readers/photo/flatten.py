@@ -46,7 +46,12 @@ def flatten(
 ) -> Flat:
     """The sheet within the corners [px], clockwise from its upper left, or the whole picture."""
     high, wide = grey.shape
-    four = corners or ((0.0, 0.0), (float(wide), 0.0), (float(wide), float(high)), (0.0, float(high)))
+    four = corners or (
+        (0.0, 0.0),
+        (float(wide), 0.0),
+        (float(wide), float(high)),
+        (0.0, float(high)),
+    )
     size, px_per_mm = _size(four, paper_mm, _aspect(four, (wide, high)) if corners else wide / high)
     to_flat = _through(four, size)
     turn = _skew(_warped(grey, to_flat, size))
@@ -126,9 +131,7 @@ def _skew(flat: Grey) -> float:
     small = cv2.resize(flat, None, fx=factor, fy=factor, interpolation=cv2.INTER_AREA)
     high, wide = small.shape
     found = cv2.createLineSegmentDetector().detect(small)[0]
-    if found is None:
-        return 0.0
-    ends = found.reshape(-1, 4)
+    ends = np.zeros((0, 4)) if np.ndim(found) == 0 else np.asarray(found).reshape(-1, 4)
     dx, dy = ends[:, 2] - ends[:, 0], ends[:, 3] - ends[:, 1]
     long = np.hypot(dx, dy)
     off = (np.degrees(np.arctan2(dy, dx)) + 45) % 90 - 45
@@ -152,5 +155,3 @@ def _turned(turn_deg: float, size: tuple[int, int]) -> Real:
 
     middle = (size[0] / 2, size[1] / 2)
     return np.vstack([cv2.getRotationMatrix2D(middle, turn_deg, 1.0), [0.0, 0.0, 1.0]])
-
-

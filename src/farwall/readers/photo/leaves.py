@@ -48,7 +48,7 @@ def find_leaves(outlines: list[list[Edge]], thin: Mask, solid: Solid) -> list[Le
     """Every leaf that hangs at an outer corner of a wall."""
     found: list[Leaf] = []
     for edges in outlines:
-        for k, edge in enumerate(edges):
+        for edge in edges:
             if _is_jamb(edge, solid):
                 for hinge in (edge.start, edge.end):
                     leaf = _leaf_at(hinge, edge, thin, solid)
@@ -65,7 +65,9 @@ def _leaf_at(hinge: Point, edge: Edge, thin: Mask, solid: Solid) -> Leaf | None:
     """The best quarter circle round a corner, its axes those of the wall's end."""
     u = np.array(edge.way)
     v = np.array([-u[1], u[0]])
-    radii = np.arange(_RADII[0] * solid.deep_px, min(_RADII[1] * solid.deep_px, 0.2 * max(thin.shape)))
+    radii = np.arange(
+        _RADII[0] * solid.deep_px, min(_RADII[1] * solid.deep_px, 0.2 * max(thin.shape))
+    )
     if not len(radii):
         return None
     best: tuple[float, Real, Real, float] | None = None
@@ -107,9 +109,7 @@ def _looked(thin: Mask, spots: Real) -> npt.NDArray[np.uint8]:
     return np.where(inside, thin[np.clip(y, 0, high - 1), np.clip(x, 0, wide - 1)], 0)
 
 
-def find_glass(
-    outlines: list[list[Edge]], thin: Mask, solid: Solid
-) -> list[tuple[Point, Point]]:
+def find_glass(outlines: list[list[Edge]], thin: Mask, solid: Solid) -> list[tuple[Point, Point]]:
     """Lines from the end of one wall to the end of the next, within its depth."""
     found: list[tuple[Point, Point]] = []
     for edges in outlines:
@@ -122,7 +122,7 @@ def find_glass(
 
 
 def _pane(edge: Edge, thin: Mask, solid: Solid) -> tuple[Point, Point] | None:
-    """A line straight on from a wall's end, a third to two thirds into its depth, to the next wall."""
+    """A line straight on from a wall's end, well within its depth, to the next wall."""
     start, end = np.array(edge.start), np.array(edge.end)
     out = np.array([edge.way[1], -edge.way[0]])
     if _looked(solid.mask, (start + end) / 2 + 3 * out):

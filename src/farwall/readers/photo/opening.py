@@ -14,6 +14,7 @@ import numpy as np
 import numpy.typing as npt
 
 from farwall.errors import Mistake, Refused
+from farwall.readers.photo.kinds import is_heic
 
 if TYPE_CHECKING:
     from PIL import Image
@@ -21,35 +22,14 @@ if TYPE_CHECKING:
 Grey = npt.NDArray[np.uint8]
 MOST_BYTES = 60_000_000
 MOST_SIDE_PX = 20_000
-MOST_PIXELS = 80_000_000
+MOST_PIXELS = 64_000_000
 """A telephone's largest pictures have 50 million; a sheet of 914 mm scanned at 200 dpi has 35.
-A decoded colour picture of that size takes 240 MB. Rank: guess."""
+A decoded colour picture of that size takes 190 MB. Rank: guess."""
 LEAST_SIDE_PX = 200
-WORKING_PIXELS = 24_000_000
+WORKING_PIXELS = 12_500_000
 """Larger pictures are made smaller: no wall of a plan needs more. Rank: guess."""
 _KINDS = ("PNG", "JPEG", "MPO", "HEIF")
 _AGAIN = "Take the photo again, or send it as JPEG or PNG."
-_HEIC = (b"heic", b"heix", b"hevc", b"heim", b"heis", b"mif1", b"msf1")
-
-
-def is_png(data: bytes) -> bool:
-    """Whether a file is a PNG picture."""
-    return data.startswith(b"\x89PNG\r\n\x1a\n")
-
-
-def is_jpeg(data: bytes) -> bool:
-    """Whether a file is a JPEG picture."""
-    return data.startswith(b"\xff\xd8\xff")
-
-
-def is_heic(data: bytes) -> bool:
-    """Whether a file is a HEIC picture, as telephones keep them."""
-    return data[4:8] == b"ftyp" and any(brand in data[8:40] for brand in _HEIC)
-
-
-def is_picture(data: bytes) -> bool:
-    """Whether a file is a picture that can be opened here."""
-    return is_png(data) or is_jpeg(data) or is_heic(data)
 
 
 def opened(data: bytes) -> tuple[Grey, float]:
@@ -92,7 +72,7 @@ def _picture(data: bytes) -> Image.Image:
     from PIL import Image
 
     if is_heic(data):
-        import pi_heif
+        import pi_heif  # type: ignore[import-untyped]
 
         pi_heif.register_heif_opener()
     return Image.open(io.BytesIO(data), formats=_KINDS)

@@ -37,7 +37,7 @@ class Edge:
 
 
 def find_outlines(even: Even, solid: Solid) -> list[list[Edge]]:
-    """Closed outlines of the walls [px, x right, y down], the wall on the same side of each edge."""
+    """Closed outlines of the walls [px, x right, y down], the wall on one side of all edges."""
     import cv2
 
     least = max(6.0, 2 * solid.deep_px) * max(3.0, solid.deep_px) * 0.5
@@ -46,7 +46,7 @@ def find_outlines(even: Even, solid: Solid) -> list[list[Edge]]:
     for ring in rings:
         if cv2.contourArea(ring) < least:
             continue
-        rough = cv2.approxPolyDP(ring, max(2.0, 0.28 * solid.deep_px), True).reshape(-1, 2)
+        rough = cv2.approxPolyDP(ring, max(2.0, 0.28 * solid.deep_px), closed=True).reshape(-1, 2)
         edges = _fitted(rough.astype(np.float64), even, solid)
         if len(edges) >= _LEAST_EDGES:
             found.append(edges)
@@ -82,26 +82,37 @@ def _line(start: Real, end: Real, even: Even, solid: Solid) -> tuple[Real, Real]
     reach = 0.45 * solid.deep_px if solid.style == "filled" else solid.pen_px + 2
     steps = np.arange(-reach, reach + 0.01, 0.5)
     grid = spots[:, None, :] + steps[None, :, None] * across
-    light = cv2.remap(
+    seen = cv2.remap(
         even, grid[..., 0].astype(np.float32), grid[..., 1].astype(np.float32), cv2.INTER_LINEAR,
         borderMode=cv2.BORDER_REPLICATE,
     )  # fmt: skip
+    light = np.asarray(seen, np.float32)
     offsets = _crossings(light, steps, solid) if solid.style == "filled" else _ridges(light, steps)
     kept = np.isfinite(offsets)
     if kept.sum() < 2:
         return start, way
     points = spots[kept] + offsets[kept][:, None] * across
-    return _through(points, offsets[kept], way, square is not None, across)
+    if square is not None or kept.sum() < 8:
+        return _beside(points, offsets[kept], across), way
+    return _through(points, offsets[kept], way)
 
 
-def _through(points: Real, offsets: Real, way: Real, square: bool, across: Real) -> tuple[Real, Real]:
-    middle = float(np.median(offsets))
-    near = np.abs(offsets - middle) <= max(1.0, 2 * float(np.median(np.abs(offsets - middle))))
-    kept = points[near]
-    if square or len(kept) < 8:
-        centre = kept.mean(axis=0)
-        aside = float(np.median(kept @ across))
-        return centre + (aside - float(centre @ across)) * across, way
+def _agreeing(points: Real, offsets: Real) -> Real:
+    """The points that lie with most of them."""
+    off = np.abs(offsets - np.median(offsets))
+    return points[off <= max(1.0, 2 * float(np.median(off)))]
+
+
+def _beside(points: Real, offsets: Real, across: Real) -> Real:
+    """A point on the line of known way."""
+    kept = _agreeing(points, offsets)
+    centre = kept.mean(axis=0)
+    return np.asarray(centre + (float(np.median(kept @ across)) - float(centre @ across)) * across)
+
+
+def _through(points: Real, offsets: Real, way: Real) -> tuple[Real, Real]:
+    """The straight line through the points, by least squares of the distances from it."""
+    kept = _agreeing(points, offsets)
     centre = kept.mean(axis=0)
     fitted = np.linalg.svd(kept - centre, full_matrices=False)[2][0]
     return centre, fitted if fitted @ way > 0 else -fitted
@@ -146,7 +157,9 @@ def _merged(lines: list[Line], near: float) -> list[Line]:
     k = 0
     while len(merged) > _LEAST_EDGES and k < len(merged):
         (p, u, a), (q, v, b) = merged[k - 1], merged[k]
-        if u @ v > cos(radians(12)) and abs((q - p) @ np.array([-u[1], u[0]])) < near + 0.03 * min(a, b):
+        if u @ v > cos(radians(12)) and abs((q - p) @ np.array([-u[1], u[0]])) < near + 0.03 * min(
+            a, b
+        ):
             way = (a * u + b * v) / hypot(*(a * u + b * v))
             square = _square(way, a + b)
             merged[k - 1] = ((a * p + b * q) / (a + b), way if square is None else square, a + b)
@@ -175,7 +188,8 @@ def _met(lines: list[Line]) -> list[Edge]:
     edges = []
     for k, (at, way, _) in enumerate(stepped):
         start, end = corners[k], corners[(k + 1) % len(corners)]
-        assert start is not None and end is not None
+        assert start is not None
+        assert end is not None
         edges.append(Edge(_pair(at), _pair(way), _pair(start), _pair(end)))
     return edges
 

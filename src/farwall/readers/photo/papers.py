@@ -1,7 +1,7 @@
 """Sheets by the names of their standards, long side first, in millimetres.
 
-ISO A sizes [iso216]; ANSI letter sizes and ARCH sizes of US offices in inches (from memory:
-ANSI/ASME Y14.1), turned into millimetres exactly.
+ISO A sizes (ISO 216; from memory); ANSI letter sizes and ARCH sizes of US offices in inches (from
+memory: ANSI/ASME Y14.1), turned into millimetres exactly.
 """
 
 from __future__ import annotations
@@ -12,11 +12,15 @@ from farwall.errors import Mistake, Refused
 from farwall.units import M_PER_IN
 
 _MM_PER_IN = M_PER_IN * 1000
-_ISO_MM = {"A0": (1189, 841), "A1": (841, 594), "A2": (594, 420), "A3": (420, 297), "A4": (297, 210)}  # fmt: skip
+_ISO_MM = {
+    "A0": (1189, 841), "A1": (841, 594), "A2": (594, 420), "A3": (420, 297), "A4": (297, 210),
+}  # fmt: skip
 _INCHES = {
     "Letter": (11, 8.5), "Legal": (14, 8.5), "Tabloid": (17, 11),
-    "ANSI-A": (11, 8.5), "ANSI-B": (17, 11), "ANSI-C": (22, 17), "ANSI-D": (34, 22), "ANSI-E": (44, 34),
-    "ARCH-A": (12, 9), "ARCH-B": (18, 12), "ARCH-C": (24, 18), "ARCH-D": (36, 24), "ARCH-E": (48, 36), "ARCH-E1": (42, 30),
+    "ANSI-A": (11, 8.5), "ANSI-B": (17, 11), "ANSI-C": (22, 17),
+    "ANSI-D": (34, 22), "ANSI-E": (44, 34),
+    "ARCH-A": (12, 9), "ARCH-B": (18, 12), "ARCH-C": (24, 18),
+    "ARCH-D": (36, 24), "ARCH-E": (48, 36), "ARCH-E1": (42, 30),
 }  # fmt: skip
 PAPERS_MM: dict[str, tuple[float, float]] = {
     **{name: (float(a), float(b)) for name, (a, b) in _ISO_MM.items()},

@@ -16,7 +16,8 @@ from farwall.readers.hints import Hints
 from farwall.readers.lines.read import read_sheet
 from farwall.readers.photo.corners import find_corners
 from farwall.readers.photo.flatten import Flat, flatten
-from farwall.readers.photo.opening import Grey, is_heic, is_png, opened
+from farwall.readers.photo.kinds import is_heic, is_png
+from farwall.readers.photo.opening import Grey, opened
 from farwall.readers.photo.traced import trace
 
 MOST_STROKES = 20_000
@@ -25,44 +26,50 @@ _LEAST_PX = 20
 
 @dataclass(frozen=True)
 class Laid:
-    """The flattened picture, the sheet's corners in the photo as it is shown [px], who told them."""
+    """The flattened picture; corners: of the sheet as the photo is shown [px]; told: by whom."""
 
     flat: Flat
     corners: tuple[Point, ...]
     told: bool
     shrunk: float
+    lies_flat: bool = False
+
+
+def kind_of(data: bytes) -> str:
+    """The picture's format by name."""
+    return "PNG" if is_png(data) else "HEIC" if is_heic(data) else "JPEG"
 
 
 def read_photo(data: bytes, *, hints: Hints | None = None) -> Reading:
     """The floor on a photo or a scan. Raises Refused for a picture that cannot be opened."""
     told = hints or Hints()
     grey, shrunk = opened(data)
-    kind = "PNG" if is_png(data) else "HEIC" if is_heic(data) else "JPEG"
-    return read_grey(grey, told, format_name=kind, shrunk=shrunk)
+    return read_laid(lay_flat(grey, told, shrunk=shrunk), told, format_name=kind_of(data))[0]
 
 
-def read_grey(
-    grey: Grey, hints: Hints, *, format_name: str, shrunk: float = 1.0, lies_flat: bool = False
-) -> Reading:
-    """The floor on a picture that is open already; `lies_flat` for the page of a scan.
+def read_laid(laid: Laid, hints: Hints, *, format_name: str) -> tuple[Reading, Point]:
+    """The floor on a sheet that is laid flat.
 
-    shrunk: pixels of the picture as the caller knows it to one of `grey`.
+    With it, where the upper left corner of the flattened picture lies in the frame of the rooms
+    [m; by a likely scale where none is told].
     """
-    laid = lay_flat(grey, hints, shrunk=shrunk, lies_flat=lies_flat)
     traced = trace(laid.flat, format_name)
     scale = scale_of(laid, hints)
     if not traced.sheet.strokes or len(traced.sheet.strokes) > MOST_STROKES:
-        reading = _nothing(format_name, traced.style)
-    else:
-        working = scale or traced.working_m_per_unit
-        reading = read_sheet(traced.sheet, scale_m_per_unit=working)
-    return _told(reading, laid, hints, scale=scale, lies_flat=lies_flat)
+        return _told(_nothing(format_name, traced.style), laid, scale, None), (0.0, 0.0)
+    working = scale or traced.working_m_per_unit
+    reading = read_sheet(traced.sheet, scale_m_per_unit=working)
+    top_m = laid.flat.grey.shape[0] / (laid.flat.px_per_mm or 1.0) * working
+    x, y = reading.origin_m
+    return _told(reading, laid, scale, working), (-x, top_m - y)
 
 
-def lay_flat(
-    grey: Grey, hints: Hints, *, shrunk: float = 1.0, lies_flat: bool = False
-) -> Laid:
-    """The sheet flattened, by the corners told, else by those that are seen."""
+def lay_flat(grey: Grey, hints: Hints, *, shrunk: float = 1.0, lies_flat: bool = False) -> Laid:
+    """The sheet flattened, by the corners told, else by those that are seen.
+
+    shrunk: pixels of the picture as the caller knows it to one of `grey`; `lies_flat`: the page of
+    a scan, whose edges are those of the sheet.
+    """
     if hints.corners:
         check_corners(hints.corners, (grey.shape[1] * shrunk, grey.shape[0] * shrunk))
     corners = tuple((x / shrunk, y / shrunk) for x, y in hints.corners)
@@ -70,7 +77,7 @@ def lay_flat(
         corners = find_corners(grey)
     flat = flatten(grey, corners, hints.paper_mm)
     shown = tuple((x * shrunk, y * shrunk) for x, y in corners)
-    return Laid(flat, shown, bool(hints.corners), shrunk)
+    return Laid(flat, shown, bool(hints.corners), shrunk, lies_flat)
 
 
 def check_corners(corners: tuple[Point, ...], size: tuple[float, float]) -> None:
@@ -117,14 +124,12 @@ def _nothing(format_name: str, style: str) -> Reading:
     return Reading(format_name, "", "", None, Floor(()), asks=(Note("tracing", what),))
 
 
-def _told(
-    reading: Reading, laid: Laid, hints: Hints, *, scale: float | None, lies_flat: bool
-) -> Reading:
+def _told(reading: Reading, laid: Laid, scale: float | None, working: float | None) -> Reading:
     unit = "mm" if laid.flat.px_per_mm else ""
     of = "millimetre of paper" if unit else "pixel of the flattened picture"
     mended = [note for note in reading.mended if note.code != "scale-told"]
     asks = [note for note in reading.asks if note.code != "scale"]
-    if not lies_flat:
+    if not laid.lies_flat:
         mended.append(_flattened(laid))
     if abs(laid.flat.turned_deg) >= 0.1:
         what = f"The lines were {abs(laid.flat.turned_deg):.1f}° off the level and were turned."
@@ -133,17 +138,24 @@ def _told(
         mended.append(Note("scale-told", f"Read at {scale:.5g} metres a {of}, as told."))
     else:
         asks.insert(0, Note("scale", _ask_scale(of)))
-    if not (laid.told or lies_flat):
+    if not (laid.told or laid.lies_flat):
         asks.insert(0, Note("corners", _ask_corners(laid.corners)))
     return replace(
-        reading, length_unit=unit, header_unit="", scale_m_per_unit=scale, mended=tuple(mended),
+        reading,
+        length_unit=unit,
+        header_unit="",
+        scale_m_per_unit=scale,
+        shapes_m_per_unit=None if scale else working,
+        mended=tuple(mended),
         asks=tuple(asks),
-    )  # fmt: skip
+    )
 
 
 def _flattened(laid: Laid) -> Note:
     if not laid.corners:
-        return Note("taken-flat", "No sheet of paper was seen: the picture was taken as lying flat.")
+        return Note(
+            "taken-flat", "No sheet of paper was seen: the picture was taken as lying flat."
+        )
     by = "as told" if laid.told else "as the edge of the light paper was seen"
     return Note("flattened", f"Flattened by the corners {_pixels(laid.corners)}, {by}.")
 

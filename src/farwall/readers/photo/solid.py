@@ -108,11 +108,16 @@ def _narrow(ink: Mask) -> tuple[Mask, float]:
     far = cv2.distanceTransform(space, cv2.DIST_L2, 3)
     count, labels, stats, _ = cv2.connectedComponentsWithStats(space, connectivity=4)
     widest = np.zeros(count, np.float32)
-    np.maximum.at(widest, labels.ravel(), far.ravel())
+    np.maximum.at(widest, np.asarray(labels, np.int64).ravel(), far.ravel())
     breadth, area = 2 * widest - 1, stats[:, cv2.CC_STAT_AREA].astype(np.float64)
     long = area / np.maximum(breadth, 1.0)
     most = _BREADTH_SHARE * max(ink.shape)
-    fits = (breadth >= 3) & (breadth <= most) & (long >= _LEAST_LONG * breadth) & (long > 0.01 * max(ink.shape))
+    fits = (
+        (breadth >= 3)
+        & (breadth <= most)
+        & (long >= _LEAST_LONG * breadth)
+        & (long > 0.01 * max(ink.shape))
+    )
     fits[0] = False
     if not fits.any():
         return np.zeros_like(ink), 0.0

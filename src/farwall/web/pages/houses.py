@@ -12,12 +12,14 @@ from fastapi import APIRouter, Depends, Request, Response
 from starlette.datastructures import UploadFile
 
 from farwall.errors import Mistake, Refused
+from farwall.readers.photo.kinds import is_picture
 from farwall.store.nouns import NoSuchJob
 from farwall.web.door import Door, TooLarge
 from farwall.web.live import Live
-from farwall.web.pages.brought import MOST_MB, Brought, brought, facts_of_job
+from farwall.web.pages.brought import MOST_MB, Brought, brought, called_by, facts_of_job
 from farwall.web.pages.brought_keep import is_known, keep_reading
 from farwall.web.pages.brought_page import AskedPages
+from farwall.web.pages.corners_keep import keep_photo, looked_at
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.new_houses import next_working_day, with_firm
@@ -84,6 +86,8 @@ class _Houses:
                 content, name = await file.read(), file.filename[:200]
             finally:
                 await form.close()
+            if is_picture(content):
+                return await self._bring_photo(content, name)
             found = await asyncio.to_thread(brought, content, name)
             job = found.id
             if found.asked is not None:
@@ -95,6 +99,13 @@ class _Houses:
             code = 413 if isinstance(error, TooLarge) else 422
             wrong = mistakes_of(error)
             return await asyncio.to_thread(self._listed, code=code, mistakes=wrong)
+
+    async def _bring_photo(self, content: bytes, name: str) -> Response:
+        """A photo of a plan: a house is begun, and the sheet's corners are asked first."""
+        shown = await asyncio.to_thread(looked_at, content, name)
+        wish, book = called_by(name), self.door.book
+        job = await self.door.written(lambda: keep_photo(book, content, shown, wish, name))
+        return seen_elsewhere(f"{house_path(job)}/corners")
 
     def _listed(
         self, sought: Sought = Sought(most=PAGE), *, code: int = 200,  # noqa: B008

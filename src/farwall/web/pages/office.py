@@ -7,6 +7,7 @@ from fastapi import FastAPI
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.book import book
+from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
 from farwall.web.pages.draw import draw
 from farwall.web.pages.entering import entering
@@ -24,6 +25,7 @@ from farwall.web.pages.rooms import rooms
 from farwall.web.pages.settings import settings
 from farwall.web.pages.told_facts import told_facts
 from farwall.web.pages.van import van
+from farwall.web.pages.walk import walk
 from farwall.web.session import Sessions
 
 
@@ -37,11 +39,13 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(people(door, sessions))
     app.include_router(houses(door, held, sessions))
     app.include_router(rooms(door, held, sessions))
+    app.include_router(walk(door, held, sessions))
     app.include_router(settings(door, sessions))
     app.include_router(told_facts(door, held, sessions))
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
     app.include_router(house_papers(door, held, sessions))
+    app.include_router(corners(door, sessions))
     app.include_router(draw(door, held, sessions))
     app.include_router(phone_ways(door, held, sessions))  # before `house`, which takes any name
     app.include_router(van(door, held, sessions))
