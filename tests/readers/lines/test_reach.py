@@ -35,3 +35,12 @@ def test_what_lies_beyond_is_dropped_and_counted(far: float) -> None:
     reading = read_sheet(sheet, scale_m_per_unit=1.0)
     assert [round(room.polygon.shape.area, 6) for room in reading.floor.rooms] == [12.0]
     assert "4 × thing far beyond any sheet" in " ".join(note.what for note in reading.left)
+
+
+def test_a_stroke_drawn_ten_thousand_times_is_taken_twice() -> None:
+    sheet = Sheet(strokes=BOX * 10_000)
+    assert len(in_reach(sheet).strokes) == 2 * len(BOX)
+    assert in_reach(sheet).skipped == ()
+    reading = read_sheet(sheet, scale_m_per_unit=1.0)
+    assert [round(room.polygon.shape.area, 6) for room in reading.floor.rooms] == [12.0]
+    assert "doubles-dropped" in [note.code for note in reading.mended]
