@@ -18,6 +18,7 @@ from farwall.readers.lines.fixtures import find_fixtures
 from farwall.readers.lines.labels import find_labels
 from farwall.readers.lines.mend import joined
 from farwall.readers.lines.plans import find_plans
+from farwall.readers.lines.reach import in_reach
 from farwall.readers.lines.rooms import sort_faces
 from farwall.readers.lines.sheet import Role, Sheet
 from farwall.readers.lines.signs import Doorwork
@@ -32,7 +33,7 @@ def read_sheet(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> Readin
     `scale_m_per_unit` [m] overrules what the sheet says and shows of its unit. A reading without
     rooms means that no floor is on it. Raises Refused when its lines cannot be joined.
     """
-    sheet, dimensions = without_dimensions(sheet)
+    sheet, dimensions = without_dimensions(in_reach(sheet))
     unit = find_unit(sheet, scale_m_per_unit=scale_m_per_unit)
     drawn = replace(sheet, strokes=tuple(s for s in sheet.strokes if s.role is not Role.PAPER))
     metres = laid_out(drawn.scaled(unit.working_scale))

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-_CODES = re.compile(rb"(?:\s*-?\d{1,5}\s*\n)*")
+_CODES = re.compile(rb"(?:[ \t]*-?\d{1,5}[ \t\r]*\n)*")
 _BINARY = b"AutoCAD Binary DXF"
 _LOOK = "Lines may be missing: ask for the file anew, or compare the rooms."
 
