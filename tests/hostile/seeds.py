@@ -51,6 +51,8 @@ def seeds() -> tuple[Seed, ...]:
         Seed("indoorgml", indoorgml()),
         Seed("png", picture("PNG")),
         Seed("jpeg", picture("JPEG")),
+        Seed("our dxf", exported("floor.dxf")),
+        Seed("our svg", exported("floor-layers.svg")),
     )
 
 
@@ -91,6 +93,14 @@ def geojson() -> bytes:
         Opening("out", "outside", ((1.0, -0.05), (1.9, -0.05)), ("hall",), 0.9),
     )
     return json.dumps(floor_collection(Floor(rooms, doors), (Exit("e", "out"),)), indent=1).encode()
+
+
+def exported(name: str) -> bytes:
+    """The same floor as it is exported, under the name of its file."""
+    from farwall.papers.exchange.files import exchange_files
+    from farwall.readers.any_plan import read_bytes
+
+    return exchange_files(read_bytes(geojson()))[name]
 
 
 def geojson_in_degrees() -> bytes:

@@ -47,7 +47,6 @@ ACTS: Mapping[str, Acts] = {
     "no-leaf": Acts("", "leaf-here"),
     "opening-nowhere": Acts("", "wide-here"),
     "opening-to-unclosed": Acts("", "wide-here"),
-    "no-way-in": Acts("wide-here", ""),
     "stair": Acts("fixture-here", ""),
     "way-out": Acts("way-out", ""),
     "tracing": Acts("trace", ""),
@@ -78,6 +77,7 @@ ACTS: Mapping[str, Acts] = {
 """By the codes of the readers; any other can only be seen."""
 SEEN_ONLY = frozenset({
     "recovered", "doubles-dropped", "origin-moved", "not-read", "degrees-to-metres", "plan-marks",
+    "changed-since-export",
     # of frames and units
     "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
     "scale-not-used", "flattened", "taken-flat", "turned", "corners",
@@ -95,8 +95,8 @@ SEEN_ONLY = frozenset({
     "several-levels", "storey-split", "overlap-cut", "outline-mended", "room-doubled", "id-twice",
     "zone-over-rooms", "storeys-by-height", "storey-by-floor", "storey-unknown",
     "floor-at-two-heights", "room-apart", "floor-from-shell", "room-without-floor", "face-broken",
-    "two-floors", "polygon-misplaced", "footprint-taken", "floor-sloped", "floor-stepped",
-    "body-broken", "floor-unsound",
+    "two-floors", "polygon-misplaced", "shell-in-pieces", "footprint-taken",
+    "floor-sloped", "floor-stepped", "fixture-unsound", "exit-unsound", "body-broken", "floor-unsound",
     # of stated areas
     "wall-centres", "stated-differs", "stated-net-too", "stated-class",
     # of what is entered elsewhere: the survey, and the rooms' heights

@@ -46,7 +46,6 @@ OFFERS: Mapping[str, Offer] = {
     "no-leaf": Offer("repair-no-leaf", "repair-has-leaf"),
     "opening-nowhere": Offer("repair-no-opening", "repair-opening-here"),
     "opening-to-unclosed": Offer("repair-no-opening", "repair-opening-here"),
-    "no-way-in": Offer("repair-opening-here", "repair-no-opening"),
     "stair": Offer("repair-kept-dry", "repair-sprayed"),
     "way-out": Offer("repair-put-way-out"),
     "tracing": Offer("repair-trace"),
