@@ -3,10 +3,10 @@
 Source: the file's own stated areas and relations, as reference_xml.json repeats them. The areas
 are stated to 0.001 m2; 0.1 % is more than their rounding for every space.
 
-Six floor polygons of the file have the area of their shells and lie beside them. As read, each space
-has its own polygon; by `--floors shell` the floors of the shells, where walls and doors are. Several
-of these hold more than one floor (a hall with galleries, a kitchen with a closet beside it): each
-piece is a room then, so that the pieces of a space are added up.
+Six floor polygons of the file have the area of their shells and lie beside them. As read, each
+space has its own polygon; by `--floors shell` the floors of the shells, where walls and doors are.
+Several of these hold more than one floor (a hall with galleries, a kitchen with a closet beside
+it): each piece is a room then, so that the pieces of a space are added up.
 """
 
 import re

@@ -12,6 +12,8 @@ from farwall.job.exchange import reading_of
 from farwall.readers.geo.read import told_of
 from farwall.readers.told.scale import honest_about_scale
 
+MOST_LISTS = 1_000_000
+"""A point is a list. Several times what the largest floor needs (guess)."""
 _OURS = "Plan a job with `farwall plan`, check a plan with `farwall check`."
 
 
@@ -35,6 +37,9 @@ def _are_ours(collection: Json, features: list[Json]) -> bool:
 
 
 def _parsed(data: bytes) -> Any:
+    if data.count(b"[") + data.count(b"{") > MOST_LISTS:
+        what = f"It holds more than {MOST_LISTS:,} lists and objects."
+        raise Refused(Mistake("", what, "Hand over one floor, with fewer points."))
     try:
         return json.loads(data.decode("utf-8-sig"), parse_constant=_no_constant)
     except UnicodeDecodeError as error:

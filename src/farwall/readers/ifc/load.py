@@ -30,6 +30,8 @@ def load(data: bytes) -> Model:
     try:
         model = library.file.from_string(text)
         whole = bool(model.by_type("IfcProject"))
+    except MemoryError:  # its limit is told by whoever set it
+        raise
     except Exception as error:  # the parser raises whatever its C++ side throws
         raise _broken() from error
     if not whole:

@@ -14,6 +14,7 @@ from farwall.readers.ifc.fixtures import fixture_elements, fixtures_of, left_asi
 from farwall.readers.ifc.frame import Frame, north_of, storeys_of, zero_of
 from farwall.readers.ifc.graph import graph_of
 from farwall.readers.ifc.load import Entity, Model, load
+from farwall.readers.ifc.parts import insist_parts_end
 from farwall.readers.ifc.shapes import bodies_of
 from farwall.readers.ifc.spaces import shapes_by_storey, spaces_of
 from farwall.readers.ifc.unit import Units, unit_notes, units_of
@@ -51,6 +52,7 @@ def read_ifc(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
 
 def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
     graph = graph_of(model)
+    insist_parts_end(model)
     told_units = units_of(model)
     units = _overruled(told_units, scale_m_per_unit)
     factor = units.length_m / told_units.length_m

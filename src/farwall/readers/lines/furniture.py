@@ -72,14 +72,27 @@ def _standing_free(
             of_piece.setdefault(pieces.pop(), []).append(face)
         else:
             rest.append(face)
-    found: set[int] = set()
-    for piece, own in of_piece.items():
-        shape, lines = shapely.unary_union(own), np.flatnonzero(labels == piece).tolist()
-        if all(_could_be_wall(part) for part in polygons_of(shape)):
-            rest += own
-        elif not (_is_post(shape, len(lines)) or _has_door(shape, hinges)):
-            found |= set(lines)
+    shapes = {piece: shapely.unary_union(own) for piece, own in of_piece.items()}
+    counts = np.bincount(labels)
+    thin = {piece for piece, shape in shapes.items()
+            if all(_could_be_wall(part) for part in polygons_of(shape))}  # fmt: skip
+    stuff = {piece for piece, shape in shapes.items() if piece not in thin
+             and not (_is_post(shape, int(counts[piece])) or _has_door(shape, hinges))}  # fmt: skip
+    stuff |= _within(shapes, stuff)
+    rest += [face for piece in sorted(thin - stuff) for face in of_piece[piece]]
+    found = set(np.flatnonzero(np.isin(labels, sorted(stuff))).tolist())
     return found, rest, found
+
+
+def _within(shapes: dict[int, BaseGeometry], stuff: set[int]) -> set[int]:
+    """The pieces that lie in furniture: drawers in a desk, pillows on a bed."""
+    known, others = sorted(stuff), sorted(shapes.keys() - stuff)
+    filled = [shapely.Polygon(part.exterior) for k in known for part in polygons_of(shapes[k])]
+    if not filled or not others:
+        return set()
+    tree = shapely.STRtree(filled)
+    inside, _ = tree.query([shapes[k] for k in others], predicate="covered_by")
+    return {others[i] for i in inside.tolist()}
 
 
 def _has_door(shape: BaseGeometry, hinges: shapely.STRtree) -> bool:

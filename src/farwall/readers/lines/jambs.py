@@ -111,14 +111,26 @@ class _Ends:
         self._corners = shapely.STRtree(shapely.points(corners) if corners else [])
         self._portals = shapely.unary_union([portal.shape for portal in known]).buffer(0.005)
         shapely.prepare(self._portals)
-        self._tree = shapely.STRtree([line(s) for s in strokes])
+        self._met = self._meetings()
         self._spans = {id(s) for s in strokes if s.role is Role.OUTLINE or self._may_span_a_gap(s)}
 
     def meeting(self, point: Point, stroke: Stroke) -> list[Stroke]:
-        """The other strokes that touch a point."""
-        near = self._tree.query(shapely.Point(point), predicate="dwithin", distance=0.004)
-        others = [self.strokes[int(index)] for index in near]
-        return [s for s in others if s is not stroke and s.role is not Role.OPENING]
+        """The other strokes that touch an end of a stroke."""
+        return self._met[id(stroke), point == stroke.end]
+
+    def _meetings(self) -> dict[tuple[int, bool], list[Stroke]]:
+        """For both ends of every stroke the others there, found in one sweep."""
+        tree = shapely.STRtree([line(s) for s in self.strokes])
+        met: dict[tuple[int, bool], list[Stroke]] = {}
+        for at_end in (False, True):
+            points = shapely.points([s.end if at_end else s.start for s in self.strokes])
+            here = [met.setdefault((id(s), at_end), []) for s in self.strokes]
+            which, others = tree.query(points, predicate="dwithin", distance=0.004)
+            for place, other in zip(which.tolist(), others.tolist(), strict=True):
+                stroke = self.strokes[other]
+                if other != place and stroke.role is not Role.OPENING:
+                    here[place].append(stroke)
+        return met
 
     def is_firm(self, stroke: Stroke) -> bool:
         """Whether a stroke can only be a wall face."""

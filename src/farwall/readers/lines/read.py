@@ -17,6 +17,7 @@ from farwall.readers.lines.faces import cut_faces
 from farwall.readers.lines.fixtures import find_fixtures
 from farwall.readers.lines.labels import find_labels
 from farwall.readers.lines.mend import joined
+from farwall.readers.lines.plans import find_plans
 from farwall.readers.lines.rooms import sort_faces
 from farwall.readers.lines.sheet import Role, Sheet
 from farwall.readers.lines.signs import Doorwork
@@ -54,10 +55,13 @@ def _read(metres: Sheet, sheet: Sheet, unit: UnitFinding, dimensions: int) -> Re
     faces = sort_faces(cut_faces(walls.lines), walls.portals, labels, footprint_only(bounds))
     doorwork = Doorwork(metres, (*bounds.closing, *bounds.loose))
     signs = [doorwork.signs_at(portal) for portal in walls.portals]
+    storeys, asks = find_plans(faces, walls.portals, signs, metres.words)
     ways = find_ways(walls.portals, signs, faces, walls.lines)
     standing, notes = find_fixtures(metres, faces.rooms, [way.portal for way in ways.openings])
     faces.left += [*aside, *notes]
-    return assemble(metres, unit, Parts(faces, ways, standing, _mended(sheet, bounds)))
+    return assemble(
+        metres, unit, Parts(faces, ways, standing, _mended(sheet, bounds), storeys, tuple(asks))
+    )
 
 
 def _mended(sheet: Sheet, bounds: Bounds) -> list[Note]:
