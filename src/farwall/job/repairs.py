@@ -82,7 +82,8 @@ SEEN_ONLY = frozenset({
     "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
     "scale-not-used", "flattened", "taken-flat", "turned", "corners",
     # of lines that were left aside
-    "set-aside", "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
+    "set-aside", "torn", "storeys", "other-drawing", "rooms-joined", "room-split",
+    "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
     "treads", "furniture",
     # of a walk with a tape
     "room-crossed", "floor", "measure-again", "not-joined", "misclosure", "not-held",
@@ -96,7 +97,8 @@ SEEN_ONLY = frozenset({
     "zone-over-rooms", "storeys-by-height", "storey-by-floor", "storey-unknown",
     "floor-at-two-heights", "room-apart", "floor-from-shell", "room-without-floor", "face-broken",
     "two-floors", "polygon-misplaced", "shell-in-pieces", "footprint-taken",
-    "floor-sloped", "floor-stepped", "fixture-unsound", "exit-unsound", "body-broken", "floor-unsound",
+    "floor-sloped", "floor-stepped", "fixture-unsound", "exit-unsound", "body-broken",
+    "floor-unsound",
     # of stated areas
     "wall-centres", "stated-differs", "stated-net-too", "stated-class",
     # of what is entered elsewhere: the survey, and the rooms' heights
@@ -242,7 +244,16 @@ def _join_here(reading: Reading, note: Note) -> Done:
     except Refused:
         return None
     said = f"“{near[0].label}” and “{near[1].label}” are one room"
-    return replace(reading, floor=floor), said
+    kept = {way.id for way in floor.openings}
+    parts = {near[0].id, near[1].id}  # what was stated of the parts is not stated of the whole
+    return replace(
+        reading,
+        floor=floor,
+        exits=tuple(way for way in reading.exits if way.opening in kept),
+        stated={key: one for key, one in reading.stated.items() if key not in parts},
+        ceilings_m={k: v for k, v in reading.ceilings_m.items() if k != near[1].id},
+        levels_m={k: v for k, v in reading.levels_m.items() if k != near[1].id},
+    ), said
 
 
 def _leaf_here(reading: Reading, note: Note) -> Done:

@@ -60,6 +60,7 @@ OFFERS: Mapping[str, Offer] = {
     "one-room": Offer("repair-one-room", "repair-two-rooms"),
     "room-parted": Offer("repair-two-rooms", "repair-one-room"),
     "room-in-pieces": Offer("repair-two-rooms", "repair-one-room"),
+    "no-way-in": Offer("repair-opening-here", "repair-no-opening"),
     "door-unplaced": Offer("repair-opening-here", "repair-no-opening"),
     "opening-unsound": Offer("repair-opening-here", "repair-no-opening"),
     "opening-one-side": Offer("repair-opening-here", "repair-no-opening"),
