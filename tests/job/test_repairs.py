@@ -123,3 +123,15 @@ def test_a_room_that_is_not_stained_is_taken_away_with_its_doors() -> None:
     found = answered(reading(Note("perhaps-outdoors", "…", (spot.x, spot.y))), refuse=[1])
     assert room.id not in found.reading.floor.room_by_id
     assert all(room.id not in one.rooms for one in found.reading.floor.openings)
+
+
+def test_of_storeys_over_each_other_the_rooms_that_the_note_names_are_joined() -> None:
+    """Two rooms over two: the note names the upper ones, and the lower ones stay."""
+    low = [replace(one, storey="low") for one in TWO_ROOMS.floor.rooms]
+    high = [
+        replace(one, id=f"up-{one.id}", name=f"Up {n}", storey="up") for n, one in enumerate(low)
+    ]
+    floor = replace(TWO_ROOMS.floor, rooms=(*low, *high))
+    note = Note("one-room", "Only air parts “Up 0” and “Up 1”.", middle(INSIDE))
+    found = answered(replace(reading(note), floor=floor), accept=[1]).reading
+    assert [one.id for one in found.floor.rooms] == [*(one.id for one in low), high[0].id]

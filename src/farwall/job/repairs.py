@@ -178,7 +178,7 @@ Done = tuple[Reading, str] | None
 
 
 def _name_dropped(reading: Reading, note: Note) -> Done:
-    room = _room_at(reading, note.where)
+    room = _room_at(reading, note)
     if room is None:
         return None
     return _with_room(reading, room, replace(room, name="")), f"“{room.id}” has no name now"
@@ -214,7 +214,7 @@ def _no_exit_here(reading: Reading, note: Note) -> Done:
 
 def _strike_room(reading: Reading, note: Note) -> Done:
     """The room away, and what leads from it alone; openings to others lead outside no more."""
-    room = _room_at(reading, note.where)
+    room = _room_at(reading, note)
     if room is None:
         return None
     floor = reading.floor
@@ -236,8 +236,8 @@ def _join_here(reading: Reading, note: Note) -> Done:
     if note.where is None or len(reading.floor.rooms) < 2:
         return None
     spot = shapely.Point(note.where)
-    near = sorted(reading.floor.rooms, key=lambda one: one.polygon.shape.distance(spot))[:2]
-    if near[1].polygon.shape.distance(spot) > NEAR_M:
+    near = sorted(_meant(reading, note), key=lambda one: one.polygon.shape.distance(spot))[:2]
+    if len(near) < 2 or near[1].polygon.shape.distance(spot) > NEAR_M:
         return None
     try:
         floor = rooms_joined(reading.floor, near[0].id, near[1].id)
@@ -318,13 +318,19 @@ def _free(wish: str, taken: set[str]) -> str:
     return next(name for name in names if name not in taken)
 
 
-def _room_at(reading: Reading, where: Point | None) -> Room | None:
+def _meant(reading: Reading, note: Note) -> list[Room]:
+    """The rooms that a note names, all where it names none: storeys lie over each other in plan."""
+    named = [one for one in reading.floor.rooms if f"“{one.label}”" in note.what]
+    return named or list(reading.floor.rooms)
+
+
+def _room_at(reading: Reading, note: Note) -> Room | None:
     import shapely
 
-    if where is None:
+    if note.where is None:
         return None
-    spot = shapely.Point(where)
-    inside = (one for one in reading.floor.rooms if one.polygon.shape.intersects(spot))
+    spot = shapely.Point(note.where)
+    inside = (one for one in _meant(reading, note) if one.polygon.shape.intersects(spot))
     return next(inside, None)
 
 
