@@ -5,6 +5,7 @@ process imports what a format needs, by reading a sound file, and then splits it
 only the split one is shut in (limits, Landlock, filter of calls, hook), reads, answers and ends.
 """
 
+import gc
 import json
 import os
 import select
@@ -13,6 +14,7 @@ import subprocess
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
+from importlib import import_module
 from pathlib import Path
 
 from tests.hostile.seeds import Seed
@@ -21,6 +23,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
 from farwall.readers.apart import child, limits, places, start, wire
 
+_WALLS = ("guards", "hook", "landlock", "places", "powers", "seccomp")
 _ROOT = str(Path(__file__).parents[2])
 _BOOT = (
     "import sys,json;o=json.loads(sys.argv[1]);sys.path.extend([*o['path'],o['root']]);"
@@ -77,6 +80,9 @@ def serve(path: list[str]) -> None:
     first = _asked()
     if first is not None:
         child.answer(*first)
+    for name in _WALLS:  # loaded once, and not by each split one anew
+        import_module(f"farwall.readers.apart.{name}")
+    gc.freeze()
     while (asked := _asked()) is not None:
         answer = os.memfd_create("answer")
         split = os.fork()

@@ -9,10 +9,12 @@ import zlib
 from dataclasses import dataclass
 from functools import cache
 from math import cos, radians, sin
+from pathlib import Path
 
 import ezdxf
 from tests.drawings import Manner, Pen, as_bytes
 from tests.hostile.models import gbxml, ifc, indoorgml
+from tests.readers.walk.test_json_walk import TOLD
 from tests.strategies.floors import OUTSIDE, House, Passage
 
 HOUSE = House(
@@ -51,7 +53,26 @@ def seeds() -> tuple[Seed, ...]:
         Seed("indoorgml", indoorgml()),
         Seed("png", picture("PNG")),
         Seed("jpeg", picture("JPEG")),
+        Seed("walk", walk()),
+        Seed("walk in JSON", json.dumps(TOLD).encode()),
+        Seed("own dxf", own(".dxf")),
+        Seed("own svg", own(".svg")),
     )
+
+
+def walk() -> bytes:
+    """Tape lengths and turns, as somebody wrote them down on the slab."""
+    return (Path(__file__).parents[2] / "examples" / "walk" / "walk.txt").read_bytes()
+
+
+@cache
+def own(suffix: str) -> bytes:
+    """The two rooms as we write them ourselves, to be read back without loss."""
+    from farwall.papers.exchange.files import exchange_files
+    from farwall.readers.any_plan import read_bytes
+
+    files = exchange_files(read_bytes(geojson()))
+    return next(data for name, data in files.items() if name.endswith(suffix))
 
 
 def dxf() -> bytes:

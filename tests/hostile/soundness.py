@@ -31,7 +31,16 @@ def keeps_grammar(data: bytes) -> bool:
         return _png(data)
     if head.startswith(b"\xff\xd8"):
         return data.endswith(b"\xff\xd9")
-    return _dxf(data)
+    return _text(data) if head[:5].lower().startswith(b"walk") else _dxf(data)
+
+
+def _text(data: bytes) -> bool:
+    """A walk is free text, and half of one is a walk."""
+    try:
+        data.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        return False
+    return True
 
 
 def _no_constant(name: str) -> float:

@@ -22,7 +22,7 @@ from farwall.readers.any_plan import read_content
 
 NAMES = [seed.name for seed in seeds()]
 EACH = 2000 // len(NAMES) + 1
-ALONE = 3
+ALONE = 1
 linux = pytest.mark.skipif(sys.platform != "linux", reason="the quick way is Linux's")
 
 

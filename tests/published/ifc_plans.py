@@ -9,6 +9,8 @@ from typing import Any
 import pytest
 
 from farwall.facts.reading import Reading
+from farwall.job.from_reading import job_from_reading
+from farwall.readers.job_json import job_from, job_to_text
 
 PLANS = Path(__file__).parent / "data" / "plans"
 Json = dict[str, Any]
@@ -71,3 +73,10 @@ def words(reading: Reading, code: str) -> list[str]:
     """What is said under a code."""
     every = (*reading.mended, *reading.left, *reading.asks)
     return [note.what for note in every if note.code == code]
+
+
+def assert_storeys_make_jobs(reading: Reading, *storeys: str) -> None:
+    """Each of these storeys is written as a job and read back as one."""
+    for storey in storeys:
+        job = job_from_reading(reading, storey=storey)
+        assert job_from(json.loads(job_to_text(job)), "job").floor == job.floor

@@ -79,3 +79,6 @@ def test_openings_join_the_cells_that_their_transitions_join(house: Reading) -> 
 def test_metres_are_said_and_leaves_are_asked(house: Reading) -> None:
     assert "unit-metres" in {note.code for note in house.mended}
     assert {"leaf", "way-out"} <= {note.code for note in house.asks}
+    left = [note.code for note in house.left]
+    assert left.count("no-leaf") == 13
+    assert left.count("not-read") == 1

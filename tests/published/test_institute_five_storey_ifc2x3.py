@@ -43,4 +43,5 @@ def test_the_floor_can_be_planned_on(both: tuple[Reading, plans.Json]) -> None:
     reading = both[0]
     assert faults_of(reading.floor, reading.exits) == []
     assert len(reading.exits) == 1
+    plans.assert_storeys_make_jobs(reading, "Erdgeschoss")
     assert {stated.kind for stated in reading.stated.values()} == {"gross"}

@@ -79,3 +79,4 @@ def test_what_is_no_floor_is_counted(office: Reading) -> None:
     assert "1 × elevator left aside." in told
     assert "2 × inaccessible_space left aside." in told
     assert "outside-slab" in {note.code for note in office.left}
+    assert [note.code for note in office.left].count("stairs-as-rooms") == 4

@@ -3,8 +3,10 @@
 Source: the file's own stated areas and relations, as reference_xml.json repeats them. The areas
 are stated to 0.001 m2; 0.1 % is more than their rounding for every space.
 
-Several spaces of the file hold more than one floor: a hall with galleries, a kitchen with a closet
-beside it. Each piece is a room here, so that the pieces of a space are added up.
+Six floor polygons of the file have the area of their shells and lie beside them. As read, each
+space has its own polygon; by `--floors shell` the floors of the shells, where walls and doors are.
+Several of these hold more than one floor (a hall with galleries, a kitchen with a closet beside
+it): each piece is a room then, so that the pieces of a space are added up.
 """
 
 import re
@@ -13,8 +15,11 @@ from collections import defaultdict
 import pytest
 from tests.published.packed_plans import packed, reference
 
+from farwall.errors import Refused
 from farwall.facts.reading import Reading
+from farwall.job.from_reading import job_from_reading
 from farwall.readers.any_plan import read_bytes
+from farwall.readers.hints import Hints
 
 NAME = "single_family_residential_gbxml.xml"
 SPACES = {space["id"]: space for space in reference(NAME)["spaces"]}
@@ -22,11 +27,39 @@ DOORS = {door["id"]: door["spaces"] for door in reference(NAME)["doors"]}
 
 
 @pytest.fixture(scope="module")
-def house() -> Reading:
+def as_drawn() -> Reading:
     return read_bytes(packed(NAME))
 
 
-def test_every_space_has_its_stated_floor_to_a_thousandth(house: Reading) -> None:
+@pytest.fixture(scope="module")
+def house() -> Reading:
+    return read_bytes(packed(NAME), hints=Hints(floors="shell"))
+
+
+def test_every_space_has_its_own_polygon_to_a_thousandth(as_drawn: Reading) -> None:
+    areas = {room.id: room.polygon.shape.area for room in as_drawn.floor.rooms}
+    wanted = {own: space["geometry_area_m2"] for own, space in SPACES.items()}
+    assert areas == pytest.approx(wanted, rel=1e-3)
+    assert set(as_drawn.stated) == set(SPACES)
+    codes = [note.code for note in as_drawn.left]
+    assert codes.count("polygon-misplaced") == 6
+    assert "no-way-in" not in codes
+
+
+def test_all_13_doors_join_the_spaces_that_the_file_names_as_drawn_too(as_drawn: Reading) -> None:
+    names = {room.id: room.name for room in as_drawn.floor.rooms}
+    found = {o.id: sorted(names[r] for r in o.rooms) for o in as_drawn.floor.openings}
+    assert {k: v for k, v in found.items() if k in DOORS} == {
+        own: sorted(sides) for own, sides in DOORS.items()
+    }
+
+
+def test_no_job_is_made_of_rooms_beside_their_walls(as_drawn: Reading) -> None:
+    with pytest.raises(Refused, match="--floors shell"):
+        job_from_reading(as_drawn, storey="aim0013-Storey-0", exits_told=True)
+
+
+def test_every_space_has_its_stated_floor_to_a_thousandth_in_its_shell(house: Reading) -> None:
     areas: dict[str, float] = defaultdict(float)
     for room in house.floor.rooms:
         areas[re.sub(r"-\d+$", "", room.id)] += room.polygon.shape.area

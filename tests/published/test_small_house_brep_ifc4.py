@@ -36,6 +36,10 @@ def test_the_floor_can_be_planned_on(house: Reading) -> None:
     assert len(house.exits) == 2
 
 
+def test_its_ground_floor_makes_a_job(house: Reading) -> None:
+    plans.assert_storeys_make_jobs(house, "Erdgeschoss")
+
+
 def test_north_lies_where_the_file_turns_it(house: Reading) -> None:
     # TrueNorth is (0.766044, 0.642788): 40 degrees from the plan's right, 50 clockwise from its up.
     assert house.floor.north_deg == pytest.approx(50.0, abs=0.001)

@@ -35,6 +35,7 @@ SCREENS = {
     "me": "/me",
     "new house": "/draw",
     "sizes": "/rooms",
+    "walk": "/walk",
     "no such page": "/houses/two/nothing.pdf",
     "no such house": "/houses/none",
 }

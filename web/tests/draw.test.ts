@@ -5,7 +5,7 @@ import * as edits from "../office/draw/pure/edits.ts";
 import { placed } from "../office/draw/pure/doors.ts";
 import { begun, done, type History, redone, undone } from "../office/draw/pure/history.ts";
 import { areaTold, lengthOf, lengthTold, stepOf } from "../office/draw/pure/lengths.ts";
-import { corners, type Drawn, empty, type Point, type Ring, WALL_M } from "../office/draw/pure/nouns.ts";
+import { corners, type Drawn, empty, type Point, polygon, type Ring, WALL_M } from "../office/draw/pure/nouns.ts";
 import { area, dist, holds, inside, meeting, rectangle, sound, turned } from "../office/draw/pure/points.ts";
 import { groundOf, settle } from "../office/draw/pure/snap.ts";
 import { cornerMoved, wallMoved, wallOf, wallSized } from "../office/draw/pure/walls.ts";
@@ -262,3 +262,10 @@ function holdsTogether(drawn: Drawn): void {
   for (const way of drawn.exits) assert.equal(openings.get(way.opening)?.kind, "outside");
   for (const room of drawn.rooms) assert.ok(sound(corners(room.polygon)), room.id);
 }
+
+test("the rooms nearest to a place are found, the one that holds it first", () => {
+  const room = (id: string, x: number): Drawn["rooms"][number] => ({ id, polygon: polygon([[x, 0], [x + 3, 0], [x + 3, 3], [x, 3]]) });
+  const drawn: Drawn = { ...empty(), rooms: [room("far", 10), room("left", 0), room("right", 3.1)] };
+  assert.deepEqual(edits.roomsNear(drawn, [3.2, 1]).map((one) => one.id), ["right", "left"]);
+  assert.deepEqual(edits.roomsNear(drawn, [7.5, 1]).map((one) => one.id), []);
+});

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from farwall.bench.walks import Chance
+from farwall.bench.walk_built import Chance
 from farwall.floor.walk.nouns import Walk
 from farwall.units import M_PER_IN
 

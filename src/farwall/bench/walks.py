@@ -8,12 +8,15 @@ read is rounded to an eighth of an inch or a millimetre. All of these are guesse
 
 from __future__ import annotations
 
-from math import hypot, radians, tan
-from random import Random
+from collections.abc import Sequence
+from dataclasses import replace
+from math import hypot
 
 from farwall.bench.generator import house_of
+from farwall.bench.walk_built import HALF_M, Built, Chance, edges_of
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor, Opening, Room
+from farwall.floor.walk.held import Advice
 from farwall.floor.walk.nouns import (
     LEFT,
     RIGHT,
@@ -26,102 +29,34 @@ from farwall.floor.walk.nouns import (
 )
 from farwall.units import M_PER_IN
 
-HALF_M = 0.06
-SKEW_DEG, SHIFT_M, FACE_M = 0.2, 0.003, 0.002
 TAPE_M, TAPE_SHARE, SAG_PER_M2 = 0.005, 0.0003, 0.5e-5
 NARROW = 1 / 3
-Key = tuple[str, int, int]
 
 
-class Chance:
-    """Normal draws that come out the same in every version of Python."""
-
-    def __init__(self, seed: str) -> None:
-        self.next = Random(seed).random
-
-    def normal(self, sigma: float) -> float:
-        """Sum of twelve uniform draws less six: near enough to normal, within six sigma."""
-        return sigma * (sum(self.next() for _ in range(12)) - 6.0)
-
-    def among(self, count: int) -> int:
-        """A whole number from 0, below count."""
-        return int(self.next() * count)
-
-
-class _Built:
-    """The walls of a floor as built: each line turned and pushed a little."""
-
-    def __init__(self, floor: Floor, chance: Chance) -> None:
-        spans: dict[tuple[str, int], list[list[float]]] = {}
-        for room in floor.rooms:
-            for one, two, out in _edges(room):
-                axis, place, span = _line(one, two, out)
-                spans.setdefault((axis, place), []).append(span)
-        self.lines: dict[tuple[str, int], list[tuple[float, float, float, float]]] = {}
-        self.faces: dict[tuple[str, int, int, int], float] = {}
-        self.chance = chance
-        for key in sorted(spans):
-            for low, high in _joined(spans[key]):
-                turned = tan(radians(chance.normal(SKEW_DEG)))
-                self.lines.setdefault(key, []).append((low, high, turned, chance.normal(SHIFT_M)))
-
-    def face(self, one: Point, two: Point, out: Point, at: float) -> float:
-        """Where the face of an edge lies across, at a place along it [m]."""
-        axis, place, span = _line(one, two, out)
-        middle = sum(span) / 2
-        number, (low, high, turned, shift) = min(
-            enumerate(self.lines[axis, place]),
-            key=lambda each: max(each[1][0] - middle, middle - each[1][1]),
-        )
-        side = int(out[0] + out[1])
-        key = (axis, place, number, side)
-        if key not in self.faces:
-            self.faces[key] = self.chance.normal(FACE_M)
-        nominal = one[0] if axis == "x" else one[1]
-        return nominal + shift + turned * (at - (low + high) / 2) + self.faces[key]
-
-
-def _edges(room: Room) -> list[tuple[Point, Point, Point]]:
-    """Edges of a room walked clockwise, each with its outward side."""
-    ring = list(reversed(room.polygon.coordinates[0][:-1]))
-    found = []
-    for k, one in enumerate(ring):
-        two = ring[(k + 1) % len(ring)]
-        length = hypot(two[0] - one[0], two[1] - one[1])
-        along = (two[0] - one[0]) / length, (two[1] - one[1]) / length
-        found.append((one, two, (round(-along[1]) + 0.0, round(along[0]) + 0.0)))
-    return found
-
-
-def _line(one: Point, two: Point, out: Point) -> tuple[str, int, list[float]]:
-    """Axis, whole centimetre of the middle of the wall, and the stretch along it."""
-    if abs(one[0] - two[0]) < 1e-9:
-        return "x", round((one[0] + out[0] * HALF_M) * 100), sorted((one[1], two[1]))
-    return "y", round((one[1] + out[1] * HALF_M) * 100), sorted((one[0], two[0]))
-
-
-def _joined(spans: list[list[float]]) -> list[tuple[float, float]]:
-    found: list[list[float]] = []
-    for low, high in sorted(spans):
-        if found and low <= found[-1][1] + 3 * HALF_M:
-            found[-1][1] = max(found[-1][1], high)
-        else:
-            found.append([low, high])
-    return [(low, high) for low, high in found]
-
-
-def walked(seed: int, *, rooms: int = 12, checks: str = "one") -> Walk:
+def walked(
+    seed: int,
+    *,
+    rooms: int = 12,
+    checks: str = "one",
+    rough: float = 1.0,
+    more: Sequence[Advice] = (),
+) -> Walk:
     """A house of 12 rooms as measured without a slip.
 
     checks: none · one (a diagonal a room) · two · across (as one, and the width in the middle
-    where a room is three times as long as wide).
+    where a room is three times as long as wide). rough: how many times as much tape and walls
+    err. more: checks measured beside, all other readings staying the same.
     """
     chance = Chance(f"walk {seed}")
     floor = _house(rooms, seed)
-    built = _Built(floor, chance)
-    tape = _Tape(chance, us=chance.next() < 0.7)
-    told = tuple(_Measured(floor, built, tape, room).told(checks) for room in floor.rooms)
-    return Walk(told, us=tape.us)
+    built = Built(floor, chance, rough=rough)
+    tape = _Tape(chance, us=chance.next() < 0.7, rough=rough)
+    measured = [_Measured(floor, built, tape, room) for room in floor.rooms]
+    told = [one.told(checks) for one in measured]
+    later = _Tape(Chance(f"later {seed}"), us=tape.us, rough=rough)
+    for one in more:
+        told[one.room] = measured[one.room].with_check(told[one.room], one, later)
+    return Walk(tuple(told), us=tape.us)
 
 
 def _house(rooms: int, seed: int) -> Floor:
@@ -134,19 +69,20 @@ def _house(rooms: int, seed: int) -> Floor:
 
 
 class _Tape:
-    def __init__(self, chance: Chance, *, us: bool) -> None:
-        self.chance, self.us = chance, us
+    def __init__(self, chance: Chance, *, us: bool, rough: float) -> None:
+        self.chance, self.us, self.rough = chance, us, rough
         self.longer = 1.0 + chance.normal(TAPE_SHARE)
 
     def read(self, true_m: float) -> float:
         """What is read for a true length, rounded as on the tape [m]."""
-        erred = true_m * self.longer + SAG_PER_M2 * true_m**3 + self.chance.normal(TAPE_M)
+        sag = SAG_PER_M2 * true_m**3
+        erred = true_m * self.longer + sag + self.chance.normal(self.rough * TAPE_M)
         step = M_PER_IN / 8 if self.us else 0.001
         return max(round(erred / step), 1) * step
 
 
-def _corners(room: Room, built: _Built) -> list[Point]:
-    edges = _edges(room)
+def _corners(room: Room, built: Built) -> list[Point]:
+    edges = edges_of(room)
     found = []
     for k, edge in enumerate(edges):
         before = edges[k - 1]
@@ -159,9 +95,9 @@ def _corners(room: Room, built: _Built) -> list[Point]:
 class _Measured:
     """A room as it is walked."""
 
-    def __init__(self, floor: Floor, built: _Built, tape: _Tape, room: Room) -> None:
+    def __init__(self, floor: Floor, built: Built, tape: _Tape, room: Room) -> None:
         self.floor, self.built, self.tape, self.room = floor, built, tape, room
-        self.edges, self.corners = _edges(room), _corners(room, built)
+        self.edges, self.corners = edges_of(room), _corners(room, built)
 
     def told(self, checks: str) -> WalkRoom:
         count, corners = len(self.corners), self.corners
@@ -182,6 +118,19 @@ class _Measured:
         )
         across = _across(corners, self.tape) if checks == "across" and _narrow(corners) else ()
         return WalkRoom(self.room.id, walls, ways, diagonals, across)
+
+    def with_check(self, told: WalkRoom, check: Advice, tape: _Tape) -> WalkRoom:
+        """The room with one check more."""
+        corners, (a, b) = self.corners, (check.start, check.end)
+        if not check.across:
+            more = Diagonal(a, b, tape.read(_far(corners[a], corners[b])))
+            return replace(told, diagonals=(*told.diagonals, more))
+        middles = [
+            ((x0 + x1) / 2, (y0 + y1) / 2)
+            for k in (a, b)
+            for (x0, y0), (x1, y1) in [(corners[k], corners[(k + 1) % len(corners)])]
+        ]
+        return replace(told, across=(*told.across, Across(a, b, tape.read(_far(*middles)))))
 
     def _turn(self, k: int) -> float:
         (one, two, _), (_, three, _) = self.edges[k], self.edges[(k + 1) % len(self.edges)]

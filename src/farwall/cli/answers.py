@@ -19,7 +19,7 @@ _METRES = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
 
 
 def arguments(parser: argparse.ArgumentParser, *, default: object = None) -> None:
-    """The two words by which notes are answered."""
+    """The words by which notes are answered."""
     parser.add_argument(
         "--accept",
         metavar="N,…",
@@ -31,6 +31,13 @@ def arguments(parser: argparse.ArgumentParser, *, default: object = None) -> Non
         metavar="N,…",
         default=default,
         help="undo or contradict these notes: a guessed name goes, a slab left out is a room",
+    )
+    parser.add_argument(
+        "--floors",
+        choices=("polygon", "shell"),
+        default=default,
+        help="of a building model whose floor polygons lie beside its walls: the floors of its "
+        "shells",
     )
 
 
@@ -57,7 +64,7 @@ def read_answered(
         what = f"note {unit} is the unit, by which all else is read anew."
         raise Refused(Mistake("--refuse", what, "Refuse it alone, then look at the notes again."))
     metres = header_metres(reading)
-    again = read_plan(path, scale_m_per_unit=metres)
+    again = read_plan(path, scale_m_per_unit=metres, hints=hints)
     said = f"The unit was refused: read again by the file's header, {metres:g} m a drawing unit."
     return Answered(again, {0: said})
 

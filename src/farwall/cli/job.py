@@ -65,7 +65,8 @@ def _all_words(options: argparse.Namespace) -> argparse.Namespace:
     _options(parser)
     parser.add_argument("file", type=Path)
     parser.add_argument("settings", nargs="*")
-    usual = argparse.Namespace(storey=None, scale=None, json=False, accept=None, refuse=None)
+    usual = argparse.Namespace(storey=None, scale=None, json=False, accept=None, refuse=None,
+                               floors=None)  # fmt: skip
     for name, value in vars(options).items():
         setattr(usual, name, value)
     if not options.words:
@@ -99,9 +100,14 @@ def _job_in(options: argparse.Namespace) -> Job:
 
         return read_job(options.file)
     from farwall.job.from_reading import job_from_reading
+    from farwall.readers.hints import Hints
 
     found = answers.read_answered(
-        options.file, scale=options.scale, accept=options.accept, refuse=options.refuse
+        options.file,
+        scale=options.scale,
+        accept=options.accept,
+        refuse=options.refuse,
+        hints=Hints(floors=options.floors or "polygon"),
     )
     exits_told = any(setting.startswith("exits.") for setting in options.settings)
     return job_from_reading(

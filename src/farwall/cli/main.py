@@ -23,6 +23,7 @@ STOPPED = 130
 COMMANDS = {
     "demo": "plan an invented house, to see what comes out",
     "read": "read a drawing: rooms, openings, exits, what was mended and what is left",
+    "walk-sheet": "blank sheets to fill in while walking a floor with a tape",
     "job": "make a job from a plan, with defaults for all else",
     "go": "go or no-go: what stands against this floor, what to ask, test and sign first",
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",

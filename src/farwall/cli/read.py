@@ -81,6 +81,11 @@ def one_storey(reading: Reading, name: str) -> Reading:
             rooms=rooms,
             openings=openings,
             windows=tuple(w for w in floor.windows if not w.room or w.room in ids),
+            fixtures=tuple(
+                f
+                for f in floor.fixtures
+                if reading.fixture_storeys.get(f.id, wanted[0].id) == wanted[0].id
+            ),
         ),
         exits=tuple(way for way in reading.exits if way.opening in kept),
         storeys=tuple(wanted[:1]),

@@ -52,7 +52,13 @@ def hints_told(options: argparse.Namespace) -> Hints:
         mistakes.append(Mistake("--drawn", what, "Tell it too: --paper ARCH-D."))
     if mistakes:
         raise Refused(*mistakes)
-    return Hints(scale_m_per_unit=ratio, corners=corners, paper_mm=paper, length=length)  # type: ignore[arg-type]
+    return Hints(
+        scale_m_per_unit=ratio,  # type: ignore[arg-type]
+        corners=corners,  # type: ignore[arg-type]
+        paper_mm=paper,  # type: ignore[arg-type]
+        length=length,  # type: ignore[arg-type]
+        floors=options.floors or "polygon",
+    )
 
 
 def _numbers(option: str, text: str, count: int) -> list[float]:

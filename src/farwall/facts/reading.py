@@ -8,6 +8,9 @@ from typing import Literal
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Floor
 
+MISPLACED = "polygon-misplaced"
+"""Under `left`, a room stands where the file draws it though its walls and doors lie elsewhere:
+such a reading tells what the file says and is no floor."""
 StatedKind = Literal["net", "gross", "wall-centre", "size-text"]
 
 
@@ -57,8 +60,8 @@ class Reading:
 
     Without a scale the shapes stand for their proportions alone, at `shapes_m_per_unit` metres a
     drawing unit. `ceilings_m` and `levels_m` hold, by the id of a room, its clear height and the
-    height of its floor [m] where the file gives them. `origin_m` is where the floor's origin lies
-    in the drawing.
+    height of its floor [m] where the file gives them; `fixture_storeys`, by the id of a fixture,
+    its storey. `origin_m` is where the floor's origin lies in the drawing.
     """
 
     format: str
@@ -75,5 +78,6 @@ class Reading:
     ceilings_m: dict[str, float] = field(default_factory=dict)
     levels_m: dict[str, float] = field(default_factory=dict)
     steps: tuple[Step, ...] = ()
+    fixture_storeys: dict[str, str] = field(default_factory=dict)
     shapes_m_per_unit: float | None = None
     origin_m: Point = (0.0, 0.0)

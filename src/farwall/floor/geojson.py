@@ -245,8 +245,8 @@ def _is_number(value: Any) -> bool:
 
 
 def _shown(value: Any) -> str:
-    """A value of a file as JSON writes it, shortened."""
-    text = json.dumps(value, ensure_ascii=False)
+    """A value of a file as JSON writes it, a text in single quotes; shortened."""
+    text = f"'{value}'" if isinstance(value, str) else json.dumps(value, ensure_ascii=False)
     return text if len(text) <= 60 else f"{text[:60]}…"
 
 

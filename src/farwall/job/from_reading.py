@@ -7,7 +7,7 @@ rank. The survey stays empty: what nobody measured is not in the file.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import fields, replace
 from typing import Any
 
@@ -16,7 +16,7 @@ import shapely
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Crew, Job, Tools
-from farwall.facts.reading import Reading, Storey
+from farwall.facts.reading import MISPLACED, Reading, Storey
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Exit, Floor, Opening
 from farwall.floor.thresholds import join_thresholds
@@ -40,7 +40,7 @@ def job_from_reading(
     chosen = _chosen(reading, storey)
     if isinstance(chosen, Mistake):
         raise Refused(chosen, about=about)
-    floor = join_thresholds(_one_storey(reading.floor, chosen))
+    floor = join_thresholds(_one_storey(reading.floor, chosen, reading.fixture_storeys))
     kept = floor.opening_by_id
     exits = tuple(way for way in reading.exits if way.opening in kept)
     if not exits and not exits_told:
@@ -83,6 +83,10 @@ def _unusable(reading: Reading) -> list[Mistake]:
     if reading.scale_m_per_unit is None:
         what = "The drawing does not say how long its unit is."
         mistakes.append(Mistake("scale", what, asked.get("scale", "Say --scale METRES_PER_UNIT.")))
+    beside = sum(note.code == MISPLACED for note in reading.left)
+    if beside:
+        what = f"{beside} of its rooms are drawn beside their walls and doors."
+        mistakes.append(Mistake("--floors", what, "Say --floors shell: it reads what lies there."))
     if not reading.floor.rooms:
         remedy = asked.get("tracing", "Trace the rooms by hand.")
         mistakes.append(Mistake("rooms", "No room was found in it.", remedy))
@@ -111,8 +115,8 @@ def _storey_name(storey: Storey) -> str:
     return storey.name or storey.id
 
 
-def _one_storey(floor: Floor, storey: Storey | None) -> Floor:
-    """The rooms of a storey with what lies in or on them."""
+def _one_storey(floor: Floor, storey: Storey | None, fixture_storeys: Mapping[str, str]) -> Floor:
+    """The rooms of a storey with what lies in or on them: as told, else by what touches them."""
     rooms = tuple(room for room in floor.rooms if storey is None or room.storey == storey.id)
     if len(rooms) == len(floor.rooms):
         return floor
@@ -123,10 +127,17 @@ def _one_storey(floor: Floor, storey: Storey | None) -> Floor:
         rooms=rooms,
         openings=tuple(one for one in floor.openings if _leads_only_to(one, ids)),
         fixtures=tuple(
-            one for one in floor.fixtures if shapely.intersects(ground, one.polygon.shape)
+            one
+            for one in floor.fixtures
+            if shapely.intersects(ground, one.polygon.shape)
+            and (storey is None or fixture_storeys.get(one.id, storey.id) == storey.id)
         ),
         saw_cuts=tuple(one for one in floor.saw_cuts if _touches(ground, one.line)),
-        windows=tuple(one for one in floor.windows if _touches(ground, one.line)),
+        windows=tuple(
+            one
+            for one in floor.windows
+            if (one.room in ids if one.room else _touches(ground, one.line))
+        ),
     )
 
 

@@ -47,17 +47,62 @@ ACTS: Mapping[str, Acts] = {
     "no-leaf": Acts("", "leaf-here"),
     "opening-nowhere": Acts("", "wide-here"),
     "opening-to-unclosed": Acts("", "wide-here"),
+    "stair": Acts("fixture-here", ""),
     "way-out": Acts("way-out", ""),
     "tracing": Acts("trace", ""),
     "unit-overruled": _UNIT,
     "unit-found": _UNIT,
     "scale-told": _UNIT,
     "scale-doubted": _UNIT,
-    "scale": Acts("unit", "unit"),
+    "scales-differ": _UNIT,
+    "dimension-doubted": _UNIT,
+    "unit-doubted": _UNIT,
+    "scale": Acts("", "unit"),
+    "one-room": Acts("join-here", ""),
+    "room-parted": Acts("", "join-here"),
+    "room-in-pieces": Acts("", "join-here"),
+    "no-way-in": Acts("door-here", ""),
+    "door-unplaced": Acts("door-here", ""),
+    "opening-unsound": Acts("door-here", ""),
+    "opening-one-side": Acts("door-here", ""),
+    "window-to-the-floor": Acts("door-here", ""),
+    "open-edge": Acts("", "door-here"),
+    "door-placed": Acts("", "pick-opening"),
+    "perhaps-outdoors": Acts("", "strike-room"),
+    "region-as-room": Acts("", "strike-room"),
+    "stairs-as-rooms": Acts("", "strike-room"),
+    "not-walked": Acts("", "room-here"),
+    "no-way-out": Acts("way-out", ""),
 }
 """By the codes of the readers; any other can only be seen."""
 SEEN_ONLY = frozenset({
     "recovered", "doubles-dropped", "origin-moved", "not-read", "degrees-to-metres", "plan-marks",
+    "changed-since-export",
+    # of frames and units
+    "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
+    "scale-not-used", "flattened", "taken-flat", "turned", "corners",
+    # of lines that were left aside
+    "set-aside", "torn", "storeys", "other-drawing", "rooms-joined", "room-split",
+    "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
+    "treads", "furniture",
+    # of a walk with a tape
+    "room-crossed", "floor", "measure-again", "not-joined", "misclosure", "not-held",
+    "wall-reckoned",
+    # of doors and windows whose sides the file and its geometry tell unlike, or not at all
+    "door-width-taken", "door-flag", "door-disagrees", "door-third-space", "door-by-relation",
+    "fixture-nowhere", "window-nowhere", "open-through-floor", "transitions-paired",
+    "between-storeys", "leaf",
+    # of rooms and storeys
+    "several-levels", "storey-split", "overlap-cut", "outline-mended", "room-doubled", "id-twice",
+    "zone-over-rooms", "storeys-by-height", "storey-by-floor", "storey-unknown",
+    "floor-at-two-heights", "room-apart", "floor-from-shell", "room-without-floor", "face-broken",
+    "two-floors", "polygon-misplaced", "shell-in-pieces", "footprint-taken",
+    "floor-sloped", "floor-stepped", "fixture-unsound", "exit-unsound", "body-broken",
+    "floor-unsound",
+    # of stated areas
+    "wall-centres", "stated-differs", "stated-net-too", "stated-class",
+    # of what is entered elsewhere: the survey, and the rooms' heights
+    "north", "windows", "ceilings", "water",
 })  # fmt: skip
 """Codes that nothing can be done about: they tell what was done on opening."""
 _BY_HAND = {
@@ -66,6 +111,8 @@ _BY_HAND = {
     "fixture-here": "a fixture is put there on the drawing screen (`farwall serve`, then Draw)",
     "pick-fixture": "each fixture is picked and struck on the drawing screen (`farwall serve`)",
     "trace": "rooms are traced on the drawing screen (`farwall serve`, then Draw)",
+    "door-here": "an opening is put there on the drawing screen (`farwall serve`, then Draw)",
+    "pick-opening": "it is moved along its wall on the drawing screen (`farwall serve`, then Draw)",
     "unit": "say the unit by --scale METRES_PER_UNIT, for instance 0.0254 for inches",
 }
 
@@ -131,7 +178,7 @@ Done = tuple[Reading, str] | None
 
 
 def _name_dropped(reading: Reading, note: Note) -> Done:
-    room = _room_at(reading, note.where)
+    room = _room_at(reading, note)
     if room is None:
         return None
     return _with_room(reading, room, replace(room, name="")), f"“{room.id}” has no name now"
@@ -163,6 +210,50 @@ def _no_exit_here(reading: Reading, note: Note) -> Done:
         return None
     exits = tuple(way for way in reading.exits if way.opening != opening.id)
     return replace(reading, exits=exits), f"“{opening.id}” is no way out"
+
+
+def _strike_room(reading: Reading, note: Note) -> Done:
+    """The room away, and what leads from it alone; openings to others lead outside no more."""
+    room = _room_at(reading, note)
+    if room is None:
+        return None
+    floor = reading.floor
+    openings = tuple(one for one in floor.openings if room.id not in one.rooms)
+    kept = {one.id for one in openings}
+    rooms = tuple(one for one in floor.rooms if one is not room)
+    exits = tuple(way for way in reading.exits if way.opening in kept)
+    windows = tuple(one for one in floor.windows if one.room != room.id)
+    left = replace(floor, rooms=rooms, openings=openings, windows=windows)
+    return replace(reading, floor=left, exits=exits), f"“{room.label}” is no room now"
+
+
+def _join_here(reading: Reading, note: Note) -> Done:
+    """The two rooms that lie nearest to the place, as one."""
+    import shapely
+
+    from farwall.floor.as_one import rooms_joined
+
+    if note.where is None or len(reading.floor.rooms) < 2:
+        return None
+    spot = shapely.Point(note.where)
+    near = sorted(_meant(reading, note), key=lambda one: one.polygon.shape.distance(spot))[:2]
+    if len(near) < 2 or near[1].polygon.shape.distance(spot) > NEAR_M:
+        return None
+    try:
+        floor = rooms_joined(reading.floor, near[0].id, near[1].id)
+    except Refused:
+        return None
+    said = f"“{near[0].label}” and “{near[1].label}” are one room"
+    kept = {way.id for way in floor.openings}
+    parts = {near[0].id, near[1].id}  # what was stated of the parts is not stated of the whole
+    return replace(
+        reading,
+        floor=floor,
+        exits=tuple(way for way in reading.exits if way.opening in kept),
+        stated={key: one for key, one in reading.stated.items() if key not in parts},
+        ceilings_m={k: v for k, v in reading.ceilings_m.items() if k != near[1].id},
+        levels_m={k: v for k, v in reading.levels_m.items() if k != near[1].id},
+    ), said
 
 
 def _leaf_here(reading: Reading, note: Note) -> Done:
@@ -205,6 +296,8 @@ _DONE_HERE: Mapping[str, Callable[[Reading, Note], Done]] = {
     "no-exit-here": _no_exit_here,
     "way-out": _way_out,
     "leaf-here": _leaf_here,
+    "strike-room": _strike_room,
+    "join-here": _join_here,
     "fixture-here": _fixture_here,
     "room-here": _room_here,
 }
@@ -225,13 +318,19 @@ def _free(wish: str, taken: set[str]) -> str:
     return next(name for name in names if name not in taken)
 
 
-def _room_at(reading: Reading, where: Point | None) -> Room | None:
+def _meant(reading: Reading, note: Note) -> list[Room]:
+    """The rooms that a note names, all where it names none: storeys lie over each other in plan."""
+    named = [one for one in reading.floor.rooms if f"“{one.label}”" in note.what]
+    return named or list(reading.floor.rooms)
+
+
+def _room_at(reading: Reading, note: Note) -> Room | None:
     import shapely
 
-    if where is None:
+    if note.where is None:
         return None
-    spot = shapely.Point(where)
-    inside = (one for one in reading.floor.rooms if one.polygon.shape.intersects(spot))
+    spot = shapely.Point(note.where)
+    inside = (one for one in _meant(reading, note) if one.polygon.shape.intersects(spot))
     return next(inside, None)
 
 

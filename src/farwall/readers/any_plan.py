@@ -11,6 +11,7 @@ from farwall.facts.reading import Reading
 from farwall.readers.hints import Hints, with_scale
 from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
 from farwall.readers.last_look import looked_over
+from farwall.readers.torn.notes import torn_notes
 from farwall.readers.xml_text import root_name
 
 _IFC_XML = {"ifcXML", "iso_10303_28", "uos"}
@@ -69,7 +70,7 @@ def reading_in(data: bytes, hints: Hints) -> Reading:
             read = getattr(import_module(kind.module), kind.reader)
             told = {"hints": hints} if kind.hinted else {"scale_m_per_unit": hints.scale_m_per_unit}
             reading: Reading = read(data, **told)
-            return looked_over(reading)
+            return looked_over(reading, torn_notes(data, reading.format))
     if root_name(data) in _IFC_XML:
         what, remedy = "This is IFC in XML.", "Save the model as a plain .ifc file."
         raise Refused(Mistake("", what, f"{remedy} {CAN_READ}"))

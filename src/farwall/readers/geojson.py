@@ -10,7 +10,10 @@ from farwall.facts.reading import Reading
 from farwall.floor.geojson import KINDS, Json
 from farwall.job.exchange import reading_of
 from farwall.readers.geo.read import told_of
+from farwall.readers.told.scale import honest_about_scale
 
+MOST_LISTS = 1_000_000
+"""A point is a list. Several times what the largest floor needs (guess)."""
 _OURS = "Plan a job with `farwall plan`, check a plan with `farwall check`."
 
 
@@ -22,7 +25,7 @@ def read_geojson(data: bytes, *, scale_m_per_unit: float | None = None) -> Readi
     features = [f for f in collection["features"] if isinstance(f, dict)]
     if _are_ours(collection, features) and scale_m_per_unit is None:
         return _ours(collection)
-    return assemble(told_of(collection, scale_m_per_unit=scale_m_per_unit))
+    return honest_about_scale(assemble(told_of(collection, scale_m_per_unit=scale_m_per_unit)))
 
 
 def _are_ours(collection: Json, features: list[Json]) -> bool:
@@ -34,6 +37,9 @@ def _are_ours(collection: Json, features: list[Json]) -> bool:
 
 
 def _parsed(data: bytes) -> Any:
+    if data.count(b"[") + data.count(b"{") > MOST_LISTS:
+        what = f"It holds more than {MOST_LISTS:,} lists and objects."
+        raise Refused(Mistake("", what, "Hand over one floor, with fewer points."))
     try:
         return json.loads(data.decode("utf-8-sig"), parse_constant=_no_constant)
     except UnicodeDecodeError as error:
@@ -60,7 +66,7 @@ def _collection(value: Any) -> Json:
         return dict(value)
     if kind == "Feature":
         return {"features": [value]}
-    if kind == "Polygon":
+    if kind in {"Polygon", "MultiPolygon", "GeometryCollection"}:
         return {"features": [{"geometry": value, "properties": {"type": "room"}}]}
     if isinstance(value, dict) and ("floor" in value or "inputs" in value):
         raise Refused(Mistake("", "This is a job or a plan, not a drawing.", _OURS))

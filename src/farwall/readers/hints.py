@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass, replace
-from typing import Any
+from typing import Any, Literal
 
 from farwall.floor.geometry import Point
 
@@ -25,7 +25,10 @@ class Hints:
     `paper_mm` (or a marker beside the drawing) tells the size of the sheet, else a pixel of the
     flattened picture. `corners` [px, from the upper left of the picture as it is shown]: of the
     sheet, clockwise from the one that is its upper left. `paper_mm`: two sides of the sheet.
-    `marker_mm`: the measured side of a printed marker in the picture. `page`: of a PDF, from 1.
+    `marker_mm`: the measured side of a printed marker in the picture. `page`: of a PDF,
+    from 1; with 0 the one with the most walls.
+    `floors`: `shell` where a model's floor polygons lie beside its walls and the floors of its
+    shells are wanted instead.
     """
 
     scale_m_per_unit: float | None = None
@@ -33,7 +36,8 @@ class Hints:
     paper_mm: tuple[float, float] | None = None
     length: KnownLength | None = None
     marker_mm: float | None = None
-    page: int = 1
+    page: int = 0
+    floors: Literal["polygon", "shell"] = "polygon"
 
 
 def with_scale(hints: Hints | None, scale_m_per_unit: float | None) -> Hints:
@@ -59,4 +63,5 @@ def hints_from(told: Any) -> Hints:
         else None,
         marker_mm=told["marker_mm"],
         page=told["page"],
+        floors="shell" if told["floors"] == "shell" else "polygon",
     )

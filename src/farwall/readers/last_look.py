@@ -8,11 +8,12 @@ silence what a job would refuse.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import TypeVar
 
 from farwall.errors import Mistake
-from farwall.facts.reading import Note, Reading
+from farwall.facts.reading import MISPLACED, Note, Reading
 from farwall.floor.faults import faults_of
 
 T = TypeVar("T")
@@ -27,13 +28,15 @@ _CODES = {
 }
 
 
-def looked_over(reading: Reading) -> Reading:
+def looked_over(reading: Reading, torn: Sequence[Note] = ()) -> Reading:
     """The reading without what its own floor cannot hold, each such thing under `left`.
 
     Rooms that overlap stay, with a note, for nobody here knows which of them is right. A reading
-    without a scale is no floor yet and stays as it is.
+    without a scale, or with rooms beside their walls, is no floor yet and stays as it is. torn:
+    what is missing in the file itself.
     """
-    if reading.scale_m_per_unit is None:
+    reading = replace(reading, left=(*torn, *reading.left)) if torn else reading
+    if reading.scale_m_per_unit is None or any(n.code == MISPLACED for n in reading.left):
         return reading
     notes: list[Note] = []
     for _ in range(_ROUNDS):

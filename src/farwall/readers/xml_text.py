@@ -18,6 +18,8 @@ MOST_BYTES = 64_000_000
 MOST_NODES = 600_000
 MOST_DEEP = 200
 """Bounds of what is opened (guess: forty times the largest real plan at hand)."""
+MOST_LETTERS = 200
+"""An id, a name or a number is never longer; what is, is cut."""
 _HEAD_BYTES = 65_536
 _NOTHING: Mapping[str, str] = MappingProxyType({})
 _BEFORE_ROOT = re.compile(r"\s*(?:<\?.*?\?>|<!--.*?-->|<!DOCTYPE[^\[>]*(?:\[[^\]]*\])?\s*>)", re.S)
@@ -36,7 +38,7 @@ class Node:
 
     def get(self, name: str, default: str = "") -> str:
         """An attribute by its local name, whatever its prefix."""
-        return self.given.get(name, default).strip()
+        return self.given.get(name, default).strip()[:MOST_LETTERS]
 
     def first(self, *names: str) -> Node | None:
         """The first child of one of these names."""
@@ -61,7 +63,7 @@ class Node:
     def word(self, name: str) -> str:
         """The text of the first child of a name, or nothing."""
         child = self.first(name)
-        return child.text if child is not None else ""
+        return child.text[:MOST_LETTERS] if child is not None else ""
 
 
 def root_name(data: bytes) -> str:

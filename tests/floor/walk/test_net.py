@@ -1,13 +1,12 @@
 from dataclasses import replace
 
-import numpy as np
 import pytest
 from tests.floor.walk.test_lay import joined
 from tests.strategies.walks import rectangle
 
 from farwall.floor.walk.adjust import adjusted
 from farwall.floor.walk.lay import lay_of
-from farwall.floor.walk.net import matrix, net_of
+from farwall.floor.walk.net import net_of
 from farwall.floor.walk.nouns import Across, Shared, Walk, WalkWay
 
 
@@ -57,13 +56,3 @@ def test_shared_walls_keep_their_depth_between():
                 shared=(Shared(0, 2, 1, 0, 0.15),))  # fmt: skip
     net, fit = solved(walk)
     assert fit.x[net.first[1]] - fit.x[net.first[0] + 4] == pytest.approx(0.15, abs=1e-3)
-
-
-def test_a_diagonal_says_nothing_before_there_are_corners():
-    net, fit = solved(Walk((rectangle(3.0, 4.0, diagonals=((0, 2),)),)))
-    at = next(i for i, row in enumerate(net.rows) if row.kind == "diagonal")
-    a, b = matrix(net, None)
-    assert not a[at].any()
-    assert b[at] == 0.0
-    a, _ = matrix(net, fit.x)
-    assert np.hypot(*a[at, [0, 1]]) == pytest.approx(1.0)

@@ -68,6 +68,7 @@ def test_an_air_surface_is_an_opening_and_one_room_is_asked() -> None:
     assert (way.leaf, way.relations, way.width_m) == (False, ("a", "b"), 3)
     assert [note.code for note in ways.asks] == ["one-room"]
     assert "“Hall” and “Bath”" in ways.asks[0].what
+    assert ways.asks[0].where == (4.1, 1.5)
 
 
 def test_air_that_lies_flat_is_a_void_and_no_opening() -> None:

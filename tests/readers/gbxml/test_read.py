@@ -31,7 +31,11 @@ def test_utf_16_will_do() -> None:
 
 def test_a_unit_that_is_not_told_is_asked_for() -> None:
     for units in ("", 'lengthUnit="Cubits"'):
-        assert [n.code for n in told_of(gbxml(TWO, units=units)).asks] == ["scale"]
+        reading = read_bytes(gbxml(TWO, units=units))
+        assert "scale" in {note.code for note in reading.asks}
+        assert (reading.scale_m_per_unit, reading.length_unit) == (None, "")
+    said = read_bytes(gbxml(TWO, units=""), scale_m_per_unit=0.3048)
+    assert (said.scale_m_per_unit, said.length_unit) == (0.3048, "ft")
 
 
 def test_the_users_word_overrules_the_file_and_both_are_said() -> None:

@@ -97,3 +97,11 @@ def test_a_storey_that_is_not_described_is_made_and_said() -> None:
 def test_decks_lie_outdoors() -> None:
     (room,) = read(gbxml(space("a", planar(flat(0, 0, 4, 3)), "Deck"))).rooms
     assert room.outdoors
+
+
+def test_a_name_that_several_spaces_bear_is_told_with_the_id() -> None:
+    inner = planar(flat(2, 1, 6, 4)) + shell(flat(0, 0, 4, 3), flat(0, 0, 4, 3, 2.4)[::-1])
+    found = read(gbxml(space("a", inner, "Room") + space("b", planar(flat(9, 0, 12, 3)), "Room")))
+    (word,) = [note for note in found.mended if note.code == "polygon-misplaced"]
+    assert "“Room a”" in word.what
+    assert word.where is not None

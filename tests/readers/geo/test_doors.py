@@ -1,6 +1,6 @@
 """Doors and windows drawn as areas, lines and points on outlines."""
 
-from math import dist
+from math import cos, dist, pi, sin
 
 import pytest
 from shapely import box
@@ -67,3 +67,11 @@ def test_a_door_at_a_shaft_or_deep_in_the_house_is_no_way_out() -> None:
     assert place(door, bounds=edge).openings[0].said_outside is None
     entrance = Thing("door", "entrance", line=((4, 1), (4, 1.9)), outside=True)
     assert place(entrance, bounds=edge).openings[0].said_outside is True
+
+
+def test_a_bent_window_is_the_chord_between_its_ends() -> None:
+    outer = [(3 * cos(k * pi / 20), 3 * sin(k * pi / 20)) for k in range(11)]
+    inner = [(2.8 * cos(k * pi / 20), 2.8 * sin(k * pi / 20)) for k in range(10, -1, -1)]
+    ring = (*outer, *inner, outer[0])
+    (window,) = place(Thing("window", "window", rings=(ring,))).windows
+    assert sorted(window.line) == [pytest.approx((0, 3)), pytest.approx((3, 0))]

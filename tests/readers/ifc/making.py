@@ -200,7 +200,8 @@ class Making:
         )  # fmt: skip
 
     def data(self) -> bytes:
-        """The file."""
+        """The file, the same at any hour."""
+        self.model.header.file_name.time_stamp = "2026-01-01T00:00:00"
         return str(self.model.to_string()).encode()
 
 

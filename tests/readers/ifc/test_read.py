@@ -117,6 +117,34 @@ def test_a_body_drawn_downwards_has_its_floor_at_its_lowest_face() -> None:
     assert list(reading.ceilings_m.values()) == pytest.approx([2.4])
 
 
+@pytest.mark.parametrize("radius", [0.4, 0.6, 2.0, 9.0])
+def test_a_round_room_keeps_its_area_to_a_tenth_of_a_percent(radius: float) -> None:
+    made = Making()
+    ground = made.storey("Ground")
+    f = made.model
+    middle = f.createIfcAxis2Placement2D(f.createIfcCartesianPoint((0.0, 0.0)), None)
+    ring = f.createIfcCircleProfileDef("AREA", None, middle, radius)
+    way = f.createIfcDirection((0.0, 0.0, 1.0))
+    body = f.createIfcExtrudedAreaSolid(ring, made.axes(), way, 2.5)
+    made.space(ground, "1", [], shape=made.shape(body))
+    (room,) = read_bytes(made.data()).floor.rooms
+    assert room.polygon.shape.area == pytest.approx(math.pi * radius**2, rel=1e-3)
+
+
+def test_a_model_at_map_coordinates_is_read_to_the_millimetre() -> None:
+    made = Making()
+    made.building.ObjectPlacement = made.site_at = made.at((5e5, 5.4e6, 300.0), way=(0.8, 0.6))
+    ground = made.storey("Ground")
+    made.space(ground, "1", HALL, long="Hall")
+    made.space(ground, "2", BATH, long="Bath")
+    made.door(ground, IN_WALL, 0.9)
+    reading = read_bytes(made.data())
+    areas = [room.polygon.shape.area for room in reading.floor.rooms]
+    assert areas == pytest.approx([12, 8.7], rel=1e-3)
+    assert names(reading, reading.floor.openings[0]) == {"Hall", "Bath"}
+    assert "origin-moved" in codes(reading)
+
+
 def test_representations_are_not_added_up() -> None:
     made = Making()
     ground = made.storey("Ground")
@@ -229,6 +257,16 @@ def test_a_door_without_a_hole_lies_where_it_is_placed() -> None:
     assert opening.line == ((1.0, 3.05), (1.9, 3.05))
 
 
+def test_a_door_in_a_wide_front_lies_where_it_is_placed_in_it() -> None:
+    made = Making()
+    ground = made.storey("Ground")
+    made.space(ground, "1", HALL, long="Hall")
+    made.door(ground, box(0.5, -0.2, 3.5, 0.0), 1.0, at=(2.3, -0.1), external=True)
+    (opening,) = read_bytes(made.data()).floor.openings
+    assert sorted(x for x, _ in opening.line) == pytest.approx([2.3, 3.3])
+    assert opening.width_m == 1.0
+
+
 def test_relations_that_name_another_room_are_told_beside_the_geometry() -> None:
     made, ground, hall, _ = house()
     store = made.space(ground, "3", box(0, 8, 3, 10), long="Store")
@@ -299,6 +337,13 @@ def test_windows_have_sill_height_and_room() -> None:
     assert reading.floor.room_by_id[window.room].name == "Bath"
 
 
+def test_a_roof_light_under_its_storey_has_no_sill() -> None:
+    made, ground, *_ = house()
+    made.door(ground, box(5, 1, 6, 1.2), 1.0, kind="IfcWindow", base=-1.0, height=0.3)
+    made.door(ground, box(5, 3, 6, 3.2), 1.0, kind="IfcWindow", base=-0.01, height=2.3)
+    assert [window.sill_m for window in read_bytes(made.data()).floor.windows] == [None, 0.0]
+
+
 def test_storeys_stand_at_their_elevations_over_a_building_on_a_hill() -> None:
     made = Making()
     made.building.ObjectPlacement = made.site_at = made.at((0.0, 0.0, 110.0))
@@ -350,6 +395,22 @@ def test_drains_taps_and_tubs_are_fixtures() -> None:
         made.contain(ground, one)
     kinds = {fixture.kind for fixture in read_bytes(made.data()).floor.fixtures}
     assert kinds == {"tub", "drain", "tap", "outlet"}
+
+
+def test_the_foot_of_a_stair_is_told_with_its_room() -> None:
+    made, ground, *_ = house()
+    place = made.at((0.0, 0.0, 0.0), ground.ObjectPlacement)
+    steps = [made.block(box(5 + 0.3 * n, 1, 5.3 + 0.3 * n, 2), 0.2, 0.2 * n) for n in range(6)]
+    flight = made.model.create_entity(
+        "IfcStairFlight", made.guid(), None, "f", ObjectPlacement=place,
+        Representation=made.shape(*steps),
+    )  # fmt: skip
+    made.contain(ground, flight)
+    (note,) = [note for note in read_bytes(made.data()).left if note.code == "stair"]
+    assert "in Bath" in note.what
+    assert note.where == pytest.approx((5.3, 1.5), abs=0.35)
+    assert note.shape is not None
+    assert note.shape.shape.bounds == pytest.approx((5.0, 1.0, 6.8, 2.0))
 
 
 def test_a_model_without_spaces_asks_for_a_tracing() -> None:

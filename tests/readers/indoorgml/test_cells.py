@@ -19,10 +19,16 @@ from farwall.readers.xml_text import parse_xml
     ],
 )
 def test_the_navigation_module_names_the_kinds(element: str, kind: str) -> None:
-    root = parse_xml(indoorgml(cell("c", solid((0, 0, 4, 3)), kind=element)))
+    root = parse_xml(indoorgml(cell("c", solid((0, 0, 1, 0.5)), kind=element)))
     ((found,), bare) = cells_of(root, {}, 1.0)
     assert (found.kind, found.state, bare) == (kind, "s-c", [])
-    assert (found.plan.shape.area, found.plan.height_m) == (12, 2.5)
+    assert (found.plan.shape.area, found.plan.height_m) == (0.5, 2.5)
+
+
+@pytest.mark.parametrize("element", ["navi:ConnectionSpace", "navi:AnchorSpace"])
+def test_what_is_larger_than_a_doorway_is_a_room(element: str) -> None:
+    root = parse_xml(indoorgml(cell("front-door-hall", solid((0, 0, 4, 3)), kind=element)))
+    assert cells_of(root, {}, 1.0)[0][0].kind == "room"
 
 
 def test_a_storey_may_be_told_in_the_description() -> None:

@@ -27,8 +27,11 @@ def test_both_directions_of_a_transition_are_one_opening_where_the_cells_touch()
     assert way.seam is not None
     assert sorted(way.seam) == [(4, 1), (4, 2)]
     (word,) = [note.what for note in told.mended if note.code == "transitions-paired"]
-    assert "2 transitions make 1 ways" in word
+    assert "2 transitions make 1 way between" in word
     assert "leaf" in codes(told.asks)
+    (bare,) = [note for note in told.left if note.code == "no-leaf"]
+    assert bare.where == (4, 1.5)
+    assert "1.00 m wide between “bath” and “hall”" in bare.what
 
 
 def test_two_ways_between_the_same_cells_are_told_apart_by_their_paths() -> None:
@@ -86,6 +89,7 @@ def test_transitions_to_nowhere_are_counted() -> None:
 def test_rooms_that_would_be_too_high_ask_for_the_scale() -> None:
     tall = indoorgml(cell("c", solid((0, 0, 4000, 3000), tall=2500)))
     assert "scale" in codes(told_of(tall).asks)
+    assert read_bytes(tall).scale_m_per_unit is None
     assert "scale" not in codes(told_of(tall, scale_m_per_unit=0.001).asks)
     assert "unit-metres" in codes(told_of(indoorgml(HALL)).mended)
 

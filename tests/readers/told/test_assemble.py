@@ -10,8 +10,10 @@ from hypothesis import given
 from shapely import box
 from tests.strategies.floors import floors
 
+from farwall.cli.read import one_storey
 from farwall.facts.reading import Reading, Stated, Storey
 from farwall.floor.faults import faults_of
+from farwall.job.from_reading import job_from_reading
 from farwall.readers.told.assemble import assemble
 from farwall.readers.told.nouns import Told, ToldFixture, ToldOpening, ToldSpace, ToldWindow
 
@@ -107,6 +109,12 @@ def test_a_cubicle_door_has_its_room_on_both_sides() -> None:
     assert reading.floor.openings[0].kind == "door"
 
 
+@pytest.mark.parametrize("width", [1e12, -3.0, 0.01, float("nan"), float("inf")])
+def test_a_told_width_that_cannot_be_is_not_believed(width: float) -> None:
+    reading = assemble(told(openings=(replace(DOOR, width_m=width), FRONT)))
+    assert reading.floor.openings[0].width_m == pytest.approx(0.9)
+
+
 def test_a_seam_beside_its_wall_is_seated_in_it() -> None:
     door = replace(DOOR, seam=((3.9, 1.0), (3.9, 1.9)), relations=())
     (opening,) = assemble(told(openings=(door,))).floor.openings
@@ -157,7 +165,7 @@ def test_a_flag_that_the_rooms_speak_against_is_told() -> None:
 def test_a_door_called_inside_with_nothing_behind_is_no_way_out() -> None:
     reading = assemble(told(openings=(DOOR, replace(FRONT, said_outside=False))))
     assert reading.exits == ()
-    assert {"door-flag", "way-out"} <= codes(reading)
+    assert {"way-out-unsure", "way-out"} <= codes(reading)
 
 
 def test_a_door_into_floor_that_nobody_tells_is_no_way_out() -> None:
@@ -173,6 +181,19 @@ def test_a_door_into_floor_that_nobody_tells_is_no_way_out() -> None:
     assert "opening-to-unclosed" in codes(reading)
     court = assemble(told(tuple(ring), (replace(door, said_outside=True),)))
     assert [o.kind for o in court.floor.openings] == ["outside"]
+
+
+def test_a_cupboard_door_to_a_shaft_in_the_core_is_no_way_out() -> None:
+    ring = [
+        ToldSpace("a", box(0, 0, 6, 2), "A", "ground"),
+        ToldSpace("b", box(0, 2.1, 2.6, 2.7), "B", "ground"),
+        ToldSpace("c", box(3.4, 2.1, 6, 2.7), "C", "ground"),
+        ToldSpace("d", box(0, 2.8, 6, 5), "D", "ground"),
+    ]
+    door = ToldOpening("x", ((2.75, 2.05), (3.25, 2.05)), True, (), "ground", 0.6)
+    reading = assemble(told(tuple(ring), (door,)))
+    assert reading.floor.openings == ()
+    assert "opening-to-unclosed" in codes(reading)
 
 
 def test_a_relation_without_a_place_is_put_on_the_shared_wall() -> None:
@@ -317,6 +338,14 @@ def test_fixtures_in_no_room_are_told_and_left_out() -> None:
     assert "fixture-nowhere" in codes(reading)
 
 
+def test_a_small_drain_is_drawn_large_enough_to_be_held() -> None:
+    drain = ToldFixture("drain", box(5, 1, 5.08, 1.08), "ground")
+    reading = assemble(told(fixtures=(drain,)))
+    (fixture,) = reading.floor.fixtures
+    assert fixture.polygon.shape.bounds == pytest.approx((4.98, 0.98, 5.1, 1.1))
+    assert faults_of(reading.floor, reading.exits) == []
+
+
 def test_outdoor_spaces_are_told_and_lead_outside() -> None:
     deck = ToldSpace("deck", box(-3, 0, -0.1, 3), "Deck", "ground", 0.0, outdoors=True)
     front = replace(FRONT, seam=((-0.05, 1.0), (-0.05, 2.0)), relations=("hall", "deck"))
@@ -371,3 +400,24 @@ def test_houses_told_without_relations_come_back_with_their_openings(made) -> No
     joined = sorted((o.kind == "outside", sorted(o.rooms)) for o in reading.floor.openings)
     assert joined == sorted((o.kind == "outside", sorted(o.rooms)) for o in floor.openings)
     assert faults_of(reading.floor, reading.exits) == []
+
+
+def test_a_job_of_one_storey_takes_its_own_windows_and_fixtures_alone() -> None:
+    upper = Storey("up", "Up", 3.0)
+    above = ToldSpace("bed", box(0, 0, 4, 3), "Bed", "up", 3.0)
+    things = (
+        ToldFixture("tub", box(1, 1, 2, 2), "ground"),
+        ToldFixture("tub", box(1.5, 1, 2.5, 2), "up"),
+    )
+    panes = tuple(
+        ToldWindow(((1.0, 3.0), (2.0, 3.0)), 0.9, 1.2, storey) for storey in ("ground", "up")
+    )
+    reading = assemble(
+        told((HALL, BATH, above), storeys=(GROUND, upper), fixtures=things, windows=panes)
+    )
+    assert list(reading.fixture_storeys.values()) == ["ground", "up"]
+    job = job_from_reading(reading, storey="Ground")
+    assert [fixture.id for fixture in job.floor.fixtures] == ["tub"]
+    assert [window.room for window in job.floor.windows] == ["hall"]
+    assert [fixture.id for fixture in one_storey(reading, "Up").floor.fixtures] == ["tub-2"]
+    assert [window.room for window in one_storey(reading, "Up").floor.windows] == ["bed"]

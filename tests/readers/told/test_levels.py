@@ -59,6 +59,7 @@ def test_an_opening_finds_the_piece_at_its_foot_and_then_the_nearest() -> None:
     assert part_at([low, high, beside], 3.05, (2.0, 0.0)).id == "b"
     assert part_at([low, high, beside], 3.05, (11.0, 0.0)).id == "c"
     assert part_at([low, high], 0.1).id == "a"
+    assert part_at([low, beside], 2.9, (2.0, 0.0)).id == "a"  # a high window of a tall room
     assert part_at([low, high], None).id == "a"
 
 

@@ -29,6 +29,15 @@ def test_through_gbxml(house: House) -> None:
     assert_same(house, read_bytes(as_gbxml(house)))
 
 
+@given(told_houses(walls=(0.0,)))
+@settings(max_examples=30)
+def test_through_gbxml_with_rooms_drawn_to_the_middle_of_the_walls(house: House) -> None:
+    reading = read_bytes(as_gbxml(house))
+    assert_same(house, reading)
+    asked = "wall-centres" in {note.code for note in reading.asks}
+    assert asked is (len(house.rooms) > 1)
+
+
 @given(told_houses())
 @settings(max_examples=20)
 def test_through_gbxml_in_feet(house: House) -> None:

@@ -11,11 +11,13 @@ from tests.shapes import TWO_ROOMS
 from tests.web.pages.office import Office, faults_of_html
 
 from farwall.errors import Refused
-from farwall.facts.reading import Reading, Storey
+from farwall.facts.reading import Reading, Stated, Storey
 from farwall.floor.nouns import Floor, Opening, Room
 from farwall.job.exchange import collection_of
+from farwall.phrasebook import speaking
 from farwall.web.pages.brought import brought
 from farwall.web.pages.brought_asked import asked_of, said_of
+from farwall.web.pages.brought_stated import stated_rows, stated_told
 
 
 @pytest.fixture
@@ -131,3 +133,20 @@ def test_one_storey_with_a_scale_is_not_asked_about():
     assert asked_of(replace(a_reading(), scale_m_per_unit=1.0)) is None
     found = brought(two_storeys(), "oak.geojson", storey="low")
     assert (found.asked, found.id, found.storey) == (None, "oak-ground-floor", "low")
+
+
+def test_stated_sizes_are_told_beside_the_outlines_in_both_languages():
+    """Of rooms of 12 m² each one is stated at 12, one at 15 to the wall centres."""
+    rooms = TWO_ROOMS.floor.rooms
+    areas = [room.polygon.shape.area for room in rooms]
+    stated = {
+        rooms[0].id: Stated(areas[0], "net"), rooms[1].id: Stated(areas[1] * 1.25, "wall-centre"),
+    }  # fmt: skip
+    rows = stated_rows(Reading("IFC", "m", "m", 1.0, TWO_ROOMS.floor, stated=stated))
+    english = stated_told(rows)
+    assert english[0].startswith("Net areas in the file: 1 of 1 rooms agree")
+    assert "middle of the walls" not in english[0]
+    assert "middle of the walls" in english[1]
+    assert f"stated {areas[1] * 1.25:.1f} m²" in english[1]
+    with speaking("es"):
+        assert stated_told(rows)[1].startswith("Áreas a ejes de pared")

@@ -192,3 +192,26 @@ def test_what_an_import_found_is_answered_at_its_place_and_kept(served, browser)
     page.go_back()
     page.get_by_text("What the import found: 1 to answer").wait_for()
     assert board.complaints == []
+
+
+def test_a_room_is_split_by_a_line_and_joined_again(served, browser):
+    board = Board(browser, served, "Split", first=("6 m", "3 m"))
+    page = board.page
+    page.locator("#things li").first.click()
+    page.get_by_role("button", name="Split it by a line").click()
+    page.mouse.move(*board.at(2, 0.02))
+    page.mouse.down()
+    page.mouse.move(*board.at(2, 1.5))
+    page.mouse.move(*board.at(2, 2.98))
+    page.mouse.up()
+    page.locator("#things li").nth(2).wait_for()
+    assert [one.split(",")[0] for one in board.things()] == ["Room 1", "Room 1 2", "Wide opening"]
+    page.locator("#things li").first.click()
+    page.get_by_label("Join with").select_option(index=0)
+    page.get_by_role("button", name="Join", exact=True).click()
+    page.locator("#things li").nth(1).wait_for(state="detached")
+    assert len(board.things()) == 1
+    board.tool("Undo")
+    board.tool("Undo")
+    assert len(board.things()) == 1
+    assert board.complaints == []

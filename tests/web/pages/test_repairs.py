@@ -6,6 +6,8 @@ import ast
 import re
 from pathlib import Path
 
+from tests.strategies.jobs import box
+
 from farwall import readers
 from farwall.facts.reading import Note
 from farwall.job.repairs import ACTS, SEEN_ONLY
@@ -31,7 +33,9 @@ def codes():
             if isinstance(code, ast.Constant):
                 found.add(code.value)
             else:  # passed on: the codes stand where the maker of the note is called
-                calls = re.findall(r'[nN]otes?\(\s*"([a-z]+(?:-[a-z]+)*)"', path.read_text("utf-8"))
+                calls = re.findall(
+                    r'(?:[nN]otes?|\.drop)\(\s*"([a-z]+(?:-[a-z]+)*)"', path.read_text("utf-8")
+                )
                 assert calls, f"{path}: the code of this note cannot be found"
                 found.update(calls)
     return found
@@ -65,3 +69,11 @@ def test_an_answer_that_is_none_is_passed_over():
         assert answered(document, told)["answers"] == {}
     assert answered(document, {"0": "no"})["answers"] == {"0": "no"}
     assert offers_told(None) == []
+
+
+def test_a_slab_that_was_left_out_is_handed_on_with_its_shape():
+    slab = box(20.0, 0.0, 2.0, 3.0)
+    notes = {"left": [Note("outside-slab", "Porch (6.0 m²) …", (21.0, 1.0), slab)]}
+    (offer,) = offers_told(reading_document(notes, unit="in", facts=1))
+    assert offer["no_act"] == "room-here"
+    assert offer["shape"]["coordinates"][0] == [list(p) for p in slab.coordinates[0]]

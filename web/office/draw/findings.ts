@@ -1,6 +1,7 @@
 // Pins and the list beside them: faults that keep the floor from being planned, notes of the import.
-import type { Answer, Drawn, ListName, Point } from "./pure/nouns.ts";
+import { type Answer, corners, type Drawn, type ListName, type Point } from "./pure/nouns.ts";
 import * as edits from "./pure/edits.ts";
+import { join } from "./rooms.ts";
 import { dist } from "./pure/points.ts";
 import { look, looking } from "./board.ts";
 import { pins, sketch } from "./marks.ts";
@@ -107,11 +108,20 @@ function reply(note: Note, answer: Answer): void {
     here("unit").focus();
     return;
   }
+  if (name === "join-here") return void joinHere(note, answer);
   const work = ACTS[name];
   const done = work ? work(note) : store.drawn;
   if (!done) return tell(w("draw-repair-not"));
   store.change(edits.answered(done, note.number, answer), w("draw-answered"));
   AFTER[name]?.(note);
+}
+
+/** The two rooms nearest to the note's place, as one; the answer with them. */
+async function joinHere(note: Note, answer: Answer): Promise<void> {
+  const [first, second] = edits.roomsNear(store.drawn, near(note));
+  const now = first && second ? await join(first.id, second.id) : null;
+  if (now) store.change(edits.answered(now, note.number, answer), w("draw-answered"));
+  else if (!first || !second) tell(w("draw-repair-not"));
 }
 
 const near = (note: Note): Point => (note.at as Point | null) ?? looking().centre;
@@ -129,6 +139,7 @@ const ACTS: Readonly<Record<string, (note: Note) => Drawn | null>> = {
     const [x, y] = near(note);
     const half = SIDE_M / 2;
     const kind = /“([^”]+)”/.exec(note.what)?.[1] ?? w("draw-fixture-kind");
+    if (note.shape) return edits.fixtureAdded(store.drawn, corners(note.shape), kind.toLowerCase().slice(0, 40)).drawn;
     const ring: Point[] = [[x - half, y - half], [x + half, y - half], [x + half, y + half], [x - half, y + half]];
     return edits.fixtureAdded(store.drawn, ring, kind.toLowerCase().slice(0, 40)).drawn;
   },
@@ -144,6 +155,15 @@ const ACTS: Readonly<Record<string, (note: Note) => Drawn | null>> = {
     const id = openingNear(store.drawn, note);
     return id ? edits.openingOfKind(store.drawn, id, "door") : null;
   },
+  "room-here": (note) => {
+    if (!note.shape) return store.drawn;
+    const name = /“([^”]+)”/.exec(note.what)?.[1] ?? (/^(.+?) \(/.exec(note.what)?.[1] || w("draw-room-name", { n: store.drawn.rooms.length + 1 }));
+    return edits.roomAdded(store.drawn, corners(note.shape), name, store.storey).drawn;
+  },
+  "strike-room": (note) => {
+    const room = edits.roomAt(store.drawn, near(note));
+    return room ? edits.removed(store.drawn, { list: "rooms", id: room.id }) : null;
+  },
   "way-out": () => {
     const outside = store.drawn.openings.filter((one) => one.kind === "outside");
     const widest = outside.sort((a, b) => dist(...b.line) - dist(...a.line))[0];
@@ -154,12 +174,25 @@ const ACTS: Readonly<Record<string, (note: Note) => Drawn | null>> = {
 /** What is begun by an answer and ended by hand. */
 const AFTER: Readonly<Record<string, (note: Note) => void>> = {
   "room-here": (note) => {
+    if (note.shape) return;
     store.nextName = /“([^”]+)”/.exec(note.what)?.[1] ?? "";
     store.use("rectangle");
     if (note.at) look({ ...looking(), centre: note.at as Point });
     store.say("picked");
     here("board").focus();
     tell(store.nextName ? w("draw-room-begin", { name: store.nextName }) : w("draw-hint-rectangle"));
+  },
+  "door-here": (note) => {
+    store.use("opening");
+    if (note.at) look({ ...looking(), centre: note.at as Point });
+    store.say("picked");
+    here("board").focus();
+    tell(w("draw-hint-opening"));
+  },
+  "pick-opening": (note) => {
+    const id = openingNear(store.drawn, note);
+    if (id) store.pick({ list: "openings", id });
+    here("board").focus();
   },
   trace: () => {
     store.use("rectangle");

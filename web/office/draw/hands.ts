@@ -47,7 +47,7 @@ svg.addEventListener("pointerdown", (event) => {
   if (isMaking()) {
     if (event.pointerType !== "mouse") hover(p, reachOf(event));
     // A rectangle may also be pulled open: its first corner is where the press began.
-    if (store.tool === "rectangle" || store.tool === "fixture" || store.tool === "cut") if (!making()) clicked(p, reachOf(event));
+    if (isPulled()) if (!making()) clicked(p, reachOf(event));
     return;
   }
   if (store.tool === "scale") return;
@@ -100,9 +100,11 @@ svg.addEventListener("pointerup", (event) => {
   ended();
 });
 
+/** Whether two points make it, so that it may be pulled from one to the other. */
+const isPulled = (): boolean => ["rectangle", "fixture", "cut", "split"].includes(store.tool);
+
 function tapped(p: Point, reach: number): void {
-  const pulled = store.tool === "rectangle" || store.tool === "fixture" || store.tool === "cut";
-  if (!pulled) return clicked(p, reach);
+  if (!isPulled()) return clicked(p, reach);
   if (moved || secondTap) clicked(p, reach);
   secondTap = making();
 }

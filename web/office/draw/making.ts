@@ -7,6 +7,7 @@ import { add, alike, dist, rectangle, sub, tidy, times, unit } from "./pure/poin
 import { type Ground, groundOf, type Settled, settle } from "./pure/snap.ts";
 import { pixel } from "./board.ts";
 import { sketch } from "./marks.ts";
+import { split } from "./rooms.ts";
 import { here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
 
@@ -16,6 +17,7 @@ let last: Point | null = null;
 
 export const making = (): boolean => points.length > 0;
 export const isMaking = (): boolean => !["pick", "scale", "picture"].includes(store.tool);
+const isLine = (): boolean => store.tool === "cut" || store.tool === "split";
 const isRectangle = (): boolean => store.tool === "rectangle" || store.tool === "fixture";
 
 store.on((change) => {
@@ -70,7 +72,7 @@ export function clicked(p: Point, reach: number): void {
   if (store.tool === "corners" && opening && points.length > 2 && alike(found.at, opening, 1e-3)) return finish();
   if (points.length && alike(found.at, points.at(-1) as Point, 1e-3)) return store.tool === "corners" ? finish() : undefined;
   points.push(found.at);
-  if ((isRectangle() || store.tool === "cut") && points.length === 2) return finish();
+  if ((isRectangle() || isLine()) && points.length === 2) return finish();
   tell(w("draw-corner-set", { n: points.length }));
   hover(p, reach);
 }
@@ -88,6 +90,7 @@ export function finish(): void {
   if (store.tool === "corners" && line.length < 3) return tell(w("draw-more-corners"));
   points = [];
   sketch(null);
+  if (store.tool === "split") return void split(store.splitting, [line[0] as Point, line[1] as Point]);
   if (store.tool === "cut") return added(cutAdded(store.drawn, line), w("draw-put-cut"), w("draw-not-sound"));
   const ring = isRectangle() ? rectangle(line[0] as Point, line[1] as Point) : line;
   if (store.tool === "fixture") {
@@ -145,7 +148,7 @@ export function typed(text: string, cursor: Point, way?: Point): boolean {
   if (!from || sides.length !== 1 || !a || isRectangle()) return false;
   const to = way ?? unit(from, last ?? cursor);
   points.push(tidy(add(from, times(to, a))));
-  if (store.tool === "cut") finish();
+  if (isLine()) finish();
   else {
     tell(w("draw-corner-set", { n: points.length }));
     last = points.at(-1) as Point;

@@ -1,5 +1,5 @@
 // What the page gives: its elements, words, addresses and what is drawn already.
-import { type Drawn, empty, type Line } from "./pure/nouns.ts";
+import { type Drawn, empty, type Line, type Polygon } from "./pure/nouns.ts";
 import type { Units } from "./pure/lengths.ts";
 
 export interface Note {
@@ -7,6 +7,8 @@ export interface Note {
   readonly code: string;
   readonly what: string;
   readonly at: readonly [number, number] | null;
+  /** The piece of floor that it is about, where the reader has it. */
+  readonly shape?: Polygon | null;
   readonly yes: string;
   readonly yes_act: string;
   readonly no: string;

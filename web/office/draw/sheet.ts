@@ -8,6 +8,7 @@ import { roomTold } from "./board.ts";
 import { htmlOf, here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
 import { remove } from "./keys.ts";
+import { besides, join } from "./rooms.ts";
 
 const KINDS: readonly OpeningKind[] = ["door", "cased", "wide"];
 const list = here("things");
@@ -165,6 +166,7 @@ function roomFields(room: Room, picked: Picked): void {
       pushField(room, wall, "out", 1), pushField(room, wall, "in", -1),
     );
   }
+  panel.append(...asOne(room));
   if (ring.length > 16) return;
   const rows = walls(ring).map((line, n) =>
     htmlOf("li", {}, lengthField(`wall-${n}`, names[n] ?? "", dist(...line), (m) => wallSized(store.drawn, room.id, n, m)), wallButton(room, n, names[n] ?? "", wall === n)),
@@ -172,6 +174,21 @@ function roomFields(room: Room, picked: Picked): void {
   panel.append(htmlOf("h3", {}, w("draw-walls")), htmlOf("ul", { class: "walls-list" }, ...rows));
   const at = ring.map((_, n) => cornerButton(room, n, picked.corner === n));
   panel.append(htmlOf("h3", {}, w("draw-corners")), htmlOf("p", { class: "corners-list" }, ...at));
+}
+
+/** Joining it with another room of its storey, and splitting it. */
+function asOne(room: Room): HTMLElement[] {
+  const others = besides(store.drawn, room);
+  const cut = htmlOf("p", {}, button("draw-split", () => {
+    store.splitting = room.id;
+    store.use("split");
+    here("board").focus();
+  }));
+  if (!others.length) return [cut];
+  const select = htmlOf("select", { id: "hand-join", "data-field": "join" });
+  for (const one of others) select.append(htmlOf("option", { value: one.id }, roomTold(one)));
+  const put = button("draw-join-put", () => void join(room.id, select.value));
+  return [htmlOf("p", { class: "pair join" }, htmlOf("label", { for: "hand-join" }, w("draw-join")), htmlOf("span", {}, select, " ", put)), cut];
 }
 
 function pushField(room: Room, wall: number, way: "out" | "in", sign: number): HTMLElement {

@@ -3,7 +3,7 @@ import { begun, done, type History, redone, undone } from "./pure/history.ts";
 import type { Drawn, Picked } from "./pure/nouns.ts";
 import { first, tell, w } from "./page.ts";
 
-export type Tool = "pick" | "corners" | "rectangle" | "opening" | "fixture" | "cut" | "scale" | "picture";
+export type Tool = "pick" | "corners" | "rectangle" | "opening" | "fixture" | "cut" | "split" | "scale" | "picture";
 export type Change = "drawn" | "dragged" | "picked" | "tool" | "noted";
 
 class Store {
@@ -16,6 +16,8 @@ class Store {
   kept: Drawn = first;
   /** A name for the next room, where the import knows one. */
   nextName = "";
+  /** The room that the next line splits. */
+  splitting = "";
   /** Whether the next outside opening that is put is a way out. */
   nextExit = false;
   storey = first.rooms[0]?.storey ?? "";

@@ -9,15 +9,17 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
 
-from farwall.floor.walk.net import Net, matrix
+from farwall.floor.walk.net import Net
+from farwall.floor.walk.system import matrix, still, tangent
 
 _FAINT_M = 200.0
 """Each unknown is held this faintly about its place, so that what nobody measured stays finite."""
-_ROUNDS, _STILL_M, _NEAR_M = 12, 1e-6, 5e-5
+_ROUNDS, _SLOW_ROUNDS, _STILL_M, _NEAR_M = 12, 6, 1e-6, 5e-5
 _HELD = 1e-6
 
 
@@ -47,24 +49,70 @@ def adjusted(
     shares: NDArray[np.float64] | None = None,
 ) -> Adjusted:
     """The least-squares solution of a net, some rows left out, weights times `shares` if given."""
-    x = start
     sigma = np.array([row.sigma_m for row in net.rows])
     weights = (1.0 if shares is None else shares) / sigma**2
     if without:
         weights[list(without)] = 0.0
-    rounds = _ROUNDS if any(row.corners is not None for row in net.rows) else 2
-    for _ in range(rounds):
-        a, b = matrix(net, x)
-        weighted = a * weights[:, None]
-        normal = a.T @ weighted + np.eye(net.unknowns) / _FAINT_M**2
-        right = weighted.T @ b + (0.0 if x is None else x / _FAINT_M**2)
-        new = np.asarray(np.linalg.solve(normal, right), dtype=np.float64)
+    straight = _of_straight(net, weights, without, whole=shares is None)
+    x = _solved(net, straight, weights, start, _ROUNDS)
+    return _judged(x, *matrix(net, x), weights, sigma)
+
+
+Normal = tuple[NDArray[np.float64], NDArray[np.float64]]
+
+
+def _of_straight(
+    net: Net, weights: NDArray[np.float64], without: Collection[int], *, whole: bool
+) -> Normal:
+    """The normal equations of all rows but the diagonals. whole: weights are full but `without`."""
+    straight, told, diagonals = still(net)
+    if not whole:
+        weights = weights.copy()
+        weights[list(diagonals)] = 0.0
+        weighted = straight * weights[:, None]
+        return straight.T @ weighted + np.eye(net.unknowns) / _FAINT_M**2, weighted.T @ told
+    normal, right = (one.copy() for one in _of_all_straight(net))
+    for i in set(without) - set(diagonals):
+        full = 1.0 / net.rows[i].sigma_m ** 2
+        places = list(net.rows[i].parts)
+        row = straight[i, places]
+        normal[np.ix_(places, places)] -= full * np.outer(row, row)
+        right[places] -= full * told[i] * row
+    return normal, right
+
+
+@lru_cache(maxsize=4)
+def _of_all_straight(net: Net) -> Normal:
+    weights = np.array([1.0 / row.sigma_m**2 for row in net.rows])
+    return _of_straight(net, weights, (), whole=False)
+
+
+def _solved(
+    net: Net,
+    straight: Normal,
+    weights: NDArray[np.float64],
+    start: NDArray[np.float64] | None,
+    rounds: int,
+) -> NDArray[np.float64]:
+    """The corners and jambs: straight rows once, diagonals by their tangents round after round."""
+    _, _, diagonals = still(net)
+    kept = [i for i in diagonals if weights[i] > 0]
+    x = start
+    for _ in range(rounds if kept else 1):
+        n, g = straight[0].copy(), straight[1].copy()
+        if x is not None:
+            g += x / _FAINT_M**2
+            for i in kept:
+                places, row, told = tangent(net, i, x)
+                n[np.ix_(places, places)] += weights[i] * np.outer(row, row)
+                g[places] += weights[i] * told * row
+        new = np.asarray(np.linalg.solve(n, g), dtype=np.float64)
         moved = np.inf if x is None else float(np.max(np.abs(new - x)))
         x = new
         if moved < _STILL_M:
             break
     assert x is not None
-    return _judged(x, *matrix(net, x), weights, sigma)
+    return x
 
 
 @dataclass(frozen=True)
@@ -99,8 +147,8 @@ def dropped(net: Net, whole: Adjusted, i: int) -> Dropped:
         if float(np.max(np.abs(step))) < _NEAR_M:
             break
     else:  # a slip so large that the same cofactors lead nowhere
-        slow = adjusted(net, shares=(weights > 0).astype(np.float64))
-        x = slow.x
+        out = [k for k, weight in enumerate(weights) if weight == 0]
+        x = _solved(net, _of_straight(net, weights, out, whole=True), weights, None, _SLOW_ROUNDS)
     a, b = matrix(net, x)
     v = a @ x - b
     spread = own + own**2 / rest

@@ -20,7 +20,7 @@ def floor_of(
     themselves and are left out.
     """
     moves = _moves(closed)
-    shapes = [_shape(closed, n, moves[n]) for n in range(len(closed.walk.rooms))]
+    shapes = [shapely.Polygon(corners) for corners in laid_corners(closed)]
     crossed = tuple(n for n, shape in enumerate(shapes) if not shape.is_valid or shape.area < 0.01)
     rooms = tuple(
         Room(ids[n], polygon_geometry(shape), closed.walk.rooms[n].name)
@@ -32,6 +32,19 @@ def floor_of(
         Exit(f"exit-{one.id}", one.id) for one in openings if one.kind == "outside"
     )  # fmt: skip
     return Floor(rooms, openings), exits, crossed
+
+
+def laid_corners(closed: Closed) -> list[list[Point]]:
+    """The corners of each room [m], groups that no door joins side by side, as in the floor."""
+    moves = _moves(closed)
+    return [
+        [
+            (x + moves[n][0], y + moves[n][1])
+            for k in range(len(room.walls))
+            for x, y in [closed.corner(n, k)]
+        ]
+        for n, room in enumerate(closed.walk.rooms)
+    ]
 
 
 def _moves(closed: Closed) -> list[Point]:
@@ -49,11 +62,6 @@ def _moves(closed: Closed) -> list[Point]:
         by_part[part] = right - low if by_part else 0.0
         right = high + by_part[part] + _APART_M
     return [(by_part[part], 0.0) for part in closed.lay.parts]
-
-
-def _shape(closed: Closed, n: int, move: Point) -> shapely.Polygon:
-    corners = [closed.corner(n, k) for k in range(len(closed.walk.rooms[n].walls))]
-    return shapely.Polygon([(x + move[0], y + move[1]) for x, y in corners])
 
 
 def _openings(

@@ -9,12 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from functools import lru_cache
 from math import hypot, radians, tan
 from typing import Literal
-
-import numpy as np
-from numpy.typing import NDArray
 
 from farwall.floor.walk.lay import Join, Lay, unit
 from farwall.floor.walk.nouns import Spread, Walk
@@ -218,36 +214,3 @@ def _left_of(along: tuple[float, float]) -> tuple[float, float]:
 
 def _step(a: int, b: int, way: tuple[float, float]) -> dict[int, float]:
     return {a: -way[0], a + 1: -way[1], b: way[0], b + 1: way[1]}
-
-
-@lru_cache(maxsize=8)
-def _still(net: Net) -> tuple[NDArray[np.float64], NDArray[np.float64], tuple[int, ...]]:
-    """What stays the same from solution to solution: A, b, and the numbers of the diagonals."""
-    a = np.zeros((len(net.rows), net.unknowns))
-    b = np.array([row.value_m for row in net.rows])
-    for i, row in enumerate(net.rows):
-        for key, part in row.parts.items():
-            a[i, key] += part
-    return a, b, tuple(i for i, row in enumerate(net.rows) if row.corners is not None)
-
-
-def matrix(
-    net: Net, x: NDArray[np.float64] | None
-) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """The system (A, b) about a solution x; before there is one, diagonals say nothing.
-
-    A diagonal stands for its tangent at x, told for x itself and not for the change of x.
-    """
-    still, told, diagonals = _still(net)
-    a, b = still.copy(), told.copy()
-    for i in diagonals:
-        corners = net.rows[i].corners
-        if x is None or corners is None:
-            b[i] = 0.0
-            continue
-        p, q = corners
-        dx, dy = x[q] - x[p], x[q + 1] - x[p + 1]
-        far = hypot(dx, dy) or 1e-9
-        a[i, [p, p + 1, q, q + 1]] = (-dx / far, -dy / far, dx / far, dy / far)
-        b[i] += float(a[i] @ x) - far
-    return a, b

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from farwall.errors import Mistake
 from farwall.floor.walk.nouns import Across, Diagonal, Walk, WalkRoom, WalkWay
 
-MOST_ROOMS, MOST_WALLS, MOST_WALLS_IN_ALL = 60, 60, 800
+MOST_ROOMS, MOST_WALLS, MOST_WALLS_IN_ALL, MOST_OTHERS = 60, 60, 320, 300
 LONGEST_M = 100.0
 DEEPEST_M = 2.0
 _NARROWEST_M = 0.2
@@ -48,8 +48,8 @@ def _too_much(walk: Walk) -> Iterator[Mistake]:
     if sum(len(room.walls) for room in walk.rooms) > MOST_WALLS_IN_ALL:
         yield Mistake("", f"A walk holds at most {MOST_WALLS_IN_ALL} walls.", "Part it.")
     others = sum(len((*room.ways, *room.diagonals, *room.across)) for room in walk.rooms)
-    if others + len(walk.shared) > MOST_WALLS_IN_ALL:
-        what = f"A walk holds at most {MOST_WALLS_IN_ALL} openings and checks."
+    if others + len(walk.shared) > MOST_OTHERS:
+        what = f"A walk holds at most {MOST_OTHERS} openings and checks."
         yield Mistake("", what, "Part it.")
 
 

@@ -25,7 +25,7 @@ LEVEL = 0.05
 """Chance of an alarm over a whole walk without any slip, shared out among its readings."""
 _PRIOR = 0.005
 """Chance of a slip in one reading, a guess."""
-_REFITTED = 10
+_REFITTED, _FEW_REFITTED, _MANY = 10, 6, 400
 _ROUGHEST = 2.5
 _ENOUGH_FREEDOM = 10.0
 _SQUARE_PRIOR = 0.1
@@ -69,7 +69,8 @@ def find(
     known: whether the ways in which readings are misread count.
     """
     able = _able(net, whole, out)
-    ranked = sorted(able, key=lambda i: -abs(whole.w[i]))[:_REFITTED]
+    most = _REFITTED if net.unknowns <= _MANY else _FEW_REFITTED
+    ranked = sorted(able, key=lambda i: -abs(whole.w[i]))[:most]
     fits = {i: dropped(net, whole, i) for i in ranked}
     if not fits:
         return Found(alarm=False, suspects=(), rough=1.0, without=whole)

@@ -19,6 +19,7 @@ from farwall.papers.reading.levels import Level, levels_of
 from farwall.papers.svg import Svg
 
 _MARGIN, _BETWEEN, _HEAD, _HEIGHT, _TALLEST = 24.0, 36.0, 30.0, 620.0, 1900.0
+_ENOUGH = 0.72
 _TYPE = SCREEN_LETTERING
 
 
@@ -86,14 +87,16 @@ def _extent(level: Level) -> tuple[float, float]:
 
 
 def _rows(levels: list[Level], width: float) -> list[list[Level]]:
-    """Storeys in rows: as many beside each other as give the largest scale."""
+    """Storeys in rows: as many beside each other as leave most of the largest scale."""
     if not levels:
         return []
     ways = [
         [levels[start : start + count] for start in range(0, len(levels), count)]
         for count in range(1, len(levels) + 1)
     ]
-    return max(ways, key=lambda rows: (round(_scale(rows, width), 3), -len(rows)))
+    best = max(_scale(rows, width) for rows in ways)
+    enough = [rows for rows in ways if _scale(rows, width) >= _ENOUGH * best]
+    return min(enough, key=len)
 
 
 def _scale(rows: list[list[Level]], width: float) -> float:

@@ -40,6 +40,7 @@ class Bulk:
     rest: bytes
     lines: dict[str, list[Loose]] = field(default_factory=dict)
     dropped: Counter[str] = field(default_factory=Counter)
+    """What was not looked at in the model space, by kind."""
     spoilt: Counter[str] = field(default_factory=Counter)
     """Lines without two sound points, by kind."""
 
@@ -103,7 +104,7 @@ class _Taking:
 
     def _take(self, kind: bytes, start: int, end: int) -> bool:
         if kind in _DROPPED:
-            self.dropped[kind.decode("ascii", "replace")] += 1
+            self.dropped[kind.decode("ascii", "replace")] += not self.block
             return True
         if kind not in {b"LINE", b"LWPOLYLINE"}:
             return False
@@ -113,13 +114,13 @@ class _Taking:
             return False
         try:
             points = _line(tags) if kind == b"LINE" else self._run(tags, start, end)
+            closed = kind == b"LWPOLYLINE" and int(tags.get(b"70") or 0) & 1 == 1
         except (KeyError, ValueError):  # one spoilt line must not cost the whole drawing
             self.spoilt[kind.decode()] += 1
             return True
         if points is None:
             return False
         if tags.get(b"60", b"0").strip() == b"0":
-            closed = kind == b"LWPOLYLINE" and int(tags.get(b"70") or 0) & 1 == 1
             one = Loose(tags.get(b"8", b"0").strip(), tags.get(b"6", b"").strip(), points, closed)
             self.found.setdefault(self.block, []).append(one)
         return True

@@ -141,12 +141,11 @@ def _air(wall: _Wall, units: Units, ways: Ways) -> None:
         return
     seam = upright_line(corners) if corners else None
     names = " and ".join(f"“{room.name}”" for room in sides)
-    where = seam[0] if seam else None
+    where = ((seam[0][0] + seam[1][0]) / 2, (seam[0][1] + seam[1][1]) / 2) if seam else None
     if corners and seam is None:
-        where = corners[0][0], corners[0][1]
         what = f"{names} are open to each other through the floor: a stair or a void."
-        ways.left.append(Note("open-through-floor", what, where))
+        ways.left.append(Note("open-through-floor", what, (corners[0][0], corners[0][1])))
     else:
         ways.openings.append(_told(wall.id, seam, corners, wall, leaf=False))
     what = f"Only air parts {names}. Are they one room, to be sprayed as one?"
-    ways.asks.append(Note("one-room", what))
+    ways.asks.append(Note("one-room", what, where))

@@ -4,28 +4,47 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import numpy as np
+
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.readers.gbxml.openings import ways_of
-from farwall.readers.gbxml.spaces import spaces_of
+from farwall.readers.gbxml.own_polygons import with_own_polygons
+from farwall.readers.gbxml.spaces import Spaces, spaces_of
 from farwall.readers.gbxml.units import Units, number, units_of
+from farwall.readers.hints import Hints, with_scale
 from farwall.readers.told.nouns import Told
+from farwall.readers.told.scale import honest_about_scale, unit_named
 from farwall.readers.xml_text import Node, parse_xml
 
 
-def read_gbxml(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
+def read_gbxml(
+    data: bytes, *, scale_m_per_unit: float | None = None, hints: Hints | None = None
+) -> Reading:
     """The floors in a gbXML file.
 
-    `scale_m_per_unit` [m] overrules what the file says of its unit of length.
-    Raises Refused when it is no such file or holds no space.
+    `scale_m_per_unit` [m] overrules what the file says of its unit of length, as that of the hints
+    does. Rooms have the floor polygons that the file gives them; by the hint `floors="shell"` the
+    lowest faces of their shells, where a polygon lies elsewhere. Raises Refused when it is no such
+    file or holds no space.
     """
     from farwall.readers.told.assemble import assemble
 
-    return assemble(told_of(data, scale_m_per_unit=scale_m_per_unit))
+    told_by = with_scale(hints, scale_m_per_unit)
+    told, spaces = _read(data, told_by.scale_m_per_unit)
+    reading = assemble(told)
+    if told_by.floors == "polygon":
+        reading = with_own_polygons(reading, spaces)
+    return honest_about_scale(reading)
 
 
 def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
-    """All that a gbXML file tells, in metres."""
+    """All that a gbXML file tells, in metres, misplaced floors by their shells."""
+    return _read(data, scale_m_per_unit)[0]
+
+
+@np.errstate(all="ignore")  # sums of areas divide by nothing on some slivers, and say so
+def _read(data: bytes, scale_m_per_unit: float | None) -> tuple[Told, Spaces]:
     root = parse_xml(data)
     if root.name != "gbXML":
         raise Refused(Mistake("", f"Its root is {root.name}, not gbXML.", "Export it as gbXML."))
@@ -34,9 +53,9 @@ def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
     spaces = spaces_of(root, units)
     ways = ways_of(root, units, spaces.pieces)
     north, words = _north(root)
-    return Told(
+    told = Told(
         format="gbXML",
-        length_unit=said.name if scale_m_per_unit is None else "",
+        length_unit=said.name if scale_m_per_unit is None else unit_named(scale_m_per_unit),
         header_unit=said.said,
         scale_m_per_unit=units.length_m or 1.0,
         spaces=tuple(spaces.rooms),
@@ -48,6 +67,7 @@ def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
         left=(*spaces.left, *ways.left),
         asks=(*_unit_asks(units), *spaces.asks, *ways.asks),
     )
+    return told, spaces
 
 
 def _unit_words(said: Units, units: Units) -> tuple[Note, ...]:
@@ -61,7 +81,7 @@ def _unit_asks(units: Units) -> tuple[Note, ...]:
     if units.length_m is not None:
         return ()
     told = f"“{units.said}” is no unit that is known" if units.said else "No unit is told"
-    return (Note("scale", f"{told}. Metres were taken: say how long one unit is."),)
+    return (Note("scale", f"{told}. Say how long one unit is, with --scale."),)
 
 
 def _north(root: Node) -> tuple[float | None, tuple[Note, ...]]:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
 import shapely
 
 from farwall.facts.reading import Note, Stated, StatedKind, Storey
+from farwall.floor.geometry import Point
 from farwall.readers.gbxml.shapes import loops_of, outer_faces, shell_faces
 from farwall.readers.gbxml.units import Units, area_at, metres, number
 from farwall.readers.room_names import is_outdoors
@@ -22,15 +24,27 @@ _OVER = 0.99
 _LIKE = 0.02
 
 
+@dataclass(frozen=True)
+class Misplaced:
+    """A floor polygon that does not lie over its shell, and what its space states."""
+
+    shape: shapely.Polygon
+    stated: Stated | None
+
+
 @dataclass
 class Spaces:
     """Rooms and storeys, with what was mended and what was left.
 
-    `pieces`: by the id of a space the room or the rooms that were made of it.
+    `pieces`: by the id of a space the room or the rooms that were made of it. `misplaced`: by the
+    same id a floor polygon that has the area of its shell and lies elsewhere. `unsure`: names that
+    several spaces bear.
     """
 
     rooms: list[ToldSpace] = field(default_factory=list)
     pieces: dict[str, list[ToldSpace]] = field(default_factory=dict)
+    misplaced: dict[str, Misplaced] = field(default_factory=dict)
+    unsure: set[str] = field(default_factory=set)
     storeys: list[Storey] = field(default_factory=list)
     mended: list[Note] = field(default_factory=list)
     left: list[Note] = field(default_factory=list)
@@ -42,6 +56,8 @@ def spaces_of(root: Node, units: Units) -> Spaces:
     found = Spaces()
     _storeys(root, units, found)
     by_shell: list[tuple[float, float]] = []
+    names = Counter(space.word("Name") for space in root.walk("Space"))
+    found.unsure = {name for name, count in names.items() if count > 1}
     for place, space in enumerate(root.walk("Space")):
         pieces = _rooms(space, place, units, found, by_shell)
         found.rooms += pieces
@@ -73,26 +89,29 @@ def _rooms(
     """A space as a room, or as several where its floor lies in pieces."""
     own = space.get("id") or f"space-{place + 1}"
     name = space.word("Name") or own
+    called = f"{name} {own}" if name in found.unsure else name
     faces, broken = shell_faces(space, units)
     stated = _stated(space, units)
     shell = floor_of(faces, stated_m2=stated.area_m2 if stated else None)
     planar = floor_of([(loop, ()) for loop in loops_of(space.first("PlanarGeometry"), units)])
-    plan = _chosen(name, planar, shell, found)
+    plan = _chosen(called, planar, shell, found)
+    if planar and shell and plan is shell and _alike(planar, shell):
+        found.misplaced[own] = Misplaced(planar.shape, stated)
     if plan is None:
-        what = f"“{name}” (line {space.line}) has no floor that can be read; it is left out."
+        what = f"“{called}” (line {space.line}) has no floor that can be read; it is left out."
         found.left.append(Note("room-without-floor", what))
         return []
     if planar is None:
         by_shell.append((plan.area_m2, _outer_area(space, units)))
-    found.left += floor_words(name, plan, stated.area_m2 if stated else None)
+    found.left += floor_words(called, plan, stated.area_m2 if stated else None)
     if broken:
-        what = f"{broken} faces of “{name}” have too few points or no numbers; passed over."
+        what = f"{broken} faces of “{called}” have too few points or no numbers; passed over."
         found.mended.append(Note("face-broken", what))
     room = ToldSpace(
         own,
         plan.shape,
         name,
-        _storey(name, space, found),
+        _storey(called, space, found),
         plan.floor_m,
         plan.height_m,
         stated,
@@ -124,19 +143,28 @@ def _chosen(name: str, planar: Plan | None, shell: Plan | None, found: Spaces) -
     shared = float(planar.shape.intersection(whole).area) / float(planar.shape.area)
     if shared >= _OVER and not shell.parts:
         return replace(planar, height_m=shell.height_m, floor_m=shell.floor_m, steps=shell.steps)
-    if abs(shell.area_m2 / planar.area_m2 - 1) > _LIKE:
+    if not _alike(planar, shell):
         what = (
             f"The floor polygon of “{name}” has {planar.area_m2:.2f} m², its shell "
             f"{shell.area_m2:.2f} m², and they do not lie over each other. The shell was taken."
         )
-        found.left.append(Note("two-floors", what))
+        found.left.append(Note("two-floors", what, _middle(shell)))
     else:
         what = (
             f"The floor polygon of “{name}” has the area of its shell ({shell.area_m2:.2f} m²) but "
             f"covers {100 * shared:.0f} % of it. The shell was taken: walls and doors fit it."
         )
-        found.mended.append(Note("polygon-misplaced", what))
+        found.mended.append(Note("polygon-misplaced", what, _middle(shell)))
     return shell
+
+
+def _alike(planar: Plan, shell: Plan) -> bool:
+    return abs(shell.area_m2 / planar.area_m2 - 1) <= _LIKE
+
+
+def _middle(plan: Plan) -> Point:
+    point = plan.shape.representative_point()
+    return float(point.x), float(point.y)
 
 
 def _outer_area(space: Node, units: Units) -> float:

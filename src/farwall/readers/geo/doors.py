@@ -18,6 +18,8 @@ _ON_EDGE_M = 0.5
 _USUAL_M = 0.9
 """A leaf's usual width, taken where a point says none. Rank: common practice (no source)."""
 _NEAR_M = 2.0
+_STRAIGHT = 0.7
+"""A shape that fills less of its rectangle is bent; its ends give the line (guess)."""
 _DEEP_M = 0.6
 """A door stands in a wall no deeper than this (guess)."""
 
@@ -58,17 +60,18 @@ def placed(
     `rooms` are those of all storeys; `bounds` go by storey.
     """
     found = Placed([], [], [], [])
-    by_storey = {storey: [r.shape for r in rooms if r.storey == storey] for _, storey in things}
-    trees = {storey: shapely.STRtree(shapes) for storey, shapes in by_storey.items()}
+    walls = {
+        storey: _Walls([r.shape for r in rooms if r.storey == storey])
+        for storey in dict.fromkeys(storey for _, storey in things)
+    }
     number = 0
     for thing, storey in things:
-        tree = trees[storey]
         if thing.kind == "window":
-            line = _line(thing, tree)
+            line = _line(thing, walls[storey])
             if line is not None:
                 found.windows.append(ToldWindow(line, storey=storey))
             continue
-        seam = _line(thing, tree)
+        seam = _line(thing, walls[storey])
         number += 1
         own = thing.id or f"door-{number}"
         if seam is None:
@@ -89,28 +92,36 @@ def placed(
     return found
 
 
-def _line(thing: Thing, tree: shapely.STRtree) -> Line | None:
+class _Walls:
+    """The rooms of a storey and the straight runs of their outlines, found by place."""
+
+    def __init__(self, rooms: Sequence[shapely.Polygon]) -> None:
+        self._rooms = shapely.STRtree(rooms)
+        self._edges = [edge for room in rooms for edge in _edges(room)]
+        self._tree = shapely.STRtree([shapely.LineString(edge) for edge in self._edges])
+
+    def rooms_near(self, area: shapely.Polygon) -> list[shapely.Polygon]:
+        return [self._rooms.geometries[i] for i in self._rooms.query(area.buffer(_NEAR_M))]
+
+    def edge_at(self, spot: shapely.Point) -> Line | None:
+        """The edge nearest to a point, when it is near."""
+        near = self._tree.query_nearest(spot, max_distance=_ON_EDGE_M, all_matches=False)
+        return self._edges[int(near[0])] if len(near) else None
+
+
+def _line(thing: Thing, walls: _Walls) -> Line | None:
     if thing.rings:
         area = shapely.Polygon(thing.rings[0])
-        near = [tree.geometries[i] for i in tree.query(area.buffer(_NEAR_M))]
-        return middle_line(area, near) if area.length > 0.1 else None
+        if area.length <= 0.1:
+            return None
+        straight = area.area >= _STRAIGHT * area.minimum_rotated_rectangle.area
+        return middle_line(area, walls.rooms_near(area)) if straight else farthest(thing.rings[0])
     if thing.line:
         return farthest(thing.line)
-    return _on_edge(thing, tree) if thing.point is not None else None
-
-
-def _on_edge(thing: Thing, tree: shapely.STRtree) -> Line | None:
-    """A line as wide as the door along the edge of a room on which its point lies."""
     if thing.point is None:
         return None
-    spot = shapely.Point(thing.point)
-    best: tuple[float, Line] | None = None
-    for index in tree.query(spot.buffer(_ON_EDGE_M)):
-        for edge in _edges(tree.geometries[index]):
-            away = float(shapely.LineString(edge).distance(spot))
-            if away <= _ON_EDGE_M and (best is None or away < best[0] - 1e-6):
-                best = away, edge
-    return _along(best[1], thing.point, thing.width_m or _USUAL_M) if best else None
+    edge = walls.edge_at(shapely.Point(thing.point))
+    return _along(edge, thing.point, thing.width_m or _USUAL_M) if edge else None
 
 
 def _edges(room: shapely.Polygon) -> list[Line]:

@@ -10,6 +10,7 @@ from typing import Any
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
+from farwall.readers.told.scale import GRID_DECIMALS, unit_named
 
 WGS84_A_M = 6378137.0
 WGS84_F = 1 / 298.257223563
@@ -21,6 +22,7 @@ _UNITS = {
 }  # fmt: skip
 _DEGREE_CODES = {4326, 4258, 4269, 4979}
 _MERCATOR_CODES = {3857, 900913, 102100, 3785}
+_METRIC_CODES = {2056, 2154, 3035, 21781, 27700, 28992, 31466, 31467, 31468, 31469}
 _CODE = re.compile(r"EPSG:{1,2}(?:[\d.]*:)?(\d+)|^(\d{4,6})$", re.I)
 
 
@@ -45,7 +47,8 @@ class Frame:
         x, y = from_mercator(point) if self.mercator else point
         if self.turned and x < 0:
             x += 360.0
-        return (x - self.origin[0]) * self.scale[0], (y - self.origin[1]) * self.scale[1]
+        east, north = (x - self.origin[0]) * self.scale[0], (y - self.origin[1]) * self.scale[1]
+        return round(east, GRID_DECIMALS), round(north, GRID_DECIMALS)
 
 
 def metres_per_degree(latitude_deg: float) -> Point:
@@ -76,11 +79,12 @@ def frame_of(
 ) -> Frame:
     """The frame of a file's points; `scale_m_per_unit` [m] is the user's own word."""
     if scale_m_per_unit is not None:
-        return Frame("m", (0.0, 0.0), (scale_m_per_unit, scale_m_per_unit))
+        own = unit_named(scale_m_per_unit)
+        return Frame(own, (0.0, 0.0), (scale_m_per_unit, scale_m_per_unit))
     unit = _UNITS.get(str(collection.get("units", "")).strip().lower())
     name, code = _crs(collection)
     if unit is not None:
-        return Frame("m", (0.0, 0.0), (unit, unit), said=str(collection["units"]))
+        return Frame(unit_named(unit), (0.0, 0.0), (unit, unit), said=str(collection["units"]))
     if code in _MERCATOR_CODES and not _are_degrees(points):
         return _mercator(points, name)
     turned = _crosses_date_line(points)
@@ -111,23 +115,22 @@ def _mercator(points: Sequence[Point], name: str) -> Frame:
 
 
 def _metres(name: str, code: int | None) -> Frame:
+    frame = Frame("m", (0.0, 0.0), (1.0, 1.0), said=name)
+    if code is not None and not _is_metric(code):
+        ask = f"How long is one unit of the frame {name}? Some map frames count in feet: --scale."
+        return replace(frame, asks=(Note("scale", ask),))
     told = f"The file names the frame {name}; m" if name else "The file tells no unit of length; m"
     what = f"{told}etres were taken, for degrees of one building would be smaller numbers."
-    asks: tuple[Note, ...] = ()
-    if code is not None and not _is_metric(code):
-        ask = f"Is one unit of the frame {name} a metre? Some map frames count in feet."
-        asks = (Note("scale", ask),)
-    return Frame(
-        "m", (0.0, 0.0), (1.0, 1.0), said=name, mended=(Note("unit-metres", what),), asks=asks
-    )
+    return replace(frame, mended=(Note("unit-metres", what),))
 
 
 def _is_metric(code: int) -> bool:
-    """Whether a code is one of the universal transverse Mercator frames in metres.
+    """Whether a code is a frame in metres: universal transverse Mercator, and some of countries.
 
     Source: the EPSG register's ranges for WGS 84 and ETRS89 zones (from memory).
     """
-    return 32601 <= code <= 32660 or 32701 <= code <= 32760 or 25828 <= code <= 25838
+    zones = 32601 <= code <= 32660 or 32701 <= code <= 32760 or 25828 <= code <= 25838
+    return zones or code in _METRIC_CODES
 
 
 def _crs(collection: Mapping[str, Any]) -> tuple[str, int | None]:

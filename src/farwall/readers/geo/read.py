@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
+import numpy as np
 import shapely
 
 from farwall.errors import Mistake, Refused
@@ -17,7 +18,7 @@ from farwall.readers.geo.frame import Frame, frame_of
 from farwall.readers.geo.regions import name_of, regions_of
 from farwall.readers.geo.things import MOST_POINTS, Thing, things_of
 from farwall.readers.room_names import Ids, is_outdoors, slug
-from farwall.readers.told.nouns import Told, ToldSpace
+from farwall.readers.told.nouns import Told, ToldFixture, ToldSpace
 
 _ONE_STOREY = "storey-1"
 _LEAST_M2 = 0.01
@@ -31,6 +32,7 @@ class _Found:
     left: list[Note] = field(default_factory=list)
 
 
+@np.errstate(all="ignore")  # sums of areas divide by nothing on some slivers, and say so
 def told_of(collection: Mapping[str, Any], *, scale_m_per_unit: float | None = None) -> Told:
     """All that a collection of features tells. Raises Refused when no polygon is in it."""
     things, broken = things_of(collection["features"])
@@ -55,12 +57,17 @@ def told_of(collection: Mapping[str, Any], *, scale_m_per_unit: float | None = N
     _say_others(local, found)
     return Told(
         format="GeoJSON",
-        length_unit=frame.unit if scale_m_per_unit is None else "",
+        length_unit=frame.unit,
         header_unit=frame.said,
         scale_m_per_unit=frame.scale[1],
         spaces=tuple(found.rooms),
         openings=tuple(doors.openings),
         windows=tuple(doors.windows),
+        fixtures=tuple(
+            ToldFixture("column", _polygon(t), _storey(t))
+            for t in local
+            if t.kind == "column" and t.rings
+        ),
         storeys=_storeys(local, found.rooms),
         mended=(*frame.mended, *found.mended),
         left=tuple(found.left),
@@ -99,7 +106,6 @@ def _bounds(things: Sequence[Thing]) -> dict[str, Bounds]:
 
 
 def _rooms(things: Sequence[Thing], found: _Found) -> None:
-    stairs = 0
     for thing in things:
         outdoors = thing.kind == "zone" and is_outdoors(thing.name)
         if not thing.rings or not (thing.kind in ("room", "stairs") or outdoors):
@@ -110,16 +116,15 @@ def _rooms(things: Sequence[Thing], found: _Found) -> None:
             what = f"The outline of “{name}” is not sound."
             found.left.append(Note("room-unsound", what, thing.rings[0][0]))
             continue
-        stairs += thing.kind == "stairs"
         own = found.ids.take(thing.id or slug(name or thing.word))
         outdoors = outdoors or is_outdoors(name)
         found.rooms.append(ToldSpace(own, shape, name, _storey(thing), outdoors=outdoors))
+        if thing.kind == "stairs":
+            what = f"“{name}” ({shape.area:.1f} m²) is read as a room, for one walks over it."
+            found.left.append(Note("stairs-as-rooms", what, _middle(shape)))
         if thing.several:
             what = f"“{name or own}” stands on several levels; it was taken on the first."
             found.mended.append(Note("several-levels", what, _middle(shape)))
-    if stairs:
-        what = f"{stairs} × stairs read as rooms, for one walks over them. Look at the places."
-        found.left.append(Note("stairs-as-rooms", what))
 
 
 def _regions(things: Sequence[Thing], found: _Found) -> None:
@@ -174,7 +179,7 @@ def _say_doors(doors: Placed, found: _Found) -> None:
 def _say_others(things: Sequence[Thing], found: _Found) -> None:
     others: Counter[str] = Counter()
     for thing in things:
-        if thing.kind in ("door", "window"):
+        if thing.kind in ("door", "window") or (thing.kind == "column" and thing.rings):
             continue
         if thing.kind == "zone" and is_outdoors(thing.name):
             continue

@@ -16,9 +16,19 @@ from farwall.floor.geometry import Point
 
 Json = Mapping[str, Any]
 Kind = Literal[
-    "room", "door", "passage", "window", "wall", "outline", "stairs", "shaft", "zone", "other"
+    "room",
+    "door",
+    "passage",
+    "window",
+    "wall",
+    "outline",
+    "stairs",
+    "shaft",
+    "column",
+    "zone",
+    "other",
 ]
-MOST_POINTS = 500_000
+MOST_POINTS = 200_000
 _ROOMS = {
     "room", "bathroom", "kitchen", "bedroom", "office", "hall", "corridor", "closet", "storage",
     "garage", "livingroom", "living_room", "toilet", "space", "lobby", "laundry", "area", "hallway",
@@ -29,7 +39,8 @@ _WORDS: dict[str, Kind] = {
     "window": "window", "wall": "wall", "building_outline": "outline", "outline": "outline",
     "level": "outline", "footprint": "outline", "stairs": "stairs", "steps": "stairs",
     "elevator": "shaft", "lift": "shaft", "shaft": "shaft", "inaccessible_space": "shaft",
-    "column": "shaft", "no_geometry": "zone", "zone": "zone", "unit": "zone",
+    "verticalpassage": "stairs", "column": "column", "pillar": "column",
+    "no_geometry": "zone", "zone": "zone", "unit": "zone",
 }  # fmt: skip
 _WIDTH = re.compile(r"^\s*(\d+(?:[.,]\d+)?)\s*(m|cm|mm|ft|in|'|\"|)\s*$", re.I)
 _LENGTHS = {"": 1.0, "m": 1.0, "cm": 0.01, "mm": 0.001, "ft": 0.3048, "'": 0.3048, "in": 0.0254,
@@ -161,7 +172,7 @@ def tags_of(feature: Json) -> dict[str, Any]:
 
 
 def _kind(tags: Json) -> tuple[Kind, str]:
-    for key in ("indoor", "kind", "type", "class"):
+    for key in ("indoor", "kind", "type", "class", "buildingpart"):
         word = str(tags.get(key) or "").strip().lower()
         if word and word not in {"yes", "no"} and not (key == "type" and word == "multipolygon"):
             if key == "indoor" and str(tags.get("stairs") or "").lower() == "yes":
@@ -170,6 +181,8 @@ def _kind(tags: Json) -> tuple[Kind, str]:
     for key in ("door", "entrance", "window"):
         if key in tags:
             return ("window" if key == "window" else "door"), key
+    if str(tags.get("room") or "no").lower() != "no":
+        return "room", "room"
     return "other", ""
 
 

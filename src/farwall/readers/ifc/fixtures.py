@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Mapping, Sequence
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
+from farwall.floor.geometry import polygon_geometry
 from farwall.readers.ifc.frame import Frame
 from farwall.readers.ifc.load import Entity, Model
 from farwall.readers.ifc.shapes import Body
 from farwall.readers.ifc.tree import placement, storey_of
-from farwall.readers.told.nouns import ToldFixture
+from farwall.readers.told.nouns import ToldFixture, ToldSpace
 
 _CLASSES = (
     "IfcFlowTerminal",
@@ -40,13 +40,12 @@ _BY_TYPE = {
     "DRAWOFFCOCK": "tap",
 }
 _POINTS = {"drain", "tap", "outlet"}
-_POINT_M = 0.05
+_POINT_M = 0.06
+"""Half a side of the square that stands for what has no outline, or next to none."""
 _IN_ROOM = 0.5
-_LEFT_ASIDE = {
-    "IfcFurnishingElement": "furniture, which is moved before a floor is stained",
-    "IfcStair": "stair: keep its foot dry",
-    "IfcRamp": "ramp: look where it meets the floor",
-}
+_STAIRS = ("IfcStairFlight", "IfcStair", "IfcRampFlight", "IfcRamp")
+_FOOT_M, _AT_FOOT_M, _HEADROOM_M = 0.3, 0.6, 1.2
+"""At its foot; how far a room may lie from it; under what nobody stands and sprays. Rank: guess."""
 
 
 def fixture_elements(model: Model) -> list[Entity]:
@@ -75,14 +74,51 @@ def fixtures_of(
     return found
 
 
-def left_aside(model: Model) -> list[Note]:
-    """What stands in the model and is not read, counted by kind."""
+def stair_elements(model: Model) -> list[Entity]:
+    """Flights, and stairs and ramps that have a body of their own."""
+    every = [e for name in _STAIRS for e in model.by_type(name)]
+    return [e for e in every if getattr(e, "Representation", None) is not None]
+
+
+def left_aside(
+    model: Model,
+    stairs: Sequence[Entity],
+    bodies: Mapping[int, Body],
+    frame: Frame,
+    spaces: Sequence[ToldSpace],
+) -> list[Note]:
+    """What stands in the model and is not read: each stair by the room at its foot, furniture."""
     notes = []
-    for name, words in _LEFT_ASIDE.items():
-        count = Counter(storey_of(element) for element in model.by_type(name)).total()
-        if count:
-            notes.append(Note("not-read", f"{count} × {words}."))
+    for element in stairs:
+        body = bodies.get(element.id())
+        if body is not None:
+            notes.append(_stair(body, frame, spaces))
+    count = len(model.by_type("IfcFurnishingElement"))
+    if count:
+        what = f"{count} × furniture, which is moved before a floor is stained."
+        notes.append(Note("not-read", what))
     return notes
+
+
+def _stair(body: Body, frame: Frame, spaces: Sequence[ToldSpace]) -> Note:
+    """Where a flight meets the slab, and in which room."""
+    low = body.corners[body.corners[:, 2] <= body.low_m + _FOOT_M]
+    x, y = (float(value) for value in low[:, :2].mean(axis=0))
+    foot = shapely.Point(x, y)
+    near = [
+        (float(space.shape.distance(foot)), space.name or space.id)
+        for space in spaces
+        if space.floor_m is None or abs(space.floor_m - body.low_m + frame.zero_m) <= _AT_FOOT_M
+    ]
+    away, name = min(near, default=(_AT_FOOT_M + 1, ""))
+    at = f" in {name}" if away <= _AT_FOOT_M else ""
+    what = f"A “stair” (a flight or a ramp) meets the floor{at}: what lies under it is kept dry."
+    under = body.corners[body.corners[:, 2] <= body.low_m + _HEADROOM_M]
+    hull = shapely.MultiPoint(under[:, :2]).convex_hull
+    shape = (
+        polygon_geometry(hull) if isinstance(hull, shapely.Polygon) and hull.area > 0.1 else None
+    )
+    return Note("stair", what, (round(x, 4), round(y, 4)), shape)
 
 
 def _kind(element: Entity) -> str:
@@ -109,7 +145,7 @@ def _type(element: Entity) -> Entity | None:
 def _outline(element: Entity, kind: str, body: Body | None, frame: Frame) -> shapely.Polygon | None:
     if body is not None:
         hull = shapely.MultiPoint(body.corners[:, :2]).convex_hull
-        if isinstance(hull, shapely.Polygon) and hull.area > _POINT_M**2:
+        if isinstance(hull, shapely.Polygon) and hull.area >= (2 * _POINT_M) ** 2:
             return hull
         return _spot(hull.centroid)
     matrix = placement(element)

@@ -70,7 +70,7 @@ def north_of(model: Model) -> float | None:
     """Where north lies, degrees clockwise from the plan's up; None where the file does not say.
 
     IfcGeometricRepresentationContext.TrueNorth is the direction of north in the model's x and y.
-    Source: ISO 16739-1:2018, IfcGeometricRepresentationContext.
+    Source: [iso-16739].
     """
     for context in model.by_type("IfcGeometricRepresentationContext", include_subtypes=False):
         north = _ratios(context.TrueNorth)

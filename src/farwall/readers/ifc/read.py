@@ -10,10 +10,11 @@ import numpy as np
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.readers.ifc.edges import open_edges_of
-from farwall.readers.ifc.fixtures import fixture_elements, fixtures_of, left_aside
+from farwall.readers.ifc.fixtures import fixture_elements, fixtures_of, left_aside, stair_elements
 from farwall.readers.ifc.frame import Frame, north_of, storeys_of, zero_of
 from farwall.readers.ifc.graph import graph_of
 from farwall.readers.ifc.load import Entity, Model, load
+from farwall.readers.ifc.parts import insist_parts_end
 from farwall.readers.ifc.shapes import bodies_of
 from farwall.readers.ifc.spaces import shapes_by_storey, spaces_of
 from farwall.readers.ifc.unit import Units, unit_notes, units_of
@@ -51,16 +52,17 @@ def read_ifc(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
 
 def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
     graph = graph_of(model)
+    insist_parts_end(model)
     told_units = units_of(model)
     units = _overruled(told_units, scale_m_per_unit)
     factor = units.length_m / told_units.length_m
     frame = Frame(units, factor, zero_of(model, units))
     spaces, doors, windows = (_all(model, name) for name in ("IfcSpace", "IfcDoor", "IfcWindow"))
     bare = _bare_openings(model)
-    stands = fixture_elements(model)
-    _check_count(spaces, doors, windows, bare, stands)
+    stands, stairs = fixture_elements(model), stair_elements(model)
+    _check_count(spaces, doors, windows, bare, stands, stairs)
     holes = [o if (o := opening_in(e)) is not None else e for e in (*doors, *windows)]
-    wanted = _unique([*spaces, *holes, *bare, *stands])
+    wanted = _unique([*spaces, *holes, *bare, *stands, *stairs])
     whole = [e for e in wanted if not graph.leads_to_broken(e.id())]
     bodies = bodies_of(model, whole, factor)
     without = [e for e in (*doors, *windows) if _bodiless(e, bodies)]
@@ -95,7 +97,7 @@ def _read(model: Model, scale_m_per_unit: float | None) -> Reading:
         left=(
             *told_spaces.left,
             *edges.left,
-            *left_aside(model),
+            *left_aside(model, stairs, bodies, frame, told_spaces.spaces),
             *_broken(len(wanted) - len(whole)),
         ),
         asks=tuple(unit_notes(units, widths, rises)),
@@ -122,7 +124,14 @@ def _overruled(told: Units, scale_m_per_unit: float | None) -> Units:
 def _without_scale(reading: Reading) -> Reading:
     what = "The file declares no unit of length. Say the metres of a unit with --scale."
     asks = (Note("scale", what), *(n for n in reading.asks if n.code != "unit-doubted"))
-    return replace(reading, scale_m_per_unit=None, length_unit="", header_unit="", asks=asks)
+    return replace(
+        reading,
+        scale_m_per_unit=None,
+        length_unit="",
+        header_unit="",
+        asks=asks,
+        shapes_m_per_unit=1.0,
+    )
 
 
 def _all(model: Model, name: str) -> list[Entity]:

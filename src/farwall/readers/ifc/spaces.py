@@ -127,7 +127,9 @@ def _names(elements: Sequence[Entity]) -> dict[int, str]:
     pairs = {e.id(): (_text(e.LongName), _text(e.Name)) for e in elements}
     often = Counter(long for long, _ in pairs.values() if long)
     return {
-        number: (f"{long} {short}".strip() if often[long] > 1 else long) if long else short
+        number: (f"{long} {short}".strip() if often[long] > 1 else long)
+        if long
+        else short or f"Space {number}"
         for number, (long, short) in pairs.items()
     }
 

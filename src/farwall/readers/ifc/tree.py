@@ -69,7 +69,7 @@ def placement_matrix(one: Entity | None) -> Matrix | None:
 def axes_matrix(position: Entity | None) -> Matrix | None:
     """The frame of an axis placement in the frame around it, (4, 4); None where it is unsound.
 
-    Its z is `Axis`, its x `RefDirection` made square to that. Source: ISO 16739-1:2018,
+    Its z is `Axis`, its x `RefDirection` made square to that. Source: [iso-16739]
     IfcBuildAxes and IfcBuild2Axes.
     """
     matrix = np.eye(4)

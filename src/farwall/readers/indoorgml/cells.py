@@ -15,7 +15,8 @@ from farwall.readers.indoorgml.gml import faces_of, target
 from farwall.readers.told.shells import Face, Plan, floor_of, outline_of
 from farwall.readers.xml_text import Node
 
-_DOORS = {"ConnectionSpace", "AnchorSpace"}
+_DOORWAY_M2 = 4.0
+"""A gate of 4 m in a wall of 1 m (guess)."""
 _SOLID = {"NonNavigableSpace", "ObjectSpace", "Obstacle"}
 _STOREY = re.compile(r"storey\s*=\s*\"?([^\":;]+)", re.I)
 
@@ -77,7 +78,7 @@ def _cell(node: Node, own: str, name: str, by_id: Mapping[str, Node], unit_m: fl
     return Cell(
         own,
         name,
-        _kind(node, name),
+        _kind(node, name, float(plan.shape.area)),
         plan,
         outline,
         storey[1].strip() if storey else "",
@@ -96,11 +97,13 @@ def _scaled(face: Face, unit_m: float) -> Face:
     ]
 
 
-def _kind(node: Node, name: str) -> str:
-    if node.name == "AnchorSpace":
-        return "way out"
-    if node.name in _DOORS or re.search(r"\bdoor\b", name, re.I):
-        return "door"
+def _kind(node: Node, name: str, area_m2: float) -> str:
+    """What a cell is; one larger than any doorway is a room, whatever it is called."""
+    if area_m2 < _DOORWAY_M2:
+        if node.name == "AnchorSpace":
+            return "way out"
+        if node.name == "ConnectionSpace" or re.search(r"\bdoor\b", name, re.I):
+            return "door"
     return "solid" if node.name in _SOLID else "room"
 
 

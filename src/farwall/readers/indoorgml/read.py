@@ -6,13 +6,18 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from statistics import median
 
+import numpy as np
+
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading, Storey
+from farwall.floor.geometry import Point
 from farwall.readers.indoorgml.cells import Cell, cells_of
 from farwall.readers.indoorgml.ways import Way, Ways, middle_of, ways_of
 from farwall.readers.room_names import is_outdoors
+from farwall.readers.told.doorways import Line
 from farwall.readers.told.levels import by_height, floor_words, pieces_of
 from farwall.readers.told.nouns import Told, ToldSpace
+from farwall.readers.told.scale import honest_about_scale, unit_named
 from farwall.readers.xml_text import Node, parse_xml
 
 _ROOTS = ("IndoorFeatures", "PrimalSpaceFeatures")
@@ -27,9 +32,10 @@ def read_indoorgml(data: bytes, *, scale_m_per_unit: float | None = None) -> Rea
     """
     from farwall.readers.told.assemble import assemble
 
-    return assemble(told_of(data, scale_m_per_unit=scale_m_per_unit))
+    return honest_about_scale(assemble(told_of(data, scale_m_per_unit=scale_m_per_unit)))
 
 
+@np.errstate(all="ignore")  # sums of areas divide by nothing on some slivers, and say so
 def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
     """All that an IndoorGML file tells, in metres."""
     root = parse_xml(data)
@@ -45,7 +51,7 @@ def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
     asked = _unit_asked(cells) if scale_m_per_unit is None else ()
     return Told(
         format="IndoorGML",
-        length_unit="m" if scale_m_per_unit is None else "",
+        length_unit=unit_named(unit_m),
         header_unit="",
         scale_m_per_unit=unit_m,
         spaces=tuple(rooms),
@@ -55,7 +61,7 @@ def told_of(data: bytes, *, scale_m_per_unit: float | None = None) -> Told:
         ),
         storeys=(*named, *storeys),
         mended=(*_unit_said(root, scale_m_per_unit), *by_level, *_paired(ways)),
-        left=(*_cells_left(cells, bare), *_ways_left(ways)),
+        left=(*_cells_left(cells, bare), *_ways_left(ways), *_bare(ways)),
         asks=(*asked, *_leaves(ways)),
         wall_m=_WALL_M,
     )
@@ -119,11 +125,12 @@ def _unit_asked(cells: Sequence[Cell]) -> tuple[Note, ...]:
 def _paired(ways: Ways) -> tuple[Note, ...]:
     if not ways.total:
         return ()
-    placed, storeys = len(ways.placed), len(ways.between_storeys)
+    placed, storeys, lost = len(ways.placed), len(ways.between_storeys), len(ways.unplaced)
+    count = placed + storeys + lost
     what = (
-        f"{ways.total} transitions make {placed + storeys + len(ways.unplaced)} ways between two "
-        f"cells, those in both directions counted once: {placed} are openings in plan, "
-        f"{storeys} lead from storey to storey, {len(ways.unplaced)} have no place."
+        f"{ways.total} transitions make {count} way{'' if count == 1 else 's'} between two cells, "
+        f"those in both directions counted once: {placed} in plan as openings, {storeys} from "
+        f"storey to storey, {lost} without a place."
     )
     return (Note("transitions-paired", what),)
 
@@ -133,6 +140,10 @@ def _cells_left(cells: Sequence[Cell], bare: Sequence[tuple[str, int]]) -> list[
         Note("room-without-floor", f"The cell “{name}” (line {line}) has no floor; left out.")
         for name, line in bare
     ]
+    others = sum(bool(cell.other) for cell in cells)
+    if others:
+        what = f"{others} × object of another file left aside: that file was not opened."
+        notes.append(Note("not-read", what))
     for cell in cells:
         middle = cell.plan.shape.representative_point()
         at = float(middle.x), float(middle.y)
@@ -178,3 +189,23 @@ def _leaves(ways: Ways) -> tuple[Note, ...]:
         "taken as open. Say which are doors: a seam can hide under a leaf."
     )
     return (Note("leaf", what),)
+
+
+def _bare(ways: Ways) -> list[Note]:
+    """One line for each opening whose leaf is not told, so that each can be answered."""
+    names = {"+".join(way.ids): way.cells for way in ways.placed}
+    return [
+        Note(
+            "no-leaf",
+            f"The opening {way.width_m or 0:.2f} m wide between “{names[way.id][0].name}” and "
+            f"“{names[way.id][1].name}” is taken as open: no leaf is told in it.",
+            _between(way.seam),
+        )
+        for way in ways.openings
+        if way.id in names and way.seam is not None
+    ]
+
+
+def _between(seam: Line) -> Point:
+    (x1, y1), (x2, y2) = seam
+    return (x1 + x2) / 2, (y1 + y2) / 2

@@ -19,7 +19,6 @@ from farwall.readers.room_names import Ids, slug
 from farwall.readers.sizes import StatedSize
 from farwall.units import M_PER_FT
 
-STOREY = Storey("storey-1", "")
 _CLOSET_M2 = 4.0
 _KINK_M = 0.0005
 """Corners nearer than this to a straight line come from rounding, not from the drawing."""
@@ -33,11 +32,14 @@ class Parts:
     ways: Ways
     standing: list[Standing]
     mended: list[Note]
+    storeys: tuple[Storey, ...]
+    asks: tuple[Note, ...]
 
 
 def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
     """The reading, its lower left corner at the origin."""
     faces, ways = parts.faces, parts.ways
+    storeys = [storey.id for storey in parts.storeys]
     found_rooms, order = _in_reading_order(faces.rooms)
     corner = _corner(faces)
     names, guessed = _names(found_rooms)
@@ -47,7 +49,12 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
         for found, name in zip(found_rooms, names, strict=True)
     ]
     rooms = tuple(
-        Room(room_id, polygon_geometry(_shifted(found.shape, corner)), name, STOREY.id)
+        Room(
+            room_id,
+            polygon_geometry(_shifted(found.shape, corner)),
+            name,
+            storeys[found.storey],
+        )
         for room_id, found, name in zip(room_ids, found_rooms, names, strict=True)
     )
     openings, exits = _openings(ways.openings, room_ids, order, corner)
@@ -75,11 +82,11 @@ def assemble(sheet: Sheet, unit: UnitFinding, parts: Parts) -> Reading:
         scale_m_per_unit=unit.scale,
         floor=floor,
         exits=exits,
-        storeys=(STOREY,) if rooms else (),
+        storeys=parts.storeys if rooms else (),
         stated=stated,
         mended=tuple(_moved(note, corner) for note in notes),
         left=tuple(_moved(note, corner) for note in left),
-        asks=(*unit.asks, *_asks(rooms, exits, faces)),
+        asks=(*unit.asks, *parts.asks, *_asks(rooms, exits, faces)),
         shapes_m_per_unit=unit.working_scale if unit.scale is None else None,
         origin_m=corner,
     )

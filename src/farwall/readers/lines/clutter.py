@@ -19,20 +19,21 @@ from farwall.readers.lines.parallels import Strokes
 from farwall.readers.lines.sheet import Role, Sheet, Stroke
 from farwall.readers.lines.swings import door_swings
 
-_ONE_LAYER = 0.9
-
 
 def cleared(sheet: Sheet) -> tuple[Sheet, list[Note]]:
     """A sheet in metres without strokes that cannot be walls, and a note for each group.
 
-    Only strokes whose layer says nothing are looked at, or all where nearly all lie on one layer.
+    Only strokes whose layer says nothing are looked at, or all where everything lies on one layer.
     """
     role = _untold(sheet)
     if role is None:
         return sheet, []
+    # Symbols close no rooms where anything else is drawn: `bounds` passes them over.
     untold = [s for s in sheet.strokes if s.role is role]
+    untold = [s for s in untold if not s.block] or untold
     leaves = set(map(id, leaves_among(untold, door_swings(sheet))))
-    work = _Work([s for s in untold if id(s) not in leaves])
+    looked_at = [s for s in untold if id(s) not in leaves]
+    work = _Work(looked_at)
     work.drop("border", find_frame(work.left, sheet.swings), "the border of the sheet")
     title = find_title(work.left, sheet.words, sheet.swings)
     work.drop("title-block", title, "a title block")
@@ -45,7 +46,8 @@ def cleared(sheet: Sheet) -> tuple[Sheet, list[Note]]:
     work.drop("treads", treads, "treads of stairs. Strike the stairs out of the floor")
     stuff = find_furniture(work.left, sheet.words, sheet.swings)
     work.drop("furniture", stuff, "furniture: closed shapes with open floor beside them")
-    others = [s for s in sheet.strokes if s.role is not role or id(s) in leaves]
+    seen = set(map(id, looked_at))
+    others = [s for s in sheet.strokes if id(s) not in seen]
     return replace(sheet, strokes=(*others, *work.left.given)), work.notes
 
 
@@ -54,8 +56,8 @@ def _untold(sheet: Sheet) -> Role | None:
     walls = [s for s in sheet.strokes if s.role in {Role.WALL, Role.AREA}]
     if not walls:
         return Role.OTHER
-    one = len({s.layer for s in walls}) == 1 and walls[0].role is Role.WALL
-    return Role.WALL if one and len(walls) > _ONE_LAYER * len(sheet.strokes) else None
+    layers = {s.layer for s in sheet.strokes} | {w.layer for w in sheet.words}
+    return Role.WALL if len(layers) == 1 and walls[0].role is Role.WALL else None
 
 
 def _all(sets: Iterable[frozenset[int]]) -> set[int]:

@@ -16,7 +16,7 @@ import shapely
 
 from farwall.floor.geometry import Point
 from farwall.readers.lines.sheet import Measure, Role, Sheet, Stroke, Words
-from farwall.readers.sizes import length_m
+from farwall.readers.sizes import door_code, length_m
 
 _NUMBER = re.compile(r"\d{1,6}(?:[.,]\d{1,3})?")
 _BESIDE, _TICK, _PAST, _ON = 2.2, 2.5, 3.5, 0.2  # in heights of the lettering
@@ -33,11 +33,18 @@ class Dimensions:
 
 
 def loose_dimensions(sheet: Sheet) -> Dimensions:
-    """The dimensions that are drawn as loose strokes, whatever layer they are on."""
+    """The dimensions that are drawn as loose strokes on layers that could hold them.
+
+    A stroke on a layer of doors, casework or, beside other layers, walls is none.
+    """
     numbers = [w for w in sheet.words if w.height > 0 and _is_length(w.text)]
     if not numbers:
         return Dimensions((), frozenset())
-    return _Search(sheet.strokes).run(numbers)
+    roles = {s.role for s in sheet.strokes}
+    could = roles if roles == {Role.WALL} else {Role.OTHER, Role.PAPER}
+    places = [i for i, s in enumerate(sheet.strokes) if s.role in could]
+    found = _Search([sheet.strokes[i] for i in places]).run(numbers)
+    return Dimensions(found.measures, frozenset(places[i] for i in found.strokes))
 
 
 def _is_length(text: str) -> bool:
@@ -80,6 +87,8 @@ class _Search:
         """The length between the marks on both sides of the number, with all strokes of it."""
         stroke, middle = self.strokes[index], _along(self.strokes[index], words.at)
         marks = self._marks(index, words.height)
+        if door_code(words.text) and not self._ticked(index, marks):
+            return None
         before = [m for m in marks if m[0] <= middle]
         after = [m for m in marks if m[0] > middle]
         if not before or not after:
@@ -94,6 +103,15 @@ class _Search:
         )
         own = {index, *(i for _, group in marks for i in group)}
         return Measure(end - start, words.text.strip(), at), own
+
+    def _ticked(self, index: int, marks: Sequence[tuple[float, tuple[int, ...]]]) -> bool:
+        """Whether slanted strokes mark the ends; by a door's size all lines are square."""
+        way = _way(self.strokes[index])
+        slanted = [
+            any(_SQUARE < abs(_cosine(self.strokes[i], way)) < _ALONG for i in group)
+            for _, group in marks
+        ]
+        return sum(slanted) >= 2
 
     def _marks(self, index: int, height: float) -> list[tuple[float, tuple[int, ...]]]:
         """How far along the line each mark is, with its strokes."""
@@ -124,7 +142,7 @@ class _Search:
             return ends[tip]
         if turn < _SQUARE and other.length > height:
             nearer = min(map(abs, aside))
-            crosses = aside[0] * aside[1] <= 0 or nearer < _ON * height
+            crosses = aside[0] * aside[1] < 0 and nearer > 0.5 * _ON * height
             if crosses and nearer < _PAST * height and self._stops_free(other, line, height):
                 return sum(ends) / 2
         return None
@@ -175,17 +193,10 @@ def _aside(stroke: Stroke, point: Point) -> float:
 
 
 def without_dimensions(sheet: Sheet) -> tuple[Sheet, int]:
-    """The sheet with its loose dimensions as measures, and how many there were.
-
-    Their strokes go, unless a layer of walls says otherwise of them.
-    """
+    """The sheet with its loose dimensions as measures, not strokes, and how many there were."""
     found = loose_dimensions(sheet)
     if not found.measures:
         return sheet, 0
-    named = {s.role for s in sheet.strokes} - {Role.WALL, Role.PAPER}
-    walls = Role.WALL if named else None
-    kept = tuple(
-        s for i, s in enumerate(sheet.strokes) if i not in found.strokes or s.role is walls
-    )
+    kept = tuple(s for i, s in enumerate(sheet.strokes) if i not in found.strokes)
     measures = (*sheet.measures, *found.measures)
     return replace(sheet, strokes=kept, measures=measures), len(found.measures)

@@ -7,9 +7,9 @@ from collections.abc import Sequence
 
 import numpy as np
 import shapely
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
+from farwall.readers.lines.groups import numbered
+from farwall.readers.lines.mend import SNAP_M
 from farwall.readers.lines.parallels import Strokes, in_twos
 from farwall.readers.lines.sheet import Swing, Words
 
@@ -25,20 +25,19 @@ _TITLE = re.compile(
 )
 
 
-def connected(strokes: Strokes) -> np.ndarray:
+def connected(strokes: Strokes, within_m: float = _MET_M) -> np.ndarray:
     """For each stroke the number of the piece of drawing it hangs together with."""
     count = len(strokes.given)
-    first, second = strokes.tree.query(strokes.lines, predicate="dwithin", distance=_MET_M)
-    graph = coo_matrix((np.ones(len(first)), (first, second)), shape=(count, count))
-    labels: np.ndarray = connected_components(graph, directed=False)[1]
-    return labels
+    first, second = strokes.tree.query(strokes.lines, predicate="dwithin", distance=within_m)
+    ahead = first < second
+    return numbered(count, first[ahead].tolist(), second[ahead].tolist())
 
 
 def find_frame(strokes: Strokes, swings: Sequence[Swing]) -> set[int]:
     """Places of the strokes of a border, with all that hangs on it or lies outside it."""
     if len(strokes.given) < 4 + _PLAN_STROKES:
         return set()
-    labels = connected(strokes)
+    labels = connected(strokes, SNAP_M)
     low, high = extremes(strokes, labels)
     whole = np.ptp(strokes.ends.reshape(-1, 2), axis=0)
     sizes = high - low
@@ -76,11 +75,19 @@ def _is_frame(
     clear = max(_CLEAR_M, _CLEAR_SHARE * float((high - low).max()))
     sides = int((plan_low - low > clear).sum() + (high - plan_high > clear).sum())
     share = float(np.prod(plan_high - plan_low) / np.prod(high - low))
-    walls = in_twos(Strokes([s for s, kept in zip(strokes.given, held, strict=True) if kept]))
-    if not (walls or any(_is_within(swing, plan_low, plan_high) for swing in swings)):
+    if in_twos(_some(strokes, own)):
+        return False
+    if not (
+        in_twos(_some(strokes, held))
+        or any(_is_within(swing, plan_low, plan_high) for swing in swings)
+    ):
         return False
     at_border = any(_is_on(swing, strokes.lines[own]) for swing in swings)
     return sides >= 3 and share > _PLAN_SHARE and not at_border
+
+
+def _some(strokes: Strokes, which: np.ndarray) -> Strokes:
+    return Strokes([s for s, kept in zip(strokes.given, which, strict=True) if kept])
 
 
 def _is_within(swing: Swing, low: np.ndarray, high: np.ndarray) -> bool:

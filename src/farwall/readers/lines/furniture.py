@@ -25,7 +25,7 @@ _BODY_M = 0.36
 _DEPTH_M, _POST_M = 0.42, 0.62
 _ELONGATED = 3.1
 _FREE_SHARE, _SHARED = 0.35, 0.55
-_HINGE_M = 0.12
+_HINGE_M, _HUNG_M = 0.12, 0.03
 
 
 def find_furniture(strokes: Strokes, words: Sequence[Words], swings: Sequence[Swing]) -> set[int]:
@@ -72,18 +72,33 @@ def _standing_free(
             of_piece.setdefault(pieces.pop(), []).append(face)
         else:
             rest.append(face)
-    found: set[int] = set()
-    for piece, own in of_piece.items():
-        shape, lines = shapely.unary_union(own), np.flatnonzero(labels == piece).tolist()
-        if all(_could_be_wall(part) for part in polygons_of(shape)):
-            rest += own
-        elif not (_is_post(shape, len(lines)) or _has_door(shape, hinges)):
-            found |= set(lines)
+    shapes = {piece: shapely.unary_union(own) for piece, own in of_piece.items()}
+    counts = np.bincount(labels)
+    walls = {piece for piece, shape in shapes.items() if _has_door(shape, hinges)
+             or all(_could_be_wall(part) for part in polygons_of(shape))}  # fmt: skip
+    stuff = {piece for piece, shape in shapes.items()
+             if piece not in walls and not _is_post(shape, int(counts[piece]))}  # fmt: skip
+    stuff |= _within(shapes, stuff)
+    rest += [face for piece in sorted(walls - stuff) for face in of_piece[piece]]
+    found = set(np.flatnonzero(np.isin(labels, sorted(stuff))).tolist())
     return found, rest, found
 
 
+def _within(shapes: dict[int, BaseGeometry], stuff: set[int]) -> set[int]:
+    """The pieces that lie in furniture: drawers in a desk, pillows on a bed."""
+    known, others = sorted(stuff), sorted(shapes.keys() - stuff)
+    filled = [shapely.Polygon(part.exterior) for k in known for part in polygons_of(shapes[k])]
+    if not filled or not others:
+        return set()
+    tree = shapely.STRtree(filled)
+    inside, _ = tree.query([shapes[k] for k in others], predicate="covered_by")
+    return {others[i] for i in inside.tolist()}
+
+
 def _has_door(shape: BaseGeometry, hinges: shapely.STRtree) -> bool:
-    return shape.area >= 1.0 and len(hinges.query(shape.boundary, "dwithin", _HINGE_M)) > 0
+    """A leaf hangs on it; something large is no furniture even where a leaf only comes near."""
+    reach = _HINGE_M if shape.area >= 1.0 else _HUNG_M
+    return len(hinges.query(shape.boundary, "dwithin", reach)) > 0
 
 
 def _is_post(shape: BaseGeometry, strokes: int) -> bool:

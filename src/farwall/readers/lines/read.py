@@ -17,6 +17,8 @@ from farwall.readers.lines.faces import cut_faces
 from farwall.readers.lines.fixtures import find_fixtures
 from farwall.readers.lines.labels import find_labels
 from farwall.readers.lines.mend import joined
+from farwall.readers.lines.plans import find_plans
+from farwall.readers.lines.reach import in_reach
 from farwall.readers.lines.rooms import sort_faces
 from farwall.readers.lines.sheet import Role, Sheet
 from farwall.readers.lines.signs import Doorwork
@@ -31,7 +33,7 @@ def read_sheet(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> Readin
     `scale_m_per_unit` [m] overrules what the sheet says and shows of its unit. A reading without
     rooms means that no floor is on it. Raises Refused when its lines cannot be joined.
     """
-    sheet, dimensions = without_dimensions(sheet)
+    sheet, dimensions = without_dimensions(in_reach(sheet))
     unit = find_unit(sheet, scale_m_per_unit=scale_m_per_unit)
     drawn = replace(sheet, strokes=tuple(s for s in sheet.strokes if s.role is not Role.PAPER))
     metres = laid_out(drawn.scaled(unit.working_scale))
@@ -54,10 +56,13 @@ def _read(metres: Sheet, sheet: Sheet, unit: UnitFinding, dimensions: int) -> Re
     faces = sort_faces(cut_faces(walls.lines), walls.portals, labels, footprint_only(bounds))
     doorwork = Doorwork(metres, (*bounds.closing, *bounds.loose))
     signs = [doorwork.signs_at(portal) for portal in walls.portals]
+    storeys, asks = find_plans(faces, walls.portals, signs, metres.words)
     ways = find_ways(walls.portals, signs, faces, walls.lines)
     standing, notes = find_fixtures(metres, faces.rooms, [way.portal for way in ways.openings])
     faces.left += [*aside, *notes]
-    return assemble(metres, unit, Parts(faces, ways, standing, _mended(sheet, bounds)))
+    return assemble(
+        metres, unit, Parts(faces, ways, standing, _mended(sheet, bounds), storeys, tuple(asks))
+    )
 
 
 def _mended(sheet: Sheet, bounds: Bounds) -> list[Note]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 import shapely
@@ -30,6 +30,8 @@ class Found:
 
     shape: shapely.Polygon
     labels: tuple[Label, ...] = ()
+    storey: int = 0
+    """Its place among the storeys."""
 
     @property
     def name(self) -> str:
@@ -155,7 +157,7 @@ def _fill_leaves(into: Sorted, leaves: list[shapely.Polygon]) -> None:
             if shared > 0.55 * leaf.length:
                 whole = room.shape.union(leaf)
                 if isinstance(whole, shapely.Polygon):
-                    into.rooms[index] = Found(whole, room.labels)
+                    into.rooms[index] = replace(room, shape=whole)
 
 
 def _place_of(shape: shapely.Polygon) -> tuple[float, float]:

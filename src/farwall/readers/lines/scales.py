@@ -137,6 +137,8 @@ def _stated(sheet: Sheet) -> list[Estimate]:
 
 
 def _side(said: float, span: float, words: Words, *, bare: bool) -> Estimate | None:
+    if not said > 0 or not span > 0:
+        return None
     if not bare:
         rounding = rounding_m(words.text)
         return Estimate("stated size", said, span, rounding, words.text, words.at)

@@ -63,9 +63,10 @@ def opened(data: bytes) -> tuple[Grey, float]:
             OverflowError,
             AttributeError,
             ZeroDivisionError,
-            Image.DecompressionBombError,
         ) as error:  # what Pillow's readers raise
             raise _refused("The picture is broken or cut short.") from error
+        except Image.DecompressionBombError as error:  # its head is read before ours is asked
+            raise _refused(f"The picture claims more than {MOST_PIXELS:,} pixels.") from error
 
 
 def _picture(data: bytes) -> Image.Image:

@@ -33,11 +33,11 @@ def assemble(told: Told) -> Reading:
     rooms = rooms_of(told.spaces, told.storeys)
     ways = openings_of(told, rooms)
     windows, dark = windows_of(told, rooms)
-    fixtures, lost = fixtures_of(told, rooms)
+    standing = fixtures_of(told, rooms)
     floor = Floor(
         rooms=tuple(rooms.rooms),
         openings=tuple(ways.openings),
-        fixtures=fixtures,
+        fixtures=tuple(standing.fixtures),
         windows=windows,
         north_deg=told.north_deg,
     )
@@ -53,7 +53,7 @@ def assemble(told: Told) -> Reading:
         mended=(*told.mended, *sound.mended, *rooms.mended),
         left=(
             *told.left, *sound.left, *rooms.left, *ways.left, *stated_notes(rooms),
-            *shut_in_notes(ways.openings, rooms), *dark, *lost,
+            *shut_in_notes(ways.openings, rooms), *dark, *standing.left,
         ),
         asks=(*told.asks, *asks_of(told, rooms, ways)),
         ceilings_m={
@@ -67,4 +67,5 @@ def assemble(told: Told) -> Reading:
             if s.floor_m is not None and isfinite(s.floor_m)
         },
         steps=steps_of(ways.openings, rooms),
+        fixture_storeys=standing.storeys,
     )  # fmt: skip

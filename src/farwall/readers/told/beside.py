@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
+from dataclasses import dataclass, field
 from math import dist
 
 import shapely
@@ -12,15 +13,16 @@ from farwall.facts.reading import Note, StatedKind, Step
 from farwall.floor.geometry import DECIMALS, Point, polygon_geometry, polygons_of
 from farwall.floor.nouns import Fixture, Opening, Window
 from farwall.readers.room_names import Ids
-from farwall.readers.told.nouns import Told
-from farwall.readers.told.rooms import Rooms
+from farwall.readers.told.nouns import Told, ToldSpace
+from farwall.readers.told.rooms import Rooms, unlifted
 
 STEP_M = 0.02
 """A rise from which a foot feels a step. Rank: guess."""
 STATED_SHARE = 0.005
 """Stated areas nearer than this to the polygon differ by rounding. Rank: guess."""
 _STATED_M2 = 0.01
-_SMALLEST_M2 = 0.0004
+_SMALLEST_M = 0.12
+"""A floor holds nothing smaller: a drain below that is drawn as a square of this side."""
 _WORDS: dict[StatedKind, str] = {
     "net": "net",
     "gross": "gross",
@@ -44,30 +46,51 @@ def windows_of(told: Told, rooms: Rooms) -> tuple[tuple[Window, ...], list[Note]
     return tuple(found), [Note("window-nowhere", f"{dark} × window lies at no room of the file.")]
 
 
-def fixtures_of(told: Told, rooms: Rooms) -> tuple[tuple[Fixture, ...], list[Note]]:
+@dataclass
+class Standing:
+    """Fixtures in rooms, the storey of each by its id, and what stands in none."""
+
+    fixtures: list[Fixture] = field(default_factory=list)
+    storeys: dict[str, str] = field(default_factory=dict)
+    left: list[Note] = field(default_factory=list)
+
+
+def fixtures_of(told: Told, rooms: Rooms) -> Standing:
     """Fixtures cut to sound outlines; those that stand in no room are counted."""
-    ids, found, lost = Ids(), [], Counter[str]()
+    ids, found, lost = Ids(), Standing(), Counter[str]()
     for fixture in told.fixtures:
         parts = polygons_of(shapely.make_valid(fixture.shape))
-        largest = max(parts, key=lambda part: part.area, default=None)
-        if (
-            largest is None
-            or largest.area < _SMALLEST_M2
-            or not any(
-                space.shape.intersects(largest)
-                for space in rooms.spaces.values()
-                if not fixture.storey or space.storey == fixture.storey
-            )
-        ):
+        largest = _seen(max(parts, key=lambda part: part.area, default=None))
+        room = None if largest is None else _room_under(largest, fixture.storey, rooms)
+        if largest is None or room is None:
             lost[fixture.kind] += 1
-        else:
-            polygon = polygon_geometry(largest)
-            found.append(Fixture(fixture.kind, polygon, ids.take(fixture.kind)))
-    notes = [
+            continue
+        made = Fixture(fixture.kind, polygon_geometry(largest), ids.take(fixture.kind))
+        found.fixtures.append(made)
+        found.storeys[made.id] = room.storey
+    found.left += [
         Note("fixture-nowhere", f"{count} × {kind} stands in no room of the file: left out.")
         for kind, count in sorted(lost.items())
     ]
-    return tuple(found), notes
+    return found
+
+
+def _seen(shape: shapely.Polygon | None) -> shapely.Polygon | None:
+    if shape is None or shape.area >= _SMALLEST_M**2:
+        return shape
+    x, y, half = float(shape.centroid.x), float(shape.centroid.y), _SMALLEST_M / 2
+    return shapely.box(x - half, y - half, x + half, y + half)
+
+
+def _room_under(shape: shapely.Polygon, storey: str, rooms: Rooms) -> ToldSpace | None:
+    """The room that most of a shape stands in, on its storey where that is told."""
+    shares = [
+        (float(space.shape.intersection(shape).area), space)
+        for space in rooms.spaces.values()
+        if not storey or storey in {space.storey, unlifted(space.storey)}
+    ]
+    best = max(shares, key=lambda pair: pair[0], default=None)
+    return best[1] if best is not None and best[0] > 0 else None
 
 
 def steps_of(openings: Iterable[Opening], rooms: Rooms) -> tuple[Step, ...]:

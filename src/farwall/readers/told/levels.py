@@ -14,6 +14,10 @@ from farwall.readers.told.nouns import ToldSpace
 from farwall.readers.told.shells import Plan
 from farwall.readers.told.storeys import STOREY_RISE_M
 
+_WALL_M = 0.6
+_DOWN_M = 0.6
+"""A foot may lie so far below the floor that its opening belongs to: a step (guess)."""
+
 
 def by_height(
     rooms: Sequence[ToldSpace], taken: set[str]
@@ -95,16 +99,28 @@ def _nearest(height: float, storeys: Sequence[Storey]) -> str:
 def part_at(
     pieces: Sequence[ToldSpace], foot_m: float | None, at: Point | None = None
 ) -> ToldSpace:
-    """The piece of a room at a height and, of those on one level, the one nearest to a place."""
-    if foot_m is None:
+    """The piece of a room that an opening belongs to, by the height of its foot and its place.
+
+    Of the pieces whose walls are at the place the highest that lies under the foot; else the one
+    nearest in height, then in plan.
+    """
+    if foot_m is None or len(pieces) == 1:
         return pieces[0]
     spot = shapely.Point(at) if at is not None else None
 
-    def away(piece: ToldSpace) -> tuple[float, float]:
-        level = round(abs((piece.floor_m or 0.0) - foot_m))
-        return level, float(piece.shape.distance(spot)) if spot is not None else 0.0
+    def away(piece: ToldSpace) -> float:
+        return float(piece.shape.distance(spot)) if spot is not None else 0.0
 
-    return min(pieces, key=away)
+    under = [
+        piece
+        for piece in pieces
+        if spot is not None
+        and away(piece) <= _WALL_M
+        and (piece.floor_m or 0.0) <= foot_m + _DOWN_M
+    ]
+    if under:
+        return max(under, key=lambda piece: (piece.floor_m or 0.0, -away(piece)))
+    return min(pieces, key=lambda p: (round(abs((p.floor_m or 0.0) - foot_m)), away(p)))
 
 
 def floor_words(name: str, plan: Plan, stated_m2: float | None = None) -> Iterator[Note]:

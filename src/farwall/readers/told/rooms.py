@@ -21,6 +21,7 @@ _INSIDE = 0.9
 _ZONE = 0.7
 """A space covered so far by two or more others is a zone drawn over them. Rank: guess."""
 _MENDED = 0.001
+_LIFTED = "-at-"
 
 
 @dataclass
@@ -59,7 +60,9 @@ def rooms_of(spaces: tuple[ToldSpace, ...], storeys: tuple[Storey, ...]) -> Room
             found.outdoors.append(space)
             found.by_told.setdefault(space.id, None)
             what = f"“{space.name or space.id}” lies outdoors: told, not stained."
-            found.left.append(Note("outside-slab", what, _middle(space.shape)))
+            found.left.append(
+                Note("outside-slab", what, _middle(space.shape), polygon_geometry(space.shape))
+            )
     indoors = _apart([space for space in sound if not space.outdoors], found)
     ids = Ids()
     for space in indoors:
@@ -139,7 +142,7 @@ def _one_above(one: ToldSpace, other: ToldSpace) -> bool:
 def _lifted(space: ToldSpace, found: Rooms) -> ToldSpace:
     """The space on a storey of its own height, for another of its storey lies under it."""
     at = round(space.floor_m or 0.0, 2)
-    storey_id = f"{space.storey}-at-{at:g}"
+    storey_id = f"{space.storey}{_LIFTED}{at:g}"
     if all(storey.id != storey_id for storey in found.storeys):
         name = next((s.name for s in found.storeys if s.id == space.storey), "")
         found.storeys.append(Storey(storey_id, f"{name} at {at:g} m".strip(), space.floor_m))
@@ -149,6 +152,11 @@ def _lifted(space: ToldSpace, found: Rooms) -> ToldSpace:
     )
     found.mended.append(Note("storey-split", what, _middle(space.shape)))
     return replace(space, storey=storey_id)
+
+
+def unlifted(storey: str) -> str:
+    """The storey of the file that a storey made for rooms above others came from."""
+    return storey.split(_LIFTED, maxsplit=1)[0]
 
 
 def _without_twins(spaces: list[ToldSpace], found: Rooms) -> list[ToldSpace]:

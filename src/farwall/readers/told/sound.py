@@ -14,7 +14,7 @@ import shapely
 from shapely.affinity import translate
 
 from farwall.facts.reading import Note
-from farwall.floor.geometry import Point
+from farwall.floor.geometry import Point, polygon_geometry
 from farwall.readers.told.nouns import Told, ToldFixture, ToldOpening, ToldSpace, ToldWindow
 
 FAR_M = 1000.0
@@ -104,9 +104,11 @@ def _moved(told: Told, corner: Point) -> Told:
         return at(ends[0]), at(ends[1])
 
     def note(told_note: Note) -> Note:
-        if told_note.where is None:
-            return told_note
-        return replace(told_note, where=at(told_note.where))
+        where = None if told_note.where is None else at(told_note.where)
+        shape = told_note.shape
+        if shape is not None:
+            shape = polygon_geometry(shifted(shape.shape))
+        return replace(told_note, where=where, shape=shape)
 
     def shifted(shape: shapely.Polygon) -> shapely.Polygon:
         moved = translate(shape, -corner[0], -corner[1])
@@ -129,4 +131,5 @@ def _moved(told: Told, corner: Point) -> Told:
         fixtures=tuple(map(fixture, told.fixtures)),
         mended=tuple(map(note, told.mended)),
         left=tuple(map(note, told.left)),
+        asks=tuple(map(note, told.asks)),
     )

@@ -14,8 +14,9 @@ from farwall.readers.told.sides import Line, Sides
 GROUND_M = 1.5
 """Storeys so near to the zero of the model, or to the lowest outside door, lie at the ground.
 Rank: guess."""
-_WALLS_M = 0.45
-_PROBE_M = 0.5
+_WALLS_M = 0.26
+"""Half the thickest wall between two rooms that encloses floor. Rank: guess."""
+_PROBES_M = (0.2, 0.35, 0.5)
 _FLAT = 0.02
 _Edge = tuple[tuple[float, ...], tuple[float, ...]]
 
@@ -59,8 +60,10 @@ class Shut:
         long = dist(*sides.seam)
         turn = 1.0 if sides.left is None else -1.0
         nx, ny = -(by - ay) / long * turn, (bx - ax) / long * turn
-        probe = shapely.Point((ax + bx) / 2 + nx * _PROBE_M, (ay + by) / 2 + ny * _PROBE_M)
-        return any(hole.covers(probe) for hole in self._holes[storey])
+        probes = shapely.MultiPoint(
+            [((ax + bx) / 2 + nx * far, (ay + by) / 2 + ny * far) for far in _PROBES_M]
+        )
+        return any(hole.intersects(probes) for hole in self._holes[storey])
 
     def _found(self, storey: str) -> list[shapely.Polygon]:
         shapes = [s.shape for s in self._rooms.spaces.values() if s.storey == storey]

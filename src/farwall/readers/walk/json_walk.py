@@ -6,7 +6,6 @@ Walls and corners are counted from 1, as in the text.
 from __future__ import annotations
 
 import json
-from math import isfinite
 from typing import Any
 
 from farwall.errors import Mistake, Refused
@@ -14,6 +13,7 @@ from farwall.floor.walk.nouns import Across, Diagonal, Shared, Walk, WalkRoom, W
 from farwall.readers.walk.spoken import spoken_length_m
 
 _KINDS = ("door", "cased", "wide", "outside")
+_NO_MEASURE = 1e15
 _MOST = 800
 
 
@@ -151,7 +151,9 @@ class _Reader:
         return value - 1
 
     def number(self, value: Any, where: str) -> float:
-        if isinstance(value, bool) or not isinstance(value, int | float) or not isfinite(value):
+        # Compared, for a whole number of some hundred digits is no float; NaN is less than nothing.
+        plain = isinstance(value, int | float) and not isinstance(value, bool)
+        if not plain or not abs(value) < _NO_MEASURE:
             self.wrong(where, "a number is expected here.", "Write a plain number.")
             return 0.0
         return float(value)

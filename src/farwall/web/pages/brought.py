@@ -11,6 +11,7 @@ from farwall.errors import Mistake, Refused
 from farwall.readers.room_names import slug
 from farwall.web.bombs import insist_bearable_json
 from farwall.web.pages.brought_asked import asked_of, storey_id
+from farwall.web.pages.brought_stated import stated_rows
 
 if TYPE_CHECKING:
     from farwall.facts.reading import Note, Reading
@@ -26,7 +27,7 @@ class Brought:
     facts: its job; None where the drawing cannot be a job yet, and `drawn` is to be corrected.
     notes: what the reader mended, left and asks; `unit`: as the drawing was read. asked: what has
     to be said first (a storey, a scale), with the picture of what was read as SVG. storey: the one
-    that was chosen.
+    that was chosen. stated: sizes that the file tells, compared with the outlines.
     """
 
     id: str
@@ -37,6 +38,7 @@ class Brought:
     unit: str = ""
     is_drawing: bool = False
     storey: str = ""
+    stated: Sequence[Json] = ()
     asked: Json | None = None
     picture: bytes = b""
 
@@ -57,8 +59,10 @@ def brought(
         facts = facts_of_job(data, name)
         return Brought(str(facts["id"]), str(facts.get("name", "")), facts)
     from farwall.readers.any_plan import read_content
+    from farwall.readers.hints import Hints
 
-    reading = read_content(content, name=name, scale_m_per_unit=scale_m_per_unit)
+    hints = Hints(scale_m_per_unit=scale_m_per_unit, floors="shell")
+    reading = read_content(content, name=name, hints=hints)
     return _of_drawing(reading, name, storey)
 
 
@@ -70,13 +74,16 @@ def _of_drawing(reading: Reading, name: str, storey: str) -> Brought:
     job_id, called = id_from(name), called_by(name)
     notes = {"mended": reading.mended, "left": reading.left, "asks": reading.asks}
     found = Brought(job_id, called, None, None, notes, reading.length_unit, is_drawing=True)
+    found = replace(found, stated=stated_rows(reading))
     if not reading.floor.rooms:
         return replace(found, drawn=drawn_floor(reading.floor))
     asked = asked_of(reading)
     if asked is not None and (asked["scale"] or not storey):
         from farwall.papers.reading.picture import reading_svg
 
-        return replace(found, asked=asked, picture=reading_svg(reading, title=called).encode())
+        return replace(
+            found, asked=asked, picture=reading_svg(reading, title=called, width=820.0).encode()
+        )
     if asked is not None:
         job_id = storey_id(job_id, asked, storey)
         called = f"{called}, {next(s['name'] for s in asked['storeys'] if s['id'] == storey)}"

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
+from farwall.web.pages.brought_stated import stated_rows
 from farwall.web.pages.repairs import UNITS
 from farwall.web.pages.typed_lengths import length_of
 from farwall.web.words import said
@@ -42,6 +43,7 @@ def asked_of(reading: Reading) -> Json | None:
         return None
     notes = [note.what for note in (*reading.asks, *reading.left)][:12]
     found: Json = {"storeys": storeys, "scale": no_scale, "notes": notes}
+    found["stated"] = stated_rows(reading)
     if no_scale:
         found["measures"] = _measures(reading)
     return found

@@ -20,7 +20,7 @@ def keep_reading(book: Book, found: Brought, content: bytes, name: str) -> None:
     sha = book.put_file(content)
     reading = reading_document(found.notes, unit=found.unit, facts=version)
     files = {"file": sha, "name": name, "storey": found.storey}
-    book.put_document(READING, found.id, {**reading, **files})
+    book.put_document(READING, found.id, {**reading, **files, "stated": list(found.stated)})
     if version:
         book.put_document(DRAWING, found.id, {**files, "facts": version})
 

@@ -15,6 +15,7 @@ from farwall.web.door import Door
 from farwall.web.pages.brought import Brought, brought, id_from
 from farwall.web.pages.brought_asked import BROUGHT, said_of, storey_id
 from farwall.web.pages.brought_keep import is_known
+from farwall.web.pages.brought_stated import stated_told
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.headers import PICTURE_CSP
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
@@ -97,12 +98,14 @@ class AskedPages:
             "brought.html", code=code, key=key, called=document["called"], mistakes=mistakes,
             storeys=storeys if len(storeys) > 1 else [], scale=asked["scale"], measures=measures,
             notes=asked.get("notes") or [], units=list(UNITS),
+            stated=stated_told(asked.get("stated") or []),
             told={key: told.get(key, "") for key in _KEYS},
         )  # fmt: skip
 
     def _storey(self, one: Json, job: str) -> Json:
         """A storey in words, and where its house is when it was brought already."""
-        parts = [said("brought-rooms", n=one["rooms"])]
+        many = one["rooms"] != 1
+        parts = [said("brought-rooms", n=one["rooms"]) if many else said("brought-room")]
         if one["area_m2"] is not None:
             ft2 = ft2_from_m2(one["area_m2"])
             parts.append(said("brought-area", m2=f"{one['area_m2']:.1f}", ft2=f"{ft2:,.0f}"))

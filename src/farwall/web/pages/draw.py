@@ -14,6 +14,7 @@ from fastapi.responses import JSONResponse
 from farwall.errors import Refused
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.brought_stated import stated_told
 from farwall.web.pages.drafts import DRAFT, FloorOf, draft_document, floor_of
 from farwall.web.pages.draw_new import New
 from farwall.web.pages.draw_underlay import Underlays, underlay_told
@@ -21,6 +22,7 @@ from farwall.web.pages.drawn_faults import faults_told, windows_off
 from farwall.web.pages.drawn_keep import Other, keep_drawn
 from farwall.web.pages.drawn_preview import Previews
 from farwall.web.pages.drawn_read import MOST_DRAWN_BYTES, drawn_from
+from farwall.web.pages.drawn_rooms import rooms_changed
 from farwall.web.pages.drawn_said import preview_said
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.paper import PageRoute, house_path, page
@@ -58,6 +60,7 @@ def draw(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     router.post("/houses/{job}/draw")(pages.keep)
     router.post("/houses/{job}/draw/preview")(pages.preview)
     router.post("/houses/{job}/draw/unit")(new.read_again)
+    router.post("/houses/{job}/draw/rooms")(rooms_changed)
     router.get("/houses/{job}/draw/underlay")(underlays.picture)
     router.post("/houses/{job}/draw/underlay")(underlays.lay)
     router.post("/houses/{job}/draw/underlay/place")(underlays.place)
@@ -87,6 +90,7 @@ class _Draw:
             "draw.html", floor=floor, path=path, house=house_path(job), given=given,
             unit_names=list(UNITS),
             storeys=list(dict.fromkeys(one.get("storey", "") for one in floor.now["rooms"])),
+            stated=stated_told((floor.reading or {}).get("stated") or []),
             can_read_again=floor.reading is not None and bool(floor.reading.get("file")),
         )  # fmt: skip
 

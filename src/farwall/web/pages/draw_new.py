@@ -84,7 +84,7 @@ class New:
         def keep() -> None:
             reading = reading_document(found.notes, unit=found.unit, facts=floor.version)
             files = {"file": kept["file"], "name": name, "storey": storey}
-            book.put_document(READING, job, {**reading, **files})
+            book.put_document(READING, job, {**reading, **files, "stated": list(found.stated)})
             book.put_document(DRAFT, job, draft_document(floor.version, floor.name, drawn))
 
         await self.door.written(keep)

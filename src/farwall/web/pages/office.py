@@ -25,6 +25,7 @@ from farwall.web.pages.rooms import rooms
 from farwall.web.pages.settings import settings
 from farwall.web.pages.told_facts import told_facts
 from farwall.web.pages.van import van
+from farwall.web.pages.walk import walk
 from farwall.web.session import Sessions
 
 
@@ -38,6 +39,7 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(people(door, sessions))
     app.include_router(houses(door, held, sessions))
     app.include_router(rooms(door, held, sessions))
+    app.include_router(walk(door, held, sessions))
     app.include_router(settings(door, sessions))
     app.include_router(told_facts(door, held, sessions))
     app.include_router(days(door, held, sessions))

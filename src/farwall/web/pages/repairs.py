@@ -10,6 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from farwall.facts.plain import plain
 from farwall.floor.geometry import Point
 from farwall.job.repairs import ACTS, Acts
 from farwall.web.words import said
@@ -45,13 +46,32 @@ OFFERS: Mapping[str, Offer] = {
     "no-leaf": Offer("repair-no-leaf", "repair-has-leaf"),
     "opening-nowhere": Offer("repair-no-opening", "repair-opening-here"),
     "opening-to-unclosed": Offer("repair-no-opening", "repair-opening-here"),
+    "stair": Offer("repair-kept-dry", "repair-sprayed"),
     "way-out": Offer("repair-put-way-out"),
     "tracing": Offer("repair-trace"),
     "unit-overruled": _UNIT,
     "unit-found": _UNIT,
     "scale-told": _UNIT,
     "scale-doubted": _UNIT,
+    "scales-differ": _UNIT,
+    "dimension-doubted": _UNIT,
+    "unit-doubted": _UNIT,
     "scale": Offer("", "repair-unit-choose"),
+    "one-room": Offer("repair-one-room", "repair-two-rooms"),
+    "room-parted": Offer("repair-two-rooms", "repair-one-room"),
+    "room-in-pieces": Offer("repair-two-rooms", "repair-one-room"),
+    "no-way-in": Offer("repair-opening-here", "repair-no-opening"),
+    "door-unplaced": Offer("repair-opening-here", "repair-no-opening"),
+    "opening-unsound": Offer("repair-opening-here", "repair-no-opening"),
+    "opening-one-side": Offer("repair-opening-here", "repair-no-opening"),
+    "window-to-the-floor": Offer("repair-opening-here", "repair-no-opening"),
+    "open-edge": Offer("repair-nothing-there", "repair-opening-here"),
+    "door-placed": Offer("repair-lies-there", "repair-lies-elsewhere"),
+    "perhaps-outdoors": Offer("repair-in-house", "repair-strike-room"),
+    "region-as-room": Offer("repair-in-house", "repair-strike-room"),
+    "stairs-as-rooms": Offer("repair-in-house", "repair-strike-room"),
+    "not-walked": Offer("repair-left-out", "repair-is-room"),
+    "no-way-out": Offer("repair-put-way-out"),
 }
 """By the codes of the readers that have acts; any other code can only be seen."""
 UNITS = {"in": 0.0254, "ft": 0.3048, "mm": 0.001, "cm": 0.01, "m": 1.0}
@@ -64,7 +84,13 @@ def reading_document(notes: Mapping[str, Sequence[Any]], *, unit: str, facts: in
         "facts": facts,
         "unit": unit,
         "notes": [
-            {"list": name, "code": one.code, "what": one.what, "where": _where(one.where)}
+            {
+                "list": name,
+                "code": one.code,
+                "what": one.what,
+                "where": _where(one.where),
+                "shape": None if one.shape is None else plain(one.shape),
+            }
             for name, found in notes.items()
             for one in found
         ],
@@ -85,6 +111,7 @@ def offers_told(document: Json | None) -> list[Json]:
         offer, acts = OFFERS.get(one["code"], SEEN), ACTS.get(one["code"], Acts())
         found.append({
             "number": str(number), "code": one["code"], "what": one["what"], "at": one["where"],
+            "shape": one.get("shape"),
             "yes": said(offer.yes) if offer.yes else "", "yes_act": acts.yes if offer.yes else "",
             "no": said(offer.no) if offer.no else "", "no_act": acts.no if offer.no else "",
             "answer": document["answers"].get(str(number), ""),

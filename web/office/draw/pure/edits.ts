@@ -1,7 +1,7 @@
 /** What can be done to a drawn floor; each gives a new one, or the same where it cannot be done. */
 import { placed, slid } from "./doors.ts";
 import { corners, type Drawn, type Fixture, type ListName, type Opening, type OpeningKind, type Point, polygon, type Ring, type Room, type ThingName } from "./nouns.ts";
-import { add, dist, holds, inside, middle, sound, sub, tidy, times, turned, unit } from "./points.ts";
+import { add, dist, foot, holds, inside, middle, sound, sub, tidy, times, turned, unit, walls } from "./points.ts";
 import { polygonMoved } from "./walls.ts";
 
 export interface Made {
@@ -181,4 +181,15 @@ export function openingAt(drawn: Drawn, p: Point, within: number): Opening | und
 
 export function roomAt(drawn: Drawn, p: Point): Room | undefined {
   return drawn.rooms.find((one) => holds(corners(one.polygon), p));
+}
+
+/** The rooms nearest to a place, the nearest first; none beyond `within`. */
+export function roomsNear(drawn: Drawn, p: Point, within = 1.2): Room[] {
+  const off = (one: Room): number => {
+    const ring = corners(one.polygon);
+    if (holds(ring, p)) return 0;
+    return Math.min(...walls(ring).map((line) => Math.hypot(...sub(foot(p, line), p))));
+  };
+  const found = drawn.rooms.map((one) => ({ one, off: off(one) })).filter((room) => room.off <= within);
+  return found.sort((a, b) => a.off - b.off).map((room) => room.one);
 }

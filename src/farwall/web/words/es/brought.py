@@ -11,6 +11,7 @@ WORDS = {
     "brought-one": "Un trabajo es una planta. Las otras también se pueden traer desde esta página, "
     "una por una.",
     "brought-there": "ya está en el libro",
+    "brought-room": "1 cuarto",
     "brought-rooms": "{n} cuartos",
     "brought-area": "{m2} m² ({ft2} pies²)",
     "brought-height": "piso a {m} m ({ft} pies)",
@@ -23,6 +24,7 @@ WORDS = {
     "brought-across-of": "{room}, de izquierda a derecha",
     "brought-up-of": "{room}, de abajo a arriba",
     "brought-length": "Medida",
+    "brought-length-like": "12.65 m",
     "brought-unit": "O su unidad",
     "brought-unit-none": "no se sabe",
     "brought-go": "Traerla",
@@ -34,4 +36,20 @@ WORDS = {
     "brought-no-length": "“{text}” no es la medida de un piso. Escríbala como 41' 6\" o 12.65 m.",
     "brought-no-measure": "lo que se midió no está en la lista. Escójalo ahí.",
     "brought-no-scale": "sin medida ni unidad no se sabe el área. Escriba una o escoja la unidad.",
+    "stated-size-text": "Medidas escritas en el dibujo: {agree} de {rooms} cuartos coinciden "
+    "con el contorno; dice {stated}, dibujado {drawn}.",
+    "stated-why-size-text": "Una medida escrita está redondeada y dice dos lados de un cuarto que "
+    "puede tener más. Vale el contorno.",
+    "stated-net": "Áreas netas del archivo: {agree} de {rooms} cuartos coinciden con el "
+    "contorno; dice {stated}, dibujado {drawn}.",
+    "stated-why-net": "Las netas pueden dejar fuera el repello, lo empotrado o lo de poca "
+    "altura. Vale el contorno.",
+    "stated-gross": "Áreas brutas del archivo: {agree} de {rooms} cuartos coinciden con el "
+    "contorno; dice {stated}, dibujado {drawn}.",
+    "stated-why-gross": "Las brutas pueden contar las paredes. Vale el contorno.",
+    "stated-wall-centre": "Áreas a ejes de pared del archivo: {agree} de {rooms} cuartos "
+    "coinciden con el contorno; dice {stated}, dibujado {drawn}.",
+    "stated-why-wall-centre": "Llegan a la mitad de las paredes; el contorno es el piso entre "
+    "ellas, y ese vale.",
+    "brought-stated": "Medidas que dice el archivo",
 }
