@@ -107,7 +107,8 @@ def _narrow(ink: Mask) -> tuple[Mask, float]:
     space = 1 - ink
     far = cv2.distanceTransform(space, cv2.DIST_L2, 3)
     count, labels, stats, _ = cv2.connectedComponentsWithStats(space, connectivity=4)
-    widest = np.zeros(count, np.float32)
+    far = np.minimum(far, float(max(ink.shape)))  # a picture without ink has no nearest line
+    widest = np.zeros(count)
     np.maximum.at(widest, np.asarray(labels, np.int64).ravel(), far.ravel())
     breadth, area = 2 * widest - 1, stats[:, cv2.CC_STAT_AREA].astype(np.float64)
     long = area / np.maximum(breadth, 1.0)
