@@ -66,7 +66,7 @@ def _collection(value: Any) -> Json:
         return dict(value)
     if kind == "Feature":
         return {"features": [value]}
-    if kind in {"Polygon", "MultiPolygon", "GeometryCollection"}:
+    if kind in ("Polygon", "MultiPolygon", "GeometryCollection"):  # it may be a list, and no key
         return {"features": [{"geometry": value, "properties": {"type": "room"}}]}
     if isinstance(value, dict) and ("floor" in value or "inputs" in value):
         raise Refused(Mistake("", "This is a job or a plan, not a drawing.", _OURS))
