@@ -45,7 +45,7 @@ def measured(seed: int, checks: str):
 def houses(checks: str) -> None:
     first, second, alarms, quiet, plain, rows, seconds = [], [], [], [], [], [], []
     by_how: dict[str, list[bool]] = {}
-    without_ways, danish, least = [], [], []
+    without_ways, danish, least, sure = [], [], [], []
     for seed in range(HOUSES):
         clean = measured(seed, checks)
         lay = lay_of(clean)
@@ -61,6 +61,8 @@ def houses(checks: str) -> None:
         hits = [is_it(net.rows[one.row], slip) for one in found.suspects]
         alarms.append(found.alarm)
         first.append(found.alarm and hits[0])
+        if found.alarm:
+            sure.append((found.suspects[0].chance, hits[0]))
         second.append(found.alarm and any(hits[:2]))
         by_how.setdefault(slip.how, []).append(first[-1])
         plain.append(is_it(net.rows[by_weight(whole, net)[0]], slip))
@@ -79,6 +81,9 @@ def houses(checks: str) -> None:
             f"    misread in the way `{how}`".ljust(36)
             + f"{share(by_how[how])} of {len(by_how[how])}"
         )
+    mean = 100 * statistics.fmean(one for one, _ in sure)
+    right = share([hit for _, hit in sure])
+    print(f"  chance told of the first, mean    {mean:5.1f} %; it was in {right}")
     print(f"  alarm given                       {share(alarms)}")
     print(f"  alarm without any slip            {share(quiet)}   (level 5 %)")
     print(f"  first, ways of misreading unknown {share(without_ways)}")

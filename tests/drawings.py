@@ -185,13 +185,13 @@ class Stuff:
         self.wide, self.high = max(b[2] for b in boxes), max(b[3] for b in boxes)
 
     def draw(self) -> None:
-        """All that the manner has."""
+        """All that the manner has; furniture where no open leaf reaches it."""
         manner = self.pen.manner
         for number, cell in enumerate(self.house.cells):
             x0, y0, x1, y1 = self.house.box(cell)
             if manner.hatch and number % 2:
                 self.hatch(x0, y0, x1, y1)
-            if manner.furniture and min(x1 - x0, y1 - y0) > 3.4:
+            if manner.furniture and min(x1 - x0, y1 - y0) > 4.2:
                 self.furniture(x0, y0, x1, y1)
         if manner.dimensions:
             self.dimensions()

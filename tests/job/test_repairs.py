@@ -1,11 +1,13 @@
 """Notes of a reading answered by number: what is done, what is told, and what stays as it was."""
 
+from dataclasses import replace
+
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.strategies.jobs import box
 
 from farwall.errors import Refused
-from farwall.facts.reading import Note, Reading
+from farwall.facts.reading import Note, Reading, Stated
 from farwall.floor.nouns import Floor
 from farwall.job.repairs import ACTS, answered, numbered
 
@@ -99,3 +101,37 @@ def test_notes_are_numbered_mended_left_asked() -> None:
         "DXF", "m", "m", 1.0, Floor(()), mended=(notes[0],), left=(notes[1],), asks=(notes[2],)
     )
     assert numbered(whole) == notes
+
+
+def test_two_rooms_that_are_one_space_are_joined_at_the_place() -> None:
+    one, other = TWO_ROOMS.floor.rooms
+    stated = {one.id: Stated(12.0, "net"), other.id: Stated(12.0, "net")}
+    note = Note("one-room", "Only air parts them.", middle(INSIDE))
+    before = replace(reading(note), stated=stated, ceilings_m={one.id: 2.4, other.id: 2.4})
+    found = answered(before, accept=[1])
+    (room,) = found.reading.floor.rooms
+    total = sum(r.polygon.shape.area for r in TWO_ROOMS.floor.rooms)
+    assert room.polygon.shape.area == pytest.approx(total)
+    assert found.reading.stated == {}
+    assert found.reading.ceilings_m == {room.id: 2.4}
+    assert answered(before, refuse=[1]).reading == before
+
+
+def test_a_room_that_is_not_stained_is_taken_away_with_its_doors() -> None:
+    room = TWO_ROOMS.floor.rooms[1]
+    spot = room.polygon.shape.representative_point()
+    found = answered(reading(Note("perhaps-outdoors", "…", (spot.x, spot.y))), refuse=[1])
+    assert room.id not in found.reading.floor.room_by_id
+    assert all(room.id not in one.rooms for one in found.reading.floor.openings)
+
+
+def test_of_storeys_over_each_other_the_rooms_that_the_note_names_are_joined() -> None:
+    """Two rooms over two: the note names the upper ones, and the lower ones stay."""
+    low = [replace(one, storey="low") for one in TWO_ROOMS.floor.rooms]
+    high = [
+        replace(one, id=f"up-{one.id}", name=f"Up {n}", storey="up") for n, one in enumerate(low)
+    ]
+    floor = replace(TWO_ROOMS.floor, rooms=(*low, *high))
+    note = Note("one-room", "Only air parts “Up 0” and “Up 1”.", middle(INSIDE))
+    found = answered(replace(reading(note), floor=floor), accept=[1]).reading
+    assert [one.id for one in found.floor.rooms] == [*(one.id for one in low), high[0].id]

@@ -10,13 +10,14 @@ from pathlib import Path
 import pytest
 from tests.published.packed_plans import PLANS, packed
 
+from farwall.errors import Refused
 from farwall.facts.reading import Reading
 from farwall.papers.exchange.files import exchange_files
 from farwall.readers.any_plan import read_bytes
 
 COPIED = [
     "duplex_apartment_ifc2x3.ifc", "small_house_brep_ifc4.ifc", "house_indoorgml.gml",
-    "office_floor2.geojson", "single_family_residential_gbxml.xml", "test_house_feet_gbxml.xml",
+    "office_floor2.geojson", "test_house_feet_gbxml.xml",
 ]  # fmt: skip
 IN_PLACE = ["institute_five_storey_ifc2x3.ifc", "seven_room_office_ifc2x3.ifc"]
 
@@ -24,7 +25,8 @@ IN_PLACE = ["institute_five_storey_ifc2x3.ifc", "seven_room_office_ifc2x3.ifc"]
 def told(reading: Reading) -> Reading:
     """All but the notes and the words on the file that it came from."""
     return replace(
-        reading, format="", length_unit="", header_unit="", scale_m_per_unit=1.0, mended=(),
+        reading, format="", length_unit="", header_unit="", scale_m_per_unit=1.0,
+        origin_m=(0.0, 0.0), mended=(),
         left=(), asks=(),
     )  # fmt: skip
 
@@ -55,3 +57,10 @@ def test_a_plan_read_in_place_survives_export_and_reading_back(
 ) -> None:
     pytest.importorskip("ifcopenshell")
     assert_survives(shared(f"data/plans/{name}").read_bytes(), name)
+
+
+def test_a_model_whose_rooms_lie_over_each_other_is_no_floor_to_send_out() -> None:
+    """single_family_residential_gbxml.xml: its room polygons are not where its walls are."""
+    reading = read_bytes(packed("single_family_residential_gbxml.xml"))
+    with pytest.raises(Refused, match="overlap"):
+        exchange_files(reading)

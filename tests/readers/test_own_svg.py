@@ -25,7 +25,7 @@ def test_it_comes_back_whatever_was_drawn_beside_it() -> None:
         (b"data-farwall=", b"data-farwall='x' data-old=", "words for the whole floor are gone"),
         (b"</svg>", b"", "no sound XML"),
         (b"<svg", b'<!DOCTYPE svg [<!ENTITY a "b">]><svg', "names entities"),
-        (b'"kind":"opening"', b'"kind":"lake"', "'lake'"),
+        (b'"kind":"opening"', b'"kind":"lake"', "lake"),
     ],
 )
 def test_what_was_changed_is_told(old: bytes, new: bytes, what: str) -> None:
@@ -37,6 +37,14 @@ def test_what_was_changed_is_told(old: bytes, new: bytes, what: str) -> None:
         read_bytes(spoilt, name="floor.svg")
     assert what in str(refusal.value)
     assert "again" in str(refusal.value) or "There are" in str(refusal.value)
+
+
+def test_what_was_taken_out_since_is_told() -> None:
+    """The way out taken away by hand: its floor is read, and a word says that something is gone."""
+    start = DATA.index(b"<path", DATA.index(b'id="ways-out"'))
+    reading = read_bytes(DATA[:start] + DATA[DATA.index(b"/>", start) + 2 :])
+    assert (reading.floor, reading.exits) == (READING.floor, ())
+    assert [note.code for note in reading.left] == ["changed-since-export"]
 
 
 def test_it_takes_no_other_scale() -> None:

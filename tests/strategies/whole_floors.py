@@ -57,6 +57,7 @@ def wholes(draw: st.DrawFn) -> Reading:
         stated={r.id: Stated(draw(figures), draw(_kinds), draw(names)) for r in picked},
         ceilings_m={r.id: draw(figures) for r in picked},
         levels_m={r.id: draw(st.floats(-5, 5)) for r in picked},
+        fixture_storeys={f.id: "low" for f in floor.fixtures if f.id and storeys},
         steps=tuple(Step(_across(r), draw(figures)) for r in picked),
     )  # fmt: skip
 

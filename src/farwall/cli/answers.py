@@ -64,7 +64,7 @@ def read_answered(
         what = f"note {unit} is the unit, by which all else is read anew."
         raise Refused(Mistake("--refuse", what, "Refuse it alone, then look at the notes again."))
     metres = header_metres(reading)
-    again = read_plan(path, scale_m_per_unit=metres)
+    again = read_plan(path, scale_m_per_unit=metres, hints=hints)
     said = f"The unit was refused: read again by the file's header, {metres:g} m a drawing unit."
     return Answered(again, {0: said})
 

@@ -57,6 +57,7 @@ def _exported(options: argparse.Namespace) -> tuple[Reading, str, Plan | None]:
     """The floor in a file with its name, and its plan where the file is one. Raises Refused."""
     from farwall.errors import Mistake, Refused
     from farwall.job.exchange import exchanged_job, exchanged_plan
+    from farwall.readers.hints import Hints
     from farwall.readers.job_json import read_job
     from farwall.readers.plan_json import read_plan
 
@@ -76,8 +77,9 @@ def _exported(options: argparse.Namespace) -> tuple[Reading, str, Plan | None]:
         job = read_job(path)
         return exchanged_job(job), job.name or job.id, None
     found = answers.read_answered(
-        path, scale=options.scale, accept=options.accept, refuse=options.refuse
-    )
+        path, scale=options.scale, accept=options.accept, refuse=options.refuse,
+        hints=Hints(floors=options.floors or "polygon"),
+    )  # fmt: skip
     return found.reading, path.stem, None
 
 

@@ -10,6 +10,8 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from farwall.facts.reading import Note
+
 Json = dict[str, Any]
 THRESHOLD = "threshold"
 
@@ -74,8 +76,22 @@ def _geometry(piece: Piece) -> Json | None:
 
 
 def about_of(collection: Mapping[str, Any]) -> Json:
-    """What a collection tells of the whole floor: name, north, storeys."""
-    return {key: collection[key] for key in ("name", "north_deg", "storeys") if key in collection}
+    """What is told of the whole floor: name, north, storeys, and how many pieces it is drawn in."""
+    known = {key: collection[key] for key in ("name", "north_deg", "storeys") if key in collection}
+    drawn = sum(bool(piece.lines) for piece in pieces_of(collection))
+    return {"version": 1, "pieces": drawn, **known}
+
+
+def gone_since(pieces: Sequence[Piece], about: Mapping[str, Any]) -> tuple[Note, ...]:
+    """A word where a drawing of ours has fewer pieces than were drawn of it, or more."""
+    drawn = about.get("pieces")
+    if drawn == len(pieces):
+        return ()
+    what = (
+        f"{drawn} things were drawn in it when it was exported, {len(pieces)} are in it now: what "
+        "went was taken out or spoilt since."
+    )
+    return (Note("changed-since-export", what),)
 
 
 def words_of(told: Mapping[str, Any]) -> str:
@@ -109,7 +125,7 @@ def _no_constant(name: str) -> float:
 def storey_of(piece: Piece, rooms: Mapping[str, str], openings: Mapping[str, Sequence[str]]) -> str:
     """The storey on which a piece lies, "" where nobody knows; `rooms` are storeys by room id."""
     told = piece.properties
-    if piece.kind == "room":
+    if piece.kind in {"room", "fixture"}:
         return str(told.get("storey") or "")
     if piece.kind in {"exit", THRESHOLD}:
         named = openings.get(str(told.get("opening")), ())

@@ -62,8 +62,11 @@ def collection_of(reading: Reading, *, name: str = "", plan: Plan | None = None)
         raise Refused(Mistake("scale", what, "Say its scale first."))
     collection = floor_collection(reading.floor, reading.exits)
     for feature in collection["features"]:
-        if feature["properties"]["kind"] == "room":
-            feature["properties"] |= _beside_room(feature["properties"]["id"], reading)
+        told = feature["properties"]
+        if told["kind"] == "room":
+            told |= _beside_room(told["id"], reading)
+        elif told["kind"] == "fixture" and told["id"] in reading.fixture_storeys:
+            told["storey"] = reading.fixture_storeys[told["id"]]
     collection["features"] += [*map(_step, reading.steps), *(_of_plan(plan) if plan else ())]
     if reading.storeys:
         collection["storeys"] = [
@@ -122,11 +125,7 @@ def reading_of(
     faults = faults_of(floor, exits)
     if faults:
         raise Refused(*faults)
-    rooms = {
-        str(one.get("id")): one
-        for one in map(_properties, collection["features"])
-        if one.get("kind") == "room"
-    }
+    rooms, fixtures = (_by_id(collection, kind) for kind in ("room", "fixture"))
     asks = []
     if not exits:
         asks.append(Note("way-out", "No way out is given. Say which opening leads outside."))
@@ -144,7 +143,16 @@ def reading_of(
         ceilings_m=_figures(rooms, "ceiling_m"),
         levels_m=_figures(rooms, "level_m"),
         steps=tuple(_steps(collection)),
-    )
+        fixture_storeys={
+            key: one["storey"] for key, one in fixtures.items()
+            if key and isinstance(one.get("storey"), str)
+        },
+    )  # fmt: skip
+
+
+def _by_id(collection: Mapping[str, Any], kind: str) -> dict[str, Json]:
+    found = [one for one in map(_properties, collection["features"]) if one.get("kind") == kind]
+    return {str(one.get("id") or ""): one for one in found}
 
 
 def _properties(feature: Any) -> Json:

@@ -77,11 +77,13 @@ ACTS: Mapping[str, Acts] = {
 """By the codes of the readers; any other can only be seen."""
 SEEN_ONLY = frozenset({
     "recovered", "doubles-dropped", "origin-moved", "not-read", "degrees-to-metres", "plan-marks",
+    "changed-since-export",
     # of frames and units
     "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
     "scale-not-used", "flattened", "taken-flat", "turned", "corners",
     # of lines that were left aside
-    "set-aside", "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
+    "set-aside", "torn", "storeys", "other-drawing", "rooms-joined", "room-split",
+    "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
     "treads", "furniture",
     # of a walk with a tape
     "room-crossed", "floor", "measure-again", "not-joined", "misclosure", "not-held",
@@ -94,8 +96,9 @@ SEEN_ONLY = frozenset({
     "several-levels", "storey-split", "overlap-cut", "outline-mended", "room-doubled", "id-twice",
     "zone-over-rooms", "storeys-by-height", "storey-by-floor", "storey-unknown",
     "floor-at-two-heights", "room-apart", "floor-from-shell", "room-without-floor", "face-broken",
-    "two-floors", "polygon-misplaced", "footprint-taken", "floor-sloped", "floor-stepped",
-    "body-broken", "floor-unsound",
+    "two-floors", "polygon-misplaced", "shell-in-pieces", "footprint-taken",
+    "floor-sloped", "floor-stepped", "fixture-unsound", "exit-unsound", "body-broken",
+    "floor-unsound",
     # of stated areas
     "wall-centres", "stated-differs", "stated-net-too", "stated-class",
     # of what is entered elsewhere: the survey, and the rooms' heights
@@ -175,7 +178,7 @@ Done = tuple[Reading, str] | None
 
 
 def _name_dropped(reading: Reading, note: Note) -> Done:
-    room = _room_at(reading, note.where)
+    room = _room_at(reading, note)
     if room is None:
         return None
     return _with_room(reading, room, replace(room, name="")), f"“{room.id}” has no name now"
@@ -211,7 +214,7 @@ def _no_exit_here(reading: Reading, note: Note) -> Done:
 
 def _strike_room(reading: Reading, note: Note) -> Done:
     """The room away, and what leads from it alone; openings to others lead outside no more."""
-    room = _room_at(reading, note.where)
+    room = _room_at(reading, note)
     if room is None:
         return None
     floor = reading.floor
@@ -233,15 +236,24 @@ def _join_here(reading: Reading, note: Note) -> Done:
     if note.where is None or len(reading.floor.rooms) < 2:
         return None
     spot = shapely.Point(note.where)
-    near = sorted(reading.floor.rooms, key=lambda one: one.polygon.shape.distance(spot))[:2]
-    if near[1].polygon.shape.distance(spot) > NEAR_M:
+    near = sorted(_meant(reading, note), key=lambda one: one.polygon.shape.distance(spot))[:2]
+    if len(near) < 2 or near[1].polygon.shape.distance(spot) > NEAR_M:
         return None
     try:
         floor = rooms_joined(reading.floor, near[0].id, near[1].id)
     except Refused:
         return None
     said = f"“{near[0].label}” and “{near[1].label}” are one room"
-    return replace(reading, floor=floor), said
+    kept = {way.id for way in floor.openings}
+    parts = {near[0].id, near[1].id}  # what was stated of the parts is not stated of the whole
+    return replace(
+        reading,
+        floor=floor,
+        exits=tuple(way for way in reading.exits if way.opening in kept),
+        stated={key: one for key, one in reading.stated.items() if key not in parts},
+        ceilings_m={k: v for k, v in reading.ceilings_m.items() if k != near[1].id},
+        levels_m={k: v for k, v in reading.levels_m.items() if k != near[1].id},
+    ), said
 
 
 def _leaf_here(reading: Reading, note: Note) -> Done:
@@ -306,13 +318,19 @@ def _free(wish: str, taken: set[str]) -> str:
     return next(name for name in names if name not in taken)
 
 
-def _room_at(reading: Reading, where: Point | None) -> Room | None:
+def _meant(reading: Reading, note: Note) -> list[Room]:
+    """The rooms that a note names, all where it names none: storeys lie over each other in plan."""
+    named = [one for one in reading.floor.rooms if f"“{one.label}”" in note.what]
+    return named or list(reading.floor.rooms)
+
+
+def _room_at(reading: Reading, note: Note) -> Room | None:
     import shapely
 
-    if where is None:
+    if note.where is None:
         return None
-    spot = shapely.Point(where)
-    inside = (one for one in reading.floor.rooms if one.polygon.shape.intersects(spot))
+    spot = shapely.Point(note.where)
+    inside = (one for one in _meant(reading, note) if one.polygon.shape.intersects(spot))
     return next(inside, None)
 
 

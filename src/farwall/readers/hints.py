@@ -25,7 +25,8 @@ class Hints:
     `paper_mm` (or a marker beside the drawing) tells the size of the sheet, else a pixel of the
     flattened picture. `corners` [px, from the upper left of the picture as it is shown]: of the
     sheet, clockwise from the one that is its upper left. `paper_mm`: two sides of the sheet.
-    `marker_mm`: the measured side of a printed marker in the picture. `page`: of a PDF, from 1.
+    `marker_mm`: the measured side of a printed marker in the picture. `page`: of a PDF,
+    from 1; with 0 the one with the most walls.
     `floors`: `shell` where a model's floor polygons lie beside its walls and the floors of its
     shells are wanted instead.
     """
@@ -35,7 +36,7 @@ class Hints:
     paper_mm: tuple[float, float] | None = None
     length: KnownLength | None = None
     marker_mm: float | None = None
-    page: int = 1
+    page: int = 0
     floors: Literal["polygon", "shell"] = "polygon"
 
 

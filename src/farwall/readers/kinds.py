@@ -65,6 +65,10 @@ def _is_step(data: bytes) -> bool:
     return head(data).startswith(b"ISO-10303-21")
 
 
+def _is_pdf(data: bytes) -> bool:
+    return b"%PDF-" in data[:1024]
+
+
 def _has_root(name: str) -> Callable[[bytes], bool]:
     return lambda data: root_name(data) == name
 
@@ -77,6 +81,8 @@ KINDS: tuple[Kind, ...] = (
     Kind("walk", _is_walk, "farwall.readers.walk.read", "read_walk"),
     Kind("IFC", _is_step, "farwall.readers.ifc.read", "read_ifc"),
     Kind("SVG", _is_own_svg, "farwall.readers.own_svg", "read_own_svg"),
+    Kind("SVG", _has_root("svg"), "farwall.readers.svg.read", "read_svg"),
+    Kind("PDF", _is_pdf, "farwall.readers.pdf.read", "read_pdf", hinted=True),
     Kind("GeoJSON", _is_json, "farwall.readers.geojson", "read_geojson"),
     Kind("gbXML", _has_root("gbXML"), "farwall.readers.gbxml.read", "read_gbxml", hinted=True),
     Kind(
@@ -89,7 +95,6 @@ KINDS: tuple[Kind, ...] = (
 )
 UNREAD: tuple[Unread, ...] = (
     Unread(b"AC10", "a DWG drawing", "Save it as DXF in the program it was drawn with."),
-    Unread(b"%PDF", "a PDF", "Ask for the drawing as DXF."),
     Unread(b"GIF8", "a GIF picture", "Save it as PNG or take a photo."),
     Unread(b"PK\x03\x04", "a zip archive", "Unpack it (.ifczip too) and hand over what is in it."),
     Unread(b"\x1f\x8b", "a compressed file", "Unpack it and hand over the drawing itself."),

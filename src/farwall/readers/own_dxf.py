@@ -7,11 +7,12 @@ unit, curved in its walls or broke into other entities is read as any drawing is
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Refused
 from farwall.facts.reading import Reading
-from farwall.job.carried import Piece, collection_with, told_in
+from farwall.job.carried import Piece, collection_with, gone_since, told_in
 from farwall.job.exchange import OWN, reading_of
 
 if TYPE_CHECKING:
@@ -31,9 +32,10 @@ def own_reading(document: Drawing) -> Reading | None:
     if pieces is None:
         return None
     try:
-        return reading_of(collection_with(pieces, about), format_name="DXF", header_unit="m")
+        reading = reading_of(collection_with(pieces, about), format_name="DXF", header_unit="m")
     except Refused:
         return None
+    return replace(reading, left=(*gone_since(pieces, about), *reading.left))
 
 
 def _about(document: Drawing) -> Json | None:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from importlib import import_module
 from typing import Any
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
-from farwall.job.carried import Piece, collection_with, told_in
+from farwall.job.carried import Piece, collection_with, gone_since, told_in
 from farwall.job.exchange import OWN, reading_of
 
 Json = dict[str, Any]
@@ -36,7 +37,8 @@ def read_own_svg(data: bytes, *, scale_m_per_unit: float | None = None) -> Readi
         raise _changed("its own words for the whole floor are gone")
     placed = sorted((_piece(path) for path in _marked(root)), key=lambda one: one[0])
     pieces = [piece for _, piece in placed]
-    return reading_of(collection_with(pieces, about), format_name="SVG", header_unit="m")
+    reading = reading_of(collection_with(pieces, about), format_name="SVG", header_unit="m")
+    return replace(reading, left=(*gone_since(pieces, about), *reading.left))
 
 
 def _root(data: bytes) -> Any:

@@ -53,7 +53,16 @@ def test_a_zone_over_a_region_names_it_and_two_do_not() -> None:
     assert name_of(region, [("", region)]) == ""
 
 
-@given(st.lists(st.tuples(st.floats(0, 8), st.floats(0, 3), st.floats(0.1, 4), st.floats(0.1, 3))))
+def millimetres(low: int, high: int) -> st.SearchStrategy[float]:
+    return st.integers(low, high).map(lambda mm: mm / 1000)
+
+
+BOXES = st.tuples(
+    *(millimetres(*span) for span in ((0, 8000), (0, 3000), (100, 4000), (100, 3000)))
+)
+
+
+@given(st.lists(BOXES))
 def test_regions_never_reach_into_what_is_taken(
     boxes: list[tuple[float, float, float, float]],
 ) -> None:

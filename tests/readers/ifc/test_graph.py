@@ -62,6 +62,25 @@ def test_a_body_that_is_cut_by_itself_is_refused() -> None:
         read_bytes(made.data())
 
 
+def test_a_number_written_twice_is_refused() -> None:
+    text = hall()
+    line = line_of(text, "IFCSPACE")
+    twice = text.replace(line, line + "\n" + line.replace(number_of(line), "#1", 1))
+    with pytest.raises(Refused, match="#1: this number is written twice"):
+        read_bytes(twice.encode())
+
+
+def test_a_storey_that_is_a_part_of_itself_is_refused() -> None:
+    made = Making()
+    storey = made.storey("Ground")
+    made.space(storey, "1", HALL)
+    for relation in made.model.by_type("IfcRelAggregates"):
+        if storey in relation.RelatedObjects:
+            relation.RelatingObject = storey
+    with pytest.raises(Refused, match="round in a circle"):
+        read_bytes(made.data())
+
+
 def test_a_body_cut_a_thousand_times_over_is_refused() -> None:
     made = Making()
     f = made.model

@@ -257,6 +257,16 @@ def test_a_door_without_a_hole_lies_where_it_is_placed() -> None:
     assert opening.line == ((1.0, 3.05), (1.9, 3.05))
 
 
+def test_a_door_in_a_wide_front_lies_where_it_is_placed_in_it() -> None:
+    made = Making()
+    ground = made.storey("Ground")
+    made.space(ground, "1", HALL, long="Hall")
+    made.door(ground, box(0.5, -0.2, 3.5, 0.0), 1.0, at=(2.3, -0.1), external=True)
+    (opening,) = read_bytes(made.data()).floor.openings
+    assert sorted(x for x, _ in opening.line) == pytest.approx([2.3, 3.3])
+    assert opening.width_m == 1.0
+
+
 def test_relations_that_name_another_room_are_told_beside_the_geometry() -> None:
     made, ground, hall, _ = house()
     store = made.space(ground, "3", box(0, 8, 3, 10), long="Store")

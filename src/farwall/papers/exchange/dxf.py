@@ -78,7 +78,7 @@ def _chunks(told: Mapping[str, Any]) -> list[str]:
 
 def _tell_whole(document: Drawing, about: Mapping[str, Any]) -> None:
     record = document.rootdict.add_xrecord(_APP)
-    record.reset([(1, chunk) for chunk in _chunks({"version": 1, **about})])
+    record.reset([(1, chunk) for chunk in _chunks(about)])
 
 
 def _draw(document: Drawing, pieces: Sequence[Piece]) -> None:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
+from farwall.errors import Refused
 from farwall.facts.plan import Plan
 from farwall.facts.reading import Reading
+from farwall.floor.faults import faults_of
 from farwall.job.exchange import collection_of
 from farwall.papers.exchange.dxf import dxf_bytes
 from farwall.papers.exchange.svg import svg_bytes
@@ -18,7 +20,12 @@ GEOJSON, DXF, SVG = "floor.geojson", "floor.dxf", "floor-layers.svg"
 def exchange_files(
     reading: Reading, *, name: str = "", plan: Plan | None = None
 ) -> dict[str, bytes]:
-    """File names with their content. Raises Refused without a scale, or without a room."""
+    """File names with their content. Raises Refused without a scale, and with
+    all faults of a floor that is not sound."""
+    faults = faults_of(reading.floor, reading.exits)
+    if faults:
+        about = "This floor is not sound yet, and would not be read back as it is."
+        raise Refused(*faults, about=about)
     collection = collection_of(reading, name=name, plan=plan)
     return {
         GEOJSON: geojson_bytes(collection),

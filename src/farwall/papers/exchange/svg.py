@@ -80,7 +80,7 @@ class _Sheet:
 
     def head(self, collection: Mapping[str, Any]) -> str:
         wide, high = number(self.width), number(self.height)
-        told = words_of({"version": 1, **about_of(collection)})
+        told = words_of(about_of(collection))
         name = escape(plain(str(collection.get("name") or "Floor")))
         rooms = [p for p in self.pieces if p.kind == "room"]
         desc = f"{len(rooms)} rooms in layers; one unit is a metre, printed at 1:100."

@@ -72,6 +72,9 @@ def levels_of(reading: Reading) -> list[Level]:
         spot = shapely.Point(note.where or (0.0, 0.0))
         return bool(grounds[storey].distance(spot) <= _BESIDE_M)
 
+    def stands(fixture: Fixture) -> str:
+        return reading.fixture_storeys.get(fixture.id) or on(fixture.polygon.shape)
+
     notes = [
         (number, note, on(shapely.Point(note.where)))
         for number, note in enumerate(numbered(reading), 1)
@@ -82,7 +85,7 @@ def levels_of(reading: Reading) -> list[Level]:
             name=_named(one, reading) if len(ids) > 1 else "",
             rooms=tuple(room for room in floor.rooms if room.storey == one),
             openings=tuple(o for o in floor.openings if one in {rooms.get(r) for r in o.rooms}),
-            fixtures=tuple(f for f in floor.fixtures if on(f.polygon.shape) == one),
+            fixtures=tuple(f for f in floor.fixtures if stands(f) == one),
             saw_cuts=tuple(c for c in floor.saw_cuts if on(shapely.LineString(c.line)) == one),
             windows=tuple(
                 w for w in floor.windows if on(shapely.LineString(w.line), w.room) == one

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from farwall.facts.reading import Reading
+from dataclasses import replace
+
+from farwall.facts.reading import Note, Reading
 from farwall.readers.dxf.gather import gather
 from farwall.readers.dxf.load import load
 from farwall.readers.lines.read import read_sheet
@@ -19,5 +21,6 @@ def read_dxf(data: bytes, *, scale_m_per_unit: float | None = None) -> Reading:
     document, bulk, repairs = load(data)
     own = own_reading(document) if scale_m_per_unit is None else None
     if own is not None:
-        return own
+        recovered = tuple(Note("recovered", words) for words in repairs)
+        return replace(own, mended=(*recovered, *own.mended))
     return read_sheet(gather(document, bulk, repairs), scale_m_per_unit=scale_m_per_unit)

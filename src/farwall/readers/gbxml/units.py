@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import isfinite
 
+from farwall.readers.told.scale import GRID_DECIMALS
 from farwall.readers.xml_text import Node
 
 _LENGTHS = {
@@ -69,4 +70,4 @@ def metres(text: str, unit_m: float) -> float | None:
     value = number(text)
     if value is None or abs(value * unit_m) > _FARTHEST_M:
         return None
-    return value * unit_m
+    return round(value * unit_m, GRID_DECIMALS)

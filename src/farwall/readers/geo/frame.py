@@ -10,7 +10,7 @@ from typing import Any
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
-from farwall.readers.told.scale import unit_named
+from farwall.readers.told.scale import GRID_DECIMALS, unit_named
 
 WGS84_A_M = 6378137.0
 WGS84_F = 1 / 298.257223563
@@ -47,7 +47,8 @@ class Frame:
         x, y = from_mercator(point) if self.mercator else point
         if self.turned and x < 0:
             x += 360.0
-        return (x - self.origin[0]) * self.scale[0], (y - self.origin[1]) * self.scale[1]
+        east, north = (x - self.origin[0]) * self.scale[0], (y - self.origin[1]) * self.scale[1]
+        return round(east, GRID_DECIMALS), round(north, GRID_DECIMALS)
 
 
 def metres_per_degree(latitude_deg: float) -> Point:

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
+import numpy as np
 import shapely
 
 from farwall.errors import Mistake, Refused
@@ -31,6 +32,7 @@ class _Found:
     left: list[Note] = field(default_factory=list)
 
 
+@np.errstate(all="ignore")  # sums of areas divide by nothing on some slivers, and say so
 def told_of(collection: Mapping[str, Any], *, scale_m_per_unit: float | None = None) -> Told:
     """All that a collection of features tells. Raises Refused when no polygon is in it."""
     things, broken = things_of(collection["features"])

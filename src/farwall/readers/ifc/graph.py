@@ -18,6 +18,13 @@ _DEEPEST = 500
 _MOST_PARTS = 5e7
 """Parts that one thing of the file may unfold into, counted with every repetition."""
 _SPARE = ("IfcRepresentationItem", "IfcRepresentation", "IfcProfileDef", "IfcProductRepresentation")
+_PARTS = (
+    ("IfcRelAggregates", "RelatedObjects", "RelatingObject"),
+    ("IfcRelNests", "RelatedObjects", "RelatingObject"),
+    ("IfcRelContainedInSpatialStructure", "RelatedElements", "RelatingStructure"),
+    ("IfcRelVoidsElement", "RelatedOpeningElement", "RelatingBuildingElement"),
+    ("IfcRelFillsElement", "RelatedBuildingElement", "RelatingOpeningElement"),
+)
 _REMEDY = "Export the model anew as IFC 2x3 or IFC 4, or the floor plan as DXF."
 
 
@@ -59,11 +66,24 @@ def graph_of(model: Model) -> Graph:
             graph.children[number] = children
         if not sound:
             if not any(entity.is_a(kind) for kind in _SPARE):
-                what = f"#{number} ({entity.is_a()}) refers to something of another kind."
+                what = f"this {entity.is_a()} refers to something of another kind."
                 raise Refused(Mistake(f"#{number}", what, _REMEDY))
             graph.broken.add(number)
     _check_ends(graph.children)
+    _check_ends(_wholes(model))
     return graph
+
+
+def _wholes(model: Model) -> dict[int, list[int]]:
+    """What each thing is a part of, stands in, or fills: relations are followed upwards too."""
+    above: dict[int, list[int]] = {}
+    for name, parts, whole in _PARTS:
+        for relation in model.by_type(name):
+            over = getattr(relation, whole)
+            for part in _flat(getattr(relation, parts)):
+                if part is not None and over is not None:
+                    above.setdefault(part.id(), []).append(over.id())
+    return above
 
 
 class _Rules:
@@ -162,7 +182,7 @@ def _check_ends(children: dict[int, list[int]]) -> None:
         depth[at] = 1 + max((depth[child] for child in below), default=0)
         if depth[at] > _DEEPEST or parts[at] > _MOST_PARTS:
             what = (
-                f"What hangs under #{at} is {depth[at]} deep and unfolds into {parts[at]:.0f} "
+                f"what hangs under it is {depth[at]} deep and unfolds into {parts[at]:.0f} "
                 "parts: more than a building needs."
             )
             raise Refused(Mistake(f"#{at}", what, _REMEDY))
@@ -184,7 +204,7 @@ def _check_ends(children: dict[int, list[int]]) -> None:
                 open_.add(at)
                 fresh = [child for child in below if child not in parts]
                 if any(child in open_ for child in fresh):
-                    what = f"#{at} leads round in a circle to itself."
+                    what = "this leads round in a circle to itself."
                     raise Refused(Mistake(f"#{at}", what, _REMEDY))
                 waiting += fresh
                 continue

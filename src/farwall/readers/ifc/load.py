@@ -14,6 +14,7 @@ Entity = Any
 SCHEMAS = ("IFC2X3", "IFC4")
 """Beginnings of the schema names that are read: 2x3, 4, 4x1 to 4x3."""
 _HEADER_BYTES = 65536
+_ENTITY = re.compile(rb"[;\r\n]\s*#0*(\d+)\s*=\s*[A-Za-z(]")
 _SCHEMA = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'([^']*)'", re.IGNORECASE)
 _EXPORT = "Export the model as IFC 2x3 or IFC 4, or the floor plan as DXF."
 
@@ -25,6 +26,7 @@ def load(data: bytes) -> Model:
     breaks off or holds no model.
     """
     _check_schema(data)
+    _check_numbers(data)
     library = ifc_library()
     text = _text(data)
     try:
@@ -69,6 +71,16 @@ def _check_schema(data: bytes) -> None:
         kind = "an older IFC schema" if name.startswith("IFC") else "no building model"
         what = f"This STEP file has the schema {shown}: {kind}."
         raise Refused(Mistake("FILE_SCHEMA", what, _EXPORT))
+
+
+def _check_numbers(data: bytes) -> None:
+    """The parser goes astray, and the process with it, where one number is written twice."""
+    seen: set[bytes] = set()
+    for number in _ENTITY.findall(data):
+        if number in seen:
+            what = "this number is written twice."
+            raise Refused(Mistake(f"#{number.decode()}", what, _EXPORT))
+        seen.add(number)
 
 
 def _text(data: bytes) -> str:

@@ -19,6 +19,7 @@ _HIGHEST_SILL_M = 0.3
 """An opening that a person walks through: head and sill over the floor. Rank: guess."""
 _NARROWEST_M = 0.4
 _UNDER_FLOOR_M = 0.1
+_FAR_WIDER, _PLAY_M = 1.4, 0.05
 _FLAT_M = 0.05
 
 
@@ -144,9 +145,34 @@ def _body(element: Entity, opening: Entity | None, bodies: Mapping[int, Body]) -
 def _seam(
     element: Entity, body: Body | None, width_m: float | None, frame: Frame
 ) -> tuple[Point, Point] | None:
-    """By the body of the opening or of the element; else by its placement and its width."""
-    if body is not None:
-        return line_of(body, width_m, _x_axis(element))
+    """By the body of the opening or of the element; else by its placement and its width.
+
+    In an opening much wider than the leaf, the placement tells which part of it the leaf takes.
+    """
+    if body is None:
+        return _placed(element, width_m, frame)
+    along = _x_axis(element)
+    seam = line_of(body, width_m, along)
+    whole = line_of(body, None, along)
+    if seam is None or whole is None or width_m is None or dist(*whole) <= _FAR_WIDER * width_m:
+        return seam
+    own = _placed(element, width_m, frame)
+    return seam if own is None else _laid_along(own, whole) or seam
+
+
+def _laid_along(own: tuple[Point, Point], whole: tuple[Point, Point]) -> tuple[Point, Point] | None:
+    """The part of a line beside which another lies; None where that sticks out of it."""
+    (ax, ay), (bx, by) = whole
+    long = dist(*whole)
+    ux, uy = (bx - ax) / long, (by - ay) / long
+    low, high = sorted((x - ax) * ux + (y - ay) * uy for x, y in own)
+    if low < -_PLAY_M or high > long + _PLAY_M or high - low < 0.9 * dist(*own):
+        return None
+    return (ax + ux * low, ay + uy * low), (ax + ux * high, ay + uy * high)
+
+
+def _placed(element: Entity, width_m: float | None, frame: Frame) -> tuple[Point, Point] | None:
+    """The line from an element's placement along its own x axis."""
     matrix = placement(element)
     if matrix is None or width_m is None:
         return None

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from math import isfinite
 
+from farwall.readers.told.scale import GRID_DECIMALS
 from farwall.readers.told.shells import Face, Point3
 from farwall.readers.xml_text import Node
 
@@ -24,8 +25,8 @@ def target(node: Node | None) -> str:
 def numbers(text: str) -> list[float] | None:
     """Finite numbers parted by blanks or commas; None when one is not."""
     try:
-        found = [float(word) for word in text.replace(",", " ").split()]
-    except ValueError:
+        found = [round(float(word), GRID_DECIMALS) for word in text.replace(",", " ").split()]
+    except (ValueError, OverflowError):
         return None
     sound = all(isfinite(value) and abs(value) < _FARTHEST for value in found)
     return found if sound else None

@@ -142,7 +142,7 @@ class _Search:
             return ends[tip]
         if turn < _SQUARE and other.length > height:
             nearer = min(map(abs, aside))
-            crosses = aside[0] * aside[1] <= 0 or nearer < _ON * height
+            crosses = aside[0] * aside[1] < 0 and nearer > 0.5 * _ON * height
             if crosses and nearer < _PAST * height and self._stops_free(other, line, height):
                 return sum(ends) / 2
         return None

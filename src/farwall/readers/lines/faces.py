@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from dataclasses import dataclass
 
 import numpy as np
@@ -11,10 +10,13 @@ import shapely
 from farwall.floor.geometry import Point, polygons_of
 from farwall.readers.lines.bounds import GRID_M
 
+_BROAD_M = 1.2
+"""Broader than anything that is told apart by its breadth."""
+
 
 @dataclass(frozen=True)
 class Face:
-    """A piece of the plane between bounds; `breadth_m` is its widest inscribed circle."""
+    """A piece of the plane between bounds; `breadth_m` as below."""
 
     shape: shapely.Polygon
     breadth_m: float
@@ -28,20 +30,20 @@ def noded(lines: list[shapely.LineString]) -> shapely.Geometry:
 def loose_ends(lines: list[shapely.LineString]) -> list[tuple[Point, Point]]:
     """Each end that meets no other line, with the point its line comes from."""
     pieces = shapely.get_parts(noded(lines))
-    found = []
-    for index, point in _loose_ends(pieces):
-        coords = [(float(x), float(y)) for x, y in pieces[index].coords]
-        found.append((point, coords[1] if coords[0] == point else coords[-2]))
-    return found
+    coords, piece = shapely.get_coordinates(pieces, return_index=True)
+    if not len(coords):
+        return []
+    first = np.flatnonzero(np.diff(piece, prepend=-1))
+    last = np.append(first[1:], len(coords)) - 1
+    ends = np.stack([first, last], axis=1).reshape(-1)
+    before = np.stack([first + 1, last - 1], axis=1).reshape(-1)
+    _, place, count = np.unique(coords[ends], axis=0, return_inverse=True, return_counts=True)
+    loose = np.flatnonzero(count[place.reshape(-1)] == 1)
+    return [(_point(coords[ends[i]]), _point(coords[before[i]])) for i in loose.tolist()]
 
 
-def _loose_ends(pieces: np.ndarray) -> list[tuple[int, Point]]:
-    ends: list[tuple[int, Point]] = []
-    for index, piece in enumerate(pieces):
-        for x, y in (piece.coords[0], piece.coords[-1]):
-            ends.append((index, (float(x), float(y))))
-    count = Counter(point for _, point in ends)
-    return [(index, point) for index, point in ends if count[point] == 1]
+def _point(pair: np.ndarray) -> Point:
+    return float(pair[0]), float(pair[1])
 
 
 def polygons_between(lines: list[shapely.LineString]) -> list[shapely.Polygon]:
@@ -60,8 +62,14 @@ def cut_faces(lines: list[shapely.LineString]) -> list[Face]:
 
 
 def breadth_m(shape: shapely.Polygon) -> float:
-    """Diameter of the widest circle inside."""
+    """Diameter of the widest circle inside; for broad shapes a figure that it reaches at least.
+
+    Area over half the edge is never more than that diameter (plane geometry: the circle's radius
+    times the edge is at least the area).
+    """
     rough = 2 * shape.area / shape.length if shape.length else 0.0
+    if rough > _BROAD_M:
+        return rough
     if rough * 4 < 0.05:
         return rough * 2
     circle = shapely.maximum_inscribed_circle(shape, tolerance=max(0.004, rough / 50))

@@ -7,9 +7,8 @@ from collections.abc import Sequence
 
 import numpy as np
 import shapely
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
+from farwall.readers.lines.groups import numbered
 from farwall.readers.lines.mend import SNAP_M
 from farwall.readers.lines.parallels import Strokes, in_twos
 from farwall.readers.lines.sheet import Swing, Words
@@ -30,9 +29,8 @@ def connected(strokes: Strokes, within_m: float = _MET_M) -> np.ndarray:
     """For each stroke the number of the piece of drawing it hangs together with."""
     count = len(strokes.given)
     first, second = strokes.tree.query(strokes.lines, predicate="dwithin", distance=within_m)
-    graph = coo_matrix((np.ones(len(first)), (first, second)), shape=(count, count))
-    labels: np.ndarray = connected_components(graph, directed=False)[1]
-    return labels
+    ahead = first < second
+    return numbered(count, first[ahead].tolist(), second[ahead].tolist())
 
 
 def find_frame(strokes: Strokes, swings: Sequence[Swing]) -> set[int]:

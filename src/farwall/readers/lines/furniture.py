@@ -25,7 +25,7 @@ _BODY_M = 0.36
 _DEPTH_M, _POST_M = 0.42, 0.62
 _ELONGATED = 3.1
 _FREE_SHARE, _SHARED = 0.35, 0.55
-_HINGE_M = 0.12
+_HINGE_M, _HUNG_M = 0.12, 0.03
 
 
 def find_furniture(strokes: Strokes, words: Sequence[Words], swings: Sequence[Swing]) -> set[int]:
@@ -74,12 +74,12 @@ def _standing_free(
             rest.append(face)
     shapes = {piece: shapely.unary_union(own) for piece, own in of_piece.items()}
     counts = np.bincount(labels)
-    thin = {piece for piece, shape in shapes.items()
-            if all(_could_be_wall(part) for part in polygons_of(shape))}  # fmt: skip
-    stuff = {piece for piece, shape in shapes.items() if piece not in thin
-             and not (_is_post(shape, int(counts[piece])) or _has_door(shape, hinges))}  # fmt: skip
+    walls = {piece for piece, shape in shapes.items() if _has_door(shape, hinges)
+             or all(_could_be_wall(part) for part in polygons_of(shape))}  # fmt: skip
+    stuff = {piece for piece, shape in shapes.items()
+             if piece not in walls and not _is_post(shape, int(counts[piece]))}  # fmt: skip
     stuff |= _within(shapes, stuff)
-    rest += [face for piece in sorted(thin - stuff) for face in of_piece[piece]]
+    rest += [face for piece in sorted(walls - stuff) for face in of_piece[piece]]
     found = set(np.flatnonzero(np.isin(labels, sorted(stuff))).tolist())
     return found, rest, found
 
@@ -96,7 +96,9 @@ def _within(shapes: dict[int, BaseGeometry], stuff: set[int]) -> set[int]:
 
 
 def _has_door(shape: BaseGeometry, hinges: shapely.STRtree) -> bool:
-    return shape.area >= 1.0 and len(hinges.query(shape.boundary, "dwithin", _HINGE_M)) > 0
+    """A leaf hangs on it; something large is no furniture even where a leaf only comes near."""
+    reach = _HINGE_M if shape.area >= 1.0 else _HUNG_M
+    return len(hinges.query(shape.boundary, "dwithin", reach)) > 0
 
 
 def _is_post(shape: BaseGeometry, strokes: int) -> bool:

@@ -6,9 +6,8 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
+from farwall.readers.lines.groups import numbered
 from farwall.readers.lines.parallels import Array, Strokes
 
 FEWEST = 6
@@ -74,8 +73,7 @@ def _groups(links: list[list[int]], gaps: list[tuple[int, int]]) -> list[list[in
     if not links:
         return []
     rows, columns = zip(*links, strict=True)
-    graph = coo_matrix((np.ones(len(links)), (rows, columns)), shape=(len(gaps), len(gaps)))
-    _, labels = connected_components(graph, directed=False)
+    labels = numbered(len(gaps), rows, columns)
     groups: dict[int, set[int]] = {}
     for label, pair in zip(labels.tolist(), gaps, strict=True):
         groups.setdefault(label, set()).update(pair)

@@ -9,7 +9,8 @@ import shapely
 
 from farwall.floor.geometry import Point
 from farwall.readers.lines.bounds import Bounds, line
-from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
+from farwall.readers.lines.meetings import Ends, is_short
+from farwall.readers.lines.portals import PASSAGE_M, Portal, clear_of
 from farwall.readers.lines.sheet import Role, Stroke, Swing
 
 _ALIGNED_M = 0.03
@@ -88,70 +89,16 @@ def _free_jambs(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list
     strokes = [s for s in bounds.closing if s.role is not Role.HEADER] + caps
     if not strokes:
         return []
-    ends = _Ends(strokes, known)
+    ends = Ends(strokes, known)
     found = []
-    for stroke in _off_portals([s for s in strokes if _is_short(s)], known):
+    for stroke in _off_portals([s for s in strokes if is_short(s)], known):
         outward = _outward(stroke, ends)
         if outward and not _is_side_of_post(stroke, ends):
             found.append(Jamb(stroke.start, stroke.end, outward))
     return found
 
 
-def _is_short(stroke: Stroke) -> bool:
-    """As long as a wall is deep."""
-    return WALL_DEPTH_M[0] <= stroke.length <= WALL_DEPTH_M[1]
-
-
-class _Ends:
-    """Which strokes meet where; a sill, a pane or the footprint may run across a gap."""
-
-    def __init__(self, strokes: list[Stroke], known: list[Portal]) -> None:
-        self.strokes = strokes
-        corners = [p for o in known for face in o.faces for p in face]
-        self._corners = shapely.STRtree(shapely.points(corners) if corners else [])
-        self._portals = shapely.unary_union([portal.shape for portal in known]).buffer(0.005)
-        shapely.prepare(self._portals)
-        self._met = self._meetings()
-        self._spans = {id(s) for s in strokes if s.role is Role.OUTLINE or self._may_span_a_gap(s)}
-
-    def meeting(self, point: Point, stroke: Stroke) -> list[Stroke]:
-        """The other strokes that touch an end of a stroke."""
-        return self._met[id(stroke), point == stroke.end]
-
-    def _meetings(self) -> dict[tuple[int, bool], list[Stroke]]:
-        """For both ends of every stroke the others there, found in one sweep."""
-        tree = shapely.STRtree([line(s) for s in self.strokes])
-        met: dict[tuple[int, bool], list[Stroke]] = {}
-        for at_end in (False, True):
-            points = shapely.points([s.end if at_end else s.start for s in self.strokes])
-            here = [met.setdefault((id(s), at_end), []) for s in self.strokes]
-            which, others = tree.query(points, predicate="dwithin", distance=0.004)
-            for place, other in zip(which.tolist(), others.tolist(), strict=True):
-                stroke = self.strokes[other]
-                if other != place and stroke.role is not Role.OPENING:
-                    here[place].append(stroke)
-        return met
-
-    def is_firm(self, stroke: Stroke) -> bool:
-        """Whether a stroke can only be a wall face."""
-        return id(stroke) not in self._spans
-
-    def _may_span_a_gap(self, stroke: Stroke) -> bool:
-        if not PASSAGE_M[0] <= stroke.length <= PASSAGE_M[1] or self._leaves_a_portal(stroke):
-            return False
-        return all(
-            any(_is_short(s) and _is_square(s, stroke) for s in self.meeting(point, stroke))
-            for point in (stroke.start, stroke.end)
-        )
-
-    def _leaves_a_portal(self, stroke: Stroke) -> bool:
-        """Beside a known opening, a line that leads away from it is a wall face."""
-        ends = shapely.MultiPoint([stroke.start, stroke.end])
-        near = self._corners.query(ends, predicate="dwithin", distance=0.005)
-        return len(near) > 0 and not self._portals.covers(line(stroke))
-
-
-def _outward(stroke: Stroke, ends: _Ends) -> Point | None:
+def _outward(stroke: Stroke, ends: Ends) -> Point | None:
     """The way out of the wall that a stroke closes: both faces leave it on the other side."""
     found = []
     for side in (1.0, -1.0):
@@ -163,7 +110,7 @@ def _outward(stroke: Stroke, ends: _Ends) -> Point | None:
     return found[0] if len(found) == 1 else None
 
 
-def _is_side_of_post(stroke: Stroke, ends: _Ends) -> bool:
+def _is_side_of_post(stroke: Stroke, ends: Ends) -> bool:
     """Whether a stroke is a side of a lone box nearly as long as broad: a post ends no wall."""
     beside = [ends.meeting(point, stroke) for point in (stroke.start, stroke.end)]
     if any(len(others) != 1 for others in beside):
@@ -177,7 +124,7 @@ def _is_side_of_post(stroke: Stroke, ends: _Ends) -> bool:
     return any(min(dist(s.start, far[1]), dist(s.end, far[1])) < 0.004 for s in across)
 
 
-def _leaving(stroke: Stroke, point: Point, ends: _Ends) -> dict[float, bool]:
+def _leaving(stroke: Stroke, point: Point, ends: Ends) -> dict[float, bool]:
     """On which sides other lines leave from an end, square to the stroke; true for firm ones."""
     ux = (stroke.end[0] - stroke.start[0]) / stroke.length
     uy = (stroke.end[1] - stroke.start[1]) / stroke.length
@@ -190,12 +137,6 @@ def _leaving(stroke: Stroke, point: Point, ends: _Ends) -> dict[float, bool]:
                 side = 1.0 if ux * vy - uy * vx > 0 else -1.0
                 sides[side] = sides.get(side, False) or ends.is_firm(other)
     return sides
-
-
-def _is_square(first: Stroke, second: Stroke) -> bool:
-    ax, ay = first.end[0] - first.start[0], first.end[1] - first.start[1]
-    bx, by = second.end[0] - second.start[0], second.end[1] - second.start[1]
-    return abs(ax * bx + ay * by) < 0.1 * first.length * second.length
 
 
 def _pairs(jambs: list[Jamb]) -> list[tuple[Jamb, Jamb]]:
@@ -245,7 +186,7 @@ def _to_wall(jamb: Jamb, swing: Swing, walls: list[Stroke], tree: shapely.STRtre
 
 def _off_portals(strokes: list[Stroke], known: list[Portal]) -> list[Stroke]:
     """The strokes that do not have both their ends on one portal."""
-    if not known:
+    if not known or not strokes:
         return strokes
     tree = shapely.STRtree([portal.shape for portal in known])
     on_both: set[tuple[int, int]] | None = None

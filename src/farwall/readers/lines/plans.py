@@ -13,11 +13,10 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note, Storey
+from farwall.readers.lines.groups import numbered
 from farwall.readers.lines.portals import Portal
 from farwall.readers.lines.rooms import Found, Sorted
 from farwall.readers.lines.sheet import Words
@@ -82,8 +81,7 @@ def _plans(faces: Sorted, portals: Sequence[Portal], signs: Sequence[Signs]) -> 
         return []
     tree = shapely.STRtree(shapes)
     first, second = tree.query(shapes, predicate="dwithin", distance=_BESIDE_M)
-    graph = coo_matrix((np.ones(len(first)), (first, second)), shape=(len(shapes),) * 2)
-    _, labels = connected_components(graph, directed=False)
+    labels = numbered(len(shapes), first.tolist(), second.tolist())
     leaves = [p.shape for p, s in zip(portals, signs, strict=True) if s.leaf]
     doors = {int(i) for leaf in leaves for i in tree.query(leaf, "dwithin", 0.02)}
     groups: dict[int, list[int]] = {}

@@ -76,7 +76,7 @@ def flag_notes(opening: ToldOpening, found: tuple[str, ...], seam: tuple[Point, 
             f"{_title(opening, found, rooms)}: the file calls it an inside door, but no room of it "
             "lies on the other side. Not taken as a way out. Look at the place."
         )
-        return [Note("door-flag", what, middle(seam))]
+        return [Note("way-out-unsure", what, middle(seam))]
     return []
 
 

@@ -220,7 +220,7 @@ class _Maker:
         self.made.left += flags
         (ax, ay), (bx, by) = sides.seam
         line = (_rounded(ax), _rounded(ay)), (_rounded(bx), _rounded(by))
-        width = round(opening.width_m or dist(*sides.seam), DECIMALS)
+        width = round(_width(opening.width_m, dist(*sides.seam)), DECIMALS)
         made = Opening(self._ids.take(opening.id), kind, line, found, width)
         self.made.openings.append(made)
         if kind == "outside":
@@ -244,6 +244,11 @@ class _Maker:
             if shapely.LineString(made.line).intersection(strip).length > 0.5 * own.length:
                 return True
         return False
+
+
+def _width(told_m: float | None, seam_m: float) -> float:
+    """The told width where it fits the seam; a figure that cannot be is not believed."""
+    return told_m if told_m is not None and 0.5 <= told_m / seam_m <= 2.0 else seam_m
 
 
 def _rounded(value: float) -> float:

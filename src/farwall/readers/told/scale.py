@@ -6,6 +6,8 @@ from dataclasses import replace
 
 from farwall.facts.reading import Reading
 
+GRID_DECIMALS = 9
+"""Metres are kept to the nanometre: smaller numbers make no sense and spoil sums of areas."""
 _NAMES = {1.0: "m", 0.01: "cm", 0.001: "mm", 0.3048: "ft", 0.0254: "in"}
 
 

@@ -59,6 +59,7 @@ class _Flat:
     up: bool
 
 
+@np.errstate(all="ignore")  # sums of areas divide by nothing on some slivers, and say so
 def floor_of(faces: Iterable[Face], *, stated_m2: float | None = None) -> Plan | None:
     """The lowest faces of a shell, projected to plan; nothing when it has none.
 
@@ -93,6 +94,7 @@ def _walked(plan: Plan, main: Plan) -> bool:
     return away <= _STEP_M or away >= STOREY_RISE_M
 
 
+@np.errstate(all="ignore")
 def outline_of(faces: Iterable[Face]) -> shapely.Polygon | None:
     """The plan of everything flat in a shell, at any height; nothing when there is none."""
     flats = [flat.shape for flat in _flats(faces)]
@@ -184,8 +186,7 @@ def _pieces(shape: BaseGeometry) -> list[shapely.Polygon]:
     """The polygons of a shape; hairlines between faces that meet but for rounding are closed."""
     if shape.is_empty:
         return []
-    with np.errstate(all="ignore"):  # the grid's own sums divide by nothing on some slivers
-        parts = polygons_of(shapely.set_precision(shape, 1e-6))
+    parts = polygons_of(shapely.set_precision(shape, 1e-6))
     return [part for part in parts if part.area > _SMALL_M2]
 
 

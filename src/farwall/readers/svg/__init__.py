@@ -1,0 +1,1 @@
+"""Plans in SVG: the page taken apart into strokes, arcs and lettering."""
