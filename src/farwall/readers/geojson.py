@@ -45,7 +45,8 @@ def _parsed(data: bytes) -> Any:
     except UnicodeDecodeError as error:
         raise Refused(Mistake("", "This is no UTF-8 text.", "Save it as UTF-8.")) from error
     except RecursionError as error:
-        raise Refused(Mistake("", "Its brackets are nested too deep to be a floor.")) from error
+        what = "Its brackets are nested too deep to be a floor."
+        raise Refused(Mistake("", what, "Look at where it was made.")) from error
     except json.JSONDecodeError as error:
         where = f"line {error.lineno}, column {error.colno}"
         raise Refused(Mistake(where, f"this is no JSON: {error.msg}.", "Mend it there.")) from error
@@ -66,7 +67,7 @@ def _collection(value: Any) -> Json:
         return dict(value)
     if kind == "Feature":
         return {"features": [value]}
-    if kind in {"Polygon", "MultiPolygon", "GeometryCollection"}:
+    if kind in ("Polygon", "MultiPolygon", "GeometryCollection"):  # it may be a list, and no key
         return {"features": [{"geometry": value, "properties": {"type": "room"}}]}
     if isinstance(value, dict) and ("floor" in value or "inputs" in value):
         raise Refused(Mistake("", "This is a job or a plan, not a drawing.", _OURS))

@@ -113,8 +113,8 @@ def changed(**new: object) -> bytes:
         changed(scale_m_per_unit=math.nan),
         changed(scale_m_per_unit="1"),
         changed(mended={}),
-        changed(mended=[{"code": "a", "what": "b", "where": [1.0]}]),
-        changed(mended=[{"code": "a", "what": "b", "where": [1.0, 2.0, 3.0]}]),
+        changed(mended=[{"code": "a", "what": "b", "where": [1.0], "shape": None}]),
+        changed(mended=[{"code": "a", "what": "b", "where": [1.0, 2.0, 3.0], "shape": None}]),
         changed(stated={"a": {"area_m2": 1.0, "kind": "made-up", "text": ""}}),
         changed(stated=[]),
         changed(exits=[["a", "b"]]),
@@ -129,6 +129,8 @@ def test_what_is_no_answer_is_unsound(text: bytes) -> None:
 
 def test_a_sound_change_is_taken() -> None:
     """So that the row of unsound ones fails for its own reasons."""
-    back = wire.answer_in(changed(mended=[{"code": "a", "what": "b", "where": [1.0, 2]}]))
+    back = wire.answer_in(
+        changed(mended=[{"code": "a", "what": "b", "where": [1.0, 2], "shape": None}])
+    )
     assert isinstance(back, Reading)
     assert back.mended == (Note("a", "b", (1.0, 2)),)

@@ -74,13 +74,14 @@ def bodies_of(model: Model, elements: Sequence[Entity], factor: float) -> dict[i
         iterator = library.geom.iterator(settings, model, 1, include=list(elements))
         if not iterator.initialize():
             return found
-        while True:
+        for _ in range(50 * len(elements) + 1000):
             shape = iterator.get()
             body = _body(shape.geometry, factor)
             if body is not None:
                 found.setdefault(int(shape.id), body)
             if not iterator.next():
                 return found
+        raise RuntimeError("a number that stands for two things gave bodies without end")
     except (RuntimeError, MemoryError) as error:
         what = "The bodies of this model cannot be built."
         raise Refused(Mistake("DATA", what, "Export the floor plan as DXF.")) from error
