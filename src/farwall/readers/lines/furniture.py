@@ -126,7 +126,7 @@ def _is_post(shape: BaseGeometry, strokes: int) -> bool:
 
 
 def _could_be_wall(face: shapely.Polygon) -> bool:
-    """Thin, and twice as long as broad or longer: half the edge of two squares is three breadths."""
+    """Thin, and twice as long as broad or longer: half its edge is three breadths or more."""
     breadth = breadth_m(face)
     return breadth <= _BODY_M and face.length / 2 > _ELONGATED * breadth
 
