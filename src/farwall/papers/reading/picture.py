@@ -53,9 +53,10 @@ def _heading(reading: Reading) -> str:
     doors = ", ".join(f"{counts[kind]} {word}" for kind, word in _KINDS.items() if counts[kind])
     parts = [f"{reading.format}, {unit}", f"{len(floor.rooms)} rooms"]
     parts += [doors] if doors else []
-    parts += [f"{len(reading.exits)} ways out", f"{len(floor.windows)} windows"]
+    counted = (("way out", "ways out", reading.exits), ("window", "windows", floor.windows))
+    parts += [f"{len(things)} {one if len(things) == 1 else many}" for one, many, things in counted]
     if floor.fixtures:
-        parts.append(f"{len(floor.fixtures)} fixtures")
+        parts.append(f"{len(floor.fixtures)} fixture{'s' * (len(floor.fixtures) != 1)}")
     notes = f"{len(reading.mended)} mended, {len(reading.left)} left, {len(reading.asks)} asked"
     return f"{'; '.join(parts)}. Notes: {notes}."
 
