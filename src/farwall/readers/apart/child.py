@@ -6,6 +6,7 @@ goes to standard output. Nothing of any format's library is imported before the 
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import sys
@@ -19,11 +20,15 @@ if TYPE_CHECKING:
     from farwall.readers.apart.guards import Guards
 
 _CHUNK = 1 << 20
+_MANY = 100_000
+"""New things after which lost ones are looked for."""
 
 
 def main(order: str) -> None:
     """Do what the order says (JSON: `path`, `hints`, `do`) and end the process."""
     told = json.loads(order)
+    # A drawing makes many small things that live to the end of this process.
+    gc.set_threshold(_MANY)
     answers_to = os.dup(1)
     nowhere = os.open(os.devnull, os.O_WRONLY)
     os.dup2(nowhere, 1)  # what a library prints is no answer
