@@ -108,7 +108,9 @@ def _narrow(ink: Mask) -> tuple[Mask, float]:
     far = cv2.distanceTransform(space, cv2.DIST_L2, 3)
     count, labels, stats, _ = cv2.connectedComponentsWithStats(space, connectivity=4)
     widest = np.zeros(count, np.float32)
-    np.maximum.at(widest, np.asarray(labels, np.int64).ravel(), far.ravel())
+    # Where there is no ink at all, the nearest is farther than any number.
+    near = np.minimum(far, np.float32(max(ink.shape)))
+    np.maximum.at(widest, np.asarray(labels, np.int64).ravel(), near.ravel())
     breadth, area = 2 * widest - 1, stats[:, cv2.CC_STAT_AREA].astype(np.float64)
     long = area / np.maximum(breadth, 1.0)
     most = _BREADTH_SHARE * max(ink.shape)
