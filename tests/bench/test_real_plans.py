@@ -22,14 +22,14 @@ def test_without_the_source_it_is_told_and_nothing_else_breaks(tmp_path):
 
 
 def test_a_folder_is_read_in_place_and_what_cannot_be_read_is_listed(tmp_path):
-    (tmp_path / "house.ifc").write_bytes(b"ISO-10303-21;")
+    (tmp_path / "house.dwg").write_bytes(b"AC1032 and more")
     (tmp_path / "notes.txt").write_text("not a plan at all")
     (tmp_path / "copy.dxf").write_bytes((OUR_FOLDER / OUR_PLAN).read_bytes())
     before = sorted(tmp_path.iterdir())
     cases, unread = real_cases(tmp_path)
     assert [case.name for case in cases] == ["copy.dxf", OUR_PLAN]
-    assert [one.name for one in unread] == ["house.ifc"]
-    assert unread[0].why.startswith("not read yet: This is an IFC")
+    assert [one.name for one in unread] == ["house.dwg"]
+    assert unread[0].why.startswith("not read yet: This is a DWG")
     assert sorted(tmp_path.iterdir()) == before
 
 

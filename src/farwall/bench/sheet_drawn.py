@@ -100,7 +100,13 @@ class _Pen:
         points = np.array([self.drawn.px(place) for place in places])
         return np.round((points - 0.5) * _SUB).astype(np.int32)
 
-    def fill(self, shape: shapely.Polygon) -> None:
+    def fill_within(self, shape: shapely.Polygon) -> None:
+        """Ink up to the shape's edge: the pen that fills reaches half a pixel beyond its own."""
+        half = 0.5 / self.drawn.px_per_mm * self.drawn.ratio
+        for part in polygons_of(shape.buffer(-half, join_style="mitre")):
+            self._fill(part)
+
+    def _fill(self, shape: shapely.Polygon) -> None:
         import cv2
 
         rings = [shape.exterior, *shape.interiors]
@@ -138,7 +144,7 @@ def _walls(pen: _Pen, floor: Floor, style: Style, windows: list[tuple[Point, Poi
     cut = shapely.unary_union([_across(line, THICK_M + 0.02) for line in (*ways, *windows)])
     for part in polygons_of(body.difference(cut)):
         if style == "filled":
-            pen.fill(part)
+            pen.fill_within(part)
         else:
             for ring in (part.exterior, *part.interiors):
                 pen.line(list(ring.coords[:-1]), _PEN_MM, closed=True)

@@ -201,3 +201,11 @@ def test_leaves_too_wide_for_any_door_are_told() -> None:
     measures = (Measure(3, "3.00 m"), Measure(4, "4.00 m"))
     found = find_unit(Sheet(strokes=box(40, 30), swings=swings, measures=measures, header_code=6))
     assert (found.unit, [note.code for note in found.mended]) == ("m", ["scale-doubted"])
+
+
+def test_room_sizes_seen_through_doorways_do_not_overrule_a_header() -> None:
+    """Two sizes of 1.2 m over spans of 3.8 m: told, not followed."""
+    words = tuple(Words("1.20 m x 1.20 m", (190.0, y), 10, 0, "0") for y in (190.0, 191.0))
+    found = find_unit(Sheet(strokes=box(380, 380), words=words, header_code=5))
+    assert (found.unit, found.scale) == ("cm", 0.01)
+    assert [note.code for note in found.mended] == ["scales-differ"]

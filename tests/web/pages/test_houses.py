@@ -55,7 +55,7 @@ def test_all_mistakes_come_at_once_and_nothing_is_kept(office):
 
 @pytest.mark.parametrize(
     ("content", "told"),
-    [(b"", "empty"), (b"%PDF-1.4", "PDF"), (b"\x89PNG\r\n", "picture"), (b"<html>", "XML"),
+    [(b"", "empty"), (b"%PDF-1.4", "PDF"), (b"\x89PNG\r\n\x1a\n", "picture"), (b"<html>", "XML"),
      (b"hello", "no plan"), (b"[" * 100_000, ""), (b'{"floor":' * 50_000, "")],
 )  # fmt: skip
 def test_what_is_no_house_is_refused_by_what_it_holds(office, content, told):

@@ -57,7 +57,9 @@ def _untold(sheet: Sheet) -> Role | None:
     if not walls:
         return Role.OTHER
     layers = {s.layer for s in sheet.strokes} | {w.layer for w in sheet.words}
-    return Role.WALL if len(layers) == 1 and walls[0].role is Role.WALL else None
+    # Lettering on the layer of the walls shows that everything is drawn on it.
+    one = bool(sheet.words) and len(layers) == 1
+    return Role.WALL if one and walls[0].role is Role.WALL else None
 
 
 def _all(sets: Iterable[frozenset[int]]) -> set[int]:

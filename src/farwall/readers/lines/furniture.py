@@ -23,7 +23,7 @@ _LARGEST_M2, _LONGEST_M, _SMALLEST_M2 = 7.0, 3.3, 0.01
 _BODY_M = 0.36
 """Closed shapes no broader than this and longer than broad may be pieces of wall."""
 _DEPTH_M, _POST_M = 0.42, 0.62
-_ELONGATED = 3.1
+_ELONGATED = 2.9
 _FREE_SHARE, _SHARED = 0.35, 0.55
 _HINGE_M, _HUNG_M = 0.12, 0.03
 
@@ -73,15 +73,33 @@ def _standing_free(
         else:
             rest.append(face)
     shapes = {piece: shapely.unary_union(own) for piece, own in of_piece.items()}
-    counts = np.bincount(labels)
+    counts = np.bincount(labels[_first_of_doubles(strokes)], minlength=labels.max() + 1)
     walls = {piece for piece, shape in shapes.items() if _has_door(shape, hinges)
              or all(_could_be_wall(part) for part in polygons_of(shape))}  # fmt: skip
     stuff = {piece for piece, shape in shapes.items()
              if piece not in walls and not _is_post(shape, int(counts[piece]))}  # fmt: skip
+    stuff = {own for own in stuff if not _is_shaft(strokes, shapes[own], labels != own)}
     stuff |= _within(shapes, stuff)
     rest += [face for piece in sorted(walls - stuff) for face in of_piece[piece]]
     found = set(np.flatnonzero(np.isin(labels, sorted(stuff))).tolist())
     return found, rest, found
+
+
+def _is_shaft(strokes: Strokes, shape: BaseGeometry, others: Array) -> bool:
+    """Closed in all round by lines at a wall's depth: its outline is the walls' inner face."""
+    parts = polygons_of(shape)
+    return len(parts) == 1 and _free_share(strokes, parts[0], others) < _FREE_SHARE
+
+
+def _first_of_doubles(strokes: Strokes) -> Array:
+    """Places of strokes, of those drawn twice over each other only one."""
+    ends = np.round(strokes.ends.reshape(-1, 2, 2), 3)
+    turned = (ends[:, 0, 0] > ends[:, 1, 0]) | (
+        (ends[:, 0, 0] == ends[:, 1, 0]) & (ends[:, 0, 1] > ends[:, 1, 1])
+    )
+    ends[turned] = ends[turned][:, ::-1]
+    _, places = np.unique(ends.reshape(-1, 4), axis=0, return_index=True)
+    return np.asarray(places)
 
 
 def _within(shapes: dict[int, BaseGeometry], stuff: set[int]) -> set[int]:
@@ -108,7 +126,7 @@ def _is_post(shape: BaseGeometry, strokes: int) -> bool:
 
 
 def _could_be_wall(face: shapely.Polygon) -> bool:
-    """Thin, and more than twice as long as broad: a rectangle's half edge over its breadth is 3."""
+    """Thin, and twice as long as broad or longer: half its edge is three breadths or more."""
     breadth = breadth_m(face)
     return breadth <= _BODY_M and face.length / 2 > _ELONGATED * breadth
 

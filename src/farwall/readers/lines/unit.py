@@ -84,9 +84,13 @@ def _could_be(sheet: Sheet, scale: float) -> bool:
 
 
 def _is_lone_number(sheet: Sheet, scale: Scale, header: str) -> bool:
-    """One lettered length that measures no unit proves nothing against a header that can be."""
-    lone = scale.weight <= 1 and not unit_near(scale.m_per_unit, max(0.02, scale.slack))
-    return lone and (sheet.format == "DXF" or bool(header))
+    """One lettered length that measures no unit proves nothing against a header that can be.
+
+    Nor do room sizes or door codes alone: a span may run on through a doorway.
+    """
+    coarse = all(e.kind in {"stated size", "size code"} for e in scale.evidence)
+    odd = not unit_near(scale.m_per_unit, max(0.02, scale.slack))
+    return odd and (coarse or scale.weight <= 1) and (sheet.format == "DXF" or bool(header))
 
 
 def _measured(sheet: Sheet, best: Scale, header: str) -> UnitFinding:

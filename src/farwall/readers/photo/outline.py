@@ -17,7 +17,7 @@ from farwall.readers.photo.solid import Solid
 
 Real = npt.NDArray[np.float64]
 _SQUARE_DEG = 3.0
-_OFF_PX = 6.0
+_OFF_PX = 7.0
 _LEAST_EDGES = 4
 
 
@@ -46,7 +46,7 @@ def find_outlines(even: Even, solid: Solid) -> list[list[Edge]]:
     for ring in rings:
         if cv2.contourArea(ring) < least:
             continue
-        rough = cv2.approxPolyDP(ring, max(2.0, 0.28 * solid.deep_px), closed=True).reshape(-1, 2)
+        rough = cv2.approxPolyDP(ring, max(2.0, 0.2 * solid.deep_px), closed=True).reshape(-1, 2)
         edges = _fitted(rough.astype(np.float64), even, solid)
         if len(edges) >= _LEAST_EDGES:
             found.append(edges)
@@ -57,8 +57,9 @@ def _fitted(rough: Real, even: Even, solid: Solid) -> list[Edge]:
     lines = []
     for start, end in zip(rough, np.roll(rough, -1, axis=0), strict=True):
         long = float(np.hypot(*(end - start)))
-        if long >= max(3.0, 0.35 * solid.deep_px):
+        if long >= max(3.0, 0.22 * solid.deep_px):
             lines.append((*_line(start, end, even, solid), long))
+    lines = _without_bevels(lines, solid.deep_px)
     return _met(_merged(lines, 0.3 * solid.deep_px + 1))
 
 
@@ -120,7 +121,7 @@ def _through(points: Real, offsets: Real, way: Real) -> tuple[Real, Real]:
 
 def _square(way: Real, long: float) -> Real | None:
     """The level or upright way that an edge nearly has, for a short one to a pixel or two."""
-    least = min(cos(radians(_SQUARE_DEG)), max(cos(radians(25)), cos(_OFF_PX / max(long, 1.0))))
+    least = min(cos(radians(_SQUARE_DEG)), max(cos(radians(40)), cos(_OFF_PX / max(long, 1.0))))
     for k in range(4):
         exact = np.array([(1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0)][k])
         if way @ exact > least:
@@ -149,6 +150,22 @@ def _ridges(light: npt.NDArray[np.float32], steps: Real) -> Real:
     weight = ink.sum(axis=1)
     middle = (ink * steps).sum(axis=1) / np.maximum(weight, 1e-9)
     return np.where(weight > 0.3, middle, np.nan)
+
+
+def _without_bevels(lines: list[Line], deep_px: float) -> list[Line]:
+    """Short slanted edges between two square ones left out: a corner that pixels have rounded."""
+    kept = []
+    for k, one in enumerate(lines):
+        before, after = lines[k - 1], lines[(k + 1) % len(lines)]
+        squares = [_exactly_square(way) for _, way, _ in (before, one, after)]
+        turns = abs(float(before[1] @ after[1])) < 0.1
+        if not (one[2] < 0.8 * deep_px and turns and squares == [True, False, True]):
+            kept.append(one)
+    return kept
+
+
+def _exactly_square(way: Real) -> bool:
+    return float(np.max(np.abs(way))) > 1 - 1e-9
 
 
 def _merged(lines: list[Line], near: float) -> list[Line]:

@@ -107,10 +107,9 @@ def _narrow(ink: Mask) -> tuple[Mask, float]:
     space = 1 - ink
     far = cv2.distanceTransform(space, cv2.DIST_L2, 3)
     count, labels, stats, _ = cv2.connectedComponentsWithStats(space, connectivity=4)
-    widest = np.zeros(count, np.float32)
-    # Where there is no ink at all, the nearest is farther than any number.
-    near = np.minimum(far, np.float32(max(ink.shape)))
-    np.maximum.at(widest, np.asarray(labels, np.int64).ravel(), near.ravel())
+    far = np.minimum(far, float(max(ink.shape)))  # a picture without ink has no nearest line
+    widest = np.zeros(count)
+    np.maximum.at(widest, np.asarray(labels, np.int64).ravel(), far.ravel())
     breadth, area = 2 * widest - 1, stats[:, cv2.CC_STAT_AREA].astype(np.float64)
     long = area / np.maximum(breadth, 1.0)
     most = _BREADTH_SHARE * max(ink.shape)
