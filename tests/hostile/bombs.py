@@ -184,7 +184,7 @@ def bombs() -> tuple[Bomb, ...]:
              "[234]00,000|seconds", heavy=True),
         Bomb("DXF: coordinates NaN and 1e400", lambda: _dxf(b"", _line(b"NaN") + _line(b"1e400")),
              r"LINE|damaged|[Tt]race"),
-        Bomb("DXF: a million lines", lambda: _dxf(b"", _line() * _MILLION), r"[234]00,000|seconds",
+        Bomb("DXF: a million lines", lambda: _dxf(b"", _line() * _MILLION), r"[234]00,000|seconds|memory",
              heavy=True),
         Bomb("GeoJSON: a million brackets", lambda: b"[" * _MILLION, "lists|nested|points"),
         Bomb("GeoJSON: a million empty lists", lambda: b"[" + b"[]," * _MILLION + b"0]",
