@@ -16,12 +16,14 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from importlib import import_module
 from pathlib import Path
+from typing import Any
 
 from tests.hostile.seeds import Seed
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
 from farwall.readers.apart import child, limits, places, start, wire
+from farwall.readers.hints import hints_json, with_scale
 
 _WALLS = ("guards", "hook", "landlock", "places", "powers", "seccomp")
 _ROOT = str(Path(__file__).parents[2])
@@ -41,7 +43,7 @@ class Nursery:
 
     def read(self, data: bytes, scale_m_per_unit: float | None) -> Reading | Refused | str:
         """What a process that was shut in made of the bytes; what it broke on where it did."""
-        self.asks.write(f"{json.dumps([len(data), scale_m_per_unit])}\n".encode() + data)
+        self.asks.write(f"{json.dumps([len(data), _told(scale_m_per_unit)])}\n".encode() + data)
         self.asks.flush()
         code, length = json.loads(self.answers.readline())
         text = self.answers.read(length)
@@ -67,7 +69,7 @@ def nursery(seed: Seed) -> Iterator[Nursery]:
     )  # fmt: skip
     try:
         found = Nursery(process)
-        found.asks.write(f"{json.dumps([len(seed.data), seed.scale_m_per_unit])}\n".encode())
+        found.asks.write(f"{json.dumps([len(seed.data), _told(seed.scale_m_per_unit)])}\n".encode())
         found.asks.write(seed.data)
         yield found
     finally:
@@ -96,20 +98,24 @@ def serve(path: list[str]) -> None:
         sys.stdout.buffer.flush()
 
 
-def _asked() -> tuple[bytes, float | None] | None:
+def _told(scale_m_per_unit: float | None) -> dict[str, Any]:
+    return hints_json(with_scale(None, scale_m_per_unit))
+
+
+def _asked() -> tuple[bytes, object] | None:
     line = sys.stdin.buffer.readline()
     if not line:
         return None
-    length, scale = json.loads(line)
-    return sys.stdin.buffer.read(length), scale
+    length, hints = json.loads(line)
+    return sys.stdin.buffer.read(length), hints
 
 
-def _be_split(path: list[str], answer: int, data: bytes, scale: float | None) -> None:
+def _be_split(path: list[str], answer: int, data: bytes, hints: object) -> None:
     nowhere = os.open(os.devnull, os.O_RDWR)
     for inherited in (0, 1, 2):
         os.dup2(nowhere, inherited)
     child.shut_in(path, limits.MOST_ANSWER_BYTES)
-    child.put(answer, child.answer(data, scale))
+    child.put(answer, child.answer(data, hints))
     os._exit(0)
 
 
