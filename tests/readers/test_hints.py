@@ -8,7 +8,7 @@ from farwall.readers.hints import Hints, KnownLength, hints_from, hints_json, wi
 def test_hints_survive_json() -> None:
     for hints in (
         Hints(),
-        Hints(0.05, ((1.5, 2.0), (3.0, 4.0)), (420.0, 297.0), page=3, marker_mm=99.5),
+        Hints(0.05, ((1.5, 2.0), (3.0, 4.0)), (420.0, 297.0), page=3),
         Hints(length=KnownLength((1.0, 2.0), (3.0, 4.0), 4.2)),
     ):
         assert hints_from(json.loads(json.dumps(hints_json(hints)))) == hints

@@ -22,11 +22,10 @@ class Hints:
     """All that can be told; readers take what concerns them.
 
     `scale_m_per_unit` [m]: one unit of the drawing. Of a picture: a millimetre of paper where
-    `paper_mm` (or a marker beside the drawing) tells the size of the sheet, else a pixel of the
-    flattened picture. `corners` [px, from the upper left of the picture as it is shown]: of the
-    sheet, clockwise from the one that is its upper left. `paper_mm`: two sides of the sheet.
-    `marker_mm`: the measured side of a printed marker in the picture. `page`: of a PDF,
-    from 1; with 0 the one with the most walls.
+    `paper_mm` tells the size of the sheet, else a pixel of the flattened picture. `corners` [px,
+    from the upper left of the picture as it is shown]: of the sheet, clockwise from the one that
+    is its upper left. `paper_mm`: two sides of the sheet. `page`: of a PDF, from 1; with 0 the one
+    with the most walls.
     `floors`: `shell` where a model's floor polygons lie beside its walls and the floors of its
     shells are wanted instead.
     """
@@ -35,7 +34,6 @@ class Hints:
     corners: tuple[Point, ...] = ()
     paper_mm: tuple[float, float] | None = None
     length: KnownLength | None = None
-    marker_mm: float | None = None
     page: int = 0
     floors: Literal["polygon", "shell"] = "polygon"
 
@@ -61,7 +59,6 @@ def hints_from(told: Any) -> Hints:
         length=KnownLength(tuple(length["start"]), tuple(length["end"]), length["length_m"])
         if length
         else None,
-        marker_mm=told["marker_mm"],
         page=told["page"],
         floors="shell" if told["floors"] == "shell" else "polygon",
     )

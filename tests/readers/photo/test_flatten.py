@@ -15,7 +15,7 @@ def test_a_square_view_by_hand() -> None:
     corners = ((60.0, 50.0), (460.0, 50.0), (460.0, 250.0), (60.0, 250.0))
     flat = flatten(grey, corners, (100.0, 50.0))
     assert flat.grey.shape == (200, 400)
-    assert flat.px_per_mm == 4.0
+    assert flat.px_per_mm == pytest.approx(4.0)
     assert flat.place((160.0, 150.0)) == pytest.approx((100.0, 100.0), abs=1e-6)
     assert flat.grey.min() >= 199
 

@@ -9,7 +9,7 @@ from farwall.readers.photo.ratio import m_per_mm
 @pytest.mark.parametrize(
     ("text", "by_hand"),
     [
-        ("1:50", 0.05), ("1 / 100", 0.1),
+        ("1:50", 0.05), ("1 : 100", 0.1),
         ("1/4in", 0.048),  # a quarter inch is a foot: 1 to 48
         ('1/8" = 1\'-0"', 0.096), ("3/16in", 0.064), ("1in", 0.012), ("1 1/2in", 0.008),
     ],

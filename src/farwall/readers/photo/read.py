@@ -127,7 +127,7 @@ def _nothing(format_name: str, style: str) -> Reading:
 def _told(reading: Reading, laid: Laid, scale: float | None, working: float | None) -> Reading:
     unit = "mm" if laid.flat.px_per_mm else ""
     of = "millimetre of paper" if unit else "pixel of the flattened picture"
-    mended = [note for note in reading.mended if note.code != "scale-told"]
+    mended = [n for n in reading.mended if n.code not in {"scale-told", "origin-moved"}]
     asks = [note for note in reading.asks if note.code != "scale"]
     if not laid.lies_flat:
         mended.append(_flattened(laid))
@@ -138,6 +138,8 @@ def _told(reading: Reading, laid: Laid, scale: float | None, working: float | No
         mended.append(Note("scale-told", f"Read at {scale:.5g} metres a {of}, as told."))
     else:
         asks.insert(0, Note("scale", _ask_scale(of)))
+    if reading.floor.rooms:
+        asks.append(Note("names", "Words on a picture are not read. Name the rooms."))
     if not (laid.told or laid.lies_flat):
         asks.insert(0, Note("corners", _ask_corners(laid.corners)))
     return replace(

@@ -9,6 +9,7 @@ import numpy as np
 from farwall.readers.hints import Hints
 from farwall.readers.last_look import looked_over
 from farwall.readers.photo.corners import find_corners
+from farwall.readers.photo.light import even_light
 from farwall.readers.photo.nouns import Shown
 from farwall.readers.photo.opening import Grey, opened
 from farwall.readers.photo.read import kind_of, lay_flat, read_laid, scale_of
@@ -29,7 +30,8 @@ def photo_shown(data: bytes, hints: Hints, *, flat: bool = False) -> Shown:
     laid = lay_flat(grey, hints, shrunk=shrunk)
     scale = scale_of(laid, hints)
     read, at_m = read_laid(laid, hints, format_name=kind_of(data))
-    small = _smaller(laid.flat.grey, _FLAT_PX)
+    even = (even_light(laid.flat.grey) * 255).astype(np.uint8)  # shadows do not go under a drawing
+    small = _smaller(even, _FLAT_PX)
     high, wide = small.shape
     per_px = laid.flat.grey.shape[1] / wide
     m_per_px = None if scale is None else scale / (laid.flat.px_per_mm or 1.0) * per_px

@@ -52,9 +52,12 @@ def keep_flat(book: Book, job: str, told: Json, shown: Shown) -> None:
     reading = shown.reading
     if reading is None:
         return
-    notes = {"mended": reading.mended, "left": reading.left, "asks": reading.asks}
+    # What the drawing screen cannot answer: it reads no photo again, and scales the picture itself.
+    asks = [one for one in reading.asks if one.code != "scale"]
+    mended = [one for one in reading.mended if one.code != "scale-told"]
+    notes = {"mended": mended, "left": list(reading.left), "asks": asks}
     if not known:  # places in metres that nobody knows
-        notes = {"asks": reading.asks}
+        notes = {"asks": asks}
     book.put_document(READING, job, reading_document(notes, unit="", facts=floor.version))
     if known and reading.floor.rooms:
         draft = draft_document(floor.version, floor.name, _drawn(shown, job))

@@ -13,7 +13,7 @@ WORDS = {
     "sample": "Take the sample house",
     "bring-title": "Bring a house",
     "bring-told": "A job.json, or a drawing or building model of the floor (DXF, SVG, IFC, gbXML, "
-    "IndoorGML, GeoJSON), up to {most} MB.",
+    "IndoorGML, GeoJSON), or a photo of a plan, up to {most} MB.",
     "bring-file": "File",
     "bring-replace": "Its id may be in the book: then these are its new facts, the old ones stay",
     "bring": "Bring it",

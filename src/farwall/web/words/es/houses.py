@@ -13,7 +13,7 @@ WORDS = {
     "sample": "Tomar la casa de muestra",
     "bring-title": "Traiga una casa",
     "bring-told": "Un job.json, o un dibujo o modelo del piso (DXF, SVG, IFC, gbXML, IndoorGML, "
-    "GeoJSON), de hasta {most} MB.",
+    "GeoJSON), o una foto de un plano, de hasta {most} MB.",
     "bring-file": "Archivo",
     "bring-replace": "Su id puede estar en el libro: entonces estos son sus datos nuevos; los de "
     "antes se quedan",
