@@ -29,15 +29,19 @@ def find_corners(grey: Grey) -> tuple[Point, ...]:
     high, wide = grey.shape
     factor = min(1.0, _LOOK_PX / max(high, wide))
     small = cv2.resize(grey, None, fx=factor, fy=factor, interpolation=cv2.INTER_AREA)
-    rough = _largest(np.asarray(small, np.uint8))
-    if rough is None:
+    soft = cv2.GaussianBlur(grey, (0, 0), 1.2).astype(np.float32)
+    fitted = [
+        _fitted(soft, (rough + 0.5) / factor - 0.5) for rough in _light(np.asarray(small, np.uint8))
+    ]
+    if not fitted:
         return ()
-    fine = _fitted(grey, (rough + 0.5) / factor - 0.5)
+    # Where a shadow's edge cuts a corner off, its sides lie on no edge of paper.
+    fine = max(fitted, key=lambda found: found[1])[0]
     return tuple((float(x) + 0.5, float(y) + 0.5) for x, y in _clockwise(fine))
 
 
-def _largest(small: Grey) -> Real | None:
-    """Four points of the largest light quadrilateral over a few cuts of light."""
+def _light(small: Grey) -> list[Real]:
+    """Four points of the best light quadrilateral at each of a few cuts of light."""
     import cv2
 
     soft = cv2.GaussianBlur(
@@ -45,12 +49,13 @@ def _largest(small: Grey) -> Real | None:
     )
     level, _ = cv2.threshold(soft, 0, 255, cv2.THRESH_BINARY + cv2.THRESH_OTSU)
     whole = float(small.size)
-    best: tuple[float, Real] | None = None
     masks = [
         (soft > cut).astype(np.uint8) for cut in (level, 0.8 * level, 0.6 * level, 1.15 * level)
     ]
     masks.append(_between_edges(np.asarray(soft, np.uint8)))
+    found: list[Real] = []
     for mask in masks:
+        best: tuple[float, Real] | None = None
         opened = cv2.morphologyEx(mask, cv2.MORPH_OPEN, np.ones((7, 7), np.uint8))
         outlines, _ = cv2.findContours(opened, cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_NONE)
         for outline in outlines:
@@ -66,7 +71,9 @@ def _largest(small: Grey) -> Real | None:
                 score = area * (1 - 4 * abs(1 - full))
                 if best is None or score > best[0]:
                     best = (score, four)
-    return None if best is None else best[1]
+        if best is not None and not any(np.allclose(best[1], one, atol=1.0) for one in found):
+            found.append(best[1])
+    return found
 
 
 def _between_edges(soft: Grey) -> Grey:
@@ -97,13 +104,13 @@ def _four(hull: npt.NDArray[np.int32]) -> Real | None:
     return None
 
 
-def _fitted(grey: Grey, rough: Real) -> Real:
-    """The corners where the fitted sides cross, each by the parts of the sides beside it."""
-    import cv2
+def _fitted(soft: npt.NDArray[np.float32], rough: Real) -> tuple[Real, float]:
+    """The corners where the fitted sides cross, each by the parts of the sides beside it.
 
-    soft = cv2.GaussianBlur(grey, (0, 0), 1.2).astype(np.float32)
-    reach = _REACH * max(grey.shape)
-    found = rough
+    With them how much of the sides' beginnings and ends lies in line with its corners, 0 to 1.
+    """
+    reach = _REACH * max(soft.shape)
+    found, agree = rough, 0.0
     for span in (reach, 0.4 * reach):
         middle = found.mean(axis=0)
         sides = [_edge(soft, (found[k], found[(k + 1) % 4], middle), span) for k in range(4)]
@@ -112,9 +119,21 @@ def _fitted(grey: Grey, rough: Real) -> Real:
         ]
         again = [c for c in crossed if c is not None]
         if len(again) < 4 or np.max(np.abs(np.array(again) - rough)) > 3 * reach:
-            return found
+            return found, 0.0
         found = np.array(again)
-    return found
+        agree = min(_in_line(sides[k], found[k], found[(k + 1) % 4]) for k in range(4))
+    return found, agree
+
+
+def _in_line(points: Real, start: Real, end: Real) -> float:
+    """Share of the points beside each corner that lie on one line with it; the worse end's."""
+    shares = []
+    for part, corner in ((points[:_LOCAL], start), (points[-_LOCAL:], end)):
+        near = part[_most_agree(part)]
+        middle, way = _line(near)
+        off = abs(float((corner - middle) @ np.array([-way[1], way[0]])))
+        shares.append(len(near) / len(part) if off < 3 * _AGREE_PX else 0.0)
+    return min(shares)
 
 
 def _edge(soft: npt.NDArray[np.float32], side: tuple[Real, Real, Real], reach: float) -> Real:

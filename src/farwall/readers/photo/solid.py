@@ -17,6 +17,7 @@ from farwall.readers.photo.light import THIN_INK, Even, Mask, ink_level, inked
 _FILLED_SHARE = 0.2
 """Of all ink, that a pen does not reach: walls are filled above this. Rank: guess."""
 _LEAST_LONG = 2.5
+_FAINT_PX = 2.0
 _BREADTH_SHARE = 0.02
 """No wall is drawn broader than this share of the sheet, but a filled one. Rank: guess."""
 _FRAME_SHARE = 0.8
@@ -50,6 +51,10 @@ def find_solid(even: Even) -> Solid:
         body = _dilated(between, reach) & (fine | between)
         mask = _opened(body, max(3.0, 0.8 * deep))
         return Solid(mask, "double", deep + pen, pen, 0.6)
+    # On a large sheet pens are fainter than a pixel, and what looked like the pen was the wall.
+    thick = _opened(ink, 2.5 * _FAINT_PX)
+    if thick.sum() > _FILLED_SHARE * max(1, int(ink.sum())):
+        return _filled(even, thick, _FAINT_PX)
     return Solid(ink, "single", 0.0, pen, 0.6)
 
 
