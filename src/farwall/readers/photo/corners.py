@@ -35,9 +35,15 @@ def find_corners(grey: Grey) -> tuple[Point, ...]:
     ]
     if not fitted:
         return ()
-    # Where a shadow's edge cuts a corner off, its sides lie on no edge of paper.
-    fine = max(fitted, key=lambda found: found[1])[0]
+    # Where a shadow's edge cuts a corner off, its sides lie on no edge of paper; where it cuts the
+    # sheet in two, the whole is larger.
+    fine = max(fitted, key=lambda found: found[1] * _area(found[0]))[0]
     return tuple((float(x) + 0.5, float(y) + 0.5) for x, y in _clockwise(fine))
+
+
+def _area(four: Real) -> float:
+    x, y = four[:, 0], four[:, 1]
+    return abs(float(x @ np.roll(y, -1) - y @ np.roll(x, -1))) / 2
 
 
 def _light(small: Grey) -> list[Real]:
@@ -132,7 +138,7 @@ def _in_line(points: Real, start: Real, end: Real) -> float:
         near = part[_most_agree(part)]
         middle, way = _line(near)
         off = abs(float((corner - middle) @ np.array([-way[1], way[0]])))
-        shares.append(len(near) / len(part) if off < 3 * _AGREE_PX else 0.0)
+        shares.append(len(near) / len(part) if off < 12 * _AGREE_PX else 0.0)
     return min(shares)
 
 
