@@ -81,6 +81,10 @@ SEEN_ONLY = frozenset({
     # of frames and units
     "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
     "scale-not-used", "flattened", "taken-flat", "turned", "corners",
+    # of pages, their lettering and their scale
+    "bar-aside", "check-scale", "import-missing", "left-aside", "link-outside", "names",
+    "not-to-scale", "pages-left", "pages-not-looked-at", "scan-traced", "style-passed-over",
+    "unit-custom",
     # of lines that were left aside
     "set-aside", "torn", "storeys", "other-drawing", "rooms-joined", "room-split",
     "dimension-lines", "gaps", "border", "title-block", "grid-lines", "hatching",
