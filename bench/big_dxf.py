@@ -7,17 +7,12 @@ of three corridors, furniture in loose lines, doors as blocks, dimensions, hatch
 from __future__ import annotations
 
 import io
-import json
-import os
-import subprocess
 import sys
-import tempfile
-import time
 from pathlib import Path
 from typing import Any
 
 import ezdxf
-from timing import FARWALL, ONCE
+from timing import cold_reads
 
 WALL, OUTER, ROOM, DEEP, CORRIDOR = 120.0, 300.0, 3600.0, 4800.0, 2000.0
 ROOMS_A_SIDE, WINGS, DOOR = 48, 3, 900.0
@@ -135,19 +130,7 @@ def main() -> None:
     if "--write" in sys.argv:
         Path(sys.argv[sys.argv.index("--write") + 1]).write_bytes(data)
         return
-    with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / "office.dxf"
-        path.write_bytes(data)
-        print(f"{len(data) / 1e6:.2f} MB, {2 * ROOMS_A_SIDE * WINGS + WINGS} rooms drawn")
-        for _ in range(1 if ONCE else 5):
-            began, before = time.perf_counter(), os.times()
-            command = [FARWALL, "read", str(path), "--json"]
-            answer = subprocess.run(command, check=True, capture_output=True)
-            after, wall = os.times(), time.perf_counter() - began
-            cpu = after.children_user + after.children_system
-            cpu -= before.children_user + before.children_system
-            rooms = len(json.loads(answer.stdout)["rooms"])
-            print(f"{rooms} rooms read: {cpu:.2f} s of the processor, {wall:.2f} s of wall")
+    cold_reads(data, "office.dxf", 2 * ROOMS_A_SIDE * WINGS + WINGS)
 
 
 if __name__ == "__main__":

@@ -6,17 +6,12 @@ corridor, as a page at 1:100 with its layers as groups, its doors and chairs as 
 
 from __future__ import annotations
 
-import json
-import os
-import subprocess
 import sys
-import tempfile
-import time
 from pathlib import Path
 from typing import Any
 
 from big_dxf import ROOMS_A_SIDE, Office
-from timing import FARWALL, ONCE
+from timing import cold_reads
 
 RATIO = 100.0
 
@@ -67,19 +62,7 @@ def main() -> None:
     if "--write" in sys.argv:
         Path(sys.argv[sys.argv.index("--write") + 1]).write_bytes(data)
         return
-    with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / "office.svg"
-        path.write_bytes(data)
-        print(f"{len(data) / 1e6:.2f} MB, {2 * ROOMS_A_SIDE + 1} rooms drawn")
-        for _ in range(1 if ONCE else 5):
-            began, before = time.perf_counter(), os.times()
-            command = [FARWALL, "read", str(path), "--json"]
-            answer = subprocess.run(command, check=True, capture_output=True)
-            after, wall = os.times(), time.perf_counter() - began
-            cpu = after.children_user + after.children_system
-            cpu -= before.children_user + before.children_system
-            rooms = len(json.loads(answer.stdout)["rooms"])
-            print(f"{rooms} rooms read: {cpu:.2f} s of the processor, {wall:.2f} s of wall")
+    cold_reads(data, "office.svg", 2 * ROOMS_A_SIDE + 1)
 
 
 if __name__ == "__main__":

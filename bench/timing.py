@@ -3,10 +3,12 @@
 Run by itself it times an empty Python, the floor under every other figure here.
 """
 
+import json
 import os
 import statistics
 import subprocess
 import sys
+import tempfile
 import time
 from pathlib import Path
 
@@ -36,6 +38,23 @@ def cold(what: str, command: list[str], *, times: int, good: tuple[int, ...] = (
         f"{what:<44} {statistics.median(seconds):6.2f} s "
         f"({min(seconds):.2f}-{max(seconds):.2f}, {len(seconds)} runs) {peak_mb:5.0f} MB"
     )
+
+
+def cold_reads(data: bytes, name: str, drawn: int) -> None:
+    """Print what `farwall read` takes on a file of this name: seconds, rooms read of `drawn`."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / name
+        path.write_bytes(data)
+        print(f"{len(data) / 1e6:.2f} MB, {drawn} rooms drawn")
+        for _ in range(1 if ONCE else 5):
+            began, before = time.perf_counter(), os.times()
+            command = [FARWALL, "read", str(path), "--json"]
+            answer = subprocess.run(command, check=True, capture_output=True)
+            after, wall = os.times(), time.perf_counter() - began
+            cpu = after.children_user + after.children_system
+            cpu -= before.children_user + before.children_system
+            rooms = len(json.loads(answer.stdout)["rooms"])
+            print(f"{rooms} rooms read: {cpu:.2f} s of the processor, {wall:.2f} s of wall")
 
 
 if __name__ == "__main__":
