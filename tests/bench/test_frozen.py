@@ -21,13 +21,15 @@ WHY = "a frozen floor has changed: its figures can no longer be laid beside thos
 
 
 LATER = {
-    "": "choices morning place readiness sealer seen site watch",
+    "": "choices discharge emergency materials morning place readiness sealer seen site washing "
+    "watch workers",
     "survey": "acid_before bare_sand_percent burnished colour_wanted covering cracks_accepted "
     "efflorescence film ground_frozen hidden mix moisture patched patches pours sample_scrub "
     "sample_signed sheet_slab_age_days slab_ph slab_thickness_m tile_kg_m2_h trades waste",
     "wishes": "bands bands_in language",
 }
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""
+LATER_OF_STAINS = {"oxidiser": None, "contents": [], "sheet_read": ""}
 
 
 def said(job):
@@ -37,6 +39,10 @@ def said(job):
         for key in keys.split():
             if here[key] == nothing[key]:
                 del here[key]
+    for stain in told["stains"]:
+        for key, nothing in LATER_OF_STAINS.items():
+            if stain[key] == nothing:
+                del stain[key]
     return told
 
 

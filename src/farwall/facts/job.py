@@ -13,6 +13,9 @@ from typing import Annotated, Literal
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.facts.checks import Morning, Readiness, Watch
+from farwall.facts.contents import Content
+from farwall.facts.discharge import Discharge
+from farwall.facts.materials import Material
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import (
     Acidity,
@@ -26,6 +29,8 @@ from farwall.facts.slab import (
     Patch,
     Waste,
 )
+from farwall.facts.washing import Washing
+from farwall.facts.workers import Emergency, Worker
 from farwall.floor.nouns import Exit, Floor
 
 Positive = Annotated[float, Gt(0)]
@@ -160,7 +165,11 @@ class Place:
 
 @dataclass(frozen=True)
 class Stain:
-    """A stain as bought: its own name for the colour, and what its sheet says."""
+    """A stain as bought: its own name for the colour, and what its sheet says.
+
+    `oxidiser`: whether the sheet names one other than chromate · `sheet_read`: day on which
+    somebody read the sheet of this very lot.
+    """
 
     id: Id
     name: str = ""
@@ -169,6 +178,9 @@ class Stain:
     density_kg_l: Positive | None = None
     chromate: bool | None = None
     lots: tuple[str, ...] = ()
+    oxidiser: bool | None = None
+    contents: tuple[Content, ...] = ()
+    sheet_read: str = ""
 
 
 @dataclass(frozen=True)
@@ -272,3 +284,8 @@ class Job:
     morning: Morning = field(default_factory=Morning)
     watch: Watch = field(default_factory=Watch)
     sealer: Sealer = field(default_factory=Sealer)
+    materials: tuple[Material, ...] = ()
+    workers: tuple[Worker, ...] = ()
+    emergency: Emergency = field(default_factory=Emergency)
+    washing: Washing = field(default_factory=Washing)
+    discharge: Discharge = field(default_factory=Discharge)

@@ -6,6 +6,7 @@ stands. Units stand in the names; see docs/nomenclature.md for the words.
 
 from __future__ import annotations
 
+from farwall.readers.acid_words import ACID_WORDS
 from farwall.readers.asked_words import ASKED
 from farwall.readers.seal_words import SEAL_WORDS
 from farwall.readers.van_words import VAN_WORDS
@@ -340,5 +341,6 @@ WORDS: dict[str, str] = {
 def words_for(noun: str, key: str) -> str:
     """What a key of a noun means; empty when nothing was written for it."""
     full = f"{noun}.{key}"
-    told = (WORDS.get(full), ASKED.get(full), VAN_WORDS.get(full), SEAL_WORDS.get(full))
-    return next(filter(None, told), WORDS.get(key, ""))
+    tables = (WORDS, ASKED, VAN_WORDS, SEAL_WORDS, ACID_WORDS)
+    told = (table.get(one) for one in (full, key) for table in tables)
+    return next(filter(None, told), "")

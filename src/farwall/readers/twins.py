@@ -18,6 +18,7 @@ from farwall.facts.sealer import Sealer
 from farwall.facts.slab import Choices, MixTicket, MoistureTest
 from farwall.facts.so_far import SoFar
 from farwall.facts.van import Flow, VanSprayer
+from farwall.facts.washing import Drums, Washing
 from farwall.floor.nouns import Opening, Window
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import Entry
@@ -101,6 +102,17 @@ TWINS: dict[type, tuple[Twin, ...]] = {
     ),
     Container: (_times("size_gal", "size_l", _GAL),),
     Opening: (_times("width_ft", "width_m", _FT), _times("width_in", "width_m", _IN)),
+    Drums: (
+        _times("size_gal", "size_l", _GAL),
+        _times("empty_lb", "empty_kg", units.KG_PER_LB),
+    ),
+    Washing: (
+        _times("water_gal_ft2", "water_l_per_m2", _GAL / units.M2_PER_FT2),
+        _times("vacuum_ft2_min", "vacuum_m2_min", units.M2_PER_FT2),
+        _times("scrub_ft2_min", "scrub_m2_min", units.M2_PER_FT2),
+        _times("van_load_lb", "van_load_kg", units.KG_PER_LB),
+        _times("floor_load_lb_ft2", "floor_load_kg_m2", units.KG_PER_LB / units.M2_PER_FT2),
+    ),
     SoFar: (
         _times("tank_gal", "tank_l", _GAL),
         _times("tub_gal", "tub_l", _GAL),

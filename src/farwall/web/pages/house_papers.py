@@ -7,11 +7,13 @@ import json
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
+from functools import partial
 from typing import Any
 
 from fastapi import APIRouter, Response
 
 from farwall.errors import Unanswerable
+from farwall.papers.acid_files import PAPERS as ACID_PAPERS
 from farwall.phrasebook import speaking
 from farwall.readers.kept_json import kept_to_dict
 from farwall.web.door import Door
@@ -28,6 +30,7 @@ from farwall.web.words import LANGUAGE, said
 
 Json = dict[str, Any]
 SLAB = ("run-sheet.pdf", "slab.html", "floor.svg", "moments.svg")
+ACID = tuple(ACID_PAPERS)
 DAYS = ("go.pdf", "chain.pdf", "days.ics", "seal-sheet.pdf")
 OPEN = (
     "job.json", "plan.json", "floor.geojson", "floor.dxf", "floor-layers.svg", "log.jsonl",
@@ -72,6 +75,7 @@ class _Papers:
             "seal-sheet.pdf": self._seal, "job.json": self._job, "plan.json": self._plan,
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
+            **{name: partial(self._acid, name) for name in ACID},
         }  # fmt: skip
 
     async def show(self, job: str) -> Response:
@@ -98,7 +102,8 @@ class _Papers:
         lacks = self._lacks(state)
         groups = [
             (said(f"papers-{group}"), [_paper(job, name, lacks.get(name, "")) for name in names])
-            for group, names in (("slab", SLAB), ("days", DAYS), ("open", OPEN))
+            for group, names in (("slab", SLAB), ("acid", ACID), ("days", DAYS), ("open", OPEN))
+            if names
         ]
         return page(
             "papers.html", state=state, house=state.name or state.id, house_id=job,
@@ -110,7 +115,7 @@ class _Papers:
         found = {}
         if state.shown is None:
             why = said("papers-no-plan")
-            found = dict.fromkeys((*SLAB, "plan.json"), why)
+            found = dict.fromkeys((*SLAB, *ACID, "plan.json"), why)
         if self._calendar(state.id) is None:
             found |= dict.fromkeys(("chain.pdf", "days.ics"), said("papers-no-days"))
         if not self.book.entries(state.id):
@@ -172,6 +177,14 @@ class _Papers:
         wishes = job.wishes
         with speaking("en"):  # as above
             return seal_sheet_pdf(day.plan, day.sealing, units=wishes.units, notes=wishes.notes)
+
+    def _acid(self, name: str, state: State) -> bytes:
+        from farwall.job.acid_day import acid_day
+        from farwall.job.acid_day.ground import Ground
+
+        shown = _planned(state)
+        ground = Ground(shown.job, shown.plan)
+        return ACID_PAPERS[name](ground, acid_day(ground))
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text

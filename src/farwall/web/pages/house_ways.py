@@ -10,6 +10,7 @@ HOUSE_WAYS: tuple[tuple[str, str], ...] = (
     ("/survey", "way-survey"),
     ("/samples", "way-samples"),
     ("/crew", "way-crew"),
+    ("/acid", "way-acid"),
     ("/log", "way-log"),
     ("/papers", "way-papers"),
 )

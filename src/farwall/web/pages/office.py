@@ -6,6 +6,7 @@ from fastapi import FastAPI
 
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.acid.page import acid
 from farwall.web.pages.book import book
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
@@ -44,6 +45,7 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(told_facts(door, held, sessions))
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
+    app.include_router(acid(door, held, sessions))
     app.include_router(house_papers(door, held, sessions))
     app.include_router(corners(door, sessions))
     app.include_router(draw(door, held, sessions))

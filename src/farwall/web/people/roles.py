@@ -59,6 +59,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "POST /days/if": CHANGE, "POST /days/keep": CHANGE, "POST /days/drop": CHANGE,
     "GET /houses/{job}/log": LOOK, "POST /houses/{job}/log": TAP,
     "GET /houses/{job}/photo/{sha}": LOOK,
+    "GET /houses/{job}/acid": LOOK,
     "GET /houses/{job}/papers": LOOK, "GET /houses/{job}/papers/{name}": LOOK,
     "GET /van": LOOK, "GET /van/van.json": LOOK, "POST /van/sprayer": CHANGE,
     "POST /van/stock": CHANGE, "POST /van/remove": CHANGE, "POST /van/bring": CHANGE,

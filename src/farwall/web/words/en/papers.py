@@ -5,6 +5,7 @@ from __future__ import annotations
 WORDS = {
     "papers-title": "The papers of {name}",
     "papers-slab": "For the slab",
+    "papers-acid": "Acid, fumes, wash day, waste water",
     "papers-days": "For the days and the trades",
     "papers-open": "Open formats, for other programs and for keeping",
     "papers-no-plan": "It comes with the plan: open the house, and one is made.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 WORDS = {
     "papers-title": "Los papeles de {name}",
     "papers-slab": "Para la losa",
+    "papers-acid": "Ácido, vapores, día de lavado, agua de desecho",
     "papers-days": "Para los días y los oficios",
     "papers-open": "Formatos abiertos, para otros programas y para guardar",
     "papers-no-plan": "Viene con el plan: abra la casa y se hace uno.",

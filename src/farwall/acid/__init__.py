@@ -1,0 +1,1 @@
+"""Acid and water: strength, fumes, neutralising, rinsing, what may be poured together. Pure."""

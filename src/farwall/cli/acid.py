@@ -1,0 +1,55 @@
+"""`farwall acid`: strength, fumes, neutralising, washing, waste and cautions of a job."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from pathlib import Path
+
+from farwall.errors import Mistake, Refused
+
+_DONE = 0
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """The words that `farwall acid` takes."""
+    parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
+    parser.add_argument("--out", metavar="DIR", type=Path, help="where to write")
+    parser.add_argument(
+        "--weather",
+        metavar="FILE",
+        type=Path,
+        help="hourly weather: an EPW file, or a forecast as CSV or JSON",
+    )
+    parser.add_argument("--json", action="store_true", help="print acid.json on stdout")
+
+
+def run(options: argparse.Namespace) -> int:
+    """Write acid.json, cards, labels, the wash-day sheet and the page for the utility."""
+    from farwall.cli.forked import forked
+    from farwall.job.acid_day import acid_day
+    from farwall.job.acid_day.ground import Ground
+    from farwall.job.acid_day.say import said
+    from farwall.job.plan_job import plan_job
+    from farwall.papers.acid_files import acid_document, acid_files
+    from farwall.papers.folder import write_folder
+    from farwall.readers.job_json import read_job
+
+    if options.out is None:
+        raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
+    job = read_job(options.job)
+    weather = None
+    if options.weather is not None:
+        from farwall.readers.any_weather import read_weather
+
+        weather = read_weather(options.weather)
+    plan = plan_job(job, weather=weather, beside=forked)
+    ground = Ground(job, plan, weather)
+    day = acid_day(ground)
+    document = acid_document(day)
+    write_folder(options.out, acid_files(ground, day, document))
+    if options.json:
+        print(json.dumps(document, ensure_ascii=False))
+    else:
+        print(said(day))
+    return _DONE

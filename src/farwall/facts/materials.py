@@ -1,0 +1,36 @@
+"""What stands on the floor and in the van to be poured: the job's own list of materials."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated, Literal
+
+from annotated_types import Ge, Le, MaxLen, MinLen
+
+MaterialKind = Literal[
+    "water", "stain", "mixed stain", "muriatic acid", "etching acid", "bicarbonate", "soda ash",
+    "lime", "ammonia water", "lye", "bleach", "pool chlorine", "peroxide", "vinegar",
+    "neutral cleaner", "alkaline cleaner", "trisodium phosphate", "ammonia cleaner",
+    "acid cleaner", "citrus stripper", "solvent stripper", "solvent", "water sealer",
+    "solvent sealer", "epoxy part A", "epoxy part B", "floor finish", "densifier",
+    "rinse water", "neutralised rinse water", "absorbent", "cement", "other",
+]  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Material:
+    """One material in hand: its own name, the kind of thing it is, whether its sheet was read.
+
+    `stain`: id of the job's stain that it is, for `stain` and `mixed stain`. `sheet_ph`: as its
+    sheet or a strip says. `never_with`: kinds that its sheet forbids to meet it.
+    `may_with`: kinds that its sheet allows by name.
+    """
+
+    id: Annotated[str, MinLen(1), MaxLen(80)]
+    kind: MaterialKind
+    name: Annotated[str, MaxLen(120)] = ""
+    stain: str = ""
+    sheet_read: bool = False
+    sheet_ph: Annotated[float, Ge(-2), Le(16)] | None = None
+    never_with: tuple[MaterialKind, ...] = ()
+    may_with: tuple[MaterialKind, ...] = ()

@@ -1,0 +1,1 @@
+"""Papers of acid and water: cards, labels, the wash-day sheet, the page for the utility."""

@@ -1,0 +1,27 @@
+"""The files of an acid day: acid.json and its papers, as bytes."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from farwall.facts.plain import plain
+from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.noun import AcidDay
+from farwall.papers.json_text import json_text
+
+Maker = Callable[[Ground, AcidDay], bytes]
+PAPERS: dict[str, Maker] = {}
+"""File name to maker, in the order in which they are needed; the screens hand out the same."""
+
+
+def acid_document(day: AcidDay) -> dict[str, object]:
+    """The content of acid.json."""
+    document = plain(day)
+    assert isinstance(document, dict)
+    return dict(document)
+
+
+def acid_files(ground: Ground, day: AcidDay, document: dict[str, object]) -> dict[str, bytes]:
+    """File names with their content; `document` is acid.json as plain values."""
+    papers = {name: make(ground, day) for name, make in PAPERS.items()}
+    return {"acid.json": (json_text(document) + "\n").encode(), **papers}

@@ -1,0 +1,63 @@
+"""Acid and water of a house on one page, reckoned from its newest plan."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable
+from typing import Any
+
+from fastapi import APIRouter, Response
+
+from farwall.job.acid_day import AcidDay, acid_day
+from farwall.job.acid_day.ground import Ground
+from farwall.web.door import Door
+from farwall.web.live import Live
+from farwall.web.pages.guarded import guarded
+from farwall.web.pages.paper import page
+from farwall.web.pages.shown import Kept, State
+from farwall.web.session import Sessions
+
+PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
+"""In the order of the day; each has a template `acid_PART.html`."""
+Shown = Callable[[Ground, AcidDay], dict[str, Any]]
+SHOWN: dict[str, Shown] = {}
+"""What a part's template is given under its own name, where the noun alone will not do."""
+
+
+def acid(door: Door, held: Live, sessions: Sessions) -> APIRouter:
+    """The route of the page."""
+    router = guarded(sessions)
+    pages = _Acid(door, held)
+    router.get("/houses/{job}/acid")(pages.show)
+    return router
+
+
+class _Acid:
+    """The page; what was reckoned once for a plan is kept."""
+
+    def __init__(self, door: Door, held: Live) -> None:
+        self.held = held
+        self.kept = Kept(door.book, door.clock)
+
+    async def show(self, job: str) -> Response:
+        """The page."""
+        await self.held.plan_soon(job)
+        return await asyncio.to_thread(self._page, job)
+
+    def _page(self, job: str) -> Response:
+        state = self.kept.state(job)
+        ground = ground_of(state)
+        day = None if ground is None else acid_day(ground)
+        told = {} if ground is None or day is None else {
+            name: shown(ground, day) for name, shown in SHOWN.items()
+        }  # fmt: skip
+        return page(
+            "acid.html", state=state, house=state.name or state.id, house_id=job,
+            here="way-acid", parts=PARTS, day=day, told=told,
+            units=ground.job.wishes.units if ground is not None else "us",
+        )  # fmt: skip
+
+
+def ground_of(state: State) -> Ground | None:
+    """What the acid day is reckoned from; None where no plan stands."""
+    return None if state.shown is None else Ground(state.shown.job, state.shown.plan)

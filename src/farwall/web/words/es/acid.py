@@ -1,0 +1,19 @@
+"""Words of the page of acid and water."""
+
+from __future__ import annotations
+
+WORDS: dict[str, str] = {
+    "way-acid": "Ácido",
+    "acid-title": "{name}: ácido y agua",
+    "acid-wins": (
+        "La hoja del material que tiene en la mano, las normas locales y la práctica con licencia "
+        "valen más que todo esto."
+    ),
+    "acid-part-strength": "Fuerza",
+    "acid-part-fumes": "Vapores",
+    "acid-part-neutralising": "Neutralización",
+    "acid-part-washing": "Día de lavado",
+    "acid-part-waste": "Agua de desecho",
+    "acid-part-people": "Personas",
+    "acid-part-pours": "Qué se vierte con qué",
+}
