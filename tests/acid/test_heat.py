@@ -6,6 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farwall.acid import heat
+from farwall.errors import Refused
 
 
 def test_thin_acid_follows_debye_and_hueckel():
@@ -56,3 +57,11 @@ def test_partial_heat_capacities_add_up_to_that_of_the_solution():
     acid, water = heat.partial_heat_capacities_j_mol_k(molal)
     whole = (4182 + 11.7552 * acid + 1000 / 18.015 * water) / (1000 / 0.7)
     assert whole == pytest.approx(heat.heat_capacity_kj_kg_k(30), rel=0.01)
+
+
+def test_outside_the_tables_is_refused():
+    for molality in (-0.1, 56, float("nan")):
+        with pytest.raises(Refused, match="outside the table"):
+            heat.heat_of_dilution_kj_mol(molality)
+    with pytest.raises(Refused, match="outside the table"):
+        heat.heat_capacity_kj_kg_k(38.1)

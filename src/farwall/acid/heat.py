@@ -15,6 +15,7 @@ from scipy.interpolate import PchipInterpolator
 
 from farwall.acid.activity import Floats
 from farwall.acid.masses import HCL_G_MOL, WATER_G_MOL
+from farwall.errors import Mistake, Refused
 
 HEAT_OF_SOLUTION_KJ_MOL: Final = -74.84
 """Of the gas into endless water [parker-1965]; Gunn and Green measured -74.81."""
@@ -45,9 +46,12 @@ def heat_of_dilution_kj_mol(molality: float) -> float:
     """kJ given off by a mole of HCl when the solution is diluted without end at 25 °C.
 
     0 to 55.5 mol/kg; the table itself at its points, a curve that keeps its rise in between
-    (monotone cubic over the square root of molality) [parker-1965].
+    (monotone cubic over the square root of molality) [parker-1965]. Outside raises `Refused`.
     """
-    return float(_given_off()(np.sqrt(molality)))
+    if not 0 <= molality <= MOST_MOLAL * (1 + 1e-9):
+        what = f"{molality:g} mol/kg is outside the table of heats of dilution."
+        raise Refused(Mistake("molality", what, f"0 to {MOST_MOLAL:g} mol/kg is known."))
+    return float(_given_off()(np.sqrt(min(molality, MOST_MOLAL))))
 
 
 @cache
@@ -109,10 +113,13 @@ def _apparent_heat_capacity() -> tuple[float, float, float]:
 
 
 def heat_capacity_kj_kg_k(hcl_percent: float) -> float:
-    """Heat capacity of the solution near 20 °C, kJ/(kg·K), 0 to 38 % by mass.
+    """Heat capacity of the solution near 20 °C, kJ/(kg·K), 0 to 38 % by mass, else `Refused`.
 
     The 20 °C table at its points [hcl-20c], a curve that keeps its fall in between.
     """
+    if not 0 <= hcl_percent <= _CP_PERCENT[-1]:
+        what = f"{hcl_percent:g} % HCl is outside the table of heat capacities."
+        raise Refused(Mistake("hcl_percent", what, "0 to 38 % is known."))
     return float(_heat_capacity()(hcl_percent))
 
 
