@@ -13,7 +13,7 @@ from typing import Annotated, Literal
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.facts.checks import Morning, Readiness, Watch
-from farwall.facts.contents import Content
+from farwall.facts.contents import CHROMATES, OXIDISERS, Content, names_one
 from farwall.facts.discharge import Discharge
 from farwall.facts.materials import Material
 from farwall.facts.sealer import Sealer
@@ -181,6 +181,16 @@ class Stain:
     oxidiser: bool | None = None
     contents: tuple[Content, ...] = ()
     sheet_read: str = ""
+
+    @property
+    def holds_chromate(self) -> bool | None:
+        """Whether hexavalent chromium is told or listed; None where nobody said."""
+        return names_one(told=self.chromate, contents=self.contents, kind=CHROMATES)
+
+    @property
+    def holds_oxidiser(self) -> bool | None:
+        """Whether another oxidiser is told or listed; None where nobody said."""
+        return names_one(told=self.oxidiser, contents=self.contents, kind=OXIDISERS)
 
 
 @dataclass(frozen=True)

@@ -35,6 +35,10 @@ UNKNOWN_SHEET = (
     "Nothing was entered from the sheet of {stain}: read it before mixing, above all for "
     "chromate, strength and what it must not meet."
 )
+OXIDISER = (
+    "The stain's sheet names an oxidiser: no acid is added, for together they give off chlorine; "
+    "nothing that its sheet does not name may meet it."
+)
 ADDED_ACID = (
     "Acid is added to the mix of {coat}: the maker's sheet does not cover it, sample it first, "
     "fumes rise."
@@ -56,10 +60,12 @@ def cautions_for(settled: SettledJob) -> tuple[str, ...]:
     unread = [
         stain.name or stain.id
         for stain in settled.stains
-        if stain.chromate is None and stain.hcl_percent_high is None
+        if stain.holds_chromate is None and stain.hcl_percent_high is None
     ]
-    if any(stain.chromate for stain in settled.stains):
+    if any(stain.holds_chromate for stain in settled.stains):
         found.append(CHROMATE)
+    if any(stain.holds_oxidiser for stain in settled.stains):
+        found.append(OXIDISER)
     if unread:
         found.append(UNKNOWN_SHEET.format(stain=" and ".join(unread)))
     found.extend(

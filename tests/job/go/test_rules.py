@@ -176,6 +176,8 @@ CASES = [
      "go with"),
     ("liquids", with_parts(stains=(Stain("sand", chromate=True),),
                            watch=Watch(poured=("muriatic acid",))), "no"),
+    ("liquids", with_parts(stains=(Stain("sand", chromate=False, oxidiser=True),),
+                           watch=Watch(poured=("muriatic acid",))), "no"),
     # By hand: 3 m² a minute at 5 m²/L asks 0.6 L a minute of the tip.
     ("tip flow", with_parts(morning=Morning(tip_l_min=0.59)), "go with"),
     ("tip flow", with_parts(morning=Morning(tip_l_min=0.67)), "go with"),

@@ -115,8 +115,8 @@ def _waste(job: Job) -> Says | None:
 def _chromate(job: Job) -> Says | None:
     if not job.stains:
         return None
-    named = [one.name or one.id for one in job.stains if one.chromate]
-    unread = [one.name or one.id for one in job.stains if one.chromate is None]
+    named = [one.name or one.id for one in job.stains if one.holds_chromate]
+    unread = [one.name or one.id for one in job.stains if one.holds_chromate is None]
     if named:
         return Says(
             "go with",
