@@ -1,7 +1,5 @@
 """An invented acid whose pressures have a closed form, and a small house to dry it in."""
 
-import math
-
 import numpy as np
 
 from farwall.acid.film import Fate, Standing
@@ -16,7 +14,7 @@ def hcl_pa(percent, temperature_c):
 
 
 def water_pa(percent, temperature_c):
-    return 2340 * math.exp(0.06 * (temperature_c - 20)) * (1 - (percent / 45) ** 1.5)
+    return 2340 * np.exp(0.06 * (temperature_c - 20)) * (1 - (percent / 45) ** 1.5)
 
 
 VAPOURS = vapours_at(21.0, hcl=hcl_pa, water=water_pa)

@@ -6,7 +6,6 @@ stands where they are made.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
@@ -16,8 +15,8 @@ import numpy.typing as npt
 from farwall.acid.masses import HCL_G_MOL
 
 Array = npt.NDArray[np.float64]
-Pressure = Callable[[float, float], float]
-"""Pascal over so many % HCl by mass at so many °C."""
+Pressure = Callable[[Array, float], Array]
+"""Pascal over acids of so many % HCl by mass, all at so many °C."""
 
 STRONGEST_PERCENT = 36.0
 """Beyond it a film is taken as this strong: the tables of pressure end there."""
@@ -57,14 +56,14 @@ def vapours_at(temperature_c: float, *, hcl: Pressure, water: Pressure) -> Vapou
     whole = np.arange(STRONGEST_PERCENT + 1)
     fine = np.linspace(0.0, STRONGEST_PERCENT, _FINE)
 
-    def table(pressure: Pressure, least: float) -> Array:
-        asked = [math.log(max(pressure(float(p), temperature_c), least)) for p in whole]
-        if asked[0] <= math.log(_FAINT_PA):  # nothing over pure water: as the next ones go on
+    def table(pressure: Pressure) -> Array:
+        asked = np.log(np.maximum(pressure(whole, temperature_c), _FAINT_PA))
+        if asked[0] <= np.log(_FAINT_PA):  # nothing over pure water: as the next ones go on
             asked[0] = 2 * asked[1] - asked[2]
         bridged: Array = np.interp(fine, whole, asked)
         return bridged
 
-    return Vapours(temperature_c, table(hcl, _FAINT_PA), table(water, 1e-3))
+    return Vapours(temperature_c, table(hcl), table(water))
 
 
 def percent_of_molal(molal: Array) -> Array:

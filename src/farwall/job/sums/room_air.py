@@ -83,7 +83,8 @@ def _is_over(limit: Limit, held: float) -> bool:
 
 def _worst(held: float) -> list[object]:
     """The warning of the gravest limit that is passed; none where none is."""
-    return [said for key, said in _OVER.items() if _is_over(LIMITS[key], held)][:1]
+    passed: list[object] = [said for key, said in _OVER.items() if _is_over(LIMITS[key], held)]
+    return passed[:1]
 
 
 SUM = Sum(
