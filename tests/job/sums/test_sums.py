@@ -46,6 +46,14 @@ PROMISED = {
         {"volume_m3": 60, "release_g_min": 0.02, "limit_ppm": 2},
         "air_changes_per_h",
     ),
+    "acid-solution": (
+        {"hcl_percent": 31.45, "temperature_c": 20},
+        "density_kg_l molarity molality hcl_percent baume heat_of_dilution_kj_mol",
+    ),
+    "acid-vapour": (
+        {"hcl_percent": 22, "temperature_c": 30},
+        "hcl_pressure_pa ppm_over_liquid low likely high",
+    ),
     "open-time": ({**MILD, "ft2_per_gal": 200, "drop_s": 12}, "low likely high rank"),
 }
 
