@@ -26,6 +26,8 @@ DRUM_ACROSS_M = 0.58
 WATER_KG_L = 1.0
 """Rinse water is counted as water; neutralised salts make it a few per cent heavier."""
 SPARES = 1
+INTO_SPARE = 0.1
+"""So much of a drum goes into the spare rather than ask for one more: a guess."""
 
 
 @dataclass(frozen=True)
@@ -98,7 +100,7 @@ def drums_for(
     across = DRUM_ACROSS_M * (size_l / DRUM_L) ** (1 / 3)
     return DrumNeed(
         holds_l=holds,
-        full=math.ceil(litres / holds - 1e-9) if litres > 0 else 0,
+        full=max(1, math.ceil(litres / holds - INTO_SPARE)) if litres > 0 else 0,
         spares=SPARES,
         full_kg=full_kg,
         under_kg_m2=full_kg / (math.pi / 4 * across**2),
