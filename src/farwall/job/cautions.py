@@ -56,9 +56,9 @@ def cautions_for(settled: SettledJob) -> tuple[str, ...]:
     unread = [
         stain.name or stain.id
         for stain in settled.stains
-        if stain.chromate is None and stain.hcl_percent_high is None
+        if stain.names_chromate is None and stain.hcl_percent_high is None
     ]
-    if any(stain.chromate for stain in settled.stains):
+    if any(stain.names_chromate for stain in settled.stains):
         found.append(CHROMATE)
     if unread:
         found.append(UNKNOWN_SHEET.format(stain=" and ".join(unread)))
