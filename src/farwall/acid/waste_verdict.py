@@ -11,9 +11,12 @@ from datetime import date, timedelta
 from typing import Literal
 
 from farwall.acid.waste_limits import FEDERAL, corrosive_by_ph, toxic_by_chromium
-from farwall.facts.discharge import OfficialWord, WaterTest
+from farwall.facts.discharge import OfficialWord, WasteWay, WaterTest
 
 VerdictWord = Literal["not allowed to say", "below every limit that was named", "above"]
+BELOW: VerdictWord = "below every limit that was named"
+SILENT: VerdictWord = "not allowed to say"
+REFUSED: WasteWay = "not allowed"
 LAPSES_AFTER_DAYS = 365
 """A word without a last day is asked for again after a year: a guess of the house."""
 _TESTED = {
@@ -65,15 +68,15 @@ def compared(test: WaterTest, word: OfficialWord, day: date | None = None) -> Co
     `above` wins over everything: one limit that is not kept is enough. `not allowed to say` where
     the word cannot be leaned on, names no limit, or names one that was not tested.
     """
-    if word.way == "not allowed":
-        return Compared("not allowed to say", ("It was not allowed.",))
+    if word.way == REFUSED:
+        return Compared(SILENT, ("It was not allowed.",))
     above = tuple(_above(test, word))
     if above:
         return Compared("above", above)
     silent = (*faults_of(word, day), *_untested(test, word))
     if silent:
-        return Compared("not allowed to say", silent)
-    return Compared("below every limit that was named", ())
+        return Compared(SILENT, silent)
+    return Compared(BELOW, ())
 
 
 def hazards_of(test: WaterTest) -> tuple[str, ...]:
