@@ -11,7 +11,10 @@ from dataclasses import replace
 import pytest
 from tests.job.go.jobs import GOOD, ROOMS, SURVEY, moist, surveyed, with_parts
 
+from farwall.acid.chromium import CHANGES
 from farwall.facts.checks import Morning, Readiness, Watch
+from farwall.facts.contents import Content
+from farwall.facts.discharge import Discharge, OfficialWord, SewerLimits, WaterTest
 from farwall.facts.job import RoomSurvey, Stain
 from farwall.facts.slab import Choices, Hidden, MixTicket, MoistureTest, Patch
 from farwall.job.go import go_or_no_go
@@ -27,6 +30,19 @@ def drops(front, back):
 
 def chosen(job, **choices):
     return replace(job, choices=Choices(**choices))
+
+
+SEWER = OfficialWord(
+    "sewer", "Ana Poole", "Sewer district", "2026-12-01", True,
+    limits=SewerLimits(copper_mg_l=1.0),
+)  # fmt: skip
+TESTED = WaterTest("1", found_ph=8, copper_mg_l=0.4)
+
+
+def worded(way, word, test=None):
+    """The good job of May 2027 with this way, a word on it and a tested drum."""
+    said = Discharge(() if word is None else (word,), () if test is None else (test,))
+    return replace(surveyed(waste=way), discharge=said, starts_at="2027-05-04T07:30:00-06:00")
 
 
 CASES = [
@@ -142,6 +158,37 @@ CASES = [
     ("waste route", surveyed(waste="no way"), "no"),
     ("waste route", surveyed(waste="hauled"), "go with"),
     ("waste route", surveyed(waste="sewer in writing"), "go"),
+    ("sewer word", surveyed(waste="sewer in writing"), "ask"),
+    ("sewer word", worded("sewer in writing", SEWER), "go"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, who="")), "ask"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, in_writing=False)), "ask"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, until="2027-01-01")), "ask"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, way="not allowed")), "no"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, way="hauled")), "ask"),
+    ("sewer word", GOOD, None),
+    ("drum word", GOOD, None),
+    ("drum word", with_parts(readiness=Readiness(water=True)), "ask"),
+    ("drum word", worded("hauled", replace(SEWER, way="hauled", on="")), "ask"),
+    ("drum word", worded("drums", replace(SEWER, way="treatment works")), "go"),
+    ("waste tests", GOOD, None),
+    ("waste tests", worded("sewer in writing", SEWER, WaterTest("1", found_ph=8)), "ask"),
+    ("waste tests", worded("sewer in writing", SEWER, TESTED), "go"),
+    ("waste tests", worded("sewer in writing", SEWER, replace(TESTED, copper_mg_l=12)), "no"),
+    ("waste tests", worded("drums", replace(SEWER, way="hauled"), replace(TESTED, copper_mg_l=12)),
+     "go with"),
+    ("waste tests", worded("drums", None, replace(TESTED, chromium_mg_l=6)), "go with"),
+    ("waste tests", worded("drums", None, TESTED), "ask"),
+    ("grinding dust", surveyed(burnished="part"), "go with"),
+    ("grinding dust", chosen(surveyed(burnished="part"), burnished="opener"), None),
+    *[
+        (f"chromate, {one.key}", with_parts(stains=(stain,)), word)
+        for one in CHANGES
+        for stain, word in (
+            (Stain("sand", chromate=True), "go with"),
+            (Stain("sand", contents=(Content("sodium dichromate", 5),)), "go with"),
+            (Stain("sand"), None),
+        )
+    ],
     ("chromate", with_parts(stains=(Stain("sand", chromate=True),)), "go with"),
     ("chromate", with_parts(stains=(Stain("sand"),)), "ask"),
     ("chromate", GOOD, "go"),

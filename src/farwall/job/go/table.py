@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from farwall.job.go import (
+    chromate_rules,
     drop_rules,
     ground_rules,
     house_rules,
@@ -10,6 +11,7 @@ from farwall.job.go import (
     moisture_rules,
     ready_rules,
     slab_rules,
+    waste_rules,
     watch_rules,
 )
 from farwall.job.go.noun import Rule
@@ -21,6 +23,8 @@ RULES: tuple[Rule, ...] = (
     *ground_rules.RULES,
     *moisture_rules.RULES,
     *house_rules.RULES,
+    *waste_rules.RULES,
+    *chromate_rules.RULES,
     *ready_rules.RULES,
     *watch_rules.RULES,
 )
