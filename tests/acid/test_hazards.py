@@ -18,7 +18,8 @@ ALL = {**HAZARDS, **PRECAUTIONS, **SIGNALS}
 @pytest.mark.parametrize("code", sorted(ALL))
 def test_every_code_has_both_languages(code):
     both = ALL[code]
-    assert both.en.strip() and both.es.strip()
+    assert both.en.strip()
+    assert both.es.strip()
     assert both.en != both.es
 
 
@@ -30,8 +31,8 @@ def test_no_two_codes_say_the_same():
 
 
 def test_what_warns_and_what_has_a_pictogram_is_a_statement():
-    assert WARNS < HAZARDS.keys()
-    assert PICTOGRAM_OF.keys() <= HAZARDS.keys()
+    assert set(HAZARDS) > WARNS
+    assert set(PICTOGRAM_OF) <= set(HAZARDS)
     assert HAZARDS.keys() - PICTOGRAM_OF.keys() == {"H412"}
 
 
