@@ -16,6 +16,7 @@ from farwall.mix.batch import no_acid_with_chromate
 from farwall.mix.cut import parse_cut
 from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.people_sense import people_mistakes
 from farwall.readers.shape import did_you_mean
 from farwall.readers.sun_sense import sun_mistakes
 from farwall.readers.wording import shown
@@ -43,6 +44,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_order(raw),
         *_start(raw),
         *sun_mistakes(raw),
+        *people_mistakes(raw),
     ]
 
 

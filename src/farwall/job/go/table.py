@@ -8,6 +8,7 @@ from farwall.job.go import (
     house_rules,
     mix_rules,
     moisture_rules,
+    people_rules,
     ready_rules,
     slab_rules,
     watch_rules,
@@ -21,6 +22,7 @@ RULES: tuple[Rule, ...] = (
     *ground_rules.RULES,
     *moisture_rules.RULES,
     *house_rules.RULES,
+    *people_rules.RULES,
     *ready_rules.RULES,
     *watch_rules.RULES,
 )
