@@ -13,14 +13,12 @@ from farwall.days.practice import rinsing_min
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.plan import Clock, Plan
-from farwall.facts.workers import Cartridge, Emergency
+from farwall.facts.workers import Cartridge
 from farwall.floor.nouns import Floor
 from farwall.floor.takeoff import take_off
 from farwall.job.acid_day.people.noun import CartridgeDay, KeepOut, LookIn
 from farwall.job.waits import rinsed_min
 
-LOOK_IN_MIN = 15.0
-"""Minutes between two looks at who sprays, where the firm names none: a guess."""
 SPELL_GAP_MIN = 10.0
 """Between two fields so near nobody takes the respirator off: one spell. A guess."""
 LAST_LOOK_MIN = 1.0
@@ -42,13 +40,6 @@ def spells_of(plan: Plan) -> tuple[tuple[str, Spell], ...]:
                 continue
         found.append((field.coat, (field.start_min, field.end_min)))
     return tuple(found)
-
-
-def look_in_of(told: Emergency) -> tuple[float, str, str]:
-    """Minutes between two looks, their rank and source."""
-    if told.look_in_min is not None:
-        return told.look_in_min, Rank.PRACTICE.value, "told in the job"
-    return LOOK_IN_MIN, Rank.GUESS.value, OUR_GUESS
 
 
 def looks_of(plan: Plan, every_min: float) -> tuple[LookIn, ...]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, datetime
 
+from farwall.acid.look_in import look_in_of
 from farwall.acid.may import VERBS, called, needs_of, word_of
 from farwall.acid.protection import holds
 from farwall.acid.worn import BREATHING, Check, Needs, asked_of, checked
@@ -21,7 +22,6 @@ from farwall.job.acid_day.people.hours import (
     Spell,
     cartridge_day,
     keep_out,
-    look_in_of,
     looks_of,
     spells_of,
 )
@@ -49,15 +49,15 @@ def people_of(ground: Ground) -> People:
     job, plan = ground.job, ground.plan
     spells = tuple(spell for _, spell in spells_of(plan))
     needs, day = needs_of(job), day_of(plan)
-    every, rank, source = look_in_of(job.emergency)
+    every = look_in_of(job.emergency)
     people = tuple(_person(one, day, needs, spells, plan) for one in job.workers)
     return People(
         people=people,
         stands_by=tuple(called(one) for one in job.workers if "stands by" in one.duties),
-        look_in_min=every,
-        look_in_rank=rank,
-        look_in_source=source,
-        look_ins=looks_of(plan, every),
+        look_in_min=every.value,
+        look_in_rank=every.rank.value,
+        look_in_source=every.source,
+        look_ins=looks_of(plan, every.value),
         spray_spells_min=spells,
         eyewash_at=job.emergency.eyewash_at,
         keep_out=keep_out(plan, job.floor),
