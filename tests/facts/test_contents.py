@@ -18,14 +18,14 @@ from farwall.facts.job import Stain
     ],
 )
 def test_chromate(told, substance, holds):
-    assert Stain("s", chromate=told, contents=(Content(substance),)).holds_chromate is holds
+    assert Stain("s", chromate=told, contents=(Content(substance),)).names_chromate is holds
 
 
 @pytest.mark.parametrize("substance", ["nitric acid", "hydrogen peroxide", "other oxidiser"])
 def test_oxidisers(substance):
-    assert Stain("s", contents=(Content(substance),)).holds_oxidiser is True
-    assert Stain("s", contents=(Content(substance),)).holds_chromate is None
+    assert Stain("s", contents=(Content(substance),)).names_oxidiser is True
+    assert Stain("s", contents=(Content(substance),)).names_chromate is None
 
 
 def test_chromate_is_told_apart_from_other_oxidisers():
-    assert Stain("s", contents=(Content("sodium dichromate"),)).holds_oxidiser is None
+    assert Stain("s", contents=(Content("sodium dichromate"),)).names_oxidiser is None

@@ -168,7 +168,8 @@ class Stain:
     """A stain as bought: its own name for the colour, and what its sheet says.
 
     `oxidiser`: whether the sheet names one other than chromate · `sheet_read`: day on which
-    somebody read the sheet of this very lot.
+    somebody read the sheet of this very lot · `washed_off_percent`: share of its metals that the
+    washing took off a floor, as tested once.
     """
 
     id: Id
@@ -181,15 +182,20 @@ class Stain:
     oxidiser: bool | None = None
     contents: tuple[Content, ...] = ()
     sheet_read: str = ""
+    washed_off_percent: Percent | None = None
 
     @property
-    def holds_chromate(self) -> bool | None:
-        """Whether hexavalent chromium is told or listed; None where nobody said."""
+    def names_chromate(self) -> bool | None:
+        """Whether its sheet names chromate, by that word or by a dichromate in its list.
+
+        A listed dichromate wins over a word that says no. None where nobody told: a list without
+        one is no answer, for lists leave things out.
+        """
         return names_one(told=self.chromate, contents=self.contents, kind=CHROMATES)
 
     @property
-    def holds_oxidiser(self) -> bool | None:
-        """Whether another oxidiser is told or listed; None where nobody said."""
+    def names_oxidiser(self) -> bool | None:
+        """Whether its sheet names another oxidiser, by that word or in its list; as chromate."""
         return names_one(told=self.oxidiser, contents=self.contents, kind=OXIDISERS)
 
 

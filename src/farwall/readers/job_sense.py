@@ -13,8 +13,10 @@ from decimal import Decimal, InvalidOperation
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import DEFAULT_CUTS, DEFAULT_STAINS
 from farwall.mix.cut import parse_cut
+from farwall.readers.discharge_sense import discharge_mistakes
 from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.people_sense import people_mistakes
 from farwall.readers.shape import did_you_mean
 from farwall.readers.stain_sense import stain_mistakes
 from farwall.readers.sun_sense import sun_mistakes
@@ -43,6 +45,8 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_order(raw),
         *_start(raw),
         *sun_mistakes(raw),
+        *discharge_mistakes(raw),
+        *people_mistakes(raw),
     ]
 
 

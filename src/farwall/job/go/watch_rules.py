@@ -102,9 +102,9 @@ def _poured(job: Job) -> Says | None:
             f"This is not mixed: {'; '.join(refused)}.",
             "Pour nothing; air the place; read both sheets. Hurt or dizzy: out, and call for help.",
         )
-    if any(one.holds_chromate for one in job.stains):
+    if any(one.names_chromate for one in job.stains):
         return Says("no", "No acid is added where a sheet names chromate.", "Leave it out.")
-    if any(one.holds_oxidiser for one in job.stains):
+    if any(one.names_oxidiser for one in job.stains):
         what = "No acid is added where a sheet names an oxidiser: together they give off chlorine."
         return Says("no", what, "Leave it out.")
     return Says(

@@ -68,8 +68,8 @@ def _sheet(stain: Stain) -> Sheet:
         name=stain.name or stain.id,
         hcl_percent=share_of(stain),
         density_kg_l=stain.density_kg_l,
-        chromate=stain.holds_chromate,
-        oxidiser=stain.holds_oxidiser,
+        chromate=stain.names_chromate,
+        oxidiser=stain.names_oxidiser,
         contents=stain.contents,
         sheet_read=stain.sheet_read,
     )
@@ -123,7 +123,7 @@ def _added(coat: SettledCoat, added_fl_oz_per_gal: float) -> tuple[str, ...]:
     if added_fl_oz_per_gal <= 0:
         return ()
     stain = coat.stain
-    return added_acid_warnings(chromate=stain.holds_chromate, oxidiser=stain.holds_oxidiser)
+    return added_acid_warnings(chromate=stain.names_chromate, oxidiser=stain.names_oxidiser)
 
 
 def _sheet_asks(coat: SettledCoat) -> list[str]:
