@@ -90,6 +90,8 @@ def source_words(source: str) -> str:
 
 _KEYS = {
     "common-practice": "common practice, no source",
+    "hamer-wu-1972": "Hamer and Wu 1972",
+    "hcl-20c": "a table at 20 °C",
     "house-guess": "our guess",
     "stain-sheets": "stain sheets",
     "trade-press": "trade press",

@@ -22,10 +22,9 @@ def office(tmp_path):
     ("language", "words"),
     [
         ("en", ("In the tub", "Added acid makes of that", "of water, then", "Fumes rise",
-                "the acid on its sheet was not told", "Enter what the sheets say")),
-        ("es", ("En la tina", "El ácido agregado lo hace", "de agua, luego", "suben vapores",
-                "no se anotó el ácido que da su hoja", "No se anotó el ácido de moss",
-                "Anotar lo que dicen las hojas")),
+                "The acid in moss was not told", "Enter what the sheets say")),
+        ("es", ("En la tina", "El ácido agregado lo multiplica por", "de agua, luego",
+                "suben vapores", "No se anotó el ácido de moss", "Anotar lo que dicen las hojas")),
     ],
 )  # fmt: skip
 def test_the_page_tells_strength_and_asks_for_what_is_missing(office, language, words):

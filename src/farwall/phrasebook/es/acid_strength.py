@@ -20,6 +20,7 @@ PHRASES = {
     "into a sprayer.":
     "La tina de {@1} puede calentarse hasta {2} °C: vierta despacio, revuelva y deje que se enfríe "
     "antes de pasarla a una rociadora.",
+    "a table at 20 °C": "una tabla a 20 °C",
     "What heat the salts of a stain set free themselves is unknown: feel the tub's outside.":
     "No se sabe cuánto calor sueltan las sales mismas de un tinte: toque la tina por fuera.",
 }  # fmt: skip

@@ -12,8 +12,10 @@ from farwall.job.acid_day.strength.said import figure
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import names_in, volume
 from farwall.phrasebook import LANGUAGE, speaking, told
-from farwall.units import f_from_c
+from farwall.units import L_PER_US_FL_OZ, L_PER_US_GAL, f_from_c
 from farwall.web.words import said
+
+SMALL_L = L_PER_US_GAL / 4
 
 
 def strength_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
@@ -45,7 +47,7 @@ def _coat(coat: CoatStrength, units: Units) -> dict[str, Any]:
         "added": said("acid-strength-added", amount=amount) if added else "",
         "rows": _rows(coat, units),
         "mind": [told(words) for words in coat.warnings],
-        "trust": told(rank_words(coat.rank, coat.source)),
+        "trust": ", ".join(map(told, rank_words(coat.rank, coat.source).split(", "))),
     }
 
 
@@ -74,9 +76,20 @@ def _rows(coat: CoatStrength, units: Units) -> list[tuple[str, str, str]]:
 
 def _tub(tub: TubPour, units: Units) -> dict[str, str]:
     poured = ((tub.water_l, "water"), (tub.stain_l, "stain"), (tub.acid_l, "acid"))
-    steps = [said(f"acid-strength-pour-{what}", litres=volume(litres, units))
-             for litres, what in poured if litres > 0]  # fmt: skip
+    steps = [
+        said(f"acid-strength-pour-{what}", litres=_amount(litres, units))
+        for litres, what in poured
+        if litres > 0
+    ]
     return {"mix": tub.mix, "poured": said("acid-strength-then").join(steps)}
+
+
+def _amount(litres: float, units: Units) -> str:
+    """As a volume; below a quart by the fluid ounce, or the millilitre."""
+    if litres >= SMALL_L:
+        return volume(litres, units)
+    ounces, metric = f"{litres / L_PER_US_FL_OZ:.1f} fl oz", f"{litres * 1000:.0f} mL"
+    return f"{ounces} ({metric})" if units == "us" else f"{metric} ({ounces})"
 
 
 def span(ends: Ends) -> str:

@@ -19,9 +19,6 @@ WORDS: dict[str, str] = {
     "acid-strength-guess": "a guess, and a wide one",
     "acid-strength-span": "{low} to {high}",
     "acid-strength-times": "{factor} times",
-    "acid-strength-unknown": (
-        "How strong it is nobody can say: the acid on its sheet was not told."
-    ),
     "acid-strength-pour-water": "{litres} of water",
     "acid-strength-pour-stain": "{litres} of stain",
     "acid-strength-pour-acid": "{litres} of muriatic acid",

@@ -14,7 +14,7 @@ WORDS: dict[str, str] = {
         "Cada renglón de la sección 3, con su parte de la masa. Deje vacío el extremo que la hoja "
         "no da."
     ),
-    "s-oxidiser": "La hoja {oxidiser}.",
+    "s-oxidiser": "Además, {oxidiser}.",
     "s-sheet-read": "La hoja de este lote se leyó el {sheet-read} (así: 2027-05-01).",
     "s-content": "{substance}: de {share-low} a {share-high}.",
     "name-oxidiser": "Oxidante",
@@ -35,9 +35,9 @@ WORDS: dict[str, str] = {
         "deciden qué es el agua de enjuague. Visto en hojas: cloruros de hierro 5-30 %, cloruro de "
         "manganeso 15-20 %, cloruro de cobre más de 10 % (hojas de tintes)."
     ),
-    "pick-oxidiser-yes": "nombra un oxidante que no es cromato",
+    "pick-oxidiser-yes": "nombra otro oxidante",
     "pick-oxidiser-no": "no nombra otro oxidante",
-    "pick-oxidiser-": "todavía no se leyó buscando oxidantes",
+    "pick-oxidiser-": "nadie ha buscado oxidantes",
     "pick-substance-": "elija una sustancia",
     "pick-substance-iron(II)-chloride": "cloruro de hierro(II), ferroso",
     "pick-substance-iron(III)-chloride": "cloruro de hierro(III), férrico",
