@@ -237,6 +237,8 @@ CASES = [
      "go with"),
     ("liquids", with_parts(stains=(Stain("sand", chromate=True),),
                            watch=Watch(poured=("muriatic acid",))), "no"),
+    ("liquids", with_parts(stains=(Stain("sand", chromate=False, oxidiser=True),),
+                           watch=Watch(poured=("muriatic acid",))), "no"),
     ("second adult", with_parts(crew=Crew(second_adult=False)), "no"),
     ("second adult", with_parts(crew=Crew(second_adult=False, helper=True)), None),
     ("second adult", GOOD, None),

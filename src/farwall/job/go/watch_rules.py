@@ -104,6 +104,9 @@ def _poured(job: Job) -> Says | None:
         )
     if any(one.names_chromate for one in job.stains):
         return Says("no", "No acid is added where a sheet names chromate.", "Leave it out.")
+    if any(one.names_oxidiser for one in job.stains):
+        what = "No acid is added where a sheet names an oxidiser: together they give off chlorine."
+        return Says("no", what, "Leave it out.")
     return Says(
         "go with",
         "Acid is added to the mix: the maker's sheet does not cover it, fumes rise.",
