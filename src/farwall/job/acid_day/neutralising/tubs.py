@@ -1,0 +1,62 @@
+"""What a left-over tub takes: each boxed batch of the plan, whole."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from farwall.acid.bases import Base
+from farwall.acid.masses import HCL_G_MOL
+from farwall.acid.neutralise import dose, warming_k
+from farwall.acid.trade_acid import hcl_kg_l
+from farwall.facts.plan import Mix
+from farwall.job.acid_day.neutralising.noun import TubDose
+from farwall.job.acid_day.neutralising.stains import ROOM_C, Strength
+
+FOAM_TIMES = 2.0
+"""A vessel at least twice what stands in it, and little by little: common practice, no source."""
+ADDED_ACID_BAUME = 20.0
+ADDED_MOL_L = hcl_kg_l(ADDED_ACID_BAUME) * 1000 / HCL_G_MOL
+
+
+def mix_mol_l(mix: Mix, strength: Strength) -> tuple[float, float]:
+    """Moles for a base in a litre of the mix, low and high, added acid among it."""
+    all_l = mix.stain_l + mix.water_l + mix.acid_l
+    low, high = (
+        (mix.stain_l * each + mix.acid_l * ADDED_MOL_L) / all_l for each in strength.mol_l()
+    )
+    return low, high
+
+
+def acid_mol_l(mix: Mix, strength: Strength) -> tuple[float, float]:
+    """The same of the acid alone: the salts stay in the floor as its colour."""
+    all_l = mix.stain_l + mix.water_l + mix.acid_l
+    low, high = ((mix.stain_l * each + mix.acid_l * ADDED_MOL_L) / all_l for each in strength.acid)
+    return low, high
+
+
+def tub_dose(mix: Mix, strength: Strength, base: Base) -> TubDose:
+    """A whole batch that is left over."""
+    litres = mix.stain_l + mix.water_l + mix.acid_l
+    low_l, high_l = mix_mol_l(mix, strength)
+    low, high = (dose(base, each * litres, temperature_c=ROOM_C) for each in (low_l, high_l))
+    return TubDose(
+        mix=mix.id,
+        coat=mix.coat,
+        cut=mix.cut,
+        litres=litres,
+        mol_low=low.equivalents_mol,
+        mol_high=high.equivalents_mol,
+        base_kg_low=low.base_kg,
+        base_kg_high=high.base_kg,
+        co2_l_low=low.co2_l,
+        co2_l_high=high.co2_l,
+        warming_k=warming_k(high.heat_kj, litres),
+        pail_l=litres * FOAM_TIMES,
+    )
+
+
+def tub_doses(
+    mixes: tuple[Mix, ...], strengths: Mapping[str, Strength], base: Base
+) -> tuple[TubDose, ...]:
+    """Each mix of the plan; `strengths` by coat."""
+    return tuple(tub_dose(mix, strengths[mix.coat], base) for mix in mixes)
