@@ -21,6 +21,9 @@ def test_tubs_hold_what_the_plan_mixes():
         assert tub.litres == pytest.approx(mix.stain_l + mix.water_l)
         assert tub.mol_high == pytest.approx(mix.stain_l * 3.1543, rel=1e-3)
         assert tub.base_kg_high == pytest.approx(tub.mol_high * 0.084006)
+        assert tub.vessel_l == pytest.approx(4 * tub.litres)
+        cools = tub.mol_high * 31.13 / (4.18 * 2 * tub.litres)
+        assert tub.warming_k == pytest.approx(-cools, rel=1e-3)
     assert found.largest == max(found.tubs, key=lambda one: one.mol_high).mix
 
 
@@ -100,18 +103,19 @@ def test_lime_of_the_table_overshoots():
     ],
 )
 def test_what_can_hurt_is_told(stain, line):
-    assert line in neutralising_of(ground(stain=stain)).warnings
+    found = neutralising_of(ground(stain=stain))
+    assert line in found.warnings + found.notes
 
 
 def test_the_worst_always_stands_there():
     """Closed vessels, bleach, vinegar, lime, and that the sheet wins."""
-    told = neutralising_of(ground(washing=Washing(base="bicarbonate"))).warnings
-    assert set(steps.NEVER) <= set(told)
-    assert steps.BASE_NOT_TOLD not in told
+    found = neutralising_of(ground(washing=Washing(base="bicarbonate")))
+    assert set(steps.NEVER) <= set(found.warnings)
+    assert steps.BASE_NOT_TOLD not in found.notes
 
 
 def test_what_was_not_told_is_asked_for():
-    told = " ".join(neutralising_of(ground(stain=Stain(id="earth"))).warnings)
+    told = " ".join(neutralising_of(ground(stain=Stain(id="earth"))).notes)
     assert "was not told; taken as on sheets seen" in told
     assert "its salts were not told" in told
 

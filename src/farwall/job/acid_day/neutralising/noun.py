@@ -33,8 +33,8 @@ class StainDose:
 class TubDose:
     """A whole boxed batch, left over: moles to be taken, base, gas, and how far it warms.
 
-    warming_k: the most that it can warm (below nought: cool) at the high end. pail_l: room that
-    the foam asks for, the tub's litres among it.
+    warming_k: the most that it can warm (below nought: cool) at the high end, as much water put in
+    first as there is mix. vessel_l: what holds mix, water and as much foam again.
     """
 
     mix: str
@@ -48,7 +48,7 @@ class TubDose:
     co2_l_low: float
     co2_l_high: float
     warming_k: float
-    pail_l: float
+    vessel_l: float
 
 
 @dataclass(frozen=True)
@@ -121,7 +121,8 @@ class Curve:
 class Neutralising:
     """All of it. base: the word of the base that is reckoned with, `base_told` in the job.
 
-    standing_by: bicarbonate and water of the open pail beside the mixing tub.
+    standing_by: bicarbonate and water of the open pail beside the mixing tub. warnings: what can
+    hurt; notes: what was not told, and what misleads.
     """
 
     base: str
@@ -139,3 +140,4 @@ class Neutralising:
     tub_steps: tuple[str, ...]
     floor_steps: tuple[str, ...]
     warnings: tuple[str, ...]
+    notes: tuple[str, ...]

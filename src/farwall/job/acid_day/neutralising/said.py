@@ -15,6 +15,7 @@ def neutralising_said(part: Neutralising) -> tuple[str, ...]:
         _floor(part.floor, part.base),
         *_ph(part),
         *part.warnings,
+        *part.notes,
     )
 
 
@@ -34,7 +35,7 @@ def _tub(one: TubDose) -> str:
         f"({gal_from_l(one.litres):.1f} gal): {one.base_kg_low:.1f} to {one.base_kg_high:.1f} kg "
         f"of bicarbonate ({one.base_kg_low / KG_PER_LB:.0f} to "
         f"{one.base_kg_high / KG_PER_LB:.0f} lb), up to {one.co2_l_high:.0f} L of gas, in a vessel "
-        f"of {one.pail_l:.0f} L or more."
+        f"of {one.vessel_l:.0f} L or more."
     )
 
 

@@ -14,7 +14,7 @@ SPILL = (
 )
 TUB = (
     "Ask first: neutralising left-over stain may count as treating waste; never one with chromate.",
-    "A vessel twice the tub's litres, open, in moving air; two persons, respirators on.",
+    "A vessel four times the tub's litres, or in lots; open, moving air, two in respirators.",
     "Water in first, as much as the mix; then the mix into the water, slowly.",
     "The base little by little, each when the last fizz has ended; most of the dose, not all.",
     "Stir, leave it open overnight, read the strip: the gas that leaves raises it by itself.",
@@ -51,25 +51,28 @@ BASE_NOT_TOLD = "What the floor is neutralised with was not told: bicarbonate is
 CHROMATE = "No base takes hexavalent chromium out of the water: it stays poison at every pH."
 CHROMATE_UNKNOWN = "Whether the stain holds chromate was not told: read its sheet."
 AMMONIUM = "Its sheet lists ammonium chloride: lime, lye and soda ash drive ammonia out of it."
-HEATS = "Lime heats the tub: slowly, with as much water as there is room for."
+HEATS = "Lime heats the tub: slowly, with all the water that it holds."
 
 
-def warnings_for(
-    job: Job, base: str, stains: tuple[Stain, ...], doses: tuple[StainDose, ...]
-) -> tuple[str, ...]:
-    """What is told beside the figures, the most dangerous first."""
+def warnings_for(base: str, stains: tuple[Stain, ...]) -> tuple[str, ...]:
+    """What can hurt, the most dangerous first."""
     substances = [content.substance for one in stains for content in one.contents]
     told = list(NEVER)
     if any(one.chromate for one in stains) or any("dichromate" in one for one in substances):
         told.insert(0, CHROMATE)
-    elif any(one.chromate is None for one in stains):
-        told.append(CHROMATE_UNKNOWN)
     if "ammonium chloride" in substances:
         told.append(AMMONIUM)
     told += {"ammonia water": [AMMONIA_STAYS], "lime": [HEATS]}.get(base, [])
+    return tuple(told)
+
+
+def notes_for(job: Job, stains: tuple[Stain, ...], doses: tuple[StainDose, ...]) -> tuple[str, ...]:
+    """What misleads, and what was not told."""
+    told = [STILL_SOUR, STRIP]
+    if any(one.chromate is None for one in stains):
+        told.append(CHROMATE_UNKNOWN)
     if job.washing.base is None:
         told.append(BASE_NOT_TOLD)
-    told += [STILL_SOUR, STRIP]
     return (*told, *(line for one in doses for line in asked(one)))
 
 

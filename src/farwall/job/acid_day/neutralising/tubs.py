@@ -12,8 +12,8 @@ from farwall.facts.plan import Mix
 from farwall.job.acid_day.neutralising.noun import TubDose
 from farwall.job.acid_day.neutralising.stains import ROOM_C, Strength
 
-FOAM_TIMES = 2.0
-"""A vessel at least twice what stands in it, and little by little: common practice, no source."""
+WATER_TIMES, FOAM_TIMES = 2.0, 2.0
+"""As much water first, in a vessel of twice what stands in it: common practice, no source."""
 ADDED_ACID_BAUME = 20.0
 ADDED_MOL_L = hcl_kg_l(ADDED_ACID_BAUME) * 1000 / HCL_G_MOL
 
@@ -50,8 +50,8 @@ def tub_dose(mix: Mix, strength: Strength, base: Base) -> TubDose:
         base_kg_high=high.base_kg,
         co2_l_low=low.co2_l,
         co2_l_high=high.co2_l,
-        warming_k=warming_k(high.heat_kj, litres),
-        pail_l=litres * FOAM_TIMES,
+        warming_k=warming_k(high.heat_kj, litres * WATER_TIMES),
+        vessel_l=litres * WATER_TIMES * FOAM_TIMES,
     )
 
 

@@ -10,7 +10,7 @@ from farwall.job.acid_day.neutralising.curve import curve_of, molal_drawn, table
 from farwall.job.acid_day.neutralising.floor import floor_doses
 from farwall.job.acid_day.neutralising.noun import Neutralising
 from farwall.job.acid_day.neutralising.stains import stain_dose, strength_of_stain
-from farwall.job.acid_day.neutralising.steps import FLOOR, SPILL, TUB, warnings_for
+from farwall.job.acid_day.neutralising.steps import FLOOR, SPILL, TUB, notes_for, warnings_for
 from farwall.job.acid_day.neutralising.tubs import acid_mol_l, tub_doses
 from farwall.units import KG_PER_LB, L_PER_US_GAL
 
@@ -64,5 +64,6 @@ def neutralising_of(ground: Ground) -> Neutralising:
         spill_steps=SPILL,
         tub_steps=TUB,
         floor_steps=FLOOR,
-        warnings=warnings_for(job, word, stains, doses),
+        warnings=warnings_for(word, stains),
+        notes=notes_for(job, stains, doses),
     )
