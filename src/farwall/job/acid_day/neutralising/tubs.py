@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from farwall.acid.bases import Base
-from farwall.acid.masses import HCL_G_MOL
 from farwall.acid.neutralise import dose, warming_k
-from farwall.acid.trade_acid import hcl_kg_l
+from farwall.acid.solution import solution
 from farwall.facts.plan import Mix
 from farwall.job.acid_day.neutralising.noun import TubDose
 from farwall.job.acid_day.neutralising.stains import ROOM_C, Strength
 
 WATER_TIMES, FOAM_TIMES = 2.0, 2.0
 """As much water first, in a vessel of twice what stands in it: common practice, no source."""
-ADDED_ACID_BAUME = 20.0
-ADDED_MOL_L = hcl_kg_l(ADDED_ACID_BAUME) * 1000 / HCL_G_MOL
+ADDED_ACID_PERCENT = 31.45
+"""Trade-strength muriatic acid, 20 degrees Baumé [baume]."""
+ADDED_MOL_L = solution(hcl_percent=ADDED_ACID_PERCENT, temperature_c=ROOM_C).molarity
 
 
 def mix_mol_l(mix: Mix, strength: Strength) -> tuple[float, float]:

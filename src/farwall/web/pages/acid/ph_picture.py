@@ -14,7 +14,7 @@ from farwall.papers.xml_text import escape
 from farwall.web.words import said
 
 _WIDE, _HIGH = 420.0, 300.0
-_LEFT, _RIGHT, _TOP, _FOOT = 30.0, 318.0, 12.0, 248.0
+_LEFT, _RIGHT, _TOP, _FOOT = 30.0, 306.0, 12.0, 248.0
 _LOWEST, _HIGHEST = 0.0, 11.0
 _MOST = 2.0
 _GOOD = (7.0, 8.5)
