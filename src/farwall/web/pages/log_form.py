@@ -24,7 +24,9 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "fizz",
     )),
     ("judging", ("sheen-lost", "still-damp", "dry", "coat-judged")),
-    ("after", ("neutralised", "rinsed", "sealed")),
+    ("after", (
+        "neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped", "sealed",
+    )),
     ("people", ("hours", "hurt", "near-miss")),
     ("book", ("note", "photo", "struck", "handed-over", "called-back")),
 )  # fmt: skip
