@@ -94,7 +94,7 @@ def drums_for(
 ) -> DrumNeed:
     """Drums for an amount of water. litres: 0 or more; fill: share of `size_l`, 0 to 1.
 
-    The spare takes what was scrubbed up, and what a floor asks beyond the likely. Weight is of
+    The spare is for what a floor asks beyond the likely. Weight is of
     the drum as filled; `under_kg_m2` that on the disc it stands on, its width going with the cube
     root of its size.
     """
