@@ -130,6 +130,7 @@ class Rinses:
         return {}
 
     def _steps(self, room: str) -> Step:
+        room = room if self.rounds(room) else ""  # all rooms not yet rinsed get one answer
         if room not in self._kept:
             others = [self.rounds(one) for one in self.areas if one != room and self.rounds(one)]
             self._kept[room] = next_step(
