@@ -99,7 +99,8 @@ _SHOWN: Mapping[str, Callable[[float], str]] = {
 _PLAIN = frozenset({"text", "choice"})
 _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
           "rh_percent": "humidity", "air_speed_m_s": "air moving", "left_over_l": "left over",
-          "after_min": "after", "ph": "pH"}  # fmt: skip
+          "after_min": "after", "ph": "pH",
+          "ph_before": "pH before", "way": "where to", "who": "said yes"}  # fmt: skip
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 

@@ -24,7 +24,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "fizz",
     )),
     ("judging", ("sheen-lost", "still-damp", "dry", "coat-judged")),
-    ("after", ("neutralised", "rinsed", "sealed")),
+    ("after", ("neutralised", "rinsed", "waste", "sealed")),
     ("people", ("hours", "hurt", "near-miss")),
     ("book", ("note", "photo", "struck", "handed-over", "called-back")),
 )  # fmt: skip
