@@ -18,6 +18,7 @@ from farwall.mix.cut import parse_cut
 from farwall.readers.discharge_sense import discharge_mistakes
 from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.people_sense import people_mistakes
 from farwall.readers.shape import did_you_mean
 from farwall.readers.sun_sense import sun_mistakes
 from farwall.readers.wording import shown
@@ -46,6 +47,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_start(raw),
         *sun_mistakes(raw),
         *discharge_mistakes(raw),
+        *people_mistakes(raw),
     ]
 
 

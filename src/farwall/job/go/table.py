@@ -9,6 +9,7 @@ from farwall.job.go import (
     house_rules,
     mix_rules,
     moisture_rules,
+    people_rules,
     ready_rules,
     slab_rules,
     waste_rules,
@@ -25,6 +26,7 @@ RULES: tuple[Rule, ...] = (
     *house_rules.RULES,
     *waste_rules.RULES,
     *chromate_rules.RULES,
+    *people_rules.RULES,
     *ready_rules.RULES,
     *watch_rules.RULES,
 )
