@@ -17,6 +17,8 @@ Substance = Literal[
 ]  # fmt: skip
 """Hydrochloric acid itself is told by `Stain.hcl_percent_low` and `_high`."""
 
+CHROMATES: frozenset[Substance] = frozenset({"sodium dichromate", "potassium dichromate"})
+
 
 @dataclass(frozen=True)
 class Content:

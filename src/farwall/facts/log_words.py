@@ -11,7 +11,7 @@ from typing import Literal
 Kind = Literal[
     "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg_m2_h", "kg", "count", "m2_per_l",
     "ph", "field", "band", "coat", "room", "rooms", "entry", "hash", "text", "yes", "choice",
-    "metres",
+    "metres", "seconds", "l_min",
 ]  # fmt: skip
 """How a value is read and what it is checked against. `field` to `rooms` are ids of the plan."""
 
@@ -56,6 +56,7 @@ _TUB = Carried("tub_l", "litres", "what stands in the tub afterwards")
 _TANK = Carried("tank_l", "litres", "what the tank holds afterwards")
 _AFTER = Carried("after_min", "minutes", "minutes since the coat went down there")
 _SLAB = Carried("slab_c", "celsius", "the slab, by infrared")
+_PERSON = Carried("person", "text", "who")
 _WHERE = Carried("where", "text", "where on the floor, or beside it")
 
 WORDS: dict[str, Word] = {
@@ -134,6 +135,32 @@ WORDS: dict[str, Word] = {
         )),
         Word("sealed", "a coat of sealer is down", (), (
             Carried("round", "count", "which coat of it"), _LITRES, _ROOM, _SLAB,
+        )),
+        # people: what they wear, who looks in, who stays out
+        Word("respirator-on", "somebody put the respirator on", (_PERSON,), (_NOTE,)),
+        Word("respirator-off", "somebody took the respirator off", (_PERSON,), (_NOTE,)),
+        Word("cartridge-changed", "a new pair of cartridges is on", (_PERSON,), (
+            Carried("kind", "text", "its marking"),
+            Carried("change_after_min", "minutes", "minutes that the maker's schedule gives it"),
+        )),
+        Word("looked-in", "somebody looked in on who sprays", (
+            Carried("person", "text", "on whom"),
+        ), (
+            Carried("by", "text", "who looked"),
+            Carried("well", "yes", "whether all was well"),
+        )),
+        Word("eyewash-tried", "the eyewash was tried", (), (
+            Carried("ran_min", "minutes", "for how long it ran"),
+            Carried("reached_s", "seconds", "how long it takes to reach it"),
+            Carried("flow_l_min", "l_min", "what it gives a minute"), _WHERE,
+        )),
+        Word("kept-out", "everybody else is out, and the ways in are shut and signed", (), (
+            Carried("out", "choice", "who is out", ("everybody", "owner", "pets", "other trades")),
+            Carried("until", "text", "until when, by the clock"), _NOTE,
+        )),
+        Word("let-in", "the house is free again: rinsed and aired", (), (
+            Carried("aired_min", "minutes", "for how long it was aired after the last rinse"),
+            _NOTE,
         )),
         # people and hours
         Word("hours", "hours of work on a task", (

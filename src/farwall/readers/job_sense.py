@@ -11,11 +11,14 @@ from collections.abc import Iterator
 from decimal import Decimal, InvalidOperation
 
 from farwall.errors import Mistake, Refused
+from farwall.facts.contents import CHROMATES
 from farwall.facts.defaults import DEFAULT_CUTS, DEFAULT_STAINS
 from farwall.mix.batch import no_acid_with_chromate
 from farwall.mix.cut import parse_cut
+from farwall.readers.discharge_sense import discharge_mistakes
 from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.people_sense import people_mistakes
 from farwall.readers.shape import did_you_mean
 from farwall.readers.sun_sense import sun_mistakes
 from farwall.readers.wording import shown
@@ -43,6 +46,8 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_order(raw),
         *_start(raw),
         *sun_mistakes(raw),
+        *discharge_mistakes(raw),
+        *people_mistakes(raw),
     ]
 
 
@@ -162,7 +167,7 @@ def _exits(raw: dict[str, object]) -> Iterator[Mistake]:
 
 def _coats(raw: dict[str, object]) -> Iterator[Mistake]:
     known = _stain_ids(raw)
-    chromate = {_text(row, "id") for _, row in rows(raw, "stains") if row.get("chromate") is True}
+    chromate = {_text(row, "id") for _, row in rows(raw, "stains") if _names_chromate(row)}
     for place, row in rows(raw, "coats"):
         acid = row.get("added_acid_fl_oz_per_gal")
         if isinstance(acid, int | float) and acid > 0 and _text(row, "stain") in chromate:
@@ -177,6 +182,11 @@ def _coats(raw: dict[str, object]) -> Iterator[Mistake]:
                 parse_cut(cut, where=place_text((*place, "cut")))
             except Refused as refusal:
                 yield from refusal.mistakes
+
+
+def _names_chromate(stain: dict[str, object]) -> bool:
+    listed = {row.get("substance") for _, row in rows(stain, "contents")}
+    return stain.get("chromate") is True or bool(listed & CHROMATES)
 
 
 def _samples(raw: dict[str, object]) -> Iterator[Mistake]:

@@ -102,7 +102,7 @@ def _poured(job: Job) -> Says | None:
             f"This is not mixed: {'; '.join(refused)}.",
             "Pour nothing; air the place; read both sheets. Hurt or dizzy: out, and call for help.",
         )
-    if any(one.chromate for one in job.stains):
+    if any(one.names_chromate for one in job.stains):
         return Says("no", "No acid is added where a sheet names chromate.", "Leave it out.")
     return Says(
         "go with",
