@@ -36,7 +36,8 @@ ADDED_ACID_WARNINGS = (
 )
 
 CHROMATE_UNKNOWN = (
-    "Whether the stain holds chromate was not told. Read its sheet: with chromate no acid is added."
+    "Whether the stain holds chromate was not told. Read its sheet: with chromate no acid is "
+    "added. Until its sheet was entered the gate refuses the pour."
 )
 
 OXIDISER_UNKNOWN = (
