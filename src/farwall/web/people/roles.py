@@ -52,6 +52,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "POST /houses/{job}/survey/window": CHANGE,
     "GET /houses/{job}/survey": LOOK, "POST /houses/{job}/survey": CHANGE,
     "GET /houses/{job}/samples": LOOK, "POST /houses/{job}/samples": CHANGE,
+    "GET /houses/{job}/sheets": LOOK, "POST /houses/{job}/sheets": CHANGE,
     "GET /houses/{job}/crew": LOOK, "POST /houses/{job}/crew": CHANGE,
     "GET /houses/{job}/workers": LOOK, "POST /houses/{job}/workers": CHANGE,
     "GET /houses/{job}/first": LOOK, "POST /houses/{job}/first": CHANGE,
