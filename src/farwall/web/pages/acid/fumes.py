@@ -12,9 +12,14 @@ from farwall.job.acid_day.ground import Ground
 from farwall.papers.wall_clock import Units, plan_clock
 from farwall.web.pages.acid.fumes_picture import pictures
 from farwall.web.pages.said_clock import SaidClock, said_clock
-from farwall.web.words import said
+from farwall.web.words import said as plainly_said
 
 CAUTIONS = ("respirator", "reading", "open", "walls", "stricter")
+
+
+def said(key: str, **values: object) -> str:
+    """The words of a key; a time that ends in a full stop (`p. m.`) ends its sentence too."""
+    return plainly_said(key, **values).replace(". m..", ". m.")
 
 
 def fumes_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
@@ -102,7 +107,7 @@ def _sprayer(found: Fumes) -> str:
 def _kept_out(one: KeptOut, clock: SaidClock) -> str:
     def until(at_min: float | None) -> str:
         if at_min is not None:
-            return clock.time(at_min)
+            return said("acid-fumes-at-time", time=clock.time(at_min))
         return said("acid-fumes-next-coat" if one.next_min is not None else "acid-fumes-two-days")
 
     return said(

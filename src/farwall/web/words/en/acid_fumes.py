@@ -65,6 +65,7 @@ WORDS: dict[str, str] = {
         "Owner, pets and other trades stay out until the floor is rinsed and the house is aired, "
         "whatever the figure says."
     ),
+    "acid-fumes-at-time": "{time}",
     "acid-fumes-next-coat": "the next coat",
     "acid-fumes-two-days": "more than two days later",
     "acid-fumes-two-days-long": "more than two days",

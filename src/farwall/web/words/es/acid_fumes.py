@@ -69,6 +69,7 @@ WORDS: dict[str, str] = {
         "Dueño, mascotas y otros oficios se quedan afuera hasta que el piso esté enjuagado y la "
         "casa ventilada, diga lo que diga la cifra."
     ),
+    "acid-fumes-at-time": "las {time}",
     "acid-fumes-next-coat": "la mano siguiente",
     "acid-fumes-two-days": "más de dos días después",
     "acid-fumes-two-days-long": "más de dos días",
