@@ -12,6 +12,7 @@ from farwall.job.acid_day import AcidDay, acid_day
 from farwall.job.acid_day.ground import Ground
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.acid.fumes import fumes_shown
 from farwall.web.pages.acid.neutralising import neutralising_shown
 from farwall.web.pages.acid.strength import strength_shown
 from farwall.web.pages.guarded import guarded
@@ -26,6 +27,7 @@ SHOWN: dict[str, Shown] = {
     "strength": strength_shown,
     "neutralising": neutralising_shown,
 }
+SHOWN: dict[str, Shown] = {"fumes": fumes_shown, "neutralising": neutralising_shown}
 """What a part's template is given under its own name, where the noun alone will not do."""
 
 
