@@ -79,6 +79,8 @@ def test_ph_on_the_way():
     at_dose = curve.shares.index(1.0)
     assert curve.closed[at_dose] <= curve.fresh[at_dose] < 5 < curve.rested[at_dose]
     assert curve.fresh_eight is None
+    # 1.5 mol/kg over 0.034 mol/kg/atm, salted out by 10^0.15 at that strength: by hand 62 atm
+    assert curve.shut_atm == pytest.approx(62, abs=2)
     assert curve.rested_eight == pytest.approx(1.001, abs=0.002)
     pressures, reads = zip(*curve.rise, strict=True)
     assert list(pressures) == sorted(pressures, reverse=True)

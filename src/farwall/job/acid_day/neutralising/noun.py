@@ -103,6 +103,8 @@ class Curve:
     """pH against bicarbonate added, shares of the equivalent dose; and how it rises as gas leaves.
 
     rise: pressure of carbon dioxide left, atm, and pH then, at a twentieth more than that dose.
+    fresh_seven and others: shares to pH 7 and 8, None out of reach. shut_atm: pressure of the gas
+    over the equivalent dose in a full, shut vessel.
     """
 
     acid_molal: float
@@ -115,6 +117,7 @@ class Curve:
     fresh_eight: float | None
     rested_seven: float | None
     rested_eight: float | None
+    shut_atm: float
 
 
 @dataclass(frozen=True)

@@ -12,6 +12,8 @@ from farwall.web.pages.acid.ph_picture import ph_picture
 from farwall.web.words import said
 
 _OZ_PER_LB = 16
+BURSTS_ATM = 2.0
+"""From here the page tells the pressure of a shut vessel: no jug is made for it. A guess."""
 
 
 def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
@@ -98,9 +100,11 @@ def _why(part: Neutralising) -> list[str]:
         if seven is None
         else said("acid-neutralising-fresh", times=f"{seven:.2g}")
     )
+    shut = said("acid-neutralising-shut", atm=f"{curve.shut_atm:.2g}")
     return [
         said("acid-neutralising-sour", fresh=f"{row.fresh:.1f}", rested=f"{row.rested:.1f}"),
         fresh,
+        *([shut] if curve.shut_atm >= BURSTS_ATM else []),
         said("acid-neutralising-rested", more=f"{((curve.rested_eight or 1) - 1) * 100:.1g}"),
     ]
 

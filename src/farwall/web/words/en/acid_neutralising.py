@@ -60,6 +60,10 @@ WORDS: dict[str, str] = {
         "With the gas gone pH 8 takes {more} % more than the dose: stir and wait, then read again. "
         "Hours in a stirred pail, days in a still drum (our guess)."
     ),
+    "acid-neutralising-shut": (
+        "Shut in, with no room over it, the gas of that dose would press {atm} atmospheres: no "
+        "jug, drum or sprayer holds that."
+    ),
     "acid-neutralising-rise": "A twentieth too much, while the gas leaves",
     "acid-neutralising-rise-gas": "gas left",
     "acid-neutralising-rise-ph": "pH",

@@ -64,6 +64,10 @@ WORDS: dict[str, str] = {
         "Sin gas, pH 8 pide {more} % más que la dosis: revuelva y espere, luego lea otra vez. "
         "Horas en una cubeta revuelta, días en un tambo quieto (estimación nuestra)."
     ),
+    "acid-neutralising-shut": (
+        "Encerrado, sin aire encima, el gas de esa dosis empujaría {atm} atmósferas: ninguna "
+        "garrafa, tambo ni rociadora aguanta eso."
+    ),
     "acid-neutralising-rise": "Un veinteavo de más, mientras sale el gas",
     "acid-neutralising-rise-gas": "gas que queda",
     "acid-neutralising-rise-ph": "pH",
