@@ -12,8 +12,9 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from farwall.acid.equilibrium import equilibrium  # noqa: E402
 from tests.acid.drawn_water import drawn  # noqa: E402
+
+from farwall.acid.equilibrium import equilibrium  # noqa: E402
 
 ONCE = "--once" in sys.argv
 FAR = "--far" in sys.argv

@@ -21,6 +21,7 @@ def test_tubs_hold_what_the_plan_mixes():
         assert tub.litres == pytest.approx(mix.stain_l + mix.water_l)
         assert tub.mol_high == pytest.approx(mix.stain_l * 3.1543, rel=1e-3)
         assert tub.base_kg_high == pytest.approx(tub.mol_high * 0.084006)
+        assert tub.air_m3 == pytest.approx(tub.co2_l_high / 1000 / 0.005)
         assert tub.vessel_l == pytest.approx(4 * tub.litres)
         cools = tub.mol_high * 31.13 / (4.18 * 2 * tub.litres)
         assert tub.warming_k == pytest.approx(-cools, rel=1e-3)

@@ -15,7 +15,8 @@ WORDS: dict[str, str] = {
     "acid-neutralising-tub": (
         "La mayor del día, {litres} a {cut}, pide {base} de bicarbonato si no se usa nada. Suelta "
         "hasta {gas} de gas, en un recipiente abierto de {vessel} o más, o por partes; con otra "
-        "tanta agua primero, se enfría hasta {cools}."
+        "tanta agua primero, se enfría hasta {cools}. Afuera: adentro "
+        "hacen falta {air} de aire fresco para que ese gas quede abajo de 0.5 %."
     ),
     "acid-neutralising-by-bicarbonate": "El piso, con bicarbonato",
     "acid-neutralising-by-soda-ash": "El piso, con carbonato de sodio",
@@ -81,6 +82,7 @@ WORDS: dict[str, str] = {
     "acid-neutralising-base-ammonia-water": "amoníaco",
     "acid-neutralising-base-ground-limestone": "piedra caliza",
     "acid-neutralising-base-lime": "cal",
+    "acid-neutralising-tell": "Decir lo que dice la hoja del tinte",
     "acid-neutralising-rank": (
         "Las dosis son estequiometría. pH: relaciones publicadas, escritas de memoria, a 0.1 de "
         "una segunda opinión (0.2 en agua fuerte). Fuerzas para el piso: práctica común, sin "
