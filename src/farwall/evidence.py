@@ -91,6 +91,7 @@ def source_words(source: str) -> str:
 _KEYS = {
     "common-practice": "common practice, no source",
     "house-guess": "our guess",
+    "issa-times": "ISSA cleaning times",
     "stain-sheets": "stain sheets",
     "trade-press": "trade press",
 }
