@@ -25,7 +25,8 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     )),
     ("judging", ("sheen-lost", "still-damp", "dry", "coat-judged")),
     ("after", (
-        "neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped", "sealed",
+        "neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped", "waste",
+        "sealed",
     )),
     ("people", (
         "respirator-on", "respirator-off", "cartridge-changed", "looked-in", "eyewash-tried",
