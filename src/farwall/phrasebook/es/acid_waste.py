@@ -263,7 +263,7 @@ PHRASES = {
     "chromium(VI)": "cromo(VI)",
     "manganese": "manganeso",
     "iron": "hierro",
-    "{#1} and more g": "{#1} g y más",
+    "{#1} and more": "{#1} y más", "{#1} and more g": "{#1} g y más",
     "{#1} and more mg/L": "{#1} mg/L y más",
     "{#1} mg/L": "{#1} mg/L",
     "What the work is": "Qué es el trabajo",

@@ -21,6 +21,7 @@ from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
+from farwall.web.pages.forms.waste import WASTE
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.one_window import with_window
@@ -31,7 +32,11 @@ from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
-SCREENS: dict[str, Form] = {"survey": SURVEY, "samples": SAMPLES, "crew": CREW, "first": FIRST}
+SCREENS: dict[str, Form] = {
+    "survey": SURVEY, "samples": SAMPLES, "crew": CREW, "first": FIRST, "waste": WASTE,
+}  # fmt: skip
+_HERE = {"first": "", "waste": "way-acid"}
+"""The way of the house that a form belongs to, where it has none of its own."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
 
@@ -120,7 +125,7 @@ class _Forms:
         newest = self.door.book.versions(job)[-1]
         form = SCREENS[name]
         asked = asked_of(form, self.door.book.facts(job, newest.version))
-        go = go_or_no_go(asked.job) if name in {"survey", "samples"} else None
+        go = go_or_no_go(asked.job) if name in {"survey", "samples", "waste"} else None
         shown = form_shown(
             asked, newest.version, notes=Notes(asked.job, go), told=told, slips=slips
         )
@@ -128,7 +133,7 @@ class _Forms:
         return page(
             "entry.html",
             code=code, form=shown, house=newest.name or job, house_id=job, kept=word,
-            here="" if name == "first" else f"way-{name}", link_of=link_of,
+            here=_HERE.get(name, f"way-{name}"), link_of=link_of,
             action=f"{house_path(job)}/{name}",
             may_change=(asks := who_asks()) is not None and asks.may(CHANGE),
             save="first-go" if name == "first" else "form-save",
