@@ -104,6 +104,18 @@ def test_a_word_without_name_or_day_is_refused_beside_its_blank(office):
     assert "is not a day" in answer.text
 
 
+def test_a_new_row_left_as_it_stands_is_no_row(office):
+    """What a browser sends of rows that nobody touched."""
+    empty = {"version": "1", "discharge.words.0.in_writing": "", "discharge.words.0.who": "",
+             "discharge.words.0.way": "", "discharge.tests.0.drum": ""}  # fmt: skip
+    answer = office.post("/houses/two/waste", data=empty)
+    assert answer.headers["location"].endswith("kept=same")
+    text = office.get("/houses/two/waste").text
+    box = text[text.index('name="discharge.words.0.in_writing"') :]
+    assert box[: box.index("</select>")].count("selected") == 1
+    assert 'value="" selected' in box[: box.index("</select>")]
+
+
 def test_each_stain_is_asked_by_its_name_what_washes_off(office):
     text = office.get("/houses/two/waste").text
     assert "umber" in text

@@ -44,14 +44,13 @@ WORDS: dict[str, str] = {
     "s-waste-word": "{waste-way}: {waste-who} of {waste-office} said so on {waste-on}, "
     "{waste-writing}; it holds until {waste-until}.",
     "s-waste-said": "In their words: {waste-said}",
-    "s-waste-limits": "Limits named: pH from {least-ph} to {most-ph}; in mg/L copper {copper}, "
-    "chromium of every kind {chromium}, hexavalent {chromium-vi}, manganese {manganese}, iron "
-    "{iron}, zinc {zinc}, solids {solids}.",
+    "s-waste-limits": "Limits named: pH from {least-ph} to {most-ph}; copper {copper}, chromium of "
+    "every kind {chromium}, hexavalent {chromium-vi}, manganese {manganese}, iron {iron}, zinc "
+    "{zinc}, solids {solids}.",
     "s-waste-test": "Drum {waste-drum}, tested on {waste-tested-on} by {waste-by}; the sample "
     "stands for {waste-water} of untreated rinse water.",
-    "s-waste-found": "Found: pH {found-ph}; in mg/L copper {copper}, chromium of every kind "
-    "{chromium}, hexavalent {chromium-vi}, manganese {manganese}, iron {iron}, zinc {zinc}, "
-    "solids {solids}.",
+    "s-waste-found": "Found: pH {found-ph}; copper {copper}, chromium of every kind {chromium}, "
+    "hexavalent {chromium-vi}, manganese {manganese}, iron {iron}, zinc {zinc}, solids {solids}.",
     "s-waste-share": "Of the metals laid, {washed-off} washed off again.",
     "name-waste-way": "The way",
     "name-waste-who": "Who said it",

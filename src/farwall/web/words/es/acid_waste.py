@@ -41,18 +41,19 @@ WORDS: dict[str, str] = {
     "waste-tests": "Tambos analizados",
     "waste-tests-told": "Por un laboratorio; una tira muestra el pH y ningún metal.",
     "waste-shares": "Qué se lava",
-    "waste-shares-told": "Lo analizado una vez de un tinte conviene anotarlo en cada casa siguiente.",
+    "waste-shares-told": "Lo analizado una vez de un tinte conviene anotarlo en cada casa "
+    "siguiente.",
     "s-waste-word": "{waste-way}: lo dijo {waste-who} de {waste-office} el {waste-on}, "
     "{waste-writing}; vale hasta {waste-until}.",
     "s-waste-said": "En sus palabras: {waste-said}",
-    "s-waste-limits": "Límites nombrados: pH de {least-ph} a {most-ph}; en mg/L cobre {copper}, "
-    "cromo de todo tipo {chromium}, hexavalente {chromium-vi}, manganeso {manganese}, hierro "
-    "{iron}, zinc {zinc}, sólidos {solids}.",
+    "s-waste-limits": "Límites nombrados: pH de {least-ph} a {most-ph}; cobre {copper}, cromo de "
+    "todo tipo {chromium}, hexavalente {chromium-vi}, manganeso {manganese}, hierro {iron}, zinc "
+    "{zinc}, sólidos {solids}.",
     "s-waste-test": "Tambo {waste-drum}, analizado el {waste-tested-on} por {waste-by}; la muestra "
     "representa {waste-water} de agua de enjuague sin tratar.",
-    "s-waste-found": "Se encontró: pH {found-ph}; en mg/L cobre {copper}, cromo de todo tipo "
-    "{chromium}, hexavalente {chromium-vi}, manganeso {manganese}, hierro {iron}, zinc {zinc}, "
-    "sólidos {solids}.",
+    "s-waste-found": "Se encontró: pH {found-ph}; cobre {copper}, cromo de todo tipo {chromium}, "
+    "hexavalente {chromium-vi}, manganeso {manganese}, hierro {iron}, zinc {zinc}, sólidos "
+    "{solids}.",
     "s-waste-share": "De los metales puestos, se lavó el {washed-off}.",
     "name-waste-way": "La vía",
     "name-waste-who": "Quién lo dijo",
