@@ -136,6 +136,17 @@ WORDS: dict[str, Word] = {
             Carried("rag", "choice", "the white rag", ("clean", "grey", "coloured")),
             Carried("round", "count", "which rinse"), _ROOM, _LITRES,
         )),
+        Word("scrubbed", "the floor was scrubbed", (), (
+            Carried("passes", "count", "how many times over all of it"), _ROOM, _LITRES,
+        )),
+        Word("vacuumed", "the water was taken up", (), (_ROOM, _LITRES)),
+        Word("strip-read", "a pH strip was read", (
+            Carried("of", "choice", "of what", ("rinse water", "tap", "unstained patch")),
+            Carried("ph", "ph", "what it read"),
+        ), (_ROOM, _WHERE)),
+        Word("dry-swiped", "a dry dark glove was wiped over the dry floor", (
+            Carried("powder", "yes", "whether powder came off"),
+        ), (_ROOM,)),
         Word("waste", "where the waste water of a drum is, or where it went", (
             Carried("drum", "text", "which drum, by its number or name"), _LITRES,
             Carried("way", "choice", "where to", WASTE_WAYS),

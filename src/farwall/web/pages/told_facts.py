@@ -22,6 +22,7 @@ from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
 from farwall.web.pages.forms.waste import WASTE
+from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.one_window import with_window
@@ -33,10 +34,15 @@ from farwall.web.session import Sessions
 from farwall.web.words import said
 
 SCREENS: dict[str, Form] = {
-    "survey": SURVEY, "samples": SAMPLES, "crew": CREW, "first": FIRST, "waste": WASTE,
-}  # fmt: skip
-_HERE = {"first": "", "waste": "way-acid"}
-"""The way of the house that a form belongs to, where it has none of its own."""
+    "survey": SURVEY,
+    "samples": SAMPLES,
+    "crew": CREW,
+    "first": FIRST,
+    "workers": WORKERS,
+    "waste": WASTE,
+}
+_HERE = {"first": "", "workers": "way-acid", "waste": "way-acid"}
+"""Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
 
