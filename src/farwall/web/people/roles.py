@@ -55,6 +55,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/sheets": LOOK, "POST /houses/{job}/sheets": CHANGE,
     "GET /houses/{job}/crew": LOOK, "POST /houses/{job}/crew": CHANGE,
     "GET /houses/{job}/workers": LOOK, "POST /houses/{job}/workers": CHANGE,
+    "GET /houses/{job}/waste": LOOK, "POST /houses/{job}/waste": CHANGE,
     "GET /houses/{job}/first": LOOK, "POST /houses/{job}/first": CHANGE,
     "GET /days": LOOK, "GET /days/state": LOOK, "GET /days/farwall.ics": LOOK,
     "GET /days/days.json": LOOK, "POST /days/weather": CHANGE, "POST /days/ask": CHANGE,

@@ -15,6 +15,7 @@ from farwall.web.live import Live
 from farwall.web.pages.acid.fumes import fumes_shown
 from farwall.web.pages.acid.neutralising import neutralising_shown
 from farwall.web.pages.acid.strength import strength_shown
+from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
 from farwall.web.pages.shown import Kept, State
@@ -28,6 +29,7 @@ SHOWN: dict[str, Shown] = {
     "neutralising": neutralising_shown,
 }
 SHOWN: dict[str, Shown] = {"fumes": fumes_shown, "neutralising": neutralising_shown}
+SHOWN: dict[str, Shown] = {"neutralising": neutralising_shown, "waste": waste_shown}
 """What a part's template is given under its own name, where the noun alone will not do."""
 
 
