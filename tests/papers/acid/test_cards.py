@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import replace
+from types import SimpleNamespace
 
 import pytest
 from tests.papers.acid.ground import BLANK, DAY, FULL, ground, letters_of, mixes, pages_of
@@ -196,3 +197,30 @@ def test_the_dose_of_the_trade_by_hand():
     assert "1 gal: 2.3 lb" in card("spill").boxed.en
     assert "1 L: 0.3 kg" in card("spill", ground(units="metric")).boxed.en
     assert "1 gal: 2.0 lb" in dose_said(2.0 * 0.45359237 / 3.785411784, "us", of_this_stain=True).en
+
+
+def day(*stains):
+    """An acid day that reckoned these stains: id, acid and salts in mol/L."""
+    rows = tuple(SimpleNamespace(stain=s, acid_high=a, salts_high=b) for s, a, b in stains)
+    return SimpleNamespace(neutralising=SimpleNamespace(stains=rows))
+
+
+def test_the_dose_of_this_job_is_that_of_its_worst_told_stain_by_hand():
+    """(3.0 + 2.0) mol/L x 84.0 g/mol is 0.42 kg/L: 3.505 lb a gallon, upward 3.6."""
+    first, second = FULL.stains[0].id, FULL.stains[1].id
+    cards = deck_of(ground(), day((first, 3.0, 2.0), (second, 1.0, 0.0), ("nobody's", 9.0, 9.0)))
+    said = next(one for one in cards if one.key == "spill").boxed
+    assert said.en == "Bicarbonate for this job's stain, 1 gal: 3.6 lb or more"
+    assert said.es == "Bicarbonato para tinte de esta obra, 1 gal: 3.6 lb o más"
+
+
+def test_a_stain_of_untold_strength_leaves_the_dose_of_the_trade():
+    job = replace(FULL, stains=(replace(FULL.stains[0], hcl_percent_high=None),))
+    cards = deck_of(ground(job), day((FULL.stains[0].id, 9.0, 9.0)))
+    assert "10 % stain" in next(one for one in cards if one.key == "spill").boxed.en
+
+
+@pytest.mark.parametrize(("minutes", "said"), [(None, "alone."), (5.0, "every 5 min.")])
+def test_the_minutes_of_looking_in_stand_where_they_were_told(minutes, said):
+    job = replace(FULL, emergency=replace(FULL.emergency, look_in_min=minutes))
+    assert card("call", ground(job)).never.en.endswith(said)
