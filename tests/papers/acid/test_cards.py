@@ -5,12 +5,24 @@ from dataclasses import replace
 from types import SimpleNamespace
 
 import pytest
-from tests.papers.acid.ground import BLANK, DAY, FULL, ground, letters_of, mixes, pages_of
+from tests.papers.acid.ground import (
+    BLANK,
+    DAY,
+    FULL,
+    PLAN,
+    ground,
+    letters_of,
+    mixes,
+    outside,
+    pages_of,
+)  # fmt: skip
 
+from farwall.facts.workers import Emergency
 from farwall.papers.acid.cards.deck import deck_of
 from farwall.papers.acid.cards.mishaps import dose_said
 from farwall.papers.acid.cards.sheet import CAP_HEIGHT_EM, LEAST_PT, STEP_PT, TITLE_PT, cards_pdf
 from farwall.papers.acid.cards.working import BATCHES_ON_A_CARD
+from farwall.papers.acid.labels.sheet import labels_pdf
 from farwall.papers.run_sheet.sheet import run_sheet_home
 from farwall.web.pages.told import reads_english
 
@@ -38,6 +50,26 @@ def card_count(of):
 def test_each_card_takes_one_page_in_each_language(pdf, crowded):
     assert len(pages_of(pdf)) == 2 * card_count(ground())
     assert len(pages_of(cards_pdf(crowded, DAY))) == 2 * card_count(crowded)
+
+
+LONG = "Juniper Row behind the tower, third gate, "
+AS_MUCH_AS_THE_FACTS_TAKE = Emergency(
+    "0" * 40, "1" * 40, "2" * 40, (LONG * 9)[:160], "W" * 200, eyewash_at=(LONG * 9)[:120]
+)
+"""Every word as long as the facts allow, one of them without a space."""
+
+
+@pytest.mark.parametrize("units", ["us", "metric"])
+def test_the_longest_words_of_a_firm_take_no_page_more_and_stay_on_it(units):
+    told = replace(FULL, emergency=AS_MUCH_AS_THE_FACTS_TAKE)
+    coats = tuple(replace(one, stain="W" * 80) for one in PLAN.inputs.coats)
+    plan = replace(PLAN, job="M" * 300, inputs=replace(PLAN.inputs, coats=coats))
+    of = replace(ground(told, units=units, mixes=mixes(4, acid_l=0.5)))
+    of = replace(of, plan=replace(plan, mixes=of.plan.mixes))
+    pdf = cards_pdf(of, DAY)
+    assert len(pages_of(pdf)) == 2 * card_count(of)
+    assert outside(pdf) == []
+    assert outside(labels_pdf(of, DAY)) == []
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
