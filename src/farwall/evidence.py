@@ -89,6 +89,11 @@ def source_words(source: str) -> str:
 
 
 _KEYS = {
+    "cfr-265-v": "40 CFR 265 appendix V",
+    "epa-chart": "EPA chart of reactivity groups",
+    "osha-chromium": "29 CFR 1926.1126",
+    "silica": "29 CFR 1926.1153",
+    "hazcom": "29 CFR 1910.1200",
     "common-practice": "common practice, no source",
     "house-guess": "our guess",
     "stain-sheets": "stain sheets",

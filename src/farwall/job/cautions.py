@@ -38,6 +38,10 @@ UNKNOWN_SHEET = (
     "Nothing was entered from the sheet of {stain}: read it before mixing, above all for "
     "chromate, strength and what it must not meet."
 )
+OXIDISER = (
+    "The stain's sheet names an oxidiser: no acid is added, for together they give off chlorine; "
+    "nothing that its sheet does not name may meet it."
+)
 ADDED_ACID = (
     "Acid is added to the mix of {coat}: the maker's sheet does not cover it, sample it first, "
     "fumes rise."
@@ -63,6 +67,8 @@ def cautions_for(settled: SettledJob) -> tuple[str, ...]:
     ]
     if any(stain.names_chromate for stain in settled.stains):
         found += [CHROMATE, *CHROMATE_DAY]
+    if any(stain.names_oxidiser for stain in settled.stains):
+        found.append(OXIDISER)
     if unread:
         found.append(UNKNOWN_SHEET.format(stain=" and ".join(unread)))
     found.extend(

@@ -58,6 +58,7 @@ ACID_WORDS: dict[str, str] = {
     "Washing.van_load_kg": "What the van may carry, kg.",
     "Washing.floor_load_kg_m2": "What may stand on a square metre of that floor, kg/m².",
     "Washing.upstairs": "Whether the drums would stand on a floor with a room below.",
+    "Washing.water_from": "Where clean water is drawn.",
     "Drums.size_l": "What one holds, L.",
     "Drums.empty_kg": "Its own weight, kg.",
     "Drums.count": "How many there are.",
