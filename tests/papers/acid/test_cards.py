@@ -18,6 +18,7 @@ from tests.papers.acid.ground import (
 )  # fmt: skip
 
 from farwall.facts.workers import Emergency
+from farwall.job.acid_day.neutralising import neutralising_of
 from farwall.papers.acid.cards.deck import deck_of
 from farwall.papers.acid.cards.mishaps import dose_said
 from farwall.papers.acid.cards.sheet import CAP_HEIGHT_EM, LEAST_PT, STEP_PT, TITLE_PT, cards_pdf
@@ -256,3 +257,14 @@ def test_a_stain_of_untold_strength_leaves_the_dose_of_the_trade():
 def test_the_minutes_of_looking_in_stand_where_they_were_told(minutes, said):
     job = replace(FULL, emergency=replace(FULL.emergency, look_in_min=minutes))
     assert card("call", ground(job)).never.en.endswith(said)
+
+
+def test_the_acid_day_itself_is_understood():
+    of = ground()
+    real = SimpleNamespace(neutralising=neutralising_of(of))
+    worst = max(one.acid_high + one.salts_high for one in real.neutralising.stains)
+    said = next(one for one in deck_of(of, real) if one.key == "spill").boxed.en
+    figure = float(re.search(r"gal: ([\d.]+) lb", said)[1])
+    assert "this job's stain" in said
+    assert worst * 84.006 / 1000 * 3.785411784 / 0.45359237 <= figure < 100
+    assert figure - worst * 84.006 / 1000 * 3.785411784 / 0.45359237 < 0.11
