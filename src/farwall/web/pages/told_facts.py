@@ -15,6 +15,7 @@ from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
 from farwall.web.pages.forms.samples import SAMPLES
@@ -31,7 +32,13 @@ from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
-SCREENS: dict[str, Form] = {"survey": SURVEY, "samples": SAMPLES, "crew": CREW, "first": FIRST}
+SCREENS: dict[str, Form] = {
+    "survey": SURVEY,
+    "samples": SAMPLES,
+    "crew": CREW,
+    "first": FIRST,
+    "materials": MATERIALS,
+}
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
 
