@@ -59,6 +59,11 @@ def ft2_per_gal_from_m2_per_l(coverage: float) -> float:
     return coverage * L_PER_US_GAL / M2_PER_FT2
 
 
+def cfm_from_m3_min(flow_m3_min: float) -> float:
+    """Cubic feet a minute, as fans are sold."""
+    return flow_m3_min / M_PER_FT**3
+
+
 def feet_and_inches(length_m: float) -> str:
     """A tape reading to the nearest half inch, such as `12' 3½"`."""
     halves = round(length_m / M_PER_IN * 2)

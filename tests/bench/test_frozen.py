@@ -29,7 +29,7 @@ LATER = {
     "wishes": "bands bands_in language",
 }
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""
-LATER_OF_STAINS = {"oxidiser": None, "contents": [], "sheet_read": ""}
+LATER_OF_STAINS = {"oxidiser": None, "contents": [], "sheet_read": "", "washed_off_percent": None}
 
 
 def said(job):

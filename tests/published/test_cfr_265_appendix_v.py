@@ -6,10 +6,10 @@ neutralise an acid: lime and soda ash may therefore meet acid with a warning, ne
 """
 
 import pytest
+from tests.acid.pouring.mixtures import thing
 
 from farwall.acid.pouring.gate import may_pour
 from farwall.acid.pouring.nouns import VESSELS
-from tests.acid.pouring.mixtures import thing
 
 GROUP_1A = ("lye", "alkaline cleaner", "trisodium phosphate")
 """Caustic liquids, alkaline cleaner."""

@@ -68,6 +68,33 @@ def test_the_ceiling_is_named():
     assert not any("5 ppm" in one for one in quiet["warnings"])
 
 
+def test_limits_stand_beside_with_their_years():
+    found = reckon("room-air", volume_m3=60, release_g_min=0.02, air_changes_per_h=4)
+    over = {one["limit"]: one["over"] for one in found["limits"]}
+    assert over == {
+        "hcl-law": False, "hcl-hygienists": True, "hcl-at-once": False,
+        "hcl-at-once-1994": False, "hcl-smell": True,
+    }  # fmt: skip
+    assert {one["limit"]: one["year"] for one in found["limits"]}["hcl-at-once"] == 2025
+
+
+def test_danger_at_once_says_to_get_out():
+    """0.4 g/min over 4 m³/min is 100 mg/m³, 67 ppm: above 45."""
+    found = reckon("room-air", volume_m3=60, release_g_min=0.4, air_changes_per_h=4)
+    assert any("nobody goes in" in one for one in found["warnings"])
+
+
+def test_air_that_mixes_badly_has_a_range():
+    """The mixing factors of 1 to 10 of the table's footnote."""
+    found = reckon("air-changes", volume_m3=60, release_g_min=0.02, limit_ppm=2)
+    assert found["low"] == found["air_changes_per_h"]
+    assert found["high"] == pytest.approx(10 * found["low"])
+    assert found["flow_cfm"] == pytest.approx(found["flow_m3_h"] / 1.699, rel=1e-3)
+    spread = reckon("purge", air_changes_per_h=1, removal_percent=90)
+    assert spread["low"] == spread["minutes"] < spread["likely"] < spread["high"]
+    assert "low" not in reckon("purge", air_changes_per_h=1, removal_percent=90, mixing=3)
+
+
 @given(st.floats(10, 1000), st.floats(0.001, 10), st.floats(0.5, 100))
 def test_air_changes_keep_the_room_at_its_limit(volume_m3, release_g_min, limit_mg_m3):
     told = {"volume_m3": volume_m3, "release_g_min": release_g_min}

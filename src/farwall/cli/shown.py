@@ -6,7 +6,13 @@ from collections.abc import Mapping
 
 from farwall.job.sums.noun import Sum
 
+NAMED = {"molality": "mol/kg", "molarity": "mol/L", "baume": "°Bé", "baume_60f": "°Bé"}
+"""Keys that are quantities by themselves."""
 ENDINGS = {
+    "_kj_kg_k": "kJ/(kg·K)",
+    "_kj_mol": "kJ/mol",
+    "_mmhg": "mmHg",
+    "_kg_l": "kg/L",
     "_lb_ft2_h": "lb/(ft²·h)",
     "_kg_m2_h": "kg/(m²·h)",
     "_j_per_kg": "J/kg",
@@ -72,6 +78,8 @@ def _label(key: str, result: Mapping[str, object]) -> tuple[str, str]:
         return key, "min"
     if key in _RANGE and next(iter(result)) not in _RANGE:
         return key, _label(next(iter(result)), {})[1]
+    if key in NAMED:
+        return key.replace("_60f", " at 60 °F"), NAMED[key]
     for ending, unit in ENDINGS.items():
         if key.endswith(ending):
             words = "coverage" if ending in _WHOLE else key.removesuffix(ending)

@@ -33,7 +33,10 @@ class SewerLimits:
 
 @dataclass(frozen=True)
 class OfficialWord:
-    """A licensed or official word: who, of which office, on which day, in writing or not."""
+    """A licensed or official word: who, of which office, on which day, in writing or not.
+
+    `until`: the last day on which it holds; empty where none was named.
+    """
 
     way: WasteWay
     who: Annotated[str, MaxLen(120)]
@@ -42,11 +45,15 @@ class OfficialWord:
     in_writing: bool = False
     said: Annotated[str, MaxLen(600)] = ""
     limits: SewerLimits = field(default_factory=SewerLimits)
+    until: str = ""
 
 
 @dataclass(frozen=True)
 class WaterTest:
-    """What a laboratory or a strip found in the water of a drum; mg/L, None where not tested."""
+    """What a laboratory or a strip found in the water of a drum; mg/L, None where not tested.
+
+    `water_l`: all the water that the sample stands for.
+    """
 
     drum: Annotated[str, MaxLen(80)] = ""
     on: str = ""
@@ -57,6 +64,9 @@ class WaterTest:
     chromium_vi_mg_l: _NotNegative | None = None
     manganese_mg_l: _NotNegative | None = None
     iron_mg_l: _NotNegative | None = None
+    zinc_mg_l: _NotNegative | None = None
+    solids_mg_l: _NotNegative | None = None
+    water_l: _NotNegative | None = None
 
 
 @dataclass(frozen=True)

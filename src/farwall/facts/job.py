@@ -13,7 +13,7 @@ from typing import Annotated, Literal
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.facts.checks import Morning, Readiness, Watch
-from farwall.facts.contents import Content
+from farwall.facts.contents import CHROMATES, OXIDISERS, Content, names_one
 from farwall.facts.discharge import Discharge
 from farwall.facts.materials import Material
 from farwall.facts.sealer import Sealer
@@ -168,7 +168,8 @@ class Stain:
     """A stain as bought: its own name for the colour, and what its sheet says.
 
     `oxidiser`: whether the sheet names one other than chromate · `sheet_read`: day on which
-    somebody read the sheet of this very lot.
+    somebody read the sheet of this very lot · `washed_off_percent`: share of its metals that the
+    washing took off a floor, as tested once.
     """
 
     id: Id
@@ -181,6 +182,21 @@ class Stain:
     oxidiser: bool | None = None
     contents: tuple[Content, ...] = ()
     sheet_read: str = ""
+    washed_off_percent: Percent | None = None
+
+    @property
+    def names_chromate(self) -> bool | None:
+        """Whether its sheet names chromate, by that word or by a dichromate in its list.
+
+        A listed dichromate wins over a word that says no. None where nobody told: a list without
+        one is no answer, for lists leave things out.
+        """
+        return names_one(told=self.chromate, contents=self.contents, kind=CHROMATES)
+
+    @property
+    def names_oxidiser(self) -> bool | None:
+        """Whether its sheet names another oxidiser, by that word or in its list; as chromate."""
+        return names_one(told=self.oxidiser, contents=self.contents, kind=OXIDISERS)
 
 
 @dataclass(frozen=True)

@@ -11,7 +11,7 @@ from typing import Literal
 Kind = Literal[
     "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg_m2_h", "kg", "count", "m2_per_l",
     "ph", "field", "band", "coat", "room", "rooms", "entry", "hash", "text", "yes", "choice",
-    "metres",
+    "metres", "seconds", "l_min",
 ]  # fmt: skip
 """How a value is read and what it is checked against. `field` to `rooms` are ids of the plan."""
 
@@ -44,6 +44,9 @@ class Word:
 TISSUE = ("hangs straight", "stirs", "leans", "flutters", "streams")
 """What a strip of tissue held a hand over the floor does; `air.beside` has the air of each."""
 
+WASTE_WAYS = ("kept in the drum", "sewer", "hauled", "treatment works")
+"""Where the water of a drum is or goes; a storm drain, soil or a septic tank are no ways."""
+
 _FIELD = Carried("field", "field", "the field")
 _BAND = Carried("band", "band", "the band")
 _COAT = Carried("coat", "coat", "the coat")
@@ -56,6 +59,7 @@ _TUB = Carried("tub_l", "litres", "what stands in the tub afterwards")
 _TANK = Carried("tank_l", "litres", "what the tank holds afterwards")
 _AFTER = Carried("after_min", "minutes", "minutes since the coat went down there")
 _SLAB = Carried("slab_c", "celsius", "the slab, by infrared")
+_PERSON = Carried("person", "text", "who")
 _WHERE = Carried("where", "text", "where on the floor, or beside it")
 
 WORDS: dict[str, Word] = {
@@ -132,8 +136,54 @@ WORDS: dict[str, Word] = {
             Carried("rag", "choice", "the white rag", ("clean", "grey", "coloured")),
             Carried("round", "count", "which rinse"), _ROOM, _LITRES,
         )),
+        Word("scrubbed", "the floor was scrubbed", (), (
+            Carried("passes", "count", "how many times over all of it"), _ROOM, _LITRES,
+        )),
+        Word("vacuumed", "the water was taken up", (), (_ROOM, _LITRES)),
+        Word("strip-read", "a pH strip was read", (
+            Carried("of", "choice", "of what", ("rinse water", "tap", "unstained patch")),
+            Carried("ph", "ph", "what it read"),
+        ), (_ROOM, _WHERE)),
+        Word("dry-swiped", "a dry dark glove was wiped over the dry floor", (
+            Carried("powder", "yes", "whether powder came off"),
+        ), (_ROOM,)),
+        Word("waste", "where the waste water of a drum is, or where it went", (
+            Carried("drum", "text", "which drum, by its number or name"), _LITRES,
+            Carried("way", "choice", "where to", WASTE_WAYS),
+        ), (
+            Carried("ph_before", "ph", "pH before it was neutralised"),
+            Carried("ph", "ph", "pH after"),
+            Carried("who", "text", "who said yes: name and office"),
+            Carried("manifest", "text", "number of the manifest or receipt"), _NOTE,
+        )),
         Word("sealed", "a coat of sealer is down", (), (
             Carried("round", "count", "which coat of it"), _LITRES, _ROOM, _SLAB,
+        )),
+        # people: what they wear, who looks in, who stays out
+        Word("respirator-on", "somebody put the respirator on", (_PERSON,), (_NOTE,)),
+        Word("respirator-off", "somebody took the respirator off", (_PERSON,), (_NOTE,)),
+        Word("cartridge-changed", "a new pair of cartridges is on", (_PERSON,), (
+            Carried("kind", "text", "its marking"),
+            Carried("change_after_min", "minutes", "minutes that the maker's schedule gives it"),
+        )),
+        Word("looked-in", "somebody looked in on who sprays", (
+            Carried("person", "text", "on whom"),
+        ), (
+            Carried("by", "text", "who looked"),
+            Carried("well", "yes", "whether all was well"),
+        )),
+        Word("eyewash-tried", "the eyewash was tried", (), (
+            Carried("ran_min", "minutes", "for how long it ran"),
+            Carried("reached_s", "seconds", "how long it takes to reach it"),
+            Carried("flow_l_min", "l_min", "what it gives a minute"), _WHERE,
+        )),
+        Word("kept-out", "everybody else is out, and the ways in are shut and signed", (), (
+            Carried("out", "choice", "who is out", ("everybody", "owner", "pets", "other trades")),
+            Carried("until", "text", "until when, by the clock"), _NOTE,
+        )),
+        Word("let-in", "the house is free again: rinsed and aired", (), (
+            Carried("aired_min", "minutes", "for how long it was aired after the last rinse"),
+            _NOTE,
         )),
         # people and hours
         Word("hours", "hours of work on a task", (

@@ -12,7 +12,8 @@ from typing import Annotated, Literal
 from annotated_types import Ge, Gt, MaxLen, MinLen
 
 Duty = Literal["mixes", "sprays", "helps", "scrubs", "seals", "stands by"]
-Respirator = Literal["half face", "full face", "powered"]
+Respirator = Literal["half face", "full face", "powered", "powered hood"]
+"""`powered`: a blower on a tight facepiece; `powered hood`: a blower on a loose hood."""
 
 
 @dataclass(frozen=True)
@@ -36,7 +37,9 @@ class Worker:
     """One person of the crew on the day.
 
     `fit_tested`: day of the last fit test with that respirator · `cleared`: day of the medical
-    word · `clean_shaven`: None where nobody looked · `gloves`: material and thickness as told.
+    word · `clean_shaven`: None where nobody looked · `gloves`: material and thickness as told ·
+    `exposure_settled`: day on which a licensed hygienist settled respirator and exposure, asked
+    where a sheet names chromate.
     """
 
     id: Annotated[str, MinLen(1), MaxLen(80)]
@@ -52,6 +55,7 @@ class Worker:
     apron: bool | None = None
     boots: bool | None = None
     trained: str = ""
+    exposure_settled: str = ""
 
 
 @dataclass(frozen=True)

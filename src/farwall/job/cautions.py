@@ -6,6 +6,7 @@ material in hand, local codes and licensed practice win over all of them.
 
 from __future__ import annotations
 
+from farwall.acid.chromium import CHANGES
 from farwall.facts.settled import SettledJob
 
 ALWAYS = (
@@ -31,9 +32,15 @@ CHROMATE = (
     "added, nobody sands this floor later without controls, and exposure, waste and respirators "
     "are for a licensed hygienist to settle first."
 )
+CHROMATE_DAY = tuple(one.says for one in CHANGES if one.key in {"hygiene", "vacuum", "waste"})
+"""What of it the day on the slab needs beside; all of it stands in go or no-go."""
 UNKNOWN_SHEET = (
     "Nothing was entered from the sheet of {stain}: read it before mixing, above all for "
     "chromate, strength and what it must not meet."
+)
+OXIDISER = (
+    "The stain's sheet names an oxidiser: no acid is added, for together they give off chlorine; "
+    "nothing that its sheet does not name may meet it."
 )
 ADDED_ACID = (
     "Acid is added to the mix of {coat}: the maker's sheet does not cover it, sample it first, "
@@ -56,10 +63,12 @@ def cautions_for(settled: SettledJob) -> tuple[str, ...]:
     unread = [
         stain.name or stain.id
         for stain in settled.stains
-        if stain.chromate is None and stain.hcl_percent_high is None
+        if stain.names_chromate is None and stain.hcl_percent_high is None
     ]
-    if any(stain.chromate for stain in settled.stains):
-        found.append(CHROMATE)
+    if any(stain.names_chromate for stain in settled.stains):
+        found += [CHROMATE, *CHROMATE_DAY]
+    if any(stain.names_oxidiser for stain in settled.stains):
+        found.append(OXIDISER)
     if unread:
         found.append(UNKNOWN_SHEET.format(stain=" and ".join(unread)))
     found.extend(

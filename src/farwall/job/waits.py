@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from farwall.air.beside import NOTHING, Beside, carried_beside, spread_beside
 from farwall.air.conditions import Conditions
@@ -45,6 +45,18 @@ from farwall.floor.takeoff import take_off
 from farwall.job.lasting import Lasting
 from farwall.job.looks import paired
 from farwall.job.sheen_seen import conditions_of, samples_timed, sheen_share, usual_sheen_min
+
+
+def rinsed_min(starts_at: datetime, free_min: float, *, lasts_min: float) -> float:
+    """When rinsing is over that may begin at a minute: nobody rinses at night.
+
+    It lies from 7:30 to 18:30 as in the calendar (a guess), else it begins next morning.
+    """
+    free = starts_at + timedelta(minutes=free_min)
+    of_day = free.hour * 60.0 + free.minute
+    late = of_day + lasts_min > EVENING_MIN
+    morning = WORK_FROM_MIN + (DAY_MIN if late else 0.0)
+    return free_min + max(morning - of_day, 0.0) + lasts_min
 
 
 @dataclass(frozen=True)
@@ -95,18 +107,11 @@ class Waits:
         )
 
     def _rinsed(self, free_min: float) -> float:
-        """When rinsing is over that may begin at a minute: nobody rinses at night.
-
-        It lies from 7:30 to 18:30 as in the calendar (a guess), else it begins next morning.
-        """
-        free = self.lasting.starts_at + timedelta(minutes=free_min)
-        of_day = free.hour * 60.0 + free.minute
+        """When rinsing is over that may begin at a minute of the plan."""
         job = self.lasting.job.job
         people = 2 if job.crew.helper or job.crew.sprayers > 1 else 1
         lasts = rinsing_min(area_m2=take_off(job.floor).net_m2, people=people)
-        late = of_day + lasts > EVENING_MIN
-        morning = WORK_FROM_MIN + (DAY_MIN if late else 0.0)
-        return free_min + max(morning - of_day, 0.0) + lasts
+        return rinsed_min(self.lasting.starts_at, free_min, lasts_min=lasts)
 
     def factor(self, wait: Wait, coat: SettledCoat, pace: float = 0.0) -> Factor:
         """What this floor taught of a wait after this coat, with its range.

@@ -31,6 +31,8 @@ _BOUNDS: dict[str, tuple[float, float, str]] = {
     "m2_per_l": (0.1, 200, "m²/L"),
     "ph": (0, 14, "pH"),
     "metres": (0, 1_000, "m"),
+    "seconds": (0, 3_600, "s"),
+    "l_min": (0, 200, "L/min"),
     "count": (0, 1_000, ""),
 }
 """The least and the most that is believed of a kind; beyond lies a slip of the finger. Guesses."""
@@ -55,6 +57,7 @@ _TWINS: dict[str, tuple[_Twin, ...]] = {
         _Twin("_m_s", "_mph", lambda mph: mph * units.M_S_PER_MPH, "mph"),
         _Twin("_m_s", "_ft_min", lambda ft: ft * units.M_PER_FT / 60, "ft/min"),
     ),
+    "l_min": (_Twin("_l_min", "_gal_min", units.l_from_gal, "gal/min"),),
     "metres": (_Twin("_m", "_ft", lambda ft: ft * units.M_PER_FT, "ft"),),
     "kg": (_Twin("_kg", "_lb", lambda lb: lb * units.KG_PER_LB, "lb"),),
     "m2_per_l": (

@@ -13,6 +13,7 @@ from farwall import units
 from farwall.air.slab_tests import UG_M2_S_PER_LB
 from farwall.errors import Mistake
 from farwall.facts.checks import Morning, Watch
+from farwall.facts.discharge import WaterTest
 from farwall.facts.job import Coat, Container, Sample, Sighting, Site, Stain, Survey, Tools
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import Choices, MixTicket, MoistureTest
@@ -106,6 +107,7 @@ TWINS: dict[type, tuple[Twin, ...]] = {
         _times("size_gal", "size_l", _GAL),
         _times("empty_lb", "empty_kg", units.KG_PER_LB),
     ),
+    WaterTest: (_times("water_gal", "water_l", _GAL),),
     Washing: (
         _times("water_gal_ft2", "water_l_per_m2", _GAL / units.M2_PER_FT2),
         _times("vacuum_ft2_min", "vacuum_m2_min", units.M2_PER_FT2),

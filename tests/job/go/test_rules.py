@@ -11,9 +11,13 @@ from dataclasses import replace
 import pytest
 from tests.job.go.jobs import GOOD, ROOMS, SURVEY, moist, surveyed, with_parts
 
+from farwall.acid.chromium import CHANGES
 from farwall.facts.checks import Morning, Readiness, Watch
-from farwall.facts.job import RoomSurvey, Stain
+from farwall.facts.contents import Content
+from farwall.facts.discharge import Discharge, OfficialWord, SewerLimits, WaterTest
+from farwall.facts.job import Crew, RoomSurvey, Stain
 from farwall.facts.slab import Choices, Hidden, MixTicket, MoistureTest, Patch
+from farwall.facts.workers import Cartridge, Worker
 from farwall.job.go import go_or_no_go
 from farwall.job.go.table import RULES
 
@@ -27,6 +31,32 @@ def drops(front, back):
 
 def chosen(job, **choices):
     return replace(job, choices=Choices(**choices))
+
+
+SEWER = OfficialWord(
+    "sewer", "Ana Poole", "Sewer district", "2026-12-01", True,
+    limits=SewerLimits(copper_mg_l=1.0),
+)  # fmt: skip
+TESTED = WaterTest("1", found_ph=8, copper_mg_l=0.4)
+
+
+def worded(way, word, test=None):
+    """The good job of May 2027 with this way, a word on it and a tested drum."""
+    said = Discharge(() if word is None else (word,), () if test is None else (test,))
+    return replace(surveyed(waste=way), discharge=said, starts_at="2027-05-04T07:30:00-06:00")
+
+
+FITTED = Worker(
+    "ada", "Ada", ("mixes", "sprays"), "half face", fit_tested="2025-05-04", cleared="2024-02-01",
+    clean_shaven=True, gloves="nitrile", goggles=True, apron=True, boots=True, trained="2026-05-01",
+    cartridge=Cartridge("", acid_gas=True, p100=True, opened="2026-05-04", change_after_min=240),
+)  # fmt: skip
+"""Everything told of and in order on 4 May 2026, the last day on which the fit test holds."""
+
+
+def crew_of(*workers, **parts):
+    told = workers or (FITTED,)
+    return replace(GOOD, starts_at="2026-05-04T08:00:00-06:00", workers=told, **parts)
 
 
 CASES = [
@@ -142,6 +172,37 @@ CASES = [
     ("waste route", surveyed(waste="no way"), "no"),
     ("waste route", surveyed(waste="hauled"), "go with"),
     ("waste route", surveyed(waste="sewer in writing"), "go"),
+    ("sewer word", surveyed(waste="sewer in writing"), "ask"),
+    ("sewer word", worded("sewer in writing", SEWER), "go"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, who="")), "ask"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, in_writing=False)), "ask"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, until="2027-01-01")), "ask"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, way="not allowed")), "no"),
+    ("sewer word", worded("sewer in writing", replace(SEWER, way="hauled")), "ask"),
+    ("sewer word", GOOD, None),
+    ("drum word", GOOD, None),
+    ("drum word", with_parts(readiness=Readiness(water=True)), "ask"),
+    ("drum word", worded("hauled", replace(SEWER, way="hauled", on="")), "ask"),
+    ("drum word", worded("drums", replace(SEWER, way="treatment works")), "go"),
+    ("waste tests", GOOD, None),
+    ("waste tests", worded("sewer in writing", SEWER, WaterTest("1", found_ph=8)), "ask"),
+    ("waste tests", worded("sewer in writing", SEWER, TESTED), "go"),
+    ("waste tests", worded("sewer in writing", SEWER, replace(TESTED, copper_mg_l=12)), "no"),
+    ("waste tests", worded("drums", replace(SEWER, way="hauled"), replace(TESTED, copper_mg_l=12)),
+     "go with"),
+    ("waste tests", worded("drums", None, replace(TESTED, chromium_mg_l=6)), "go with"),
+    ("waste tests", worded("drums", None, TESTED), "ask"),
+    ("grinding dust", surveyed(burnished="part"), "go with"),
+    ("grinding dust", chosen(surveyed(burnished="part"), burnished="opener"), None),
+    *[
+        (f"chromate, {one.key}", with_parts(stains=(stain,)), word)
+        for one in CHANGES
+        for stain, word in (
+            (Stain("sand", chromate=True), "go with"),
+            (Stain("sand", contents=(Content("sodium dichromate", 5),)), "go with"),
+            (Stain("sand"), None),
+        )
+    ],
     ("chromate", with_parts(stains=(Stain("sand", chromate=True),)), "go with"),
     ("chromate", with_parts(stains=(Stain("sand"),)), "ask"),
     ("chromate", GOOD, "go"),
@@ -184,6 +245,20 @@ CASES = [
                            watch=Watch(poured=("muriatic acid",))), "go with"),
     ("liquids", with_parts(stains=(Stain("sand", chromate=False, oxidiser=False),),
                            watch=Watch(poured=("muriatic acid", "bleach"))), "no"),
+    ("liquids", with_parts(stains=(Stain("sand", chromate=False, oxidiser=True),),
+                           watch=Watch(poured=("muriatic acid",))), "no"),
+    ("second adult", with_parts(crew=Crew(second_adult=False)), "no"),
+    ("second adult", with_parts(crew=Crew(second_adult=False, helper=True)), None),
+    ("second adult", GOOD, None),
+    ("people", crew_of(), "go"),
+    ("people", crew_of(replace(FITTED, fit_tested="2025-05-03")), "no"),
+    ("people", crew_of(replace(FITTED, clean_shaven=False)), "no"),
+    ("people", crew_of(replace(FITTED, clean_shaven=None)), "ask"),
+    ("people", crew_of(FITTED, Worker("bo", duties=("scrubs",), goggles=False)), "go with"),
+    ("people", crew_of(FITTED, crew=Crew(sprayers=2)), "ask"),
+    ("people", replace(crew_of(), starts_at=None), None),
+    ("people", GOOD, None),
+    ("people", with_parts(readiness=Readiness(water=True)), "ask"),
     # By hand: 3 m² a minute at 5 m²/L asks 0.6 L a minute of the tip.
     ("tip flow", with_parts(morning=Morning(tip_l_min=0.59)), "go with"),
     ("tip flow", with_parts(morning=Morning(tip_l_min=0.67)), "go with"),

@@ -46,6 +46,19 @@ PROMISED = {
         {"volume_m3": 60, "release_g_min": 0.02, "limit_ppm": 2},
         "air_changes_per_h",
     ),
+    "acid-solution": (
+        {"hcl_percent": 31.45, "temperature_c": 20},
+        "density_kg_l molarity molality hcl_percent baume heat_of_dilution_kj_mol",
+    ),
+    "acid-vapour": (
+        {"hcl_percent": 22, "temperature_c": 30},
+        "hcl_pressure_pa ppm_over_liquid low likely high",
+    ),
+    "neutraliser": (
+        {"base": "NaHCO3", "acid_gal": 1, "baume": 20},
+        "base_kg base_lb co2_kg equivalent_mass_g_per_mol",
+    ),
+    "ph": ({"hcl_molal": 0.1, "base": "NaHCO3", "base_molal": 0.1, "co2": "1atm"}, "ph"),
     "open-time": ({**MILD, "ft2_per_gal": 200, "drop_s": 12}, "low likely high rank"),
 }
 
@@ -118,6 +131,8 @@ def test_added_acid_comes_with_its_warnings_and_never_with_chromate():
         assert part in text
     with pytest.raises(Refused, match="chromate"):
         reckon("batch", cut="1:1", stain_gal=2, acid_fl_oz_per_gal=8, chromate="yes")
+    with pytest.raises(Refused, match="chlorine"):
+        reckon("batch", cut="1:1", stain_gal=2, acid_fl_oz_per_gal=8, oxidiser="yes")
 
 
 @pytest.mark.parametrize(

@@ -1,4 +1,4 @@
-"""Rules on the house and the people in it: temperature, trades, the colour wished for, waste."""
+"""Rules on the house and the people in it: temperature, trades, the colour wished for."""
 
 from __future__ import annotations
 
@@ -88,53 +88,6 @@ def _colour(job: Job) -> Says | None:
     return Says("go", "The owner wants a natural range, as the sample shows it.")
 
 
-def _waste(job: Job) -> Says | None:
-    waste = job.survey.waste
-    if waste is None:
-        return None
-    never = {
-        "septic": "The house is on a septic tank",
-        "storm drain": "There is only a storm drain",
-        "no way": "There is no way for the rinse water",
-    }
-    if waste in never:
-        return Says(
-            "no",
-            f"{never[waste]}: rinse water holds acid and metals, and may not go there.",
-            "Drums and a licensed hauler, or the sewer with the utility's written word. What the "
-            "waste is and where it may go is for the state agency and the utility to say.",
-            source="epa-sewer, common-practice",
-        )
-    if waste == "hauled":
-        return Says("go with", "Rinse water is hauled.", "Drums, log and receipts; price them.")
-    if waste == "drums":
-        return Says("go", "Rinse water goes into drums.", "The agency says what it is.")
-    return Says("go", "The sewer takes it, with the utility's written word.", "Keep the paper.")
-
-
-def _chromate(job: Job) -> Says | None:
-    if not job.stains:
-        return None
-    named = [one.name or one.id for one in job.stains if one.chromate]
-    unread = [one.name or one.id for one in job.stains if one.chromate is None]
-    if named:
-        return Says(
-            "go with",
-            f"The sheet of {', '.join(named)} names chromate: it changes the whole job.",
-            "Exposure, respirators and waste settled by a licensed hygienist first; no acid "
-            "added; nobody sands this floor later without controls.",
-            source="osha-chromium, common-practice",
-        )
-    if unread:
-        return Says(
-            "ask",
-            f"Nobody has read the sheet of {', '.join(unread)} for chromate.",
-            "Read it: hexavalent chromium changes exposure, waste and what may be mixed.",
-            source="osha-chromium",
-        )
-    return Says("go", "No stain's sheet names chromate.")
-
-
 RULES = (
     Rule(
         "slab temperature",
@@ -164,14 +117,4 @@ RULES = (
         source="trade-press",
         vital=True,
     ),
-    Rule(
-        "waste route",
-        "survey",
-        89,
-        "Where does the rinse water go? Sewer with written word, drums, septic?",
-        _waste,
-        source="epa-sewer, common-practice",
-        vital=True,
-    ),
-    Rule("chromate", "survey", 82, "", _chromate, source="osha-chromium"),
 )

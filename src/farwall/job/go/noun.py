@@ -9,6 +9,8 @@ from farwall.evidence import Rank
 from farwall.facts.go import GoWord, Stage
 from farwall.facts.job import Job
 
+WITH: GoWord = "go with"
+
 
 @dataclass(frozen=True)
 class Says:

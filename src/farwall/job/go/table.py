@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from farwall.job.go import (
+    chromate_rules,
     drop_rules,
     ground_rules,
     house_rules,
     mix_rules,
     moisture_rules,
+    people_rules,
     ready_rules,
     slab_rules,
+    waste_rules,
     watch_rules,
 )
 from farwall.job.go.noun import Rule
@@ -21,6 +24,9 @@ RULES: tuple[Rule, ...] = (
     *ground_rules.RULES,
     *moisture_rules.RULES,
     *house_rules.RULES,
+    *waste_rules.RULES,
+    *chromate_rules.RULES,
+    *people_rules.RULES,
     *ready_rules.RULES,
     *watch_rules.RULES,
 )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from farwall.facts.plan import Field
 from farwall.job.live.edges import EdgeDue
@@ -24,6 +24,11 @@ def alarms(
         *_closed(standing),
         *[one for wait in waits for one in _wait(standing, wait)],
     ]
+    return in_order(found)
+
+
+def in_order(found: Iterable[Alarm]) -> tuple[Alarm, ...]:
+    """Alarms soonest first."""
     return tuple(sorted(found, key=lambda one: (one.at_min, one.kind)))
 
 

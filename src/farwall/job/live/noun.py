@@ -126,6 +126,21 @@ class LiveClock:
 
 
 @dataclass(frozen=True)
+class PersonNow:
+    """A person whose respirator is entered: minutes of all days and by day, and of the pair on now.
+
+    pair_left_min: by the maker's schedule; None where nobody told it.
+    """
+
+    person: str
+    respirator_on: bool
+    worn_min: float
+    worn_by_day: tuple[tuple[str, float], ...]
+    pair_min: float
+    pair_left_min: float | None
+
+
+@dataclass(frozen=True)
 class Now:
     """Where a day stands at a minute, and what to do.
 
@@ -154,6 +169,7 @@ class Now:
     start_if: StartIf | None
     advice: tuple[Advice, ...]
     contradictions: tuple[str, ...]
+    people: tuple[PersonNow, ...] = ()
 
     @property
     def stops(self) -> tuple[Advice, ...]:

@@ -11,11 +11,12 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.plan import Plan
-from farwall.job.live.alarms import alarms
+from farwall.job.live.alarms import alarms, in_order
 from farwall.job.live.clocks import LiveClocks
 from farwall.job.live.daylight import sunset
 from farwall.job.live.edges import edge_due
 from farwall.job.live.noun import Drunk, FirstBatch, LiveClock, Now
+from farwall.job.live.people import Crew, people_alarms, people_now, with_people
 from farwall.job.live.rules import Facts, advice
 from farwall.job.live.standing import Standing
 from farwall.job.live.start_if import start_if
@@ -50,7 +51,7 @@ def now(
     due = edge_due(standing, standing.in_hand, low_min) if standing.in_hand is not None else None
     waits = tuple(clocks.waits())
     midday, so_far = standing.as_midday
-    litres = standing.litres
+    litres, crew = standing.litres, Crew(job, standing)
     done = [one for one in standing.own if not standing.left_of(one)]
     return Now(
         at_min=at_min,
@@ -68,7 +69,7 @@ def now(
         open_low_min=low_min,
         open_time=open_time,
         waits=waits,
-        alarms=alarms(standing, due, waits),
+        alarms=in_order((*alarms(standing, due, waits), *people_alarms(crew))),
         start_if=start_if(
             standing,
             chances=chances_of(plan, standing.coat),
@@ -78,8 +79,9 @@ def now(
             waits=waits,
             light_until_min=_light_until(job, plan, at_min),
         ),
-        advice=advice(Facts(job, standing, due, low_min)),
+        advice=with_people(crew, advice(Facts(job, standing, due, low_min))),
         contradictions=story.contradictions,
+        people=people_now(crew),
     )
 
 

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
+from farwall.job.story.wearing import Wearing, wearing
 from farwall.units import f_from_c, ft2_per_gal_from_m2_per_l, ft_from_m, gal_from_l
 
 SHORT_ID = 6
@@ -33,6 +34,7 @@ def told(plan: Plan, story: Story) -> str:
     ]
     for coat in story.coats:
         lines += _coat(plan, coat)
+    lines += [worn_line(one) for one in wearing(story)[0]]
     if story.hours_h:
         hours = ", ".join(f"{task} {value:g}" for task, value in story.hours_h.items())
         lines.append(f"Hours of work: {hours}; {sum(story.hours_h.values()):g} in all.")
@@ -40,6 +42,12 @@ def told(plan: Plan, story: Story) -> str:
         lines.append("What does not fit:")
         lines += [f"  {one}" for one in story.contradictions]
     return "\n".join(lines)
+
+
+def worn_line(one: Wearing) -> str:
+    """How long a person wore a respirator, by day, and the pair on now."""
+    days = ", ".join(f"{minutes:.0f} min on {day}" for day, minutes in one.minutes_by_day)
+    return f"Respirator, {one.person}: {days or 'not on yet'}; pair on now {one.pair_min:.0f} min."
 
 
 def _entries(count: int) -> str:
@@ -95,11 +103,16 @@ _SHOWN: Mapping[str, Callable[[float], str]] = {
     "percent": lambda value: f"{value:g} %",
     "m_s": lambda value: f"{value:.1f} m/s",
     "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
+    "seconds": lambda value: f"{value:g} s",
+    "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
 }
 _PLAIN = frozenset({"text", "choice"})
 _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
           "rh_percent": "humidity", "air_speed_m_s": "air moving", "left_over_l": "left over",
-          "after_min": "after", "ph": "pH"}  # fmt: skip
+          "after_min": "after", "ph": "pH", "change_after_min": "to change after",
+          "ran_min": "ran", "reached_s": "reached in", "flow_l_min": "gives",
+          "aired_min": "aired", "ph_before": "pH before", "way": "where to",
+          "who": "said yes"}  # fmt: skip
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 

@@ -11,6 +11,7 @@ from farwall.job.story.looks import Looks, closed_rooms
 from farwall.job.story.noun import Closed, CoatStory, FieldStory, Happened, Level, Story
 from farwall.job.story.order import in_order
 from farwall.job.story.spraying import Spraying
+from farwall.job.story.wearing import wearing
 
 _SPRAYING = frozenset({"field-started", "band-done", "field-done", "coat-done"})
 _EARLY_MIN = 30.0
@@ -41,6 +42,8 @@ def story(plan: Plan, kept: Iterable[Kept]) -> Story:
         odd += _in_closed(spraying, one, before, closed)
         _looked(one, spraying, damp)
     odd += [*spraying.contradictions, *litres.contradictions, *looks.contradictions]
+    _, unworn = wearing(Story(plan.starts_at, ordered.happened))
+    odd += unworn
     return Story(
         starts_at=plan.starts_at,
         happened=ordered.happened,

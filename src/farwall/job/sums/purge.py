@@ -2,26 +2,18 @@
 
 from __future__ import annotations
 
-import math
-
+from farwall.acid.room import MOST_MIXING, purge_min
 from farwall.evidence import Rank
 from farwall.job.sums.noun import Argument, Bounds, Given, Result, Sum
 
-MOST_MIXING = 10.0
 NO_SOURCE = "This holds once nothing more is given off; a wet acid floor gives off until it dries."
 
 
-def purge_min(*, air_changes_h: float, removal_percent: float, mixing: float = 1.0) -> float:
-    """Minutes to remove this share of what was in the air. [min]
-
-    mixing: 1 where air mixes at once, up to 10 where it stands in corners.
-    Source: [mmwr-1994], table S3-1 and its footnote.
-    """
-    return mixing * -math.log1p(-removal_percent / 100) / air_changes_h * 60
-
-
 def reckon(given: Given) -> Result:
-    """Minutes, without any going on of the release."""
+    """Minutes, without any going on of the release. Source: [mmwr-1994], table S3-1.
+
+    Where no `mixing` was given, `low`, `likely` and `high` are those of 1, 3 and 10.
+    """
     mixing = given.usual("mixing", 1.0)
     minutes = purge_min(
         air_changes_h=given.number("air_changes_per_h"),
@@ -31,8 +23,12 @@ def reckon(given: Given) -> Result:
     warnings: list[object] = [NO_SOURCE]
     if "mixing" not in given:
         warnings.append("Air is taken to mix at once; in a real room take 3 or more.")
+    spread: Result = {}
+    if "mixing" not in given:
+        spread = {"low": minutes, "likely": 3 * minutes, "high": MOST_MIXING * minutes}
     return {
         "minutes": minutes,
+        **spread,
         "mixing": mixing,
         "rank": Rank.PUBLISHED.value,
         "source": "mmwr-1994",

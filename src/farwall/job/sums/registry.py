@@ -23,6 +23,12 @@ SUMS = {
     "purge": "minutes until moving air has carried a share of a vapour away",
     "room-air": "hydrogen chloride in a room's air, given off steadily and aired",
     "air-changes": "air changes an hour that keep a steady release below a limit",
+    "acid-solution": (
+        "hydrochloric acid by percent, molality, molarity or Baumé, with density and heat"
+    ),
+    "acid-vapour": "hydrogen chloride over hydrochloric acid, by strength and temperature",
+    "neutraliser": "base for an amount of hydrochloric acid, and the gas and heat that come of it",
+    "ph": "pH of acid and a base in water, gas shut in, fizzed off or at rest with the air",
     "weather": "what a weather file says: year, month or one hour",
 }
 

@@ -53,7 +53,9 @@ DRIP_INSIDE = (
     "widen it at once into a random cloud, feather it with damp sponge and mist, put cousins "
     "elsewhere. Never wipe a hard ring."
 )
-DRIP_OUTSIDE = "flood it before it dries, then bicarbonate water till the fizz ends; mop up, rinse."
+DRIP_OUTSIDE = (
+    "blot it at once, never hose it; bicarbonate till the fizz ends, nylon brush, lift it wet."
+)
 MID_FIELD = "nobody answers inside a field; the next stop line is the next pause."
 SUN = "on wet floor it kills the edge. Stop at the stop line, wait for shade."
 EMERGENCY = ("Hurt? Walk straight across.", "The floor does not matter.")

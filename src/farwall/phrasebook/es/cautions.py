@@ -36,6 +36,10 @@ PHRASES = {
     "respirators are for a licensed hygienist to settle first.":
     "No se agrega ácido, nadie lija después este piso sin controles, y la exposición, los residuos "
     "y los respiradores los define primero un higienista con licencia.",
+    "The stain's sheet names an oxidiser: no acid is added, for together they give off chlorine; "
+    "nothing that its sheet does not name may meet it.":
+    "La hoja del tinte nombra un oxidante: no se agrega ácido, pues juntos sueltan cloro; no debe "
+    "juntarse con nada que su hoja no nombre.",
     "Nothing was entered from the sheet of {@1}: read it before mixing, above all for "
     "chromate, strength and what it must not meet.":
     "No se anotó nada de la hoja de {@1}: léala antes de mezclar, sobre todo por el cromato, la "

@@ -528,5 +528,7 @@ PHRASES = {
     "Si está lastimado o mareado: salga y pida ayuda.",
     "No acid is added where a sheet names chromate.":
     "No se agrega ácido donde una hoja nombra cromato.",
+    "No acid is added where a sheet names an oxidiser: together they give off chlorine.":
+    "No se agrega ácido donde una hoja nombra un oxidante: juntos sueltan cloro.",
     "Leave it out.": "Déjelo fuera.",
 }  # fmt: skip

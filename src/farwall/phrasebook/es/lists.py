@@ -61,9 +61,9 @@ PHRASES = {
     "extiéndala de inmediato en una nube irregular, difumínela con esponja húmeda y rocío de agua, "
     "y ponga otras parecidas en otros lados.",
     "Never wipe a hard ring.": "Nunca la limpie dejando un anillo duro.",
-    "flood it before it dries, then bicarbonate water till the fizz ends; mop up, rinse.":
-    "inúndela de agua antes de que seque, luego agua con bicarbonato hasta que deje de burbujear; "
-    "recoja y enjuague.",
+    "blot it at once, never hose it; bicarbonate till the fizz ends, nylon brush, lift it wet.":
+    "séquela de inmediato con un trapo, nunca con manguera; bicarbonato hasta que deje de "
+    "burbujear, cepillo de nylon, y recójala mojada.",
     "nobody answers inside a field; the next stop line is the next pause.":
     "nadie contesta dentro de un tramo; la próxima línea de parada es la próxima pausa.",
     "on wet floor it kills the edge.": "sobre piso mojado mata la orilla.",

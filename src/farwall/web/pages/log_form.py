@@ -24,8 +24,14 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "fizz",
     )),
     ("judging", ("sheen-lost", "still-damp", "dry", "coat-judged")),
-    ("after", ("neutralised", "rinsed", "sealed")),
-    ("people", ("hours", "hurt", "near-miss")),
+    ("after", (
+        "neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped", "waste",
+        "sealed",
+    )),
+    ("people", (
+        "respirator-on", "respirator-off", "cartridge-changed", "looked-in", "eyewash-tried",
+        "kept-out", "let-in", "hours", "hurt", "near-miss",
+    )),
     ("book", ("note", "photo", "struck", "handed-over", "called-back")),
 )  # fmt: skip
 """The words as the form offers them."""
@@ -33,7 +39,7 @@ _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 _UNITS = {
     "litres": ("gal", "L"), "celsius": ("°F", "°C"), "m_s": ("mph", "m/s"), "minutes": ("min",) * 2,
     "hours": ("h",) * 2, "percent": ("%",) * 2, "metres": ("ft", "m"), "kg": ("lb", "kg"),
-    "kg_m2_h": ("kg/m²h",) * 2,
+    "kg_m2_h": ("kg/m²h",) * 2, "seconds": ("s",) * 2, "l_min": ("gal/min", "L/min"),
 }  # fmt: skip
 
 
@@ -104,6 +110,8 @@ def _spelt(one: Carried, units: Units) -> str:
         return "gal" if one.key == "litres" else f"{one.key.removesuffix('_l')}_gal"
     if one.kind == "celsius":
         return f"{one.key.removesuffix('_c')}_f"
+    if one.kind == "l_min":
+        return f"{one.key.removesuffix('_l_min')}_gal_min"
     return f"{one.key.removesuffix('_m_s')}_mph" if one.kind == "m_s" else one.key
 
 

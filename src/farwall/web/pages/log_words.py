@@ -9,7 +9,7 @@ from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, Happened, Story
 from farwall.job.story.say import clock, coverage, short_id, temperature, volume
-from farwall.units import ft_from_m
+from farwall.units import ft_from_m, gal_from_l
 from farwall.web.words import said, words
 
 _SHOWN: Mapping[str, Callable[[float], str]] = {
@@ -20,6 +20,8 @@ _SHOWN: Mapping[str, Callable[[float], str]] = {
     "percent": lambda value: f"{value:g} %",
     "m_s": lambda value: f"{value:.1f} m/s",
     "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
+    "seconds": lambda value: f"{value:g} s",
+    "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
 }
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 

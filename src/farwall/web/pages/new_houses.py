@@ -21,6 +21,8 @@ from farwall.web.firm import FIRM
 NEW_HOUSES = "new-houses"
 """Kind of the document; its id is that of the firm."""
 _KEYS = ("crew", "tools", "stains", "coats")
+_NUMBERS = ("number", "poison_centre", "spill_line", "look_in_min")
+"""What a firm tells of an emergency; hospital, address and eyewash are each house's own."""
 _STARTS_H, _SATURDAY = 8, 5
 Json = dict[str, Any]
 
@@ -39,7 +41,7 @@ def with_firm(facts: Mapping[str, Any], book: Book) -> Json:
     """Facts of a new house with what the firm told in place of what stands in."""
     made = copy.deepcopy(dict(facts))
     told = book.document(NEW_HOUSES, FIRM) or {}
-    for key in ("crew", "tools", "wishes"):
+    for key in ("crew", "tools", "wishes", "emergency"):
         if told.get(key):
             made[key] = {**made.get(key, {}), **told[key]}
     if told.get("stains") and told.get("coats"):
@@ -51,6 +53,9 @@ def told_by_firm(facts: Mapping[str, Any]) -> Json:
     """The document of the firm in facts that its form filled."""
     wishes = {key: value for key, value in facts.get("wishes", {}).items() if key == "units"}
     found = {key: copy.deepcopy(facts[key]) for key in _KEYS if facts.get(key)}
+    emergency = facts.get("emergency", {})
+    numbers = {key: emergency[key] for key in _NUMBERS if emergency.get(key)}
+    found |= {"emergency": numbers} if numbers else {}
     return found | ({"wishes": wishes} if wishes else {})
 
 

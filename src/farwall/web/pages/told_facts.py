@@ -22,6 +22,7 @@ from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
+from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.one_window import with_window
@@ -38,7 +39,10 @@ SCREENS: dict[str, Form] = {
     "crew": CREW,
     "first": FIRST,
     "materials": MATERIALS,
+    "workers": WORKERS,
 }
+_HERE = {"first": "", "materials": "way-acid", "workers": "way-acid"}
+"""Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
 
@@ -135,7 +139,7 @@ class _Forms:
         return page(
             "entry.html",
             code=code, form=shown, house=newest.name or job, house_id=job, kept=word,
-            here="" if name == "first" else f"way-{name}", link_of=link_of,
+            here=_HERE.get(name, f"way-{name}"), link_of=link_of,
             action=f"{house_path(job)}/{name}",
             may_change=(asks := who_asks()) is not None and asks.may(CHANGE),
             save="first-go" if name == "first" else "form-save",

@@ -13,6 +13,7 @@ from farwall.job.acid_day.ground import Ground
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.acid.neutralising import neutralising_shown
 from farwall.web.pages.acid.pours import ask_shown, pours_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
@@ -22,7 +23,7 @@ from farwall.web.session import Sessions
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
 Shown = Callable[[Ground, AcidDay], dict[str, Any]]
-SHOWN: dict[str, Shown] = {"pours": pours_shown}
+SHOWN: dict[str, Shown] = {"neutralising": neutralising_shown, "pours": pours_shown}
 """What a part's template is given under its own name, where the noun alone will not do."""
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from farwall.web.pages.forms.measures import INCHES
 from farwall.web.pages.forms.nouns import Blank, Form, Part, Sentence
+from farwall.web.pages.forms.workers import CALLS, LOOKS, SPILL
 
 _DAY = Sentence("s-day", (Blank("day", "starts_at"),), help="day")
 _PEOPLE = Sentence("s-people", (
@@ -57,6 +58,7 @@ FIRST = Form("first", (Part("first-day", (_DAY, _PEOPLE, _TANK)), _TWO_STAINS))
 """The few questions that a first plan hangs on most; all have a safe answer in place."""
 
 FIRM = Form("firm", (
-    Part("crew-people", (_PEOPLE, _ALONE)), _SPRAYER, _TWO_STAINS, Part("firm-units", (_UNITS,)),
+    Part("crew-people", (_PEOPLE, _ALONE)), _SPRAYER, _TWO_STAINS,
+    Part("firm-emergency", (CALLS, SPILL, LOOKS), told=True), Part("firm-units", (_UNITS,)),
 ))  # fmt: skip
 """What a firm takes for each new house until the house says otherwise."""

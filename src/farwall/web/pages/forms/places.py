@@ -16,7 +16,7 @@ from farwall.readers.twins import TWINS
 from farwall.web.pages.forms.nouns import Path
 
 STARTS_AT: Path = ("starts_at",)
-Kind = Literal["number", "whole", "choice", "yes-no", "text", "list", "moment"]
+Kind = Literal["number", "whole", "choice", "yes-no", "text", "list", "several", "moment"]
 
 
 @dataclass(frozen=True)
@@ -56,7 +56,9 @@ def hint_at(path: Path) -> Hint:
     if inner is str:
         return Hint("text", may_be_empty=not _longer_than_nothing(hint))
     if get_origin(inner) is tuple:
-        return Hint("list")
+        one = bare(get_args(inner)[0])
+        known = get_args(one) if get_origin(one) is Literal else ()
+        return Hint("several", known) if known else Hint("list")
     low, high, above = _ends(hint, noun, str(path[-1]))
     kind: Kind = "whole" if inner is int else "number"
     return Hint(kind, (), low, high, above, empty)

@@ -10,7 +10,8 @@ from farwall.web.pages.forms.asked import NO, YES, Asked, Field, Row
 from farwall.web.pages.forms.measures import FEET
 from farwall.web.pages.forms.notes import Note, Notes
 from farwall.web.pages.forms.nouns import Blank, Part, Sentence
-from farwall.web.pages.forms.told import Slip, name_of
+from farwall.web.pages.forms.places import value_at
+from farwall.web.pages.forms.told import Slip, name_of, ticked
 from farwall.web.pages.forms.windows import WINDS
 from farwall.web.words import said, words
 
@@ -18,8 +19,20 @@ _MARK = "\0"
 
 
 @dataclass(frozen=True)
+class Tick:
+    """One of several choices that may each be ticked."""
+
+    name: str
+    word: str
+    set: bool
+
+
+@dataclass(frozen=True)
 class BlankShown:
-    """A blank: `options` where it is chosen, else it is typed. timer: `s`, `min` or empty."""
+    """A blank: `options` where it is chosen, `ticks` where several may be, else it is typed.
+
+    timer: `s`, `min` or empty.
+    """
 
     id: str
     name: str
@@ -32,6 +45,8 @@ class BlankShown:
     wrong: str = ""
     timer: str = ""
     moment: bool = False
+    day: bool = False
+    ticks: tuple[Tick, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -129,7 +144,22 @@ class _Showing:
         return BlankShown(
             _id(one.name), one.name, label, value, unit, one.blank.size, number,
             self._options(one, fresh=fresh), self.wrong.get(one.name, ""), timer,
-            hint.kind == "moment",
+            hint.kind == "moment", one.blank.day, self._ticks(one),
+        )  # fmt: skip
+
+    def _ticks(self, one: Field) -> tuple[Tick, ...]:
+        if one.hint.kind != "several":
+            return ()
+        choices, stem = one.hint.choices, pick_of(one.blank)
+        held = value_at(self.asked.held, one.path) or ()
+        typed = one.name in self.told
+        chosen = ticked(self.told, one.name, choices) if typed else list(held)
+        return tuple(
+            Tick(
+                f"{one.name}.{choice}", said(f"{stem}-{str(choice).replace(' ', '-')}"),
+                choice in chosen,
+            )
+            for choice in choices
         )  # fmt: skip
 
     def _options(self, one: Field, *, fresh: bool) -> tuple[tuple[str, str], ...]:
@@ -182,7 +212,7 @@ def _pieces(key: str, blanks: Mapping[str, BlankShown]) -> tuple[Piece, ...]:
             pieces[-1] = replace(pieces[-1], tail=tail)
         if n < len(names):
             shown = blanks[names[n]]
-            pieces.append(Piece(rest.strip(), shown.id, shown))
+            pieces.append(Piece(rest.strip(), "" if shown.ticks else shown.id, shown))
         elif rest.strip():
             pieces.append(Piece(rest.strip(), blanks[names[-1]].id if names else ""))
     return tuple(pieces)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import copy
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, tzinfo
 from typing import Any
@@ -85,7 +85,7 @@ class _Filling:
                 del rows[number]
 
     def _row(self, part: Part, row: Row, fields: list[Field]) -> None:
-        typed = {one.name: _typed(self.told, one.name) for one in fields}
+        typed = {one.name: _typed_in(self.told, one) for one in fields}
         if row.fresh and not any(typed.values()):
             return
         for field in fields:
@@ -135,6 +135,8 @@ def value_of(field: Field, text: str, asked: Asked) -> Any:
         return text
     if kind == "moment":
         return _moment(text, asked)
+    if kind == "several":
+        return _several(hint.choices, text)
     if kind == "list":
         return [part.strip() for part in text.split(",") if part.strip()]
     if kind == "text":
@@ -201,6 +203,26 @@ def _price(text: str) -> str:
 def _typed(told: Mapping[str, Any], name: str) -> str | None:
     value = told.get(name)
     return value.strip()[:_LONGEST] if isinstance(value, str) else None
+
+
+def _typed_in(told: Mapping[str, Any], field: Field) -> str | None:
+    """What was typed or ticked in a blank; None where the form did not show it."""
+    if field.hint.kind != "several" or _typed(told, field.name) is None:
+        return _typed(told, field.name)
+    return ", ".join(ticked(told, field.name, field.hint.choices))
+
+
+def ticked(told: Mapping[str, Any], name: str, choices: Sequence[Any]) -> list[str]:
+    """Of choices, those whose tick `NAME.CHOICE` was set."""
+    return [str(one) for one in choices if told.get(f"{name}.{one}") == YES]
+
+
+def _several(choices: Sequence[Any], text: str) -> list[str]:
+    told = [part.strip() for part in text.split(",") if part.strip()]
+    for one in told:
+        if one not in choices:
+            raise ValueError(said("no-choice", text=one[:40]))
+    return told
 
 
 def _slip(field: Field, what: str) -> Slip:

@@ -1,0 +1,63 @@
+"""Hexavalent chromium: what a sheet that names chromate changes, in one place.
+
+29 CFR 1926.1126 [osha-chromium]; 40 CFR 261.24, D007 [epa-toxic]; dust by 29 CFR 1926.1153 Table 1
+[silica]. What is asked is named; whether it is met is for a licensed industrial hygienist.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from farwall.evidence import Rank
+
+LIMIT_UG_M3, ACTION_UG_M3, OBJECTIVE_UG_M3 = 5.0, 2.5, 0.5
+"""µg/m³ over 8 hours: the limit, the action level, and what objective data must stay below for the
+standard not to apply: 29 CFR 1926.1126 (a)(4), (b), (c)."""
+RECORD_YEARS = 30
+"""How long exposure records are kept: 29 CFR 1910.1020(d), from memory."""
+
+
+@dataclass(frozen=True)
+class Change:
+    """One thing that chromate on the sheet changes: a key, what it asks, its source and rank."""
+
+    key: str
+    says: str
+    source: str
+    rank: Rank = Rank.PUBLISHED
+
+
+CHANGES: tuple[Change, ...] = (
+    Change("no-acid", "No acid is added: an oxidiser with hydrochloric acid sets chlorine free.",
+           "common-practice", Rank.PRACTICE),
+    Change("exposure", "Exposure is assessed before the first stroke: by measuring, or by "
+           "objective data that no use can reach 0.5 µg/m³ over 8 hours. The limit is 5 µg/m³, the "
+           "action level 2.5. A licensed industrial hygienist says how.", "osha-chromium"),
+    Change("area", "A regulated area: the place is marked, and nobody who does not work there "
+           "comes in. The rule for general industry asks for one; a hygienist says whether this "
+           "job must have it.", "osha-chromium", Rank.MEMORY),
+    Change("hygiene", "Nobody eats, drinks, smokes or keeps food there. Hands and face are washed "
+           "before every break and at the end; work clothes stay there.", "osha-chromium",
+           Rank.MEMORY),
+    Change("gloves", "Gloves, apron and eye protection wherever stain or rinse water can touch: it "
+           "burns, and a skin once sensitised stays so.", "osha-chromium", Rank.MEMORY),
+    Change("vacuum", "Dry powder is taken up with a HEPA vacuum or wet: no dry sweeping, no "
+           "blowing with air.", "osha-chromium", Rank.MEMORY),
+    Change("waste", "The rinse water is tested for chromium before anything is decided: 5.0 mg/L "
+           "or more is hazardous waste, D007. It does not fall out at any pH.", "epa-toxic"),
+    Change("later", "Nobody sands or grinds this floor dry, now or later; the owner gets that in "
+           "writing.", "common-practice", Rank.PRACTICE),
+    Change("records", "Papers on exposure are kept for 30 years.", "osha-chromium", Rank.MEMORY),
+)  # fmt: skip
+"""In the order of the day."""
+
+WET_OR_SHROUD = (
+    "A walk-behind grinder or sander runs with water, or with the maker's shroud and a dust "
+    "collector of 99 % filter or better; indoors a HEPA vacuum takes loose dust between passes."
+)
+HAND_GRINDER = (
+    "A hand grinder has a shroud and a collector of 25 cfm or more for each inch of wheel; indoors "
+    "for more than 4 hours a shift a respirator of APF 10 as well."
+)
+SILICA = (WET_OR_SHROUD, HAND_GRINDER)
+"""29 CFR 1926.1153 Table 1, xi and xii [silica]: for any concrete that is ground or sanded."""

@@ -1,0 +1,198 @@
+"""The cards: readable at 2 m, one a page, whole in both languages, nothing filled in unasked."""
+
+import re
+from dataclasses import replace
+
+import pytest
+from tests.papers.acid.ground import BLANK, DAY, FULL, ground, letters_of, mixes, pages_of
+
+from farwall.papers.acid.cards.deck import deck_of
+from farwall.papers.acid.cards.mishaps import dose_said
+from farwall.papers.acid.cards.sheet import CAP_HEIGHT_EM, LEAST_PT, STEP_PT, TITLE_PT, cards_pdf
+from farwall.papers.acid.cards.working import BATCHES_ON_A_CARD
+from farwall.papers.run_sheet.sheet import run_sheet_home
+from farwall.web.pages.told import reads_english
+
+MM = 72 / 25.4
+FOR_THE_HAND_PT = 9.5
+
+
+@pytest.fixture(scope="module")
+def pdf():
+    return cards_pdf(ground(), DAY)
+
+
+@pytest.fixture(scope="module")
+def crowded():
+    """Long names, much acid, the longest words of a firm that the facts let through."""
+    told = replace(FULL.emergency, address="Lot 7, " + "Juniper Row behind the tower, " * 6)
+    job = replace(FULL, emergency=told, stains=(replace(FULL.stains[0], chromate=True),))
+    return ground(job, mixes=mixes(5, acid_l=0.75), language="es")
+
+
+def card_count(of):
+    return len(deck_of(of, DAY))
+
+
+def test_each_card_takes_one_page_in_each_language(pdf, crowded):
+    assert len(pages_of(pdf)) == 2 * card_count(ground())
+    assert len(pages_of(cards_pdf(crowded, DAY))) == 2 * card_count(crowded)
+
+
+@pytest.mark.parametrize("units", ["us", "metric"])
+@pytest.mark.parametrize("job", [BLANK, FULL])
+def test_each_card_takes_one_page_whatever_was_told(units, job):
+    of = ground(job, units=units)
+    assert len(pages_of(cards_pdf(of, DAY))) == 2 * card_count(of)
+
+
+def test_at_two_metres_everything_but_the_line_for_the_hand_is_read_z535_2_section_9_2_3(pdf):
+    """1/300 of the distance is 6.67 mm for a message, 1/150 is 13.3 mm for what signals."""
+    for page in letters_of(pdf):
+        large = [one for one in page if one.size_pt > FOR_THE_HAND_PT and one.char.strip()]
+        assert len(large) > 20
+        assert min(one.size_pt for one in large) >= LEAST_PT - 0.01
+        assert max(one.size_pt for one in large) >= TITLE_PT - 0.01
+        capitals = [one.high_pt for one in large if one.char in "EHILTDPBF"]
+        assert min(capitals) >= 2000 / 300 * MM * 0.99
+
+
+def test_steps_stand_at_a_250th_of_the_distance_or_larger(crowded):
+    for page, card in zip(
+        letters_of(cards_pdf(crowded, DAY)), twice(deck_of(crowded, DAY)), strict=True
+    ):
+        numbered = {one.size_pt for one in page if one.char.isalpha()}
+        if card.steps:
+            assert (
+                min(s for s in numbered if s > FOR_THE_HAND_PT)
+                >= (LEAST_PT if card.note or card.table else STEP_PT) - 0.01
+            )
+
+
+def twice(cards):
+    return [card for card in cards for _ in range(2)]
+
+
+def test_a_capital_is_as_high_as_the_font_says_and_as_the_page_shows(pdf):
+    """sCapHeight over unitsPerEm in the file; boxes on a page are rounded outward, by up to 2 %."""
+    font = (run_sheet_home() / "fonts" / "OpenSans-Regular.ttf").read_bytes()
+    tables = {font[k : k + 4]: int.from_bytes(font[k + 8 : k + 12]) for k in range(12, 300, 16)}
+    high = int.from_bytes(font[tables[b"OS/2"] + 88 : tables[b"OS/2"] + 90])
+    assert high / int.from_bytes(font[tables[b"head"] + 18 : tables[b"head"] + 20]) == CAP_HEIGHT_EM
+    shares = [one.high_pt / one.size_pt for one in letters_of(pdf)[0] if one.char in "EH"]
+    assert shares
+    assert all(share == pytest.approx(CAP_HEIGHT_EM, abs=0.02) for share in shares)
+
+
+@pytest.mark.parametrize(("first", "title"), [("en", "Call for help"), ("es", "Pida ayuda")])
+def test_the_language_of_the_job_comes_first(first, title):
+    pages = pages_of(cards_pdf(ground(language=first), DAY))
+    assert title in pages[0]
+    assert title not in pages[1]
+
+
+def texts(card, language):
+    rows = [name for one in card.batches for name, _ in one.lines]
+    said = [
+        card.title,
+        *card.steps,
+        card.boxed,
+        card.note,
+        card.never,
+        *card.table,
+        *rows,
+        *(one.name for one in card.blanks),
+        *(one.name for one in card.batches),
+    ]
+    return [one.by(language) for one in said if one is not None]
+
+
+CARDS = deck_of(ground(mixes=mixes(5, acid_l=0.75)), DAY)
+
+
+@pytest.mark.parametrize("card", CARDS, ids=[card.key for card in CARDS])
+def test_a_card_is_whole_in_both_languages(card):
+    english, spanish = texts(card, "en"), texts(card, "es")
+    assert all(one.strip() for one in (*english, *spanish))
+    assert [one for one in spanish if reads_english(one)] == []
+    same = {e for e, s in zip(english, spanish, strict=True) if e == s}
+    assert same <= {"10 s", "15 min", "Hospital"}
+    for e, s in zip(english, spanish, strict=True):
+        assert re.findall(r"\d+", e) == re.findall(r"\d+", s)
+
+
+@pytest.mark.parametrize("card", CARDS, ids=[card.key for card in CARDS])
+def test_words_are_few_and_a_respirator_is_never_called_a_mask(card):
+    assert len(card.steps) <= 5
+    for language in ("en", "es"):
+        said = " ".join(texts(card, language)).lower()
+        assert not re.search(r"\bmasks?\b|máscara|mascarilla|cubrebocas", said)
+        assert all(len(one.by(language)) <= 62 for one in card.steps)
+
+
+def test_nothing_is_filled_in_that_nobody_told():
+    said = " ".join(pages_of(cards_pdf(ground(BLANK), DAY)))
+    assert not re.search(r"\b911\b|1.800|\b\d{3}[ -]\d{4}\b", said)
+
+
+def test_what_the_firm_told_stands_on_the_cards(pdf):
+    pages = pages_of(pdf)
+    for told in ("555 0142", "555 0199", "555 0177", "Juniper Row", "Heron Street", "laundry door"):
+        assert told in pages[0]
+        assert told in pages[1]
+    assert "Call 555 0142" in pages[2]
+
+
+def test_the_same_job_gives_the_same_bytes(pdf):
+    assert cards_pdf(ground(), DAY) == pdf
+
+
+def card(key, of=None):
+    return next(one for one in deck_of(of or ground(), DAY) if one.key == key)
+
+
+def test_nothing_is_neutralised_on_a_body_and_nothing_is_hosed():
+    assert "Never neutralise on skin or in eyes" in card("eyes").never.en
+    assert "15 minutes" in card("eyes").steps[0].en
+    drip = " ".join(texts(card("drip-outside"), "en"))
+    assert [one for one in ("No hose", "no source", "Fumes, and scars") if one not in drip] == []
+    assert "flood" not in drip.lower()
+
+
+def test_water_comes_before_stain_and_stain_before_acid():
+    batch = card("batches-1", ground(mixes=mixes(1, acid_l=0.5))).batches[0]
+    assert [name.en for name, _ in batch.lines] == ["Water", "Stain", "Muriatic acid"]
+    steps = [one.en for one in card("mixing").steps]
+    assert next(k for k, s in enumerate(steps) if "Water in" in s) < next(
+        k for k, s in enumerate(steps) if s.startswith("Stain into the water")
+    )
+
+
+@pytest.mark.parametrize("count", [0, 1, 2, 3, 7])
+def test_every_batch_stands_on_a_card_once(count):
+    cards = [one for one in deck_of(ground(mixes=mixes(count)), DAY) if one.key.startswith("batch")]
+    assert sum(len(one.batches) for one in cards) == count
+    assert all(len(one.batches) <= BATCHES_ON_A_CARD for one in cards)
+    names = [one.name.en for each in cards for one in each.batches]
+    assert len(set(names)) == count
+
+
+@pytest.mark.parametrize(("acid", "word"), [(0.5, "Added acid"), (0.0, "Stain into water")])
+def test_added_acid_is_warned_of_on_its_card(acid, word):
+    assert word in card("batches-1", ground(mixes=mixes(1, acid_l=acid))).never.en
+
+
+@pytest.mark.parametrize(
+    ("chromate", "word"), [(True, "stop"), (None, "nobody told"), (False, None)]
+)
+def test_chromate_changes_what_is_worn(chromate, word):
+    job = replace(FULL, stains=(replace(FULL.stains[0], chromate=chromate),))
+    note = card("wear-spray", ground(job)).note
+    assert (word in note.en) if word else note is None
+
+
+def test_the_dose_of_the_trade_by_hand():
+    """1 lb for 1.7 L: 3.785 / 1.7 = 2.227 lb a gallon, 0.4536 / 1.7 = 0.267 kg a litre, upward."""
+    assert "1 gal: 2.3 lb" in card("spill").boxed.en
+    assert "1 L: 0.3 kg" in card("spill", ground(units="metric")).boxed.en
+    assert "1 gal: 2.0 lb" in dose_said(2.0 * 0.45359237 / 3.785411784, "us", of_this_stain=True).en
