@@ -79,7 +79,7 @@ WORDS = {
     "stays outside within call, looks in, and goes in to nobody without all of it.",
     "help-respirator": "A tight one is fit-tested within twelve months with that very model, after "
     "a medical word, and its edge lies on shaven skin (29 CFR 1910.134). A loose hood with a "
-    "blower asks for neither fit test nor razor. A dust mask holds back no acid.",
+    "blower asks for neither fit test nor razor. A filter for dust alone holds back no acid.",
     "help-cartridge": "For acid gas, with P100 for the mist: both are printed on them. Where "
     "ammonia neutralises, who scrubs needs cartridges marked for ammonia.",
     "help-change-after": "By the maker's own schedule for this vapour (29 CFR "

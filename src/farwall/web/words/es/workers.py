@@ -79,7 +79,7 @@ WORDS = {
     "queda afuera donde oiga, va a ver, y no entra por nadie sin todo puesto.",
     "help-respirator": "Uno ajustado lleva prueba de ajuste de menos de doce meses con ese mismo "
     "modelo, después del visto bueno médico, y su orilla queda sobre piel rasurada (29 CFR "
-    "1910.134). Una capucha suelta con soplador no pide prueba ni rasurado. Una mascarilla de "
+    "1910.134). Una capucha suelta con soplador no pide prueba ni rasurado. Un filtro solo de "
     "polvo no detiene el ácido.",
     "help-cartridge": "Para gas ácido, con P100 por la niebla: las dos cosas van impresas. Donde "
     "se neutraliza con amoníaco, quien talla necesita cartuchos marcados para amoníaco.",
