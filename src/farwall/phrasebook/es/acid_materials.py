@@ -89,6 +89,7 @@ PHRASES = {
     **{one: said for one, said in TRAITS.items() if one not in KINDS},
     "EPA chart of reactivity groups": "tabla de grupos reactivos de la EPA",
     "40 CFR 265 appendix V": "40 CFR 265, apéndice V",
+    "something unknown": "algo desconocido",
     "mix of {@1}": "mezcla de {@1}",
     "{@1} dried on the floor": "{@1} seco en el piso",
     "{1} is not on the job's list of materials: judged as what its kind commonly is.":

@@ -7,7 +7,8 @@ from contextlib import contextmanager
 from typing import Any
 
 from farwall.acid.pouring.gate import may_pour
-from farwall.acid.pouring.nouns import VESSELS, Fired, Verdict, Vessel, Word
+from farwall.acid.pouring.nouns import VESSELS, Verdict, Vessel, Word
+from farwall.acid.pouring.reasons import Reason, reasons_of, traits_by_name
 from farwall.errors import Refused
 from farwall.evidence import rank_words
 from farwall.facts.defaults import stains_and_coats
@@ -113,7 +114,6 @@ def verdict_shown(verdict: Verdict, vessel: Vessel) -> dict[str, Any]:
     for name in names[1:]:
         order = said("acid-pours-next", one=order, other=name)
     there = said(f"acid-pours-in-{vessel.replace(' ', '-')}")
-    reasons = [one for one in verdict.fired if one.word != "allowed" or verdict.word == "allowed"]
     return {
         "word": word_said(verdict.word),
         "no": verdict.word == "refused",
@@ -125,7 +125,7 @@ def verdict_shown(verdict: Verdict, vessel: Vessel) -> dict[str, Any]:
                 "instead": told(one.instead),
                 "proof": _proof(one),
             }
-            for one in reasons
+            for one in reasons_of(verdict)
         ],
     }
 
@@ -135,17 +135,13 @@ def word_said(word: Word) -> str:
     return said(f"acid-pours-word-{word.replace(' ', '-')}")
 
 
-def _proof(fired: Fired) -> str:
-    by_name: dict[str, list[str]] = {}
-    for met in fired.met:
-        by_name.setdefault(met.name, []).append(told(met.trait))
-    told_of = "; ".join(
-        f"{told(name)}: {', '.join(one for one in traits if one)}"
-        for name, traits in by_name.items()
-        if any(traits)
+def _proof(reason: Reason) -> str:
+    met = "; ".join(
+        f"{told(name)}: {', '.join(map(told, traits))}"
+        for name, traits in traits_by_name(reason).items()
     )
-    trust = _trust(fired.rank, fired.source)
-    return f"{told_of}. {trust}" if told_of else trust
+    trust = _trust(reason.rank, reason.source)
+    return f"{met}. {trust}" if met else trust
 
 
 def _trust(rank: str, source: str) -> str:

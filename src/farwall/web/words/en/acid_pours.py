@@ -70,8 +70,8 @@ WORDS: dict[str, str] = {
     "materials-part": "One for each bottle, bag and drum",
     "materials-part-told": "What is not entered is judged as the worst that is sold under its "
     "name; what nobody knows is refused.",
-    "s-material": "{material-id}, called {material-name}, is {material-kind}; of the stain "
-    "{material-stain}.",
+    "s-material": "{material-id}, called {material-name}, is {material-kind}; where that is "
+    "stain, it is {material-stain}.",
     "s-material-sheet": "Its own sheet {material-read}; its pH is {material-ph}.",
     "s-material-sampled": "On this slab a sample was made of it mixed with {material-sampled}.",
     "name-material-id": "Its short name",

@@ -54,8 +54,8 @@ WORDS: dict[str, str] = {
     "materials-part": "Uno por cada botella, bolsa y tambor",
     "materials-part-told": "Lo que no se anota se juzga como lo peor que se vende con ese nombre; "
     "lo que nadie conoce se niega.",
-    "s-material": "{material-id}, que llamamos {material-name}, es {material-kind}; del tinte "
-    "{material-stain}.",
+    "s-material": "{material-id}, que llamamos {material-name}, es {material-kind}; si es "
+    "tinte, es {material-stain}.",
     "s-material-sheet": "Su propia hoja {material-read}; su pH es {material-ph}.",
     "s-material-sampled": "En esta losa se hizo una muestra mezclándolo con {material-sampled}.",
     "name-material-id": "Su nombre corto",
