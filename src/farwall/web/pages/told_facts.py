@@ -17,6 +17,7 @@ from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
 from farwall.web.pages.forms.samples import SAMPLES
@@ -41,6 +42,7 @@ SCREENS: dict[str, Form] = {
     "samples": SAMPLES,
     "crew": CREW,
     "first": FIRST,
+    "materials": MATERIALS,
     "workers": WORKERS,
     "waste": WASTE,
 }

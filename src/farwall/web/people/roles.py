@@ -63,6 +63,8 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/log": LOOK, "POST /houses/{job}/log": TAP,
     "GET /houses/{job}/photo/{sha}": LOOK,
     "GET /houses/{job}/acid": LOOK,
+    "GET /houses/{job}/pour": LOOK,
+    "GET /houses/{job}/materials": LOOK, "POST /houses/{job}/materials": CHANGE,
     "GET /houses/{job}/papers": LOOK, "GET /houses/{job}/papers/{name}": LOOK,
     "GET /van": LOOK, "GET /van/van.json": LOOK, "POST /van/sprayer": CHANGE,
     "POST /van/stock": CHANGE, "POST /van/remove": CHANGE, "POST /van/bring": CHANGE,
