@@ -98,6 +98,7 @@ _KEYS = {
     "hamer-wu-1972": "Hamer and Wu 1972",
     "hcl-20c": "a table at 20 °C",
     "house-guess": "our guess",
+    "issa-times": "ISSA cleaning times",
     "stain-sheets": "stain sheets",
     "trade-press": "trade press",
 }

@@ -17,6 +17,7 @@ from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
 from farwall.web.pages.forms.samples import SAMPLES
@@ -24,6 +25,7 @@ from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
+from farwall.web.pages.forms.waste import WASTE
 from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
@@ -40,11 +42,15 @@ SCREENS: dict[str, Form] = {
     "samples": SAMPLES,
     "crew": CREW,
     "first": FIRST,
+    "materials": MATERIALS,
     "workers": WORKERS,
+    "waste": WASTE,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
 """Forms that are made for the job at hand."""
-_HERE = {"first": "", "workers": "way-acid", "sheets": "way-acid"}
+_HERE = {
+    "first": "", **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid")
+}  # fmt: skip
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
@@ -141,7 +147,7 @@ class _Forms:
         newest = self.door.book.versions(job)[-1]
         form = self._form(name, job)
         asked = asked_of(form, self.door.book.facts(job, newest.version))
-        go = go_or_no_go(asked.job) if name in {"survey", "samples"} else None
+        go = go_or_no_go(asked.job) if name in {"survey", "samples", "waste"} else None
         shown = form_shown(
             asked, newest.version, notes=Notes(asked.job, go), told=told, slips=slips
         )
