@@ -139,8 +139,8 @@ WORDS: dict[str, str] = {
         "Not to be passed for a moment; where nothing reads that fast, a mean over 15 minutes."
     ),
     "acid-fumes-limit-hcl-california": (
-        "0.3 ppm over 8 hours and a ceiling of 2 ppm in California (from memory: look it up in 8 CCR "
-        "5155, Table AC-1)."
+        "0.3 ppm over 8 hours and a ceiling of 2 ppm in California (from memory: look it up in 8 "
+        "CCR 5155, Table AC-1)."
     ),
     "acid-fumes-limit-hcl-at-once": (
         "45 ppm (67 mg/m³), dangerous at once to life or health: NIOSH, 2025."
