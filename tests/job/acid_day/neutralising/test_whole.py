@@ -129,3 +129,10 @@ def test_the_part_is_plain_and_said():
     told = neutralising_said(found)
     assert "2.2 to 2.2 lb a gallon" in told[0]
     assert any("fresh fizz" in line for line in told)
+
+
+def test_sour_water_takes_ten_times_less_for_each_step_of_the_strip():
+    found = [one.kg_l for one in neutralising_of(ground()).readings]
+    assert found == sorted(found, reverse=True)
+    assert found[1] / found[2] == pytest.approx(10, rel=0.1)
+    assert found[1] == pytest.approx(0.0109 * 0.084006, rel=0.01)

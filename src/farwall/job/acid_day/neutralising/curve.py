@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from farwall.acid.bases import BASES
+from farwall.acid.bases import BASES, Base
 from farwall.acid.equilibrium import AIR_CO2_PPM, Co2
-from farwall.acid.neutralise import ph_after, share_to_reach
-from farwall.job.acid_day.neutralising.noun import Curve, ShareRow
+from farwall.acid.neutralise import acid_of_reading, ph_after, share_to_reach
+from farwall.job.acid_day.neutralising.noun import Curve, Reading, ShareRow
 
 SHARES = (*(n / 20 for n in range(18)), 0.9, 0.94, 0.97, 0.99, 0.995, 1.0, 1.005, 1.01, 1.02, 1.04,
           1.07, *(1.1 + n / 20 for n in range(19)))  # fmt: skip
@@ -49,6 +49,16 @@ def curve_of(acid_molal: float) -> Curve:
         rested_eight=reach(8.0, "open"),
         shut_atm=ph_after("NaHCO3", acid_molal, 1.0, "closed").co2_atm,
     )
+
+
+READ = (1.0, 2.0, 3.0, 4.0)
+
+
+@lru_cache(maxsize=8)
+def readings_of(formula: str) -> tuple[Reading, ...]:
+    """Base for each litre of water that reads pH 1, 2, 3, 4: the least, for salts hide acid."""
+    base: Base = BASES[formula]
+    return tuple(Reading(ph, acid_of_reading(ph) * base.equivalent_g / 1000) for ph in READ)
 
 
 @lru_cache(maxsize=32)

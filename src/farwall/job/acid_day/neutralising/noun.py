@@ -72,7 +72,8 @@ class FloorDose:
 class Floor:
     """The floor: field by field and in all; acid laid on a square metre and who takes it.
 
-    in_litres: the base is counted in litres (ammonia water). lime_mm: depth of concrete whose lime
+    in_litres: the base is counted in litres (ammonia water). co2_l_most: litres
+    of gas if all of the likely base met acid. lime_mm: depth of concrete whose lime
     takes all acid laid, at the high end. wash_share: what the wash could take of it, at most.
     """
 
@@ -82,6 +83,7 @@ class Floor:
     base: float
     base_high: float
     in_litres: bool
+    co2_l_most: float
     acid_mol_m2_low: float
     acid_mol_m2_high: float
     lime_mm: float
@@ -123,6 +125,14 @@ class Curve:
 
 
 @dataclass(frozen=True)
+class Reading:
+    """What a pail or drum that reads this pH takes at least: kg of bicarbonate for each litre."""
+
+    reads: float
+    kg_l: float
+
+
+@dataclass(frozen=True)
 class Neutralising:
     """All of it. base: the word of the base that is reckoned with, `base_told` in the job.
 
@@ -139,6 +149,7 @@ class Neutralising:
     floor: Floor
     table: tuple[ShareRow, ...]
     curve: Curve
+    readings: tuple[Reading, ...]
     standing_by_kg: float
     standing_by_l: float
     spill_steps: tuple[str, ...]

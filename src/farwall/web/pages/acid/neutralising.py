@@ -35,6 +35,7 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
         "picture": ph_picture(curve),
         "why": _why(part),
         "rise": [(_share(atm), f"{ph:.1f}") for atm, ph in curve.rise],
+        "pails": _readings(part, us=us),
         "table": [
             (
                 said("acid-neutralising-base-" + row.word.replace(" ", "-")),
@@ -43,6 +44,15 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
             for row in part.table
         ],
     }  # fmt: skip
+
+
+def _readings(part: Neutralising, *, us: bool) -> list[tuple[str, str, str]]:
+    """pH read, and bicarbonate for a pail and for a drum of it."""
+    pail, drum = (5 * L_PER_US_GAL, 55 * L_PER_US_GAL) if us else (20.0, 200.0)
+    return [
+        (f"{one.reads:.0f}", _mass(one.kg_l * pail, us=us), _mass(one.kg_l * drum, us=us))
+        for one in part.readings
+    ]
 
 
 def _stain(one: StainDose, *, us: bool) -> dict[str, str]:
@@ -80,7 +90,10 @@ def _floor(floor: Floor, *, us: bool) -> dict[str, Any]:
         "rows": rows,
         "all": row(said("acid-neutralising-all"), area, floor.water_l, floor.base),
         "span": said(
-            "acid-neutralising-span", low=amount(floor.base_low), high=amount(floor.base_high)
+            "acid-neutralising-span",
+            low=amount(floor.base_low),
+            high=amount(floor.base_high),
+            gas=_gas(floor.co2_l_most, us=us),
         ),
     }
 

@@ -27,7 +27,9 @@ WORDS: dict[str, str] = {
     "acid-neutralising-water": "Water",
     "acid-neutralising-base": "Base",
     "acid-neutralising-all": "All of it",
-    "acid-neutralising-span": "Strengths in use ask for {low} to {high} in all.",
+    "acid-neutralising-span": (
+        "Strengths in use ask for {low} to {high} in all; at most {gas} of gas."
+    ),
     "acid-neutralising-lime": (
         "The slab's own lime takes nearly all of the acid: {depth} of young concrete holds enough "
         "for all that is laid, where the wash could take {share} of it."
@@ -79,6 +81,15 @@ WORDS: dict[str, str] = {
     "acid-neutralising-base-ground-limestone": "limestone",
     "acid-neutralising-base-lime": "lime",
     "acid-neutralising-tell": "Tell what the sheet of the stain says",
+    "acid-neutralising-reads": "Sour water in a pail or drum, by what the strip reads",
+    "acid-neutralising-reads-ph": "pH",
+    "acid-neutralising-reads-pail-us": "bicarbonate for 5 gal",
+    "acid-neutralising-reads-drum-us": "for 55 gal",
+    "acid-neutralising-reads-pail-metric": "bicarbonate for 20 L",
+    "acid-neutralising-reads-drum-metric": "for 200 L",
+    "acid-neutralising-reads-least": (
+        "The least: metals hide acid behind the same reading. Half of it, stir, wait, read again."
+    ),
     "acid-neutralising-rank": (
         "Doses are stoichiometry. pH: published relations written down from memory, within 0.1 of "
         "a second opinion (0.2 in strong water). Strengths for the floor: common practice, no "

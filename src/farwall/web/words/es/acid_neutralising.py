@@ -27,7 +27,9 @@ WORDS: dict[str, str] = {
     "acid-neutralising-water": "Agua",
     "acid-neutralising-base": "Base",
     "acid-neutralising-all": "Todo",
-    "acid-neutralising-span": "Las fuerzas que se usan piden de {low} a {high} en total.",
+    "acid-neutralising-span": (
+        "Las fuerzas que se usan piden de {low} a {high} en total; a lo más {gas} de gas."
+    ),
     "acid-neutralising-lime": (
         "La cal de la losa misma toma casi todo el ácido: {depth} de concreto joven alcanza para "
         "todo lo rociado; el lavado podría tomar {share}."
@@ -83,6 +85,16 @@ WORDS: dict[str, str] = {
     "acid-neutralising-base-ground-limestone": "piedra caliza",
     "acid-neutralising-base-lime": "cal",
     "acid-neutralising-tell": "Decir lo que dice la hoja del tinte",
+    "acid-neutralising-reads": "Agua ácida en cubeta o tambo, según lo que marca la tira",
+    "acid-neutralising-reads-ph": "pH",
+    "acid-neutralising-reads-pail-us": "bicarbonato para 5 gal",
+    "acid-neutralising-reads-drum-us": "para 55 gal",
+    "acid-neutralising-reads-pail-metric": "bicarbonato para 20 L",
+    "acid-neutralising-reads-drum-metric": "para 200 L",
+    "acid-neutralising-reads-least": (
+        "Lo menos: los metales esconden ácido detrás de la misma lectura. La mitad, revuelva, "
+        "espere, lea otra vez."
+    ),
     "acid-neutralising-rank": (
         "Las dosis son estequiometría. pH: relaciones publicadas, escritas de memoria, a 0.1 de "
         "una segunda opinión (0.2 en agua fuerte). Fuerzas para el piso: práctica común, sin "
