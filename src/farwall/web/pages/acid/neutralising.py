@@ -135,6 +135,8 @@ def _share(atm: float) -> str:
 def _mass(kg: float, *, us: bool) -> str:
     if us:
         pounds = kg / KG_PER_LB
+        if pounds * _OZ_PER_LB < 0.1:
+            return said("acid-neutralising-under-oz")
         if pounds < 1:
             return f"{pounds * _OZ_PER_LB:.1f} oz" if pounds < 0.1 else f"{pounds * 16:.0f} oz"
         return f"{pounds:.1f} lb" if pounds < 10 else f"{pounds:.0f} lb"
@@ -167,7 +169,7 @@ def _between(low: str, high: str) -> str:
     """`1.2 to 2.4 lb`; one figure where both are the same."""
     if low == high:
         return high
-    (first, unit), (_, other) = low.split(" "), high.split(" ")
+    (first, unit), (_, other) = low.rsplit(" ", 1), high.rsplit(" ", 1)
     return said("acid-neutralising-to", low=first if unit == other else low, high=high)
 
 

@@ -90,6 +90,7 @@ WORDS: dict[str, str] = {
     "acid-neutralising-reads-least": (
         "The least: metals hide acid behind the same reading. Half of it, stir, wait, read again."
     ),
+    "acid-neutralising-under-oz": "under 0.1 oz",
     "acid-neutralising-rank": (
         "Doses are stoichiometry. pH: published relations written down from memory, within 0.1 of "
         "a second opinion (0.2 in strong water). Strengths for the floor: common practice, no "
