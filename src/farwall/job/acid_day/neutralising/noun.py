@@ -106,7 +106,8 @@ class ShareRow:
 class Curve:
     """pH against bicarbonate added, shares of the equivalent dose; and how it rises as gas leaves.
 
-    rise: pressure of carbon dioxide left, atm, and pH then, at a twentieth more than that dose.
+    rise: pressure of carbon dioxide left, atm, pH then, and hours until then in still water 0.3 m
+    deep (None: never quite), at a twentieth more than that dose.
     fresh_seven and others: shares to pH 7 and 8, None out of reach. shut_atm: pressure of the gas
     over the equivalent dose in a full, shut vessel.
     """
@@ -116,7 +117,7 @@ class Curve:
     closed: tuple[float, ...]
     fresh: tuple[float, ...]
     rested: tuple[float, ...]
-    rise: tuple[tuple[float, float], ...]
+    rise: tuple[tuple[float, float, float | None], ...]
     fresh_seven: float | None
     fresh_eight: float | None
     rested_seven: float | None

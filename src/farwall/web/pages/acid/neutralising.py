@@ -34,7 +34,7 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
         ),
         "picture": ph_picture(curve),
         "why": _why(part),
-        "rise": [(_share(atm), f"{ph:.1f}") for atm, ph in curve.rise],
+        "rise": [(_share(atm), f"{ph:.1f}", _days(hours)) for atm, ph, hours in curve.rise],
         "pails": _readings(part, us=us),
         "table": [
             (
@@ -126,6 +126,13 @@ def _air(m3: float, *, us: bool) -> str:
     """Air to two figures."""
     value, unit = (m3 / M_PER_FT**3, "ft³") if us else (m3, "m³")
     return f"{float(f'{value:.2g}'):,.0f} {unit}"
+
+
+def _days(hours: float | None) -> str:
+    """Days, in still water."""
+    if hours is None:
+        return said("acid-neutralising-never")
+    return "0" if hours <= 0 else f"{hours / 24:.1f}" if hours < 240 else f"{hours / 24:.0f}"
 
 
 def _share(atm: float) -> str:

@@ -60,15 +60,19 @@ WORDS: dict[str, str] = {
     ),
     "acid-neutralising-fresh-none": "In fresh fizz pH 7 takes more bicarbonate than dissolves.",
     "acid-neutralising-rested": (
-        "With the gas gone pH 8 takes {more} % more than the dose: stir and wait, then read again. "
-        "Hours in a stirred pail, days in a still drum (our guess)."
+        "With the gas gone pH 8 takes {more} % more than the dose: stir and wait, then read again."
     ),
     "acid-neutralising-shut": (
         "Shut in, with no room over it, the gas of that dose would press {atm} atmospheres: no "
         "jug, drum or sprayer holds that."
     ),
-    "acid-neutralising-rise": "A twentieth too much, while the gas leaves",
+    "acid-neutralising-rise": (
+        "A twentieth too much, while the gas leaves: "
+        "still water a foot deep, stirring is far quicker"
+    ),
     "acid-neutralising-rise-gas": "gas left",
+    "acid-neutralising-rise-days": "days",
+    "acid-neutralising-never": "at last",
     "acid-neutralising-rise-ph": "pH",
     "acid-neutralising-bases": "pH, base beside base",
     "acid-neutralising-at-once": "dose, at once",

@@ -64,15 +64,19 @@ WORDS: dict[str, str] = {
         "Con espuma fresca, pH 7 pide más bicarbonato del que se disuelve."
     ),
     "acid-neutralising-rested": (
-        "Sin gas, pH 8 pide {more} % más que la dosis: revuelva y espere, luego lea otra vez. "
-        "Horas en una cubeta revuelta, días en un tambo quieto (estimación nuestra)."
+        "Sin gas, pH 8 pide {more} % más que la dosis: revuelva y espere, luego lea otra vez."
     ),
     "acid-neutralising-shut": (
         "Encerrado, sin aire encima, el gas de esa dosis empujaría {atm} atmósferas: ninguna "
         "garrafa, tambo ni rociadora aguanta eso."
     ),
-    "acid-neutralising-rise": "Un veinteavo de más, mientras sale el gas",
+    "acid-neutralising-rise": (
+        "Un veinteavo de más, mientras sale el gas: "
+        "agua quieta de 30 cm, revuelta es mucho más rápido"
+    ),
     "acid-neutralising-rise-gas": "gas que queda",
+    "acid-neutralising-rise-days": "días",
+    "acid-neutralising-never": "al final",
     "acid-neutralising-rise-ph": "pH",
     "acid-neutralising-bases": "pH, base junto a base",
     "acid-neutralising-at-once": "dosis, de inmediato",
