@@ -189,7 +189,7 @@ PHRASES = {
     "itself.":
     "Enjuague una parte que nunca se tiñó y lea ahí una tira: el concreto nuevo es alcalino de por "
     "sí.",
-    "{#1} drums are there, {#2} are wanted.": "Hay {#1} tambos, se necesitan {#2}.",
+    "{#1} of {#2} drums are there.": "Hay {#1} de {#2} tambos.",
     "Say where the drums stand: where a truck can pick them up full.":
     "Diga dónde están los tambos: donde un camión pueda recogerlos llenos.",
     "Nobody said what the floor under the drums bears.":

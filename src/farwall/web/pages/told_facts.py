@@ -21,6 +21,7 @@ from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
+from farwall.web.pages.forms.washing import WASHING
 from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
@@ -38,8 +39,9 @@ SCREENS: dict[str, Form] = {
     "crew": CREW,
     "first": FIRST,
     "workers": WORKERS,
+    "washing": WASHING,
 }
-_HERE = {"first": "", "workers": "way-acid"}
+_HERE = {"first": "", "workers": "way-acid", "washing": "way-acid"}
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""

@@ -53,6 +53,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/survey": LOOK, "POST /houses/{job}/survey": CHANGE,
     "GET /houses/{job}/samples": LOOK, "POST /houses/{job}/samples": CHANGE,
     "GET /houses/{job}/crew": LOOK, "POST /houses/{job}/crew": CHANGE,
+    "GET /houses/{job}/washing": LOOK, "POST /houses/{job}/washing": CHANGE,
     "GET /houses/{job}/workers": LOOK, "POST /houses/{job}/workers": CHANGE,
     "GET /houses/{job}/first": LOOK, "POST /houses/{job}/first": CHANGE,
     "GET /days": LOOK, "GET /days/state": LOOK, "GET /days/farwall.ics": LOOK,

@@ -13,6 +13,7 @@ from farwall.job.acid_day.ground import Ground
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.acid.neutralising import neutralising_shown
+from farwall.web.pages.acid.washing import washing_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
 from farwall.web.pages.shown import Kept, State
@@ -21,7 +22,7 @@ from farwall.web.session import Sessions
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
 Shown = Callable[[Ground, AcidDay], dict[str, Any]]
-SHOWN: dict[str, Shown] = {"neutralising": neutralising_shown}
+SHOWN: dict[str, Shown] = {"neutralising": neutralising_shown, "washing": washing_shown}
 """What a part's template is given under its own name, where the noun alone will not do."""
 
 
@@ -61,4 +62,7 @@ class _Acid:
 
 def ground_of(state: State) -> Ground | None:
     """What the acid day is reckoned from; None where no plan stands."""
-    return None if state.shown is None else Ground(state.shown.job, state.shown.plan)
+    shown = state.shown
+    if shown is None:
+        return None
+    return Ground(shown.job, shown.plan, story=shown.went.story if shown.went else None)
