@@ -35,9 +35,9 @@ PHRASES = {
     "Scrub every ft² again, not only a rinse.": "Talle otra vez cada ft², no solo enjuague.",
     "Rinse again with changed water, vacuum it up.":
     "Enjuague otra vez con agua cambiada y aspírela.",
-    "Do not rinse on. Rinse a patch that was never stained the same way, read a strip there and "
-    "enter it.":
-    "No siga enjuagando. Enjuague igual una parte que nunca se tiñó, lea ahí una tira y anótela.",
+    "Do not rinse on.": "No siga enjuagando.",
+    "Rinse a patch that was never stained the same way, read a strip there and enter it.":
+    "Enjuague igual una parte que nunca se tiñó, lea ahí una tira y anótela.",
     "Read the strips that are missing, before the floor drains.":
     "Lea las tiras que faltan, antes de que escurra el piso.",
     "Wipe a damp white rag firmly over several ft² and enter it.":
@@ -49,13 +49,16 @@ PHRASES = {
     "Neutralise, scrub and rinse.": "Neutralice, talle y enjuague.",
     "Do not rinse on: the sealer's sheet bears it.":
     "No siga enjuagando: la hoja del sellador lo admite.",
-    "Do not rinse on: this sealer's sheet does not bear it. Ask its maker, wait, or take another "
-    "sealer.":
-    "No siga enjuagando: la hoja de este sellador no lo admite. Pregunte al fabricante, espere o "
-    "use otro sellador.",
+    "Do not rinse on: this sealer's sheet does not bear it.":
+    "No siga enjuagando: la hoja de este sellador no lo admite.",
+    "Ask its maker, wait, or take another sealer.":
+    "Pregunte al fabricante, espere o use otro sellador.",
     "Do not rinse on: read on the sealer's sheet which pH it bears.":
     "No siga enjuagando: lea en la hoja del sellador qué pH admite.",
     "About 1 more rinse.": "Falta como 1 enjuague.",
+    "About 1 rinse.": "Como 1 enjuague.", "About {#1} rinses.": "Como {#1} enjuagues.",
+    "About 1 rinse, {#1} to {#2}.": "Como 1 enjuague, de {#1} a {#2}.",
+    "About {#1} rinses, {#2} to {#3}.": "Como {#1} enjuagues, de {#2} a {#3}.",
     "About {#1} more rinses.": "Faltan como {#1} enjuagues.",
     "About 1 more rinse, {#1} to {#2}.": "Falta como 1 enjuague, de {#1} a {#2}.",
     "About {#1} more rinses, {#2} to {#3}.": "Faltan como {#1} enjuagues, de {#2} a {#3}.",

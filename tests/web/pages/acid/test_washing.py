@@ -55,7 +55,7 @@ def test_the_page_tells_order_water_and_what_is_still_to_be_told(office):
     text = office.get("/houses/two/acid").text
     for told in (
         "Begin ", "All rinses: likely", "Before the first pail", "/houses/two/washing",
-        "Read a strip in the tap water first", "About 4 more rinses, 3 to 6.",
+        "Read a strip in the tap water first", "About 4 rinses, 3 to 6.",
     ):  # fmt: skip
         assert told in text
     assert "After rinse" not in text
