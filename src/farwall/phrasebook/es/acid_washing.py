@@ -95,7 +95,7 @@ PHRASES = {
     "El piso enjuagado marca pH {#1} y su trapo sale limpio.",
     "The tap reads {#1}.": "La llave marca {#1}.",
     "washed first": "primero", "back out this way": "salga por aquí",
-    "rinse": "enjuague", "rag": "trapo", "powder": "polvo", "no powder": "sin polvo",
+    "each rinse": "enjuague", "rag": "trapo", "powder": "polvo", "no powder": "sin polvo",
     "next day, dry": "al otro día, seco",
     "pH right after the rinse, before it drains. Rag: clean, grey or coloured. Tick what is done.":
     "pH justo después del enjuague, antes de que escurra. Trapo: limpio, gris o con color. Marque "
@@ -131,7 +131,7 @@ PHRASES = {
     "agua con bicarbonato, de 2 a 4 cucharadas por galón (7 a 15 g/L)",
     "soda ash water, as its sheet says": "agua con carbonato de sodio, como diga su hoja",
     "ammonia water, as its sheet says, windows open":
-    "agua con amoniaco, como diga su hoja, ventanas abiertas",
+    "agua con amoníaco, como diga su hoja, ventanas abiertas",
     "lime water, as its sheet says": "agua de cal, como diga su hoja",
     "Scrub every ft²: two passes, the second across the first, the same everywhere.":
     "Talle cada ft²: dos pasadas, la segunda cruzada, iguales en todas partes.",
@@ -162,14 +162,14 @@ PHRASES = {
     "Las extensiones cuelgan o van detrás de usted, nunca por el agua.",
     "Respirator until the powder is vacuumed and wetted; gloves, goggles and boots to the last "
     "rinse.":
-    "Respirador hasta que el polvo esté aspirado y mojado; guantes, goggles y botas hasta el "
+    "Respirador hasta que el polvo esté aspirado y mojado; guantes, gafas cerradas y botas hasta el "
     "último enjuague.",
     "Dirty water burns eyes: eyewash within 10 s.":
     "El agua sucia quema los ojos: lavaojos a 10 s.",
     "No ammonia where bleach was or chlorine smells; no vinegar: it is an acid.":
-    "Nada de amoniaco donde hubo cloro o huele a cloro; nada de vinagre: es un ácido.",
+    "Nada de amoníaco donde hubo cloro o huele a cloro; nada de vinagre: es un ácido.",
     "Rinse water goes into the drums, never to the street, storm drain, soil or septic.":
-    "El agua de enjuague va a los tambos, nunca a la calle, alcantarilla pluvial, suelo o fosa "
+    "El agua de enjuague va a los tambos, nunca a la calle, drenaje pluvial, suelo o fosa "
     "séptica.",
     "Lids vented while it still fizzes.": "Tapas con respiro mientras burbujee.",
     "A full drum is never moved by one person: fill it where it is picked up.":

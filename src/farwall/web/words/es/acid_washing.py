@@ -53,7 +53,7 @@ WORDS: dict[str, str] = {
     "name-van-load": "Lo que lleva la camioneta",
     "pick-base-bicarbonate": "bicarbonato",
     "pick-base-soda-ash": "carbonato de sodio",
-    "pick-base-ammonia-water": "agua con amoniaco",
+    "pick-base-ammonia-water": "agua con amoníaco",
     "pick-base-lime": "cal",
     "pick-ground_fault-yes": "tiene",
     "pick-ground_fault-no": "no tiene",
@@ -67,7 +67,7 @@ WORDS: dict[str, str] = {
     "unit-kg": "kg",
     "unit-lb-ft2": "lb/ft²",
     "unit-kg-m2": "kg/m²",
-    "help-wash-base": "Lo seguro es bicarbonato, de 2 a 4 cucharadas por galón. Amoniaco solo con "
+    "help-wash-base": "Lo seguro es bicarbonato, de 2 a 4 cucharadas por galón. Amoníaco solo con "
     "ventanas abiertas y nunca donde hubo cloro. El vinagre es un ácido: no neutraliza nada.",
     "help-wash-tap": "El piso enjuagado se compara con la llave, a no más de 1, y de 7 a 9.",
     "help-wash-bare": "El concreto nuevo es alcalino de por sí. Sin esta lectura, un pH alto con "
