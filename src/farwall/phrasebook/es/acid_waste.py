@@ -284,7 +284,7 @@ PHRASES = {
     "only as written below": "solo como se anota abajo",
     "no": "no",
     "where, when, how": "dónde, cuándo, cómo",
-    "name": "nombre",
+    "your name": "su nombre",
     "office": "oficina",
     "valid until": "válido hasta",
     "phone": "teléfono",
