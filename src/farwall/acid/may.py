@@ -11,8 +11,8 @@ from farwall.facts.workers import Duty, Worker
 
 Word = Literal["may", "not yet", "nobody told"]
 VERBS: dict[Duty, str] = {
-    "mixes": "mix", "sprays": "spray", "helps": "help", "scrubs": "scrub", "seals": "seal",
-    "stands by": "stand by",
+    "mixes": "mix stain", "sprays": "spray stain", "helps": "help inside",
+    "scrubs": "scrub the floor", "seals": "lay sealer", "stands by": "stand by outside",
 }  # fmt: skip
 """What a person may or may not do."""
 

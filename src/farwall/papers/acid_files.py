@@ -8,11 +8,14 @@ from farwall.facts.plain import plain
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.sheet import cards_pdf
+from farwall.papers.acid.people_sheet import keep_out_pdf, people_pdf
 from farwall.papers.json_text import json_text
 
 Maker = Callable[[Ground, AcidDay], bytes]
 PAPERS: dict[str, Maker] = {
     "cards.pdf": cards_pdf,
+    "people.pdf": people_pdf,
+    "keep-out.pdf": keep_out_pdf,
 }
 """File name to maker, in the order in which they are needed; the screens hand out the same."""
 

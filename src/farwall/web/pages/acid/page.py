@@ -12,6 +12,7 @@ from farwall.job.acid_day import AcidDay, acid_day
 from farwall.job.acid_day.ground import Ground
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.acid.people import people_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
 from farwall.web.pages.shown import Kept, State
@@ -20,7 +21,7 @@ from farwall.web.session import Sessions
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
 Shown = Callable[[Ground, AcidDay], dict[str, Any]]
-SHOWN: dict[str, Shown] = {}
+SHOWN: dict[str, Shown] = {"people": people_shown}
 """What a part's template is given under its own name, where the noun alone will not do."""
 
 

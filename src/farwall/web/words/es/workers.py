@@ -18,8 +18,8 @@ WORDS = {
     "s-respirator": "Respirador: {respirator}, prueba de ajuste con él el {fit-tested}, visto "
     "bueno médico del {cleared}; su orilla {shaven}.",
     "s-cartridge": "Cartuchos {marking}: gas ácido {acid-gas}, P100 {p100}, amoníaco {ammonia}.",
-    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, {used} de "
-    "ellos antes de esta obra.",
+    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, "
+    "{used} de ellos antes de esta obra.",
     "s-worn": "Guantes: {gloves}. Gafas cerradas y careta {goggles}, delantal para ácido {apron}, "
     "botas de hule {boots}.",
     "s-trained": "Repasó hoja, tarjetas y lavaojos el {trained}.",
@@ -31,7 +31,7 @@ WORDS = {
     "s-address": "Dígale a quien venga: {address}.",
     "s-eyewash-at": "El lavaojos está aquí: {eyewash-at}.",
     "s-looks": "A quien rocía se le va a ver cada {look-in}.",
-    "effect-look-in": "Si queda vacío se toman cada 15 minutos: suposición nuestra.",
+    "effect-look-in": "Si queda vacío se toman cada 15 minutos: estimación nuestra.",
     "name-worker": "Nombre",
     "name-duties": "Lo que hace la persona",
     "name-respirator": "Respirador",
