@@ -45,7 +45,7 @@ _WHY = {
 }  # fmt: skip
 
 _DAY = {
-    "mix stain": "mezclar tinte",
+    "mix a batch": "hacer la mezcla",
     "spray stain": "rociar tinte",
     "help inside": "ayudar adentro",
     "scrub the floor": "tallar el piso",
@@ -160,7 +160,9 @@ _GO = {
 
 _LIVE = {
     "look in on {@1}, and enter looked-in": "vaya a ver a {@1}, y anote que fue",
-    "the sprayer": "quien rocía",
+    "look in on the sprayer, and enter looked-in": "vaya a ver a quien rocía, y anote que fue",
+    "Nobody is entered to have looked in on the sprayer since {#1}, {#2}.":
+    "No hay anotado que alguien fuera a ver a quien rocía desde las {#1}, {#2}.",
     "cartridges of {@1}: {#2} left": "cartuchos de {@1}: quedan {#2}",
     "cartridges of {@1} are at the end of their schedule: a new pair":
     "los cartuchos de {@1} llegan al final de su calendario: un par nuevo",
@@ -180,7 +182,7 @@ _LIVE = {
     "Salga en la próxima línea de parada y ponga un par nuevo; si huele o sabe: salga ya.",
     "The eyewash is short of what is wanted: {1}.": "Al lavaojos le falta: {1}.",
     "it takes {#1} to reach it, and {*2} are wanted": "se tarda {#1} en llegar, y se piden {*2}",
-    "it gives {#1} ({#2}) a minute, not {#3} ({#4})": "da {#1} ({#2}) por minuto, no {#3} ({#4})",
+    "it gives {#1} a minute, not {#2}": "da {#1} por minuto, no {#2}",
     "Move it or mend it before a jug is opened.": "Muévalo o arréglelo antes de abrir una garrafa.",
     "Others were let in before a rinse was entered.":
     "Entraron otros antes de que se anotara un enjuague.",

@@ -30,7 +30,10 @@ def people_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
             ],
             "asks": [told(one) for one in people.warnings],
             "every": every_line(people),
-            "looks": look_lines(people, plan, clock),
+            "looks": [
+                (head, [*times[:-1], f"{times[-1]} {told('out')}"] if times else [])
+                for head, times in look_lines(people, plan, clock)
+            ],
             "eyewash": told(EYEWASH),
             "keep_out": keep_out_lines(people, clock),
             "aid": [(told(one.harm), told(one.do)) for one in people.first_aid],
