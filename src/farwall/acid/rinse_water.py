@@ -50,14 +50,17 @@ def rinse_water(area_m2: float, *, l_per_m2: float | None = None) -> RinseWater:
     rank, source = (
         (Rank.MEASURED, "told in the job") if told else (Rank.PRACTICE, "common-practice")
     )
-    rinses = [area_m2 * one for one in per_m2]
-    scrub = [area_m2 * one for one in SCRUB_L_M2]
-    both = [a + b for a, b in zip(rinses, scrub, strict=True)]
+    both = tuple(a + b for a, b in zip(per_m2, SCRUB_L_M2, strict=True))
     return RinseWater(
-        Span(*rinses, rank, source),
-        Span(*scrub, Rank.GUESS, "house-guess"),
-        Span(*both, Rank.GUESS, f"{source}, house-guess"),
+        _span(area_m2, per_m2, rank, source),
+        _span(area_m2, SCRUB_L_M2, Rank.GUESS, "house-guess"),
+        _span(area_m2, both, Rank.GUESS, f"{source}, house-guess"),
     )
+
+
+def _span(area_m2: float, per_m2: tuple[float, ...], rank: Rank, source: str) -> Span:
+    low, likely, high = (area_m2 * one for one in per_m2)
+    return Span(low, likely, high, rank, source)
 
 
 @dataclass(frozen=True)
@@ -91,7 +94,7 @@ def drums_for(
 ) -> DrumNeed:
     """Drums for an amount of water. litres: 0 or more; fill: share of `size_l`, 0 to 1.
 
-    The spare takes what was scrubbed up, and what a floor asks beyond the likely. Weight is of
+    The spare is for what a floor asks beyond the likely. Weight is of
     the drum as filled; `under_kg_m2` that on the disc it stands on, its width going with the cube
     root of its size.
     """

@@ -5,29 +5,33 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from farwall.acid.masses import molar_mass_g_mol
+from farwall.acid.masses import WATER_G_MOL, molar_mass_g_mol
 from farwall.facts.contents import Content
 
 
 @dataclass(frozen=True)
 class Taking:
-    """g/mol of a substance, and moles of base that one of it takes by pH 8: least and most."""
+    """g/mol of a dry substance, and moles of base that one of it takes by pH 8: least and most.
+
+    waters: of its crystals as commonly sold; a sheet may mean these, so the low end counts them.
+    """
 
     g_mol: float
     least: float
     most: float
+    waters: int = 0
 
 
 TAKES: dict[str, Taking] = {
-    "iron(II) chloride": Taking(molar_mass_g_mol(Fe=1, Cl=2), 0, 3),
-    "iron(III) chloride": Taking(molar_mass_g_mol(Fe=1, Cl=3), 3, 3),
-    "manganese(II) chloride": Taking(molar_mass_g_mol(Mn=1, Cl=2), 0, 2),
-    "copper(II) chloride": Taking(molar_mass_g_mol(Cu=1, Cl=2), 1.5, 2),
-    "copper(II) sulfate": Taking(molar_mass_g_mol(Cu=1, S=1, O=4), 1.5, 2),
-    "chromium(III) chloride": Taking(molar_mass_g_mol(Cr=1, Cl=3), 3, 3),
-    "sodium dichromate": Taking(molar_mass_g_mol(Na=2, Cr=2, O=7), 2, 2),
+    "iron(II) chloride": Taking(molar_mass_g_mol(Fe=1, Cl=2), 0, 3, 4),
+    "iron(III) chloride": Taking(molar_mass_g_mol(Fe=1, Cl=3), 3, 3, 6),
+    "manganese(II) chloride": Taking(molar_mass_g_mol(Mn=1, Cl=2), 0, 2, 4),
+    "copper(II) chloride": Taking(molar_mass_g_mol(Cu=1, Cl=2), 1.5, 2, 2),
+    "copper(II) sulfate": Taking(molar_mass_g_mol(Cu=1, S=1, O=4), 1.5, 2, 5),
+    "chromium(III) chloride": Taking(molar_mass_g_mol(Cr=1, Cl=3), 3, 3, 6),
+    "sodium dichromate": Taking(molar_mass_g_mol(Na=2, Cr=2, O=7), 2, 2, 2),
     "potassium dichromate": Taking(molar_mass_g_mol(K=2, Cr=2, O=7), 2, 2),
-    "calcium chloride": Taking(molar_mass_g_mol(Ca=1, Cl=2), 0, 2),
+    "calcium chloride": Taking(molar_mass_g_mol(Ca=1, Cl=2), 0, 2, 2),
     "ammonium chloride": Taking(molar_mass_g_mol(N=1, H=4, Cl=1), 0, 0.1),
     "phosphoric acid": Taking(molar_mass_g_mol(H=3, P=1, O=4), 1, 2),
     "nitric acid": Taking(molar_mass_g_mol(H=1, N=1, O=3), 1, 1),
@@ -63,7 +67,7 @@ def salts_taken(contents: Iterable[Content], density_kg_l: tuple[float, float]) 
             continue
         if share_high is None:
             missing.append(f"{one.substance} above {top:g} %")
-        per_kg = 10 / taking.g_mol
-        low += (share_low or 0.0) * per_kg * taking.least * density_kg_l[0]
-        high += top * per_kg * taking.most * density_kg_l[1]
+        crystals = taking.g_mol + taking.waters * WATER_G_MOL
+        low += (share_low or 0.0) * 10 / crystals * taking.least * density_kg_l[0]
+        high += top * 10 / taking.g_mol * taking.most * density_kg_l[1]
     return SaltsTaken(low, high, tuple(missing))

@@ -17,8 +17,6 @@ Substance = Literal[
 ]  # fmt: skip
 """Hydrochloric acid itself is told by `Stain.hcl_percent_low` and `_high`."""
 
-CHROMATES: frozenset[Substance] = frozenset({"sodium dichromate", "potassium dichromate"})
-
 
 @dataclass(frozen=True)
 class Content:
@@ -30,3 +28,21 @@ class Content:
     substance: Substance
     mass_percent_low: _Percent | None = None
     mass_percent_high: _Percent | None = None
+
+
+CHROMATES: frozenset[Substance] = frozenset({"sodium dichromate", "potassium dichromate"})
+"""Salts of hexavalent chromium; chromium(III) chloride is none."""
+OXIDISERS: frozenset[Substance] = frozenset({"nitric acid", "hydrogen peroxide", "other oxidiser"})
+"""What makes chlorine of hydrochloric acid, beside the chromates."""
+
+
+def names_one(
+    *, told: bool | None, contents: tuple[Content, ...], kind: frozenset[Substance]
+) -> bool | None:
+    """Whether a sheet names one of a kind: told so, or listed. None where neither says.
+
+    A list without it is no proof: section 3 may leave out what stands below its limits.
+    """
+    if any(content.substance in kind for content in contents):
+        return True
+    return told

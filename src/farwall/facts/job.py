@@ -13,7 +13,7 @@ from typing import Annotated, Literal
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.facts.checks import Morning, Readiness, Watch
-from farwall.facts.contents import CHROMATES, Content
+from farwall.facts.contents import CHROMATES, OXIDISERS, Content, names_one
 from farwall.facts.discharge import Discharge
 from farwall.facts.materials import Material
 from farwall.facts.sealer import Sealer
@@ -191,8 +191,12 @@ class Stain:
         A listed dichromate wins over a word that says no. None where nobody told: a list without
         one is no answer, for lists leave things out.
         """
-        listed = any(one.substance in CHROMATES for one in self.contents)
-        return True if listed else self.chromate
+        return names_one(told=self.chromate, contents=self.contents, kind=CHROMATES)
+
+    @property
+    def names_oxidiser(self) -> bool | None:
+        """Whether its sheet names another oxidiser, by that word or in its list; as chromate."""
+        return names_one(told=self.oxidiser, contents=self.contents, kind=OXIDISERS)
 
 
 @dataclass(frozen=True)

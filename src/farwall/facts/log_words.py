@@ -44,6 +44,9 @@ class Word:
 TISSUE = ("hangs straight", "stirs", "leans", "flutters", "streams")
 """What a strip of tissue held a hand over the floor does; `air.beside` has the air of each."""
 
+WASTE_WAYS = ("kept in the drum", "sewer", "hauled", "treatment works")
+"""Where the water of a drum is or goes; a storm drain, soil or a septic tank are no ways."""
+
 _FIELD = Carried("field", "field", "the field")
 _BAND = Carried("band", "band", "the band")
 _COAT = Carried("coat", "coat", "the coat")
@@ -132,6 +135,26 @@ WORDS: dict[str, Word] = {
             Carried("ph", "ph", "of the rinse water"),
             Carried("rag", "choice", "the white rag", ("clean", "grey", "coloured")),
             Carried("round", "count", "which rinse"), _ROOM, _LITRES,
+        )),
+        Word("scrubbed", "the floor was scrubbed", (), (
+            Carried("passes", "count", "how many times over all of it"), _ROOM, _LITRES,
+        )),
+        Word("vacuumed", "the water was taken up", (), (_ROOM, _LITRES)),
+        Word("strip-read", "a pH strip was read", (
+            Carried("of", "choice", "of what", ("rinse water", "tap", "unstained patch")),
+            Carried("ph", "ph", "what it read"),
+        ), (_ROOM, _WHERE)),
+        Word("dry-swiped", "a dry dark glove was wiped over the dry floor", (
+            Carried("powder", "yes", "whether powder came off"),
+        ), (_ROOM,)),
+        Word("waste", "where the waste water of a drum is, or where it went", (
+            Carried("drum", "text", "which drum, by its number or name"), _LITRES,
+            Carried("way", "choice", "where to", WASTE_WAYS),
+        ), (
+            Carried("ph_before", "ph", "pH before it was neutralised"),
+            Carried("ph", "ph", "pH after"),
+            Carried("who", "text", "who said yes: name and office"),
+            Carried("manifest", "text", "number of the manifest or receipt"), _NOTE,
         )),
         Word("sealed", "a coat of sealer is down", (), (
             Carried("round", "count", "which coat of it"), _LITRES, _ROOM, _SLAB,

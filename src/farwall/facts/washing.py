@@ -31,7 +31,7 @@ class Washing:
 
     `unstained_ph`: the same rinse on a patch that was never stained, for new concrete is
     alkaline by itself. `floor_load_kg_m2`, `van_load_kg`: what may stand on a square metre
-    there, what the van may carry.
+    there, what the van may carry. `water_from`: where clean water is drawn.
     """
 
     base: Base | None = None
@@ -46,3 +46,4 @@ class Washing:
     van_load_kg: _Positive | None = None
     floor_load_kg_m2: _Positive | None = None
     upstairs: bool | None = None
+    water_from: Annotated[str, MaxLen(120)] = ""

@@ -16,8 +16,8 @@ ALWAYS = (
         "into an acid tub."
     ),
     (
-        "Goggles and face shield, chemical gloves, sleeves, boots; respirator for acid gas and "
-        "mist, fit-tested. Air moves out of the house, without a jet on the wet edge."
+        "Goggles and face shield, chemical gloves, sleeves, boots; a fit-tested respirator with "
+        "acid-gas and P100 cartridges. Air moves out of the house, without a jet on the wet edge."
     ),
     "Eyewash within 10 seconds, 15 minutes of water at 0.4 gpm (1.5 L/min) or more.",
     "Nobody works alone: a second adult stays within call.",
@@ -37,6 +37,10 @@ CHROMATE_DAY = tuple(one.says for one in CHANGES if one.key in {"hygiene", "vacu
 UNKNOWN_SHEET = (
     "Nothing was entered from the sheet of {stain}: read it before mixing, above all for "
     "chromate, strength and what it must not meet."
+)
+OXIDISER = (
+    "The stain's sheet names an oxidiser: no acid is added, for together they give off chlorine; "
+    "nothing that its sheet does not name may meet it."
 )
 ADDED_ACID = (
     "Acid is added to the mix of {coat}: the maker's sheet does not cover it, sample it first, "
@@ -63,6 +67,8 @@ def cautions_for(settled: SettledJob) -> tuple[str, ...]:
     ]
     if any(stain.names_chromate for stain in settled.stains):
         found += [CHROMATE, *CHROMATE_DAY]
+    if any(stain.names_oxidiser for stain in settled.stains):
+        found.append(OXIDISER)
     if unread:
         found.append(UNKNOWN_SHEET.format(stain=" and ".join(unread)))
     found.extend(

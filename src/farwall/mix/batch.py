@@ -36,7 +36,13 @@ ADDED_ACID_WARNINGS = (
 )
 
 CHROMATE_UNKNOWN = (
-    "Whether the stain holds chromate was not told. Read its sheet: with chromate no acid is added."
+    "Whether the stain holds chromate was not told. Read its sheet: with chromate no acid is "
+    "added. Until its sheet was entered the gate refuses the pour."
+)
+
+OXIDISER_UNKNOWN = (
+    "Whether the stain holds an oxidiser was not told. Read its sheet: with one, added acid gives "
+    "off chlorine."
 )
 
 
@@ -75,6 +81,7 @@ def make_batch(
     stain_hcl_percent: tuple[float, float] | None = None,
     stain_density_kg_l: float | None = None,
     chromate: bool | None = None,
+    oxidiser: bool | None = None,
     where: str = "batch",
 ) -> Batch:
     """Stain, water and acid of one batch [L].
@@ -86,14 +93,15 @@ def make_batch(
     the batch is not known and stays None.
 
     Raises Refused when both or neither amount is given, when an amount is
-    not above 0, and for added acid where the sheet names chromate.
+    not above 0, and for added acid where the sheet names chromate or another
+    oxidiser.
     Added acid is common practice of some, with no source [common-practice].
     """
     if (total_l is None) == (stain_l is None):
         what = "Give either the total or the stain, one of the two."
         raise Refused(Mistake(where, what, "The cut gives the other one."))
-    if acid_ml_per_l > 0 and chromate:
-        raise Refused(no_acid_with_chromate(where))
+    if acid_ml_per_l > 0 and (told := no_added_acid(where, chromate=chromate, oxidiser=oxidiser)):
+        raise Refused(*told)
     given = total_l if total_l is not None else stain_l
     if given is None or not 0 < given < float("inf"):
         raise Refused(Mistake(where, f"{given} L is no amount to mix.", "Give more than 0."))
@@ -101,10 +109,22 @@ def make_batch(
     water = stain * cut.water / cut.stain
     acid = (stain + water) * acid_ml_per_l / 1000
     low, high = _strength(stain, water, acid, stain_hcl_percent, stain_density_kg_l)
-    warnings = ADDED_ACID_WARNINGS if acid > 0 else ()
-    if acid > 0 and chromate is None:
-        warnings = (*warnings, CHROMATE_UNKNOWN)
+    warnings = added_acid_warnings(chromate=chromate, oxidiser=oxidiser) if acid > 0 else ()
     return Batch(cut, stain, water, acid, low, high, warnings)
+
+
+def added_acid_warnings(*, chromate: bool | None, oxidiser: bool | None) -> tuple[str, ...]:
+    """The three that stand with every added acid, and what nobody told of the sheet."""
+    unknown = ((CHROMATE_UNKNOWN, chromate), (OXIDISER_UNKNOWN, oxidiser))
+    return (*ADDED_ACID_WARNINGS, *(words for words, told in unknown if told is None))
+
+
+def no_added_acid(
+    where: str, *, chromate: bool | None, oxidiser: bool | None
+) -> tuple[Mistake, ...]:
+    """Why no acid is added, every reason at once; empty where the sheet names neither."""
+    told = ((no_acid_with_chromate, chromate), (no_acid_with_oxidiser, oxidiser))
+    return tuple(mistake(where) for mistake, so in told if so)
 
 
 def no_acid_with_chromate(where: str) -> Mistake:
@@ -112,6 +132,16 @@ def no_acid_with_chromate(where: str) -> Mistake:
     return Mistake(
         where,
         "No acid is added to a stain whose sheet names chromate.",
+        "Open the slab by sanding instead, on a sample first; the sheet of the stain wins.",
+    )
+
+
+def no_acid_with_oxidiser(where: str) -> Mistake:
+    """The refusal of added acid to a stain with another oxidiser."""
+    return Mistake(
+        where,
+        "No acid is added to a stain whose sheet names an oxidiser: together they give off "
+        "chlorine.",
         "Open the slab by sanding instead, on a sample first; the sheet of the stain wins.",
     )
 

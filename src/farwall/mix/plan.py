@@ -227,6 +227,7 @@ def _batch(coat: SettledCoat, total_l: float) -> Batch:
         stain_hcl_percent=None if low is None or high is None else (low, high),
         stain_density_kg_l=coat.stain.density_kg_l,
         chromate=coat.stain.names_chromate,
+        oxidiser=coat.stain.names_oxidiser,
         where=f"coats.{coat.id}.added_acid_fl_oz_per_gal",
     )
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from importlib import import_module
 from math import isfinite
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
+from farwall.readers.asked_beside import asks_beside
 from farwall.readers.hints import Hints, with_scale
 from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
 from farwall.readers.last_look import looked_over
@@ -70,7 +72,8 @@ def reading_in(data: bytes, hints: Hints) -> Reading:
             read = getattr(import_module(kind.module), kind.reader)
             told = {"hints": hints} if kind.hinted else {"scale_m_per_unit": hints.scale_m_per_unit}
             reading: Reading = read(data, **told)
-            return looked_over(reading, torn_notes(data, reading.format))
+            reading = looked_over(reading, torn_notes(data, reading.format))
+            return replace(reading, asks=(*reading.asks, *asks_beside(reading)))
     if root_name(data) in _IFC_XML:
         what, remedy = "This is IFC in XML.", "Save the model as a plain .ifc file."
         raise Refused(Mistake("", what, f"{remedy} {CAN_READ}"))

@@ -11,15 +11,14 @@ from collections.abc import Iterator
 from decimal import Decimal, InvalidOperation
 
 from farwall.errors import Mistake, Refused
-from farwall.facts.contents import CHROMATES
 from farwall.facts.defaults import DEFAULT_CUTS, DEFAULT_STAINS
-from farwall.mix.batch import no_acid_with_chromate
 from farwall.mix.cut import parse_cut
 from farwall.readers.discharge_sense import discharge_mistakes
 from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.people_sense import people_mistakes
 from farwall.readers.shape import did_you_mean
+from farwall.readers.stain_sense import stain_mistakes
 from farwall.readers.sun_sense import sun_mistakes
 from farwall.readers.wording import shown
 
@@ -41,7 +40,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_seen(raw),
         *_survey(raw),
         *asked_mistakes(raw),
-        *_stains(raw),
+        *stain_mistakes(raw),
         *_prices(raw),
         *_order(raw),
         *_start(raw),
@@ -167,11 +166,7 @@ def _exits(raw: dict[str, object]) -> Iterator[Mistake]:
 
 def _coats(raw: dict[str, object]) -> Iterator[Mistake]:
     known = _stain_ids(raw)
-    chromate = {_text(row, "id") for _, row in rows(raw, "stains") if _names_chromate(row)}
     for place, row in rows(raw, "coats"):
-        acid = row.get("added_acid_fl_oz_per_gal")
-        if isinstance(acid, int | float) and acid > 0 and _text(row, "stain") in chromate:
-            yield no_acid_with_chromate(place_text(place))
         if (stain := _text(row, "stain")) is not None:
             yield from _unknown((*place, "stain"), "stain", stain, known)
         elif row.get("stain") == "":
@@ -182,11 +177,6 @@ def _coats(raw: dict[str, object]) -> Iterator[Mistake]:
                 parse_cut(cut, where=place_text((*place, "cut")))
             except Refused as refusal:
                 yield from refusal.mistakes
-
-
-def _names_chromate(stain: dict[str, object]) -> bool:
-    listed = {row.get("substance") for _, row in rows(stain, "contents")}
-    return stain.get("chromate") is True or bool(listed & CHROMATES)
 
 
 def _samples(raw: dict[str, object]) -> Iterator[Mistake]:
@@ -211,14 +201,6 @@ def _survey(raw: dict[str, object]) -> Iterator[Mistake]:
     known = _named(raw, "floor", "rooms")
     for name in found if isinstance(found, dict) else ():
         yield from _unknown(("survey", "rooms", name), "room", name, known)
-
-
-def _stains(raw: dict[str, object]) -> Iterator[Mistake]:
-    for place, row in rows(raw, "stains"):
-        low, high = row.get("hcl_percent_low"), row.get("hcl_percent_high")
-        if isinstance(low, int | float) and isinstance(high, int | float) and low > high:
-            said = f"The low share of acid ({low:g} %) is above the high one ({high:g} %)."
-            yield Mistake(place_text(place), said, "Read the sheet again; swap them.")
 
 
 def _prices(raw: dict[str, object]) -> Iterator[Mistake]:

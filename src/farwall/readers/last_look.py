@@ -86,8 +86,8 @@ def _asked(reading: Reading) -> Reading:
     asked = {note.code for note in reading.asks}
     if not reading.floor.rooms and "tracing" not in asked:
         what = "No room of it could be kept. Trace the rooms by hand."
-        return replace(reading, asks=(*reading.asks, Note("tracing", what)))
+        return replace(reading, asks=(Note("tracing", what), *reading.asks))
     if reading.floor.rooms and not reading.exits and "way-out" not in asked:
         what = "No way out is left. Say which opening leads outside."
-        return replace(reading, asks=(*reading.asks, Note("way-out", what)))
+        return replace(reading, asks=(Note("way-out", what), *reading.asks))
     return reading

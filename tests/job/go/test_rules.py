@@ -228,7 +228,9 @@ CASES = [
             ("watch", Watch, "liquids", "poured", ("bleach",), ("water",), "no"),
             ("watch", Watch, "liquids", "poured", ("ammonia",), (), "no"),
             ("watch", Watch, "liquids", "poured", ("unknown",), (), "no"),
-            ("watch", Watch, "liquids", "poured", ("muriatic acid",), (), "go with"),
+            # Nobody told whether the stand-in stains hold an oxidiser: unknown means refused.
+            ("watch", Watch, "liquids", "poured", ("muriatic acid",), (), "no"),
+            ("watch", Watch, "liquids", "poured", ("another stain",), (), "no"),
         )
         for told, word in ((bad, worst), (good, None if rule == "liquids" else "go"))
     ],
@@ -236,6 +238,8 @@ CASES = [
     ("drums", replace(surveyed(waste="sewer in writing"), readiness=Readiness(drums_allowed=False)),
      "go with"),
     ("liquids", with_parts(stains=(Stain("sand", chromate=True),),
+                           watch=Watch(poured=("muriatic acid",))), "no"),
+    ("liquids", with_parts(stains=(Stain("sand", chromate=False, oxidiser=True),),
                            watch=Watch(poured=("muriatic acid",))), "no"),
     ("second adult", with_parts(crew=Crew(second_adult=False)), "no"),
     ("second adult", with_parts(crew=Crew(second_adult=False, helper=True)), None),
@@ -249,6 +253,12 @@ CASES = [
     ("people", replace(crew_of(), starts_at=None), None),
     ("people", GOOD, None),
     ("people", with_parts(readiness=Readiness(water=True)), "ask"),
+    ("liquids", with_parts(stains=(Stain("sand", chromate=False),),
+                           watch=Watch(poured=("muriatic acid",))), "no"),
+    ("liquids", with_parts(stains=(Stain("sand", chromate=False, oxidiser=False),),
+                           watch=Watch(poured=("muriatic acid",))), "go with"),
+    ("liquids", with_parts(stains=(Stain("sand", chromate=False, oxidiser=False),),
+                           watch=Watch(poured=("muriatic acid", "bleach"))), "no"),
     # By hand: 3 m² a minute at 5 m²/L asks 0.6 L a minute of the tip.
     ("tip flow", with_parts(morning=Morning(tip_l_min=0.59)), "go with"),
     ("tip flow", with_parts(morning=Morning(tip_l_min=0.67)), "go with"),

@@ -47,7 +47,7 @@ def test_refusals_of_ph(raw, what):
         ({"base": "NaHCO3", "acid_gal": 1}, "strength of the acid"),
         ({"base": "NaHCO3", "hcl_kg": 1, "baume": 20}, "Leave it out"),
         ({"base": "NaHCO3"}, "start from"),
-        ({"base": "NaHCO3", "acid_gal": 1, "baume": 30}, "at most 22"),
+        ({"base": "NaHCO3", "acid_gal": 1, "baume": 30}, "at most 23.5"),
     ],
 )
 def test_refusals_of_neutraliser(raw, what):

@@ -131,6 +131,8 @@ def test_added_acid_comes_with_its_warnings_and_never_with_chromate():
         assert part in text
     with pytest.raises(Refused, match="chromate"):
         reckon("batch", cut="1:1", stain_gal=2, acid_fl_oz_per_gal=8, chromate="yes")
+    with pytest.raises(Refused, match="chlorine"):
+        reckon("batch", cut="1:1", stain_gal=2, acid_fl_oz_per_gal=8, oxidiser="yes")
 
 
 @pytest.mark.parametrize(

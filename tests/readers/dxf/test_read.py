@@ -80,6 +80,12 @@ def test_stated_sizes_overrule_the_header(house: House, unit: str, header: str) 
         assert stated.area_m2 == pytest.approx(room.polygon.shape.area, rel=0.02)  # to the cm
 
 
+def asked(reading: Reading) -> list[str]:
+    """Codes of what is asked, but for north, windows and water, which no drawing here tells."""
+    codes = [note.code for note in reading.asks]
+    return [code for code in codes if code not in {"north", "windows", "water"}]
+
+
 def test_the_same_file_gives_the_same_ids() -> None:
     data = drawn(_house(), Manner())
     first, second = read_bytes(data), read_bytes(data)
@@ -228,7 +234,7 @@ def test_a_door_hard_against_a_corner() -> None:
     assert [room.polygon.shape.area for room in reading.floor.rooms] == pytest.approx([9, 9])
     (door,) = reading.floor.openings
     assert (door.kind, door.width_m, len(set(door.rooms))) == ("door", 0.8, 2)
-    assert [note.code for note in reading.asks] == ["way-out"]
+    assert asked(reading) == ["way-out"]
 
 
 def test_room_outlines_alone_are_rooms_and_a_way_out_is_asked_for() -> None:
@@ -239,7 +245,7 @@ def test_room_outlines_alone_are_rooms_and_a_way_out_is_asked_for() -> None:
 
     reading = sheet(draw)
     assert [room.polygon.shape.area for room in reading.floor.rooms] == [20, 20]
-    assert [note.code for note in reading.asks] == ["way-out"]
+    assert asked(reading) == ["way-out"]
 
 
 def test_round_walls_keep_their_area_by_hand() -> None:
@@ -276,7 +282,7 @@ def test_a_door_to_floor_that_does_not_close_is_no_way_out() -> None:
     reading = sheet(draw)
     assert reading.exits == ()
     assert {"opening-to-unclosed", "label-lost"} <= {note.code for note in reading.left}
-    assert [note.code for note in reading.asks] == ["tracing", "way-out"]
+    assert asked(reading) == ["tracing", "way-out"]
 
 
 def test_a_nameless_porch_behind_the_footprint_is_no_room() -> None:
@@ -307,7 +313,7 @@ def test_without_a_scale_it_asks_and_still_finds_the_rooms() -> None:
     reading = sheet(single_line_house, unit=0)
     assert reading.scale_m_per_unit is None
     assert len(reading.floor.rooms) == 2
-    assert [note.code for note in reading.asks] == ["scale"]
+    assert asked(reading) == ["scale"]
 
 
 def test_the_users_scale_overrules_everything() -> None:
@@ -345,7 +351,7 @@ def test_every_version_and_form_of_the_format(version: str, form: str) -> None:
     assert [room.polygon.shape.area for room in reading.floor.rooms] == pytest.approx(
         [10, 7.5, 12, 9]
     )
-    assert (reading.asks, len(reading.floor.openings)) == ((), 4)
+    assert (asked(reading), len(reading.floor.openings)) == ([], 4)
 
 
 @pytest.mark.parametrize("layer", ["WALL", "0"])

@@ -12,7 +12,7 @@ from farwall.cli.main import main
 from farwall.floor.geojson import BESIDE
 from farwall.readers.any_plan import read_bytes
 from farwall.readers.job_json import job_from
-from farwall.web.pages.house_papers import DAYS, OPEN, SLAB
+from farwall.web.pages.house_papers import ACID, DAYS, OPEN, SLAB
 from farwall.web.words import words
 
 
@@ -36,17 +36,17 @@ def test_every_paper_stands_in_the_list_with_a_sentence_and_can_be_had(office):
     text = office.get("/houses/two/papers").text
     assert faults_of_html(text) == []
     links = re.findall(r'href="(/houses/two/[^"]+\.[a-z]+)"', text)
-    assert [one.rpartition("/")[2] for one in links] == [*SLAB, *DAYS, *OPEN]
+    assert [one.rpartition("/")[2] for one in links] == [*SLAB, *ACID, *DAYS, *OPEN]
     for one in links:
         answer = office.get(one)
         assert answer.status_code == 200, one
         assert answer.content
-    for name in (*SLAB, *DAYS, *OPEN):
+    for name in (*SLAB, *ACID, *DAYS, *OPEN):
         assert words("en")[f"papers-for-{name.replace('.', '-')}"] in text.replace("&#39;", "'")
 
 
 def test_papers_are_what_their_names_say(office):
-    for name in ("go.pdf", "chain.pdf", "seal-sheet.pdf"):
+    for name in ("go.pdf", "chain.pdf", "seal-sheet.pdf", *(n for n in ACID if n.endswith("pdf"))):
         answer = paper(office, name)
         assert answer.content.startswith(b"%PDF")
         assert answer.headers["content-type"] == "application/pdf"

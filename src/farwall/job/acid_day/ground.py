@@ -6,13 +6,17 @@ from dataclasses import dataclass
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.job import Job
+from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
+from farwall.job.story.noun import Story
 
 
 @dataclass(frozen=True)
 class Ground:
-    """The facts of a job, its plan, and the weather that it was planned with."""
+    """A job's facts, its plan, the weather it was planned with; its log so far, and told anew."""
 
     job: Job
     plan: Plan
     weather: WeatherFile | Forecast | None = None
+    story: Story | None = None
+    kept: tuple[Kept, ...] = ()

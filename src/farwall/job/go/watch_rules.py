@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from farwall.acid.pouring.gate import VAGUE
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.job.go.noun import Rule, Says
+from farwall.job.pouring.added import added_to_tub, chief_reason
 from farwall.units import ft2_from_m2, gal_from_l
 
 SHARE_TO_GO_ON = 1.15
@@ -86,24 +88,22 @@ def _rinsed(job: Job) -> Says | None:
 
 
 def _poured(job: Job) -> Says | None:
-    poured = [one for one in job.watch.poured if one != "water"]
+    poured = dict.fromkeys(one for one in job.watch.poured if one != "water")
     if not poured:
         return None
-    why = {
-        "bleach": "bleach and acid give off chlorine",
-        "ammonia": "ammonia in an acid tub spits, heats and fumes",
-        "another stain": "another maker's stain, without a sample, may react or turn",
-        "unknown": "nobody knows what it is",
-    }
-    refused = [why[one] for one in poured if one in why]
+    verdicts = [added_to_tub(job, one, coat=job.watch.coat) for one in poured]
+    refused = [chief_reason(one) for one in verdicts if one.word == "refused"]
     if refused:
+        why = " ".join(dict.fromkeys(one.what for one in refused))
+        unread = all(one.rule in VAGUE for one in refused)
         return Says(
             "no",
-            f"This is not mixed: {'; '.join(refused)}.",
-            "Pour nothing; air the place; read both sheets. Hurt or dizzy: out, and call for help.",
+            f"This is not mixed. {why}",
+            refused[0].instead
+            if unread
+            else "Pour nothing; air the place; read both sheets. "
+            "Hurt or dizzy: out, and call for help.",
         )
-    if any(one.names_chromate for one in job.stains):
-        return Says("no", "No acid is added where a sheet names chromate.", "Leave it out.")
     return Says(
         "go with",
         "Acid is added to the mix: the maker's sheet does not cover it, fumes rise.",

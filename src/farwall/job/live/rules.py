@@ -22,6 +22,8 @@ from farwall.job.first_thirst import first_thirst
 from farwall.job.go.watch_rules import RULES as WATCHED
 from farwall.job.live.edges import EdgeDue
 from farwall.job.live.noun import Advice
+from farwall.job.live.rinse_rules import RULE as RINSED
+from farwall.job.live.rinse_rules import rinse_advice
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.live.thirst import seen_factor
 from farwall.job.story.say import clock, temperature
@@ -57,6 +59,7 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
         *_band_time(facts),
         *_odd_look(facts),
         *_sun(facts),
+        *rinse_advice(facts.job, facts.standing.plan, facts.standing.story),
         *_sealer(facts),
         *_hurt(facts),
     ]
@@ -99,7 +102,8 @@ def _watched(facts: Facts) -> Iterator[Advice]:
     job = replace(facts.job, watch=watch)
     for rule in WATCHED:
         says = rule.look(job)
-        if says is None or says.verdict == "go":
+        by_room = rule.id == RINSED and standing.story.last("rinsed") is not None
+        if says is None or says.verdict == "go" or by_room:
             continue
         rank = (says.rank or rule.rank).value
         stop = says.verdict == "no"

@@ -111,7 +111,8 @@ _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
           "rh_percent": "humidity", "air_speed_m_s": "air moving", "left_over_l": "left over",
           "after_min": "after", "ph": "pH", "change_after_min": "to change after",
           "ran_min": "ran", "reached_s": "reached in", "flow_l_min": "gives",
-          "aired_min": "aired"}  # fmt: skip
+          "aired_min": "aired", "ph_before": "pH before", "way": "where to",
+          "who": "said yes"}  # fmt: skip
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 

@@ -19,7 +19,6 @@ def reckon(given: Given) -> Result:
     added acid as well. Warnings say in what order to pour and, with added
     acid, that the maker's sheet does not cover the mix.
     """
-    chromate = given.text("chromate")
     percent = _percent(given)
     batch = make_batch(
         cut=parse_cut(given.text("cut") or ""),
@@ -28,7 +27,8 @@ def reckon(given: Given) -> Result:
         acid_ml_per_l=given.usual("acid_ml_per_l", 0.0),
         stain_hcl_percent=percent,
         stain_density_kg_l=given.maybe("stain_density_kg_l"),
-        chromate=None if chromate is None else chromate == "yes",
+        chromate=_told(given, "chromate"),
+        oxidiser=_told(given, "oxidiser"),
     )
     rank, source = _rank(given, percent)
     return {
@@ -48,6 +48,11 @@ def reckon(given: Given) -> Result:
         "source": source,
         "warnings": [ORDER_OF_MIXING, *batch.warnings],
     }
+
+
+def _told(given: Given, key: str) -> bool | None:
+    said = given.text(key)
+    return None if said is None else said == "yes"
 
 
 def _percent(given: Given) -> tuple[float, float] | None:
@@ -83,6 +88,7 @@ SUM = Sum(
         Argument("stain_hcl_percent_high", bounds=Bounds(0.0, 40.0)),
         Argument("stain_density", DENSITY, Bounds(0.9, 2.0)),
         Argument("chromate", choices=("yes", "no")),
+        Argument("oxidiser", choices=("yes", "no")),
     ),
     one_of=(("total_l", "stain_l"),),
     reckon=reckon,

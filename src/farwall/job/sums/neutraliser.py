@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from farwall.acid.bases import Base, base_of
 from farwall.acid.neutralise import dose, warming_k
-from farwall.acid.trade_acid import hcl_kg_l
+from farwall.acid.solution import SIXTY_F_C, percent_from_baume, solution
 from farwall.evidence import Rank
 from farwall.job.sums.arguments import TEMPERATURE, VOLUME
 from farwall.job.sums.noun import Argument, Bounds, Given, Result, Sum, refuse
@@ -41,8 +41,8 @@ CAUTIONS: dict[str, str] = {
 def reckon(given: Given) -> Result:
     """The equivalent dose. Raises `Refused` for what is no base (vinegar), with the reason.
 
-    Stoichiometry with [iupac-2021]; the acid of a volume by its degrees Baumé [baume]; heat from
-    [codata-1989] and [nbs-1982], from memory.
+    Stoichiometry with [iupac-2021]; the acid of a volume by its degrees Baumé [baume,
+    laliberte-2004]; heat from [codata-1989] and [nbs-1982], from memory.
     """
     base = base_of(given.text("base") or "")
     hcl_kg = _hcl_kg(given)
@@ -61,7 +61,7 @@ def reckon(given: Given) -> Result:
         "warming_k": _warming(given, found.heat_kj),
         "heat_rank": Rank.MEMORY.value,
         "rank": Rank.PUBLISHED.value,
-        "source": "iupac-2021, baume, nbs-1982",
+        "source": "iupac-2021, baume, laliberte-2004, nbs-1982",
         "warnings": [CAUTIONS[base.formula], NOT_THE_SALTS, ALWAYS, *_strength(base)],
     }
 
@@ -73,7 +73,13 @@ def _hcl_kg(given: Given) -> float:
         return given.number("hcl_kg")
     if "baume" not in given:
         raise refuse("baume", "The strength of the acid is missing.", "Give baume=20, or hcl_kg=….")
-    return given.number("acid_l") * hcl_kg_l(given.number("baume"))
+    return given.number("acid_l") * _hcl_kg_l(given.number("baume"))
+
+
+def _hcl_kg_l(baume: float) -> float:
+    """kg of hydrogen chloride in a litre of acid, measured at 60 °F as it is sold."""
+    percent = percent_from_baume(baume)
+    return solution(hcl_percent=percent, temperature_c=SIXTY_F_C).density_kg_l * percent / 100
 
 
 def _warming(given: Given, heat_kj: float) -> float | None:
@@ -94,7 +100,7 @@ SUM = Sum(
         Argument("base", needed=True),
         Argument("hcl", {"kg": "kg", "g": "g", "lb": "lb"}, Bounds(0.0, 1e6)),
         Argument("acid", VOLUME, Bounds(0.0, 1e6)),
-        Argument("baume", bounds=Bounds(18.0, 22.0)),
+        Argument("baume", bounds=Bounds(0.0, 23.5, above=True)),
         Argument("water", VOLUME, Bounds(0.0, 1e6, above=True)),
         Argument("", TEMPERATURE, Bounds(0.0, 50.0)),
     ),

@@ -162,14 +162,14 @@ PHRASES = {
     "Clear is not clean: test, never infer.": "Clara no es limpia: analice, nunca suponga.",
     "Hexavalent chromium does not fall out at any pH.":
     "El cromo hexavalente no se asienta a ningún pH.",
-    "Much manganese stays dissolved: its hydroxide alone lets about {#1} mg/L stay at pH 9 and "
-    "{#2} mg/L at pH 8.":
-    "Mucho manganeso queda disuelto: su hidróxido por sí solo deja unos {#1} mg/L a pH 9 y {#2} "
-    "mg/L a pH 8.",
-    "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {#1} mg/L at pH 8 to 9, and next "
-    "to nothing without.":
-    "El amoníaco mantiene disuelto el cobre: con 0.1 mol/L, unos {#1} mg/L a pH 8 a 9, y sin él "
-    "casi nada.",
+    "Much manganese stays dissolved: its hydroxide alone lets {#1} mg/L and more stay at pH 9, "
+    "and all of it at pH 8.":
+    "Mucho manganeso queda disuelto: su hidróxido por sí solo deja {#1} mg/L y más a pH 9, y todo "
+    "a pH 8.",
+    "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {#1} mg/L at pH 8 to 9.":
+    "El amoníaco mantiene disuelto el cobre: con 0.1 mol/L, unos {#1} mg/L a pH 8 a 9.",
+    "Without it up to about 0.6 mg/L may stay, which is above some limits.":
+    "Sin él pueden quedar hasta unos 0.6 mg/L, más que algunos límites.",
     "Iron falls out, most of it, once air has turned it.":
     "El hierro se asienta, casi todo, cuando el aire lo ha cambiado.",
     "Cement brings traces of hexavalent chromium of its own: have it tested though no sheet names "
@@ -201,4 +201,112 @@ PHRASES = {
     "makes it a measured figure.":
     "Cuánto metal de un tinte se lava es una estimación: un análisis de toda el agua de un piso "
     "la vuelve una cifra medida.",
+    # The page for the utility and its log.
+    "May this water go to your sewer?": "¿Puede ir esta agua a su alcantarillado?",
+    "Rinse water of a stained concrete floor: a page for the utility.":
+    "Agua de enjuague de un piso de concreto teñido: una hoja para la empresa.",
+    "A concrete floor of {#1} is coloured with a reactive stain, metal chlorides in dilute "
+    "hydrochloric acid, in one coat.":
+    "Un piso de concreto de {#1} se colorea con un tinte reactivo, cloruros de metales en ácido "
+    "clorhídrico diluido, en una mano.",
+    "A concrete floor of {#1} is coloured with a reactive stain, metal chlorides in dilute "
+    "hydrochloric acid, in {#2} coats.":
+    "Un piso de concreto de {#1} se colorea con un tinte reactivo, cloruros de metales en ácido "
+    "clorhídrico diluido, en {#2} manos.",
+    "What did not react is neutralised, scrubbed and rinsed off, and taken up by vacuum into "
+    "drums.":
+    "Lo que no reaccionó se neutraliza, se talla y se enjuaga, y se aspira a tambos.",
+    "Work begins on {#1}.": "El trabajo empieza el {#1}.",
+    "drums": "tambos",
+    "pH": "pH",
+    "warmth": "temperatura",
+    "{#1}, likely; {#2} to {#3}.": "{#1}, lo probable; de {#2} a {#3}.",
+    "{#1} of {#2}, about {#3} each when full.": "{#1} de {#2}, unos {#3} cada uno lleno.",
+    "Mostly 6 to 10; lower while residue comes off, up to 12 from new concrete.":
+    "Casi siempre de 6 a 10; menos mientras sale residuo, hasta 12 en concreto nuevo.",
+    "That of the house, well below 104 °F (40 °C).":
+    "La de la casa, muy por debajo de 104 °F (40 °C).",
+    "Reckoned from litres of stain by the plan, from density and shares by its safety sheet, with "
+    "{#1} % of the metal washing off ({2}) into the water above.":
+    "Calculado con los litros de tinte del plan, la densidad y las partes de su hoja de "
+    "seguridad, y con que se lava el {#1} % del metal ({2}) al agua de arriba.",
+    "No water of this floor has been tested yet.": "Todavía no se ha analizado agua de este piso.",
+    "Tests are laid beside this page.": "Los análisis van junto a esta hoja.",
+    "Sewer limits that we have read lie a hundredfold apart, copper from 0.06 to 6.0 mg/L: so we "
+    "ask for yours.":
+    "Los límites de alcantarillado que hemos leído difieren hasta cien veces, cobre de 0.06 a 6.0 "
+    "mg/L: por eso pedimos los suyos.",
+    "Of {@1} the list of contents was not entered: its metals are not in this table.":
+    "De {@1} no se anotó la lista de contenido: sus metales no están en esta tabla.",
+    "The sheet of {@1} names chromate: hexavalent chromium does not settle at any pH.":
+    "La hoja de {@1} nombra cromato: el cromo hexavalente no se asienta a ningún pH.",
+    "May it go to the sewer, raw, or only neutralised and settled?":
+    "¿Puede ir al alcantarillado tal cual, o solo neutralizada y asentada?",
+    "Which limits hold? Please write them into the table.":
+    "¿Qué límites rigen? Por favor anótelos en la tabla.",
+    "Where, at which inlet or station, and how fast?":
+    "¿Dónde, en qué registro o estación, y qué tan rápido?",
+    "On which days, and who must be told before?": "¿Qué días, y a quién se avisa antes?",
+    "Which tests, and who gets the paper?": "¿Qué análisis, y quién recibe el papel?",
+    "Is raising the pH in a drum treatment that needs a permit here?":
+    "¿Subir el pH en un tambo es aquí tratamiento que necesita permiso?",
+    "Without a yes in writing it stays in the drums for a licensed hauler.":
+    "Sin un sí por escrito se queda en los tambos para un transportista con licencia.",
+    "mostly settles": "se asienta casi todo",
+    "much stays": "queda mucho",
+    "stays at any pH": "queda a cualquier pH",
+    "not on the sheet": "no está en la hoja",
+    "traces, from cement": "trazas, del cemento",
+    "copper": "cobre",
+    "chromium": "cromo",
+    "chromium, all": "cromo, todo",
+    "chromium(VI)": "cromo(VI)",
+    "manganese": "manganeso",
+    "iron": "hierro",
+    "{#1} and more": "{#1} y más",
+    "{#1} and more g": "{#1} g y más",
+    "{#1} and more mg/L": "{#1} mg/L y más",
+    "{#1} mg/L": "{#1} mg/L",
+    "What the work is": "Qué es el trabajo",
+    "What the water may hold before anything settles":
+    "Qué puede llevar el agua antes de que algo se asiente",
+    "laid on the floor": "puesto en el piso",
+    "in raw rinse water": "en el agua de enjuague",
+    "at pH 8 to 9": "a pH 8 a 9",
+    "your limit, mg/L": "su límite, mg/L",
+    "see above": "ver arriba",
+    "to": "a",
+    "zinc, solids": "zinc, sólidos",
+    "not reckoned": "no calculado",
+    "What we ask": "Qué preguntamos",
+    "Your answer": "Su respuesta",
+    "yes, within these limits": "sí, dentro de estos límites",
+    "only as written below": "solo como se anota abajo",
+    "no": "no",
+    "where, when, how": "dónde, cuándo, cómo",
+    "name": "nombre",
+    "office": "oficina",
+    "valid until": "válido hasta",
+    "phone": "teléfono",
+    "permit no.": "permiso n.º",
+    "signature": "firma",
+    "asked by, firm": "pregunta, empresa",
+    "phone, mail": "teléfono, correo",
+    "Where the water went": "A dónde fue el agua",
+    "A line for each drum, each time it is filled, treated, moved or emptied.":
+    "Una línea por tambo, cada vez que se llena, se trata, se mueve o se vacía.",
+    "Kept with the receipts.": "Se guarda con los recibos.",
+    "Never into a storm drain, a street, soil, a pond or a septic tank.":
+    "Nunca al drenaje pluvial, a la calle, a la tierra, a un estanque ni a la fosa séptica.",
+    "drum": "tambo",
+    "pH before": "pH antes",
+    "pH after": "pH después",
+    "who said yes": "quién dijo que sí",
+    "where it went": "a dónde fue",
+    "manifest no.": "manifiesto n.º",
+    "{@1} · waste water · inputs {&2}": "{@1} · agua de desecho · entradas {&2}",
+    "kept in the drum": "se queda en el tambo",
+    "sewer": "alcantarillado",
+    "hauled": "se la llevaron",
+    "treatment works": "planta de tratamiento",
 }  # fmt: skip

@@ -498,12 +498,6 @@ PHRASES = {
     "Otra mano cuando termine el reposo y una gota aún entre en un minuto.",
     "{1}: enough to go on.": "{1}: alcanza para seguir.",
     "pH and rag pass.": "pH y trapo pasan.",
-    "bleach and acid give off chlorine": "el cloro (blanqueador) con ácido suelta gas de cloro",
-    "ammonia in an acid tub spits, heats and fumes":
-    "el amoníaco en una tina con ácido salpica, calienta y suelta vapores",
-    "another maker's stain, without a sample, may react or turn":
-    "el tinte de otro fabricante, sin muestra, puede reaccionar o cambiar",
-    "nobody knows what it is": "nadie sabe qué es",
     "Acid is added to the mix: the maker's sheet does not cover it, fumes rise.":
     "A la mezcla se le agrega ácido: la hoja del fabricante no lo cubre, suben vapores.",
     "A sample made with it first; record how much.":
@@ -527,12 +521,14 @@ PHRASES = {
     "Not clean yet: {1}. No sealer on it.": "Todavía no está limpio: {1}. Sin sellador encima.",
     "Another scrub, not only another rinse; then pH and rag again, in every 500 ft².":
     "Talle otra vez, no solo enjuague; luego pH y trapo otra vez, cada 500 ft².",
-    "This is not mixed: {1}.": "Esto no se mezcla: {1}.",
+    "This is not mixed.": "Esto no se mezcla.",
     "Pour nothing; air the place; read both sheets.":
     "No vierta nada; ventile el lugar; lea las dos hojas.",
     "Hurt or dizzy: out, and call for help.":
     "Si está lastimado o mareado: salga y pida ayuda.",
     "No acid is added where a sheet names chromate.":
     "No se agrega ácido donde una hoja nombra cromato.",
+    "No acid is added where a sheet names an oxidiser: together they give off chlorine.":
+    "No se agrega ácido donde una hoja nombra un oxidante: juntos sueltan cloro.",
     "Leave it out.": "Déjelo fuera.",
 }  # fmt: skip

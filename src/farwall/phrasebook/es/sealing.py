@@ -106,6 +106,12 @@ PHRASES = {
     "Whether the stain holds chromate was not told.": "No se dijo si el tinte lleva cromato.",
     "Read its sheet: with chromate no acid is added.":
     "Lea su hoja: con cromato no se agrega ácido.",
+    "Whether the stain holds an oxidiser was not told.":
+    "No se dijo si el tinte lleva un oxidante.",
+    "Read its sheet: with one, added acid gives off chlorine.":
+    "Lea su hoja: con un oxidante, el ácido agregado suelta cloro.",
+    "No acid is added to a stain whose sheet names an oxidiser: together they give off chlorine.":
+    "No se agrega ácido a un tinte cuya hoja nombra un oxidante: juntos sueltan cloro.",
     "The maker's sheet does not cover a mix with added acid; the sheet of the stain in hand wins.":
     "La hoja del fabricante no cubre una mezcla con ácido agregado; manda la hoja del tinte que "
     "tiene en la mano.",

@@ -72,5 +72,16 @@ def breadth_m(shape: shapely.Polygon) -> float:
         return rough
     if rough * 4 < 0.05:
         return rough * 2
+    if (short := _short_side_m(shape)) is not None:
+        return short
     circle = shapely.maximum_inscribed_circle(shape, tolerance=max(0.004, rough / 50))
     return float(2 * circle.length)
+
+
+def _short_side_m(shape: shapely.Polygon) -> float | None:
+    """Of a rectangle, which needs no search for its circle; None for all else."""
+    box = shapely.oriented_envelope(shape)
+    if not isinstance(box, shapely.Polygon) or shape.area < box.area * (1 - 1e-6):
+        return None
+    sides = np.hypot(*np.diff(shapely.get_coordinates(box)[:3], axis=0).T)
+    return float(sides.min())

@@ -15,7 +15,7 @@ import shapely
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
-from farwall.readers.lines.bounds import line
+from farwall.readers.lines.bounds import line, lines_of
 from farwall.readers.lines.faces import breadth_m, polygons_between
 from farwall.readers.lines.portals import Portal
 from farwall.readers.lines.rooms import Found, side_share
@@ -64,7 +64,7 @@ def _in_room(
     room: Found, strokes: list[Stroke], portals: Sequence[Portal], sheet: Sheet
 ) -> tuple[list[Standing], list[Note]]:
     lines = [shapely.LineString(ring.coords) for ring in _rings(room.shape)]
-    faces = polygons_between([*lines, *(line(s) for s in strokes)])
+    faces = polygons_between([*lines, *lines_of(strokes)])
     inside = [f for f in faces if room.shape.covers(f.representative_point())]
     floor = [f for f in inside if _is_at_a_door(f, portals)] or inside[:1]
     kept = {id(f) for f in floor}

@@ -7,7 +7,7 @@ from math import dist, hypot
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.bounds import Bounds, lines_of
 from farwall.readers.lines.faces import loose_ends
 from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
 from farwall.readers.lines.sheet import Role, Stroke, Swing
@@ -44,7 +44,7 @@ def line_portals(
     gaps += [_thin(s.start, s.end) for s in bounds.jambs if s.length >= PASSAGE_M[0]]
     gaps += [portal for swing in swings for portal in _shut_leaves(swing, ends, lines)]
     gaps.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
-    tree = shapely.STRtree([line(s) for s in bounds.strong])
+    tree = shapely.STRtree(lines_of(bounds.strong))
     found: list[Portal] = []
     for portal in gaps:
         if not _crossed(portal, tree) and clear_of(portal, found + known):

@@ -6,7 +6,7 @@ from math import dist
 
 import shapely
 
-from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.bounds import Bounds, lines_of
 from farwall.readers.lines.faces import polygons_between
 from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
 from farwall.readers.lines.sheet import Role, Swing
@@ -15,7 +15,7 @@ from farwall.readers.lines.swings import shuts
 
 def head_portals(bounds: Bounds) -> list[Portal]:
     """A portal for every rectangle that the head lines close."""
-    lines = [line(s) for s in bounds.strong if s.role is Role.HEADER]
+    lines = lines_of(s for s in bounds.strong if s.role is Role.HEADER)
     faces = polygons_between(lines) if lines else []
     portals = [portal for face in faces if (portal := rectangle(face, "head")) is not None]
     return sorted(portals, key=lambda portal: portal.seam)

@@ -8,7 +8,7 @@ from math import dist, hypot
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.bounds import Bounds, line, lines_of
 from farwall.readers.lines.meetings import Ends, is_short
 from farwall.readers.lines.portals import PASSAGE_M, Portal, clear_of
 from farwall.readers.lines.sheet import Role, Stroke, Swing
@@ -50,7 +50,7 @@ def corner_portals(
 ) -> list[Portal]:
     """Portals from a jamb to the face of a wall square to it, where a leaf swings."""
     walls = [s for s in bounds.strong if s.role is not Role.HEADER]
-    tree = shapely.STRtree([line(s) for s in walls])
+    tree = shapely.STRtree(lines_of(walls))
     found = []
     for jamb in _free_jambs(bounds, caps, known):
         near = [s for s in swings if min(dist(s.centre, jamb.start), dist(s.centre, jamb.end))
@@ -65,7 +65,7 @@ def corner_portals(
 
 def _uncrossed(pairs: list[Portal], walls: list[Stroke], known: list[Portal]) -> list[Portal]:
     """The narrowest portals that no wall runs across and that lie apart from each other."""
-    lines = [line(s) for s in walls]
+    lines = lines_of(walls)
     tree = shapely.STRtree(lines)
     found: list[Portal] = []
     for portal in pairs:

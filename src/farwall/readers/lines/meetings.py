@@ -5,7 +5,7 @@ from __future__ import annotations
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.lines.bounds import line
+from farwall.readers.lines.bounds import line, lines_of
 from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal
 from farwall.readers.lines.sheet import Role, Stroke
 
@@ -33,7 +33,7 @@ class Ends:
 
     def _meetings(self) -> dict[tuple[int, bool], list[Stroke]]:
         """For both ends of every stroke the others there, found in one sweep."""
-        tree = shapely.STRtree([line(s) for s in self.strokes])
+        tree = shapely.STRtree(lines_of(self.strokes))
         met: dict[tuple[int, bool], list[Stroke]] = {}
         for at_end in (False, True):
             points = shapely.points([s.end if at_end else s.start for s in self.strokes])

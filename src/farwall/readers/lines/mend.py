@@ -13,7 +13,7 @@ from math import dist
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.bounds import Bounds, line, lines_of
 from farwall.readers.lines.sheet import Stroke
 
 SNAP_M = 0.03
@@ -40,7 +40,7 @@ def mend(strokes: Sequence[Stroke]) -> Mended:
     """The strokes, loose ends within the snap distance of another line joined to it."""
     if not strokes:
         return Mended((), ())
-    tree = shapely.STRtree([line(s) for s in strokes])
+    tree = shapely.STRtree(lines_of(strokes))
     loose = {end for index in range(len(strokes)) for end in ((index, 0), (index, 1))
              if _is_loose(strokes, end, tree)}  # fmt: skip
     moves = [move for end in sorted(loose) if (move := _best(strokes, end, loose, tree))]

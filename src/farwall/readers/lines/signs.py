@@ -9,7 +9,7 @@ from math import dist, hypot
 import shapely
 
 from farwall.floor.geometry import Point
-from farwall.readers.lines.bounds import line
+from farwall.readers.lines.bounds import lines_of
 from farwall.readers.lines.portals import Portal
 from farwall.readers.lines.sheet import Sheet, Stroke, Words
 from farwall.readers.lines.swings import door_swings, shuts
@@ -52,7 +52,7 @@ class Doorwork:
 
     def __init__(self, sheet: Sheet, strokes: Sequence[Stroke]) -> None:
         self._strokes = strokes
-        self._tree = shapely.STRtree([line(s) for s in strokes])
+        self._tree = shapely.STRtree(lines_of(strokes))
         self._swings = door_swings(sheet)
         found = ((words, door_code(words.text)) for words in sheet.words)
         self._codes = [(words, code) for words, code in found if code]

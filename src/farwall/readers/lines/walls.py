@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import shapely
 
-from farwall.readers.lines.bounds import Bounds, line
+from farwall.readers.lines.bounds import Bounds, line, lines_of
 from farwall.readers.lines.gaps import end_caps, line_portals
 from farwall.readers.lines.heads import head_portals, shut_portals
 from farwall.readers.lines.jambs import corner_portals, jamb_portals
@@ -25,10 +25,10 @@ class Walls:
 
 def find_walls(sheet: Sheet, bounds: Bounds) -> Walls:
     """The closed walls of a sheet in metres: heads first, then jambs, corners, single lines."""
-    lines = [line(stroke) for stroke in bounds.closing]
+    lines = lines_of(bounds.closing)
     swings = door_swings(sheet)
     portals = head_portals(bounds)
-    walls = [line(stroke) for stroke in bounds.strong]
+    walls = lines_of(bounds.strong)
     caps = end_caps([*walls, *_outlines(portals)])
     lines += [line(cap) for cap in caps]
     portals += shut_portals(lines, swings, portals)

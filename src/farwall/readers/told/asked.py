@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from farwall.facts.reading import Note
+from farwall.readers.asked_beside import NORTH, WINDOWS, no_water
 from farwall.readers.told.doors import Openings
 from farwall.readers.told.nouns import Told
 from farwall.readers.told.rooms import Rooms
-
-_WATER = {"drain", "tap", "outlet"}
 
 
 def asks_of(told: Told, rooms: Rooms, ways: Openings) -> list[Note]:
@@ -40,11 +39,10 @@ def _ways_out(rooms: Rooms, ways: Openings) -> list[Note]:
 def _beside(told: Told, rooms: Rooms) -> list[Note]:
     asks = []
     if told.north_deg is None:
-        what = "Where north lies is not told: say it, for the sun on the floor."
-        asks.append(Note("north", what))
+        asks.append(Note("north", NORTH))
     bare = sum(w.sill_m is None or w.height_m is None for w in told.windows)
     if not told.windows:
-        asks.append(Note("windows", "No window is told: draw them, for sun and air."))
+        asks.append(Note("windows", WINDOWS))
     elif bare:
         what = f"{bare} of {len(told.windows)} windows come without sill or height: measure them."
         asks.append(Note("windows", what))
@@ -55,8 +53,6 @@ def _beside(told: Told, rooms: Rooms) -> list[Note]:
             "for the air."
         )
         asks.append(Note("ceilings", what))
-    missing = sorted(_WATER - {fixture.kind for fixture in told.fixtures})
-    if missing:
-        what = f"No {', '.join(missing)} is told: say where, for rinsing and the tools."
-        asks.append(Note("water", what))
+    if water := no_water({fixture.kind for fixture in told.fixtures}):
+        asks.append(Note("water", water))
     return asks

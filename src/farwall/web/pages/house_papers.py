@@ -183,7 +183,9 @@ class _Papers:
         from farwall.job.acid_day.ground import Ground
 
         shown = _planned(state)
-        ground = Ground(shown.job, shown.plan)
+        wishes = replace(shown.job.wishes, language=language_of_paper(shown.job))
+        kept = tuple(self.book.entries(state.id))
+        ground = Ground(replace(shown.job, wishes=wishes), shown.plan, kept=kept)
         return ACID_PAPERS[name](ground, acid_day(ground))
 
     def _job(self, state: State) -> bytes:

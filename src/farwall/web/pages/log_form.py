@@ -24,7 +24,10 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "fizz",
     )),
     ("judging", ("sheen-lost", "still-damp", "dry", "coat-judged")),
-    ("after", ("neutralised", "rinsed", "sealed")),
+    ("after", (
+        "neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped", "waste",
+        "sealed",
+    )),
     ("people", (
         "respirator-on", "respirator-off", "cartridge-changed", "looked-in", "eyewash-tried",
         "kept-out", "let-in", "hours", "hurt", "near-miss",

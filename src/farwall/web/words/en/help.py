@@ -99,8 +99,8 @@ WORDS = {
     "water. Water goes into the tub first, stain into water, never the other way. Usual: 1:1, "
     "then 1:2 (common practice).",
     "help-added-acid": "Muriatic acid bites a hard slab, and the maker’s sheet no longer covers "
-    "the mix; fumes rise. Never with a stain that names chromate. Opening the slab evenly is the "
-    "honest way (common practice).",
+    "the mix; fumes rise. Never with a stain that names chromate or an oxidiser. Opening the slab "
+    "evenly is the honest way (common practice).",
     "help-lot": "The maker’s filling, printed on the bottle. Lots differ: all for one coat are "
     "poured together (boxed) and stirred (common practice).",
     "help-stain-sheet": "From section 3 and 9 of this bottle’s safety sheet. Chromate changes "

@@ -73,6 +73,7 @@ WORDS = {
     "word-coat-judged": "judged",
     "word-neutralised": "neutralised",
     "word-rinsed": "rinsed",
+    "word-waste": "waste water",
     "word-sealed": "sealed",
     "word-hours": "hours",
     "word-hurt": "hurt",

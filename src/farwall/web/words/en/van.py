@@ -54,7 +54,7 @@ WORDS = {
     "van-kinds-gloves": "Gloves",
     "van-kinds-suit": "Suits",
     "van-kinds-goggles": "Eyes and face",
-    "van-kinds-cartridges": "Cartridges for the mask",
+    "van-kinds-cartridges": "Cartridges for the respirator",
     "van-kinds-tape": "Tape",
     "van-kinds-film": "Masking film",
     "van-kinds-bicarbonate": "To neutralise",

@@ -103,8 +103,8 @@ WORDS = {
     "de tinte y dos de agua. Primero el agua en la tina, el tinte al agua, nunca al revés. "
     "Usual: 1:1, luego 1:2 (práctica común).",
     "help-added-acid": "El ácido muriático muerde una losa dura, y la hoja del fabricante ya no "
-    "cubre la mezcla; suben vapores. Nunca con un tinte que nombre cromato. Abrir la losa parejo "
-    "es el camino honesto (práctica común).",
+    "cubre la mezcla; suben vapores. Nunca con un tinte que nombre cromato u oxidante. Abrir la "
+    "losa parejo es el camino honesto (práctica común).",
     "help-lot": "El llenado del fabricante, impreso en la botella. Los lotes difieren: todos los "
     "de una mano se juntan y se revuelven (práctica común).",
     "help-stain-sheet": "De las secciones 3 y 9 de la hoja de seguridad de esta botella. El "

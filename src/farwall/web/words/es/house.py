@@ -74,6 +74,7 @@ WORDS = {
     "word-coat-judged": "juzgado",
     "word-neutralised": "neutralizado",
     "word-rinsed": "enjuagado",
+    "word-waste": "agua de desecho",
     "word-sealed": "sellado",
     "word-hours": "horas",
     "word-hurt": "herido",

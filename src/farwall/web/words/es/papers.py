@@ -35,10 +35,15 @@ WORDS = {
     "papers-name-seal-sheet-pdf": "Hoja de sellado (PDF)",
     "papers-for-seal-sheet-pdf": "El día del sellador: cuándo se puede poner, en qué orden, "
     "cuánto. Tarda unos segundos en hacerse.",
+    "papers-name-wash-day-pdf": "Día de lavado (PDF)",
+    "papers-for-wash-day-pdf": "Cuartos en orden, pasos, agua, tambos y casillas de pH y "
+    "trapo de cada enjuague.",
     "papers-name-cards-pdf": "Tarjetas para colgar (PDF)",
-    "papers-for-cards-pdf": "A quién llamar, ojos y piel, un derrame, una gota, qué ponerse, lavaojos, "
-    "mezclar, presión: una página cada una, para leerse a 2 m, en inglés y en "
-    "español.",
+    "papers-for-cards-pdf": "A quién llamar, ojos y piel, un derrame, una gota, qué ponerse, "
+    "lavaojos, mezclar, presión: una página cada una, para leerse a 2 m, en inglés y español.",
+    "papers-name-labels-pdf": "Etiquetas (PDF)",
+    "papers-for-labels-pdf": "Para cada jarra y rociadora, la cubeta y los tambos: qué llevan y "
+    "qué hacen, en inglés y español, para recortar.",
     "papers-name-job-json": "Los datos (job.json)",
     "papers-for-job-json": "Todo lo que se sabe de esta casa, para la línea de comandos o para "
     "otro libro.",

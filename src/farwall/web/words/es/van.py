@@ -55,7 +55,7 @@ WORDS = {
     "van-kinds-gloves": "Guantes",
     "van-kinds-suit": "Trajes",
     "van-kinds-goggles": "Ojos y cara",
-    "van-kinds-cartridges": "Cartuchos para la respirador",
+    "van-kinds-cartridges": "Cartuchos para el respirador",
     "van-kinds-tape": "Cinta",
     "van-kinds-film": "Plástico para enmascarar",
     "van-kinds-bicarbonate": "Para neutralizar",

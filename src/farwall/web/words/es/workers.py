@@ -18,8 +18,8 @@ WORDS = {
     "s-respirator": "Respirador: {respirator}, prueba de ajuste con él el {fit-tested}, visto "
     "bueno médico del {cleared}; su orilla {shaven}.",
     "s-cartridge": "Cartuchos {marking}: gas ácido {acid-gas}, P100 {p100}, amoníaco {ammonia}.",
-    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, "
-    "{used} de ellos antes de esta obra.",
+    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, {used} "
+    "de ellos antes de esta obra.",
     "s-worn": "Guantes: {gloves}. Gafas cerradas y careta {goggles}, delantal para ácido {apron}, "
     "botas de hule {boots}.",
     "s-trained": "Repasó hoja, tarjetas y lavaojos el {trained}.",
@@ -79,7 +79,7 @@ WORDS = {
     "queda afuera donde oiga, va a ver, y no entra por nadie sin todo puesto.",
     "help-respirator": "Uno ajustado lleva prueba de ajuste de menos de doce meses con ese mismo "
     "modelo, después del visto bueno médico, y su orilla queda sobre piel rasurada (29 CFR "
-    "1910.134). Una capucha suelta con soplador no pide prueba ni rasurado. Una mascarilla de "
+    "1910.134). Una capucha suelta con soplador no pide prueba ni rasurado. Un filtro solo de "
     "polvo no detiene el ácido.",
     "help-cartridge": "Para gas ácido, con P100 por la niebla: las dos cosas van impresas. Donde "
     "se neutraliza con amoníaco, quien talla necesita cartuchos marcados para amoníaco.",
