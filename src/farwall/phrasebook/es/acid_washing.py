@@ -92,7 +92,7 @@ PHRASES = {
     "El piso enjuagado marca pH {#1} y su trapo sale limpio.",
     "The tap reads {#1}.": "La llave marca {#1}.",
     "washed first": "primero", "back out this way": "salga por aquí",
-    "rinse": "enjuague", "rag": "trapo", "powder": "polvo", "no powder": "sin polvo",
+    "rinse no.": "enjuague n.º", "rag": "trapo", "powder": "polvo", "no powder": "sin polvo",
     "next day, dry": "al otro día, seco",
     "pH right after the rinse, before it drains. Rag: clean, grey or coloured. Tick what is done.":
     "pH justo después del enjuague, antes de que escurra. Trapo: limpio, gris o con color. Marque "
