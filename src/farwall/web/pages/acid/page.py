@@ -15,6 +15,7 @@ from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.acid.fumes import fumes_shown
 from farwall.web.pages.acid.neutralising import neutralising_shown
+from farwall.web.pages.acid.people import people_shown
 from farwall.web.pages.acid.pours import ask_shown, pours_shown
 from farwall.web.pages.acid.strength import strength_shown
 from farwall.web.pages.acid.washing import washing_shown
@@ -31,6 +32,7 @@ SHOWN: dict[str, Shown] = {
     "strength": strength_shown,
     "fumes": fumes_shown,
     "pours": pours_shown,
+    "people": people_shown,
     "neutralising": neutralising_shown,
     "washing": washing_shown,
     "waste": waste_shown,
