@@ -89,6 +89,16 @@ PHRASES = {
     **{one: said for one, said in TRAITS.items() if one not in KINDS},
     "EPA chart of reactivity groups": "tabla de grupos reactivos de la EPA",
     "40 CFR 265 appendix V": "40 CFR 265, apéndice V",
+    "This is {1}, and is said to be the stain {*2}.":
+    "Esto es {1}, y dice ser el tinte {*2}.",
+    "Leave the stain out, or change the kind.": "Quite el tinte, o cambie la clase.",
+    "It is called {*1}, and its kind is {2}.": "Se llama {*1}, y su clase es {2}.",
+    "Call it what it is.": "Llámelo lo que es.",
+    'Nothing can be called "into".': 'Nada puede llamarse "into".',
+    "Rename it.": "Cámbiele el nombre.",
+    "Nothing of that name is on the list, and it is no kind of material.":
+    "Nada con ese nombre está en la lista, y no es una clase de material.",
+    "Several materials are meant by that.": "Eso puede ser varios materiales.",
     "something unknown": "algo desconocido",
     "mix of {@1}": "mezcla de {@1}",
     "{@1} dried on the floor": "{@1} seco en el piso",
