@@ -59,3 +59,11 @@ def test_ends_the_wrong_way_round_and_more_than_there_is():
 @pytest.mark.parametrize("raw", [{}, {"stains": 3, "coats": "x"}, {"stains": [1, {"contents": 2}]}])
 def test_what_is_no_list_is_passed_over(raw):
     assert list(stain_mistakes(raw)) == []
+
+
+def test_a_day_is_a_day():
+    assert told(("other", {}), sheet_read="2027-05-01") == []
+    assert told(("other", {}), sheet_read="") == []
+    ((where, what),) = told(("other", {}), sheet_read="last week")
+    assert where == "stains[0].sheet_read"
+    assert "no day" in what

@@ -37,7 +37,7 @@ def _stain(row: dict[str, object], at: Place, stains: list[str]) -> Iterator[Mis
         said = f"There is no stain {shown(stain)}."
         yield Mistake(place_text((*at, "stain")), said, did_you_mean(stain, stains))
     elif isinstance(kind, str) and kind in _KINDS and kind not in _OF_STAIN:
-        said = f"This is {kind}, and is said to be the stain {shown(stain)}."
+        said = f"This is {kind}, and the stain {shown(stain)} is told of it."
         yield Mistake(place_text((*at, "stain")), said, "Leave the stain out, or change the kind.")
 
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Iterator, Mapping
 
 from farwall.errors import Mistake
 from farwall.facts.contents import CHROMATES, OXIDISERS
 from farwall.mix.batch import no_added_acid
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.wording import shown
 
 Row = tuple[Place, Mapping[str, object]]
 MOST_PERCENT = 100.0
@@ -23,6 +25,7 @@ def stain_mistakes(raw: Mapping[str, object]) -> Iterator[Mistake]:
             yield from _ends(at, content, "mass_percent_low", "mass_percent_high", name)
         yield from _contradictions(place, row)
         yield from _too_much(place, row)
+        yield from _read_on(place, row)
     yield from _forbidden(raw)
 
 
@@ -52,6 +55,17 @@ def _too_much(place: Place, row: Mapping[str, object]) -> Iterator[Mistake]:
     if whole > MOST_PERCENT:
         said = f"The low ends of what is in it come to {whole:g} %, more than there is."
         yield Mistake(place_text(place), said, "Read section 3 of its sheet again.")
+
+
+def _read_on(place: Place, row: Mapping[str, object]) -> Iterator[Mistake]:
+    told = row.get("sheet_read")
+    if not isinstance(told, str) or not told:
+        return
+    try:
+        datetime.date.fromisoformat(told)
+    except ValueError:
+        where = place_text((*place, "sheet_read"))
+        yield Mistake(where, f"{shown(told)} is no day.", "Write it such as 2027-05-04.")
 
 
 def _forbidden(raw: Mapping[str, object]) -> Iterator[Mistake]:

@@ -105,3 +105,19 @@ def letters_of(pdf):
             ]
         )
     return found
+
+
+def outside(pdf):
+    """Letters that lie outside their page, by page."""
+    import pypdfium2
+
+    found = []
+    for number, page in enumerate(pypdfium2.PdfDocument(pdf), 1):
+        text, (wide, high) = page.get_textpage(), page.get_size()
+        boxes = [text.get_charbox(k) for k in range(text.count_chars())]
+        found += [
+            (number, text.get_text_range(k, 1))
+            for k, (left, foot, right, top) in enumerate(boxes)
+            if left < 0 or foot < 0 or right > wide or top > high
+        ]
+    return found

@@ -2,14 +2,28 @@
 
 import re
 from dataclasses import replace
+from types import SimpleNamespace
 
 import pytest
-from tests.papers.acid.ground import BLANK, DAY, FULL, ground, letters_of, mixes, pages_of
+from tests.papers.acid.ground import (
+    BLANK,
+    DAY,
+    FULL,
+    PLAN,
+    ground,
+    letters_of,
+    mixes,
+    outside,
+    pages_of,
+)  # fmt: skip
 
+from farwall.facts.workers import Emergency
+from farwall.job.acid_day.neutralising import neutralising_of
 from farwall.papers.acid.cards.deck import deck_of
 from farwall.papers.acid.cards.mishaps import dose_said
 from farwall.papers.acid.cards.sheet import CAP_HEIGHT_EM, LEAST_PT, STEP_PT, TITLE_PT, cards_pdf
 from farwall.papers.acid.cards.working import BATCHES_ON_A_CARD
+from farwall.papers.acid.labels.sheet import labels_pdf
 from farwall.papers.run_sheet.sheet import run_sheet_home
 from farwall.web.pages.told import reads_english
 
@@ -37,6 +51,26 @@ def card_count(of):
 def test_each_card_takes_one_page_in_each_language(pdf, crowded):
     assert len(pages_of(pdf)) == 2 * card_count(ground())
     assert len(pages_of(cards_pdf(crowded, DAY))) == 2 * card_count(crowded)
+
+
+LONG = "Juniper Row behind the tower, third gate, "
+AS_MUCH_AS_THE_FACTS_TAKE = Emergency(
+    "0" * 40, "1" * 40, "2" * 40, (LONG * 9)[:160], "W" * 200, eyewash_at=(LONG * 9)[:120]
+)
+"""Every word as long as the facts allow, one of them without a space."""
+
+
+@pytest.mark.parametrize("units", ["us", "metric"])
+def test_the_longest_words_of_a_firm_take_no_page_more_and_stay_on_it(units):
+    told = replace(FULL, emergency=AS_MUCH_AS_THE_FACTS_TAKE)
+    coats = tuple(replace(one, stain="W" * 80) for one in PLAN.inputs.coats)
+    plan = replace(PLAN, job="M" * 300, inputs=replace(PLAN.inputs, coats=coats))
+    of = replace(ground(told, units=units, mixes=mixes(4, acid_l=0.5)))
+    of = replace(of, plan=replace(plan, mixes=of.plan.mixes))
+    pdf = cards_pdf(of, DAY)
+    assert len(pages_of(pdf)) == 2 * card_count(of)
+    assert outside(pdf) == []
+    assert outside(labels_pdf(of, DAY)) == []
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
@@ -196,3 +230,41 @@ def test_the_dose_of_the_trade_by_hand():
     assert "1 gal: 2.3 lb" in card("spill").boxed.en
     assert "1 L: 0.3 kg" in card("spill", ground(units="metric")).boxed.en
     assert "1 gal: 2.0 lb" in dose_said(2.0 * 0.45359237 / 3.785411784, "us", of_this_stain=True).en
+
+
+def day(*stains):
+    """An acid day that reckoned these stains: id, acid and salts in mol/L."""
+    rows = tuple(SimpleNamespace(stain=s, acid_high=a, salts_high=b) for s, a, b in stains)
+    return SimpleNamespace(neutralising=SimpleNamespace(stains=rows))
+
+
+def test_the_dose_of_this_job_is_that_of_its_worst_told_stain_by_hand():
+    """(3.0 + 2.0) mol/L x 84.0 g/mol is 0.42 kg/L: 3.505 lb a gallon, upward 3.6."""
+    first, second = FULL.stains[0].id, FULL.stains[1].id
+    cards = deck_of(ground(), day((first, 3.0, 2.0), (second, 1.0, 0.0), ("nobody's", 9.0, 9.0)))
+    said = next(one for one in cards if one.key == "spill").boxed
+    assert said.en == "Bicarbonate for this job's stain, 1 gal: 3.6 lb or more"
+    assert said.es == "Bicarbonato para tinte de esta obra, 1 gal: 3.6 lb o más"
+
+
+def test_a_stain_of_untold_strength_leaves_the_dose_of_the_trade():
+    job = replace(FULL, stains=(replace(FULL.stains[0], hcl_percent_high=None),))
+    cards = deck_of(ground(job), day((FULL.stains[0].id, 9.0, 9.0)))
+    assert "10 % stain" in next(one for one in cards if one.key == "spill").boxed.en
+
+
+@pytest.mark.parametrize(("minutes", "said"), [(None, "alone."), (5.0, "every 5 min.")])
+def test_the_minutes_of_looking_in_stand_where_they_were_told(minutes, said):
+    job = replace(FULL, emergency=replace(FULL.emergency, look_in_min=minutes))
+    assert card("call", ground(job)).never.en.endswith(said)
+
+
+def test_the_acid_day_itself_is_understood():
+    of = ground()
+    real = SimpleNamespace(neutralising=neutralising_of(of))
+    worst = max(one.acid_high + one.salts_high for one in real.neutralising.stains)
+    said = next(one for one in deck_of(of, real) if one.key == "spill").boxed.en
+    figure = float(re.search(r"gal: ([\d.]+) lb", said)[1])
+    assert "this job's stain" in said
+    assert worst * 84.006 / 1000 * 3.785411784 / 0.45359237 <= figure < 100
+    assert figure - worst * 84.006 / 1000 * 3.785411784 / 0.45359237 < 0.11

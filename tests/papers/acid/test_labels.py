@@ -144,6 +144,8 @@ def test_what_nobody_told_stands_on_the_label():
     first = labels_of(ground(BLANK))[0]
     assert "Not told: its strength, whether it holds chromate" in first.lines[0].en
     assert "No se dijo: su fuerza, si lleva cromato" in first.lines[0].es
+    assert first.wide is not None
+    assert all(one.wide is None for one in labels_of(ground()) if one.statements)
 
 
 def test_the_same_job_gives_the_same_bytes(pdf):

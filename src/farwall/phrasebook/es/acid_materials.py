@@ -89,8 +89,8 @@ PHRASES = {
     **{one: said for one, said in TRAITS.items() if one not in KINDS},
     "EPA chart of reactivity groups": "tabla de grupos reactivos de la EPA",
     "40 CFR 265 appendix V": "40 CFR 265, apéndice V",
-    "This is {1}, and is said to be the stain {*2}.":
-    "Esto es {1}, y dice ser el tinte {*2}.",
+    "This is {1}, and the stain {*2} is told of it.":
+    "Esto es {1}, y se le puso el tinte {*2}.",
     "Leave the stain out, or change the kind.": "Quite el tinte, o cambie la clase.",
     "It is called {*1}, and its kind is {2}.": "Se llama {*1}, y su clase es {2}.",
     "Call it what it is.": "Llámelo lo que es.",

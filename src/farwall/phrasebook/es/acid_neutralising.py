@@ -43,6 +43,10 @@ PHRASES = {
     "some 900 L of gas. Vented lids, and only when it is still.":
     "Nunca encierre ácido y bicarbonato en garrafa, tambo o rociadora: un galón de ácido "
     "comercial da unos 900 L de gas. Tapas con respiradero, y solo cuando esté quieto.",
+    "The gas is heavier than air and takes its place: doors open, nobody in a closet, pit or "
+    "cellar beside it. A headache or fast breath: out at once.":
+    "El gas pesa más que el aire y ocupa su lugar: puertas abiertas, nadie en clóset, fosa o "
+    "sótano junto a él. Dolor de cabeza o respiración rápida: salga de inmediato.",
     "Never ammonia into an acid tub, never ammonia or acid near bleach: smoke, and poison gas.":
     "Nunca amoníaco en una tina con ácido, nunca amoníaco ni ácido cerca del cloro: humo y gas "
     "venenoso.",

@@ -162,14 +162,14 @@ PHRASES = {
     "Clear is not clean: test, never infer.": "Clara no es limpia: analice, nunca suponga.",
     "Hexavalent chromium does not fall out at any pH.":
     "El cromo hexavalente no se asienta a ningún pH.",
-    "Much manganese stays dissolved: its hydroxide alone lets about {#1} mg/L stay at pH 9 and "
-    "{#2} mg/L at pH 8.":
-    "Mucho manganeso queda disuelto: su hidróxido por sí solo deja unos {#1} mg/L a pH 9 y {#2} "
-    "mg/L a pH 8.",
-    "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {#1} mg/L at pH 8 to 9, and next "
-    "to nothing without.":
-    "El amoníaco mantiene disuelto el cobre: con 0.1 mol/L, unos {#1} mg/L a pH 8 a 9, y sin él "
-    "casi nada.",
+    "Much manganese stays dissolved: its hydroxide alone lets {#1} mg/L and more stay at pH 9, "
+    "and all of it at pH 8.":
+    "Mucho manganeso queda disuelto: su hidróxido por sí solo deja {#1} mg/L y más a pH 9, y todo "
+    "a pH 8.",
+    "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {#1} mg/L at pH 8 to 9.":
+    "El amoníaco mantiene disuelto el cobre: con 0.1 mol/L, unos {#1} mg/L a pH 8 a 9.",
+    "Without it up to about 0.6 mg/L may stay, which is above some limits.":
+    "Sin él pueden quedar hasta unos 0.6 mg/L, más que algunos límites.",
     "Iron falls out, most of it, once air has turned it.":
     "El hierro se asienta, casi todo, cuando el aire lo ha cambiado.",
     "Cement brings traces of hexavalent chromium of its own: have it tested though no sheet names "
@@ -263,6 +263,7 @@ PHRASES = {
     "chromium(VI)": "cromo(VI)",
     "manganese": "manganeso",
     "iron": "hierro",
+    "{#1} and more": "{#1} y más",
     "{#1} and more g": "{#1} g y más",
     "{#1} and more mg/L": "{#1} mg/L y más",
     "{#1} mg/L": "{#1} mg/L",

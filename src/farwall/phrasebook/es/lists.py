@@ -62,7 +62,7 @@ PHRASES = {
     "y ponga otras parecidas en otros lados.",
     "Never wipe a hard ring.": "Nunca la limpie dejando un anillo duro.",
     "blot it at once, never hose it; bicarbonate till the fizz ends, nylon brush, lift it wet.":
-    "séquela de inmediato con un trapo, nunca con manguera; bicarbonato hasta que deje de "
+    "absórbala de inmediato con un trapo, nunca con manguera; bicarbonato hasta que deje de "
     "burbujear, cepillo de nylon, y recójala mojada.",
     "nobody answers inside a field; the next stop line is the next pause.":
     "nadie contesta dentro de un tramo; la próxima línea de parada es la próxima pausa.",

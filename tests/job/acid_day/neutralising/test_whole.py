@@ -21,6 +21,7 @@ def test_tubs_hold_what_the_plan_mixes():
         assert tub.litres == pytest.approx(mix.stain_l + mix.water_l)
         assert tub.mol_high == pytest.approx(mix.stain_l * 3.1543, rel=1e-3)
         assert tub.base_kg_high == pytest.approx(tub.mol_high * 0.084006)
+        assert tub.air_m3 == pytest.approx(tub.co2_l_high / 1000 / 0.005)
         assert tub.vessel_l == pytest.approx(4 * tub.litres)
         cools = tub.mol_high * 31.13 / (4.18 * 2 * tub.litres)
         assert tub.warming_k == pytest.approx(-cools, rel=1e-3)
@@ -79,6 +80,8 @@ def test_ph_on_the_way():
     at_dose = curve.shares.index(1.0)
     assert curve.closed[at_dose] <= curve.fresh[at_dose] < 5 < curve.rested[at_dose]
     assert curve.fresh_eight is None
+    # 1.5 mol/kg over 0.034 mol/kg/atm, salted out by 10^0.15 at that strength: by hand 62 atm
+    assert curve.shut_atm == pytest.approx(62, abs=2)
     assert curve.rested_eight == pytest.approx(1.001, abs=0.002)
     pressures, reads = zip(*curve.rise, strict=True)
     assert list(pressures) == sorted(pressures, reverse=True)

@@ -47,6 +47,7 @@ def curve_of(acid_molal: float) -> Curve:
         fresh_eight=reach(8.0, "1atm"),
         rested_seven=reach(7.0, "open"),
         rested_eight=reach(8.0, "open"),
+        shut_atm=ph_after("NaHCO3", acid_molal, 1.0, "closed").co2_atm,
     )
 
 

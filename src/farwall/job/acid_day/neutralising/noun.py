@@ -34,7 +34,8 @@ class TubDose:
     """A whole boxed batch, left over: moles to be taken, base, gas, and how far it warms.
 
     warming_k: the most that it can warm (below nought: cool) at the high end, as much water put in
-    first as there is mix. vessel_l: what holds mix, water and as much foam again.
+    first as there is mix. vessel_l: what holds mix, water and as much foam again. air_m3: fresh air
+    that keeps all of its gas below 0.5 %.
     """
 
     mix: str
@@ -49,6 +50,7 @@ class TubDose:
     co2_l_high: float
     warming_k: float
     vessel_l: float
+    air_m3: float
 
 
 @dataclass(frozen=True)
@@ -103,6 +105,8 @@ class Curve:
     """pH against bicarbonate added, shares of the equivalent dose; and how it rises as gas leaves.
 
     rise: pressure of carbon dioxide left, atm, and pH then, at a twentieth more than that dose.
+    fresh_seven and others: shares to pH 7 and 8, None out of reach. shut_atm: pressure of the gas
+    over the equivalent dose in a full, shut vessel.
     """
 
     acid_molal: float
@@ -115,6 +119,7 @@ class Curve:
     fresh_eight: float | None
     rested_seven: float | None
     rested_eight: float | None
+    shut_atm: float
 
 
 @dataclass(frozen=True)

@@ -1,8 +1,9 @@
 """Whom to call; acid in the eyes or on skin; acid breathed in or swallowed.
 
 First aid in plain words and no further: water for 15 minutes, lids open, nothing to neutralise on
-a body, clean air, no vomiting, a call [z358-1, osha-hcl; the rest as safety sheets of hydrochloric
-acid and the statements of the GHS have it, from memory]. What comes after is for the poison
+a body, clean air, no vomiting, a call. 15 minutes is what an eyewash has to run [eyewash]; the
+rest as safety sheets of hydrochloric acid and the statements of the GHS have it [un-ghs; the
+hours after which lungs may still fill: from memory]. What comes after is for the poison
 centre, the emergency number and the doctor.
 """
 
@@ -30,7 +31,17 @@ def _call(told: Emergency) -> Card:
             Blank(Said("Hospital", "Hospital"), told.hospital),
             Blank(Said("Eyewash at", "Lavaojos en"), told.eyewash_at),
         ),
-        never=Said("Nobody works alone.", "Nadie trabaja solo."),
+        never=_never_alone(told.look_in_min),
+    )
+
+
+def _never_alone(look_in_min: float | None) -> Said:
+    if look_in_min is None:
+        return Said("Nobody works alone.", "Nadie trabaja solo.")
+    every = f"{look_in_min:g} min"
+    return Said(
+        f"Nobody works alone. Look in every {every}.",
+        f"Nadie trabaja solo. Asómese cada {every}.",
     )
 
 

@@ -71,7 +71,7 @@ def _outside() -> Card:
         Said("Drip on slab outside", "Gota en losa de afuera"),
         "drip-outside",
         steps=(
-            Said("Blot it at once.", "Séquela de inmediato con un trapo."),
+            Said("Blot it at once.", "Absórbala de inmediato con un trapo."),
             Said("Bicarbonate till the fizz ends.", "Bicarbonato hasta que no burbujee."),
             Said("Brush with nylon.", "Cepille con nylon."),
             Said("Lift it wet: sponge, vacuum.", "Recójala mojada: esponja, aspiradora."),

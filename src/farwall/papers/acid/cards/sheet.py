@@ -20,7 +20,7 @@ from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.card import Card, Said
 from farwall.papers.acid.cards.deck import deck_of
-from farwall.papers.lettering import clipped
+from farwall.papers.acid.users_words import as_written, shortened
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.svg import plain
 from farwall.phrasebook import LANGUAGES, Language
@@ -47,6 +47,10 @@ LEAST_PT = size_pt(300)
 STEP_PT = size_pt(250)
 TITLE_PT = size_pt(150)
 _TITLES = (72.0, 66.0, 60.0, 56.0, TITLE_PT)
+_OF_WIDE_PT = 800.0
+"""Room for stain and cut of a batch at the least size: not quite two lines."""
+_CROWDED = (28.0, 24.0, 21.0, 18.0, 16.0, 14.0)
+"""For lines of the firm's own words alone, where they are too many for the size of steps."""
 _STEPS = (56.0, 52.0, 48.0, 44.0, 42.0, 40.0, 38.0, 36.0, 34.0, STEP_PT)
 
 
@@ -60,10 +64,11 @@ def cards_pdf(ground: Ground, day: AcidDay) -> bytes:
     cards = deck_of(ground, day)
     home = Path(str(files("farwall.papers")))
     data = {
-        "title": plain(ground.plan.job or "Farwall"),
+        "title": as_written(ground.plan.job or "Farwall"),
         "paper": paper_for(wishes.units, None).typst_name,
         "titles": [f"{one:.2f}" for one in _TITLES],
         "sizes": [f"{one:.2f}" for one in _STEPS],
+        "crowded": [f"{one:.2f}" for one in _CROWDED],
         "least": f"{LEAST_PT:.2f}",
         "never": f"{STEP_PT:.2f}",
         "cards": [
@@ -105,11 +110,11 @@ def _set(card: Card, language: Language, plan: Plan) -> dict[str, object]:
         "steps": [said(one) for one in card.steps],
         "ticked": card.ticked,
         "boxed": said(card.boxed),
-        "blanks": [{"name": said(one.name), "told": plain(one.told)} for one in card.blanks],
+        "blanks": [{"name": said(one.name), "told": as_written(one.told)} for one in card.blanks],
         "batches": [
             {
                 "name": said(one.name),
-                "of": plain(one.of),
+                "of": shortened(one.of, _OF_WIDE_PT, LEAST_PT),
                 "lines": [[said(name), plain(figure)] for name, figure in one.lines],
             }
             for one in card.batches
@@ -122,5 +127,5 @@ def _set(card: Card, language: Language, plan: Plan) -> dict[str, object]:
 
 
 def _foot(language: Language, plan: Plan) -> str:
-    name = clipped(plain(plan.job or "Farwall"), 130, 9)
+    name = shortened(plan.job or "Farwall", 130, 9)
     return f"{name} · {plan.inputs_hash[:_HASH_SHOWN]} · {WINS.by(language)}"

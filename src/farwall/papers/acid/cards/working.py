@@ -1,7 +1,7 @@
 """What to wear by task, the eyewash check, mixing with water first, pressure.
 
 Eyewash: 29 CFR 1926.50(g) and ANSI/ISEA Z358.1 [eyewash]. Respirator: fit test, medical word and a
-clean shave after 29 CFR 1910.134 (from memory). Materials of gloves: common on safety
+clean shave [osha-respirators]. Materials of gloves: common on safety
 sheets of hydrochloric acid (from memory); the sheet of the material in hand wins. Order of mixing
 and pressure: common practice.
 """

@@ -12,6 +12,7 @@ from farwall.job.acid_day.containers import Container, Unknown
 from farwall.papers.acid.batch_names import batch_name
 from farwall.papers.acid.cards.card import Said
 from farwall.papers.acid.labels.label import Label
+from farwall.papers.acid.users_words import shortened
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import volume
 
@@ -39,6 +40,8 @@ section 3 (from memory)."""
 MOST_STATEMENTS, MOST_PRECAUTIONS = 8, 7
 """What a third of a page holds in both languages, large enough to be read: a label at work need not
 repeat all that the sheet has, 1910.1200(f)(6)(ii)."""
+PRODUCT_PT, PRODUCT_WIDE_PT = 15.0, 480.0
+"""Type of the product's name, and room for it: not quite two lines beside the container's word."""
 _DATE, _BY = Said("Date", "Fecha"), Said("By", "Por")
 _LOT = Said("Lot", "Lote")
 _MAKER = Said("Maker", "Fabricante")
@@ -46,6 +49,7 @@ _SHEET_WINS = Said(
     "The sheet of the material in hand wins over this label.",
     "La hoja del material que tiene en la mano manda sobre esta etiqueta.",
 )
+_SHEET_SAYS = Said("The sheet also says", "La hoja dice además")
 _NOT_TOLD: dict[Unknown, Said] = {
     "strength": Said("its strength", "su fuerza"),
     "chromate": Said("whether it holds chromate", "si lleva cromato"),
@@ -72,7 +76,8 @@ def batch_labels(one: Container, plan: Plan, units: Units) -> tuple[Label, ...]:
                                  for part, litres in parts)
         for k, said in enumerate(name)
     ))  # fmt: skip
-    what = Said(*(f"{one.product} {one.cut}".strip(),) * 2)
+    product = shortened(one.product, PRODUCT_WIDE_PT, PRODUCT_PT, bold=True)
+    what = Said(*(f"{product} {one.cut}".strip(),) * 2)
     return tuple(
         _hazardous(one, on, what, of, blanks=(_DATE, _BY, _LOT, _MAKER)) for on in (JUG, SPRAYER)
     )
@@ -112,6 +117,7 @@ def _hazardous(
         ),
         lines=(*_not_told(one), _SHEET_WINS),
         blanks=blanks,
+        wide=_SHEET_SAYS if one.unknown else None,
     )  # fmt: skip
 
 

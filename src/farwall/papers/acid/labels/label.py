@@ -15,9 +15,9 @@ Size = Literal["jug", "large jug", "drum"]
 class Label:
     """One label. `on`: what it is stuck on · `what`: its product identifier, as the sheet calls it.
 
-    `lines` are short facts in both languages · `blanks` are to be written on by hand ·
-    `statements` come before `precautions`, the most urgent first; of these the last are left out
-    where there is no room · `no`: white on danger.
+    `lines` are short facts in both languages · `blanks` are to be written on by hand, `wide` is one
+    as wide as the words · `statements` come before `precautions`, the most urgent first; of these
+    the last are left out where there is no room · `no`: white on danger.
     """
 
     size: Size
@@ -30,4 +30,5 @@ class Label:
     precautions: tuple[Said, ...] = ()
     lines: tuple[Said, ...] = ()
     blanks: tuple[Said, ...] = ()
+    wide: Said | None = None
     no: Said | None = None

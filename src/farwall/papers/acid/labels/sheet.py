@@ -19,6 +19,7 @@ from farwall.papers.acid.cards.card import Said
 from farwall.papers.acid.labels.hazardous import acid_label, ammonia_label, batch_labels
 from farwall.papers.acid.labels.label import Label, Size
 from farwall.papers.acid.labels.plain_ones import drum_labels, pail_label
+from farwall.papers.acid.users_words import as_written
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.svg import plain
 from farwall.phrasebook import Language
@@ -64,7 +65,7 @@ def labels_pdf(ground: Ground, day: AcidDay) -> bytes:  # noqa: ARG001
         for part in _parts([one for one in labels if one.size == size], count)
     ]
     data = {
-        "title": plain(ground.plan.job or "Farwall"),
+        "title": as_written(ground.plan.job or "Farwall"),
         "paper": paper_for(wishes.units, None).typst_name,
         "sizes": [f"{one:.2f}" for one in _SIZES],
         "pages": pages,
@@ -91,7 +92,7 @@ def _set(one: Label, first: Language) -> dict[str, object]:
 
     return {
         "on": both(one.on), "what": both(one.what), "more": both(one.more),
-        "signal": both(one.signal), "no": both(one.no),
+        "signal": both(one.signal), "no": both(one.no), "wide": both(one.wide),
         "pictograms": [f"/acid/pictograms/{name}.svg" for name in one.pictograms],
         "statements": [both(said) for said in one.statements],
         "precautions": [both(said) for said in one.precautions],

@@ -7,11 +7,13 @@ from typing import Any
 from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.neutralising.noun import Floor, Neutralising, StainDose, TubDose
-from farwall.units import KG_PER_LB, L_PER_US_GAL, M_PER_IN, ft2_from_m2, gal_from_l
+from farwall.units import KG_PER_LB, L_PER_US_GAL, M_PER_FT, M_PER_IN, ft2_from_m2, gal_from_l
 from farwall.web.pages.acid.ph_picture import ph_picture
 from farwall.web.words import said
 
 _OZ_PER_LB = 16
+BURSTS_ATM = 2.0
+"""From here the page tells the pressure of a shut vessel: no jug is made for it. A guess."""
 
 
 def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
@@ -60,7 +62,7 @@ def _tub(one: TubDose, *, us: bool) -> str:
         litres=_volume(one.litres, us=us), cut=one.cut,
         base=_masses(one.base_kg_low, one.base_kg_high, us=us),
         gas=_gas(one.co2_l_high, us=us), vessel=_volume(one.vessel_l, us=us),
-        cools=_degrees(abs(one.warming_k), us=us),
+        cools=_degrees(abs(one.warming_k), us=us), air=_air(one.air_m3, us=us),
     )  # fmt: skip
 
 
@@ -98,11 +100,19 @@ def _why(part: Neutralising) -> list[str]:
         if seven is None
         else said("acid-neutralising-fresh", times=f"{seven:.2g}")
     )
+    shut = said("acid-neutralising-shut", atm=f"{curve.shut_atm:.2g}")
     return [
         said("acid-neutralising-sour", fresh=f"{row.fresh:.1f}", rested=f"{row.rested:.1f}"),
         fresh,
+        *([shut] if curve.shut_atm >= BURSTS_ATM else []),
         said("acid-neutralising-rested", more=f"{((curve.rested_eight or 1) - 1) * 100:.1g}"),
     ]
+
+
+def _air(m3: float, *, us: bool) -> str:
+    """Air to two figures."""
+    value, unit = (m3 / M_PER_FT**3, "ft³") if us else (m3, "m³")
+    return f"{float(f'{value:.2g}'):,.0f} {unit}"
 
 
 def _share(atm: float) -> str:
@@ -131,7 +141,7 @@ def _volume(litres: float, *, us: bool) -> str:
 
 def _gas(litres: float, *, us: bool) -> str:
     if us:
-        feet = litres / 28.316846592
+        feet = litres / 1000 / M_PER_FT**3
         return f"{feet:.1f} ft³" if feet < 10 else f"{feet:.0f} ft³"
     return f"{litres:.0f} L"
 

@@ -13,8 +13,11 @@ from farwall.job.acid_day.ground import Ground
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.acid.fumes import fumes_shown
 from farwall.web.pages.acid.neutralising import neutralising_shown
 from farwall.web.pages.acid.pours import ask_shown, pours_shown
+from farwall.web.pages.acid.strength import strength_shown
+from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
 from farwall.web.pages.shown import Kept, State
@@ -23,7 +26,13 @@ from farwall.web.session import Sessions
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
 Shown = Callable[[Ground, AcidDay], dict[str, Any]]
-SHOWN: dict[str, Shown] = {"neutralising": neutralising_shown, "pours": pours_shown}
+SHOWN: dict[str, Shown] = {
+    "strength": strength_shown,
+    "fumes": fumes_shown,
+    "pours": pours_shown,
+    "neutralising": neutralising_shown,
+    "waste": waste_shown,
+}
 """What a part's template is given under its own name, where the noun alone will not do."""
 
 

@@ -15,7 +15,8 @@ WORDS: dict[str, str] = {
     "acid-neutralising-tub": (
         "The largest of the day, {litres} at {cut}, takes {base} of bicarbonate when none of it is "
         "used. Up to {gas} of gas comes of it, in an open vessel of {vessel} or more, or in "
-        "lots; thinned with as much water first, it cools by up to {cools}."
+        "lots; thinned with as much water first, it cools by up to {cools}. "
+        "Outdoors: indoors it takes {air} of fresh air to keep that gas below 0.5 %."
     ),
     "acid-neutralising-by-bicarbonate": "The floor, with bicarbonate",
     "acid-neutralising-by-soda-ash": "The floor, with soda ash",
@@ -60,6 +61,10 @@ WORDS: dict[str, str] = {
         "With the gas gone pH 8 takes {more} % more than the dose: stir and wait, then read again. "
         "Hours in a stirred pail, days in a still drum (our guess)."
     ),
+    "acid-neutralising-shut": (
+        "Shut in, with no room over it, the gas of that dose would press {atm} atmospheres: no "
+        "jug, drum or sprayer holds that."
+    ),
     "acid-neutralising-rise": "A twentieth too much, while the gas leaves",
     "acid-neutralising-rise-gas": "gas left",
     "acid-neutralising-rise-ph": "pH",
@@ -73,6 +78,7 @@ WORDS: dict[str, str] = {
     "acid-neutralising-base-ammonia-water": "ammonia",
     "acid-neutralising-base-ground-limestone": "limestone",
     "acid-neutralising-base-lime": "lime",
+    "acid-neutralising-tell": "Tell what the sheet of the stain says",
     "acid-neutralising-rank": (
         "Doses are stoichiometry. pH: published relations written down from memory, within 0.1 of "
         "a second opinion (0.2 in strong water). Strengths for the floor: common practice, no "

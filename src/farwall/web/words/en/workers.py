@@ -18,8 +18,8 @@ WORDS = {
     "s-respirator": "Respirator: {respirator}, fit-tested with it on {fit-tested}, medical word "
     "of {cleared}; its edge {shaven}.",
     "s-cartridge": "Cartridges {marking}: acid gas {acid-gas}, P100 {p100}, ammonia {ammonia}.",
-    "s-change": "Their bag was opened on {bag-opened}; changed after {change-after} of use, {used} of "
-    "it before this job.",
+    "s-change": "Their bag was opened on {bag-opened}; changed after {change-after} of use, {used} "
+    "of it before this job.",
     "s-worn": "Gloves: {gloves}. Goggles and face shield {goggles}, acid-proof apron {apron}, "
     "rubber boots {boots}.",
     "s-trained": "Went through sheet, cards and eyewash on {trained}.",

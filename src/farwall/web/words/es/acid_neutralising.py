@@ -15,7 +15,8 @@ WORDS: dict[str, str] = {
     "acid-neutralising-tub": (
         "La mayor del día, {litres} a {cut}, pide {base} de bicarbonato si no se usa nada. Suelta "
         "hasta {gas} de gas, en un recipiente abierto de {vessel} o más, o por partes; con otra "
-        "tanta agua primero, se enfría hasta {cools}."
+        "tanta agua primero, se enfría hasta {cools}. Afuera: adentro "
+        "hacen falta {air} de aire fresco para que ese gas quede abajo de 0.5 %."
     ),
     "acid-neutralising-by-bicarbonate": "El piso, con bicarbonato",
     "acid-neutralising-by-soda-ash": "El piso, con carbonato de sodio",
@@ -64,6 +65,10 @@ WORDS: dict[str, str] = {
         "Sin gas, pH 8 pide {more} % más que la dosis: revuelva y espere, luego lea otra vez. "
         "Horas en una cubeta revuelta, días en un tambo quieto (estimación nuestra)."
     ),
+    "acid-neutralising-shut": (
+        "Encerrado, sin aire encima, el gas de esa dosis empujaría {atm} atmósferas: ninguna "
+        "garrafa, tambo ni rociadora aguanta eso."
+    ),
     "acid-neutralising-rise": "Un veinteavo de más, mientras sale el gas",
     "acid-neutralising-rise-gas": "gas que queda",
     "acid-neutralising-rise-ph": "pH",
@@ -77,6 +82,7 @@ WORDS: dict[str, str] = {
     "acid-neutralising-base-ammonia-water": "amoníaco",
     "acid-neutralising-base-ground-limestone": "piedra caliza",
     "acid-neutralising-base-lime": "cal",
+    "acid-neutralising-tell": "Decir lo que dice la hoja del tinte",
     "acid-neutralising-rank": (
         "Las dosis son estequiometría. pH: relaciones publicadas, escritas de memoria, a 0.1 de "
         "una segunda opinión (0.2 en agua fuerte). Fuerzas para el piso: práctica común, sin "

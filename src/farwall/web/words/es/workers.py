@@ -18,8 +18,8 @@ WORDS = {
     "s-respirator": "Respirador: {respirator}, prueba de ajuste con él el {fit-tested}, visto "
     "bueno médico del {cleared}; su orilla {shaven}.",
     "s-cartridge": "Cartuchos {marking}: gas ácido {acid-gas}, P100 {p100}, amoníaco {ammonia}.",
-    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, {used} de "
-    "ellos antes de esta obra.",
+    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, {used} "
+    "de ellos antes de esta obra.",
     "s-worn": "Guantes: {gloves}. Gafas cerradas y careta {goggles}, delantal para ácido {apron}, "
     "botas de hule {boots}.",
     "s-trained": "Repasó hoja, tarjetas y lavaojos el {trained}.",
