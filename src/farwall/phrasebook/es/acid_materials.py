@@ -79,7 +79,7 @@ TRAITS = {
     "amine": "amina", "hardener": "endurecedor", "epoxide": "epóxido", "polyol": "poliol",
     "isocyanate": "isocianato", "emulsion": "emulsión", "finish": "acabado",
     "silicate": "silicato", "cleaner": "limpiador", "sulfite": "sulfito", "thinner": "adelgazador",
-    "solvent-borne": "en solvente", "dye": "colorante", 
+    "solvent-borne": "en solvente", "dye": "colorante",
     "may give gas": "puede dar gas", "residue": "residuo", "clay": "arcilla", "brine": "salmuera",
     "strong and not read": "fuerte, sin leer su hoja", "sheet not read": "hoja sin leer",
     "unknown": "desconocido", "no place": "sin lugar aquí",
