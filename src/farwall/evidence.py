@@ -95,7 +95,10 @@ _KEYS = {
     "silica": "29 CFR 1926.1153",
     "hazcom": "29 CFR 1910.1200",
     "common-practice": "common practice, no source",
+    "hamer-wu-1972": "Hamer and Wu 1972",
+    "hcl-20c": "a table at 20 °C",
     "house-guess": "our guess",
+    "issa-times": "ISSA cleaning times",
     "stain-sheets": "stain sheets",
     "trade-press": "trade press",
 }

@@ -122,3 +122,11 @@ def test_rooms_of_two_storeys_may_lie_over_each_other() -> None:
 def test_an_opening_within_one_room_may_cross_it_from_wall_to_wall() -> None:
     neck = Opening("neck", "wide", ((0, 1.5), (4, 1.5)), ("front", "front"), 4.0)
     assert faults_of(replace(TWO_ROOMS.floor, openings=(neck,))) == []
+
+
+def test_a_name_of_a_thousand_letters_does_not_fill_the_sentence():
+    long = "d" * 1000
+    odd = Opening(long, "door", ((1.0, 0.0), (2.0, 0.0)), ("r" * 1000,), 0.8)
+    faults = faults_of(Floor((), openings=(odd,)), ())
+    assert faults
+    assert max(len(str(one)) for one in faults) < 400

@@ -205,6 +205,6 @@ class _Spread(NamedTuple):
                     slope += self.most_ca * self.ca
             step = held / slope
             c -= step
-            if abs(step) <= 1e-14 * c:
+            if step >= -1e-14 * c:  # from the left all steps go right: a step back is rounding
                 break
         return c

@@ -1,8 +1,10 @@
 """What stays dissolved when rinse water is raised in pH and left to stand overnight.
 
 Simple ideal sums with constants from memory: they say which metal falls out and which does not,
-never what a drum holds. Real water keeps more than they say (fine floc, other partners). Clear is
-not clean: only a test tells.
+never what a drum holds. Real water keeps more than they say: against PHREEQC with its complexes
+and activities manganese is told 2 to 4 times too low, and of bare copper up to 0.6 mg/L stays where
+this sum says next to nothing (tests/acid/test_settling_phreeqc.py). Clear is not clean: only a test
+tells.
 """
 
 from __future__ import annotations

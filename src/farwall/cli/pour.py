@@ -11,7 +11,8 @@ from typing import TYPE_CHECKING, TypeVar
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
-    from farwall.acid.pouring.nouns import Fired, Verdict
+    from farwall.acid.pouring.nouns import Verdict
+    from farwall.acid.pouring.reasons import Reason
     from farwall.facts.job import Job
 
 _Word = TypeVar("_Word", bound=str)
@@ -111,22 +112,26 @@ def _list(job: Job, *, as_json: bool) -> int:
 
 def _said(verdict: Verdict) -> list[str]:
     """The word first, then each reason that carries it, then milder ones; proof beside each."""
+    from farwall.acid.pouring.reasons import reasons_of
+
     lines = [f"{verdict.word.capitalize()}: {', then '.join(verdict.things)} ({verdict.vessel})."]
-    for one in verdict.fired:
-        if one.word == "allowed" and verdict.word != "allowed":
-            continue
+    for one in reasons_of(verdict):
         lines.append(f"  {one.what} {one.instead}".rstrip())
         lines.append(f"    {_proof(one)}")
     return [*lines, _WINS]
 
 
-def _proof(fired: Fired) -> str:
+def _proof(reason: Reason) -> str:
     """What made it fire, by trait, with how far to trust it."""
+    from farwall.acid.pouring.reasons import traits_by_name
     from farwall.evidence import rank_words
 
-    met = "; ".join(f"{one.name}: {one.trait or one.because}" for one in fired.met)
-    trust = rank_words(fired.rank, fired.source)
-    return f"{met}. {trust[:1].upper()}{trust[1:]}."
+    met = "; ".join(
+        f"{name}: {', '.join(traits)}" for name, traits in traits_by_name(reason).items()
+    )
+    trust = rank_words(reason.rank, reason.source)
+    trust = f"{trust[:1].upper()}{trust[1:]}."
+    return f"{met}. {trust}" if met else trust
 
 
 def _dict(document: object) -> dict[str, object]:

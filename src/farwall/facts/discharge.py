@@ -42,7 +42,7 @@ class OfficialWord:
     who: Annotated[str, MaxLen(120)]
     office: Annotated[str, MaxLen(160)]
     on: str
-    in_writing: bool = False
+    in_writing: bool | None = None
     said: Annotated[str, MaxLen(600)] = ""
     limits: SewerLimits = field(default_factory=SewerLimits)
     until: str = ""

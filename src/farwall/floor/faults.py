@@ -19,6 +19,8 @@ FARTHEST_M = 5000.0
 _SMALLEST_M2 = 0.01
 _SHORTEST_M = 0.05
 _INSIDE_M = 0.02
+_LONGEST = 60
+"""Letters of a name in a sentence."""
 _IDS = "Give each one an id of its own."
 _METRES = "Coordinates are metres: check the unit."
 _HOW_MANY = (
@@ -52,19 +54,19 @@ def _id_faults(floor: Floor, exits: Sequence[Exit]) -> Iterator[Mistake]:
             if not name:
                 yield Mistake(where, "an id is empty.", _IDS)
             elif count > 1:
-                yield Mistake(where, f"the id “{name}” is used {count} times.", _IDS)
+                yield Mistake(where, f"the id {_q(name)} is used {count} times.", _IDS)
 
 
 def _polygon_faults(floor: Floor) -> Iterator[Mistake]:
     for index, room in enumerate(floor.rooms):
-        yield from _polygon(f"floor.rooms[{index}].polygon", room.polygon, f"room “{room.id}”")
+        yield from _polygon(f"floor.rooms[{index}].polygon", room.polygon, f"room {_q(room.id)}")
     for index, fixture in enumerate(floor.fixtures):
         where = f"floor.fixtures[{index}].polygon"
-        yield from _polygon(where, fixture.polygon, f"fixture “{fixture.kind}”")
+        yield from _polygon(where, fixture.polygon, f"fixture {_q(fixture.kind)}")
     for index, opening in enumerate(floor.openings):
         if opening.threshold is not None:
             where = f"floor.openings[{index}].threshold"
-            yield from _polygon(where, opening.threshold, f"the threshold of “{opening.id}”")
+            yield from _polygon(where, opening.threshold, f"the threshold of {_q(opening.id)}")
 
 
 def _polygon(where: str, polygon: PolygonGeometry, what: str) -> Iterator[Mistake]:
@@ -105,7 +107,7 @@ def _overlaps(rooms: Sequence[Room]) -> Iterator[Mistake]:
             continue
         shared = first.polygon.shape.intersection(second.polygon.shape).area
         if shared > OVERLAP_M2:
-            said = f"“{first.id}” and “{second.id}” overlap by {shared:.2f} m²."
+            said = f"{_q(first.id)} and {_q(second.id)} overlap by {shared:.2f} m²."
             yield Mistake("floor.rooms", said, "Each piece of floor belongs to one room.")
 
 
@@ -113,7 +115,7 @@ def _fixture_faults(floor: Floor) -> Iterator[Mistake]:
     for index, fixture in enumerate(floor.fixtures):
         shape = fixture.polygon.shape
         if not any(shape.intersects(room.polygon.shape) for room in floor.rooms):
-            said = f"fixture “{fixture.kind}” stands in no room."
+            said = f"fixture {_q(fixture.kind)} stands in no room."
             yield Mistake(f"floor.fixtures[{index}]", said, "Move it, or leave it out.")
 
 
@@ -122,13 +124,13 @@ def _opening_faults(floor: Floor, *, on_walls: bool) -> Iterator[Mistake]:
         where = f"floor.openings[{index}]"
         unknown = [room for room in dict.fromkeys(opening.rooms) if room not in floor.room_by_id]
         for room in unknown:
-            said = f"opening “{opening.id}” names a room “{room}” that is not there."
+            said = f"opening {_q(opening.id)} names a room {_q(room)} that is not there."
             yield Mistake(f"{where}.rooms", said, _known(floor.room_by_id))
         if len(opening.rooms) != (1 if opening.kind == "outside" else 2):
-            said = f"opening “{opening.id}” ({opening.kind}) names {len(opening.rooms)} rooms."
+            said = f"opening {_q(opening.id)} ({opening.kind}) names {len(opening.rooms)} rooms."
             yield Mistake(f"{where}.rooms", said, _HOW_MANY)
         if not _line_is_sound(opening.line):
-            said = f"the line of opening “{opening.id}” has no length."
+            said = f"the line of opening {_q(opening.id)} has no length."
             yield Mistake(f"{where}.line", said, "Give its two ends in metres.")
         elif on_walls and not unknown:
             yield from _off_wall(f"{where}.line", opening, floor)
@@ -150,7 +152,7 @@ def _off_wall(where: str, opening: Opening, floor: Floor) -> Iterator[Mistake]:
             within = room.boundary.buffer(DEEPEST_WALL_M).covers(ends)
         through = 0.0 if one_room else line.intersection(room.buffer(-_INSIDE_M)).length
         if not within or through > _SHORTEST_M:
-            said = f"opening “{opening.id}” does not lie on a wall of “{room_id}”."
+            said = f"opening {_q(opening.id)} does not lie on a wall of {_q(room_id)}."
             yield Mistake(where, said, "Move its line to the wall, or name the right room.")
 
 
@@ -160,14 +162,25 @@ def _exit_faults(floor: Floor, exits: Sequence[Exit]) -> Iterator[Mistake]:
         opening = floor.opening_by_id.get(way.opening)
         if opening is None:
             outside = [o.id for o in floor.openings if o.kind == "outside"]
-            said = f"exit “{way.id}” names an opening “{way.opening}” that is not there."
+            said = f"exit {_q(way.id)} names an opening {_q(way.opening)} that is not there."
             yield Mistake(where, said, _known(outside))
         elif opening.kind != "outside":
-            said = f"exit “{way.id}” uses “{way.opening}”, which leads to another room."
+            said = f"exit {_q(way.id)} uses {_q(way.opening)}, which leads to another room."
             yield Mistake(where, said, "An exit is an outside opening.")
 
 
 def _known(items: Iterable[str]) -> str:
     names = list(items)
-    shown = ", ".join(names[:12]) + (" …" if len(names) > 12 else "")
+    shown = ", ".join(
+        f"{one[:_LONGEST]}…" if len(one) > _LONGEST else one for one in names[:12]
+    ) + (" …" if len(names) > 12 else "")
     return f"There are: {shown}." if names else "There are none."
+
+
+def _q(text: str) -> str:
+    """A name in quotation marks, cut where a sentence could no longer be read for it."""
+    return f"“{_cut(text)}”"
+
+
+def _cut(text: str) -> str:
+    return text if len(text) <= _LONGEST else f"{text[:_LONGEST]}…"

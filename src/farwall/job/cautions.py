@@ -16,8 +16,8 @@ ALWAYS = (
         "into an acid tub."
     ),
     (
-        "Goggles and face shield, chemical gloves, sleeves, boots; respirator for acid gas and "
-        "mist, fit-tested. Air moves out of the house, without a jet on the wet edge."
+        "Goggles and face shield, chemical gloves, sleeves, boots; a fit-tested respirator with "
+        "acid-gas and P100 cartridges. Air moves out of the house, without a jet on the wet edge."
     ),
     "Eyewash within 10 seconds, 15 minutes of water at 0.4 gpm (1.5 L/min) or more.",
     "Nobody works alone: a second adult stays within call.",

@@ -9,14 +9,19 @@ from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.sheet import cards_pdf
 from farwall.papers.acid.labels.sheet import labels_pdf
+from farwall.papers.acid.people_sheet import keep_out_pdf, people_pdf
+from farwall.papers.acid.wash.sheet import wash_day_pdf
 from farwall.papers.acid.waste_page import waste_page_pdf
 from farwall.papers.json_text import json_text
 
 Maker = Callable[[Ground, AcidDay], bytes]
 PAPERS: dict[str, Maker] = {
     "cards.pdf": cards_pdf,
-    "waste-page.pdf": waste_page_pdf,
+    "people.pdf": people_pdf,
+    "keep-out.pdf": keep_out_pdf,
     "labels.pdf": labels_pdf,
+    "wash-day.pdf": wash_day_pdf,
+    "waste-page.pdf": waste_page_pdf,
 }
 """File name to maker, in the order in which they are needed; the screens hand out the same."""
 

@@ -17,6 +17,7 @@ ACID_WORDS: dict[str, str] = {
     "Material.sheet_ph": "pH, by its sheet or by a strip.",
     "Material.never_with": "Kinds that its sheet forbids to meet it.",
     "Material.may_with": "Kinds that its sheet allows by name.",
+    "Material.sampled_with": "Ids of materials with which this very mix was sampled on this slab.",
     "Job.workers": "Who works with the acid.",
     "Worker.duties": "What the person does on this job.",
     "Worker.respirator": "Half face, full face, powered (tight) or powered hood (loose).",

@@ -66,7 +66,7 @@ def _all(material: Material, stain: Stain | None) -> Iterator[Has]:
     yield from _by_ph(material)
     if material.kind in _OF_STAINS:
         yield from _by_sheet(stain)
-    elif material.kind == "dried stain" and (stain is None or _chromate(stain) is not False):
+    elif material.kind == "dried stain" and (stain is None or stain.names_chromate is not False):
         yield _told("chromate", "its sheet names chromate, or nobody told")
     if not _was_read(material, stain):
         yield _told("sheet not read", "nobody entered that its sheet was read")
@@ -96,10 +96,10 @@ def _by_sheet(stain: Stain | None) -> Iterator[Has]:
     for content in stain.contents:
         for trait in _ADDS.get(content.substance, ()):
             yield _told(trait, f"its sheet lists {content.substance}")
-    if stain.chromate:
+    if stain.names_chromate:
         yield _told("chromate", "its sheet names chromate")
         yield _told("oxidiser", "its sheet names chromate")
-    if stain.oxidiser:
+    if stain.names_oxidiser:
         yield _told("oxidiser", "its sheet names an oxidiser")
     if not names_no_oxidiser(stain):
         yield _told("oxidiser not told", "nobody entered whether its sheet names an oxidiser")
@@ -108,22 +108,13 @@ def _by_sheet(stain: Stain | None) -> Iterator[Has]:
 def names_no_oxidiser(stain: Stain) -> bool:
     """Whether it was entered that the sheet names neither chromate nor another oxidiser.
 
-    Both were answered with no, or what the sheet lists was entered with the day it was read, and
-    none of that oxidises.
+    Both were answered with no, and nothing that the sheet lists speaks against it. A list alone
+    is no answer, for lists leave things out.
     """
-    if stain.chromate or stain.oxidiser:
+    listed = {trait for one in stain.contents for trait in _ADDS.get(one.substance, ())}
+    if listed & {"oxidiser", "oxidiser not told"}:
         return False
-    listed = [trait for one in stain.contents for trait in _ADDS.get(one.substance, ())]
-    if {"oxidiser", "oxidiser not told"} & set(listed):
-        return False
-    whole = bool(stain.contents) and bool(stain.sheet_read)
-    return whole or (stain.chromate is False and stain.oxidiser is False)
-
-
-def _chromate(stain: Stain) -> bool | None:
-    if any("dichromate" in one.substance for one in stain.contents):
-        return True
-    return stain.chromate
+    return stain.names_chromate is False and stain.names_oxidiser is False
 
 
 def _was_read(material: Material, stain: Stain | None) -> bool:

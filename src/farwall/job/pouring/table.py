@@ -24,6 +24,8 @@ BROUGHT: tuple[MaterialKind, ...] = (
 
 IN_TURN = frozenset(rule.id for rule in RULES if rule.in_turn)
 
+_CALLED: dict[MaterialKind, str] = {"other": "something unknown"}
+
 
 @dataclass(frozen=True)
 class Pair:
@@ -102,7 +104,7 @@ def brought_of(job: Job) -> tuple[Group, ...]:
     kinds = {one.material.kind for one in listed}
     mixes = [one.thing() for one in listed if one.material.kind in {"stain", "mixed stain"}]
     brought = [
-        Listed(Material(kind, kind, kind, sheet_read=True), implied=True).thing()
+        Listed(Material(kind, kind, _CALLED.get(kind, kind), sheet_read=True)).thing()
         for kind in BROUGHT
         if kind not in kinds
     ]

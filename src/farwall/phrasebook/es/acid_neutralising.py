@@ -39,10 +39,16 @@ PHRASES = {
     "Neutralizador desde el fondo, mojado de 5 a 10 minutos, hasta que deje de espumar.",
     "Scrub, and take it up wet before it dries; then detergent, then the rinses.":
     "Talle, y recójalo mojado antes de que seque; luego detergente, luego los enjuagues.",
+    "Never neutralise on skin or in eyes: water only, for 15 minutes.":
+    "Nunca neutralice sobre la piel ni en los ojos: solo agua, 15 minutos.",
     "Never close acid and bicarbonate in a jug, drum or sprayer: a gallon of trade acid gives "
     "some 900 L of gas. Vented lids, and only when it is still.":
     "Nunca encierre ácido y bicarbonato en garrafa, tambo o rociadora: un galón de ácido "
     "comercial da unos 900 L de gas. Tapas con respiradero, y solo cuando esté quieto.",
+    "The gas is heavier than air and takes its place: doors open, nobody in a closet, pit or "
+    "cellar beside it. A headache or fast breath: out at once.":
+    "El gas pesa más que el aire y ocupa su lugar: puertas abiertas, nadie en clóset, fosa o "
+    "sótano junto a él. Dolor de cabeza o respiración rápida: salga de inmediato.",
     "Never ammonia into an acid tub, never ammonia or acid near bleach: smoke, and poison gas.":
     "Nunca amoníaco en una tina con ácido, nunca amoníaco ni ácido cerca del cloro: humo y gas "
     "venenoso.",

@@ -14,10 +14,10 @@ PHRASES = {
     "Never with bleach; ammonia only aired and never into an acid tub.":
     "Nunca con cloro (blanqueador); el amoníaco solo con ventilación y nunca en una tina que "
     "tenga ácido.",
-    "Goggles and face shield, chemical gloves, sleeves, boots; respirator for acid gas and "
-    "mist, fit-tested.":
-    "Gafas de protección cerradas y careta, guantes para químicos, mangas, botas; respirador para "
-    "gas ácido y neblina, con prueba de ajuste.",
+    "Goggles and face shield, chemical gloves, sleeves, boots; a fit-tested respirator with "
+    "acid-gas and P100 cartridges.":
+    "Gafas de protección cerradas y careta, guantes para químicos, mangas, botas; un respirador "
+    "con prueba de ajuste y cartuchos para gas ácido y P100.",
     "Air moves out of the house, without a jet on the wet edge.":
     "El aire sale de la casa, sin chorro sobre la orilla húmeda.",
     "Eyewash within 10 seconds, 15 minutes of water at 0.4 gpm (1.5 L/min) or more.":

@@ -8,19 +8,25 @@ from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
 
+from farwall.facts.job import Job
 from farwall.job.go import go_or_no_go
+from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
 from farwall.web.pages.forms.samples import SAMPLES
+from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
+from farwall.web.pages.forms.washing import WASHING
+from farwall.web.pages.forms.waste import WASTE
 from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
@@ -37,9 +43,16 @@ SCREENS: dict[str, Form] = {
     "samples": SAMPLES,
     "crew": CREW,
     "first": FIRST,
+    "materials": MATERIALS,
     "workers": WORKERS,
+    "washing": WASHING,
+    "waste": WASTE,
 }
-_HERE = {"first": "", "workers": "way-acid"}
+MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
+"""Forms that are made for the job at hand."""
+_HERE = {
+    "first": "", **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid")
+}  # fmt: skip
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
@@ -55,7 +68,7 @@ def told_facts(door: Door, held: Live, sessions: Sessions) -> APIRouter:
         route_class=PageRoute, include_in_schema=False, dependencies=[Depends(entered)]
     )
     pages = _Forms(door, held)
-    for name in SCREENS:
+    for name in (*SCREENS, *MADE):
         router.get(f"/houses/{{job}}/{name}")(_asking(pages, name))
         router.post(f"/houses/{{job}}/{name}")(_telling(pages, name))
     router.post("/houses/{job}/survey/window")(pages.add_window)
@@ -88,7 +101,8 @@ class _Forms:
         told = await form_of(request, MOST_BYTES, fields=MOST_FIELDS)
         state = await asyncio.to_thread(self.kept.state, job)
         try:
-            new = await keep_form(self.door, SCREENS[name], state, told)
+            form = await asyncio.to_thread(self._form, name, job)
+            new = await keep_form(self.door, form, state, told)
         except Wrong as error:
             return await asyncio.to_thread(
                 self.page, job, name, told=told, slips=error.slips, code=422
@@ -115,6 +129,12 @@ class _Forms:
         await self.held.plan_soon(job)
         return seen_elsewhere(f"{house_path(job)}/survey?kept=yes#part-windows")
 
+    def _form(self, name: str, job: str) -> Form:
+        if name in SCREENS:
+            return SCREENS[name]
+        newest = self.door.book.versions(job)[-1]
+        return MADE[name](job_from(self.door.book.facts(job, newest.version), "The job"))
+
     def page(
         self,
         job: str,
@@ -127,9 +147,9 @@ class _Forms:
     ) -> Response:
         """The form of a house; with what was typed and is wrong where that was refused."""
         newest = self.door.book.versions(job)[-1]
-        form = SCREENS[name]
+        form = self._form(name, job)
         asked = asked_of(form, self.door.book.facts(job, newest.version))
-        go = go_or_no_go(asked.job) if name in {"survey", "samples"} else None
+        go = go_or_no_go(asked.job) if name in {"survey", "samples", "waste"} else None
         shown = form_shown(
             asked, newest.version, notes=Notes(asked.job, go), told=told, slips=slips
         )

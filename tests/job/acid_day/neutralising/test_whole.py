@@ -21,6 +21,7 @@ def test_tubs_hold_what_the_plan_mixes():
         assert tub.litres == pytest.approx(mix.stain_l + mix.water_l)
         assert tub.mol_high == pytest.approx(mix.stain_l * 3.1543, rel=1e-3)
         assert tub.base_kg_high == pytest.approx(tub.mol_high * 0.084006)
+        assert tub.air_m3 == pytest.approx(tub.co2_l_high / 1000 / 0.005)
         assert tub.vessel_l == pytest.approx(4 * tub.litres)
         cools = tub.mol_high * 31.13 / (4.18 * 2 * tub.litres)
         assert tub.warming_k == pytest.approx(-cools, rel=1e-3)
@@ -79,10 +80,15 @@ def test_ph_on_the_way():
     at_dose = curve.shares.index(1.0)
     assert curve.closed[at_dose] <= curve.fresh[at_dose] < 5 < curve.rested[at_dose]
     assert curve.fresh_eight is None
+    # 1.5 mol/kg over 0.034 mol/kg/atm, salted out by 10^0.15 at that strength: by hand 62 atm
+    assert curve.shut_atm == pytest.approx(62, abs=2)
     assert curve.rested_eight == pytest.approx(1.001, abs=0.002)
-    pressures, reads = zip(*curve.rise, strict=True)
+    pressures, reads, hours = zip(*curve.rise, strict=True)
     assert list(pressures) == sorted(pressures, reverse=True)
     assert list(reads) == sorted(reads)
+    assert hours[0] == 0
+    assert list(hours[:-1]) == sorted(hours[:-1])
+    assert hours[-1] is None
 
 
 def test_lime_of_the_table_overshoots():
@@ -126,3 +132,10 @@ def test_the_part_is_plain_and_said():
     told = neutralising_said(found)
     assert "2.2 to 2.2 lb a gallon" in told[0]
     assert any("fresh fizz" in line for line in told)
+
+
+def test_sour_water_takes_ten_times_less_for_each_step_of_the_strip():
+    found = [one.kg_l for one in neutralising_of(ground()).readings]
+    assert found == sorted(found, reverse=True)
+    assert found[1] / found[2] == pytest.approx(10, rel=0.1)
+    assert found[1] == pytest.approx(0.0109 * 0.084006, rel=0.01)

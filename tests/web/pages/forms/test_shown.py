@@ -10,9 +10,10 @@ from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.shown import form_shown
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip
+from farwall.web.pages.forms.waste import WASTE
 from farwall.web.words import LANGUAGES, words
 
-FORMS = (SURVEY, SAMPLES, CREW, FIRST, FIRM)
+FORMS = (SURVEY, SAMPLES, CREW, FIRST, FIRM, WASTE)
 
 
 def shown(form, facts=None, **more):
@@ -52,7 +53,17 @@ def test_every_blank_help_and_choice_has_its_words(form):
 def test_spanish_is_whole_for_these_screens():
     english, spanish = words("en"), words("es")
     same = {"unit-"}
-    for name in ("survey", "samples", "crew", "settings", "help", "forms", "houses", "trouble"):
+    for name in (
+        "survey",
+        "samples",
+        "crew",
+        "settings",
+        "help",
+        "forms",
+        "houses",
+        "trouble",
+        "acid_waste",
+    ):
         module = __import__(f"farwall.web.words.en.{name}", fromlist=["WORDS"])
         lacks = [k for k in module.WORDS if k not in spanish and not k.startswith(tuple(same))]
         assert lacks == []

@@ -35,7 +35,7 @@ def _shown(day: Day, doubt: Doubt) -> tuple[Three, str, Rank, str]:
     if doubt is STRENGTH:
         told = all(strength_told(coat.stain) for coat in day.settled.coats)
         percent = max(hcl_percent(coat.stain) for coat in day.settled.coats)
-        rank, source = (Rank.PUBLISHED, "told: sheet") if told else (doubt.rank, doubt.source)
+        rank, source = (Rank.MEASURED, "told: sheet") if told else (doubt.rank, doubt.source)
         return percent, "%", rank, source
     if doubt is OPEN:
         found = [one.field.open_time_min for one in day.patches]

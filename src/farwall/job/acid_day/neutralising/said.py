@@ -35,7 +35,8 @@ def _tub(one: TubDose) -> str:
         f"({gal_from_l(one.litres):.1f} gal): {one.base_kg_low:.1f} to {one.base_kg_high:.1f} kg "
         f"of bicarbonate ({one.base_kg_low / KG_PER_LB:.0f} to "
         f"{one.base_kg_high / KG_PER_LB:.0f} lb), up to {one.co2_l_high:.0f} L of gas, in a vessel "
-        f"of {one.vessel_l:.0f} L or more."
+        f"of {one.vessel_l:.0f} L or more, outdoors: indoors that gas asks for "
+        f"{one.air_m3:.0f} m³ of air."
     )
 
 

@@ -13,6 +13,8 @@ from farwall.job.acid_day.neutralising.stains import ROOM_C, Strength
 
 WATER_TIMES, FOAM_TIMES = 2.0, 2.0
 """As much water first, in a vessel of twice what stands in it: common practice, no source."""
+CO2_MOST = 5000e-6 * 1000
+"""Litres of carbon dioxide in a cubic metre of air, at most: 5,000 ppm [osha-co2]."""
 ADDED_ACID_PERCENT = 31.45
 """Trade-strength muriatic acid, 20 degrees Baumé [baume]."""
 ADDED_MOL_L = solution(hcl_percent=ADDED_ACID_PERCENT, temperature_c=ROOM_C).molarity
@@ -51,6 +53,7 @@ def tub_dose(mix: Mix, strength: Strength, base: Base) -> TubDose:
         co2_l_low=low.co2_l,
         co2_l_high=high.co2_l,
         warming_k=warming_k(high.heat_kj, litres * WATER_TIMES),
+        air_m3=high.co2_l / CO2_MOST,
         vessel_l=litres * WATER_TIMES * FOAM_TIMES,
     )
 

@@ -55,9 +55,9 @@ def span(ends: Ends) -> str:
 
 
 def figure(value: float) -> str:
-    """Two figures that count; whole from ten on, thousands parted."""
-    if value >= 1000:
-        return f"{round(value, 1 - len(str(int(value)))):,.0f}"
+    """Two figures that count, thousands parted."""
+    if value >= 100:
+        return f"{round(value, 2 - len(str(int(value)))):,.0f}"
     if value >= 10:
         return f"{value:.0f}"
     return f"{value:.2g}" if value else "0"

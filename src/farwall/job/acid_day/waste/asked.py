@@ -31,7 +31,7 @@ def words_said(discharge: Discharge, day: date | None) -> tuple[WordSaid, ...]:
     """Each word with what keeps it from being leaned on."""
     return tuple(
         WordSaid(
-            one.way, one.who, one.office, one.on, one.until, one.in_writing, one.said,
+            one.way, one.who, one.office, one.on, one.until, bool(one.in_writing), one.said,
             faults_of(one, day),
         )
         for one in discharge.words

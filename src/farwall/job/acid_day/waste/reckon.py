@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from itertools import pairwise
 
 from farwall.acid.chromium import CHANGES, SILICA
 from farwall.acid.metals import (
@@ -186,11 +185,10 @@ def most_held_mg_l(metal: Metal, *, ammonia: bool) -> float:
 
 def _clear(*, chromate: bool) -> tuple[str, ...]:
     """Why clear water is not clean water, of what this job holds."""
-    held = [holds_mg_l("manganese", ph) or 0.0 for ph in reversed(SETTLE_PH)]
-    assert all(a < b for a, b in pairwise(held))
+    held = holds_mg_l("manganese", SETTLE_PH[1]) or 0.0
     found = [sentences.CLEAR]
     found.append(sentences.CLEAR_CHROMIUM if chromate else sentences.CLEAR_CEMENT)
-    found.append(sentences.CLEAR_MANGANESE.format(low=figure(held[0]), high=figure(held[1])))
+    found.append(sentences.CLEAR_MANGANESE.format(low=figure(held)))
     copper = most_held_mg_l("copper", ammonia=True)
     found.append(sentences.CLEAR_AMMONIA.format(high=figure(copper)))
     found.append(sentences.CLEAR_IRON)

@@ -42,12 +42,12 @@ STEPS = (
 CLEAR = "Clear is not clean: test, never infer."
 CLEAR_CHROMIUM = "Hexavalent chromium does not fall out at any pH."
 CLEAR_MANGANESE = (
-    "Much manganese stays dissolved: its hydroxide alone lets about {low} mg/L stay at pH 9 and "
-    "{high} mg/L at pH 8."
+    "Much manganese stays dissolved: its hydroxide alone lets {low} mg/L and more stay at pH 9, "
+    "and all of it at pH 8."
 )
 CLEAR_AMMONIA = (
-    "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {high} mg/L at pH 8 to 9, and next "
-    "to nothing without."
+    "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {high} mg/L at pH 8 to 9. Without "
+    "it up to about 0.6 mg/L may stay, which is above some limits."
 )
 CLEAR_IRON = "Iron falls out, most of it, once air has turned it."
 CLEAR_CEMENT = (

@@ -7,11 +7,13 @@ from typing import Any
 from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.neutralising.noun import Floor, Neutralising, StainDose, TubDose
-from farwall.units import KG_PER_LB, L_PER_US_GAL, M_PER_IN, ft2_from_m2, gal_from_l
+from farwall.units import KG_PER_LB, L_PER_US_GAL, M_PER_FT, M_PER_IN, ft2_from_m2, gal_from_l
 from farwall.web.pages.acid.ph_picture import ph_picture
 from farwall.web.words import said
 
 _OZ_PER_LB = 16
+BURSTS_ATM = 2.0
+"""From here the page tells the pressure of a shut vessel: no jug is made for it. A guess."""
 
 
 def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
@@ -32,7 +34,8 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
         ),
         "picture": ph_picture(curve),
         "why": _why(part),
-        "rise": [(_share(atm), f"{ph:.1f}") for atm, ph in curve.rise],
+        "rise": [(_share(atm), f"{ph:.1f}", _days(hours)) for atm, ph, hours in curve.rise],
+        "pails": _readings(part, us=us),
         "table": [
             (
                 said("acid-neutralising-base-" + row.word.replace(" ", "-")),
@@ -41,6 +44,15 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
             for row in part.table
         ],
     }  # fmt: skip
+
+
+def _readings(part: Neutralising, *, us: bool) -> list[tuple[str, str, str]]:
+    """pH read, and bicarbonate for a pail and for a drum of it."""
+    pail, drum = (5 * L_PER_US_GAL, 55 * L_PER_US_GAL) if us else (20.0, 200.0)
+    return [
+        (f"{one.reads:.0f}", _mass(one.kg_l * pail, us=us), _mass(one.kg_l * drum, us=us))
+        for one in part.readings
+    ]
 
 
 def _stain(one: StainDose, *, us: bool) -> dict[str, str]:
@@ -60,7 +72,7 @@ def _tub(one: TubDose, *, us: bool) -> str:
         litres=_volume(one.litres, us=us), cut=one.cut,
         base=_masses(one.base_kg_low, one.base_kg_high, us=us),
         gas=_gas(one.co2_l_high, us=us), vessel=_volume(one.vessel_l, us=us),
-        cools=_degrees(abs(one.warming_k), us=us),
+        cools=_degrees(abs(one.warming_k), us=us), air=_air(one.air_m3, us=us),
     )  # fmt: skip
 
 
@@ -78,7 +90,10 @@ def _floor(floor: Floor, *, us: bool) -> dict[str, Any]:
         "rows": rows,
         "all": row(said("acid-neutralising-all"), area, floor.water_l, floor.base),
         "span": said(
-            "acid-neutralising-span", low=amount(floor.base_low), high=amount(floor.base_high)
+            "acid-neutralising-span",
+            low=amount(floor.base_low),
+            high=amount(floor.base_high),
+            gas=_gas(floor.co2_l_most, us=us),
         ),
     }
 
@@ -98,11 +113,26 @@ def _why(part: Neutralising) -> list[str]:
         if seven is None
         else said("acid-neutralising-fresh", times=f"{seven:.2g}")
     )
+    shut = said("acid-neutralising-shut", atm=f"{curve.shut_atm:.2g}")
     return [
         said("acid-neutralising-sour", fresh=f"{row.fresh:.1f}", rested=f"{row.rested:.1f}"),
         fresh,
+        *([shut] if curve.shut_atm >= BURSTS_ATM else []),
         said("acid-neutralising-rested", more=f"{((curve.rested_eight or 1) - 1) * 100:.1g}"),
     ]
+
+
+def _air(m3: float, *, us: bool) -> str:
+    """Air to two figures."""
+    value, unit = (m3 / M_PER_FT**3, "ft³") if us else (m3, "m³")
+    return f"{float(f'{value:.2g}'):,.0f} {unit}"
+
+
+def _days(hours: float | None) -> str:
+    """Days, in still water."""
+    if hours is None:
+        return said("acid-neutralising-never")
+    return "0" if hours <= 0 else f"{hours / 24:.1f}" if hours < 240 else f"{hours / 24:.0f}"
 
 
 def _share(atm: float) -> str:
@@ -112,6 +142,8 @@ def _share(atm: float) -> str:
 def _mass(kg: float, *, us: bool) -> str:
     if us:
         pounds = kg / KG_PER_LB
+        if pounds * _OZ_PER_LB < 0.1:
+            return said("acid-neutralising-under-oz")
         if pounds < 1:
             return f"{pounds * _OZ_PER_LB:.1f} oz" if pounds < 0.1 else f"{pounds * 16:.0f} oz"
         return f"{pounds:.1f} lb" if pounds < 10 else f"{pounds:.0f} lb"
@@ -131,7 +163,7 @@ def _volume(litres: float, *, us: bool) -> str:
 
 def _gas(litres: float, *, us: bool) -> str:
     if us:
-        feet = litres / 28.316846592
+        feet = litres / 1000 / M_PER_FT**3
         return f"{feet:.1f} ft³" if feet < 10 else f"{feet:.0f} ft³"
     return f"{litres:.0f} L"
 
@@ -144,7 +176,7 @@ def _between(low: str, high: str) -> str:
     """`1.2 to 2.4 lb`; one figure where both are the same."""
     if low == high:
         return high
-    (first, unit), (_, other) = low.split(" "), high.split(" ")
+    (first, unit), (_, other) = low.rsplit(" ", 1), high.rsplit(" ", 1)
     return said("acid-neutralising-to", low=first if unit == other else low, high=high)
 
 

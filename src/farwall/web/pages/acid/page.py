@@ -6,13 +6,20 @@ import asyncio
 from collections.abc import Callable
 from typing import Any
 
-from fastapi import APIRouter, Response
+from fastapi import APIRouter, Request, Response
 
 from farwall.job.acid_day import AcidDay, acid_day
 from farwall.job.acid_day.ground import Ground
+from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.acid.fumes import fumes_shown
 from farwall.web.pages.acid.neutralising import neutralising_shown
+from farwall.web.pages.acid.people import people_shown
+from farwall.web.pages.acid.pours import ask_shown, pours_shown
+from farwall.web.pages.acid.strength import strength_shown
+from farwall.web.pages.acid.washing import washing_shown
+from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
 from farwall.web.pages.shown import Kept, State
@@ -21,7 +28,15 @@ from farwall.web.session import Sessions
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
 Shown = Callable[[Ground, AcidDay], dict[str, Any]]
-SHOWN: dict[str, Shown] = {"neutralising": neutralising_shown}
+SHOWN: dict[str, Shown] = {
+    "strength": strength_shown,
+    "fumes": fumes_shown,
+    "pours": pours_shown,
+    "people": people_shown,
+    "neutralising": neutralising_shown,
+    "washing": washing_shown,
+    "waste": waste_shown,
+}
 """What a part's template is given under its own name, where the noun alone will not do."""
 
 
@@ -30,6 +45,7 @@ def acid(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     router = guarded(sessions)
     pages = _Acid(door, held)
     router.get("/houses/{job}/acid")(pages.show)
+    router.get("/houses/{job}/pour")(pages.pour)
     return router
 
 
@@ -44,6 +60,20 @@ class _Acid:
         """The page."""
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job)
+
+    async def pour(self, job: str, request: Request) -> Response:
+        """May this be poured: the answer, and the question again; of the newest facts."""
+        typed = dict(request.query_params)
+        return await asyncio.to_thread(self._pour, job, typed)
+
+    def _pour(self, job: str, typed: dict[str, str]) -> Response:
+        newest = self.kept.book.versions(job)[-1]
+        facts = job_from(self.kept.book.facts(job, newest.version), "The job")
+        ask = ask_shown(facts, typed)
+        return page(
+            "pour.html", ask=ask, house=newest.name or job, house_id=job, here="way-acid",
+            code=422 if ask.get("slips") else 200,
+        )  # fmt: skip
 
     def _page(self, job: str) -> Response:
         state = self.kept.state(job)
@@ -61,4 +91,7 @@ class _Acid:
 
 def ground_of(state: State) -> Ground | None:
     """What the acid day is reckoned from; None where no plan stands."""
-    return None if state.shown is None else Ground(state.shown.job, state.shown.plan)
+    shown = state.shown
+    if shown is None:
+        return None
+    return Ground(shown.job, shown.plan, story=shown.went.story if shown.went else None)

@@ -95,6 +95,8 @@ class Asked:
         return [Row(part.way, part.path)]
 
     def _title(self, part: Part, n: int, count: int) -> str:
+        if part.path == ("stains",) and part.fixed and n < count:
+            return self.job.stains[n].name or self.job.stains[n].id
         known = part.path == ("floor", "windows") and n < count
         return window_title(self.job, n) if known else ""
 

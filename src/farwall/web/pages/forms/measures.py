@@ -131,6 +131,7 @@ _MEASURES: tuple[tuple[str, Measure], ...] = (
     ("_m_min", Measure(Scale("unit-ft-min", _FT), Scale("unit-m-min"))),
     ("_kg_l", Measure(Scale("unit-lb-gal", units.KG_PER_LB / _GAL), Scale("unit-kg-l"))),
     ("_m_s", Measure(Scale("unit-ft-min", _FT / 60), Scale("unit-m-s"))),
+    ("_mg_l", _alike("unit-mg-l")),
     ("_percent", _alike("unit-percent")),
     ("_days", _alike("unit-days")),
     ("_deg", _alike("unit-deg")),

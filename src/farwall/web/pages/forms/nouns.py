@@ -76,11 +76,14 @@ class Part:
     stem: str = ""
     fixed: bool = False
     """Rows that a drawing brought: none is added or taken away here."""
+    title: str = ""
+    """Of what the part is told, where several have the same heading: a name of the job's own."""
 
     @property
     def path(self) -> Path:
         """The steps of its way."""
-        return tuple(self.way.split(".")) if self.way else ()
+        steps = self.way.split(".") if self.way else []
+        return tuple(int(step) if step.isdecimal() else step for step in steps)
 
 
 @dataclass(frozen=True)

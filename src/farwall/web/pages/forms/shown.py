@@ -90,6 +90,7 @@ class PartShown:
     told: bool
     each: str
     rows: tuple[RowShown, ...]
+    title: str = ""
 
 
 @dataclass(frozen=True)
@@ -111,7 +112,7 @@ class _Showing:
 
     def part(self, part: Part) -> PartShown:
         rows = tuple(self._row(part, one) for one in self.asked.rows(part))
-        return PartShown(part.key, part.told, part.each, rows)
+        return PartShown(part.key, part.told, part.each, rows, part.title)
 
     def _row(self, part: Part, row: Row) -> RowShown:
         away = row.away if part.each == "rows" and not row.fresh and not part.fixed else ""

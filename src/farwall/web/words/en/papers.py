@@ -35,6 +35,9 @@ WORDS = {
     "papers-name-seal-sheet-pdf": "Seal sheet (PDF)",
     "papers-for-seal-sheet-pdf": "The day of the sealer: when it may go down, in what order, how "
     "much. It takes some seconds to make.",
+    "papers-name-wash-day-pdf": "Wash day (PDF)",
+    "papers-for-wash-day-pdf": "Rooms in order, steps, water, drums, and boxes for pH and rag "
+    "of each rinse.",
     "papers-name-cards-pdf": "Cards to hang up (PDF)",
     "papers-for-cards-pdf": "Whom to call, eyes and skin, a spill, a drip, what to wear, eyewash, "
     "mixing, pressure: a page each, to be read at 2 m, in English and Spanish.",

@@ -18,8 +18,8 @@ WORDS = {
     "s-respirator": "Respirator: {respirator}, fit-tested with it on {fit-tested}, medical word "
     "of {cleared}; its edge {shaven}.",
     "s-cartridge": "Cartridges {marking}: acid gas {acid-gas}, P100 {p100}, ammonia {ammonia}.",
-    "s-change": "Their bag was opened on {bag-opened}; changed after {change-after} of use, {used} of "
-    "it before this job.",
+    "s-change": "Their bag was opened on {bag-opened}; changed after {change-after} of use, {used} "
+    "of it before this job.",
     "s-worn": "Gloves: {gloves}. Goggles and face shield {goggles}, acid-proof apron {apron}, "
     "rubber boots {boots}.",
     "s-trained": "Went through sheet, cards and eyewash on {trained}.",
@@ -79,7 +79,7 @@ WORDS = {
     "stays outside within call, looks in, and goes in to nobody without all of it.",
     "help-respirator": "A tight one is fit-tested within twelve months with that very model, after "
     "a medical word, and its edge lies on shaven skin (29 CFR 1910.134). A loose hood with a "
-    "blower asks for neither fit test nor razor. A dust mask holds back no acid.",
+    "blower asks for neither fit test nor razor. A filter for dust alone holds back no acid.",
     "help-cartridge": "For acid gas, with P100 for the mist: both are printed on them. Where "
     "ammonia neutralises, who scrubs needs cartridges marked for ammonia.",
     "help-change-after": "By the maker's own schedule for this vapour (29 CFR "

@@ -35,6 +35,9 @@ WORDS = {
     "papers-name-seal-sheet-pdf": "Hoja de sellado (PDF)",
     "papers-for-seal-sheet-pdf": "El día del sellador: cuándo se puede poner, en qué orden, "
     "cuánto. Tarda unos segundos en hacerse.",
+    "papers-name-wash-day-pdf": "Día de lavado (PDF)",
+    "papers-for-wash-day-pdf": "Cuartos en orden, pasos, agua, tambos y casillas de pH y "
+    "trapo de cada enjuague.",
     "papers-name-cards-pdf": "Tarjetas para colgar (PDF)",
     "papers-for-cards-pdf": "A quién llamar, ojos y piel, un derrame, una gota, qué ponerse, "
     "lavaojos, mezclar, presión: una página cada una, para leerse a 2 m, en inglés y español.",

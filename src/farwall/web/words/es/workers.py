@@ -18,8 +18,8 @@ WORDS = {
     "s-respirator": "Respirador: {respirator}, prueba de ajuste con él el {fit-tested}, visto "
     "bueno médico del {cleared}; su orilla {shaven}.",
     "s-cartridge": "Cartuchos {marking}: gas ácido {acid-gas}, P100 {p100}, amoníaco {ammonia}.",
-    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, {used} de "
-    "ellos antes de esta obra.",
+    "s-change": "Su bolsa se abrió el {bag-opened}; se cambian a los {change-after} de uso, {used} "
+    "de ellos antes de esta obra.",
     "s-worn": "Guantes: {gloves}. Gafas cerradas y careta {goggles}, delantal para ácido {apron}, "
     "botas de hule {boots}.",
     "s-trained": "Repasó hoja, tarjetas y lavaojos el {trained}.",
@@ -31,7 +31,7 @@ WORDS = {
     "s-address": "Dígale a quien venga: {address}.",
     "s-eyewash-at": "El lavaojos está aquí: {eyewash-at}.",
     "s-looks": "A quien rocía se le va a ver cada {look-in}.",
-    "effect-look-in": "Si queda vacío se toman cada 15 minutos: suposición nuestra.",
+    "effect-look-in": "Si queda vacío se toman cada 15 minutos: estimación nuestra.",
     "name-worker": "Nombre",
     "name-duties": "Lo que hace la persona",
     "name-respirator": "Respirador",
@@ -79,7 +79,7 @@ WORDS = {
     "queda afuera donde oiga, va a ver, y no entra por nadie sin todo puesto.",
     "help-respirator": "Uno ajustado lleva prueba de ajuste de menos de doce meses con ese mismo "
     "modelo, después del visto bueno médico, y su orilla queda sobre piel rasurada (29 CFR "
-    "1910.134). Una capucha suelta con soplador no pide prueba ni rasurado. Una mascarilla de "
+    "1910.134). Una capucha suelta con soplador no pide prueba ni rasurado. Un filtro solo de "
     "polvo no detiene el ácido.",
     "help-cartridge": "Para gas ácido, con P100 por la niebla: las dos cosas van impresas. Donde "
     "se neutraliza con amoníaco, quien talla necesita cartuchos marcados para amoníaco.",

@@ -1,0 +1,63 @@
+"""The fumes on the page of acid and water: said in both languages, drawn on the tape, no script."""
+
+import re
+
+import pytest
+from tests.job.acid_day.fumes.fumes_house import planned
+
+from farwall.job.acid_day import acid_day
+from farwall.job.acid_day.ground import Ground
+from farwall.phrasebook import LANGUAGE
+from farwall.web.pages.acid.fumes import CAUTIONS, fumes_shown
+from farwall.web.words import said, words
+
+
+@pytest.fixture(scope="module")
+def day():
+    job, plan = planned()
+    ground = Ground(job, plan)
+    return ground, acid_day(ground)
+
+
+def shown(day, language):
+    token = LANGUAGE.set(language)
+    try:
+        return fumes_shown(*day)
+    finally:
+        LANGUAGE.reset(token)
+
+
+def test_page_tells_the_fumes(own):
+    own.put_planned()
+    text = own.get("/houses/two/acid").text
+    part = text[text.index('id="acid-fumes"') :]
+    assert said("acid-fumes-others-out") in part.replace("&#39;", "'")
+    assert part.count("<svg") >= 2
+    assert "style=" not in part
+    assert "mask" not in part
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_room_coat_way_doubt_and_caution_is_said(day, language):
+    ground, reckoned = day
+    told = shown(day, language)
+    assert len(told["rooms"]) == len(ground.job.floor.rooms)
+    assert len(told["kept_out"]) == 2
+    assert len(told["ways"]) == 4
+    assert len(told["rests"]) == len(reckoned.fumes.unknowns)
+    assert len(told["cautions"]) == len(CAUTIONS)
+    assert not re.search(r"\{\w+\}|e\+", str({**told, "pictures": ()}))
+
+
+def test_spanish_is_whole():
+    ours = {key for key in words("en") if key.startswith("acid-fumes-")}
+    assert ours == {key for key in words("es") if key.startswith("acid-fumes-")}
+
+
+def test_the_picture_names_every_limit_and_keeps_words_on_it(day):
+    wide, narrow = shown(day, "en")["pictures"]
+    for ppm in ("45 ppm", "5 ppm", "2 ppm", "0.77 ppm"):
+        assert ppm in wide
+        assert ppm in narrow
+    assert "(NIOSH 2025" in wide
+    assert "<script" not in wide + narrow
