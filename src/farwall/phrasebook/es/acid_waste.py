@@ -72,8 +72,8 @@ PHRASES = {
     "¿Quién se lleva los tambos, de qué oficina, quién lo dijo y qué día?",
     "Drums and a licensed hauler, or another word in writing.":
     "Tambos y un transportista con licencia, u otro permiso por escrito.",
-    "{@1}, {@2}, said yes on {#3}.": "{@1}, {@2}, dijo que sí el {#3}.",
-    "{@1} did not allow it.": "{@1} no lo permitió.",
+    "{*1}, {*2}, said yes on {#3}.": "{*1}, {*2}, dijo que sí el {#3}.",
+    "{*1} did not allow it.": "{*1} no lo permitió.",
     "The word on the rinse water cannot be leaned on.":
     "Lo dicho sobre el agua de enjuague no basta.",
     "Nobody is named who said it.": "No dice quién lo dijo.",
@@ -284,7 +284,7 @@ PHRASES = {
     "only as written below": "solo como se anota abajo",
     "no": "no",
     "where, when, how": "dónde, cuándo, cómo",
-    "name": "nombre",
+    "your name": "su nombre",
     "office": "oficina",
     "valid until": "válido hasta",
     "phone": "teléfono",
@@ -309,4 +309,22 @@ PHRASES = {
     "sewer": "alcantarillado",
     "hauled": "se la llevaron",
     "treatment works": "planta de tratamiento",
+    # The log of the day.
+    "waste water": "agua de desecho",
+    "Drum {*1} went to the sewer, and no written word that can be leaned on is entered.":
+    "El tambo {*1} fue al alcantarillado, y no está anotado ningún permiso escrito que valga.",
+    "Send no more.": "No mande más.",
+    "Ask the utility today, and enter name, office and day.":
+    "Pregunte hoy a la empresa, y anote nombre, oficina y día.",
+    "Drum {*1} went to the sewer at pH {#2}, and nothing below 5 may.":
+    "El tambo {*1} fue al alcantarillado a pH {#2}, y nada por debajo de 5 puede ir.",
+    "Tell the utility.": "Avise a la empresa.",
+    "Drum {*1} reads pH {#2}: at or below 2, or at or above 12.5, it is hazardous waste, D002.":
+    "El tambo {*1} marca pH {#2}: a 2 o menos, o a 12.5 o más, es residuo peligroso, D002.",
+    "It stays shut and labelled until the state agency says who may take it.":
+    "Se queda cerrado y con etiqueta hasta que la agencia del estado diga quién puede llevárselo.",
+    "Drum {*1} was hauled, and no manifest or receipt is entered.":
+    "El tambo {*1} se lo llevaron, y no está anotado el manifiesto ni el recibo.",
+    "Enter its number while the paper is at hand.":
+    "Anote el número mientras tiene el papel a la mano.",
 }  # fmt: skip

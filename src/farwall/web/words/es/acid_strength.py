@@ -1,4 +1,4 @@
-"""Palabras de la parte sobre la fuerza del ácido."""
+"""Palabras de la parte sobre la concentración del ácido."""
 
 from __future__ import annotations
 
