@@ -30,6 +30,7 @@ WARN_MIN = 15.0
 """So long before the end of the schedule a new pair is called for: time to come out. A guess."""
 EYEWASH_S, EYEWASH_MIN, EYEWASH_L_MIN = 10.0, 15.0, 1.5
 """Reach, duration and flow that are wanted [eyewash]."""
+NO_NAME = "the sprayer"
 _PEOPLE_WORDS = ("respirator-on", "respirator-off", "cartridge-changed", "looked-in")
 
 
@@ -85,7 +86,7 @@ class Crew:
 
     def names(self) -> list[str]:
         """Whom to look in on."""
-        return [called(one) for one in self.sprayers] or ["the sprayer"]
+        return [called(one) for one in self.sprayers] or [NO_NAME]
 
     def due_min(self, name: str) -> float | None:
         """When the next look is due; None while nobody sprays."""
