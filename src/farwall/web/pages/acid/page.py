@@ -11,6 +11,7 @@ from fastapi import APIRouter, Request, Response
 from farwall.job.acid_day import AcidDay, acid_day
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.in_short import in_short
+from farwall.papers.acid_files import PAPERS
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
@@ -22,9 +23,10 @@ from farwall.web.pages.acid.strength import strength_shown
 from farwall.web.pages.acid.washing import washing_shown
 from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.paper import page
+from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.shown import Kept, State
 from farwall.web.session import Sessions
+from farwall.web.words import said
 
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
@@ -97,7 +99,14 @@ class _Acid:
             waiting=day is None and not state.no,
             few={key: lines for key, _, lines in in_short(day)} if day is not None else {},
             units=ground.job.wishes.units if ground is not None else "us",
+            papers=_papers(job),
         )  # fmt: skip
+
+
+def _papers(job: str) -> list[tuple[str, str]]:
+    """Each paper of acid: its name and its address."""
+    home = f"{house_path(job)}/papers"
+    return [(said(f"papers-name-{name.replace('.', '-')}"), f"{home}/{name}") for name in PAPERS]
 
 
 def ground_of(state: State) -> Ground | None:

@@ -8,6 +8,7 @@ WORDS: dict[str, str] = {
     "acid-wins": (
         "The sheet of the material in hand, local codes and licensed practice win over all of this."
     ),
+    "acid-papers": "On paper:",
     "acid-part-strength": "Strength",
     "acid-part-fumes": "Fumes",
     "acid-part-neutralising": "Neutralising",

@@ -9,6 +9,7 @@ WORDS: dict[str, str] = {
         "La hoja del material que tiene en la mano, las normas locales y la práctica con licencia "
         "valen más que todo esto."
     ),
+    "acid-papers": "En papel:",
     "acid-part-strength": "Concentración",
     "acid-part-fumes": "Vapores",
     "acid-part-neutralising": "Neutralización",
