@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from farwall.facts.plain import plain
+from farwall.facts.plain import Plain, plain
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.sheet import cards_pdf
@@ -27,8 +27,8 @@ PAPERS: dict[str, Maker] = {
 
 
 def acid_document(day: AcidDay) -> dict[str, object]:
-    """The content of acid.json."""
-    document = plain(day)
+    """The content of acid.json; six figures are more than any of its numbers is good for."""
+    document = _to_figures(plain(day))
     assert isinstance(document, dict)
     return dict(document)
 
@@ -37,3 +37,13 @@ def acid_files(ground: Ground, day: AcidDay, document: dict[str, object]) -> dic
     """File names with their content; `document` is acid.json as plain values."""
     papers = {name: make(ground, day) for name, make in PAPERS.items()}
     return {"acid.json": (json_text(document) + "\n").encode(), **papers}
+
+
+def _to_figures(value: Plain) -> Plain:
+    if isinstance(value, float):
+        return float(f"{value:.6g}")
+    if isinstance(value, list):
+        return [_to_figures(one) for one in value]
+    if isinstance(value, dict):
+        return {key: _to_figures(one) for key, one in value.items()}
+    return value

@@ -38,8 +38,6 @@ PHRASES = {
     "Nadie lija ni desbasta este piso en seco, ni ahora ni después; el dueño lo recibe por "
     "escrito.",
     "Papers on exposure are kept for 30 years.": "Los papeles de la exposición se guardan 30 años.",
-    "A licensed industrial hygienist settles it; the paper goes to the others.":
-    "Lo define un higienista industrial con licencia; el papel va con los demás.",
     "A walk-behind grinder or sander runs with water, or with the maker's shroud and a dust "
     "collector of 99 % filter or better; indoors a HEPA vacuum takes loose dust between passes.":
     "La desbastadora o lijadora de piso trabaja con agua, o con la campana del fabricante y un "
@@ -51,12 +49,23 @@ PHRASES = {
     "disco; bajo techo, más de 4 horas por turno, además un respirador de APF 10.",
     "The maker's opener instead makes no dust.":
     "El abridor del fabricante, en cambio, no hace polvo.",
+    "Leave it out; open the slab another way.": "No lo ponga; abra la losa de otra manera.",
+    "Ask before this stain is bought.": "Pregunte antes de comprar este tinte.",
+    "Signs and tape at every way in.": "Letreros y cinta en cada entrada.",
+    "Water, soap and towels at the way out.": "Agua, jabón y toallas en la salida.",
+    "By the stain's sheet; changed when torn or wet inside.":
+    "Según la hoja del tinte; se cambian si se rompen o se mojan por dentro.",
+    "A HEPA vacuum stands there before the wash day.":
+    "Una aspiradora HEPA está ahí antes del día de lavado.",
+    "Name the laboratory before the wash day.": "Elija el laboratorio antes del día de lavado.",
+    "The care sheet and the hand-over say it.": "Lo dicen la hoja de cuidado y la entrega.",
+    "One folder holds them.": "Una carpeta los guarda.",
     # Rules by name.
     "sewer word": "permiso del alcantarillado",
     "drum word": "quién se lleva los tambos",
     "waste tests": "análisis del agua",
     "grinding dust": "polvo de desbaste",
-    "chromate, no-acid": "cromato, sin ácido",
+    "chromate, no acid": "cromato, sin ácido",
     "chromate, exposure": "cromato, exposición",
     "chromate, area": "cromato, área",
     "chromate, hygiene": "cromato, higiene",
@@ -65,6 +74,8 @@ PHRASES = {
     "chromate, waste": "cromato, residuo",
     "chromate, later": "cromato, después",
     "chromate, records": "cromato, papeles",
+    "(published)": "(publicado)", "(from memory)": "(de memoria)", "(guess)": "(estimación)",
+    "(measured here)": "(medido aquí)",
     # Words and tests.
     "Who of the utility gave it in writing, of which office, on which day?":
     "¿Quién de la empresa lo dio por escrito, de qué oficina, qué día?",

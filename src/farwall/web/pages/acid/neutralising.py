@@ -32,6 +32,7 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
             "acid-neutralising-pail",
             base=_mass(part.standing_by_kg, us=us), water=_volume(part.standing_by_l, us=us),
         ),
+        "sheets": "sheets" if ground.job.stains else "samples",
         "picture": ph_picture(curve),
         "why": _why(part),
         "rise": [(_share(atm), f"{ph:.1f}", _days(hours)) for atm, ph, hours in curve.rise],

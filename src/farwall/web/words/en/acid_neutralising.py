@@ -94,6 +94,7 @@ WORDS: dict[str, str] = {
     "acid-neutralising-reads-least": (
         "The least: metals hide acid behind the same reading. Half of it, stir, wait, read again."
     ),
+    "acid-neutralising-tell-base": "Tell what the floor is neutralised with",
     "acid-neutralising-under-oz": "under 0.1 oz",
     "acid-neutralising-rank": (
         "Doses are stoichiometry. pH: published relations written down from memory, within 0.1 of "

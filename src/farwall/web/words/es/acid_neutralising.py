@@ -99,6 +99,7 @@ WORDS: dict[str, str] = {
         "Lo menos: los metales esconden ácido detrás de la misma lectura. La mitad, revuelva, "
         "espere, lea otra vez."
     ),
+    "acid-neutralising-tell-base": "Decir con qué se neutraliza el piso",
     "acid-neutralising-under-oz": "menos de 0.1 oz",
     "acid-neutralising-rank": (
         "Las dosis son estequiometría. pH: relaciones publicadas, escritas de memoria, a 0.1 de "
