@@ -170,6 +170,7 @@ _GO = {
 
 _LIVE = {
     "look in on {@1}, and enter looked-in": "vaya a ver a {@1}, y anote que fue",
+    "the sprayer": "quien rocía",
     "look in on the sprayer, and enter looked-in": "vaya a ver a quien rocía, y anote que fue",
     "Nobody is entered to have looked in on the sprayer since {#1}, {#2}.":
     "No hay anotado que alguien fuera a ver a quien rocía desde las {#1}, {#2}.",
