@@ -17,7 +17,7 @@ from itertools import combinations, permutations
 
 from farwall.acid.pouring.allowing_rules import STANDS, TOGETHER
 from farwall.acid.pouring.danger_rules import DANGERS
-from farwall.acid.pouring.nouns import WORDS, Fired, Has, Met, Rule, Thing, Verdict, Vessel
+from farwall.acid.pouring.nouns import WORDS, Fired, Has, Met, Rule, Thing, Trait, Verdict, Vessel
 from farwall.acid.pouring.place_rules import CAUTIONS, PLACES
 from farwall.acid.pouring.spoil_rules import SPOILS
 from farwall.evidence import Rank
@@ -84,6 +84,9 @@ def fired_by(rule: Rule, inside: Sequence[Thing]) -> Iterator[Fired]:
 
 def _choices(rule: Rule, inside: Sequence[Thing]) -> Iterator[tuple[Thing, ...]]:
     """Things that meet a rule: one for each of its sets, no two of the same stuff."""
+    there = frozenset[Trait]().union(*(one.traits for one in inside))
+    if any(need.isdisjoint(there) for need in rule.meets):
+        return  # most rules, at once
     seen: set[frozenset[int]] = set()
     for places in permutations(range(len(inside)), len(rule.meets)):
         chosen = tuple(inside[n] for n in places)

@@ -7,6 +7,7 @@ or badly. A *rule* names the traits that must come together and says what happen
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Literal
 
 from farwall.evidence import Rank
@@ -71,7 +72,7 @@ class Thing:
     may_with: tuple[MaterialKind, ...] = ()
     sampled_with: tuple[str, ...] = ()
 
-    @property
+    @cached_property
     def traits(self) -> frozenset[Trait]:
         """Its traits alone."""
         return frozenset(one.trait for one in self.has)
