@@ -1,10 +1,12 @@
 """How often the range of rinses to come holds, on floors drawn apart from the model.
 
-python bench/rinsing.py [--once] [--houses N]: invented houses whose rinses are reckoned by other
-physics than `acid.rinse_belief` (a film stirred for a while over six layers of pores, loose powder
-beside powder that lets go slowly, pH by charge balance with half of the gas gone, rags judged by
-two people). The finisher follows `acid.rinsing`. Told: how many of the ranges hold, how wide they
-are, and how near the likely number comes, for the first room of a house and for later ones.
+python bench/rinsing.py [--once] [--houses N] [--seed N] [--darker X]: invented houses whose rinses
+are reckoned by other physics than `acid.rinse_belief` (a film stirred for a while over six layers
+of pores, loose powder beside powder that lets go slowly, pH by charge balance with part of the gas
+gone, rags judged by two people). The finisher follows `acid.rinsing`. `--darker` adds X to the
+natural logarithm of all powder, beyond what the model expects. Told: how many of the ranges hold,
+how wide they are, and how near the likely number comes, for the first room of a house and later
+ones.
 """
 
 import math
@@ -36,11 +38,11 @@ class Floor:
     gas_gone: float
 
 
-def house(rng: np.random.Generator) -> dict[str, float]:
+def house(rng: np.random.Generator, darker: float = 0.0) -> dict[str, float]:
     """What the rooms of a house have in common."""
     return {
-        "loose": rng.normal(4.0, 0.8),
-        "bound": rng.normal(2.8, 0.8),
+        "loose": rng.normal(4.0, 0.8) + darker,
+        "bound": rng.normal(2.8, 0.8) + darker,
         "lets_go": rng.normal(-0.4, 0.3),
         "pores": rng.normal(0.6, 0.7),
         "seeps": rng.normal(-2.2, 0.4),
@@ -185,9 +187,10 @@ def main() -> None:
         houses = int(sys.argv[sys.argv.index("--houses") + 1])
     seed = int(sys.argv[sys.argv.index("--seed") + 1]) if "--seed" in sys.argv else 8
     rng = np.random.default_rng(seed)
+    darker = float(sys.argv[sys.argv.index("--darker") + 1]) if "--darker" in sys.argv else 0.0
     tallies: dict[tuple[str, str], Tally] = {}
     begun = time.process_time()
-    counts = [n for _ in range(houses) for n in wash(house(rng), 6, rng, tallies)]
+    counts = [n for _ in range(houses) for n in wash(house(rng, darker), 6, rng, tallies)]
     took = time.process_time() - begun
     print(f"{houses} houses of 6 rooms, seed {seed}: rinses of a room, tenth to ninth tenth "
           f"{np.percentile(counts, 10):.0f} to {np.percentile(counts, 90):.0f}, "

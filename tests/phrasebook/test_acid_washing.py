@@ -10,7 +10,8 @@ FILLED = {"ph": "9.5", "low": "7", "high": "8.5", "read": 1, "readings": 3}
 SAID = [
     *(one.format(**FILLED) for one in WHY.values()), *DO.values(), *SEALER.values(),
     more_said(More(1, 1, 1)), more_said(More(1, 1, 2)), more_said(More(2, 2, 2)),
-    more_said(More(2, 3, 5)),
+    more_said(More(2, 3, 5)), more_said(More(3, 4, 6), first=True),
+    more_said(More(1, 1, 2), first=True),
 ]  # fmt: skip
 
 

@@ -44,7 +44,8 @@ def rows():
 
 ANOTHER_SENSE = re.compile(
     r"room-free|[Mm]ake room|no room|septic tank|[Mm]ix ticket|fly ash|in the mix gives|"
-    r"sealer\.type|patch that looks|sun patch"
+    r"sealer\.type|patch that looks|sun patch|unstained patch|"
+    r"patch that was never stained"
 )
 """Where an English word of the trade is used in another sense than the trade's."""
 

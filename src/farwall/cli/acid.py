@@ -21,6 +21,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         type=Path,
         help="hourly weather: an EPW file, or a forecast as CSV or JSON",
     )
+    parser.add_argument(
+        "--part", metavar="PART", action="append", default=[],
+        help="print a part whole: strength, fumes, pours, people, neutralising, washing, waste",
+    )  # fmt: skip
     parser.add_argument("--json", action="store_true", help="print acid.json on stdout")
 
 
@@ -29,7 +33,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.cli.forked import forked
     from farwall.job.acid_day import acid_day
     from farwall.job.acid_day.ground import Ground
-    from farwall.job.acid_day.say import said
+    from farwall.job.acid_day.say import WHOLE, said
     from farwall.job.plan_job import plan_job
     from farwall.papers.acid_files import acid_document, acid_files
     from farwall.papers.folder import write_folder
@@ -37,6 +41,10 @@ def run(options: argparse.Namespace) -> int:
 
     if options.out is None:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
+    parts = tuple(options.part)
+    if unknown := [one for one in parts if one not in WHOLE]:
+        known = ", ".join(WHOLE)
+        raise Refused(Mistake("--part", f"there is no part {unknown[0]}.", f"There are {known}."))
     job = read_job(options.job)
     weather = None
     if options.weather is not None:
@@ -51,5 +59,5 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        print(said(day))
+        print(said(day, parts))
     return _DONE

@@ -107,12 +107,13 @@ def why(rinses: Rinses, room: str, step: Step) -> str:
 def do(step: Step) -> str:
     """What to do, and how many more rinses are likely."""
     told = SEALER[step.sealer] if step.code == "new concrete" else DO[step.code]
-    return told if step.more is None else f"{told} {more_said(step.more)}"
+    first = step.code == "not rinsed"
+    return told if step.more is None else f"{told} {more_said(step.more, first=first)}"
 
 
-def more_said(more: More) -> str:
-    """`About 2 more rinses, 1 to 3.`"""
-    rinses = "rinse" if more.likely == 1 else "rinses"
+def more_said(more: More, *, first: bool = False) -> str:
+    """`About 2 more rinses, 1 to 3.`; of a room that had none, `About 4 rinses, 3 to 6.`"""
+    rinses = f"{'' if first else 'more '}{'rinse' if more.likely == 1 else 'rinses'}"
     if more.low == more.high:
-        return f"About {more.likely} more {rinses}."
-    return f"About {more.likely} more {rinses}, {more.low} to {more.high}."
+        return f"About {more.likely} {rinses}."
+    return f"About {more.likely} {rinses}, {more.low} to {more.high}."

@@ -35,9 +35,9 @@ PHRASES = {
     "Scrub every ft² again, not only a rinse.": "Talle otra vez cada ft², no solo enjuague.",
     "Rinse again with changed water, vacuum it up.":
     "Enjuague otra vez con agua cambiada y aspírela.",
-    "Do not rinse on. Rinse a patch that was never stained the same way, read a strip there and "
-    "enter it.":
-    "No siga enjuagando. Enjuague igual una parte que nunca se tiñó, lea ahí una tira y anótela.",
+    "Do not rinse on.": "No siga enjuagando.",
+    "Rinse a patch that was never stained the same way, read a strip there and enter it.":
+    "Enjuague igual una parte que nunca se tiñó, lea ahí una tira y anótela.",
     "Read the strips that are missing, before the floor drains.":
     "Lea las tiras que faltan, antes de que escurra el piso.",
     "Wipe a damp white rag firmly over several ft² and enter it.":
@@ -49,13 +49,16 @@ PHRASES = {
     "Neutralise, scrub and rinse.": "Neutralice, talle y enjuague.",
     "Do not rinse on: the sealer's sheet bears it.":
     "No siga enjuagando: la hoja del sellador lo admite.",
-    "Do not rinse on: this sealer's sheet does not bear it. Ask its maker, wait, or take another "
-    "sealer.":
-    "No siga enjuagando: la hoja de este sellador no lo admite. Pregunte al fabricante, espere o "
-    "use otro sellador.",
+    "Do not rinse on: this sealer's sheet does not bear it.":
+    "No siga enjuagando: la hoja de este sellador no lo admite.",
+    "Ask its maker, wait, or take another sealer.":
+    "Pregunte al fabricante, espere o use otro sellador.",
     "Do not rinse on: read on the sealer's sheet which pH it bears.":
     "No siga enjuagando: lea en la hoja del sellador qué pH admite.",
     "About 1 more rinse.": "Falta como 1 enjuague.",
+    "About 1 rinse.": "Como 1 enjuague.", "About {#1} rinses.": "Como {#1} enjuagues.",
+    "About 1 rinse, {#1} to {#2}.": "Como 1 enjuague, de {#1} a {#2}.",
+    "About {#1} rinses, {#2} to {#3}.": "Como {#1} enjuagues, de {#2} a {#3}.",
     "About {#1} more rinses.": "Faltan como {#1} enjuagues.",
     "About 1 more rinse, {#1} to {#2}.": "Falta como 1 enjuague, de {#1} a {#2}.",
     "About {#1} more rinses, {#2} to {#3}.": "Faltan como {#1} enjuagues, de {#2} a {#3}.",
@@ -92,7 +95,7 @@ PHRASES = {
     "El piso enjuagado marca pH {#1} y su trapo sale limpio.",
     "The tap reads {#1}.": "La llave marca {#1}.",
     "washed first": "primero", "back out this way": "salga por aquí",
-    "rinse": "enjuague", "rag": "trapo", "powder": "polvo", "no powder": "sin polvo",
+    "each rinse": "enjuague", "rag": "trapo", "powder": "polvo", "no powder": "sin polvo",
     "next day, dry": "al otro día, seco",
     "pH right after the rinse, before it drains. Rag: clean, grey or coloured. Tick what is done.":
     "pH justo después del enjuague, antes de que escurra. Trapo: limpio, gris o con color. Marque "
@@ -128,7 +131,7 @@ PHRASES = {
     "agua con bicarbonato, de 2 a 4 cucharadas por galón (7 a 15 g/L)",
     "soda ash water, as its sheet says": "agua con carbonato de sodio, como diga su hoja",
     "ammonia water, as its sheet says, windows open":
-    "agua con amoniaco, como diga su hoja, ventanas abiertas",
+    "agua con amoníaco, como diga su hoja, ventanas abiertas",
     "lime water, as its sheet says": "agua de cal, como diga su hoja",
     "Scrub every ft²: two passes, the second across the first, the same everywhere.":
     "Talle cada ft²: dos pasadas, la segunda cruzada, iguales en todas partes.",
@@ -159,14 +162,14 @@ PHRASES = {
     "Las extensiones cuelgan o van detrás de usted, nunca por el agua.",
     "Respirator until the powder is vacuumed and wetted; gloves, goggles and boots to the last "
     "rinse.":
-    "Respirador hasta que el polvo esté aspirado y mojado; guantes, goggles y botas hasta el "
-    "último enjuague.",
+    "Respirador hasta que el polvo esté aspirado y mojado; guantes, gafas cerradas y botas "
+    "hasta el último enjuague.",
     "Dirty water burns eyes: eyewash within 10 s.":
     "El agua sucia quema los ojos: lavaojos a 10 s.",
     "No ammonia where bleach was or chlorine smells; no vinegar: it is an acid.":
-    "Nada de amoniaco donde hubo cloro o huele a cloro; nada de vinagre: es un ácido.",
+    "Nada de amoníaco donde hubo cloro o huele a cloro; nada de vinagre: es un ácido.",
     "Rinse water goes into the drums, never to the street, storm drain, soil or septic.":
-    "El agua de enjuague va a los tambos, nunca a la calle, alcantarilla pluvial, suelo o fosa "
+    "El agua de enjuague va a los tambos, nunca a la calle, drenaje pluvial, suelo o fosa "
     "séptica.",
     "Lids vented while it still fizzes.": "Tapas con respiro mientras burbujee.",
     "A full drum is never moved by one person: fill it where it is picked up.":
@@ -189,7 +192,7 @@ PHRASES = {
     "itself.":
     "Enjuague una parte que nunca se tiñó y lea ahí una tira: el concreto nuevo es alcalino de por "
     "sí.",
-    "{#1} drums are there, {#2} are wanted.": "Hay {#1} tambos, se necesitan {#2}.",
+    "{#1} of {#2} drums are there.": "Hay {#1} de {#2} tambos.",
     "Say where the drums stand: where a truck can pick them up full.":
     "Diga dónde están los tambos: donde un camión pueda recogerlos llenos.",
     "Nobody said what the floor under the drums bears.":

@@ -25,6 +25,7 @@ from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
 from farwall.web.pages.forms.told import Slip, Wrong
+from farwall.web.pages.forms.washing import WASHING
 from farwall.web.pages.forms.waste import WASTE
 from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
@@ -44,6 +45,7 @@ SCREENS: dict[str, Form] = {
     "first": FIRST,
     "materials": MATERIALS,
     "workers": WORKERS,
+    "washing": WASHING,
     "waste": WASTE,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}

@@ -54,6 +54,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/samples": LOOK, "POST /houses/{job}/samples": CHANGE,
     "GET /houses/{job}/sheets": LOOK, "POST /houses/{job}/sheets": CHANGE,
     "GET /houses/{job}/crew": LOOK, "POST /houses/{job}/crew": CHANGE,
+    "GET /houses/{job}/washing": LOOK, "POST /houses/{job}/washing": CHANGE,
     "GET /houses/{job}/workers": LOOK, "POST /houses/{job}/workers": CHANGE,
     "GET /houses/{job}/waste": LOOK, "POST /houses/{job}/waste": CHANGE,
     "GET /houses/{job}/first": LOOK, "POST /houses/{job}/first": CHANGE,

@@ -17,7 +17,9 @@ from farwall.job.acid_day.fumes.noun import Fumes, LimitTold
 from farwall.job.acid_day.fumes.rooms_told import kept_out, rooms_told, sprayer_told
 from farwall.job.acid_day.ground import Ground
 
-SHOWN = ("hcl-hygienists", "hcl-law", "hcl-at-once", "hcl-at-once-1994", "hcl-smell")
+SHOWN = (
+    "hcl-hygienists", "hcl-law", "hcl-california", "hcl-at-once", "hcl-at-once-1994", "hcl-smell",
+)  # fmt: skip
 SOURCE = (
     "hamer-wu-1972, parker-1965, zeisberg-1925, chilton-colburn-1934, fuller-1966, "
     "hygiene-basics, nicas-2024, mmwr-1994, brown-solvason-1962, house-guess"

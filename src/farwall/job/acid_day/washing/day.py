@@ -25,7 +25,7 @@ from farwall.job.acid_day.washing.times import (
 from farwall.job.acid_day.washing.words import warnings_of
 from farwall.job.lasting import lasting_of
 from farwall.job.rinses import Rinses
-from farwall.job.story.noun import Story
+from farwall.job.story import story
 
 BICARBONATE_G_L = (7.0, 15.0)
 """2 to 4 tablespoons a gallon: a safe default of the trade, common practice."""
@@ -34,8 +34,8 @@ BICARBONATE_G_L = (7.0, 15.0)
 def washing_of(ground: Ground) -> WashDay:
     """The wash day: when, rooms in order, water, drums, hours, and what each room asks for."""
     job, plan = ground.job, ground.plan
-    story = ground.story or Story(plan.starts_at)
-    rinses = Rinses(job, plan, story)
+    told = ground.story or story(plan, ground.kept)
+    rinses = Rinses(job, plan, told)
     settled = settle(job, starts_at=plan.starts_at)
     area = sum(rinses.areas.values())
     water = rinse_water(area, l_per_m2=job.washing.water_l_per_m2)

@@ -36,7 +36,7 @@ def _said(day: WashDay) -> Iterator[str]:
 
 def _room(room: WashRoom) -> str:
     so_far = room.so_far
-    told = f" Rinsed {so_far.rinses} times: {so_far.why} {so_far.do}" if so_far.rinses else ""
+    told = f" After rinse {so_far.rinses}: {so_far.why} {so_far.do}" if so_far.rinses else ""
     return (
         f"{room.order}. {room.name}, {ft2_from_m2(room.area_m2):.0f} ft², out by "
         f"{room.way_name or 'no way'}: wet at most {ft2_from_m2(room.wet_m2):.0f} ft² at once, "

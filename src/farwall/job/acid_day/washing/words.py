@@ -106,7 +106,7 @@ def _drums(day: WashDay) -> list[str]:
         return []
     found = []
     if drums.enough is False:
-        found.append(f"{drums.had} drums are there, {drums.full + drums.spares} are wanted.")
+        found.append(f"{drums.had} of {drums.full + drums.spares} drums are there.")
     if not drums.at:
         found.append("Say where the drums stand: where a truck can pick them up full.")
     if drums.floor == "ask":

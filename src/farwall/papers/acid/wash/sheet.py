@@ -35,8 +35,7 @@ def wash_day_pdf(ground: Ground, day: AcidDay) -> bytes:
     wishes, plan = ground.job.wishes, ground.plan
     home = Path(str(files("farwall.papers.run_sheet")))
     size = paper_for(wishes.units, None)
-    own = {day.washing.water_from, *(() if day.washing.drums is None else (day.washing.drums.at,))}
-    with speaking(wishes.language, names_in(plan) | own):
+    with speaking(wishes.language, own_names(ground)):
         data = wash_data(ground, day.washing, size)
     pdf = typst.compile(
         home / "wash.typ", root=home, font_paths=run_sheet_fonts(), ignore_system_fonts=True,
@@ -44,6 +43,13 @@ def wash_day_pdf(ground: Ground, day: AcidDay) -> bytes:
         timestamp=int(datetime.fromisoformat(plan.starts_at).timestamp()),
     )  # fmt: skip
     return bytes(pdf)
+
+
+def own_names(ground: Ground) -> frozenset[str]:
+    """What people call rooms, ways out and places here: no language changes it."""
+    told = ground.job.washing
+    ways = {one.id for one in ground.plan.inputs.exits}
+    return names_in(ground.plan) | ways | {told.water_from, told.drums.at}
 
 
 def wash_data(ground: Ground, day: WashDay, size: PaperSize) -> dict[str, Any]:

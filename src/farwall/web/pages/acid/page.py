@@ -15,8 +15,10 @@ from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.acid.fumes import fumes_shown
 from farwall.web.pages.acid.neutralising import neutralising_shown
+from farwall.web.pages.acid.people import people_shown
 from farwall.web.pages.acid.pours import ask_shown, pours_shown
 from farwall.web.pages.acid.strength import strength_shown
+from farwall.web.pages.acid.washing import washing_shown
 from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
@@ -30,7 +32,9 @@ SHOWN: dict[str, Shown] = {
     "strength": strength_shown,
     "fumes": fumes_shown,
     "pours": pours_shown,
+    "people": people_shown,
     "neutralising": neutralising_shown,
+    "washing": washing_shown,
     "waste": waste_shown,
 }
 """What a part's template is given under its own name, where the noun alone will not do."""
@@ -87,4 +91,7 @@ class _Acid:
 
 def ground_of(state: State) -> Ground | None:
     """What the acid day is reckoned from; None where no plan stands."""
-    return None if state.shown is None else Ground(state.shown.job, state.shown.plan)
+    shown = state.shown
+    if shown is None:
+        return None
+    return Ground(shown.job, shown.plan, story=shown.went.story if shown.went else None)

@@ -9,7 +9,7 @@ WORDS: dict[str, str] = {
         "La hoja del material que tiene en la mano, las normas locales y la práctica con licencia "
         "valen más que todo esto."
     ),
-    "acid-part-strength": "Fuerza",
+    "acid-part-strength": "Concentración",
     "acid-part-fumes": "Vapores",
     "acid-part-neutralising": "Neutralización",
     "acid-part-washing": "Día de lavado",

@@ -1,0 +1,136 @@
+"""The list of the morning and the sign for a door: what they say, in both languages, one page."""
+
+import json
+import re
+from dataclasses import replace
+
+import pytest
+from tests.acid.test_worn import ADA, PAIR
+from tests.midday import EXAMPLES, day_of
+
+from farwall.facts.job import Stain
+from farwall.facts.workers import Emergency, Worker
+from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.people import people_of
+from farwall.papers.acid.people_sheet import (
+    COLUMNS,
+    keep_out_data,
+    keep_out_pdf,
+    people_data,
+    people_pdf,
+)
+from farwall.readers.job_json import read_job
+
+JOB = read_job(EXAMPLES / "quince-street" / "job.json")
+PLAN = day_of("quince-street")
+ANN = replace(ADA, name="Ann Vint", duties=("mixes", "sprays"),
+              cartridge=replace(PAIR, change_after_min=90, used_min=20))  # fmt: skip
+BO = replace(ADA, id="bo", name="Bo Tarn", duties=("helps", "scrubs"), clean_shaven=False,
+             trained="")  # fmt: skip
+CY = Worker("cy", "Cy Orme", ("stands by",), trained="2026-05-01")
+TOLD = Emergency("555 0142", "555 0199", eyewash_at="laundry door")
+
+
+class Day:
+    """An acid day of people alone."""
+
+    def __init__(self, ground):
+        self.people = people_of(ground)
+
+
+def ground(*workers, language="en", units="us", plan=PLAN, **parts):
+    wishes = replace(JOB.wishes, language=language, units=units)
+    return Ground(replace(JOB, workers=workers, wishes=wishes, **parts), plan)
+
+
+def data(*workers, language="en", **parts):
+    found = ground(*workers, language=language, **parts)
+    return people_data(found, people_of(found), language=language)
+
+
+def test_each_person_has_a_box_for_what_the_duties_ask_and_none_else():
+    rows = data(ANN, BO, CY)["rows"]
+    boxes = [[one["box"] for one in row["cells"]] for row in rows]
+    assert boxes[0] == [True] * len(COLUMNS)
+    apron = [item for item, _ in COLUMNS].index("apron")
+    assert boxes[1] == [at != apron for at in range(len(COLUMNS))]
+    assert sum(boxes[2]) == 1
+    notes = {item: one["note"] for (item, _), one in zip(COLUMNS, rows[1]["cells"], strict=True)}
+    assert notes["clean-shaven"] == "missing"
+    assert notes["training"] == "ask"
+    assert notes["fit test"] == "2026-06-01"
+    assert [one["no"] for one in rows[1]["cells"]].count(True) == 1
+
+
+def test_the_pair_and_the_minute_of_a_new_one_stand_in_the_table_of_minutes():
+    row = data(ANN)["rows"][0]
+    assert row["used"] == "20 / 90 min"
+    assert row["new"].endswith("pm")
+
+
+def test_chromate_adds_a_column_for_the_hygienist():
+    columns = data(ANN, stains=(Stain("light", chromate=True), Stain("dark")))["columns"]
+    assert columns[-1] == "hygienist"
+    assert "hygienist" not in data(ANN)["columns"]
+
+
+def test_looks_are_the_spraying_minutes_of_the_plan():
+    looks = data(ANN, CY)["looks"]
+    assert [len(one["times"]) for one in looks] == [5, 5]
+    assert looks[0]["times"] == ["8:16", "8:31", "8:46", "9:01", "9:05"]
+
+
+def test_no_number_is_filled_in_and_those_told_stand_there():
+    assert {value for _, value in data(ANN)["numbers"]} == {""}
+    assert "555 0142" in {value for _, value in data(ANN, emergency=TOLD)["numbers"]}
+
+
+def english_left(value):
+    """All texts but names, and what the firm wrote."""
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, dict):
+        for key, one in value.items():
+            if key not in {"job", "name", "paper", "lang", "phrases", "stands_by", "eyewash_at"}:
+                yield from english_left(one)
+    elif isinstance(value, list | tuple):
+        for one in value:
+            yield from english_left(one)
+
+
+@pytest.mark.parametrize("who", [(ANN, BO, CY), (), (replace(ANN, cartridge=None, gloves=""),)])
+def test_in_spanish_nothing_stays_english(who):
+    english = {one for one in english_left(data(*who)) if re.search(r"[a-z]{3,} [a-z]{2,}", one)}
+    spanish = set(english_left(data(*who, language="es")))
+    assert sorted(english & spanish) == []
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("units", ["us", "metric"])
+@pytest.mark.parametrize("who", [(), (ANN, BO, CY)])
+def test_both_papers_are_one_page(language, units, who):
+    found = ground(*who, language=language, units=units, emergency=TOLD)
+    for make in (people_pdf, keep_out_pdf):
+        content = make(found, Day(found))
+        assert content == make(found, Day(found))
+        assert re.findall(rb"/Count (\d+)", content) == [b"1"]
+
+
+def test_the_sign_has_both_languages_the_hour_rounded_up_and_the_firm_s_number():
+    """By hand: rinsed and aired Friday 15:57, so 4 pm; never an hour too early."""
+    found = ground(ANN, emergency=TOLD)
+    told = keep_out_data(found, people_of(found))
+    assert told["free"] == {"en": "Friday, May 15, 4:00 pm", "es": "viernes 15 de mayo, 4:00 pm"}
+    assert told["number"] == "555 0142"
+    assert keep_out_data(ground(ANN), people_of(ground(ANN)))["number"] == ""
+    metric = ground(ANN, units="metric")
+    assert keep_out_data(metric, people_of(metric))["free"]["en"] == "Friday, 15 May, 16:00"
+
+
+def test_a_floor_that_is_left_has_no_hour_on_the_sign():
+    left = ground(ANN, plan=replace(PLAN, left=PLAN.fields[:1]))
+    assert keep_out_data(left, people_of(left))["free"] == {"en": "", "es": ""}
+
+
+def test_what_is_set_is_plain_json():
+    json.dumps(data(ANN, BO, CY))
