@@ -94,11 +94,18 @@ def _choices(rule: Rule, inside: Sequence[Thing]) -> Iterator[tuple[Thing, ...]]
             continue
         if rule.vessels and len(chosen) == 1 and chosen[0].left:
             continue  # a film left in a vessel is not what is kept in it
-        if rule.in_turn and (places[0] < places[1] or any(one.left for one in chosen)):
+        if rule.in_turn and not _in_turn(rule, chosen, places):
             continue
         if all(one.traits & need for one, need in zip(chosen, rule.meets, strict=True)):
             seen.add(frozenset(places))
             yield chosen
+
+
+def _in_turn(rule: Rule, chosen: Sequence[Thing], places: Sequence[int]) -> bool:
+    """Whether the first was poured after the second; a film splashes nothing, and may spoil."""
+    if chosen[0].left or (chosen[1].left and not rule.films_too):
+        return False
+    return places[0] > places[1]
 
 
 def _sampled(one: Thing, other: Thing) -> bool:
