@@ -179,7 +179,7 @@ PHRASES = {
     "a pH 8.",
     "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {#1} mg/L at pH 8 to 9.":
     "El amoníaco mantiene disuelto el cobre: con 0.1 mol/L, unos {#1} mg/L a pH 8 a 9.",
-    "Without it up to about 0.6 mg/L may stay, which is above some limits.":
+    "Without it up to about 0.6 mg/L may stay, more than some limits allow.":
     "Sin él pueden quedar hasta unos 0.6 mg/L, más que algunos límites.",
     "Iron falls out, most of it, once air has turned it.":
     "El hierro se asienta, casi todo, cuando el aire lo ha cambiado.",
