@@ -51,6 +51,25 @@ def test_charge_carbon_calcium_sodium_and_chloride_are_kept(
     assert carbon == pytest.approx(totals.carbon, abs=1e-10)
 
 
+ANY = st.just(0.0) | st.floats(-9, 0.77).map(lambda power: 10**power)
+
+
+@given(ANY, ANY, ANY, ANY, ANY, ANY, WAY, st.floats(0, 50), st.floats(10, 1e5))
+def test_the_proof_holds_for_any_water_at_all(
+    hcl, sodium, calcium, potassium, ammonia, carbon, co2, temperature_c, air_ppm
+):
+    """Also for soda water: its own acid is weak, and must be within the bracket."""
+    totals = Totals(hcl, sodium, calcium, potassium, ammonia, carbon)
+    found = equilibrium(totals, co2=co2, temperature_c=temperature_c, air_ppm=air_ppm)
+    assert max(abs(one) for one in vars(found.proof).values()) < 1e-10
+    assert min(found.species) >= 0
+
+
+def test_soda_water_under_pressure_by_hand():
+    """6 mol/kg: √(10^-6.352·6) is 1.63e-3, pH 2.79; activity coefficients take 0.02 off either."""
+    assert equilibrium(Totals(carbon=6.0)).ph == pytest.approx(2.79, abs=0.02)
+
+
 @given(ACID, st.floats(0, 2), st.floats(0.001, 0.5), BASE, WAY)
 def test_more_base_never_lowers_the_ph(hcl, share, more, base, co2):
     """Bicarbonate lowers what stands above its own pH near 8, so it is looked at below 7.5; 0.02

@@ -5,7 +5,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farwall.acid.bases import BASES
-from farwall.acid.neutralise import ammonia_ppm, dose, ph_after, share_to_reach, warming_k
+from farwall.acid.equilibrium import equilibrium
+from farwall.acid.equilibrium_species import Totals
+from farwall.acid.neutralise import (
+    acid_of_reading,
+    ammonia_ppm,
+    dose,
+    ph_after,
+    share_to_reach,
+    warming_k,
+)
+from farwall.errors import Refused
 
 BASE = st.sampled_from(sorted(BASES))
 
@@ -79,3 +89,22 @@ def test_ammonia_over_a_tenth_by_hand():
 
 def test_sour_water_needs_no_base_to_be_sour():
     assert share_to_reach(BASES["NH3"], 0.5, acid_molal=0.1, co2="closed") == 0.0
+
+
+@given(st.floats(0.001, 1.0))
+def test_a_reading_gives_back_the_acid_that_made_it(molal):
+    assert acid_of_reading(equilibrium(Totals(hcl=molal)).ph) == pytest.approx(molal, rel=1e-6)
+
+
+def test_a_drum_that_reads_two_by_hand():
+    """10^-2 over an activity coefficient of 0.91 is 0.0109 mol/kg; a drum of 208 L holds 2.28 mol,
+    191 g of bicarbonate."""
+    assert acid_of_reading(2.0) == pytest.approx(0.0109, abs=0.0001)
+    grams = acid_of_reading(2.0) * 208.2 * BASES["NaHCO3"].equivalent_g
+    assert grams == pytest.approx(191, abs=2)
+
+
+@pytest.mark.parametrize("ph", [-0.5, 4.6, 7])
+def test_other_readings_tell_nothing_of_acid(ph):
+    with pytest.raises(Refused, match="does not tell"):
+        acid_of_reading(ph)

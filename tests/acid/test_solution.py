@@ -1,5 +1,7 @@
 """One strength said in several ways: there and back, and worked by hand."""
 
+from itertools import pairwise
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -31,7 +33,15 @@ def test_a_hydrometer_reads_less_in_warm_acid():
     warm = s.solution(hcl_percent=31.45, temperature_c=30)
     assert warm.baume < warm.baume_60f
     cool = s.solution(hcl_percent=31.45, temperature_c=s.SIXTY_F_C)
-    assert cool.baume == pytest.approx(cool.baume_60f)
+    assert cool.baume == pytest.approx(cool.baume_60f, abs=0.01)
+
+
+def test_the_trades_own_strengths_are_met_and_nothing_jumps_between():
+    for baume, percent in s.TRADE_PERCENT.items():
+        assert s.percent_from_baume(baume) == pytest.approx(percent)
+    steps = [s.percent_from_baume(n / 10) for n in range(236)]
+    rises = [b - a for a, b in pairwise(steps)]
+    assert all(0.1 < rise < 0.25 for rise in rises)
 
 
 @given(st.floats(0, 37.5), st.floats(0.1, 0.5), st.floats(0, 59))

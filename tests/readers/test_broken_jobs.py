@@ -136,6 +136,15 @@ EXPECTED = {
     "acid-added-to-chromate": [
         ("coats[1]", "No acid is added to a stain whose sheet names chromate")
     ],
+    "a-sheet-against-itself": [
+        ("stains[0].oxidiser", "hydrogen peroxide is listed"),
+        ("stains[0]", "104 %"),
+        ("stains[0].sheet_read", "is not a day"),
+        ("stains[0].chromate", "names a dichromate"),
+        ("stains[0].contents[1].mass_percent_low", "above mass_percent_high"),
+        ("coats[0]", "names chromate"),
+        ("coats[0]", "give off chlorine"),
+    ],
     "nine-mistakes-at-once": [
         ("version", "A number is expected"),
         ("floor.openings[0].kind", '"dor"'),

@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 from tests.strategies.asked import asked
 
 from farwall.air.waits import WATCHABLE
+from farwall.facts.contents import Content
 from farwall.facts.job import (
     Coat,
     Container,
@@ -52,6 +53,12 @@ figures = st.floats(0.5, 30.0)
 floors = st.builds(
     row_of_rooms, st.lists(st.floats(1.0, 9.0), min_size=1, max_size=5), depth=st.floats(2.0, 8.0)
 )
+listed = st.builds(
+    Content,
+    substance=st.sampled_from(["iron(III) chloride", "manganese(II) chloride", "phosphoric acid"]),
+    mass_percent_low=maybe(st.floats(0, 10)),
+    mass_percent_high=maybe(st.floats(10, 30)),
+)
 stains = st.lists(
     st.builds(
         Stain,
@@ -61,6 +68,9 @@ stains = st.lists(
         hcl_percent_high=maybe(st.floats(10, 20)),
         density_kg_l=maybe(st.floats(1.0, 1.4)),
         chromate=maybe(st.booleans()),
+        oxidiser=maybe(st.booleans()),
+        contents=st.lists(listed, max_size=2).map(tuple),
+        sheet_read=st.sampled_from(["", "2027-05-01"]),
         lots=st.lists(names, max_size=2).map(tuple),
     ),
     max_size=3,
@@ -87,7 +97,7 @@ wishes = st.builds(
 
 
 @st.composite
-def coats_of(draw: st.DrawFn, stain_ids: list[str], with_chromate: set[str]) -> tuple[Coat, ...]:
+def coats_of(draw: st.DrawFn, stain_ids: list[str], not_with_acid: set[str]) -> tuple[Coat, ...]:
     ids = draw(st.lists(names, max_size=3, unique=True))
     return tuple(
         Coat(
@@ -96,7 +106,7 @@ def coats_of(draw: st.DrawFn, stain_ids: list[str], with_chromate: set[str]) -> 
             cut=draw(st.sampled_from(["1:1", "1:2", "2:1", "1:1.5", "neat"])),
             m2_per_l=draw(maybe(st.floats(2, 15))),
             added_acid_fl_oz_per_gal=(
-                None if stain_id in with_chromate else draw(maybe(st.floats(0, 16)))
+                None if stain_id in not_with_acid else draw(maybe(st.floats(0, 16)))
             ),
         )
         for coat_id in ids
@@ -188,7 +198,7 @@ def jobs(draw: st.DrawFn) -> Job:
     its_coats = draw(
         coats_of(
             [stain.id for stain in its_stains] or ["sand", "bark"],
-            {stain.id for stain in its_stains if stain.chromate},
+            {stain.id for stain in its_stains if stain.chromate or stain.oxidiser},
         )
     )
     containers = st.builds(

@@ -19,35 +19,45 @@ RECORD_YEARS = 30
 
 @dataclass(frozen=True)
 class Change:
-    """One thing that chromate on the sheet changes: a key, what it asks, its source and rank."""
+    """One thing that chromate on the sheet changes: a key, what it asks, what meets it, source."""
 
     key: str
     says: str
+    do: str
     source: str
     rank: Rank = Rank.PUBLISHED
 
 
 CHANGES: tuple[Change, ...] = (
-    Change("no-acid", "No acid is added: an oxidiser with hydrochloric acid sets chlorine free.",
+    Change("no acid", "No acid is added: an oxidiser with hydrochloric acid sets chlorine free.",
+           "Leave it out; open the slab another way.",
            "common-practice", Rank.PRACTICE),
     Change("exposure", "Exposure is assessed before the first stroke: by measuring, or by "
            "objective data that no use can reach 0.5 µg/m³ over 8 hours. The limit is 5 µg/m³, the "
-           "action level 2.5. A licensed industrial hygienist says how.", "osha-chromium"),
+           "action level 2.5. A licensed industrial hygienist says how.",
+           "Ask before this stain is bought.", "osha-chromium"),
     Change("area", "A regulated area: the place is marked, and nobody who does not work there "
            "comes in. The rule for general industry asks for one; a hygienist says whether this "
-           "job must have it.", "osha-chromium", Rank.MEMORY),
+           "job must have it.",
+           "Signs and tape at every way in.", "osha-chromium", Rank.MEMORY),
     Change("hygiene", "Nobody eats, drinks, smokes or keeps food there. Hands and face are washed "
-           "before every break and at the end; work clothes stay there.", "osha-chromium",
+           "before every break and at the end; work clothes stay there.",
+           "Water, soap and towels at the way out.", "osha-chromium",
            Rank.MEMORY),
     Change("gloves", "Gloves, apron and eye protection wherever stain or rinse water can touch: it "
-           "burns, and a skin once sensitised stays so.", "osha-chromium", Rank.MEMORY),
+           "burns, and a skin once sensitised stays so.",
+           "By the stain's sheet; changed when torn or wet inside.", "osha-chromium", Rank.MEMORY),
     Change("vacuum", "Dry powder is taken up with a HEPA vacuum or wet: no dry sweeping, no "
-           "blowing with air.", "osha-chromium", Rank.MEMORY),
+           "blowing with air.",
+           "A HEPA vacuum stands there before the wash day.", "osha-chromium", Rank.MEMORY),
     Change("waste", "The rinse water is tested for chromium before anything is decided: 5.0 mg/L "
-           "or more is hazardous waste, D007. It does not fall out at any pH.", "epa-toxic"),
+           "or more is hazardous waste, D007. It does not fall out at any pH.",
+           "Name the laboratory before the wash day.", "epa-toxic"),
     Change("later", "Nobody sands or grinds this floor dry, now or later; the owner gets that in "
-           "writing.", "common-practice", Rank.PRACTICE),
-    Change("records", "Papers on exposure are kept for 30 years.", "osha-chromium", Rank.MEMORY),
+           "writing.",
+           "The care sheet and the hand-over say it.", "common-practice", Rank.PRACTICE),
+    Change("records", "Papers on exposure are kept for 30 years.",
+           "One folder holds them.", "osha-chromium", Rank.MEMORY),
 )  # fmt: skip
 """In the order of the day."""
 

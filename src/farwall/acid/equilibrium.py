@@ -27,6 +27,8 @@ MOST_MOLAL = 6.0
 _LOW, _HIGH = -17.0, 2.0
 """log10 of the hydrogen ion activity: outside of it the charge of any lawful water has one sign."""
 _FINE = 1e-13
+WEAK_ACID_MOLAL = 1e-2
+"""More hydrogen ions than water and 6 mol/kg of carbon dioxide give: √(K1·6) is 0.002."""
 
 
 @dataclass(frozen=True)
@@ -140,7 +142,8 @@ class _Search:
         ions = t.hcl + t.sodium + t.calcium + t.potassium + t.ammonia
         self.dissolved = ions + min(t.carbon, t.sodium + 2 * t.calcium)
         # Cations carry no more than this; each counts at most z² ≤ 2|z|, so do the anions.
-        self.charges = t.sodium + t.potassium + 2 * t.calcium + t.ammonia + t.hcl + 1e-4
+        bases = t.sodium + t.potassium + 2 * t.calcium + t.ammonia
+        self.charges = bases + t.hcl + WEAK_ACID_MOLAL
         self.near = max(t.hcl, t.sodium + t.potassium, 1e-6) + min(t.hcl, 2 * t.calcium) / 2
         self.last = _Found(-7.0, 0.0, self._mix(0.0).species(1e-7))
 

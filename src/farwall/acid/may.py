@@ -10,9 +10,11 @@ from farwall.facts.job import Job
 from farwall.facts.workers import Duty, Worker
 
 Word = Literal["may", "not yet", "nobody told"]
+NOT_YET: Word = "not yet"
+NOBODY_TOLD: Word = "nobody told"
 VERBS: dict[Duty, str] = {
-    "mixes": "mix", "sprays": "spray", "helps": "help", "scrubs": "scrub", "seals": "seal",
-    "stands by": "stand by",
+    "mixes": "mix a batch", "sprays": "spray stain", "helps": "help inside",
+    "scrubs": "scrub the floor", "seals": "lay sealer", "stands by": "stand by outside",
 }  # fmt: skip
 """What a person may or may not do."""
 
@@ -27,9 +29,9 @@ def word_of(checks: Sequence[Check]) -> tuple[Word, tuple[str, ...]]:
     """The word, and why: all that is missing, else all that nobody told."""
     missing = tuple(one.why for one in checks if one.state == "missing")
     if missing:
-        return "not yet", missing
+        return NOT_YET, missing
     untold = tuple(one.why for one in checks if one.state == "not told")
-    return ("nobody told", untold) if untold else ("may", ())
+    return (NOBODY_TOLD, untold) if untold else ("may", ())
 
 
 def called(worker: Worker) -> str:

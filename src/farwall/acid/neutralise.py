@@ -11,6 +11,7 @@ from farwall.acid.bases import BASES, Base
 from farwall.acid.equilibrium import AIR_CO2_PPM, MOST_MOLAL, Co2, Equilibrium, equilibrium
 from farwall.acid.equilibrium_constants import GAS_J_MOL_K, KELVIN
 from farwall.acid.equilibrium_species import Totals
+from farwall.errors import Mistake, Refused
 
 ATM_KPA = 101.325
 WATER_KJ_KG_K = 4.18
@@ -22,6 +23,7 @@ BICARBONATE_MOST_MOLAL = BICARBONATE_G_L / 84.006
 AMMONIA_MOL_KG_ATM = 59.0
 """Ammonia in water at 25 °C for each atm over it, mol/kg [sander-2015], **from memory**."""
 MOST_SHARE = 4.0
+LEAST_READING, MOST_READING, MOST_READ_MOLAL = 0.0, 4.5, 3.0
 
 
 @dataclass(frozen=True)
@@ -111,6 +113,24 @@ def share_to_reach(
     if gap(most) < 0:
         return None
     return float(brentq(gap, 0.0, most, xtol=1e-12))
+
+
+def acid_of_reading(ph: float, *, temperature_c: float = 25.0) -> float:
+    """Acid that water of this pH holds at least, mol/kg, when it is hydrochloric acid alone.
+
+    Valid for pH 0 to 4.5; above it a reading tells of gas and metals rather than of acid, and
+    `Refused` is raised. Salts hide acid: iron(III) keeps water near pH 2 to 3 until it has fallen.
+    """
+    if not LEAST_READING <= ph <= MOST_READING:
+        raise Refused(
+            Mistake("found_ph", f"pH {ph:g} does not tell how much acid there is.",
+                    f"From pH {LEAST_READING:g} to {MOST_READING:g} it does; above, add and wait.")
+        )  # fmt: skip
+
+    def gap(molal: float) -> float:
+        return equilibrium(Totals(hcl=molal), temperature_c=temperature_c).ph - ph
+
+    return float(brentq(gap, 1e-6, MOST_READ_MOLAL, xtol=1e-9))
 
 
 def ammonia_ppm(found: Equilibrium) -> float:

@@ -7,8 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 from typing import Final
 
+import numpy as np
 from scipy.optimize import brentq
 
 from farwall.acid import density, water
@@ -18,6 +20,8 @@ from farwall.errors import Mistake, Refused
 BAUME_MODULUS: Final = 145.0
 """Heavier than water: specific gravity = 145/(145 - °Bé), both at 60 °F [baume]."""
 SIXTY_F_C: Final = (60 - 32) / 1.8
+TRADE_PERCENT: Final = {18.0: 27.92, 20.0: 31.45, 22.0: 35.21}
+"""% HCl by degree as the trade sells it [baume]: 20 quoted, 18 and 22 from memory."""
 
 
 @dataclass(frozen=True)
@@ -69,15 +73,35 @@ def specific_gravity_from_baume(baume: float) -> float:
 
 def baume_from_percent(hcl_percent: float) -> float:
     """The trade's degree, at 60 °F; 0 to 38 %, else `Refused` [laliberte-2004, baume]."""
-    return _degrees(density.density_kg_l(hcl_percent=hcl_percent, temperature_c=SIXTY_F_C))
+    most = _baume_by_density(density.MOST_PERCENT)
+    if not 0 <= hcl_percent <= density.MOST_PERCENT:
+        what = f"{hcl_percent:g} % HCl is outside what is known."
+        raise Refused(Mistake("hcl_percent", what, f"0 to {density.MOST_PERCENT:g} % is known."))
+    return float(brentq(lambda b: percent_from_baume(b) - hcl_percent, 0.0, most, xtol=1e-11))
 
 
 def percent_from_baume(baume: float) -> float:
     """% HCl by mass of an acid sold at this degree, read at 60 °F [laliberte-2004, baume].
 
-    0 to 23.5 °Bé (38 %); beyond raises `Refused`.
+    0 to 23.6 °Bé (38 %); beyond raises `Refused`. By density, and as the trade's own table says at
+    its three strengths, with what density differs from it spread straight in between.
     """
-    return _sought(baume_from_percent, baume, "baume", "°Bé")
+    by_density = _sought(_baume_by_density, baume, "baume", "°Bé")
+    return by_density + float(np.interp(baume, *_trade_differs()))
+
+
+@cache
+def _trade_differs() -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """Degrees, and what the trade's table has more than density there, % HCl."""
+    more = (
+        percent - _sought(_baume_by_density, baume, "baume", "°Bé")
+        for baume, percent in TRADE_PERCENT.items()
+    )
+    return (0.0, *TRADE_PERCENT), (0.0, *more)
+
+
+def _baume_by_density(hcl_percent: float) -> float:
+    return _degrees(density.density_kg_l(hcl_percent=hcl_percent, temperature_c=SIXTY_F_C))
 
 
 def percent_from_molarity(molarity: float, *, temperature_c: float) -> float:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import argparse
 import json
+import sys
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
+from farwall.facts.log import Kept
 
 _DONE = 0
 
@@ -21,6 +23,13 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         type=Path,
         help="hourly weather: an EPW file, or a forecast as CSV or JSON",
     )
+    parser.add_argument(
+        "--log", metavar="DIR", type=Path, help="where its log.jsonl lies, for the waste water"
+    )
+    parser.add_argument(
+        "--part", metavar="PART", action="append", default=[],
+        help="print a part whole: strength, fumes, pours, people, neutralising, washing, waste",
+    )  # fmt: skip
     parser.add_argument("--json", action="store_true", help="print acid.json on stdout")
 
 
@@ -29,14 +38,19 @@ def run(options: argparse.Namespace) -> int:
     from farwall.cli.forked import forked
     from farwall.job.acid_day import acid_day
     from farwall.job.acid_day.ground import Ground
-    from farwall.job.acid_day.say import said
+    from farwall.job.acid_day.say import WHOLE, said
     from farwall.job.plan_job import plan_job
+    from farwall.job.story import story
     from farwall.papers.acid_files import acid_document, acid_files
     from farwall.papers.folder import write_folder
     from farwall.readers.job_json import read_job
 
     if options.out is None:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
+    parts = tuple(options.part)
+    if unknown := [one for one in parts if one not in WHOLE]:
+        known = ", ".join(WHOLE)
+        raise Refused(Mistake("--part", f"there is no part {unknown[0]}.", f"There are {known}."))
     job = read_job(options.job)
     weather = None
     if options.weather is not None:
@@ -44,12 +58,28 @@ def run(options: argparse.Namespace) -> int:
 
         weather = read_weather(options.weather)
     plan = plan_job(job, weather=weather, beside=forked)
-    ground = Ground(job, plan, weather)
+    kept = _kept(options.log)
+    ground = Ground(job, plan, weather, story=story(plan, kept) if kept else None, kept=kept)
     day = acid_day(ground)
     document = acid_document(day)
     write_folder(options.out, acid_files(ground, day, document))
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        print(said(day))
+        print(said(day, parts))
     return _DONE
+
+
+def _kept(path: Path | None) -> tuple[Kept, ...]:
+    """The entries of a log; a line that cannot be read is told and passed over. Raises Refused."""
+    if path is None:
+        return ()
+    from farwall.cli.log_file import LOG, LogFile
+
+    log = LogFile(path)
+    if not log.path.is_file():
+        raise Refused(Mistake(str(path), f"there is no {LOG}.", "Name the folder it lies in."))
+    found = log.entries()
+    for line in log.torn:
+        print(line, file=sys.stderr)
+    return tuple(found)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from farwall.facts.plain import plain
+from farwall.facts.plain import Plain, plain
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.sheet import cards_pdf
 from farwall.papers.acid.labels.sheet import labels_pdf
+from farwall.papers.acid.people_sheet import keep_out_pdf, people_pdf
 from farwall.papers.acid.wash.sheet import wash_day_pdf
 from farwall.papers.acid.waste_page import waste_page_pdf
 from farwall.papers.json_text import json_text
@@ -16,6 +17,8 @@ from farwall.papers.json_text import json_text
 Maker = Callable[[Ground, AcidDay], bytes]
 PAPERS: dict[str, Maker] = {
     "cards.pdf": cards_pdf,
+    "people.pdf": people_pdf,
+    "keep-out.pdf": keep_out_pdf,
     "labels.pdf": labels_pdf,
     "wash-day.pdf": wash_day_pdf,
     "waste-page.pdf": waste_page_pdf,
@@ -24,8 +27,8 @@ PAPERS: dict[str, Maker] = {
 
 
 def acid_document(day: AcidDay) -> dict[str, object]:
-    """The content of acid.json."""
-    document = plain(day)
+    """The content of acid.json; six figures are more than any of its numbers is good for."""
+    document = _to_figures(plain(day))
     assert isinstance(document, dict)
     return dict(document)
 
@@ -34,3 +37,13 @@ def acid_files(ground: Ground, day: AcidDay, document: dict[str, object]) -> dic
     """File names with their content; `document` is acid.json as plain values."""
     papers = {name: make(ground, day) for name, make in PAPERS.items()}
     return {"acid.json": (json_text(document) + "\n").encode(), **papers}
+
+
+def _to_figures(value: Plain) -> Plain:
+    if isinstance(value, float):
+        return float(f"{value:.6g}")
+    if isinstance(value, list):
+        return [_to_figures(one) for one in value]
+    if isinstance(value, dict):
+        return {key: _to_figures(one) for key, one in value.items()}
+    return value

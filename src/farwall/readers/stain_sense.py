@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import datetime
 from collections.abc import Iterator, Mapping
 
 from farwall.errors import Mistake
 from farwall.facts.contents import CHROMATES, OXIDISERS
 from farwall.mix.batch import no_added_acid
 from farwall.readers.json_text import Place, place_text
-from farwall.readers.wording import shown
 
 Row = tuple[Place, Mapping[str, object]]
 MOST_PERCENT = 100.0
@@ -19,13 +17,8 @@ def stain_mistakes(raw: Mapping[str, object]) -> Iterator[Mistake]:
     """Ends of a share the wrong way round, a sheet that contradicts itself, forbidden acid."""
     for place, row in _rows(raw, "stains"):
         yield from _ends(place, row, "hcl_percent_low", "hcl_percent_high", "acid")
-        for number, content in _rows(row, "contents"):
-            at = (*place, *number)
-            name = str(content.get("substance"))
-            yield from _ends(at, content, "mass_percent_low", "mass_percent_high", name)
         yield from _contradictions(place, row)
         yield from _too_much(place, row)
-        yield from _read_on(place, row)
     yield from _forbidden(raw)
 
 
@@ -39,11 +32,11 @@ def _ends(
 
 
 def _contradictions(place: Place, row: Mapping[str, object]) -> Iterator[Mistake]:
-    for key, kind in (("chromate", CHROMATES), ("oxidiser", OXIDISERS)):
-        listed = _listed(row) & kind
-        if row.get(key) is False and listed:
-            said = f"It is told to hold none, and {min(listed)} is listed among its contents."
-            yield Mistake(place_text((*place, key)), said, "Read section 3 of its sheet again.")
+    """Told to hold no oxidiser, and one is listed; the same of chromate: `discharge_sense`."""
+    listed = _listed(row) & OXIDISERS
+    if row.get("oxidiser") is False and listed:
+        said = f"It is told to hold none, and {min(listed)} is listed in it."
+        yield Mistake(place_text((*place, "oxidiser")), said, "Read section 3 of its sheet again.")
 
 
 def _too_much(place: Place, row: Mapping[str, object]) -> Iterator[Mistake]:
@@ -53,19 +46,8 @@ def _too_much(place: Place, row: Mapping[str, object]) -> Iterator[Mistake]:
     ]
     whole = sum(share for share in least if isinstance(share, int | float))
     if whole > MOST_PERCENT:
-        said = f"The low ends of what is in it come to {whole:g} %, more than there is."
+        said = f"The low shares of what is in it come to {whole:g} %, more than there is."
         yield Mistake(place_text(place), said, "Read section 3 of its sheet again.")
-
-
-def _read_on(place: Place, row: Mapping[str, object]) -> Iterator[Mistake]:
-    told = row.get("sheet_read")
-    if not isinstance(told, str) or not told:
-        return
-    try:
-        datetime.date.fromisoformat(told)
-    except ValueError:
-        where = place_text((*place, "sheet_read"))
-        yield Mistake(where, f"{shown(told)} is no day.", "Write it such as 2027-05-04.")
 
 
 def _forbidden(raw: Mapping[str, object]) -> Iterator[Mistake]:

@@ -1,5 +1,6 @@
 """The waste water of a planned house: litres, metals, limits, words, tests, what is asked."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -14,6 +15,7 @@ from farwall.facts.washing import Drums, Washing
 from farwall.job.acid_day.waste import sentences, waste_of, waste_said
 from farwall.job.acid_day.waste.figures import figure, range_of
 from farwall.job.acid_day.waste.reckon import area_of, most_held_mg_l
+from farwall.phrasebook import in_spanish
 
 GROUND = ground()
 PART = waste_of(GROUND)
@@ -165,3 +167,20 @@ def test_ranges_in_words():
     assert range_of(1, 30) == "1 to 30"
     assert range_of(4.0, 4.0) == "4"
     assert range_of(17, None) == "17 and more"
+
+
+def test_every_sentence_of_the_part_is_said_in_spanish_whole():
+    chromate = (replace(STAIN, id="teal", name="teal", contents=(), chromate=True),)
+    parts = [waste_of(asked()), waste_of(ground(stains=chromate)),
+             *(waste_of(ground(survey=Survey(waste=way))) for way in ("septic", "no way"))]  # fmt: skip
+    told = {
+        one
+        for part in parts
+        for lines in (part.clear, part.steps, part.asks, part.warnings, part.chromium, part.dust)
+        for one in (*lines, *filter(None, [part.refusal]))
+    }
+    assert len(told) > 25
+    for one in told:
+        spanish = in_spanish(one, frozenset({"teal", "umber"}))
+        assert spanish is not None, one
+        assert not re.search(r"\b(the|and|with|is|some|of)\b", spanish), spanish

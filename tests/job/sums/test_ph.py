@@ -47,6 +47,9 @@ def test_refusals_of_ph(raw, what):
         ({"base": "NaHCO3", "acid_gal": 1}, "strength of the acid"),
         ({"base": "NaHCO3", "hcl_kg": 1, "baume": 20}, "Leave it out"),
         ({"base": "NaHCO3"}, "start from"),
+        ({"base": "NaHCO3", "found_ph": 3}, "How much water"),
+        ({"base": "NaHCO3", "found_ph": 6, "water_l": 10}, "does not tell"),
+        ({"base": "NaHCO3", "found_ph": 3, "water_l": 10, "baume": 20}, "Leave it out"),
         ({"base": "NaHCO3", "acid_gal": 1, "baume": 30}, "at most 23.5"),
     ],
 )
@@ -68,3 +71,15 @@ def test_twins_agree():
     litres = reckon("neutraliser", base="NaHCO3", acid_l=3.785411784, baume=20)
     assert reckon("neutraliser", base="NaHCO3", acid_gal=1, baume=20) == litres
     assert reckon("ph", hcl_molal=0.1, f=68) == reckon("ph", hcl_molal=0.1, c=20)
+
+
+def test_a_drum_by_what_its_strip_reads():
+    found = reckon("neutraliser", base="NaHCO3", found_ph=2, water_gal=55)
+    assert found["base_kg"] == pytest.approx(0.191, abs=0.002)
+    assert any("tells the least" in one for one in found["warnings"])
+
+
+def test_ammonia_that_endangers_life_is_named():
+    strong = reckon("ph", hcl_molal=0.1, base="NH3", base_molal=0.2)
+    assert any("300 ppm" in one for one in strong["warnings"])
+    assert not any("300 ppm" in one for one in reckon("ph", hcl_molal=0.1)["warnings"])

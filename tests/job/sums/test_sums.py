@@ -124,6 +124,20 @@ def test_the_strength_of_a_batch_by_hand():
     assert found["hcl_percent_high"] == found["hcl_percent_low"]
 
 
+def test_a_batch_tells_what_it_lays_and_how_warm_it_gets():
+    """By hand: 1 L of 10 % at 1.2 kg/L is 3.291 mol, in 2 L 1.646 mol/L; at 5 m²/L 0.329 mol/m²."""
+    told = {"cut": "1:1", "stain_l": 1, "stain_hcl_percent_low": 10, "stain_density_kg_l": 1.2}
+    found = reckon("batch", **told, m2_per_l=5, temperature_c=20)
+    assert found["mol_per_l_low"] == pytest.approx(1.646, abs=0.001)
+    assert found["mol_per_m2_high"] == pytest.approx(0.3291, abs=0.0005)
+    assert 20.5 < found["tub_c_high"] < 21  # 4.3 kJ over 2.2 kg, and a third on top
+    assert found["times_by_acid_low"] is None
+    stronger = reckon("batch", **told, acid_fl_oz_per_gal=8, temperature_f=68)
+    assert 1.5 < stronger["times_by_acid_low"] < 4
+    assert stronger["mol_per_m2_low"] is None
+    assert reckon("batch", cut="1:1", stain_l=1)["mol_per_l_low"] is None
+
+
 def test_added_acid_comes_with_its_warnings_and_never_with_chromate():
     found = reckon("batch", cut="1:1", stain_gal=2, acid_fl_oz_per_gal=8)
     text = " ".join(found["warnings"])

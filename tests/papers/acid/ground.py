@@ -121,3 +121,22 @@ def outside(pdf):
             if left < 0 or foot < 0 or right > wide or top > high
         ]
     return found
+
+
+def overlapping(pdf):
+    """Letters that lie on one another, by page: their boxes share a third of the smaller one."""
+    import pypdfium2
+    import shapely
+
+    found = []
+    for number, page in enumerate(pypdfium2.PdfDocument(pdf), 1):
+        text = page.get_textpage()
+        words = text.get_text_range(0, text.count_chars())
+        held = [(c, text.get_charbox(k)) for k, c in enumerate(words) if c.strip()]
+        boxes = shapely.box(*zip(*(box for _, box in held), strict=True))
+        for one, two in zip(*shapely.STRtree(boxes).query(boxes, "intersects"), strict=True):
+            if one + 2 < two:  # the letters of a ligature share their box
+                least = min(boxes[one].area, boxes[two].area)
+                if boxes[one].intersection(boxes[two]).area > least / 3:
+                    found.append((number, held[one][0], held[two][0]))
+    return found

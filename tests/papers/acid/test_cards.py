@@ -14,6 +14,7 @@ from tests.papers.acid.ground import (
     letters_of,
     mixes,
     outside,
+    overlapping,
     pages_of,
 )  # fmt: skip
 
@@ -69,8 +70,9 @@ def test_the_longest_words_of_a_firm_take_no_page_more_and_stay_on_it(units):
     of = replace(of, plan=replace(plan, mixes=of.plan.mixes))
     pdf = cards_pdf(of, DAY)
     assert len(pages_of(pdf)) == 2 * card_count(of)
-    assert outside(pdf) == []
-    assert outside(labels_pdf(of, DAY)) == []
+    labels = labels_pdf(of, DAY)
+    assert [*outside(pdf), *outside(labels)] == []
+    assert [*overlapping(pdf), *overlapping(labels)] == []
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
@@ -195,7 +197,7 @@ def test_nothing_is_neutralised_on_a_body_and_nothing_is_hosed():
 
 def test_water_comes_before_stain_and_stain_before_acid():
     batch = card("batches-1", ground(mixes=mixes(1, acid_l=0.5))).batches[0]
-    assert [name.en for name, _ in batch.lines] == ["Water", "Stain", "Muriatic acid"]
+    assert [name.en for name, _ in batch.lines] == ["Water", "Stain", "Muriatic"]
     steps = [one.en for one in card("mixing").steps]
     assert next(k for k, s in enumerate(steps) if "Water in" in s) < next(
         k for k, s in enumerate(steps) if s.startswith("Stain into the water")
@@ -217,12 +219,34 @@ def test_added_acid_is_warned_of_on_its_card(acid, word):
 
 
 @pytest.mark.parametrize(
-    ("chromate", "word"), [(True, "stop"), (None, "nobody told"), (False, None)]
+    ("chromate", "note", "never"),
+    [(True, None, "hygienist first"), (None, "nobody told", "No fit"), (False, None, "No fit")],
 )
-def test_chromate_changes_what_is_worn(chromate, word):
+def test_chromate_changes_what_is_worn(chromate, note, never):
     job = replace(FULL, stains=(replace(FULL.stains[0], chromate=chromate),))
-    note = card("wear-spray", ground(job)).note
-    assert (word in note.en) if word else note is None
+    wear = card("wear-spray", ground(job))
+    assert (note in wear.note.en) if note else wear.note is None
+    assert never in wear.never.en
+
+
+@pytest.mark.parametrize("units", ["us", "metric"])
+@pytest.mark.parametrize("job", [BLANK, FULL])
+def test_no_letter_lies_on_another(units, job):
+    assert overlapping(cards_pdf(ground(job, units=units, mixes=mixes(3, acid_l=0.75)), DAY)) == []
+
+
+@pytest.mark.parametrize("units", ["us", "metric"])
+def test_batches_with_acid_keep_the_size_of_steps(units):
+    of = ground(units=units, mixes=mixes(5, acid_l=0.75))
+    pdf = cards_pdf(of, DAY)
+    keys = [one.key for one in twice(deck_of(of, DAY))]
+    pages = [p for p, key in zip(letters_of(pdf), keys, strict=True) if key.startswith("batch")]
+    assert len(pages) == 6
+    for page in pages:
+        assert min(one.size_pt for one in page if one.char.isdigit() and one.size_pt > 9.5) >= (
+            LEAST_PT - 0.01
+        )
+        assert max(one.size_pt for one in page if one.char.isdigit()) >= STEP_PT - 0.01
 
 
 def test_the_dose_of_the_trade_by_hand():

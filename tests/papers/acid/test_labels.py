@@ -5,7 +5,17 @@ from dataclasses import replace
 from importlib.resources import files
 
 import pytest
-from tests.papers.acid.ground import BLANK, DAY, FULL, STAINS, ground, letters_of, mixes, pages_of
+from tests.papers.acid.ground import (
+    BLANK,
+    DAY,
+    FULL,
+    STAINS,
+    ground,
+    letters_of,
+    mixes,
+    overlapping,
+    pages_of,
+)
 
 from farwall.acid.hazards import HAZARDS, PICTOGRAM_OF, PRECAUTIONS
 from farwall.facts.contents import Content
@@ -52,6 +62,7 @@ def test_labels_keep_to_their_pages_and_are_read_in_the_hand(stains, language, u
     assert len(pages_of(made)) == page_count(labels_of(of))
     sizes = [one.size_pt for page in letters_of(made) for one in page if one.char.strip()]
     assert min(sizes) >= LEAST_PT - 0.01
+    assert overlapping(made) == []
 
 
 def test_a_batch_has_a_label_for_its_jug_and_one_for_its_sprayer():

@@ -112,5 +112,5 @@ CAUTIONS = (
            what="Chromate may lie on the floor, and fresh acid wakes it.",
            instead="A fit-tested respirator with acid-gas and P100 cartridges, air out of the "
                    "house; what a licensed hygienist says wins.",
-           source="osha-chromium"),
+           source="common-practice, osha-chromium"),
 )  # fmt: skip

@@ -1,8 +1,11 @@
-"""The acid day in words, for a terminal."""
+"""The acid day in words, for a terminal: in short, or parts of it whole."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from farwall.job.acid_day.fumes import fumes_said
+from farwall.job.acid_day.in_short import in_short
 from farwall.job.acid_day.neutralising import neutralising_said
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.people import people_said
@@ -12,18 +15,29 @@ from farwall.job.acid_day.washing import washing_said
 from farwall.job.acid_day.waste import waste_said
 
 WINS = "The sheet of the material in hand, local codes and licensed practice win over all of this."
+WHOLE: dict[str, Callable[[AcidDay], tuple[str, ...]]] = {
+    "strength": lambda day: strength_said(day.strength),
+    "fumes": lambda day: fumes_said(day.fumes),
+    "pours": lambda day: pours_said(day.pours),
+    "people": lambda day: people_said(day.people),
+    "neutralising": lambda day: neutralising_said(day.neutralising),
+    "washing": lambda day: washing_said(day.washing),
+    "waste": lambda day: waste_said(day.waste),
+}
+"""Every line of each part."""
 
 
-def said(day: AcidDay) -> str:
-    """Part by part; a part that has nothing to say is left out."""
-    parts = (
-        ("Strength", strength_said(day.strength)),
-        ("Fumes", fumes_said(day.fumes)),
-        ("Neutralising", neutralising_said(day.neutralising)),
-        ("Wash day", washing_said(day.washing)),
-        ("Waste water", waste_said(day.waste)),
-        ("People", people_said(day.people)),
-        ("Pouring together", pours_said(day.pours)),
-    )
-    told = [line for head, lines in parts if lines for line in (head, *(f"  {x}" for x in lines))]
-    return "\n".join((*told, WINS))
+def said(day: AcidDay, parts: tuple[str, ...] = ()) -> str:
+    """A few lines of each part; every line of those named. Raises KeyError for no such part."""
+    lines = []
+    for key, head, few in in_short(day):
+        if parts and key not in parts:
+            continue
+        every = WHOLE[key](day)
+        short = tuple(f"NO: {one.text}" if one.stop else one.text for one in few)
+        shown = every if parts else short
+        more = len(every) - len(shown)
+        lines += [head, *(f"  {one}" for one in shown)]
+        if more > 0:
+            lines.append(f"  {more} more: --part {key}")
+    return "\n".join((*lines, WINS))

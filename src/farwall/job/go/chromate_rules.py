@@ -6,8 +6,6 @@ from farwall.acid.chromium import CHANGES, SILICA, Change
 from farwall.facts.job import Job
 from farwall.job.go.noun import WITH, Look, Rule, Says
 
-_HYGIENIST = "A licensed industrial hygienist settles it; the paper goes to the others."
-
 
 def _chromate(job: Job) -> Says | None:
     if not job.stains:
@@ -34,7 +32,7 @@ def _changed(change: Change) -> Look:
     def look(job: Job) -> Says | None:
         if not any(one.names_chromate for one in job.stains):
             return None
-        return Says(WITH, change.says, _HYGIENIST, rank=change.rank)
+        return Says(WITH, change.says, change.do, rank=change.rank)
 
     return look
 

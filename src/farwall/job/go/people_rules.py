@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from datetime import date, datetime
 
-from farwall.acid.may import VERBS, Word, called, needs_of, word_of
+from farwall.acid.may import NOBODY_TOLD, NOT_YET, VERBS, Word, called, needs_of, word_of
 from farwall.acid.worn import checked
 from farwall.facts.job import Job
 from farwall.facts.workers import Duty
@@ -36,8 +36,8 @@ def _fitted(job: Job) -> Says | None:
         return None
     day = datetime.fromisoformat(job.starts_at).date()
     told = [*_told(job, day)]
-    stops = [text for duty, word, text in told if word == "not yet" and duty in _STOPS]
-    later = [text for duty, word, text in told if word == "not yet" and duty not in _STOPS]
+    stops = [text for duty, word, text in told if word == NOT_YET and duty in _STOPS]
+    later = [text for duty, word, text in told if word == NOT_YET and duty not in _STOPS]
     if stops:
         return Says("no", " ".join([*stops, *later]), _REMEDY)
     if later:
@@ -52,7 +52,7 @@ def _told(job: Job, day: date) -> list[tuple[Duty, Word, str]]:
         for duty in worker.duties:
             word, why = word_of(checked(worker, duty, day, needs))
             text = f"{called(worker)} may not {VERBS[duty]} yet: {'; '.join(why)}."
-            if word == "nobody told":
+            if word == NOBODY_TOLD:
                 text = f"Not told of {called(worker)}, to {VERBS[duty]}: {'; '.join(why)}."
             found.append((duty, word, text))
     return found
@@ -62,7 +62,7 @@ def _untold(job: Job, told: list[tuple[Duty, Word, str]]) -> Says | None:
     sprayers = sum("sprays" in one.duties for one in job.workers)
     if sprayers < job.crew.sprayers:
         return Says("ask", f"{job.crew.sprayers} spray; of the people told, {sprayers} do. Who?")
-    open_ = dict.fromkeys(text for _, word, text in told if word == "nobody told")
+    open_ = dict.fromkeys(text for _, word, text in told if word == NOBODY_TOLD)
     if open_:
         return Says("ask", " ".join(open_), "Ask, look, and tell it on the page of people.")
     return Says("go", "Everybody told may do what they are told to do.")
@@ -76,6 +76,6 @@ RULES = (
         94,
         "Who mixes and sprays, and is each fitted, cleared and clean-shaven for it?",
         _fitted,
-        source="osha-respirators, hazcom, stain-sheets",
+        source="osha-respirators",
     ),
 )

@@ -30,6 +30,7 @@ WARN_MIN = 15.0
 """So long before the end of the schedule a new pair is called for: time to come out. A guess."""
 EYEWASH_S, EYEWASH_MIN, EYEWASH_L_MIN = 10.0, 15.0, 1.5
 """Reach, duration and flow that are wanted [eyewash]."""
+NO_NAME = "the sprayer"
 _PEOPLE_WORDS = ("respirator-on", "respirator-off", "cartridge-changed", "looked-in")
 
 
@@ -85,7 +86,7 @@ class Crew:
 
     def names(self) -> list[str]:
         """Whom to look in on."""
-        return [called(one) for one in self.sprayers] or ["the sprayer"]
+        return [called(one) for one in self.sprayers] or [NO_NAME]
 
     def due_min(self, name: str) -> float | None:
         """When the next look is due; None while nobody sprays."""
@@ -185,8 +186,8 @@ def _unseen(crew: Crew) -> Iterator[Advice]:
         if due is None or now <= due or crew.since_min is None:
             continue
         since = max(crew.since_min, crew.last_look_min(name) or crew.since_min)
-        reason = f"Nobody is entered to have looked in on {name} since {clock(plan, since)}, "
-        reason += f"{now - since:.0f} min."
+        at, lasts = clock(plan, since), f"{now - since:.0f} min"
+        reason = f"Nobody is entered to have looked in on {name} since {at}, {lasts}."
         yield _advice("look in", reason, "Look in now; then enter looked-in.", 88, OUR_GUESS)
 
 
@@ -195,8 +196,8 @@ def _bare(crew: Crew) -> Iterator[Advice]:
         return
     for name in (called(one) for one in crew.sprayers):
         if not crew.wears(name):
-            reason = f"{name} sprays since {clock(crew.standing.plan, crew.since_min)}, and no "
-            reason += "respirator is entered to be on."
+            at = clock(crew.standing.plan, crew.since_min)
+            reason = f"{name} sprays since {at}, and no respirator is entered to be on."
             do = "On before anything else; then enter respirator-on with the minute it was."
             yield _advice("respirator", reason, do, 89, "osha-respirators")
 
@@ -219,8 +220,10 @@ def _eyewash(crew: Crew) -> Iterator[Advice]:
     if reach is not None and reach > EYEWASH_S:
         short.append(f"it takes {reach:.0f} s to reach it, and {EYEWASH_S:.0f} are wanted")
     if flow is not None and flow < EYEWASH_L_MIN:
-        wanted = f"{gal_from_l(EYEWASH_L_MIN):.1f} gal ({EYEWASH_L_MIN:.1f} L)"
-        short.append(f"it gives {gal_from_l(flow):.1f} gal ({flow:.1f} L) a minute, not {wanted}")
+        gives, wanted = (
+            f"{gal_from_l(one):.1f} gal ({one:.1f} L)" for one in (flow, EYEWASH_L_MIN)
+        )
+        short.append(f"it gives {gives} a minute, not {wanted}")
     if short:
         reason = f"The eyewash is short of what is wanted: {'; '.join(short)}."
         yield _advice(

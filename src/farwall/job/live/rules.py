@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from datetime import date, datetime
 
 from farwall.air import moist
 from farwall.air.limits import drop_verdict, slab_verdict
@@ -26,6 +27,7 @@ from farwall.job.live.rinse_rules import RULE as RINSED
 from farwall.job.live.rinse_rules import rinse_advice
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.live.thirst import seen_factor
+from farwall.job.live.waste_rules import waste_advice
 from farwall.job.story.say import clock, temperature
 from farwall.units import c_from_f, f_from_c
 
@@ -60,10 +62,15 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
         *_odd_look(facts),
         *_sun(facts),
         *rinse_advice(facts.job, facts.standing.plan, facts.standing.story),
+        *waste_advice(facts.job, facts.standing.story, _day(facts.standing.plan.starts_at)),
         *_sealer(facts),
         *_hurt(facts),
     ]
     return tuple(sorted(found, key=lambda one: (not one.stop, -one.weight, one.rule)))
+
+
+def _day(starts_at: str) -> date:
+    return datetime.fromisoformat(starts_at).date()
 
 
 def _practice(

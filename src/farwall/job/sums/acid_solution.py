@@ -31,7 +31,8 @@ def reckon(given: Given) -> Result:
     """Density, molarity, molality, percent, Baumé; heat given off on endless dilution at 25 °C.
 
     `baume` given is the degree it is sold by, read at 60 °F. `baume` told is what a hydrometer
-    reads at `temperature_c`, `baume_60f` the degree it is sold by. From 38 % to 66.9 % only
+    reads at `temperature_c`, `baume_60f` the degree it is sold by, which follows the trade's
+    table (two of its three strengths from memory). From 38 % to 66.9 % only
     percent, molality and heat are told; the others are null. [laliberte-2004, parker-1965]
     """
     celsius = given.usual("temperature_c", SIXTY_F_C)
@@ -49,7 +50,7 @@ def reckon(given: Given) -> Result:
         "heat_capacity_kj_kg_k": (
             heat.heat_capacity_kj_kg_k(percent) if percent <= density.MOST_PERCENT else None
         ),
-        "rank": Rank.PUBLISHED.value,
+        "rank": (Rank.MEMORY if "baume" in given else Rank.PUBLISHED).value,
         "source": "laliberte-2004, parker-1965, baume, hcl-20c",
         "warnings": [*warnings, *_told(percent, celsius), HEAT_AT_25_C],
     }

@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from itertools import chain
+
+from farwall.acid.mixing import MOST_PERCENT
 from farwall.evidence import Rank
-from farwall.job.sums.arguments import ADDED, DENSITY, VOLUME
+from farwall.job.acid_day.strength.noun import Ends
+from farwall.job.acid_day.strength.tub import Tub, figures_of
+from farwall.job.sums.arguments import ADDED, COVERAGE, DENSITY, TEMPERATURE, VOLUME
 from farwall.job.sums.noun import Argument, Bounds, Given, Result, Sum, refuse
-from farwall.mix.batch import ORDER_OF_MIXING, STAIN_KG_L, make_batch
+from farwall.mix.batch import ORDER_OF_MIXING, STAIN_KG_L, Batch, make_batch
 from farwall.mix.cut import parse_cut
-from farwall.units import L_PER_US_FL_OZ, gal_from_l
+from farwall.units import L_PER_US_FL_OZ, f_from_c, gal_from_l
 
 MOST_L = 1e6
+USUAL_C = 20.0
 
 
 def reckon(given: Given) -> Result:
@@ -17,7 +23,9 @@ def reckon(given: Given) -> Result:
 
     `total_gal` is stain and water, as it is when it is given; `tub_gal` counts
     added acid as well. Warnings say in what order to pour and, with added
-    acid, that the maker's sheet does not cover the mix.
+    acid, that the maker's sheet does not cover the mix. Moles and warmth go by
+    mass and heat (`farwall.acid.mixing`), all liquids at `temperature_c`, 20 °C
+    where none is given; mol_per_m2 only where a coverage is given.
     """
     percent = _percent(given)
     batch = make_batch(
@@ -44,10 +52,38 @@ def reckon(given: Given) -> Result:
         "tub_l": batch.total_l,
         "hcl_percent_low": batch.hcl_percent_low,
         "hcl_percent_high": batch.hcl_percent_high,
+        **_figures(given, batch, percent),
         "rank": rank.value,
         "source": source,
         "warnings": [ORDER_OF_MIXING, *batch.warnings],
     }
+
+
+_ASKED = ("mol_per_l", "mol_per_m2", "times_by_acid")
+
+
+def _figures(given: Given, batch: Batch, percent: tuple[float, float] | None) -> Result:
+    """What the acid science makes of the tub; null where the stain's share was not told."""
+    keys = [f"{key}_{end}" for key in _ASKED for end in ("low", "high")]
+    if percent is None or percent[1] > MOST_PERCENT:
+        return dict.fromkeys((*keys, "tub_c_high", "tub_f_high"))
+    celsius = given.usual("temperature_c", USUAL_C)
+    tub = Tub(
+        water_l=batch.water_l,
+        stain_l=batch.stain_l,
+        acid_l=batch.acid_l,
+        percent=Ends(*percent),
+        density_kg_l=given.maybe("stain_density_kg_l"),
+        start_c=celsius,
+        salts={},
+    )
+    m2_per_l = given.maybe("m2_per_l")
+    told = figures_of(tub, l_per_m2=1 / (m2_per_l or 1.0))
+    ends = (told.mol_per_l, told.mol_per_m2 if m2_per_l else None, told.times_by_acid)
+    pairs = [(one.low, one.high) if one else (None, None) for one in ends]
+    found: Result = dict(zip(keys, chain.from_iterable(pairs), strict=True))
+    warm = told.tub_c.high
+    return found | {"tub_c_high": warm, "tub_f_high": f_from_c(warm)}
 
 
 def _told(given: Given, key: str) -> bool | None:
@@ -87,6 +123,8 @@ SUM = Sum(
         Argument("stain_hcl_percent_low", bounds=Bounds(0.0, 40.0)),
         Argument("stain_hcl_percent_high", bounds=Bounds(0.0, 40.0)),
         Argument("stain_density", DENSITY, Bounds(0.9, 2.0)),
+        Argument("", COVERAGE, Bounds(0.0, 1e5, above=True)),
+        Argument("temperature", TEMPERATURE, Bounds(0.0, 45.0)),
         Argument("chromate", choices=("yes", "no")),
         Argument("oxidiser", choices=("yes", "no")),
     ),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from farwall.acid.bases import Base, base_of
-from farwall.acid.neutralise import dose, warming_k
+from farwall.acid.neutralise import acid_of_reading, dose, warming_k
 from farwall.acid.solution import SIXTY_F_C, percent_from_baume, solution
 from farwall.evidence import Rank
 from farwall.job.sums.arguments import TEMPERATURE, VOLUME
@@ -18,6 +18,10 @@ ALWAYS = (
 NOT_THE_SALTS = (
     "This is for the acid alone. Iron, copper and other salts of a stain take base too, often as "
     "much again: the strip says when it is enough."
+)
+AT_LEAST = (
+    "A reading tells the least: metals and carbonic acid hide behind it. Half of it first, then "
+    "read again."
 )
 CAUTIONS: dict[str, str] = {
     "NaHCO3": (
@@ -62,7 +66,13 @@ def reckon(given: Given) -> Result:
         "heat_rank": Rank.MEMORY.value,
         "rank": Rank.PUBLISHED.value,
         "source": "iupac-2021, baume, laliberte-2004, nbs-1982",
-        "warnings": [CAUTIONS[base.formula], NOT_THE_SALTS, ALWAYS, *_strength(base)],
+        "warnings": [
+            CAUTIONS[base.formula],
+            NOT_THE_SALTS,
+            ALWAYS,
+            *_strength(base),
+            *([AT_LEAST] if "found_ph" in given else []),
+        ],
     }
 
 
@@ -71,9 +81,20 @@ def _hcl_kg(given: Given) -> float:
         if "baume" in given:
             raise refuse("baume", "It goes with a volume of acid.", "Leave it out beside hcl_kg.")
         return given.number("hcl_kg")
-    if "baume" not in given:
+    if "baume" not in given and "found_ph" not in given:
         raise refuse("baume", "The strength of the acid is missing.", "Give baume=20, or hcl_kg=….")
+    if "found_ph" in given:
+        return _read_kg(given)
     return given.number("acid_l") * _hcl_kg_l(given.number("baume"))
+
+
+def _read_kg(given: Given) -> float:
+    """kg of hydrogen chloride in water that reads a pH: its litres are kilograms, near enough."""
+    if "baume" in given:
+        raise refuse("baume", "It goes with a volume of acid.", "Leave it out beside found_ph.")
+    if "water_l" not in given:
+        raise refuse("water_l", "How much water reads that is missing.", "Give water_gal=5.")
+    return acid_of_reading(given.number("found_ph")) * given.number("water_l") / HCL_MOL_PER_KG
 
 
 def _hcl_kg_l(baume: float) -> float:
@@ -100,10 +121,11 @@ SUM = Sum(
         Argument("base", needed=True),
         Argument("hcl", {"kg": "kg", "g": "g", "lb": "lb"}, Bounds(0.0, 1e6)),
         Argument("acid", VOLUME, Bounds(0.0, 1e6)),
+        Argument("found_ph", bounds=Bounds(-2.0, 16.0)),
         Argument("baume", bounds=Bounds(0.0, 23.5, above=True)),
         Argument("water", VOLUME, Bounds(0.0, 1e6, above=True)),
         Argument("", TEMPERATURE, Bounds(0.0, 50.0)),
     ),
     reckon=reckon,
-    one_of=(("hcl_kg", "acid_l"),),
+    one_of=(("hcl_kg", "acid_l", "found_ph"),),
 )

@@ -33,6 +33,7 @@ TOLD: dict[Co2, str] = {
 }
 STRONG = "So strong, published models part by 0.2 at 1 mol/kg and more above; no strip reads there."
 THIN_STRENGTH = 1.0
+AMMONIA_IDLH_PPM = 300.0
 
 
 def reckon(given: Given) -> Result:
@@ -106,6 +107,8 @@ def _warnings(found: Equilibrium, base: Base | None, amount: float, way: Co2) ->
         )
     if found.lime > 0:
         told.append("Lime lies on the bottom: such water burns skin and eyes.")
+    if ammonia_ppm(found) > AMMONIA_IDLH_PPM:
+        told.append("Right over the water it passes the 300 ppm that endanger life [niosh-pocket].")
     if found.ammonia > 0:
         told.append("Ammonia fumes over it; never near bleach, never into an acid tub.")
     return told

@@ -39,6 +39,8 @@ PHRASES = {
     "Neutralizador desde el fondo, mojado de 5 a 10 minutos, hasta que deje de espumar.",
     "Scrub, and take it up wet before it dries; then detergent, then the rinses.":
     "Talle, y recójalo mojado antes de que seque; luego detergente, luego los enjuagues.",
+    "Never neutralise on skin or in eyes: water only, for 15 minutes.":
+    "Nunca neutralice sobre la piel ni en los ojos: solo agua, 15 minutos.",
     "Never close acid and bicarbonate in a jug, drum or sprayer: a gallon of trade acid gives "
     "some 900 L of gas. Vented lids, and only when it is still.":
     "Nunca encierre ácido y bicarbonato en garrafa, tambo o rociadora: un galón de ácido "

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 PHRASES = {
     "The acid in {@1} was not told: strength, heat and vapour of {@2} stay unknown.":
-    "No se anotó el ácido de {@1}: fuerza, calor y vapor de {@2} quedan sin saberse.",
+    "No se anotó el ácido de {@1}: concentración, calor y vapor de {@2} quedan sin saberse.",
     "{@1} is told to hold up to {2} % acid, more than the tool knows of: read its sheet again.":
     "De {@1} se dijo que lleva hasta {2} % de ácido, más de lo que la herramienta conoce: lea otra "
     "vez su hoja.",
@@ -15,7 +15,7 @@ PHRASES = {
     "What is dissolved in {@1} was not told: its chlorides may press out several times as much "
     "hydrogen chloride as plain acid of that strength.":
     "No se anotó qué lleva disuelto {@1}: sus cloruros pueden expulsar varias veces más cloruro de "
-    "hidrógeno que el ácido solo de esa fuerza.",
+    "hidrógeno que el ácido solo de esa concentración.",
     "The tub of {@1} may get as warm as {2} °C: pour slowly, stir, and let it cool before it goes "
     "into a sprayer.":
     "La tina de {@1} puede calentarse hasta {2} °C: vierta despacio, revuelva y deje que se enfríe "

@@ -162,8 +162,8 @@ PHRASES = {
     "Las extensiones cuelgan o van detrás de usted, nunca por el agua.",
     "Respirator until the powder is vacuumed and wetted; gloves, goggles and boots to the last "
     "rinse.":
-    "Respirador hasta que el polvo esté aspirado y mojado; guantes, gafas cerradas y botas hasta el "
-    "último enjuague.",
+    "Respirador hasta que el polvo esté aspirado y mojado; guantes, gafas cerradas y botas "
+    "hasta el último enjuague.",
     "Dirty water burns eyes: eyewash within 10 s.":
     "El agua sucia quema los ojos: lavaojos a 10 s.",
     "No ammonia where bleach was or chlorine smells; no vinegar: it is an acid.":

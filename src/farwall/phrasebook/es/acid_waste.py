@@ -38,8 +38,6 @@ PHRASES = {
     "Nadie lija ni desbasta este piso en seco, ni ahora ni después; el dueño lo recibe por "
     "escrito.",
     "Papers on exposure are kept for 30 years.": "Los papeles de la exposición se guardan 30 años.",
-    "A licensed industrial hygienist settles it; the paper goes to the others.":
-    "Lo define un higienista industrial con licencia; el papel va con los demás.",
     "A walk-behind grinder or sander runs with water, or with the maker's shroud and a dust "
     "collector of 99 % filter or better; indoors a HEPA vacuum takes loose dust between passes.":
     "La desbastadora o lijadora de piso trabaja con agua, o con la campana del fabricante y un "
@@ -51,12 +49,23 @@ PHRASES = {
     "disco; bajo techo, más de 4 horas por turno, además un respirador de APF 10.",
     "The maker's opener instead makes no dust.":
     "El abridor del fabricante, en cambio, no hace polvo.",
+    "Leave it out; open the slab another way.": "No lo ponga; abra la losa de otra manera.",
+    "Ask before this stain is bought.": "Pregunte antes de comprar este tinte.",
+    "Signs and tape at every way in.": "Letreros y cinta en cada entrada.",
+    "Water, soap and towels at the way out.": "Agua, jabón y toallas en la salida.",
+    "By the stain's sheet; changed when torn or wet inside.":
+    "Según la hoja del tinte; se cambian si se rompen o se mojan por dentro.",
+    "A HEPA vacuum stands there before the wash day.":
+    "Una aspiradora HEPA está ahí antes del día de lavado.",
+    "Name the laboratory before the wash day.": "Elija el laboratorio antes del día de lavado.",
+    "The care sheet and the hand-over say it.": "Lo dicen la hoja de cuidado y la entrega.",
+    "One folder holds them.": "Una carpeta los guarda.",
     # Rules by name.
     "sewer word": "permiso del alcantarillado",
     "drum word": "quién se lleva los tambos",
     "waste tests": "análisis del agua",
     "grinding dust": "polvo de desbaste",
-    "chromate, no-acid": "cromato, sin ácido",
+    "chromate, no acid": "cromato, sin ácido",
     "chromate, exposure": "cromato, exposición",
     "chromate, area": "cromato, área",
     "chromate, hygiene": "cromato, higiene",
@@ -65,6 +74,8 @@ PHRASES = {
     "chromate, waste": "cromato, residuo",
     "chromate, later": "cromato, después",
     "chromate, records": "cromato, papeles",
+    "(published)": "(publicado)", "(from memory)": "(de memoria)", "(guess)": "(estimación)",
+    "(measured here)": "(medido aquí)",
     # Words and tests.
     "Who of the utility gave it in writing, of which office, on which day?":
     "¿Quién de la empresa lo dio por escrito, de qué oficina, qué día?",
@@ -72,8 +83,8 @@ PHRASES = {
     "¿Quién se lleva los tambos, de qué oficina, quién lo dijo y qué día?",
     "Drums and a licensed hauler, or another word in writing.":
     "Tambos y un transportista con licencia, u otro permiso por escrito.",
-    "{@1}, {@2}, said yes on {#3}.": "{@1}, {@2}, dijo que sí el {#3}.",
-    "{@1} did not allow it.": "{@1} no lo permitió.",
+    "{*1}, {*2}, said yes on {#3}.": "{*1}, {*2}, dijo que sí el {#3}.",
+    "{*1} did not allow it.": "{*1} no lo permitió.",
     "The word on the rinse water cannot be leaned on.":
     "Lo dicho sobre el agua de enjuague no basta.",
     "Nobody is named who said it.": "No dice quién lo dijo.",
@@ -168,7 +179,7 @@ PHRASES = {
     "a pH 8.",
     "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {#1} mg/L at pH 8 to 9.":
     "El amoníaco mantiene disuelto el cobre: con 0.1 mol/L, unos {#1} mg/L a pH 8 a 9.",
-    "Without it up to about 0.6 mg/L may stay, which is above some limits.":
+    "Without it up to about 0.6 mg/L may stay, more than some limits allow.":
     "Sin él pueden quedar hasta unos 0.6 mg/L, más que algunos límites.",
     "Iron falls out, most of it, once air has turned it.":
     "El hierro se asienta, casi todo, cuando el aire lo ha cambiado.",
@@ -284,7 +295,7 @@ PHRASES = {
     "only as written below": "solo como se anota abajo",
     "no": "no",
     "where, when, how": "dónde, cuándo, cómo",
-    "name": "nombre",
+    "your name": "su nombre",
     "office": "oficina",
     "valid until": "válido hasta",
     "phone": "teléfono",
@@ -309,4 +320,22 @@ PHRASES = {
     "sewer": "alcantarillado",
     "hauled": "se la llevaron",
     "treatment works": "planta de tratamiento",
+    # The log of the day.
+    "waste water": "agua de desecho",
+    "Drum {*1} went to the sewer, and no written word that can be leaned on is entered.":
+    "El tambo {*1} fue al alcantarillado, y no está anotado ningún permiso escrito que valga.",
+    "Send no more.": "No mande más.",
+    "Ask the utility today, and enter name, office and day.":
+    "Pregunte hoy a la empresa, y anote nombre, oficina y día.",
+    "Drum {*1} went to the sewer at pH {#2}, and nothing below 5 may.":
+    "El tambo {*1} fue al alcantarillado a pH {#2}, y nada por debajo de 5 puede ir.",
+    "Tell the utility.": "Avise a la empresa.",
+    "Drum {*1} reads pH {#2}: at or below 2, or at or above 12.5, it is hazardous waste, D002.":
+    "El tambo {*1} marca pH {#2}: a 2 o menos, o a 12.5 o más, es residuo peligroso, D002.",
+    "It stays shut and labelled until the state agency says who may take it.":
+    "Se queda cerrado y con etiqueta hasta que la agencia del estado diga quién puede llevárselo.",
+    "Drum {*1} was hauled, and no manifest or receipt is entered.":
+    "El tambo {*1} se lo llevaron, y no está anotado el manifiesto ni el recibo.",
+    "Enter its number while the paper is at hand.":
+    "Anote el número mientras tiene el papel a la mano.",
 }  # fmt: skip

@@ -104,6 +104,20 @@ PHRASES = {
     "Outside openings here: {*1}.": "Aberturas al exterior aquí: {*1}.",
     "The low share of acid ({#1}) is above the high one ({#2}).":
     "La proporción baja de ácido ({#1}) es mayor que la alta ({#2}).",
+    "It is told to hold none, and {*1} is listed in it.":
+    "Se dijo que no lleva, y {*1} aparece en la lista de lo que lleva.",
+    "The low shares of what is in it come to {#1}, more than there is.":
+    "Las proporciones bajas de lo que lleva suman {#1}, más de lo que hay.",
+    "Read section 3 of its sheet again.": "Lea otra vez la sección 3 de su hoja.",
+    "{*1} is not a day.": "{*1} no es un día.",
+    "Write year, month and day, such as 2027-05-04, or leave it out.":
+    "Escriba año, mes y día, por ejemplo 2027-05-04, o déjelo vacío.",
+    "{*1} is above {*2}.": "{*1} es mayor que {*2}.",
+    "Mend one of the two.": "Corrija uno de los dos.",
+    "The list names a dichromate, and chromate is said not to be on the sheet.":
+    "La lista nombra un dicromato, y se dijo que la hoja no nombra cromato.",
+    "Read the sheet again; a dichromate is hexavalent chromium.":
+    "Lea otra vez la hoja; un dicromato es cromo hexavalente.",
     "{1} cannot be read.": "{1} no se puede leer.",
     "Is this the right file?": "¿Es el archivo correcto?",
     "Check the name and the folder.": "Revise el nombre y la carpeta.",

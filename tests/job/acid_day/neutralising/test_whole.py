@@ -83,9 +83,12 @@ def test_ph_on_the_way():
     # 1.5 mol/kg over 0.034 mol/kg/atm, salted out by 10^0.15 at that strength: by hand 62 atm
     assert curve.shut_atm == pytest.approx(62, abs=2)
     assert curve.rested_eight == pytest.approx(1.001, abs=0.002)
-    pressures, reads = zip(*curve.rise, strict=True)
+    pressures, reads, hours = zip(*curve.rise, strict=True)
     assert list(pressures) == sorted(pressures, reverse=True)
     assert list(reads) == sorted(reads)
+    assert hours[0] == 0
+    assert list(hours[:-1]) == sorted(hours[:-1])
+    assert hours[-1] is None
 
 
 def test_lime_of_the_table_overshoots():
@@ -129,3 +132,10 @@ def test_the_part_is_plain_and_said():
     told = neutralising_said(found)
     assert "2.2 to 2.2 lb a gallon" in told[0]
     assert any("fresh fizz" in line for line in told)
+
+
+def test_sour_water_takes_ten_times_less_for_each_step_of_the_strip():
+    found = [one.kg_l for one in neutralising_of(ground()).readings]
+    assert found == sorted(found, reverse=True)
+    assert found[1] / found[2] == pytest.approx(10, rel=0.1)
+    assert found[1] == pytest.approx(0.0109 * 0.084006, rel=0.01)

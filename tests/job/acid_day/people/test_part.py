@@ -38,7 +38,7 @@ def test_the_day_of_the_plan_judges_not_that_of_today():
     assert found.people[0].duties[1].word == "not yet"
     assert found.stops == tuple(
         f"Ada may not {verb} yet: the last fit test, 2025-06-01, held until 2026-06-01."
-        for verb in ("mix", "spray")
+        for verb in ("mix a batch", "spray stain")
     )
 
 
@@ -99,6 +99,6 @@ def test_no_number_is_ever_filled_in():
 def test_the_terminal_says_what_stops_first_and_who_stays_out():
     told = replace(ADA, clean_shaven=False)
     lines = people_said(people(told, CY, emergency=TOLD))
-    assert lines[0].startswith("NO: Ada may not mix yet: hair under")
+    assert lines[0].startswith("NO: Ada may not mix a batch yet: hair under")
     assert any(one.startswith("Owner, pets and other trades stay out") for one in lines)
     assert any("first 8:16, 8:31, 8:46, 9:01, 9:05" in one for one in lines)

@@ -10,7 +10,13 @@ from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.strength import strength_of, strength_said
 from farwall.job.acid_day.strength.part import WARM, share_of
 from farwall.job.plan_job import plan_job
-from farwall.mix.batch import ADDED_ACID_WARNINGS, CHROMATE_UNKNOWN, ORDER_OF_MIXING
+from farwall.mix.batch import (
+    ADDED_ACID_WARNINGS,
+    CHROMATE_UNKNOWN,
+    ORDER_OF_MIXING,
+    make_batch,
+)
+from farwall.mix.cut import Cut
 
 READ = Stain(
     "sand", "wet sand", 10.0, 15.0, 1.2, chromate=False, oxidiser=False,
@@ -48,6 +54,18 @@ def test_every_tub_of_the_plan_is_there_and_its_heat_goes_with_its_litres(known)
         assert tub.total_l == pytest.approx(tub.water_l + tub.stain_l)
         per_l = known.coats[0].figures.heat_kj_per_l
         assert tub.heat_kj.high == pytest.approx(per_l.high * tub.total_l)
+
+
+def test_it_agrees_with_the_mixes_of_the_plan():
+    """Those take water at 1 kg/L and the acid at 1.16: 0.05 points of percent."""
+    stain = Stain("moss", hcl_percent_low=5.0, hcl_percent_high=15.0, density_kg_l=1.2)
+    (coat,) = told(stain, acid=8).coats
+    batch = make_batch(
+        cut=Cut(1, 1), total_l=4, acid_ml_per_l=62.5, stain_hcl_percent=(5.0, 15.0),
+        stain_density_kg_l=1.2, chromate=False, oxidiser=False,
+    )  # fmt: skip
+    assert coat.figures.tub_percent.low == pytest.approx(batch.hcl_percent_low, abs=0.05)
+    assert coat.figures.tub_percent.high == pytest.approx(batch.hcl_percent_high, abs=0.05)
 
 
 def test_what_nobody_told_is_asked_and_not_made_up():

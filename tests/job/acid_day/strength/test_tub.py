@@ -37,6 +37,7 @@ def test_trade_figure_no_source_32_fl_oz_on_4_gallons_of_one_to_one():
     assert found.tub_percent.low == pytest.approx(7.00, abs=0.02)
     assert found.mol_per_l.high == pytest.approx(2.073, rel=0.005)
     assert found.mol_per_m2.low == pytest.approx(0.2 * 2.073, rel=0.005)
+    assert 0 < found.shrinks_ml_per_l.high < 2
     assert found.times_by_acid is not None
     assert 2 < found.times_by_acid.low < 3
 

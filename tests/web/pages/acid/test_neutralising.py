@@ -32,6 +32,13 @@ def test_doses_steps_picture_and_cautions_stand_there(office):
     assert text.count("stroke-dasharray") >= 2
 
 
+def test_it_leads_to_where_its_facts_are_told(office):
+    text = part(office)
+    for way in re.findall(r'href="(/houses/two/[a-z]+)"', text):
+        assert office.get(way).status_code == 200, way
+    assert 'href="/houses/two/washing"' in text
+
+
 def test_no_style_and_no_script_stands_in_it(office):
     assert not re.search(r"style=|<script|onclick", part(office))
 

@@ -59,11 +59,21 @@ def _curve(day: Day, room: int) -> tuple[At, ...]:
 def sprayer_told(day: Day) -> Sprayer:
     """Who sprays, without a respirator: what the air at the breath holds."""
     run = day.course.run
-    minutes = sum(one.spray_min for one in day.patches)
+    minutes = _sprayed_min(day)
     breathed = run.by_person * PPM
     greatest = mean_over(CEILING_MIN, breathed, step_min=run.step_min)
     whole = breathed.sum(axis=0) * run.step_min / (DAY_H * 60)
     return Sprayer(round(minutes, 1), ranged(ends(greatest)), ranged(ends(whole)))
+
+
+def _sprayed_min(day: Day) -> float:
+    """Minutes in which anybody sprays: two at once count once."""
+    total, until = 0.0, float("-inf")
+    for one in sorted(day.patches, key=lambda patch: patch.at_min):
+        ends_min = one.at_min + one.spray_min
+        total += max(0.0, ends_min - max(one.at_min, until))
+        until = max(until, ends_min)
+    return total
 
 
 def kept_out(day: Day) -> tuple[KeptOut, ...]:

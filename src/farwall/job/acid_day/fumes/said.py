@@ -140,6 +140,7 @@ def _ammonia(part: Fumes) -> tuple[str, ...]:
         return ()
     told = (
         f"Ammonia: {ppm(one.over_liquid_ppm)} over its wash water, {ppm(one.in_house_ppm)} in the "
-        f"house as it stands; {figure(one.flow_m3_h)} m³/h hold 25 ppm. Bicarbonate has no fume."
+        f"house as it stands; {figure(one.flow_m3_h)} m³/h hold 25 ppm. "
+        "Where it meets acid vapour it smokes white. Bicarbonate has no fume."
     )
     return (told,)

@@ -12,10 +12,11 @@ from farwall.acid.floor_lime import (
     NEUTRALISER_L_M2,
     depth_mm,
 )
+from farwall.acid.neutralise import gas_litres
 from farwall.facts.plan import Field, Plan
 from farwall.floor.nouns import Room
 from farwall.job.acid_day.neutralising.noun import Floor, FloorDose
-from farwall.job.acid_day.neutralising.stains import Strength
+from farwall.job.acid_day.neutralising.stains import ROOM_C, Strength
 from farwall.job.acid_day.neutralising.tubs import acid_mol_l
 
 
@@ -51,11 +52,17 @@ def floor_doses(
         base=fsum(one.base for one in fields),
         base_high=fsum(one.base_high for one in fields),
         in_litres=in_litres,
+        co2_l_most=_gas_l(base, fsum(one.base for one in fields)),
         acid_mol_m2_low=low,
         acid_mol_m2_high=high,
         lime_mm=depth_mm(high),
         wash_share=min(1.0, wash / high) if high > 0 else 1.0,
     )
+
+
+def _gas_l(base: Base, base_kg: float) -> float:
+    """Litres of gas if all of it met acid."""
+    return gas_litres(base_kg * 1000 / base.g_mol * base.gas, ROOM_C)
 
 
 def _dose(one: Field, rooms: Mapping[str, Room], by_litre: tuple[float, ...]) -> FloorDose:

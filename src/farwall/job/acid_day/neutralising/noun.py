@@ -72,7 +72,8 @@ class FloorDose:
 class Floor:
     """The floor: field by field and in all; acid laid on a square metre and who takes it.
 
-    in_litres: the base is counted in litres (ammonia water). lime_mm: depth of concrete whose lime
+    in_litres: the base is counted in litres (ammonia water). co2_l_most: litres
+    of gas if all of the likely base met acid. lime_mm: depth of concrete whose lime
     takes all acid laid, at the high end. wash_share: what the wash could take of it, at most.
     """
 
@@ -82,6 +83,7 @@ class Floor:
     base: float
     base_high: float
     in_litres: bool
+    co2_l_most: float
     acid_mol_m2_low: float
     acid_mol_m2_high: float
     lime_mm: float
@@ -104,7 +106,8 @@ class ShareRow:
 class Curve:
     """pH against bicarbonate added, shares of the equivalent dose; and how it rises as gas leaves.
 
-    rise: pressure of carbon dioxide left, atm, and pH then, at a twentieth more than that dose.
+    rise: pressure of carbon dioxide left, atm, pH then, and hours until then in still water 0.3 m
+    deep (None: never quite), at a twentieth more than that dose.
     fresh_seven and others: shares to pH 7 and 8, None out of reach. shut_atm: pressure of the gas
     over the equivalent dose in a full, shut vessel.
     """
@@ -114,12 +117,20 @@ class Curve:
     closed: tuple[float, ...]
     fresh: tuple[float, ...]
     rested: tuple[float, ...]
-    rise: tuple[tuple[float, float], ...]
+    rise: tuple[tuple[float, float, float | None], ...]
     fresh_seven: float | None
     fresh_eight: float | None
     rested_seven: float | None
     rested_eight: float | None
     shut_atm: float
+
+
+@dataclass(frozen=True)
+class Reading:
+    """What a pail or drum that reads this pH takes at least: kg of bicarbonate for each litre."""
+
+    reads: float
+    kg_l: float
 
 
 @dataclass(frozen=True)
@@ -139,6 +150,7 @@ class Neutralising:
     floor: Floor
     table: tuple[ShareRow, ...]
     curve: Curve
+    readings: tuple[Reading, ...]
     standing_by_kg: float
     standing_by_l: float
     spill_steps: tuple[str, ...]

@@ -42,7 +42,8 @@ GAS = (
     "The gas is heavier than air and takes its place: doors open, nobody in a closet, pit or "
     "cellar beside it. A headache or fast breath: out at once."
 )
-NEVER = (CLOSED, GAS, POISON, VINEGAR, LIME, SHEET)
+SKIN = "Never neutralise on skin or in eyes: water only, for 15 minutes."
+NEVER = (SKIN, CLOSED, GAS, POISON, VINEGAR, LIME, SHEET)
 STRIP = "Coloured water fools a strip: wet its edge only and wipe, or use a meter."
 STILL_SOUR = (
     "At the equivalent dose the water reads below pH 5 until its gas has left. More bicarbonate "

@@ -6,7 +6,12 @@ from farwall.acid.bases import BASES
 from farwall.facts.defaults import stains_and_coats
 from farwall.facts.washing import Base as BaseWord
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.neutralising.curve import curve_of, molal_drawn, table_of
+from farwall.job.acid_day.neutralising.curve import (
+    curve_of,
+    molal_drawn,
+    readings_of,
+    table_of,
+)
 from farwall.job.acid_day.neutralising.floor import floor_doses
 from farwall.job.acid_day.neutralising.noun import Neutralising
 from farwall.job.acid_day.neutralising.stains import stain_dose, strength_of_stain
@@ -59,6 +64,7 @@ def neutralising_of(ground: Ground) -> Neutralising:
         ),
         table=table_of(molal),
         curve=curve_of(molal),
+        readings=readings_of(FORMULAS[SAFE]),
         standing_by_kg=PAIL_KG,
         standing_by_l=PAIL_L,
         spill_steps=SPILL,

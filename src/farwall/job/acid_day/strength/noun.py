@@ -33,7 +33,8 @@ class Sheet:
 class MixFigures:
     """What is reckoned of a coat's mix. Percent is % HCl by mass.
 
-    `cut_percent` is stain and water alone, `tub_percent` with added acid. `tub_c` goes from no
+    `cut_percent` is stain and water alone, `tub_percent` with added acid. `shrinks_ml_per_l`: what
+    the tub holds less than was poured, as plain acid at the warmth it gets to. `tub_c` goes from no
     warming to the warmest that it can be. `over_liquid_ppm`: in the air just above the tub at
     rest, were it plain acid. `times_by_acid`: what added acid makes of that, as a factor; None
     without added acid. `times_by_salts`: what dissolved chlorides make of it, a guess; None where
@@ -45,6 +46,7 @@ class MixFigures:
     mol_per_l: Ends
     mol_per_m2: Ends
     heat_kj_per_l: Ends
+    shrinks_ml_per_l: Ends
     tub_c: Ends
     over_liquid_ppm: Ends
     times_by_acid: Ends | None

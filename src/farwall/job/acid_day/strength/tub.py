@@ -58,6 +58,7 @@ def figures_of(tub: Tub, *, l_per_m2: float) -> MixFigures:
         mol_per_l=litre,
         mol_per_m2=Ends(litre.low * l_per_m2, litre.high * l_per_m2),
         heat_kj_per_l=_over(mixed, lambda one: one.heat_kj / tub.total_l),
+        shrinks_ml_per_l=_over(mixed, lambda one: 1000 * one.shrinks_l / tub.total_l),
         tub_c=celsius,
         over_liquid_ppm=over_liquid_ppm(percent, celsius),
         times_by_acid=times_by_acid(alone, percent, tub.start_c) if tub.acid_l > 0 else None,

@@ -197,11 +197,9 @@ def _clear(*, chromate: bool) -> tuple[str, ...]:
 
 def _warnings(stains: Sequence[tuple[Stain, StainLaid]], kg: float) -> tuple[str, ...]:
     found = [sentences.DEFERS, sentences.NEVER]
-    found += [
-        sentences.UNREAD.format(stain=stain.name or stain.id)
-        for stain, _ in stains
-        if not stain.contents
-    ]
+    unread = [stain.name or stain.id for stain, _ in stains if not stain.contents]
+    if unread:
+        found.append(sentences.UNREAD.format(stain=" and ".join(unread)))
     if kg > FEDERAL["small-generator-kg"].value:
         found.append(sentences.SMALL_GENERATOR.format(kg=figure(kg)))
     return tuple(found)

@@ -47,7 +47,7 @@ CLEAR_MANGANESE = (
 )
 CLEAR_AMMONIA = (
     "Ammonia keeps copper dissolved: with 0.1 mol/L of it about {high} mg/L at pH 8 to 9. Without "
-    "it up to about 0.6 mg/L may stay, which is above some limits."
+    "it up to about 0.6 mg/L may stay, more than some limits allow."
 )
 CLEAR_IRON = "Iron falls out, most of it, once air has turned it."
 CLEAR_CEMENT = (

@@ -2,9 +2,9 @@
 
 How large. Letters of a message are at least 1/300 of the distance high in good reading conditions,
 signal words 1/150 [z535-2, section 9.2.3, quoted]; in poor ones the same table asks about 1/145
-for a message. At 2 m that is 6.7 mm and 13.3 mm. Here titles reach 1/150, steps and the foot 1/250
-and more, as large as their page allows; nothing that is to be read at 2 m is under 1/300. The
-line of the inputs at the very foot is for the hand.
+for a message. At 2 m that is 6.7 mm, 13.3 mm, 13.8 mm. Here titles reach 1/145, steps and the foot
+1/250 and more, as large as their page allows; nothing that is to be read at 2 m is under 1/300,
+but for words of the firm's own that are too many. The line at the very foot is for the hand.
 """
 
 from __future__ import annotations
@@ -45,10 +45,10 @@ def size_pt(distance_over_height: float) -> float:
 
 LEAST_PT = size_pt(300)
 STEP_PT = size_pt(250)
-TITLE_PT = size_pt(150)
+TITLE_PT = size_pt(145)
 _TITLES = (72.0, 66.0, 60.0, 56.0, TITLE_PT)
-_OF_WIDE_PT = 800.0
-"""Room for stain and cut of a batch at the least size: not quite two lines."""
+_OF_WIDE_PT = 510.0
+"""Room for stain and cut of a batch at the least size: a line."""
 _CROWDED = (28.0, 24.0, 21.0, 18.0, 16.0, 14.0)
 """For lines of the firm's own words alone, where they are too many for the size of steps."""
 _STEPS = (56.0, 52.0, 48.0, 44.0, 42.0, 40.0, 38.0, 36.0, 34.0, STEP_PT)

@@ -50,8 +50,8 @@ def _wear_spray(*, chromate: bool | None) -> Card:
                  "Guantes largos: butilo, neopreno, nitrilo"),
             Said("Sleeves, apron, boots", "Mangas, delantal, botas"),
         ),
-        note=_CHROMATE if chromate else _NO_CHROMATE_WORD if chromate is None else None,
-        never=Said("No fit, no spraying.", "Si no ajusta, no se rocía."),
+        note=_NO_CHROMATE_WORD if chromate is None else None,
+        never=_CHROMATE if chromate else Said("No fit, no spraying.", "Si no ajusta, no se rocía."),
     )  # fmt: skip
 
 
@@ -134,7 +134,7 @@ def _acid_words(mixes: Sequence[Mix]) -> Said:
     if any(mix.acid_l > 0 for mix in mixes):
         return Said(
             "Added acid: no sheet covers it. Sample first. More fumes.",
-            "Ácido agregado: ninguna hoja lo cubre. Antes muestra. Más vapores.",
+            "Ácido agregado: sin hoja. Antes una muestra. Más vapores.",
         )
     return Said("Stain into water. In this order.", "El tinte al agua. En este orden.")
 
@@ -142,7 +142,7 @@ def _acid_words(mixes: Sequence[Mix]) -> Said:
 def _batch(plan: Plan, mix: Mix, units: Units) -> Batch:
     lines = [(Said("Water", "Agua"), mix.water_l), (Said("Stain", "Tinte"), mix.stain_l)]
     if mix.acid_l > 0:
-        lines.append((Said("Muriatic acid", "Ácido muriático"), mix.acid_l))
+        lines.append((Said("Muriatic", "Muriático"), mix.acid_l))
     return Batch(
         batch_name(plan, mix),
         f"{stain_of(plan, mix)} {mix.cut}".strip(),

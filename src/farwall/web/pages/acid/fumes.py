@@ -27,7 +27,10 @@ def fumes_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     found = day.fumes
     cautions = [said(f"acid-fumes-caution-{one}") for one in CAUTIONS]
     if not found.rooms:
-        return {"cautions": cautions, "none": said("acid-fumes-none")}
+        return {
+            "cautions": cautions,
+            "none": said("acid-fumes-none" if not ground.plan.fields else "acid-fumes-no-acid"),
+        }
     units = ground.job.wishes.units
     clock = said_clock(plan_clock(ground.plan, units))
     return {
@@ -49,6 +52,12 @@ def fumes_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     }
 
 
+def _at(clock: SaidClock, minute: float) -> str:
+    """`8:41 pm`, `Wed 5:40 am`; in Spanish with its article."""
+    time = clock.time(minute)
+    return said("acid-fumes-at-time" if time[0].isdigit() else "acid-fumes-at-day", time=time)
+
+
 def _ppm(one: Range) -> dict[str, str]:
     return {"likely": figure(one.likely), "low": figure(one.low), "high": figure(one.high)}
 
@@ -60,7 +69,7 @@ def _head(found: Fumes, clock: SaidClock) -> str:
         standing=said(f"acid-fumes-stands-{found.standing}"),
         changes=figure(found.air_changes_h or 0.0),
         room=room.name,
-        at=clock.time(room.peak_at_min),
+        at=_at(clock, room.peak_at_min),
         **_ppm(room.peak_ppm),
     )
 
@@ -76,7 +85,7 @@ def _room(one: RoomFumes, clock: SaidClock) -> str:
     clear = next(b for b in one.below if b.limit == "hcl-hygienists")
     told = said(
         "acid-fumes-room",
-        room=one.name, at=clock.time(one.peak_at_min),
+        room=one.name, at=_at(clock, one.peak_at_min),
         mean=figure(one.mean_15_ppm.likely), **_ppm(one.peak_ppm),
     )  # fmt: skip
     return f"{told} {_clear(clear.likely_min, clear.high_min, clock)}"
@@ -88,10 +97,10 @@ def _clear(likely_min: float | None, high_min: float | None, clock: SaidClock) -
     if likely_min == 0 and high_min == 0:
         return said("acid-fumes-always-clear")
     if high_min is None:
-        return said("acid-fumes-clear-likely", likely=clock.time(likely_min))
-    if clock.time(likely_min) == clock.time(high_min):
-        return said("acid-fumes-clear-once", likely=clock.time(likely_min))
-    return said("acid-fumes-clear", likely=clock.time(likely_min), high=clock.time(high_min))
+        return said("acid-fumes-clear-likely", likely=_at(clock, likely_min))
+    if _at(clock, likely_min) == _at(clock, high_min):
+        return said("acid-fumes-clear-once", likely=_at(clock, likely_min))
+    return said("acid-fumes-clear", likely=_at(clock, likely_min), high=_at(clock, high_min))
 
 
 def _sprayer(found: Fumes) -> str:
@@ -107,11 +116,13 @@ def _sprayer(found: Fumes) -> str:
 def _kept_out(one: KeptOut, clock: SaidClock) -> str:
     def until(at_min: float | None) -> str:
         if at_min is not None:
-            return said("acid-fumes-at-time", time=clock.time(at_min))
+            return _at(clock, at_min)
         return said("acid-fumes-next-coat" if one.next_min is not None else "acid-fumes-two-days")
 
+    once = until(one.likely_min) == until(one.high_min)
     return said(
-        "acid-fumes-kept-out", coat=one.coat, ends=clock.time(one.ends_min),
+        "acid-fumes-kept-out-once" if once else "acid-fumes-kept-out",
+        coat=one.coat, ends=_at(clock, one.ends_min),
         likely=until(one.likely_min), high=until(one.high_min),
     )  # fmt: skip
 
@@ -171,6 +182,7 @@ def _ammonia(found: Fumes) -> str:
 
 def _rests(one: Unknown) -> dict[str, str]:
     """What was taken and how far it alone moves the peak."""
+    rank = "told" if one.source.startswith("told") else one.rank.replace(" ", "-")
     hundred = 100.0 if one.key in {"mist", "salts", "transfer"} else 1.0
     return {
         "words": said(
@@ -180,7 +192,7 @@ def _rests(one: Unknown) -> dict[str, str]:
         "moves": said(
             "acid-fumes-moves", low=figure(one.peak_from_ppm), high=figure(one.peak_to_ppm)
         ),
-        "rank": said(f"acid-fumes-rank-{one.rank.replace(' ', '-')}"),
+        "rank": said(f"acid-fumes-rank-{rank}"),
     }  # fmt: skip
 
 

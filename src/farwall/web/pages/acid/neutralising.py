@@ -32,9 +32,11 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
             "acid-neutralising-pail",
             base=_mass(part.standing_by_kg, us=us), water=_volume(part.standing_by_l, us=us),
         ),
+        "sheets": "sheets" if ground.job.stains else "samples",
         "picture": ph_picture(curve),
         "why": _why(part),
-        "rise": [(_share(atm), f"{ph:.1f}") for atm, ph in curve.rise],
+        "rise": [(_share(atm), f"{ph:.1f}", _days(hours)) for atm, ph, hours in curve.rise],
+        "pails": _readings(part, us=us),
         "table": [
             (
                 said("acid-neutralising-base-" + row.word.replace(" ", "-")),
@@ -43,6 +45,15 @@ def neutralising_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
             for row in part.table
         ],
     }  # fmt: skip
+
+
+def _readings(part: Neutralising, *, us: bool) -> list[tuple[str, str, str]]:
+    """pH read, and bicarbonate for a pail and for a drum of it."""
+    pail, drum = (5 * L_PER_US_GAL, 55 * L_PER_US_GAL) if us else (20.0, 200.0)
+    return [
+        (f"{one.reads:.0f}", _mass(one.kg_l * pail, us=us), _mass(one.kg_l * drum, us=us))
+        for one in part.readings
+    ]
 
 
 def _stain(one: StainDose, *, us: bool) -> dict[str, str]:
@@ -80,7 +91,10 @@ def _floor(floor: Floor, *, us: bool) -> dict[str, Any]:
         "rows": rows,
         "all": row(said("acid-neutralising-all"), area, floor.water_l, floor.base),
         "span": said(
-            "acid-neutralising-span", low=amount(floor.base_low), high=amount(floor.base_high)
+            "acid-neutralising-span",
+            low=amount(floor.base_low),
+            high=amount(floor.base_high),
+            gas=_gas(floor.co2_l_most, us=us),
         ),
     }
 
@@ -115,6 +129,13 @@ def _air(m3: float, *, us: bool) -> str:
     return f"{float(f'{value:.2g}'):,.0f} {unit}"
 
 
+def _days(hours: float | None) -> str:
+    """Days, in still water."""
+    if hours is None:
+        return said("acid-neutralising-never")
+    return "0" if hours <= 0 else f"{hours / 24:.1f}" if hours < 240 else f"{hours / 24:.0f}"
+
+
 def _share(atm: float) -> str:
     return f"{atm * 100:.0f} %" if atm >= 0.01 else f"{atm * 100:.1g} %"
 
@@ -122,6 +143,8 @@ def _share(atm: float) -> str:
 def _mass(kg: float, *, us: bool) -> str:
     if us:
         pounds = kg / KG_PER_LB
+        if pounds * _OZ_PER_LB < 0.1:
+            return said("acid-neutralising-under-oz")
         if pounds < 1:
             return f"{pounds * _OZ_PER_LB:.1f} oz" if pounds < 0.1 else f"{pounds * 16:.0f} oz"
         return f"{pounds:.1f} lb" if pounds < 10 else f"{pounds:.0f} lb"
@@ -154,7 +177,7 @@ def _between(low: str, high: str) -> str:
     """`1.2 to 2.4 lb`; one figure where both are the same."""
     if low == high:
         return high
-    (first, unit), (_, other) = low.split(" "), high.split(" ")
+    (first, unit), (_, other) = low.rsplit(" ", 1), high.rsplit(" ", 1)
     return said("acid-neutralising-to", low=first if unit == other else low, high=high)
 
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from farwall.evidence import rank_words
+from farwall.facts.contents import Content
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
-from farwall.job.acid_day.strength.noun import CoatStrength, Ends, TubPour
+from farwall.job.acid_day.strength.noun import CoatStrength, Ends, Sheet, TubPour
 from farwall.job.acid_day.strength.said import figure
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import names_in, volume
@@ -27,11 +28,16 @@ def strength_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
 
 def _shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     part, units = day.strength, ground.job.wishes.units
+    sheets = {sheet.stain: sheet for sheet in part.sheets}
     tubs: dict[str, list[dict[str, str]]] = {}
     for tub in part.tubs:
         tubs.setdefault(tub.coat, []).append(_tub(tub, units))
     return {
-        "coats": [_coat(coat, units) | {"tubs": tubs.get(coat.coat, [])} for coat in part.coats],
+        "coats": [
+            _coat(coat, units)
+            | {"tubs": tubs.get(coat.coat, []), "sheet": _sheet(sheets[coat.stain])}
+            for coat in part.coats
+        ],
         "order": told(part.order),
         "mind": [told(words) for words in part.warnings],
         "has_stains": bool(ground.job.stains),
@@ -49,6 +55,35 @@ def _coat(coat: CoatStrength, units: Units) -> dict[str, Any]:
         "mind": [told(words) for words in coat.warnings],
         "trust": ", ".join(map(told, rank_words(coat.rank, coat.source).split(", "))),
     }
+
+
+def _sheet(sheet: Sheet) -> str:
+    """What was told of a stain's sheet, in a sentence or three."""
+    picks = ((f"pick-{key}-{_YES_NO[told_so]}") for key, told_so in
+             (("chromate", sheet.chromate), ("oxidiser", sheet.oxidiser)))  # fmt: skip
+    chromate, oxidiser = map(said, picks)
+    sentences = [said("acid-strength-sheet", chromate=chromate, oxidiser=oxidiser)]
+    if sheet.contents:
+        listed = ", ".join(map(_content, sheet.contents))
+        sentences.append(said("acid-strength-lists", contents=listed))
+    if sheet.sheet_read:
+        sentences.append(said("acid-strength-read", day=sheet.sheet_read))
+    return " ".join(sentences)
+
+
+_YES_NO = {True: "yes", False: "no", None: ""}
+
+
+def _content(content: Content) -> str:
+    """`iron(III) chloride, ferric 5 to 15 %`."""
+    name = said(f"pick-substance-{content.substance.replace(' ', '-')}")
+    low, high = content.mass_percent_low, content.mass_percent_high
+    if low is None and high is None:
+        return name
+    if low is None or high is None:
+        key = "from" if high is None else "to"
+        return said(f"acid-strength-share-{key}", name=name, share=f"{low or high or 0:g}")
+    return f"{name} {span(Ends(low, high))} %"
 
 
 def _rows(coat: CoatStrength, units: Units) -> list[tuple[str, str, str]]:

@@ -13,7 +13,7 @@ _SHEET = (
         Blank("density", "density_kg_l"), Blank("chromate", "chromate"),
     ), help="stain-sheet"),
     Sentence("s-oxidiser", (Blank("oxidiser", "oxidiser"),), help="oxidiser"),
-    Sentence("s-sheet-read", (Blank("sheet-read", "sheet_read", size=11),), help="sheet-read"),
+    Sentence("s-sheet-read", (Blank("sheet-read", "sheet_read", day=True),), help="sheet-read"),
 )  # fmt: skip
 _CONTENT = Sentence("s-content", (
     Blank("substance", "substance", must=True),

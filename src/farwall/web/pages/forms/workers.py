@@ -5,8 +5,8 @@ from __future__ import annotations
 from farwall.web.pages.forms.nouns import Blank, Form, Part, Sentence
 
 CALLS = Sentence("s-calls", (
-    Blank("number", "emergency.number", size=14),
-    Blank("poison", "emergency.poison_centre", size=16),
+    Blank("number", "emergency.number", size=18),
+    Blank("poison", "emergency.poison_centre", size=18),
 ), help="calls")  # fmt: skip
 SPILL = Sentence(
     "s-spill", (Blank("spill-line", "emergency.spill_line", size=16),), help="spill-line"
@@ -45,7 +45,7 @@ _EMERGENCY = Part("emergency-part", (
     Sentence("s-hospital", (Blank("hospital", "emergency.hospital", size=30),)),
     Sentence("s-address", (Blank("address", "emergency.address", size=30),), help="address"),
     Sentence(
-        "s-eyewash-at", (Blank("eyewash-at", "emergency.eyewash_at", size=24),), help="eyewash"
+        "s-eyewash-at", (Blank("eyewash-at", "emergency.eyewash_at", size=30),), help="eyewash"
     ),
     LOOKS,
 ), told=True)  # fmt: skip

@@ -4,6 +4,10 @@ from __future__ import annotations
 
 WORDS: dict[str, str] = {
     "acid-fumes-none": "Nothing is sprayed in this plan, so no fumes were reckoned.",
+    "acid-fumes-no-acid": (
+        "The sheets as entered hold no hydrochloric acid, so no fumes of it were reckoned. Read "
+        "the sheet of the bottle in hand again: a reactive stain without acid is rare."
+    ),
     "acid-fumes-head": (
         "With the house {standing}, about {changes} air changes an hour, the air is worst in "
         "{room}: about {likely} ppm of hydrogen chloride at {at}, between {low} and {high}. All of "
@@ -61,11 +65,16 @@ WORDS: dict[str, str] = {
         "After {coat}, sprayed by {ends}: the house is above 2 ppm until {likely}, at the high end "
         "until {high}. Nobody without a respirator goes in before, and then only after a reading."
     ),
+    "acid-fumes-kept-out-once": (
+        "After {coat}, sprayed by {ends}: the house is above 2 ppm until {likely}, at the high end "
+        "too. Nobody without a respirator goes in before, and then only after a reading."
+    ),
     "acid-fumes-others-out": (
         "Owner, pets and other trades stay out until the floor is rinsed and the house is aired, "
         "whatever the figure says."
     ),
     "acid-fumes-at-time": "{time}",
+    "acid-fumes-at-day": "{time}",
     "acid-fumes-next-coat": "the next coat",
     "acid-fumes-two-days": "more than two days later",
     "acid-fumes-two-days-long": "more than two days",
@@ -73,7 +82,7 @@ WORDS: dict[str, str] = {
     "acid-fumes-house": "House",
     "acid-fumes-changes": "Air changes an hour",
     "acid-fumes-peak": "Worst room",
-    "acid-fumes-after": "Below 2 ppm after the last stroke",
+    "acid-fumes-after": "Below 2 ppm after the last stroke, likely",
     "acid-fumes-way-shut": "Shut",
     "acid-fumes-way-open": "Doors and windows open",
     "acid-fumes-way-open-fan": "Open, 1 fan blowing out",
@@ -90,7 +99,8 @@ WORDS: dict[str, str] = {
     "acid-fumes-ammonia": (
         "Ammonia is among what is in hand. Over its wash water stand about {over} ppm; as the "
         "house stands the air may hold about {likely} ppm ({low} to {high}), against 25 (NIOSH) "
-        "and 300, dangerous at once. Bicarbonate does the same work without a fume. Never into an "
+        "and 300, dangerous at once. Where it meets the vapour of the acid it makes a white "
+        "smoke. Bicarbonate does the same work without a fume. Never into an "
         "acid tub, never with bleach."
     ),
     "acid-fumes-rest": "What it rests on, and what would change it",
@@ -116,6 +126,7 @@ WORDS: dict[str, str] = {
     "acid-fumes-rests-air": "Air changes: {likely} an hour ({low} to {high}).",
     "acid-fumes-rests-doors": "Rooms differ by {likely} K ({low} to {high}), doors stand open.",
     "acid-fumes-moves": "Alone it moves the worst room from {low} to {high} ppm.",
+    "acid-fumes-rank-told": "From the sheet.",
     "acid-fumes-rank-guess": "Guess.",
     "acid-fumes-rank-published": "Published.",
     "acid-fumes-rank-common-practice": "Common practice.",
@@ -130,6 +141,10 @@ WORDS: dict[str, str] = {
     "acid-fumes-limit-hcl-law": (
         "5 ppm (7 mg/m³), federal ceiling: OSHA, 1971 (year from memory); NIOSH advises the same. "
         "Not to be passed for a moment; where nothing reads that fast, a mean over 15 minutes."
+    ),
+    "acid-fumes-limit-hcl-california": (
+        "0.3 ppm over 8 hours and a ceiling of 2 ppm in California (from memory: look it up in 8 "
+        "CCR 5155, Table AC-1)."
     ),
     "acid-fumes-limit-hcl-at-once": (
         "45 ppm (67 mg/m³), dangerous at once to life or health: NIOSH, 2025."

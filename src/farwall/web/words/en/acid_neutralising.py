@@ -27,7 +27,9 @@ WORDS: dict[str, str] = {
     "acid-neutralising-water": "Water",
     "acid-neutralising-base": "Base",
     "acid-neutralising-all": "All of it",
-    "acid-neutralising-span": "Strengths in use ask for {low} to {high} in all.",
+    "acid-neutralising-span": (
+        "Strengths in use ask for {low} to {high} in all; at most {gas} of gas."
+    ),
     "acid-neutralising-lime": (
         "The slab's own lime takes nearly all of the acid: {depth} of young concrete holds enough "
         "for all that is laid, where the wash could take {share} of it."
@@ -58,15 +60,19 @@ WORDS: dict[str, str] = {
     ),
     "acid-neutralising-fresh-none": "In fresh fizz pH 7 takes more bicarbonate than dissolves.",
     "acid-neutralising-rested": (
-        "With the gas gone pH 8 takes {more} % more than the dose: stir and wait, then read again. "
-        "Hours in a stirred pail, days in a still drum (our guess)."
+        "With the gas gone pH 8 takes {more} % more than the dose: stir and wait, then read again."
     ),
     "acid-neutralising-shut": (
         "Shut in, with no room over it, the gas of that dose would press {atm} atmospheres: no "
         "jug, drum or sprayer holds that."
     ),
-    "acid-neutralising-rise": "A twentieth too much, while the gas leaves",
+    "acid-neutralising-rise": (
+        "A twentieth too much, while the gas leaves: "
+        "still water a foot deep, stirring is far quicker"
+    ),
     "acid-neutralising-rise-gas": "gas left",
+    "acid-neutralising-rise-days": "days",
+    "acid-neutralising-never": "at last",
     "acid-neutralising-rise-ph": "pH",
     "acid-neutralising-bases": "pH, base beside base",
     "acid-neutralising-at-once": "dose, at once",
@@ -79,8 +85,19 @@ WORDS: dict[str, str] = {
     "acid-neutralising-base-ground-limestone": "limestone",
     "acid-neutralising-base-lime": "lime",
     "acid-neutralising-tell": "Tell what the sheet of the stain says",
+    "acid-neutralising-reads": "Sour water in a pail or drum, by what the strip reads",
+    "acid-neutralising-reads-ph": "pH",
+    "acid-neutralising-reads-pail-us": "bicarbonate for 5 gal",
+    "acid-neutralising-reads-drum-us": "for 55 gal",
+    "acid-neutralising-reads-pail-metric": "bicarbonate for 20 L",
+    "acid-neutralising-reads-drum-metric": "for 200 L",
+    "acid-neutralising-reads-least": (
+        "The least: metals hide acid behind the same reading. Half of it, stir, wait, read again."
+    ),
+    "acid-neutralising-tell-base": "Tell what the floor is neutralised with",
+    "acid-neutralising-under-oz": "under 0.1 oz",
     "acid-neutralising-rank": (
-        "Doses are stoichiometry. pH: published relations written down from memory, within 0.1 of "
+        "Doses are stoichiometry. pH: published relations, partly from memory, within 0.1 of "
         "a second opinion (0.2 in strong water). Strengths for the floor: common practice, no "
         "source. A strip decides, not this table."
     ),

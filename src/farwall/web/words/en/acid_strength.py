@@ -5,6 +5,11 @@ from __future__ import annotations
 WORDS: dict[str, str] = {
     "acid-strength-head": "{coat}: {stain} at {cut}",
     "acid-strength-added": "With {amount} of trade-strength muriatic acid on the cut mix.",
+    "acid-strength-sheet": "Its sheet {chromate}, {oxidiser}.",
+    "acid-strength-lists": "It lists {contents}.",
+    "acid-strength-read": "Read on {day}.",
+    "acid-strength-share-from": "{name} from {share} %",
+    "acid-strength-share-to": "{name} up to {share} %",
     "acid-strength-caption": "Hydrochloric acid, % by mass",
     "acid-strength-neat": "Neat, by its sheet",
     "acid-strength-cut": "Cut, before acid is added",

@@ -15,7 +15,7 @@ WORDS: dict[str, str] = {
         "leaves out."
     ),
     "s-oxidiser": "It {oxidiser}.",
-    "s-sheet-read": "The sheet of this lot was read on {sheet-read} (as 2027-05-01).",
+    "s-sheet-read": "The sheet of this lot was read on {sheet-read}.",
     "s-content": "{substance}: {share-low} to {share-high}.",
     "name-oxidiser": "Oxidiser",
     "name-sheet-read": "Day on which the sheet was read",

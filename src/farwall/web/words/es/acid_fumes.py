@@ -4,9 +4,13 @@ from __future__ import annotations
 
 WORDS: dict[str, str] = {
     "acid-fumes-none": "En este plan no se rocía nada; no se calcularon vapores.",
+    "acid-fumes-no-acid": (
+        "Las hojas, como se anotaron, no tienen ácido clorhídrico; no se calcularon vapores. Lea "
+        "otra vez la hoja de la botella que tiene en la mano: una tinta reactiva sin ácido es rara."
+    ),
     "acid-fumes-head": (
         "Con la casa {standing}, unos {changes} cambios de aire por hora, el aire es peor en "
-        "{room}: unas {likely} ppm de cloruro de hidrógeno a las {at}, entre {low} y {high}. Todo "
+        "{room}: unas {likely} ppm de cloruro de hidrógeno hacia {at}, entre {low} y {high}. Todo "
         "esto es una estimación, y muy amplia."
     ),
     "acid-fumes-stands-shut": "cerrada",
@@ -45,13 +49,13 @@ WORDS: dict[str, str] = {
     "acid-fumes-line-long-hcl-smell": "0.77 ppm: se puede oler",
     "acid-fumes-line-short-hcl-smell": "0.77 ppm: se puede oler",
     "acid-fumes-room": (
-        "{room}: unas {likely} ppm a las {at} ({low} a {high}); peor promedio de 15 minutos: "
+        "{room}: unas {likely} ppm hacia {at} ({low} a {high}); peor promedio de 15 minutos: "
         "{mean}."
     ),
-    "acid-fumes-clear": "Bajo 2 ppm desde las {likely}; en el extremo alto desde las {high}.",
-    "acid-fumes-clear-once": "Bajo 2 ppm desde las {likely}, también en el extremo alto.",
+    "acid-fumes-clear": "Bajo 2 ppm desde {likely}; en el extremo alto desde {high}.",
+    "acid-fumes-clear-once": "Bajo 2 ppm desde {likely}, también en el extremo alto.",
     "acid-fumes-clear-likely": (
-        "Bajo 2 ppm desde las {likely}; en el extremo alto, no dentro de dos días."
+        "Bajo 2 ppm desde {likely}; en el extremo alto, no dentro de dos días."
     ),
     "acid-fumes-never-clear": "No baja de 2 ppm dentro de dos días.",
     "acid-fumes-always-clear": "Bajo 2 ppm todo el día.",
@@ -61,15 +65,20 @@ WORDS: dict[str, str] = {
     ),
     "acid-fumes-out": "Quién se queda afuera, y hasta cuándo",
     "acid-fumes-kept-out": (
-        "Después de {coat}, rociada hasta las {ends}: la casa está sobre 2 ppm hasta {likely}; en "
+        "Después de {coat}, rociada hasta {ends}: la casa está sobre 2 ppm hasta {likely}; en "
         "el extremo alto hasta {high}. Nadie entra antes sin respirador, y luego solo después de "
         "medir."
+    ),
+    "acid-fumes-kept-out-once": (
+        "Después de {coat}, rociada hasta {ends}: la casa está sobre 2 ppm hasta {likely}, también "
+        "en el extremo alto. Nadie entra antes sin respirador, y luego solo después de medir."
     ),
     "acid-fumes-others-out": (
         "Dueño, mascotas y otros oficios se quedan afuera hasta que el piso esté enjuagado y la "
         "casa ventilada, diga lo que diga la cifra."
     ),
     "acid-fumes-at-time": "las {time}",
+    "acid-fumes-at-day": "el {time}",
     "acid-fumes-next-coat": "la mano siguiente",
     "acid-fumes-two-days": "más de dos días después",
     "acid-fumes-two-days-long": "más de dos días",
@@ -77,7 +86,7 @@ WORDS: dict[str, str] = {
     "acid-fumes-house": "Casa",
     "acid-fumes-changes": "Cambios de aire por hora",
     "acid-fumes-peak": "Peor cuarto",
-    "acid-fumes-after": "Bajo 2 ppm después de la última pasada",
+    "acid-fumes-after": "Bajo 2 ppm tras la última pasada, probable",
     "acid-fumes-way-shut": "Cerrada",
     "acid-fumes-way-open": "Puertas y ventanas abiertas",
     "acid-fumes-way-open-fan": "Abierta, 1 ventilador hacia afuera",
@@ -94,7 +103,8 @@ WORDS: dict[str, str] = {
     "acid-fumes-ammonia": (
         "Hay amoníaco entre lo que tiene a mano. Sobre su agua de lavado hay unas {over} ppm; con "
         "la casa como está, el aire puede tener unas {likely} ppm ({low} a {high}), frente a 25 "
-        "(NIOSH) y 300, peligro inmediato. El bicarbonato hace lo mismo sin vapores. Nunca en una "
+        "(NIOSH) y 300, peligro inmediato. Donde encuentra el vapor del ácido hace un humo "
+        "blanco. El bicarbonato hace lo mismo sin vapores. Nunca en una "
         "tina con ácido, nunca con cloro."
     ),
     "acid-fumes-rest": "En qué se apoya, y qué lo cambiaría",
@@ -121,6 +131,7 @@ WORDS: dict[str, str] = {
         "Los cuartos difieren en {likely} K ({low} a {high}), con puertas abiertas."
     ),
     "acid-fumes-moves": "Por sí solo mueve el peor cuarto de {low} a {high} ppm.",
+    "acid-fumes-rank-told": "De la hoja.",
     "acid-fumes-rank-guess": "Estimación.",
     "acid-fumes-rank-published": "Publicado.",
     "acid-fumes-rank-common-practice": "Práctica común.",
@@ -135,6 +146,10 @@ WORDS: dict[str, str] = {
     "acid-fumes-limit-hcl-law": (
         "5 ppm (7 mg/m³), techo federal: OSHA, 1971 (año de memoria); NIOSH aconseja lo mismo. No "
         "se pasa ni un momento; donde nada mide tan rápido, un promedio de 15 minutos."
+    ),
+    "acid-fumes-limit-hcl-california": (
+        "0.3 ppm en 8 horas y un techo de 2 ppm en California (de memoria: búsquelo en 8 CCR 5155, "
+        "tabla AC-1)."
     ),
     "acid-fumes-limit-hcl-at-once": (
         "45 ppm (67 mg/m³), peligro inmediato para la vida o la salud: NIOSH, 2025."

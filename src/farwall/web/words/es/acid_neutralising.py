@@ -27,7 +27,9 @@ WORDS: dict[str, str] = {
     "acid-neutralising-water": "Agua",
     "acid-neutralising-base": "Base",
     "acid-neutralising-all": "Todo",
-    "acid-neutralising-span": "Las fuerzas que se usan piden de {low} a {high} en total.",
+    "acid-neutralising-span": (
+        "Las fuerzas que se usan piden de {low} a {high} en total; a lo más {gas} de gas."
+    ),
     "acid-neutralising-lime": (
         "La cal de la losa misma toma casi todo el ácido: {depth} de concreto joven alcanza para "
         "todo lo rociado; el lavado podría tomar {share}."
@@ -62,15 +64,19 @@ WORDS: dict[str, str] = {
         "Con espuma fresca, pH 7 pide más bicarbonato del que se disuelve."
     ),
     "acid-neutralising-rested": (
-        "Sin gas, pH 8 pide {more} % más que la dosis: revuelva y espere, luego lea otra vez. "
-        "Horas en una cubeta revuelta, días en un tambo quieto (estimación nuestra)."
+        "Sin gas, pH 8 pide {more} % más que la dosis: revuelva y espere, luego lea otra vez."
     ),
     "acid-neutralising-shut": (
         "Encerrado, sin aire encima, el gas de esa dosis empujaría {atm} atmósferas: ninguna "
         "garrafa, tambo ni rociadora aguanta eso."
     ),
-    "acid-neutralising-rise": "Un veinteavo de más, mientras sale el gas",
+    "acid-neutralising-rise": (
+        "Un veinteavo de más, mientras sale el gas: "
+        "agua quieta de 30 cm, revuelta es mucho más rápido"
+    ),
     "acid-neutralising-rise-gas": "gas que queda",
+    "acid-neutralising-rise-days": "días",
+    "acid-neutralising-never": "al final",
     "acid-neutralising-rise-ph": "pH",
     "acid-neutralising-bases": "pH, base junto a base",
     "acid-neutralising-at-once": "dosis, de inmediato",
@@ -83,8 +89,20 @@ WORDS: dict[str, str] = {
     "acid-neutralising-base-ground-limestone": "piedra caliza",
     "acid-neutralising-base-lime": "cal",
     "acid-neutralising-tell": "Decir lo que dice la hoja del tinte",
+    "acid-neutralising-reads": "Agua ácida en cubeta o tambo, según lo que marca la tira",
+    "acid-neutralising-reads-ph": "pH",
+    "acid-neutralising-reads-pail-us": "bicarbonato para 5 gal",
+    "acid-neutralising-reads-drum-us": "para 55 gal",
+    "acid-neutralising-reads-pail-metric": "bicarbonato para 20 L",
+    "acid-neutralising-reads-drum-metric": "para 200 L",
+    "acid-neutralising-reads-least": (
+        "Lo menos: los metales esconden ácido detrás de la misma lectura. La mitad, revuelva, "
+        "espere, lea otra vez."
+    ),
+    "acid-neutralising-tell-base": "Decir con qué se neutraliza el piso",
+    "acid-neutralising-under-oz": "menos de 0.1 oz",
     "acid-neutralising-rank": (
-        "Las dosis son estequiometría. pH: relaciones publicadas, escritas de memoria, a 0.1 de "
+        "Las dosis son estequiometría. pH: relaciones publicadas, en parte de memoria, a 0.1 de "
         "una segunda opinión (0.2 en agua fuerte). Fuerzas para el piso: práctica común, sin "
         "fuente. Decide la tira, no esta tabla."
     ),

@@ -1,10 +1,15 @@
-"""Palabras de la parte sobre la fuerza del ácido."""
+"""Palabras de la parte sobre la concentración del ácido."""
 
 from __future__ import annotations
 
 WORDS: dict[str, str] = {
     "acid-strength-head": "{coat}: {stain} a {cut}",
     "acid-strength-added": "Con {amount} de ácido muriático comercial sobre la mezcla diluida.",
+    "acid-strength-sheet": "Su hoja: {chromate}, {oxidiser}.",
+    "acid-strength-lists": "Lleva {contents}.",
+    "acid-strength-read": "Leída el {day}.",
+    "acid-strength-share-from": "{name} desde {share} %",
+    "acid-strength-share-to": "{name} hasta {share} %",
     "acid-strength-caption": "Ácido clorhídrico, % en masa",
     "acid-strength-neat": "Puro, según su hoja",
     "acid-strength-cut": "Diluido, antes de agregar ácido",

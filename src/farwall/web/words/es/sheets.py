@@ -15,7 +15,7 @@ WORDS: dict[str, str] = {
         "no da."
     ),
     "s-oxidiser": "Además, {oxidiser}.",
-    "s-sheet-read": "La hoja de este lote se leyó el {sheet-read} (así: 2027-05-01).",
+    "s-sheet-read": "La hoja de este lote se leyó el {sheet-read}.",
     "s-content": "{substance}: de {share-low} a {share-high}.",
     "name-oxidiser": "Oxidante",
     "name-sheet-read": "Día en que se leyó la hoja",

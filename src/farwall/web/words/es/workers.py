@@ -31,7 +31,7 @@ WORDS = {
     "s-address": "Dígale a quien venga: {address}.",
     "s-eyewash-at": "El lavaojos está aquí: {eyewash-at}.",
     "s-looks": "A quien rocía se le va a ver cada {look-in}.",
-    "effect-look-in": "Si queda vacío se toman cada 15 minutos: suposición nuestra.",
+    "effect-look-in": "Si queda vacío se toman cada 15 minutos: estimación nuestra.",
     "name-worker": "Nombre",
     "name-duties": "Lo que hace la persona",
     "name-respirator": "Respirador",

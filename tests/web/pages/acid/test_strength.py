@@ -18,15 +18,29 @@ def office(tmp_path):
     found.close()
 
 
-@pytest.mark.parametrize(
-    ("language", "words"),
-    [
-        ("en", ("In the tub", "Added acid makes of that", "of water, then", "Fumes rise",
-                "The acid in moss was not told", "Enter what the sheets say")),
-        ("es", ("En la tina", "El ácido agregado lo multiplica por", "de agua, luego",
-                "suben vapores", "No se anotó el ácido de moss", "Anotar lo que dicen las hojas")),
-    ],
-)  # fmt: skip
+ENGLISH = (
+    "In the tub",
+    "Added acid makes of that",
+    "of water, then",
+    "Fumes rise",
+    "ferric from 5 %",
+    "was not read for chromate yet",
+    "The acid in moss was not told",
+    "Enter what the sheets say",
+)
+SPANISH = (
+    "En la tina",
+    "El ácido agregado lo multiplica por",
+    "de agua, luego",
+    "suben vapores",
+    "férrico desde 5 %",
+    "nadie ha buscado cromato",
+    "No se anotó el ácido de moss",
+    "Anotar lo que dicen las hojas",
+)
+
+
+@pytest.mark.parametrize(("language", "words"), [("en", ENGLISH), ("es", SPANISH)])
 def test_the_page_tells_strength_and_asks_for_what_is_missing(office, language, words):
     office.get("/houses/two/acid")  # has it planned
     answer = office.get("/houses/two/acid", headers={"accept-language": language})
