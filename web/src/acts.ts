@@ -15,6 +15,8 @@ import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as 
 import { change, enter, NO_JOB, photo, WISHES, type Wishes } from "./store.ts";
 import { opened, sync } from "./sync.ts";
 
+/** Whom the book takes for the one who sprays, where nobody gave a name. */
+const SPRAYER = "sprayer";
 const CHOSEN = ["stopped", "rooms"];
 let headset: () => void = () => undefined;
 
@@ -96,6 +98,10 @@ const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = {
     return Object.keys(about).length ? log("tank-weighed", about) : undefined;
   },
   noted: () => (text("text") ? log("note", { text: text("text") }) : undefined),
+  respirator: (arg) => log(`respirator-${arg}`, { person: now.wishes.who || SPRAYER }),
+  looked: () => log("looked-in", {
+    person: SPRAYER, ...(now.wishes.who ? { by: now.wishes.who } : {}), well: true,
+  }),
   hurt: () => log("hurt", { what: w("hurtWhat") }),
   near: () => log("near-miss", { what: w("nearWhat") }),
   wish: (arg) => {

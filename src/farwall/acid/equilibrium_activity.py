@@ -14,7 +14,8 @@ SIZES: dict[str, tuple[int, float, float]] = {
 }  # fmt: skip
 """Charge, size in Å and slope b in kg/mol of an ion.
 
-[truesdell-jones-1974], table 2; ammonium [kielland-1937]. **From memory**."""
+[truesdell-jones-1974], table 2, as quoted in a database; ammonium [kielland-1937], **from
+memory**."""
 SALTED_OUT = 0.1
 """kg/mol: slope of log10 γ of what carries no charge. [harned-davis-1943] for carbon dioxide in
 salt water at 25 °C; taken for ammonia and neutral pairs too. **From memory**."""

@@ -1,8 +1,9 @@
 """What each reaction in acid or base water comes to at a temperature: logarithms of constants.
 
 All on the molal scale, activities, 1 atm. Water and carbonate follow fitted published relations,
-the rest van 't Hoff's from 25 °C. Every coefficient is written down **from memory** of its source;
-tests hold them to a second opinion and to a published buffer.
+the rest van 't Hoff's from 25 °C. What was seen of each source stands in docs/sources.md: most are
+quoted elsewhere; CaOH+, lime and the permittivity of water are **from memory**. Tests hold all of
+them to a second opinion and to a published buffer.
 """
 
 from __future__ import annotations

@@ -11,8 +11,8 @@ from farwall.errors import Mistake, Refused
 
 STILL_M_H = 0.0207
 """Metres an hour that gas crosses the face of still water, for a gas of Schmidt number 600: carbon
-dioxide at 20 °C, lakes without wind [cole-caraco-1998], **from memory**. Stirring is many
-times that."""
+dioxide at 20 °C, lakes without wind [cole-caraco-1998]. A pail is no lake;
+stirring is many times that."""
 STEPS_A_DECADE = 12
 
 

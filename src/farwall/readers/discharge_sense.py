@@ -72,7 +72,7 @@ def _contents(stain: dict[str, object], place: Place) -> Iterator[Mistake]:
     for at, row in _rows(stain, *map(str, place), "contents"):
         where = (*place, "contents", at[-1])
         yield from _turned(row, where, "mass_percent_low", "mass_percent_high")
-        if row.get("substance") in CHROMATES and stain.get("chromate") is False:
+        if str(row.get("substance")) in CHROMATES and stain.get("chromate") is False:
             said = "The list names a dichromate, and chromate is said not to be on the sheet."
             remedy = "Read the sheet again; a dichromate is hexavalent chromium."
             yield Mistake(place_text((*place, "chromate")), said, remedy)

@@ -31,10 +31,15 @@ def test_one_more_thing_never_makes_a_verdict_milder(tub, more, place, vessel):
 
 
 @given(TUBS, VESSEL, st.data())
-def test_order_counts_only_for_water_into_acid_or_lye(tub, vessel, data):
+def test_order_counts_only_for_water_into_acid_and_stain_over_a_neutraliser(tub, vessel, data):
     turned = data.draw(st.permutations(tub))
     in_turn = {rule.id for rule in RULES if rule.in_turn}
-    assert in_turn == {"water into acid", "water into lye", "water into a cut"}
+    assert in_turn == {
+        "water into acid",
+        "water into lye",
+        "water into a cut",
+        "stain over neutraliser",
+    }
     told = [
         {(f.rule, frozenset(m.name for m in f.met)) for f in may_pour(one, vessel).fired}
         for one in (tub, turned)

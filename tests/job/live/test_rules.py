@@ -19,6 +19,11 @@ def rules(found, *, stop=None):
         ("reading", {"slab_c": 30.5}, "slab"),
         ("reading", {"slab_c": 9.0}, "slab"),
         ("mixed", {"coat": "first", "litres": 1.0, "added": "bleach"}, "liquids"),
+        ("mixed", {"coat": "first", "litres": 1.0, "added": "ammonia"}, "liquids"),
+        ("mixed", {"coat": "first", "litres": 1.0, "added": "another stain"}, "liquids"),
+        ("mixed", {"coat": "first", "litres": 1.0, "added": "unknown"}, "liquids"),
+        # Nobody told of this house whether the sheet names an oxidiser: unknown means refused.
+        ("mixed", {"coat": "first", "litres": 1.0, "added": "muriatic acid"}, "liquids"),
         ("coat-judged", {"coat": "first", "look": "darker"}, "wet look"),
         ("hurt", {"what": "splash in the eye"}, "hurt"),
     ],

@@ -10,6 +10,8 @@ from tests.midday import EXAMPLES, day_of
 
 from farwall.facts.job import Stain
 from farwall.facts.workers import Emergency, Worker
+from farwall.job.acid_day.fumes import Fumes
+from farwall.job.acid_day.fumes.noun import KeptOut, Range, Sprayer
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.people import people_of
 from farwall.papers.acid.people_sheet import (
@@ -19,6 +21,7 @@ from farwall.papers.acid.people_sheet import (
     people_data,
     people_pdf,
 )
+from farwall.papers.acid.people_words import free_min, people_clock, person_lines
 from farwall.readers.job_json import read_job
 
 JOB = read_job(EXAMPLES / "quince-street" / "job.json")
@@ -36,6 +39,7 @@ class Day:
 
     def __init__(self, ground):
         self.people = people_of(ground)
+        self.fumes = Fumes()
 
 
 def ground(*workers, language="en", units="us", plan=PLAN, **parts):
@@ -130,6 +134,46 @@ def test_the_sign_has_both_languages_the_hour_rounded_up_and_the_firm_s_number()
 def test_a_floor_that_is_left_has_no_hour_on_the_sign():
     left = ground(ANN, plan=replace(PLAN, left=PLAN.fields[:1]))
     assert keep_out_data(left, people_of(left))["free"] == {"en": "", "es": ""}
+
+
+def air(likely=7.0, high=40.0, kept=()):
+    return Fumes(sprayer=Sprayer(60.0, Range(1.0, likely, high), Range(0, 1, 2)), kept_out=kept)
+
+
+@pytest.mark.parametrize(
+    ("likely", "high", "no", "says"),
+    [(7, 19, False, ""), (7, 40, False, "by the hygienists' ceiling this respirator is for 20"),
+     (46, 90, True, "more than this respirator is for")],
+)  # fmt: skip
+def test_air_is_held_against_what_the_respirator_is_for_by_hand(likely, high, no, says):
+    """A half face: 10 times 2 ppm are 20; 10 times 5 ppm are 50, capped at 45."""
+    found = ground(ANN, CY)
+    people = people_of(found)
+    clock = people_clock(PLAN, "us")
+    ann, cy = people.people
+    told = [
+        one for one in person_lines(ann, clock, air(likely, high)) if "Where somebody" in one[1]
+    ]
+    assert [one[0] for one in told] == ([no] if says else [])
+    assert all(says in one[1] for one in told)
+    assert not any("Where somebody" in one for _, one in person_lines(cy, clock, air(46, 90)))
+
+
+def test_the_air_may_keep_the_door_shut_for_longer_than_the_rinse():
+    found = ground(ANN)
+    people = people_of(found)
+    rinsed = people.keep_out.rinsed_likely_min + 60
+    late = people.keep_out.rinsed_late_min + 60
+    shut = KeptOut("second", 400.0, "hcl-hygienists", rinsed + 200, late + 300)
+    assert free_min(people, air(kept=(shut,))) == (rinsed + 200, late + 300)
+    early = replace(shut, likely_min=500.0, high_min=600.0)
+    assert free_min(people, air(kept=(early,))) == (rinsed, late)
+    between = replace(shut, next_min=600.0, likely_min=None)
+    assert free_min(people, air(kept=(between,))) == (rinsed, late)
+    never = replace(shut, likely_min=None, high_min=None)
+    assert free_min(people, air(kept=(never,))) == (None, None)
+    assert keep_out_data(found, people, fumes=air(kept=(never,)))["free"]["en"] == ""
+    assert keep_out_data(found, people, fumes=air(kept=(shut,)))["free"]["en"].startswith("Fri")
 
 
 def test_what_is_set_is_plain_json():

@@ -1,11 +1,14 @@
 """The fumes on the page of acid and water: said in both languages, drawn on the tape, no script."""
 
 import re
+from dataclasses import replace
 
 import pytest
 from tests.job.acid_day.fumes.fumes_house import planned
 
+from farwall.facts.washing import Washing
 from farwall.job.acid_day import acid_day
+from farwall.job.acid_day.fumes import fumes_of
 from farwall.job.acid_day.ground import Ground
 from farwall.phrasebook import LANGUAGE
 from farwall.web.pages.acid.fumes import CAUTIONS, fumes_shown
@@ -47,6 +50,23 @@ def test_every_room_coat_way_doubt_and_caution_is_said(day, language):
     assert len(told["rests"]) == len(reckoned.fumes.unknowns)
     assert len(told["cautions"]) == len(CAUTIONS)
     assert not re.search(r"\{\w+\}|e\+", str({**told, "pictures": ()}))
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_chromate_and_ammonia_are_said_and_acid_that_is_not_there(day, language):
+    ground, _ = day
+    job = ground.job
+    stain = replace(job.stains[0], chromate=True)
+    told = _of(replace(job, stains=(stain,), washing=Washing(base="ammonia water")), day, language)
+    assert "1926.1126" in told["chromate"]
+    assert "NIOSH" in told["ammonia"]
+    bare = replace(job.stains[0], hcl_percent_low=0.0, hcl_percent_high=0.0)
+    assert set(_of(replace(job, stains=(bare,)), day, language)) == {"cautions", "none"}
+
+
+def _of(job, day, language):
+    ground = Ground(job, day[0].plan)
+    return shown((ground, replace(day[1], fumes=fumes_of(ground))), language)
 
 
 def test_spanish_is_whole():

@@ -48,6 +48,8 @@ export function note(s: Shown): string {
       s.trouble ? safe(s.trouble) : w("photoSmall")}</p>`;
   return `${top()}<h1>${w("noteTitle")}</h1>${photo}
 <div class="two">${key("pick room-closed", w("closedKey"))}${key("pick room-free", w("freeKey"))}</div>
+<div class="two">${key("respirator on", w("respiratorOn"))}${key("respirator off", w("respiratorOff"))}</div>
+${key("looked", w("lookedIn"))}
 <textarea id="text" rows="3" maxlength="190" aria-label="${w("noteText")}"></textarea>
 <div class="foot">${key("noted", w("enter"), "main")}</div>`;
 }

@@ -43,7 +43,8 @@ export const EN = {
   "band-done": "{band} done", filled: "tank filled", mixed: "mixed", "tank-weighed": "tank, tub",
   "sheen-lost": "sheen gone", "still-damp": "still damp", stopped: "stopped", note: "note",
   photo: "photo", hurt: "hurt", "near-miss": "a spill", "room-closed": "room closed",
-  "room-free": "room free", "field-done": "field done",
+  "room-free": "room free", "field-done": "field done", "respirator-on": "respirator on",
+  "respirator-off": "respirator off", "looked-in": "looked in",
   // the helper
   mixNext: "Mix next: {all}",
   mixHow: "{water} water first, then {stain} stain into it{acid}; box it with what is left. {by}",
@@ -94,6 +95,7 @@ export const EN = {
   reason3: "Too hot or windy", reason4: "Wrong look", reason5: "Somebody needs help",
   inTank: "In the tank", inTub: "In the tub", notRead: "not read", nothingRead: "Nothing read yet",
   noteTitle: "Note, photo", takePhoto: "Take a photo", closedKey: "Room closed", freeKey: "Room free",
+  respiratorOn: "Respirator on", respiratorOff: "Respirator off", lookedIn: "Looked in: all well",
   photoSmall: "Made smaller here; the place where it was taken is left out.",
   photoBad: "This browser cannot read that picture: take it with another format.",
   noteText: "Words",

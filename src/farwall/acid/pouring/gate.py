@@ -17,7 +17,7 @@ from itertools import combinations, permutations
 
 from farwall.acid.pouring.allowing_rules import STANDS, TOGETHER
 from farwall.acid.pouring.danger_rules import DANGERS
-from farwall.acid.pouring.nouns import WORDS, Fired, Has, Met, Rule, Thing, Verdict, Vessel
+from farwall.acid.pouring.nouns import WORDS, Fired, Has, Met, Rule, Thing, Trait, Verdict, Vessel
 from farwall.acid.pouring.place_rules import CAUTIONS, PLACES
 from farwall.acid.pouring.spoil_rules import SPOILS
 from farwall.evidence import Rank
@@ -84,6 +84,9 @@ def fired_by(rule: Rule, inside: Sequence[Thing]) -> Iterator[Fired]:
 
 def _choices(rule: Rule, inside: Sequence[Thing]) -> Iterator[tuple[Thing, ...]]:
     """Things that meet a rule: one for each of its sets, no two of the same stuff."""
+    there = frozenset[Trait]().union(*(one.traits for one in inside))
+    if any(need.isdisjoint(there) for need in rule.meets):
+        return  # most rules, at once
     seen: set[frozenset[int]] = set()
     for places in permutations(range(len(inside)), len(rule.meets)):
         chosen = tuple(inside[n] for n in places)
@@ -91,11 +94,18 @@ def _choices(rule: Rule, inside: Sequence[Thing]) -> Iterator[tuple[Thing, ...]]
             continue
         if rule.vessels and len(chosen) == 1 and chosen[0].left:
             continue  # a film left in a vessel is not what is kept in it
-        if rule.in_turn and (places[0] < places[1] or any(one.left for one in chosen)):
+        if rule.in_turn and not _in_turn(rule, chosen, places):
             continue
         if all(one.traits & need for one, need in zip(chosen, rule.meets, strict=True)):
             seen.add(frozenset(places))
             yield chosen
+
+
+def _in_turn(rule: Rule, chosen: Sequence[Thing], places: Sequence[int]) -> bool:
+    """Whether the first was poured after the second; a film splashes nothing, and may spoil."""
+    if chosen[0].left or (chosen[1].left and not rule.films_too):
+        return False
+    return places[0] > places[1]
 
 
 def _sampled(one: Thing, other: Thing) -> bool:

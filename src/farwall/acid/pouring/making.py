@@ -36,6 +36,7 @@ def a_rule(
     instead: str = "",
     vessels: Iterable[Vessel] = (),
     in_turn: bool = False,
+    films_too: bool = False,
     unless_sampled: bool = False,
     source: str,
     rank: Rank | None = None,
@@ -45,7 +46,15 @@ def a_rule(
     The rank is that of the first source, the one that says most of it, unless another is given.
     """
     return Rule(
-        id=name, word=word, meets=tuple(any_of(one) for one in meets), what=what, instead=instead,
-        vessels=frozenset(vessels), in_turn=in_turn, unless_sampled=unless_sampled, source=source,
+        id=name,
+        word=word,
+        meets=tuple(any_of(one) for one in meets),
+        what=what,
+        instead=instead,
+        vessels=frozenset(vessels),
+        in_turn=in_turn,
+        films_too=films_too,
+        unless_sampled=unless_sampled,
+        source=source,
         rank=rank or _RANKS.get(source.partition(",")[0], Rank.PUBLISHED),
-    )  # fmt: skip
+    )

@@ -7,6 +7,7 @@ or badly. A *rule* names the traits that must come together and says what happen
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Literal
 
 from farwall.evidence import Rank
@@ -71,7 +72,7 @@ class Thing:
     may_with: tuple[MaterialKind, ...] = ()
     sampled_with: tuple[str, ...] = ()
 
-    @property
+    @cached_property
     def traits(self) -> frozenset[Trait]:
         """Its traits alone."""
         return frozenset(one.trait for one in self.has)
@@ -84,6 +85,7 @@ class Rule:
     `meets`: one set of traits for each thing that must be there; any of the set will do, and no
     two of these things are of the same stuff. `vessels`: only there; empty is everywhere.
     `in_turn`: only when the first is poured after the second; else the rule is symmetric.
+    `films_too`: what was left from before counts as poured before.
     `unless_sampled`: a sample of the very mix lifts it.
     """
 
@@ -94,6 +96,7 @@ class Rule:
     instead: str = ""
     vessels: frozenset[Vessel] = field(default_factory=frozenset)
     in_turn: bool = False
+    films_too: bool = False
     unless_sampled: bool = False
     source: str = ""
     rank: Rank = Rank.MEMORY

@@ -3,13 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from farwall.job.acid_day.fumes.said import figure, ppm
 from farwall.job.acid_day.noun import AcidDay
 from farwall.units import KG_PER_LB, gal_from_l
 
 
-def in_short(day: AcidDay) -> tuple[tuple[str, str, tuple[str, ...]], ...]:
+@dataclass(frozen=True)
+class Line:
+    """A sentence; stop: it says no, or that somebody may die of it."""
+
+    text: str
+    stop: bool = False
+
+
+def in_short(day: AcidDay) -> tuple[tuple[str, str, tuple[Line, ...]], ...]:
     """Key of each part, its heading, and the few lines that matter most of it."""
     return (
         ("strength", "Strength", tuple(_strength(day))),
@@ -22,66 +31,76 @@ def in_short(day: AcidDay) -> tuple[tuple[str, str, tuple[str, ...]], ...]:
     )
 
 
-def _strength(day: AcidDay) -> Iterator[str]:
+def _strength(day: AcidDay) -> Iterator[Line]:
     for coat in day.strength.coats:
         told = coat.figures
         if told is None:
-            yield f"{coat.coat}: the acid in {coat.stain_name} was not told: read its sheet."
+            what = f"{coat.coat}: the acid in {coat.stain_name} was not told: read its sheet."
+            yield Line(what)
         else:
             low, high = told.tub_percent.low, told.tub_percent.high
-            yield f"{coat.coat}, {coat.stain_name} {coat.cut}: {low:.2g} to {high:.2g} % acid."
+            yield Line(
+                f"{coat.coat}, {coat.stain_name} {coat.cut}: {low:.2g} to {high:.2g} % acid."
+            )
 
 
-def _fumes(day: AcidDay) -> Iterator[str]:
+def _fumes(day: AcidDay) -> Iterator[Line]:
     part = day.fumes
     if not part.rooms:
-        yield from part.warnings[:1]
+        yield from map(Line, part.warnings[:1])
         return
     worst = max(part.rooms, key=lambda one: one.peak_ppm.high)
-    yield f"House {part.standing}: {worst.name} {ppm(worst.peak_ppm)} at most, a wide guess."
+    where = f"House {part.standing}: {worst.name}"
+    yield Line(f"{where} {ppm(worst.peak_ppm)} at its worst, a wide guess.")
     idlh = [one.ppm for one in part.limits if one.kind == "at once" and one.ppm is not None]
     if idlh and worst.peak_ppm.high > min(idlh):
-        yield (
+        what = (
             f"Its high end passes {min(idlh):g} ppm, dangerous at once: open the house and set "
             "fans before the first stroke, or do not begin."
         )
+        yield Line(what, stop=True)
     if part.needed is not None:
         cfm, m3_h = part.needed.flow_cfm.likely, part.needed.flow_m3_h.likely
-        yield f"Air to hold 2 ppm: about {figure(cfm)} cfm ({figure(m3_h)} m³/h)."
+        yield Line(f"Air to hold 2 ppm: about {figure(cfm)} cfm ({figure(m3_h)} m³/h).")
 
 
-def _pours(day: AcidDay) -> Iterator[str]:
+def _pours(day: AcidDay) -> Iterator[Line]:
     pairs = [pair for group in day.pours.groups if group.word == "refused" for pair in group.pairs]
-    yield f"{len(pairs)} pairs of what is in hand are never poured together; unknown means refused."
+    count = len(pairs)
+    yield Line(f"{count} pairs of what is in hand are never poured together.")
+    yield Line("Unknown means refused.")
 
 
-def _people(day: AcidDay) -> Iterator[str]:
+def _people(day: AcidDay) -> Iterator[Line]:
     part = day.people
-    yield from (f"NO: {one}" for one in part.stops)
-    yield from part.warnings[:2]
+    yield from (Line(one, stop=True) for one in part.stops)
+    yield from map(Line, part.warnings[:2])
 
 
-def _neutralising(day: AcidDay) -> Iterator[str]:
+def _neutralising(day: AcidDay) -> Iterator[Line]:
     for one in day.neutralising.stains:
         low, high = (kg / KG_PER_LB / gal_from_l(1.0) for kg in (one.kg_l_low, one.kg_l_high))
-        yield (
+        what = (
             f"{one.name} spilled: {low:.1f} to {high:.1f} lb of {day.neutralising.base} a gallon "
             f"({one.kg_l_low:.2f} to {one.kg_l_high:.2f} kg/L)."
         )
+        yield Line(what)
 
 
-def _washing(day: AcidDay) -> Iterator[str]:
+def _washing(day: AcidDay) -> Iterator[Line]:
     part = day.washing
     if part.drums is None or part.all_l.likely is None:
         return
     gal = gal_from_l(part.all_l.likely)
-    yield (
+    what = (
         f"About {part.hours.likely:.0f} h ({part.hours.low:.0f} to {part.hours.high:.0f}) with "
         f"{part.people} people, {gal:.0f} gal of water ({part.all_l.likely:.0f} L), "
         f"{part.drums.full + part.drums.spares} drums."
     )
+    yield Line(what)
 
 
-def _waste(day: AcidDay) -> Iterator[str]:
-    yield from ([day.waste.refusal] if day.waste.refusal else [])
-    yield from day.waste.asks[:1]
+def _waste(day: AcidDay) -> Iterator[Line]:
+    if day.waste.refusal:
+        yield Line(day.waste.refusal, stop=True)
+    yield from map(Line, day.waste.asks[:1])

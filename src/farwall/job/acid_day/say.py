@@ -34,7 +34,8 @@ def said(day: AcidDay, parts: tuple[str, ...] = ()) -> str:
         if parts and key not in parts:
             continue
         every = WHOLE[key](day)
-        shown = every if parts else few
+        short = tuple(f"NO: {one.text}" if one.stop else one.text for one in few)
+        shown = every if parts else short
         more = len(every) - len(shown)
         lines += [head, *(f"  {one}" for one in shown)]
         if more > 0:

@@ -44,7 +44,7 @@ def waste_advice(job: Job, story: Story, day: date | None) -> Iterator[Advice]:
         ph = one.number("ph") if one.number("ph") is not None else one.number("ph_before")
         if one.text("way") == "sewer":
             yield from _to_sewer(drum, ph, may=may_sewer)
-        elif ph is not None and corrosive_by_ph(ph):
+        elif ph is not None and 0 <= ph <= 14 and corrosive_by_ph(ph):  # else a slip of entry
             yield _advice(CORROSIVE, 80, _PUBLISHED, "epa-corrosive", drum=drum, ph=f"{ph:g}")
         if _hauled_without_paper(one):
             yield _advice(NO_RECEIPT, 40, _PRACTICE, "common-practice", drum=drum)

@@ -6,6 +6,7 @@ Both are set by the templates of the run sheet; the same job and plan give the s
 from __future__ import annotations
 
 import json
+import math
 from datetime import datetime, timedelta
 from importlib.resources import files
 from pathlib import Path
@@ -15,11 +16,13 @@ from farwall.acid.may import VERBS, needs_of
 from farwall.acid.worn import day_told, held_until
 from farwall.facts.plan import Plan
 from farwall.facts.workers import Emergency, Worker
+from farwall.job.acid_day.fumes import Fumes
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.people.noun import People, Person
 from farwall.papers.acid.people_words import (
     every_line,
+    free_min,
     keep_out_lines,
     look_lines,
     people_clock,
@@ -47,11 +50,18 @@ _STATES = {"in order": "", "missing": "missing", "not told": "ask"}
 
 def people_pdf(ground: Ground, day: AcidDay) -> bytes:
     """The list of the morning as PDF bytes, in the language of the job or of who asks."""
-    return _set("acid_people.typ", people_data(ground, day.people, language=_language(ground)),
-                ground.plan)  # fmt: skip
+    data = people_data(ground, day.people, language=_language(ground), fumes=fumes_of_day(day))
+    return _set("acid_people.typ", data, ground.plan)
 
 
-def people_data(ground: Ground, people: People, *, language: Language) -> dict[str, Any]:
+def fumes_of_day(day: AcidDay) -> Fumes | None:
+    """What the air of the day holds; None where it could not be reckoned."""
+    return day.fumes if day.fumes.sprayer is not None else None
+
+
+def people_data(
+    ground: Ground, people: People, *, language: Language, fumes: Fumes | None = None
+) -> dict[str, Any]:
     """The words of the list, ready to be set."""
     job, plan = ground.job, ground.plan
     units = job.wishes.units
@@ -62,7 +72,7 @@ def people_data(ground: Ground, people: People, *, language: Language) -> dict[s
     if needs_of(job).chromate:
         columns = (*COLUMNS, ("exposure settled", "hygienist"))
     with speaking(language, names):
-        rows = [_row(one, by_id[one.id], columns, clock) for one in people.people]
+        rows = [_row(one, by_id[one.id], columns, clock, fumes) for one in people.people]
         data = in_language({
             "paper": paper_for(units, None).typst_name,
             "footer": f"{clipped(plain(plan.job or 'The job'), 260, 9)} · people with acid · "
@@ -83,12 +93,16 @@ def people_data(ground: Ground, people: People, *, language: Language) -> dict[s
             "eyewash_at": plain(people.eyewash_at),
             "aid": [[told(one.harm), told(one.do)] for one in people.first_aid],
             "numbers": [[told(one.what), plain(one.value)] for one in people.numbers],
-            "keep_out": keep_out_lines(people, clock),
+            "keep_out": keep_out_lines(people, clock, fumes),
         }
 
 
 def _row(
-    person: Person, worker: Worker, columns: tuple[tuple[str, str], ...], clock: WallClock
+    person: Person,
+    worker: Worker,
+    columns: tuple[tuple[str, str], ...],
+    clock: WallClock,
+    fumes: Fumes | None,
 ) -> dict[str, Any]:
     states = {one.item: one.state for one in person.looked}
     breathes = person.cartridge is not None or "cartridges" in states
@@ -101,7 +115,7 @@ def _row(
         "name": plain(person.name),
         "does": ", ".join(told(VERBS[one.duty]) for one in person.duties),
         "cells": [_cell(item, states.get(item), worker) for item, _ in columns],
-        "against": [words for no, words in person_lines(person, clock) if no],
+        "against": [words for no, words in person_lines(person, clock, fumes) if no],
         "breathes": breathes,
         "used": used,
         "new": new,
@@ -121,17 +135,19 @@ def _cell(item: str, state: str | None, worker: Worker) -> dict[str, Any]:
 
 def keep_out_pdf(ground: Ground, day: AcidDay) -> bytes:
     """The sign for a door as PDF bytes, in both languages."""
-    return _set("keep_out.typ", keep_out_data(ground, day.people), ground.plan)
+    return _set(
+        "keep_out.typ", keep_out_data(ground, day.people, fumes=fumes_of_day(day)), ground.plan
+    )
 
 
-def keep_out_data(ground: Ground, people: People) -> dict[str, Any]:
+def keep_out_data(ground: Ground, people: People, *, fumes: Fumes | None = None) -> dict[str, Any]:
     """The words of the sign, ready to be set."""
     job, plan = ground.job, ground.plan
     return {
         "paper": paper_for(job.wishes.units, None).typst_name,
         "job": plain(plan.job or "Farwall"),
         "inputs": plan.inputs_hash[:_HASH_SHOWN],
-        "free": _free(people, job.wishes.units),
+        "free": _free(people, fumes, job.wishes.units),
         "number": plain(_number(job.emergency)),
         "chromate": needs_of(job).chromate,
         "lang": job.wishes.language,
@@ -144,12 +160,12 @@ def _number(emergency: Emergency) -> str:
     return emergency.number or emergency.poison_centre
 
 
-def _free(people: People, units: Units) -> dict[str, str]:
+def _free(people: People, fumes: Fumes | None, units: Units) -> dict[str, str]:
     """The earliest moment of entry in both languages, up to the next full hour; empty: unknown."""
-    out = people.keep_out
-    if out is None or not out.free_likely_at:
+    out, (likely, _) = people.keep_out, free_min(people, fumes)
+    if out is None or likely is None:
         return {"en": "", "es": ""}
-    moment = datetime.fromisoformat(out.free_likely_at)
+    moment = datetime.fromisoformat(out.from_at) + timedelta(minutes=math.ceil(likely))
     if moment.minute or moment.second:
         moment = moment.replace(minute=0, second=0) + timedelta(hours=1)
     clock = WallClock(moment, units, half_day_words=units == "us", day_told=True)

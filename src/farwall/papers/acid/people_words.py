@@ -8,6 +8,7 @@ from dataclasses import replace
 from farwall.acid.may import VERBS
 from farwall.evidence import rank_words
 from farwall.facts.plan import Plan
+from farwall.job.acid_day.fumes import Fumes
 from farwall.job.acid_day.people.noun import People, Person
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
 from farwall.phrasebook import told
@@ -22,8 +23,8 @@ def people_clock(plan: Plan, units: Units) -> WallClock:
     return replace(plan_clock(plan, units), half_day_words=units == "us")
 
 
-def person_lines(person: Person, clock: WallClock) -> list[Line]:
-    """What a person may do today, may not do yet and why, what nobody told, and the cartridges."""
+def person_lines(person: Person, clock: WallClock, fumes: Fumes | None = None) -> list[Line]:
+    """What a person may do today, may not do yet and why, what nobody told, cartridges, air."""
     lines: list[Line] = []
     may = [VERBS[one.duty] for one in person.duties if one.word == "may"]
     if may:
@@ -38,7 +39,26 @@ def person_lines(person: Person, clock: WallClock) -> list[Line]:
             lines.append((True, told(f"May not {verbs} yet: {'; '.join(why)}.")))
         elif word == "nobody told":
             lines.append((False, told(f"Nobody told, to {verbs}: {'; '.join(why)}.")))
-    return [*lines, *((False, one) for one in _worn(person, clock))]
+    return [*lines, *((False, one) for one in _worn(person, clock)), *_air(person, fumes)]
+
+
+def _air(person: Person, fumes: Fumes | None) -> list[Line]:
+    """The air where somebody sprays against what the respirator is for; silent where it is less."""
+    held, hygienists = person.holds_ppm, person.holds_hygienists_ppm
+    inside = any(one.duty in {"sprays", "helps"} for one in person.duties)
+    sprayer = fumes.sprayer if fumes is not None else None
+    if sprayer is None or held is None or hygienists is None or not inside:
+        return []
+    ppm = sprayer.mean_15_ppm
+    air = f"Where somebody sprays the air is likely {ppm.likely:.0f} ppm, {ppm.high:.0f} ppm at "
+    air += "the high end (guess)"
+    ask = "More air first, and have it measured: a hygienist says what is worn."
+    if ppm.likely > held:
+        return [(True, told(f"{air}: more than this respirator is for. {ask}"))]
+    if ppm.high > hygienists:
+        by = f"by the hygienists' ceiling this respirator is for {hygienists:.0f} ppm"
+        return [(False, told(f"{air}; {by}. {ask}"))]
+    return []
 
 
 def _worn(person: Person, clock: WallClock) -> list[str]:
@@ -90,18 +110,40 @@ def standby_line(names: Sequence[str]) -> str:
     return "" if not names else told(f"Standing by outside: {', '.join(names)}.")
 
 
-def keep_out_lines(people: People, clock: WallClock) -> list[str]:
+def free_min(people: People, fumes: Fumes | None) -> tuple[float | None, float | None]:
+    """From which minute others may come in, likely and late: rinsed, aired, and the air clear.
+
+    None: not in sight. The later of the plan's rinse with its airing and of what the air holds.
+    """
+    out = people.keep_out
+    if out is None or out.rinsed_likely_min is None:
+        return None, None
+    late = out.rinsed_late_min
+    ends: list[float | None] = [
+        out.rinsed_likely_min + out.aired_min, None if late is None else late + out.aired_min,
+    ]  # fmt: skip
+    last = [one for one in fumes.kept_out if one.next_min is None] if fumes is not None else []
+    if last:
+        clear = (last[-1].likely_min, last[-1].high_min)
+        ends = [
+            None if one is None or air is None else max(one, air)
+            for one, air in zip(ends, clear, strict=True)
+        ]
+    return ends[0], ends[1]
+
+
+def keep_out_lines(people: People, clock: WallClock, fumes: Fumes | None = None) -> list[str]:
     """Who stays out, until when, and what the hour rests on."""
     out = people.keep_out
     if out is None:
         return []
     first = told("Owner, pets and other trades stay out until the floor is rinsed and aired.")
-    if out.rinsed_likely_min is None:
-        return [first, told("The hour is not in sight: floor is left, or the wait has no end.")]
-    free = clock.time(out.rinsed_likely_min + out.aired_min)
-    hours = f"Free not before {free}"
-    if out.rinsed_late_min is not None and out.rinsed_late_min > out.rinsed_likely_min:
-        hours += f"; at the late end {clock.time(out.rinsed_late_min + out.aired_min)}"
+    likely, late = free_min(people, fumes)
+    if likely is None:
+        return [first, told("The hour is not in sight: floor is left, or a wait has no end.")]
+    hours = f"Free not before {clock.time(likely)}"
+    if late is not None and late > likely:
+        hours += f"; at the late end {clock.time(late)}"
     return [
         first,
         told(f"{hours}; the last rinse and {out.aired_min:.0f} min of airing counted (guess)."),

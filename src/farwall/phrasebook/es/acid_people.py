@@ -92,8 +92,18 @@ _DAY = {
     "licencia dicen quién puede usar qué.",
     "Owner, pets and other trades stay out until the floor is rinsed and aired.":
     "Dueño, mascotas y otros oficios se quedan fuera hasta que el piso esté enjuagado y ventilado.",
-    "The hour is not in sight: floor is left, or the wait has no end.":
-    "La hora no se ve: queda piso por hacer, o la espera no tiene fin.",
+    "The hour is not in sight: floor is left, or a wait has no end.":
+    "La hora no se ve: queda piso por hacer, o una espera no tiene fin.",
+    "Where somebody sprays the air is likely {#1}, {#2} at the high end (guess): more than this "
+    "respirator is for.":
+    "Donde alguien rocía el aire tiene probablemente {#1}, {#2} a lo más (estimación): más de lo "
+    "que aguanta este respirador.",
+    "Where somebody sprays the air is likely {#1}, {#2} at the high end (guess); by the "
+    "hygienists' ceiling this respirator is for {#3}.":
+    "Donde alguien rocía el aire tiene probablemente {#1}, {#2} a lo más (estimación); según el "
+    "techo de los higienistas este respirador es para {#3}.",
+    "More air first, and have it measured: a hygienist says what is worn.":
+    "Primero más aire, y que lo midan: un higienista dice qué se usa.",
     "Free not before {#1}; the last rinse and {#2} of airing counted (guess).":
     "Libre no antes de {#1}; contados el último enjuague y {#2} de ventilar (estimación).",
     "Free not before {#1}; at the late end {#2}; the last rinse and {#3} of airing counted "
@@ -160,6 +170,7 @@ _GO = {
 
 _LIVE = {
     "look in on {@1}, and enter looked-in": "vaya a ver a {@1}, y anote que fue",
+    "the sprayer": "quien rocía",
     "look in on the sprayer, and enter looked-in": "vaya a ver a quien rocía, y anote que fue",
     "Nobody is entered to have looked in on the sprayer since {#1}, {#2}.":
     "No hay anotado que alguien fuera a ver a quien rocía desde las {#1}, {#2}.",

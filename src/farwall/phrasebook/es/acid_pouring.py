@@ -208,4 +208,8 @@ PHRASES = {
     "Agua, un limpiador neutro y cepillo.",
     "The motor lights the vapour.":
     "El motor enciende el vapor.",
+    "A neutraliser or cleaner left on the floor kills the colour where it lies.":
+    "Un neutralizante o limpiador que quedó en el piso mata el color donde está.",
+    "Rinse it off, let the floor dry, and try a drop of water and a sample again.":
+    "Enjuáguelo, deje secar el piso, y pruebe otra vez una gota de agua y una muestra.",
 }  # fmt: skip

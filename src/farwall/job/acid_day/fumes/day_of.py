@@ -40,7 +40,7 @@ class Day:
     def share_to_air(self) -> Array:
         """Share of the acid laid that comes into the air, by case."""
         run = self.course.run
-        share: Array = run.to_air_mol / self.laid_mol
+        share: Array = run.to_air_mol / np.maximum(self.laid_mol, 1e-12)
         return share
 
     @property

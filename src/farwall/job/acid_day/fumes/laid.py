@@ -133,6 +133,12 @@ def salt_share(stain: Stain) -> float:
     )
 
 
+def no_acid(settled: SettledJob, patches: Sequence[Patch]) -> bool:
+    """Whether what is sprayed holds no hydrochloric acid at all, as its sheets were entered."""
+    coats = {one.coat for one in patches}
+    return all(in_litre(settled.coat(coat)).acid_mol[2] <= 0 for coat in coats)
+
+
 @dataclass(frozen=True)
 class InLitre:
     """What a litre of mix holds: kg water, mol acid (low, likely, high), mol chloride of metals."""

@@ -12,7 +12,7 @@ from farwall.job.acid_day.fumes.cases import ends
 from farwall.job.acid_day.fumes.chromate import chromate_of
 from farwall.job.acid_day.fumes.day_of import day_of, ranged, short
 from farwall.job.acid_day.fumes.doubts_told import doubts_told
-from farwall.job.acid_day.fumes.laid import patches_of
+from farwall.job.acid_day.fumes.laid import no_acid, patches_of
 from farwall.job.acid_day.fumes.noun import Fumes, LimitTold
 from farwall.job.acid_day.fumes.rooms_told import kept_out, rooms_told, sprayer_told
 from farwall.job.acid_day.ground import Ground
@@ -32,8 +32,9 @@ def fumes_of(ground: Ground) -> Fumes:
     settled = settle(ground.job)
     starts_at = ground.plan.starts_at
     patches = patches_of(ground.plan, ground.job.floor.rooms)
-    if not patches:
-        said = (words.NOTHING_SPRAYED, *words.STANDING)
+    if not patches or no_acid(settled, patches):
+        why = words.NO_ACID if patches else words.NOTHING_SPRAYED
+        said = (why, *words.STANDING)
         return Fumes(limits=limits, starts_at=starts_at, warnings=said)
     day = day_of(ground, settled, patches)
     rooms = rooms_told(day)

@@ -12,6 +12,10 @@ from farwall.job.acid_day.fumes.noun import RoomFumes
 from farwall.job.acid_day.ground import Ground
 
 NOTHING_SPRAYED = "Nothing is sprayed in this plan: no fumes were reckoned."
+NO_ACID = (
+    "The sheets as entered hold no hydrochloric acid, so no fumes of it were reckoned. Read the "
+    "sheet of the bottle in hand again: a reactive stain without acid is rare."
+)
 STANDING = (
     (
         "A figure replaces neither a fit-tested respirator with acid-gas and P100 cartridges nor a "

@@ -47,8 +47,9 @@ class CartridgeDay:
 class Person:
     """One of the crew: a word for each duty, everything that was looked at once, cartridges.
 
-    holds_ppm, factor: what the respirator may be asked to hold back by the legal ceiling, and by
-    how many times it lessens; None where it is not told or the duty needs none.
+    holds_ppm, holds_hygienists_ppm, factor: what the respirator may be asked to hold back by the
+    legal and by the hygienists' ceiling, and by how many times it lessens; None where it is not
+    told or the duty needs none.
     """
 
     id: str
@@ -61,6 +62,7 @@ class Person:
     cartridge: CartridgeDay | None = None
     factor: float | None = None
     holds_ppm: float | None = None
+    holds_hygienists_ppm: float | None = None
 
 
 @dataclass(frozen=True)

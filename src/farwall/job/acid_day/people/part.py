@@ -99,6 +99,7 @@ def _person(worker: Worker, day: date, needs: Needs, spells: Sequence[Spell], pl
         else cartridge_day(worker.cartridge, own, plan),
         factor=None if held is None else held.factor,
         holds_ppm=None if held is None else held.legal_ppm,
+        holds_hygienists_ppm=None if held is None else held.hygienists_ppm,
     )  # fmt: skip
 
 

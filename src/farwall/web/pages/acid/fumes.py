@@ -27,7 +27,10 @@ def fumes_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     found = day.fumes
     cautions = [said(f"acid-fumes-caution-{one}") for one in CAUTIONS]
     if not found.rooms:
-        return {"cautions": cautions, "none": said("acid-fumes-none")}
+        return {
+            "cautions": cautions,
+            "none": said("acid-fumes-none" if not ground.plan.fields else "acid-fumes-no-acid"),
+        }
     units = ground.job.wishes.units
     clock = said_clock(plan_clock(ground.plan, units))
     return {

@@ -1,4 +1,4 @@
-"""Acid and water of a house on one page, reckoned from its newest plan."""
+"""Acid and water of a house: a few lines of each part, and a page for each; of its newest plan."""
 
 from __future__ import annotations
 
@@ -10,6 +10,8 @@ from fastapi import APIRouter, Request, Response
 
 from farwall.job.acid_day import AcidDay, acid_day
 from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.in_short import in_short
+from farwall.papers.acid_files import PAPERS
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
@@ -21,9 +23,10 @@ from farwall.web.pages.acid.strength import strength_shown
 from farwall.web.pages.acid.washing import washing_shown
 from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.paper import page
+from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.shown import Kept, State
 from farwall.web.session import Sessions
+from farwall.web.words import said
 
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
@@ -45,6 +48,7 @@ def acid(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     router = guarded(sessions)
     pages = _Acid(door, held)
     router.get("/houses/{job}/acid")(pages.show)
+    router.get("/houses/{job}/acid/{part}")(pages.part)
     router.get("/houses/{job}/pour")(pages.pour)
     return router
 
@@ -57,9 +61,16 @@ class _Acid:
         self.kept = Kept(door.book, door.clock)
 
     async def show(self, job: str) -> Response:
-        """The page."""
+        """All parts in a few lines each."""
         await self.held.plan_soon(job)
-        return await asyncio.to_thread(self._page, job)
+        return await asyncio.to_thread(self._page, job, "")
+
+    async def part(self, job: str, part: str) -> Response:
+        """One part, whole."""
+        if part not in PARTS:
+            return page("trouble.html", code=404, what="no-page", mistakes=[])
+        await self.held.plan_soon(job)
+        return await asyncio.to_thread(self._page, job, part)
 
     async def pour(self, job: str, request: Request) -> Response:
         """May this be poured: the answer, and the question again; of the newest facts."""
@@ -75,18 +86,27 @@ class _Acid:
             code=422 if ask.get("slips") else 200,
         )  # fmt: skip
 
-    def _page(self, job: str) -> Response:
+    def _page(self, job: str, part: str) -> Response:
         state = self.kept.state(job)
         ground = ground_of(state)
         day = None if ground is None else acid_day(ground)
-        told = {} if ground is None or day is None else {
-            name: shown(ground, day) for name, shown in SHOWN.items()
+        told = {} if ground is None or day is None or part not in SHOWN else {
+            part: SHOWN[part](ground, day)
         }  # fmt: skip
         return page(
-            "acid.html", state=state, house=state.name or state.id, house_id=job,
-            here="way-acid", parts=PARTS, day=day, told=told,
+            "acid_part.html" if part else "acid.html", state=state, house=state.name or state.id,
+            house_id=job, here="way-acid", parts=PARTS, part=part, day=day, told=told,
+            waiting=day is None and not state.no,
+            few={key: lines for key, _, lines in in_short(day)} if day is not None else {},
             units=ground.job.wishes.units if ground is not None else "us",
+            papers=_papers(job),
         )  # fmt: skip
+
+
+def _papers(job: str) -> list[tuple[str, str]]:
+    """Each paper of acid: its name and its address."""
+    home = f"{house_path(job)}/papers"
+    return [(said(f"papers-name-{name.replace('.', '-')}"), f"{home}/{name}") for name in PAPERS]
 
 
 def ground_of(state: State) -> Ground | None:

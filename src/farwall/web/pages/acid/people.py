@@ -21,12 +21,14 @@ from farwall.web.pages.speaking import speaking_here
 def people_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     """Words of the part, stops first."""
     people, plan = day.people, ground.plan
+    fumes = day.fumes if day.fumes.sprayer is not None else None
     clock = people_clock(plan, ground.job.wishes.units)
     with speaking_here(ground.job):
         return {
             "stops": [told(one) for one in people.stops],
             "rows": [
-                {"name": one.name, "lines": person_lines(one, clock)} for one in people.people
+                {"name": one.name, "lines": person_lines(one, clock, fumes)}
+                for one in people.people
             ],
             "asks": [told(one) for one in people.warnings],
             "every": every_line(people),
@@ -35,7 +37,7 @@ def people_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
                 for head, times in look_lines(people, plan, clock)
             ],
             "eyewash": told(EYEWASH),
-            "keep_out": keep_out_lines(people, clock),
+            "keep_out": keep_out_lines(people, clock, fumes),
             "aid": [(told(one.harm), told(one.do)) for one in people.first_aid],
             "numbers": [(told(one.what), one.value) for one in people.numbers if one.value],
             "advises": told(ADVISES),

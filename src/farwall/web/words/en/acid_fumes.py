@@ -4,6 +4,10 @@ from __future__ import annotations
 
 WORDS: dict[str, str] = {
     "acid-fumes-none": "Nothing is sprayed in this plan, so no fumes were reckoned.",
+    "acid-fumes-no-acid": (
+        "The sheets as entered hold no hydrochloric acid, so no fumes of it were reckoned. Read "
+        "the sheet of the bottle in hand again: a reactive stain without acid is rare."
+    ),
     "acid-fumes-head": (
         "With the house {standing}, about {changes} air changes an hour, the air is worst in "
         "{room}: about {likely} ppm of hydrogen chloride at {at}, between {low} and {high}. All of "

@@ -97,7 +97,7 @@ WORDS: dict[str, str] = {
     "acid-neutralising-tell-base": "Tell what the floor is neutralised with",
     "acid-neutralising-under-oz": "under 0.1 oz",
     "acid-neutralising-rank": (
-        "Doses are stoichiometry. pH: published relations written down from memory, within 0.1 of "
+        "Doses are stoichiometry. pH: published relations, partly from memory, within 0.1 of "
         "a second opinion (0.2 in strong water). Strengths for the floor: common practice, no "
         "source. A strip decides, not this table."
     ),

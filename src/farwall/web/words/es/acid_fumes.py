@@ -4,6 +4,10 @@ from __future__ import annotations
 
 WORDS: dict[str, str] = {
     "acid-fumes-none": "En este plan no se rocía nada; no se calcularon vapores.",
+    "acid-fumes-no-acid": (
+        "Las hojas, como se anotaron, no tienen ácido clorhídrico; no se calcularon vapores. Lea "
+        "otra vez la hoja de la botella que tiene en la mano: una tinta reactiva sin ácido es rara."
+    ),
     "acid-fumes-head": (
         "Con la casa {standing}, unos {changes} cambios de aire por hora, el aire es peor en "
         "{room}: unas {likely} ppm de cloruro de hidrógeno hacia {at}, entre {low} y {high}. Todo "

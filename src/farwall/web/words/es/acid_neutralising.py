@@ -102,7 +102,7 @@ WORDS: dict[str, str] = {
     "acid-neutralising-tell-base": "Decir con qué se neutraliza el piso",
     "acid-neutralising-under-oz": "menos de 0.1 oz",
     "acid-neutralising-rank": (
-        "Las dosis son estequiometría. pH: relaciones publicadas, escritas de memoria, a 0.1 de "
+        "Las dosis son estequiometría. pH: relaciones publicadas, en parte de memoria, a 0.1 de "
         "una segunda opinión (0.2 en agua fuerte). Fuerzas para el piso: práctica común, sin "
         "fuente. Decide la tira, no esta tabla."
     ),
