@@ -23,14 +23,14 @@ def test_below_every_limit_that_was_named():
 
 def test_above_names_both_figures():
     found = compared(replace(CLEAN, copper_mg_l=12), WORD, DAY)
-    assert (found.word, found.why) == ("above", ("copper 12 against 1.",))
+    assert (found.word, found.why) == ("above", ("Copper 12 against 1.",))
 
 
 @pytest.mark.parametrize(
     ("test", "why"),
     [
-        (replace(CLEAN, copper_mg_l=None), "copper was not tested."),
-        (replace(CLEAN, found_ph=None), "pH was not tested."),
+        (replace(CLEAN, copper_mg_l=None), "Copper was not tested."),
+        (replace(CLEAN, found_ph=None), "Its pH was not tested."),
     ],
 )
 def test_what_was_not_tested_is_not_said(test, why):
@@ -67,7 +67,9 @@ def test_on_its_last_day_a_word_holds():
 
 def test_no_word_for_a_sewer_goes_below_the_federal_floor():
     lax = replace(WORD, limits=SewerLimits(least_ph=4.0))
-    assert compared(replace(CLEAN, found_ph=4.5), lax, DAY).why == ("pH 4.5 against at least 5.",)
+    assert compared(replace(CLEAN, found_ph=4.5), lax, DAY).why == (
+        "Its pH is 4.5, and at least 5 is asked.",
+    )
     assert compared(replace(CLEAN, found_ph=4.5), replace(lax, way="hauled"), DAY).word == (
         "below every limit that was named"
     )

@@ -84,7 +84,7 @@ def hazards_of(test: WaterTest) -> tuple[str, ...]:
     found = []
     if test.found_ph is not None and corrosive_by_ph(test.found_ph):
         found.append(
-            f"pH {test.found_ph:g}: at or below 2, or at or above 12.5, is hazardous waste, D002."
+            f"Its pH is {test.found_ph:g}: at or below 2, or at or above 12.5, is hazardous waste, D002."
         )
     tested = [one for one in (test.chromium_mg_l, test.chromium_vi_mg_l) if one is not None]
     if tested and toxic_by_chromium(max(tested)):
@@ -95,13 +95,13 @@ def hazards_of(test: WaterTest) -> tuple[str, ...]:
 def _above(test: WaterTest, word: OfficialWord) -> Iterator[str]:
     least, most, found = _least_ph(word), word.limits.most_ph, test.found_ph
     if found is not None and least is not None and found <= least:
-        yield f"pH {found:g} against at least {least:g}."
+        yield f"Its pH is {found:g}, and at least {least:g} is asked."
     if found is not None and most is not None and found >= most:
-        yield f"pH {found:g} against at most {most:g}."
+        yield f"Its pH is {found:g}, and at most {most:g} is asked."
     for key, name in _TESTED.items():
         limit, has = getattr(word.limits, key), getattr(test, key)
         if limit is not None and has is not None and has >= limit:
-            yield f"{name} {has:g} against {limit:g}."
+            yield f"{_large(name)} {has:g} against {limit:g}."
 
 
 def _untested(test: WaterTest, word: OfficialWord) -> Iterator[str]:
@@ -110,8 +110,14 @@ def _untested(test: WaterTest, word: OfficialWord) -> Iterator[str]:
     if not named and limits.least_ph is None and limits.most_ph is None:
         yield "No limit was named."
     if test.found_ph is None and (_least_ph(word) is not None or limits.most_ph is not None):
-        yield "pH was not tested."
-    yield from (f"{name} was not tested." for key, name in named if getattr(test, key) is None)
+        yield "Its pH was not tested."
+    yield from (
+        f"{_large(name)} was not tested." for key, name in named if getattr(test, key) is None
+    )
+
+
+def _large(name: str) -> str:
+    return name[0].upper() + name[1:]
 
 
 def _least_ph(word: OfficialWord) -> float | None:

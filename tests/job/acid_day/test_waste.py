@@ -12,6 +12,8 @@ from farwall.facts.discharge import Discharge, OfficialWord
 from farwall.facts.job import Survey
 from farwall.facts.plain import plain
 from farwall.facts.washing import Drums, Washing
+from farwall.job.acid_day import acid_day
+from farwall.job.acid_day.in_short import in_short
 from farwall.job.acid_day.waste import sentences, waste_of, waste_said
 from farwall.job.acid_day.waste.figures import figure, range_of
 from farwall.job.acid_day.waste.reckon import area_of, most_held_mg_l
@@ -109,8 +111,8 @@ def test_a_sewer_needs_a_written_word_that_holds(word, asked_for):
 def test_a_test_is_held_to_the_words_limits():
     part = waste_of(asked())
     against = part.tests[0].against[0]
-    assert (against.word, against.why) == ("above", ("copper 12 against 1.",))
-    assert "Drum 1, by the word of Sewer district, pretreatment: above. copper 12 against 1." in (
+    assert (against.word, against.why) == ("above", ("Copper 12 against 1.",))
+    assert "Drum 1, by the word of Sewer district, pretreatment: above. Copper 12 against 1." in (
         waste_said(part)
     )
 
@@ -179,8 +181,18 @@ def test_every_sentence_of_the_part_is_said_in_spanish_whole():
         for lines in (part.clear, part.steps, part.asks, part.warnings, part.chromium, part.dust)
         for one in (*lines, *filter(None, [part.refusal]))
     }
-    assert len(told) > 20
+    assert len(told) >= 25
     for one in told:
         spanish = in_spanish(one, frozenset({"teal", "umber"}))
         assert spanish is not None, one
         assert not re.search(r"\b(the|and|with|is|some|of)\b", spanish), spanish
+
+
+def test_in_short_a_drum_that_is_above_comes_first():
+    told = ground(discharge=Discharge((WORD,), (replace(TEST, found_ph=1.5),)))
+    lines = next(found for key, _, found in in_short(acid_day(told)) if key == "waste")
+    assert [one.stop for one in lines] == [True, True, False]
+    assert lines[0].text.startswith("Drum 1, by the word of Sewer district, pretreatment: above.")
+    assert lines[1].text.endswith("D002.")
+    for one in lines:
+        assert " the " not in (in_spanish(one.text) or " the "), one.text

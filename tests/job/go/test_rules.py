@@ -20,6 +20,7 @@ from farwall.facts.slab import Choices, Hidden, MixTicket, MoistureTest, Patch
 from farwall.facts.workers import Cartridge, Worker
 from farwall.job.go import go_or_no_go
 from farwall.job.go.table import RULES
+from farwall.phrasebook import in_spanish
 
 LB = 56.5096
 """µg/(m²·s) in a lb/(1,000 ft²·24 h), six figures as the published row prints them."""
@@ -331,3 +332,18 @@ def test_two_tests_of_one_kind_are_judged_by_the_worse():
     job = surveyed(moisture=(*SURVEY.moisture, wet))
     assert found(job, "slab humidity (F2170)").where == ("back",)
     assert found(job, "slab humidity (F2170)").verdict == "no"
+
+
+def test_what_is_said_of_waste_tests_has_its_spanish():
+    """Two limits that are not kept, and a word with all its faults, in one reason each."""
+    sour = replace(TESTED, copper_mg_l=12, found_ph=4)
+    faulty = replace(SEWER, who="", office="", on="", in_writing=False)
+    for rule, job in (
+        ("waste tests", worded("sewer in writing", SEWER, sour)),
+        ("waste tests", worded("drums", None, replace(TESTED, chromium_mg_l=6, found_ph=1))),
+        ("sewer word", worded("sewer in writing", faulty)),
+        ("sewer word", worded("sewer in writing", SEWER)),
+    ):
+        spanish = in_spanish(found(job, rule).reason)
+        assert spanish is not None, found(job, rule).reason
+        assert not {"the", "and", "is", "was", "against"} & set(spanish.split())

@@ -104,4 +104,12 @@ def _washing(day: AcidDay) -> Iterator[Line]:
 def _waste(day: AcidDay) -> Iterator[Line]:
     if day.waste.refusal:
         yield Line(day.waste.refusal, stop=True)
+    for drum in day.waste.tests:
+        for one in drum.against:
+            if one.word == "above":
+                why = " ".join(one.why)
+                yield Line(
+                    f"Drum {drum.drum}, by the word of {one.office}: above. {why}", stop=True
+                )
+        yield from (Line(f"Drum {drum.drum}: {one}", stop=True) for one in drum.hazards)
     yield from map(Line, day.waste.asks[:1])

@@ -80,11 +80,11 @@ def test_what_is_typed_becomes_facts_and_is_held_to_its_limits(office):
     assert said["tests"][0]["water_l"] == pytest.approx(20 * 3.785411784)
     text = part(office)
     assert "above." in text
-    assert "copper 12 against 1." in text
+    assert "Copper 12 against 1." in text
     assert "measured here" in text
     spanish = part(office, headers=SPANISH)
     assert "por encima." in spanish
-    assert "cobre 12 contra 1." in spanish
+    assert "Cobre 12 contra 1." in spanish
 
 
 def test_milligrams_a_litre_are_no_gallons(office):
