@@ -18,7 +18,7 @@ PHRASES = {
     "Aire para quedar en 2 ppm: unos {#1} cfm ({#2} m³/h).",
     "{#1} pairs of what is in hand are never poured together.":
     "{#1} pares de lo que hay nunca se vierten juntos.",
-    "Unknown means refused.": "Lo desconocido se rechaza.",
+    "Unknown means refused.": "Lo desconocido se niega.",
     "{@1} spilled: {#2} to {#3} lb of bicarbonate a gallon ({#4} to {#5} kg/L).":
     "{@1} derramado: de {#2} a {#3} lb de bicarbonato por galón (de {#4} a {#5} kg/L).",
     "{@1} spilled: {#2} to {#3} lb of soda ash a gallon ({#4} to {#5} kg/L).":
