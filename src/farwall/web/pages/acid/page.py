@@ -96,7 +96,8 @@ class _Acid:
         }  # fmt: skip
         with names_kept(state.shown):
             return page(
-                "acid_part.html" if part else "acid.html", state=state, house=state.name or state.id,
+                "acid_part.html" if part else "acid.html",
+                state=state, house=state.name or state.id,
                 house_id=job, here="way-acid", parts=PARTS, part=part, day=day, told=told,
                 waiting=day is None and not state.no,
                 few={key: lines for key, _, lines in in_short(day)} if day is not None else {},
