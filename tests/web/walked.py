@@ -22,6 +22,8 @@ SCREENS = {
     "survey": "/houses/two/survey",
     "samples": "/houses/two/samples",
     "crew": "/houses/two/crew",
+    "workers": "/houses/two/workers",
+    "acid people": "/houses/two/acid/people",
     "log": "/houses/two/log",
     "an entry": "/houses/two/log?word=mixed",
     "acid": "/houses/two/acid",

@@ -75,6 +75,9 @@ def _people(day: AcidDay) -> Iterator[Line]:
     part = day.people
     yield from (Line(one, stop=True) for one in part.stops)
     yield from map(Line, part.warnings[:2])
+    words = {duty.word for one in part.people for duty in one.duties}
+    if words == {"may"}:
+        yield Line("Everybody told may do what they are told to do.")
 
 
 def _neutralising(day: AcidDay) -> Iterator[Line]:
