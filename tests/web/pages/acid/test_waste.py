@@ -37,7 +37,7 @@ def office(tmp_path):
 
 def part(office, **more):
     office.get("/houses/two")  # the plan is made meanwhile
-    text = office.get("/houses/two/acid", **more).text
+    text = office.get("/houses/two/acid/waste", **more).text
     assert faults_of_html(text) == []
     return text[text.index('id="acid-waste"') :]
 
