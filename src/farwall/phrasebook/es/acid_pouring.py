@@ -111,7 +111,7 @@ PHRASES = {
     "Nobody knows what it is or what it holds.":
     "Nadie sabe qué es ni qué lleva.",
     "Unknown means refused.":
-    "Lo desconocido se niega.",
+    "Lo desconocido se rechaza.",
     "Find its sheet and enter its kind, or keep it shut and away.":
     "Busque su hoja y anote qué clase de material es, o guárdelo cerrado y aparte.",
     "It is strong, and nobody entered that its own sheet was read.":

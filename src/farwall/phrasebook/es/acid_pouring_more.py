@@ -191,7 +191,7 @@ PHRASES = {
     "Nothing says that these two go together.":
     "Nada dice que estos dos vayan juntos.",
     "What is not known to be safe is refused.":
-    "Lo que no se sabe que es seguro, se niega.",
+    "Lo que no se sabe que es seguro, se rechaza.",
     "Nothing says that it may stand there.":
     "Nada dice que pueda estar ahí.",
     "Read both sheets; enter what they allow by name, or keep them apart.":
@@ -208,7 +208,7 @@ PHRASES = {
     "No se vierte nada.",
     "Unknown means refused: what has no name, no sheet or no rule here is not poured "
     "together.":
-    "Lo desconocido se niega: lo que aquí no tiene nombre, hoja o regla no se vierte junto.",
+    "Lo desconocido se rechaza: lo que aquí no tiene nombre, hoja o regla no se vierte junto.",
     "Until its sheet was entered the gate refuses the pour.":
     "Hasta que se anote su hoja no se permite verterlo.",
 }  # fmt: skip

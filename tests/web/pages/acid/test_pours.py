@@ -60,3 +60,14 @@ def test_in_spanish_every_sentence_of_an_answer_is_spanish(own):
     said = own.get(f"/houses/two/pour?{asked}", headers={"accept-language": "es"}).text
     assert "No se permite" in said
     assert 'lang="en"' not in said.split("acid-pours-answer")[1].split("<form")[0]
+
+
+def test_the_standing_table_of_the_house_is_one_page_that_asks_too(own):
+    page = own.get("/houses/two/acid/pours")
+    told = words(page)
+    assert page.status_code == 200
+    assert "Never together" in told
+    assert "sand with bleach, pool chlorine." in told
+    assert "Sanding the stained floor dry: Refused." in told
+    assert 'action="/houses/two/pour"' in page.text
+    assert "/houses/two/acid/pours" in own.get("/houses/two/pour").text
