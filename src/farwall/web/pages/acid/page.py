@@ -114,16 +114,6 @@ def _few(ground: Ground | None, day: AcidDay | None) -> dict[str, list[tuple[str
             key: [(told_on_page(one.text), one.stop) for one in lines]
             for key, _, lines in in_short(day)
         }
-        with names_kept(state.shown):
-            return page(
-                "acid_part.html" if part else "acid.html",
-                state=state, house=state.name or state.id,
-                house_id=job, here="way-acid", parts=PARTS, part=part, day=day, told=told,
-                waiting=day is None and not state.no,
-                few={key: lines for key, _, lines in in_short(day)} if day is not None else {},
-                units=ground.job.wishes.units if ground is not None else "us",
-                papers=_papers(job),
-            )  # fmt: skip
 
 
 def _papers(job: str) -> list[tuple[str, str]]:
