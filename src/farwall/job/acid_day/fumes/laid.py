@@ -34,6 +34,7 @@ Array = npt.NDArray[np.float64]
 TOGETHER_MIN = 4.0
 """Bands of one room within so many minutes dry as one patch."""
 SHORTEST_MIN = 0.1
+_NO_MOL_L = 1e-6
 HCL_PERCENT = (5.0, 12.0, 20.0)
 """Sheets seen say below 10 to 20 % [stain-sheets]; taken where the sheet was not entered."""
 SALT_PERCENT = 25.0
@@ -136,7 +137,7 @@ def salt_share(stain: Stain) -> float:
 def no_acid(settled: SettledJob, patches: Sequence[Patch]) -> bool:
     """Whether what is sprayed holds no hydrochloric acid at all, as its sheets were entered."""
     coats = {one.coat for one in patches}
-    return all(in_litre(settled.coat(coat)).acid_mol[2] <= 0 for coat in coats)
+    return all(in_litre(settled.coat(coat)).acid_mol[2] <= _NO_MOL_L for coat in coats)
 
 
 @dataclass(frozen=True)
