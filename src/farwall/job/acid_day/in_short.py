@@ -92,9 +92,10 @@ def _washing(day: AcidDay) -> Iterator[Line]:
     if part.drums is None or part.all_l.likely is None:
         return
     gal = gal_from_l(part.all_l.likely)
+    hands = f"{part.people} {'person' if part.people == 1 else 'people'}"
     what = (
         f"About {part.hours.likely:.0f} h ({part.hours.low:.0f} to {part.hours.high:.0f}) with "
-        f"{part.people} people, {gal:.0f} gal of water ({part.all_l.likely:.0f} L), "
+        f"{hands}, {gal:.0f} gal of water ({part.all_l.likely:.0f} L), "
         f"{part.drums.full + part.drums.spares} drums."
     )
     yield Line(what)

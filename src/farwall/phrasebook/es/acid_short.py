@@ -26,6 +26,8 @@ PHRASES = {
     "{@1} derramado: de {#2} a {#3} lb de agua de amoníaco por galón (de {#4} a {#5} kg/L).",
     "{@1} spilled: {#2} to {#3} lb of lime a gallon ({#4} to {#5} kg/L).":
     "{@1} derramado: de {#2} a {#3} lb de cal por galón (de {#4} a {#5} kg/L).",
+    "About {#1} h ({#2} to {#3}) with 1 person, {#5} gal of water ({#6} L), {#7} drums.":
+    "Unas {#1} h (de {#2} a {#3}) con 1 persona, {#5} gal de agua ({#6} L), {#7} tambores.",
     "About {#1} h ({#2} to {#3}) with {#4} people, {#5} gal of water ({#6} L), {#7} drums.":
     "Unas {#1} h (de {#2} a {#3}) con {#4} personas, {#5} gal de agua ({#6} L), {#7} tambores.",
 }  # fmt: skip

@@ -18,7 +18,7 @@ def office(tmp_path_factory):
 
 
 def part(office, **headers):
-    text = office.get("/houses/two/acid", headers=headers).text
+    text = office.get("/houses/two/acid/neutralising", headers=headers).text
     assert faults_of_html(text) == []
     begun = text.index('id="acid-neutralising"')
     return text[begun : text.index("</section>", begun)]

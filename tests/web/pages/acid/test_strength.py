@@ -42,8 +42,8 @@ SPANISH = (
 
 @pytest.mark.parametrize(("language", "words"), [("en", ENGLISH), ("es", SPANISH)])
 def test_the_page_tells_strength_and_asks_for_what_is_missing(office, language, words):
-    office.get("/houses/two/acid")  # has it planned
-    answer = office.get("/houses/two/acid", headers={"accept-language": language})
+    office.get("/houses/two/acid/strength")  # has it planned
+    answer = office.get("/houses/two/acid/strength", headers={"accept-language": language})
     assert answer.status_code == 200
     assert faults_of_html(answer.text) == []
     for one in words:

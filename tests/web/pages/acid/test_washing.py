@@ -52,7 +52,7 @@ def test_what_is_told_becomes_facts_in_si_and_stands_in_the_form(office):
 
 
 def test_the_page_tells_order_water_and_what_is_still_to_be_told(office):
-    text = office.get("/houses/two/acid").text
+    text = office.get("/houses/two/acid/washing").text
     for told in (
         "Begin ", "All rinses: likely", "Before the first pail", "/houses/two/washing",
         "Read a strip in the tap water first", "About 4 rinses, 3 to 6.",
@@ -65,19 +65,19 @@ def test_the_page_tells_order_water_and_what_is_still_to_be_told(office):
 def test_as_the_wash_goes_on_each_room_says_what_comes_next(office):
     room = two_rooms()["floor"]["rooms"][0]["id"]
     enter(office, 0, "rinsed", room=room, round=1, ph=7.5, rag="coloured")
-    text = office.get("/houses/two/acid").text
+    text = office.get("/houses/two/acid/washing").text
     assert "After rinse 1, pH 7.5, rag coloured" in text
     assert "Scrub every ft² again, not only a rinse." in text
     assert "2 of 2 rooms still to do, by the log." in text
     enter(office, 1, "rinsed", room=room, round=2, ph=7.5, rag="clean")
     enter(office, 2, "strip-read", room=room, of="rinse water", ph=7.5)
-    assert "1 of 2 rooms still to do, by the log." in office.get("/houses/two/acid").text
+    assert "1 of 2 rooms still to do, by the log." in office.get("/houses/two/acid/washing").text
 
 
 def test_in_spanish_all_of_it_is_spanish(office):
     room = two_rooms()["floor"]["rooms"][0]["id"]
     enter(office, 0, "rinsed", room=room, round=1, ph=5.0, rag="clean")
-    text = office.get("/houses/two/acid", headers={"accept-language": "es"}).text
+    text = office.get("/houses/two/acid/washing", headers={"accept-language": "es"}).text
     assert "Talle otra vez con neutralizador, no solo enjuague." in text
     assert "Tras el enjuague 1" in text
     assert "Scrub" not in text

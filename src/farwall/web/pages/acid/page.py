@@ -25,6 +25,7 @@ from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.shown import Kept, State
+from farwall.web.pages.told import names_kept
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -93,14 +94,15 @@ class _Acid:
         told = {} if ground is None or day is None or part not in SHOWN else {
             part: SHOWN[part](ground, day)
         }  # fmt: skip
-        return page(
-            "acid_part.html" if part else "acid.html", state=state, house=state.name or state.id,
-            house_id=job, here="way-acid", parts=PARTS, part=part, day=day, told=told,
-            waiting=day is None and not state.no,
-            few={key: lines for key, _, lines in in_short(day)} if day is not None else {},
-            units=ground.job.wishes.units if ground is not None else "us",
-            papers=_papers(job),
-        )  # fmt: skip
+        with names_kept(state.shown):
+            return page(
+                "acid_part.html" if part else "acid.html", state=state, house=state.name or state.id,
+                house_id=job, here="way-acid", parts=PARTS, part=part, day=day, told=told,
+                waiting=day is None and not state.no,
+                few={key: lines for key, _, lines in in_short(day)} if day is not None else {},
+                units=ground.job.wishes.units if ground is not None else "us",
+                papers=_papers(job),
+            )  # fmt: skip
 
 
 def _papers(job: str) -> list[tuple[str, str]]:

@@ -32,7 +32,7 @@ def shown(day, language):
 
 def test_page_tells_the_fumes(own):
     own.put_planned()
-    text = own.get("/houses/two/acid").text
+    text = own.get("/houses/two/acid/fumes").text
     part = text[text.index('id="acid-fumes"') :]
     assert said("acid-fumes-others-out") in part.replace("&#39;", "'")
     assert part.count("<svg") >= 2
