@@ -20,39 +20,32 @@ from numpy.typing import NDArray
 from scipy.special import log_ndtr, ndtr, ndtri
 
 from farwall.acid.rinse_ph import TAP_PH, rinse_ph
+from farwall.acid.rinse_ranges import (
+    ACID_LN,
+    ACID_SD,
+    FADES,
+    GREY_LN,
+    HOLD_UP_LN,
+    HOLD_UP_SD,
+    HOLDS,
+    LEAST_ROUNDS,
+    NIGHT,
+    PH_SD,
+    PORES_LN,
+    PORES_SD,
+    POWDER_LN,
+    POWDER_SD,
+    RAG_SD,
+    ROOM_SHARE,
+    SCRUB_ACID,
+    SCRUB_LEAVES,
+    SCRUB_PORES,
+    SOUR,
+    SOUR_SD,
+)
 
 Numbers = NDArray[Any]
 
-POWDER_LN, POWDER_SD = 4.8, 1.2
-"""Powder after the first scrub, natural logarithm: so that three to six rinses are usual (common
-practice) at 12 gal on 100 ft² in four. Its spread is a guess."""
-ACID_LN, ACID_SD = -0.7, 1.2
-"""Acid in the first rinse over what the tap water can take: lime and neutraliser have taken nearly
-all [common-practice]. A guess."""
-HOLD_UP_LN, HOLD_UP_SD = -1.0, 0.4
-"""What stays down and badly mixed, 0.37 L/m² likely: a guess."""
-PORES_LN, PORES_SD = -5.0, 0.7
-"""Share of the first powder that the pores give after a rinse, 0.7 % likely: a guess."""
-ROOM_SHARE = 0.5
-"""A room's own spread over that of the jobs. A guess."""
-FADES = 0.8
-"""What the pores give after each rinse over what they gave after the one before. A guess."""
-SCRUB_LEAVES, SCRUB_PORES, SCRUB_ACID = 0.5, 0.5, 0.3
-"""What a scrub leaves of powder, of what the pores give, of acid. A guess."""
-NIGHT = 3.0
-"""What the pores give overnight over what they give after one rinse. A guess."""
-RAG_SD, PH_SD = 0.45, 0.4
-"""Two people with one rag; paper to half a unit [astm-d4262] and an eye. A guess."""
-GREY_LN = 1.4
-"""A rag turns from grey to coloured at four times what it calls clean. A guess."""
-HOLDS = 0.8
-"""A range of this job holds four times in five."""
-SOUR, SOUR_SD = 0.37, 0.6
-"""Acid over what the tap can take at which a tap of pH 7.5 reads 6.5: derived of `rinse_ph`. How
-surely it is seen: a guess."""
-LEAST_ROUNDS = 3
-"""Rinses in which a grey rag is usual; from the last of them on it asks for a scrub. Common
-practice: three are the least."""
 MOST_MORE = 20
 _JOBS, _ROOMS = 768, 16
 
@@ -209,9 +202,25 @@ def chances_of_more(
     room: what was read in it so far, `others` in the other rooms of this job. l_per_m2: of each
     rinse to come. least_ph: from which on pH passes. scrub: the next one is scrubbed before.
     """
-    drawn, tap = _drawn(), TAP_PH if tap_ph is None else tap_ph
-    told, state = _weighed(tuple(room), tap, drawn)
-    job = sum((_weights(tuple(one), tap) for one in others if one), np.zeros(_JOBS))
+    tap = TAP_PH if tap_ph is None else tap_ph
+    told = tuple(tuple(one) for one in others if one)
+    return _chances(tuple(room), told, l_per_m2=l_per_m2, least_ph=least_ph, tap=tap, scrub=scrub)
+
+
+@lru_cache(maxsize=512)
+def _chances(
+    room: tuple[Round, ...],
+    others: tuple[tuple[Round, ...], ...],
+    *,
+    l_per_m2: float,
+    least_ph: float,
+    tap: float,
+    scrub: bool,
+) -> Numbers:
+    """The same, kept: every tap of a day asks for it again."""
+    drawn = _drawn()
+    told, state = _weighed(room, tap, drawn)
+    job = sum((_weights(one, tap) for one in others), np.zeros(_JOBS))
     weight = told + job[:, None]
     weight = np.exp(weight - weight.max())
     weight /= weight.sum()
@@ -224,6 +233,7 @@ def chances_of_more(
         not_yet = not_yet * (1 - passes)
         again = state.to_come(len(room) + n + 1)
     chances[-1] += max(1.0 - chances.sum(), 0.0)
+    chances.flags.writeable = False
     return chances
 
 

@@ -12,7 +12,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from farwall.acid.rinse_belief import LEAST_ROUNDS, More, Round, chances_of_more, more_rinses
+from farwall.acid.rinse_belief import More, Round, chances_of_more, more_rinses
+from farwall.acid.rinse_ranges import LEAST_ROUNDS
 
 SCRUB_PH = 6.5
 """Below it acid is left: another scrub [trade-press]."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 PHRASES = {
     "{@1}: the acid in {@2} was not told: read its sheet.":
     "{@1}: no se anotó el ácido de {@2}: lea su hoja.",
-    "{@1}, {@2} {*3}: {#4} to {#5} % acid.": "{@1}, {@2} {*3}: de {#4} a {#5} % de ácido.",
+    "{@1}, {@2}, {*3}: {#4} to {#5} % acid.": "{@1}, {@2}, {*3}: de {#4} a {#5} % de ácido.",
     "House shut: {@1} about {#2} ppm ({#3} to {#4}) at its worst, a wide guess.":
     "Casa cerrada: {@1} unas {#2} ppm (de {#3} a {#4}) en lo peor, una suposición amplia.",
     "House open: {@1} about {#2} ppm ({#3} to {#4}) at its worst, a wide guess.":

@@ -60,6 +60,16 @@ def test_as_it_stands_is_the_way_that_it_was_told_to_stand():
     assert peak(aired) < peak(fumes())
 
 
+def test_a_way_of_its_own_stands_among_the_usual_ones():
+    """Shut with two fans is none of the usual ways: it is put where its air belongs."""
+    found = fumes(site=Site(house="shut", fans=2))
+    (own,) = [one for one in found.ways if one.stands]
+    assert (own.key, own.fans) == ("shut-fans", 2)
+    assert len(found.ways) == 5
+    changes = [one.air_changes_h for one in found.ways]
+    assert changes == sorted(changes)
+
+
 def test_stronger_stain_and_added_acid_give_off_more():
     weak, strong = (stained(hcl_percent_low=p, hcl_percent_high=p) for p in (5.0, 15.0))
     assert peak(strong) > 2 * peak(weak)

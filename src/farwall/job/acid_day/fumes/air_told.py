@@ -8,7 +8,7 @@ from farwall.acid.limits import CEILING_MIN, LIMITS
 from farwall.acid.masses import HCL_G_MOL
 from farwall.job.acid_day.fumes.cases import ends
 from farwall.job.acid_day.fumes.course import stays_below_from
-from farwall.job.acid_day.fumes.day_of import WAYS, Day, short
+from farwall.job.acid_day.fumes.day_of import Day, short
 from farwall.job.acid_day.fumes.noun import AirNeeded, Range, Way
 from farwall.units import cfm_from_m3_min
 
@@ -23,7 +23,7 @@ def ways_told(day: Day) -> tuple[Way, ...]:
     course, told = day.course, []
     peaks = course.cases.max(axis=0)
     low, likely, high = (float(one) for one in ends(peaks.max(axis=1)))
-    for n, (standing, fans) in enumerate(WAYS):
+    for n, (standing, fans) in enumerate(day.ways):
         case = day.tried.first_extra + n
         ppm = course.cases[:, case].max(axis=1)
         peak = float(ppm.max())

@@ -35,6 +35,7 @@ class Day:
     changes_h: Array
     volume_m3: Array
     course: Course
+    ways: tuple[tuple[str, int], ...]
 
     @property
     def share_to_air(self) -> Array:
@@ -59,9 +60,10 @@ class Day:
 def day_of(ground: Ground, settled: SettledJob, patches: tuple[Patch, ...]) -> Day:
     """The course of the day in every case. At least one patch."""
     air = day_air(lasting_of(settled, ground.weather), ground.job, ground.plan)
-    tried = cases(len(WAYS) + 1)
+    ways = _ways(air)
+    tried = cases(len(ways) + 1)
     changes = np.full(len(tried), air.air_changes_h)
-    for n, (standing, fans) in enumerate(WAYS):
+    for n, (standing, fans) in enumerate(ways):
         changes[tried.first_extra + n] = air.changes_if(standing, fans)
     changes[-1] = FREE_CHANGES_H
     floor = ground.job.floor
@@ -69,7 +71,13 @@ def day_of(ground: Ground, settled: SettledJob, patches: tuple[Patch, ...]) -> D
     where = {room.id: n for n, room in enumerate(floor.rooms)}
     laid, fate = laid_of(patches, settled, where, tried, water_m_s=air.water_m_s)
     course = course_of(laid, fate, rooms, tried, air)
-    return Day(ground, settled, patches, air, tried, changes, rooms.volume_m3, course)
+    return Day(ground, settled, patches, air, tried, changes, rooms.volume_m3, course, ways)
+
+
+def _ways(air: DayAir) -> tuple[tuple[str, int], ...]:
+    """The usual ways and the one that was told, the least aired first."""
+    own = (air.house.standing, air.house.fans)
+    return tuple(sorted({*WAYS, own}, key=lambda way: air.changes_if(*way)))
 
 
 def ranged(found: tuple[Array, Array, Array], n: int | None = None) -> Range:

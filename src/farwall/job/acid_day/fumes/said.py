@@ -8,6 +8,7 @@ from farwall.job.acid_day.fumes.noun import Fumes, KeptOut, Range, RoomFumes, Wa
 
 _WAYS = {
     "shut": "shut", "open": "doors and windows open", "open-fans": "open, {fans} blowing out",
+    "shut-fans": "shut, {fans} blowing out",
 }  # fmt: skip
 
 

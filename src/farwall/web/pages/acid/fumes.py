@@ -132,7 +132,7 @@ def _way(one: Way) -> dict[str, Any]:
     return {
         "what": said(f"acid-fumes-way-{one.key}", fans=one.fans)
         if one.fans != 1
-        else said("acid-fumes-way-open-fan"),
+        else said(f"acid-fumes-way-{one.key.removesuffix('s')}"),
         "stands": one.stands,
         "changes": figure(one.air_changes_h),
         "peak": said("acid-fumes-ppm", **_ppm(one.peak_ppm)),

@@ -12,6 +12,8 @@ from farwall.job.acid_day import AcidDay, acid_day
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.in_short import in_short
 from farwall.papers.acid_files import PAPERS
+from farwall.papers.words import names_in
+from farwall.phrasebook import LANGUAGE, speaking
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
@@ -25,7 +27,7 @@ from farwall.web.pages.acid.waste import waste_shown
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.shown import Kept, State
-from farwall.web.pages.told import names_kept
+from farwall.web.pages.told import told_on_page
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -94,15 +96,24 @@ class _Acid:
         told = {} if ground is None or day is None or part not in SHOWN else {
             part: SHOWN[part](ground, day)
         }  # fmt: skip
-        with names_kept(state.shown):
-            return page(
-                "acid_part.html" if part else "acid.html", state=state, house=state.name or state.id,
-                house_id=job, here="way-acid", parts=PARTS, part=part, day=day, told=told,
-                waiting=day is None and not state.no,
-                few={key: lines for key, _, lines in in_short(day)} if day is not None else {},
-                units=ground.job.wishes.units if ground is not None else "us",
-                papers=_papers(job),
-            )  # fmt: skip
+        return page(
+            "acid_part.html" if part else "acid.html", state=state, house=state.name or state.id,
+            house_id=job, here="way-acid", parts=PARTS, part=part, day=day, told=told,
+            waiting=day is None and not state.no, few={} if part else _few(ground, day),
+            units=ground.job.wishes.units if ground is not None else "us", papers=_papers(job),
+        )  # fmt: skip
+
+
+def _few(ground: Ground | None, day: AcidDay | None) -> dict[str, list[tuple[str, bool]]]:
+    """By part its lines in the page's language, and whether each says no."""
+    if ground is None or day is None:
+        return {}
+    names = {*names_in(ground.plan), *(one.name for one in day.strength.sheets)}
+    with speaking(LANGUAGE.get(), names):
+        return {
+            key: [(told_on_page(one.text), one.stop) for one in lines]
+            for key, _, lines in in_short(day)
+        }
 
 
 def _papers(job: str) -> list[tuple[str, str]]:

@@ -87,6 +87,8 @@ WORDS: dict[str, str] = {
     "acid-fumes-way-open": "Doors and windows open",
     "acid-fumes-way-open-fan": "Open, 1 fan blowing out",
     "acid-fumes-way-open-fans": "Open, {fans} fans blowing out",
+    "acid-fumes-way-shut-fan": "Shut, 1 fan blowing out",
+    "acid-fumes-way-shut-fans": "Shut, {fans} fans blowing out",
     "acid-fumes-as-now": "(as it stands)",
     "acid-fumes-ppm": "{likely} ppm ({low} to {high})",
     "acid-fumes-minutes": "{n} min",
@@ -176,7 +178,7 @@ WORDS: dict[str, str] = {
         "respirator."
     ),
     "acid-fumes-tell": (
-        "Better figures come from the strength on the stain's sheet (samples), from how the house "
-        "stands and its fans (survey), and from a reading."
+        "Better figures come from the strength on the stain's sheet, from how the house "
+        "stands and its fans, and from a reading."
     ),
 }

@@ -91,6 +91,8 @@ WORDS: dict[str, str] = {
     "acid-fumes-way-open": "Puertas y ventanas abiertas",
     "acid-fumes-way-open-fan": "Abierta, 1 ventilador hacia afuera",
     "acid-fumes-way-open-fans": "Abierta, {fans} ventiladores hacia afuera",
+    "acid-fumes-way-shut-fan": "Cerrada, 1 ventilador hacia afuera",
+    "acid-fumes-way-shut-fans": "Cerrada, {fans} ventiladores hacia afuera",
     "acid-fumes-as-now": "(como está)",
     "acid-fumes-ppm": "{likely} ppm ({low} a {high})",
     "acid-fumes-minutes": "{n} min",
@@ -183,7 +185,7 @@ WORDS: dict[str, str] = {
         "decide sobre aire y respirador."
     ),
     "acid-fumes-tell": (
-        "Mejores cifras salen de la fuerza en la hoja de la tinta (muestras), de cómo está la casa "
-        "y sus ventiladores (visita), y de una medición."
+        "Mejores cifras salen de la fuerza en la hoja de la tinta, de cómo está la casa "
+        "y sus ventiladores, y de una medición."
     ),
 }
