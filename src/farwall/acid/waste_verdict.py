@@ -84,7 +84,8 @@ def hazards_of(test: WaterTest) -> tuple[str, ...]:
     found = []
     if test.found_ph is not None and corrosive_by_ph(test.found_ph):
         found.append(
-            f"Its pH is {test.found_ph:g}: at or below 2, or at or above 12.5, is hazardous waste, D002."
+            f"Its pH is {test.found_ph:g}: at or below 2, or at or above 12.5, is hazardous "
+            "waste, D002."
         )
     tested = [one for one in (test.chromium_mg_l, test.chromium_vi_mg_l) if one is not None]
     if tested and toxic_by_chromium(max(tested)):
