@@ -23,16 +23,16 @@ def step(*rounds, wanted=TAP, **more):
     ("rounds", "verdict", "code"),
     [
         ([("clean", (7.5,))], "enough", "clean"),
-        ([("coloured", (7.5,))], "scrub", "coloured rag"),
-        ([("grey", (7.5,))], "rinse", "grey rag early"),
-        ([("grey", (7.5,))] * 3, "scrub", "grey rag"),
+        ([("coloured", (7.5,))], "scrub", "coloured-rag"),
+        ([("grey", (7.5,))], "rinse", "grey-rag-early"),
+        ([("grey", (7.5,))] * 3, "scrub", "grey-rag"),
         ([("clean", (6.0,))], "scrub", "acid"),
         ([("clean", (7.5, 6.0))], "scrub", "acid"),
         ([("clean", (6.6,))], "rinse", "low"),
-        ([("clean", ())], "read", "no pH"),
-        ([("", (7.5,))], "read", "no rag"),
-        ([("", ())], "read", "nothing read"),
-        ([], "read", "not rinsed"),
+        ([("clean", ())], "read", "no-pH"),
+        ([("", (7.5,))], "read", "no-rag"),
+        ([("", ())], "read", "nothing-read"),
+        ([], "read", "not-rinsed"),
     ],
 )
 def test_rag_and_ph_decide(rounds, verdict, code):
@@ -54,7 +54,7 @@ def test_high_ph_with_a_clean_rag_is_not_rinsed_for_ever():
 def test_the_unstained_patch_and_the_sealers_sheet_decide_what_high_ph_is(most, borne):
     wanted = Wanted(7.5, unstained_ph=9.5, sealer_most_ph=most)
     found = step(("clean", (9.5,)), wanted=wanted)
-    assert (found.code, found.sealer) == ("new concrete", borne)
+    assert (found.code, found.sealer) == ("new-concrete", borne)
     assert step(("clean", (11.0,)), wanted=wanted).code == "alkaline"
     assert step(("grey", (9.5,)), wanted=wanted).verdict == "rinse"
 
@@ -63,11 +63,11 @@ def test_powder_next_morning_asks_for_another_rinse():
     swiped = (Round(1.2, "clean", (7.5,), powder=True),)
     assert next_step(swiped, wanted=TAP, l_per_m2=1.2).code == "powder"
     swiped = (Round(1.2, "clean", (7.5,), powder=False),)
-    assert next_step(swiped, wanted=TAP, l_per_m2=1.2).code == "dry swipe passed"
+    assert next_step(swiped, wanted=TAP, l_per_m2=1.2).code == "dry-swipe-passed"
 
 
 def test_a_large_room_wants_as_many_readings_as_d4262_says():
-    assert step(("clean", (7.5,)), readings=2).code == "few readings"
+    assert step(("clean", (7.5,)), readings=2).code == "few-readings"
     assert step(("clean", (7.5, 8.0)), readings=2).verdict == "enough"
 
 

@@ -80,13 +80,13 @@ def next_step(
     each rinse to come. readings: how many of pH the room wants after its last rinse [astm-d4262].
     """
     if not room:
-        return Step("read", "not rinsed", _more(room, others, wanted, l_per_m2))
+        return Step("read", "not-rinsed", _more(room, others, wanted, l_per_m2))
     verdict, code = _judged(room, wanted)
-    if code == "new concrete":
+    if code == "new-concrete":
         return Step("new concrete", code, None, _borne(room[-1], wanted))
     if verdict == "enough":
         few = len(room[-1].phs) < readings
-        return Step("read", "few readings") if few else Step(verdict, code)
+        return Step("read", "few-readings") if few else Step(verdict, code)
     if code == "alkaline":
         return Step(verdict, code, _alkaline(room, wanted, l_per_m2))
     scrub = verdict == "scrub"
@@ -99,25 +99,25 @@ def next_step(
 def _judged(room: Sequence[Round], wanted: Wanted) -> tuple[Verdict, str]:
     last, (low, high) = room[-1], wanted.window
     if not last.phs and not last.rag:
-        return "read", "nothing read"
+        return "read", "nothing-read"
     if last.phs and min(last.phs) < SCRUB_PH:
         return "scrub", "acid"
     if last.rag == "coloured":
-        return "scrub", "coloured rag"
+        return "scrub", "coloured-rag"
     if last.rag == "grey":
         late = len(room) >= LEAST_ROUNDS
-        return ("scrub", "grey rag") if late else ("rinse", "grey rag early")
+        return ("scrub", "grey-rag") if late else ("rinse", "grey-rag-early")
     if last.powder:
         return "rinse", "powder"
     if not last.rag:
-        return "read", "no rag"
+        return "read", "no-rag"
     if not last.phs:
-        return "read", "no pH"
+        return "read", "no-pH"
     if min(last.phs) < low:
         return "rinse", "low"
     if max(last.phs) > high:
         return _high(room, wanted)
-    return "enough", "dry swipe passed" if last.powder is False else "clean"
+    return "enough", "dry-swipe-passed" if last.powder is False else "clean"
 
 
 def _high(room: Sequence[Round], wanted: Wanted) -> tuple[Verdict, str]:
@@ -125,7 +125,7 @@ def _high(room: Sequence[Round], wanted: Wanted) -> tuple[Verdict, str]:
     top = max(room[-1].phs)
     if wanted.unstained_ph is not None:
         same = top <= wanted.unstained_ph + ALIKE_PH
-        return ("new concrete", "new concrete") if same else ("rinse", "alkaline")
+        return ("new concrete", "new-concrete") if same else ("rinse", "alkaline")
     before = [max(one.phs) for one in room[:-1] if one.phs]
     falls = not before or before[-1] - top >= ALIKE_PH
     if falls and len(room) < LEAST_ROUNDS + GIVEN_UP:

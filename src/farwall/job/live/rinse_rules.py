@@ -21,43 +21,43 @@ RULE = "rinsed clean"
 """The rule of go or no-go that these words stand for while the log tells of rinses."""
 _WEIGHT, _OTHERS = 71, 60
 _MOST_OTHERS = 2
-_SOURCE = "trade-press, astm-d4262, house-guess"
+_SOURCE = ", ".join(("trade-press", "astm-d4262", "house-guess"))
 
 WHY = {
     "clean": "pH and rag pass.",
-    "dry swipe passed": "pH, rag and dry swipe pass.",
+    "dry-swipe-passed": "pH, rag and dry swipe pass.",
     "acid": "Acid is left: a strip reads {ph}, below 6.5.",
-    "coloured rag": "The rag comes away coloured.",
-    "grey rag": "The rag still comes away grey.",
-    "grey rag early": "The rag comes away grey, as it does after the first rinses.",
+    "coloured-rag": "The rag comes away coloured.",
+    "grey-rag": "The rag still comes away grey.",
+    "grey-rag-early": "The rag comes away grey, as it does after the first rinses.",
     "powder": "Powder came off the dry floor: the pores gave salts back overnight.",
     "low": "pH {ph} is not yet back to {low}.",
     "alkaline": "pH {ph} is above {high}: neutraliser or detergent is still on it.",
     "compare": "pH stays at {ph} while the rag is clean: that may be the slab's own lime.",
-    "new concrete": "pH {ph} is that of the unstained patch: new concrete, no residue.",
-    "few readings": "pH and rag pass as far as they were read: {read} of {readings} strips.",
-    "no rag": "pH alone does not tell of residue.",
-    "no pH": "A clean rag does not tell of acid.",
-    "nothing read": "Nothing was read after this rinse.",
-    "not rinsed": "Not rinsed yet.",
+    "new-concrete": "pH {ph} is that of the unstained patch: new concrete, no residue.",
+    "few-readings": "pH and rag pass as far as they were read: {read} of {readings} strips.",
+    "no-rag": "pH alone does not tell of residue.",
+    "no-pH": "A clean rag does not tell of acid.",
+    "nothing-read": "Nothing was read after this rinse.",
+    "not-rinsed": "Not rinsed yet.",
 }
 DO = {
     "clean": "Next morning, dry: wipe it with a dry dark glove, no powder may come off.",
-    "dry swipe passed": "Let it dry down before sealer.",
+    "dry-swipe-passed": "Let it dry down before sealer.",
     "acid": "Scrub again with neutraliser, not only a rinse.",
-    "coloured rag": "Scrub every ft² again, not only a rinse.",
-    "grey rag": "Scrub every ft² again, not only a rinse.",
-    "grey rag early": "Rinse again with changed water, vacuum it up.",
+    "coloured-rag": "Scrub every ft² again, not only a rinse.",
+    "grey-rag": "Scrub every ft² again, not only a rinse.",
+    "grey-rag-early": "Rinse again with changed water, vacuum it up.",
     "powder": "Rinse again with changed water, vacuum it up.",
     "low": "Rinse again with changed water, vacuum it up.",
     "alkaline": "Rinse again with changed water, vacuum it up.",
     "compare": "Do not rinse on. Rinse a patch that was never stained the same way, read a strip "
     "there and enter it.",
-    "few readings": "Read the strips that are missing, before the floor drains.",
-    "no rag": "Wipe a damp white rag firmly over several ft² and enter it.",
-    "no pH": "Read a strip right now, before the floor drains, and enter it.",
-    "nothing read": "Read a strip and wipe a white rag, and enter both.",
-    "not rinsed": "Neutralise, scrub and rinse.",
+    "few-readings": "Read the strips that are missing, before the floor drains.",
+    "no-rag": "Wipe a damp white rag firmly over several ft² and enter it.",
+    "no-pH": "Read a strip right now, before the floor drains, and enter it.",
+    "nothing-read": "Read a strip and wipe a white rag, and enter both.",
+    "not-rinsed": "Neutralise, scrub and rinse.",
 }
 SEALER = {
     True: "Do not rinse on: the sealer's sheet bears it.",
@@ -106,8 +106,8 @@ def why(rinses: Rinses, room: str, step: Step) -> str:
 
 def do(step: Step) -> str:
     """What to do, and how many more rinses are likely."""
-    told = SEALER[step.sealer] if step.code == "new concrete" else DO[step.code]
-    first = step.code == "not rinsed"
+    told = SEALER[step.sealer] if step.code == "new-concrete" else DO[step.code]
+    first = step.code == "not-rinsed"
     return told if step.more is None else f"{told} {more_said(step.more, first=first)}"
 
 
