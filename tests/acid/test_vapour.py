@@ -77,7 +77,12 @@ def test_the_range_holds_both_ways_with_a_tenth_to_spare(percent, celsius):
         assert found.low_pa <= way * 0.9 * (1 + 1e-12)
         assert found.high_pa >= way * 1.1 * (1 - 1e-12)
     middle = (found.by_activity_pa * found.by_handbook_pa) ** 0.5
-    assert found.likely_pa == pytest.approx(middle, rel=1e-9)
+    ends = sorted((middle, found.by_handbook_pa))
+    assert ends[0] * (1 - 1e-9) <= found.likely_pa <= ends[1] * (1 + 1e-9)
+    if percent <= 6:
+        assert found.likely_pa == pytest.approx(middle, rel=1e-9)
+    if percent >= 12:
+        assert found.likely_pa == pytest.approx(found.by_handbook_pa, rel=1e-9)
 
 
 def test_gibbs_and_duhem_hold_at_every_temperature():
