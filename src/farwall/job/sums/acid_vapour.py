@@ -21,7 +21,7 @@ STRONG = "Above 36.8 % the activities are carried beyond 16 mol/kg, to where the
 def reckon(given: Given) -> Result:
     """Partial pressure, Pa, with low, likely and high; ppm of the air just above it.
 
-    Likely is the middle of two ways, low and high hold both with a tenth to spare.
+    Likely leans on the handbook from 12 % up; low and high hold both ways with a tenth to spare.
     [hamer-wu-1972, parker-1965, zeisberg-1925], constants from memory.
     """
     percent, celsius = given.number("hcl_percent"), given.number("temperature_c")
