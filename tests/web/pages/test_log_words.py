@@ -95,3 +95,11 @@ def test_in_spanish_nothing_of_the_log_stays_english():
         )
     finally:
         LANGUAGE.reset(token)
+
+
+def test_a_clean_rag_is_no_task_of_cleaning_in_spanish():
+    token = LANGUAGE.set("es")
+    try:
+        assert (choice_told("clean", "rag"), choice_told("clean", "task")) == ("limpio", "limpiar")
+    finally:
+        LANGUAGE.reset(token)

@@ -135,7 +135,7 @@ def _choices(one: Carried, there: There) -> tuple[tuple[str, str], ...]:
     if one.kind == "yes":
         return (("yes", said("log-yes")), ("no", said("log-no")))
     if one.kind == "choice":
-        return tuple((each, choice_told(each)) for each in one.choices)
+        return tuple((each, choice_told(each, one.key)) for each in one.choices)
     if one.kind == "entry":
         from farwall.job.story.say import short_id
         from farwall.web.pages.log_words import word_name

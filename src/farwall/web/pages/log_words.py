@@ -55,9 +55,10 @@ def field_told(word: str, one: Carried) -> str:
     return said(own if own in words("en") else f"log-what-{one.key}")
 
 
-def choice_told(choice: str) -> str:
-    """A choice by its name."""
-    return _known(f"log-choice-{choice}", choice)
+def choice_told(choice: str, key: str = "") -> str:
+    """A choice by its name; by that which it has for `key`, where one word means two things."""
+    own = f"log-choice-{key}-{choice}"
+    return said(own) if own in words("en") else _known(f"log-choice-{choice}", choice)
 
 
 def entry_told(one: Happened, names: Names) -> str:
@@ -81,7 +82,7 @@ def _part(names: Names, carried: Carried | None, key: str, value: object) -> str
     elif kind == "room" and isinstance(value, str):
         text = names.rooms.get(value, value)
     elif kind == "choice" and isinstance(value, str):
-        text = choice_told(value)
+        text = choice_told(value, key)
     elif kind == "entry" and isinstance(value, str):
         return f"[{short_id(value)}]"
     elif isinstance(value, list | tuple):

@@ -235,6 +235,7 @@ WORDS = {
     "log-choice-enough": "enough",
     "log-choice-wait": "wait",
     "log-choice-clean": "clean",
+    "log-choice-rag-clean": "clean",
     "log-choice-grey": "grey",
     "log-choice-coloured": "coloured",
     "log-choice-rinse water": "rinse water",

@@ -235,6 +235,7 @@ WORDS = {
     "log-choice-enough": "basta",
     "log-choice-wait": "esperar",
     "log-choice-clean": "limpiar",
+    "log-choice-rag-clean": "limpio",
     "log-choice-grey": "gris",
     "log-choice-coloured": "con color",
     "log-choice-rinse water": "agua de enjuague",
