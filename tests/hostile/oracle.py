@@ -14,6 +14,7 @@ from farwall.floor.faults import faults_of
 from farwall.readers.any_plan import read_bytes
 from farwall.readers.apart import wire
 
+_BESIDE = {"north", "windows", "water"}
 _MACHINE = re.compile(
     r"Traceback|Error\b|Exception\b|<class|object at 0x|NoneType|\bNone\b|File \""
 )
@@ -91,8 +92,9 @@ def _insist_sound(reading: Reading) -> None:
 
 
 def _said(reading: Reading) -> Counter[tuple[str, str]]:
+    """What is told of the file; what sun, air and water are asked for is no word on it."""
     notes = (*reading.mended, *reading.left, *reading.asks)
-    return Counter((note.code, note.what) for note in notes)
+    return Counter((note.code, note.what) for note in notes if note.code not in _BESIDE)
 
 
 def _same(one: Reading, other: Reading) -> bool:

@@ -52,9 +52,9 @@ def _too_much(place: Place, row: Mapping[str, object]) -> Iterator[Mistake]:
 
 def _forbidden(raw: Mapping[str, object]) -> Iterator[Mistake]:
     """Added acid where the sheet names chromate or another oxidiser."""
-    stains = {row.get("id"): row for _, row in _rows(raw, "stains")}
+    stains = {str(row.get("id")): row for _, row in _rows(raw, "stains")}
     for place, coat in _rows(raw, "coats"):
-        acid, stain = coat.get("added_acid_fl_oz_per_gal"), stains.get(coat.get("stain"))
+        acid, stain = coat.get("added_acid_fl_oz_per_gal"), stains.get(str(coat.get("stain")))
         if stain is not None and isinstance(acid, int | float) and acid > 0:
             yield from no_added_acid(
                 place_text(place),
