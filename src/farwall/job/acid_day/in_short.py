@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from farwall.evidence import Rank
 from farwall.job.acid_day.fumes.said import figure, ppm
 from farwall.job.acid_day.noun import AcidDay
 from farwall.units import KG_PER_LB, gal_from_l
@@ -39,9 +40,8 @@ def _strength(day: AcidDay) -> Iterator[Line]:
             yield Line(what)
         else:
             low, high = told.tub_percent.low, told.tub_percent.high
-            yield Line(
-                f"{coat.coat}, {coat.stain_name} {coat.cut}: {low:.2g} to {high:.2g} % acid."
-            )
+            what = f"{coat.coat}, {coat.stain_name}, {coat.cut}"
+            yield Line(f"{what}: {low:.2g} to {high:.2g} % acid, by its sheet ({coat.rank}).")
 
 
 def _fumes(day: AcidDay) -> Iterator[Line]:
@@ -51,7 +51,7 @@ def _fumes(day: AcidDay) -> Iterator[Line]:
         return
     worst = max(part.rooms, key=lambda one: one.peak_ppm.high)
     where = f"House {part.standing}: {worst.name}"
-    yield Line(f"{where} {ppm(worst.peak_ppm)} at its worst, a wide guess.")
+    yield Line(f"{where} {ppm(worst.peak_ppm)} at its worst ({part.rank}, and a wide one).")
     idlh = [one.ppm for one in part.limits if one.kind == "at once" and one.ppm is not None]
     if idlh and worst.peak_ppm.high > min(idlh):
         what = (
@@ -60,8 +60,12 @@ def _fumes(day: AcidDay) -> Iterator[Line]:
         )
         yield Line(what, stop=True)
     if part.needed is not None:
-        cfm, m3_h = part.needed.flow_cfm.likely, part.needed.flow_m3_h.likely
-        yield Line(f"Air to hold 2 ppm: about {figure(cfm)} cfm ({figure(m3_h)} m³/h).")
+        cfm, m3_h = part.needed.flow_cfm, part.needed.flow_m3_h
+        ends = f"{figure(cfm.low)} to {figure(cfm.high)}"
+        yield Line(
+            f"Air to hold 2 ppm: about {figure(cfm.likely)} cfm, {ends} "
+            f"({figure(m3_h.likely)} m³/h; {part.rank})."
+        )
 
 
 def _pours(day: AcidDay) -> Iterator[Line]:
@@ -82,10 +86,11 @@ def _people(day: AcidDay) -> Iterator[Line]:
 
 def _neutralising(day: AcidDay) -> Iterator[Line]:
     for one in day.neutralising.stains:
+        told = "by its sheet" if one.rank == Rank.MEASURED else one.rank
         low, high = (kg / KG_PER_LB / gal_from_l(1.0) for kg in (one.kg_l_low, one.kg_l_high))
         what = (
             f"{one.name} spilled: {low:.1f} to {high:.1f} lb of {day.neutralising.base} a gallon "
-            f"({one.kg_l_low:.2f} to {one.kg_l_high:.2f} kg/L)."
+            f"({one.kg_l_low:.2f} to {one.kg_l_high:.2f} kg/L; {told})."
         )
         yield Line(what)
 
@@ -94,14 +99,18 @@ def _washing(day: AcidDay) -> Iterator[Line]:
     part = day.washing
     if part.drums is None or part.all_l.likely is None:
         return
-    gal = gal_from_l(part.all_l.likely)
+    water, hours, drums = part.all_l, part.hours, part.drums
+    if None in {water.low, water.likely, water.high, hours.low, hours.likely, hours.high}:
+        return
     hands = f"{part.people} {'person' if part.people == 1 else 'people'}"
-    what = (
-        f"About {part.hours.likely:.0f} h ({part.hours.low:.0f} to {part.hours.high:.0f}) with "
-        f"{hands}, {gal:.0f} gal of water ({part.all_l.likely:.0f} L), "
-        f"{part.drums.full + part.drums.spares} drums."
+    yield Line(
+        f"About {hours.likely:.0f} h ({hours.low:.0f} to {hours.high:.0f}) with {hands} (guess)."
     )
-    yield Line(what)
+    gal = [gal_from_l(one or 0.0) for one in (water.low, water.likely, water.high)]
+    yield Line(
+        f"About {gal[1]:.0f} gal of water, {gal[0]:.0f} to {gal[2]:.0f} ({water.likely:.0f} L; "
+        f"guess): {drums.full + drums.spares} drums, the spare among them."
+    )
 
 
 def _waste(day: AcidDay) -> Iterator[Line]:

@@ -8,11 +8,17 @@ from farwall.web.pages.acid.page import PARTS
 SPANISH = {"accept-language": "es"}
 
 
+FACTS = {
+    "stains": [{"id": "sand", "name": "wet sand", "hcl_percent_low": 5, "hcl_percent_high": 10}],
+    "coats": [{"id": "one", "stain": "sand", "cut": "1:1"}],
+}
+
+
 @pytest.fixture
 def office(tmp_path):
     found = Office(tmp_path)
     found.enter()
-    found.put(two_rooms(), name="Two")
+    found.put(two_rooms(**FACTS), name="Two")
     yield found
     found.close()
 
@@ -34,6 +40,18 @@ def test_the_short_page_is_whole_in_spanish(office):
     text = office.get("/houses/two/acid", headers=SPANISH).text
     assert 'lang="en"' not in text
     assert "peligro inmediato" in text
+    assert "one, wet sand, 1:1: de" in text
+    assert "wet sand derramado" in text
+
+
+def test_every_figure_of_the_short_page_shows_its_rank(office):
+    office.get("/houses/two")
+    text = office.get("/houses/two/acid").text
+    units = ("cfm", "gal of", "% acid")
+    lines = [one for one in text.split("<p>")[1:] if any(unit in one for unit in units)]
+    ranks = ("guess", "by its sheet", "from memory", "common practice", "published", "measured here")
+    assert len(lines) == 3
+    assert all(any(rank in one for rank in ranks) for one in lines)
 
 
 def test_what_is_no_part_is_no_page(office):

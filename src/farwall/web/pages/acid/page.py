@@ -57,7 +57,7 @@ def acid(door: Door, held: Live, sessions: Sessions) -> APIRouter:
 
 
 class _Acid:
-    """The page; what was reckoned once for a plan is kept."""
+    """The page, reckoned when it is asked for from the plan that is kept."""
 
     def __init__(self, door: Door, held: Live) -> None:
         self.held = held
