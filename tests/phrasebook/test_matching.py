@@ -112,3 +112,10 @@ def numbers(text):
 def test_any_text_is_answered(text):
     found = in_spanish(text)
     assert found is None or numbers(found) == numbers(text)
+
+
+def test_two_quantities_side_by_side_are_told_apart():
+    english = "Air 20.0 min, slab 10.0 min 30.0 min after the first stroke: the air deceives, the "
+    spanish = in_spanish(f"{english}slab decides.", ROOMS)
+    assert spanish is not None
+    assert spanish.index("10.0 min") != spanish.index("30.0 min")

@@ -206,11 +206,15 @@ def _book() -> Book:
 
 
 def _pattern(english: str, spanish: str) -> Pattern:
-    regex, places, literals = "", [], []
-    at = 0
+    places: list[str] = []
+    literals: list[str] = []
+    regex, at = "", 0
     for place in PLACE.finditer(english):
         literals.append(english[at : place.start()])
-        regex += re.escape(literals[-1]) + _REGEX[place[1]]
+        own = _REGEX[place[1]]
+        if place[1] == "#" and literals[-1] == " " and places and places[-1][0] == "#":
+            own = f"(?=\\d){own}"  # of two quantities side by side, the second has a figure too
+        regex += re.escape(literals[-1]) + own
         places.append((place[1] or " ") + place[2])
         at = place.end()
     literals.append(english[at:])

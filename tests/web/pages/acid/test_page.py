@@ -49,7 +49,14 @@ def test_every_figure_of_the_short_page_shows_its_rank(office):
     text = office.get("/houses/two/acid").text
     units = ("cfm", "gal of", "% acid")
     lines = [one for one in text.split("<p>")[1:] if any(unit in one for unit in units)]
-    ranks = ("guess", "by its sheet", "from memory", "common practice", "published", "measured here")
+    ranks = (
+        "guess",
+        "by its sheet",
+        "from memory",
+        "common practice",
+        "published",
+        "measured here",
+    )
     assert len(lines) == 3
     assert all(any(rank in one for rank in ranks) for one in lines)
 
