@@ -7,6 +7,7 @@ import json
 import sys
 from pathlib import Path
 
+from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Kept
 
@@ -15,14 +16,7 @@ _DONE = 0
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall acid` takes."""
-    parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
-    parser.add_argument("--out", metavar="DIR", type=Path, help="where to write")
-    parser.add_argument(
-        "--weather",
-        metavar="FILE",
-        type=Path,
-        help="hourly weather: an EPW file, or a forecast as CSV or JSON",
-    )
+    job_out_weather(parser)
     parser.add_argument(
         "--log", metavar="DIR", type=Path, help="where its log.jsonl lies, for the waste water"
     )
@@ -52,11 +46,7 @@ def run(options: argparse.Namespace) -> int:
         known = ", ".join(WHOLE)
         raise Refused(Mistake("--part", f"there is no part {unknown[0]}.", f"There are {known}."))
     job = read_job(options.job)
-    weather = None
-    if options.weather is not None:
-        from farwall.readers.any_weather import read_weather
-
-        weather = read_weather(options.weather)
+    weather = weather_of(options.weather)
     plan = plan_job(job, weather=weather, beside=forked)
     kept = _kept(options.log)
     ground = Ground(job, plan, weather, story=story(plan, kept) if kept else None, kept=kept)

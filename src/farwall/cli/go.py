@@ -33,16 +33,13 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Print verdict and reasons by weight; 0 go (also with work first), 1 no or not yet."""
+    from farwall.cli.weather_file import weather_of
     from farwall.job.go import go_or_no_go
     from farwall.job.sealing import sealing_of
     from farwall.readers.job_json import read_job
 
     job = read_job(options.job)
-    weather = None
-    if options.weather is not None:
-        from farwall.readers.any_weather import read_weather
-
-        weather = read_weather(options.weather)
+    weather = weather_of(options.weather)
     go = go_or_no_go(job)
     sealing = sealing_of(job, weather, starts_at=_STAND_IN)
     if options.out is not None:

@@ -13,10 +13,10 @@ from typing import TYPE_CHECKING
 
 from farwall.cli.log_asked import USAGE, Asked, asked_of, options_of, parsed, what_it_carries
 from farwall.cli.log_time import is_on, moment_of
+from farwall.cli.weather_file import weather_of
 from farwall.errors import Mistake, Refused, Unanswerable
 
 if TYPE_CHECKING:
-    from farwall.air.weather import Forecast, WeatherFile
     from farwall.cli.log_place import Place
     from farwall.facts.log import Entry, Kept
     from farwall.job.live import Again, Now
@@ -160,7 +160,7 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
 
     told = story(place.plan, log.kept)
     at_min = _minute(place, log, asked, told)
-    weather = _weather(options.weather)
+    weather = weather_of(options.weather)
     found = now(place.job, place.plan, told, at_min=at_min, weather=weather, lessons=place.lessons)
     holds = again(place.plan, told, at_min=at_min)
     if options.replan:
@@ -246,11 +246,3 @@ def _replanned(
     no_mix = plan.more_mix is not None and plan.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(one.verdict == "cannot" for one in plan.fields)
     return _NO if bad else _DONE
-
-
-def _weather(path: Path | None) -> WeatherFile | Forecast | None:
-    if path is None:
-        return None
-    from farwall.readers.any_weather import read_weather
-
-    return read_weather(path)

@@ -11,6 +11,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
+from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
@@ -36,14 +37,7 @@ class _Made:
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall plan` takes."""
-    parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
-    parser.add_argument("--out", metavar="DIR", type=Path, help="where to write")
-    parser.add_argument(
-        "--weather",
-        metavar="FILE",
-        type=Path,
-        help="hourly weather: an EPW file, or a forecast as CSV or JSON",
-    )
+    job_out_weather(parser)
     parser.add_argument(
         "--van", metavar="FILE", type=Path, help="what is in the van: sprayer, spare, what to buy"
     )
@@ -182,12 +176,9 @@ def _explained(
 
 
 def _weather(path: Path | None) -> WeatherFile | Forecast | None:
-    if path is None:
-        return None
-    from farwall.readers.any_weather import read_weather
-
-    weather = read_weather(path)
-    _say_age(weather)
+    weather = weather_of(path)
+    if weather is not None:
+        _say_age(weather)
     return weather
 
 

@@ -6,8 +6,8 @@ import argparse
 import json
 from datetime import datetime
 from functools import partial
-from pathlib import Path
 
+from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 
 _DONE, _NO = 0, 1
@@ -15,14 +15,7 @@ _DONE, _NO = 0, 1
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall seal` takes."""
-    parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
-    parser.add_argument("--out", metavar="DIR", type=Path, help="where to write")
-    parser.add_argument(
-        "--weather",
-        metavar="FILE",
-        type=Path,
-        help="hourly weather: an EPW file, or a forecast as CSV or JSON",
-    )
+    job_out_weather(parser)
     parser.add_argument(
         "--from",
         dest="from_at",
@@ -45,11 +38,7 @@ def run(options: argparse.Namespace) -> int:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
     from_at = None if options.from_at is None else _moment(options.from_at)
     job = read_job(options.job)
-    weather = None
-    if options.weather is not None:
-        from farwall.readers.any_weather import read_weather
-
-        weather = read_weather(options.weather)
+    weather = weather_of(options.weather)
     day = seal_day(job, weather=weather, from_at=from_at, beside=forked)
     document = seal_document(day.plan, day.sealing)
     checked = forked(partial(_faults, document))
