@@ -10,9 +10,9 @@ from tests.web.pages.office import Office, faults_of_html, two_rooms_planned
 
 from farwall.cli.main import main
 from farwall.floor.geojson import BESIDE
+from farwall.papers.office.bundles import BY_FILE
 from farwall.readers.any_plan import read_bytes
 from farwall.readers.job_json import job_from
-from farwall.papers.office.bundles import BY_FILE
 from farwall.web.pages.house_papers import ACID, DAYS, OPEN, SLAB
 from farwall.web.words import words
 
