@@ -51,7 +51,7 @@ WORDS = {
     "van-thing-jamb-wrap": "rollos de plástico adherente",
     "van-thing-dams": "toallas para diques en puertas exteriores",
     "van-thing-spill-kit": "equipos para derrames",
-    "van-thing-finish": "acabado para piso",
+    "van-thing-finish": "acabado de piso",
     "van-thing-paper": "papel para enmascarar",
     "van-thing-plugs": "tapones",
     "van-thing-sprayer": "rociadoras",
