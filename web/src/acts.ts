@@ -14,6 +14,7 @@ import { photosOf } from "./send.ts";
 import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as unsent } from "./state.ts";
 import { change, enter, NO_JOB, photo, WISHES, type Wishes } from "./store.ts";
 import { opened, sync } from "./sync.ts";
+import { washKeys } from "./washing.ts";
 
 /** Whom the book takes for the one who sprays, where nobody gave a name. */
 const SPRAYER = "sprayer";
@@ -25,11 +26,12 @@ export function headsetCalls(main: () => void): void {
   headset = main;
 }
 
-async function log(word: string, about: Entry["about"], at = Date.now(), taken: Photo | null = null): Promise<void> {
+/** Keep an entry; then the run is shown, or while washing the page named. */
+async function log(word: string, about: Entry["about"], at = Date.now(), taken: Photo | null = null, then = "run"): Promise<void> {
   now.memory = await enter({ job, word, about, at, who: now.wishes.who }, taken);
   now.lastTap = Date.now();
   callAnew();
-  show("run");
+  show(then);
   void sync();
 }
 
@@ -49,16 +51,18 @@ export async function act(told: string): Promise<void> {
   if (logs && (using() || ["go", "hurt", "near"].includes(word))) await logs(arg, using()!);
 }
 
-const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = {
+const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(log),
   go: (arg) => {
     if (arg === "tank") now.reading = { tank: null, tub: null };
     if (arg === "note") now.trouble = "";
     show(arg);
+    if (arg === "wash") void sync();
   },
   main: (_, s) => now.view === "run" && now.day?.band ? bandDone(s, now.day.band) : undefined,
   undo: () => {
     const last = lastOwn();
-    return last ? log("struck", { entry: last.id }) : undefined;
+    const here = now.view.startsWith("wash") ? now.view : "run";
+    return last ? log("struck", { entry: last.id }, Date.now(), null, here) : undefined;
   },
   filled: () => {
     const then = now.day?.fills[0]?.tank;

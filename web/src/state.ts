@@ -1,6 +1,8 @@
 /** What the page knows between two taps, and what can be told from it. */
 import { inOrder, struck, type Happened } from "./pure/story.ts";
 import type { Day } from "./pure/day.ts";
+import type { Picked } from "./pages/washing.ts";
+import type { Step } from "./pure/rinsing.ts";
 import type { Entry } from "./pure/entry.ts";
 import type { Reading } from "./pure/reading.ts";
 import type { Units } from "./pure/say.ts";
@@ -29,6 +31,10 @@ export const now = {
   view: "run",
   pickedAt: 0,
   reading: { tank: null, tub: null } as Reading,
+  /** The room whose washing is in hand, and what is picked for its next entry. */
+  wash: { room: "", what: "rinse", ph: null, rag: "" } as Picked,
+  /** What the book said of washing, and when. */
+  washed: null as { rooms: Record<string, Step>; at: number } | null,
   day: null as Day | null,
   due: null as number | null,
 };
@@ -58,10 +64,22 @@ export const minute = (s: Sheet, at = Date.now()) => (at - off() * 1000 - Date.p
 
 /** What the book said, where it has answered since the last tap. */
 export function fresh(): NowAnswer["now"] | null {
-  const { answer, lastTap } = now;
-  const good = answer !== null && Date.now() - answer.at < FRESH_MS && answer.at > lastTap && !waiting().length;
-  return good ? answer.told.now : null;
+  return isFresh(now.answer) ? now.answer!.told.now : null;
 }
+
+/** The same of what each room asks for. */
+export function freshWashing(): Record<string, Step> | null {
+  return isFresh(now.washed) && Object.keys(now.washed!.rooms).length ? now.washed!.rooms : null;
+}
+
+const isFresh = (told: { at: number } | null) =>
+  told !== null && Date.now() - told.at < FRESH_MS && told.at > now.lastTap && !waiting().length;
+
+const WASHING = ["neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped"];
+
+/** Whether the book is to be asked about washing. */
+export const washes = (s: Sheet) => Boolean(s.washing)
+  && (now.view.startsWith("wash") || happened(s).some(({ entry }) => WASHING.includes(entry.word)));
 
 export const happened = (s: Sheet): Happened[] =>
   inOrder(s.starts_at, own(), now.mine.others, now.memory.offs);

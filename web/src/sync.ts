@@ -1,17 +1,19 @@
 /** All that is asked of the book, one round at a time. */
 import { draw, redraw } from "./draw.ts";
 import { w } from "./pure/words.ts";
-import { fetchNow, fetchOthers, fetchRest, fetchSheet, NoAnswer, offer } from "./send.ts";
-import { alone, job, now, speakAsWished, status, using } from "./state.ts";
+import { fetchNow, fetchOthers, fetchRest, fetchSheet, fetchWashing, NoAnswer, offer } from "./send.ts";
+import { alone, freshWashing, job, now, speakAsWished, status, using, washes } from "./state.ts";
 import { change, NO_JOB, read } from "./store.ts";
 
+/** Pages that are drawn anew when something is heard. */
+const LIVE = ["run", "helper", "book", "phone", "wash", "washroom"];
 const SHEET_EVERY_MS = 300_000;
 let sheetAt = 0;
 let sending = false;
 /** Up to which place of the log this page has had the rest of the day laid anew. */
 let askedUpto = -1;
 
-const seen = () => [status(), now.answer?.told.place, now.mine.pulled, now.mine.rest?.upto, using()?.inputs_hash].join();
+const seen = () => [status(), now.answer?.told.place, JSON.stringify(freshWashing()), now.mine.pulled, now.mine.rest?.upto, using()?.inputs_hash].join();
 
 export async function sync(): Promise<void> {
   if (alone || sending || !now.mine.key) return;
@@ -28,7 +30,7 @@ export async function sync(): Promise<void> {
   } finally {
     sending = false;
     now.memory = await read("memory", now.memory);
-    const shown = ["run", "helper", "book", "phone"].includes(now.view);
+    const shown = LIVE.includes(now.view);
     if (!using() || (shown && (before !== seen() || now.view === "run"))) redraw();
   }
 }
@@ -53,6 +55,7 @@ async function rounds(key: string): Promise<void> {
   const told = await fetchNow(job, key);
   now.answer = { told, at: asked };
   now.mine = await read(`job ${job}`, now.mine);
+  if (washes(using()!)) now.washed = { rooms: await fetchWashing(job, key), at: asked };
   const newer = told.rest_upto !== null && told.rest_upto > (now.mine.rest?.upto ?? -1);
   const due = told.again.word === "again" && told.place > askedUpto && (told.rest_upto ?? -1) < told.place;
   if (!newer && !due) return;

@@ -110,6 +110,7 @@ OPERATIONS: dict[str, Answered] = {
     "GET /api/jobs/{job}/rest": Answered(ANY, no=_OF_PLAN),
     "GET /api/jobs/{job}/sheet": Answered(ANY, no=_OF_PLAN),
     "GET /api/jobs/{job}/sheet/rest": Answered(ANY, no=_OF_PLAN),
+    "GET /api/jobs/{job}/washing": Answered(thing(place=COUNT, rooms=ANY), no=_OF_PLAN),
     "POST /api/jobs/{job}/log": Answered(thing(id=TEXT, **_NOW), ENTRY, no=_SENT_OF_JOB),
     "PUT /api/jobs/{job}/facts": Answered(thing(id=TEXT, version=COUNT), FACTS, no=_SENT),
     "POST /api/entries": Answered(

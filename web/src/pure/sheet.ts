@@ -1,4 +1,6 @@
 /** What the phone carries of a plan: see `web/slab/sheet.py`. Minutes count from `starts_at`. */
+import type { Washing } from "./rinsing.ts";
+
 export interface Sheet {
   version: number;
   id: string;
@@ -21,6 +23,8 @@ export interface Sheet {
   shapes: number[][];
   walls: Record<string, number[]>;
   doors: { rooms: string[]; line: number[] }[];
+  /** The wash day; an older plan carries none. */
+  washing?: Washing;
 }
 
 export interface Field {

@@ -26,6 +26,7 @@ from farwall.web.people.who import Who, who_asks
 from farwall.web.session import Sessions
 from farwall.web.slab.one_file import one_file
 from farwall.web.slab.sheet import sheet_of
+from farwall.web.slab.washing import washing_of
 from farwall.web.words import said
 
 AUTHORITY_PATH = "/authority.crt"
@@ -98,7 +99,8 @@ class _Ways:
             found.plan, job_name=found.plan.job or job, units=wishes.units, notes=wishes.notes,
             language=wishes.language,
         )  # fmt: skip
-        content = one_file(sheet_of(document, job, wishes=wishes), pages)
+        washing = washing_of(found.job, found.plan)
+        content = one_file(sheet_of(document, job, wishes=wishes, washing=washing), pages)
         headers = {
             "content-disposition": 'attachment; filename="slab.html"',
             "cache-control": "private, no-store",

@@ -88,6 +88,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /api/jobs": LOOK, "GET /api/jobs/{job}": LOOK, "GET /api/jobs/{job}/entries": LOOK,
     "GET /api/jobs/{job}/now": LOOK, "GET /api/jobs/{job}/plan": LOOK,
     "GET /api/jobs/{job}/rest": LOOK, "GET /api/jobs/{job}/sheet": LOOK,
+    "GET /api/jobs/{job}/washing": LOOK,
     "GET /api/files/{sha}": LOOK, "POST /api/have": LOOK,
     "POST /api/entries": TAP, "POST /api/jobs/{job}/log": TAP, "PUT /api/files/{sha}": TAP,
     "PUT /api/jobs/{job}/facts": CHANGE,

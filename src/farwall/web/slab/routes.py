@@ -10,6 +10,7 @@ import asyncio
 import hashlib
 from functools import cache
 from importlib.resources import files
+from typing import Any
 
 from fastapi import APIRouter, Depends, Request
 from fastapi.responses import JSONResponse, Response
@@ -20,6 +21,9 @@ from farwall.web.slab.laid_anew import rest_for
 from farwall.web.slab.one_file import early_script, script_hash
 from farwall.web.slab.packed import packed, packed_json
 from farwall.web.slab.sheet import sheet_of
+from farwall.web.slab.washing import steps_of, washing_of
+
+Json = dict[str, Any]
 
 KINDS = {
     "index.html": "text/html; charset=utf-8",
@@ -80,7 +84,9 @@ def slab(door: Door, held: Live) -> APIRouter:
         await held.plan_soon(job)
         found = await asyncio.to_thread(held.jobs.planned, job)
         document = await asyncio.to_thread(door.book.document, "plan", job)
-        return packed_json(request, sheet_of(document or {}, job, wishes=found.job.wishes))
+        washing = await asyncio.to_thread(washing_of, found.job, found.plan)
+        told = sheet_of(document or {}, job, wishes=found.job.wishes, washing=washing)
+        return packed_json(request, told)
 
     @guarded.get("/api/jobs/{job}/sheet/rest")
     async def rest(job: str, request: Request) -> Response:
@@ -92,8 +98,23 @@ def slab(door: Door, held: Live) -> APIRouter:
             held.replanning.tapped(job)
         return packed_json(request, told.for_phone)
 
+    @guarded.get("/api/jobs/{job}/washing")
+    async def washing(job: str) -> Json:
+        """What each room asks for after its rinses so far, by all that the book knows."""
+        await held.plan_soon(job)
+        return await asyncio.to_thread(_steps, door, held, job)
+
     router.include_router(guarded)
     return router
+
+
+def _steps(door: Door, held: Live, job: str) -> Json:
+    """`place` of the log that is known, `rooms` with what each asks for."""
+    from farwall.job.story import story
+
+    found, kept = held.jobs.planned(job), door.book.entries(job)
+    place = max((one.place for one in kept), default=0)
+    return {"place": place, "rooms": steps_of(found.job, found.plan, story(found.plan, kept))}
 
 
 def _answer(name: str, request: Request) -> Response:
