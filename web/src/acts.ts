@@ -4,6 +4,7 @@ import { callAnew, draw, show } from "./draw.ts";
 import { save } from "./hands.ts";
 import { headsetKeys } from "./headset.ts";
 import { mixing } from "./mixing.ts";
+import { NO_QUESTION } from "./pages/pouring.ts";
 import { reasons } from "./pages/logging.ts";
 import { smaller, type Photo } from "./photo.ts";
 import type { Entry } from "./pure/entry.ts";
@@ -13,6 +14,7 @@ import { w } from "./pure/words.ts";
 import { photosOf } from "./send.ts";
 import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as unsent } from "./state.ts";
 import { change, enter, NO_JOB, photo, WISHES, type Wishes } from "./store.ts";
+import { POUR_KEYS } from "./pouring.ts";
 import { opened, sync } from "./sync.ts";
 import { washKeys } from "./washing.ts";
 
@@ -51,12 +53,13 @@ export async function act(told: string): Promise<void> {
   if (logs && (using() || ["go", "hurt", "near"].includes(word))) await logs(arg, using()!);
 }
 
-const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(log),
+const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(log), ...POUR_KEYS,
   go: (arg) => {
     if (arg === "tank") now.reading = { tank: null, tub: null };
     if (arg === "note") now.trouble = "";
+    if (arg === "pour" && !now.view.startsWith("pour")) now.pour = NO_QUESTION;
     show(arg);
-    if (arg === "wash") void sync();
+    if (arg === "wash" || arg === "pour") void sync();
   },
   main: (_, s) => now.view === "run" && now.day?.band ? bandDone(s, now.day.band) : undefined,
   undo: () => {

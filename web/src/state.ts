@@ -1,6 +1,7 @@
 /** What the page knows between two taps, and what can be told from it. */
 import { inOrder, struck, type Happened } from "./pure/story.ts";
 import type { Day } from "./pure/day.ts";
+import { NO_QUESTION, type Asked, type Table } from "./pages/pouring.ts";
 import type { Picked } from "./pages/washing.ts";
 import type { Step } from "./pure/rinsing.ts";
 import type { Entry } from "./pure/entry.ts";
@@ -35,6 +36,8 @@ export const now = {
   wash: { room: "", what: "rinse", ph: null, rag: "" } as Picked,
   /** What the book said of washing, and when. */
   washed: null as { rooms: Record<string, Step>; at: number } | null,
+  /** The question to the gate in hand. */
+  pour: NO_QUESTION as Asked,
   day: null as Day | null,
   due: null as number | null,
 };
@@ -43,6 +46,13 @@ export const now = {
 export function using(): Sheet | null {
   const rest = now.mine.rest?.sheet;
   return rest && now.sheet && rest.inputs_hash === now.sheet.inputs_hash ? rest : now.sheet;
+}
+
+/** The table of the gate: fetched apart, or in the one file, where nobody knows how old it is. */
+export function pourTable(): Table | null {
+  const { pours } = now.mine;
+  if (pours) return { pours: pours.table, age: Date.now() - pours.at, at: minute(now.sheet!, pours.at) };
+  return given?.pours ? { pours: given.pours, age: null, at: null } : null;
 }
 
 export const units = (): Units => now.wishes.units || now.sheet?.units || "us";

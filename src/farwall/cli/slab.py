@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from farwall.papers.wall_clock import Units
-from farwall.phrasebook import LANGUAGES, Language
+from farwall.phrasebook import LANGUAGES, Language, speaking
 
 if TYPE_CHECKING:
     from farwall.facts.job import Job
@@ -43,6 +43,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.papers.run_sheet.pages import run_sheet_pages
     from farwall.readers.plan_json import plan_to_dict, read_plan
     from farwall.web.slab.one_file import one_file
+    from farwall.web.slab.pours import pours_of
     from farwall.web.slab.sheet import sheet_of
     from farwall.web.slab.washing import washing_of
 
@@ -59,6 +60,9 @@ def run(options: argparse.Namespace) -> int:
         )  # fmt: skip
     washing = washing_of(_job(beside, plan), plan)
     sheet = sheet_of(plan_to_dict(plan), job[:80], wishes=wishes, washing=washing)
+    if beside:
+        with speaking(wishes.language):
+            sheet["pours"] = pours_of(_job(beside, plan))
     content = one_file(sheet, pages)
     write_folder(options.out.resolve().parent, {options.out.name: content})
     print(f"{options.out}: {len(content) / 1000:.0f} KB. Open it on the phone before the day.")

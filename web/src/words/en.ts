@@ -1,8 +1,9 @@
+import { POUR_EN } from "./pour_en.ts";
 import { WASH_EN } from "./wash_en.ts";
 
 /** The phone's words in English; `{name}` is a place for a value. */
 export const EN = {
-  ...WASH_EN,
+  ...WASH_EN, ...POUR_EN,
   // keys on every page
   back: "Back", eyesKey: "Eyes, spills", enter: "Enter", undo: "Undo",
   // the run

@@ -1,9 +1,10 @@
 /** The phone's words in Spanish, as they are spoken on building sites. */
 import type { Words } from "./en.ts";
+import { POUR_ES } from "./pour_es.ts";
 import { WASH_ES } from "./wash_es.ts";
 
 export const ES: Words = {
-  ...WASH_ES,
+  ...WASH_ES, ...POUR_ES,
   back: "Atrás", eyesKey: "Ojos, derrames", enter: "Anotar", undo: "Deshacer",
   helper: "Ayudante", tankFilled: "Tanque lleno", tankTub: "Tanque, tina", drip: "Goteo",
   sheenGone: "Sin brillo", stillDamp: "Aún húmedo", dry: "Seco", stoppedKey: "Parado",
