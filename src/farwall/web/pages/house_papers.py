@@ -179,7 +179,7 @@ class _Papers:
             return seal_sheet_pdf(day.plan, day.sealing, units=wishes.units, notes=wishes.notes)
 
     def _acid(self, name: str, state: State) -> bytes:
-        from farwall.job.acid_day import acid_day
+        from farwall.job.acid_day.day import acid_day
         from farwall.job.acid_day.ground import Ground
 
         shown = _planned(state)

@@ -13,8 +13,8 @@ from farwall.errors import Refused
 from farwall.evidence import rank_words
 from farwall.facts.defaults import stains_and_coats
 from farwall.facts.job import Job
-from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.pours import Pours
 from farwall.job.pouring.asked import KINDS, things_of
 from farwall.job.pouring.listed import materials_of
