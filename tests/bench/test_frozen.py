@@ -21,12 +21,13 @@ WHY = "a frozen floor has changed: its figures can no longer be laid beside thos
 
 
 LATER = {
-    "": "choices discharge emergency materials morning place readiness sealer seen site washing "
-    "watch workers",
+    "": "builder choices customer discharge emergency firm materials morning place readiness "
+    "revision sealer seen site supplies washing watch workers",
+    "prices": "call_backs offers rates taxes terms",
     "survey": "acid_before bare_sand_percent burnished colour_wanted covering cracks_accepted "
     "efflorescence film ground_frozen hidden mix moisture patched patches pours sample_scrub "
     "sample_signed sheet_slab_age_days slab_ph slab_thickness_m tile_kg_m2_h trades waste",
-    "wishes": "bands bands_in language",
+    "wishes": "bands bands_in language paper",
 }
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""
 LATER_OF_STAINS = {"oxidiser": None, "contents": [], "sheet_read": "", "washed_off_percent": None}

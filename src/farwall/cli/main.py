@@ -36,6 +36,8 @@ COMMANDS = {
     "picture": "draw a plan: the floor, each field, and the floor at any moment",
     "export": "a floor for other programs: GeoJSON, DXF, SVG, in layers; read back without loss",
     "learn": "what closed jobs teach: coverage, pace, waits, hours; which job moved what",
+    "price": "what to buy, hours, cost with its range, what to ask for the job",
+    "papers": "every paper of a job as PDF: before the pour, quote, day, hand-over",
     "van": "what is in the van: a sound sprayer and a spare, what to buy, what a job used up",
     "sync": "send what was logged without signal to the book, fetch what others logged",
     "serve": "the job book for phones and screens, over HTTP",

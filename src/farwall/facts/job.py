@@ -15,7 +15,9 @@ from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 from farwall.facts.checks import Morning, Readiness, Watch
 from farwall.facts.contents import CHROMATES, OXIDISERS, Content, names_one
 from farwall.facts.discharge import Discharge
+from farwall.facts.firm import Firm, Party
 from farwall.facts.materials import Material
+from farwall.facts.prices import CallBacks, Offer, Rates, Tax, Terms
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import (
     Acidity,
@@ -29,6 +31,7 @@ from farwall.facts.slab import (
     Patch,
     Waste,
 )
+from farwall.facts.supplies import Supplies
 from farwall.facts.washing import Washing
 from farwall.facts.workers import Emergency, Worker
 from farwall.floor.nouns import Exit, Floor
@@ -246,10 +249,15 @@ class Container:
 
 @dataclass(frozen=True)
 class Prices:
-    """What stain costs here. Amounts as text, so that no cent is lost in a float."""
+    """What stain and work cost here, and the terms. Amounts as text: no cent is lost in a float."""
 
     currency: str = "USD"
     containers: tuple[Container, ...] = ()
+    rates: Rates = field(default_factory=Rates)
+    call_backs: CallBacks = field(default_factory=CallBacks)
+    terms: Terms = field(default_factory=Terms)
+    taxes: tuple[Tax, ...] = ()
+    offers: tuple[Offer, ...] = ()
 
 
 ChoiceName = Literal["best", "plain"]
@@ -261,7 +269,7 @@ class Wishes:
     """What the user asks for: certainty of not running dry, order, bands, notes for the sheet.
 
     `bands` is for all fields, `bands_in` for single ones, by field id or room id. `language` is
-    that of the papers.
+    that of the papers, `paper` their size; none: Letter with feet, A4 with metres.
     """
 
     certainty_percent: Annotated[float, Ge(50), Le(99.99)] | None = None
@@ -272,6 +280,7 @@ class Wishes:
     bands: ChoiceName = "best"
     bands_in: dict[str, ChoiceName] = field(default_factory=dict)
     language: Literal["en", "es"] = "en"
+    paper: Literal["us-letter", "a4"] | None = None
 
 
 @dataclass(frozen=True)
@@ -305,3 +314,8 @@ class Job:
     emergency: Emergency = field(default_factory=Emergency)
     washing: Washing = field(default_factory=Washing)
     discharge: Discharge = field(default_factory=Discharge)
+    firm: Firm = field(default_factory=Firm)
+    customer: Party = field(default_factory=Party)
+    builder: Party = field(default_factory=Party)
+    supplies: Supplies = field(default_factory=Supplies)
+    revision: Annotated[int, Ge(1)] = 1

@@ -13,7 +13,8 @@ SprayerKind = Literal["cheap", "acid-proof"]
 """cheap: seals that the acid takes in a job or two · acid-proof: all plastic, seals made for it."""
 StockKind = Literal[
     "stain", "sealer", "cleaner", "bicarbonate", "tape", "film", "gloves", "suit", "goggles",
-    "cartridges", "pads", "rags", "ph-strips", "bags", "other",
+    "cartridges", "pads", "rags", "ph-strips", "bags", "finish", "paper", "jamb-wrap", "boots",
+    "mops", "drums", "sprayer", "spill-kit", "dams", "plugs", "water", "other",
 ]  # fmt: skip
 Unit = Literal["l", "kg", "m", "count"]
 

@@ -17,6 +17,7 @@ from farwall.readers.discharge_sense import discharge_mistakes
 from farwall.readers.job_asked import asked_mistakes
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.material_sense import material_mistakes
+from farwall.readers.office_sense import office_mistakes
 from farwall.readers.people_sense import people_mistakes
 from farwall.readers.shape import did_you_mean
 from farwall.readers.stain_sense import stain_mistakes
@@ -47,6 +48,7 @@ def sense_mistakes(raw: dict[str, object]) -> list[Mistake]:
         *_start(raw),
         *sun_mistakes(raw),
         *discharge_mistakes(raw),
+        *office_mistakes(raw),
         *people_mistakes(raw),
         *material_mistakes(raw, _stain_ids(raw)),
     ]

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from farwall.readers.acid_words import ACID_WORDS
 from farwall.readers.asked_words import ASKED
+from farwall.readers.office_words import OFFICE_WORDS
 from farwall.readers.seal_words import SEAL_WORDS
 from farwall.readers.van_words import VAN_WORDS
 
@@ -341,6 +342,6 @@ WORDS: dict[str, str] = {
 def words_for(noun: str, key: str) -> str:
     """What a key of a noun means; empty when nothing was written for it."""
     full = f"{noun}.{key}"
-    tables = (WORDS, ASKED, VAN_WORDS, SEAL_WORDS, ACID_WORDS)
+    tables = (WORDS, ASKED, VAN_WORDS, SEAL_WORDS, ACID_WORDS, OFFICE_WORDS)
     told = (table.get(one) for one in (full, key) for table in tables)
     return next(filter(None, told), "")

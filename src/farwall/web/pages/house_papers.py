@@ -14,6 +14,8 @@ from fastapi import APIRouter, Response
 
 from farwall.errors import Unanswerable
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
+from farwall.papers.office.bundles import BY_FILE, MOMENTS
+from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
 from farwall.phrasebook import speaking
 from farwall.readers.kept_json import kept_to_dict
 from farwall.web.door import Door
@@ -36,6 +38,10 @@ OPEN = (
     "job.json", "plan.json", "floor.geojson", "floor.dxf", "floor-layers.svg", "log.jsonl",
 )  # fmt: skip
 """What there is, in the order in which it is needed."""
+_BY_MOMENT = tuple(
+    (moment, tuple(one.file for one in OFFICE_PAPERS if one.moment == moment)) for moment in MOMENTS
+)
+_GROUPS = (*_BY_MOMENT, ("slab", SLAB), ("acid", ACID), ("days", DAYS), ("open", OPEN))
 _ELSEWHERE = frozenset(SLAB)
 """Papers whose address is that of the house itself."""
 _KINDS = {
@@ -76,6 +82,7 @@ class _Papers:
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
             **{name: partial(self._acid, name) for name in ACID},
+            **{one.file: partial(self._office, one.file) for one in OFFICE_PAPERS},
         }  # fmt: skip
 
     async def show(self, job: str) -> Response:
@@ -102,7 +109,13 @@ class _Papers:
         lacks = self._lacks(state)
         groups = [
             (said(f"papers-{group}"), [_paper(job, name, lacks.get(name, "")) for name in names])
-            for group, names in (("slab", SLAB), ("acid", ACID), ("days", DAYS), ("open", OPEN))
+            for group, names in (
+                *_BY_MOMENT,
+                ("slab", SLAB),
+                ("acid", ACID),
+                ("days", DAYS),
+                ("open", OPEN),
+            )
             if names
         ]
         return page(
@@ -115,7 +128,7 @@ class _Papers:
         found = {}
         if state.shown is None:
             why = said("papers-no-plan")
-            found = dict.fromkeys((*SLAB, *ACID, "plan.json"), why)
+            found = dict.fromkeys((*SLAB, *ACID, *BY_FILE, "plan.json"), why)
         if self._calendar(state.id) is None:
             found |= dict.fromkeys(("chain.pdf", "days.ics"), said("papers-no-days"))
         if not self.book.entries(state.id):
@@ -187,6 +200,18 @@ class _Papers:
         kept = tuple(self.book.entries(state.id))
         ground = Ground(replace(shown.job, wishes=wishes), shown.plan, kept=kept)
         return ACID_PAPERS[name](ground, acid_day(ground))
+
+    def _office(self, name: str, state: State) -> bytes:
+        from farwall.papers.office.ground import PaperGround
+        from farwall.web.pages.price.ground import office_ground_of
+
+        ground = office_ground_of(self.book, state)
+        if ground is None:
+            raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+        found = self._calendar(state.id)
+        calendar = None if found is None else found[0]["document"]
+        language = language_of_paper(ground.job)
+        return BY_FILE[name].make(PaperGround(ground, language, calendar))
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text

@@ -11,6 +11,7 @@ HOUSE_WAYS: tuple[tuple[str, str], ...] = (
     ("/samples", "way-samples"),
     ("/crew", "way-crew"),
     ("/acid", "way-acid"),
+    ("/price", "way-price"),
     ("/log", "way-log"),
     ("/papers", "way-papers"),
 )

@@ -1,0 +1,79 @@
+"""The facts of the office side as the command line is given them."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from farwall.cli.weather_file import job_out_weather, weather_of
+from farwall.errors import Mistake, Refused
+
+if TYPE_CHECKING:
+    from farwall.facts.log import Kept
+    from farwall.job.office import OfficeGround
+
+
+def office_arguments(parser: argparse.ArgumentParser) -> None:
+    """Job, place for files, weather, log, van and lessons."""
+    job_out_weather(parser)
+    parser.add_argument("--log", metavar="DIR", type=Path, help="where its log.jsonl lies")
+    parser.add_argument("--van", metavar="VAN.json", type=Path, help="what is in the van")
+    parser.add_argument(
+        "--lessons", metavar="LESSONS.json", type=Path, help="what closed jobs taught"
+    )
+    parser.add_argument("--on", metavar="DATE", default="", help="the day of the question")
+
+
+def office_ground(options: argparse.Namespace) -> OfficeGround:
+    """Everything read and planned. Raises Refused."""
+    from farwall.cli.forked import forked
+    from farwall.job.office import OfficeGround
+    from farwall.job.plan_job import plan_job
+    from farwall.job.story import story
+    from farwall.readers.job_json import read_job
+
+    job = read_job(options.job)
+    weather = weather_of(options.weather)
+    plan = plan_job(job, weather=weather, beside=forked)
+    kept = _kept(options.log)
+    return OfficeGround(
+        job, plan, weather, story(plan, kept) if kept else None, kept, van=_van(options.van),
+        lessons=_lessons(options.lessons), on=_day(options.on),
+    )  # fmt: skip
+
+
+def _kept(path: Path | None) -> tuple[Kept, ...]:
+    if path is None:
+        return ()
+    from farwall.cli.log_file import LOG, LogFile
+
+    log = LogFile(path)
+    if not log.path.is_file():
+        raise Refused(Mistake(str(path), f"there is no {LOG}.", "Name the folder it lies in."))
+    return tuple(log.entries())
+
+
+def _van(path: Path | None):  # type: ignore[no-untyped-def]
+    if path is None:
+        return None
+    from farwall.readers.van_json import read_van
+
+    return read_van(path)
+
+
+def _lessons(path: Path | None):  # type: ignore[no-untyped-def]
+    if path is None:
+        return None
+    from farwall.readers.lessons_json import read_lessons
+
+    return read_lessons(path)
+
+
+def _day(text: str) -> str:
+    from datetime import date
+
+    try:
+        return date.fromisoformat(text).isoformat() if text else ""
+    except ValueError:
+        raise Refused(Mistake("--on", f"{text} is no day.", "Such as --on 2026-06-08.")) from None

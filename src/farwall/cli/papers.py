@@ -1,0 +1,42 @@
+"""`farwall papers`: every paper of a job, or those of a moment, as PDF."""
+
+from __future__ import annotations
+
+import argparse
+
+from farwall.cli.office_ground import office_arguments, office_ground
+from farwall.errors import Mistake, Refused
+
+_DONE = 0
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """The words that `farwall papers` takes."""
+    office_arguments(parser)
+    parser.add_argument(
+        "--only", metavar="NAME", nargs="+", default=[],
+        help="papers by name (invoice), or a moment: before-the-pour, quote, day, hand-over",
+    )  # fmt: skip
+    parser.add_argument(
+        "--screens", metavar="ADDRESS", default="",
+        help="address of the house in the book, for the square that a phone's camera reads",
+    )  # fmt: skip
+
+
+def run(options: argparse.Namespace) -> int:
+    """Write the papers, whole or not at all."""
+    from farwall.papers.folder import write_folder
+    from farwall.papers.office.bundles import chosen, office_files
+    from farwall.papers.office.ground import PaperGround
+
+    if options.out is None:
+        raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
+    only = tuple(options.only)
+    chosen(only)
+    ground = office_ground(options)
+    language = ground.job.wishes.language
+    files = office_files(PaperGround(ground, language, screens=options.screens), only)
+    write_folder(options.out, files)
+    for name in files:
+        print(options.out / name)
+    return _DONE

@@ -1,0 +1,41 @@
+"""`farwall price`: quantities, what to buy, hours, cost with its range, and what to ask."""
+
+from __future__ import annotations
+
+import argparse
+import json
+
+from farwall.cli.office_ground import office_arguments, office_ground
+from farwall.errors import Mistake, Refused
+
+_DONE = 0
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """The words that `farwall price` takes."""
+    office_arguments(parser)
+    parser.add_argument(
+        "--part", metavar="PART", action="append", default=[],
+        help="print a part: price, hours, masking, quantities, buying",
+    )  # fmt: skip
+    parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
+
+
+def run(options: argparse.Namespace) -> int:
+    """Reckon the office side and say it; with --out written as office.json."""
+    from farwall.facts.plain import plain
+    from farwall.job.office import office_of
+    from farwall.job.office.say import PARTS, said
+    from farwall.papers.folder import write_folder
+    from farwall.papers.json_text import json_text
+
+    parts = tuple(options.part)
+    if unknown := [one for one in parts if one not in PARTS]:
+        known = ", ".join(PARTS)
+        raise Refused(Mistake("--part", f"there is no part {unknown[0]}.", f"There are {known}."))
+    office = office_of(office_ground(options))
+    document = plain(office)
+    if options.out is not None:
+        write_folder(options.out, {"office.json": (json_text(document) + "\n").encode()})
+    print(json.dumps(document, ensure_ascii=False) if options.json else said(office, parts))
+    return _DONE

@@ -1,0 +1,30 @@
+"""The office side in words, for a terminal."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from farwall.job.office.buying import buying_said
+from farwall.job.office.hours import hours_said
+from farwall.job.office.masking import masked_said
+from farwall.job.office.noun import Office
+from farwall.job.office.priced import priced_said
+from farwall.job.office.quantities import quantities_said
+
+PARTS: dict[str, tuple[str, Callable[[Office], tuple[str, ...]]]] = {
+    "price": ("Price", lambda office: priced_said(office.priced)),
+    "hours": ("Hours", lambda office: hours_said(office.hours)),
+    "masking": ("Masking", lambda office: masked_said(office.masked)),
+    "quantities": ("Quantities", lambda office: quantities_said(office.quantities)),
+    "buying": ("To buy", lambda office: buying_said(office.buying)),
+}
+"""Name of a part, its head, and its lines."""
+
+
+def said(office: Office, parts: tuple[str, ...] = ()) -> str:
+    """The parts asked for, all where none is. Raises KeyError for no such part."""
+    lines = []
+    for one in parts or tuple(PARTS):
+        head, told = PARTS[one]
+        lines += [head, *(f"  {line}" for line in told(office))]
+    return "\n".join(lines)

@@ -1,0 +1,55 @@
+"""All papers of a job, by the moment at which they are handed out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from farwall.errors import Mistake, Refused
+from farwall.papers.office.blocks import Paper
+from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.setting import paper_pdf
+from farwall.papers.office.slab_protection import slab_protection
+
+Moment = Literal["before-the-pour", "quote", "day", "hand-over"]
+MOMENTS: tuple[Moment, ...] = ("before-the-pour", "quote", "day", "hand-over")
+
+
+@dataclass(frozen=True)
+class Listed:
+    """A paper of the list: its file, when it is handed out, and who makes it."""
+
+    file: str
+    moment: Moment
+    make: Callable[[PaperGround], bytes]
+
+
+def _set(write: Callable[[PaperGround], Paper]) -> Callable[[PaperGround], bytes]:
+    return lambda ground: paper_pdf(write(ground), ground)
+
+
+PAPERS: tuple[Listed, ...] = (
+    Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
+)
+"""In the order in which they are needed."""
+BY_FILE = {one.file: one for one in PAPERS}
+
+
+def chosen(only: Sequence[str]) -> tuple[Listed, ...]:
+    """The papers that are asked for, by moment or by name; all where none is. Raises Refused."""
+    if not only:
+        return PAPERS
+    names = {one.file.rpartition(".")[0] for one in PAPERS}
+    unknown = [one for one in only if one not in names and one not in MOMENTS]
+    if unknown:
+        known = ", ".join((*MOMENTS, *sorted(names)))
+        raise Refused(
+            *(Mistake("--only", f"there is no {one}.", f"There are {known}.") for one in unknown)
+        )
+    return tuple(one for one in PAPERS if one.moment in only or one.file.rpartition(".")[0] in only)
+
+
+def office_files(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, bytes]:
+    """File names with their content. Raises Refused for a name that there is not."""
+    return {one.file: one.make(ground) for one in chosen(only)}

@@ -1,0 +1,153 @@
+"""A paper set as PDF: the same facts give the same bytes."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import asdict
+from datetime import datetime
+from functools import cache
+from importlib.resources import files
+from pathlib import Path
+from typing import Any
+
+from farwall.facts.firm import Address, Firm
+from farwall.papers.lettering import clipped
+from farwall.papers.office.blocks import Beside, Block, Own, Paper, Picture, Rows, Text
+from farwall.papers.office.ground import PaperGround
+from farwall.papers.run_sheet.margins import PaperSize, paper_for
+from farwall.papers.svg import plain
+from farwall.papers.words import names_in
+from farwall.phrasebook import speaking, told
+
+WINS = "The sheet of the material in hand, local codes and licensed practice win."
+_HASH_SHOWN = 12
+_FOOT_PT = 48.0
+"""What the foot of a page takes beside its margins."""
+
+
+def paper_pdf(paper: Paper, ground: PaperGround) -> bytes:
+    """The paper as PDF bytes, tagged, in the language, units and size of the job's wishes."""
+    import typst
+
+    from farwall.papers.run_sheet.sheet import run_sheet_fonts
+
+    home = Path(str(files("farwall.papers")))
+    made = typst.compile(
+        home / "office" / "paper.typ", root=home, font_paths=run_sheet_fonts(),
+        ignore_system_fonts=True, format="pdf",
+        sys_inputs={"data": json.dumps(paper_data(paper, ground), ensure_ascii=False)},
+        timestamp=int(datetime.fromisoformat(ground.plan.starts_at).timestamp()),
+    )  # fmt: skip
+    return bytes(made)
+
+
+def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
+    """What the template is given: every word told in the language of the paper."""
+    job, plan = ground.job, ground.plan
+    size = paper_for(job.wishes.units, job.wishes.paper)
+    name = plain(job.name or job.id or plan.job or "")
+    with speaking(ground.language, names_in(plan) | own_names(ground)):
+        title = told(paper.title)
+        foot = f"{clipped(name or told('The job'), 230, 9)} · {title} · " + told(
+            f"revision {job.revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
+        )
+        return {
+            "paper": size.typst_name,
+            "inner": _inner(size),
+            "fonts": ["Open Sans"],
+            "lang": ground.language,
+            "title": title,
+            "job": name,
+            "under-line": _text(paper.under) if paper.under else name,
+            "day": told(ground.clock.day()),
+            "letterhead": paper.letterhead,
+            "firm": firm_lines(job.firm),
+            "to": [plain(one) for one in paper.to],
+            "footer": foot,
+            "wins": told(WINS),
+            "screen": paper.screen,
+            "qr": _square(ground.screens, paper.screen),
+            "blocks": [_block(one) for one in paper.blocks],
+            "phrases": {one: told(one) for one in _TEMPLATE_WORDS},
+        }
+
+
+_TEMPLATE_WORDS = ("Page", " of ")
+
+
+def _inner(size: PaperSize) -> float:
+    return size.inner_height - _FOOT_PT
+
+
+def own_names(ground: PaperGround) -> set[str]:
+    """Names that are the user's own and no words of ours."""
+    job = ground.job
+    found = {word for room in job.floor.rooms for word in (room.id, room.label)}
+    found |= {word for stain in job.stains for word in (stain.id, stain.name)}
+    found |= {coat.id for coat in job.coats} | {one.name for one in job.workers}
+    found |= {job.name, job.id, job.firm.name, job.customer.name, job.builder.name}
+    return found - {""}
+
+
+def firm_lines(firm: Firm) -> list[str]:
+    """The firm at the head of a paper: name, address, phone, mail, licence; what was told."""
+    lines = [firm.name, *address_lines(firm.address), firm.phone, firm.email, firm.licence]
+    return [plain(one) for one in lines if one]
+
+
+def address_lines(address: Address) -> list[str]:
+    """An address as it stands on a letter, without the country."""
+    town = " ".join(one for one in (address.city, address.region, address.post_code) if one)
+    return [*address.lines, *([town] if town else [])]
+
+
+def _text(text: Text) -> str:
+    return plain(text.text) if isinstance(text, Own) else told(text)
+
+
+def _block(block: Block) -> dict[str, Any]:
+    made: dict[str, Any] = {"kind": type(block).__name__.lower()}
+    if isinstance(block, Beside):
+        return made | {
+            "left": [_block(one) for one in block.left],
+            "right": [_block(one) for one in block.right],
+            "share": block.share,
+        }
+    if isinstance(block, Picture):
+        words = _text(block.words) if block.words else ""
+        return made | {
+            "svg": block.svg, "height": block.height_share, "words": words, "alt": words,
+        }  # fmt: skip
+    if isinstance(block, Rows):
+        return made | {
+            "heads": [_text(one) for one in block.heads],
+            "rows": [[_text(one) for one in row] for row in block.rows],
+            "widths": list(block.widths or (1.0,) * len(block.heads)),
+            "right": list(block.right), "blank": block.blank, "tick": block.tick,
+            "strong-last": block.strong_last,
+        }  # fmt: skip
+    return made | {key: _said(getattr(block, key)) for key in asdict(block)}
+
+
+def _said(value: Any) -> Any:
+    if isinstance(value, Own):
+        return plain(value.text)
+    if isinstance(value, str):
+        return told(value)
+    if isinstance(value, tuple):
+        return [_said(one) for one in value]
+    return value
+
+
+@cache
+def _square(base: str, screen: str) -> str:
+    """The address of the paper's screen as a square to be read by a camera; empty for none."""
+    if not base or not screen:
+        return ""
+    import io
+
+    import segno
+
+    made = io.BytesIO()
+    segno.make_qr(f"{base}/{screen}", error="m").save(made, kind="svg", border=2, xmldecl=False)
+    return made.getvalue().decode()

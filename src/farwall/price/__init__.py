@@ -1,0 +1,1 @@
+"""Money: amounts, totals, buying, hours and price with its risk. Pure; Decimal all through."""

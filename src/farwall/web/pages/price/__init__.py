@@ -1,0 +1,1 @@
+"""The pages of money: price, hours, masking, quantities, what to buy."""
