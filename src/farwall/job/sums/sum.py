@@ -88,8 +88,8 @@ def _warnings(
         )
     if found.taxes and found.bases != found.without_tax:
         told.append(
-            f"The taxes are taken of {written(found.bases)}, and {written(found.without_tax)} is to "
-            "be taxed: some amount has no tax group, or two."
+            f"The taxes are taken of {written(found.bases)}, and {written(found.without_tax)} is "
+            "to be taxed: some amount has no tax group, or two."
         )
     return told
 
