@@ -7,6 +7,7 @@ from datetime import timedelta
 from decimal import Decimal
 from typing import cast
 
+from farwall.job.office.billing.taxing import taxing_of
 from farwall.job.office.billing.told import Told, Written, told_of
 from farwall.job.office.billing.whole import Whole, whole_of
 from farwall.job.office.ground import OfficeGround
@@ -38,19 +39,32 @@ def invoice_of(
     """
     told = told_of(ground, asked.at_min if asked is not None else None)
     whole = whole_of(ground, priced, told)
-    kind = cast("Kind", asked.part) if asked is not None else part
-    made = Invoice(
-        kind=kind, seller=ground.job.firm, buyer=ground.job.customer,
-        currency=ground.job.prices.currency, lines=whole.lines,
-        number=asked.number if asked is not None else "",
-        on=asked.on.isoformat() if asked is not None else "",
-    )  # fmt: skip
+    made = replace(outline_of(ground, asked), lines=whole.lines)
+    kind = made.kind if asked is not None else part
+    made = replace(made, kind=kind)
     made = _extras(made, asked, whole)
     if kind in {"deposit", "progress"}:
         return _dated(_shared(made, whole, kind), asked, whole)
     if kind == "credit":
         return _credited(made, asked, told)
     return _dated(_rest(made, told, asked), asked, whole)
+
+
+def outline_of(ground: OfficeGround, asked: Written | None = None) -> Invoice:
+    """An invoice without its amounts: parties, number, and how its lines are taxed; reckons no
+    price, so that what lacks is told at once."""
+    taxing = taxing_of(ground.job)
+    lines = (
+        Line("labour", Decimal(1), taxing.labour),
+        Line("materials", Decimal(1), taxing.materials),
+    )
+    return Invoice(
+        kind=cast("Kind", asked.part) if asked is not None else "final",
+        seller=ground.job.firm, buyer=ground.job.customer,
+        currency=ground.job.prices.currency, lines=lines,
+        number=asked.number if asked is not None else "",
+        on=asked.on.isoformat() if asked is not None else "",
+    )  # fmt: skip
 
 
 def part_of(whole: Whole, kind: Kind) -> tuple[Line, ...]:
