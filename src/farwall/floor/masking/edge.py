@@ -210,7 +210,11 @@ def _smooth(ring: list[Piece]) -> list[Piece]:
             made[-1] = Piece(one.kind, one.of, made[-1].start, one.end)
         else:
             made.append(one)
-    if len(made) > 2 and _alike(made[-1], made[0]) and abs(turn_deg(made[-1], made[0])) < _STRAIGHT_DEG:
+    if (
+        len(made) > 2
+        and _alike(made[-1], made[0])
+        and abs(turn_deg(made[-1], made[0])) < _STRAIGHT_DEG
+    ):
         last = made.pop()
         made[0] = Piece(last.kind, last.of, last.start, made[0].end)
     return made

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from farwall.errors import Mistake, Refused
+from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.blocks import Paper
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.setting import paper_pdf
@@ -31,6 +32,7 @@ def _set(write: Callable[[PaperGround], Paper]) -> Callable[[PaperGround], bytes
 
 PAPERS: tuple[Listed, ...] = (
     Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
+    Listed("masking.pdf", "day", _set(masking_paper)),
 )
 """In the order in which they are needed."""
 BY_FILE = {one.file: one for one in PAPERS}

@@ -72,6 +72,6 @@ def _tape(found: Masked) -> MaskFigure:
     return MaskFigure(
         "tape", min(least, found.tape_m), found.tape_m, max(least, found.tape_m), "m",
         "a line along the foot of the film; an upright at each join; 6 in (15 cm) every metre "
-        "along the upper edge; the gaps of doors; 10 % lost. Low: the line along the foot alone",
+        "along its top; the gaps of doors; 10 % lost. Low: the line along the foot alone",
         Rank.GUESS.value, OUR_GUESS,
     )  # fmt: skip
