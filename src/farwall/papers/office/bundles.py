@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from farwall.errors import Mistake, Refused
+from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.blocks import Paper
 from farwall.papers.office.change_order import change_order
 from farwall.papers.office.ground import PaperGround
@@ -41,6 +42,7 @@ PAPERS: tuple[Listed, ...] = (
     Listed("change-order.pdf", "day", _set(change_order)),
     Listed("invoice.pdf", "hand-over", _set(invoice)),
     Listed("invoice.xml", "hand-over", invoice_file, invoice_lacks),
+    Listed("masking.pdf", "day", _set(masking_paper)),
 )
 """In the order in which they are needed."""
 BY_FILE = {one.file: one for one in PAPERS}
