@@ -25,5 +25,5 @@ def office_of(ground: OfficeGround) -> Office:
         quantities=quantities,
         buying=buying,
         hours=hours,
-        priced=priced_of(ground, buying, hours),
+        priced=priced_of(ground, buying, hours, masked),
     )
