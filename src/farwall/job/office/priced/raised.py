@@ -10,7 +10,8 @@ BY_RULE = {
     "patches": "colour", "pours": "colour", "bare sand": "colour", "signed sample": "colour",
     "colour wished for": "colour", "sample": "residue", "past acid": "residue",
     "moisture": "moisture", "meter": "moisture", "salts": "moisture",
-    "vapour (F1869)": "moisture", "slab humidity (F2170)": "moisture", "plastic sheet (D4263)": "moisture",
+    "vapour (F1869)": "moisture", "slab humidity (F2170)": "moisture",
+    "plastic sheet (D4263)": "moisture",
 }  # fmt: skip
 """Rules of go or no-go, and the kind of call-back that each speaks of. That the chance then goes
 from the usual figure towards its high end is a guess."""
