@@ -13,6 +13,7 @@ from farwall.facts.job import Job
 from farwall.papers.office.blocks import (
     Beside,
     Block,
+    Facts,
     Head,
     Own,
     Paper,
@@ -23,13 +24,14 @@ from farwall.papers.office.blocks import (
     Words,
 )
 from farwall.papers.office.days_said import whole_day
-from farwall.papers.office.fill_in import EMPTY, own, told_or_blank
+from farwall.papers.office.fill_in import EMPTY, own
 from farwall.papers.office.ground import PaperGround
 
 RESTS_ON = (
-    "From finishers' sheets for builders, makers' instructions, trade articles, and common "
-    "practice with no source. Where texts disagree, we settle it together before the pour."
+    "Finishers' sheets for builders, makers' instructions, trade articles; common practice with no "
+    "source."
 )
+_LINE = Own("_" * 30)
 _MIX = (
     (
         "5 sacks of cement to the cubic yard (470 lb/yd³, 280 kg/m³) or more; one mix, one "
@@ -94,8 +96,8 @@ def slab_protection(ground: PaperGround) -> Paper:
         letterhead=True,
         blocks=(
             Words(
-                "This slab will be the finished floor. Whatever touches it before the stain is "
-                "seen in the colour afterwards, and no finisher can take it out again."
+                "This slab will be the finished floor. Whatever touches it before the stain shows "
+                "in the colour for ever."
             ),
             *_names(ground),
             Beside(
@@ -135,13 +137,11 @@ def _names(ground: PaperGround) -> tuple[Block, ...]:
     if job.starts_at:
         day = datetime.fromisoformat(job.starts_at).date()
         start = Own(whole_day(day, ground.units, ground.language))
-    return told_or_blank(
-        (
-            ("House", own(job.name)), ("Builder", own(job.builder.name)),
-            ("Their phone", own(job.builder.phone)), ("Stain begins", start),
-            ("Pour on", EMPTY),
-        )
-    )  # fmt: skip
+    pairs: tuple[tuple[str, Text], ...] = (
+        ("House", own(job.name)), ("Pour on", EMPTY), ("Builder", own(job.builder.name)),
+        ("Stain begins", start), ("Their phone", own(job.builder.phone)),
+    )
+    return (Facts(tuple((name, value if value != EMPTY else _LINE) for name, value in pairs), 2),)  # fmt: skip
 
 
 def _fly_ash(job: Job) -> str:

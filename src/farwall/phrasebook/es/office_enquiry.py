@@ -28,7 +28,7 @@ PHRASES = {
     "How large is the floor, and what is it to look like?":
     "¿De qué tamaño es el piso, y cómo ha de verse?",
     "A natural range, or one even colour, or a colour of a chart?":
-    "¿Una gama natural, un color parejo, o un color de muestrario?",
+    "¿Una gama natural, un color parejo, o un color de carta?",
     "Is it new or old?": "¿Es nueva o vieja?",
     "How many days old is the slab?": "¿Cuántos días tiene la losa?",
     "Is there any curing compound, sealer, garage paint on it? Ask for the bottles.":
@@ -136,12 +136,11 @@ PHRASES = {
     "simple stain, clean-up, sealer: a trade article, older, no date":
     "tinte sencillo, limpieza, sellador: un artículo del oficio, más viejo, sin fecha",
     "saw-cut pattern and colour changes: a trade article, older, no date":
-    "dibujo de cortes de sierra y cambios de color: un artículo del oficio, más viejo, sin fecha",
+    "dibujo de cortes de sierra y cambios de color: un artículo más viejo, sin fecha",
     "acid stain with saw cuts for 0.75 to 1.50: finishers' pages":
     "tinte ácido con cortes de sierra por 0.75 a 1.50: páginas de aplicadores",
     "several colours built up: finishers' pages of today, and a trade article, older, no date":
-    "varios colores en capas: páginas de aplicadores de hoy, y un artículo del oficio, más viejo, "
-    "sin fecha",
+    "varios colores en capas: páginas de hoy, y un artículo más viejo, sin fecha",
     "stencilled or blasted work: a trade article, older, no date":
     "trabajo de plantilla o chorro: un artículo del oficio, más viejo, sin fecha",
     "preparing the surface, where something comes off: finishers' pages of today":
@@ -179,4 +178,32 @@ PHRASES = {
     "finishers' sheets for builders": "hojas de aplicadores para constructores",
     "finishers' terms": "condiciones de aplicadores",
     "finishers' care sheets": "hojas de cuidado de aplicadores",
+}  # fmt: skip
+PHRASES |= {
+    # Its sheet.
+    "The first call": "La primera llamada",
+    "Who calls": "Quién llama", "Day and hour": "Día y hora",
+    "A no, unless it changes": "Un no, si no cambia",
+    "Something on the floor that nobody can name.": "Algo en el piso que nadie sabe nombrar.",
+    "The whole floor washed or etched with acid.": "Todo el piso lavado o grabado con ácido.",
+    "One even colour, or a colour of a chart, insisted on.":
+    "Un color parejo, o de carta, sin ceder.",
+    "A slab younger than 21 days when work would begin.":
+    "Una losa de menos de 21 días al empezar.",
+    "Painters or plumbers overhead on the same days.": "Pintores o plomeros arriba esos días.",
+    "Needed in less than 5 days.": "Se necesita en menos de 5 días.",
+    "Owner, children or pets staying in the house.":
+    "Dueño, niños o mascotas que se quedan en la casa.",
+    "No way at all for the wash water.": "Ninguna salida para el agua de lavado.",
+    "What may be said on the phone: USD for a square foot":
+    "Lo que se puede decir por teléfono: USD por pie cuadrado",
+    "low": "bajo", "high": "alto",
+    "A floor below {#1} is priced as one of that size.":
+    "Un piso de menos de {#1} se cotiza como uno de ese tamaño.",
+    "Published prices of other firms, in one country. Nothing said on the phone is a quote: the "
+    "price comes after a visit and a signed, sealed sample.":
+    "Precios publicados de otras empresas, en un país. Nada de esto es una cotización: el precio "
+    "viene tras una visita y una muestra sellada y firmada.",
+    "Visit, decline or range; why": "Visita, no o precio aproximado; por qué",
+    "Call back on": "Volver a llamar el",
 }  # fmt: skip

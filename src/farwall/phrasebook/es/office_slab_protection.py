@@ -6,10 +6,10 @@ PHRASES = {
     "Before the pour": "Antes del vaciado",
     "What this slab must be spared, so that it takes colour":
     "De qué hay que cuidar esta losa, para que tome color",
-    "This slab will be the finished floor. Whatever touches it before the stain is seen in the "
-    "colour afterwards, and no finisher can take it out again.":
-    "Esta losa será el piso terminado. Lo que la toque antes del tinte se ve después en el color, "
-    "y ningún aplicador lo puede quitar.",
+    "This slab will be the finished floor. Whatever touches it before the stain shows in the "
+    "colour for ever.":
+    "Esta losa será el piso terminado. Lo que la toque antes del tinte se ve en el color para "
+    "siempre.",
     "House": "Casa", "Builder": "Constructor", "Their phone": "Su teléfono",
     "Stain begins": "Empieza el tinte", "Pour on": "Vaciado el",
     "The mix": "La mezcla",
@@ -99,11 +99,10 @@ PHRASES = {
     "Cada grieta, más oscura. Parches, zanjas, un segundo colado. Partes quemadas y allanadas a "
     "mano. Cinta, tiza, madera, tubo y plástico que estuvo encima. Gotas de pintura, aceite, "
     "pasta, pegamento. Hoyos de clavos y tachuelas.",
-    "From finishers' sheets for builders, makers' instructions, trade articles, and common "
-    "practice with no source. Where texts disagree, we settle it together before the pour.":
-    "De hojas de aplicadores para constructores, instrucciones de fabricantes, artículos del "
-    "oficio y práctica común sin fuente. Donde los textos no concuerdan, lo decidimos juntos "
-    "antes del vaciado.",
+    "Finishers' sheets for builders, makers' instructions, trade articles; common practice with "
+    "no source.":
+    "Hojas de aplicadores para constructores, instrucciones de fabricantes, artículos; práctica "
+    "común sin fuente.",
     "Read, and passed on to all trades on this site:":
     "Leído, y pasado a todos los oficios de esta obra:",
     "builder": "constructor",

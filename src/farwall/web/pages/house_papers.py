@@ -33,7 +33,7 @@ from farwall.web.words import LANGUAGE, said
 Json = dict[str, Any]
 SLAB = ("run-sheet.pdf", "slab.html", "floor.svg", "moments.svg")
 ACID = tuple(ACID_PAPERS)
-DAYS = ("go.pdf", "chain.pdf", "days.ics", "seal-sheet.pdf")
+DAYS = ("chain.pdf", "days.ics", "seal-sheet.pdf")
 OPEN = (
     "job.json", "plan.json", "floor.geojson", "floor.dxf", "floor-layers.svg", "log.jsonl",
 )  # fmt: skip
@@ -82,7 +82,11 @@ class _Papers:
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
             **{name: partial(self._acid, name) for name in ACID},
-            **{one.file: partial(self._office, one.file) for one in OFFICE_PAPERS},
+            **{
+                one.file: partial(self._office, one.file)
+                for one in OFFICE_PAPERS
+                if one.file != "go.pdf"
+            },
         }  # fmt: skip
 
     async def show(self, job: str) -> Response:
@@ -129,6 +133,7 @@ class _Papers:
         if state.shown is None:
             why = said("papers-no-plan")
             found = dict.fromkeys((*SLAB, *ACID, *BY_FILE, "plan.json"), why)
+            del found["go.pdf"]  # it is asked before there is a plan
         if self._calendar(state.id) is None:
             found |= dict.fromkeys(("chain.pdf", "days.ics"), said("papers-no-days"))
         if not self.book.entries(state.id):
@@ -158,7 +163,9 @@ class _Papers:
 
         job = self._facts(state)
         wishes = replace(job.wishes, language=language_of_paper(job))
-        return go_pdf(go_or_no_go(job), replace(job, wishes=wishes), units=job.wishes.units)
+        hash_ = state.shown.plan.inputs_hash if state.shown is not None and state.fresh else ""
+        job = replace(job, wishes=wishes)
+        return go_pdf(go_or_no_go(job), job, units=wishes.units, inputs_hash=hash_)
 
     def _chain(self, state: State) -> bytes:
         from farwall.papers.chain.sheet import chain_pdf

@@ -41,8 +41,8 @@ WORDS = {
     "enquiry-covering-bare": "nada, está desnuda",
     "enquiry-covering-carpet": "alfombra",
     "enquiry-covering-glue": "pegamento",
-    "enquiry-covering-black-mastic": "mastique negro",
-    "enquiry-covering-vinyl-tile": "loseta de vinilo",
+    "enquiry-covering-black-mastic": "mástique negro",
+    "enquiry-covering-vinyl-tile": "loseta vinílica",
     "enquiry-covering-old-paint": "pintura vieja",
     "enquiry-film": "en la piel hay",
     "enquiry-film-nothing": "nada",
@@ -100,5 +100,5 @@ WORDS = {
     "enquiry-colour_wanted": "quieren",
     "enquiry-colour_wanted-range": "una gama natural",
     "enquiry-colour_wanted-uniform": "un color parejo",
-    "enquiry-colour_wanted-chart": "el color de un muestrario",
+    "enquiry-colour_wanted-chart": "el color de una carta",
 }
