@@ -48,6 +48,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "POST /brought/{key}": CHANGE,
     "GET /settings": LOOK, "POST /settings": SELF, "POST /settings/firm": CHANGE,
     "GET /rooms": LOOK, "POST /rooms": CHANGE,
+    "GET /enquiry": LOOK, "POST /enquiry": LOOK, "POST /enquiry/house": CHANGE,
     "GET /walk": LOOK, "GET /walk/sheet.pdf": LOOK, "POST /walk": CHANGE,
     "POST /houses/{job}/survey/window": CHANGE,
     "GET /houses/{job}/survey": LOOK, "POST /houses/{job}/survey": CHANGE,
