@@ -9,7 +9,7 @@ PHRASES = {
     "rolls of cling film": "rollos de plástico adherente",
     "foam strip for doors": "tira de espuma para puertas",
     "plugs for drains": "tapones para desagües",
-    "towels for dams at outside doors": "toallas para diques en puertas exteriores",
+    "towels for dams at outside doors": "toallas para represas en puertas exteriores",
     "alkaline cleaner": "limpiador alcalino",
     "mop heads": "cabezas de trapeador",
     "sealer applicators": "aplicadores de sellador",
@@ -40,6 +40,35 @@ PHRASES = {
     "Added to the mix of {*1}, as told.": "Se agrega a la mezcla de {*1}, como se dijo.",
     "The maker's sheet does not cover it: a sample with this very mix first.":
     "La hoja del fabricante no lo cubre: primero una muestra con esta misma mezcla.",
+    # mask
+    "foam strip": "tira de espuma", "drain plug": "tapón de desagüe", "eyewash": "lavaojos",
+    "removable putty": "masilla removible", "doors and things": "puertas y otras cosas",
+    "film in dams": "plástico en represas", "{#1} tall": "{#1} de alto",
+    "A strip along the foot of {#1} of edge, on the wall and never on the slab; {#2} joins, the "
+    "upper edge every yard, {#3} of gaps at doors.":
+    "Una tira al pie de {#1} de orilla, en la pared y nunca en la losa; {#2} uniones, el borde de "
+    "arriba cada metro, {#3} de rendijas de puertas.",
+    "A tenth of a roll is lost.": "Se pierde un décimo del rollo.",
+    "{#1} of it, laps of {#2} at joins and a tenth lost; above {#3} a second strip.":
+    "{#1} en total, traslapes de {#2} en las uniones y un décimo perdido; arriba de {#3}, una "
+    "segunda tira.",
+    "Dams {#1}.": "Represas {#1}.",
+    "{#1} of edge that is masked no taller than {#2}.":
+    "{#1} de orilla que se cubre a no más de {#2} de alto.",
+    "{#1} rolls of cling film for each {#2} of floor, for {#3} sides of frames, {#4} of jambs and "
+    "heads.":
+    "{#1} rollos de plástico adherente por cada {#2} de piso, para {#3} lados de marcos, {#4} de "
+    "jambas y cabezales.",
+    "A rope of it around each of {#1} feet of jambs: end grain drinks stain from below.":
+    "Un cordón alrededor de cada uno de {#1} pies de jambas: la testa de la madera chupa tinte "
+    "desde abajo.",
+    "{#1} doors, {#2} of gap, both sides and the head: pressed in where tape alone does not hold.":
+    "{#1} puertas, {#2} de rendija, los dos lados y el cabezal: se mete a presión donde la cinta "
+    "sola no aguanta.",
+    "{#1} drains and floor boxes, as told: none may take stain or rinse water.":
+    "{#1} desagües y cajas de piso, como se dijo: ninguno puede recibir tinte ni agua de enjuague.",
+    "{#1} outside doors: the slab outside is wetted, film and {#2} towels lie in each.":
+    "{#1} puertas exteriores: se moja la losa de afuera; en cada una van plástico y {#2} toallas.",
     # wash
     "Floor {#1}, open pail {#2}, a tank of mix spilled {#3}.":
     "Piso {#1}, cubeta abierta {#2}, un tanque de mezcla derramado {#3}.",

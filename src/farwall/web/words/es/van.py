@@ -49,7 +49,7 @@ WORDS = {
     "van-thing-drums": "tambos",
     "van-thing-boots": "pares de botas de hule",
     "van-thing-jamb-wrap": "rollos de plástico adherente",
-    "van-thing-dams": "toallas para diques en puertas exteriores",
+    "van-thing-dams": "toallas para represas en puertas exteriores",
     "van-thing-spill-kit": "equipos para derrames",
     "van-thing-finish": "acabado de piso",
     "van-thing-paper": "papel para enmascarar",
