@@ -59,9 +59,8 @@ PHRASES = {
     "heads.":
     "{#1} rollos de plástico adherente por cada {#2} de piso, para {#3} lados de marcos, {#4} de "
     "jambas y cabezales.",
-    "A rope of it around each of {#1} feet of jambs: end grain drinks stain from below.":
-    "Un cordón alrededor de cada uno de {#1} pies de jambas: la testa de la madera chupa tinte "
-    "desde abajo.",
+    "A rope of it around the foot of each of {#1} jambs: end grain drinks stain from below.":
+    "Un cordón al pie de cada una de {#1} jambas: la testa de la madera chupa tinte desde abajo.",
     "{#1} doors, {#2} of gap, both sides and the head: pressed in where tape alone does not hold.":
     "{#1} puertas, {#2} de rendija, los dos lados y el cabezal: se mete a presión donde la cinta "
     "sola no aguanta.",

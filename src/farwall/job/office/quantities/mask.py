@@ -110,7 +110,9 @@ def _putty(basis: Basis) -> Quantity | None:
     feet = basis.masked.jamb_feet
     if not feet:
         return None
-    rule = f"A rope of it around each of {feet} feet of jambs: end grain drinks stain from below."
+    rule = (
+        f"A rope of it around the foot of each of {feet} jambs: end grain drinks stain from below."
+    )
     return line(
         "other", "removable putty", times(PUTTY_KG_PER_FOOT, feet), rule, id_="jamb-putty",
         unit="kg", rank=Rank.GUESS, source=OUR_GUESS, of="removable putty",
