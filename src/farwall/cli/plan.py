@@ -303,7 +303,7 @@ def _with_van(plan: Plan, job: Job, file: Path) -> Plan:
     from farwall.job.van.van_plan import van_plan
     from farwall.readers.van_json import read_van
 
-    return replace(plan, van=van_plan(read_van(file), plan, job.floor))
+    return replace(plan, van=van_plan(read_van(file), plan, job))
 
 
 def _faults(document: dict[str, object]) -> list[str]:
