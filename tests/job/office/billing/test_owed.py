@@ -16,8 +16,8 @@ from farwall.job.office.billing.whole import whole_of
 from farwall.price.invoice import UNTOLD
 from farwall.price.money import added
 
-ACCEPTED = ("accepted", "05-20", {"amount": "6100.00", "who": "R. Invented"})
-CHANGE = ("change", "06-09", {"what": "move the drain", "who": "R. Invented", "hours": 6.5,
+ACCEPTED = ("accepted", "05-20", {"amount": "6100.00", "agreed_by": "R. Invented"})
+CHANGE = ("change", "06-09", {"what": "move the drain", "agreed_by": "R. Invented", "hours": 6.5,
                               "materials": "40.10", "signed": "0" * 64})  # fmt: skip
 WAITED = ("standby", "06-09", {"hours": 1.5, "why": "the plumber"})
 
@@ -76,7 +76,7 @@ def test_in_another_currency_no_dollars_are_taken():
 
 
 def test_an_agreed_amount_goes_before_the_rates_and_may_be_less_work():
-    less = ("change", "06-09", {"what": "leave the closet", "who": "R.", "amount": "-200.00",
+    less = ("change", "06-09", {"what": "leave the closet", "agreed_by": "R.", "amount": "-200.00",
                                 "hours": 3})  # fmt: skip
     assert owed_of(ground(ACCEPTED, less), PRICED).without_tax == "5900.00"
 
@@ -100,7 +100,7 @@ def test_nobody_agreed_says_so_and_no_tax_says_so():
 def test_the_price_is_adjusted_by_area_only_beyond_the_tolerance(area_m2, off):
     net = ground().measured.net_m2
     agreed = net / 1.1 if off else net * area_m2
-    told = ("accepted", "05-20", {"amount": "1000.00", "who": "R.", "area_m2": agreed})
+    told = ("accepted", "05-20", {"amount": "1000.00", "agreed_by": "R.", "area_m2": agreed})
     found = owed_of(ground(told), PRICED)
     assert found.without_tax == ("1100.00" if off else "1000.00")
 
@@ -131,7 +131,8 @@ def test_kinds_that_cannot_meet_are_told():
 def test_the_terminal_tells_parts_and_what_is_not_signed():
     told = owed_said(
         owed_of(
-            ground(ACCEPTED, ("change", "06-09", {"what": "x", "who": "y", "amount": "1"})), PRICED
+            ground(ACCEPTED, ("change", "06-09", {"what": "x", "agreed_by": "y", "amount": "1"})),
+            PRICED,
         )
     )
     assert any("no signed paper" in one for one in told)
@@ -144,8 +145,10 @@ AMOUNTS = st.integers(-(10**6), 10**7).map(lambda n: f"{n / 100:.2f}")
 @given(AMOUNTS, st.lists(AMOUNTS, max_size=4), st.lists(AMOUNTS, max_size=4),
        st.integers(0, 60), st.integers(0, 40))  # fmt: skip
 def test_whatever_is_entered_the_parts_add_up_to_the_whole(agreed, changes, paid, first, second):
-    entries = [("accepted", "05-20", {"amount": agreed, "who": "R."})]
-    entries += [("change", "06-09", {"what": "x", "who": "y", "amount": one}) for one in changes]
+    entries = [("accepted", "05-20", {"amount": agreed, "agreed_by": "R."})]
+    entries += [
+        ("change", "06-09", {"what": "x", "agreed_by": "y", "amount": one}) for one in changes
+    ]
     entries += [("paid", "06-10", {"amount": one}) for one in paid]
     made = ground(*entries, terms=Terms(deposit_percent=first, progress_percent=second))
     found = owed_of(made, PRICED)

@@ -75,7 +75,7 @@ CASES = [
     (DEPOSIT,), (DEPOSIT, PAID, OVER, FINAL),
     (("invoiced", "06-20", {"number": "9 & 10", "part": "credit", "amount": "77.77",
                             "corrects": "22"}),),
-    (("change", "06-09", {"what": "nothing is done", "who": "R.", "amount": "-7000.00"}), FINAL),
+    (("change", "06-09", {"what": "nothing is done", "agreed_by": "R.", "amount": "-7000.00"}), FINAL),
     (PAID, PAID, PAID, FINAL),
 ]  # fmt: skip
 
