@@ -18,7 +18,7 @@ def office_of(ground: OfficeGround) -> Office:
     quantities = quantities_of(ground, masked)
     buying = buying_of(ground, quantities)
     hours = hours_of(ground, masked)
-    priced = priced_of(ground, buying, hours)
+    priced = priced_of(ground, buying, hours, masked)
     return Office(
         job=ground.plan.job,
         inputs_hash=ground.plan.inputs_hash,

@@ -7,12 +7,17 @@ from dataclasses import dataclass
 from typing import Literal
 
 from farwall.errors import Mistake, Refused
+from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.blocks import Paper
 from farwall.papers.office.change_order import change_order
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
+from farwall.papers.office.enquiry import enquiry
+from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.sample_card import sample_card
 from farwall.papers.office.setting import paper_pdf
 from farwall.papers.office.slab_protection import slab_protection
+from farwall.papers.office.survey import survey
 
 Moment = Literal["before-the-pour", "quote", "day", "hand-over"]
 MOMENTS: tuple[Moment, ...] = ("before-the-pour", "quote", "day", "hand-over")
@@ -36,11 +41,26 @@ def _set(write: Callable[[PaperGround], Paper]) -> Callable[[PaperGround], bytes
     return lambda ground: paper_pdf(write(ground), ground)
 
 
+def _go(ground: PaperGround) -> bytes:
+    from dataclasses import replace
+
+    from farwall.papers.go_page import go_pdf
+
+    job = ground.job
+    job = replace(job, wishes=replace(job.wishes, language=ground.language))
+    return go_pdf(ground.go, job, units=ground.units, inputs_hash=ground.plan.inputs_hash)
+
+
 PAPERS: tuple[Listed, ...] = (
+    Listed("enquiry.pdf", "before-the-pour", _set(enquiry)),
     Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
     Listed("change-order.pdf", "day", _set(change_order)),
     Listed("invoice.pdf", "hand-over", _set(invoice)),
     Listed("invoice.xml", "hand-over", invoice_file, invoice_lacks),
+    Listed("masking.pdf", "day", _set(masking_paper)),
+    Listed("survey.pdf", "quote", _set(survey)),
+    Listed("go.pdf", "quote", _go),
+    Listed("sample-card.pdf", "quote", _set(sample_card)),
 )
 """In the order in which they are needed."""
 BY_FILE = {one.file: one for one in PAPERS}

@@ -36,7 +36,7 @@ if TYPE_CHECKING:
 Json = dict[str, Any]
 SLAB = ("run-sheet.pdf", "slab.html", "floor.svg", "moments.svg")
 ACID = tuple(ACID_PAPERS)
-DAYS = ("go.pdf", "chain.pdf", "days.ics", "seal-sheet.pdf")
+DAYS = ("chain.pdf", "days.ics", "seal-sheet.pdf")
 OPEN = (
     "job.json", "plan.json", "floor.geojson", "floor.dxf", "floor-layers.svg", "log.jsonl",
 )  # fmt: skip
@@ -85,7 +85,11 @@ class _Papers:
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
             **{name: partial(self._acid, name) for name in ACID},
-            **{one.file: partial(self._office, one.file) for one in OFFICE_PAPERS},
+            **{
+                one.file: partial(self._office, one.file)
+                for one in OFFICE_PAPERS
+                if one.file != "go.pdf"
+            },
         }  # fmt: skip
 
     async def show(self, job: str) -> Response:
@@ -132,6 +136,7 @@ class _Papers:
         if state.shown is None:
             why = said("papers-no-plan")
             found = dict.fromkeys((*SLAB, *ACID, *BY_FILE, "plan.json"), why)
+            del found["go.pdf"]  # it is asked before there is a plan
         elif (ground := self._paper_ground(state)) is not None:
             for file, all_ in lacking(ground).items():
                 found[file] = " ".join((said("papers-lacks"), *map(str, all_)))
@@ -164,7 +169,9 @@ class _Papers:
 
         job = self._facts(state)
         wishes = replace(job.wishes, language=language_of_paper(job))
-        return go_pdf(go_or_no_go(job), replace(job, wishes=wishes), units=job.wishes.units)
+        hash_ = state.shown.plan.inputs_hash if state.shown is not None and state.fresh else ""
+        job = replace(job, wishes=wishes)
+        return go_pdf(go_or_no_go(job), job, units=wishes.units, inputs_hash=hash_)
 
     def _chain(self, state: State) -> bytes:
         from farwall.papers.chain.sheet import chain_pdf
@@ -198,7 +205,7 @@ class _Papers:
             return seal_sheet_pdf(day.plan, day.sealing, units=wishes.units, notes=wishes.notes)
 
     def _acid(self, name: str, state: State) -> bytes:
-        from farwall.job.acid_day import acid_day
+        from farwall.job.acid_day.day import acid_day
         from farwall.job.acid_day.ground import Ground
 
         shown = _planned(state)
