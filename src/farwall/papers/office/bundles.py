@@ -10,10 +10,9 @@ from farwall.errors import Mistake, Refused
 from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.blocks import Paper
 from farwall.papers.office.change_order import change_order
-from farwall.papers.office.ground import PaperGround
-from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
 from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
 from farwall.papers.office.sample_card import sample_card
 from farwall.papers.office.setting import paper_pdf
 from farwall.papers.office.slab_protection import slab_protection

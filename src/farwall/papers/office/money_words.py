@@ -6,6 +6,7 @@ from datetime import date
 from decimal import Decimal
 
 from farwall.papers.office.blocks import Own
+from farwall.papers.wall_clock import Units, day_in_words
 from farwall.price.invoice import Line, TaxOf
 from farwall.price.money import NOTHING, rounded
 
@@ -29,6 +30,6 @@ def percent(tax: TaxOf) -> Own:
     return Own(f"{tax.percent.normalize():f} %")
 
 
-def day(text: str | date) -> Own:
-    """A day as ISO 8601 has it, the same in every language."""
-    return Own(text if isinstance(text, str) else text.isoformat())
+def day(text: str, units: Units) -> str:
+    """An ISO day in words."""
+    return day_in_words(date.fromisoformat(text), units)

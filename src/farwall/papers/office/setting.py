@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import asdict
-from datetime import datetime
+from datetime import date, datetime
 from functools import cache
 from importlib.resources import files
 from pathlib import Path
@@ -16,6 +16,7 @@ from farwall.papers.office.blocks import Beside, Block, Own, Paper, Picture, Row
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.run_sheet.margins import PaperSize, paper_for
 from farwall.papers.svg import plain
+from farwall.papers.wall_clock import day_in_words
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 
@@ -59,7 +60,7 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
             "title": title,
             "job": name,
             "under-line": _text(paper.under) if paper.under else name,
-            "day": told(ground.clock.day()),
+            "day": _day(paper, ground),
             "letterhead": paper.letterhead,
             "firm": firm_lines(job.firm),
             "to": [plain(one) for one in paper.to],
@@ -73,6 +74,13 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
 
 
 _TEMPLATE_WORDS = ("Page", " of ")
+
+
+def _day(paper: Paper, ground: PaperGround) -> str:
+    if paper.day == "none":
+        return ""
+    day = day_in_words(date.fromisoformat(paper.day), ground.units) if paper.day else ""
+    return told(day or ground.clock.day())
 
 
 def _inner(size: PaperSize) -> float:
