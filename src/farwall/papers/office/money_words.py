@@ -13,9 +13,14 @@ from farwall.price.money import NOTHING, rounded
 _SIGNS = {"square foot": "ft²", "square metre": "m²", "hour": "h"}
 
 
+def grouped(value: Decimal | str) -> str:
+    """`6,100.00`: two decimals, thousands apart."""
+    return f"{rounded(Decimal(value)) + NOTHING:,.2f}"
+
+
 def money(value: Decimal | str) -> Own:
-    """`6,100.00`: two decimals, thousands apart; the currency stands in the head."""
-    return Own(f"{rounded(Decimal(value)) + NOTHING:,.2f}")
+    """The same on a paper; the currency stands in the head."""
+    return Own(grouped(value))
 
 
 def how_many(line: Line) -> Own:

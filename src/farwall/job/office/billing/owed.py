@@ -24,7 +24,10 @@ of 1,500 ft² with two people."""
 
 @dataclass(frozen=True)
 class ChangeSaid:
-    """A change order as it is shown; amounts as text, without tax."""
+    """A change order as it is shown; amounts as text, without tax.
+
+    paper, photo: SHA-256 of the signed paper and of a photo, where they are in the book.
+    """
 
     id: str
     number: int
@@ -34,6 +37,7 @@ class ChangeSaid:
     amount: str
     words: str
     signed: bool
+    paper: str
     photo: str
     standby: bool
 
@@ -175,7 +179,7 @@ def _change(whole: Whole, n: int) -> ChangeSaid:
     one, price = whole.changes[n]
     return ChangeSaid(
         one.id, one.number, one.on.isoformat(), one.what, one.who, written(price),
-        change_words(one, whole.terms), bool(one.signed), one.photo, one.standby,
+        change_words(one, whole.terms), bool(one.signed), one.signed, one.photo, one.standby,
     )  # fmt: skip
 
 
