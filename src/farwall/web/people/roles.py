@@ -58,6 +58,8 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/washing": LOOK, "POST /houses/{job}/washing": CHANGE,
     "GET /houses/{job}/workers": LOOK, "POST /houses/{job}/workers": CHANGE,
     "GET /houses/{job}/waste": LOOK, "POST /houses/{job}/waste": CHANGE,
+    "GET /houses/{job}/terms": LOOK, "POST /houses/{job}/terms": CHANGE,
+    "GET /houses/{job}/change": LOOK, "POST /houses/{job}/change": TAP,
     "GET /houses/{job}/first": LOOK, "POST /houses/{job}/first": CHANGE,
     "GET /days": LOOK, "GET /days/state": LOOK, "GET /days/farwall.ics": LOOK,
     "GET /days/days.json": LOOK, "POST /days/weather": CHANGE, "POST /days/ask": CHANGE,
