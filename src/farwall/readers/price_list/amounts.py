@@ -48,7 +48,7 @@ PACKS = frozenset({
     "roll", "rolls", "rollo", "rollos", "box", "boxes", "caja", "cajas", "pack", "packs",
     "paquete", "paquetes", "case", "bag", "bolsa", "set", "kit",
 })  # fmt: skip
-_NUMBER = r"\d[\d.,]*(?:\s\d/\d)?|\d/\d|\.\d+"
+_NUMBER = r"\d/\d|\d[\d.,]*(?:\s\d/\d)?|\.\d+"
 _SIZED = re.compile(
     rf"({_NUMBER})\s*[-]?\s*(fl\.?\s*oz\.?|oz\.?|us\s+gal[a-z]*|[a-zñó]+)?", re.IGNORECASE
 )

@@ -9,6 +9,7 @@ from decimal import Decimal
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.wares import Seller, Ware
+from farwall.price.money import written
 from farwall.readers.price_list.amounts import (
     NotRead,
     decimal_comma,
@@ -201,9 +202,10 @@ def _terms(row: _Row, seller: str, gathered: _Gathered, *, comma: bool) -> None:
         told = gathered.fees.setdefault(seller, {})
         if key in told and told[key] != value:
             most = max(told[key], value)
+            before, here, taken = written(told[key]), written(value), written(most)
             gathered.told.append(
-                f"{row.where}: {key.replace('_', ' ')} of {seller or 'the seller'} was {told[key]} "
-                f"before and is {value} here; {most} is taken."
+                f"{row.where}: {key.replace('_', ' ')} of {seller or 'the seller'} was {before} "
+                f"before and is {here} here; {taken} is taken."
             )
             value = most
         told[key] = value
