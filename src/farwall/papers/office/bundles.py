@@ -7,17 +7,29 @@ from dataclasses import dataclass
 from typing import Literal
 
 from farwall.errors import Mistake, Refused
+from farwall.papers.acid.labels.sheet import labels_pdf
+from farwall.papers.acid.wash.sheet import wash_day_pdf
+from farwall.papers.acid.waste_page import waste_page_pdf
 from farwall.papers.masking.paper import masking_paper
+from farwall.papers.office.batch_log import batch_log
 from farwall.papers.office.blocks import Paper
+from farwall.papers.office.call_back_sheet import call_back_sheet
 from farwall.papers.office.change_order import change_order
-from farwall.papers.office.ground import PaperGround
-from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
+from farwall.papers.office.cut_list import cut_list
 from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
+from farwall.papers.office.post_mortem import post_mortem
+from farwall.papers.office.punch_list import punch_list
 from farwall.papers.office.sample_card import sample_card
-from farwall.papers.office.setting import paper_pdf
+from farwall.papers.office.seal_record import seal_record
+from farwall.papers.office.setting import own_names, paper_pdf
 from farwall.papers.office.slab_protection import slab_protection
 from farwall.papers.office.survey import survey
+from farwall.papers.office.wash_record import wash_record
+from farwall.papers.office.wrapped import of_acid, run_sheet
+from farwall.papers.words import names_in
+from farwall.phrasebook import speaking
 
 Moment = Literal["before-the-pour", "quote", "day", "hand-over"]
 MOMENTS: tuple[Moment, ...] = ("before-the-pour", "quote", "day", "hand-over")
@@ -38,7 +50,13 @@ class Listed:
 
 
 def _set(write: Callable[[PaperGround], Paper]) -> Callable[[PaperGround], bytes]:
-    return lambda ground: paper_pdf(write(ground), ground)
+    return lambda ground: paper_pdf(written(write, ground), ground)
+
+
+def written(write: Callable[[PaperGround], Paper], ground: PaperGround) -> Paper:
+    """The paper as its maker writes it, in the language of the bundle: clocks and drawings too."""
+    with speaking(ground.language, names_in(ground.plan) | own_names(ground)):
+        return write(ground)
 
 
 def _go(ground: PaperGround) -> bytes:
@@ -48,19 +66,33 @@ def _go(ground: PaperGround) -> bytes:
 
     job = ground.job
     job = replace(job, wishes=replace(job.wishes, language=ground.language))
-    return go_pdf(ground.go, job, units=ground.units, inputs_hash=ground.plan.inputs_hash)
+    return go_pdf(
+        ground.go, job, units=ground.units, paper=job.wishes.paper,
+        inputs_hash=ground.plan.inputs_hash,
+    )  # fmt: skip
 
 
 PAPERS: tuple[Listed, ...] = (
     Listed("enquiry.pdf", "before-the-pour", _set(enquiry)),
     Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
-    Listed("change-order.pdf", "day", _set(change_order)),
-    Listed("invoice.pdf", "hand-over", _set(invoice)),
-    Listed("invoice.xml", "hand-over", invoice_file, invoice_lacks),
-    Listed("masking.pdf", "day", _set(masking_paper)),
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("masking.pdf", "day", _set(masking_paper)),
+    Listed("cut-list.pdf", "day", _set(cut_list)),
+    Listed("run-sheet.pdf", "day", run_sheet),
+    Listed("batch-log.pdf", "day", _set(batch_log)),
+    Listed("labels.pdf", "day", of_acid(labels_pdf)),
+    Listed("change-order.pdf", "day", _set(change_order)),
+    Listed("wash-day.pdf", "day", of_acid(wash_day_pdf)),
+    Listed("wash-record.pdf", "day", _set(wash_record)),
+    Listed("waste-page.pdf", "day", of_acid(waste_page_pdf)),
+    Listed("seal-record.pdf", "day", _set(seal_record)),
+    Listed("punch-list.pdf", "hand-over", _set(punch_list)),
+    Listed("invoice.pdf", "hand-over", _set(invoice)),
+    Listed("invoice.xml", "hand-over", invoice_file, invoice_lacks),
+    Listed("call-back.pdf", "hand-over", _set(call_back_sheet)),
+    Listed("post-mortem.pdf", "hand-over", _set(post_mortem)),
 )
 """In the order in which they are needed."""
 BY_FILE = {one.file: one for one in PAPERS}

@@ -72,7 +72,7 @@ class _Ways:
         """The page of a house. Raises NoSuchJob."""
         await self.held.plan_soon(job)
         planned = await asyncio.to_thread(self._planned, job)
-        base, loopback = _base(request)
+        base, loopback = phone_base(request)
         known = known_authority(self.folder)
         values: dict[str, Any] = {
             "house": self.door.book.facts(job).get("name") or job, "path": house_path(job),
@@ -138,7 +138,7 @@ class _Ways:
             return None
 
 
-def _base(request: Request) -> tuple[str, str]:
+def phone_base(request: Request) -> tuple[str, str]:
     """Scheme and place by which a phone reaches us, and the name that only this machine knows.
 
     As the browser got here, else by this machine's first address; empty where it has none.
