@@ -28,9 +28,20 @@ _SOLD: tuple[tuple[StockKind, float, Unit, str], ...] = (
     ("dams", 1, "count", "3.00"), ("plugs", 1, "count", "4.00"),
     ("plugs", 17 * M_PER_FT, "m", "6.00"),
 )  # fmt: skip
-GUESSED: tuple[Ware, ...] = tuple(
-    Ware(id=f"guess-{kind}-{n}", kind=kind, size=size, unit=unit, price=price)
-    for n, (kind, size, unit, price) in enumerate(_SOLD)
+_OTHER: tuple[tuple[str, float, Unit, str], ...] = (
+    ("sealer applicators", 1, "count", "9.00"), ("spare tip", 1, "count", "6.00"),
+    ("spare wand", 1, "count", "18.00"), ("set of seals and O-rings", 1, "count", "12.00"),
+    ("eyewash for 15 min", 1, "count", "90.00"), ("muriatic acid", _GAL, "l", "9.00"),
+)  # fmt: skip
+GUESSED: tuple[Ware, ...] = (
+    *(
+        Ware(id=f"guess-{kind}-{n}", kind=kind, size=size, unit=unit, price=price)
+        for n, (kind, size, unit, price) in enumerate(_SOLD)
+    ),
+    *(
+        Ware(id=f"guess-other-{n}", kind="other", size=size, unit=unit, price=price, of=of)
+        for n, (of, size, unit, price) in enumerate(_OTHER)
+    ),
 )
 """Of no seller and of no make."""
 

@@ -156,12 +156,12 @@ def _line(taken: Taken, wish: _Wish) -> Bought:
     ware, line = taken.ware, wish.line
     price = amount(ware.price)
     lot = ware.lot or (line.lots[0] if line.kind == "stain" and len(line.lots) == 1 else "")
-    what = line.what if line.kind == "stain" else ware.name or line.what
     return Bought(
-        kind=line.kind, of=line.of, what=what, size=ware.size, unit=ware.unit,
+        kind=line.kind, of=line.of, what=line.what, size=ware.size, unit=ware.unit,
         count=taken.count, price=_price(price), cost=written(price * taken.count),
         seller=ware.seller, lot=lot, quantity=line.id, rank=wish.offered.rank.value,
         source=wish.offered.source, ware=ware.id,
+        name="" if line.kind == "stain" else ware.name,
     )  # fmt: skip
 
 
@@ -182,7 +182,7 @@ def _delivered(basket: Basket, sellers: Sequence[Seller]) -> tuple[Delivered, ..
             (terms[name].free_from or "") if name in terms else "",
             terms[name].days if name in terms else 0,
         )
-        for name in sorted(goods)
+        for name in sorted(goods, key=lambda one: (not one, one))
     )  # fmt: skip
 
 

@@ -10,7 +10,8 @@ class Bought:
     """One line of the shopping list: so many of a size, at a price each.
 
     rank: `measured here` where a price list or the job told the price, `guess` where nobody did ·
-    ware: its id in the price list · quantity: the line of the list of quantities it is for.
+    ware, name: its id in the price list, and the seller's name for it · quantity: the line of the
+    list of quantities it is for.
     """
 
     kind: str
@@ -27,6 +28,7 @@ class Bought:
     rank: str = "guess"
     source: str = ""
     ware: str = ""
+    name: str = ""
 
 
 @dataclass(frozen=True)

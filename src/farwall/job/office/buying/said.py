@@ -57,7 +57,8 @@ def bought_said(one: Bought, units: str = "us") -> str:
     """A line of the list."""
     lot = f", lot {one.lot}" if one.lot else ""
     guess = " (a guess)" if one.rank == "guess" else ""
-    return f"{many_said(one, units)} {one.what}{lot}: {one.cost}{guess}"
+    name = f" ({one.name})" if one.name else ""
+    return f"{many_said(one, units)} {one.what}{name}{lot}: {one.cost}{guess}"
 
 
 def many_said(one: Bought, units: str = "us") -> str:

@@ -128,7 +128,7 @@ def offered(ground: OfficeGround, line: Line, need: float) -> Offered:
         )
         if told:
             return Offered(_sensible(told, need), Rank.MEASURED, _TOLD_BY_JOB)
-    guessed = tuple(one for one in GUESSED if one.kind == line.kind and one.unit == line.unit)
+    guessed = tuple(one for one in GUESSED if _is(one, line, ground))
     return Offered(_sensible(guessed, need), Rank.GUESS, _GUESS_SOURCE)
 
 
