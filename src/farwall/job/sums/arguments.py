@@ -70,7 +70,8 @@ def given(asked: Sum, raw: Mapping[str, object], *, load: Load | None = None) ->
 
 def _numbers(argument: Argument, key: str, value: object) -> tuple[float, ...]:
     """The members of a list of quantities, in SI; every one that is none is told."""
-    mistakes, found = [], []
+    mistakes: list[Mistake] = []
+    found = []
     for text in _texts(key, value):
         try:
             found.append(_value(replace(argument, several=False), key, text, None))

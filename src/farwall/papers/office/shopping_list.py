@@ -35,8 +35,8 @@ _LABELS: tuple[tuple[tuple[StockKind, ...], str], ...] = (
     (
         (*_FLUIDS, "bicarbonate"),
         (
-            "The safety sheet of each material comes along; read it before the day, it wins over this "
-            "paper."
+            "The safety sheet of each material comes along; read it before the day, it wins over "
+            "this paper."
         ),
     ),
     (
