@@ -24,10 +24,12 @@ from farwall.papers.office.punch_list import punch_list
 from farwall.papers.office.sample_card import sample_card
 from farwall.papers.office.seal_record import seal_record
 from farwall.papers.office.setting import own_names, paper_pdf
+from farwall.papers.office.shopping_list import shopping_list
 from farwall.papers.office.slab_protection import slab_protection
 from farwall.papers.office.survey import survey
 from farwall.papers.office.wash_record import wash_record
 from farwall.papers.office.wrapped import of_acid, run_sheet
+from farwall.papers.shopping_book import shopping_book
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking
 
@@ -78,6 +80,8 @@ PAPERS: tuple[Listed, ...] = (
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("shopping-list.pdf", "quote", _set(shopping_list)),
+    Listed("shopping-list.xlsx", "quote", shopping_book),
     Listed("masking.pdf", "day", _set(masking_paper)),
     Listed("cut-list.pdf", "day", _set(cut_list)),
     Listed("run-sheet.pdf", "day", run_sheet),

@@ -68,6 +68,8 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/photo/{sha}": LOOK,
     "GET /houses/{job}/acid": LOOK, "GET /houses/{job}/acid/{part}": LOOK,
     "GET /houses/{job}/price": LOOK, "GET /houses/{job}/price/{part}": LOOK,
+    "POST /houses/{job}/price/buying/list": CHANGE,
+    "GET /price-list.xlsx": LOOK, "GET /price-list.csv": LOOK,
     "GET /houses/{job}/pour": LOOK, "GET /houses/{job}/call-back": LOOK,
     "GET /houses/{job}/materials": LOOK, "POST /houses/{job}/materials": CHANGE,
     "GET /houses/{job}/papers": LOOK, "GET /houses/{job}/papers/{name}": LOOK,
