@@ -70,6 +70,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/price": LOOK, "GET /houses/{job}/price/{part}": LOOK,
     "POST /houses/{job}/price/buying/list": CHANGE,
     "GET /price-list.xlsx": LOOK, "GET /price-list.csv": LOOK,
+    "GET /houses/{job}/supplies": LOOK, "POST /houses/{job}/supplies": CHANGE,
     "GET /houses/{job}/pour": LOOK, "GET /houses/{job}/call-back": LOOK,
     "GET /houses/{job}/materials": LOOK, "POST /houses/{job}/materials": CHANGE,
     "GET /houses/{job}/papers": LOOK, "GET /houses/{job}/papers/{name}": LOOK,

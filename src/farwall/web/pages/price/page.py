@@ -18,11 +18,11 @@ from farwall.web.firm import FIRM
 from farwall.web.live import Live
 from farwall.web.pages.guard import form_of
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.paper import page
-from farwall.web.pages.price.due import due_shown
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.price.buying import buying_shown
+from farwall.web.pages.price.due import due_shown
 from farwall.web.pages.price.ground import office_ground_of
+from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
@@ -32,8 +32,11 @@ PARTS = ("hours", "quantities", "masking", "buying", "due")
 """Beside the price itself; each may have a template `price_PART.html`."""
 _ROOM = 200_000
 Shown = Callable[[OfficeGround, Office], dict[str, Any]]
-SHOWN: dict[str, Shown] = {"due": due_shown}
-SHOWN: dict[str, Shown] = {"buying": buying_shown}
+SHOWN: dict[str, Shown] = {
+    "due": due_shown,
+    "buying": buying_shown,
+    "quantities": quantities_shown,
+}
 """What the template of a part is given as `told`; `price` is the first page. A part without one
 shows its lines as the terminal has them."""
 
