@@ -1,0 +1,106 @@
+"""The masking on its page, and the form of its facts, without any script."""
+
+import pytest
+from tests.web.pages.office import Office, faults_of_html, two_rooms
+
+from farwall.web.words import words
+
+
+@pytest.fixture
+def office(tmp_path):
+    found = Office(tmp_path)
+    found.enter()
+    found.put_planned(name="Two")
+    yield found
+    found.close()
+
+
+def form(**more):
+    return {"version": "1"} | more
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_page_shows_the_plan_the_rooms_and_each_figure_with_its_rank(office, language):
+    answer = office.get("/houses/two/price/masking", headers={"accept-language": language})
+    assert answer.status_code == 200
+    assert faults_of_html(answer.text) == []
+    told = words(language)
+    assert "<svg" in answer.text
+    for key in ("price-masking-rooms", "price-masking-figures", "price-masking-stages"):
+        assert told[key] in answer.text
+    rank = {"en": "common practice", "es": "práctica común"}[language]
+    assert rank in answer.text
+    assert ' style="' not in answer.text[answer.text.index("<main") :]
+
+
+def test_a_stage_that_was_not_told_is_asked_for(office):
+    assert "was not told" in office.get("/houses/two/price/masking").text
+
+
+def test_stage_heights_and_a_room_left_out_become_facts(office):
+    answer = office.post("/houses/two/masking", data=form(**{
+        "supplies.masking.stage": "before mud", "supplies.masking.film_m": "40",
+        "supplies.masking.room_film_m.0": "96", "supplies.masking.not_masked": "ticks",
+        "supplies.masking.not_masked.back": "yes",
+    }))  # fmt: skip
+    assert answer.headers["location"] == "/houses/two/masking?kept=yes"
+    masking = office.book.facts("two")["supplies"]["masking"]
+    assert masking["stage"] == "before mud"
+    assert masking["film_m"] == pytest.approx(40 * 0.0254)
+    assert masking["room_film_m"] == {"front": pytest.approx(96 * 0.0254)}
+    assert masking["not_masked"] == ["back"]
+    text = office.get("/houses/two/masking").text
+    assert 'name="supplies.masking.not_masked.back" value="yes" checked' in text
+    assert 'value="96"' in text
+    assert faults_of_html(text) == []
+
+
+def test_a_room_ticked_before_is_masked_again_when_its_tick_is_gone(office):
+    office.post("/houses/two/masking", data=form(**{
+        "supplies.masking.not_masked": "ticks", "supplies.masking.not_masked.back": "yes",
+    }))  # fmt: skip
+    office.post("/houses/two/masking", data={
+        "version": "2", "supplies.masking.not_masked": "ticks",
+    })  # fmt: skip
+    assert not office.book.facts("two")["supplies"]["masking"].get("not_masked")
+
+
+def test_a_thing_is_added_by_the_empty_row_and_taken_away_by_its_tick(office):
+    row = "supplies.masking.items.0"
+    office.post("/houses/two/masking", data=form(**{
+        f"{row}.kind": "register", f"{row}.count": "3", f"{row}.room": "front",
+        f"{row}.take_out": "yes", f"{row}.length_m": "", f"{row}.height_m": "",
+        f"{row}.note": "brass",
+    }))  # fmt: skip
+    (item,) = office.book.facts("two")["supplies"]["masking"]["items"]
+    assert item == {
+        "kind": "register", "count": 3, "room": "front", "take_out": True, "note": "brass",
+    }  # fmt: skip
+    assert "3 × register: take it out" in office.get("/houses/two/price/masking").text
+    office.post("/houses/two/masking", data={"version": "2", f"{row}.away": "yes"})
+    assert office.book.facts("two")["supplies"]["masking"]["items"] == []
+
+
+def test_a_thing_of_no_kind_and_a_height_beyond_reason_are_refused_beside_their_blanks(office):
+    answer = office.post("/houses/two/masking", data=form(**{
+        "supplies.masking.film_m": "4000", "supplies.masking.items.0.note": "what is it",
+        "supplies.masking.items.0.kind": "",
+    }))  # fmt: skip
+    assert answer.status_code == 422
+    assert answer.text.count('aria-invalid="true"') == 2
+    assert len(office.book.versions("two")) == 1
+
+
+def test_the_house_in_metric_reads_and_takes_centimetres(tmp_path):
+    office = Office(tmp_path / "metric")
+    office.enter()
+    office.put(two_rooms(wishes={"units": "metric"}), name="Two")
+    office.post("/houses/two/masking", data=form(**{"supplies.masking.film_m": "122"}))
+    assert office.book.facts("two")["supplies"]["masking"]["film_m"] == pytest.approx(1.22)
+    office.close()
+
+
+def test_the_paper_is_in_the_list_and_opens(office):
+    assert "/houses/two/papers/masking.pdf" in office.get("/houses/two/papers").text
+    answer = office.get("/houses/two/papers/masking.pdf")
+    assert answer.content.startswith(b"%PDF")
