@@ -114,7 +114,7 @@ PHRASES = {
     "orilla del piso que se enmascara: muros, jambas, pies de lo que está encima, sin los vanos",
     "turns of the walls by more than 20°": "vueltas de los muros de más de 20°",
     "sides of frames from which the floor is stained: two jambs and the head each":
-    "lados de marcos desde los que se tiñe: dos jambas y el cabezal cada uno",
+    "lados de marcos desde los que se tiñe el piso: dos jambas y el cabezal cada uno",
     "two jambs of 80 in (2.03 m) and the head for each side":
     "dos jambas de 80 in (2.03 m) y el cabezal por cada lado",
     "putty under both jambs of each side: end grain wicks stain up":

@@ -81,6 +81,16 @@ def test_a_thing_is_added_by_the_empty_row_and_taken_away_by_its_tick(office):
     assert office.book.facts("two")["supplies"]["masking"]["items"] == []
 
 
+def test_an_empty_row_as_a_browser_sends_it_is_no_thing(office):
+    """The choice between staying and taking out has no empty answer: it stands there by itself."""
+    row = "supplies.masking.items.0"
+    answer = office.post("/houses/two/masking", data=form(**{
+        f"{row}.count": "", f"{row}.kind": "", f"{row}.room": "", f"{row}.take_out": "no",
+        f"{row}.length_m": "", f"{row}.height_m": "", f"{row}.note": "",
+    }))  # fmt: skip
+    assert answer.headers["location"] == "/houses/two/masking?kept=same"
+
+
 def test_a_thing_of_no_kind_and_a_height_beyond_reason_are_refused_beside_their_blanks(office):
     answer = office.post("/houses/two/masking", data=form(**{
         "supplies.masking.film_m": "4000", "supplies.masking.items.0.note": "what is it",

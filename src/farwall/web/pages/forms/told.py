@@ -86,8 +86,8 @@ class _Filling:
 
     def _row(self, part: Part, row: Row, fields: list[Field]) -> None:
         typed = {one.name: _typed_in(self.told, one, self.asked) for one in fields}
-        if row.fresh and not any(typed.values()):
-            return
+        if row.fresh and all(typed[one.name] in {None, "", self.asked.text(one)} for one in fields):
+            return  # a choice that stands there by itself makes no row
         for field in fields:
             text = typed[field.name]
             if text is None:

@@ -12,7 +12,7 @@ from farwall.evidence import rank_words
 from farwall.job.office import Office, OfficeGround
 from farwall.job.office.masking import Masked, MaskFigure
 from farwall.job.office.masking.reckon import masked_in
-from farwall.job.office.masking.rules import STAGES
+from farwall.job.office.masking.rules import FILM_LOW_M, STAGES
 from farwall.papers.lettering import SCREEN_LETTERING
 from farwall.papers.masking.drawing import masking_svg
 from farwall.papers.masking.measures import run, spread, tall
@@ -70,7 +70,7 @@ def _film(masked: Masked, units: Units) -> str:
     ranged = film.low < film.likely
     return said(
         "price-masking-film" if ranged else "price-masking-film-one",
-        area=spread(film.likely, units), low=spread(film.low, units),
+        area=spread(film.likely, units), low=spread(film.low, units), at=tall(FILM_LOW_M, units),
         least=run(tape.low, units), tape=run(tape.likely, units),
     )  # fmt: skip
 
@@ -78,7 +78,7 @@ def _film(masked: Masked, units: Units) -> str:
 def _room(masked: Masked, n: int, units: Units) -> dict[str, str]:
     one = masked.rooms[n]
     return {
-        "number": str(one.number), "name": one.name,
+        "number": str(one.number), "name": Markup.escape(one.name),
         "tall": tall(one.film_m, units) if one.film_m else said("price-masking-none"),
         "long": run(one.wall_m, units), "jambs": str(one.jambs or ""),
         "corners": str(one.corners or ""), "more": stands_out(one, units),
@@ -93,8 +93,8 @@ def _left_out(ground: OfficeGround, masked: Masked) -> str:
 def _items(masked: Masked) -> list[dict[str, str]]:
     names = {one.room: one.name for one in masked.rooms}
     return [
-        {"what": in_tongue(item_told(one)), "where": names.get(one.room, one.room),
-         "note": one.note}
+        {"what": in_tongue(item_told(one)), "where": Markup.escape(names.get(one.room, one.room)),
+         "note": Markup.escape(one.note)}
         for one in masked.items
     ]  # fmt: skip
 

@@ -11,7 +11,7 @@ WORDS = {
     "price-masking-jambs": "{n} sides of frames to wrap",
     "price-masking-dams-1": "1 outside door to dam",
     "price-masking-dams": "{n} outside doors to dam",
-    "price-masking-film": "Film {area} ({low} with 36 in), tape {least} to {tape}.",
+    "price-masking-film": "Film {area} ({low} with {at}), tape {least} to {tape}.",
     "price-masking-film-one": "Film {area}, tape {least} to {tape}.",
     "price-masking-tell": "Tell stage, heights and what else stands there",
     "price-masking-paper": "The paper with its boxes (PDF)",

@@ -11,7 +11,7 @@ WORDS = {
     "price-masking-jambs": "{n} lados de marcos por envolver",
     "price-masking-dams-1": "1 puerta exterior por represar",
     "price-masking-dams": "{n} puertas exteriores por represar",
-    "price-masking-film": "Plástico {area} ({low} con 36 in), cinta de {least} a {tape}.",
+    "price-masking-film": "Plástico {area} ({low} con {at}), cinta de {least} a {tape}.",
     "price-masking-film-one": "Plástico {area}, cinta de {least} a {tape}.",
     "price-masking-tell": "Decir etapa, alturas y qué más hay",
     "price-masking-paper": "La hoja con sus casillas (PDF)",
