@@ -73,7 +73,9 @@ def _draw(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) -> 
     free = {}
     for room in here:
         net = shapely.difference(storey.room_by_id[room.room].polygon.shape, storey.dry)
-        free[room.room] = sheet.frame.shape(net) - draw_strips(sheet, room, net)
+        whole = sheet.frame.shape(net)
+        left = whole - draw_strips(sheet, room, net)
+        free[room.room] = whole if left.is_empty else left
     _leaves(sheet)
     for side in (side for room in here for side in room.sides):
         draw_jamb(sheet, side)
@@ -82,13 +84,13 @@ def _draw(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) -> 
         for dam in masked.dam_list
         if (way := _outward(dam, storey)) is not None
     ]
-    items = [one for one in masked.items if one.at is not None and _on(one.at, storey)]
+    items = [one for one in masked.items if one.at is None or _on(one.at, storey)]
     for item in items:
         draw_item(sheet, item)
     name_rooms(sheet, here, masked, free)
     name_fixtures(sheet, here)
     name_tall(sheet, here, free)
-    name_items(sheet, items)
+    name_items(sheet, items, free)
     for dam, at, way in dams:
         name_dam(sheet, dam, at, way)
     draw_key(sheet, masked)

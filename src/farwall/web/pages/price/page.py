@@ -70,8 +70,8 @@ class _Price:
                 with speaking(LANGUAGE.get(), names_in(ground.plan)):
                     lines = [told_on_page(one) for one in SAID[part][1](office)]
         return page(
-            "price.html", state=state, house=state.name or state.id, house_id=job,
-            here="way-price", parts=PARTS, part=part, told=told, lines=lines, office=office,
-            waiting=office is None and not state.no,
+            "price.html", state=state, shown=state.shown, house=state.name or state.id,
+            house_id=job, here="way-price", parts=PARTS, part=part, told=told, lines=lines,
+            office=office, waiting=office is None and not state.no,
             units=ground.job.wishes.units if ground is not None else "us",
         )  # fmt: skip
