@@ -1,6 +1,7 @@
 """The masking on its page, and the form of its facts, without any script."""
 
 import pytest
+from tests.papers.pictures import words as seen
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
 from farwall.web.words import words
@@ -114,3 +115,52 @@ def test_the_paper_is_in_the_list_and_opens(office):
     assert "/houses/two/papers/masking.pdf" in office.get("/houses/two/papers").text
     answer = office.get("/houses/two/papers/masking.pdf")
     assert answer.content.startswith(b"%PDF")
+
+
+def with_a_drain(tmp_path):
+    """An office with a house planned whose list has a drain, and the version of its facts."""
+    office = Office(tmp_path / "placing")
+    office.enter()
+    office.put(two_rooms(supplies={"masking": {"items": [{"kind": "drain"}]}}), name="Two")
+    office.get("/houses/two/price/masking")  # a plan is begun, and the test waits for it
+    return office
+
+
+def test_a_thing_is_placed_by_a_click_on_the_plan_and_its_place_taken_away(tmp_path):
+    office = with_a_drain(tmp_path)
+    text = office.get("/houses/two/masking/place/0").text
+    assert 'type="image"' in text
+    assert faults_of_html(text) == []
+    svg = office.get("/houses/two/masking/plan.svg")
+    assert svg.headers["content-type"].startswith("image/svg+xml")
+    one = next(word for word in seen(svg.text) if word.text == "2")
+    told = {"version": "1", "at.x": f"{one.box[0]:.0f}", "at.y": f"{one.box[1] + 4:.0f}"}
+    answer = office.post("/houses/two/masking/place/0", data=told)
+    assert answer.headers["location"] == "/houses/two/price/masking"
+    (item,) = office.book.facts("two")["supplies"]["masking"]["items"]
+    assert item["room"] == two_rooms()["floor"]["rooms"][1]["id"]
+    assert len(item["at"]) == 2
+    office.post("/houses/two/masking/place/0", data={"version": "2", "away": "yes"})
+    (item,) = office.book.facts("two")["supplies"]["masking"]["items"]
+    assert "at" not in item
+    office.close()
+
+
+def test_a_click_beside_the_floor_or_into_older_facts_is_refused(tmp_path):
+    office = with_a_drain(tmp_path)
+    for told in (
+        {"version": "1", "at.x": "1", "at.y": "1"}, {"version": "1"},
+        {"version": "0", "at.x": "300", "at.y": "200"},
+    ):  # fmt: skip
+        answer = office.post("/houses/two/masking/place/0", data=told)
+        assert answer.status_code == 422
+        assert 'role="alert"' in answer.text
+    assert len(office.book.versions("two")) == 1
+    office.close()
+
+
+@pytest.mark.parametrize("number", ["1", "x", "-1", "999999999999"])
+def test_there_is_no_page_for_a_thing_that_is_not_in_the_list(tmp_path, number):
+    office = with_a_drain(tmp_path)
+    assert office.get(f"/houses/two/masking/place/{number}").status_code == 404
+    office.close()

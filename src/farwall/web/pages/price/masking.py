@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from typing import Any
+from typing import Any, TypedDict
 
 from markupsafe import Markup
 
@@ -13,7 +13,7 @@ from farwall.job.office import Office, OfficeGround
 from farwall.job.office.masking import Masked, MaskFigure
 from farwall.job.office.masking.reckon import masked_in
 from farwall.job.office.masking.rules import FILM_LOW_M, STAGES
-from farwall.papers.lettering import SCREEN_LETTERING
+from farwall.papers.lettering import SCREEN_LETTERING, Lettering
 from farwall.papers.masking.drawing import masking_svg
 from farwall.papers.masking.measures import run, spread, tall
 from farwall.papers.masking.words import item_told, stands_out
@@ -21,9 +21,19 @@ from farwall.papers.wall_clock import Units
 from farwall.papers.words import listed, names_in
 from farwall.phrasebook import LANGUAGE, speaking
 from farwall.phrasebook import told as in_tongue
+from farwall.web.people.roles import CHANGE
+from farwall.web.people.who import who_asks
 from farwall.web.words import said
 
-_WIDE, _HIGH = 920.0, 660.0
+
+class _Drawn(TypedDict):
+    width: float
+    height: float
+    lettering: Lettering
+
+
+DRAWN: _Drawn = {"width": 920.0, "height": 660.0, "lettering": SCREEN_LETTERING}
+"""How the plan is drawn on the page, and where a click on it is read."""
 _INLINE = re.compile(r' style="[^"]*"')
 """A page of ours carries no style of its own; `price.css` says the same of figures."""
 
@@ -32,9 +42,7 @@ def masking_shown(ground: OfficeGround, office: Office) -> dict[str, Any]:
     """What the template of the part is given."""
     masked, units = office.masked, ground.job.wishes.units
     with speaking(LANGUAGE.get(), names_in(ground.plan)):
-        picture = masking_svg(
-            ground.plan, masked, units=units, width=_WIDE, height=_HIGH, lettering=SCREEN_LETTERING
-        )
+        picture = masking_svg(ground.plan, masked, units=units, **DRAWN)
         return {
             "head": _head(masked, units),
             "film": _film(masked, units),
@@ -45,6 +53,7 @@ def masking_shown(ground: OfficeGround, office: Office) -> dict[str, Any]:
             "all": (run(masked.wall_m, units), str(masked.jambs), str(masked.corners)),
             "left_out": _left_out(ground, masked),
             "items": _items(masked),
+            "may_change": (asks := who_asks()) is not None and asks.may(CHANGE),
             "figures": [_figure(one, units) for one in masked.figures],
             "lengths": [
                 said("price-masking-length", tall=tall(high, units), long=run(long, units))
@@ -94,7 +103,8 @@ def _items(masked: Masked) -> list[dict[str, str]]:
     names = {one.room: one.name for one in masked.rooms}
     return [
         {"what": in_tongue(item_told(one)), "where": Markup.escape(names.get(one.room, one.room)),
-         "note": Markup.escape(one.note)}
+         "note": Markup.escape(one.note),
+         "place": "there" if one.at is not None else ""}
         for one in masked.items
     ]  # fmt: skip
 

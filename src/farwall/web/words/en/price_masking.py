@@ -48,6 +48,14 @@ WORDS = {
     "price-masking-length": "{tall} tall: {long}",
     "price-masking-stages": "At another stage of the build",
     "price-masking-stage": "{stage}: {wall} to mask, film {film}, tape {tape}.",
+    "price-masking-place": "move it on the plan",
+    "price-masking-no-place": "show where it stands",
+    "price-masking-where": "Where is it: {what}?",
+    "price-masking-click": "Click on the plan where it stands. Metal and appliances "
+    "raise the film on walls beside them; everything gets its mark there.",
+    "price-masking-no-floor": "No floor lies there. Click on a room of the plan.",
+    "price-masking-unplaced": "Its place is not known",
+    "price-masking-back": "Back to the masking",
     "masking": "Masking",
     "masking-told": "When in the build, how high film stands, what is plugged, wrapped or taken "
     "out. The plan knows walls, openings and cabinets; here stands the rest.",

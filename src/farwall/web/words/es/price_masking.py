@@ -49,6 +49,14 @@ WORDS = {
     "price-masking-length": "{tall} de alto: {long}",
     "price-masking-stages": "En otra etapa de la obra",
     "price-masking-stage": "{stage}: {wall} por enmascarar, plástico {film}, cinta {tape}.",
+    "price-masking-place": "moverlo en el plano",
+    "price-masking-no-place": "mostrar dónde está",
+    "price-masking-where": "¿Dónde está: {what}?",
+    "price-masking-click": "Haga clic en el plano donde está. El metal y los "
+    "aparatos suben el plástico en los muros junto a ellos; todo recibe ahí su marca.",
+    "price-masking-no-floor": "Ahí no hay piso. Haga clic en un cuarto del plano.",
+    "price-masking-unplaced": "No se sabe su lugar",
+    "price-masking-back": "Volver al enmascarado",
     "masking": "Enmascarado",
     "masking-told": "En qué etapa de la obra, a qué altura va el plástico, qué se tapa, se "
     "envuelve o se quita. El plano sabe de muros, vanos y gabinetes; aquí va lo demás.",
