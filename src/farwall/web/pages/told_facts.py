@@ -17,6 +17,7 @@ from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.masking import MASKING
 from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
@@ -50,13 +51,15 @@ SCREENS: dict[str, Form] = {
     "washing": WASHING,
     "waste": WASTE,
     "terms": TERMS,
+    "masking": MASKING,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
 """Forms that are made for the job at hand."""
 _HERE = {
-    "first": "", "terms": "way-price",
+    "first": "",
     **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid"),
-}  # fmt: skip
+    **dict.fromkeys(("terms", "masking", "offers"), "way-price"),
+}
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""

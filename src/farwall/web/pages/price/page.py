@@ -24,6 +24,7 @@ from farwall.web.pages.price.due import due_shown
 from farwall.web.pages.price.ground import office_ground_of
 from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
+from farwall.web.pages.price.masking import masking_shown
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
 from farwall.web.session import Sessions
@@ -36,6 +37,7 @@ SHOWN: dict[str, Shown] = {
     "due": due_shown,
     "buying": buying_shown,
     "quantities": quantities_shown,
+    "masking": masking_shown,
 }
 """What the template of a part is given as `told`; `price` is the first page. A part without one
 shows its lines as the terminal has them."""
@@ -115,6 +117,9 @@ class _Price:
             state=state, house=state.name or state.id, house_id=job,
             here="way-price", parts=PARTS, part=part, told=told, lines=lines, office=office,
             waiting=office is None and not state.no,
+            "price.html", state=state, shown=state.shown, house=state.name or state.id,
+            house_id=job, here="way-price", parts=PARTS, part=part, told=told, lines=lines,
+            office=office, waiting=office is None and not state.no,
             units=ground.job.wishes.units if ground is not None else "us",
         )  # fmt: skip
 
