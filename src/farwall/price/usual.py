@@ -27,6 +27,8 @@ ROUNDED_TO = "10"
 STANDBY_PEOPLE = 2
 CHANGE_PER_H, CHANGE_MATERIAL_PERCENT, MOCK_UP = "50", 50.0, "250"
 VALID_DAYS, AREA_TOLERANCE_PERCENT = 30, 5.0
+DEPOSIT_PERCENT, WARRANTY_MONTHS = 50.0, 12
+"""Half before stain is bought [finishers-pages]; a year on workmanship [common-practice]."""
 CALL_BACK_PERCENT: Three = (1, 4, 10)
 """Chance of a call-back for residue, moisture and colour, each: per cent of jobs."""
 CALL_BACK_COST: Three = (300, 900, 6000)

@@ -9,6 +9,9 @@ from typing import Literal
 from farwall.errors import Mistake, Refused
 from farwall.papers.office.blocks import Paper
 from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.price_sheet import price_sheet
+from farwall.papers.office.quote import quote
+from farwall.papers.office.scope import scope
 from farwall.papers.office.setting import paper_pdf
 from farwall.papers.office.slab_protection import slab_protection
 
@@ -31,6 +34,9 @@ def _set(write: Callable[[PaperGround], Paper]) -> Callable[[PaperGround], bytes
 
 PAPERS: tuple[Listed, ...] = (
     Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
+    Listed("quote.pdf", "quote", _set(quote)),
+    Listed("scope.pdf", "quote", _set(scope)),
+    Listed("price-sheet.pdf", "quote", _set(price_sheet)),
 )
 """In the order in which they are needed."""
 BY_FILE = {one.file: one for one in PAPERS}
