@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from decimal import Decimal
 
-from farwall.facts.prices import Tax
+from farwall.job.office.billing.taken import money_terms
 from farwall.job.office.priced import OfferPriced, Priced
+from farwall.job.office.priced.sums import offer_sums
 from farwall.papers.office.blocks import (
     Block,
     Facts,
@@ -23,8 +24,7 @@ from farwall.papers.office.figures import asked_on, day_said, figure_said, money
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.setting import address_lines
 from farwall.papers.words import area
-from farwall.price.money import amount, rounded, share, written
-from farwall.price.usual import DEPOSIT_PERCENT, WARRANTY_MONTHS
+from farwall.price.money import written
 
 MOST = 4
 """Offers that stand side by side on a page; more are told below each other."""
@@ -87,7 +87,7 @@ def _facts(ground: PaperGround, found: Priced) -> Iterator[tuple[Text, Text]]:
     yield "Date", day_said(ground, day) if day else "____________"
     holds = f"until {day_said(ground, until(day, valid))}" if day else f"{valid} days"
     yield "Holds", holds
-    tolerance = found.rates.area_tolerance_percent.value
+    tolerance = f"{money_terms(job).tolerance_percent.value.normalize():f}"
     yield "Floor as measured", f"{area(found.area_m2, ground.units)}, ± {tolerance} %"
     yield "Work begins, as planned", ground.clock.day()
     if job.customer.reference:
@@ -123,7 +123,7 @@ def _offers(ground: PaperGround, found: Priced) -> Rows:
         lines.append(("Rooms", [_rooms(one, total) for one in offers]))
         lines.append(("Floor", [area(one.area_m2, ground.units) for one in offers]))
     price: list[tuple[Text, list[Text]]] = [
-        *_taxed(ground.job.prices.taxes, found),
+        *_taxed(ground, found),
         (f"Price, {found.currency}", [Own(figure_said(_whole(ground, one))) for one in offers]),
     ]
     rows = tuple((name, *cells) for name, cells in (*lines, *price))
@@ -134,65 +134,59 @@ def _offers(ground: PaperGround, found: Priced) -> Rows:
     )  # fmt: skip
 
 
-def _taxed(taxes: tuple[Tax, ...], found: Priced) -> Iterator[tuple[Text, list[Text]]]:
-    """The price before tax and the tax, where one is told that is taken of all."""
-    whole = [one for one in taxes if one.on == "all" and one.percent > 0]
-    if not whole:
-        return
-    yield "Before tax", [Own(figure_said(one.price)) for one in found.offers]
-    for tax in whole:
-        name = Own(f"{tax.name or 'Tax'} {tax.percent:g} %")
-        yield name, [Own(figure_said(_tax(one, tax))) for one in found.offers]
-
-
-def _tax(one: OfferPriced, tax: Tax) -> str:
-    return written(rounded(share(amount(one.price), tax.percent)))
+def _taxed(ground: PaperGround, found: Priced) -> Iterator[tuple[Text, list[Text]]]:
+    """The price before tax and the tax, where one was told."""
+    sums = [offer_sums(ground.ground, found, one) for one in found.offers]
+    if any(one.tax for one in sums):
+        yield "Before tax", [Own(figure_said(one.price)) for one in found.offers]
+        yield "Tax", [Own(figure_said(written(one.tax))) for one in sums]
 
 
 def _whole(ground: PaperGround, one: OfferPriced) -> str:
-    """The figure that the customer pays: with every tax that is taken of all."""
-    taxes = [tax for tax in ground.job.prices.taxes if tax.on == "all" and tax.percent > 0]
-    total = amount(one.price) + sum((amount(_tax(one, tax)) for tax in taxes), start=Decimal(0))
-    return written(total)
+    """The figure that the customer pays: with tax."""
+    return written(offer_sums(ground.ground, ground.office.priced, one).whole)
 
 
 def _due(ground: PaperGround, found: Priced) -> Rows:
-    """Parts of each price by their occasion; the last is what is left, so that they add up."""
-    terms, offers = ground.job.prices.terms, found.offers[:MOST]
-    deposit = DEPOSIT_PERCENT if terms.deposit_percent is None else terms.deposit_percent
-    progress = terms.progress_percent or 0.0
-    occasions: list[tuple[Text, float]] = [("Before stain is bought", deposit)]
-    if progress:
-        occasions.append(("When the colour is in and rinsed", progress))
-    rows: list[tuple[Text, ...]] = []
-    left = [amount(_whole(ground, one)) for one in offers]
-    for name, percent in occasions:
-        parts = [rounded(share(amount(_whole(ground, one)), percent)) for one in offers]
-        left = [rest - part for rest, part in zip(left, parts, strict=True)]
-        rows.append((name, *(Own(figure_said(written(part))) for part in parts)))
-    rows.append(("At hand-over", *(Own(figure_said(written(rest))) for rest in left)))
+    """Parts of each price by their occasion; they add up to it."""
+    offers = found.offers[:MOST]
+    parts = [offer_sums(ground.ground, found, one).parts for one in offers]
+    names = ("Before stain is bought", "When the colour is in and rinsed", "At hand-over")
+    rows: tuple[tuple[Text, ...], ...] = tuple(
+        (name, *(Own(figure_said(written(part))) for part in each))
+        for name, each in zip(names, zip(*parts, strict=True), strict=True)
+        if any(each)
+    )
     return Rows(
-        ("", *(_name(one) for one in offers)), tuple(rows),
+        ("", *(_name(one) for one in offers)), rows,
         widths=(1.5, *(1.6 for _ in offers)), right=tuple(range(1, len(offers) + 1)),
     )  # fmt: skip
 
 
 def _terms(ground: PaperGround, found: Priced) -> str:
-    rates = found.rates
+    """What holds beside the price; what nobody told and is not guessed is left out."""
+    rates, terms = found.rates, money_terms(ground.job)
     assert rates is not None
-    months = ground.job.prices.terms.warranty_months
-    waiting = money_said(rates.standby_per_h.value, found.currency)
-    hour = money_said(rates.change_per_h.value, found.currency)
-    sample = money_said(rates.mock_up.value, found.currency)
-    partly = any(one.on != "all" and one.percent > 0 for one in ground.job.prices.taxes)
-    tax = " Tax of a part of the work is added on the invoice." if partly else ""
-    return (
-        f"If the floor measures more or less than the tolerance, the price goes with it. An hour "
-        f"in which others keep both of us waiting: {waiting}. Work asked for later is written down "
-        f"and signed before it is done: {hour} an hour of one person, and materials with "
-        f"{rates.change_material_percent.value} % on them. One more sample than agreed: {sample}. "
-        f"Workmanship is warranted for {WARRANTY_MONTHS if months is None else months} months.{tax}"
-    )
+
+    def said(value: Decimal | str) -> str:
+        return money_said(str(value), found.currency)
+
+    lines = ["If the floor measures more or less than the tolerance, the price goes with it."]
+    if terms.standby_per_h:
+        lines.append(
+            f"An hour in which others keep both of us waiting: {said(terms.standby_per_h.value)}."
+        )
+    if terms.change_per_h:
+        percent = f"{terms.change_material_percent.value.normalize():f}"
+        lines.append(
+            f"Work asked for later is written down and signed before it is done: "
+            f"{said(terms.change_per_h.value)} an hour of one person, and materials with "
+            f"{percent} % on them."
+        )
+    if rates.mock_up:
+        lines.append(f"One more sample than agreed: {said(rates.mock_up.value)}.")
+    lines.append(f"Workmanship is warranted for {rates.warranty_months.value} months.")
+    return " ".join(lines)
 
 
 def _named(ground: PaperGround, one: OfferPriced) -> Text:

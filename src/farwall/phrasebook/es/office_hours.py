@@ -7,19 +7,12 @@ PHRASES = {
     "travel, phone and papers": "viajes, teléfono y papeles",
     "survey and samples": "revisión y muestras",
     "set up and clear away": "montar y recoger",
-    "protect": "proteger",
-    "clean before staining": "limpiar antes de teñir",
-    "mask": "enmascarar",
     "mix, box and wash out": "mezclar, juntar y lavar el equipo",
     "spray": "rociar",
     "judge and touch up": "juzgar y retocar",
-    "neutralise, scrub and rinse": "neutralizar, tallar y enjuagar",
-    "seal": "sellar",
-    "lay floor finish": "aplicar el acabado",
+    "lay floor finish": "aplicar el acabado de piso",
     "unmask and hand over": "desenmascarar y entregar",
     # groups of materials
-    "stain": "tinte",
-    "sealer": "sellador",
     "masking": "enmascarado",
     "protective gear": "equipo de protección",
     "washing and waste": "lavado y desechos",
@@ -42,7 +35,6 @@ PHRASES = {
     "{#1} ft² de piso a {#2} hasta {#3} por hora, normalmente {#4}",
     "{#1} ft² of floor at {#2} to {#3} an hour, usually {#4}, {#5} times":
     "{#1} ft² de piso a {#2} hasta {#3} por hora, normalmente {#4}, {#5} veces",
-    "{#1} ft² of floor at {#2} to {#3} an hour, usually {#4}, 0 times": "ninguna mano",
     "{#1} gal at {#2}": "{#1} gal a {#2}",
     "{#1} ft of wall at {#2}": "{#1} ft de pared a {#2}",
     "{#1} ft² of floor at {#2}": "{#1} ft² de piso a {#2}",
@@ -63,10 +55,9 @@ PHRASES = {
     "prices of materials": "precios de materiales",
     "what an hour truly costs": "lo que de verdad cuesta una hora",
     "a second mobilisation": "una segunda movilización",
-    "call-back: residue": "reclamo: residuo",
-    "call-back: moisture": "reclamo: humedad",
-    "call-back: colour": "reclamo: color",
-    "residue": "residuo", "moisture": "humedad", "colour": "color",
+    "call-back: residue": "llamada de vuelta: residuo",
+    "call-back: moisture": "llamada de vuelta: humedad",
+    "call-back: colour": "llamada de vuelta: color",
     "Walk the floor with a wet rag and drops in every room before you quote: a dirty or thirsty "
     "house is slow in all of its tasks.":
     "Recorra el piso con un trapo mojado y gotas en cada cuarto antes de cotizar: una casa sucia o "
@@ -137,6 +128,8 @@ PHRASES = {
     "visitas no se achican.",
     "Tell the least job that you take.": "Diga el trabajo más chico que acepta.",
     "Invented figures stand in for: {1}.": "Cifras inventadas ocupan el lugar de: {1}.",
+    "They are of dollars, and so is the cost of a call-back.":
+    "Son de dólares, y también el costo de una llamada de vuelta.",
     "Tell your own under rates.": "Anote las suyas en las tarifas.",
     "an hour": "una hora", "a trip": "un viaje", "overhead": "gastos generales",
     "profit": "ganancia", "risk": "riesgo",

@@ -118,7 +118,7 @@ PHRASES = {
     "price of this change, without tax": "precio de este cambio, sin impuesto",
     "the floor with it, without tax": "el piso con esto, sin impuesto",
     # what the office side tells of money
-    "Nobody has agreed to a price yet: what it costs stands here. Enter `accepted`.": (
+    "Nobody has agreed to a price yet: what would be asked stands here. Enter `accepted`.": (
         "Todavía nadie acordó un precio: aquí está lo que cuesta. Apunte `accepted`."
     ),
     "No tax was told: none is reckoned.": "No se dijo ningún impuesto: no se calcula.",

@@ -40,14 +40,14 @@ PHRASES = {
     "Date": "Fecha", "Holds": "Vigencia", "until {1}": "hasta el {1}", "{#1} days": "{#1} días",
     "Floor as measured": "Piso según medida",
     "Work begins, as planned": "Inicio según el plan",
-    "Your reference": "Su referencia", "Builder": "Constructor",
+    "Your reference": "Su referencia",
     "Coats of stain": "Manos de tinte", "Coats of sealer": "Manos de sellador",
-    "Coats of floor finish": "Manos de acabado", "Rooms": "Cuartos", "Floor": "Piso",
+    "Coats of floor finish": "Manos de acabado de piso",  "Floor": "Piso",
     "Days on site, about": "Días en obra, más o menos", "Days on site": "Días en obra",
     "Price, {*1}": "Precio, {*1}", "What is offered": "Lo que se ofrece",
     "Before tax": "Antes de impuesto",
     "{#1}, in one colour": "{#1}, en un color", "{#1}, in {#2} colours": "{#1}, en {#2} colores",
-    "all {#1}": "los {#1}", "{#1} of {#2}": "{#1} de {#2}",
+    "all {#1}": "los {#1}",
     "In each of them: masking, cleaning and drying; neutralising, scrubbing and rinsing until the "
     "white rag stays clean; unmasking, a walk over the floor together, a care sheet.":
     "En cada una: enmascarar, limpiar y secar; neutralizar, tallar y enjuagar hasta que el trapo "
@@ -66,14 +66,12 @@ PHRASES = {
     "persona, y materiales con {#2} % encima.",
     "One more sample than agreed: {*1}.": "Una muestra más de lo acordado: {*1}.",
     "Workmanship is warranted for {#1} months.": "La mano de obra tiene garantía de {#1} meses.",
-    "Tax of a part of the work is added on the invoice.":
-    "El impuesto sobre una parte del trabajo se suma en la factura.",
     "Chosen": "Elegida", "{1}, for {*2}": "{1}, por {*2}",
     "Agreed, with the sheet “Scope and what is not in it”:":
     "De acuerdo, junto con la hoja «Alcance y lo que no incluye»:",
     # scope
     "Scope and what is not in it": "Alcance y lo que no incluye",
-    "What we do": "Lo que hacemos", "Room": "Cuarto", "In all": "En total",
+    "What we do": "Lo que hacemos", "Room": "Cuarto",
     "What the floor will look like": "Cómo se verá el piso",
     "The sealed and signed sample on this slab is the standard, with its natural range.":
     "La muestra sellada y firmada en esta losa es la norma, con su variación natural.",
@@ -103,7 +101,7 @@ PHRASES = {
     "Humedad y sales de abajo, inundaciones, movimiento de la losa.",
     "Damage by others after the floor is handed over, and what others spill or tape on the slab "
     "before.":
-    "Daños de otros después de la entrega, y lo que otros derramen o peguen antes en la losa.",
+    "Daños de otros después de la entrega del piso, y lo que otros derramen o peguen antes en la losa.",
     "Painting of walls and trim beyond what our own masking let through.":
     "Pintar paredes y molduras más allá de lo que dejó pasar nuestro enmascarado.",
     "The upkeep of the sealed floor: the care sheet says what it wants.":
@@ -123,7 +121,7 @@ PHRASES = {
     "El piso limpio de cosas, seco y barrido; nada pegado en él desde el vaciado.",
     "Where coloured rinse water goes: {1}.": "Adónde va el agua de enjuague con color: {1}.",
     "into the sewer, by the written permission in hand":
-    "al drenaje, con el permiso por escrito en la mano",
+    "al alcantarillado, con el permiso por escrito en la mano",
     "into drums, and from there as the local utility and the material's sheet allow":
     "a tambos, y de ahí como lo permitan el servicio local y la hoja del material",
     "hauled off by a licensed hauler": "se la lleva un transportista con licencia",
@@ -155,7 +153,7 @@ PHRASES = {
     "Cost, four in five": "Costo, cuatro de cinco", "Days": "Días", "Loses": "Pierde",
     "What drives the spread, and what would narrow it": "Qué abre el rango, y qué lo cerraría",
     "What": "Qué", "Explains": "Explica", "What to measure": "Qué medir",
-    "Call-backs": "Reclamos", "For": "Por", "Of jobs": "De trabajos", "Costs, {*1}": "Cuesta, {*1}",
+     "For": "Por", "Of jobs": "De trabajos", "Costs, {*1}": "Cuesta, {*1}",
     "Why": "Por qué",
     "Rooms, by their floor": "Cuartos, por su piso", "Costs": "Cuesta", "Brings": "Trae",
     "Left": "Queda",

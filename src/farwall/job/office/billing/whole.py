@@ -69,9 +69,9 @@ def whole_of(ground: OfficeGround, priced: Priced, told: Told) -> Whole:
 
 def material_share(priced: Priced) -> Decimal:
     """Materials as a share of cost, 0 to 1: how an agreed price is split where tax asks for it."""
-    known = [(one.what, amount(one.likely)) for one in priced.costs]
+    known = [(one.group, amount(one.likely)) for one in priced.costs]
     total = added(cost for _, cost in known)
-    materials = added(cost for what, cost in known if what == "materials")
+    materials = added(cost for group, cost in known if group == "materials")
     return materials / total if total > 0 else NOTHING
 
 
@@ -85,8 +85,8 @@ def change_price(one: Change, terms: MoneyTerms) -> Decimal:
 def _agreed(priced: Priced, told: Told) -> Agreed:
     if told.accepted is not None:
         return Agreed(rounded(told.accepted.amount), told.accepted.who)
-    said = "Nobody has agreed to a price yet: what it costs stands here. Enter `accepted`."
-    return Agreed(rounded(amount(priced.cost)), "", (said,))
+    said = "Nobody has agreed to a price yet: what would be asked stands here. Enter `accepted`."
+    return Agreed(rounded(amount(priced.price or priced.cost)), "", (said,))
 
 
 def _area(ground: OfficeGround, area_m2: float) -> tuple[Decimal, Unit]:
