@@ -20,8 +20,11 @@ from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
 from farwall.papers.office.post_mortem import post_mortem
+from farwall.papers.office.price_sheet import price_sheet
 from farwall.papers.office.punch_list import punch_list
+from farwall.papers.office.quote import quote
 from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.scope import scope
 from farwall.papers.office.seal_record import seal_record
 from farwall.papers.office.setting import own_names, paper_pdf
 from farwall.papers.office.shopping_list import shopping_list
@@ -82,6 +85,9 @@ PAPERS: tuple[Listed, ...] = (
     Listed("sample-card.pdf", "quote", _set(sample_card)),
     Listed("shopping-list.pdf", "quote", _set(shopping_list)),
     Listed("shopping-list.xlsx", "quote", shopping_book),
+    Listed("quote.pdf", "quote", _set(quote)),
+    Listed("scope.pdf", "quote", _set(scope)),
+    Listed("price-sheet.pdf", "quote", _set(price_sheet)),
     Listed("masking.pdf", "day", _set(masking_paper)),
     Listed("cut-list.pdf", "day", _set(cut_list)),
     Listed("run-sheet.pdf", "day", run_sheet),
