@@ -8,12 +8,15 @@ from typing import Literal
 
 from farwall.errors import Mistake, Refused
 from farwall.papers.office.blocks import Paper
+from farwall.papers.office.care import care
 from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.schedule import schedule
 from farwall.papers.office.setting import paper_pdf
 from farwall.papers.office.slab_protection import slab_protection
 from farwall.papers.office.survey import survey
+from farwall.papers.office.warranty import warranty
 
 Moment = Literal["before-the-pour", "quote", "day", "hand-over"]
 MOMENTS: tuple[Moment, ...] = ("before-the-pour", "quote", "day", "hand-over")
@@ -48,6 +51,9 @@ PAPERS: tuple[Listed, ...] = (
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("schedule.pdf", "quote", _set(schedule)),
+    Listed("care.pdf", "hand-over", _set(care)),
+    Listed("warranty.pdf", "hand-over", _set(warranty)),
 )
 """In the order in which they are needed."""
 BY_FILE = {one.file: one for one in PAPERS}

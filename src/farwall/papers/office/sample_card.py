@@ -102,7 +102,11 @@ def _line(text: str) -> Own:
 
 def _table(told: Sequence[Sample], coat: Coat | None, ground: PaperGround) -> Rows:
     units = ground.units
-    blank = (("a weaker cut", "the planned cut", "a stronger cut") if not told else ("a weaker cut", "a stronger cut"))
+    blank = (
+        ("a weaker cut", "the planned cut", "a stronger cut")
+        if not told
+        else ("a weaker cut", "a stronger cut")
+    )
     heads: list[Text] = [Own(one.id) for one in told]
     heads += list(blank[: MOST_SAMPLES - len(told)])
     rows = tuple(
@@ -133,10 +137,13 @@ def _told(name: str, one: Sample, coat: Coat | None, ground: PaperGround) -> Tex
         "slab": _warm(one.slab_c, units),
         "air, humidity": ", ".join(filter(None, (_warm(one.air_c, units), humid))),
         "drop goes in, s": None if one.drop_s is None else f"{one.drop_s:g}",
-        "laid, mL/ft²": None if not one.m2_per_l else f"{1000 * M2_PER_FT2 / one.m2_per_l:.0f}"
+        "laid, mL/ft²": None
+        if not one.m2_per_l
+        else f"{1000 * M2_PER_FT2 / one.m2_per_l:.0f}"
         f" ({ft2_from_m2(one.m2_per_l) / gal_from_l(1):.0f} ft²/gal)",
-        "laid, mL/m²": None if not one.m2_per_l else f"{1000 / one.m2_per_l:.0f}"
-        f" ({one.m2_per_l:.1f} m²/L)",
+        "laid, mL/m²": None
+        if not one.m2_per_l
+        else f"{1000 / one.m2_per_l:.0f} ({one.m2_per_l:.1f} m²/L)",
         "gloss gone after, min": None if one.sheen_loss_min is None else f"{one.sheen_loss_min:g}",
     }
     if name == "against what is wished" and one.verdict is not None:

@@ -138,8 +138,11 @@ def _names(ground: PaperGround) -> tuple[Block, ...]:
         day = datetime.fromisoformat(job.starts_at).date()
         start = Own(whole_day(day, ground.units, ground.language))
     pairs: tuple[tuple[str, Text], ...] = (
-        ("House", own(job.name)), ("Pour on", EMPTY), ("Builder", own(job.builder.name)),
-        ("Stain begins", start), ("Their phone", own(job.builder.phone)),
+        ("House", own(job.name)),
+        ("Pour on", EMPTY),
+        ("Builder", own(job.builder.name)),
+        ("Stain begins", start),
+        ("Their phone", own(job.builder.phone)),
     )
     return (Facts(tuple((name, value if value != EMPTY else _LINE) for name, value in pairs), 2),)  # fmt: skip
 

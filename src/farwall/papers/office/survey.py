@@ -170,7 +170,9 @@ def _of_room(job: Job, room: str, moisture: str) -> tuple[Text, ...]:
     return (
         found.finish or EMPTY,
         Own(f"{found.drop_s:g}") if found.drop_s is not None else EMPTY,
-        ", ".join(word for word, there in (("sun", found.sun), ("draught", found.draught)) if there),
+        ", ".join(
+            word for word, there in (("sun", found.sun), ("draught", found.draught)) if there
+        ),
         own(moisture),
         EMPTY,
         own(listed(patches, last=", ")),
