@@ -39,6 +39,7 @@ COMMANDS = {
     "learn": "what closed jobs teach: coverage, pace, waits, hours; which job moved what",
     "price": "what to buy, hours, cost with its range, what to ask for the job",
     "papers": "every paper of a job as PDF: before the pour, quote, day, hand-over",
+    "call-back": "a call after hand-over: likely causes with reasons, whose, what to take along",
     "van": "what is in the van: a sound sprayer and a spare, what to buy, what a job used up",
     "sync": "send what was logged without signal to the book, fetch what others logged",
     "serve": "the job book for phones and screens, over HTTP",
