@@ -45,7 +45,9 @@ def house_days(
     for house in (calendar or {}).get("houses", ()):
         if house["id"] == name and calendar is not None:
             notes = tuple(map(str, calendar.get("notes", ())))
-            return HouseDays(calendar, house, True, True, day == _coat_day(house), notes=notes)
+            return HouseDays(
+                calendar, house, from_calendar=True, on_the_day=day == _coat_day(house), notes=notes
+            )
     return _alone(job, day, weather, lessons)
 
 

@@ -1,4 +1,4 @@
-"""Grounds for the papers of the office: a house that told nothing, one that told all, long names."""
+"""Grounds for the papers of the office: a house that told nothing, one that told all."""
 
 from __future__ import annotations
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pypdfium2
 import pytest
 from tests.papers.office.grounds import LONG, english_left, ground
@@ -75,12 +77,9 @@ def test_nothing_told_still_makes_the_paper(name):
 
 @pytest.mark.parametrize("name", ["slab-protection.pdf", "enquiry.pdf", "warranty.pdf"])
 def test_a_name_of_sixty_letters_stands_whole(name):
-    from dataclasses import replace
-
-    one = ground()
-    facts = replace(one.job, builder=replace(one.job.builder, name=LONG))
-    text = " ".join("".join(pages_of(BY_FILE[name].make(ground(builder=facts.builder)))).split())
-    assert LONG in text.replace("\r", "")
+    builder = replace(ground().job.builder, name=LONG)
+    text = "".join(pages_of(BY_FILE[name].make(ground(builder=builder)))).replace("\u200b", "")
+    assert LONG in " ".join(text.split())  # its long words may be broken, no letter is lost
 
 
 def test_every_paper_has_its_name_and_purpose_in_both_languages():

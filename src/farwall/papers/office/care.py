@@ -46,8 +46,8 @@ _LEFT = (
     "this sheet", "the sample, signed", "the warranty", "a mop that fits the finish",
 )  # fmt: skip
 WHY_FINISH = (
-    "The finish is there to be worn, so that the sealer is not. When lanes turn dull, clean and lay "
-    "new finish before the sealer shows: in homes about once a year, twice where many walk."
+    "The finish is there to be worn, so that the sealer is not. When lanes turn dull, clean and "
+    "lay new finish before the sealer shows: in homes about once a year, twice where many walk."
 )
 RESTS_ON = (
     "Finishers' care sheets and common practice with no source; the labels of sealer, finish and "

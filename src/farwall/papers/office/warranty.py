@@ -1,7 +1,8 @@
 """The warranty text, to have checked: what is made good, for how long, what is left out, how.
 
 Workmanship for a year is common practice with no source; what it leaves out is from finishers'
-terms [finisher-terms]. Whether any of it holds is for the law of the place: the paper says so first.
+terms [finisher-terms]. Whether any of it holds is for the law of the place: the paper says so
+first.
 """
 
 from __future__ import annotations
@@ -46,8 +47,8 @@ _LEFT_OUT = (
 )
 _HOW = (
     (
-        "Tell us in writing or by phone within the time, with photos: where, since when, what it was "
-        "cleaned with."
+        "Tell us in writing or by phone within the time, with photos: where, since when, what it "
+        "was cleaned with."
     ),
     "We come and look; pH, rag and dew records of that room are laid beside.",
     (

@@ -16,8 +16,8 @@ WORDS = {
     "papers-for-schedule-pdf": "Quién se queda fuera hasta cuándo, qué se hace antes, quién vuelve "
     "qué día: una hoja que firma el constructor.",
     "papers-name-care-pdf": "Hoja de cuidado (PDF)",
-    "papers-for-care-pdf": "Qué no hacer por un día, una semana, un mes; con qué limpiar; qué tiene "
-    "el piso. Para el dueño y quien limpia.",
+    "papers-for-care-pdf": "Qué no hacer por un día, una semana, un mes; con qué limpiar; qué "
+    "tiene el piso. Para el dueño y quien limpia.",
     "papers-name-warranty-pdf": "Garantía (PDF)",
     "papers-for-warranty-pdf": "Un borrador para que lo revise un abogado del lugar: qué se "
     "repara, por cuánto tiempo, qué queda fuera.",
