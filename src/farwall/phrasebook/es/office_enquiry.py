@@ -182,6 +182,8 @@ PHRASES = {
 PHRASES |= {
     # Its sheet.
     "The first call": "La primera llamada",
+    "Twelve questions: a visit, a no, or a rough range":
+    "Doce preguntas: una visita, un no, o un precio aproximado",
     "Who calls": "Quién llama", "Day and hour": "Día y hora",
     "A no, unless it changes": "Un no, si no cambia",
     "Something on the floor that nobody can name.": "Algo en el piso que nadie sabe nombrar.",
