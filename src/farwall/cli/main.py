@@ -25,6 +25,7 @@ COMMANDS = {
     "read": "read a drawing: rooms, openings, exits, what was mended and what is left",
     "walk-sheet": "blank sheets to fill in while walking a floor with a tape",
     "job": "make a job from a plan, with defaults for all else",
+    "enquiry": "the first call: twelve answers to a visit, a no, or a rough range",
     "go": "go or no-go: what stands against this floor, what to ask, test and sign first",
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
     "acid": "strength, fumes, neutralising, wash day, waste water, cards and labels of a job",

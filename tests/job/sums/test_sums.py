@@ -59,6 +59,10 @@ PROMISED = {
         "base_kg base_lb co2_kg equivalent_mass_g_per_mol",
     ),
     "ph": ({"hcl_molal": 0.1, "base": "NaHCO3", "base_molal": 0.1, "co2": "1atm"}, "ph"),
+    "sum": (
+        {"lines": ["100.00"], "tax": ["100.00@8.25"]},
+        "sum_of_lines total_without_tax tax_amounts total_with_tax payable",
+    ),
     "open-time": ({**MILD, "ft2_per_gal": 200, "drop_s": 12}, "low likely high rank"),
 }
 

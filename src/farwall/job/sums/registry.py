@@ -29,6 +29,7 @@ SUMS = {
     "acid-vapour": "hydrogen chloride over hydrochloric acid, by strength and temperature",
     "neutraliser": "base for an amount of hydrochloric acid, and the gas and heat that come of it",
     "ph": "pH of acid and a base in water, gas shut in, fizzed off or at rest with the air",
+    "sum": "totals of an invoice: lines, allowances, charges, taxes, what is paid, what is payable",
     "weather": "what a weather file says: year, month or one hour",
 }
 

@@ -140,6 +140,8 @@ def _block(block: Block) -> dict[str, Any]:
             "rows": [[_text(one) for one in row] for row in block.rows],
             "widths": list(block.widths or (1.0,) * len(block.heads)),
             "right": list(block.right), "blank": block.blank, "tick": block.tick,
+            "tick-head": _text(block.tick_head) if block.tick_head else "",
+            "tick-end": _text(block.tick_end) if block.tick_end else "",
             "strong-last": block.strong_last,
         }  # fmt: skip
     return made | {key: _said(getattr(block, key)) for key in (one.name for one in fields(block))}

@@ -8,13 +8,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 from functools import partial
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fastapi import APIRouter, Request, Response
 
 from farwall.errors import Unanswerable
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
-from farwall.papers.office.bundles import BY_FILE, MOMENTS
+from farwall.papers.office.bundles import BY_FILE, MOMENTS, lacking
 from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
 from farwall.phrasebook import speaking
 from farwall.readers.kept_json import kept_to_dict
@@ -31,10 +31,13 @@ from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGE, said
 
+if TYPE_CHECKING:
+    from farwall.papers.office.ground import PaperGround
+
 Json = dict[str, Any]
 SLAB = ("slab.html", "floor.svg", "moments.svg")
 ACID = tuple(one for one in ACID_PAPERS if one not in BY_FILE)
-DAYS = ("go.pdf", "chain.pdf", "days.ics", "seal-sheet.pdf")
+DAYS = ("chain.pdf", "days.ics", "seal-sheet.pdf")
 OPEN = (
     "job.json", "plan.json", "floor.geojson", "floor.dxf", "floor-layers.svg", "log.jsonl",
 )  # fmt: skip
@@ -48,7 +51,7 @@ _ELSEWHERE = frozenset(SLAB)
 _KINDS = {
     "pdf": "application/pdf", "ics": "text/calendar", "json": "application/json",
     "geojson": "application/geo+json", "jsonl": "application/jsonl",
-    "dxf": "image/vnd.dxf", "svg": "image/svg+xml",
+    "dxf": "image/vnd.dxf", "svg": "image/svg+xml", "xml": "application/xml",
 }  # fmt: skip
 
 
@@ -83,7 +86,11 @@ class _Papers:
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
             **{name: partial(self._acid, name) for name in ACID},
-            **{one.file: partial(self._office, one.file, screens="") for one in OFFICE_PAPERS},
+            **{
+                one.file: partial(self._office, one.file, screens="")
+                for one in OFFICE_PAPERS
+                if one.file != "go.pdf"
+            },
         }  # fmt: skip
 
     async def show(self, job: str) -> Response:
@@ -134,6 +141,10 @@ class _Papers:
         if state.shown is None:
             why = said("papers-no-plan")
             found = dict.fromkeys((*SLAB, *ACID, *BY_FILE, "plan.json"), why)
+            del found["go.pdf"]  # it is asked before there is a plan
+        elif (ground := self._paper_ground(state)) is not None:
+            for file, all_ in lacking(ground).items():
+                found[file] = " ".join((said("papers-lacks"), *map(str, all_)))
         if self._calendar(state.id) is None:
             found |= dict.fromkeys(("chain.pdf", "days.ics"), said("papers-no-days"))
         if not self.book.entries(state.id):
@@ -163,8 +174,11 @@ class _Papers:
 
         job = self._facts(state)
         wishes = replace(job.wishes, language=language_of_paper(job))
-        asked = replace(job, wishes=wishes)
-        return go_pdf(go_or_no_go(job), asked, units=wishes.units, paper=wishes.paper)
+        hash_ = state.shown.plan.inputs_hash if state.shown is not None and state.fresh else ""
+        job = replace(job, wishes=wishes)
+        return go_pdf(
+            go_or_no_go(job), job, units=wishes.units, paper=wishes.paper, inputs_hash=hash_
+        )
 
     def _chain(self, state: State) -> bytes:
         from farwall.papers.chain.sheet import chain_pdf
@@ -200,7 +214,7 @@ class _Papers:
             )
 
     def _acid(self, name: str, state: State) -> bytes:
-        from farwall.job.acid_day import acid_day
+        from farwall.job.acid_day.day import acid_day
         from farwall.job.acid_day.ground import Ground
 
         shown = _planned(state)
@@ -211,16 +225,21 @@ class _Papers:
 
     def _office(self, name: str, state: State, *, screens: str) -> bytes:
         """A paper of a bundle. screens: the address of the house, as a telephone reaches it."""
+        ground = self._paper_ground(state, screens=screens)
+        if ground is None:
+            raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+        return BY_FILE[name].make(ground)
+
+    def _paper_ground(self, state: State, *, screens: str = "") -> PaperGround | None:
         from farwall.papers.office.ground import PaperGround
         from farwall.web.pages.price.ground import office_ground_of
 
         ground = office_ground_of(self.book, state)
         if ground is None:
-            raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+            return None
         found = self._calendar(state.id)
         calendar = None if found is None else found[0]["document"]
-        language = language_of_paper(ground.job)
-        return BY_FILE[name].make(PaperGround(ground, language, calendar, screens))
+        return PaperGround(ground, language_of_paper(ground.job), calendar, screens)
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text

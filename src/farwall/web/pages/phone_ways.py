@@ -13,6 +13,7 @@ import segno
 from fastapi import APIRouter, Depends, Request, Response
 from markupsafe import Markup
 
+from farwall.phrasebook import speaking
 from farwall.store.nouns import NoSuchJob
 from farwall.web.addresses import addresses
 from farwall.web.authority import known_authority
@@ -25,7 +26,9 @@ from farwall.web.people.links import link_for_phone
 from farwall.web.people.who import Who, who_asks
 from farwall.web.session import Sessions
 from farwall.web.slab.one_file import one_file
+from farwall.web.slab.pours import pours_of
 from farwall.web.slab.sheet import sheet_of
+from farwall.web.slab.washing import washing_of
 from farwall.web.words import said
 
 AUTHORITY_PATH = "/authority.crt"
@@ -98,7 +101,11 @@ class _Ways:
             found.plan, job_name=found.plan.job or job, units=wishes.units, notes=wishes.notes,
             language=wishes.language,
         )  # fmt: skip
-        content = one_file(sheet_of(document, job, wishes=wishes), pages)
+        washing = washing_of(found.job, found.plan)
+        sheet = sheet_of(document, job, wishes=wishes, washing=washing)
+        with speaking(wishes.language):
+            sheet["pours"] = pours_of(found.job)
+        content = one_file(sheet, pages)
         headers = {
             "content-disposition": 'attachment; filename="slab.html"',
             "cache-control": "private, no-store",
