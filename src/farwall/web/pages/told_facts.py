@@ -20,6 +20,7 @@ from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
 from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
+from farwall.web.pages.forms.offers import OFFERS
 from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
@@ -47,11 +48,14 @@ SCREENS: dict[str, Form] = {
     "workers": WORKERS,
     "washing": WASHING,
     "waste": WASTE,
+    "offers": OFFERS,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
 """Forms that are made for the job at hand."""
 _HERE = {
-    "first": "", **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid")
+    "first": "",
+    **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid"),
+    "offers": "way-price",
 }  # fmt: skip
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000

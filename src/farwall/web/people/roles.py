@@ -65,6 +65,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/log": LOOK, "POST /houses/{job}/log": TAP,
     "GET /houses/{job}/photo/{sha}": LOOK,
     "GET /houses/{job}/acid": LOOK, "GET /houses/{job}/acid/{part}": LOOK,
+    "GET /houses/{job}/offers": LOOK, "POST /houses/{job}/offers": CHANGE,
     "GET /houses/{job}/price": LOOK, "GET /houses/{job}/price/{part}": LOOK,
     "GET /houses/{job}/pour": LOOK, "GET /houses/{job}/call-back": LOOK,
     "GET /houses/{job}/materials": LOOK, "POST /houses/{job}/materials": CHANGE,

@@ -17,6 +17,8 @@ from farwall.web.live import Live
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
 from farwall.web.pages.price.ground import office_ground_of
+from farwall.web.pages.price.hours_told import hours_told
+from farwall.web.pages.price.price_told import price_told
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
 from farwall.web.session import Sessions
@@ -24,7 +26,7 @@ from farwall.web.session import Sessions
 PARTS = ("hours", "quantities", "masking", "buying")
 """Beside the price itself; each may have a template `price_PART.html`."""
 Shown = Callable[[OfficeGround, Office], dict[str, Any]]
-SHOWN: dict[str, Shown] = {}
+SHOWN: dict[str, Shown] = {"price": price_told, "hours": hours_told}
 """What the template of a part is given as `told`; `price` is the first page. A part without one
 shows its lines as the terminal has them."""
 
