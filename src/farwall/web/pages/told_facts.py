@@ -62,8 +62,6 @@ _HERE = {
     **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid"),
     **dict.fromkeys(("terms", "masking", "offers"), "way-price"),
 }
-    "offers": "way-price",
-}  # fmt: skip
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""

@@ -27,7 +27,6 @@ from farwall.web.pages.price.masking import masking_shown
 from farwall.web.pages.price.price_told import price_told
 from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
-from farwall.web.pages.price.price_told import price_told
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
 from farwall.web.session import Sessions
@@ -37,14 +36,13 @@ PARTS = ("hours", "quantities", "masking", "buying", "due")
 _ROOM = 200_000
 Shown = Callable[[OfficeGround, Office], dict[str, Any]]
 SHOWN: dict[str, Shown] = {
-    "price": price_told,
-    "hours": hours_told,
     "due": due_shown,
     "buying": buying_shown,
     "quantities": quantities_shown,
     "masking": masking_shown,
+    "price": price_told,
+    "hours": hours_told,
 }
-SHOWN: dict[str, Shown] = {"price": price_told, "hours": hours_told}
 """What the template of a part is given as `told`; `price` is the first page. A part without one
 shows its lines as the terminal has them."""
 
