@@ -101,4 +101,8 @@ _KEYS = {
     "issa-times": "ISSA cleaning times",
     "stain-sheets": "stain sheets",
     "trade-press": "trade press",
+    "price-pages": "price pages",
+    "builder-sheets": "finishers' sheets for builders",
+    "finisher-terms": "finishers' terms",
+    "care-sheets": "finishers' care sheets",
 }

@@ -123,3 +123,19 @@ def test_what_cannot_be_bought_is_refused():
         pack(1e9, [GALLON])
     with pytest.raises(Refused, match="no need"):
         pack(-1.0, [GALLON])
+
+
+def test_no_more_is_bought_than_there_are_by_hand():
+    need_l = l_from_gal(6)
+    assert by_hand(pack(need_l, [GALLON, PAIL], at_most=[4, 1])) == {1: 1, 5: 1}
+    assert by_hand(pack(need_l, [GALLON, PAIL], at_most=[0, None])) == {5: 2}
+    with pytest.raises(Refused, match="all there are hold"):
+        pack(need_l, [GALLON, PAIL], at_most=[0, 1])
+
+
+@given(st.floats(0.5, 60), st.lists(st.floats(0.3, 20), min_size=2, max_size=5))
+def test_the_hopeful_sum_is_a_lower_bound(need_l, sizes_l):
+    shelf = [Container(size, f"{5 + 9 * size:.2f}") for size in sizes_l]
+    low, found = pack(need_l, shelf, hopeful=True), pack(need_l, shelf)
+    assert low.cost <= found.cost
+    assert found.bought_l >= need_l * (1 - 1e-8)

@@ -36,6 +36,15 @@ def test_another_day_is_named():
     assert wall_clock(MORNING, last_min=1600, units="metric").time(1500) == "Fri 9:00"
 
 
+def test_a_time_of_another_day_names_its_half_even_on_a_plain_day():
+    """A day on the slab needs no halves; of the next one nobody knows which 12:24 is meant."""
+    clock = wall_clock(MORNING, last_min=400, units="us")
+    assert clock.time(300) == "1:00"
+    assert clock.time(984) == "Fri 12:24 am"
+    assert clock.time(1704) == "Fri 12:24 pm"
+    assert wall_clock(MORNING, last_min=400, units="metric").time(984) == "Fri 0:24"
+
+
 def test_a_span_says_the_day_and_its_half_once():
     clock = wall_clock(MORNING, last_min=1600, units="us")
     assert clock.span(1500, 1510) == "Fri 9:00 to 9:10 am"

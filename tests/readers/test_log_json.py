@@ -113,12 +113,33 @@ def test_litres_are_a_number_from_nothing_on(value):
     assert len(refused(entries_from, raw)) == 1
 
 
+@pytest.mark.parametrize(
+    ("typed", "kept"),
+    [("1290", "1290"), ("$1,290.50", "1290.50"), ("12,5", "12.5"), ("-200.00", "-200.00")],
+)
+def test_an_amount_is_kept_as_text_in_plain_digits(typed, kept):
+    assert entry_from_words("paid", [f"amount={typed}"], HEAD).about == {"amount": kept}
+
+
+@pytest.mark.parametrize("value", [12.5, 3, "", "12.505", "1e3", "ten", "1,29", True, "١٢"])
+def test_what_is_no_amount_as_text_is_refused(value):
+    raw = {"id": "a", "job": "j", "word": "paid", "at": HEAD.at, "about": {"amount": value}}
+    assert len(refused(entries_from, raw)) == 1
+
+
+def test_square_feet_are_the_twin_of_square_metres():
+    told = ["amount=6100", "who=Ada", "area_ft2=1180"]
+    assert entry_from_words("accepted", told, HEAD).about["area_m2"] == pytest.approx(109.6256)
+
+
 def _value(one):
     kinds = {
         "yes": st.booleans(), "count": st.integers(0, 1000), "rooms": st.just(["bath"]),
         "hash": st.just("0" * 64), "choice": st.sampled_from(one.choices or ("-",)),
         "celsius": st.floats(-30, 70), "percent": st.floats(0, 100), "ph": st.floats(0, 14),
         "m_s": st.floats(0, 40), "kg_m2_h": st.floats(0, 5), "m2_per_l": st.floats(0.1, 200),
+        "m2": st.floats(0.2, 500),
+        "amount": st.integers(-(10**9), 10**9).map(lambda n: f"{n // 100}.{n % 100:02d}"),
     }  # fmt: skip
     texts = {"field", "band", "coat", "room", "entry", "text"}
     usual = st.text("abcäß .-", min_size=1).filter(str.strip)

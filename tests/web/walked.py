@@ -40,6 +40,7 @@ SCREENS = {
     "me": "/me",
     "new house": "/draw",
     "sizes": "/rooms",
+    "first call": "/enquiry",
     "walk": "/walk",
     "no such page": "/houses/two/nothing.pdf",
     "no such house": "/houses/none",

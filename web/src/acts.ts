@@ -4,6 +4,7 @@ import { callAnew, draw, show } from "./draw.ts";
 import { save } from "./hands.ts";
 import { headsetKeys } from "./headset.ts";
 import { mixing } from "./mixing.ts";
+import { NO_QUESTION } from "./pages/pouring.ts";
 import { reasons } from "./pages/logging.ts";
 import { smaller, type Photo } from "./photo.ts";
 import type { Entry } from "./pure/entry.ts";
@@ -13,7 +14,9 @@ import { w } from "./pure/words.ts";
 import { photosOf } from "./send.ts";
 import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as unsent } from "./state.ts";
 import { change, enter, NO_JOB, photo, WISHES, type Wishes } from "./store.ts";
+import { POUR_KEYS } from "./pouring.ts";
 import { opened, sync } from "./sync.ts";
+import { washKeys } from "./washing.ts";
 
 /** Whom the book takes for the one who sprays, where nobody gave a name. */
 const SPRAYER = "sprayer";
@@ -25,11 +28,12 @@ export function headsetCalls(main: () => void): void {
   headset = main;
 }
 
-async function log(word: string, about: Entry["about"], at = Date.now(), taken: Photo | null = null): Promise<void> {
+/** Keep an entry; then the run is shown, or while washing the page named. */
+async function log(word: string, about: Entry["about"], at = Date.now(), taken: Photo | null = null, then = "run"): Promise<void> {
   now.memory = await enter({ job, word, about, at, who: now.wishes.who }, taken);
   now.lastTap = Date.now();
   callAnew();
-  show("run");
+  show(then);
   void sync();
 }
 
@@ -49,16 +53,19 @@ export async function act(told: string): Promise<void> {
   if (logs && (using() || ["go", "hurt", "near"].includes(word))) await logs(arg, using()!);
 }
 
-const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = {
+const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(log), ...POUR_KEYS,
   go: (arg) => {
     if (arg === "tank") now.reading = { tank: null, tub: null };
     if (arg === "note") now.trouble = "";
+    if (arg === "pour" && !now.view.startsWith("pour")) now.pour = NO_QUESTION;
     show(arg);
+    if (arg === "wash" || arg === "pour") void sync();
   },
   main: (_, s) => now.view === "run" && now.day?.band ? bandDone(s, now.day.band) : undefined,
   undo: () => {
     const last = lastOwn();
-    return last ? log("struck", { entry: last.id }) : undefined;
+    const here = now.view.startsWith("wash") ? now.view : "run";
+    return last ? log("struck", { entry: last.id }, Date.now(), null, here) : undefined;
   },
   filled: () => {
     const then = now.day?.fills[0]?.tank;

@@ -5,15 +5,18 @@ import { eyes } from "./pages/eyes.ts";
 import { book, helper, label, look } from "./pages/helper.ts";
 import { note, rooms, stopped, tank } from "./pages/logging.ts";
 import { askKey, phone, waiting, who } from "./pages/phone.ts";
+import { washing, washRead, washRoom } from "./pages/washing.ts";
+import { pour, pourList, pourWhere } from "./pages/pouring.ts";
 import { run } from "./pages/run.ts";
 import { top, type Shown, type Told } from "./pages/shown.ts";
 import { hasPaper } from "./paper.ts";
 import { dayOf, type Day } from "./pure/day.ts";
 import { big, callBetween, clock, countdown, QUIET_MIN } from "./pure/say.ts";
+import { washOf } from "./pure/rinsing.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import type { Happened } from "./pure/story.ts";
 import { w } from "./pure/words.ts";
-import { alone, fresh, happened, lastOwn, minute, now, photosWaiting, status, units, using, waiting as unsent } from "./state.ts";
+import { alone, fresh, freshWashing, happened, lastOwn, minute, now, photosWaiting, pourTable, status, units, using, waiting as unsent } from "./state.ts";
 
 const root = document.getElementById("page")!;
 let leftBefore = Infinity;
@@ -61,7 +64,7 @@ function shown(s: Sheet): Shown {
     waits: unsent().length > 0,
     last: lastOwn(), wishes: now.wishes, units: units(), lot: now.mine.lot, mixedAt: mixedAt(s, all, found.coat), alone, paper: hasPaper(),
     turned: Object.values(now.memory.phone.turned).flat(), photos: photosWaiting(), trouble: now.trouble,
-    mixing: mixing(s, found, fresh()), told: toldBy(s), room: free,
+    mixing: mixing(s, found, fresh()), wash: s.washing ? washOf(s, all) : null, washBook: freshWashing(), told: toldBy(s), room: free,
   };
 }
 
@@ -88,6 +91,9 @@ function pageOf(s: Sheet): string {
   const made: Record<string, () => string> = {
     run: () => run(one), helper: () => helper(one), label: () => label(one), look: () => look(one), book: () => book(one),
     eyes, note: () => note(one), phone: () => phone(one), who: () => who(one), stopped,
+    pour: () => pour(one, now.pour, pourTable()), pourwhere: () => pourWhere(pourTable()),
+    pourlist: () => pourList(pourTable(), more === "brought"),
+    wash: () => washing(one), washroom: () => washRoom(one, now.wash.room), washread: () => washRead(one, now.wash),
     tank: () => tank(one, now.reading), rooms: () => rooms(one, more), paper: () => top(),
   };
   return (made[name!] ?? made["run"]!)();

@@ -2,6 +2,8 @@
 import { w } from "./pure/words.ts";
 import type { Entry, FromBook } from "./pure/entry.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
+import type { Answer, Pours } from "./pure/pouring.ts";
+import type { Step } from "./pure/rinsing.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import { change, early, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
 
@@ -170,6 +172,23 @@ export async function fetchNow(job: string, key: string): Promise<NowAnswer> {
   await change(`job ${job}`, NO_JOB, (one) => ({ ...one, said }));
   return found;
 }
+
+/** The table of the gate in the language of the page, kept for when there is no signal. Raises NoAnswer. */
+export async function fetchPours(job: string, key: string): Promise<JobMemory> {
+  const [language, at] = [w("languageIs"), Date.now()];
+  const table = await ask<Pours>(key, `${of(job)}/pours`);
+  return change(`job ${job}`, NO_JOB, (one) => ({ ...one, pours: { table, language, at } }));
+}
+
+/** One question to the gate. Raises NoAnswer. */
+export async function fetchVerdict(job: string, key: string, things: string[], vessel: string): Promise<Answer> {
+  const asked = new URLSearchParams([["vessel", vessel], ...things.map((one) => ["thing", one])]);
+  return ask<Answer>(key, `${of(job)}/pour?${asked}`);
+}
+
+/** What each room asks for after its rinses, by the book. Raises NoAnswer. */
+export const fetchWashing = async (job: string, key: string): Promise<Record<string, Step>> =>
+  (await ask<{ rooms: Record<string, Step> }>(key, `${of(job)}/washing`)).rooms;
 
 /**
  * The rest of the day, where the book laid it anew from more than this phone has seen. To ask is to

@@ -1,6 +1,9 @@
 /** What the page knows between two taps, and what can be told from it. */
 import { inOrder, struck, type Happened } from "./pure/story.ts";
 import type { Day } from "./pure/day.ts";
+import { NO_QUESTION, type Asked, type Table } from "./pages/pouring.ts";
+import type { Picked } from "./pages/washing.ts";
+import type { Step } from "./pure/rinsing.ts";
 import type { Entry } from "./pure/entry.ts";
 import type { Reading } from "./pure/reading.ts";
 import type { Units } from "./pure/say.ts";
@@ -29,6 +32,12 @@ export const now = {
   view: "run",
   pickedAt: 0,
   reading: { tank: null, tub: null } as Reading,
+  /** The room whose washing is in hand, and what is picked for its next entry. */
+  wash: { room: "", what: "rinse", ph: null, rag: "" } as Picked,
+  /** What the book said of washing, and when. */
+  washed: null as { rooms: Record<string, Step>; at: number } | null,
+  /** The question to the gate in hand. */
+  pour: NO_QUESTION as Asked,
   day: null as Day | null,
   due: null as number | null,
 };
@@ -37,6 +46,13 @@ export const now = {
 export function using(): Sheet | null {
   const rest = now.mine.rest?.sheet;
   return rest && now.sheet && rest.inputs_hash === now.sheet.inputs_hash ? rest : now.sheet;
+}
+
+/** The table of the gate: fetched apart, or in the one file, where nobody knows how old it is. */
+export function pourTable(): Table | null {
+  const { pours } = now.mine;
+  if (pours) return { pours: pours.table, age: Date.now() - pours.at, at: minute(now.sheet!, pours.at) };
+  return given?.pours ? { pours: given.pours, age: null, at: null } : null;
 }
 
 export const units = (): Units => now.wishes.units || now.sheet?.units || "us";
@@ -58,10 +74,22 @@ export const minute = (s: Sheet, at = Date.now()) => (at - off() * 1000 - Date.p
 
 /** What the book said, where it has answered since the last tap. */
 export function fresh(): NowAnswer["now"] | null {
-  const { answer, lastTap } = now;
-  const good = answer !== null && Date.now() - answer.at < FRESH_MS && answer.at > lastTap && !waiting().length;
-  return good ? answer.told.now : null;
+  return isFresh(now.answer) ? now.answer!.told.now : null;
 }
+
+/** The same of what each room asks for. */
+export function freshWashing(): Record<string, Step> | null {
+  return isFresh(now.washed) && Object.keys(now.washed!.rooms).length ? now.washed!.rooms : null;
+}
+
+const isFresh = (told: { at: number } | null) =>
+  told !== null && Date.now() - told.at < FRESH_MS && told.at > now.lastTap && !waiting().length;
+
+const WASHING = ["neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped"];
+
+/** Whether the book is to be asked about washing. */
+export const washes = (s: Sheet) => Boolean(s.washing)
+  && (now.view.startsWith("wash") || happened(s).some(({ entry }) => WASHING.includes(entry.word)));
 
 export const happened = (s: Sheet): Happened[] =>
   inOrder(s.starts_at, own(), now.mine.others, now.memory.offs);

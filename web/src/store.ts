@@ -4,6 +4,7 @@ import type { Entry, FromBook } from "./pure/entry.ts";
 import { jumped, type Clocks } from "./pure/era.ts";
 import { nextId, type Last } from "./pure/ids.ts";
 import { newPhone, tapped, type Phone } from "./pure/phone.ts";
+import type { Pours } from "./pure/pouring.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import type { Photo } from "./photo.ts";
 
@@ -37,6 +38,8 @@ export interface JobMemory {
   /** What the book said last, and when by this phone. */
   said: { lines: string[]; langs?: string[]; at: number } | null;
   lot: string;
+  /** The table of the gate, in which language, and when it was fetched by this phone. */
+  pours?: { table: Pours; language: string; at: number } | null;
 }
 
 export const NO_JOB: JobMemory = {

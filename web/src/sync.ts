@@ -1,17 +1,22 @@
 /** All that is asked of the book, one round at a time. */
 import { draw, redraw } from "./draw.ts";
 import { w } from "./pure/words.ts";
-import { fetchNow, fetchOthers, fetchRest, fetchSheet, NoAnswer, offer } from "./send.ts";
-import { alone, job, now, speakAsWished, status, using } from "./state.ts";
+import { fetchNow, fetchOthers, fetchRest, fetchPours, fetchSheet, fetchWashing, NoAnswer, offer } from "./send.ts";
+import { alone, freshWashing, job, now, speakAsWished, status, using, washes } from "./state.ts";
 import { change, NO_JOB, read } from "./store.ts";
 
+/** Pages that are drawn anew when something is heard. */
+const LIVE = ["run", "helper", "book", "phone", "wash", "washroom", "pour"];
 const SHEET_EVERY_MS = 300_000;
 let sheetAt = 0;
 let sending = false;
+/** The first round brings what a tap needs; the table of the gate comes with the next. */
+let poursAt = -Infinity;
+let firstRound = true;
 /** Up to which place of the log this page has had the rest of the day laid anew. */
 let askedUpto = -1;
 
-const seen = () => [status(), now.answer?.told.place, now.mine.pulled, now.mine.rest?.upto, using()?.inputs_hash].join();
+const seen = () => [status(), now.answer?.told.place, JSON.stringify(freshWashing()), now.mine.pulled, now.mine.pours?.at, now.mine.rest?.upto, using()?.inputs_hash].join();
 
 export async function sync(): Promise<void> {
   if (alone || sending || !now.mine.key) return;
@@ -28,7 +33,7 @@ export async function sync(): Promise<void> {
   } finally {
     sending = false;
     now.memory = await read("memory", now.memory);
-    const shown = ["run", "helper", "book", "phone"].includes(now.view);
+    const shown = LIVE.includes(now.view);
     if (!using() || (shown && (before !== seen() || now.view === "run"))) redraw();
   }
 }
@@ -38,6 +43,16 @@ async function freshSheet(key: string): Promise<void> {
   now.sheet = now.mine.sheet;
   speakAsWished();
   sheetAt = Date.now();
+}
+
+async function freshPours(key: string): Promise<void> {
+  const wanted = now.view.startsWith("pour") || !firstRound;
+  firstRound = false;
+  const { pours } = now.mine;
+  const old = !pours || pours.language !== w("languageIs") || Date.now() - poursAt > SHEET_EVERY_MS;
+  if (!wanted || !old) return;
+  now.mine = await fetchPours(job, key);
+  poursAt = Date.now();
 }
 
 async function rounds(key: string): Promise<void> {
@@ -53,6 +68,8 @@ async function rounds(key: string): Promise<void> {
   const told = await fetchNow(job, key);
   now.answer = { told, at: asked };
   now.mine = await read(`job ${job}`, now.mine);
+  if (washes(using()!)) now.washed = { rooms: await fetchWashing(job, key), at: asked };
+  await freshPours(key);
   const newer = told.rest_upto !== null && told.rest_upto > (now.mine.rest?.upto ?? -1);
   const due = told.again.word === "again" && told.place > askedUpto && (told.rest_upto ?? -1) < told.place;
   if (!newer && !due) return;

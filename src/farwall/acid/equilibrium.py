@@ -11,8 +11,6 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
-from scipy.optimize import brentq
-
 from farwall.acid.equilibrium_activity import gammas
 from farwall.acid.equilibrium_constants import Constants, constants
 from farwall.acid.equilibrium_species import Mix, Species, Totals
@@ -154,6 +152,8 @@ class _Search:
         there are not so many: the gap's sign at both ends is known without looking. The values that
         are told there only aim the first step.
         """
+        from scipy.optimize import brentq
+
         most = 2 * self.charges
         near = self.near
 
@@ -166,6 +166,8 @@ class _Search:
         return self.last
 
     def _strength_gap(self, strength: float) -> float:
+        from scipy.optimize import brentq
+
         mix = self._mix(strength)
 
         def charge(log_h: float) -> float:

@@ -8,14 +8,16 @@ The table is that of Parker, Thermal Properties of Aqueous Uni-univalent Electro
 from __future__ import annotations
 
 from functools import cache
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 import numpy as np
-from scipy.interpolate import PchipInterpolator
 
 from farwall.acid.activity import Floats
 from farwall.acid.masses import HCL_G_MOL, WATER_G_MOL
 from farwall.errors import Mistake, Refused
+
+if TYPE_CHECKING:
+    from scipy.interpolate import PchipInterpolator
 
 HEAT_OF_SOLUTION_KJ_MOL: Final = -74.84
 """Of the gas into endless water [parker-1965]; Gunn and Green measured -74.81."""
@@ -56,6 +58,8 @@ def heat_of_dilution_kj_mol(molality: float) -> float:
 
 @cache
 def _given_off() -> PchipInterpolator:
+    from scipy.interpolate import PchipInterpolator
+
     return PchipInterpolator(np.sqrt(np.array(_MOLAL)), np.array(_GIVEN_OFF_KJ), extrapolate=False)
 
 
@@ -125,5 +129,7 @@ def heat_capacity_kj_kg_k(hcl_percent: float) -> float:
 
 @cache
 def _heat_capacity() -> PchipInterpolator:
+    from scipy.interpolate import PchipInterpolator
+
     percents = np.array((0.0, *_CP_PERCENT))
     return PchipInterpolator(percents, np.array((_WATER_KJ_KG_K, *_CP_KJ_KG_K)), extrapolate=False)

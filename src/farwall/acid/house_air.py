@@ -172,7 +172,10 @@ def _mist_per_min(laid: Laid, step_min: float, steps: int, rooms: int) -> Array:
     total = share.sum(axis=1, keepdims=True)
     share /= np.where(total > 0, total, 1.0)
     mol = laid.on_m2.acid_mol * laid.m2 * laid.mist[:, None]
-    where = np.zeros((len(laid.room), rooms))
-    where[np.arange(len(laid.room)), laid.room] = 1.0
-    per_step: Array = np.einsum("pt,sp,pr->tsr", share, mol, where, optimize=True) / step_min
-    return per_step
+    # A patch is sprayed within a step or a few: a product over all of them is mostly nothing, and
+    # large enough to wake threads that then cost more than it does.
+    per_step = np.zeros((steps, len(mol), rooms))
+    for patch, room in enumerate(laid.room):
+        within = np.flatnonzero(share[patch])
+        per_step[within, :, room] += share[patch, within, None] * mol[None, :, patch]
+    return per_step / step_min

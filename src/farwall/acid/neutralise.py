@@ -5,8 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from scipy.optimize import brentq
-
 from farwall.acid.bases import BASES, Base
 from farwall.acid.equilibrium import AIR_CO2_PPM, MOST_MOLAL, Co2, Equilibrium, equilibrium
 from farwall.acid.equilibrium_constants import GAS_J_MOL_K, KELVIN
@@ -100,6 +98,8 @@ def share_to_reach(
     Out of reach is what takes more than four times the acid, more than 6 mol/kg, or more
     bicarbonate than dissolves. pH rises with the dose over that range: the root is bracketed.
     """
+    from scipy.optimize import brentq
+
     per_share = acid_molal / base.equivalents * max(base.gives.values())
     most = min(MOST_SHARE, MOST_MOLAL / per_share)
     if base.formula == "NaHCO3":
@@ -121,6 +121,8 @@ def acid_of_reading(ph: float, *, temperature_c: float = 25.0) -> float:
     Valid for pH 0 to 4.5; above it a reading tells of gas and metals rather than of acid, and
     `Refused` is raised. Salts hide acid: iron(III) keeps water near pH 2 to 3 until it has fallen.
     """
+    from scipy.optimize import brentq
+
     if not LEAST_READING <= ph <= MOST_READING:
         raise Refused(
             Mistake("found_ph", f"pH {ph:g} does not tell how much acid there is.",

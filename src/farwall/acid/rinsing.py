@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 from farwall.acid.rinse_belief import More, Round, chances_of_more, more_rinses
@@ -148,12 +149,25 @@ def _more(
     *,
     scrub: bool = False,
 ) -> More:
+    each = tuple(tuple(one) for one in others)
+    return _reckoned(tuple(room), each, (wanted.window[0], wanted.tap_ph), l_per_m2, scrub)
+
+
+@lru_cache(maxsize=256)
+def _reckoned(
+    room: tuple[Round, ...],
+    others: tuple[tuple[Round, ...], ...],
+    phs: tuple[float, float | None],
+    l_per_m2: float,
+    scrub: bool,  # noqa: FBT001
+) -> More:
+    """Kept: a live day asks the same of a room until something is entered in it again."""
+    least_ph, tap_ph = phs
     return more_rinses(
         chances_of_more(
-            room, others, l_per_m2=l_per_m2, least_ph=wanted.window[0], tap_ph=wanted.tap_ph,
-            scrub=scrub,
+            room, others, l_per_m2=l_per_m2, least_ph=least_ph, tap_ph=tap_ph, scrub=scrub
         )
-    )  # fmt: skip
+    )
 
 
 DILUTES = (0.15, 0.25, 0.45)

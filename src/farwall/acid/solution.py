@@ -11,7 +11,6 @@ from functools import cache
 from typing import Final
 
 import numpy as np
-from scipy.optimize import brentq
 
 from farwall.acid import density, water
 from farwall.acid.masses import HCL_G_MOL
@@ -73,6 +72,8 @@ def specific_gravity_from_baume(baume: float) -> float:
 
 def baume_from_percent(hcl_percent: float) -> float:
     """The trade's degree, at 60 °F; 0 to 38 %, else `Refused` [laliberte-2004, baume]."""
+    from scipy.optimize import brentq
+
     most = _baume_by_density(density.MOST_PERCENT)
     if not 0 <= hcl_percent <= density.MOST_PERCENT:
         what = f"{hcl_percent:g} % HCl is outside what is known."
@@ -119,6 +120,8 @@ def _degrees(kg_l: float) -> float:
 
 
 def _sought(told: Callable[[float], float], value: float, where: str, unit: str) -> float:
+    from scipy.optimize import brentq
+
     low, high = told(0.0), told(density.MOST_PERCENT)
     if not low <= value <= high:
         what = f"{value:g} {unit} is outside what is known of hydrochloric acid."

@@ -30,7 +30,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     """Write acid.json, cards, labels, the wash-day sheet and the page for the utility."""
     from farwall.cli.forked import forked
-    from farwall.job.acid_day import acid_day
+    from farwall.job.acid_day.day import acid_day
     from farwall.job.acid_day.ground import Ground
     from farwall.job.acid_day.say import WHOLE, said
     from farwall.job.plan_job import plan_job

@@ -34,15 +34,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks", "days", "book", "mix", "learn", "colour"],
+        choices=["spray", "clocks", "days", "book", "mix", "learn", "price", "colour"],
         help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
         "calendar, as houses grow in number; the job book, killed, cut from power, and large; "
-        "the mix, on invented days; lessons, on invented firms; colour, on floors that react",
+        "the mix, on invented days; lessons, on invented firms; the price, on invented jobs; "
+        "colour, on floors that react",
     )
     parser.add_argument(
         "--tuning",
         action="store_true",
-        help="of clocks, learn and colour: the half they were tuned on",
+        help="of clocks, learn, price and colour: the half they were tuned on",
     )
     parser.add_argument(
         "--beside", action="store_true", help="clocks: with more read beside strip and coat"
@@ -107,7 +108,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Exit code 1 when a front undercuts its bound, a plan has faults, or the planner breaks."""
-    if options.what in {"clocks", "learn", "colour"}:
+    if options.what in {"clocks", "learn", "price", "colour"}:
         return _ranges(options)
     if options.what in {"days", "mix"}:
         return _days(options) if options.what == "days" else _mix(as_json=options.json)
@@ -141,15 +142,18 @@ def run(options: argparse.Namespace) -> int:
 
 
 def _ranges(options: argparse.Namespace) -> int:
-    """How honest ranges are: those of the clocks, of lessons, of a coat's look."""
+    """How honest ranges are: those of the clocks, of lessons, of a price, of a coat's look."""
     from farwall.cli.bench_clocks import run_clocks
     from farwall.cli.bench_colour import run_colour
     from farwall.cli.bench_learn import run_learn
+    from farwall.cli.bench_price import run_price
 
     if options.what == "colour":
         return run_colour(floors=options.floors, as_json=options.json, tuning=options.tuning)
     if options.what == "clocks":
         return run_clocks(as_json=options.json, tuning=options.tuning, beside=options.beside)
+    if options.what == "price":
+        return run_price(as_json=options.json, tuning=options.tuning)
     return run_learn(as_json=options.json, tuning=options.tuning, large=options.large)
 
 

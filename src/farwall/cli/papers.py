@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import sys
 
 from farwall.cli.office_ground import office_arguments, office_ground
 from farwall.errors import Mistake, Refused
@@ -26,7 +27,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     """Write the papers, whole or not at all."""
     from farwall.papers.folder import write_folder
-    from farwall.papers.office.bundles import chosen, office_files
+    from farwall.papers.office.bundles import chosen, lacking, office_files
     from farwall.papers.office.ground import PaperGround
 
     if options.out is None:
@@ -35,8 +36,11 @@ def run(options: argparse.Namespace) -> int:
     chosen(only)
     ground = office_ground(options)
     language = ground.job.wishes.language
-    files = office_files(PaperGround(ground, language, screens=options.screens), only)
+    papers = PaperGround(ground, language, screens=options.screens)
+    files = office_files(papers, only)
     write_folder(options.out, files)
+    for file, lacks in lacking(papers, only).items():
+        print(f"{file} is left out:", *lacks, sep="\n  ", file=sys.stderr)
     for name in files:
         print(options.out / name)
     return _DONE

@@ -213,7 +213,7 @@ def plan_into(
     key = None if by_book else key_of(job, read=read, order=order, thorough=thorough)
     made = None if fresh or key is None else _planned_before(key)
     if made is None:
-        made = _planned(job, again, van_file=van_file)
+        made = _planned(job, again, weather, van_file=van_file)
         if key is not None:
             keep_files(key, made.files)
     plan, faults = made.plan, made.faults()
@@ -256,12 +256,19 @@ def _planner(
     return planner
 
 
-def _planned(job: Job, planner: Callable[..., Plan], *, van_file: Path | None) -> _Made:
+def _planned(
+    job: Job,
+    planner: Callable[..., Plan],
+    weather: WeatherFile | Forecast | None,
+    *,
+    van_file: Path | None,
+) -> _Made:
     """The plan made now, with its files."""
     from farwall.cli.forked import forked
+    from farwall.job.acid_day.fumes.caution import with_fumes
     from farwall.readers.plan_json import plan_to_dict
 
-    plan = planner(job, beside=forked)
+    plan = with_fumes(planner(job, beside=forked), job, weather)
     if van_file is not None:
         plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
@@ -296,7 +303,7 @@ def _with_van(plan: Plan, job: Job, file: Path) -> Plan:
     from farwall.job.van.van_plan import van_plan
     from farwall.readers.van_json import read_van
 
-    return replace(plan, van=van_plan(read_van(file), plan, job.floor))
+    return replace(plan, van=van_plan(read_van(file), plan, job))
 
 
 def _faults(document: dict[str, object]) -> list[str]:

@@ -92,6 +92,8 @@ def _figure(value: object) -> str:
         return "-"
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(value, list):
+        return ", ".join(map(_figure, value)) or "-"
     if isinstance(value, float):
         whole = abs(value) >= 10**_LEAST_PLACES
         return f"{value:.0f}" if whole else f"{value:.{_LEAST_PLACES}g}"

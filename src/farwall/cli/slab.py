@@ -8,10 +8,14 @@ import sys
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from farwall.papers.wall_clock import Units
-from farwall.phrasebook import LANGUAGES, Language
+from farwall.phrasebook import LANGUAGES, Language, speaking
+
+if TYPE_CHECKING:
+    from farwall.facts.job import Job
+    from farwall.facts.plan import Plan
 
 _DONE = 0
 
@@ -39,7 +43,9 @@ def run(options: argparse.Namespace) -> int:
     from farwall.papers.run_sheet.pages import run_sheet_pages
     from farwall.readers.plan_json import plan_to_dict, read_plan
     from farwall.web.slab.one_file import one_file
+    from farwall.web.slab.pours import pours_of
     from farwall.web.slab.sheet import sheet_of
+    from farwall.web.slab.washing import washing_of
 
     plan = read_plan(options.plan)
     beside = _facts_beside(options.plan)
@@ -52,7 +58,12 @@ def run(options: argparse.Namespace) -> int:
             plan, job_name=plan.job or job, units=wishes.units, notes=wishes.notes,
             language=wishes.language,
         )  # fmt: skip
-    content = one_file(sheet_of(plan_to_dict(plan), job[:80], wishes=wishes), pages)
+    washing = washing_of(_job(beside, plan), plan)
+    sheet = sheet_of(plan_to_dict(plan), job[:80], wishes=wishes, washing=washing)
+    if beside:
+        with speaking(wishes.language):
+            sheet["pours"] = pours_of(_job(beside, plan))
+    content = one_file(sheet, pages)
     write_folder(options.out.resolve().parent, {options.out.name: content})
     print(f"{options.out}: {len(content) / 1000:.0f} KB. Open it on the phone before the day.")
     print("What is logged there lies on that phone only: save it, then `farwall log --from`.",
@@ -76,6 +87,18 @@ def _facts_beside(plan: Path) -> dict[str, Any]:
         return {}
     facts = json.loads(beside.read_text(encoding="utf-8"))
     return facts if isinstance(facts, dict) else {}
+
+
+def _job(facts: Mapping[str, Any], plan: Plan) -> Job:
+    """The job beside the plan; where it is not there or cannot be read, what the plan tells."""
+    from farwall.errors import Refused
+    from farwall.job.live.job_of_plan import job_of_plan
+    from farwall.readers.job_json import job_from
+
+    try:
+        return job_from(dict(facts), "The job") if facts else job_of_plan(plan)
+    except Refused:
+        return job_of_plan(plan)
 
 
 def _wishes(facts: Mapping[str, Any]) -> _Wishes:

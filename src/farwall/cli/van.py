@@ -89,7 +89,7 @@ def _for_job(van: Van, options: argparse.Namespace) -> int:
 
     job = read_job(options.job)
     plan = read_plan(options.plan) if options.plan is not None else plan_job(job)
-    found = van_plan(van, plan, job.floor, on=options.on)
+    found = van_plan(van, plan, job, on=options.on)
     if options.json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:

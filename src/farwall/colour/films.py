@@ -26,7 +26,7 @@ class Film:
     t: Floats
 
 
-def film(k: ArrayLike, s: ArrayLike, thickness: float) -> Film:
+def film(k: ArrayLike, s: ArrayLike, thickness: ArrayLike) -> Film:
     """R and T of a film alone.
 
     a = 1 + K/S, b = √(a² - 1), c = a·sinh(bSx) + b·cosh(bSx), R = sinh(bSx)/c, T = b/c. K and S at
@@ -34,13 +34,14 @@ def film(k: ArrayLike, s: ArrayLike, thickness: float) -> Film:
     """
     absorbs = np.asarray(k, dtype=np.float64)
     scatters = np.asarray(s, dtype=np.float64)
-    absorbs, scatters = np.broadcast_arrays(absorbs, scatters)
+    thick = np.asarray(thickness, dtype=np.float64)
+    absorbs, scatters, thick = np.broadcast_arrays(absorbs, scatters, thick)
     # S·b = √(K² + 2KS) stays finite where S goes to nothing.
     root = np.sqrt(absorbs * (absorbs + 2 * scatters))
-    depth = root * thickness
+    depth = root * thick
     # All over cosh, so that a thick film does not overflow.
     tanh = np.tanh(depth)
-    slope = np.where(depth > THIN, tanh / np.where(root > 0, root, 1.0), thickness)
+    slope = np.where(depth > THIN, tanh / np.where(root > 0, root, 1.0), thick)
     below = 1 + (absorbs + scatters) * slope
     r = scatters * slope / below
     with np.errstate(over="ignore"):

@@ -5,41 +5,10 @@ A table, read by every door. The words are those of the trade.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from farwall.facts.log_money import MONEY_WORDS
+from farwall.facts.log_word import Carried, Kind, Word
 
-Kind = Literal[
-    "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg_m2_h", "kg", "count", "m2_per_l",
-    "ph", "field", "band", "coat", "room", "rooms", "entry", "hash", "text", "yes", "choice",
-    "metres", "seconds", "l_min",
-]  # fmt: skip
-"""How a value is read and what it is checked against. `field` to `rooms` are ids of the plan."""
-
-
-@dataclass(frozen=True)
-class Carried:
-    """One value that an entry carries: its key, with its unit in it, its kind, what it means."""
-
-    key: str
-    kind: Kind
-    what: str
-    choices: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True)
-class Word:
-    """A word of the log: what it says, what it must carry, what it may."""
-
-    name: str
-    what: str
-    must: tuple[Carried, ...] = ()
-    may: tuple[Carried, ...] = ()
-
-    @property
-    def carried(self) -> tuple[Carried, ...]:
-        """All that it may carry."""
-        return (*self.must, *self.may)
-
+__all__ = ["TISSUE", "WASTE_WAYS", "WORDS", "Carried", "Kind", "Word"]
 
 TISSUE = ("hangs straight", "stirs", "leans", "flutters", "streams")
 """What a strip of tissue held a hand over the floor does; `air.beside` has the air of each."""
@@ -198,6 +167,7 @@ WORDS: dict[str, Word] = {
         Word("near-miss", "somebody might have been hurt", (
             Carried("what", "text", "what happened"),
         ), (_WHERE,)),
+        *MONEY_WORDS,
         # the book
         Word("note", "a note", (Carried("text", "text", "what it says"),), (_ROOM,)),
         Word("photo", "a photo", (Carried("file", "hash", "its file in the book"),), (

@@ -39,7 +39,8 @@ class Rates:
     """What an hour and a visit cost the firm, and what is added to cost.
 
     labour_per_h: of one person, with insurance and taxes on wages (loaded) · visit: travel of one
-    more day on site · overhead_percent, profit_percent: of cost · least: smallest job that is
+    more day on site · overhead_percent, profit_percent: of cost · risk_percent: of cost,
+    where the firm takes a flat share instead of what the draws say · least: smallest job that is
     taken · standby_per_h: both people waiting for others · change_per_h and
     change_material_percent: work asked for later · mock_up: one more sample.
     """
@@ -48,6 +49,7 @@ class Rates:
     visit: Amount | None = None
     overhead_percent: _Share | None = None
     profit_percent: _Share | None = None
+    risk_percent: _Share | None = None
     least: Amount | None = None
     standby_per_h: Amount | None = None
     change_per_h: Amount | None = None

@@ -19,7 +19,8 @@ MaskKind = Literal[
     "drain", "register", "metal", "kick", "tub", "appliance", "stair", "post", "outside door",
     "other",
 ]  # fmt: skip
-_Id = Annotated[str, MinLen(1), MaxLen(80)]
+_Id = Annotated[str, MinLen(1), MaxLen(100)]
+"""Of a line: its kind, and the id of a stain behind it."""
 
 
 @dataclass(frozen=True)

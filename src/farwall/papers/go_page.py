@@ -25,14 +25,18 @@ SIGNED = (
     "read this page. The floor varies in colour; cracks, patches and marks of what lay on "
     "it show. The signed, sealed sample is the standard."
 )
+_HASH_SHOWN = 12
 _EPOCH = 978_307_200
 """Papers carry no time of their own making: the same facts give the same bytes."""
 
 
-def go_pdf(go: Go, job: Job, *, units: Units = "us", paper: Paper | None = None) -> bytes:
+def go_pdf(
+    go: Go, job: Job, *, units: Units = "us", paper: Paper | None = None, inputs_hash: str = "",
+) -> bytes:  # fmt: skip
     """The page as PDF bytes; the same findings give the same bytes. Long lists go on to a second.
 
-    `units` choose the paper (US Letter or A4) unless `paper` does; the language is the job's wish.
+    `units` choose the paper (US Letter or A4) unless `paper` or the job does; the language is the
+    job's wish. inputs_hash: that of the job's plan, where there is one.
     """
     import typst
 
@@ -42,8 +46,9 @@ def go_pdf(go: Go, job: Job, *, units: Units = "us", paper: Paper | None = None)
     stains = {word for stain in job.stains for word in (stain.id, stain.name)}
     with speaking(job.wishes.language, rooms | stains | {name}):
         data = in_language({
-            "paper": paper_for(units, paper).typst_name,
-            "footer": f"{clipped(plain(name), 300, 9)} · go or no-go",
+            "paper": paper_for(units, paper or job.wishes.paper).typst_name,
+            "footer": f"{clipped(plain(name), 230, 9)} · go or no-go · revision {job.revision}"
+            + (f" · inputs {inputs_hash[:_HASH_SHOWN]}" if inputs_hash else ""),
             **page_words(go, job),
         })  # fmt: skip
     data["verdict"] = go.verdict

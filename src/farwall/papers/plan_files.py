@@ -10,6 +10,7 @@ from farwall.facts.plan import Plan
 from farwall.papers.film_strip import film_strip_svg
 from farwall.papers.floor_drawing import field_svg, floor_svg
 from farwall.papers.json_text import json_text
+from farwall.papers.run_sheet.margins import Paper
 from farwall.papers.run_sheet.sheet import run_sheet_begun
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import names_in
@@ -31,7 +32,7 @@ def plan_files_begun(
     wishes = job.wishes
     return _begun(
         plan, document, units=wishes.units, notes=wishes.notes, language=wishes.language,
-        beside=beside,
+        paper=wishes.paper, revision=job.revision, beside=beside,
     )  # fmt: skip
 
 
@@ -49,11 +50,14 @@ def _begun(
     units: Units,
     notes: str,
     language: Language = "en",
+    paper: Paper | None = None,
+    revision: int = 1,
     beside: Beside = at_once,
 ) -> Callable[[], dict[str, bytes]]:
     sheet = run_sheet_begun(
-        plan, job_name=plan.job, units=units, notes=notes, language=language, beside=beside
-    )
+        plan, job_name=plan.job, units=units, notes=notes, language=language, paper=paper,
+        revision=revision, beside=beside,
+    )  # fmt: skip
     with speaking(language, names_in(plan)):
         drawn = {
             "plan.json": (json_text(document) + "\n").encode(),

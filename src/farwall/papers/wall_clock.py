@@ -23,7 +23,7 @@ _MONTHS = (
 class WallClock:
     """Turns minutes from the start into words of the local clock.
 
-    US manner counts to twelve, with am and pm where `half_day_words` says so;
+    US manner counts to twelve, with am and pm where `half_day_words` says so, and on another day;
     metric manner counts to twenty-four.
     """
 
@@ -76,7 +76,12 @@ class WallClock:
         return told(f"{self._day_before(moment)}{hour}{self._half(moment)}") if whole else hour
 
     def _half(self, moment: datetime) -> str:
-        return (" am" if moment.hour < _NOON_H else " pm") if self.half_day_words else ""
+        return (" am" if moment.hour < _NOON_H else " pm") if self.halves(moment) else ""
+
+    def halves(self, moment: datetime) -> bool:
+        """Whether am or pm has to stand beside it: of another day nobody knows which half."""
+        other_day = moment.date() != self.starts_at.date()
+        return self.half_day_words or (other_day and self.units == "us")
 
     def _day_before(self, moment: datetime) -> str:
         days = (moment.date() - self.starts_at.date()).days

@@ -4,66 +4,20 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from farwall import units
 from farwall.errors import Mistake
 from farwall.facts.log_words import Carried, Word
 from farwall.facts.plain import Plain
 from farwall.facts.plan import Plan
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.log_units import BOUNDS, TWINS, Twin, amount_text
 from farwall.readers.shape import did_you_mean, nearest
 from farwall.readers.wording import shown
 
 _HASH = re.compile(r"[0-9a-f]{64}")
 _LONGEST = 2_000
-
-_BOUNDS: dict[str, tuple[float, float, str]] = {
-    "litres": (0, 5_000, "L"),
-    "minutes": (0, 60 * 24 * 30, "minutes"),
-    "hours": (0, 1_000, "hours"),
-    "celsius": (-30, 70, "°C"),
-    "percent": (0, 100, "%"),
-    "m_s": (0, 40, "m/s"),
-    "kg_m2_h": (0, 5, "kg/m²h"),
-    "kg": (0, 5_000, "kg"),
-    "m2_per_l": (0.1, 200, "m²/L"),
-    "ph": (0, 14, "pH"),
-    "metres": (0, 1_000, "m"),
-    "seconds": (0, 3_600, "s"),
-    "l_min": (0, 200, "L/min"),
-    "count": (0, 1_000, ""),
-}
-"""The least and the most that is believed of a kind; beyond lies a slip of the finger. Guesses."""
-
-
-@dataclass(frozen=True)
-class _Twin:
-    ending: str
-    other: str
-    to_key: Callable[[float], float]
-    unit: str
-
-
-_TWINS: dict[str, tuple[_Twin, ...]] = {
-    "litres": (
-        _Twin("_l", "_gal", units.l_from_gal, "gal"),
-        _Twin("litres", "gal", units.l_from_gal, "gal"),
-        _Twin("litres", "gallons", units.l_from_gal, "gal"),
-    ),
-    "celsius": (_Twin("_c", "_f", units.c_from_f, "°F"),),
-    "m_s": (
-        _Twin("_m_s", "_mph", lambda mph: mph * units.M_S_PER_MPH, "mph"),
-        _Twin("_m_s", "_ft_min", lambda ft: ft * units.M_PER_FT / 60, "ft/min"),
-    ),
-    "l_min": (_Twin("_l_min", "_gal_min", units.l_from_gal, "gal/min"),),
-    "metres": (_Twin("_m", "_ft", lambda ft: ft * units.M_PER_FT, "ft"),),
-    "kg": (_Twin("_kg", "_lb", lambda lb: lb * units.KG_PER_LB, "lb"),),
-    "m2_per_l": (
-        _Twin("m2_per_l", "ft2_per_gal", units.m2_per_l_from_ft2_per_gal, "ft²/gal"),
-    ),
-}  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -133,9 +87,9 @@ def checked(
     return ordered, mistakes
 
 
-def _spellings(one: Carried) -> dict[str, _Twin | None]:
-    found: dict[str, _Twin | None] = {one.key: None}
-    for twin in _TWINS.get(one.kind, ()):
+def _spellings(one: Carried) -> dict[str, Twin | None]:
+    found: dict[str, Twin | None] = {one.key: None}
+    for twin in TWINS.get(one.kind, ()):
         if one.key.endswith(twin.ending):
             found[one.key.removesuffix(twin.ending) + twin.other] = twin
     return found
@@ -145,7 +99,7 @@ def _carried(word: Word, key: str) -> Carried | None:
     return next((one for one in word.carried if key in _spellings(one)), None)
 
 
-def _twin(one: Carried, key: str) -> _Twin | None:
+def _twin(one: Carried, key: str) -> Twin | None:
     return _spellings(one)[key]
 
 
@@ -167,7 +121,7 @@ def _add(one: Carried, ids: Ids) -> str:
 def _typed(one: Carried | None, value: Plain) -> Plain:
     if one is None or not isinstance(value, str):
         return value
-    if one.kind in _BOUNDS:
+    if one.kind in BOUNDS:
         try:
             number = float(value)
         except ValueError:
@@ -176,6 +130,8 @@ def _typed(one: Carried | None, value: Plain) -> Plain:
         return int(number) if whole else number
     if one.kind == "yes":
         return {"yes": True, "true": True, "no": False, "false": False}.get(value.lower(), value)
+    if one.kind == "amount":
+        return amount_text(value) or value
     if one.kind == "rooms":
         return [part.strip() for part in value.split(",")]
     if one.kind == "choice":
@@ -193,16 +149,25 @@ def _chosen(one: Carried, value: str) -> str:
 
 
 def _wrong(
-    one: Carried, value: Plain, ids: Ids, where: str, twin: _Twin | None
+    one: Carried, value: Plain, ids: Ids, where: str, twin: Twin | None
 ) -> Iterator[Mistake]:
-    if one.kind in _BOUNDS:
+    if one.kind in BOUNDS:
         yield from _wrong_number(one, value, where, twin)
     elif one.kind == "yes":
         if not isinstance(value, bool):
             yield Mistake(where, f"yes or no is expected here, not {shown(value)}.")
+    elif one.kind == "amount":
+        if not isinstance(value, str) or not value or amount_text(value) != value:
+            what = f"an amount as text is expected here, not {shown(value)}."
+            yield Mistake(where, what, 'Such as "1290.50", two decimals at most.')
     elif one.kind == "rooms":
         yield from _wrong_rooms(value, ids, where)
-    elif not isinstance(value, str) or not value.strip():
+    else:
+        yield from _wrong_text(one, value, ids, where)
+
+
+def _wrong_text(one: Carried, value: Plain, ids: Ids, where: str) -> Iterator[Mistake]:
+    if not isinstance(value, str) or not value.strip():
         yield Mistake(where, f"{_expected(one)} is expected here, not {shown(value)}.")
     elif len(value) > _LONGEST:
         yield Mistake(
@@ -218,7 +183,7 @@ def _wrong(
         yield Mistake(where, *fault)
 
 
-def _wrong_number(one: Carried, value: Plain, where: str, twin: _Twin | None) -> Iterator[Mistake]:
+def _wrong_number(one: Carried, value: Plain, where: str, twin: Twin | None) -> Iterator[Mistake]:
     if isinstance(value, bool) or not isinstance(value, int | float):
         yield Mistake(where, f"a number is expected here, not {shown(value)}.", "A plain number.")
         return
@@ -228,7 +193,7 @@ def _wrong_number(one: Carried, value: Plain, where: str, twin: _Twin | None) ->
     if one.kind == "count" and not float(value).is_integer():
         yield Mistake(where, f"{value:g} is not whole.", "Write a whole number.")
         return
-    least, most, unit = _BOUNDS[one.kind]
+    least, most, unit = BOUNDS[one.kind]
     si = twin.to_key(float(value)) if twin else float(value)
     if not least <= si <= most:
         told = f"{value:.6g} {twin.unit if twin else unit}".strip()
@@ -256,8 +221,8 @@ def _known(one: Carried) -> str:
     return f"Known: {', '.join(one.choices)}."
 
 
-def _in_si(one: Carried, value: Plain, twin: _Twin | None) -> Plain:
-    if one.kind not in _BOUNDS or isinstance(value, bool) or not isinstance(value, int | float):
+def _in_si(one: Carried, value: Plain, twin: Twin | None) -> Plain:
+    if one.kind not in BOUNDS or isinstance(value, bool) or not isinstance(value, int | float):
         return value
     if one.kind == "count":
         return int(value)

@@ -39,6 +39,7 @@ OFFICE_WORDS: dict[str, str] = {
     "Rates.visit": "Travel of one more day on site.",
     "Rates.overhead_percent": "Overhead on cost, %.",
     "Rates.profit_percent": "Profit on cost, %.",
+    "Rates.risk_percent": "A flat share for risk on cost, %; none: what the draws say.",
     "Rates.least": "Smallest job that is taken.",
     "Rates.standby_per_h": "An hour of the crew kept waiting by others.",
     "Rates.change_per_h": "An hour of one person for work asked for later.",

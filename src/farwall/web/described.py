@@ -24,6 +24,9 @@ def listed(of: Json) -> Json:
     return {"type": "array", "items": of}
 
 
+ROW: Json = {"type": "array"}
+
+
 def thing(**keys: Json) -> Json:
     """An object with these keys, all there; it may grow."""
     return {"type": "object", "properties": keys, "required": list(keys)}
@@ -110,6 +113,11 @@ OPERATIONS: dict[str, Answered] = {
     "GET /api/jobs/{job}/rest": Answered(ANY, no=_OF_PLAN),
     "GET /api/jobs/{job}/sheet": Answered(ANY, no=_OF_PLAN),
     "GET /api/jobs/{job}/sheet/rest": Answered(ANY, no=_OF_PLAN),
+    "GET /api/jobs/{job}/pours": Answered(
+        thing(things=listed(ROW), vessels=listed(ROW), cells=ANY, reasons=listed(ROW)), no=_OF_JOB
+    ),
+    "GET /api/jobs/{job}/pour": Answered(thing(word=TEXT, reasons=listed(ROW)), no=_OF_JOB),
+    "GET /api/jobs/{job}/washing": Answered(thing(place=COUNT, rooms=ANY), no=_OF_PLAN),
     "POST /api/jobs/{job}/log": Answered(thing(id=TEXT, **_NOW), ENTRY, no=_SENT_OF_JOB),
     "PUT /api/jobs/{job}/facts": Answered(thing(id=TEXT, version=COUNT), FACTS, no=_SENT),
     "POST /api/entries": Answered(

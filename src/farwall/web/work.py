@@ -25,6 +25,7 @@ class Made:
 
 def plan_of(facts: Json, job: str, lessons: Json | None = None) -> Made:
     """The plan of a job's facts, with the firm's lessons. Never raises for what they say."""
+    from farwall.job.acid_day.fumes.caution import with_fumes
     from farwall.job.plan_job import plan_job
     from farwall.readers.job_json import job_from
     from farwall.readers.plan_json import plan_to_dict
@@ -32,7 +33,8 @@ def plan_of(facts: Json, job: str, lessons: Json | None = None) -> Made:
 
     try:
         known = lessons_in(lessons)
-        document = plan_to_dict(plan_job(job_from(facts, f"The job {job}"), lessons=known))
+        told = job_from(facts, f"The job {job}")
+        document = plan_to_dict(with_fumes(plan_job(told, lessons=known), told))
     except FarwallError as error:
         return Made(None, no=_why(error))
     return Made(document, _faults(document))

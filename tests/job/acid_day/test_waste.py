@@ -12,7 +12,7 @@ from farwall.facts.discharge import Discharge, OfficialWord
 from farwall.facts.job import Survey
 from farwall.facts.plain import plain
 from farwall.facts.washing import Drums, Washing
-from farwall.job.acid_day import acid_day
+from farwall.job.acid_day.day import acid_day
 from farwall.job.acid_day.in_short import in_short
 from farwall.job.acid_day.waste import sentences, waste_of, waste_said
 from farwall.job.acid_day.waste.figures import figure, range_of

@@ -37,6 +37,8 @@ PROMISED = {
     "film-drying": ({**MILD, "film_mm": 0.2}, "minutes low high"),
     "slab-tests": ({"area_ft2": 1180}, "f1869_tests f2170_tests d4262_readings"),
     "vapour-rate": ({"gain_g": 2, "hours": 66}, "lb_1000ft2_24h ug_m2_s"),
+    "colour-difference": ({"lab1": [50, 2, 3], "lab2": [51, 2, 4]}, "de2000"),
+    "film-colour": ({"k": 0.2, "s": 0.1, "thickness": 1, "r_backing": 0.8}, "r t r_on_backing"),
     "purge": ({"air_changes_per_h": 6, "removal_percent": 99}, "minutes"),
     "room-air": (
         {"volume_m3": 60, "release_g_min": 0.02, "air_changes_per_h": 4, "stop_at_mg_m3": 1},
@@ -59,6 +61,10 @@ PROMISED = {
         "base_kg base_lb co2_kg equivalent_mass_g_per_mol",
     ),
     "ph": ({"hcl_molal": 0.1, "base": "NaHCO3", "base_molal": 0.1, "co2": "1atm"}, "ph"),
+    "sum": (
+        {"lines": ["100.00"], "tax": ["100.00@8.25"]},
+        "sum_of_lines total_without_tax tax_amounts total_with_tax payable",
+    ),
     "open-time": ({**MILD, "ft2_per_gal": 200, "drop_s": 12}, "low likely high rank"),
 }
 

@@ -22,7 +22,7 @@ EXAMPLE = Path(__file__).resolve().parents[3] / "examples" / "van" / "van.json"
 def plans():
     asked = job(TWO_ROOMS)
     plan = plan_job(asked)
-    return plan, replace(plan, van=van_plan(read_van(EXAMPLE), plan, asked.floor))
+    return plan, replace(plan, van=van_plan(read_van(EXAMPLE), plan, asked))
 
 
 def test_no_van_no_page(plans):

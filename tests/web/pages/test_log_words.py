@@ -20,7 +20,7 @@ VALUES = {
     "kg_m2_h": 0.25,
     "count": 2, "ph": 7.5, "field": "a.1", "band": "a.1.2", "coat": "a", "room": "hall",
     "entry": "01900000-0000-7000-8000-00000000abcd", "text": "by the door", "yes": True,
-    "metres": 3.0, "seconds": 8, "l_min": 1.6,
+    "metres": 3.0, "seconds": 8, "l_min": 1.6, "m2": 109.6, "amount": "1290.50",
 }  # fmt: skip
 
 

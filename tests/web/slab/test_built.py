@@ -101,6 +101,7 @@ def test_the_page_asks_nobody_else_and_holds_one_script_that_begins_early(name):
 
 
 def test_the_page_leaves_room_for_any_plan():
-    """Packed as the server packs it: half of what a first load may weigh is left for the plan."""
+    """Packed as the server packs it: a third of what a first load may weigh is left for the
+    plan. A wash day and the gate of pouring lie in the page so that they hold without signal."""
     page = [one.read_bytes() for one in DIST.iterdir() if one.name != "slab.svg"]
-    assert sum(len(gzip.compress(one, 9)) for one in page) < MOST_BYTES / 2
+    assert sum(len(gzip.compress(one, 9)) for one in page) < MOST_BYTES * 2 / 3

@@ -85,6 +85,39 @@ def test_a_job_that_is_not_there_is_told_calmly(ask):
     assert told.json()["error"]
 
 
+def test_what_each_room_asks_for_asks_for_the_key_and_knows_every_room(ask):
+    path = f"/api/jobs/{JOB}/washing"
+    assert ask(path).status_code == 401
+    told = ask(path, **SHOWN).json()
+    order = ask(f"/api/jobs/{JOB}/sheet", **SHOWN).json()["washing"]["order"]
+    assert told["place"] == 0
+    assert told["rooms"].keys() == set(order)
+    assert {one["code"] for one in told["rooms"].values()} == {"not-rinsed"}
+    assert ask("/api/jobs/nowhere/washing", **SHOWN).status_code == 404
+
+
+def test_the_gate_answers_a_phone_in_its_language_and_no_to_what_it_does_not_know(ask):
+    path = f"/api/jobs/{JOB}/pour?thing=water&thing=bleach&thing=vinegar&vessel=open+tub"
+    assert ask(path).status_code == 401
+    told = ask(path, **SHOWN).json()
+    assert told["word"] == "refused"
+    assert "Chlorine gas" in told["reasons"][0][1]
+    spanish = ask(path, **SHOWN, **{"accept-language": "es"}).json()
+    assert "gas de cloro" in spanish["reasons"][0][1]
+    for unknown in ("", "?thing=water", "?thing=water&vessel=hat", "?thing=x&vessel=floor"):
+        told = ask(f"/api/jobs/{JOB}/pour{unknown}", **SHOWN)
+        assert (told.status_code, told.json()["word"]) == (200, "refused"), unknown
+    assert ask("/api/jobs/nowhere/pour?thing=water", **SHOWN).status_code == 404
+
+
+def test_the_table_of_the_gate_is_small_and_asks_for_the_key(ask):
+    path = f"/api/jobs/{JOB}/pours"
+    assert ask(path).status_code == 401
+    told = ask(path, **SHOWN, **{"accept-encoding": "gzip"})
+    assert int(told.headers["content-length"]) < 6000
+    assert {one[0] for one in told.json()["things"]} > {"water", "bicarbonate", "bleach"}
+
+
 @pytest.mark.parametrize("name", KINDS)
 def test_each_file_is_served_as_what_it_is_under_a_strict_policy(ask, name):
     told = ask(f"/slab/files/{name}")

@@ -16,6 +16,7 @@ export function helper(s: Shown): string {
 <h2>${w(day.late === null ? "fills" : "fillsLate")}</h2>
 ${fills.join("") || `<p>${w("noFills")}</p>`}
 <p>${w("guard")}</p>
+<div class="two">${key("go pour", w("pourKey"))}${key("go wash", w("washKey"))}</div>
 ${feet(s)}`;
 }
 

@@ -32,6 +32,6 @@ function barOf(s: Shown): string {
 
 function mainOf(s: Shown): string {
   const { field, band } = s.day;
-  if (!field || !band) return `<button class="main" data-do="main" disabled>${w("allSprayed")}</button>`;
+  if (!field || !band) return key("go wash", `${w("washKey")}<b>${w("allSprayed")}</b>`, "main");
   return key("main", w("bandDone", { band: bandName(field, band.id) }), "main");
 }

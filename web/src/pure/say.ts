@@ -87,6 +87,12 @@ export function big(sheet: Sheet, day: Day, due: number | null, now: number): Bi
 
 const word = (text: string, label: string): Big => ({ until: null, word: text, label, edge: false });
 
+/** How far a figure can be trusted, in the words of the page. */
+function rankWord(rank: string): string {
+  const key = `rank-${rank}`;
+  return isWord(key) ? w(key) : rank;
+}
+
 /** Between coats. */
 function waiting(sheet: Sheet, { clock: wait, from }: NonNullable<Day["wait"]>, now: number): Big {
   const likely = wait.likely_min;
@@ -94,7 +100,7 @@ function waiting(sheet: Sheet, { clock: wait, from }: NonNullable<Day["wait"]>, 
   if (likely === null) return word(w("wait"), w("notInSight", { state }));
   const early = wait.low_min === null ? "" : w("lookFrom", { at: clock(sheet, from + wait.low_min) });
   if (now >= from + likely) return word(w("look"), w("whether", { state }));
-  const label = w("untilLikely", { state, early, rank: wait.rank });
+  const label = w("untilLikely", { state, early, rank: rankWord(wait.rank) });
   return { until: from + likely, word: "", label, edge: false };
 }
 

@@ -1,4 +1,7 @@
 /** What the phone carries of a plan: see `web/slab/sheet.py`. Minutes count from `starts_at`. */
+import type { Pours } from "./pouring.ts";
+import type { Washing } from "./rinsing.ts";
+
 export interface Sheet {
   version: number;
   id: string;
@@ -21,6 +24,10 @@ export interface Sheet {
   shapes: number[][];
   walls: Record<string, number[]>;
   doors: { rooms: string[]; line: number[] }[];
+  /** The wash day; an older plan carries none. */
+  washing?: Washing;
+  /** The table of the gate, in the one file; else it is fetched apart. */
+  pours?: Pours;
 }
 
 export interface Field {

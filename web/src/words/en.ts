@@ -1,5 +1,9 @@
+import { POUR_EN } from "./pour_en.ts";
+import { WASH_EN } from "./wash_en.ts";
+
 /** The phone's words in English; `{name}` is a place for a value. */
 export const EN = {
+  ...WASH_EN, ...POUR_EN,
   // keys on every page
   back: "Back", eyesKey: "Eyes, spills", enter: "Enter", undo: "Undo",
   // the run
@@ -24,6 +28,8 @@ export const EN = {
   recoat: "dry to recoat", neutralise: "dry to neutralise",
   wait: "wait", notInSight: "not {state} in sight: look",
   untilLikely: "until likely {state}{early} · {rank}", lookFrom: ", look from {at}",
+  "rank-published": "published", "rank-measured here": "measured here", "rank-learned": "learned",
+  "rank-common practice": "common practice", "rank-from memory": "from memory", "rank-guess": "guess",
   look: "look", whether: "whether it is {state}",
   done: "done", nothingLeft: "nothing left to spray",
   goOn: "go on", noEdge: "no edge waits in this field",

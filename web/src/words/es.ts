@@ -1,7 +1,10 @@
 /** The phone's words in Spanish, as they are spoken on building sites. */
 import type { Words } from "./en.ts";
+import { POUR_ES } from "./pour_es.ts";
+import { WASH_ES } from "./wash_es.ts";
 
 export const ES: Words = {
+  ...WASH_ES, ...POUR_ES,
   back: "Atrás", eyesKey: "Ojos, derrames", enter: "Anotar", undo: "Deshacer",
   helper: "Ayudante", tankFilled: "Tanque lleno", tankTub: "Tanque, tina", drip: "Goteo",
   sheenGone: "Sin brillo", stillDamp: "Aún húmedo", dry: "Seco", stoppedKey: "Parado",
@@ -23,6 +26,8 @@ export const ES: Words = {
   recoat: "seco para otra mano", neutralise: "seco para neutralizar",
   wait: "espere", notInSight: "no se ve cuándo estará {state}: mire",
   untilLikely: "para estar quizá {state}{early} · {rank}", lookFrom: ", mire desde las {at}",
+  "rank-published": "publicado", "rank-measured here": "medido aquí", "rank-learned": "aprendido",
+  "rank-common practice": "práctica común", "rank-from memory": "de memoria", "rank-guess": "estimación",
   look: "mire", whether: "si está {state}",
   done: "listo", nothingLeft: "no queda nada por rociar",
   goOn: "siga", noEdge: "ninguna orilla espera en este tramo",

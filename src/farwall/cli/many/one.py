@@ -63,6 +63,7 @@ def plan_one(job: OneJob, how: How) -> Outcome:
 
 
 def _planned(job: OneJob, how: How, began: float) -> Outcome:
+    from farwall.job.acid_day.fumes.caution import with_fumes
     from farwall.job.plan_job import plan_job
     from farwall.papers.json_text import json_text
     from farwall.papers.plan_files import plan_files
@@ -71,7 +72,10 @@ def _planned(job: OneJob, how: How, began: float) -> Outcome:
     from farwall.spray.check import check_plan
 
     facts = job_from(_values(job), job.named)
-    plan = plan_job(facts, weather=_weather(how.weather_name, how.weather))
+    weather = _weather(how.weather_name, how.weather)
+    plan = plan_job(facts, weather=weather)
+    if how.pages:
+        plan = with_fumes(plan, facts, weather)
     document = plan_to_dict(plan)
     faults = [f"{fault.code}: {fault.what}" for fault in check_plan(document)]
     if how.pages:

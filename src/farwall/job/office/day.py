@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.job.office.billing.owed import owed_of
 from farwall.job.office.buying import buying_of
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.hours import hours_of
@@ -17,6 +18,7 @@ def office_of(ground: OfficeGround) -> Office:
     quantities = quantities_of(ground, masked)
     buying = buying_of(ground, quantities)
     hours = hours_of(ground, masked)
+    priced = priced_of(ground, buying, hours, masked)
     return Office(
         job=ground.plan.job,
         inputs_hash=ground.plan.inputs_hash,
@@ -25,5 +27,6 @@ def office_of(ground: OfficeGround) -> Office:
         quantities=quantities,
         buying=buying,
         hours=hours,
-        priced=priced_of(ground, buying, hours),
+        priced=priced,
+        owed=owed_of(ground, priced),
     )

@@ -48,7 +48,7 @@ class OfficeGround:
     @cached_property
     def acid(self) -> AcidDay:
         """The acid day of the job, reckoned once."""
-        from farwall.job.acid_day import acid_day
+        from farwall.job.acid_day.day import acid_day
 
         return acid_day(self.acid_ground)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from farwall.facts.quantities import Quantities
+from farwall.job.office.billing.owed import Owed
 from farwall.job.office.buying import Buying
 from farwall.job.office.hours import Hours
 from farwall.job.office.masking import Masked
@@ -25,4 +26,5 @@ class Office:
     buying: Buying
     hours: Hours
     priced: Priced
+    owed: Owed
     version: int = OFFICE_VERSION

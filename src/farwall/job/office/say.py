@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from farwall.job.office.billing.owed import owed_said
 from farwall.job.office.buying import buying_said
 from farwall.job.office.hours import hours_said
 from farwall.job.office.masking import masked_said
@@ -16,6 +17,7 @@ PARTS: dict[str, tuple[str, Callable[[Office], tuple[str, ...]]]] = {
     "hours": ("Hours", lambda office: hours_said(office.hours)),
     "masking": ("Masking", lambda office: masked_said(office.masked)),
     "quantities": ("Quantities", lambda office: quantities_said(office.quantities)),
+    "due": ("Amounts due", lambda office: owed_said(office.owed)),
     "buying": ("To buy", lambda office: buying_said(office.buying)),
 }
 """Name of a part, its head, and its lines."""

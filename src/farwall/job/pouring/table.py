@@ -101,14 +101,19 @@ def groups_of(job: Job) -> tuple[Group, ...]:
 def brought_of(job: Job) -> tuple[Group, ...]:
     """What is not on the list and somebody may bring, against each stain of the job."""
     listed = materials_of(job)
-    kinds = {one.material.kind for one in listed}
     mixes = [one.thing() for one in listed if one.material.kind in {"stain", "mixed stain"}]
-    brought = [
-        Listed(Material(kind, kind, _CALLED.get(kind, kind), sheet_read=True)).thing()
+    brought = [one.thing() for one in brought_listed(job)]
+    return _gathered([_judged(mix, other) for other in brought for mix in mixes])
+
+
+def brought_listed(job: Job) -> tuple[Listed, ...]:
+    """What is not on the list and somebody may bring."""
+    kinds = {one.material.kind for one in materials_of(job)}
+    return tuple(
+        Listed(Material(kind, kind, _CALLED.get(kind, kind), sheet_read=True))
         for kind in BROUGHT
         if kind not in kinds
-    ]
-    return _gathered([_judged(mix, other) for other in brought for mix in mixes])
+    )
 
 
 def _judged(one: Thing, other: Thing) -> tuple[Pair, Verdict]:

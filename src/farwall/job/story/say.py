@@ -9,7 +9,7 @@ from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
 from farwall.job.story.wearing import Wearing, wearing
-from farwall.units import f_from_c, ft2_per_gal_from_m2_per_l, ft_from_m, gal_from_l
+from farwall.units import M2_PER_FT2, f_from_c, ft2_per_gal_from_m2_per_l, ft_from_m, gal_from_l
 
 SHORT_ID = 6
 """Letters of an id that are shown: its last ones, which are random."""
@@ -95,6 +95,11 @@ def coverage(l_per_m2: float) -> str:
     return f"{ft2_per_gal_from_m2_per_l(1 / l_per_m2):.0f} ft²/gal ({l_per_m2:.3f} L/m²)"
 
 
+def area(area_m2: float) -> str:
+    """Square feet first, square metres beside them."""
+    return f"{area_m2 / M2_PER_FT2:.0f} ft² ({area_m2:.1f} m²)"
+
+
 _SHOWN: Mapping[str, Callable[[float], str]] = {
     "litres": volume,
     "celsius": temperature,
@@ -105,6 +110,7 @@ _SHOWN: Mapping[str, Callable[[float], str]] = {
     "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
     "seconds": lambda value: f"{value:g} s",
     "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
+    "m2": area,
 }
 _PLAIN = frozenset({"text", "choice"})
 _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
@@ -112,7 +118,7 @@ _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
           "after_min": "after", "ph": "pH", "change_after_min": "to change after",
           "ran_min": "ran", "reached_s": "reached in", "flow_l_min": "gives",
           "aired_min": "aired", "ph_before": "pH before", "way": "where to",
-          "who": "said yes"}  # fmt: skip
+          "who": "said yes", "area_m2": "area"}  # fmt: skip
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 

@@ -29,6 +29,7 @@ ADDED = {"ml_per_l": "mL/L", "fl_oz_per_gal": "US fl oz/US gal"}
 DENSITY = {"kg_l": "kg/L", "g_ml": "g/mL", "lb_gal": "lb/US gal", "kg_m3": "kg/m3"}
 
 LONGEST_TEXT, LONGEST_NUMBER, GREATEST = 4096, 60, 1e100
+MOST_IN_A_LIST = 10_000
 
 
 def given(asked: Sum, raw: Mapping[str, object], *, load: Load | None = None) -> Given:
@@ -89,6 +90,8 @@ def _unknown(key: str, known: Mapping[str, Argument]) -> Mistake:
 
 
 def _value(argument: Argument, key: str, value: object, load: Load | None) -> object:
+    if argument.several:
+        return _texts(key, value)
     if argument.loaded:
         return _loaded(key, _text(key, value), load)
     if argument.units is None and argument.bounds is None:
@@ -103,6 +106,15 @@ def _value(argument: Argument, key: str, value: object, load: Load | None) -> ob
     else:
         _held(argument, key, float(exact), "", "")
     return float(exact)
+
+
+def _texts(key: str, value: object) -> tuple[str, ...]:
+    """The members of a list, without the spaces around them; none of an empty text."""
+    if isinstance(value, str):
+        value = value.split(",") if value.strip() else []
+    if not isinstance(value, list) or len(value) > MOST_IN_A_LIST:
+        raise Refused(Mistake(key, "It is no list that can be used.", "Join texts by commas."))
+    return tuple(_text(key, one).strip() for one in value)
 
 
 def _loaded(key: str, text: str, load: Load | None) -> object:

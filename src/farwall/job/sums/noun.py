@@ -34,6 +34,7 @@ class Argument:
     `air_f` and is handed on as `air_c`. No units: a plain number (`bounds`
     set) or a text. `choices` lists what a text may be. `load` turns a text
     into something else and is supplied by the door (a file into weather).
+    several: a list, of texts joined by commas or an array of texts and numbers; may be empty.
     """
 
     name: str
@@ -42,6 +43,7 @@ class Argument:
     needed: bool = False
     choices: tuple[str, ...] = ()
     loaded: bool = False
+    several: bool = False
 
     @property
     def keys(self) -> dict[str, str | None]:
@@ -83,6 +85,12 @@ class Given:
         """A text, or None when it was not given."""
         value = self._values.get(key)
         assert value is None or isinstance(value, str)
+        return value
+
+    def texts(self, key: str) -> tuple[str, ...]:
+        """A list of texts, empty when it was not given."""
+        value = self._values.get(key, ())
+        assert isinstance(value, tuple)
         return value
 
     def thing(self, key: str) -> object:

@@ -11,6 +11,10 @@ NAMES = {
     "ph-strips": "pH strips", "cartridges": "pairs of cartridges", "pads": "pads or brushes",
     "rags": "white rags", "bags": "contractor bags", "gloves": "pairs of gloves",
     "tape": "tape", "film": "masking film", "goggles": "goggles and face shields", "suit": "suits",
+    "mops": "mop heads", "drums": "drums", "boots": "pairs of rubber boots",
+    "jamb-wrap": "rolls of cling film", "dams": "towels for dams at outside doors",
+    "spill-kit": "spill kits", "finish": "floor finish", "cleaner": "cleaner",
+    "paper": "masking paper", "plugs": "plugs", "sprayer": "sprayers",
 }  # fmt: skip
 
 

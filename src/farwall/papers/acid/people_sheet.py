@@ -74,8 +74,9 @@ def people_data(
     with speaking(language, names):
         rows = [_row(one, by_id[one.id], columns, clock, fumes) for one in people.people]
         data = in_language({
-            "paper": paper_for(units, None).typst_name,
+            "paper": paper_for(units, job.wishes.paper).typst_name,
             "footer": f"{clipped(plain(plan.job or 'The job'), 260, 9)} · people with acid · "
+            f"revision {job.revision} · "
             f"inputs {plan.inputs_hash[:_HASH_SHOWN]}",
             "columns": [head for _, head in columns],
         })  # fmt: skip
@@ -144,7 +145,7 @@ def keep_out_data(ground: Ground, people: People, *, fumes: Fumes | None = None)
     """The words of the sign, ready to be set."""
     job, plan = ground.job, ground.plan
     return {
-        "paper": paper_for(job.wishes.units, None).typst_name,
+        "paper": paper_for(job.wishes.units, job.wishes.paper).typst_name,
         "job": plain(plan.job or "Farwall"),
         "inputs": plan.inputs_hash[:_HASH_SHOWN],
         "free": _free(people, fumes, job.wishes.units),

@@ -65,8 +65,8 @@ def page_words(ground: Ground, part: Waste) -> dict[str, Any]:
     job, units = ground.job, ground.job.wishes.units
     name = plain(job.name or job.id or "The job")
     return {
-        "paper": paper_for(units, None).typst_name,
-        "footer": f"{clipped(name, 260, 9)} · waste water · inputs "
+        "paper": paper_for(units, job.wishes.paper).typst_name,
+        "footer": f"{clipped(name, 260, 9)} · waste water · revision {job.revision} · inputs "
         f"{ground.plan.inputs_hash[:_HASH_SHOWN]}",
         "job": name,
         "title": words.TITLE,

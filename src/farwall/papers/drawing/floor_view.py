@@ -154,12 +154,12 @@ def _name_room(sheet: Sheet, room: Room, head: str, part: BaseGeometry) -> None:
     place = sheet.frame.shape(part)
     if place.is_empty:
         return
-    for words in _ways_to_say(sheet, room.label, head, place):
+    for words in ways_to_say(sheet, room.label, head, place):
         centre = sheet.board.place_inside(words, place)
         if centre is not None:
             sheet.write(words, centre, cased=True)
             return
-    mark = f"{head}{_letter(len(sheet.key))}"
+    mark = f"{head}{letter_of(len(sheet.key))}"
     words = sheet.words((mark,), lettering.small, bold=True)
     centre = sheet.board.place_inside(words, place)
     if centre is not None:
@@ -170,12 +170,14 @@ def _name_room(sheet: Sheet, room: Room, head: str, part: BaseGeometry) -> None:
     sheet.key.append(f"{mark} {room.label}")
 
 
-def _letter(count: int) -> str:
+def letter_of(count: int) -> str:
+    """a, b, … z, aa, bb: the mark of a room whose name stands in the key."""
     letters = "abcdefghijklmnopqrstuvwxyz"
     return letters[count % 26] * (count // 26 + 1)
 
 
-def _ways_to_say(sheet: Sheet, name: str, head: str, place: BaseGeometry) -> list[Words]:
+def ways_to_say(sheet: Sheet, name: str, head: str, place: BaseGeometry) -> list[Words]:
+    """A name with its head, broken and sized in all the ways that might fit, the best first."""
     left, _, right, _ = place.bounds
     lettering = sheet.lettering
     ways: list[Words] = []

@@ -71,8 +71,9 @@ class Blanks:
 class Rows:
     """A table: heads, rows, share of the width of each column, which stand to the right.
 
-    blank: rows to be written by hand after the others · tick: a box to tick opens each row ·
-    strong_last: the last row is the sum.
+    blank: rows to be written by hand after the others · tick: a box to tick opens each row, under
+    tick_head · tick_end: where it is not empty, a second box closes each row under this head ·
+    strong_last: the last row is the sum, and has no box where two columns of them stand.
     """
 
     heads: tuple[Text, ...]
@@ -81,6 +82,8 @@ class Rows:
     right: tuple[int, ...] = ()
     blank: int = 0
     tick: bool = False
+    tick_head: Text = ""
+    tick_end: Text = ""
     strong_last: bool = False
 
 

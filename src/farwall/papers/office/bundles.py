@@ -7,10 +7,29 @@ from dataclasses import dataclass
 from typing import Literal
 
 from farwall.errors import Mistake, Refused
+from farwall.papers.acid.labels.sheet import labels_pdf
+from farwall.papers.acid.wash.sheet import wash_day_pdf
+from farwall.papers.acid.waste_page import waste_page_pdf
+from farwall.papers.masking.paper import masking_paper
+from farwall.papers.office.batch_log import batch_log
 from farwall.papers.office.blocks import Paper
+from farwall.papers.office.call_back_sheet import call_back_sheet
+from farwall.papers.office.change_order import change_order
+from farwall.papers.office.cut_list import cut_list
+from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.ground import PaperGround
-from farwall.papers.office.setting import paper_pdf
+from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
+from farwall.papers.office.post_mortem import post_mortem
+from farwall.papers.office.punch_list import punch_list
+from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.seal_record import seal_record
+from farwall.papers.office.setting import own_names, paper_pdf
 from farwall.papers.office.slab_protection import slab_protection
+from farwall.papers.office.survey import survey
+from farwall.papers.office.wash_record import wash_record
+from farwall.papers.office.wrapped import of_acid, run_sheet
+from farwall.papers.words import names_in
+from farwall.phrasebook import speaking
 
 Moment = Literal["before-the-pour", "quote", "day", "hand-over"]
 MOMENTS: tuple[Moment, ...] = ("before-the-pour", "quote", "day", "hand-over")
@@ -18,38 +37,100 @@ MOMENTS: tuple[Moment, ...] = ("before-the-pour", "quote", "day", "hand-over")
 
 @dataclass(frozen=True)
 class Listed:
-    """A paper of the list: its file, when it is handed out, and who makes it."""
+    """A paper of the list: its file, when it is handed out, and who makes it.
+
+    lacks: what must be entered before it can be made; where something lacks, a bundle goes without
+    it, and who asks for it by its whole name is told.
+    """
 
     file: str
     moment: Moment
     make: Callable[[PaperGround], bytes]
+    lacks: Callable[[PaperGround], tuple[Mistake, ...]] | None = None
 
 
 def _set(write: Callable[[PaperGround], Paper]) -> Callable[[PaperGround], bytes]:
-    return lambda ground: paper_pdf(write(ground), ground)
+    return lambda ground: paper_pdf(written(write, ground), ground)
+
+
+def written(write: Callable[[PaperGround], Paper], ground: PaperGround) -> Paper:
+    """The paper as its maker writes it, in the language of the bundle: clocks and drawings too."""
+    with speaking(ground.language, names_in(ground.plan) | own_names(ground)):
+        return write(ground)
+
+
+def _go(ground: PaperGround) -> bytes:
+    from dataclasses import replace
+
+    from farwall.papers.go_page import go_pdf
+
+    job = ground.job
+    job = replace(job, wishes=replace(job.wishes, language=ground.language))
+    return go_pdf(
+        ground.go, job, units=ground.units, paper=job.wishes.paper,
+        inputs_hash=ground.plan.inputs_hash,
+    )  # fmt: skip
 
 
 PAPERS: tuple[Listed, ...] = (
+    Listed("enquiry.pdf", "before-the-pour", _set(enquiry)),
     Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
+    Listed("survey.pdf", "quote", _set(survey)),
+    Listed("go.pdf", "quote", _go),
+    Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("masking.pdf", "day", _set(masking_paper)),
+    Listed("cut-list.pdf", "day", _set(cut_list)),
+    Listed("run-sheet.pdf", "day", run_sheet),
+    Listed("batch-log.pdf", "day", _set(batch_log)),
+    Listed("labels.pdf", "day", of_acid(labels_pdf)),
+    Listed("change-order.pdf", "day", _set(change_order)),
+    Listed("wash-day.pdf", "day", of_acid(wash_day_pdf)),
+    Listed("wash-record.pdf", "day", _set(wash_record)),
+    Listed("waste-page.pdf", "day", of_acid(waste_page_pdf)),
+    Listed("seal-record.pdf", "day", _set(seal_record)),
+    Listed("punch-list.pdf", "hand-over", _set(punch_list)),
+    Listed("invoice.pdf", "hand-over", _set(invoice)),
+    Listed("invoice.xml", "hand-over", invoice_file, invoice_lacks),
+    Listed("call-back.pdf", "hand-over", _set(call_back_sheet)),
+    Listed("post-mortem.pdf", "hand-over", _set(post_mortem)),
 )
 """In the order in which they are needed."""
 BY_FILE = {one.file: one for one in PAPERS}
 
 
 def chosen(only: Sequence[str]) -> tuple[Listed, ...]:
-    """The papers that are asked for, by moment or by name; all where none is. Raises Refused."""
+    """The papers that are asked for, by moment, by name or by file; all where none is. Raises
+    Refused."""
     if not only:
         return PAPERS
-    names = {one.file.rpartition(".")[0] for one in PAPERS}
-    unknown = [one for one in only if one not in names and one not in MOMENTS]
+    names = {_name(one) for one in PAPERS}
+    unknown = [one for one in only if one not in names and one not in {*MOMENTS, *BY_FILE}]
     if unknown:
         known = ", ".join((*MOMENTS, *sorted(names)))
         raise Refused(
             *(Mistake("--only", f"there is no {one}.", f"There are {known}.") for one in unknown)
         )
-    return tuple(one for one in PAPERS if one.moment in only or one.file.rpartition(".")[0] in only)
+    return tuple(one for one in PAPERS if {one.moment, one.file, _name(one)} & set(only))
+
+
+def lacking(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, tuple[Mistake, ...]]:
+    """Files that cannot be made yet, with what must be entered before."""
+    asked = [one for one in chosen(only) if one.lacks is not None]
+    found = {one.file: one.lacks(ground) for one in asked if one.lacks is not None}
+    return {file: lacks for file, lacks in found.items() if lacks}
 
 
 def office_files(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, bytes]:
-    """File names with their content. Raises Refused for a name that there is not."""
-    return {one.file: one.make(ground) for one in chosen(only)}
+    """File names with their content, without those that cannot be made yet.
+
+    Raises Refused for a name that there is not, and for a file asked for by its whole name that
+    cannot be made.
+    """
+    lacks = lacking(ground, only)
+    if asked := [one for file, all_ in lacks.items() if file in only for one in all_]:
+        raise Refused(*asked, about="Before that can be written:")
+    return {one.file: one.make(ground) for one in chosen(only) if one.file not in lacks}
+
+
+def _name(one: Listed) -> str:
+    return one.file.rpartition(".")[0]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import json
-from dataclasses import asdict
+import re
+from dataclasses import fields
 from datetime import datetime
 from functools import cache
 from importlib.resources import files
@@ -11,7 +12,8 @@ from pathlib import Path
 from typing import Any
 
 from farwall.facts.firm import Address, Firm
-from farwall.papers.lettering import clipped
+from farwall.papers.glyphs import missing_words, strings_in
+from farwall.papers.lettering import clipped, text_width
 from farwall.papers.office.blocks import Beside, Block, Own, Paper, Picture, Rows, Text
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.run_sheet.margins import PaperSize, paper_for
@@ -48,31 +50,45 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
     name = plain(job.name or job.id or plan.job or "")
     with speaking(ground.language, names_in(plan) | own_names(ground)):
         title = told(paper.title)
-        foot = f"{clipped(name or told('The job'), 230, 9)} · {title} · " + told(
-            f"revision {job.revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
-        )
+        blocks = [_block(one) for one in paper.blocks]
+        own = (name, title, *paper.to, *firm_lines(job.firm), *strings_in(blocks))
         return {
+            "missing": missing_words(own),
             "paper": size.typst_name,
             "inner": _inner(size),
-            "fonts": ["Open Sans"],
             "lang": ground.language,
             "title": title,
-            "job": name,
-            "under-line": _text(paper.under) if paper.under else name,
+            "job": _breakable(name),
+            "under-line": _text(paper.under) if paper.under else _breakable(name),
             "day": told(ground.clock.day()),
             "letterhead": paper.letterhead,
             "firm": firm_lines(job.firm),
-            "to": [plain(one) for one in paper.to],
-            "footer": foot,
+            "to": [_breakable(plain(one)) for one in paper.to],
+            "footer": _foot(name, title, ground, size, qr=bool(ground.screens and paper.screen)),
             "wins": told(WINS),
             "screen": paper.screen,
             "qr": _square(ground.screens, paper.screen),
-            "blocks": [_block(one) for one in paper.blocks],
+            "blocks": blocks,
             "phrases": {one: told(one) for one in _TEMPLATE_WORDS},
         }
 
 
 _TEMPLATE_WORDS = ("Page", " of ")
+_FOOT_SIZE = 8.5
+_QR_WIDE = 48.0
+_PAGES_WIDE = 95.0
+"""Room for the longest `Page n of N ·` of a paper, in either language."""
+
+
+def _foot(name: str, title: str, ground: PaperGround, size: PaperSize, *, qr: bool) -> str:
+    """One line: the name of the job is shortened so that title, revision and hash are whole."""
+    job, plan = ground.job, ground.plan
+    rest = f" · {title} · " + told(
+        f"revision {job.revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
+    )
+    room = size.inner_width - _PAGES_WIDE - (_QR_WIDE if qr else 0.0)
+    left = max(room - text_width(rest, _FOOT_SIZE), 60.0)
+    return clipped(name or told("The job"), left, _FOOT_SIZE) + rest
 
 
 def _inner(size: PaperSize) -> float:
@@ -102,7 +118,22 @@ def address_lines(address: Address) -> list[str]:
 
 
 def _text(text: Text) -> str:
-    return plain(text.text) if isinstance(text, Own) else told(text)
+    return _breakable(plain(text.text) if isinstance(text, Own) else told(text))
+
+
+_LONG = re.compile(r"[^\W\d_\u0590-\u08ff\u2e80-\uffff]{19,}|[\w.@/-]{25,}")
+"""A word that no column may hold; Arabic joins its letters, and CJK breaks anywhere."""
+_STEP = 9
+
+
+def _breakable(text: str) -> str:
+    """The text; its overlong words may break every few letters, and take no more room for it."""
+    return _LONG.sub(
+        lambda word: "\u200b".join(
+            word[0][at : at + _STEP] for at in range(0, len(word[0]), _STEP)
+        ),
+        text,
+    )
 
 
 def _block(block: Block) -> dict[str, Any]:
@@ -124,16 +155,16 @@ def _block(block: Block) -> dict[str, Any]:
             "rows": [[_text(one) for one in row] for row in block.rows],
             "widths": list(block.widths or (1.0,) * len(block.heads)),
             "right": list(block.right), "blank": block.blank, "tick": block.tick,
+            "tick-head": _text(block.tick_head) if block.tick_head else "",
+            "tick-end": _text(block.tick_end) if block.tick_end else "",
             "strong-last": block.strong_last,
         }  # fmt: skip
-    return made | {key: _said(getattr(block, key)) for key in asdict(block)}
+    return made | {key: _said(getattr(block, key)) for key in (one.name for one in fields(block))}
 
 
 def _said(value: Any) -> Any:
-    if isinstance(value, Own):
-        return plain(value.text)
-    if isinstance(value, str):
-        return told(value)
+    if isinstance(value, Own | str):
+        return _text(value)
     if isinstance(value, tuple):
         return [_said(one) for one in value]
     return value

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from farwall.beside import Beside, at_once
 from farwall.facts.plan import Plan
+from farwall.papers.glyphs import missing_words
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.before_page import before_page
 from farwall.papers.run_sheet.buying import Buying
@@ -107,12 +108,15 @@ def sheet_data(
     begun = beside_in(language, names, beside)
     with speaking(language, names):
         fields = field_pages_begun(plan, buying, units=units, size=size, beside=begun)
+        before = before_page(plan, buying, job_name=job_name, units=units, notes=notes)
+        if lacking := missing_words((*names, notes)):
+            before["warnings"].insert(0, lacking)
         return in_language(
             {
                 "paper": size.typst_name,
                 "job": plain(job_name),
                 "footer": _footer(plan, job_name, revision, units),
-                "before": before_page(plan, buying, job_name=job_name, units=units, notes=notes),
+                "before": before,
                 "van": van_page(plan, units=units),
                 "day": day_page(plan, job_name=job_name, units=units, size=size),
                 "moments": moments_page(plan, units=units, size=size),

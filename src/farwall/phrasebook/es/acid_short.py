@@ -12,6 +12,22 @@ PHRASES = {
     "Casa cerrada: {@1} unas {#2} ppm (de {#3} a {#4}) en lo peor ({5}, y amplia).",
     "House open: {@1} about {#2} ppm ({#3} to {#4}) at its worst ({5}, and a wide one).":
     "Casa abierta: {@1} unas {#2} ppm (de {#3} a {#4}) en lo peor ({5}, y amplia).",
+    "Fumes, house shut: {@1} about {#2} ppm ({#3} to {#4}) at its worst ({5}, and a wide one).":
+    "Vapores, casa cerrada: {@1} unas {#2} ppm (de {#3} a {#4}) en lo peor ({5}, y amplia).",
+    "Fumes, house open: {@1} about {#2} ppm ({#3} to {#4}) at its worst ({5}, and a wide one).":
+    "Vapores, casa abierta: {@1} unas {#2} ppm (de {#3} a {#4}) en lo peor ({5}, y amplia).",
+    "Air wanted to hold {#1} ppm: about {#2} air changes an hour ({#3} to {#4}), {#5} cfm ({#6} to "
+    "{#7}).":
+    "Aire necesario para quedar en {#1} ppm: unos {#2} cambios de aire por hora (de {#3} a {#4}), "
+    "{#5} cfm (de {#6} a {#7}).",
+    "At the high end a room passes 45 ppm, dangerous at once to life or health: cartridges are not "
+    "enough there.":
+    "En el extremo alto un cuarto pasa de 45 ppm, peligro inmediato para la vida o la salud: ahí "
+    "no bastan los cartuchos.",
+    "Open the house and set fans before the first stroke, or do not begin.":
+    "Abra la casa y ponga ventiladores antes de la primera pasada, o no empiece.",
+    "A figure is no respirator and no measurement.":
+    "Una cifra no es un respirador ni una medición.",
     "Its high end passes {#1} ppm, dangerous at once: open the house and set fans before the first "
     "stroke, or do not begin.":
     "Su extremo alto pasa de {#1} ppm, peligro inmediato: abra la casa y ponga ventiladores antes "

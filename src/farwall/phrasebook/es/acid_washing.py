@@ -81,7 +81,7 @@ PHRASES = {
     "Scrubbing beside it: likely {#1}.": "Aparte, para tallar: lo probable {#1}.",
     "Drawn at: {@1}.": "Se toma en: {@1}.",
     "{#1} full and {#2} spare; at the high end {#3} full.":
-    "{#1} llenos y {#2} de reserva; como máximo {#3} llenos.",
+    "Llenos: {#1}; de reserva: {#2}; como máximo llenos: {#3}.",
     "Each {#1} when full: never moved by one person.":
     "Cada uno {#1} lleno: nunca lo mueve una sola persona.",
     "They stand: {@1}.": "Están en: {@1}.",
@@ -104,6 +104,7 @@ PHRASES = {
     "Cada tramo se aspira antes de que sequen sus partes delgadas.",
     "1 strip each time": "1 tira cada vez", "{#1} strips each time": "{#1} tiras cada vez",
     "{#1} of work, back out by {@2}": "{#1} de trabajo, salga por {@2}",
+    "{#1} of work, back out by the way out": "{#1} de trabajo, salga por la salida",
     "{#1} of work, no way out is drawn": "{#1} de trabajo, sin salida dibujada",
     "Wet it whole.": "Mójelo entero.",
     "Wet at most {#1} at once to scrub: {#2} stretches.":

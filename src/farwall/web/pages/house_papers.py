@@ -8,13 +8,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 from functools import partial
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from fastapi import APIRouter, Response
+from fastapi import APIRouter, Request, Response
 
 from farwall.errors import Unanswerable
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
-from farwall.papers.office.bundles import BY_FILE, MOMENTS
+from farwall.papers.office.bundles import BY_FILE, MOMENTS, lacking
 from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
 from farwall.phrasebook import speaking
 from farwall.readers.kept_json import kept_to_dict
@@ -26,14 +26,18 @@ from farwall.web.pages.guarded import guarded
 from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.papers import language_of_paper
+from farwall.web.pages.phone_ways import phone_base
 from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGE, said
 
+if TYPE_CHECKING:
+    from farwall.papers.office.ground import PaperGround
+
 Json = dict[str, Any]
-SLAB = ("run-sheet.pdf", "slab.html", "floor.svg", "moments.svg")
-ACID = tuple(ACID_PAPERS)
-DAYS = ("go.pdf", "chain.pdf", "days.ics", "seal-sheet.pdf")
+SLAB = ("slab.html", "floor.svg", "moments.svg")
+ACID = tuple(one for one in ACID_PAPERS if one not in BY_FILE)
+DAYS = ("chain.pdf", "days.ics", "seal-sheet.pdf")
 OPEN = (
     "job.json", "plan.json", "floor.geojson", "floor.dxf", "floor-layers.svg", "log.jsonl",
 )  # fmt: skip
@@ -47,7 +51,7 @@ _ELSEWHERE = frozenset(SLAB)
 _KINDS = {
     "pdf": "application/pdf", "ics": "text/calendar", "json": "application/json",
     "geojson": "application/geo+json", "jsonl": "application/jsonl",
-    "dxf": "image/vnd.dxf", "svg": "image/svg+xml",
+    "dxf": "image/vnd.dxf", "svg": "image/svg+xml", "xml": "application/xml",
 }  # fmt: skip
 
 
@@ -82,7 +86,11 @@ class _Papers:
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
             **{name: partial(self._acid, name) for name in ACID},
-            **{one.file: partial(self._office, one.file) for one in OFFICE_PAPERS},
+            **{
+                one.file: partial(self._office, one.file, screens="")
+                for one in OFFICE_PAPERS
+                if one.file != "go.pdf"
+            },
         }  # fmt: skip
 
     async def show(self, job: str) -> Response:
@@ -90,12 +98,16 @@ class _Papers:
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job)
 
-    async def one(self, job: str, name: str) -> Response:
+    async def one(self, job: str, name: str, request: Request) -> Response:
         """A paper, made now. Raises NotPlanned, Unanswerable where it cannot be made yet."""
         if name not in self.makers:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
         state = await asyncio.to_thread(self.kept.state, job)
-        content = await asyncio.to_thread(self.makers[name], state)
+        make = self.makers[name]
+        if name in BY_FILE:
+            base, _ = phone_base(request)
+            make = partial(self._office, name, screens=f"{base}{house_path(job)}" if base else "")
+        content = await asyncio.to_thread(make, state)
         ending = name.rpartition(".")[2]
         shown = "inline" if ending == "pdf" else "attachment"
         headers = {
@@ -129,6 +141,10 @@ class _Papers:
         if state.shown is None:
             why = said("papers-no-plan")
             found = dict.fromkeys((*SLAB, *ACID, *BY_FILE, "plan.json"), why)
+            del found["go.pdf"]  # it is asked before there is a plan
+        elif (ground := self._paper_ground(state)) is not None:
+            for file, all_ in lacking(ground).items():
+                found[file] = " ".join((said("papers-lacks"), *map(str, all_)))
         if self._calendar(state.id) is None:
             found |= dict.fromkeys(("chain.pdf", "days.ics"), said("papers-no-days"))
         if not self.book.entries(state.id):
@@ -158,7 +174,11 @@ class _Papers:
 
         job = self._facts(state)
         wishes = replace(job.wishes, language=language_of_paper(job))
-        return go_pdf(go_or_no_go(job), replace(job, wishes=wishes), units=job.wishes.units)
+        hash_ = state.shown.plan.inputs_hash if state.shown is not None and state.fresh else ""
+        job = replace(job, wishes=wishes)
+        return go_pdf(
+            go_or_no_go(job), job, units=wishes.units, paper=wishes.paper, inputs_hash=hash_
+        )
 
     def _chain(self, state: State) -> bytes:
         from farwall.papers.chain.sheet import chain_pdf
@@ -189,10 +209,12 @@ class _Papers:
         day = seal_day(job)
         wishes = job.wishes
         with speaking("en"):  # as above
-            return seal_sheet_pdf(day.plan, day.sealing, units=wishes.units, notes=wishes.notes)
+            return seal_sheet_pdf(
+                day.plan, day.sealing, units=wishes.units, paper=wishes.paper, notes=wishes.notes
+            )
 
     def _acid(self, name: str, state: State) -> bytes:
-        from farwall.job.acid_day import acid_day
+        from farwall.job.acid_day.day import acid_day
         from farwall.job.acid_day.ground import Ground
 
         shown = _planned(state)
@@ -201,17 +223,23 @@ class _Papers:
         ground = Ground(replace(shown.job, wishes=wishes), shown.plan, kept=kept)
         return ACID_PAPERS[name](ground, acid_day(ground))
 
-    def _office(self, name: str, state: State) -> bytes:
+    def _office(self, name: str, state: State, *, screens: str) -> bytes:
+        """A paper of a bundle. screens: the address of the house, as a telephone reaches it."""
+        ground = self._paper_ground(state, screens=screens)
+        if ground is None:
+            raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+        return BY_FILE[name].make(ground)
+
+    def _paper_ground(self, state: State, *, screens: str = "") -> PaperGround | None:
         from farwall.papers.office.ground import PaperGround
         from farwall.web.pages.price.ground import office_ground_of
 
         ground = office_ground_of(self.book, state)
         if ground is None:
-            raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+            return None
         found = self._calendar(state.id)
         calendar = None if found is None else found[0]["document"]
-        language = language_of_paper(ground.job)
-        return BY_FILE[name].make(PaperGround(ground, language, calendar))
+        return PaperGround(ground, language_of_paper(ground.job), calendar, screens)
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text

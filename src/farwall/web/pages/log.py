@@ -8,38 +8,33 @@ from dataclasses import dataclass
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
-from starlette.datastructures import UploadFile
 
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.log import Kept
+from farwall.facts.log_money import OFFICE_WORDS
 from farwall.facts.log_words import WORDS
-from farwall.facts.plain import Plain
 from farwall.job.story.noun import Story
 from farwall.papers.wall_clock import Units
-from farwall.store.files import MOST_BYTES
 from farwall.store.new_id import new_id
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.closing import lacks, teaches
-from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.log_form import GROUPS, There, fields_of, is_id, moment_of, told_of
+from farwall.web.pages.log_form import GROUPS, There, fields_of, is_id
+from farwall.web.pages.log_keep import files_named, keep_typed, typed_of
 from farwall.web.pages.log_lines import Told, lines_of
 from farwall.web.pages.log_words import sums_told, word_name, word_says
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.photo import photo_answer
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.shown import State
-from farwall.web.people.roles import CLOSE, NotAllowed
-from farwall.web.people.who import name_of_who, who_asks
+from farwall.web.people.roles import CHANGE, CLOSE, NotAllowed
+from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
-from farwall.web.taking import Offer, take
 from farwall.web.words import said
 
-DEVICE = "office"
 _CLOSING = frozenset({"handed-over", "called-back"})
 """Words that close a job, or tell of a closed one."""
-_ROOM = 20_000
 
 
 def log(door: Door, held: Live, sessions: Sessions) -> APIRouter:
@@ -85,22 +80,18 @@ class _Log:
 
     async def enter(self, job: str, request: Request) -> Response:
         """Keep an entry; refused, the form comes back as it was, with every mistake."""
-        form = await form_of(request, MOST_BYTES + _ROOM)
-        try:
-            told = {key: text_of(form, key) for key in form}
-            file = form.get("file")
-            content = await file.read() if isinstance(file, UploadFile) and file.filename else b""
-        finally:
-            await form.close()
-        word = told.get("word", "")
+        typed = await typed_of(request)
+        told, word = typed.told, typed.told.get("word", "")
         if word not in WORDS:
             raise Refused(Mistake(word[:40], said("log-enter-what")))
         who = who_asks(request)
         if word in _CLOSING and who is not None and not who.may(CLOSE):
             raise NotAllowed(said("log-close-not-you"))
+        if word in OFFICE_WORDS and who is not None and not who.may(CHANGE):
+            raise NotAllowed(said("log-money-not-you"))
         case = await asyncio.to_thread(self._case, job)
         try:
-            entry = await self._keep(case, word, told, content)
+            entry = await keep_typed(self.door, job, case.there, word, typed)
         except Refused as error:
             wrong = mistakes_of(error)
             return await asyncio.to_thread(self._page, job, word, told, mistakes=wrong, code=422)
@@ -110,46 +101,9 @@ class _Log:
 
     def photo(self, job: str, sha: str, request: Request) -> Response:
         """A file that an entry of this house names, by the hash of what is in it."""
-        named = {one.entry.about.get("file") for one in self.book.entries(job)}
-        if sha not in named:
+        if sha not in files_named(one.entry for one in self.book.entries(job)):
             return page("trouble.html", code=404, what="no-page", mistakes=[])
         return photo_answer(self.book, sha, request)
-
-    async def _keep(self, case: _Case, word: str, told: Mapping[str, str], content: bytes) -> str:
-        """The id of the entry that is now in the book. Raises Refused."""
-        from farwall.readers.log_json import Head, entry_from_words, entry_to_dict
-
-        job, now = case.state.id, self.door.clock()
-        shown = case.state.shown
-        plan = shown.plan if shown else None
-        at = moment_of(told, now, plan.starts_at if plan else "")
-        carried = told_of(word, case.there, told)
-        if content:
-            sha = await self.door.written(lambda: self.book.put_file(content))
-            carried = [*(one for one in carried if not one.startswith("file=")), f"file={sha}"]
-        ident = told.get("id", "")
-        ident = ident if is_id(ident) else new_id()
-        late = bool(told.get("day") or told.get("time"))
-        who = name_of_who()
-
-        def keep() -> None:
-            own = [one.entry for one in self.book.entries(job) if one.entry.device == DEVICE]
-            if any(one.id == ident for one in own):
-                return  # the form came twice
-            number = 0 if late else max((one.number for one in own), default=0) + 1
-            head = Head(
-                id=ident, job=job, at=at.isoformat(timespec="milliseconds"),
-                who=(told.get("who") or who)[:200], device=DEVICE, number=number,
-            )  # fmt: skip
-            plainly: dict[str, Plain] = entry_to_dict(entry_from_words(word, carried, head, plan))
-            received = self.door.now()
-            offer = Offer(DEVICE, 0, received, (plainly,))
-            answer = take(self.book, offer, received_at=received)
-            if answer.turned:
-                raise Refused(*(Mistake("", why) for why in answer.turned[0].why))
-
-        await self.door.written(keep)
-        return ident
 
     def _case(self, job: str) -> _Case:
         from farwall.job.story import story

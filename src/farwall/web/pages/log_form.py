@@ -32,6 +32,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "respirator-on", "respirator-off", "cartridge-changed", "looked-in", "eyewash-tried",
         "kept-out", "let-in", "hours", "hurt", "near-miss",
     )),
+    ("money", ("accepted", "change", "standby", "invoiced", "paid")),
     ("book", ("note", "photo", "struck", "handed-over", "called-back")),
 )  # fmt: skip
 """The words as the form offers them."""
@@ -39,7 +40,8 @@ _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 _UNITS = {
     "litres": ("gal", "L"), "celsius": ("°F", "°C"), "m_s": ("mph", "m/s"), "minutes": ("min",) * 2,
     "hours": ("h",) * 2, "percent": ("%",) * 2, "metres": ("ft", "m"), "kg": ("lb", "kg"),
-    "kg_m2_h": ("kg/m²h",) * 2, "seconds": ("s",) * 2, "l_min": ("gal/min", "L/min"),
+    "kg_m2_h": ("kg/m²h",) * 2,
+    "m2": ("ft²", "m²"), "seconds": ("s",) * 2, "l_min": ("gal/min", "L/min"),
 }  # fmt: skip
 
 
@@ -112,6 +114,8 @@ def _spelt(one: Carried, units: Units) -> str:
         return f"{one.key.removesuffix('_c')}_f"
     if one.kind == "l_min":
         return f"{one.key.removesuffix('_l_min')}_gal_min"
+    if one.kind == "m2":
+        return f"{one.key.removesuffix('_m2')}_ft2"
     return f"{one.key.removesuffix('_m_s')}_mph" if one.kind == "m_s" else one.key
 
 
@@ -127,7 +131,7 @@ def _kind(one: Carried) -> str:
         return "choice"
     if one.kind == "hash":
         return "file"
-    return "text" if one.kind == "text" else "number"
+    return one.kind if one.kind in {"text", "amount"} else "number"
 
 
 def _choices(one: Carried, there: There) -> tuple[tuple[str, str], ...]:

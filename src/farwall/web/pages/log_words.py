@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, Happened, Story
-from farwall.job.story.say import clock, coverage, short_id, temperature, volume
+from farwall.job.story.say import area, clock, coverage, short_id, temperature, volume
 from farwall.units import ft_from_m, gal_from_l
 from farwall.web.words import said, words
 
@@ -22,6 +22,7 @@ _SHOWN: Mapping[str, Callable[[float], str]] = {
     "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
     "seconds": lambda value: f"{value:g} s",
     "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
+    "m2": area,
 }
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 

@@ -8,9 +8,11 @@ from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.acid.page import acid
 from farwall.web.pages.book import book
+from farwall.web.pages.call_back import call_back
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
 from farwall.web.pages.draw import draw
+from farwall.web.pages.enquiry import enquiry
 from farwall.web.pages.entering import entering
 from farwall.web.pages.headers import SafeHeaders
 from farwall.web.pages.house import house
@@ -42,12 +44,14 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(houses(door, held, sessions))
     app.include_router(rooms(door, held, sessions))
     app.include_router(walk(door, held, sessions))
+    app.include_router(enquiry(door, held, sessions))
     app.include_router(settings(door, sessions))
     app.include_router(told_facts(door, held, sessions))
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
     app.include_router(acid(door, held, sessions))
     app.include_router(price(door, held, sessions))
+    app.include_router(call_back(door, held, sessions))
     app.include_router(house_papers(door, held, sessions))
     app.include_router(corners(door, sessions))
     app.include_router(draw(door, held, sessions))

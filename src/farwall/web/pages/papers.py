@@ -27,7 +27,7 @@ def paper(shown: Shown, name: str) -> bytes:
 
         return run_sheet_pdf(
             shown.plan, job_name=shown.plan.job, units=shown.units, notes=shown.job.wishes.notes,
-            language=language,
+            language=language, paper=shown.job.wishes.paper, revision=shown.job.revision,
         )  # fmt: skip
     with speaking(language, names_in(shown.plan)):
         if name == "floor.svg":

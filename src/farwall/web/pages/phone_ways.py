@@ -13,6 +13,7 @@ import segno
 from fastapi import APIRouter, Depends, Request, Response
 from markupsafe import Markup
 
+from farwall.phrasebook import speaking
 from farwall.store.nouns import NoSuchJob
 from farwall.web.addresses import addresses
 from farwall.web.authority import known_authority
@@ -25,7 +26,9 @@ from farwall.web.people.links import link_for_phone
 from farwall.web.people.who import Who, who_asks
 from farwall.web.session import Sessions
 from farwall.web.slab.one_file import one_file
+from farwall.web.slab.pours import pours_of
 from farwall.web.slab.sheet import sheet_of
+from farwall.web.slab.washing import washing_of
 from farwall.web.words import said
 
 AUTHORITY_PATH = "/authority.crt"
@@ -69,7 +72,7 @@ class _Ways:
         """The page of a house. Raises NoSuchJob."""
         await self.held.plan_soon(job)
         planned = await asyncio.to_thread(self._planned, job)
-        base, loopback = _base(request)
+        base, loopback = phone_base(request)
         known = known_authority(self.folder)
         values: dict[str, Any] = {
             "house": self.door.book.facts(job).get("name") or job, "path": house_path(job),
@@ -98,7 +101,11 @@ class _Ways:
             found.plan, job_name=found.plan.job or job, units=wishes.units, notes=wishes.notes,
             language=wishes.language,
         )  # fmt: skip
-        content = one_file(sheet_of(document, job, wishes=wishes), pages)
+        washing = washing_of(found.job, found.plan)
+        sheet = sheet_of(document, job, wishes=wishes, washing=washing)
+        with speaking(wishes.language):
+            sheet["pours"] = pours_of(found.job)
+        content = one_file(sheet, pages)
         headers = {
             "content-disposition": 'attachment; filename="slab.html"',
             "cache-control": "private, no-store",
@@ -131,7 +138,7 @@ class _Ways:
             return None
 
 
-def _base(request: Request) -> tuple[str, str]:
+def phone_base(request: Request) -> tuple[str, str]:
     """Scheme and place by which a phone reaches us, and the name that only this machine knows.
 
     As the browser got here, else by this machine's first address; empty where it has none.

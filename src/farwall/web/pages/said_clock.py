@@ -38,7 +38,7 @@ class SaidClock(WallClock):
         return said("from-to", start=self.time(start_min), end=last)
 
     def _half(self, moment: datetime) -> str:
-        return f" {said('am' if moment.hour < _NOON_H else 'pm')}" if self.half_day_words else ""
+        return f" {said('am' if moment.hour < _NOON_H else 'pm')}" if self.halves(moment) else ""
 
     def _day_before(self, moment: datetime) -> str:
         days = (moment.date() - self.starts_at.date()).days

@@ -77,7 +77,7 @@ def needs_shown(plans: Kept, found: Van, job: str, names: Mapping[str, str]) -> 
     shown = plans.state(job).shown
     if shown is None:
         return {"name": names[job], "id": job, "none": said("van-no-plan")}
-    plan = van_plan(found, shown.plan, shown.job.floor)
+    plan = van_plan(found, shown.plan, shown.job)
     return {
         "name": names[job], "id": job, "none": "", "take": take_told(plan),
         "sound": bool(plan.sprayer and plan.spare), "mind": plan.mind,

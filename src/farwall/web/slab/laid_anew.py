@@ -8,6 +8,7 @@ from typing import Any
 from farwall.store.book import Book
 from farwall.web.live_jobs import REST, Planned
 from farwall.web.slab.sheet import sheet_of
+from farwall.web.slab.washing import washing_of
 
 Json = dict[str, Any]
 
@@ -32,7 +33,10 @@ def rest_for(book: Book, job: str, found: Planned) -> Laid:
     plan, no = rest["plan"], [*rest["no"], *rest["faults"]]
     if plan is not None and plan["inputs_hash"] != found.plan.inputs_hash:
         plan, no = None, []
-    sheet = sheet_of(plan, job, wishes=found.job.wishes) if plan is not None and not no else None
+    sheet = None
+    if plan is not None and not no:
+        washing = washing_of(found.job, found.plan)
+        sheet = sheet_of(plan, job, wishes=found.job.wishes, washing=washing)
     told = {
         "upto": rest["upto"], "at": rest["at_min"], "sheet": sheet, "no": no,
         "entries": sum(place <= rest["upto"] for place in places),

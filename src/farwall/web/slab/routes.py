@@ -10,16 +10,26 @@ import asyncio
 import hashlib
 from functools import cache
 from importlib.resources import files
+from typing import Annotated, Any
 
-from fastapi import APIRouter, Depends, Request
+from fastapi import APIRouter, Depends, Query, Request
 from fastapi.responses import JSONResponse, Response
 
+from farwall.facts.job import Job
+from farwall.phrasebook import LANGUAGE
+from farwall.store.book import Book
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.tongue import language_of
 from farwall.web.slab.laid_anew import rest_for
 from farwall.web.slab.one_file import early_script, script_hash
 from farwall.web.slab.packed import packed, packed_json
+from farwall.web.slab.pours import pours_of, verdict_of
 from farwall.web.slab.sheet import sheet_of
+from farwall.web.slab.washing import steps_of, washing_of
+
+Json = dict[str, Any]
+_TABLES = 64
 
 KINDS = {
     "index.html": "text/html; charset=utf-8",
@@ -58,6 +68,7 @@ def built(name: str) -> bytes:
 def slab(door: Door, held: Live) -> APIRouter:
     """The routes: page, its files, and the sheet of a job, which asks for the key."""
     router = APIRouter()
+    tables = _Tables(door.book)
 
     @router.get("/slab/files/{name}")
     def file(name: str, request: Request) -> Response:
@@ -80,7 +91,9 @@ def slab(door: Door, held: Live) -> APIRouter:
         await held.plan_soon(job)
         found = await asyncio.to_thread(held.jobs.planned, job)
         document = await asyncio.to_thread(door.book.document, "plan", job)
-        return packed_json(request, sheet_of(document or {}, job, wishes=found.job.wishes))
+        washing = await asyncio.to_thread(washing_of, found.job, found.plan)
+        told = sheet_of(document or {}, job, wishes=found.job.wishes, washing=washing)
+        return packed_json(request, told)
 
     @guarded.get("/api/jobs/{job}/sheet/rest")
     async def rest(job: str, request: Request) -> Response:
@@ -92,8 +105,71 @@ def slab(door: Door, held: Live) -> APIRouter:
             held.replanning.tapped(job)
         return packed_json(request, told.for_phone)
 
+    @guarded.get("/api/jobs/{job}/washing")
+    async def washing(job: str) -> Json:
+        """What each room asks for after its rinses so far, by all that the book knows."""
+        await held.plan_soon(job)
+        return await asyncio.to_thread(_steps, door, held, job)
+
+    @guarded.get("/api/jobs/{job}/pours")
+    async def pours(job: str, request: Request) -> Response:
+        """What a phone carries of the gate, of the newest facts, in the language asked for."""
+        LANGUAGE.set(language_of(request))
+        return packed_json(request, await asyncio.to_thread(tables.of, job))
+
+    @guarded.get("/api/jobs/{job}/pour")
+    async def pour(
+        job: str,
+        request: Request,
+        thing: Annotated[list[str], Query(max_length=20)] = [],  # noqa: B006
+        vessel: str = "",
+    ) -> Json:
+        """May these be poured, in this order (`thing`, once for each), into that `vessel`."""
+        LANGUAGE.set(language_of(request))
+        things = [one[:200] for one in thing]
+        return await asyncio.to_thread(tables.asked, job, things, vessel[:60])
+
     router.include_router(guarded)
     return router
+
+
+class _Tables:
+    """The gate for phones, of the newest facts of a job. A table is kept until they change."""
+
+    def __init__(self, book: Book) -> None:
+        self._book = book
+        self._kept: dict[tuple[str, int, str], Json] = {}
+
+    def of(self, job: str) -> Json:
+        """The table of a job. Raises NoSuchJob, Refused."""
+        version = self._book.versions(job)[-1].version
+        key = job, version, LANGUAGE.get()
+        found = self._kept.get(key)
+        if found is None:
+            found = pours_of(self._facts(job, version))
+            if len(self._kept) >= _TABLES:
+                self._kept.clear()
+            self._kept[key] = found
+        return found
+
+    def asked(self, job: str, things: list[str], vessel: str) -> Json:
+        """The verdict on one question. Raises NoSuchJob, Refused."""
+        version = self._book.versions(job)[-1].version
+        return verdict_of(self._facts(job, version), things, vessel)
+
+    def _facts(self, job: str, version: int) -> Job:
+        from farwall.readers.job_json import job_from
+
+        return job_from(self._book.facts(job, version), f"The job {job}")
+
+
+def _steps(door: Door, held: Live, job: str) -> Json:
+    """`place` of the log that is known, `rooms` with what each asks for."""
+    from farwall.job.story import story
+
+    found, kept = held.jobs.planned(job), door.book.entries(job)
+    place = max((one.place for one in kept), default=0)
+    return {"place": place, "rooms": steps_of(found.job, found.plan, story(found.plan, kept))}
 
 
 def _answer(name: str, request: Request) -> Response:

@@ -20,14 +20,16 @@ _FACTORS = (1.0,)
 _KINDS = {"cased": "opening", "wide": "opening", "outside": "outside door"}
 
 
-def sheet_of(document: Mapping[str, Any], job: str, *, wishes: object = None) -> Json:
+def sheet_of(
+    document: Mapping[str, Any], job: str, *, wishes: object = None, washing: Json | None = None
+) -> Json:
     """The sheet of a plan (`plan.json`) for a job of that id.
 
     Keys: `rooms` labels by id; `fields` with number `no` in the coat, `low` [min] that an edge
     lives to be safe, and `bands` as rows of id, sprayer, start [min], end [min], age of the edge
     met [min], litres, number of its shape; `fills` with the band before which they come and the
     door nearest to them; `looks` into the last fields; `shapes` rings [cm]; `walls` rings [cm] by
-    room; `doors` [cm].
+    room; `doors` [cm]; `washing` as `slab.washing` has it, where it is told.
     """
     shapes = _Shapes()
     inputs = document["inputs"]
@@ -50,6 +52,7 @@ def sheet_of(document: Mapping[str, Any], job: str, *, wishes: object = None) ->
         "shapes": shapes.rings,
         "walls": {room["id"]: _ring(room["polygon"]) for room in inputs["floor"]["rooms"]},
         "doors": [{"rooms": one["rooms"], "line": _cm(one["line"])} for one in inputs["openings"]],
+        **({"washing": washing} if washing is not None else {}),
         **_wished(wishes),
     }  # fmt: skip
 

@@ -27,6 +27,12 @@ def test_every_room_has_a_range_a_peak_and_a_curve():
         assert [at.at_min for at in room.curve] == sorted(at.at_min for at in room.curve)
 
 
+def test_ends_told_the_wrong_way_round_are_never_taken_for_no_acid():
+    turned = stained(hcl_percent_low=12.0, hcl_percent_high=0.0)
+    assert turned.rooms
+    assert peak(turned) == peak(stained(hcl_percent_low=0.0, hcl_percent_high=12.0))
+
+
 def test_the_air_is_clear_of_a_lower_limit_later():
     for room in fumes().rooms:
         by = {one.limit: one.likely_min for one in room.below}

@@ -88,3 +88,9 @@ def test_the_log_says_by_room_what_comes_next():
 def test_a_vacuum_as_told_sets_how_much_is_wetted():
     slow, quick = day(vacuum_m2_min=0.5), day(vacuum_m2_min=6.0)
     assert sum(one.wet_m2 for one in slow.rooms) < sum(one.wet_m2 for one in quick.rooms)
+
+
+def test_one_backs_out_by_a_room_or_by_the_way_out_never_by_an_id():
+    names = {room.label for room in PLAN.inputs.floor.rooms}
+    found = {one.way_name for one in day().rooms}
+    assert found - names == {"the way out"}

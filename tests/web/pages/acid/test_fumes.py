@@ -7,7 +7,7 @@ import pytest
 from tests.job.acid_day.fumes.fumes_house import planned
 
 from farwall.facts.washing import Washing
-from farwall.job.acid_day import acid_day
+from farwall.job.acid_day.day import acid_day
 from farwall.job.acid_day.fumes import fumes_of
 from farwall.job.acid_day.ground import Ground
 from farwall.phrasebook import LANGUAGE

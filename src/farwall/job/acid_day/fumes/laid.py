@@ -94,15 +94,13 @@ def strength_told(stain: Stain) -> bool:
 
 
 def hcl_percent(stain: Stain) -> tuple[float, float, float]:
-    """Low, likely, high % HCl of the stain as bought; an end that is missing is the other one."""
+    """Low, likely, high % HCl of the stain as bought; an end that is missing is the other one, and
+    ends told the wrong way round are turned: no sheet is taken for less than it says."""
     if not strength_told(stain):
         return HCL_PERCENT
     low, high = stain.hcl_percent_low, stain.hcl_percent_high
-    first = low if low is not None else high
-    last = high if high is not None else low
-    assert first is not None
-    assert last is not None
-    return first, (first + last) / 2, last
+    told = [one for one in (low, high) if one is not None]
+    return min(told), sum(told) / len(told), max(told)
 
 
 def chloride_mol_kg(stain: Stain) -> float:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cache
 
 from farwall.acid.bases import Base
 from farwall.acid.neutralise import dose, warming_k
@@ -17,14 +18,19 @@ CO2_MOST = 5000e-6 * 1000
 """Litres of carbon dioxide in a cubic metre of air, at most: 5,000 ppm [osha-co2]."""
 ADDED_ACID_PERCENT = 31.45
 """Trade-strength muriatic acid, 20 degrees Baumé [baume]."""
-ADDED_MOL_L = solution(hcl_percent=ADDED_ACID_PERCENT, temperature_c=ROOM_C).molarity
+
+
+@cache
+def added_mol_l() -> float:
+    """Moles of acid in a litre of it."""
+    return solution(hcl_percent=ADDED_ACID_PERCENT, temperature_c=ROOM_C).molarity
 
 
 def mix_mol_l(mix: Mix, strength: Strength) -> tuple[float, float]:
     """Moles for a base in a litre of the mix, low and high, added acid among it."""
     all_l = mix.stain_l + mix.water_l + mix.acid_l
     low, high = (
-        (mix.stain_l * each + mix.acid_l * ADDED_MOL_L) / all_l for each in strength.mol_l()
+        (mix.stain_l * each + mix.acid_l * added_mol_l()) / all_l for each in strength.mol_l()
     )
     return low, high
 
@@ -32,7 +38,9 @@ def mix_mol_l(mix: Mix, strength: Strength) -> tuple[float, float]:
 def acid_mol_l(mix: Mix, strength: Strength) -> tuple[float, float]:
     """The same of the acid alone: the salts stay in the floor as its colour."""
     all_l = mix.stain_l + mix.water_l + mix.acid_l
-    low, high = ((mix.stain_l * each + mix.acid_l * ADDED_MOL_L) / all_l for each in strength.acid)
+    low, high = (
+        (mix.stain_l * each + mix.acid_l * added_mol_l()) / all_l for each in strength.acid
+    )
     return low, high
 
 

@@ -31,6 +31,9 @@ LANE_M = 17 * M_PER_IN * 2 / 3
 _NARROW_DEG = 22.5
 
 
+WAY_OUT = "the way out"
+
+
 @dataclass(frozen=True)
 class RoomFacts:
     """What the rooms are reckoned from. `water`: of all rinses, L/m², `rinses`: how many."""
@@ -120,5 +123,6 @@ def lanes(shape: BaseGeometry) -> tuple[str, int, int]:
 
 
 def _way_name(plan: Plan, way: str) -> str:
-    """What people call a room; a way out by its own id."""
-    return next((one.label for one in plan.inputs.floor.rooms if one.id == way), way)
+    """What people call a room; a way out of the house is that of the room itself."""
+    rooms = {one.id: one.label for one in plan.inputs.floor.rooms}
+    return rooms.get(way, WAY_OUT if way else "")

@@ -65,7 +65,7 @@ def cards_pdf(ground: Ground, day: AcidDay) -> bytes:
     home = Path(str(files("farwall.papers")))
     data = {
         "title": as_written(ground.plan.job or "Farwall"),
-        "paper": paper_for(wishes.units, None).typst_name,
+        "paper": paper_for(wishes.units, wishes.paper).typst_name,
         "titles": [f"{one:.2f}" for one in _TITLES],
         "sizes": [f"{one:.2f}" for one in _STEPS],
         "crowded": [f"{one:.2f}" for one in _CROWDED],

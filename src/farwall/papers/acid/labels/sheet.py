@@ -66,7 +66,7 @@ def labels_pdf(ground: Ground, day: AcidDay) -> bytes:  # noqa: ARG001
     ]
     data = {
         "title": as_written(ground.plan.job or "Farwall"),
-        "paper": paper_for(wishes.units, None).typst_name,
+        "paper": paper_for(wishes.units, wishes.paper).typst_name,
         "sizes": [f"{one:.2f}" for one in _SIZES],
         "pages": pages,
     }

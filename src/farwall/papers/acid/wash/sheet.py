@@ -34,7 +34,7 @@ def wash_day_pdf(ground: Ground, day: AcidDay) -> bytes:
 
     wishes, plan = ground.job.wishes, ground.plan
     home = Path(str(files("farwall.papers.run_sheet")))
-    size = paper_for(wishes.units, None)
+    size = paper_for(wishes.units, wishes.paper)
     with speaking(wishes.language, own_names(ground)):
         data = wash_data(ground, day.washing, size)
     pdf = typst.compile(
@@ -61,7 +61,8 @@ def wash_data(ground: Ground, day: WashDay, size: PaperSize) -> dict[str, Any]:
         {
             "paper": size.typst_name,
             "job": name,
-            "footer": f"{clipped(name, 230, 9)} · {plan.inputs_hash[:_HASH_SHOWN]}",
+            "footer": f"{clipped(name, 230, 9)} · wash day · revision {ground.job.revision} · "
+            f"inputs {plan.inputs_hash[:_HASH_SHOWN]}",
             "front": front(day, units, clock),
             "map": wash_svg(plan, day, units=units, width=size.inner_width, height=_MAP_HIGH),
             "steps": list(steps_of(day)),

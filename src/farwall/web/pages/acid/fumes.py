@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from farwall.air.house import FAN_M3_S
-from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.fumes.noun import Fumes, KeptOut, Range, RoomFumes, Unknown, Way
 from farwall.job.acid_day.fumes.said import figure
 from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.wall_clock import Units, plan_clock
 from farwall.web.pages.acid.fumes_picture import pictures
 from farwall.web.pages.said_clock import SaidClock, said_clock

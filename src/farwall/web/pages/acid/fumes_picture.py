@@ -6,8 +6,9 @@ is what may be, the line what is likely, of the worst room at each minute. Works
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from math import log10
 
 from farwall.facts.plan import Plan
@@ -24,7 +25,7 @@ WIDTHS = (860.0, 358.0)
 TALL, SPRAY_H = 250.0, 22.0
 LEAST_PPM = 0.3
 _LINES = ("hcl-at-once", "hcl-law", "hcl-hygienists", "hcl-smell")
-_PLACES = 24
+_PLACES, _BETWEEN = 24, 6
 _DASHES = {"hcl-at-once": None, "hcl-law": "9 4", "hcl-hygienists": "9 4", "hcl-smell": "2 4"}
 
 
@@ -127,7 +128,9 @@ def _limits(ruled: Ruled, scale: _Scale, found: Fumes, shown: Worst) -> None:
 def _free_place(ruled: Ruled, scale: _Scale, shown: Worst, y: float, width: float) -> float:
     """Where on its line a limit's words stand farthest from the curves."""
     marks = [
-        (ruled.x(one[0]), scale.y(ppm)) for one in shown.at for ppm in (one[1], one[2], one[3])
+        mark
+        for n in (1, 2, 3)
+        for mark in _along([(ruled.x(one[0]), scale.y(one[n])) for one in shown.at])
     ]
     middle = y - 5 - SIZE / 3
 
@@ -138,6 +141,15 @@ def _free_place(ruled: Ruled, scale: _Scale, shown: Worst, y: float, width: floa
     reach = max(ruled.svg.width - width - 8, 8.0)
     places = [8 + (reach - 8) * n / (_PLACES - 1) for n in range(_PLACES)]
     return max(places, key=room)
+
+
+def _along(points: Sequence[tuple[float, float]]) -> Iterator[tuple[float, float]]:
+    """Points and what lies between them: a steep stretch would pass between two unseen."""
+    yield from points[:1]
+    for (x0, y0), (x1, y1) in pairwise(points):
+        for n in range(1, _BETWEEN + 1):
+            share = n / _BETWEEN
+            yield x0 + (x1 - x0) * share, y0 + (y1 - y0) * share
 
 
 def _sprayed(ruled: Ruled, plan: Plan) -> None:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.neutralising.noun import Floor, Neutralising, StainDose, TubDose
+from farwall.job.acid_day.noun import AcidDay
 from farwall.units import KG_PER_LB, L_PER_US_GAL, M_PER_FT, M_PER_IN, ft2_from_m2, gal_from_l
 from farwall.web.pages.acid.ph_picture import ph_picture
 from farwall.web.words import said

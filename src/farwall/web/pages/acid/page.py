@@ -8,9 +8,10 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.job.acid_day import AcidDay, acid_day
+from farwall.job.acid_day.day import acid_day
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.in_short import in_short
+from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid_files import PAPERS
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking

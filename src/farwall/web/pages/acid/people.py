@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
-from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.people.say import ADVISES, EYEWASH
 from farwall.papers.acid.people_words import (
     every_line,

@@ -13,8 +13,8 @@ from farwall.errors import Refused
 from farwall.evidence import rank_words
 from farwall.facts.defaults import stains_and_coats
 from farwall.facts.job import Job
-from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.pours import Pours
 from farwall.job.pouring.asked import KINDS, things_of
 from farwall.job.pouring.listed import materials_of
@@ -28,18 +28,18 @@ PLACES = ("first", "then", "and", "left")
 
 def pours_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     """The part of the page of acid: the table in sentences, and the blanks of a question."""
-    with _names_of(ground.job):
+    with names_kept(ground.job):
         return _table_shown(ground.job, day.pours)
 
 
 def ask_shown(job: Job, typed: Mapping[str, str]) -> dict[str, Any]:
     """The blanks of the question with what was picked, and the answer where something was."""
-    with _names_of(job):
+    with names_kept(job):
         return _ask_shown(job, typed)
 
 
 @contextmanager
-def _names_of(job: Job) -> Iterator[None]:
+def names_kept(job: Job) -> Iterator[None]:
     """Meanwhile what the stains and materials of the job are called stays as it is."""
     stains, _ = stains_and_coats(job)
     names = {one.name or one.id for one in stains} | {one.name for one in job.materials}

@@ -7,8 +7,8 @@ from typing import Any
 
 from markupsafe import Markup
 
-from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.washing.noun import SoFar
 from farwall.papers.acid.wash.drawing import wash_svg
 from farwall.papers.acid.wash.pages import front, room_block

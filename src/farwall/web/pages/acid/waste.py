@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from farwall.job.acid_day import AcidDay
 from farwall.job.acid_day.ground import Ground
+from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.waste.figures import figure, range_of
 from farwall.job.acid_day.waste.noun import MetalIn, TestRead, Waste, WordSaid
 from farwall.papers.acid.waste_words import METAL_NAMES, SETTLES

@@ -59,7 +59,7 @@ WORDS: dict[str, str] = {
     "pick-ground_fault-": "hangs or not, nobody looked",
     "pick-upstairs-yes": "above a room",
     "pick-upstairs-no": "on the ground",
-    "pick-upstairs-": "on the ground or above a room, not told",
+    "pick-upstairs-": "nobody told on what",
     "unit-gal-100ft2": "gal on 100 ft²",
     "unit-l-m2": "L/m²",
     "unit-lb": "lb",

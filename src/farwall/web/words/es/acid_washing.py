@@ -60,7 +60,7 @@ WORDS: dict[str, str] = {
     "pick-ground_fault-": "tiene o no tiene, nadie ha visto,",
     "pick-upstairs-yes": "sobre un cuarto",
     "pick-upstairs-no": "sobre el suelo",
-    "pick-upstairs-": "sobre el suelo o sobre un cuarto, sin decir",
+    "pick-upstairs-": "no se dijo sobre qué",
     "unit-gal-100ft2": "gal por 100 ft²",
     "unit-l-m2": "L/m²",
     "unit-lb": "lb",

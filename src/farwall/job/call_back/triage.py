@@ -1,0 +1,140 @@
+"""Likely causes in their order, from what is known: a plain sum, so that it can be followed.
+
+A cause's score is the sum of the weights of the signs that speak for it, less those against. A
+sign weighs the same for every cause that it speaks for: therefore one more of them never lowers
+the place of a cause. Only what is known rules out: therefore what is not known never narrows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+
+from farwall.evidence import Rank
+from farwall.facts.default_table import PRACTICE
+from farwall.facts.job import Job
+from farwall.facts.plan import Plan
+from farwall.job.call_back.asked import BY_KEY
+from farwall.job.call_back.causes import BY_ID, CAUSES, WEIGHTS, Cause
+from farwall.job.call_back.noun import Call, Likely, Sign, Triage
+from farwall.job.call_back.records import RoomRecords
+from farwall.job.call_back.signs import signs_of
+from farwall.job.story.noun import Story
+
+KIT = (
+    "white rags, spray bottle with tap water, pH strips",
+    "moisture meter, infrared gun, hygrometer",
+    "lamp to hold low, camera, grey card, card with date and room",
+    "this job's records: batches, pH and rag, sealing, signed sample",
+    "left-over stain, sealer and finish of the same lots",
+    "clear tape for a pull, a coin for a scratch, felt pads",
+    "gloves and goggles; boots that leave no mark",
+)
+"""What every visit takes along [common practice, no source]."""
+_ASK_ABOUT = 3
+
+
+def triage_of(job: Job, plan: Plan, story: Story | None, call: Call) -> Triage:
+    """Causes for a call, with the records of its room where the log has them."""
+    records: tuple[Sign, ...] = ()
+    if story is not None:
+        records = RoomRecords(job, plan, story, call.room).signs()
+    told = signs_of(call)
+    signs = {one.kind: one for one in (*told, *records)}
+    likely, out = ranked(signs)
+    return Triage(
+        room=call.room,
+        likely=likely,
+        ruled_out=out,
+        records=tuple(one.told for one in records),
+        ask=tuple(_to_ask(signs, likely, call)),
+        kit=_kit(likely),
+        rank=Rank.PRACTICE.value,
+        source=PRACTICE,
+    )
+
+
+def ranked(signs: Mapping[str, Sign]) -> tuple[tuple[Likely, ...], tuple[tuple[str, str], ...]]:
+    """Causes that are left, the likeliest first, and those ruled out with the sentence that does.
+
+    signs: by kind, one each.
+    """
+    left: list[tuple[int, Cause]] = []
+    out: list[tuple[str, str]] = []
+    for cause in CAUSES:
+        against = _ruled_out(cause, signs.values())
+        if against is not None:
+            out.append((cause.what, against.told))
+        else:
+            left.append((score(cause, signs.values()), cause))
+    ordered = sorted(left, key=lambda one: -one[0])
+    return tuple(
+        _likely(1 + sum(other > points for other, _ in left), points, cause, signs.values())
+        for points, cause in ordered
+    ), tuple(out)
+
+
+def score(cause: Cause, signs: Iterable[Sign]) -> int:
+    """Weights of what speaks for a cause, less of what speaks against it."""
+    return sum(WEIGHTS[one.kind] * (speaks_for(cause, one) - _against(cause, one)) for one in signs)
+
+
+def speaks_for(cause: Cause, sign: Sign) -> bool:
+    """Whether a sign speaks for a cause."""
+    if sign.kind == "look":
+        return sign.value in cause.looks
+    return sign.value in cause.speaks_for.get(sign.kind, ())
+
+
+def _against(cause: Cause, sign: Sign) -> bool:
+    return sign.value in cause.against.get(sign.kind, ())
+
+
+def _ruled_out(cause: Cause, signs: Iterable[Sign]) -> Sign | None:
+    for one in signs:
+        if one.kind == "look" and one.value not in cause.looks:
+            return one
+        if one.value in cause.rules_out.get(one.kind, ()):
+            return one
+    return None
+
+
+def _likely(place: int, points: int, cause: Cause, signs: Iterable[Sign]) -> Likely:
+    known = sorted(signs, key=lambda one: -WEIGHTS[one.kind])
+    return Likely(
+        place, cause.id, cause.what, points,
+        tuple(one.told for one in known if speaks_for(cause, one)),
+        tuple(one.told for one in known if _against(cause, one)),
+        cause.whose, cause.whose_why, cause.do, cause.kit,
+    )  # fmt: skip
+
+
+def _to_ask(signs: Mapping[str, Sign], likely: tuple[Likely, ...], call: Call) -> list[str]:
+    """Questions without an answer that could bring another cause to the top, or take one off it."""
+    top = max((one.score for one in likely), default=0)
+    asked = [
+        key
+        for key in BY_KEY
+        if key not in {"room", "photo", *signs}
+        and any(_could(BY_ID[one.cause], key, one.score, top) for one in likely)
+    ]
+    return [
+        *asked,
+        *(["room"] if not call.room else []),
+        *(["photo"] if call.photo != "yes" else []),
+    ]
+
+
+def _could(cause: Cause, key: str, points: int, top: int) -> bool:
+    """Whether an answer could make a cause the first, or speak against one that is."""
+    if points == top and (key in cause.against or key in cause.rules_out):
+        return True
+    speaks = key == "look" or key in cause.speaks_for
+    return speaks and points < top <= points + WEIGHTS[key]
+
+
+def _kit(likely: tuple[Likely, ...]) -> tuple[str, ...]:
+    """What every visit takes along, then what the first causes need, each once."""
+    more = [
+        thing for one in likely if one.place <= _ASK_ABOUT and one.score > 0 for thing in one.kit
+    ]
+    return tuple(dict.fromkeys((*KIT, *more)))

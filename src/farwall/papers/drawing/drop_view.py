@@ -1,0 +1,134 @@
+"""The floor of a survey: rooms by name, with the seconds that a drop took in each.
+
+Tight floor is hatched, floor that takes no stain yet is cross-hatched; a room where nobody tried
+has a line to write its seconds on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from farwall.air.limits import LONGEST_DROP_S, TIGHT_DROP_S
+from farwall.facts.plan import Plan
+from farwall.floor.nouns import Room
+from farwall.papers.drawing import marks
+from farwall.papers.drawing.board import Board
+from farwall.papers.drawing.floor_foot import EDGE
+from farwall.papers.drawing.floor_view import letter_of, ways_to_say
+from farwall.papers.drawing.frame import frame_for
+from farwall.papers.drawing.patch_marks import draw_patches, name_patches
+from farwall.papers.drawing.scene import Scene
+from farwall.papers.drawing.sheet import (
+    Sheet,
+    draw_fixtures,
+    draw_openings,
+    draw_walls,
+    name_ways_out,
+    outward,
+)
+from farwall.papers.drawing.walls import OUTER_WALL_M
+from farwall.papers.ink import INK, SOFT, WHITE
+from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
+from farwall.papers.svg import Svg
+from farwall.papers.wall_clock import Units
+
+TO_WRITE = "____ s"
+"""Seconds to be written in by pen."""
+_HATCH = {"tight": (9, "M0 0V9"), "shut": (6, "M0 0V6M0 0H6")}
+
+
+def draw_drops(
+    svg: Svg, plan: Plan, scene: Scene, seconds: Mapping[str, float], *, units: Units,
+    lettering: Lettering,
+) -> None:  # fmt: skip
+    """Draw a storey; sets the drawing's height to what was used. seconds: by room id, as told."""
+    sheet = _sheet(svg, plan, scene, units, lettering)
+    svg.raw(_patterns(svg.ident))
+    for room in scene.storey.rooms:
+        sheet.fill(room.polygon.shape, fill=_fill(svg.ident, seconds.get(room.id)))
+    draw_fixtures(sheet)
+    patches = draw_patches(sheet)
+    draw_walls(sheet)
+    draw_openings(sheet)
+    name_ways_out(sheet, scene.storey.ways_out, scene.storey.floor)
+    for room in scene.storey.rooms:
+        _name(sheet, room, seconds.get(room.id))
+    name_patches(sheet, patches)
+    row = svg.height + lettering.small * 1.5
+    marks.scale_bar(svg, (EDGE, row), units_per_m=sheet.frame.scale, size=lettering.small)
+    svg.height = row + lettering.small * 1.4
+    _write_key(sheet)
+
+
+def _fill(ident: str, told_s: float | None) -> str:
+    if told_s is None or told_s <= TIGHT_DROP_S:
+        return WHITE
+    return f"url(#{ident}-{'shut' if told_s > LONGEST_DROP_S else 'tight'})"
+
+
+def _patterns(ident: str) -> str:
+    made = [
+        f'<pattern id="{ident}-{name}" width="{step}" height="{step}" '
+        f'patternUnits="userSpaceOnUse" patternTransform="rotate(45)">'
+        f'<rect width="{step}" height="{step}" fill="{WHITE}"/>'
+        f'<path d="{path}" stroke="{SOFT}" stroke-width="0.9"/></pattern>'
+        for name, (step, path) in _HATCH.items()
+    ]
+    return f"<defs>{''.join(made)}</defs>"
+
+
+def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Lettering) -> Sheet:
+    floor = scene.storey.floor
+    bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
+    beside = text_width("way out", lettering.body, bold=True) + 26
+    sides = [outward(opening, floor) for opening in scene.storey.ways_out]
+    left = beside if any(dx < -0.5 for dx, _ in sides) else EDGE
+    right = beside if any(dx > 0.5 for dx, _ in sides) else EDGE
+    above = lettering.body * 1.7
+    top = above if any(dy < -0.5 for _, dy in sides) else EDGE
+    low = above if any(dy > 0.5 for _, dy in sides) else EDGE
+    foot = lettering.small * 2.9
+    frame = frame_for(
+        bounds, left=left, top=top, width=svg.width - left - right,
+        height=max(svg.height - top - low - foot, 40.0),
+    )  # fmt: skip
+    svg.height = top + (bounds[3] - bounds[1]) * frame.scale + low
+    page = (0.0, 0.0, svg.width, svg.height)
+    return Sheet(plan, scene, svg, frame, Board(page), lettering, units, page)
+
+
+def _name(sheet: Sheet, room: Room, told_s: float | None) -> None:
+    """Seconds and name in the room; in a small one a letter, and both in the key."""
+    head = TO_WRITE if told_s is None else f"{told_s:g} s"
+    free = shapely.difference(room.polygon.shape, sheet.scene.storey.dry)
+    place: BaseGeometry = sheet.frame.shape(free)
+    if place.is_empty:
+        return
+    for words in ways_to_say(sheet, room.label, head, place):
+        centre = sheet.board.place_inside(words, place)
+        if centre is not None:
+            sheet.write(words, centre, cased=True)
+            return
+    mark = letter_of(len(sheet.key))
+    words = sheet.words((mark,), sheet.lettering.small, bold=True)
+    centre = sheet.board.place_inside(words, place)
+    if centre is not None:
+        sheet.write(words, centre, cased=True)
+    else:
+        point = place.representative_point()
+        sheet.write_near(words, (point.x, point.y), rings=60)
+    sheet.key.append(f"{mark} {room.label} {head}")
+
+
+def _write_key(sheet: Sheet) -> None:
+    size = sheet.lettering.small
+    if not sheet.key:
+        return
+    wide = (sheet.svg.width - 2 * EDGE) / sheet.lettering.widen
+    for line in wrap(" · ".join(sheet.key), wide, size) or sheet.key:
+        sheet.svg.height += size * LINE_HEIGHT
+        at = (EDGE, sheet.svg.height - size * 0.3)
+        sheet.svg.text(at, line, size, anchor="start", fill=INK)

@@ -1,0 +1,151 @@
+"""The masking drawn on the plan: film by height, jambs, dams, drains, registers, metal."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import shapely
+
+from farwall.facts.plan import Plan
+from farwall.floor.geometry import Point
+from farwall.job.office.masking import Dam, Masked
+from farwall.papers.drawing.board import Board
+from farwall.papers.drawing.frame import frame_for
+from farwall.papers.drawing.scene import Scene, Storey, storeys
+from farwall.papers.drawing.sheet import Sheet, outward
+from farwall.papers.drawing.walls import wall_mass
+from farwall.papers.ink import INK, LINE, PAPER
+from farwall.papers.lettering import PAPER_LETTERING, Lettering, text_width
+from farwall.papers.masking.key import draw_key, key_height
+from farwall.papers.masking.marks import draw_dam, draw_item, draw_jamb
+from farwall.papers.masking.measures import tall
+from farwall.papers.masking.names import name_dam, name_fixtures, name_items, name_rooms, name_tall
+from farwall.papers.masking.strips import draw_strips
+from farwall.papers.svg import Svg, number
+from farwall.papers.wall_clock import Units
+
+_BETWEEN, _EDGE = 18.0, 8.0
+
+
+@dataclass(frozen=True)
+class _Told:
+    """In which units and type it is written."""
+
+    units: Units
+    lettering: Lettering
+
+
+def masking_svg(
+    plan: Plan,
+    masked: Masked,
+    *,
+    units: Units = "us",
+    width: float = 532.0,
+    height: float = 380.0,
+    lettering: Lettering = PAPER_LETTERING,
+    ground: str | None = None,
+) -> str:
+    """The floor with what is masked as SVG text; numbers and letters are those of the list.
+
+    It is `width` units wide and at most about `height` high; storeys stand one above the other.
+    """
+    shown = storeys(plan)
+    share = (height - _BETWEEN * (len(shown) - 1)) / len(shown)
+    svg = Svg(width=width, height=height, family=lettering.family, ident="masking")
+    top = 0.0
+    for k, storey in enumerate(shown):
+        part = Svg(width=width, height=share, family=lettering.family, ident=f"masking{k}")
+        _draw(part, plan, storey, masked, _Told(units, lettering))
+        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>' if top else str(part))
+        top += part.height + _BETWEEN
+    svg.height = top - _BETWEEN
+    if ground is not None:
+        svg.parts.insert(
+            0, f'<rect width="{number(width)}" height="{number(svg.height)}" fill="{ground}"/>'
+        )
+    return svg.document(title="What is masked", description=_in_words(masked, units))
+
+
+def _draw(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) -> None:
+    sheet = _sheet(svg, plan, storey, masked, told)
+    here = [one for one in masked.rooms if one.room in storey.room_by_id]
+    _ground(sheet)
+    free = {}
+    for room in here:
+        net = shapely.difference(storey.room_by_id[room.room].polygon.shape, storey.dry)
+        free[room.room] = sheet.frame.shape(net) - draw_strips(sheet, room, net)
+    _leaves(sheet)
+    for side in (side for room in here for side in room.sides):
+        draw_jamb(sheet, side)
+    dams = [
+        (dam, draw_dam(sheet, dam, way), way)
+        for dam in masked.dam_list
+        if (way := _outward(dam, storey)) is not None
+    ]
+    items = [one for one in masked.items if one.at is not None and _on(one.at, storey)]
+    for item in items:
+        draw_item(sheet, item)
+    name_rooms(sheet, here, masked, free)
+    name_fixtures(sheet, here)
+    name_tall(sheet, here, free)
+    name_items(sheet, items)
+    for dam, at, way in dams:
+        name_dam(sheet, dam, at, way)
+    draw_key(sheet, masked)
+
+
+def _ground(sheet: Sheet) -> None:
+    """Floor, walls in a light shade, what stands on the floor."""
+    storey = sheet.scene.storey
+    sheet.fill(storey.floor, fill=PAPER)
+    sheet.fill(wall_mass(storey.rooms, storey.openings), fill=LINE)
+    for thing in storey.fixtures:
+        path = sheet.frame.path(thing.polygon.shape)
+        sheet.svg.element(
+            "path", d=path, fill_rule="evenodd", fill=PAPER, stroke=INK, stroke_width=0.6
+        )
+
+
+def _leaves(sheet: Sheet) -> None:
+    for opening in sheet.scene.storey.openings:
+        if opening.kind in {"door", "outside"}:
+            line = [sheet.frame.at(point) for point in opening.line]
+            sheet.svg.line(line, stroke=INK, stroke_width=0.8)
+
+
+def _outward(dam: Dam, storey: Storey) -> Point | None:
+    """The way out through the door of a dam, on the drawing; None where it is not of here."""
+    for opening in storey.openings:
+        if opening.id == dam.opening:
+            return outward(opening, storey.floor)
+    return None
+
+
+def _on(at: Point, storey: Storey) -> bool:
+    return bool(storey.floor.buffer(0.5).contains(shapely.Point(at)))
+
+
+def _sheet(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) -> Sheet:
+    lettering = told.lettering
+    ways = [outward(o, storey.floor) for o in storey.openings if o.kind == "outside"]
+    aside = text_width("dam 00' 00\"", lettering.small, bold=True) * lettering.widen + 16
+    above = lettering.small * 2.6
+    left = aside if any(dx < -0.5 for dx, _ in ways) else _EDGE
+    right = aside if any(dx > 0.5 for dx, _ in ways) else _EDGE
+    top = above if any(dy < -0.5 for _, dy in ways) else _EDGE
+    low = above if any(dy > 0.5 for _, dy in ways) else _EDGE
+    foot = key_height(svg.width, masked, told.units, lettering)
+    frame = frame_for(
+        storey.outside, left=left, top=top, width=svg.width - left - right,
+        height=max(svg.height - top - low - foot, 40.0),
+    )  # fmt: skip
+    _, south, _, north = storey.outside
+    svg.height = top + (north - south) * frame.scale + low
+    page = (0.0, 0.0, svg.width, svg.height)
+    scene = Scene(storey, ())
+    return Sheet(plan, scene, svg, frame, Board(page), lettering, told.units, page)
+
+
+def _in_words(masked: Masked, units: Units) -> str:
+    rooms = "; ".join(f"{one.number} {one.name}, {tall(one.film_m, units)}" for one in masked.rooms)
+    return f"Rooms with the height of film along their walls: {rooms}."

@@ -1,0 +1,90 @@
+"""Punch list and acceptance: room by room, by daylight and by lamp, and the words of acceptance."""
+
+from __future__ import annotations
+
+from farwall.papers.office.blocks import Blanks, Block, Head, Own, Paper, Rows, Sign, Text, Words
+from farwall.papers.office.entered import entered, room_of
+from farwall.papers.office.ground import PaperGround
+from farwall.papers.svg import plain
+from farwall.phrasebook import told
+
+FAULTS = (
+    "holiday: a missed spot in the sealer",
+    "haze, white or cloudy",
+    "lint or hair of the roller",
+    "toe-kick or corner missed",
+    "overspray on base, jamb or tub",
+    "joint or saw cut: milky or bare",
+    "scuff or scratch",
+    "tape, film or putty left",
+    "lap of the sealer in low light",
+    "metal, glass or drain not cleaned",
+)
+"""The usual faults of the trade at hand-over [common practice, no source]."""
+
+
+def punch_list(ground: PaperGround) -> Paper:
+    """Faults by number, a line for every room, what was known before, and the signatures."""
+    numbered = [(f"{n}", one) for n, one in enumerate(FAULTS, 1)]
+    half = (len(numbered) + 1) // 2
+    return Paper(
+        title="Punch list and acceptance",
+        under="Walked with the signed sample and the photos in hand",
+        blocks=(
+            Rows(
+                ("", "looked for", "", ""),
+                tuple(
+                    (Own(left[0]), left[1], Own(right[0]), right[1])
+                    for left, right in zip(numbered[:half], numbered[half:], strict=True)
+                ),
+                (0.2, 2.0, 0.2, 2.0),
+            ),
+            Words(
+                "Twice: by daylight, low towards the windows, and by the house's own lamps in the "
+                "evening. Write the number of the fault and the place; mend it on the same visit.",
+                "soft",
+            ),
+            Head("Room by room"),
+            Rows(
+                ("room", "day", "lamp", "number and place", "mended"),
+                tuple((Own(room.label), Own(""), Own(""), _seen(ground, room.id), Own(""))
+                      for room in ground.job.floor.rooms),
+                (2.0, 0.5, 0.5, 3.6, 0.9), tick=True, blank=2,
+            ),
+            *_known(ground),
+            Blanks(("still to be done, by whom, until when",), columns=1, lines=2),
+            Words(
+                "Variegated colour, trowel arcs and the natural range of the signed sample are "
+                "the floor and no faults of it. This list does not change what law or contract "
+                "give to either side.",
+                "soft",
+            ),
+            Sign(words="Accepted with the list above:"),
+        ),
+    )  # fmt: skip
+
+
+def _seen(ground: PaperGround, room: str) -> Text:
+    """Drips that the log has in the room: looked at first."""
+    drips = [one for one in entered(ground, "drip") if one.text("room") == room]
+    if not drips:
+        return Own("")
+    places = "; ".join(plain(one.text("where")) for one in drips)
+    return Own(f"{told('drip in the log:')} {places}")
+
+
+def _known(ground: PaperGround) -> tuple[Block, ...]:
+    """Patches and cracks that were shown and told before the first stroke."""
+    rows: list[tuple[Text, ...]] = [
+        (room_of(ground, one.room), Own(f"{told(one.kind)} {plain(one.id)}"), one.disclosure)
+        for one in ground.plan.patches
+        if one.disclosure
+    ]
+    if ground.job.survey.cracks_accepted:
+        rows.append(("all rooms", "cracks", "Accepted before the work: every crack reads darker."))
+    if not rows:
+        return ()
+    return (
+        Head("Known before, and no fault"),
+        Rows(("room", "what", "as it was told"), tuple(rows), (1.2, 1.4, 4.0)),
+    )

@@ -1,0 +1,75 @@
+"""Laws of totals and of amounts cut into parts."""
+
+from decimal import Decimal
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from farwall.price.money import added, rounded
+from farwall.price.totals import TaxGroup, in_parts, spread_over, tax_groups, totals
+
+CENTS = st.integers(-(10**9), 10**9).map(lambda n: Decimal(n) / 100)
+SHARES = st.lists(st.integers(0, 50).map(Decimal), max_size=2)
+KINDS = st.sampled_from(["standard", "zero", "exempt"])
+TAXED = st.lists(st.tuples(KINDS, st.integers(0, 30).map(Decimal), CENTS), min_size=1, max_size=9)
+
+
+@given(CENTS, SHARES)
+def test_parts_add_up_to_the_whole_and_none_is_more_than_is_left(whole, percents):
+    parts = in_parts(whole, percents)
+    assert added(parts) == whole
+    assert len(parts) == len(percents) + 1
+    assert all(one >= 0 for one in parts) if whole >= 0 else all(one <= 0 for one in parts)
+
+
+def test_cents_go_to_the_last_by_hand():
+    """100.01 by halves: 50.005 is 50.01, and 50.00 is left."""
+    assert in_parts(Decimal("100.01"), [Decimal(50)]) == (Decimal("50.01"), Decimal("50.00"))
+    thirds = in_parts(Decimal("0.01"), [Decimal(50), Decimal(50)])
+    assert thirds == (Decimal("0.01"), Decimal(0), Decimal(0))
+
+
+@pytest.mark.parametrize("percents", [[Decimal(60), Decimal(50)], [Decimal(-1)]])
+def test_more_than_the_whole_is_no_cut(percents):
+    with pytest.raises(ArithmeticError):
+        in_parts(Decimal(100), percents)
+
+
+@given(TAXED)
+def test_groups_add_up_to_what_is_taxed(amounts):
+    groups = tax_groups(amounts)
+    found = totals([value for _, _, value in amounts], taxes=groups)
+    assert found.bases == found.without_tax == added(value for _, _, value in amounts)
+    assert len({(one.kind, one.percent) for one in groups}) == len(groups)
+
+
+@given(TAXED, CENTS, CENTS)
+def test_turned_signs_turn_every_total(amounts, prepaid, rounding):
+    def of(sign):
+        return totals(
+            [sign * v for _, _, v in amounts],
+            taxes=tax_groups([(k, p, sign * v) for k, p, v in amounts]),
+            prepaid=sign * prepaid, rounding=sign * rounding,
+        )  # fmt: skip
+
+    assert of(-1).payable == -of(1).payable
+    assert of(-1).tax == -of(1).tax
+
+
+@given(CENTS, st.lists(st.integers(0, 1000).map(Decimal), min_size=1, max_size=6))
+def test_what_is_spread_is_all_there(whole, weights):
+    if not any(weights):
+        with pytest.raises(ArithmeticError):
+            spread_over(whole, weights)
+        return
+    parts = spread_over(whole, weights)
+    assert added(parts) == rounded(whole)
+    assert all(part == 0 for part, one in zip(parts, weights, strict=True) if one == 0)
+
+
+def test_a_rate_written_in_two_ways_is_one_group():
+    groups = tax_groups([
+        ("standard", Decimal("25"), Decimal(1)), ("standard", Decimal("25.00"), Decimal(2)),
+    ])  # fmt: skip
+    assert groups == (TaxGroup("standard", Decimal(25), Decimal(3)),)
