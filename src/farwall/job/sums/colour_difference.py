@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from farwall.colour.difference import de2000
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Rank
@@ -28,7 +30,7 @@ def reckon(given: Given) -> Result:
     }
 
 
-def _lab(key: str, texts: list[str], mistakes: list[Mistake]) -> list[float]:
+def _lab(key: str, texts: Sequence[str], mistakes: list[Mistake]) -> list[float]:
     found = numbers(key, texts, mistakes)
     if len(found) == len(texts) != 3:
         mistakes.append(Mistake(key, f"It has {len(found)} numbers.", "Write L,a,b."))

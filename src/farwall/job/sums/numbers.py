@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import isfinite
 
 from farwall.errors import Mistake
 
 
 def numbers(
-    key: str, texts: list[str], mistakes: list[Mistake], *, low: float = -1e6, high: float = 1e6
+    key: str, texts: Sequence[str], mistakes: list[Mistake], *, low: float = -1e6, high: float = 1e6
 ) -> list[float]:
     """The numbers of a list; what is none, or out of range, becomes a mistake."""
     found = []
