@@ -20,17 +20,25 @@ from farwall.web.pages.guard import form_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.price.buying import buying_shown
+from farwall.web.pages.price.due import due_shown
 from farwall.web.pages.price.ground import office_ground_of
+from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
+from farwall.web.pages.price.masking import masking_shown
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
 from farwall.web.session import Sessions
 
-PARTS = ("hours", "quantities", "masking", "buying")
+PARTS = ("hours", "quantities", "masking", "buying", "due")
 """Beside the price itself; each may have a template `price_PART.html`."""
 _ROOM = 200_000
 Shown = Callable[[OfficeGround, Office], dict[str, Any]]
-SHOWN: dict[str, Shown] = {"buying": buying_shown}
+SHOWN: dict[str, Shown] = {
+    "due": due_shown,
+    "buying": buying_shown,
+    "quantities": quantities_shown,
+    "masking": masking_shown,
+}
 """What the template of a part is given as `told`; `price` is the first page. A part without one
 shows its lines as the terminal has them."""
 
@@ -109,6 +117,9 @@ class _Price:
             state=state, house=state.name or state.id, house_id=job,
             here="way-price", parts=PARTS, part=part, told=told, lines=lines, office=office,
             waiting=office is None and not state.no,
+            "price.html", state=state, shown=state.shown, house=state.name or state.id,
+            house_id=job, here="way-price", parts=PARTS, part=part, told=told, lines=lines,
+            office=office, waiting=office is None and not state.no,
             units=ground.job.wishes.units if ground is not None else "us",
         )  # fmt: skip
 
