@@ -26,8 +26,8 @@ def shapes() -> frozenset[int]:
 
     found: set[int] = set()
     for name in FONTS:
-        there = as_file(files("farwall.papers.run_sheet") / "fonts" / name)
-        with there as path, TTFont(path, lazy=True) as font:
+        one = files("farwall.papers.run_sheet") / "fonts" / name
+        with as_file(one) as path, TTFont(path, lazy=True) as font:
             found |= set(font.getBestCmap())
     return frozenset(found)
 

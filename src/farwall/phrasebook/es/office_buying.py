@@ -56,8 +56,8 @@ PHRASES = {
     ),
     "Sprayer: all plastic, no metal in wand, spring or valve; seals made for acid; its tip the "
     "same as that of the other.": (
-        "Rociador: todo de plástico, sin metal en lanza, resorte ni válvula; sellos hechos para "
-        "ácido; su boquilla, igual a la del otro."
+        "Rociadora: toda de plástico, sin metal en lanza, resorte ni válvula; sellos hechos para "
+        "ácido; su boquilla, igual a la de la otra."
     ),
     "Drums with lids and rings, never used for food or fuel.": (
         "Tambos con tapa y aro, que nunca tuvieron comida ni combustible."
@@ -76,7 +76,7 @@ PHRASES = {
     # what is told
     "{@1}: no one lot holds what a field takes. Box all that is bought of it: pour it together "
     "before any of it is cut.": (
-        "{@1}: ningún lote alcanza para un campo. Mezcle entre sí todo lo que se compra de él "
+        "{@1}: ningún lote alcanza para un tramo. Mezcle entre sí todo lo que se compra de él "
         "antes de diluir nada."
     ),
     "{@1}: the sample is of lot {*2}, and not enough of it is offered. Make a new sample of the "
