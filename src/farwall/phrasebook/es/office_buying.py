@@ -24,7 +24,7 @@ PHRASES = {
     "In all, {*1}": "En total, {*1}",
     "Nothing to buy: the van has it all.": "Nada que comprar: todo está en la camioneta.",
     "Stain: the colour and the lot of the sample; all of one colour of one lot. Where the lot is "
-    "another, a new sample of it comes before the floor.": (
+    "another, a new sample of it comes first.": (
         "Tinte: el color y el lote de la muestra; todo lo de un color, de un solo lote. Si el "
         "lote es otro, primero se hace una muestra nueva de él."
     ),
@@ -44,7 +44,7 @@ PHRASES = {
     ),
     "Tape that comes off painted walls; film that clings, 48 in where a wand is swung. No tape "
     "ever lies on the slab.": (
-        "Cinta que se quita de paredes pintadas; plástico que se pega, de 48 in (1.22 m) donde se "
+        "Cinta que se quita de paredes pintadas; plástico que se pega, de 48 in donde se "
         "mueve la lanza. Nunca se pone cinta sobre la losa."
     ),
     "Cartridges: acid gas with P100, for the mask that is there; the bag closed, its date good.": (
