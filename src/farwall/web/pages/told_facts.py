@@ -17,9 +17,11 @@ from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.masking import MASKING
 from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
+from farwall.web.pages.forms.offers import OFFERS
 from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
@@ -50,13 +52,16 @@ SCREENS: dict[str, Form] = {
     "washing": WASHING,
     "waste": WASTE,
     "terms": TERMS,
+    "masking": MASKING,
+    "offers": OFFERS,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
 """Forms that are made for the job at hand."""
 _HERE = {
-    "first": "", "terms": "way-price",
+    "first": "",
     **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid"),
-}  # fmt: skip
+    **dict.fromkeys(("terms", "masking", "offers"), "way-price"),
+}
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
