@@ -95,6 +95,7 @@ _KEYS = {
     "silica": "29 CFR 1926.1153",
     "hazcom": "29 CFR 1910.1200",
     "common-practice": "common practice, no source",
+    "finishers-pages": "finishers' own pages",
     "hamer-wu-1972": "Hamer and Wu 1972",
     "hcl-20c": "a table at 20 °C",
     "house-guess": "our guess",
