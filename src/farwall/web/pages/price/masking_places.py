@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import asyncio
 import copy
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -18,7 +18,7 @@ from farwall.floor.geometry import Point
 from farwall.job.office.masking.items import items_of
 from farwall.job.office.masking.reckon import masked_in
 from farwall.papers.masking.drawing import masking_svg, place_on_floor
-from farwall.papers.masking.words import item_told
+from farwall.papers.masking.names import item_words
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking, told
 from farwall.web.door import Door
@@ -62,7 +62,8 @@ class _Placing:
     def what(self) -> str:
         """The thing, in the page's language."""
         with speaking(LANGUAGE.get(), names_in(self.shown.plan)):
-            return told(item_told(items_of(self.job)[self.number]))
+            item = items_of(self.job)[self.number]
+            return told(item_words(replace(item, take_out=False)))
 
 
 class _Places:
