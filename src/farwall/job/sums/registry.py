@@ -13,6 +13,7 @@ SUMS = {
     "coverage": "area per volume and wet film",
     "batch": "stain, water and acid of a batch at a cut",
     "need": "how much mix so that it does not run out, at a stated certainty",
+    "pack": "containers to buy for a need, at least cost",
     "air": "dew point, wet bulb, vapour pressure, humidity ratio",
     "saturation": "saturated air at a temperature, or the standard pressure at an altitude",
     "evaporation": "water leaving a wet slab, by rival published relations",

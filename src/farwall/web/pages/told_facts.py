@@ -25,12 +25,14 @@ from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
+from farwall.web.pages.forms.terms import TERMS
 from farwall.web.pages.forms.told import Slip, Wrong
 from farwall.web.pages.forms.washing import WASHING
 from farwall.web.pages.forms.waste import WASTE
 from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
+from farwall.web.pages.new_houses import keep_money
 from farwall.web.pages.one_window import with_window
 from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept
@@ -48,14 +50,16 @@ SCREENS: dict[str, Form] = {
     "workers": WORKERS,
     "washing": WASHING,
     "waste": WASTE,
+    "terms": TERMS,
     "masking": MASKING,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
 """Forms that are made for the job at hand."""
 _HERE = {
-    "first": "", "masking": "way-price",
-    **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid")
-}  # fmt: skip
+    "first": "",
+    **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid"),
+    **dict.fromkeys(("terms", "masking", "offers"), "way-price"),
+}
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
@@ -110,6 +114,8 @@ class _Forms:
             return await asyncio.to_thread(
                 self.page, job, name, told=told, slips=error.slips, code=422
             )
+        if name == "terms":
+            await self.door.written(lambda: keep_money(self.door.book, job))
         await self.held.plan_soon(job)
         if name == "first":
             return seen_elsewhere(house_path(job))

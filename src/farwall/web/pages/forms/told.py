@@ -141,7 +141,7 @@ def value_of(field: Field, text: str, asked: Asked) -> Any:
     if kind == "list":
         return [part.strip() for part in text.split(",") if part.strip()]
     if kind == "text":
-        return _price(text) if field.path[-1] == "price" else text
+        return _price(text) if field.path[-1] in _AMOUNTS else text
     if kind in {"choice", "yes-no"}:
         known = {YES if one is True else "no" if one is False else str(one): one
                  for one in hint.choices}  # fmt: skip
@@ -149,6 +149,13 @@ def value_of(field: Field, text: str, asked: Asked) -> Any:
             raise ValueError(said("no-choice", text=text[:40]))
         return known[text]
     return _number(field, text, asked.units)
+
+
+_AMOUNTS = frozenset({
+    "price", "labour_per_h", "visit", "least", "standby_per_h", "change_per_h", "mock_up",
+    "cost_low", "cost", "cost_high", "rounded_to", "added",
+})  # fmt: skip
+"""Keys whose text is an amount of money."""
 
 
 def _number(field: Field, text: str, units: Units) -> float | int:
