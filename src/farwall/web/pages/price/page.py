@@ -22,9 +22,9 @@ from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewher
 from farwall.web.pages.price.buying import buying_shown
 from farwall.web.pages.price.due import due_shown
 from farwall.web.pages.price.ground import office_ground_of
+from farwall.web.pages.price.masking import masking_shown
 from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
-from farwall.web.pages.price.masking import masking_shown
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
 from farwall.web.session import Sessions
@@ -114,10 +114,7 @@ class _Price:
                     lines = [told_on_page(one) for one in SAID[part][1](office)]
         return page(
             "price.html", code=code, mistakes=mistakes, most=MOST_MB, kept=kept,
-            state=state, house=state.name or state.id, house_id=job,
-            here="way-price", parts=PARTS, part=part, told=told, lines=lines, office=office,
-            waiting=office is None and not state.no,
-            "price.html", state=state, shown=state.shown, house=state.name or state.id,
+            state=state, shown=state.shown, house=state.name or state.id,
             house_id=job, here="way-price", parts=PARTS, part=part, told=told, lines=lines,
             office=office, waiting=office is None and not state.no,
             units=ground.job.wishes.units if ground is not None else "us",
