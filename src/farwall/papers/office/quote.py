@@ -87,7 +87,7 @@ def _facts(ground: PaperGround, found: Priced) -> Iterator[tuple[Text, Text]]:
     yield "Date", day_said(ground, day) if day else "____________"
     holds = f"until {day_said(ground, until(day, valid))}" if day else f"{valid} days"
     yield "Holds", holds
-    tolerance = f"{money_terms(job).tolerance_percent.value.normalize():f}"
+    tolerance = f"{money_terms(job).tolerance_percent.amount.normalize():f}"
     yield "Floor as measured", f"{area(found.area_m2, ground.units)}, ± {tolerance} %"
     yield "Work begins, as planned", ground.clock.day()
     if job.customer.reference:
@@ -177,7 +177,7 @@ def _terms(ground: PaperGround, found: Priced) -> str:
             f"An hour in which others keep both of us waiting: {said(terms.standby_per_h.value)}."
         )
     if terms.change_per_h:
-        percent = f"{terms.change_material_percent.value.normalize():f}"
+        percent = f"{terms.change_material_percent.amount.normalize():f}"
         lines.append(
             f"Work asked for later is written down and signed before it is done: "
             f"{said(terms.change_per_h.value)} an hour of one person, and materials with "

@@ -90,6 +90,12 @@ PHRASES = {
     "Cuente los enjuagues que pide la muestra hasta que el trapo salga limpio.",
     "Time the spraying of the sample with the tools of the job.":
     "Mida el tiempo de rociar la muestra con el equipo del trabajo.",
+    "The sample is signed: keep it on site and judge every coat beside it.":
+    "La muestra está firmada: téngala en la obra y juzgue cada mano junto a ella.",
+    "The slab was tested: read the meter again on the day before you seal.":
+    "La losa ya se probó: lea otra vez el medidor el día antes de sellar.",
+    "The sample was scrubbed: seal no room before its white rag stays clean.":
+    "La muestra ya se talló: no selle ningún cuarto antes de que su trapo blanco salga limpio.",
     "Time a coat of sealer on the sample.": "Mida el tiempo de una mano de sellador en la muestra.",
     "Write down what trips, calls and papers take on this job.":
     "Anote lo que toman viajes, llamadas y papeles en este trabajo.",

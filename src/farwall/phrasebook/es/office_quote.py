@@ -101,7 +101,8 @@ PHRASES = {
     "Humedad y sales de abajo, inundaciones, movimiento de la losa.",
     "Damage by others after the floor is handed over, and what others spill or tape on the slab "
     "before.":
-    "Daños de otros después de la entrega del piso, y lo que otros derramen o peguen antes en la losa.",
+    "Daños de otros después de la entrega del piso, y lo que otros derramen o peguen antes en la "
+    "losa.",
     "Painting of walls and trim beyond what our own masking let through.":
     "Pintar paredes y molduras más allá de lo que dejó pasar nuestro enmascarado.",
     "The upkeep of the sealed floor: the care sheet says what it wants.":

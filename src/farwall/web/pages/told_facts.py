@@ -21,6 +21,7 @@ from farwall.web.pages.forms.masking import MASKING
 from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
+from farwall.web.pages.forms.offers import OFFERS
 from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
@@ -52,6 +53,7 @@ SCREENS: dict[str, Form] = {
     "waste": WASTE,
     "terms": TERMS,
     "masking": MASKING,
+    "offers": OFFERS,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
 """Forms that are made for the job at hand."""

@@ -71,6 +71,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/masking/place/{number}": CHANGE,
     "POST /houses/{job}/masking/place/{number}": CHANGE,
     "GET /houses/{job}/masking": LOOK, "POST /houses/{job}/masking": CHANGE,
+    "GET /houses/{job}/offers": LOOK, "POST /houses/{job}/offers": CHANGE,
     "GET /houses/{job}/price": LOOK, "GET /houses/{job}/price/{part}": LOOK,
     "POST /houses/{job}/price/buying/list": CHANGE,
     "GET /price-list.xlsx": LOOK, "GET /price-list.csv": LOOK,

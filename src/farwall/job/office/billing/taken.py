@@ -12,11 +12,15 @@ from decimal import Decimal
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS
 from farwall.facts.job import Job
-from farwall.price.usual import Used, rates_used
+from farwall.price.usual import Used
 
 _PAGES = "finishers-pages"
 _DEPOSIT_PERCENT = Decimal(50)
 """Of the agreed price, before stain is bought [finishers-pages]."""
+_CHANGE_PER_H = "50"
+_CHANGE_MATERIAL_PERCENT, _TOLERANCE_PERCENT = Decimal(50), Decimal(5)
+"""Work asked for later, USD an hour of one person and on materials; area that changes no price
+[finishers-pages]."""
 
 
 @dataclass(frozen=True)
@@ -38,19 +42,35 @@ class MoneyTerms:
 
 def money_terms(job: Job) -> MoneyTerms:
     """The firm's rates and terms with what stands in for them. Source: [finishers-pages]."""
-    rates, terms, used = job.prices.rates, job.prices.terms, rates_used(job.prices)
+    rates, terms = job.prices.rates, job.prices.terms
     dollars = job.prices.currency == "USD"
+    change = _told(rates.change_per_h) or (
+        Used(_CHANGE_PER_H, Rank.PRACTICE.value, _PAGES) if dollars else None
+    )
     progress = _figure(terms.progress_percent, Decimal(0), Rank.GUESS, OUR_GUESS)
     usual = min(_DEPOSIT_PERCENT, 100 - progress.amount)
     return MoneyTerms(
-        change_per_h=used.change_per_h if dollars or rates.change_per_h is not None else None,
-        change_material_percent=used.change_material_percent,
-        standby_per_h=used.standby_per_h if dollars or rates.standby_per_h is not None else None,
+        change_per_h=change,
+        change_material_percent=_figure(
+            rates.change_material_percent, _CHANGE_MATERIAL_PERCENT, Rank.PRACTICE, _PAGES
+        ),
+        standby_per_h=_told(rates.standby_per_h) or _two_waiting(change),
         deposit_percent=_figure(terms.deposit_percent, usual, Rank.PRACTICE, _PAGES),
         progress_percent=progress,
         pay_days=_figure(terms.pay_days, Decimal(0), Rank.GUESS, OUR_GUESS),
-        tolerance_percent=used.area_tolerance_percent,
+        tolerance_percent=_figure(
+            terms.area_tolerance_percent, _TOLERANCE_PERCENT, Rank.PRACTICE, _PAGES
+        ),
     )
+
+
+def _told(own: str | None) -> Used | None:
+    return None if own is None else Used(own, Rank.MEASURED.value, "told by the firm")
+
+
+def _two_waiting(change: Used | None) -> Used | None:
+    """Two people waiting, at what an hour of a change costs, where the firm did not say."""
+    return None if change is None else Used(f"{2 * change.amount:f}", Rank.GUESS.value, OUR_GUESS)
 
 
 def _figure(own: float | None, usual: Decimal, rank: Rank, source: str) -> Used:

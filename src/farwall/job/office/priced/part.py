@@ -51,7 +51,7 @@ def priced_of(
         area_m2=round(area_m2, 4),
         per_ft2=written(per_area(found.asked.price, Decimal(str(round(area_ft2, 3))))),
         days=hours.days,
-        drivers=drivers_of(found.found),
+        drivers=drivers_of(found.found, ground.job),
         together_percent=together(found.found),
         chances=found.chances,
         sanity=tuple(sanity_of(found, area_ft2, buying.currency)),

@@ -22,7 +22,9 @@ from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewher
 from farwall.web.pages.price.buying import buying_shown
 from farwall.web.pages.price.due import due_shown
 from farwall.web.pages.price.ground import office_ground_of
+from farwall.web.pages.price.hours_told import hours_told
 from farwall.web.pages.price.masking import masking_shown
+from farwall.web.pages.price.price_told import price_told
 from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
 from farwall.web.pages.shown import Kept
@@ -38,6 +40,8 @@ SHOWN: dict[str, Shown] = {
     "buying": buying_shown,
     "quantities": quantities_shown,
     "masking": masking_shown,
+    "price": price_told,
+    "hours": hours_told,
 }
 """What the template of a part is given as `told`; `price` is the first page. A part without one
 shows its lines as the terminal has them."""
@@ -114,9 +118,9 @@ class _Price:
                     lines = [told_on_page(one) for one in SAID[part][1](office)]
         return page(
             "price.html", code=code, mistakes=mistakes, most=MOST_MB, kept=kept,
-            state=state, shown=state.shown, house=state.name or state.id,
-            house_id=job, here="way-price", parts=PARTS, part=part, told=told, lines=lines,
-            office=office, waiting=office is None and not state.no,
+            state=state, shown=state.shown, house=state.name or state.id, house_id=job,
+            here="way-price", parts=PARTS, part=part, told=told, lines=lines, office=office,
+            waiting=office is None and not state.no,
             units=ground.job.wishes.units if ground is not None else "us",
         )  # fmt: skip
 
