@@ -8,12 +8,13 @@ from typing import Any
 from farwall.facts.job import Job
 from farwall.job.office import OfficeGround
 from farwall.web.firm import lessons_of
+from farwall.web.pages.price.wares import wares_of
 from farwall.web.pages.shown import State
 from farwall.web.pages.van import van_of
 
 
 def office_ground_of(book: Any, state: State) -> OfficeGround | None:
-    """Facts and plan of a house with the firm's van and lessons; None where no plan stands."""
+    """Facts and plan of a house with the firm's van, prices and lessons; None without a plan."""
     shown = state.shown
     if shown is None:
         return None
@@ -23,6 +24,7 @@ def office_ground_of(book: Any, state: State) -> OfficeGround | None:
         story=shown.went.story if shown.went else None,
         kept=tuple(book.entries(state.id)),
         van=van_of(book),
+        wares=wares_of(book),
         lessons=lessons_of(book),
     )
 
