@@ -26,8 +26,9 @@ def shapes() -> frozenset[int]:
 
     found: set[int] = set()
     for name in FONTS:
-        with as_file(files("farwall.papers.run_sheet") / "fonts" / name) as path:
-            found |= set(TTFont(path, lazy=True).getBestCmap())
+        one = files("farwall.papers.run_sheet") / "fonts" / name
+        with as_file(one) as path, TTFont(path, lazy=True) as font:
+            found |= set(font.getBestCmap())
     return frozenset(found)
 
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import cache, cached_property, lru_cache
 
 from farwall.phrasebook.phrases import phrases
 from farwall.phrasebook.places import (
@@ -49,9 +49,14 @@ class Pattern:
     """An English pattern and its Spanish; literal: its longest piece of English without a place."""
 
     spanish: str
-    regex: re.Pattern[str]
+    source: str
     places: tuple[str, ...]
     literal: str
+
+    @cached_property
+    def regex(self) -> re.Pattern[str]:
+        """What matches it, made when its piece of English is first met: there are a thousand."""
+        return re.compile(self.source, re.DOTALL)
 
 
 def in_spanish(text: str, names: Names = frozenset()) -> str | None:
@@ -219,7 +224,7 @@ def _pattern(english: str, spanish: str) -> Pattern:
         at = place.end()
     literals.append(english[at:])
     regex += re.escape(literals[-1])
-    return Pattern(spanish, re.compile(regex, re.DOTALL), tuple(places), max(literals, key=len))
+    return Pattern(spanish, regex, tuple(places), max(literals, key=len))
 
 
 def patterns_of_book() -> Iterator[tuple[str, str]]:

@@ -63,7 +63,7 @@ CAUSES: tuple[Cause, ...] = (
     ),
     Cause(
         "damp", "Moisture comes up through the slab",
-        frozenset({"peeling", "haze", "white salts", "spots", "colour"}), "to be seen",
+        frozenset({"peeling", "haze", "spots", "colour"}), "to be seen",
         "Moisture from below is not the finisher's, unless a test before sealing showed it or a "
         "sealer was laid that cannot breathe.",
         "Meter in a grid around the place and in a room that is sound; a sheet taped to itself "

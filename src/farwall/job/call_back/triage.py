@@ -111,12 +111,13 @@ def _likely(place: int, points: int, cause: Cause, signs: Iterable[Sign]) -> Lik
 def _to_ask(signs: Mapping[str, Sign], likely: tuple[Likely, ...], call: Call) -> list[str]:
     """Questions without an answer that could bring another cause to the top, or take one off it."""
     top = max((one.score for one in likely), default=0)
-    asked = [
-        key
-        for key in BY_KEY
-        if key not in {"room", "photo", *signs}
-        and any(_could(BY_ID[one.cause], key, one.score, top) for one in likely)
-    ]
+    asked = []
+    for key in BY_KEY:
+        if key in {"room", "photo", *signs}:
+            continue
+        near = [BY_ID[one.cause] for one in likely if one.score + WEIGHTS[key] >= top]
+        if len({_by(one, key) for one in near}) > 1:
+            asked.append(key)
     return [
         *asked,
         *(["room"] if not call.room else []),
@@ -124,12 +125,11 @@ def _to_ask(signs: Mapping[str, Sign], likely: tuple[Likely, ...], call: Call) -
     ]
 
 
-def _could(cause: Cause, key: str, points: int, top: int) -> bool:
-    """Whether an answer could make a cause the first, or speak against one that is."""
-    if points == top and (key in cause.against or key in cause.rules_out):
-        return True
-    speaks = key == "look" or key in cause.speaks_for
-    return speaks and points < top <= points + WEIGHTS[key]
+def _by(cause: Cause, key: str) -> tuple[frozenset[str], ...]:
+    """All that a cause makes of the answers to a question."""
+    looks = cause.looks if key == "look" else frozenset()
+    told = (cause.speaks_for, cause.against, cause.rules_out)
+    return (looks, *(one.get(key, frozenset()) for one in told))
 
 
 def _kit(likely: tuple[Likely, ...]) -> tuple[str, ...]:

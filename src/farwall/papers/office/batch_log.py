@@ -34,7 +34,7 @@ def batch_log(ground: PaperGround) -> Paper:
             Head("Mixed"),
             Rows(
                 _MIXED, tuple(_mixed(ground, one) for one in mixed),
-                (1.1, 0.9, 0.7, 1.0, 1.6, 1.1, 1.3, 1.0),
+                (1.1, 0.9, 1.05, 0.95, 1.5, 1.1, 1.2, 0.95),
                 blank=max(_LEAST_LINES - len(mixed), 3),
             ),
             Head("Of all batches"),
@@ -55,7 +55,7 @@ def batch_log(ground: PaperGround) -> Paper:
 def _planned(ground: PaperGround) -> Rows:
     acid = any(mix.acid_l > 0 for mix in ground.plan.mixes)
     heads = _PLANNED if acid else tuple(one for one in _PLANNED if one != "acid")
-    widths = (1.5, 1.5, 0.7, 0.9, 0.9, *((0.9,) if acid else ()), 0.9)
+    widths = (1.5, 1.5, 1.0, 0.9, 0.9, *((0.9,) if acid else ()), 0.9)
     rows = tuple(_to_mix(ground, mix, acid=acid) for mix in ground.plan.mixes)
     return Rows(
         heads, rows, widths, right=tuple(range(3, len(heads))), tick=True,

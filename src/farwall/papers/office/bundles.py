@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
+from functools import partial
 from typing import Literal
 
 from farwall.errors import Mistake, Refused
@@ -14,20 +16,28 @@ from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.batch_log import batch_log
 from farwall.papers.office.blocks import Paper
 from farwall.papers.office.call_back_sheet import call_back_sheet
+from farwall.papers.office.care import care
 from farwall.papers.office.change_order import change_order
 from farwall.papers.office.cut_list import cut_list
 from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
 from farwall.papers.office.post_mortem import post_mortem
+from farwall.papers.office.price_sheet import price_sheet
 from farwall.papers.office.punch_list import punch_list
+from farwall.papers.office.quote import quote
 from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.schedule import schedule
+from farwall.papers.office.scope import scope
 from farwall.papers.office.seal_record import seal_record
 from farwall.papers.office.setting import own_names, paper_pdf
+from farwall.papers.office.shopping_list import shopping_list
 from farwall.papers.office.slab_protection import slab_protection
 from farwall.papers.office.survey import survey
+from farwall.papers.office.warranty import warranty
 from farwall.papers.office.wash_record import wash_record
 from farwall.papers.office.wrapped import of_acid, run_sheet
+from farwall.papers.shopping_book import shopping_book
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking
 
@@ -50,7 +60,11 @@ class Listed:
 
 
 def _set(write: Callable[[PaperGround], Paper]) -> Callable[[PaperGround], bytes]:
-    return lambda ground: paper_pdf(written(write, ground), ground)
+    return partial(_pdf_of, write)
+
+
+def _pdf_of(write: Callable[[PaperGround], Paper], ground: PaperGround) -> bytes:
+    return paper_pdf(written(write, ground), ground)
 
 
 def written(write: Callable[[PaperGround], Paper], ground: PaperGround) -> Paper:
@@ -78,6 +92,12 @@ PAPERS: tuple[Listed, ...] = (
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("shopping-list.pdf", "quote", _set(shopping_list)),
+    Listed("shopping-list.xlsx", "quote", shopping_book),
+    Listed("quote.pdf", "quote", _set(quote)),
+    Listed("scope.pdf", "quote", _set(scope)),
+    Listed("price-sheet.pdf", "quote", _set(price_sheet)),
+    Listed("schedule.pdf", "quote", _set(schedule)),
     Listed("masking.pdf", "day", _set(masking_paper)),
     Listed("cut-list.pdf", "day", _set(cut_list)),
     Listed("run-sheet.pdf", "day", run_sheet),
@@ -89,6 +109,8 @@ PAPERS: tuple[Listed, ...] = (
     Listed("waste-page.pdf", "day", of_acid(waste_page_pdf)),
     Listed("seal-record.pdf", "day", _set(seal_record)),
     Listed("punch-list.pdf", "hand-over", _set(punch_list)),
+    Listed("care.pdf", "hand-over", _set(care)),
+    Listed("warranty.pdf", "hand-over", _set(warranty)),
     Listed("invoice.pdf", "hand-over", _set(invoice)),
     Listed("invoice.xml", "hand-over", invoice_file, invoice_lacks),
     Listed("call-back.pdf", "hand-over", _set(call_back_sheet)),
@@ -120,6 +142,12 @@ def lacking(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, tuple[Mi
     return {file: lacks for file, lacks in found.items() if lacks}
 
 
+_HANDS = 2
+"""Papers set at once: typst lets other threads run, what goes before it does not."""
+_HEAVY = frozenset({"run-sheet.pdf"})
+"""Begun first: it takes as long as all others."""
+
+
 def office_files(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, bytes]:
     """File names with their content, without those that cannot be made yet.
 
@@ -127,9 +155,16 @@ def office_files(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, byt
     cannot be made.
     """
     lacks = lacking(ground, only)
-    if asked := [one for file, all_ in lacks.items() if file in only for one in all_]:
-        raise Refused(*asked, about="Before that can be written:")
-    return {one.file: one.make(ground) for one in chosen(only) if one.file not in lacks}
+    if wanted := [one for file, all_ in lacks.items() if file in only for one in all_]:
+        raise Refused(*wanted, about="Before that can be written:")
+    asked = [one for one in chosen(only) if one.file not in lacks]
+    if len(asked) <= 1:
+        return {one.file: one.make(ground) for one in asked}
+    _ = ground.acid, ground.office, ground.clock  # reckoned once, before several ask for them
+    heavy_first = sorted(asked, key=lambda one: one.file not in _HEAVY)
+    with ThreadPoolExecutor(_HANDS) as hands:
+        begun = {one.file: hands.submit(one.make, ground) for one in heavy_first}
+        return {one.file: begun[one.file].result() for one in asked}
 
 
 def _name(one: Listed) -> str:

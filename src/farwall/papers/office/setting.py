@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import json
-import re
 from dataclasses import fields
-from datetime import datetime
+from datetime import date, datetime
 from functools import cache
 from importlib.resources import files
 from pathlib import Path
@@ -14,10 +13,12 @@ from typing import Any
 from farwall.facts.firm import Address, Firm
 from farwall.papers.glyphs import missing_words, strings_in
 from farwall.papers.lettering import clipped, text_width
+from farwall.papers.long_words import breakable
 from farwall.papers.office.blocks import Beside, Block, Own, Paper, Picture, Rows, Text
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.run_sheet.margins import PaperSize, paper_for
 from farwall.papers.svg import plain
+from farwall.papers.wall_clock import day_in_words
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 
@@ -58,12 +59,12 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
             "inner": _inner(size),
             "lang": ground.language,
             "title": title,
-            "job": _breakable(name),
-            "under-line": _text(paper.under) if paper.under else _breakable(name),
-            "day": told(ground.clock.day()),
+            "job": breakable(name),
+            "under-line": _text(paper.under) if paper.under else breakable(name),
+            "day": _day(paper, ground),
             "letterhead": paper.letterhead,
             "firm": firm_lines(job.firm),
-            "to": [_breakable(plain(one)) for one in paper.to],
+            "to": [breakable(plain(one)) for one in paper.to],
             "footer": _foot(name, title, ground, size, qr=bool(ground.screens and paper.screen)),
             "wins": told(WINS),
             "screen": paper.screen,
@@ -89,6 +90,13 @@ def _foot(name: str, title: str, ground: PaperGround, size: PaperSize, *, qr: bo
     room = size.inner_width - _PAGES_WIDE - (_QR_WIDE if qr else 0.0)
     left = max(room - text_width(rest, _FOOT_SIZE), 60.0)
     return clipped(name or told("The job"), left, _FOOT_SIZE) + rest
+
+
+def _day(paper: Paper, ground: PaperGround) -> str:
+    if paper.day == "none":
+        return ""
+    day = day_in_words(date.fromisoformat(paper.day), ground.units) if paper.day else ""
+    return told(day or ground.clock.day())
 
 
 def _inner(size: PaperSize) -> float:
@@ -118,22 +126,7 @@ def address_lines(address: Address) -> list[str]:
 
 
 def _text(text: Text) -> str:
-    return _breakable(plain(text.text) if isinstance(text, Own) else told(text))
-
-
-_LONG = re.compile(r"[^\W\d_\u0590-\u08ff\u2e80-\uffff]{19,}|[\w.@/-]{25,}")
-"""A word that no column may hold; Arabic joins its letters, and CJK breaks anywhere."""
-_STEP = 9
-
-
-def _breakable(text: str) -> str:
-    """The text; its overlong words may break every few letters, and take no more room for it."""
-    return _LONG.sub(
-        lambda word: "\u200b".join(
-            word[0][at : at + _STEP] for at in range(0, len(word[0]), _STEP)
-        ),
-        text,
-    )
+    return breakable(plain(text.text) if isinstance(text, Own) else told(text))
 
 
 def _block(block: Block) -> dict[str, Any]:

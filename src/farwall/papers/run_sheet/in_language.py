@@ -7,30 +7,39 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
+from farwall.papers.long_words import breakable
 from farwall.phrasebook import LANGUAGE, told
 
 _AS_IT_IS = frozenset(
     {"job", "notes", "map", "floor", "tape", "strip", "pictures", "paper", "layout"}
 )
 """What the user wrote, and drawings, whose words are said where they are drawn."""
+_OWN_TEXT = frozenset({"job", "notes"})
 _ASKED = re.compile(r'w\("([^"]+)"\)')
 
 
 def in_language(data: dict[str, Any]) -> dict[str, Any]:
     """The same data with all its words told; with `lang`, and `phrases` for the templates' own."""
-    said = {key: one if key in _AS_IT_IS else _said(one) for key, one in data.items()}
+    said = {key: _kept(key, one) if key in _AS_IT_IS else _said(one) for key, one in data.items()}
     own = {one: told(one) for one in template_words()} if LANGUAGE.get() != "en" else {}
     return {**said, "lang": LANGUAGE.get(), "phrases": own}
 
 
 def _said(value: Any) -> Any:
     if isinstance(value, str):
-        return told(value)
+        return breakable(told(value))
     if isinstance(value, list | tuple):
         return [_said(one) for one in value]
     if isinstance(value, dict):
-        return {key: one if key in _AS_IT_IS else _said(one) for key, one in value.items()}
+        return {
+            key: _kept(key, one) if key in _AS_IT_IS else _said(one) for key, one in value.items()
+        }
     return value
+
+
+def _kept(key: str, value: Any) -> Any:
+    """What is not told again: the user's own text may break its long words, drawings stay."""
+    return breakable(value) if key in _OWN_TEXT and isinstance(value, str) else value
 
 
 @cache

@@ -1,0 +1,81 @@
+"""What the bundle of a house of twelve rooms costs: seconds of clock and of processor, by paper.
+
+    python bench/papers.py [--once]
+
+Sorrel Rise, planned beforehand; every paper in both languages. Wanted: all papers of one language
+within 2 s by the clock on a quiet machine. Each bundle is set in a process of its own: typst keeps
+what it has set, and a second bundle in the same process would be a tenth of the first.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import os
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+EXAMPLE = Path(__file__).resolve().parents[1] / "examples" / "sorrel-rise" / "job.json"
+ROUNDS = 3
+
+
+def main() -> None:
+    """Measure and tell."""
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--once", action="store_true")
+    parser.add_argument("--here", metavar="LANGUAGE")
+    parser.add_argument("--each", action="store_true")
+    options = parser.parse_args()
+    if options.here:
+        print(json.dumps(bundle(options.here, each=options.each)))
+        return
+    print(f"load before: {os.getloadavg()[0]:.1f}")
+    for language in ("en", "es"):
+        found = [apart(language) for _ in range(1 if options.once else ROUNDS)]
+        best = min(found, key=lambda one: one["clock_s"])
+        print(
+            f"{language}: {best['papers']} papers, {best['bytes'] / 1e6:.1f} MB: "
+            f"{best['clock_s']:.2f} s by the clock, {best['cpu_s']:.2f} s of processor"
+        )
+    for name, cpu_s in apart("en", "--each")["each"].items():
+        print(f"  {name}: {1e3 * cpu_s:.0f} ms of processor")
+
+
+def apart(language: str, *more: str) -> dict[str, object]:
+    """One bundle in a process of its own."""
+    words = [sys.executable, __file__, "--here", language, *more]
+    return json.loads(subprocess.run(words, check=True, capture_output=True, text=True).stdout)
+
+
+def bundle(language: str, *, each: bool) -> dict[str, object]:
+    """Plan, then set; only what is set counts, with all that is imported for it."""
+    from farwall.job.office import OfficeGround
+    from farwall.job.plan_job import plan_job
+    from farwall.readers.job_json import read_job
+
+    job = read_job(EXAMPLE)
+    plan = plan_job(job)
+    clock_s, cpu_s = time.perf_counter(), time.process_time()
+    from farwall.papers.office.bundles import PAPERS, office_files
+    from farwall.papers.office.ground import PaperGround
+
+    ground = PaperGround(OfficeGround(job, plan), language, screens="https://book.example/houses/7")
+    took: dict[str, float] = {}
+    if each:
+        files = {}
+        for one in PAPERS:
+            begun = time.process_time()
+            files[one.file] = one.make(ground)
+            took[one.file] = time.process_time() - begun
+    else:
+        files = office_files(ground)
+    return {
+        "papers": len(files), "bytes": sum(map(len, files.values())), "each": took,
+        "clock_s": time.perf_counter() - clock_s, "cpu_s": time.process_time() - cpu_s,
+    }  # fmt: skip
+
+
+if __name__ == "__main__":
+    main()
