@@ -41,6 +41,8 @@ PROMISED = {
     "film-drying": ({**MILD, "film_mm": 0.2}, "minutes low high"),
     "slab-tests": ({"area_ft2": 1180}, "f1869_tests f2170_tests d4262_readings"),
     "vapour-rate": ({"gain_g": 2, "hours": 66}, "lb_1000ft2_24h ug_m2_s"),
+    "colour-difference": ({"lab1": [50, 2, 3], "lab2": [51, 2, 4]}, "de2000"),
+    "film-colour": ({"k": 0.2, "s": 0.1, "thickness": 1, "r_backing": 0.8}, "r t r_on_backing"),
     "purge": ({"air_changes_per_h": 6, "removal_percent": 99}, "minutes"),
     "room-air": (
         {"volume_m3": 60, "release_g_min": 0.02, "air_changes_per_h": 4, "stop_at_mg_m3": 1},

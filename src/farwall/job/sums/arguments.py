@@ -128,9 +128,11 @@ def _value(argument: Argument, key: str, value: object, load: Load | None) -> ob
 
 
 def _texts(key: str, value: object) -> tuple[str, ...]:
-    """The members of a list, without the spaces around them; none of an empty text."""
+    """The members of a list without the spaces around them; one of a number, none of no text."""
     if isinstance(value, str):
         value = value.split(",") if value.strip() else []
+    elif isinstance(value, int | float) and not isinstance(value, bool):
+        value = [value]
     if not isinstance(value, list) or len(value) > MOST_IN_A_LIST:
         raise Refused(Mistake(key, "It is no list that can be used.", "Join texts by commas."))
     return tuple(_text(key, one).strip() for one in value)
