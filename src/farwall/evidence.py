@@ -102,6 +102,7 @@ _KEYS = {
     "issa-times": "ISSA cleaning times",
     "stain-sheets": "stain sheets",
     "trade-press": "trade press",
+    "epa-sewer": "40 CFR 403.5",
     "price-pages": "price pages",
     "builder-sheets": "finishers' sheets for builders",
     "finisher-terms": "finishers' terms",
