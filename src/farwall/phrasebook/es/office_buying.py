@@ -67,6 +67,8 @@ PHRASES = {
         "Un precio con ~ es inventado y queda hasta que un vendedor diga el suyo (rango: "
         "suposición): {#1} de la suma."
     ),
+    "opened {*1}": "abierto el {*1}",
+    "good until {*1}": "sirve hasta el {*1}",
     # the workbook
     "seller": "vendedor",
     "name or colour": "nombre o color",

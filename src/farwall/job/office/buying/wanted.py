@@ -86,10 +86,20 @@ def there_for(van: Van | None, line: Line, *, on: str) -> There:
             line.id, line.kind, line.what, line.needed, there, line.needed - there, line.unit, taken
         )
     (found,) = shopping(van, [need], on=on)
+    taken_of = [one for one in van.stock if one.id in found.from_stock]
     return There(
-        line.id, line.kind, line.what, line.needed, found.there, found.buy, line.unit,
-        found.from_stock, found.mind,
-    )  # fmt: skip
+        line.id,
+        line.kind,
+        line.what,
+        line.needed,
+        found.there,
+        found.buy,
+        line.unit,
+        found.from_stock,
+        found.mind,
+        opened=min((one.opened for one in taken_of if one.opened), default=""),
+        good_until=min((one.good_until for one in taken_of if one.good_until), default=""),
+    )
 
 
 def parts_left(parts: Sequence[float], there: float) -> tuple[float, ...]:
