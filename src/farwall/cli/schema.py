@@ -1,4 +1,4 @@
-"""`farwall schema job|plan|so-far|van|wares`: JSON Schemas made from the nouns that judge the files."""
+"""`farwall schema`: JSON Schemas of job, plan, day so far, van and wares, made from the nouns."""
 
 from __future__ import annotations
 
