@@ -198,3 +198,11 @@ def test_the_materials_of_a_worked_job_by_hand():
     )  # fmt: skip
     assert [one.count for one in found.lines] == [6, 8, 2]
     assert found.total == "770.00"
+
+
+def test_of_a_long_list_the_same_size_is_looked_at_once_and_the_cheapest_is_bought():
+    draw = [Ware(f"t{n}", "tape", 55.0, "m", f"{9 + n % 7}.{n % 90:02d}", "mill")
+            for n in range(3000)]  # fmt: skip
+    odd = [Ware(f"o{n}", "tape", 20.0 + n / 10, "m", f"{12 + n}.00", "mill") for n in range(300)]
+    found = bought(TAPE, wares=replace(LIST, wares=tuple(draw + odd)))
+    assert told_of(found) == [(3, 55.0, "27.00", "measured here")]
