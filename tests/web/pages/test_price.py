@@ -60,7 +60,7 @@ def test_rates_and_an_offer_are_kept_and_priced(entered):
 @pytest.mark.parametrize(
     ("field", "typed", "said"),
     [
-        ("prices.call_backs.cost", "sixty", "is not an amount"),
+        ("prices.call_backs.cost", "sixty", "is no amount"),
         ("prices.offers.0.rooms", "attic", "there is no room"),
     ],
 )
