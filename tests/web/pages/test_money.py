@@ -113,16 +113,20 @@ def test_terms_are_kept_and_new_houses_begin_with_the_firms_own(office):
     assert "customer" not in new
 
 
-def test_the_invoice_as_data_says_what_lacks_and_then_passes_the_rules(office):
+def test_the_list_of_papers_says_what_the_invoice_as_data_lacks(office):
     listed = office.get("/houses/two/papers").text
     assert "/houses/two/papers/invoice.pdf" in listed
     assert "/houses/two/papers/invoice.xml" not in listed
     assert "Enter first" in listed
+
+
+def test_the_invoice_as_data_is_refused_with_a_list_and_then_passes_the_rules(office):
+    refused = office.get("/houses/two/papers/invoice.xml")
+    assert refused.status_code == 422
+    assert "firm.name" in refused.text
     terms(office)
     log(office, "accepted", amount="6,100.00", agreed_by="R. Invented")
     log(office, "invoiced", number="2026-17", part="final")
-    listed = office.get("/houses/two/papers").text
-    assert "/houses/two/papers/invoice.xml" in listed
     answer = office.get("/houses/two/papers/invoice.xml")
     assert answer.headers["content-type"].startswith("application/xml")
     assert broken(answer.content) == []

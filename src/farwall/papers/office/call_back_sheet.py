@@ -13,7 +13,6 @@ from farwall.papers.office.blocks import (
     Block,
     Head,
     Own,
-    Page,
     Paper,
     Rows,
     Sign,
@@ -23,7 +22,7 @@ from farwall.papers.office.blocks import (
 )
 from farwall.papers.office.entered import BLANK, entered, kelvin
 from farwall.papers.office.ground import PaperGround
-from farwall.papers.office.seal_record import dew_of, reading_near
+from farwall.papers.office.seal_record import margin_k
 from farwall.phrasebook import told
 
 
@@ -46,7 +45,6 @@ def call_back_sheet(ground: PaperGround) -> Paper:
             Ticks(KIT, columns=2),
             Blanks(("found on the visit", "done, or agreed"), columns=1, lines=2),
             Sign(("finisher", "owner", "date")),
-            Page(),
             Head("What it often is"),
             Rows(
                 ("cause", "looks like", "first on the visit", "whose"),
@@ -82,8 +80,10 @@ def _records(ground: PaperGround) -> tuple[Block, ...]:
     rows = tuple(_row(ground, rinses, room.id) for room in ground.job.floor.rooms)
     return (
         Head("What the log has of each room"),
-        Rows(("room", "rinses", "last pH", "rag", "over the dew point", "sealer, stain"), rows,
-             (2.0, 0.7, 0.9, 0.9, 1.2, 2.6), right=(1,)),
+        Rows(
+            ("which room", "rinses", "last pH", "rag", "over the dew point", "sealer, stain"),
+            rows, (1.9, 1.0, 0.9, 0.8, 1.2, 2.5),
+        ),
     )  # fmt: skip
 
 
@@ -94,16 +94,11 @@ def _row(ground: PaperGround, rinses: Rinses, room: str) -> tuple[Text, ...]:
         one.kind: one
         for one in RoomRecords(ground.job, ground.plan, ground.ground.story, room).signs()
     }
-    margins = []
-    for one in entered(ground, "sealed"):
-        if one.text("room") not in {"", room}:
-            continue
-        air = reading_near(ground, one)
-        slab_c = one.number("slab_c")
-        dew_c = dew_of(air)
-        slab_c = slab_c if slab_c is not None or air is None else air.slab_c
-        if slab_c is not None and dew_c is not None:
-            margins.append(slab_c - dew_c)
+    margins = [
+        margin
+        for one in entered(ground, "sealed")
+        if one.text("room") in {"", room} and (margin := margin_k(ground, one)) is not None
+    ]
     laid = [told(signs[kind].told) for kind in ("sealer", "stain") if kind in signs]
     return (
         Own(ground.job.floor.room_by_id[room].label), Own(str(len(rounds)) if rounds else ""),

@@ -21,7 +21,7 @@ _MARKED = {
     "saw cut": "The cut: vacuumed clean, it dams the stain by itself.",
 }
 """What marks a stop line: tape never lies on the slab [common practice, no source]."""
-_HIGH = 0.44
+_HIGH = 0.4
 
 
 def cut_list(ground: PaperGround) -> Paper:
@@ -52,7 +52,7 @@ def _stops(ground: PaperGround, stops: tuple[Stop, ...]) -> tuple[Block, ...]:
     return (
         Rows(
             ("", "where", "length", "lies at", "ends there first", "goes on"), rows,
-            (0.35, 2.4, 0.8, 0.9, 1.6, 1.6), tick=True,
+            (0.35, 2.2, 0.8, 1.1, 1.65, 1.65), tick=True,
         ),
         *(Words(told_of) for kind, told_of in _MARKED.items() if kind in kinds),
         Words(

@@ -10,6 +10,7 @@ from farwall.papers.words import volume
 from farwall.units import f_from_c
 
 BLANK: Text = Own("")
+_WEEK_MIN = 6 * 24 * 60.0
 
 
 def entered(ground: PaperGround, *words: str) -> tuple[Happened, ...]:
@@ -19,7 +20,9 @@ def entered(ground: PaperGround, *words: str) -> tuple[Happened, ...]:
 
 
 def when(ground: PaperGround, one: Happened) -> Text:
-    """By the clock of the plan, with the day where it is another."""
+    """By the clock of the plan, with the day where it is another; weeks later the date alone."""
+    if abs(one.at_min) > _WEEK_MIN:
+        return Own(ground.clock.at(one.at_min).date().isoformat())
     return Own(ground.clock.time(one.at_min))
 
 

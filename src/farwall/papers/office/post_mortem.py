@@ -50,7 +50,7 @@ def post_mortem(ground: PaperGround) -> Paper:
             Blanks(
                 ("what went better than planned", "what cost time or money, and why",
                  "what to do otherwise next time", "what to ask on the first call"),
-                columns=1, lines=2,
+                columns=2, lines=3,
             ),
             Words(
                 "Closed with the log, this job teaches the next ones: coverage, pace, waits, "

@@ -46,10 +46,10 @@ def punch_list(ground: PaperGround) -> Paper:
             ),
             Head("Room by room"),
             Rows(
-                ("room", "day", "lamp", "number and place", "mended"),
+                ("which room", "day", "lamp", "number and place", "mended"),
                 tuple((Own(room.label), Own(""), Own(""), _seen(ground, room.id), Own(""))
                       for room in ground.job.floor.rooms),
-                (2.0, 0.5, 0.5, 3.6, 0.9), tick=True, blank=2,
+                (2.4, 0.55, 0.8, 3.1, 0.9), tick=True, blank=2,
             ),
             *_known(ground),
             Blanks(("still to be done, by whom, until when",), columns=1, lines=2),
@@ -86,5 +86,5 @@ def _known(ground: PaperGround) -> tuple[Block, ...]:
         return ()
     return (
         Head("Known before, and no fault"),
-        Rows(("room", "what", "as it was told"), tuple(rows), (1.2, 1.4, 4.0)),
+        Rows(("which room", "what", "as it was told"), tuple(rows), (1.2, 1.4, 4.0)),
     )

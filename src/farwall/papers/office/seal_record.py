@@ -9,9 +9,21 @@ from farwall.air.moist import dew_point_c
 from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits, limits_of
 from farwall.job.seal_day.ready import MOST_PH
 from farwall.job.story.noun import Happened, Reading
-from farwall.papers.office.blocks import Blanks, Facts, Head, Own, Paper, Rows, Text, Ticks, Words
+from farwall.papers.office.blocks import (
+    Blanks,
+    Block,
+    Facts,
+    Head,
+    Own,
+    Paper,
+    Rows,
+    Text,
+    Ticks,
+    Words,
+)
 from farwall.papers.office.entered import BLANK, degrees, entered, figure, kelvin, litres, room_of
 from farwall.papers.office.ground import PaperGround
+from farwall.phrasebook import told
 
 _HEADS = ("coat", "where", "when", "slab", "air", "RH", "dew point", "margin", "used", "by")
 _WIDTHS = (0.6, 1.5, 1.1, 0.8, 0.8, 0.7, 0.85, 0.85, 1.0, 1.2)
@@ -40,8 +52,9 @@ def seal_record(ground: PaperGround) -> Paper:
             Head("Coats"),
             Rows(
                 _HEADS, tuple(_row(ground, one) for one in laid), _WIDTHS,
-                right=(3, 4, 5, 6, 7, 8), blank=max(_LINES - len(laid), 3),
+                right=(3, 4, 5, 6, 7), blank=max(_LINES - len(laid), 3),
             ),
+            *_too_near(ground, laid, limits),
             Blanks(
                 ("sealer, lot and best before", "floor finish, lot and coats",
                  "roller or pad, new for this floor", "hardener mixed at, pot life",
@@ -86,19 +99,51 @@ def _before(ground: PaperGround) -> tuple[Text, ...]:
     )
 
 
+def _too_near(
+    ground: PaperGround, laid: tuple[Happened, ...], limits: SealerLimits
+) -> tuple[Block, ...]:
+    """Coats that were laid nearer to the dew point than the sealer bears, said in words."""
+    units, found = ground.units, []
+    wanted = kelvin(limits.least_margin_k, units)
+    for one in laid:
+        margin = margin_k(ground, one)
+        if margin is None or margin >= limits.least_margin_k:
+            continue
+        number, where = figure(one, "round"), room_of(ground, one.text("room"))
+        place = where.text if isinstance(where, Own) else told(where)
+        near = kelvin(margin, units)
+        texts = [each.text for each in (number, near, wanted) if isinstance(each, Own)]
+        found.append(
+            Words(
+                f"Coat {texts[0] or '?'}, {place}: {texts[1]} above the dew point, "
+                f"less than {texts[2]}.",
+                "danger",
+            )
+        )
+    return tuple(found)
+
+
+def margin_k(ground: PaperGround, one: Happened) -> float | None:
+    """How far the slab was above the dew point when a coat was laid. [K]"""
+    air = reading_near(ground, one)
+    slab_c, dew_c = one.number("slab_c"), dew_of(air)
+    if slab_c is None and air is not None:
+        slab_c = air.slab_c
+    return None if slab_c is None or dew_c is None else slab_c - dew_c
+
+
 def _row(ground: PaperGround, one: Happened) -> tuple[Text, ...]:
     units, air = ground.units, reading_near(ground, one)
     slab_c = one.number("slab_c")
     if slab_c is None and air is not None:
         slab_c = air.slab_c
     dew_c = dew_of(air)
-    margin = None if slab_c is None or dew_c is None else slab_c - dew_c
     rh = None if air is None else air.rh_percent
     return (
         figure(one, "round"), room_of(ground, one.text("room")), Own(ground.clock.time(one.at_min)),
         degrees(slab_c, units), degrees(None if air is None else air.air_c, units),
         BLANK if rh is None else Own(f"{rh:.0f} %"), degrees(dew_c, units),
-        kelvin(margin, units), litres(one.number("litres"), units), Own(one.who),
+        kelvin(margin_k(ground, one), units), litres(one.number("litres"), units), Own(one.who),
     )  # fmt: skip
 
 

@@ -22,7 +22,7 @@ _LABELS: tuple[tuple[tuple[StockKind, ...], str], ...] = (
         ("stain",),
         (
             "Stain: the colour and the lot of the sample; all of one colour of one lot. Where "
-            "the lot is another, a new sample of it comes before the floor."
+            "the lot is another, a new sample of it comes first."
         ),
     ),
     (

@@ -15,7 +15,15 @@ from farwall.papers.office.ground import PaperGround
 from farwall.papers.svg import plain
 from farwall.papers.words import area
 
-_ROOMS = ("room", "floor", "readings wanted", "rinses", "pH after the last", "rag", "next day, dry")
+_ROOMS = (
+    "which room",
+    "floor",
+    "readings wanted",
+    "rinses",
+    "pH after the last",
+    "rag",
+    "next day, dry",
+)
 _DONE = ("when", "where", "what was done", "with", "amount", "by")
 _LINES = 10
 
@@ -34,7 +42,7 @@ def wash_record(ground: PaperGround) -> Paper:
             Head("By room, after the last rinse"),
             Rows(
                 _ROOMS, tuple(_room(ground, rinses, room) for room in rinses.areas),
-                (2.2, 0.9, 0.9, 0.7, 1.3, 0.9, 1.1), right=(1, 2, 3),
+                (2.0, 0.9, 1.1, 0.9, 1.2, 0.8, 1.1), 
             ),
             Words(
                 "Two readings for each 500 ft² (46 m²), right after the final rinse, before it "

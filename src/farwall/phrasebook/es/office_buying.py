@@ -11,16 +11,12 @@ PHRASES = {
     "No seller named yet": "Todavía sin vendedor",
     "count": "cuántos",
     "size": "tamaño",
-    "price": "precio",
-    "in all": "en total",
     "all of one lot": "todo de un lote",
     "each": "cada uno",
     "pack of {#1}": "paquete de {#1}",
     "Asked for: no price is known": "Por preguntar: sin precio conocido",
     "how much": "cuánto",
     "In the van already": "Ya está en la camioneta",
-    "there": "hay",
-    "needed": "se necesita",
     "look at": "revise",
     "Before it is paid for": "Antes de pagar",
     "Goods": "Mercancía",
@@ -28,7 +24,7 @@ PHRASES = {
     "In all, {*1}": "En total, {*1}",
     "Nothing to buy: the van has it all.": "Nada que comprar: todo está en la camioneta.",
     "Stain: the colour and the lot of the sample; all of one colour of one lot. Where the lot is "
-    "another, a new sample of it comes before the floor.": (
+    "another, a new sample of it comes first.": (
         "Tinte: el color y el lote de la muestra; todo lo de un color, de un solo lote. Si el "
         "lote es otro, primero se hace una muestra nueva de él."
     ),
@@ -48,7 +44,7 @@ PHRASES = {
     ),
     "Tape that comes off painted walls; film that clings, 48 in where a wand is swung. No tape "
     "ever lies on the slab.": (
-        "Cinta que se quita de paredes pintadas; plástico que se pega, de 48 in (1.22 m) donde se "
+        "Cinta que se quita de paredes pintadas; plástico que se pega, de 48 in donde se "
         "mueve la lanza. Nunca se pone cinta sobre la losa."
     ),
     "Cartridges: acid gas with P100, for the mask that is there; the bag closed, its date good.": (
@@ -60,8 +56,8 @@ PHRASES = {
     ),
     "Sprayer: all plastic, no metal in wand, spring or valve; seals made for acid; its tip the "
     "same as that of the other.": (
-        "Rociador: todo de plástico, sin metal en lanza, resorte ni válvula; sellos hechos para "
-        "ácido; su boquilla, igual a la del otro."
+        "Rociadora: toda de plástico, sin metal en lanza, resorte ni válvula; sellos hechos para "
+        "ácido; su boquilla, igual a la de la otra."
     ),
     "Drums with lids and rings, never used for food or fuel.": (
         "Tambos con tapa y aro, que nunca tuvieron comida ni combustible."
@@ -71,22 +67,6 @@ PHRASES = {
         "Un precio con ~ es inventado y queda hasta que un vendedor diga el suyo (rango: "
         "suposición): {#1} de la suma."
     ),
-    # what is bought
-    "rolls of cling film": "rollos de película adherente",
-    "foam strip for doors": "tira de espuma para puertas",
-    "plugs for drains": "tapones para desagües",
-    "towels for dams at outside doors": "toallas para diques en puertas exteriores",
-    "masking paper": "papel para cubrir",
-    "mop heads": "cabezas de trapeador",
-    "sealer applicators": "aplicadores de sellador",
-    "pairs of rubber boots": "pares de botas de hule",
-    "new sprayers": "rociadores nuevos",
-    "spare tip": "boquilla de repuesto",
-    "spare wand": "lanza de repuesto",
-    "set of seals and O-rings": "juego de sellos y anillos",
-    "spill kit": "kit para derrames",
-    "eyewash for 15 min": "lavaojos para 15 min",
-    "muriatic acid": "ácido muriático",
     # the workbook
     "seller": "vendedor",
     "name or colour": "nombre o color",
@@ -96,7 +76,7 @@ PHRASES = {
     # what is told
     "{@1}: no one lot holds what a field takes. Box all that is bought of it: pour it together "
     "before any of it is cut.": (
-        "{@1}: ningún lote alcanza para un campo. Mezcle entre sí todo lo que se compra de él "
+        "{@1}: ningún lote alcanza para un tramo. Mezcle entre sí todo lo que se compra de él "
         "antes de diluir nada."
     ),
     "{@1}: the sample is of lot {*2}, and not enough of it is offered. Make a new sample of the "

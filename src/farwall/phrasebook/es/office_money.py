@@ -119,6 +119,7 @@ PHRASES = {
     ),
     "price of this change, without tax": "precio de este cambio, sin impuesto",
     "the floor with it, without tax": "el piso con esto, sin impuesto",
+    "finishers' own pages": "páginas de aplicadores",
     # what the office side tells of money
     "Nobody has agreed to a price yet: what is asked for it stands here. Enter `accepted`.": (
         "Todavía nadie acordó un precio: aquí está lo que se pide. Apunte `accepted`."

@@ -78,6 +78,7 @@ KINDS: dict[str, StockKind] = {
     "trapeadores": "mops", "mopa": "mops", "drums": "drums", "drum": "drums",
     "tambor": "drums", "tambores": "drums", "sprayer": "sprayer", "sprayers": "sprayer",
     "rociador": "sprayer", "rociadores": "sprayer", "fumigadora": "sprayer",
+    "rociadora": "sprayer", "rociadoras": "sprayer",
     "spill kit": "spill-kit", "kit de derrames": "spill-kit", "kit para derrames": "spill-kit",
     "dams": "dams", "dam": "dams", "towels": "dams", "toallas": "dams", "plugs": "plugs",
     "plug": "plugs", "drain plug": "plugs", "foam strip": "plugs", "tapones": "plugs",

@@ -133,6 +133,7 @@ def test_plenty_is_priced_beside_a_second_trip():
     twenty = next(one for one in found.ways if one.spare_percent == 20.0)
     assert (twenty.total, twenty.more, found.second_trip) == ("330.00", "60.00", "180.00")
     assert any("on one job of 3" in one for one in buying_said(found))
+    assert twenty.left_over[0].amount == pytest.approx(1.6 * GALLON)
 
 
 def test_the_wish_for_more_of_everything_is_part_of_the_list():

@@ -76,6 +76,7 @@ def buying_of(ground: OfficeGround, quantities: Quantities) -> Buying:
         unpriced=tuple(
             one.line.what for one in wishes if one.there.buy > HAIR and not one.offered.wares
         ),
+        units=ground.job.wishes.units,
         as_of=ground.wares.as_of if ground.wares is not None and sellers_told(ground) else "",
     )  # fmt: skip
 
@@ -138,10 +139,8 @@ def _way(
     )
     lines = tuple(_line(one, by_id[one.material]) for one in taken)
     guessed = sum((amount(one.cost) for one in lines if one.rank == Rank.GUESS), start=NOTHING)
-    left = tuple(
-        LeftOver(name, by_id[name].line.what, round(much, 6), by_id[name].line.unit)
-        for name, much in sorted(basket.left_over, key=lambda one: place[one[0]])
-    )
+    bought = {one.material for one in basket.taken}
+    left = tuple(_left_over(one, basket) for one in wishes if one.line.id in bought)
     return Way(
         aim=aim, spare_percent=spare, lines=lines, sellers=_delivered(basket, sellers),
         total=written(basket.total), more="0.00", guessed=written(guessed), left_over=left,
@@ -150,6 +149,13 @@ def _way(
             basket.proof.status, written(basket.proof.at_least), written(basket.proof.gap)
         ),
     )  # fmt: skip
+
+
+def _left_over(wish: _Wish, basket: Basket) -> LeftOver:
+    """What will be over when just what is needed has gone, the spare not counted as needed."""
+    held = sum(one.ware.size * one.count for one in basket.taken if one.material == wish.line.id)
+    much = max(held - max(wish.line.needed - wish.there.there, 0.0), 0.0)
+    return LeftOver(wish.line.id, wish.line.what, round(much, 6), wish.line.unit)
 
 
 def _line(taken: Taken, wish: _Wish) -> Bought:

@@ -62,7 +62,7 @@ class Delivered:
 
 @dataclass(frozen=True)
 class LeftOver:
-    """What is bought of a line beyond what is needed, in the unit of the line."""
+    """What is bought of a line beyond its need without the spare, in the unit of the line."""
 
     quantity: str
     what: str
@@ -105,7 +105,8 @@ class Buying:
 
     there: what the van has of each line · ways: others beside it, the cheapest first ·
     second_trip: what one more trip costs, low and high where it is practice's and not the firm's
-    · as_of: the day of the price list · unpriced: things of which nobody knows a price.
+    · as_of: the day of the price list · unpriced: things of which nobody knows a price · units:
+    the user's, in which it is said; amounts are SI.
     """
 
     lines: tuple[Bought, ...]
@@ -123,6 +124,7 @@ class Buying:
     second_trip_rank: str = ""
     unpriced: tuple[str, ...] = ()
     as_of: str = ""
+    units: str = "us"
 
     @property
     def chosen(self) -> Way | None:

@@ -26,8 +26,9 @@ def size_said(size: float, unit: str, units: str = "us") -> str:
     return f"{told:.4g} {SIZED[unit]}"
 
 
-def buying_said(found: Buying, units: str = "us") -> tuple[str, ...]:
+def buying_said(found: Buying) -> tuple[str, ...]:
     """Lines for a terminal: what is there, what is bought by seller, what else could be done."""
+    units = found.units
     lines = [there_said(one, units) for one in found.there if one.there > 0 or one.mind]
     for seller in found.sellers:
         lines.append(seller_said(seller, found.currency))

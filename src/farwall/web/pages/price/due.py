@@ -8,6 +8,7 @@ from typing import Any
 from farwall.evidence import rank_words
 from farwall.job.office import Office, OfficeGround
 from farwall.papers.office.money_words import grouped
+from farwall.price.money import amount
 from farwall.web.pages.when import date_told
 from farwall.web.words import said
 
@@ -24,6 +25,8 @@ def due_shown(ground: OfficeGround, office: Office) -> dict[str, Any]:
     return {
         "owed": owed,
         "money": grouped,
+        "waited": amount(owed.standby) != 0,
+        "off": amount(owed.by_area) != 0,
         "parts": [
             {
                 "name": said(f"due-part-{one.part}"),

@@ -8,17 +8,17 @@ from __future__ import annotations
 
 import asyncio
 import copy
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.facts.job import Job
 from farwall.floor.geometry import Point
+from farwall.job.office import OfficeGround
+from farwall.job.office.masking import ItemMasked, masked_of
 from farwall.job.office.masking.items import items_of
-from farwall.job.office.masking.reckon import masked_in
 from farwall.papers.masking.drawing import masking_svg, place_on_floor
-from farwall.papers.masking.words import item_told
+from farwall.papers.masking.names import item_words
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking, told
 from farwall.web.door import Door
@@ -29,8 +29,9 @@ from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.headers import PICTURE_CSP
 from farwall.web.pages.paper import house_path, page, seen_elsewhere
+from farwall.web.pages.price.ground import office_ground_of
 from farwall.web.pages.price.masking import DRAWN
-from farwall.web.pages.shown import Kept, Shown, State
+from farwall.web.pages.shown import Kept, State
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -47,22 +48,23 @@ def masking_places(door: Door, held: Live, sessions: Sessions) -> APIRouter:
 
 @dataclass(frozen=True)
 class _Placing:
-    """A house whose plan is that of its newest facts, and the thing that is asked for."""
+    """A house with its plan and its newest list, and the thing that is asked for."""
 
     state: State
-    shown: Shown
+    ground: OfficeGround
     number: int
 
     @property
-    def job(self) -> Job:
-        """Its facts."""
-        return self.shown.job
+    def item(self) -> ItemMasked:
+        """The thing."""
+        return items_of(self.ground.job)[self.number]
 
     @property
     def what(self) -> str:
         """The thing, in the page's language."""
-        with speaking(LANGUAGE.get(), names_in(self.shown.plan)):
-            return told(item_told(items_of(self.job)[self.number]))
+        with speaking(LANGUAGE.get(), names_in(self.ground.plan)):
+            item = self.item
+            return told(item_words(replace(item, take_out=False)))
 
 
 class _Places:
@@ -77,12 +79,12 @@ class _Places:
         return await asyncio.to_thread(self._plan, job)
 
     def _plan(self, job: str) -> Response:
-        shown = self.kept.state(job).shown
-        if shown is None:
+        ground = office_ground_of(self.door.book, self.kept.state(job))
+        if ground is None:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
-        with speaking(LANGUAGE.get(), names_in(shown.plan)):
-            units = shown.job.wishes.units
-            drawn = masking_svg(shown.plan, masked_in(shown.job), units=units, **DRAWN)
+        with speaking(LANGUAGE.get(), names_in(ground.plan)):
+            units = ground.job.wishes.units
+            drawn = masking_svg(ground.plan, masked_of(ground), units=units, **DRAWN)
         headers = {"cache-control": "private, no-cache", "content-security-policy": PICTURE_CSP}
         return Response(drawn, media_type="image/svg+xml", headers=headers)
 
@@ -96,10 +98,10 @@ class _Places:
         if isinstance(placing, Response):
             return placing
         return page(
-            "masking_place.html", code=422 if slips else 200, shown=placing.shown,
+            "masking_place.html", code=422 if slips else 200, shown=placing.state.shown,
             state=placing.state, house=placing.state.name or job, house_id=job, here="way-price",
             what=placing.what, number=placing.number, slips=slips,
-            placed=placing.job.supplies.masking.items[placing.number].at is not None,
+            placed=placing.item.at is not None,
         )  # fmt: skip
 
     async def tell(self, job: str, number: str, request: Request) -> Response:
@@ -122,12 +124,13 @@ class _Places:
 
     def _placing(self, job: str, number: str) -> _Placing | Response:
         state = self.kept.state(job)
-        if state.shown is None or not state.fresh:
+        ground = office_ground_of(self.door.book, state)
+        if ground is None:
             return seen_elsewhere(f"{house_path(job)}/price/masking")
-        count = len(state.shown.job.supplies.masking.items)
+        count = len(ground.job.supplies.masking.items)
         if not number.isascii() or not number.isdigit() or int(number) >= count:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
-        return _Placing(state, state.shown, int(number))
+        return _Placing(state, ground, int(number))
 
 
 def _clicked(placing: _Placing, form: Any) -> tuple[Point, str]:
@@ -136,11 +139,9 @@ def _clicked(placing: _Placing, form: Any) -> tuple[Point, str]:
         at = (float(text_of(form, "at.x")), float(text_of(form, "at.y")))
     except ValueError:
         at = (-1.0, -1.0)
-    shown = placing.shown
-    with speaking(LANGUAGE.get(), names_in(shown.plan)):  # the drawing has the words it had there
-        found = place_on_floor(
-            shown.plan, masked_in(shown.job), at, units=shown.job.wishes.units, **DRAWN
-        )
+    of = placing.ground
+    with speaking(LANGUAGE.get(), names_in(of.plan)):  # the drawing has the words it had there
+        found = place_on_floor(of.plan, masked_of(of), at, units=of.job.wishes.units, **DRAWN)
     if found is None:
         raise Wrong([Slip("", "", said("price-masking-no-floor"))])
     return found

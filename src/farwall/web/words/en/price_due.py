@@ -28,6 +28,8 @@ WORDS = {
     "due-no-changes": "None so far.",
     "due-enter-change": "A change order",
     "due-enter-standby": "Enter waiting",
+    "due-standby": "Waiting for others: {amount}.",
+    "due-by-area": "Difference by the area as measured: {amount}.",
     "due-figures": "What it rests on",
     "due-not-told": "told by nobody, and not guessed",
     "due-unit-money": "{value} {currency}",

@@ -50,7 +50,7 @@ WORDS = {
     "price-masking-stage": "{stage}: {wall} to mask, film {film}, tape {tape}.",
     "price-masking-place": "move it on the plan",
     "price-masking-no-place": "show where it stands",
-    "price-masking-where": "Where is it: {what}?",
+    "price-masking-where": "Where does it stand? {what}",
     "price-masking-click": "Click on the plan where it stands. Metal and appliances "
     "raise the film on walls beside them; everything gets its mark there.",
     "price-masking-no-floor": "No floor lies there. Click on a room of the plan.",

@@ -28,6 +28,8 @@ WORDS = {
     "due-no-changes": "Ninguna hasta ahora.",
     "due-enter-change": "Una orden de cambio",
     "due-enter-standby": "Apuntar espera",
+    "due-standby": "Espera por otros: {amount}.",
+    "due-by-area": "Diferencia por el área medida: {amount}.",
     "due-figures": "En qué se apoya",
     "due-not-told": "nadie lo dijo, y no se supone",
     "due-unit-money": "{value} {currency}",

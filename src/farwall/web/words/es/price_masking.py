@@ -51,7 +51,7 @@ WORDS = {
     "price-masking-stage": "{stage}: {wall} por enmascarar, plástico {film}, cinta {tape}.",
     "price-masking-place": "moverlo en el plano",
     "price-masking-no-place": "mostrar dónde está",
-    "price-masking-where": "¿Dónde está: {what}?",
+    "price-masking-where": "¿Dónde está? {what}",
     "price-masking-click": "Haga clic en el plano donde está. El metal y los "
     "aparatos suben el plástico en los muros junto a ellos; todo recibe ahí su marca.",
     "price-masking-no-floor": "Ahí no hay piso. Haga clic en un cuarto del plano.",
