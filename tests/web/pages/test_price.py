@@ -38,14 +38,16 @@ def test_the_hours_of_every_task_have_their_ends(entered):
 
 
 def test_rates_and_an_offer_are_kept_and_priced(entered):
+    rates = {
+        "version": "1", "prices.rates.labour_per_h": "62.50", "prices.rates.overhead_percent": "18",
+    }  # fmt: skip
     form = {
-        "version": "1", "prices.rates.labour_per_h": "62.50",
-        "prices.rates.overhead_percent": "18", "prices.offers.0.name": "All of it, twice sealed",
+        "version": "2", "prices.offers.0.name": "All of it, twice sealed",
         "prices.offers.0.sealer_coats": "2", "prices.offers.0.finish_coats": "0",
     }  # fmt: skip
-    kept = entered.post("/houses/two/offers", data=form)
-    assert kept.status_code == 303
-    facts = entered.book.facts("two", 2)["prices"]
+    assert entered.post("/houses/two/terms", data=rates).status_code == 303
+    assert entered.post("/houses/two/offers", data=form).status_code == 303
+    facts = entered.book.facts("two", 3)["prices"]
     assert facts["rates"] == {"labour_per_h": "62.50", "overhead_percent": 18}
     assert facts["offers"] == [
         {"name": "All of it, twice sealed", "sealer_coats": 2, "finish_coats": 0, "id": "offer-1"}
@@ -58,7 +60,7 @@ def test_rates_and_an_offer_are_kept_and_priced(entered):
 @pytest.mark.parametrize(
     ("field", "typed", "said"),
     [
-        ("prices.rates.labour_per_h", "sixty", "is not an amount"),
+        ("prices.call_backs.cost", "sixty", "is no amount"),
         ("prices.offers.0.rooms", "attic", "there is no room"),
     ],
 )

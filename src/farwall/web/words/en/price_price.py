@@ -11,7 +11,7 @@ WORDS = {
     "price-price-asked": "Asked: {price}.",
     "price-price-legend": "Bar: what four jobs in five cost. White notch: likely, if nothing "
     "happens. Triangle: what is asked.",
-    "price-price-tell": "Your rates and offers",
+    "price-price-tell": "Offers and call-backs",
     "price-price-papers": "Quote, scope and price sheet as papers",
     "price-price-offers": "Offers side by side",
     "price-price-work": "{hours} h of work on {area}; {days} days on site ({low} to {high}).",

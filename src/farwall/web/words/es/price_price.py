@@ -12,7 +12,7 @@ WORDS = {
     "price-price-asked": "Se pide: {price}.",
     "price-price-legend": "Barra: lo que cuestan cuatro de cinco trabajos. Raya blanca: lo "
     "probable, si nada pasa. Triángulo: lo que se pide.",
-    "price-price-tell": "Sus tarifas y ofertas",
+    "price-price-tell": "Ofertas y llamadas de vuelta",
     "price-price-papers": "Cotización, alcance y hoja de precio en papel",
     "price-price-offers": "Ofertas lado a lado",
     "price-price-work": "{hours} h de trabajo en {area}; {days} días en obra ({low} a {high}).",
