@@ -42,7 +42,7 @@ def wash_record(ground: PaperGround) -> Paper:
             Head("By room, after the last rinse"),
             Rows(
                 _ROOMS, tuple(_room(ground, rinses, room) for room in rinses.areas),
-                (2.0, 0.9, 1.1, 0.9, 1.2, 0.8, 1.1), 
+                (2.0, 0.9, 1.1, 0.9, 1.2, 0.8, 1.1),
             ),
             Words(
                 "Two readings for each 500 ft² (46 m²), right after the final rinse, before it "
