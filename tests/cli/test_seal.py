@@ -8,12 +8,14 @@ from dataclasses import replace
 import pypdfium2
 import pytest
 from tests.job.go.jobs import GOOD
+from tests.midday import day_of
 
 from farwall.cli.main import main
 from farwall.facts.checks import Watch
 from farwall.facts.plain import plain
 from farwall.facts.sealer import Sealer
-from farwall.readers.plan_json import read_plan
+from farwall.papers.json_text import json_text
+from farwall.readers.plan_json import plan_to_dict, read_plan
 
 START = "2026-05-14T08:00:00-06:00"
 CLEAN = Watch(rinse_ph=7.5, rag="clean")
@@ -102,3 +104,19 @@ def test_a_us_sheet_tells_what_it_rests_on_in_us_units(run, tmp_path):
     assert "1.00 gal in a full tray" in text
     assert "m2/" not in text
     assert "common-practice" not in text
+
+
+def test_what_the_log_tells_of_a_room_wins_over_what_was_typed(run, tmp_path, capsys):
+    folder = tmp_path / "monday"
+    folder.mkdir()
+    (folder / "plan.json").write_text(json_text(plan_to_dict(day_of("quince-street"))))
+    at = "at=2026-05-15T09:00:00-06:00"
+    assert main(["log", str(folder), "rinsed", "room=bath", "ph=5", "rag=coloured", at]) in {0, 1}
+    capsys.readouterr()
+    assert run(JOB, "--out", str(tmp_path / "typed"))[0] == 0
+    code, out, _ = run(JOB, "--out", str(tmp_path / "logged"), "--log", str(folder))
+    assert code == 1
+    assert "the floor reads pH 5" in out
+    code, _, err = run(JOB, "--out", str(tmp_path / "none"), "--log", str(tmp_path))
+    assert code == 2
+    assert "there is no log.jsonl" in err

@@ -20,6 +20,7 @@ MOST = {
     "job/go": 119,
     "job/live": 31,
     "job/van": 26,
+    "job/office/quantities": 9,
     "job/acid_day/neutralising": 12,
     "job/proof.py": 6,
     "job/patch_words.py": 1,

@@ -128,7 +128,7 @@ def test_what_is_no_amount_as_text_is_refused(value):
 
 
 def test_square_feet_are_the_twin_of_square_metres():
-    told = ["amount=6100", "who=Ada", "area_ft2=1180"]
+    told = ["amount=6100", "agreed_by=Ada", "area_ft2=1180"]
     assert entry_from_words("accepted", told, HEAD).about["area_m2"] == pytest.approx(109.6256)
 
 

@@ -8,10 +8,11 @@ import { askKey, phone, waiting, who } from "./pages/phone.ts";
 import { washing, washRead, washRoom } from "./pages/washing.ts";
 import { pour, pourList, pourWhere } from "./pages/pouring.ts";
 import { run } from "./pages/run.ts";
-import { top, type Shown, type Told } from "./pages/shown.ts";
+import { top, type Mixing, type Shown, type Told } from "./pages/shown.ts";
 import { hasPaper } from "./paper.ts";
 import { dayOf, type Day } from "./pure/day.ts";
 import { big, callBetween, clock, countdown, QUIET_MIN } from "./pure/say.ts";
+import { batchRefused, type Reason } from "./pure/pouring.ts";
 import { washOf } from "./pure/rinsing.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import type { Happened } from "./pure/story.ts";
@@ -54,6 +55,7 @@ function shown(s: Sheet): Shown {
   now.day = found;
   const at = minute(s);
   const edge = edgeOf(found);
+  const mix = mixing(s, found, fresh());
   now.due = edge.due;
   const stops = fresh()?.advice.some((one) => one.stop);
   const past = edge.due !== null && edge.due < at && at - edge.due <= QUIET_MIN;
@@ -64,8 +66,15 @@ function shown(s: Sheet): Shown {
     waits: unsent().length > 0,
     last: lastOwn(), wishes: now.wishes, units: units(), lot: now.mine.lot, mixedAt: mixedAt(s, all, found.coat), alone, paper: hasPaper(),
     turned: Object.values(now.memory.phone.turned).flat(), photos: photosWaiting(), trouble: now.trouble,
-    mixing: mixing(s, found, fresh()), wash: s.washing ? washOf(s, all) : null, washBook: freshWashing(), told: toldBy(s), room: free,
+    mixing: mix, refused: refusedBy(s, mix), wash: s.washing ? washOf(s, all) : null, washBook: freshWashing(), told: toldBy(s), room: free,
   };
+}
+
+/** Why the gate refuses what is to be mixed next, by the table that lies here. */
+function refusedBy(s: Sheet, { parts }: Mixing): Reason | null {
+  const coat = s.coats.find((one) => one.id === parts?.coat);
+  const table = pourTable();
+  return parts && coat && table ? batchRefused(table.pours, coat.stain, parts.acid_l > 0) : null;
 }
 
 /** The room that the picture has: what the rest of the page leaves. */

@@ -10,17 +10,25 @@ const LIVE = ["run", "helper", "book", "phone", "wash", "washroom", "pour"];
 const SHEET_EVERY_MS = 300_000;
 let sheetAt = 0;
 let sending = false;
+/** Whether somebody asked while a round was going on. */
+let again = false;
 /** The first round brings what a tap needs; the table of the gate comes with the next. */
 let poursAt = -Infinity;
+let fetching = false;
 let firstRound = true;
+const QUIET_MS = 5000;
 /** Up to which place of the log this page has had the rest of the day laid anew. */
 let askedUpto = -1;
 
 const seen = () => [status(), now.answer?.told.place, JSON.stringify(freshWashing()), now.mine.pulled, now.mine.pours?.at, now.mine.rest?.upto, using()?.inputs_hash].join();
 
 export async function sync(): Promise<void> {
-  if (alone || sending || !now.mine.key) return;
-  sending = true;
+  if (alone || !now.mine.key) return;
+  if (sending) {
+    again = true; // what was tapped meanwhile goes right after, not with the next look
+    return;
+  }
+  [sending, again] = [true, false];
   const before = seen();
   try {
     await rounds(now.mine.key);
@@ -35,6 +43,8 @@ export async function sync(): Promise<void> {
     now.memory = await read("memory", now.memory);
     const shown = LIVE.includes(now.view);
     if (!using() || (shown && (before !== seen() || now.view === "run"))) redraw();
+    if (again && now.signal === "ok" && now.mine.key) void sync();
+    else if (now.signal === "ok") void freshPours(now.mine.key);
   }
 }
 
@@ -45,14 +55,24 @@ async function freshSheet(key: string): Promise<void> {
   sheetAt = Date.now();
 }
 
+/** The table of the gate, beside the rounds: nothing of the day waits for it, and it for all taps. */
 async function freshPours(key: string): Promise<void> {
-  const wanted = now.view.startsWith("pour") || !firstRound;
+  const asked = now.view.startsWith("pour");
+  const quiet = !firstRound && Date.now() - now.lastTap > QUIET_MS;
   firstRound = false;
   const { pours } = now.mine;
   const old = !pours || pours.language !== w("languageIs") || Date.now() - poursAt > SHEET_EVERY_MS;
-  if (!wanted || !old) return;
-  now.mine = await fetchPours(job, key);
-  poursAt = Date.now();
+  if (!old || fetching || !(asked || quiet)) return;
+  fetching = true;
+  try {
+    now.mine = await fetchPours(job, key);
+    poursAt = Date.now();
+    if (asked) redraw();
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error; // the next round asks again
+  } finally {
+    fetching = false;
+  }
 }
 
 async function rounds(key: string): Promise<void> {
@@ -69,12 +89,10 @@ async function rounds(key: string): Promise<void> {
   now.answer = { told, at: asked };
   now.mine = await read(`job ${job}`, now.mine);
   if (washes(using()!)) now.washed = { rooms: await fetchWashing(job, key), at: asked };
-  await freshPours(key);
   const newer = told.rest_upto !== null && told.rest_upto > (now.mine.rest?.upto ?? -1);
   const due = told.again.word === "again" && told.place > askedUpto && (told.rest_upto ?? -1) < told.place;
-  if (!newer && !due) return;
   if (due) askedUpto = told.place;
-  now.mine = await fetchRest(job, key);
+  if (newer || due) now.mine = await fetchRest(job, key);
 }
 
 export function keyWanted(told: string): void {

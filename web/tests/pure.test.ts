@@ -11,6 +11,7 @@ import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
 import { struck } from "../src/pure/story.ts";
+import { batchRefused, byTable, TABLE_MS, type Pours } from "../src/pure/pouring.ts";
 import { languageOf, speak, w } from "../src/pure/words.ts";
 import { EN } from "../src/words/en.ts";
 import { ES } from "../src/words/es.ts";
@@ -134,4 +135,27 @@ test("two bands meet in the middle of the border that they share", () => {
   const [x, y] = meeting(below, above)!;
   assert.ok(Math.abs(x - 150) < 16 && Math.abs(y - 80) < 16, `${x} ${y}`);
   assert.equal(meeting([], above), null);
+});
+
+test("the table of the gate refuses a whole by any two of it, and allows no more than two", () => {
+  // By hand: 0 water, 1 stain, 2 acid; 0 is allowed, 1 with care, 2 refused. Acid on stain is refused.
+  const cells = [[0, 0, 0, 0], [2, 0, 2, 1], [2, 2, 0, 1]];
+  const table: Pours = {
+    things: [["water", "water", false], ["dark", "dark", false], ["muriatic acid", "muriatic acid", false]],
+    vessels: [["open tub", "an open tub", true], ["metal pail", "a pail", false]], cells: { "open tub": cells },
+    reasons: [["allowed", "a", "", ""], ["allowed with warning", "b", "", ""], ["refused", "c", "d", ""]],
+  };
+  const word = (things: string[], age: number | null = 0, vessel = "open tub") => byTable(table, things, vessel, age).word;
+  assert.equal(word(["water", "dark"]), "allowed");
+  assert.equal(word(["dark", "water"]), "refused");
+  assert.equal(word(["dark"]), "allowed with warning");
+  assert.equal(word(["water", "dark"], TABLE_MS + 1), "");
+  assert.equal(word(["water", "dark"], null), "");
+  assert.equal(word(["water", "water", "dark"]), "");
+  assert.equal(word(["water", "dark", "muriatic acid"], null), "refused");
+  assert.equal(word(["water", "dark"], 0, "metal pail"), "");
+  assert.equal(word(["water", "lye"]), "");
+  assert.equal(word([]), "");
+  assert.equal(batchRefused(table, "dark", false), null);
+  assert.deepEqual(batchRefused(table, "dark", true), ["refused", "c", "d", ""]);
 });

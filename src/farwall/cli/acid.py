@@ -4,12 +4,10 @@ from __future__ import annotations
 
 import argparse
 import json
-import sys
-from pathlib import Path
 
+from farwall.cli.log_kept import kept_of, log_word
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
-from farwall.facts.log import Kept
 
 _DONE = 0
 
@@ -17,9 +15,7 @@ _DONE = 0
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall acid` takes."""
     job_out_weather(parser)
-    parser.add_argument(
-        "--log", metavar="DIR", type=Path, help="where its log.jsonl lies, for the waste water"
-    )
+    log_word(parser, what="for the waste water")
     parser.add_argument(
         "--part", metavar="PART", action="append", default=[],
         help="print a part whole: strength, fumes, pours, people, neutralising, washing, waste",
@@ -48,7 +44,7 @@ def run(options: argparse.Namespace) -> int:
     job = read_job(options.job)
     weather = weather_of(options.weather)
     plan = plan_job(job, weather=weather, beside=forked)
-    kept = _kept(options.log)
+    kept = kept_of(options.log)
     ground = Ground(job, plan, weather, story=story(plan, kept) if kept else None, kept=kept)
     day = acid_day(ground)
     document = acid_document(day)
@@ -58,18 +54,3 @@ def run(options: argparse.Namespace) -> int:
     else:
         print(said(day, parts))
     return _DONE
-
-
-def _kept(path: Path | None) -> tuple[Kept, ...]:
-    """The entries of a log; a line that cannot be read is told and passed over. Raises Refused."""
-    if path is None:
-        return ()
-    from farwall.cli.log_file import LOG, LogFile
-
-    log = LogFile(path)
-    if not log.path.is_file():
-        raise Refused(Mistake(str(path), f"there is no {LOG}.", "Name the folder it lies in."))
-    found = log.entries()
-    for line in log.torn:
-        print(line, file=sys.stderr)
-    return tuple(found)

@@ -34,21 +34,25 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.epilog = _EPILOG
     parser.add_argument(
         "what",
-        choices=["spray", "clocks", "days", "book", "mix", "learn", "price"],
+        choices=["spray", "clocks", "days", "book", "mix", "learn", "price", "colour"],
         help="the spray plan: fields, bands, walks; the clocks, on invented floors that dry; the "
         "calendar, as houses grow in number; the job book, killed, cut from power, and large; "
-        "the mix, on invented days; lessons, on invented firms; the price, on invented jobs",
+        "the mix, on invented days; lessons, on invented firms; the price, on invented jobs; "
+        "colour, on floors that react",
     )
     parser.add_argument(
         "--tuning",
         action="store_true",
-        help="of clocks, learn and price: the half they were tuned on",
+        help="of clocks, learn, price and colour: the half they were tuned on",
     )
     parser.add_argument(
         "--beside", action="store_true", help="clocks: with more read beside strip and coat"
     )
     parser.add_argument(
         "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
+    )
+    parser.add_argument(
+        "--floors", metavar="N", type=int, default=2000, help="colour: on so many floors"
     )
     parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
@@ -104,7 +108,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Exit code 1 when a front undercuts its bound, a plan has faults, or the planner breaks."""
-    if options.what in {"clocks", "learn", "price"}:
+    if options.what in {"clocks", "learn", "price", "colour"}:
         return _ranges(options)
     if options.what in {"days", "mix"}:
         return _days(options) if options.what == "days" else _mix(as_json=options.json)
@@ -138,11 +142,14 @@ def run(options: argparse.Namespace) -> int:
 
 
 def _ranges(options: argparse.Namespace) -> int:
-    """How honest ranges are: those of the clocks, of lessons, or of a price."""
+    """How honest ranges are: those of the clocks, of lessons, of a price, of a coat's look."""
     from farwall.cli.bench_clocks import run_clocks
+    from farwall.cli.bench_colour import run_colour
     from farwall.cli.bench_learn import run_learn
     from farwall.cli.bench_price import run_price
 
+    if options.what == "colour":
+        return run_colour(floors=options.floors, as_json=options.json, tuning=options.tuning)
     if options.what == "clocks":
         return run_clocks(as_json=options.json, tuning=options.tuning, beside=options.beside)
     if options.what == "price":

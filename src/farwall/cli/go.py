@@ -20,6 +20,8 @@ _MOST_WINDOWS = 12
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall go` takes."""
+    from farwall.cli.log_kept import log_word
+
     parser.add_argument("job", metavar="JOB.json", type=Path, help="the facts of the job")
     parser.add_argument(
         "--weather",
@@ -28,17 +30,19 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="hourly weather, to tell when the floor may be sealed",
     )
     parser.add_argument("--out", metavar="DIR", type=Path, help="write go.pdf, one page, there")
+    log_word(parser, what="with plan.json beside: pH and rag of each room")
     parser.add_argument("--json", action="store_true", help="print the findings as JSON")
 
 
 def run(options: argparse.Namespace) -> int:
     """Print verdict and reasons by weight; 0 go (also with work first), 1 no or not yet."""
+    from farwall.cli.log_kept import rinsed_by_log
     from farwall.cli.weather_file import weather_of
     from farwall.job.go import go_or_no_go
     from farwall.job.sealing import sealing_of
     from farwall.readers.job_json import read_job
 
-    job = read_job(options.job)
+    job = rinsed_by_log(read_job(options.job), options.log)
     weather = weather_of(options.weather)
     go = go_or_no_go(job)
     sealing = sealing_of(job, weather, starts_at=_STAND_IN)

@@ -67,12 +67,22 @@ def asked_of(words: Sequence[str]) -> Asked:
     event = [word for word in words[1:] if "=" not in word]
     pairs = [tuple(word.partition("=")[::2]) for word in words[1:] if "=" in word]
     at = tuple((key, text) for key, text in pairs if key in KEYS)
-    who = next((text for key, text in pairs if key == "who"), "")
-    carried = tuple(f"{key}={text}" for key, text in pairs if key not in {*KEYS, "who"})
+    ours = {*KEYS} if _carries_who(" ".join(event)) else {*KEYS, "who"}
+    who = next((text for key, text in pairs if key == "who" and key in ours), "")
+    carried = tuple(f"{key}={text}" for key, text in pairs if key not in ours)
     if carried and not event:
         what = "what happened? A word of the log comes before key=value."
         raise Refused(Mistake(carried[0], what, "`farwall log --help` lists them."))
     return Asked(words[0], " ".join(event), carried, at, who)
+
+
+def _carries_who(event: str) -> bool:
+    """Whether the word itself tells who, as who said yes to waste water: then it is not who
+    enters it."""
+    from farwall.facts.log_words import WORDS
+
+    word = WORDS.get("-".join(event.replace("_", " ").replace("-", " ").lower().split()))
+    return word is not None and any(one.key == "who" for one in word.carried)
 
 
 def what_it_carries(event: str) -> int:

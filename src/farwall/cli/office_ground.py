@@ -22,6 +22,9 @@ def office_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--lessons", metavar="LESSONS.json", type=Path, help="what closed jobs taught"
     )
+    parser.add_argument(
+        "--wares", metavar="FILE", type=Path, help="a price list of sellers: XLSX, CSV or JSON"
+    )
     parser.add_argument("--on", metavar="DATE", default="", help="the day of the question")
 
 
@@ -39,7 +42,7 @@ def office_ground(options: argparse.Namespace) -> OfficeGround:
     kept = _kept(options.log)
     return OfficeGround(
         job, plan, weather, story(plan, kept) if kept else None, kept, van=_van(options.van),
-        lessons=_lessons(options.lessons), on=_day(options.on),
+        wares=_wares(options.wares), lessons=_lessons(options.lessons), on=_day(options.on),
     )  # fmt: skip
 
 
@@ -60,6 +63,20 @@ def _van(path: Path | None):  # type: ignore[no-untyped-def]
     from farwall.readers.van_json import read_van
 
     return read_van(path)
+
+
+def _wares(path: Path | None):  # type: ignore[no-untyped-def]
+    """The price list; what was left out of it goes to stderr, row by row."""
+    if path is None:
+        return None
+    import sys
+
+    from farwall.readers.price_list import read_price_list
+
+    read = read_price_list(path)
+    for one in read.told:
+        print(f"{path.name}: {one}", file=sys.stderr)
+    return read.prices
 
 
 def _lessons(path: Path | None):  # type: ignore[no-untyped-def]

@@ -8,7 +8,7 @@ import json
 from farwall.cli.office_ground import office_arguments, office_ground
 from farwall.errors import Mistake, Refused
 
-_DONE = 0
+_DONE, _WRONG = 0, 2
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -18,7 +18,37 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--part", metavar="PART", action="append", default=[],
         help="print a part: price, hours, masking, quantities, buying",
     )  # fmt: skip
+    parser.add_argument(
+        "--price-list-template", metavar="FILE", action=_Template,
+        help="write an empty price list to be filled in (.xlsx or .csv), and end",
+    )  # fmt: skip
     parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
+
+
+class _Template(argparse.Action):
+    """Writes the file and ends, as --help does: no job is needed for it."""
+
+    def __call__(
+        self,
+        parser: argparse.ArgumentParser,
+        namespace: argparse.Namespace,  # noqa: ARG002
+        values: object,
+        option_string: str | None = None,  # noqa: ARG002
+    ) -> None:
+        from pathlib import Path
+
+        from farwall.papers.price_template import price_template
+
+        path = Path(str(values))
+        try:
+            path.write_bytes(price_template(path.suffix.lower().removeprefix(".")))
+        except KeyError:
+            parser.exit(_WRONG, f"{path.name}: name it .xlsx or .csv.\n")
+        except OSError as error:
+            what = error.strerror or str(error)
+            parser.exit(_WRONG, f"{path.name} could not be written: {what}. Name another place.\n")
+        print(path)
+        parser.exit(_DONE)
 
 
 def run(options: argparse.Namespace) -> int:

@@ -7,6 +7,7 @@ import json
 from datetime import datetime
 from functools import partial
 
+from farwall.cli.log_kept import log_word, rinsed_by_log
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 
@@ -22,6 +23,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         metavar="TIME",
         help="the floor is dry from here on (ISO 8601 with offset), whatever its clock says",
     )
+    log_word(parser, what="with plan.json beside: pH and rag of each room")
     parser.add_argument("--json", action="store_true", help="print seal.json on stdout")
 
 
@@ -37,7 +39,7 @@ def run(options: argparse.Namespace) -> int:
     if options.out is None:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR."))
     from_at = None if options.from_at is None else _moment(options.from_at)
-    job = read_job(options.job)
+    job = rinsed_by_log(read_job(options.job), options.log)
     weather = weather_of(options.weather)
     day = seal_day(job, weather=weather, from_at=from_at, beside=forked)
     document = seal_document(day.plan, day.sealing)

@@ -92,8 +92,12 @@ def _figure(value: object) -> str:
         return "-"
     if isinstance(value, bool):
         return "yes" if value else "no"
+    if isinstance(value, dict):
+        told = ((*_label(str(key), value), one) for key, one in value.items())
+        return ", ".join(f"{name} {_figure(one)} {unit}".rstrip() for name, unit, one in told)
     if isinstance(value, list):
-        return ", ".join(map(_figure, value)) or "-"
+        between = "; " if any(isinstance(one, dict) for one in value) else ", "
+        return between.join(map(_figure, value)) or "-"
     if isinstance(value, float):
         whole = abs(value) >= 10**_LEAST_PLACES
         return f"{value:.0f}" if whole else f"{value:.{_LEAST_PLACES}g}"

@@ -12,7 +12,7 @@ DUE = ("deposit", "progress", "final")
 PARTS = (*DUE, "credit")
 
 _NOTE = Carried("note", "text", "anything to add")
-_WHO = Carried("who", "text", "who said yes, by name")
+_WHO = Carried("agreed_by", "text", "who said yes, by name")
 _FILE = Carried("file", "hash", "a photo of it")
 
 MONEY_WORDS = (
@@ -35,7 +35,7 @@ MONEY_WORDS = (
     Word("standby", "the crew waited for others", (
         Carried("hours", "hours", "how long, by the clock"),
         Carried("why", "text", "for whom, and why"),
-    ), (Carried("who", "text", "who said yes, by name"), _NOTE)),
+    ), (Carried("agreed_by", "text", "who said yes, by name"), _NOTE)),
     Word("invoiced", "an invoice was written", (
         Carried("number", "text", "its number"),
         Carried("part", "choice", "for what", PARTS),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from typing import Literal
 
 from farwall.facts.default_table import STARTS_AT
@@ -65,10 +65,7 @@ class WallClock:
         """The day of the start in words, or that none was set."""
         if not self.day_told:
             return "day not set"
-        day, month = _DAYS[self.starts_at.weekday()], _MONTHS[self.starts_at.month - 1]
-        if self.units == "metric":
-            return f"{day}, {self.starts_at.day} {month} {self.starts_at.year}"
-        return f"{day}, {month} {self.starts_at.day}, {self.starts_at.year}"
+        return day_in_words(self.starts_at, self.units)
 
     def hour_mark(self, moment: datetime, *, whole: bool = False) -> str:
         """What stands beside a full hour on the tape: `9`; `whole` names day and half day too."""
@@ -90,6 +87,14 @@ class WallClock:
         if self.day_told:
             return f"{_DAYS[moment.weekday()][:3]} "
         return f"day {days + 1}, "
+
+
+def day_in_words(day: date, units: Units) -> str:
+    """`Sunday, June 28, 2026`, or `Sunday, 28 June 2026` in metric manner."""
+    name, month = _DAYS[day.weekday()], _MONTHS[day.month - 1]
+    if units == "metric":
+        return f"{name}, {day.day} {month} {day.year}"
+    return f"{name}, {month} {day.day}, {day.year}"
 
 
 def _plain(moment: datetime, units: Units) -> str:

@@ -1,8 +1,8 @@
 """What is due when, what of it came in, and how late. Pure; days are ISO texts or dates.
 
 That a deposit is asked before stain is bought, and that the rest is due at hand-over, is what
-finishers write into their terms [finisher-terms]. What may be asked, and when, is the law of the
-place: [docs/money.md].
+finishers write into their terms [finishers-pages]. What may be asked, and when, is the law of the
+place.
 """
 
 from __future__ import annotations

@@ -70,14 +70,14 @@ def allowances(sizes: Sizes, *, stain_l: float = 0.0) -> tuple[Goods, ...]:
         _guess("stain", stain * STAIN_GAL, f"{stain} gal at {STAIN_GAL}"),
         _guess("sealer", sealer * SEALER_GAL, f"{sealer} gal at {SEALER_GAL}"),
         _guess("floor finish", finish * FINISH_GAL, f"{finish} gal at {FINISH_GAL}"),
-        _guess("masking", _by(wall_ft, MASKING_FT), f"{wall_ft:.0f} ft of wall at {MASKING_FT}"),
+        _guess("masking", _by(wall_ft, MASKING_FT), f"{wall_ft:,.0f} ft of wall at {MASKING_FT}"),
         _guess(
             "protective gear", person_days * GEAR_PERSON_DAY,
             f"{person_days} days of a person at {GEAR_PERSON_DAY}",
         ),
         _guess(
             "washing and waste", _by(area_ft2, WASH_FT2),
-            f"{area_ft2:.0f} ft² of floor at {WASH_FT2}",
+            f"{area_ft2:,.0f} ft² of floor at {WASH_FT2}",
         ),
     )  # fmt: skip
     return tuple(one for one in found if one.likely > 0)

@@ -104,7 +104,7 @@ def hours_of_sizes(sizes: Sizes, lessons: Lessons | None = None) -> tuple[TaskHo
 def paced(task: str, much: float, pace: Three, unit: str, *, times: int = 1) -> TaskHours:
     """Hours for so much at a pace an hour; `times`: how often it is gone over."""
     low, usual, high = pace
-    rule = f"{much:.0f} {unit} at {low:g} to {high:g} an hour, usually {usual:g}"
+    rule = f"{much:,.0f} {unit} at {low:,g} to {high:,g} an hour, usually {usual:,g}"
     if times != 1:
         rule += f", {times} times"
     much *= times

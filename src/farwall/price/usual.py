@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank
-from farwall.facts.default_table import OUR_GUESS
+from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.job import Prices
 from farwall.price.asking import Shares
 from farwall.price.hours import Three
@@ -24,9 +24,10 @@ VISIT = "40"
 VISIT_RANGE: Three = (0.6, 1.0, 1.8)
 OVERHEAD_PERCENT, PROFIT_PERCENT = 20.0, 15.0
 ROUNDED_TO = "10"
-STANDBY_PEOPLE = 2
-CHANGE_PER_H, CHANGE_MATERIAL_PERCENT, MOCK_UP = "50", 50.0, "250"
-VALID_DAYS, AREA_TOLERANCE_PERCENT = 30, 5.0
+MOCK_UP, VALID_DAYS = "250", 30
+"""One more sample, USD; a quote holds 30 to 60 days [finishers-pages]."""
+WARRANTY_MONTHS = 12
+"""A year on workmanship [common-practice]."""
 CALL_BACK_PERCENT: Three = (1, 4, 10)
 """Chance of a call-back for residue, moisture and colour, each: per cent of jobs."""
 CALL_BACK_COST: Three = (300, 900, 6000)
@@ -58,7 +59,8 @@ class Used:
 
 @dataclass(frozen=True)
 class RatesUsed:
-    """All rates of a firm: its own where told."""
+    """Rates and terms that a price and a quote need: the firm's own where told. None: told by
+    nobody, and not guessed. Those of changes and waits are taken in `job.office.billing`."""
 
     labour_per_h: Used
     visit: Used
@@ -66,13 +68,10 @@ class RatesUsed:
     profit_percent: Used
     risk_percent: Used | None
     least: Used | None
-    standby_per_h: Used
-    change_per_h: Used
-    change_material_percent: Used
-    mock_up: Used
+    mock_up: Used | None
     rounded_to: Used
     valid_days: Used
-    area_tolerance_percent: Used
+    warranty_months: Used
 
     @property
     def shares(self) -> Shares:
@@ -86,25 +85,19 @@ class RatesUsed:
 def rates_used(prices: Prices) -> RatesUsed:
     """The firm's own rates and terms, and guesses where it told none."""
     rates, terms = prices.rates, prices.terms
-    labour = _used(rates.labour_per_h, LABOUR_PER_H)
-    standby = _text(labour.amount * STANDBY_PEOPLE)
-    pages = (Rank.PRACTICE, "finishers-pages")
+    dollars = prices.currency == "USD"
+    pages, practice = (Rank.PRACTICE, "finishers-pages"), (Rank.PRACTICE, PRACTICE)
     return RatesUsed(
-        labour_per_h=labour,
+        labour_per_h=_used(rates.labour_per_h, LABOUR_PER_H),
         visit=_used(rates.visit, VISIT),
         overhead_percent=_used(rates.overhead_percent, OVERHEAD_PERCENT),
         profit_percent=_used(rates.profit_percent, PROFIT_PERCENT),
         risk_percent=None if rates.risk_percent is None else _used(rates.risk_percent, 0),
         least=None if rates.least is None else _used(rates.least, ""),
-        standby_per_h=_used(rates.standby_per_h, standby),
-        change_per_h=_used(rates.change_per_h, CHANGE_PER_H, pages),
-        change_material_percent=_used(
-            rates.change_material_percent, CHANGE_MATERIAL_PERCENT, pages
-        ),
-        mock_up=_used(rates.mock_up, MOCK_UP, pages),
+        mock_up=_used(rates.mock_up, MOCK_UP, pages) if rates.mock_up or dollars else None,
         rounded_to=_used(terms.rounded_to, ROUNDED_TO),
         valid_days=_used(terms.valid_days, VALID_DAYS, pages),
-        area_tolerance_percent=_used(terms.area_tolerance_percent, AREA_TOLERANCE_PERCENT, pages),
+        warranty_months=_used(terms.warranty_months, WARRANTY_MONTHS, practice),
     )
 
 

@@ -79,7 +79,11 @@ def _turned(found: object) -> Iterator[Mistake]:
 
 def _offers(found: object, raw: dict[str, object]) -> Iterator[Mistake]:
     rows = found if isinstance(found, list) else []
-    coats = _ids(raw.get("coats"))
+    floor = raw.get("floor")
+    known = {
+        "coats": ("coat", _ids(raw.get("coats"))),
+        "rooms": ("room", _ids(floor.get("rooms")) if isinstance(floor, dict) else set()),
+    }
     seen: set[object] = set()
     for n, row in enumerate(rows):
         if not isinstance(row, dict):
@@ -89,11 +93,11 @@ def _offers(found: object, raw: dict[str, object]) -> Iterator[Mistake]:
             yield Mistake(place_text((*place, "id")), "is there twice.", "Name each once.")
         seen.add(row.get("id"))
         yield from _amounts(row, place, ("added",))
-        for coat in _texts(row.get("coats")):
-            if coats and coat not in coats:
-                said = f"there is no coat {shown(coat)}."
-                where = place_text((*place, "coats"))
-                yield Mistake(where, said, f"There are {', '.join(sorted(coats))}.")
+        for key, (word, ids) in known.items():
+            where, there = place_text((*place, key)), f"There are {', '.join(sorted(ids))}."
+            for id_ in _texts(row.get(key)):
+                if ids and id_ not in ids:
+                    yield Mistake(where, f"there is no {word} {shown(id_)}.", there)
 
 
 def _country(found: object, who: str) -> Iterator[Mistake]:

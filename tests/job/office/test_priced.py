@@ -153,6 +153,17 @@ def test_every_rule_that_raises_is_a_rule():
     assert set(BY_RULE) <= {one.id for one in RULES}
 
 
+def test_what_was_measured_is_not_asked_again(ground, office):
+    """The example has a signed sample, a moisture test and a scrubbed sample; then none of them."""
+    asked = {one.what: one.measure for one in office.priced.drivers}
+    assert "signed before you quote" not in asked["call-back: colour"]
+    bare = replace(ground.job.survey, sample_signed=None, moisture=(), sample_scrub=None)
+    found = office_of(replace(ground, job=replace(ground.job, survey=bare))).priced
+    asked = {one.what: one.measure for one in found.drivers}
+    assert "signed before you quote" in asked["call-back: colour"]
+    assert "Test the slab for moisture" in asked["call-back: moisture"]
+
+
 def test_another_currency_is_not_held_against_prices_in_dollars(ground, office):
     assert any("USD a ft²" in one.said for one in office.priced.sanity)
     assert any("21.54 USD in May 2019" in one.said for one in office.priced.sanity)

@@ -22,6 +22,10 @@ PROMISED = {
         {"area_ft2": 800, "ft2_per_gal": 200, "spread_percent": 20, "certainty_percent": 99},
         "likely_gal reserve_gal mix_gal likely_l",
     ),
+    "pack": (
+        {"need_gal": 4.4, "sizes_gal": "1,5", "prices": "60,270", "spare_percent": 20},
+        "containers cost left_over_gal left_over_l bought_l counts",
+    ),
     "air": (
         {"air_c": 21, "rh_percent": 50},
         "dew_point_c wet_bulb_c vapour_pressure_pa humidity_ratio dew_point_f",
@@ -37,6 +41,8 @@ PROMISED = {
     "film-drying": ({**MILD, "film_mm": 0.2}, "minutes low high"),
     "slab-tests": ({"area_ft2": 1180}, "f1869_tests f2170_tests d4262_readings"),
     "vapour-rate": ({"gain_g": 2, "hours": 66}, "lb_1000ft2_24h ug_m2_s"),
+    "colour-difference": ({"lab1": [50, 2, 3], "lab2": [51, 2, 4]}, "de2000"),
+    "film-colour": ({"k": 0.2, "s": 0.1, "thickness": 1, "r_backing": 0.8}, "r t r_on_backing"),
     "purge": ({"air_changes_per_h": 6, "removal_percent": 99}, "minutes"),
     "room-air": (
         {"volume_m3": 60, "release_g_min": 0.02, "air_changes_per_h": 4, "stop_at_mg_m3": 1},
@@ -179,6 +185,34 @@ def test_need_says_what_it_took_when_not_told():
     found = reckon("need", area_m2=50, m2_per_l=5)
     assert len(found["warnings"]) == 2
     assert found["likely_l"] == pytest.approx(10)
+
+
+def test_pack_by_hand():
+    """4.4 gal and 20 % are 5.28: a pail of five at 270 and a gallon at 60; six gallons are 360.
+    Left over is counted from the need without the spare."""
+    found = reckon("pack", need_gal=4.4, sizes_gal=[1, 5], prices=["60", 270], spare_percent=20)
+    assert (found["counts"], found["cost"]) == ([1, 1], "330.00")
+    assert found["left_over_gal"] == pytest.approx(1.6)
+    least = reckon("pack", need_gal=4.4, sizes_gal="1,5", prices="60,250", aim="left-over")
+    assert (least["counts"], least["cost"]) == ([0, 1], "250.00")
+
+
+def test_pack_tells_all_that_is_wrong_at_once():
+    with pytest.raises(Refused) as refused:
+        reckon("pack", need_gal=4.4, sizes_gal="1,5", prices="60,x,9.99999")
+    said = str(refused.value)
+    assert "2 sizes and 3 prices" in said
+    assert '"x" is not a price' in said
+    with pytest.raises(Refused, match=r"(?s)x.*y"):
+        reckon("pack", need_gal=4.4, sizes_gal="1,x,y", prices="60,1,1")
+
+
+def test_pack_in_litres_and_in_gallons_is_the_same():
+    in_gal = reckon("pack", need_gal=7, sizes_gal="1,5", prices="60,270")
+    in_l = reckon("pack", need_l=7 * 3.785411784, sizes_l="3.785411784,18.92705892",
+                  prices="60,270")  # fmt: skip
+    assert in_gal["counts"] == in_l["counts"]
+    assert in_gal["left_over_l"] == pytest.approx(in_l["left_over_l"])
 
 
 def test_saturation_above_boiling_tells_only_the_pressure():

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+import shapely
 from tests.papers.invented_plan import big_house, long_names, small_house
 from tests.papers.pictures import colours, outside, overlaps, words
 
@@ -14,7 +15,7 @@ from farwall.floor.nouns import Floor
 from farwall.job.office.masking.reckon import masked_in
 from farwall.papers import ink
 from farwall.papers.lettering import PAPER_LETTERING, SCREEN_LETTERING
-from farwall.papers.masking.drawing import masking_svg
+from farwall.papers.masking.drawing import masking_svg, place_on_floor
 from farwall.papers.masking.strips import style_of
 from farwall.phrasebook import speaking
 
@@ -122,3 +123,32 @@ def test_the_same_floor_gives_the_same_drawing():
     plan = big_house()
     masked = masked_in(job_of(plan, items=things(plan)))
     assert masking_svg(plan, masked) == masking_svg(big_house(), masked)
+
+
+@pytest.mark.parametrize("house", HOUSES)
+def test_a_place_of_the_drawing_is_read_back_to_the_room_whose_number_stands_there(house):
+    plan = house()
+    masked = masked_in(job_of(plan, stage="after paint"))
+    drawn = {"units": "us", "width": 920.0, "height": 660.0, "lettering": SCREEN_LETTERING}
+    svg = masking_svg(plan, masked, **drawn)
+    by_number = {str(room.number): room.room for room in masked.rooms}
+    shapes = {one.id: one.polygon.shape for one in plan.inputs.floor.rooms}
+    seen = set()
+    for word in words(svg):
+        room = by_number.get(word.text)
+        if room is not None:
+            left, top, right, low = word.box
+            at = ((left + right) / 2, (top + low) / 2)
+            place, found = place_on_floor(plan, masked, at, **drawn)
+            assert found == room
+            assert shapes[room].buffer(0.02).contains(shapely.Point(place))
+            seen.add(room)
+    assert seen
+
+
+def test_no_floor_lies_at_the_corner_of_the_drawing_or_beyond_it():
+    plan = small_house()
+    masked = masked_in(job_of(plan))
+    drawn = {"units": "us", "width": 920.0, "height": 660.0, "lettering": SCREEN_LETTERING}
+    for at in ((0.0, 0.0), (-1.0, -1.0), (5000.0, 10.0), (10.0, 5000.0), (float("nan"), 10.0)):
+        assert place_on_floor(plan, masked, at, **drawn) is None

@@ -9,6 +9,7 @@ import pytest
 from tests.papers.invented_plan import big_house, small_house
 from tests.papers.masking.test_drawing import job_of, things
 
+from farwall.evidence import rank_words
 from farwall.job.office import OfficeGround
 from farwall.job.office.masking import masked_of
 from farwall.papers.masking.paper import masking_paper
@@ -92,3 +93,12 @@ def test_fourteen_rooms_are_two_pages_and_the_same_bytes_again(language):
     assert len(pages) <= 2
     again = ground(big_house(), language)
     assert paper_pdf(masking_paper(again), again) == pdf
+
+
+@pytest.mark.parametrize("film_m", [None, 0.3])
+def test_every_rule_and_rank_is_said_in_spanish(film_m):
+    figures = masked_of(ground(small_house(), film_m=film_m).ground).figures
+    with speaking("es"):
+        for one in figures:
+            assert said_whole(one.rule), one.rule
+            assert said_whole(rank_words(one.rank, one.source)), one.source

@@ -49,7 +49,9 @@ function mixing(s: Shown): string {
   const all = v(parts.stain_l + parts.water_l + parts.acid_l);
   const acid = parts.acid_l > 0 ? w("mixAcid", { acid: v(parts.acid_l) }) : "";
   const how = w("mixHow", { water: v(parts.water_l), stain: v(parts.stain_l), acid, by });
-  return `<h1>${w("mixNext", { all })}</h1><p>${safe(how)}</p>${key("mixed", w("mixedKey", { all }))}`;
+  const no = s.refused;
+  const stop = no ? `<p class="stop" role="alert">${safe(w("mixRefused", { what: no[1], instead: no[2] }))}</p>` : "";
+  return `<h1>${w("mixNext", { all })}</h1>${stop}<p>${safe(how)}</p>${key("mixed", w("mixedKey", { all }))}`;
 }
 
 /** What stands on the jug: read at arm's length, printed as it is. */

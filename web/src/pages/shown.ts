@@ -1,5 +1,6 @@
 /** What a page is drawn from, and the parts that all of them share. What comes from outside passes `safe`. */
 import type { Day } from "../pure/day.ts";
+import type { Reason } from "../pure/pouring.ts";
 import type { Step, Wash } from "../pure/rinsing.ts";
 import type { Entry } from "../pure/entry.ts";
 import type { Big, Units } from "../pure/say.ts";
@@ -36,6 +37,8 @@ export interface Shown {
   waits: boolean;
   last: Entry | null;
   mixing: Mixing;
+  /** Why the gate refuses that mix; null where it does not, or nothing is mixed. */
+  refused: Reason | null;
   /** The wash day by this phone; null where the plan carries none. */
   wash: Wash | null;
   /** What each room asks for by the book, where it has answered since the last tap. */

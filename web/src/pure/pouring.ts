@@ -26,6 +26,16 @@ export const UNKNOWN: Answer = { word: "", reasons: [] };
 export const TABLE_MS = 16 * 3_600_000;
 
 /**
+ * Why a batch may not be mixed, in the order in which it is poured: water, stain, added acid. Null
+ * where the table does not refuse it; that is no leave.
+ */
+export function batchRefused(table: Pours, stain: string, acid: boolean): Reason | null {
+  const things = ["water", stain, ...(acid ? ["muriatic acid"] : [])];
+  const { word, reasons } = byTable(table, things, "open tub", null);
+  return word === "refused" ? reasons[0]! : null;
+}
+
+/**
  * What the table says of things in the order of pouring. It knows one thing and two; of more it may
  * only refuse, for one more thing never allows what was refused. `age` of the table [ms], null where
  * nobody knows it: an old one only refuses too.

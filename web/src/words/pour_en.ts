@@ -13,5 +13,6 @@ export const POUR_EN = {
   pourByList: "By the list on this phone of {at}; nothing else may be in it.",
   pourByPlan: "By the list that came with this plan: it may only refuse.",
   pourNoList: "This phone has no list of materials yet.",
+  mixRefused: "The gate refuses this mix. {what} {instead}",
   pourWins: "The sheet of the material in hand wins.",
 };

@@ -15,5 +15,6 @@ export const POUR_ES: Record<keyof typeof POUR_EN, string> = {
   pourByList: "Según la lista de este teléfono de las {at}; nada más puede haber ahí.",
   pourByPlan: "Según la lista que vino con este plan: solo puede decir que no.",
   pourNoList: "Este teléfono aún no tiene lista de materiales.",
+  mixRefused: "Esta mezcla no se permite. {what} {instead}",
   pourWins: "Manda la hoja del material en mano.",
 };

@@ -15,6 +15,7 @@ from farwall.facts.wares import PriceList
 from farwall.floor.takeoff import Takeoff, take_off
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
+from farwall.job.acid_day.washing import WashDay
 from farwall.job.story.noun import Story
 
 
@@ -51,6 +52,13 @@ class OfficeGround:
         from farwall.job.acid_day.day import acid_day
 
         return acid_day(self.acid_ground)
+
+    @cached_property
+    def washing(self) -> WashDay:
+        """The wash day alone, which needs no fumes and no pours."""
+        from farwall.job.acid_day.washing import washing_of
+
+        return washing_of(self.acid_ground)
 
     @property
     def acid_ground(self) -> Ground:

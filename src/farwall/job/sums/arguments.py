@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from fractions import Fraction
 from math import isfinite
 
@@ -54,13 +55,31 @@ def given(asked: Sum, raw: Mapping[str, object], *, load: Load | None = None) ->
         else:
             first_said[argument.key] = key
             try:
-                values[argument.key] = _value(argument, key, value, load)
+                values[argument.key] = (
+                    _numbers(argument, key, value)
+                    if argument.several and argument.units
+                    else _value(argument, key, value, load)
+                )
             except Refused as refused:
                 mistakes.extend(refused.mistakes)
     mistakes.extend(_missing(asked, first_said))
     if mistakes:
         raise Refused(*mistakes, about=f"The sum {asked.name} cannot be done with this.")
     return Given(values)
+
+
+def _numbers(argument: Argument, key: str, value: object) -> tuple[float, ...]:
+    """The members of a list of quantities, in SI; every one that is none is told."""
+    mistakes: list[Mistake] = []
+    found = []
+    for text in _texts(key, value):
+        try:
+            found.append(_value(replace(argument, several=False), key, text, None))
+        except Refused as refused:
+            mistakes.extend(refused.mistakes)
+    if mistakes:
+        raise Refused(*mistakes)
+    return tuple(one for one in found if isinstance(one, float))
 
 
 def _missing(asked: Sum, said: Mapping[str, str]) -> list[Mistake]:
@@ -109,9 +128,11 @@ def _value(argument: Argument, key: str, value: object, load: Load | None) -> ob
 
 
 def _texts(key: str, value: object) -> tuple[str, ...]:
-    """The members of a list, without the spaces around them; none of an empty text."""
+    """The members of a list without the spaces around them; one of a number, none of no text."""
     if isinstance(value, str):
         value = value.split(",") if value.strip() else []
+    elif isinstance(value, int | float) and not isinstance(value, bool):
+        value = [value]
     if not isinstance(value, list) or len(value) > MOST_IN_A_LIST:
         raise Refused(Mistake(key, "It is no list that can be used.", "Join texts by commas."))
     return tuple(_text(key, one).strip() for one in value)

@@ -34,7 +34,8 @@ class Argument:
     `air_f` and is handed on as `air_c`. No units: a plain number (`bounds`
     set) or a text. `choices` lists what a text may be. `load` turns a text
     into something else and is supplied by the door (a file into weather).
-    several: a list, of texts joined by commas or an array of texts and numbers; may be empty.
+    several: a list, of texts joined by commas or an array of texts and numbers; may be empty;
+    with units each is a number.
     """
 
     name: str
@@ -89,6 +90,12 @@ class Given:
 
     def texts(self, key: str) -> tuple[str, ...]:
         """A list of texts, empty when it was not given."""
+        value = self._values.get(key, ())
+        assert isinstance(value, tuple)
+        return value
+
+    def numbers(self, key: str) -> tuple[float, ...]:
+        """A list of quantities in SI, empty when it was not given."""
         value = self._values.get(key, ())
         assert isinstance(value, tuple)
         return value

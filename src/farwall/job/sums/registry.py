@@ -13,6 +13,7 @@ SUMS = {
     "coverage": "area per volume and wet film",
     "batch": "stain, water and acid of a batch at a cut",
     "need": "how much mix so that it does not run out, at a stated certainty",
+    "pack": "containers to buy for a need, at least cost",
     "air": "dew point, wet bulb, vapour pressure, humidity ratio",
     "saturation": "saturated air at a temperature, or the standard pressure at an altitude",
     "evaporation": "water leaving a wet slab, by rival published relations",
@@ -30,6 +31,8 @@ SUMS = {
     "neutraliser": "base for an amount of hydrochloric acid, and the gas and heat that come of it",
     "ph": "pH of acid and a base in water, gas shut in, fizzed off or at rest with the air",
     "sum": "totals of an invoice: lines, allowances, charges, taxes, what is paid, what is payable",
+    "colour-difference": "how far two colours lie apart, by CIEDE2000",
+    "film-colour": "what a film of colour throws back, alone and over a backing",
     "weather": "what a weather file says: year, month or one hour",
 }
 

@@ -13,7 +13,7 @@ NAMES = {
     "tape": "tape", "film": "masking film", "goggles": "goggles and face shields", "suit": "suits",
     "mops": "mop heads", "drums": "drums", "boots": "pairs of rubber boots",
     "jamb-wrap": "rolls of cling film", "dams": "towels for dams at outside doors",
-    "spill-kit": "spill kits", "finish": "floor finish", "cleaner": "cleaner",
+    "spill-kit": "spill kit", "finish": "floor finish", "cleaner": "cleaner",
     "paper": "masking paper", "plugs": "plugs", "sprayer": "sprayers",
 }  # fmt: skip
 

@@ -32,7 +32,7 @@ from farwall.papers.drawing.sheet import (
 from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.ink import INK, SOFT, WHITE
 from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
-from farwall.papers.svg import Svg
+from farwall.papers.svg import Svg, attributes
 from farwall.papers.wall_clock import Units
 
 TO_WRITE = "____ s"
@@ -70,13 +70,15 @@ def _fill(ident: str, told_s: float | None) -> str:
 
 
 def _patterns(ident: str) -> str:
-    made = [
-        f'<pattern id="{ident}-{name}" width="{step}" height="{step}" '
-        f'patternUnits="userSpaceOnUse" patternTransform="rotate(45)">'
-        f'<rect width="{step}" height="{step}" fill="{WHITE}"/>'
-        f'<path d="{path}" stroke="{SOFT}" stroke-width="0.9"/></pattern>'
-        for name, (step, path) in _HATCH.items()
-    ]
+    made = []
+    for name, (step, path) in _HATCH.items():
+        around = attributes({
+            "id": f"{ident}-{name}", "width": step, "height": step,
+            "patternUnits": "userSpaceOnUse", "patternTransform": "rotate(45)",
+        })  # fmt: skip
+        ground = attributes({"width": step, "height": step, "fill": WHITE})
+        line = attributes({"d": path, "stroke": SOFT, "stroke_width": 0.9})
+        made.append(f"<pattern{around}><rect{ground}/><path{line}/></pattern>")
     return f"<defs>{''.join(made)}</defs>"
 
 

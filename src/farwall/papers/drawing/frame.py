@@ -29,6 +29,13 @@ class Frame:
             self.top + (self.north - point[1]) * self.scale,
         )
 
+    def back(self, place: Point) -> Point:
+        """A place of the drawing on the floor. [m]"""
+        return (
+            self.west + (place[0] - self.left) / self.scale,
+            self.north - (place[1] - self.top) / self.scale,
+        )
+
     def shape(self, shape: BaseGeometry) -> BaseGeometry:
         """A shape of the floor on the drawing."""
         return shapely.transform(shape, self._all)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 import shapely
@@ -25,6 +26,7 @@ from farwall.papers.svg import Svg, number
 from farwall.papers.wall_clock import Units
 
 _BETWEEN, _EDGE = 18.0, 8.0
+_IN_WALL_M = 0.3
 
 
 @dataclass(frozen=True)
@@ -49,15 +51,12 @@ def masking_svg(
 
     It is `width` units wide and at most about `height` high; storeys stand one above the other.
     """
-    shown = storeys(plan)
-    share = (height - _BETWEEN * (len(shown) - 1)) / len(shown)
     svg = Svg(width=width, height=height, family=lettering.family, ident="masking")
     top = 0.0
-    for k, storey in enumerate(shown):
-        part = Svg(width=width, height=share, family=lettering.family, ident=f"masking{k}")
-        _draw(part, plan, storey, masked, _Told(units, lettering))
-        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>' if top else str(part))
-        top += part.height + _BETWEEN
+    for sheet in _sheets(plan, masked, _Told(units, lettering), width, height):
+        part = str(sheet.svg)
+        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>' if top else part)
+        top += sheet.svg.height + _BETWEEN
     svg.height = top - _BETWEEN
     if ground is not None:
         svg.parts.insert(
@@ -66,14 +65,59 @@ def masking_svg(
     return svg.document(title="What is masked", description=_in_words(masked, units))
 
 
-def _draw(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) -> None:
+def place_on_floor(
+    plan: Plan,
+    masked: Masked,
+    at: Point,
+    *,
+    units: Units,
+    width: float,
+    height: float,
+    lettering: Lettering,
+) -> tuple[Point, str] | None:
+    """The place [m] and the room that lie at a place of the drawing made with the same words.
+
+    None where no floor lies there.
+    """
+    top = 0.0
+    for sheet in _sheets(plan, masked, _Told(units, lettering), width, height):
+        if top <= at[1] < top + sheet.svg.height:
+            place = sheet.frame.back((at[0], at[1] - top))
+            return _in_room(sheet.scene.storey, place)
+        top += sheet.svg.height + _BETWEEN
+    return None
+
+
+def _in_room(storey: Storey, place: Point) -> tuple[Point, str] | None:
+    """The room of a place, or the nearest one whose wall it lies in."""
+    point = shapely.Point(place)
+    near = min(storey.rooms, key=lambda one: float(one.polygon.shape.distance(point)))
+    if near.polygon.shape.distance(point) > _IN_WALL_M:
+        return None
+    return (round(place[0], 2), round(place[1], 2)), near.id
+
+
+def _sheets(
+    plan: Plan, masked: Masked, told: _Told, width: float, height: float
+) -> Iterator[Sheet]:
+    """Each storey drawn, from the top down."""
+    shown = storeys(plan)
+    share = (height - _BETWEEN * (len(shown) - 1)) / len(shown)
+    for k, storey in enumerate(shown):
+        part = Svg(width=width, height=share, family=told.lettering.family, ident=f"masking{k}")
+        yield _drawn(part, plan, storey, masked, told)
+
+
+def _drawn(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) -> Sheet:
     sheet = _sheet(svg, plan, storey, masked, told)
     here = [one for one in masked.rooms if one.room in storey.room_by_id]
     _ground(sheet)
     free = {}
     for room in here:
         net = shapely.difference(storey.room_by_id[room.room].polygon.shape, storey.dry)
-        free[room.room] = sheet.frame.shape(net) - draw_strips(sheet, room, net)
+        whole = sheet.frame.shape(net)
+        left = whole - draw_strips(sheet, room, net)
+        free[room.room] = whole if left.is_empty else left
     _leaves(sheet)
     for side in (side for room in here for side in room.sides):
         draw_jamb(sheet, side)
@@ -82,16 +126,17 @@ def _draw(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) -> 
         for dam in masked.dam_list
         if (way := _outward(dam, storey)) is not None
     ]
-    items = [one for one in masked.items if one.at is not None and _on(one.at, storey)]
+    items = [one for one in masked.items if one.at is None or _on(one.at, storey)]
     for item in items:
         draw_item(sheet, item)
     name_rooms(sheet, here, masked, free)
     name_fixtures(sheet, here)
     name_tall(sheet, here, free)
-    name_items(sheet, items)
+    name_items(sheet, items, free)
     for dam, at, way in dams:
         name_dam(sheet, dam, at, way)
     draw_key(sheet, masked)
+    return sheet
 
 
 def _ground(sheet: Sheet) -> None:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from collections import Counter
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 import shapely
 from shapely.geometry.base import BaseGeometry
@@ -11,14 +13,18 @@ from shapely.geometry.base import BaseGeometry
 from farwall.floor.geometry import Point
 from farwall.job.office.masking import Dam, FilmRun, ItemMasked, Masked, RoomMasked
 from farwall.job.office.masking.rules import fixture_kind
-from farwall.papers.drawing.board import Words
+from farwall.papers.drawing.board import Words, centres_inside
 from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.lettering import wrap
+from farwall.papers.masking.marks import symbol
 from farwall.papers.masking.measures import run as long
 from farwall.papers.masking.measures import tall
 from farwall.papers.masking.words import named
 from farwall.papers.words import length
 
+_MARK_WIDE = "mm"
+"""As wide as the symbol of a thing before its word."""
+_TRIED, _NEAR = 200, 16.0
 _SHARES = (0.95, 0.75, 0.55, 0.4)
 
 
@@ -123,14 +129,33 @@ def _at_run(sheet: Sheet, one: FilmRun, place: BaseGeometry) -> None:
         sheet.write(words, centre)
 
 
-def name_items(sheet: Sheet, items: Sequence[ItemMasked]) -> None:
-    """Letter and word of each thing on the drawing; what is taken out says so."""
+def name_items(sheet: Sheet, items: Sequence[ItemMasked], free: Mapping[str, BaseGeometry]) -> None:
+    """Letter and word of each thing on the drawing; what is taken out says so.
+
+    A thing of which only the room is known stands in its room, wherever there is space.
+    """
     for item in items:
-        if item.at is None:
-            continue
-        told = item_words(item)
-        words = sheet.words((told,), sheet.lettering.small)
-        sheet.write_near(words, sheet.frame.at(item.at), leader_from=16)
+        words = sheet.words((item_words(item),), sheet.lettering.small)
+        if item.at is not None:
+            at = sheet.frame.at(item.at)
+            place = free.get(item.room)
+            inside = centres_inside(words, place, near=at)[:_TRIED] if place is not None else []
+            near = [one for one in inside if math.dist(one, at) < words.width / 2 + _NEAR]
+            sheet.write_near(words, at, first=near, leader_from=16)
+        elif item.room in free:
+            letter = sheet.words((item.letter,), sheet.lettering.small)
+            any(_somewhere(sheet, item, one, free[item.room]) for one in (words, letter))
+
+
+def _somewhere(sheet: Sheet, item: ItemMasked, words: Words, place: BaseGeometry) -> bool:
+    with_mark = replace(words, lines=(f"{words.lines[0]}{_MARK_WIDE}",))
+    centre = sheet.board.place_inside(with_mark, place)
+    if centre is None:
+        return False
+    aside = (with_mark.width - words.width) / 2
+    symbol(sheet.svg, item.kind, (centre[0] - words.width / 2 - 2, centre[1]))
+    sheet.write(words, (centre[0] + aside, centre[1]))
+    return True
 
 
 def item_words(item: ItemMasked) -> str:

@@ -23,7 +23,8 @@ from farwall.units import M_PER_IN
 Style = Literal["low", "usual", "full"]
 _LOW_M, _FULL_M = 36.5 * M_PER_IN, 72 * M_PER_IN
 WIDE = {"low": 3.0, "usual": 3.0, "full": 6.0}
-"""Width of a strip, in units of the drawing."""
+"""Width of a strip, in units of the drawing; narrower where a whole house is drawn small."""
+_WIDEST_M = {"low": 0.12, "usual": 0.12, "full": 0.24}
 
 
 @dataclass(frozen=True)
@@ -55,13 +56,14 @@ def draw_strips(sheet: Sheet, room: RoomMasked, net: BaseGeometry) -> BaseGeomet
         runs = [one for one in room.runs if one.film_m > 0 and style_of(one.film_m) == style]
         if not runs:
             continue
-        strip = shapely.intersection(_strip(sheet, runs, WIDE[style]), floor)
+        wide = min(WIDE[style], _WIDEST_M[style] * sheet.frame.scale)
+        strip = shapely.intersection(_strip(sheet, runs, wide), floor)
         sheet.svg.element(
             "path", d=path_data(strip), fill=look.fill, fill_rule="evenodd", stroke=INK,
             stroke_width=0.7,
         )  # fmt: skip
         if look.line:
-            _white_line(sheet, runs, floor)
+            _white_line(sheet, runs, floor, wide / 2)
         taken.append(strip)
     return shapely.union_all(taken)
 
@@ -73,9 +75,8 @@ def _strip(sheet: Sheet, runs: Iterable[FilmRun], wide: float) -> BaseGeometry:
     ])  # fmt: skip
 
 
-def _white_line(sheet: Sheet, runs: Iterable[FilmRun], floor: BaseGeometry) -> None:
+def _white_line(sheet: Sheet, runs: Iterable[FilmRun], floor: BaseGeometry, half: float) -> None:
     """A line in the middle of a broad strip, all along it."""
-    half = WIDE["full"] / 2
     whole = shapely.union_all([
         line.buffer(half, cap_style="flat", join_style="mitre") for line in _lines(sheet, runs)
     ])  # fmt: skip
@@ -84,7 +85,7 @@ def _white_line(sheet: Sheet, runs: Iterable[FilmRun], floor: BaseGeometry) -> N
     for part in shapely.get_parts(merged).tolist():
         if part.length > WIDE["full"]:
             points = [(float(x), float(y)) for x, y in part.coords]
-            sheet.svg.line(points, stroke=WHITE, stroke_width=1.2)
+            sheet.svg.line(points, stroke=WHITE, stroke_width=0.4 * half)
 
 
 def _lines(sheet: Sheet, runs: Iterable[FilmRun]) -> list[BaseGeometry]:

@@ -133,7 +133,8 @@ class Paper:
     """A paper: its title, a line under it, whom it goes to, and its blocks.
 
     letterhead: whether the firm's name and address stand at its head, as on all that leaves the
-    house · to: lines of an address.
+    house · to: lines of an address · day: the paper's own, ISO; empty: the day of the stain;
+    `none`: it bears none.
     """
 
     title: str
@@ -142,3 +143,4 @@ class Paper:
     letterhead: bool = False
     to: tuple[str, ...] = ()
     screen: str = ""
+    day: str = ""

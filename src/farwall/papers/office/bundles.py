@@ -16,20 +16,28 @@ from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.batch_log import batch_log
 from farwall.papers.office.blocks import Paper
 from farwall.papers.office.call_back_sheet import call_back_sheet
+from farwall.papers.office.care import care
 from farwall.papers.office.change_order import change_order
 from farwall.papers.office.cut_list import cut_list
 from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.invoice import invoice, invoice_file, invoice_lacks
 from farwall.papers.office.post_mortem import post_mortem
+from farwall.papers.office.price_sheet import price_sheet
 from farwall.papers.office.punch_list import punch_list
+from farwall.papers.office.quote import quote
 from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.schedule import schedule
+from farwall.papers.office.scope import scope
 from farwall.papers.office.seal_record import seal_record
 from farwall.papers.office.setting import own_names, paper_pdf
+from farwall.papers.office.shopping_list import shopping_list
 from farwall.papers.office.slab_protection import slab_protection
 from farwall.papers.office.survey import survey
+from farwall.papers.office.warranty import warranty
 from farwall.papers.office.wash_record import wash_record
 from farwall.papers.office.wrapped import of_acid, run_sheet
+from farwall.papers.shopping_book import shopping_book
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking
 
@@ -84,6 +92,12 @@ PAPERS: tuple[Listed, ...] = (
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("shopping-list.pdf", "quote", _set(shopping_list)),
+    Listed("shopping-list.xlsx", "quote", shopping_book),
+    Listed("quote.pdf", "quote", _set(quote)),
+    Listed("scope.pdf", "quote", _set(scope)),
+    Listed("price-sheet.pdf", "quote", _set(price_sheet)),
+    Listed("schedule.pdf", "quote", _set(schedule)),
     Listed("masking.pdf", "day", _set(masking_paper)),
     Listed("cut-list.pdf", "day", _set(cut_list)),
     Listed("run-sheet.pdf", "day", run_sheet),
@@ -95,6 +109,8 @@ PAPERS: tuple[Listed, ...] = (
     Listed("waste-page.pdf", "day", of_acid(waste_page_pdf)),
     Listed("seal-record.pdf", "day", _set(seal_record)),
     Listed("punch-list.pdf", "hand-over", _set(punch_list)),
+    Listed("care.pdf", "hand-over", _set(care)),
+    Listed("warranty.pdf", "hand-over", _set(warranty)),
     Listed("invoice.pdf", "hand-over", _set(invoice)),
     Listed("invoice.xml", "hand-over", invoice_file, invoice_lacks),
     Listed("call-back.pdf", "hand-over", _set(call_back_sheet)),

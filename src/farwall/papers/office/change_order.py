@@ -22,6 +22,7 @@ from farwall.papers.office.blocks import (
 )
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.money_words import day, money
+from farwall.papers.wall_clock import Units
 
 BINDS = (
     "This is done besides or instead of what was agreed, for the price on this page. All else that "
@@ -37,12 +38,13 @@ def change_order(ground: PaperGround) -> Paper:
     blocks: list[Block] = []
     before = Decimal(owed.agreed)
     for n, one in enumerate(owed.changes):
-        blocks += [*((Page(),) if n else ()), *_filled(one, before, owed)]
+        blocks += [*((Page(),) if n else ()), *_filled(one, before, owed, ground.units)]
         before += Decimal(one.amount)
     return Paper(
         title="Change order",
         under="Work beyond what was agreed, or less of it",
         letterhead=True,
+        day="none",
         to=_to(ground),
         screen="change",
         blocks=tuple(blocks) if blocks else tuple(_blank(owed)),
@@ -54,10 +56,10 @@ def _to(ground: PaperGround) -> tuple[str, ...]:
     return tuple(one for one in (customer.name, *customer.address.lines[:1]) if one.strip())
 
 
-def _filled(one: ChangeSaid, before: Decimal, owed: Owed) -> Iterator[Block]:
+def _filled(one: ChangeSaid, before: Decimal, owed: Owed, units: Units) -> Iterator[Block]:
     yield Head(f"Change order {one.number}")
     yield Words(Own(one.what), "strong")
-    pairs: list[tuple[Text, Text]] = [("Asked on", day(one.on)), ("Said yes", Own(one.who))]
+    pairs: list[tuple[Text, Text]] = [("Asked on", day(one.on, units)), ("Said yes", Own(one.who))]
     if one.standby:
         pairs.append(("Waiting", WAITS))
     yield Facts(tuple(pairs))

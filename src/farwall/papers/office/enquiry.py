@@ -30,6 +30,7 @@ def enquiry(ground: PaperGround) -> Paper:
     asked = [f"{n}. {words}" for n, (words, _) in enumerate(QUESTIONS, 1)]
     return Paper(
         title="The first call",
+        under="Twelve questions: a visit, a no, or a rough range",
         blocks=(
             *_caller(ground),
             Blanks((*asked, *(words for words, _ in WISHES)), columns=2, lines=1),

@@ -12,6 +12,7 @@ from farwall.papers.office.blocks import Block, Facts, Own, Paper, Rows, Sums, T
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.money_words import day, how_many, money, percent
 from farwall.papers.office.setting import address_lines, own_names
+from farwall.papers.wall_clock import Units
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 from farwall.price.invoice import Invoice, TaxOf, as_note
@@ -32,10 +33,12 @@ def invoice(ground: PaperGround) -> Paper:
     return Paper(
         title=_title(made),
         letterhead=True,
+        day=made.on or "none",
         to=_to(made),
         screen="price/due",
         blocks=(
-            *_draft(made), *_facts(made), _lines(made), _sums(made), *_payment(made), *_notes(made),
+            *_draft(made), *_facts(made, ground.units), _lines(made), _sums(made),
+            *_payment(made), *_notes(made),
         ),
     )  # fmt: skip
 
@@ -65,7 +68,8 @@ def _title(made: Invoice) -> str:
 
 def _to(made: Invoice) -> tuple[str, ...]:
     buyer = made.buyer
-    lines = (buyer.name, *address_lines(buyer.address), buyer.address.country)
+    abroad = buyer.address.country != made.seller.address.country
+    lines = (buyer.name, *address_lines(buyer.address), buyer.address.country if abroad else "")
     return tuple(one for one in lines if one.strip())
 
 
@@ -74,14 +78,12 @@ def _draft(made: Invoice) -> Iterator[Block]:
         yield Words("It has no number and no day yet: a draft, and no invoice.", "danger")
 
 
-def _facts(made: Invoice) -> Iterator[Block]:
+def _facts(made: Invoice, units: Units) -> Iterator[Block]:
     pairs: list[tuple[Text, Text]] = []
-    if made.on:
-        pairs.append(("Day of this invoice", day(made.on)))
     if made.due_on:
-        pairs.append(("Due", day(made.due_on)))
+        pairs.append(("Due", day(made.due_on, units)))
     if made.done_on:
-        pairs.append(("Handed over", day(made.done_on)))
+        pairs.append(("Handed over", day(made.done_on, units)))
     if made.buyer.reference.strip():
         pairs.append(("Your order", Own(made.buyer.reference)))
     if made.kind == "credit" and made.earlier:
@@ -129,7 +131,8 @@ def _sums(made: Invoice) -> Sums:
         if one.kind == "standard" and one.percent:
             name = next((tax.name for tax in made.taxes if _is(tax, one.kind, one.percent)), "")
             of = f"{one.percent.normalize():f} % of {money(one.base).text}"
-            rows.append((f"{name}, {of}" if name else f"Tax, {of}", money(one.amount)))
+            name = name[:1].upper() + name[1:] or "Tax"
+            rows.append((f"{name}, {of}", money(one.amount)))
     rows.append(("With tax", money(sums.with_tax)))
     if sums.prepaid:
         rows.append(("Paid before", money(-sums.prepaid)))
@@ -164,9 +167,8 @@ def _notes(made: Invoice) -> Iterator[Block]:
         yield Words(one, "soft")
     for tax in made.taxes:
         if tax.kind in _NO_TAX and tax.told:
-            yield Words(_NO_TAX[tax.kind], "soft")
-            if tax.reason.strip():
-                yield Words(Own(tax.reason), "soft")
+            reason = tax.reason.strip()
+            yield Words(f"{_NO_TAX[tax.kind]}: {reason}" if reason else _NO_TAX[tax.kind], "soft")
     if not all(tax.told for tax in made.taxes):
         yield Words("No tax was told: none is reckoned here.", "soft")
 

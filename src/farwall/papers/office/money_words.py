@@ -6,15 +6,21 @@ from datetime import date
 from decimal import Decimal
 
 from farwall.papers.office.blocks import Own
+from farwall.papers.wall_clock import Units, day_in_words
 from farwall.price.invoice import Line, TaxOf
 from farwall.price.money import NOTHING, rounded
 
 _SIGNS = {"square foot": "ft²", "square metre": "m²", "hour": "h"}
 
 
+def grouped(value: Decimal | str) -> str:
+    """`6,100.00`: two decimals, thousands apart."""
+    return f"{rounded(Decimal(value)) + NOTHING:,.2f}"
+
+
 def money(value: Decimal | str) -> Own:
-    """`6,100.00`: two decimals, thousands apart; the currency stands in the head."""
-    return Own(f"{rounded(Decimal(value)) + NOTHING:,.2f}")
+    """The same on a paper; the currency stands in the head."""
+    return Own(grouped(value))
 
 
 def how_many(line: Line) -> Own:
@@ -29,6 +35,6 @@ def percent(tax: TaxOf) -> Own:
     return Own(f"{tax.percent.normalize():f} %")
 
 
-def day(text: str | date) -> Own:
-    """A day as ISO 8601 has it, the same in every language."""
-    return Own(text if isinstance(text, str) else text.isoformat())
+def day(text: str, units: Units) -> str:
+    """An ISO day in words."""
+    return day_in_words(date.fromisoformat(text), units)

@@ -45,7 +45,7 @@ BEFORE_SIGNING = (
     "Dry overnight before the sealer; the floor's own sealer, no swap.",
     "Looked at by day at the window, and at night under the house's lamps.",
     "Sealed is compared with sealed only; a chart or a chip is no sample.",
-    "Read in the middle of the patch; edges feather.",
+    "Read in the middle of it; edges feather.",
     "Photos with a grey card, white balance fixed.",
 )
 _PHOTO_SHARE = 0.17
@@ -119,7 +119,7 @@ def _table(told: Sequence[Sample], coat: Coat | None, ground: PaperGround) -> Ro
 
 def _names(units: Units) -> tuple[str, ...]:
     return (
-        "stain : water", "room, place", "size of the patch", "slab", "air, humidity",
+        "stain : water", "room, place", "how large", "slab", "air, humidity",
         "drop goes in, s", "laid, mL/ft²" if units == "us" else "laid, mL/m²",
         "gloss gone after, min", "dry after, min", "dwell, h", "scrubs", "pH before, after",
         "white rag", "sealer, coats", "against what is wished", "photos, date",

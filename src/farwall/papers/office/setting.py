@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import fields
-from datetime import datetime
+from datetime import date, datetime
 from functools import cache
 from importlib.resources import files
 from pathlib import Path
@@ -18,6 +18,7 @@ from farwall.papers.office.blocks import Beside, Block, Own, Paper, Picture, Row
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.run_sheet.margins import PaperSize, paper_for
 from farwall.papers.svg import plain
+from farwall.papers.wall_clock import day_in_words
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 
@@ -60,7 +61,7 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
             "title": title,
             "job": breakable(name),
             "under-line": _text(paper.under) if paper.under else breakable(name),
-            "day": told(ground.clock.day()),
+            "day": _day(paper, ground),
             "letterhead": paper.letterhead,
             "firm": firm_lines(job.firm),
             "to": [breakable(plain(one)) for one in paper.to],
@@ -89,6 +90,13 @@ def _foot(name: str, title: str, ground: PaperGround, size: PaperSize, *, qr: bo
     room = size.inner_width - _PAGES_WIDE - (_QR_WIDE if qr else 0.0)
     left = max(room - text_width(rest, _FOOT_SIZE), 60.0)
     return clipped(name or told("The job"), left, _FOOT_SIZE) + rest
+
+
+def _day(paper: Paper, ground: PaperGround) -> str:
+    if paper.day == "none":
+        return ""
+    day = day_in_words(date.fromisoformat(paper.day), ground.units) if paper.day else ""
+    return told(day or ground.clock.day())
 
 
 def _inner(size: PaperSize) -> float:

@@ -144,7 +144,8 @@ def _names(ground: PaperGround) -> tuple[Block, ...]:
         ("Stain begins", start),
         ("Their phone", own(job.builder.phone)),
     )
-    return (Facts(tuple((name, value if value != EMPTY else _LINE) for name, value in pairs), 2),)  # fmt: skip
+    lined = tuple((name, _LINE if value == EMPTY else value) for name, value in pairs)
+    return (Facts(lined, 2),)
 
 
 def _fly_ash(job: Job) -> str:

@@ -78,6 +78,7 @@ def survey(ground: PaperGround) -> Paper:
     tests = tuple(one for one in slab_tests_to_do(job) if one.test != "D4262")
     return Paper(
         title="Survey",
+        under="What was found on the slab, room by room",
         screen="survey",
         blocks=(
             *_slab(job, ground.units),

@@ -11,8 +11,9 @@ from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
 
 FOOT = (
-    "Stain: what the plan is to be ready for. All else is common practice, no source: a list of "
-    "your own wins. Sheets for every bottle ride along; what the sheet of a material asks for wins."
+    "Stain: what the plan is to be ready for. All else is common practice, no source, or a guess: "
+    "a list of your own wins. Sheets for every bottle ride along; what the sheet of a material "
+    "asks for wins."
 )
 
 
@@ -38,5 +39,6 @@ def _row(one: Shopping, units: Units) -> dict[str, str]:
         "needed": amount_words(one.need.amount, one.need.unit, units),
         "there": amount_words(one.there, one.need.unit, units) if one.there else "none",
         "buy": amount_words(one.buy, one.need.unit, units) if one.buy else "",
-        "mind": plain("; ".join(filter(None, [", ".join(one.from_stock), one.mind]))),
+        "from": plain(", ".join(one.from_stock)),
+        "mind": plain(one.mind),
     }

@@ -17,9 +17,9 @@ PHRASES = {
     "Fumes, house open: {@1} about {#2} ppm ({#3} to {#4}) at its worst ({5}, and a wide one).":
     "Vapores, casa abierta: {@1} unas {#2} ppm (de {#3} a {#4}) en lo peor ({5}, y amplia).",
     "Air wanted to hold {#1} ppm: about {#2} air changes an hour ({#3} to {#4}), {#5} cfm ({#6} to "
-    "{#7}).":
+    "{#7}), {#8} m³/h.":
     "Aire necesario para quedar en {#1} ppm: unos {#2} cambios de aire por hora (de {#3} a {#4}), "
-    "{#5} cfm (de {#6} a {#7}).",
+    "{#5} cfm (de {#6} a {#7}), {#8} m³/h.",
     "At the high end a room passes 45 ppm, dangerous at once to life or health: cartridges are not "
     "enough there.":
     "En el extremo alto un cuarto pasa de 45 ppm, peligro inmediato para la vida o la salud: ahí "

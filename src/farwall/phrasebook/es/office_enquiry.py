@@ -14,21 +14,21 @@ PHRASES = {
     "Is there an overlay or a self-leveller on it?": "¿Tiene un recubrimiento o un autonivelante?",
     "Is the slab heated?": "¿La losa tiene calefacción?",
     "Was part of it poured later: an addition, a trench, patches?":
-    "¿Se coló después alguna parte: una ampliación, una zanja, parches?",
+    "¿Se coló algo después: ampliación, zanja, parches?",
     "Who else works in the house on those days?": "¿Quién más trabaja en la casa esos días?",
     "When is the floor to be used?": "¿Cuándo se va a usar el piso?",
     "Are there running water, two 20 A circuits, heat?":
-    "¿Hay agua corriente, dos circuitos de 20 A, calefacción?",
+    "¿Hay agua, dos circuitos de 20 A, calefacción?",
     "Sewer or septic tank? Where could wash water go?":
-    "¿Alcantarillado o fosa séptica? ¿A dónde podría ir el agua de lavado?",
+    "¿Alcantarillado o fosa séptica? ¿A dónde va el agua?",
     "Does anybody live there meanwhile, children, pets?":
     "¿Vive alguien ahí mientras tanto, niños, mascotas?",
     "Are there plants, lawn or bare concrete at the doors?":
-    "¿Hay plantas, pasto o concreto desnudo junto a las puertas?",
+    "¿Hay plantas, pasto o concreto junto a las puertas?",
     "How large is the floor, and what is it to look like?":
     "¿De qué tamaño es el piso, y cómo ha de verse?",
     "A natural range, or one even colour, or a colour of a chart?":
-    "¿Una gama natural, un color parejo, o un color de carta?",
+    "¿Una gama natural, un color parejo, o de carta?",
     "Is it new or old?": "¿Es nueva o vieja?",
     "How many days old is the slab?": "¿Cuántos días tiene la losa?",
     "Is there any curing compound, sealer, garage paint on it? Ask for the bottles.":
@@ -182,6 +182,8 @@ PHRASES = {
 PHRASES |= {
     # Its sheet.
     "The first call": "La primera llamada",
+    "Twelve questions: a visit, a no, or a rough range":
+    "Doce preguntas: una visita, un no, o un precio aproximado",
     "Who calls": "Quién llama", "Day and hour": "Día y hora",
     "A no, unless it changes": "Un no, si no cambia",
     "Something on the floor that nobody can name.": "Algo en el piso que nadie sabe nombrar.",

@@ -107,6 +107,34 @@ PHRASES = {
     "tape": "cinta", "cling film around jambs": "plástico adherente en jambas",
     "jamb feet with putty": "pies de jamba con masilla", "gaps of doors": "rendijas de puertas",
     "dams": "represas", "paper, 12 in": "papel de 12 in",
+    "measured here, plan": "medido aquí, en el plano",
+    # rules of the figures
+    "edge of the floor that is masked: walls, jambs, feet of what stands on it, without the "
+    "openings":
+    "orilla del piso que se enmascara: muros, jambas, pies de lo que está encima, sin los vanos",
+    "turns of the walls by more than 20°": "vueltas de los muros de más de 20°",
+    "sides of frames from which the floor is stained: two jambs and the head each":
+    "lados de marcos desde los que se tiñe el piso: dos jambas y el cabezal cada uno",
+    "two jambs of 80 in (2.03 m) and the head for each side":
+    "dos jambas de 80 in (2.03 m) y el cabezal por cada lado",
+    "putty under both jambs of each side: end grain wicks stain up":
+    "masilla bajo las dos jambas de cada lado: la punta de la madera chupa el tinte",
+    "both sides and the head of each door, 80 in (2.03 m) tall":
+    "los dos lados y el cabezal de cada puerta, de 80 in (2.03 m) de alto",
+    "width of each outside door and 12 in (30 cm) along the wall at either side":
+    "ancho de cada puerta exterior y 12 in (30 cm) a lo largo del muro a cada lado",
+    "feet of cabinets and islands": "pies de gabinetes e islas",
+    "what is no taller than 12 in (30 cm)": "lo que no pasa de 12 in (30 cm) de alto",
+    "each run and 6 in (15 cm) of lap at a join, times its height; 10 % lost":
+    "cada tramo y 6 in (15 cm) de traslape en cada unión, por su altura; 10 % de merma",
+    "each run and 6 in (15 cm) of lap at a join, times its height; 10 % lost; 36 to 48 in (0.91 to "
+    "1.22 m) where a wand is swung":
+    "cada tramo y 6 in (15 cm) de traslape en cada unión, por su altura; 10 % de merma; de 36 a 48 "
+    "in (0.91 a 1.22 m) donde se mueve la lanza",
+    "a line along the foot of the film; an upright at each join; 6 in (15 cm) every metre along "
+    "its top; the gaps of doors; 10 % lost. Low: the line along the foot alone":
+    "una línea al pie del plástico; una vertical en cada unión; 6 in (15 cm) cada metro por "
+    "arriba; las rendijas de las puertas; 10 % de merma. Mínimo: la sola línea del pie",
     # stages
     "Before board: bare studs want no film, and board hung later cannot wick. Only what is set "
     "already is masked: outside doors, tubs, stairs, posts, drains, metal. Other trades work on "

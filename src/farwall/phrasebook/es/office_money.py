@@ -16,7 +16,6 @@ PHRASES = {
     "It has no number and no day yet: a draft, and no invoice.": (
         "Todavía no tiene número ni fecha: es un borrador y no una factura."
     ),
-    "Day of this invoice": "Fecha de esta factura",
     "Due": "Vence",
     "Handed over": "Entregado",
     "Your order": "Su pedido",
@@ -82,6 +81,9 @@ PHRASES = {
         "La factura {*1} del {#2} está contenida en esta."
     ),
     "Paid on {#1}: {#2}.": "Pagado el {#1}: {#2}.",
+    "Exempt from tax: {*1}": "Exento de impuesto: {*1}",
+    "Reverse charge: {*1}": "Inversión del sujeto pasivo: {*1}",
+    "Not subject to tax: {*1}": "No sujeto a impuesto: {*1}",
     "Exempt from tax": "Exento de impuesto",
     "Reverse charge": "Inversión del sujeto pasivo",
     "Not subject to tax": "No sujeto a impuesto",
@@ -117,9 +119,10 @@ PHRASES = {
     ),
     "price of this change, without tax": "precio de este cambio, sin impuesto",
     "the floor with it, without tax": "el piso con esto, sin impuesto",
+    "finishers' own pages": "páginas de aplicadores",
     # what the office side tells of money
-    "Nobody has agreed to a price yet: what it costs stands here. Enter `accepted`.": (
-        "Todavía nadie acordó un precio: aquí está lo que cuesta. Apunte `accepted`."
+    "Nobody has agreed to a price yet: what is asked for it stands here. Enter `accepted`.": (
+        "Todavía nadie acordó un precio: aquí está lo que se pide. Apunte `accepted`."
     ),
     "No tax was told: none is reckoned.": "No se dijo ningún impuesto: no se calcula.",
     "No tax was told for {1}: none is reckoned there.": (

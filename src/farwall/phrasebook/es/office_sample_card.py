@@ -15,7 +15,7 @@ PHRASES = {
     "a weaker cut": "proporción más débil", "the planned cut": "proporción planeada",
     "a stronger cut": "proporción más fuerte",
     "stain : water": "tinte : agua", "room, place": "cuarto, lugar",
-    "size of the patch": "tamaño de la prueba", "slab": "losa", "air, humidity": "aire, humedad",
+    "how large": "qué tamaño", "slab": "losa", "air, humidity": "aire, humedad",
     "drop goes in, s": "la gota entra, s", "laid, mL/ft²": "puesto, mL/ft²",
     "laid, mL/m²": "puesto, mL/m²", "gloss gone after, min": "brillo ido tras, min",
     "dry after, min": "seco tras, min", "dwell, h": "reposo, h", "scrubs": "talladas",
@@ -36,8 +36,8 @@ PHRASES = {
     "Vista de día junto a la ventana, y de noche con las lámparas de la casa.",
     "Sealed is compared with sealed only; a chart or a chip is no sample.":
     "Lo sellado se compara solo con sellado; una carta o ficha no es muestra.",
-    "Read in the middle of the patch; edges feather.":
-    "Se lee en medio de la prueba; las orillas se desvanecen.",
+    "Read in the middle of it; edges feather.":
+    "Se lee en medio de ella; las orillas se desvanecen.",
     "Photos with a grey card, white balance fixed.":
     "Fotos con tarjeta gris, balance de blancos fijo.",
     "The standard is sample": "El patrón es la muestra",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 PHRASES = {
     "Survey": "Inspección",
+    "What was found on the slab, room by room": "Qué se halló en la losa, cuarto por cuarto",
     "Age of the slab": "Edad de la losa", "Pours": "Colados",
     "Film on it": "Película encima", "What lies on it": "Qué tiene encima",
     "Washed with acid": "Lavada con ácido", "Burnished": "Bruñida",

@@ -288,8 +288,8 @@ PHRASES = {
     "there": "hay",
     "buy": "comprar",
     "Stain: what the plan is to be ready for.": "Tinte: aquello para lo que el plan debe alcanzar.",
-    "All else is common practice, no source: a list of your own wins.":
-    "Lo demás es práctica común, sin fuente: manda una lista suya.",
+    "All else is common practice, no source, or a guess: a list of your own wins.":
+    "Lo demás es práctica común, sin fuente, o estimación: manda una lista suya.",
     "Sheets for every bottle ride along; what the sheet of a material asks for wins.":
     "Las hojas de cada envase van en la camioneta; manda lo que pida la hoja del material.",
     "Page": "Página",

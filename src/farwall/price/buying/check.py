@@ -47,11 +47,11 @@ def faults_of(
         found.append(f"The goods come to {goods}, not {told['goods']}.")
     due = _deliveries(spent, sellers)
     said = {name: Decimal(much) for name, much in told.get("delivery", {}).items()}
-    for name in sorted(due.keys() | said.keys()):
-        if due.get(name, 0) != said.get(name, 0):
-            found.append(
-                f"Delivery of {name or 'a seller'} is {due.get(name, 0)}, not {said.get(name, 0)}."
-            )
+    found += [
+        f"Delivery of {name or 'a seller'} is {due.get(name, 0)}, not {said.get(name, 0)}."
+        for name in sorted(due.keys() | said.keys())
+        if due.get(name, 0) != said.get(name, 0)
+    ]
     total = goods + sum(due.values(), start=Decimal(0))
     if total != Decimal(told["total"]):
         found.append(f"The total is {total}, not {told['total']}.")

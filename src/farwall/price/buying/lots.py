@@ -145,6 +145,13 @@ class Shelf:
 
     def _split(self, open_: frozenset[str]) -> Choice | None:
         """Every field put to one lot: the best of all ways, lot by lot over sets of fields."""
+        free = self._whole(open_, self.told.wanted)
+        if free is None:
+            return None
+        for lot in self.lots:
+            alone = self._whole(open_, self.told.wanted, lot)
+            if alone is not None and alone.key(self.aim) == free.key(self.aim):
+                return alone  # as good as if lots did not matter
         everything = (1 << len(self.parts)) - 1
         nothing = self._of({})
         best: dict[int, Choice] = {0: nothing}

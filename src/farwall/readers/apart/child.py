@@ -81,7 +81,7 @@ def answer(data: bytes, hints: object, do: str = "read") -> bytes:
     """What is in the bytes, as text for the process that asked; never raises.
 
     hints: what a person told, as JSON values. do: `read` a plan; of a photo, `look` where its sheet
-    lies, or lay it `flat` and read it.
+    lies, or lay it `flat` and read it; `prices`: read a price list.
     """
     try:
         return _answer(data, hints, do)
@@ -102,6 +102,10 @@ def _answer(data: bytes, told: object, do: str) -> bytes:
             from farwall.readers.any_plan import reading_in
 
             text = wire.reading_text(reading_in(data, hints))
+        elif do == "prices":
+            from farwall.readers.price_list.rows import list_in
+
+            text = wire.prices_text(list_in(data))
         else:
             from farwall.readers.photo.shown import photo_shown
 

@@ -25,6 +25,9 @@ if TYPE_CHECKING:
 
     from farwall.facts.reading import Reading
     from farwall.readers.photo.nouns import Shown
+    from farwall.readers.price_list.noun import ListRead
+
+    _Found = Reading | Shown | ListRead
 
 AT_ONCE = max(2, min(4, os.cpu_count() or 2))
 """Files read at the same time by one Farwall; the memory for them is this often the limit."""
@@ -68,7 +71,17 @@ def photo_of(
     return found
 
 
-def _reading(found: Reading | Shown) -> Reading:
+def prices_of(content: bytes, *, name: str = "") -> ListRead:
+    """The price list in the bytes of a file, XLSX or CSV. Raises Refused."""
+    found = _asked(content, name, None, "prices")
+    from farwall.readers.price_list.noun import ListRead
+
+    if not isinstance(found, ListRead):
+        raise _broke("unsound answer")
+    return found
+
+
+def _reading(found: _Found) -> Reading:
     from farwall.facts.reading import Reading
 
     if not isinstance(found, Reading):
@@ -76,7 +89,7 @@ def _reading(found: Reading | Shown) -> Reading:
     return found
 
 
-def _asked(content: bytes, name: str, hints: Hints | None, do: str = "read") -> Reading | Shown:
+def _asked(content: bytes, name: str, hints: Hints | None, do: str = "read") -> _Found:
     if len(content) > limits.MOST_FILE_BYTES:
         raise _too_large(len(content), name)
     with _nameless() as file:
@@ -118,7 +131,7 @@ def _too_large(size: int, name: str) -> Refused:
     return Refused(Mistake("", what, _ALONE), about=about(name))
 
 
-def _ask(file: int, name: str, hints: Hints | None, do: str = "read") -> Reading | Shown:
+def _ask(file: int, name: str, hints: Hints | None, do: str = "read") -> _Found:
     order = {"do": do, "hints": hints_json(hints or Hints())}
     if not _seats.acquire(timeout=_WAIT_S):
         what = "Too many files are being read just now."
@@ -133,7 +146,7 @@ def _ask(file: int, name: str, hints: Hints | None, do: str = "read") -> Reading
     return refusal
 
 
-def _outcome(code: int | None, text: bytes) -> Reading | Shown | Refused:
+def _outcome(code: int | None, text: bytes) -> _Found | Refused:
     """What the other process came to; None for one that was ended because it took too long."""
     from farwall.readers.apart import wire
 

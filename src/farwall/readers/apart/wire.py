@@ -20,6 +20,7 @@ from farwall.facts.plain import plain
 from farwall.facts.reading import Reading
 from farwall.readers.apart.limits import MOST_ANSWER_BYTES
 from farwall.readers.photo.nouns import Shown
+from farwall.readers.price_list.noun import ListRead
 
 MOST_BRACKETS = 3_000_000
 
@@ -40,6 +41,11 @@ def photo_text(shown: Shown) -> bytes:
     return _text({"photo": plain(shown)})
 
 
+def prices_text(read: ListRead) -> bytes:
+    """The answer of one that read a price list. Raises ValueError for a number not finite."""
+    return _text({"prices": plain(read)})
+
+
 def refusal_text(refusal: Refused) -> bytes:
     """The answer of a reader that refused."""
     mistakes = [[m.where, m.what, m.remedy] for m in refusal.mistakes]
@@ -55,8 +61,11 @@ def _text(answer: object) -> bytes:
     return json.dumps(answer, allow_nan=False, separators=(",", ":")).encode("ascii")
 
 
-def answer_in(text: bytes) -> Reading | Shown | Refused | str:
-    """What a reader answered: reading, photo, refusal, or what it broke on. Raises Unsound."""
+def answer_in(text: bytes) -> Reading | Shown | ListRead | Refused | str:
+    """What a reader answered: reading, photo, prices, refusal, or what it broke on.
+
+    Raises Unsound.
+    """
     if len(text) > MOST_ANSWER_BYTES or text.count(b"[") + text.count(b"{") > MOST_BRACKETS:
         raise Unsound("too large")
     try:
@@ -73,6 +82,10 @@ def answer_in(text: bytes) -> Reading | Shown | Refused | str:
         shown = _decoder(Shown)(answer["photo"])
         assert isinstance(shown, Shown)
         return shown
+    if "prices" in answer:
+        prices = _decoder(ListRead)(answer["prices"])
+        assert isinstance(prices, ListRead)
+        return prices
     if "refused" in answer:
         return _refused(answer["refused"])
     return str(_plain(str)(answer.get("broke")))[:400]

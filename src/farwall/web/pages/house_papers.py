@@ -198,14 +198,18 @@ class _Papers:
         return calendar_file(alone, stamp=stamp, earlier=_only(stands["ics"], state.id)).encode()
 
     def _seal(self, state: State) -> bytes:
-        key = ("seal", state.id, state.version, LANGUAGE.get())
+        went = state.shown.went if state.shown is not None else None
+        key = ("seal", state.id, state.version, went.mark if went else "", LANGUAGE.get())
         return self.kept.made(key, lambda: self._sealed(state))
 
     def _sealed(self, state: State) -> bytes:
+        from farwall.job.rinsed_seen import as_rinsed
         from farwall.job.seal_day import seal_day
         from farwall.papers.seal_sheet import seal_sheet_pdf
 
-        job = self._facts(state)
+        job, shown = self._facts(state), state.shown
+        if shown is not None and shown.went is not None:
+            job = as_rinsed(job, shown.plan, shown.went.story)
         day = seal_day(job)
         wishes = job.wishes
         with speaking("en"):  # as above

@@ -20,7 +20,9 @@ from farwall.web.firm import FIRM
 
 NEW_HOUSES = "new-houses"
 """Kind of the document; its id is that of the firm."""
-_KEYS = ("crew", "tools", "stains", "coats")
+_KEYS = ("crew", "tools", "stains", "coats", "firm")
+_PRICES = ("currency", "rates", "call_backs", "terms", "taxes")
+"""What a firm tells of money; offers are each house's own."""
 _NUMBERS = ("number", "poison_centre", "spill_line", "look_in_min")
 """What a firm tells of an emergency; hospital, address and eyewash are each house's own."""
 _STARTS_H, _SATURDAY = 8, 5
@@ -41,9 +43,9 @@ def with_firm(facts: Mapping[str, Any], book: Book) -> Json:
     """Facts of a new house with what the firm told in place of what stands in."""
     made = copy.deepcopy(dict(facts))
     told = book.document(NEW_HOUSES, FIRM) or {}
-    for key in ("crew", "tools", "wishes", "emergency"):
+    for key in ("crew", "tools", "wishes", "emergency", "firm", "prices"):
         if told.get(key):
-            made[key] = {**made.get(key, {}), **told[key]}
+            made[key] = {**made.get(key, {}), **copy.deepcopy(told[key])}
     if told.get("stains") and told.get("coats"):
         made |= {key: copy.deepcopy(told[key]) for key in ("stains", "coats")}
     return made
@@ -56,7 +58,20 @@ def told_by_firm(facts: Mapping[str, Any]) -> Json:
     emergency = facts.get("emergency", {})
     numbers = {key: emergency[key] for key in _NUMBERS if emergency.get(key)}
     found |= {"emergency": numbers} if numbers else {}
+    prices = facts.get("prices", {})
+    money = {key: copy.deepcopy(prices[key]) for key in _PRICES if prices.get(key)}
+    found |= {"prices": money} if money else {}
     return found | ({"wishes": wishes} if wishes else {})
+
+
+def keep_money(book: Book, job: str) -> None:
+    """What the facts of a house tell of firm, rates, terms and taxes, kept for new houses."""
+    newest = book.versions(job)[-1]
+    told = told_by_firm(book.facts(job, newest.version))
+    own = {key: told[key] for key in ("firm", "prices") if told.get(key)}
+    before = book.document(NEW_HOUSES, FIRM) or {}
+    if own and {**before, **own} != before:
+        book.put_document(NEW_HOUSES, FIRM, {**before, **own})
 
 
 def version_of(facts: Mapping[str, Any]) -> str:

@@ -24,7 +24,10 @@ from farwall.web.pages.log import log
 from farwall.web.pages.me import me
 from farwall.web.pages.people import people
 from farwall.web.pages.phone_ways import phone_ways
+from farwall.web.pages.price.change import change
+from farwall.web.pages.price.masking_places import masking_places
 from farwall.web.pages.price.page import price
+from farwall.web.pages.price.supplies import supplies
 from farwall.web.pages.rooms import rooms
 from farwall.web.pages.settings import settings
 from farwall.web.pages.told_facts import told_facts
@@ -51,6 +54,9 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(log(door, held, sessions))
     app.include_router(acid(door, held, sessions))
     app.include_router(price(door, held, sessions))
+    app.include_router(change(door, held, sessions))
+    app.include_router(supplies(door, held, sessions))
+    app.include_router(masking_places(door, held, sessions))
     app.include_router(call_back(door, held, sessions))
     app.include_router(house_papers(door, held, sessions))
     app.include_router(corners(door, sessions))

@@ -17,19 +17,23 @@ from farwall.web.pages.drop_map import drop_map
 from farwall.web.pages.forms.asked import asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
+from farwall.web.pages.forms.masking import MASKING
 from farwall.web.pages.forms.materials import MATERIALS
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
+from farwall.web.pages.forms.offers import OFFERS
 from farwall.web.pages.forms.samples import SAMPLES
 from farwall.web.pages.forms.sheets import sheets_of
 from farwall.web.pages.forms.shown import form_shown, link_of, window_asked
 from farwall.web.pages.forms.survey import SURVEY
+from farwall.web.pages.forms.terms import TERMS
 from farwall.web.pages.forms.told import Slip, Wrong
 from farwall.web.pages.forms.washing import WASHING
 from farwall.web.pages.forms.waste import WASTE
 from farwall.web.pages.forms.workers import WORKERS
 from farwall.web.pages.go_sheet import go_sheet
 from farwall.web.pages.guard import asks_for_session, form_of
+from farwall.web.pages.new_houses import keep_money
 from farwall.web.pages.one_window import with_window
 from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.shown import Kept
@@ -47,12 +51,17 @@ SCREENS: dict[str, Form] = {
     "workers": WORKERS,
     "washing": WASHING,
     "waste": WASTE,
+    "terms": TERMS,
+    "masking": MASKING,
+    "offers": OFFERS,
 }
 MADE: dict[str, Callable[[Job], Form]] = {"sheets": sheets_of}
 """Forms that are made for the job at hand."""
 _HERE = {
-    "first": "", **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid")
-}  # fmt: skip
+    "first": "",
+    **dict.fromkeys(("sheets", "workers", "washing", "waste", "materials"), "way-acid"),
+    **dict.fromkeys(("terms", "masking", "offers"), "way-price"),
+}
 """Which way of the house leads to a screen, where none is called as the screen is."""
 MOST_BYTES, MOST_FIELDS = 500_000, 4_000
 """A house of five hundred rooms has four blanks in each and some more."""
@@ -107,6 +116,8 @@ class _Forms:
             return await asyncio.to_thread(
                 self.page, job, name, told=told, slips=error.slips, code=422
             )
+        if name == "terms":
+            await self.door.written(lambda: keep_money(self.door.book, job))
         await self.held.plan_soon(job)
         if name == "first":
             return seen_elsewhere(house_path(job))

@@ -7,6 +7,7 @@ from datetime import date
 
 from farwall.facts.van import Condition, Shopping, Stock, UsedUp, Van, VanPlan, VanSprayer
 from farwall.job.van.say import amount_words
+from farwall.phrasebook import told
 from farwall.units import gal_from_l
 from farwall.web.pages.when import date_told
 from farwall.web.words import said, words
@@ -100,7 +101,10 @@ def buy_told(one: Shopping) -> str:
 
 
 def _named(one: Shopping) -> str:
-    return one.need.of or thing_name(one.need.kind)
+    need = one.need
+    if need.of and need.kind not in {"stain", "sealer"}:
+        return told(need.of)  # a word of the list, not a name of the job's own
+    return need.of or thing_name(need.kind)
 
 
 def used_told(used: UsedUp) -> Iterator[str]:

@@ -16,8 +16,8 @@ from farwall.job.office.billing.whole import whole_of
 from farwall.price.invoice import UNTOLD
 from farwall.price.money import added
 
-ACCEPTED = ("accepted", "05-20", {"amount": "6100.00", "who": "R. Invented"})
-CHANGE = ("change", "06-09", {"what": "move the drain", "who": "R. Invented", "hours": 6.5,
+ACCEPTED = ("accepted", "05-20", {"amount": "6100.00", "agreed_by": "R. Invented"})
+CHANGE = ("change", "06-09", {"what": "move the drain", "agreed_by": "R. Invented", "hours": 6.5,
                               "materials": "40.10", "signed": "0" * 64})  # fmt: skip
 WAITED = ("standby", "06-09", {"hours": 1.5, "why": "the plumber"})
 
@@ -30,27 +30,27 @@ def test_a_change_order_by_the_contract_rates_by_hand():
     assert change.words == "6.5 h at 50.00 an hour, materials 40.10 and 50 % on them"
     assert found.changed == "385.15"
     assert {one.name: (one.rank, one.source) for one in found.figures}["change_per_h"] == (
-        "common practice", "finisher-terms",
+        "common practice", "finishers-pages",
     )  # fmt: skip
 
 
 def test_the_whole_job_by_hand():
-    """6,100.00 + 385.15 + 1.5 h of standby at 100.00 is 6,635.15; 8.25 % of it 547.399875."""
+    """6,100.00 + 385.15 + 1.5 h of standby at 110.00 is 6,650.15; 8.25 % of it 548.637375."""
     found = owed_of(ground(ACCEPTED, CHANGE, WAITED), PRICED)
-    assert (found.without_tax, found.tax, found.with_tax) == ("6635.15", "547.40", "7182.55")
-    assert found.standby == "150.00"
+    assert (found.without_tax, found.tax, found.with_tax) == ("6650.15", "548.64", "7198.79")
+    assert found.standby == "165.00"
 
 
 def test_parts_by_hand():
-    """The deposit is half of 6,100.00 with tax: 3,050.00 + 251.63 (251.625); the rest 3,880.92."""
+    """The deposit is half of 6,100.00 with tax: 3,050.00 + 251.63 (251.625); the rest 3,897.16."""
     paid = ("paid", "06-09", {"amount": "3301.63", "part": "deposit"})
     found = owed_of(ground(ACCEPTED, CHANGE, WAITED, paid, ("handed-over", "06-12", {})), PRICED)
     deposit, rest = found.parts
     assert (deposit.amount, deposit.due_on, deposit.open) == ("3301.63", "2026-06-05", "0.00")
     assert (deposit.late_days, deposit.paid_on, deposit.planned) == (4, "2026-06-09", True)
-    assert (rest.amount, rest.due_on, rest.open) == ("3880.92", "2026-06-12", "3880.92")
+    assert (rest.amount, rest.due_on, rest.open) == ("3897.16", "2026-06-12", "3897.16")
     assert (rest.late_days, rest.planned) == (8, False)
-    assert found.open == "3880.92"
+    assert found.open == "3897.16"
 
 
 def test_own_rates_and_terms_go_before_the_usual():
@@ -76,7 +76,7 @@ def test_in_another_currency_no_dollars_are_taken():
 
 
 def test_an_agreed_amount_goes_before_the_rates_and_may_be_less_work():
-    less = ("change", "06-09", {"what": "leave the closet", "who": "R.", "amount": "-200.00",
+    less = ("change", "06-09", {"what": "leave the closet", "agreed_by": "R.", "amount": "-200.00",
                                 "hours": 3})  # fmt: skip
     assert owed_of(ground(ACCEPTED, less), PRICED).without_tax == "5900.00"
 
@@ -90,7 +90,7 @@ def test_nobody_agreed_says_so_and_no_tax_says_so():
     found = owed_of(ground(taxes=()), PRICED)
     assert found.agreed == "6100.00"
     assert found.warnings == (
-        "Nobody has agreed to a price yet: what it costs stands here. Enter `accepted`.",
+        "Nobody has agreed to a price yet: what is asked for it stands here. Enter `accepted`.",
         "No tax was told: none is reckoned.",
     )
     assert owed_of(replace(ground(), story=None), PRICED).agreed_by == ""
@@ -100,7 +100,7 @@ def test_nobody_agreed_says_so_and_no_tax_says_so():
 def test_the_price_is_adjusted_by_area_only_beyond_the_tolerance(area_m2, off):
     net = ground().measured.net_m2
     agreed = net / 1.1 if off else net * area_m2
-    told = ("accepted", "05-20", {"amount": "1000.00", "who": "R.", "area_m2": agreed})
+    told = ("accepted", "05-20", {"amount": "1000.00", "agreed_by": "R.", "area_m2": agreed})
     found = owed_of(ground(told), PRICED)
     assert found.without_tax == ("1100.00" if off else "1000.00")
 
@@ -131,7 +131,8 @@ def test_kinds_that_cannot_meet_are_told():
 def test_the_terminal_tells_parts_and_what_is_not_signed():
     told = owed_said(
         owed_of(
-            ground(ACCEPTED, ("change", "06-09", {"what": "x", "who": "y", "amount": "1"})), PRICED
+            ground(ACCEPTED, ("change", "06-09", {"what": "x", "agreed_by": "y", "amount": "1"})),
+            PRICED,
         )
     )
     assert any("no signed paper" in one for one in told)
@@ -144,8 +145,10 @@ AMOUNTS = st.integers(-(10**6), 10**7).map(lambda n: f"{n / 100:.2f}")
 @given(AMOUNTS, st.lists(AMOUNTS, max_size=4), st.lists(AMOUNTS, max_size=4),
        st.integers(0, 60), st.integers(0, 40))  # fmt: skip
 def test_whatever_is_entered_the_parts_add_up_to_the_whole(agreed, changes, paid, first, second):
-    entries = [("accepted", "05-20", {"amount": agreed, "who": "R."})]
-    entries += [("change", "06-09", {"what": "x", "who": "y", "amount": one}) for one in changes]
+    entries = [("accepted", "05-20", {"amount": agreed, "agreed_by": "R."})]
+    entries += [
+        ("change", "06-09", {"what": "x", "agreed_by": "y", "amount": one}) for one in changes
+    ]
     entries += [("paid", "06-10", {"amount": one}) for one in paid]
     made = ground(*entries, terms=Terms(deposit_percent=first, progress_percent=second))
     found = owed_of(made, PRICED)

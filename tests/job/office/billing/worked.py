@@ -24,7 +24,10 @@ FIRM = Firm(
 )  # fmt: skip
 OWNER = Party("R. Invented", Address(("1 Alder Lane",), "Alder", "TX", "00124", "US"))
 PRICED = Priced(
-    (Cost("mask", "0", "4810.00", "0", "guess"), Cost("materials", "0", "1290.00", "0", "guess")),
+    (
+        Cost("mask", "0", "4810.00", "0", "guess"),
+        Cost("stain", "0", "1290.00", "0", "guess", group="materials"),
+    ),
     "6100.00", "USD",
 )  # fmt: skip
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from tests.job.office.quantities.grounds import ground
 
+from farwall.evidence import rank_words
 from farwall.facts.job import Wishes
 from farwall.facts.supplies import Supplies
 from farwall.job.office.masking import masked_of
@@ -26,7 +27,7 @@ def test_heads_stand_before_their_lines_and_every_line_shows_its_rank():
     ]  # fmt: skip
     found = quantities_of(of := ground(), masked_of(of))
     for one in found.lines:
-        assert any(f"({one.rank}: {one.source})" in each for each in said)
+        assert any(f"({rank_words(one.rank, one.source)})" in each for each in said)
 
 
 def test_a_range_stands_beside_the_figure():

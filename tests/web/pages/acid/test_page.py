@@ -3,6 +3,7 @@
 import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
+from farwall.job.acid_day.day import acid_day
 from farwall.web.pages.acid.page import PARTS
 
 SPANISH = {"accept-language": "es"}
@@ -74,3 +75,25 @@ def test_while_the_plan_is_made_the_page_waits_and_says_so(office, monkeypatch):
     text = office.get("/houses/two/acid").text
     assert 'data-wait="/houses/two/state"' in text
     assert "No plan can be made" not in text
+
+
+def test_the_day_is_reckoned_once_until_facts_or_log_change(office, monkeypatch):
+    reckoned = []
+
+    def counted(ground):
+        reckoned.append(ground)
+        return acid_day(ground)
+
+    monkeypatch.setattr("farwall.web.pages.acid.page.acid_day", counted)
+    office.get("/houses/two")
+    for part in ("", "/fumes", "/washing"):
+        office.get(f"/houses/two/acid{part}")
+        office.get(f"/houses/two/acid{part}", headers=SPANISH)
+    assert len(reckoned) == 1
+    office.post("/houses/two/log", data={"word": "strip-read", "of": "tap", "ph": "8"})
+    assert office.get("/houses/two/acid/washing").status_code == 200
+    assert len(reckoned) == 2
+    office.put(two_rooms(**FACTS, washing={"tap_ph": 7}), name="Two")
+    office.get("/houses/two")
+    office.get("/houses/two/acid")
+    assert len(reckoned) == 3

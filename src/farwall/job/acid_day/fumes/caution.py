@@ -55,5 +55,5 @@ def _air(needed: AirNeeded) -> str:
     return (
         f"Air wanted to hold {limit:g} ppm: about {figure(changes.likely)} air changes an hour "
         f"({figure(changes.low)} to {figure(changes.high)}), {figure(cfm.likely)} cfm "
-        f"({figure(cfm.low)} to {figure(cfm.high)})."
+        f"({figure(cfm.low)} to {figure(cfm.high)}), {figure(needed.flow_m3_h.likely)} m³/h."
     )

@@ -13,7 +13,7 @@ from farwall.job.office.ground import OfficeGround
 from farwall.job.office.priced import Priced
 from farwall.price.due import PARTS, Due, Payment, dues, parts_due
 from farwall.price.invoice import Kind, Line
-from farwall.price.money import added, written
+from farwall.price.money import added, amount, written
 from farwall.price.totals import Totals, tax_groups, totals
 
 DEPOSIT_BEFORE_D, PROGRESS_AFTER_D, OVER_AFTER_D = 3, 1, 3
@@ -24,7 +24,10 @@ of 1,500 ft² with two people."""
 
 @dataclass(frozen=True)
 class ChangeSaid:
-    """A change order as it is shown; amounts as text, without tax."""
+    """A change order as it is shown; amounts as text, without tax.
+
+    paper, photo: SHA-256 of the signed paper and of a photo, where they are in the book.
+    """
 
     id: str
     number: int
@@ -34,6 +37,7 @@ class ChangeSaid:
     amount: str
     words: str
     signed: bool
+    paper: str
     photo: str
     standby: bool
 
@@ -72,6 +76,7 @@ class Owed:
     changes: tuple[ChangeSaid, ...]
     changed: str
     standby: str
+    by_area: str
     without_tax: str
     tax: str
     with_tax: str
@@ -101,6 +106,7 @@ def owed_of(ground: OfficeGround, priced: Priced) -> Owed:
         changes=tuple(_change(whole, n) for n in range(len(whole.changes))),
         changed=written(added(price for _, price in whole.changes)),
         standby=written(whole.waits),
+        by_area=written(whole.by_area),
         without_tax=written(sums.without_tax),
         tax=written(sums.tax),
         with_tax=written(sums.with_tax),
@@ -121,6 +127,10 @@ def owed_said(found: Owed) -> tuple[str, ...]:
         + ("" if one.signed else " (no signed paper in the book)")
         for one in found.changes
     ]
+    if amount(found.standby):
+        lines.append(f"Standby: {found.standby}")
+    if amount(found.by_area):
+        lines.append(f"Difference by the area as measured: {found.by_area}")
     lines.append(f"In all {found.with_tax} with {found.tax} tax; {found.paid} paid")
     for one in found.parts:
         late = f", {one.late_days} days late" if one.late_days else ""
@@ -142,7 +152,7 @@ def _asked(whole: Whole, kind: Kind) -> Decimal:
 
 def _days(ground: OfficeGround, told: Told, whole: Whole) -> dict[str, date]:
     start = date.fromisoformat(ground.plan.starts_at[:10])
-    pay = timedelta(days=int(whole.terms.pay_days.value))
+    pay = timedelta(days=int(whole.terms.pay_days.amount))
     return {
         "deposit": start - timedelta(days=DEPOSIT_BEFORE_D),
         "progress": (told.rinsed_on or start + timedelta(days=PROGRESS_AFTER_D)) + pay,
@@ -169,14 +179,14 @@ def _change(whole: Whole, n: int) -> ChangeSaid:
     one, price = whole.changes[n]
     return ChangeSaid(
         one.id, one.number, one.on.isoformat(), one.what, one.who, written(price),
-        change_words(one, whole.terms), bool(one.signed), one.photo, one.standby,
+        change_words(one, whole.terms), bool(one.signed), one.signed, one.photo, one.standby,
     )  # fmt: skip
 
 
 def _figures(whole: Whole) -> tuple[Figure, ...]:
     terms = whole.terms
     return tuple(
-        Figure(name, "" if one is None else f"{one.value:f}", "" if one is None else one.rank,
+        Figure(name, "" if one is None else one.value, "" if one is None else one.rank,
                "" if one is None else one.source)
         for name, one in (
             ("change_per_h", terms.change_per_h),

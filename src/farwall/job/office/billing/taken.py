@@ -1,6 +1,6 @@
 """Rates and terms of money work that are taken: the firm's own, else by rank, or none.
 
-Amounts of money that are not the firm's own are in dollars, as the contracts have them; for any
+Amounts of money that are not the firm's own are in dollars, as finishers' pages have them; for any
 other currency nothing is taken, and the firm is asked.
 """
 
@@ -10,21 +10,17 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank
+from farwall.facts.default_table import OUR_GUESS
 from farwall.facts.job import Job
-from farwall.price.money import amount
+from farwall.price.usual import Used
 
-CONTRACTS = "finisher-terms"
-_GUESS = "house-guess"
-_OWN = "told by the firm"
-
-
-@dataclass(frozen=True)
-class Taken:
-    """A figure with its rank and source."""
-
-    value: Decimal
-    rank: str
-    source: str
+_PAGES = "finishers-pages"
+_DEPOSIT_PERCENT = Decimal(50)
+"""Of the agreed price, before stain is bought [finishers-pages]."""
+_CHANGE_PER_H = "50"
+_CHANGE_MATERIAL_PERCENT, _TOLERANCE_PERCENT = Decimal(50), Decimal(5)
+"""Work asked for later, USD an hour of one person and on materials; area that changes no price
+[finishers-pages]."""
 
 
 @dataclass(frozen=True)
@@ -35,55 +31,49 @@ class MoneyTerms:
     crew · deposit_percent, progress_percent: of the agreed price · tolerance_percent: of the area.
     """
 
-    change_per_h: Taken | None
-    change_material_percent: Taken
-    standby_per_h: Taken | None
-    deposit_percent: Taken
-    progress_percent: Taken
-    pay_days: Taken
-    tolerance_percent: Taken
+    change_per_h: Used | None
+    change_material_percent: Used
+    standby_per_h: Used | None
+    deposit_percent: Used
+    progress_percent: Used
+    pay_days: Used
+    tolerance_percent: Used
 
 
 def money_terms(job: Job) -> MoneyTerms:
-    """The firm's rates and terms with what stands in for them. Source: [finisher-terms]."""
+    """The firm's rates and terms with what stands in for them. Source: [finishers-pages]."""
     rates, terms = job.prices.rates, job.prices.terms
     dollars = job.prices.currency == "USD"
-    change = _sum(rates.change_per_h, "50" if dollars else None, Rank.PRACTICE, CONTRACTS)
-    deposit = _figure(terms.deposit_percent, 50, Rank.PRACTICE, CONTRACTS)
+    change = _told(rates.change_per_h) or (
+        Used(_CHANGE_PER_H, Rank.PRACTICE.value, _PAGES) if dollars else None
+    )
+    progress = _figure(terms.progress_percent, Decimal(0), Rank.GUESS, OUR_GUESS)
+    usual = min(_DEPOSIT_PERCENT, 100 - progress.amount)
     return MoneyTerms(
         change_per_h=change,
         change_material_percent=_figure(
-            rates.change_material_percent, 50, Rank.PRACTICE, CONTRACTS
+            rates.change_material_percent, _CHANGE_MATERIAL_PERCENT, Rank.PRACTICE, _PAGES
         ),
-        standby_per_h=_standby(rates.standby_per_h, change),
-        deposit_percent=deposit if deposit.source == _OWN else _within(deposit, job),
-        progress_percent=_figure(terms.progress_percent, 0, Rank.GUESS, _GUESS),
-        pay_days=_figure(terms.pay_days, 0, Rank.GUESS, _GUESS),
-        tolerance_percent=_figure(terms.area_tolerance_percent, 5, Rank.PRACTICE, CONTRACTS),
+        standby_per_h=_told(rates.standby_per_h) or _two_waiting(change),
+        deposit_percent=_figure(terms.deposit_percent, usual, Rank.PRACTICE, _PAGES),
+        progress_percent=progress,
+        pay_days=_figure(terms.pay_days, Decimal(0), Rank.GUESS, OUR_GUESS),
+        tolerance_percent=_figure(
+            terms.area_tolerance_percent, _TOLERANCE_PERCENT, Rank.PRACTICE, _PAGES
+        ),
     )
 
 
-def _sum(own: str | None, usual: str | None, rank: Rank, source: str) -> Taken | None:
+def _told(own: str | None) -> Used | None:
+    return None if own is None else Used(own, Rank.MEASURED.value, "told by the firm")
+
+
+def _two_waiting(change: Used | None) -> Used | None:
+    """Two people waiting, at what an hour of a change costs, where the firm did not say."""
+    return None if change is None else Used(f"{2 * change.amount:f}", Rank.GUESS.value, OUR_GUESS)
+
+
+def _figure(own: float | None, usual: Decimal, rank: Rank, source: str) -> Used:
     if own is not None:
-        return Taken(amount(own), Rank.MEASURED.value, _OWN)
-    return None if usual is None else Taken(amount(usual), rank.value, source)
-
-
-def _figure(own: float | None, usual: int, rank: Rank, source: str) -> Taken:
-    if own is not None:
-        return Taken(Decimal(str(own)), Rank.MEASURED.value, _OWN)
-    return Taken(Decimal(usual), rank.value, source)
-
-
-def _standby(own: str | None, change: Taken | None) -> Taken | None:
-    """Two people waiting, at what an hour of change costs, where the firm did not say."""
-    if own is not None:
-        return Taken(amount(own), Rank.MEASURED.value, _OWN)
-    return None if change is None else Taken(2 * change.value, Rank.GUESS.value, _GUESS)
-
-
-def _within(deposit: Taken, job: Job) -> Taken:
-    """A usual deposit beside a told progress payment: together at most the whole."""
-    progress = job.prices.terms.progress_percent
-    left = 100 - Decimal(str(progress or 0))
-    return Taken(min(deposit.value, left), deposit.rank, deposit.source)
+        return Used(f"{Decimal(str(own)).normalize():f}", Rank.MEASURED.value, "told by the firm")
+    return Used(f"{usual.normalize():f}", rank.value, source)

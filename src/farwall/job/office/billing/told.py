@@ -138,14 +138,14 @@ class _Reads:
         if one is None:
             return None
         return Accepted(
-            one.id, self.day(one), one.text("who"), _amount(one, "amount") or NOTHING,
+            one.id, self.day(one), one.text("agreed_by"), _amount(one, "amount") or NOTHING,
             one.text("offer"), one.number("area_m2"),
         )  # fmt: skip
 
     def changes(self) -> Iterator[Change]:
         for n, one in enumerate(self.of("change"), start=1):
             yield Change(
-                one.id, n, self.day(one), one.text("what"), one.text("who"),
+                one.id, n, self.day(one), one.text("what"), one.text("agreed_by"),
                 hours=_hours(one), materials=_amount(one, "materials"),
                 amount=_amount(one, "amount"), standby=one.about.get("standby") is True,
                 photo=one.text("file"), signed=one.text("signed"), note=one.text("note"),
@@ -154,7 +154,7 @@ class _Reads:
     def waited(self) -> Iterator[Waited]:
         for one in self.of("standby"):
             hours = _hours(one) or NOTHING
-            yield Waited(one.id, self.day(one), hours, one.text("why"), one.text("who"))
+            yield Waited(one.id, self.day(one), hours, one.text("why"), one.text("agreed_by"))
 
     def written(self) -> Iterator[Written]:
         for one in self.of("invoiced"):

@@ -38,6 +38,7 @@ class Whole:
     terms: MoneyTerms
     taxing: Taxing
     waits: Decimal = NOTHING
+    by_area: Decimal = NOTHING
     warnings: tuple[str, ...] = ()
 
     @property
@@ -57,21 +58,29 @@ def whole_of(ground: OfficeGround, priced: Priced, told: Told) -> Whole:
     warnings += [f"Change order {one.number} has no price: enter one." for one in unpriced]
     if told.waited and terms.standby_per_h is None:
         warnings.append("Waiting has no price: enter a rate of standby.")
-    more = [*_by_area(ground, told, terms, lambda net: taxing.split(net, materials))]
+    there_m2 = floor_m2(ground, priced, told)
+
+    def split(net: Decimal) -> tuple[tuple[TaxOf, Decimal], ...]:
+        return taxing.split(net, materials)
+
+    area = _area(ground, there_m2)
+    by_area = tuple(_by_area(ground, told, terms, there_m2, split))
+    more = [*by_area]
     for one, price in changes:
         more += _change_lines(one, price, terms, taxing)
     waits = [line for one in told.waited for line in _wait_lines(one, terms, taxing)]
     return Whole(
-        agreed, tuple(_floor_lines(ground, agreed, taxing, materials)), (*more, *waits), changes,
-        terms, taxing, added(one.net for one in waits), tuple(dict.fromkeys(warnings)),
+        agreed, tuple(_floor_lines(agreed, taxing, area, split)), (*more, *waits), changes,
+        terms, taxing, added(one.net for one in waits),
+        added(one.net for one in by_area), tuple(dict.fromkeys(warnings)),
     )  # fmt: skip
 
 
 def material_share(priced: Priced) -> Decimal:
     """Materials as a share of cost, 0 to 1: how an agreed price is split where tax asks for it."""
-    known = [(one.what, amount(one.likely)) for one in priced.costs]
+    known = [(one.group, amount(one.likely)) for one in priced.costs]
     total = added(cost for _, cost in known)
-    materials = added(cost for what, cost in known if what == "materials")
+    materials = added(cost for group, cost in known if group == "materials")
     return materials / total if total > 0 else NOTHING
 
 
@@ -85,8 +94,15 @@ def change_price(one: Change, terms: MoneyTerms) -> Decimal:
 def _agreed(priced: Priced, told: Told) -> Agreed:
     if told.accepted is not None:
         return Agreed(rounded(told.accepted.amount), told.accepted.who)
-    said = "Nobody has agreed to a price yet: what it costs stands here. Enter `accepted`."
-    return Agreed(rounded(amount(priced.cost)), "", (said,))
+    said = "Nobody has agreed to a price yet: what is asked for it stands here. Enter `accepted`."
+    return Agreed(rounded(amount(priced.price or priced.cost)), "", (said,))
+
+
+def floor_m2(ground: OfficeGround, priced: Priced, told: Told) -> float:
+    """Floor that was agreed on, as it measures now: that of the offer, else of the whole job."""
+    offer = told.accepted.offer if told.accepted is not None else ""
+    found = next((one.area_m2 for one in priced.offers if offer and one.id == offer), 0.0)
+    return found or ground.measured.net_m2
 
 
 def _area(ground: OfficeGround, area_m2: float) -> tuple[Decimal, Unit]:
@@ -96,11 +112,11 @@ def _area(ground: OfficeGround, area_m2: float) -> tuple[Decimal, Unit]:
 
 
 def _floor_lines(
-    ground: OfficeGround, agreed: Agreed, taxing: Taxing, materials: Decimal
+    agreed: Agreed, taxing: Taxing, measured: tuple[Decimal, Unit], split: _Split
 ) -> Iterator[Line]:
     """The agreed price, by how it is taxed; its quantity is the area as measured."""
-    area, unit = _area(ground, ground.measured.net_m2)
-    parts = taxing.split(agreed.amount, materials)
+    area, unit = measured
+    parts = split(agreed.amount)
     for tax, net in parts:
         what = "Staining and sealing of the concrete floor"
         if len(parts) > 1:
@@ -108,16 +124,17 @@ def _floor_lines(
         yield Line(what, net, tax, area or Decimal(1), unit if area else "one")
 
 
-def _by_area(ground: OfficeGround, told: Told, terms: MoneyTerms, split: _Split) -> Iterator[Line]:
+def _by_area(
+    ground: OfficeGround, told: Told, terms: MoneyTerms, there_m2: float, split: _Split
+) -> Iterator[Line]:
     """The difference by the area as measured, where it is beyond what was agreed to be borne."""
     if told.accepted is None or not told.accepted.area_m2:
         return
     base = told.accepted.area_m2
-    there = ground.measured.net_m2
-    off = Decimal(str(round((there - base) / base, 6)))
-    if abs(off) * 100 <= terms.tolerance_percent.value:
+    off = Decimal(str(round((there_m2 - base) / base, 6)))
+    if abs(off) * 100 <= terms.tolerance_percent.amount:
         return
-    (now, unit), (then, _) = _area(ground, there), _area(ground, base)
+    (now, unit), (then, _) = _area(ground, there_m2), _area(ground, base)
     sign = {"square foot": "ft²"}.get(unit, "m²")
     for tax, net in split(rounded(told.accepted.amount * off)):
         words = f"measured {now:,f} {sign}, agreed for {then:,f} {sign}"
@@ -135,13 +152,13 @@ def _unpriced(one: Change, terms: MoneyTerms) -> bool:
 def _labour(one: Change, terms: MoneyTerms) -> Decimal:
     if terms.change_per_h is None or one.hours is None:
         return NOTHING
-    return rounded(one.hours * terms.change_per_h.value)
+    return rounded(one.hours * terms.change_per_h.amount)
 
 
 def _materials(one: Change, terms: MoneyTerms) -> Decimal:
     if one.materials is None:
         return NOTHING
-    return rounded(one.materials + share(one.materials, terms.change_material_percent.value))
+    return rounded(one.materials + share(one.materials, terms.change_material_percent.amount))
 
 
 def _change_lines(one: Change, price: Decimal, terms: MoneyTerms, taxing: Taxing) -> Iterator[Line]:
@@ -161,9 +178,9 @@ def change_words(one: Change, terms: MoneyTerms) -> str:
         parts.append("as agreed")
     else:
         if one.hours is not None and terms.change_per_h is not None:
-            parts.append(f"{one.hours:f} h at {written(terms.change_per_h.value)} an hour")
+            parts.append(f"{one.hours:f} h at {written(terms.change_per_h.amount)} an hour")
         if one.materials is not None:
-            percent = f"{terms.change_material_percent.value.normalize():f}"
+            percent = f"{terms.change_material_percent.amount.normalize():f}"
             parts.append(f"materials {written(one.materials)} and {percent} % on them")
     return ", ".join(parts)
 
@@ -173,5 +190,5 @@ def _wait_lines(one: Waited, terms: MoneyTerms, taxing: Taxing) -> Iterator[Line
     if rate is None:
         return
     tax: TaxOf = taxing.labour
-    net = rounded(one.hours * rate.value)
-    yield Line(f"Standby: {one.why}", net, tax, one.hours, "hour", rate.value)
+    net = rounded(one.hours * rate.amount)
+    yield Line(f"Standby: {one.why}", net, tax, one.hours, "hour", rate.amount)

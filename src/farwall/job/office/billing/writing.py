@@ -13,7 +13,7 @@ from farwall.job.office.billing.whole import Whole, whole_of
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.priced import Priced
 from farwall.price.invoice import Earlier, Extra, Invoice, Kind, Line
-from farwall.price.money import NOTHING, added, rounded, share, written
+from farwall.price.money import NOTHING, added, rounded, share
 
 _CLOSING = {"final", "credit"}
 
@@ -82,7 +82,7 @@ def part_of(whole: Whole, kind: Kind) -> tuple[Line, ...]:
 
 def _percent(whole: Whole, kind: Kind) -> Decimal:
     terms = whole.terms
-    return (terms.deposit_percent if kind == "deposit" else terms.progress_percent).value
+    return (terms.deposit_percent if kind == "deposit" else terms.progress_percent).amount
 
 
 def _shared(made: Invoice, whole: Whole, kind: Kind) -> Invoice:
@@ -98,7 +98,7 @@ def _rest(made: Invoice, told: Told, asked: Written | None) -> Invoice:
     notes = tuple(
         f"Invoice {one.number} of {one.on.isoformat()} is contained in this one." for one in before
     )
-    notes += tuple(f"Paid on {one.on.isoformat()}: {written(one.amount)}." for one in told.paid)
+    notes += tuple(f"Paid on {one.on.isoformat()}: {one.amount:,.2f}." for one in told.paid)
     return replace(
         made,
         prepaid=added(one.amount for one in told.paid),
@@ -146,7 +146,7 @@ def _credited(made: Invoice, asked: Written | None, told: Told) -> Invoice:
 
 
 def _dated(made: Invoice, asked: Written | None, whole: Whole) -> Invoice:
-    days = int(whole.terms.pay_days.value)
+    days = int(whole.terms.pay_days.amount)
     terms = f"Due {days} days after the day of this invoice." if days else "Due on receipt."
     if asked is None:
         return replace(made, terms=terms)

@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
+from functools import cache, lru_cache
 from typing import Any
 
 from farwall.days.chain import End, Walked, day_of, links, walk
-from farwall.days.clock import site_clock
+from farwall.days.clock import SATURDAY, SiteClock, site_clock
 from farwall.days.hours import mild
 from farwall.days.nouns import House
 from farwall.days.practice import chain_of
+from farwall.evidence import Span
 from farwall.job.lessons import labour_of
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.scope import Scope
 from farwall.price.hours import Three
 
 _AHEAD_DAYS = 45
+_Sizes = tuple[float, int, int, tuple[tuple[str, Span], ...]]
 ALONE = "one house alone, mild days"
 CALENDAR = "the calendar"
 
@@ -36,15 +39,26 @@ def site_days(ground: OfficeGround, scope: Scope, *, area_m2: float, people: int
 
 def worked_days(house: House, people: int, end: End) -> list[int]:
     """The days from the first, 0, on which somebody works; a high end that is never reached within
-    the days ahead counts all of them that were walked."""
-    begins = _monday(datetime.fromisoformat("2001-01-01T00:00:00+00:00"))
-    clock = site_clock(mild(begins, _AHEAD_DAYS))
-    chain = links(chain_of(house), clock, area_m2=house.area_m2, people=people, end=end)
-    start = int(chain[0].first[0])
-    walked = walk(chain, start, hold={})
+    the days ahead counts all of them. `waits`, dates and hours of the house are not looked at."""
+    sizes = (house.area_m2, house.coats, house.seal_coats, house.labour_h)
+    return list(_worked(sizes, people, end))
+
+
+@lru_cache(maxsize=512)
+def _worked(sizes: _Sizes, people: int, end: End) -> tuple[int, ...]:
+    area_m2, coats, seal_coats, labour_h = sizes
+    house = House("", "", area_m2, coats=coats, seal_coats=seal_coats, labour_h=labour_h)
+    chain = links(chain_of(house), _clock(), area_m2=area_m2, people=people, end=end)
+    walked = walk(chain, int(chain[0].first[0]), hold={})
     if walked is None:
-        return list(range(_AHEAD_DAYS * 5 // 7))
-    return sorted({day for one in walked for day in _days(one) if _works(begins, day)})
+        return tuple(range(_AHEAD_DAYS * 5 // 7))
+    return tuple(sorted({day for one in walked for day in _days(one) if day % 7 < SATURDAY}))
+
+
+@cache
+def _clock() -> SiteClock:
+    """Mild days from a Monday on: 1 January 2001 was one."""
+    return site_clock(mild(datetime(2001, 1, 1, tzinfo=UTC), _AHEAD_DAYS))
 
 
 def calendar_days(calendar: dict[str, Any] | None, house: str) -> tuple[date, date, int] | None:
@@ -63,11 +77,3 @@ def calendar_days(calendar: dict[str, Any] | None, house: str) -> tuple[date, da
 
 def _days(one: Walked) -> range:
     return range(day_of(one.start), day_of(max(one.end - 1, one.start)) + 1)
-
-
-def _works(begins: datetime, day: int) -> bool:
-    return (begins.weekday() + day) % 7 < 5
-
-
-def _monday(moment: datetime) -> datetime:
-    return moment - timedelta(days=moment.weekday())

@@ -13,7 +13,7 @@ from farwall.job.office.masking import Masked
 from farwall.job.office.scope import Scope, scope_of
 from farwall.price.costs import APART, HOUSE
 from farwall.price.hours import Sizes, TaskHours, hours_of_sizes
-from farwall.price.risk import Costs, Part, outcome
+from farwall.price.risk import FEWER, Costs, Part, outcome
 from farwall.price.usual import EARLY_VISITS
 
 BY_WALL = ("mask", "hand-over")
@@ -27,7 +27,7 @@ def hours_of(ground: OfficeGround, masked: Masked, scope: Scope | None = None) -
     tasks = hours_of_sizes(sizes, ground.lessons)
     rooms = rooms_of(ground, masked, chosen)
     low, likely, high = (round(one) for one in sizes.site_days)
-    ends = outcome(spread_of(tasks), drives=False)
+    ends = outcome(spread_of(tasks), draws=FEWER, drives=False)
     return Hours(
         tasks=tasks,
         warnings=_warnings(tasks, sizes),

@@ -4,16 +4,12 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.hours.days import site_days
 from farwall.job.office.masking import Masked
 from farwall.job.office.scope import Scope
 from farwall.price.hours import Sizes, Three
-
-if TYPE_CHECKING:
-    from farwall.job.acid_day.washing import WashDay
 
 
 @dataclass(frozen=True)
@@ -30,7 +26,7 @@ class RoomSize:
 def rooms_of(ground: OfficeGround, masked: Masked, scope: Scope) -> tuple[RoomSize, ...]:
     """Every room of the scope; a room that the wash day does not know washes by its area."""
     walls = {one.room: one.wall_m for one in masked.rooms}
-    washed = {one.room: one.work_h.likely for one in _wash_day(ground).rooms}
+    washed = {one.room: one.work_h.likely for one in ground.washing.rooms}
     inside = [one for one in ground.measured.rooms if one.room in scope.rooms]
     known = all(washed.get(one.room) is not None for one in inside)
     weights = [(washed[one.room] or 0.0) if known else one.net_m2 for one in inside]
@@ -77,7 +73,7 @@ def _coat_min(ground: OfficeGround, scope: Scope, coat: str) -> float:
 
 def _wash_h(ground: OfficeGround, scope: Scope) -> Three | None:
     """Hours of the wash day in the rooms of the scope; None where it does not know them all."""
-    found = [one.work_h for one in _wash_day(ground).rooms if one.room in scope.rooms]
+    found = [one.work_h for one in ground.washing.rooms if one.room in scope.rooms]
     if len(found) < len(scope.rooms):
         return None
     ends = [(one.low, one.likely, one.high) for one in found]
@@ -85,7 +81,3 @@ def _wash_h(ground: OfficeGround, scope: Scope) -> Three | None:
         return None
     low, likely, high = (math.fsum(end or 0.0 for end in each) for each in zip(*ends, strict=True))
     return (low, likely, high)
-
-
-def _wash_day(ground: OfficeGround) -> WashDay:
-    return ground.acid.washing

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
+from farwall.facts.job import Job
 from farwall.job.office.priced.noun import Driver
 from farwall.price.costs import HOUR, HOUSE, PRICES, SECOND_TRIP, VISITS
 from farwall.price.hours import WORDS
@@ -32,15 +35,33 @@ MEASURE = {
     WORDS["seal"]: "Time a coat of sealer on the sample.",
     WORDS["travel"]: "Write down what trips, calls and papers take on this job.",
 }
+SIGNED = "The sample is signed: keep it on site and judge every coat beside it."
+TESTED = "The slab was tested: read the meter again on the day before you seal."
+SCRUBBED = "The sample was scrubbed: seal no room before its white rag stays clean."
 CLOSE = "Close jobs with their hours by task: they become your own ranges."
 
 
-def drivers_of(found: Outcome) -> tuple[Driver, ...]:
-    """The greatest first, each with what would narrow it."""
+def drivers_of(found: Outcome, job: Job) -> tuple[Driver, ...]:
+    """The greatest first, each with what would narrow it; what the job has measured already is
+    not asked again."""
+    known = dict(_done(job))
     return tuple(
-        Driver(one.name, round(100 * one.share, 1), MEASURE.get(one.name, CLOSE))
+        Driver(
+            one.name, round(100 * one.share, 1),
+            known.get(one.name) or MEASURE.get(one.name, CLOSE),
+        )
         for one in found.drives[:SHOWN]
-    )
+    )  # fmt: skip
+
+
+def _done(job: Job) -> Iterator[tuple[str, str]]:
+    survey = job.survey
+    if survey.sample_signed:
+        yield "call-back: colour", SIGNED
+    if survey.moisture:
+        yield "call-back: moisture", TESTED
+    if survey.sample_scrub is not None:
+        yield "call-back: residue", SCRUBBED
 
 
 def together(found: Outcome) -> float:

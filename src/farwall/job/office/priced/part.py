@@ -37,7 +37,7 @@ def priced_of(
         costs=_costs(found),
         cost=written(found.asked.cost),
         currency=buying.currency,
-        warnings=(*_guesses(found), *warnings),
+        warnings=(*_guesses(found, buying.currency), *warnings),
         cost_low=written(money(found.found.low)),
         cost_median=written(money(found.found.median)),
         cost_high=written(money(found.found.high)),
@@ -51,7 +51,7 @@ def priced_of(
         area_m2=round(area_m2, 4),
         per_ft2=written(per_area(found.asked.price, Decimal(str(round(area_ft2, 3))))),
         days=hours.days,
-        drivers=drivers_of(found.found),
+        drivers=drivers_of(found.found, ground.job),
         together_percent=together(found.found),
         chances=found.chances,
         sanity=tuple(sanity_of(found, area_ft2, buying.currency)),
@@ -107,7 +107,7 @@ def _added(found: Reckoned) -> tuple[Added, ...]:
     return tuple(lines)
 
 
-def _guesses(found: Reckoned) -> tuple[str, ...]:
+def _guesses(found: Reckoned, currency: str) -> tuple[str, ...]:
     """What the price rests on that nobody told."""
     rates = found.rates
     named = {
@@ -118,4 +118,7 @@ def _guesses(found: Reckoned) -> tuple[str, ...]:
     if not guessed:
         return ()
     listed = ", ".join(guessed)
-    return (f"Invented figures stand in for: {listed}. Tell your own under rates.",)
+    lines = [f"Invented figures stand in for: {listed}. Tell your own under rates."]
+    if currency != "USD":
+        lines.append("They are of dollars, and so is the cost of a call-back.")
+    return tuple(lines)

@@ -34,7 +34,7 @@ def sanity_of(found: Reckoned, area_ft2: float, currency: str) -> Iterator[Sanit
         )  # fmt: skip
     if area_ft2 < SMALL_JOB_FT2:
         yield Sanity(
-            f"{area_ft2:.0f} ft² is below {SMALL_JOB_FT2:.0f} ft²: such jobs rarely pay, for "
+            f"{area_ft2:,.0f} ft² is below {SMALL_JOB_FT2:.0f} ft²: such jobs rarely pay, for "
             f"set-up, waits and visits do not shrink. Tell the least job that you take.",
             inside=False, rank=Rank.PRACTICE.value, source=PAGES,
         )  # fmt: skip

@@ -1,4 +1,4 @@
-"""What masks the house, from its true walls and openings. Pure."""
+"""What masks the house, said from what is masked: walls, frames, doors, dams, things. Pure."""
 
 from __future__ import annotations
 
@@ -8,156 +8,151 @@ from math import ceil, fsum
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.quantities import Quantity, Share
-from farwall.job.office.masking import FILM_M, RoomMasked
+from farwall.job.office.masking import FILM_M, MaskFigure
 from farwall.job.office.quantities.basis import Basis, line, times
 from farwall.job.office.quantities.practice import (
     CLING_ROLLS_PER_1000_FT2,
-    FILM_LAP_M,
-    FILM_ROLL_M,
-    JAMB_M,
-    TAPE_ROLL_M,
-    TAPE_USEFUL_M,
+    PUTTY_KG_PER_FOOT,
     TOWELS_PER_DAM,
 )
-
-_PAPERED = frozenset({"kick", "tub", "stair"})
+from farwall.units import M_PER_IN
 
 
 def mask_lines(basis: Basis) -> tuple[Quantity, ...]:
-    """Tape and film by the wall, then paper, wrap, foam, plugs and dams where there is any."""
-    made = [_tape(basis), _film(basis), *_paper(basis), _wrap(basis), *_foam(basis)]
-    return (*made, *_plugs(basis), *_dams(basis))
+    """Tape and film, then paper, wrap, putty, foam, plugs and dams; only what there is any of."""
+    made = (_tape, _film, _paper, _wrap, _putty, _foam, _plugs, _dams)
+    return tuple(one for one in (make(basis) for make in made) if one is not None)
 
 
-def tape_m(wall_m: float) -> float:
-    """Tape for so much wall: of 180 ft on a roll about 160 ft do."""
-    return wall_m * TAPE_ROLL_M / TAPE_USEFUL_M
+def strips(film_m: float) -> int:
+    """How many strips of film, 48 in each at most, stand one above the other."""
+    return max(1, ceil(film_m / FILM_M - 0.01))
 
 
-def film_of_room_m(room: RoomMasked) -> float:
-    """Film 48 in tall for the walls of a room, with its laps; walls that are taller take more."""
-    strips = ceil(room.film_m / FILM_M - 0.01)
-    return room.wall_m * max(strips, 1) * (1 + FILM_LAP_M / FILM_ROLL_M)
+def _figure(basis: Basis, name: str) -> MaskFigure | None:
+    return next((one for one in basis.masked.figures if one.name == name), None)
 
 
-def _tape(basis: Basis) -> Quantity:
-    wall_m = basis.masked.wall_m
-    much = tape_m(wall_m)
+def _tape(basis: Basis) -> Quantity | None:
+    masked, figure = basis.masked, _figure(basis, "tape")
+    if masked.tape_m <= 0:
+        return None
     rule = (
-        f"One strip along {basis.said(wall_m, 'm')} of wall, above the slab and never on it; of "
-        f"{basis.said(TAPE_ROLL_M, 'm')} on a roll about {basis.said(TAPE_USEFUL_M, 'm')} do. "
-        "Film that does not cling wants a second strip."
+        f"A strip along the foot of {basis.said(masked.wall_m, 'm')} of edge, on the wall and "
+        f"never on the slab; {masked.joins} joins, the upper edge every yard, "
+        f"{basis.said(masked.gap_m, 'm')} of gaps at doors. A tenth of a roll is lost."
     )
-    made = line("tape", "tape", (much, much, 2 * much), rule, unit="m")
-    return _by_room(made, basis, [tape_m(one.wall_m) for one in basis.masked.rooms], most=2.0)
+    ends = (masked.tape_m,) * 3 if figure is None else (figure.low, figure.likely, figure.high)
+    made = line(
+        "tape", "tape", ends, rule, unit="m", rank=Rank.GUESS, source=f"{PRACTICE}, {OUR_GUESS}"
+    )
+    rooms = [Share(*(one.tape_m,) * 4, room=one.room) for one in masked.rooms]
+    rest = masked.tape_m - fsum(one.ready for one in rooms)
+    if rest > 1e-9:
+        rooms.append(Share(rest, rest, rest, rest, of="doors and things"))
+    return replace(made, shares=tuple(rooms))
 
 
-def _film(basis: Basis) -> Quantity:
-    rooms = [film_of_room_m(one) for one in basis.masked.rooms]
-    much = fsum(rooms)
+def _film(basis: Basis) -> Quantity | None:
+    """By height: a wall masked higher than 48 in takes a second strip above the first."""
+    masked, figure = basis.masked, _figure(basis, "film")
+    hung = [(tall, long * strips(tall)) for tall, long in masked.film_lengths_m]
+    much = fsum(long for _, long in hung) + masked.dam_m
+    if much <= 0:
+        return None
     rule = (
-        f"{basis.said(basis.masked.wall_m, 'm')} of wall, film {_tall(basis)} tall, laps of "
-        f"{_lap(basis)} at each join; a wall masked higher takes a strip more."
+        f"{basis.said(fsum(long for _, long in masked.film_lengths_m), 'm')} of it, laps of "
+        f"{_short(basis, 6)} at joins and a tenth lost; above {_short(basis, 48)} a second strip. "
+        f"Dams {basis.said(masked.dam_m, 'm')}."
     )
-    made = line("film", "masking film", (much, much, much), rule, unit="m")
-    return _by_room(made, basis, rooms, most=1.0)
+    low = much if figure is None or not figure.likely else much * figure.low / figure.likely
+    made = line("film", "masking film", (low, much, much), rule, unit="m")
+    shares = [Share(*(long,) * 4, of=_tall(basis, tall)) for tall, long in hung]
+    if masked.dam_m:
+        shares.append(Share(*(masked.dam_m,) * 4, of="film in dams"))
+    return replace(made, shares=tuple(shares))
 
 
-def _tall(basis: Basis) -> str:
-    return "48 in" if basis.units == "us" else "1.22 m"
+def _short(basis: Basis, inches: int) -> str:
+    """A short length: inches, or centimetres."""
+    return f"{inches} in" if basis.units == "us" else f"{inches * M_PER_IN * 100:.0f} cm"
 
 
-def _lap(basis: Basis) -> str:
-    return "6 in" if basis.units == "us" else "15 cm"
+def _tall(basis: Basis, film_m: float) -> str:
+    return f"{_short(basis, round(film_m / M_PER_IN))} tall"
 
 
-def _by_room(made: Quantity, basis: Basis, much: list[float], *, most: float) -> Quantity:
-    shares = tuple(
-        Share(each, each, each * most, each, room=one.room)
-        for one, each in zip(basis.masked.rooms, much, strict=True)
-    )
-    return replace(made, shares=shares)
+def _paper(basis: Basis) -> Quantity | None:
+    """For what is no taller than a strip of paper."""
+    much = basis.masked.paper_m
+    if much <= 0:
+        return None
+    rule = f"{basis.said(much, 'm')} of edge that is masked no taller than {_short(basis, 12)}."
+    return line("paper", "masking paper", times((1, 1, 1), much), rule, unit="m")
 
 
-def _paper(basis: Basis) -> list[Quantity]:
-    """Along what is low: cabinet kicks, tub aprons, stair strings, as told."""
-    items = [one for one in basis.ground.job.supplies.masking.items if one.kind in _PAPERED]
-    much = fsum((one.length_m or 0.0) * one.count for one in items if not one.take_out)
-    if not much:
-        return []
-    tall = "12 in" if basis.units == "us" else "30 cm"
-    rule = f"{tall} tall along {basis.said(much, 'm')} of kicks, tubs and stairs, as told."
-    return [line("paper", "masking paper", times((1, 1, 1), much), rule, unit="m")]
-
-
-def _wrap(basis: Basis) -> Quantity:
+def _wrap(basis: Basis) -> Quantity | None:
+    masked = basis.masked
+    if not masked.jambs:
+        return None
     low, _, high = CLING_ROLLS_PER_1000_FT2
     per = "1,000 ft²" if basis.units == "us" else "93 m²"
     rule = (
-        f"{low:g} to {high:g} rolls of cling film for each {per} of floor, for "
-        f"{basis.masked.jambs} jambs: end grain drinks stain from below."
+        f"{low:g} to {high:g} rolls of cling film for each {per} of floor, for {masked.jambs} "
+        f"sides of frames, {basis.said(masked.wrap_m, 'm')} of jambs and heads."
     )
     ends = times(CLING_ROLLS_PER_1000_FT2, basis.thousands)
-    if not basis.masked.jambs:
-        ends = (0.0, 0.0, 0.0)
     return line("jamb-wrap", "rolls of cling film", ends, rule)
 
 
-def _foam(basis: Basis) -> list[Quantity]:
-    """Strips for the gap between door and jamb, so that fumes and mist stay in."""
-    doors = sum(one.kind in {"door", "outside"} for one in basis.ground.job.floor.openings)
-    if not doors:
-        return []
-    rule = f"{doors} doors, {basis.said(JAMB_M, 'm')} of gap each: two legs and a head."
-    much = doors * JAMB_M
-    return [
-        line(
-            "plugs",
-            "foam strip for doors",
-            (0.0, much, much),
-            rule,
-            id_="door-foam",
-            unit="m",
-            rank=Rank.GUESS,
-            source=OUR_GUESS,
-            of="foam strip",
-        )
-    ]
+def _putty(basis: Basis) -> Quantity | None:
+    """A rope of it around the foot of each jamb."""
+    feet = basis.masked.jamb_feet
+    if not feet:
+        return None
+    rule = (
+        f"A rope of it around the foot of each of {feet} jambs: end grain drinks stain from below."
+    )
+    return line(
+        "other", "removable putty", times(PUTTY_KG_PER_FOOT, feet), rule, id_="jamb-putty",
+        unit="kg", rank=Rank.GUESS, source=OUR_GUESS, of="removable putty",
+    )  # fmt: skip
 
 
-def _plugs(basis: Basis) -> list[Quantity]:
-    items = [one for one in basis.ground.job.supplies.masking.items if one.kind == "drain"]
-    count = sum(one.count for one in items)
+def _foam(basis: Basis) -> Quantity | None:
+    """Strips for the gap between door and frame where tape alone does not hold."""
+    masked = basis.masked
+    if masked.gap_m <= 0:
+        return None
+    rule = (
+        f"{masked.doors} doors, {basis.said(masked.gap_m, 'm')} of gap, both sides and the head: "
+        "pressed in where tape alone does not hold."
+    )
+    return line(
+        "plugs", "foam strip for doors", (0.0, masked.gap_m, masked.gap_m), rule,
+        id_="door-foam", unit="m", rank=Rank.GUESS, source=OUR_GUESS, of="foam strip",
+    )  # fmt: skip
+
+
+def _plugs(basis: Basis) -> Quantity | None:
+    drains = [one for one in basis.masked.items if one.kind == "drain" and not one.take_out]
+    count = sum(one.count for one in drains)
     if not count:
-        return []
+        return None
     rule = f"{count} drains and floor boxes, as told: none may take stain or rinse water."
-    return [
-        line(
-            "plugs",
-            "plugs for drains",
-            (count, count, count),
-            rule,
-            id_="drain-plugs",
-            of="drain plug",
-        )
-    ]
+    ends = times((1, 1, 1), count)
+    return line("plugs", "plugs for drains", ends, rule, id_="drain-plugs", of="drain plug")
 
 
-def _dams(basis: Basis) -> list[Quantity]:
+def _dams(basis: Basis) -> Quantity | None:
     dams = basis.masked.dams
     if not dams:
-        return []
+        return None
     rule = (
         f"{dams} outside doors: the slab outside is wetted, film and {TOWELS_PER_DAM} towels lie "
         "in each."
     )
-    return [
-        line(
-            "dams",
-            "towels for dams at outside doors",
-            times((1, 1, 1.5), dams * TOWELS_PER_DAM),
-            rule,
-            rank=Rank.GUESS,
-            source=f"{PRACTICE}, {OUR_GUESS}",
-        )
-    ]
+    return line(
+        "dams", "towels for dams at outside doors", times((1, 1, 1.5), dams * TOWELS_PER_DAM),
+        rule, rank=Rank.GUESS, source=f"{PRACTICE}, {OUR_GUESS}",
+    )  # fmt: skip

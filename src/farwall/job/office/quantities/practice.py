@@ -24,12 +24,8 @@ BICARBONATE_KG_PER_1000_FT2: Ends = (2, 3, 4)
 """4 to 8 lb of it are taken along, whatever is reckoned."""
 CLING_ROLLS_PER_1000_FT2: Ends = (1, 1.5, 2)
 
-TAPE_ROLL_M, TAPE_USEFUL_M = 54.864, 48.768
-"""A roll of 60 yd, 180 ft: one strip with its joins does about 160 ft of wall."""
-FILM_ROLL_M, FILM_LAP_M = 30.48, 0.1524
-"""Film laps 6 in at each join; that a roll has 100 ft is a guess."""
-JAMB_M = 2 * 2.03 + 0.81
-"""Two legs of a door of 6 ft 8 in and its head of 32 in: from memory."""
+PUTTY_KG_PER_FOOT: Ends = (0.03, 0.05, 0.08)
+"""A rope of 10 mm, a foot and more long, around the foot of a jamb: a guess."""
 TOWELS_PER_DAM = 2
 """Film and towels at an outside door; how many towels is a guess."""
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from farwall.evidence import rank_words
 from farwall.facts.quantities import Moment, Quantities, Quantity
 from farwall.job.office.quantities.basis import amount_said, figure, in_units
 
@@ -33,7 +34,7 @@ def _line_said(one: Quantity, units: str) -> Iterator[str]:
     yield f"  {one.what}: {amount_said(one.ready, one.unit, units)}{range_said(one, units)}"
     if one.told:
         yield f"    your own figure; the rule has {_ruled(one, units)} ({one.id})"
-    yield f"    {one.rule} ({one.rank}: {one.source})"
+    yield f"    {one.rule} ({rank_words(one.rank, one.source)})"
 
 
 def _ruled(one: Quantity, units: str) -> str:

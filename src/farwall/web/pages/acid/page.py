@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import asyncio
+from collections import OrderedDict
 from collections.abc import Callable
+from threading import Lock
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -32,6 +34,7 @@ from farwall.web.pages.told import told_on_page
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
+_HELD = 16
 PARTS = ("strength", "fumes", "pours", "people", "neutralising", "washing", "waste")
 """In the order of the day; each has a template `acid_PART.html`."""
 Shown = Callable[[Ground, AcidDay], dict[str, Any]]
@@ -63,6 +66,7 @@ class _Acid:
     def __init__(self, door: Door, held: Live) -> None:
         self.held = held
         self.kept = Kept(door.book, door.clock)
+        self.days = Days()
 
     async def show(self, job: str) -> Response:
         """All parts in a few lines each."""
@@ -93,7 +97,7 @@ class _Acid:
     def _page(self, job: str, part: str) -> Response:
         state = self.kept.state(job)
         ground = ground_of(state)
-        day = None if ground is None else acid_day(ground)
+        day = None if ground is None else self.days.of(state, ground)
         told = {} if ground is None or day is None or part not in SHOWN else {
             part: SHOWN[part](ground, day)
         }  # fmt: skip
@@ -103,6 +107,31 @@ class _Acid:
             waiting=day is None and not state.no, few={} if part else _few(ground, day),
             units=ground.job.wishes.units if ground is not None else "us", papers=_papers(job),
         )  # fmt: skip
+
+
+class Days:
+    """Acid days that were reckoned, kept by what they hang on, the oldest let go. Safe among
+    threads. They hang on the facts, the plan of them and the log; on no language and no clock."""
+
+    def __init__(self) -> None:
+        self._kept: OrderedDict[tuple[Any, ...], AcidDay] = OrderedDict()
+        self._lock = Lock()
+
+    def of(self, state: State, ground: Ground) -> AcidDay:
+        """The acid day of a house as its facts, plan and log stand."""
+        shown = state.shown
+        version = shown.version if shown is not None else 0
+        mark = shown.went.mark if shown is not None and shown.went is not None else ""
+        key = state.id, version, ground.plan.inputs_hash, mark
+        with self._lock:
+            found = self._kept.get(key)
+        if found is None:
+            found = acid_day(ground)
+            with self._lock:
+                self._kept[key] = found
+                while len(self._kept) > _HELD:
+                    self._kept.popitem(last=False)
+        return found
 
 
 def _few(ground: Ground | None, day: AcidDay | None) -> dict[str, list[tuple[str, bool]]]:

@@ -50,7 +50,7 @@ class Row:
 
     def field(self, blank: Blank) -> Field:
         """The blank in this row."""
-        name = ".".join([self.name, blank.way]) if self.name else blank.way
+        name = ".".join(filter(None, (self.name, blank.way)))
         return Field(name, (*self.path, *blank.path), blank)
 
     @property
@@ -121,6 +121,11 @@ class Asked:
         if value is None and field.hint.kind == "yes-no" and not field.hint.may_be_empty:
             value = False  # a room that nobody has told of: no sun, no draught
         return text_of(value, field, self.units)
+
+    def ticks(self, field: Field) -> dict[str, str]:
+        """Ids that may be ticked, several at once, with what people call them; none elsewhere."""
+        of = field.blank.of
+        return dict(self.choices(of)) if of and field.hint.kind == "list" else {}
 
     def choices(self, of: str) -> list[tuple[str, str]]:
         """Ids that may be chosen, with what people call them."""

@@ -35,7 +35,9 @@ class Blank:
 
     @property
     def path(self) -> Path:
-        """The steps of its way."""
+        """The steps of its way; none where the row itself is the fact."""
+        if not self.way:
+            return ()
         return tuple(int(step) if step.isdecimal() else step for step in self.way.split("."))
 
 

@@ -149,15 +149,17 @@ class _Showing:
         )  # fmt: skip
 
     def _ticks(self, one: Field) -> tuple[Tick, ...]:
-        if one.hint.kind != "several":
+        ids = self.asked.ticks(one)
+        if one.hint.kind != "several" and not ids:
             return ()
-        choices, stem = one.hint.choices, pick_of(one.blank)
+        choices, stem = tuple(ids) or one.hint.choices, pick_of(one.blank)
         held = value_at(self.asked.held, one.path) or ()
         typed = one.name in self.told
         chosen = ticked(self.told, one.name, choices) if typed else list(held)
         return tuple(
             Tick(
-                f"{one.name}.{choice}", said(f"{stem}-{str(choice).replace(' ', '-')}"),
+                f"{one.name}.{choice}",
+                ids.get(choice) or said(f"{stem}-{str(choice).replace(' ', '-')}"),
                 choice in chosen,
             )
             for choice in choices
@@ -165,7 +167,7 @@ class _Showing:
 
     def _options(self, one: Field, *, fresh: bool) -> tuple[tuple[str, str], ...]:
         blank, hint = one.blank, one.hint
-        if blank.of:
+        if blank.of and not self.asked.ticks(one):
             known = self.asked.choices(blank.of)
             return (("", said(f"none-{blank.of}")), *known)
         if hint.kind not in {"choice", "yes-no"}:

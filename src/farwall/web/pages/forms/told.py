@@ -85,9 +85,9 @@ class _Filling:
                 del rows[number]
 
     def _row(self, part: Part, row: Row, fields: list[Field]) -> None:
-        typed = {one.name: _typed_in(self.told, one) for one in fields}
-        if row.fresh and not any(typed.values()):
-            return
+        typed = {one.name: _typed_in(self.told, one, self.asked) for one in fields}
+        if row.fresh and all(typed[one.name] in {None, "", self.asked.text(one)} for one in fields):
+            return  # a choice that stands there by itself makes no row
         for field in fields:
             text = typed[field.name]
             if text is None:
@@ -129,18 +129,19 @@ def value_of(field: Field, text: str, asked: Asked) -> Any:
     if not text:
         return None
     hint, kind = field.hint, field.hint.kind
+    ids = tuple(asked.ticks(field))
+    if ids or kind == "several":
+        return _several(ids or hint.choices, text)
     if field.blank.of:
         if text not in dict(asked.choices(field.blank.of)):
             raise ValueError(said("no-choice", text=text[:40]))
         return text
     if kind == "moment":
         return _moment(text, asked)
-    if kind == "several":
-        return _several(hint.choices, text)
     if kind == "list":
         return [part.strip() for part in text.split(",") if part.strip()]
     if kind == "text":
-        return _price(text) if field.path[-1] == "price" else text
+        return _price(text) if field.path[-1] in _AMOUNTS else text
     if kind in {"choice", "yes-no"}:
         known = {YES if one is True else "no" if one is False else str(one): one
                  for one in hint.choices}  # fmt: skip
@@ -148,6 +149,13 @@ def value_of(field: Field, text: str, asked: Asked) -> Any:
             raise ValueError(said("no-choice", text=text[:40]))
         return known[text]
     return _number(field, text, asked.units)
+
+
+_AMOUNTS = frozenset({
+    "price", "labour_per_h", "visit", "least", "standby_per_h", "change_per_h", "mock_up",
+    "cost_low", "cost", "cost_high", "rounded_to", "added",
+})  # fmt: skip
+"""Keys whose text is an amount of money."""
 
 
 def _number(field: Field, text: str, units: Units) -> float | int:
@@ -205,11 +213,12 @@ def _typed(told: Mapping[str, Any], name: str) -> str | None:
     return value.strip()[:_LONGEST] if isinstance(value, str) else None
 
 
-def _typed_in(told: Mapping[str, Any], field: Field) -> str | None:
+def _typed_in(told: Mapping[str, Any], field: Field, asked: Asked) -> str | None:
     """What was typed or ticked in a blank; None where the form did not show it."""
-    if field.hint.kind != "several" or _typed(told, field.name) is None:
+    ids = tuple(asked.ticks(field))
+    if (field.hint.kind != "several" and not ids) or _typed(told, field.name) is None:
         return _typed(told, field.name)
-    return ", ".join(ticked(told, field.name, field.hint.choices))
+    return ", ".join(ticked(told, field.name, ids or field.hint.choices))
 
 
 def ticked(told: Mapping[str, Any], name: str, choices: Sequence[Any]) -> list[str]:

@@ -49,7 +49,7 @@ WORDS = {
     "van-thing-boots": "pairs of rubber boots",
     "van-thing-jamb-wrap": "rolls of cling film",
     "van-thing-dams": "towels for dams at outside doors",
-    "van-thing-spill-kit": "spill kits",
+    "van-thing-spill-kit": "spill kit",
     "van-thing-finish": "floor finish",
     "van-thing-paper": "masking paper",
     "van-thing-plugs": "plugs",
@@ -120,8 +120,8 @@ WORDS = {
     "van-buy": "To buy:",
     "van-buy-nothing": "Nothing to buy.",
     "van-there": "There is enough of:",
-    "van-practice": "Stain is the plan’s own need; all else is common practice, no source. A "
-    "sheet or a list of your own wins.",
+    "van-practice": "Stain is the plan’s own need; all else is common practice, no "
+    "source, or a guess. A sheet or a list of your own wins.",
     "van-after": "After a closed job",
     "van-after-none": "No closed job waits to be taken off.",
     "van-after-done": "What this job used has been taken off.",

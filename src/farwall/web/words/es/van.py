@@ -49,9 +49,9 @@ WORDS = {
     "van-thing-drums": "tambos",
     "van-thing-boots": "pares de botas de hule",
     "van-thing-jamb-wrap": "rollos de plástico adherente",
-    "van-thing-dams": "toallas para diques en puertas exteriores",
-    "van-thing-spill-kit": "equipos para derrames",
-    "van-thing-finish": "acabado para piso",
+    "van-thing-dams": "toallas para represas en puertas exteriores",
+    "van-thing-spill-kit": "equipo para derrames",
+    "van-thing-finish": "acabado de piso",
     "van-thing-paper": "papel para enmascarar",
     "van-thing-plugs": "tapones",
     "van-thing-sprayer": "rociadoras",
@@ -121,8 +121,8 @@ WORDS = {
     "van-buy": "Hay que comprar:",
     "van-buy-nothing": "No hay que comprar nada.",
     "van-there": "Hay suficiente de:",
-    "van-practice": "El tinte es lo que pide el plan; lo demás es práctica común, sin fuente. "
-    "Una hoja o una lista de usted manda.",
+    "van-practice": "El tinte es lo que pide el plan; lo demás es práctica común, sin fuente, "
+    "o estimación. Una hoja o una lista de usted manda.",
     "van-after": "Después de un trabajo cerrado",
     "van-after-none": "Ningún trabajo cerrado espera ser descontado.",
     "van-after-done": "Lo que usó este trabajo ya se descontó.",

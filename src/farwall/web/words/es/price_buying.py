@@ -1,0 +1,56 @@
+"""Palabras de la página de compras."""
+
+from __future__ import annotations
+
+WORDS = {
+    "price-buying-total": "En total {total} {currency}, con envío.",
+    "price-buying-guessed": "De eso, {guessed} son precios inventados (rango: suposición, con ~).",
+    "price-buying-guess": "un precio inventado: suposición",
+    "price-buying-nothing": "Nada que comprar.",
+    "price-buying-nobody": "Todavía sin vendedor",
+    "price-buying-one-lot": "todo de un lote",
+    "price-buying-count": "cuántos y tamaño",
+    "price-buying-what": "qué",
+    "price-buying-lot": "lote",
+    "price-buying-delivery": "envío",
+    "price-buying-free": "gratis desde {sum}",
+    "price-buying-days": "Llega en {days} días.",
+    "price-buying-unpriced": "Sin precio conocido, y no está en el total:",
+    "price-buying-ways": "Otras maneras de comprarlo",
+    "price-buying-cheapest": "lo más barato (la lista de arriba)",
+    "price-buying-fewest-left-over": "lo que menos sobra",
+    "price-buying-plenty": "de sobra: {percent} % más de lo que se gasta",
+    "price-buying-more": "más",
+    "price-buying-left": "tinte que sobra",
+    "price-buying-pays": "conviene si ahorra otro viaje",
+    "price-buying-one-in": "en un trabajo de {jobs}",
+    "price-buying-always": "en casi todos los trabajos",
+    "price-buying-never": "nunca: cuesta más que el viaje",
+    "price-buying-trip": "Otro viaje es un día más en la obra para dos: de {low} a {high} "
+    "{currency} (práctica común); se toma {trip} hasta que usted diga su tarifa.",
+    "price-buying-trip-own": "Otro viaje cuesta {trip} {currency}, según usted dijo.",
+    "price-buying-proven": "Está demostrado que ninguna lista cuesta menos que la más barata.",
+    "price-buying-van": "Ya está en la camioneta",
+    "price-buying-there": "hay",
+    "price-buying-needed": "se necesita",
+    "price-buying-look": "revise",
+    "price-buying-paper": "lista de compras (PDF)",
+    "price-buying-book": "lista de compras (XLSX)",
+    "price-buying-to-van": "la camioneta",
+    "price-buying-list": "Lista de precios",
+    "price-buying-kept": "{name}, traída el {day}: {wares} artículos, precios en {currency}.",
+    "price-buying-left-out": "Lo que se dejó fuera o se supuso ({rows})",
+    "price-buying-no-list": "Todavía no se trajo una lista de precios: los precios son los del "
+    "trabajo, o inventados.",
+    "price-buying-bring": "Traiga una lista de sus vendedores: XLSX o CSV, columnas en cualquier "
+    "orden, a lo más {most} MB. Toma el lugar de la anterior, que se guarda.",
+    "price-buying-keep": "Leerla y guardarla",
+    "price-buying-none": "No se eligió ningún archivo.",
+    "price-buying-no": "La lista no se tomó. Queda la anterior.",
+    "price-buying-template": "una lista vacía para llenar ({kind})",
+    "papers-name-shopping-list-pdf": "Lista de compras (PDF)",
+    "papers-for-shopping-list-pdf": "Qué comprar, por vendedor y estante: tamaños, cantidades, "
+    "lotes que pedir, lo que ya está en la camioneta, qué revisar en la etiqueta.",
+    "papers-name-shopping-list-xlsx": "Lista de compras (XLSX)",
+    "papers-for-shopping-list-xlsx": "La misma lista como tabla, para un vendedor o su oficina.",
+}

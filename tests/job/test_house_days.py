@@ -1,0 +1,63 @@
+"""The days of one house: in the calendar, else so that its first coat falls on the plan's day."""
+
+from datetime import date, datetime
+
+import pytest
+from tests.shapes import TWO_ROOMS
+from tests.spray.hand_floors import job
+
+from farwall.job.house_days import FIRST_COAT, house_days
+from farwall.job.plan_days import Ask, plan_days
+
+
+def house(day="2026-06-10", **more):
+    return job(TWO_ROOMS, id="two", starts_at=f"{day}T08:00:00+00:00", **more)
+
+
+def coat_day(found):
+    step = next(one for one in found.house["steps"] if one["id"] == FIRST_COAT)
+    return datetime.fromisoformat(step["starts_at"]).date()
+
+
+@pytest.mark.parametrize("day", ["2026-06-08", "2026-06-09", "2026-06-10", "2026-06-11"])
+def test_the_first_coat_falls_on_the_day_of_the_plan(day):
+    found = house_days(house(day))
+    assert coat_day(found) == date.fromisoformat(day)
+    assert found.on_the_day
+    assert found.told
+    assert not found.from_calendar
+
+
+@pytest.mark.parametrize("day", ["2026-06-12", "2026-06-13"])
+def test_a_day_that_the_calendar_would_not_take_is_told_as_another(day):
+    """A Friday's dwell would end on a day on which nobody works; on a Saturday nobody works."""
+    found = house_days(house(day))
+    assert not found.on_the_day
+    assert coat_day(found) < date.fromisoformat(day)
+
+
+def test_the_calendar_wins():
+    facts = house()
+    document = plan_days([facts], Ask(begins=date(2026, 7, 6))).document
+    found = house_days(facts, calendar=document)
+    assert found.from_calendar
+    assert found.house["id"] == "two"
+    assert coat_day(found).month == 7
+    assert not house_days(job(TWO_ROOMS, id="other"), calendar=document).from_calendar
+
+
+def test_no_start_gives_days_that_only_count():
+    found = house_days(job(TWO_ROOMS, id="two"))
+    assert found.house
+    assert found.told is (job(TWO_ROOMS, id="two").starts_at is not None)
+
+
+def test_a_house_without_days_says_why():
+    from dataclasses import replace
+
+    from farwall.facts.job import Survey
+
+    cold = replace(house(), survey=Survey(slab_c=2.0))
+    found = house_days(cold)
+    assert not found.house
+    assert found.no

@@ -1,0 +1,120 @@
+"""Invoice and change order on paper: text as reckoned, odd names, empty parts, both languages."""
+
+from __future__ import annotations
+
+import shutil
+import subprocess
+from dataclasses import replace
+
+import pytest
+from tests.job.office.billing.test_owed import ACCEPTED
+from tests.job.office.billing.test_writing import CHANGE, DEPOSIT, FINAL, OVER, PAID, WAITED
+from tests.job.office.billing.worked import PRICED, ground
+
+from farwall.errors import Refused
+from farwall.facts.firm import Address, Firm, Party
+from farwall.papers.office import invoice as invoice_paper
+from farwall.papers.office.bundles import lacking, office_files
+from farwall.papers.office.change_order import change_order
+from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.setting import paper_pdf
+
+ONLY = ("invoice", "change-order")
+ODD = ("N" * 60, "מרצפות האלון", "橡木地坪公司", "Brück & Söhne <Nord>")
+pdftotext = pytest.mark.skipif(shutil.which("pdftotext") is None, reason="poppler is not here")
+
+
+@pytest.fixture(autouse=True)
+def priced(monkeypatch):
+    """The price of the worked job, so that nothing is simulated here."""
+    monkeypatch.setattr("farwall.job.office.day.priced_of", lambda *_: PRICED)
+
+
+def papers(*entries, language="en", **told):
+    made = ground(ACCEPTED, *entries, **told)
+    return PaperGround(made, language)
+
+
+def text_of(pdf, tmp_path):
+    path = tmp_path / "paper.pdf"
+    path.write_bytes(pdf)
+    done = subprocess.run(
+        ["pdftotext", "-layout", str(path), "-"], capture_output=True, text=True, check=True
+    )
+    return done.stdout
+
+
+@pdftotext
+def test_the_final_invoice_says_what_is_to_pay(tmp_path):
+    made = papers(DEPOSIT, PAID, CHANGE, WAITED, OVER, FINAL)
+    text = text_of(office_files(made, ("invoice",))["invoice.pdf"], tmp_path)
+    for told in ("Invoice 22", "3,897.16", "-3,301.63", "7,198.79", "Saturday, June 13, 2026",
+                 "Change order 1: move the drain", "Sales tax, 8.25 % of 6,650.15"):  # fmt: skip
+        assert told in text, told
+    assert "draft" not in text
+
+
+@pdftotext
+def test_without_a_number_it_is_a_draft_and_says_so(tmp_path):
+    text = text_of(office_files(papers(), ("invoice",))["invoice.pdf"], tmp_path)
+    assert "Invoice, draft" in text
+    assert "no invoice" in text
+
+
+@pdftotext
+@pytest.mark.parametrize("name", ODD, ids=["long", "right-to-left", "cjk", "marks"])
+def test_odd_names_stand_whole(tmp_path, name):
+    made = papers(FINAL)
+    job = replace(
+        made.job, customer=Party(name, Address(("1 Elm",), country="US")),
+        firm=replace(made.job.firm, name=name),
+    )  # fmt: skip
+    made = PaperGround(replace(made.ground, job=job))
+    files = office_files(made, ONLY)
+    text = text_of(files["invoice.pdf"], tmp_path)
+    if name.isascii() or "&" in name:
+        assert name in text.replace("\n", "")
+    assert name.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;") in (
+        files["invoice.xml"].decode()
+    )
+
+
+def test_empty_parts_are_left_out_and_the_data_file_says_what_lacks():
+    made = papers()
+    job = replace(made.job, firm=Firm(), customer=Party(),
+                  prices=replace(made.job.prices, taxes=()))  # fmt: skip
+    made = PaperGround(replace(made.ground, job=job))
+    files = office_files(made, ONLY)
+    assert set(files) == {"invoice.pdf", "change-order.pdf"}
+    assert {one.where for one in lacking(made, ONLY)["invoice.xml"]} >= {"number", "prices.taxes"}
+    with pytest.raises(Refused):
+        office_files(made, ("invoice.xml",))
+
+
+@pdftotext
+def test_in_spanish_nothing_of_ours_stays_english(tmp_path):
+    made = papers(DEPOSIT, PAID, CHANGE, WAITED, OVER, FINAL, language="es")
+    files = office_files(made, ONLY)
+    text = text_of(files["invoice.pdf"], tmp_path) + text_of(files["change-order.pdf"], tmp_path)
+    for english in ("Change order", "Without tax", "To pay", "Paid", "an hour", "besides", "Due",
+                    "Standby", "finisher", "contained"):  # fmt: skip
+        assert english not in text, english
+    assert "Por pagar" in text
+    assert "Orden de cambio 1: move the drain" in files["invoice.xml"].decode()
+
+
+@pdftotext
+def test_a_change_order_is_a_page_each_or_one_blank(tmp_path):
+    less = ("change", "06-10", {"what": "leave the closet", "agreed_by": "R.", "amount": "-90"})
+    text = text_of(paper_pdf(change_order(papers(CHANGE, less)), papers(CHANGE, less)), tmp_path)
+    assert text.count("\f") == 2
+    assert "6,395.15" in text  # 6,100.00 and 385.15 less 90.00
+    blank = text_of(paper_pdf(change_order(papers()), papers()), tmp_path)
+    assert blank.count("\f") == 1
+    assert "An hour of one person is 50.00 USD" in blank
+
+
+def test_the_same_bytes_from_the_same_facts():
+    first, again = (office_files(papers(CHANGE, FINAL), ONLY) for _ in range(2))
+    assert first == again
+    assert invoice_paper.invoice_made(papers(FINAL)).number == "22"
