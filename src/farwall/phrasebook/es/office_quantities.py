@@ -5,7 +5,8 @@ from __future__ import annotations
 PHRASES = {
     # what a line is called
     "muriatic acid": "ácido muriático",
-    "masking paper": "papel para enmascarar",
+    "masking paper": "papel para cubrir", "Masking paper": "Papel para cubrir",
+    "Masking film": "Plástico para cubrir",
     "rolls of cling film": "rollos de plástico adherente",
     "foam strip for doors": "tira de espuma para puertas",
     "plugs for drains": "tapones para desagües",
