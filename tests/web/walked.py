@@ -29,6 +29,8 @@ SCREENS = {
     "acid": "/houses/two/acid",
     "pour": "/houses/two/pour?vessel=sprayer&first=sand&then=bleach",
     "materials": "/houses/two/materials",
+    "price": "/houses/two/price",
+    "to buy": "/houses/two/price/buying",
     "papers": "/houses/two/papers",
     "to the phone": "/houses/two/phone",
     "calendar": "/days",
