@@ -28,9 +28,6 @@ Names = frozenset[str]
 
 PLACE = re.compile(r"\{([#@&$*]?)(\d)\}")
 _DEEPEST = 6
-_LONGEST = 600
-"""Letters up to which a text is held against patterns: each place more is another power of them.
-A longer one is said by its sentences and parts."""
 _ENDS = re.compile(r"(?<=[.!?]) (?=[^a-zà-ÿ])")
 _JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
 _SPANISH_JOINS = {" and ": " y ", " or ": " o "}
@@ -98,8 +95,6 @@ def _spanish(text: str, depth: int, names: Names) -> str | None:
 
 
 def _by_pattern(text: str, depth: int, names: Names) -> str | None:
-    if len(text) > _LONGEST:
-        return None
     for pattern in _book().patterns:
         if pattern.literal not in text:
             continue

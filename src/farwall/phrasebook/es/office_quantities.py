@@ -27,7 +27,7 @@ PHRASES = {
     # heads of the list
     "To stain": "Para teñir", "To mask": "Para enmascarar",
     "To neutralise and wash": "Para neutralizar y lavar", "To seal": "Para sellar",
-    "To wear": "Para ponerse", "Tools": "Herramientas",
+    "To wear": "Para ponerse", "Sprayers and tools": "Rociadores y herramienta",
     # stain
     "{@1}: {#2} of mix at {#3} on {#4}, wet laps counted: {#5} of stain.":
     "{@1}: {#2} de mezcla a {#3} en {#4}, contados los traslapes: {#5} de tinte.",
