@@ -11,16 +11,13 @@ PHRASES = {
     "{1}, sealed, with floor finish": "{1}, sellado, con acabado de piso",
     "{1}, not sealed, with floor finish": "{1}, sin sellar, con acabado de piso",
     "Mask, clean and dry all rooms": "Enmascarar, limpiar y secar todos los cuartos",
-    "Mask, clean and dry one room": "Enmascarar, limpiar y secar un cuarto",
-    "Mask, clean and dry {1} rooms": "Enmascarar, limpiar y secar {1} cuartos",
-    "Mask, clean and dry {#1} rooms": "Enmascarar, limpiar y secar {#1} cuartos",
+    "Mask, clean and dry {#1} of {#2} rooms": "Enmascarar, limpiar y secar {#1} de {#2} cuartos",
     "Stain in {1}, {2}, as the signed sample shows": "Teñir en {1}, {2}, como muestra la muestra "
     "firmada",
     "one colour": "un color", "two colours": "dos colores", "three colours": "tres colores",
     "four colours": "cuatro colores", "five colours": "cinco colores",
     "one coat": "una mano", "two coats": "dos manos", "three coats": "tres manos",
     "four coats": "cuatro manos", "five coats": "cinco manos", "six coats": "seis manos",
-    "one": "un", "two": "dos", "three": "tres", "four": "cuatro", "five": "cinco", "six": "seis",
     "Neutralise, scrub and rinse until the white rag stays clean":
     "Neutralizar, tallar y enjuagar hasta que el trapo blanco salga limpio",
     "Seal in {1}": "Sellar en {1}",
