@@ -34,6 +34,7 @@ from farwall.papers.ink import INK, SOFT, WHITE
 from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
 from farwall.papers.svg import Svg, attributes
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import speaking, told
 
 TO_WRITE = "____ s"
 """Seconds to be written in by pen."""
@@ -122,7 +123,7 @@ def _name(sheet: Sheet, room: Room, told_s: float | None) -> None:
     else:
         point = place.representative_point()
         sheet.write_near(words, (point.x, point.y), rings=60)
-    sheet.key.append(f"{mark} {room.label} {head}")
+    sheet.key.append(f"{mark} {room.label} {told(head)}")
 
 
 def _write_key(sheet: Sheet) -> None:
@@ -130,7 +131,8 @@ def _write_key(sheet: Sheet) -> None:
     if not sheet.key:
         return
     wide = (sheet.svg.width - 2 * EDGE) / sheet.lettering.widen
-    for line in wrap(" · ".join(sheet.key), wide, size) or sheet.key:
-        sheet.svg.height += size * LINE_HEIGHT
-        at = (EDGE, sheet.svg.height - size * 0.3)
-        sheet.svg.text(at, line, size, anchor="start", fill=INK)
+    with speaking("en"):  # names, and words told already: no sentence is sought in them
+        for line in wrap(" · ".join(sheet.key), wide, size) or sheet.key:
+            sheet.svg.height += size * LINE_HEIGHT
+            at = (EDGE, sheet.svg.height - size * 0.3)
+            sheet.svg.text(at, line, size, anchor="start", fill=INK)

@@ -82,7 +82,7 @@ def _of_list(ground: OfficeGround, buying: Buying, scope: Scope) -> dict[str, _L
     whole = scope_of(ground)
     here, all_ = stain_l(ground, scope), stain_l(ground, whole)
     for one in buying.lines:
-        group = GROUP_OF.get(one.kind, "tools")
+        group = GROUP_OF.get(one.kind, "sprayers and tools")
         if group == "stain":
             part = here.get(one.of, 0.0) / all_[one.of] if all_.get(one.of) else 0.0
         else:
