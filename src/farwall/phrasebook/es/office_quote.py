@@ -152,8 +152,9 @@ PHRASES = {
     "Cost, four in five": "Costo, cuatro de cinco", "Days": "Días", "Loses": "Pierde",
     "What drives the spread, and what would narrow it": "Qué abre el rango, y qué lo cerraría",
     "What": "Qué", "Explains": "Explica", "What to measure": "Qué medir",
-     "For": "Por", "Of jobs": "De trabajos", "Costs, {*1}": "Cuesta, {*1}",
+    "For": "Por", "Of jobs": "De trabajos", "Costs, {*1}": "Cuesta, {*1}",
     "Why": "Por qué",
-    "Rooms, by their floor": "Cuartos, por su piso", "Costs": "Cuesta", "Brings": "Trae",
+    "Rooms, by their floor": "Cuartos, por su piso", "Costs": "Cuesta", "Low to high": "Bajo a alto",
+    "Brings": "Trae",
     "Left": "Queda",
 }  # fmt: skip
