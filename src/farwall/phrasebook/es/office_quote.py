@@ -154,7 +154,8 @@ PHRASES = {
     "What": "Qué", "Explains": "Explica", "What to measure": "Qué medir",
     "For": "Por", "Of jobs": "De trabajos", "Costs, {*1}": "Cuesta, {*1}",
     "Why": "Por qué",
-    "Rooms, by their floor": "Cuartos, por su piso", "Costs": "Cuesta", "Low to high": "Bajo a alto",
+    "Rooms, by their floor": "Cuartos, por su piso", "Costs": "Cuesta",
+    "Low to high": "Bajo a alto",
     "Brings": "Trae",
     "Left": "Queda",
 }  # fmt: skip
