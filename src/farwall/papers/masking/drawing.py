@@ -134,8 +134,8 @@ def _drawn(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) ->
         draw_item(sheet, item)
     name_rooms(sheet, here, masked, free)
     name_fixtures(sheet, here)
-    name_tall(sheet, here, free)
     name_items(sheet, items, free)
+    name_tall(sheet, here, free)
     for dam, at, way in dams:
         name_dam(sheet, dam, at, way)
     draw_key(sheet, masked)

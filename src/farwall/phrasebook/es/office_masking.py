@@ -35,7 +35,7 @@ PHRASES = {
     "no. and room": "n.º y cuarto",
     "film up to": "plástico a",
     "masked": "tramo",
-    "jambs": "jambas",
+    "frames": "marcos",
     "hung": "puesto",
     "down": "quitado",
     "back": "de vuelta",

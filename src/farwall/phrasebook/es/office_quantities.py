@@ -5,7 +5,8 @@ from __future__ import annotations
 PHRASES = {
     # what a line is called
     "muriatic acid": "ácido muriático",
-    "masking paper": "papel para enmascarar",
+    "masking paper": "papel para cubrir", "Masking paper": "Papel para cubrir",
+    "Masking film": "Plástico para cubrir",
     "rolls of cling film": "rollos de plástico adherente",
     "foam strip for doors": "tira de espuma para puertas",
     "plugs for drains": "tapones para desagües",
@@ -26,7 +27,7 @@ PHRASES = {
     # heads of the list
     "To stain": "Para teñir", "To mask": "Para enmascarar",
     "To neutralise and wash": "Para neutralizar y lavar", "To seal": "Para sellar",
-    "To wear": "Para ponerse", "Tools": "Herramientas",
+    "To wear": "Para ponerse", "Sprayers and tools": "Rociadores y herramienta",
     # stain
     "{@1}: {#2} of mix at {#3} on {#4}, wet laps counted: {#5} of stain.":
     "{@1}: {#2} de mezcla a {#3} en {#4}, contados los traslapes: {#5} de tinte.",

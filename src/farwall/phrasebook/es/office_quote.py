@@ -40,6 +40,7 @@ PHRASES = {
     "Date": "Fecha", "Holds": "Vigencia", "until {1}": "hasta el {1}", "{#1} days": "{#1} días",
     "Floor as measured": "Piso según medida",
     "Work begins, as planned": "Inicio según el plan",
+    "Handed over, as planned": "Entrega según el plan",
     "Your reference": "Su referencia",
     "Coats of stain": "Manos de tinte", "Coats of sealer": "Manos de sellador",
     "Coats of floor finish": "Manos de acabado de piso",  "Floor": "Piso",
