@@ -52,6 +52,7 @@ _KINDS = {
     "pdf": "application/pdf", "ics": "text/calendar", "json": "application/json",
     "geojson": "application/geo+json", "jsonl": "application/jsonl",
     "dxf": "image/vnd.dxf", "svg": "image/svg+xml", "xml": "application/xml",
+    "xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 }  # fmt: skip
 
 
