@@ -31,7 +31,6 @@ SCREENS = {
     "supplies": "/houses/two/supplies",
     "pour": "/houses/two/pour?vessel=sprayer&first=sand&then=bleach",
     "materials": "/houses/two/materials",
-    "price": "/houses/two/price",
     "to buy": "/houses/two/price/buying",
     "papers": "/houses/two/papers",
     "to the phone": "/houses/two/phone",
