@@ -30,7 +30,7 @@ _FIRM = Part("terms-firm", (
     *_of("firm", "firm"),
     Sentence("s-terms-firm-tax", (
         Blank("firm-tax", "firm.tax_id", size=14), Blank("company", "firm.company_id", size=14),
-    ), help="terms-tax-id"),
+    )),
     Sentence("s-terms-account", (
         Blank("account", "firm.account", size=24), Blank("pay-words", "firm.pay_words", size=24),
     )),

@@ -9,7 +9,10 @@ WORDS = {
         "here, each new house begins with."
     ),
     "terms-firm": "Your firm",
-    "terms-firm-told": "Typed once: new houses begin with it, and this one keeps its own.",
+    "terms-firm-told": (
+        "Typed once: new houses begin with it, and this one keeps its own. Numbers stand here "
+        "as on an invoice, with the letters of the country where there are such."
+    ),
     "terms-customer": "Who pays",
     "terms-builder": "Who builds the house",
     "terms-rates": "Rates",
@@ -116,9 +119,6 @@ WORDS = {
     ),
     "help-terms-customer-address": (
         "Where the invoice goes. As data (XML) it needs the country too."
-    ),
-    "help-terms-tax-id": (
-        "As it stands on an invoice; with the letters of its country where there are such."
     ),
     "help-terms-customer-tax": "Needed only for reverse charge.",
     "help-terms-labour": "With insurance and taxes on wages.",

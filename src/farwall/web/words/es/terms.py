@@ -10,7 +10,8 @@ WORDS = {
     ),
     "terms-firm": "Su empresa",
     "terms-firm-told": (
-        "Se escribe una vez: las casas nuevas empiezan con esto, y esta guarda lo suyo."
+        "Se escribe una vez: las casas nuevas empiezan con esto, y esta guarda lo suyo. Los "
+        "números van aquí como en una factura, con las letras del país donde las haya."
     ),
     "terms-customer": "Quién paga",
     "terms-builder": "Quién construye la casa",
@@ -123,7 +124,6 @@ WORDS = {
     "help-terms-customer-address": (
         "A dónde va la factura. Como datos (XML) necesita también el país."
     ),
-    "help-terms-tax-id": "Como va en una factura; con las letras de su país donde las haya.",
     "help-terms-customer-tax": "Solo hace falta para la inversión del sujeto pasivo.",
     "help-terms-labour": "Con seguro e impuestos sobre el salario.",
     "help-terms-change": (
