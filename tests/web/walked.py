@@ -27,6 +27,7 @@ SCREENS = {
     "log": "/houses/two/log",
     "an entry": "/houses/two/log?word=mixed",
     "acid": "/houses/two/acid",
+    "price": "/houses/two/price",
     "quantities": "/houses/two/price/quantities",
     "supplies": "/houses/two/supplies",
     "pour": "/houses/two/pour?vessel=sprayer&first=sand&then=bleach",
