@@ -31,9 +31,10 @@ from farwall.papers.drawing.sheet import (
 )
 from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.ink import INK, SOFT, WHITE
-from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
+from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width
 from farwall.papers.svg import Svg, attributes
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import LANGUAGE, speaking
 
 TO_WRITE = "____ s"
 """Seconds to be written in by pen."""
@@ -126,11 +127,18 @@ def _name(sheet: Sheet, room: Room, told_s: float | None) -> None:
 
 
 def _write_key(sheet: Sheet) -> None:
+    """Names of the rooms that were too small for theirs, as many in a row as fit."""
     size = sheet.lettering.small
-    if not sheet.key:
-        return
     wide = (sheet.svg.width - 2 * EDGE) / sheet.lettering.widen
-    for line in wrap(" · ".join(sheet.key), wide, size) or sheet.key:
+    rows: list[str] = []
+    for one in sheet.key:
+        longer = f"{rows[-1]} · {one}" if rows else one
+        # A row of names is no sentence: nothing of it is looked up in the book of phrases.
+        with speaking(LANGUAGE.get(), {one, longer}):
+            fits = bool(rows) and text_width(longer, size) <= wide
+        rows = [*rows[:-1], longer] if fits else [*rows, one]
+    for line in rows:
         sheet.svg.height += size * LINE_HEIGHT
         at = (EDGE, sheet.svg.height - size * 0.3)
-        sheet.svg.text(at, line, size, anchor="start", fill=INK)
+        with speaking(LANGUAGE.get(), {line}):
+            sheet.svg.text(at, line, size, anchor="start", fill=INK)
