@@ -10,7 +10,7 @@ from jsonschema import Draft202012Validator
 from farwall.cli.main import main
 
 
-@pytest.mark.parametrize("what", ["job", "plan", "so-far"])
+@pytest.mark.parametrize("what", ["job", "plan", "so-far", "van", "wares"])
 def test_it_prints_one_schema_and_nothing_else(what, capsys):
     assert main(["schema", what]) == 0
     printed = capsys.readouterr()

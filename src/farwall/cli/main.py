@@ -54,7 +54,7 @@ COMMANDS = {
     "book": "the job book: its jobs, a look through it, backups, open formats",
     "reckon": "one sum: coverage, batch, evaporation, open time and others",
     "bench": "score the planner on floors that are always the same",
-    "schema": "the JSON Schema of a job, a plan, a day so far or a van",
+    "schema": "the JSON Schema of a job, a plan, a day so far, a van or a price list",
 }
 
 

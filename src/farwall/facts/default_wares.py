@@ -32,6 +32,7 @@ _OTHER: tuple[tuple[str, float, Unit, str], ...] = (
     ("sealer applicators", 1, "count", "9.00"), ("spare tip", 1, "count", "6.00"),
     ("spare wand", 1, "count", "18.00"), ("set of seals and O-rings", 1, "count", "12.00"),
     ("eyewash for 15 min", 1, "count", "90.00"), ("muriatic acid", _GAL, "l", "9.00"),
+    ("removable putty", KG_PER_LB, "kg", "5.00"),
 )  # fmt: skip
 GUESSED: tuple[Ware, ...] = (
     *(

@@ -28,6 +28,9 @@ Names = frozenset[str]
 
 PLACE = re.compile(r"\{([#@&$*]?)(\d)\}")
 _DEEPEST = 6
+_LONGEST = 600
+"""Letters up to which a text is held against patterns and cut in two in every way: a key of
+twenty-five long names took minutes. A longer one is said by its sentences and its parts."""
 _ENDS = re.compile(r"(?<=[.!?]) (?=[^a-zà-ÿ])")
 _JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
 _SPANISH_JOINS = {" and ": " y ", " or ": " o "}
@@ -95,6 +98,8 @@ def _spanish(text: str, depth: int, names: Names) -> str | None:
 
 
 def _by_pattern(text: str, depth: int, names: Names) -> str | None:
+    if len(text) > _LONGEST:
+        return None
     for pattern in _book().patterns:
         if pattern.literal not in text:
             continue
@@ -174,19 +179,25 @@ def _by_parts(text: str, depth: int, names: Names) -> str | None:
         parts = text.split(join)
         if len(parts) == 1 or not all(parts):
             continue
-        said = [_spanish(part, depth + 1, names) for part in parts]
-        if (found := _joined(said, _SPANISH_JOINS.get(join, join))) is not None:
+        if (found := _joined(parts, join, depth, names)) is not None:
             return found
+        if len(text) > _LONGEST:
+            continue
         head, _, tail = text.partition(join)
-        said = [_spanish(head, depth + 1, names), _spanish(tail, depth + 1, names)]
-        if (found := _joined(said, _SPANISH_JOINS.get(join, join))) is not None:
+        if (found := _joined([head, tail], join, depth, names)) is not None:
             return found
     return None
 
 
-def _joined(said: list[str | None], join: str) -> str | None:
-    whole = [one for one in said if one is not None]
-    return join.join(whole) if len(whole) == len(said) else None
+def _joined(parts: list[str], join: str, depth: int, names: Names) -> str | None:
+    """The parts said and joined; None at the first of them that the book does not hold."""
+    said = []
+    for part in parts:
+        found = _spanish(part, depth + 1, names)
+        if found is None:
+            return None
+        said.append(found)
+    return _SPANISH_JOINS.get(join, join).join(said)
 
 
 @dataclass(frozen=True)

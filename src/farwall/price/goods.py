@@ -37,7 +37,7 @@ GROUPS: dict[str, tuple[str, ...]] = {
         "cleaner", "bicarbonate", "pads", "rags", "ph-strips", "mops", "drums", "bags", "water",
         "spill-kit",
     ),
-    "tools": ("sprayer", "other"),
+    "sprayers and tools": ("sprayer", "other"),
 }  # fmt: skip
 """Groups of cost, and the kinds of the shopping list in each."""
 GROUP_OF = {kind: group for group, kinds in GROUPS.items() for kind in kinds}

@@ -15,7 +15,8 @@ from farwall.facts.job import JOB_VERSION, Job
 from farwall.facts.plan import PLAN_VERSION
 from farwall.facts.so_far import SO_FAR_VERSION, SoFar
 from farwall.facts.van import VAN_VERSION, Van
-from farwall.readers import job_json, plan_json, so_far, van_json
+from farwall.facts.wares import WARES_VERSION, PriceList
+from farwall.readers import job_json, plan_json, so_far, van_json, wares_json
 from farwall.readers.job_limits import LIMITS
 from farwall.readers.schema_words import words_for
 from farwall.readers.shape import bare, keys_of
@@ -77,6 +78,15 @@ def van_schema() -> Schema:
     """The schema of a van: no unknown keys, gallons allowed beside litres."""
     schema = _dressed(van_json.adapter().json_schema(), "Farwall van", VAN_VERSION)
     for noun, part in _parts(schema, Van):
+        part["additionalProperties"] = False
+        _add_twins(part, TWINS.get(noun, ()))
+    return schema
+
+
+def wares_schema() -> Schema:
+    """The schema of a price list: no unknown keys."""
+    schema = _dressed(wares_json.adapter().json_schema(), "Farwall wares", WARES_VERSION)
+    for noun, part in _parts(schema, PriceList):
         part["additionalProperties"] = False
         _add_twins(part, TWINS.get(noun, ()))
     return schema

@@ -120,3 +120,9 @@ def test_days_of_a_calendar_are_those_on_which_a_step_is_worked(ground):
     assert 3 <= count <= (last - first).days + 1
     assert calendar_days(answer.document, "no house") is None
     assert calendar_days(None, id_) is None
+    found = hours_of(replace(ground, calendar=answer.document), masked_of(ground))
+    assert found.days[1] == count
+    assert found.days_from == "the calendar"
+    one_coat = scope_of(ground, Offer("one", coats=(ground.plan.inputs.coats[0].id,)))
+    part = hours_of(replace(ground, calendar=answer.document), masked_of(ground), one_coat)
+    assert part.days_from != "the calendar"

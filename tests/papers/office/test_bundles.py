@@ -30,7 +30,7 @@ SETTINGS = {
     "twelve rooms, Spanish, A4": (
         houses.twelve, {"language": "es", "paper": "a4", "units": "metric"},
     ),
-    "long names": (houses.long_names, {"language": "es", "paper": "us-letter"}),
+    "long names": (houses.long_names, {"language": "en", "paper": "us-letter"}),
     "other scripts": (houses.other_scripts, {"language": "en", "paper": "a4"}),
     "nothing optional": (houses.bare, {"language": "en", "paper": "us-letter", "screens": ""}),
 }  # fmt: skip

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import itertools
 import zipfile
 from decimal import Decimal
 
@@ -223,6 +224,41 @@ def test_a_bomb_is_refused_before_it_is_unpacked():
         out.writestr("xl/worksheets/sheet1.xml", b"0" * 70_000_000)
     with pytest.raises(Refused, match="larger than 60 MB"):
         price_list_in(made.getvalue(), name="bomb.xlsx")
+
+
+def test_entities_that_swell_are_refused():
+    swell = "".join(f'<!ENTITY {b} "{f"&{a};" * 10}">' for a, b in itertools.pairwise("abcdefghij"))
+    bomb = f'<!DOCTYPE x [<!ENTITY a "aaaaaaaaaa">{swell}]>'
+    made = io.BytesIO()
+    with (
+        zipfile.ZipFile(io.BytesIO(book_of(["what", "price"], ["tape", 5]))) as source,
+        zipfile.ZipFile(made, "w") as out,
+    ):
+        for name in source.namelist():
+            body = source.read(name).decode()
+            if name.startswith("xl/worksheets/sheet"):
+                head, _, rest = body.partition("?>") if body.startswith("<?xml") else ("", "", body)
+                body = (
+                    (f"{head}?>" if head else "")
+                    + bomb
+                    + rest.replace(
+                        "<sheetData>",
+                        '<sheetData><row r="9"><c r="A9" t="str"><v>&j;</v></c></row>',
+                    )
+                )
+            out.writestr(name, body)
+    with pytest.raises(Refused, match="could not be opened"):
+        price_list_in(made.getvalue(), name="swell.xlsx")
+
+
+def test_a_row_far_down_is_refused_and_not_walked_to():
+    book = openpyxl.Workbook()
+    book.active.append(["what", "price"])
+    book.active.cell(1_000_000, 1, "tape")
+    made = io.BytesIO()
+    book.save(made)
+    with pytest.raises(Refused, match="20,000 rows"):
+        price_list_in(made.getvalue(), name="far.xlsx")
 
 
 @pytest.mark.parametrize(

@@ -37,7 +37,10 @@ def test_every_paper_stands_in_the_list_with_a_sentence_and_can_be_had(office):
     text = office.get("/houses/two/papers").text
     assert faults_of_html(text) == []
     links = re.findall(r'href="(/houses/two/[^"]+\.[a-z]+)"', text)
-    assert [one.rpartition("/")[2] for one in links] == [*BY_FILE, *SLAB, *ACID, *DAYS, *OPEN]
+    lacks = {"invoice.xml"}  # nobody told who pays: what lacks stands there in place of the file
+    there = [one for one in BY_FILE if one not in lacks]
+    assert [one.rpartition("/")[2] for one in links] == [*there, *SLAB, *ACID, *DAYS, *OPEN]
+    assert words("en")["papers-lacks"] in text
     for one in links:
         answer = office.get(one)
         assert answer.status_code == 200, one

@@ -3,7 +3,7 @@
 import re
 
 import pytest
-from tests.web.pages.office import Office
+from tests.web.pages.office import Office, faults_of_html
 
 from farwall.web.pages.price.lines import range_line, scale_of
 
@@ -84,3 +84,11 @@ def test_a_line_lies_on_its_scale():
 
 def test_a_scale_of_one_amount_has_a_tick():
     assert range_line(scale_of([5.0, 5.0]), 5, 5, 5, ticks=True)
+
+
+@pytest.mark.parametrize("part", ["price", "price/hours"])
+def test_a_spanish_page_leaves_nothing_in_english(entered, part):
+    text = entered.get(f"/houses/two/{part}", headers={"accept-language": "es"}).text
+    assert '<html lang="es"' in text
+    assert 'lang="en"' not in text
+    assert faults_of_html(text) == []

@@ -55,6 +55,8 @@ def test_nothing_of_the_spanish_page_is_left_in_english(office):
     """But for what people named themselves."""
     text = office.get(LIST, headers={"accept-language": "es"}).text
     assert re.findall(r'<span lang="en">[^<]*', text) == []
+    for name in ("Cinta", "Plástico para cubrir", "Tiras de pH", "Rociadoras nuevas"):
+        assert f"<summary><span>{name}</span>" in text
 
 
 def test_a_switch_and_an_own_figure_are_kept_in_si_and_shown(office):
@@ -146,3 +148,30 @@ def test_who_may_only_look_sees_no_button_and_is_refused(office):
         assert "<button>Keep this" not in answer.text
     assert office.post(FORM, data=told | {"sprayers": "1"}).status_code == 403
     assert len(office.book.versions("two")) == 1
+
+
+def test_a_switch_shows_before_the_plan_is_made_anew(office, monkeypatch):
+    async def not_yet(job):
+        """No plan is begun."""
+
+    monkeypatch.setattr(office.app.state.live, "plan_soon", not_yet)
+    office.put(two_rooms(supplies={"left_out": ["rags"], "amounts": {"bags": 44}}), name="Two")
+    text = office.get(LIST).text
+    assert text.count(">off</strong>") == 1
+    assert ">44</strong>" in text
+
+
+def test_a_house_without_a_plan_says_that_one_is_being_made(office, monkeypatch):
+    async def not_yet(job):
+        """No plan is begun."""
+
+    monkeypatch.setattr(office.app.state.live, "plan_soon", not_yet)
+    office.put(two_rooms(id="new"), name="New")
+    for path in ("/houses/new/supplies", "/houses/new/price/quantities"):
+        answer = office.get(path)
+        assert answer.status_code == 200
+        assert faults_of_html(answer.text) == []
+        assert words("en")["plan-being-made"] in answer.text
+    refused = office.post("/houses/new/supplies", data={"version": "1"})
+    assert refused.status_code == 422
+    assert words("en")["price-supplies-no-plan"] in refused.text

@@ -73,9 +73,7 @@ def _planned(job: OneJob, how: How, began: float) -> Outcome:
 
     facts = job_from(_values(job), job.named)
     weather = _weather(how.weather_name, how.weather)
-    plan = plan_job(facts, weather=weather)
-    if how.pages:
-        plan = with_fumes(plan, facts, weather)
+    plan = with_fumes(plan_job(facts, weather=weather), facts, weather)
     document = plan_to_dict(plan)
     faults = [f"{fault.code}: {fault.what}" for fault in check_plan(document)]
     if how.pages:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.job import Job
@@ -23,7 +24,8 @@ from farwall.job.story.noun import Story
 class OfficeGround:
     """A job's facts and plan; the van, price lists and lessons of the firm where they are at hand.
 
-    on: the day of the question, ISO; empty: that of the plan's start.
+    on: the day of the question, ISO; empty: that of the plan's start · calendar: the firm's, as
+    days.json has it.
     """
 
     job: Job
@@ -35,6 +37,7 @@ class OfficeGround:
     wares: PriceList | None = None
     lessons: Lessons | None = None
     on: str = ""
+    calendar: dict[str, Any] | None = None
 
     @property
     def day(self) -> str:

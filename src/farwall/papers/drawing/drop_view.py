@@ -31,10 +31,10 @@ from farwall.papers.drawing.sheet import (
 )
 from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.ink import INK, SOFT, WHITE
-from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width
+from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
 from farwall.papers.svg import Svg, attributes
 from farwall.papers.wall_clock import Units
-from farwall.phrasebook import LANGUAGE, speaking
+from farwall.phrasebook import speaking, told
 
 TO_WRITE = "____ s"
 """Seconds to be written in by pen."""
@@ -123,22 +123,16 @@ def _name(sheet: Sheet, room: Room, told_s: float | None) -> None:
     else:
         point = place.representative_point()
         sheet.write_near(words, (point.x, point.y), rings=60)
-    sheet.key.append(f"{mark} {room.label} {head}")
+    sheet.key.append(f"{mark} {room.label} {told(head)}")
 
 
 def _write_key(sheet: Sheet) -> None:
-    """Names of the rooms that were too small for theirs, as many in a row as fit."""
     size = sheet.lettering.small
+    if not sheet.key:
+        return
     wide = (sheet.svg.width - 2 * EDGE) / sheet.lettering.widen
-    rows: list[str] = []
-    for one in sheet.key:
-        longer = f"{rows[-1]} · {one}" if rows else one
-        # A row of names is no sentence: nothing of it is looked up in the book of phrases.
-        with speaking(LANGUAGE.get(), {one, longer}):
-            fits = bool(rows) and text_width(longer, size) <= wide
-        rows = [*rows[:-1], longer] if fits else [*rows, one]
-    for line in rows:
-        sheet.svg.height += size * LINE_HEIGHT
-        at = (EDGE, sheet.svg.height - size * 0.3)
-        with speaking(LANGUAGE.get(), {line}):
+    with speaking("en"):  # names, and words told already: no sentence is sought in them
+        for line in wrap(" · ".join(sheet.key), wide, size) or sheet.key:
+            sheet.svg.height += size * LINE_HEIGHT
+            at = (EDGE, sheet.svg.height - size * 0.3)
             sheet.svg.text(at, line, size, anchor="start", fill=INK)

@@ -8,6 +8,7 @@ from farwall.papers.drawing.sheet import STOP_LINE, Sheet
 from farwall.papers.ink import DONE, INK, LINE, RAMP, SOFT
 from farwall.papers.lettering import LINE_HEIGHT, text_width, wrap
 from farwall.papers.svg import Svg
+from farwall.phrasebook import speaking
 
 EDGE = 6.0
 _DONE = "done"
@@ -88,7 +89,8 @@ def _write_key(sheet: Sheet, size: float) -> None:
     """Names of the rooms that were too small for theirs, as many in a row as fit."""
     if not sheet.key:
         return
-    rows = wrap(" · ".join(sheet.key), (sheet.svg.width - 2 * EDGE) / sheet.lettering.widen, size)
-    for line in rows or sheet.key:
-        sheet.svg.height += size * LINE_HEIGHT
-        sheet.svg.text((EDGE, sheet.svg.height - size * 0.3), line, size, anchor="start")
+    wide = (sheet.svg.width - 2 * EDGE) / sheet.lettering.widen
+    with speaking("en"):  # names only: no sentence is sought in them
+        for line in wrap(" · ".join(sheet.key), wide, size) or sheet.key:
+            sheet.svg.height += size * LINE_HEIGHT
+            sheet.svg.text((EDGE, sheet.svg.height - size * 0.3), line, size, anchor="start")

@@ -24,6 +24,7 @@ from farwall.papers.masking.names import name_dam, name_fixtures, name_items, na
 from farwall.papers.masking.strips import draw_strips
 from farwall.papers.svg import Svg, number
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import speaking, told
 
 _BETWEEN, _EDGE = 18.0, 8.0
 _IN_WALL_M = 0.3
@@ -62,7 +63,9 @@ def masking_svg(
         svg.parts.insert(
             0, f'<rect width="{number(width)}" height="{number(svg.height)}" fill="{ground}"/>'
         )
-    return svg.document(title="What is masked", description=_in_words(masked, units))
+    title, words = told("What is masked"), _in_words(masked, units)
+    with speaking("en"):  # told already: no sentence is sought among the names
+        return svg.document(title=title, description=words)
 
 
 def place_on_floor(
@@ -131,8 +134,8 @@ def _drawn(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) ->
         draw_item(sheet, item)
     name_rooms(sheet, here, masked, free)
     name_fixtures(sheet, here)
-    name_tall(sheet, here, free)
     name_items(sheet, items, free)
+    name_tall(sheet, here, free)
     for dam, at, way in dams:
         name_dam(sheet, dam, at, way)
     draw_key(sheet, masked)
@@ -193,4 +196,4 @@ def _sheet(svg: Svg, plan: Plan, storey: Storey, masked: Masked, told: _Told) ->
 
 def _in_words(masked: Masked, units: Units) -> str:
     rooms = "; ".join(f"{one.number} {one.name}, {tall(one.film_m, units)}" for one in masked.rooms)
-    return f"Rooms with the height of film along their walls: {rooms}."
+    return f"{told('Rooms with the height of film along their walls:')} {rooms}."

@@ -12,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
 from farwall.job.office.masking import Dam, FilmRun, ItemMasked, Masked, RoomMasked
+from farwall.job.office.masking.joins import place_of
 from farwall.job.office.masking.rules import fixture_kind
 from farwall.papers.drawing.board import Words, centres_inside
 from farwall.papers.drawing.sheet import Sheet
@@ -24,7 +25,7 @@ from farwall.papers.words import length
 
 _MARK_WIDE = "mm"
 """As wide as the symbol of a thing before its word."""
-_TRIED, _NEAR = 200, 16.0
+_TRIED, _NEAR = 400, 36.0
 _SHARES = (0.95, 0.75, 0.55, 0.4)
 
 
@@ -113,11 +114,15 @@ def name_fixtures(sheet: Sheet, rooms: Sequence[RoomMasked]) -> None:
 
 
 def name_tall(sheet: Sheet, rooms: Sequence[RoomMasked], free: Mapping[str, BaseGeometry]) -> None:
-    """The height of film beside a wall where it is not the room's own."""
+    """The height of film beside a wall where it is not the room's own, once around a corner."""
     for room in rooms:
-        for one in room.runs:
-            if one.what == "wall" and one.film_m not in {0.0, room.film_m}:
-                _at_run(sheet, one, free[room.room])
+        other = [
+            one for one in room.runs if one.what == "wall" and one.film_m not in {0.0, room.film_m}
+        ]
+        begun = {(place_of(one.line[0]), one.film_m) for one in other}
+        last = [one for one in other if (place_of(one.line[-1]), one.film_m) not in begun]
+        for one in last or other[:1]:  # all around a room there is no last one
+            _at_run(sheet, one, free[room.room])
 
 
 def _at_run(sheet: Sheet, one: FilmRun, place: BaseGeometry) -> None:

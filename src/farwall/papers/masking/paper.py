@@ -82,7 +82,7 @@ def _rooms(masked: Masked, units: Units) -> Rows:
         ("In all", Own(""), Own(run(masked.wall_m, units)), Own(str(masked.jambs)), _dams(masked))
     )
     return Rows(
-        ("no. and room", "film up to", "masked", "jambs", "beside the walls"), tuple(rows),
+        ("no. and room", "film up to", "masked", "frames", "beside the walls"), tuple(rows),
         widths=(3.0, 1.1, 1.0, 0.9, 3.2), right=(1, 2, 3), tick=True, tick_head="hung",
         tick_end="down", strong_last=True,
     )  # fmt: skip

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from farwall.job.office.billing.taken import money_terms
+from farwall.job.office.hours.days import calendar_days
 from farwall.job.office.priced import OfferPriced, Priced
 from farwall.job.office.priced.sums import offer_sums
 from farwall.papers.office.blocks import (
@@ -89,7 +90,12 @@ def _facts(ground: PaperGround, found: Priced) -> Iterator[tuple[Text, Text]]:
     yield "Holds", holds
     tolerance = f"{money_terms(job).tolerance_percent.amount.normalize():f}"
     yield "Floor as measured", f"{area(found.area_m2, ground.units)}, ± {tolerance} %"
-    yield "Work begins, as planned", ground.clock.day()
+    known = calendar_days(ground.calendar or ground.ground.calendar, job.id)
+    if known is None:
+        yield "Work begins, as planned", ground.clock.day()
+    else:
+        yield "Work begins, as planned", day_said(ground, known[0])
+        yield "Handed over, as planned", day_said(ground, known[1])
     if job.customer.reference:
         yield "Your reference", Own(job.customer.reference)
     if job.builder.name:

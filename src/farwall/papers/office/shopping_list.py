@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from farwall.facts.van import StockKind
 from farwall.job.office.buying import Bought, Buying, Delivered, There
-from farwall.job.office.buying.said import size_said
+from farwall.job.office.buying.said import age_said, size_said
 from farwall.job.van.say import amount_words
 from farwall.papers.office.blocks import Block, Head, Own, Paper, Rows, Sums, Text, Ticks, Words
 from farwall.papers.office.ground import PaperGround
@@ -150,7 +150,7 @@ def _van(ground: PaperGround, there: Sequence[There]) -> list[Block]:
             Own(one.what) if one.kind == "stain" else one.what,
             _much(one.there, one.unit, ground.units),
             _much(one.needed, one.unit, ground.units),
-            one.mind,
+            Own("; ".join(told(part) for part in age_said(one))),
         )
         for one in own
     )

@@ -25,6 +25,7 @@ from farwall.papers.lettering import LINE_HEIGHT, PAPER_LETTERING, text_width, w
 from farwall.papers.office.stop_lines import Cut, Stop
 from farwall.papers.svg import Svg, number
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import speaking
 
 _BETWEEN = 14.0
 _CUT_DASH = "1 2.5"
@@ -158,7 +159,7 @@ def _foot(sheet: Sheet, *, cuts: bool) -> None:
         x += 32 + text_width(words, size) * 1.1 + 22
     svg.height = row + size * 1.6
     if sheet.key:
-        told_key = " · ".join(sheet.key)
-        for line in wrap(told_key, svg.width - 2 * EDGE, size) or sheet.key:
-            svg.height += size * LINE_HEIGHT
-            svg.text((EDGE, svg.height - size * 0.3), line, size, anchor="start")
+        with speaking("en"):  # names only: no sentence is sought in them
+            for line in wrap(" · ".join(sheet.key), svg.width - 2 * EDGE, size) or sheet.key:
+                svg.height += size * LINE_HEIGHT
+                svg.text((EDGE, svg.height - size * 0.3), line, size, anchor="start")

@@ -67,6 +67,8 @@ PHRASES = {
         "Un precio con ~ es inventado y queda hasta que un vendedor diga el suyo (rango: "
         "suposición): {#1} de la suma."
     ),
+    "opened {*1}": "abierto el {*1}",
+    "good until {*1}": "sirve hasta el {*1}",
     # the workbook
     "seller": "vendedor",
     "name or colour": "nombre o color",
@@ -107,7 +109,7 @@ PHRASES = {
     "The price list is in {*1} and the job in {*2}: it is not taken.": (
         "La lista de precios está en {*1} y el trabajo en {*2}: no se usa."
     ),
-    "The search was stopped: a list may be up to {#1} cheaper.": (
-        "La búsqueda se detuvo: otra lista puede costar hasta {#1} menos."
+    "It is proven only that no list is more than {#1} cheaper.": (
+        "Solo está demostrado que ninguna lista cuesta más de {#1} menos."
     ),
 }

@@ -6,6 +6,8 @@ PHRASES = {
     "No font here has these letters; write them in by hand: {*1}":
     "Ninguna letra de imprenta de aquí tiene estos signos; escríbalos a mano: {*1}",
     "which room": "cuarto", "all rooms": "todos los cuartos",
+    "Rooms with the height of film along their walls:":
+    "Cuartos con la altura del plástico en sus paredes:",
     # Cut list and stop lines.
     "Cut list and stop lines": "Cortes y líneas de parada",
     "Where staining may end unseen; nowhere else":

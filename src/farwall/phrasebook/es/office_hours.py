@@ -16,7 +16,7 @@ PHRASES = {
     "masking": "enmascarado",
     "protective gear": "equipo de protección",
     "washing and waste": "lavado y desechos",
-    "tools": "herramienta",
+    "sprayers and tools": "rociadores y herramienta",
     "delivery": "envío",
     "travel to the site": "viajes a la obra",
     # rules

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from functools import cache
+from functools import lru_cache
 
 from farwall.facts.van import StockKind, Unit
 
@@ -94,7 +94,7 @@ COUNTED_IN: dict[StockKind, tuple[Unit, ...]] = {
 """In which unit a thing is needed; all else by the piece."""
 
 
-@cache
+@lru_cache(10_000)
 def bare(text: str) -> str:
     """Small letters without accents; all else that is no letter or figure is one space."""
     plain = unicodedata.normalize("NFKD", text.casefold())
@@ -115,8 +115,10 @@ def column_of(text: str) -> str | None:
     return _COLUMN_OF.get(whole) or _COLUMN_OF.get(short)
 
 
+_LONGEST_FIRST = sorted(KINDS, key=lambda one: (-len(one), one))
+
+
 def kind_in(text: str) -> StockKind | None:
     """The thing that a text names, by the longest name in it."""
     words = f" {bare(text)} "
-    found = [name for name in KINDS if f" {name} " in words]
-    return KINDS[max(found, key=lambda one: (len(one), one))] if found else None
+    return next((KINDS[name] for name in _LONGEST_FIRST if f" {name} " in words), None)

@@ -35,22 +35,22 @@ def test_a_change_order_by_the_contract_rates_by_hand():
 
 
 def test_the_whole_job_by_hand():
-    """6,100.00 + 385.15 + 1.5 h of standby at 110.00 is 6,650.15; 8.25 % of it 548.637375."""
+    """6,100.00 + 385.15 + 1.5 h of standby at 100.00 is 6,635.15; 8.25 % of it 547.399875."""
     found = owed_of(ground(ACCEPTED, CHANGE, WAITED), PRICED)
-    assert (found.without_tax, found.tax, found.with_tax) == ("6650.15", "548.64", "7198.79")
-    assert found.standby == "165.00"
+    assert (found.without_tax, found.tax, found.with_tax) == ("6635.15", "547.40", "7182.55")
+    assert found.standby == "150.00"
 
 
 def test_parts_by_hand():
-    """The deposit is half of 6,100.00 with tax: 3,050.00 + 251.63 (251.625); the rest 3,897.16."""
+    """The deposit is half of 6,100.00 with tax: 3,050.00 + 251.63 (251.625); the rest 3,880.92."""
     paid = ("paid", "06-09", {"amount": "3301.63", "part": "deposit"})
     found = owed_of(ground(ACCEPTED, CHANGE, WAITED, paid, ("handed-over", "06-12", {})), PRICED)
     deposit, rest = found.parts
     assert (deposit.amount, deposit.due_on, deposit.open) == ("3301.63", "2026-06-05", "0.00")
     assert (deposit.late_days, deposit.paid_on, deposit.planned) == (4, "2026-06-09", True)
-    assert (rest.amount, rest.due_on, rest.open) == ("3897.16", "2026-06-12", "3897.16")
+    assert (rest.amount, rest.due_on, rest.open) == ("3880.92", "2026-06-12", "3880.92")
     assert (rest.late_days, rest.planned) == (8, False)
-    assert found.open == "3897.16"
+    assert found.open == "3880.92"
 
 
 def test_own_rates_and_terms_go_before_the_usual():

@@ -88,14 +88,16 @@ def test_the_jobs_own_containers_are_no_guess():
 def test_what_is_in_the_van_is_taken_off_first_and_told_line_by_line():
     van = Van(
         sprayers=(VanSprayer("blue", "acid-proof", 7.6), VanSprayer("old", "cheap", 7.6, uses=9)),
-        stock=(Stock("t1", "tape", 30.0, "m"), Stock("old-tape", "tape", 50.0, "m",
-                                                     good_until="2000-01-01")),
+        stock=(Stock("t1", "tape", 30.0, "m", opened="2026-05-01"),
+               Stock("old-tape", "tape", 50.0, "m", good_until="2000-01-01")),
     )  # fmt: skip
     found = bought(TAPE, quantity("sprayer", 2.0), van=van, wares=LIST, on="2026-06-08")
     assert [(one.what, one.there, one.buy) for one in found.there] == [
         ("tape", 30.0, 90.0), ("sprayer", 1.0, 1.0),
     ]  # fmt: skip
     assert "not counted" in found.there[0].mind
+    assert found.there[0].opened == "2026-05-01"
+    assert any("opened 2026-05-01" in one for one in buying_said(found))
     assert [(one.kind, one.count) for one in found.lines] == [("tape", 2), ("sprayer", 1)]
 
 
@@ -181,3 +183,26 @@ def test_the_whole_list_adds_up_by_nothing_of_what_found_it(aim):
     }  # fmt: skip
     needs = {STAIN.id: STAIN.ready, TAPE.id: TAPE.ready}
     assert not faults_of(lines, needs, plain(LIST)["wares"], plain(LIST)["sellers"], told)
+
+
+def test_the_materials_of_a_worked_job_by_hand():
+    """Alder Lane, invented: 5.3 gal of stain by the gallon at 60 are six, 8 gal of sealer at 45,
+    2 gal of finish at 25: 360 + 360 + 50 = 770."""
+    one_gal = tuple(
+        Ware(kind, kind, GALLON, "l", price, of="earth" if kind == "stain" else "")
+        for kind, price in (("stain", "60"), ("sealer", "45"), ("finish", "25"))
+    )
+    found = bought(
+        quantity("stain", 5.3 * GALLON, "l", "earth"), quantity("sealer", 8 * GALLON, "l"),
+        quantity("finish", 2 * GALLON, "l"), wares=PriceList(wares=one_gal),
+    )  # fmt: skip
+    assert [one.count for one in found.lines] == [6, 8, 2]
+    assert found.total == "770.00"
+
+
+def test_of_a_long_list_the_same_size_is_looked_at_once_and_the_cheapest_is_bought():
+    draw = [Ware(f"t{n}", "tape", 55.0, "m", f"{9 + n % 7}.{n % 90:02d}", "mill")
+            for n in range(3000)]  # fmt: skip
+    odd = [Ware(f"o{n}", "tape", 20.0 + n / 10, "m", f"{12 + n}.00", "mill") for n in range(300)]
+    found = bought(TAPE, wares=replace(LIST, wares=tuple(draw + odd)))
+    assert told_of(found) == [(3, 55.0, "27.00", "measured here")]

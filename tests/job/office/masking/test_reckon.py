@@ -15,7 +15,9 @@ from farwall.facts.plain import plain
 from farwall.facts.supplies import Masking, MaskItem, Supplies
 from farwall.floor.geometry import polygon_geometry
 from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room
+from farwall.job.office.masking import masked_said
 from farwall.job.office.masking.reckon import masked_in
+from farwall.phrasebook import said_whole, speaking
 from farwall.units import M_PER_IN
 
 
@@ -212,3 +214,26 @@ def test_later_stages_have_more_to_mask(job):
 def test_all_that_is_found_is_plain_json():
     found = masked_in(house(items=(MaskItem("drain", "a", (1.0, 1.0)),)))
     assert json.loads(json.dumps(plain(found)))["items"][0]["letter"] == "a"
+
+
+def test_the_terminal_tells_rooms_things_and_what_is_not_told():
+    items = (MaskItem("register", "a", count=2, take_out=True),)
+    told = masked_said(masked_in(house(items=items)))
+    assert told[0] == "81 ft (24.7 m) of wall, 3 sides of frames, 1 outside door to dam"
+    assert any(one.startswith("1 Study: 41 ft (12.5 m), film 48 in (1.22 m)") for one in told)
+    assert "a take out 2 register, Study" in told
+    assert "was not told" in told[-1]
+
+
+@pytest.mark.parametrize(("count", "many"), [(1, "1 opening lies"), (2, "2 openings lie")])
+def test_openings_that_lie_on_no_wall_are_told_in_both_languages(count, many):
+    job = house(stage="after paint")
+    lost = tuple(
+        Opening(f"lost-{n}", "door", ((2.0, 1.2 + n), (2.8, 1.2 + n)), ("a", "b"), 0.8)
+        for n in range(count)
+    )
+    floor = replace(job.floor, openings=(*job.floor.openings, *lost))
+    (told,) = masked_in(replace(job, floor=floor)).warnings
+    assert told.startswith(many)
+    with speaking("es"):
+        assert said_whole(told)

@@ -21,9 +21,10 @@ def _said(**more):
 
 def test_heads_stand_before_their_lines_and_every_line_shows_its_rank():
     said = _said()
-    heads = [one for one in said if one.startswith("To ") or one == "Tools"]
+    heads = [one for one in said if one.startswith("To ") or one == "Sprayers and tools"]
     assert heads == [
-        "To stain", "To mask", "To neutralise and wash", "To seal", "To wear", "Tools",
+        "To stain", "To mask", "To neutralise and wash", "To seal", "To wear",
+        "Sprayers and tools",
     ]  # fmt: skip
     found = quantities_of(of := ground(), masked_of(of))
     for one in found.lines:

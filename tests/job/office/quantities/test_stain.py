@@ -12,7 +12,7 @@ from tests.job.sums.sums import reckon
 from tests.shapes import PLAIN_ROOM, TWO_ROOMS
 from tests.spray.hand_floors import job
 
-from farwall.facts.job import Coat, Stain, Wishes
+from farwall.facts.job import Coat, Sample, Stain, Wishes
 from farwall.job.office import OfficeGround
 from farwall.job.plan_job import plan_job
 from farwall.units import ft2_from_m2, ft2_per_gal_from_m2_per_l
@@ -34,6 +34,19 @@ def test_its_coats_need_what_the_plan_reckoned_without_being_scaled():
     for id_, line in lines(ground()).items():
         if line.kind == "stain":
             assert lines(bare)[id_].ready == pytest.approx(line.ready, rel=1e-9)
+
+
+def test_a_coat_that_was_sampled_has_a_spread_of_its_own():
+    """15 % beside the 20 % of the coat that was not: each is reckoned by its own."""
+    sample = Sample("closet", coat="first", m2_per_l=4.5)
+    told = job(TWO_ROOMS, **FACTS, samples=(sample,))
+    plan = plan_job(told)
+    bare = replace(plan, buying={"certainty_percent": 99.0, "stains": []})
+    found = lines(OfficeGround(told, bare))
+    for one in plan.buying["stains"]:
+        assert found[f"stain:{one['stain']}"].ready == pytest.approx(one["ready_l"], rel=1e-9)
+    sampled, other = found["stain:earth"], found["stain:slate"]
+    assert sampled.ready / sampled.likely < other.ready / other.likely
 
 
 def test_fields_sum_to_the_job():

@@ -203,7 +203,7 @@ def _about(way: Way) -> tuple[str, ...]:
         for name in way.boxed
     ]
     if way.proof.status != "best":
-        found.append(f"The search was stopped: a list may be up to {way.proof.gap} cheaper.")
+        found.append(f"It is proven only that no list is more than {way.proof.gap} cheaper.")
     return tuple(found)
 
 

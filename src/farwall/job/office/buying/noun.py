@@ -35,7 +35,8 @@ class Bought:
 class There:
     """What the van has of a line: so much of what is needed, by ids of its shelf.
 
-    mind: what has to be looked at, such as a lot that is not the sample's.
+    mind: what has to be looked at, such as a lot that is not the sample's · opened, good_until: the
+    earliest day of each on what is taken, empty where none was noted.
     """
 
     quantity: str
@@ -47,6 +48,8 @@ class There:
     unit: str
     from_stock: tuple[str, ...] = ()
     mind: str = ""
+    opened: str = ""
+    good_until: str = ""
 
 
 @dataclass(frozen=True)

@@ -50,8 +50,14 @@ def there_said(one: There, units: str = "us") -> str:
         f"{amount_words(one.there, one.unit, units)} of {amount_words(one.needed, one.unit, units)}"
     )
     where = f" ({', '.join(one.from_stock)})" if one.from_stock else ""
-    mind = f"; {one.mind}" if one.mind else ""
-    return f"In the van: {one.what}, {of}{where}{mind}"
+    return f"In the van: {one.what}, {of}{where}{''.join(f'; {part}' for part in age_said(one))}"
+
+
+def age_said(one: There) -> tuple[str, ...]:
+    """How old what is there is, and what has to be looked at."""
+    opened = (f"opened {one.opened}",) if one.opened else ()
+    good = (f"good until {one.good_until}",) if one.good_until else ()
+    return (*opened, *good, *((one.mind,) if one.mind else ()))
 
 
 def bought_said(one: Bought, units: str = "us") -> str:

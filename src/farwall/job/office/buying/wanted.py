@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from decimal import Decimal
 
 from farwall.evidence import Rank
 from farwall.facts.default_wares import GUESSED, NOT_BOUGHT
@@ -21,6 +22,8 @@ from farwall.price.money import amount, rounded
 HAIR = 1e-6
 _FINE = 4_000
 """Containers of which a need would take more than so many are left out."""
+MOST_WARES = 120
+"""Wares of one thing that are looked at; the cheapest by what they hold."""
 _TOLD_BY_JOB, _GUESS_SOURCE = "told in the job", "house-guess"
 
 
@@ -86,10 +89,20 @@ def there_for(van: Van | None, line: Line, *, on: str) -> There:
             line.id, line.kind, line.what, line.needed, there, line.needed - there, line.unit, taken
         )
     (found,) = shopping(van, [need], on=on)
+    taken_of = [one for one in van.stock if one.id in found.from_stock]
     return There(
-        line.id, line.kind, line.what, line.needed, found.there, found.buy, line.unit,
-        found.from_stock, found.mind,
-    )  # fmt: skip
+        line.id,
+        line.kind,
+        line.what,
+        line.needed,
+        found.there,
+        found.buy,
+        line.unit,
+        found.from_stock,
+        found.mind,
+        opened=min((one.opened for one in taken_of if one.opened), default=""),
+        good_until=min((one.good_until for one in taken_of if one.good_until), default=""),
+    )
 
 
 def parts_left(parts: Sequence[float], there: float) -> tuple[float, ...]:
@@ -167,13 +180,39 @@ def capacity(wares: Sequence[Ware]) -> float:
 
 
 def _sensible(wares: Sequence[Ware], need: float) -> tuple[Ware, ...]:
-    """Prices to four decimals; containers that a need would take thousands of left out."""
+    """Those that can be in a purchase: prices to four decimals, none a need takes thousands of.
+
+    Of the same size, lot and seller only the cheapest that has no end, and cheaper ones that
+    have; of very many the cheapest by what they hold.
+    """
     if not wares:
         return ()
     least = min(need / _FINE, max(one.size for one in wares))
     step = amount("1").scaleb(-PLACES)
-    return tuple(
+    told = [
         replace(one, price=str(rounded(amount(one.price), step)))
         for one in wares
         if one.size >= least and one.in_stock != 0
-    )
+    ]
+    endless: dict[tuple[object, ...], Decimal] = {}
+    for one in told:
+        if one.in_stock is None:
+            price = amount(one.price)
+            endless[_alike(one)] = min(price, endless.get(_alike(one), price))
+    kept, seen = [], set()
+    for one in told:
+        best = endless.get(_alike(one))
+        if one.in_stock is None:
+            if amount(one.price) > (best or 0) or _alike(one) in seen:
+                continue
+            seen.add(_alike(one))
+        elif best is not None and amount(one.price) >= best:
+            continue
+        kept.append(one)
+    if len(kept) > MOST_WARES:
+        kept = sorted(kept, key=lambda one: (amount(one.price) / Decimal(str(one.size)), one.id))
+    return tuple(kept[:MOST_WARES])
+
+
+def _alike(one: Ware) -> tuple[object, ...]:
+    return one.seller, one.lot, round(one.size, 9)

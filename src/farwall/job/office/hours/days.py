@@ -14,7 +14,7 @@ from farwall.days.practice import chain_of
 from farwall.evidence import Span
 from farwall.job.lessons import labour_of
 from farwall.job.office.ground import OfficeGround
-from farwall.job.office.scope import Scope
+from farwall.job.office.scope import Scope, scope_of
 from farwall.price.hours import Three
 
 _AHEAD_DAYS = 45
@@ -34,7 +34,22 @@ def site_days(ground: OfficeGround, scope: Scope, *, area_m2: float, people: int
     )  # fmt: skip
     ends: tuple[End, End, End] = ("low", "likely", "high")
     low, likely, high = (float(len(worked_days(house, people, end))) for end in ends)
+    known = _whole_in_calendar(ground, scope)
+    likely = likely if known is None else float(known)
     return (min(low, likely), likely, max(likely, high))
+
+
+def days_from(ground: OfficeGround, scope: Scope) -> str:
+    """What the days are taken from."""
+    return ALONE if _whole_in_calendar(ground, scope) is None else CALENDAR
+
+
+def _whole_in_calendar(ground: OfficeGround, scope: Scope) -> int | None:
+    """Days of the whole job in the calendar; a part of it is not what the calendar holds."""
+    found = calendar_days(ground.calendar, ground.job.id)
+    if found is None or scope.rooms != scope_of(ground).rooms:
+        return None
+    return found[2] if scope.coats == scope_of(ground).coats else None
 
 
 def worked_days(house: House, people: int, end: End) -> list[int]:

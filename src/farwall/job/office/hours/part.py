@@ -6,7 +6,7 @@ import math
 
 from farwall.evidence import Rank
 from farwall.job.office.ground import OfficeGround
-from farwall.job.office.hours.days import ALONE
+from farwall.job.office.hours.days import days_from
 from farwall.job.office.hours.noun import Hours, RoomHours
 from farwall.job.office.hours.sizes import RoomSize, rooms_of, sizes_of
 from farwall.job.office.masking import Masked
@@ -36,7 +36,7 @@ def hours_of(ground: OfficeGround, masked: Masked, scope: Scope | None = None) -
         people=sizes.people,
         days=(low, likely, high),
         visits=(low + EARLY_VISITS, likely + EARLY_VISITS, high + EARLY_VISITS),
-        days_from=ALONE,
+        days_from=days_from(ground, chosen),
         rooms=_rooms(tasks, rooms),
     )
 

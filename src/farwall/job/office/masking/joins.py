@@ -13,20 +13,21 @@ def joins_of(hung: Sequence[FilmRun]) -> list[float]:
 
     Where film of two heights meets, the join is as tall as the lower one.
     """
-    begins = {_place(one.line[0]): one for one in hung}
-    ends = {_place(one.line[-1]) for one in hung}
+    begins = {place_of(one.line[0]): one for one in hung}
+    ends = {place_of(one.line[-1]) for one in hung}
     found = []
     for one in hung:
-        if _place(one.line[0]) == _place(one.line[-1]):
+        if place_of(one.line[0]) == place_of(one.line[-1]):
             found.append(one.film_m)
             continue
-        after = begins.get(_place(one.line[-1]))
+        after = begins.get(place_of(one.line[-1]))
         if after is None or after.film_m != one.film_m:
             found.append(one.film_m if after is None else min(one.film_m, after.film_m))
-        if _place(one.line[0]) not in ends:
+        if place_of(one.line[0]) not in ends:
             found.append(one.film_m)
     return found
 
 
-def _place(point: Point) -> Point:
+def place_of(point: Point) -> Point:
+    """A point as it is compared: runs that meet end in the same one."""
     return (round(point[0], 4), round(point[1], 4))

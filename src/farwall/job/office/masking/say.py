@@ -9,7 +9,10 @@ from farwall.units import M2_PER_FT2, M_PER_FT, M_PER_IN
 
 def masked_said(found: Masked) -> tuple[str, ...]:
     """Lines for a terminal: what is masked in all, then by room, then what is taken out."""
-    wall = f"{_feet(found.wall_m)} of wall, {found.jambs} jambs, {found.dams} outside doors to dam"
+    wall = (
+        f"{_feet(found.wall_m)} of wall, {_many(found.jambs, 'side')} of frames, "
+        f"{_many(found.dams, 'outside door')} to dam"
+    )
     rule = STAGES[found.stage]  # type: ignore[index]
     lines = [wall, *_in_all(found), rule.words]
     lines += [_room(one) for one in found.rooms]
@@ -25,15 +28,15 @@ def _in_all(found: Masked) -> list[str]:
         f"{found.jamb_feet} jamb feet"
     )
     rest = (
-        f"{found.doors} doors with {_feet(found.gap_m)} of gap, {found.corners} corners, kicks "
-        f"{_feet(found.kick_m)}, dams {_feet(found.dam_m)}"
+        f"{_many(found.doors, 'door')} with {_feet(found.gap_m)} of gap, {found.corners} corners, "
+        f"kicks {_feet(found.kick_m)}, dams {_feet(found.dam_m)}"
     )
     return [f"film {area}: {film}" if film else f"film {area}", rolled, rest]
 
 
 def _room(one: RoomMasked) -> str:
     high = f"film {_tall(one.film_m)}" if one.film_m else "no film on walls"
-    return f"{one.number} {one.name}: {_feet(one.wall_m)}, {high}, {one.jambs} jambs"
+    return f"{one.number} {one.name}: {_feet(one.wall_m)}, {high}, {_many(one.jambs, 'frame')}"
 
 
 def _item(one: ItemMasked, found: Masked) -> str:
@@ -41,6 +44,10 @@ def _item(one: ItemMasked, found: Masked) -> str:
     where = f", {names[one.room]}" if one.room in names else ""
     deed = "take out" if one.take_out else "mask"
     return f"{one.letter} {deed} {one.count} {one.kind}{where}"
+
+
+def _many(count: int, what: str) -> str:
+    return f"{count} {what}" if count == 1 else f"{count} {what}s"
 
 
 def _feet(metres: float) -> str:

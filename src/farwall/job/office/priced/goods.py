@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank
@@ -18,21 +19,46 @@ from farwall.price.money import NOTHING, added, amount, rounded
 LISTED = "as the shopping list has it"
 
 
+@dataclass(frozen=True)
+class _Listed:
+    """What the list has of a group: at prices that were told, and at guessed ones."""
+
+    told: Decimal = NOTHING
+    guessed: Decimal = NOTHING
+
+    def and_(self, cost: Decimal, rank: str) -> _Listed:
+        """With one line more."""
+        if rank == Rank.GUESS.value:
+            return _Listed(self.told, self.guessed + cost)
+        return _Listed(self.told + cost, self.guessed)
+
+    def goods(self, group: str) -> Goods:
+        """Both together; what is told is surer, and the weaker part gives the rank."""
+        whole = self.told + self.guessed
+        part = float(self.told / whole)
+        low, likely, high = (
+            part * told + (1 - part) * guessed
+            for told, guessed in zip(AS_BOUGHT, AS_GUESSED, strict=True)
+        )
+        rank, source = (
+            (Rank.GUESS.value, OUR_GUESS)
+            if self.guessed
+            else (Rank.MEASURED.value, "told by the firm")
+        )
+        return Goods(group, rounded(whole), LISTED, rank, source, (low, likely, high))
+
+
 def goods_of(ground: OfficeGround, buying: Buying, scope: Scope, sizes: Sizes) -> tuple[Goods, ...]:
     """Every group in the order of the table. A part of the job takes its part of what is bought:
     containers are not packed anew for it."""
-    groups = _bought(buying)
-    guessed = {
-        one.group: one for one in allowances(sizes, stain_l=sum(stain_l(ground, scope).values()))
-    }
+    listed = _of_list(ground, buying, scope)
+    litres = sum(stain_l(ground, scope).values())
+    guessed = {one.group: one for one in allowances(sizes, stain_l=litres)}
     found = []
     for group in (*GROUPS, "delivery"):
-        listed = groups.get(group, NOTHING)
-        part = _part(ground, scope, group)
-        if group == "stain":
-            listed, part = _stains(ground, buying, scope), 1.0
-        if listed > 0:
-            found.append(_listed(ground, group, listed * Decimal(str(round(part, 6)))))
+        one = listed.get(group, _Listed())
+        if one.told + one.guessed > 0:
+            found.append(one.goods(group))
         elif group in guessed:
             found.append(guessed[group])
     return tuple(one for one in found if one.likely > 0)
@@ -50,30 +76,26 @@ def stain_l(ground: OfficeGround, scope: Scope) -> dict[str, float]:
     return found
 
 
-def _bought(buying: Buying) -> dict[str, Decimal]:
-    groups: dict[str, Decimal] = {}
-    for one in buying.lines:
-        group = GROUP_OF.get(one.kind, "tools")
-        groups[group] = groups.get(group, NOTHING) + amount(one.cost)
-    rest = amount(buying.total) - added(groups.values())
-    return groups | {"delivery": max(rest, NOTHING)}
-
-
-def _stains(ground: OfficeGround, buying: Buying, scope: Scope) -> Decimal:
-    """Each stain's containers by the share that the scope takes of it."""
-    here, all_ = stain_l(ground, scope), stain_l(ground, scope_of(ground))
-    total = NOTHING
-    for one in buying.lines:
-        if one.kind == "stain":
-            whole = all_.get(one.of, 0.0)
-            part = here.get(one.of, 0.0) / whole if whole else 0.0
-            total += amount(one.cost) * Decimal(str(round(part, 6)))
-    return total
-
-
-def _part(ground: OfficeGround, scope: Scope, group: str) -> float:
-    """The share of the whole job's list: by floor, by coats where it is laid in coats."""
+def _of_list(ground: OfficeGround, buying: Buying, scope: Scope) -> dict[str, _Listed]:
+    """What the scope takes of each line, summed by group; delivery is what the lines leave."""
+    groups: dict[str, _Listed] = {}
     whole = scope_of(ground)
+    here, all_ = stain_l(ground, scope), stain_l(ground, whole)
+    for one in buying.lines:
+        group = GROUP_OF.get(one.kind, "sprayers and tools")
+        if group == "stain":
+            part = here.get(one.of, 0.0) / all_[one.of] if all_.get(one.of) else 0.0
+        else:
+            part = _part(ground, scope, whole, group)
+        cost = amount(one.cost) * Decimal(str(round(part, 6)))
+        groups[group] = groups.get(group, _Listed()).and_(cost, one.rank)
+    rest = amount(buying.total) - added(amount(one.cost) for one in buying.lines)
+    floor = Decimal(str(round(_part(ground, scope, whole, "delivery"), 6)))
+    return groups | {"delivery": _Listed(max(rest, NOTHING) * floor)}
+
+
+def _part(ground: OfficeGround, scope: Scope, whole: Scope, group: str) -> float:
+    """The share of the whole job's list: by floor, by coats where it is laid in coats."""
     areas = {one.room: one.net_m2 for one in ground.measured.rooms}
     floor = sum(areas[one] for one in scope.rooms) / (sum(areas.values()) or 1.0)
     coats = {
@@ -82,12 +104,3 @@ def _part(ground: OfficeGround, scope: Scope, group: str) -> float:
     }
     here, all_ = coats.get(group, (1, 1))
     return floor * here / (all_ or 1)
-
-
-def _listed(ground: OfficeGround, group: str, cost: Decimal) -> Goods:
-    """Prices of a list, or of the job's own containers, are the firm's; stand-ins are guesses."""
-    told = ground.wares is not None or (group == "stain" and bool(ground.job.prices.containers))
-    told = told or (group == "sealer" and bool(ground.job.sealer.containers))
-    if told:
-        return Goods(group, rounded(cost), LISTED, Rank.MEASURED.value, "price list", AS_BOUGHT)
-    return Goods(group, rounded(cost), LISTED, Rank.GUESS.value, OUR_GUESS, AS_GUESSED)

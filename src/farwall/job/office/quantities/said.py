@@ -10,7 +10,8 @@ from farwall.job.office.quantities.basis import amount_said, figure, in_units
 
 HEADS: dict[Moment, str] = {
     "stain": "To stain", "mask": "To mask", "wash": "To neutralise and wash", "seal": "To seal",
-    "wear": "To wear", "tools": "Tools",
+    "wear": "To wear",
+    "tools": "Sprayers and tools",
 }  # fmt: skip
 
 

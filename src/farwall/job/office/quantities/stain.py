@@ -10,12 +10,13 @@ from typing import Any
 
 from farwall.evidence import Rank, weakest
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
+from farwall.facts.job import Coat
 from farwall.facts.plan import Field, Plan
 from farwall.facts.quantities import Quantity, Share
 from farwall.job.first_thirst import first_thirst
 from farwall.job.office.quantities.basis import Basis, line
 from farwall.mix.buying import USUAL_RESERVE_SAMPLED, USUAL_RESERVE_UNSAMPLED
-from farwall.mix.thirst import Thirst
+from farwall.mix.thirst import Thirst, first_belief
 
 _EIGHTY = NormalDist().inv_cdf(0.9)
 """Low and high hold four times in five."""
@@ -53,13 +54,29 @@ class CoatNeed:
         return min(low, self.likely_l), max(high, self.likely_l)
 
 
-def coat_needs(plan: Plan) -> tuple[CoatNeed, ...]:
+def coat_needs(basis: Basis) -> tuple[CoatNeed, ...]:
     """The coats of a plan that are sprayed, in order; those that have a mix."""
-    found = (_coat_need(plan, coat.id, coat.stain, coat.cut) for coat in plan.inputs.coats)
+    plan, own = basis.ground.plan, {one.id: one.spread_percent for one in basis.settled.coats}
+    found = (
+        _coat_need(plan, coat, _belief(plan, coat.id, own.get(coat.id)))
+        for coat in plan.inputs.coats
+    )
     return tuple(one for one in found if one is not None)
 
 
-def _coat_need(plan: Plan, coat: str, stain: str, cut: str) -> CoatNeed | None:
+def _belief(plan: Plan, coat: str, spread_percent: float | None) -> Thirst:
+    """As the plan's gate had it: what closed jobs taught, else the coat's own spread."""
+    taught = any(
+        one.name == f"coats.{coat}.spread_percent" and one.rank == Rank.LEARNED.value
+        for one in plan.grounds
+    )
+    if taught or spread_percent is None:
+        return first_thirst(plan, coat)
+    return first_belief(spread_percent)
+
+
+def _coat_need(plan: Plan, of: Coat, belief: Thirst) -> CoatNeed | None:
+    coat = of.id
     fields = tuple(one for one in plan.fields if one.coat == coat)
     mixes = [one for one in plan.mixes if one.coat == coat]
     mixed = math.fsum(one.stain_l + one.water_l + one.acid_l for one in mixes)
@@ -67,12 +84,11 @@ def _coat_need(plan: Plan, coat: str, stain: str, cut: str) -> CoatNeed | None:
     held = [(field, much) for field, much in zip(fields, litres, strict=True) if much > 0]
     if not held or mixed <= 0:
         return None
-    belief = first_thirst(plan, coat)
     chance_dry = 1 - certainty_percent(plan) / 100
     needed = tuple(much for _, much in held)
     ready = max(mixed, belief.enough_for_all_l(needed, chance_dry=chance_dry))
     return CoatNeed(
-        coat, stain, cut, tuple(field for field, _ in held), needed, belief, ready,
+        coat, of.stain, of.cut, tuple(field for field, _ in held), needed, belief, ready,
         math.fsum(one.stain_l for one in mixes) / mixed,
         math.fsum(one.acid_l for one in mixes) / mixed,
     )  # fmt: skip
@@ -87,7 +103,7 @@ def certainty_percent(plan: Plan) -> float:
 def stain_lines(basis: Basis) -> tuple[Quantity, ...]:
     """A line for each stain, then one for acid that is added to a mix."""
     plan = basis.ground.plan
-    needs = coat_needs(plan)
+    needs = coat_needs(basis)
     bought = _bought(plan)
     made = []
     for stain in dict.fromkeys(one.stain for one in needs):

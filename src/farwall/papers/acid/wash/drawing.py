@@ -30,6 +30,7 @@ from farwall.papers.ink import INK, PAPER, RAMP, WHITE
 from farwall.papers.lettering import LINE_HEIGHT, PAPER_LETTERING, Lettering, text_width, wrap
 from farwall.papers.svg import Svg, number
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import speaking
 
 _BETWEEN, _ARROW, _INTO = 14.0, 22.0, 9.0
 _LIGHT = RAMP[:4]
@@ -194,6 +195,7 @@ def _key(sheet: Sheet, size: float) -> None:
     if not sheet.key:
         return
     ordered: Sequence[str] = sorted(sheet.key, key=lambda one: int(one.split()[0]))
-    for line in wrap(" · ".join(ordered), sheet.svg.width - 2 * EDGE, size) or ordered:
-        sheet.svg.height += size * LINE_HEIGHT
-        sheet.svg.text((EDGE, sheet.svg.height - size * 0.3), line, size, anchor="start")
+    with speaking("en"):  # names only: no sentence is sought in them
+        for line in wrap(" · ".join(ordered), sheet.svg.width - 2 * EDGE, size) or ordered:
+            sheet.svg.height += size * LINE_HEIGHT
+            sheet.svg.text((EDGE, sheet.svg.height - size * 0.3), line, size, anchor="start")

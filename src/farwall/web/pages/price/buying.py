@@ -6,7 +6,7 @@ from typing import Any
 
 from farwall.job.office import Office, OfficeGround
 from farwall.job.office.buying import Bought, Buying, Way
-from farwall.job.office.buying.said import many_said, one_job_in
+from farwall.job.office.buying.said import age_said, many_said, one_job_in
 from farwall.job.van.say import amount_words
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking
@@ -100,5 +100,5 @@ def _there(one: Any, units: str) -> Json:
         "what": told_on_page(one.what),
         "there": amount_words(one.there, one.unit, units),
         "needed": amount_words(one.needed, one.unit, units),
-        "mind": told_on_page(one.mind) if one.mind else "",
+        "mind": [told_on_page(part) for part in age_said(one)],
     }

@@ -7,7 +7,8 @@ from typing import Any
 
 from farwall.facts.job import Job
 from farwall.job.office import OfficeGround
-from farwall.web.firm import lessons_of
+from farwall.web.firm import FIRM, lessons_of
+from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.price.wares import wares_of
 from farwall.web.pages.shown import State
 from farwall.web.pages.van import van_of
@@ -26,6 +27,7 @@ def office_ground_of(book: Any, state: State) -> OfficeGround | None:
         van=van_of(book),
         wares=wares_of(book),
         lessons=lessons_of(book),
+        calendar=(book.document(CALENDAR, FIRM) or {}).get("document"),
     )
 
 

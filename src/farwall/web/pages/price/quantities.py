@@ -52,8 +52,8 @@ def what_shown(one: Quantity) -> str:
     """What a line is called: names of the job as they are, all else in the page's language."""
     if one.kind == "stain" or (one.kind == "sealer" and one.of):
         return one.what
-    first = one.what if one.what[1:2].isupper() else one.what[:1].upper() + one.what[1:]
-    return told(first)
+    word = told(one.what)
+    return word if word[1:2].isupper() else word[:1].upper() + word[1:]
 
 
 def _range(one: Quantity, units: str) -> str:

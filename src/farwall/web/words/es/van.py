@@ -52,7 +52,7 @@ WORDS = {
     "van-thing-dams": "toallas para represas en puertas exteriores",
     "van-thing-spill-kit": "equipo para derrames",
     "van-thing-finish": "acabado de piso",
-    "van-thing-paper": "papel para enmascarar",
+    "van-thing-paper": "papel para cubrir",
     "van-thing-plugs": "tapones",
     "van-thing-sprayer": "rociadoras",
     "van-thing-water": "agua",
