@@ -7,6 +7,7 @@ from tests.papers.office.grounds import ground, own_texts, texts
 from farwall.facts.job import RoomSurvey
 from farwall.facts.slab import MoistureTest, Patch
 from farwall.papers.office.blocks import Blanks, Facts, Own, Picture, Rows, Ticks
+from farwall.papers.office.bundles import written
 from farwall.papers.office.survey import PHOTOS, survey
 
 
@@ -79,7 +80,7 @@ def test_tests_to_do_are_those_that_go_counts_and_photos_are_listed():
 
 
 def test_the_map_in_spanish_says_so():
-    (picture,) = of_kind(survey(ground(language="es")), Picture)
+    (picture,) = of_kind(written(survey, ground(language="es")), Picture)
     assert "salida" in picture.svg
     assert "way out" not in picture.svg
 

@@ -31,7 +31,6 @@ from farwall.papers.office.ground import PaperGround
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import area, listed
-from farwall.phrasebook import speaking
 from farwall.units import f_from_c
 
 MAP_SHARE = 0.5
@@ -126,11 +125,10 @@ def _slab(job: Job, units: Units) -> tuple[Block, ...]:
 def _map(ground: PaperGround) -> str:
     job = ground.job
     size = paper_for(ground.units, job.wishes.paper)
-    with speaking(ground.language, [room.label for room in job.floor.rooms]):
-        return drop_svg(
-            ground.plan, _seconds(job), units=ground.units, width=size.inner_width,
-            height=size.inner_height * MAP_SHARE,
-        )  # fmt: skip
+    return drop_svg(
+        ground.plan, _seconds(job), units=ground.units, width=size.inner_width,
+        height=size.inner_height * MAP_SHARE,
+    )  # fmt: skip
 
 
 def _seconds(job: Job) -> dict[str, float]:
