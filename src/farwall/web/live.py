@@ -6,6 +6,7 @@ import asyncio
 import time
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
+from dataclasses import replace
 from typing import Any
 
 from fastapi import APIRouter, Depends, FastAPI, Request
@@ -17,6 +18,7 @@ from farwall.phrasebook import LANGUAGE, said_whole, speaking, told
 from farwall.web.door import Door, json_of
 from farwall.web.live_jobs import REST, LiveJobs, minute_of
 from farwall.web.pages.tongue import language_of
+from farwall.web.people.who import may_tell_of_money
 from farwall.web.replanning import Replanning
 from farwall.web.slow import Slow
 from farwall.web.taking import offer_from, take
@@ -101,6 +103,7 @@ def live(door: Door, held: Live) -> APIRouter:
             "sent_at": entry["at"] if entry.get("sent_at") is None else entry.pop("sent_at"),
             "entries": [entry],
         })  # fmt: skip
+        offer = replace(offer, money=may_tell_of_money(request))
         answer = await door.written(lambda: take(door.book, offer, received_at=door.now()))
         if answer.turned:
             why = [Mistake("", one) for one in answer.turned[0].why]

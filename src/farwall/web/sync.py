@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import hashlib
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from typing import Any
 
 from fastapi import APIRouter, Depends, Request
@@ -14,7 +14,7 @@ from farwall.errors import Mistake, Refused
 from farwall.store.files import MOST_BYTES as MOST_FILE_BYTES
 from farwall.web.bombs import insist_bearable_file
 from farwall.web.door import Door, TooLarge, body_of, json_of
-from farwall.web.people.who import who_asks
+from farwall.web.people.who import may_tell_of_money, who_asks
 from farwall.web.taking import offer_from, take
 
 MOST_IDS = 50_000
@@ -28,7 +28,7 @@ def sync(door: Door) -> APIRouter:
     @router.post("/api/entries")
     async def offered(request: Request) -> dict[str, Any]:
         """Entries of one device: what became of each, told when it is on the disk."""
-        offer = offer_from(await json_of(request))
+        offer = replace(offer_from(await json_of(request)), money=may_tell_of_money(request))
         answer = await door.written(lambda: take(book, offer, received_at=door.now()))
         return asdict(answer)
 

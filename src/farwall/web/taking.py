@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry
+from farwall.facts.log_money import OFFICE_WORDS
 
 if TYPE_CHECKING:
     from farwall.store.book import Book
@@ -18,6 +19,7 @@ MOST_AT_ONCE = 1000
 CLOCK_STEP_S = 5.0
 """A clock that is off by less is not told anew: the way of a message takes as long."""
 _ABOUT = "This is no offer of entries."
+_NOT_YOURS = "what was agreed, invoiced and paid is entered by a lead or the office: ask one."
 
 
 @dataclass(frozen=True)
@@ -45,12 +47,16 @@ class Answer:
 
 @dataclass(frozen=True)
 class Offer:
-    """Entries of one device with its clock as it sent them; values that may be anything."""
+    """Entries of one device with its clock as it sent them; values that may be anything.
+
+    money: whether who offers them may tell what was agreed, invoiced and paid.
+    """
 
     device: str
     era: int
     sent_at: str
     entries: tuple[Any, ...]
+    money: bool = True
 
 
 def offer_from(data: Any) -> Offer:
@@ -88,6 +94,9 @@ def take(book: Book, offer: Offer, *, received_at: str) -> Answer:
     used; then nothing was acknowledged and the phone offers all of it again.
     """
     good, turned = _judged(offer.entries)
+    if not offer.money:
+        turned += [Turned(one.id, (_NOT_YOURS,)) for one in good if one.word in OFFICE_WORDS]
+        good = [one for one in good if one.word not in OFFICE_WORDS]
     clocks = {(offer.device, offer.era): _off_s(offer.sent_at, received_at)}
     new, known, late = _kept(book, good, received_at, clocks)
     return Answer(new, known, tuple(turned + late), book.last_place(), received_at)

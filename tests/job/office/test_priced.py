@@ -67,8 +67,11 @@ def test_rooms_part_cost_and_price_to_the_cent(office):
     assert sum(Decimal(one.price) for one in found.rooms) == Decimal(found.price)
     overhead, risk, _ = (Decimal(one.amount) for one in found.added)
     assert sum(Decimal(one.cost) for one in found.rooms) == Decimal(found.cost) + overhead + risk
+    for end, of in (("cost_low", found.cost_low), ("cost_high", found.cost_high)):
+        assert sum(Decimal(getattr(one, end)) for one in found.rooms) == Decimal(of) + overhead
     for one in found.rooms:
         assert Decimal(one.left) == Decimal(one.price) - Decimal(one.cost)
+        assert Decimal(one.cost_low) < Decimal(one.cost) < Decimal(one.cost_high)
         assert one.loses == (Decimal(one.left) < 0) == bool(one.do)
 
 

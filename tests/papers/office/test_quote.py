@@ -163,7 +163,7 @@ def test_the_firms_sheet_says_that_it_is_not_to_be_handed_out(planned):
 def test_all_is_said_in_spanish(planned, make, rates):
     here = ground(planned, language="es", rates=rates, taxes=(Tax("IVA", 8),), terms=Terms(
         deposit_percent=40, progress_percent=20, area_tolerance_percent=7.5,
-    ))  # fmt: skip
+    ), offers=(Offer("all"), Offer("beds", rooms=("bed-1", "bed-2"), sealer_coats=0)))  # fmt: skip
     paper = make(here)
     with speaking("es", names_in(here.plan) | own_names(here)):
         words = [paper.title, *texts(paper.blocks, own=False)]

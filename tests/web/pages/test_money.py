@@ -98,6 +98,25 @@ def test_a_helper_may_enter_a_change_and_not_what_was_paid(office):
     assert log(office, "paid", amount="5").status_code == 403
 
 
+@pytest.mark.parametrize(("role", "kept"), [("helper", False), ("office", True)])
+def test_nor_may_a_helpers_phone_and_the_change_beside_it_is_kept(office, role, kept):
+    office.name()
+    token = office.sessions.begin(office.name("Bo", role), "device")
+    shown = {"authorization": f"Bearer {token}"}
+    head = {"job": "two", "at": "2026-06-08T09:00:00+00:00", "device": "p"}
+    change = {"id": "one", "word": "change", "number": 1,
+              "about": {"what": "x", "agreed_by": "y"}}  # fmt: skip
+    paid = {"id": "two", "word": "paid", "number": 2, "about": {"amount": "5"}}
+    told = {"device": "p", "era": 0, "sent_at": head["at"],
+            "entries": [head | change, head | paid]}  # fmt: skip
+    answer = office.ask("POST", "/api/entries", json=told, headers=shown).json()
+    assert answer["new"] == (["one", "two"] if kept else ["one"])
+    assert [one["id"] for one in answer["turned"]] == ([] if kept else ["two"])
+    alone = head | {"id": "three", "word": "paid", "number": 3, "about": {"amount": "6"}}
+    answer = office.ask("POST", "/api/jobs/two/log", json=alone, headers=shown)
+    assert answer.status_code == (200 if kept else 422)
+
+
 def test_terms_are_kept_and_new_houses_begin_with_the_firms_own(office):
     answer = terms(office)
     assert answer.headers["location"] == "/houses/two/terms?kept=yes"

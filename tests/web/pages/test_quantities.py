@@ -159,3 +159,19 @@ def test_a_switch_shows_before_the_plan_is_made_anew(office, monkeypatch):
     text = office.get(LIST).text
     assert text.count(">off</strong>") == 1
     assert ">44</strong>" in text
+
+
+def test_a_house_without_a_plan_says_that_one_is_being_made(office, monkeypatch):
+    async def not_yet(job):
+        """No plan is begun."""
+
+    monkeypatch.setattr(office.app.state.live, "plan_soon", not_yet)
+    office.put(two_rooms(id="new"), name="New")
+    for path in ("/houses/new/supplies", "/houses/new/price/quantities"):
+        answer = office.get(path)
+        assert answer.status_code == 200
+        assert faults_of_html(answer.text) == []
+        assert words("en")["plan-being-made"] in answer.text
+    refused = office.post("/houses/new/supplies", data={"version": "1"})
+    assert refused.status_code == 422
+    assert words("en")["price-supplies-no-plan"] in refused.text

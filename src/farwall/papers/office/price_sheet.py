@@ -127,15 +127,16 @@ def _chances(found: Priced) -> Rows:
 
 def _rooms(ground: PaperGround, found: Priced) -> Rows:
     return Rows(
-        ("Room", "Floor", "Costs", "Brings", "Left"),
+        ("Room", "Floor", "Costs", "Low to high", "Brings", "Left"),
         tuple(
             (
                 Own(one.name), Own(area(one.area_m2, ground.units)), Own(whole_said(one.cost)),
+                Own(f"{whole_said(one.cost_low)} – {whole_said(one.cost_high)}"),
                 Own(whole_said(one.price)), Own(whole_said(one.left)),
             )
             for one in found.rooms
         ),
-        widths=(3.4, 1.2, 1.1, 1.1, 1.1), right=(1, 2, 3, 4),
+        widths=(3, 1.1, 1, 1.6, 1, 1), right=(1, 2, 3, 4, 5),
     )  # fmt: skip
 
 

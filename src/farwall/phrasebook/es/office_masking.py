@@ -177,6 +177,14 @@ PHRASES = {
     "out.":
     "No se dijo dónde está el aparato {&1}: plástico a toda la altura en los muros junto a él, o "
     "quítelo.",
+    "1 opening lies on no wall of its room on the plan: that wall is counted whole and its frame "
+    "is not. Mend it on the drawing.":
+    "1 vano no está en ningún muro de su cuarto en el plano: ese muro se cuenta entero y su marco "
+    "no. Corríjalo en el dibujo.",
+    "{#1} openings lie on no wall of its room on the plan: that wall is counted whole and its "
+    "frame is not. Mend it on the drawing.":
+    "{#1} vanos no están en ningún muro de su cuarto en el plano: ese muro se cuenta entero y su "
+    "marco no. Corríjalo en el dibujo.",
     "How long kick {&1} in {@2} is was not told.":
     "No se dijo qué tan largo es el zócalo {&1} en {@2}.",
     "How long kick {&1} is was not told.": "No se dijo qué tan largo es el zócalo {&1}.",

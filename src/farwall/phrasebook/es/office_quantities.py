@@ -45,9 +45,9 @@ PHRASES = {
     "foam strip": "tira de espuma", "drain plug": "tapón de desagüe", "eyewash": "lavaojos",
     "removable putty": "masilla removible", "doors and things": "puertas y otras cosas",
     "film in dams": "plástico en represas", "{#1} tall": "{#1} de alto",
-    "A strip along the foot of {#1} of edge, on the wall and never on the slab; {#2} joins, the "
+    "A strip along the foot of {#1} of edge, on the wall and never on the slab; joins {#2}, the "
     "upper edge every yard, {#3} of gaps at doors.":
-    "Una tira al pie de {#1} de orilla, en la pared y nunca en la losa; {#2} uniones, el borde de "
+    "Una tira al pie de {#1} de orilla, en la pared y nunca en la losa; uniones {#2}, el borde de "
     "arriba cada metro, {#3} de rendijas de puertas.",
     "A tenth of a roll is lost.": "Se pierde un décimo del rollo.",
     "{#1} of it, laps of {#2} at joins and a tenth lost; above {#3} a second strip.":
@@ -56,19 +56,19 @@ PHRASES = {
     "Dams {#1}.": "Represas {#1}.",
     "{#1} of edge that is masked no taller than {#2}.":
     "{#1} de orilla que se cubre a no más de {#2} de alto.",
-    "{#1} rolls of cling film for each {#2} of floor, for {#3} sides of frames, {#4} of jambs and "
-    "heads.":
-    "{#1} rollos de plástico adherente por cada {#2} de piso, para {#3} lados de marcos, {#4} de "
-    "jambas y cabezales.",
+    "{#1} rolls of cling film for each {#2} of floor; sides of frames {#3}, jambs and heads "
+    "{#4}.":
+    "{#1} rollos de plástico adherente por cada {#2} de piso; lados de marcos {#3}, jambas y "
+    "cabezales {#4}.",
     "A rope of it around the foot of each of {#1} jambs: end grain drinks stain from below.":
     "Un cordón al pie de cada una de {#1} jambas: la testa de la madera chupa tinte desde abajo.",
-    "{#1} doors, {#2} of gap, both sides and the head: pressed in where tape alone does not hold.":
-    "{#1} puertas, {#2} de rendija, los dos lados y el cabezal: se mete a presión donde la cinta "
+    "Doors {#1}, gaps {#2}, both sides and the head: pressed in where tape alone does not hold.":
+    "Puertas {#1}, rendijas {#2}, los dos lados y el cabezal: se mete a presión donde la cinta "
     "sola no aguanta.",
-    "{#1} drains and floor boxes, as told: none may take stain or rinse water.":
-    "{#1} desagües y cajas de piso, como se dijo: ninguno puede recibir tinte ni agua de enjuague.",
-    "{#1} outside doors: the slab outside is wetted, film and {#2} towels lie in each.":
-    "{#1} puertas exteriores: se moja la losa de afuera; en cada una van plástico y {#2} toallas.",
+    "Drains and floor boxes {#1}, as told: none may take stain or rinse water.":
+    "Desagües y cajas de piso {#1}, como se dijo: ninguno puede recibir tinte ni agua de enjuague.",
+    "Outside doors {#1}: the slab outside is wetted, film and {#2} towels lie in each.":
+    "Puertas exteriores {#1}: se moja la losa de afuera; en cada una van plástico y {#2} toallas.",
     # wash
     "Floor {#1}, open pail {#2}, a tank of mix spilled {#3}.":
     "Piso {#1}, cubeta abierta {#2}, un tanque de mezcla derramado {#3}.",
@@ -91,17 +91,18 @@ PHRASES = {
     "{#1} de agua de enjuague, {#2} por tambo: {#3}, y {#4} de repuesto; ya hay {#5}.",
     "{#1}, usually {#2}, for each {#3} of floor.":
     "{#1}, por lo común {#2}, por cada {#3} de piso.",
-    "20 and more for each {#1}, and never fewer than the {#2} readings after the last rinse.":
-    "20 o más por cada {#1}, y nunca menos que las {#2} lecturas tras el último enjuague.",
+    "20 and more for each {#1}, and never fewer than the readings after the last rinse, {#2}.":
+    "20 o más por cada {#1}, y nunca menos que las lecturas tras el último enjuague, {#2}.",
     # seal
-    "{#1} coats on {#2} at {#3}, laps of {#4} counted; ready so that it is enough {#5} times in "
+    "Coats {#1}, on {#2} at {#3}, laps of {#4} counted; ready so that it is enough {#5} times in "
     "100.":
-    "{#1} manos en {#2} a {#3}, contados traslapes de {#4}; lo que alcanza {#5} de cada 100 veces.",
+    "Manos {#1}, en {#2} a {#3}, contados traslapes de {#4}; lo que alcanza {#5} de cada 100 "
+    "veces.",
     "The seal day reckons it band by band.": "El día de sellar lo calcula franja por franja.",
     "{#1} thin coats on {#2} at {#3}, up to {#4}; ready at {#5}, and {#6} for the owner.":
     "{#1} manos delgadas en {#2} a {#3}, hasta {#4}; se tiene para {#5}, y {#6} para el dueño.",
-    "One for each of {#1} coats, and a spare.":
-    "Uno por cada una de {#1} manos, y uno de repuesto.",
+    "One for each coat, {#1}, and a spare.":
+    "Uno por cada mano, {#1}, y uno de repuesto.",
     # wear
     "{#1} pairs of chemical gloves for each: {2}.":
     "{#1} pares de guantes para químicos por cada uno: {2}.",

@@ -28,6 +28,8 @@ from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.papers import language_of_paper
 from farwall.web.pages.phone_ways import phone_base
 from farwall.web.pages.shown import Kept, Shown, State
+from farwall.web.people.roles import CHANGE, NotAllowed
+from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGE, said
 
@@ -52,7 +54,14 @@ _KINDS = {
     "pdf": "application/pdf", "ics": "text/calendar", "json": "application/json",
     "geojson": "application/geo+json", "jsonl": "application/jsonl",
     "dxf": "image/vnd.dxf", "svg": "image/svg+xml", "xml": "application/xml",
+    "xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 }  # fmt: skip
+
+
+FIRM_ALONE = frozenset(
+    {"price-sheet.pdf", "post-mortem.pdf", "shopping-list.pdf", "shopping-list.xlsx"}
+)
+"""Papers with what things cost the firm: for who may change facts, not for helper or owner."""
 
 
 @dataclass(frozen=True)
@@ -102,6 +111,8 @@ class _Papers:
         """A paper, made now. Raises NotPlanned, Unanswerable where it cannot be made yet."""
         if name not in self.makers:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
+        if name in FIRM_ALONE and not _of_the_firm():
+            raise NotAllowed(said("price-firm-alone"))
         state = await asyncio.to_thread(self.kept.state, job)
         make = self.makers[name]
         if name in BY_FILE:
@@ -119,8 +130,12 @@ class _Papers:
     def _page(self, job: str) -> Response:
         state = self.kept.state(job)
         lacks = self._lacks(state)
+        hidden = frozenset() if _of_the_firm() else FIRM_ALONE
         groups = [
-            (said(f"papers-{group}"), [_paper(job, name, lacks.get(name, "")) for name in names])
+            (
+                said(f"papers-{group}"),
+                [_paper(job, one, lacks.get(one, "")) for one in names if one not in hidden],
+            )
             for group, names in (
                 *_BY_MOMENT,
                 ("slab", SLAB),
@@ -292,6 +307,11 @@ class _Papers:
         from farwall.readers.job_json import job_from
 
         return job_from(self.book.facts(state.id, state.version), f"The job {state.id}")
+
+
+def _of_the_firm() -> bool:
+    who = who_asks()
+    return who is None or who.may(CHANGE)
 
 
 def _paper(job: str, name: str, lacks: str) -> Paper:

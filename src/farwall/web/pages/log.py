@@ -28,8 +28,8 @@ from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewher
 from farwall.web.pages.photo import photo_answer
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.shown import State
-from farwall.web.people.roles import CHANGE, CLOSE, NotAllowed
-from farwall.web.people.who import who_asks
+from farwall.web.people.roles import CLOSE, NotAllowed
+from farwall.web.people.who import may_tell_of_money, who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -87,7 +87,7 @@ class _Log:
         who = who_asks(request)
         if word in _CLOSING and who is not None and not who.may(CLOSE):
             raise NotAllowed(said("log-close-not-you"))
-        if word in OFFICE_WORDS and who is not None and not who.may(CHANGE):
+        if word in OFFICE_WORDS and not may_tell_of_money(request):
             raise NotAllowed(said("log-money-not-you"))
         case = await asyncio.to_thread(self._case, job)
         try:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fastapi import Request
 
 from farwall.store.people_nouns import LEAD, Open
-from farwall.web.people.roles import NotAllowed, may, need_of
+from farwall.web.people.roles import CHANGE, NotAllowed, may, need_of
 
 BROWSER, DEVICE, KEY, KNOWN = "browser", "device", "key", "known"
 """Kinds of sessions. KNOWN opens nothing: it tells a browser in which a person once signed in."""
@@ -55,6 +55,12 @@ def who_asks(request: Request | None = None) -> Who | None:
     request = request or REQUEST.get()
     found = getattr(request.state, "person", None) if request is not None else None
     return found if isinstance(found, Who) else None
+
+
+def may_tell_of_money(request: Request) -> bool:
+    """Whether who asks may enter what was agreed, invoiced and paid: whoever may change facts."""
+    found = who_asks(request)
+    return found is None or found.may(CHANGE)
 
 
 def name_of_who() -> str:

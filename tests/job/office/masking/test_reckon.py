@@ -17,6 +17,7 @@ from farwall.floor.geometry import polygon_geometry
 from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room
 from farwall.job.office.masking import masked_said
 from farwall.job.office.masking.reckon import masked_in
+from farwall.phrasebook import said_whole, speaking
 from farwall.units import M_PER_IN
 
 
@@ -222,3 +223,17 @@ def test_the_terminal_tells_rooms_things_and_what_is_not_told():
     assert any(one.startswith("1 Study: 41 ft (12.5 m), film 48 in (1.22 m)") for one in told)
     assert "a take out 2 register, Study" in told
     assert "was not told" in told[-1]
+
+
+@pytest.mark.parametrize(("count", "many"), [(1, "1 opening lies"), (2, "2 openings lie")])
+def test_openings_that_lie_on_no_wall_are_told_in_both_languages(count, many):
+    job = house(stage="after paint")
+    lost = tuple(
+        Opening(f"lost-{n}", "door", ((2.0, 1.2 + n), (2.8, 1.2 + n)), ("a", "b"), 0.8)
+        for n in range(count)
+    )
+    floor = replace(job.floor, openings=(*job.floor.openings, *lost))
+    (told,) = masked_in(replace(job, floor=floor)).warnings
+    assert told.startswith(many)
+    with speaking("es"):
+        assert said_whole(told)

@@ -83,7 +83,7 @@ def masked_in(job: Job) -> Masked:
         corners=sum(one.corners for one in rooms),
         joins=sum(one.joins for one in rooms),
         gaps=gaps, dam_list=dams, items=items, not_masked=wished.not_masked,
-        warnings=(*_warnings(job, heights), *item_warnings(items, job)),
+        warnings=(*_warnings(job, heights), *_off_edge(joined, edges), *item_warnings(items, job)),
     )  # fmt: skip
     return figures_of(bare, job)
 
@@ -179,6 +179,24 @@ def _lengths(rooms: Sequence[RoomMasked]) -> tuple[tuple[float, float], ...]:
     return tuple(
         (high, long / USED_SHARE) for high, long in sorted(found.items()) if high > PAPER_M
     )
+
+
+def _off_edge(joined: Floor, edges: Sequence[RoomEdge]) -> list[str]:
+    """Openings that a drawing has somewhere else than on the walls of their rooms."""
+    here = {(mouth.opening, edge.room) for edge in edges for mouth in edge.mouths}
+    rooms = {edge.room for edge in edges}
+    off = sum(
+        any(room in rooms and (one.id, room) not in here for room in one.rooms)
+        for one in joined.openings
+    )
+    if not off:
+        return []
+    many = "1 opening lies" if off == 1 else f"{off} openings lie"
+    told = (
+        f"{many} on no wall of its room on the plan: that wall is counted whole and its frame is "
+        "not. Mend it on the drawing."
+    )
+    return [told]
 
 
 def _warnings(job: Job, heights: Heights) -> list[str]:

@@ -76,7 +76,8 @@ class OfferPriced:
 @dataclass(frozen=True)
 class RoomMoney:
     """A room: its cost with overhead and risk, its part of the price by area, what is left of it;
-    `do` says what helps where that is below nothing."""
+    `do` says what helps where that is below nothing. cost_low, cost_high: its part of what the
+    whole job costs at its ends, with overhead."""
 
     room: str
     name: str
@@ -86,6 +87,8 @@ class RoomMoney:
     left: str
     loses: bool
     do: str = ""
+    cost_low: str = ""
+    cost_high: str = ""
 
 
 @dataclass(frozen=True)

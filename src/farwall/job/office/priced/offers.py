@@ -85,7 +85,8 @@ def name_of(ground: OfficeGround, scope: Scope) -> str:
 def holds(ground: OfficeGround, scope: Scope) -> tuple[str, ...]:
     """What is done, in the order in which it is done."""
     rooms = ground.measured.rooms
-    where = "all rooms" if len(scope.rooms) == len(rooms) else _count(len(scope.rooms), "room")
+    part = f"{len(scope.rooms)} of {len(rooms)} rooms"
+    where = "all rooms" if len(scope.rooms) == len(rooms) else part
     lines = [f"Mask, clean and dry {where}"]
     coats = [one for one in ground.plan.inputs.coats if one.id in scope.coats]
     if coats:

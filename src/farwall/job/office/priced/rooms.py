@@ -10,7 +10,7 @@ from farwall.job.office.hours.part import room_shares
 from farwall.job.office.hours.sizes import RoomSize, rooms_of
 from farwall.job.office.masking import Masked
 from farwall.job.office.priced.noun import RoomMoney
-from farwall.job.office.priced.reckoned import Reckoned
+from farwall.job.office.priced.reckoned import Reckoned, money
 from farwall.price.asking import area_shares
 from farwall.price.money import rounded, written
 
@@ -34,12 +34,18 @@ def rooms_money(ground: OfficeGround, masked: Masked, found: Reckoned) -> tuple[
     """
     rooms = rooms_of(ground, masked, found.scope)
     cost = _costs(rooms, found)
-    total = found.asked.cost + found.asked.overhead + found.asked.risk + found.asked.added
+    beside = found.asked.overhead + found.asked.added
     whole = math.fsum(cost) or 1.0
-    costs = area_shares(total, tuple(one / whole for one in cost))
+    shares = tuple(one / whole for one in cost)
+    totals = (
+        found.asked.cost + found.asked.risk + beside,
+        money(found.found.low) + beside,
+        money(found.found.high) + beside,
+    )
+    parts = zip(*(area_shares(total, shares) for total in totals), strict=True)
     prices = area_shares(found.asked.price, tuple(one.area_m2 for one in rooms))
     return tuple(
-        _money(one, spent, price) for one, spent, price in zip(rooms, costs, prices, strict=True)
+        _money(one, ends, price) for one, ends, price in zip(rooms, parts, prices, strict=True)
     )
 
 
@@ -66,11 +72,12 @@ def _costs(rooms: tuple[RoomSize, ...], found: Reckoned) -> list[float]:
     return costs
 
 
-def _money(room: RoomSize, cost: Decimal, price: Decimal) -> RoomMoney:
+def _money(room: RoomSize, costs: tuple[Decimal, ...], price: Decimal) -> RoomMoney:
+    cost, low, high = costs
     left = rounded(price - cost)
     loses = left < 0
     much = loses and price > 0 and -left > price * _MUCH
     return RoomMoney(
         room.room, room.name, round(room.area_m2, 4), written(cost), written(price), written(left),
-        loses, (LEAVE_OUT if much else BUNDLE) if loses else "",
+        loses, (LEAVE_OUT if much else BUNDLE) if loses else "", written(low), written(high),
     )  # fmt: skip

@@ -59,6 +59,6 @@ def _rooms(found: Priced) -> Iterator[str]:
     for one in found.rooms:
         if one.loses:
             yield (
-                f"{one.name} costs {one.cost} and brings {one.price} by its floor: "
-                f"{one.left}. {one.do}"
+                f"{one.name} costs {one.cost} ({one.cost_low} to {one.cost_high}) and brings "
+                f"{one.price} by its floor: {one.left}. {one.do}"
             )

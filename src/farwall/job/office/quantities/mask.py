@@ -39,7 +39,7 @@ def _tape(basis: Basis) -> Quantity | None:
         return None
     rule = (
         f"A strip along the foot of {basis.said(masked.wall_m, 'm')} of edge, on the wall and "
-        f"never on the slab; {masked.joins} joins, the upper edge every yard, "
+        f"never on the slab; joins {masked.joins}, the upper edge every yard, "
         f"{basis.said(masked.gap_m, 'm')} of gaps at doors. A tenth of a roll is lost."
     )
     ends = (masked.tape_m,) * 3 if figure is None else (figure.low, figure.likely, figure.high)
@@ -98,8 +98,8 @@ def _wrap(basis: Basis) -> Quantity | None:
     low, _, high = CLING_ROLLS_PER_1000_FT2
     per = "1,000 ft²" if basis.units == "us" else "93 m²"
     rule = (
-        f"{low:g} to {high:g} rolls of cling film for each {per} of floor, for {masked.jambs} "
-        f"sides of frames, {basis.said(masked.wrap_m, 'm')} of jambs and heads."
+        f"{low:g} to {high:g} rolls of cling film for each {per} of floor; sides of frames "
+        f"{masked.jambs}, jambs and heads {basis.said(masked.wrap_m, 'm')}."
     )
     ends = times(CLING_ROLLS_PER_1000_FT2, basis.thousands)
     return line("jamb-wrap", "rolls of cling film", ends, rule)
@@ -125,7 +125,7 @@ def _foam(basis: Basis) -> Quantity | None:
     if masked.gap_m <= 0:
         return None
     rule = (
-        f"{masked.doors} doors, {basis.said(masked.gap_m, 'm')} of gap, both sides and the head: "
+        f"Doors {masked.doors}, gaps {basis.said(masked.gap_m, 'm')}, both sides and the head: "
         "pressed in where tape alone does not hold."
     )
     return line(
@@ -139,7 +139,7 @@ def _plugs(basis: Basis) -> Quantity | None:
     count = sum(one.count for one in drains)
     if not count:
         return None
-    rule = f"{count} drains and floor boxes, as told: none may take stain or rinse water."
+    rule = f"Drains and floor boxes {count}, as told: none may take stain or rinse water."
     ends = times((1, 1, 1), count)
     return line("plugs", "plugs for drains", ends, rule, id_="drain-plugs", of="drain plug")
 
@@ -149,7 +149,7 @@ def _dams(basis: Basis) -> Quantity | None:
     if not dams:
         return None
     rule = (
-        f"{dams} outside doors: the slab outside is wetted, film and {TOWELS_PER_DAM} towels lie "
+        f"Outside doors {dams}: the slab outside is wetted, film and {TOWELS_PER_DAM} towels lie "
         "in each."
     )
     return line(

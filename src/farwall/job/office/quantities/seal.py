@@ -39,7 +39,7 @@ def seal_lines(basis: Basis) -> tuple[Quantity, ...]:
             "other",
             "sealer applicators",
             (coats, coats, coats + 1),
-            f"One for each of {coats} coats, and a spare.",
+            f"One for each coat, {coats}, and a spare.",
             id_="applicators",
             ready=coats + 1,
             rank=Rank.GUESS,
@@ -65,7 +65,7 @@ def _sealer(basis: Basis, settled: SettledJob) -> Quantity:
     told = sealer.m2_per_l is not None
     area = sum(_areas(basis))
     rule = (
-        f"{len(coats)} coats on {basis.area_said(area)} at "
+        f"Coats {len(coats)}, on {basis.area_said(area)} at "
         f"{basis.coverage_said(coats[0].m2_per_l)}, laps of {(lapped(settled) - 1) * 100:.0f} % "
         f"counted; ready so that it is enough {settled.certainty_percent:g} times in 100. The "
         "seal day reckons it band by band."

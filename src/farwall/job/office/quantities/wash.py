@@ -207,7 +207,7 @@ def _strips(basis: Basis) -> Quantity:
     ends = (max(practice[0], readings), max(practice[1], readings),
             max(practice[2], readings * rinses[2]))  # fmt: skip
     rule = (
-        f"20 and more for each {_thousand(basis)}, and never fewer than the {readings} readings "
-        "after the last rinse."
+        f"20 and more for each {_thousand(basis)}, and never fewer than the readings after the "
+        f"last rinse, {readings}."
     )
     return line("ph-strips", "pH strips", ends, rule, source=f"{PRACTICE}, astm-d4262")

@@ -108,8 +108,8 @@ def _days_said(days: AcidDays) -> str:
     if days.told:
         return f"{days.person_days:g} person-days, as told"
     return (
-        f"{days.people} with acid on {days.all_days} days, {days.person_days:g} person-days, the "
-        "wash day among them"
+        f"{days.people} with acid on {days.all_days} day{'s' * (days.all_days != 1)}, "
+        f"{days.person_days:g} person-days, the wash day among them"
     )
 
 

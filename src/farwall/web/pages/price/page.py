@@ -29,10 +29,15 @@ from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
+from farwall.web.people.roles import CHANGE, NotAllowed
+from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
+from farwall.web.words import said
 
 PARTS = ("hours", "quantities", "masking", "buying", "due")
 """Beside the price itself; each may have a template `price_PART.html`."""
+FIRM_ALONE = frozenset({"price", "hours", "buying", "due"})
+"""Parts that tell what things cost the firm: for who may change facts, not for helper or owner."""
 _ROOM = 200_000
 Shown = Callable[[OfficeGround, Office], dict[str, Any]]
 SHOWN: dict[str, Shown] = {
@@ -67,7 +72,9 @@ class _Price:
         self.kept = Kept(door.book, door.clock)
 
     async def show(self, job: str) -> Response:
-        """The price."""
+        """The price; who may not see it is shown what the job takes."""
+        if not _of_the_firm():
+            return seen_elsewhere(f"{house_path(job)}/price/quantities")
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job, "price")
 
@@ -75,6 +82,8 @@ class _Price:
         """One part, whole."""
         if part not in PARTS:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
+        if part in FIRM_ALONE and not _of_the_firm():
+            raise NotAllowed(said("price-firm-alone"))
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job, part)
 
@@ -119,10 +128,19 @@ class _Price:
         return page(
             "price.html", code=code, mistakes=mistakes, most=MOST_MB, kept=kept,
             state=state, shown=state.shown, house=state.name or state.id, house_id=job,
-            here="way-price", parts=PARTS, part=part, told=told, lines=lines, office=office,
-            waiting=office is None and not state.no,
+            here="way-price", parts=_parts(), part=part, alone=_of_the_firm(), told=told,
+            lines=lines, office=office, waiting=office is None and not state.no,
             units=ground.job.wishes.units if ground is not None else "us",
         )  # fmt: skip
+
+
+def _of_the_firm() -> bool:
+    who = who_asks()
+    return who is None or who.may(CHANGE)
+
+
+def _parts() -> tuple[str, ...]:
+    return PARTS if _of_the_firm() else tuple(one for one in PARTS if one not in FIRM_ALONE)
 
 
 def _file(suffix: str, kind: str) -> Response:

@@ -57,6 +57,7 @@ def price_told(ground: OfficeGround, office: Office) -> dict[str, Any]:
             "rooms": [
                 (
                     one.name, area(one.area_m2, units), whole_said(one.cost),
+                    f"{whole_said(one.cost_low)} – {whole_said(one.cost_high)}",
                     whole_said(one.price), whole_said(one.left), one.loses,
                 )
                 for one in found.rooms

@@ -5,6 +5,7 @@ from __future__ import annotations
 WORDS = {
     "way-price": "price",
     "price-part-title": "{name}: {part}",
+    "price-firm-alone": "What things cost the firm is for the office and the lead.",
     "price-ways": "Parts of the price",
     "price-part-price": "price",
     "price-part-hours": "hours",

@@ -5,6 +5,7 @@ from __future__ import annotations
 WORDS = {
     "way-price": "precio",
     "price-part-title": "{name}: {part}",
+    "price-firm-alone": "Lo que le cuesta a la empresa es para la oficina y el encargado.",
     "price-ways": "Partes del precio",
     "price-part-price": "precio",
     "price-part-hours": "horas",
