@@ -9,7 +9,7 @@ from farwall.papers.office.stop_drawing import stop_svg
 from farwall.papers.office.stop_lines import Cut, Stop, cuts_of, stops_of
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.run_sheet.names import coat_ids
-from farwall.papers.words import length, listed, room_names
+from farwall.papers.words import length, room_names
 from farwall.phrasebook import told
 
 _AT = {"door": "closed leaf", "cased": "mid-frame", "outside": "sill", "saw cut": "the cut"}
@@ -71,7 +71,7 @@ def _stop(ground: PaperGround, one: Stop) -> tuple[Text, ...]:
 
 
 def _where(ground: PaperGround, rooms: tuple[str, ...]) -> Text:
-    return Own(listed(room_names(ground.plan, rooms), last=" – ").replace(", ", " – "))
+    return Own(" – ".join(room_names(ground.plan, rooms)))
 
 
 def _long(ground: PaperGround, length_m: float) -> str:
