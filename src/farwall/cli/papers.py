@@ -26,6 +26,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Write the papers, whole or not at all."""
+    from farwall.cli.forked import forked
     from farwall.papers.folder import write_folder
     from farwall.papers.office.bundles import chosen, lacking, office_files
     from farwall.papers.office.ground import PaperGround
@@ -37,7 +38,7 @@ def run(options: argparse.Namespace) -> int:
     ground = office_ground(options)
     language = ground.job.wishes.language
     papers = PaperGround(ground, language, screens=options.screens)
-    files = office_files(papers, only)
+    files = office_files(papers, only, beside=forked)
     write_folder(options.out, files)
     for file, lacks in lacking(papers, only).items():
         print(f"{file} is left out:", *lacks, sep="\n  ", file=sys.stderr)

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from functools import partial
 from typing import Literal
 
+from farwall.beside import Beside, at_once
 from farwall.errors import Mistake, Refused
 from farwall.papers.acid.labels.sheet import labels_pdf
 from farwall.papers.acid.wash.sheet import wash_day_pdf
@@ -142,29 +142,35 @@ def lacking(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, tuple[Mi
     return {file: lacks for file, lacks in found.items() if lacks}
 
 
-_HANDS = 2
-"""Papers set at once: typst lets other threads run, what goes before it does not."""
 _HEAVY = frozenset({"run-sheet.pdf"})
-"""Begun first: it takes as long as all others."""
+"""Begun first, for it wants nothing but the plan: it takes as long as half of the others."""
 
 
-def office_files(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, bytes]:
+def office_files(
+    ground: PaperGround, only: Sequence[str] = (), *, beside: Beside = at_once
+) -> dict[str, bytes]:
     """File names with their content, without those that cannot be made yet.
 
-    Raises Refused for a name that there is not, and for a file asked for by its whole name that
-    cannot be made.
+    beside: how the run sheet, and every second of the others, is set beside the rest. Raises
+    Refused for a name that there is not, and for a file asked for by its whole name that cannot be
+    made.
     """
+    asked = chosen(only)
+    sheets = [one for one in asked if one.file in _HEAVY]
+    begun = beside(lambda: _made(sheets, ground))
     lacks = lacking(ground, only)
     if wanted := [one for file, all_ in lacks.items() if file in only for one in all_]:
         raise Refused(*wanted, about="Before that can be written:")
-    asked = [one for one in chosen(only) if one.file not in lacks]
-    if len(asked) <= 1:
-        return {one.file: one.make(ground) for one in asked}
-    _ = ground.acid, ground.office, ground.clock  # reckoned once, before several ask for them
-    heavy_first = sorted(asked, key=lambda one: one.file not in _HEAVY)
-    with ThreadPoolExecutor(_HANDS) as hands:
-        begun = {one.file: hands.submit(one.make, ground) for one in heavy_first}
-        return {one.file: begun[one.file].result() for one in asked}
+    others = [one for one in asked if one not in sheets and one.file not in lacks]
+    if others:
+        _ = ground.acid, ground.office, ground.clock  # reckoned once, before two ask for them
+    second = beside(lambda: _made(others[1::2], ground))
+    made = _made(others[::2], ground) | second() | begun()
+    return {one.file: made[one.file] for one in asked if one.file in made}
+
+
+def _made(papers: Sequence[Listed], ground: PaperGround) -> dict[str, bytes]:
+    return {one.file: one.make(ground) for one in papers}
 
 
 def _name(one: Listed) -> str:
