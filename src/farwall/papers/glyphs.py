@@ -20,23 +20,26 @@ _NAMED = 12
 
 
 @cache
-def shapes() -> frozenset[int]:
-    """Code points that at least one of the fonts has a shape for."""
+def shapes(font: str) -> frozenset[int]:
+    """Code points that a font of `FONTS` has a shape for."""
     from fontTools.ttLib import TTFont
 
-    found: set[int] = set()
-    for name in FONTS:
-        one = files("farwall.papers.run_sheet") / "fonts" / name
-        with as_file(one) as path, TTFont(path, lazy=True) as font:
-            found |= set(font.getBestCmap())
-    return frozenset(found)
+    one = files("farwall.papers.run_sheet") / "fonts" / font
+    with as_file(one) as path, TTFont(path, lazy=True) as found:
+        return frozenset(found.getBestCmap())
 
 
 def without_shape(texts: Iterable[str]) -> tuple[str, ...]:
-    """Letters of these texts that no font of ours can print, in the order of their code points."""
+    """Letters of these texts that no font of ours can print, in the order of their code points.
+
+    The large fonts are opened only for what the small ones lack.
+    """
     asked = {letter for text in texts for letter in text if ord(letter) > _PLAIN_LATIN}
-    shown = {one for one in asked if unicodedata.category(one) not in _NO_SHAPE}
-    return tuple(sorted(one for one in shown if ord(one) not in shapes())) if shown else ()
+    left = {ord(one) for one in asked if unicodedata.category(one) not in _NO_SHAPE}
+    for font in FONTS:
+        if left:
+            left -= shapes(font)
+    return tuple(chr(one) for one in sorted(left))
 
 
 def strings_in(value: object) -> Iterator[str]:
