@@ -52,7 +52,7 @@ BY_TYPE: dict[SealerType, Film] = {
     ),
     "epoxy": Film("cure", (10, 20, 30), (100, 150, 200), (14, 18), (AMINE,)),
     "penetrating": Film("water", (8, 15, 25), (100, 250, 400), (3, 6)),
-    "floor finish": Film("water", (3, 5, 8), (600, 1000, 1800), (0.75, 1.0)),
+    "floor finish": Film("water", (3, 5, 8), (1500, 2000, 2500), (0.75, 1.0)),
 }
 UNKNOWN = Film("water", (3, 5, 8), (250, 325, 400), (14, 18), (AMINE, ISOCYANATE))
 """Of every type the worst: the shortest edge, the longest wait, what could be in it."""

@@ -128,6 +128,10 @@ class Beside:
 Block = Head | Words | Ticks | Steps | Facts | Blanks | Rows | Sums | Picture | Sign | Page | Beside
 
 
+LAW_WINS = "The law of the place wins, and a licensed adviser where it is asked."
+"""At the foot of papers about money and promises."""
+
+
 @dataclass(frozen=True)
 class Paper:
     """A paper: its title, a line under it, whom it goes to, and its blocks.
@@ -135,6 +139,8 @@ class Paper:
     letterhead: whether the firm's name and address stand at its head, as on all that leaves the
     house · to: lines of an address · day: the paper's own, ISO; empty: the day of the stain;
     `none`: it bears none.
+
+    wins: what wins over the paper, at its foot; the sheet and the codes where nothing is said.
     """
 
     title: str
@@ -143,4 +149,5 @@ class Paper:
     letterhead: bool = False
     to: tuple[str, ...] = ()
     screen: str = ""
+    wins: Text = ""
     day: str = ""

@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from farwall.job.office.billing.owed import ChangeSaid, Owed
 from farwall.papers.office.blocks import (
+    LAW_WINS,
     Blanks,
     Block,
     Facts,
@@ -44,6 +45,7 @@ def change_order(ground: PaperGround) -> Paper:
         title="Change order",
         under="Work beyond what was agreed, or less of it",
         letterhead=True,
+        wins=LAW_WINS,
         day="none",
         to=_to(ground),
         screen="change",

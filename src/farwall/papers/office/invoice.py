@@ -8,7 +8,7 @@ from dataclasses import replace
 from farwall.errors import Mistake
 from farwall.job.office.billing import invoice_asked, invoice_of, outline_of
 from farwall.papers.invoice import invoice_xml, lacks_of
-from farwall.papers.office.blocks import Block, Facts, Own, Paper, Rows, Sums, Text, Words
+from farwall.papers.office.blocks import LAW_WINS, Block, Facts, Own, Paper, Rows, Sums, Text, Words
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.money_words import day, how_many, money, percent
 from farwall.papers.office.setting import address_lines, own_names
@@ -33,6 +33,7 @@ def invoice(ground: PaperGround) -> Paper:
     return Paper(
         title=_title(made),
         letterhead=True,
+        wins=LAW_WINS,
         day=made.on or "none",
         to=_to(made),
         screen="price/due",

@@ -10,6 +10,7 @@ from farwall.job.office.hours.days import calendar_days
 from farwall.job.office.priced import OfferPriced, Priced
 from farwall.job.office.priced.sums import offer_sums
 from farwall.papers.office.blocks import (
+    LAW_WINS,
     Block,
     Facts,
     Head,
@@ -48,6 +49,7 @@ def quote(ground: PaperGround) -> Paper:
         title="Quote",
         under=Own(ground.job.name or ground.job.id),
         letterhead=True,
+        wins=LAW_WINS,
         to=tuple(one for one in to if one),
         screen="price",
         blocks=tuple(_blocks(ground, found)),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from farwall.papers.office.blocks import (
+    LAW_WINS,
     Block,
     Head,
     Own,
@@ -77,6 +78,7 @@ def scope(ground: PaperGround) -> Paper:
         title="Scope and what is not in it",
         under=Own(ground.job.name or ground.job.id),
         letterhead=True,
+        wins=LAW_WINS,
         screen="price",
         blocks=tuple(_blocks(ground)),
     )

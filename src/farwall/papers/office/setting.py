@@ -66,7 +66,7 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
             "firm": firm_lines(job.firm),
             "to": [breakable(plain(one)) for one in paper.to],
             "footer": _foot(name, title, ground, size, qr=bool(ground.screens and paper.screen)),
-            "wins": told(WINS),
+            "wins": _text(paper.wins or WINS),
             "screen": paper.screen,
             "qr": _square(ground.screens, paper.screen),
             "blocks": blocks,

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from farwall.facts.job import Job
 from farwall.papers.office.blocks import (
+    LAW_WINS,
     Beside,
     Block,
     Facts,
@@ -69,6 +70,7 @@ def warranty(ground: PaperGround) -> Paper:
     return Paper(
         title="Warranty",
         letterhead=True,
+        wins=LAW_WINS,
         to=_to(job),
         blocks=(
             Words(TO_CHECK, "danger"),

@@ -132,6 +132,9 @@ PHRASES = {
         "Se dijeron impuestos de más de una clase para {1}: se toma el primero."
     ),
     "labour": "mano de obra",
+    "The law of the place wins, and a licensed adviser where it is asked.": (
+        "Vale más la ley del lugar, y un asesor con licencia donde haga falta."
+    ),
     "materials": "materiales",
     "Change order {#1} has no price: enter one.": (
         "La orden de cambio {#1} no tiene precio: apúntelo."
