@@ -14,7 +14,7 @@ from farwall.papers.office.care import care
 from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.sample_card import sample_card
 from farwall.papers.office.schedule import schedule
-from farwall.papers.office.setting import paper_pdf
+from farwall.papers.office.setting import WINS, paper_pdf
 from farwall.papers.office.slab_protection import slab_protection
 from farwall.papers.office.survey import survey
 from farwall.papers.office.warranty import warranty
