@@ -28,8 +28,8 @@ from farwall.web.pages.paper import house_path, page
 from farwall.web.pages.papers import language_of_paper
 from farwall.web.pages.phone_ways import phone_base
 from farwall.web.pages.shown import Kept, Shown, State
-from farwall.web.people.roles import CHANGE, NotAllowed
-from farwall.web.people.who import who_asks
+from farwall.web.people.roles import NotAllowed
+from farwall.web.people.who import may_see_costs
 from farwall.web.session import Sessions
 from farwall.web.words import LANGUAGE, said
 
@@ -111,7 +111,7 @@ class _Papers:
         """A paper, made now. Raises NotPlanned, Unanswerable where it cannot be made yet."""
         if name not in self.makers:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
-        if name in FIRM_ALONE and not _of_the_firm():
+        if name in FIRM_ALONE and not may_see_costs():
             raise NotAllowed(said("price-firm-alone"))
         state = await asyncio.to_thread(self.kept.state, job)
         make = self.makers[name]
@@ -130,7 +130,7 @@ class _Papers:
     def _page(self, job: str) -> Response:
         state = self.kept.state(job)
         lacks = self._lacks(state)
-        hidden = frozenset() if _of_the_firm() else FIRM_ALONE
+        hidden = frozenset() if may_see_costs() else FIRM_ALONE
         groups = [
             (
                 said(f"papers-{group}"),
@@ -307,11 +307,6 @@ class _Papers:
         from farwall.readers.job_json import job_from
 
         return job_from(self.book.facts(state.id, state.version), f"The job {state.id}")
-
-
-def _of_the_firm() -> bool:
-    who = who_asks()
-    return who is None or who.may(CHANGE)
 
 
 def _paper(job: str, name: str, lacks: str) -> Paper:

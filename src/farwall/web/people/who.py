@@ -63,6 +63,12 @@ def may_tell_of_money(request: Request) -> bool:
     return found is None or found.may(CHANGE)
 
 
+def may_see_costs() -> bool:
+    """Whether who asks may see what things cost the firm: not a helper, not the house's owner."""
+    found = who_asks()
+    return found is None or found.may(CHANGE)
+
+
 def name_of_who() -> str:
     """Under which name a change is kept: of who is in, else of the office."""
     found = who_asks()

@@ -29,8 +29,8 @@ from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
-from farwall.web.people.roles import CHANGE, NotAllowed
-from farwall.web.people.who import who_asks
+from farwall.web.people.roles import NotAllowed
+from farwall.web.people.who import may_see_costs
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -73,7 +73,7 @@ class _Price:
 
     async def show(self, job: str) -> Response:
         """The price; who may not see it is shown what the job takes."""
-        if not _of_the_firm():
+        if not may_see_costs():
             return seen_elsewhere(f"{house_path(job)}/price/quantities")
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job, "price")
@@ -82,7 +82,7 @@ class _Price:
         """One part, whole."""
         if part not in PARTS:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
-        if part in FIRM_ALONE and not _of_the_firm():
+        if part in FIRM_ALONE and not may_see_costs():
             raise NotAllowed(said("price-firm-alone"))
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job, part)
@@ -128,19 +128,14 @@ class _Price:
         return page(
             "price.html", code=code, mistakes=mistakes, most=MOST_MB, kept=kept,
             state=state, shown=state.shown, house=state.name or state.id, house_id=job,
-            here="way-price", parts=_parts(), part=part, alone=_of_the_firm(), told=told,
+            here="way-price", parts=_parts(), part=part, alone=may_see_costs(), told=told,
             lines=lines, office=office, waiting=office is None and not state.no,
             units=ground.job.wishes.units if ground is not None else "us",
         )  # fmt: skip
 
 
-def _of_the_firm() -> bool:
-    who = who_asks()
-    return who is None or who.may(CHANGE)
-
-
 def _parts() -> tuple[str, ...]:
-    return PARTS if _of_the_firm() else tuple(one for one in PARTS if one not in FIRM_ALONE)
+    return PARTS if may_see_costs() else tuple(one for one in PARTS if one not in FIRM_ALONE)
 
 
 def _file(suffix: str, kind: str) -> Response:
