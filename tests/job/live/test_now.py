@@ -261,7 +261,7 @@ def any_told(draw):
 def test_whatever_is_entered_there_is_an_answer_of_at_most_ten_lines(told, minute):
     log = Log(PLAN)
     for word, when, about in told:
-        log(word, when, number=0, **about)
+        log(word, when, counted=0, **about)
     found = at(log, minute)
     lines = said_now(PLAN, found, again="x").splitlines()
     assert 0 < len(lines) <= MOST_LINES

@@ -90,7 +90,7 @@ def test_spraying_without_a_respirator_entered_is_advice_and_no_stop():
     found = at(log, 16.1)
     assert "respirator" in rules(found)
     assert not any(one.stop for one in found.advice if one.rule == "respirator")
-    log("respirator-on", 1.0, person="Ada", number=0)
+    log("respirator-on", 1.0, person="Ada", counted=0)
     assert "respirator" not in rules(at(log, 16.1))
     log("respirator-off", 16.05, person="Ada")
     assert "respirator" in rules(at(log, 16.1))
@@ -99,7 +99,7 @@ def test_spraying_without_a_respirator_entered_is_advice_and_no_stop():
 def test_cartridges_are_called_for_before_their_schedule_ends_by_hand():
     """20 of 60 used; on from 0: 40 left, so 15 are left at minute 25, none at 40."""
     log = spraying()
-    log("respirator-on", 0.0, person="Ada", number=0)
+    log("respirator-on", 0.0, person="Ada", counted=0)
     assert alarm(at(log, 16.1), "cartridges") == [(25.0, "cartridges of Ada: 15 min left")]
     found = at(log, 30.0)
     assert alarm(found, "cartridges")[0][0] == 40.0
@@ -115,14 +115,14 @@ def test_cartridges_are_called_for_before_their_schedule_ends_by_hand():
 
 def test_a_new_pair_with_a_schedule_of_its_own_is_held_to_that():
     log = spraying()
-    log("respirator-on", 0.0, person="Ada", number=0)
-    log("cartridge-changed", 10.0, person="Ada", change_after_min=30, number=0)
+    log("respirator-on", 0.0, person="Ada", counted=0)
+    log("cartridge-changed", 10.0, person="Ada", change_after_min=30, counted=0)
     assert at(log, 20.0).people[0].pair_left_min == 20.0
 
 
 def test_without_a_schedule_nothing_is_reckoned_of_a_pair():
     log = spraying()
-    log("respirator-on", 0.0, person="Ada", number=0)
+    log("respirator-on", 0.0, person="Ada", counted=0)
     bare = replace(JOB, workers=(replace(ADA, cartridge=None),))
     found = at(log, 16.1, bare)
     assert (found.people[0].pair_left_min, alarm(found, "cartridges")) == (None, [])
@@ -145,7 +145,7 @@ def test_somebody_not_well_stops_the_day_until_it_is_told_to_be_well():
 def test_an_eyewash_that_is_short_of_the_standard_is_told(about, short):
     """29 CFR 1926.50(g) and ANSI/ISEA Z358.1: 10 s, 0.4 gal (1.5 L) a minute."""
     log = morning()
-    log("eyewash-tried", 1.0, number=0, **about)
+    log("eyewash-tried", 1.0, counted=0, **about)
     assert ("eyewash" in rules(at(log, 16.4))) is short
 
 
@@ -164,7 +164,7 @@ def test_others_let_in_before_a_rinse_are_told():
 
 def test_a_struck_entry_counts_not():
     log = spraying()
-    made = log("respirator-on", 1.0, person="Ada", number=0)
+    made = log("respirator-on", 1.0, person="Ada", counted=0)
     log("struck", 16.05, entry=made.entry.id)
     found = at(log, 16.1)
     assert found.people == ()

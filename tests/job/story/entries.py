@@ -22,7 +22,7 @@ class Log:
         at_min: float,
         *,
         off_s: float | None = 0.0,
-        number: int | None = None,
+        counted: int | None = None,
         received_min: float | None = None,
         **about: object,
     ) -> Kept:
@@ -37,7 +37,7 @@ class Log:
             word=word,
             at=at.isoformat(),
             device=self.device,
-            number=count if number is None else number,
+            number=count if counted is None else counted,
             about=about,  # type: ignore[arg-type]
         )
         made = Kept(entry, count, received.isoformat(), off_s)

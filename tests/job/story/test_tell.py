@@ -135,7 +135,7 @@ def contradicts(log):
 
 def test_contradictions_are_told_in_words_and_stop_nothing():
     log = Log(PLAN)
-    log("day-started", 5, number=0)
+    log("day-started", 5, counted=0)
     log("mixed", -10, coat="first", litres=5.0)
     log("filled", 0, litres=7.5)
     log("band-done", 2, band="first.1.3")
@@ -214,7 +214,7 @@ def test_within_a_device_the_count_rules_over_a_clock_that_slips():
 def test_what_is_told_later_by_hand_for_an_earlier_minute_takes_its_place():
     log = Log(PLAN)
     log("field-done", 20, field="first.2")
-    log("field-done", 3, field="first.1", number=0)
+    log("field-done", 3, field="first.1", counted=0)
     told = story(PLAN, log.kept)
     assert [one.text("field") for one in told.happened] == ["first.1", "first.2"]
 

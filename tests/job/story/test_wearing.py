@@ -143,7 +143,7 @@ def test_any_order_doubling_and_striking_tells_the_same(events, rng, later):
     standing = list(events)
     if events and rng.random() < 0.5:
         gone = rng.randrange(len(events))
-        log("struck", events[gone][1], entry=log.kept[gone].entry.id, number=0)
+        log("struck", events[gone][1], entry=log.kept[gone].entry.id, counted=0)
         del standing[gone]
     now = max([one[1] for one in events], default=0) + later
     sent = [*log.kept, *rng.sample(log.kept, len(log.kept) // 2)]

@@ -56,7 +56,7 @@ _LABELS: tuple[tuple[tuple[StockKind, ...], str], ...] = (
     (
         ("cartridges",),
         (
-            "Cartridges: acid gas with P100, for the mask that is there; the bag closed, its date "
+            "Cartridges: acid gas with P100, for the respirator there; the bag closed, its date "
             "good."
         ),
     ),

@@ -47,8 +47,8 @@ PHRASES = {
         "Cinta que se quita de paredes pintadas; plástico que se pega, de 48 in donde se "
         "mueve la lanza. Nunca se pone cinta sobre la losa."
     ),
-    "Cartridges: acid gas with P100, for the mask that is there; the bag closed, its date good.": (
-        "Cartuchos: para gas ácido con P100, para la mascarilla que hay; la bolsa cerrada, su "
+    "Cartridges: acid gas with P100, for the respirator there; the bag closed, its date good.": (
+        "Cartuchos: para gas ácido con P100, para el respirador que hay; la bolsa cerrada, su "
         "fecha buena."
     ),
     "Gloves, suits and boots made for acid, in the sizes of those who wear them.": (

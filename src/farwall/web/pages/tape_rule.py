@@ -96,8 +96,9 @@ def _name(ruled: Ruled, x: float, minute: float, every: int, *, whole: bool) -> 
     moment = ruled.clock.starts_at + timedelta(minutes=minute)
     if every >= 60:
         text = ruled.clock.hour_mark(moment)
-        if whole:
-            text += ruled.clock.half_word(moment)
+        half = text + ruled.clock.half_word(moment)
+        if whole and wide(half, bold=True) + 2 < every * ruled.per_min:
+            text = half  # only where it does not touch the next
     else:
         text = ruled.clock.bare(minute)
     if x + 4 + wide(text, bold=True) > ruled.svg.width - 2:
