@@ -144,6 +144,8 @@ def lacking(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, tuple[Mi
 
 _HEAVY = frozenset({"run-sheet.pdf"})
 """Begun first, for it wants nothing but the plan: it takes as long as half of the others."""
+_OF_ACID = frozenset({"labels.pdf", "wash-day.pdf", "waste-page.pdf"})
+"""Those that want the acid day, which nothing else of a bundle asks for: set together."""
 
 
 def office_files(
@@ -151,7 +153,7 @@ def office_files(
 ) -> dict[str, bytes]:
     """File names with their content, without those that cannot be made yet.
 
-    beside: how the run sheet, and every second of the others, is set beside the rest. Raises
+    beside: how the run sheet, and what wants the acid day, is set beside the rest. Raises
     Refused for a name that there is not, and for a file asked for by its whole name that cannot be
     made.
     """
@@ -162,10 +164,9 @@ def office_files(
     if wanted := [one for file, all_ in lacks.items() if file in only for one in all_]:
         raise Refused(*wanted, about="Before that can be written:")
     others = [one for one in asked if one not in sheets and one.file not in lacks]
-    if others:
-        _ = ground.acid, ground.office, ground.clock  # reckoned once, before two ask for them
-    second = beside(lambda: _made(others[1::2], ground))
-    made = _made(others[::2], ground) | second() | begun()
+    of_acid = [one for one in others if one.file in _OF_ACID]
+    second = beside(lambda: _made(of_acid, ground))
+    made = _made([one for one in others if one not in of_acid], ground) | second() | begun()
     return {one.file: made[one.file] for one in asked if one.file in made}
 
 

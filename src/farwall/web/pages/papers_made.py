@@ -1,0 +1,206 @@
+"""What the papers of a house are made by: one maker for each file that its page hands out."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from datetime import datetime
+from functools import partial
+from typing import TYPE_CHECKING, Any
+
+from farwall.errors import Unanswerable
+from farwall.papers.acid_files import PAPERS as ACID_PAPERS
+from farwall.papers.office.bundles import BY_FILE
+from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
+from farwall.phrasebook import speaking
+from farwall.readers.kept_json import kept_to_dict
+from farwall.web.door import Door
+from farwall.web.firm import FIRM
+from farwall.web.live_jobs import PLAN, NotPlanned
+from farwall.web.pages.lines import CALENDAR
+from farwall.web.pages.papers import language_of_paper
+from farwall.web.pages.shown import Kept, Shown, State
+from farwall.web.words import LANGUAGE, said
+
+if TYPE_CHECKING:
+    from farwall.papers.office.ground import PaperGround
+
+Json = dict[str, Any]
+
+
+class Made:
+    """A maker by file name; what takes seconds is kept for its plan."""
+
+    def __init__(self, door: Door) -> None:
+        self.book = door.book
+        self.kept = Kept(door.book, door.clock)
+        self.makers: Mapping[str, Callable[[State], bytes]] = {
+            "go.pdf": self._go, "chain.pdf": self._chain, "days.ics": self._ics,
+            "seal-sheet.pdf": self._seal, "job.json": self._job, "plan.json": self._plan,
+            "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
+            "log.jsonl": self._log,
+            **{name: partial(self._acid, name) for name in ACID_PAPERS},
+            **{
+                one.file: partial(self.office, one.file, screens="")
+                for one in OFFICE_PAPERS
+                if one.file != "go.pdf"
+            },
+        }  # fmt: skip
+
+    def calendar(self, job: str) -> tuple[Json, Json] | None:
+        """The calendar that stands, and this house in it."""
+        stands = self.book.document(CALENDAR, FIRM)
+        document = stands.get("document") if stands is not None else None
+        if stands is None or document is None:
+            return None
+        house = next((one for one in document["houses"] if one["id"] == job), None)
+        return None if house is None else (stands, house)
+
+    def _in_calendar(self, job: str) -> tuple[Json, Json]:
+        found = self.calendar(job)
+        if found is None:
+            raise Unanswerable(said("papers-no-days"))
+        return found
+
+    # one maker for each paper that this page itself hands out
+
+    def _go(self, state: State) -> bytes:
+        from farwall.job.go import go_or_no_go
+        from farwall.papers.go_page import go_pdf
+
+        job = self._facts(state)
+        wishes = replace(job.wishes, language=language_of_paper(job))
+        hash_ = state.shown.plan.inputs_hash if state.shown is not None and state.fresh else ""
+        job = replace(job, wishes=wishes)
+        return go_pdf(
+            go_or_no_go(job), job, units=wishes.units, paper=wishes.paper, inputs_hash=hash_
+        )
+
+    def _chain(self, state: State) -> bytes:
+        from farwall.papers.chain.sheet import chain_pdf
+
+        stands, house = self._in_calendar(state.id)
+        units = self._facts(state).wishes.units
+        with speaking("en"):  # not yet whole in Spanish: rather English than half of each
+            return chain_pdf(stands["document"], house, units=units)
+
+    def _ics(self, state: State) -> bytes:
+        """The events of this house alone, as they stand in the firm's calendar file."""
+        from farwall.papers.calendar_file import calendar_file
+
+        stands, house = self._in_calendar(state.id)
+        alone = {**stands["document"], "houses": [house]}
+        stamp = datetime.fromisoformat(stands["made_at"])
+        return calendar_file(alone, stamp=stamp, earlier=_only(stands["ics"], state.id)).encode()
+
+    def _seal(self, state: State) -> bytes:
+        went = state.shown.went if state.shown is not None else None
+        key = ("seal", state.id, state.version, went.mark if went else "", LANGUAGE.get())
+        return self.kept.made(key, lambda: self._sealed(state))
+
+    def _sealed(self, state: State) -> bytes:
+        from farwall.job.rinsed_seen import as_rinsed
+        from farwall.job.seal_day import seal_day
+        from farwall.papers.seal_sheet import seal_sheet_pdf
+
+        job, shown = self._facts(state), state.shown
+        if shown is not None and shown.went is not None:
+            job = as_rinsed(job, shown.plan, shown.went.story)
+        day = seal_day(job)
+        wishes = job.wishes
+        with speaking("en"):  # as above
+            return seal_sheet_pdf(
+                day.plan, day.sealing, units=wishes.units, paper=wishes.paper, notes=wishes.notes
+            )
+
+    def _acid(self, name: str, state: State) -> bytes:
+        from farwall.job.acid_day.day import acid_day
+        from farwall.job.acid_day.ground import Ground
+
+        shown = _planned(state)
+        wishes = replace(shown.job.wishes, language=language_of_paper(shown.job))
+        kept = tuple(self.book.entries(state.id))
+        ground = Ground(replace(shown.job, wishes=wishes), shown.plan, kept=kept)
+        return ACID_PAPERS[name](ground, acid_day(ground))
+
+    def office(self, name: str, state: State, *, screens: str) -> bytes:
+        """A paper of a bundle. screens: the address of the house, as a telephone reaches it."""
+        ground = self.paper_ground(state, screens=screens)
+        if ground is None:
+            raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+        return BY_FILE[name].make(ground)
+
+    def paper_ground(self, state: State, *, screens: str = "") -> PaperGround | None:
+        """What papers are written from; None where no plan stands."""
+        from farwall.papers.office.ground import PaperGround
+        from farwall.web.pages.price.ground import office_ground_of
+
+        ground = office_ground_of(self.book, state)
+        if ground is None:
+            return None
+        found = self.calendar(state.id)
+        calendar = None if found is None else found[0]["document"]
+        return PaperGround(ground, language_of_paper(ground.job), calendar, screens)
+
+    def _job(self, state: State) -> bytes:
+        from farwall.readers.job_json import job_to_text
+
+        return job_to_text(self._facts(state)).encode()
+
+    def _plan(self, state: State) -> bytes:
+        from farwall.papers.json_text import json_text
+
+        _planned(state)
+        document = self.book.document(PLAN, state.id)
+        return (json_text(dict(document or {})) + "\n").encode()
+
+    def _floor(self, state: State) -> bytes:
+        from farwall.papers.exchange.files import geojson_bytes
+
+        return geojson_bytes({**self._collection(state), "job": state.id})
+
+    def _dxf(self, state: State) -> bytes:
+        from farwall.papers.exchange.dxf import dxf_bytes
+
+        return dxf_bytes(self._collection(state))
+
+    def _layers(self, state: State) -> bytes:
+        from farwall.papers.exchange.svg import svg_bytes
+
+        return svg_bytes(self._collection(state))
+
+    def _collection(self, state: State) -> Json:
+        """The floor as the job tells it, with stop lines and bands of its newest plan."""
+        from farwall.job.exchange import collection_of, exchanged_job
+
+        shown = state.shown
+        plan = shown.plan if shown is not None and shown.version == state.version else None
+        job = self._facts(state)
+        return collection_of(exchanged_job(job), name=state.name or state.id, plan=plan)
+
+    def _log(self, state: State) -> bytes:
+        lines = [
+            json.dumps(kept_to_dict(one), ensure_ascii=False, allow_nan=False)
+            for one in self.book.entries(state.id)
+        ]
+        return "".join(f"{line}\n" for line in lines).encode()
+
+    def _facts(self, state: State) -> Any:
+        from farwall.readers.job_json import job_from
+
+        return job_from(self.book.facts(state.id, state.version), f"The job {state.id}")
+
+
+def _planned(state: State) -> Shown:
+    if state.shown is None:
+        raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+    return state.shown
+
+
+def _only(ics: str, job: str) -> str:
+    """The events of one house in a calendar file, so that its ids and counts stay the same."""
+    own = f"UID:{'-'.join(job.split())}."
+    events = ics.split("BEGIN:VEVENT\r\n")[1:]
+    kept = [one.partition("END:VEVENT")[0] for one in events if own in one.replace("\r\n ", "")]
+    return "".join(f"BEGIN:VEVENT\r\n{one}END:VEVENT\r\n" for one in kept)
