@@ -31,6 +31,12 @@ LATER = {
 }
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""
 LATER_OF_STAINS = {"oxidiser": None, "contents": [], "sheet_read": "", "washed_off_percent": None}
+LATER_OF_SAMPLES = {
+    "stain": None, "cut": None, "over": None, "area_m2": None, "laid_ml": None,
+    "sprayer_before_kg": None, "sprayer_after_kg": None, "dry_min": None, "dwell_h": None,
+    "scrubs": None, "before_ph": None, "after_ph": None, "rag": None, "sealer": "", "looks": [],
+    "approved_by": "", "approved_on": "",
+}  # fmt: skip
 
 
 def said(job):
@@ -44,6 +50,10 @@ def said(job):
         for key, nothing in LATER_OF_STAINS.items():
             if stain[key] == nothing:
                 del stain[key]
+    for sample in told["samples"]:
+        for key, nothing in LATER_OF_SAMPLES.items():
+            if sample[key] == nothing:
+                del sample[key]
     return told
 
 

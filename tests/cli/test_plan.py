@@ -11,8 +11,9 @@ from tests.spray.hand_floors import HALL_OF_THREE, hall, job, without_opening
 from tests.strategies.weather import epw_text
 
 from farwall.cli.main import main
-from farwall.facts.job import Sample, Survey
+from farwall.facts.job import Survey
 from farwall.facts.plain import plain
+from farwall.facts.samples import Sample
 
 WRITTEN = {"plan.json", "run-sheet.pdf", "floor.svg", "moments.svg"}
 

@@ -14,12 +14,12 @@ from farwall.facts.job import (
     Job,
     Prices,
     RoomSurvey,
-    Sample,
     Stain,
     Survey,
     Tools,
     Wishes,
 )
+from farwall.facts.samples import Sample
 from farwall.floor.geometry import PolygonGeometry
 from farwall.floor.nouns import Exit, Floor, Opening, Room
 

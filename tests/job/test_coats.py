@@ -8,8 +8,8 @@ import pytest
 from tests.shapes import L_HALL
 from tests.spray.hand_floors import hall, job
 
-from farwall.facts.job import Sample
 from farwall.facts.plain import plain
+from farwall.facts.samples import Sample
 from farwall.job.plan_job import plan_job
 
 

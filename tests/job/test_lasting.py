@@ -10,7 +10,8 @@ from tests.strategies.weather import epw_text
 
 from farwall.air.clocks import DRAUGHT, SUN
 from farwall.facts.defaults import settle
-from farwall.facts.job import Coat, RoomSurvey, Sample, Survey
+from farwall.facts.job import Coat, RoomSurvey, Survey
+from farwall.facts.samples import Sample
 from farwall.job.lasting import lasting_of
 from farwall.readers.epw import parse_epw
 

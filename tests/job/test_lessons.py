@@ -10,9 +10,10 @@ from farwall.bench.learn_firms import closed_jobs, firm
 from farwall.days.practice import TYPICAL_M2
 from farwall.evidence import Rank
 from farwall.facts.defaults import settle
-from farwall.facts.job import Coat, Sample, Sighting, Survey, Tools, Wishes
+from farwall.facts.job import Coat, Sighting, Survey, Tools, Wishes
 from farwall.facts.lessons import Lessons
 from farwall.facts.plain import plain
+from farwall.facts.samples import Sample
 from farwall.floor.takeoff import take_off
 from farwall.job.lasting import lasting_of
 from farwall.job.lessons import labour_of, path_of, with_lessons

@@ -9,7 +9,8 @@ from tests.spray.hand_floors import hall, job
 from tests.strategies.weather import epw_text, plain_hour
 
 from farwall.facts.defaults import settle
-from farwall.facts.job import RoomSurvey, Sample, Site, Survey
+from farwall.facts.job import RoomSurvey, Site, Survey
+from farwall.facts.samples import Sample
 from farwall.job.lasting import lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.plan_job import plan_job

@@ -33,7 +33,8 @@ from tests.spray.hand_floors import (
 from tests.strategies.houses import house
 
 from farwall.errors import Unanswerable
-from farwall.facts.job import Coat, Crew, Sample, Tools, Wishes
+from farwall.facts.job import Coat, Crew, Tools, Wishes
+from farwall.facts.samples import Sample
 from farwall.floor.nouns import Floor
 from farwall.job.plan_job import hash_of, plan_job
 from farwall.readers.job_json import job_from

@@ -13,7 +13,7 @@ from tests.spray.hand_floors import ROOMY_TANK, hall, job, row, without_opening
 from farwall.bench.dice import Dice
 from farwall.bench.drags import dragged
 from farwall.errors import FarwallError
-from farwall.facts.job import Sample
+from farwall.facts.samples import Sample
 from farwall.floor.nouns import Opening, Room
 from farwall.job.plan_job import plan_job
 from farwall.job.preview import SAFE, keep, preview

@@ -8,8 +8,9 @@ import pytest
 from tests.shapes import PLAIN_ROOM, TWO_ROOMS
 from tests.spray.hand_floors import ROOMY_TANK, hall, job
 
-from farwall.facts.job import Coat, Crew, Sample, Survey
+from farwall.facts.job import Coat, Crew, Survey
 from farwall.facts.plan import OpenTime, Remedy
+from farwall.facts.samples import Sample
 from farwall.job.plan_job import plan_job
 from farwall.job.say import said
 

@@ -11,7 +11,8 @@ from farwall.air.clocks import DRAUGHT, SUN, Timed, edge_budget, open_time
 from farwall.air.conditions import Conditions
 from farwall.air.waits import OPEN_TIME_SPREAD
 from farwall.facts.defaults import settle
-from farwall.facts.job import RoomSurvey, Sample, Sighting, Survey
+from farwall.facts.job import RoomSurvey, Sighting, Survey
+from farwall.facts.samples import Sample
 from farwall.job.lasting import lasting_of
 from farwall.job.waits import Waits
 

@@ -12,7 +12,8 @@ from tests.shapes import AWKWARD
 from tests.spray.hand_floors import hall, job
 
 from farwall.errors import Refused, Unanswerable
-from farwall.facts.job import Crew, Sample, Tools
+from farwall.facts.job import Crew, Tools
+from farwall.facts.samples import Sample
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
 from farwall.job.again_fields import as_drawn
 from farwall.job.past import settle_past

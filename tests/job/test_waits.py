@@ -13,7 +13,8 @@ from farwall.air.conditions import Conditions
 from farwall.air.waits import PRESCRIBED, RECOAT, steady
 from farwall.days.practice import rinsing_min
 from farwall.facts.defaults import settle
-from farwall.facts.job import Coat, Sample, Sighting, Site, Survey
+from farwall.facts.job import Coat, Sighting, Site, Survey
+from farwall.facts.samples import Sample
 from farwall.floor.takeoff import take_off
 from farwall.job.lasting import lasting_of
 from farwall.job.plan_job import plan_job

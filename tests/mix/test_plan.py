@@ -14,7 +14,8 @@ from tests.strategies.jobs import jobs, row_of_rooms
 
 from farwall.errors import Refused
 from farwall.facts.defaults import settle
-from farwall.facts.job import Coat, Job, Sample, Stain, Wishes
+from farwall.facts.job import Coat, Job, Stain, Wishes
+from farwall.facts.samples import Sample
 from farwall.floor.nouns import Exit
 from farwall.mix.plan import FieldNeed, plan_mixes
 from farwall.units import gal_from_l, l_from_gal

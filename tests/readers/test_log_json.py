@@ -138,7 +138,9 @@ def _value(one):
         "hash": st.just("0" * 64), "choice": st.sampled_from(one.choices or ("-",)),
         "celsius": st.floats(-30, 70), "percent": st.floats(0, 100), "ph": st.floats(0, 14),
         "m_s": st.floats(0, 40), "kg_m2_h": st.floats(0, 5), "m2_per_l": st.floats(0.1, 200),
-        "m2": st.floats(0.2, 500), "l_min": st.floats(0, 200),
+        "m2": st.floats(0.2, 500), "l_min": st.floats(0, 200), "lightness": st.floats(0, 100),
+        "colour_axis": st.floats(-150, 150), "de": st.floats(0, 100), "ml": st.floats(1, 20_000),
+        "spot_m2": st.floats(0.01, 20), "place_m": st.floats(-1000, 1000),
         "amount": st.integers(-(10**9), 10**9).map(lambda n: f"{n // 100}.{n % 100:02d}"),
     }  # fmt: skip
     texts = {"field", "band", "coat", "room", "entry", "text"}

@@ -9,8 +9,9 @@ import pytest
 from tests.spray.hand_day import rehashed
 from tests.spray.hand_floors import hall, job
 
-from farwall.facts.job import Crew, Sample, Tools
+from farwall.facts.job import Crew, Tools
 from farwall.facts.plain import plain
+from farwall.facts.samples import Sample
 from farwall.job.plan_job import plan_job
 from farwall.spray.check import check_plan
 

@@ -12,9 +12,10 @@ from hypothesis import strategies as st
 from tests.spray.hand_floors import job, row
 from tests.strategies.weather import epw_text
 
-from farwall.facts.job import RoomSurvey, Sample, Survey
+from farwall.facts.job import RoomSurvey, Survey
 from farwall.facts.plain import plain
 from farwall.facts.plan import RoomOpenTime
+from farwall.facts.samples import Sample
 from farwall.floor.geometry import polygon_geometry
 from farwall.job.plan_job import plan_job
 from farwall.readers.epw import parse_epw

@@ -11,8 +11,9 @@ from tests.spray.sweeping import sweeper
 
 from farwall.bench.nouns import shape_case
 from farwall.bench.shapes import SHAPES
-from farwall.facts.job import Sample, Wishes
+from farwall.facts.job import Wishes
 from farwall.facts.plain import plain
+from farwall.facts.samples import Sample
 from farwall.job.plan_job import plan_job
 from farwall.spray.check import check_plan
 from farwall.spray.fronts import plain_fronts

@@ -17,7 +17,8 @@ from tests.spray.hand_floors import (
     world,
 )
 
-from farwall.facts.job import Coat, Sample
+from farwall.facts.job import Coat
+from farwall.facts.samples import Sample
 from farwall.floor.nouns import SawCut
 from farwall.job.plan_job import plan_job
 from farwall.spray.plan_coat import base_point, stop_lines

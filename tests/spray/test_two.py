@@ -13,8 +13,9 @@ from tests.spray.sweeping import swept, way_out
 from tests.spray.test_schedule import tank
 
 from farwall.errors import Unanswerable
-from farwall.facts.job import Crew, Sample, Tools
+from farwall.facts.job import Crew, Tools
 from farwall.facts.plain import plain
+from farwall.facts.samples import Sample
 from farwall.job.plan_job import plan_job
 from farwall.spray.apart import APART_M, least_gap_m
 from farwall.spray.check import check_plan, replay_ages

@@ -10,7 +10,8 @@ from tests.shapes import box as floor_box
 from tests.spray.hand_floors import ROOMY_TANK, hall, job, row
 
 from farwall.errors import Unanswerable
-from farwall.facts.job import Crew, RoomSurvey, Sample, Survey, Tools
+from farwall.facts.job import Crew, RoomSurvey, Survey, Tools
+from farwall.facts.samples import Sample
 from farwall.floor.nouns import Room, SawCut
 from farwall.job.plan_job import plan_job
 

@@ -14,7 +14,6 @@ from farwall.facts.job import (
     Job,
     Prices,
     RoomSurvey,
-    Sample,
     Sighting,
     Site,
     Stain,
@@ -22,6 +21,7 @@ from farwall.facts.job import (
     Tools,
     Wishes,
 )
+from farwall.facts.samples import Sample
 from farwall.floor.geometry import PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room, SawCut, Window
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from farwall.facts.job import Coat, Crew, Job, Sample, Stain, Survey, Tools
+from farwall.facts.job import Coat, Crew, Job, Stain, Survey, Tools
+from farwall.facts.samples import Sample
 from farwall.floor.nouns import Exit, Floor
 
 MILD_DAY_MIN = 18.0

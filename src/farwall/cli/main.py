@@ -29,6 +29,7 @@ COMMANDS = {
     "go": "go or no-go: what stands against this floor, what to ask, test and sign first",
     "plan": "plan a job: fields, order, bands, mix, clocks; plan.json, run sheet, floor drawing",
     "acid": "strength, fumes, neutralising, wash day, waste water, cards and labels of a job",
+    "colour": "what the samples say, the next coat, and what a photo of the floor shows",
     "pour": "may these be poured together, in this order, in this vessel; unknown means refused",
     "seal": "plan the seal day: hours, crossed coats, litres, waits; seal.json, sheet, drawing",
     "plan-many": "plan every job of a folder, by all processors or several machines; resumable",

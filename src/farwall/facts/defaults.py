@@ -12,10 +12,11 @@ import math
 
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
-from farwall.facts.job import Coat, Container, Job, Sample, Stain
+from farwall.facts.job import Coat, Container, Job, Stain
 from farwall.facts.ledger import Ledger, is_default
 from farwall.facts.morning import by_morning
 from farwall.facts.plan import PlanTools
+from farwall.facts.samples import Sample
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.facts.settled_survey import settled_survey
 from farwall.units import l_from_gal

@@ -18,6 +18,7 @@ from farwall.facts.discharge import Discharge
 from farwall.facts.firm import Firm, Party
 from farwall.facts.materials import Material
 from farwall.facts.prices import CallBacks, Offer, Rates, Tax, Terms
+from farwall.facts.samples import Sample
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import (
     Acidity,
@@ -137,23 +138,6 @@ class Sighting:
     drop_s: Positive | None = None
     tile_kg_m2_h: NotNegative | None = None
     air_read: bool = True
-
-
-@dataclass(frozen=True)
-class Sample:
-    """A sample made on this slab: what it drank, how long its sheen lasted, how it looked."""
-
-    id: Id
-    coat: str | None = None
-    room: str | None = None
-    m2_per_l: Positive | None = None
-    sheen_loss_min: Positive | None = None
-    slab_c: SlabC | None = None
-    air_c: SlabC | None = None
-    rh_percent: Percent | None = None
-    air_speed_m_s: NotNegative | None = None
-    drop_s: Positive | None = None
-    verdict: Literal["light", "right", "dark"] | None = None
 
 
 @dataclass(frozen=True)

@@ -8,10 +8,12 @@ from typing import Literal
 Kind = Literal[
     "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg_m2_h", "kg", "count", "m2_per_l",
     "ph", "field", "band", "coat", "room", "rooms", "entry", "hash", "text", "yes", "choice",
-    "metres", "seconds", "l_min", "m2", "amount",
+    "metres", "seconds", "l_min", "m2", "amount", "lightness", "colour_axis", "de", "ml", "spot_m2",
+    "place_m",
 ]  # fmt: skip
 """How a value is read and what it is checked against. `field` to `rooms` are ids of the plan;
-`amount` is money as text, two decimals at most."""
+`amount` is money as text, two decimals at most; `spot_m2` an area of less than a room; `place_m`
+a coordinate on the plan."""
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,7 @@ A table, read by every door. The words are those of the trade.
 
 from __future__ import annotations
 
+from farwall.facts.log_colour import COLOUR_WORDS
 from farwall.facts.log_money import MONEY_WORDS
 from farwall.facts.log_word import Carried, Kind, Word
 
@@ -167,6 +168,7 @@ WORDS: dict[str, Word] = {
         Word("near-miss", "somebody might have been hurt", (
             Carried("what", "text", "what happened"),
         ), (_WHERE,)),
+        *COLOUR_WORDS,
         *MONEY_WORDS,
         # the book
         Word("note", "a note", (Carried("text", "text", "what it says"),), (_ROOM,)),

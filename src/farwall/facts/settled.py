@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from farwall.facts.job import Coat, Container, Finish, Job, Sample, Stain
+from farwall.facts.job import Coat, Container, Finish, Job, Stain
 from farwall.facts.plan import Ground, PlanTools
+from farwall.facts.samples import Sample
 
 
 @dataclass(frozen=True)

@@ -18,8 +18,9 @@ from farwall.air.limits import drop_verdict, slab_verdict
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Unanswerable
 from farwall.evidence import Rank, Span
-from farwall.facts.job import Sample, Survey
+from farwall.facts.job import Survey
 from farwall.facts.plan import OpenTime, RoomOpenTime
+from farwall.facts.samples import Sample
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.geometry import PolygonGeometry, polygon_geometry, polygons_of
 from farwall.job.patch_drops import Spot, refused_by_patch, spots_of

@@ -16,8 +16,9 @@ import shapely
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import FarwallError
 from farwall.facts.defaults import settle
-from farwall.facts.job import Job, RoomSurvey, Sample
+from farwall.facts.job import Job, RoomSurvey
 from farwall.facts.plan import OpenTime
+from farwall.facts.samples import Sample
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Window
 from farwall.job.lasting import Lasting, lasting_of

@@ -9,17 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from farwall.facts.checks import Morning, Watch
-from farwall.facts.job import (
-    Coat,
-    Container,
-    RoomSurvey,
-    Sample,
-    Sighting,
-    Site,
-    Stain,
-    Survey,
-    Tools,
-)
+from farwall.facts.job import Coat, Container, RoomSurvey, Sighting, Site, Stain, Survey, Tools
+from farwall.facts.samples import Sample
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import Choices, MixTicket, MoistureTest, Patch
 from farwall.floor.nouns import Floor, Opening, Window

@@ -24,6 +24,12 @@ BOUNDS: dict[str, tuple[float, float, str]] = {
     "l_min": (0, 200, "L/min"),
     "m2": (0.1, 100_000, "m²"),
     "count": (0, 1_000, ""),
+    "lightness": (0, 100, ""),
+    "colour_axis": (-150, 150, ""),
+    "de": (0, 100, ""),
+    "ml": (1, 20_000, "mL"),
+    "spot_m2": (0.01, 20, "m²"),
+    "place_m": (-10_000, 10_000, "m"),
 }
 """The least and the most that is believed of a kind; beyond lies a slip of the finger. Guesses."""
 
@@ -52,6 +58,7 @@ TWINS: dict[str, tuple[Twin, ...]] = {
     "l_min": (Twin("_l_min", "_gal_min", units.l_from_gal, "gal/min"),),
     "m2": (Twin("_m2", "_ft2", lambda ft2: ft2 * units.M2_PER_FT2, "ft²"),),
     "metres": (Twin("_m", "_ft", lambda ft: ft * units.M_PER_FT, "ft"),),
+    "spot_m2": (Twin("_m2", "_ft2", lambda ft2: ft2 * units.M2_PER_FT2, "ft²"),),
     "kg": (Twin("_kg", "_lb", lambda lb: lb * units.KG_PER_LB, "lb"),),
     "m2_per_l": (
         Twin("m2_per_l", "ft2_per_gal", units.m2_per_l_from_ft2_per_gal, "ft²/gal"),

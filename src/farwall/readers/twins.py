@@ -14,7 +14,8 @@ from farwall.air.slab_tests import UG_M2_S_PER_LB
 from farwall.errors import Mistake
 from farwall.facts.checks import Morning, Watch
 from farwall.facts.discharge import WaterTest
-from farwall.facts.job import Coat, Container, Sample, Sighting, Site, Stain, Survey, Tools
+from farwall.facts.job import Coat, Container, Sighting, Site, Stain, Survey, Tools
+from farwall.facts.samples import Sample
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import Choices, MixTicket, MoistureTest
 from farwall.facts.so_far import SoFar

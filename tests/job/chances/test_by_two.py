@@ -10,7 +10,8 @@ from tests.job.chances.test_replay import NO_PAUSE, days
 from tests.spray.hand_floors import ROOMY_TANK, hall, job
 
 import farwall.job.day_drawn as drawing
-from farwall.facts.job import Crew, Sample
+from farwall.facts.job import Crew
+from farwall.facts.samples import Sample
 from farwall.job.chances.by_two import TwoCourse, course_of_two, left_of_two, stretched_by_two
 from farwall.job.chances.drawn_days import drawn_days
 from farwall.job.chances.replay import edges_of

@@ -15,7 +15,7 @@ from tests.spray.hand_floors import hall, job
 
 from farwall.evidence import Span
 from farwall.facts.defaults import settle
-from farwall.facts.job import Sample
+from farwall.facts.samples import Sample
 from farwall.job.chances import Spread, Stretch, chances_of
 from farwall.job.chances.spreads import Z_95
 from farwall.job.plan_job import plan_job

@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from tests.spray.hand_floors import ROOMY_TANK, hall, job
 
 import farwall.job.day_drawn as drawing
-from farwall.facts.job import Crew, Sample
+from farwall.facts.job import Crew
+from farwall.facts.samples import Sample
 from farwall.job.chances.replay import _corners, course_of, edges_of, left_l
 from farwall.job.chances.stretched import Factors, Pause, stretched, worst
 from farwall.job.plan_job import plan_job

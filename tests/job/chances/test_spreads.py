@@ -8,7 +8,8 @@ import pytest
 from tests.spray.hand_floors import hall, job
 
 from farwall.facts.defaults import settle
-from farwall.facts.job import Crew, Sample, Tools
+from farwall.facts.job import Crew, Tools
+from farwall.facts.samples import Sample
 from farwall.job.chances.spreads import Spread, spreads_of, width
 
 

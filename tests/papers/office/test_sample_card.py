@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 from tests.papers.office.grounds import ground, own_texts, texts
 
-from farwall.facts.job import Sample
+from farwall.facts.samples import Sample
 from farwall.papers.office.blocks import Own, Page, Picture, Rows, Sign
 from farwall.papers.office.sample_card import CLAUSE, sample_card
 

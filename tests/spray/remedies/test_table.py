@@ -18,8 +18,9 @@ from tests.spray.hand_floors import (
     world,
 )
 
-from farwall.facts.job import Container, Crew, Prices, Sample
+from farwall.facts.job import Container, Crew, Prices
 from farwall.facts.plan import RoomOpenTime
+from farwall.facts.samples import Sample
 from farwall.floor.nouns import SawCut
 from farwall.job.plan_job import plan_job
 from farwall.spray.dry import DryGround

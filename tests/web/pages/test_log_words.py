@@ -16,11 +16,13 @@ from farwall.web.words import LANGUAGE, words
 
 START = "2026-06-08T08:00:00+00:00"
 VALUES = {
-    "litres": 11.4, "minutes": 42.0, "hours": 3.5, "celsius": 19.4, "percent": 48.0, "m_s": 0.3,
+    "litres": 11.4, "kg": 7.25, "minutes": 42.0, "hours": 3.5, "celsius": 19.4, "percent": 48.0,
+    "m_s": 0.3,
     "kg_m2_h": 0.25,
     "count": 2, "ph": 7.5, "field": "a.1", "band": "a.1.2", "coat": "a", "room": "hall",
     "entry": "01900000-0000-7000-8000-00000000abcd", "text": "by the door", "yes": True,
     "metres": 3.0, "seconds": 8, "l_min": 1.6, "m2": 109.6, "amount": "1290.50",
+    "lightness": 41.5, "colour_axis": 12.25, "de": 0.8, "ml": 180, "spot_m2": 0.37, "place_m": 2.5,
 }  # fmt: skip
 
 

@@ -15,9 +15,10 @@ from statistics import NormalDist
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.defaults import settle
-from farwall.facts.job import Job, Sample, Sighting
+from farwall.facts.job import Job, Sighting
 from farwall.facts.lessons import Lessons
 from farwall.facts.plan import Clock, Plan
+from farwall.facts.samples import Sample
 from farwall.facts.settled import SettledJob
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.lessons import with_lessons

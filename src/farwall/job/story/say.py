@@ -9,7 +9,14 @@ from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
 from farwall.job.story.wearing import Wearing, wearing
-from farwall.units import M2_PER_FT2, f_from_c, ft2_per_gal_from_m2_per_l, ft_from_m, gal_from_l
+from farwall.units import (
+    KG_PER_LB,
+    M2_PER_FT2,
+    f_from_c,
+    ft2_per_gal_from_m2_per_l,
+    ft_from_m,
+    gal_from_l,
+)
 
 SHORT_ID = 6
 """Letters of an id that are shown: its last ones, which are random."""
@@ -111,6 +118,10 @@ _SHOWN: Mapping[str, Callable[[float], str]] = {
     "seconds": lambda value: f"{value:g} s",
     "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
     "m2": area,
+    "spot_m2": lambda value: f"{value / M2_PER_FT2:.1f} ft² ({value:.2f} m²)",
+    "kg": lambda value: f"{value / KG_PER_LB:.2f} lb ({value:.3f} kg)",
+    "ml": lambda value: f"{value:g} mL",
+    "place_m": lambda value: f"{value:.2f} m",
 }
 _PLAIN = frozenset({"text", "choice"})
 _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
@@ -118,7 +129,11 @@ _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
           "after_min": "after", "ph": "pH", "change_after_min": "to change after",
           "ran_min": "ran", "reached_s": "reached in", "flow_l_min": "gives",
           "aired_min": "aired", "ph_before": "pH before", "way": "where to",
-          "who": "said yes", "area_m2": "area"}  # fmt: skip
+          "who": "said yes", "area_m2": "area", "before_kg": "sprayer before",
+          "after_kg": "sprayer after", "laid_ml": "laid", "drop_s": "drop", "dwell_h": "dwell",
+          "held": "colour", "lightness": "L", "lab_a": "a", "lab_b": "b",
+          "error_de": "target off by", "spots": "places", "spread_lightness": "spread of L",
+          "light": "by", "approved_by": "signed by", "x_m": "x", "y_m": "y"}  # fmt: skip
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 

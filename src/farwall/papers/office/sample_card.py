@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from farwall.facts.job import Coat, Job, Sample, Stain
+from farwall.facts.job import Coat, Job, Stain
+from farwall.facts.samples import Sample
 from farwall.papers.ink import LINE
 from farwall.papers.lettering import PAPER_LETTERING
 from farwall.papers.office.blocks import (

@@ -10,6 +10,7 @@ HOUSE_WAYS: tuple[tuple[str, str], ...] = (
     ("/survey", "way-survey"),
     ("/samples", "way-samples"),
     ("/crew", "way-crew"),
+    ("/colour", "way-colour"),
     ("/acid", "way-acid"),
     ("/price", "way-price"),
     ("/log", "way-log"),

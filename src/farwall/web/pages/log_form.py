@@ -23,7 +23,14 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "field-started", "band-done", "field-done", "coat-done", "feathered", "stopped", "drip",
         "fizz",
     )),
-    ("judging", ("sheen-lost", "still-damp", "dry", "coat-judged")),
+    ("judging", (
+        "sheen-lost", "still-damp", "dry", "coat-judged", "colour-seen", "mark-judged",
+        "mark-mended",
+    )),
+    ("samples", (
+        "sample-laid", "sample-sheen-lost", "sample-dry", "sample-washed", "sample-sealed",
+        "sample-seen", "sample-judged", "sample-approved",
+    )),
     ("after", (
         "neutralised", "scrubbed", "vacuumed", "rinsed", "strip-read", "dry-swiped", "waste",
         "sealed",
@@ -42,6 +49,7 @@ _UNITS = {
     "hours": ("h",) * 2, "percent": ("%",) * 2, "metres": ("ft", "m"), "kg": ("lb", "kg"),
     "kg_m2_h": ("kg/m²h",) * 2,
     "m2": ("ft²", "m²"), "seconds": ("s",) * 2, "l_min": ("gal/min", "L/min"),
+    "ml": ("mL",) * 2, "spot_m2": ("ft²", "m²"), "place_m": ("m",) * 2,
 }  # fmt: skip
 
 
@@ -114,7 +122,7 @@ def _spelt(one: Carried, units: Units) -> str:
         return f"{one.key.removesuffix('_c')}_f"
     if one.kind == "l_min":
         return f"{one.key.removesuffix('_l_min')}_gal_min"
-    if one.kind == "m2":
+    if one.kind in {"m2", "spot_m2"}:
         return f"{one.key.removesuffix('_m2')}_ft2"
     return f"{one.key.removesuffix('_m_s')}_mph" if one.kind == "m_s" else one.key
 

@@ -9,7 +9,7 @@ from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, Happened, Story
 from farwall.job.story.say import area, clock, coverage, short_id, temperature, volume
-from farwall.units import ft_from_m, gal_from_l
+from farwall.units import KG_PER_LB, M2_PER_FT2, ft_from_m, gal_from_l
 from farwall.web.words import said, words
 
 _SHOWN: Mapping[str, Callable[[float], str]] = {
@@ -23,6 +23,10 @@ _SHOWN: Mapping[str, Callable[[float], str]] = {
     "seconds": lambda value: f"{value:g} s",
     "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
     "m2": area,
+    "spot_m2": lambda value: f"{value / M2_PER_FT2:.1f} ft² ({value:.2f} m²)",
+    "kg": lambda value: f"{value / KG_PER_LB:.2f} lb ({value:.3f} kg)",
+    "ml": lambda value: f"{value:g} mL",
+    "place_m": lambda value: f"{value:.2f} m",
 }
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 

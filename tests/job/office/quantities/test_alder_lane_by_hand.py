@@ -16,7 +16,8 @@ import pytest
 from tests.shapes import box, door, outside, place
 
 from farwall.acid.rinse_water import drums_for
-from farwall.facts.job import Coat, Container, Crew, Job, Sample, Stain, Tools, Wishes
+from farwall.facts.job import Coat, Container, Crew, Job, Stain, Tools, Wishes
+from farwall.facts.samples import Sample
 from farwall.facts.sealer import Sealer
 from farwall.facts.supplies import Supplies
 from farwall.floor.nouns import Room

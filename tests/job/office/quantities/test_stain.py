@@ -12,7 +12,8 @@ from tests.job.sums.sums import reckon
 from tests.shapes import PLAIN_ROOM, TWO_ROOMS
 from tests.spray.hand_floors import job
 
-from farwall.facts.job import Coat, Sample, Stain, Wishes
+from farwall.facts.job import Coat, Stain, Wishes
+from farwall.facts.samples import Sample
 from farwall.job.office import OfficeGround
 from farwall.job.plan_job import plan_job
 from farwall.units import ft2_from_m2, ft2_per_gal_from_m2_per_l

@@ -1,0 +1,1 @@
+"""Papers of colour: the target, before and after."""
