@@ -18,6 +18,7 @@ from farwall.papers.acid.waste_log import log_rows
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import paper_for
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import area, listed
@@ -32,10 +33,11 @@ _SHORT = 50
 Row = dict[str, str]
 
 
-def waste_page_pdf(ground: Ground, day: AcidDay) -> bytes:
+def waste_page_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
     """The pages as PDF bytes; the same facts give the same bytes.
 
-    Units, paper (US Letter or A4) and language are those of the job's wishes.
+    Units, paper (US Letter or A4) and language are those of the job's wishes. screens: address of
+    the house in the firm's book.
     """
     import typst
 
@@ -48,6 +50,7 @@ def waste_page_pdf(ground: Ground, day: AcidDay) -> bytes:
     name = job.name or job.id or "The job"
     with speaking(job.wishes.language, rooms | stains | {name}):
         data = in_language(page_words(ground, day.waste))
+    data |= {"qr": square(screens, "acid/waste"), "screen": "acid/waste"}
     pdf = typst.compile(
         home / "waste.typ",
         root=home,

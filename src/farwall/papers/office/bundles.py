@@ -82,7 +82,7 @@ def _go(ground: PaperGround) -> bytes:
     job = replace(job, wishes=replace(job.wishes, language=ground.language))
     return go_pdf(
         ground.go, job, units=ground.units, paper=job.wishes.paper,
-        inputs_hash=ground.plan.inputs_hash,
+        inputs_hash=ground.plan.inputs_hash, screens=ground.screens,
     )  # fmt: skip
 
 

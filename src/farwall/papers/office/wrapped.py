@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from typing import Protocol
 
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
@@ -18,15 +19,24 @@ def run_sheet(ground: PaperGround) -> bytes:
     return run_sheet_pdf(
         ground.plan, job_name=ground.plan.job, units=wishes.units, paper=wishes.paper,
         revision=job.revision, notes=wishes.notes, language=ground.language,
+        screens=ground.screens,
     )  # fmt: skip
 
 
-def of_acid(make: Callable[[Ground, AcidDay], bytes]) -> Callable[[PaperGround], bytes]:
+class OfAcid(Protocol):
+    """A maker of a paper of the acid day; `screens`: address of the house in the firm's book."""
+
+    def __call__(self, ground: Ground, day: AcidDay, /, *, screens: str) -> bytes:
+        """PDF bytes."""
+
+
+def of_acid(make: OfAcid) -> Callable[[PaperGround], bytes]:
     """A paper of the acid day, in the language of the bundle."""
 
     def made(ground: PaperGround) -> bytes:
         told = ground.ground.acid_ground
         wishes = replace(told.job.wishes, language=ground.language)
-        return make(replace(told, job=replace(told.job, wishes=wishes)), ground.acid)
+        on = replace(told, job=replace(told.job, wishes=wishes))
+        return make(on, ground.acid, screens=ground.screens)
 
     return made

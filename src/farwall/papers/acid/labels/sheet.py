@@ -50,8 +50,11 @@ def _labels(ground: Ground) -> Iterator[Label]:
                 yield from drum_labels(one, ground.job.washing.drums, units)
 
 
-def labels_pdf(ground: Ground, day: AcidDay) -> bytes:  # noqa: ARG001
-    """The labels of a job; the same job and plan give the same bytes."""
+def labels_pdf(
+    ground: Ground, day: AcidDay, *, screens: str = "",  # noqa: ARG001 (as the other papers of acid)
+) -> bytes:  # fmt: skip
+    """The labels of a job; the same job and plan give the same bytes. A label has no room for a
+    square."""
     import typst
 
     from farwall.papers.run_sheet.sheet import run_sheet_fonts
