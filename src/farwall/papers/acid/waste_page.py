@@ -10,7 +10,6 @@ from typing import Any
 
 from farwall.facts.job import Job
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.waste.figures import figure, range_of
 from farwall.job.acid_day.waste.noun import MetalIn, Waste
 from farwall.papers.acid import waste_words as words
@@ -33,7 +32,7 @@ _SHORT = 50
 Row = dict[str, str]
 
 
-def waste_page_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
+def waste_page_pdf(ground: Ground, part: Waste, *, screens: str = "") -> bytes:
     """The pages as PDF bytes; the same facts give the same bytes.
 
     Units, paper (US Letter or A4) and language are those of the job's wishes. screens: address of
@@ -49,7 +48,7 @@ def waste_page_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
     stains = {word for stain in job.stains for word in (stain.id, stain.name)}
     name = job.name or job.id or "The job"
     with speaking(job.wishes.language, rooms | stains | {name}):
-        data = in_language(page_words(ground, day.waste))
+        data = in_language(page_words(ground, part))
     data |= {"qr": square(screens, "acid/waste"), "screen": "acid/waste"}
     pdf = typst.compile(
         home / "waste.typ",

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
-from typing import Protocol
 
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.noun import AcidDay
+from farwall.job.acid_day.waste import waste_of
+from farwall.papers.acid.labels.sheet import labels_pdf
+from farwall.papers.acid.wash.sheet import wash_day_pdf
+from farwall.papers.acid.waste_page import waste_page_pdf
 from farwall.papers.office.ground import PaperGround
 
 
@@ -23,20 +24,24 @@ def run_sheet(ground: PaperGround) -> bytes:
     )  # fmt: skip
 
 
-class OfAcid(Protocol):
-    """A maker of a paper of the acid day; `screens`: address of the house in the firm's book."""
-
-    def __call__(self, ground: Ground, day: AcidDay, /, *, screens: str) -> bytes:
-        """PDF bytes."""
+def labels(ground: PaperGround) -> bytes:
+    """Labels of jugs and sprayers. A label has no room for a square."""
+    return labels_pdf(_of_acid(ground))
 
 
-def of_acid(make: OfAcid) -> Callable[[PaperGround], bytes]:
-    """A paper of the acid day, in the language of the bundle."""
+def wash_day(ground: PaperGround) -> bytes:
+    """The sheet of the wash day."""
+    return wash_day_pdf(_of_acid(ground), ground.ground.washing, screens=ground.screens)
 
-    def made(ground: PaperGround) -> bytes:
-        told = ground.ground.acid_ground
-        wishes = replace(told.job.wishes, language=ground.language)
-        on = replace(told, job=replace(told.job, wishes=wishes))
-        return make(on, ground.acid, screens=ground.screens)
 
-    return made
+def waste_page(ground: PaperGround) -> bytes:
+    """The page for the utility."""
+    told = _of_acid(ground)
+    return waste_page_pdf(told, waste_of(told), screens=ground.screens)
+
+
+def _of_acid(ground: PaperGround) -> Ground:
+    """The facts as the acid day takes them, in the language of the bundle."""
+    told = ground.ground.acid_ground
+    wishes = replace(told.job.wishes, language=ground.language)
+    return replace(told, job=replace(told.job, wishes=wishes))

@@ -14,7 +14,6 @@ from pathlib import Path
 
 from farwall.job.acid_day.containers import containers_of
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.card import Said
 from farwall.papers.acid.labels.hazardous import acid_label, ammonia_label, batch_labels
 from farwall.papers.acid.labels.label import Label, Size
@@ -50,11 +49,8 @@ def _labels(ground: Ground) -> Iterator[Label]:
                 yield from drum_labels(one, ground.job.washing.drums, units)
 
 
-def labels_pdf(
-    ground: Ground, day: AcidDay, *, screens: str = "",  # noqa: ARG001 (as the other papers of acid)
-) -> bytes:  # fmt: skip
-    """The labels of a job; the same job and plan give the same bytes. A label has no room for a
-    square."""
+def labels_pdf(ground: Ground) -> bytes:
+    """The labels of a job; the same job and plan give the same bytes."""
     import typst
 
     from farwall.papers.run_sheet.sheet import run_sheet_fonts

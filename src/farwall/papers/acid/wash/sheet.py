@@ -9,7 +9,6 @@ from pathlib import Path
 from typing import Any
 
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.washing.noun import WashDay
 from farwall.job.acid_day.washing.words import CAUTIONS, steps_of
 from farwall.papers.acid.wash.drawing import wash_svg
@@ -27,7 +26,7 @@ _HASH_SHOWN = 12
 _MAP_HIGH = 380.0
 
 
-def wash_day_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
+def wash_day_pdf(ground: Ground, day: WashDay, *, screens: str = "") -> bytes:
     """The sheet of a job; the same job, plan and log give the same bytes.
 
     screens: address of the house in the firm's book.
@@ -40,7 +39,7 @@ def wash_day_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
     home = Path(str(files("farwall.papers.run_sheet")))
     size = paper_for(wishes.units, wishes.paper)
     with speaking(wishes.language, own_names(ground)):
-        data = wash_data(ground, day.washing, size)
+        data = wash_data(ground, day, size)
     data |= {"qr": square(screens, "acid/washing"), "screen": "acid/washing"}
     pdf = typst.compile(
         home / "wash.typ", root=home, font_paths=run_sheet_fonts(), ignore_system_fonts=True,
