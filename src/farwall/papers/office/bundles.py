@@ -9,6 +9,10 @@ from typing import Literal
 
 from farwall.beside import Beside, at_once
 from farwall.errors import Mistake, Refused
+from farwall.papers.acid.labels.sheet import labels_pdf
+from farwall.papers.acid.wash.sheet import wash_day_pdf
+from farwall.papers.acid.waste_page import waste_page_pdf
+from farwall.papers.colour.target import target_sheet
 from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.batch_log import batch_log
 from farwall.papers.office.blocks import Paper
@@ -89,6 +93,7 @@ PAPERS: tuple[Listed, ...] = (
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("colour-target.pdf", "quote", _set(target_sheet)),
     Listed("shopping-list.pdf", "quote", _set(shopping_list)),
     Listed("shopping-list.xlsx", "quote", shopping_book),
     Listed("quote.pdf", "quote", _set(quote)),

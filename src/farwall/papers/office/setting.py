@@ -141,6 +141,7 @@ def _block(block: Block) -> dict[str, Any]:
         words = _text(block.words) if block.words else ""
         return made | {
             "svg": block.svg, "height": block.height_share, "words": words, "alt": words,
+            "wide": block.wide_pt,
         }  # fmt: skip
     if isinstance(block, Rows):
         return made | {

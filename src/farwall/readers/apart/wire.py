@@ -19,6 +19,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.reading import Reading
 from farwall.readers.apart.limits import MOST_ANSWER_BYTES
+from farwall.readers.colour_photo.packed import PackedPhoto
 from farwall.readers.photo.nouns import Shown
 from farwall.readers.price_list.noun import ListRead
 
@@ -46,6 +47,11 @@ def prices_text(read: ListRead) -> bytes:
     return _text({"prices": plain(read)})
 
 
+def colours_text(photo: PackedPhoto) -> bytes:
+    """The answer of one that read a photo's colours. Raises ValueError for a number not finite."""
+    return _text({"colours": plain(photo)})
+
+
 def refusal_text(refusal: Refused) -> bytes:
     """The answer of a reader that refused."""
     mistakes = [[m.where, m.what, m.remedy] for m in refusal.mistakes]
@@ -61,8 +67,8 @@ def _text(answer: object) -> bytes:
     return json.dumps(answer, allow_nan=False, separators=(",", ":")).encode("ascii")
 
 
-def answer_in(text: bytes) -> Reading | Shown | ListRead | Refused | str:
-    """What a reader answered: reading, photo, prices, refusal, or what it broke on.
+def answer_in(text: bytes) -> Reading | Shown | ListRead | PackedPhoto | Refused | str:
+    """What a reader answered: reading, photo, prices, colours, refusal, or what it broke on.
 
     Raises Unsound.
     """
@@ -86,6 +92,10 @@ def answer_in(text: bytes) -> Reading | Shown | ListRead | Refused | str:
         prices = _decoder(ListRead)(answer["prices"])
         assert isinstance(prices, ListRead)
         return prices
+    if "colours" in answer:
+        photo = _decoder(PackedPhoto)(answer["colours"])
+        assert isinstance(photo, PackedPhoto)
+        return photo
     if "refused" in answer:
         return _refused(answer["refused"])
     return str(_plain(str)(answer.get("broke")))[:400]
