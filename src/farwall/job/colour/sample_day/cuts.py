@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from farwall.facts.cut import Cut, parse_cut
 from farwall.job.colour.sample_day.nouns import Rung
-from farwall.mix.cut import Cut, parse_cut
 
 _FINEST = 12
 """Parts of a cut are whole numbers up to this, or as near to it as such numbers come."""

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 
+from farwall.facts.cut import parse_cut
 from farwall.job.colour.sample_day.cuts import parts_of
 from farwall.job.colour.sample_day.nouns import JugMix
-from farwall.mix.cut import parse_cut
 
 MARK_ML = 10
 """A jug is read to its marks: our guess."""

@@ -116,7 +116,10 @@ class Task:
 
 @dataclass(frozen=True)
 class Day:
-    """The day as it stands: now the first of `tasks`, then the others in their order."""
+    """The day as it stands: now the first of `tasks`, then the others in their order.
+
+    begun: whether the log tells of a sample that was laid · signed: the sample that is the standard.
+    """
 
     stands: tuple[Stand, ...]
     tasks: tuple[Task, ...]

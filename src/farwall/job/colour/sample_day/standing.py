@@ -66,7 +66,7 @@ class _Day:
         stands = tuple(self._stand(one) for one in self.samples)
         tasks = sorted(self._tasks(stands), key=lambda one: one[0])
         signed = next((k for k, one in self.marks.items() if "signed" in one.marks), "")
-        begun = any("lay" in one.marks for one in self.marks.values())
+        begun = any(one.order is not None for one in self.marks.values())
         return Day(stands, tuple(task for _, task in tasks), begun, signed)
 
     def _of(self, name: str) -> Marks:
@@ -160,9 +160,7 @@ class _Day:
                 continue
             task = Task(stand.sample, stand.step, stand.from_min)
             found.append(self._sorted(self._rank(stand), task, nth))
-        right = [
-            k for k, one in self.marks.items() if one.verdict == "right" and "judge" in one.marks
-        ]
+        right = [k for k, one in self.marks.items() if _may_be_standard(one)]
         if right and not any("signed" in one.marks for one in self.marks.values()):
             found.append(self._sorted("sign", Task(right[-1], "sign", None), len(stands)))
         return found
@@ -181,3 +179,8 @@ class _Day:
             return (1.0, task.from_min, float(nth)), task
         order = self._of(task.sample).order
         return (0.0, float(_FIRST.index(rank)), float(nth if order is None else order)), task
+
+
+def _may_be_standard(one: Marks) -> bool:
+    """Judged right when it was sealed: no other one is signed."""
+    return one.verdict == "right" and {"seal", "judge"} <= one.marks
