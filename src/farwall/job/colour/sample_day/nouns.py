@@ -118,7 +118,7 @@ class Task:
 class Day:
     """The day as it stands: now the first of `tasks`, then the others in their order.
 
-    begun: whether the log tells of a sample that was laid · signed: the sample that is the standard.
+    begun: whether the log tells of a sample laid · signed: the sample that is the standard.
     """
 
     stands: tuple[Stand, ...]
