@@ -55,7 +55,7 @@ def sample_day(ground: PaperGround) -> Paper:
         title="Sample day",
         under="Three cuts side by side on this slab, every step as on the floor",
         screen="colour/sample-day",
-        blocks=(*_first(ground), *_steps(course), *_tables(ground, planned)),
+        blocks=(*_first(ground), *_steps(course), *_tables(ground, planned), *_lasts(course)),
         day="none",
     )
 
@@ -77,11 +77,14 @@ def _steps(course: Course) -> Iterator[Block]:
     yield Rows(
         ("step", "how", "low – likely – high"),
         tuple((SAYS[code].name, SAYS[code].do, _wait(code, course)) for code in _ORDER),
-        widths=(1.0, 3.2, 1.3),
+        widths=(1.25, 3.5, 1.35),
     )
     yield Words(SAYS["wash"].caution, "danger")
-    yield Facts(tuple((one.what, Own(_span(one))) for one in lasts_of(course)))
-    yield Words(f"The whole of it is a {RANK.value}, for the hands in it are one.", "soft")
+
+
+def _lasts(course: Course) -> Iterator[Block]:
+    pairs = tuple((one.what, Own(_span(one))) for one in lasts_of(course))
+    yield Facts((*pairs, ("how sure", RANK.value)), 2)
 
 
 def _wait(code: str, course: Course) -> Text:

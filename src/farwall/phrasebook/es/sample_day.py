@@ -145,8 +145,6 @@ PHRASES = {
     "until the scrub": "hasta tallar",
     "until the sealer": "hasta el sellador",
     "in all": "en total",
-    "The whole of it is a guess, for the hands in it are one.":
-    "El total es una estimación, pues las manos en él lo son.",
     "water, then stain into it": "agua, luego el tinte en ella",
     "size": "tamaño",
     "sprayer before, g": "rociador antes, g",
@@ -158,5 +156,6 @@ PHRASES = {
     "light, right, dark": "clara, bien, oscura",
     "Place": "Lugar",
     "Over": "Sobre",
+    "how sure": "qué tan seguro",
     "step": "paso", "how": "cómo", "low – likely – high": "bajo – probable – alto",
 }  # fmt: skip
