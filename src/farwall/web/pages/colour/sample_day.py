@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-import importlib
 from typing import Any
 from urllib.parse import quote
 
@@ -13,6 +12,7 @@ from farwall.errors import FarwallError, Mistake, Refused
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.colour.photo_look import look_told
 from farwall.web.pages.colour.sample_day_shown import day_shown, ground_of, photos_to_read
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
@@ -69,7 +69,7 @@ class _SampleDay:
         if photo is None:
             raise Refused(Mistake("", said("colour-day-photo-gone")))
         content = await asyncio.to_thread(self.door.book.file, sha)
-        told = await asyncio.to_thread(_look_told, content)
+        told = await asyncio.to_thread(look_told, content)
         light = {"light": photo["light"]} if photo["light"] else {}
         typed = Typed({**told, "sample": photo["sample"], "state": photo["state"], **light,
                        "file": sha}, {})  # fmt: skip
@@ -100,8 +100,3 @@ class _SampleDay:
             papers=[(said(f"papers-name-{name.replace('.', '-')}"), f"{home}/papers/{name}")
                     for name in PAPERS],
         )  # fmt: skip
-
-
-def _look_told(content: bytes) -> dict[str, str]:
-    """What a photo tells of the middle of it, by the keys of the log. Raises Refused."""
-    return importlib.import_module("farwall.web.pages.colour.photo_look").look_told(content)  # type: ignore[no-any-return]
