@@ -28,6 +28,7 @@ from farwall.papers.office.price_sheet import price_sheet
 from farwall.papers.office.punch_list import punch_list
 from farwall.papers.office.quote import quote
 from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.sample_day import sample_day
 from farwall.papers.office.schedule import schedule
 from farwall.papers.office.scope import scope
 from farwall.papers.office.seal_record import seal_record
@@ -92,6 +93,7 @@ PAPERS: tuple[Listed, ...] = (
     Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
+    Listed("sample-day.pdf", "quote", _set(sample_day)),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
     Listed("colour-target.pdf", "quote", _set(target_sheet)),
     Listed("shopping-list.pdf", "quote", _set(shopping_list)),
