@@ -95,20 +95,26 @@ def next_coat(
     stop, *rest = outlooks(
         belief, so_far, (None, *ways), sample_lab=sample_lab, dark_range=dark_range, places=places
     )
-    seen = tuple(rest)
-    safe = [one for one in seen if one.too_dark <= most_too_dark]
+    return chosen_of(stop, tuple(rest), most_too_dark=most_too_dark)
+
+
+def chosen_of(
+    stop: Outlook, ways: tuple[Outlook, ...], *, most_too_dark: float = MOST_TOO_DARK
+) -> NextCoat:
+    """The choice among outlooks that stand already, as `next_coat` makes it."""
+    safe = [one for one in ways if one.too_dark <= most_too_dark]
     if stop.gap <= CLOSED:
-        return NextCoat("stop", stop, stop, seen, "the floor has the sample's tone")
+        return NextCoat("stop", stop, stop, ways, "the floor has the sample's tone")
     if not safe:
-        return NextCoat("stop", stop, stop, seen, "every coat may come out too dark")
+        return NextCoat("stop", stop, stop, ways, "every coat may come out too dark")
     closing = [one for one in safe if one.gap <= CLOSED]
     if closing:
         chosen = min(closing, key=_stain)
-        return NextCoat("lay", chosen, stop, seen, "the weakest coat that closes the gap")
+        return NextCoat("lay", chosen, stop, ways, "the weakest coat that closes the gap")
     chosen = min(safe, key=lambda one: (round(one.gap, 3), _stain(one)))
     if stop.gap - chosen.gap < WORTH:
-        return NextCoat("stop", stop, stop, seen, "no safe coat is worth its day")
-    return NextCoat("lay", chosen, stop, seen, "the strongest safe coat; another may follow")
+        return NextCoat("stop", stop, stop, ways, "no safe coat is worth its day")
+    return NextCoat("lay", chosen, stop, ways, "the strongest safe coat; another may follow")
 
 
 def outlooks(
