@@ -3,7 +3,8 @@
 Nothing of the finder, of `farwall.colour`, of the readers or of the job is used here. A slab is
 trowelled, cracked, patched; a wand lays circles on it; stain reacts with the lime there is; an edge
 that goes dry before its neighbour comes is wetted twice. What is judged on it is judged on invented
-floors and on nothing else. Every second floor or so has no mark at all.
+floors and on nothing else. Every second floor or so has no mark at all. Cracks, cuts, patches of
+another pour, halos of the trowel and ground that has begun to dry are there and are no marks.
 """
 
 from __future__ import annotations
@@ -128,7 +129,7 @@ def _contrasts(
 ) -> list[float]:
     """L that each mark changed its own ground by, in the mean of its body."""
     changed = lightness(looks(coats, _more(scars, signs, weights))) - lightness(free)
-    return [float(changed[scar.body > 0.5].mean()) for scar in scars]
+    return [float(changed[scar.body > 0.5 * scar.body.max()].mean()) for scar in scars]
 
 
 def _true(scar: Scar, lighter: float, high_m: float) -> TrueMark:

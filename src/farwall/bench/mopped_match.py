@@ -40,12 +40,16 @@ class Sought:
 
 @dataclass(frozen=True)
 class Proposed:
-    """A proposal and what it met: a mark, a line of the slab, nothing ("")."""
+    """A proposal and the kind of mark it met ("": none).
+
+    on_line, on_drying: whether half of it lies along a line of the slab, on ground that dries.
+    """
 
     kind: str
     confidence: float
     met: str
     on_line: bool
+    on_drying: bool = False
 
 
 def matched(
@@ -67,13 +71,14 @@ def matched(
                 met[n] = true.kind
         called = tuple(sorted({sprayed[n].kind for n in found}))
         sought.append(Sought(true.kind, true.lighter, _shown(true, sheet), bool(found), called))
-    lines = union_all([_line(one.kind, one.line) for one in floor.decoys])
+    lines = union_all([_line(one.kind, one.line) for one in floor.decoys if one.wide_m])
+    drying = union_all([_outline(one.line) for one in floor.decoys if one.kind == "drying"])
     told = [
-        Proposed(m.kind, m.confidence, met[n], _lies_along(shapes[n], lines))
+        Proposed(m.kind, m.confidence, met[n], _on(shapes[n], lines), _on(shapes[n], drying))
         for n, m in enumerate(sprayed)
     ]
     told += [
-        Proposed(m.kind, m.confidence, "", _lies_along(_outline(m.outline), lines))
+        Proposed(m.kind, m.confidence, "", _on(_outline(m.outline), lines))
         for m in marks if m.kind in APART
     ]  # fmt: skip
     return sought, told
@@ -129,8 +134,8 @@ def _line(kind: str, line: Ring) -> BaseGeometry:
     return LineString(closed).buffer(BESIDE_LINE_M)
 
 
-def _lies_along(shape: BaseGeometry, lines: BaseGeometry) -> bool:
-    return bool(shape.intersection(lines).area >= 0.5 * shape.area)
+def _on(shape: BaseGeometry, ground: BaseGeometry) -> bool:
+    return bool(shape.intersection(ground).area >= 0.5 * shape.area)
 
 
 def _shown(true: TrueMark, sheet: Sheet) -> bool:

@@ -16,7 +16,7 @@ from farwall.colour.marks.nouns import Mark, Sheet
 JUDGING, TUNING = 1_000_000, 0
 ALL = "all"
 Find = Callable[[Sheet], tuple[Mark, ...]]
-CLASSES = (("weak", 0.0, 2.0), ("middle", 2.0, 3.5), ("strong", 3.5, 100.0))
+CLASSES = (("faint", 0.0, 1.0), ("weak", 1.0, 2.0), ("middle", 2.0, 3.5), ("strong", 3.5, 100.0))
 """By L against the floor beside, whichever way."""
 BINS = ((0.0, 0.3), (0.3, 0.5), (0.5, 0.7), (0.7, 0.9), (0.9, 1.01))
 
@@ -75,6 +75,7 @@ class Report:
     false_free: float
     clean_free_percent: float
     false_kinds: tuple[tuple[str, int], ...]
+    false_on_drying: int
     apart: tuple[int, int, int]
     trusts: tuple[Trust, ...]
     cpu_s_median: float
@@ -110,6 +111,7 @@ def report(looked: Sequence[Looked]) -> Report:
         _mean([len(one.false) for one in marked]), _mean([len(one.false) for one in free]),
         100 * _mean([not one.false for one in free]),
         tuple((kind, false.count(kind)) for kind in sorted(set(false))),
+        sum(one.on_drying for each in looked for one in each.false),
         (sum(p.on_line for p in named), sum(not p.on_line for p in named),
          sum(p.on_line and not p.met for p in proposals if p.kind not in APART)),
         tuple(_trust(low, high, weighed) for low, high in BINS),

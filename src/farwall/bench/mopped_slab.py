@@ -206,15 +206,15 @@ def _another_pour(made: Slab, throws: Chance) -> None:
     centre = throws.uniform(0.15, 0.85) * columns
     waver = 0.006 / made.m_per_px * ragged(throws, rows, 0.4 / made.m_per_px)
     x = np.arange(columns, dtype=np.float32)[None, :] - np.float32(centre) - waver[:, None]
-    inside = stepped(-np.abs(x), -wide / 2, 0.7)
+    inside = stepped(-np.abs(x), -wide / 2, 0.4)
     foot = throws.uniform(0.3, 1.0) * rows
     y = np.arange(rows, dtype=np.float32)[:, None]
-    inside = inside * stepped(-y, -foot, 0.8)
+    inside = inside * stepped(-y, -foot, 0.4)
     made.grey *= np.exp(throws.normal(0, 0.12) * inside)
     made.thirst *= np.exp(throws.normal(0, 0.3) * inside)
     made.lime *= np.exp(throws.normal(0, 0.2) * inside)
-    edge = inside * (1 - inside) * 4
-    made.lines = np.maximum(made.lines, 0.5 * edge)
+    edge = inside * (1 - inside) * 4 * stepped(clouds(throws, made.shape, 0.1 * wide, 3), 0, 0.4)
+    made.lines = np.maximum(made.lines, throws.uniform(0.1, 0.5) * edge)
     m = made.m_per_px
     left, right = (centre - wide / 2) * m, (centre + wide / 2) * m
     top, low = rows * m, (rows - foot) * m

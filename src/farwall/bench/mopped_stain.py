@@ -10,7 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from farwall.bench.mopped_noise import Chance, Field, chance, clouds, marbled, one_of, stepped
-from farwall.bench.mopped_slab import Slab
+from farwall.bench.mopped_slab import Decoy, Ring, Slab
 from farwall.bench.mopped_spray import strokes
 
 PIGMENTS = {
@@ -25,6 +25,8 @@ PAIRS = (
 )  # fmt: skip
 """The two phases a stain may set to, side by side in one floor."""
 ODDS = (5.0, 4.0, 3.0, 3.0, 2.0, 1.5, 2.0, 1.0)
+DRYING = 0.12
+"""Share of floors that have begun to dry when the photo is taken."""
 _DEPTH = 2.6
 """What a full measure of pigment absorbs against what the paste scatters."""
 _INNER = 0.42
@@ -43,10 +45,11 @@ class Coat:
 
 @dataclass(frozen=True)
 class Stained:
-    """A slab and the coats that are laid on it."""
+    """A slab, the coats that are laid on it, and how far the film of the mop is gone, 0 to 1."""
 
     slab: Slab
     coats: tuple[Coat, ...]
+    dry: Field
 
 
 def stained(seed: int, slab: Slab) -> Stained:
@@ -56,7 +59,31 @@ def stained(seed: int, slab: Slab) -> Stained:
     coats = [_coat(throws, slab, px, float(np.exp(throws.uniform(np.log(0.35), np.log(1.9)))))]
     if throws.uniform() < 0.45:
         coats.append(_coat(throws, slab, px, throws.uniform(0.12, 0.5)))
-    return Stained(slab, tuple(coats))
+    return Stained(slab, tuple(coats), _drying(throws, slab, px))
+
+
+def _drying(throws: Chance, slab: Slab, px: float) -> Field:
+    """On few floors the film has begun to go, where the slab drinks and at its thinnest."""
+    if throws.uniform() > DRYING:
+        return np.zeros(slab.shape, np.float32)
+    thin = marbled(throws, slab.shape, 0.9 * px, 0.2 * px) + 2 * (slab.thirst - 1)
+    gone = stepped(thin, float(np.quantile(thin, throws.uniform(0.90, 0.98))), 0.06)
+    slab.decoys.extend(Decoy("drying", ring, 0.0) for ring in _rings(gone, slab.m_per_px))
+    return np.asarray(gone * throws.uniform(0.3, 1.0), np.float32)
+
+
+def _rings(body: Field, m_per_px: float) -> list[Ring]:
+    import cv2
+
+    found, _ = cv2.findContours(
+        (body > 0.5).astype(np.uint8), cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_NONE
+    )
+    high, kept = body.shape[0], []
+    for one in found:
+        line = cv2.approxPolyDP(one, 1.5, closed=True)[:, 0, :]
+        if len(line) >= 3:
+            kept.append(tuple((float(x * m_per_px), float((high - y) * m_per_px)) for x, y in line))
+    return kept
 
 
 def _coat(throws: Chance, slab: Slab, px: float, strength: float) -> Coat:
@@ -92,7 +119,9 @@ def looks(of: Stained, more: Field | None = None) -> Field:
         lost += np.asarray(_DEPTH * bound[..., None] * mixed, np.float32)
     lost += np.asarray(1.5 * slab.lines[..., None], np.float32)
     body = 1 + lost - np.sqrt(lost * (lost + 2))
-    return np.asarray((1 - _INNER) * body / (1 - _INNER * body), np.float32)
+    inner = (_INNER - 0.24 * of.dry)[..., None]
+    face = (1 - inner) * body / (1 - inner * body)
+    return np.asarray(face + 0.012 * of.dry[..., None], np.float32)
 
 
 def lightness(look: Field) -> Field:

@@ -53,14 +53,15 @@ def lines(told: Report, half: str) -> list[str]:
 {told.floors} invented mopped floors ({half}), {told.marked} with marks; of their marks
 {told.hidden} are left out, for the sheet shows less than 60 % of them.
 found: a lap line along 40 % of its length within 0.10 m, another mark where a middle lies in an
-outline grown by 0.10 m; named: by its own kind. Weak: below 2 L against the floor beside; strong:
-from 3.5.
+outline grown by 0.10 m; named: by its own kind. Faint: below 1 L against the floor beside; weak:
+below 2; strong: from 3.5.
 
-{"kind":<17}{"marks":>6}{"found":>7}{"%":>5}{"named":>7}{"weak":>9}{"middle":>9}{"strong":>9}
+{"kind":<17}{"marks":>6}{"found":>7}{"%":>5}{"named":>7}{"faint":>8}{"weak":>8}{"middle":>8}{"strong":>8}
 {chr(10).join(_recalls(told))}
 
 false alarms a photo: {told.false_marked:.2f} on floors with marks, {told.false_free:.2f} on floors
-without, {told.clean_free_percent:.0f} % of which had none. They are: {kinds}.
+without, {told.clean_free_percent:.0f} % of which had none. They are: {kinds};
+{told.false_on_drying} of them on ground that has begun to dry.
 apart: {as_said} called crack or joint that are, {not_so} that are not, {beside} a mark along one
 
 {"confidence":<14}{"proposals":>10}{"met a mark %":>14}
@@ -79,7 +80,7 @@ def _trusts(told: Report) -> Iterator[str]:
 def _recalls(told: Report) -> Iterator[str]:
     for one in told.recalls:
         share = 100 * one.found / max(one.marks, 1)
-        classes = "".join(f"{f'{found}/{marks}':>9}" for found, marks in one.by_class)
+        classes = "".join(f"{f'{found}/{marks}':>8}" for found, marks in one.by_class)
         yield f"{one.kind:<17}{one.marks:>6}{one.found:>7}{share:>5.0f}{one.named:>7}{classes}"
 
 
