@@ -10,7 +10,7 @@ from farwall.bench.mopped_camera import photograph
 from farwall.bench.mopped_floors import mopped
 from farwall.bench.mopped_marks import MAKERS
 from farwall.bench.mopped_match import APART, Proposed, Sought, matched
-from farwall.bench.mopped_sheet import sheet_of
+from farwall.bench.mopped_sheet import clicks_of, sheet_of
 from farwall.colour.marks.nouns import Mark, Sheet
 
 JUDGING, TUNING = 1_000_000, 0
@@ -85,7 +85,8 @@ class Report:
 def look(seed: int, find: Find) -> Looked:
     """One floor drawn, photographed, laid flat, searched, scored."""
     floor = mopped(seed)
-    sheet = sheet_of(floor, photograph(floor))
+    photo = photograph(floor)
+    sheet = sheet_of(photo.data, clicks_of(floor, photo), floor.wide_m, floor.high_m)
     began = time.process_time()
     marks = find(sheet)
     took = time.process_time() - began
