@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from farwall.bench.mopped_camera import photograph
-from farwall.bench.mopped_floors import mopped
+from farwall.bench.mopped_floors import MoppedFloor, mopped
 from farwall.bench.mopped_marks import MAKERS
 from farwall.bench.mopped_match import APART, Proposed, Sought, matched
 from farwall.bench.mopped_sheet import clicks_of, sheet_of
@@ -82,11 +82,16 @@ class Report:
     cpu_s_worst: float
 
 
-def look(seed: int, find: Find) -> Looked:
-    """One floor drawn, photographed, laid flat, searched, scored."""
+def drawn_sheet(seed: int) -> tuple[MoppedFloor, Sheet]:
+    """A floor and its photo laid flat."""
     floor = mopped(seed)
     photo = photograph(floor)
-    sheet = sheet_of(photo.data, clicks_of(floor, photo), floor.wide_m, floor.high_m)
+    return floor, sheet_of(photo.data, clicks_of(floor, photo), floor.wide_m, floor.high_m)
+
+
+def look(seed: int, find: Find) -> Looked:
+    """One floor drawn, photographed, laid flat, searched, scored."""
+    floor, sheet = drawn_sheet(seed)
     began = time.process_time()
     marks = find(sheet)
     took = time.process_time() - began
