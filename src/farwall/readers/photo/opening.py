@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import io
 import warnings
-from typing import TYPE_CHECKING
+from collections.abc import Callable
+from typing import TYPE_CHECKING, TypeVar
 
 import numpy as np
 import numpy.typing as npt
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
     from PIL import Image
 
 Grey = npt.NDArray[np.uint8]
+Taken = TypeVar("Taken")
 MOST_BYTES = 60_000_000
 MOST_SIDE_PX = 20_000
 MOST_PIXELS = 64_000_000
@@ -37,6 +39,14 @@ def opened(data: bytes) -> tuple[Grey, float]:
 
     Raises Refused for what is no such picture, is broken, or too large or small.
     """
+    return taken(data, _light)
+
+
+def taken(data: bytes, take: Callable[[Image.Image], Taken]) -> Taken:
+    """What `take` makes of the picture in the bytes, judged before it is decoded.
+
+    Raises Refused for what is no such picture, is broken, or too large or small.
+    """
     from PIL import Image
 
     if len(data) > MOST_BYTES:
@@ -46,7 +56,7 @@ def opened(data: bytes) -> tuple[Grey, float]:
         try:
             with _picture(data) as picture:
                 _check(*picture.size)
-                return _light(picture)
+                return take(picture)
         except Refused:
             raise
         except MemoryError:
