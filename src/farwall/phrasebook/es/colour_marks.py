@@ -15,7 +15,7 @@ PHRASES = {
     "con color.",
     "A feathered second coat over the whole field, the wand in circles and never in rows.":
     "Una segunda mano difuminada sobre todo el tramo, la lanza en círculos y nunca en hileras.",
-    "Touching up single stripes makes more of them.": "Retocar franjas sueltas hace más franjas.",
+    "Touching up single stripes makes more of them.": "Retocar rayas sueltas hace más rayas.",
     "None truly.": "En verdad, ninguno.",
     "A feathered second coat over the whole field, or a saw cut designed on the line.":
     "Una segunda mano difuminada sobre todo el tramo, o un corte diseñado sobre la línea.",

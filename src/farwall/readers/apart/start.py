@@ -24,10 +24,11 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from farwall.facts.reading import Reading
+    from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground
     from farwall.readers.photo.nouns import Shown
     from farwall.readers.price_list.noun import ListRead
 
-    _Found = Reading | Shown | ListRead
+    _Found = Reading | Shown | ListRead | FloorLook | FloorSeen
 
 AT_ONCE = max(2, min(4, os.cpu_count() or 2))
 """Files read at the same time by one Farwall; the memory for them is this often the limit."""
@@ -81,6 +82,27 @@ def prices_of(content: bytes, *, name: str = "") -> ListRead:
     return found
 
 
+def floor_look_of(content: bytes, *, name: str = "") -> FloorLook:
+    """A photo of a floor as a page shows it. Raises Refused."""
+    found = _asked(content, name, None, "floor-look")
+    from farwall.readers.floor_photo.nouns import FloorLook
+
+    if not isinstance(found, FloorLook):
+        raise _broke("unsound answer")
+    return found
+
+
+def floor_seen_of(content: bytes, *, name: str = "", points: str, room: Ground) -> FloorSeen:
+    """A photo of a floor on the plan, with its marks; points: `px,py=x,y;…`. Raises Refused."""
+    also = {"points": points, "rings": room.rings, "dry": room.dry}
+    found = _asked(content, name, None, "floor", also)
+    from farwall.readers.floor_photo.nouns import FloorSeen
+
+    if not isinstance(found, FloorSeen):
+        raise _broke("unsound answer")
+    return found
+
+
 def _reading(found: _Found) -> Reading:
     from farwall.facts.reading import Reading
 
@@ -89,13 +111,15 @@ def _reading(found: _Found) -> Reading:
     return found
 
 
-def _asked(content: bytes, name: str, hints: Hints | None, do: str = "read") -> _Found:
+def _asked(
+    content: bytes, name: str, hints: Hints | None, do: str = "read", also: object = None
+) -> _Found:
     if len(content) > limits.MOST_FILE_BYTES:
         raise _too_large(len(content), name)
     with _nameless() as file:
         file.write(content)
         file.seek(0)
-        return _ask(file.fileno(), name, hints, do)
+        return _ask(file.fileno(), name, hints, do, also)
 
 
 def guards() -> dict[str, Any]:
@@ -131,8 +155,10 @@ def _too_large(size: int, name: str) -> Refused:
     return Refused(Mistake("", what, _ALONE), about=about(name))
 
 
-def _ask(file: int, name: str, hints: Hints | None, do: str = "read") -> _Found:
-    order = {"do": do, "hints": hints_json(hints or Hints())}
+def _ask(
+    file: int, name: str, hints: Hints | None, do: str = "read", also: object = None
+) -> _Found:
+    order = {"do": do, "hints": hints_json(hints or Hints()), "also": also}
     if not _seats.acquire(timeout=_WAIT_S):
         what = "Too many files are being read just now."
         raise Refused(Mistake("", what, "Try again in a minute."), about=about(name))

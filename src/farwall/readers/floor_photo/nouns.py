@@ -7,11 +7,13 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from farwall.colour.marks.nouns import Mark
 from farwall.floor.geometry import Point, Ring
 from farwall.floor.nouns import Floor
 
 Mask = NDArray[np.bool_]
 Real = NDArray[np.float64]
+BLOCK_M = 0.1
 
 
 @dataclass(frozen=True)
@@ -62,6 +64,42 @@ class PhotoTold:
     def checked(self) -> bool:
         """Whether the points were more than the four that fix a plane."""
         return self.pairs > 4
+
+
+@dataclass(frozen=True)
+class FloorLook:
+    """A floor's photo made fit for a page. file_px: points of the file to one of the picture."""
+
+    picture_base64: str
+    width_px: int
+    height_px: int
+    file_px: float
+
+
+@dataclass(frozen=True)
+class FloorSeen:
+    """A floor's photo laid on the plan.
+
+    picture_base64: JPEG of the floor from above, paper where nothing is judged; its left and top
+    edge on the plan and its size · marks: as they are proposed · seen: blocks of 0.1 m from the
+    upper left, a row a text, `1` where at least half of the block was looked at.
+    """
+
+    told: PhotoTold
+    marks: tuple[Mark, ...]
+    picture_base64: str
+    left_m: float
+    top_m: float
+    wide_m: float
+    high_m: float
+    seen: tuple[str, ...]
+
+    def saw(self, x_m: float, y_m: float) -> bool:
+        """Whether a place of the plan was looked at."""
+        row, column = int((self.top_m - y_m) // BLOCK_M), int((x_m - self.left_m) // BLOCK_M)
+        if not 0 <= row < len(self.seen) or not 0 <= column < len(self.seen[row]):
+            return False
+        return self.seen[row][column] == "1"
 
 
 def ground_of(floor: Floor, room: str) -> Ground:

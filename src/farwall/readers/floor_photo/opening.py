@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 import numpy.typing as npt
 
-from farwall.readers.photo.opening import WORKING_PIXELS, taken
+from farwall.readers.photo.opening import WORKING_PIXELS, looked_at
 
 if TYPE_CHECKING:
     from PIL import Image
@@ -35,7 +35,7 @@ def colours(data: bytes) -> tuple[Bytes, float]:
 
     Raises Refused for what is no such picture, is broken, or too large or small.
     """
-    return taken(data, _rgb)
+    return looked_at(data, _rgb)
 
 
 def linear(rgb: Bytes) -> Linear:

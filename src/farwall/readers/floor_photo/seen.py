@@ -4,58 +4,20 @@ from __future__ import annotations
 
 import base64
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.colour.marks.nouns import Mark, Sheet
 from farwall.errors import Mistake, Refused
-from farwall.readers.floor_photo.nouns import Ground, Pair, PhotoTold
+from farwall.readers.floor_photo.nouns import BLOCK_M, FloorLook, FloorSeen, Ground, Pair
 from farwall.readers.floor_photo.opening import burnt, colours, lab_of, linear
 from farwall.readers.floor_photo.sheet import laid
 
-BLOCK_M = 0.1
 _LOOK_PX, _ABOVE_PX = 1600, 1600
 _PAPER = (243, 248, 250)
 """#faf8f3, blue first."""
 Finder = Callable[[Sheet], tuple[Mark, ...]]
-
-
-@dataclass(frozen=True)
-class FloorLook:
-    """A floor's photo made fit for a page. file_px: points of the file to one of the picture."""
-
-    picture_base64: str
-    width_px: int
-    height_px: int
-    file_px: float
-
-
-@dataclass(frozen=True)
-class FloorSeen:
-    """A floor's photo laid on the plan.
-
-    picture_base64: JPEG of the floor from above, paper where nothing is judged; its left and top
-    edge on the plan and its size · marks: as they are proposed · seen: blocks of 0.1 m from the
-    upper left, a row a text, `1` where at least half of the block was looked at.
-    """
-
-    told: PhotoTold
-    marks: tuple[Mark, ...]
-    picture_base64: str
-    left_m: float
-    top_m: float
-    wide_m: float
-    high_m: float
-    seen: tuple[str, ...]
-
-    def saw(self, x_m: float, y_m: float) -> bool:
-        """Whether a place of the plan was looked at."""
-        row, column = int((self.top_m - y_m) // BLOCK_M), int((x_m - self.left_m) // BLOCK_M)
-        if not 0 <= row < len(self.seen) or not 0 <= column < len(self.seen[row]):
-            return False
-        return self.seen[row][column] == "1"
 
 
 def floor_look(data: bytes) -> FloorLook:

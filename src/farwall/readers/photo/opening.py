@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import io
 import warnings
-from collections.abc import Callable
 from typing import TYPE_CHECKING, TypeVar
 
 import numpy as np
@@ -18,10 +17,12 @@ from farwall.errors import Mistake, Refused
 from farwall.readers.photo.kinds import is_heic
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from PIL import Image
 
 Grey = npt.NDArray[np.uint8]
-Taken = TypeVar("Taken")
+Found = TypeVar("Found")
 MOST_BYTES = 60_000_000
 MOST_SIDE_PX = 20_000
 MOST_PIXELS = 64_000_000
@@ -39,11 +40,11 @@ def opened(data: bytes) -> tuple[Grey, float]:
 
     Raises Refused for what is no such picture, is broken, or too large or small.
     """
-    return taken(data, _light)
+    return looked_at(data, _light)
 
 
-def taken(data: bytes, take: Callable[[Image.Image], Taken]) -> Taken:
-    """What `take` makes of the picture in the bytes, judged before it is decoded.
+def looked_at(data: bytes, look: Callable[[Image.Image], Found]) -> Found:
+    """What `look` makes of the picture, opened and not decoded yet.
 
     Raises Refused for what is no such picture, is broken, or too large or small.
     """
@@ -56,7 +57,7 @@ def taken(data: bytes, take: Callable[[Image.Image], Taken]) -> Taken:
         try:
             with _picture(data) as picture:
                 _check(*picture.size)
-                return take(picture)
+                return look(picture)
         except Refused:
             raise
         except MemoryError:
