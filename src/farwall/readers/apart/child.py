@@ -82,7 +82,8 @@ def answer(data: bytes, hints: object, do: str = "read", also: object = None) ->
 
     hints: what a person told, as JSON values. do: `read` a plan; of a photo, `look` where its sheet
     lies, or lay it `flat` and read it; `prices`: read a price list; `colours`: of a photo, with
-    `also` the values of its target.
+    `also` the values of its target; of a photo of a floor, `floor-look`: make it fit for a page,
+    `floor`: lay it on the plan. also: what else that takes.
     """
     try:
         return _answer(data, hints, do, also)
@@ -112,6 +113,10 @@ def _answer(data: bytes, told: object, do: str, also: object) -> bytes:
             from farwall.readers.colour_photo.read import read_colour_photo
 
             text = wire.colours_text(packed(read_colour_photo(data, own_values=also)))  # type: ignore[arg-type]
+        elif do in {"floor", "floor-look"}:
+            from farwall.readers.apart.floors import floor_text
+
+            text = floor_text(data, also)
         else:
             from farwall.readers.photo.shown import photo_shown
 

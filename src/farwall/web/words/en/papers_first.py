@@ -9,6 +9,9 @@ WORDS = {
     "papers-name-survey-pdf": "Survey (PDF)",
     "papers-for-survey-pdf": "Map of the rooms with drop seconds, what was found in each, tests "
     "still to do, photos to take.",
+    "papers-name-sample-day-pdf": "Sample day (PDF)",
+    "papers-for-sample-day-pdf": "The steps with their waits, what to mix, and a ruled place for "
+    "every figure of every cut.",
     "papers-name-sample-card-pdf": "Sample card and approval (PDF)",
     "papers-for-sample-card-pdf": "A card for each coat with three dilutions, places for photos, "
     "and the owner’s signature: the sample is the standard.",

@@ -9,6 +9,9 @@ WORDS = {
     "papers-name-survey-pdf": "Inspección (PDF)",
     "papers-for-survey-pdf": "Mapa de los cuartos con segundos de la gota, qué se halló en cada "
     "uno, pruebas por hacer, fotos por tomar.",
+    "papers-name-sample-day-pdf": "Día de muestras (PDF)",
+    "papers-for-sample-day-pdf": "Los pasos con sus esperas, qué mezclar, y un lugar rayado para "
+    "cada dato de cada proporción.",
     "papers-name-sample-card-pdf": "Tarjeta de muestra y aprobación (PDF)",
     "papers-for-sample-card-pdf": "Una tarjeta por mano con tres diluciones, lugares para fotos, y "
     "la firma del dueño: la muestra es el patrón.",
