@@ -74,7 +74,7 @@ def _text(answer: object) -> bytes:
 
 
 Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
-_KINDS: dict[str, type[Found]] = {
+_KINDS: dict[str, Any] = {
     "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
     "look": FloorLook, "floor": FloorSeen,
 }  # fmt: skip
@@ -96,8 +96,7 @@ def answer_in(text: bytes) -> Found | Refused | str:
         raise Unsound("no answer")
     for key, kind in _KINDS.items():
         if key in answer:
-            found = _decoder(kind)(answer[key])
-            assert isinstance(found, kind)
+            found: Found = _decoder(kind)(answer[key])
             return found
     if "refused" in answer:
         return _refused(answer["refused"])
