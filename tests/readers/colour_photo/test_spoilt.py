@@ -12,21 +12,21 @@ SENTENCES = (
     spoilt.NOT_MEASURED,
     spoilt.NO_TARGET,
     (
-        "Burnt out and not used: B1, C2, white 9.5 and 3 more. Take it again, darker, and without a "
-        "flash."
+        "Burnt out and not used: B1, C2, white 9.5 and 3 more. Take it again, darker, and "
+        "without a flash."
     ),
     "Uneven and not used: B1. A shadow's edge, a shine or a thing lies on them.",
     "The target is small in the photo: its squares are 9 points wide. Go nearer.",
     "The camera looks 52° aslant. Hold it over the target.",
     "The photo is out of focus or shaken. Touch the target on the screen first.",
     (
-        "The light changes by 41 % across the target. Beside it the evening is a guess: lay the target "
-        "nearer to the spot."
+        "The light changes by 41 % across the target. Beside it the evening is a guess: lay "
+        "the target nearer to the spot."
     ),
     "A shadow lies across the target. Beside it the light is not known.",
     (
-        "Corrected, the squares are still 3.4 off (CIEDE2000): two lights mix, or the target is not "
-        "the one whose values were taken."
+        "Corrected, the squares are still 3.4 off (CIEDE2000): two lights mix, or the target "
+        "is not the one whose values were taken."
     ),
     "Light shines on the spot: stand so that no window mirrors in it.",
 )

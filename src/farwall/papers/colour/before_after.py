@@ -85,7 +85,8 @@ def _shown(ground: PaperGround) -> list[_Two]:
 
 def _place(two: _Two, ground: PaperGround) -> list[Block]:
     pair = two.pair
-    blocks: list[Block] = [Picture(_drawn(two, ground), _TALLEST)]
+    wide = paper_for(ground.units, ground.job.wishes.paper).inner_width
+    blocks: list[Block] = [Picture(_drawn(two, ground), wide_pt=wide)]
     if pair is not None:
         name: Text = Own(pair.sample) if pair.sample else room_of(ground, pair.room)
         blocks = [Head(name), *blocks]
@@ -121,15 +122,17 @@ def _drawn(two: _Two, ground: PaperGround) -> str:
     """Both pictures side by side and equally wide."""
     size = paper_for(ground.units, ground.job.wishes.paper)
     wide, most = size.inner_width, size.inner_height * _TALLEST - _HEAD_PT
-    each = (wide - _GAP_PT) / 2
+    each = (wide - _GAP_PT) / 2 - 1
     photos = (two.before, two.after)
     highs = [min(most, each * one.height_px / one.width_px) for one in photos]
-    svg = Svg(width=wide, height=max(highs) + _HEAD_PT, family=PAPER_LETTERING.family, ident="pair")
+    svg = Svg(
+        width=wide, height=max(highs) + _HEAD_PT + 1, family=PAPER_LETTERING.family, ident="pair"
+    )
     with speaking(ground.language):
         for k, (name, photo, high) in enumerate(
             zip(("before", "after"), photos, highs, strict=True)
         ):
-            x = k * (each + _GAP_PT)
+            x = 0.5 + k * (each + 1 + _GAP_PT)
             svg.text((x, 10), name, PAPER_LETTERING.small, anchor="start", bold=True)
             place = {
                 "x": x, "y": _HEAD_PT, "width": high * photo.width_px / photo.height_px,
