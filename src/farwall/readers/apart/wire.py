@@ -74,7 +74,7 @@ def _text(answer: object) -> bytes:
 
 
 Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
-_KINDS: dict[str, Any] = {
+_KINDS: dict[str, type] = {
     "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
     "look": FloorLook, "floor": FloorSeen,
 }  # fmt: skip
@@ -97,6 +97,7 @@ def answer_in(text: bytes) -> Found | Refused | str:
     for key, kind in _KINDS.items():
         if key in answer:
             found: Found = _decoder(kind)(answer[key])
+            assert isinstance(found, kind)
             return found
     if "refused" in answer:
         return _refused(answer["refused"])
