@@ -65,6 +65,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--once", action="store_true", help="colour --marks: on one floor only")
     parser.add_argument(
+        "--photos", metavar="N", type=int, nargs="?", const=8,
+        help="colour: read so many invented photos (8) of each target under each of five lights",
+    )  # fmt: skip
+    parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
     )
     parser.add_argument(
@@ -165,6 +169,10 @@ def _ranges(options: argparse.Namespace) -> int:
             floors=1 if options.once else options.floors, surfaces=options.surfaces,
             as_json=options.json, tuning=options.tuning,
         )  # fmt: skip
+    if options.what == "colour" and options.photos:
+        from farwall.cli.bench_photos import run_photos
+
+        return run_photos(photos=options.photos, as_json=options.json, tuning=options.tuning)
     if options.what == "colour":
         return run_colour(
             floors=options.floors or 2000, as_json=options.json, tuning=options.tuning
