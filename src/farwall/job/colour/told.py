@@ -103,14 +103,21 @@ def signed_told(kept: Sequence[Kept], job: Job) -> bool | None:
 def with_told(job: Job, kept: Sequence[Kept]) -> Job:
     """The job with its samples as they are told by facts and log together.
 
-    `survey.sample_scrub` and `survey.sample_signed` are answered where the facts are silent.
+    `survey.sample_scrub` and `survey.sample_signed` are answered too (`survey_told`).
     """
+    return replace(survey_told(job, kept), samples=samples_of(job, kept))
+
+
+def survey_told(job: Job, kept: Sequence[Kept]) -> Job:
+    """The job with what go asks of the sample answered by its log, where the facts are silent."""
+    if not any(one.entry.word in {"sample-washed", "sample-approved"} for one in kept):
+        return job
     survey = job.survey
     if survey.sample_scrub is None:
         survey = replace(survey, sample_scrub=scrub_told(kept, job))  # type: ignore[arg-type]
     if survey.sample_signed is None:
         survey = replace(survey, sample_signed=signed_told(kept, job))
-    return replace(job, samples=samples_of(job, kept), survey=survey)
+    return replace(job, survey=survey)
 
 
 def beneath(samples: Sequence[Sample], name: str) -> tuple[Sample, ...] | None:

@@ -110,6 +110,16 @@ def test_a_photo_is_kept_beside_a_colour_that_was_typed(office):
     assert f"/houses/two/photo/{one.about['file']}" in section(text, "dry")
 
 
+def test_a_photo_alone_tells_the_colour(office, monkeypatch):
+    told = {"lightness": "44.00", "lab_a": "8.00", "lab_b": "19.00", "error_de": "0.90"}
+    monkeypatch.setattr("farwall.web.pages.colour.ladder.look_told", lambda _: told)
+    office.put(facts(*whole()[:1]))
+    tell(office, "sample-seen", sample="S", state="clean wet", files={"file": ("s.png", PNG)})
+    (one,) = entries(office)
+    assert (one.about["lightness"], one.about["error_de"]) == (44.0, 0.9)
+    assert "the target was off by 0.9" in section(office.get(AT).text, "clean-wet")
+
+
 def test_what_is_wrong_comes_back_with_what_was_typed(office):
     office.put(facts(*whole()[:1]))
     answer = tell(office, "sample-seen", sample=LONG, state="sealed", lightness="130", lab_a="7")

@@ -85,8 +85,6 @@ WORDS = {
     "ladder-how-photo": "Photograph straight down with the target at the edge: the middle half of "
     "the photo is read, so let the sample fill it, with no glare.",
     "ladder-or-typed": "Or type a colour that was measured in another way:",
-    "ladder-no-reader": "No reader of photos is at hand here.",
-    "ladder-type-lab": "Type L, a and b; the photo is kept beside them.",
     "ladder-target-in-middle": "The target lies in the middle of the photo, where the sample is "
     "read.",
     "ladder-target-aside": "Lay it at the edge and photograph again, or type L, a and b.",

@@ -85,8 +85,6 @@ WORDS = {
     "ladder-how-photo": "Fotografíe recto hacia abajo con la carta en la orilla: se lee la mitad "
     "central de la foto, así que llénela con la muestra, sin reflejos.",
     "ladder-or-typed": "O escriba un color que se midió de otra manera:",
-    "ladder-no-reader": "Aquí no hay lector de fotos.",
-    "ladder-type-lab": "Escriba L, a y b; la foto se guarda al lado.",
     "ladder-target-in-middle": "La carta está en el centro de la foto, donde se lee la muestra.",
     "ladder-target-aside": "Póngala en la orilla y fotografíe de nuevo, o escriba L, a y b.",
 }
