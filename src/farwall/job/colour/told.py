@@ -59,6 +59,14 @@ def samples_of(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
     Coverage that follows from what was laid is filled in, and a dwell that follows from when a
     sample was laid and washed. `over` is handed on as told: `beneath` follows it.
     """
+    stains, coats = stains_and_coats(job)
+    return tuple(
+        _covered(one, drank(one, made_with(one, coats, stains))) for one in as_told(job, kept)
+    )
+
+
+def as_told(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
+    """The same, no coverage filled in: what may be written into the facts of the job."""
     told = {one.id: one for one in job.samples}
     fills: dict[str, dict[str, Any]] = {name: {} for name in told}
     laid_min: dict[str, float] = {}
@@ -70,9 +78,7 @@ def samples_of(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
         if not name:
             continue
         _take(fills.setdefault(name, {}), one, laid_min, name, job=job, starts_at=starts_at)
-    made = [_filled(told.get(name, Sample(name)), filled) for name, filled in fills.items()]
-    stains, coats = stains_and_coats(job)
-    return tuple(_covered(one, drank(one, made_with(one, coats, stains))) for one in made)
+    return tuple(_filled(told.get(name, Sample(name)), filled) for name, filled in fills.items())
 
 
 def floor_looks_of(job: Job, kept: Sequence[Kept]) -> tuple[FloorLook, ...]:

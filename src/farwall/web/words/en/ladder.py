@@ -78,6 +78,11 @@ WORDS = {
     "ladder-sealed-with": "sealed with {sealer}",
     "ladder-verdict": "judged {verdict}",
     "ladder-signed": "signed by {who}, {on}",
+    "ladder-more": "The log tells more of {names} than the job's facts hold. The plan takes the "
+    "facts alone.",
+    "ladder-into-facts": "Take it into the facts and plan anew",
+    "ladder-log-told": "What the log tells of samples",
+    "ladder-facts-not-you": "Facts are changed by who may change them. Ask a lead or the office.",
     "ladder-tell": "Tell of a sample",
     "ladder-do-sample-seen": "A look, by photo or typed",
     "ladder-do-sample-judged": "A judgement against what is wished",

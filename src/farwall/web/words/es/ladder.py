@@ -78,6 +78,12 @@ WORDS = {
     "ladder-sealed-with": "sellada con {sealer}",
     "ladder-verdict": "juzgada {verdict}",
     "ladder-signed": "firmada por {who}, {on}",
+    "ladder-more": "La bitácora dice más de {names} que los datos del trabajo. El plan toma solo "
+    "los datos.",
+    "ladder-into-facts": "Pasarlo a los datos y planear de nuevo",
+    "ladder-log-told": "Lo que la bitácora dice de las muestras",
+    "ladder-facts-not-you": "Los datos los cambia quien puede hacerlo. Pregunte a un encargado o a "
+    "la oficina.",
     "ladder-tell": "Diga algo de una muestra",
     "ladder-do-sample-seen": "Una mirada, por foto o escrita",
     "ladder-do-sample-judged": "Un juicio contra lo que se desea",
