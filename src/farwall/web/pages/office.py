@@ -10,6 +10,7 @@ from farwall.web.pages.acid.page import acid
 from farwall.web.pages.book import book
 from farwall.web.pages.call_back import call_back
 from farwall.web.pages.colour.ladder import ladder
+from farwall.web.pages.colour.marks import marks
 from farwall.web.pages.colour.sample_day import sample_day
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
@@ -57,6 +58,7 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(sample_day(door, held, sessions))
     app.include_router(acid(door, held, sessions))
     app.include_router(ladder(door, held, sessions))
+    app.include_router(marks(door, held, sessions))
     app.include_router(price(door, held, sessions))
     app.include_router(change(door, held, sessions))
     app.include_router(supplies(door, held, sessions))

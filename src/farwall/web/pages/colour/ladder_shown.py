@@ -104,6 +104,8 @@ def _state(ladder: Ladder, state: State) -> StateShown:
         for row in ladder.rows
     ]
     rows += [(_cell(one, state, ladder), *((None,) * (wide - 1))) for one in ladder.loose]
+    if state == "dry":
+        rows = [row for row in rows if any(cell is not None and cell.fill for cell in row)]
     scale = ladder.scales[state]
     told = [
         step.name if step.darker is None
