@@ -9,6 +9,7 @@ from farwall.web.live import Live
 from farwall.web.pages.acid.page import acid
 from farwall.web.pages.book import book
 from farwall.web.pages.call_back import call_back
+from farwall.web.pages.colour.next_page import next_coat
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
 from farwall.web.pages.draw import draw
@@ -53,6 +54,7 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
     app.include_router(acid(door, held, sessions))
+    app.include_router(next_coat(door, held, sessions))
     app.include_router(price(door, held, sessions))
     app.include_router(change(door, held, sessions))
     app.include_router(supplies(door, held, sessions))
