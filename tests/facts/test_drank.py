@@ -1,6 +1,7 @@
 """What a sample drank, worked out by hand; what is missing gives nothing."""
 
 import math
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -54,6 +55,13 @@ def test_told_goes_before_measured_out_and_that_before_weighed():
     assert of(both).by == "measured out"
     told = Sample("a", coat="first", m2_per_l=4.0, area_m2=0.36, laid_ml=72)
     assert (of(told).m2_per_l, of(told).by) == (4.0, "told")
+
+
+def test_coverage_that_was_filled_in_is_still_known_by_its_weighing():
+    one = Sample("a", coat="first", area_m2=0.5, sprayer_before_kg=3.11, sprayer_after_kg=3.0)
+    found = of(one, stains=())
+    assert of(replace(one, m2_per_l=found.m2_per_l), stains=()) == found
+    assert of(replace(one, m2_per_l=found.m2_per_l * 1.01), stains=()).by == "told"
 
 
 @pytest.mark.parametrize(

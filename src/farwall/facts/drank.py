@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -80,11 +81,13 @@ def drank(sample: Sample, made: Made) -> Drank | None:
 
     Told coverage goes first, then mL measured out, then the sprayer weighed before and after, whose
     kilograms are litres by the density of the cut mix (water 1.0 kg/L, stain by its sheet, else
-    `STAIN_DENSITY_KG_L`; acid added to it is left out of that).
+    `STAIN_DENSITY_KG_L`; acid added to it is left out of that). Coverage that only repeats what was
+    measured out or weighed is known by that.
     """
-    if sample.m2_per_l is not None:
-        return Drank(sample.m2_per_l, sample.m2_per_l, sample.m2_per_l, "told")
-    return measured_out(sample) or weighed(sample, made)
+    told, found = sample.m2_per_l, measured_out(sample) or weighed(sample, made)
+    if told is None or (found is not None and math.isclose(found.m2_per_l, told)):
+        return found
+    return Drank(told, told, told, "told")
 
 
 def measured_out(sample: Sample) -> Drank | None:
