@@ -4,29 +4,9 @@ from __future__ import annotations
 
 PHRASES = {
     # colours in words
-    "very dark": "muy oscuro",
-    "dark": "oscuro",
-    "middle": "medio",
-    "light": "claro",
-    "very light": "muy claro",
-    "red": "rojo",
-    "brown": "marrón",
-    "olive": "oliva",
-    "green": "verde",
-    "blue-green": "verde azulado",
-    "blue": "azul",
-    "purple": "morado",
-    "reddish brown": "marrón rojizo",
-    "yellowish brown": "marrón amarillento",
-    "greyish red": "rojo grisáceo",
-    "greyish reddish brown": "marrón rojizo grisáceo",
-    "greyish brown": "marrón grisáceo",
-    "greyish yellowish brown": "marrón amarillento grisáceo",
-    "greyish olive": "oliva grisáceo",
-    "greyish green": "verde grisáceo",
-    "greyish blue-green": "verde azulado grisáceo",
-    "greyish blue": "azul grisáceo",
-    "greyish purple": "morado grisáceo",
+    "very light": "muy claro", "light": "claro", "medium": "medio", "dark": "oscuro",
+    "very dark": "muy oscuro", "red": "rojo", "brown": "café", "ochre": "ocre", "green": "verde",
+    "blue-green": "verde azulado", "blue": "azul", "violet": "violeta",
     # figures
     "under {#1}": "menos de {#1}",
     "over {#1}": "más de {#1}",
@@ -149,8 +129,8 @@ PHRASES = {
     "Qué tan fuerte es el tinte: según estas muestras; antes de ellas, una conjetura.",
     "Rooms left out, they have other coats: {#1}.":
     "Cuartos que quedan fuera, tienen otras manos: {#1}.",
-    "Too dark: {#1} L* below the sample on one patch in twenty; a guess.":
-    "Demasiado oscuro: {#1} L* por debajo de la muestra en una de cada veinte partes; una "
+    "Too dark: {#1} L* below the sample on a twentieth of the floor; a guess.":
+    "Demasiado oscuro: {#1} L* por debajo de la muestra en la vigésima parte del piso; una "
     "conjetura.",
     # what would change it
     "Approve a sample: the one that the floor is to look like, signed.":

@@ -9,10 +9,10 @@ from farwall.web.live import Live
 from farwall.web.pages.acid.page import acid
 from farwall.web.pages.book import book
 from farwall.web.pages.call_back import call_back
-from farwall.web.pages.colour.next_page import next_coat
 from farwall.web.pages.colour.ladder import ladder
-from farwall.web.pages.colour.sample_day import sample_day
 from farwall.web.pages.colour.marks import marks
+from farwall.web.pages.colour.next_page import next_coat
+from farwall.web.pages.colour.sample_day import sample_day
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
 from farwall.web.pages.draw import draw

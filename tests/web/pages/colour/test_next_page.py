@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import io
 import json
 from dataclasses import replace
 
 import pytest
+from PIL import Image
 from tests.job.colour.fennel import FOLDER, facts, plan
 from tests.web.pages.office import KEY, Office, faults_of_html
 
@@ -54,7 +56,7 @@ def test_it_says_what_to_lay_and_shows_it_in_words_too(office):
     assert "Lay umber, 1:" in text
     assert "Chance of too dark:" in text
     assert text.count("<svg") == 2
-    assert "sample c-4: dark, reddish brown" in text
+    assert "sample c-4: dark, brown" in text
     assert "A screen is no floor" in text
     assert "common practice, no source" in text
     assert "Too dark is final" in text
@@ -103,6 +105,29 @@ def test_the_same_form_twice_is_one_entry(office):
     for _ in range(2):
         assert office.post(PAGE, data=form).status_code == 303
     assert len(office.book.entries(JOB)) == 1
+
+
+def test_a_photo_alone_is_read_at_six_spots_and_kept(office):
+    floor = Image.effect_noise((600, 400), 12).convert("RGB")
+    content = io.BytesIO()
+    floor.save(content, "png")
+    answer = office.post(
+        PAGE, data={"state": "clean wet"}, files={"file": ("floor.png", content.getvalue())}
+    )
+    assert answer.status_code == 303, answer.text
+    about = office.book.entries(JOB)[-1].entry.about
+    assert about["spots"] == 6
+    assert 40 < about["lightness"] < 70
+    assert "error_de" not in about  # no target in it: a guess
+    assert office.book.file(about["file"]) == content.getvalue()
+
+
+def test_a_file_that_is_no_picture_is_refused(office):
+    answer = office.post(
+        PAGE, data={"state": "clean wet"}, files={"file": ("floor.png", b"not a picture")}
+    )
+    assert answer.status_code == 422
+    assert office.book.entries(JOB) == []
 
 
 def test_slips_come_back_together_with_what_was_typed(office):

@@ -32,6 +32,16 @@ def spots_typed(form: Mapping[str, str]) -> tuple[Spot, ...]:
     )
 
 
+def passed(form: Mapping[str, str]) -> dict[str, str]:
+    """What is kept as it was typed."""
+    return {key: form[key] for key in PASSED if form.get(key)}
+
+
+def has_spots(form: Mapping[str, str]) -> bool:
+    """Whether anything was typed about a spot."""
+    return any(one.strip() for spot in spots_typed(form) for one in spot.typed)
+
+
 def as_entry(form: Mapping[str, str]) -> dict[str, str]:
     """What the form says as the fields of a `colour-seen`: mean, spots, spread between them.
 
@@ -53,7 +63,7 @@ def as_entry(form: Mapping[str, str]) -> dict[str, str]:
         wrong.append(Mistake(said("colour-next-spots"), said("colour-next-spots-none")))
     if wrong:
         raise Refused(*wrong)
-    told = {key: form[key] for key in PASSED if form.get(key)}
+    told = passed(form)
     mean = [fmean(one[n] for one in found) for n in range(3)]
     told |= {
         "lightness": f"{mean[0]:.2f}", "lab_a": f"{mean[1]:.2f}", "lab_b": f"{mean[2]:.2f}",

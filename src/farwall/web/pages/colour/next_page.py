@@ -21,8 +21,9 @@ from farwall.store.new_id import new_id
 from farwall.web.door import Door
 from farwall.web.firm import lessons_of
 from farwall.web.live import Live
-from farwall.web.pages.colour.look_form import as_entry, spots_typed
+from farwall.web.pages.colour.look_form import as_entry, has_spots, passed, spots_typed
 from farwall.web.pages.colour.next_shown import NextShown, next_shown
+from farwall.web.pages.colour.photo_spots import spots_of_photo
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_form import There, is_id
 from farwall.web.pages.log_keep import Typed, keep_typed, typed_of
@@ -94,7 +95,7 @@ class _NextCoat:
         plan = state.shown.plan if state.shown is not None else None
         there = There(plan, (), "metric")
         try:
-            entry = Typed(as_entry(typed.told), typed.files)
+            entry = Typed(await asyncio.to_thread(_entry, typed), typed.files)
             await keep_typed(self.door, job, there, WORD, entry)
         except Refused as error:
             wrong = mistakes_of(error)
@@ -136,6 +137,14 @@ class _NextCoat:
         except FarwallError as error:
             return None, ("", tuple(mistakes_of(error)))
         return next_shown(shown.job, shown.plan, found), None
+
+
+def _entry(typed: Typed) -> dict[str, str]:
+    """What was typed; where no spot was, what the photo says. Raises Refused."""
+    photo = typed.files.get("file")
+    if photo is None or has_spots(typed.told):
+        return as_entry(typed.told)
+    return {**passed(typed.told), **spots_of_photo(photo, said("colour-next-photo"))}
 
 
 def _rooms(state: State) -> list[tuple[str, str]]:

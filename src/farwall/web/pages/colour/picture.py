@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup, escape
 
-from farwall.web.pages.colour.screen import hex_of
+from farwall.colour.swatch import hex_of_lab
 
 INK, LINE, SOFT, DANGER = "#1f2a30", "#c8c2b6", "#6b6a64", "#9a3412"
 _AROUND = 1.5
@@ -114,7 +114,7 @@ def _row(row: Row, kind: _Laid, x, top: float) -> Markup:  # type: ignore[no-unt
     ).format(
         nx=kind.name_at[0], ny=top + kind.name_at[1], wx=kind.words_at[0],
         wy=top + kind.words_at[1], name=escape(row.name), words=escape(row.words), sx=left,
-        sy=top + down, sw=wide, sh=high, colour=hex_of(row.lab), ink=INK, soft=SOFT, bar=bar,
+        sy=top + down, sw=wide, sh=high, colour=hex_of_lab(row.lab), ink=INK, soft=SOFT, bar=bar,
         at=at, y=y,
     )  # fmt: skip
 

@@ -50,5 +50,9 @@ WORDS = {
     "150.",
     "colour-next-error": "target off after correction, CIEDE2000; empty: read by eye",
     "colour-next-photo": "photo",
+    "colour-next-photo-told": "photo instead: bare floor straight from above with a target on "
+    "it; six spots are read",
+    "colour-next-photo-full": "The target fills the photo: stand farther off, so that bare floor "
+    "lies beside it.",
     "colour-next-keep": "Keep it in the log",
 }

@@ -49,5 +49,9 @@ WORDS = {
     "colour-next-spot-wrong": "hacen falta tres números: L* de 0 a 100, a* y b* de -150 a 150.",
     "colour-next-error": "error de la carta tras corregir, CIEDE2000; vacío: leído a ojo",
     "colour-next-photo": "foto",
+    "colour-next-photo-told": "o una foto: piso libre visto desde arriba con la carta encima; se "
+    "leen seis lugares",
+    "colour-next-photo-full": "La carta llena la foto: aléjese, para que haya piso libre a su "
+    "lado.",
     "colour-next-keep": "Guardar en el registro",
 }
