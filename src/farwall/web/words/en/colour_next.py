@@ -55,4 +55,8 @@ WORDS = {
     "colour-next-photo-full": "The target fills the photo: stand farther off, so that bare floor "
     "lies beside it.",
     "colour-next-keep": "Keep it in the log",
+    "lessons-kind-stain strength, long waves": "stain strength, long waves",
+    "lessons-kind-stain strength, middle waves": "stain strength, middle waves",
+    "lessons-kind-stain strength, short waves": "stain strength, short waves",
+    "lessons-unit-K/S of 1 L/m²": "K/S of 1 L/m²",
 }

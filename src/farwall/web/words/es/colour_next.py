@@ -54,4 +54,8 @@ WORDS = {
     "colour-next-photo-full": "La carta llena la foto: aléjese, para que haya piso libre a su "
     "lado.",
     "colour-next-keep": "Guardar en el registro",
+    "lessons-kind-stain strength, long waves": "fuerza del tinte, ondas largas",
+    "lessons-kind-stain strength, middle waves": "fuerza del tinte, ondas medias",
+    "lessons-kind-stain strength, short waves": "fuerza del tinte, ondas cortas",
+    "lessons-unit-K/S of 1 L/m²": "K/S de 1 L/m²",
 }
