@@ -162,3 +162,10 @@ def test_the_interface_gives_the_same_as_the_command(office):
     document = answer.json()
     assert document["rooms"] == ["bath"]
     assert document["chance_too_dark"]["value"] <= 0.03
+
+
+def test_the_floor_of_the_house_leads_there(office):
+    logged(office)
+    answer = office.get(f"/houses/{JOB}")
+    assert answer.status_code == 200
+    assert f'<a href="{PAGE}">Judging the next coat' in answer.text

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 WORDS = {
     "colour-next-title": "{name}: the next coat",
+    "colour-next-judge": "Judging the next coat, by the samples",
     "colour-next-why": "Why",
     "colour-next-habit": "What else could be done",
     "colour-next-rooms": "Room by room",

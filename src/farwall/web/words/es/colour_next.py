@@ -4,6 +4,7 @@ from __future__ import annotations
 
 WORDS = {
     "colour-next-title": "{name}: la siguiente mano",
+    "colour-next-judge": "Juzgar la siguiente mano, por las muestras",
     "colour-next-why": "Por qué",
     "colour-next-habit": "Qué más se podría hacer",
     "colour-next-rooms": "Cuarto por cuarto",
