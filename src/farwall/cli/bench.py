@@ -55,6 +55,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--floors", metavar="N", type=int, default=2000, help="colour: on so many floors"
     )
     parser.add_argument(
+        "--once", action="store_true", help="colour: eight floors, to see that all runs"
+    )
+    parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
     )
     parser.add_argument(
@@ -149,7 +152,8 @@ def _ranges(options: argparse.Namespace) -> int:
     from farwall.cli.bench_price import run_price
 
     if options.what == "colour":
-        return run_colour(floors=options.floors, as_json=options.json, tuning=options.tuning)
+        floors = 8 if options.once else options.floors
+        return run_colour(floors=floors, as_json=options.json, tuning=options.tuning)
     if options.what == "clocks":
         return run_clocks(as_json=options.json, tuning=options.tuning, beside=options.beside)
     if options.what == "price":
