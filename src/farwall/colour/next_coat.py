@@ -91,11 +91,11 @@ def next_coat(
     sample_lab: clean wet look of the approved sample · dark_range: L below it at which a patch is
     too dark, above 0 · places: rooms that get this coat, or the floor as one; too dark is judged in
     the one that comes out darkest, the gap in the mean of them · sample_blur: how many times the
-    usual error the sample's photo may have. Of the ways whose chance of too
-    dark is at most `most_too_dark`, the one that lays least stain and closes the gap; where none
-    closes it, the one that leaves least, if it is worth a coat; else to stop. Where the ways hold
-    more than one stain, the safe one that comes nearest in CIEDE2000 is taken instead. Raises
-    ValueError for a room that nobody named.
+    usual error the sample's photo may have. Of the ways whose chance of too dark is at most
+    `most_too_dark`, the one that lays least stain and closes the gap; where none closes it, the one
+    that leaves least, if it is worth a coat; else to stop. Where the ways hold more than one stain,
+    the safe one that comes nearest in CIEDE2000 is taken instead. Raises ValueError for a room that
+    nobody named.
     """
     stop, *rest = outlooks(
         belief, so_far, (None, *ways), sample_lab=sample_lab, dark_range=dark_range,
