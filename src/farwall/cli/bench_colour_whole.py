@@ -6,7 +6,10 @@ import textwrap
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from farwall.bench.colour_score import Whole
+    from farwall.bench.colour_sealed import Sealed
 
 
 def whole_lines(found: Whole) -> list[str]:
@@ -41,3 +44,15 @@ def _dark(found: Whole) -> list[str]:
     told += f"{dark.thirstiest:.0f} %; at once, with the first coat: {dark.at_once:.0f} %; "
     told += f"chance that was said of the last coat, in the mean: {dark.said:.1f} %."
     return ["", *textwrap.wrap(told, 96)]
+
+
+def sealed_lines(found: Sequence[Sealed]) -> list[str]:
+    """The sealed look by how many samples were seen wet and sealed."""
+    told = [
+        "",
+        f"{'sealed look, samples sealed':<34}{'median':>8}{'90 %':>7}{'bias':>7}{'held':>7}",
+    ]
+    return told + [
+        f"{one.samples:<34}{one.median:>8.2f}{one.p90:>7.2f}{one.bias:>7.2f}{one.held_percent:>7.1f}"
+        for one in found
+    ]
