@@ -63,7 +63,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         type=Path,
         help="colour --marks: false alarms on the pictures of real surfaces in that folder",
     )
-    parser.add_argument("--once", action="store_true", help="colour --marks: on one floor only")
+    parser.add_argument(
+        "--once", action="store_true", help="colour: on eight floors only; of marks on one"
+    )
     parser.add_argument(
         "--photos", metavar="N", type=int, nargs="?", const=8,
         help="colour: read so many invented photos (8) of each target under each of five lights",
@@ -174,9 +176,8 @@ def _ranges(options: argparse.Namespace) -> int:
 
         return run_photos(photos=options.photos, as_json=options.json, tuning=options.tuning)
     if options.what == "colour":
-        return run_colour(
-            floors=options.floors or 2000, as_json=options.json, tuning=options.tuning
-        )
+        floors = 8 if options.once else options.floors or 2000
+        return run_colour(floors=floors, as_json=options.json, tuning=options.tuning)
     if options.what == "clocks":
         return run_clocks(as_json=options.json, tuning=options.tuning, beside=options.beside)
     if options.what == "price":
