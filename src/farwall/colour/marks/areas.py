@@ -68,9 +68,7 @@ def _sought(flat: Floats32, ground: Ground, soft_m: float, least: float, most: i
         for level in LEVELS:
             rough += [
                 (weight, Area(*box, sign, weight, mean, level, soft_m))
-                for box, weight, mean in _cut(
-                    lies > level, steep, near_hidden, ground.step_m, soft_m
-                )
+                for box, weight, mean in _cut(lies > level, steep, near_hidden, step_m, soft_m)
                 if weight >= least
             ]
     rough.sort(key=lambda pair: -pair[0])
