@@ -106,4 +106,13 @@ WORDS = {
     "log-choice-ring": "aro",
     "log-choice-tape ghost": "huella de cinta",
     "log-choice-footprint": "pisada",
+    "log-word-photo-placed": "foto ubicada",
+    "log-says-photo-placed": "se puso sobre el plano una foto del piso trapeado",
+    "log-key-points": "puntos",
+    "log-key-length_m": "largo",
+    "log-key-width_m": "ancho",
+    "log-what-photo-placed-file": "su foto",
+    "log-what-points": "puntos de la foto y del plano: px,py=x,y;…",
+    "log-what-length_m": "qué tan larga es",
+    "log-what-width_m": "qué tan ancha es",
 }
