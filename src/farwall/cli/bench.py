@@ -63,6 +63,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         type=Path,
         help="colour --marks: false alarms on the pictures of real surfaces in that folder",
     )
+    parser.add_argument(
+        "--own-flat",
+        action="store_true",
+        help="colour --marks: photos laid flat by the bench's own hand, not by the reader",
+    )
     parser.add_argument("--once", action="store_true", help="colour --marks: on one floor only")
     parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
@@ -163,7 +168,7 @@ def _ranges(options: argparse.Namespace) -> int:
 
         return run_marks(
             floors=1 if options.once else options.floors, surfaces=options.surfaces,
-            as_json=options.json, tuning=options.tuning,
+            as_json=options.json, tuning=options.tuning, own=options.own_flat,
         )  # fmt: skip
     if options.what == "colour":
         return run_colour(
