@@ -9,9 +9,6 @@ from typing import Literal
 
 from farwall.beside import Beside, at_once
 from farwall.errors import Mistake, Refused
-from farwall.papers.acid.labels.sheet import labels_pdf
-from farwall.papers.acid.wash.sheet import wash_day_pdf
-from farwall.papers.acid.waste_page import waste_page_pdf
 from farwall.papers.colour.target import target_sheet
 from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.batch_log import batch_log

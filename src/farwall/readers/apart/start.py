@@ -89,7 +89,7 @@ def floor_look_of(content: bytes, *, name: str = "") -> FloorLook:
     from farwall.readers.floor_photo.nouns import FloorLook
 
     if not isinstance(found, FloorLook):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 
@@ -100,7 +100,7 @@ def floor_seen_of(content: bytes, *, name: str = "", points: str, room: Ground) 
     from farwall.readers.floor_photo.nouns import FloorSeen
 
     if not isinstance(found, FloorSeen):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 

@@ -73,9 +73,15 @@ def _text(answer: object) -> bytes:
     return json.dumps(answer, allow_nan=False, separators=(",", ":")).encode("ascii")
 
 
-def answer_in(
-    text: bytes,
-) -> Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen | Refused | str:
+Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
+_KINDS: dict[str, type] = {
+    "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
+    "look": FloorLook, "floor": FloorSeen,
+}  # fmt: skip
+"""What an answer may hold, by its key."""
+
+
+def answer_in(text: bytes) -> Found | Refused | str:
     """What a reader answered: reading, photo, prices, colours, floor, refusal, or what it broke on.
 
     Raises Unsound.
@@ -88,30 +94,11 @@ def answer_in(
         raise Unsound("no JSON") from error
     if not isinstance(answer, dict) or len(answer) != 1:
         raise Unsound("no answer")
-    if "reading" in answer:
-        reading = _decoder(Reading)(answer["reading"])
-        assert isinstance(reading, Reading)
-        return reading
-    if "photo" in answer:
-        shown = _decoder(Shown)(answer["photo"])
-        assert isinstance(shown, Shown)
-        return shown
-    if "prices" in answer:
-        prices = _decoder(ListRead)(answer["prices"])
-        assert isinstance(prices, ListRead)
-        return prices
-    if "colours" in answer:
-        photo = _decoder(PackedPhoto)(answer["colours"])
-        assert isinstance(photo, PackedPhoto)
-        return photo
-    if "look" in answer:
-        look = _decoder(FloorLook)(answer["look"])
-        assert isinstance(look, FloorLook)
-        return look
-    if "floor" in answer:
-        floor = _decoder(FloorSeen)(answer["floor"])
-        assert isinstance(floor, FloorSeen)
-        return floor
+    for key, kind in _KINDS.items():
+        if key in answer:
+            found: Found = _decoder(kind)(answer[key])
+            assert isinstance(found, kind)
+            return found
     if "refused" in answer:
         return _refused(answer["refused"])
     return str(_plain(str)(answer.get("broke")))[:400]

@@ -10,8 +10,8 @@ from farwall.web.pages.acid.page import acid
 from farwall.web.pages.book import book
 from farwall.web.pages.call_back import call_back
 from farwall.web.pages.colour.ladder import ladder
-from farwall.web.pages.colour.sample_day import sample_day
 from farwall.web.pages.colour.marks import marks
+from farwall.web.pages.colour.sample_day import sample_day
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
 from farwall.web.pages.draw import draw
