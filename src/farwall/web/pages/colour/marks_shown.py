@@ -11,10 +11,10 @@ from markupsafe import Markup
 from farwall.errors import Refused
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import still_asked, touched
+from farwall.papers.colour.marks_floor import Above, Drawn, marks_svg, points_svg
 from farwall.readers.floor_photo.nouns import Pair
 from farwall.readers.floor_photo.seen import pairs_from
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
-from farwall.web.pages.colour.marks_picture import Drawn, marks_svg, points_svg
 from farwall.web.pages.colour.marks_points import begun, landmarks
 from farwall.web.pages.colour.marks_said import (
     advice,
@@ -105,7 +105,10 @@ class MarksShown:
             house_id=job, here="way-colour", part="marks", look=look, known=known, told=filled,
             path=f"{house_path(job)}/colour/marks", photo=one, mistakes=mistakes,
             room=house.job.floor.room_by_id[one.room].label, advice=advice(),
-            plan=Markup(points_svg(house.job.floor, one.room, known, said("marks-plan-points"))),
+            plan=Markup(points_svg(
+                house.job.floor, one.room, [(each.letter, each.at) for each in known],
+                said("marks-plan-points"),
+            )),
         )  # fmt: skip
 
     def _judging(
@@ -128,12 +131,16 @@ class MarksShown:
                 drawn.append(Drawn(_letter(n), each.at, outline, "said"))
         drawn += [Drawn("", o.mark.at, o.mark.outline, "beside") for o in other]
         path = f"{house_path(job)}/colour/marks"
-        picture, told = f"{path}/{one.sha}/picture?which=above", said("marks-floor", n=len(asks))
+        above = Above(
+            f"{path}/{one.sha}/picture?which=above", seen.left_m, seen.top_m, seen.wide_m,
+            seen.high_m,
+        )  # fmt: skip
+        told = said("marks-floor", n=len(asks))
         return page(
             "colour_marks_photo.html", code=422 if mistakes else 200, house=house.name,
             house_id=job, here="way-colour", part="marks", path=path, photo=one,
             room=floor.room_by_id[one.room].label, mistakes=mistakes,
-            floor=Markup(marks_svg(floor, one.room, seen, picture, marks=drawn, told=told)),
+            floor=Markup(marks_svg(floor, one.room, above, marks=drawn, told=told)),
             marks=[mark_said(each, floor, units, one.sha) for each in asks],
             here_said=[
                 (_letter(n), judged_said(each, floor, units)) for n, each in enumerate(here)
