@@ -52,8 +52,18 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
     )
     parser.add_argument(
-        "--floors", metavar="N", type=int, default=2000, help="colour: on so many floors"
+        "--floors", metavar="N", type=int, help="colour: on so many floors (2000; of marks 120)"
     )
+    parser.add_argument(
+        "--marks", action="store_true", help="colour: marks found on invented mopped floors"
+    )
+    parser.add_argument(
+        "--surfaces",
+        metavar="DIR",
+        type=Path,
+        help="colour --marks: false alarms on the pictures of real surfaces in that folder",
+    )
+    parser.add_argument("--once", action="store_true", help="colour --marks: on one floor only")
     parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
     )
@@ -148,8 +158,17 @@ def _ranges(options: argparse.Namespace) -> int:
     from farwall.cli.bench_learn import run_learn
     from farwall.cli.bench_price import run_price
 
+    if options.what == "colour" and (options.marks or options.surfaces):
+        from farwall.cli.bench_marks import run_marks
+
+        return run_marks(
+            floors=1 if options.once else options.floors, surfaces=options.surfaces,
+            as_json=options.json, tuning=options.tuning,
+        )  # fmt: skip
     if options.what == "colour":
-        return run_colour(floors=options.floors, as_json=options.json, tuning=options.tuning)
+        return run_colour(
+            floors=options.floors or 2000, as_json=options.json, tuning=options.tuning
+        )
     if options.what == "clocks":
         return run_clocks(as_json=options.json, tuning=options.tuning, beside=options.beside)
     if options.what == "price":

@@ -44,7 +44,7 @@ def looked(photo: Path, options: argparse.Namespace) -> dict[str, Any]:
 
     from farwall.job.colour.mark_remedies import remedy_of
     from farwall.job.colour.marks import Photo, together
-    from farwall.readers.apart.start import floor_seen_of
+    from farwall.readers.apart.floor_photos import floor_seen_of
     from farwall.readers.floor_photo.nouns import ground_of
     from farwall.readers.job_json import read_job
 

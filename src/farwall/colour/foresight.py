@@ -8,38 +8,46 @@ import numpy as np
 from numpy.typing import NDArray
 from scipy.special import chdtri, ndtri
 
-from farwall.colour.belief import Belief, looks, patch_moves
 from farwall.colour.dose import Form, Laid, schedules
+from farwall.colour.looks import looks, patch_moves
+from farwall.colour.nouns import FLOOR, Belief
 
 Floats = NDArray[np.float64]
 
 
-def foreseen(belief: Belief, ways: Sequence[Sequence[Laid]], *, draws: int = 512) -> Floats:
-    """Lab of the floor's clean wet look after each of these ways of coating it: (draws, ways, 3).
+def foreseen(
+    belief: Belief, ways: Sequence[Sequence[Laid]], *, place: str = FLOOR, draws: int = 512
+) -> Floats:
+    """Lab of a place's clean wet look after each of these ways of coating it: (draws, ways, 3).
 
-    The same each time; draws are shared out between the forms by their weights.
+    The same each time; draws are shared out between the forms by their weights, and one draw is the
+    same floor in every room. place: "floor", "samples" or a room. Raises ValueError where nobody
+    named it.
     """
-    laid, floor = schedules(ways), np.ones(len(ways), dtype=bool)
+    laid, places = schedules(ways), np.full(len(ways), belief.place(place))
     return np.concatenate(
         [
-            looks(form, theta, laid, belief.stains, on_floor=floor)
+            looks(form, theta, laid, belief.stains, places=places)
             for form, theta, _ in _drawn(belief, draws)
         ]
     )
 
 
 def darkest(
-    belief: Belief, ways: Sequence[Sequence[Laid]], *, share: float, draws: int = 512
-) -> Floats:
-    """L of the patch that all but `share` (0 to 0.5) of the floor is lighter than: (draws, ways).
+    belief: Belief, ways: Sequence[Sequence[Laid]], *, share: float, place: str = FLOOR,
+    draws: int = 512,
+) -> Floats:  # fmt: skip
+    """L of the patch that all but `share` (0 to 0.5) of a place is lighter than: (draws, ways).
 
     A patch differs by its thirst and by its own shade; how patchy this floor is, is drawn as well.
     """
-    laid, floor = schedules(ways), np.ones(len(ways), dtype=bool)
+    laid, places = schedules(ways), np.full(len(ways), belief.place(place))
     far, found = -ndtri(share), []
     for form, theta, even in _drawn(belief, draws):
-        thirst, shade = patch_moves(form, theta, laid, belief.stains, on_floor=floor)
-        mean = looks(form, theta, laid, belief.stains, on_floor=floor)[..., 0]
+        thirst, shade = patch_moves(
+            form, theta, laid, belief.stains, places=places, prior=belief.prior
+        )
+        mean = looks(form, theta, laid, belief.stains, places=places)[..., 0]
         scale = np.sqrt(belief.patchy * belief.patchy_of / chdtri(belief.patchy_of, even))
         found.append(mean - far * scale[:, None] * np.hypot(thirst[..., 0], shade[..., 0]))
     return np.concatenate(found)

@@ -13,10 +13,10 @@ from typing import Literal
 import numpy as np
 from scipy.special import ndtr
 
-from farwall.colour.belief import Belief
 from farwall.colour.difference import de2000
 from farwall.colour.dose import Laid
 from farwall.colour.foresight import darkest, foreseen
+from farwall.colour.nouns import FLOOR, Belief
 
 MOST_TOO_DARK = 0.03
 """Chance of too dark that is borne, 0 to 1."""
@@ -81,31 +81,40 @@ def next_coat(
     sample_lab: tuple[float, float, float],
     dark_range: float,
     most_too_dark: float = MOST_TOO_DARK,
+    places: Sequence[str] = (FLOOR,),
 ) -> NextCoat:
     """What to lay on a floor that holds `so_far`, so that it comes to look like the sample.
 
     sample_lab: clean wet look of the approved sample · dark_range: L below it at which a patch is
-    too dark, above 0. Of the ways whose chance of too dark is at most `most_too_dark`, the one that
-    lays least stain and closes the gap; where none closes it, the one that leaves least, if it is
-    worth a coat; else to stop.
+    too dark, above 0 · places: rooms that get this coat, or the floor as one; too dark is judged in
+    the one that comes out darkest, the gap in the mean of them. Of the ways whose chance of too
+    dark is at most `most_too_dark`, the one that lays least stain and closes the gap; where none
+    closes it, the one that leaves least, if it is worth a coat; else to stop. Raises ValueError for
+    a room that nobody named.
     """
     stop, *rest = outlooks(
-        belief, so_far, (None, *ways), sample_lab=sample_lab, dark_range=dark_range
+        belief, so_far, (None, *ways), sample_lab=sample_lab, dark_range=dark_range, places=places
     )
-    seen = tuple(rest)
-    safe = [one for one in seen if one.too_dark <= most_too_dark]
+    return chosen_of(stop, tuple(rest), most_too_dark=most_too_dark)
+
+
+def chosen_of(
+    stop: Outlook, ways: tuple[Outlook, ...], *, most_too_dark: float = MOST_TOO_DARK
+) -> NextCoat:
+    """The choice among outlooks that stand already, as `next_coat` makes it."""
+    safe = [one for one in ways if one.too_dark <= most_too_dark]
     if stop.gap <= CLOSED:
-        return NextCoat("stop", stop, stop, seen, "the floor has the sample's tone")
+        return NextCoat("stop", stop, stop, ways, "the floor has the sample's tone")
     if not safe:
-        return NextCoat("stop", stop, stop, seen, "every coat may come out too dark")
+        return NextCoat("stop", stop, stop, ways, "every coat may come out too dark")
     closing = [one for one in safe if one.gap <= CLOSED]
     if closing:
         chosen = min(closing, key=_stain)
-        return NextCoat("lay", chosen, stop, seen, "the weakest coat that closes the gap")
+        return NextCoat("lay", chosen, stop, ways, "the weakest coat that closes the gap")
     chosen = min(safe, key=lambda one: (round(one.gap, 3), _stain(one)))
     if stop.gap - chosen.gap < WORTH:
-        return NextCoat("stop", stop, stop, seen, "no safe coat is worth its day")
-    return NextCoat("lay", chosen, stop, seen, "the strongest safe coat; another may follow")
+        return NextCoat("stop", stop, stop, ways, "no safe coat is worth its day")
+    return NextCoat("lay", chosen, stop, ways, "the strongest safe coat; another may follow")
 
 
 def outlooks(
@@ -115,11 +124,12 @@ def outlooks(
     *,
     sample_lab: tuple[float, float, float],
     dark_range: float,
+    places: Sequence[str] = (FLOOR,),
 ) -> tuple[Outlook, ...]:
     """What laying each way on top of `so_far` does; None: nothing more is laid."""
     coats = [(*so_far, *(() if way is None else (way.laid,))) for way in ways]
-    mean = foreseen(belief, coats)
-    worst = darkest(belief, coats, share=WORST_SHARE)
+    mean = np.mean([foreseen(belief, coats, place=one) for one in places], axis=0)
+    worst = np.min([darkest(belief, coats, share=WORST_SHARE, place=one) for one in places], axis=0)
     too_dark = ndtr((sample_lab[0] - dark_range - worst) / BLUR).mean(axis=0)
     gaps = mean[..., 0] - sample_lab[0]
     low, high = np.quantile(gaps, (0.1, 0.9), axis=0)

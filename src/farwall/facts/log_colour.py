@@ -31,6 +31,9 @@ _ROOM = Carried("room", "room", "the room")
 _COAT = Carried("coat", "coat", "the coat")
 _NOTE = Carried("note", "text", "anything to add")
 
+OF_A_SAMPLE = (_SAMPLE, _STATE, _LIGHT)
+"""What a photo may carry besides: whose colour is to be read from it, and how that stood."""
+
 COLOUR_WORDS = (
     # the sample day
     Word("sample-laid", "a coat is laid on a sample", (

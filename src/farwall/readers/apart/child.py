@@ -25,7 +25,7 @@ _MANY = 100_000
 
 
 def main(order: str) -> None:
-    """Do what the order says (JSON: `path`, `hints`, `do`) and end the process."""
+    """Do what the order says (JSON: `path`, `hints`, `do`, `also`) and end the process."""
     told = json.loads(order)
     # A drawing makes many small things that live to the end of this process.
     gc.set_threshold(_MANY)
@@ -81,8 +81,9 @@ def answer(data: bytes, hints: object, do: str = "read", also: object = None) ->
     """What is in the bytes, as text for the process that asked; never raises.
 
     hints: what a person told, as JSON values. do: `read` a plan; of a photo, `look` where its sheet
-    lies, or lay it `flat` and read it; `prices`: read a price list; of a photo of a floor,
-    `floor-look`: make it fit for a page, `floor`: lay it on the plan. also: what else that takes.
+    lies, or lay it `flat` and read it; `prices`: read a price list; `colours`: of a photo, with
+    `also` the values of its target; of a photo of a floor, `floor-look`: make it fit for a page,
+    `floor`: lay it on the plan, by what `also` tells.
     """
     try:
         return _answer(data, hints, do, also)
@@ -111,6 +112,11 @@ def _answer(data: bytes, told: object, do: str, also: object) -> bytes:
             from farwall.readers.apart.floors import floor_text
 
             text = floor_text(data, also)
+        elif do == "colours":
+            from farwall.readers.colour_photo.packed import packed
+            from farwall.readers.colour_photo.read import read_colour_photo
+
+            text = wire.colours_text(packed(read_colour_photo(data, own_values=also)))  # type: ignore[arg-type]
         else:
             from farwall.readers.photo.shown import photo_shown
 

@@ -24,11 +24,12 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from farwall.facts.reading import Reading
-    from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground
+    from farwall.readers.colour_photo.packed import PackedPhoto
+    from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen
     from farwall.readers.photo.nouns import Shown
     from farwall.readers.price_list.noun import ListRead
 
-    _Found = Reading | Shown | ListRead | FloorLook | FloorSeen
+    _Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
 
 AT_ONCE = max(2, min(4, os.cpu_count() or 2))
 """Files read at the same time by one Farwall; the memory for them is this often the limit."""
@@ -57,49 +58,28 @@ def read_file(path: Path, *, hints: Hints | None = None) -> Reading:
 
 def read_bytes(content: bytes, *, name: str = "", hints: Hints | None = None) -> Reading:
     """The floor in the bytes of a file; `name` only helps to word a refusal. Raises Refused."""
-    return _reading(_asked(content, name, hints))
+    return _reading(asked(content, name, hints))
 
 
 def photo_of(
     content: bytes, *, name: str = "", hints: Hints | None = None, flat: bool = False
 ) -> Shown:
     """A photo as a page shows it, or its sheet laid flat and read. Raises Refused."""
-    found = _asked(content, name, hints, "flat" if flat else "look")
+    found = asked(content, name, hints, "flat" if flat else "look")
     from farwall.readers.photo.nouns import Shown
 
     if not isinstance(found, Shown):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 
 def prices_of(content: bytes, *, name: str = "") -> ListRead:
     """The price list in the bytes of a file, XLSX or CSV. Raises Refused."""
-    found = _asked(content, name, None, "prices")
+    found = asked(content, name, None, "prices")
     from farwall.readers.price_list.noun import ListRead
 
     if not isinstance(found, ListRead):
-        raise _broke("unsound answer")
-    return found
-
-
-def floor_look_of(content: bytes, *, name: str = "") -> FloorLook:
-    """A photo of a floor as a page shows it. Raises Refused."""
-    found = _asked(content, name, None, "floor-look")
-    from farwall.readers.floor_photo.nouns import FloorLook
-
-    if not isinstance(found, FloorLook):
-        raise _broke("unsound answer")
-    return found
-
-
-def floor_seen_of(content: bytes, *, name: str = "", points: str, room: Ground) -> FloorSeen:
-    """A photo of a floor on the plan, with its marks; points: `px,py=x,y;…`. Raises Refused."""
-    also = {"points": points, "rings": room.rings, "dry": room.dry}
-    found = _asked(content, name, None, "floor", also)
-    from farwall.readers.floor_photo.nouns import FloorSeen
-
-    if not isinstance(found, FloorSeen):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 
@@ -107,13 +87,14 @@ def _reading(found: _Found) -> Reading:
     from farwall.facts.reading import Reading
 
     if not isinstance(found, Reading):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 
-def _asked(
+def asked(
     content: bytes, name: str, hints: Hints | None, do: str = "read", also: object = None
 ) -> _Found:
+    """What a process of its own makes of the bytes; also: told beside. Raises Refused."""
     if len(content) > limits.MOST_FILE_BYTES:
         raise _too_large(len(content), name)
     with _nameless() as file:
@@ -181,19 +162,20 @@ def _outcome(code: int | None, text: bytes) -> _Found | Refused:
         return Refused(Mistake("", what, _ALONE))
     if code != 0:
         # Killed by a fault in a library, or by the system for want of memory.
-        return _broke(f"signal {-code}" if code < 0 else f"exit {code}")
+        return broke(f"signal {-code}" if code < 0 else f"exit {code}")
     try:
         found = wire.answer_in(text)
     except wire.Unsound:
-        return _broke("unsound answer")
+        return broke("unsound answer")
     if isinstance(found, str) and found.startswith("MemoryError"):
         most = limits.MEMORY_BYTES / 1e9
         what = f"Reading it takes more memory than the {most:g} GB that one file is given."
         return Refused(Mistake("", what, _ALONE))
-    return _broke(found) if isinstance(found, str) else found
+    return broke(found) if isinstance(found, str) else found
 
 
-def _broke(why: str) -> Refused:
+def broke(why: str) -> Refused:
+    """The refusal where a reader broke off; why: for whoever mends the reader."""
     what = f"The reader broke off at something in it ({why})."
     remedy = "Save it anew in the program it was drawn with, or ask for it in another format."
     return Refused(Mistake("", what, remedy))

@@ -19,11 +19,17 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.reading import Reading
 from farwall.readers.apart.limits import MOST_ANSWER_BYTES
+from farwall.readers.colour_photo.packed import PackedPhoto
 from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen
 from farwall.readers.photo.nouns import Shown
 from farwall.readers.price_list.noun import ListRead
 
 MOST_BRACKETS = 3_000_000
+Answer = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
+_NOUNS: dict[str, type] = {
+    "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
+    "look": FloorLook, "floor": FloorSeen,
+}  # fmt: skip
 
 Decoder = Callable[[Any], Any]
 
@@ -47,6 +53,11 @@ def prices_text(read: ListRead) -> bytes:
     return _text({"prices": plain(read)})
 
 
+def colours_text(photo: PackedPhoto) -> bytes:
+    """The answer of one that read a photo's colours. Raises ValueError for a number not finite."""
+    return _text({"colours": plain(photo)})
+
+
 def floor_text(found: FloorLook | FloorSeen) -> bytes:
     """The answer of one that looked at a floor. Raises ValueError for what is not finite."""
     return _text({"look" if isinstance(found, FloorLook) else "floor": plain(found)})
@@ -67,8 +78,8 @@ def _text(answer: object) -> bytes:
     return json.dumps(answer, allow_nan=False, separators=(",", ":")).encode("ascii")
 
 
-def answer_in(text: bytes) -> Reading | Shown | ListRead | FloorLook | FloorSeen | Refused | str:
-    """What a reader answered: reading, photo, prices, floor, refusal, or what it broke on.
+def answer_in(text: bytes) -> Answer | Refused | str:
+    """What a reader answered: one of its nouns, a refusal, or in words what it broke on.
 
     Raises Unsound.
     """
@@ -80,28 +91,12 @@ def answer_in(text: bytes) -> Reading | Shown | ListRead | FloorLook | FloorSeen
         raise Unsound("no JSON") from error
     if not isinstance(answer, dict) or len(answer) != 1:
         raise Unsound("no answer")
-    if "reading" in answer:
-        reading = _decoder(Reading)(answer["reading"])
-        assert isinstance(reading, Reading)
-        return reading
-    if "photo" in answer:
-        shown = _decoder(Shown)(answer["photo"])
-        assert isinstance(shown, Shown)
-        return shown
-    if "prices" in answer:
-        prices = _decoder(ListRead)(answer["prices"])
-        assert isinstance(prices, ListRead)
-        return prices
-    if "look" in answer:
-        look = _decoder(FloorLook)(answer["look"])
-        assert isinstance(look, FloorLook)
-        return look
-    if "floor" in answer:
-        floor = _decoder(FloorSeen)(answer["floor"])
-        assert isinstance(floor, FloorSeen)
-        return floor
-    if "refused" in answer:
-        return _refused(answer["refused"])
+    key, value = next(iter(answer.items()))
+    if key in _NOUNS:
+        found: Answer = _decoder(_NOUNS[key])(value)
+        return found
+    if key == "refused":
+        return _refused(value)
     return str(_plain(str)(answer.get("broke")))[:400]
 
 

@@ -14,7 +14,7 @@ from tests.web.pages.office import START, Office, faults_of_html
 from farwall.colour.marks.nouns import Mark
 from farwall.facts.plain import plain
 from farwall.floor.nouns import Room
-from farwall.readers.apart import start
+from farwall.readers.apart import floor_photos
 from farwall.readers.floor_photo.seen import floor_seen, pairs_from
 from farwall.web.people.roles import NEEDS, TAP
 
@@ -39,7 +39,7 @@ def office(tmp_path, monkeypatch):
     def here(content, *, name="", points, room):
         return floor_seen(content, pairs_from(points), room, lambda _: tuple(FOUND))
 
-    monkeypatch.setattr(start, "floor_seen_of", here)
+    monkeypatch.setattr(floor_photos, "floor_seen_of", here)
     found = Office(tmp_path)
     found.enter()
     facts = plain(job(HALL, id="mopped", starts_at=START.isoformat()), omit_empty=True)

@@ -9,7 +9,7 @@ from farwall.web.pages.forms.measures import Measure
 
 Step = str | int
 Path = tuple[Step, ...]
-Ids = Literal["rooms", "coats", "stains"]
+Ids = Literal["rooms", "coats", "stains", "samples"]
 
 
 @dataclass(frozen=True)

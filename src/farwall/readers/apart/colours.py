@@ -1,0 +1,30 @@
+"""A stranger's photo read for its colours by a process of its own."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from farwall.readers.apart.start import asked, broke
+
+if TYPE_CHECKING:
+    from farwall.readers.colour_photo.found import Values
+    from farwall.readers.colour_photo.nouns import ColourPhoto
+
+
+def read_colour_apart(
+    content: bytes, *, name: str = "", own_values: Values | None = None
+) -> ColourPhoto:
+    """As `read_colour_photo`, its colours rounded to hundredths; `name` words a refusal.
+
+    Raises Refused, also where the reader breaks off, takes too long or too much memory.
+    """
+    told = None if own_values is None else {key: list(lab) for key, lab in own_values.items()}
+    found = asked(content, name, None, "colours", told)
+    from farwall.readers.colour_photo.packed import PackedPhoto, unpacked
+
+    if not isinstance(found, PackedPhoto):
+        raise broke("unsound answer")
+    try:
+        return unpacked(found)
+    except ValueError as error:
+        raise broke("unsound answer") from error
