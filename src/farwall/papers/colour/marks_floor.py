@@ -66,16 +66,15 @@ def points_svg(floor: Floor, room: str, letters: Sequence[tuple[str, Point]], to
     """The room with its points by letter; each letter can be taken in hand by the script."""
     frame = _frame(floor, room, 420.0, 360.0)
     parts = [_head(frame, told), *_room(frame, floor, room, WHITE)]
-    middle = floor.room_by_id[room].polygon.shape.centroid
     for letter, place in letters:
         x, y = frame.at(place)
-        mx, my = frame.at((middle.x, middle.y))
-        away = max(((x - mx) ** 2 + (y - my) ** 2) ** 0.5, 1.0)
-        lx, ly = x + (mx - x) / away * 15, y + (my - y) / away * 15
+        # Inside the room, above the point where there is room for it: points lie beside each other.
+        ly = y - 8 if y > 2 * _EDGE else y + 19
+        lx = min(max(x, 1.6 * _EDGE), frame.wide - 1.6 * _EDGE)
         parts.append(
             f'<g class="landmark" data-letter="{letter}">'
             f'<circle cx="{number(x)}" cy="{number(y)}" r="3" fill="{INK}"/>'
-            f'{_cased(lx, ly + 4.5, letter, 14)}</g>'
+            f'{_cased(lx, ly, letter, 14)}</g>'
         )  # fmt: skip
     return "".join([*parts, "</svg>"])
 
