@@ -18,7 +18,7 @@ PHRASES = {
     "Touching up single stripes makes more of them.": "Retocar rayas sueltas hace más rayas.",
     "A mark that nobody could name stands: do not seal over it.":
     "Queda una marca que nadie supo nombrar: no selle encima.",
-    "light patch": "zona clara",
+    "light patch": "parche claro",
     "missed crescent": "media luna sin rociar",
     "stripe": "raya",
     "lap line": "línea de traslape",

@@ -29,6 +29,15 @@ class Pair:
 
 
 @dataclass(frozen=True)
+class TargetAt:
+    """Where the target lies on the floor: its upper left corner as it is read [m], and which way
+    its upper edge runs from there, counter-clockwise from x. [deg]"""
+
+    at: Point
+    direction_deg: float
+
+
+@dataclass(frozen=True)
 class Ground:
     """The floor that is looked for in a photo: rings of the room, and of what stands dry in it."""
 

@@ -186,7 +186,7 @@ def test_all_of_it_is_said_in_spanish(office):
     path = laid(office)
     office.cookies.set("tongue", "es")
     text = office.get(path, headers={"accept-language": "es"}).text
-    assert "¿Zona clara?" in text
+    assert "¿Parche claro?" in text
     assert "En verdad, ninguno." in text
     assert "Probabilidad" not in text
     assert "probabilidad 0.80" in text

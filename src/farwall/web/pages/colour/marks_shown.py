@@ -12,8 +12,8 @@ from farwall.errors import Refused
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import still_asked, touched
 from farwall.papers.colour.marks_floor import Above, Drawn, marks_svg, points_svg
-from farwall.readers.floor_photo.nouns import Pair
-from farwall.readers.floor_photo.seen import pairs_from
+from farwall.readers.floor_photo.nouns import Pair, TargetAt
+from farwall.readers.floor_photo.seen import pairs_from, target_from
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
 from farwall.web.pages.colour.marks_points import begun, landmarks
 from farwall.web.pages.colour.marks_said import (
@@ -98,7 +98,8 @@ class MarksShown:
     ) -> Response:  # fmt: skip
         look = self.floors.look(one.sha)
         known = landmarks(house.job.floor, one.room)
-        filled = begun(known, _pairs(one.points), look.file_px)
+        pairs, target = _points(one.points)
+        filled = begun(known, pairs, target, look.file_px)
         filled |= {key: value for key, value in (told or {}).items() if key in filled}
         return page(
             "colour_marks_place.html", code=422 if mistakes else 200, house=house.name,
@@ -152,11 +153,11 @@ class MarksShown:
         )  # fmt: skip
 
 
-def _pairs(points: str) -> tuple[Pair, ...]:
+def _points(points: str) -> tuple[tuple[Pair, ...], TargetAt | None]:
     try:
-        return pairs_from(points)
+        return pairs_from(points), target_from(points)
     except Refused:
-        return ()
+        return (), None
 
 
 def _by_room(photos: Sequence[FloorPhoto]) -> list[tuple[str, list[FloorPhoto]]]:
