@@ -1,4 +1,4 @@
-"""A photo laid on the plan by our own target alone: its size is the scale, its corners the plane."""
+"""A photo laid on the plan by our own target: its corners tell the plane, its size the scale."""
 
 from __future__ import annotations
 

@@ -10,6 +10,7 @@ import numpy.typing as npt
 
 from farwall.colour.channels import WHITE_D50
 from farwall.colour.lab import XYZ_OF_SRGB, linear_of_srgb
+from farwall.readers.colour_photo.opening import in_srgb, on_white
 from farwall.readers.photo.opening import WORKING_PIXELS, looked_at
 
 if TYPE_CHECKING:
@@ -73,9 +74,10 @@ def _rgb(picture: Image.Image) -> tuple[Bytes, float]:
     smaller = (wide * high / WORKING_PIXELS) ** 0.5
     if smaller > 1.01 and picture.format in {"JPEG", "MPO"}:
         picture.draft("RGB", (int(wide / smaller), int(high / smaller)))
-    whole = ImageOps.exif_transpose(picture).convert("RGB")
+    profile = picture.info.get("icc_profile")
+    whole = on_white(ImageOps.exif_transpose(picture))
     now = (whole.width * whole.height / WORKING_PIXELS) ** 0.5
     if now > 1.01:
         size = (round(whole.width / now), round(whole.height / now))
         whole = whole.resize(size, Image.Resampling.BOX)
-    return np.asarray(whole, np.uint8), max(wide, high) / max(whole.size)
+    return np.asarray(in_srgb(whole, profile), np.uint8), max(wide, high) / max(whole.size)
