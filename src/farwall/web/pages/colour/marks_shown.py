@@ -12,7 +12,7 @@ from farwall.errors import Refused
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import still_asked, touched
 from farwall.papers.colour.marks_floor import Above, Drawn, marks_svg, points_svg
-from farwall.readers.floor_photo.nouns import Pair, TargetAt
+from farwall.readers.floor_photo.nouns import FloorSeen, Pair, TargetAt, seen_by_any_m2
 from farwall.readers.floor_photo.seen import pairs_from, target_from
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
 from farwall.web.pages.colour.marks_points import begun, landmarks
@@ -66,6 +66,14 @@ class MarksShown:
                     for one in found],
             advice=advice(), always=always(), mistakes=mistakes,
         )  # fmt: skip
+
+    def _beside(self, house: House, seen: FloorSeen, photos: Sequence[FloorPhoto]) -> str:
+        """How much of the room all photos of this look show together; empty with one."""
+        if len(photos) < 2:
+            return ""
+        every = [self.floors.seen(house.job, one) for one in photos]
+        share = 100 * seen_by_any_m2(every) / max(seen.told.room_m2, 1e-9)
+        return said("marks-beside", n=len(photos) - 1, share=f"{min(share, 100):.0f}")
 
     def _standing(self, house: House, one: FloorPhoto) -> str:
         """What a photo has come to, without reading it again."""
@@ -148,7 +156,7 @@ class MarksShown:
             ],
             others=[(kind_told(kind), sum(o.mark.kind == kind for o in other))
                     for kind in dict.fromkeys(o.mark.kind for o in other)],
-            lines=photo_said(seen, units), beside=[each for each in beside if each.sha != one.sha],
+            lines=photo_said(seen, units), beside=self._beside(house, seen, beside),
             kinds=[(kind, kind_told(kind)) for kind in (*MARKS, UNKNOWN)], always=always(),
         )  # fmt: skip
 

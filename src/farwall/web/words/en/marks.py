@@ -71,7 +71,7 @@ WORDS = {
     "marks-others": "Seen beside these and not asked:",
     "marks-kind-crack": "crack",
     "marks-kind-joint": "joint or saw cut",
-    "marks-beside": "Looked at together with {n} more of this room.",
+    "marks-beside": "Looked at together with {n} more of this room: {share} % of it in all.",
     "marks-again": "Set the points again",
     "marks-whole": "The photo",
     "marks-asked": "Is this so?",

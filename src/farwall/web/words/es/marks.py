@@ -69,7 +69,7 @@ WORDS = {
     "marks-others": "Visto además y sin preguntar:",
     "marks-kind-crack": "grieta",
     "marks-kind-joint": "junta o corte",
-    "marks-beside": "Mirada junto con {n} más de este cuarto.",
+    "marks-beside": "Mirada junto con {n} más de este cuarto: {share} % de él en total.",
     "marks-again": "Poner los puntos otra vez",
     "marks-whole": "La foto",
     "marks-asked": "¿Es así?",
