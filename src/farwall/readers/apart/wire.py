@@ -25,11 +25,6 @@ from farwall.readers.photo.nouns import Shown
 from farwall.readers.price_list.noun import ListRead
 
 MOST_BRACKETS = 3_000_000
-Answer = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
-_NOUNS: dict[str, type] = {
-    "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
-    "look": FloorLook, "floor": FloorSeen,
-}  # fmt: skip
 
 Decoder = Callable[[Any], Any]
 
@@ -78,8 +73,16 @@ def _text(answer: object) -> bytes:
     return json.dumps(answer, allow_nan=False, separators=(",", ":")).encode("ascii")
 
 
-def answer_in(text: bytes) -> Answer | Refused | str:
-    """What a reader answered: one of its nouns, a refusal, or in words what it broke on.
+Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
+_KINDS: dict[str, type] = {
+    "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
+    "look": FloorLook, "floor": FloorSeen,
+}  # fmt: skip
+"""What an answer may hold, by its key."""
+
+
+def answer_in(text: bytes) -> Found | Refused | str:
+    """What a reader answered: reading, photo, prices, colours, floor, refusal, or what it broke on.
 
     Raises Unsound.
     """
@@ -91,12 +94,13 @@ def answer_in(text: bytes) -> Answer | Refused | str:
         raise Unsound("no JSON") from error
     if not isinstance(answer, dict) or len(answer) != 1:
         raise Unsound("no answer")
-    key, value = next(iter(answer.items()))
-    if key in _NOUNS:
-        found: Answer = _decoder(_NOUNS[key])(value)
-        return found
-    if key == "refused":
-        return _refused(value)
+    for key, kind in _KINDS.items():
+        if key in answer:
+            found: Found = _decoder(kind)(answer[key])
+            assert isinstance(found, kind)
+            return found
+    if "refused" in answer:
+        return _refused(answer["refused"])
     return str(_plain(str)(answer.get("broke")))[:400]
 
 
