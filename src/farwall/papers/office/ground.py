@@ -71,9 +71,10 @@ class PaperGround:
     @cached_property
     def go(self) -> Go:
         """What speaks for and against this floor."""
+        from farwall.job.colour.told import survey_told
         from farwall.job.go import go_or_no_go
 
-        return go_or_no_go(self.job)
+        return go_or_no_go(survey_told(self.job, self.ground.kept))
 
     @cached_property
     def seal(self) -> SealDay:

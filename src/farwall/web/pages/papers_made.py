@@ -70,10 +70,11 @@ class Made:
     # one maker for each paper that this page itself hands out
 
     def _go(self, state: State) -> bytes:
+        from farwall.job.colour.told import survey_told
         from farwall.job.go import go_or_no_go
         from farwall.papers.go_page import go_pdf
 
-        job = self._facts(state)
+        job = survey_told(self._facts(state), self.book.entries(state.id))
         wishes = replace(job.wishes, language=language_of_paper(job))
         hash_ = state.shown.plan.inputs_hash if state.shown is not None and state.fresh else ""
         job = replace(job, wishes=wishes)
