@@ -38,8 +38,8 @@ PHRASES = {
     "una sola cifra.",
     "Time on one sample how long its wet gloss lasts: some minutes' work, and the wet edge of the "
     "floor rests on it.":
-    "Tome en una muestra el tiempo que dura su brillo mojado: unos minutos de trabajo, y el borde "
-    "mojado del piso depende de ello.",
+    "Tome en una muestra el tiempo que dura su brillo mojado: unos minutos de trabajo, y la orilla "
+    "mojada del piso depende de ello.",
     "Without a target in the photo a colour is a guess: photograph {*1} with it.":
     "Sin carta en la foto un color es una suposición: fotografíe {*1} con ella.",
     "No sample is signed as the standard of this floor.":
