@@ -224,14 +224,17 @@ def _against_order(ladder: Ladder) -> Iterator[Said]:
 
 
 def _short_dwell(ladder: Ladder, floor_h: float) -> Iterator[Said]:
+    short: dict[str, list[str]] = {}
     for one in ladder.rungs:
         own = one.sample.dwell_h
         if own is not None and own < floor_h:
-            text = (
-                f"{one.name} was washed after {own:.1f} h, the floor will be after about "
-                f"{floor_h:.1f} h: it comes out deeper than this sample."
-            )
-            yield Said("dwell", text, (one.name,))
+            short.setdefault(f"{own:.1f}", []).append(one.name)
+    for hours, names in short.items():
+        text = (
+            f"{named(names)}: washed after {hours} h; the floor will be after about "
+            f"{floor_h:.1f} h and comes out deeper."
+        )
+        yield Said("dwell", text, tuple(names))
 
 
 def _unscrubbed(ladder: Ladder) -> Iterator[Said]:
