@@ -36,8 +36,8 @@ from farwall.job.story import story as story_of
 from farwall.job.story.noun import Story
 
 DARK_RANGE = 3.0
-"""L below the sample at which a patch is too dark: a guess at the natural range of a stained floor,
-until the spots of the approved sample say more."""
+"""L below the sample at which a patch is too dark: a guess at the natural range of a stained
+floor."""
 MUCH_OFF = 4.0
 """CIEDE2000 by which another stain may end farther from the sample and still be spoken of."""
 WAITED_FOR = ("looked", "dwell", "drop")

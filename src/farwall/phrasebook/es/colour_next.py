@@ -170,6 +170,8 @@ PHRASES = {
     "No se puede decir la siguiente mano: no hay muestra con la que comparar el piso.",
     "No next coat can be told: no sample of its stain was seen on this slab.":
     "No se puede decir la siguiente mano: en esta losa no se vio ninguna muestra de su tinte.",
+    "The samples say nothing yet: none is known by dose and wet look.":
+    "Las muestras aún no dicen nada: de ninguna se conocen la dosis y el aspecto mojado.",
     # mind
     "Too dark is final: no water and no scrub brings a stained floor back.":
     "Demasiado oscuro es definitivo: ni el agua ni el cepillo devuelven un piso teñido.",
