@@ -85,6 +85,10 @@ PHRASES = {
     "darker.":
     "El piso se miró {#1} después de su mano; la muestra tuvo {#2}, así que aún puede oscurecer.",
     "The floor was looked at {#1} after its coat.": "El piso se miró {#1} después de su mano.",
+    "The floor was neutralised: what is left of the base eats the next coat.":
+    "El piso se neutralizó: lo que queda de la base se come la siguiente mano.",
+    "Rinse until the rag is clean, let it dry, and lay the coat on the sample first.":
+    "Enjuague hasta que el trapo salga limpio, deje secar y ponga la mano primero en la muestra.",
     # what else
     "Two of water to one of stain, then look (common practice, no source): {1}, chance of too "
     "dark {2}, {3} stays.":
