@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from importlib import import_module
 from typing import Any
 
 from farwall.readers.apart import wire
@@ -17,7 +16,8 @@ def floor_text(data: bytes, also: Any) -> bytes:
     """
     if also is None:
         return wire.floor_text(floor_look(data))
-    marks_in = import_module("farwall.colour.marks.find").marks_in
+    from farwall.colour.marks.find import marks_in
+
     room = Ground(_rings(also["rings"]), tuple(_rings(one) for one in also["dry"]))
     points = str(also["points"])
     target = target_from(points)
