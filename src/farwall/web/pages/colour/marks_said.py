@@ -48,7 +48,7 @@ def mark_said(one: Proposed, floor: Floor, units: Units, photo: str) -> dict[str
         "question": said("marks-question", kind=_begun(kind_told(mark.kind))),
         "size": _size(mark, units), "place": place_told(floor, one.room, mark.at, units),
         "likely": said("marks-likely", p=f"{mark.confidence:.2f}"),
-        "why": told_on_page(mark.why), "photos": photos,
+        "why": f"{told_on_page(mark.why).rstrip('.')}.", "photos": photos,
         "unseen": said("marks-unseen", n=one.unseen_by) if one.unseen_by else "",
         "remedy": remedy_said(mark.kind),
     }  # fmt: skip
