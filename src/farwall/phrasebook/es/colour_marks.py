@@ -69,11 +69,11 @@ PHRASES = {
     "jaspeado como el de este piso",
     "a light band that runs on; {#1} m long; its sum is {#2} times the largest that mottle "
     "like this floor's gave":
-    "una banda clara corrida; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
+    "una franja clara corrida; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
     "como el de este piso",
     "a dark band that runs on; {#1} m long; its sum is {#2} times the largest that mottle "
     "like this floor's gave":
-    "una banda oscura corrida; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
+    "una franja oscura corrida; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
     "como el de este piso",
     "lighter inside an outline {#1} times as steep as the floor's; {#2} times the largest "
     "that mottle like this floor's gave":
