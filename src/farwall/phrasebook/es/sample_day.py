@@ -155,6 +155,7 @@ PHRASES = {
     "light, right, dark": "clara, bien, oscura",
     "Place": "Lugar",
     "Over": "Sobre",
+    "neat": "puro",
     "how sure": "qué tan seguro",
     "step": "paso", "how": "cómo", "low – likely – high": "bajo – probable – alto",
 }  # fmt: skip
