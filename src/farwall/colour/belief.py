@@ -1,7 +1,7 @@
 """What is believed of a slab's colour after its samples.
 
 All forms of `colour.dose` are fitted to all patches at once (`colour.fitting`); what is left
-unknown is taken to be normal about the fit (Laplace), and the forms are weighed by their evidence.
+unknown is drawn (`colour.posterior`), and the forms are weighed by their evidence.
 A patch's own thirst and shade blur what it tells along its own dose and lightness; a photo's error
 is shared by all that was taken in it. The floor is told as a change from the place of the samples,
 a room as a change from the floor.
@@ -13,13 +13,16 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from farwall.colour.dose import FORMS, schedules
+from farwall.colour.dose import FORMS
 from farwall.colour.fitting import fit
-from farwall.colour.looks import patch_moves
-from farwall.colour.nouns import FLOOR, SAMPLES, USUAL, Belief, Fit, Seen, Told, number_of, told
+from farwall.colour.nouns import FLOOR, SAMPLES, USUAL, Belief, Fit, Seen, told
+from farwall.colour.posterior import pool
 from farwall.colour.prior import Prior, Strength, Three
 
 __all__ = ["FLOOR", "SAMPLES", "Belief", "Fit", "Prior", "Seen", "Strength", "believe", "learned"]
+
+DRAWS = 512
+"""Floors that are drawn to tell what may come."""
 
 
 def believe(
@@ -31,12 +34,14 @@ def believe(
     not they were seen; an unseen one differs from the floor as `prior` says.
     """
     given = told(seen, stains=stains, rooms=rooms, prior=prior)
-    fits = tuple(fit(form, given) for form in FORMS)
-    best = max(one.evidence for one in fits)
-    raw = [float(np.exp(one.evidence - best)) for one in fits]
-    patchy, of = _patchiness(fits[int(np.argmax(raw))], seen, given)
+    pools = [pool(fit(form, given)) for form in FORMS]
+    best = max(one.evidence for one in pools)
+    raw = [float(np.exp(one.evidence - best)) for one in pools]
     weights = tuple(one / sum(raw) for one in raw)
-    return Belief(stains, fits, weights, patchy, of, given.rooms, prior)
+    fits = tuple(
+        one.kept(round(DRAWS * weight)) for one, weight in zip(pools, weights, strict=True)
+    )
+    return Belief(stains, fits, weights, given.rooms, prior)
 
 
 def learned(belief: Belief, stain: int) -> Strength:
@@ -69,22 +74,3 @@ def _middle(belief: Belief, optics: str, own: slice) -> Three:
     mean = np.average(np.array([middle for middle, _ in pairs]), axis=0, weights=weights)
     a, b, c = np.exp(mean)
     return float(a), float(b), float(c)
-
-
-def _patchiness(best: Fit, seen: Sequence[Seen], given: Told) -> tuple[float, float]:
-    """Square of how patchy the floor is against what is usual, and what stands behind it.
-
-    Variances of several spots add up as a scaled inverse chi-squared belief has them.
-    """
-    prior = given.prior
-    total, of = prior.patchy_of, prior.patchy_of
-    for one in seen:
-        if one.spread_l is not None and one.spots > 1 and one.place != SAMPLES:
-            moves = patch_moves(
-                best.form, best.middle[None], schedules([one.coats]), given.stains,
-                places=np.array([number_of(one.place, given.rooms)]), prior=prior,
-            )  # fmt: skip
-            usual = sum(float(move[0, 0, 0]) ** 2 for move in moves) + prior.spot**2
-            total += (one.spots - 1) * one.spread_l**2 / usual
-            of += one.spots - 1
-    return float(total / of), of

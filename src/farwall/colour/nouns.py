@@ -42,30 +42,35 @@ class Seen:
 class Fit:
     """One form after the samples: parameters, what is left unknown of them, log evidence.
 
+    drawn: rows of parameters, as likely one as the other, (rows, parameters) · scale: how patchy
+    the floor is against what is usual, one for each of these rows.
+
     The parameters: log strength of each stain by channel, log M, log depth of the bare slab at the
     samples by channel, its change to the floor by channel, change of thirst to the floor; then for
-    each room its change of thirst from the floor, and for each room its change of log depth.
+    each room its change of thirst from the floor, for each room its change of log depth, and for
+    each stain but the first the log of how much lime a litre of it takes against the first; with
+    more than one stain, by channel, what two colours add to each other where both lie
+    (`looks.meeting`).
     """
 
     form: Form
     middle: Floats
     spread: Floats
     evidence: float
+    drawn: Floats
+    scale: Floats
 
 
 @dataclass(frozen=True)
 class Belief:
-    """All forms with their weights, 0 to 1; how patchy the floor is against what is usual.
+    """All forms with their weights, 0 to 1; rooms: those that are known by name, seen or not.
 
-    patchy, patchy_of: square of that ratio, likely, and degrees of freedom behind it · rooms: those
-    that are known by name, seen or not.
+    A form's share of all rows that are drawn is its weight.
     """
 
     stains: int
     fits: tuple[Fit, ...]
     weights: tuple[float, ...]
-    patchy: float = 1.0
-    patchy_of: float = Prior.patchy_of
     rooms: tuple[str, ...] = ()
     prior: Prior = USUAL
 
@@ -76,15 +81,17 @@ class Belief:
 
 @dataclass(frozen=True)
 class Told:
-    """All that was seen, as arrays: schedules, places, Lab in a row, spots, error of the photos.
+    """All that was seen, as arrays: schedules, places, Lab in a row, spots and how they differ.
 
-    photo: (patches, patches), product of the blurs of two patches in one photo, else 0.
+    spread_l: not a number where nobody told · photo: (patches, patches), product of the blurs of
+    two patches in one photo, else 0.
     """
 
     laid: Schedules
     places: Places
     labs: Floats
     spots: Floats
+    spread_l: Floats
     photo: Floats
     stains: int
     rooms: tuple[str, ...]
@@ -114,6 +121,7 @@ def told(seen: Sequence[Seen], *, stains: int, rooms: Sequence[str], prior: Prio
         places=np.array([number_of(one.place, known) for one in seen], dtype=np.intp),
         labs=np.array([one.lab for one in seen], dtype=np.float64).reshape(-1),
         spots=np.array([float(one.spots) for one in seen]),
+        spread_l=np.array([np.nan if one.spread_l is None else one.spread_l for one in seen]),
         photo=same * np.outer(blur, blur),
         stains=stains,
         rooms=known,

@@ -74,7 +74,7 @@ def _text(answer: object) -> bytes:
 
 
 Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
-_KINDS: dict[str, type[Found]] = {
+_KINDS: dict[str, type] = {
     "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
     "look": FloorLook, "floor": FloorSeen,
 }  # fmt: skip
@@ -96,7 +96,7 @@ def answer_in(text: bytes) -> Found | Refused | str:
         raise Unsound("no answer")
     for key, kind in _KINDS.items():
         if key in answer:
-            found = _decoder(kind)(answer[key])
+            found: Found = _decoder(kind)(answer[key])
             assert isinstance(found, kind)
             return found
     if "refused" in answer:
