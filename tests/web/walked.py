@@ -28,6 +28,7 @@ SCREENS = {
     "log": "/houses/two/log",
     "an entry": "/houses/two/log?word=mixed",
     "acid": "/houses/two/acid",
+    "sample day": "/houses/two/colour/sample-day",
     "price": "/houses/two/price",
     "quantities": "/houses/two/price/quantities",
     "supplies": "/houses/two/supplies",
