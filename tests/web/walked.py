@@ -29,6 +29,7 @@ SCREENS = {
     "an entry": "/houses/two/log?word=mixed",
     "acid": "/houses/two/acid",
     "the next coat": "/houses/two/colour",
+    "sample day": "/houses/two/colour/sample-day",
     "price": "/houses/two/price",
     "quantities": "/houses/two/price/quantities",
     "supplies": "/houses/two/supplies",
