@@ -16,7 +16,7 @@ from pathlib import Path
 
 from timing import ONCE
 
-from farwall.bench.mopped_sheet import clicks_of, sheet_of
+from farwall.bench.mopped_sheet import clicks_of, read_sheet
 
 FLOORS, LONG_PX = ((1_000_002,), 1200) if ONCE else ((1_000_002, 1_000_003, 1_000_006), 4000)
 
@@ -48,7 +48,7 @@ def look(path: Path) -> None:
 
     told = json.loads(path.with_suffix(".json").read_text())
     began = time.process_time()
-    sheet = sheet_of(path.read_bytes(), told["clicks"], *told["size"])
+    sheet = read_sheet(path.read_bytes(), told["clicks"], *told["size"])
     flat = time.process_time()
     marks = marks_in(sheet)
     done = time.process_time()

@@ -1,6 +1,8 @@
 """`farwall bench colour --marks`: tables or a document; real surfaces from a folder."""
 
 import json
+import sys
+from types import ModuleType
 
 import numpy as np
 import pytest
@@ -18,7 +20,9 @@ def one_lap(monkeypatch):
         ring = ((0.0, middle), (wide, middle), (wide, middle + 0.1), (0.0, middle + 0.1))
         return (Mark("lap line", (wide / 2, middle), ring, 0.8, -2.0, wide, 0.1, ""),)
 
-    monkeypatch.setattr("farwall.colour.marks.find.marks_in", marks_in)
+    finder = ModuleType("farwall.colour.marks.find")
+    finder.marks_in = marks_in
+    monkeypatch.setitem(sys.modules, "farwall.colour.marks.find", finder)
 
 
 def test_one_floor_as_tables_and_as_a_document(capsys):

@@ -26,7 +26,10 @@ function begin(svg: SVGSVGElement): void {
     show(one);
   }
   for (const one of document.querySelectorAll<HTMLElement | SVGElement>("[data-letter]")) {
-    one.addEventListener("click", () => take(svg, one.dataset["letter"] ?? ""));
+    one.addEventListener("click", () => {
+      take(svg, one.dataset["letter"] ?? "");
+      svg.scrollIntoView({ block: "nearest" }); // on a phone the letters stand below the photo
+    });
   }
   svg.addEventListener("pointerdown", (event) => pick(svg, event));
   take(svg, nextUnset(svg));

@@ -1,7 +1,7 @@
 /** The sample day on the phone: fetched beside the run sheet, so that the first load stays light. */
 import type { Entry } from "./pure/entry.ts";
 import { dayPage } from "./samples/day.ts";
-import { carried, DRAFTED, valueOf } from "./samples/figures.ts";
+import { carried, DRAFTED, valueOf, type Read } from "./samples/figures.ts";
 import type { Kit, Sampling } from "./samples/kit.ts";
 import { all, how, judge, keypad, sign, wash } from "./samples/parts.ts";
 import { besides, newHand, NO_WASH, sampleOf, says, shownBy, watch, type Shown } from "./samples/shown.ts";
@@ -37,7 +37,7 @@ export function begin(kit: Kit): Sampling {
     const kg = kit.draft().before?.[id];
     await log("sample-laid", {
       sample: id, cut: one.cut, ...named, ...(one.area_m2 ? { area_m2: one.area_m2 } : {}),
-      ...(kg === undefined ? {} : { before_kg: kg }), ...carried(kit),
+      ...(kg === undefined ? {} : { before_kg: kg }), ...carried(kit, one.over),
     });
   }
 
@@ -52,7 +52,7 @@ export function begin(kit: Kit): Sampling {
       return kit.show("samples");
     }
     if (name in DRAFTED) {
-      await kit.keepDraft({ ...draft, [DRAFTED[name as "drop"]]: value });
+      await kit.keepDraft({ ...draft, [DRAFTED[name as Read]]: value, read: { ...draft.read, [name]: Date.now() } });
       return kit.show("samples");
     }
     const before = draft.before?.[id];
@@ -83,7 +83,13 @@ export function begin(kit: Kit): Sampling {
     hand: (_, id = "") => { hand.sample = id; kit.show("samples"); },
     clean: async () => { await kit.keepDraft({ ...kit.draft(), clean: true }); kit.show("samples"); },
     skip: async (_, name = "") => {
-      await kit.keepDraft({ ...kit.draft(), skipped: [...(kit.draft().skipped ?? []), name] });
+      const { read, skipped, ...draft } = kit.draft();
+      const kept = { ...draft, read: { ...read }, skipped: skipped ?? [] };
+      if (name in DRAFTED) {
+        delete kept[DRAFTED[name as Read]];
+        kept.read[name] = Date.now();
+      } else kept.skipped = [...kept.skipped, name];
+      await kit.keepDraft(kept);
       kit.show("samples");
     },
     ask: (_, figure_ = "", id = "") => {

@@ -142,12 +142,14 @@ def _shown(true: TrueMark, sheet: Sheet) -> bool:
     """Whether enough of the mark's body lies where the sheet shows floor."""
     import cv2
 
-    drawn = np.zeros(sheet.floor.shape, np.uint8)
+    drawn, whole_m2 = np.zeros(sheet.floor.shape, np.uint8), 0.0
     for ring in true.rings:
-        at = [
-            ((x - sheet.left_m) / sheet.m_per_px, (sheet.top_m - y) / sheet.m_per_px)
-            for x, y in ring
-        ]
-        cv2.fillPoly(drawn, [np.round(np.array(at)).astype(np.int32)], 1)
+        at = (np.array(ring) - [sheet.left_m, sheet.top_m]) * [1, -1] / sheet.m_per_px
+        cv2.fillPoly(drawn, [np.round(at).astype(np.int32)], 1)
+        whole_m2 += _outline(ring).area
     inside = drawn > 0
-    return bool(inside.any()) and float(sheet.floor[inside].mean()) >= SEEN_SHARE
+    if not inside.any():
+        return False
+    # A fill takes the points of the edge too: what lies beyond the sheet is told by true areas.
+    on_sheet = min(1.0, float(inside.sum()) * sheet.m_per_px**2 / whole_m2)
+    return float(sheet.floor[inside].mean()) * on_sheet >= SEEN_SHARE

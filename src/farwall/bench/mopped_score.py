@@ -10,7 +10,7 @@ from farwall.bench.mopped_camera import photograph
 from farwall.bench.mopped_floors import MoppedFloor, mopped
 from farwall.bench.mopped_marks import MAKERS
 from farwall.bench.mopped_match import APART, Proposed, Sought, matched
-from farwall.bench.mopped_sheet import clicks_of, sheet_of
+from farwall.bench.mopped_sheet import clicks_of, read_sheet, sheet_of
 from farwall.colour.marks.nouns import Mark, Sheet
 
 JUDGING, TUNING = 1_000_000, 0
@@ -82,16 +82,17 @@ class Report:
     cpu_s_worst: float
 
 
-def drawn_sheet(seed: int) -> tuple[MoppedFloor, Sheet]:
-    """A floor and its photo laid flat."""
+def drawn_sheet(seed: int, *, own: bool = False) -> tuple[MoppedFloor, Sheet]:
+    """A floor and its photo laid flat by the reader, or by the bench's own hand."""
     floor = mopped(seed)
     photo = photograph(floor)
-    return floor, sheet_of(photo.data, clicks_of(floor, photo), floor.wide_m, floor.high_m)
+    lay = sheet_of if own else read_sheet
+    return floor, lay(photo.data, clicks_of(floor, photo), floor.wide_m, floor.high_m)
 
 
-def look(seed: int, find: Find) -> Looked:
+def look(seed: int, find: Find, *, own: bool = False) -> Looked:
     """One floor drawn, photographed, laid flat, searched, scored."""
-    floor, sheet = drawn_sheet(seed)
+    floor, sheet = drawn_sheet(seed, own=own)
     began = time.process_time()
     marks = find(sheet)
     took = time.process_time() - began

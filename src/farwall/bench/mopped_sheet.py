@@ -1,7 +1,8 @@
 """An invented mopped floor's photo laid flat, with the error of the person who tells its places.
 
-A flattening of the bench's own: four places of the floor are clicked a few points off, the picture
-is laid on the plan by them, and what glares is left out, as a reader of photos could.
+Four places of the floor are clicked a few points off. The picture is laid on the plan by the reader
+of floors' photos, or by a hand of the bench's own that masks what glares and knows no more: where
+the two come to other figures, it is the laying and not the finding.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ from numpy.typing import NDArray
 
 from farwall.bench.mopped_camera import FloorPhoto
 from farwall.bench.mopped_floors import MoppedFloor
-from farwall.colour.marks.nouns import Sheet
+from farwall.colour.marks.nouns import Mark, Sheet
 
 Click = tuple[tuple[float, float], tuple[float, float]]
 """A place twice: in the photo (points, from its upper left), on the plan (metres)."""
@@ -65,6 +66,23 @@ def sheet_of(data: bytes, clicks: Sequence[Click], wide_m: float, high_m: float)
         np.asarray(lab, np.float32), np.asarray((there == 255) & (glare == 0), np.bool_),
         M_PER_PX, 0.0, high_m,
     )  # fmt: skip
+
+
+def read_sheet(data: bytes, clicks: Sequence[Click], wide_m: float, high_m: float) -> Sheet:
+    """The photo as the reader of floors lays it on the plan. Raises Refused as that does."""
+    from farwall.readers.floor_photo.nouns import Ground, Pair
+    from farwall.readers.floor_photo.seen import floor_seen
+
+    kept: list[Sheet] = []
+
+    def keep(sheet: Sheet) -> tuple[Mark, ...]:
+        kept.append(sheet)
+        return ()
+
+    room = ((0.0, 0.0), (wide_m, 0.0), (wide_m, high_m), (0.0, high_m))
+    pairs = [Pair(seen, place, "ABCD"[n]) for n, (seen, place) in enumerate(clicks)]
+    floor_seen(data, pairs, Ground((room,)), keep)
+    return kept[0]
 
 
 def _onto(clicks: Sequence[Click], high_m: float) -> NDArray[np.float64]:

@@ -67,6 +67,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--once", action="store_true", help="colour: on eight floors only; of marks on one"
     )
     parser.add_argument(
+        "--photos", metavar="N", type=int, nargs="?", const=8,
+        help="colour: read so many invented photos (8) of each target under each of five lights",
+    )  # fmt: skip
+    parser.add_argument(
+        "--own-flat",
+        action="store_true",
+        help="colour --marks: photos laid flat by the bench's own hand, not by the reader",
+    )
+    parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
     )
     parser.add_argument(
@@ -165,8 +174,12 @@ def _ranges(options: argparse.Namespace) -> int:
 
         return run_marks(
             floors=1 if options.once else options.floors, surfaces=options.surfaces,
-            as_json=options.json, tuning=options.tuning,
+            as_json=options.json, tuning=options.tuning, own=options.own_flat,
         )  # fmt: skip
+    if options.what == "colour" and options.photos:
+        from farwall.cli.bench_photos import run_photos
+
+        return run_photos(photos=options.photos, as_json=options.json, tuning=options.tuning)
     if options.what == "colour":
         floors = 8 if options.once else options.floors or 2000
         return run_colour(floors=floors, as_json=options.json, tuning=options.tuning)

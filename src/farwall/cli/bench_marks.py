@@ -19,7 +19,12 @@ _DONE = 0
 
 
 def run_marks(
-    *, floors: int | None, surfaces: Path | None, as_json: bool, tuning: bool = False
+    *,
+    floors: int | None,
+    surfaces: Path | None,
+    as_json: bool,
+    tuning: bool = False,
+    own: bool = False,
 ) -> int:
     """Score so many floors of a half, or look at the real surfaces of a folder; always 0."""
     find: Find = import_module("farwall.colour.marks.find").marks_in
@@ -36,7 +41,7 @@ def run_marks(
     first = TUNING if tuning else JUDGING
     looked = []
     for seed in range(first, first + (floors or FLOORS)):
-        looked.append(look(seed, find))
+        looked.append(look(seed, find, own=own))
         if not as_json and sys.stderr.isatty():
             print(f"\r{len(looked)}", end="", file=sys.stderr, flush=True)
     told = report(looked)

@@ -71,6 +71,14 @@ def test_a_mark_that_the_other_photo_should_show_and_does_not_is_less_sure():
     assert found[0].unseen_by == 1
 
 
+def test_what_one_photo_parts_stays_apart_and_a_crack_is_no_mark():
+    """A crack through a light patch is both."""
+    found = together("hall", [photo(FIRST, mark("light patch"), mark("crack"), mark("drip"))])
+    assert len(found) == 3
+    other = together("hall", [photo(FIRST, mark("light patch")), photo(SECOND, mark("crack"))])
+    assert {one.mark.kind for one in other} == {"light patch", "crack"}
+
+
 def test_what_lay_under_the_glare_of_one_photo_is_taken_from_the_other():
     found = together("hall", [photo(FIRST, saw=sees_not), photo(SECOND, mark())])
     assert found[0].mark.confidence == 0.6

@@ -16,8 +16,10 @@ from farwall.job.colour.told import (
     samples_of,
     scrub_told,
     signed_told,
+    survey_told,
     with_told,
 )
+from farwall.job.go import go_or_no_go
 
 START = "2026-05-04T08:00:00-06:00"
 COATS = (Coat("first", "dark", "1:1"), Coat("second", "dark", "1:3"))
@@ -112,6 +114,16 @@ def test_what_go_asks_is_answered_by_the_log_where_the_facts_are_silent():
     told = replace(told, survey=replace(told.survey, sample_scrub="holds", sample_signed=False))
     kept = with_told(told, DAY).survey
     assert (kept.sample_scrub, kept.sample_signed) == ("holds", False)
+
+
+def test_go_hears_what_the_log_tells_of_the_sample():
+    def verdicts(facts):
+        return {one.rule: one.verdict for one in go_or_no_go(facts).findings}
+
+    before, after = verdicts(house()), verdicts(survey_told(house(), DAY))
+    assert (after["sample"], after["signed sample"]) == ("go with", "go")
+    assert before.get("sample") != "go with"
+    assert survey_told(house(), DAY[:3]) == house()
 
 
 def test_a_dwell_that_was_told_goes_before_the_one_that_follows():

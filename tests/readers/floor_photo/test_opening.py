@@ -37,6 +37,24 @@ def test_a_photo_is_opened_upright_in_its_colours():
     assert middle[0] > middle[1] > middle[2]
 
 
+def test_a_profile_of_srgb_changes_nothing_and_sixteen_bits_are_read():
+    import io
+
+    from PIL import Image, ImageCms
+
+    picture = Image.new("RGB", (300, 240), (180, 90, 60))
+    plain, wide = io.BytesIO(), io.BytesIO()
+    picture.save(plain, "PNG")
+    profile = ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes()
+    picture.save(wide, "PNG", icc_profile=profile)
+    for data in (plain, wide):
+        rgb, _ = colours(data.getvalue())
+        assert rgb[100, 100].astype(int) == pytest.approx([180, 90, 60], abs=1)
+    deep = io.BytesIO()
+    Image.fromarray(np.full((240, 300), 30_000, np.uint16)).save(deep, "PNG")
+    assert colours(deep.getvalue())[0][100, 100, 0] == pytest.approx(30_000 / 257, abs=1)
+
+
 def test_noise_is_no_photo():
     with pytest.raises(Refused):
         colours(b"no picture at all" * 100)

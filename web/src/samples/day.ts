@@ -1,15 +1,14 @@
 /** The page of the day: one sample in hand, its stopwatch, one big key; the stopwatches that run besides. */
 import type { Planned, Stand, Task } from "../pure/sampling.ts";
-import { DRAFTED } from "./figures.ts";
+import { answered, readBefore } from "./figures.ts";
 import { besides, clockAt, nameOf, sampleOf, says, standOf, taskOf, usually, watch, type Shown } from "./shown.ts";
 
-/** What is to be read once before the first cut: the first that is not. */
+/** What is to be read before the cut in hand is laid: the first that is not, or not any more. */
 export function beforeFirst(s: Shown): string {
-  const draft = s.kit.draft();
-  if (s.day.begun) return "";
-  if (!draft.clean) return "clean";
-  return (["drop", "slab", "air", "humidity"] as const)
-    .find((one) => draft[DRAFTED[one]] === undefined && !draft.skipped?.includes(one)) ?? "";
+  const task = taskOf(s);
+  if (task?.step !== "lay") return "";
+  if (!s.day.begun && !s.kit.draft().clean) return "clean";
+  return readBefore(sampleOf(s, task.sample)?.over ?? "").find((one) => !answered(s.kit, one)) ?? "";
 }
 
 export function dayPage(s: Shown): string {
@@ -31,7 +30,7 @@ function first(s: Shown, what: string): string {
   const main = what === "clean" ? kit.key("sample clean", t("cleanKey"), "main")
     : kit.key(`sample ask ${what}`, kit.safe(what === "humidity" ? s.course.figures[kit.language()]!["humidity"]! : name), "main");
   const skip = what === "clean" ? "" : `<div class="one">${kit.key(`sample skip ${what}`, t("skip"))}</div>`;
-  return `<p class="soft">${t("first")}</p><p class="asks">${kit.safe(name)}</p><p>${kit.safe(how)}</p>
+  return `<p class="soft">${s.day.begun ? kit.safe(taskOf(s)?.sample ?? "") : t("first")}</p><p class="asks">${kit.safe(name)}</p><p>${kit.safe(how)}</p>
 <div class="foot">${main}</div>${skip}`;
 }
 

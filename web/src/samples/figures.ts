@@ -51,8 +51,24 @@ export function valueOf(asked: Asked, kit: Kit): number | null {
   return si >= figure.least && si <= figure.most ? si : null;
 }
 
+/** Slab and air change: what was read so long ago is read again (our guess). A slab drinks as it did. */
+const FRESH_MS = 3 * 3_600_000;
+export type Read = keyof typeof DRAFTED;
+
+/** Whether a figure was read, or left out on purpose, and that still holds. */
+export function answered(kit: Kit, figure: Read): boolean {
+  const at = kit.draft().read?.[figure];
+  return at !== undefined && (figure === "drop" || Date.now() - at < FRESH_MS);
+}
+
+/** What is read before a cut is laid; over another coat no drop tells of the slab. */
+export const readBefore = (over: string): Read[] => (over ? ["slab", "air", "humidity"] : ["drop", "slab", "air", "humidity"]);
+
 /** What was read before, as an entry carries it. */
-export function carried(kit: Kit): Entry["about"] {
+export function carried(kit: Kit, over: string): Entry["about"] {
   const draft = kit.draft();
-  return Object.fromEntries(Object.values(DRAFTED).flatMap((key) => (draft[key] === undefined ? [] : [[key, draft[key]!]])));
+  return Object.fromEntries(readBefore(over).flatMap((figure) => {
+    const value = draft[DRAFTED[figure]];
+    return value === undefined || !answered(kit, figure) ? [] : [[DRAFTED[figure], value]];
+  }));
 }

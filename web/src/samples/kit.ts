@@ -12,7 +12,9 @@ export interface Draft {
   air_c?: number;
   rh_percent?: number;
   before?: Record<string, number>;
-  /** What is left out on purpose and not asked again. */
+  /** When each figure was read, or left out on purpose, by this phone's clock. */
+  read?: Record<string, number>;
+  /** Weights that are left out on purpose and not asked again. */
   skipped?: string[];
 }
 

@@ -28,10 +28,12 @@ export function shownBy(kit: Kit, course: Course, hand: Hand): Shown {
   return { kit, course, day, at, hand, t: (key, values) => worded(kit.language(), key, values) };
 }
 
-/** The task in hand: of the sample that was picked, else the first of all. */
+/** What is in hand: the sample that was picked, also where it waits or is done, else the first task of all. */
 export function taskOf(s: Shown): Task | null {
   const { tasks } = s.day;
-  return tasks.find((one) => one.sample === s.hand.sample) ?? tasks[0] ?? null;
+  const mine = tasks.find((one) => one.sample === s.hand.sample);
+  const stand = standOf(s, s.hand.sample);
+  return mine ?? (stand ? { sample: stand.sample, step: stand.step, from: stand.from } : tasks[0] ?? null);
 }
 
 export const standOf = (s: Shown, id: string): Stand | undefined => s.day.stands.find((one) => one.sample === id);

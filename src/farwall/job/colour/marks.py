@@ -125,7 +125,7 @@ def together(room: str, photos: Sequence[Photo]) -> tuple[Proposed, ...]:
     groups: list[list[tuple[str, Mark]]] = []
     for photo in photos:
         for mark in photo.marks:
-            home = next((g for g in groups if any(_same(mark, other) for _, other in g)), None)
+            home = next((g for g in groups if _belongs(photo.sha, mark, g)), None)
             if home is None:
                 groups.append([(photo.sha, mark)])
             else:
@@ -192,6 +192,14 @@ def _number(one: Happened, key: str, otherwise: float) -> float:
     return otherwise if value is None else max(value, 0.0)
 
 
+def _belongs(sha: str, mark: Mark, group: Sequence[tuple[str, Mark]]) -> bool:
+    """Whether it is the same thing in another photo: what one photo parts stays apart."""
+    beside = mark.kind not in MARKS
+    return all(sha != other for other, _ in group) and any(
+        _same(mark, one) and (one.kind not in MARKS) is beside for _, one in group
+    )
+
+
 def _same(a: Mark, b: Mark) -> bool:
     return _apart(a.outline, b.outline, a.at, b.at) <= SAME_PLACE_M / 2
 
@@ -207,10 +215,7 @@ def _shape(outline: Sequence[Point], at: Point) -> shapely.geometry.base.BaseGeo
 
 
 def _merged(room: str, group: Sequence[tuple[str, Mark]], photos: Sequence[Photo]) -> Proposed:
-    best: dict[str, Mark] = {}
-    for sha, mark in group:
-        if sha not in best or mark.confidence > best[sha].confidence:
-            best[sha] = mark
+    best = dict(group)
     order = sorted(best, key=lambda sha: -best[sha].confidence)
     first = best[order[0]]
     doubt = 1.0

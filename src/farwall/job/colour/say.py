@@ -213,7 +213,8 @@ def _rests(found: NextAnswer) -> list[str]:
     if found.left_out:
         lines.append(f"Rooms left out, they have other coats: {len(found.left_out)}.")
     lines.append(
-        f"Too dark: {found.dark_range:.1f} L* below the sample on one patch in twenty; a guess."
+        f"Too dark: {found.dark_range:.1f} L* below the sample on a twentieth of the floor; "
+        "a guess."
     )
     return lines
 

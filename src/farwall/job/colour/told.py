@@ -59,6 +59,14 @@ def samples_of(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
     Coverage that follows from what was laid is filled in, and a dwell that follows from when a
     sample was laid and washed. `over` is handed on as told: `beneath` follows it.
     """
+    stains, coats = stains_and_coats(job)
+    return tuple(
+        _covered(one, drank(one, made_with(one, coats, stains))) for one in as_told(job, kept)
+    )
+
+
+def as_told(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
+    """The same, no coverage filled in: what may be written into the facts of the job."""
     told = {one.id: one for one in job.samples}
     fills: dict[str, dict[str, Any]] = {name: {} for name in told}
     laid_min: dict[str, float] = {}
@@ -70,9 +78,7 @@ def samples_of(job: Job, kept: Sequence[Kept]) -> tuple[Sample, ...]:
         if not name:
             continue
         _take(fills.setdefault(name, {}), one, laid_min, name, job=job, starts_at=starts_at)
-    made = [_filled(told.get(name, Sample(name)), filled) for name, filled in fills.items()]
-    stains, coats = stains_and_coats(job)
-    return tuple(_covered(one, drank(one, made_with(one, coats, stains))) for one in made)
+    return tuple(_filled(told.get(name, Sample(name)), filled) for name, filled in fills.items())
 
 
 def floor_looks_of(job: Job, kept: Sequence[Kept]) -> tuple[FloorLook, ...]:
@@ -103,14 +109,21 @@ def signed_told(kept: Sequence[Kept], job: Job) -> bool | None:
 def with_told(job: Job, kept: Sequence[Kept]) -> Job:
     """The job with its samples as they are told by facts and log together.
 
-    `survey.sample_scrub` and `survey.sample_signed` are answered where the facts are silent.
+    `survey.sample_scrub` and `survey.sample_signed` are answered too (`survey_told`).
     """
+    return replace(survey_told(job, kept), samples=samples_of(job, kept))
+
+
+def survey_told(job: Job, kept: Sequence[Kept]) -> Job:
+    """The job with what go asks of the sample answered by its log, where the facts are silent."""
+    if not any(one.entry.word in {"sample-washed", "sample-approved"} for one in kept):
+        return job
     survey = job.survey
     if survey.sample_scrub is None:
         survey = replace(survey, sample_scrub=scrub_told(kept, job))  # type: ignore[arg-type]
     if survey.sample_signed is None:
         survey = replace(survey, sample_signed=signed_told(kept, job))
-    return replace(job, samples=samples_of(job, kept), survey=survey)
+    return replace(job, survey=survey)
 
 
 def beneath(samples: Sequence[Sample], name: str) -> tuple[Sample, ...] | None:

@@ -9,6 +9,7 @@ from typing import Literal
 
 from farwall.beside import Beside, at_once
 from farwall.errors import Mistake, Refused
+from farwall.papers.colour.before_after import before_after, before_after_lacks
 from farwall.papers.colour.target import target_sheet
 from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.batch_log import batch_log
@@ -109,6 +110,7 @@ PAPERS: tuple[Listed, ...] = (
     Listed("wash-record.pdf", "day", _set(wash_record)),
     Listed("waste-page.pdf", "day", waste_page),
     Listed("seal-record.pdf", "day", _set(seal_record)),
+    Listed("before-after.pdf", "hand-over", _set(before_after), before_after_lacks),
     Listed("punch-list.pdf", "hand-over", _set(punch_list)),
     Listed("care.pdf", "hand-over", _set(care)),
     Listed("warranty.pdf", "hand-over", _set(warranty)),

@@ -66,8 +66,8 @@ def _first(ground: PaperGround) -> Iterator[Block]:
     yield Head("Before the first cut")
     yield Ticks((SAYS["clean"].do,))
     yield Blanks(
-        ("drop goes in, s", "slab, °F" if us else "slab, °C", "air, °F" if us else "air, °C",
-         "humidity, %", "date", "by"), columns=3,
+        ("drop goes in, s", "slab, °F" if us else "slab, °C",
+         "air, °F; humidity, %" if us else "air, °C; humidity, %"), columns=3,
     )  # fmt: skip
 
 
@@ -85,6 +85,7 @@ def _steps(course: Course) -> Iterator[Block]:
 def _lasts(course: Course) -> Iterator[Block]:
     pairs = tuple((one.what, Own(_span(one))) for one in lasts_of(course))
     yield Facts((*pairs, ("how sure", RANK.value)), 2)
+    yield Blanks(("date", "by"))
 
 
 def _wait(code: str, course: Course) -> Text:

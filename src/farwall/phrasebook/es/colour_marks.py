@@ -16,6 +16,16 @@ PHRASES = {
     "A feathered second coat over the whole field, the wand in circles and never in rows.":
     "Una segunda mano difuminada sobre todo el tramo, la lanza en círculos y nunca en hileras.",
     "Touching up single stripes makes more of them.": "Retocar rayas sueltas hace más rayas.",
+    "A mark that nobody could name stands: do not seal over it.":
+    "Queda una marca que nadie supo nombrar: no selle encima.",
+    "light patch": "parche claro",
+    "missed crescent": "media luna sin rociar",
+    "stripe": "raya",
+    "lap line": "línea de traslape",
+    "drip": "gota",
+    "ring": "aro",
+    "tape ghost": "huella de cinta",
+    "footprint": "pisada",
     "None truly.": "En verdad, ninguno.",
     "A feathered second coat over the whole field, or a saw cut designed on the line.":
     "Una segunda mano difuminada sobre todo el tramo, o un corte diseñado sobre la línea.",

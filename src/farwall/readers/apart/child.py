@@ -83,7 +83,7 @@ def answer(data: bytes, hints: object, do: str = "read", also: object = None) ->
     hints: what a person told, as JSON values. do: `read` a plan; of a photo, `look` where its sheet
     lies, or lay it `flat` and read it; `prices`: read a price list; `colours`: of a photo, with
     `also` the values of its target; of a photo of a floor, `floor-look`: make it fit for a page,
-    `floor`: lay it on the plan. also: what else that takes.
+    `floor`: lay it on the plan, by what `also` tells.
     """
     try:
         return _answer(data, hints, do, also)
@@ -108,15 +108,15 @@ def _answer(data: bytes, told: object, do: str, also: object) -> bytes:
             from farwall.readers.price_list.rows import list_in
 
             text = wire.prices_text(list_in(data))
+        elif do in {"floor", "floor-look"}:
+            from farwall.readers.apart.floors import floor_text
+
+            text = floor_text(data, also)
         elif do == "colours":
             from farwall.readers.colour_photo.packed import packed
             from farwall.readers.colour_photo.read import read_colour_photo
 
             text = wire.colours_text(packed(read_colour_photo(data, own_values=also)))  # type: ignore[arg-type]
-        elif do in {"floor", "floor-look"}:
-            from farwall.readers.apart.floors import floor_text
-
-            text = floor_text(data, also)
         else:
             from farwall.readers.photo.shown import photo_shown
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from farwall.readers.apart.start import asked, broke
 
 if TYPE_CHECKING:
+    from farwall.facts.photo_shown import PhotoShown
     from farwall.readers.colour_photo.found import Values
     from farwall.readers.colour_photo.nouns import ColourPhoto
 
@@ -28,3 +29,15 @@ def read_colour_apart(
         return unpacked(found)
     except ValueError as error:
         raise broke("unsound answer") from error
+
+
+def photo_shown_apart(
+    content: bytes, *, name: str = "", own_values: Values | None = None
+) -> PhotoShown:
+    """The photo as a small picture of its corrected colours, decoded by a process of its own.
+
+    Raises Refused as above.
+    """
+    from farwall.readers.colour_photo.shown import photo_shown
+
+    return photo_shown(read_colour_apart(content, name=name, own_values=own_values))

@@ -7,7 +7,7 @@ from typing import Any
 
 from farwall.readers.apart import wire
 from farwall.readers.floor_photo.nouns import Ground
-from farwall.readers.floor_photo.seen import floor_look, floor_seen, pairs_from
+from farwall.readers.floor_photo.seen import floor_look, floor_seen, pairs_from, target_from
 
 
 def floor_text(data: bytes, also: Any) -> bytes:
@@ -19,7 +19,9 @@ def floor_text(data: bytes, also: Any) -> bytes:
         return wire.floor_text(floor_look(data))
     marks_in = import_module("farwall.colour.marks.find").marks_in
     room = Ground(_rings(also["rings"]), tuple(_rings(one) for one in also["dry"]))
-    return wire.floor_text(floor_seen(data, pairs_from(also["points"]), room, marks_in))
+    points = str(also["points"])
+    target = target_from(points)
+    return wire.floor_text(floor_seen(data, pairs_from(points), room, marks_in, target))
 
 
 def _rings(told: Any) -> tuple[tuple[tuple[float, float], ...], ...]:

@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 
     from farwall.facts.reading import Reading
     from farwall.readers.colour_photo.packed import PackedPhoto
-    from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground
+    from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen
     from farwall.readers.photo.nouns import Shown
     from farwall.readers.price_list.noun import ListRead
 
@@ -79,27 +79,6 @@ def prices_of(content: bytes, *, name: str = "") -> ListRead:
     from farwall.readers.price_list.noun import ListRead
 
     if not isinstance(found, ListRead):
-        raise broke("unsound answer")
-    return found
-
-
-def floor_look_of(content: bytes, *, name: str = "") -> FloorLook:
-    """A photo of a floor as a page shows it. Raises Refused."""
-    found = asked(content, name, None, "floor-look")
-    from farwall.readers.floor_photo.nouns import FloorLook
-
-    if not isinstance(found, FloorLook):
-        raise broke("unsound answer")
-    return found
-
-
-def floor_seen_of(content: bytes, *, name: str = "", points: str, room: Ground) -> FloorSeen:
-    """A photo of a floor on the plan, with its marks; points: `px,py=x,y;…`. Raises Refused."""
-    also = {"points": points, "rings": room.rings, "dry": room.dry}
-    found = asked(content, name, None, "floor", also)
-    from farwall.readers.floor_photo.nouns import FloorSeen
-
-    if not isinstance(found, FloorSeen):
         raise broke("unsound answer")
     return found
 

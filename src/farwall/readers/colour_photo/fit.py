@@ -24,18 +24,31 @@ from farwall.readers.colour_photo.mixing import Mixing, gains, mixed, scaled, te
 Real = NDArray[np.float64]
 MIXINGS: tuple[Mixing, ...] = ("grey", "linear", "root polynomial")
 _COLOURED = 8.0
-_LEAST_COLOURED: dict[Mixing, int] = {"grey": 0, "linear": 8, "root polynomial": 14}
+_LEAST_COLOURED: dict[Mixing, int] = {"grey": 0, "linear": 8, "root polynomial": 10}
 """Patches of some chroma that a mixing asks for. Rank: guess."""
 _TONES = 4
 _LEAST_LIGHT = 1e-4
+_USUAL = 3.0
+"""Medians of the misses at which a patch counts half. Rank: guess."""
 _STEPS = 5
 _TONE_HOLD = np.array([0.8, 0.8, 0.5, 0.5])
 """How far tone parameters lie from those of sRGB before a patch has spoken. Rank: guess."""
 _LIE_HOLD = np.array([0.35, 0.35, 0.25])
 """The same of the slope of light, across and down, and of how far corners are darker."""
-_PAPER_NOISE = 0.02
-_BETTER, _MUCH_DE = 0.93, 0.15
+_PAPER_NOISE = 0.005
+_FALL, _FALL_DARK = 0.006, 0.0004
+"""Of the logarithm of light across a patch: what noise and a patch's own unevenness do. Guess."""
+_BETTER = 0.93
 """A mixing of more terms is taken only where its patches left out come this much closer."""
+
+
+@dataclass(frozen=True)
+class Falls:
+    """Light on one side of patches and on the other, and the step of `Seen.place` between them."""
+
+    there: Real
+    here: Real
+    apart: Real
 
 
 @dataclass(frozen=True)
@@ -44,24 +57,26 @@ class Seen:
 
     place: rows of three: from -1 to 1 across the target and as far down, and the square of the
     distance from the middle of the photo, 1 in its corners · paper: light of the bare paper beside
-    each, or None: then the lie of the light is sought.
+    each, or None: then the lie of the light is sought, also by how it falls across each patch.
     """
 
     light: Real
     place: Real
     paper: Real | None
     lab: Real
+    falls: Falls | None = None
 
 
 @dataclass(frozen=True)
 class Fit:
     """What was found. tones: of the curve · lie: of the logarithm of light, by `Seen.place` · mix:
-    rows terms, columns XYZ."""
+    rows terms, columns XYZ · trust: of each patch, 1 for one that fits the others."""
 
     mixing: Mixing
     tones: Real
     lie: Real
     mix: Real
+    trust: Real | None = None
 
     def even(self, seen: Seen) -> Real:
         """Light of patches as it were the same on all, tones straight."""
@@ -103,7 +118,7 @@ def best_fit(seen: Seen) -> tuple[Fit, Real]:
         tried.append((fit, left_out(seen, fit)))
     best = tried[0]
     for other in tried[1:]:
-        if np.mean(other[1]) < _BETTER * np.mean(best[1]) - _MUCH_DE:
+        if np.mean(other[1]) < _BETTER * np.mean(best[1]):
             best = other
     return best
 
@@ -113,7 +128,7 @@ def _fit(seen: Seen, mixing: Mixing) -> Fit:
     free = len(hold)
     trust = np.ones(len(seen.lab))
     found = np.zeros(free)
-    for step in range(_STEPS):
+    for _ in range(_STEPS):
         here = _misses(found, seen, mixing, trust, hold)
         turn = np.empty((here.size, free))
         for k in range(free):
@@ -122,10 +137,9 @@ def _fit(seen: Seen, mixing: Mixing) -> Fit:
             turn[:, k] = (_misses(moved, seen, mixing, trust, hold) - here) / 1e-4
         move, *_ = np.linalg.lstsq(turn, -here, rcond=None)
         found = found + np.clip(move, -0.3, 0.3)
-        if step == 2:
-            trust = _trust(found, seen, mixing)
+        trust = _trust(found, seen, mixing, trust)
     even, lie = _evened_by(found, seen), found[_TONES:] if free > _TONES else np.zeros(3)
-    return Fit(mixing, found[:_TONES], lie, mixed(even, seen.lab, mixing, trust))
+    return Fit(mixing, found[:_TONES], lie, mixed(even, seen.lab, mixing, trust), trust)
 
 
 def _evened_by(found: Real, seen: Seen) -> Real:
@@ -138,18 +152,29 @@ def _misses(found: Real, seen: Seen, mixing: Mixing, trust: Real, hold: Real) ->
     even = _evened_by(found, seen)
     mix = mixed(even, seen.lab, mixing, trust)
     miss = scaled(terms(even, mixing) @ mix - xyz_of_lab(seen.lab), seen.lab)
-    return np.concatenate([(trust[:, None] * miss).ravel(), found / hold])
+    across = _fallen(found, seen)
+    return np.concatenate([(trust[:, None] * miss).ravel(), across, found / hold])
 
 
-def _trust(found: Real, seen: Seen, mixing: Mixing) -> Real:
-    """Less for patches that lie far off after the first steps: glare, a finger, a drop."""
+def _fallen(found: Real, seen: Seen) -> Real:
+    """How far the fall of light across each patch is off the lie; far-off ones count less."""
+    if seen.falls is None or seen.paper is not None:
+        return np.zeros(0)
+    tones, lie = found[:_TONES], found[_TONES:]
+    there, here = (straight(one, tones).mean(axis=1) for one in (seen.falls.there, seen.falls.here))
+    miss = (np.log(there / here) - seen.falls.apart @ lie) / (_FALL + _FALL_DARK / here)
+    return np.asarray(np.arcsinh(miss))
+
+
+def _trust(found: Real, seen: Seen, mixing: Mixing, before: Real) -> Real:
+    """Less and less for patches that lie far off what the others say: glare, a finger, a drop."""
     even = _evened_by(found, seen)
-    mix = mixed(even, seen.lab, mixing, np.ones(len(seen.lab)))
+    mix = mixed(even, seen.lab, mixing, before)
     miss = np.linalg.norm(
         scaled(terms(even, mixing) @ mix - xyz_of_lab(seen.lab), seen.lab), axis=1
     )
-    usual = 2.5 * max(float(np.median(miss)), 0.4)
-    return np.asarray(np.sqrt(np.minimum(1.0, usual / np.maximum(miss, 1e-9))))
+    usual = _USUAL * max(float(np.median(miss)), 0.4)
+    return np.asarray(1 / np.sqrt(1 + (miss / usual) ** 4))
 
 
 def balanced(seen: Seen) -> Fit:
@@ -181,7 +206,7 @@ def lie_of_paper(seen: Seen, tones: Real) -> tuple[Real, float]:
 def left_out(seen: Seen, fit: Fit) -> Real:
     """CIEDE2000 of each patch, the mixing found without it; tones and light by all."""
     even = fit.even(seen)
-    trust = np.ones(len(seen.lab))
+    trust = np.ones(len(seen.lab)) if fit.trust is None else fit.trust
     found = np.empty(len(seen.lab))
     for k in range(len(seen.lab)):
         rest = np.arange(len(seen.lab)) != k

@@ -12,16 +12,18 @@ from numpy.typing import NDArray
 from farwall.colour.targets.common24 import common_24
 from farwall.colour.targets.nouns import Lab, Target
 from farwall.colour.targets.own import own_target
-from farwall.readers.colour_photo.fit import Seen
+from farwall.readers.colour_photo.fit import Falls, Seen
 from farwall.readers.colour_photo.lattice import plane_of_lattice
 from farwall.readers.colour_photo.markers import placed, plane_of_markers
-from farwall.readers.colour_photo.samples import Sampled, sampled
+from farwall.readers.colour_photo.samples import SIDE_AWAY, Sampled, sampled
 
 Real = NDArray[np.float64]
 Values = Mapping[str, Lab]
 PAPER = "paper"
 PAPER_LAB: Lab = (94.0, 0.0, 0.0)
 """Of office paper where nobody measured it. Rank: guess."""
+_LEAST_CHANNEL = 0.0024
+"""Of linear light, 8 of 255 as it is coded: below it a camera cuts colours off. Rank: guess."""
 _FOCAL = 0.8
 """Of a telephone's lens, in longer sides of the picture (from memory)."""
 
@@ -38,9 +40,10 @@ class Found:
 
     @property
     def usable(self) -> NDArray[np.bool_]:
-        """Patches that neither burn nor shine and whose Lab is known."""
+        """Patches whose Lab is known, and that do not burn, shine or lie outside of sRGB."""
         known = np.array([one.name in self.measured for one in self.target.patches])
-        return np.asarray(known & ~self.patches.burnt & ~self.patches.shining)
+        inside = self.patches.light.min(axis=1) > _LEAST_CHANNEL
+        return np.asarray(known & inside & ~self.patches.burnt & ~self.patches.shining)
 
     def places(self, at_mm: Real) -> Real:
         """Places of the target as `Seen.place` has them."""
@@ -101,7 +104,25 @@ def seen_patches(found: Found, which: NDArray[np.bool_]) -> Seen:
         place=found.places(np.array([one.at_mm for one in kept]).reshape(-1, 2)),
         paper=None if paper is None else paper[which],
         lab=np.array([one.lab for one in kept], np.float64).reshape(-1, 3),
+        falls=_falls(found, which),
     )
+
+
+def _falls(found: Found, which: NDArray[np.bool_]) -> Falls:
+    """Light on both sides of each patch and how far these lie apart, across and down."""
+    kept = [one for one, use in zip(found.target.patches, which, strict=True) if use]
+    middles = np.array([one.at_mm for one in kept]).reshape(-1, 2)
+    away = np.array([one.side_mm * SIDE_AWAY for one in kept])
+    sides = found.patches.sides[which]
+    apart = []
+    for axis in range(2):
+        step = np.zeros((len(kept), 2))
+        step[:, axis] = away
+        apart.append(found.places(middles + step) - found.places(middles - step))
+    return Falls(
+        np.concatenate([sides[:, 1], sides[:, 3]]), np.concatenate([sides[:, 0], sides[:, 2]]),
+        np.concatenate(apart),
+    )  # fmt: skip
 
 
 def seen_paper(found: Found, lab: Lab, *, only_middle: bool = False) -> Seen:

@@ -17,7 +17,8 @@ from farwall.colour.lab import XYZ_OF_SRGB, xyz_of_lab
 Real = NDArray[np.float64]
 Kind = TypeVar("Kind", np.float32, np.float64)
 Mixing = Literal["grey", "linear", "root polynomial"]
-_MIX_HOLD = 0.02
+_LINEAR_HOLD, _ROOT_HOLD = 0.01, 0.06
+"""How firmly a mixing is held to what it begins from, sRGB and the linear one. Rank: guess."""
 
 
 def terms(light: NDArray[Kind], mixing: Mixing) -> NDArray[Kind]:
@@ -56,19 +57,21 @@ def mixed(even: Real, lab: Real, mixing: Mixing, trust: Real) -> Real:
         part = weight[:, :, None] * base[:, None, :]
         system[:, axis * count : (axis + 1) * count] = part.reshape(-1, count)
     aim = (scaled(xyz_of_lab(lab), lab) * trust[:, None]).ravel()
-    plain = _plain(even, lab, count)
-    held = (_MIX_HOLD * np.abs(system).mean()) ** 2 * len(aim)
+    if mixing == "linear":
+        plain, hold = _plain(even, lab), _LINEAR_HOLD
+    else:
+        plain, hold = np.zeros((count, 3)), _ROOT_HOLD
+        plain[:3] = mixed(even, lab, "linear", trust)
+    held = (hold * np.abs(system).mean()) ** 2 * len(aim)
     square = system.T @ system + held * np.eye(system.shape[1])
     found = np.linalg.solve(square, system.T @ aim + held * plain.T.ravel())
     return np.asarray(found.reshape(3, count).T)
 
 
-def _plain(even: Real, lab: Real, count: int) -> Real:
+def _plain(even: Real, lab: Real) -> Real:
     """The mixing of sRGB at the photo's own exposure: what is held to where patches say little."""
     level = np.median(xyz_of_lab(lab)[:, 1] / np.maximum(even @ XYZ_OF_SRGB[1], 1e-6))
-    mix = np.zeros((count, 3))
-    mix[:3] = XYZ_OF_SRGB.T * level
-    return mix
+    return np.asarray(XYZ_OF_SRGB.T * level)
 
 
 def gains(even: Real, lab: Real, trust: Real) -> Real:

@@ -48,18 +48,18 @@ def _coded(picture: Image.Image) -> Coded:
     if picture.format in {"JPEG", "MPO"} and longer > WORKING_PX:
         share = WORKING_PX / longer
         picture.draft("RGB", (int(picture.size[0] * share), int(picture.size[1] * share)))
-    plain = _on_white(picture)
+    plain = on_white(picture)
     if (now := max(plain.size)) > WORKING_PX:
         share = WORKING_PX / now
         size = (max(1, round(plain.width * share)), max(1, round(plain.height * share)))
         plain = plain.resize(size, Image.Resampling.BOX)
     plain.info["exif"] = picture.info.get("exif", b"")
     turned = ImageOps.exif_transpose(plain)
-    rgb = np.asarray(_in_srgb(turned, profile), np.uint8)
+    rgb = np.asarray(in_srgb(turned, profile), np.uint8)
     return Coded(rgb, longer / max(rgb.shape[:2]), taken)
 
 
-def _on_white(picture: Image.Image) -> Image.Image:
+def on_white(picture: Image.Image) -> Image.Image:
     """Any mode as red, green, blue; what is transparent lies on white."""
     from PIL import Image
 
@@ -73,7 +73,7 @@ def _on_white(picture: Image.Image) -> Image.Image:
     return picture.convert("RGB")
 
 
-def _in_srgb(picture: Image.Image, profile: bytes | None) -> Image.Image:
+def in_srgb(picture: Image.Image, profile: bytes | None) -> Image.Image:
     """Telephones write wider colours and say so; a profile that cannot be read is passed over."""
     if not profile:
         return picture

@@ -14,6 +14,8 @@ from farwall.colour.targets.nouns import Patch, Target
 Real = NDArray[np.float64]
 _INNER = 0.56
 """Of a patch's side that is read: its edges are soft."""
+SIDE_AWAY = _INNER / 3
+"""From a patch's middle to the middle of its outer thirds, of its side."""
 _TRIM = 0.15
 _BURNT, _MOST_BURNT = 254, 0.02
 _UNEVEN = 0.16
@@ -26,12 +28,14 @@ LINEAR: Real = linear_of_srgb(np.arange(256) / 255.0)
 class Sampled:
     """A target as it lies in the photo, patch by patch.
 
-    light: rows patches, red green blue, linear as sRGB decodes it · paper: of the bare paper beside
-    each, None where a target has none · burnt, shining: patches not to be used · px: side of the
-    smallest patch in the photo.
+    light: rows patches, red green blue, linear as sRGB decodes it · sides: rows patches, of its
+    left, right, upper and lower part, by which the light falls across it · paper: of the bare paper
+    beside each, None where a target has none · burnt, shining: patches not to be used · px: side of
+    the smallest patch in the photo.
     """
 
     light: Real
+    sides: Real
     paper: Real | None
     burnt: NDArray[np.bool_]
     shining: NDArray[np.bool_]
@@ -57,7 +61,8 @@ def sampled(rgb: NDArray[np.uint8], plane: Real, target: Target) -> Sampled:
         paper = np.array([_paper(np.asarray(flat), one, target, scale) for one in target.patches])
     sides = min(one.side_mm for one in target.patches)
     return Sampled(
-        np.array([one[0] for one in reads]), paper, np.array([one[1] for one in reads]),
+        np.array([one[0] for one in reads]), _sides(np.asarray(flat), target, scale), paper,
+        np.array([one[1] for one in reads]),
         np.array([one[2] for one in reads]), sides * per_mm,
     )  # fmt: skip
 
@@ -89,6 +94,19 @@ def _patch(flat: NDArray[np.uint8], one: Patch, scale: float) -> tuple[Real, boo
     mean = kept.mean(axis=0)
     shining = bool(kept.sum(axis=1).std() > _UNEVEN * max(float(mean.sum()), 0.02))
     return mean, burnt, shining
+
+
+def _sides(flat: NDArray[np.uint8], target: Target, scale: float) -> Real:
+    """Light of the outer thirds of each patch's inner part: left, right, upper, lower."""
+    found = []
+    for one in target.patches:
+        side, away = _INNER * one.side_mm * scale, SIDE_AWAY * one.side_mm * scale
+        x, y = one.at_mm[0] * scale, one.at_mm[1] * scale
+        wide = max(1.0, side / 3)
+        cuts = (((x - away, y), wide, side), ((x + away, y), wide, side),
+                ((x, y - away), side, wide), ((x, y + away), side, wide))  # fmt: skip
+        found.append([LINEAR[_cut(flat, *one).astype(np.intp)].mean(axis=0) for one in cuts])
+    return np.array(found)
 
 
 def _paper(flat: NDArray[np.uint8], one: Patch, target: Target, scale: float) -> Real:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -26,6 +27,15 @@ class Pair:
     photo: Point
     floor: Point
     name: str = ""
+
+
+@dataclass(frozen=True)
+class TargetAt:
+    """Where the target lies on the floor: its upper left corner as it is read [m], and which way
+    its upper edge runs from there, counter-clockwise from x. [deg]"""
+
+    at: Point
+    direction_deg: float
 
 
 @dataclass(frozen=True)
@@ -100,6 +110,18 @@ class FloorSeen:
         if not 0 <= row < len(self.seen) or not 0 <= column < len(self.seen[row]):
             return False
         return self.seen[row][column] == "1"
+
+
+def seen_by_any_m2(photos: Sequence[FloorSeen]) -> float:
+    """Floor that at least one of the photos looked at, to blocks of 0.1 m. [m²]"""
+    blocks = {
+        (column + round(one.left_m / BLOCK_M), row - round(one.top_m / BLOCK_M))
+        for one in photos
+        for row, cells in enumerate(one.seen)
+        for column, cell in enumerate(cells)
+        if cell == "1"
+    }
+    return len(blocks) * BLOCK_M**2
 
 
 def ground_of(floor: Floor, room: str) -> Ground:

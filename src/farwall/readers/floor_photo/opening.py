@@ -8,6 +8,9 @@ from typing import TYPE_CHECKING
 import numpy as np
 import numpy.typing as npt
 
+from farwall.colour.channels import WHITE_D50
+from farwall.colour.lab import XYZ_OF_SRGB, linear_of_srgb
+from farwall.readers.colour_photo.opening import in_srgb, on_white
 from farwall.readers.photo.opening import WORKING_PIXELS, looked_at
 
 if TYPE_CHECKING:
@@ -18,16 +21,7 @@ Linear = npt.NDArray[np.uint16]
 Floats32 = npt.NDArray[np.float32]
 BURNT = 251
 """A channel at or above this ran out of light; JPEG spreads 255 by a few. Rank: guess."""
-_TO_XYZ_D50 = np.array(
-    [
-        [0.4360747, 0.3850649, 0.1430804],
-        [0.2225045, 0.7168786, 0.0606169],
-        [0.0139322, 0.0971045, 0.7141733],
-    ],
-    np.float32,
-)
-"""Primaries of sRGB ([iec-61966-2-1]), taken from D65 to D50 by the channels of [bradford]."""
-_WHITE_D50 = (0.96422, 1.0, 0.82521)
+_TO_WHITE = (XYZ_OF_SRGB / WHITE_D50[:, None] / 65535).astype(np.float32)
 
 
 def colours(data: bytes) -> tuple[Bytes, float]:
@@ -39,7 +33,7 @@ def colours(data: bytes) -> tuple[Bytes, float]:
 
 
 def linear(rgb: Bytes) -> Linear:
-    """Light of the three channels, 65,535 the most: what is to be averaged ([iec-61966-2-1])."""
+    """Light of the three channels, 65,535 the most: what is to be averaged."""
     import cv2
 
     return np.asarray(cv2.LUT(rgb, _table()), np.uint16)
@@ -54,13 +48,13 @@ def burnt(rgb: Bytes) -> Bytes:
 
 
 def lab_of(cells: Floats32) -> Floats32:
-    """CIELAB, light D50, of linear light 0 to 65,535 ([cie-15]).
+    """CIELAB, light D50, of linear light 0 to 65,535: as `colour.lab`, in half the width.
 
     The camera's own white and tone are taken for those of sRGB: a guess where no target says more.
     """
     import cv2
 
-    xyz = cv2.transform(cells, _TO_XYZ_D50 / np.array(_WHITE_D50, np.float32)[:, None] / 65535)
+    xyz = cv2.transform(cells, _TO_WHITE)
     low = xyz < (6 / 29) ** 3
     root = np.cbrt(np.maximum(xyz, 1e-9))
     root[low] = xyz[low] / (3 * (6 / 29) ** 2) + 4 / 29
@@ -70,9 +64,7 @@ def lab_of(cells: Floats32) -> Floats32:
 
 @cache
 def _table() -> npt.NDArray[np.uint16]:
-    told = np.arange(256) / 255
-    light = np.where(told <= 0.04045, told / 12.92, ((told + 0.055) / 1.055) ** 2.4)
-    return np.round(light * 65535).astype(np.uint16)
+    return np.round(linear_of_srgb(np.arange(256) / 255) * 65535).astype(np.uint16)
 
 
 def _rgb(picture: Image.Image) -> tuple[Bytes, float]:
@@ -82,9 +74,10 @@ def _rgb(picture: Image.Image) -> tuple[Bytes, float]:
     smaller = (wide * high / WORKING_PIXELS) ** 0.5
     if smaller > 1.01 and picture.format in {"JPEG", "MPO"}:
         picture.draft("RGB", (int(wide / smaller), int(high / smaller)))
-    whole = ImageOps.exif_transpose(picture).convert("RGB")
+    profile = picture.info.get("icc_profile")
+    whole = on_white(ImageOps.exif_transpose(picture))
     now = (whole.width * whole.height / WORKING_PIXELS) ** 0.5
     if now > 1.01:
         size = (round(whole.width / now), round(whole.height / now))
         whole = whole.resize(size, Image.Resampling.BOX)
-    return np.asarray(whole, np.uint8), max(wide, high) / max(whole.size)
+    return np.asarray(in_srgb(whole, profile), np.uint8), max(wide, high) / max(whole.size)

@@ -64,10 +64,13 @@ class Plane:
         return np.asarray(1000 * np.sqrt(np.maximum(spread, 0.0)))
 
 
-def plane_of(pairs: Sequence[Pair], size_px: tuple[int, int]) -> Plane:
+def plane_of(
+    pairs: Sequence[Pair], size_px: tuple[int, int], *, click_px: float | None = None
+) -> Plane:
     """The plane through the pairs by least squares.
 
-    size_px: of the photo, wide and high. Raises Refused where the points are too few, doubled, on
+    size_px: of the photo, wide and high · click_px: by how much a point errs, one standard
+    deviation; `CLICK_SHARE` without it. Raises Refused where the points are too few, doubled, on
     a line, mirrored or do not fit together.
     """
     _check(pairs, size_px)
@@ -77,7 +80,8 @@ def plane_of(pairs: Sequence[Pair], size_px: tuple[int, int]) -> Plane:
     _insist_seen(matrix, floor)
     off = _off_mm(matrix, floor, photo)
     _insist_fits(pairs, off, floor, photo)
-    return Plane(matrix, _spread(matrix, floor, photo, max(size_px)), tuple(off.tolist()))
+    click = CLICK_SHARE * max(size_px) if click_px is None else click_px
+    return Plane(matrix, _spread(matrix, floor, photo, click), tuple(off.tolist()))
 
 
 def _check(pairs: Sequence[Pair], size_px: tuple[int, int]) -> None:
@@ -193,11 +197,11 @@ def _by_numbers(matrix: Real, places: Real) -> Real:
     return np.stack([first, second], axis=1)
 
 
-def _spread(matrix: Real, floor: Real, photo: Real, long_px: int) -> Real:
+def _spread(matrix: Real, floor: Real, photo: Real, least_px: float) -> Real:
     off = _applied(matrix, floor)[0] - photo
     over = 2 * len(floor) - 8
     seen = float(np.sqrt((off**2).sum() / over)) if over > 0 else 0.0
-    click = max(CLICK_SHARE * long_px, seen)
+    click = max(least_px, seen)
     _, sizes, ways = np.linalg.svd(_by_numbers(matrix, floor).reshape(-1, 9))
     known = ways[:8] / np.maximum(sizes[:8, None], 1e-12)  # the ninth way is their common scale
     return np.asarray(click**2 * known.T @ known)

@@ -10,11 +10,22 @@ import numpy.typing as npt
 
 from farwall.colour.marks.nouns import Mark, Sheet
 from farwall.errors import Mistake, Refused
-from farwall.readers.floor_photo.nouns import BLOCK_M, FloorLook, FloorSeen, Ground, Pair
+from farwall.readers.floor_photo.nouns import (
+    BLOCK_M,
+    FloorLook,
+    FloorSeen,
+    Ground,
+    Pair,
+    PhotoTold,
+    TargetAt,
+)
 from farwall.readers.floor_photo.opening import burnt, colours, lab_of, linear
-from farwall.readers.floor_photo.sheet import laid
+from farwall.readers.floor_photo.sheet import floor_sheet, laid, on_target
 
 _LOOK_PX, _ABOVE_PX = 1600, 1600
+_TARGET = "target="
+_CORNER_PX = 0.5
+"""By how much a corner of a target that was found errs. Rank: guess."""
 _PAPER = (243, 248, 250)
 """#faf8f3, blue first."""
 Finder = Callable[[Sheet], tuple[Mark, ...]]
@@ -28,25 +39,80 @@ def floor_look(data: bytes) -> FloorLook:
     return FloorLook(_jpeg(small), wide, high, shrunk * rgb.shape[1] / wide)
 
 
-def floor_seen(data: bytes, pairs: Sequence[Pair], room: Ground, find: Finder) -> FloorSeen:
+def floor_seen(
+    data: bytes, pairs: Sequence[Pair], room: Ground, find: Finder, target: TargetAt | None = None
+) -> FloorSeen:
     """The photo laid on the plan and looked over by `find`. Pairs in points of the file.
 
-    Raises Refused.
+    target: where the target in the photo lies on the floor; then its corners are points too, and
+    the colours are true to it. Raises Refused.
     """
-    rgb, shrunk = colours(data)
-    told_in = tuple(
-        Pair((one.photo[0] / shrunk, one.photo[1] / shrunk), one.floor, one.name) for one in pairs
-    )
-    hot, light = burnt(rgb), linear(rgb)
-    del rgb
-    sheet, told = laid(light, told_in, room, as_lab=lab_of, burnt=hot)
-    del light, hot
+    if target is not None:
+        sheet, told = _by_target(data, pairs, room, target)
+    else:
+        sheet, told = _by_points(data, pairs, room)
     rows, columns = sheet.floor.shape
     side = sheet.m_per_px
     return FloorSeen(
         told, find(sheet), _jpeg(_from_above(sheet)), sheet.left_m, sheet.top_m, columns * side,
         rows * side, _blocks(sheet),
     )  # fmt: skip
+
+
+def _by_target(
+    data: bytes, pairs: Sequence[Pair], room: Ground, target: TargetAt
+) -> tuple[Sheet, PhotoTold]:
+    from farwall.readers.colour_photo.read import read_colour_photo
+
+    photo = read_colour_photo(data)
+    seen = photo.target
+    if seen is None or seen.size_mm is None:
+        what = "no target whose size is known is seen in the photo."
+        remedy = "Lay our own sheet flat on the floor, or set points."
+        raise Refused(Mistake("target", what, remedy))
+    wide, high = (side / 1000 for side in seen.size_mm)
+    corners = on_target(seen.corners_px, (wide, high), target.at, target.direction_deg)
+    clicked = _shrunk(pairs, photo.file_px)
+    click = None if clicked else _CORNER_PX
+    return floor_sheet(photo, (*corners, *clicked), room, click_px=click)
+
+
+def _by_points(data: bytes, pairs: Sequence[Pair], room: Ground) -> tuple[Sheet, PhotoTold]:
+    rgb, shrunk = colours(data)
+    hot, light = burnt(rgb), linear(rgb)
+    del rgb
+    return laid(light, _shrunk(pairs, shrunk), room, as_lab=lab_of, burnt=hot)
+
+
+def _shrunk(pairs: Sequence[Pair], by: float) -> tuple[Pair, ...]:
+    return tuple(Pair((one.photo[0] / by, one.photo[1] / by), one.floor, one.name) for one in pairs)
+
+
+def target_from(text: str) -> TargetAt | None:
+    """Where the target lies, by `target=x,y,deg` among the points; None where nobody told.
+
+    Raises Refused where it cannot be read.
+    """
+    told = next((one for one in _parts(text) if one.startswith(_TARGET)), None)
+    if told is None:
+        return None
+    try:
+        x, y, direction = map(float, told.removeprefix(_TARGET).split(","))
+        if not all(abs(value) < 1e6 for value in (x, y, direction)):
+            raise ValueError
+    except ValueError:
+        what = f"`{told[:40]}` tells no place."
+        raise Refused(Mistake("target", what, "Write target=x,y,degrees.")) from None
+    return TargetAt((x, y), direction)
+
+
+def target_text(target: TargetAt) -> str:
+    """As `target_from` reads it."""
+    return f"{_TARGET}{target.at[0]:.3f},{target.at[1]:.3f},{target.direction_deg:.1f}"
+
+
+def _parts(text: str) -> list[str]:
+    return [one.strip() for one in text.split(";") if one.strip()]
 
 
 def pairs_from(text: str) -> tuple[Pair, ...]:
@@ -57,7 +123,8 @@ def pairs_from(text: str) -> tuple[Pair, ...]:
     """
     pairs: list[Pair] = []
     mistakes: list[Mistake] = []
-    for number, one in enumerate((part for part in text.split(";") if part.strip()), 1):
+    told = [one for one in _parts(text) if not one.startswith(_TARGET)]
+    for number, one in enumerate(told, 1):
         name, colon, places = one.rpartition(":")
         numbers = [part for half in places.split("=") for part in half.split(",")]
         try:

@@ -68,26 +68,31 @@ class _Seen:
     place_mm: tuple[float, float]
 
 
-def floor_sheet(photo: ColourPhoto, pairs: Sequence[Pair], room: Ground) -> tuple[Sheet, PhotoTold]:
+def floor_sheet(
+    photo: ColourPhoto, pairs: Sequence[Pair], room: Ground, *, click_px: float | None = None
+) -> tuple[Sheet, PhotoTold]:
     """The photo flattened over the room, at 5 mm a cell, and what that came to.
 
-    Raises Refused where the points fix no plane, or nothing of the room is seen. Source of the
-    plane: [hartley-zisserman]; of the limits: guesses with their names above.
+    pairs: in points of `photo.lab` · click_px: by how much such a point errs. Raises Refused where
+    the points fix no plane, or nothing of the room is seen. Source of the plane:
+    [hartley-zisserman]; of the limits: guesses with their names above.
     """
     true = photo.target is not None
-    return laid(photo.lab, pairs, room, as_lab=lambda cells: cells, true_colour=true)
+    return laid(
+        photo.lab, pairs, room, as_lab=lambda cells: cells, true_colour=true, click_px=click_px
+    )
 
 
 def laid(
     picture: Picture, pairs: Sequence[Pair], room: Ground, *, as_lab: AsLab,
-    burnt: Picture | None = None, true_colour: bool = False,
+    burnt: Picture | None = None, true_colour: bool = False, click_px: float | None = None,
 ) -> tuple[Sheet, PhotoTold]:  # fmt: skip
     """The same from any picture (rows, columns, 3); `as_lab` makes CIELAB of flattened cells.
 
     burnt: 255 where the camera ran out of light, 0 elsewhere; without it lightness tells.
     """
     high, wide = picture.shape[:2]
-    plane = plane_of(pairs, (wide, high))
+    plane = plane_of(pairs, (wide, high), click_px=click_px)
     grid = _grid(plane, room, (wide, high))
     seen = _seen(plane, grid, (wide, high))
     whole = grid.covered(room.rings) & seen.inside

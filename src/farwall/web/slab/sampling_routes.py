@@ -6,12 +6,14 @@ import asyncio
 from datetime import datetime
 from typing import Any
 
-from fastapi import APIRouter, Depends
+from fastapi import APIRouter, Depends, Request
+from fastapi.responses import Response
 
 from farwall.facts.default_table import STARTS_AT
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.live_jobs import NotPlanned
+from farwall.web.slab.packed import packed_json
 from farwall.web.slab.sampling import sample_day_of
 
 Json = dict[str, Any]
@@ -22,9 +24,9 @@ def sampling(door: Door, held: Live) -> APIRouter:
     router = APIRouter(dependencies=[Depends(door.asks_for_key)])
 
     @router.get("/api/jobs/{job}/sample-day")
-    async def sample_day(job: str) -> Json:
+    async def sample_day(job: str, request: Request) -> Response:
         """The steps of the sample day as a phone carries them, and how it stands by the book."""
-        return await asyncio.to_thread(day_for, door, held, job)
+        return packed_json(request, await asyncio.to_thread(day_for, door, held, job))
 
     return router
 

@@ -110,6 +110,16 @@ def test_a_photo_is_kept_beside_a_colour_that_was_typed(office):
     assert f"/houses/two/photo/{one.about['file']}" in section(text, "dry")
 
 
+def test_a_photo_alone_tells_the_colour(office, monkeypatch):
+    told = {"lightness": "44.00", "lab_a": "8.00", "lab_b": "19.00", "error_de": "0.90"}
+    monkeypatch.setattr("farwall.web.pages.colour.ladder.look_told", lambda _: told)
+    office.put(facts(*whole()[:1]))
+    tell(office, "sample-seen", sample="S", state="clean wet", files={"file": ("s.png", PNG)})
+    (one,) = entries(office)
+    assert (one.about["lightness"], one.about["error_de"]) == (44.0, 0.9)
+    assert "the target was off by 0.9" in section(office.get(AT).text, "clean-wet")
+
+
 def test_what_is_wrong_comes_back_with_what_was_typed(office):
     office.put(facts(*whole()[:1]))
     answer = tell(office, "sample-seen", sample=LONG, state="sealed", lightness="130", lab_a="7")
@@ -151,3 +161,43 @@ def test_names_are_text_and_nothing_else(office):
     text = office.get(AT).text
     assert "<script>x" not in text
     assert "<b>Ann" not in text
+
+
+LAID = {"sample": "N", "cut": "1:2", "coat": "first", "area_ft2": "4", "laid_ml": "80"}
+
+
+def test_what_the_log_tells_goes_into_the_facts_and_is_planned(office):
+    office.put(facts(*whole()[:1]))
+    office.post("/houses/two/log", data={"word": "sample-laid", **LAID}, files={"x": ("", b"")})
+    tell(office, "sample-approved", sample="N", approved_by="Ann")
+    assert "The log tells more of N" in office.get(AT).text
+    assert tell(office, "into-facts").status_code == 303
+    newest = office.book.versions("two")[-1]
+    kept = office.book.facts("two", newest.version)
+    assert kept["samples"][1]["laid_ml"] == 80
+    assert "m2_per_l" not in kept["samples"][1]
+    assert kept["survey"]["sample_signed"] is True
+    assert "The log tells more" not in office.get(AT).text
+    plan = office.book.document("plan", "two")
+    (ground,) = [one for one in plan["grounds"] if one["name"] == "coats.first.m2_per_l"]
+    # 4 ft² are 0.3716 m²; by 0.08 L that is 4.645 m²/L, in the mean with 5 m²/L of S.
+    assert float(ground["value"]) == pytest.approx((4.6452 * 5.0) ** 0.5, rel=1e-4)
+    assert (ground["rank"], ground["source"]) == ("measured here", "sample S, N")
+
+
+def test_what_the_log_tells_that_makes_no_sound_job_is_refused_with_its_reason(office):
+    office.put(facts(*whole()[:1]))
+    told = LAID | {"cut": "strong"}
+    office.post("/houses/two/log", data={"word": "sample-laid", **told}, files={"x": ("", b"")})
+    answer = tell(office, "into-facts")
+    assert answer.status_code == 422
+    assert "is not a cut" in answer.text.replace("&#34;", '"')
+    assert len(office.book.versions("two")) == 1
+
+
+def test_who_may_not_change_facts_does_not(office):
+    office.put(facts(*whole()[:1]))
+    office.enter_as("helper")
+    tell(office, "sample-judged", sample="S", verdict="right")
+    assert "Take it into the facts" not in office.get(AT).text
+    assert tell(office, "into-facts").status_code == 403

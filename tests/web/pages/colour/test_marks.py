@@ -14,7 +14,7 @@ from tests.web.pages.office import START, Office, faults_of_html
 from farwall.colour.marks.nouns import Mark
 from farwall.facts.plain import plain
 from farwall.floor.nouns import Room
-from farwall.readers.apart import start
+from farwall.readers.apart import floor_photos
 from farwall.readers.floor_photo.seen import floor_seen, pairs_from
 from farwall.web.people.roles import NEEDS, TAP
 
@@ -39,7 +39,7 @@ def office(tmp_path, monkeypatch):
     def here(content, *, name="", points, room):
         return floor_seen(content, pairs_from(points), room, lambda _: tuple(FOUND))
 
-    monkeypatch.setattr(start, "floor_seen_of", here)
+    monkeypatch.setattr(floor_photos, "floor_seen_of", here)
     found = Office(tmp_path)
     found.enter()
     facts = plain(job(HALL, id="mopped", starts_at=START.isoformat()), omit_empty=True)
@@ -48,10 +48,10 @@ def office(tmp_path, monkeypatch):
     found.close()
 
 
-def file():
+def file(view=FROM):
     import cv2
 
-    done, data = cv2.imencode(".jpg", photograph(FROM, shine=False)[..., ::-1])
+    done, data = cv2.imencode(".jpg", photograph(view, shine=False)[..., ::-1])
     assert done
     return bytes(data)
 
@@ -67,15 +67,15 @@ def letters(office, path):
     return re.findall(r'name="([A-Z])_x"', text)
 
 
-def laid(office):
-    path = bring(office).headers["location"]
+def laid(office, view=FROM):
+    path = bring(office, file(view)).headers["location"]
     from farwall.floor.nouns import Floor
     from farwall.web.pages.colour.marks_points import landmarks
 
     floor: Floor = HALL.floor
     told = {"do": "place"}
     for one in landmarks(floor, "hall"):
-        x, y = seen_at(FROM, one.at)
+        x, y = seen_at(view, one.at)
         told |= {f"{one.letter}_x": f"{x * 0.8:.1f}", f"{one.letter}_y": f"{y * 0.8:.1f}"}
     answer = office.post(path, data=told)
     assert answer.status_code == 303, answer.text
@@ -156,6 +156,17 @@ def test_a_mark_is_drawn_by_hand_and_mended(office):
     assert wrong.text.count("<li>") >= 2
 
 
+def test_two_photos_of_a_room_are_looked_at_together(office):
+    first = laid(office)
+    other = camera((2.2, -3.4, 2.7), (3.0, 1.4), focal=0.6)
+    second = laid(office, other)
+    assert first != second
+    text = office.get(second).text
+    assert "Looked at together with 1 more of this room" in text
+    assert "likelihood 0.96, in 2 photos" in text  # 1 - 0.2 * 0.2
+    assert text.count("Light patch?") == 1
+
+
 def test_three_points_are_refused_and_what_was_set_comes_back(office):
     path = bring(office).headers["location"]
     told = {"do": "place", "A_x": "100", "A_y": "200", "B_x": "300", "B_y": "210", "C_x": "x"}
@@ -186,7 +197,7 @@ def test_all_of_it_is_said_in_spanish(office):
     path = laid(office)
     office.cookies.set("tongue", "es")
     text = office.get(path, headers={"accept-language": "es"}).text
-    assert "¿Zona clara?" in text
+    assert "¿Parche claro?" in text
     assert "En verdad, ninguno." in text
     assert "Probabilidad" not in text
     assert "probabilidad 0.80" in text

@@ -14,24 +14,27 @@ from farwall.facts.job import Job
 from farwall.facts.log import Kept
 from farwall.job.colour.ladder import Ladder, ladder_of
 from farwall.job.colour.ladder_said import asks, warnings
-from farwall.job.colour.told import samples_of
+from farwall.job.colour.told import as_told, samples_of
 from farwall.readers.job_json import job_from
 from farwall.store.new_id import new_id
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.colour.ladder_facts import with_log
 from farwall.web.pages.colour.ladder_shown import rungs_shown, states_shown
 from farwall.web.pages.colour.photo_look import look_told
+from farwall.web.pages.forms.keep import keep_facts
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_form import Field, There, fields_of, is_id
 from farwall.web.pages.log_keep import Typed, keep_typed, typed_of
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.shown import Kept as KeptPlans
 from farwall.web.pages.shown import State
-from farwall.web.people.roles import TAP
+from farwall.web.people.roles import CHANGE, TAP, NotAllowed
 from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
+INTO_FACTS = "into-facts"
 DEEDS = ("sample-seen", "sample-judged", "sample-approved")
 """Words of the log that are told here, each with a form."""
 _BY_PHOTO = ("lightness", "lab_a", "lab_b", "error_de", "spots", "spread_lightness")
@@ -76,6 +79,8 @@ class _Page:
         """Keep a look, a judgement or a signature; refused, the form comes back as it was."""
         typed = await typed_of(request)
         word = typed.told.get("word", "")
+        if word == INTO_FACTS:
+            return await self._into_facts(job)
         if word not in DEEDS:
             raise Refused(Mistake(word[:40], said("log-enter-what")))
         case = await asyncio.to_thread(self._case, job)
@@ -89,6 +94,24 @@ class _Page:
             )
         if case.state.shown is not None:
             self.held.replanning.tapped(job)
+        return seen_elsewhere(f"{house_path(job)}/colour/ladder#rungs")
+
+    async def _into_facts(self, job: str) -> Response:
+        """Write what the log tells of samples into the facts, and have the house planned anew."""
+        asking = who_asks()
+        if asking is None or not asking.may(CHANGE):
+            raise NotAllowed(said("ladder-facts-not-you"))
+        case = await asyncio.to_thread(self._case, job)
+        facts = await asyncio.to_thread(self.book.facts, job, case.state.version)
+        try:
+            changed = with_log(facts, case.job, case.kept)
+        except Refused as error:
+            wrong = mistakes_of(error)
+            return await asyncio.to_thread(
+                self._page, job, word=INTO_FACTS, mistakes=wrong, code=422
+            )
+        await keep_facts(self.door, case.state, changed)
+        await self.held.plan_soon(job)
         return seen_elsewhere(f"{house_path(job)}/colour/ladder#rungs")
 
     def _case(self, job: str) -> _Case:
@@ -117,6 +140,8 @@ class _Page:
             warnings=[one.text for one in warnings(found, case.job)],
             deeds=_forms(case, found, word, told or {}), mistakes=mistakes, refused=word,
             may_tell=asking is not None and asking.may(TAP),
+            more=[one.id for one in as_told(case.job, case.kept) if one not in case.job.samples],
+            may_change=asking is not None and asking.may(CHANGE), into_facts=INTO_FACTS,
             photos=f"{house_path(job)}/photo", names=[one.name for one in found.rungs],
         )  # fmt: skip
 

@@ -12,12 +12,12 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import Proposed
 from farwall.readers.floor_photo.plane import plane_of
-from farwall.readers.floor_photo.seen import pairs_text
+from farwall.readers.floor_photo.seen import pairs_text, target_text
 from farwall.store.new_id import new_id
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
-from farwall.web.pages.colour.marks_points import landmarks, pairs_told
+from farwall.web.pages.colour.marks_points import landmarks, pairs_told, target_told
 from farwall.web.pages.colour.marks_shown import MarksShown, no_page
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.headers import PICTURE_CSP
@@ -122,9 +122,14 @@ class _Marks:
             return await asyncio.to_thread(self.shown.photo, job, one.sha, told=filled, place=True)
         pairs = pairs_told(known, told, look.file_px)
         size = round(look.width_px * look.file_px), round(look.height_px * look.file_px)
-        plane_of(pairs, size)
+        target = target_told(told)
+        if target is None:
+            plane_of(pairs, size)
+        points = pairs_text(pairs) if target is None else ";".join(
+            filter(None, (target_text(target), pairs_text(pairs)))
+        )  # fmt: skip
         await self._log(job, "photo-placed", {
-            "file": one.sha, "room": one.room, "points": pairs_text(pairs),
+            "file": one.sha, "room": one.room, "points": points,
         })  # fmt: skip
         return seen_elsewhere(f"{house_path(job)}/colour/marks/{one.sha}")
 

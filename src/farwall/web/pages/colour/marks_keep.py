@@ -89,7 +89,7 @@ class Floors:
         if kept is not None:
             picture = base64.b64encode(self.book.file(str(kept["file"]))).decode("ascii")
             return FloorLook(picture, kept["width_px"], kept["height_px"], kept["file_px"])
-        from farwall.readers.apart.start import floor_look_of
+        from farwall.readers.apart.floor_photos import floor_look_of
 
         found = floor_look_of(self.book.file(sha), name=name)
         self.book.put_document(LOOK, sha, {
@@ -127,7 +127,7 @@ class Floors:
 
     def _read(self, key: str, photo: FloorPhoto, room: Ground) -> FloorSeen:
         from farwall.readers.apart import wire
-        from farwall.readers.apart.start import floor_seen_of
+        from farwall.readers.apart.floor_photos import floor_seen_of
 
         before = self._written(key)
         if before is not None:

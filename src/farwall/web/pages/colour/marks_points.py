@@ -12,11 +12,12 @@ import shapely
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point, Ring
 from farwall.floor.nouns import Floor
-from farwall.readers.floor_photo.nouns import Pair
+from farwall.readers.floor_photo.nouns import Pair, TargetAt
 from farwall.web.words import said
 
 _APART_M, _BESIDE_M = 0.12, 0.05
 MOST = len(ascii_uppercase)
+TARGET = ("target_x", "target_y", "target_deg")
 
 
 @dataclass(frozen=True)
@@ -44,7 +45,7 @@ def landmarks(floor: Floor, room: str) -> tuple[Landmark, ...]:
 
 
 def begun(
-    marks: Sequence[Landmark], pairs: Sequence[Pair], file_px: float
+    marks: Sequence[Landmark], pairs: Sequence[Pair], target: TargetAt | None, file_px: float
 ) -> dict[str, str]:  # fmt: skip
     """The fields of the form, in points of the picture as it is shown; empty where not told."""
     told = dict.fromkeys((f"{one.letter}_{axis}" for one in marks for axis in "xy"), "")
@@ -53,6 +54,8 @@ def begun(
         if near is not None:
             for axis, value in zip("xy", pair.photo, strict=True):
                 told[f"{near.letter}_{axis}"] = f"{value / file_px:.0f}"
+    places = (*target.at, target.direction_deg) if target else ("", "", "")
+    told |= {key: f"{value:g}" if target else "" for key, value in zip(TARGET, places, strict=True)}
     return told
 
 
@@ -77,6 +80,20 @@ def pairs_told(
     if mistakes:
         raise Refused(*mistakes)
     return tuple(pairs)
+
+
+def target_told(told: Mapping[str, str]) -> TargetAt | None:
+    """Where the target lies, None where nothing was told. Raises Refused."""
+    texts = [told.get(key, "").strip().replace(",", ".") for key in TARGET]
+    if not any(texts):
+        return None
+    try:
+        x, y, direction = (float(text) for text in texts)
+        if not all(isfinite(v) and abs(v) < 1e6 for v in (x, y, direction)):
+            raise ValueError
+    except ValueError:
+        raise Refused(Mistake(said("marks-target"), said("marks-target-three"))) from None
+    return TargetAt((x, y), direction)
 
 
 def _every(floor: Floor, room: str) -> Iterator[tuple[str, Point]]:

@@ -11,10 +11,10 @@ from markupsafe import Markup
 from farwall.errors import Refused
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import still_asked, touched
-from farwall.readers.floor_photo.nouns import Pair
-from farwall.readers.floor_photo.seen import pairs_from
+from farwall.papers.colour.marks_floor import Above, Drawn, marks_svg, points_svg
+from farwall.readers.floor_photo.nouns import FloorSeen, Pair, TargetAt, seen_by_any_m2
+from farwall.readers.floor_photo.seen import pairs_from, target_from
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
-from farwall.web.pages.colour.marks_picture import Drawn, marks_svg, points_svg
 from farwall.web.pages.colour.marks_points import begun, landmarks
 from farwall.web.pages.colour.marks_said import (
     advice,
@@ -67,6 +67,14 @@ class MarksShown:
             advice=advice(), always=always(), mistakes=mistakes,
         )  # fmt: skip
 
+    def _beside(self, house: House, seen: FloorSeen, photos: Sequence[FloorPhoto]) -> str:
+        """How much of the room all photos of this look show together; empty with one."""
+        if len(photos) < 2:
+            return ""
+        every = [self.floors.seen(house.job, one) for one in photos]
+        share = 100 * seen_by_any_m2(every) / max(seen.told.room_m2, 1e-9)
+        return said("marks-beside", n=len(photos) - 1, share=f"{min(share, 100):.0f}")
+
     def _standing(self, house: House, one: FloorPhoto) -> str:
         """What a photo has come to, without reading it again."""
         if not one.points:
@@ -98,14 +106,18 @@ class MarksShown:
     ) -> Response:  # fmt: skip
         look = self.floors.look(one.sha)
         known = landmarks(house.job.floor, one.room)
-        filled = begun(known, _pairs(one.points), look.file_px)
+        pairs, target = _points(one.points)
+        filled = begun(known, pairs, target, look.file_px)
         filled |= {key: value for key, value in (told or {}).items() if key in filled}
         return page(
             "colour_marks_place.html", code=422 if mistakes else 200, house=house.name,
             house_id=job, here="way-colour", part="marks", look=look, known=known, told=filled,
             path=f"{house_path(job)}/colour/marks", photo=one, mistakes=mistakes,
             room=house.job.floor.room_by_id[one.room].label, advice=advice(),
-            plan=Markup(points_svg(house.job.floor, one.room, known, said("marks-plan-points"))),
+            plan=Markup(points_svg(
+                house.job.floor, one.room, [(each.letter, each.at) for each in known],
+                said("marks-plan-points"),
+            )),
         )  # fmt: skip
 
     def _judging(
@@ -128,28 +140,32 @@ class MarksShown:
                 drawn.append(Drawn(_letter(n), each.at, outline, "said"))
         drawn += [Drawn("", o.mark.at, o.mark.outline, "beside") for o in other]
         path = f"{house_path(job)}/colour/marks"
-        picture, told = f"{path}/{one.sha}/picture?which=above", said("marks-floor", n=len(asks))
+        above = Above(
+            f"{path}/{one.sha}/picture?which=above", seen.left_m, seen.top_m, seen.wide_m,
+            seen.high_m,
+        )  # fmt: skip
+        told = said("marks-floor", n=len(asks))
         return page(
             "colour_marks_photo.html", code=422 if mistakes else 200, house=house.name,
             house_id=job, here="way-colour", part="marks", path=path, photo=one,
             room=floor.room_by_id[one.room].label, mistakes=mistakes,
-            floor=Markup(marks_svg(floor, one.room, seen, picture, marks=drawn, told=told)),
+            floor=Markup(marks_svg(floor, one.room, above, marks=drawn, told=told)),
             marks=[mark_said(each, floor, units, one.sha) for each in asks],
             here_said=[
                 (_letter(n), judged_said(each, floor, units)) for n, each in enumerate(here)
             ],
             others=[(kind_told(kind), sum(o.mark.kind == kind for o in other))
                     for kind in dict.fromkeys(o.mark.kind for o in other)],
-            lines=photo_said(seen, units), beside=[each for each in beside if each.sha != one.sha],
+            lines=photo_said(seen, units), beside=self._beside(house, seen, beside),
             kinds=[(kind, kind_told(kind)) for kind in (*MARKS, UNKNOWN)], always=always(),
         )  # fmt: skip
 
 
-def _pairs(points: str) -> tuple[Pair, ...]:
+def _points(points: str) -> tuple[tuple[Pair, ...], TargetAt | None]:
     try:
-        return pairs_from(points)
+        return pairs_from(points), target_from(points)
     except Refused:
-        return ()
+        return (), None
 
 
 def _by_room(photos: Sequence[FloorPhoto]) -> list[tuple[str, list[FloorPhoto]]]:

@@ -6,9 +6,6 @@ so that its colour is read in the middle half.
 
 from __future__ import annotations
 
-import importlib
-from typing import Any
-
 from farwall.errors import Mistake, Refused
 from farwall.web.words import said
 
@@ -21,10 +18,10 @@ def look_told(content: bytes) -> dict[str, str]:
 
     Raises Refused where the photo cannot be read or a target lies in its middle.
     """
-    reader = _reader()
-    if reader is None:
-        raise Refused(Mistake("", said("ladder-no-reader"), said("ladder-type-lab")))
-    photo = reader.read_colour_apart(content, name="photo")
+    from farwall.readers.apart.colours import read_colour_apart
+    from farwall.readers.colour_photo.spot import spot_of
+
+    photo = read_colour_apart(content, name="photo")
     rows, columns = photo.lab.shape[:2]
     low, high = MIDDLE
     box = (
@@ -33,22 +30,12 @@ def look_told(content: bytes) -> dict[str, str]:
     )  # fmt: skip
     if photo.target is not None and _meets(photo.target.corners_px, box):
         raise Refused(Mistake("", said("ladder-target-in-middle"), said("ladder-target-aside")))
-    spot = importlib.import_module("farwall.readers.colour_photo.spot").spot_of(photo, box)
+    spot = spot_of(photo, box)
     told = {
         "lightness": f"{spot.lab[0]:.2f}", "lab_a": f"{spot.lab[1]:.2f}",
         "lab_b": f"{spot.lab[2]:.2f}", "spread_lightness": f"{spot.spread_lightness:.2f}",
     }  # fmt: skip
-    if photo.target is not None:
-        told["error_de"] = f"{photo.target.error_de:.2f}"
-    return told
-
-
-def _reader() -> Any:
-    """Whoever reads colours of photos apart from this process; None while nobody does."""
-    try:
-        return importlib.import_module("farwall.readers.apart.colours")
-    except ModuleNotFoundError:
-        return None
+    return told if spot.error_de is None else {**told, "error_de": f"{spot.error_de:.2f}"}
 
 
 def _meets(one: tuple[tuple[float, float], ...], other: tuple[tuple[float, float], ...]) -> bool:

@@ -182,6 +182,12 @@ def found_words(one: Sample | None, units: Units) -> list[str]:
     parts = [said(f"colour-day-found-{key}", **put) for key, value, put in figures if value]
     if one.rag:
         parts.append(said("colour-day-found-rag", rag=said(f"colour-day-rag-{one.rag}")))
+    last = {look.state: look for look in one.looks}
+    parts += [
+        said("colour-day-found-look", state=said(f"colour-day-state-{state}"),
+             lightness=f"{look.lab[0]:.0f}")
+        for state, look in last.items()
+    ]  # fmt: skip
     if one.verdict:
         parts.append(said(f"colour-day-found-verdict-{one.verdict}"))
     return parts

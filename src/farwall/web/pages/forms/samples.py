@@ -35,7 +35,7 @@ _SAMPLES = Part("samples-part", (
         Blank("room", "room", of="rooms"),
     ), help="sample"),
     Sentence("s-sample-mix", (
-        Blank("own-cut", "cut", size=5), Blank("own-stain", "stain", of="stains"),
+        Blank("own-cut", "cut", size=5), Blank("own-stain", "stain", of="stains", pick="own-stain"),
         Blank("over", "over", of="samples"),
     ), help="sample-over"),
     Sentence("s-sample-laid", (

@@ -43,6 +43,7 @@ WORDS = {
     "colour-day-found-verdict-light": "too light",
     "colour-day-found-verdict-right": "right",
     "colour-day-found-verdict-dark": "too dark",
+    "colour-day-found-look": "{state}: L {lightness}",
     "colour-day-found-none": "nothing yet",
     "colour-day-complete": "none",
     "colour-day-steps": "The steps",

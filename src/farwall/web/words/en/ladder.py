@@ -78,6 +78,11 @@ WORDS = {
     "ladder-sealed-with": "sealed with {sealer}",
     "ladder-verdict": "judged {verdict}",
     "ladder-signed": "signed by {who}, {on}",
+    "ladder-more": "The log tells more of {names} than the job's facts hold. The plan takes the "
+    "facts alone.",
+    "ladder-into-facts": "Take it into the facts and plan anew",
+    "ladder-log-told": "What the log tells of samples",
+    "ladder-facts-not-you": "Facts are changed by who may change them. Ask a lead or the office.",
     "ladder-tell": "Tell of a sample",
     "ladder-do-sample-seen": "A look, by photo or typed",
     "ladder-do-sample-judged": "A judgement against what is wished",
@@ -85,8 +90,6 @@ WORDS = {
     "ladder-how-photo": "Photograph straight down with the target at the edge: the middle half of "
     "the photo is read, so let the sample fill it, with no glare.",
     "ladder-or-typed": "Or type a colour that was measured in another way:",
-    "ladder-no-reader": "No reader of photos is at hand here.",
-    "ladder-type-lab": "Type L, a and b; the photo is kept beside them.",
     "ladder-target-in-middle": "The target lies in the middle of the photo, where the sample is "
     "read.",
     "ladder-target-aside": "Lay it at the edge and photograph again, or type L, a and b.",

@@ -71,7 +71,7 @@ WORDS = {
     "marks-others": "Seen beside these and not asked:",
     "marks-kind-crack": "crack",
     "marks-kind-joint": "joint or saw cut",
-    "marks-beside": "Looked at together with {n} more of this room.",
+    "marks-beside": "Looked at together with {n} more of this room: {share} % of it in all.",
     "marks-again": "Set the points again",
     "marks-whole": "The photo",
     "marks-asked": "Is this so?",
@@ -124,4 +124,12 @@ WORDS = {
     "field, more than 5 %: mist the whole field.",
     "marks-field-whole": "{rooms}: a lap line or stripes stand; nothing less than a coat over the "
     "whole field, or a cut, takes them away.",
+    "marks-target": "Our target lies on the floor",
+    "marks-target-how": "Then its own size lays the photo: tell where its upper left corner lies "
+    "on the plan and which way its upper edge runs, 0° to the right, 90° up. "
+    "Points far from it make the far floor surer.",
+    "marks-target-three": "Tell all three: x, y and the direction.",
+    "marks-target_x": "x",
+    "marks-target_y": "y",
+    "marks-target_deg": "Direction",
 }

@@ -51,6 +51,7 @@ WORDS = {
     "unit-ft2": "ft²",
     "unit-m2": "m²",
     "unit-ml": "mL",
+    "none-own-stain": "its coat’s stain",
     "none-samples": "nothing: a first coat",
     "name-own-cut": "Its own cut",
     "name-own-stain": "Its own stain",

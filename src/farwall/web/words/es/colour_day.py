@@ -44,6 +44,7 @@ WORDS = {
     "colour-day-found-verdict-light": "muy clara",
     "colour-day-found-verdict-right": "bien",
     "colour-day-found-verdict-dark": "muy oscura",
+    "colour-day-found-look": "{state}: L {lightness}",
     "colour-day-found-none": "nada todavía",
     "colour-day-complete": "nada",
     "colour-day-steps": "Los pasos",

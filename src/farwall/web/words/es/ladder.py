@@ -78,6 +78,12 @@ WORDS = {
     "ladder-sealed-with": "sellada con {sealer}",
     "ladder-verdict": "juzgada {verdict}",
     "ladder-signed": "firmada por {who}, {on}",
+    "ladder-more": "La bitácora dice más de {names} que los datos del trabajo. El plan toma solo "
+    "los datos.",
+    "ladder-into-facts": "Pasarlo a los datos y planear de nuevo",
+    "ladder-log-told": "Lo que la bitácora dice de las muestras",
+    "ladder-facts-not-you": "Los datos los cambia quien puede hacerlo. Pregunte a un encargado o a "
+    "la oficina.",
     "ladder-tell": "Diga algo de una muestra",
     "ladder-do-sample-seen": "Una mirada, por foto o escrita",
     "ladder-do-sample-judged": "Un juicio contra lo que se desea",
@@ -85,8 +91,6 @@ WORDS = {
     "ladder-how-photo": "Fotografíe recto hacia abajo con la carta en la orilla: se lee la mitad "
     "central de la foto, así que llénela con la muestra, sin reflejos.",
     "ladder-or-typed": "O escriba un color que se midió de otra manera:",
-    "ladder-no-reader": "Aquí no hay lector de fotos.",
-    "ladder-type-lab": "Escriba L, a y b; la foto se guarda al lado.",
     "ladder-target-in-middle": "La carta está en el centro de la foto, donde se lee la muestra.",
     "ladder-target-aside": "Póngala en la orilla y fotografíe de nuevo, o escriba L, a y b.",
 }

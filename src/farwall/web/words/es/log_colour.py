@@ -98,7 +98,7 @@ WORDS = {
     "log-choice-washes off": "se lava",
     "log-choice-light": "claro",
     "log-choice-dark": "oscuro",
-    "log-choice-light patch": "zona clara",
+    "log-choice-light patch": "parche claro",
     "log-choice-missed crescent": "media luna sin rociar",
     "log-choice-stripe": "raya",
     "log-choice-lap line": "línea de traslape",

@@ -27,7 +27,7 @@ WORDS = {
     "marks-note": "del piso trapeado",
     "marks-shoot": "Cómo fotografiar un piso mojado",
     "marks-shoot-mop": "Trapee parejo con agua limpia, sin charcos, y tome la foto en el mismo "
-    "minuto: lo que se seca primero parece una zona clara.",
+    "minuto: lo que se seca primero parece un parche claro.",
     "marks-shoot-light": "Cielo nublado o sombra; persianas abajo donde entra el sol; sin flash, y "
     "apagadas las lámparas que el piso refleja.",
     "marks-shoot-back": "Luz desde atrás o de lado: dé la espalda a las ventanas.",
@@ -69,7 +69,7 @@ WORDS = {
     "marks-others": "Visto además y sin preguntar:",
     "marks-kind-crack": "grieta",
     "marks-kind-joint": "junta o corte",
-    "marks-beside": "Mirada junto con {n} más de este cuarto.",
+    "marks-beside": "Mirada junto con {n} más de este cuarto: {share} % de él en total.",
     "marks-again": "Poner los puntos otra vez",
     "marks-whole": "La foto",
     "marks-asked": "¿Es así?",
@@ -122,4 +122,13 @@ WORDS = {
     "5 %: rocíe todo el tramo.",
     "marks-field-whole": "{rooms}: queda una línea de traslape o rayas; nada menos que una mano "
     "sobre todo el tramo, o un corte, las quita.",
+    "marks-target": "Nuestra carta está en el piso",
+    "marks-target-how": "Entonces su propio tamaño ubica la foto: diga dónde está en el plano su "
+    "esquina superior izquierda y hacia dónde va su borde superior, 0° a la "
+    "derecha, 90° hacia arriba. Puntos lejos de ella hacen más seguro el piso "
+    "del fondo.",
+    "marks-target-three": "Diga los tres: x, y y la dirección.",
+    "marks-target_x": "x",
+    "marks-target_y": "y",
+    "marks-target_deg": "Dirección",
 }

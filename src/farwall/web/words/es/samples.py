@@ -53,6 +53,7 @@ WORDS = {
     "unit-ft2": "ft²",
     "unit-m2": "m²",
     "unit-ml": "mL",
+    "none-own-stain": "el tinte de su mano",
     "none-samples": "nada: una primera mano",
     "name-own-cut": "Su propia proporción",
     "name-own-stain": "Su propio tinte",

@@ -12,8 +12,6 @@ from farwall.floor.nouns import Floor
 from farwall.papers.ink import INK, LINE, SOFT, WHITE
 from farwall.papers.svg import number
 from farwall.papers.xml_text import escape, quoteattr
-from farwall.readers.floor_photo.nouns import FloorSeen
-from farwall.web.pages.colour.marks_points import Landmark
 
 _WIDE, _HIGH, _EDGE = 620.0, 520.0, 16.0
 _TAG = 9.0
@@ -30,6 +28,17 @@ class Drawn:
     at: Point
     outline: tuple[Point, ...]
     look: str
+
+
+@dataclass(frozen=True)
+class Above:
+    """A picture of the floor from above: its address, its left and top edge on the plan, size."""
+
+    picture: str
+    left_m: float
+    top_m: float
+    wide_m: float
+    high_m: float
 
 
 @dataclass(frozen=True)
@@ -53,38 +62,34 @@ class _Frame:
         return f"{self.line(ring)}Z"
 
 
-def points_svg(floor: Floor, room: str, marks: Sequence[Landmark], told: str) -> str:
+def points_svg(floor: Floor, room: str, letters: Sequence[tuple[str, Point]], told: str) -> str:
     """The room with its points by letter; each letter can be taken in hand by the script."""
     frame = _frame(floor, room, 420.0, 360.0)
     parts = [_head(frame, told), *_room(frame, floor, room, WHITE)]
-    middle = floor.room_by_id[room].polygon.shape.centroid
-    for one in marks:
-        x, y = frame.at(one.at)
-        mx, my = frame.at((middle.x, middle.y))
-        away = max(((x - mx) ** 2 + (y - my) ** 2) ** 0.5, 1.0)
-        lx, ly = x + (mx - x) / away * 15, y + (my - y) / away * 15
+    for letter, place in letters:
+        x, y = frame.at(place)
+        # Inside the room, above the point where there is room for it: points lie beside each other.
+        ly = y - 8 if y > 2 * _EDGE else y + 19
+        lx = min(max(x, 1.6 * _EDGE), frame.wide - 1.6 * _EDGE)
         parts.append(
-            f'<g class="landmark" data-letter="{one.letter}">'
+            f'<g class="landmark" data-letter="{letter}">'
             f'<circle cx="{number(x)}" cy="{number(y)}" r="3" fill="{INK}"/>'
-            f'{_cased(lx, ly + 4.5, one.letter, 14)}</g>'
+            f'{_cased(lx, ly, letter, 14)}</g>'
         )  # fmt: skip
     return "".join([*parts, "</svg>"])
 
 
 def marks_svg(
-    floor: Floor, room: str, seen: FloorSeen, picture: str, *, marks: Sequence[Drawn], told: str
+    floor: Floor, room: str, above: Above, *, marks: Sequence[Drawn], told: str
 ) -> str:  # fmt: skip
-    """The floor of the room from above, as the photo shows it, and the marks with their numbers.
-
-    picture: address of the photo laid flat.
-    """
+    """The floor of the room from above, as the photo shows it, and the marks with their numbers."""
     frame = _frame(floor, room, _WIDE, _HIGH)
     parts = [_head(frame, told, frame)]
-    x, y = frame.at((seen.left_m, seen.top_m))
+    x, y = frame.at((above.left_m, above.top_m))
     parts.append(
-        f'<image href={quoteattr(picture)} x="{number(x)}" y="{number(y)}" '
-        f'width="{number(seen.wide_m * frame.scale)}" '
-        f'height="{number(seen.high_m * frame.scale)}" preserveAspectRatio="none"/>'
+        f'<image href={quoteattr(above.picture)} x="{number(x)}" y="{number(y)}" '
+        f'width="{number(above.wide_m * frame.scale)}" '
+        f'height="{number(above.high_m * frame.scale)}" preserveAspectRatio="none"/>'
     )
     parts += _room(frame, floor, room, "none")
     parts += [line for one in marks for line in _outline(frame, one)]

@@ -1,0 +1,135 @@
+"""The look at the mopped floor: marks that a photo shows, for a person to judge.
+
+Nothing is named a defect here: each mark is proposed, with its place, how sure, and what speaks for
+it. Lines are sought by the best path [smith-1981], areas by their outline [desolneux-2001],
+crescents by their form [turin-1960]; all are weighed against mottle made from the same floor
+[theiler-1992]. No book gives bounds for marks of stain; those here were chosen on invented floors
+(rank: measured here, on no real stained floor).
+"""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+from numpy.typing import NDArray
+
+from farwall.colour.marks.areas import areas_of
+from farwall.colour.marks.called import (
+    LEAST_OVER,
+    Called,
+    called,
+    called_area,
+    called_crescent,
+    called_dot,
+)  # fmt: skip
+from farwall.colour.marks.crescents import crescents_of
+from farwall.colour.marks.dots import dots_of
+from farwall.colour.marks.ground import Ground, ground_of
+from farwall.colour.marks.lines import alone, hidden_share, lines_of
+from farwall.colour.marks.nouns import Floats32, Mark, Sheet
+from farwall.colour.marks.placed import band, disc, lighter_by, ring_of, spot
+from farwall.colour.marks.profile import profile_of
+from farwall.colour.marks.shape import shape_of
+from farwall.colour.marks.surrogate import surrogate_of
+
+CRESCENT_OVER = 1.15
+AREA_OVER = 1.1
+
+
+def marks_in(sheet: Sheet) -> tuple[Mark, ...]:
+    """Marks proposed on a mopped floor, the surest first; the same sheet gives the same marks.
+
+    Worked on in points of 5 mm or coarser, so what is smaller than 1 cm is not seen. Raises
+    `Refused` for a sheet under half a metre or 96 points a side, or with almost no floor seen.
+    """
+    ground = ground_of(sheet)
+    if not ground.seen.any() or float(np.ptp(ground.flat[ground.seen])) < 1e-4:
+        return ()
+    mottle = surrogate_of(ground.flat)
+    slab, lines = _line_marks(sheet, ground, mottle)
+    found = list(lines)
+    for mark in (
+        *_area_marks(sheet, ground, mottle), *_dot_marks(sheet, ground),
+        *_crescent_marks(sheet, ground, mottle),
+    ):  # fmt: skip
+        if not _told_already(mark, [*slab, *found]):
+            found.append(mark)
+    return tuple(sorted([*slab, *found], key=lambda mark: (-mark.confidence, mark.kind, mark.at)))
+
+
+def _line_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> tuple[list[Mark], list[Mark]]:
+    """Cracks and joints; other lines."""
+    widest = max(ground.flat.shape) * ground.step_m
+    slab: list[Mark] = []
+    other: list[Mark] = []
+    for line in alone(lines_of(ground, mottle, least=LEAST_OVER), ground):
+        like, points = profile_of(ground, line.points)
+        if hidden_share(points, ground.seen) > 0.3:
+            continue
+        name = called(line, like, widest)
+        if name is None:
+            continue
+        wide_m = min(max(like.width_m, 0.02), 0.1)
+        mark = _mark(
+            sheet, ground, name, at=points[len(points) // 2], length_m=like.length_m,
+            outline=band(points, wide_m / 2 / ground.step_m), width_m=wide_m,
+        )  # fmt: skip
+        (slab if name.kind in {"crack", "joint"} else other).append(mark)
+    return slab, other
+
+
+def _area_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> list[Mark]:
+    found = []
+    for area in areas_of(ground, mottle, least=AREA_OVER):
+        shape = shape_of(ground, area)
+        name = called_area(area, shape)
+        if name is not None:
+            rows, columns = np.nonzero(area.inside)
+            middle = np.array([rows.mean() + area.row, columns.mean() + area.column])
+            inside = np.stack((rows + area.row, columns + area.column), axis=1) + 0.5
+            at = inside[np.argmin(((inside - middle) ** 2).sum(axis=1))]
+            found.append(_mark(
+                sheet, ground, name, at=at, outline=shape.outline,
+                length_m=shape.length_m, width_m=shape.width_m,
+            ))  # fmt: skip
+    return found
+
+
+def _crescent_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> list[Mark]:
+    return [
+        _mark(
+            sheet, ground, called_crescent(one), at=np.array(one.at),
+            outline=one.outline, length_m=2 * one.radius_m, width_m=one.thick_m,
+        )
+        for one in crescents_of(ground, mottle, least=CRESCENT_OVER, most=1)
+    ]  # fmt: skip
+
+
+def _dot_marks(sheet: Sheet, ground: Ground) -> list[Mark]:
+    return [
+        _mark(
+            sheet, ground, called_dot(dot), at=np.array(dot.at), length_m=dot.wide_m,
+            outline=disc(dot.at, dot.wide_m / 2 / ground.step_m), width_m=dot.wide_m,
+        )
+        for dot in dots_of(ground)
+    ]  # fmt: skip
+
+
+def _mark(
+    sheet: Sheet, ground: Ground, name: Called, *, at: NDArray[np.float64],
+    outline: NDArray[np.float64], length_m: float, width_m: float,
+) -> Mark:  # fmt: skip
+    return Mark(
+        name.kind, spot(sheet, ground, at), ring_of(sheet, ground, outline),
+        round(name.confidence, 3), round(lighter_by(ground, outline), 2),
+        round(length_m, 3), round(width_m, 3), name.why,
+    )  # fmt: skip
+
+
+def _told_already(mark: Mark, marks: list[Mark]) -> bool:
+    """Whether its middle lies on the outline of another, or nearly."""
+    near = 0.06
+    return any(
+        math.dist(mark.at, point) < near for other in marks for point in (other.at, *other.outline)
+    )
