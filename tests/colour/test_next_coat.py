@@ -7,7 +7,7 @@ from farwall.bench.colour import WAYS, score_foreseen, score_jobs
 from farwall.colour.belief import Seen, believe
 from farwall.colour.dose import Laid
 from farwall.colour.foresight import darkest, foreseen
-from farwall.colour.next_coat import MOST_TOO_DARK, Way, next_coat
+from farwall.colour.next_coat import MOST_TOO_DARK, Outlook, Way, chosen_of, next_coat
 
 BARE, ONE, STRONG = (56.0, 0.5, 1.5), (46.0, 5.0, 10.0), (40.0, 7.0, 13.0)
 SEEN = (
@@ -96,3 +96,39 @@ def test_on_a_few_invented_floors_it_beats_the_habit():
     assert ours.cost < habit.cost
     seen = score_foreseen(range(6))
     assert all(one.median < one.change for one in seen)
+
+
+def outlook(way, too_dark, gap, away):
+    return Outlook(way, too_dark, gap, gap - 1, gap + 1, away, (40.0, 5.0, 9.0))
+
+
+def test_of_two_colours_the_one_that_comes_nearest_is_laid_and_never_above_the_bound():
+    stop = outlook(None, 0.0, 6.0, 7.0)
+    ways = (
+        outlook(Way(0, 1.0, 0.2), 0.01, 0.5, 4.0),
+        outlook(Way(1, 4.0, 0.2), 0.02, 2.0, 1.5),
+        outlook(Way(1, 6.0, 0.2), 0.02, 2.5, 1.6),
+        outlook(Way(1, 1.0, 0.2), 0.2, 0.0, 0.3),
+    )
+    found = chosen_of(stop, ways)
+    assert found.verdict == "lay"
+    assert found.chosen.way == Way(1, 6.0, 0.2)
+    assert chosen_of(stop, ways, most_too_dark=0.5).chosen.way == Way(1, 1.0, 0.2)
+    assert chosen_of(stop, ways, most_too_dark=0.001).verdict == "stop"
+
+
+def test_of_two_colours_nothing_is_laid_that_brings_little():
+    stop = outlook(None, 0.0, 1.2, 1.9)
+    ways = (outlook(Way(0, 8.0, 0.2), 0.0, 0.9, 1.5), outlook(Way(1, 8.0, 0.2), 0.0, 1.0, 1.7))
+    found = chosen_of(stop, ways)
+    assert found.verdict == "stop"
+    assert found.why == "the floor has the sample's tone"
+
+
+def test_a_blurred_sample_never_makes_a_way_look_safer_than_the_bound_allows(belief):
+    sharp, blurred = (answer(belief, sample_blur=one) for one in (0.5, 6.0))
+    safe = [
+        {one.way for one in found.ways if one.too_dark <= MOST_TOO_DARK}
+        for found in (sharp, blurred)
+    ]
+    assert safe[1] <= safe[0]

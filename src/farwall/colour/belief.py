@@ -16,7 +16,7 @@ import numpy as np
 from farwall.colour.dose import FORMS
 from farwall.colour.fitting import fit
 from farwall.colour.nouns import FLOOR, SAMPLES, USUAL, Belief, Fit, Seen, told
-from farwall.colour.posterior import pool
+from farwall.colour.posterior import pools
 from farwall.colour.prior import Prior, Strength, Three
 
 __all__ = ["FLOOR", "SAMPLES", "Belief", "Fit", "Prior", "Seen", "Strength", "believe", "learned"]
@@ -34,12 +34,12 @@ def believe(
     not they were seen; an unseen one differs from the floor as `prior` says.
     """
     given = told(seen, stains=stains, rooms=rooms, prior=prior)
-    pools = [pool(fit(form, given)) for form in FORMS]
-    best = max(one.evidence for one in pools)
-    raw = [float(np.exp(one.evidence - best)) for one in pools]
+    found = pools([fit(form, given) for form in FORMS])
+    best = max(one.evidence for one in found)
+    raw = [float(np.exp(one.evidence - best)) for one in found]
     weights = tuple(one / sum(raw) for one in raw)
     fits = tuple(
-        one.kept(round(DRAWS * weight)) for one, weight in zip(pools, weights, strict=True)
+        one.kept(round(DRAWS * weight)) for one, weight in zip(found, weights, strict=True)
     )
     return Belief(stains, fits, weights, given.rooms, prior)
 

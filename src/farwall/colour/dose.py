@@ -108,7 +108,10 @@ def counted(
     on a square metre, (rows, 1) · takes: lime that a litre of each stain takes against a litre of
     the first, (rows, stains); all alike where nobody says.
     """
-    by_coat = 1.0 if takes is None or stains == 1 else takes[:, laid.stain]
+    if stains == 1:
+        # What each coat adds is not asked: only all of them together.
+        return _bound(form, laid.l_per_m2.sum(axis=1) * factor, lime)[..., None]
+    by_coat = 1.0 if takes is None else takes[:, laid.stain]
     after = np.cumsum(laid.l_per_m2 * by_coat, axis=-1) * factor[..., None]
     bound = _bound(form, after, lime[..., None])
     each = np.diff(bound, axis=-1, prepend=0.0) / by_coat

@@ -12,8 +12,9 @@ from farwall.colour.looks import HAIR, looks, patch_moves
 from farwall.colour.nouns import AT_FLOOR, Told
 
 Floats = NDArray[np.float64]
-ROUNDS = 3
-_MOST_STEPS, _CLOSE = 40, 1e-4
+ROUNDS = (0.05, 0.05, 1e-3)
+"""In each round of fit and blur: by how little a step must better the fit to be the last."""
+_MOST_STEPS = 40
 
 
 @dataclass(frozen=True)
@@ -49,9 +50,9 @@ class Task:
     def slope(self, theta: Floats) -> Floats:
         """How all looks move with each parameter, by differences."""
         size, told = len(theta), self.told
-        many = np.concatenate((theta + HAIR * np.eye(size), theta - HAIR * np.eye(size)))
+        many = np.concatenate((theta[None], theta + HAIR * np.eye(size)))
         seen = looks(self.form, many, told.laid, told.stains, places=told.places)
-        return np.asarray((seen[:size] - seen[size:]).reshape(size, -1).T / (2 * HAIR))
+        return np.asarray((seen[1:] - seen[0]).reshape(size, -1).T / HAIR)
 
 
 @dataclass(frozen=True)
@@ -75,7 +76,7 @@ def fit(form: Form, told: Told) -> Normal:
     middle, spread = before(form, told)
     tied = _inverse(spread)
     theta, patchy, of = middle, 1.0, told.prior.patchy_of
-    for _ in range(ROUNDS):
+    for close in ROUNDS:
         # What blurs a patch depends on where the fit lies: fit, blur, fit again.
         moves = patch_moves(
             form, theta[None], told.laid, told.stains, places=told.places, prior=told.prior
@@ -83,7 +84,7 @@ def fit(form: Form, told: Told) -> Normal:
         patchy, of = patchiness(moves, told)
         noise = _noise(moves, told, patchy)
         task = Task(form, told, _inverse(noise), middle, tied)
-        theta, slope = _least(task, theta)
+        theta, slope = _least(task, theta, close)
     left = np.linalg.inv(slope.T @ task.weight @ slope + tied)
     constant = -0.5 * (
         task.worth(theta) + np.linalg.slogdet(noise)[1] + np.linalg.slogdet(spread)[1]
@@ -144,7 +145,7 @@ def _noise(moves: tuple[Floats, Floats], told: Told, patchy: float) -> Floats:
     return found
 
 
-def _least(task: Task, theta: Floats) -> tuple[Floats, Floats]:
+def _least(task: Task, theta: Floats, close: float) -> tuple[Floats, Floats]:
     """Damped Gauss-Newton steps to the least; the parameters, and the slope there."""
     damp, worth, slope = 1e-2, task.worth(theta), task.slope(theta)
     for _ in range(_MOST_STEPS):
@@ -159,7 +160,7 @@ def _least(task: Task, theta: Floats) -> tuple[Floats, Floats]:
             continue
         theta, damp, gained, worth = theta + move, damp / 4, worth - tried, tried
         slope = task.slope(theta)
-        if gained < _CLOSE:
+        if gained < close:
             break
     return theta, slope
 

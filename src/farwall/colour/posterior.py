@@ -9,6 +9,7 @@ then systematic resampling; both textbook).
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -22,6 +23,8 @@ Floats = NDArray[np.float64]
 
 POOL = 1024
 """Points that are weighed for each form."""
+HOPELESS = 9.0
+"""Log evidence behind the best at which a form would get no point of 512, and is left out."""
 
 
 @dataclass(frozen=True)
@@ -35,9 +38,10 @@ class Pool:
     evidence: float
 
     def kept(self, count: int) -> Fit:
-        """So many of them, each as often as its share says."""
+        """So many of them, each as often as its share says; `count` 0 where there are none."""
         steps = (np.arange(count) + 0.5) / max(count, 1)
-        picked = np.minimum(np.searchsorted(np.cumsum(self.shares), steps), len(self.shares) - 1)
+        last = max(len(self.shares) - 1, 0)
+        picked = np.minimum(np.searchsorted(np.cumsum(self.shares), steps), last)
         about = self.about
         return Fit(
             about.task.form, about.middle, about.spread, self.evidence,
@@ -45,7 +49,18 @@ class Pool:
         )  # fmt: skip
 
 
-def pool(about: Normal) -> Pool:
+def pools(fits: Sequence[Normal]) -> list[Pool]:
+    """Of each form its points; none of a form that what was seen all but rules out."""
+    best = max(one.constant for one in fits)
+    return [_pool(one) if one.constant > best - HOPELESS else _none(one) for one in fits]
+
+
+def _none(about: Normal) -> Pool:
+    nothing = np.zeros(0)
+    return Pool(about, np.zeros((0, len(about.middle))), nothing, nothing, -np.inf)
+
+
+def _pool(about: Normal) -> Pool:
     """Points drawn about the likeliest and weighed by what was seen."""
     size = len(about.middle)
     even = evenly(POOL, size + 1)
