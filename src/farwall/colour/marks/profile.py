@@ -36,6 +36,7 @@ class Profile:
     width_m: float
     held: float
     sharp: float
+    crisp: float
     grain: float
     ends: int
     centre: tuple[float, float]
@@ -109,7 +110,7 @@ def _centred(ground: Ground, line: Floats) -> Floats:
     return line + _normals(line) * moved
 
 
-def _section(unrolled: Floats, offset: Floats) -> tuple[float, float, float, float, float, float]:
+def _section(unrolled: Floats, offset: Floats) -> tuple[float, ...]:
     beside = abs(offset) > 0.05
     mean = unrolled.mean(axis=0)
     left, right = offset < -0.015, offset > 0.015
@@ -129,12 +130,16 @@ def _section(unrolled: Floats, offset: Floats) -> tuple[float, float, float, flo
     gaps = np.gradient(mean, offset)
     total = max(float(np.ptp(mean[abs(offset) < 0.08])), 1e-6)
     sharp = float(abs(gaps[abs(offset) < 0.04]).max() * 0.01 / total)
+    close = abs(offset) < 0.08
+    level_out = mean[close] - np.polyval(np.polyfit(offset[close], mean[close], 1), offset[close])
+    change = abs(np.gradient(level_out, offset[close]))[abs(offset[close]) < 0.04]
+    crisp = float(change.max() * 0.01 / max(float(np.ptp(level_out)), 1e-6))
     pieces = max(len(unrolled) // 8, 1)
     parts = np.array_split(unrolled, pieces)
     shape = mean - mean.mean()
     agreed = [float(((p.mean(axis=0) - p.mean()) @ shape) > 0) for p in parts]
     grain = float(np.std(unrolled[:, beside] - unrolled[:, beside].mean(axis=0)))
-    return ridge, float(hi - lo), width, float(np.mean(agreed)), sharp, max(grain, 1e-6)
+    return ridge, float(hi - lo), width, float(np.mean(agreed)), sharp, crisp, max(grain, 1e-6)
 
 
 def _form(line: Floats) -> tuple[float, float, float]:
