@@ -1,10 +1,11 @@
 import { createHash } from "node:crypto";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { defineConfig, type Plugin } from "vite";
+import { build, defineConfig, type Plugin } from "vite";
 
 const OUT = "../src/farwall/web/slab/dist";
-const HELD = ["index.html", "slab.js", "slab.css", "slab.webmanifest"];
+const HELD = ["index.html", "slab.js", "samples.js", "slab.css", "slab.webmanifest"];
+const TARGET = "es2021";
 
 /** The page with what must begin before its script is there: without comments and indents, inside it. */
 function page(): string {
@@ -17,7 +18,15 @@ function page(): string {
 function named(): Plugin {
   return {
     name: "named-worker",
-    closeBundle() {
+    async closeBundle() {
+      // The sample day apart: a first load of the run sheet does not wait for it.
+      await build({
+        configFile: false, publicDir: false, root: import.meta.dirname, logLevel: "warn",
+        build: {
+          outDir: OUT, emptyOutDir: false, target: TARGET, modulePreload: false,
+          lib: { entry: "src/samples.ts", formats: ["iife"], name: "samples", fileName: () => "samples.js" },
+        },
+      });
       const out = join(import.meta.dirname, OUT);
       const hash = createHash("sha256");
       writeFileSync(join(out, "index.html"), page());
@@ -34,7 +43,7 @@ export default defineConfig({
   build: {
     outDir: OUT,
     emptyOutDir: true,
-    target: "es2021",
+    target: TARGET,
     modulePreload: false,
     lib: { entry: "src/main.ts", formats: ["iife"], name: "slab", fileName: () => "slab.js", cssFileName: "slab" },
   },

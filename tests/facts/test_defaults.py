@@ -184,3 +184,19 @@ def test_a_house_without_a_second_adult_is_warned_of():
         for said in settle(replace(BARE, crew=Crew(second_adult=False))).warnings
     )
     assert settle(BARE).warnings == ()
+
+
+def test_a_weighed_sample_counts_as_measured_and_its_density_is_noted_where_no_sheet_told_it():
+    """0.11 kg of a 1:1 mix of 1.2 kg/L are 100 mL; on half a square metre that is 5 m²/L."""
+    weighed = Sample("s1", coat="first", area_m2=0.5, sprayer_before_kg=3.11, sprayer_after_kg=3.0)
+    settled = settle(replace(TWO_COATS, samples=(weighed,)))
+    first, rests_on = settled.coats[0], ground(settled, "coats.first.m2_per_l")
+    assert (rests_on.rank, rests_on.source) == ("measured here", "sample s1")
+    assert first.samples[0].m2_per_l == first.m2_per_l
+    assert first.spread_percent < settled.coats[1].spread_percent
+    noted = [one for one in settled.grounds if one.name.endswith("density_kg_l")]
+    assert [(one.value, one.rank) for one in noted] == [("1.2", "from memory")]
+    sheets = tuple(replace(one, density_kg_l=1.2) for one in settled.stains)
+    told = settle(replace(TWO_COATS, samples=(weighed,), stains=sheets))
+    assert told.coats[0].m2_per_l == pytest.approx(5.0)
+    assert not [one for one in told.grounds if one.name.endswith("density_kg_l")]

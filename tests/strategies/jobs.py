@@ -21,7 +21,7 @@ from farwall.facts.job import (
     Tools,
     Wishes,
 )
-from farwall.facts.samples import Sample
+from farwall.facts.samples import STATES, Look, Sample
 from farwall.floor.geometry import PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room, SawCut, Window
 
@@ -133,20 +133,41 @@ def surveys_of(draw: st.DrawFn, room_ids: list[str]) -> Survey:
     )
 
 
+looks = st.builds(
+    Look,
+    state=st.sampled_from(STATES),
+    lab=st.tuples(st.floats(5, 95), st.floats(-60, 60), st.floats(-60, 60)),
+    error_de=maybe(st.floats(0, 9)),
+    photo=st.just(""),
+    light=maybe(st.sampled_from(["day", "lamp"])),
+    spots=st.integers(1, 30),
+    spread_lightness=maybe(st.floats(0, 9)),
+)
+
+
 @st.composite
 def samples_of(draw: st.DrawFn, room_ids: list[str], coat_ids: list[str]) -> tuple[Sample, ...]:
     ids = draw(st.lists(names, max_size=3, unique=True))
     coat = st.none() | st.sampled_from(coat_ids) if coat_ids else st.none()
+    room = draw(maybe(st.sampled_from(room_ids)))
     return tuple(
         Sample(
             id=sample_id,
             coat=draw(coat),
-            room=draw(maybe(st.sampled_from(room_ids))),
+            room=room,
             m2_per_l=draw(maybe(st.floats(2, 15))),
             sheen_loss_min=draw(maybe(st.floats(1, 40))),
             verdict=draw(maybe(st.sampled_from(["light", "right", "dark"]))),
+            over=ids[n - 1] if n and draw(st.booleans()) else None,
+            cut=draw(maybe(st.sampled_from(["1:1", "1:4", "neat"]))),
+            area_m2=draw(maybe(st.floats(0.1, 1))),
+            dwell_h=draw(maybe(st.floats(1, 24))),
+            scrubs=draw(maybe(st.integers(0, 9))),
+            rag=draw(maybe(st.sampled_from(["clean", "grey", "coloured"]))),
+            looks=draw(st.lists(looks, max_size=2).map(tuple)),
+            approved_on=draw(st.sampled_from(["", "2027-05-04"])),
         )
-        for sample_id in ids
+        for n, sample_id in enumerate(ids)
     )
 
 

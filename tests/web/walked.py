@@ -24,6 +24,7 @@ SCREENS = {
     "crew": "/houses/two/crew",
     "workers": "/houses/two/workers",
     "acid people": "/houses/two/acid/people",
+    "the ladder": "/houses/two/colour/ladder",
     "log": "/houses/two/log",
     "an entry": "/houses/two/log?word=mixed",
     "acid": "/houses/two/acid",

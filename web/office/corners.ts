@@ -1,10 +1,10 @@
 // A sheet's corners set on its photo by finger, mouse or keys; a loupe shows what the finger hides.
 // The fields hold the places, so that the form is the same without script.
 
+import { WAYS, inPhoto, loupe, type Place } from "./parts/photo_places";
+
 const photo = document.querySelector<SVGSVGElement>("#photo");
 if (photo) begin(photo);
-
-type Place = { x: number; y: number };
 
 function begin(svg: SVGSVGElement): void {
   for (const one of svg.querySelectorAll<SVGGElement>(".place")) {
@@ -50,11 +50,6 @@ function show(svg: SVGSVGElement, moved: SVGGElement): void {
   }
 }
 
-function inPhoto(svg: SVGSVGElement, event: PointerEvent): Place {
-  const back = svg.getScreenCTM()?.inverse();
-  return new DOMPoint(event.clientX, event.clientY).matrixTransform(back);
-}
-
 function drag(svg: SVGSVGElement, one: SVGGElement, begun: PointerEvent): void {
   if (begun.button !== 0) return;
   const grabbed = inPhoto(svg, begun), was = placeOf(one);
@@ -75,10 +70,6 @@ function drag(svg: SVGSVGElement, one: SVGGElement, begun: PointerEvent): void {
   one.addEventListener("pointercancel", end, { once: true });
 }
 
-const WAYS: Record<string, [number, number]> = {
-  ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1],
-};
-
 function step(svg: SVGSVGElement, one: SVGGElement, event: KeyboardEvent): void {
   const way = WAYS[event.key];
   if (!way) return;
@@ -88,17 +79,3 @@ function step(svg: SVGSVGElement, one: SVGGElement, event: KeyboardEvent): void 
   const at = placeOf(one);
   put(svg, one, { x: at.x + way[0] * far, y: at.y + way[1] * far });
 }
-
-/** Four times as large, in the corner of the photo that is farthest from the place. */
-function loupe(svg: SVGSVGElement, at: Place | null): void {
-  const glass = svg.querySelector("#loupe") as SVGGElement;
-  glass.classList.toggle("off", at === null);
-  if (!at) return;
-  const { width, height } = svg.viewBox.baseVal;
-  const side = Math.max(width, height) / 4, seen = side / 4;
-  const x = at.x < width / 2 ? width - side : 0, y = at.y < height / 2 ? height - side : 0;
-  glass.setAttribute("transform", `translate(${x} ${y})`);
-  (svg.querySelector("#loupe-view") as SVGSVGElement).setAttribute("viewBox", `${at.x - seen / 2} ${at.y - seen / 2} ${seen} ${seen}`);
-}
-
-export {};

@@ -1,6 +1,6 @@
 /** Every key of every page: what it does. */
 import { call, keepAwake } from "./alarm.ts";
-import { callAnew, draw, show } from "./draw.ts";
+import { callAnew, draw, drawSamplesBy, show } from "./draw.ts";
 import { save } from "./hands.ts";
 import { headsetKeys } from "./headset.ts";
 import { mixing } from "./mixing.ts";
@@ -15,6 +15,7 @@ import { photosOf } from "./send.ts";
 import { fresh, job, lastOwn, now, own, speakAsWished, units, using, waiting as unsent } from "./state.ts";
 import { change, enter, NO_JOB, photo, WISHES, type Wishes } from "./store.ts";
 import { POUR_KEYS } from "./pouring.ts";
+import { sampleAct, sampleFilled, samplePage, sampling } from "./sampling.ts";
 import { opened, sync } from "./sync.ts";
 import { washKeys } from "./washing.ts";
 
@@ -37,6 +38,8 @@ async function log(word: string, about: Entry["about"], at = Date.now(), taken: 
   void sync();
 }
 
+drawSamplesBy(() => samplePage(log));
+
 const sprayedCoat = () => {
   const last = using()?.fields.filter((one) => now.day?.floor.begun.includes(one.id)).pop();
   return last?.coat ?? now.day?.coat ?? "";
@@ -50,7 +53,7 @@ export async function act(told: string): Promise<void> {
   const arg = rest.join(" ");
   if (word === "key") return opened(text("key"));
   const logs = KEYS[word];
-  if (logs && (using() || ["go", "hurt", "near"].includes(word))) await logs(arg, using()!);
+  if (logs && (using() || ["go", "hurt", "near"].includes(word) || sampling())) await logs(arg, using()!);
 }
 
 const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(log), ...POUR_KEYS,
@@ -59,12 +62,13 @@ const KEYS: Record<string, (arg: string, s: Sheet) => unknown> = { ...washKeys(l
     if (arg === "note") now.trouble = "";
     if (arg === "pour" && !now.view.startsWith("pour")) now.pour = NO_QUESTION;
     show(arg);
-    if (arg === "wash" || arg === "pour") void sync();
+    if (arg === "wash" || arg === "pour" || arg === "samples") void sync();
   },
+  sample: (arg) => sampleAct(arg),
   main: (_, s) => now.view === "run" && now.day?.band ? bandDone(s, now.day.band) : undefined,
   undo: () => {
     const last = lastOwn();
-    const here = now.view.startsWith("wash") ? now.view : "run";
+    const here = now.view.startsWith("wash") ? now.view : sampling() ? "samples" : "run";
     return last ? log("struck", { entry: last.id }, Date.now(), null, here) : undefined;
   },
   filled: () => {
@@ -162,6 +166,7 @@ export async function filledIn(input: HTMLInputElement): Promise<void> {
     now.mine = await change(`job ${job}`, NO_JOB, (one) => ({ ...one, lot: input.value.trim() }));
     draw();
   }
+  if (sampling()) await sampleFilled(input);
   const file = input.id === "photo" ? input.files?.[0] : undefined;
   if (!file) return;
   const taken = await smaller(file);

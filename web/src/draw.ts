@@ -110,12 +110,19 @@ function pageOf(s: Sheet): string {
 
 let last = "";
 
+/** The page of the sample day: given by `acts.ts`, for it enters what is tapped. */
+let samplesShown = () => "";
+export function drawSamplesBy(page: () => string): void {
+  samplesShown = page;
+}
+
 export function draw(): void {
   const s = using();
-  const html = s ? pageOf(s)
+  const html = now.view.startsWith("sample") && now.mine.key && !alone ? samplesShown()
+    : s ? pageOf(s)
     : now.view === "eyes" ? eyes()
       : now.mine.key ? waiting(now.trouble || w("fetching")) : askKey(now.trouble);
-  document.body.dataset["view"] = s ? now.view.split(" ")[0]! : "";
+  document.body.dataset["view"] = s || now.view.startsWith("sample") ? now.view.split(" ")[0]! : "";
   if (html !== last) put(html);
   if (s) document.title = w("title", { job: s.job });
   figures();

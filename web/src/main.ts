@@ -113,6 +113,7 @@ function mayBeKept(): void {
 
 async function begin(): Promise<void> {
   listen();
+  if (location.search === "?samples") now.view = "samples";
   const drawn = drawEarly();
   known = remember();
   const held = await known;
@@ -122,7 +123,7 @@ async function begin(): Promise<void> {
   }
   speakAsWished();
   if (!alone && !now.mine.key) keyWanted(w("keyTold"));
-  else if (!now.sheet || !held || !(await drawn)) draw();
+  else if (!now.sheet || !held || now.view !== "run" || !(await drawn)) draw();
   guessed = false;
   setInterval(tick, 200);
   setInterval(() => void sync(), EVERY_MS);

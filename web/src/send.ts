@@ -4,6 +4,7 @@ import type { Entry, FromBook } from "./pure/entry.ts";
 import { answered, MOST_AT_ONCE, toAsk, toOffer, told } from "./pure/phone.ts";
 import type { Answer, Pours } from "./pure/pouring.ts";
 import type { Step } from "./pure/rinsing.ts";
+import type { Course } from "./pure/sampling.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import { change, early, emptyMemory, lookedAt, moment, NO_JOB, photo, read, type JobMemory, type Memory, type Rest } from "./store.ts";
 
@@ -178,6 +179,12 @@ export async function fetchPours(job: string, key: string): Promise<JobMemory> {
   const [language, at] = [w("languageIs"), Date.now()];
   const table = await ask<Pours>(key, `${of(job)}/pours`);
   return change(`job ${job}`, NO_JOB, (one) => ({ ...one, pours: { table, language, at } }));
+}
+
+/** The sample day as it is planned; it asks for no plan. Raises NoAnswer. */
+export async function fetchSamples(job: string, key: string): Promise<JobMemory> {
+  const { course } = await ask<{ course: Course }>(key, `${of(job)}/sample-day`);
+  return change(`job ${job}`, NO_JOB, (one) => ({ ...one, key, samples: course }));
 }
 
 /** One question to the gate. Raises NoAnswer. */

@@ -5,7 +5,9 @@ import { jumped, type Clocks } from "./pure/era.ts";
 import { nextId, type Last } from "./pure/ids.ts";
 import { newPhone, tapped, type Phone } from "./pure/phone.ts";
 import type { Pours } from "./pure/pouring.ts";
+import type { Course } from "./pure/sampling.ts";
 import type { Sheet } from "./pure/sheet.ts";
+import type { Draft } from "./samples/kit.ts";
 import type { Photo } from "./photo.ts";
 
 export interface Memory {
@@ -40,6 +42,9 @@ export interface JobMemory {
   lot: string;
   /** The table of the gate, in which language, and when it was fetched by this phone. */
   pours?: { table: Pours; language: string; at: number } | null;
+  /** The sample day, and what was read before a sample is laid. */
+  samples?: Course | null;
+  draft?: Draft;
 }
 
 export const NO_JOB: JobMemory = {

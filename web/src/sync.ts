@@ -1,12 +1,12 @@
 /** All that is asked of the book, one round at a time. */
 import { draw, redraw } from "./draw.ts";
 import { w } from "./pure/words.ts";
-import { fetchNow, fetchOthers, fetchRest, fetchPours, fetchSheet, fetchWashing, NoAnswer, offer } from "./send.ts";
+import { fetchNow, fetchOthers, fetchRest, fetchPours, fetchSamples, fetchSheet, fetchWashing, NoAnswer, offer } from "./send.ts";
 import { alone, freshWashing, job, now, speakAsWished, status, using, washes } from "./state.ts";
 import { change, NO_JOB, read } from "./store.ts";
 
 /** Pages that are drawn anew when something is heard. */
-const LIVE = ["run", "helper", "book", "phone", "wash", "washroom", "pour"];
+const LIVE = ["run", "helper", "book", "phone", "wash", "washroom", "pour", "samples", "samplesall"];
 const SHEET_EVERY_MS = 300_000;
 let sheetAt = 0;
 let sending = false;
@@ -42,9 +42,9 @@ export async function sync(): Promise<void> {
     sending = false;
     now.memory = await read("memory", now.memory);
     const shown = LIVE.includes(now.view);
-    if (!using() || (shown && (before !== seen() || now.view === "run"))) redraw();
+    if ((!using() && !now.view.startsWith("sample")) || (shown && (before !== seen() || now.view === "run"))) redraw();
     if (again && now.signal === "ok" && now.mine.key) void sync();
-    else if (now.signal === "ok") void freshPours(now.mine.key);
+    else if (now.signal === "ok") void freshPours(now.mine.key).then(freshSamples);
   }
 }
 
@@ -75,9 +75,40 @@ async function freshPours(key: string): Promise<void> {
   }
 }
 
+let samplesAt = 0;
+
+/** With signal and quiet it comes by itself, so that it lies here when there is none. */
+async function freshSamples(): Promise<void> {
+  const quiet = Date.now() - now.lastTap > QUIET_MS;
+  if (alone || !quiet || (samplesAt && Date.now() - samplesAt < SHEET_EVERY_MS)) return;
+  samplesAt = Date.now();
+  now.mine = await fetchSamples(job, now.mine.key).catch((error: unknown) => {
+    if (error instanceof NoAnswer) return now.mine; // a book of before knows no sample day
+    throw error;
+  });
+}
+
+/** The sample day comes before there is a plan: it waits for none, and its entries do not either. */
+async function sampleRound(key: string): Promise<void> {
+  if (!now.mine.samples || Date.now() - samplesAt > SHEET_EVERY_MS) {
+    now.mine = await fetchSamples(job, key);
+    samplesAt = Date.now();
+    redraw();
+  }
+  await offer(key);
+  now.memory = await read("memory", now.memory);
+  now.mine = await fetchOthers(job, key);
+}
+
 async function rounds(key: string): Promise<void> {
+  if (now.view.startsWith("sample")) await sampleRound(key);
   if (!using() || !now.mine.sheet) { // with the plan there is something to tap: all else comes after
-    await freshSheet(key);
+    const alike = now.view.startsWith("sample");
+    const none = await freshSheet(key).then(() => false, (error: unknown) => {
+      if (alike && error instanceof NoAnswer && error.signal && error.status !== 401) return true;
+      throw error;
+    });
+    if (none) return; // samples are made before there is a plan
     redraw();
   }
   await offer(key);
@@ -104,7 +135,7 @@ export function keyWanted(told: string): void {
 export async function opened(key: string): Promise<void> {
   if (!key) return;
   now.mine = await change(`job ${job}`, NO_JOB, (one) => ({ ...one, key }));
-  now.view = "run";
+  if (!now.view.startsWith("sample")) now.view = "run";
   draw();
   await sync();
 }
@@ -114,5 +145,5 @@ export async function takeKey(): Promise<void> {
   const key = location.hash.slice(1);
   if (!key || alone) return;
   now.mine = await change(`job ${job}`, NO_JOB, (one) => ({ ...one, key: decodeURIComponent(key) }));
-  history.replaceState(null, "", location.pathname);
+  history.replaceState(null, "", location.pathname + location.search);
 }

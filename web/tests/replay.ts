@@ -6,6 +6,7 @@ import type { Sheet } from "../src/pure/sheet.ts";
 import { inOrder } from "../src/pure/story.ts";
 import { byTable, type Pours } from "../src/pure/pouring.ts";
 import { washOf } from "../src/pure/rinsing.ts";
+import { sampleDay, type Course } from "../src/pure/sampling.ts";
 import { EN } from "../src/words/en.ts";
 import { ES } from "../src/words/es.ts";
 import { type Case, held, lived } from "./living.ts";
@@ -24,6 +25,12 @@ if (kind === "phone") {
   console.log(JSON.stringify(days.map(({ own, others }) => {
     const { steps, rounds, wanted } = washOf(sheet, inOrder(sheet.starts_at, own, others, {}));
     return { steps, rounds, wanted };
+  })));
+} else if (kind === "sample") {
+  const { course, days } = drawn as { course: Course; days: { own: Entry[]; at: number }[] };
+  console.log(JSON.stringify(days.map(({ own, at }) => {
+    const { stands, tasks, begun, signed } = sampleDay(course, inOrder(course.starts_at, own, [], {}), at);
+    return { stands, tasks, begun, signed };
   })));
 } else if (kind === "pour") {
   const { tables, asked } = drawn as { tables: Record<string, Pours>; asked: [string, string[], string, number | null][] };

@@ -52,7 +52,28 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
     )
     parser.add_argument(
-        "--floors", metavar="N", type=int, default=2000, help="colour: on so many floors"
+        "--floors", metavar="N", type=int, help="colour: on so many floors (2000; of marks 120)"
+    )
+    parser.add_argument(
+        "--marks", action="store_true", help="colour: marks found on invented mopped floors"
+    )
+    parser.add_argument(
+        "--surfaces",
+        metavar="DIR",
+        type=Path,
+        help="colour --marks: false alarms on the pictures of real surfaces in that folder",
+    )
+    parser.add_argument(
+        "--once", action="store_true", help="colour: on eight floors only; of marks on one"
+    )
+    parser.add_argument(
+        "--photos", metavar="N", type=int, nargs="?", const=8,
+        help="colour: read so many invented photos (8) of each target under each of five lights",
+    )  # fmt: skip
+    parser.add_argument(
+        "--own-flat",
+        action="store_true",
+        help="colour --marks: photos laid flat by the bench's own hand, not by the reader",
     )
     parser.add_argument(
         "--houses", metavar="N", type=int, default=200, help="days: no set larger than this"
@@ -148,8 +169,20 @@ def _ranges(options: argparse.Namespace) -> int:
     from farwall.cli.bench_learn import run_learn
     from farwall.cli.bench_price import run_price
 
+    if options.what == "colour" and (options.marks or options.surfaces):
+        from farwall.cli.bench_marks import run_marks
+
+        return run_marks(
+            floors=1 if options.once else options.floors, surfaces=options.surfaces,
+            as_json=options.json, tuning=options.tuning, own=options.own_flat,
+        )  # fmt: skip
+    if options.what == "colour" and options.photos:
+        from farwall.cli.bench_photos import run_photos
+
+        return run_photos(photos=options.photos, as_json=options.json, tuning=options.tuning)
     if options.what == "colour":
-        return run_colour(floors=options.floors, as_json=options.json, tuning=options.tuning)
+        floors = 8 if options.once else options.floors or 2000
+        return run_colour(floors=floors, as_json=options.json, tuning=options.tuning)
     if options.what == "clocks":
         return run_clocks(as_json=options.json, tuning=options.tuning, beside=options.beside)
     if options.what == "price":

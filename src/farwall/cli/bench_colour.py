@@ -17,23 +17,33 @@ AIMS = {"4": (1.2, 2.3), "7": (0.9, 1.8)}
 
 
 def run_colour(*, floors: int, as_json: bool, tuning: bool = False) -> int:
-    """Score so many invented floors of the judging half (or the tuning half); 1 past an aim."""
+    """Score so many invented floors of the judging half (or the tuning half); 1 past an aim.
+
+    Houses with rooms are a quarter as many, floors of two colours half as many.
+    """
     from farwall.bench.colour import JUDGING, TUNING, score_foreseen, score_jobs
+    from farwall.bench.colour_score import score_whole
+    from farwall.bench.colour_sealed import score_sealed
+    from farwall.cli.bench_colour_whole import sealed_lines, whole_lines
 
     first = TUNING if tuning else JUDGING
     seeds = range(first, first + floors)
     seen, jobs = score_foreseen(seeds), score_jobs(seeds)
+    whole = score_whole(seeds[: -(-floors // 4)], seeds[: -(-floors // 2)])
+    sealed = score_sealed(seeds)
     met = _met(seen, jobs)
     if as_json:
         told = {
             "half": "tuning" if tuning else "judging",
             "foreseen": [asdict(one) for one in seen],
             "jobs": [asdict(one) for one in jobs],
+            "whole": asdict(whole),
+            "sealed": [asdict(one) for one in sealed],
             "met": met,
         }
         print(json.dumps(told))
     else:
-        print("\n".join(lines(seen, jobs)))
+        print("\n".join([*lines(seen, jobs), *whole_lines(whole), *sealed_lines(sealed)]))
     return _DONE if met else _WRONG
 
 

@@ -28,7 +28,8 @@ def closed_at(told: str, book: str | None = None) -> ClosedJob:
     from farwall.job.closed import closed_job
 
     place, story = told_at(told, book)
-    return closed_job(place.job, place.plan, story, job_id=place.job_id)
+    kept = place.log.entries()
+    return closed_job(place.job, place.plan, story, job_id=place.job_id, kept=kept)
 
 
 def closed_in(folders: Sequence[Path]) -> list[ClosedJob]:

@@ -1,17 +1,30 @@
-"""`farwall colour fit`."""
+"""`farwall colour fit`: what each stain does on this slab by dose, and how well that is told."""
 
 from __future__ import annotations
 
 import argparse
+import json
 
-from farwall.errors import Unanswerable
+from farwall.cli.colour_ground import ground_arguments, ground_of
+
+_DONE = 0
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that it takes."""
-    parser.add_argument("--json", action="store_true", help="print it as JSON")
+    ground_arguments(parser)
 
 
 def run(options: argparse.Namespace) -> int:
-    """Not laid yet."""
-    raise Unanswerable(f"{options.part}: not laid yet.")
+    """Say what the samples say. Raises Unanswerable where they say nothing."""
+    from farwall.job.colour.asked import Asked
+    from farwall.job.colour.fit import colour_fit
+    from farwall.job.colour.say_fit import fit_document, fit_lines
+
+    job, plan, kept, lessons = ground_of(options)
+    found = colour_fit(Asked(job, plan, kept, lessons))
+    if options.json:
+        print(json.dumps(fit_document(found), ensure_ascii=False))
+    else:
+        print("\n".join(fit_lines(found)))
+    return _DONE

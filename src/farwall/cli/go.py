@@ -30,19 +30,21 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="hourly weather, to tell when the floor may be sealed",
     )
     parser.add_argument("--out", metavar="DIR", type=Path, help="write go.pdf, one page, there")
-    log_word(parser, what="with plan.json beside: pH and rag of each room")
+    log_word(parser, what="with plan.json beside: pH and rag of each room, samples")
     parser.add_argument("--json", action="store_true", help="print the findings as JSON")
 
 
 def run(options: argparse.Namespace) -> int:
     """Print verdict and reasons by weight; 0 go (also with work first), 1 no or not yet."""
-    from farwall.cli.log_kept import rinsed_by_log
+    from farwall.cli.log_kept import kept_of, rinsed_by_log
     from farwall.cli.weather_file import weather_of
+    from farwall.job.colour.told import survey_told
     from farwall.job.go import go_or_no_go
     from farwall.job.sealing import sealing_of
     from farwall.readers.job_json import read_job
 
     job = rinsed_by_log(read_job(options.job), options.log)
+    job = survey_told(job, kept_of(options.log, again=True))
     weather = weather_of(options.weather)
     go = go_or_no_go(job)
     sealing = sealing_of(job, weather, starts_at=_STAND_IN)

@@ -20,8 +20,11 @@ def log_word(parser: argparse.ArgumentParser, *, what: str) -> None:
     parser.add_argument("--log", metavar="DIR", type=Path, help=f"where its log.jsonl lies, {what}")
 
 
-def kept_of(path: Path | None) -> tuple[Kept, ...]:
-    """The entries of a log; a line that cannot be read is told and passed over. Raises Refused."""
+def kept_of(path: Path | None, *, again: bool = False) -> tuple[Kept, ...]:
+    """The entries of a log; a line that cannot be read is told and passed over. Raises Refused.
+
+    again: it was read before, and its torn lines were told then.
+    """
     if path is None:
         return ()
     from farwall.cli.log_file import LOG, LogFile
@@ -30,7 +33,7 @@ def kept_of(path: Path | None) -> tuple[Kept, ...]:
     if not log.path.is_file():
         raise Refused(Mistake(str(path), f"there is no {LOG}.", "Name the folder it lies in."))
     found = log.entries()
-    for line in log.torn:
+    for line in () if again else log.torn:
         print(line, file=sys.stderr)
     return tuple(found)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import sys
+from pathlib import Path
 
 from farwall.cli.office_ground import office_arguments, office_ground
 from farwall.errors import Mistake, Refused
@@ -23,10 +24,20 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="address of the house in the book, for the square that a phone's camera reads",
     )  # fmt: skip
 
+    photos = parser.add_argument_group("for before-after, where the log has no two photos")
+    photos.add_argument("--before", metavar="PHOTO", type=Path, help="JPEG, PNG or HEIC")
+    photos.add_argument("--after", metavar="PHOTO", type=Path, help="of the same place")
+    photos.add_argument(
+        "--values",
+        metavar="FILE",
+        help="Lab of the target's squares in the photos, as `colour look`",
+    )
+
 
 def run(options: argparse.Namespace) -> int:
     """Write the papers, whole or not at all."""
     from farwall.cli.forked import forked
+    from farwall.cli.paper_photos import log_photos, pair_given
     from farwall.papers.folder import write_folder
     from farwall.papers.office.bundles import chosen, lacking, office_files
     from farwall.papers.office.ground import PaperGround
@@ -37,7 +48,10 @@ def run(options: argparse.Namespace) -> int:
     chosen(only)
     ground = office_ground(options)
     language = ground.job.wishes.language
-    papers = PaperGround(ground, language, screens=options.screens)
+    photos = log_photos(options)
+    papers = PaperGround(
+        ground, language, screens=options.screens, photo=photos, pair=pair_given(options)
+    )
     files = office_files(papers, only, beside=forked)
     write_folder(options.out, files)
     for file, lacks in lacking(papers, only).items():

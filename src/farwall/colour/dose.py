@@ -98,14 +98,20 @@ def schedules(patches: Sequence[Sequence[Laid]]) -> Schedules:
     return Schedules(laid, stain)
 
 
-def counted(form: Form, laid: Schedules, stains: int, *, factor: Floats, lime: Floats) -> Floats:
+def counted(
+    form: Form, laid: Schedules, stains: int, *, factor: Floats, lime: Floats,
+    takes: Floats | None = None,
+) -> Floats:  # fmt: skip
     """Dose that counts by stain, L/m²: (rows, patches, stains); all coats draw on one lime.
 
-    factor: of each dose, for thirst and hand, (rows, patches) · lime: M, L/m², (rows, 1).
+    factor: of each dose, for thirst and hand, (rows, patches) · lime: M, litres of the first stain
+    on a square metre, (rows, 1) · takes: lime that a litre of each stain takes against a litre of
+    the first, (rows, stains); all alike where nobody says.
     """
-    after = np.cumsum(laid.l_per_m2, axis=1) * factor[..., None]
+    by_coat = 1.0 if takes is None or stains == 1 else takes[:, laid.stain]
+    after = np.cumsum(laid.l_per_m2 * by_coat, axis=-1) * factor[..., None]
     bound = _bound(form, after, lime[..., None])
-    each = np.diff(bound, axis=-1, prepend=0.0)
+    each = np.diff(bound, axis=-1, prepend=0.0) / by_coat
     found = np.zeros((*factor.shape, stains))
     for stain in range(stains):
         found[..., stain] = np.where(laid.stain == stain, each, 0.0).sum(axis=-1)

@@ -104,6 +104,19 @@ class ColourSeen:
 
 
 @dataclass(frozen=True)
+class StainSeen:
+    """How strong the samples of a job found a stain, by its name.
+
+    strength: K/S that a litre of it on a square metre adds in long, middle and short waves (the
+    channels of `colour.channels`) · samples: how many patches told of it.
+    """
+
+    stain: _Word
+    strength: tuple[_Positive, _Positive, _Positive]
+    samples: Annotated[int, Ge(1), Le(10_000)] = 1
+
+
+@dataclass(frozen=True)
 class CallBack:
     """The client called after hand-over: what for, and the hours it took."""
 
@@ -125,3 +138,4 @@ class ClosedJob:
     rinsed: tuple[Rinsed, ...] = ()
     colour: tuple[ColourSeen, ...] = ()
     called_back: tuple[CallBack, ...] = ()
+    stains: tuple[StainSeen, ...] = ()

@@ -104,6 +104,11 @@ SPREAD_UNSAMPLED_PERCENT = Default(
     "wishes.spread_percent", "%", 20.0, Rank.GUESS, OUR_GUESS, low=15.0, high=25.0
 )
 
+STAIN_DENSITY_KG_L = Default(
+    "stains.density_kg_l", "kg/L", 1.2, Rank.MEMORY, "stain-sheets", low=1.05, high=1.33
+)
+"""Taken when the sheet of the stain in hand is silent; sheets seen say 1.15 to 1.33."""
+
 CONTAINERS_GAL: tuple[tuple[float, str], ...] = ((1.0, "60.00"), (5.0, "270.00"))
 """Sizes stain is sold in and an invented price for each: a guess, to be replaced by the shop's."""
 

@@ -9,9 +9,11 @@ it over.
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
+from farwall.facts.drank import drank, made_with
 from farwall.facts.job import Coat, Container, Job, Stain
 from farwall.facts.ledger import Ledger, is_default
 from farwall.facts.morning import by_morning
@@ -108,7 +110,7 @@ def _settled_coat(
     alone: bool,
     told: float | None,
 ) -> SettledCoat:
-    own = tuple(one for one in samples if one.coat == coat.id or (alone and one.coat is None))
+    own = _own_samples(ledger, coat, stains, samples, alone=alone)
     measured = [one.m2_per_l for one in own if one.m2_per_l is not None]
     name = f"coats.{coat.id}.m2_per_l"
     default = table.coverage_default(number)
@@ -134,6 +136,27 @@ def _settled_coat(
         spread_percent=spread.usual if told is None else told,
         samples=own,
     )
+
+
+def _own_samples(
+    ledger: Ledger,
+    coat: Coat,
+    stains: tuple[Stain, ...],
+    samples: tuple[Sample, ...],
+    *,
+    alone: bool,
+) -> tuple[Sample, ...]:
+    """The samples of a coat; coverage that follows from what was laid on them is filled in."""
+    found = []
+    for one in samples:
+        if one.coat != coat.id and not (alone and one.coat is None):
+            continue
+        made = made_with(one, (coat,), stains)
+        told = drank(one, made)
+        if told is not None and not told.density_told:
+            ledger.settle_once(f"stains.{made.stain}.density_kg_l", table.STAIN_DENSITY_KG_L)
+        found.append(one if told is None else replace(one, m2_per_l=told.m2_per_l))
+    return tuple(found)
 
 
 def _settled_spread(ledger: Ledger, told: float | None, coats: tuple[SettledCoat, ...]) -> float:

@@ -34,6 +34,11 @@ class Ledger:
         self.note(default.name, value, default.unit, default.rank, default.source)
         return value
 
+    def settle_once(self, name: str, default: Default) -> None:
+        """Note that a default was taken by that name, once however often it is taken."""
+        if all(ground.name != name for ground in self.grounds):
+            self.note(name, default.usual, default.unit, default.rank, default.source)
+
 
 def is_default(told: float, default: Default) -> bool:
     """Whether a told value is the default's own, to the digits in which defaults are written."""

@@ -13,6 +13,8 @@ MARKS = (
     "footprint",
 )  # fmt: skip
 """What is looked for on a mopped floor, by the names of the trade."""
+UNKNOWN = "unknown"
+"""A mark that a person sees and cannot name: nothing is sealed over it."""
 
 _SAMPLE = Carried("sample", "text", "which sample, by its name")
 _STATE = Carried("state", "choice", "how it stood", STATES)
@@ -28,6 +30,9 @@ _AFTER = Carried("after_min", "minutes", "minutes since it was laid")
 _ROOM = Carried("room", "room", "the room")
 _COAT = Carried("coat", "coat", "the coat")
 _NOTE = Carried("note", "text", "anything to add")
+
+OF_A_SAMPLE = (_SAMPLE, _STATE, _LIGHT)
+"""What a photo may carry besides: whose colour is to be read from it, and how that stood."""
 
 COLOUR_WORDS = (
     # the sample day
@@ -70,13 +75,18 @@ COLOUR_WORDS = (
     Word("colour-seen", "how the floor looks", (_STATE, _L, _A, _B), (
         _COAT, _ROOM, _ERROR, _SPOTS, _SPREAD, _LIGHT, _PHOTO,
     )),
+    Word("photo-placed", "a photo of the mopped floor was laid on the plan", (
+        _PHOTO, _ROOM, Carried("points", "text", "points of it and of the plan: px,py=x,y;…"),
+    ), (_NOTE,)),
     Word("mark-judged", "a person looked at a mark that a photo showed", (
         Carried("mark", "text", "which, by its name"),
-        Carried("kind", "choice", "what it is", MARKS),
+        Carried("kind", "choice", "what it is", (*MARKS, UNKNOWN)),
         Carried("there", "yes", "whether it is there"),
     ), (
         _ROOM, Carried("x_m", "place_m", "where, x on the plan"),
-        Carried("y_m", "place_m", "where, y on the plan"), _PHOTO, _NOTE,
+        Carried("y_m", "place_m", "where, y on the plan"),
+        Carried("length_m", "place_m", "how long it is"),
+        Carried("width_m", "place_m", "how wide it is"), _PHOTO, _NOTE,
     )),
     Word("mark-mended", "a mark was mended", (
         Carried("mark", "text", "which, by its name"),

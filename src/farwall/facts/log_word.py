@@ -13,7 +13,7 @@ Kind = Literal[
 ]  # fmt: skip
 """How a value is read and what it is checked against. `field` to `rooms` are ids of the plan;
 `amount` is money as text, two decimals at most; `spot_m2` an area of less than a room; `place_m`
-a coordinate on the plan."""
+a coordinate on the plan, or a length of less than a room."""
 
 
 @dataclass(frozen=True)

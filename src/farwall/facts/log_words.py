@@ -5,7 +5,7 @@ A table, read by every door. The words are those of the trade.
 
 from __future__ import annotations
 
-from farwall.facts.log_colour import COLOUR_WORDS
+from farwall.facts.log_colour import COLOUR_WORDS, OF_A_SAMPLE
 from farwall.facts.log_money import MONEY_WORDS
 from farwall.facts.log_word import Carried, Kind, Word
 
@@ -173,7 +173,7 @@ WORDS: dict[str, Word] = {
         # the book
         Word("note", "a note", (Carried("text", "text", "what it says"),), (_ROOM,)),
         Word("photo", "a photo", (Carried("file", "hash", "its file in the book"),), (
-            _ROOM, _FIELD, _NOTE,
+            _ROOM, _FIELD, *OF_A_SAMPLE, _NOTE,
         )),
         Word("struck", "an earlier entry was wrong; it stays to be read", (
             Carried("entry", "entry", "the entry that was wrong"),

@@ -25,9 +25,11 @@ from farwall.facts.closed import (
 )
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
+from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.takeoff import take_off
+from farwall.job.colour.library import stains_seen
 from farwall.job.lasting import lasting_of
 from farwall.job.live.clocks import LiveClocks
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
@@ -37,8 +39,14 @@ WHOLE = "all fields"
 """The field of a coat whose litres are known for all its fields together and not for each."""
 
 
-def closed_job(job: Job, plan: Plan, story: Story, *, job_id: str) -> ClosedJob:
-    """What the job tells. Its day is that of hand-over, else of the last entry."""
+def closed_job(
+    job: Job, plan: Plan, story: Story, *, job_id: str, kept: Sequence[Kept] = ()
+) -> ClosedJob:
+    """What the job tells. Its day is that of hand-over, else of the last entry.
+
+    kept: the entries that the story is of, by which samples of the log are told; without them only
+    the samples of the facts tell of stains.
+    """
     settled = settle(job, starts_at=plan.starts_at)
     return ClosedJob(
         version=1,
@@ -53,6 +61,7 @@ def closed_job(job: Job, plan: Plan, story: Story, *, job_id: str) -> ClosedJob:
         called_back=tuple(
             CallBack(one.text("what")[:80], one.number("hours")) for one in story.of("called-back")
         ),
+        stains=stains_seen(job, plan, kept, story),
     )
 
 

@@ -28,6 +28,10 @@ RINSES = "rinses until clean"
 COLOUR = "colour against the sample"
 CONSUMPTION = ("litres over planned, sampled", "litres over planned, not sampled")
 CALL_BACKS = "call-backs"
+STRENGTH = (
+    "stain strength, long waves", "stain strength, middle waves", "stain strength, short waves",
+)  # fmt: skip
+"""K/S that a litre of stain on a square metre adds, by channel of `colour.channels`."""
 
 _END = 1.6448536269514722
 """95 % point of the standard normal: low and high of practice are taken as 5 and 95 %, as
@@ -132,6 +136,13 @@ def _rinses() -> Kind:
     return Kind(RINSES, "rinses", replace(prior, job=whole), Rank.PRACTICE, PRACTICE, ("finish",))
 
 
+def _strength(what: str) -> Kind:
+    """Ten, of whatever stain: the middle and the spread of `colour.prior`. How a stain differs
+    from slab to slab, and how a firm's stains hang together, are guesses."""
+    prior = Prior(mean=math.log(10.0), job=0.25, firm=0.4, parts=(1.2,))
+    return Kind(what, "K/S of 1 L/m²", prior, Rank.GUESS, OUR_GUESS, ("stain",))
+
+
 def _consumption(what: str, default: table.Default) -> Kind:
     job = math.sqrt(math.log1p((default.usual / 100) ** 2))
     prior = Prior(mean=0.0, job=job * math.sqrt(0.75), firm=job * 0.5, strength=8.0)
@@ -159,5 +170,6 @@ KINDS: dict[str, Kind] = {
         ),
         _consumption(CONSUMPTION[0], table.SPREAD_SAMPLED_PERCENT),
         _consumption(CONSUMPTION[1], table.SPREAD_UNSAMPLED_PERCENT),
+        *map(_strength, STRENGTH),
     )
 }

@@ -82,6 +82,9 @@ def _all(job: ClosedJob) -> Iterator[tuple[str, Told]]:
     for path, seen in plants.items():
         value = math.fsum(map(_steps, seen)) / len(seen)
         yield kinds.COLOUR, Told(job.id, path, value)
+    for stain in job.stains:
+        for what, value in zip(kinds.STRENGTH, stain.strength, strict=True):
+            yield what, Told(job.id, (stain.stain,), value)
 
 
 def _ratios(

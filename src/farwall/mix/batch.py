@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Known, Rank, Span
+from farwall.facts.default_table import STAIN_DENSITY_KG_L as _DENSITY
 from farwall.mix.cut import Cut
 
 TRADE_ACID_PERCENT = Known(31.45, "% HCl by mass", Rank.PUBLISHED, "baume")
@@ -21,7 +22,9 @@ TRADE_ACID_KG_L = Known(1.16, "kg/L", Rank.PUBLISHED, "baume")
 WATER_KG_L = 1.0
 """Within 0.3 % between 5 and 25 °C: far below how well a pail is read."""
 
-STAIN_KG_L = Span(1.05, 1.2, 1.33, Rank.MEMORY, "stain-sheets")
+STAIN_KG_L = Span(
+    _DENSITY.low or 0.0, _DENSITY.usual, _DENSITY.high, _DENSITY.rank, _DENSITY.source
+)
 """Taken when the sheet of the stain in hand is silent; sheets seen say 1.15 to 1.33."""
 
 ORDER_OF_MIXING = (

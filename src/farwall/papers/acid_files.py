@@ -19,9 +19,9 @@ PAPERS: dict[str, Maker] = {
     "cards.pdf": cards_pdf,
     "people.pdf": people_pdf,
     "keep-out.pdf": keep_out_pdf,
-    "labels.pdf": labels_pdf,
-    "wash-day.pdf": wash_day_pdf,
-    "waste-page.pdf": waste_page_pdf,
+    "labels.pdf": lambda ground, _: labels_pdf(ground),
+    "wash-day.pdf": lambda ground, day: wash_day_pdf(ground, day.washing),
+    "waste-page.pdf": lambda ground, day: waste_page_pdf(ground, day.waste),
 }
 """File name to maker, in the order in which they are needed; the screens hand out the same."""
 

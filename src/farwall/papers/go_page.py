@@ -15,6 +15,7 @@ from farwall.job.go.tests_to_do import HIDE
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import Paper, paper_for
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import listed
@@ -32,11 +33,13 @@ _EPOCH = 978_307_200
 
 def go_pdf(
     go: Go, job: Job, *, units: Units = "us", paper: Paper | None = None, inputs_hash: str = "",
+    screens: str = "",
 ) -> bytes:  # fmt: skip
     """The page as PDF bytes; the same findings give the same bytes. Long lists go on to a second.
 
     `units` choose the paper (US Letter or A4) unless `paper` or the job does; the language is the
-    job's wish. inputs_hash: that of the job's plan, where there is one.
+    job's wish. inputs_hash: that of the job's plan, where there is one. screens: address of the
+    house in the firm's book.
     """
     import typst
 
@@ -51,7 +54,7 @@ def go_pdf(
             + (f" · inputs {inputs_hash[:_HASH_SHOWN]}" if inputs_hash else ""),
             **page_words(go, job),
         })  # fmt: skip
-    data["verdict"] = go.verdict
+    data |= {"verdict": go.verdict, "qr": square(screens, "survey"), "screen": "survey"}
     pdf = typst.compile(
         home / "go.typ",
         root=home,

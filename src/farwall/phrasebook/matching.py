@@ -8,17 +8,15 @@ The Spanish names the same places, in any order. The pattern with the most lette
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache, cached_property, lru_cache
+from functools import cache, lru_cache
 
+from farwall.phrasebook.patterns import PLACE, Pattern, pattern_of
 from farwall.phrasebook.phrases import phrases
 from farwall.phrasebook.places import (
-    ADDRESS,
     CITED,
     HOLE,
-    PATH,
-    QUANTITY,
     name_in_spanish,
     names_in_spanish,
     quantity_in_spanish,
@@ -26,40 +24,18 @@ from farwall.phrasebook.places import (
 
 Names = frozenset[str]
 
-PLACE = re.compile(r"\{([#@&$*]?)(\d)\}")
 _DEEPEST = 6
 _LONGEST = 600
 """Letters up to which a text is held against patterns and cut in two in every way: a key of
 twenty-five long names took minutes. A longer one is said by its sentences and its parts."""
+_HEAD = 3
+"""First letters of a text by which the patterns are parted."""
 _ENDS = re.compile(r"(?<=[.!?]) (?=[^a-zà-ÿ])")
 _JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
 _SPANISH_JOINS = {" and ": " y ", " or ": " o "}
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
-_REGEX = {
-    "": "(.+?)",
-    "#": f"({QUANTITY})",
-    "@": "(.+?)",
-    "&": f"({ADDRESS})",
-    "$": f"({PATH})",
-    "*": "(.+?)",
-}
 _KEY = re.compile(r"[a-z_]+")
 _LETTERS = re.compile(r"[^\W\d_]")
-
-
-@dataclass(frozen=True)
-class Pattern:
-    """An English pattern and its Spanish; literal: its longest piece of English without a place."""
-
-    spanish: str
-    source: str
-    places: tuple[str, ...]
-    literal: str
-
-    @cached_property
-    def regex(self) -> re.Pattern[str]:
-        """What matches it, made when its piece of English is first met: there are a thousand."""
-        return re.compile(self.source, re.DOTALL)
 
 
 def in_spanish(text: str, names: Names = frozenset()) -> str | None:
@@ -100,18 +76,27 @@ def _spanish(text: str, depth: int, names: Names) -> str | None:
 def _by_pattern(text: str, depth: int, names: Names) -> str | None:
     if len(text) > _LONGEST:
         return None
-    for pattern in _book().patterns:
-        if pattern.literal not in text:
+    for pattern in _beginning(text[:_HEAD]):
+        if pattern.longest not in text:
             continue
-        match = pattern.regex.fullmatch(text)
-        if match is not None and (found := _filled(pattern, match, depth, names)) is not None:
+        parts = pattern.parts_of(text)
+        if parts is not None and (found := _filled(pattern, parts, depth, names)) is not None:
             return found
     return None
 
 
-def _filled(pattern: Pattern, match: re.Match[str], depth: int, names: Names) -> str | None:
+@cache
+def _beginning(head: str) -> tuple[Pattern, ...]:
+    """The patterns that a text with these first letters may match, heaviest first."""
+    book = _book()
+    starts = {head[:count] for count in range(_HEAD + 1)}
+    found = sorted(place for one in starts for place in book.heads.get(one, ()))
+    return tuple(book.patterns[place] for place in found)
+
+
+def _filled(pattern: Pattern, parts: Sequence[str], depth: int, names: Names) -> str | None:
     said: dict[str, str] = {}
-    for place, part in zip(pattern.places, match.groups(), strict=True):
+    for place, part in zip(pattern.places, parts, strict=True):
         found = _place(place[0], part, depth, names)
         if found is None:
             return None
@@ -202,11 +187,15 @@ def _joined(parts: list[str], join: str, depth: int, names: Names) -> str | None
 
 @dataclass(frozen=True)
 class Book:
-    """exact: without a place · patterns: the others, heaviest first · words: of English."""
+    """exact: without a place · patterns: the others, heaviest first · words: of English.
+
+    heads: places among the patterns by the first letters of each, at most `_HEAD`.
+    """
 
     exact: dict[str, str]
     patterns: tuple[Pattern, ...]
     words: frozenset[str]
+    heads: Mapping[str, Sequence[int]]
 
 
 @cache
@@ -218,24 +207,11 @@ def _book() -> Book:
         (one for one in pairs if PLACE.search(one)), key=lambda one: -len(PLACE.sub("", one))
     )
     words = {word.lower() for one in pairs for word in re.findall(r"[^\W\d_]{3,}", one)}
-    return Book(told, tuple(_pattern(one, pairs[one]) for one in others), frozenset(words))
-
-
-def _pattern(english: str, spanish: str) -> Pattern:
-    places: list[str] = []
-    literals: list[str] = []
-    regex, at = "", 0
-    for place in PLACE.finditer(english):
-        literals.append(english[at : place.start()])
-        own = _REGEX[place[1]]
-        if place[1] == "#" and literals[-1] == " " and places and places[-1][0] == "#":
-            own = f"(?=\\d){own}"  # of two quantities side by side, the second has a figure too
-        regex += re.escape(literals[-1]) + own
-        places.append((place[1] or " ") + place[2])
-        at = place.end()
-    literals.append(english[at:])
-    regex += re.escape(literals[-1])
-    return Pattern(spanish, regex, tuple(places), max(literals, key=len))
+    patterns = tuple(pattern_of(one, pairs[one]) for one in others)
+    heads: dict[str, list[int]] = {}
+    for place, one in enumerate(patterns):
+        heads.setdefault(one.literals[0][:_HEAD], []).append(place)
+    return Book(told, patterns, frozenset(words), heads)
 
 
 def patterns_of_book() -> Iterator[tuple[str, str]]:

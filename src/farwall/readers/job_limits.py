@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from farwall.facts.checks import Morning, Watch
 from farwall.facts.job import Coat, Container, RoomSurvey, Sighting, Site, Stain, Survey, Tools
-from farwall.facts.samples import Sample
+from farwall.facts.samples import Look, Sample
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import Choices, MixTicket, MoistureTest, Patch
 from farwall.floor.nouns import Floor, Opening, Window
@@ -55,6 +55,14 @@ LIMITS: dict[tuple[type, str], Limit] = {
     (Sample, "sheen_loss_min"): Limit(0.05, 1_440),
     (Sample, "air_speed_m_s"): _AIR_SPEED_M_S,
     (Sample, "drop_s"): _DROP_S,
+    (Sample, "area_m2"): Limit(0.01, 20),
+    (Sample, "laid_ml"): Limit(1, 20_000),
+    (Sample, "sprayer_before_kg"): Limit(0.05, 100),
+    (Sample, "sprayer_after_kg"): Limit(0.05, 100),
+    (Sample, "dry_min"): Limit(0.5, 20_160),
+    (Sample, "dwell_h"): Limit(0.02, 240),
+    (Look, "error_de"): Limit(0, 100),
+    (Look, "spread_lightness"): Limit(0, 50),
     (Sighting, "after_min"): Limit(0.05, 20_160),
     (Sighting, "air_speed_m_s"): _AIR_SPEED_M_S,
     (Sighting, "drop_s"): _DROP_S,

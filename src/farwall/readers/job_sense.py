@@ -19,6 +19,7 @@ from farwall.readers.json_text import Place, place_text
 from farwall.readers.material_sense import material_mistakes
 from farwall.readers.office_sense import office_mistakes
 from farwall.readers.people_sense import people_mistakes
+from farwall.readers.sample_sense import Around, sample_mistakes
 from farwall.readers.shape import did_you_mean
 from farwall.readers.stain_sense import stain_mistakes
 from farwall.readers.sun_sense import sun_mistakes
@@ -185,12 +186,14 @@ def _coats(raw: dict[str, object]) -> Iterator[Mistake]:
 
 
 def _samples(raw: dict[str, object]) -> Iterator[Mistake]:
-    rooms, coats = _named(raw, "floor", "rooms"), _coat_ids(raw)
-    for place, row in rows(raw, "samples"):
-        if (coat := _text(row, "coat")) is not None:
-            yield from _unknown((*place, "coat"), "coat", coat, coats)
-        if (room := _text(row, "room")) is not None:
-            yield from _unknown((*place, "room"), "room", room, rooms)
+    around = Around(
+        rooms=_named(raw, "floor", "rooms"),
+        coats=_coat_ids(raw),
+        stains=_stain_ids(raw),
+        told_coats={name: row for _, row in rows(raw, "coats") if (name := _text(row, "id"))},
+        told_stains={name: row for _, row in rows(raw, "stains") if (name := _text(row, "id"))},
+    )
+    yield from sample_mistakes(rows(raw, "samples"), around)
 
 
 def _seen(raw: dict[str, object]) -> Iterator[Mistake]:

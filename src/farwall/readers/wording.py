@@ -28,6 +28,7 @@ _UNITS = {
     "_kg_m3": "kg/m³",
     "_fl_oz_per_gal": "fl oz/gal",
     "_ml_per_l": "mL/L",
+    "_fl_oz": "fl oz",
     "_ml": "mL",
     "_de": "CIEDE2000",
     "_lightness": "L of CIELAB",

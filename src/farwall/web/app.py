@@ -11,6 +11,7 @@ from collections.abc import Collection
 from fastapi import FastAPI
 
 from farwall.web.calmly import Unbroken, add_calm
+from farwall.web.colour_api import colour_api
 from farwall.web.described import describe
 from farwall.web.door import Door
 from farwall.web.health import health
@@ -44,6 +45,7 @@ def app_for(
     app.include_router(looking(door))
     app.include_router(sync(door))
     app.include_router(live(door, held))
+    app.include_router(colour_api(door, held))
     app.include_router(slab(door, held))
     # The one that is added last is asked first.
     app.add_middleware(Unbroken)

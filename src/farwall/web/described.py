@@ -113,6 +113,12 @@ OPERATIONS: dict[str, Answered] = {
     "GET /api/jobs/{job}/rest": Answered(ANY, no=_OF_PLAN),
     "GET /api/jobs/{job}/sheet": Answered(ANY, no=_OF_PLAN),
     "GET /api/jobs/{job}/sheet/rest": Answered(ANY, no=_OF_PLAN),
+    "GET /api/jobs/{job}/colour": Answered(
+        thing(verdict=TEXT, why=TEXT, stain=TEXT, rooms=listed(TEXT), chance_too_dark=ANY,
+              stop=ANY, habit=ANY, standard=ANY, limits=listed(ANY), asks=listed(ANY), said=ANY,
+              rank=TEXT, source=TEXT),
+        no=_OF_PLAN,
+    ),
     "GET /api/jobs/{job}/pours": Answered(
         thing(things=listed(ROW), vessels=listed(ROW), cells=ANY, reasons=listed(ROW)), no=_OF_JOB
     ),

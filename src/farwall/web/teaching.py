@@ -40,8 +40,9 @@ def _closed(job: str, facts: Json, plan: Json, kept: Sequence[Json]) -> Json | s
 
     try:
         planned = plan_from(plan, f"the plan of {job}")
-        told = story(planned, [kept_from(one) for one in kept])
-        found = closed_job(job_from(facts, job), planned, told, job_id=job)
+        entries = [kept_from(one) for one in kept]
+        told = story(planned, entries)
+        found = closed_job(job_from(facts, job), planned, told, job_id=job, kept=entries)
     except FarwallError as error:
         return f"{job} teaches nothing: {error}"
     return plain(found, omit_empty=True)  # type: ignore[return-value]

@@ -70,7 +70,7 @@ def test_the_longest_words_of_a_firm_take_no_page_more_and_stay_on_it(units):
     of = replace(of, plan=replace(plan, mixes=of.plan.mixes))
     pdf = cards_pdf(of, DAY)
     assert len(pages_of(pdf)) == 2 * card_count(of)
-    labels = labels_pdf(of, DAY)
+    labels = labels_pdf(of)
     assert [*outside(pdf), *outside(labels)] == []
     assert [*overlapping(pdf), *overlapping(labels)] == []
 

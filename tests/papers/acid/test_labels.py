@@ -7,7 +7,6 @@ from importlib.resources import files
 import pytest
 from tests.papers.acid.ground import (
     BLANK,
-    DAY,
     FULL,
     STAINS,
     ground,
@@ -44,7 +43,7 @@ WORST = tuple(
 
 @pytest.fixture(scope="module")
 def pdf():
-    return labels_pdf(ground(mixes=mixes(2, acid_l=0.4)), DAY)
+    return labels_pdf(ground(mixes=mixes(2, acid_l=0.4)))
 
 
 def page_count(labels):
@@ -58,7 +57,7 @@ def page_count(labels):
 @pytest.mark.parametrize("stains", [STAINS, WORST, ()])
 def test_labels_keep_to_their_pages_and_are_read_in_the_hand(stains, language, units):
     of = ground(replace(FULL, stains=stains), language=language, units=units, mixes=mixes(3))
-    made = labels_pdf(of, DAY)
+    made = labels_pdf(of)
     assert len(pages_of(made)) == page_count(labels_of(of))
     sizes = [one.size_pt for page in letters_of(made) for one in page if one.char.strip()]
     assert min(sizes) >= LEAST_PT - 0.01
@@ -160,7 +159,7 @@ def test_what_nobody_told_stands_on_the_label():
 
 
 def test_the_same_job_gives_the_same_bytes(pdf):
-    assert labels_pdf(ground(mixes=mixes(2, acid_l=0.4)), DAY) == pdf
+    assert labels_pdf(ground(mixes=mixes(2, acid_l=0.4))) == pdf
 
 
 @pytest.mark.parametrize("name", sorted(set(PICTOGRAM_OF.values())))

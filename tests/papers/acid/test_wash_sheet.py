@@ -23,17 +23,12 @@ TOLD = Washing(
 )  # fmt: skip
 
 
-class Day:
-    def __init__(self, told):
-        self.washing = washing_of(told)
-
-
 def ground(washing=TOLD, **wishes):
     return Ground(replace(JOB, washing=washing, wishes=Wishes(**wishes)), PLAN)
 
 
 def texts(told):
-    return pages_of(wash_day_pdf(told, Day(told)))
+    return pages_of(wash_day_pdf(told, washing_of(told)))
 
 
 def strings(value):
@@ -55,7 +50,7 @@ def test_front_steps_and_a_block_for_each_room():
     assert "Drawn at: yard tap." in front
     assert "Each wants a square of" in front
     assert "29 CFR 1926.404(b)(1)" in steps
-    day = Day(told).washing
+    day = washing_of(told)
     for one in steps_of(day):
         assert one.split(".")[0] in steps
     whole = " ".join(rooms)
@@ -82,7 +77,7 @@ def test_metres_and_litres_where_they_are_wished():
 def test_in_spanish_every_sentence_is_spanish(washing, monkeypatch):
     told = ground(washing)
     monkeypatch.setattr("farwall.papers.acid.wash.sheet.in_language", lambda data: data)
-    data = wash_data(told, Day(told).washing, paper_for("us", None))
+    data = wash_data(told, washing_of(told), paper_for("us", None))
     with speaking("es", own_names(told)):
         assert [one for one in strings(data) if not said_whole(one)] == []
 
@@ -96,5 +91,5 @@ def test_the_words_of_the_template_are_in_the_book():
 
 def test_the_same_job_gives_the_same_bytes():
     told = ground(language="es")
-    assert wash_day_pdf(told, Day(told)) == wash_day_pdf(told, Day(told))
+    assert wash_day_pdf(told, washing_of(told)) == wash_day_pdf(told, washing_of(told))
     assert len(CAUTIONS) == 6

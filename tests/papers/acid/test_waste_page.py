@@ -21,15 +21,8 @@ from farwall.phrasebook import in_spanish
 SPANISH = Wishes(language="es", units="metric")
 
 
-class Day:
-    """Only the part that the page reads."""
-
-    def __init__(self, told):
-        self.waste = waste_of(told)
-
-
 def texts(told):
-    document = pypdfium2.PdfDocument(waste_page_pdf(told, Day(told)))
+    document = pypdfium2.PdfDocument(waste_page_pdf(told, waste_of(told)))
     return [page.get_textpage().get_text_range().replace("\r\n", "\n") for page in document]
 
 
@@ -140,10 +133,12 @@ def test_the_words_of_the_template_have_their_spanish():
 
 
 def test_the_same_facts_give_the_same_bytes():
-    assert waste_page_pdf(ground(), Day(ground())) == waste_page_pdf(ground(), Day(ground()))
+    assert waste_page_pdf(ground(), waste_of(ground())) == waste_page_pdf(
+        ground(), waste_of(ground())
+    )
 
 
 def test_metric_paper_is_a4():
     told = ground(wishes=SPANISH)
-    page = pypdfium2.PdfDocument(waste_page_pdf(told, Day(told)))[0]
+    page = pypdfium2.PdfDocument(waste_page_pdf(told, waste_of(told)))[0]
     assert page.get_size() == pytest.approx((595.28, 841.89), abs=0.1)

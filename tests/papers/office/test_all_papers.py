@@ -13,6 +13,7 @@ from farwall.papers.office.bundles import BY_FILE, MOMENTS, PAPERS, chosen
 from farwall.papers.office.care import care
 from farwall.papers.office.enquiry import enquiry
 from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.sample_day import sample_day
 from farwall.papers.office.schedule import schedule
 from farwall.papers.office.setting import WINS, paper_pdf
 from farwall.papers.office.slab_protection import slab_protection
@@ -24,6 +25,7 @@ MADE = {
     "enquiry.pdf": (enquiry, 1),
     "slab-protection.pdf": (slab_protection, 1),
     "survey.pdf": (survey, 2),
+    "sample-day.pdf": (sample_day, 2),
     "sample-card.pdf": (sample_card, 2),
     "schedule.pdf": (schedule, 1),
     "care.pdf": (care, 1),
@@ -96,5 +98,5 @@ def test_papers_are_chosen_by_moment():
     assert names[:2] == ["enquiry.pdf", "slab-protection.pdf"]
     quote = [one.file for one in chosen(["quote"])]
     assert [one for one in quote if one in {*MADE, "go.pdf"}] == [
-        "survey.pdf", "go.pdf", "sample-card.pdf", "schedule.pdf",
+        "survey.pdf", "go.pdf", "sample-day.pdf", "sample-card.pdf", "schedule.pdf",
     ]  # fmt: skip

@@ -11,7 +11,14 @@ from farwall.job.story import story
 from farwall.job.story.noun import Happened
 from farwall.job.story.say import told, what_of
 from farwall.web.pages.log_form import GROUPS
-from farwall.web.pages.log_words import Names, choice_told, entry_told, field_told, sums_told
+from farwall.web.pages.log_words import (
+    Names,
+    choice_told,
+    entry_told,
+    field_told,
+    short_name,
+    sums_told,
+)
 from farwall.web.words import LANGUAGE, words
 
 START = "2026-06-08T08:00:00+00:00"
@@ -105,3 +112,14 @@ def test_a_clean_rag_is_no_task_of_cleaning_in_spanish():
         assert (choice_told("clean", "rag"), choice_told("clean", "task")) == ("limpio", "limpiar")
     finally:
         LANGUAGE.reset(token)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_word_has_a_name_for_the_tape(language):
+    """A word without a short name of its own broke the page of its house."""
+    before = LANGUAGE.set(language)
+    try:
+        names = [short_name(one) for one in WORDS]
+    finally:
+        LANGUAGE.reset(before)
+    assert all(names)

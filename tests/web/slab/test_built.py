@@ -12,6 +12,7 @@ from tests.web.slab.node import DIST, OFFICE, ROOT, WEB, ran, tools
 from farwall.web.slab.routes import KINDS
 
 MOST_BYTES = 60_000
+MOST_SAMPLES_BYTES = 12_000
 
 
 def test_every_built_file_is_served_and_nothing_else_lies_there():
@@ -103,5 +104,11 @@ def test_the_page_asks_nobody_else_and_holds_one_script_that_begins_early(name):
 def test_the_page_leaves_room_for_any_plan():
     """Packed as the server packs it: a third of what a first load may weigh is left for the
     plan. A wash day and the gate of pouring lie in the page so that they hold without signal."""
-    page = [one.read_bytes() for one in DIST.iterdir() if one.name != "slab.svg"]
+    apart = {"slab.svg", "samples.js"}  # neither is of a first load
+    page = [one.read_bytes() for one in DIST.iterdir() if one.name not in apart]
     assert sum(len(gzip.compress(one, 9)) for one in page) < MOST_BYTES * 2 / 3
+
+
+def test_the_sample_day_comes_apart_and_is_light_too():
+    assert len(gzip.compress((DIST / "samples.js").read_bytes(), 9)) < MOST_SAMPLES_BYTES
+    assert b"samples.js" in (DIST / "sw.js").read_bytes()  # so that it opens without signal

@@ -12,7 +12,7 @@ export function phone(s: Shown): string {
   return `${top()}<h1>${w("thisPhone")}</h1><p>${safe(s.status)}${safe(photos)}</p>${turned}
 <div class="three">${flag("tone")}${flag("shake")}${flag("speech")}${flag("awake")}${flag("sun")}${flag("headset")}
 ${key("units", w(s.units === "us" ? "gallons" : "litres"))}${key("language", `<span lang="${w("languageIs") === "en" ? "es" : "en"}">${w("language")}</span>`)}${key("go who", w("who"))}</div>
-<div class="two">${key("save", w("save"))}${s.alone ? "" : key("send", w("send"))}</div>
+<div class="two">${key("save", w("save"))}${s.alone ? "" : `${key("send", w("send"))}${key("go samples", w("samplesKey"))}`}</div>
 <p>${safe(w("planLine", { hash: s.sheet.inputs_hash.slice(0, 8), job: s.sheet.job }))}</p>
 ${s.alone ? `<p>${w("sendsNothing")}</p>` : ""}${s.paper ? key("go paper", w("paperKey")) : ""}`;
 }

@@ -106,6 +106,7 @@ export const EN = {
   photoBad: "This browser cannot read that picture: take it with another format.",
   noteText: "Words",
   // this phone
+  samplesKey: "Sample day",
   thisPhone: "This phone", on: "on", off: "off", tone: "Tone", shake: "Shake", speech: "Speech",
   awake: "Stay awake", sun: "Sun", headset: "Headset key", gallons: "Gallons", litres: "Litres", save: "Save what was logged",
   send: "Send now", who: "Who taps here", turned: "Turned away: {why}",

@@ -95,6 +95,7 @@ export const ES: Words = {
   photoSmall: "Se achica aquí; el lugar donde se tomó no se guarda.",
   photoBad: "Este navegador no lee esa imagen: tómela en otro formato.",
   noteText: "Texto",
+  samplesKey: "Día de muestras",
   thisPhone: "Este teléfono", on: "sí", off: "no", tone: "Tono", shake: "Vibrar", speech: "Voz",
   awake: "Sin dormir", sun: "Sol", headset: "Tecla de audífono", gallons: "Galones", litres: "Litros", save: "Guardar lo anotado",
   send: "Enviar ahora", who: "Quién toca aquí", turned: "Rechazado: {why}",

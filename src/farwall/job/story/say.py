@@ -133,7 +133,8 @@ _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
           "after_kg": "sprayer after", "laid_ml": "laid", "drop_s": "drop", "dwell_h": "dwell",
           "held": "colour", "lightness": "L", "lab_a": "a", "lab_b": "b",
           "error_de": "target off by", "spots": "places", "spread_lightness": "spread of L",
-          "light": "by", "approved_by": "signed by", "x_m": "x", "y_m": "y"}  # fmt: skip
+          "light": "by", "approved_by": "signed by", "x_m": "x", "y_m": "y",
+          "length_m": "long", "width_m": "wide"}  # fmt: skip
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 

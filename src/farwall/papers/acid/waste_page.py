@@ -10,7 +10,6 @@ from typing import Any
 
 from farwall.facts.job import Job
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.waste.figures import figure, range_of
 from farwall.job.acid_day.waste.noun import MetalIn, Waste
 from farwall.papers.acid import waste_words as words
@@ -18,6 +17,7 @@ from farwall.papers.acid.waste_log import log_rows
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import paper_for
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import area, listed
@@ -32,10 +32,11 @@ _SHORT = 50
 Row = dict[str, str]
 
 
-def waste_page_pdf(ground: Ground, day: AcidDay) -> bytes:
+def waste_page_pdf(ground: Ground, part: Waste, *, screens: str = "") -> bytes:
     """The pages as PDF bytes; the same facts give the same bytes.
 
-    Units, paper (US Letter or A4) and language are those of the job's wishes.
+    Units, paper (US Letter or A4) and language are those of the job's wishes. screens: address of
+    the house in the firm's book.
     """
     import typst
 
@@ -47,7 +48,8 @@ def waste_page_pdf(ground: Ground, day: AcidDay) -> bytes:
     stains = {word for stain in job.stains for word in (stain.id, stain.name)}
     name = job.name or job.id or "The job"
     with speaking(job.wishes.language, rooms | stains | {name}):
-        data = in_language(page_words(ground, day.waste))
+        data = in_language(page_words(ground, part))
+    data |= {"qr": square(screens, "acid/waste"), "screen": "acid/waste"}
     pdf = typst.compile(
         home / "waste.typ",
         root=home,

@@ -96,11 +96,15 @@ class Sums:
 
 @dataclass(frozen=True)
 class Picture:
-    """A drawing as SVG, at most so much of the page's height (0 to 1)."""
+    """A drawing as SVG, at most so much of the page's height (0 to 1).
+
+    wide_pt: its width where it is never to be scaled, for what is measured on the paper.
+    """
 
     svg: str
     height_share: float = 0.45
     words: Text = ""
+    wide_pt: float = 0.0
 
 
 @dataclass(frozen=True)

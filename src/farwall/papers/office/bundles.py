@@ -9,9 +9,8 @@ from typing import Literal
 
 from farwall.beside import Beside, at_once
 from farwall.errors import Mistake, Refused
-from farwall.papers.acid.labels.sheet import labels_pdf
-from farwall.papers.acid.wash.sheet import wash_day_pdf
-from farwall.papers.acid.waste_page import waste_page_pdf
+from farwall.papers.colour.before_after import before_after, before_after_lacks
+from farwall.papers.colour.target import target_sheet
 from farwall.papers.masking.paper import masking_paper
 from farwall.papers.office.batch_log import batch_log
 from farwall.papers.office.blocks import Paper
@@ -27,6 +26,7 @@ from farwall.papers.office.price_sheet import price_sheet
 from farwall.papers.office.punch_list import punch_list
 from farwall.papers.office.quote import quote
 from farwall.papers.office.sample_card import sample_card
+from farwall.papers.office.sample_day import sample_day
 from farwall.papers.office.schedule import schedule
 from farwall.papers.office.scope import scope
 from farwall.papers.office.seal_record import seal_record
@@ -36,7 +36,7 @@ from farwall.papers.office.slab_protection import slab_protection
 from farwall.papers.office.survey import survey
 from farwall.papers.office.warranty import warranty
 from farwall.papers.office.wash_record import wash_record
-from farwall.papers.office.wrapped import of_acid, run_sheet
+from farwall.papers.office.wrapped import labels, run_sheet, wash_day, waste_page
 from farwall.papers.shopping_book import shopping_book
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking
@@ -82,7 +82,7 @@ def _go(ground: PaperGround) -> bytes:
     job = replace(job, wishes=replace(job.wishes, language=ground.language))
     return go_pdf(
         ground.go, job, units=ground.units, paper=job.wishes.paper,
-        inputs_hash=ground.plan.inputs_hash,
+        inputs_hash=ground.plan.inputs_hash, screens=ground.screens,
     )  # fmt: skip
 
 
@@ -91,7 +91,9 @@ PAPERS: tuple[Listed, ...] = (
     Listed("slab-protection.pdf", "before-the-pour", _set(slab_protection)),
     Listed("survey.pdf", "quote", _set(survey)),
     Listed("go.pdf", "quote", _go),
+    Listed("sample-day.pdf", "quote", _set(sample_day)),
     Listed("sample-card.pdf", "quote", _set(sample_card)),
+    Listed("colour-target.pdf", "quote", _set(target_sheet)),
     Listed("shopping-list.pdf", "quote", _set(shopping_list)),
     Listed("shopping-list.xlsx", "quote", shopping_book),
     Listed("quote.pdf", "quote", _set(quote)),
@@ -102,12 +104,13 @@ PAPERS: tuple[Listed, ...] = (
     Listed("cut-list.pdf", "day", _set(cut_list)),
     Listed("run-sheet.pdf", "day", run_sheet),
     Listed("batch-log.pdf", "day", _set(batch_log)),
-    Listed("labels.pdf", "day", of_acid(labels_pdf)),
+    Listed("labels.pdf", "day", labels),
     Listed("change-order.pdf", "day", _set(change_order)),
-    Listed("wash-day.pdf", "day", of_acid(wash_day_pdf)),
+    Listed("wash-day.pdf", "day", wash_day),
     Listed("wash-record.pdf", "day", _set(wash_record)),
-    Listed("waste-page.pdf", "day", of_acid(waste_page_pdf)),
+    Listed("waste-page.pdf", "day", waste_page),
     Listed("seal-record.pdf", "day", _set(seal_record)),
+    Listed("before-after.pdf", "hand-over", _set(before_after), before_after_lacks),
     Listed("punch-list.pdf", "hand-over", _set(punch_list)),
     Listed("care.pdf", "hand-over", _set(care)),
     Listed("warranty.pdf", "hand-over", _set(warranty)),
@@ -142,10 +145,8 @@ def lacking(ground: PaperGround, only: Sequence[str] = ()) -> dict[str, tuple[Mi
     return {file: lacks for file, lacks in found.items() if lacks}
 
 
-_HEAVY = frozenset({"run-sheet.pdf"})
-"""Begun first, for it wants nothing but the plan: it takes as long as half of the others."""
-_OF_ACID = frozenset({"labels.pdf", "wash-day.pdf", "waste-page.pdf"})
-"""Those that want the acid day, which nothing else of a bundle asks for: set together."""
+_BESIDE = frozenset({"run-sheet.pdf", "labels.pdf", "wash-day.pdf", "waste-page.pdf"})
+"""Begun first, for they want neither price nor calendar: together they take half of a bundle."""
 
 
 def office_files(
@@ -153,20 +154,17 @@ def office_files(
 ) -> dict[str, bytes]:
     """File names with their content, without those that cannot be made yet.
 
-    beside: how the run sheet, and what wants the acid day, is set beside the rest. Raises
-    Refused for a name that there is not, and for a file asked for by its whole name that cannot be
-    made.
+    beside: how what wants the plan alone is set beside the rest. Raises Refused for a name that
+    there is not, and for a file asked for by its whole name that cannot be made.
     """
     asked = chosen(only)
-    sheets = [one for one in asked if one.file in _HEAVY]
-    begun = beside(lambda: _made(sheets, ground))
+    aside = [one for one in asked if one.file in _BESIDE]
+    begun = beside(lambda: _made(aside, ground))
     lacks = lacking(ground, only)
     if wanted := [one for file, all_ in lacks.items() if file in only for one in all_]:
         raise Refused(*wanted, about="Before that can be written:")
-    others = [one for one in asked if one not in sheets and one.file not in lacks]
-    of_acid = [one for one in others if one.file in _OF_ACID]
-    second = beside(lambda: _made(of_acid, ground))
-    made = _made([one for one in others if one not in of_acid], ground) | second() | begun()
+    others = [one for one in asked if one not in aside and one.file not in lacks]
+    made = _made(others, ground) | begun()
     return {one.file: made[one.file] for one in asked if one.file in made}
 
 

@@ -15,6 +15,9 @@ from farwall.papers.wall_clock import Units, WallClock, plan_clock
 from farwall.phrasebook import Language
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from farwall.facts.photo_shown import PhotoShown
     from farwall.job.seal_day import SealDay
 
 
@@ -23,13 +26,17 @@ class PaperGround:
     """Facts and plan of a job; what is made of them is reckoned once for all papers.
 
     calendar: the firm's calendar with this house in it, as days.json has it · screens: address of
-    the house in the firm's book, such as `https://book.example/houses/7`, empty where it has none.
+    the house in the firm's book, such as `https://book.example/houses/7`, empty where it has none ·
+    photo: a photo of the log by its hash, None for what cannot be shown · pair: two photos that
+    were given beside the log, before and after.
     """
 
     ground: OfficeGround
     language: Language = "en"
     calendar: dict[str, object] | None = None
     screens: str = ""
+    photo: Callable[[str], PhotoShown | None] | None = None
+    pair: tuple[PhotoShown, PhotoShown] | None = None
 
     @property
     def job(self) -> Job:
@@ -64,9 +71,10 @@ class PaperGround:
     @cached_property
     def go(self) -> Go:
         """What speaks for and against this floor."""
+        from farwall.job.colour.told import survey_told
         from farwall.job.go import go_or_no_go
 
-        return go_or_no_go(self.job)
+        return go_or_no_go(survey_told(self.job, self.ground.kept))
 
     @cached_property
     def seal(self) -> SealDay:

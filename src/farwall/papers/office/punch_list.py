@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from farwall.job.colour.marks import Judged, blocks_sealing, judged_marks
 from farwall.papers.office.blocks import Blanks, Block, Head, Own, Paper, Rows, Sign, Text, Words
 from farwall.papers.office.entered import entered, room_of
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.svg import plain
 from farwall.phrasebook import told
+from farwall.units import feet_and_inches
 
 FAULTS = (
     "holiday: a missed spot in the sealer",
@@ -51,6 +53,7 @@ def punch_list(ground: PaperGround) -> Paper:
                       for room in ground.job.floor.rooms),
                 (2.4, 0.55, 0.8, 3.1, 0.9), tick=True, blank=2,
             ),
+            *_unnamed(ground),
             *_known(ground),
             Blanks(("still to be done, by whom, until when",), columns=1, lines=2),
             Words(
@@ -65,12 +68,39 @@ def punch_list(ground: PaperGround) -> Paper:
 
 
 def _seen(ground: PaperGround, room: str) -> Text:
-    """Drips that the log has in the room: looked at first."""
+    """Drips that the log has in the room, and marks that persons confirmed: looked at first."""
     drips = [one for one in entered(ground, "drip") if one.text("room") == room]
-    if not drips:
-        return Own("")
-    places = "; ".join(plain(one.text("where")) for one in drips)
-    return Own(f"{told('drip in the log:')} {places}")
+    parts = []
+    if drips:
+        places = "; ".join(plain(one.text("where")) for one in drips)
+        parts.append(f"{told('drip in the log:')} {places}")
+    parts += [
+        f"{told(one.kind)}{_at(one, ground)}" for one in _confirmed(ground) if one.room == room
+    ]
+    return Own("; ".join(parts))
+
+
+def _confirmed(ground: PaperGround) -> tuple[Judged, ...]:
+    """Marks on the floor that a person confirmed and nobody mended."""
+    every = judged_marks(entered(ground, "mark-judged", "mark-mended"))
+    return tuple(one for one in every if one.stands)
+
+
+def _at(one: Judged, ground: PaperGround) -> str:
+    """Where on the plan, in metres or feet from its zero."""
+    if one.at is None:
+        return ""
+    x, y = (
+        feet_and_inches(value) if ground.units == "us" else f"{value:.2f} m" for value in one.at
+    )
+    return f" x {x}, y {y}"
+
+
+def _unnamed(ground: PaperGround) -> tuple[Block, ...]:
+    """Nothing is sealed over a mark that nobody can name."""
+    if not blocks_sealing(judged_marks(entered(ground, "mark-judged", "mark-mended"))):
+        return ()
+    return (Words("A mark that nobody could name stands: do not seal over it.", "danger"),)
 
 
 def _known(ground: PaperGround) -> tuple[Block, ...]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 from dataclasses import fields
 from datetime import date, datetime
-from functools import cache
 from importlib.resources import files
 from pathlib import Path
 from typing import Any
@@ -17,6 +16,7 @@ from farwall.papers.long_words import breakable
 from farwall.papers.office.blocks import Beside, Block, Own, Paper, Picture, Rows, Text
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.run_sheet.margins import PaperSize, paper_for
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import day_in_words
 from farwall.papers.words import names_in
@@ -68,7 +68,7 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
             "footer": _foot(name, title, ground, size, qr=bool(ground.screens and paper.screen)),
             "wins": _text(paper.wins or WINS),
             "screen": paper.screen,
-            "qr": _square(ground.screens, paper.screen),
+            "qr": square(ground.screens, paper.screen),
             "blocks": blocks,
             "phrases": {one: told(one) for one in _TEMPLATE_WORDS},
         }
@@ -141,6 +141,7 @@ def _block(block: Block) -> dict[str, Any]:
         words = _text(block.words) if block.words else ""
         return made | {
             "svg": block.svg, "height": block.height_share, "words": words, "alt": words,
+            "wide": block.wide_pt,
         }  # fmt: skip
     if isinstance(block, Rows):
         return made | {
@@ -161,17 +162,3 @@ def _said(value: Any) -> Any:
     if isinstance(value, tuple):
         return [_said(one) for one in value]
     return value
-
-
-@cache
-def _square(base: str, screen: str) -> str:
-    """The address of the paper's screen as a square to be read by a camera; empty for none."""
-    if not base or not screen:
-        return ""
-    import io
-
-    import segno
-
-    made = io.BytesIO()
-    segno.make_qr(f"{base}/{screen}", error="m").save(made, kind="svg", border=2, xmldecl=False)
-    return made.getvalue().decode()

@@ -24,6 +24,7 @@ from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.moments_page import moments_page
 from farwall.papers.run_sheet.sun_page import sun_page
 from farwall.papers.run_sheet.van_page import van_page
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, plan_clock
 from farwall.papers.words import names_in
@@ -45,6 +46,7 @@ def run_sheet_pdf(
     revision: int = 1,
     notes: str = "",
     language: Language = "en",
+    screens: str = "",
 ) -> bytes:
     """The run sheet as PDF bytes; the same plan gives the same bytes.
 
@@ -54,7 +56,8 @@ def run_sheet_pdf(
     goes on to a second. `units` puts gallons and feet or litres and metres first and chooses the
     paper (US Letter or A4) unless `paper` does. `gates` (see `buying.Buying`) wins over those of
     `plan.buying`. `notes` are the user's own words for the first page. `language`: what the book
-    of phrases does not hold stays in English.
+    of phrases does not hold stays in English. `screens`: address of the house in the firm's book,
+    empty where it has none.
     """
     begun = run_sheet_begun(
         plan,
@@ -65,6 +68,7 @@ def run_sheet_pdf(
         revision=revision,
         notes=notes,
         language=language,
+        screens=screens,
     )
     return begun()
 
@@ -79,6 +83,7 @@ def run_sheet_begun(
     revision: int = 1,
     notes: str = "",
     language: Language = "en",
+    screens: str = "",
     beside: Beside = at_once,
 ) -> Callable[[], bytes]:
     """The same run sheet, its pages drawn and the setting begun `beside`; what comes back waits."""
@@ -86,6 +91,7 @@ def run_sheet_begun(
         plan, job_name=job_name, units=units, gates=gates, paper=paper, revision=revision,
         notes=notes, language=language, beside=beside,
     )  # fmt: skip
+    data |= {"qr": square(screens, "phone"), "screen": "phone"}
     return beside(partial(_compiled, data, datetime.fromisoformat(plan.starts_at)))
 
 

@@ -25,7 +25,7 @@ _MANY = 100_000
 
 
 def main(order: str) -> None:
-    """Do what the order says (JSON: `path`, `hints`, `do`) and end the process."""
+    """Do what the order says (JSON: `path`, `hints`, `do`, `also`) and end the process."""
     told = json.loads(order)
     # A drawing makes many small things that live to the end of this process.
     gc.set_threshold(_MANY)
@@ -39,7 +39,7 @@ def main(order: str) -> None:
 
         text = json.dumps(tried(guards)).encode()
     else:
-        text = answer(taken_in(0), told["hints"], told["do"])
+        text = answer(taken_in(0), told["hints"], told["do"], told.get("also"))
     put(answers_to, text)
     os._exit(0)  # nothing is left to be tidied, and a spoilt library might hang over it
 
@@ -77,21 +77,23 @@ def taken_in(file: int) -> bytes:
     return b"".join(chunks)
 
 
-def answer(data: bytes, hints: object, do: str = "read") -> bytes:
+def answer(data: bytes, hints: object, do: str = "read", also: object = None) -> bytes:
     """What is in the bytes, as text for the process that asked; never raises.
 
     hints: what a person told, as JSON values. do: `read` a plan; of a photo, `look` where its sheet
-    lies, or lay it `flat` and read it; `prices`: read a price list.
+    lies, or lay it `flat` and read it; `prices`: read a price list; `colours`: of a photo, with
+    `also` the values of its target; of a photo of a floor, `floor-look`: make it fit for a page,
+    `floor`: lay it on the plan, by what `also` tells.
     """
     try:
-        return _answer(data, hints, do)
+        return _answer(data, hints, do, also)
     except MemoryError:
         return b'{"broke":"MemoryError"}'
     except BaseException as error:  # whatever it is, it is told and not thrown
         return _broken(error)
 
 
-def _answer(data: bytes, told: object, do: str) -> bytes:
+def _answer(data: bytes, told: object, do: str, also: object) -> bytes:
     from farwall.errors import Refused
     from farwall.readers.apart import wire
     from farwall.readers.hints import hints_from
@@ -106,6 +108,15 @@ def _answer(data: bytes, told: object, do: str) -> bytes:
             from farwall.readers.price_list.rows import list_in
 
             text = wire.prices_text(list_in(data))
+        elif do in {"floor", "floor-look"}:
+            from farwall.readers.apart.floors import floor_text
+
+            text = floor_text(data, also)
+        elif do == "colours":
+            from farwall.readers.colour_photo.packed import packed
+            from farwall.readers.colour_photo.read import read_colour_photo
+
+            text = wire.colours_text(packed(read_colour_photo(data, own_values=also)))  # type: ignore[arg-type]
         else:
             from farwall.readers.photo.shown import photo_shown
 

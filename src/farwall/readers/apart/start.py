@@ -24,10 +24,12 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from farwall.facts.reading import Reading
+    from farwall.readers.colour_photo.packed import PackedPhoto
+    from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen
     from farwall.readers.photo.nouns import Shown
     from farwall.readers.price_list.noun import ListRead
 
-    _Found = Reading | Shown | ListRead
+    _Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
 
 AT_ONCE = max(2, min(4, os.cpu_count() or 2))
 """Files read at the same time by one Farwall; the memory for them is this often the limit."""
@@ -56,28 +58,28 @@ def read_file(path: Path, *, hints: Hints | None = None) -> Reading:
 
 def read_bytes(content: bytes, *, name: str = "", hints: Hints | None = None) -> Reading:
     """The floor in the bytes of a file; `name` only helps to word a refusal. Raises Refused."""
-    return _reading(_asked(content, name, hints))
+    return _reading(asked(content, name, hints))
 
 
 def photo_of(
     content: bytes, *, name: str = "", hints: Hints | None = None, flat: bool = False
 ) -> Shown:
     """A photo as a page shows it, or its sheet laid flat and read. Raises Refused."""
-    found = _asked(content, name, hints, "flat" if flat else "look")
+    found = asked(content, name, hints, "flat" if flat else "look")
     from farwall.readers.photo.nouns import Shown
 
     if not isinstance(found, Shown):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 
 def prices_of(content: bytes, *, name: str = "") -> ListRead:
     """The price list in the bytes of a file, XLSX or CSV. Raises Refused."""
-    found = _asked(content, name, None, "prices")
+    found = asked(content, name, None, "prices")
     from farwall.readers.price_list.noun import ListRead
 
     if not isinstance(found, ListRead):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 
@@ -85,17 +87,20 @@ def _reading(found: _Found) -> Reading:
     from farwall.facts.reading import Reading
 
     if not isinstance(found, Reading):
-        raise _broke("unsound answer")
+        raise broke("unsound answer")
     return found
 
 
-def _asked(content: bytes, name: str, hints: Hints | None, do: str = "read") -> _Found:
+def asked(
+    content: bytes, name: str, hints: Hints | None, do: str = "read", also: object = None
+) -> _Found:
+    """What a process of its own makes of the bytes; also: told beside. Raises Refused."""
     if len(content) > limits.MOST_FILE_BYTES:
         raise _too_large(len(content), name)
     with _nameless() as file:
         file.write(content)
         file.seek(0)
-        return _ask(file.fileno(), name, hints, do)
+        return _ask(file.fileno(), name, hints, do, also)
 
 
 def guards() -> dict[str, Any]:
@@ -131,8 +136,10 @@ def _too_large(size: int, name: str) -> Refused:
     return Refused(Mistake("", what, _ALONE), about=about(name))
 
 
-def _ask(file: int, name: str, hints: Hints | None, do: str = "read") -> _Found:
-    order = {"do": do, "hints": hints_json(hints or Hints())}
+def _ask(
+    file: int, name: str, hints: Hints | None, do: str = "read", also: object = None
+) -> _Found:
+    order = {"do": do, "hints": hints_json(hints or Hints()), "also": also}
     if not _seats.acquire(timeout=_WAIT_S):
         what = "Too many files are being read just now."
         raise Refused(Mistake("", what, "Try again in a minute."), about=about(name))
@@ -155,19 +162,20 @@ def _outcome(code: int | None, text: bytes) -> _Found | Refused:
         return Refused(Mistake("", what, _ALONE))
     if code != 0:
         # Killed by a fault in a library, or by the system for want of memory.
-        return _broke(f"signal {-code}" if code < 0 else f"exit {code}")
+        return broke(f"signal {-code}" if code < 0 else f"exit {code}")
     try:
         found = wire.answer_in(text)
     except wire.Unsound:
-        return _broke("unsound answer")
+        return broke("unsound answer")
     if isinstance(found, str) and found.startswith("MemoryError"):
         most = limits.MEMORY_BYTES / 1e9
         what = f"Reading it takes more memory than the {most:g} GB that one file is given."
         return Refused(Mistake("", what, _ALONE))
-    return _broke(found) if isinstance(found, str) else found
+    return broke(found) if isinstance(found, str) else found
 
 
-def _broke(why: str) -> Refused:
+def broke(why: str) -> Refused:
+    """The refusal where a reader broke off; why: for whoever mends the reader."""
     what = f"The reader broke off at something in it ({why})."
     remedy = "Save it anew in the program it was drawn with, or ask for it in another format."
     return Refused(Mistake("", what, remedy))

@@ -19,6 +19,8 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.reading import Reading
 from farwall.readers.apart.limits import MOST_ANSWER_BYTES
+from farwall.readers.colour_photo.packed import PackedPhoto
+from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen
 from farwall.readers.photo.nouns import Shown
 from farwall.readers.price_list.noun import ListRead
 
@@ -46,6 +48,16 @@ def prices_text(read: ListRead) -> bytes:
     return _text({"prices": plain(read)})
 
 
+def colours_text(photo: PackedPhoto) -> bytes:
+    """The answer of one that read a photo's colours. Raises ValueError for a number not finite."""
+    return _text({"colours": plain(photo)})
+
+
+def floor_text(found: FloorLook | FloorSeen) -> bytes:
+    """The answer of one that looked at a floor. Raises ValueError for what is not finite."""
+    return _text({"look" if isinstance(found, FloorLook) else "floor": plain(found)})
+
+
 def refusal_text(refusal: Refused) -> bytes:
     """The answer of a reader that refused."""
     mistakes = [[m.where, m.what, m.remedy] for m in refusal.mistakes]
@@ -61,8 +73,16 @@ def _text(answer: object) -> bytes:
     return json.dumps(answer, allow_nan=False, separators=(",", ":")).encode("ascii")
 
 
-def answer_in(text: bytes) -> Reading | Shown | ListRead | Refused | str:
-    """What a reader answered: reading, photo, prices, refusal, or what it broke on.
+Found = Reading | Shown | ListRead | PackedPhoto | FloorLook | FloorSeen
+_KINDS: dict[str, type] = {
+    "reading": Reading, "photo": Shown, "prices": ListRead, "colours": PackedPhoto,
+    "look": FloorLook, "floor": FloorSeen,
+}  # fmt: skip
+"""What an answer may hold, by its key."""
+
+
+def answer_in(text: bytes) -> Found | Refused | str:
+    """What a reader answered: reading, photo, prices, colours, floor, refusal, or what it broke on.
 
     Raises Unsound.
     """
@@ -74,18 +94,11 @@ def answer_in(text: bytes) -> Reading | Shown | ListRead | Refused | str:
         raise Unsound("no JSON") from error
     if not isinstance(answer, dict) or len(answer) != 1:
         raise Unsound("no answer")
-    if "reading" in answer:
-        reading = _decoder(Reading)(answer["reading"])
-        assert isinstance(reading, Reading)
-        return reading
-    if "photo" in answer:
-        shown = _decoder(Shown)(answer["photo"])
-        assert isinstance(shown, Shown)
-        return shown
-    if "prices" in answer:
-        prices = _decoder(ListRead)(answer["prices"])
-        assert isinstance(prices, ListRead)
-        return prices
+    for key, kind in _KINDS.items():
+        if key in answer:
+            found: Found = _decoder(kind)(answer[key])
+            assert isinstance(found, kind)
+            return found
     if "refused" in answer:
         return _refused(answer["refused"])
     return str(_plain(str)(answer.get("broke")))[:400]

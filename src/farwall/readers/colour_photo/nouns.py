@@ -26,7 +26,9 @@ class TargetSeen:
     """A target found in a photo: which, its corners in the photo, what is left after correcting.
 
     error_de, worst_de: median and largest CIEDE2000 of patches that the correction did not use, or
-    left out one at a time · warnings: what spoils it (a patch burnt out, light that changes).
+    left out one at a time · warnings: what spoils it (a patch burnt out, light that changes) ·
+    corners_px: of `ColourPhoto.lab`, clockwise from the target's upper left · size_mm: across and
+    down between these corners, None where no length is known · correction: which was chosen.
     """
 
     name: str
@@ -35,13 +37,16 @@ class TargetSeen:
     error_de: float
     worst_de: float
     warnings: tuple[str, ...] = ()
+    size_mm: tuple[float, float] | None = None
+    correction: str = ""
 
 
 @dataclass(frozen=True)
 class ColourPhoto:
     """A photo as CIELAB, light D50: (rows, columns, 3); measured here with a target, else a guess.
 
-    taken_at: as the camera wrote it, ISO 8601 without offset; empty where it wrote none.
+    taken_at: as the camera wrote it, ISO 8601 without offset; empty where it wrote none · file_px:
+    pixels of the file, turned as its EXIF says, to one of `lab`.
     """
 
     lab: NDArray[np.float32]
@@ -49,3 +54,4 @@ class ColourPhoto:
     rank: Rank
     taken_at: str = ""
     warnings: tuple[str, ...] = ()
+    file_px: float = 1.0

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import io
 import warnings
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 import numpy as np
 import numpy.typing as npt
@@ -17,9 +17,12 @@ from farwall.errors import Mistake, Refused
 from farwall.readers.photo.kinds import is_heic
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from PIL import Image
 
 Grey = npt.NDArray[np.uint8]
+Found = TypeVar("Found")
 MOST_BYTES = 60_000_000
 MOST_SIDE_PX = 20_000
 MOST_PIXELS = 64_000_000
@@ -37,6 +40,14 @@ def opened(data: bytes) -> tuple[Grey, float]:
 
     Raises Refused for what is no such picture, is broken, or too large or small.
     """
+    return looked_at(data, _light)
+
+
+def looked_at(data: bytes, look: Callable[[Image.Image], Found]) -> Found:
+    """What `look` makes of the picture, opened and not decoded yet.
+
+    Raises Refused for what is no such picture, is broken, or too large or small.
+    """
     from PIL import Image
 
     if len(data) > MOST_BYTES:
@@ -46,7 +57,7 @@ def opened(data: bytes) -> tuple[Grey, float]:
         try:
             with _picture(data) as picture:
                 _check(*picture.size)
-                return _light(picture)
+                return look(picture)
         except Refused:
             raise
         except MemoryError:

@@ -19,7 +19,7 @@ from farwall.web.words import said, words
 
 GROUPS = (
     ("stain", ("coverage of coat 1", "coverage of later coats", "litres over planned, sampled",
-               "litres over planned, not sampled", "fields of one coat")),
+               "litres over planned, not sampled", "fields of one coat", "stain strength")),
     ("spraying", ("spray rate",)),
     ("waits", ("clock: ", "rooms of one floor: ")),
     ("hours", ("hours to ",)),

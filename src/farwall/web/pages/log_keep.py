@@ -39,9 +39,9 @@ class Typed:
     files: Mapping[str, bytes]
 
 
-async def typed_of(request: Request) -> Typed:
+async def typed_of(request: Request, *, fields: int = 50) -> Typed:
     """What came with a form of the log."""
-    form = await form_of(request, MOST_BYTES * _MOST_FILES + _ROOM)
+    form = await form_of(request, MOST_BYTES * _MOST_FILES + _ROOM, fields=fields)
     try:
         told = {key: text_of(form, key) for key in form}
         files = {

@@ -49,6 +49,11 @@ def word_name(name: str) -> str:
     return _known(f"log-word-{name}", name.replace("-", " "))
 
 
+def short_name(name: str) -> str:
+    """What it is called where there is little room; its name where it has no shorter one."""
+    return _known(f"word-{name}", word_name(name))
+
+
 def word_says(name: str) -> str:
     """What a word of the log says."""
     return said(f"log-says-{name}")

@@ -9,6 +9,10 @@ from farwall.web.live import Live
 from farwall.web.pages.acid.page import acid
 from farwall.web.pages.book import book
 from farwall.web.pages.call_back import call_back
+from farwall.web.pages.colour.ladder import ladder
+from farwall.web.pages.colour.marks import marks
+from farwall.web.pages.colour.next_page import next_coat
+from farwall.web.pages.colour.sample_day import sample_day
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
 from farwall.web.pages.draw import draw
@@ -52,7 +56,11 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(told_facts(door, held, sessions))
     app.include_router(days(door, held, sessions))
     app.include_router(log(door, held, sessions))
+    app.include_router(sample_day(door, held, sessions))
     app.include_router(acid(door, held, sessions))
+    app.include_router(next_coat(door, held, sessions))
+    app.include_router(ladder(door, held, sessions))
+    app.include_router(marks(door, held, sessions))
     app.include_router(price(door, held, sessions))
     app.include_router(change(door, held, sessions))
     app.include_router(supplies(door, held, sessions))

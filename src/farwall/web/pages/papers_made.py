@@ -9,7 +9,7 @@ from datetime import datetime
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
-from farwall.errors import Unanswerable
+from farwall.errors import Refused, Unanswerable
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
 from farwall.papers.office.bundles import BY_FILE
 from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
@@ -24,9 +24,12 @@ from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.words import LANGUAGE, said
 
 if TYPE_CHECKING:
+    from farwall.facts.photo_shown import PhotoShown
     from farwall.papers.office.ground import PaperGround
 
 Json = dict[str, Any]
+_MOST_PHOTOS = 24
+"""Kept small in memory, some 200 kB each."""
 
 
 class Made:
@@ -35,6 +38,7 @@ class Made:
     def __init__(self, door: Door) -> None:
         self.book = door.book
         self.kept = Kept(door.book, door.clock)
+        self.photos: dict[str, PhotoShown] = {}
         self.makers: Mapping[str, Callable[[State], bytes]] = {
             "go.pdf": self._go, "chain.pdf": self._chain, "days.ics": self._ics,
             "seal-sheet.pdf": self._seal, "job.json": self._job, "plan.json": self._plan,
@@ -66,10 +70,11 @@ class Made:
     # one maker for each paper that this page itself hands out
 
     def _go(self, state: State) -> bytes:
+        from farwall.job.colour.told import survey_told
         from farwall.job.go import go_or_no_go
         from farwall.papers.go_page import go_pdf
 
-        job = self._facts(state)
+        job = survey_told(self._facts(state), self.book.entries(state.id))
         wishes = replace(job.wishes, language=language_of_paper(job))
         hash_ = state.shown.plan.inputs_hash if state.shown is not None and state.fresh else ""
         job = replace(job, wishes=wishes)
@@ -141,7 +146,21 @@ class Made:
             return None
         found = self.calendar(state.id)
         calendar = None if found is None else found[0]["document"]
-        return PaperGround(ground, language_of_paper(ground.job), calendar, screens)
+        language = language_of_paper(ground.job)
+        return PaperGround(ground, language, calendar, screens, photo=self._photo)
+
+    def _photo(self, sha: str) -> PhotoShown | None:
+        """A photo of the book made fit for a paper; None where it cannot be read."""
+        if sha not in self.photos:
+            from farwall.readers.apart.colours import photo_shown_apart
+
+            try:
+                self.photos[sha] = photo_shown_apart(self.book.file(sha))
+            except Refused:
+                return None
+            while len(self.photos) > _MOST_PHOTOS:
+                self.photos.pop(next(iter(self.photos)))
+        return self.photos.get(sha)
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text

@@ -12,6 +12,7 @@ from farwall.papers.ink import INK, LINE, PAPER, RAMP, SOFT, WHITE
 from farwall.papers.svg import number
 from farwall.papers.words import room_names
 from farwall.web.pages.course import Course, Piece
+from farwall.web.pages.log_words import short_name
 from farwall.web.pages.standing import piece_name
 from farwall.web.pages.tape_rule import RULE_H, SIZE, Ruled, wide
 from farwall.web.pages.went import Went
@@ -176,7 +177,7 @@ def draw_entered(ruled: Ruled, went: Went, top: float) -> None:
     for n, one in enumerate(seen):
         x = ruled.x(one.at_min)
         ruled.svg.line([(x, top + 2), (x, top + 12)], stroke=INK, stroke_width=1.6)
-        name = said(f"word-{one.word}")
+        name = short_name(one.word)
         after = ruled.x(seen[n + 1].at_min) if n + 1 < len(seen) else ruled.svg.width
         if x + 4 + wide(name) < after - 3:
             ruled.svg.text((x + 4, top + 11), name, SIZE, anchor="start")

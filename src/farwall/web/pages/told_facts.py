@@ -9,6 +9,7 @@ from typing import Any
 from fastapi import APIRouter, Depends, Request, Response
 
 from farwall.facts.job import Job
+from farwall.job.colour.told import survey_told
 from farwall.job.go import go_or_no_go
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
@@ -160,7 +161,8 @@ class _Forms:
         newest = self.door.book.versions(job)[-1]
         form = self._form(name, job)
         asked = asked_of(form, self.door.book.facts(job, newest.version))
-        go = go_or_no_go(asked.job) if name in {"survey", "samples", "waste"} else None
+        told_job = survey_told(asked.job, self.door.book.entries(job))
+        go = go_or_no_go(told_job) if name in {"survey", "samples", "waste"} else None
         shown = form_shown(
             asked, newest.version, notes=Notes(asked.job, go), told=told, slips=slips
         )

@@ -25,6 +25,7 @@ from farwall.web.slab.laid_anew import rest_for
 from farwall.web.slab.one_file import early_script, script_hash
 from farwall.web.slab.packed import packed, packed_json
 from farwall.web.slab.pours import pours_of, verdict_of
+from farwall.web.slab.sampling_routes import sampling
 from farwall.web.slab.sheet import sheet_of
 from farwall.web.slab.washing import steps_of, washing_of
 
@@ -34,6 +35,7 @@ _TABLES = 64
 KINDS = {
     "index.html": "text/html; charset=utf-8",
     "slab.js": "text/javascript; charset=utf-8",
+    "samples.js": "text/javascript; charset=utf-8",
     "slab.css": "text/css; charset=utf-8",
     "sw.js": "text/javascript; charset=utf-8",
     "slab.webmanifest": "application/manifest+json",
@@ -130,6 +132,7 @@ def slab(door: Door, held: Live) -> APIRouter:
         return await asyncio.to_thread(tables.asked, job, things, vessel[:60])
 
     router.include_router(guarded)
+    router.include_router(sampling(door, held))
     return router
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.job.colour.told import survey_told
 from farwall.job.go import go_or_no_go
 from farwall.job.office.ground import OfficeGround
 
@@ -20,11 +21,12 @@ from the usual figure towards its high end is a guess."""
 def raised(ground: OfficeGround) -> dict[str, str]:
     """By kind of call-back, the reason of the weightiest rule that speaks for more."""
     found: dict[str, str] = {}
-    for one in go_or_no_go(ground.job).findings:
+    job = survey_told(ground.job, ground.kept)
+    for one in go_or_no_go(job).findings:
         cause = BY_RULE.get(one.rule)
         against = one.verdict in {"no", "go with"}
         if one.rule == "signed sample":
-            against = ground.job.survey.sample_signed is False
+            against = job.survey.sample_signed is False
         if cause and against and one.stage == "survey":
             found.setdefault(cause, one.reason)
     return found

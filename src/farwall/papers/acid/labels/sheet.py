@@ -14,7 +14,6 @@ from pathlib import Path
 
 from farwall.job.acid_day.containers import containers_of
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.card import Said
 from farwall.papers.acid.labels.hazardous import acid_label, ammonia_label, batch_labels
 from farwall.papers.acid.labels.label import Label, Size
@@ -50,7 +49,7 @@ def _labels(ground: Ground) -> Iterator[Label]:
                 yield from drum_labels(one, ground.job.washing.drums, units)
 
 
-def labels_pdf(ground: Ground, day: AcidDay) -> bytes:  # noqa: ARG001
+def labels_pdf(ground: Ground) -> bytes:
     """The labels of a job; the same job and plan give the same bytes."""
     import typst
 

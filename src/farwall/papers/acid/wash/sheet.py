@@ -9,7 +9,6 @@ from pathlib import Path
 from typing import Any
 
 from farwall.job.acid_day.ground import Ground
-from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.washing.noun import WashDay
 from farwall.job.acid_day.washing.words import CAUTIONS, steps_of
 from farwall.papers.acid.wash.drawing import wash_svg
@@ -17,6 +16,7 @@ from farwall.papers.acid.wash.pages import front, rests, room_block
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import PaperSize, paper_for
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import plan_clock
 from farwall.papers.words import names_in
@@ -26,8 +26,11 @@ _HASH_SHOWN = 12
 _MAP_HIGH = 380.0
 
 
-def wash_day_pdf(ground: Ground, day: AcidDay) -> bytes:
-    """The sheet of a job; the same job, plan and log give the same bytes."""
+def wash_day_pdf(ground: Ground, day: WashDay, *, screens: str = "") -> bytes:
+    """The sheet of a job; the same job, plan and log give the same bytes.
+
+    screens: address of the house in the firm's book.
+    """
     import typst
 
     from farwall.papers.run_sheet.sheet import run_sheet_fonts
@@ -36,7 +39,8 @@ def wash_day_pdf(ground: Ground, day: AcidDay) -> bytes:
     home = Path(str(files("farwall.papers.run_sheet")))
     size = paper_for(wishes.units, wishes.paper)
     with speaking(wishes.language, own_names(ground)):
-        data = wash_data(ground, day.washing, size)
+        data = wash_data(ground, day, size)
+    data |= {"qr": square(screens, "acid/washing"), "screen": "acid/washing"}
     pdf = typst.compile(
         home / "wash.typ", root=home, font_paths=run_sheet_fonts(), ignore_system_fonts=True,
         format="pdf", sys_inputs={"data": json.dumps(data, ensure_ascii=False)},

@@ -131,6 +131,8 @@ class Asked:
         """Ids that may be chosen, with what people call them."""
         if of == "rooms":
             return [(room.id, room.label) for room in self.job.floor.rooms]
+        if of == "samples":
+            return [(sample.id, sample.id) for sample in self.job.samples]
         stains, coats = stains_and_coats(self.job)
         if of == "stains":
             return [(stain.id, stain.name or stain.id) for stain in stains]

@@ -9,7 +9,7 @@ from farwall.web.pages.forms.measures import Measure
 
 Step = str | int
 Path = tuple[Step, ...]
-Ids = Literal["rooms", "coats", "stains"]
+Ids = Literal["rooms", "coats", "stains", "samples"]
 
 
 @dataclass(frozen=True)
@@ -19,8 +19,8 @@ class Blank:
     name: its place in the sentence; `name-NAME` are its words for a list of mistakes.
     measure: where the unit that the key carries is not the one people use (a band in inches).
     of: its choices are the ids of these. pick: its choices are said as `PICK-VALUE`, else as
-    `pick-KEY-VALUE`. timer: a watch may fill it. day: it holds a day. must: a row without it
-    is no row. size: of the blank, in letters.
+    `pick-KEY-VALUE`; beside `of` none of them is said as `none-PICK`. timer: a watch may fill it.
+    day: it holds a day. must: a row without it is no row. size: of the blank, in letters.
     """
 
     name: str

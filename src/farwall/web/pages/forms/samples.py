@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
+from farwall import units
+from farwall.web.pages.forms.measures import Measure, Scale
 from farwall.web.pages.forms.nouns import Blank, Form, Part, Sentence
+
+_SPOT = Measure(Scale("unit-ft2", units.M2_PER_FT2), Scale("unit-m2"))
+_WEIGHT = Measure(Scale("unit-lb", units.KG_PER_LB), Scale("unit-kg"))
+_ML = Measure(Scale("unit-ml"), Scale("unit-ml"))
 
 _COATS = Part("coats-part", (
     Sentence("s-coat", (
@@ -28,6 +34,15 @@ _SAMPLES = Part("samples-part", (
         Blank("id", "id", size=10), Blank("coat", "coat", of="coats"),
         Blank("room", "room", of="rooms"),
     ), help="sample"),
+    Sentence("s-sample-mix", (
+        Blank("own-cut", "cut", size=5), Blank("own-stain", "stain", of="stains", pick="own-stain"),
+        Blank("over", "over", of="samples"),
+    ), help="sample-over"),
+    Sentence("s-sample-laid", (
+        Blank("spot", "area_m2", _SPOT), Blank("laid", "laid_ml", _ML),
+        Blank("sprayer-before", "sprayer_before_kg", _WEIGHT),
+        Blank("sprayer-after", "sprayer_after_kg", _WEIGHT),
+    ), help="sample-laid"),
     Sentence("s-drank", (
         Blank("covers", "m2_per_l"), Blank("sheen", "sheen_loss_min", timer=True),
         Blank("verdict", "verdict"),
@@ -36,6 +51,15 @@ _SAMPLES = Part("samples-part", (
         Blank("slab-warm", "slab_c"), Blank("air-warm", "air_c"), Blank("damp-air", "rh_percent"),
         Blank("moving", "air_speed_m_s"), Blank("drop", "drop_s", timer=True),
     ), help="sample-weather"),
+    Sentence("s-sample-washed", (
+        Blank("dried", "dry_min"), Blank("dwelt", "dwell_h"), Blank("scrubs", "scrubs", size=3),
+        Blank("ph-before", "before_ph", size=4), Blank("ph-after", "after_ph", size=4),
+        Blank("rag", "rag"),
+    ), help="sample-washed"),
+    Sentence("s-sample-signed", (
+        Blank("sealed-with", "sealer", size=14), Blank("approved-by", "approved_by", size=16),
+        Blank("approved-on", "approved_on", day=True),
+    ), help="sample-signed"),
 ), each="rows", way="samples", told=True, stem="sample")  # fmt: skip
 
 _HELD = Part("scrubbed", (

@@ -169,7 +169,7 @@ class _Showing:
         blank, hint = one.blank, one.hint
         if blank.of and not self.asked.ticks(one):
             known = self.asked.choices(blank.of)
-            return (("", said(f"none-{blank.of}")), *known)
+            return (("", said(f"none-{blank.pick or blank.of}")), *known)
         if hint.kind not in {"choice", "yes-no"}:
             return ()
         values = [YES if v is True else NO if v is False else str(v) for v in hint.choices]

@@ -1,8 +1,8 @@
 // Keeps the page and its files on the phone, so that a reload works without signal. What the book
 // says is never kept here: the queue and the plan lie in the page's own memory.
-const KEPT = "slab-42f741611bdd";
+const KEPT = "slab-02ea871e8583";
 const SHELL = "/slab/files/index.html";
-const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/slab.css", "/slab/files/slab.webmanifest"];
+const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/slab.css", "/slab/files/slab.webmanifest"];
 
 self.addEventListener("install", (event) => {
   const fresh = FILES.map((path) => new Request(path, { cache: "reload" }));

@@ -106,4 +106,13 @@ WORDS = {
     "log-choice-ring": "ring",
     "log-choice-tape ghost": "tape ghost",
     "log-choice-footprint": "footprint",
+    "log-word-photo-placed": "photo placed",
+    "log-says-photo-placed": "a photo of the mopped floor was laid on the plan",
+    "log-key-points": "points",
+    "log-key-length_m": "long",
+    "log-key-width_m": "wide",
+    "log-what-photo-placed-file": "its photo",
+    "log-what-points": "points of it and of the plan: px,py=x,y;…",
+    "log-what-length_m": "how long it is",
+    "log-what-width_m": "how wide it is",
 }

@@ -32,6 +32,47 @@ WORDS = {
     "{density}, and {chromate}.",
     "s-sold": "A container of {size} costs {price}; it holds {stain}.",
     "s-currency": "Prices are in {currency}.",
+    "s-sample-mix": "Its cut is {own-cut} of {own-stain}; it lies over {over}.",
+    "s-sample-laid": "It is {spot} large and took {laid}; or the sprayer weighed {sprayer-before} "
+    "before and {sprayer-after} after.",
+    "s-sample-washed": "It was dry after {dried}, washed after {dwelt} with {scrubs} scrubs; pH "
+    "{ph-before} before, {ph-after} after, the white rag {rag}.",
+    "s-sample-signed": "Sealed with {sealed-with}; signed by {approved-by}, on {approved-on}.",
+    "help-sample-over": "Its own cut and stain where they are not its coat’s. A second coat on a "
+    "square is a sample of its own that lies over the first: so the ladder of cuts by coats is "
+    "made.",
+    "help-sample-laid": "Weigh the sprayer before and after, or measure the mL out: coverage "
+    "follows by itself, with the density of the stain from its sheet (section 9). Leave the "
+    "coverage below empty then.",
+    "help-sample-washed": "Hours from laying to the wash. A sample that is washed sooner than the "
+    "floor comes out lighter than the floor (common practice).",
+    "help-sample-signed": "The sealed sample is the standard of this floor, with its natural "
+    "range. Looks and photos are told on the ladder of samples.",
+    "unit-ft2": "ft²",
+    "unit-m2": "m²",
+    "unit-ml": "mL",
+    "none-own-stain": "its coat’s stain",
+    "none-samples": "nothing: a first coat",
+    "name-own-cut": "Its own cut",
+    "name-own-stain": "Its own stain",
+    "name-over": "Which sample lies beneath",
+    "name-spot": "How large it is",
+    "name-laid": "Mix that was laid",
+    "name-sprayer-before": "The sprayer before",
+    "name-sprayer-after": "The sprayer after",
+    "name-dried": "Minutes until dry",
+    "name-dwelt": "Hours from laying to the wash",
+    "name-scrubs": "Scrubs",
+    "name-ph-before": "pH before",
+    "name-ph-after": "pH after",
+    "name-rag": "The white rag",
+    "name-sealed-with": "Its sealer",
+    "name-approved-by": "Who signed",
+    "name-approved-on": "Day of signing",
+    "pick-rag-clean": "clean",
+    "pick-rag-grey": "grey",
+    "pick-rag-coloured": "coloured",
+    "pick-rag-": "was not looked at",
     "name-sheen": "Sheen-loss time",
     "name-verdict": "How it came out",
     "name-scrub": "After a hard scrub",

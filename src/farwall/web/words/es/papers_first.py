@@ -9,12 +9,21 @@ WORDS = {
     "papers-name-survey-pdf": "Inspección (PDF)",
     "papers-for-survey-pdf": "Mapa de los cuartos con segundos de la gota, qué se halló en cada "
     "uno, pruebas por hacer, fotos por tomar.",
+    "papers-name-sample-day-pdf": "Día de muestras (PDF)",
+    "papers-for-sample-day-pdf": "Los pasos con sus esperas, qué mezclar, y un lugar rayado para "
+    "cada dato de cada proporción.",
     "papers-name-sample-card-pdf": "Tarjeta de muestra y aprobación (PDF)",
     "papers-for-sample-card-pdf": "Una tarjeta por mano con tres diluciones, lugares para fotos, y "
     "la firma del dueño: la muestra es el patrón.",
+    "papers-name-colour-target-pdf": "Carta de color (PDF)",
+    "papers-for-colour-target-pdf": "Cuadros grises y de color para imprimir y poner junto a "
+    "una muestra o en el piso, para que las fotos se comparen.",
     "papers-name-schedule-pdf": "Calendario para los oficios (PDF)",
     "papers-for-schedule-pdf": "Quién se queda fuera hasta cuándo, qué se hace antes, quién vuelve "
     "qué día: una hoja que firma el constructor.",
+    "papers-name-before-after-pdf": "Antes y después (PDF)",
+    "papers-for-before-after-pdf": "Dos fotos de un cuarto o de una muestra, la primera y "
+    "la última del registro, y lo que una foto no dice.",
     "papers-name-care-pdf": "Hoja de cuidado (PDF)",
     "papers-for-care-pdf": "Qué no hacer por un día, una semana, un mes; con qué limpiar; qué "
     "tiene el piso. Para el dueño y quien limpia.",

@@ -34,6 +34,47 @@ WORDS = {
     "{density}, y {chromate}.",
     "s-sold": "Un envase de {size} cuesta {price}; trae {stain}.",
     "s-currency": "Los precios están en {currency}.",
+    "s-sample-mix": "Su proporción es {own-cut} de {own-stain}; está sobre {over}.",
+    "s-sample-laid": "Mide {spot} y tomó {laid}; o el rociador pesó {sprayer-before} antes y "
+    "{sprayer-after} después.",
+    "s-sample-washed": "Secó en {dried}, se lavó tras {dwelt} con {scrubs} talladas; pH "
+    "{ph-before} antes, {ph-after} después, el trapo blanco {rag}.",
+    "s-sample-signed": "Sellada con {sealed-with}; firmada por {approved-by}, el {approved-on}.",
+    "help-sample-over": "Su propia proporción y tinte donde no son los de su mano. Una segunda "
+    "mano sobre un cuadro es una muestra aparte que está sobre la primera: así se hace la escalera "
+    "de proporciones por manos.",
+    "help-sample-laid": "Pese el rociador antes y después, o mida los mL: el rendimiento sale "
+    "solo, con la densidad del tinte de su hoja (sección 9). Deje entonces vacío el rendimiento de "
+    "abajo.",
+    "help-sample-washed": "Horas desde que se puso hasta el lavado. Una muestra lavada antes que "
+    "el piso sale más clara que el piso (práctica común).",
+    "help-sample-signed": "La muestra sellada es el patrón de este piso, con su gama natural. "
+    "Miradas y fotos se dicen en la escalera de muestras.",
+    "unit-ft2": "ft²",
+    "unit-m2": "m²",
+    "unit-ml": "mL",
+    "none-own-stain": "el tinte de su mano",
+    "none-samples": "nada: una primera mano",
+    "name-own-cut": "Su propia proporción",
+    "name-own-stain": "Su propio tinte",
+    "name-over": "Qué muestra está debajo",
+    "name-spot": "Qué tamaño tiene",
+    "name-laid": "Mezcla puesta",
+    "name-sprayer-before": "El rociador antes",
+    "name-sprayer-after": "El rociador después",
+    "name-dried": "Minutos hasta secar",
+    "name-dwelt": "Horas desde que se puso hasta el lavado",
+    "name-scrubs": "Talladas",
+    "name-ph-before": "pH antes",
+    "name-ph-after": "pH después",
+    "name-rag": "El trapo blanco",
+    "name-sealed-with": "Su sellador",
+    "name-approved-by": "Quién firmó",
+    "name-approved-on": "Día de la firma",
+    "pick-rag-clean": "limpio",
+    "pick-rag-grey": "gris",
+    "pick-rag-coloured": "con color",
+    "pick-rag-": "no se miró",
     "name-sheen": "Tiempo hasta perder el brillo",
     "name-verdict": "Cómo salió",
     "name-scrub": "Después de tallar fuerte",

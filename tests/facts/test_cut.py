@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farwall.errors import Refused
-from farwall.mix.cut import Cut, parse_cut
+from farwall.facts.cut import Cut, parse_cut
 
 parts = st.integers(1, 50).map(float)
 

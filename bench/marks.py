@@ -1,0 +1,63 @@
+"""How long a look at the mopped floor takes on a photo of twelve megapixels, and how much memory.
+
+    .venv/bin/python bench/marks.py            three floors, 4000 x 3000; --once: one of 1200 x 900
+
+Each photo of an invented floor is laid flat and searched in a process of its own. Seconds of the
+processor; memory is that process's peak.
+"""
+
+import json
+import resource
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+from timing import ONCE
+
+from farwall.bench.mopped_sheet import clicks_of, read_sheet
+
+FLOORS, LONG_PX = ((1_000_002,), 1200) if ONCE else ((1_000_002, 1_000_003, 1_000_006), 4000)
+
+
+def main() -> None:
+    """Draw, photograph, look, tell."""
+    if "--look" in sys.argv:
+        look(Path(sys.argv[-1]))
+        return
+    from farwall.bench.mopped_camera import photograph
+    from farwall.bench.mopped_floors import mopped
+
+    with tempfile.TemporaryDirectory() as folder:
+        for seed in FLOORS:
+            floor = mopped(seed)
+            photo = photograph(floor, long_px=LONG_PX)
+            path = Path(folder) / f"{seed}.jpg"
+            path.write_bytes(photo.data)
+            told = {"clicks": clicks_of(floor, photo), "size": [floor.wide_m, floor.high_m]}
+            path.with_suffix(".json").write_text(json.dumps(told))
+            size = f"{photo.wide_px} x {photo.high_px}, {len(photo.data) / 1e6:.1f} MB"
+            print(f"floor {seed} of {floor.wide_m} x {floor.high_m} m, {size}", flush=True)
+            subprocess.run([sys.executable, __file__, "--look", str(path)], check=True)
+
+
+def look(path: Path) -> None:
+    """Lay flat, seek, print: in this process, whose peak of memory is told."""
+    from farwall.colour.marks.find import marks_in
+
+    told = json.loads(path.with_suffix(".json").read_text())
+    began = time.process_time()
+    sheet = read_sheet(path.read_bytes(), told["clicks"], *told["size"])
+    flat = time.process_time()
+    marks = marks_in(sheet)
+    done = time.process_time()
+    peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+    print(
+        f"  laid flat {flat - began:.1f} s, searched {done - flat:.1f} s, {len(marks)} proposed, "
+        f"peak {peak:.0f} MB"
+    )
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,25 @@
+"""Spanish of the paper before and after."""
+
+from __future__ import annotations
+
+PHRASES = {
+    "Before and after": "Antes y después",
+    "The same place, twice": "El mismo lugar, dos veces",
+    "Two photos of one place": "Dos fotos de un lugar",
+    "A photo and a screen are not the floor: paper, screen and lamp each change a colour, a wet "
+    "floor is not a sealed one, and two lights part what one shows alike. The signed sample on "
+    "the floor itself is the standard.":
+    "Una foto y una pantalla no son el piso: papel, pantalla y lámpara cambian cada uno el color, "
+    "un piso mojado no es uno sellado, y dos luces separan lo que una muestra igual. El patrón es "
+    "la muestra firmada en el propio piso.",
+    "corrected by the target in it, about {#1} off (CIEDE2000)":
+    "corregidos con la carta que está en ella, con un error de unos {#1} (CIEDE2000)",
+    "as the camera made it: its colours are a guess":
+    "como la hizo la cámara: sus colores son una suposición",
+    "The two were not told to be of the same state, dry or wet or sealed: light and dark are not "
+    "to be compared.":
+    "No consta que las dos sean del mismo estado, seco o mojado o sellado: claro y oscuro no se "
+    "comparan.",
+    "before": "antes", "after": "después", "how it stood": "estado", "its colours": "sus colores",
+    "clean wet": "limpio y mojado", "seen by": "con qué luz",
+}  # fmt: skip

@@ -1,0 +1,53 @@
+"""Marks on a mopped floor: what can be done, how to photograph it, what a photo came to."""
+
+from __future__ import annotations
+
+PHRASES = {
+    "Find out first why it is light: a tight place, something on the slab, sprayed too dry.":
+    "Averigüe primero por qué está claro: lugar cerrado, algo sobre la losa, rociado muy seco.",
+    "Same batch, same day: a damp sponge or a spray bottle, a ragged outline twice the size of the "
+    "mark, feathered out, never square.":
+    "Misma mezcla, mismo día: esponja húmeda o atomizador, contorno irregular del doble de la "
+    "marca, difuminado, nunca cuadrado.",
+    "Where it takes no stain: clean or sand the place and stain it again, else a dye or a tinted "
+    "sealer.":
+    "Donde no toma tinte: limpie o lije el lugar y tíñalo otra vez; si no, colorante o un sellador "
+    "con color.",
+    "A feathered second coat over the whole field, the wand in circles and never in rows.":
+    "Una segunda mano difuminada sobre todo el tramo, la lanza en círculos y nunca en hileras.",
+    "Touching up single stripes makes more of them.": "Retocar rayas sueltas hace más rayas.",
+    "A mark that nobody could name stands: do not seal over it.":
+    "Queda una marca que nadie supo nombrar: no selle encima.",
+    "light patch": "parche claro",
+    "missed crescent": "media luna sin rociar",
+    "stripe": "raya",
+    "lap line": "línea de traslape",
+    "drip": "gota",
+    "ring": "aro",
+    "tape ghost": "huella de cinta",
+    "footprint": "pisada",
+    "None truly.": "En verdad, ninguno.",
+    "A feathered second coat over the whole field, or a saw cut designed on the line.":
+    "Una segunda mano difuminada sobre todo el tramo, o un corte diseñado sobre la línea.",
+    "Still wet: widen it at once into a random cloud, feather it with a damp sponge or mist, and "
+    "put cousins of it elsewhere.":
+    "Aún mojada: ábrala enseguida en una nube irregular, difumínela con esponja húmeda o rocío, y "
+    "ponga otras parecidas en otros lados.",
+    "Dry, it is a dot for good: hide it among cousins with the second coat.":
+    "Seca, es un punto para siempre: escóndalo entre otros parecidos con la segunda mano.",
+    "In the first minute: brush the puddle out or lift it with a sponge.":
+    "En el primer minuto: extienda el charco con cepillo o levántelo con esponja.",
+    "Later mostly none, for darker is one-way: lightening changes the texture and yellows. Try it "
+    "on a sample, else a tinted sealer, or have it accepted in writing.":
+    "Después casi ninguno, pues lo oscuro no regresa: aclarar cambia la textura y amarillea. "
+    "Pruébelo en una muestra; si no, un sellador con color, o que se acepte por escrito.",
+    "Blend it with the second coat, with a dye or a tinted sealer, or have it accepted in writing.":
+    "Fúndala con la segunda mano, con colorante o un sellador con color, o que se acepte por "
+    "escrito.",
+    "Do not seal. Ask what stood or lay there; seal only a small area and look.":
+    "No selle. Pregunte qué estuvo ahí; selle solo un área chica y mire.",
+    "The finisher says what can be done, the owner whether it is done; write down both.":
+    "Quien acaba dice qué se puede hacer, el dueño si se hace; anote las dos cosas.",
+    "The sheet of the material in hand wins over this.":
+    "Manda la hoja del material que se tiene en la mano.",
+}  # fmt: skip

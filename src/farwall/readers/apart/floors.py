@@ -1,0 +1,28 @@
+"""A photo of a floor, in the process that reads it: made fit for a page, or laid on the plan."""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import Any
+
+from farwall.readers.apart import wire
+from farwall.readers.floor_photo.nouns import Ground
+from farwall.readers.floor_photo.seen import floor_look, floor_seen, pairs_from, target_from
+
+
+def floor_text(data: bytes, also: Any) -> bytes:
+    """The answer; also: None for the look alone, else the points and the rings of the room.
+
+    Raises Refused.
+    """
+    if also is None:
+        return wire.floor_text(floor_look(data))
+    marks_in = import_module("farwall.colour.marks.find").marks_in
+    room = Ground(_rings(also["rings"]), tuple(_rings(one) for one in also["dry"]))
+    points = str(also["points"])
+    target = target_from(points)
+    return wire.floor_text(floor_seen(data, pairs_from(points), room, marks_in, target))
+
+
+def _rings(told: Any) -> tuple[tuple[tuple[float, float], ...], ...]:
+    return tuple(tuple((float(x), float(y)) for x, y in ring) for ring in told)

@@ -1,0 +1,90 @@
+"""The verdict as the page shows it: sentences in the page's language, swatches on their ruler."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+
+from markupsafe import Markup
+
+from farwall.colour.next_coat import Outlook
+from farwall.facts.job import Job
+from farwall.facts.plan import Plan
+from farwall.job.colour.in_words import lab_words
+from farwall.job.colour.next_noun import NextAnswer
+from farwall.job.colour.say import SCREEN, SaidNext, said
+from farwall.papers.words import names_in
+from farwall.phrasebook import LANGUAGE, speaking
+from farwall.web.pages.colour.picture import NARROW, WIDE, Row, Ruler, ruler
+from farwall.web.pages.told import told_on_page
+from farwall.web.words import said as words
+
+Told = dict[str, list[str]]
+
+
+@dataclass(frozen=True)
+class NextShown:
+    """What the template is given. no: the verdict is stop or wait."""
+
+    told: Told
+    wide: Markup
+    narrow: Markup
+    rows: tuple[Row, ...]
+    screen: str
+    word: str
+
+
+def next_shown(job: Job, plan: Plan, found: NextAnswer) -> NextShown:
+    """All of it in the language that is spoken."""
+    with speaking(LANGUAGE.get(), names_of(job, plan, found)):
+        told = _told(said(job, found))
+        drawn = _ruler(found)
+        return NextShown(
+            told, ruler(drawn, WIDE), ruler(drawn, NARROW), tuple(drawn.rows),
+            told_on_page(SCREEN), found.verdict,
+        )  # fmt: skip
+
+
+def names_of(job: Job, plan: Plan, found: NextAnswer) -> set[str]:
+    """What no language changes: rooms, stains, coats, samples, who signed."""
+    own = {one.name for one in job.stains if one.name} | set(found.found.stains)
+    samples = {one.id for one in found.found.samples}
+    return {*names_in(plan), *own, *samples, found.standard.approved_by}
+
+
+def _told(of: SaidNext) -> Told:
+    return {one.name: [told_on_page(text) for text in getattr(of, one.name)] for one in fields(of)}
+
+
+def _ruler(found: NextAnswer) -> Ruler:
+    standard = found.standard
+    now = words("colour-next-row-now" if found.floor_seen else "colour-next-row-now-foreseen")
+    rows = [
+        Row(words("colour-next-row-sample", sample=standard.sample), _words(standard.lab),
+            standard.lab),
+        _row(now, found.stop) if not found.floor_seen else Row(
+            now, _words(found.floor_now), found.floor_now, *_ends(found, found.stop)
+        ),
+    ]  # fmt: skip
+    if found.would == "lay":
+        rows.append(_row(words("colour-next-row-after"), found.chosen, found))
+    rows.append(_row(words("colour-next-row-habit"), found.habit, found))
+    return Ruler(
+        tuple(rows), standard.lab[0], words("colour-next-mark-sample"),
+        standard.lab[0] - found.dark_range, words("colour-next-mark-dark"),
+    )  # fmt: skip
+
+
+def _row(name: str, one: Outlook, found: NextAnswer | None = None) -> Row:
+    if found is None:
+        return Row(name, _words(one.lab), one.lab)
+    return Row(name, _words(one.lab), one.lab, *_ends(found, one))
+
+
+def _ends(found: NextAnswer, one: Outlook) -> tuple[float, float]:
+    """10 and 90 % of the lightness."""
+    sample = found.standard.lab[0]
+    return sample + one.gap_low, sample + one.gap_high
+
+
+def _words(lab: tuple[float, float, float]) -> str:
+    return f"{told_on_page(lab_words(lab))}, L* {lab[0]:.1f}"

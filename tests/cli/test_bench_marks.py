@@ -1,0 +1,51 @@
+"""`farwall bench colour --marks`: tables or a document; real surfaces from a folder."""
+
+import json
+import sys
+from types import ModuleType
+
+import numpy as np
+import pytest
+
+from farwall.cli.main import main
+from farwall.colour.marks.nouns import Mark
+
+
+@pytest.fixture(autouse=True)
+def one_lap(monkeypatch):
+    """A finder that always proposes a lap across the middle."""
+
+    def marks_in(sheet):
+        wide, middle = sheet.floor.shape[1] * sheet.m_per_px, sheet.top_m / 2
+        ring = ((0.0, middle), (wide, middle), (wide, middle + 0.1), (0.0, middle + 0.1))
+        return (Mark("lap line", (wide / 2, middle), ring, 0.8, -2.0, wide, 0.1, ""),)
+
+    finder = ModuleType("farwall.colour.marks.find")
+    finder.marks_in = marks_in
+    monkeypatch.setitem(sys.modules, "farwall.colour.marks.find", finder)
+
+
+def test_one_floor_as_tables_and_as_a_document(capsys):
+    assert main(["bench", "colour", "--marks", "--once"]) == 0
+    said = capsys.readouterr().out
+    assert "1 invented mopped floors (judging)" in said
+    assert "false alarms a photo" in said
+    assert main(["bench", "colour", "--marks", "--once", "--tuning", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["half"] == "tuning"
+    assert sum(one["proposals"] for one in told["trusts"]) + told["apart"][2] == 1
+
+
+def test_real_surfaces_are_all_false_and_read_at_both_scales(tmp_path, capsys):
+    import cv2
+
+    cv2.imwrite(str(tmp_path / "grey.png"), np.full((200, 300, 3), 120, np.uint8))
+    main(["bench", "colour", "--surfaces", str(tmp_path), "--json"])
+    told = json.loads(capsys.readouterr().out)
+    assert [one["marks"] for one in told] == [["lap line"], ["lap line"]]
+    assert told[0]["area_m2"] == pytest.approx(0.24)
+
+
+def test_a_folder_without_pictures_is_refused(tmp_path, capsys):
+    assert main(["bench", "colour", "--marks", "--surfaces", str(tmp_path)]) != 0
+    assert "holds no picture" in capsys.readouterr().err

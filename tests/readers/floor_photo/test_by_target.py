@@ -1,0 +1,59 @@
+"""A photo laid on the plan by our own target: its corners tell the plane, its size the scale."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from tests.colour_photos import own_page, shot
+from tests.floor_photos import jpeg
+
+from farwall.errors import Refused
+from farwall.readers.floor_photo.nouns import Ground, TargetAt
+from farwall.readers.floor_photo.seen import floor_seen, pairs_from, target_from, target_text
+
+AT = (2.0, 1.0)
+ROOM = Ground((((1.0, 0.0), (4.0, 0.0), (4.0, 2.0), (1.0, 2.0), (1.0, 0.0)),))
+
+
+def test_a_piece_of_floor_beside_the_target_lies_where_it_lies():
+    """Twelve stained pieces, some centimetres wide, whose place beside the target is known.
+
+    2.5 L: the sheet's own colours are not measured, so that its paper alone balances the photo.
+    """
+    photo, (_, corner_mm) = shot("own"), own_page()
+    sheets = []
+
+    def find(sheet):
+        sheets.append(sheet)
+        return ()
+
+    seen = floor_seen(photo.data, (), ROOM, find, TargetAt(AT, 0.0))
+    sheet = sheets[0]
+    assert seen.told.pairs == 4
+    assert seen.told.place_mm < 30
+    assert sheet.true_colour
+    back = np.linalg.inv(photo.to_px)
+    for piece in photo.pieces:
+        ring = np.column_stack([piece.polygon_px, np.ones(len(piece.polygon_px))]) @ back.T
+        x_mm, y_mm = (ring[:, :2] / ring[:, 2:]).mean(axis=0)
+        x = AT[0] + (x_mm - corner_mm[0]) / 1000
+        y = AT[1] - (y_mm - corner_mm[1]) / 1000
+        row = round((sheet.top_m - y) / sheet.m_per_px)
+        column = round((x - sheet.left_m) / sheet.m_per_px)
+        assert sheet.floor[row, column]
+        assert sheet.lab[row, column, 0] == pytest.approx(piece.lab[0], abs=2.5)
+
+
+def test_where_no_target_is_seen_the_photo_is_refused_with_a_way_out():
+    with pytest.raises(Refused, match="set points"):
+        floor_seen(jpeg(), (), ROOM, lambda _: (), TargetAt(AT, 0.0))
+
+
+def test_the_place_of_the_target_is_told_among_the_points():
+    target = target_from("A:10,20=1,2; target=2.8,2.2,90")
+    assert target == TargetAt((2.8, 2.2), 90.0)
+    assert target_from(target_text(target)) == target
+    assert [one.name for one in pairs_from("A:10,20=1,2;target=2.8,2.2,90")] == ["A"]
+    assert target_from("10,20=1,2") is None
+    with pytest.raises(Refused, match="tells no place"):
+        target_from("target=2,here,0")
