@@ -122,8 +122,6 @@ def _light(shape: Shape) -> str | None:
 
 
 def _dark(shape: Shape) -> str | None:
-    if shape.length_m < 0.08 and shape.solid > 0.93 and shape.clear > 3:
-        return "drip"
     if shape.closed > 0.3 or (shape.bend > 0.15 and shape.width_m < 0.25 * shape.length_m):
         return "ring"
     if 0.1 < shape.length_m < 0.42 and 0.04 < shape.width_m < 0.14:
@@ -143,7 +141,7 @@ def called_crescent(crescent: Crescent) -> Called:
 def called_dot(dot: Dot) -> Called:
     """A dot that stands out of the floor's specks."""
     return Called(
-        "drip", _sure(0.8 * (dot.beyond - 2.6)),
+        "drip", _sure(0.8 * (dot.beyond - 4.0)),
         f"a round dark dot of about {100 * dot.wide_m:.0f} cm, beyond the floor's own specks",
     )  # fmt: skip
 

@@ -13,9 +13,9 @@ from dataclasses import replace
 
 from farwall.colour.marks.nouns import Mark
 
-WEAK = 0.5
+WEAK = 0.65
 MOST_WEAK = 1
-MANY = {"ring": 4, "footprint": 6, "light patch": 5, "drip": 9}
+MANY = {"ring": 3, "footprint": 4, "light patch": 5, "drip": 9}
 _STRIDE_M = 1.0
 _ROW_M = (0.15, 0.9)
 
