@@ -20,11 +20,11 @@ _PIECE_M = 0.08
 class Profile:
     """Figures of a line.
 
-    length_m along it · spread_m: how far it strays from a straight line (root of mean square) ·
-    bend_per_m: curvature of the best arc, its sign apart · ridge: height of its middle over both
-    sides, in -ln Y, darker above 0 · step: one side over the other · width_m: of the ridge at half
-    its height · held: share of its pieces that agree in sign · sharp: what of the change happens
-    within 1 cm · grain: spread of the floor beside it · ends: at how many ends it meets the rim.
+    length_m along it, chord_m from end to end · spread_m: how far it strays from a straight line
+    (root of mean square) · bend_per_m: curvature of the best arc · ridge: height of its middle over
+    both sides, in -ln Y, darker above 0 · step: one side over the other · width_m: of the ridge at
+    half its height · held: share of its pieces that agree in sign · sharp: what of the change
+    happens within 1 cm · grain: spread of the floor beside it · ends: how many meet the rim.
     """
 
     length_m: float
@@ -36,7 +36,6 @@ class Profile:
     width_m: float
     held: float
     sharp: float
-    crisp: float
     grain: float
     ends: int
     centre: tuple[float, float]
@@ -110,7 +109,11 @@ def _centred(ground: Ground, line: Floats) -> Floats:
     return line + _normals(line) * moved
 
 
-def _section(unrolled: Floats, offset: Floats) -> tuple[float, ...]:
+Figures = tuple[float, float, float, float, float, float]
+"""ridge, step, width_m, held, sharp, grain."""
+
+
+def _section(unrolled: Floats, offset: Floats) -> Figures:
     beside = abs(offset) > 0.05
     mean = unrolled.mean(axis=0)
     left, right = offset < -0.015, offset > 0.015
@@ -130,16 +133,12 @@ def _section(unrolled: Floats, offset: Floats) -> tuple[float, ...]:
     gaps = np.gradient(mean, offset)
     total = max(float(np.ptp(mean[abs(offset) < 0.08])), 1e-6)
     sharp = float(abs(gaps[abs(offset) < 0.04]).max() * 0.01 / total)
-    close = abs(offset) < 0.08
-    level_out = mean[close] - np.polyval(np.polyfit(offset[close], mean[close], 1), offset[close])
-    change = abs(np.gradient(level_out, offset[close]))[abs(offset[close]) < 0.04]
-    crisp = float(change.max() * 0.01 / max(float(np.ptp(level_out)), 1e-6))
     pieces = max(len(unrolled) // 8, 1)
     parts = np.array_split(unrolled, pieces)
     shape = mean - mean.mean()
     agreed = [float(((p.mean(axis=0) - p.mean()) @ shape) > 0) for p in parts]
     grain = float(np.std(unrolled[:, beside] - unrolled[:, beside].mean(axis=0)))
-    return ridge, float(hi - lo), width, float(np.mean(agreed)), sharp, crisp, max(grain, 1e-6)
+    return ridge, float(hi - lo), width, float(np.mean(agreed)), sharp, max(grain, 1e-6)
 
 
 def _form(line: Floats) -> tuple[float, float, float]:
