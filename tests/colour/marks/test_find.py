@@ -37,3 +37,40 @@ def test_what_shows_too_little_floor_is_refused_with_a_remedy(sheet: Sheet) -> N
     with pytest.raises(Refused) as refused:
         marks_in(sheet)
     assert all(mistake.remedy for mistake in refused.value.mistakes)
+
+
+def kinds_and_places(sheet: Sheet) -> list[tuple[str, float, float]]:
+    return [(m.kind, m.at[0], m.at[1]) for m in marks_in(sheet) if m.confidence > 0.9]
+
+
+def test_a_brighter_photo_shows_the_same_lap_line() -> None:
+    depth, _ = lap_line(plain(0), 0)
+    dim, bright = sheet_of(depth), sheet_of(depth - 0.3)
+    assert [m[0] for m in kinds_and_places(dim)] == [m[0] for m in kinds_and_places(bright)]
+
+
+@pytest.mark.parametrize("turned", [np.fliplr, np.flipud, np.rot90])
+def test_a_mirrored_or_turned_floor_shows_the_same_lap_line(turned) -> None:
+    depth, _ = lap_line(plain(0), 0)
+    here = [m for m in marks_in(sheet_of(depth)) if m.kind == "lap line"]
+    there = [m for m in marks_in(sheet_of(turned(depth))) if m.kind == "lap line"]
+    assert here
+    assert there
+    assert here[0].length_m == pytest.approx(there[0].length_m, abs=0.15)
+
+
+def test_nothing_is_proposed_within_a_hand_of_what_glare_hides() -> None:
+    depth, _ = lap_line(plain(0), 0)
+    sheet = sheet_of(depth)
+    floor = sheet.floor.copy()
+    floor[200:420, 300:520] = False
+    glaring = sheet.lab.copy()
+    glaring[200:420, 300:520, 0] = 99.0
+    for mark in marks_in(Sheet(glaring, floor, sheet.m_per_px)):
+        column, row = mark.at[0] / sheet.m_per_px, -mark.at[1] / sheet.m_per_px
+        assert not (195 < row < 425 and 295 < column < 525), mark
+
+
+def test_an_even_floor_shows_nothing() -> None:
+    lab = np.full((300, 400, 3), 45, np.float32)
+    assert marks_in(Sheet(lab, np.ones((300, 400), bool), 0.005)) == ()

@@ -19,7 +19,12 @@ from farwall.colour.marks.shape import Shape
 
 LEAST_OVER = 0.95
 """Below this share of the largest sum in mottle a line is not looked at further."""
-LAP_M = 0.7
+LAP_M = 1.0
+"""A shorter line is no lap. A guess: a band is wall to wall, and a foot of it may be hidden."""
+COARSE_M = 0.03
+GREATEST_STEP = 0.38
+"""In -ln Y: a greater step is the rim of a reflection."""
+FAINTEST_SHADOW = 0.075
 SOFTEST = 0.16
 """Of a line's change so much happens within 1 cm; light that falls in changes over more."""
 LEAST_SURE = 0.35
@@ -34,18 +39,28 @@ class Called:
     why: str
 
 
-def called(line: Line, like: Profile, widest_m: float) -> Called | None:
+def called(line: Line, like: Profile) -> Called | None:
     """The name of a line and how sure it is, or None where it may as well be mottle."""
     if _is_of_the_slab(line, like):
         return _of_the_slab(line, like)
-    if like.sharp < SOFTEST:
+    if line.coarse_m > COARSE_M:
+        return _soft_band(line, like)
+    if like.sharp < SOFTEST or abs(like.step) > GREATEST_STEP:
         return None
-    straight = like.spread_m < 0.004 + 0.006 * like.length_m
+    straight = like.spread_m < 0.004 + 0.007 * like.length_m
     strip = line.sort != "step" and 0.02 < like.width_m < 0.085 and like.length_m < 2.4
-    if strip and straight and like.sharp > 0.3:
-        lean = 1.8 * (line.over - 1.45) + 5 * (like.sharp - 0.4)
-        return _worth("tape ghost", lean, line, like, "a straight strip with sharp sides")
-    return _lap(line, like, widest_m)
+    if strip and straight:
+        lean = 2.0 * (line.over - 1.3) + 5 * (like.sharp - 0.25)
+        return _worth("tape ghost", lean, line, like, "a straight strip")
+    return _lap(line, like)
+
+
+def _soft_band(line: Line, like: Profile) -> Called | None:
+    """A wide band is a lap only where it is faint: a shadow is as soft, and darker."""
+    faint = 0 < like.ridge < FAINTEST_SHADOW and abs(like.step) < 0.13
+    if line.sort != "dark" or not faint or like.chord_m < LAP_M or line.over < 2.4:
+        return None
+    return _worth("lap line", 1.2 * (line.over - 2.4), line, like, "a faint dark band")
 
 
 def _is_of_the_slab(line: Line, like: Profile) -> bool:
@@ -65,13 +80,13 @@ def _of_the_slab(line: Line, like: Profile) -> Called:
     return Called(kind, _sure(2.0 * (line.over - 0.9)), _line_words(line, like, form))
 
 
-def _lap(line: Line, like: Profile, widest_m: float) -> Called | None:
-    if like.chord_m < min(LAP_M, 0.6 * widest_m):
+def _lap(line: Line, like: Profile) -> Called | None:
+    wanders = like.spread_m / max(like.chord_m, 1e-6)
+    if like.chord_m < LAP_M or wanders > 0.032:
         return None
-    wanders = like.spread_m / like.chord_m
     lean = (
-        3.0 * (math.log(line.over) - math.log(1.6)) - 150 * max(wanders - 0.014, 0)
-        + 8 * (min(like.sharp, 0.4) - 0.25)
+        3.0 * math.log(line.over / 1.2) - 100 * max(wanders - 0.02, 0)
+        + 5 * (min(like.sharp, 0.4) - 0.22)
     )  # fmt: skip
     form = "a step between two tones" if line.sort == "step" else f"a {line.sort} band"
     return _worth("lap line", lean, line, like, f"{form} that runs on")
@@ -88,8 +103,6 @@ def called_area(area: Area, shape: Shape) -> Called | None:
         return None
     lean = 2.2 * (area.over - 1.25) + 1.2 * (area.steep - 2.2) + 3 * (shape.solid - 0.8)
     kind = _light(shape) if area.sign < 0 else _dark(shape)
-    if kind == "footprint":
-        lean -= 1.0
     sure = _sure(lean)
     if kind is None or sure < LEAST_SURE:
         return None
@@ -109,8 +122,6 @@ def _light(shape: Shape) -> str | None:
 
 
 def _dark(shape: Shape) -> str | None:
-    if shape.length_m < 0.08 and shape.solid > 0.93 and shape.clear > 3:
-        return "drip"
     if shape.closed > 0.3 or (shape.bend > 0.15 and shape.width_m < 0.25 * shape.length_m):
         return "ring"
     if 0.1 < shape.length_m < 0.42 and 0.04 < shape.width_m < 0.14:
@@ -130,7 +141,7 @@ def called_crescent(crescent: Crescent) -> Called:
 def called_dot(dot: Dot) -> Called:
     """A dot that stands out of the floor's specks."""
     return Called(
-        "drip", _sure(0.8 * (dot.beyond - 2.6)),
+        "drip", _sure(0.8 * (dot.beyond - 4.0)),
         f"a round dark dot of about {100 * dot.wide_m:.0f} cm, beyond the floor's own specks",
     )  # fmt: skip
 

@@ -16,7 +16,7 @@ from farwall.colour.marks.nouns import Floats32
 
 SIGMAS_M = (0.006, 0.011)
 _MANY, _FEW = 60, 10
-_BEYOND = 2.6
+_BEYOND = 4.2
 """Powers of e beyond the dot that is expected once. Chosen on tuning floors."""
 _ROUND = 0.45
 

@@ -31,9 +31,10 @@ from farwall.colour.marks.nouns import Floats32, Mark, Sheet
 from farwall.colour.marks.placed import band, disc, lighter_by, ring_of, spot
 from farwall.colour.marks.profile import profile_of
 from farwall.colour.marks.shape import shape_of
+from farwall.colour.marks.sifted import by_trust, sifted
 from farwall.colour.marks.surrogate import surrogate_of
 
-CRESCENT_OVER = 1.15
+CRESCENT_OVER = 1.1
 AREA_OVER = 1.1
 
 
@@ -55,19 +56,18 @@ def marks_in(sheet: Sheet) -> tuple[Mark, ...]:
     ):  # fmt: skip
         if not _told_already(mark, [*slab, *found]):
             found.append(mark)
-    return tuple(sorted([*slab, *found], key=lambda mark: (-mark.confidence, mark.kind, mark.at)))
+    return tuple(sorted([*slab, *sifted(found)], key=by_trust))
 
 
 def _line_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> tuple[list[Mark], list[Mark]]:
     """Cracks and joints; other lines."""
-    widest = max(ground.flat.shape) * ground.step_m
     slab: list[Mark] = []
     other: list[Mark] = []
     for line in alone(lines_of(ground, mottle, least=LEAST_OVER), ground):
         like, points = profile_of(ground, line.points)
         if hidden_share(points, ground.seen) > 0.3:
             continue
-        name = called(line, like, widest)
+        name = called(line, like)
         if name is None:
             continue
         wide_m = min(max(like.width_m, 0.02), 0.1)

@@ -20,11 +20,11 @@ _PIECE_M = 0.08
 class Profile:
     """Figures of a line.
 
-    length_m along it · spread_m: how far it strays from a straight line (root of mean square) ·
-    bend_per_m: curvature of the best arc, its sign apart · ridge: height of its middle over both
-    sides, in -ln Y, darker above 0 · step: one side over the other · width_m: of the ridge at half
-    its height · held: share of its pieces that agree in sign · sharp: what of the change happens
-    within 1 cm · grain: spread of the floor beside it · ends: at how many ends it meets the rim.
+    length_m along it, chord_m from end to end · spread_m: how far it strays from a straight line
+    (root of mean square) · bend_per_m: curvature of the best arc · ridge: height of its middle over
+    both sides, in -ln Y, darker above 0 · step: one side over the other · width_m: of the ridge at
+    half its height · held: share of its pieces that agree in sign · sharp: what of the change
+    happens within 1 cm · grain: spread of the floor beside it · ends: how many meet the rim.
     """
 
     length_m: float
@@ -109,7 +109,11 @@ def _centred(ground: Ground, line: Floats) -> Floats:
     return line + _normals(line) * moved
 
 
-def _section(unrolled: Floats, offset: Floats) -> tuple[float, float, float, float, float, float]:
+Figures = tuple[float, float, float, float, float, float]
+"""ridge, step, width_m, held, sharp, grain."""
+
+
+def _section(unrolled: Floats, offset: Floats) -> Figures:
     beside = abs(offset) > 0.05
     mean = unrolled.mean(axis=0)
     left, right = offset < -0.015, offset > 0.015
