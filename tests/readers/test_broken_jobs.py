@@ -121,7 +121,7 @@ EXPECTED = {
         ("samples[2].area_ft2", "at most 215.3 ft²"),
         ("samples[2].approved_on", "is not a day"),
         ("samples[3].over", 'no sample "s9"'),
-        ("samples[3]", "covered 4.91 m²/L, by laid_ml 2.50"),
+        ("samples[3].laid_ml", "covered 4.91 m²/L, by laid_ml 2.50"),
         ("samples[4].rag", '"red"'),
         ("samples[4].looks[0].state", '"wet"'),
         ("samples[4].looks[0].lab", "is missing"),

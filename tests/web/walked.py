@@ -28,6 +28,8 @@ SCREENS = {
     "log": "/houses/two/log",
     "an entry": "/houses/two/log?word=mixed",
     "acid": "/houses/two/acid",
+    "the next coat": "/houses/two/colour",
+    "sample day": "/houses/two/colour/sample-day",
     "price": "/houses/two/price",
     "quantities": "/houses/two/price/quantities",
     "supplies": "/houses/two/supplies",

@@ -123,7 +123,9 @@ export function begin(kit: Kit): Sampling {
     sign: (_, id = "") => { hand.sample = id; kit.show("samplesign"); },
     signed: () => {
       const name = (document.getElementById("signer") as HTMLInputElement | null)?.value.trim() ?? "";
-      return name ? log("sample-approved", { sample: hand.sample, approved_by: name, ...(card ? { signed: card } : {}) }) : undefined;
+      if (name) return log("sample-approved", { sample: hand.sample, approved_by: name, ...(card ? { signed: card } : {}) });
+      hand.trouble = worded(kit.language(), "needName");
+      return kit.redraw();
     },
   };
   let card = "";

@@ -76,11 +76,14 @@ async function freshPours(key: string): Promise<void> {
 }
 
 let samplesAt = 0;
+/** As the table of the gate it comes with the second round, when there is something to tap. */
+let quietRounds = 0;
 
 /** With signal and quiet it comes by itself, so that it lies here when there is none. */
 async function freshSamples(): Promise<void> {
   const quiet = Date.now() - now.lastTap > QUIET_MS;
-  if (alone || !quiet || (samplesAt && Date.now() - samplesAt < SHEET_EVERY_MS)) return;
+  quietRounds += 1;
+  if (alone || !quiet || quietRounds < 2 || (samplesAt && Date.now() - samplesAt < SHEET_EVERY_MS)) return;
   samplesAt = Date.now();
   now.mine = await fetchSamples(job, now.mine.key).catch((error: unknown) => {
     if (error instanceof NoAnswer) return now.mine; // a book of before knows no sample day

@@ -23,6 +23,10 @@ def photo_arguments(parser: argparse.ArgumentParser) -> None:
         "24 patches: after-2014, average-of-30, 2005",
     )  # fmt: skip
     parser.add_argument(
+        "--print-values", metavar="FILE", type=Path,
+        help="write what the 24 patches say of our own sheet lying beside them, for --values",
+    )  # fmt: skip
+    parser.add_argument(
         "--spot", metavar="x,y,x,y",
         help="tell the colour within: two corners of a box, or more of a polygon, in pixels of the "
         "file as it is shown",
@@ -37,7 +41,18 @@ def looked(options: argparse.Namespace) -> dict[str, Any]:
     values = None if options.values is None else values_told(options.values)
     content = options.photo.read_bytes()
     photo = read_colour_apart(content, name=options.photo.name, own_values=values)
+    if options.print_values is not None:
+        _write_print(options.print_values, photo)
     return {**photo_told(photo), **({} if spot is None else {"spot": spot_told(photo, spot)})}
+
+
+def _write_print(path: Path, photo: ColourPhoto) -> None:
+    """The squares of the print as a table. Raises Refused where no print lies beside a target."""
+    if not photo.print_seen:
+        what = "Our own sheet does not lie beside the 24 patches in this photo."
+        raise Refused(Mistake("--print-values", what, "Take both in one photo, in one light."))
+    rows = (",".join((p.name, *(f"{v:.2f}" for v in p.seen_lab))) for p in photo.print_seen)
+    path.write_text("\n".join(("patch,L,a,b", *rows)) + "\n", encoding="utf-8")
 
 
 def values_told(told: str) -> Values:

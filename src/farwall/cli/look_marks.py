@@ -8,6 +8,9 @@ from typing import Any
 
 from farwall.errors import Mistake, Refused
 
+_MOST_SURE = 0.99
+"""No photo is surer than that of anything. Rank: guess."""
+
 
 def marks_arguments(parser: argparse.ArgumentParser) -> None:
     """The words that lay the photo on the plan."""
@@ -86,11 +89,10 @@ def lines(found: dict[str, Any]) -> list[str]:
     asked = [one for one in found["marks"] if one["asks"]]
     for number, one in enumerate(asked, 1):
         x, y = one["at"]
-        told.append(
-            f"{number} {one['kind'].capitalize()}? {one['length_m']:.2f} m by "
-            f"{one['width_m']:.2f} m at {x:.2f}, {y:.2f}; likelihood {one['confidence']:.2f}, "
-            f"because {one['why']}"
-        )
+        size = f"{one['length_m']:.2f} m by {one['width_m']:.2f} m at {x:.2f}, {y:.2f}"
+        likely = f"likelihood {min(one['confidence'], _MOST_SURE):.2f}"
+        kind, why = one["kind"].capitalize(), one["why"]
+        told.append(f"{number} {kind}? {size}; {likely}, because {why}")
         told.append(f"  {' '.join(one['remedy'])} ({one['remedy_rank']})")
     others = [one["kind"] for one in found["marks"] if not one["asks"]]
     if others:

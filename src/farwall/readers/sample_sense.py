@@ -119,24 +119,26 @@ def _twice(place: Place, row: Row, around: Around) -> Iterator[Mistake]:
         return
     sample = Sample(_text(row, "id") or "sample", **numbers)  # type: ignore[arg-type]
     ways = _ways(sample, _made(row, around))
-    for n, (name, one) in enumerate(ways):
-        for other_name, other in ways[n + 1 :]:
+    for n, (name, _, one) in enumerate(ways):
+        for other_name, key, other in ways[n + 1 :]:
             if one.low > other.high * (1 + APART) or other.low > one.high * (1 + APART):
                 said = (
                     f"By {name} it covered {one.m2_per_l:.2f} m²/L, by {other_name} "
                     f"{other.m2_per_l:.2f}."
                 )
-                yield Mistake(place_text(place), said, "Which was measured? Leave the other out.")
+                where = place_text((*place, key))
+                yield Mistake(where, said, "Which was measured? Leave the other out.")
 
 
-def _ways(sample: Sample, made: Made) -> list[tuple[str, Drank]]:
+def _ways(sample: Sample, made: Made) -> list[tuple[str, str, Drank]]:
+    """In words and by its key, each way in which coverage is told."""
     told = sample.m2_per_l
     found = (
-        ("what is told", None if told is None else Drank(told, told, told, "told")),
-        ("laid_ml", measured_out(sample)),
-        ("the sprayer's weights", weighed(sample, made)),
+        ("what is told", "m2_per_l", None if told is None else Drank(told, told, told, "told")),
+        ("laid_ml", "laid_ml", measured_out(sample)),
+        ("the sprayer's weights", "sprayer_after_kg", weighed(sample, made)),
     )
-    return [(name, one) for name, one in found if one is not None]
+    return [(name, key, one) for name, key, one in found if one is not None]
 
 
 def _made(row: Row, around: Around) -> Made:

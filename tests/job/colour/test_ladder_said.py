@@ -7,7 +7,8 @@ from tests.job.colour.ladders import house, made, sealed, wet, whole
 
 from farwall.facts.job import RoomSurvey, Stain
 from farwall.job.colour.ladder import ladder_of
-from farwall.job.colour.ladder_said import asks, warnings
+from farwall.job.colour.ladder_minds import warnings
+from farwall.job.colour.ladder_said import asks
 from farwall.phrasebook import in_spanish
 
 

@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 import pytest
-from tests.job.colour.fennel import asked, first_coat, job, with_samples
+from tests.job.colour.fennel import asked, first_coat, job, plan, with_samples
+from tests.job.story.entries import Log
 
 from farwall.colour.next_coat import CLOSED, MOST_TOO_DARK
 from farwall.errors import Refused, Unanswerable
@@ -101,6 +102,17 @@ def test_a_drop_that_stands_lets_no_coat_go_on():
     found = colour_next(asked(first_coat(*LOOKED), of=of))
     assert found.verdict == "wait"
     assert "drop" in [one.code for one in found.limits if one.holds is False]
+
+
+def test_a_floor_that_was_neutralised_gets_no_coat_before_it_is_rinsed():
+    log = Log(plan(), device="office")
+    log("neutralised", 400)
+    kept = (*first_coat(*LOOKED), *log.kept)
+    assert colour_next(asked(kept)).verdict == "wait"
+    elsewhere = Log(plan(), device="office")
+    elsewhere("neutralised", 400, room="bed")
+    kept = (*first_coat(*LOOKED), *elsewhere.kept)
+    assert colour_next(asked(kept, room="bath")).verdict == "lay"
 
 
 def test_after_two_coats_only_an_accent_is_weighed():

@@ -12,7 +12,13 @@ from tests.floor_photos import PATCH, ROOM, SHINE, camera, jpeg, pairs
 from farwall.colour.marks.nouns import Mark
 from farwall.errors import Refused
 from farwall.readers.floor_photo.nouns import Pair
-from farwall.readers.floor_photo.seen import floor_look, floor_seen, pairs_from, pairs_text
+from farwall.readers.floor_photo.seen import (
+    floor_look,
+    floor_seen,
+    pairs_from,
+    pairs_text,
+    points_from,
+)
 
 PLACE = st.floats(0, 9_000).map(lambda v: round(v, 1))
 METRE = st.floats(-90, 90).map(lambda v: round(v, 3))
@@ -46,3 +52,6 @@ def test_all_that_is_no_pair_is_told_at_once():
         pairs_from("1,2=3,4;5,6;x,1=2,3;inf,1=2,3")
     assert len(refusal.value.mistakes) == 3
     assert pairs_from("10,20=1,2;30,40=3,4")[1].name == "B"
+    with pytest.raises(Refused) as both:
+        points_from("5,6;target=1")
+    assert len(both.value.mistakes) == 2

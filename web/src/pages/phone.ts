@@ -29,5 +29,5 @@ export function askKey(told: string): string {
 
 /** While there is no plan yet. */
 export function waiting(told: string): string {
-  return `${top(false)}<h1>${w("runSheet")}</h1><p>${safe(told)}</p>`;
+  return `${top(false)}<h1>${w("runSheet")}</h1><p>${safe(told)}</p><div class="foot">${key("go samples", w("samplesKey"))}</div>`;
 }

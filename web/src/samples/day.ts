@@ -46,7 +46,7 @@ function inHand(s: Shown): string {
   const [name, , how, caution] = says(s, task.step);
   const mix = task.step === "lay" ? `<p class="mix">${kit.safe(mixOf(s, one))}</p>` : "";
   return `<p class="sample">${kit.safe(nameOf(s, one))}<br><span class="soft">${kit.safe(placeOf(s, one))}</span></p>
-${figureOf(s, task, stand)}
+${figureOf(s, task, stand)}${stand.waits && task.step !== "lay" ? `<p class="label">${kit.safe(t("waitsFor", { id: stand.waits }))}</p>` : ""}
 <p class="asks">${kit.safe(name)}</p>${mix}
 <p class="how">${kit.safe(how)}</p>${caution ? `<p class="care">${kit.safe(caution)}</p>` : ""}
 <div class="foot">${mainKey(s, task, one)}</div>${running(s, task)}`;
@@ -112,8 +112,8 @@ function mainKey(s: Shown, task: Task, one: Planned): string {
 export const verdicts = (s: Shown, id: string): string =>
   `<div class="three">${(["light", "right", "dark"] as const).map((one) => s.kit.key(`sample verdict ${one} ${id}`, s.t(one), "main")).join("")}</div>`;
 
-export const photoKey = (s: Shown, step: string, id: string): string =>
-  `<label class="key big-key">${s.kit.safe(s.t("photoKey", { id }))}, ${s.kit.safe(says(s, step)[1])}<input type="file" accept="image/*" capture="environment" data-sample="${s.kit.safe(id)}" data-step="${step}"></label>`;
+export const photoKey = (s: Shown, step: string, id: string, kind = " big-key"): string =>
+  `<label class="key${kind}">${s.kit.safe(s.t("photoKey", { id }))}, ${s.kit.safe(says(s, step)[1])}<input type="file" accept="image/*" capture="environment" data-sample="${s.kit.safe(id)}" data-step="${step}"></label>`;
 
 /** The other stopwatches, each with the key that stops it. */
 function running(s: Shown, task: Task): string {

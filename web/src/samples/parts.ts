@@ -29,7 +29,7 @@ export function how(s: Shown): string {
   const begun = stand.step !== "lay";
   const keys = begun ? `<div class="three">${kit.key(`sample sheen ${id}`, kit.safe(t("sheenKey", { id })))}${kit.key(`sample dry ${id}`, kit.safe(t("dryKey", { id })))}${
     kit.key(`sample wash ${id}`, kit.safe(t("washKey", { id })))}${kit.key(`sample sealed ${id}`, kit.safe(t("sealKey", { id })))}${kit.key(`sample judge ${id}`, kit.safe(t("judgeKey", { id })))}${
-    kit.key(`sample ask weighed ${id}`, kit.safe(t("weighAfter", { id })))}</div>${photoKey(s, "wet", id)}${photoKey(s, "day", id)}${photoKey(s, "lamp", id)}` : "";
+    kit.key(`sample ask weighed ${id}`, kit.safe(t("weighAfter", { id })))}</div>${photoKey(s, "wet", id, "")}${photoKey(s, "day", id, "")}${photoKey(s, "lamp", id, "")}` : "";
   return `${head(s)}<h1>${kit.safe(nameOf(s, one))}</h1><p class="soft">${kit.safe(mixOf(s, one))}</p>
 <p class="asks">${kit.safe(name)}</p><p>${kit.safe(told)}</p>${caution ? `<p class="care">${kit.safe(caution)}</p>` : ""}
 <p>${kit.safe(begun ? (missing ? t("missing", { list: missing }) : t("nothingMissing")) : "")}</p>${keys}

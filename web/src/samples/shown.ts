@@ -48,7 +48,8 @@ export const figureName = (s: Shown, figure: string): string => s.course.figures
 /** `B1 · 1:1 · planned`. */
 export function nameOf(s: Shown, one: Planned): string {
   const rung = one.rung ? s.t(one.rung) : "";
-  return [one.id, one.cut, rung].filter(Boolean).join(" · ");
+  const cut = one.cut === "neat" ? s.t("neat") : one.cut;
+  return [one.id, cut, rung].filter(Boolean).join(" · ");
 }
 
 /** Those that stand at this very step. */

@@ -29,6 +29,16 @@ SWATCH_PARTS = (1.0, 2.0, 4.0, 8.0, 15.0)
 _END = float(ndtri(0.9))
 
 
+def doses_of(asked: Asked, found: Gathered) -> tuple[Swatch, ...]:
+    """The bare floor, then doses of each sampled stain on it and over the first coat.
+
+    found: what was gathered of the same question, at least one patch.
+    """
+    prior, _ = prior_of(asked.job, found.stains, asked.lessons)
+    belief = believe(found.seen, stains=len(found.stains), prior=prior)
+    return tuple(_swatches(belief, found, settled_of(asked), asked))
+
+
 def colour_fit(asked: Asked) -> FitAnswer:
     """What the samples say. Raises Unanswerable where none is known by dose and wet look."""
     story = story_of(asked.plan, asked.kept) if asked.kept else None

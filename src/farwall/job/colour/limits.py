@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from farwall.evidence import Rank
 from farwall.facts.default_table import PRACTICE
 from farwall.facts.settled import SettledJob
+from farwall.job.colour.laid import RoomCoats
 from farwall.job.colour.seen import Patch
 from farwall.job.colour.standard import Standard
+from farwall.job.story.noun import Story
 
 DROP_S = 60.0
 """A drop that stands so long: no stain goes there [common-practice]."""
@@ -18,6 +20,12 @@ DWELL_H = 4.0
 [common-practice]."""
 FULL_COATS = 2
 """After so many, a further one is an accent and no full coat [common-practice]."""
+
+
+NEUTRALISED = (
+    "The floor was neutralised: what is left of the base eats the next coat. Rinse until the rag "
+    "is clean, let it dry, and lay the coat on the sample first."
+)
 
 
 @dataclass(frozen=True)
@@ -38,12 +46,15 @@ def limits_of(
     standard: Standard,
     *,
     coats: int,
+    neutralised: bool = False,
 ) -> tuple[Limit, ...]:
     """Drop test, dwell and number of coats, for rooms that have `coats` coats.
 
-    looks: those at these rooms as they are now.
+    looks: those at these rooms as they are now · neutralised: by the log, since the last coat.
     """
     found = [_drop(settled, rooms, coats)]
+    if neutralised:
+        found.append(Limit("neutralised", NEUTRALISED, holds=False))
     if coats:
         found += [_looked(looks), _dwell(looks, standard)]
     if coats >= FULL_COATS:
@@ -52,6 +63,17 @@ def limits_of(
         )
         found.append(Limit("third-coat", what, holds=True))
     return tuple(found)
+
+
+def neutralised_since(story: Story, rooms: Sequence[str], laid: RoomCoats) -> bool:
+    """Whether one of these rooms, or the floor as one, was neutralised after its last coat."""
+    for one in story.of("neutralised"):
+        room = one.text("room")
+        for each in rooms if not room else [name for name in rooms if name == room]:
+            ended = [coat.done_min for coat in laid[each] if coat.done_min is not None]
+            if laid[each] and one.at_min >= max(ended, default=0.0):
+                return True
+    return False
 
 
 def _drop(settled: SettledJob, rooms: Sequence[str], coats: int) -> Limit:

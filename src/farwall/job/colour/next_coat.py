@@ -26,7 +26,7 @@ from farwall.job.colour.asked import (
 from farwall.job.colour.grounds import RoomsAlike, outlooks_of, rooms_alike, together
 from farwall.job.colour.laid import LaidCoat, RoomCoats, laid_by_room
 from farwall.job.colour.library import prior_of
-from farwall.job.colour.limits import FULL_COATS, limits_of
+from farwall.job.colour.limits import FULL_COATS, limits_of, neutralised_since
 from farwall.job.colour.litres import litres_of
 from farwall.job.colour.next_noun import NextAnswer, OtherStain
 from farwall.job.colour.seen import Ask, Gathered, Patch, gathered
@@ -36,11 +36,11 @@ from farwall.job.story import story as story_of
 from farwall.job.story.noun import Story
 
 DARK_RANGE = 3.0
-"""L below the sample at which a patch is too dark: a guess at the natural range of a stained floor,
-until the spots of the approved sample say more."""
+"""L below the sample at which a patch is too dark: a guess at the natural range of a stained
+floor."""
 MUCH_OFF = 4.0
 """CIEDE2000 by which another stain may end farther from the sample and still be spoken of."""
-WAITED_FOR = ("looked", "dwell", "drop")
+WAITED_FOR = ("looked", "dwell", "drop", "neutralised")
 
 
 CAUTIONS = (
@@ -82,6 +82,7 @@ class _Case:
     alike: tuple[RoomsAlike, ...]
     belief: Belief
     learned_from: int
+    neutralised: bool
 
     @classmethod
     def of(cls, asked: Asked, story: Story | None, found: Gathered, standard: Standard) -> _Case:
@@ -93,7 +94,10 @@ class _Case:
         prior, learned_from = prior_of(asked.job, found.stains, asked.lessons)
         places = tuple(dict.fromkeys(one.place for one in alike if one.place != "floor"))
         belief = believe(found.seen, stains=len(found.stains), prior=prior, rooms=places)
-        return cls(asked, found, standard, settled, laid, rooms, coat, alike, belief, learned_from)
+        return cls(
+            asked, found, standard, settled, laid, rooms, coat, alike, belief, learned_from,
+            neutralised=story is not None and neutralised_since(story, rooms, laid),
+        )  # fmt: skip
 
     @property
     def coats(self) -> tuple[LaidCoat, ...]:
@@ -112,7 +116,10 @@ class _Case:
         stain = self._best(stains, judged)
         parts, whole = judged[stain]
         looks = self._looks()
-        limits = limits_of(self.settled, self.rooms, looks, self.standard, coats=len(self.coats))
+        limits = limits_of(
+            self.settled, self.rooms, looks, self.standard, coats=len(self.coats),
+            neutralised=self.neutralised,
+        )  # fmt: skip
         held = [one for one in limits if one.holds is False and one.code in WAITED_FOR]
         ways = tuple(one for one in whole.ways if one.way is not None)
         extra = self._outlooks(stain, (habit(self._number(stain), self._m2_per_l(stain)),))

@@ -9,12 +9,13 @@ import shapely
 
 from farwall.floor.geometry import Point, polygons_of
 from farwall.floor.nouns import Floor
+from farwall.papers.drawing.frame import path_data
 from farwall.papers.ink import INK, LINE, SOFT, WHITE
 from farwall.papers.svg import number
 from farwall.papers.xml_text import escape, quoteattr
 
 _WIDE, _HIGH, _EDGE = 620.0, 520.0, 16.0
-_TAG = 9.0
+_TAG, _CLEAR = 9.0, 6.0
 
 
 @dataclass(frozen=True)
@@ -157,7 +158,9 @@ def _outline(frame: _Frame, one: Drawn) -> Iterator[str]:
             f'stroke-width="{wide}"{dashes}/>'
         )
         return
-    path = frame.path(one.outline)
+    # Drawn clear of the mark, so that whoever judges it sees the floor there.
+    shape = shapely.make_valid(shapely.Polygon([frame.at(p) for p in one.outline])).buffer(_CLEAR)
+    path = path_data(shape)
     yield (
         f'<path d="{path}" fill="none" stroke="{WHITE}" stroke-width="{float(wide) + 3:g}" '
         'stroke-opacity=".85" stroke-linejoin="round"/>'

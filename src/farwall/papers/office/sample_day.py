@@ -143,7 +143,7 @@ def _table(ground: PaperGround, three: Sequence[Planned]) -> Iterator[Block]:
         (name, *(_told(name, each, known.get(each.id.casefold()), ground) for each in three))
         for name in _NAMES
     )
-    heads = tuple(Own(f"{each.id} · {each.cut}") for each in three)
+    heads = tuple(Own(f"{each.id} · {told(each.cut)}") for each in three)
     yield Rows(("at the sample", *heads), rows, widths=(1.7, 1.4, 1.4, 1.4))
 
 

@@ -50,4 +50,43 @@ PHRASES = {
     "Quien acaba dice qué se puede hacer, el dueño si se hace; anote las dos cosas.",
     "The sheet of the material in hand wins over this.":
     "Manda la hoja del material que se tiene en la mano.",
+    # why a mark is proposed
+    "a straight strip with sharp sides; {#1} m long; its sum is {#2} times the largest that "
+    "mottle like this floor's gave":
+    "una tira recta de lados nítidos; {#1} m de largo; suma {#2} veces lo más que daba un "
+    "jaspeado como el de este piso",
+    "dark, thin and straight; {#1} m long; its sum is {#2} times the largest that mottle like "
+    "this floor's gave":
+    "oscura, delgada y recta; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
+    "como el de este piso",
+    "dark, thin and jagged; {#1} m long; its sum is {#2} times the largest that mottle like "
+    "this floor's gave":
+    "oscura, delgada y quebrada; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
+    "como el de este piso",
+    "a step between two tones that runs on; {#1} m long; its sum is {#2} times the largest "
+    "that mottle like this floor's gave":
+    "un escalón corrido entre dos tonos; {#1} m de largo; suma {#2} veces lo más que daba un "
+    "jaspeado como el de este piso",
+    "a light band that runs on; {#1} m long; its sum is {#2} times the largest that mottle "
+    "like this floor's gave":
+    "una franja clara corrida; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
+    "como el de este piso",
+    "a dark band that runs on; {#1} m long; its sum is {#2} times the largest that mottle "
+    "like this floor's gave":
+    "una franja oscura corrida; {#1} m de largo; suma {#2} veces lo más que daba un jaspeado "
+    "como el de este piso",
+    "lighter inside an outline {#1} times as steep as the floor's; {#2} times the largest "
+    "that mottle like this floor's gave":
+    "más clara dentro de un contorno {#1} veces más marcado que los del piso; {#2} veces lo "
+    "más que daba un jaspeado como el de este piso",
+    "darker inside an outline {#1} times as steep as the floor's; {#2} times the largest that "
+    "mottle like this floor's gave":
+    "más oscura dentro de un contorno {#1} veces más marcado que los del piso; {#2} veces lo "
+    "más que daba un jaspeado como el de este piso",
+    "lighter in the form of a crescent, radius {#1} m; {#2} times the best that mottle like "
+    "this floor's gave":
+    "más clara en forma de media luna, radio {#1} m; {#2} veces lo mejor que daba un jaspeado "
+    "como el de este piso",
+    "a round dark dot of about {#1} cm, beyond the floor's own specks":
+    "un punto redondo y oscuro de unos {#1} cm, más que las pecas del mismo piso",
 }  # fmt: skip

@@ -85,6 +85,10 @@ PHRASES = {
     "darker.":
     "El piso se miró {#1} después de su mano; la muestra tuvo {#2}, así que aún puede oscurecer.",
     "The floor was looked at {#1} after its coat.": "El piso se miró {#1} después de su mano.",
+    "The floor was neutralised: what is left of the base eats the next coat.":
+    "El piso se neutralizó: lo que queda de la base se come la siguiente mano.",
+    "Rinse until the rag is clean, let it dry, and lay the coat on the sample first.":
+    "Enjuague hasta que el trapo salga limpio, deje secar y ponga la mano primero en la muestra.",
     # what else
     "Two of water to one of stain, then look (common practice, no source): {1}, chance of too "
     "dark {2}, {3} stays.":
@@ -170,6 +174,8 @@ PHRASES = {
     "No se puede decir la siguiente mano: no hay muestra con la que comparar el piso.",
     "No next coat can be told: no sample of its stain was seen on this slab.":
     "No se puede decir la siguiente mano: en esta losa no se vio ninguna muestra de su tinte.",
+    "The samples say nothing yet: none is known by dose and wet look.":
+    "Las muestras aún no dicen nada: de ninguna se conocen la dosis y el aspecto mojado.",
     # mind
     "Too dark is final: no water and no scrub brings a stained floor back.":
     "Demasiado oscuro es definitivo: ni el agua ni el cepillo devuelven un piso teñido.",

@@ -38,8 +38,8 @@ PHRASES = {
     "una sola cifra.",
     "Time on one sample how long its wet gloss lasts: some minutes' work, and the wet edge of the "
     "floor rests on it.":
-    "Tome en una muestra el tiempo que dura su brillo mojado: unos minutos de trabajo, y el borde "
-    "mojado del piso depende de ello.",
+    "Tome en una muestra el tiempo que dura su brillo mojado: unos minutos de trabajo, y la orilla "
+    "mojada del piso depende de ello.",
     "Without a target in the photo a colour is a guess: photograph {*1} with it.":
     "Sin carta en la foto un color es una suposición: fotografíe {*1} con ella.",
     "No sample is signed as the standard of this floor.":
@@ -58,9 +58,8 @@ PHRASES = {
     "{*1} was laid stronger than {*2} and looks lighter {3}: look again before the ladder is used.":
     "{*1} se puso más fuerte que {*2} y se ve más clara {3}: mire de nuevo antes de usar la "
     "escalera.",
-    "{*1} was washed after {#2}, the floor will be after about {#3}: it comes out deeper than this "
-    "sample.":
-    "{*1} se lavó tras {#2}, el piso se lavará tras unas {#3}: sale más oscuro que esta muestra.",
+    "{*1}: washed after {#2}; the floor will be after about {#3} and comes out deeper.":
+    "{*1}: lavada tras {#2}; el piso se lavará tras unas {#3} y sale más oscuro.",
     "Nobody says that {*1} was scrubbed as the floor will be: what washes off is still in its "
     "colour.":
     "Nadie dice que {*1} se haya tallado como se tallará el piso: lo que se lava aún está en su "

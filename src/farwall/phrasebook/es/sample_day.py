@@ -71,10 +71,10 @@ PHRASES = {
     "gafas siguen puestos. Amoníaco nunca en ácido fresco.",
     "Look at it clean and wet": "Mírelo limpio y mojado",
     "wet look": "aspecto mojado",
-    "Mop it wet, lay the target beside it in the same light, no glare, and take the photo. Clean "
-    "and wet is near the sealed colour.":
-    "Mójelo con el trapeador, ponga la carta al lado con la misma luz, sin reflejos, y tome la "
-    "foto. Limpio y mojado se acerca al color sellado.",
+    "Mop it wet and take the photo: the square fills its middle, the target lies at its edge in "
+    "the same light, no glare. Clean and wet is near the sealed colour.":
+    "Mójelo y tome la foto: el cuadro llena el centro, la carta queda en su orilla con la misma "
+    "luz, sin reflejos. Limpio y mojado se acerca al color sellado.",
     "Dry overnight, then seal": "Seque una noche, luego selle",
     "seal": "sellar",
     "Overnight and bone dry; then the floor's own sealer, as many coats as the floor will have, "
@@ -155,6 +155,7 @@ PHRASES = {
     "light, right, dark": "clara, bien, oscura",
     "Place": "Lugar",
     "Over": "Sobre",
+    "neat": "puro",
     "how sure": "qué tan seguro",
     "step": "paso", "how": "cómo", "low – likely – high": "bajo – probable – alto",
 }  # fmt: skip

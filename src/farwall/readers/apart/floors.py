@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from importlib import import_module
 from typing import Any
 
 from farwall.readers.apart import wire
 from farwall.readers.floor_photo.nouns import Ground
-from farwall.readers.floor_photo.seen import floor_look, floor_seen, pairs_from, target_from
+from farwall.readers.floor_photo.seen import floor_look, floor_seen, points_from
 
 
 def floor_text(data: bytes, also: Any) -> bytes:
@@ -17,11 +16,11 @@ def floor_text(data: bytes, also: Any) -> bytes:
     """
     if also is None:
         return wire.floor_text(floor_look(data))
-    marks_in = import_module("farwall.colour.marks.find").marks_in
+    from farwall.colour.marks.find import marks_in
+
     room = Ground(_rings(also["rings"]), tuple(_rings(one) for one in also["dry"]))
-    points = str(also["points"])
-    target = target_from(points)
-    return wire.floor_text(floor_seen(data, pairs_from(points), room, marks_in, target))
+    pairs, target = points_from(str(also["points"]))
+    return wire.floor_text(floor_seen(data, pairs, room, marks_in, target))
 
 
 def _rings(told: Any) -> tuple[tuple[tuple[float, float], ...], ...]:

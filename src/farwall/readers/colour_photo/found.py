@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from math import degrees
 
@@ -72,17 +72,49 @@ def places_of(at_mm: Real, at_px: Real, target: Target, size_px: tuple[int, int]
 
 
 def found_target(rgb: NDArray[np.uint8], values: Values | None = None) -> Found | None:
-    """The target in the photo: ours by its markers, else the common one; None where there is none.
+    """The target to correct by; None where there is none.
 
-    values: own Lab by name of patch, measured; they replace what is known of the target.
+    values: own Lab by name of patch, measured; they replace what is known of the target. Our own
+    sheet counts where it was measured, or where the common target does not lie beside it.
     """
-    for target, find in ((own_target(), plane_of_markers), (common_24(), plane_of_lattice)):
-        plane = find(rgb, target)
-        if plane is not None:
-            told, measured = with_values(target, values)
-            size = (rgb.shape[1], rgb.shape[0])
-            return Found(told, plane, sampled(rgb, plane, target), measured, size)
-    return None
+    own = _found(rgb, own_target(), plane_of_markers, values)
+    if own is not None and own.measured:
+        return own
+    return _found(_without(rgb, own), common_24(), plane_of_lattice, values) or own
+
+
+def own_beside(rgb: NDArray[np.uint8], by: Found) -> Found | None:
+    """Our own sheet where it lies beside the target that a photo is corrected by."""
+    if by.target.markers:
+        return None
+    return _found(rgb, own_target(), plane_of_markers, None)
+
+
+def _found(
+    rgb: NDArray[np.uint8],
+    target: Target,
+    find: Callable[[NDArray[np.uint8], Target], Real | None],
+    values: Values | None,
+) -> Found | None:
+    plane = find(rgb, target)
+    if plane is None:
+        return None
+    told, measured = with_values(target, values)
+    size = (rgb.shape[1], rgb.shape[0])
+    return Found(told, plane, sampled(rgb, plane, target), measured, size)
+
+
+def _without(rgb: NDArray[np.uint8], own: Found | None) -> NDArray[np.uint8]:
+    """The photo with our own sheet painted over: its squares stand in a lattice too."""
+    if own is None:
+        return rgb
+    import cv2
+
+    wide, high = own.target.size_mm
+    corners = placed(own.plane, np.array([(0, 0), (wide, 0), (wide, high), (0, high)]))
+    painted = rgb.copy()
+    cv2.fillConvexPoly(painted, np.round(corners).astype(np.int32), (128, 128, 128))
+    return painted
 
 
 def with_values(target: Target, values: Values | None) -> tuple[Target, frozenset[str]]:

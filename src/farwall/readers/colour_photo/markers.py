@@ -9,8 +9,9 @@ from farwall.colour.targets.nouns import Target
 
 Real = NDArray[np.float64]
 _LEAST_MARKERS = 3
-_MOST_OFF = 0.03
-"""Of a marker's side that its corners may lie off the plane of all. Rank: guess."""
+_MOST_OFF, _MOST_OFF_PX = 0.05, 3.0
+"""Of a marker's side, or points, that its corners may lie off the plane of all: white spreads over
+black where a photo is soft. Rank: guess."""
 
 
 def plane_of_markers(rgb: NDArray[np.uint8], target: Target) -> Real | None:
@@ -38,7 +39,7 @@ def plane_of_markers(rgb: NDArray[np.uint8], target: Target) -> Real | None:
         return None
     off = np.hypot(*(placed(plane, known) - found).T)
     sides = np.hypot(*(found[1::4] - found[::4]).T)
-    return None if off.max() > max(1.5, _MOST_OFF * sides.min()) else plane
+    return None if off.max() > max(_MOST_OFF_PX, _MOST_OFF * sides.min()) else plane
 
 
 def placed(plane: Real, places: Real) -> Real:

@@ -46,7 +46,8 @@ class ColourPhoto:
     """A photo as CIELAB, light D50: (rows, columns, 3); measured here with a target, else a guess.
 
     taken_at: as the camera wrote it, ISO 8601 without offset; empty where it wrote none · file_px:
-    pixels of the file, turned as its EXIF says, to one of `lab`.
+    pixels of the file, turned as its EXIF says, to one of `lab` · print_seen: squares of our own
+    sheet lying beside the target that the photo is corrected by: so a print is measured.
     """
 
     lab: NDArray[np.float32]
@@ -55,3 +56,4 @@ class ColourPhoto:
     taken_at: str = ""
     warnings: tuple[str, ...] = ()
     file_px: float = 1.0
+    print_seen: tuple[PatchSeen, ...] = ()

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from farwall.evidence import Rank
-from farwall.readers.colour_photo.nouns import ColourPhoto, TargetSeen
+from farwall.readers.colour_photo.nouns import ColourPhoto, PatchSeen, TargetSeen
 
 _HUNDREDTHS = 100.0
 _MOST_SIDE = 8000
@@ -27,6 +27,7 @@ class PackedPhoto:
     taken_at: str
     warnings: tuple[str, ...]
     file_px: float
+    print_seen: tuple[PatchSeen, ...] = ()
 
 
 def packed(photo: ColourPhoto) -> PackedPhoto:
@@ -35,7 +36,7 @@ def packed(photo: ColourPhoto) -> PackedPhoto:
     whole = np.clip(np.round(photo.lab * np.float32(_HUNDREDTHS)), -32768, 32767).astype("<i2")
     return PackedPhoto(
         rows, columns, base64.b64encode(whole.tobytes()).decode("ascii"), photo.target,
-        photo.rank.value, photo.taken_at, photo.warnings, photo.file_px,
+        photo.rank.value, photo.taken_at, photo.warnings, photo.file_px, photo.print_seen,
     )  # fmt: skip
 
 
@@ -53,5 +54,6 @@ def unpacked(photo: PackedPhoto) -> ColourPhoto:
     lab = np.frombuffer(data, "<i2").reshape(rows, columns, 3).astype(np.float32)
     lab /= np.float32(_HUNDREDTHS)
     return ColourPhoto(
-        lab, photo.target, Rank(photo.rank), photo.taken_at, photo.warnings, photo.file_px
-    )
+        lab, photo.target, Rank(photo.rank), photo.taken_at, photo.warnings, photo.file_px,
+        photo.print_seen,
+    )  # fmt: skip

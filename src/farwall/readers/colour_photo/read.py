@@ -25,12 +25,14 @@ from farwall.readers.colour_photo.found import (
     Values,
     found_target,
     joined,
+    own_beside,
     seen_paper,
     seen_patches,
 )
 from farwall.readers.colour_photo.markers import placed
 from farwall.readers.colour_photo.nouns import ColourPhoto, PatchSeen, TargetSeen
 from farwall.readers.colour_photo.opening import opened_colour
+from farwall.readers.colour_photo.print_seen import print_seen
 from farwall.readers.colour_photo.spoilt import NO_TARGET, NOT_MEASURED, spoilt
 from farwall.readers.colour_photo.whole import lab_of_photo
 
@@ -64,7 +66,9 @@ def read_colour_photo(data: bytes, *, own_values: Values | None = None) -> Colou
         warnings=told if known else (*told, NOT_MEASURED),
     )  # fmt: skip
     rank = Rank.MEASURED if known else Rank.GUESS
-    return ColourPhoto(lab, target, rank, coded.taken_at, (), coded.file_px)
+    beside = own_beside(coded.rgb, found)
+    prints = () if beside is None else print_seen(lab, beside)
+    return ColourPhoto(lab, target, rank, coded.taken_at, (), coded.file_px, prints)
 
 
 @dataclass(frozen=True)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 import numpy as np
 from numpy.typing import NDArray
 
@@ -106,8 +104,3 @@ def _rise(
         return None
     apart = float(np.hypot(*(px[-1] - px[0]))) / 23
     return step / steepest * apart
-
-
-def told_twice(one: Sequence[str]) -> tuple[str, ...]:
-    """Without repetition, in order."""
-    return tuple(dict.fromkeys(one))

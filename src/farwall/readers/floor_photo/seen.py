@@ -106,6 +106,24 @@ def target_from(text: str) -> TargetAt | None:
     return TargetAt((x, y), direction)
 
 
+def points_from(text: str) -> tuple[tuple[Pair, ...], TargetAt | None]:
+    """Pairs and the place of the target. Raises Refused with every mistake of both."""
+    mistakes: list[Mistake] = []
+    pairs: tuple[Pair, ...] = ()
+    target: TargetAt | None = None
+    try:
+        pairs = pairs_from(text)
+    except Refused as refusal:
+        mistakes += refusal.mistakes
+    try:
+        target = target_from(text)
+    except Refused as refusal:
+        mistakes += refusal.mistakes
+    if mistakes:
+        raise Refused(*mistakes)
+    return pairs, target
+
+
 def target_text(target: TargetAt) -> str:
     """As `target_from` reads it."""
     return f"{_TARGET}{target.at[0]:.3f},{target.at[1]:.3f},{target.direction_deg:.1f}"

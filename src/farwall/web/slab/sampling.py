@@ -57,7 +57,7 @@ def sample_day_of(
 
 
 def course_told(job: Job, course: Course, *, name: str) -> Json:
-    """The course as plain values: see `web/src/pure/sampling.ts`."""
+    """The course as plain values: see `web/src/pure/sample_nouns.ts`."""
     return {
         "version": VERSION, "name": name, "starts_at": course.starts_at,
         "units": job.wishes.units, "language": job.wishes.language,

@@ -111,13 +111,16 @@ def test_a_photo_is_kept_beside_a_colour_that_was_typed(office):
 
 
 def test_a_photo_alone_tells_the_colour(office, monkeypatch):
-    told = {"lightness": "44.00", "lab_a": "8.00", "lab_b": "19.00", "error_de": "0.90"}
+    told = {"lightness": "44.00", "lab_a": "8.00", "lab_b": "19.00", "error_de": "0.90",
+            "spread_lightness": "2.14"}  # fmt: skip
     monkeypatch.setattr("farwall.web.pages.colour.ladder.look_told", lambda _: told)
     office.put(facts(*whole()[:1]))
     tell(office, "sample-seen", sample="S", state="clean wet", files={"file": ("s.png", PNG)})
     (one,) = entries(office)
     assert (one.about["lightness"], one.about["error_de"]) == (44.0, 0.9)
-    assert "the target was off by 0.9" in section(office.get(AT).text, "clean-wet")
+    assert "the target was off by 0.9 (CIEDE2000) · L varies by 2.1" in section(
+        office.get(AT).text, "clean-wet"
+    )
 
 
 def test_what_is_wrong_comes_back_with_what_was_typed(office):

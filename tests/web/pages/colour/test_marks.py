@@ -151,6 +151,12 @@ def test_a_mark_is_drawn_by_hand_and_mended(office):
     mended = {"do": "mended", "mark": "hall 2.5,1.5", "how": "it was soap"}
     assert office.post(path, data=mended).status_code == 303
     assert "mended: it was soap" in office.get(path).text
+    again = {"do": "drawn", "kind": "drip", "x_m": "4", "y_m": "1"}
+    assert office.post(path, data=again).status_code == 303
+    assert office.post(path, data={"do": "away", "mark": "hall 4.0,1.0"}).status_code == 303
+    assert office.book.entries("mopped")[-1].entry.about["there"] is False
+    assert "Drip</h3>" not in office.get(path).text
+    assert office.post(path, data={"do": "away", "mark": "nobody"}).status_code == 422
     wrong = office.post(path, data={"do": "drawn", "kind": "smear", "x_m": "far", "y_m": "1"})
     assert wrong.status_code == 422
     assert wrong.text.count("<li>") >= 2

@@ -110,7 +110,8 @@ def test_what_is_typed_and_kept_comes_back_the_same_and_the_rest_is_as_it_was(da
     before = copy.deepcopy(facts)
     changed, slips = tried(asked, facts, typed)
     assert facts == before
-    assert all(slip.name in typed for slip in slips)
+    # What two sentences of a row make together (acid into a chromate stain) is told at its name.
+    assert all(slip.name in typed or slip.name.endswith(".id") for slip in slips)
     if slips:  # such as a band of 1.5 in
         return
     if changed is None:

@@ -1,7 +1,7 @@
 """What is known of each sample: marks, and the minutes at which it was laid, dried and washed.
 
 A mark is a step that is done or a figure that is there. The phone folds the same entries the same
-way (`web/src/samples/fold.ts`), and a test holds the two together.
+way (`web/src/pure/sample_marks.ts`), and a test holds the two together.
 """
 
 from __future__ import annotations

@@ -80,8 +80,8 @@ SAYS: dict[str, Says] = {
     ),
     "wet": Says(
         "Look at it clean and wet", "wet look",
-        "Mop it wet, lay the target beside it in the same light, no glare, and take the photo. "
-        "Clean and wet is near the sealed colour.",
+        "Mop it wet and take the photo: the square fills its middle, the target lies at its edge "
+        "in the same light, no glare. Clean and wet is near the sealed colour.",
     ),
     "seal": Says(
         "Dry overnight, then seal", "seal",

@@ -1,7 +1,7 @@
 """Where each sample stands, and what is to be done now: a machine over marks and minutes.
 
 Stopwatches are moments that were entered, never counters: who asks says what minute it is. The
-phone answers the same from the same entries (`web/src/samples/standing.ts`).
+phone answers the same from the same entries (`web/src/pure/sampling.ts`).
 """
 
 from __future__ import annotations

@@ -13,7 +13,8 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.job import Job
 from farwall.facts.log import Kept
 from farwall.job.colour.ladder import Ladder, ladder_of
-from farwall.job.colour.ladder_said import asks, warnings
+from farwall.job.colour.ladder_minds import warnings
+from farwall.job.colour.ladder_said import asks
 from farwall.job.colour.told import as_told, samples_of
 from farwall.readers.job_json import job_from
 from farwall.store.new_id import new_id

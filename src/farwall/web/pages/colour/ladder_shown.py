@@ -76,10 +76,15 @@ def state_key(state: State) -> str:
 
 
 def look_trust(look: Look) -> str:
-    """How far a look is to be trusted."""
-    if look.error_de is None:
-        return said("ladder-guess")
-    return said("ladder-off", de=f"{look.error_de:.1f}")
+    """How far a look is to be trusted, and how much L varies in it."""
+    told = (
+        said("ladder-guess")
+        if look.error_de is None
+        else said("ladder-off", de=f"{look.error_de:.1f}")
+    )
+    if look.spread_lightness is None:
+        return told
+    return f"{told} · {said('ladder-spread', spread=f'{look.spread_lightness:.1f}')}"
 
 
 def lab_told(look: Look) -> str:

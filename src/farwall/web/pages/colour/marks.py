@@ -140,6 +140,12 @@ class _Marks:
         if told.get("do") == "mended":
             return "mark-mended", {"mark": told.get("mark", ""), "how": told.get("how", ""),
                                    "room": one.room}  # fmt: skip
+        if told.get("do") == "away":
+            known = next((each for each in house.judged if each.name == told.get("mark")), None)
+            if known is None:
+                raise Refused(Mistake(said("marks-mark"), said("marks-mark-gone")))
+            return "mark-judged", {"mark": known.name, "kind": known.kind, "there": "no",
+                                   "room": known.room or one.room}  # fmt: skip
         if told.get("do") == "drawn":
             return "mark-judged", _drawn_by_hand(one, told)
         proposed = self.floors.proposed(house, house.beside(one))

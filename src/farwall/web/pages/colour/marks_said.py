@@ -18,6 +18,8 @@ from farwall.web.pages.log_words import choice_told
 from farwall.web.pages.told import told_on_page
 from farwall.web.words import said
 
+MOST_SURE = 0.99
+"""No photo is surer than that of anything, whatever the sum says. Rank: guess."""
 _LONG = 2.0
 """Length to width from which a mark is told by its length alone."""
 _FEW_MM = 30.0
@@ -47,8 +49,8 @@ def mark_said(one: Proposed, floor: Floor, units: Units, photo: str) -> dict[str
         "name": one.name, "kind": mark.kind, "asks": one.asks,
         "question": said("marks-question", kind=_begun(kind_told(mark.kind))),
         "size": _size(mark, units), "place": place_told(floor, one.room, mark.at, units),
-        "likely": said("marks-likely", p=f"{mark.confidence:.2f}"),
-        "why": told_on_page(mark.why), "photos": photos,
+        "likely": said("marks-likely", p=f"{min(mark.confidence, MOST_SURE):.2f}"),
+        "why": f"{told_on_page(mark.why).rstrip('.')}.", "photos": photos,
         "unseen": said("marks-unseen", n=one.unseen_by) if one.unseen_by else "",
         "remedy": remedy_said(mark.kind),
     }  # fmt: skip

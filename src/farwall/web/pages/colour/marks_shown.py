@@ -13,7 +13,7 @@ from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import still_asked, touched
 from farwall.papers.colour.marks_floor import Above, Drawn, marks_svg, points_svg
 from farwall.readers.floor_photo.nouns import FloorSeen, Pair, TargetAt, seen_by_any_m2
-from farwall.readers.floor_photo.seen import pairs_from, target_from
+from farwall.readers.floor_photo.seen import points_from
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
 from farwall.web.pages.colour.marks_points import begun, landmarks
 from farwall.web.pages.colour.marks_said import (
@@ -163,7 +163,7 @@ class MarksShown:
 
 def _points(points: str) -> tuple[tuple[Pair, ...], TargetAt | None]:
     try:
-        return pairs_from(points), target_from(points)
+        return points_from(points)
     except Refused:
         return (), None
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 import asyncio
 from collections import OrderedDict
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from threading import Lock
 from typing import Any
 
@@ -15,6 +16,8 @@ from fastapi import APIRouter, Request, Response
 
 from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.job.colour.asked import Asked
+from farwall.job.colour.fit import doses_of
+from farwall.job.colour.fit_noun import Swatch
 from farwall.job.colour.next_coat import colour_next
 from farwall.job.colour.next_noun import NextAnswer
 from farwall.store.new_id import new_id
@@ -46,16 +49,30 @@ def next_coat(door: Door, held: Live, sessions: Sessions) -> APIRouter:
     return router
 
 
+@dataclass(frozen=True)
+class Reckoned:
+    """An answer with the doses that it rests on."""
+
+    answer: NextAnswer
+    doses: tuple[Swatch, ...]
+
+
+def reckoned(asked: Asked) -> Reckoned:
+    """Both, of one question. Raises Refused, Unanswerable."""
+    answer = colour_next(asked)
+    return Reckoned(answer, doses_of(asked, answer.found))
+
+
 class Answers:
     """Verdicts that were reckoned, by facts, log and question, the oldest let go. Safe among
     threads."""
 
     def __init__(self) -> None:
-        self._kept: OrderedDict[tuple[Any, ...], NextAnswer] = OrderedDict()
+        self._kept: OrderedDict[tuple[Any, ...], Reckoned] = OrderedDict()
         self._lock = Lock()
 
-    def of(self, book: Any, state: State, typed: Mapping[str, str]) -> NextAnswer:
-        """The answer to what was asked of a house with a plan. Raises Refused, Unanswerable."""
+    def of(self, book: Any, state: State, typed: Mapping[str, str]) -> Reckoned:
+        """What was asked of a house with a plan. Raises Refused, Unanswerable."""
         shown = state.shown
         if shown is None:
             raise Unanswerable(said("plan-no"), remedies=state.no)
@@ -66,7 +83,7 @@ class Answers:
         with self._lock:
             found = self._kept.get(key)
         if found is None:
-            found = colour_next(Asked(shown.job, shown.plan, kept, lessons_of(book), **told))
+            found = reckoned(Asked(shown.job, shown.plan, kept, lessons_of(book), **told))
             with self._lock:
                 self._kept[key] = found
                 while len(self._kept) > _HELD:
@@ -136,7 +153,7 @@ class _NextCoat:
             return None, (error.reason, tuple(error.remedies))
         except FarwallError as error:
             return None, ("", tuple(mistakes_of(error)))
-        return next_shown(shown.job, shown.plan, found), None
+        return next_shown(shown.job, shown.plan, found.answer, found.doses), None
 
 
 def _entry(typed: Typed) -> dict[str, str]:

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, fields
 
 from markupsafe import Markup
 
 from farwall.colour.next_coat import Outlook
+from farwall.colour.swatch import hex_of_lab
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
+from farwall.job.colour.figures import coverage
+from farwall.job.colour.fit_noun import Swatch
 from farwall.job.colour.in_words import lab_words
 from farwall.job.colour.next_noun import NextAnswer
 from farwall.job.colour.say import SCREEN, SaidNext, said
@@ -22,25 +26,37 @@ Told = dict[str, list[str]]
 
 
 @dataclass(frozen=True)
+class Dose:
+    """A line of the table of doses: cut, colour for the screen, words, range of lightness."""
+
+    cut: str
+    colour: str
+    words: str
+    range: str
+
+
+@dataclass(frozen=True)
 class NextShown:
-    """What the template is given. no: the verdict is stop or wait."""
+    """What the template is given. doses: by stain and what lies beneath, from strong to weak."""
 
     told: Told
     wide: Markup
     narrow: Markup
     rows: tuple[Row, ...]
     screen: str
-    word: str
+    doses: tuple[tuple[str, tuple[Dose, ...]], ...]
 
 
-def next_shown(job: Job, plan: Plan, found: NextAnswer) -> NextShown:
-    """All of it in the language that is spoken."""
+def next_shown(
+    job: Job, plan: Plan, found: NextAnswer, swatches: Sequence[Swatch] = ()
+) -> NextShown:
+    """All of it in the language that is spoken; swatches: doses as `doses_of` has them."""
     with speaking(LANGUAGE.get(), names_of(job, plan, found)):
         told = _told(said(job, found))
         drawn = _ruler(found)
         return NextShown(
             told, ruler(drawn, WIDE), ruler(drawn, NARROW), tuple(drawn.rows),
-            told_on_page(SCREEN), found.verdict,
+            told_on_page(SCREEN), _doses(job, swatches),
         )  # fmt: skip
 
 
@@ -72,6 +88,23 @@ def _ruler(found: NextAnswer) -> Ruler:
         tuple(rows), standard.lab[0], words("colour-next-mark-sample"),
         standard.lab[0] - found.dark_range, words("colour-next-mark-dark"),
     )  # fmt: skip
+
+
+def _doses(job: Job, swatches: Sequence[Swatch]) -> tuple[tuple[str, tuple[Dose, ...]], ...]:
+    names = {one.id: one.name or one.id for one in job.stains}
+    tables: dict[str, list[Dose]] = {}
+    for one in swatches:
+        if not one.stain:
+            continue
+        stain, at = names.get(one.stain, one.stain), coverage(one.l_per_m2)
+        over = ", ".join(f"{names.get(c.stain, c.stain)} {c.cut}" for c in one.over)
+        key = "colour-next-doses-over" if over else "colour-next-doses-of"
+        title = words(key, stain=stain, over=over, coverage=at)
+        told = words("colour-next-range", likely=f"{one.lab[0]:.1f}", low=f"{one.low_l:.1f}",
+                     high=f"{one.high_l:.1f}")  # fmt: skip
+        dose = Dose(one.cut, hex_of_lab(one.lab), told_on_page(lab_words(one.lab)), told)
+        tables.setdefault(title, []).append(dose)
+    return tuple((title, tuple(rows)) for title, rows in tables.items())
 
 
 def _row(name: str, one: Outlook, found: NextAnswer | None = None) -> Row:

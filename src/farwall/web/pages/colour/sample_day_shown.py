@@ -129,7 +129,8 @@ def hours(value_min: float) -> str:
 
 def _row(one: Planned, stand: Stand, ground: Ground) -> dict[str, Any]:
     return {
-        "id": one.id, "cut": one.cut, "rung": said(f"colour-day-{one.rung}") if one.rung else "",
+        "id": one.id, "cut": told(one.cut),
+        "rung": said(f"colour-day-{one.rung}") if one.rung else "",
         "where": _where(one, ground), "mix": mix_words(one) if stand.step == "lay" else "",
         "step": SAYS[stand.step].name, "when": _when(stand, ground),
         "found": found_words(ground.samples.get(one.id.casefold()), ground.job.wishes.units),

@@ -5,6 +5,15 @@ from __future__ import annotations
 WORDS = {
     "colour-next-title": "{name}: the next coat",
     "colour-next-judge": "Judging the next coat, by the samples",
+    "colour-next-doses": "What each stain does here, by dose",
+    "colour-next-doses-told": "One coat of it on this floor, clean and wet, as the samples tell "
+    "it; ranges hold four times in five.",
+    "colour-next-doses-of": "{stain} on the bare floor, {coverage}",
+    "colour-next-doses-over": "{stain} over {over}, {coverage}",
+    "colour-next-range": "L* {likely} ({low} to {high})",
+    "colour-next-cut": "cut",
+    "colour-next-swatch": "swatch",
+    "colour-next-in-words": "in words",
     "colour-next-why": "Why",
     "colour-next-habit": "What else could be done",
     "colour-next-rooms": "Room by room",

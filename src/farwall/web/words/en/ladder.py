@@ -22,6 +22,7 @@ WORDS = {
     "ladder-photo-of": "Photo of sample {name}, {state}",
     "ladder-guess": "a guess: no target in the photo",
     "ladder-off": "the target was off by {de} (CIEDE2000)",
+    "ladder-spread": "L varies by {spread}",
     "ladder-colour": "{light} {hue}",
     "ladder-light-very-light": "very light",
     "ladder-light-light": "light",
@@ -87,8 +88,8 @@ WORDS = {
     "ladder-do-sample-seen": "A look, by photo or typed",
     "ladder-do-sample-judged": "A judgement against what is wished",
     "ladder-do-sample-approved": "A signature: this sample is the standard",
-    "ladder-how-photo": "Photograph straight down with the target at the edge: the middle half of "
-    "the photo is read, so let the sample fill it, with no glare.",
+    "ladder-how-photo": "Photograph straight down with the target close beside it, at the edge. "
+    "The middle half of the photo is read, so let the sample fill it, with no glare.",
     "ladder-or-typed": "Or type a colour that was measured in another way:",
     "ladder-target-in-middle": "The target lies in the middle of the photo, where the sample is "
     "read.",

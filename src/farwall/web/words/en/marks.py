@@ -108,6 +108,7 @@ WORDS = {
     "marks-said": "Confirmed",
     "marks-how": "How it was mended",
     "marks-mended-do": "Mended",
+    "marks-away": "It is not there after all",
     "marks-drawn": "A mark that is not shown",
     "marks-drawn-how": "Metres on the plan, x to the right, y up. While this is open, a tap on the "
     "floor tells the place.",

@@ -5,6 +5,15 @@ from __future__ import annotations
 WORDS = {
     "colour-next-title": "{name}: la siguiente mano",
     "colour-next-judge": "Juzgar la siguiente mano, por las muestras",
+    "colour-next-doses": "Qué hace aquí cada tinte, según la dosis",
+    "colour-next-doses-told": "Una mano en este piso, limpio y mojado, según las muestras; los "
+    "rangos valen cuatro de cada cinco veces.",
+    "colour-next-doses-of": "{stain} sobre el piso sin teñir, {coverage}",
+    "colour-next-doses-over": "{stain} sobre {over}, {coverage}",
+    "colour-next-range": "L* {likely} (de {low} a {high})",
+    "colour-next-cut": "mezcla",
+    "colour-next-swatch": "color",
+    "colour-next-in-words": "en palabras",
     "colour-next-why": "Por qué",
     "colour-next-habit": "Qué más se podría hacer",
     "colour-next-rooms": "Cuarto por cuarto",

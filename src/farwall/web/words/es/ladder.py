@@ -22,6 +22,7 @@ WORDS = {
     "ladder-photo-of": "Foto de la muestra {name}, {state}",
     "ladder-guess": "una suposición: sin carta en la foto",
     "ladder-off": "la carta se desvió {de} (CIEDE2000)",
+    "ladder-spread": "L varía {spread}",
     "ladder-colour": "{hue} {light}",
     "ladder-light-very-light": "muy claro",
     "ladder-light-light": "claro",
@@ -88,8 +89,8 @@ WORDS = {
     "ladder-do-sample-seen": "Una mirada, por foto o escrita",
     "ladder-do-sample-judged": "Un juicio contra lo que se desea",
     "ladder-do-sample-approved": "Una firma: esta muestra es el patrón",
-    "ladder-how-photo": "Fotografíe recto hacia abajo con la carta en la orilla: se lee la mitad "
-    "central de la foto, así que llénela con la muestra, sin reflejos.",
+    "ladder-how-photo": "Fotografíe recto hacia abajo con la carta al lado, en la orilla. Se lee "
+    "la mitad central de la foto, así que llénela con la muestra, sin reflejos.",
     "ladder-or-typed": "O escriba un color que se midió de otra manera:",
     "ladder-target-in-middle": "La carta está en el centro de la foto, donde se lee la muestra.",
     "ladder-target-aside": "Póngala en la orilla y fotografíe de nuevo, o escriba L, a y b.",

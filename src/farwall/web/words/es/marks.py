@@ -106,6 +106,7 @@ WORDS = {
     "marks-said": "Confirmadas",
     "marks-how": "Cómo se reparó",
     "marks-mended-do": "Reparada",
+    "marks-away": "Al final no está",
     "marks-drawn": "Una marca que no aparece",
     "marks-drawn-how": "Metros en el plano, x a la derecha, y hacia arriba. Mientras esto esté "
     "abierto, un toque en el piso dice el lugar.",

@@ -1,0 +1,26 @@
+"""A stranger's photo of a floor goes through the process of its own, marks and all."""
+
+from __future__ import annotations
+
+import pytest
+from tests.floor_photos import ROOM, camera, jpeg, pairs
+
+from farwall.errors import Refused
+from farwall.readers.apart.floor_photos import floor_look_of, floor_seen_of
+from farwall.readers.floor_photo.seen import pairs_text
+
+
+def test_a_photo_is_laid_and_looked_over_behind_the_walls():
+    seen = floor_seen_of(jpeg(), points=pairs_text(pairs(camera())), room=ROOM)
+    assert seen.told.pairs == 5
+    assert seen.told.rms_mm < 2
+    assert all(0 <= one.confidence <= 1 for one in seen.marks)
+    assert seen.picture_base64
+
+
+def test_points_that_fix_nothing_and_files_that_are_no_photo_are_refused_from_there():
+    with pytest.raises(Refused, match="a plane needs 4"):
+        floor_seen_of(jpeg(), points="1,2=3,4", room=ROOM)
+    with pytest.raises(Refused):
+        floor_look_of(b"no photo" * 40, name="hall.jpg")
+    assert floor_look_of(jpeg()).width_px == 1600
