@@ -16,18 +16,19 @@ from itertools import pairwise
 from pathlib import Path
 
 import numpy as np
-from farwall.colour.marks.find import marks_in
 from PIL import Image, ImageDraw, ImageFont
 
 from farwall.bench.mopped_floors import MoppedFloor
 from farwall.bench.mopped_match import Proposed, Sought, matched
 from farwall.bench.mopped_score import drawn_sheet
+from farwall.colour.marks.find import marks_in
 from farwall.colour.marks.nouns import Mark, Sheet
 
 FONT = Path("src/farwall/papers/run_sheet/fonts/OpenSans-Bold.ttf")
 LONG_PX, MOST_BYTES = 880, 100_000
 PAPER, INK = (250, 248, 243), (26, 24, 20)
 Ring = Sequence[tuple[float, float]]
+Box = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True)
@@ -69,17 +70,21 @@ def board_of(
     """The floor from above with outlines and words."""
     board = ground(sheet)
     sought, proposed = scored
+    words: list[tuple[Ring, str]] = []
     for true, came in zip(floor.marks, sought, strict=True):
         if came.seen and not came.found:
             for ring in true.rings:
                 outline(board, ring, dashed=True)
-            word(board, true.rings[0], f"missed: {true.kind}, {abs(true.lighter):.1f} L")
+            words.append((true.rings[0], f"missed: {true.kind}, {abs(true.lighter):.1f} L"))
     for mark, came_of in in_order(marks, proposed):
         outline(board, mark.outline, dashed=False)
         aside = "" if came_of.met or came_of.on_line else ", not there"
         if came_of.met and came_of.met != mark.kind:
             aside = f", is a {came_of.met}"
-        word(board, mark.outline, f"{mark.kind} {mark.confidence:.2f}{aside}")
+        words.append((mark.outline, f"{mark.kind} {mark.confidence:.2f}{aside}"))
+    taken: list[Box] = []
+    for ring, text in words:
+        taken.append(word(board, ring, text, taken))
     return board.picture
 
 
@@ -133,17 +138,27 @@ def dashes(points: Ring, length: float = 9.0) -> Iterator[list[tuple[float, floa
         yield run
 
 
-def word(board: Board, ring: Ring, text: str) -> None:
-    """The word on paper, above the outline or below where there is no room."""
+def word(board: Board, ring: Ring, text: str, taken: Sequence[Box]) -> Box:
+    """The word on paper, above the outline or wherever below it no other word stands."""
     draw, font = ImageDraw.Draw(board.picture), ImageFont.truetype(FONT, 17)
     points = board.at(ring)
     left, top = min(x for x, _ in points), min(y for _, y in points)
+    low = max(y for _, y in points)
     _, _, wide, high = draw.textbbox((0, 0), text, font=font)
     x = max(2, min(left, board.picture.width - wide - 10))
-    y = top - high - 8 if top > high + 10 else max(y for _, y in points) + 4
-    y = max(2, min(y, board.picture.height - high - 6))
-    draw.rectangle((x, y, x + wide + 8, y + high + 5), fill=PAPER)
-    draw.text((x + 4, y + 1), text, fill=INK, font=font)
+    most = board.picture.height - high - 6
+    places = [top - high - 8, *(low + 4 + n * (high + 8) for n in range(12)), 2]
+    boxes = [(x, y, x + wide + 8, y + high + 5) for y in (max(2, min(y, most)) for y in places)]
+    box = next((one for one in boxes if not any(meet(one, other) for other in taken)), boxes[0])
+    draw.rectangle(box, fill=PAPER)
+    draw.text((box[0] + 4, box[1] + 1), text, fill=INK, font=font)
+    return box
+
+
+def meet(one: Box, other: Box) -> bool:
+    """Whether two boxes share ground."""
+    across = one[0] < other[2] and other[0] < one[2]
+    return across and one[1] < other[3] and other[1] < one[3]
 
 
 def jpeg(picture: Image.Image) -> bytes:

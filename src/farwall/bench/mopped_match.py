@@ -6,7 +6,7 @@ proposal lies in its outline grown by 0.10 m, or its own middle lies in a propos
 proposal more than four times as large as the mark grown by 0.10 m finds nothing. A proposal that
 finds nothing is a false alarm unless at least 30 % of it lies on a mark grown so. A proposal that
 calls itself crack or joint is counted apart, and so is one that lies along a true crack, cut or
-edge of another pour (at least half of it within 0.06 m).
+edge of another pour (at least half of it within 0.10 m: clicks move a place by as much).
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from farwall.bench.mopped_slab import Ring
 from farwall.colour.marks.nouns import Mark, Sheet
 
 GROWN_M, ALONG, LARGEST, LIES_ON = 0.10, 0.40, 4.0, 0.30
-BESIDE_LINE_M, SEEN_SHARE = 0.06, 0.6
+BESIDE_LINE_M, SEEN_SHARE = 0.10, 0.6
 APART = ("crack", "joint")
 
 

@@ -52,7 +52,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--large", action="store_true", help="learn: two thousand firms of their own, no gate"
     )
     parser.add_argument(
-        "--floors", metavar="N", type=int, help="colour: on so many floors (2000; of marks 120)"
+        "--floors", metavar="N", type=int, help="colour: on so many floors (2000; of marks 80)"
     )
     parser.add_argument(
         "--marks", action="store_true", help="colour: marks found on invented mopped floors"

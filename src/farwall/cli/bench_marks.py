@@ -6,7 +6,6 @@ import json
 import sys
 from collections.abc import Iterator, Sequence
 from dataclasses import asdict
-from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,7 +13,7 @@ if TYPE_CHECKING:
     from farwall.bench.mopped_score import Find, Report
     from farwall.bench.mopped_surfaces import Surface
 
-FLOORS = 120
+FLOORS = 80
 _DONE = 0
 
 
@@ -27,7 +26,9 @@ def run_marks(
     own: bool = False,
 ) -> int:
     """Score so many floors of a half, or look at the real surfaces of a folder; always 0."""
-    find: Find = import_module("farwall.colour.marks.find").marks_in
+    from farwall.colour.marks.find import marks_in
+
+    find: Find = marks_in
     if surfaces is not None:
         from farwall.bench.mopped_surfaces import surfaces as looked_at
 
