@@ -124,6 +124,9 @@ OPERATIONS: dict[str, Answered] = {
     ),
     "GET /api/jobs/{job}/pour": Answered(thing(word=TEXT, reasons=listed(ROW)), no=_OF_JOB),
     "GET /api/jobs/{job}/washing": Answered(thing(place=COUNT, rooms=ANY), no=_OF_PLAN),
+    "GET /api/jobs/{job}/sample-day": Answered(
+        thing(course=ANY, day=ANY, lasts=listed(ANY), place=COUNT), no=_OF_JOB
+    ),
     "POST /api/jobs/{job}/log": Answered(thing(id=TEXT, **_NOW), ENTRY, no=_SENT_OF_JOB),
     "PUT /api/jobs/{job}/facts": Answered(thing(id=TEXT, version=COUNT), FACTS, no=_SENT),
     "POST /api/entries": Answered(

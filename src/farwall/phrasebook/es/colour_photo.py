@@ -14,7 +14,7 @@ PHRASES = {
     "Burnt out and not used: {*1}. Take it again, darker, and without a flash.":
     "Quemados y no usados: {*1}. Tómela otra vez, más oscura y sin flash.",
     "Uneven and not used: {*1}. A shadow's edge, a shine or a thing lies on them.":
-    "Desiguales y no usados: {*1}. Tienen encima el borde de una sombra, un brillo o una cosa.",
+    "Desiguales y no usados: {*1}. Tienen encima la orilla de una sombra, un brillo o una cosa.",
     "The target is small in the photo: its squares are {#1} points wide. Go nearer.":
     "La carta sale pequeña en la foto: sus cuadros miden {#1} puntos. Acérquese.",
     "The camera looks {#1}° aslant. Hold it over the target.":
