@@ -25,8 +25,8 @@ def rounded(value):
 def said(job):
     """A closed job without what closed jobs learned to say after the freeze, where it is silent."""
     told = asdict(job)
-    if not told["stains"]:
-        del told["stains"]
+    if not told["job"]["stains"]:
+        del told["job"]["stains"]
     return told
 
 
