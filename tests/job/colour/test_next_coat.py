@@ -180,3 +180,21 @@ def test_the_document_has_si_and_us_and_four_digits(after_first):
     assert document["chance_too_dark"]["rank"] == "guess"
     assert document["habit"]["cut"] == "1:2"
     assert set(document["said"]) >= {"now", "why", "habit", "rests"}
+
+
+def test_a_standard_whose_photo_had_no_target_makes_every_coat_riskier(after_first):
+    unsure = tuple(
+        replace(one, looks=tuple(replace(look, error_de=None) for look in one.looks))
+        if one.id == after_first.standard.sample
+        else one
+        for one in job().samples
+    )
+    found = colour_next(asked(first_coat(*LOOKED), of=with_samples(*unsure)))
+    assert found.standard.blur > after_first.standard.blur
+    assert found.stop.too_dark > after_first.stop.too_dark
+    assert laid(found) < laid(after_first)  # here it stops
+
+
+def laid(found):
+    """Litres of stain that the chosen coat lays on a square metre; 0 where it stops."""
+    return found.chosen.way.laid.l_per_m2 if found.chosen.way else 0.0

@@ -80,7 +80,7 @@ def thirst_factor(settled: SettledJob, found: Gathered, room: str) -> float:
 
 def outlooks_of(
     belief: Belief, alike: RoomsAlike, ways: Sequence[Way | None], *, sample_lab: Lab,
-    dark_range: float, stains: Sequence[str],
+    sample_blur: float, dark_range: float, stains: Sequence[str],
 ) -> tuple[Outlook, ...]:  # fmt: skip
     """What each way does in these rooms; None: nothing more is laid."""
     thirsty = [
@@ -89,7 +89,7 @@ def outlooks_of(
     ]
     found = outlooks(
         belief, alike.so_far(stains), thirsty, sample_lab=sample_lab, dark_range=dark_range,
-        places=(alike.place,),
+        places=(alike.place,), sample_blur=sample_blur,
     )  # fmt: skip
     return tuple(_as(one, way) for one, way in zip(found, ways, strict=True))
 

@@ -205,8 +205,8 @@ class _Case:
 
     def _in(self, alike: RoomsAlike, ways: Sequence[Way | None]) -> tuple[Outlook, ...]:
         return outlooks_of(
-            self.belief, alike, ways, sample_lab=self.standard.lab, dark_range=self.dark_range,
-            stains=self.found.stains,
+            self.belief, alike, ways, sample_lab=self.standard.lab,
+            sample_blur=self.standard.blur, dark_range=self.dark_range, stains=self.found.stains,
         )  # fmt: skip
 
     def _number(self, stain: str) -> int:

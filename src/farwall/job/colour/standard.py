@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from farwall.colour.sealed import Sealing
 from farwall.facts.samples import Sample
-from farwall.job.colour.seen import SEALED, WET, Ask, Gathered, Lab, look_in
+from farwall.job.colour.seen import SEALED, WET, Ask, Gathered, Lab, blur_of, look_in
 
 
 @dataclass(frozen=True)
@@ -15,7 +15,8 @@ class Standard:
 
     lab: its clean wet look · seen: "clean wet", or "sealed" where it was seen sealed alone and its
     wet look is reckoned · unsure_l: what that leaves unsure in L, else 0 · approved_by: empty where
-    nobody signed · spread_l: standard deviation of L between its spots, None where not looked at.
+    nobody signed · spread_l: standard deviation of L between its spots, None where not looked at ·
+    blur: how many times a corrected photo's usual error its look has.
     """
 
     sample: str
@@ -28,6 +29,7 @@ class Standard:
     with_target: bool
     spread_l: float | None
     dwell_h: float | None
+    blur: float = 1.0
 
     @property
     def approved(self) -> bool:
@@ -70,6 +72,7 @@ def standard_of(found: Gathered, sealing: Sealing) -> tuple[Standard | None, tup
         with_target=look.error_de is not None,
         spread_l=look.spread_lightness,
         dwell_h=sample.dwell_h,
+        blur=blur_of(look),
     ), tuple(asks)
 
 
