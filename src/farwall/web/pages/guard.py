@@ -64,8 +64,12 @@ def asks_for_origin(request: Request) -> None:
         raise FromElsewhere("It cannot be told where this form came from.")
 
 
-async def form_of(request: Request, most: int = MOST_FORM_BYTES, *, fields: int = 50) -> FormData:
-    """The fields of a form of this site, never more than `most` bytes or `fields` of them.
+async def form_of(
+    request: Request, most: int = MOST_FORM_BYTES, *, fields: int = 50, files: int = 1
+) -> FormData:
+    """The fields of a form of this site, never more than `most` bytes, `fields` of them, `files`.
+
+    A browser sends a place for a file as a file where none was chosen, too.
 
     Raises FromElsewhere, NotEntered, NotAllowed, TooLarge, Refused. A form with a file is to be
     closed.
@@ -78,7 +82,7 @@ async def form_of(request: Request, most: int = MOST_FORM_BYTES, *, fields: int 
         return {"type": "http.request", "body": body, "more_body": False}
 
     try:
-        return await Request(request.scope, again).form(max_files=1, max_fields=fields)
+        return await Request(request.scope, again).form(max_files=files, max_fields=fields)
     except HTTPException as error:
         raise Refused(Mistake("", str(error.detail))) from None
 

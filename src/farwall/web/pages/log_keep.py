@@ -41,7 +41,9 @@ class Typed:
 
 async def typed_of(request: Request, *, fields: int = 50) -> Typed:
     """What came with a form of the log."""
-    form = await form_of(request, MOST_BYTES * _MOST_FILES + _ROOM, fields=fields)
+    form = await form_of(
+        request, MOST_BYTES * _MOST_FILES + _ROOM, fields=fields, files=_MOST_FILES
+    )
     try:
         told = {key: text_of(form, key) for key in form}
         files = {

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 WORDS = {
+    "sign-here": "Sign here with a finger or a pen; or choose a photo of the signed paper.",
+    "sign-again": "Sign anew",
     "log-group-money": "Money",
     "log-word-accepted": "accepted",
     "log-says-accepted": "the price was agreed",

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 WORDS = {
+    "sign-here": "Firme aquí con un dedo o un lápiz; o elija una foto del papel firmado.",
+    "sign-again": "Firmar de nuevo",
     "log-group-money": "Dinero",
     "log-word-accepted": "aceptado",
     "log-says-accepted": "se acordó el precio",
