@@ -77,6 +77,10 @@ class Office:
                 answer = await client.request(method, path, **more)
                 self.cookies = client.cookies
                 await self.app.state.live.settled()
+                # What was begun beside the answer would be dropped with this loop, begun or not.
+                beside = asyncio.all_tasks() - {asyncio.current_task()}
+                if beside:
+                    await asyncio.wait(beside, timeout=120)
                 return answer
 
         return asyncio.run(run())

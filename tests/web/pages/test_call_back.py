@@ -77,11 +77,3 @@ def test_in_spanish_no_english_is_left(office):
     assert "Causas probables" in text
     assert "Un limpiador que el sellador no aguanta" in text
     assert 'lang="en"' not in text
-
-
-def test_the_papers_carry_the_address_of_the_book_as_a_square(office):
-    from farwall.papers.office.setting import _square
-
-    assert office.get("/houses/two/papers/call-back.pdf").status_code == 200
-    assert _square("http://x/houses/two", "log") != _square("http://y/houses/two", "log")
-    assert _square("", "log") == ""
