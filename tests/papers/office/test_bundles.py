@@ -31,6 +31,9 @@ SETTINGS = {
         houses.twelve, {"language": "es", "paper": "a4", "units": "metric"},
     ),
     "long names": (houses.long_names, {"language": "en", "paper": "us-letter"}),
+    "long names, Spanish, A4": (
+        houses.long_names, {"language": "es", "paper": "a4", "units": "metric"},
+    ),
     "other scripts": (houses.other_scripts, {"language": "en", "paper": "a4"}),
     "nothing optional": (houses.bare, {"language": "en", "paper": "us-letter", "screens": ""}),
 }  # fmt: skip
