@@ -1,7 +1,7 @@
 // A sheet's corners set on its photo by finger, mouse or keys; a loupe shows what the finger hides.
 // The fields hold the places, so that the form is the same without script.
 
-import { WAYS, inPhoto, loupe, type Place } from "./parts/photo_places";
+import { WAYS, dragged, loupe, type Place } from "./parts/photo_places";
 
 const photo = document.querySelector<SVGSVGElement>("#photo");
 if (photo) begin(photo);
@@ -52,22 +52,7 @@ function show(svg: SVGSVGElement, moved: SVGGElement): void {
 
 function drag(svg: SVGSVGElement, one: SVGGElement, begun: PointerEvent): void {
   if (begun.button !== 0) return;
-  const grabbed = inPhoto(svg, begun), was = placeOf(one);
-  one.setPointerCapture(begun.pointerId);
-  one.classList.add("in-hand");
-  loupe(svg, was);
-  const move = (event: PointerEvent): void => {
-    const now = inPhoto(svg, event);
-    put(svg, one, { x: was.x + now.x - grabbed.x, y: was.y + now.y - grabbed.y });
-  };
-  const end = (): void => {
-    one.classList.remove("in-hand");
-    one.removeEventListener("pointermove", move);
-    loupe(svg, null);
-  };
-  one.addEventListener("pointermove", move);
-  one.addEventListener("pointerup", end, { once: true });
-  one.addEventListener("pointercancel", end, { once: true });
+  dragged(svg, one, begun, placeOf(one), (to) => put(svg, one, to));
 }
 
 function step(svg: SVGSVGElement, one: SVGGElement, event: KeyboardEvent): void {

@@ -2,7 +2,7 @@
 // next tap puts it there. A mark drawn by hand takes its place from a tap on the floor. The fields
 // hold all places, so that the forms are the same without script.
 
-import { WAYS, inPhoto, loupe, type Place } from "./parts/photo_places";
+import { WAYS, dragged, inPhoto, loupe, type Place } from "./parts/photo_places";
 
 let inHand = "";
 
@@ -10,8 +10,6 @@ const photo = document.querySelector<SVGSVGElement>("#marks-photo");
 if (photo) begin(photo);
 const floor = document.querySelector<SVGSVGElement>("#marks-floor svg");
 if (floor) drawOn(floor);
-
-
 
 function begin(svg: SVGSVGElement): void {
   for (const one of document.querySelectorAll(".by-script")) one.removeAttribute("hidden");
@@ -93,22 +91,7 @@ function drag(svg: SVGSVGElement, one: SVGGElement, begun: PointerEvent): void {
   const was = placeOf(one);
   if (begun.button !== 0 || inHand || !was) return;
   begun.stopPropagation();
-  const grabbed = inPhoto(svg, begun);
-  one.setPointerCapture(begun.pointerId);
-  one.classList.add("in-hand");
-  loupe(svg, was);
-  const move = (event: PointerEvent): void => {
-    const now = inPhoto(svg, event);
-    put(svg, one, { x: was.x + now.x - grabbed.x, y: was.y + now.y - grabbed.y });
-  };
-  const end = (): void => {
-    one.classList.remove("in-hand");
-    one.removeEventListener("pointermove", move);
-    loupe(svg, null);
-  };
-  one.addEventListener("pointermove", move);
-  one.addEventListener("pointerup", end, { once: true });
-  one.addEventListener("pointercancel", end, { once: true });
+  dragged(svg, one, begun, was, (to) => put(svg, one, to));
 }
 
 function step(svg: SVGSVGElement, one: SVGGElement, event: KeyboardEvent): void {

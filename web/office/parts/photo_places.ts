@@ -22,3 +22,23 @@ export function loupe(svg: SVGSVGElement, at: Place | null): void {
   glass.setAttribute("transform", `translate(${x} ${y})`);
   (svg.querySelector("#loupe-view") as SVGSVGElement).setAttribute("viewBox", `${at.x - seen / 2} ${at.y - seen / 2} ${seen} ${seen}`);
 }
+
+/** A place follows the finger that took it, with the loupe over it, until it is let go. */
+export function dragged(svg: SVGSVGElement, one: SVGGElement, begun: PointerEvent, was: Place, put: (to: Place) => void): void {
+  const grabbed = inPhoto(svg, begun);
+  one.setPointerCapture(begun.pointerId);
+  one.classList.add("in-hand");
+  loupe(svg, was);
+  const move = (event: PointerEvent): void => {
+    const now = inPhoto(svg, event);
+    put({ x: was.x + now.x - grabbed.x, y: was.y + now.y - grabbed.y });
+  };
+  const end = (): void => {
+    one.classList.remove("in-hand");
+    one.removeEventListener("pointermove", move);
+    loupe(svg, null);
+  };
+  one.addEventListener("pointermove", move);
+  one.addEventListener("pointerup", end, { once: true });
+  one.addEventListener("pointercancel", end, { once: true });
+}
