@@ -168,6 +168,11 @@ def test_a_full_card_is_a_page_for_each_coat(units, language):
     assert LONG[-30:] in " ".join("".join(pages_of(pdf)).split())
 
 
+def test_a_sample_of_another_stain_says_so_on_the_card_of_its_place():
+    told = ground(samples=(Sample(id="s", stain="moss", cut="1:4"),))
+    assert column(of_kind(sample_card(told), Rows)[0], 1)["stain : water, over"] == "moss 1:4"
+
+
 def test_a_house_without_coats_has_a_blank_card():
     paper = sample_card(ground(coats=(), samples=()))
     assert len(of_kind(paper, Rows)) == 1

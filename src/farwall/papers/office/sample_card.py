@@ -190,6 +190,8 @@ def _told(name: str, one: Sample, coat: Coat | None, ground: PaperGround) -> Tex
 def _cut(one: Sample, coat: Coat | None) -> str | None:
     """Its cut and the sample beneath."""
     cut = one.cut or (coat.cut if coat else None)
+    if one.stain and (coat is None or one.stain != coat.stain):
+        cut = f"{one.stain} {cut or '?'}"  # the head of the card names another stain
     return f"{cut or '?'}, {one.over}" if one.over else cut
 
 
