@@ -49,6 +49,17 @@ def test_what_is_wrong_is_seen(browser):
     page.close()
 
 
+def test_the_tape_is_sound_before_its_first_drawing_has_come(browser, address):
+    page = signed_in(browser, address)
+    page.route("**/tape.svg?*", lambda route: route.abort())
+    page.goto(address + SCREENS["house"], wait_until="load")
+    assert page.get_by_role("slider").get_attribute("aria-valuetext")
+    assert page.locator("#tape a").count() == 0
+    assert page.locator("#tape .tape-marks rect").count() > 3
+    assert violations(page) == []
+    page.context.close()
+
+
 def too_wide(page, width):
     """Whether a page is wider than its window: whoever reads has to push it to and fro."""
     wide = page.evaluate("document.documentElement.scrollWidth")

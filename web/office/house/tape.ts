@@ -12,10 +12,20 @@ export class Tape {
 
   constructor(readonly here: HTMLElement, readonly moved: () => void) {
     this.seen = { from: Number(here.dataset["from"]), to: Number(here.dataset["to"]) };
-    this.whole = {
-      from: Number(here.getAttribute("aria-valuemin")), to: Number(here.getAttribute("aria-valuemax")),
-    };
+    this.whole = { from: Number(here.dataset["wholeFrom"]), to: Number(here.dataset["wholeTo"]) };
+    this.slides();
     this.asking = new Asking((text) => this.show(text), moved);
+  }
+
+  /** Slid from now on: before this, and without a script, its bars are links to their moments,
+   * which nothing that is slid may hold. */
+  private slides(): void {
+    for (const link of this.here.querySelectorAll("a")) link.replaceWith(...link.childNodes);
+    this.here.tabIndex = 0;
+    const told = { valuemin: this.whole.from, valuemax: this.whole.to, valuenow: this.here.dataset["minute"],
+      valuetext: this.here.dataset["told"] };
+    for (const [name, value] of Object.entries(told)) this.here.setAttribute(`aria-${name}`, String(value));
+    this.here.setAttribute("role", "slider");
   }
 
   get shown(): SVGSVGElement | undefined {
