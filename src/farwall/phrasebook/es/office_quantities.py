@@ -29,8 +29,8 @@ PHRASES = {
     "To neutralise and wash": "Para neutralizar y lavar", "To seal": "Para sellar",
     "To wear": "Para ponerse", "Sprayers and tools": "Rociadores y herramienta",
     # stain
-    "{@1}: {#2} of mix at {#3} on {#4}, wet laps counted: {#5} of stain.":
-    "{@1}: {#2} de mezcla a {#3} en {#4}, contados los traslapes: {#5} de tinte.",
+    "{1}: {#2} of mix at {#3} on {#4}, wet laps counted: {#5} of stain.":
+    "{1}: {#2} de mezcla a {#3} en {#4}, contados los traslapes: {#5} de tinte.",
     "Ready so that it is enough {#1} times in 100.": "Lo que alcanza {#1} de cada 100 veces.",
     "Finishers take {#1} more than the need: {#2}.":
     "Los acabadores llevan {#1} más de lo que se necesita: {#2}.",
