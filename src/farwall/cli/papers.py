@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 from farwall.cli.office_ground import office_arguments, office_ground
+from farwall.cli.paper_words import paper_words
 from farwall.errors import Mistake, Refused
 
 _DONE = 0
@@ -19,10 +20,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--only", metavar="NAME", nargs="+", default=[],
         help="papers by name (invoice), or a moment: before-the-pour, quote, day, hand-over",
     )  # fmt: skip
-    parser.add_argument(
-        "--screens", metavar="ADDRESS", default="",
-        help="address of the house in the book, for the square that a phone's camera reads",
-    )  # fmt: skip
+    paper_words(parser, what="the papers")
 
     photos = parser.add_argument_group("for before-after, where the log has no two photos")
     photos.add_argument("--before", metavar="PHOTO", type=Path, help="JPEG, PNG or HEIC")
@@ -47,7 +45,7 @@ def run(options: argparse.Namespace) -> int:
     only = tuple(options.only)
     chosen(only)
     ground = office_ground(options)
-    language = ground.job.wishes.language
+    language = options.language or ground.job.wishes.language
     photos = log_photos(options)
     papers = PaperGround(
         ground, language, screens=options.screens, photo=photos, pair=pair_given(options)
