@@ -95,11 +95,10 @@ class _Papers:
             raise NotAllowed(said("price-firm-alone"))
         state = await asyncio.to_thread(self.kept.state, job)
         make = self.made.makers[name]
-        if name in BY_FILE:
+        if name in BY_FILE or name in ACID_PAPERS:
             base, _ = phone_base(request)
-            make = partial(
-                self.made.office, name, screens=f"{base}{house_path(job)}" if base else ""
-            )
+            of = self.made.office if name in BY_FILE else self.made.acid
+            make = partial(of, name, screens=f"{base}{house_path(job)}" if base else "")
         content = await asyncio.to_thread(make, state)
         ending = name.rpartition(".")[2]
         shown = "inline" if ending == "pdf" else "attachment"
