@@ -17,8 +17,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall papers` takes."""
     office_arguments(parser)
     parser.add_argument(
-        "--only", metavar="NAME", nargs="+", default=[],
-        help="papers by name (invoice), or a moment: before-the-pour, quote, day, hand-over",
+        "--only", metavar="NAME", nargs="+", action="extend", default=[],
+        help="papers by name (invoice), or a moment: before-the-pour, quote, day, hand-over; may "
+        "be said again",
     )  # fmt: skip
     paper_words(parser, what="the papers")
 
@@ -48,7 +49,7 @@ def run(options: argparse.Namespace) -> int:
     language = options.language or ground.job.wishes.language
     photos = log_photos(options)
     papers = PaperGround(
-        ground, language, screens=options.screens, photo=photos, pair=pair_given(options)
+        ground, language, ground.calendar, options.screens, photo=photos, pair=pair_given(options)
     )
     files = office_files(papers, only, beside=forked)
     write_folder(options.out, files)

@@ -19,6 +19,8 @@ MaskKind = Literal[
     "drain", "register", "metal", "kick", "tub", "appliance", "stair", "post", "outside door",
     "other",
 ]  # fmt: skip
+GapSeal = Literal["tape", "foam"]
+"""What closes the gap between a door and its frame: one of the two, never both."""
 _Id = Annotated[str, MinLen(1), MaxLen(100)]
 """Of a line: its kind, and the id of a stain behind it."""
 
@@ -39,13 +41,17 @@ class MaskItem:
 
 @dataclass(frozen=True)
 class Masking:
-    """How the house is masked: stage of the build, film heights, what else stands in the way."""
+    """How the house is masked: stage of the build, film heights, what else stands in the way.
+
+    gaps: what closes the gaps of doors; where it is not told, tape [common-practice].
+    """
 
     stage: Stage | None = None
     film_m: Annotated[float, Gt(0), Le(20)] | None = None
     room_film_m: dict[str, Annotated[float, Gt(0), Le(20)]] = field(default_factory=dict)
     not_masked: tuple[str, ...] = ()
     items: tuple[MaskItem, ...] = ()
+    gaps: GapSeal | None = None
 
 
 @dataclass(frozen=True)

@@ -84,6 +84,7 @@ OFFICE_WORDS: dict[str, str] = {
     "Masking.film_m": "Height of the film along walls, m.",
     "Masking.room_film_m": "The same by room id, m.",
     "Masking.not_masked": "Ids of rooms whose walls are not masked.",
+    "Masking.gaps": "What closes the gaps of doors, tape or foam strip; none: tape.",
     "Masking.items": "What else is sealed, wrapped or taken out.",
     "MaskItem.kind": "What it is.",
     "MaskItem.room": "Id of its room.",
