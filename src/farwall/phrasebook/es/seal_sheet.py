@@ -174,8 +174,8 @@ PHRASES = {
     "Mano {#1}: la mano {#2} no queda lista para ella en cuatro días.",
     "Recoat window too short: coat {#1} begun {#2} is ready for the next at {#3} at the late end, "
     "and from {#4} on it has to be abraded first.":
-    "Plazo entre manos demasiado corto: la mano {#1} empezada {#2} está lista para la siguiente a "
-    "más tardar {#3}, y desde {#4} primero hay que lijarla.",
+    "Ventana entre manos demasiado corta: la mano {#1} empezada {#2} está lista para la siguiente "
+    "a más tardar {#3}, y desde {#4} primero hay que lijarla.",
     "Coat {#1} finds no hours between {#2} (ready at the late end) and {#3} (abraded from then "
     "on): {4}":
     "La mano {#1} no halla horas entre {#2} (lista a más tardar) y {#3} (desde entonces se lija): "
