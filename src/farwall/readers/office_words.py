@@ -79,6 +79,8 @@ OFFICE_WORDS: dict[str, str] = {
     "Supplies.person_days": "Days on site, summed over all people.",
     "Supplies.sprayers": "How many sprayers are bought new.",
     "Supplies.spare_percent": "More of everything that is bought, %.",
+    "Supplies.kept_gear": "How gear that serves many jobs is priced; none: by its share.",
+    "Supplies.lasts": "How many jobs a line lasts, by its id.",
     "Supplies.masking": "How the house is masked.",
     "Masking.stage": "When in the build the floor is stained.",
     "Masking.film_m": "Height of the film along walls, m.",
