@@ -1,11 +1,11 @@
 """More of one seller, so that his delivery is free: Lagrange's bound, then what is left between.
 
 Sellers are paid their sums or more. What is paid to them counts less by a share each (the
-multiplier): the materials by themselves at such prices cost a lower bound, the sums made good (for any
-share: arithmetic). The shares are raised until the sums are met or the bound says that nothing is
-cheaper. What is left between bound and best is small: all ways of each material within it are found
-(`ways`) and put together (`together`). Everything is in whole numbers and stops after a number of
-ways, never after a time, so that the same inputs give the same answer.
+multiplier): the materials by themselves at such prices cost a lower bound, the sums made good;
+that any shares give a true one is arithmetic. They are raised until the sums are met or the bound
+says that nothing is cheaper. What is left between bound and best is small: all ways of each
+material within it are found (`ways`) and put together (`together`). Everything is in whole numbers
+and stops after a number of ways, never after a time, so that the same inputs give the same answer.
 """
 
 from __future__ import annotations

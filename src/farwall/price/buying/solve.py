@@ -4,7 +4,7 @@ Two sellers cost two deliveries, and one delivery may be free from a sum: that c
 else be one small sum for each material. Sellers are opened or closed one by one (branch and
 bound): with every seller still open that may be, the materials by themselves (`lots`, dynamic
 programming) cost a lower bound; where they use no seller beyond the opened ones it is reached. What
-is left, more of one seller to have his delivery free, is searched by Lagrange's bound (`free_from`).
+is left, more of one seller to have his delivery free, is found by Lagrange's bound (`free_from`).
 """
 
 from __future__ import annotations
