@@ -6,6 +6,10 @@ PHRASES = {
     "Before and after": "Antes y después",
     "The same place, twice": "El mismo lugar, dos veces",
     "Two photos of one place": "Dos fotos de un lugar",
+    "These are not two different photos of one place in the log.":
+    "No son dos fotos distintas de un mismo lugar en el registro.",
+    "Choose two of the same room, or two of the same sample.":
+    "Elija dos del mismo cuarto, o dos de la misma muestra.",
     "A photo and a screen are not the floor: paper, screen and lamp each change a colour, a wet "
     "floor is not a sealed one, and two lights part what one shows alike. The signed sample on "
     "the floor itself is the standard.":

@@ -43,7 +43,7 @@ class Made:
             "seal-sheet.pdf": self.seal, "job.json": self._job, "plan.json": self._plan,
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
-            **{name: partial(self._acid, name) for name in ACID_PAPERS},
+            **{name: partial(self.acid, name, screens="") for name in ACID_PAPERS},
             **{
                 one.file: partial(self.office, one.file, screens="")
                 for one in OFFICE_PAPERS
@@ -53,6 +53,7 @@ class Made:
         self.squared: Mapping[str, Callable[..., bytes]] = {
             "chain.pdf": self.chain, "seal-sheet.pdf": self.seal,
             **{name: partial(self.office, name) for name in BY_FILE},
+            **{name: partial(self.acid, name) for name in ACID_PAPERS},
         }  # fmt: skip
         """Those that lead to their screen once they are told the address of the house."""
 
@@ -126,7 +127,8 @@ class Made:
             revision=job.revision, language=language_of_paper(job), screens=screens,
         )  # fmt: skip
 
-    def _acid(self, name: str, state: State) -> bytes:
+    def acid(self, name: str, state: State, *, screens: str) -> bytes:
+        """A paper of acid. screens: as for `office`."""
         from farwall.job.acid_day.day import acid_day
         from farwall.job.acid_day.ground import Ground
 
@@ -134,7 +136,7 @@ class Made:
         wishes = replace(shown.job.wishes, language=language_of_paper(shown.job))
         kept = tuple(self.book.entries(state.id))
         ground = Ground(replace(shown.job, wishes=wishes), shown.plan, kept=kept)
-        return ACID_PAPERS[name](ground, acid_day(ground))
+        return ACID_PAPERS[name](ground, acid_day(ground), screens)
 
     def office(self, name: str, state: State, *, screens: str) -> bytes:
         """A paper of a bundle. screens: the address of the house, as a telephone reaches it."""
