@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 PHRASES = {
-    "What it costs, with its range, and what that hangs on": "Lo que cuesta, con su rango, y de qué depende",
+    "Costs with their range, and what drives them": "Costos con su rango, y qué los mueve",
     # titles and heads
     "Deposit invoice": "Factura de anticipo",
     "Progress invoice": "Factura de avance",
