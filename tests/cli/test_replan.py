@@ -3,6 +3,7 @@
 import json
 import re
 
+import pypdfium2
 import pytest
 from tests.midday import day_of
 
@@ -118,3 +119,19 @@ def test_the_sheet_has_pages_for_what_is_still_to_do(plan, tmp_path):
     assert any(line.startswith("Field 6 of 8 · coat 1") for line in heads)
     assert any(line.startswith("Field 1 of 8 · coat 2") for line in heads)
     assert all("planned again at 8:30" in text for text in pages)
+
+
+def sheet_of(folder):
+    pages = pypdfium2.PdfDocument(folder / "run-sheet.pdf")
+    return " ".join(page.get_textpage().get_text_range() for page in pages)
+
+
+def test_the_sheet_names_no_revision_that_nobody_told(plan, tmp_path):
+    told, untold = tmp_path / "told", tmp_path / "untold"
+    main(["replan", str(plan), "now=8:30", "--out", str(untold)])
+    assert "revision" not in sheet_of(untold)
+    assert "· inputs " in sheet_of(untold)
+    words = ["--language", "es", "--revision", "3"]
+    main(["replan", str(plan), "now=8:30", "--out", str(told), *words])
+    assert "· revisión 3 · datos " in sheet_of(told)
+    assert "planeado de nuevo a las 8:30" in sheet_of(told)

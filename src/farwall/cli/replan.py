@@ -9,7 +9,8 @@ from pathlib import Path
 from farwall.cli.midday_words import all_words, common, plan_and_day, with_rest
 from farwall.errors import Mistake, Refused
 
-_USAGE = "farwall replan PLAN.json [key=value …] [--so-far FILE] --out DIR [--metric] [--json]"
+_USAGE = "farwall replan PLAN.json [key=value …] [--so-far FILE] --out DIR [--metric] "
+_USAGE += "[--language en|es] [--revision N] [--json]"
 _DONE, _NO = 0, 1
 
 
@@ -25,6 +26,13 @@ def _options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--metric", action="store_true", default=hidden, help="the sheet in metres and litres"
     )
+    parser.add_argument(
+        "--language", choices=("en", "es"), default=hidden, help="of the run sheet and the drawings"
+    )
+    parser.add_argument(
+        "--revision", metavar="N", type=int, default=hidden,
+        help="of the facts, for the foot of the sheet; the plan does not tell it",
+    )  # fmt: skip
     common(parser)
 
 
@@ -32,7 +40,7 @@ def run(options: argparse.Namespace) -> int:
     """Write plan.json, run-sheet.pdf and floor.svg of the day planned again; 1 when it is a no."""
     parser = argparse.ArgumentParser(prog="farwall replan", usage=_USAGE)
     _options(parser)
-    options = all_words(options, parser, out=None, metric=False)
+    options = all_words(options, parser, out=None, metric=False, language="en", revision=None)
     if options.out is None:
         raise Refused(Mistake("--out", "Where should the new plan go?", "Say --out DIR."))
     from farwall.job.replan import replan
@@ -46,7 +54,11 @@ def run(options: argparse.Namespace) -> int:
     again = replan(plan, so_far)
     document = plan_to_dict(again)
     faults = check_plan(document)
-    write_folder(options.out, files_of(again, document, units="metric" if options.metric else "us"))
+    files = files_of(
+        again, document, units="metric" if options.metric else "us",
+        language=options.language, revision=options.revision,
+    )  # fmt: skip
+    write_folder(options.out, files)
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:

@@ -37,10 +37,21 @@ def plan_files_begun(
 
 
 def files_of(
-    plan: Plan, document: dict[str, object], *, units: Units, notes: str = ""
+    plan: Plan,
+    document: dict[str, object],
+    *,
+    units: Units,
+    notes: str = "",
+    language: Language = "en",
+    revision: int | None = None,
 ) -> dict[str, bytes]:
-    """The same files when no job is at hand, as in mid-day."""
-    return _begun(plan, document, units=units, notes=notes)()
+    """The same files when no job is at hand, as in mid-day.
+
+    revision: of the facts; None where nobody told it: then the sheet names none, rather than a
+    wrong one.
+    """
+    begun = _begun(plan, document, units=units, notes=notes, language=language, revision=revision)
+    return begun()
 
 
 def _begun(
@@ -51,7 +62,7 @@ def _begun(
     notes: str,
     language: Language = "en",
     paper: Paper | None = None,
-    revision: int = 1,
+    revision: int | None = 1,
     beside: Beside = at_once,
 ) -> Callable[[], dict[str, bytes]]:
     sheet = run_sheet_begun(

@@ -43,7 +43,7 @@ def run_sheet_pdf(
     units: Units = "us",
     gates: Sequence[dict[str, object]] | None = None,
     paper: Paper | None = None,
-    revision: int = 1,
+    revision: int | None = 1,
     notes: str = "",
     language: Language = "en",
     screens: str = "",
@@ -56,8 +56,8 @@ def run_sheet_pdf(
     goes on to a second. `units` puts gallons and feet or litres and metres first and chooses the
     paper (US Letter or A4) unless `paper` does. `gates` (see `buying.Buying`) wins over those of
     `plan.buying`. `notes` are the user's own words for the first page. `language`: what the book
-    of phrases does not hold stays in English. `screens`: address of the house in the firm's book,
-    empty where it has none.
+    of phrases does not hold stays in English. `revision`: of the facts, None where nobody told it.
+    `screens`: address of the house in the firm's book, empty where it has none.
     """
     begun = run_sheet_begun(
         plan,
@@ -80,7 +80,7 @@ def run_sheet_begun(
     units: Units = "us",
     gates: Sequence[dict[str, object]] | None = None,
     paper: Paper | None = None,
-    revision: int = 1,
+    revision: int | None = 1,
     notes: str = "",
     language: Language = "en",
     screens: str = "",
@@ -102,7 +102,7 @@ def sheet_data(
     units: Units = "us",
     gates: Sequence[dict[str, object]] | None = None,
     paper: Paper | None = None,
-    revision: int = 1,
+    revision: int | None = 1,
     notes: str = "",
     language: Language = "en",
     beside: Beside = at_once,
@@ -133,11 +133,12 @@ def sheet_data(
         )
 
 
-def _footer(plan: Plan, job_name: str, revision: int, units: Units) -> str:
+def _footer(plan: Plan, job_name: str, revision: int | None, units: Units) -> str:
     name = clipped(plain(job_name), 230, 9)
     if plan.so_far is not None:
         name += f" · planned again at {plan_clock(plan, units).time(plan.so_far.at_min)}"
-    return f"{name} · revision {revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
+    of = "" if revision is None else f"revision {revision} · "
+    return f"{name} · {of}inputs {plan.inputs_hash[:_HASH_SHOWN]}"
 
 
 def _compiled(data: dict[str, object], moment: datetime) -> bytes:

@@ -295,6 +295,7 @@ PHRASES = {
     "Page": "Página",
     "{1} · revision {#2} · inputs {&3}": "{1} · revisión {#2} · datos {&3}",
     "revision {#1} · inputs {&2}": "revisión {#1} · datos {&2}",
+    "inputs {&1}": "datos {&1}",
     "planned again at {#1}": "planeado de nuevo a las {#1}",
     "Run sheet,": "Hoja de trabajo,",
     "The floor with its fields in order": "El piso con sus tramos en orden",
