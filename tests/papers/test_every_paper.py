@@ -49,8 +49,12 @@ CUT_OUT = {
 that of its side. Nothing waits to join any more."""
 OF_NO_JOB = ("walk-sheet.pdf",)
 """Blank sheets, of no job yet: they carry lines for house and day, and their number."""
-NOT_PAPER = ("shopping-list.xlsx", "invoice.xml", "days.ics", "floor.svg", "moments.svg")
-"""No pages: a workbook, an invoice for machines, a calendar, drawings of a screen."""
+NOT_PAPER = (
+    "shopping-list.xlsx", "invoice.xml", "days.ics", "floor.svg", "moments.svg", "seal.svg",
+    "days.svg", "year.svg",
+)  # fmt: skip
+"""No pages: a workbook, an invoice for machines, a calendar, and drawings of a screen: the year of
+the firm is one of these and of no job, it carries its place, its house and its weather file."""
 SCREENS = {
     "run-sheet.pdf": "phone", "go.pdf": "survey", "wash-day.pdf": "acid/washing",
     "waste-page.pdf": "acid/waste", "seal-sheet.pdf": "log", "chain.pdf": "papers",
