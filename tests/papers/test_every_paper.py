@@ -80,7 +80,7 @@ def calendar_told():
 
 def made_acid(name, language, screens):
     told = _of_acid(ground(language, screens))
-    return ACID_PAPERS[name](told, acid_day(told))
+    return ACID_PAPERS[name](told, acid_day(told), screens)
 
 
 def made_go(language, screens):
