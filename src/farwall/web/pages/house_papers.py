@@ -87,8 +87,11 @@ class _Papers:
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job)
 
-    async def one(self, job: str, name: str, request: Request) -> Response:
-        """A paper, made now. Raises NotPlanned, Unanswerable where it cannot be made yet."""
+    async def one(
+        self, job: str, name: str, request: Request, before: str = "", after: str = ""
+    ) -> Response:
+        """A paper, made now. before, after: ids of two photos of the log, for the paper of that
+        name. Raises NotPlanned, Unanswerable where it cannot be made yet, Refused."""
         if name not in self.made.makers:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
         if name in FIRM_ALONE and not may_see_costs():
@@ -98,8 +101,9 @@ class _Papers:
         if name in BY_FILE:
             base, _ = phone_base(request)
             make = partial(
-                self.made.office, name, screens=f"{base}{house_path(job)}" if base else ""
-            )
+                self.made.office, name, screens=f"{base}{house_path(job)}" if base else "",
+                chosen=(before, after) if before or after else None,
+            )  # fmt: skip
         content = await asyncio.to_thread(make, state)
         ending = name.rpartition(".")[2]
         shown = "inline" if ending == "pdf" else "attachment"
