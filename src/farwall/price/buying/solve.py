@@ -4,7 +4,7 @@ Two sellers cost two deliveries, and one delivery may be free from a sum: that c
 else be one small sum for each material. Sellers are opened or closed one by one (branch and
 bound): with every seller still open that may be, the materials by themselves (`lots`, dynamic
 programming) cost a lower bound; where they use no seller beyond the opened ones it is reached. What
-is left, more of one seller to have his delivery free, is a mixed integer programme (`free_from`).
+is left, more of one seller to have his delivery free, is found by Lagrange's bound (`free_from`).
 """
 
 from __future__ import annotations
@@ -20,6 +20,8 @@ from farwall.price.buying.free_from import Around, cheaper_by_free_delivery
 from farwall.price.buying.lots import PLACES, Choice, Shelf, price_units
 from farwall.price.buying.nouns import Basket, BuyAim, Material, Proof, Taken, terms_of
 
+DEAR_NODE = 100
+"""Nodes that one counts for in which a sum is to be reached."""
 MOST_NODES = 4_000
 """Sets of sellers looked at, at most; beyond, the answer says how good it is at least."""
 NOTHING = Decimal(0)
@@ -65,47 +67,75 @@ class _Search:
         if self.best is None or bill.key < self.best.key:
             self.best = bill
 
-    def look(self, sure: frozenset[str], open_: frozenset[str]) -> None:
-        """All purchases of the open sellers that pay for the sure ones."""
+    def look(self, paying: frozenset[str], free: frozenset[str], open_: frozenset[str]) -> None:
+        """All purchases of the open sellers, some paid for their way and some paid their sum."""
         choices = self.choices(open_)
         if choices is None:
             return
-        least = sum(one.cost for one in choices) + sum(map(self._least_fee, sure))
+        fees = sum(map(self._fee, paying))
+        least = sum(one.least for one in choices) + fees
         if self.best is not None and least >= self.best.cost:
             return
         if self.left <= 0:
             self.bounds.append(least)
             return
         self.left -= 1
-        bill = bill_of(self.shelves, choices, self.terms)
-        self.keep(bill)
-        fees = dict(bill.delivery)
-        unsure = [name for name in fees if name not in sure and self._dear(name)]
-        if unsure:
-            name = max(unsure, key=lambda one: (self._fee(one), one))
-            self.look(sure | {name}, open_)
-            self.look(sure, open_ - {name})
-        elif least < self.best_cost:
-            around = Around(self.shelves, self.terms, open_, sure, self.best_cost, self.least_held)
-            found = cheaper_by_free_delivery(around)
-            if found.choices is not None:
-                self.keep(bill_of(self.shelves, found.choices, self.terms))
+        self.keep(bill_of(self.shelves, choices, self.terms))
+        if any(not self._met(choices, name) for name in free):
+            self.left -= DEAR_NODE
+            found = cheaper_by_free_delivery(
+                Around(
+                    self.shelves, self.terms, open_, paying, free, self.best_cost, self.least_held
+                )
+            )
             if found.at_least is not None:
                 self.bounds.append(max(least, found.at_least))
+            if found.choices is None:
+                return
+            choices = found.choices
+            self.keep(bill_of(self.shelves, choices, self.terms))
+        elif least < sum(one.cost for one in choices) + fees:
+            self.bounds.append(least)
+        self._part(paying, free, open_, choices)
+
+    def _part(
+        self,
+        paying: frozenset[str],
+        free: frozenset[str],
+        open_: frozenset[str],
+        choices: tuple[Choice, ...],
+    ) -> None:
+        """The dearest way that is used and not yet spoken of: free, paid or not gone."""
+        used = {
+            name
+            for s, one in zip(self.shelves, choices, strict=True)
+            for name in s.used(one.counts)
+        }
+        unsure = [name for name in used - paying - free if self._fee(name) > 0]
+        if not unsure:
+            return
+        name = max(unsure, key=lambda one: (self._fee(one), one))
+        ways = [(paying | {name}, free, open_), (paying, free, open_ - {name})]
+        if self.terms[name].free_from is not None:
+            met = self._met(choices, name)
+            ways.insert(0 if met else 2, (paying, free | {name}, open_))
+        for way in ways:
+            self.look(*way)
+
+    def _met(self, choices: Sequence[Choice], name: str) -> bool:
+        """Whether a seller is paid the sum from which he comes for nothing."""
+        spent = sum(
+            shelf.paid(one.counts, name) for shelf, one in zip(self.shelves, choices, strict=True)
+        )
+        return spent >= price_units(self.terms[name].free_from or "0")
 
     @property
     def best_cost(self) -> int:
         assert self.best is not None
         return self.best.cost
 
-    def _dear(self, name: str) -> bool:
-        return self._fee(name) > 0
-
     def _fee(self, name: str) -> int:
         return price_units(self.terms[name].delivery)
-
-    def _least_fee(self, name: str) -> int:
-        return self._fee(name) if self.terms[name].free_from is None else 0
 
 
 def bill_of(shelves: Sequence[Shelf], choices: Sequence[Choice], terms: dict[str, Seller]) -> Bill:
@@ -142,13 +172,6 @@ def buy(materials: Sequence[Material], sellers: Sequence[Seller], aim: BuyAim) -
     search = _searched(shelves, terms)
     assert search.best is not None
     bounds = [search.best.cost, *search.bounds]
-    if any(not one.told.exact for one in shelves) and how == "cost":
-        hopeful = [Shelf(one, how, hopeful=True) for one in wanted]
-        for one, sure in zip(hopeful, shelves, strict=True):
-            one.split, one.boxed = sure.split, sure.boxed
-        lower = _searched(hopeful, terms)
-        assert lower.best is not None
-        bounds += [lower.best.cost, *lower.bounds]
     return _basket(shelves, search.best, min(bounds))
 
 
@@ -162,7 +185,7 @@ def _searched(shelves: Sequence[Shelf], terms: dict[str, Seller]) -> _Search:
     if shelves and shelves[0].aim == "left over":
         held = tuple(_held(one.choice(everybody)) for one in shelves)
     search = _Search(shelves, terms, held)
-    search.look(frozenset(), everybody)
+    search.look(frozenset(), frozenset(), everybody)
     return search
 
 

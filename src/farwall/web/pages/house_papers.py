@@ -39,6 +39,7 @@ _BY_MOMENT = tuple(
     (moment, tuple(one.file for one in OFFICE_PAPERS if one.moment == moment)) for moment in MOMENTS
 )
 _GROUPS = (*_BY_MOMENT, ("slab", SLAB), ("acid", ACID), ("days", DAYS), ("open", OPEN))
+_PAIR = "before-after.pdf"
 _ELSEWHERE = frozenset(SLAB)
 """Papers whose address is that of the house itself."""
 _KINDS = {
@@ -98,12 +99,13 @@ class _Papers:
             raise NotAllowed(said("price-firm-alone"))
         state = await asyncio.to_thread(self.kept.state, job)
         make = self.made.makers[name]
-        if name in BY_FILE:
+        if name in self.made.squared:
             base, _ = phone_base(request)
             make = partial(
-                self.made.office, name, screens=f"{base}{house_path(job)}" if base else "",
-                chosen=(before, after) if before or after else None,
-            )  # fmt: skip
+                self.made.squared[name], screens=f"{base}{house_path(job)}" if base else ""
+            )
+            if name == _PAIR and (before or after):
+                make = partial(make, chosen=(before, after))
         content = await asyncio.to_thread(make, state)
         ending = name.rpartition(".")[2]
         shown = "inline" if ending == "pdf" else "attachment"
