@@ -43,6 +43,21 @@ def test_what_stands_high_is_seen_farther_from_the_eyes_foot_by_hand() -> None:
     assert bowed().moved_px == pytest.approx(0.1 * np.hypot(200, 100))
 
 
+def test_where_two_folds_cross_the_sheet_stands_as_high_as_the_higher_one() -> None:
+    """On a bend of 0.02 a fold of 0.01 each way: 0.03 at their crossing, by hand, and not 0.04."""
+    places = np.linspace(0, 1, PLACES)
+    ridge = 0.01 * np.maximum(0, 1 - np.abs(places - 0.5) / 0.08)
+    bend = Bend((400, 200), (0.0, 0.0), np.full(PLACES, 0.02) + ridge, ridge)
+    for place, height in (
+        ((200, 100), 0.03),
+        ((200, 20), 0.03),
+        ((40, 100), 0.03),
+        ((40, 20), 0.02),
+    ):
+        x, y = (np.array(float(value)) for value in place)
+        assert float(bend.seen(x, y)[0]) == pytest.approx(place[0] / (1 - height))
+
+
 @given(st.floats(0, 400), st.floats(0, 200), st.floats(-0.05, 0.1))
 def test_what_is_seen_is_laid_back(x: float, y: float, most: float) -> None:
     bend = bowed(most)

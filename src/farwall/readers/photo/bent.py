@@ -4,7 +4,8 @@ What stands over the plane of the corners by h is seen from an eye at height z w
 that plane: moved away from the eye's foot by 1 / (1 - h / z), by similar triangles. Along an edge
 of the sheet that shows how high the edge stands. Between the edges the sheet is taken to stand as
 high as the edges at its left and right with those above and below: bent one way, and folded both
-ways along the edges, as sheets come out of a roll or a pocket. The eye is found by the four
+ways along the edges, as sheets come out of a roll or a pocket. Where two folds cross it stands as
+high as the higher one, for paper does not stretch to a peak (guess). The eye is found by the four
 corners (Hartley and Zisserman, Multiple View Geometry, 2nd ed., section 8.8; from memory), square
 pixels and the axis of the lens in the middle of the picture taken for granted.
 """
@@ -12,6 +13,7 @@ pixels and the axis of the lens in the middle of the picture taken for granted.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 import numpy.typing as npt
@@ -28,6 +30,8 @@ _LEAST_MOVED = 0.0006
 """Of the sheet's longer side: less is no bend but the grain of the picture. Rank: guess."""
 _UNLIKE = 0.0012
 """Of the sheet's longer side: edges that differ by more are not those of one bend. Rank: guess."""
+_FOLD = 0.25
+"""Of a side: what stands up on less of it is a fold. Rank: guess."""
 _LEAST_LEVER = 0.15
 """An edge nearer to the eye's foot than this share of the sheet shows no height."""
 
@@ -81,7 +85,15 @@ class Bend:
     def _height(self, x: Real, y: Real) -> Real:
         places = np.linspace(0.0, 1.0, _PLACES)
         u, v = np.clip(x / self.size[0], 0, 1), np.clip(y / self.size[1], 0, 1)
-        return np.asarray(np.interp(u, places, self.across) + np.interp(v, places, self.down))
+        (bend_x, fold_x), (bend_y, fold_y) = self._parts
+        bend = np.interp(u, places, bend_x) + np.interp(v, places, bend_y)
+        fold = np.maximum(np.interp(u, places, fold_x), np.interp(v, places, fold_y))
+        return np.asarray(bend + fold)
+
+    @cached_property
+    def _parts(self) -> tuple[tuple[Real, Real], tuple[Real, Real]]:
+        """Of both ways what is broad, a bend, and what stands on it narrowly, folds."""
+        return _bend_and_folds(self.across), _bend_and_folds(self.down)
 
 
 def find_bend(
@@ -155,6 +167,15 @@ def _heights(
         np.median(np.abs((one - mean) * lever)) for one, lever in zip(found, levers, strict=True)
     ]
     return np.asarray(mean), float(max(unlike))
+
+
+def _bend_and_folds(heights: Real) -> tuple[Real, Real]:
+    """The heights without what is narrower than a fold's ridge, and the rest, never below 0."""
+    reach = round(_FOLD * _PLACES / 2)
+    windows = np.lib.stride_tricks.sliding_window_view
+    low = windows(np.pad(heights, reach, mode="edge"), 2 * reach + 1).min(axis=-1)
+    broad = windows(np.pad(low, reach, mode="edge"), 2 * reach + 1).max(axis=-1)
+    return np.asarray(broad), np.asarray(heights - broad)
 
 
 def _smooth(values: Real) -> Real:
