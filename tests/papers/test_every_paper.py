@@ -23,7 +23,6 @@ from farwall.facts.sealer import Sealer
 from farwall.job.acid_day.day import acid_day
 from farwall.job.go import go_or_no_go
 from farwall.job.seal_day import seal_day
-from farwall.papers.acid.foot import HASH_SHOWN
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
 from farwall.papers.chain.sheet import chain_pdf, made_from
 from farwall.papers.go_page import go_pdf
@@ -34,19 +33,12 @@ from farwall.papers.walk_paper.sheet import walk_sheet_pdf
 from farwall.web.pages.house_papers import ACID, DAYS
 from farwall.web.pages.papers import PAPERS as SHEETS
 
-BOTH = (
-    r"(?:revision / revisión|revisión / revision) {revision} · "
-    r"(?:inputs / datos|datos / inputs) {hash} · "
-    r"(?:page / página|página / page) {n} (?:of / de|de / of) {all}"
-)
-CUT_OUT = {
-    "cards.pdf": r"(?:revision|revisión) {revision} · (?:inputs|datos) {hash} · "
-    r"(?:page|página) {n} (?:of|de) {all}",
-    "keep-out.pdf": BOTH,
-    "labels.pdf": BOTH,
-}
-"""Papers that are cut out or hung up: each piece has a foot of its own, in both languages or in
-that of its side. Nothing waits to join any more."""
+IN_BOTH = ("keep-out.pdf", "labels.pdf")
+"""Read by whoever comes by: their foot is in both languages at once, that of the job first."""
+BY_TURNS = ("cards.pdf",)
+"""A page in the language of the job, then the same in the other."""
+CUT_OUT = ("cards.pdf", "labels.pdf")
+"""Squares of their own on each card and label: `tests/papers/acid/test_foot.py` reads them."""
 OF_NO_JOB = ("walk-sheet.pdf",)
 """Blank sheets, of no job yet: they carry lines for house and day, and their number."""
 NOT_PAPER = (
@@ -60,6 +52,7 @@ SCREENS = {
     "waste-page.pdf": "acid/waste", "seal-sheet.pdf": "log", "chain.pdf": "papers",
     "colour-target.pdf": "colour", "before-after.pdf": "colour", "schedule.pdf": "papers",
     "care.pdf": "papers", "warranty.pdf": "papers", "enquiry.pdf": "papers",
+    "people.pdf": "acid/people", "keep-out.pdf": "acid/people",
 }  # fmt: skip
 """Where some squares lead; of the others only the house is held."""
 SAID = {
@@ -117,17 +110,19 @@ def made_chain(language, screens):
     return chain_pdf(told, house, ground("en", "").job, language=language, screens=screens)
 
 
-OF_ACID = ["people.pdf"]
-OF_BUNDLES = [one for one in BY_FILE if one.endswith(".pdf") and one not in CUT_OUT]
+OF_ACID = [*IN_BOTH, *BY_TURNS, "people.pdf"]
+OF_BUNDLES = [one for one in BY_FILE if one.endswith(".pdf") and one not in OF_ACID]
 OTHERS = {"seal-sheet.pdf": made_seal, "chain.pdf": made_chain, "go.pdf, no plan": made_go}
-PAPERS = [*OF_BUNDLES, *OTHERS, *OF_ACID]
+NUMBERED = [*OF_BUNDLES, *OTHERS, *OF_ACID]
+PAPERS = [one for one in NUMBERED if one not in CUT_OUT]
+"""Those with one square on each page."""
 
 
 @cache
 def made(name, language, screens=houses.HERE):
     if name in OTHERS:
         return OTHERS[name](language, screens)
-    if name in CUT_OUT or name in OF_ACID:
+    if name in OF_ACID:
         return made_acid(name, language, screens)
     return BY_FILE[name].make(ground(language, screens))
 
@@ -160,20 +155,30 @@ def addresses(pdf):
 
 
 def test_no_paper_of_the_tool_is_left_out_here():
-    """Whatever a screen or a command hands out is tried here, waited for, or told as no paper."""
+    """Whatever a screen or a command hands out is tried here, or told as no paper."""
     listed = {*BY_FILE, *ACID_PAPERS, *ACID, *DAYS, *SHEETS, *OF_NO_JOB}
-    tried = {*PAPERS, *CUT_OUT, *OF_NO_JOB, *NOT_PAPER}
+    tried = {*NUMBERED, *OF_NO_JOB, *NOT_PAPER}
     assert listed - tried == set()
 
 
-@pytest.mark.parametrize("name", PAPERS)
+def languages_of(name, language, number):
+    """In which languages the foot of a page is, in their order."""
+    other = "es" if language == "en" else "en"
+    if name in IN_BOTH:
+        return (language, other)
+    return (other,) if name in BY_TURNS and number % 2 == 0 else (language,)
+
+
+@pytest.mark.parametrize("name", NUMBERED)
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_every_page_has_job_revision_hash_and_its_number(name, language):
     pages = texts(made(name, language))
-    page, of, revision, inputs = SAID[language]
     job, hash_ = job_and_hash(name)
     for number, text in enumerate(pages, 1):
-        foot = re.search(rf"{page} {number} {of} {len(pages)} · (.+?) · ", text)
+        said = [SAID[one] for one in languages_of(name, language, number)]
+        numbered = " / ".join(f"{page} {number} {of} {len(pages)}" for page, of, _, _ in said)
+        revision, inputs = (" / ".join(one[n] for one in said) for n in (2, 3))
+        foot = re.search(rf"{numbered} · (.+?) · ", text)
         assert foot, (number, text[-300:])
         assert job.startswith(foot[1].removesuffix("…")), foot[1]
         shown = re.search(rf"{revision} {REVISION} · {inputs} ([0-9a-f]{{12}})\b", text)
@@ -195,30 +200,6 @@ def test_a_camera_reads_the_square_on_every_page(name):
 @pytest.mark.parametrize("name", PAPERS)
 def test_without_an_address_no_page_has_a_square(name):
     assert set(addresses(made(name, "en", ""))) == {""}
-
-
-@pytest.mark.parametrize("name", CUT_OUT)
-@pytest.mark.parametrize("language", ["en", "es"])
-def test_every_piece_that_is_cut_out_or_hung_up_has_its_own_foot(name, language):
-    pages = texts(made(name, language))
-    job, hash_ = job_and_hash(name)
-    for number, text in enumerate(pages, 1):
-        foot = CUT_OUT[name].format(
-            revision=REVISION, hash=hash_[:HASH_SHOWN], n=number, all=len(pages)
-        )
-        assert re.search(foot, text), (number, text[-300:])
-        assert job in text, number
-
-
-@pytest.mark.parametrize("name", CUT_OUT)
-def test_a_camera_reads_the_squares_of_its_pieces(name):
-    """How many there are and where each leads is held beside their makers."""
-    page = pypdfium2.PdfDocument(made(name, "en"))[0].render(scale=400 / 72, grayscale=True)
-    seen = page.to_numpy()
-    picture = np.ascontiguousarray(seen.reshape(seen.shape[:2]))
-    _, found, _, _ = cv2.QRCodeDetector().detectAndDecodeMulti(picture)
-    assert any(found)
-    assert all(one.startswith(f"{houses.HERE}/acid") for one in found if one)
 
 
 @pytest.mark.parametrize(
