@@ -91,6 +91,24 @@ def test_no_sentence_of_it_is_left_in_english(units):
         assert [one for one in strings(english) if not said_whole(one)] == []
 
 
+@pytest.mark.parametrize(
+    ("rank", "source", "english", "spanish"),
+    [
+        ("common practice", "common-practice: a mild day",
+         "Weather: common practice, a mild day.", "Tiempo: práctica común, un día templado."),
+        ("guess", "weather file, house-guess",
+         "Weather: guess, weather file.", "Tiempo: estimación, archivo del tiempo."),
+        ("guess", "the survey's readings, taken to last for days",
+         "Weather: guess, the survey's readings, taken to last for days.",
+         "Tiempo: estimación, lecturas de la inspección, como si duraran días."),
+    ],
+)  # fmt: skip
+def test_what_the_weather_rests_on_is_said_in_words(rank, source, english, spanish):
+    told = {**TOLD, "rests_on": {"rank": rank, "source": source}}
+    assert chain_data(told, HOUSE, JOB)["rests"][0] == english
+    assert chain_data(told, HOUSE, JOB, language="es")["rests"][0] == spanish
+
+
 def tape_words(tape):
     return [part.partition("<")[0] for part in tape.split(">") if part.partition("<")[0].strip()]
 

@@ -9,7 +9,7 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
-from farwall.evidence import source_words
+from farwall.evidence import rank_words
 from farwall.facts.job import Job
 from farwall.facts.plain import plain as plain_facts
 from farwall.job.plan_job import hash_of
@@ -157,7 +157,7 @@ def _short(at: datetime, units: Units) -> str:
 def _rests(told: Mapping[str, Any], house: Mapping[str, Any]) -> list[str]:
     rests = told["rests_on"]
     lines = [
-        f"Weather: {spoken(source_words(rests['source']))} ({rests['rank']}).",
+        f"Weather: {rank_words(rests['rank'], rests['source'])}.",
         (
             "Hours of work for the floor and its crew, and waits: common practice, no source; how "
             "hours part within a line is a guess."
