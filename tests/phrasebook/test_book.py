@@ -45,7 +45,7 @@ def rows():
 ANOTHER_SENSE = re.compile(
     r"room-free|[Mm]ake room|no room|septic tank|[Mm]ix ticket|fly ash|in the mix gives|"
     r"sealer\.type|patch that looks|sun patch|unstained patch|"
-    r"patch that was never stained"
+    r"patch that was never stained|tube with narrow bands"
 )
 """Where an English word of the trade is used in another sense than the trade's."""
 
