@@ -15,7 +15,7 @@ from farwall.papers.office.bundles import BY_FILE
 from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
 from farwall.readers.kept_json import kept_to_dict
 from farwall.web.door import Door
-from farwall.web.firm import FIRM
+from farwall.web.firm import FIRM, print_values
 from farwall.web.live_jobs import PLAN, NotPlanned
 from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.papers import language_of_paper
@@ -138,12 +138,15 @@ class Made:
         ground = Ground(replace(shown.job, wishes=wishes), shown.plan, kept=kept)
         return ACID_PAPERS[name](ground, acid_day(ground), screens)
 
-    def office(self, name: str, state: State, *, screens: str) -> bytes:
-        """A paper of a bundle. screens: the address of the house, as a telephone reaches it."""
+    def office(
+        self, name: str, state: State, *, screens: str, chosen: tuple[str, str] | None = None
+    ) -> bytes:
+        """A paper of a bundle. screens: the address of the house, as a telephone reaches it ·
+        chosen: ids of two photos of the log, before and after."""
         ground = self.paper_ground(state, screens=screens)
         if ground is None:
             raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
-        return BY_FILE[name].make(ground)
+        return BY_FILE[name].make(replace(ground, chosen=chosen))
 
     def paper_ground(self, state: State, *, screens: str = "") -> PaperGround | None:
         """What papers are written from; None where no plan stands."""
@@ -159,17 +162,20 @@ class Made:
         return PaperGround(ground, language, calendar, screens, photo=self._photo)
 
     def _photo(self, sha: str) -> PhotoShown | None:
-        """A photo of the book made fit for a paper; None where it cannot be read."""
-        if sha not in self.photos:
+        """A photo of the book made fit for a paper, by the firm's own print where it has measured
+        it; None where it cannot be read."""
+        values = print_values(self.book)
+        key = f"{sha} {sorted(values.items())}"
+        if key not in self.photos:
             from farwall.readers.apart.colours import photo_shown_apart
 
             try:
-                self.photos[sha] = photo_shown_apart(self.book.file(sha))
+                self.photos[key] = photo_shown_apart(self.book.file(sha), own_values=values)
             except Refused:
                 return None
             while len(self.photos) > _MOST_PHOTOS:
                 self.photos.pop(next(iter(self.photos)))
-        return self.photos.get(sha)
+        return self.photos.get(key)
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text
