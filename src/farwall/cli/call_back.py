@@ -42,7 +42,7 @@ def run(options: argparse.Namespace) -> int:
         options.told, rooms, handed_over=_handed_over(ground),
         north=None if latitude is None else latitude > 0,
     )  # fmt: skip
-    found = triage_of(ground.job, ground.plan, ground.story, call)
+    found = triage_of(ground.job, ground.plan, ground.story, call, ground.lessons)
     if options.json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:

@@ -43,7 +43,18 @@ def told_lessons(lessons: Lessons) -> str:
             f"{_label(one):<{wide}}  {low:>7} {likely:>7} {high:>7}  {own:>13}  {one.jobs:>4}  "
             f"{moved(one)}{'' if one.on else '  (switched off)'}"
         )
-    return "\n".join(lines)
+    return "\n".join((*lines, *_signs(lessons)))
+
+
+def _signs(lessons: Lessons) -> Iterator[str]:
+    """What closed call-backs say of the weights of signs; nothing where none was closed."""
+    if lessons.signs:
+        yield "\nSigns of call-backs, in doublings of the odds of a cause (four times in five):"
+    for one in lessons.signs:
+        yield (
+            f"  {one.kind}: {one.weight:.1f} ({one.low:.1f} to {one.high:.1f}), guessed "
+            f"{one.guess:g}; {one.source}"
+        )
 
 
 def told_lesson(lesson: Lesson) -> str:

@@ -5,7 +5,7 @@ SI. All but the job's own id and date may be missing: a job tells what it tells.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
@@ -14,6 +14,7 @@ from farwall.facts.job import Finish
 
 _Positive = Annotated[float, Gt(0), Le(1e6)]
 _NotNegative = Annotated[float, Ge(0), Le(1e6)]
+_Share = Annotated[float, Ge(0), Le(1)]
 _Word = Annotated[str, MinLen(1), MaxLen(80)]
 
 CLOSED_VERSION = 1
@@ -118,10 +119,18 @@ class StainSeen:
 
 @dataclass(frozen=True)
 class CallBack:
-    """The client called after hand-over: what for, and the hours it took."""
+    """The client called after hand-over: what for, and the hours it took.
+
+    cause: what it was found to be, by its name in `CALL_BACK_CAUSES`; empty while nobody said ·
+    for_it: by kind of sign that the job's records have, 1 where it spoke for that cause, else 0 ·
+    for_others: the share of all other causes that it spoke for.
+    """
 
     what: _Word
     hours: _NotNegative | None = None
+    cause: Annotated[str, MaxLen(40)] = ""
+    for_it: dict[str, _Share] = field(default_factory=dict)
+    for_others: dict[str, _Share] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)

@@ -63,8 +63,27 @@ class Lesson:
 
 
 @dataclass(frozen=True)
+class SignWeight:
+    """How much a kind of sign weighs for the cause of a call-back, with its range of four in five.
+
+    weight: doublings of the odds of a cause that it speaks for · guess: what was taken before ·
+    call_backs: how many closed ones told of it.
+    """
+
+    kind: _Word
+    weight: _NotNegative
+    low: _NotNegative
+    high: _NotNegative
+    guess: _NotNegative
+    call_backs: Annotated[int, Ge(1)]
+    rank: str
+    source: str
+
+
+@dataclass(frozen=True)
 class Lessons:
-    """All lessons of a firm. until: date of the last job · forgetting by jobs or by months."""
+    """All lessons of a firm. until: date of the last job · forgetting by jobs or by months · signs:
+    weights of the signs of call-backs."""
 
     version: Literal[1]
     jobs: Annotated[int, Ge(0)] = 0
@@ -73,6 +92,7 @@ class Lessons:
     forget_months: Annotated[float, Gt(0)] | None = None
     without: tuple[str, ...] = ()
     lessons: tuple[Lesson, ...] = ()
+    signs: tuple[SignWeight, ...] = ()
 
     def named(self, name: str) -> Lesson:
         """The lesson of that name; KeyError when there is none."""

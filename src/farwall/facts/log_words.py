@@ -5,6 +5,7 @@ A table, read by every door. The words are those of the trade.
 
 from __future__ import annotations
 
+from farwall.facts.call_back_signs import CALL_BACK_CAUSES
 from farwall.facts.log_colour import COLOUR_WORDS, OF_A_SAMPLE
 from farwall.facts.log_money import MONEY_WORDS
 from farwall.facts.log_word import Carried, Kind, Word
@@ -183,6 +184,9 @@ WORDS: dict[str, Word] = {
         Word("handed-over", "the house was handed over; the job is closed", (), (_NOTE,)),
         Word("called-back", "the client called after hand-over", (
             Carried("what", "text", "what for"),
-        ), (Carried("hours", "hours", "it took"),)),
+        ), (
+            Carried("hours", "hours", "it took"), _ROOM,
+            Carried("cause", "choice", "what it was found to be", CALL_BACK_CAUSES),
+        )),
     )
 }  # fmt: skip

@@ -12,7 +12,6 @@ from datetime import datetime, timedelta
 from typing import get_args
 
 from farwall.facts.closed import (
-    CallBack,
     ClockName,
     ClosedJob,
     ColourSeen,
@@ -29,6 +28,7 @@ from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.takeoff import take_off
+from farwall.job.call_back.closed import closed_call_back
 from farwall.job.colour.library import stains_seen
 from farwall.job.lasting import lasting_of
 from farwall.job.live.clocks import LiveClocks
@@ -59,7 +59,7 @@ def closed_job(
         rinsed=tuple(_rinsed(settled, story)),
         colour=tuple(_colour(job, story)),
         called_back=tuple(
-            CallBack(one.text("what")[:80], one.number("hours")) for one in story.of("called-back")
+            closed_call_back(job, plan, story, one) for one in story.of("called-back")
         ),
         stains=stains_seen(job, plan, kept, story),
     )

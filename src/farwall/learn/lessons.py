@@ -17,6 +17,7 @@ from farwall.evidence import Rank
 from farwall.facts.closed import ClosedJob
 from farwall.facts.lessons import JobShare, Lesson, Lessons
 from farwall.learn import kinds
+from farwall.learn.call_back_signs import sign_weights
 from farwall.learn.forgetting import Forgetting
 from farwall.learn.kinds import KINDS, Kind
 from farwall.learn.quantiles import GATE_POINT, normal, reach, student
@@ -83,6 +84,7 @@ def lessons_of(
         forget_months=forgetting.months,
         without=tuple(sorted(without)),
         lessons=switched_off(found, off),
+        signs=sign_weights(kept, counts),
     )
 
 

@@ -11,15 +11,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from farwall.facts.call_back_signs import WEIGHTS
 from farwall.job.call_back.noun import Whose
 
+__all__ = ["BY_ID", "CAUSES", "HARSH", "MILD", "WEIGHTS", "Cause"]
+
 Values = Mapping[str, frozenset[str]]
-WEIGHTS: Mapping[str, int] = {
-    "look": 3, "when": 1, "winter": 1, "where": 2, "wet": 2, "cleaner": 3, "rug": 3,
-    "ph": 3, "rag": 3, "powder": 3, "rinses": 1, "margin": 3, "slab": 3, "air": 2, "dried": 2,
-    "sealer": 2, "stain": 2, "finish": 2, "damp": 3, "copper": 2,
-}  # fmt: skip
-"""How much a sign of each kind weighs: a guess, to be learned from call-backs that were closed."""
 HARSH = frozenset({"ammonia", "bleach", "vinegar", "pine", "solvent", "steam"})
 MILD = frozenset({"water", "neutral"})
 

@@ -55,7 +55,7 @@ class Likely:
     place: int
     cause: str
     what: str
-    score: int
+    score: float
     speaks_for: tuple[str, ...]
     against: tuple[str, ...]
     whose: Whose
@@ -69,7 +69,7 @@ class Triage:
     """All causes that nothing rules out, what is ruled out and by what, what to ask and to take.
 
     ask: keys of questions that would part the first causes · records: what the job's own log
-    says of the room.
+    says of the room · call_backs: closed ones by which the signs are weighed, 0: by guesses.
     """
 
     room: str
@@ -81,3 +81,4 @@ class Triage:
     rank: str
     source: str
     version: int = CALL_BACK_VERSION
+    call_backs: int = 0

@@ -12,6 +12,17 @@ NO_VERDICT = (
 )
 
 
+def weighed(found: Triage) -> str:
+    """By what the signs are weighed, where closed call-backs told; else nothing."""
+    if not found.call_backs:
+        return ""
+    many = "call-back" if found.call_backs == 1 else "call-backs"
+    return (
+        f"Signs are weighed by {found.call_backs} closed {many} of the firm where the records "
+        "told of them, else by guesses."
+    )
+
+
 def said(found: Triage) -> tuple[str, ...]:
     """Lines."""
     lines: list[str] = []
@@ -27,7 +38,7 @@ def said(found: Triage) -> tuple[str, ...]:
     if found.ask:
         lines += ["Ask next:", *(f"  {BY_KEY[key].words}" for key in found.ask)]
     lines += ["Take along:", *(f"  {one}" for one in found.kit), NO_VERDICT]
-    return tuple(lines)
+    return tuple(one for one in (*lines, weighed(found)) if one)
 
 
 def _whole(one: Likely) -> list[str]:

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Mapping
 from farwall.evidence import Rank
 from farwall.facts.default_table import PRACTICE
 from farwall.facts.job import Job
+from farwall.facts.lessons import Lessons
 from farwall.facts.plan import Plan
 from farwall.job.call_back.asked import BY_KEY
 from farwall.job.call_back.causes import BY_ID, CAUSES, WEIGHTS, Cause
@@ -33,49 +34,76 @@ KIT = (
 _ASK_ABOUT = 3
 
 
-def triage_of(job: Job, plan: Plan, story: Story | None, call: Call) -> Triage:
-    """Causes for a call, with the records of its room where the log has them."""
+def triage_of(
+    job: Job, plan: Plan, story: Story | None, call: Call, lessons: Lessons | None = None
+) -> Triage:
+    """Causes for a call, with the records of its room where the log has them.
+
+    lessons: of the firm, whose closed call-backs weigh the signs; without them the guesses do.
+    """
+    weights = weights_of(lessons)
+    learned = lessons.signs if lessons is not None else ()
+    calls = max((one.call_backs for one in learned), default=0)
     records: tuple[Sign, ...] = ()
     if story is not None:
         records = RoomRecords(job, plan, story, call.room).signs()
     told = signs_of(call)
     signs = {one.kind: one for one in (*told, *records)}
-    likely, out = ranked(signs)
+    likely, out = ranked(signs, weights)
     return Triage(
         room=call.room,
         likely=likely,
         ruled_out=out,
         records=tuple(one.told for one in records),
-        ask=tuple(_to_ask(signs, likely, call)),
+        ask=tuple(_to_ask(signs, likely, call, weights)),
         kit=_kit(likely),
-        rank=Rank.PRACTICE.value,
-        source=PRACTICE,
+        rank=(Rank.LEARNED if calls else Rank.PRACTICE).value,
+        source=_source(calls),
+        call_backs=calls,
     )
 
 
-def ranked(signs: Mapping[str, Sign]) -> tuple[tuple[Likely, ...], tuple[tuple[str, str], ...]]:
+def weights_of(lessons: Lessons | None) -> Mapping[str, float]:
+    """What a sign of each kind weighs: as closed call-backs taught, else the guess."""
+    taught = {one.kind: one.weight for one in lessons.signs} if lessons is not None else {}
+    return {**WEIGHTS, **taught}
+
+
+def _source(calls: int) -> str:
+    if not calls:
+        return PRACTICE
+    return f"weights learned from {calls} closed {'call-back' if calls == 1 else 'call-backs'}"
+
+
+def ranked(
+    signs: Mapping[str, Sign], weights: Mapping[str, float] = WEIGHTS
+) -> tuple[tuple[Likely, ...], tuple[tuple[str, str], ...]]:
     """Causes that are left, the likeliest first, and those ruled out with the sentence that does.
 
     signs: by kind, one each.
     """
-    left: list[tuple[int, Cause]] = []
+    left: list[tuple[float, Cause]] = []
     out: list[tuple[str, str]] = []
     for cause in CAUSES:
         against = _ruled_out(cause, signs.values())
         if against is not None:
             out.append((cause.what, against.told))
         else:
-            left.append((score(cause, signs.values()), cause))
+            left.append((score(cause, signs.values(), weights), cause))
     ordered = sorted(left, key=lambda one: -one[0])
     return tuple(
-        _likely(1 + sum(other > points for other, _ in left), points, cause, signs.values())
+        _likely(
+            1 + sum(other > points for other, _ in left), points, cause, signs.values(), weights
+        )
         for points, cause in ordered
     ), tuple(out)
 
 
-def score(cause: Cause, signs: Iterable[Sign]) -> int:
-    """Weights of what speaks for a cause, less of what speaks against it."""
-    return sum(WEIGHTS[one.kind] * (speaks_for(cause, one) - _against(cause, one)) for one in signs)
+def score(cause: Cause, signs: Iterable[Sign], weights: Mapping[str, float] = WEIGHTS) -> float:
+    """Weights of what speaks for a cause, less of what speaks against it, to two decimals."""
+    return round(
+        sum(weights[one.kind] * (speaks_for(cause, one) - _against(cause, one)) for one in signs), 2
+    )
 
 
 def speaks_for(cause: Cause, sign: Sign) -> bool:
@@ -98,8 +126,10 @@ def _ruled_out(cause: Cause, signs: Iterable[Sign]) -> Sign | None:
     return None
 
 
-def _likely(place: int, points: int, cause: Cause, signs: Iterable[Sign]) -> Likely:
-    known = sorted(signs, key=lambda one: -WEIGHTS[one.kind])
+def _likely(
+    place: int, points: float, cause: Cause, signs: Iterable[Sign], weights: Mapping[str, float]
+) -> Likely:
+    known = sorted(signs, key=lambda one: -weights[one.kind])
     return Likely(
         place, cause.id, cause.what, points,
         tuple(one.told for one in known if speaks_for(cause, one)),
@@ -108,14 +138,17 @@ def _likely(place: int, points: int, cause: Cause, signs: Iterable[Sign]) -> Lik
     )  # fmt: skip
 
 
-def _to_ask(signs: Mapping[str, Sign], likely: tuple[Likely, ...], call: Call) -> list[str]:
+def _to_ask(
+    signs: Mapping[str, Sign], likely: tuple[Likely, ...], call: Call,
+    weights: Mapping[str, float],
+) -> list[str]:  # fmt: skip
     """Questions without an answer that could bring another cause to the top, or take one off it."""
     top = max((one.score for one in likely), default=0)
     asked = []
     for key in BY_KEY:
         if key in {"room", "photo", *signs}:
             continue
-        near = [BY_ID[one.cause] for one in likely if one.score + WEIGHTS[key] >= top]
+        near = [BY_ID[one.cause] for one in likely if one.score + weights.get(key, 1.0) >= top]
         if len({_by(one, key) for one in near}) > 1:
             asked.append(key)
     return [

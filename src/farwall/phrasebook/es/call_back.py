@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 PHRASES = {
+    "Signs are weighed by {#1} closed call-backs of the firm where the records told of them, else "
+    "by guesses.":
+    "Los indicios pesan según {#1} llamadas cerradas de la empresa donde los registros los "
+    "dijeron; si no, según estimaciones.",
+    "Signs are weighed by 1 closed call-back of the firm where the records told of them, else by "
+    "guesses.":
+    "Los indicios pesan según 1 llamada cerrada de la empresa donde los registros los dijeron; si "
+    "no, según estimaciones.",
     "Call-back": "Llamada de vuelta",
     "Asked on the telephone, looked at on the visit, kept with the job":
     "Se pregunta por teléfono, se mira en la visita, se guarda con el trabajo",

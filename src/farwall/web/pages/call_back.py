@@ -11,7 +11,7 @@ from fastapi import APIRouter, Request, Response
 from farwall.errors import Mistake, Refused
 from farwall.job.call_back import QUESTIONS, Triage, call_from, triage_of
 from farwall.job.call_back.asked import BY_KEY
-from farwall.job.call_back.say import NO_VERDICT
+from farwall.job.call_back.say import NO_VERDICT, weighed
 from farwall.job.office import OfficeGround
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking, told
@@ -76,6 +76,7 @@ class _CallBack:
                 here="", waiting=ground is None and not state.no, planned=ground is not None,
                 asked=_asked(typed, rooms), mistakes=mistakes, found=found,
                 whole=SHOWN_WHOLE, ask=_to_ask(found), no_verdict=NO_VERDICT,
+                weighed=told(weighed(found)) if found is not None else "",
                 logged=bool(found is not None and found.records),
             )  # fmt: skip
 
@@ -90,7 +91,7 @@ def _answered(ground: OfficeGround, typed: dict[str, str], rooms: dict[str, str]
         known, rooms, handed_over=_handed_over(ground),
         north=None if latitude is None else latitude > 0,
     )  # fmt: skip
-    return triage_of(ground.job, ground.plan, ground.story, call)
+    return triage_of(ground.job, ground.plan, ground.story, call, ground.lessons)
 
 
 def _handed_over(ground: OfficeGround) -> date | None:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from farwall.facts.log_words import WORDS, Carried
+from farwall.facts.numbered import by_number, coats_of, numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, Happened, Story
 from farwall.job.story.say import area, clock, coverage, short_id, temperature, volume
@@ -33,15 +34,18 @@ _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because",
 
 @dataclass(frozen=True)
 class Names:
-    """What rooms are called, by id; empty where there is no plan."""
+    """What rooms are called, by id, and the coats by whose numbers coats, fields and bands are
+    told; empty where there is no plan."""
 
     rooms: Mapping[str, str]
+    coats: tuple[str, ...] = ()
 
     @classmethod
     def of(cls, plan: Plan | None) -> Names:
         """Those of a plan."""
         rooms = plan.inputs.floor.rooms if plan is not None else ()
-        return cls({room.id: room.label for room in rooms})
+        coats = coats_of(plan) if plan is not None else ()
+        return cls({room.id: room.label for room in rooms}, coats)
 
 
 def word_name(name: str) -> str:
@@ -97,6 +101,8 @@ def _part(names: Names, carried: Carried | None, key: str, value: object) -> str
         return f"[{short_id(value)}]"
     elif isinstance(value, list | tuple):
         text = said("firm-and").join(map(str, value))
+    elif kind in {"coat", "field", "band"}:
+        text = by_number(names.coats, str(value))
     else:
         text = str(value)
     return text if key in _BARE else f"{_known(f'log-key-{key}', key.replace('_', ' '))} {text}"
@@ -125,7 +131,7 @@ def _coat(plan: Plan, coat: CoatStory) -> str:
         more += said(
             "log-coat-coverage", found=coverage(coat.l_per_m2), planned=coverage(planned)
         )  # fmt: skip
-    return said("log-coat", coat=coat.coat, done=done, own=own, more=more)
+    return said("log-coat", coat=numbered(plan, coat.coat), done=done, own=own, more=more)
 
 
 def _known(key: str, default: str) -> str:

@@ -38,7 +38,7 @@ def _gear(found: Priced) -> Iterator[str]:
             yield f"{one.what}: {IN_VAN}, not bought and not priced"
         else:
             yield (
-                f"{one.what}: {one.share} of {one.cost}, for it lasts {one.jobs:g} jobs "
+                f"{one.what}: {one.share} of {one.cost}, reckoned to last {one.jobs:g} jobs "
                 f"({one.jobs_low:g} to {one.jobs_high:g}; {one.rank})"
             )
 

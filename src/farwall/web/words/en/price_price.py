@@ -23,8 +23,8 @@ WORDS = {
     "price-price-high": "high",
     "price-price-sum": "in all, four jobs in five",
     "price-price-gear": "Gear that is kept",
-    "price-price-gear-one": "{what}: {share} of {cost} is in this price, for it lasts {jobs} jobs "
-    "({low} to {high}; {rank}).",
+    "price-price-gear-one": "{what}: {share} of {cost} is in this price, reckoned to last {jobs} "
+    "jobs ({low} to {high}; {rank}).",
     "price-price-gear-van": "{what}: in the van, not bought and not priced.",
     "price-price-gear-whole": "It is in the price whole, as the switch says.",
     "price-price-gear-told": "All of it is paid when it is bought. How many jobs a thing lasts, "
