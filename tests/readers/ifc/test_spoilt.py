@@ -36,3 +36,14 @@ def test_spoilt_models_are_read_with_words_or_refused(model: bytes) -> None:
     assert read > 5
     assert len(refused) > 5
     assert all(mistake.what for mistake in refused)
+
+
+@pytest.mark.parametrize("blank", [b"\v", b"\f"], ids=["vertical tab", "form feed"])
+def test_a_blank_of_another_kind_costs_no_room(model: bytes, blank: bytes) -> None:
+    """The library drops the statement behind one without a word, and a room was gone with it."""
+    sound = read_bytes(model)
+    space = model.index(b"IFCSPACE")
+    line = model.rindex(b"\n", 0, space)
+    assert len(sound.floor.rooms) == 2
+    assert read_bytes(model[:line] + blank + model[line + 1 :]) == sound
+    assert read_bytes(model[:space] + blank + model[space:]) == sound

@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farwall.readers.lines.bounds import line, lines_of
-from farwall.readers.lines.faces import breadth_m
+from farwall.readers.lines.faces import Nets, breadth_m, cut_faces, noded
 from farwall.readers.lines.sheet import Role, Stroke
 
 ELL = shapely.Polygon([(0, 0), (0.9, 0), (0.9, 0.1), (0.1, 0.1), (0.1, 0.9), (0, 0.9)])
@@ -33,3 +33,31 @@ def test_lines_made_at_once_are_those_made_one_by_one():
     strokes = [Stroke((0, 0), (1, n), "WALL", Role.WALL) for n in range(3)]
     assert [one.wkt for one in lines_of(strokes)] == [line(one).wkt for one in strokes]
     assert lines_of([]) == []
+
+
+def test_the_same_lines_are_cut_once_and_others_anew():
+    lines = lines_of(
+        [Stroke((0, 0), (2, 2), "W", Role.WALL), Stroke((0, 2), (2, 0), "W", Role.WALL)]
+    )
+    nets = Nets()
+    net = nets.of(lines)
+    assert nets.of([shapely.LineString(one.coords) for one in lines]) is net
+    assert len(shapely.get_parts(net)) == 4
+    assert len(shapely.get_parts(nets.of(lines[:1]))) == 1
+    assert nets.of([]).is_empty
+
+
+@given(st.floats(0.1, 0.7), st.integers(0, 6))
+def test_walls_and_rooms_are_told_apart_as_by_the_widest_circle(deep, bays):
+    """A wall with buttresses, which is no rectangle: of it no more is asked than what it is."""
+    body = shapely.union_all(
+        [
+            shapely.box(0, 0, 8, deep),
+            *(shapely.box(n, deep, n + 0.1, deep + 0.1) for n in range(bays)),
+        ]
+    )
+    (face,) = cut_faces(noded([shapely.LineString(body.exterior.coords)]))
+    exact = breadth_m(body)
+    assert (face.breadth_m >= 0.45) == (exact >= 0.45)
+    assert (face.breadth_m < 0.06) == (exact < 0.06)
+    assert face.breadth_m <= exact + 0.005

@@ -111,15 +111,14 @@ def filled(of: Floats32, known: Bools, step_m: float) -> Floats32:
     """Holes filled from beside them, from near to far."""
     if known.all():
         return of
-    filled, have = np.where(known, of, 0).astype(np.float32), known.copy()
+    only, have = np.where(known, of, 0).astype(np.float32), known.copy()
+    filled = only.copy()
     weight = known.astype(np.float32)
     sigma = 0.02 / step_m
     while not have.all() and sigma < 4 * max(of.shape):
         share = blurred(weight, sigma)
         near = ~have & (share > 0.05)
-        filled[near] = (
-            blurred(np.where(known, of, 0).astype(np.float32), sigma) / np.maximum(share, 1e-6)
-        )[near]
+        filled[near] = (blurred(only, sigma) / np.maximum(share, 1e-6))[near]
         have |= near
         sigma *= 2
     filled[~have] = float(np.median(of[known]))

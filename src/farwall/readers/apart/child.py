@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from farwall.readers.apart.guards import Guards
 
 _CHUNK = 1 << 20
-_MANY = 100_000
+_MANY = 400_000
 """New things after which lost ones are looked for."""
 
 

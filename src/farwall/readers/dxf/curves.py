@@ -7,7 +7,7 @@ from math import ceil, cos, hypot, isfinite, radians, sin
 from typing import Any
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.bulk import FARTHEST
+from farwall.readers.dxf.bulk import FARTHEST, tidied
 from farwall.readers.dxf.words import stacked_apart
 from farwall.readers.lines.sheet import Measure, Role, Swing
 
@@ -19,9 +19,9 @@ _CHORD_DEG = 4.0
 def flat(point: Any) -> Point:
     """A point without its height; raises ValueError when it is no place on a sheet."""
     x, y = float(point[0]), float(point[1])
-    if not (isfinite(x) and isfinite(y)) or max(abs(x), abs(y)) > FARTHEST:
+    if not (-FARTHEST <= x <= FARTHEST and -FARTHEST <= y <= FARTHEST):
         raise ValueError("a point lies beyond any sheet")
-    return round(x, 9) + 0.0, round(y, 9) + 0.0
+    return tidied(x), tidied(y)
 
 
 def points_of(entity: Any, kind: str) -> list[Point]:

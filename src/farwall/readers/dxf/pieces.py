@@ -10,7 +10,7 @@ from math import cos as _cos
 from math import sin as _sin
 
 from farwall.floor.geometry import Point
-from farwall.readers.dxf.bulk import FARTHEST
+from farwall.readers.dxf.bulk import FARTHEST, tidied
 from farwall.readers.lines.sheet import Band, Block, Measure, Ring, Stroke, Swing, Words
 
 _ROUND = 0.25
@@ -80,7 +80,7 @@ class Setting:
         y = self.b * point[0] + self.d * point[1] + self.f
         if not -FARTHEST <= x <= FARTHEST or not -FARTHEST <= y <= FARTHEST:
             raise ValueError("a point lies beyond any sheet")
-        return round(x, 9) + 0.0, round(y, 9) + 0.0
+        return tidied(x), tidied(y)
 
     def set(self, pieces: Pieces, block: str) -> Pieces:
         """The pieces on the sheet; `block` is the name they keep from their symbol, if any."""

@@ -16,6 +16,7 @@ SCHEMAS = ("IFC2X3", "IFC4")
 _HEADER_BYTES = 65536
 _ENTITY = re.compile(rb"[;\r\n]\s*#0*(\d+)\s*=\s*[A-Za-z(]")
 _SCHEMA = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'([^']*)'", re.IGNORECASE)
+_OTHER_BLANKS = bytes.maketrans(b"\v\f", b"  ")
 _EXPORT = "Export the model as IFC 2x3 or IFC 4, or the floor plan as DXF."
 
 
@@ -84,6 +85,8 @@ def _check_numbers(data: bytes) -> None:
 
 
 def _text(data: bytes) -> str:
+    # The parser drops the statement after a vertical tab or a form feed, and a room with it.
+    data = data.translate(_OTHER_BLANKS)
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError:  # STEP is plain ASCII; some programs write their own code page

@@ -122,7 +122,8 @@ def _held_at_both_ends(openings: list[Stroke], strong: list[Stroke]) -> list[Str
         if not bounds:
             return held
         tree = shapely.STRtree(bounds)
-        new = [s for s in rest if _touches(tree, s.start) and _touches(tree, s.end)]
+        touching = _touching(tree, [s.start for s in rest]) & _touching(tree, [s.end for s in rest])
+        new = [rest[i] for i in sorted(touching)]
         if not new:
             return held
         held += new
@@ -132,5 +133,7 @@ def _held_at_both_ends(openings: list[Stroke], strong: list[Stroke]) -> list[Str
     return held
 
 
-def _touches(tree: shapely.STRtree, point: Point) -> bool:
-    return len(tree.query(shapely.Point(point), predicate="dwithin", distance=_TOUCH_M)) > 0
+def _touching(tree: shapely.STRtree, points: list[Point]) -> set[int]:
+    """The places of the points that lie on a line of the tree."""
+    which, _ = tree.query(shapely.points(points), predicate="dwithin", distance=_TOUCH_M)
+    return set(which.tolist())

@@ -12,14 +12,36 @@ from farwall.readers.lines.bounds import GRID_M
 
 _BROAD_M = 1.2
 """Broader than anything that is told apart by its breadth."""
+_BODY_M = 0.06, 0.44
+"""Of a face in between nothing more is asked: broader than a leaf, narrower than any room."""
 
 
 @dataclass(frozen=True)
 class Face:
-    """A piece of the plane between bounds; `breadth_m` as below."""
+    """A piece of the plane between bounds; `breadth_m` as below, of a wall's body it is at least
+    that and less than any room's.
+    """
 
     shape: shapely.Polygon
     breadth_m: float
+
+
+class Nets:
+    """Lines cut at every crossing, on a grid of a tenth of a millimetre.
+
+    It is the dearest step of a large plan, so the same lines are cut once.
+    """
+
+    def __init__(self) -> None:
+        self._known: dict[bytes, shapely.Geometry] = {}
+
+    def of(self, lines: list[shapely.LineString]) -> shapely.Geometry:
+        """The lines as one net."""
+        points, line = shapely.get_coordinates(lines, return_index=True)
+        key = points.tobytes() + line.tobytes()
+        if key not in self._known:
+            self._known[key] = noded(lines)
+        return self._known[key]
 
 
 def noded(lines: list[shapely.LineString]) -> shapely.Geometry:
@@ -27,9 +49,9 @@ def noded(lines: list[shapely.LineString]) -> shapely.Geometry:
     return shapely.unary_union(shapely.MultiLineString(lines), grid_size=GRID_M)
 
 
-def loose_ends(lines: list[shapely.LineString]) -> list[tuple[Point, Point]]:
-    """Each end that meets no other line, with the point its line comes from."""
-    pieces = shapely.get_parts(noded(lines))
+def loose_ends(net: shapely.Geometry) -> list[tuple[Point, Point]]:
+    """Each end that meets no other line of a net, with the point its line comes from."""
+    pieces = shapely.get_parts(net)
     coords, piece = shapely.get_coordinates(pieces, return_index=True)
     if not len(coords):
         return []
@@ -48,17 +70,31 @@ def _point(pair: np.ndarray) -> Point:
 
 def polygons_between(lines: list[shapely.LineString]) -> list[shapely.Polygon]:
     """Every bounded face between the lines, as it comes."""
+    return polygons_in(noded(lines))
+
+
+def polygons_in(net: shapely.Geometry) -> list[shapely.Polygon]:
+    """Every bounded face of a net, as it comes."""
     faces: shapely.GeometryCollection[shapely.Polygon] = shapely.polygonize(
-        shapely.get_parts(noded(lines)).tolist()
+        shapely.get_parts(net).tolist()
     )
     return polygons_of(faces)
 
 
-def cut_faces(lines: list[shapely.LineString]) -> list[Face]:
-    """Every bounded face, largest first."""
-    shapes = polygons_between(lines)
-    faces = [Face(shape, breadth_m(shape)) for shape in shapes if shape.area > GRID_M**2]
+def cut_faces(net: shapely.Geometry) -> list[Face]:
+    """Every bounded face of a net, largest first."""
+    shapes = polygons_in(net)
+    faces = [Face(shape, _told_apart_m(shape)) for shape in shapes if shape.area > GRID_M**2]
     return sorted(faces, key=lambda face: (-face.shape.area, face.shape.bounds))
+
+
+def _told_apart_m(shape: shapely.Polygon) -> float:
+    """As `breadth_m`; for a wall's body, which may have a thousand corners, what it reaches."""
+    least, most = _BODY_M
+    rough = 2 * shape.area / shape.length if shape.length else 0.0
+    if least < rough < most and shape.buffer(-most / 2).is_empty:
+        return rough
+    return breadth_m(shape)
 
 
 def breadth_m(shape: shapely.Polygon) -> float:

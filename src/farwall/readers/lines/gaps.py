@@ -8,7 +8,7 @@ import shapely
 
 from farwall.floor.geometry import Point
 from farwall.readers.lines.bounds import Bounds, lines_of
-from farwall.readers.lines.faces import loose_ends
+from farwall.readers.lines.faces import Nets, loose_ends
 from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
 from farwall.readers.lines.sheet import Role, Stroke, Swing
 
@@ -18,9 +18,9 @@ End = tuple[Point, Point]
 """A loose end, and a point further back on its line."""
 
 
-def end_caps(lines: list[shapely.LineString]) -> list[Stroke]:
+def end_caps(net: shapely.Geometry) -> list[Stroke]:
     """A stroke across each wall whose two faces stop side by side with nothing between them."""
-    ends = loose_ends(lines)
+    ends = loose_ends(net)
     pairs = []
     for first, second in _near_pairs(ends, WALL_DEPTH_M[1]):
         across = dist(first[0], second[0])
@@ -36,10 +36,14 @@ def end_caps(lines: list[shapely.LineString]) -> list[Stroke]:
 
 
 def line_portals(
-    lines: list[shapely.LineString], bounds: Bounds, swings: list[Swing], known: list[Portal]
+    lines: list[shapely.LineString],
+    nets: Nets,
+    bounds: Bounds,
+    swings: list[Swing],
+    known: list[Portal],
 ) -> list[Portal]:
     """Portals without depth, where walls are single lines: gaps in line, windows, swings."""
-    ends = loose_ends(lines)
+    ends = loose_ends(nets.of(lines))
     gaps = [_thin(a[0], b[0]) for a, b in _ahead_pairs(ends) if _in_line(a, b)]
     gaps += [_thin(s.start, s.end) for s in bounds.jambs if s.length >= PASSAGE_M[0]]
     gaps += [portal for swing in swings for portal in _shut_leaves(swing, ends, lines)]

@@ -7,7 +7,7 @@ from math import dist
 import shapely
 
 from farwall.readers.lines.bounds import Bounds, lines_of
-from farwall.readers.lines.faces import polygons_between
+from farwall.readers.lines.faces import Nets, polygons_between, polygons_in
 from farwall.readers.lines.portals import PASSAGE_M, WALL_DEPTH_M, Portal, clear_of
 from farwall.readers.lines.sheet import Role, Swing
 from farwall.readers.lines.swings import shuts
@@ -22,11 +22,11 @@ def head_portals(bounds: Bounds) -> list[Portal]:
 
 
 def shut_portals(
-    lines: list[shapely.LineString], swings: list[Swing], known: list[Portal]
+    lines: list[shapely.LineString], nets: Nets, swings: list[Swing], known: list[Portal]
 ) -> list[Portal]:
     """A portal for every closed rectangle in the walls that a leaf shuts, whatever its layer."""
     found: list[Portal] = []
-    for face in polygons_between(lines) if swings else []:
+    for face in polygons_in(nets.of(lines)) if swings else []:
         portal = rectangle(face, "head")
         here = portal is not None and any(shuts(swing, portal) for swing in swings)
         if portal is not None and here and clear_of(portal, known + found):

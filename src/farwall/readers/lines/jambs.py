@@ -9,7 +9,7 @@ import shapely
 
 from farwall.floor.geometry import Point
 from farwall.readers.lines.bounds import Bounds, line, lines_of
-from farwall.readers.lines.meetings import Ends, is_short
+from farwall.readers.lines.meetings import Ends, Meetings, is_short
 from farwall.readers.lines.portals import PASSAGE_M, Portal, clear_of
 from farwall.readers.lines.sheet import Role, Stroke, Swing
 
@@ -28,15 +28,43 @@ class Jamb:
     outward: Point
 
 
-def jamb_portals(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list[Portal]:
-    """Portals between facing jambs; `caps` are wall ends that no stroke closes in the drawing.
+class Jambs:
+    """The jambs of the walls; `caps` are wall ends that no stroke closes in the drawing."""
+
+    def __init__(self, bounds: Bounds, caps: list[Stroke]) -> None:
+        self._strokes = [s for s in bounds.closing if s.role is not Role.HEADER] + caps
+        self._met = Meetings(self._strokes)
+        self._last: tuple[list[Portal], list[Jamb]] | None = None
+
+    def free(self, known: list[Portal]) -> list[Jamb]:
+        """Short strokes across the end of a wall, off all known portals: both wall faces leave
+        from them the same way.
+        """
+        if not self._strokes:
+            return []
+        if self._last is None or self._last[0] != known:
+            self._last = list(known), self._found(known)
+        return self._last[1]
+
+    def _found(self, known: list[Portal]) -> list[Jamb]:
+        ends = Ends(self._met, known)
+        found = []
+        for stroke in _off_portals([s for s in self._strokes if is_short(s)], known):
+            outward = _outward(stroke, ends)
+            if outward and not _is_side_of_post(stroke, ends):
+                found.append(Jamb(stroke.start, stroke.end, outward))
+        return found
+
+
+def jamb_portals(bounds: Bounds, ends: Jambs, known: list[Portal]) -> list[Portal]:
+    """Portals between facing jambs.
 
     Each portal found tells which lines beside it are walls, so that more can be found.
     """
     walls = [s for s in bounds.strong if s.role is not Role.HEADER]
     found: list[Portal] = []
     while True:
-        jambs = _free_jambs(bounds, caps, known + found)
+        jambs = ends.free(known + found)
         pairs = [portal for pair in _pairs(jambs) if (portal := _facing(*pair)) is not None]
         pairs.sort(key=lambda portal: (round(portal.width_m, 4), portal.seam))
         more = _uncrossed(pairs, walls, known + found)
@@ -46,13 +74,13 @@ def jamb_portals(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> lis
 
 
 def corner_portals(
-    bounds: Bounds, caps: list[Stroke], swings: list[Swing], known: list[Portal]
+    bounds: Bounds, ends: Jambs, swings: list[Swing], known: list[Portal]
 ) -> list[Portal]:
     """Portals from a jamb to the face of a wall square to it, where a leaf swings."""
     walls = [s for s in bounds.strong if s.role is not Role.HEADER]
     tree = shapely.STRtree(lines_of(walls))
     found = []
-    for jamb in _free_jambs(bounds, caps, known):
+    for jamb in ends.free(known):
         near = [s for s in swings if min(dist(s.centre, jamb.start), dist(s.centre, jamb.end))
                 < max(_HINGE_M, 1.15 * s.radius)]  # fmt: skip
         for swing in near:
@@ -71,7 +99,7 @@ def _uncrossed(pairs: list[Portal], walls: list[Stroke], known: list[Portal]) ->
     for portal in pairs:
         inner = portal.shape.buffer(-min(0.02, portal.depth_m / 4))
         hits = [walls[int(i)] for i in tree.query(inner, predicate="intersects")]
-        if all(_runs_along(s, portal) for s in hits) and clear_of(portal, found + known):
+        if all(_runs_along(s, portal) for s in hits) and clear_of(portal, known, found):
             found.append(portal)
     return found
 
@@ -82,20 +110,6 @@ def _runs_along(stroke: Stroke, portal: Portal) -> bool:
     dx, dy = stroke.end[0] - stroke.start[0], stroke.end[1] - stroke.start[1]
     aside = abs(dx * (by - ay) - dy * (bx - ax)) / portal.width_m
     return aside < 0.5 * portal.depth_m
-
-
-def _free_jambs(bounds: Bounds, caps: list[Stroke], known: list[Portal]) -> list[Jamb]:
-    """Short strokes across the end of a wall: both wall faces leave from them the same way."""
-    strokes = [s for s in bounds.closing if s.role is not Role.HEADER] + caps
-    if not strokes:
-        return []
-    ends = Ends(strokes, known)
-    found = []
-    for stroke in _off_portals([s for s in strokes if is_short(s)], known):
-        outward = _outward(stroke, ends)
-        if outward and not _is_side_of_post(stroke, ends):
-            found.append(Jamb(stroke.start, stroke.end, outward))
-    return found
 
 
 def _outward(stroke: Stroke, ends: Ends) -> Point | None:

@@ -15,47 +15,49 @@ def is_short(stroke: Stroke) -> bool:
     return WALL_DEPTH_M[0] <= stroke.length <= WALL_DEPTH_M[1]
 
 
-class Ends:
-    """Which strokes meet where; a sill, a pane or the footprint may run across a gap."""
+class Meetings:
+    """Which strokes meet at whose ends, found in one sweep."""
 
-    def __init__(self, strokes: list[Stroke], known: list[Portal]) -> None:
+    def __init__(self, strokes: list[Stroke]) -> None:
         self.strokes = strokes
-        corners = [p for o in known for face in o.faces for p in face]
-        self._at_corners = _near_points(strokes, corners)
-        self._portals = shapely.unary_union([portal.shape for portal in known]).buffer(0.005)
-        shapely.prepare(self._portals)
-        self._met = self._meetings()
-        self._spans = {id(s) for s in strokes if s.role is Role.OUTLINE or self._may_span_a_gap(s)}
+        self._met: dict[tuple[int, bool], list[Stroke]] = {}
+        tree = shapely.STRtree(lines_of(strokes))
+        for at_end in (False, True) if strokes else ():
+            points = shapely.points([s.end if at_end else s.start for s in strokes])
+            here = [self._met.setdefault((id(s), at_end), []) for s in strokes]
+            which, others = tree.query(points, predicate="dwithin", distance=0.004)
+            for place, other in zip(which.tolist(), others.tolist(), strict=True):
+                if other != place and strokes[other].role is not Role.OPENING:
+                    here[place].append(strokes[other])
+        # Whether a passage's width lies between short strokes square to both its ends.
+        self.spanning = [s for s in strokes if s.role is not Role.OUTLINE and self._spans(s)]
 
-    def meeting(self, point: Point, stroke: Stroke) -> list[Stroke]:
+    def at(self, point: Point, stroke: Stroke) -> list[Stroke]:
         """The other strokes that touch an end of a stroke."""
         return self._met[id(stroke), point == stroke.end]
 
-    def _meetings(self) -> dict[tuple[int, bool], list[Stroke]]:
-        """For both ends of every stroke the others there, found in one sweep."""
-        tree = shapely.STRtree(lines_of(self.strokes))
-        met: dict[tuple[int, bool], list[Stroke]] = {}
-        for at_end in (False, True):
-            points = shapely.points([s.end if at_end else s.start for s in self.strokes])
-            here = [met.setdefault((id(s), at_end), []) for s in self.strokes]
-            which, others = tree.query(points, predicate="dwithin", distance=0.004)
-            for place, other in zip(which.tolist(), others.tolist(), strict=True):
-                stroke = self.strokes[other]
-                if other != place and stroke.role is not Role.OPENING:
-                    here[place].append(stroke)
-        return met
+    def _spans(self, stroke: Stroke) -> bool:
+        return PASSAGE_M[0] <= stroke.length <= PASSAGE_M[1] and all(
+            any(is_short(s) and is_square(s, stroke) for s in self.at(point, stroke))
+            for point in (stroke.start, stroke.end)
+        )
+
+
+class Ends:
+    """Which strokes meet where; a sill, a pane or the footprint may run across a gap."""
+
+    def __init__(self, met: Meetings, known: list[Portal]) -> None:
+        self.meeting = met.at
+        corners = [p for o in known for face in o.faces for p in face]
+        self._at_corners = _near_points(met.spanning, corners)
+        self._portals = shapely.unary_union([portal.shape for portal in known]).buffer(0.005)
+        shapely.prepare(self._portals)
+        self._loose = {id(s) for s in met.strokes if s.role is Role.OUTLINE}
+        self._loose |= {id(s) for s in met.spanning if not self._leaves_a_portal(s)}
 
     def is_firm(self, stroke: Stroke) -> bool:
         """Whether a stroke can only be a wall face."""
-        return id(stroke) not in self._spans
-
-    def _may_span_a_gap(self, stroke: Stroke) -> bool:
-        if not PASSAGE_M[0] <= stroke.length <= PASSAGE_M[1] or self._leaves_a_portal(stroke):
-            return False
-        return all(
-            any(is_short(s) and is_square(s, stroke) for s in self.meeting(point, stroke))
-            for point in (stroke.start, stroke.end)
-        )
+        return id(stroke) not in self._loose
 
     def _leaves_a_portal(self, stroke: Stroke) -> bool:
         """Beside a known opening, a line that leads away from it is a wall face."""
@@ -64,7 +66,7 @@ class Ends:
 
 def _near_points(strokes: list[Stroke], points: list[Point]) -> set[int]:
     """The ids of the strokes that have an end at one of the points."""
-    if not points:
+    if not (strokes and points):
         return set()
     tree = shapely.STRtree(shapely.points(points))
     found: set[int] = set()

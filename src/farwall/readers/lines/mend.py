@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import dist
 
+import numpy as np
 import shapely
 
 from farwall.floor.geometry import Point
@@ -41,8 +42,7 @@ def mend(strokes: Sequence[Stroke]) -> Mended:
     if not strokes:
         return Mended((), ())
     tree = shapely.STRtree(lines_of(strokes))
-    loose = {end for index in range(len(strokes)) for end in ((index, 0), (index, 1))
-             if _is_loose(strokes, end, tree)}  # fmt: skip
+    loose = _loose(strokes, tree)
     moves = [move for end in sorted(loose) if (move := _best(strokes, end, loose, tree))]
     ends: dict[tuple[int, int], Point] = {}
     places = []
@@ -74,8 +74,16 @@ def _near(tree: shapely.STRtree, point: Point, reach: float, index: int) -> list
     return [int(hit) for hit in hits if int(hit) != index]
 
 
-def _is_loose(strokes: Sequence[Stroke], end: tuple[int, int], tree: shapely.STRtree) -> bool:
-    return not _near(tree, _point(strokes, end), _MET_M, end[0])
+def _loose(strokes: Sequence[Stroke], tree: shapely.STRtree) -> set[tuple[int, int]]:
+    """The ends that meet no other stroke, found in one sweep."""
+    loose = set()
+    for which in (0, 1):
+        points = shapely.points([_point(strokes, (index, which)) for index in range(len(strokes))])
+        own, other = tree.query(points, predicate="dwithin", distance=_MET_M)
+        met = np.zeros(len(strokes), dtype=bool)
+        met[own[own != other]] = True
+        loose |= {(index, which) for index in np.flatnonzero(~met).tolist()}
+    return loose
 
 
 def _best(

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import chain
 from math import dist
 
 import shapely
@@ -71,11 +72,6 @@ class Portal:
             return [shapely.LineString((a, b))]
         return [shapely.LineString(pair) for pair in ((a, b), (b, d), (d, c), (c, a))]
 
-    def may_touch(self, other: Portal) -> bool:
-        """Whether another portal is so near that their shapes could meet."""
-        reach = (self.width_m + self.depth_m + other.width_m + other.depth_m) / 2 + 0.02
-        return dist(self.middle, other.middle) <= reach
-
     def beyond(self, which: int, reach_m: float) -> Point:
         """A point in front of the middle of one face, so far away from it."""
         (ax, ay), (bx, by) = self.seam
@@ -86,11 +82,16 @@ class Portal:
         return fx + side * nx * reach_m, fy + side * ny * reach_m
 
 
-def clear_of(portal: Portal, others: list[Portal]) -> bool:
+def clear_of(portal: Portal, *others: list[Portal]) -> bool:
     """Whether a portal lies apart from all others."""
-    return not any(
-        portal.may_touch(other) and portal.shape.distance(other.shape) < 0.01 for other in others
-    )
+    (x, y), own = portal.middle, portal.width_m + portal.depth_m
+    for other in chain.from_iterable(others):
+        reach = (own + other.width_m + other.depth_m) / 2 + 0.02
+        mx, my = other.middle
+        near = abs(mx - x) <= reach and abs(my - y) <= reach
+        if near and portal.shape.distance(other.shape) < 0.01:
+            return False
+    return True
 
 
 def _middle(line: Line) -> Point:

@@ -53,7 +53,7 @@ def _read(metres: Sheet, sheet: Sheet, unit: UnitFinding, dimensions: int) -> Re
     bounds = joined(find_bounds(metres))
     walls = find_walls(metres, bounds)
     labels = find_labels(metres.words)
-    faces = sort_faces(cut_faces(walls.lines), walls.portals, labels, footprint_only(bounds))
+    faces = sort_faces(cut_faces(walls.net), walls.portals, labels, footprint_only(bounds))
     doorwork = Doorwork(metres, (*bounds.closing, *bounds.loose))
     signs = [doorwork.signs_at(portal) for portal in walls.portals]
     storeys, asks = find_plans(faces, walls.portals, signs, metres.words)

@@ -54,11 +54,18 @@ class Sorted:
     shafts: list[shapely.Polygon] = field(default_factory=list)
     left: list[Note] = field(default_factory=list)
     lost_labels: list[Label] = field(default_factory=list)
+    _rims: dict[int, BaseGeometry] = field(default_factory=dict)
 
     @cached_property
     def tree(self) -> shapely.STRtree:
         """The rooms' shapes, to be asked once all rooms are placed."""
         return shapely.STRtree([found.shape for found in self.rooms])
+
+    def rim(self, place: int) -> BaseGeometry:
+        """The strip along a room's edge, to be asked once all rooms are placed."""
+        if place not in self._rims:
+            self._rims[place] = _rim(self.rooms[place].shape)
+        return self._rims[place]
 
 
 def sort_faces(
@@ -145,8 +152,17 @@ def side_share(
     shape: shapely.Polygon, side: tuple[tuple[float, float], tuple[float, float]]
 ) -> float:
     """How much of a portal's side runs along the edge of a shape, from 0 to 1."""
+    return share_along(_rim(shape), side)
+
+
+def share_along(rim: BaseGeometry, side: tuple[tuple[float, float], tuple[float, float]]) -> float:
+    """As `side_share`, of the strip along a shape's edge."""
     line = shapely.LineString(side)
-    return float(line.intersection(shape.boundary.buffer(0.006)).length / line.length)
+    return float(line.intersection(rim).length / line.length)
+
+
+def _rim(shape: shapely.Polygon) -> BaseGeometry:
+    return shape.boundary.buffer(0.006)
 
 
 def _fill_leaves(into: Sorted, leaves: list[shapely.Polygon]) -> None:

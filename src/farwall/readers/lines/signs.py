@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import dist, hypot
+from math import hypot
 
 import shapely
 
 from farwall.floor.geometry import Point
 from farwall.readers.lines.bounds import lines_of
 from farwall.readers.lines.portals import Portal
-from farwall.readers.lines.sheet import Sheet, Stroke, Words
+from farwall.readers.lines.sheet import Sheet, Stroke, Swing, Words
 from farwall.readers.lines.swings import door_swings, shuts
 from farwall.readers.sizes import DoorCode, door_code
 
@@ -54,6 +54,7 @@ class Doorwork:
         self._strokes = strokes
         self._tree = shapely.STRtree(lines_of(strokes))
         self._swings = door_swings(sheet)
+        self._hinges = shapely.STRtree([shapely.Point(s.centre) for s in self._swings])
         found = ((words, door_code(words.text)) for words in sheet.words)
         self._codes = [(words, code) for words, code in found if code]
 
@@ -65,7 +66,7 @@ class Doorwork:
         strokes = [self._strokes[int(i)] for i in near]
         spans = [span for stroke in strokes if (span := _span(portal, stroke)) is not None]
         return Signs(
-            swing=any(shuts(s, portal) for s in self._swings if _is_near(s.centre, portal)),
+            swing=any(shuts(s, portal) for s in self._swings_near(portal)),
             panels=any(_is_panel(portal, *span) for span in spans),
             glass=any(_is_glass(portal, *span) for span in spans),
             code_text=text,
@@ -73,9 +74,10 @@ class Doorwork:
             height_m=height,
         )
 
-
-def _is_near(point: Point, portal: Portal) -> bool:
-    return dist(point, portal.middle) < portal.width_m + portal.depth_m + 0.2
+    def _swings_near(self, portal: Portal) -> list[Swing]:
+        reach = portal.width_m + portal.depth_m + 0.2
+        near = self._hinges.query(shapely.Point(portal.middle), "dwithin", reach)
+        return [self._swings[i] for i in near.tolist()]
 
 
 Span = tuple[float, float, float]

@@ -11,7 +11,7 @@ import shapely
 from farwall.facts.reading import Note
 from farwall.floor.nouns import OpeningKind
 from farwall.readers.lines.portals import Portal
-from farwall.readers.lines.rooms import Sorted, side_share
+from farwall.readers.lines.rooms import Sorted, share_along
 from farwall.readers.lines.signs import Signs
 
 _PROBE_M = 0.05
@@ -139,7 +139,7 @@ def _side(portal: Portal, which: int, faces: Sorted, inside: _Unclosed) -> int |
     """What lies on one side: a room's place in the list, `outside`, `shut` or `unclosed`."""
     face = portal.faces[which]
     near = faces.tree.query(shapely.LineString(face), "dwithin", 0.01)
-    shares = [(side_share(faces.rooms[int(i)].shape, face), -int(i)) for i in near]
+    shares = [(share_along(faces.rim(int(i)), face), -int(i)) for i in near]
     if shares and max(shares)[0] > 0.5 and not portal.thin:
         return -max(shares)[1]
     probe = shapely.Point(portal.beyond(which, _PROBE_M))
