@@ -13,9 +13,11 @@ from farwall.colour.marks.nouns import Mark
 
 @pytest.fixture(autouse=True)
 def one_lap(monkeypatch):
-    """A finder that always proposes a lap across the middle."""
+    """A finder that always proposes a lap across the middle, and keeps what edges it is told."""
+    told = []
 
-    def marks_in(sheet):
+    def marks_in(sheet, edges):
+        told.append(edges)
         wide, middle = sheet.floor.shape[1] * sheet.m_per_px, sheet.top_m / 2
         ring = ((0.0, middle), (wide, middle), (wide, middle + 0.1), (0.0, middle + 0.1))
         return (Mark("lap line", (wide / 2, middle), ring, 0.8, -2.0, wide, 0.1, ""),)
@@ -23,6 +25,7 @@ def one_lap(monkeypatch):
     finder = ModuleType("farwall.colour.marks.find")
     finder.marks_in = marks_in
     monkeypatch.setitem(sys.modules, "farwall.colour.marks.find", finder)
+    return told
 
 
 def test_one_floor_as_tables_and_as_a_document(capsys):
@@ -34,6 +37,13 @@ def test_one_floor_as_tables_and_as_a_document(capsys):
     told = json.loads(capsys.readouterr().out)
     assert told["half"] == "tuning"
     assert sum(one["proposals"] for one in told["trusts"]) + told["apart"][2] == 1
+
+
+def test_the_edges_are_told_only_where_they_are_asked_for(one_lap, capsys):
+    assert main(["bench", "colour", "--marks", "--once"]) == 0
+    assert main(["bench", "colour", "--marks", "--once", "--edges"]) == 0
+    assert "(judging, edges of bands known)" in capsys.readouterr().out
+    assert [len(edges) > 0 for edges in one_lap] == [False, True]
 
 
 def test_real_surfaces_are_all_false_and_read_at_both_scales(tmp_path, capsys):

@@ -7,10 +7,11 @@ import pytest
 from tests.colour.marks.drawn import cloud, grid, plain, sheet_of, soft
 
 from farwall.colour.marks.corridor import PIECE_M, POINT_M, WIDTHS_M, corridor_of, kernels_of
-from farwall.colour.marks.edges import REACH_SD, edge_finds, edge_laps, off_edges
+from farwall.colour.marks.edges import REACH_SD, edge_finds, edge_laps, of_no_edge
 from farwall.colour.marks.find import marks_in
 from farwall.colour.marks.ground import ground_of
 from farwall.colour.marks.nouns import KnownEdge, Mark
+from farwall.phrasebook import in_spanish
 
 AT_M, SD_M = 1.4, 0.11
 
@@ -87,14 +88,13 @@ def test_an_edge_beside_the_sheet_or_too_short_tells_nothing():
     assert edge_finds(sheet, ground_of(sheet), (away, short), ()) == []
 
 
-def test_without_edges_a_floor_gives_what_it_gave_and_with_them_a_lap_elsewhere_has_to_be_sure():
+def test_without_edges_all_lines_stay_and_with_them_a_lap_of_no_edge_has_to_be_sure():
     lap = Mark("lap line", (1.8, -0.4), ((0.1, -0.38), (3.5, -0.38), (3.5, -0.42), (0.1, -0.42)),
                0.6, -2.0, 3.4, 0.04, "")  # fmt: skip
     other = replace(lap, kind="ring")
-    assert off_edges([lap, other], ()) == [lap, other]
-    assert off_edges([lap, other], (edge(2.3),)) == [other]
-    assert off_edges([replace(lap, confidence=0.95)], (edge(2.3),)) != []
-    assert off_edges([lap], (edge(0.5),)) == [lap]
+    assert of_no_edge([lap, other], ()) == [lap, other]
+    assert of_no_edge([lap, other], (edge(2.3),)) == [other]
+    assert of_no_edge([replace(lap, confidence=0.95)], (edge(2.3),)) != []
 
 
 def test_the_look_tells_it_with_the_edges_and_the_same_again():
@@ -120,3 +120,11 @@ def test_what_falls_off_evenly_or_in_a_bow_is_no_strip():
     across = np.linspace(-1, 1, kernels.shape[1])
     for power in range(4):
         assert np.abs(kernels @ across**power).max() < 1e-6 * np.abs(kernels).sum()
+
+
+def test_why_is_said_in_spanish_too():
+    sheet = floor(1, 0.12)
+    (found, *_) = edge_laps(sheet, ground_of(sheet), EDGES, ())
+    said = in_spanish(found.why, frozenset())
+    assert said is not None
+    assert "franja 2 de la mano 1" in said

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from tests.floor_photos import ROOM, camera, jpeg, pairs
 
+from farwall.colour.marks.nouns import KnownEdge
 from farwall.errors import Refused
 from farwall.readers.apart.floor_photos import floor_look_of, floor_seen_of
 from farwall.readers.floor_photo.seen import pairs_text
@@ -16,6 +17,16 @@ def test_a_photo_is_laid_and_looked_over_behind_the_walls():
     assert seen.told.rms_mm < 2
     assert all(0 <= one.confidence <= 1 for one in seen.marks)
     assert seen.picture_base64
+
+
+def test_known_edges_go_through_the_wall_and_change_nothing_else_than_lap_lines():
+    points = pairs_text(pairs(camera()))
+    edge = KnownEdge(((0.0, 2.0), (4.0, 2.0)), 0.12, 2, 3)
+    bare = floor_seen_of(jpeg(), points=points, room=ROOM)
+    told = floor_seen_of(jpeg(), points=points, room=ROOM, edges=(edge,))
+    assert told.told == bare.told
+    lines = [one for one in told.marks if one.kind == "lap line"]
+    assert all(one.confidence > 0.5 or "band 3 of coat 2" in one.why for one in lines)
 
 
 def test_points_that_fix_nothing_and_files_that_are_no_photo_are_refused_from_there():

@@ -43,8 +43,8 @@ ALONG = 1.5
 """Answers are evened along the edge over so many pieces: a lap runs on. Tuned likewise."""
 LEAST_SURE = 0.07
 """Below so many chances a line along a known edge is not proposed. Tuned likewise."""
-SURE_OFF_EDGES = 0.9
-"""A lap line that lies along no known edge has to be so sure. Rank: guess."""
+SURE_OF_NO_EDGE = 0.9
+"""A lap line found without the edges has to be so sure where they are known. Rank: guess."""
 WEIGHTS = (-6.709, 0.1115, -0.0607, 6.542)
 """Of one, the sum, the pieces and the mean answer: log odds of a lap, fitted on invented floors."""
 _SLAB_M = 0.02
@@ -81,22 +81,15 @@ def edge_laps(
     return [_mark(sheet, ground, one) for one in _apart(found) if one.sure >= LEAST_SURE]
 
 
-def off_edges(marks: Sequence[Mark], edges: Sequence[KnownEdge]) -> list[Mark]:
-    """Lines without the lap lines that lie along no known edge, but for those that are sure."""
-    if not edges:
-        return list(marks)
-    near = shapely.union_all([
-        shapely.LineString(one.line).buffer(REACH_SD * one.sd_m) for one in edges
-    ])  # fmt: skip
+def of_no_edge(marks: Sequence[Mark], edges: Sequence[KnownEdge]) -> list[Mark]:
+    """Of lines that were found without the edges: where those are known, only the sure lap lines.
+
+    What lies along an edge was judged there, and a lap line anywhere else is hardly one.
+    """
     return [
         one for one in marks
-        if one.kind != "lap line" or one.confidence >= SURE_OFF_EDGES or _lies_in(one, near)
+        if not edges or one.kind != "lap line" or one.confidence >= SURE_OF_NO_EDGE
     ]  # fmt: skip
-
-
-def _lies_in(mark: Mark, near: shapely.geometry.base.BaseGeometry) -> bool:
-    shape = shapely.make_valid(shapely.Polygon(mark.outline))
-    return bool(shape.intersection(near).area >= 0.5 * shape.area)
 
 
 def edge_finds(

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -26,7 +27,7 @@ from farwall.colour.marks.called import (
 )  # fmt: skip
 from farwall.colour.marks.crescents import crescents_of
 from farwall.colour.marks.dots import dots_of
-from farwall.colour.marks.edges import edge_laps, off_edges
+from farwall.colour.marks.edges import edge_laps, of_no_edge
 from farwall.colour.marks.ground import Ground, ground_of
 from farwall.colour.marks.lines import alone, hidden_share, lines_of
 from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
@@ -35,6 +36,7 @@ from farwall.colour.marks.profile import profile_of
 from farwall.colour.marks.shape import shape_of
 from farwall.colour.marks.sifted import by_trust, sifted
 from farwall.colour.marks.surrogate import surrogate_of
+from farwall.colour.marks.trust import likelihood
 
 CRESCENT_OVER = 1.1
 AREA_OVER = 1.1
@@ -55,14 +57,15 @@ def marks_in(sheet: Sheet, edges: Sequence[KnownEdge] = ()) -> tuple[Mark, ...]:
     mottle = surrogate_of(ground.flat)
     slab, lines = _line_marks(sheet, ground, mottle)
     laps = edge_laps(sheet, ground, edges, slab)
-    found = [one for one in off_edges(lines, edges) if not _lies_along(one, laps)]
+    found = [one for one in of_no_edge(lines, edges) if not _lies_along(one, laps)]
     for mark in (
         *_area_marks(sheet, ground, mottle), *_dot_marks(sheet, ground),
         *_crescent_marks(sheet, ground, mottle),
     ):  # fmt: skip
         if not _told_already(mark, [*slab, *laps, *found]):
             found.append(mark)
-    return tuple(sorted([*slab, *laps, *sifted(found)], key=by_trust))
+    told = [replace(one, confidence=round(likelihood(one.confidence), 3)) for one in sifted(found)]
+    return tuple(sorted([*slab, *laps, *told], key=by_trust))
 
 
 def _line_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> tuple[list[Mark], list[Mark]]:
@@ -135,6 +138,8 @@ def _mark(
 
 def _lies_along(mark: Mark, laps: Sequence[Mark]) -> bool:
     """Whether half of it lies on lap lines that are told already."""
+    if not laps:
+        return False
     import shapely
 
     shape = shapely.make_valid(shapely.Polygon(mark.outline))

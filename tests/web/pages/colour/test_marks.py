@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import re
+from dataclasses import replace
+from types import SimpleNamespace
 
 import pytest
 from tests.floor_photos import PATCH, camera, photograph, seen_at
@@ -14,8 +16,12 @@ from tests.web.pages.office import START, Office, faults_of_html
 from farwall.colour.marks.nouns import Mark
 from farwall.facts.plain import plain
 from farwall.floor.nouns import Room
+from farwall.job.colour.band_edges import band_edges
+from farwall.job.plan_job import plan_job
 from farwall.readers.apart import floor_photos
 from farwall.readers.floor_photo.seen import floor_seen, pairs_from
+from farwall.readers.job_json import job_from
+from farwall.web.pages.colour.marks_keep import Floors
 from farwall.web.people.roles import NEEDS, TAP
 
 PATH = "/houses/mopped/colour/marks"
@@ -118,6 +124,21 @@ def test_laid_on_the_plan_the_photo_asks_and_names_nothing_a_fault(office):
     above = office.get(path + "/picture?which=above")
     assert above.content.startswith(b"\xff\xd8\xff")
     assert "What persons have confirmed" not in office.get(PATH).text
+
+
+def test_the_edges_of_the_bands_of_the_plan_are_known_by_room_and_asked_anew(office):
+    path = laid(office)
+    assert "No edge of a band is known here" in office.get(path).text
+    facts = job_from(office.book.facts("mopped", 1), "The job")
+    shown = SimpleNamespace(plan=plan_job(facts), went=None)
+    state = SimpleNamespace(shown=shown)
+    floors = Floors(SimpleNamespace(book=office.book), SimpleNamespace(state=lambda _: state))
+    house = floors.house("mopped")
+    assert house.edges["hall"] == band_edges(shown.plan, "hall")
+    assert house.edges["hall"]
+    (photo,) = house.photos
+    assert floors.seen_before(house, photo) is None
+    assert floors.seen_before(replace(house, edges={}), photo) is not None
 
 
 def test_yes_no_and_something_else_are_kept_and_not_asked_again(office):

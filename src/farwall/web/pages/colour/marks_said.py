@@ -90,8 +90,11 @@ def place_told(floor: Floor, room: str, at: Point, units: Units) -> str:
     )  # fmt: skip
 
 
-def photo_said(seen: FloorSeen, units: Units) -> list[tuple[str, bool]]:
-    """How the photo lies and what it shows; whether each line says that something is to be done."""
+def photo_said(seen: FloorSeen, units: Units, edges: int = 0) -> list[tuple[str, bool]]:
+    """How the photo lies and what it shows; whether each line says that something is to be done.
+
+    edges: how many edges of bands are known in its room.
+    """
     told = seen.told
     fits = said("marks-fits-four")
     if told.checked:
@@ -109,6 +112,7 @@ def photo_said(seen: FloorSeen, units: Units) -> list[tuple[str, bool]]:
         lines.append((said("marks-glare", area=area(told.glare_m2, units)), True))
     if told.far_m2 > 0.5:
         lines.append((said("marks-far", area=area(told.far_m2, units)), False))
+    lines.append((said("marks-edges", n=edges) if edges else said("marks-edges-none"), False))
     return lines
 
 

@@ -145,6 +145,7 @@ class MarksShown:
             seen.high_m,
         )  # fmt: skip
         told = said("marks-floor", n=len(asks))
+        edges = len(house.edges.get(one.room, ()))
         return page(
             "colour_marks_photo.html", code=422 if mistakes else 200, house=house.name,
             house_id=job, here="way-colour", part="marks", path=path, photo=one,
@@ -156,7 +157,7 @@ class MarksShown:
             ],
             others=[(kind_told(kind), sum(o.mark.kind == kind for o in other))
                     for kind in dict.fromkeys(o.mark.kind for o in other)],
-            lines=photo_said(seen, units), beside=self._beside(house, seen, beside),
+            lines=photo_said(seen, units, edges), beside=self._beside(house, seen, beside),
             kinds=[(kind, kind_told(kind)) for kind in (*MARKS, UNKNOWN)], always=always(),
         )  # fmt: skip
 

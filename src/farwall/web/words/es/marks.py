@@ -65,6 +65,10 @@ WORDS = {
     "marks-sure": "Solo por los clics un lugar es seguro a unos {mm} mm, al fondo {most} mm.",
     "marks-seen": "Mirado: {seen} de {room}, {share} %.",
     "marks-glare": "{area} quedan bajo un reflejo; una foto desde el otro lado los muestra.",
+    "marks-edges": "Las líneas de traslape se buscan donde van {n} orillas de franjas según la "
+    "hoja de trabajo.",
+    "marks-edges-none": "Aquí no se conoce la orilla de ninguna franja: las líneas de traslape se "
+    "buscan por todo el piso y se hallan pocas. Un plan del día dice las orillas.",
     "marks-far": "{area} de la foto están muy lejos o muy al ras para juzgarse.",
     "marks-others": "Visto además y sin preguntar:",
     "marks-kind-crack": "grieta",
