@@ -14,6 +14,7 @@ from typing import Literal
 from farwall.acid.equilibrium_activity import gammas
 from farwall.acid.equilibrium_constants import Constants, constants
 from farwall.acid.equilibrium_species import Mix, Species, Totals
+from farwall.acid.root import root_between
 from farwall.errors import Mistake, Refused
 
 Co2 = Literal["closed", "1atm", "open"]
@@ -152,8 +153,6 @@ class _Search:
         there are not so many: the gap's sign at both ends is known without looking. The values that
         are told there only aim the first step.
         """
-        from scipy.optimize import brentq
-
         most = 2 * self.charges
         near = self.near
 
@@ -162,19 +161,17 @@ class _Search:
                 return near
             return near - most if strength >= most else self._strength_gap(strength)
 
-        self._strength_gap(brentq(gap, 0.0, most, xtol=_FINE, rtol=1e-12))
+        self._strength_gap(root_between(gap, 0.0, most, width=_FINE, relative=1e-12))
         return self.last
 
     def _strength_gap(self, strength: float) -> float:
-        from scipy.optimize import brentq
-
         mix = self._mix(strength)
 
         def charge(log_h: float) -> float:
             return float(mix.species(10**log_h).charge(self.totals))
 
         low, high = self._around(charge)
-        log_h = brentq(charge, low, high, xtol=_FINE, rtol=1e-14)
+        log_h = root_between(charge, low, high, width=_FINE, relative=1e-14)
         species = mix.species(10**log_h)
         self.last = _Found(log_h, strength, species)
         return species.ionic_strength(self.totals) - strength

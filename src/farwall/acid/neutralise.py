@@ -9,6 +9,7 @@ from farwall.acid.bases import BASES, Base
 from farwall.acid.equilibrium import AIR_CO2_PPM, MOST_MOLAL, Co2, Equilibrium, equilibrium
 from farwall.acid.equilibrium_constants import GAS_J_MOL_K, KELVIN
 from farwall.acid.equilibrium_species import Totals
+from farwall.acid.root import root_between
 from farwall.errors import Mistake, Refused
 
 ATM_KPA = 101.325
@@ -98,8 +99,6 @@ def share_to_reach(
     Out of reach is what takes more than four times the acid, more than 6 mol/kg, or more
     bicarbonate than dissolves. pH rises with the dose over that range: the root is bracketed.
     """
-    from scipy.optimize import brentq
-
     per_share = acid_molal / base.equivalents * max(base.gives.values())
     most = min(MOST_SHARE, MOST_MOLAL / per_share)
     if base.formula == "NaHCO3":
@@ -112,7 +111,7 @@ def share_to_reach(
         return 0.0
     if gap(most) < 0:
         return None
-    return float(brentq(gap, 0.0, most, xtol=1e-12))
+    return root_between(gap, 0.0, most, width=1e-12)
 
 
 def acid_of_reading(ph: float, *, temperature_c: float = 25.0) -> float:
@@ -121,8 +120,6 @@ def acid_of_reading(ph: float, *, temperature_c: float = 25.0) -> float:
     Valid for pH 0 to 4.5; above it a reading tells of gas and metals rather than of acid, and
     `Refused` is raised. Salts hide acid: iron(III) keeps water near pH 2 to 3 until it has fallen.
     """
-    from scipy.optimize import brentq
-
     if not LEAST_READING <= ph <= MOST_READING:
         raise Refused(
             Mistake("found_ph", f"pH {ph:g} does not tell how much acid there is.",
@@ -132,7 +129,7 @@ def acid_of_reading(ph: float, *, temperature_c: float = 25.0) -> float:
     def gap(molal: float) -> float:
         return equilibrium(Totals(hcl=molal), temperature_c=temperature_c).ph - ph
 
-    return float(brentq(gap, 1e-6, MOST_READ_MOLAL, xtol=1e-9))
+    return root_between(gap, 1e-6, MOST_READ_MOLAL, width=1e-9)
 
 
 def ammonia_ppm(found: Equilibrium) -> float:

@@ -14,6 +14,7 @@ import numpy as np
 
 from farwall.acid import density, water
 from farwall.acid.masses import HCL_G_MOL
+from farwall.acid.root import root_between
 from farwall.errors import Mistake, Refused
 
 BAUME_MODULUS: Final = 145.0
@@ -72,13 +73,11 @@ def specific_gravity_from_baume(baume: float) -> float:
 
 def baume_from_percent(hcl_percent: float) -> float:
     """The trade's degree, at 60 °F; 0 to 38 %, else `Refused` [laliberte-2004, baume]."""
-    from scipy.optimize import brentq
-
     most = _baume_by_density(density.MOST_PERCENT)
     if not 0 <= hcl_percent <= density.MOST_PERCENT:
         what = f"{hcl_percent:g} % HCl is outside what is known."
         raise Refused(Mistake("hcl_percent", what, f"0 to {density.MOST_PERCENT:g} % is known."))
-    return float(brentq(lambda b: percent_from_baume(b) - hcl_percent, 0.0, most, xtol=1e-11))
+    return root_between(lambda b: percent_from_baume(b) - hcl_percent, 0.0, most, width=1e-11)
 
 
 def percent_from_baume(baume: float) -> float:
@@ -120,10 +119,8 @@ def _degrees(kg_l: float) -> float:
 
 
 def _sought(told: Callable[[float], float], value: float, where: str, unit: str) -> float:
-    from scipy.optimize import brentq
-
     low, high = told(0.0), told(density.MOST_PERCENT)
     if not low <= value <= high:
         what = f"{value:g} {unit} is outside what is known of hydrochloric acid."
         raise Refused(Mistake(where, what, f"It goes from {max(low, 0):.2g} to {high:.4g}."))
-    return float(brentq(lambda p: told(p) - value, 0.0, density.MOST_PERCENT, xtol=1e-10))
+    return root_between(lambda p: told(p) - value, 0.0, density.MOST_PERCENT, width=1e-10)

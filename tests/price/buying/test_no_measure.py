@@ -5,7 +5,7 @@ from __future__ import annotations
 import random
 from dataclasses import replace
 from decimal import Decimal
-from math import pi, sqrt
+from math import inf, pi, sqrt
 
 import pytest
 from hypothesis import given, settings
@@ -68,7 +68,7 @@ def test_hardly_more_is_left_over_than_the_least_of_all_ways(seed):
         ways = ways_of(material, boxed=material.id in found.boxed)
         plain = [much for counts, much in ways if much >= (sum(counts) + 1) * step]
         many = sum(one.count for one in found.taken if one.material == material.id)
-        assert left <= min(plain) + (many + 1) * step
+        assert left <= min(plain, default=inf) + (many + 1) * step
 
 
 def larger(seed: int) -> tuple[list[Material], list[Seller]]:
@@ -127,3 +127,15 @@ def test_a_price_by_the_litre_leaves_a_gap_that_is_told():
     assert sum(one.ware.size * one.count for one in found.taken) >= 58.7
     assert found.proof.at_least + found.proof.gap == found.total
     assert Decimal("586.5") < found.proof.at_least <= found.total < Decimal("587.5")
+
+
+def test_a_price_beyond_reckoning_is_refused_and_a_tanker_is_bought():
+    odd = Ware("odd", "other", sqrt(2), "l", "10.00")
+    dear = replace(odd, id="dear", size=1.0, price="9999999999999")
+    with pytest.raises(Refused, match="dear: a price"):
+        buy([Material("m", 5.0, (odd, dear))], [], "cheapest")
+    seller = Seller("yard", "30.00", "200")
+    tanker = replace(odd, id="tanker", size=7000 * pi, price="7.00", seller="yard")
+    found = buy([Material("m", 5.0, (odd, tanker))], [seller], "cheapest")
+    assert [(one.ware.id, one.count) for one in found.taken] == [("tanker", 1)]
+    assert found.total == Decimal("37.00")

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from farwall.errors import Mistake, Refused
 from farwall.price.buying.kit import NONE, Kit
 from farwall.price.buying.nouns import lot_key
 from farwall.price.buying.ways import Ways, least_ways
@@ -21,8 +22,10 @@ ENDLESS = 1 << 40
 """So many of a ware are more than anybody buys."""
 LOTS_LOOK = 8
 """Looks at a material that one with lots and fields counts for."""
-LARGEST = 1 << 61
-"""No size in measures is beyond."""
+LARGEST = 1 << 44
+"""Sizes in measures up to here: one of them is more than anybody needs."""
+MOST_PAID = NONE >> 6
+"""What a need costs in one ware at most, weighed; sums of it stay whole numbers of the machine."""
 
 
 def kit_of(
@@ -43,10 +46,11 @@ def kit_of(
     watched = [[price * (one.seller == name) for name in less]
                for price, one in zip(prices.tolist(), own, strict=True)]  # fmt: skip
     most = [ENDLESS if one.in_stock is None else min(one.in_stock, ENDLESS) for one in own]
+    _check(shelf, there)
     weights = np.array([WEIGHT - less.get(one.seller, 0) for one in own], dtype=np.int64)
     takes = [0, *(shelf.steps(mask) for mask in range(1, 1 << fields))]
     return Kit(
-        sizes=np.array([min(shelf.told.sizes[n], LARGEST) for n in there], dtype=np.int64),
+        sizes=np.array([min(max(shelf.told.sizes[n], 1), LARGEST) for n in there], dtype=np.int64),
         prices=prices * weights,
         plain=prices,
         most=np.array(most, dtype=np.int64),
@@ -56,6 +60,15 @@ def kit_of(
         exactly=held,
         wares=tuple(there),
     )
+
+
+def _check(shelf: Shelf, there: Sequence[int]) -> None:
+    """Raises Refused for a price that is none, or with which a need costs beyond reckoning."""
+    for n in there:
+        many = shelf.told.wanted // max(shelf.told.sizes[n], 1) + 1
+        if not 0 <= shelf.prices[n] * many * WEIGHT < MOST_PAID:
+            what = f"{shelf.wares[n].id}: a price is below 0 or beyond any container's."
+            raise Refused(Mistake("prices", what, "Correct it."))
 
 
 @dataclass(frozen=True)

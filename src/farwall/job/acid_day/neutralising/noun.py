@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from farwall.facts.washing import Base as BaseWord
+
 
 @dataclass(frozen=True)
 class StainDose:
@@ -131,6 +133,24 @@ class Reading:
 
     reads: float
     kg_l: float
+
+
+@dataclass(frozen=True)
+class Doses:
+    """What floor, tubs and spills take. base: the word of the base, `base_told` in the job.
+
+    standing_by: bicarbonate and water of the open pail beside the mixing tub.
+    """
+
+    base: BaseWord
+    base_told: bool
+    formula: str
+    stains: tuple[StainDose, ...]
+    tubs: tuple[TubDose, ...]
+    largest: str
+    floor: Floor
+    standing_by_kg: float
+    standing_by_l: float
 
 
 @dataclass(frozen=True)

@@ -12,7 +12,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.quantities import Quantity
 from farwall.facts.settled import SettledJob
 from farwall.facts.van import StockKind, Unit
-from farwall.job.acid_day.neutralising import Neutralising, neutralising_of
+from farwall.job.acid_day.neutralising import Doses, doses_of
 from farwall.job.acid_day.washing import WashDay, washing_of
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.masking import Masked
@@ -58,9 +58,9 @@ class Basis:
         return washing_of(self.ground.acid_ground)
 
     @cached_property
-    def neutralising(self) -> Neutralising:
+    def neutralising(self) -> Doses:
         """What neutralises floor, tub and spill."""
-        return neutralising_of(self.ground.acid_ground)
+        return doses_of(self.ground.acid_ground)
 
     @cached_property
     def settled(self) -> SettledJob:

@@ -10,7 +10,7 @@ from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.quantities import Quantity, Share
 from farwall.facts.van import StockKind, Unit
-from farwall.job.acid_day.neutralising.noun import Floor, Neutralising
+from farwall.job.acid_day.neutralising.noun import Doses, Floor
 from farwall.job.acid_day.washing.noun import Ends as WashEnds
 from farwall.job.office.quantities.basis import Basis, line, times
 from farwall.job.office.quantities.practice import (
@@ -67,7 +67,7 @@ def _unit(floor: Floor) -> Unit:
     return "l" if floor.in_litres else "kg"
 
 
-def _bicarbonate(basis: Basis, part: Neutralising, floor: Floor | None) -> Quantity:
+def _bicarbonate(basis: Basis, part: Doses, floor: Floor | None) -> Quantity:
     """Likely: floor and open pail. Ready: a sprayer's tank spilled besides. High: a left-over tub.
 
     Never ready for less than finishers take along.
