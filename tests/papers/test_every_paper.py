@@ -33,13 +33,12 @@ from farwall.papers.walk_paper.sheet import walk_sheet_pdf
 from farwall.web.pages.house_papers import ACID, DAYS
 from farwall.web.pages.papers import PAPERS as SHEETS
 
-JOINING = {
-    "cards.pdf": "cut out one by one",
-    "keep-out.pdf": "hung at a way in",
-    "labels.pdf": "cut out one by one",
-}
-"""Papers whose foot is made elsewhere and is expected to join: until every page has it whole their
-test says so by an expected failure."""
+IN_BOTH = ("keep-out.pdf", "labels.pdf")
+"""Read by whoever comes by: their foot is in both languages at once, that of the job first."""
+BY_TURNS = ("cards.pdf",)
+"""A page in the language of the job, then the same in the other."""
+CUT_OUT = ("cards.pdf", "labels.pdf")
+"""Squares of their own on each card and label: `tests/papers/acid/test_foot.py` reads them."""
 OF_NO_JOB = ("walk-sheet.pdf",)
 """Blank sheets, of no job yet: they carry lines for house and day, and their number."""
 NOT_PAPER = ("shopping-list.xlsx", "invoice.xml", "days.ics", "floor.svg", "moments.svg")
@@ -49,6 +48,7 @@ SCREENS = {
     "waste-page.pdf": "acid/waste", "seal-sheet.pdf": "log", "chain.pdf": "papers",
     "colour-target.pdf": "colour", "before-after.pdf": "colour", "schedule.pdf": "papers",
     "care.pdf": "papers", "warranty.pdf": "papers", "enquiry.pdf": "papers",
+    "people.pdf": "acid/people", "keep-out.pdf": "acid/people",
 }  # fmt: skip
 """Where some squares lead; of the others only the house is held."""
 SAID = {
@@ -80,7 +80,7 @@ def calendar_told():
 
 def made_acid(name, language, screens):
     told = _of_acid(ground(language, screens))
-    return ACID_PAPERS[name](told, acid_day(told))
+    return ACID_PAPERS[name](told, acid_day(told), screens)
 
 
 def made_go(language, screens):
@@ -106,19 +106,19 @@ def made_chain(language, screens):
     return chain_pdf(told, house, ground("en", "").job, language=language, screens=screens)
 
 
-OF_ACID = ["people.pdf"]
-OF_BUNDLES = [one for one in BY_FILE if one.endswith(".pdf") and one not in JOINING]
+OF_ACID = [*IN_BOTH, *BY_TURNS, "people.pdf"]
+OF_BUNDLES = [one for one in BY_FILE if one.endswith(".pdf") and one not in OF_ACID]
 OTHERS = {"seal-sheet.pdf": made_seal, "chain.pdf": made_chain, "go.pdf, no plan": made_go}
-PAPERS = [*OF_BUNDLES, *OTHERS]
-NUMBERED = [*PAPERS, *OF_ACID]
-"""Those of acid have no screen of the house yet."""
+NUMBERED = [*OF_BUNDLES, *OTHERS, *OF_ACID]
+PAPERS = [one for one in NUMBERED if one not in CUT_OUT]
+"""Those with one square on each page."""
 
 
 @cache
 def made(name, language, screens=houses.HERE):
     if name in OTHERS:
         return OTHERS[name](language, screens)
-    if name in JOINING or name in OF_ACID:
+    if name in OF_ACID:
         return made_acid(name, language, screens)
     return BY_FILE[name].make(ground(language, screens))
 
@@ -151,20 +151,30 @@ def addresses(pdf):
 
 
 def test_no_paper_of_the_tool_is_left_out_here():
-    """Whatever a screen or a command hands out is tried here, waited for, or told as no paper."""
+    """Whatever a screen or a command hands out is tried here, or told as no paper."""
     listed = {*BY_FILE, *ACID_PAPERS, *ACID, *DAYS, *SHEETS, *OF_NO_JOB}
-    tried = {*NUMBERED, *JOINING, *OF_NO_JOB, *NOT_PAPER}
+    tried = {*NUMBERED, *OF_NO_JOB, *NOT_PAPER}
     assert listed - tried == set()
+
+
+def languages_of(name, language, number):
+    """In which languages the foot of a page is, in their order."""
+    other = "es" if language == "en" else "en"
+    if name in IN_BOTH:
+        return (language, other)
+    return (other,) if name in BY_TURNS and number % 2 == 0 else (language,)
 
 
 @pytest.mark.parametrize("name", NUMBERED)
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_every_page_has_job_revision_hash_and_its_number(name, language):
     pages = texts(made(name, language))
-    page, of, revision, inputs = SAID[language]
     job, hash_ = job_and_hash(name)
     for number, text in enumerate(pages, 1):
-        foot = re.search(rf"{page} {number} {of} {len(pages)} · (.+?) · ", text)
+        said = [SAID[one] for one in languages_of(name, language, number)]
+        numbered = " / ".join(f"{page} {number} {of} {len(pages)}" for page, of, _, _ in said)
+        revision, inputs = (" / ".join(one[n] for one in said) for n in (2, 3))
+        foot = re.search(rf"{numbered} · (.+?) · ", text)
         assert foot, (number, text[-300:])
         assert job.startswith(foot[1].removesuffix("…")), foot[1]
         shown = re.search(rf"{revision} {REVISION} · {inputs} ([0-9a-f]{{12}})\b", text)
@@ -186,21 +196,6 @@ def test_a_camera_reads_the_square_on_every_page(name):
 @pytest.mark.parametrize("name", PAPERS)
 def test_without_an_address_no_page_has_a_square(name):
     assert set(addresses(made(name, "en", ""))) == {""}
-
-
-@pytest.mark.parametrize("name", JOINING)
-@pytest.mark.parametrize("language", ["en", "es"])
-def test_a_paper_that_joins_has_its_foot_whole_or_not_yet(name, language):
-    pages = texts(made(name, language))
-    page, of, revision, _ = SAID[language]
-    job, hash_ = job_and_hash(name)
-    held = [
-        (f"{page} {n} {of} {len(pages)}" in text, f"{revision} {REVISION}" in text,
-         hash_[:12] in text, job in text)
-        for n, text in enumerate(pages, 1)
-    ]  # fmt: skip
-    if not all(all(one) for one in held):
-        pytest.xfail(f"{name}, {JOINING[name]}: its foot is made on another branch")
 
 
 @pytest.mark.parametrize(

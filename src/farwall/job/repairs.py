@@ -80,7 +80,8 @@ SEEN_ONLY = frozenset({
     "changed-since-export",
     # of frames and units
     "mercator", "date-line", "unit-metres", "north-turned", "edge-reframed", "edge-unplaced",
-    "scale-not-used", "flattened", "taken-flat", "turned", "corners",
+    "scale-not-used", "flattened", "taken-flat", "laid-back", "bent", "turned",
+    "corners",
     # of pages, their lettering and their scale
     "bar-aside", "check-scale", "import-missing", "left-aside", "link-outside", "names",
     "not-to-scale", "pages-left", "pages-not-looked-at", "scan-traced", "style-passed-over",

@@ -24,6 +24,7 @@ from farwall.web.pages.acid.page import PARTS
 AT = "https://book.example/houses/quince-street-lot-9"
 OF = ground(replace(FULL, revision=4), mixes=mixes(2, acid_l=0.4))
 HASH = OF.plan.inputs_hash[:HASH_SHOWN]
+SAID = f"revision / revisión 4 · inputs / datos {HASH}"
 
 
 def squares_on(pdf, number, *, dpi=400):
@@ -35,8 +36,10 @@ def squares_on(pdf, number, *, dpi=400):
 
 def test_a_label_keeps_its_foot_when_it_is_cut_from_its_sheet():
     pages = pages_of(labels_pdf(OF))
-    line = rf"· revision / revisión 4 · inputs / datos {HASH} · page / página (\d+) of / de (\d+)"
-    found = [re.findall(line, page) for page in pages]
+    found = [
+        re.findall(rf"Page (\d+) of (\d+) / Página \1 de \2 · {OF.plan.job} · {SAID}", page)
+        for page in pages
+    ]
     assert sum(map(len, found)) == len(labels_of(OF))
     for number, on_page in enumerate(found, 1):
         assert set(on_page) == {(str(number), str(len(pages)))}
@@ -46,8 +49,9 @@ def test_a_label_keeps_its_foot_when_it_is_cut_from_its_sheet():
 def test_a_card_has_its_foot_in_its_own_language():
     pages = pages_of(cards_pdf(OF, DAY))
     for number, page in enumerate(pages, 1):
-        english = f"revision 4 · inputs {HASH} · page {number} of {len(pages)}"
-        spanish = f"revisión 4 · datos {HASH} · página {number} de {len(pages)}"
+        name = OF.plan.job
+        english = f"Page {number} of {len(pages)} · {name} · revision 4 · inputs {HASH}"
+        spanish = f"Página {number} de {len(pages)} · {name} · revisión 4 · datos {HASH}"
         assert (english if number % 2 else spanish) in page
         assert (spanish if number % 2 else english) not in page
 
@@ -56,7 +60,8 @@ def test_sign_and_list_have_theirs():
     found = people_ground(ANN, emergency=TOLD, revision=4)
     hash_ = found.plan.inputs_hash[:HASH_SHOWN]
     (sign,) = pages_of(keep_out_pdf(found, Day(found)))
-    assert f"revision / revisión 4 · inputs / datos {hash_} · page / página 1 of / de 1" in sign
+    assert f"revision / revisión 4 · inputs / datos {hash_}" in sign
+    assert "Page 1 of 1 / Página 1 de 1" in sign
     assert "licensed practice win" in sign
     assert "práctica con licencia" in sign
     (told,) = pages_of(people_pdf(found, Day(found)))
@@ -119,9 +124,8 @@ def test_a_sign_with_chromate_still_has_nothing_on_nothing(units, language):
 def test_a_long_name_leaves_revision_hash_and_page_whole(name):
     told = replace(OF, plan=replace(OF.plan, job=name))
     foot = Foot(told, ("en", "es"), 500.0, 6.0).on(2, 9, "acid")
-    assert foot["foot"].endswith(
-        f" · revision / revisión 4 · inputs / datos {HASH} · page / página 2 of / de 9"
-    )
+    assert foot["foot"].startswith("Page 2 of 9 / Página 2 de 9 · ")
+    assert foot["foot"].endswith(f" · {SAID}")
     assert foot["qr"] == ""
     assert len(pages_of(labels_pdf(told))) == len(pages_of(labels_pdf(OF)))
     assert overlapping(labels_pdf(told, screens=AT)) == []

@@ -61,7 +61,7 @@ def ground_of(sheet: Sheet) -> Ground:
     share = cv2.resize(floor.astype(np.float32), size, interpolation=cv2.INTER_AREA)
     small = cv2.resize(light, size, interpolation=cv2.INTER_AREA) / np.maximum(share, 1e-6)
     luminance = np.maximum((np.clip(small, 0, 100) + 16) / 116, 0.15) ** 3
-    dark = _filled((-np.log(luminance)).astype(np.float32), share > 0.75, step_m)
+    dark = filled((-np.log(luminance)).astype(np.float32), share > 0.75, step_m)
     return Ground(
         dark, dark - blurred(dark, BACKGROUND_M / step_m), _seen(share > 0.75, step_m), step_m
     )
@@ -107,7 +107,7 @@ def _check(sheet: Sheet) -> None:
         raise Refused(*wrong, about="the look at the mopped floor")
 
 
-def _filled(of: Floats32, known: Bools, step_m: float) -> Floats32:
+def filled(of: Floats32, known: Bools, step_m: float) -> Floats32:
     """Holes filled from beside them, from near to far."""
     if known.all():
         return of

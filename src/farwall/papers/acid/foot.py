@@ -17,7 +17,7 @@ from farwall.phrasebook import Language, speaking
 
 HASH_SHOWN = 12
 _REVISION, _INPUTS = Said("revision", "revisión"), Said("inputs", "datos")
-_PAGE, _OF = Said("page", "página"), Said("of", "de")
+_PAGE, _OF = Said("Page", "Página"), Said("of", "de")
 
 
 @dataclass(frozen=True)
@@ -35,18 +35,20 @@ class Foot:
 
         The name of the job is cut with an ellipsis, so that revision, hash and page stand whole.
         """
-        rest = "".join(
-            f" · {one}"
-            for one in (
-                f"{self._said(_REVISION)} {self.ground.job.revision}",
-                f"{self._said(_INPUTS)} {self.ground.plan.inputs_hash[:HASH_SHOWN]}",
-                f"{self._said(_PAGE)} {page} {self._said(_OF)} {pages}",
-            )
+        numbered = " / ".join(
+            f"{_PAGE.by(one)} {page} {_OF.by(one)} {pages}" for one in self.languages
+        )
+        rest = (
+            f" · {self._said(_REVISION)} {self.ground.job.revision}"
+            f" · {self._said(_INPUTS)} {self.ground.plan.inputs_hash[:HASH_SHOWN]}"
         )
         with speaking("en"):  # it is measured as it stands
-            room = self.wide_pt - text_width(rest, self.size_pt)
+            room = self.wide_pt - text_width(f"{numbered} · {rest}", self.size_pt)
         name = shortened(self.ground.plan.job or "Farwall", max(room, 0.0), self.size_pt)
-        return {"foot": name + rest, "qr": square(self.screens, screen), "screen": screen}
+        return {
+            "foot": f"{numbered} · {name}{rest}", "qr": square(self.screens, screen),
+            "screen": screen,
+        }  # fmt: skip
 
     def _said(self, both: Said) -> str:
         return " / ".join(dict.fromkeys(both.by(one) for one in self.languages))

@@ -15,7 +15,7 @@ def price_sheet(ground: PaperGround) -> Paper:
     """The paper; for the owner of the firm alone."""
     return Paper(
         title="The price, for the firm alone",
-        under=Own(ground.job.name or ground.job.id),
+        under="Costs with their range, and what drives them",
         screen="price",
         blocks=tuple(_blocks(ground, ground.office.priced)),
     )

@@ -19,7 +19,7 @@ from farwall.papers.run_sheet.margins import PaperSize, paper_for
 from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import day_in_words
-from farwall.papers.words import names_in
+from farwall.papers.words import whole_names_in
 from farwall.phrasebook import speaking, told
 
 WINS = "The sheet of the material in hand, local codes and licensed practice win."
@@ -52,7 +52,7 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
     size = paper_for(job.wishes.units, job.wishes.paper)
     name = plain(job.name or job.id or plan.job or "")
     screen = paper.screen or OF_ALL
-    with speaking(ground.language, names_in(plan) | own_names(ground)):
+    with speaking(ground.language, whole_names_in(plan) | own_names(ground)):
         title = told(paper.title)
         blocks = [_block(one) for one in paper.blocks]
         own = (name, title, *paper.to, *firm_lines(job.firm), *strings_in(blocks))

@@ -19,7 +19,7 @@ PHRASES = {
     "corrected by the target in it, about {#1} off (CIEDE2000)":
     "corregidos con la carta que está en ella, con un error de unos {#1} (CIEDE2000)",
     "as the camera made it: its colours are a guess":
-    "como la hizo la cámara: sus colores son una suposición",
+    "como la hizo la cámara: sus colores son una estimación",
     "The two were not told to be of the same state, dry or wet or sealed: light and dark are not "
     "to be compared.":
     "No consta que las dos sean del mismo estado, seco o mojado o sellado: claro y oscuro no se "

@@ -23,7 +23,7 @@ PHRASES = {
     "La foto está desenfocada o movida. Toque antes la carta en la pantalla.",
     "The light changes by {#1} % across the target. Beside it the evening is a guess: lay the "
     "target nearer to the spot.":
-    "La luz cambia un {#1} % a lo largo de la carta. Junto a ella emparejarla es una suposición: "
+    "La luz cambia un {#1} % a lo largo de la carta. Junto a ella emparejarla es una estimación: "
     "ponga la carta más cerca del lugar.",
     "A shadow lies across the target. Beside it the light is not known.":
     "Una sombra cruza la carta. Junto a ella no se conoce la luz.",

@@ -36,6 +36,7 @@ PHRASES = {
     "the sealer's label": "la etiqueta del sellador",
     "sample timed on this slab": "muestra cronometrada en esta losa",
     "sample {&1}": "muestra {&1}",
+    "measured here, sample {&1}, {*2}": "medido aquí, muestra {&1}, {*2}",
     "learned from closed jobs": "aprendido de trabajos cerrados",
     "sampled here; its spread a guess": "de una muestra de aquí; su dispersión, una estimación",
     "told by the job; its spread a guess": "dicho en el trabajo; su dispersión, una estimación",

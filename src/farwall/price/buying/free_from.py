@@ -15,15 +15,17 @@ from dataclasses import dataclass
 from math import gcd
 
 from farwall.facts.wares import Seller
+from farwall.price.buying.choices import Choice, price_units
 from farwall.price.buying.kit import NONE
-from farwall.price.buying.lots import Choice, Shelf, price_units
 from farwall.price.buying.together import Offer, best_together
 from farwall.price.buying.ways import Ways, ways_within
-from farwall.price.buying.weighed import WEIGHT, Weighed
+from farwall.price.buying.weighed import WEIGHT, Scales, Weighed
 
 MOST_LOOKS = 8
 """Shares of one seller that are tried in one go."""
-MOST_ROUNDS = 3
+FIRST_SHARE = 20
+"""The share that is tried first; most are less."""
+MOST_ROUNDS = 2
 """Rounds over the sellers in which their shares are tried."""
 CLOSE = 2_000
 """The shares are left alone where the bound is as close to the best as a 2,000th of its cost."""
@@ -33,19 +35,17 @@ FIRST_PART = 16
 
 @dataclass(frozen=True)
 class Around:
-    """Shelves and sellers; who is open, who is paid for his way, who is to be paid his sum.
+    """Materials and sellers; who is open, who is paid for his way, who is to be paid his sum.
 
-    beat: the cost that has to be beaten · least_held: of each shelf, where as little as can be is
-    to be left over.
+    beat: the cost that has to be beaten.
     """
 
-    shelves: Sequence[Shelf]
+    scales: Sequence[Scales]
     terms: dict[str, Seller]
     open: frozenset[str]
     paying: frozenset[str]
     free: frozenset[str]
     beat: int
-    least_held: tuple[int, ...] | None
 
 
 @dataclass(frozen=True)
@@ -84,11 +84,12 @@ class _Search:
         self.names = tuple(sorted(around.free))
         self.sums = tuple(price_units(around.terms[n].free_from or "0") for n in self.names)
         self.fees = sum(price_units(around.terms[name].delivery) for name in around.paying)
-        own = [shelf.choice(around.open) for shelf in around.shelves]
+        self.shelves = [one.shelf for one in around.scales]
+        own = [shelf.choice(around.open) for shelf in self.shelves]
         self.alone = [one.least for one in own if one is not None]
         self.beat = around.beat
         self.best: tuple[Choice, ...] | None = None
-        amounts = [price for one in around.shelves for price in one.prices]
+        amounts = [price for one in self.shelves for price in one.prices]
         amounts += [price_units(one.delivery) for one in around.terms.values()]
         self.step = gcd(*amounts) or 1
 
@@ -107,9 +108,8 @@ class _Search:
         less = dict(zip(self.names, shares, strict=True))
         own = []
         spare = self.plain - sum(self.alone)
-        for m, shelf in enumerate(self.around.shelves):
-            held = None if self.around.least_held is None else self.around.least_held[m]
-            found = shelf.weighed(self.around.open, less, held, self.alone[m] + spare)
+        for scales, alone in zip(self.around.scales, self.alone, strict=True):
+            found = scales.at(self.around.open, less, alone + spare)
             if found is None:
                 return None
             own.append(found)
@@ -124,7 +124,7 @@ class _Search:
         """A purchase that pays the sums, where it is the best so far."""
         choices = tuple(
             shelf.chosen(wares, ways.counts[place].tolist())
-            for shelf, (wares, ways, place) in zip(self.around.shelves, chosen, strict=True)
+            for shelf, (wares, ways, place) in zip(self.shelves, chosen, strict=True)
         )
         cost = sum(one.cost for one in choices) + self.fees
         if cost < self.beat:
@@ -141,7 +141,8 @@ class _Search:
                 break
             n = look % len(self.names)
             after = self.along(best, n)
-            still = still + 1 if after.shares == best.shares else 1
+            little = after.bound - best.bound <= (self.room - after.bound) // 8
+            still = still + 1 if little else 0
             best = after
         return best
 
@@ -179,7 +180,7 @@ class _Search:
         share, slope = low.shares[n], self.sums[n] - low.paid[n]
         if high is None:
             to = share + -(-max(self.room - low.bound, 1) // slope)
-            return min(to, WEIGHT - 1) if share < WEIGHT - 1 else None
+            return min(to, 2 * share + FIRST_SHARE, WEIGHT - 1) if share < WEIGHT - 1 else None
         wide = high.shares[n] - share
         if wide < 2:
             return None

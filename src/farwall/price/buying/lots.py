@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
-from decimal import Decimal
+from collections.abc import Sequence
+from dataclasses import replace
 from functools import cached_property
 
 from farwall.mix.pack import (
@@ -15,47 +14,14 @@ from farwall.mix.pack import (
     best_counts,
     in_measures,
 )
-from farwall.price.buying.kit import Kit
+from farwall.price.buying.choices import Choice, price_units
 from farwall.price.buying.nouns import Material, lot_key, ordered
-from farwall.price.buying.weighed import WEIGHT, Weighed, kit_of, weighed
+from farwall.price.buying.weighed import WEIGHT, kit_of, weighed
 
 MOST_FIELDS = 8
 """Fields of one stain that are put to lots one by one; the smallest beyond stand together."""
-PLACES = 4
-"""Decimals of a price that are reckoned with; prices of more are refused by the reader."""
 FINE = 1 << 40
 """Sizes that share no measure: the need in so many, a thousandth of what `SLACK` lets pass."""
-
-
-@dataclass(frozen=True)
-class Choice:
-    """Counts by ware, cost in ten-thousandths, what is held in measures.
-
-    at_least: where the search was cut short, what no choice costs less than; else None.
-    """
-
-    counts: tuple[int, ...]
-    cost: int
-    held: int
-    at_least: int | None = None
-
-    @property
-    def least(self) -> int:
-        """Nothing that does costs less."""
-        return self.cost if self.at_least is None else self.at_least
-
-    def key(self, aim: Aim) -> tuple[int, ...]:
-        """What is made as small as can be, first things first."""
-        many = sum(self.counts)
-        return (self.cost, self.held, many) if aim == "cost" else (self.held, self.cost, many)
-
-
-def price_units(text: str) -> int:
-    """A price in ten-thousandths. Raises ArithmeticError where it has more decimals."""
-    amount = Decimal(text)
-    if -int(amount.as_tuple().exponent) > PLACES:
-        raise ArithmeticError(f"{text} has more than {PLACES} decimals")
-    return int(amount.scaleb(PLACES))
 
 
 class Shelf:
@@ -78,11 +44,6 @@ class Shelf:
         self.parts = _fewer([one for one in material.parts if one > 0]) or (material.need,)
         self.split = bool(material.parts) and len(self.lots) > 1
         self._found: dict[frozenset[str], Choice | None] = {}
-        self._weighed: dict[
-            tuple[frozenset[str], tuple[tuple[str, int], ...], int | None],
-            tuple[int, Weighed | None],
-        ] = {}
-        self._kits: dict[tuple[frozenset[str], int | None], Kit] = {}
 
     def box(self) -> None:
         """Pour all lots together where no one lot does for each field."""
@@ -211,49 +172,31 @@ class Shelf:
         """The cheapest of all ways, where sizes share no measure."""
         if not self.enough(open_):
             return None
-        found = weighed(kit_of(self, open_, {}))
-        if found is None:
-            return self._rounded(open_)
-        cost = int(found.ways.cost.min())
-        best = min(
-            (
-                self.chosen(found.kit.wares, found.ways.counts[n].tolist())
-                for n in (found.ways.cost == cost).nonzero()[0]
-            ),
-            key=lambda one: (*one.key(self.aim), one.counts),
+        kit = kit_of(self, open_, {})
+        found = weighed(kit)
+        at_least = -(-(kit.least if found is None else found.least) // WEIGHT)
+        choices = (
+            []
+            if found is None
+            else [
+                self.chosen(kit.wares, counts)
+                for counts in found.ways.counts[found.ways.cost == found.ways.cost.min()].tolist()
+            ]
         )
-        return best if found.least >= cost else replace(best, at_least=-(-found.least // WEIGHT))
+        if not choices or choices[0].cost > at_least:  # too many ways to look at them all
+            choices += [one for one in (self._rounded(open_),) if one is not None]
+        if not choices:
+            return None
+        best = min(choices, key=lambda one: (*one.key(self.aim), one.counts))
+        return best if best.cost == at_least else replace(best, at_least=at_least)
 
     def _rounded(self, open_: frozenset[str]) -> Choice | None:
-        """Where there are too many ways to find one: sizes a hair smaller, so that it is enough."""
+        """The best of sizes a hair smaller, so that it is enough."""
         other = Shelf(self.material, self.aim)
         other.told = in_measures(self.material.need, [one.size for one in self.wares])
         other.fine, other.split, other.boxed = False, self.split, self.boxed
         found = other.choice(open_)
-        if found is None:
-            return None
-        least = kit_of(self, open_, {}).least
-        return replace(self._of(dict(enumerate(found.counts))), at_least=-(-least // WEIGHT))
-
-    def weighed(
-        self, open_: frozenset[str], less: Mapping[str, int], held: int | None, most: int
-    ) -> Weighed | None:
-        """The cheapest where some sellers' prices count less (`kit_of`), of those up to `most`."""
-        own = open_ & frozenset(one.seller for one in self.wares)
-        key = own, tuple(less.items()), held
-        if key in self._weighed and self._weighed[key][0] >= most:
-            return self._weighed[key][1]
-        choice, found = self.choice(own), None
-        if choice is not None:
-            if (own, held) not in self._kits:
-                self._kits[own, held] = kit_of(self, own, {}, held)
-            kit = kit_of(self, own, less, held)
-            few = kit.of(self._kits[own, held].worth(most * WEIGHT))
-            if set(few.wares).issuperset(n for n, many in enumerate(choice.counts) if many):
-                kit = few
-            found = weighed(kit, [choice.counts[n] for n in kit.wares])
-        self._weighed[key] = most, found
-        return found
+        return None if found is None else self._of(dict(enumerate(found.counts)))
 
     def chosen(self, places: Sequence[int], counts: Sequence[int]) -> Choice:
         """So many of the wares at these places."""

@@ -17,7 +17,7 @@ from farwall.price.buying.kit import NONE
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
-MOST_TOGETHER = 20_000
+MOST_TOGETHER = 4_000
 """Choices of all materials so far that are followed side by side."""
 DEAR, COST, FIRST = range(3)
 """Columns: weighed cost beyond the least, whole cost; then what is paid to each watched seller."""

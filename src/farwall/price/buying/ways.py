@@ -17,7 +17,7 @@ from farwall.price.buying.kit import NONE, Kit
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
-MOST_WAYS = 4_000
+MOST_WAYS = 1_000
 """Ways of one material that are followed side by side."""
 FEW = 128
 """So many are followed as they are: to compare them would take longer."""
@@ -162,18 +162,19 @@ def ways_within(whole: Kit, limit: int, plain: int = NONE) -> Ways:
     return Ways(ways[:, COST], ways[:, FIRST : FIRST + sellers], counts, followed.beyond)
 
 
-def least_ways(kit: Kit) -> Ways:
-    """The cheapest way of all and maybe others that cost little more; none where there is none.
+def least_ways(kit: Kit, most: int = NONE) -> Ways:
+    """The cheapest way of all, of those up to `most`, and maybe others that cost little more.
 
-    Where there are too many to look at, none may be found; then `beyond` is below NONE.
+    None where there is none. Where there are too many to look at none may be found either; then
+    `beyond` is below NONE.
     """
     least = kit.least
     many = np.minimum(kit.most, -(-kit.wanted // kit.sizes) + len(kit.takes))
-    dearest = int((kit.prices * many).sum())
+    most = min(int((kit.prices * many).sum()), most)
     exact = kit.steps == kit.wanted or kit.exactly is not None
     room = 0 if exact else 1 + least * 4 // kit.steps
     while True:
-        found = ways_within(kit, min(least + room, dearest))
-        if len(found.cost) or least + room >= dearest:
+        found = ways_within(kit, min(least + room, most))
+        if len(found.cost) or least + room >= most:
             return found
-        room = max(room * 2, 1 + least // 256)
+        room = max(room * 2, 1 + least // (256 if len(kit.takes) == 2 else 64))

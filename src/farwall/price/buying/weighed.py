@@ -19,6 +19,8 @@ WEIGHT = 256
 """A price counts so much; what is paid to a seller who is to be paid more counts less."""
 ENDLESS = 1 << 40
 """So many of a ware are more than anybody buys."""
+LOTS_LOOK = 8
+"""Looks at a material that one with lots and fields counts for."""
 LARGEST = 1 << 61
 """No size in measures is beyond."""
 
@@ -71,13 +73,51 @@ def weighed(kit: Kit, known: Sequence[int] | None = None) -> Weighed | None:
 
     known: counts of the kit's wares that do, for where there are too many ways to look at.
     """
-    ways = least_ways(kit)
+    counts = np.array([known or ()], dtype=np.int64)
+    ways = least_ways(kit, NONE if known is None else int((counts @ kit.prices)[0]))
     if not len(ways.cost):
         if known is None or ways.beyond >= NONE:
             return None
-        counts = np.array([known], dtype=np.int64)
         ways = Ways(counts @ kit.prices, counts @ kit.watched, counts, kit.least)
     cost = int(ways.cost.min())
     equal = (ways.cost == cost).nonzero()[0]
     place = int(equal[int(ways.paid[equal].sum(axis=1).argmax())])
     return Weighed(kit, ways, place, min(cost, ways.beyond))
+
+
+class Scales:
+    """A material weighed at any prices, and how often it was.
+
+    held: what is to be held in sum, see `kit_of`.
+    """
+
+    def __init__(self, shelf: Shelf, held: int | None) -> None:
+        self.shelf, self.held, self.looks = shelf, held, 0
+        self._kits: dict[frozenset[str], Kit] = {}
+        self._found: dict[
+            tuple[frozenset[str], tuple[tuple[str, int], ...]], tuple[int, Weighed | None]
+        ] = {}
+
+    def at(self, open_: frozenset[str], less: Mapping[str, int], most: int) -> Weighed | None:
+        """The cheapest of the open sellers where some prices count less (`kit_of`).
+
+        Of those alone that cost up to `most` as prices are. None where there is none.
+        """
+        own = open_ & frozenset(one.seller for one in self.shelf.wares)
+        key = own, tuple(less.items())
+        if key not in self._found or self._found[key][0] < most:
+            self.looks += LOTS_LOOK if self.shelf.split else 1
+            self._found[key] = most, self._looked(own, less, most)
+        return self._found[key][1]
+
+    def _looked(self, own: frozenset[str], less: Mapping[str, int], most: int) -> Weighed | None:
+        choice = self.shelf.choice(own)
+        if choice is None:
+            return None
+        if own not in self._kits:
+            self._kits[own] = kit_of(self.shelf, own, {}, self.held)
+        kit = kit_of(self.shelf, own, less, self.held)
+        few = kit.of(self._kits[own].worth(most * WEIGHT))
+        if set(few.wares).issuperset(n for n, many in enumerate(choice.counts) if many):
+            kit = few
+        return weighed(kit, [choice.counts[n] for n in kit.wares])

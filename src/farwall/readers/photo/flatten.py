@@ -2,7 +2,7 @@
 
 A plane seen by a lens without distortion is a projective image of itself, which four points fix
 (Hartley and Zisserman, Multiple View Geometry, 2nd ed., section 4.1; from memory). What stands off
-the plane, by a fold or a bend, stays displaced.
+the plane, by a fold or a bend, is laid back as far as the sheet's edges show it (`bent`).
 """
 
 from __future__ import annotations
@@ -13,32 +13,42 @@ import numpy as np
 import numpy.typing as npt
 
 from farwall.floor.geometry import Point
+from farwall.readers.photo.bent import Bend, find_bend
 from farwall.readers.photo.opening import WORKING_PIXELS, Grey
 
 Real = npt.NDArray[np.float64]
 _MOST_SKEW_DEG = 8.0
 _LEAST_SKEW_DEG = 0.02
+_STEP = 8
 _USUAL_FOCAL, _FOCAL = 0.8, (0.4, 4.0)
 """Of a telephone's lens, in longer sides of the picture: 0.7 to 0.8 are usual (from memory)."""
 
 
 @dataclass(frozen=True)
 class Flat:
-    """The flattened picture; `to_flat` takes a place of the picture [px] to one of `grey`.
+    """The flattened picture; `to_plane` takes a place of the picture [px] to the plane of the
+    sheet's corners.
 
     `px_per_mm` of paper, None where nobody told the size of the sheet; `turned_deg` how far the
-    lines of the drawing were off the level.
+    lines of the drawing were off the level; `bend`: how the sheet stands over that plane, None
+    where its edges were not seen.
     """
 
     grey: Grey
-    to_flat: Real
+    to_plane: Real
     px_per_mm: float | None
     turned_deg: float = 0.0
+    bend: Bend | None = None
 
     def place(self, point: Point) -> Point:
         """A place of the picture in the flattened one [px]."""
-        x, y, w = self.to_flat @ np.array([point[0], point[1], 1.0])
-        return float(x / w), float(y / w)
+        x, y, w = self.to_plane @ np.array([point[0], point[1], 1.0])
+        on_sheet = float(x / w), float(y / w)
+        if self.bend is not None and not self.bend.straight:
+            on_sheet = self.bend.laid(*on_sheet)
+        high, wide = self.grey.shape
+        x, y, _ = _turned(self.turned_deg, (wide, high)) @ np.array([*on_sheet, 1.0])
+        return float(x), float(y)
 
 
 def flatten(
@@ -53,11 +63,11 @@ def flatten(
         (0.0, float(high)),
     )
     size, px_per_mm = _size(four, paper_mm, _aspect(four, (wide, high)) if corners else wide / high)
-    to_flat = _through(four, size)
-    turn = _skew(_warped(grey, to_flat, size))
-    if abs(turn) >= _LEAST_SKEW_DEG:
-        to_flat = _turned(turn, size) @ to_flat
-    return Flat(_warped(grey, to_flat, size), to_flat, px_per_mm, turn)
+    to_plane = _through(four, size)
+    bend = find_bend(grey, corners, to_plane, size) if corners else None
+    turn = _skew(_laid(grey, to_plane, size, 0.0, bend))
+    turn = turn if abs(turn) >= _LEAST_SKEW_DEG else 0.0
+    return Flat(_laid(grey, to_plane, size, turn, bend), to_plane, px_per_mm, turn, bend)
 
 
 def _size(
@@ -121,6 +131,33 @@ def _warped(grey: Grey, to_flat: Real, size: tuple[int, int]) -> Grey:
         grey, by_centres, size, flags=cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE
     )
     return np.asarray(flat, np.uint8)
+
+
+def _laid(
+    grey: Grey, to_plane: Real, size: tuple[int, int], turn_deg: float, bend: Bend | None
+) -> Grey:
+    """The sheet flattened and turned, what stands over the plane laid back."""
+    turned = _turned(turn_deg, size)
+    if bend is None or bend.straight:
+        return _warped(grey, turned @ to_plane, size)
+    import cv2
+
+    # Each eighth place is reckoned, one more at each edge; between them the way is straight.
+    x, y = np.meshgrid(*((np.arange(-1, -(-side // _STEP) + 1) + 0.5) * _STEP for side in size))
+    back = np.linalg.inv(turned)
+    x, y = (back[n, 0] * x + back[n, 1] * y + back[n, 2] for n in (0, 1))
+    seen = np.stack([*bend.seen(x, y), np.ones_like(x)], axis=-1) @ np.linalg.inv(to_plane).T
+    across, down = (_between(seen[..., n] / seen[..., 2] - 0.5, size) for n in (0, 1))
+    flat = cv2.remap(grey, across, down, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
+    return np.asarray(flat, np.uint8)
+
+
+def _between(reckoned: Real, size: tuple[int, int]) -> npt.NDArray[np.float32]:
+    import cv2
+
+    coarse = reckoned.astype(np.float32)
+    whole = cv2.resize(coarse, None, fx=_STEP, fy=_STEP, interpolation=cv2.INTER_LINEAR)
+    return np.asarray(whole[_STEP : _STEP + size[1], _STEP : _STEP + size[0]], np.float32)
 
 
 def _skew(flat: Grey) -> float:

@@ -131,6 +131,9 @@ def _told(reading: Reading, laid: Laid, scale: float | None, working: float | No
     asks = [note for note in reading.asks if note.code != "scale"]
     if not laid.lies_flat:
         mended.append(_flattened(laid))
+        bent, unlike = _bent(laid.flat)
+        mended += bent
+        asks += unlike
     if abs(laid.flat.turned_deg) >= 0.1:
         what = f"The lines were {abs(laid.flat.turned_deg):.1f}° off the level and were turned."
         mended.append(Note("turned", what))
@@ -159,7 +162,32 @@ def _flattened(laid: Laid) -> Note:
             "taken-flat", "No sheet of paper was seen: the picture was taken as lying flat."
         )
     by = "as told" if laid.told else "as the edge of the light paper was seen"
-    return Note("flattened", f"Flattened by the corners {_pixels(laid.corners)}, {by}.")
+    what = f"Flattened by the corners {_pixels(laid.corners)}, {by}."
+    if laid.flat.bend is None:
+        what += " The sheet's edges were not seen between them, so a bend of it would not be known."
+    return Note("flattened", what)
+
+
+def _bent(flat: Flat) -> tuple[list[Note], list[Note]]:
+    """What was laid back, and what is asked where opposite edges contradict each other."""
+    if flat.bend is None or flat.bend.straight:
+        return [], []
+    by = _on_paper(flat.bend.moved_px, flat)
+    what = f"The sheet does not lie flat: what its bends and folds moved, by up to {by}, was laid"
+    mended = [Note("laid-back", f"{what} back as its edges show it.")]
+    if not flat.bend.contradicts:
+        return mended, []
+    unlike = _on_paper(flat.bend.unlike_px, flat)
+    ask = f"Opposite edges of the sheet bow unlike each other, by {unlike}: it was laid back only"
+    return mended, [
+        Note("bent", f"{ask} in the mean. Flatten it and photograph it anew, or measure two rooms.")
+    ]
+
+
+def _on_paper(long_px: float, flat: Flat) -> str:
+    if flat.px_per_mm:
+        return f"{long_px / flat.px_per_mm:.1f} mm of paper"
+    return f"{long_px:.0f} pixels of the flattened picture"
 
 
 def _ask_corners(seen: tuple[Point, ...]) -> str:
