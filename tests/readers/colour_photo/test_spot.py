@@ -5,8 +5,9 @@ import pytest
 
 from farwall.errors import Refused
 from farwall.evidence import Rank
-from farwall.readers.colour_photo.nouns import ColourPhoto
+from farwall.readers.colour_photo.nouns import ColourPhoto, TargetSeen
 from farwall.readers.colour_photo.spot import spot_of
+from farwall.readers.colour_photo.tube import FLOOR_OFF_DE, SAID
 
 BOX = ((10, 10), (40, 10), (40, 40), (10, 40))
 
@@ -38,3 +39,13 @@ def test_what_lies_outside_does_not_count_and_a_speck_of_glare_hardly():
 def test_too_small_a_spot_is_refused(polygon):
     with pytest.raises(Refused):
         spot_of(photo(np.zeros((60, 60, 3))), polygon)
+
+
+@pytest.mark.parametrize(
+    ("left", "told", "error"),
+    [(0.6, (), 0.6), (0.6, (SAID,), FLOOR_OFF_DE), (5.0, (SAID,), 5.0)],
+)
+def test_under_a_tube_a_spot_is_no_surer_than_floors_were_found_to_be(left, told, error):
+    target = TargetSeen("own", ((0, 0), (5, 0), (5, 5), (0, 5)), (), left, 2 * left, told)
+    lab = np.full((60, 60, 3), (45.0, 12.0, 20.0), np.float32)
+    assert spot_of(ColourPhoto(lab, target, Rank.MEASURED), BOX).error_de == error

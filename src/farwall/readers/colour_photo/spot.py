@@ -10,7 +10,8 @@ import numpy as np
 from farwall.colour.lab import lab_of_xyz, xyz_of_lab
 from farwall.errors import Mistake, Refused
 from farwall.facts.samples import Light, Look, State
-from farwall.readers.colour_photo.nouns import ColourPhoto
+from farwall.readers.colour_photo.nouns import ColourPhoto, TargetSeen
+from farwall.readers.colour_photo.tube import FLOOR_OFF_DE, SAID
 
 Corner = tuple[float, float]
 _LEAST_POINTS = 40
@@ -20,7 +21,10 @@ _GLARE_L, _MOST_GLARE = 97.0, 0.02
 
 @dataclass(frozen=True)
 class SpotSeen:
-    """The mean colour of a spot, how much its lightness varies, on how many points it rests."""
+    """The mean colour of a spot, how much its lightness varies, on how many points it rests.
+
+    error_de: what the target says is left, and no less than `tube.FLOOR_OFF_DE` under a tube.
+    """
 
     lab: tuple[float, float, float]
     spread_lightness: float
@@ -56,8 +60,12 @@ def spot_of(photo: ColourPhoto, polygon_px: Sequence[Corner]) -> SpotSeen:
     lightness, a, b = lab_of_xyz(xyz_of_lab(kept).mean(axis=0))
     glare = float((inside[:, 0] > _GLARE_L).mean())
     told = ("Light shines on the spot: stand so that no window mirrors in it.",)
-    error = photo.target.error_de if photo.target and photo.rank != "guess" else None
+    error = None if photo.target is None or photo.rank == "guess" else _error_de(photo.target)
     return SpotSeen(
         (float(np.clip(lightness, 0, 100)), float(a), float(b)), float(kept[:, 0].std()),
         len(inside), error, told if glare > _MOST_GLARE else (),
     )  # fmt: skip
+
+
+def _error_de(target: TargetSeen) -> float:
+    return max(target.error_de, FLOOR_OFF_DE) if SAID in target.warnings else target.error_de

@@ -23,6 +23,8 @@ LEAST = 3
 """Squares of either that have to be seen."""
 NARROW = 1.8
 """The sign from which it is said: tubes of three bands gave 2.3 and more, other lights 1.2."""
+FLOOR_OFF_DE = 4.2
+"""CIEDE2000 by which floor is off under such a tube: median of judging photos, measured here."""
 SAID = (
     "The light may be a tube with narrow bands: light greys come out greener and yellower against "
     "the coloured squares. Floor may be off by 4 or more (CIEDE2000), whatever error is told here. "
