@@ -14,6 +14,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from math import hypot
 
 import numpy as np
 import numpy.typing as npt
@@ -174,7 +175,7 @@ def _heights(
 
 def _farthest(eye: Point, size: tuple[int, int]) -> float:
     """From the eye's foot to the farthest corner."""
-    return float(np.hypot(*(max(at, side - at) for at, side in zip(eye, size, strict=True))))
+    return hypot(*(max(at, side - at) for at, side in zip(eye, size, strict=True)))
 
 
 def _bend_and_folds(heights: Real) -> tuple[Real, Real]:
