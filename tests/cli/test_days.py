@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from dataclasses import replace
 
+import pypdfium2
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
@@ -55,6 +56,24 @@ def test_a_folder_and_a_calendar_file_are_written(days, tmp_path):
     assert {one.name for one in out.iterdir()} == {"days.json", "days.svg", "chain-elm.pdf"}
     assert str(out) in told
     assert b"BEGIN:VEVENT\r\nUID:elm.clean@farwall\r\n" in ics.read_bytes()
+
+
+def test_tape_and_pages_are_spanish_where_they_are_asked_for_so(days, tmp_path):
+    out = tmp_path / "week"
+    code, _, _ = days("--out", str(out), "--language", "es", "--screens", "https://b.example/elm")
+    assert code == 0
+    assert "limpieza" in (out / "days.svg").read_text()
+    page = pypdfium2.PdfDocument(out / "chain-elm.pdf")[0].get_textpage().get_text_range()
+    assert "Los demás oficios se quedan fuera" in page
+    assert "revisión 1 · datos " in page
+
+
+def test_one_address_of_a_house_is_not_for_two(days, tmp_path):
+    code, _, err = days("--out", str(tmp_path / "week"), "--screens", "https://b.example/elm",
+                        ids=("elm", "fir"))  # fmt: skip
+    assert code == 2
+    assert "--screens" in err
+    assert not (tmp_path / "week").exists()
 
 
 def test_a_calendar_file_is_renewed_and_never_doubled(days, tmp_path):

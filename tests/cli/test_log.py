@@ -48,9 +48,9 @@ def short(entered):
 def test_an_entry_is_told_back_with_its_id_and_what_to_do_now_in_ten_lines(log, monday):
     said = log("mixed", "coat=first", "gal=9.1", "at=7:50", "who=Ada").splitlines()
     assert re.fullmatch(
-        r"Entered 7:50 mixed: coat first, 9\.1 gal \(34\.4 L\) \(Ada\)  \[[0-9a-f]{6}\]", said[0]
+        r"Entered 7:50 mixed: coat 1, 9\.1 gal \(34\.4 L\) \(Ada\)  \[[0-9a-f]{6}\]", said[0]
     )
-    assert said[1].startswith("NOW 7:50: begin field first.1 in Bath")
+    assert said[1].startswith("NOW 7:50: begin field 1.1 in Bath")
     assert len(said) <= 11
     kept = json.loads((monday / LOG).read_text())
     assert kept["entry"]["about"] == {"coat": "first", "litres": pytest.approx(34.447247)}
@@ -120,7 +120,7 @@ def test_the_story_is_told_minute_by_minute_and_as_json(log):
     lines = log("--story").splitlines()
     assert lines[0] == "Quince Street, lot 9: 5 entries."
     assert [line.split()[0] for line in lines[1:6]] == ["7:55", "8:01", "8:05", "8:10", "8:16"]
-    assert any("first.4 Study" in line and "took 0.9 gal" in line for line in lines)
+    assert any("1.4 Study" in line and "took 0.9 gal" in line for line in lines)
     assert len(asked(log, "--story")["story"]["happened"]) == 5
 
 
@@ -143,7 +143,7 @@ def test_two_sprayers_get_the_quick_answer_and_the_rest_laid_anew(log, monday, t
     morning(log, 1.2)
     assert main(["log", str(monday), "--replan", "--out", str(tmp_path / "o"), "at=8:17"]) == 0
     said = log("at=8:17")
-    assert "NOW 8:17: begin field first.5" in said
+    assert "NOW 8:17: begin field 1.5" in said
     assert "The rest is worth planning again (--replan --out DIR)" in said
 
 
@@ -221,7 +221,7 @@ def test_a_job_of_the_book_is_logged_and_read_alike(tmp_path, capsys):
     told = ["--book", str(tmp_path / "book")]
     words = ["log", "quince", "field-done", "field=first.1", "tank_l=5", "tub_l=28", "at=8:02"]
     assert main([*words, *told]) == 0
-    assert "NOW 8:02: begin field first.2" in capsys.readouterr().out
+    assert "NOW 8:02: begin field 1.2" in capsys.readouterr().out
     with Book.open(tmp_path / "book") as book:
         assert [one.entry.word for one in book.entries("quince")] == ["field-done"]
     assert main(["log", "quinze", *told]) == 2
@@ -246,7 +246,7 @@ def test_the_recorded_day_of_the_page_is_what_the_commands_say(log, monday):
 
 def _bare(text):
     lines = re.sub(r"\[[0-9a-f]{6}\]", "[…]", text).split("\n")
-    return "\n".join(re.sub(r"\d+:\d\d", "…", x) if "coat first" in x.lower() else x for x in lines)
+    return "\n".join(re.sub(r"\d+:\d\d", "…", x) if "coat 1" in x.lower() else x for x in lines)
 
 
 def test_without_a_word_the_device_is_this_homes_own(log, monkeypatch, tmp_path):
@@ -255,3 +255,11 @@ def test_without_a_word_the_device_is_this_homes_own(log, monkeypatch, tmp_path)
     first = asked(log, "note", "text=one", "at_min=1")["entered"][0]["device"]
     assert first == (tmp_path / "state/farwall/device").read_text().strip()
     assert asked(log, "note", "text=two", "at_min=2")["entered"][0]["device"] == first
+
+
+def test_coats_fields_and_bands_are_told_by_their_numbers(log):
+    by_id, by_number = (
+        asked(log, "band-done", f"band={name}", "at=8:16") for name in ("first.4.3", "1.4.3")
+    )
+    assert by_id["entered"][0]["about"] == by_number["entered"][0]["about"]
+    assert by_number["entered"][0]["about"] == {"band": "first.4.3"}

@@ -26,7 +26,7 @@ FOUND = (
 
 @pytest.fixture
 def words(tmp_path, monkeypatch):
-    def here(content, *, name="", points, room):
+    def here(content, *, name="", points, room, edges=()):
         return floor_seen(content, pairs_from(points), room, lambda _: FOUND)
 
     monkeypatch.setattr(floor_photos, "floor_seen_of", here)
@@ -35,6 +35,20 @@ def words(tmp_path, monkeypatch):
     facts.write_text(json.dumps(plain(job(HALL, id="hall"), omit_empty=True)), encoding="utf-8")
     return ["colour", "look", str(photo), "--job", str(facts), "--room", "Hall",
             "--points", pairs_text(pairs(camera(), 1.0))]  # fmt: skip
+
+
+def test_the_edges_of_the_plan_are_handed_to_the_finder_and_told(words, capsys, monkeypatch):
+    handed = []
+    before = floor_photos.floor_seen_of
+
+    def here(content, *, name="", points, room, edges=()):
+        handed.extend(edges)
+        return before(content, name=name, points=points, room=room)
+
+    monkeypatch.setattr(floor_photos, "floor_seen_of", here)
+    assert main(words) == 0
+    assert handed
+    assert f"along {len(handed)} edges of bands by the run sheet" in capsys.readouterr().out
 
 
 def test_each_mark_is_asked_with_its_place_and_what_can_be_done(words, capsys):

@@ -27,7 +27,7 @@ def test_it_writes_all_three_and_says_what_to_do_now(plan, tmp_path, capsys):
         "moments.svg",
     }
     said = capsys.readouterr().out.splitlines()
-    now = r"NOW 8:30: finish first\.6\.(\d) \(\d\.\d min\), then go on with band first\.6\.(\d) in "
+    now = r"NOW 8:30: finish 1\.6\.(\d) \(\d\.\d min\), then go on with band 1\.6\.(\d) in "
     found = re.match(now + r"Bedroom 1\.", said[0])
     assert found is not None, said[0]
     assert int(found[2]) == int(found[1]) + 1
@@ -62,7 +62,7 @@ def test_a_mix_that_may_not_be_is_a_no(plan, tmp_path, capsys):
 def test_what_is_left_for_another_day_is_said(plan, tmp_path, capsys):
     words = ["now=8:12", "done=first.3", "closed=bed-1", "--out", str(tmp_path / "o")]
     assert main(["replan", str(plan), *words]) == 0
-    assert "LEFT FOR ANOTHER DAY: Bedroom 1, Closet (first.6)" in capsys.readouterr().out
+    assert "LEFT FOR ANOTHER DAY: Bedroom 1, Closet (1.6)" in capsys.readouterr().out
 
 
 def test_done_floor_lies_in_grey_and_the_foot_says_so(plan, tmp_path):

@@ -120,3 +120,24 @@ def test_what_the_log_tells_of_a_room_wins_over_what_was_typed(run, tmp_path, ca
     code, _, err = run(JOB, "--out", str(tmp_path / "none"), "--log", str(tmp_path))
     assert code == 2
     assert "there is no log.jsonl" in err
+
+
+def test_sheet_and_drawing_are_spanish_where_they_are_asked_for_so(run, tmp_path):
+    facts = replace(JOB, revision=4)
+    run(
+        facts,
+        "--out",
+        str(tmp_path / "day"),
+        "--language",
+        "es",
+        "--screens",
+        "https://b.example/7",
+    )
+    pdf = pypdfium2.PdfDocument(tmp_path / "day" / "seal-sheet.pdf")
+    text = " ".join(page.get_textpage().get_text_range() for page in pdf).replace("\r\n", " ")
+    for words in ("Día de sellado", "Mano 2", "revisión 4 · datos", "Página 1 de", "charola"):
+        assert words in text
+    for words in ("tanque", "rocía", "Seal day", "revision 4"):
+        assert words not in text
+    assert "se pone primero" in (tmp_path / "day" / "seal.svg").read_text()
+    assert "Nobody works alone" in (tmp_path / "day" / "seal.json").read_text()

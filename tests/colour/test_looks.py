@@ -6,7 +6,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from farwall.colour.dose import FORMS, Laid, schedules
-from farwall.colour.looks import LEAST_MEETING, looks, meeting
+from farwall.colour.looks import (
+    HAIR,
+    LEAST_MEETING,
+    looks,
+    looks_and_moves,
+    meeting,
+    parts_of,
+)
+from farwall.colour.prior import Prior
 
 LOG = st.floats(-0.6, 0.6)
 ONE = st.tuples(*[LOG] * 12)
@@ -78,3 +86,25 @@ def test_two_colours_meet_only_where_both_lie():
 def test_the_least_meeting_keeps_the_sum_growing():
     """d(s1 + s2 + m·2·s1·s2/(s1 + s2))/ds1 = 1 + 2m·(s2/(s1 + s2))², above 0 for m above -1/2."""
     assert 1 + 2 * LEAST_MEETING > 0
+
+
+@pytest.mark.parametrize("form", FORMS, ids=str)
+@given(moves=ONE, dose=st.floats(0.0, 0.2))
+def test_moves_are_those_of_thirst_and_shade(form, moves, dose):
+    row, prior = theta(moves), Prior()
+    laid = schedules([[Laid(0, dose)], [Laid(0, 0.1)]])
+    places = np.array([-1, 0])
+    usual, thirst, shade = looks_and_moves(form, row, laid, 1, places=places, prior=prior)
+    assert usual == pytest.approx(looks(form, row, laid, 1, places=places))
+    thirsty = looks(form, row, laid, 1, places=places, thirst=HAIR)
+    assert thirst * HAIR == pytest.approx((thirsty - usual)[..., 0] * prior.patch_thirst, abs=1e-9)
+    shaded = row.copy()
+    shaded[:, 4:7] += HAIR
+    dark = looks(form, shaded, laid, 1, places=places)
+    assert shade * HAIR == pytest.approx((dark - usual)[..., 0] * prior.patch_shade, abs=1e-9)
+
+
+@given(st.integers(0, 3000), st.integers(0, 500))
+def test_parts_are_all_rows_once(rows, patches):
+    parts = parts_of(rows, patches)
+    assert [n for one in parts for n in range(rows)[one]] == list(range(rows))

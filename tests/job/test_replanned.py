@@ -23,8 +23,8 @@ def test_a_weak_tip_is_told_with_what_it_does_by_hand():
     job = replace(before, morning=Morning(tip_l_min=0.4))
     said = what_changed(plan_job(before), plan_job(job))
     assert said[0] == "Spray rate 2.00 m²/min, before 3.00."
-    assert "one ends 4 min later." in said
-    assert any(one.startswith("one's tightest edge:") for one in said)
+    assert "Coat 1 ends 4 min later." in said
+    assert any(one.startswith("Coat 1's tightest edge:") for one in said)
 
 
 def test_the_same_plan_stays():

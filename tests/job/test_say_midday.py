@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from tests.midday import after, bands_of, day_of
 
+from farwall.facts.numbered import numbered
 from farwall.facts.so_far import ClosedRoom, SoFar
 from farwall.job.replan import replan
 from farwall.job.say_midday import said_again, said_stop
@@ -19,9 +20,7 @@ def first_line(told):
 
 def test_it_names_the_next_band_and_its_room():
     plan = day_of(QUINCE)
-    assert first_line(after(plan, "first.5.2")) == (
-        "NOW 8:19: go on with band first.5.3 in Bedroom 2."
-    )
+    assert first_line(after(plan, "first.5.2")) == ("NOW 8:19: go on with band 1.5.3 in Bedroom 2.")
 
 
 def test_a_filling_before_the_next_field_comes_first():
@@ -36,18 +35,18 @@ def test_a_filling_before_the_next_field_comes_first():
     for before, field in filled:
         said = first_line(after(plan, before.bands[-1].id))
         assert re.match(r"NOW \d+:\d\d: take the full tank \(.* more\), begin field ", said), said
-        assert f"begin field {field.id}" in said
+        assert f"begin field {numbered(plan, field.id)}" in said
 
 
 def test_a_closed_room_with_a_live_edge_says_to_feather_now_and_wait():
     plan = day_of(QUINCE)
     told = after(plan, "first.8.9", closed=(ClosedRoom("great-room", 75.0),))
-    assert "feather the edge of first.8.9 now; wait until 9:1" in first_line(told)
+    assert "feather the edge of 1.8.9 now; wait until 9:1" in first_line(told)
 
 
 def test_between_two_coats_it_says_wait():
     told = first_line(SoFar(at_min=70.0))
-    assert re.match(r"NOW 9:10: wait\. 1[2-5]:\d\d begin field second\.1", told), told
+    assert re.match(r"NOW 9:10: wait\. 1[2-5]:\d\d begin field 2\.1", told), told
 
 
 def test_when_all_is_done_it_says_so():

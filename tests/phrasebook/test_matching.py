@@ -119,3 +119,30 @@ def test_two_quantities_side_by_side_are_told_apart():
     spanish = in_spanish(f"{english}slab decides.", ROOMS)
     assert spanish is not None
     assert spanish.index("10.0 min") != spanish.index("30.0 min")
+
+
+def test_a_pattern_without_words_of_its_own_parts_no_two_sentences():
+    """`{1} {2}` and its like once cut `Buy` off a text of two sentences and left it in English."""
+    two = (
+        "Buy 2 × 1 gal light at 58.00 and 3 × 1 gal dark at 58.00: 116.00 USD and 174.00 USD. "
+        "Box all lots of one stain before the first mix."
+    )
+    said = in_spanish(two, frozenset({"light", "dark"}))
+    assert said is not None
+    assert said.startswith("Compre 2 × 1 gal light a 58.00 y 3 × 1 gal dark")
+    assert said.endswith("Junte todos los lotes de un mismo tinte antes de la primera mezcla.")
+
+
+@pytest.mark.parametrize(
+    ("english", "spanish"),
+    [
+        ("Thu 21 May 9:00 am", "jue. 21 may 9:00 am"),
+        ("from Mon 1 Jan, 7:30 am until Sat 6 Jan, 1:00 pm",
+         "desde lun. 1 ene, 7:30 am hasta sáb. 6 ene, 1:00 pm"),
+        ("3 K (5 °F)", "3 K (5 °F)"),
+        ("wash day", "día de lavado"),
+        ("room", "cuarto"),
+    ],
+)  # fmt: skip
+def test_days_of_a_month_kelvin_and_names_of_papers_are_said(english, spanish):
+    assert in_spanish(english, frozenset({"Great room"})) == spanish

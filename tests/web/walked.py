@@ -30,6 +30,7 @@ SCREENS = {
     "acid": "/houses/two/acid",
     "the next coat": "/houses/two/colour",
     "sample day": "/houses/two/colour/sample-day",
+    "before and after": "/houses/two/colour/pairs",
     "price": "/houses/two/price",
     "quantities": "/houses/two/price/quantities",
     "supplies": "/houses/two/supplies",

@@ -6,7 +6,7 @@ import type { Entry } from "../src/pure/entry.ts";
 import { jumped } from "../src/pure/era.ts";
 import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
-import { callBetween, countdown, volume } from "../src/pure/say.ts";
+import { callBetween, countdown, short, volume } from "../src/pure/say.ts";
 import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
@@ -158,4 +158,10 @@ test("the table of the gate refuses a whole by any two of it, and allows no more
   assert.equal(word([]), "");
   assert.equal(batchRefused(table, "dark", false), null);
   assert.deepEqual(batchRefused(table, "dark", true), ["refused", "c", "d", ""]);
+});
+
+test("a coat of sealer is named with its lot where one was entered", () => {
+  const of = (about: object) => short({ fields: [] } as never, { word: "sealed", about } as unknown as Entry);
+  assert.equal(of({ round: 1 }), "sealer down");
+  assert.equal(of({ round: 1, lot: "S-4410" }), "sealer down, lot S-4410");
 });

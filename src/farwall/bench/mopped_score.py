@@ -7,15 +7,16 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from farwall.bench.mopped_camera import photograph
+from farwall.bench.mopped_edges import known_edges
 from farwall.bench.mopped_floors import MoppedFloor, mopped
 from farwall.bench.mopped_marks import MAKERS
 from farwall.bench.mopped_match import APART, Proposed, Sought, matched
 from farwall.bench.mopped_sheet import clicks_of, read_sheet, sheet_of
-from farwall.colour.marks.nouns import Mark, Sheet
+from farwall.colour.marks.nouns import KnownEdge, Mark, Sheet
 
 JUDGING, TUNING = 1_000_000, 0
 ALL = "all"
-Find = Callable[[Sheet], tuple[Mark, ...]]
+Find = Callable[[Sheet, Sequence[KnownEdge]], tuple[Mark, ...]]
 CLASSES = (("faint", 0.0, 1.0), ("weak", 1.0, 2.0), ("middle", 2.0, 3.5), ("strong", 3.5, 100.0))
 """By L against the floor beside, whichever way."""
 BINS = ((0.0, 0.3), (0.3, 0.5), (0.5, 0.7), (0.7, 0.9), (0.9, 1.01))
@@ -90,11 +91,14 @@ def drawn_sheet(seed: int, *, own: bool = False) -> tuple[MoppedFloor, Sheet]:
     return floor, lay(photo.data, clicks_of(floor, photo), floor.wide_m, floor.high_m)
 
 
-def look(seed: int, find: Find, *, own: bool = False) -> Looked:
-    """One floor drawn, photographed, laid flat, searched, scored."""
+def look(seed: int, find: Find, *, own: bool = False, known: bool = False) -> Looked:
+    """One floor drawn, photographed, laid flat, searched, scored.
+
+    known: the finder is told where bands met by the run sheet, off by an error of the hand.
+    """
     floor, sheet = drawn_sheet(seed, own=own)
     began = time.process_time()
-    marks = find(sheet)
+    marks = find(sheet, known_edges(floor) if known else ())
     took = time.process_time() - began
     sought, proposed = matched(floor, sheet, marks)
     area = float(sheet.floor.sum()) * sheet.m_per_px**2

@@ -54,7 +54,7 @@ def surfaces(folder: Path, find: Find) -> tuple[Surface, ...]:
 def _surface(name: str, lab: np.ndarray, m_per_px: float, find: Find) -> Surface:
     rows, columns = lab.shape[:2]
     sheet = Sheet(lab, np.ones((rows, columns), np.bool_), m_per_px, 0.0, rows * m_per_px)
-    kinds = [mark.kind for mark in find(sheet)]
+    kinds = [mark.kind for mark in find(sheet, ())]
     return Surface(
         name, m_per_px, rows * columns * m_per_px**2,
         tuple(sorted(kind for kind in kinds if kind not in APART)),

@@ -20,6 +20,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--part", metavar="PART", action="append", default=[],
         help="print a part whole: strength, fumes, pours, people, neutralising, washing, waste",
     )  # fmt: skip
+    parser.add_argument(
+        "--screens", metavar="ADDRESS", default="",
+        help="address of the house in the book, for the square that a phone's camera reads",
+    )  # fmt: skip
     parser.add_argument("--json", action="store_true", help="print acid.json on stdout")
 
 
@@ -48,7 +52,7 @@ def run(options: argparse.Namespace) -> int:
     ground = Ground(job, plan, weather, story=story(plan, kept) if kept else None, kept=kept)
     day = acid_day(ground)
     document = acid_document(day)
-    write_folder(options.out, acid_files(ground, day, document))
+    write_folder(options.out, acid_files(ground, day, document, screens=options.screens))
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:

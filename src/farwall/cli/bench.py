@@ -71,6 +71,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="colour: read so many invented photos (8) of each target under each of five lights",
     )  # fmt: skip
     parser.add_argument(
+        "--edges", action="store_true",
+        help="colour --marks: the finder is told where bands met by the run sheet",
+    )  # fmt: skip
+    parser.add_argument(
         "--own-flat",
         action="store_true",
         help="colour --marks: photos laid flat by the bench's own hand, not by the reader",
@@ -175,6 +179,7 @@ def _ranges(options: argparse.Namespace) -> int:
         return run_marks(
             floors=1 if options.once else options.floors, surfaces=options.surfaces,
             as_json=options.json, tuning=options.tuning, own=options.own_flat,
+            known=options.edges,
         )  # fmt: skip
     if options.what == "colour" and options.photos:
         from farwall.cli.bench_photos import run_photos

@@ -24,6 +24,7 @@ def run_marks(
     as_json: bool,
     tuning: bool = False,
     own: bool = False,
+    known: bool = False,
 ) -> int:
     """Score so many floors of a half, or look at the real surfaces of a folder; always 0."""
     from farwall.colour.marks.find import marks_in
@@ -42,11 +43,11 @@ def run_marks(
     first = TUNING if tuning else JUDGING
     looked = []
     for seed in range(first, first + (floors or FLOORS)):
-        looked.append(look(seed, find, own=own))
+        looked.append(look(seed, find, own=own, known=known))
         if not as_json and sys.stderr.isatty():
             print(f"\r{len(looked)}", end="", file=sys.stderr, flush=True)
     told = report(looked)
-    half = "tuning" if tuning else "judging"
+    half = ("tuning" if tuning else "judging") + (", edges of bands known" if known else "")
     print(json.dumps({"half": half} | asdict(told)) if as_json else "\n".join(lines(told, half)))
     return _DONE
 

@@ -8,6 +8,7 @@ from datetime import UTC, date, datetime, time
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.cli.paper_words import paper_words
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
@@ -54,12 +55,13 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--stamp", metavar="MOMENT", help="the moment that the calendar file is stamped with"
     )
+    paper_words(parser, what="the tape and the pages")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
 
 
 def run(options: argparse.Namespace) -> int:
     """0 when all is placed in time and the checker agrees; 1 when not; all written anyway."""
-    from farwall.job.plan_days import plan_days
+    from farwall.job.plan_days import house_ids, plan_days
     from farwall.job.say_days import said_days
     from farwall.readers.job_json import read_job
 
@@ -67,6 +69,10 @@ def run(options: argparse.Namespace) -> int:
         return _check(options)
     if not options.jobs:
         raise Refused(Mistake("jobs", "None is named.", "Name a job file, or --check a days.json."))
+    if options.screens and len(options.jobs) > 1:
+        raise Refused(
+            Mistake("--screens", "It is the address of one house.", "Name one job, or leave it.")
+        )
     jobs = [read_job(path) for path in options.jobs]
     ask = asked(options, jobs)
     weather = None
@@ -84,7 +90,11 @@ def run(options: argparse.Namespace) -> int:
         from farwall.papers.days_files import days_files
         from farwall.papers.folder import write_folder
 
-        write_folder(options.out, days_files(answer.document, units=jobs[0].wishes.units))
+        by_id = dict(zip(house_ids(jobs), jobs, strict=True))
+        files = days_files(
+            answer.document, by_id, language=options.language, screens=options.screens
+        )
+        write_folder(options.out, files)
     if options.ics is not None:
         _write_ics(options, answer)
     if options.json:

@@ -11,6 +11,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.cli.by_number import LOG_KEYS, with_id
 from farwall.cli.log_asked import USAGE, Asked, asked_of, options_of, parsed, what_it_carries
 from farwall.cli.log_time import is_on, moment_of
 from farwall.cli.weather_file import weather_of
@@ -38,7 +39,8 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "lies beside the\nplan in log.jsonl. EVENT is one of:\n"
         f"{events}\n"
         "`farwall log JOB EVENT --help` tells what it carries. Gallons and °F are understood "
-        "(tank_gal=1.5, slab_f=70).\nat=9:12 or at_min=72 when it was not just now; who=NAME. "
+        "(tank_gal=1.5, slab_f=70),\ncoats, fields and bands by their numbers (coat=2 "
+        "field=2.3 band=2.3.14).\nat=9:12 or at_min=72 when it was not just now; who=NAME. "
         "struck entry=ID takes an entry back: the end\nof its id does. Without EVENT: what to do "
         "now, or with at=9:12, then. Exit 1 when that is a stop."
     )
@@ -130,7 +132,7 @@ def _made(
         device=device,
         number=0 if asked.at else max(counted, default=0) + 1,
     )
-    told = asked.carried
+    told = tuple(with_id(one, place.plan, LOG_KEYS) for one in asked.carried)
     if word_named(asked.event).name == _STRUCK:
         told = tuple(_whole_id(one, there) for one in told)
     return entry_from_words(asked.event, told, head, place.plan)

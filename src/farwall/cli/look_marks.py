@@ -4,9 +4,13 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from farwall.errors import Mistake, Refused
+from farwall.errors import FarwallError, Mistake, Refused
+
+if TYPE_CHECKING:
+    from farwall.colour.marks.nouns import KnownEdge
+    from farwall.facts.job import Job
 
 _MOST_SURE = 0.99
 """No photo is surer than that of anything. Rank: guess."""
@@ -19,6 +23,10 @@ def marks_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--points", metavar="POINTS",
         help="four or more points: px,py=x,y;… points of the photo, metres of the plan",
+    )  # fmt: skip
+    parser.add_argument(
+        "--plan", type=Path, metavar="PLAN",
+        help="plan.json by which it was sprayed; without it the job is planned anew",
     )  # fmt: skip
     parser.add_argument(
         "--out", type=Path, metavar="PICTURE",
@@ -57,14 +65,16 @@ def looked(photo: Path, options: argparse.Namespace) -> dict[str, Any]:
         data = photo.read_bytes()
     except OSError as error:
         raise Refused(Mistake(str(photo), f"it cannot be opened: {error.strerror}.")) from error
+    edges = _edges(job, room, options.plan)
     seen = floor_seen_of(
-        data, name=photo.name, points=options.points, room=ground_of(job.floor, room)
+        data, name=photo.name, points=options.points, room=ground_of(job.floor, room), edges=edges
     )
     found = together(room, [Photo("photo", seen.marks, seen.saw)])
     if options.out is not None:
         options.out.write_text(_drawn(job.floor, room, seen, found), encoding="utf-8")
     return {
-        "room": room, "laid": {**asdict(seen.told), "checked": seen.told.checked},
+        "room": room, "edges": len(edges),
+        "laid": {**asdict(seen.told), "checked": seen.told.checked},
         "marks": [
             {
                 "name": one.name, "asks": one.asks, **asdict(one.mark),
@@ -76,6 +86,20 @@ def looked(photo: Path, options: argparse.Namespace) -> dict[str, Any]:
     }  # fmt: skip
 
 
+def _edges(job: Job, room: str, plan_file: Path | None) -> tuple[KnownEdge, ...]:
+    """Where bands met in the room, by the plan; none where the job cannot be planned."""
+    from farwall.job.colour.band_edges import band_edges
+    from farwall.job.plan_job import plan_job
+    from farwall.readers.plan_json import read_plan
+
+    if plan_file is not None:
+        return band_edges(read_plan(plan_file), room)
+    try:
+        return band_edges(plan_job(job), room)
+    except FarwallError:
+        return ()  # the photo is looked at all the same
+
+
 def lines(found: dict[str, Any]) -> list[str]:
     """The same in words."""
     from farwall.job.colour.mark_remedies import DECIDES, SHEET_WINS
@@ -85,6 +109,11 @@ def lines(found: dict[str, Any]) -> list[str]:
     told.append(
         f"Looked at: {laid['seen_m2']:.1f} of {laid['room_m2']:.1f} m²; under mirrored light "
         f"{laid['glare_m2']:.1f} m², too far or too flat {laid['far_m2']:.1f} m²."
+    )
+    told.append(
+        f"Lap lines are looked for along {found['edges']} edges of bands by the run sheet."
+        if found["edges"]
+        else "No edge of a band is known here: lap lines are looked for everywhere, and few found."
     )
     asked = [one for one in found["marks"] if one["asks"]]
     for number, one in enumerate(asked, 1):

@@ -6,6 +6,7 @@ import argparse
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.cli.by_number import DAY_KEYS, with_id
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
@@ -13,8 +14,8 @@ if TYPE_CHECKING:
     from farwall.facts.so_far import SoFar
 
 WORDS = (
-    "now=9:12 (or at_min=72), done=first.6.4 (the last band done; a field will do), "
-    "band=first.6.5 (in your hand), tank_gal=1.5 (tank_l), tub_gal=3 (tub_l), "
+    "now=9:12 (or at_min=72), done=1.6.4 (the last band done; a field will do), "
+    "band=1.6.5 (in your hand), tank_gal=1.5 (tank_l), tub_gal=3 (tub_l), "
     "closed=bath:9:40,closet (until when, if known), at=3.2,1.5; of the second of two "
     "at_2, tank_2_gal (tank_2_l), and sprayers=1 where the second leaves. "
     "What is left out is as planned."
@@ -60,7 +61,8 @@ def plan_and_day(options: argparse.Namespace) -> tuple[Plan, SoFar]:
 
     plan = read_plan(options.file)
     raw = {} if options.so_far is None else read_so_far_values(options.so_far)
-    raw = with_words(raw, options.told, plan.starts_at)
+    told = [with_id(word, plan, DAY_KEYS) for word in options.told]
+    raw = with_words(raw, told, plan.starts_at)
     if "at_min" not in raw:
         what = "what time is it?"
         raise Refused(Mistake("now", what, "Say now=9:12 by the clock, or at_min=72."))

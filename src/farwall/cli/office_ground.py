@@ -4,18 +4,19 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
+    from farwall.facts.job import Job
     from farwall.facts.log import Kept
     from farwall.job.office import OfficeGround
 
 
 def office_arguments(parser: argparse.ArgumentParser) -> None:
-    """Job, place for files, weather, log, van and lessons."""
+    """Job, place for files, weather, log, van, price list, lessons and calendar."""
     job_out_weather(parser)
     parser.add_argument("--log", metavar="DIR", type=Path, help="where its log.jsonl lies")
     parser.add_argument("--van", metavar="VAN.json", type=Path, help="what is in the van")
@@ -25,6 +26,10 @@ def office_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--wares", metavar="FILE", type=Path, help="a price list of sellers: XLSX, CSV or JSON"
     )
+    parser.add_argument(
+        "--days", metavar="DAYS.json", type=Path,
+        help="the firm's calendar with this house in it, as `farwall days --out` writes it",
+    )  # fmt: skip
     parser.add_argument("--on", metavar="DATE", default="", help="the day of the question")
 
 
@@ -37,12 +42,14 @@ def office_ground(options: argparse.Namespace) -> OfficeGround:
     from farwall.readers.job_json import read_job
 
     job = read_job(options.job)
+    calendar = _calendar(options.days, job)
     weather = weather_of(options.weather)
     plan = plan_job(job, weather=weather, beside=forked)
     kept = _kept(options.log)
     return OfficeGround(
         job, plan, weather, story(plan, kept) if kept else None, kept, van=_van(options.van),
         wares=_wares(options.wares), lessons=_lessons(options.lessons), on=_day(options.on),
+        calendar=calendar,
     )  # fmt: skip
 
 
@@ -85,6 +92,16 @@ def _lessons(path: Path | None):  # type: ignore[no-untyped-def]
     from farwall.readers.lessons_json import read_lessons
 
     return read_lessons(path)
+
+
+def _calendar(path: Path | None, job: Job) -> dict[str, Any] | None:
+    """The calendar in a file. Raises Refused for one with faults, or without this house."""
+    if path is None:
+        return None
+    from farwall.job.plan_days import house_ids
+    from farwall.readers.days_json import read_days
+
+    return read_days(path, house_ids([job])[0])
 
 
 def _day(text: str) -> str:

@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 from farwall.cli.office_ground import office_arguments, office_ground
+from farwall.cli.paper_words import paper_words
 from farwall.errors import Mistake, Refused
 
 _DONE = 0
@@ -16,15 +17,17 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     """The words that `farwall papers` takes."""
     office_arguments(parser)
     parser.add_argument(
-        "--only", metavar="NAME", nargs="+", default=[],
-        help="papers by name (invoice), or a moment: before-the-pour, quote, day, hand-over",
+        "--only", metavar="NAME", nargs="+", action="extend", default=[],
+        help="papers by name (invoice), or a moment: before-the-pour, quote, day, hand-over; may "
+        "be said again",
     )  # fmt: skip
-    parser.add_argument(
-        "--screens", metavar="ADDRESS", default="",
-        help="address of the house in the book, for the square that a phone's camera reads",
-    )  # fmt: skip
+    paper_words(parser, what="the papers")
 
-    photos = parser.add_argument_group("for before-after, where the log has no two photos")
+    photos = parser.add_argument_group("for before-after: two of the log, or two files")
+    photos.add_argument(
+        "--chosen", metavar=("BEFORE", "AFTER"), nargs=2,
+        help="ids of two entries of one place; else each place's first photo and its last",
+    )  # fmt: skip
     photos.add_argument("--before", metavar="PHOTO", type=Path, help="JPEG, PNG or HEIC")
     photos.add_argument("--after", metavar="PHOTO", type=Path, help="of the same place")
     photos.add_argument(
@@ -47,11 +50,12 @@ def run(options: argparse.Namespace) -> int:
     only = tuple(options.only)
     chosen(only)
     ground = office_ground(options)
-    language = ground.job.wishes.language
+    language = options.language or ground.job.wishes.language
     photos = log_photos(options)
     papers = PaperGround(
-        ground, language, screens=options.screens, photo=photos, pair=pair_given(options)
-    )
+        ground, language, ground.calendar, options.screens, photo=photos, pair=pair_given(options),
+        chosen=None if options.chosen is None else (options.chosen[0], options.chosen[1]),
+    )  # fmt: skip
     files = office_files(papers, only, beside=forked)
     write_folder(options.out, files)
     for file, lacks in lacking(papers, only).items():

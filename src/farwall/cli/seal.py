@@ -8,6 +8,7 @@ from datetime import datetime
 from functools import partial
 
 from farwall.cli.log_kept import log_word, rinsed_by_log
+from farwall.cli.paper_words import paper_words, wishing
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 
@@ -24,6 +25,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="the floor is dry from here on (ISO 8601 with offset), whatever its clock says",
     )
     log_word(parser, what="with plan.json beside: pH and rag of each room")
+    paper_words(parser, what="the seal sheet and its drawing")
     parser.add_argument("--json", action="store_true", help="print seal.json on stdout")
 
 
@@ -44,8 +46,10 @@ def run(options: argparse.Namespace) -> int:
     day = seal_day(job, weather=weather, from_at=from_at, beside=forked)
     document = seal_document(day.plan, day.sealing)
     checked = forked(partial(_faults, document))
-    wishes = job.wishes
-    files = seal_files(day.plan, day.sealing, document, units=wishes.units, notes=wishes.notes)
+    files = seal_files(
+        day.plan, day.sealing, document, wishes=wishing(job, options.language).wishes,
+        revision=job.revision, screens=options.screens,
+    )  # fmt: skip
     faults = checked()
     write_folder(options.out, files)
     if options.json:

@@ -7,6 +7,8 @@ CIELAB, [bradford] for the channels.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
@@ -18,6 +20,7 @@ _TO_CHANNELS: Floats = np.array(
 )
 _WHITE_CHANNELS = _TO_CHANNELS @ WHITE_D50
 _FROM_CHANNELS: Floats = np.asarray(np.linalg.inv(_TO_CHANNELS), dtype=np.float64)
+_TO_RATIO: Floats = _FROM_CHANNELS * _WHITE_CHANNELS / WHITE_D50[:, None]
 _KNEE = 6 / 29
 LEAST = 1e-4
 """A reflectance below which a channel is taken to be black."""
@@ -33,11 +36,24 @@ def channels_of_lab(lab: ArrayLike) -> Floats:
 
 
 def lab_of_channels(reflected: ArrayLike) -> Floats:
-    """The way back."""
+    """The way back; each of L, a, b lies by itself in memory, which is quicker for many."""
     given = np.asarray(reflected, dtype=np.float64)
-    ratio = (given * _WHITE_CHANNELS) @ _FROM_CHANNELS.T / WHITE_D50
-    f = np.where(ratio > _KNEE**3, np.cbrt(ratio), ratio / (3 * _KNEE**2) + 4 / 29)
-    return np.stack(
-        (116 * f[..., 1] - 16, 500 * (f[..., 0] - f[..., 1]), 200 * (f[..., 1] - f[..., 2])),
-        axis=-1,
-    )
+    fx, fy, fz = (_of_white(given, row) for row in _TO_RATIO.tolist())
+    found = np.empty((3, *given.shape[:-1]))
+    found[0], found[1], found[2] = 116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)
+    return np.moveaxis(found, 0, -1)
+
+
+def lightness_of_channels(reflected: ArrayLike) -> Floats:
+    """L alone of it; without the last axis."""
+    given = np.asarray(reflected, dtype=np.float64)
+    return np.asarray(116 * _of_white(given, _TO_RATIO[1].tolist()) - 16)
+
+
+def _of_white(given: Floats, row: Sequence[float]) -> Floats:
+    """Cube root of X, Y or Z against white; below the knee the straight line."""
+    red, green, blue = row
+    ratio = red * given[..., 0] + green * given[..., 1] + blue * given[..., 2]
+    root = np.asarray(np.cbrt(ratio))
+    dark = np.asarray(ratio <= _KNEE**3)
+    return np.where(dark, ratio / (3 * _KNEE**2) + 4 / 29, root) if dark.any() else root

@@ -18,7 +18,12 @@ from typing import Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from farwall.colour.channels import LEAST, channels_of_lab, lab_of_channels
+from farwall.colour.channels import (
+    LEAST,
+    channels_of_lab,
+    lab_of_channels,
+    lightness_of_channels,
+)
 
 Floats = NDArray[np.float64]
 Optics = Literal["scattering", "absorbing"]
@@ -59,7 +64,16 @@ def body_of_wet(lab: Floats) -> Floats:
 
 def wet_of_body(body: Floats) -> Floats:
     """Lab of the clean wet look of a body."""
-    return lab_of_channels((1 - OUTER) * (1 - INNER) * body / (1 - INNER * body))
+    return lab_of_channels(_wet(body))
+
+
+def wet_lightness_of_body(body: Floats) -> Floats:
+    """L alone of it, without the last axis."""
+    return lightness_of_channels(_wet(body))
+
+
+def _wet(body: Floats) -> Floats:
+    return np.asarray((1 - OUTER) * (1 - INNER) * body / (1 - INNER * body))
 
 
 def depth_of_body(body: Floats, form: Form) -> Floats:
@@ -111,14 +125,16 @@ def counted(
     if stains == 1:
         # What each coat adds is not asked: only all of them together.
         return _bound(form, laid.l_per_m2.sum(axis=1) * factor, lime)[..., None]
-    by_coat = 1.0 if takes is None else takes[:, laid.stain]
-    after = np.cumsum(laid.l_per_m2 * by_coat, axis=-1) * factor[..., None]
-    bound = _bound(form, after, lime[..., None])
-    each = np.diff(bound, axis=-1, prepend=0.0) / by_coat
-    found = np.zeros((*factor.shape, stains))
-    for stain in range(stains):
-        found[..., stain] = np.where(laid.stain == stain, each, 0.0).sum(axis=-1)
-    return found
+    found = np.zeros((stains, *factor.shape))
+    after, bound = np.zeros((1, factor.shape[1])), np.zeros(1)
+    for litres, stain in zip(laid.l_per_m2.T, laid.stain.T, strict=True):
+        appetite = 1.0 if takes is None else takes[:, stain]
+        after = after + litres * appetite
+        before, bound = bound, _bound(form, after * factor, lime)
+        each = (bound - before) / appetite
+        for one in range(stains):
+            found[one] += each * (stain == one)
+    return np.moveaxis(found, 0, -1)
 
 
 def _bound(form: Form, laid: Floats, lime: Floats) -> Floats:

@@ -8,8 +8,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.dose import Form, body_of_wet, depth_of_body
-from farwall.colour.looks import HAIR, looks, patch_moves
+from farwall.colour.looks import looks, parts_of
+from farwall.colour.noise import noise_of
 from farwall.colour.nouns import AT_FLOOR, Told
+from farwall.colour.slopes import Around, around
 
 Floats = NDArray[np.float64]
 ROUNDS = (0.05, 0.05, 1e-3)
@@ -27,32 +29,23 @@ class Task:
     middle: Floats
     tied: Floats
 
-    def off(self, theta: Floats) -> Floats:
-        """What was seen less what these parameters show."""
-        told = self.told
-        seen = looks(self.form, theta[None], told.laid, told.stains, places=told.places)
-        return told.labs - seen.reshape(-1)
-
-    def worth(self, theta: Floats) -> float:
+    def worth(self, at: Around) -> float:
         """Square of how far off they are, weighed, with what ties them to the belief before."""
-        off, moved = self.off(theta), theta - self.middle
-        return float(off @ self.weight @ off + moved @ self.tied @ moved)
+        moved = at.theta - self.middle
+        return float(at.off @ self.weight @ at.off + moved @ self.tied @ moved)
 
     def worths(self, theta: Floats) -> Floats:
-        """The same of many rows at once."""
+        """The same of many rows."""
+        parts = parts_of(len(theta), len(self.told.places))
+        return np.concatenate([self._worths(theta[one]) for one in parts])
+
+    def _worths(self, theta: Floats) -> Floats:
         told = self.told
         seen = looks(self.form, theta, told.laid, told.stains, places=told.places)
         off, moved = told.labs - seen.reshape(len(theta), -1), theta - self.middle
         return np.asarray(
             ((off @ self.weight) * off).sum(axis=1) + ((moved @ self.tied) * moved).sum(axis=1)
         )
-
-    def slope(self, theta: Floats) -> Floats:
-        """How all looks move with each parameter, by differences."""
-        size, told = len(theta), self.told
-        many = np.concatenate((theta[None], theta + HAIR * np.eye(size)))
-        seen = looks(self.form, many, told.laid, told.stains, places=told.places)
-        return np.asarray((seen[1:] - seen[0]).reshape(size, -1).T / HAIR)
 
 
 @dataclass(frozen=True)
@@ -75,22 +68,20 @@ def fit(form: Form, told: Told) -> Normal:
     """The form after what was seen."""
     middle, spread = before(form, told)
     tied = _inverse(spread)
-    theta, patchy, of = middle, 1.0, told.prior.patchy_of
+    at, patchy, of = around(form, middle, told), 1.0, told.prior.patchy_of
     for close in ROUNDS:
         # What blurs a patch depends on where the fit lies: fit, blur, fit again.
-        moves = patch_moves(
-            form, theta[None], told.laid, told.stains, places=told.places, prior=told.prior
-        )
-        patchy, of = patchiness(moves, told)
-        noise = _noise(moves, told, patchy)
-        task = Task(form, told, _inverse(noise), middle, tied)
-        theta, slope = _least(task, theta, close)
-    left = np.linalg.inv(slope.T @ task.weight @ slope + tied)
+        thirst, shade = at.thirst * told.prior.patch_thirst, at.shade * told.prior.patch_shade
+        patchy, of = patchiness((thirst, shade), told)
+        noise = noise_of(_own(thirst, shade, told, patchy), told)
+        task = Task(form, told, noise.weight, middle, tied)
+        at = _least(task, at, close)
+    left = np.linalg.inv(at.slope.T @ task.weight @ at.slope + tied)
     constant = -0.5 * (
-        task.worth(theta) + np.linalg.slogdet(noise)[1] + np.linalg.slogdet(spread)[1]
+        task.worth(at) + noise.log_size + np.linalg.slogdet(spread)[1]
         - np.linalg.slogdet(left)[1]
     )  # fmt: skip
-    return Normal(task, theta, (left + left.T) / 2, patchy, of, float(constant))
+    return Normal(task, at.theta, (left + left.T) / 2, patchy, of, float(constant))
 
 
 def patchiness(moves: tuple[Floats, Floats], told: Told) -> tuple[float, float]:
@@ -100,7 +91,7 @@ def patchiness(moves: tuple[Floats, Floats], told: Told) -> tuple[float, float]:
     """
     of = told.prior.patchy_of
     several = ~np.isnan(told.spread_l) & (told.spots > 1) & (told.places >= AT_FLOOR)
-    usual = sum(np.square(move[0, :, 0]) for move in moves) + told.prior.spot**2
+    usual = sum(np.square(move[:, 0]) for move in moves) + told.prior.spot**2
     more = np.where(several, told.spots - 1, 0.0)
     total = of + float((more * np.where(several, told.spread_l, 0.0) ** 2 / usual).sum())
     return total / (of + float(more.sum())), of + float(more.sum())
@@ -134,35 +125,38 @@ def before(form: Form, told: Told) -> tuple[Floats, Floats]:
     return middle, spread
 
 
-def _noise(moves: tuple[Floats, Floats], told: Told, patchy: float) -> Floats:
-    """Covariance of all that was seen: photo, spot, and the patch's own thirst and shade."""
-    prior = told.prior
-    found = np.kron(told.photo, np.diag(np.square(prior.photo)))
-    for i, spots in enumerate(told.spots):
-        at = slice(3 * i, 3 * i + 3)
-        own = sum(np.outer(move[0, i], move[0, i]) for move in moves)
-        found[at, at] += (np.eye(3) * prior.spot**2 + patchy * own) / spots
-    return found
+def _own(thirst: Floats, shade: Floats, told: Told, patchy: float) -> Floats:
+    """Covariance of each patch by itself: spot, thirst and shade, less where more spots tell it."""
+    moved = np.stack((thirst, shade))
+    own = np.einsum("kpi,kpj->pij", moved, moved)
+    return np.asarray((np.eye(3) * told.prior.spot**2 + patchy * own) / told.spots[:, None, None])
 
 
-def _least(task: Task, theta: Floats, close: float) -> tuple[Floats, Floats]:
-    """Damped Gauss-Newton steps to the least; the parameters, and the slope there."""
-    damp, worth, slope = 1e-2, task.worth(theta), task.slope(theta)
+def _least(task: Task, at: Around, close: float) -> Around:
+    """Damped Gauss-Newton steps to the least."""
+    damp, worth = 1e-2, task.worth(at)
+    inner, pull = _normal(task, at)
     for _ in range(_MOST_STEPS):
-        inner = slope.T @ task.weight @ slope + task.tied
-        pull = slope.T @ task.weight @ task.off(theta) - task.tied @ (theta - task.middle)
         move = np.linalg.solve(inner + damp * np.diag(np.diag(inner)), pull)
-        tried = task.worth(theta + move)
+        there = around(task.form, at.theta + move, task.told)
+        tried = task.worth(there)
         if tried > worth:
             damp *= 4
             if damp > 1e6:
                 break
             continue
-        theta, damp, gained, worth = theta + move, damp / 4, worth - tried, tried
-        slope = task.slope(theta)
+        at, damp, gained, worth = there, damp / 4, worth - tried, tried
         if gained < close:
             break
-    return theta, slope
+        inner, pull = _normal(task, at)
+    return at
+
+
+def _normal(task: Task, at: Around) -> tuple[Floats, Floats]:
+    """Both sides of the step's equations."""
+    weighed = at.slope.T @ task.weight
+    pull = weighed @ at.off - task.tied @ (at.theta - task.middle)
+    return np.asarray(weighed @ at.slope + task.tied), np.asarray(pull)
 
 
 def _inverse(matrix: Floats) -> Floats:

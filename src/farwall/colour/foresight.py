@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 from scipy.special import ndtri
 
 from farwall.colour.dose import Laid, schedules
-from farwall.colour.looks import looks, patch_moves
+from farwall.colour.looks import looks, looks_and_moves, parts_of
 from farwall.colour.nouns import FLOOR, Belief
 
 Floats = NDArray[np.float64]
@@ -48,13 +48,10 @@ def with_darkest(
     laid, places = schedules(ways), np.full(len(ways), belief.place(place))
     far, means, worst = -ndtri(share), [], []
     for one in belief.fits:
-        if not len(one.drawn):
-            continue
-        mean = looks(one.form, one.drawn, laid, belief.stains, places=places)
-        thirst, shade = patch_moves(
-            one.form, one.drawn, laid, belief.stains, places=places, prior=belief.prior, usual=mean
-        )
-        means.append(mean)
-        moved = np.hypot(thirst[..., 0], shade[..., 0])
-        worst.append(mean[..., 0] - far * one.scale[:, None] * moved)
+        for rows in parts_of(len(one.drawn), len(ways)):
+            mean, thirst, shade = looks_and_moves(
+                one.form, one.drawn[rows], laid, belief.stains, places=places, prior=belief.prior
+            )
+            means.append(mean)
+            worst.append(mean[..., 0] - far * one.scale[rows, None] * np.hypot(thirst, shade))
     return np.concatenate(means), np.concatenate(worst)

@@ -83,8 +83,8 @@ class Belief:
 class Told:
     """All that was seen, as arrays: schedules, places, Lab in a row, spots and how they differ.
 
-    spread_l: not a number where nobody told · photo: (patches, patches), product of the blurs of
-    two patches in one photo, else 0.
+    spread_l: not a number where nobody told · photos: number of the photo of each, from 0 · blur:
+    times the usual error of a corrected photo.
     """
 
     laid: Schedules
@@ -92,7 +92,8 @@ class Told:
     labs: Floats
     spots: Floats
     spread_l: Floats
-    photo: Floats
+    photos: Places
+    blur: Floats
     stains: int
     rooms: tuple[str, ...]
     prior: Prior
@@ -113,16 +114,16 @@ def told(seen: Sequence[Seen], *, stains: int, rooms: Sequence[str], prior: Prio
     """What was seen as arrays; rooms in the order in which they were named, then seen."""
     named = [one.place for one in seen if one.place not in {SAMPLES, FLOOR}]
     known = tuple(dict.fromkeys((*rooms, *named)))
-    photos = [one.photo or f"alone {n}" for n, one in enumerate(seen)]
-    same = np.array([[one == other for other in photos] for one in photos], dtype=np.float64)
-    blur = np.array([one.blur for one in seen])
+    photos = [(one.photo, -1) if one.photo else ("", n) for n, one in enumerate(seen)]
+    numbers = {photo: n for n, photo in enumerate(dict.fromkeys(photos))}
     return Told(
         laid=schedules([one.coats for one in seen]),
         places=np.array([number_of(one.place, known) for one in seen], dtype=np.intp),
         labs=np.array([one.lab for one in seen], dtype=np.float64).reshape(-1),
         spots=np.array([float(one.spots) for one in seen]),
         spread_l=np.array([np.nan if one.spread_l is None else one.spread_l for one in seen]),
-        photo=same * np.outer(blur, blur),
+        photos=np.array([numbers[one] for one in photos], dtype=np.intp),
+        blur=np.array([one.blur for one in seen], dtype=np.float64),
         stains=stains,
         rooms=known,
         prior=prior,

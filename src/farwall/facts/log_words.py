@@ -21,6 +21,7 @@ _FIELD = Carried("field", "field", "the field")
 _BAND = Carried("band", "band", "the band")
 _COAT = Carried("coat", "coat", "the coat")
 _ROOM = Carried("room", "room", "the room")
+_LOT = Carried("lot", "text", "the maker's lot")
 _LITRES = Carried("litres", "litres", "how much")
 _WHY = Carried("why", "text", "the reason")
 _NOTE = Carried("note", "text", "anything to add")
@@ -50,7 +51,7 @@ WORDS: dict[str, Word] = {
         Word("room-free", "the room is free again", (_ROOM,)),
         # the mix
         Word("mixed", "a batch was mixed", (_COAT, _LITRES), (
-            Carried("lot", "text", "the maker's lot"), Carried("cut", "text", "stain : water"),
+            _LOT, Carried("cut", "text", "stain : water"),
             Carried("boxed", "yes", "poured together with what was left"), _TUB,
             Carried("added", "choice", "what else went in", (
                 "water", "muriatic acid", "bleach", "ammonia", "another stain", "unknown",
@@ -127,7 +128,8 @@ WORDS: dict[str, Word] = {
             Carried("manifest", "text", "number of the manifest or receipt"), _NOTE,
         )),
         Word("sealed", "a coat of sealer is down", (), (
-            Carried("round", "count", "which coat of it"), _LITRES, _ROOM, _SLAB,
+            Carried("round", "count", "which coat of it"), _LITRES, _ROOM, _SLAB, _LOT,
+            Carried("sealer", "text", "its name, where the job tells none or another"),
         )),
         # people: what they wear, who looks in, who stays out
         Word("respirator-on", "somebody put the respirator on", (_PERSON,), (_NOTE,)),

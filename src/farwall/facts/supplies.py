@@ -19,6 +19,9 @@ MaskKind = Literal[
     "drain", "register", "metal", "kick", "tub", "appliance", "stair", "post", "outside door",
     "other",
 ]  # fmt: skip
+GapSeal = Literal["tape", "foam"]
+"""What closes the gap between a door and its frame: one of the two, never both."""
+KeptGearWay = Literal["share", "whole"]
 _Id = Annotated[str, MinLen(1), MaxLen(100)]
 """Of a line: its kind, and the id of a stain behind it."""
 
@@ -39,13 +42,17 @@ class MaskItem:
 
 @dataclass(frozen=True)
 class Masking:
-    """How the house is masked: stage of the build, film heights, what else stands in the way."""
+    """How the house is masked: stage of the build, film heights, what else stands in the way.
+
+    gaps: what closes the gaps of doors; where it is not told, tape [common-practice].
+    """
 
     stage: Stage | None = None
     film_m: Annotated[float, Gt(0), Le(20)] | None = None
     room_film_m: dict[str, Annotated[float, Gt(0), Le(20)]] = field(default_factory=dict)
     not_masked: tuple[str, ...] = ()
     items: tuple[MaskItem, ...] = ()
+    gaps: GapSeal | None = None
 
 
 @dataclass(frozen=True)
@@ -53,7 +60,9 @@ class Supplies:
     """Switches and own figures of the list of quantities, by the ids of its lines.
 
     person_days: how many people are on site on how many days, in all · sprayers: how many are
-    bought new · spare_percent: more of everything that is bought.
+    bought new · spare_percent: more of everything that is bought · kept_gear: whether gear that
+    serves many jobs is in the price by its share of the jobs it lasts (as where it is not told) or
+    whole · lasts: jobs that a line lasts, the firm's own figure.
     """
 
     left_out: tuple[_Id, ...] = ()
@@ -61,4 +70,6 @@ class Supplies:
     person_days: Annotated[float, Gt(0), Le(400)] | None = None
     sprayers: Annotated[int, Ge(0), Le(20)] | None = None
     spare_percent: Annotated[float, Ge(0), Le(200)] | None = None
+    kept_gear: KeptGearWay | None = None
+    lasts: dict[_Id, Annotated[float, Ge(1), Le(1000)]] = field(default_factory=dict)
     masking: Masking = Masking()

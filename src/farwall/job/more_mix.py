@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import MoreMix, SoFar
 from farwall.job.first_thirst import first_thirst
@@ -72,7 +73,7 @@ def _answer(
     lean = is_lean(plan, first.field.coat)
     if lean and first.begun and len(ahead) == 1:
         last = _last(plan, ahead)
-        looked = at_look(first.field, last, _done(plan), have_l=have_l, rest=rest)
+        looked = at_look(plan, first.field, last, _done(plan), have_l=have_l, rest=rest)
         if looked is not None:
             return looked
     left_l = have_l
@@ -84,7 +85,10 @@ def _answer(
         if litres > 0:
             late = left_l < LEAST_BOX_L and bool(_seen_beside(plan, one.field))
             where, then_l = sooner if late and sooner is not None else (one, max(left_l, 0.0))
-            return _at_stop_line(where, litres, have_l, then_l, _seen_beside(plan, where.field))
+            return _at_stop_line(
+                plan, where, litres, have_l=have_l, left_l=then_l,
+                seen=_seen_beside(plan, where.field),
+            )  # fmt: skip
         if not one.begun and left_l >= LEAST_BOX_L:
             sooner = (one, left_l)
         if lean and not one.begun and number + 1 == len(ahead):
@@ -93,10 +97,11 @@ def _answer(
             if places:
                 chance = last.chance_dry
                 return look_later(
-                    one.field, places, 0, have_l=have_l, rest=belief, chance_dry=chance
+                    plan, one.field, places, 0, have_l=have_l, rest=belief, chance_dry=chance
                 )
         left_l -= one.litres * belief.factor
-    why = f"{have_l:.1f} L are enough for all that is to come in coat {first.field.coat}."
+    coat = numbered(plan, first.field.coat)
+    why = f"{have_l:.1f} L are enough for all that is to come in coat {coat}."
     return MoreMix("nothing", 0.0, "", "", 0.0, round(have_l, 2), why)
 
 
@@ -142,7 +147,8 @@ def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief:
         why += ". Spray with what there is to the next line that hides a seam (`farwall stop`), "
         why += "and begin the new mix behind it."
         return MoreMix("no", _up(litres), field.id, "", 0.0, round(have_l, 2), _told(why))
-    why = f"{have_l:.1f} L may not do for the rest of field {field.id}. Same lots, same cut; "
+    name = numbered(plan, field.id)
+    why = f"{have_l:.1f} L may not do for the rest of field {name}. Same lots, same cut; "
     why += "pour all that is left in tub and tank into the new mix and stir before going on."
     return MoreMix("boxed", _up(litres), field.id, band, round(at_l, 2), round(have_l, 2), why)
 
@@ -169,21 +175,25 @@ def _latest_band(
     return band, max(at_l, keep_l)
 
 
-def _at_stop_line(one: _Ahead, litres: float, have_l: float, left_l: float, seen: str) -> MoreMix:
+def _at_stop_line(
+    plan: Plan, one: _Ahead, litres: float, *, have_l: float, left_l: float, seen: str
+) -> MoreMix:
     """Before a field is begun, where the last one has ended."""
-    name = one.field.id
+    name, number = one.field.id, numbered(plan, one.field.id)
     if left_l >= LEAST_BOX_L:
-        why = f"Before field {name}, at the stop line: about {left_l:.1f} L are left then. Pour "
+        why = f"Before field {number}, at the stop line: about {left_l:.1f} L are left then. Pour "
         why += "them into the new mix, same lots, same cut."
         if seen:
             why += f" It is seen beside {seen}, so keep at least that much back."
         return MoreMix("boxed", _up(litres), name, "", round(left_l, 2), round(have_l, 2), why)
     if seen:
-        why = f"field {name} is seen beside {seen} with no leaf between, and nothing is left to "
+        why = f"field {number} is seen beside {seen} with no leaf between, and nothing is left to "
         why += "box the new mix with: two shades would lie side by side. Leave it for another day, "
         why += "or try the new mix on a board beside the old first."
         return MoreMix("no", _up(litres), name, "", LEAST_BOX_L, round(have_l, 2), _told(why))
-    why = f"Before field {name}: a leaf closes between it and what is done, so a fresh mix may do; "
+    why = (
+        f"Before field {number}: a leaf closes between it and what is done, so a fresh mix may do; "
+    )
     why += "same lots, same cut."
     return MoreMix("fresh", _up(litres), name, "", 0.0, round(have_l, 2), why)
 
@@ -200,7 +210,7 @@ def _up(litres: float) -> float:
 def _seen_beside(plan: Plan, field: Field) -> str:
     """An earlier field of the coat that is seen together with this one; empty when none is."""
     other = seen_beside(field, plan.fields)
-    return f"field {other}" if other else ""
+    return f"field {numbered(plan, other)}" if other else ""
 
 
 def _ahead(plan: Plan) -> list[_Ahead]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import MoreMix
 from farwall.job.mix_needs import helper_busy
@@ -55,36 +56,42 @@ def rest_belief(last: Ahead, done: set[str], belief: Thirst, seen_factor: float 
 
 
 def at_look(
-    field: Field, last: Ahead, done: set[str], *, have_l: float, rest: Thirst
+    plan: Plan, field: Field, last: Ahead, done: set[str], *, have_l: float, rest: Thirst
 ) -> MoreMix | None:
     """What to do in the last field in hand: mix at this look, or look later.
 
     None where looks are over, or too little is left to box a batch with in time. The
     `litres` of a look to come are 0: what is left then says how much.
     """
+    name = numbered(plan, field.id)
     places = places_ahead(last, done, have_l=have_l, belief=rest)
     if not places:
         return None
     first = places[0]
     before = {b.id for b in last.bands if b.end_min <= first.at_min + 1e-6 and b.id != first.band}
     if before - done:
-        return look_later(field, places, 0, have_l=have_l, rest=rest, chance_dry=last.chance_dry)
+        return look_later(
+            plan, field, places, 0, have_l=have_l, rest=rest, chance_dry=last.chance_dry
+        )
     litres = mix_at_look_l(places, 0, left_l=have_l, rest=rest, chance_dry=last.chance_dry)
     if litres > 0:
         keep_l = max((first.until_ready_l - first.done_l) * rest.factor, 0.0) + LEAST_BOX_L
         if have_l < keep_l:
             return None
-        why = f"{have_l:.1f} L do for less than the rest of {field.id} may take. The helper mixes "
+        why = f"{have_l:.1f} L do for less than the rest of {name} may take. The helper mixes "
         why += "while the sprayer sprays; same lots, same cut; all that is left is poured into it."
         up = round(-(-litres * 10 // 1) / 10, 1)
         return MoreMix("boxed", up, field.id, first.band, round(keep_l, 2), round(have_l, 2), why)
     if len(places) > 1:
-        return look_later(field, places, 1, have_l=have_l, rest=rest, chance_dry=last.chance_dry)
-    why = f"{have_l:.1f} L are enough for the rest of {field.id}."
+        return look_later(
+            plan, field, places, 1, have_l=have_l, rest=rest, chance_dry=last.chance_dry
+        )
+    why = f"{have_l:.1f} L are enough for the rest of {name}."
     return MoreMix("nothing", 0.0, "", "", 0.0, round(have_l, 2), why)
 
 
 def look_later(
+    plan: Plan,
     field: Field,
     places: tuple[Place, ...],
     number: int,
@@ -96,6 +103,7 @@ def look_later(
     """Nothing now: tub and tank are looked at before a band of the last field."""
     place = places[number]
     go_on_l = lasts_until_l(places, number, rest=rest, chance_dry=chance_dry)
-    why = f"Look into tub and tank after band {place.after}: with {go_on_l:.1f} L or more go on to "
-    why += "the next look, with less mix by what is left and box it."
+    after = numbered(plan, place.after)
+    why = f"Look into tub and tank after band {after}: with {go_on_l:.1f} L or more go on to the "
+    why += "next look, with less mix by what is left and box it."
     return MoreMix("look", 0.0, field.id, place.band, round(go_on_l, 2), round(have_l, 2), why)

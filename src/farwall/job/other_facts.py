@@ -17,6 +17,7 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import FarwallError
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job, RoomSurvey
+from farwall.facts.numbered import by_number
 from farwall.facts.plan import OpenTime
 from farwall.facts.samples import Sample
 from farwall.facts.settled import SettledCoat, SettledJob
@@ -111,11 +112,12 @@ class OtherFacts:
         needed = now.likely * peak_min * (_ROOM if fits else 1.0) / then.low
         if needed > now.high:
             return
+        number = by_number([one.id for one in self.settled.coats], coat.id)
         gives = "has a fifth of its time to spare" if fits else "fits"
         yield Otherwise(
             "sample",
-            f"Time the sheen loss of a sample of {coat.id} on this slab, 4 minutes' work: half of "
-            f"it is the budget. At {needed:.0f} min or more this field {gives}. Likely are "
+            f"Time the sheen loss of a sample of coat {number} on this slab, 4 minutes' work: half "
+            f"of it is the budget. At {needed:.0f} min or more this field {gives}. Likely are "
             f"{now.likely:.0f} min; the range then narrows from {now.low:.0f}-{now.high:.0f} min "
             f"to {then.low:.0f}-{then.high:.0f}.",
             then,

@@ -9,6 +9,7 @@ from dataclasses import replace
 from farwall.facts.checks import Morning
 from farwall.facts.job import Job
 from farwall.facts.morning import by_morning
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
 from farwall.job.say import WORDS
 
@@ -31,14 +32,13 @@ def what_changed(before: Plan, after: Plan) -> tuple[str, ...]:
         now = [one for one in after.fields if one.coat == coat.id]
         if not was or not now:
             continue
+        name = f"Coat {numbered(after, coat.id)}"
         if Counter(one.rooms for one in was) != Counter(one.rooms for one in now):
-            said.append(f"{coat.id}: {len(now)} fields, cut otherwise than the {len(was)} before.")
+            said.append(f"{name}: {len(now)} fields, cut otherwise than the {len(was)} before.")
         later = max(one.end_min for one in now) - max(one.end_min for one in was)
         if abs(later) >= 1:
-            said.append(
-                f"{coat.id} ends {abs(later):.0f} min {'later' if later > 0 else 'earlier'}."
-            )
-        said += [*_verdicts(was, now, coat.id), *_oldest(was, now, coat.id)]
+            said.append(f"{name} ends {abs(later):.0f} min {'later' if later > 0 else 'earlier'}.")
+        said += [*_verdicts(was, now, name), *_oldest(was, now, name)]
     if not said:
         said.append("The plan stays as it was.")
     return tuple(said)

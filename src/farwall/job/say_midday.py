@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
@@ -16,7 +17,7 @@ STANDS_ON_WET = "Somebody is said to stand on wet floor"
 
 def said_again(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
     """What to do now, what is lost, what is left, what to mix, then the rest of the day."""
-    lines = [_now(plan), *_seams(plan), *_mix(plan.more_mix), *_left(plan)]
+    lines = [_now(plan), *_seams(plan), *_mix(plan, plan.more_mix), *_left(plan)]
     lines += [f"Mind: {warning}" for warning in plan.warnings if warning.startswith(STANDS_ON_WET)]
     lines += _rest(plan)
     if faults:
@@ -35,7 +36,7 @@ def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
     rest = f"Still to do: {remains}." if found.remains else "Nothing of this coat is left to do."
     if found.how == "nothing open":
         return f"STOP NOW. No edge is open: nothing will show.\n{rest}"
-    work = _work(found)
+    work = _work(plan, found)
     if found.how == "line":
         line = _line_word(found.kind, found.line)
         return f"{work} STOP AT {line}: it hides the seam.\n{rest}"
@@ -49,12 +50,13 @@ def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
     return "\n".join([*lines, rest])
 
 
-def _work(found: StopAt) -> str:
+def _work(plan: Plan, found: StopAt) -> str:
     if not found.bands:
         if found.minutes <= 0.05:
             return "Spray no further."
         return f"Finish the band in your hand ({found.minutes:.1f} min)."
-    bands = found.bands[0] if len(found.bands) == 1 else f"{found.bands[0]} to {found.bands[-1]}"
+    first, last = numbered(plan, found.bands[0]), numbered(plan, found.bands[-1])
+    bands = first if first == last else f"{first} to {last}"
     fill = ", one filling in it" if found.fills == 1 else ""
     fill = f", {found.fills} fillings in it" if found.fills > 1 else fill
     return f"Spray {bands}: {found.minutes:.1f} min, {_volume(found.litres)}{fill}."
@@ -74,7 +76,7 @@ def _now(plan: Plan) -> str:
     hand = [one for one in past.done if one.end_min > past.at_min + 0.05]
     first = f"NOW {_clock(plan, past.at_min)}:"
     lasts = max((one.end_min - past.at_min for one in hand), default=0.0)
-    names = " and ".join(one.id for one in hand)
+    names = " and ".join(numbered(plan, one.id) for one in hand)
     finish = f" finish {names} ({lasts:.1f} min), then" if hand else ""
     finish += _leaves(plan)
     to_do = [(b, f) for f in plan.fields for b in f.bands if b.id not in done]
@@ -91,15 +93,16 @@ def _now(plan: Plan) -> str:
     wait = _waiting(plan, band)
     if wait and field.verdict == "cannot":
         last = [b.id for b in field.bands if b.id in done][-1]
-        wait = f" feather the edge of {last} now;{wait}"
-    bands = _with_other_half(band, field)
+        wait = f" feather the edge of {numbered(plan, last)} now;{wait}"
+    bands = _with_other_half(plan, band, field)
     return f"{first}{finish}{wait}{fill} go on with {bands} in {_room(plan, field, band)}."
 
 
-def _with_other_half(band: Band, field: Field) -> str:
+def _with_other_half(plan: Plan, band: Band, field: Field) -> str:
     """The band, and the half that the other sprayer begins in the same minute."""
     other = next((b for b in field.bands if begun_together(band, b)), None)
-    return f"band {band.id}" if other is None else f"bands {band.id} and {other.id}"
+    name = numbered(plan, band.id)
+    return f"band {name}" if other is None else f"bands {name} and {numbered(plan, other.id)}"
 
 
 def _leaves(plan: Plan) -> str:
@@ -116,11 +119,12 @@ def _begin(plan: Plan, band: Band, field: Field) -> str:
     past = plan.so_far
     at = past.at_min if past is not None else 0.0
     room = _room(plan, field, band)
+    name, number = numbered(plan, field.id), numbered(plan, band.id)
     if band.start_min - at > 3.0:
         when = _clock(plan, band.start_min)
-        return f"wait. {when} begin field {field.id} in {room}, band {band.id}."
+        return f"wait. {when} begin field {name} in {room}, band {number}."
     fill = _filling(field, at, band.start_min)
-    return f"{fill} begin field {field.id} in {room}, band {band.id}.".strip()
+    return f"{fill} begin field {name} in {room}, band {number}.".strip()
 
 
 def _waiting(plan: Plan, band: Band) -> str:
@@ -156,19 +160,24 @@ def _left(plan: Plan) -> list[str]:
     past = plan.so_far
     why = {one.field: one.why for one in past.left} if past is not None else {}
     return [
-        f"LEFT FOR ANOTHER DAY: {_rooms(plan, field.rooms)} ({field.id}): {why.get(field.id, '')}"
+        f"LEFT FOR ANOTHER DAY: {_rooms(plan, field.rooms)} ({numbered(plan, field.id)}): "
+        f"{why.get(field.id, '')}"
         for field in plan.left
     ]
 
 
-def _mix(found: MoreMix | None) -> list[str]:
+def _mix(plan: Plan, found: MoreMix | None) -> list[str]:
     if found is None or found.how == "nothing":
         return []
     if found.how == "no":
         return [f"MIX NOTHING NEW. {found.why}"]
     if found.how == "look":
         return [found.why]
-    when = f"before band {found.before_band}" if found.before_band else "at the stop line"
+    when = (
+        f"before band {numbered(plan, found.before_band)}"
+        if found.before_band
+        else "at the stop line"
+    )
     late = f", while {_volume(found.latest_at_l)} or more is left" if found.latest_at_l else ""
     return [f"MIX {_volume(found.litres)} {when}{late}. {found.why}"]
 
@@ -189,7 +198,7 @@ def _rest(plan: Plan) -> list[str]:
         own = [field for field in fields if field.coat == coat]
         span = f"{_clock(plan, own[0].start_min)} to {_clock(plan, own[-1].end_min)}"
         many = f"{len(own)} field" + ("s" if len(own) > 1 else "")
-        lines.append(f"  then {coat}: {many}, {span}")
+        lines.append(f"  then coat {numbered(plan, coat)}: {many}, {span}")
     return lines
 
 
@@ -198,8 +207,9 @@ def _line(plan: Plan, field: Field) -> str:
     first = next(band for band in field.bands if band.id not in done)
     begun = "goes on" if first is not field.bands[0] else "begins"
     word = "a seam shows" if field.verdict == "cannot" else WORDS[field.verdict]
+    name = f"{numbered(plan, field.id)} {_rooms(plan, field.rooms)}"
     return (
-        f"{_clock(plan, first.start_min)} {field.id} {_rooms(plan, field.rooms)} {begun}: {word}; "
+        f"{_clock(plan, first.start_min)} {name} {begun}: {word}; "
         f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min, "
         f"out by {field.exit}, done {_clock(plan, field.end_min)}"
     )

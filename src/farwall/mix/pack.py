@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from typing import TYPE_CHECKING, Literal
 
 from farwall.errors import Mistake, Refused
@@ -67,15 +68,12 @@ class Measures:
 def in_measures(wanted: float, sizes: Sequence[float], *, hopeful: bool = False) -> Measures:
     """A need of more than 0 and the sizes, all in one unit, as whole numbers."""
     smallest = min(sizes)
-    shares = [Fraction(size / smallest).limit_denominator(FINEST) for size in sizes]
+    shares = _shares(smallest, sizes)
     parts = math.lcm(*(share.denominator for share in shares))
-    exact = parts <= FINEST and all(
-        math.isclose(float(share), size / smallest, rel_tol=1e-9)
-        for share, size in zip(shares, sizes, strict=True)
-    )
+    exact = len(shares) == len(sizes) and parts <= FINEST
     if exact:
         measure = smallest / parts
-        whole = tuple(int(share * parts) for share in shares)
+        whole = tuple(share.numerator * (parts // share.denominator) for share in shares)
     else:
         measure = min(smallest / FINEST, max(smallest / FINER, wanted / FINE_STEPS))
         rounded = math.ceil if hopeful else math.floor
@@ -85,6 +83,23 @@ def in_measures(wanted: float, sizes: Sequence[float], *, hopeful: bool = False)
     if hopeful and not exact:
         return Measures(max(math.floor(steps), 1), whole, measure, exact)
     return Measures(max(math.ceil(steps * (1 - SLACK)), 1), whole, measure, exact)
+
+
+def _shares(smallest: float, sizes: Sequence[float]) -> list[Fraction]:
+    """Sizes as simple fractions of the smallest, up to the first that is none."""
+    found = []
+    for size in sizes:
+        share = _simple(size / smallest)
+        if share is None:
+            break
+        found.append(share)
+    return found
+
+
+@lru_cache(maxsize=512)
+def _simple(ratio: float) -> Fraction | None:
+    share = Fraction(ratio).limit_denominator(FINEST)
+    return share if math.isclose(float(share), ratio, rel_tol=1e-9) else None
 
 
 def pack(
@@ -159,16 +174,6 @@ def best_counts(
     table = _Table(told, prices, at_most)
     volume = table.best(aim)
     return None if volume is None else table.counts(volume)
-
-
-def costs_to_hold(
-    told: Measures, prices: Sequence[int], at_most: Sequence[int | None]
-) -> NDArray[np.int64]:
-    """For 0, 1, … measures up to what is wanted: the least that so much costs."""
-    import numpy as np
-
-    costs = _Table(told, prices, at_most).keys >> _COUNT_BITS
-    return np.minimum.accumulate(costs[::-1])[::-1][: told.wanted + 1]
 
 
 class _Table:

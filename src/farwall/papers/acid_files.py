@@ -14,16 +14,17 @@ from farwall.papers.acid.wash.sheet import wash_day_pdf
 from farwall.papers.acid.waste_page import waste_page_pdf
 from farwall.papers.json_text import json_text
 
-Maker = Callable[[Ground, AcidDay], bytes]
+Maker = Callable[[Ground, AcidDay, str], bytes]
 PAPERS: dict[str, Maker] = {
-    "cards.pdf": cards_pdf,
-    "people.pdf": people_pdf,
-    "keep-out.pdf": keep_out_pdf,
-    "labels.pdf": lambda ground, _: labels_pdf(ground),
-    "wash-day.pdf": lambda ground, day: wash_day_pdf(ground, day.washing),
-    "waste-page.pdf": lambda ground, day: waste_page_pdf(ground, day.waste),
+    "cards.pdf": lambda ground, day, at: cards_pdf(ground, day, screens=at),
+    "people.pdf": lambda ground, day, at: people_pdf(ground, day, screens=at),
+    "keep-out.pdf": lambda ground, day, at: keep_out_pdf(ground, day, screens=at),
+    "labels.pdf": lambda ground, _, at: labels_pdf(ground, screens=at),
+    "wash-day.pdf": lambda ground, day, at: wash_day_pdf(ground, day.washing, screens=at),
+    "waste-page.pdf": lambda ground, day, at: waste_page_pdf(ground, day.waste, screens=at),
 }
-"""File name to maker, in the order in which they are needed; the screens hand out the same."""
+"""File name to maker, in the order in which they are needed; the screens hand out the same.
+The last of what a maker takes is the address of the house in the firm's book, else empty."""
 
 
 def acid_document(day: AcidDay) -> dict[str, object]:
@@ -33,9 +34,14 @@ def acid_document(day: AcidDay) -> dict[str, object]:
     return dict(document)
 
 
-def acid_files(ground: Ground, day: AcidDay, document: dict[str, object]) -> dict[str, bytes]:
-    """File names with their content; `document` is acid.json as plain values."""
-    papers = {name: make(ground, day) for name, make in PAPERS.items()}
+def acid_files(
+    ground: Ground, day: AcidDay, document: dict[str, object], *, screens: str = ""
+) -> dict[str, bytes]:
+    """File names with their content; `document` is acid.json as plain values.
+
+    screens: address of the house in the firm's book.
+    """
+    papers = {name: make(ground, day, screens) for name, make in PAPERS.items()}
     return {"acid.json": (json_text(document) + "\n").encode(), **papers}
 
 

@@ -21,7 +21,7 @@ from farwall.papers.svg import Svg, number
 _RULE_H, _BAR_H, _PAD, _GAP = 26.0, 20.0, 5.0, 9.0
 _LOCK_H = 9.0
 SHORT = {
-    "clean": "clean", "mask": "mask", "neutralise": "rinse", "seal-1": "seal", "seal-2": "seal",
+    "clean": "cleaning", "mask": "mask", "neutralise": "rinse", "seal-1": "seal", "seal-2": "seal",
     "finish": "finish", "hand-over": "hand over",
 }  # fmt: skip
 

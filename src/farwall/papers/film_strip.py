@@ -9,8 +9,9 @@ from farwall.job.moments import Moment, moment_at, telling_moments
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.edge_marks import edge_key
 from farwall.papers.drawing.frame import frame_for
-from farwall.papers.drawing.moment_view import age_colour, draw_moment, sun_at
+from farwall.papers.drawing.moment_view import ARROW, age_colour, draw_moment, sun_at
 from farwall.papers.drawing.scene import Storey, storeys
+from farwall.papers.drawing.sheet import outward
 from farwall.papers.drawing.sun_marks import sun_key, sun_pattern
 from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.ink import DANGER, LINE, PAPER, SOFT
@@ -22,6 +23,7 @@ from farwall.papers.words import listed, room_names, volume
 _GAP = 18.0
 _LINES = 3
 _STEPS = 6
+_ASIDE = 0.5
 NOTHING = "Nothing of this coat can be sprayed as things stand"
 
 
@@ -77,9 +79,11 @@ def _lay(
     words = lettering.body * 1.5 + lettering.small * 1.35 * (_LINES - 1) + 4
     foot = lettering.small * 3
 
+    west, east = _beside(grounds)
+
     def scale(columns: int) -> float:
         rows = -(-len(moments) // columns)
-        wide = (svg.width - _GAP * (columns - 1)) / columns
+        wide = (svg.width - _GAP * (columns - 1)) / columns - west - east
         high = (svg.height - foot - _GAP * (rows - 1)) / rows - words
         return min(wide / across, high / down)
 
@@ -92,7 +96,7 @@ def _lay(
         place = (left, top)
         _head(svg, plan, moment, place, width=wide, units=units, lettering=lettering, clock=clock)
         frame = frame_for(
-            bounds, left=left, top=top + words, width=scale(columns) * across, height=high
+            bounds, left=left + west, top=top + words, width=scale(columns) * across, height=high
         )
         ground = _storey_of(moment, grounds)
         draw_moment(svg, plan, ground, moment, frame, units=units, lettering=lettering)
@@ -100,6 +104,15 @@ def _lay(
     sunny = any(sun_at(plan, one, m.minute) for m in moments for one in grounds)
     _key(svg, bottom + foot * 0.8, lettering, sunny=sunny)
     return bottom + foot
+
+
+def _beside(grounds: Sequence[Storey]) -> tuple[float, float]:
+    """Room at the left and the right for the arrows of ways out that lie there."""
+    sides = [outward(way, ground.floor)[0] for ground in grounds for way in ground.ways_out]
+    return (
+        ARROW if any(dx < -_ASIDE for dx in sides) else 0.0,
+        ARROW if any(dx > _ASIDE for dx in sides) else 0.0,
+    )
 
 
 def _around(grounds: Sequence[Storey]) -> tuple[float, float, float, float]:

@@ -10,9 +10,11 @@ from typing import Any
 from farwall.evidence import Rank
 from farwall.facts.go import Finding, Go, SlabTest
 from farwall.facts.job import Job
+from farwall.facts.plain import plain as plain_facts
 from farwall.job.go.say import VERDICT_WORDS, parts
 from farwall.job.go.tests_to_do import HIDE
-from farwall.papers.lettering import clipped
+from farwall.job.plan_job import hash_of
+from farwall.papers.foot import foot_line
 from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.square import square
@@ -26,7 +28,6 @@ SIGNED = (
     "read this page. The floor varies in colour; cracks, patches and marks of what lay on "
     "it show. The signed, sealed sample is the standard."
 )
-_HASH_SHOWN = 12
 _EPOCH = 978_307_200
 """Papers carry no time of their own making: the same facts give the same bytes."""
 
@@ -38,8 +39,8 @@ def go_pdf(
     """The page as PDF bytes; the same findings give the same bytes. Long lists go on to a second.
 
     `units` choose the paper (US Letter or A4) unless `paper` or the job does; the language is the
-    job's wish. inputs_hash: that of the job's plan, where there is one. screens: address of the
-    house in the firm's book.
+    job's wish. inputs_hash: that of the job's plan; where there is none, that of the job itself is
+    told. screens: address of the house in the firm's book.
     """
     import typst
 
@@ -47,14 +48,14 @@ def go_pdf(
     name = job.name or job.id or "The job"
     rooms = {word for room in job.floor.rooms for word in (room.id, room.label)}
     stains = {word for stain in job.stains for word in (stain.id, stain.name)}
+    size, qr = paper_for(units, paper or job.wishes.paper), square(screens, "survey")
     with speaking(job.wishes.language, rooms | stains | {name}):
-        data = in_language({
-            "paper": paper_for(units, paper or job.wishes.paper).typst_name,
-            "footer": f"{clipped(plain(name), 230, 9)} · go or no-go · revision {job.revision}"
-            + (f" · inputs {inputs_hash[:_HASH_SHOWN]}" if inputs_hash else ""),
-            **page_words(go, job),
-        })  # fmt: skip
-    data |= {"verdict": go.verdict, "qr": square(screens, "survey"), "screen": "survey"}
+        footer = foot_line(
+            name, "go or no-go", revision=job.revision,
+            inputs_hash=inputs_hash or hash_of(plain_facts(job)), size=size, square=qr,
+        )  # fmt: skip
+        data = in_language({"paper": size.typst_name, **page_words(go, job)})
+    data |= {"verdict": go.verdict, "footer": footer, "qr": qr, "screen": "survey"}
     pdf = typst.compile(
         home / "go.typ",
         root=home,

@@ -18,8 +18,19 @@ from farwall.papers.lettering import PAPER_LETTERING, SCREEN_LETTERING
 from farwall.papers.seal_words import coat_span
 from farwall.papers.svg import Svg, number, plain
 from farwall.papers.wall_clock import Units, plan_clock
+from farwall.phrasebook import LANGUAGE, Language
 
-_WORDS = (("sprayed first", "laid first"), ("are sprayed", "are laid"), ("tank", "tray"))
+_WORDS: dict[Language, tuple[tuple[str, str], ...]] = {
+    "en": (
+        ("sprayed first", "laid first"), ("are sprayed", "are laid"), ("be sprayed", "be laid"),
+        ("tank", "tray"),
+    ),
+    "es": (
+        ("se rocía", "se pone"), ("se rocían", "se ponen"), ("se puede rociar", "se puede poner"),
+        ("tanque lleno", "charola llena"), ("en el tanque", "en la charola"),
+    ),
+}  # fmt: skip
+"""What is said of spraying, and of laying: in the language in which it was drawn."""
 _TEXT = re.compile(r">[^<]+<")
 _HEAD, _BETWEEN, _EDGE = 34.0, 26.0, 6.0
 
@@ -29,7 +40,7 @@ def in_sealers_words(drawing: str) -> str:
 
     def said(found: re.Match[str]) -> str:
         text = found.group()
-        for sprayed, laid in _WORDS:
+        for sprayed, laid in _WORDS[LANGUAGE.get()]:
             text = text.replace(sprayed, laid)
         return text
 

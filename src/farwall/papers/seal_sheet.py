@@ -6,18 +6,24 @@ import json
 from datetime import datetime
 from importlib.resources import files
 from pathlib import Path
+from typing import Any
 
 from farwall.facts.plan import Plan
 from farwall.job.seal_day.noun import Sealing
-from farwall.papers.lettering import clipped
+from farwall.papers.foot import foot_line
+from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.run_sheet.sheet import run_sheet_fonts
 from farwall.papers.seal_front import front_page
 from farwall.papers.seal_pages import coat_pages
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
+from farwall.papers.words import names_in
+from farwall.phrasebook import Language, speaking
 
-_HASH_SHOWN = 12
+SCREEN = "log"
+"""Where what was laid is entered."""
 
 
 def seal_sheet_pdf(
@@ -27,25 +33,23 @@ def seal_sheet_pdf(
     units: Units = "us",
     paper: Paper | None = None,
     notes: str = "",
+    revision: int = 1,
+    language: Language = "en",
+    screens: str = "",
 ) -> bytes:
     """The seal sheet as PDF bytes; the same seal day gives the same bytes.
 
     `units` puts gallons and feet or litres and metres first and chooses the paper (US Letter or
-    A4) unless `paper` does.
+    A4) unless `paper` does. revision: of the facts. screens: address of the house in the firm's
+    book, empty where it has none.
     """
     import typst
 
-    size = paper_for(units, paper)
     home = Path(str(files("farwall.papers.run_sheet")))
-    name = plan.job or "The job"
-    data = {
-        "paper": size.typst_name,
-        "job": plain(name),
-        "footer": f"{clipped(plain(name), 230, 9)} · seal day · inputs "
-        f"{plan.inputs_hash[:_HASH_SHOWN]}",
-        "front": front_page(plan, sealing, units=units, notes=notes),
-        "coats": coat_pages(plan, sealing, units=units, size=size),
-    }
+    data = seal_data(
+        plan, sealing, units=units, paper=paper, notes=notes, revision=revision,
+        language=language, screens=screens,
+    )  # fmt: skip
     pdf = typst.compile(
         home / "seal.typ",
         root=home,
@@ -56,3 +60,36 @@ def seal_sheet_pdf(
         timestamp=int(datetime.fromisoformat(plan.starts_at).timestamp()),
     )
     return bytes(pdf)
+
+
+def seal_data(
+    plan: Plan,
+    sealing: Sealing,
+    *,
+    units: Units = "us",
+    paper: Paper | None = None,
+    notes: str = "",
+    revision: int = 1,
+    language: Language = "en",
+    screens: str = "",
+) -> dict[str, Any]:
+    """What the template sets, in words of the language."""
+    size = paper_for(units, paper)
+    name = plain(plan.job or "The job")
+    qr = square(screens, SCREEN)
+    with speaking(language, own_names(plan, sealing)):
+        footer = foot_line(
+            name, "seal day", revision=revision, inputs_hash=plan.inputs_hash, size=size, square=qr
+        )
+        data = in_language({
+            "paper": size.typst_name,
+            "job": name,
+            "front": front_page(plan, sealing, units=units, notes=notes),
+            "coats": coat_pages(plan, sealing, units=units, size=size),
+        })  # fmt: skip
+    return data | {"footer": footer, "qr": qr, "screen": SCREEN}
+
+
+def own_names(plan: Plan, sealing: Sealing) -> frozenset[str]:
+    """Names that are the user's own: rooms, ways in, the sealer's."""
+    return names_in(plan) | {one.exit for one in sealing.barriers} | {sealing.sealer.name}

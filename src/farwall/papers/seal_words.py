@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from farwall.facts.plan import Field, Plan
 from farwall.papers.run_sheet.field_points import field_points
 from farwall.papers.wall_clock import Units, WallClock
-from farwall.papers.words import volume
+from farwall.papers.words import listed, volume
 from farwall.units import gal_from_l
 
 VERDICTS = {
@@ -37,7 +37,7 @@ def cans(containers: Sequence[Mapping[str, object]], units: Units) -> str:
         size = float(str(one["size_l"]))
         words = f"{gal_from_l(size):.3g} gal" if units == "us" else f"{size:.3g} L"
         told.append(f"{one['count']} × {words}")
-    return " and ".join(told)
+    return listed(told)
 
 
 def opened(containers: Sequence[Mapping[str, object]], units: Units) -> str:
@@ -45,13 +45,26 @@ def opened(containers: Sequence[Mapping[str, object]], units: Units) -> str:
     return f"open {cans(containers, units)}" if containers else "nothing more to open"
 
 
+_OF_SEALING = (
+    ("two full tanks", "two full trays"), ("Two full tanks", "Two full trays"),
+    ("a full tank", "a full tray"), ("Full tank", "Full tray"),
+    ("full spare tank", "full spare tray"), ("one tank lasts", "one tray lasts"),
+    ("fills tanks", "fills trays"), ("the helper brings it", "the helper brings the tray"),
+    ("fetch it ", "fetch the tray "), ("One sprays", "One lays"),
+    ("second sprayer", "second hand"),
+)  # fmt: skip
+"""Words of a field that is sprayed, and those of one that is laid."""
+
+
 def points(plan: Plan, field: Field, units: Units, clock: WallClock) -> list[str]:
     """Trays and stop lines, in the order in which they are wanted."""
-    told = field_points(plan, field, units, clock)
-    return [
-        one.replace("tank", "tray").replace("Tank", "Tray").replace("sprayer", "hand")
-        for one in told
-    ]
+    return [_of_sealing(one) for one in field_points(plan, field, units, clock)]
+
+
+def _of_sealing(words: str) -> str:
+    for sprayed, laid in _OF_SEALING:
+        words = words.replace(sprayed, laid)
+    return words
 
 
 def start_only(litres: float, units: Units) -> str:

@@ -65,8 +65,15 @@ def listed(items: Sequence[str], *, last: str = " and ") -> str:
 
 def names_in(plan: Plan) -> frozenset[str]:
     """What people call the rooms, stains, coats and openings of a plan: no language changes it."""
+    pieces = {word for room in plan.inputs.floor.rooms for word in _pieces(room.label)}
+    return whole_names_in(plan) | pieces
+
+
+def whole_names_in(plan: Plan) -> frozenset[str]:
+    """The same without the lines that a label breaks into: where nothing is drawn, `room` is a
+    word of ours and no half of `Great room`."""
     inputs = plan.inputs
-    rooms = {word for room in inputs.floor.rooms for word in (room.id, *_pieces(room.label))}
+    rooms = {word for room in inputs.floor.rooms for word in (room.id, room.label)}
     coats = {word for coat in inputs.coats for word in (coat.id, coat.stain)}
     return frozenset(rooms | coats | {one.id for one in inputs.openings} | {plan.job})
 

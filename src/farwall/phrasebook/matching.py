@@ -76,9 +76,10 @@ def _spanish(text: str, depth: int, names: Names) -> str | None:
 def _by_pattern(text: str, depth: int, names: Names) -> str | None:
     if len(text) > _LONGEST:
         return None
+    several = _ENDS.search(text) is not None
     for pattern in _beginning(text[:_HEAD]):
-        if pattern.longest not in text:
-            continue
+        if pattern.longest not in text or (several and not pattern.worded):
+            continue  # what has no word of its own must not part two sentences anywhere
         parts = pattern.parts_of(text)
         if parts is not None and (found := _filled(pattern, parts, depth, names)) is not None:
             return found

@@ -23,13 +23,14 @@ class Pattern:
     """An English pattern and its Spanish.
 
     places: kind and number of each · literals: the English before, between and after them ·
-    longest: of these; what lacks it needs no second look.
+    longest: of these; what lacks it needs no second look · worded: whether any has a letter.
     """
 
     spanish: str
     places: tuple[str, ...]
     literals: tuple[str, ...]
     longest: str
+    worded: bool
 
     def parts_of(self, text: str) -> tuple[str, ...] | None:
         """What stands in the places, in their order; None where the text is no such sentence."""
@@ -81,4 +82,5 @@ def pattern_of(english: str, spanish: str) -> Pattern:
     """The pattern of a phrase with places."""
     places = [(one[1] or " ") + one[2] for one in PLACE.finditer(english)]
     literals = PLACE.split(english)[::3]
-    return Pattern(spanish, tuple(places), tuple(literals), max(literals, key=len))
+    worded = any(letter.isalpha() for literal in literals for letter in literal)
+    return Pattern(spanish, tuple(places), tuple(literals), max(literals, key=len), worded)

@@ -17,7 +17,7 @@ HOLE = "\ue000"
 _UNITS = [
     "min", "h", "s", "d", "gal", "L", "m", "ft", "in", "ft²", "m²", "mm", "cm", "°F", "°C", "%",
     "oz", "fl", "lb", "lbs", "kg", "g", "am", "pm", "USD", "EUR", "CAD", "gpm", "ppm", "Pa",
-    "mg/m³", "kg/m²", "kg/(m²·h)", "kg/m²h", "W/m²", "ft²/min", "m²/min", "ft²/gal", "m²/L",
+    "K", "mg/m³", "kg/m²", "kg/(m²·h)", "kg/m²h", "W/m²", "ft²/min", "m²/min", "ft²/gal", "m²/L",
     "m²/l", "ft/min", "m/min", "m/s", "L/min", "mph", "lb/ft²h", "g/L", "GB", "MB", "KB", "°",
 ]  # fmt: skip
 _WORDS = {
@@ -29,6 +29,8 @@ _WORDS = {
     "degrees": "grados", "Mon": "lun.", "Tue": "mar.", "Wed": "mié.", "Thu": "jue.", "Fri": "vie.",
     "Sat": "sáb.", "Sun": "dom.", "lun.": "lun.", "mar.": "mar.", "mié.": "mié.", "jue.": "jue.",
     "vie.": "vie.", "sáb.": "sáb.", "dom.": "dom.", "y": "y", "o": "o", "día": "día",
+    "Jan": "ene", "Feb": "feb", "Mar": "mar", "Apr": "abr", "May": "may", "Jun": "jun",
+    "Jul": "jul", "Aug": "ago", "Sep": "sep", "Oct": "oct", "Nov": "nov", "Dec": "dic",
 }  # fmt: skip
 _NUMBER = (
     r"[-+\N{MINUS SIGN}×~<>≤≥]?[$€]?\d(?:[\d.,:/×–-]*\d)?(?:e[-+]?\d+)?(?:[½¼¾⅛⅜⅝⅞])?|[½¼¾⅛⅜⅝⅞]|"

@@ -100,7 +100,7 @@ _LITRES = "Such as tank_l=6 or tank_gal=1.5."
 _SUCH = {
     "now": "Such as now=9:12, the clock on the wall.",
     "at_min": "Such as at_min=42, minutes from the start of the plan.",
-    "done": "Such as done=first.6.4, the last band done, or done=first.6, the last field.",
+    "done": "Such as done=1.6.4, the last band done, or done=1.6, the last field.",
     "band": "Such as band=first.6.5, the band that is being sprayed.",
     "at": "Such as at=3.2,1.5, metres.",
     "closed": "Such as closed=bath or closed=bath:9:40 or closed=bath:65, rooms parted by commas.",

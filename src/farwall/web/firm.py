@@ -1,4 +1,4 @@
-"""What a firm's closed jobs taught, kept as a document of its book."""
+"""What a firm's closed jobs taught, and its own print of our target: documents of its book."""
 
 from __future__ import annotations
 
@@ -6,10 +6,13 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from farwall.facts.lessons import Lessons
+    from farwall.readers.colour_photo.found import Values
     from farwall.store.book import Book
 
 LESSONS, FIRM = "lessons", "firm"
 """Kind and id of the document."""
+PRINT = "print-values"
+"""Kind of the document that holds what an instrument reads of the firm's own print."""
 
 
 def lessons_of(book: Book) -> Lessons | None:
@@ -31,3 +34,14 @@ def keep_lessons(book: Book, lessons: Lessons) -> int:
     told = plain(lessons)
     assert isinstance(told, dict)
     return book.put_document(LESSONS, FIRM, told)
+
+
+def print_values(book: Book) -> Values:
+    """Lab by name of square of the firm's own print; nothing where nobody measured it."""
+    kept = (book.document(PRINT, FIRM) or {}).get("values", {})
+    return {name: (float(lab[0]), float(lab[1]), float(lab[2])) for name, lab in kept.items()}
+
+
+def keep_print_values(book: Book, values: Values) -> int:
+    """Keep them as the newest version, none to forget them; its number."""
+    return book.put_document(PRINT, FIRM, {"values": {k: list(v) for k, v in values.items()}})

@@ -1,6 +1,9 @@
 """Which photos of a log make a pair."""
 
-from farwall.job.colour.before_after import MOST_PAIRS, pairs_of
+import pytest
+
+from farwall.errors import Refused
+from farwall.job.colour.before_after import MOST_PAIRS, pairs_of, places_of
 from farwall.job.story.noun import Happened
 
 
@@ -31,3 +34,19 @@ def test_two_states_are_told_apart_and_two_unsaid_ones_are_not_alike():
     assert pairs_of([told(1, "a", **wet), told(2, "b", **wet)])[0].alike
     assert not pairs_of([told(1, "a", **wet), told(2, "b", **dry)])[0].alike
     assert not pairs_of([told(1, "a", room="hall"), told(2, "b", room="hall")])[0].alike
+
+
+def test_a_person_chooses_two_of_a_place():
+    log = [told(k, name, room="hall") for k, name in enumerate("abc")] + [told(9, "d", room="den")]
+    (pair,) = pairs_of(log, ("1-b", "2-c"))
+    assert (pair.room, pair.before.text("file"), pair.after.text("file")) == ("hall", "b", "c")
+    (back,) = pairs_of(log, ("2-c", "0-a"))
+    assert back.before.text("file") == "c"
+    assert [len(one.photos) for one in places_of(log)] == [3, 1]
+
+
+@pytest.mark.parametrize("chosen", [("0-a", "9-d"), ("0-a", "none"), ("0-a", "0-a")])
+def test_two_places_or_one_photo_are_no_choice(chosen):
+    log = [told(0, "a", room="hall"), told(1, "b", room="hall"), told(9, "d", room="den")]
+    with pytest.raises(Refused, match="not two different photos"):
+        pairs_of(log, chosen)

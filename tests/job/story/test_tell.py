@@ -150,11 +150,11 @@ def test_contradictions_are_told_in_words_and_stop_nothing():
     for told in (
         "before the day was begun",
         "more was filled than was mixed, by 2.5 L",
-        "Band first.1.3 is told to be done twice.",
+        "Band 1.1.3 is told to be done twice.",
         "The plan has no band nowhere.1",
         "9.0 L are told to be left, and only 5.0 L were mixed",
-        "Coat second was sprayed while coat first was last found damp.",
-        "Field second.1 was sprayed while bath was closed.",
+        "Coat 2 was sprayed while coat 1 was last found damp.",
+        "Field 2.1 was sprayed while bath was closed.",
         "Entry not-here, struck by",
     ):
         assert told in text, text

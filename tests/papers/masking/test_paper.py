@@ -13,7 +13,7 @@ from farwall.evidence import rank_words
 from farwall.job.office import OfficeGround
 from farwall.job.office.masking import masked_of
 from farwall.papers.masking.paper import masking_paper
-from farwall.papers.masking.words import DEEDS, HANGING, SAME_DAY, TAKING_DOWN
+from farwall.papers.masking.words import DEEDS, SAME_DAY, TAKING_DOWN, hanging
 from farwall.papers.office.blocks import Own, Picture, Rows
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.setting import paper_data, paper_pdf
@@ -54,7 +54,7 @@ def test_the_ghost_rule_and_the_look_for_mist_of_the_same_day_are_told():
 def test_every_word_is_said_in_spanish():
     made = ground(small_house(), "es")
     data = paper_data(masking_paper(made), made)
-    english = {*HANGING, SAME_DAY, *TAKING_DOWN}
+    english = {*hanging("tape"), *hanging("foam"), SAME_DAY, *TAKING_DOWN}
     assert not [one for one in english if one in str(data)]
     with speaking("es"):
         assert [one for one in english if not said_whole(one)] == []

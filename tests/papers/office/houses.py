@@ -75,9 +75,11 @@ def whole_log(job: Job, plan: Plan) -> Log:
     log("dry-swiped", 2800, powder=False)
     log("dry", 2900, clock="dry-down")
     log("reading", 2905, slab_c=18.0, air_c=22.0, rh_percent=45.0)
-    log("sealed", 2960, round=1, litres=28.0)
+    log("sealed", 2960, round=1, litres=28.0, lot="S-4410")
     log("reading", 3200, slab_c=17.0, air_c=23.0, rh_percent=66.0)
-    log("sealed", 3260, round=2, litres=27.0, room=rooms[1])
+    log(
+        "sealed", 3260, round=2, litres=27.0, room=rooms[1], lot="S-4411", sealer="Clear Two"
+    )  # fmt: skip
     log("waste", 3300, drum="1", litres=180.0, way="hauled", ph=8.2, who="city works, desk 4")
     for task, hours in (("mask", 9.5), ("clean", 12.0), ("rinse", 16.0), ("coat", 5.0)):
         log("hours", 3400, task=task, hours=hours, people=2)

@@ -86,3 +86,18 @@ def test_a_leap_day_has_its_year():
 def test_a_sealer_that_nobody_told_has_lines():
     bare = care(ground(sealer=replace(Sealer())))
     assert sum(set(one) == {"_"} for one in own_texts(bare)) >= 3
+
+
+def test_name_and_lots_of_the_sealer_are_those_that_were_entered():
+    def laid(**about):
+        return Happened("a", "sealed", 3000.0, MappingProxyType(about))
+
+    clear = Sealer(type="water acrylic", name="Clear One")
+    told = story(laid(lot="S-1"), laid(lot="S-1"), laid(lot="S-2"))
+    assert "Clear One · S-1, S-2" in list(own_texts(care(ground(sealer=clear, story=told))))
+    other = story(laid(lot="S-1"), laid(lot="T-9", sealer="Clear Two"))
+    both = list(own_texts(care(ground(sealer=clear, story=other))))
+    assert "Clear One, Clear Two · S-1, T-9" in both
+    line = "Clear One · ________________"
+    assert line in list(own_texts(care(ground(sealer=clear, story=story(laid())))))
+    assert line in list(own_texts(care(ground(sealer=clear))))

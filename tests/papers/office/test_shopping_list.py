@@ -60,7 +60,7 @@ def test_every_line_seller_and_sum_stands_on_the_paper():
 
 def test_the_spanish_paper_has_no_english_left():
     text = text_of(office_files(of("es"), ["shopping-list"])["shopping-list.pdf"])
-    for word in ("Lista de compras", "Ya está en la camioneta", "todo de un lote", "suposición"):
+    for word in ("Lista de compras", "Ya está en la camioneta", "todo de un lote", "estimación"):
         assert word in text, word
     for word in (" the ", " of ", "needed", "price"):
         assert word not in text, word

@@ -8,7 +8,15 @@ from tests.floor_photos import SIZE, jpeg
 
 from farwall.colour.library import science
 from farwall.errors import Refused
-from farwall.readers.floor_photo.opening import burnt, colours, lab_of, linear
+from farwall.readers.floor_photo.opening import (
+    BURNT,
+    burnt,
+    coded_of,
+    colours,
+    lab_of,
+    light_in,
+    linear,
+)
 
 
 def test_lab_is_that_of_the_standards_by_another_program():
@@ -58,3 +66,34 @@ def test_a_profile_of_srgb_changes_nothing_and_sixteen_bits_are_read():
 def test_noise_is_no_photo():
     with pytest.raises(Refused):
         colours(b"no picture at all" * 100)
+
+
+def test_light_taken_strip_by_strip_is_that_of_the_whole():
+    found = light_in(jpeg())
+    rgb, shrunk = colours(jpeg())
+    assert (found.linear == linear(rgb)).all()
+    assert (found.burnt == burnt(rgb)).all()
+    assert (found.burnt == np.where(rgb.max(axis=2) >= BURNT, 255, 0)).all()
+    assert found.shrunk == shrunk
+
+
+@pytest.mark.parametrize("turn", range(1, 9))
+def test_it_is_turned_as_its_exif_says(turn):
+    import io
+
+    from PIL import Image, ImageOps
+
+    picture = Image.fromarray(np.random.default_rng(1).integers(0, 255, (210, 300, 3), np.uint8))
+    picture.getexif()[274] = turn
+    file = io.BytesIO()
+    picture.save(file, "PNG", exif=picture.getexif())
+    turned = np.asarray(ImageOps.exif_transpose(Image.open(file)))
+    assert (colours(file.getvalue())[0] == turned).all()
+
+
+def test_a_colour_is_shown_as_it_was_seen():
+    rgb = np.random.default_rng(5).integers(0, 256, (40, 50, 3), np.uint8)
+    again = coded_of(lab_of(linear(rgb).astype(np.float32)))
+    assert again.astype(int) == pytest.approx(rgb.astype(int), abs=1)
+    beyond = np.array([[[50.0, 120.0, -120.0], [0.0, 0.0, 0.0], [100.0, 0.0, 0.0]]], np.float32)
+    assert (coded_of(beyond)[0, 1:] == [[0, 0, 0], [255, 255, 255]]).all()

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 
+import pypdfium2
 import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms_planned
 
@@ -118,3 +119,16 @@ def test_in_spanish_the_page_is_sound_and_no_key_lacks(office):
     assert "Hoja de trabajo (PDF)" in text
     own = [key for key in words("en") if key.startswith(("papers-", "book-", "log-"))]
     assert [key for key in own if key not in words("es")] == []
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [("seal-sheet.pdf", "Día de sellado"), ("chain.pdf", "Los demás oficios se quedan fuera")],
+)
+def test_who_reads_spanish_gets_these_papers_in_spanish(office, name, said):
+    answer = office.get(f"/houses/two/papers/{name}", headers={"accept-language": "es"})
+    page = pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range()
+    assert said in page
+    assert "revisión 1 · datos " in page
+    english = pypdfium2.PdfDocument(paper(office, name).content)[0]
+    assert "revision 1 · inputs " in english.get_textpage().get_text_range()

@@ -175,3 +175,21 @@ def test_a_house_without_a_plan_says_that_one_is_being_made(office, monkeypatch)
     refused = office.post("/houses/new/supplies", data={"version": "1"})
     assert refused.status_code == 422
     assert words("en")["price-supplies-no-plan"] in refused.text
+
+
+def test_how_long_gear_lasts_and_whether_it_is_shared_are_kept_and_shown(office):
+    text = office.get(FORM).text
+    told = _form_of(text)
+    told |= {"kept_gear": "whole", f"lasts.{_number(text, 'sprayer')}": "2"}
+    assert office.post(FORM, data=told).headers["location"] == f"{FORM}?kept=yes"
+    held = office.book.facts("two")["supplies"]
+    assert (held["kept_gear"], held["lasts"]) == ("whole", {"sprayer": 2.0})
+    text = office.get(FORM).text
+    assert '<option value="whole" selected>' in text
+    assert re.search(r'name="lasts\.\d+" value="2"', text)
+    again = _form_of(text) | {"kept_gear": "", "version": _form_of(text)["version"]}
+    again |= {f"lasts.{_number(text, 'sprayer')}": "half"}
+    assert office.post(FORM, data=again).status_code == 422
+    again |= {f"lasts.{_number(text, 'sprayer')}": ""}
+    assert office.post(FORM, data=again).headers["location"] == f"{FORM}?kept=yes"
+    assert not {"kept_gear", "lasts"} & office.book.facts("two").get("supplies", {}).keys()

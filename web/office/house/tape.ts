@@ -84,11 +84,13 @@ export class Tape {
       const from = Number(svg.dataset["from"]);
       const by = this.stretchOf(svg) / span;
       const along = ((from - this.seen.from) / span) * width;
-      const marks = svg.querySelector(".tape-marks");
-      if (Math.abs(by - 1) < 1e-6 && Math.abs(along) < 1e-6) marks?.removeAttribute("transform");
-      else marks?.setAttribute("transform", `translate(${along} 0) scale(${by} 1)`);
+      const still = Math.abs(by - 1) < 1e-6 && Math.abs(along) < 1e-6;
+      for (const marks of svg.querySelectorAll(".tape-marks")) {
+        if (still) marks.removeAttribute("transform");
+        else marks.setAttribute("transform", `translate(${along} 0) scale(${by} 1)`);
+      }
       const x = ((minute - this.seen.from) / span) * width;
-      svg.querySelector(".plumb")?.setAttribute("transform", `translate(${x} 0)`);
+      for (const part of svg.querySelectorAll(".plumb")) part.setAttribute("transform", `translate(${x} 0)`);
     }
   }
 }

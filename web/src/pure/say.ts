@@ -122,6 +122,7 @@ export function short(sheet: Sheet, entry: Entry): string {
   const band = String(entry.about["band"] ?? "");
   const field = sheet.fields.find((one) => one.bands.some((row) => row[0] === band));
   if (entry.word === "band-done" && field) return w("band-done", { band: bandName(field, band) });
+  if (entry.word === "sealed" && entry.about["lot"]) return w("sealedLot", { lot: String(entry.about["lot"]) });
   return isWord(entry.word) ? w(entry.word).toLowerCase() : entry.word.replace("-", " ");
 }
 

@@ -51,6 +51,7 @@ export const EN = {
   photo: "photo", hurt: "hurt", "near-miss": "a spill", "room-closed": "room closed",
   "room-free": "room free", "field-done": "field done", "respirator-on": "respirator on",
   "respirator-off": "respirator off", "looked-in": "looked in",
+  sealed: "sealer down", sealedLot: "sealer down, lot {lot}",
   // the helper
   mixNext: "Mix next: {all}",
   mixHow: "{water} water first, then {stain} stain into it{acid}; box it with what is left. {by}",

@@ -46,6 +46,7 @@ export const ES: Words = {
   photo: "foto", hurt: "herido", "near-miss": "un derrame", "room-closed": "cuarto cerrado",
   "room-free": "cuarto libre", "field-done": "tramo listo", "respirator-on": "respirador puesto",
   "respirator-off": "respirador fuera", "looked-in": "vigilado",
+  sealed: "sellador puesto", sealedLot: "sellador puesto, lote {lot}",
   mixNext: "Mezcle ahora: {all}",
   mixHow: "Primero {water} de agua, luego {stain} de tinte en ella{acid}; júntelo con lo que queda. {by}",
   mixAcid: ", luego {acid} de ácido", mixedKey: "Mezclado: {all}", enough: "Ya hay mezcla suficiente",

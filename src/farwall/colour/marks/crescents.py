@@ -50,9 +50,15 @@ def crescents_of(
     if min(seen.shape) < 16 or not seen.any():
         return []
     forms = [(r, t, k) for r in RADII_M for t in THICK_M for k in range(TURNS)]
-    answer, which = _answers(_small(ground.flat, shrink), seen, forms, point_m)
-    null, _ = _answers(_small(mottle, shrink), seen, forms, point_m)
-    usual = math.sqrt(max(float(null[seen].max()), 0.5 * _USUAL) * _USUAL)
+    floor, null = (_Held(_small(one, shrink), seen, point_m) for one in (ground.flat, mottle))
+    # A form is drawn once and laid on both.
+    for n, form in enumerate(forms):
+        drawn = _waves(_drawn(form, point_m, floor.shape))
+        floor.lay(n, drawn)
+        null.lay(n, drawn)
+    answer, which = floor.answer(), floor.which
+    most_null = float(null.answer()[seen].max())
+    usual = math.sqrt(max(most_null, 0.5 * _USUAL) * _USUAL)
     found: list[Crescent] = []
     answer = np.where(seen, answer, 0)
     apart = _APART_M / point_m
@@ -75,29 +81,53 @@ def _small(of: Floats32, shrink: int) -> Floats32:
     return np.asarray(cv2.resize(of, size, interpolation=cv2.INTER_AREA), dtype=np.float32)
 
 
-def _answers(
-    flat: Floats32, seen: Bools, forms: list[tuple[float, float, int]], point_m: float
-) -> tuple[Floats32, NDArray[np.int16]]:
-    """The best answer at each place, in spreads, and which form gave it."""
-    from scipy import fft
+class _Held:
+    """A picture held to three spreads, and the best answer at each place so far."""
 
-    near = np.sqrt(np.maximum(blurred(flat**2, _LOCAL_M / point_m), 1e-12))
-    held = np.clip(flat / np.maximum(near, 0.4 * np.median(near[seen])), -3, 3) * seen
-    shape = tuple(fft.next_fast_len(n + 24, real=True) for n in held.shape)
-    spectrum = fft.rfft2(held.astype(np.float32), s=shape)
-    power = _power(spectrum, shape)
-    white = spectrum / power
-    best = np.full(held.shape, -np.inf, dtype=np.float32)
-    which = np.zeros(held.shape, dtype=np.int16)
-    for n, form in enumerate(forms):
-        drawn = fft.rfft2(_drawn(form, point_m, shape), s=shape)
-        scale = math.sqrt(float(np.mean(abs(drawn) ** 2 / power)))
-        out = fft.irfft2(white * np.conj(drawn), s=shape)[: held.shape[0], : held.shape[1]]
+    def __init__(self, flat: Floats32, seen: Bools, point_m: float) -> None:
+        near = np.sqrt(np.maximum(blurred(flat**2, _LOCAL_M / point_m), 1e-12))
+        held = np.clip(flat / np.maximum(near, 0.4 * np.median(near[seen])), -3, 3) * seen
+        self.seen = seen
+        self.shape = (_quick_length(seen.shape[0] + 24), _quick_length(seen.shape[1] + 24))
+        spectrum = _waves(held.astype(np.float32), self.shape)
+        self._power = _power(spectrum, self.shape)
+        self._white = spectrum / self._power
+        self._best = np.full(seen.shape, -np.inf, dtype=np.float32)
+        self.which = np.zeros(seen.shape, dtype=np.int16)
+
+    def lay(self, number: int, drawn: NDArray[np.complex64]) -> None:
+        """One form on every place."""
+        scale = math.sqrt(float(np.mean(abs(drawn) ** 2 / self._power)))
+        rows, columns = self.seen.shape
+        out = np.fft.irfft2(self._white * np.conj(drawn), s=self.shape)[:rows, :columns]
         out = out / max(scale, 1e-9)
-        better = out > best
-        best[better], which[better] = out[better], n
-    spread = float(np.percentile(abs(best[seen] - np.median(best[seen])), 68)) or 1.0
-    return np.asarray((best - np.median(best[seen])) / spread, dtype=np.float32), which
+        better = out > self._best
+        np.copyto(self._best, out, where=better)
+        np.copyto(self.which, np.int16(number), where=better)
+
+    def answer(self) -> Floats32:
+        """The best answer at each place, in spreads."""
+        best, seen = self._best, self.seen
+        middle = np.median(best[seen])
+        spread = float(np.percentile(abs(best[seen] - middle), 68)) or 1.0
+        return np.asarray((best - middle) / spread, dtype=np.float32)
+
+
+def _waves(of: Floats32, shape: tuple[int, int] | None = None) -> NDArray[np.complex64]:
+    return np.asarray(np.fft.rfft2(of, s=shape), np.complex64)
+
+
+def _quick_length(least: int) -> int:
+    """The next length made of twos, threes and fives, whose waves are reckoned quickly."""
+    length = least
+    while True:
+        rest = length
+        for prime in (2, 3, 5):
+            while rest % prime == 0:
+                rest //= prime
+        if rest == 1:
+            return length
+        length += 1
 
 
 def _power(spectrum: NDArray[np.complex64], shape: tuple[int, ...]) -> Floats32:
@@ -121,8 +151,16 @@ def _drawn(form: tuple[float, float, int], point_m: float, shape: tuple[int, ...
     r, c = np.flatnonzero(abs(rows) < keep), np.flatnonzero(abs(columns) < keep)
     inside = _inside(rows[r][:, None], columns[c][None, :], radius, thick, turn)
     out = np.zeros(shape, dtype=np.float32)
-    np.add.at(out, ((r // fine)[:, None], (c // fine)[None, :]), -inside / fine**2)
+    # Fine points are gathered by rows first, then by columns, in cells of three by three.
+    tall = np.add.reduceat(inside, *_cells(r // fine), axis=0)
+    both = np.add.reduceat(tall, *_cells(c // fine), axis=1)
+    out[np.ix_(np.unique(r // fine), np.unique(c // fine))] = -both / fine**2
     return out
+
+
+def _cells(of: NDArray[np.intp]) -> tuple[NDArray[np.intp]]:
+    """Where each run of the same cell begins."""
+    return (np.flatnonzero(np.diff(of, prepend=-1)),)
 
 
 def _inside(
@@ -131,9 +169,14 @@ def _inside(
     angle = 2 * math.pi * turn / TURNS
     # The middle of the circle lies a radius back from the thickest place.
     dy, dx = y + radius * math.sin(angle), x + radius * math.cos(angle)
-    off = np.angle(np.exp(1j * (np.arctan2(dy, dx) - angle)))
+    from_arc = abs(np.hypot(dy, dx) - radius)
+    near = np.nonzero(from_arc < thick / 2)  # nowhere else is a crescent
+    off = np.remainder(np.arctan2(dy[near[0], 0], dx[0, near[1]]) - angle + math.pi, 2 * math.pi)
+    off -= math.pi
     half = thick / 2 * np.cos(np.clip(off / _HALF_ANGLE, -1, 1) * math.pi / 2)
-    return np.asarray((abs(np.hypot(dy, dx) - radius) < half) * 1.0)
+    found = np.zeros(from_arc.shape)
+    found[near] = from_arc[near] < half
+    return found
 
 
 def _crescent(

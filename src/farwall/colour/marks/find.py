@@ -10,6 +10,7 @@ crescents by their form [turin-1960]; all are weighed against mottle made from t
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -25,9 +26,10 @@ from farwall.colour.marks.called import (
 )  # fmt: skip
 from farwall.colour.marks.crescents import crescents_of
 from farwall.colour.marks.dots import dots_of
+from farwall.colour.marks.edges import edge_laps, off_edges
 from farwall.colour.marks.ground import Ground, ground_of
 from farwall.colour.marks.lines import alone, hidden_share, lines_of
-from farwall.colour.marks.nouns import Floats32, Mark, Sheet
+from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
 from farwall.colour.marks.placed import band, disc, lighter_by, ring_of, spot
 from farwall.colour.marks.profile import profile_of
 from farwall.colour.marks.shape import shape_of
@@ -38,8 +40,11 @@ CRESCENT_OVER = 1.1
 AREA_OVER = 1.1
 
 
-def marks_in(sheet: Sheet) -> tuple[Mark, ...]:
+def marks_in(sheet: Sheet, edges: Sequence[KnownEdge] = ()) -> tuple[Mark, ...]:
     """Marks proposed on a mopped floor, the surest first; the same sheet gives the same marks.
+
+    edges: where bands met by the run sheet; along them lap lines are judged more mildly, and
+    elsewhere more strictly. Without them lap lines are sought everywhere alike.
 
     Worked on in points of 5 mm or coarser, so what is smaller than 1 cm is not seen. Raises
     `Refused` for a sheet under half a metre or 96 points a side, or with almost no floor seen.
@@ -49,14 +54,15 @@ def marks_in(sheet: Sheet) -> tuple[Mark, ...]:
         return ()
     mottle = surrogate_of(ground.flat)
     slab, lines = _line_marks(sheet, ground, mottle)
-    found = list(lines)
+    laps = edge_laps(sheet, ground, edges, slab)
+    found = [one for one in off_edges(lines, edges) if not _lies_along(one, laps)]
     for mark in (
         *_area_marks(sheet, ground, mottle), *_dot_marks(sheet, ground),
         *_crescent_marks(sheet, ground, mottle),
     ):  # fmt: skip
-        if not _told_already(mark, [*slab, *found]):
+        if not _told_already(mark, [*slab, *laps, *found]):
             found.append(mark)
-    return tuple(sorted([*slab, *sifted(found)], key=by_trust))
+    return tuple(sorted([*slab, *laps, *sifted(found)], key=by_trust))
 
 
 def _line_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> tuple[list[Mark], list[Mark]]:
@@ -125,6 +131,15 @@ def _mark(
         round(name.confidence, 3), round(lighter_by(ground, outline), 2),
         round(length_m, 3), round(width_m, 3), name.why,
     )  # fmt: skip
+
+
+def _lies_along(mark: Mark, laps: Sequence[Mark]) -> bool:
+    """Whether half of it lies on lap lines that are told already."""
+    import shapely
+
+    shape = shapely.make_valid(shapely.Polygon(mark.outline))
+    told = shapely.union_all([shapely.make_valid(shapely.Polygon(one.outline)) for one in laps])
+    return bool(shape.intersection(told.buffer(0.05)).area >= 0.5 * shape.area)
 
 
 def _told_already(mark: Mark, marks: list[Mark]) -> bool:

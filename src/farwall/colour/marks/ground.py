@@ -61,7 +61,7 @@ def ground_of(sheet: Sheet) -> Ground:
     share = cv2.resize(floor.astype(np.float32), size, interpolation=cv2.INTER_AREA)
     small = cv2.resize(light, size, interpolation=cv2.INTER_AREA) / np.maximum(share, 1e-6)
     luminance = np.maximum((np.clip(small, 0, 100) + 16) / 116, 0.15) ** 3
-    dark = _filled((-np.log(luminance)).astype(np.float32), share > 0.75, step_m)
+    dark = filled((-np.log(luminance)).astype(np.float32), share > 0.75, step_m)
     return Ground(
         dark, dark - blurred(dark, BACKGROUND_M / step_m), _seen(share > 0.75, step_m), step_m
     )
@@ -107,19 +107,18 @@ def _check(sheet: Sheet) -> None:
         raise Refused(*wrong, about="the look at the mopped floor")
 
 
-def _filled(of: Floats32, known: Bools, step_m: float) -> Floats32:
+def filled(of: Floats32, known: Bools, step_m: float) -> Floats32:
     """Holes filled from beside them, from near to far."""
     if known.all():
         return of
-    filled, have = np.where(known, of, 0).astype(np.float32), known.copy()
+    only, have = np.where(known, of, 0).astype(np.float32), known.copy()
+    filled = only.copy()
     weight = known.astype(np.float32)
     sigma = 0.02 / step_m
     while not have.all() and sigma < 4 * max(of.shape):
         share = blurred(weight, sigma)
         near = ~have & (share > 0.05)
-        filled[near] = (
-            blurred(np.where(known, of, 0).astype(np.float32), sigma) / np.maximum(share, 1e-6)
-        )[near]
+        filled[near] = (blurred(only, sigma) / np.maximum(share, 1e-6))[near]
         have |= near
         sigma *= 2
     filled[~have] = float(np.median(of[known]))

@@ -35,6 +35,21 @@ class Sheet:
 
 
 @dataclass(frozen=True)
+class KnownEdge:
+    """Where the run sheet says that two bands of spraying met.
+
+    line: points on the plan, in metres, from end to end · sd_m: by how much the true edge lies
+    beside it, one standard deviation · coat, band: number of the coat, and of the band that ends
+    there, from 1 as the run sheet counts them.
+    """
+
+    line: Ring
+    sd_m: float
+    coat: int
+    band: int
+
+
+@dataclass(frozen=True)
 class Mark:
     """What may be a fault: its kind by the name of the trade, where, how sure, how strong.
 

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from farwall.colour.marks.ground import Ground
 from farwall.colour.marks.nouns import Floats32
+from farwall.colour.marks.sampled import between, smoothed
 
 Floats = NDArray[np.float64]
 REACH_M = 0.14
@@ -70,11 +71,9 @@ def _even(points: Floats, apart: float) -> Floats:
 
 
 def _smooth(line: Floats, sigma: float) -> Floats:
-    from scipy.ndimage import gaussian_filter1d
-
     if len(line) < 6:
         return line
-    return np.asarray(gaussian_filter1d(line, min(sigma, len(line) / 6), axis=0, mode="nearest"))
+    return smoothed(line, min(sigma, len(line) / 6))
 
 
 def _normals(line: Floats) -> Floats:
@@ -84,12 +83,8 @@ def _normals(line: Floats) -> Floats:
 
 
 def _unrolled(dark: Floats32, line: Floats, across: NDArray[np.intp]) -> Floats:
-    from scipy.ndimage import map_coordinates
-
     at = line[:, None, :] + _normals(line)[:, None, :] * across[None, :, None]
-    return np.asarray(
-        map_coordinates(dark, np.moveaxis(at, 2, 0), order=1, mode="nearest"), dtype=np.float64
-    )
+    return between(dark, at[..., 0], at[..., 1])
 
 
 def _centred(ground: Ground, line: Floats) -> Floats:

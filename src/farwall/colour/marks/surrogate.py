@@ -18,15 +18,13 @@ _RIM = 0.06
 
 def surrogate_of(flat: Floats32) -> Floats32:
     """A picture of the same powers and, nearly, the same tones as `flat`, without its marks."""
-    from scipy import fft
-
     rows, columns = flat.shape
     held = np.clip(flat, *np.percentile(flat, (0.2, 99.8)))
     held = (held - held.mean()) * _fade(rows)[:, None] * _fade(columns)[None, :]
     noise = np.random.default_rng(_SEED).standard_normal((rows, columns), dtype=np.float32)
-    phase = fft.rfft2(noise)
-    powers = np.abs(fft.rfft2(held.astype(np.float32)))
-    made = fft.irfft2(powers * phase / np.maximum(np.abs(phase), 1e-12), s=(rows, columns))
+    phase = np.fft.rfft2(noise)
+    powers = np.abs(np.fft.rfft2(held.astype(np.float32)))
+    made = np.fft.irfft2(powers * phase / np.maximum(np.abs(phase), 1e-12), s=(rows, columns))
     spread = float(made.std()) or 1.0
     return np.asarray(made * (float(flat.std()) / spread), dtype=np.float32)
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from farwall.evidence import Rank
+from farwall.facts.numbered import by_number
 from farwall.job.acid_day.fumes.said import figure, ppm
 from farwall.job.acid_day.noun import AcidDay
 from farwall.units import KG_PER_LB, gal_from_l
@@ -33,14 +34,16 @@ def in_short(day: AcidDay) -> tuple[tuple[str, str, tuple[Line, ...]], ...]:
 
 
 def _strength(day: AcidDay) -> Iterator[Line]:
+    coats = [one.coat for one in day.strength.coats]
     for coat in day.strength.coats:
+        number = by_number(coats, coat.coat)
         told = coat.figures
         if told is None:
-            what = f"{coat.coat}: the acid in {coat.stain_name} was not told: read its sheet."
+            what = f"coat {number}: the acid in {coat.stain_name} was not told: read its sheet."
             yield Line(what)
         else:
             low, high = told.tub_percent.low, told.tub_percent.high
-            what = f"{coat.coat}, {coat.stain_name}, {coat.cut}"
+            what = f"coat {number}, {coat.stain_name}, {coat.cut}"
             yield Line(f"{what}: {low:.2g} to {high:.2g} % acid, by its sheet ({coat.rank}).")
 
 

@@ -6,18 +6,16 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
-from farwall.air.moist import dew_point_c
 from farwall.air.sealers import SealerLimits, limits_of
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.call_back.noun import Sign
 from farwall.job.rinses import Rinses
 from farwall.job.seal_day.ready import reasons_of
-from farwall.job.story.noun import Happened, Reading, Story
+from farwall.job.story.coat_air import CoatAir, coat_air
+from farwall.job.story.noun import Happened, Story
 from farwall.units import f_from_c
 
-NEAR_MIN = 180.0
-"""A reading older than this tells nothing of the air at a coat of sealer: a guess."""
 FEW_RINSES = 3
 """Three rinses at the least [common practice, no source]."""
 THICK, THIN = 1.3, 0.7
@@ -89,9 +87,8 @@ class RoomRecords:
         if not self._coats:
             return
         limits = limits_of(self.job.sealer)
-        air = {one.id: self._air(one) for one in self._coats}
-        slabs = [(self._slab_c(one, air[one.id]), air[one.id]) for one in self._coats]
-        yield from _sealing_air(slabs, limits, us=self.job.wishes.units == "us")
+        airs = [coat_air(self.story.readings, one, room=self.room) for one in self._coats]
+        yield from _sealing_air(airs, limits, us=self.job.wishes.units == "us")
         dried = [
             one for one in self.story.of("dry")
             if one.text("clock") in {"dry-down", "seal"}
@@ -100,21 +97,6 @@ class RoomRecords:
         ]  # fmt: skip
         yield _sign("dried", *(_DRY if dried else _NOT_DRY))
         yield from self._sealer_litres()
-
-    def _air(self, coat: Happened) -> Reading | None:
-        """The last reading of air before a coat, of its room or of no room, not too long before."""
-        rooms = {"", self.room or coat.text("room")}
-        near = [
-            one for one in self.story.readings
-            if 0 <= coat.at_min - one.at_min <= NEAR_MIN and one.room in rooms
-            and one.air_c is not None and one.rh_percent is not None
-        ]  # fmt: skip
-        return near[-1] if near else None
-
-    @staticmethod
-    def _slab_c(coat: Happened, air: Reading | None) -> float | None:
-        slab_c = coat.number("slab_c")
-        return slab_c if slab_c is not None or air is None else air.slab_c
 
     def _sealer_litres(self) -> Iterator[Sign]:
         wanted = self.job.sealer.m2_per_l
@@ -164,27 +146,20 @@ class RoomRecords:
             yield _sign("copper", "no", "No sheet of its stains names copper.")
 
 
-def _sealing_air(
-    slabs: list[tuple[float | None, Reading | None]], limits: SealerLimits, *, us: bool
-) -> Iterator[Sign]:
+def _sealing_air(airs: list[CoatAir], limits: SealerLimits, *, us: bool) -> Iterator[Sign]:
     """Margin over the dew point, slab and humidity at the worst of the coats."""
-    margins = [
-        slab_c - dew_point_c(air_c=air.air_c, rh_percent=air.rh_percent)
-        for slab_c, air in slabs
-        if slab_c is not None and air is not None
-        and air.air_c is not None and air.rh_percent is not None
-    ]  # fmt: skip
+    margins = [one.margin_k for one in airs if one.margin_k is not None]
     if margins:
         least = min(margins)
         yield _sign("margin", "small" if least < limits.least_margin_k else "enough",
                     f"At sealing the slab was {_apart(least, us=us)} above the dew point; "
                     f"{_apart(limits.least_margin_k, us=us)} are wanted.")  # fmt: skip
-    known = [slab_c for slab_c, _ in slabs if slab_c is not None]
+    known = [one.slab_c for one in airs if one.slab_c is not None]
     if known:
         yield _sign("slab", "cold" if min(known) < limits.least_slab_c - 0.05 else "warm",
                     f"At sealing the slab was at {_degrees(min(known), us=us)}; at least "
                     f"{_degrees(limits.least_slab_c, us=us)} are wanted.")  # fmt: skip
-    humid = [air.rh_percent for _, air in slabs if air is not None and air.rh_percent is not None]
+    humid = [one.rh_percent for one in airs if one.rh_percent is not None]
     if humid:
         yield _sign("air", "damp" if max(humid) > limits.most_rh_percent else "dry",
                     f"At sealing the air was at {max(humid):.0f} %; at most "

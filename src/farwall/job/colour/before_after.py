@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from farwall.errors import Mistake, Refused
 from farwall.job.story.noun import Happened
 
 WORDS = ("photo", "sample-seen", "colour-seen")
@@ -14,7 +15,7 @@ MOST_PAIRS = 6
 
 @dataclass(frozen=True)
 class Pair:
-    """The first and the last photo of a place: a sample, or a room."""
+    """Two photos of a place, a sample or a room; the first and the last where nobody chose."""
 
     room: str
     sample: str
@@ -28,8 +29,25 @@ class Pair:
         return len(states) == 1 and states != {""}
 
 
-def pairs_of(happened: Iterable[Happened]) -> tuple[Pair, ...]:
-    """A pair for each sample and each room with two different photos, in the order of the first."""
+@dataclass(frozen=True)
+class Place:
+    """A sample or a room with the photos that show it, the oldest first."""
+
+    room: str
+    sample: str
+    photos: tuple[Happened, ...]
+
+    @property
+    def paired(self) -> Pair | None:
+        """Its first and its last photo; None where these are the same picture."""
+        before, after = self.photos[0], self.photos[-1]
+        if before.text("file") == after.text("file"):
+            return None
+        return Pair(self.room, self.sample, before, after)
+
+
+def places_of(happened: Iterable[Happened]) -> tuple[Place, ...]:
+    """Each sample and each room with photos, in the order in which they were first told."""
     places: dict[tuple[str, str], list[Happened]] = {}
     for one in happened:
         if one.word not in WORDS or not one.text("file"):
@@ -38,10 +56,34 @@ def pairs_of(happened: Iterable[Happened]) -> tuple[Pair, ...]:
         place = ("", sample) if sample else (one.text("room"), "")
         if any(place):
             places.setdefault(place, []).append(one)
-    found = []
-    for (room, sample), photos in places.items():
-        photos.sort(key=lambda one: one.at_min)
-        before, after = photos[0], photos[-1]
-        if before.text("file") != after.text("file"):
-            found.append(Pair(room, sample, before, after))
+    return tuple(
+        Place(room, sample, tuple(sorted(photos, key=lambda one: one.at_min)))
+        for (room, sample), photos in places.items()
+    )
+
+
+def pairs_of(
+    happened: Iterable[Happened], chosen: tuple[str, str] | None = None
+) -> tuple[Pair, ...]:
+    """A pair for each sample and each room with two different photos, in the order of the first.
+
+    chosen: ids of two entries of one place, before and after; then theirs is the only pair. Raises
+    Refused where they are not two photos of one place.
+    """
+    places = places_of(happened)
+    if chosen is not None:
+        return (_chosen(places, *chosen),)
+    found = [pair for one in places if (pair := one.paired) is not None]
     return tuple(found[:MOST_PAIRS])
+
+
+def _chosen(places: Sequence[Place], before: str, after: str) -> Pair:
+    for place in places:
+        own = {one.id: one for one in place.photos}
+        if before in own and after in own:
+            pair = Pair(place.room, place.sample, own[before], own[after])
+            if pair.before.text("file") != pair.after.text("file"):
+                return pair
+    what = "These are not two different photos of one place in the log."
+    remedy = "Choose two of the same room, or two of the same sample."
+    raise Refused(Mistake("before-after.pdf", what, remedy))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.job.live.edges import EdgeDue
 from farwall.job.live.noun import Alarm, LiveClock
@@ -60,7 +61,11 @@ def _tank(standing: Standing) -> Iterator[Alarm]:
         need = litres * standing.belief.factor
         if need > tank:
             empty = before + (at - before) * tank / max(need, 1e-9)
-            yield Alarm(round(empty, 2), "tank", f"the tank is empty in field {field.id}: fill")
+            yield Alarm(
+                round(empty, 2),
+                "tank",
+                f"the tank is empty in field {numbered(standing.plan, field.id)}: fill",
+            )
             return
         tank -= need
         before = at
@@ -69,7 +74,8 @@ def _tank(standing: Standing) -> Iterator[Alarm]:
 def _gate(standing: Standing) -> Iterator[Alarm]:
     field, following = standing.in_hand, standing.next_field
     if field is not None and following is not None:
-        what = f"the stop line of {field.id}: look at tub and tank before {following.id}"
+        here, next_ = numbered(standing.plan, field.id), numbered(standing.plan, following.id)
+        what = f"the stop line of {here}: look at tub and tank before {next_}"
         yield Alarm(round(ends_min(standing, field), 2), "gate", what)
 
 
@@ -83,7 +89,8 @@ def _look(standing: Standing) -> Iterator[Alarm]:
     for look in standing.plan.looks:
         if look.field == field.id and look.band in left and look.band != first.id:
             at = standing.at_min + left[look.band].start_min - first.start_min
-            what = f"look into tub and tank after band {look.after}, and enter what is left"
+            after = numbered(standing.plan, look.after)
+            what = f"look into tub and tank after band {after}, and enter what is left"
             yield Alarm(round(at, 2), "look", what)
             return
 
@@ -100,10 +107,11 @@ def _wait(standing: Standing, wait: LiveClock) -> Iterator[Alarm]:
     if wait.begins_min is None or _over(standing, wait):
         return
     clock = wait.clock
+    coat = numbered(standing.plan, clock.coat)
     ends = (
-        (clock.low_min, f"look whether coat {clock.coat} is {_state(clock.name)} already"),
-        (clock.likely_min, f"coat {clock.coat} is likely {_state(clock.name)}: look"),
-        (clock.high_min, f"coat {clock.coat} should be {_state(clock.name)} by now: look"),
+        (clock.low_min, f"look whether coat {coat} is {_state(clock.name)} already"),
+        (clock.likely_min, f"coat {coat} is likely {_state(clock.name)}: look"),
+        (clock.high_min, f"coat {coat} should be {_state(clock.name)} by now: look"),
     )
     for minutes, what in ends:
         if minutes is not None and wait.begins_min + minutes > standing.at_min + SOON_MIN:

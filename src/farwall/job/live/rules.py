@@ -18,6 +18,7 @@ from farwall.facts.checks import Watch
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, RoomOpenTime
 from farwall.job.first_thirst import first_thirst
 from farwall.job.go.watch_rules import RULES as WATCHED
@@ -212,7 +213,9 @@ def _sun(facts: Facts) -> Iterator[Advice]:
             if field.end_min <= patch.from_min < ends:
                 name = rooms_text(standing.plan, [patch.room])
                 reason = f"Sun reaches {name} about {clock(standing.plan, patch.from_min)}, before "
-                reason += f"{field.id} is done ({clock(standing.plan, ends)})."
+                reason += (
+                    f"{numbered(standing.plan, field.id)} is done ({clock(standing.plan, ends)})."
+                )
                 yield _practice("sun", reason, "Film or blanket on the glass, or another field "
                                 "first.", 65, stop=False)  # fmt: skip
                 return

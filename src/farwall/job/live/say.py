@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.facts.so_far import MoreMix
 from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
@@ -24,7 +25,7 @@ def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
     """The lines; `again` is what is to be said of planning anew."""
     lines = [_first(plan, now), *_why_first(now)]
     if not now.stops:
-        lines += [*_mix(plan, now), _drunk(now)]
+        lines += [*_mix(plan, now), _drunk(plan, now)]
     odd = list(_odd(now))
     last = [_next_alarm(plan, now), *_waits(plan, now), *odd, *_advised(now), _open(now)]
     last = [line for line in last if line]
@@ -52,28 +53,32 @@ def _first(plan: Plan, now: Now) -> str:
     against = [one for one in ask.conditions if one.holds is False]
     mix = now.more_mix
     if mix is not None and mix.how in {"boxed", "fresh"} and mix.before_field == ask.field:
-        return f"{head} mix {volume(mix.litres)} before field {ask.field} in {rooms}."
+        return (
+            f"{head} mix {volume(mix.litres)} before field {numbered(plan, ask.field)} in {rooms}."
+        )
     if against:
-        return f"{head} wait with field {ask.field} in {rooms}: {against[0].text}."
-    return f"{head} begin field {ask.field} in {rooms}, band {now.band}, if what is below holds."
+        return f"{head} wait with field {numbered(plan, ask.field)} in {rooms}: {against[0].text}."
+    field, band = numbered(plan, ask.field), numbered(plan, now.band)
+    return f"{head} begin field {field} in {rooms}, band {band}, if what is below holds."
 
 
 def _go_on(plan: Plan, now: Now) -> str:
     mix = now.more_mix
+    band, field = numbered(plan, now.band), numbered(plan, now.field)
     if mix is not None and mix.how == "no" and mix.before_field == now.field:
         return "spray to the next line that hides a seam and stop there (`farwall stop`)."
     if mix is not None and mix.how == "boxed" and mix.before_band == now.band:
         if is_lean(plan, now.coat):
             litres = volume(mix.litres)
-            return f"the helper mixes {litres} at once; go on with band {now.band}, then box it."
-        return f"mix {volume(mix.litres)} at once and box it, then go on with {now.band}."
+            return f"the helper mixes {litres} at once; go on with band {band}, then box it."
+        return f"mix {volume(mix.litres)} at once and box it, then go on with {band}."
     due = next((one for one in now.alarms if one.kind == "edge"), None)
     if any(one.rule == "quiet log" for one in now.advice):
-        return f"enter what was sprayed since: field {now.field} stands open in the log."
+        return f"enter what was sprayed since: field {field} stands open in the log."
     by = f", begun by {clock(plan, due.at_min)}" if due is not None else ""
     if due is not None and due.at_min - now.at_min < _SOON_MIN:
         by += f": {max(due.at_min - now.at_min, 0.0):.1f} min"
-    return f"go on with band {now.band} in field {now.field}{by}."
+    return f"go on with band {band} in field {field}{by}."
 
 
 def _why_first(now: Now) -> Iterator[str]:
@@ -86,15 +91,15 @@ def _mix(plan: Plan, now: Now) -> Iterator[str]:
     if mix is None:
         return
     if now.first_batch is not None:
-        yield _first_batch(now, now.first_batch)
+        yield _first_batch(plan, now, now.first_batch)
     elif mix.how == "no":
         yield f"MIX NOTHING NEW. {mix.why}"
     elif mix.how == "look":
         yield _look(plan, now, mix)
     elif mix.how == "nothing":
-        yield f"{_have(now)}: enough for all that is to come in coat {now.coat}."
+        yield f"{_have(now)}: enough for all that is to come in coat {numbered(plan, now.coat)}."
     else:
-        yield _more(now, mix)
+        yield _more(plan, now, mix)
 
 
 def _look(plan: Plan, now: Now, mix: MoreMix) -> str:
@@ -102,7 +107,7 @@ def _look(plan: Plan, now: Now, mix: MoreMix) -> str:
     bands = next((one.bands for one in plan.fields if one.id == mix.before_field), ())
     ordered = sorted(bands, key=lambda band: band.start_min)
     at = next((n for n, band in enumerate(ordered) if band.id == mix.before_band), 0)
-    after = ordered[at - 1].id if at else mix.before_band
+    after = numbered(plan, ordered[at - 1].id if at else mix.before_band)
     go_on = volume(mix.latest_at_l)
     return (
         f"{_have(now)}. Look into the tub after band {after}: with {go_on} or more go on, with "
@@ -110,24 +115,26 @@ def _look(plan: Plan, now: Now, mix: MoreMix) -> str:
     )
 
 
-def _first_batch(now: Now, made: FirstBatch) -> str:
+def _first_batch(plan: Plan, now: Now, made: FirstBatch) -> str:
     parts = f"{volume(made.stain_l)} stain into {volume(made.water_l)} water ({made.cut})"
-    return f"Mix and enter it: {volume(made.litres)} for coat {now.coat}, {parts}."
+    return f"Mix and enter it: {volume(made.litres)} for coat {numbered(plan, now.coat)}, {parts}."
 
 
-def _more(now: Now, mix: MoreMix) -> str:
+def _more(plan: Plan, now: Now, mix: MoreMix) -> str:
     have = f"{_have(now)}; {_chance(now)}"
     if mix.before_band:
+        band = numbered(plan, mix.before_band)
         return (
-            f"MIX {volume(mix.litres)} before band {mix.before_band} at the latest, boxed with all "
-            f"that is left. {have}"
+            f"MIX {volume(mix.litres)} before band {band} at the latest, boxed with all that is "
+            f"left. {have}"
         )
     soon = now.start_if is not None and now.start_if.field == mix.before_field
     word = "MIX" if soon and not now.field else "Later mix"
     box = "behind its closed leaf"
     if mix.how == "boxed":
         box = f"boxed with the {volume(mix.latest_at_l)} left then"
-    return f"{word} {volume(mix.litres)} before field {mix.before_field}, {box}. {have}"
+    field = numbered(plan, mix.before_field)
+    return f"{word} {volume(mix.litres)} before field {field}, {box}. {have}"
 
 
 def _chance(now: Now) -> str:
@@ -151,9 +158,11 @@ def _advised(now: Now) -> Iterator[str]:
             yield f"{one.reason} {one.do} ({one.rank})"
 
 
-def _drunk(now: Now) -> str:
+def _drunk(plan: Plan, now: Now) -> str:
     drunk = now.drunk
-    left = f"Coat {now.coat}: {_count(now.fields_done)} done, {now.fields_left} left"
+    left = (
+        f"Coat {numbered(plan, now.coat)}: {_count(now.fields_done)} done, {now.fields_left} left"
+    )
     if drunk.seen_factor is None:
         return f"{left}; what the slab drinks is not known yet: tell tank and tub."
     seen = f"The slab drank {_against(drunk.seen_factor)}"
@@ -184,24 +193,25 @@ def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:
     ask = now.start_if
     if ask is None:
         return
-    yield f"Begin {ask.field} ({rooms_text(plan, ask.rooms)}) only if:"
+    yield f"Begin {numbered(plan, ask.field)} ({rooms_text(plan, ask.rooms)}) only if:"
     rank = {False: 0, None: 1, True: 2}
     told = [one for one in ask.conditions if one.holds is False or one.what in _LOOKED_AT]
     told.sort(key=lambda one: rank[one.holds])
     marks = {True: "holds", False: "NOT YET", None: "look"}
-    lean = _lean(ask.lean)
+    lean = _lean(plan, ask.lean)
     for one in told[: max(most - (2 if lean else 1), 1)]:
         yield f"  {marks[one.holds]}: {one.text}"
     if lean:
         yield lean
 
 
-def _lean(lean: LeanStart | None) -> str:
+def _lean(plan: Plan, lean: LeanStart | None) -> str:
     if lean is None:
         return ""
+    band = numbered(plan, lean.look_band)
     return (
-        f"  then look at tub and tank before {lean.look_band}, {volume(lean.keep_l)} or more "
-        "still in them; the helper has stain, water and jug set out"
+        f"  then look at tub and tank before {band}, {volume(lean.keep_l)} or more still in them; "
+        "the helper has stain, water and jug set out"
     )
 
 
@@ -219,8 +229,9 @@ def _wait(plan: Plan, wait: LiveClock, begins: float) -> str:
     told = [clock(plan, begins + one) if one is not None else "not in sight" for one in ends]
     then = [wait.planned.low_min, wait.planned.likely_min, wait.planned.high_min]
     plan_likely = clock(plan, begins + then[1]) if then[1] is not None else "not in sight"
+    coat = numbered(plan, wait.clock.coat)
     return (
-        f"Coat {wait.clock.coat}, {wait.clock.name}: likely {told[1]} ({told[0]} to {told[2]}), "
+        f"Coat {coat}, {wait.clock.name}: likely {told[1]} ({told[0]} to {told[2]}), "
         f"by the plan {plan_likely}; {wait.clock.rank}."
     )
 

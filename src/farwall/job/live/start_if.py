@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from farwall.air.limits import COLDEST_C, HOTTEST_C, slab_verdict
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.job.live.alarms import ends_min
 from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
@@ -108,7 +109,8 @@ def _edges(standing: Standing) -> Iterator[Condition]:
     field = standing.in_hand
     if field is not None:
         at = clock(standing.plan, ends_min(standing, field))
-        text = f"{field.id} is done to its stop lines, about {at}; no edge stays open behind you"
+        name = numbered(standing.plan, field.id)
+        text = f"{name} is done to its stop lines, about {at}; no edge stays open behind you"
         yield Condition("edges", text, holds=False)
 
 
@@ -119,10 +121,11 @@ def _below(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Condition
     if not at:
         return
     below = coats[at - 1]
+    number = numbered(standing.plan, below)
     wait = next((w for w in waits if w.clock.coat == below and "recoat" in w.clock.name), None)
     told = standing.story.coat(below)
     if wait is None or told is None or told.end_min is None:
-        yield Condition("coat below", f"coat {below} is done and dry", holds=False)
+        yield Condition("coat below", f"coat {number} is done and dry", holds=False)
         return
     looks = [s for s in standing.story.sightings
              if s.sighting.coat == below and s.sighting.clock == "dry to recoat"]  # fmt: skip
@@ -131,7 +134,7 @@ def _below(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Condition
     if holds is None and standing.at_min < told.end_min + low:
         holds = False
     ends = [clock(standing.plan, told.end_min + m) for m in (low, high) if m is not None]
-    text = f"coat {below} is dry, looked at; likely from {' to '.join(ends)}"
+    text = f"coat {number} is dry, looked at; likely from {' to '.join(ends)}"
     yield Condition("coat below", text, holds)
 
 

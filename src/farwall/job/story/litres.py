@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Plan
 from farwall.job.story.noun import Happened, Level
 from farwall.job.story.spraying import Spraying
@@ -110,7 +111,7 @@ class Litres:
         account.tub_l -= litres
         if account.tub_l < -HAIR_L and one.number("tub_l") is None:
             self.contradictions.append(
-                f"Coat {account.coat}: more was filled than was mixed, by "
+                f"Coat {self._number(account)}: more was filled than was mixed, by "
                 f"{-account.tub_l:.1f} L; a batch or a weighing is missing."
             )
             account.tub_l = None
@@ -149,10 +150,13 @@ class Litres:
         )
         if account.mixed_told and level.hand_l > account.mixed_l + HAIR_L:
             self.contradictions.append(
-                f"Coat {account.coat}: {level.hand_l:.1f} L are told to be left, and only "
+                f"Coat {self._number(account)}: {level.hand_l:.1f} L are told to be left, and only "
                 f"{account.mixed_l:.1f} L were mixed; a batch is missing, or a figure is wrong."
             )
         account.levels.append(level)
+
+    def _number(self, account: CoatLitres) -> str:
+        return numbered(self._spraying.plan, account.coat)
 
     def _owns(self, coat: str, band: str) -> bool:
         return self._spraying.owner[band].coat == coat

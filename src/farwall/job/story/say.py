@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from datetime import datetime, timedelta
 
 from farwall.facts.log_words import WORDS, Carried
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
 from farwall.job.story.wearing import Wearing, wearing
@@ -151,6 +152,8 @@ def _part(plan: Plan, carried: Carried | None, key: str, value: object) -> str:
         return f"[{short_id(value)}]"
     elif isinstance(value, list | tuple):
         text = " and ".join(map(str, value))
+    elif kind in {"coat", "field", "band"}:
+        text = numbered(plan, str(value))
     else:
         text = str(value)
     return text if key in _BARE else f"{_NAMES.get(key, key.replace('_', ' '))} {text}"
@@ -159,7 +162,7 @@ def _part(plan: Plan, carried: Carried | None, key: str, value: object) -> str:
 def _coat(plan: Plan, coat: CoatStory) -> Iterator[str]:
     done = sum(one.end_min is not None for one in coat.fields)
     own = sum(one.coat == coat.coat for one in plan.fields)
-    head = f"Coat {coat.coat}: {done} of {own} fields done"
+    head = f"Coat {numbered(plan, coat.coat)}: {done} of {own} fields done"
     if coat.mixed_l is not None:
         head += f", {volume(coat.mixed_l)} mixed"
     if coat.used_l is not None:
@@ -180,6 +183,5 @@ def _field(plan: Plan, one: FieldStory) -> str:
     used = ""
     if one.used_l is not None:
         used = f", took {volume(one.used_l)}, planned {volume(one.planned_l)}"
-    return (
-        f"{one.field} {where}: {clock(plan, one.start_min)} {ends}, {_bands(len(one.bands))}{used}"
-    )
+    at = f"{clock(plan, one.start_min)} {ends}"
+    return f"{numbered(plan, one.field)} {where}: {at}, {_bands(len(one.bands))}{used}"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Field, Plan
 from farwall.job.so_far_sense import whole_fields
 from farwall.job.story.noun import Happened, Sprayed
@@ -47,7 +48,9 @@ class Spraying:
             return
         self.coat = found.coat
         if found.id in self.started:
-            self.contradictions.append(f"Field {found.id} is told to be begun twice.")
+            self.contradictions.append(
+                f"Field {numbered(self.plan, found.id)} is told to be begun twice."
+            )
             return
         self.started[found.id] = one.at_min
 
@@ -60,7 +63,9 @@ class Spraying:
         self.coat = own.coat
         if name in self.done:
             if self.done[name].told:
-                self.contradictions.append(f"Band {name} is told to be done twice.")
+                self.contradictions.append(
+                    f"Band {numbered(self.plan, name)} is told to be done twice."
+                )
             return
         at = next(number for number, band in enumerate(own.bands) if band.id == name)
         hand = own.bands[at].sprayer

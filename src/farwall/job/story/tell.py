@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from farwall.facts.log import Kept
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.litres import CoatLitres, Litres
 from farwall.job.story.looks import Looks, closed_rooms
@@ -85,7 +86,8 @@ def _on_damp(plan: Plan, spraying: Spraying, before: set[str], damp: dict[str, b
     below = coats[coats.index(coat) - 1] if coats.index(coat) else ""
     if not damp.get(below):
         return []
-    return [f"Coat {coat} was sprayed while coat {below} was last found damp."]
+    now, before_it = numbered(plan, coat), numbered(plan, below)
+    return [f"Coat {now} was sprayed while coat {before_it} was last found damp."]
 
 
 def _in_closed(
@@ -94,7 +96,7 @@ def _in_closed(
     """Fields sprayed while a room of theirs was closed, by the entries before."""
     new = {spraying.owner[name].id for name in spraying.done if name not in before}
     return [
-        f"Field {name} was sprayed while {each.room} was closed."
+        f"Field {numbered(spraying.plan, name)} was sprayed while {each.room} was closed."
         for name in sorted(new)
         for each in closed
         if each.room in spraying.fields[name].rooms and each.holds(one.at_min)

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from farwall.facts.kept_gear import SPRAYER_LASTS
 from farwall.facts.van import Condition, Van, VanSprayer
 
-LASTS: dict[str, tuple[int, int]] = {"cheap": (1, 2), "acid-proof": (10, 30)}
-"""Jobs until the seals go, low and high: common practice, no source."""
 WORN_TIP = 0.10
 """A tip is replaced when it gives so much more than when it was new [nozzle-flow]."""
 ODD_FLOW = 0.10
@@ -17,7 +16,7 @@ a guess, from the same tenth."""
 
 def condition(one: VanSprayer) -> Condition:
     """The state of a sprayer, from its uses since its seals were renewed and its measured flow."""
-    low, high = LASTS[one.kind]
+    low, high = SPRAYER_LASTS[one.kind]
     uses = one.uses - min(one.seals_at, one.uses)
     left = (max(low - uses, 0), max(high - uses, 0))
     flow = one.flows[-1].l_min if one.flows else None

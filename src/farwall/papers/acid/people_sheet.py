@@ -20,6 +20,8 @@ from farwall.job.acid_day.fumes import Fumes
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.people.noun import People, Person
+from farwall.papers.acid.cards.sheet import WINS
+from farwall.papers.acid.foot import HASH_SHOWN, Foot
 from farwall.papers.acid.people_words import (
     every_line,
     free_min,
@@ -31,6 +33,7 @@ from farwall.papers.acid.people_words import (
 from farwall.papers.lettering import clipped
 from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import paper_for
+from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units, WallClock
 from farwall.papers.words import names_in
@@ -44,13 +47,19 @@ COLUMNS: tuple[tuple[str, str], ...] = (
 """What is looked at, and the word that heads its column."""
 LEAST_ROWS = 3
 """Rows of the table; who is not told of is written by hand."""
-_HASH_SHOWN = 12
+SCREEN = "acid/people"
+_FOOT_WIDE_PT = 440.0
+"""Room for the line at the foot of the sign, beside its square."""
 _STATES = {"in order": "", "missing": "missing", "not told": "ask"}
 
 
-def people_pdf(ground: Ground, day: AcidDay) -> bytes:
-    """The list of the morning as PDF bytes, in the language of the job or of who asks."""
+def people_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
+    """The list of the morning as PDF bytes, in the language of the job or of who asks.
+
+    screens: address of the house in the firm's book.
+    """
     data = people_data(ground, day.people, language=_language(ground), fumes=fumes_of_day(day))
+    data |= {"qr": square(screens, SCREEN), "screen": SCREEN}
     return _set("acid_people.typ", data, ground.plan)
 
 
@@ -75,9 +84,9 @@ def people_data(
         rows = [_row(one, by_id[one.id], columns, clock, fumes) for one in people.people]
         data = in_language({
             "paper": paper_for(units, job.wishes.paper).typst_name,
-            "footer": f"{clipped(plain(plan.job or 'The job'), 260, 9)} · people with acid · "
+            "footer": f"{clipped(plain(plan.job or 'The job'), 170, 9)} · people with acid · "
             f"revision {job.revision} · "
-            f"inputs {plan.inputs_hash[:_HASH_SHOWN]}",
+            f"inputs {plan.inputs_hash[:HASH_SHOWN]}",
             "columns": [head for _, head in columns],
         })  # fmt: skip
         return data | {
@@ -134,20 +143,25 @@ def _cell(item: str, state: str | None, worker: Worker) -> dict[str, Any]:
     return {"box": True, "note": note, "no": state == "missing"}
 
 
-def keep_out_pdf(ground: Ground, day: AcidDay) -> bytes:
-    """The sign for a door as PDF bytes, in both languages."""
-    return _set(
-        "keep_out.typ", keep_out_data(ground, day.people, fumes=fumes_of_day(day)), ground.plan
-    )
+def keep_out_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
+    """The sign for a door as PDF bytes, in both languages.
+
+    screens: address of the house in the firm's book.
+    """
+    data = keep_out_data(ground, day.people, fumes=fumes_of_day(day), screens=screens)
+    return _set("keep_out.typ", data, ground.plan)
 
 
-def keep_out_data(ground: Ground, people: People, *, fumes: Fumes | None = None) -> dict[str, Any]:
-    """The words of the sign, ready to be set."""
+def keep_out_data(
+    ground: Ground, people: People, *, fumes: Fumes | None = None, screens: str = ""
+) -> dict[str, Any]:
+    """The words of the sign, ready to be set; its square leads to who may go in."""
     job, plan = ground.job, ground.plan
-    return {
+    both: tuple[Language, Language] = ("es", "en") if job.wishes.language == "es" else ("en", "es")
+    return Foot(ground, both, _FOOT_WIDE_PT, 9.0, screens).on(1, 1, SCREEN) | {
         "paper": paper_for(job.wishes.units, job.wishes.paper).typst_name,
         "job": plain(plan.job or "Farwall"),
-        "inputs": plan.inputs_hash[:_HASH_SHOWN],
+        "wins": [WINS.by(one) for one in both],
         "free": _free(people, fumes, job.wishes.units),
         "number": plain(_number(job.emergency)),
         "chromate": needs_of(job).chromate,

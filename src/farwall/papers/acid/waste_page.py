@@ -19,9 +19,10 @@ from farwall.papers.run_sheet.in_language import in_language
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.square import square
 from farwall.papers.svg import plain
-from farwall.papers.wall_clock import Units
+from farwall.papers.wall_clock import Units, day_in_words
 from farwall.papers.words import area, listed
 from farwall.phrasebook import speaking
+from farwall.phrasebook import told as spoken
 from farwall.units import KG_PER_LB, gal_from_l
 
 _HASH_SHOWN = 12
@@ -93,7 +94,7 @@ def page_words(ground: Ground, part: Waste) -> dict[str, Any]:
 def _work(ground: Ground, part: Waste, units: Units) -> str:
     count = len(ground.plan.inputs.coats)
     coats = "one coat" if count == 1 else f"{count} coats"
-    day = datetime.fromisoformat(ground.plan.starts_at).date().isoformat()
+    day = spoken(day_in_words(datetime.fromisoformat(ground.plan.starts_at), units))
     told = words.STAINED.format(area=area(part.area_m2, units), coats=coats)
     return f"{told} {words.THEN} {words.BEGINS.format(day=day)}"
 

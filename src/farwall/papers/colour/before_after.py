@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from farwall.errors import Mistake
 from farwall.facts.photo_shown import PhotoShown
-from farwall.job.colour.before_after import Pair, pairs_of
+from farwall.job.colour.before_after import WORDS, Pair, pairs_of
 from farwall.job.story.noun import Happened
 from farwall.papers.ink import INK
 from farwall.papers.lettering import PAPER_LETTERING
@@ -58,17 +58,11 @@ def before_after(ground: PaperGround) -> Paper:
 def before_after_lacks(ground: PaperGround) -> tuple[Mistake, ...]:
     """What must be there before it can be made: two photos of one place."""
     story = ground.ground.story
-    if ground.pair or (ground.photo and story and pairs_of(story.of(*_words()))):
+    if ground.pair or (ground.photo and story and pairs_of(story.of(*WORDS))):
         return ()
     what = "No place has two photos in the log, one before and one after."
     remedy = "Enter photos with their room or sample, or give two files with --before and --after."
     return (Mistake("before-after.pdf", what, remedy),)
-
-
-def _words() -> tuple[str, ...]:
-    from farwall.job.colour.before_after import WORDS
-
-    return WORDS
 
 
 def _shown(ground: PaperGround) -> list[_Two]:
@@ -76,7 +70,7 @@ def _shown(ground: PaperGround) -> list[_Two]:
     story = ground.ground.story
     if story is None or ground.photo is None:
         return found
-    for pair in pairs_of(story.of(*_words())):
+    for pair in pairs_of(story.of(*WORDS), ground.chosen):
         one, other = (ground.photo(each.text("file")) for each in (pair.before, pair.after))
         if one is not None and other is not None:
             found.append(_Two(one, other, pair))

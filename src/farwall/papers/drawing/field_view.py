@@ -75,12 +75,12 @@ def draw_field(
     svg.close_group()
     stops = draw_stop_lines(sheet)
     way = way_of(plan, field)
+    people = draw_person(sheet, field) if possible else []
     if way is not None:
         name_ways_out(sheet, [way], floor, _leave_words(plan, scene, field))
     if possible:
         oldest = draw_oldest(sheet, field)
         draw_walks(sheet, field, floor)
-        people = draw_person(sheet, field)
         tanks = draw_tanks(sheet, field, clock)
         draw_wall_marks(sheet, walls)
         lines = number_bands(sheet, field)

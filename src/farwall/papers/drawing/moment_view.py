@@ -25,7 +25,8 @@ from farwall.papers.lettering import Lettering
 from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
 
-_ARROW = 11.0
+ARROW = 11.0
+"""How far the arrow of a way out reaches to either side of it, in units of the drawing."""
 
 
 def draw_moment(
@@ -101,7 +102,7 @@ def _way(sheet: Sheet, field: Field | None) -> None:
     dx, dy = outward(way, sheet.scene.storey.floor_of(field))
     (x0, y0), (x1, y1) = (sheet.frame.at(point) for point in way.line)
     x, y = (x0 + x1) / 2, (y0 + y1) / 2
-    marks.arrow(sheet.svg, [(x - _ARROW * dx, y - _ARROW * dy), (x + _ARROW * dx, y + _ARROW * dy)])
+    marks.arrow(sheet.svg, [(x - ARROW * dx, y - ARROW * dy), (x + ARROW * dx, y + ARROW * dy)])
 
 
 def _person(

@@ -6,7 +6,7 @@ from farwall.job.office.masking import Masked, masked_of
 from farwall.job.office.masking.rules import STAGES
 from farwall.papers.masking.drawing import masking_svg
 from farwall.papers.masking.measures import run, spread, tall
-from farwall.papers.masking.words import HANGING, SAME_DAY, TAKING_DOWN, item_told, stands_out
+from farwall.papers.masking.words import SAME_DAY, TAKING_DOWN, hanging, item_told, stands_out
 from farwall.papers.office.blocks import (
     Block,
     Facts,
@@ -58,7 +58,7 @@ def _paper(ground: PaperGround, masked: Masked, units: Units) -> Paper:
             _rooms(masked, units),
             *_things(masked),
             Head("How it is hung"),
-            Ticks(HANGING),
+            Ticks(hanging(masked.gaps_by)),
             Head("How it comes down"),
             Words(SAME_DAY, "strong"),
             Ticks(TAKING_DOWN),
@@ -117,6 +117,9 @@ def _things(masked: Masked) -> tuple[Block, ...]:
     )
 
 
+_GAPS = {"tape": "gaps of doors, taped", "foam": "gaps of doors, foam strip"}
+
+
 def _takes(masked: Masked, units: Units) -> tuple[tuple[Text, Text], ...]:
     films = tuple(
         (f"film {tall(high, units)} tall", Own(run(long, units)))
@@ -129,7 +132,7 @@ def _takes(masked: Masked, units: Units) -> tuple[tuple[Text, Text], ...]:
         ("tape", Own(f"{least}{run(masked.tape_m, units)}")),
         ("cling film around jambs", Own(run(masked.wrap_m, units))),
         ("jamb feet with putty", Own(str(masked.jamb_feet))),
-        ("gaps of doors", Own(run(masked.gap_m, units))),
+        (_GAPS[masked.gaps_by], Own(run(masked.gap_m, units))),
         ("dams", Own(run(masked.dam_m, units))),
     )
     paper = (("paper, 12 in", Own(run(masked.paper_m, units))),) if masked.paper_m else ()

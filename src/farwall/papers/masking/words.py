@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.facts.supplies import GapSeal
 from farwall.job.office.masking import ItemMasked, RoomMasked
 from farwall.papers.masking.measures import tall
 from farwall.papers.wall_clock import Units
@@ -35,14 +36,24 @@ _LAPS = (
 )
 _FRAMES = (
     "Both jambs and the head of each frame in cling film; removable putty under the feet, for end "
-    "grain wicks stain up. Tape over the gap between door and frame."
+    "grain wicks stain up."
 )
+_GAPS: dict[GapSeal, str] = {
+    "tape": "Tape over the gap between door and frame.",
+    "foam": "Foam strip pressed into the gap between door and frame, both sides and the head.",
+}
 _AIR = "Drains and floor boxes plugged, registers taped, the return shut, air handling off."
 _DAMS = (
     "Outside doors: wet the slab outside, lay a towel rolled in film across, with its returns. "
     "Stain walks out on boots."
 )
-HANGING = (_FOOT, _GHOST, _LAPS, _FRAMES, _AIR, _DAMS)
+
+
+def hanging(gaps_by: GapSeal) -> tuple[str, ...]:
+    """How it is hung, to be ticked off; gaps_by: what closes the gaps of doors."""
+    return (_FOOT, _GHOST, _LAPS, f"{_FRAMES} {_GAPS[gaps_by]}", _AIR, _DAMS)
+
+
 SAME_DAY = (
     "The same day that stain goes down, lift the film in each room and look for mist on walls, "
     "jambs, tubs and metal. Flush at once with bicarbonate water, 1 lb in 5 gal (24 g/L): mist "

@@ -22,7 +22,7 @@ from farwall.papers.office.blocks import (
 )
 from farwall.papers.office.entered import BLANK, entered, kelvin
 from farwall.papers.office.ground import PaperGround
-from farwall.papers.office.seal_record import margin_k
+from farwall.papers.office.seal_record import air_of
 from farwall.phrasebook import told
 
 
@@ -97,7 +97,8 @@ def _row(ground: PaperGround, rinses: Rinses, room: str) -> tuple[Text, ...]:
     margins = [
         margin
         for one in entered(ground, "sealed")
-        if one.text("room") in {"", room} and (margin := margin_k(ground, one)) is not None
+        if one.text("room") in {"", room}
+        and (margin := air_of(ground, one, room=room).margin_k) is not None
     ]
     laid = [told(signs[kind].told) for kind in ("sealer", "stain") if kind in signs]
     return (

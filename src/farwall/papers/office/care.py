@@ -23,6 +23,7 @@ from farwall.papers.office.blocks import (
     Words,
 )
 from farwall.papers.office.days_said import short_moment, whole_day
+from farwall.papers.office.entered import entered
 from farwall.papers.office.ground import PaperGround
 
 RUGS_DAYS, DAY_H, WEEK_DAYS = 30, 24, 7
@@ -155,13 +156,22 @@ def _laid(ground: PaperGround, limits: SealerLimits) -> Iterator[tuple[Text, Tex
         lots = _lots(ground, coat.id) or (", ".join(stain.lots) if stain else "")
         yield "stain, cut, lot", Own(f"{name} · {coat.cut} · {lots or '________'}")
     yield "sealer, generic type", (limits.name if job.sealer.type else _line(""))
-    yield "its name and lot", Own(f"{job.sealer.name} · ________________".removeprefix(" · "))
+    yield "its name and lot", _sealer(ground)
     yield "coats of it", _coats(job, limits)
     yield "finish, generic type and lot", _line("")
 
 
 def _coats(job: Job, limits: SealerLimits) -> Text:
     return Own(str(limits.coats)) if job.sealer.coats is not None else _line("")
+
+
+def _sealer(ground: PaperGround) -> Text:
+    """Name and lots of the sealer that was laid, as logged; a line for what nobody entered."""
+    laid = entered(ground, "sealed")
+    names = dict.fromkeys(one.text("sealer") or ground.job.sealer.name for one in laid)
+    lots = dict.fromkeys(filter(None, (one.text("lot") for one in laid)))
+    name = ", ".join(filter(None, names)) or ground.job.sealer.name
+    return Own(f"{name} · {', '.join(lots) or '________________'}".removeprefix(" · "))
 
 
 def _lots(ground: PaperGround, coat: str) -> str:

@@ -28,7 +28,8 @@ class PaperGround:
     calendar: the firm's calendar with this house in it, as days.json has it · screens: address of
     the house in the firm's book, such as `https://book.example/houses/7`, empty where it has none ·
     photo: a photo of the log by its hash, None for what cannot be shown · pair: two photos that
-    were given beside the log, before and after.
+    were given beside the log, before and after · chosen: ids of two entries of the log whose photos
+    are to be the pair.
     """
 
     ground: OfficeGround
@@ -37,6 +38,7 @@ class PaperGround:
     screens: str = ""
     photo: Callable[[str], PhotoShown | None] | None = None
     pair: tuple[PhotoShown, PhotoShown] | None = None
+    chosen: tuple[str, str] | None = None
 
     @property
     def job(self) -> Job:

@@ -10,10 +10,11 @@ from farwall.job.closed import closed_job
 from farwall.papers.office.blocks import Blanks, Block, Facts, Head, Own, Paper, Rows, Text, Words
 from farwall.papers.office.entered import entered, litres, own, when
 from farwall.papers.office.ground import PaperGround
+from farwall.papers.office.money_words import grouped
 from farwall.papers.run_sheet.names import coat_ids
 from farwall.papers.words import area
 from farwall.phrasebook import told
-from farwall.price.money import amount, rounded, written
+from farwall.price.money import amount, rounded
 from farwall.units import ft2_per_gal_from_m2_per_l
 
 _OF_TASK: dict[TaskName, tuple[str, ...]] = {
@@ -176,13 +177,13 @@ def _money(ground: PaperGround, closed: ClosedJob | None) -> tuple[Block, ...]:
     took = sum(one.hours for one in closed.hours) if closed is not None else 0.0
     rate = ground.job.prices.rates.labour_per_h
     pairs: list[tuple[Text, Text]] = [
-        ("cost as reckoned", Own(f"{priced.cost} {priced.currency}")),
-        ("price asked", Own(f"{asked} {priced.currency}" if asked else "________")),
+        ("cost as reckoned", Own(f"{grouped(priced.cost)} {priced.currency}")),
+        ("price asked", Own(f"{grouped(asked)} {priced.currency}" if asked else "________")),
         ("price paid", Own("________")),
     ]
     if rate is not None and took:
         cost = rounded(amount(rate) * Decimal(str(round(took, 2))))
-        pairs.append(("labour, by the hours it took", Own(f"{written(cost)} {priced.currency}")))
+        pairs.append(("labour, by the hours it took", Own(f"{grouped(cost)} {priced.currency}")))
     else:
         pairs.append(("labour, by the hours it took", Own("________")))
     pairs += [("materials, as bought", Own("________")), ("left in hand", Own("________"))]

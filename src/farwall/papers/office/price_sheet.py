@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from farwall.job.office.priced import OfferPriced, Priced, RoomMoney
+from farwall.job.office.priced import KeptGear, OfferPriced, Priced, RoomMoney
 from farwall.papers.office.blocks import Block, Head, Own, Paper, Rows, Text, Words
 from farwall.papers.office.figures import figure_said, money_said, whole_said
 from farwall.papers.office.ground import PaperGround
@@ -15,7 +15,7 @@ def price_sheet(ground: PaperGround) -> Paper:
     """The paper; for the owner of the firm alone."""
     return Paper(
         title="The price, for the firm alone",
-        under=Own(ground.job.name or ground.job.id),
+        under="Costs with their range, and what drives them",
         screen="price",
         blocks=tuple(_blocks(ground, ground.office.priced)),
     )
@@ -28,6 +28,7 @@ def _blocks(ground: PaperGround, found: Priced) -> Iterator[Block]:
         yield Words(warning)
     yield Head("Cost")
     yield _costs(ground, found)
+    yield from _gear(ground, found)
     yield Head("What is added")
     yield _added(found)
     yield Head("Offers")
@@ -77,6 +78,45 @@ def _costs(ground: PaperGround, found: Priced) -> Rows:
         (f"Cost, {found.currency}", "Rests on", "Hours", "Low", "Likely", "High"), tuple(rows),
         widths=(3.2, 2, 0.9, 0.9, 0.9, 0.9), right=(2, 3, 4, 5), strong_last=True,
     )  # fmt: skip
+
+
+GEAR_WHOLE = "Gear that is kept is in the price whole, as the job says."
+GEAR_SHARED = (
+    "All of it is paid when it is bought; this price bears its share of the jobs it lasts."
+)
+
+
+def _gear(ground: PaperGround, found: Priced) -> Iterator[Block]:
+    """What is kept: its share of this job, or that it is priced whole."""
+    if ground.job.supplies.kept_gear == "whole":
+        yield Words(GEAR_WHOLE)
+    if not found.gear:
+        return
+    yield Head("Gear that is kept")
+    rows: list[tuple[Text, ...]] = [
+        (
+            one.what,
+            one.rank,
+            Own(_jobs(one)),
+            Own(figure_said(one.cost)),
+            Own(figure_said(one.share)),
+        )
+        for one in found.gear
+    ]
+    yield Rows(
+        ("What", "Rests on", "Jobs it lasts", f"Costs, {found.currency}", "Of it in this price"),
+        tuple(rows), widths=(3.2, 2, 1.6, 1.2, 1.6), right=(2, 3, 4),
+    )  # fmt: skip
+    if ground.job.supplies.kept_gear != "whole":
+        yield Words(GEAR_SHARED, "soft")
+
+
+def _jobs(one: KeptGear) -> str:
+    if not one.jobs:
+        return ""
+    if one.jobs_low == one.jobs_high:
+        return f"{one.jobs:g}"
+    return f"{one.jobs:g} ({one.jobs_low:g} – {one.jobs_high:g})"
 
 
 def _added(found: Priced) -> Rows:

@@ -9,6 +9,7 @@ from farwall.job.office.billing.taken import money_terms
 from farwall.job.office.hours.days import calendar_days
 from farwall.job.office.priced import OfferPriced, Priced
 from farwall.job.office.priced.sums import offer_sums
+from farwall.job.plan_days import house_ids
 from farwall.papers.office.blocks import (
     LAW_WINS,
     Block,
@@ -92,7 +93,7 @@ def _facts(ground: PaperGround, found: Priced) -> Iterator[tuple[Text, Text]]:
     yield "Holds", holds
     tolerance = f"{money_terms(job).tolerance_percent.amount.normalize():f}"
     yield "Floor as measured", f"{area(found.area_m2, ground.units)}, ± {tolerance} %"
-    known = calendar_days(ground.calendar or ground.ground.calendar, job.id)
+    known = calendar_days(ground.calendar or ground.ground.calendar, house_ids([job])[0])
     if known is None:
         yield "Work begins, as planned", ground.clock.day()
     else:

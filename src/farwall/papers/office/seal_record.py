@@ -5,10 +5,10 @@ What the log holds stands in it; the rest is blank, to be written on the floor.
 
 from __future__ import annotations
 
-from farwall.air.moist import dew_point_c
 from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits, limits_of
 from farwall.job.seal_day.ready import MOST_PH
-from farwall.job.story.noun import Happened, Reading
+from farwall.job.story.coat_air import CoatAir, coat_air
+from farwall.job.story.noun import Happened
 from farwall.papers.office.blocks import (
     Blanks,
     Block,
@@ -25,11 +25,11 @@ from farwall.papers.office.entered import BLANK, degrees, entered, figure, kelvi
 from farwall.papers.office.ground import PaperGround
 from farwall.phrasebook import told
 
-_HEADS = ("coat", "where", "when", "slab", "air", "RH", "dew point", "margin", "used", "by")
-_WIDTHS = (0.6, 1.5, 1.1, 0.8, 0.8, 0.7, 0.85, 0.85, 1.0, 1.2)
+_HEADS = (
+    "coat", "where", "when", "slab", "air", "RH", "dew point", "margin", "used", "lot", "by",
+)  # fmt: skip
+_WIDTHS = (0.6, 1.35, 1.25, 0.75, 0.75, 0.65, 0.75, 0.8, 0.9, 1.3, 1.0)
 _LINES = 12
-_NEAR_MIN = 180.0
-"""A reading older than this tells nothing of the air at a coat: a guess."""
 
 
 def seal_record(ground: PaperGround) -> Paper:
@@ -106,7 +106,7 @@ def _too_near(
     units, found = ground.units, []
     wanted = kelvin(limits.least_margin_k, units)
     for one in laid:
-        margin = margin_k(ground, one)
+        margin = air_of(ground, one).margin_k
         if margin is None or margin >= limits.least_margin_k:
             continue
         number, where = figure(one, "round"), room_of(ground, one.text("room"))
@@ -123,47 +123,24 @@ def _too_near(
     return tuple(found)
 
 
-def margin_k(ground: PaperGround, one: Happened) -> float | None:
-    """How far the slab was above the dew point when a coat was laid. [K]"""
-    air = reading_near(ground, one)
-    slab_c, dew_c = one.number("slab_c"), dew_of(air)
-    if slab_c is None and air is not None:
-        slab_c = air.slab_c
-    return None if slab_c is None or dew_c is None else slab_c - dew_c
+def air_of(ground: PaperGround, one: Happened, *, room: str = "") -> CoatAir:
+    """Slab and air when a coat was laid, as the log has them."""
+    story = ground.ground.story
+    return coat_air(story.readings if story is not None else (), one, room=room)
 
 
 def _row(ground: PaperGround, one: Happened) -> tuple[Text, ...]:
-    units, air = ground.units, reading_near(ground, one)
-    slab_c = one.number("slab_c")
-    if slab_c is None and air is not None:
-        slab_c = air.slab_c
-    dew_c = dew_of(air)
-    rh = None if air is None else air.rh_percent
+    units, air = ground.units, air_of(ground, one)
+    rh = air.rh_percent
     return (
         figure(one, "round"), room_of(ground, one.text("room")), Own(ground.clock.time(one.at_min)),
-        degrees(slab_c, units), degrees(None if air is None else air.air_c, units),
-        BLANK if rh is None else Own(f"{rh:.0f} %"), degrees(dew_c, units),
-        kelvin(margin_k(ground, one), units), litres(one.number("litres"), units), Own(one.who),
+        degrees(air.slab_c, units), degrees(air.air_c, units),
+        BLANK if rh is None else Own(f"{rh:.0f} %"), degrees(air.dew_c, units),
+        kelvin(air.margin_k, units), litres(one.number("litres"), units), sealer_lot(one),
+        Own(one.who),
     )  # fmt: skip
 
 
-def reading_near(ground: PaperGround, one: Happened) -> Reading | None:
-    """The last reading of air before a coat, of its room or of no room, not too long before."""
-    story = ground.ground.story
-    room = one.text("room")
-    near = [
-        each
-        for each in (story.readings if story is not None else ())
-        if 0 <= one.at_min - each.at_min <= _NEAR_MIN
-        and (not room or each.room in {"", room})
-        and each.air_c is not None
-        and each.rh_percent is not None
-    ]
-    return near[-1] if near else None
-
-
-def dew_of(air: Reading | None) -> float | None:
-    """Dew point of a reading. [°C]"""
-    if air is None or air.air_c is None or air.rh_percent is None:
-        return None
-    return dew_point_c(air_c=air.air_c, rh_percent=air.rh_percent)
+def sealer_lot(one: Happened) -> Text:
+    """Lot of the sealer as entered, its name before it where that was entered too."""
+    return Own(" · ".join(filter(None, (one.text("sealer"), one.text("lot")))))

@@ -19,10 +19,12 @@ from farwall.papers.run_sheet.margins import PaperSize, paper_for
 from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import day_in_words
-from farwall.papers.words import names_in
+from farwall.papers.words import whole_names_in
 from farwall.phrasebook import speaking, told
 
 WINS = "The sheet of the material in hand, local codes and licensed practice win."
+OF_ALL = "papers"
+"""The screen of a paper that has none of its own: there it is found as it stands today."""
 _HASH_SHOWN = 12
 _FOOT_PT = 48.0
 """What the foot of a page takes beside its margins."""
@@ -49,7 +51,8 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
     job, plan = ground.job, ground.plan
     size = paper_for(job.wishes.units, job.wishes.paper)
     name = plain(job.name or job.id or plan.job or "")
-    with speaking(ground.language, names_in(plan) | own_names(ground)):
+    screen = paper.screen or OF_ALL
+    with speaking(ground.language, whole_names_in(plan) | own_names(ground)):
         title = told(paper.title)
         blocks = [_block(one) for one in paper.blocks]
         own = (name, title, *paper.to, *firm_lines(job.firm), *strings_in(blocks))
@@ -65,10 +68,10 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
             "letterhead": paper.letterhead,
             "firm": firm_lines(job.firm),
             "to": [breakable(plain(one)) for one in paper.to],
-            "footer": _foot(name, title, ground, size, qr=bool(ground.screens and paper.screen)),
+            "footer": _foot(name, title, ground, size, qr=bool(ground.screens)),
             "wins": _text(paper.wins or WINS),
-            "screen": paper.screen,
-            "qr": square(ground.screens, paper.screen),
+            "screen": screen,
+            "qr": square(ground.screens, screen),
             "blocks": blocks,
             "phrases": {one: told(one) for one in _TEMPLATE_WORDS},
         }

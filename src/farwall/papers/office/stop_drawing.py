@@ -77,12 +77,12 @@ def _draw(sheet: Sheet, stops: Sequence[Stop], cuts: Sequence[Cut]) -> None:
     _doors(sheet, {one.line.id for one in mine})
     for cut in own:
         _cut(sheet, cut)
-    for stop in mine:
-        line = _line(sheet, stop.line.line, dash=marks.STOP_DASH, width=1.8)
+    lines = [_line(sheet, stop.line.line, dash=marks.STOP_DASH, width=1.8) for stop in mine]
+    name_ways_out(sheet, storey.ways_out, storey.floor)
+    for stop, line in zip(mine, lines, strict=True):
         _mark(sheet, stop.mark, line)
     for cut in own:
         _mark(sheet, cut.mark, [sheet.frame.at(point) for point in cut.line])
-    name_ways_out(sheet, storey.ways_out, storey.floor)
     for room in sorted(storey.rooms, key=lambda one: one.polygon.shape.area):
         _name(sheet, room)
     _foot(sheet, cuts=bool(own))

@@ -25,8 +25,8 @@ def run_sheet(ground: PaperGround) -> bytes:
 
 
 def labels(ground: PaperGround) -> bytes:
-    """Labels of jugs and sprayers. A label has no room for a square."""
-    return labels_pdf(_of_acid(ground))
+    """Labels of jugs, sprayers, pails and drums."""
+    return labels_pdf(_of_acid(ground), screens=ground.screens)
 
 
 def wash_day(ground: PaperGround) -> bytes:

@@ -42,9 +42,14 @@ def _kept(key: str, value: Any) -> Any:
     return breakable(value) if key in _OWN_TEXT and isinstance(value, str) else value
 
 
+_TEMPLATES = ("run_sheet", "chain")
+"""Folders of this package with templates that ask for words by `w`."""
+
+
 @cache
 def template_words() -> frozenset[str]:
     """The words that the templates themselves set: those that they ask for by `w`."""
-    folder = files("farwall.papers.run_sheet")
-    texts = [one.read_text("utf-8") for one in folder.iterdir() if one.name.endswith(".typ")]
+    home = files("farwall.papers")
+    found = [one for name in _TEMPLATES for one in (home / name).iterdir()]
+    texts = [one.read_text("utf-8") for one in found if one.name.endswith(".typ")]
     return frozenset(word for text in texts for word in _ASKED.findall(text))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 PHRASES = {
+    "wash day": "día de lavado",
     # after a rinse
     "pH and rag pass.": "pH y trapo pasan.",
     "pH, rag and dry swipe pass.": "pH, trapo y pasada en seco pasan.",

@@ -219,7 +219,7 @@ PHRASES = {
     # The page for the utility and its log.
     "May this water go to your sewer?": "¿Puede ir esta agua a su alcantarillado?",
     "Rinse water of a stained concrete floor: a page for the utility.":
-    "Agua de enjuague de un piso de concreto teñido: una hoja para la empresa.",
+    "Agua de enjuague de un piso de concreto teñido: una hoja para la empresa de aguas.",
     "A concrete floor of {#1} is coloured with a reactive stain, metal chlorides in dilute "
     "hydrochloric acid, in one coat.":
     "Un piso de concreto de {#1} se colorea con un tinte reactivo, cloruros de metales en ácido "
@@ -231,7 +231,7 @@ PHRASES = {
     "What did not react is neutralised, scrubbed and rinsed off, and taken up by vacuum into "
     "drums.":
     "Lo que no reaccionó se neutraliza, se talla y se enjuaga, y se aspira a tambos.",
-    "Work begins on {#1}.": "El trabajo empieza el {#1}.",
+    "Work begins on {*1}.": "El trabajo empieza el {*1}.",
     "drums": "tambos",
     "pH": "pH",
     "warmth": "temperatura",

@@ -85,9 +85,9 @@ PHRASES = {
     "Nadie anotó que estaba seco antes de la primera mano de sellador.",
     "Sealer laid: {#1} of what its label has.": "Sellador puesto: {#1} de lo que dice su etiqueta.",
     "Stain laid: {#1} of what the plan had.": "Tinte puesto: {#1} de lo que tenía el plan.",
-    "Hours of laying floor finish are in the log.": "El registro tiene horas de cera de piso.",
+    "Hours of laying floor finish are in the log.": "El registro tiene horas de acabado de piso.",
     "No hours of laying floor finish are in the log.":
-    "El registro no tiene horas de cera de piso.",
+    "El registro no tiene horas de acabado de piso.",
     "Moisture tests before sealing had nothing against it.":
     "Las pruebas de humedad antes de sellar no dijeron que no.",
     "A stain of this floor has copper in its sheet.":
@@ -159,7 +159,7 @@ PHRASES = {
     "Ask to see the bottle and how it was thinned; rinse twice with clear water and look again "
     "when dry; then finish or thin sealer.":
     "Pida ver la botella y cómo se rebajó; enjuague dos veces con agua limpia y mire otra vez ya "
-    "seco; luego cera o sellador delgado.",
+    "seco; luego acabado o sellador delgado.",
     "pH-neutral cleaner and a clean mop": "limpiador neutro y un trapeador limpio",
     "the care sheet": "la hoja de cuidado",
     "A rug, mat or foot with rubber or plastic marked the sealer":
@@ -170,12 +170,13 @@ PHRASES = {
     "Levántelo, deje airear el piso una semana, mire otra vez; una mano delgada si queda la marca.",
     "felt pads and a breathable underlay to show": "fieltros y una base que respira, para enseñar",
     "The sacrificial finish is worn through or was never laid":
-    "La cera de sacrificio se gastó o nunca se puso",
+    "El acabado de sacrificio se gastó o nunca se puso",
     "A new coat of finish is upkeep; ours where it was sold and not laid.":
-    "Una mano nueva de cera es mantenimiento; nuestro si se vendió y no se puso.",
+    "Una mano nueva de acabado es mantenimiento; nuestro si se vendió y no se puso.",
     "Clean, dry, two thin coats of finish in the lanes; show the owner how.":
-    "Limpie, seque, dos manos delgadas de cera por donde se pasa; enséñele al dueño cómo.",
-    "floor finish, clean mop, neutral cleaner": "cera de piso, trapeador limpio, limpiador neutro",
+    "Limpie, seque, dos manos delgadas de acabado por donde se pasa; enséñele al dueño cómo.",
+    "floor finish, clean mop, neutral cleaner":
+    "acabado de piso, trapeador limpio, limpiador neutro",
     "Salts come out of the concrete": "Salen sales del concreto",
     "Water that moves in the slab brings them; find the water first.":
     "Las trae el agua que se mueve en la losa; primero busque el agua.",
@@ -192,7 +193,8 @@ PHRASES = {
     "Grit, chair feet and things dragged": "Arenilla, patas de silla y cosas arrastradas",
     "Wear and scratches are not the finisher's.": "El desgaste y los rayones no son nuestros.",
     "Felt under every foot, mats at the doors inside and out; finish over scuffs.":
-    "Fieltro en cada pata, tapetes en las puertas por dentro y por fuera; cera sobre los raspones.",
+    "Fieltro en cada pata, tapetes en las puertas por dentro y por fuera; acabado sobre los "
+    "raspones.",
     "felt pads": "fieltros",
     "A mark of what lay on the slab before or during the stain":
     "La sombra de algo que estuvo en la losa antes o durante el tinte",
@@ -235,7 +237,7 @@ PHRASES = {
     "this job's records: batches, pH and rag, sealing, signed sample":
     "los registros de este trabajo: mezclas, pH y trapo, sellado, muestra firmada",
     "left-over stain, sealer and finish of the same lots":
-    "tinte, sellador y cera que sobraron, de los mismos lotes",
+    "tinte, sellador y acabado que sobraron, de los mismos lotes",
     "clear tape for a pull, a coin for a scratch, felt pads":
     "cinta clara para jalar, una moneda para rayar, fieltros",
     "gloves and goggles; boots that leave no mark":

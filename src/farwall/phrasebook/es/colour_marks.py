@@ -87,6 +87,10 @@ PHRASES = {
     "this floor's gave":
     "más clara en forma de media luna, radio {#1} m; {#2} veces lo mejor que daba un jaspeado "
     "como el de este piso",
+    "a darker strip along the edge of band {#1} of coat {#2} by the run sheet; {#3} m long, about "
+    "{#4} cm beside that edge":
+    "una tira más oscura a lo largo de la orilla de la banda {#1} de la mano {#2} según la hoja de "
+    "trabajo; {#3} m de largo, a unos {#4} cm de esa orilla",
     "a round dark dot of about {#1} cm, beyond the floor's own specks":
     "un punto redondo y oscuro de unos {#1} cm, más que las pecas del mismo piso",
 }  # fmt: skip

@@ -23,7 +23,7 @@ PHRASES = {
     "La foto está desenfocada o movida. Toque antes la carta en la pantalla.",
     "The light changes by {#1} % across the target. Beside it the evening is a guess: lay the "
     "target nearer to the spot.":
-    "La luz cambia un {#1} % a lo largo de la carta. Junto a ella emparejarla es una suposición: "
+    "La luz cambia un {#1} % a lo largo de la carta. Junto a ella emparejarla es una estimación: "
     "ponga la carta más cerca del lugar.",
     "A shadow lies across the target. Beside it the light is not known.":
     "Una sombra cruza la carta. Junto a ella no se conoce la luz.",
@@ -31,6 +31,12 @@ PHRASES = {
     "the one whose values were taken.":
     "Corregidos, los cuadros siguen a {#1} (CIEDE2000): se mezclan dos luces, o la carta no es "
     "aquella cuyos valores se tomaron.",
+    "The light may be a tube with narrow bands: light greys come out greener and yellower against "
+    "the coloured squares. Floor may be off by 4 or more (CIEDE2000), whatever error is told here. "
+    "Take it again by day, by a bulb or by a white LED.":
+    "La luz puede ser de un tubo de bandas estrechas: los grises claros salen más verdes y más "
+    "amarillos frente a los cuadros de color. El piso puede estar a 4 o más (CIEDE2000), diga lo "
+    "que diga aquí el error. Tómela otra vez de día, con un foco incandescente o con LED blanco.",
     "Light shines on the spot: stand so that no window mirrors in it.":
     "El lugar brilla: póngase de modo que ninguna ventana se refleje en él.",
 }  # fmt: skip

@@ -26,7 +26,7 @@ PHRASES = {
     "What the printer made of these squares nobody knows until the print is measured. Without "
     "that the paper is taken for white and the rest stays a guess.":
     "Qué hizo la impresora de estos cuadros nadie lo sabe hasta medir la impresión. Sin eso el "
-    "papel se toma por blanco y lo demás sigue siendo una suposición.",
+    "papel se toma por blanco y lo demás sigue siendo una estimación.",
     "A photo is no floor: two colours that one light shows alike, another may part; what decides "
     "is the signed sample, looked at by day and by lamp.":
     "Una foto no es un piso: dos colores que una luz muestra iguales, otra los separa; lo que "

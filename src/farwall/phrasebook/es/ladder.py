@@ -41,7 +41,7 @@ PHRASES = {
     "Tome en una muestra el tiempo que dura su brillo mojado: unos minutos de trabajo, y la orilla "
     "mojada del piso depende de ello.",
     "Without a target in the photo a colour is a guess: photograph {*1} with it.":
-    "Sin carta en la foto un color es una suposición: fotografíe {*1} con ella.",
+    "Sin carta en la foto un color es una estimación: fotografíe {*1} con ella.",
     "No sample is signed as the standard of this floor.":
     "Ninguna muestra está firmada como patrón de este piso.",
     "Look at {*1} by day at the window too.": "Mire {*1} también de día junto a la ventana.",

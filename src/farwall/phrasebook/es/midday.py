@@ -75,9 +75,9 @@ PHRASES = {
     "the client called after hand-over": "el cliente llamó después de la entrega",
     # Calendar.
     "protect and clean": "proteger y limpiar",
-    "mask, last drop map": "cubrir, último mapa de gotas",
+    "mask, last drop map": "enmascarar, último mapa de gotas",
     "judge, neutralise, scrub, rinse": "evaluar, neutralizar, tallar, enjuagar",
-    "unmask, punch list, hand over": "descubrir, lista de detalles, entregar",
+    "unmask, punch list, hand over": "desenmascarar, lista de detalles, entregar",
     "hand over": "entregar",
     "locked to all other trades": "cerrado para los demás oficios",
     "The tape of days": "La cinta de los días",

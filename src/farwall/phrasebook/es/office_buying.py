@@ -65,7 +65,7 @@ PHRASES = {
     "A price with ~ is invented and stands until a seller has named his (rank: guess): {#1} of "
     "the sum.": (
         "Un precio con ~ es inventado y queda hasta que un vendedor diga el suyo (rango: "
-        "suposición): {#1} de la suma."
+        "estimación): {#1} de la suma."
     ),
     "opened {*1}": "abierto el {*1}",
     "good until {*1}": "sirve hasta el {*1}",

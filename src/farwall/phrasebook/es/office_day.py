@@ -124,7 +124,7 @@ PHRASES = {
     "Test patch holds: tape and scratch": "El parche de prueba aguanta: cinta y rayón",
     "Coats": "Manos", "RH": "HR", "margin": "margen", "used": "usado",
     "sealer, lot and best before": "sellador, lote y vencimiento",
-    "floor finish, lot and coats": "cera de piso, lote y manos",
+    "floor finish, lot and coats": "acabado de piso, lote y manos",
     "roller or pad, new for this floor": "rodillo o mopa, nuevos para este piso",
     "hardener mixed at, pot life": "endurecedor a las, vida de la mezcla",
     "socks allowed from": "en calcetines desde", "shoes allowed from": "con zapatos desde",

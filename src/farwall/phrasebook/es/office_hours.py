@@ -28,6 +28,14 @@ PHRASES = {
     "{#1} min of the plan for {#2} people": "{#1} min del plan para {#2} personas",
     "as the wash day is reckoned, room by room": "según el día de lavado, cuarto por cuarto",
     "as the shopping list has it": "según la lista de compras",
+    "as the shopping list has it, kept gear by its share of the jobs it lasts":
+    "según la lista de compras; el equipo que se guarda, por su parte de los trabajos que dura",
+    "Gear that is kept": "Equipo que se guarda", "Jobs it lasts": "Trabajos que dura",
+    "Of it in this price": "De ello en este precio", "in the van": "en la camioneta",
+    "Gear that is kept is in the price whole, as the job says.":
+    "El equipo que se guarda va entero en el precio, como dice el trabajo.",
+    "All of it is paid when it is bought; this price bears its share of the jobs it lasts.":
+    "Todo se paga al comprarlo; este precio lleva su parte de los trabajos que dura.",
     "{#1} times the hours of a floor of 1,500 ft²": "{#1} veces las horas de un piso de 1,500 ft²",
     "{#1} ft of wall at {#2} to {#3} an hour, usually {#4}":
     "{#1} ft de pared a {#2} hasta {#3} por hora, normalmente {#4}",

@@ -73,10 +73,13 @@ PHRASES = {
     "Plástico sobre plástico, 6 in (15 cm); una tira vertical de cinta lo cierra donde acaba en un "
     "marco. Su borde de arriba se sujeta al muro, para que no caiga en piso mojado.",
     "Both jambs and the head of each frame in cling film; removable putty under the feet, for end "
-    "grain wicks stain up. Tape over the gap between door and frame.":
+    "grain wicks stain up.":
     "Las dos jambas y el cabezal de cada marco en plástico adherente; masilla removible bajo los "
-    "pies, porque la punta de la madera chupa el tinte. Cinta sobre la rendija entre puerta y "
-    "marco.",
+    "pies, porque la punta de la madera chupa el tinte.",
+    "Tape over the gap between door and frame.": "Cinta sobre la rendija entre puerta y marco.",
+    "Foam strip pressed into the gap between door and frame, both sides and the head.":
+    "Tira de espuma metida a presión en la rendija entre puerta y marco, los dos lados y el "
+    "cabezal.",
     "Drains and floor boxes plugged, registers taped, the return shut, air handling off.":
     "Desagües y cajas de piso tapados, rejillas con cinta, el retorno cerrado, el aire central "
     "apagado.",
@@ -135,6 +138,12 @@ PHRASES = {
     "its top; the gaps of doors; 10 % lost. Low: the line along the foot alone":
     "una línea al pie del plástico; una vertical en cada unión; 6 in (15 cm) cada metro por "
     "arriba; las rendijas de las puertas; 10 % de merma. Mínimo: la sola línea del pie",
+    "a line along the foot of the film; an upright at each join; 6 in (15 cm) every metre along "
+    "its top; 10 % lost. Low: the line along the foot alone":
+    "una línea al pie del plástico; una vertical en cada unión; 6 in (15 cm) cada metro por "
+    "arriba; 10 % de merma. Mínimo: la sola línea del pie",
+    "gaps of doors, taped": "rendijas de puertas, con cinta",
+    "gaps of doors, foam strip": "rendijas de puertas, con tira de espuma",
     # stages
     "Before board: bare studs want no film, and board hung later cannot wick. Only what is set "
     "already is masked: outside doors, tubs, stairs, posts, drains, metal. Other trades work on "

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 PHRASES = {
+    "Costs with their range, and what drives them": "Costos con su rango, y qué los mueve",
     # titles and heads
     "Deposit invoice": "Factura de anticipo",
     "Progress invoice": "Factura de avance",

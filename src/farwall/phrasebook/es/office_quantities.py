@@ -29,8 +29,8 @@ PHRASES = {
     "To neutralise and wash": "Para neutralizar y lavar", "To seal": "Para sellar",
     "To wear": "Para ponerse", "Sprayers and tools": "Rociadores y herramienta",
     # stain
-    "{@1}: {#2} of mix at {#3} on {#4}, wet laps counted: {#5} of stain.":
-    "{@1}: {#2} de mezcla a {#3} en {#4}, contados los traslapes: {#5} de tinte.",
+    "{1}: {#2} of mix at {#3} on {#4}, wet laps counted: {#5} of stain.":
+    "{1}: {#2} de mezcla a {#3} en {#4}, contados los traslapes: {#5} de tinte.",
     "Ready so that it is enough {#1} times in 100.": "Lo que alcanza {#1} de cada 100 veces.",
     "Finishers take {#1} more than the need: {#2}.":
     "Los acabadores llevan {#1} más de lo que se necesita: {#2}.",
@@ -49,6 +49,10 @@ PHRASES = {
     "upper edge every yard, {#3} of gaps at doors.":
     "Una tira al pie de {#1} de orilla, en la pared y nunca en la losa; uniones {#2}, el borde de "
     "arriba cada metro, {#3} de rendijas de puertas.",
+    "A strip along the foot of {#1} of edge, on the wall and never on the slab; joins {#2}, the "
+    "upper edge every yard.":
+    "Una tira al pie de {#1} de orilla, en la pared y nunca en la losa; uniones {#2}, el borde de "
+    "arriba cada metro.",
     "A tenth of a roll is lost.": "Se pierde un décimo del rollo.",
     "{#1} of it, laps of {#2} at joins and a tenth lost; above {#3} a second strip.":
     "{#1} en total, traslapes de {#2} en las uniones y un décimo perdido; arriba de {#3}, una "
@@ -62,9 +66,9 @@ PHRASES = {
     "cabezales {#4}.",
     "A rope of it around the foot of each of {#1} jambs: end grain drinks stain from below.":
     "Un cordón al pie de cada una de {#1} jambas: la testa de la madera chupa tinte desde abajo.",
-    "Doors {#1}, gaps {#2}, both sides and the head: pressed in where tape alone does not hold.":
-    "Puertas {#1}, rendijas {#2}, los dos lados y el cabezal: se mete a presión donde la cinta "
-    "sola no aguanta.",
+    "Doors {#1}, gaps {#2}, both sides and the head: pressed in, as chosen, in place of tape.":
+    "Puertas {#1}, rendijas {#2}, los dos lados y el cabezal: se mete a presión, como se eligió, "
+    "en lugar de la cinta.",
     "Drains and floor boxes {#1}, as told: none may take stain or rinse water.":
     "Desagües y cajas de piso {#1}, como se dijo: ninguno puede recibir tinte ni agua de enjuague.",
     "Outside doors {#1}: the slab outside is wetted, film and {#2} towels lie in each.":

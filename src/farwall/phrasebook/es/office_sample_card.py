@@ -32,7 +32,7 @@ PHRASES = {
     "sprayer before, after, lb": "rociador antes, después, lb",
     "sprayer before, after, kg": "rociador antes, después, kg",
     "clean": "limpio", "grey": "gris", "coloured": "con color",
-    "guess, no target": "suposición, sin carta",
+    "guess, no target": "estimación, sin carta",
     "measured here, target off by {#1}": "medido aquí, carta desviada {#1}",
     "Signed by": "Firmada por",
     "dry, clean and wet, sealed": "seco, limpio y mojado, sellado",

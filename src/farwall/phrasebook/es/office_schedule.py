@@ -50,7 +50,8 @@ PHRASES = {
     "Dueño, niños y mascotas tienen otra cama.",
     "Nobody crosses fresh stain. A trade inside the lock stops the floor; waiting is charged as "
     "agreed.":
-    "Nadie cruza tinte fresco. Un oficio dentro del cierre detiene el piso; la espera se cobra.",
+    "Nadie cruza tinte fresco. Un oficio dentro del cierre detiene el piso; la espera se "
+    "cobra como se acordó.",
     "builder sheet: what must not touch the slab":
     "hoja del constructor: qué no debe tocar la losa",
     "survey: rooms, drops, moisture": "inspección: cuartos, gotas, humedad",

@@ -36,6 +36,7 @@ PHRASES = {
     "the sealer's label": "la etiqueta del sellador",
     "sample timed on this slab": "muestra cronometrada en esta losa",
     "sample {&1}": "muestra {&1}",
+    "measured here, sample {&1}, {*2}": "medido aquí, muestra {&1}, {*2}",
     "learned from closed jobs": "aprendido de trabajos cerrados",
     "sampled here; its spread a guess": "de una muestra de aquí; su dispersión, una estimación",
     "told by the job; its spread a guess": "dicho en el trabajo; su dispersión, una estimación",
@@ -164,9 +165,9 @@ PHRASES = {
     "Tape solo el vidrio; ventanas y puertas quedan tan abiertas como lo piden los pulmones.",
     "If the sample is shorter, the budget shrinks: the sample wins.":
     "Si la muestra dura menos, el plazo se acorta: manda la muestra.",
-    "Time the sheen loss of a sample of {@1} on this slab, 4 minutes' work: half of it is the "
+    "Time the sheen loss of a sample of {1} on this slab, 4 minutes' work: half of it is the "
     "budget.":
-    "Cronometre en esta losa cuánto tarda en irse el brillo de una muestra de {@1}, 4 minutos de "
+    "Cronometre en esta losa cuánto tarda en irse el brillo de una muestra de la {1}, 4 minutos de "
     "trabajo: la mitad es el plazo.",
     "At {#1} or more this field has a fifth of its time to spare.":
     "Con {#1} o más, a este tramo le sobra un quinto de su tiempo.",

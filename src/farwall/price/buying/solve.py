@@ -4,126 +4,23 @@ Two sellers cost two deliveries, and one delivery may be free from a sum: that c
 else be one small sum for each material. Sellers are opened or closed one by one (branch and
 bound): with every seller still open that may be, the materials by themselves (`lots`, dynamic
 programming) cost a lower bound; where they use no seller beyond the opened ones it is reached. What
-is left, more of one seller to have his delivery free, is a mixed integer programme (`free_from`).
+is left, more of one seller to have his delivery free, is found by Lagrange's bound (`free_from`).
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from decimal import Decimal
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.wares import Seller
 from farwall.mix.pack import Aim
-from farwall.price.buying.free_from import Around, cheaper_by_free_delivery
-from farwall.price.buying.lots import PLACES, Choice, Shelf, price_units
+from farwall.price.buying.choices import PLACES, Choice
+from farwall.price.buying.lots import Shelf
 from farwall.price.buying.nouns import Basket, BuyAim, Material, Proof, Taken, terms_of
+from farwall.price.buying.parted import Bill, Search
 
-MOST_NODES = 4_000
-"""Sets of sellers looked at, at most; beyond, the answer says how good it is at least."""
 NOTHING = Decimal(0)
-
-
-@dataclass(frozen=True)
-class Bill:
-    """A purchase in ten-thousandths: choices in the order of the shelves, goods, deliveries."""
-
-    choices: tuple[Choice, ...]
-    delivery: tuple[tuple[str, int], ...]
-    cost: int
-
-    @property
-    def key(self) -> tuple[int, int, tuple[str, ...]]:
-        """Cheapest first, then fewest containers, then sellers by name."""
-        many = sum(sum(one.counts) for one in self.choices)
-        return self.cost, many, tuple(name for name, _ in self.delivery)
-
-
-@dataclass
-class _Search:
-    shelves: Sequence[Shelf]
-    terms: dict[str, Seller]
-    least_held: tuple[int, ...] | None
-    best: Bill | None = None
-    left: int = MOST_NODES
-    bounds: list[int] = field(default_factory=list)
-    """Lower bounds of what was not looked at to its end."""
-
-    def choices(self, open_: frozenset[str]) -> tuple[Choice, ...] | None:
-        found = []
-        for n, shelf in enumerate(self.shelves):
-            choice = shelf.choice(open_)
-            if choice is None:
-                return None
-            if self.least_held is not None and choice.held > self.least_held[n]:
-                return None
-            found.append(choice)
-        return tuple(found)
-
-    def keep(self, bill: Bill) -> None:
-        if self.best is None or bill.key < self.best.key:
-            self.best = bill
-
-    def look(self, sure: frozenset[str], open_: frozenset[str]) -> None:
-        """All purchases of the open sellers that pay for the sure ones."""
-        choices = self.choices(open_)
-        if choices is None:
-            return
-        least = sum(one.cost for one in choices) + sum(map(self._least_fee, sure))
-        if self.best is not None and least >= self.best.cost:
-            return
-        if self.left <= 0:
-            self.bounds.append(least)
-            return
-        self.left -= 1
-        bill = bill_of(self.shelves, choices, self.terms)
-        self.keep(bill)
-        fees = dict(bill.delivery)
-        unsure = [name for name in fees if name not in sure and self._dear(name)]
-        if unsure:
-            name = max(unsure, key=lambda one: (self._fee(one), one))
-            self.look(sure | {name}, open_)
-            self.look(sure, open_ - {name})
-        elif least < self.best_cost:
-            around = Around(self.shelves, self.terms, open_, sure, self.best_cost, self.least_held)
-            found = cheaper_by_free_delivery(around)
-            if found.choices is not None:
-                self.keep(bill_of(self.shelves, found.choices, self.terms))
-            if found.at_least is not None:
-                self.bounds.append(max(least, found.at_least))
-
-    @property
-    def best_cost(self) -> int:
-        assert self.best is not None
-        return self.best.cost
-
-    def _dear(self, name: str) -> bool:
-        return self._fee(name) > 0
-
-    def _fee(self, name: str) -> int:
-        return price_units(self.terms[name].delivery)
-
-    def _least_fee(self, name: str) -> int:
-        return self._fee(name) if self.terms[name].free_from is None else 0
-
-
-def bill_of(shelves: Sequence[Shelf], choices: Sequence[Choice], terms: dict[str, Seller]) -> Bill:
-    """What these choices come to, with the delivery of each seller that is used."""
-    spent: dict[str, int] = {}
-    for shelf, choice in zip(shelves, choices, strict=True):
-        for ware, price, n in zip(shelf.wares, shelf.prices, choice.counts, strict=True):
-            if n:
-                spent[ware.seller] = spent.get(ware.seller, 0) + price * n
-    delivery = tuple((name, _due(terms[name], spent[name])) for name in sorted(spent))
-    goods = sum(spent.values())
-    return Bill(tuple(choices), delivery, goods + sum(due for _, due in delivery))
-
-
-def _due(seller: Seller, spent: int) -> int:
-    if seller.free_from is not None and spent >= price_units(seller.free_from):
-        return 0
-    return price_units(seller.delivery)
 
 
 def buy(materials: Sequence[Material], sellers: Sequence[Seller], aim: BuyAim) -> Basket:
@@ -142,17 +39,10 @@ def buy(materials: Sequence[Material], sellers: Sequence[Seller], aim: BuyAim) -
     search = _searched(shelves, terms)
     assert search.best is not None
     bounds = [search.best.cost, *search.bounds]
-    if any(not one.told.exact for one in shelves) and how == "cost":
-        hopeful = [Shelf(one, how, hopeful=True) for one in wanted]
-        for one, sure in zip(hopeful, shelves, strict=True):
-            one.split, one.boxed = sure.split, sure.boxed
-        lower = _searched(hopeful, terms)
-        assert lower.best is not None
-        bounds += [lower.best.cost, *lower.bounds]
     return _basket(shelves, search.best, min(bounds))
 
 
-def _searched(shelves: Sequence[Shelf], terms: dict[str, Seller]) -> _Search:
+def _searched(shelves: Sequence[Shelf], terms: dict[str, Seller]) -> Search:
     everybody = frozenset(terms)
     short = [one.material.id for one in shelves if one.choice(everybody) is None]
     if short:
@@ -161,8 +51,8 @@ def _searched(shelves: Sequence[Shelf], terms: dict[str, Seller]) -> _Search:
     held = None
     if shelves and shelves[0].aim == "left over":
         held = tuple(_held(one.choice(everybody)) for one in shelves)
-    search = _Search(shelves, terms, held)
-    search.look(frozenset(), everybody)
+    search = Search(shelves, terms, held)
+    search.search()
     return search
 
 

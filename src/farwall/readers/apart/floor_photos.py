@@ -7,6 +7,9 @@ from typing import TYPE_CHECKING
 from farwall.readers.apart.start import asked, broke
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from farwall.colour.marks.nouns import KnownEdge
     from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground
 
 
@@ -20,9 +23,15 @@ def floor_look_of(content: bytes, *, name: str = "") -> FloorLook:
     return found
 
 
-def floor_seen_of(content: bytes, *, name: str = "", points: str, room: Ground) -> FloorSeen:
-    """A photo of a floor on the plan, with its marks; points: `px,py=x,y;…`. Raises Refused."""
-    also = {"points": points, "rings": room.rings, "dry": room.dry}
+def floor_seen_of(
+    content: bytes, *, name: str = "", points: str, room: Ground, edges: Sequence[KnownEdge] = ()
+) -> FloorSeen:
+    """A photo of a floor on the plan, with its marks; points: `px,py=x,y;…`. Raises Refused.
+
+    edges: where bands of spraying met in the room, by the run sheet.
+    """
+    told = [[one.line, one.sd_m, one.coat, one.band] for one in edges]
+    also = {"points": points, "rings": room.rings, "dry": room.dry, "edges": told}
     found = asked(content, name, None, "floor", also)
     from farwall.readers.floor_photo.nouns import FloorSeen
 

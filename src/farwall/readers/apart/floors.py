@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any
 
 from farwall.readers.apart import wire
@@ -17,11 +18,20 @@ def floor_text(data: bytes, also: Any) -> bytes:
     if also is None:
         return wire.floor_text(floor_look(data))
     from farwall.colour.marks.find import marks_in
+    from farwall.colour.marks.nouns import KnownEdge
 
+    edges = [
+        KnownEdge(_ring(line), float(sd_m), int(coat), int(band))
+        for line, sd_m, coat, band in also["edges"]
+    ]
     room = Ground(_rings(also["rings"]), tuple(_rings(one) for one in also["dry"]))
     pairs, target = points_from(str(also["points"]))
-    return wire.floor_text(floor_seen(data, pairs, room, marks_in, target))
+    return wire.floor_text(floor_seen(data, pairs, room, partial(marks_in, edges=edges), target))
 
 
 def _rings(told: Any) -> tuple[tuple[tuple[float, float], ...], ...]:
-    return tuple(tuple((float(x), float(y)) for x, y in ring) for ring in told)
+    return tuple(_ring(ring) for ring in told)
+
+
+def _ring(told: Any) -> tuple[tuple[float, float], ...]:
+    return tuple((float(x), float(y)) for x, y in told)

@@ -17,8 +17,9 @@ if TYPE_CHECKING:
 
 WORKING_PX = 2000
 """Of the longer side: a patch of a sheet that fills a quarter of it has thirty. Rank: guess."""
-_TAKEN, _EXIF = (36867, 306), 0x8769
-"""EXIF: when it was taken, else when the file was written; the folder that holds the first."""
+_TAKEN, _EXIF, _TURN = (36867, 306), 0x8769, 274
+"""EXIF: when it was taken, else when the file was written; the folder that holds the first; which
+way it was held."""
 _WHEN = re.compile(r"(\d{4}):(\d\d):(\d\d) (\d\d):(\d\d):(\d\d)")
 
 
@@ -59,8 +60,17 @@ def _coded(picture: Image.Image) -> Coded:
     return Coded(rgb, longer / max(rgb.shape[:2]), taken)
 
 
+def upright(picture: Image.Image) -> Image.Image:
+    """Turned as its EXIF says; itself, and no copy of it, where it says nothing."""
+    from PIL import ImageOps
+
+    if picture.getexif().get(_TURN, 1) == 1:
+        return picture
+    return ImageOps.exif_transpose(picture)
+
+
 def on_white(picture: Image.Image) -> Image.Image:
-    """Any mode as red, green, blue; what is transparent lies on white."""
+    """Any mode as red, green, blue, itself where it is; what is transparent lies on white."""
     from PIL import Image
 
     if picture.mode in {"LA", "PA", "RGBA"} or "transparency" in picture.info:
@@ -70,7 +80,7 @@ def on_white(picture: Image.Image) -> Image.Image:
     if picture.mode.startswith("I"):
         return Image.fromarray((np.asarray(picture, np.float64) / 257).clip(0, 255).astype(np.uint8)
                                ).convert("RGB")  # fmt: skip
-    return picture.convert("RGB")
+    return picture if picture.mode == "RGB" else picture.convert("RGB")
 
 
 def in_srgb(picture: Image.Image, profile: bytes | None) -> Image.Image:

@@ -34,6 +34,8 @@ from farwall.readers.colour_photo.nouns import ColourPhoto, PatchSeen, TargetSee
 from farwall.readers.colour_photo.opening import opened_colour
 from farwall.readers.colour_photo.print_seen import print_seen
 from farwall.readers.colour_photo.spoilt import NO_TARGET, NOT_MEASURED, spoilt
+from farwall.readers.colour_photo.tube import SAID as TUBE
+from farwall.readers.colour_photo.tube import narrow_bands
 from farwall.readers.colour_photo.whole import lab_of_photo
 
 Real = NDArray[np.float64]
@@ -61,6 +63,8 @@ def read_colour_photo(data: bytes, *, own_values: Values | None = None) -> Colou
     told = spoilt(
         coded.rgb, found, slope=lie.slope, shadow=lie.shadow, error_de=error if known else 0.0
     )
+    if known and narrow_bands(seen, fit, found):
+        told = (TUBE, *told)
     target = replace(
         _told(found, replace(fit, lie=lie.slope)), error_de=error, worst_de=float(errors.max()),
         warnings=told if known else (*told, NOT_MEASURED),

@@ -54,7 +54,9 @@ def _surface(light: Floats32, floor: Mask) -> Floats32 | None:
     kept = np.ones(len(told), bool)
     numbers: npt.NDArray[np.floating] = np.zeros(6)
     for _ in range(_ROUNDS):
-        numbers = np.linalg.lstsq(terms[kept], told[kept], rcond=None)[0]
+        use_terms = terms[kept]
+        square, pull = use_terms.T @ use_terms, use_terms.T @ told[kept]
+        numbers = np.linalg.lstsq(square, pull, rcond=None)[0]
         off = np.abs(terms @ numbers - told)
         kept = off <= _OUT * 1.4826 * max(float(np.median(off)), 1e-4)
     level = float(np.mean(terms @ numbers))

@@ -19,7 +19,7 @@ from farwall.readers.floor_photo.nouns import (
     PhotoTold,
     TargetAt,
 )
-from farwall.readers.floor_photo.opening import burnt, colours, lab_of, linear
+from farwall.readers.floor_photo.opening import coded_of, colours, lab_of, light_in
 from farwall.readers.floor_photo.sheet import floor_sheet, laid, on_target
 
 _LOOK_PX, _ABOVE_PX = 1600, 1600
@@ -78,10 +78,9 @@ def _by_target(
 
 
 def _by_points(data: bytes, pairs: Sequence[Pair], room: Ground) -> tuple[Sheet, PhotoTold]:
-    rgb, shrunk = colours(data)
-    hot, light = burnt(rgb), linear(rgb)
-    del rgb
-    return laid(light, _shrunk(pairs, shrunk), room, as_lab=lab_of, burnt=hot)
+    light = light_in(data)
+    pairs = _shrunk(pairs, light.shrunk)
+    return laid(light.linear, pairs, room, as_lab=lab_of, burnt=light.burnt)
 
 
 def _shrunk(pairs: Sequence[Pair], by: float) -> tuple[Pair, ...]:
@@ -183,10 +182,7 @@ def _blocks(sheet: Sheet) -> tuple[str, ...]:
 
 
 def _from_above(sheet: Sheet) -> npt.NDArray[np.uint8]:
-    import cv2
-
-    seen = cv2.cvtColor(np.ascontiguousarray(sheet.lab), cv2.COLOR_Lab2BGR)
-    shown = (np.clip(seen, 0, 1) * 255).round().astype(np.uint8)
+    shown = coded_of(sheet.lab)[..., ::-1].copy()
     shown[~sheet.floor] = _PAPER
     return _smaller(shown, _ABOVE_PX)
 

@@ -21,6 +21,7 @@ from farwall.web.pages.looking_at import look_at
 from farwall.web.pages.my_order import my_order
 from farwall.web.pages.paper import PageRoute, house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.papers import PAPERS, paper
+from farwall.web.pages.phone_ways import phone_base
 from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.pages.tape import tape
 from farwall.web.session import Sessions
@@ -123,13 +124,15 @@ class _House:
         headers = {"cache-control": "private, no-cache"}
         return Response(drawn.svg, media_type="image/svg+xml", headers=headers)
 
-    def a_paper(self, job: str, name: str) -> Response:
+    def a_paper(self, job: str, name: str, request: Request) -> Response:
         """A paper of the house, made when it is asked for and kept for its plan."""
         if name not in PAPERS:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
         shown = _planned(self.kept.state(job))
-        key = (job, shown.version, shown.plan.inputs_hash, name, LANGUAGE.get())
-        content = self.kept.made(key, lambda: paper(shown, name))
+        base, _ = phone_base(request)
+        screens = f"{base}{house_path(job)}" if base else ""
+        key = (job, shown.version, shown.plan.inputs_hash, name, LANGUAGE.get(), screens)
+        content = self.kept.made(key, lambda: paper(shown, name, screens=screens))
         kind = "application/pdf" if name.endswith(".pdf") else "image/svg+xml"
         headers = {
             "cache-control": "private, no-cache",

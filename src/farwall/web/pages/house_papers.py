@@ -39,6 +39,7 @@ _BY_MOMENT = tuple(
     (moment, tuple(one.file for one in OFFICE_PAPERS if one.moment == moment)) for moment in MOMENTS
 )
 _GROUPS = (*_BY_MOMENT, ("slab", SLAB), ("acid", ACID), ("days", DAYS), ("open", OPEN))
+_PAIR = "before-after.pdf"
 _ELSEWHERE = frozenset(SLAB)
 """Papers whose address is that of the house itself."""
 _KINDS = {
@@ -87,19 +88,24 @@ class _Papers:
         await self.held.plan_soon(job)
         return await asyncio.to_thread(self._page, job)
 
-    async def one(self, job: str, name: str, request: Request) -> Response:
-        """A paper, made now. Raises NotPlanned, Unanswerable where it cannot be made yet."""
+    async def one(
+        self, job: str, name: str, request: Request, before: str = "", after: str = ""
+    ) -> Response:
+        """A paper, made now. before, after: ids of two photos of the log, for the paper of that
+        name. Raises NotPlanned, Unanswerable where it cannot be made yet, Refused."""
         if name not in self.made.makers:
             return page("trouble.html", code=404, what="no-page", mistakes=[])
         if name in FIRM_ALONE and not may_see_costs():
             raise NotAllowed(said("price-firm-alone"))
         state = await asyncio.to_thread(self.kept.state, job)
         make = self.made.makers[name]
-        if name in BY_FILE:
+        if name in self.made.squared:
             base, _ = phone_base(request)
             make = partial(
-                self.made.office, name, screens=f"{base}{house_path(job)}" if base else ""
+                self.made.squared[name], screens=f"{base}{house_path(job)}" if base else ""
             )
+            if name == _PAIR and (before or after):
+                make = partial(make, chosen=(before, after))
         content = await asyncio.to_thread(make, state)
         ending = name.rpartition(".")[2]
         shown = "inline" if ending == "pdf" else "attachment"

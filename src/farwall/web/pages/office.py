@@ -12,6 +12,7 @@ from farwall.web.pages.call_back import call_back
 from farwall.web.pages.colour.ladder import ladder
 from farwall.web.pages.colour.marks import marks
 from farwall.web.pages.colour.next_page import next_coat
+from farwall.web.pages.colour.pairs import pairs
 from farwall.web.pages.colour.sample_day import sample_day
 from farwall.web.pages.corners import corners
 from farwall.web.pages.days import days
@@ -61,6 +62,7 @@ def add_office(app: FastAPI, door: Door, held: Live) -> Sessions:
     app.include_router(next_coat(door, held, sessions))
     app.include_router(ladder(door, held, sessions))
     app.include_router(marks(door, held, sessions))
+    app.include_router(pairs(door, held, sessions))
     app.include_router(price(door, held, sessions))
     app.include_router(change(door, held, sessions))
     app.include_router(supplies(door, held, sessions))

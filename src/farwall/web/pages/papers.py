@@ -19,8 +19,11 @@ def language_of_paper(job: Job) -> Language:
     return "es" if "es" in {job.wishes.language, LANGUAGE.get()} else "en"
 
 
-def paper(shown: Shown, name: str) -> bytes:
-    """The content of a paper of `PAPERS`. Raises KeyError for another."""
+def paper(shown: Shown, name: str, *, screens: str = "") -> bytes:
+    """The content of a paper of `PAPERS`. Raises KeyError for another.
+
+    screens: the address of the house, as a telephone reaches it.
+    """
     language = language_of_paper(shown.job)
     if name == "run-sheet.pdf":
         from farwall.papers.run_sheet.sheet import run_sheet_pdf
@@ -28,6 +31,7 @@ def paper(shown: Shown, name: str) -> bytes:
         return run_sheet_pdf(
             shown.plan, job_name=shown.plan.job, units=shown.units, notes=shown.job.wishes.notes,
             language=language, paper=shown.job.wishes.paper, revision=shown.job.revision,
+            screens=screens,
         )  # fmt: skip
     with speaking(language, names_in(shown.plan)):
         if name == "floor.svg":

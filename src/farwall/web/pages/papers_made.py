@@ -13,10 +13,9 @@ from farwall.errors import Refused, Unanswerable
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
 from farwall.papers.office.bundles import BY_FILE
 from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
-from farwall.phrasebook import speaking
 from farwall.readers.kept_json import kept_to_dict
 from farwall.web.door import Door
-from farwall.web.firm import FIRM
+from farwall.web.firm import FIRM, print_values
 from farwall.web.live_jobs import PLAN, NotPlanned
 from farwall.web.pages.lines import CALENDAR
 from farwall.web.pages.papers import language_of_paper
@@ -40,17 +39,23 @@ class Made:
         self.kept = Kept(door.book, door.clock)
         self.photos: dict[str, PhotoShown] = {}
         self.makers: Mapping[str, Callable[[State], bytes]] = {
-            "go.pdf": self._go, "chain.pdf": self._chain, "days.ics": self._ics,
-            "seal-sheet.pdf": self._seal, "job.json": self._job, "plan.json": self._plan,
+            "go.pdf": self._go, "chain.pdf": self.chain, "days.ics": self._ics,
+            "seal-sheet.pdf": self.seal, "job.json": self._job, "plan.json": self._plan,
             "floor.geojson": self._floor, "floor.dxf": self._dxf, "floor-layers.svg": self._layers,
             "log.jsonl": self._log,
-            **{name: partial(self._acid, name) for name in ACID_PAPERS},
+            **{name: partial(self.acid, name, screens="") for name in ACID_PAPERS},
             **{
                 one.file: partial(self.office, one.file, screens="")
                 for one in OFFICE_PAPERS
                 if one.file != "go.pdf"
             },
         }  # fmt: skip
+        self.squared: Mapping[str, Callable[..., bytes]] = {
+            "chain.pdf": self.chain, "seal-sheet.pdf": self.seal,
+            **{name: partial(self.office, name) for name in BY_FILE},
+            **{name: partial(self.acid, name) for name in ACID_PAPERS},
+        }  # fmt: skip
+        """Those that lead to their screen once they are told the address of the house."""
 
     def calendar(self, job: str) -> tuple[Json, Json] | None:
         """The calendar that stands, and this house in it."""
@@ -82,13 +87,15 @@ class Made:
             go_or_no_go(job), job, units=wishes.units, paper=wishes.paper, inputs_hash=hash_
         )
 
-    def _chain(self, state: State) -> bytes:
+    def chain(self, state: State, *, screens: str = "") -> bytes:
+        """The days of this house for other trades. screens: as `office`."""
         from farwall.papers.chain.sheet import chain_pdf
 
         stands, house = self._in_calendar(state.id)
-        units = self._facts(state).wishes.units
-        with speaking("en"):  # not yet whole in Spanish: rather English than half of each
-            return chain_pdf(stands["document"], house, units=units)
+        job = self._facts(state)
+        return chain_pdf(
+            stands["document"], house, job, language=language_of_paper(job), screens=screens
+        )
 
     def _ics(self, state: State) -> bytes:
         """The events of this house alone, as they stand in the firm's calendar file."""
@@ -99,12 +106,14 @@ class Made:
         stamp = datetime.fromisoformat(stands["made_at"])
         return calendar_file(alone, stamp=stamp, earlier=_only(stands["ics"], state.id)).encode()
 
-    def _seal(self, state: State) -> bytes:
+    def seal(self, state: State, *, screens: str = "") -> bytes:
+        """The seal sheet. screens: as `office`."""
         went = state.shown.went if state.shown is not None else None
-        key = ("seal", state.id, state.version, went.mark if went else "", LANGUAGE.get())
-        return self.kept.made(key, lambda: self._sealed(state))
+        mark = went.mark if went else ""
+        key = ("seal", state.id, state.version, mark, LANGUAGE.get(), screens)
+        return self.kept.made(key, lambda: self._sealed(state, screens))
 
-    def _sealed(self, state: State) -> bytes:
+    def _sealed(self, state: State, screens: str) -> bytes:
         from farwall.job.rinsed_seen import as_rinsed
         from farwall.job.seal_day import seal_day
         from farwall.papers.seal_sheet import seal_sheet_pdf
@@ -112,14 +121,14 @@ class Made:
         job, shown = self._facts(state), state.shown
         if shown is not None and shown.went is not None:
             job = as_rinsed(job, shown.plan, shown.went.story)
-        day = seal_day(job)
-        wishes = job.wishes
-        with speaking("en"):  # as above
-            return seal_sheet_pdf(
-                day.plan, day.sealing, units=wishes.units, paper=wishes.paper, notes=wishes.notes
-            )
+        day, wishes = seal_day(job), job.wishes
+        return seal_sheet_pdf(
+            day.plan, day.sealing, units=wishes.units, paper=wishes.paper, notes=wishes.notes,
+            revision=job.revision, language=language_of_paper(job), screens=screens,
+        )  # fmt: skip
 
-    def _acid(self, name: str, state: State) -> bytes:
+    def acid(self, name: str, state: State, *, screens: str) -> bytes:
+        """A paper of acid. screens: as for `office`."""
         from farwall.job.acid_day.day import acid_day
         from farwall.job.acid_day.ground import Ground
 
@@ -127,14 +136,17 @@ class Made:
         wishes = replace(shown.job.wishes, language=language_of_paper(shown.job))
         kept = tuple(self.book.entries(state.id))
         ground = Ground(replace(shown.job, wishes=wishes), shown.plan, kept=kept)
-        return ACID_PAPERS[name](ground, acid_day(ground))
+        return ACID_PAPERS[name](ground, acid_day(ground), screens)
 
-    def office(self, name: str, state: State, *, screens: str) -> bytes:
-        """A paper of a bundle. screens: the address of the house, as a telephone reaches it."""
+    def office(
+        self, name: str, state: State, *, screens: str, chosen: tuple[str, str] | None = None
+    ) -> bytes:
+        """A paper of a bundle. screens: the address of the house, as a telephone reaches it ·
+        chosen: ids of two photos of the log, before and after."""
         ground = self.paper_ground(state, screens=screens)
         if ground is None:
             raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
-        return BY_FILE[name].make(ground)
+        return BY_FILE[name].make(replace(ground, chosen=chosen))
 
     def paper_ground(self, state: State, *, screens: str = "") -> PaperGround | None:
         """What papers are written from; None where no plan stands."""
@@ -150,17 +162,20 @@ class Made:
         return PaperGround(ground, language, calendar, screens, photo=self._photo)
 
     def _photo(self, sha: str) -> PhotoShown | None:
-        """A photo of the book made fit for a paper; None where it cannot be read."""
-        if sha not in self.photos:
+        """A photo of the book made fit for a paper, by the firm's own print where it has measured
+        it; None where it cannot be read."""
+        values = print_values(self.book)
+        key = f"{sha} {sorted(values.items())}"
+        if key not in self.photos:
             from farwall.readers.apart.colours import photo_shown_apart
 
             try:
-                self.photos[sha] = photo_shown_apart(self.book.file(sha))
+                self.photos[key] = photo_shown_apart(self.book.file(sha), own_values=values)
             except Refused:
                 return None
             while len(self.photos) > _MOST_PHOTOS:
                 self.photos.pop(next(iter(self.photos)))
-        return self.photos.get(sha)
+        return self.photos.get(key)
 
     def _job(self, state: State) -> bytes:
         from farwall.readers.job_json import job_to_text

@@ -66,7 +66,7 @@ def tape(
         draw_entered(ruled, went, under + THIN_H + 1)
     for x, row, text in labels.placed:
         y = under + logged + row * LABEL_H + 11
-        svg.text((x, y), text, SIZE, anchor="start")
+        svg.text((x, y), text, SIZE, anchor="start", cased=True)
     waits = under + logged + labels.used * LABEL_H + PAD / 2
     on_it = now_min is not None and window.from_min < now_min < window.to_min
     svg.height = waits + rows * ROW_H + (18 if on_it else 4)
@@ -81,12 +81,14 @@ def tape(
         "rect", x=0.6, y=0.6, width=width - 1.2, height=svg.height - 1.2,
         fill="none", stroke=INK, stroke_width=1.2,
     )  # fmt: skip
-    plumb = _plumb(ruled, minute)
+    drawn, words = _apart(svg.parts)
     text = (
         f'<svg xmlns="http://www.w3.org/2000/svg" class="tape-drawing" aria-hidden="true"'
         f' viewBox="0 0 {number(width)} {number(svg.height)}" font-family="{svg.family}"'
         f' fill="{INK}" data-width="{number(width)}" data-from="{window.from_min}"'
-        f' data-to="{window.to_min}">\n<g class="tape-marks">{svg}</g>\n{plumb}\n</svg>\n'
+        f' data-to="{window.to_min}">\n<g class="tape-marks">{drawn}</g>\n'
+        f"{_plumb(ruled, minute)}\n"
+        f'<g class="tape-marks tape-words">{words}</g>\n{_plumb_head(ruled, minute)}\n</svg>\n'
     )
     return Tape(text, window.from_min, window.to_min)
 
@@ -100,11 +102,24 @@ def _now(ruled: Ruled, now_min: float) -> None:
     ruled.svg.text((left, low - 6), word, SIZE, anchor="start", bold=True, cased=True)
 
 
+def _apart(parts: list[str]) -> tuple[str, str]:
+    """What is drawn, and the words: those stand over the plumb line, which would hide a figure."""
+    words = [part for part in parts if part.startswith("<text")]
+    return "\n".join(part for part in parts if not part.startswith("<text")), "\n".join(words)
+
+
 def _plumb(ruled: Ruled, minute: float) -> str:
-    x, low = number(ruled.x(minute)), number(ruled.svg.height)
-    return (
-        f'<g class="plumb" transform="translate({x} 0)">'
+    low = number(ruled.svg.height)
+    return _moved(
+        ruled, minute,
         f'<path d="M0,0V{low}" stroke="{WHITE}" stroke-width="5"/>'
-        f'<path d="M0,0V{low}" stroke="{INK}" stroke-width="2.2"/>'
-        f'<path d="M-7,0h14l-7,10z" fill="{INK}" stroke="{WHITE}"/></g>'
-    )
+        f'<path d="M0,0V{low}" stroke="{INK}" stroke-width="2.2"/>',
+    )  # fmt: skip
+
+
+def _plumb_head(ruled: Ruled, minute: float) -> str:
+    return _moved(ruled, minute, f'<path d="M-7,0h14l-7,10z" fill="{INK}" stroke="{WHITE}"/>')
+
+
+def _moved(ruled: Ruled, minute: float, drawn: str) -> str:
+    return f'<g class="plumb" transform="translate({number(ruled.x(minute))} 0)">{drawn}</g>'

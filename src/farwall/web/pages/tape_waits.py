@@ -29,7 +29,6 @@ class Laid:
     row: int
     words: str
     x: float
-    cased: bool
 
 
 def lay_waits(ruled: Ruled, waits: Sequence[Awaited]) -> tuple[list[Laid], int]:
@@ -48,18 +47,18 @@ def lay_waits(ruled: Ruled, waits: Sequence[Awaited]) -> tuple[list[Laid], int]:
         wedge = ruled.x(begins), ruled.x(wait.ends_min)
         places = list(_places(ruled, wait, wedge))
         row, place = _first_free(rows, places, wedge)
-        words, x, cased = place
+        words, x = place
         rows[row:row] = [[]] if row == len(rows) else []
         rows[row].append(_takes(place, wedge))
-        laid.append(Laid(wait, row, words, x, cased))
+        laid.append(Laid(wait, row, words, x))
     return laid, max(_LEAST_ROWS, len(rows))
 
 
 def _first_free(
     rows: Sequence[Sequence[tuple[float, float]]],
-    places: Sequence[tuple[str, float, bool]],
+    places: Sequence[tuple[str, float]],
     wedge: tuple[float, float],
-) -> tuple[int, tuple[str, float, bool]]:
+) -> tuple[int, tuple[str, float]]:
     """The first row with room for a wait, and where its words then stand; else a new row."""
     longest = places[0][0]
     for n, row in enumerate(rows):
@@ -72,23 +71,21 @@ def _first_free(
     return len(rows), places[0]
 
 
-def _takes(place: tuple[str, float, bool], wedge: tuple[float, float]) -> tuple[float, float]:
-    words, x, _ = place
+def _takes(place: tuple[str, float], wedge: tuple[float, float]) -> tuple[float, float]:
+    words, x = place
     return min(wedge[0], x), max(wedge[1], x + wide(words))
 
 
-def _places(
-    ruled: Ruled, wait: Awaited, wedge: tuple[float, float]
-) -> Iterator[tuple[str, float, bool]]:
+def _places(ruled: Ruled, wait: Awaited, wedge: tuple[float, float]) -> Iterator[tuple[str, float]]:
     """Words of a wait and where they may stand: right of its wedge, left of it, across it."""
     width, (left, right) = ruled.svg.width, wedge
     for words in _ways_to_say(ruled, wait):
         long = wide(words)
         across = min(max((left + right - long) / 2, 5.0), width - long - 5)
-        for x, cased in ((right + 6, False), (left - long - 6, False), (across, True)):
+        for x in (right + 6, left - long - 6, across):
             if x >= 5 and x + long < width - 5:
-                yield words, x, cased
-    yield "", left, False
+                yield words, x
+    yield "", left
 
 
 def _ways_to_say(ruled: Ruled, wait: Awaited) -> list[str]:
@@ -113,7 +110,7 @@ def draw_waits(ruled: Ruled, laid: Sequence[Laid], top: float) -> None:
         _wedge(ruled, one.wait, mid)
         if one.words:
             at = (one.x, mid + SIZE * 0.36)
-            ruled.svg.text(at, one.words, SIZE, anchor="start", cased=one.cased)
+            ruled.svg.text(at, one.words, SIZE, anchor="start", cased=True)
 
 
 def _wedge(ruled: Ruled, wait: Awaited, mid: float) -> None:

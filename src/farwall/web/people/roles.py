@@ -73,6 +73,7 @@ NEEDS: Mapping[str, str] = MappingProxyType({
     "GET /houses/{job}/colour/marks": LOOK, "POST /houses/{job}/colour/marks": TAP,
     "GET /houses/{job}/colour/marks/{photo}": LOOK, "POST /houses/{job}/colour/marks/{photo}": TAP,
     "GET /houses/{job}/colour/marks/{photo}/picture": LOOK,
+    "GET /houses/{job}/colour/pairs": LOOK, "POST /houses/{job}/colour/pairs": CHANGE,
     "GET /api/jobs/{job}/colour": LOOK, "GET /api/jobs/{job}/sample-day": LOOK,
     "GET /houses/{job}/masking/plan.svg": LOOK,
     "GET /houses/{job}/masking/place/{number}": CHANGE,

@@ -25,8 +25,8 @@ def ground():
     return OfficeGround(job, plan_job(job))
 
 
-def line(kind, cost, rank="measured here", of=""):
-    return Bought(kind, of, kind, 1.0, "l", 1, cost, cost, rank=rank)
+def line(kind, cost, rank="measured here", of="", quantity=""):
+    return Bought(kind, of, kind, 1.0, "l", 1, cost, cost, rank=rank, quantity=quantity)
 
 
 def goods(ground, *lines, total=None, offer=None):

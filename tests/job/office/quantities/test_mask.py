@@ -100,10 +100,29 @@ def test_frames_doors_and_ways_out():
     masked, found = masked_of(of), lines(of)
     assert masked.jambs == 3
     assert found["jamb-putty"].likely == pytest.approx(6 * 0.05)
-    assert found["door-foam"].ready == pytest.approx(masked.gap_m)
+    assert "door-foam" not in found
     assert masked.doors == 2
     assert found["dams"].ready == 2
     assert lines(of_rooms(4.0))["dams"].ready == 2
+
+
+def test_gaps_of_doors_are_closed_by_tape_or_by_foam_and_never_by_both():
+    """Foam takes the tape of the gaps out of the list, a tenth of a roll with it: gap / 0.9."""
+    taped = ground()
+    foamed = ground(supplies=Supplies(masking=Masking(gaps="foam")))
+    gap_m = masked_of(taped).gap_m
+    assert gap_m > 0
+    with_tape, with_foam = lines(taped), lines(foamed)
+    assert "door-foam" not in with_tape
+    assert with_foam["door-foam"].ready == pytest.approx(gap_m)
+    assert with_tape["tape"].ready - with_foam["tape"].ready == pytest.approx(gap_m / 0.9)
+    assert "gaps at doors" in with_tape["tape"].rule
+    assert "gaps at doors" not in with_foam["tape"].rule
+    assert math.fsum(one.ready for one in with_foam["tape"].shares) == pytest.approx(
+        with_foam["tape"].ready
+    )
+    same = lines(ground(supplies=Supplies(masking=Masking(gaps="tape"))))
+    assert same["tape"] == with_tape["tape"]
 
 
 def test_before_board_there_is_next_to_nothing_to_mask():

@@ -113,7 +113,7 @@ def test_a_photo_is_kept_beside_a_colour_that_was_typed(office):
 def test_a_photo_alone_tells_the_colour(office, monkeypatch):
     told = {"lightness": "44.00", "lab_a": "8.00", "lab_b": "19.00", "error_de": "0.90",
             "spread_lightness": "2.14"}  # fmt: skip
-    monkeypatch.setattr("farwall.web.pages.colour.ladder.look_told", lambda _: told)
+    monkeypatch.setattr("farwall.web.pages.colour.ladder.look_told", lambda *_: told)
     office.put(facts(*whole()[:1]))
     tell(office, "sample-seen", sample="S", state="clean wet", files={"file": ("s.png", PNG)})
     (one,) = entries(office)

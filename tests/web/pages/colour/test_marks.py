@@ -36,7 +36,7 @@ FOUND = [mark(), mark("lap line", (1.0, 2.0), 0.6, 0.05, 3.1), mark("crack", (4.
 
 @pytest.fixture
 def office(tmp_path, monkeypatch):
-    def here(content, *, name="", points, room):
+    def here(content, *, name="", points, room, edges=()):
         return floor_seen(content, pairs_from(points), room, lambda _: tuple(FOUND))
 
     monkeypatch.setattr(floor_photos, "floor_seen_of", here)

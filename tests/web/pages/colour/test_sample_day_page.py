@@ -90,7 +90,7 @@ def test_the_colour_of_a_photo_is_read_and_entered_once(office, monkeypatch):
     look = {"lightness": "41.2", "lab_a": "9", "lab_b": "21.5", "error_de": "1.1"}
     seen = []
     monkeypatch.setattr(
-        "farwall.web.pages.colour.sample_day.look_told", lambda one: seen.append(one) or look
+        "farwall.web.pages.colour.sample_day.look_told", lambda one, _: seen.append(one) or look
     )
     assert office.post(AT, data={"file": sha}).status_code == 303
     assert seen == [JPEG]
@@ -109,7 +109,7 @@ def test_a_photo_that_tells_no_colour_says_why_and_stays(office, monkeypatch):
     office.put(house())
     sha = photo_of(office)
 
-    def no(_):
+    def no(*_):
         raise Refused(Mistake("", "It is no picture.", "Take it again."))
 
     monkeypatch.setattr("farwall.web.pages.colour.sample_day.look_told", no)

@@ -2,23 +2,25 @@
 
 from __future__ import annotations
 
+from farwall.facts.numbered import by_number
 from farwall.job.acid_day.strength.noun import CoatStrength, Ends, Strength, TubPour
 from farwall.units import f_from_c, gal_from_l
 
 
 def strength_said(part: Strength) -> tuple[str, ...]:
     """Coats with their strength, tubs in the order of pouring, then what is to be minded."""
-    lines = [line for coat in part.coats for line in _coat(coat)]
+    coats = [one.coat for one in part.coats]
+    lines = [line for coat in part.coats for line in _coat(coat, by_number(coats, coat.coat))]
     lines += map(_tub, part.tubs)
     warnings = [w for coat in part.coats for w in coat.warnings] + list(part.warnings)
     order = [part.order] if part.order else []
     return (*lines, *order, *(f"Mind: {words}" for words in dict.fromkeys(warnings)))
 
 
-def _coat(coat: CoatStrength) -> list[str]:
+def _coat(coat: CoatStrength, number: str) -> list[str]:
     acid = coat.added_acid_fl_oz_per_gal
     with_acid = f", {acid:g} fl oz/gal of muriatic acid added" if acid else ""
-    head = f"{coat.coat}: {coat.stain_name} at {coat.cut}{with_acid}"
+    head = f"coat {number}: {coat.stain_name} at {coat.cut}{with_acid}"
     told = coat.figures
     if told is None or coat.neat_percent is None:
         return [f"{head}: strength unknown."]

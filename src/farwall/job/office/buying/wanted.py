@@ -16,7 +16,7 @@ from farwall.job.office.buying.noun import There
 from farwall.job.office.ground import OfficeGround
 from farwall.job.van.shopping import same, shopping
 from farwall.job.van.sprayers import condition
-from farwall.price.buying.lots import PLACES
+from farwall.price.buying.choices import PLACES
 from farwall.price.money import amount, rounded
 
 HAIR = 1e-6

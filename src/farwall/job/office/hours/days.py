@@ -15,6 +15,7 @@ from farwall.evidence import Span
 from farwall.job.lessons import labour_of
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.scope import Scope, scope_of
+from farwall.job.plan_days import house_ids
 from farwall.price.hours import Three
 
 _AHEAD_DAYS = 45
@@ -46,7 +47,7 @@ def days_from(ground: OfficeGround, scope: Scope) -> str:
 
 def _whole_in_calendar(ground: OfficeGround, scope: Scope) -> int | None:
     """Days of the whole job in the calendar; a part of it is not what the calendar holds."""
-    found = calendar_days(ground.calendar, ground.job.id)
+    found = calendar_days(ground.calendar, house_ids([ground.job])[0])
     if found is None or scope.rooms != scope_of(ground).rooms:
         return None
     return found[2] if scope.coats == scope_of(ground).coats else None

@@ -69,9 +69,10 @@ def _film(found: Masked, *, told: bool) -> MaskFigure:
 def _tape(found: Masked) -> MaskFigure:
     """At the low end a line along the foot alone: 160 ft of wall to a roll of 180."""
     least = found.wall_m / USED_SHARE
+    gaps = "the gaps of doors; " if found.gaps_by == "tape" else ""
     return MaskFigure(
         "tape", min(least, found.tape_m), found.tape_m, max(least, found.tape_m), "m",
         "a line along the foot of the film; an upright at each join; 6 in (15 cm) every metre "
-        "along its top; the gaps of doors; 10 % lost. Low: the line along the foot alone",
+        f"along its top; {gaps}10 % lost. Low: the line along the foot alone",
         Rank.GUESS.value, OUR_GUESS,
     )  # fmt: skip

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from farwall.facts.supplies import GapSeal
 from farwall.floor.geometry import Point
+from farwall.job.office.masking.rules import GAPS_BY
 
 
 @dataclass(frozen=True)
@@ -125,7 +127,8 @@ class Masked:
     stage: of the build; stage_told: whether the job says so. film_lengths_m: height and length of
     film to be hung, of each height · paper_m: of masking no taller than a 12 in strip, for which
     paper serves · wrap_m: of jambs and heads · jamb_feet: ends of jambs sealed with putty ·
-    doors: leaves whose gap is sealed, gap_m long · kick_m: feet of cabinets · corners: of walls.
+    doors: leaves whose gap is sealed, gap_m long, with `gaps_by` · kick_m: feet of cabinets ·
+    corners: of walls.
     """
 
     rooms: tuple[RoomMasked, ...]
@@ -143,6 +146,7 @@ class Masked:
     jamb_feet: int = 0
     doors: int = 0
     gap_m: float = 0.0
+    gaps_by: GapSeal = GAPS_BY
     dam_m: float = 0.0
     kick_m: float = 0.0
     corners: int = 0

@@ -22,6 +22,7 @@ from farwall.job.office.masking.rules import (
     DEPTH_M,
     DOOR_M,
     FRAMED,
+    GAPS_BY,
     KICKS,
     LAP_M,
     LEAVES,
@@ -49,7 +50,7 @@ def masked_in(job: Job) -> Masked:
     edges = [one for one in joined_edges(joined) if one.room not in wished.not_masked]
     rooms = tuple(_room(job, heights, edge, n) for n, edge in enumerate(edges, 1))
     items, dams = items_of(job), _dams(job, joined)
-    gaps = _gaps(job, rooms)
+    gaps, gaps_by = _gaps(job, rooms), wished.gaps or GAPS_BY
     sides = [side for room in rooms for side in room.sides]
     bare = Masked(
         rooms=rooms,
@@ -70,13 +71,14 @@ def masked_in(job: Job) -> Masked:
         ),
         tape_m=math.fsum([
             *(one.tape_m for one in rooms),
-            *(one.length_m / USED_SHARE for one in gaps),
+            *(one.length_m / USED_SHARE for one in gaps if gaps_by == "tape"),
             *(one.tape_m / USED_SHARE for one in items),
         ]),
         wrap_m=math.fsum(one.wrap_m for one in sides),
         jamb_feet=2 * len(sides),
         doors=len(gaps),
         gap_m=math.fsum(one.length_m for one in gaps),
+        gaps_by=gaps_by,
         dam_m=math.fsum(one.length_m for one in dams),
         kick_m=math.fsum(one.kick_m for one in rooms)
         + math.fsum(long_m(one) for one in items if one.kind == "kick"),

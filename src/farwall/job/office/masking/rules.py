@@ -16,7 +16,7 @@ from farwall.units import M_PER_FT, M_PER_IN
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-    from farwall.facts.supplies import Stage
+    from farwall.facts.supplies import GapSeal, Stage
 
 FILM_M = 48 * M_PER_IN
 """Usual height of film where a wand is swung, 36 to 48 in [common-practice]."""
@@ -93,6 +93,10 @@ STAGES: Mapping[Stage, StageRule] = MappingProxyType({
 })  # fmt: skip
 UNTOLD: Stage = "after paint"
 """Taken where the job does not say: the stage with the most to mask."""
+
+GAPS_BY: GapSeal = "tape"
+"""What closes the gaps of doors where nobody chose: finishers tape them [common-practice]; that a
+foam strip does the same is a guess of ours."""
 
 _FIXTURES: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("cabinet", ("cabin", "vanity", "cupboard", "counter")),

@@ -3,49 +3,60 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
-from farwall.evidence import Rank
-from farwall.facts.default_table import OUR_GUESS
+from farwall.evidence import Rank, weakest
+from farwall.facts.default_table import OUR_GUESS, PRACTICE
+from farwall.facts.kept_gear import Life, lives_of
 from farwall.job.office.buying import Buying
 from farwall.job.office.ground import OfficeGround
+from farwall.job.office.priced.kept import share_of
 from farwall.job.office.scope import Scope, scope_of
 from farwall.mix.cut import parse_cut
 from farwall.price.goods import AS_BOUGHT, AS_GUESSED, GROUP_OF, GROUPS, Goods, allowances
-from farwall.price.hours import Sizes
+from farwall.price.hours import Sizes, Three
 from farwall.price.money import NOTHING, added, amount, rounded
 
 LISTED = "as the shopping list has it"
+SHARED = "as the shopping list has it, kept gear by its share of the jobs it lasts"
+_TOLD = "told by the firm"
 
 
 @dataclass(frozen=True)
 class _Listed:
-    """What the list has of a group: at prices that were told, and at guessed ones."""
+    """A line of the list, or what an offer takes of it: its cost, its rank, its ends (factors)."""
 
-    told: Decimal = NOTHING
-    guessed: Decimal = NOTHING
+    cost: Decimal
+    rank: Rank
+    ends: Three
+    shared: bool = False
 
-    def and_(self, cost: Decimal, rank: str) -> _Listed:
-        """With one line more."""
-        if rank == Rank.GUESS.value:
-            return _Listed(self.told, self.guessed + cost)
-        return _Listed(self.told + cost, self.guessed)
 
-    def goods(self, group: str) -> Goods:
-        """Both together; what is told is surer, and the weaker part gives the rank."""
-        whole = self.told + self.guessed
-        part = float(self.told / whole)
-        low, likely, high = (
-            part * told + (1 - part) * guessed
-            for told, guessed in zip(AS_BOUGHT, AS_GUESSED, strict=True)
-        )
-        rank, source = (
-            (Rank.GUESS.value, OUR_GUESS)
-            if self.guessed
-            else (Rank.MEASURED.value, "told by the firm")
-        )
-        return Goods(group, rounded(whole), LISTED, rank, source, (low, likely, high))
+def _listed(cost: Decimal, rank: str, life: Life | None) -> _Listed:
+    """A price that was told is surer than a guessed one; of kept gear a job bears its share."""
+    guessed = rank == Rank.GUESS.value
+    ends = AS_GUESSED if guessed else AS_BOUGHT
+    known = Rank.GUESS if guessed else Rank.MEASURED
+    if life is None:
+        return _Listed(cost, known, ends)
+    low, likely, high = (one * of for one, of in zip(ends, life.ends, strict=True))
+    return _Listed(
+        share_of(cost, life), weakest(known, life.rank), (low, likely, high), life.likely > 1
+    )
+
+
+def _together(group: str, parts: Sequence[_Listed]) -> Goods:
+    """All lines of a group; the weakest gives the rank."""
+    whole = added(one.cost for one in parts)
+    low, likely, high = (
+        math.fsum(float(one.cost / whole) * one.ends[n] for one in parts) for n in range(3)
+    )
+    rank = weakest(*(one.rank for one in parts if one.cost))
+    source = {Rank.GUESS: OUR_GUESS, Rank.PRACTICE: PRACTICE}.get(rank, _TOLD)
+    rule = SHARED if any(one.shared for one in parts) else LISTED
+    return Goods(group, rounded(whole), rule, rank.value, source, (low, likely, high))
 
 
 def goods_of(ground: OfficeGround, buying: Buying, scope: Scope, sizes: Sizes) -> tuple[Goods, ...]:
@@ -56,9 +67,9 @@ def goods_of(ground: OfficeGround, buying: Buying, scope: Scope, sizes: Sizes) -
     guessed = {one.group: one for one in allowances(sizes, stain_l=litres)}
     found = []
     for group in (*GROUPS, "delivery"):
-        one = listed.get(group, _Listed())
-        if one.told + one.guessed > 0:
-            found.append(one.goods(group))
+        parts = listed.get(group, [])
+        if added(one.cost for one in parts) > 0:
+            found.append(_together(group, parts))
         elif group in guessed:
             found.append(guessed[group])
     return tuple(one for one in found if one.likely > 0)
@@ -76,9 +87,10 @@ def stain_l(ground: OfficeGround, scope: Scope) -> dict[str, float]:
     return found
 
 
-def _of_list(ground: OfficeGround, buying: Buying, scope: Scope) -> dict[str, _Listed]:
-    """What the scope takes of each line, summed by group; delivery is what the lines leave."""
-    groups: dict[str, _Listed] = {}
+def _of_list(ground: OfficeGround, buying: Buying, scope: Scope) -> dict[str, list[_Listed]]:
+    """What the scope takes of each line, by group; delivery is what the lines leave."""
+    groups: dict[str, list[_Listed]] = {}
+    lives = lives_of(ground.job.supplies)
     whole = scope_of(ground)
     here, all_ = stain_l(ground, scope), stain_l(ground, whole)
     for one in buying.lines:
@@ -88,10 +100,10 @@ def _of_list(ground: OfficeGround, buying: Buying, scope: Scope) -> dict[str, _L
         else:
             part = _part(ground, scope, whole, group)
         cost = amount(one.cost) * Decimal(str(round(part, 6)))
-        groups[group] = groups.get(group, _Listed()).and_(cost, one.rank)
+        groups.setdefault(group, []).append(_listed(cost, one.rank, lives.get(one.quantity)))
     rest = amount(buying.total) - added(amount(one.cost) for one in buying.lines)
     floor = Decimal(str(round(_part(ground, scope, whole, "delivery"), 6)))
-    return groups | {"delivery": _Listed(max(rest, NOTHING) * floor)}
+    return groups | {"delivery": [_Listed(max(rest, NOTHING) * floor, Rank.MEASURED, AS_BOUGHT)]}
 
 
 def _part(ground: OfficeGround, scope: Scope, whole: Scope, group: str) -> float:

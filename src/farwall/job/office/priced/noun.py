@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from farwall.job.office.priced.kept import KeptGear
 from farwall.price.chances import Chance
 from farwall.price.usual import RatesUsed
 
@@ -106,7 +107,8 @@ class Priced:
     """The job as it stands: every cost, what is added, the price, each with its range.
 
     cost: the sum of what is likely · cost_mean: on the average of all draws, with what may happen ·
-    the rest as in an offer. `offers`: those the firm told, else some made from the job.
+    the rest as in an offer. `offers`: those the firm told, else some made from the job ·
+    gear: what is bought and kept, with the share of it that is in the costs.
     """
 
     costs: tuple[Cost, ...]
@@ -133,3 +135,4 @@ class Priced:
     offers: tuple[OfferPriced, ...] = ()
     rooms: tuple[RoomMoney, ...] = ()
     rates: RatesUsed | None = None
+    gear: tuple[KeptGear, ...] = ()

@@ -10,6 +10,7 @@ from farwall.job.office.buying import Buying
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.hours import Hours
 from farwall.job.office.masking import Masked, masked_of
+from farwall.job.office.priced.kept import kept_gear
 from farwall.job.office.priced.measure import drivers_of, together
 from farwall.job.office.priced.noun import Added, Cost, Priced
 from farwall.job.office.priced.offers import offers_of
@@ -58,6 +59,7 @@ def priced_of(
         offers=offers,
         rooms=rooms_money(ground, where, found),
         rates=found.rates,
+        gear=kept_gear(ground, buying),
     )
 
 

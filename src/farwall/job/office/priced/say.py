@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from farwall.job.office.priced.kept import IN_VAN
 from farwall.job.office.priced.noun import Priced
 
 
 def priced_said(found: Priced) -> tuple[str, ...]:
     """Costs, what is added, the price, what drives it, offers, rooms that lose."""
     return (
-        *_costs(found), *_price(found), *_drivers(found), *_offers(found), *_rooms(found),
+        *_costs(found), *_gear(found), *_price(found), *_drivers(found), *_offers(found),
+        *_rooms(found),
         *(one.said for one in found.sanity), *found.warnings,
     )  # fmt: skip
 
@@ -28,6 +30,17 @@ def _costs(found: Priced) -> Iterator[str]:
             f"{chance.cost_low} to {chance.cost_high} each, usually {chance.cost}"
         )
         yield f"{line}. {chance.why}" if chance.why else line
+
+
+def _gear(found: Priced) -> Iterator[str]:
+    for one in found.gear:
+        if one.rank == IN_VAN:
+            yield f"{one.what}: {IN_VAN}, not bought and not priced"
+        else:
+            yield (
+                f"{one.what}: {one.share} of {one.cost}, for it lasts {one.jobs:g} jobs "
+                f"({one.jobs_low:g} to {one.jobs_high:g}; {one.rank})"
+            )
 
 
 def _price(found: Priced) -> Iterator[str]:

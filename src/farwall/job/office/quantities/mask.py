@@ -37,10 +37,11 @@ def _tape(basis: Basis) -> Quantity | None:
     masked, figure = basis.masked, _figure(basis, "tape")
     if masked.tape_m <= 0:
         return None
+    gaps = f", {basis.said(masked.gap_m, 'm')} of gaps at doors" * (masked.gaps_by == "tape")
     rule = (
         f"A strip along the foot of {basis.said(masked.wall_m, 'm')} of edge, on the wall and "
-        f"never on the slab; joins {masked.joins}, the upper edge every yard, "
-        f"{basis.said(masked.gap_m, 'm')} of gaps at doors. A tenth of a roll is lost."
+        f"never on the slab; joins {masked.joins}, the upper edge every yard{gaps}. "
+        "A tenth of a roll is lost."
     )
     ends = (masked.tape_m,) * 3 if figure is None else (figure.low, figure.likely, figure.high)
     made = line(
@@ -120,16 +121,16 @@ def _putty(basis: Basis) -> Quantity | None:
 
 
 def _foam(basis: Basis) -> Quantity | None:
-    """Strips for the gap between door and frame where tape alone does not hold."""
+    """Strips for the gap between door and frame, where they were chosen in place of tape."""
     masked = basis.masked
-    if masked.gap_m <= 0:
+    if masked.gap_m <= 0 or masked.gaps_by != "foam":
         return None
     rule = (
         f"Doors {masked.doors}, gaps {basis.said(masked.gap_m, 'm')}, both sides and the head: "
-        "pressed in where tape alone does not hold."
+        "pressed in, as chosen, in place of tape."
     )
     return line(
-        "plugs", "foam strip for doors", (0.0, masked.gap_m, masked.gap_m), rule,
+        "plugs", "foam strip for doors", times((1, 1, 1), masked.gap_m), rule,
         id_="door-foam", unit="m", rank=Rank.GUESS, source=OUR_GUESS, of="foam strip",
     )  # fmt: skip
 

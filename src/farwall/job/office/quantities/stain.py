@@ -11,6 +11,7 @@ from typing import Any
 from farwall.evidence import Rank, weakest
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.job import Coat
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
 from farwall.facts.quantities import Quantity, Share
 from farwall.job.first_thirst import first_thirst
@@ -189,7 +190,7 @@ def _rule(basis: Basis, own: Sequence[CoatNeed], likely: float, lots: tuple[str,
     """What each coat takes, what it is ready for, what finishers would take."""
     plan = basis.ground.plan
     said = [
-        f"{one.coat}: {basis.said(one.likely_l, 'l')} of mix at {one.cut} on "
+        f"coat {numbered(plan, one.coat)}: {basis.said(one.likely_l, 'l')} of mix at {one.cut} on "
         f"{basis.area_said(math.fsum(field.area_m2 for field in one.fields))}, wet laps counted: "
         f"{basis.said(one.likely_l * one.stain_share, 'l')} of stain."
         for one in own

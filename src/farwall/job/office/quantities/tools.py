@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from farwall.evidence import Rank
+from farwall.facts.kept_gear import SPRAYER_LASTS
 from farwall.facts.quantities import Quantity
 from farwall.job.office.quantities.basis import Basis, line
 from farwall.job.office.quantities.practice import EYEWASH_L, FLUSH_L, SPARE_SPRAYERS
-from farwall.job.van.sprayers import LASTS, condition
+from farwall.job.van.sprayers import condition
 
 _SPARES = (
     ("spare-tip", "spare tip", "One more of the tip that was measured, the same number."),
@@ -32,7 +33,7 @@ def _sprayers(basis: Basis) -> Quantity:
     states = [] if van is None else [condition(one) for one in van.sprayers]
     sound = sum(one.word != "no" for one in states)
     new = max(wanted - sound, 0)
-    cheap, good = (f"{low} to {high}" for low, high in (LASTS["cheap"], LASTS["acid-proof"]))
+    cheap, good = ("{} to {}".format(*SPRAYER_LASTS[kind]) for kind in ("cheap", "acid-proof"))
     said = [f"{wanted} alike, one of them spare: one that fails in mid-field leaves a seam."]
     if van is not None:
         said.append(f"{sound} sound in the van.")

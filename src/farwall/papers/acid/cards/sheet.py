@@ -15,11 +15,11 @@ from datetime import datetime
 from importlib.resources import files
 from pathlib import Path
 
-from farwall.facts.plan import Plan
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.papers.acid.cards.card import Card, Said
 from farwall.papers.acid.cards.deck import deck_of
+from farwall.papers.acid.foot import Foot
 from farwall.papers.acid.users_words import as_written, shortened
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.svg import plain
@@ -29,7 +29,12 @@ READ_AT_M = 2.0
 CAP_HEIGHT_EM = 1462 / 2048
 """Height of a capital of Open Sans over its size: sCapHeight over unitsPerEm of its OS/2 table."""
 _PT_M = 72 / 0.0254
-_HASH_SHOWN = 12
+_FOOT_PT, _FOOT_WIDE_PT = 9.0, 480.0
+"""Type of the lines at the very foot, and room for the first of them beside the square."""
+_SCREENS = (
+    ("spill", "acid/neutralising"), ("drip", "acid/neutralising"), ("wear", "acid/people"),
+    ("eyewash", "acid/people"), ("mixing", "acid/strength"), ("batches", "acid/strength"),
+)  # fmt: skip
 _FIGURE = re.compile(r"(\d) (%|(?:gal|L|lb|kg|min|s|minutes|minutos|seconds|segundos)\b)")
 WINS = Said(
     "The sheet of the material in hand, local codes and licensed practice win.",
@@ -54,14 +59,21 @@ _CROWDED = (28.0, 24.0, 21.0, 18.0, 16.0, 14.0)
 _STEPS = (56.0, 52.0, 48.0, 44.0, 42.0, 40.0, 38.0, 36.0, 34.0, STEP_PT)
 
 
-def cards_pdf(ground: Ground, day: AcidDay) -> bytes:
-    """The cards of a job; the same job and plan give the same bytes."""
+def cards_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
+    """The cards of a job; the same job and plan give the same bytes.
+
+    screens: address of the house in the firm's book.
+    """
     import typst
 
     from farwall.papers.run_sheet.sheet import run_sheet_fonts
 
     wishes = ground.job.wishes
-    cards = deck_of(ground, day)
+    sheets = [
+        (card, language)
+        for card in deck_of(ground, day)
+        for language in (wishes.language, _other(wishes.language))
+    ]
     home = Path(str(files("farwall.papers")))
     data = {
         "title": as_written(ground.plan.job or "Farwall"),
@@ -72,9 +84,11 @@ def cards_pdf(ground: Ground, day: AcidDay) -> bytes:
         "least": f"{LEAST_PT:.2f}",
         "never": f"{STEP_PT:.2f}",
         "cards": [
-            _set(card, language, ground.plan)
-            for card in cards
-            for language in (wishes.language, _other(wishes.language))
+            _set(card, language)
+            | Foot(ground, (language,), _FOOT_WIDE_PT, _FOOT_PT, screens).on(
+                n, len(sheets), screen_of(card)
+            )
+            for n, (card, language) in enumerate(sheets, 1)
         ],
     }
     pdf = typst.compile(
@@ -97,7 +111,12 @@ def _other(language: Language) -> Language:
     return next(one for one in LANGUAGES if one != language)
 
 
-def _set(card: Card, language: Language, plan: Plan) -> dict[str, object]:
+def screen_of(card: Card) -> str:
+    """Where in the book the card's square leads: its part of the acid day."""
+    return next((at for key, at in _SCREENS if card.key.startswith(key)), "acid")
+
+
+def _set(card: Card, language: Language) -> dict[str, object]:
     """The card in one language, as its template takes it."""
 
     def said(words: Said | None) -> str:
@@ -122,10 +141,5 @@ def _set(card: Card, language: Language, plan: Plan) -> dict[str, object]:
         "table": [said(one) for one in card.table],
         "note": said(card.note),
         "never": said(card.never),
-        "foot": _foot(language, plan),
+        "wins": WINS.by(language),
     }
-
-
-def _foot(language: Language, plan: Plan) -> str:
-    name = shortened(plan.job or "Farwall", 130, 9)
-    return f"{name} · {plan.inputs_hash[:_HASH_SHOWN]} · {WINS.by(language)}"

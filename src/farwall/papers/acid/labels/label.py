@@ -17,7 +17,8 @@ class Label:
 
     `lines` are short facts in both languages · `blanks` are to be written on by hand, `wide` is one
     as wide as the words · `statements` come before `precautions`, the most urgent first; of these
-    the last are left out where there is no room · `no`: white on danger.
+    the last are left out where there is no room · `no`: white on danger · `screen`: where in the
+    book its square leads.
     """
 
     size: Size
@@ -32,3 +33,4 @@ class Label:
     blanks: tuple[Said, ...] = ()
     wide: Said | None = None
     no: Said | None = None
+    screen: str = "acid/strength"

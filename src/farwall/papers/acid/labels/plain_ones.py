@@ -41,6 +41,7 @@ def pail_label(units: Units) -> Label:
             Said("Not for drinking.", "No se bebe."),
         ),
         blanks=(Said("Date", "Fecha"), Said("By", "Por")),
+        screen="acid/neutralising",
     )  # fmt: skip
 
 
@@ -73,6 +74,7 @@ def _drum(one: Container, units: Units) -> Label:
             "Not yet tested. Not for any drain, soil or septic tank.",
             "Aún sin análisis. A ningún drenaje, tierra ni fosa séptica.",
         ),
+        screen="acid/waste",
     )  # fmt: skip
 
 

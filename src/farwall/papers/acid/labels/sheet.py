@@ -15,6 +15,7 @@ from pathlib import Path
 from farwall.job.acid_day.containers import containers_of
 from farwall.job.acid_day.ground import Ground
 from farwall.papers.acid.cards.card import Said
+from farwall.papers.acid.foot import Foot
 from farwall.papers.acid.labels.hazardous import acid_label, ammonia_label, batch_labels
 from farwall.papers.acid.labels.label import Label, Size
 from farwall.papers.acid.labels.plain_ones import drum_labels, pail_label
@@ -25,6 +26,8 @@ from farwall.phrasebook import Language
 
 LEAST_PT = 6.0
 _SIZES = (13.0, 12.0, 11.0, 10.0, 9.5, 9.0, 8.5, 8.0, 7.5, 7.0, 6.5, LEAST_PT)
+_FOOT_WIDE_PT = 500.0
+"""Room for the line at a label's foot: an A4 label between its insets, not quite."""
 ON_A_PAGE: dict[Size, int] = {"jug": 3, "large jug": 2, "drum": 2}
 
 
@@ -49,8 +52,11 @@ def _labels(ground: Ground) -> Iterator[Label]:
                 yield from drum_labels(one, ground.job.washing.drums, units)
 
 
-def labels_pdf(ground: Ground) -> bytes:
-    """The labels of a job; the same job and plan give the same bytes."""
+def labels_pdf(ground: Ground, *, screens: str = "") -> bytes:
+    """The labels of a job; the same job and plan give the same bytes.
+
+    screens: address of the house in the firm's book.
+    """
     import typst
 
     from farwall.papers.run_sheet.sheet import run_sheet_fonts
@@ -58,15 +64,26 @@ def labels_pdf(ground: Ground) -> bytes:
     wishes = ground.job.wishes
     labels = labels_of(ground)
     home = Path(str(files("farwall.papers")))
-    pages = [
-        {"size": size, "count": count, "labels": [_set(one, wishes.language) for one in part]}
+    parts = [
+        (size, part)
         for size, count in ON_A_PAGE.items()
         for part in _parts([one for one in labels if one.size == size], count)
+    ]
+    order = _order(wishes.language)
+    foot = Foot(ground, order, _FOOT_WIDE_PT, LEAST_PT, screens)
+    pages = [
+        {
+            "size": size,
+            "count": ON_A_PAGE[size],
+            "labels": [_set(one, order) | foot.on(n, len(parts), one.screen) for one in part],
+        }
+        for n, (size, part) in enumerate(parts, 1)
     ]
     data = {
         "title": as_written(ground.plan.job or "Farwall"),
         "paper": paper_for(wishes.units, wishes.paper).typst_name,
         "sizes": [f"{one:.2f}" for one in _SIZES],
+        "least": f"{LEAST_PT:.2f}",
         "pages": pages,
     }
     pdf = typst.compile(
@@ -82,9 +99,12 @@ def _parts(labels: list[Label], count: int) -> list[list[Label]]:
     return [labels[k : k + count] for k in range(0, len(labels), count)]
 
 
-def _set(one: Label, first: Language) -> dict[str, object]:
+def _order(first: Language) -> tuple[Language, Language]:
+    return ("en", "es") if first == "en" else ("es", "en")
+
+
+def _set(one: Label, order: tuple[Language, Language]) -> dict[str, object]:
     """The label as its template takes it: each thing in the job's language and in the other."""
-    order: tuple[Language, Language] = ("en", "es") if first == "en" else ("es", "en")
 
     def both(said: Said | None) -> list[str]:
         return [plain(said.by(language)) for language in order] if said is not None else []

@@ -17,8 +17,10 @@ from farwall.job.colour.ladder_minds import warnings
 from farwall.job.colour.ladder_said import asks
 from farwall.job.colour.told import as_told, samples_of
 from farwall.readers.job_json import job_from
+from farwall.store.book import Book
 from farwall.store.new_id import new_id
 from farwall.web.door import Door
+from farwall.web.firm import print_values
 from farwall.web.live import Live
 from farwall.web.pages.colour.ladder_facts import with_log
 from farwall.web.pages.colour.ladder_shown import rungs_shown, states_shown
@@ -86,7 +88,8 @@ class _Page:
             raise Refused(Mistake(word[:40], said("log-enter-what")))
         case = await asyncio.to_thread(self._case, job)
         try:
-            typed = await asyncio.to_thread(_by_photo, typed) if word == DEEDS[0] else typed
+            if word == DEEDS[0]:
+                typed = await asyncio.to_thread(_by_photo, typed, self.book)
             await keep_typed(self.door, job, case.there, word, typed)
         except Refused as error:
             wrong = mistakes_of(error)
@@ -168,9 +171,9 @@ def _field(one: Field) -> Field:
     return replace(one, must=False) if one.name in _BY_PHOTO else one
 
 
-def _by_photo(typed: Typed) -> Typed:
+def _by_photo(typed: Typed, book: Book) -> Typed:
     """The look that its photo tells, where no colour was typed. Raises Refused."""
     content = typed.files.get("file")
     if not content or any(typed.told.get(key) for key in _BY_PHOTO[:3]):
         return typed
-    return replace(typed, told={**typed.told, **look_told(content)})
+    return replace(typed, told={**typed.told, **look_told(content, print_values(book))})

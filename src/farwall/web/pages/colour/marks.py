@@ -48,8 +48,8 @@ class _Marks:
 
     def __init__(self, door: Door, held: Live) -> None:
         self.door, self.held = door, held
-        self.floors = Floors(door)
         self.plans = Kept(door.book, door.clock)
+        self.floors = Floors(door, self.plans)
         self.shown = MarksShown(self.floors, self.plans)
 
     async def show(self, job: str) -> Response:
@@ -106,7 +106,7 @@ class _Marks:
         if which == "look":
             text = self.floors.look(one.sha).picture_base64
         else:
-            text = self.floors.seen(house.job, one).picture_base64
+            text = self.floors.seen(house, one).picture_base64
         headers = {"cache-control": "private, no-cache", "content-security-policy": PICTURE_CSP}
         return Response(base64.b64decode(text), media_type="image/jpeg", headers=headers)
 

@@ -6,13 +6,15 @@ import base64
 import hashlib
 import json
 from collections import OrderedDict
-from collections.abc import Sequence
-from dataclasses import asdict, dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import asdict, dataclass, field
 from datetime import datetime
 from threading import Lock
 from typing import Any
 
+from farwall.colour.marks.nouns import KnownEdge
 from farwall.facts.job import Job
+from farwall.job.colour.band_edges import band_edges
 from farwall.job.colour.marks import Judged, Photo, Proposed, judged_marks, together
 from farwall.job.story.noun import Happened
 from farwall.job.story.order import in_order
@@ -20,15 +22,17 @@ from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground, grou
 from farwall.readers.job_json import job_from
 from farwall.store.book import Book
 from farwall.web.door import Door
+from farwall.web.pages.shown import Kept
 
 LOOK, SEEN = "floor-look", "floor-seen"
 """Kinds of document: a photo as a page shows it, by its hash; what came of one laid on the plan."""
 SAME_LOOK_MIN = 360.0
 """Photos of one room told within so many minutes show one state of the floor. Rank: guess."""
-_AS_READ = 1
+_AS_READ = 2
 """One more whenever a photo laid on the plan comes to something else than before."""
 _HELD = 64
 Json = dict[str, Any]
+Edges = Mapping[str, tuple[KnownEdge, ...]]
 
 
 @dataclass(frozen=True)
@@ -43,12 +47,13 @@ class FloorPhoto:
 
 @dataclass(frozen=True)
 class House:
-    """A house as its newest facts and its log have it."""
+    """A house as its newest facts and its log have it. edges: where bands met, by room."""
 
     job: Job
     name: str
     photos: tuple[FloorPhoto, ...]
     judged: tuple[Judged, ...]
+    edges: Edges = field(default_factory=dict)
 
     def photo(self, sha: str) -> FloorPhoto | None:
         """The photo with this hash."""
@@ -67,8 +72,9 @@ class House:
 class Floors:
     """What is read of floors' photos, kept; safe among threads."""
 
-    def __init__(self, door: Door) -> None:
+    def __init__(self, door: Door, plans: Kept) -> None:
         self.book: Book = door.book
+        self.plans = plans
         self._kept: OrderedDict[str, FloorSeen] = OrderedDict()
         self._lock = Lock()
 
@@ -80,8 +86,18 @@ class Floors:
         starts = min((one.entry.at for one in entries), key=datetime.fromisoformat, default="")
         happened = in_order(entries, starts_at=starts).happened if entries else ()
         return House(
-            facts, newest.name or job, photos_told(happened), judged_marks(happened)
+            facts, newest.name or job, photos_told(happened), judged_marks(happened),
+            self._edges(job),
         )  # fmt: skip
+
+    def _edges(self, job: str) -> Edges:
+        """Where bands met by room, by the plan and what was logged as sprayed."""
+        shown = self.plans.state(job).shown
+        if shown is None:
+            return {}
+        done = shown.went.story.done() if shown.went else {}
+        rooms = (room.id for room in shown.plan.inputs.floor.rooms)
+        return {room: band_edges(shown.plan, room, done) for room in rooms}
 
     def look(self, sha: str, name: str = "") -> FloorLook:
         """The photo as a page shows it; read once. Raises Refused."""
@@ -98,22 +114,22 @@ class Floors:
         })  # fmt: skip
         return found
 
-    def seen(self, job: Job, photo: FloorPhoto) -> FloorSeen:
-        """The photo laid on the plan, reckoned once for its points and its room. Raises Refused."""
-        key, room = _key(job, photo)
+    def seen(self, house: House, photo: FloorPhoto) -> FloorSeen:
+        """The photo on the plan, reckoned once for its points, room and edges. Raises Refused."""
+        key, room = _key(house, photo)
         with self._lock:
             found = self._kept.get(key)
         if found is None:
-            found = self._read(key, photo, room)
+            found = self._read(key, photo, room, house.edges.get(photo.room, ()))
             with self._lock:
                 self._kept[key] = found
                 while len(self._kept) > _HELD:
                     self._kept.popitem(last=False)
         return found
 
-    def seen_before(self, job: Job, photo: FloorPhoto) -> FloorSeen | None:
+    def seen_before(self, house: House, photo: FloorPhoto) -> FloorSeen | None:
         """The same where it was reckoned before; None where it was not."""
-        key, _ = _key(job, photo)
+        key, _ = _key(house, photo)
         with self._lock:
             found = self._kept.get(key)
         return found or self._written(key)
@@ -125,28 +141,33 @@ class Floors:
         found = wire.answer_in(self.book.file(str(kept["file"]))) if kept is not None else None
         return found if isinstance(found, FloorSeen) else None
 
-    def _read(self, key: str, photo: FloorPhoto, room: Ground) -> FloorSeen:
+    def _read(
+        self, key: str, photo: FloorPhoto, room: Ground, edges: Sequence[KnownEdge]
+    ) -> FloorSeen:
         from farwall.readers.apart import wire
         from farwall.readers.apart.floor_photos import floor_seen_of
 
         before = self._written(key)
         if before is not None:
             return before
-        found = floor_seen_of(self.book.file(photo.sha), points=photo.points, room=room)
+        found = floor_seen_of(
+            self.book.file(photo.sha), points=photo.points, room=room, edges=edges
+        )
         file = self.book.put_file(wire.floor_text(found))
         self.book.put_document(SEEN, key, {"file": file, "photo": photo.sha})
         return found
 
     def proposed(self, house: House, photos: Sequence[FloorPhoto]) -> tuple[Proposed, ...]:
         """What these photos of one room propose together. Raises Refused."""
-        seen = [(one, self.seen(house.job, one)) for one in photos]
+        seen = [(one, self.seen(house, one)) for one in photos]
         told = [Photo(one.sha, each.marks, each.saw) for one, each in seen]
         return together(photos[0].room, told) if photos else ()
 
 
-def _key(job: Job, photo: FloorPhoto) -> tuple[str, Ground]:
-    room = ground_of(job.floor, photo.room)
-    mark = json.dumps([_AS_READ, photo.sha, photo.points, asdict(room)], sort_keys=True)
+def _key(house: House, photo: FloorPhoto) -> tuple[str, Ground]:
+    room = ground_of(house.job.floor, photo.room)
+    edges = [asdict(one) for one in house.edges.get(photo.room, ())]
+    mark = json.dumps([_AS_READ, photo.sha, photo.points, asdict(room), edges], sort_keys=True)
     return hashlib.sha256(mark.encode()).hexdigest(), room
 
 

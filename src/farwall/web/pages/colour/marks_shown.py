@@ -71,7 +71,7 @@ class MarksShown:
         """How much of the room all photos of this look show together; empty with one."""
         if len(photos) < 2:
             return ""
-        every = [self.floors.seen(house.job, one) for one in photos]
+        every = [self.floors.seen(house, one) for one in photos]
         share = 100 * seen_by_any_m2(every) / max(seen.told.room_m2, 1e-9)
         return said("marks-beside", n=len(photos) - 1, share=f"{min(share, 100):.0f}")
 
@@ -79,7 +79,7 @@ class MarksShown:
         """What a photo has come to, without reading it again."""
         if not one.points:
             return said("marks-not-laid")
-        seen = self.floors.seen_before(house.job, one)
+        seen = self.floors.seen_before(house, one)
         if seen is None:
             return said("marks-laid")
         return said("marks-laid-n", n=sum(mark.kind in MARKS for mark in seen.marks))
@@ -124,7 +124,7 @@ class MarksShown:
         self, job: str, house: House, one: FloorPhoto, mistakes: Sequence[str]
     ) -> Response:
         floor, units = house.job.floor, house.job.wishes.units
-        seen = self.floors.seen(house.job, one)
+        seen = self.floors.seen(house, one)
         beside = house.beside(one)
         proposed = self.floors.proposed(house, beside)
         asked, answered = still_asked(proposed, house.judged)

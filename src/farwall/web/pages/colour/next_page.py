@@ -20,9 +20,10 @@ from farwall.job.colour.fit import doses_of
 from farwall.job.colour.fit_noun import Swatch
 from farwall.job.colour.next_coat import colour_next
 from farwall.job.colour.next_noun import NextAnswer
+from farwall.store.book import Book
 from farwall.store.new_id import new_id
 from farwall.web.door import Door
-from farwall.web.firm import lessons_of
+from farwall.web.firm import lessons_of, print_values
 from farwall.web.live import Live
 from farwall.web.pages.colour.look_form import as_entry, has_spots, passed, spots_typed
 from farwall.web.pages.colour.next_shown import NextShown, next_shown
@@ -112,7 +113,7 @@ class _NextCoat:
         plan = state.shown.plan if state.shown is not None else None
         there = There(plan, (), "metric")
         try:
-            entry = Typed(await asyncio.to_thread(_entry, typed), typed.files)
+            entry = Typed(await asyncio.to_thread(_entry, typed, self.door.book), typed.files)
             await keep_typed(self.door, job, there, WORD, entry)
         except Refused as error:
             wrong = mistakes_of(error)
@@ -156,12 +157,13 @@ class _NextCoat:
         return next_shown(shown.job, shown.plan, found.answer, found.doses), None
 
 
-def _entry(typed: Typed) -> dict[str, str]:
+def _entry(typed: Typed, book: Book) -> dict[str, str]:
     """What was typed; where no spot was, what the photo says. Raises Refused."""
     photo = typed.files.get("file")
     if photo is None or has_spots(typed.told):
         return as_entry(typed.told)
-    return {**passed(typed.told), **spots_of_photo(photo, said("colour-next-photo"))}
+    spots = spots_of_photo(photo, said("colour-next-photo"), print_values(book))
+    return {**passed(typed.told), **spots}
 
 
 def _rooms(state: State) -> list[tuple[str, str]]:

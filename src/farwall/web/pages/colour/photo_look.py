@@ -6,22 +6,29 @@ so that its colour is read in the middle half.
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from farwall.errors import Mistake, Refused
 from farwall.web.words import said
+
+if TYPE_CHECKING:
+    from farwall.readers.colour_photo.found import Values
 
 MIDDLE = (0.25, 0.75)
 """Share of the photo's width and height that is read."""
 
 
-def look_told(content: bytes) -> dict[str, str]:
+def look_told(content: bytes, values: Values | None = None) -> dict[str, str]:
     """What the words of the log say of the middle of a photo, by key; as they are typed.
+
+    values: of the firm's own print.
 
     Raises Refused where the photo cannot be read or a target lies in its middle.
     """
     from farwall.readers.apart.colours import read_colour_apart
     from farwall.readers.colour_photo.spot import spot_of
 
-    photo = read_colour_apart(content, name="photo")
+    photo = read_colour_apart(content, name="photo", own_values=values)
     rows, columns = photo.lab.shape[:2]
     low, high = MIDDLE
     box = (

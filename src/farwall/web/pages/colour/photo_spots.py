@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from statistics import fmean, stdev
+from typing import TYPE_CHECKING
 
 from farwall.errors import Mistake, Refused
 from farwall.readers.apart.colours import read_colour_apart
 from farwall.readers.colour_photo.nouns import ColourPhoto
 from farwall.readers.colour_photo.spot import spot_of
 from farwall.web.words import said
+
+if TYPE_CHECKING:
+    from farwall.readers.colour_photo.found import Values
 
 Box = tuple[float, float, float, float]
 _ROWS, _COLUMNS = (0.28, 0.72), (0.2, 0.5, 0.8)
@@ -18,13 +22,13 @@ _ROUND = 0.25
 """How far around the target no box lies, as a share of its own size: its shadow and its edge."""
 
 
-def spots_of_photo(content: bytes, name: str) -> dict[str, str]:
+def spots_of_photo(content: bytes, name: str, values: Values | None = None) -> dict[str, str]:
     """The fields of a `colour-seen`: mean of the spots, how many, their spread, the target's error.
 
-    The photo is read apart, as a stranger's file. Raises Refused for what is no picture, or has no
-    floor beside its target.
+    values: of the firm's own print. The photo is read apart, as a stranger's file. Raises Refused
+    for what is no picture, or has no floor beside its target.
     """
-    photo = read_colour_apart(content, name=name)
+    photo = read_colour_apart(content, name=name, own_values=values)
     seen = [spot_of(photo, _corners(box)) for box in boxes(photo)]
     told = {
         "lightness": f"{fmean(one.lab[0] for one in seen):.2f}",

@@ -11,6 +11,7 @@ from fastapi import APIRouter, Request, Response
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.readers.job_json import job_from
 from farwall.web.door import Door
+from farwall.web.firm import print_values
 from farwall.web.live import Live
 from farwall.web.pages.colour.photo_look import look_told
 from farwall.web.pages.colour.sample_day_shown import day_shown, ground_of, photos_to_read
@@ -69,13 +70,16 @@ class _SampleDay:
         if photo is None:
             raise Refused(Mistake("", said("colour-day-photo-gone")))
         content = await asyncio.to_thread(self.door.book.file, sha)
-        told = await asyncio.to_thread(look_told, content)
+        told = await asyncio.to_thread(self._look, content)
         light = {"light": photo["light"]} if photo["light"] else {}
         typed = Typed({**told, "sample": photo["sample"], "state": photo["state"], **light,
                        "file": sha}, {})  # fmt: skip
         kept = await asyncio.to_thread(self.door.book.entries, job)
         there = There(state.shown.plan if state.shown else None, kept, ground.job.wishes.units)
         await keep_typed(self.door, job, there, "sample-seen", typed)
+
+    def _look(self, content: bytes) -> dict[str, str]:
+        return look_told(content, print_values(self.door.book))
 
     def _ground(self, job: str, state: State) -> Any:
         book = self.door.book

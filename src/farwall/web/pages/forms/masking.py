@@ -11,6 +11,9 @@ _HOUSE = Part("masking-house", (
     ), help="mask-stage"),
     Sentence("s-mask-film", (Blank("mask-film", "supplies.masking.film_m", INCHES),),
              help="mask-film"),
+    Sentence("s-mask-gaps", (
+        Blank("mask-gaps", "supplies.masking.gaps", pick="pick-mask-gaps"),
+    ), help="mask-gaps"),
     Sentence("s-mask-not", (Blank("mask-not", "supplies.masking.not_masked", of="rooms"),)),
 ))  # fmt: skip
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from farwall.job.office import Office, OfficeGround
-from farwall.job.office.priced import Cost, OfferPriced, Priced
+from farwall.job.office.priced import IN_VAN, Cost, OfferPriced, Priced
 from farwall.papers.office.figures import figure_said, whole_said
 from farwall.papers.words import area, names_in
 from farwall.phrasebook import LANGUAGE, speaking
@@ -36,6 +36,7 @@ def price_told(ground: OfficeGround, office: Office) -> dict[str, Any]:
                 for one in found.drivers
             ],
             "costs": [*_costs(found.costs)],
+            "gear": [*_gear(ground, found)],
             "hours": f"{office.hours.likely_h:.0f} h",
             "sum": [whole_said(one) for one in (found.cost_low, found.cost, found.cost_high)],
             "added": [
@@ -114,6 +115,22 @@ def _costs(costs: tuple[Cost, ...]) -> Iterator[tuple[Any, ...]]:
     for one in costs:
         figures = (whole_said(text) for text in (one.low, one.likely, one.high))
         yield told_on_page(one.what), *figures, told_on_page(one.rank), told_on_page(one.rule)
+
+
+def _gear(ground: OfficeGround, found: Priced) -> Iterator[str]:
+    """A sentence for each thing that is kept, and how it is priced where a switch says so."""
+    for one in found.gear:
+        what = told_on_page(one.what)
+        if one.rank == IN_VAN:
+            yield said("price-price-gear-van", what=what)
+        else:
+            yield said(
+                "price-price-gear-one", what=what, share=figure_said(one.share),
+                cost=figure_said(one.cost), jobs=f"{one.jobs:g}", low=f"{one.jobs_low:g}",
+                high=f"{one.jobs_high:g}", rank=told_on_page(one.rank),
+            )  # fmt: skip
+    if ground.job.supplies.kept_gear == "whole":
+        yield said("price-price-gear-whole")
 
 
 def _losing(found: Priced) -> Iterator[tuple[str, object]]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from farwall.evidence import rank_words
+from farwall.facts.numbered import numbered
 from farwall.facts.quantities import Quantities, Quantity, Share
 from farwall.job.office import Office, OfficeGround
 from farwall.job.office.quantities.basis import amount_said, figure, in_units
@@ -85,5 +86,9 @@ def _share_of(each: Share, ground: OfficeGround) -> str:
         fields = (one for one in ground.plan.fields if one.id == each.field)
         inside = next((one.rooms for one in fields), ())
         names = ", ".join(rooms[one].label if one in rooms else one for one in inside)
-        return f"{each.coat}: {names}" if each.coat else names
-    return each.coat or told(each.of)
+        return f"{_coat(each, ground)}: {names}" if each.coat else names
+    return _coat(each, ground) if each.coat else told(each.of)
+
+
+def _coat(each: Share, ground: OfficeGround) -> str:
+    return told(f"coat {numbered(ground.plan, each.coat)}")

@@ -5,14 +5,15 @@ from __future__ import annotations
 import asyncio
 import copy
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import Any, get_args
 
 from fastapi import APIRouter, Request, Response
 
 from farwall import units as scales
 from farwall.errors import Refused
+from farwall.facts.kept_gear import LIVES
 from farwall.facts.quantities import Quantities, Quantity
-from farwall.facts.supplies import Supplies
+from farwall.facts.supplies import KeptGearWay, Supplies
 from farwall.facts.van import Unit
 from farwall.job.office import OfficeGround
 from farwall.job.office.masking import masked_of
@@ -155,7 +156,10 @@ def changed_supplies(
             slips.append(Slip(f"own.{n}", own.where, own.what))
         elif own is not None:
             amounts[one.id] = own
-    new = {**held, "left_out": off, "amounts": amounts, **_wholes(typed, slips)}
+    new = {
+        **held, "left_out": off, "amounts": amounts, **_wholes(typed, slips),
+        "kept_gear": _way(typed), "lasts": _lasts(held, lines, typed, slips),
+    }  # fmt: skip
     if slips:
         raise Wrong(slips)
     new = {key: value for key, value in new.items() if value not in ([], {}, None)}
@@ -166,6 +170,32 @@ def changed_supplies(
     if not new:
         del changed["supplies"]
     return changed
+
+
+def _way(typed: Mapping[str, Any]) -> str | None:
+    way = str(typed.get("kept_gear", ""))
+    return way if way in get_args(KeptGearWay) else None
+
+
+def _lasts(
+    held: Json, lines: Quantities, typed: Mapping[str, Any], slips: list[Slip]
+) -> dict[str, float]:
+    """Jobs that kept lines last, as typed; those of lines that the form does not ask stay."""
+    found = dict(held.get("lasts", {}))
+    for n, one in enumerate(lines.lines):
+        if one.id not in LIVES:
+            continue
+        found.pop(one.id, None)
+        text = str(typed.get(f"lasts.{n}", "")).strip()[:_LONGEST]
+        try:
+            jobs = COUNT.si(text, "us") if text else None
+        except NoNumber:
+            jobs = 0.0
+        if jobs is not None and jobs < 1:
+            slips.append(Slip(f"lasts.{n}", what_shown(one), said("no-number", text=text)))
+        elif jobs is not None:
+            found[one.id] = jobs
+    return found
 
 
 def _own(one: Quantity, text: str, held: Json, units: str) -> float | Slip | None:
@@ -231,7 +261,29 @@ def form_shown(
     return {
         "parts": [{"moment": moment, "lines": own} for moment, own in rows.items() if own],
         "whole": [_whole_shown(key, told, typed, wrong) for key in _WHOLE],
+        "lasts": [
+            _lasts_shown(n, one, told, typed, wrong)
+            for n, one in enumerate(found.lines)
+            if one.id in LIVES
+        ],
+        "gear": (told.kept_gear or "") if typed is None else str(typed.get("kept_gear", "")),
+        "ways": [(way, said(f"price-supplies-gear-{way}")) for way in get_args(KeptGearWay)],
     }
+
+
+def _lasts_shown(
+    n: int, one: Quantity, told: Supplies, typed: Mapping[str, Any] | None, wrong: set[str]
+) -> Json:
+    """The blank for how many jobs a kept line lasts."""
+    life, own = LIVES[one.id], told.lasts.get(one.id)
+    value = "" if own is None else f"{own:g}"
+    if typed is not None:
+        value = str(typed.get(f"lasts.{n}", ""))
+    rule = said("price-supplies-lasts-rule", low=f"{life.low:g}", high=f"{life.high:g}")
+    return {
+        "n": n, "name": what_shown(one), "value": value, "rule": rule,
+        "wrong": f"lasts.{n}" in wrong,
+    }  # fmt: skip
 
 
 def _whole_shown(

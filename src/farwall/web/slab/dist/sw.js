@@ -1,6 +1,6 @@
 // Keeps the page and its files on the phone, so that a reload works without signal. What the book
 // says is never kept here: the queue and the plan lie in the page's own memory.
-const KEPT = "slab-4bd092d30401";
+const KEPT = "slab-0cdbab092bd3";
 const SHELL = "/slab/files/index.html";
 const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/slab.css", "/slab/files/slab.webmanifest"];
 

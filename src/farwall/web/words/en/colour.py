@@ -9,4 +9,5 @@ WORDS = {
     "colour-part-ladder": "the ladder",
     "colour-part-sample-day": "the sample day",
     "colour-part-marks": "marks on the floor",
+    "colour-part-pairs": "before and after",
 }

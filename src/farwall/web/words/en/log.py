@@ -199,6 +199,7 @@ WORDS = {
     "log-what-rag": "the white rag",
     "log-what-round": "which rinse",
     "log-what-sealed-round": "which coat of it",
+    "log-what-sealed-sealer": "its name, where the job tells none or another",
     "log-what-passes": "how many times over all of it",
     "log-what-of": "of what",
     "log-what-strip-read-ph": "what it read",

@@ -23,7 +23,8 @@ WORDS = {
     "which day: a page for the builder to sign.",
     "papers-name-before-after-pdf": "Before and after (PDF)",
     "papers-for-before-after-pdf": "Two photos of a room or a sample side by side, the "
-    "first and the last of the log, with what a photo does not tell.",
+    "first and the last of the log; others are chosen under colour, before and after. With what "
+    "a photo does not tell.",
     "papers-name-care-pdf": "Care sheet (PDF)",
     "papers-for-care-pdf": "What not to do for a day, a week, a month; with what to clean; what "
     "lies on the floor. For the owner and whoever cleans.",

@@ -66,6 +66,13 @@ WORDS = {
     "masking-things-told": "What the drawing does not show. To add another, keep these first.",
     "s-mask-stage": "The floor is stained {mask-stage}.",
     "s-mask-film": "Film stands {mask-film} along the walls.",
+    "s-mask-gaps": "The gaps of doors are closed {mask-gaps}.",
+    "name-mask-gaps": "Gaps of doors",
+    "pick-mask-gaps-": "with what was not chosen (reckoned as tape)",
+    "pick-mask-gaps-tape": "with tape",
+    "pick-mask-gaps-foam": "with foam strip",
+    "help-mask-gaps": "One of the two goes into the list, never both. Finishers tape them (common "
+    "practice, no source); that a strip pressed in does the same is a guess.",
     "s-mask-not": "Walls that are not masked: {mask-not}.",
     "s-mask-room": "Film stands {mask-room-film} here.",
     "s-mask-thing": "{mask-count} × {mask-kind} in {room}: {mask-out}.",

@@ -22,6 +22,13 @@ WORDS = {
     "price-price-likely": "likely",
     "price-price-high": "high",
     "price-price-sum": "in all, four jobs in five",
+    "price-price-gear": "Gear that is kept",
+    "price-price-gear-one": "{what}: {share} of {cost} is in this price, for it lasts {jobs} jobs "
+    "({low} to {high}; {rank}).",
+    "price-price-gear-van": "{what}: in the van, not bought and not priced.",
+    "price-price-gear-whole": "It is in the price whole, as the switch says.",
+    "price-price-gear-told": "All of it is paid when it is bought. How many jobs a thing lasts, "
+    "and whether it is priced whole, is told with",
     "price-price-backs": "Call-backs",
     "price-price-back": "For {what}: {percent} of jobs ({rank}), {cost} each.",
     "price-price-rooms": "Rooms, by their floor",

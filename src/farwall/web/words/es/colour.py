@@ -9,4 +9,5 @@ WORDS = {
     "colour-part-ladder": "la escalera",
     "colour-part-sample-day": "el día de muestras",
     "colour-part-marks": "marcas en el piso",
+    "colour-part-pairs": "antes y después",
 }

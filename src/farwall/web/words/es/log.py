@@ -199,6 +199,7 @@ WORDS = {
     "log-what-rag": "el trapo blanco",
     "log-what-round": "cuál enjuague",
     "log-what-sealed-round": "cuál mano",
+    "log-what-sealed-sealer": "su nombre, si la obra no lo dice o es otro",
     "log-what-passes": "cuántas veces por todo el piso",
     "log-what-of": "de qué",
     "log-what-strip-read-ph": "lo que marcó",

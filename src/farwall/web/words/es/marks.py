@@ -41,7 +41,7 @@ WORDS = {
     "la carta donde se va a medir el color. Sin lente gran angular: tuerce los muros.",
     "marks-rank-published": "(publicado)",
     "marks-rank-practice": "(práctica común)",
-    "marks-rank-guess": "(suposición nuestra)",
+    "marks-rank-guess": "(estimación nuestra)",
     "marks-place-title": "Poner la foto sobre el plano: {room}",
     "marks-place-refused": "Así no se puede ubicar:",
     "marks-place-how": "Ponga al menos cuatro puntos del plano donde los muestra la foto, sobre el "

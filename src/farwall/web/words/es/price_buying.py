@@ -4,8 +4,8 @@ from __future__ import annotations
 
 WORDS = {
     "price-buying-total": "En total {total} {currency}, con envío.",
-    "price-buying-guessed": "De eso, {guessed} son precios inventados (rango: suposición, con ~).",
-    "price-buying-guess": "un precio inventado: suposición",
+    "price-buying-guessed": "De eso, {guessed} son precios inventados (rango: estimación, con ~).",
+    "price-buying-guess": "un precio inventado: estimación",
     "price-buying-nothing": "Nada que comprar.",
     "price-buying-nobody": "Todavía sin vendedor",
     "price-buying-one-lot": "todo de un lote",

@@ -67,6 +67,13 @@ WORDS = {
     "masking-things-told": "Lo que el plano no muestra. Para agregar otra, guarde primero estas.",
     "s-mask-stage": "El piso se tiñe {mask-stage}.",
     "s-mask-film": "El plástico llega a {mask-film} en los muros.",
+    "s-mask-gaps": "Las rendijas de las puertas se cierran {mask-gaps}.",
+    "name-mask-gaps": "Rendijas de puertas",
+    "pick-mask-gaps-": "con lo que no se eligió (se cuenta como cinta)",
+    "pick-mask-gaps-tape": "con cinta",
+    "pick-mask-gaps-foam": "con tira de espuma",
+    "help-mask-gaps": "A la lista va uno de los dos, nunca ambos. Se suele usar cinta (práctica "
+    "común, sin fuente); que una tira metida a presión haga lo mismo es una estimación nuestra.",
     "s-mask-not": "Muros que no se enmascaran: {mask-not}.",
     "s-mask-room": "Aquí el plástico llega a {mask-room-film}.",
     "s-mask-thing": "{mask-count} × {mask-kind} en {room}: {mask-out}.",

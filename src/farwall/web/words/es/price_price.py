@@ -23,6 +23,13 @@ WORDS = {
     "price-price-likely": "probable",
     "price-price-high": "alto",
     "price-price-sum": "en total, cuatro de cinco trabajos",
+    "price-price-gear": "Equipo que se guarda",
+    "price-price-gear-one": "{what}: {share} de {cost} va en este precio, pues dura {jobs} "
+    "trabajos (de {low} a {high}; {rank}).",
+    "price-price-gear-van": "{what}: en la camioneta, no se compra ni va en el precio.",
+    "price-price-gear-whole": "Va entero en el precio, como dice el interruptor.",
+    "price-price-gear-told": "Todo se paga al comprarlo. Cuántos trabajos dura una cosa, y si va "
+    "entera en el precio, se dice en",
     "price-price-backs": "Llamadas de vuelta",
     "price-price-back": "Por {what}: {percent} de los trabajos ({rank}), {cost} cada una.",
     "price-price-rooms": "Cuartos, por su piso",

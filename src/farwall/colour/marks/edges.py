@@ -1,0 +1,210 @@
+"""Lap lines sought where the run sheet says that two bands met.
+
+A lap can lie only along the edge of a band. Such edges are few, so each is judged mildly: a faint
+dark strip that no search over the whole floor may propose is proposed here. The strip is sought in
+a corridor to each side of the edge, for the hand errs; cracks and joints are taken out before.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+
+from farwall.colour.marks.corridor import (
+    PIECE_M,
+    WIDTHS_M,
+    Corridor,
+    corridor_of,
+    kernels_of,
+)
+from farwall.colour.marks.edge_paths import EdgePath, best_path
+from farwall.colour.marks.ground import (
+    BACKGROUND_M,
+    Bools,
+    Ground,
+    blurred,
+    filled,
+)
+from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
+from farwall.colour.marks.placed import band, lighter_by, ring_of, spot
+
+Floats = NDArray[np.float64]
+
+REACH_SD = 2.5
+"""So many standard deviations of the hand's error to each side are searched."""
+BESIDE = 0.05
+"""Weight of lying off the edge, against the error of the hand. Tuned on invented floors."""
+ALONG = 1.5
+"""Answers are evened along the edge over so many pieces: a lap runs on. Tuned likewise."""
+LEAST_SURE = 0.07
+"""Below so many chances a line along a known edge is not proposed. Tuned likewise."""
+SURE_OFF_EDGES = 0.9
+"""A lap line that lies along no known edge has to be so sure. Rank: guess."""
+WEIGHTS = (-6.709, 0.1115, -0.0607, 6.542)
+"""Of one, the sum, the pieces and the mean answer: log odds of a lap, fitted on invented floors."""
+_SLAB_M = 0.02
+_SAME_M, _SAME = 0.12, 0.5
+
+
+@dataclass(frozen=True)
+class EdgeFind:
+    """A strip along a known edge. points: (n, 2), rows and columns on the ground · beside_m: how
+    far off the edge in the mean · mean: its mean answer by the floor's waves.
+    """
+
+    edge: KnownEdge
+    points: Floats
+    width_m: float
+    score: float
+    pieces: int
+    mean: float
+    beside_m: float
+
+    @property
+    def sure(self) -> float:
+        """How many of such finds are laps, 0 to 1, on invented floors."""
+        one, score, pieces, mean = WEIGHTS
+        lean = one + score * self.score + pieces * self.pieces + mean * self.mean
+        return 1 / (1 + math.exp(-max(min(lean, 30.0), -30.0)))
+
+
+def edge_laps(
+    sheet: Sheet, ground: Ground, edges: Sequence[KnownEdge], slab: Sequence[Mark]
+) -> list[Mark]:
+    """Lap lines proposed along known edges, the surest first; none along another."""
+    found = edge_finds(sheet, ground, edges, slab)
+    return [_mark(sheet, ground, one) for one in _apart(found) if one.sure >= LEAST_SURE]
+
+
+def off_edges(marks: Sequence[Mark], edges: Sequence[KnownEdge]) -> list[Mark]:
+    """Lines without the lap lines that lie along no known edge, but for those that are sure."""
+    if not edges:
+        return list(marks)
+    near = shapely.union_all([
+        shapely.LineString(one.line).buffer(REACH_SD * one.sd_m) for one in edges
+    ])  # fmt: skip
+    return [
+        one for one in marks
+        if one.kind != "lap line" or one.confidence >= SURE_OFF_EDGES or _lies_in(one, near)
+    ]  # fmt: skip
+
+
+def _lies_in(mark: Mark, near: shapely.geometry.base.BaseGeometry) -> bool:
+    shape = shapely.make_valid(shapely.Polygon(mark.outline))
+    return bool(shape.intersection(near).area >= 0.5 * shape.area)
+
+
+def edge_finds(
+    sheet: Sheet, ground: Ground, edges: Sequence[KnownEdge], slab: Sequence[Mark]
+) -> list[EdgeFind]:
+    """The best strip along each edge that the sheet shows enough of, whether likely or not."""
+    seen = ground.seen & ~_drawn(sheet, ground, slab)
+    if not edges or not seen.any():
+        return []
+    dark = filled(ground.dark, seen, ground.step_m)
+    flat: Floats32 = dark - blurred(dark, BACKGROUND_M / ground.step_m)
+    kernels = kernels_of(flat, ground.step_m)
+    cut = [
+        (edge, corridor_of(dark, seen, ground.step_m, _onto(sheet, ground, edge), kernels,
+                           reach_m=REACH_SD * edge.sd_m))
+        for edge in edges
+    ]  # fmt: skip
+    shown = [(edge, one) for edge, one in cut if one is not None and one.seen.any()]
+    if not shown:
+        return []
+    calm = [_evened(one) for _, one in shown]
+    spread = _spread(calm, [one.seen for _, one in shown])
+    found = []
+    for (edge, one), answers in zip(shown, calm, strict=True):
+        beside = BESIDE * (one.across_m / edge.sd_m) ** 2 / 2
+        path = best_path(answers / spread[:, None, None], one.seen, beside)
+        if path is not None:
+            found.append(_find(edge, one, path))
+    return found
+
+
+def _find(edge: KnownEdge, of: Corridor, path: EdgePath) -> EdgeFind:
+    from scipy.ndimage import gaussian_filter1d
+
+    seen = of.seen[path.pieces, path.places]
+    answers = of.answers[path.width, path.pieces, path.places]
+    mean = float(answers[seen].mean()) if seen.any() else 0.0
+    points = gaussian_filter1d(of.places[path.pieces, path.places], 2, axis=0, mode="nearest")
+    return EdgeFind(
+        edge, points + 0.5, WIDTHS_M[path.width], path.score, len(path.pieces), mean,
+        float(of.across_m[path.places].mean()),
+    )  # fmt: skip
+
+
+def _evened(of: Corridor) -> Floats:
+    """Answers evened along the edge, what is hidden left out."""
+    from scipy.ndimage import gaussian_filter1d
+
+    weight = gaussian_filter1d(of.seen.astype(float), ALONG, axis=0, mode="nearest")
+    told = gaussian_filter1d(of.answers * of.seen, ALONG, axis=1, mode="nearest")
+    return np.asarray(told / np.maximum(weight, 0.05), np.float64)
+
+
+def _spread(answers: Sequence[Floats], seen: Sequence[Bools]) -> Floats:
+    """Spread of the answers of each width over all corridors, from the middle two quarters."""
+    made = []
+    for width in range(len(WIDTHS_M)):
+        every = np.concatenate([a[width][s] for a, s in zip(answers, seen, strict=True)])
+        made.append(float(np.median(np.abs(every - np.median(every)))) / 0.6745)
+    return np.maximum(np.array(made, np.float64), 1e-3)
+
+
+def _onto(sheet: Sheet, ground: Ground, edge: KnownEdge) -> Floats:
+    """Rows and columns of the middles of points, where the edge lies."""
+    line = np.array(edge.line, np.float64)
+    off = np.stack([sheet.top_m - line[:, 1], line[:, 0] - sheet.left_m], axis=1)
+    return np.asarray(off / ground.step_m - 0.5, np.float64)
+
+
+def _drawn(sheet: Sheet, ground: Ground, slab: Sequence[Mark]) -> Bools:
+    """Where cracks and joints lie, and a finger beside them."""
+    import cv2
+
+    canvas = np.zeros(ground.seen.shape, np.uint8)
+    thick = 2 * round(_SLAB_M / ground.step_m) + 1
+    for one in slab:
+        ring = (np.array(one.outline) - [sheet.left_m, sheet.top_m]) * [1, -1] / ground.step_m
+        points = ring.round().astype(np.int32).reshape(-1, 1, 2)
+        cv2.fillPoly(canvas, [points], (1,))
+        cv2.polylines(canvas, [points], isClosed=True, color=(1,), thickness=thick)
+    return np.asarray(canvas > 0)
+
+
+def _apart(found: Sequence[EdgeFind]) -> list[EdgeFind]:
+    """Of strips along one another only the surest: edges of two coats may lie side by side."""
+    kept: list[EdgeFind] = []
+    for one in sorted(found, key=lambda each: -each.sure):
+        line = shapely.LineString(one.points)
+        if all(_shared(line, other) < _SAME for other in kept):
+            kept.append(one)
+    return kept
+
+
+def _shared(line: shapely.LineString, other: EdgeFind) -> float:
+    per_m = other.pieces * PIECE_M / max(shapely.LineString(other.points).length, 1e-9)
+    near = shapely.LineString(other.points).buffer(_SAME_M / per_m)
+    return float(line.intersection(near).length / max(line.length, 1e-9))
+
+
+def _mark(sheet: Sheet, ground: Ground, one: EdgeFind) -> Mark:
+    outline = band(one.points, one.width_m / 2 / ground.step_m)
+    length_m = float(shapely.LineString(one.points).length) * ground.step_m
+    why = (
+        f"a darker strip along the edge of band {one.edge.band} of coat {one.edge.coat} by the run "
+        f"sheet; {length_m:.1f} m long, about {100 * abs(one.beside_m):.0f} cm beside that edge"
+    )
+    return Mark(
+        "lap line", spot(sheet, ground, one.points[len(one.points) // 2]),
+        ring_of(sheet, ground, outline), round(one.sure, 3),
+        round(lighter_by(ground, outline), 2), round(length_m, 3), round(one.width_m, 3), why,
+    )  # fmt: skip

@@ -1,0 +1,42 @@
+"""The sealing record: slab, air, lot and hands of each coat, as the log has them."""
+
+from __future__ import annotations
+
+import pytest
+from tests.papers.office import houses
+
+from farwall.facts.log_words import WORDS
+from farwall.papers.office.blocks import Own, Rows
+from farwall.papers.office.seal_record import seal_record
+
+
+def rows_of(**parts):
+    paper = seal_record(houses.twelve().ground(**parts))
+    table = next(one for one in paper.blocks if isinstance(one, Rows))
+    return table.heads, [
+        {head: cell.text if isinstance(cell, Own) else cell
+         for head, cell in zip(table.heads, row, strict=True)}
+        for row in table.rows
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("units", ["us", "metric"])
+def test_each_coat_has_its_lot_and_the_sealer_where_it_was_another(units):
+    heads, rows = rows_of(units=units)
+    assert [one["lot"] for one in rows] == ["S-4410", "Clear Two · S-4411"]
+    assert heads.index("lot") < heads.index("by")
+
+
+def test_margins_by_hand():
+    """First coat: slab 18, air 22 at 45 %: dew point 9.5 °C; second: 17, 23 at 66 %: 16.3 °C."""
+    _, rows = rows_of(units="metric")
+    assert [one["margin"] for one in rows] == ["8.5 °C", "0.7 °C"]
+
+
+def test_a_coat_of_sealer_needs_no_lot_and_may_carry_one():
+    sealed = WORDS["sealed"]
+    assert sealed.must == ()
+    assert {"lot", "sealer"} <= {one.key for one in sealed.may}
+    assert next(one.what for one in sealed.may if one.key == "lot") == next(
+        one.what for one in WORDS["mixed"].may if one.key == "lot"
+    )
