@@ -4,9 +4,11 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from tests.photos import A3_MM, RATIO, photo, sheet
+from tests.photos import A3_MM, HARDSHIP, RATIO, photo, sheet
 
+from farwall.bench import sheet_photo
 from farwall.bench.sheet_drawn import Style
+from farwall.bench.sheet_photo import Photo, photograph
 from farwall.bench.sheet_score import score
 from farwall.facts.reading import Reading
 from farwall.readers.hints import Hints
@@ -22,7 +24,7 @@ PLACES = 241
 def bowed(most: float = 0.1) -> Bend:
     """A sheet of 400 by 200, its middle as high as that share of the eye, which stands over it."""
     rise = most * np.sin(np.pi * np.linspace(0, 1, PLACES))
-    return Bend((400, 200), (200.0, 100.0), rise, np.zeros(PLACES))
+    return Bend((400, 200), (200.0, 100.0), np.array([rise, rise]), np.zeros((2, PLACES)))
 
 
 def read(hardship: str, style: Style = "filled") -> Reading:
@@ -47,7 +49,8 @@ def test_where_two_folds_cross_the_sheet_stands_as_high_as_the_higher_one() -> N
     """On a bend of 0.02 a fold of 0.01 each way: 0.03 at their crossing, by hand, and not 0.04."""
     places = np.linspace(0, 1, PLACES)
     ridge = 0.01 * np.maximum(0, 1 - np.abs(places - 0.5) / 0.08)
-    bend = Bend((400, 200), (0.0, 0.0), np.full(PLACES, 0.02) + ridge, ridge)
+    both = np.array([ridge, ridge])
+    bend = Bend((400, 200), (0.0, 0.0), 0.02 + both, both)
     for place, height in (
         ((200, 100), 0.03),
         ((200, 20), 0.03),
@@ -56,6 +59,14 @@ def test_where_two_folds_cross_the_sheet_stands_as_high_as_the_higher_one() -> N
     ):
         x, y = (np.array(float(value)) for value in place)
         assert float(bend.seen(x, y)[0]) == pytest.approx(place[0] / (1 - height))
+
+
+def test_between_unlike_edges_a_sheet_runs_straight_by_hand() -> None:
+    """0.02 up at the upper edge, 0.04 at the lower: 0.025 a quarter of the way down."""
+    flat = np.ones(PLACES)
+    bend = Bend((400, 200), (0.0, 0.0), np.array([0.02 * flat, 0.04 * flat]), np.zeros((2, PLACES)))
+    x, _ = bend.seen(np.array(100.0), np.array(50.0))
+    assert float(x) == pytest.approx(100 / (1 - 0.025))
 
 
 @given(st.floats(0, 400), st.floats(0, 200), st.floats(-0.05, 0.1))
@@ -104,10 +115,10 @@ def test_the_heights_of_a_bent_sheet_come_back() -> None:
     assert bend is not None
     assert not bend.straight
     assert not bend.contradicts
-    quarter = bend.across[PLACES // 4]
+    quarter = bend.across[0][PLACES // 4]
     assert quarter == pytest.approx(3 * np.sin(np.pi / 4) / 432, rel=0.1)
     assert 4 / 432 < bend.across.max() < 5.3 / 432
-    assert abs(bend.down[PLACES // 5]) < 0.3 / 432
+    assert abs(bend.down[0][PLACES // 5]) < 0.3 / 432
 
 
 @pytest.mark.parametrize("style", ["filled", "double"])
@@ -122,6 +133,40 @@ def test_rooms_of_a_bent_sheet_come_back_within_two_percent_and_fifty_millimetre
     assert max(found.corner_m) < 0.05
     assert "laid-back" in codes(reading)
     assert "bent" not in codes(reading)
+
+
+def coned(height: object) -> Photo:
+    """The sheet photographed from 7 degrees off, standing as high as that."""
+    drawn = sheet()
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(sheet_photo._Camera, "height", height)
+        return photograph(drawn.grey, drawn.px_per_mm, HARDSHIP["square"], 5, wide_px=2400)
+
+
+def cone(camera: object, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+    u, v = np.clip(x / A3_MM[0], 0, 1), np.clip(y / A3_MM[1], 0, 1)
+    return np.asarray((1 + 7 * v) * np.sin(np.pi * u))
+
+
+def test_a_sheet_that_stands_up_like_a_cone_is_laid_back() -> None:
+    taken = coned(cone)
+    reading = read_photo(taken.data, hints=Hints(RATIO, corners=taken.corners, paper_mm=A3_MM))
+    found = score(sheet().floor, reading.floor)
+    assert (found.found, found.false) == (found.rooms, 0)
+    assert max(found.corner_m) < 0.05
+    assert "laid-back" in codes(reading)
+
+
+def bulge(camera: object, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+    u, v = np.clip(x / A3_MM[0], 0, 1), np.clip(y / A3_MM[1], 0, 1)
+    return np.asarray(12 * np.sin(np.pi * u) * np.sin(np.pi * v / 2) ** 8)
+
+
+def test_edges_too_unlike_for_one_sheet_are_asked_about() -> None:
+    """The lower edge stands 12 mm up, the upper one lies on the table."""
+    taken = coned(bulge)
+    reading = read_photo(taken.data, hints=Hints(RATIO, corners=taken.corners, paper_mm=A3_MM))
+    assert {"laid-back", "bent"} <= codes(reading)
 
 
 def test_a_flat_sheet_is_not_touched() -> None:

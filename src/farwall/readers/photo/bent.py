@@ -2,18 +2,19 @@
 
 What stands over the plane of the corners by h is seen from an eye at height z where the ray meets
 that plane: moved away from the eye's foot by 1 / (1 - h / z), by similar triangles. Along an edge
-of the sheet that shows how high the edge stands. Between the edges the sheet is taken to stand as
-high as the edges at its left and right with those above and below: bent one way, and folded both
-ways along the edges, as sheets come out of a roll or a pocket. Where two folds cross it stands as
-high as the higher one, for paper does not stretch to a peak (guess). The eye is found by the four
-corners (Hartley and Zisserman, Multiple View Geometry, 2nd ed., section 8.8; from memory), square
-pixels and the axis of the lens in the middle of the picture taken for granted.
+of the sheet that shows how high the edge stands. From each edge to the opposite one the sheet is
+taken to run straight: bent one way or the other, or like a cone, and folded along the edges, as
+sheets come out of a roll or a pocket. Edges that agree are taken as one. Where two folds cross it
+stands as high as the higher one, for paper does not stretch to a peak (guess). The eye is found
+by the four corners (Hartley and Zisserman, Multiple View Geometry, 2nd ed., section 8.8; from
+memory), square pixels and the axis of the lens in the middle of the picture taken for granted.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from math import hypot
 
 import numpy as np
 import numpy.typing as npt
@@ -28,8 +29,9 @@ _PLACES = 241
 _SMOOTH = 2.0
 _LEAST_MOVED = 0.0006
 """Of the sheet's longer side: less is no bend but the grain of the picture. Rank: guess."""
-_UNLIKE = 0.0012
-"""Of the sheet's longer side: edges that differ by more are not those of one bend. Rank: guess."""
+_ALIKE, _UNLIKE = 0.0008, 0.01
+"""Of the sheet's longer side, as things at its far corner are moved: opposite edges that differ by
+less are taken as one, by more it is asked whether the sheet runs straight between them. Guesses."""
 _FOLD = 0.25
 """Of a side: what stands up on less of it is a fold. Rank: guess."""
 _LEAST_LEVER = 0.15
@@ -40,9 +42,10 @@ _LEAST_LEVER = 0.15
 class Bend:
     """How a sheet stands over the plane of its corners, in pixels of the flattened picture.
 
-    size: of it · eye: the point of the plane under the eye · across, down: height as a share of the
-    eye's, at places set evenly from left to right and from top to bottom · unlike_px: how far
-    opposite edges contradict each other, in the middle.
+    size: of it · eye: the point of the plane under the eye · across: height as a share of the
+    eye's, at places set evenly from left to right, of the upper and of the lower edge · down: from
+    top to bottom, of the left and of the right one · unlike_px: how much farther one of two
+    opposite edges moves things than the other, at most.
     """
 
     size: tuple[int, int]
@@ -54,9 +57,8 @@ class Bend:
     @property
     def moved_px(self) -> float:
         """How far the bend moves a place of the sheet, at most."""
-        (wide, high), (x, y) = self.size, self.eye
-        far = np.hypot(max(x, wide - x), max(y, high - y))
-        return float((np.abs(self.across).max() + np.abs(self.down).max()) * far)
+        high = float(np.abs(self.across).max() + np.abs(self.down).max())
+        return high * _farthest(self.eye, self.size)
 
     @property
     def straight(self) -> bool:
@@ -85,15 +87,18 @@ class Bend:
     def _height(self, x: Real, y: Real) -> Real:
         places = np.linspace(0.0, 1.0, _PLACES)
         u, v = np.clip(x / self.size[0], 0, 1), np.clip(y / self.size[1], 0, 1)
-        (bend_x, fold_x), (bend_y, fold_y) = self._parts
-        bend = np.interp(u, places, bend_x) + np.interp(v, places, bend_y)
-        fold = np.maximum(np.interp(u, places, fold_x), np.interp(v, places, fold_y))
-        return np.asarray(bend + fold)
+        bend_x, fold_x, bend_y, fold_y = (
+            (1 - side) * np.interp(along, places, first) + side * np.interp(along, places, second)
+            for (first, second), along, side in zip(
+                self._parts, (u, u, v, v), (v, v, u, u), strict=True
+            )
+        )
+        return np.asarray(bend_x + bend_y + np.maximum(fold_x, fold_y))
 
     @cached_property
-    def _parts(self) -> tuple[tuple[Real, Real], tuple[Real, Real]]:
+    def _parts(self) -> tuple[Real, Real, Real, Real]:
         """Of both ways what is broad, a bend, and what stands on it narrowly, folds."""
-        return _bend_and_folds(self.across), _bend_and_folds(self.down)
+        return (*_bend_and_folds(self.across), *_bend_and_folds(self.down))
 
 
 def find_bend(
@@ -105,7 +110,7 @@ def find_bend(
         return None
     rims = [None if rim is None else _through(to_flat, rim) for rim in find_rims(grey, corners)]
     across = _heights([rims[0], rims[2]], 0, eye, size)
-    down = _heights([rims[1], rims[3]], 1, eye, size)
+    down = _heights([rims[3], rims[1]], 1, eye, size)
     if across is None or down is None:
         return None
     return Bend(size, eye, across[0], down[0], max(across[1], down[1]))
@@ -143,12 +148,12 @@ def _eye(to_flat: Real, picture: tuple[int, int]) -> Point | None:
 def _heights(
     rims: list[Real | None], axis: int, eye: Point, size: tuple[int, int]
 ) -> tuple[Real, float] | None:
-    """Heights along the two edges that run along an axis, as one, and how far they contradict each
-    other [px]; None where neither shows any.
+    """Heights along the two edges that run along an axis, and how far they lie apart [px]; None
+    where neither shows any, one for both where only one does.
     """
     places = np.linspace(0.0, 1.0, _PLACES)
     found, levers = [], []
-    for rim, edge in zip(rims, (0.0, size[1]) if axis == 0 else (size[0], 0.0), strict=True):
+    for rim, edge in zip(rims, (0.0, float(size[1 - axis])), strict=True):
         lever = edge - eye[1 - axis]
         if rim is None or abs(lever) < _LEAST_LEVER * size[1 - axis]:
             continue
@@ -161,20 +166,25 @@ def _heights(
         levers.append(lever)
     if not found:
         return None
-    weights = np.square(levers)
-    mean = np.average(found, axis=0, weights=weights)
-    unlike = [
-        np.median(np.abs((one - mean) * lever)) for one, lever in zip(found, levers, strict=True)
-    ]
-    return np.asarray(mean), float(max(unlike))
+    apart = np.ptp(found, axis=0) * _farthest(eye, size)
+    if np.median(apart) > _ALIKE * max(size):
+        return np.asarray(found), float(apart.max())
+    mean = np.average(found, axis=0, weights=np.square(levers))
+    return np.asarray([mean, mean]), 0.0
+
+
+def _farthest(eye: Point, size: tuple[int, int]) -> float:
+    """From the eye's foot to the farthest corner."""
+    return hypot(*(max(at, side - at) for at, side in zip(eye, size, strict=True)))
 
 
 def _bend_and_folds(heights: Real) -> tuple[Real, Real]:
     """The heights without what is narrower than a fold's ridge, and the rest, never below 0."""
     reach = round(_FOLD * _PLACES / 2)
+    beyond = ((0, 0), (reach, reach))
     windows = np.lib.stride_tricks.sliding_window_view
-    low = windows(np.pad(heights, reach, mode="edge"), 2 * reach + 1).min(axis=-1)
-    broad = windows(np.pad(low, reach, mode="edge"), 2 * reach + 1).max(axis=-1)
+    low = windows(np.pad(heights, beyond, mode="edge"), 2 * reach + 1, axis=1).min(axis=-1)
+    broad = windows(np.pad(low, beyond, mode="edge"), 2 * reach + 1, axis=1).max(axis=-1)
     return np.asarray(broad), np.asarray(heights - broad)
 
 

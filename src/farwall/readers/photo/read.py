@@ -178,9 +178,13 @@ def _bent(flat: Flat) -> tuple[list[Note], list[Note]]:
     if not flat.bend.contradicts:
         return mended, []
     unlike = _on_paper(flat.bend.unlike_px, flat)
-    ask = f"Opposite edges of the sheet bow unlike each other, by {unlike}: it was laid back only"
+    ask = (
+        f"Opposite edges of the sheet bow unlike each other, by {unlike}: between them it was taken"
+    )
     return mended, [
-        Note("bent", f"{ask} in the mean. Flatten it and photograph it anew, or measure two rooms.")
+        Note(
+            "bent", f"{ask} to run straight. Flatten it and photograph it anew, or measure a room."
+        )
     ]
 
 
