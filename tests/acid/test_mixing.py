@@ -55,6 +55,13 @@ def test_a_split_batch_sums_to_the_whole(parts, share):
     assert left.shrinks_l + right.shrinks_l == pytest.approx(whole.shrinks_l, abs=1e-9)
 
 
+@given(st.lists(st.floats(0.01, 50), min_size=2, max_size=5))
+def test_the_strongest_acid_poured_together_is_no_stronger(masses_kg):
+    parts = [Poured(mass, 38.0, 20.0) for mass in masses_kg]
+    assert together(parts).whole.hcl_percent == pytest.approx(38.0)
+    assert together(parts).whole.hcl_percent <= 38.0
+
+
 @given(st.floats(0.1, 10), st.floats(1, 38), st.floats(0.1, 10))
 def test_acid_and_water_of_one_warmth_get_warmer_and_never_cooler(acid, percent, water):
     mixed = together([Poured(water, 0, 20), Poured(acid, percent, 20)])

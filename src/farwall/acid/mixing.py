@@ -74,6 +74,8 @@ def together(parts: Sequence[Poured]) -> Mixed:
     _lawful(parts)
     mass = sum(part.mass_kg for part in parts)
     percent = 100 * sum(part.hcl_kg for part in parts) / mass
+    # Float noise could make a tub of 38 % alone a hair stronger, beyond the tables.
+    percent = min(percent, max(part.hcl_percent for part in parts))
     cold = Poured(mass, percent, TABLE_C)
     heat = sum(part.enthalpy_kj for part in parts) - cold.enthalpy_kj
     celsius = TABLE_C + heat / (mass * heat_capacity_kj_kg_k(percent))
