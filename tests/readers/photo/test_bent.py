@@ -42,7 +42,6 @@ def test_what_stands_high_is_seen_farther_from_the_eyes_foot_by_hand() -> None:
     x, y = bowed().seen(np.array(200.0), np.array(190.0))
     assert (float(x), float(y)) == pytest.approx((200.0, 200.0))
     assert bowed().laid(200.0, 200.0) == pytest.approx((200.0, 190.0))
-    assert bowed().moved_px == pytest.approx(0.1 * np.hypot(200, 100))
 
 
 def test_where_two_folds_cross_the_sheet_stands_as_high_as_the_higher_one() -> None:
@@ -59,6 +58,13 @@ def test_where_two_folds_cross_the_sheet_stands_as_high_as_the_higher_one() -> N
     ):
         x, y = (np.array(float(value)) for value in place)
         assert float(bend.seen(x, y)[0]) == pytest.approx(place[0] / (1 - height))
+
+
+def test_how_far_things_are_moved_is_told_by_hand() -> None:
+    """0.1 of the eye's height up all over: the corners, the farthest, by a ninth of their way."""
+    flat = np.full((2, PLACES), 0.1)
+    bend = Bend((400, 200), (200.0, 100.0), flat, 0 * flat)
+    assert bend.moved_px == pytest.approx(np.hypot(200, 100) / 9)
 
 
 def test_between_unlike_edges_a_sheet_runs_straight_by_hand() -> None:
