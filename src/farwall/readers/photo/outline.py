@@ -153,13 +153,20 @@ def _ridges(light: npt.NDArray[np.float32], steps: Real) -> Real:
 
 
 def _without_bevels(lines: list[Line], deep_px: float) -> list[Line]:
-    """Short slanted edges between two square ones left out: a corner that pixels have rounded."""
+    """Short slanted edges between two square ones left out: a corner that pixels have rounded.
+
+    Between two that run on the same way it is a step, and is set square to them.
+    """
     kept = []
     for k, one in enumerate(lines):
         before, after = lines[k - 1], lines[(k + 1) % len(lines)]
         squares = [_exactly_square(way) for _, way, _ in (before, one, after)]
-        turns = abs(float(before[1] @ after[1])) < 0.1
-        if not (one[2] < 0.8 * deep_px and turns and squares == [True, False, True]):
+        along = float(before[1] @ after[1])
+        slanted = squares == [True, False, True]
+        if slanted and along > 0.9 and one[2] < 1.2 * deep_px:
+            up = np.array([-before[1][1], before[1][0]])
+            kept.append((one[0], up if one[1] @ up > 0 else -up, one[2]))
+        elif not (slanted and abs(along) < 0.1 and one[2] < 0.8 * deep_px):
             kept.append(one)
     return kept
 
