@@ -27,6 +27,10 @@ def said(job):
     told = asdict(job)
     if not told["job"]["stains"]:
         del told["job"]["stains"]
+    for one in told["job"]["called_back"]:
+        for later in ("cause", "for_it", "for_others"):
+            if not one[later]:
+                del one[later]
     return told
 
 

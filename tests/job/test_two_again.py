@@ -13,6 +13,7 @@ from tests.spray.hand_floors import hall, job
 
 from farwall.errors import Refused, Unanswerable
 from farwall.facts.job import Crew, Tools
+from farwall.facts.numbered import numbered
 from farwall.facts.samples import Sample
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
 from farwall.job.again_fields import as_drawn
@@ -315,8 +316,10 @@ def test_in_words_both_halves_are_named_and_who_leaves():
     later = halves(HALL)[4]
     told = SoFar(at_min=one.end_min - 0.4)
     words = said_again(replan(HALL, told), (), folder="f").splitlines()[0]
-    assert f"finish {one.id} and {two.id}" in words
-    assert f"go on with bands {later[0].id} and {later[1].id}" in words
+    assert f"finish {numbered(HALL, one.id)} and {numbered(HALL, two.id)}" in words
+    assert (
+        f"go on with bands {numbered(HALL, later[0].id)} and {numbered(HALL, later[1].id)}" in words
+    )
     words = said_again(replan(HALL, replace(told, sprayers=1)), (), folder="f").splitlines()[0]
     assert "the second sprayer walks out while the first waits" in words
     dry = said_again(replan(HALL, turn(HALL, 2, tank_2_l=0.5)), (), folder="f").splitlines()[0]

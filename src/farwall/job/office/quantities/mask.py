@@ -37,12 +37,15 @@ def _tape(basis: Basis) -> Quantity | None:
     masked, figure = basis.masked, _figure(basis, "tape")
     if masked.tape_m <= 0:
         return None
-    gaps = f", {basis.said(masked.gap_m, 'm')} of gaps at doors" * (masked.gaps_by == "tape")
-    rule = (
-        f"A strip along the foot of {basis.said(masked.wall_m, 'm')} of edge, on the wall and "
-        f"never on the slab; joins {masked.joins}, the upper edge every yard{gaps}. "
-        "A tenth of a roll is lost."
+    edge, gaps = basis.said(masked.wall_m, "m"), basis.said(masked.gap_m, "m")
+    strip = (
+        f"A strip along the foot of {edge} of edge, on the wall and never on the slab; joins "
+        f"{masked.joins}, the upper edge every yard, {gaps} of gaps at doors."
+        if masked.gaps_by == "tape"
+        else f"A strip along the foot of {edge} of edge, on the wall and never on the slab; joins "
+        f"{masked.joins}, the upper edge every yard."
     )
+    rule = " ".join((strip, "A tenth of a roll is lost."))
     ends = (masked.tape_m,) * 3 if figure is None else (figure.low, figure.likely, figure.high)
     made = line(
         "tape", "tape", ends, rule, unit="m", rank=Rank.GUESS, source=f"{PRACTICE}, {OUR_GUESS}"
