@@ -99,6 +99,14 @@ def test_all_mistakes_are_told_at_once() -> None:
     ]
 
 
+@pytest.mark.parametrize("width", [0, -0.9])
+def test_an_opening_without_width_is_refused(width) -> None:
+    collection = floor_collection(TWO_ROOMS.floor, TWO_ROOMS.exits)
+    collection["features"][2]["properties"]["width_m"] = width
+    with pytest.raises(Refused, match=f"an opening is not {width:g} m wide"):
+        floor_from_collection(collection)
+
+
 def test_a_collection_without_features_is_refused() -> None:
     with pytest.raises(Refused, match="no list of features"):
         floor_from_collection({"type": "FeatureCollection"})

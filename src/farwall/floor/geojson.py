@@ -133,6 +133,9 @@ class _Reader:
         polygon = self._polygon(f"{where}.properties.threshold", threshold) if threshold else None
         line = self._line(f"{where}.geometry", geometry, points=2)
         width = self._number(where, properties, "width_m")
+        if width is not None and width <= 0:
+            self.mistake(f"{where}.properties.width_m", f"an opening is not {width:g} m wide.",
+                         "Give metres, or leave it out.")  # fmt: skip
         if line and opening_id:
             ends = line[0], line[1]
             self.openings.append(

@@ -87,10 +87,12 @@ def gone_since(pieces: Sequence[Piece], about: Mapping[str, Any]) -> tuple[Note,
     drawn = about.get("pieces")
     if drawn == len(pieces):
         return ()
-    what = (
-        f"{drawn} things were drawn in it when it was exported, {len(pieces)} are in it now: what "
-        "went was taken out or spoilt since."
-    )
+    now = f"{len(pieces)} are in it now"
+    if isinstance(drawn, int) and not isinstance(drawn, bool):
+        what = f"{drawn} things were drawn in it when it was exported, {now}: what went was taken "
+        what += "out or spoilt since."
+    else:
+        what = f"How many things were drawn in it when it was exported cannot be read; {now}."
     return (Note("changed-since-export", what),)
 
 

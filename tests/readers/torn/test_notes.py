@@ -44,6 +44,7 @@ def test_real_models_are_whole(shared, name: str) -> None:
         (b"#37=IFCSPACE", b"#27=IFCSPACE", "#27 stands for more"),
         (b"ENDSEC;\nEND-ISO-10303-21;\n", b"", "breaks off"),
         (b"'Den'", b"'Den", "statement"),
+        (b"ENDSEC;\nDATA;", b"ENDSEC;\n8", "Where its data begin"),
         (b"#37=IFCSPACE", b"#" + b"9" * 5 + b"=IFCSPACE", "#37 is referred to"),
     ],
 )
@@ -95,6 +96,8 @@ def test_a_dxf_out_of_step_or_cut_short_is_told() -> None:
     assert told.startswith("From line 101 on codes and values are out of step")
     (told,) = torn_dxf(b"\n".join([*lines[:100], *lines[101:]]))
     assert "out of step" in told
+    (told,) = torn_dxf(b"\n".join([*lines[:100], b" -1", *lines[101:]]))
+    assert told.startswith("From line 101 on codes and values are out of step")
     (told,) = torn_dxf(b"\n".join(lines[:200]))
     assert told.startswith("The file breaks off")
 

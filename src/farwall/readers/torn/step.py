@@ -27,7 +27,10 @@ def torn_step(data: bytes) -> list[str]:
     known: Counter[int] = Counter()
     named: set[int] = set()
     broken = 0
-    for section in _SECTION.finditer(bare):
+    sections = list(_SECTION.finditer(bare))
+    if not sections:
+        found.append(f"Where its data begin cannot be made out. {_LOOK}")
+    for section in sections:
         *statements, rest = section[1].split(b";")
         broken += bool(rest.strip())
         for statement in statements:

@@ -1,14 +1,15 @@
 """Whether the text of a DXF is whole: pairs of a code and a value up to its end.
 
 The recovering library puts itself in step again where a pair is broken, and says nothing of it.
+Codes below nought live inside a program and in no file (the format's reference, from memory).
 """
 
 from __future__ import annotations
 
 import re
 
-_PAIRS = re.compile(rb"(?:[ \t]*+-?\d{1,5}+[ \t\r]*+\n[^\n]*+\n?+)*+")
-_CODES = re.compile(rb"(?:[ \t]*-?\d{1,5}[ \t\r]*\n)*")
+_PAIRS = re.compile(rb"(?:[ \t]*+\d{1,5}+[ \t\r]*+\n[^\n]*+\n?+)*+")
+_CODES = re.compile(rb"(?:[ \t]*\d{1,5}[ \t\r]*\n)*")
 _BINARY = b"AutoCAD Binary DXF"
 _LOOK = "Lines may be missing: ask for the file anew, or compare the rooms."
 
