@@ -1,4 +1,6 @@
-"""Draw invented mopped floors from above with what is found on them: for docs/marks.md.
+"""Draw invented mopped floors from above with what is found on them, the edges of bands known.
+
+For docs/marks.md:
 
     .venv/bin/python tools/mark_pictures.py SEED … --out docs/picture/marks
 
@@ -18,6 +20,7 @@ from pathlib import Path
 import numpy as np
 from PIL import Image, ImageDraw, ImageFont
 
+from farwall.bench.mopped_edges import known_edges
 from farwall.bench.mopped_floors import MoppedFloor
 from farwall.bench.mopped_match import Proposed, Sought, matched
 from farwall.bench.mopped_score import drawn_sheet
@@ -55,7 +58,7 @@ def main() -> None:
     options.out.mkdir(parents=True, exist_ok=True)
     for seed in options.seeds:
         floor, sheet = drawn_sheet(seed)
-        marks = marks_in(sheet)
+        marks = marks_in(sheet, known_edges(floor))
         sought, proposed = matched(floor, sheet, marks)
         data = jpeg(board_of(sheet, floor, marks, (sought, proposed)))
         (options.out / f"{seed}.jpg").write_bytes(data)
