@@ -18,6 +18,7 @@ from tests.papers.office import houses, looked_at
 
 from farwall.days.calendar import calendar
 from farwall.days.document import document
+from farwall.facts.job import Wishes
 from farwall.facts.photo_shown import PhotoShown
 from farwall.facts.sealer import Sealer
 from farwall.job.acid_day.day import acid_day
@@ -101,7 +102,7 @@ def sealed():
 def made_seal(language, screens):
     day = sealed()
     return seal_sheet_pdf(
-        day.plan, day.sealing, revision=REVISION, language=language, screens=screens
+        day.plan, day.sealing, Wishes(language=language), revision=REVISION, screens=screens
     )
 
 

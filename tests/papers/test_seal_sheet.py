@@ -53,8 +53,8 @@ def day_of(sealer, watch="told", *, long=False, starts_at=MORNING):
     return seal_day(job if kind is None else replace(job, sealer=kind))
 
 
-def pdf_of(day, **wishes):
-    return seal_sheet_pdf(day.plan, day.sealing, revision=4, **{"screens": HERE} | wishes)
+def pdf_of(day, *, screens=HERE, **wishes):
+    return seal_sheet_pdf(day.plan, day.sealing, Wishes(**wishes), revision=4, screens=screens)
 
 
 def strings(value, key=""):
@@ -175,7 +175,7 @@ def test_the_same_day_gives_the_same_bytes(language):
 def test_no_key_of_a_file_and_no_command_stands_on_the_paper():
     for sealer, watch in DAYS:
         day = day_of(sealer, watch)
-        data = seal_data(day.plan, day.sealing, units="us", notes=Wishes().notes)
+        data = seal_data(day.plan, day.sealing)
         text = " ".join(strings(data))
         for word in ("watch.", "farwall", "solvent_g_l", "seal-1 ", "sealer.t"):
             assert word not in text, (sealer, word)

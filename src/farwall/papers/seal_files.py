@@ -38,8 +38,5 @@ def seal_files(
     return {
         "seal.json": (json_text(document) + "\n").encode(),
         "seal.svg": drawn.encode(),
-        "seal-sheet.pdf": seal_sheet_pdf(
-            plan, sealing, units=wishes.units, paper=wishes.paper, notes=wishes.notes,
-            revision=revision, language=wishes.language, screens=screens,
-        ),
-    }  # fmt: skip
+        "seal-sheet.pdf": seal_sheet_pdf(plan, sealing, wishes, revision=revision, screens=screens),
+    }

@@ -8,48 +8,38 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
+from farwall.facts.job import Wishes
 from farwall.facts.plan import Plan
 from farwall.job.seal_day.noun import Sealing
 from farwall.papers.foot import foot_line
 from farwall.papers.run_sheet.in_language import in_language
-from farwall.papers.run_sheet.margins import Paper, paper_for
+from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.run_sheet.sheet import run_sheet_fonts
 from farwall.papers.seal_front import front_page
 from farwall.papers.seal_pages import coat_pages
 from farwall.papers.square import square
 from farwall.papers.svg import plain
-from farwall.papers.wall_clock import Units
 from farwall.papers.words import names_in
-from farwall.phrasebook import Language, speaking
+from farwall.phrasebook import speaking
 
 SCREEN = "log"
 """Where what was laid is entered."""
+_USUAL = Wishes()
 
 
 def seal_sheet_pdf(
-    plan: Plan,
-    sealing: Sealing,
-    *,
-    units: Units = "us",
-    paper: Paper | None = None,
-    notes: str = "",
-    revision: int = 1,
-    language: Language = "en",
-    screens: str = "",
+    plan: Plan, sealing: Sealing, wishes: Wishes = _USUAL, *, revision: int = 1, screens: str = ""
 ) -> bytes:
     """The seal sheet as PDF bytes; the same seal day gives the same bytes.
 
-    `units` puts gallons and feet or litres and metres first and chooses the paper (US Letter or
-    A4) unless `paper` does. revision: of the facts. screens: address of the house in the firm's
-    book, empty where it has none.
+    wishes: units (which come first, and US Letter or A4 unless `paper` is told), notes, language.
+    revision: of the facts. screens: address of the house in the firm's book, empty where it has
+    none.
     """
     import typst
 
     home = Path(str(files("farwall.papers.run_sheet")))
-    data = seal_data(
-        plan, sealing, units=units, paper=paper, notes=notes, revision=revision,
-        language=language, screens=screens,
-    )  # fmt: skip
+    data = seal_data(plan, sealing, wishes, revision=revision, screens=screens)
     pdf = typst.compile(
         home / "seal.typ",
         root=home,
@@ -63,29 +53,21 @@ def seal_sheet_pdf(
 
 
 def seal_data(
-    plan: Plan,
-    sealing: Sealing,
-    *,
-    units: Units = "us",
-    paper: Paper | None = None,
-    notes: str = "",
-    revision: int = 1,
-    language: Language = "en",
-    screens: str = "",
+    plan: Plan, sealing: Sealing, wishes: Wishes = _USUAL, *, revision: int = 1, screens: str = ""
 ) -> dict[str, Any]:
     """What the template sets, in words of the language."""
-    size = paper_for(units, paper)
+    size = paper_for(wishes.units, wishes.paper)
     name = plain(plan.job or "The job")
     qr = square(screens, SCREEN)
-    with speaking(language, own_names(plan, sealing)):
+    with speaking(wishes.language, own_names(plan, sealing)):
         footer = foot_line(
             name, "seal day", revision=revision, inputs_hash=plan.inputs_hash, size=size, square=qr
         )
         data = in_language({
             "paper": size.typst_name,
             "job": name,
-            "front": front_page(plan, sealing, units=units, notes=notes),
-            "coats": coat_pages(plan, sealing, units=units, size=size),
+            "front": front_page(plan, sealing, units=wishes.units, notes=wishes.notes),
+            "coats": coat_pages(plan, sealing, units=wishes.units, size=size),
         })  # fmt: skip
     return data | {"footer": footer, "qr": qr, "screen": SCREEN}
 

@@ -121,11 +121,8 @@ class Made:
         job, shown = self._facts(state), state.shown
         if shown is not None and shown.went is not None:
             job = as_rinsed(job, shown.plan, shown.went.story)
-        day, wishes = seal_day(job), job.wishes
-        return seal_sheet_pdf(
-            day.plan, day.sealing, units=wishes.units, paper=wishes.paper, notes=wishes.notes,
-            revision=job.revision, language=language_of_paper(job), screens=screens,
-        )  # fmt: skip
+        day, wishes = seal_day(job), replace(job.wishes, language=language_of_paper(job))
+        return seal_sheet_pdf(day.plan, day.sealing, wishes, revision=job.revision, screens=screens)
 
     def acid(self, name: str, state: State, *, screens: str) -> bytes:
         """A paper of acid. screens: as for `office`."""

@@ -154,25 +154,15 @@ class Doses:
 
 
 @dataclass(frozen=True)
-class Neutralising:
-    """All of it. base: the word of the base that is reckoned with, `base_told` in the job.
+class Neutralising(Doses):
+    """All of it: the doses, and the pH on the way to them.
 
-    standing_by: bicarbonate and water of the open pail beside the mixing tub. warnings: what can
-    hurt; notes: what was not told, and what misleads.
+    warnings: what can hurt; notes: what was not told, and what misleads.
     """
 
-    base: str
-    base_told: bool
-    formula: str
-    stains: tuple[StainDose, ...]
-    tubs: tuple[TubDose, ...]
-    largest: str
-    floor: Floor
     table: tuple[ShareRow, ...]
     curve: Curve
     readings: tuple[Reading, ...]
-    standing_by_kg: float
-    standing_by_l: float
     spill_steps: tuple[str, ...]
     tub_steps: tuple[str, ...]
     floor_steps: tuple[str, ...]

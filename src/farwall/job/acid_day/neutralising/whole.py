@@ -74,18 +74,10 @@ def neutralising_of(ground: Ground) -> Neutralising:
             drawn = acid_mol_l(mix, by_coat[mix.coat])[1]
     molal = molal_drawn(drawn)
     return Neutralising(
-        base=doses.base,
-        base_told=doses.base_told,
-        formula=doses.formula,
-        stains=doses.stains,
-        tubs=doses.tubs,
-        largest=doses.largest,
-        floor=doses.floor,
+        **vars(doses),
         table=table_of(molal),
         curve=curve_of(molal),
         readings=readings_of(FORMULAS[SAFE]),
-        standing_by_kg=doses.standing_by_kg,
-        standing_by_l=doses.standing_by_l,
         spill_steps=SPILL,
         tub_steps=TUB,
         floor_steps=FLOOR,
