@@ -88,14 +88,12 @@ def fresh_word(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Write plan.json, run-sheet.pdf and floor.svg; 1 when a field cannot be done as planned."""
-    from farwall.readers.job_json import read_job
-
     if options.out is None and not options.explain:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
     if options.lessons is None and options.book is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
     lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
-    job = _wishing(read_job(options.job), options.language)
+    job = _wishing(_read(options.job, fresh=options.fresh), options.language)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
     order = _room_ids(job, words)
     if options.explain:
@@ -123,6 +121,18 @@ def run(options: argparse.Namespace) -> int:
         sprayer=options.sprayer,
         fresh=options.fresh,
     )
+
+
+def _read(path: Path, *, fresh: bool) -> Job:
+    """The job, read beside the loading of what is asked of it next: either takes 0.1 s."""
+    from importlib import import_module
+
+    from farwall.cli.forked import forked
+    from farwall.readers.job_json import read_job
+
+    reading = forked(partial(read_job, path))
+    import_module("farwall.job.plan_job" if fresh else "farwall.spray.check")
+    return reading()
 
 
 def _wishing(job: Job, language: Literal["en", "es"] | None) -> Job:
@@ -204,16 +214,20 @@ def plan_into(
     replays it all the same. lessons: read already; of a book they have no file, and such a plan is
     made anew each time.
     """
+    from farwall.cli.forked import forked
     from farwall.cli.kept_plans import keep_files, key_of
 
     weather = _weather(weather_file)
     again = _planner(weather, order, lessons or _lessons(lessons_file), sprayer, thorough=thorough)
     read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
     by_book = lessons is not None and lessons_file is None
-    key = None if by_book else key_of(job, read=read, order=order, thorough=thorough)
-    made = None if fresh or key is None else _planned_before(key)
+    asked_key = partial(key_of, job, read=read, order=order, thorough=thorough)
+    keying = forked(asked_key) if fresh and not by_book else None  # asked for when all is planned
+    key = None if fresh or by_book else asked_key()
+    made = None if key is None else _planned_before(key)
     if made is None:
         made = _planned(job, again, weather, van_file=van_file)
+        key = keying() if keying else key
         if key is not None:
             keep_files(key, made.files)
     plan, faults = made.plan, made.faults()
