@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from farwall.cli.paper_words import paper_words
+from farwall.cli.weather_file import weather_ahead
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
@@ -30,7 +31,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--check", metavar="FILE", type=Path, help="read a days.json again and say what is wrong"
     )
-    parser.add_argument("--weather", metavar="FILE", type=Path, help="an hourly EPW weather file")
+    parser.add_argument(
+        "--weather", metavar="FILE", type=Path, action="append", default=[],
+        help="an hourly EPW weather file, or a forecast as CSV or JSON; both: the forecast for its "
+        "own days, the file for all others",
+    )  # fmt: skip
     parser.add_argument(
         "--lessons", metavar="FILE", type=Path, help="what closed jobs taught, for the hours"
     )
@@ -75,11 +80,7 @@ def run(options: argparse.Namespace) -> int:
         )
     jobs = [read_job(path) for path in options.jobs]
     ask = asked(options, jobs)
-    weather = None
-    if options.weather is not None:
-        from farwall.readers.epw import read_epw
-
-        weather = read_epw(options.weather)
+    weather = weather_ahead(options.weather)
     lessons = None
     if options.lessons is not None:
         from farwall.readers.lessons_json import read_lessons

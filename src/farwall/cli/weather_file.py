@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.errors import Mistake, Refused
+
 if TYPE_CHECKING:
+    from farwall.air.foretold import Outdoors
     from farwall.air.weather import Forecast, WeatherFile
 
 
@@ -29,3 +33,24 @@ def weather_of(path: Path | None) -> WeatherFile | Forecast | None:
     from farwall.readers.any_weather import read_weather
 
     return read_weather(path)
+
+
+def weather_ahead(paths: Sequence[Path]) -> Outdoors | None:
+    """The weather of weeks: a year's file, a forecast, or both; None where none was named.
+
+    Raises Refused for two of a kind and as the readers do.
+    """
+    if not paths:
+        return None
+    from farwall.air.foretold import Foretold
+    from farwall.air.weather import Forecast
+    from farwall.readers.any_weather import read_weather
+
+    read = [read_weather(path) for path in paths]
+    forecasts = [one for one in read if isinstance(one, Forecast)]
+    years = [one for one in read if not isinstance(one, Forecast)]
+    if len(forecasts) > 1 or len(years) > 1:
+        kind = "forecasts" if len(forecasts) > 1 else "weather files of a year"
+        raise Refused(Mistake("--weather", f"There are two {kind}.", "Name one of each at most."))
+    year = years[0] if years else None
+    return Foretold(forecasts[0], year) if forecasts else year

@@ -82,11 +82,14 @@ def ahead_from(
     days: int,
     limits: SealerLimits = USUAL_SEALER,
     sunlit: Sequence[Sequence[HourAtSlab]] = (),
+    told_by: str = "weather file",
+    years: bool = True,
 ) -> Ahead:
     """The hours from `begins` on; those before and after it tell the chances of each day.
 
     limits: of the sealer. sunlit: the same hours of rooms that the sun reaches; stain and sealer
-    have to be allowed there too, while waits run as in the shade, which dries last.
+    have to be allowed there too, while waits run as in the shade, which dries last. told_by: what
+    the hours come from. years: they are those of a year, whose near days tell what may be lost.
     """
     told = [_paced(one.conditions) for one in hours]
     may = seal_hours(hours, limits)
@@ -97,12 +100,12 @@ def ahead_from(
             may[n] = may[n] and also[n]
     told = [replace(one, seal=seal) for one, seal in zip(told, may, strict=True)]
     first = round((begins - hours[0].starts_at) / timedelta(hours=1))
-    chances = chances_of(told, first=first, days=days)
+    chances = chances_of(told, first=first, days=days) if years else Chances((), ())
     return Ahead(
         begins,
         tuple(told[first : first + 24 * days]),
         Rank.GUESS,
-        f"weather file, {OUR_GUESS}",
+        f"{told_by}, {OUR_GUESS}",
         chances.coat,
         chances.seal,
     )

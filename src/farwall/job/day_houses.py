@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from farwall.air.day import LAG_H, HourAtSlab, Readings, hours_at_slab, typed_conditions
+from farwall.air.foretold import Foretold, Outdoors
 from farwall.air.house import House as Standing
 from farwall.air.sealers import SealerLimits, limits_of
 from farwall.air.waits import Wait as FloorWait
@@ -30,11 +31,11 @@ from farwall.job.waits import Waits
 
 @dataclass(frozen=True)
 class When:
-    """Midnight of the first day, so many days, the weather file, dates by house id, lessons."""
+    """Midnight of the first day, so many days, the weather, dates by house id, lessons."""
 
     midnight: datetime
     days: int
-    weather: WeatherFile | None = None
+    weather: Outdoors | None = None
     free: Mapping[str, date] | None = None
     due: Mapping[str, date] | None = None
     lessons: Lessons | None = None
@@ -136,7 +137,8 @@ class _Aheads:
             hours = self.slab(job)
             return ahead_from(
                 hours, begins=when.midnight, days=when.days, limits=limits,
-                sunlit=sunlit_hours(sunlight, hours),
+                sunlit=sunlit_hours(sunlight, hours), told_by=told_by(when.weather),
+                years=not _only_foretold(when.weather),
             )  # fmt: skip
         survey = job.survey
         if not self.alone or (survey.slab_c is None and survey.air_c is None):
@@ -153,8 +155,19 @@ class _Aheads:
         )
 
 
+def told_by(weather: Outdoors) -> str:
+    """What the hours come from, in words."""
+    if isinstance(weather, WeatherFile):
+        return "weather file"
+    return "forecast" if weather.year is None else "forecast, weather file"
+
+
+def _only_foretold(weather: Outdoors) -> bool:
+    return isinstance(weather, Foretold) and weather.year is None
+
+
 def slab_hours(
-    weather: WeatherFile,
+    weather: Outdoors,
     house: Standing,
     ground_c: float | None,
     *,

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from datetime import timedelta
 
-from farwall.air.weather import WeatherFile
+from farwall.air.foretold import Foretold, Outdoors
 from farwall.days.nouns import Calendar, HouseDays
 from farwall.days.practice import DAY_MIN, LONG_LOCK_DAYS
+from farwall.days.words import clock_words, date_words
 from farwall.evidence import Rank
 from farwall.facts.job import Job
 from farwall.job.site import HEATED_TO_C, heater_warnings, house_of
@@ -19,11 +21,11 @@ from farwall.units import f_from_c
 class _Case:
     told: HouseDays
     job: Job
-    weather: WeatherFile | None
+    weather: Outdoors | None
 
 
 def day_notes(
-    calendar: Calendar, jobs: Mapping[str, Job], weather: WeatherFile | None
+    calendar: Calendar, jobs: Mapping[str, Job], weather: Outdoors | None
 ) -> tuple[str, ...]:
     """A line for each thing, with the houses that it holds for where they are not all."""
     cases = [_Case(one, jobs[one.house.id], weather) for one in calendar.houses]
@@ -31,9 +33,34 @@ def day_notes(
     for case in cases:
         for note in _of(case):
             houses.setdefault(note, []).append(case.told.house.name)
-    return tuple(
+    told = _foretold(calendar, weather) if isinstance(weather, Foretold) else ()
+    return *told, *(
         note if len(names) == len(cases) else f"{_named(names)}: {note}"
         for note, names in houses.items()
+    )
+
+
+def _foretold(calendar: Calendar, weather: Foretold) -> Iterator[str]:
+    """How old the forecast will be, how far it goes, and what stands after it."""
+    begins = calendar.question.ahead.begins
+    starts_min = min(one.steps[0].start_min for one in calendar.houses)
+    age_h = weather.forecast.age_h(begins + timedelta(minutes=starts_min))
+    ends = weather.ends_at.astimezone(begins.tzinfo)
+    if age_h is None:
+        issued = "It does not say when it was issued."
+    elif age_h < 0:
+        issued = "It is issued after the first step begins."
+    else:
+        issued = f"It will be {age_h:.0f} h old when the first step begins."
+    after = (
+        "each day is taken like the mean of its own (a guess); with a weather file of a year as "
+        "well (--weather twice) a typical year stands there"
+        if weather.year is None
+        else "a typical year stands, which foretells no day"
+    )
+    yield (
+        f"The forecast goes until {date_words(ends)} {clock_words(ends)}. {issued} From its end on "
+        f"{after}. Ask again with a new forecast before anybody is sent."
     )
 
 

@@ -9,10 +9,10 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from farwall.air.day import HourAtSlab
+from farwall.air.foretold import Outdoors
 from farwall.air.house import House as Standing
 from farwall.air.limits import slab_verdict
 from farwall.air.sealers import limits_of
-from farwall.air.weather import WeatherFile
 from farwall.days.chain import Walked
 from farwall.days.clock import PER_DAY, SLOT_MIN
 from farwall.days.document import day_date
@@ -39,7 +39,7 @@ _VENTED = (
 
 
 def with_remedies(
-    no: NoDays, question: Question, jobs: Mapping[str, Job], weather: WeatherFile
+    no: NoDays, question: Question, jobs: Mapping[str, Job], weather: Outdoors
 ) -> Unanswerable:
     """The same no, with what stands against it by the weather, and what would make it a yes."""
     people = max(crew.people for crew in question.crews)
@@ -61,7 +61,7 @@ Found = tuple[list[Walked], tuple[HourAtSlab, ...]]
 
 
 def heat_that_works(
-    question: Question, house: House, job: Job, weather: WeatherFile, *, people: int
+    question: Question, house: House, job: Job, weather: Outdoors, *, people: int
 ) -> tuple[float, Found] | None:
     """Least whole kW that holds the house warm, with chain and hours then; None: none suffices."""
 
@@ -110,7 +110,7 @@ def _held(question: Question, found: Found) -> bool:
     return coldest >= HEATED_TO_C - _HELD_K
 
 
-def _heat(question: Question, house: House, job: Job, weather: WeatherFile, people: int) -> str:
+def _heat(question: Question, house: House, job: Job, weather: Outdoors, people: int) -> str:
     found = heat_that_works(question, house, job, weather, people=people)
     if found is None:
         return (
@@ -135,7 +135,7 @@ def _span(low_c: float, high_c: float) -> str:
     return low if low == high else f"{low} to {high}"
 
 
-def _later(question: Question, house: House, job: Job, weather: WeatherFile, people: int) -> str:
+def _later(question: Question, house: House, job: Job, weather: Outdoors, people: int) -> str:
     days = _YEAR_DAYS + question.ahead.days
     ahead, _ = _hours(question, job, weather, kept_warm(job), days)
     walked = first_chain(question, replace(house, ahead=ahead), people)
@@ -149,7 +149,7 @@ def _later(question: Question, house: House, job: Job, weather: WeatherFile, peo
 
 
 def _hours(
-    question: Question, job: Job, weather: WeatherFile, standing: Standing, days: int
+    question: Question, job: Job, weather: Outdoors, standing: Standing, days: int
 ) -> tuple[Ahead, tuple[HourAtSlab, ...]]:
     begins = question.ahead.begins
     hours = slab_hours(weather, standing, job.site.ground_c, first=begins, days=days)
@@ -158,7 +158,7 @@ def _hours(
     return ahead_from(hours, begins=begins, days=days, limits=limits, sunlit=lit), hours
 
 
-def _against(question: Question, lack: Lack, job: Job, weather: WeatherFile) -> str:
+def _against(question: Question, lack: Lack, job: Job, weather: Outdoors) -> str:
     """What stands against stain or sealer in the working hours, by kind and share."""
     if lack.step.place not in {"coat", "seal"}:
         return ""

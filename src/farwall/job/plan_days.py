@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta, timezone, tzinfo
 from typing import Any
 
-from farwall.air.weather import WeatherFile
+from farwall.air.foretold import Foretold, Outdoors
 from farwall.days.calendar import calendar
 from farwall.days.changes import Change, changes, held_to
 from farwall.days.check import DayFault, check_days
@@ -15,6 +15,7 @@ from farwall.days.document import document
 from farwall.days.hours import rained_on
 from farwall.days.nouns import Away, Calendar, DayCrew, Question
 from farwall.days.why import NoDays
+from farwall.errors import Mistake, Refused
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
@@ -64,13 +65,13 @@ def plan_days(
     jobs: Sequence[Job],
     ask: Ask,
     *,
-    weather: WeatherFile | None = None,
+    weather: Outdoors | None = None,
     lessons: Lessons | None = None,
 ) -> Answer:
     """The calendar of `jobs`, hours and waits as closed jobs taught them where they did.
 
     Raises `Refused` and `Unanswerable` as `days.solve.settle`. With weather a no comes with the
-    heat, or the date, that would make it a yes.
+    heat, or the date, that would make it a yes, where the weather is that of a year.
     """
     plain = question_of(jobs, ask, weather=weather, lessons=lessons)
     asked = bool(ask.rain or ask.away)
@@ -78,8 +79,8 @@ def plan_days(
     try:
         first = calendar(plain, exact_s=ask.exact_s)
     except NoDays as no:
-        if weather is None:
-            raise
+        if weather is None or (isinstance(weather, Foretold) and weather.year is None):
+            raise  # of other days nothing is known that could be offered
         raise with_remedies(no, plain, by_id, weather) from no
     then = first
     moved: tuple[Change, ...] = ()
@@ -101,7 +102,7 @@ def question_of(
     jobs: Sequence[Job],
     ask: Ask,
     *,
-    weather: WeatherFile | None = None,
+    weather: Outdoors | None = None,
     lessons: Lessons | None = None,
 ) -> Question:
     """Houses, crews and the hours ahead; without rain or other trades."""
@@ -112,6 +113,8 @@ def question_of(
     days = ask.days or max(
         _LEAST_DAYS, _DAYS_PER_HOUSE * len(jobs) // max(ask.crews, 1) + _SPARE_DAYS
     )
+    if isinstance(weather, Foretold):
+        in_time(weather, midnight, days)
     when = When(midnight, days, weather, ask.free, ask.due, lessons)
     houses, ahead = houses_and_hours(jobs, ids, when)
     labour = labour_of(lessons)
@@ -119,6 +122,21 @@ def question_of(
         houses = tuple(replace(house, labour_h=labour) for house in houses)
     crews = tuple(DayCrew(f"crew {n}", ask.people) for n in range(1, ask.crews + 1))
     return Question(houses, crews, ahead)
+
+
+def in_time(weather: Foretold, midnight: datetime, days: int) -> None:
+    """Raises `Refused` for a forecast that holds no hour of the calendar, such as an old one."""
+    starts_at, ends_at = weather.forecast.starts_at, weather.ends_at
+    if starts_at < midnight + timedelta(days=days) and ends_at > midnight:
+        return
+    raise Refused(
+        Mistake(
+            "weather",
+            f"The forecast goes from {starts_at:%d %B %Y, %H:%M} to {ends_at:%d %B %Y, %H:%M}; "
+            f"the calendar begins on {midnight:%d %B %Y}.",
+            "Fetch a forecast of these days, or begin in it with --from.",
+        )
+    )
 
 
 def house_ids(jobs: Sequence[Job]) -> list[str]:
@@ -132,10 +150,12 @@ def first_day(jobs: Sequence[Job]) -> date:
     return min(told, default=datetime.fromisoformat(STARTS_AT).date())
 
 
-def _offset(jobs: Sequence[Job], weather: WeatherFile | None) -> tzinfo | None:
+def _offset(jobs: Sequence[Job], weather: Outdoors | None) -> tzinfo | None:
     for job in jobs:
         if job.starts_at:
             return datetime.fromisoformat(job.starts_at).tzinfo
+    if isinstance(weather, Foretold):
+        return weather.forecast.starts_at.tzinfo
     if weather is not None:
         return timezone(timedelta(hours=weather.place.utc_offset_h))
     return datetime.fromisoformat(STARTS_AT).tzinfo

@@ -17,6 +17,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from farwall.air.foretold import Foretold
 from farwall.air.patches import Glazing, Ground, by_room, glazing_at, ground_of, lit
 from farwall.air.sun import Sun, absorbed_w_m2, sun_at
 from farwall.air.weather import WeatherFile
@@ -185,7 +186,7 @@ def place_of(job: Job, weather: object | None) -> tuple[float, float] | None:
     told = job.place.latitude_deg, job.place.longitude_deg
     if told[0] is not None and told[1] is not None:
         return told[0], told[1]
-    if isinstance(weather, WeatherFile):
+    if isinstance(weather, WeatherFile | Foretold) and weather.place is not None:
         return weather.place.latitude_deg, weather.place.longitude_deg
     return None
 

@@ -23,6 +23,7 @@ PHRASES = {
     "lecturas de la inspección, como si duraran días",
     "a mild day": "un día templado",
     "weather file": "archivo del tiempo",
+    "forecast": "pronóstico",
     "Hours of work for the floor and its crew, and waits: common practice, no source; how hours "
     "part within a line is a guess.":
     "Horas de trabajo para el piso y su cuadrilla, y esperas: práctica común, sin fuente; cómo se "
