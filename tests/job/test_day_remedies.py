@@ -26,6 +26,12 @@ def year():
     return parse_epw(epw_text())
 
 
+@pytest.fixture(scope="module")
+def frozen(year):
+    """What a winter's first of December is told."""
+    return refused(year, WINTER)
+
+
 def refused(weather, ask):
     with pytest.raises(Unanswerable) as no:
         plan_days([ELM], ask, weather=weather)
@@ -40,22 +46,20 @@ def told_kw(no):
     return float(re.search(r"site.heater_kw=(\d+)", " ".join(no.remedies))[1])
 
 
-def test_a_winter_names_the_step_and_what_stands_against_it(year):
-    no = refused(year, WINTER)
-    assert "What lacks hours is" in no.reason
-    assert "too cold" in no.reason
-    assert "vented only" in no.remedies[0]
+def test_a_winter_names_the_step_and_what_stands_against_it(frozen):
+    assert "What lacks hours is" in frozen.reason
+    assert "too cold" in frozen.reason
+    assert "vented only" in frozen.remedies[0]
 
 
-def test_the_heat_that_is_told_works_when_it_is_told_back(year):
-    answer = plan_days([heated(told_kw(refused(year, WINTER)))], WINTER, weather=year)
+def test_the_heat_that_is_told_works_when_it_is_told_back(year, frozen):
+    answer = plan_days([heated(told_kw(frozen))], WINTER, weather=year)
     assert answer.faults == ()
     assert answer.calendar.houses[0].last_day < 30
 
 
-def test_the_date_that_is_told_is_the_first_that_works(year):
-    no = refused(year, WINTER)
-    told = re.search(r"wait until \w+ (\d+ \w+ \d+)", no.remedies[1])[1]
+def test_the_date_that_is_told_is_the_first_that_works(year, frozen):
+    told = re.search(r"wait until \w+ (\d+ \w+ \d+)", frozen.remedies[1])[1]
     first = datetime.strptime(told, "%d %b %Y").date()  # noqa: DTZ007
     answer = plan_days([ELM], Ask(begins=first), weather=year)
     assert answer.faults == ()

@@ -43,10 +43,11 @@ def bandwidth(
         near[one] |= 1 << two
         near[two] |= 1 << one
     own = tuple(areas) if areas is not None else (1,) * count
+    steps = tuple(_steps(near, vertex) for vertex in range(count))
     best: tuple[int, ...] | None = None
     limit = sum(own)
     while limit >= 0:
-        found = _Search(tuple(near), own, last, limit, walkable).order()
+        found = _Search(tuple(near), own, steps, last, limit, walkable).order()
         if found is None:
             break
         best = found
@@ -99,13 +100,11 @@ class _Search:
 
     near: tuple[int, ...]
     areas: tuple[int, ...]
+    steps: tuple[list[int], ...]
     last: int | None
     limit: int
     walkable: bool
     dead: set[tuple[int, tuple[int, ...]]] = field(default_factory=set)
-
-    def __post_init__(self) -> None:
-        self.steps = [_steps(self.near, vertex) for vertex in range(len(self.near))]
 
     def order(self) -> tuple[int, ...] | None:
         count = len(self.near)

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 from itertools import groupby
 
 import numpy as np
@@ -21,6 +21,7 @@ from farwall.spray.ball import Ball
 from farwall.spray.crowding import exit_last_m
 from farwall.spray.front import Front, Ground
 from farwall.spray.fronts import levelled_front, plain_fronts
+from farwall.spray.lattice import Lattice
 from farwall.spray.stands import Stands
 
 Cell = tuple[int, int]
@@ -68,12 +69,24 @@ def cell_floor(cells: Iterable[Cell], exit_: int = 0) -> CellFloor:
 
 def ground_of(floor: CellFloor) -> Ground:
     """The planner's ground of these cells."""
-    count, here = len(floor), np.arange(len(floor))
-    column, row = (np.array(axis) for axis in zip(*floor.cells, strict=True))
+    lattice, ball = _laid(floor.cells, floor.edges)
+    here = np.arange(len(floor))
+    start = np.where(here == floor.exit, 0.0, planner.FAR_M)
+    ground = Ground(lattice, lattice.walks_from(start), here == floor.exit, ball)
+    stands = Stands(here, here[:, None], ball.there, here == floor.exit)
+    ground.__dict__["stands"] = stands  # a body without width: nothing but its own cell under it
+    return ground
+
+
+@lru_cache(maxsize=1)
+def _laid(cells: tuple[Cell, ...], edges: tuple[tuple[int, int], ...]) -> tuple[Lattice, Ball]:
+    """The lattice and ball of the cells, whichever is the exit: made once for all exits in turn."""
+    count, here = len(cells), np.arange(len(cells))
+    column, row = (np.array(axis) for axis in zip(*cells, strict=True))
     column, row = column - column.min(), row - row.min()
     near = np.repeat(here[:, None], 8, axis=1)
     linked = {(1, 0): ([], []), (0, 1): ([], [])}
-    for one, two in floor.edges:
+    for one, two in edges:
         step = (int(column[two] - column[one]), int(row[two] - row[one]))
         at = 2 * list(linked).index(step)
         near[one, at], near[two, at + 1] = two, one
@@ -81,7 +94,7 @@ def ground_of(floor: CellFloor) -> Ground:
         linked[step][1].append(two)
     shape = shapely.union_all(shapely.box(column, row, column + 1, row + 1))
     size = (int(column.max()) + 1, int(row.max()) + 1)
-    lattice = planner.Lattice(
+    lattice = Lattice(
         shape, (shape,), planner.Grid(0.0, 1.0, (0.0, 0.0), size),
         np.column_stack([column + 0.5, row + 0.5]), np.ones(count), np.zeros(count, dtype=int),
         column, row, near, (),
@@ -90,13 +103,8 @@ def ground_of(floor: CellFloor) -> Ground:
         planner._scan(lattice, step, np.array(one, dtype=int), np.array(two, dtype=int))
         for step, (one, two) in linked.items()
     )
-    lattice = replace(lattice, scans=scans)
     ball = Ball(1.0, near[:, :4], (near[:, :4] != here[:, None]).astype(float))
-    start = np.where(here == floor.exit, 0.0, planner.FAR_M)
-    ground = Ground(lattice, lattice.walks_from(start), here == floor.exit, ball)
-    stands = Stands(here, here[:, None], near[:, :4], here == floor.exit)
-    ground.__dict__["stands"] = stands  # a body without width: nothing but its own cell under it
-    return ground
+    return replace(lattice, scans=scans), ball
 
 
 def order_of(floor: CellFloor, front: Front) -> list[int]:

@@ -104,6 +104,17 @@ def test_the_oldest_place_is_never_younger_than_any_sampled_one(edge, later, ear
         assert found >= sampled(edge, later, earlier) - 1e-6
 
 
+def test_a_wait_on_the_very_end_of_an_edge_counts_by_hand():
+    """The later band waits a minute on the edge's start, then covers it at once; the earlier
+    comes straight at that start and is there after a minute: it was met at minute 0 and at 1."""
+    edge = np.array([(0.0, 0.0), (1.0, 0.0)])
+    later = np.array([(0.0, 0.0, 0.0), (0.0, 0.0, 1.0), (1.0, 0.0, 1.0)])
+    earlier = np.array([(0.0, 1.0, 0.0), (0.0, 0.0, 1.0)])
+    found = oldest_on(edge, legs_of(later), legs_of(earlier))
+    assert found.age_min == pytest.approx(1.0)
+    assert (found.x, found.y) == (0.0, 0.0)
+
+
 @given(edge=st.tuples(point, point), later=paths(), earlier=paths())
 def test_the_oldest_place_is_met_at_a_moment_of_each_path(edge, later, earlier):
     """Not too old either: near the place that is named, both paths do pass at such moments."""

@@ -61,9 +61,12 @@ class _Eye:
         )
 
 
-def photograph(floor: MoppedFloor, *, long_px: int = 1440) -> FloorPhoto:
-    """The floor photographed from its lower side; the same for a seed."""
-    throws = chance(floor.seed, 20)
+def photograph(floor: MoppedFloor, *, long_px: int = 1440, part: int = 20) -> FloorPhoto:
+    """The floor photographed from its lower side; the same for a seed.
+
+    part: of the generator that throws stand, room and camera; another photo takes another.
+    """
+    throws = chance(floor.seed, part)
     eye, room = _standing(floor, throws, long_px), room_of(floor, throws)
     rays = eye.rays()
     down = np.minimum(rays[..., 2], -1e-3)

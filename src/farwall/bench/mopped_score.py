@@ -6,6 +6,7 @@ import time
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from farwall.bench.mopped_before import PARTS, When, before
 from farwall.bench.mopped_camera import photograph
 from farwall.bench.mopped_edges import known_edges
 from farwall.bench.mopped_floors import MoppedFloor, mopped
@@ -89,6 +90,16 @@ def drawn_sheet(seed: int, *, own: bool = False) -> tuple[MoppedFloor, Sheet]:
     photo = photograph(floor)
     lay = sheet_of if own else read_sheet
     return floor, lay(photo.data, clicks_of(floor, photo), floor.wide_m, floor.high_m)
+
+
+def before_sheet(floor: MoppedFloor, when: When) -> Sheet | None:
+    """A photo of the same slab from before, laid flat by clicks of its own; None: no such coat."""
+    was = before(floor, when)
+    if was is None:
+        return None
+    photo = photograph(was, part=PARTS[when] + 1)
+    clicks = clicks_of(was, photo, part=PARTS[when] + 2)
+    return read_sheet(photo.data, clicks, was.wide_m, was.high_m)
 
 
 def look(seed: int, find: Find, *, own: bool = False, known: bool = False) -> Looked:

@@ -25,8 +25,8 @@ GLARES_FROM, GLARES_ABOVE, GLARE_GROWN_M = 250, 25.0, 0.03
 """Bytes that are full, or L so far above the floor's middle, is glare; grown by so much."""
 
 
-def clicks_of(floor: MoppedFloor, photo: FloorPhoto) -> tuple[Click, ...]:
-    """Four places of the floor as a person clicks them; the same for a seed and a size."""
+def clicks_of(floor: MoppedFloor, photo: FloorPhoto, *, part: int = 30) -> tuple[Click, ...]:
+    """Four places of the floor as a person clicks them; the same for a seed, a size and a part."""
     import cv2
 
     wide, high = floor.wide_m, floor.high_m
@@ -36,7 +36,7 @@ def clicks_of(floor: MoppedFloor, photo: FloorPhoto) -> tuple[Click, ...]:
     )
     places = _spread(floor, photo, true)
     seen = cv2.perspectiveTransform(places[None].astype(np.float64), true)[0]
-    throws = np.random.Generator(np.random.PCG64([floor.seed, 30]))
+    throws = np.random.Generator(np.random.PCG64([floor.seed, part]))
     error = CLICK_PX * max(photo.wide_px, photo.high_px) / 1600
     seen = seen + throws.normal(0, error, (4, 2))
     return tuple(

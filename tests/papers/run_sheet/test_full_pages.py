@@ -1,10 +1,13 @@
 """A page is not begun for its last line: lines stand closer where one would go past the foot."""
 
+from datetime import datetime
+
 import pypdfium2
 import pytest
 from tests.midday import day_of
 
 from farwall.papers.run_sheet import run_sheet_pdf
+from farwall.papers.run_sheet.sheet import _compiled, sheet_data
 
 LEAST = 80
 """Words of a page that is worth a sheet; some thirty of them stand at its foot."""
@@ -19,3 +22,15 @@ def test_no_page_of_a_full_sheet_holds_but_a_sentence(language):
     document.close()
     assert len(words) > 15
     assert [n + 1 for n, count in enumerate(words) if count < LEAST] == []
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_pages_that_are_sure_to_hold_all_come_out_as_if_they_had_been_measured(language):
+    plan = day_of("quince-street")
+    data = sheet_data(plan, job_name=plan.job, units="metric", language=language)
+    data |= {"qr": "", "screen": ""}
+    fields = data["fields"]
+    assert {True, False} == {field["sure"] for field in fields}
+    measured = data | {"fields": [field | {"sure": False} for field in fields]}
+    moment = datetime.fromisoformat(plan.starts_at)
+    assert _compiled(data, moment) == _compiled(measured, moment)

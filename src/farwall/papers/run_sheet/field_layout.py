@@ -29,6 +29,10 @@ _LEAST_MAP_PT, _MOST_MAP_SHARE = 100.0, 0.5
 _MAP_KEPT = 0.85
 _MOST_BESIDE = 22
 _MANY_TICKS = 44
+_SURE_PT = 18.0
+"""So much of the page left free by the estimate, and all stands on it for sure. Measured here: of
+208 field pages (four houses, two languages, two papers) 133 are sure, and each of these has 34 pt
+or more to spare as set."""
 _AS_GOOD = 0.85
 """The map stands beside its tables unless it would be much smaller there."""
 
@@ -43,6 +47,13 @@ class FieldLayout:
     columns: int = 1
     large: bool = True
     points_beside: bool = True
+    left_pt: float = 0.0
+    """Height that the estimate leaves free at the foot of the page."""
+
+    @property
+    def sure(self) -> bool:
+        """Whether the page holds everything without a doubt: setting it twice to see is saved."""
+        return self.left_pt >= _SURE_PT
 
 
 @dataclass(frozen=True)
@@ -79,7 +90,8 @@ def field_layout(
             plan, field, replace(words, remedies_pt=0.0), size=size, grounds=grounds
         )
         beside = _best_layout(plan, field, words, size=size, grounds=grounds)
-        return beside if beside.map_height >= _MAP_KEPT * apart.map_height else apart
+        kept = beside.map_height >= _MAP_KEPT * apart.map_height
+        return beside if kept else replace(apart, left_pt=0.0)
     return _best_layout(plan, field, words, size=size, grounds=grounds)
 
 
@@ -132,13 +144,16 @@ def _beside(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
     for large in (True, False):
         table = _TABLE_HEAD_PT + count * (_BIG_ROW_PT if large else _ROW_PT)
         if table + 22 + _points(words, side) <= min(free, most):
-            return FieldLayout(width, min(free, most), beside=True, large=large)
+            high = min(free, most)
+            return FieldLayout(width, high, beside=True, large=large, left_pt=free - high)
     below = free - _points(words, size.inner_width) - 6
     for large in (True, False):
         table = _TABLE_HEAD_PT + count * (_BIG_ROW_PT if large else _ROW_PT)
         if table + 10 <= below:
+            high = min(below, most)
+            left = below - max(high, table + 10)
             return FieldLayout(
-                width, min(below, most), beside=True, large=large, points_beside=False
+                width, high, beside=True, large=large, points_beside=False, left_pt=left
             )
     height = max(_LEAST_MAP_PT, min(table, most))
     return FieldLayout(width, height, beside=True, large=False, points_beside=False)
@@ -156,7 +171,10 @@ def _above(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
         height = free - max(table, told) - below
         if height > best.map_height + (20 if best.columns < 3 or best.large else 0):
             most = 0.45 * size.inner_height
-            best = FieldLayout(size.inner_width, min(height, most), columns=columns, large=large)
+            best = FieldLayout(
+                size.inner_width, min(height, most), columns=columns, large=large,
+                left_pt=max(height - most, 0.0),
+            )  # fmt: skip
             if height >= most:
                 break
     return best
