@@ -13,6 +13,7 @@ from tests.strategies.weather import epw_text
 
 from farwall.cli.main import main
 from farwall.days.check import check_days
+from farwall.facts.job import Place
 from farwall.facts.plain import plain
 
 
@@ -169,3 +170,17 @@ def test_a_calendar_that_is_none_is_a_fault_or_a_refusal(tmp_path, capsys):
 def test_no_job_is_refused(capsys):
     assert main(["days"]) == 2
     assert "Name a job" in capsys.readouterr().err
+
+
+def test_the_calendar_file_follows_summer_time_where_the_zone_is_told(tmp_path, capsys):
+    """Half past seven in Chicago is 12:30 in UTC in October, 13:30 after the clock is put back."""
+    facts = replace(job(TWO_ROOMS), starts_at="2026-10-26T08:00:00-05:00",
+                    place=Place(time_zone="America/Chicago"))  # fmt: skip
+    house, ics = tmp_path / "elm.json", tmp_path / "elm.ics"
+    house.write_text(json.dumps(plain(facts)), encoding="utf-8")
+    assert main(["days", str(house), "--ics", str(ics)]) == 0
+    capsys.readouterr()
+    starts = [line for line in ics.read_text().splitlines() if line.startswith("DTSTART:2026")]
+    assert any(line.endswith("T123000Z") for line in starts if line[8:16] < "20261101")
+    assert any(line.endswith("T133000Z") for line in starts if line[8:16] > "20261101")
+    assert not any(line.endswith("T123000Z") for line in starts if line[8:16] > "20261101")

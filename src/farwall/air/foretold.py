@@ -67,7 +67,8 @@ class Foretold:
     def _usual(self, starts_at: datetime, hours: int, before_h: int) -> Weather:
         if self.year is not None:
             return self.year.weather(starts_at=starts_at, hours=hours, before_h=before_h)
-        first = starts_at.replace(minute=0, second=0, microsecond=0) - before_h * _HOUR
+        whole = starts_at.replace(minute=0, second=0, microsecond=0)
+        first = whole.astimezone(self.forecast.starts_at.tzinfo) - before_h * _HOUR
         at, count = (first - self.forecast.starts_at) // _HOUR, hours + before_h
         air_c, rh_percent, wind_m_s = self._mean_day
         return Weather(

@@ -128,6 +128,7 @@ def _check(options: argparse.Namespace) -> int:
 def asked(options: argparse.Namespace, jobs: list[Job]) -> Ask:
     """The words of the command line as a question. Raises `Refused` with all mistakes at once."""
     from farwall.job.plan_days import Ask, first_day, house_ids
+    from farwall.readers.zones import zone_of
 
     words = _Words(house_ids(jobs), first_day(jobs))
     if options.begins is not None:
@@ -146,6 +147,7 @@ def asked(options: argparse.Namespace, jobs: list[Job]) -> Ask:
         away=tuple(words.away(one) for one in options.away),
         free=words.by_house("--free", options.free),
         due=words.by_house("--due", options.due),
+        zone=zone_of(jobs),
     )
     if words.mistakes:
         raise Refused(*words.mistakes)

@@ -16,6 +16,7 @@ from itertools import combinations, pairwise
 from typing import Any
 
 _HAIR_MIN = 0.5
+_NONE = timedelta(0)
 _HAIR_WORTH_MIN = 1.0
 
 
@@ -52,9 +53,9 @@ def check_days(told: Mapping[str, Any]) -> list[DayFault]:
 
 def _faults(told: Mapping[str, Any]) -> Iterator[DayFault]:
     people = {str(crew["id"]): int(crew["people"]) for crew in told["crews"]}
-    houses = {str(house["id"]): [_step(house, step) for step in house["steps"]]
-              for house in told["houses"]}  # fmt: skip
     begins = datetime.fromisoformat(told["begins"])
+    houses = {str(house["id"]): [_step(house, step, begins) for step in house["steps"]]
+              for house in told["houses"]}  # fmt: skip
     for house in told["houses"]:
         mine = houses[str(house["id"])]
         yield from _order(house, mine)
@@ -76,7 +77,7 @@ def _faults(told: Mapping[str, Any]) -> Iterator[DayFault]:
         yield DayFault("proof", "", "", "The bound is above the cost of the answer.")
 
 
-def _step(house: Mapping[str, Any], step: Mapping[str, Any]) -> _Step:
+def _step(house: Mapping[str, Any], step: Mapping[str, Any], begins: datetime) -> _Step:
     return _Step(
         str(house["id"]),
         str(step.get("crew", house["crew"])),
@@ -84,9 +85,21 @@ def _step(house: Mapping[str, Any], step: Mapping[str, Any]) -> _Step:
         str(step["where"]),
         bool(step["split"]),
         float(step["minutes"]),
-        datetime.fromisoformat(step["starts_at"]),
-        datetime.fromisoformat(step["ends_at"]),
+        _shown(step["starts_at"], begins),
+        _shown(step["ends_at"], begins),
     )
+
+
+def _shown(moment: str, begins: datetime) -> datetime:
+    """What the clock on the wall shows then, with the offset of the first day.
+
+    Offsets up to an hour apart are a clock put forward or back; others are another clock.
+    """
+    at = datetime.fromisoformat(moment)
+    apart = (at.utcoffset() or _NONE) - (begins.utcoffset() or _NONE)
+    if abs(apart) <= timedelta(hours=1):
+        return at.replace(tzinfo=begins.tzinfo)
+    return at.astimezone(begins.tzinfo)
 
 
 def _fault(code: str, step: _Step, what: str) -> DayFault:
@@ -121,7 +134,7 @@ def _waits(
     for wait in house["waits"]:
         n = by_id[str(wait["before"])]
         before, after = steps[n - 1], steps[n]
-        paces = [1.0] * len(hours["film"]) if wait["pace"] == "clock" else hours[wait["pace"]]
+        paces = hours.get(wait["pace"]) or [1.0] * len(hours["film"])
         worth = float(wait["likely_min"])
         longest = wait["longest_min"]
         if longest is not None:
@@ -147,8 +160,8 @@ def _passed(paces: list[float], start_min: float, end_min: float) -> float:
 def _lock(
     house: Mapping[str, Any], steps: list[_Step], away: list[Mapping[str, Any]], begins: datetime
 ) -> Iterator[DayFault]:
-    start = datetime.fromisoformat(house["lock"]["starts_at"])
-    end = datetime.fromisoformat(house["lock"]["ends_at"])
+    start = _shown(house["lock"]["starts_at"], begins)
+    end = _shown(house["lock"]["ends_at"], begins)
     sealed = max(step.end for step in steps if step.where == "seal")
     if start > steps[0].start or end < sealed + timedelta(hours=24):
         yield _fault("lock", steps[0], "the lock does not reach from cleaning to sealer + 24 h.")

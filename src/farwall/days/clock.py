@@ -56,7 +56,7 @@ def site_clock(ahead: Ahead, shut_days: Collection[int] = ()) -> SiteClock:
         "film": _course([one.film for one in hours]),
         "slab": _course([one.slab for one in hours]),
         "sealer": _course([one.sealer for one in hours]),
-        "clock": _course([1.0] * len(hours)),
+        "clock": _course([one.clock for one in hours]),
     }
     return SiteClock(
         count, {"any": work, "coat": late & coat, "rinse": late, "seal": work & seal}, passed

@@ -70,7 +70,7 @@ def day_date(ahead: Ahead, day: int) -> date:
 
 
 def moment(ahead: Ahead, minutes: float) -> datetime:
-    """A minute of the calendar as a moment with the offset of the site."""
+    """A minute of the calendar, which counts by the clock on the wall; with that day's offset."""
     return ahead.begins + timedelta(minutes=minutes)
 
 
@@ -158,4 +158,5 @@ def _hours(ahead: Ahead) -> dict[str, Any]:
         "slab": [round(one.slab, 6) for one in told],
         "sealer": [round(one.sealer, 6) for one in told],
         "wet_days": sorted({n // 24 for n, one in enumerate(told) if one.wet}),
+        **({} if all(one.clock == 1 for one in told) else {"clock": [one.clock for one in told]}),
     }

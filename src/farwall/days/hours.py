@@ -17,6 +17,7 @@ from farwall.air.limits import slab_verdict
 from farwall.air.sealers import SealerLimits
 from farwall.air.sealing import AHEAD_H, HourToSeal, Sealing, may_seal
 from farwall.air.waits import evaporating, knitting, out_of_the_skin
+from farwall.days.local_hours import by_the_clock
 from farwall.days.nouns import MILD_HOUR, Ahead, HourAhead, Question
 from farwall.days.waits import USUAL_SEALER
 from farwall.evidence import Rank
@@ -72,7 +73,8 @@ def _paced(now: Conditions) -> HourAhead:
 
 def mild(begins: datetime, days: int) -> Ahead:
     """Mild days without end: what is taken when no weather was told."""
-    return Ahead(begins, (MILD_HOUR,) * (24 * days), Rank.PRACTICE, f"{PRACTICE}: a mild day")
+    hours = by_the_clock((MILD_HOUR,) * (24 * days + 2), first=0, begins=begins, days=days)
+    return Ahead(begins, hours, Rank.PRACTICE, f"{PRACTICE}: a mild day")
 
 
 def ahead_from(
@@ -99,11 +101,12 @@ def ahead_from(
             told[n] = replace(told[n], coat=told[n].coat and _paced(one.conditions).coat)
             may[n] = may[n] and also[n]
     told = [replace(one, seal=seal) for one, seal in zip(told, may, strict=True)]
-    first = round((begins - hours[0].starts_at) / timedelta(hours=1))
+    since = begins.astimezone(UTC) - hours[0].starts_at.astimezone(UTC)
+    first = round(since / timedelta(hours=1))
     chances = chances_of(told, first=first, days=days) if years else Chances((), ())
     return Ahead(
         begins,
-        tuple(told[first : first + 24 * days]),
+        by_the_clock(told, first=first, begins=begins, days=days),
         Rank.GUESS,
         f"{told_by}, {OUR_GUESS}",
         chances.coat,

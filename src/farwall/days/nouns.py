@@ -50,7 +50,8 @@ class Step:
 class HourAhead:
     """One hour on site: whether stain or sealer may go down, and how fast waits run.
 
-    A pace of 1 is the mild day; `wet` says that it rains or that doors are shut.
+    A pace of 1 is the mild day; `wet` says that it rains or that doors are shut. `clock`: hours
+    that pass in it, 1 but where the clock is put forward (0) or back (2).
     """
 
     coat: bool
@@ -59,6 +60,7 @@ class HourAhead:
     slab: float
     sealer: float
     wet: bool = False
+    clock: float = 1.0
 
 
 MILD_HOUR = HourAhead(coat=True, seal=True, film=1.0, slab=1.0, sealer=1.0)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from farwall.air.weather import WeatherFile
+from farwall.air.foretold import Outdoors
 from farwall.errors import Refused, Unanswerable
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
@@ -36,7 +36,7 @@ class HouseDays:
 
 
 def house_days(
-    job: Job, *, calendar: Mapping[str, Any] | None = None, weather: WeatherFile | None = None,
+    job: Job, *, calendar: Mapping[str, Any] | None = None, weather: Outdoors | None = None,
     lessons: Lessons | None = None,
 ) -> HouseDays:  # fmt: skip
     """The house in the firm's calendar where it stands there, else the days of this house alone."""
@@ -52,7 +52,7 @@ def house_days(
 
 
 def _alone(
-    job: Job, day: date | None, weather: WeatherFile | None, lessons: Lessons | None
+    job: Job, day: date | None, weather: Outdoors | None, lessons: Lessons | None
 ) -> HouseDays:
     found: HouseDays | None = None
     for before in range(_MOST_BEFORE_DAYS + 1):

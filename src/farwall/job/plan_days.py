@@ -31,6 +31,7 @@ _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
 class Ask:
     """How the calendar is asked for. Dates are those of the site.
 
+    zone: its time zone with its summer time; the offset of the first job when left out.
     away: house id, trade and date; rain: dates. `free`, `due`: dates by house id.
     """
 
@@ -43,6 +44,7 @@ class Ask:
     free: Mapping[str, date] = field(default_factory=dict)
     due: Mapping[str, date] = field(default_factory=dict)
     exact_s: float = 20.0
+    zone: tzinfo | None = None
 
 
 @dataclass(frozen=True)
@@ -107,7 +109,7 @@ def question_of(
 ) -> Question:
     """Houses, crews and the hours ahead; without rain or other trades."""
     ids = house_ids(jobs)
-    offset = _offset(jobs, weather)
+    offset = ask.zone or _offset(jobs, weather)
     begins = ask.begins or first_day(jobs)
     midnight = datetime.combine(begins, datetime.min.time(), offset)
     days = ask.days or max(

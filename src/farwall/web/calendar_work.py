@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass, field, replace
 from datetime import date, datetime
 from typing import TYPE_CHECKING, Any
@@ -110,7 +110,7 @@ class _Case:
     def answer(self, jobs: Mapping[str, Job], asked: Asked) -> Answer:
         from farwall.job.plan_days import plan_days
 
-        ask = _ask(asked, list(jobs))
+        ask = _ask(asked, jobs)
         return plan_days(list(jobs.values()), ask, weather=self.weather, lessons=self.lessons)
 
     def why(self, name: str, job: Job, asked: Asked, error: FarwallError) -> Json:
@@ -142,8 +142,9 @@ def _jobs(asked: Asked, facts: Mapping[str, Json], unplaced: list[Json]) -> dict
     return found
 
 
-def _ask(asked: Asked, ids: Sequence[str]) -> Ask:
+def _ask(asked: Asked, ids: Mapping[str, Job]) -> Ask:
     from farwall.job.plan_days import Ask
+    from farwall.readers.zones import zone_of
 
     def of(told: Mapping[str, str]) -> dict[str, date]:
         return {name: date.fromisoformat(day) for name, day in told.items() if name in ids}
@@ -156,7 +157,7 @@ def _ask(asked: Asked, ids: Sequence[str]) -> Ask:
             (house, trade, date.fromisoformat(day))
             for house, trade, day in asked.away if house in ids
         ),
-        free=of(asked.free), due=of(asked.due),
+        free=of(asked.free), due=of(asked.due), zone=zone_of(ids.values()),
     )  # fmt: skip
 
 

@@ -1,9 +1,11 @@
 """The schedule: the lock, the days, who comes back; from the calendar or the house's own chain."""
 
 from dataclasses import replace
+from datetime import datetime, timedelta
 
 from tests.papers.office.grounds import ground, own_texts, texts
 
+from farwall.air.weather import Forecast
 from farwall.facts.sealer import Sealer
 from farwall.job.plan_days import Ask, plan_days
 from farwall.papers.office.blocks import Own, Rows
@@ -71,6 +73,16 @@ def test_without_a_day_days_are_counted():
 def test_days_are_said_in_the_papers_language():
     assert "jue 14 may" in list(own_texts(schedule(ground(language="es"))))
     assert any("14:45 to 16:00" in one for one in own_texts(schedule(ground(units="metric"))))
+
+
+def test_a_forecast_tells_the_days_of_the_house_as_it_tells_its_plan():
+    """Damp still air slows each wait: the lock ends later than in mild days without weather."""
+    facts = ground()
+    start = datetime.fromisoformat(facts.job.starts_at)
+    hours = 24 * 20
+    damp = Forecast(start - timedelta(days=4), (16.0,) * hours, (74.0,) * hours, (0.5,) * hours)
+    told = replace(facts, ground=replace(facts.ground, weather=damp))
+    assert schedule(told).blocks[0].text != schedule(facts).blocks[0].text
 
 
 def test_a_house_that_finds_no_days_gets_a_paper_that_says_so():

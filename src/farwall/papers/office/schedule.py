@@ -10,8 +10,9 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from typing import Any
 
+from farwall.air.foretold import Foretold
 from farwall.air.sealers import limits_of
-from farwall.air.weather import WeatherFile
+from farwall.air.weather import Forecast
 from farwall.job.house_days import HouseDays, house_days
 from farwall.papers.days_words import time_words
 from farwall.papers.office.blocks import (
@@ -56,7 +57,7 @@ def schedule(ground: PaperGround) -> Paper:
     weather = ground.ground.weather
     days = house_days(
         ground.job, calendar=ground.calendar,
-        weather=weather if isinstance(weather, WeatherFile) else None,
+        weather=Foretold(weather) if isinstance(weather, Forecast) else weather,
         lessons=ground.ground.lessons,
     )  # fmt: skip
     return Paper(
