@@ -343,13 +343,3 @@ def test_fields_tried_beside_others_are_swept_the_same():
                 one, two = here.of(pieces, way), beside.of(pieces, way)
                 assert [each.path for each in one.passes] == [each.path for each in two.passes]
                 assert one.bound_m == two.bound_m
-
-
-@pytest.mark.parametrize("floor", [TWO_ROOMS, ISLAND_KITCHEN, HALL_OF_THREE])
-def test_what_is_guessed_ahead_is_what_the_cut_asks_for_anyway(floor):
-    of = world(floor)
-    ahead, asked = replace(sweeps(of), beside=in_a_copy), sweeps(of)
-    asked.guess_ahead = lambda fields: None
-    assert cut_into_fields(ahead, lambda _: 3.0) == cut_into_fields(asked, lambda _: 3.0)
-    assert ahead.ages == asked.ages
-    assert ahead.parts == asked.parts

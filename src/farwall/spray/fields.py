@@ -152,7 +152,6 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
     sweeps.guess_ahead([units.pieces(frozenset([i])) for i in range(len(units.groups))])
     while True:
         single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
-        sweeps.guess_ahead([units.pieces(pair) for pair in _pairs(units, single, tank_m2)])
         grown = _grown(units, single, share, tank_m2)
         columns = {
             group: value for group, value in grown.items() if len(group) == 1 or group not in struck
@@ -204,22 +203,6 @@ def _unparted(world: World) -> tuple[Pieces, ...]:
             group.update(dict.fromkeys(joined, joined))
     unique = {id(found): found for found in group.values()}
     return tuple(frozenset(found) for found in sorted(unique.values(), key=sorted))
-
-
-def _pairs(
-    units: _Units, single: Mapping[frozenset[int], float], tank_m2: float
-) -> list[frozenset[int]]:
-    """The fields of two units that `_grown` tries, whatever comes of any: single ones grow first.
-
-    At most as many as it tries of all fields.
-    """
-    pairs = {
-        group | {there}: None
-        for group in sorted(single, key=lambda group: _rank(units, group))
-        for there in sorted(units.near[min(group)])
-        if _may_join(units, single, group, there, tank_m2)
-    }
-    return list(pairs)[: _MOST_TRIED * len(single)]
 
 
 def _grown(

@@ -109,11 +109,8 @@ class Sweeps:
         return self.parts.get((pieces, seam), {})
 
     def guess_ahead(self, fields: Collection[Pieces]) -> None:
-        """Guess at these fields by all their ways out, half of them by floor beside the others.
-
-        What was guessed at before is not guessed at again.
-        """
-        mine, others = self._halves([pieces for pieces in fields if self._unguessed(pieces)])
+        """Guess at these fields by all their ways out, half of them by floor beside the others."""
+        mine, others = self._halves(fields)
         later = self.beside(partial(self._guessed, others)) if others else None
         for pieces in mine:
             self._guesses(pieces)
@@ -121,9 +118,6 @@ class Sweeps:
             ages, parts = later()
             self.ages.update(ages)
             self.parts.update(parts)
-
-    def _unguessed(self, pieces: Pieces) -> bool:
-        return any((pieces, seam) not in self.ages for seam in self.ways_out(pieces))
 
     def _guessed(self, fields: Sequence[Pieces]) -> _Guessed:
         for pieces in fields:
