@@ -8,6 +8,7 @@ import pytest
 from farwall.bench.mopped_before import PARTS, before
 from farwall.bench.mopped_camera import photograph
 from farwall.bench.mopped_floors import mopped
+from farwall.bench.mopped_score import before_sheet
 from farwall.bench.mopped_sheet import clicks_of
 
 LOOKS = {
@@ -58,3 +59,12 @@ def test_it_is_photographed_and_clicked_anew():
     assert photo.corners != photograph(drawn(0), long_px=320).corners
     again = clicks_of(was, photo, part=PARTS["bare"] + 2)
     assert again == clicks_of(was, photo, part=PARTS["bare"] + 2) != clicks_of(was, photo)
+
+
+def test_it_is_laid_on_the_same_plan():
+    floor = drawn(0)
+    sheet = before_sheet(floor, "bare")
+    assert before_sheet(floor, "first coat") is None
+    assert sheet.top_m == pytest.approx(floor.high_m, abs=0.1)
+    assert sheet.left_m == pytest.approx(0, abs=0.1)
+    assert sheet.floor.mean() > 0.6
