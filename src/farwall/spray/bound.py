@@ -23,6 +23,7 @@ import numpy.typing as npt
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from farwall.spray.convex import convex_inside, front_of_convex_m
 from farwall.spray.crowding import crowding_m, exit_last_m
 from farwall.spray.front import Ground
 from farwall.spray.lattice import turned, without_niches
@@ -37,7 +38,15 @@ Floats = npt.NDArray[np.float64]
 
 def strongest_bound_m(ground: Ground, depth_m: float) -> float:
     """The largest of all bounds that are known, for bands of `depth_m`: up to a second. [m]"""
-    return max(least_front_m(ground, depth_m), crowding_m(ground, depth_m))
+    return max(
+        least_front_m(ground, depth_m), crowding_m(ground, depth_m), convex_m(ground, depth_m)
+    )
+
+
+def convex_m(ground: Ground, depth_m: float) -> float:
+    """The best bound by a room whose middle, without niches, is convex; 0 when none is. [m]"""
+    inside = [convex_inside(without_niches(piece)) for piece in ground.lattice.pieces]
+    return max((front_of_convex_m(one, depth_m) for one in inside if one is not None), default=0.0)
 
 
 def least_front_m(ground: Ground, depth_m: float) -> float:
