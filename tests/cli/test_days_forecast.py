@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import datetime
 
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
-from tests.strategies.weather import epw_text
+from tests.strategies.weather import epw_text, forecast_text
 
 from farwall.cli.main import main
 from farwall.facts.plain import plain
@@ -25,9 +25,7 @@ def days(tmp_path, capsys):
         facts = replace(job(TWO_ROOMS), id="elm", starts_at="2026-06-08T08:00:00-06:00")
         house, table = tmp_path / "elm.json", tmp_path / "forecast.csv"
         house.write_text(json.dumps(plain(facts)), encoding="utf-8")
-        rows = [f"{(BEGINS + timedelta(hours=n)).isoformat()},{air_c},45,0" for n in range(hours)]
-        head = "# issued_at: 2026-06-07T05:30-06:00\ntime,temperature_c,humidity_percent,wind_m_s"
-        table.write_text("\n".join([head, *rows]), encoding="utf-8")
+        table.write_text(forecast_text(BEGINS, hours=hours, air_c=air_c), encoding="utf-8")
         more = []
         if year:
             (tmp_path / "year.epw").write_text(epw_text(), encoding="latin-1")

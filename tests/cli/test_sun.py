@@ -1,8 +1,10 @@
 """`farwall sun`, from its words to its exit code."""
 
 import json
+from datetime import datetime
 
 from tests.job.sun_house import covered, sun_job
+from tests.strategies.weather import forecast_text
 
 from farwall.cli.main import main
 from farwall.readers.job_json import job_to_text
@@ -36,3 +38,13 @@ def test_what_is_missing_is_the_callers_mistake(tmp_path, capsys):
     assert "floor.windows" in capsys.readouterr().err
     assert main(["sun", written(tmp_path, sun_job()), "--day", "tomorrow"]) == 2
     assert "2026-06-21" in capsys.readouterr().err
+
+
+def test_a_forecast_is_refused_as_what_it_is(tmp_path, capsys):
+    table = tmp_path / "next-days.csv"
+    begins = datetime.fromisoformat("2026-06-07T00:00:00-06:00")
+    table.write_text(forecast_text(begins, hours=48), encoding="utf-8")
+    assert main(["sun", written(tmp_path, sun_job()), "--weather", str(table)]) == 2
+    told = capsys.readouterr().err
+    assert "next-days.csv is a forecast of 48 hours" in told
+    assert "place" in told

@@ -1,9 +1,10 @@
 """`farwall year`: two files and the months, from a weather file of either layout."""
 
 import json
+from datetime import datetime
 
 import pytest
-from tests.strategies.weather import epw_text
+from tests.strategies.weather import epw_text, forecast_text
 
 from farwall.cli.main import main
 
@@ -43,3 +44,14 @@ def test_weather_of_a_few_months_is_refused(tmp_path, capsys):
     assert main(["year", str(path), "--out", str(tmp_path / "o")]) == 2
     assert not (tmp_path / "o").exists()
     assert capsys.readouterr().err
+
+
+def test_a_forecast_is_refused_as_what_it_is(tmp_path, capsys):
+    path = tmp_path / "next-days.csv"
+    begins = datetime.fromisoformat("2026-06-07T00:00:00-06:00")
+    path.write_text(forecast_text(begins, hours=48), encoding="utf-8")
+    assert main(["year", str(path), "--out", str(tmp_path / "o")]) == 2
+    assert not (tmp_path / "o").exists()
+    told = capsys.readouterr().err
+    assert "next-days.csv is a forecast of 48 hours" in told
+    assert "EPW" in told

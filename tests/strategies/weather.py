@@ -5,6 +5,7 @@ from __future__ import annotations
 import calendar
 import math
 from collections.abc import Callable, Iterator
+from datetime import datetime, timedelta
 
 HEADERS = (
     "LOCATION,Nowhere,ZZ,ZZZ,invented,000000,{latitude},{longitude},{offset},{elevation}",
@@ -92,3 +93,11 @@ def row_text(month: int, day: int, hour: int, values: Values, *, fields: int = F
     for name, value in values.items():
         row[PLACES[name]] = str(value)
     return ",".join(row)
+
+
+def forecast_text(begins: datetime, *, hours: int, air_c: float = 21.0) -> str:
+    """A forecast as CSV, issued as that day breaks: still air of one temperature at 45 %."""
+    rows = [f"{(begins + timedelta(hours=n)).isoformat()},{air_c},45,0" for n in range(hours)]
+    issued = (begins + timedelta(hours=5.5)).isoformat()
+    head = f"# issued_at: {issued}\ntime,temperature_c,humidity_percent,wind_m_s"
+    return "\n".join([head, *rows])

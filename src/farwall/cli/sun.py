@@ -8,6 +8,7 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from farwall.cli.weather_file import year_file
 from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
@@ -30,11 +31,12 @@ def run(options: argparse.Namespace) -> int:
     """Print each room's hours of sun and the size of its patch; write sun.svg into --out."""
     from farwall.facts.plain import plain
     from farwall.job.sun_day import sun_day
-    from farwall.readers.epw import read_epw
     from farwall.readers.job_json import read_job
 
     job = read_job(options.job)
-    weather = read_epw(options.weather) if options.weather is not None else None
+    weather = None
+    if options.weather is not None:
+        weather = year_file(options.weather, asked="the sun asks a weather file for its place")
     day = sun_day(job, midnight=_midnight(job, options.day), weather=weather)
     if options.out is not None:
         _write(job, day, options.out)

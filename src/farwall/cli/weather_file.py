@@ -35,6 +35,21 @@ def weather_of(path: Path | None) -> WeatherFile | Forecast | None:
     return read_weather(path)
 
 
+def year_file(path: Path, *, asked: str) -> WeatherFile:
+    """The weather file of a year at `path`; `asked` says what is wanted of it.
+
+    Raises Refused for a forecast, which holds a few days and no place, and as the readers do.
+    """
+    from farwall.air.weather import Forecast
+    from farwall.readers.any_weather import read_weather
+
+    read = read_weather(path)
+    if isinstance(read, Forecast):
+        told = f"{path.name} is a forecast of {len(read.air_c)} hours; {asked}."
+        raise Refused(Mistake("--weather", told, "Name an hourly EPW file."))
+    return read
+
+
 def weather_ahead(paths: Sequence[Path]) -> Outdoors | None:
     """The weather of weeks: a year's file, a forecast, or both; None where none was named.
 

@@ -7,6 +7,7 @@ import json
 from pathlib import Path
 from typing import TYPE_CHECKING, get_args
 
+from farwall.cli.weather_file import year_file
 from farwall.facts.sealer import SealerType
 
 if TYPE_CHECKING:
@@ -40,9 +41,9 @@ def run(options: argparse.Namespace) -> int:
     from farwall.papers.folder import write_folder
     from farwall.papers.year_document import year_document
     from farwall.papers.year_picture import year_svg
-    from farwall.readers.epw import read_epw
 
-    year = year_of(read_epw(options.weather), standing=options.house, sealer=options.sealer)
+    weather = year_file(options.weather, asked="a year is told from all of its hours")
+    year = year_of(weather, standing=options.house, sealer=options.sealer)
     text = json.dumps(year_document(year, name=options.name), ensure_ascii=False)
     picture = year_svg(year, name=options.name)
     write_folder(options.out, {"year.svg": picture.encode(), "year.json": f"{text}\n".encode()})
