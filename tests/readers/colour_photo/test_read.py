@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from PIL import Image
 from tests.colour_photos import laid, shot
+from tests.readers.photo.test_opening import TURNED_SHEET
 
 from farwall.bench.colour_photos import Hard
 from farwall.colour.ciede2000 import quick_de2000
@@ -38,6 +39,17 @@ def test_a_floor_beside_a_measured_target_comes_out_as_it_is(name, light):
     bare = read_colour_photo(taken.data) if name == "own" else None
     if bare is not None:
         assert np.median(off(photo, taken)) < np.median(off(bare, taken))
+
+
+def test_a_telephones_heic_is_read_as_the_jpeg_is():
+    """The same photo packed both ways (`turned-sheet.heic`), held upright in the one."""
+    heic = TURNED_SHEET.read_bytes()
+    there = read_colour_photo(heic, own_values=laid("own").values)
+    here = read_colour_photo(shot("own").data, own_values=laid("own").values)
+    assert there.rank == Rank.MEASURED
+    assert there.lab.shape == (1200, 900, 3)
+    assert there.target.error_de == pytest.approx(here.target.error_de, abs=0.3)
+    assert there.taken_at == "2026-05-14T10:20:30"
 
 
 @pytest.mark.parametrize("turn", [0, 90, 180, 270])

@@ -31,7 +31,8 @@ A decoded colour picture of that size takes 190 MB. Rank: guess."""
 LEAST_SIDE_PX = 200
 WORKING_PIXELS = 12_500_000
 """Larger pictures are made smaller: no wall of a plan needs more. Rank: guess."""
-_KINDS = ("PNG", "JPEG", "MPO", "HEIF")
+_KINDS = ("PNG", "JPEG")
+"""As Pillow opens them: a telephone's JPEG of several pictures (MPO) is opened as a JPEG."""
 _AGAIN = "Take the photo again, or send it as JPEG or PNG."
 
 
@@ -83,11 +84,12 @@ def looked_at(data: bytes, look: Callable[[Image.Image], Found]) -> Found:
 def _picture(data: bytes) -> Image.Image:
     from PIL import Image
 
-    if is_heic(data):
-        import pi_heif  # type: ignore[import-untyped]
+    if not is_heic(data):
+        return Image.open(io.BytesIO(data), formats=_KINDS)
+    import pi_heif  # type: ignore[import-untyped]
 
-        pi_heif.register_heif_opener()
-    return Image.open(io.BytesIO(data), formats=_KINDS)
+    pi_heif.register_heif_opener()
+    return Image.open(io.BytesIO(data), formats=["HEIF"])
 
 
 def _check(wide: int, high: int) -> None:
