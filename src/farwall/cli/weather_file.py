@@ -57,15 +57,6 @@ def weather_ahead(paths: Sequence[Path]) -> Outdoors | None:
     """
     if not paths:
         return None
-    from farwall.air.foretold import Foretold
-    from farwall.air.weather import Forecast
-    from farwall.readers.any_weather import read_weather
+    from farwall.readers.any_weather import read_ahead
 
-    read = [read_weather(path) for path in paths]
-    forecasts = [one for one in read if isinstance(one, Forecast)]
-    years = [one for one in read if not isinstance(one, Forecast)]
-    if len(forecasts) > 1 or len(years) > 1:
-        kind = "forecasts" if len(forecasts) > 1 else "weather files of a year"
-        raise Refused(Mistake("--weather", f"There are two {kind}.", "Name one of each at most."))
-    year = years[0] if years else None
-    return Foretold(forecasts[0], year) if forecasts else year
+    return read_ahead(paths)

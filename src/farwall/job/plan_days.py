@@ -136,7 +136,7 @@ def in_time(weather: Foretold, midnight: datetime, days: int) -> None:
             "weather",
             f"The forecast goes from {starts_at:%d %B %Y, %H:%M} to {ends_at:%d %B %Y, %H:%M}; "
             f"the calendar begins on {midnight:%d %B %Y}.",
-            "Fetch a forecast of these days, or begin in it with --from.",
+            "Fetch a forecast of these days, or begin within it.",
         )
     )
 

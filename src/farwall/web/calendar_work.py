@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field, replace
 from datetime import date, datetime
 from typing import TYPE_CHECKING, Any
@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 from farwall.errors import FarwallError, Refused, Unanswerable
 
 if TYPE_CHECKING:
-    from farwall.air.weather import WeatherFile
+    from farwall.air.foretold import Outdoors
     from farwall.facts.job import Job
     from farwall.facts.lessons import Lessons
     from farwall.job.plan_days import Answer, Ask
@@ -22,8 +22,9 @@ Json = dict[str, Any]
 class Asked:
     """What a calendar is asked for, as it is kept. Dates are ISO; `days`: None, as many as needed.
 
-    weather: SHA-256 and name of an EPW file in the book · readings: of slab and air, that hold for
-    the one house asked about · rain, away: what if; away is house, trade, date.
+    weather, forecast: SHA-256 and name of an EPW file, and of a forecast, in the book · readings:
+    of slab and air, that hold for the one house asked about · rain, away: what if; away is house,
+    trade, date.
     """
 
     houses: tuple[str, ...]
@@ -34,6 +35,7 @@ class Asked:
     free: Mapping[str, str] = field(default_factory=dict)
     due: Mapping[str, str] = field(default_factory=dict)
     weather: tuple[str, str] | None = None
+    forecast: tuple[str, str] | None = None
     readings: Mapping[str, float] = field(default_factory=dict)
     rain: tuple[str, ...] = ()
     away: tuple[tuple[str, str, str], ...] = ()
@@ -50,45 +52,48 @@ class Asked:
             "houses": list(self.houses), "rain": list(self.rain),
             "away": [list(one) for one in self.away],
             "weather": None if self.weather is None else list(self.weather),
+            "forecast": None if self.forecast is None else list(self.forecast),
             "free": dict(self.free), "due": dict(self.due), "readings": dict(self.readings),
         }  # fmt: skip
 
 
 def asked_from(told: Mapping[str, Any]) -> Asked:
     """The question again, from what `to_dict` gave."""
-    weather = told["weather"]
+    weather, forecast = told["weather"], told.get("forecast")
     return Asked(
         houses=tuple(told["houses"]), begins=told["begins"], crews=told["crews"],
         people=told["people"], days=told["days"], free=dict(told["free"]), due=dict(told["due"]),
         weather=None if weather is None else (weather[0], weather[1]),
+        forecast=None if forecast is None else (forecast[0], forecast[1]),
         readings=dict(told["readings"]), rain=tuple(told["rain"]),
         away=tuple((one[0], one[1], one[2]) for one in told["away"]),
     )  # fmt: skip
 
 
 def calendar_of(
-    told: Json, facts: Mapping[str, Json], weather: str | None, lessons: Json | None
+    told: Json, facts: Mapping[str, Json], weather: Sequence[str], lessons: Json | None
 ) -> Json:
     """The calendar of these houses. Never raises for what they say.
 
-    told: an `Asked`; facts: of each house by id; weather: path of the EPW file; lessons: as
-    the book keeps them. Back comes `document` (None where nothing could be placed), `faults` of
-    the independent checker, and `unplaced`: houses that find no days, why, what would help.
+    told: an `Asked`; facts: of each house by id; weather: paths of the EPW file and of the
+    forecast, as far as there are any; lessons: as the book keeps them. Back comes `document` (None
+    where nothing could be placed), `faults` of the independent checker, and `unplaced`: houses that
+    find no days, why, what would help.
     """
     from pathlib import Path
 
-    from farwall.readers.epw import read_epw
+    from farwall.readers.any_weather import read_ahead
     from farwall.web.firm import lessons_in
 
     asked = asked_from(told)
     unplaced: list[Json] = []
     try:
         known = lessons_in(lessons)
-        file = None if weather is None else read_epw(Path(weather))
+        ahead = read_ahead([Path(one) for one in weather])
     except FarwallError as error:
         return _answer(None, [_no("", "", error)])
     jobs = _jobs(asked, facts, unplaced)
-    case = _Case(file, known)
+    case = _Case(ahead, known)
     while jobs:
         try:
             return _answer(case.answer(jobs, asked), unplaced)
@@ -104,7 +109,7 @@ def calendar_of(
 
 @dataclass(frozen=True)
 class _Case:
-    weather: WeatherFile | None
+    weather: Outdoors | None
     lessons: Lessons | None
 
     def answer(self, jobs: Mapping[str, Job], asked: Asked) -> Answer:

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import json
 from dataclasses import replace
+from datetime import datetime
 
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
-from tests.strategies.weather import epw_text
+from tests.strategies.weather import epw_text, forecast_text
 from tests.web.pages.office import Office, faults_of_html
 
 from farwall.cli.main import main
@@ -180,6 +181,42 @@ def test_a_weather_file_is_kept_and_used_and_another_file_is_turned_away(office,
     )
     assert office.get("/days/days.json").json() == json.loads(told)
     assert not [one for one in office.book.check() if one.code == "loose-file"]
+
+
+def test_a_forecast_is_kept_over_a_typical_year_and_used_as_the_command_uses_it(
+    office, tmp_path, capsys
+):
+    begins = datetime.fromisoformat("2026-06-07T00:00:00-06:00")
+    files = {
+        "town.epw": epw_text(),
+        "next-days.csv": forecast_text(begins, hours=264, air_c=12.0),
+    }
+    for name, text in files.items():
+        answer = office.post("/days/weather", files={"file": (name, text.encode())})
+        assert answer.status_code == 303
+        (tmp_path / name).write_text(text, encoding="utf-8")
+    text = office.get("/days").text
+    assert "By the forecast next-days.csv for the days that it holds." in text
+    assert "By the weather file town.epw." in text
+    assert faults_of_html(text) == []
+    ask(office, "elm")
+    both = [word for name in files for word in ("--weather", str(tmp_path / name))]
+    told = json.loads(command(tmp_path, capsys, *both, "--json", ids=("elm",)))
+    assert office.get("/days/days.json").json() == told
+    assert "The forecast goes until" in office.get("/days").text
+    ask(office, "elm", **{"no-forecast": "yes"})
+    year = ["--weather", str(tmp_path / "town.epw")]
+    alone = json.loads(command(tmp_path, capsys, *year, "--json", ids=("elm",)))
+    assert office.get("/days/days.json").json() == alone != told
+    assert not [one for one in office.book.check() if one.code == "loose-file"]
+
+
+def test_a_forecast_that_is_over_is_told_and_places_nothing(office):
+    begins = datetime.fromisoformat("2026-05-07T00:00:00-06:00")
+    old = forecast_text(begins, hours=48)
+    office.post("/days/weather", files={"file": ("old.csv", old.encode())})
+    ask(office, "elm")
+    assert "Fetch a forecast of these days" in office.get("/days").text
 
 
 @pytest.mark.parametrize("path", ["/days", "/days/farwall.ics", "/days/days.json", "/days/state"])

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from concurrent.futures import Executor
 from dataclasses import replace
 from datetime import datetime
-from typing import Any
+from typing import Any, Literal
 
 from fastapi import APIRouter, Request, Response
 from starlette.datastructures import FormData, UploadFile
@@ -69,9 +69,7 @@ class _Days:
         return {"version": 0, "fresh": not busy, "no": []}
 
     async def weather(self, request: Request) -> Response:
-        """Keep an hourly EPW file for the calendars to come."""
-        from farwall.readers.epw import parse_epw
-
+        """Keep an hourly EPW file, or a forecast, for the calendars to come."""
         form = await form_of(request, MOST_MB * 1_000_000 + _ROOM)
         try:
             try:
@@ -81,22 +79,17 @@ class _Days:
                 content, name = await file.read(), file.filename[:120]
             finally:
                 await form.close()
-            if (
-                not content[:64]
-                .decode("latin-1")
-                .removeprefix("ï»¿")
-                .lstrip()
-                .upper()
-                .startswith("LOCATION")
-            ):
-                raise Refused(Mistake(name, said("days-weather-not")))
-            text = content.decode("utf-8", "replace")
-            await asyncio.to_thread(parse_epw, text, name=name)
+            kind = await asyncio.to_thread(_weather_kind, content, name)
         except Refused as error:
             return await asyncio.to_thread(self._page, mistakes=mistakes_of(error), code=422)
         sha = await self.door.written(lambda: self.book.put_file(content))
         was = await asyncio.to_thread(self._asked)
-        asked = replace(was, weather=(sha, name), readings={})
+        file_told = (sha, name)
+        asked = (
+            replace(was, weather=file_told, readings={})
+            if kind == "weather"
+            else replace(was, forecast=file_told, readings={})
+        )
         await self.door.written(lambda: self._put_asked(asked))
         return seen_elsewhere("/days#asks")
 
@@ -191,11 +184,13 @@ class _Days:
         def work(hands: Executor) -> None:
             there = {one.id for one in self.book.jobs()}
             facts = {one: self.book.facts(one) for one in asked.houses if one in there}
-            path = None
-            if asked.weather is not None:
-                path = str(file_path(self.book.where.files, asked.weather[0]))
+            paths = [
+                str(file_path(self.book.where.files, one[0]))
+                for one in (asked.weather, asked.forecast)
+                if one is not None
+            ]
             taught = self.book.document(LESSONS, FIRM)
-            made = hands.submit(calendar_of, asked.to_dict(), facts, path, taught).result()
+            made = hands.submit(calendar_of, asked.to_dict(), facts, paths, taught).result()
             told = {**made, "asked": asked.to_dict(), "made_at": self.door.now()}
             if key == WHAT_IF:
                 self.book.put_document(WHAT_IF, FIRM, told)
@@ -250,6 +245,23 @@ class _Days:
                   ("rain", "trade", "where", "back")},
             readings=_readings(asked, units),
         )  # fmt: skip
+
+
+def _weather_kind(content: bytes, name: str) -> Literal["weather", "forecast"]:
+    """Whether a file is a weather file of a year or a forecast, read to its end. Raises Refused."""
+    from farwall.readers.any_weather import is_epw
+    from farwall.readers.epw import parse_epw
+    from farwall.readers.forecast import parse_forecast
+
+    text = content.decode("utf-8-sig", "replace")
+    if is_epw(content):
+        parse_epw(text, name=name)
+        return "weather"
+    try:
+        parse_forecast(text, name=name)
+    except Refused as error:
+        raise Refused(Mistake(name, said("days-weather-not")), *error.mistakes) from error
+    return "forecast"
 
 
 def _unplaced(stands: Json | None) -> list[Json]:

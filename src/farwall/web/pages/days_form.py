@@ -68,11 +68,12 @@ def asked_of(form: FormData, houses: Sequence[str], was: Asked, units: Units) ->
         free=read.dates("free", names),
         due=read.dates("due", names),
         weather=None if text_of(form, "no-weather") else was.weather,
+        forecast=None if text_of(form, "no-forecast") else was.forecast,
         readings=read.readings(units),
     )
     if asked.readings and len(names) > 1:
         read.mistakes.append(Mistake(said("days-readings"), said("days-readings-one")))
-    if asked.readings and asked.weather is not None:
+    if asked.readings and (asked.weather or asked.forecast):
         read.mistakes.append(Mistake(said("days-readings"), said("days-readings-file")))
     if read.mistakes:
         raise Refused(*read.mistakes)
