@@ -53,7 +53,7 @@ def _foretold(calendar: Calendar, weather: Foretold) -> Iterator[str]:
     else:
         issued = f"It will be {age_h:.0f} h old when the first step begins."
     after = (
-        "each day is taken like the mean of its own (a guess); with a weather file of a year "
+        "each day is taken like the mean of its own days (a guess); with a weather file of a year "
         "beside it a typical year stands there"
         if weather.year is None
         else "a typical year stands, which foretells no day"

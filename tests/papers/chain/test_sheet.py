@@ -95,12 +95,12 @@ def test_no_sentence_of_it_is_left_in_english(units):
     ("rank", "source", "english", "spanish"),
     [
         ("common practice", "common-practice: a mild day",
-         "Weather: common practice, a mild day.", "Tiempo: práctica común, un día templado."),
+         "Weather: common practice, a mild day.", "Clima: práctica común, un día templado."),
         ("guess", "weather file, house-guess",
-         "Weather: guess, weather file.", "Tiempo: estimación, archivo del tiempo."),
+         "Weather: guess, weather file.", "Clima: estimación, archivo de clima."),
         ("guess", "the survey's readings, taken to last for days",
          "Weather: guess, the survey's readings, taken to last for days.",
-         "Tiempo: estimación, lecturas de la inspección, como si duraran días."),
+         "Clima: estimación, lecturas de la inspección, como si duraran días."),
     ],
 )  # fmt: skip
 def test_what_the_weather_rests_on_is_said_in_words(rank, source, english, spanish):

@@ -211,6 +211,19 @@ def test_a_forecast_is_kept_over_a_typical_year_and_used_as_the_command_uses_it(
     assert not [one for one in office.book.check() if one.code == "loose-file"]
 
 
+def test_what_it_rests_on_and_its_notes_are_said_in_spanish(office):
+    begins = datetime.fromisoformat("2026-06-07T00:00:00-06:00")
+    table = forecast_text(begins, hours=264)
+    office.post("/days/weather", files={"file": ("next-days.csv", table.encode())})
+    ask(office, "elm")
+    text = office.get("/days", headers={"accept-language": "es-MX"}).text
+    assert "Clima: estimación, pronóstico." in text
+    assert "El pronóstico llega hasta el" in text
+    assert "se toma como la media de los suyos" in text
+    assert "The forecast" not in text
+    assert "house-guess" not in office.get("/days").text
+
+
 def test_a_forecast_that_is_over_is_told_and_places_nothing(office):
     begins = datetime.fromisoformat("2026-05-07T00:00:00-06:00")
     old = forecast_text(begins, hours=48)

@@ -18,11 +18,11 @@ PHRASES = {
     "be handed over.":
     "En la cinta: barra llena, el primer día; con guiones, planeado y puede moverse; cuña, cuándo "
     "se puede entregar.",
-    "Weather: {1}.": "Tiempo: {1}.",
+    "Weather: {1}.": "Clima: {1}.",
     "the survey's readings, taken to last for days":
     "lecturas de la inspección, como si duraran días",
     "a mild day": "un día templado",
-    "weather file": "archivo del tiempo",
+    "weather file": "archivo de clima",
     "forecast": "pronóstico",
     "Hours of work for the floor and its crew, and waits: common practice, no source; how hours "
     "part within a line is a guess.":

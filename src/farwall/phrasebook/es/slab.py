@@ -120,7 +120,7 @@ PHRASES = {
     "Put starts_at into the job, or say --day 2026-06-21.":
     "Ponga starts_at en el trabajo, o diga --day 2026-06-21.",
     "Give both, or a weather file with --weather.":
-    "Dé los dos, o un archivo de tiempo con --weather.",
+    "Dé los dos, o un archivo de clima con --weather.",
     # Since the morning's check, since the plan before.
     "The plan stayed as it was.": "El plan quedó como estaba.",
     "This morning the {1} leaks: tanks are filled, not swapped.":

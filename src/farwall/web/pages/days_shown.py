@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from farwall.evidence import source_words
+from farwall.evidence import rank_words
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import told
 from farwall.web.calendar_work import asked_from, moves
 from farwall.web.pages.days_tape import Drawn, Span, days_tape, span_of
 from farwall.web.pages.days_words import (
@@ -62,14 +64,28 @@ def shown_of(stands: Json, case: Json | None, units: Units, look: Look) -> Json:
         "steps": _windows(spans[0], scale), "houses": houses,
         "next": next_steps(document, now), "proof": proof_told(drawn),
         "faults": [f"{one['code']} {one['house']}: {one['what']}" for one in made["faults"]],
-        "rests": said("days-rests", source=source_words(drawn["rests_on"]["source"]),
-                      rank=drawn["rests_on"]["rank"]),
-        "notes": drawn.get("notes", []), "cautions": drawn["cautions"],
+        "rests": _rests(drawn["rests_on"]),
+        "notes": [_note(one, {each["name"] for each in drawn["houses"]})
+                  for one in drawn.get("notes", [])],
+        "cautions": drawn["cautions"],
         "made": stamp_told(made["made_at"], units),
         "moves": moves_told(moved, drawn) if case is not None else [],
         "if_told": _if_told(case, document),
         "names": {one["id"]: one["name"] for one in document["houses"]},
     }  # fmt: skip
+
+
+def _rests(on: Json) -> str:
+    """What the hours of the calendar come from, and how far to trust them."""
+    return told(f"Weather: {rank_words(on['rank'], on['source'])}.")
+
+
+def _note(text: str, names: Collection[str]) -> str:
+    """A note in the language that is spoken; the houses that it holds for keep their names."""
+    head, mark, rest = text.partition(": ")
+    if mark and all(one in names for one in head.split(", ")):
+        return f"{head}: {told(rest)}"
+    return told(text)
 
 
 def _of(document: Json, house: str) -> Json:

@@ -73,7 +73,6 @@ WORDS = {
     "days-count-wrong": "{text} is no number from {least} to {most}.",
     "days-nothing-next": "Nothing is ahead in this calendar.",
     "days-next": "{when}: {house}, {what}.",
-    "days-rests": "It rests on {source} ({rank}).",
     "days-made": "Made {at}.",
     "days-if-title": "What if",
     "days-if-being-made": "The question is being answered; this page looks again by itself.",

@@ -75,7 +75,6 @@ WORDS = {
     "days-count-wrong": "{text} no es un número de {least} a {most}.",
     "days-nothing-next": "En este calendario ya no queda nada por delante.",
     "days-next": "{when}: {house}, {what}.",
-    "days-rests": "Se apoya en {source} ({rank}).",
     "days-made": "Hecho {at}.",
     "days-if-title": "Y si…",
     "days-if-being-made": "Se está respondiendo la pregunta; esta página vuelve a mirar sola.",
