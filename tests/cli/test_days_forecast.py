@@ -68,8 +68,8 @@ def test_a_cold_forecast_is_a_no_without_a_date_that_it_cannot_know(days):
 def test_an_old_forecast_is_refused_with_its_days(days):
     code, _, err = days("--from", "2026-09-08")
     assert code == 2
-    assert "07 June 2026" in err
-    assert "08 September 2026" in err
+    assert "2026-06-07" in err
+    assert "2026-09-08" in err
 
 
 def test_two_forecasts_are_refused(days, tmp_path):

@@ -96,7 +96,7 @@ def test_all_mistakes_come_at_once_with_their_places():
     for part in (
         "issued_at", "column temperature", "temperature_c or temperature_f", "line 3",
         "no offset", "line 4", "not ISO 8601", "line 4, humidity", "not a number",
-        "line 5, wind_mph", "500", "line 6", "3 fields",
+        "line 5, wind_mph", "500", "line 6", "3 cells",
     ):  # fmt: skip
         assert part in text, part
 

@@ -134,8 +134,8 @@ def in_time(weather: Foretold, midnight: datetime, days: int) -> None:
     raise Refused(
         Mistake(
             "weather",
-            f"The forecast goes from {starts_at:%d %B %Y, %H:%M} to {ends_at:%d %B %Y, %H:%M}; "
-            f"the calendar begins on {midnight:%d %B %Y}.",
+            f"The forecast goes from {starts_at:%Y-%m-%d %H:%M} to {ends_at:%Y-%m-%d %H:%M}; "
+            f"the calendar begins on {midnight:%Y-%m-%d}.",
             "Fetch a forecast of these days, or begin within it.",
         )
     )

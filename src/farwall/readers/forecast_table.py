@@ -62,7 +62,7 @@ def from_csv(text: str) -> Table:
     table.names = [_plain(one) for one in cells[0]]
     for (number, _), row in zip(kept[1:], cells[1:], strict=False):
         if len(row) != len(table.names):
-            wrong = f"A row has {len(row)} fields, the header {len(table.names)}."
+            wrong = f"A row has {len(row)} cells, the header {len(table.names)}."
             table.add(f"line {number}", wrong, "Repair the row.")
             continue
         table.rows.append((f"line {number}", dict(zip(table.names, row, strict=True))))

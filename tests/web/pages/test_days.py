@@ -222,6 +222,14 @@ def test_what_it_rests_on_and_its_notes_are_said_in_spanish(office):
     assert "se toma como la media de los suyos" in text
     assert "The forecast" not in text
     assert "house-guess" not in office.get("/days").text
+    wrong = office.post(
+        "/days/weather",
+        files={"file": ("x.csv", b"time,air\n2026,x\n")},
+        headers={"accept-language": "es-MX"},
+    )
+    assert wrong.status_code == 422
+    assert "ni un pronóstico que se pueda leer" in wrong.text
+    assert "línea 2: Su hora no es ISO 8601." in wrong.text
 
 
 def test_a_forecast_that_is_over_is_told_and_places_nothing(office):

@@ -14,6 +14,7 @@ from starlette.datastructures import FormData, UploadFile
 
 from farwall.errors import Mistake, Refused, Unanswerable
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import told
 from farwall.store.files import file_path
 from farwall.units import f_from_c
 from farwall.web.calendar_work import Asked, asked_from, calendar_of
@@ -81,7 +82,7 @@ class _Days:
                 await form.close()
             kind = await asyncio.to_thread(_weather_kind, content, name)
         except Refused as error:
-            return await asyncio.to_thread(self._page, mistakes=mistakes_of(error), code=422)
+            return await asyncio.to_thread(self._page, mistakes=_said(error), code=422)
         sha = await self.door.written(lambda: self.book.put_file(content))
         was = await asyncio.to_thread(self._asked)
         file_told = (sha, name)
@@ -245,6 +246,11 @@ class _Days:
                   ("rain", "trade", "where", "back")},
             readings=_readings(asked, units),
         )  # fmt: skip
+
+
+def _said(error: Refused) -> list[str]:
+    """What is wrong with a file, in the language that is spoken."""
+    return [told(one) for one in mistakes_of(error)]
 
 
 def _weather_kind(content: bytes, name: str) -> Literal["weather", "forecast"]:
