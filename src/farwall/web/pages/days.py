@@ -7,14 +7,13 @@ from collections.abc import Sequence
 from concurrent.futures import Executor
 from dataclasses import replace
 from datetime import datetime
-from typing import Any, Literal
+from typing import Any
 
 from fastapi import APIRouter, Request, Response
 from starlette.datastructures import FormData, UploadFile
 
 from farwall.errors import Mistake, Refused, Unanswerable
 from farwall.papers.wall_clock import Units
-from farwall.phrasebook import told
 from farwall.store.files import file_path
 from farwall.units import f_from_c
 from farwall.web.calendar_work import Asked, asked_from, calendar_of
@@ -23,6 +22,7 @@ from farwall.web.firm import FIRM, LESSONS
 from farwall.web.live import Live
 from farwall.web.pages.days_form import MOST_HOUSES, asked_of, default_asked, rows_of, what_if_of
 from farwall.web.pages.days_shown import Look, shown_of
+from farwall.web.pages.days_weather import said_of, weather_kind
 from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
@@ -80,9 +80,9 @@ class _Days:
                 content, name = await file.read(), file.filename[:120]
             finally:
                 await form.close()
-            kind = await asyncio.to_thread(_weather_kind, content, name)
+            kind = await asyncio.to_thread(weather_kind, content, name)
         except Refused as error:
-            return await asyncio.to_thread(self._page, mistakes=_said(error), code=422)
+            return await asyncio.to_thread(self._page, mistakes=said_of(error), code=422)
         sha = await self.door.written(lambda: self.book.put_file(content))
         was = await asyncio.to_thread(self._asked)
         file_told = (sha, name)
@@ -246,28 +246,6 @@ class _Days:
                   ("rain", "trade", "where", "back")},
             readings=_readings(asked, units),
         )  # fmt: skip
-
-
-def _said(error: Refused) -> list[str]:
-    """What is wrong with a file, in the language that is spoken."""
-    return [told(one) for one in mistakes_of(error)]
-
-
-def _weather_kind(content: bytes, name: str) -> Literal["weather", "forecast"]:
-    """Whether a file is a weather file of a year or a forecast, read to its end. Raises Refused."""
-    from farwall.readers.any_weather import is_epw
-    from farwall.readers.epw import parse_epw
-    from farwall.readers.forecast import parse_forecast
-
-    text = content.decode("utf-8-sig", "replace")
-    if is_epw(content):
-        parse_epw(text, name=name)
-        return "weather"
-    try:
-        parse_forecast(text, name=name)
-    except Refused as error:
-        raise Refused(Mistake(name, said("days-weather-not")), *error.mistakes) from error
-    return "forecast"
 
 
 def _unplaced(stands: Json | None) -> list[Json]:
