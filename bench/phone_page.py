@@ -4,8 +4,9 @@
     .venv/bin/python bench/phone_page.py --once   one load of each kind, 20 entries instead of 200
 
 The phone: processor 4 times slower, 1.6 Mbit/s down, 750 kbit/s up, 150 ms there and back, by the
-browser's own throttle. Time runs from the call of the address until a tap on the big key has been
-kept on the phone's disk and shows. Bytes are those on the wire, heads of answers too, as packed by
+browser's own throttle. Two times run from the call of the address: until the big key stands there
+and is tapped (by a script, the moment it can be), and until that tap has been kept on the phone's
+disk and shows, which is stricter. Bytes are those on the wire, heads of answers too, as packed by
 the server. Wanted: 1 s, 60 KB, 8 requests; 200 entries once each.
 """
 
@@ -105,14 +106,20 @@ def loads(play: Playwright, folder: str) -> None:
             page.close()
             again.append(one(context, ""))
     for name, found in (("first load", first), ("again", again)):
-        times = sorted(ms for ms, _, _ in found)
-        _, requests, size = found[0]
-        print(f"{name}: a tap works after {times[len(times) // 2]:.0f} ms (worst {times[-1]:.0f}), "
-              f"{requests} requests, {size / 1000:.1f} KB on the wire")  # fmt: skip
+        tapped, kept = ([load[n] for load in found] for n in (0, 1))
+        _, _, requests, size = found[0]
+        print(f"{name}: the key is tapped after {middle(tapped)}, the tap kept after "
+              f"{middle(kept)}, {requests} requests, {size / 1000:.1f} KB on the wire")  # fmt: skip
 
 
-def one(context: BrowserContext, secret: str) -> tuple[float, int, int]:
-    """Milliseconds until a tap works, requests and bytes until all is sent."""
+def middle(times: list[float]) -> str:
+    """The middle one and the worst."""
+    told = sorted(times)
+    return f"{told[len(told) // 2]:.0f} ms (worst {told[-1]:.0f})"
+
+
+def one(context: BrowserContext, secret: str) -> tuple[float, float, int, int]:
+    """Milliseconds until the tap and until it is kept, requests and bytes until all is sent."""
     page = context.new_page()
     seen = []
 
@@ -124,12 +131,12 @@ def one(context: BrowserContext, secret: str) -> tuple[float, int, int]:
     slow(page)
     page.goto(f"{HERE}/slab/{JOB}{secret}")
     page.locator("[data-do=undo] b").wait_for(timeout=60_000)
-    took = page.evaluate("window.worked")
+    tapped, kept = page.evaluate("[window.tapped, window.worked]")
     page.locator(".status", has_text="All is sent").wait_for(timeout=60_000)
     mine = [o for o in seen if not o.from_service_worker and "/log" not in o.url]
     sizes = [o.request.sizes() for o in mine]
     size = sum(o["responseBodySize"] + o["responseHeadersSize"] for o in sizes)
-    return took, len(mine), size
+    return tapped, kept, len(mine), size
 
 
 def a_day(play: Playwright, folder: str, again) -> subprocess.Popen:
