@@ -76,9 +76,10 @@ def paths(draw):
 
 
 def sampled(edge, later, earlier, count=400):
-    """The oldest of many places, and the spread of moments that a near tie would change."""
+    """The oldest of many places, none of them one that round numbers single out: a tie at a single
+    place is no stretch of floor."""
     oldest = 0.0
-    for u in np.linspace(0, 1, count):
+    for u in (np.arange(count) + 2**-0.5) / count:
         place = edge[0] + u * (edge[1] - edge[0])
         oldest = max(oldest, abs(moment(later, place) - moment(earlier, place)))
     return oldest
@@ -104,15 +105,13 @@ def test_the_oldest_place_is_never_younger_than_any_sampled_one(edge, later, ear
         assert found >= sampled(edge, later, earlier) - 1e-6
 
 
-def test_a_wait_on_the_very_end_of_an_edge_counts_by_hand():
-    """The later band waits a minute on the edge's start, then covers it at once; the earlier
-    comes straight at that start and is there after a minute: it was met at minute 0 and at 1."""
+def test_a_wait_at_a_single_place_of_an_edge_does_not_count_by_hand():
+    """The later band waits a minute on the edge's start, then covers the edge at once; the earlier
+    comes straight at that start after a minute. All but the start was met by both at minute 1."""
     edge = np.array([(0.0, 0.0), (1.0, 0.0)])
     later = np.array([(0.0, 0.0, 0.0), (0.0, 0.0, 1.0), (1.0, 0.0, 1.0)])
     earlier = np.array([(0.0, 1.0, 0.0), (0.0, 0.0, 1.0)])
-    found = oldest_on(edge, legs_of(later), legs_of(earlier))
-    assert found.age_min == pytest.approx(1.0)
-    assert (found.x, found.y) == (0.0, 0.0)
+    assert oldest_on(edge, legs_of(later), legs_of(earlier)).age_min == 0.0
 
 
 @given(edge=st.tuples(point, point), later=paths(), earlier=paths())

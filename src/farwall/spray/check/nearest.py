@@ -4,8 +4,10 @@ A point is sprayed at the moment when the path is nearest to it. Along a
 straight edge the nearest feature of a path (a leg, or a corner between two)
 changes only where two squared distances are equal: at roots of quadratics.
 Between those the moment is linear in the place, and so is the difference of two
-moments: its extremes lie at the break points. At a tie every nearest moment
-counts, so that the age is never told too small.
+moments: its extremes lie at the break points, come upon from either side. Where
+features tie along a stretch every nearest moment counts, so that the age is
+never told too small; a tie at a single place, with nothing beside it, has no
+floor of its own and is left out.
 """
 
 from __future__ import annotations
@@ -137,30 +139,15 @@ def oldest_on(edge: Array, later: list[Leg], earlier: list[Leg]) -> Oldest:
     line = line_of(edge)
     breaks = sorted({0.0, 1.0, *line.breaks(later), *line.breaks(earlier)})
     best = Oldest(-1.0, line.x, line.y, 0.0)
-    for found in _candidates(line, breaks, later, earlier):
-        best = max(best, found, key=lambda one: one.age_min)
-    return best
-
-
-def _candidates(
-    line: Line, breaks: list[float], later: list[Leg], earlier: list[Leg]
-) -> Iterator[Oldest]:
-    """Places that may be the oldest: both ends of each stretch, and the break points themselves.
-
-    A leg may be nearest at one break point and nowhere beside it: a wait whose place lies on the
-    edge, where the way goes on along it.
-    """
     for u, v in pairwise(breaks):
         if v - u < THIN:
             continue
         middle = (u + v) / 2
         pairs = product(line.nearest(later, middle), line.nearest(earlier, middle))
         for one, other in pairs:
-            yield line.oldest(one, other, u)
-            yield line.oldest(one, other, v)
-    for u in breaks:
-        for one, other in product(line.nearest(later, u), line.nearest(earlier, u)):
-            yield line.oldest(one, other, u)
+            for w in (u, v):
+                best = max(best, line.oldest(one, other, w), key=lambda found: found.age_min)
+    return best
 
 
 @dataclass(frozen=True)
