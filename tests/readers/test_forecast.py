@@ -166,3 +166,9 @@ def test_any_weather_is_told_apart_by_its_beginning(tmp_path):
     assert len(read_weather(tmp_path / "b.txt").hours) == 31 * 24
     with pytest.raises(Refused):
         read_weather(tmp_path / "none.csv")
+
+
+def test_a_cell_without_end_is_refused():
+    with pytest.raises(Refused) as refusal:
+        parse_forecast("time,temperature_c\n" + "x" * 140_000 + ",1")
+    assert "cannot be parted into columns" in str(refusal.value)

@@ -58,7 +58,11 @@ def from_csv(text: str) -> Table:
         return table
     marks = {mark: kept[0][1].count(mark) for mark in ",;\t"}
     mark = max(marks, key=lambda one: marks[one])
-    cells = list(csv.reader((line for _, line in kept), delimiter=mark))
+    try:
+        cells = list(csv.reader((line for _, line in kept), delimiter=mark))
+    except csv.Error:
+        table.add("", "The file cannot be parted into columns.", "Save it anew as CSV.")
+        return table
     table.names = [_plain(one) for one in cells[0]]
     for (number, _), row in zip(kept[1:], cells[1:], strict=False):
         if len(row) != len(table.names):

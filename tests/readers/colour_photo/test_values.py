@@ -1,7 +1,7 @@
 """Values of a target out of a small file, or all mistakes of it at once."""
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from farwall.errors import Refused
@@ -30,6 +30,8 @@ def test_every_mistake_is_told(text, count):
 
 
 @given(st.binary(max_size=200))
+@example(b"0\r0")
+@example(b"patch,L,a,b\rA1,50,0,0\r")
 def test_anything_is_read_or_refused(content):
     try:
         found = values_in(content)

@@ -38,6 +38,8 @@ PHRASES = {
     "A row has {#1} cells, the header {#2}.":
     "Una fila tiene {#1} celdas, el encabezado {#2}.",
     "Repair the row.": "Repare la fila.",
+    "The file cannot be parted into columns.": "El archivo no se puede partir en columnas.",
+    "Save it anew as CSV.": "Guárdelo de nuevo como CSV.",
     "The forecast goes from {#1} to {#2}; the calendar begins on {#3}.":
     "El pronóstico va de {#1} a {#2}; el calendario empieza el {#3}.",
     "Fetch a forecast of these days, or begin within it.":

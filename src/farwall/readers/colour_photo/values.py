@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import csv
-import io
 import json
 import math
 
@@ -65,7 +64,12 @@ def _of_json(text: str) -> list[tuple[str, list[object]]]:
 
 
 def _of_csv(text: str) -> list[tuple[str, list[object]]]:
-    rows = [row for row in csv.reader(io.StringIO(text)) if any(one.strip() for one in row)]
+    # Lines are parted here, for a lone carriage return ends one too, which the reader takes ill.
+    try:
+        read = list(csv.reader(text.splitlines()))
+    except csv.Error as error:
+        raise Refused(Mistake("values", "The file is no CSV.", _HOW)) from error
+    rows = [row for row in read if any(one.strip() for one in row)]
     first = [one.strip().lower() for one in rows[0]] if rows else []
     if first != ["patch", "l", "a", "b"]:
         raise Refused(Mistake("line 1", "The heads are not patch,L,a,b.", _HOW))
