@@ -1,6 +1,7 @@
 """The Bayesian step: against the closed form, against plain counting, and its laws."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -48,6 +49,19 @@ def test_waits_seen_to_their_end_follow_the_closed_form(told, room, spread):
     assert math.log(found.low) == pytest.approx(mean - Z * sd, abs=0.01 * SPREAD.floor)
     assert math.log(found.high) == pytest.approx(mean + Z * sd, abs=0.01 * SPREAD.floor)
     assert found.seen == len(told)
+
+
+def test_what_is_seen_of_the_very_coat_counts_as_another_of_its_own_spread():
+    """One coat's looks differ by less: as if all looks had the smaller spread, to the digit."""
+    split = Spread(floor=0.5, room=0.12, watch=0.1, occasion=0.2, within=0.05)
+    small = Spread(floor=0.5, room=0.12, watch=0.1, occasion=0.05)
+    for ended in (True, False):
+        seen = Watched("closet", 1.6, ended)
+        assert factor(split, [replace(seen, now=True)], room="bath") == factor(
+            small, [seen], room="bath"
+        )
+        assert factor(split, [seen], room="bath") == factor(TIMES, [seen], room="bath")
+    assert factor(TIMES, [replace(seen, now=True)]) == factor(TIMES, [seen])
 
 
 def test_an_unfinished_wait_follows_plain_counting():

@@ -4,7 +4,7 @@ import pytest
 
 from farwall.bench.floors_drawn import TEST, TUNING, drawn
 from farwall.bench.floors_read import WAYS, score_read
-from farwall.bench.floors_score import _strip, score_floors
+from farwall.bench.floors_score import score_floors, strip_of
 from farwall.bench.floors_true import tiles_of
 
 SEEDS = range(1, 25)
@@ -49,7 +49,7 @@ def test_a_tile_knows_nothing_of_how_the_stained_floor_gives_off():
 
 def test_a_strip_and_its_room_are_read_at_the_strips_hour():
     floors = [drawn(seed) for seed in (1, 2)]
-    closet, room = tiles_of([_strip(one) for one in floors])
+    closet, room = tiles_of([strip_of(one) for one in floors])
     assert closet == pytest.approx(room, rel=0.2)
 
 

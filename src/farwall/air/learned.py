@@ -32,13 +32,19 @@ _EVERY = 0.02
 class Spread:
     """Standard deviations of the logarithm: between floors, rooms, of watching, between occasions.
 
-    occasion: how one wait in a room differs from another in the same room.
+    occasion: how one wait in a room differs from another in the same room. within: the same
+    where both are of one coat on one day, and share its mix and its hours; None: no less.
     """
 
     floor: float
     room: float
     watch: float
     occasion: float = 0.0
+    within: float | None = None
+
+    def between(self, *, now: bool) -> float:
+        """How one wait differs from the next, of the same coat (`now`) or of another."""
+        return self.within if now and self.within is not None else self.occasion
 
 
 @dataclass(frozen=True)
@@ -49,7 +55,8 @@ class Watched:
     the last look that found it unended, where there was one; 0 says that the
     end itself was seen. blur: for a wait of another kind, how far floors differ
     in what that kind is to this one, as a standard deviation of the logarithm;
-    on one floor it is the same in every room.
+    on one floor it is the same in every room. now: seen in the very coat, and on
+    the very day, of the wait that is foretold.
     """
 
     room: str
@@ -57,6 +64,7 @@ class Watched:
     ended: bool = True
     since: float = 0.0
     blur: float = 0.0
+    now: bool = False
 
 
 @dataclass(frozen=True)
@@ -88,7 +96,8 @@ def factor(spread: Spread, watched: Sequence[Watched] = (), *, room: str = "") -
             ]
         )
     total = (_grid(spread.floor, _FLOOR_POINTS)[:, None] + _grid(spread.room, _ROOM_POINTS)).ravel()
-    low, likely, high = _quantiles(total, joint.ravel(), (LOW, 0.5, HIGH), more=spread.occasion)
+    more = spread.between(now=any(one.now for one in kept))
+    low, likely, high = _quantiles(total, joint.ravel(), (LOW, 0.5, HIGH), more=more)
     return Factor(math.exp(low), math.exp(likely), math.exp(high), len(kept))
 
 
@@ -131,7 +140,7 @@ def _heard(floor: Array, spread: Spread, watched: Sequence[Watched]) -> Array:
     both = floor[:, None] + rooms[None, :]
     told = np.zeros_like(both)
     for one in watched:
-        watch = math.hypot(spread.watch, one.blur, spread.occasion)
+        watch = math.hypot(spread.watch, one.blur, spread.between(now=one.now))
         off = (math.log(one.share) - both) / watch
         if not one.ended:
             told += _log_above(off)

@@ -25,7 +25,7 @@ from farwall.air.day import HourAtSlab
 from farwall.air.learned import Watched, factor
 from farwall.air.waits import NEUTRALISE, RECOAT, Wait, through
 from farwall.bench.floors_drawn import BEFORE_H, Chance, Floor, drawn
-from farwall.bench.floors_score import _START, _hours, _strip, _true, worth
+from farwall.bench.floors_score import START, hours_known, strip_of, true_of, worth
 from farwall.bench.floors_tally import ClockScore, Foretold, tallied
 from farwall.bench.floors_true import Array, tiles_of, truth_of
 
@@ -43,17 +43,17 @@ def score_read(seeds: Sequence[int], ways: Sequence[str] = WAYS) -> tuple[ClockS
     """Dry to recoat and to neutralise, by what is read beside, from a closet and the same room."""
     known = [drawn(seed) for seed in seeds]
     truth, floors = truth_of(known)
-    strips = [_strip(one) for one in known]
+    strips = [strip_of(one) for one in known]
     strip_truth, _ = truth_of(strips)
     tiles = (*tiles_of(known), tiles_of(strips)[1])
     told: dict[str, list[Foretold]] = {}
     for n, floor in enumerate(floors):
         own = tuple(float(one[n]) for one in tiles)
-        hours = _hours(floor)[:_HOURS]
+        hours = hours_known(floor)[:_HOURS]
         read = {way: _hours_read(floor, hours, way, truth.slab_c[n]) for way in ways}
         for name, wait, coat in (("recoat", RECOAT, 0), ("neutralise", NEUTRALISE, 1)):
-            closet, room = _true(truth, name, n)
-            strip = _true(strip_truth, name, n)[1]
+            closet, room = true_of(truth, name, n)
+            strip = true_of(strip_truth, name, n)[1]
             if not all(map(math.isfinite, (closet, room, strip))):
                 continue
             for where, true in (("closet", (closet, room)), ("room", (strip, room))):
@@ -109,7 +109,7 @@ def _foretold(floor: Floor, wait: Wait, coat: int, way: str, so: _Seen) -> Foret
     surer = spread_beside(wait, beside)
     usual = worth(floor, wait, coat)
     watched, asked = (
-        through(wait, so.hours, begins=_START + timedelta(hours=one))
+        through(wait, so.hours, begins=START + timedelta(hours=one))
         for one in (floor.closet_at_h, floor.room_at_h)
     )
     last = math.ceil(so.true[0] / floor.look_min) * floor.look_min
@@ -186,4 +186,4 @@ def _slab_read(
 
 
 def _hour(one: HourAtSlab) -> int:
-    return round((one.starts_at - _START) / timedelta(hours=1)) + BEFORE_H
+    return round((one.starts_at - START) / timedelta(hours=1)) + BEFORE_H

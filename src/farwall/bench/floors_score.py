@@ -38,7 +38,7 @@ from farwall.bench.floors_drawn import AFTER_H, BEFORE_H, Floor, drawn
 from farwall.bench.floors_tally import ClockScore, Foretold, tallied
 from farwall.bench.floors_true import Truth, truth_of
 
-_START = datetime(2031, 5, 3, 8, tzinfo=UTC)
+START = datetime(2031, 5, 3, 8, tzinfo=UTC)
 _EARLIEST_H = 30
 _KINDS: tuple[tuple[str, Wait, int], ...] = (
     ("recoat", RECOAT, 0),
@@ -53,13 +53,13 @@ def score_floors(seeds: Sequence[int]) -> tuple[ClockScore, ...]:
     truth, floors = truth_of([drawn(seed) for seed in seeds])
     told: dict[str, list[Foretold]] = {}
     for n, floor in enumerate(floors):
-        hours = _hours(floor)
+        hours = hours_known(floor)
         for name, wait, coat in _KINDS:
-            found = _drying(floor, hours, wait, coat, _true(truth, name, n))
+            found = _drying(floor, hours, wait, coat, true_of(truth, name, n))
             if found is not None:
                 told.setdefault(wait.name, []).append(found)
         told.setdefault(OPEN_TIME, []).append(
-            _open_time(floor, hours, _true(truth, "open_time", n))
+            _open_time(floor, hours, true_of(truth, "open_time", n))
         )
     return tuple(tallied(name, each) for name, each in told.items())
 
@@ -73,16 +73,16 @@ def score_second_coat(seeds: Sequence[int]) -> tuple[ClockScore, ...]:
     alone: list[Foretold] = []
     closet_too: list[Foretold] = []
     for n, floor in enumerate(floors):
-        hours = _hours(floor)
+        hours = hours_known(floor)
         closet, room = (
-            through(RECOAT, hours, begins=_START + timedelta(hours=one))
+            through(RECOAT, hours, begins=START + timedelta(hours=one))
             for one in (floor.closet_at_h, floor.room_at_h)
         )
-        firsts, lasts = _true(truth, "recoat", n), _true(truth, "neutralise", n)
-        own = [_kin(one) for one in _seen(floor, RECOAT, (room, room), firsts[1], "room")]
+        firsts, lasts = true_of(truth, "recoat", n), true_of(truth, "neutralise", n)
+        own = [_kin(one) for one in seen_of(floor, RECOAT, (room, room), firsts[1], "room")]
         both = [
-            *(_kin(one) for one in _seen(floor, RECOAT, (closet, room), firsts[0], "closet")),
-            *_seen(floor, NEUTRALISE, (closet, room), lasts[0], "closet", coat=1),
+            *(_kin(one) for one in seen_of(floor, RECOAT, (closet, room), firsts[0], "closet")),
+            *seen_of(floor, NEUTRALISE, (closet, room), lasts[0], "closet", coat=1),
         ]
         share = room.after(lasts[1]) / worth(floor, NEUTRALISE, 1)
         before = factor(NEUTRALISE.spread, room="room")
@@ -109,21 +109,22 @@ def score_same_room(seeds: Sequence[int]) -> tuple[ClockScore, ...]:
     """
     known = [drawn(seed) for seed in seeds]
     truth, floors = truth_of(known)
-    strips, _ = truth_of([_strip(one) for one in known])
+    strips, _ = truth_of([strip_of(one) for one in known])
     told: dict[str, list[Foretold]] = {}
     for n, floor in enumerate(floors):
-        hours = _hours(floor)
+        hours = hours_known(floor)
         for name, wait, coat in _KINDS:
-            true = _true(strips, name, n)[1], _true(truth, name, n)[1]
+            true = true_of(strips, name, n)[1], true_of(truth, name, n)[1]
             found = _drying(floor, hours, wait, coat, true, watched="room")
             if found is not None:
                 told.setdefault(wait.name, []).append(found)
-        true = _true(strips, "open_time", n)[1], _true(truth, "open_time", n)[1]
+        true = true_of(strips, "open_time", n)[1], true_of(truth, "open_time", n)[1]
         told.setdefault(OPEN_TIME, []).append(_open_time(floor, hours, true, watched="room"))
     return tuple(tallied(f"{name}, same room", each) for name, each in told.items())
 
 
-def _strip(floor: Floor) -> Floor:
+def strip_of(floor: Floor) -> Floor:
+    """The floor with a strip in the closet's place: in the very room, at the closet's hour."""
     film = floor.true.film_mm[0]
     return replace(
         floor, room_at_h=floor.closet_at_h, true=replace(floor.true, film_mm=(film, film))
@@ -135,13 +136,14 @@ def worth(floor: Floor, wait: Wait, coat: int) -> float:
     return worth_min(wait, m2_per_l=1 / floor.known.l_per_m2[coat])
 
 
-def _hours(floor: Floor) -> tuple[HourAtSlab, ...]:
+def hours_known(floor: Floor) -> tuple[HourAtSlab, ...]:
+    """The hours over the slab by what a person has in hand."""
     known = floor.known
     ground_c = math.fsum(known.air_c) / len(known.air_c)
     face = face_c(known.air_c, ground_c=ground_c, seen=Seen(BEFORE_H, known.slab_c))
     return tuple(
         HourAtSlab(
-            _START + timedelta(hours=n - BEFORE_H),
+            START + timedelta(hours=n - BEFORE_H),
             Conditions(face[n], known.air_c[n], known.rh_percent[n], known.air_speed_m_s),
             {},
         )
@@ -149,7 +151,8 @@ def _hours(floor: Floor) -> tuple[HourAtSlab, ...]:
     )
 
 
-def _true(truth: Truth, name: str, n: int) -> tuple[float, float]:
+def true_of(truth: Truth, name: str, n: int) -> tuple[float, float]:
+    """True minutes of this wait on floor n: closet, room."""
     closet, room = getattr(truth, name)
     return float(closet[n]), float(room[n])
 
@@ -167,10 +170,10 @@ def _drying(
         return None
     usual = worth(floor, wait, coat)
     closet, room = (
-        through(wait, hours, begins=_START + timedelta(hours=one))
+        through(wait, hours, begins=START + timedelta(hours=one))
         for one in (floor.closet_at_h, floor.room_at_h)
     )
-    seen = _seen(floor, wait, (closet, room), true[0], watched, coat=coat)
+    seen = seen_of(floor, wait, (closet, room), true[0], watched, coat=coat)
     return Foretold(
         room.after(true[1]) / usual,
         factor(wait.spread, room="room"),
@@ -178,7 +181,7 @@ def _drying(
     )
 
 
-def _seen(
+def seen_of(
     floor: Floor,
     wait: Wait,
     courses: tuple[Course, Course],
@@ -218,7 +221,7 @@ def _open_time(
         (floor.closet_at_h, there_s),
         (floor.room_at_h, known.drop_room_s),
     ):
-        now = at(hours, _START + timedelta(hours=begins_h)).conditions
+        now = at(hours, START + timedelta(hours=begins_h)).conditions
         usual.append(
             sheen_loss_min(now, m2_per_l=1 / known.l_per_m2[0], drop_s=drop_s, finish=None)[1]
         )

@@ -21,6 +21,7 @@ def run_clocks(*, as_json: bool, tuning: bool = False, beside: bool = False) -> 
     beside: the waits between coats alone, by what is read beside the strip and the coat.
     """
     from farwall.bench.floors_drawn import TEST, TUNING
+    from farwall.bench.floors_same_coat import score_same_coat
     from farwall.bench.floors_score import score_floors, score_same_room, score_second_coat
 
     seeds = TUNING if tuning else TEST
@@ -30,7 +31,12 @@ def run_clocks(*, as_json: bool, tuning: bool = False, beside: bool = False) -> 
 
         scores = score_read(seeds)
     else:
-        scores = (*score_floors(seeds), *score_second_coat(seeds), *score_same_room(seeds))
+        scores = (
+            *score_floors(seeds),
+            *score_second_coat(seeds),
+            *score_same_room(seeds),
+            *score_same_coat(seeds),
+        )
     honest = all(_honest(one) for one in scores)
     if as_json:
         half = "tuning" if tuning else "test"
@@ -46,7 +52,8 @@ def lines(scores: Sequence[ClockScore]) -> list[str]:
     told = [
         "Per cent of floors within the range, median error of the likely value, per cent not done",
         "at the high end; before, and after one wait was watched in another room at another hour,",
-        "or, where it says so, as a strip in the same room.",
+        "or, where it says so, as a strip in the same room, or within the very coat, whose first",
+        "room or far end dries while the rest is damp.",
         "",
         f"{'clock':<48}{'floors':>7}{'within':>15}{'error %':>15}{'too soon %':>15}",
     ]

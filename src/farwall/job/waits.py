@@ -61,9 +61,14 @@ def rinsed_min(starts_at: datetime, free_min: float, *, lasts_min: float) -> flo
 
 @dataclass(frozen=True)
 class Waits:
-    """The clocks of one job."""
+    """The clocks of one job.
+
+    today: those of its sightings that were seen on the day itself. What is seen of the very coat
+    that is asked about shares its mix and its hours, and tells more than another day's.
+    """
 
     lasting: Lasting
+    today: tuple[Sighting, ...] = ()
 
     def dry(self, coat: SettledCoat, at_min: float, *, last: bool = False) -> Clock:
         """The wait from the end of this coat to the next, or of the last to neutralising."""
@@ -192,7 +197,8 @@ class Waits:
             if not own:
                 share, since = (kin_share(x, seen=one.clock, asked=clock) for x in (share, since))
             room = one.room or f"another spot, {one.after_min:g}"
-            yield Watched(room, share, one.ended, since, 0.0 if own else KIN_BLUR)
+            now = own and one.coat == coat.id and one in self.today
+            yield Watched(room, share, one.ended, since, 0.0 if own else KIN_BLUR, now)
 
     def _beside(self, one: Sighting) -> Beside:
         """What was read at the watching and again for the coat; one reading for both is one."""

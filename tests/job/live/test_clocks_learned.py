@@ -1,5 +1,6 @@
 """The waits of the live day, moved about what the firm's closed jobs taught."""
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -65,3 +66,13 @@ def test_lessons_change_what_a_look_says(plan):
     with_, without = (recoat(plan, told, one).clock for one in (LESSONS, None))
     assert with_ != without
     assert "learned from" not in without.source
+
+
+def test_a_room_seen_dry_today_narrows_its_own_coat_more_than_a_sighting_of_another_day(plan):
+    room = JOB.floor.rooms[0].id
+    told = day(plan, ("dry", 65 + 150, {"room": room, "after_min": 150.0}))
+    seen = told.sightings[0].sighting
+    then = plan_job(replace(JOB, seen=(*JOB.seen, seen)))
+    due = next(c for c in then.clocks if c.name == "dry to recoat")
+    found = recoat(plan_job(JOB), told, None).clock
+    assert math.log(found.high_min / found.low_min) < 0.9 * math.log(due.high_min / due.low_min)

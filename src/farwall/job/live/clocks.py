@@ -57,14 +57,18 @@ class LiveClocks:
         for reading in self._story.readings:
             told = {key: getattr(reading, key) for key in (*_KEYS, "tile_kg_m2_h")}
             survey = replace(survey, **{k: v for k, v in told.items() if v is not None})
-        seen = (*self._job.seen, *[one.sighting for one in self._story.sightings])
+        before = (self._at_its_time(one) for one in self._job.seen)
         job = replace(
             self._job,
             survey=survey,
-            seen=tuple(self._at_its_time(one) for one in seen),
+            seen=(*before, *self._seen_today),
             samples=tuple(self._sampled(one) for one in self._job.samples),
         )
         return self._lasting(job)
+
+    @cached_property
+    def _seen_today(self) -> tuple[Sighting, ...]:
+        return tuple(self._at_its_time(one.sighting) for one in self._story.sightings)
 
     def _lasting(self, job: Job) -> Lasting:
         """The job as its plan had it: with what the firm's closed jobs taught."""
@@ -167,7 +171,7 @@ class LiveClocks:
         return LiveClock(moved, planned, begins, seen)
 
     def _clock(self, lasting: Lasting, coat: str, name: str, at_min: float) -> Clock | None:
-        waits, settled = Waits(lasting), lasting.job.coat(coat)
+        waits, settled = Waits(lasting, self._seen_today), lasting.job.coat(coat)
         last = coat == lasting.job.coats[-1].id
         if name == OPEN_TIME:
             return waits.open_time(settled, at_min)
