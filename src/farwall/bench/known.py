@@ -1,34 +1,52 @@
-"""The shortest front that is known of a planned field, whether a plan would use it or not."""
+"""The shortest front that is known of a planned field, and the highest bound."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, PlanTools
 from farwall.floor.thresholds import join_thresholds
+from farwall.spray.filling import LONG, filling_m
 from farwall.spray.fronts import field_ground, plain_fronts, shortest_known
 from farwall.spray.world import Seam, World, build_world
 
 _MET = 1.001
 """A front this near to its bound need not be bettered."""
+_WANTED = 1.35
+"""A front farther from its bound is sought ten times as long."""
 
 
-def best_known(job: Job, fields: Sequence[Field]) -> list[float]:
-    """Of each field of a plan of `job` the shortest front, the plan's own one at worst. [m]"""
+@dataclass(frozen=True)
+class Known:
+    """Of a field the shortest front that a long search finds, walked or not, and the highest bound.
+    [m]"""
+
+    front_m: float
+    bound_m: float
+
+
+def best_known(job: Job, fields: Sequence[Field]) -> list[Known]:
+    """What is known of each field of a plan of `job`, the plan's own front and bound at worst."""
     settled = settle(job)
     world = build_world(join_thresholds(job.floor), job.exits)
-    return [_best_of(world, settled.tools, field) for field in fields]
+    return [_known_of(world, settled.tools, field) for field in fields]
 
 
-def _best_of(world: World, tools: PlanTools, field: Field) -> float:
+def _known_of(world: World, tools: PlanTools, field: Field) -> Known:
     pieces = _pieces_of(world, field)
-    ground = field_ground(world, pieces, _exit_of(world, pieces, field), tools.band_m, kept={})
+    ground = field_ground(
+        world, pieces, _exit_of(world, pieces, field), tools.band_m, kept={}
+    ).ground
+    longer = filling_m(ground, tools.band_m, boxes=LONG, above_m=field.bound_m)
+    bound_m = max(field.bound_m, math.floor(longer * 1000) / 1000)
     found = shortest_known(
-        ground.ground, plain_fronts(ground.ground), enough_m=_MET * field.bound_m
+        ground, plain_fronts(ground), enough_m=_MET * bound_m, wanted_m=_WANTED * bound_m
     )
-    return min(field.equivalent_front_m, round(found.equivalent_m, 3))
+    return Known(min(field.equivalent_front_m, round(found.equivalent_m, 3)), bound_m)
 
 
 def _pieces_of(world: World, field: Field) -> list[str]:

@@ -19,7 +19,7 @@ from pathlib import Path
 from time import process_time
 from traceback import extract_tb
 
-from farwall.bench.known import best_known
+from farwall.bench.known import Known, best_known
 from farwall.bench.nouns import Case
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
@@ -139,8 +139,14 @@ def score(
     )  # fmt: skip
     if search:
         best = best_known(case.job, first)
-        rows = tuple(replace(row, best_m=best_m) for row, best_m in zip(rows, best, strict=True))
+        rows = tuple(_with(row, known) for row, known in zip(rows, best, strict=True))
     return Score(case.name, seconds, rows, _faults(plan, document), plan=plan)
+
+
+def _with(row: FieldScore, known: Known) -> FieldScore:
+    """A row by the best that is known of its field."""
+    ratio = row.front_m / known.bound_m if known.bound_m > 0 else None
+    return replace(row, best_m=known.front_m, bound_m=known.bound_m, ratio=ratio)
 
 
 def _where(error: Exception) -> str:

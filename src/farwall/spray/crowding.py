@@ -127,6 +127,19 @@ def exit_last_m(ground: Ground, depth_m: float, *, finer: bool = False) -> float
 
     finer: on a lattice twice as fine where that is not too large, which leaves out less.
     """
+    lattice, walk_m = _walks_of_last(ground, finer=finer)
+    return float(crowding(walk_m, lattice.area_m2, depth_m).min())
+
+
+def walks_to_last(ground: Ground) -> tuple[Lattice, Floats]:
+    """A finer lattice and, for all floor of each of its places, the longest walk to it from
+    whichever place beside the way out comes last. [m]"""
+    lattice, walk_m = _walks_of_last(ground, finer=True)
+    return lattice, np.asarray(walk_m.max(axis=0))
+
+
+def _walks_of_last(ground: Ground, *, finer: bool) -> tuple[Lattice, Floats]:
+    """Walks to all floor of each place, a row for each place beside the way out. [m]"""
     last, lattice = np.flatnonzero(ground.at_exit), ground.lattice
     if finer and 4 * len(lattice) <= _MOST_PLACES:
         lattice = lattice_of(lattice.floor, lattice.pieces, lattice.grid.step_m / 2)
@@ -136,7 +149,7 @@ def exit_last_m(ground: Ground, depth_m: float, *, finer: bool = False) -> float
         start[np.arange(len(last)), last] = 0.0
         walk_m = lattice.walks_from(start)
     beyond = ground.lattice.grid.step_m / 2 + _DIAGONAL * lattice.grid.step_m
-    return float(crowding(walk_m + beyond, lattice.area_m2, depth_m).min())
+    return lattice, walk_m + beyond
 
 
 def _walks_about(of: Lattice, places: Ints, fine: Lattice) -> Floats:

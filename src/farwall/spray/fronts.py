@@ -32,7 +32,8 @@ _AT_LENGTH = (
 )
 _FINER = (1.0, 0.5, 0.25)
 _ONCE_MORE = (Stage(6, 0.7, 3), Stage(10, 0.82, 2), Stage(14, 0.92, 1))
-_SHAKES = 16
+_SHAKES, _SHAKES_MORE = 16, 144
+_LONGER = (Stage(8, 0.65, 4), Stage(14, 0.78, 3), Stage(20, 0.9, 2), Stage(16, 0.96, 1))
 _WAVES = 4
 _HEIGHTS = (0.05, 0.12, 0.2, 0.03)
 _OFTEN = (0.6, 2.8)
@@ -132,20 +133,25 @@ def smoothed_front(ground: Ground, plain: Sequence[Front]) -> Front:
     return levelled_in_stages(ground, best[:_SMOOTHED], _SHORTLY)
 
 
-def shortest_known(ground: Ground, plain: Sequence[Front], *, enough_m: float = 0.0) -> Front:
+def shortest_known(
+    ground: Ground, plain: Sequence[Front], *, enough_m: float = 0.0, wanted_m: float = np.inf
+) -> Front:
     """The best sweep found by levelling every start for a long while, then shaken and levelled
     over and over, seconds for a room.
 
     Whether bands are easy to find by it, or it can be walked, is not asked. Stops at
-    a front of `enough_m`.
+    a front of `enough_m`; one longer than `wanted_m` is shaken up to ten times as often, by
+    longer stages in turn: a minute for a room.
     """
     starts = [*plain, *_other_starts(ground)]
     found = levelled_in_stages(ground, starts, _AT_LENGTH, enough_m=enough_m)
-    for number in range(_SHAKES):
-        if found.equivalent_m <= enough_m:
+    for number in range(_SHAKES + _SHAKES_MORE):
+        more = number >= _SHAKES
+        if found.equivalent_m <= (max(enough_m, wanted_m) if more else enough_m):
             break
         shaken = [found, *_shaken(ground, found, number)]
-        found = levelled_in_stages(ground, shaken, _ONCE_MORE, enough_m=enough_m)
+        stages = _LONGER if more and number % 2 else _ONCE_MORE
+        found = levelled_in_stages(ground, shaken, stages, enough_m=enough_m)
     return found
 
 
