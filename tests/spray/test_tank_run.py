@@ -85,7 +85,7 @@ def test_the_youngest_edge_is_that_of_the_best_of_all_choices(run, filled_l):
 
 @settings(max_examples=300)
 @given(st.lists(runs(most=4), min_size=1, max_size=3), st.floats(2.0, 6.0), st.floats(-0.5, 1.0))
-def test_fillings_and_walking_are_the_least_of_all_choices_over_the_whole_coat(
+def test_edges_at_onces_and_walking_are_the_least_of_all_choices_over_the_whole_coat(
     fields, filled_l, part
 ):
     now_l = part * filled_l

@@ -10,7 +10,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, PlanTools
 from farwall.floor.thresholds import join_thresholds
-from farwall.spray.filling import LONG, filling_m
+from farwall.spray.edges_at_once import LONG, edges_at_once_m
 from farwall.spray.fronts import field_ground, plain_fronts, shortest_known
 from farwall.spray.world import Seam, World, build_world
 
@@ -41,7 +41,7 @@ def _known_of(world: World, tools: PlanTools, field: Field) -> Known:
     ground = field_ground(
         world, pieces, _exit_of(world, pieces, field), tools.band_m, kept={}
     ).ground
-    longer = filling_m(ground, tools.band_m, boxes=LONG, above_m=field.bound_m)
+    longer = edges_at_once_m(ground, tools.band_m, boxes=LONG, above_m=field.bound_m)
     bound_m = max(field.bound_m, math.floor(longer * 1000) / 1000)
     found = shortest_known(
         ground, plain_fronts(ground), enough_m=_MET * bound_m, wanted_m=_WANTED * bound_m

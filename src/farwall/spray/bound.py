@@ -12,7 +12,7 @@ w (`front`). Proved in docs/spraying.md:
    front moves on by w it takes at least b w - pi t^2 / 2 of the floor in the
    rectangle, with t = max(0, (w - l + 2 b / pi) / 2): E >= b - pi t^2 / (2 w).
 
-3. Convex rooms (`convex`), and floors that have several edges at once (`filling`).
+3. Convex rooms (`convex`), and floors that have several edges at once (`edges_at_once`).
 
 Rank: derived here; the isoperimetric sets of a rectangle (quarter discs,
 straight lines) are classical, from memory.
@@ -27,7 +27,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.spray.convex import convex_inside, front_of_convex_m
 from farwall.spray.crowding import crowding_m, exit_last_m
-from farwall.spray.filling import QUICK, filling_m
+from farwall.spray.edges_at_once import QUICK, edges_at_once_m
 from farwall.spray.front import Ground
 from farwall.spray.lattice import turned, without_niches
 
@@ -42,12 +42,12 @@ Floats = npt.NDArray[np.float64]
 def strongest_bound_m(ground: Ground, depth_m: float, *, boxes: int = QUICK) -> float:
     """The largest of all bounds that are known, for bands of `depth_m`: a second or two. [m]
 
-    boxes: as in `filling.filling_m`.
+    boxes: as in `edges_at_once.edges_at_once_m`.
     """
     found = max(
         least_front_m(ground, depth_m), crowding_m(ground, depth_m), convex_m(ground, depth_m)
     )
-    return max(found, filling_m(ground, depth_m, boxes=boxes, above_m=found))
+    return max(found, edges_at_once_m(ground, depth_m, boxes=boxes, above_m=found))
 
 
 def convex_m(ground: Ground, depth_m: float) -> float:

@@ -13,7 +13,7 @@ from tests.spray.grounds import ground
 from farwall.floor.nouns import Room
 from farwall.spray.blocks import Rectangle, blocks_of
 from farwall.spray.bound import front_of_rectangle_m
-from farwall.spray.filling import Shares, filling_m, gain_m2, least_front_m, levels
+from farwall.spray.edges_at_once import Shares, edges_at_once_m, gain_m2, least_front_m, levels
 from farwall.spray.fronts import levelled_front, plain_fronts
 
 DEPTH_M = 1.0
@@ -120,7 +120,7 @@ def test_no_front_of_a_drawn_t_is_below_it(widths, lengths, at):
     here = ground(place([Room("t", shape)], [outside("out", way, "t")]))
     fronts = plain_fronts(here)
     least = min(one.equivalent_m for one in [*fronts, levelled_front(here, fronts)])
-    assert filling_m(here, 1.0, boxes=4000) <= least * (1 + 1e-6)
+    assert edges_at_once_m(here, 1.0, boxes=4000) <= least * (1 + 1e-6)
 
 
 def test_what_comes_last_beside_the_way_out_counts():
@@ -132,5 +132,5 @@ def test_what_comes_last_beside_the_way_out_counts():
     blocks = blocks_of(here.lattice.floor, 0.0, most=9)
     assert blocks is not None
     without = least_front_m(Shares(blocks, levels(8)), 1.1)
-    assert filling_m(here, 1.1, boxes=8 ** len(blocks)) > 1.05 * without
-    assert filling_m(here, 1.1, boxes=8 ** len(blocks), above_m=5.0) == 0.0
+    assert edges_at_once_m(here, 1.1, boxes=8 ** len(blocks)) > 1.05 * without
+    assert edges_at_once_m(here, 1.1, boxes=8 ** len(blocks), above_m=5.0) == 0.0

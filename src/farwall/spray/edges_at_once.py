@@ -180,7 +180,9 @@ class LastFloor:
         return np.asarray(told[number])
 
 
-def filling_m(ground: Ground, depth_m: float, *, boxes: int = QUICK, above_m: float = 0.0) -> float:
+def edges_at_once_m(
+    ground: Ground, depth_m: float, *, boxes: int = QUICK, above_m: float = 0.0
+) -> float:
     """The bound for bands of `depth_m`, by at most so many boxes; 0 where no floor of blocks is
     found or it is not above `above_m`. [m]"""
     best, tried = 0.0, set()
