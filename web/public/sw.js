@@ -5,7 +5,8 @@ const SHELL = "/slab/files/index.html";
 const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/slab.css", "/slab/files/slab.webmanifest"];
 
 self.addEventListener("install", (event) => {
-  const fresh = FILES.map((path) => new Request(path, { cache: "reload" }));
+  // What the page has just fetched is asked for by its tag, and not sent once more where it is the same.
+  const fresh = FILES.map((path) => new Request(path, { cache: "no-cache" }));
   event.waitUntil(caches.open(KEPT).then((kept) => kept.addAll(fresh)).then(() => self.skipWaiting()));
 });
 

@@ -35,7 +35,7 @@ async function log(word: string, about: Entry["about"], at = Date.now(), taken: 
   now.lastTap = Date.now();
   callAnew();
   show(then);
-  void sync();
+  void sync("taps");
 }
 
 drawSamplesBy(() => samplePage(log));

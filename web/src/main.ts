@@ -103,6 +103,18 @@ async function remember(): Promise<boolean> {
   return held;
 }
 
+/** The page for when there is no signal: after the first round, for a tap and its way to the book come first. */
+async function keepPage(): Promise<void> {
+  if (alone) return;
+  void navigator.storage?.persist?.();
+  if ("serviceWorker" in navigator) {
+    const kept = navigator.serviceWorker.register("/slab/files/sw.js", { scope: "/slab/" });
+    // With the worker there the page's own list comes from it, and not once more over the air.
+    await kept.then(() => navigator.serviceWorker.ready).catch(() => undefined);
+  }
+  mayBeKept();
+}
+
 /** What a phone needs to put the page among its own; asked for when all that matters is there. */
 function mayBeKept(): void {
   const link = document.createElement("link");
@@ -128,11 +140,7 @@ async function begin(): Promise<void> {
   setInterval(tick, 200);
   setInterval(() => void sync(), EVERY_MS);
   setInterval(() => { if (using() && ["run", "helper"].includes(now.view)) redraw(); }, 15_000);
-  void sync().then(() => alone || mayBeKept());
-  if (!alone && "serviceWorker" in navigator) {
-    navigator.serviceWorker.register("/slab/files/sw.js", { scope: "/slab/" }).catch(() => undefined);
-  }
-  void navigator.storage?.persist?.();
+  void sync().then(keepPage);
   noLongerNew();
   tidy();
   await unpack();

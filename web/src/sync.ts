@@ -1,5 +1,6 @@
 /** All that is asked of the book, one round at a time. */
 import { draw, redraw } from "./draw.ts";
+import { leftBehind } from "./pure/phone.ts";
 import { w } from "./pure/words.ts";
 import { fetchNow, fetchOthers, fetchRest, fetchPours, fetchSamples, fetchSheet, fetchWashing, NoAnswer, offer } from "./send.ts";
 import { alone, freshWashing, job, now, speakAsWished, status, using, washes } from "./state.ts";
@@ -10,8 +11,9 @@ const LIVE = ["run", "helper", "book", "phone", "wash", "washroom", "pour", "sam
 const SHEET_EVERY_MS = 300_000;
 let sheetAt = 0;
 let sending = false;
-/** Whether somebody asked while a round was going on. */
-let again = false;
+/** What was asked for while a round was going on: another one, or that no tap is left behind by it. */
+type Again = "" | "round" | "taps";
+let again: Again = "";
 /** The first round brings what a tap needs; the table of the gate comes with the next. */
 let poursAt = -Infinity;
 let fetching = false;
@@ -22,13 +24,14 @@ let askedUpto = -1;
 
 const seen = () => [status(), now.answer?.told.place, JSON.stringify(freshWashing()), now.mine.pulled, now.mine.pours?.at, now.mine.rest?.upto, using()?.inputs_hash].join();
 
-export async function sync(): Promise<void> {
+/** After a tap (`taps`) the round that goes on is enough where it still took the tap along. */
+export async function sync(wanted: "round" | "taps" = "round"): Promise<void> {
   if (alone || !now.mine.key) return;
   if (sending) {
-    again = true; // what was tapped meanwhile goes right after, not with the next look
+    if (again !== "round") again = wanted; // it goes right after, not with the next look
     return;
   }
-  [sending, again] = [true, false];
+  [sending, again] = [true, "" as Again];
   const before = seen();
   try {
     await rounds(now.mine.key);
@@ -43,7 +46,8 @@ export async function sync(): Promise<void> {
     now.memory = await read("memory", now.memory);
     const shown = LIVE.includes(now.view);
     if ((!using() && !now.view.startsWith("sample")) || (shown && (before !== seen() || now.view === "run"))) redraw();
-    if (again && now.signal === "ok" && now.mine.key) void sync();
+    const due = again === "round" || (again === "taps" && leftBehind(now.memory.phone));
+    if (due && now.signal === "ok" && now.mine.key) void sync();
     else if (now.signal === "ok") void freshPours(now.mine.key).then(freshSamples);
   }
 }

@@ -104,7 +104,7 @@ def test_the_page_asks_nobody_else_and_holds_one_script_that_begins_early(name):
 def test_the_page_leaves_room_for_any_plan():
     """Packed as the server packs it: a third of what a first load may weigh is left for the
     plan. A wash day and the gate of pouring lie in the page so that they hold without signal."""
-    apart = {"slab.svg", "samples.js"}  # neither is of a first load
+    apart = {"samples.js"}  # not of a first load
     page = [one.read_bytes() for one in DIST.iterdir() if one.name not in apart]
     assert sum(len(gzip.compress(one, 9)) for one in page) < MOST_BYTES * 2 / 3
 

@@ -40,6 +40,9 @@ export function toOffer(phone: Phone, most: number = MOST_AT_ONCE): Entry[] {
   return [...fresh, ...again].slice(0, most).map(([, entry]) => entry);
 }
 
+/** Whether an entry waits that the book was not asked to keep. */
+export const leftBehind = (phone: Phone): boolean => Object.keys(phone.waiting).some((id) => !(id in phone.turned));
+
 export interface Answer {
   taken: string[];
   turned: Record<string, string[]>;
@@ -63,9 +66,9 @@ export function answered(phone: Phone, { taken, turned, places, today }: Answer)
   return forgetting(then, today);
 }
 
-/** Ids to ask the book for once a day. */
+/** Ids to ask the book for once a day: of what it acknowledged on days before. */
 export function toAsk(phone: Phone, today: string): string[] {
-  return phone.asked_on === today ? [] : Object.keys(phone.kept);
+  return phone.asked_on === today ? [] : Object.keys(only(phone.kept, (id) => phone.kept[id]![1] !== today));
 }
 
 /** After the book said which of the ids asked for it does not have. */

@@ -39,7 +39,6 @@ KINDS = {
     "slab.css": "text/css; charset=utf-8",
     "sw.js": "text/javascript; charset=utf-8",
     "slab.webmanifest": "application/manifest+json",
-    "slab.svg": "image/svg+xml",
 }
 """The built files, all of them, and what they are."""
 POLICY = (
