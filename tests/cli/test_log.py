@@ -57,6 +57,28 @@ def test_an_entry_is_told_back_with_its_id_and_what_to_do_now_in_ten_lines(log, 
     assert kept["place"] == 1
 
 
+def test_rooms_go_by_the_name_on_the_sheet_whatever_its_capitals(log, monday):
+    log("still-damp", "room=great ROOM", "at=12:10")
+    log("room-closed", "room=Bedroom 1", "at=12:11")
+    kept = [json.loads(line) for line in (monday / LOG).read_text().splitlines()]
+    assert [one["entry"]["about"]["room"] for one in kept] == ["great-room", "bed-1"]
+    assert "the plan has no room Ball. Did you mean" in log("dry", "room=Ball", code=2)
+
+
+def test_what_the_plan_has_not_is_refused_by_the_numbers_that_were_typed(log):
+    assert "no band 1.8.99. Did you mean 1.8.9?" in log("band-done", "band=1.8.99", code=2)
+    assert "no field 1.9. Did you mean 1.8?" in log("field-done", "field=1.9", code=2)
+    assert "no coat 3." in log("mixed", "coat=3", "gal=1", code=2)
+
+
+def test_help_parts_every_word_from_what_it_means(capsys):
+    with pytest.raises(SystemExit):
+        main(["log", "--help"])
+    told = capsys.readouterr().out
+    assert re.search(r"cartridge-changed +a new pair", told)
+    assert "cartridge-changeda" not in told
+
+
 def test_words_may_be_parted_and_stand_on_either_side_of_options(log):
     found = asked(log, "band", "done", "--device", "left pocket", "band=first.1.3", "at_min=2")
     assert found["entered"][0]["word"] == "band-done"
@@ -66,7 +88,7 @@ def test_words_may_be_parted_and_stand_on_either_side_of_options(log):
 
 def test_every_mistake_at_once_and_nothing_is_entered(log, monday):
     said = log("band-done", "band=first.9", "tank_galon=2", code=2)
-    assert "the plan has no band first.9" in said
+    assert "the plan has no band 1.9" in said
     assert "Did you mean `tank_gal`?" in said
     assert not (monday / LOG).exists()
 

@@ -172,3 +172,64 @@ def test_a_cell_without_end_is_refused():
     with pytest.raises(Refused) as refusal:
         parse_forecast("time,temperature_c\n" + "x" * 140_000 + ",1")
     assert "cannot be parted into columns" in str(refusal.value)
+
+
+def as_saved(rows, *, mark=",", comma=".", quote="", tail=""):
+    """A table of two hours as some spreadsheet program saves it."""
+    head = mark.join(("Time", "Air temperature (°F)", "Humidity (%)", "Wind speed (mph)"))
+    lines = [head]
+    for time, *values in rows:
+        cells = [quote + f"{one:.1f}".replace(".", comma) + quote for one in values]
+        lines.append(mark.join([time, *cells]) + tail)
+    return "\r\n".join(lines)
+
+
+ROWS = (("2027-05-04T06:00-06:00", 50.5, 80.0, 5.5), ("2027-05-04T07:00-06:00", 53.6, 70.0, 10.0))
+
+
+@pytest.mark.parametrize(
+    "saved",
+    [
+        {"mark": ";", "comma": ","},
+        {"mark": "\t", "comma": ","},
+        {"quote": '"', "comma": ","},
+        {"tail": ","},
+        {"mark": ";", "comma": ",", "tail": ";;"},
+    ],
+)
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
+def test_a_table_reads_the_same_as_any_spreadsheet_saves_it(saved, encoding, tmp_path):
+    plain, other = tmp_path / "plain.csv", tmp_path / "other.csv"
+    plain.write_text(as_saved(ROWS), encoding="utf-8")
+    other.write_bytes(as_saved(ROWS, **saved).encode(encoding))
+    read = read_weather(other)
+    assert read.air_c == read_weather(plain).air_c == pytest.approx((10.2778, 12.0), abs=1e-4)
+    assert read.wind_m_s == pytest.approx((5.5 * 0.44704, 4.4704))
+
+
+@pytest.mark.parametrize(
+    "more", ["wind_gust_mph", "wind_direction", "air_pressure_hpa", "temperature_feels_like_f"]
+)
+@pytest.mark.parametrize("first", [False, True])
+def test_columns_of_other_things_are_left_aside(more, first):
+    plain = "time,temperature_c,humidity_percent,wind_m_s\n2027-05-04T06:00Z,10,80,2\n"
+    lines = plain.splitlines()
+    added = [f"{new},{old}" if first else f"{old},{new}"
+             for old, new in zip(lines, (more, "999"), strict=True)]  # fmt: skip
+    assert parse_forecast("\n".join(added)) == parse_forecast(plain)
+
+
+def test_shares_are_not_taken_for_percent():
+    """0.45 is 45 % to whoever wrote it; as half a percent the floor would dry at once."""
+    told = "time,temperature_c,humidity,wind_m_s\n2027-05-04T06:00Z,10,0.45,2\n"
+    with pytest.raises(Refused, match=r"Multiply it by 100: 45 for 0\.45"):
+        parse_forecast(told)
+    assert parse_forecast(told.replace("0.45", "45")).rh_percent == (45.0,)
+
+
+def test_json_may_call_its_hours_hourly_and_is_told_what_json_holds():
+    columns = {"time": ["2027-05-04T06:00Z"], "temperature_c": [10], "humidity": [80],
+               "wind_m_s": [2]}  # fmt: skip
+    assert parse_forecast(json.dumps({"hourly": columns})) == parse_forecast(json.dumps(columns))
+    with pytest.raises(Refused, match="Write `hours`, a list of objects"):
+        parse_forecast(json.dumps({"list": "none"}))

@@ -53,8 +53,8 @@ def test_every_mistake_comes_at_once_each_with_what_to_do(plan):
     found = refused(entry_from_words, "band-done", told, HEAD, plan)
     text = "\n".join(found)
     assert len(found) == 5
-    assert "the plan has no band first.6.44" in text
-    assert "Did you mean first.6.4?" in text
+    assert "the plan has no band 1.6.44" in text
+    assert "Did you mean 1.6.4?" in text
     assert "9000 gal is out of range" in text
     assert "`tnk` is not known here. Did you mean `tank_l`?" in text
     assert "loose: this is no key=value" in text

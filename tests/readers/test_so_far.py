@@ -61,6 +61,8 @@ def test_a_closed_room_may_have_an_end_by_the_clock_or_in_minutes():
 def test_an_afternoon_hour_may_be_told_by_twelve():
     assert said("now=1:30").at_min == 330
     assert said("now=13:30").at_min == 330
+    assert said("now=1:30pm").at_min == 330
+    assert said("at_min=1", "closed=bath:1:30 pm").closed[0].until_min == 330
 
 
 def test_words_win_over_the_file():

@@ -33,14 +33,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
     parser.usage = USAGE
     parser.formatter_class = argparse.RawDescriptionHelpFormatter
-    events = "\n".join(f"  {one.name:<14}{one.what}" for one in WORDS.values())
+    wide = max(map(len, WORDS)) + 2
+    events = "\n".join(f"  {one.name:<{wide}}{one.what}" for one in WORDS.values())
     parser.epilog = (
         "JOB is a folder with plan.json in it, a plan.json, or a job of the book (--book). The log "
         "lies beside the\nplan in log.jsonl. EVENT is one of:\n"
         f"{events}\n"
         "`farwall log JOB EVENT --help` tells what it carries. Gallons and °F are understood "
         "(tank_gal=1.5, slab_f=70),\ncoats, fields and bands by their numbers (coat=2 "
-        "field=2.3 band=2.3.14).\nat=9:12 or at_min=72 when it was not just now; who=NAME. "
+        "field=2.3 band=2.3.14), rooms by their names.\nat=9:12, at=1:30pm or at_min=72 when it "
+        "was not just now; who=NAME. "
         "struck entry=ID takes an entry back: the end\nof its id does. Without EVENT: what to do "
         "now, or with at=9:12, then. Exit 1 when that is a stop."
     )

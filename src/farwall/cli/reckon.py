@@ -22,7 +22,8 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     """The options of the command."""
     parser.formatter_class = argparse.RawDescriptionHelpFormatter
     parser.usage = "farwall reckon NAME key=value … [--json]   or   farwall reckon --lines"
-    sums = "\n".join(f"  {name:<13}{what}" for name, what in SUMS.items())
+    wide = max(map(len, SUMS)) + 2
+    sums = "\n".join(f"  {name:<{wide}}{what}" for name, what in SUMS.items())
     parser.epilog = (
         f"sums:\n{sums}\n\nfarwall reckon NAME alone tells what it needs. Units stand in the "
         "key: air_c=21 or air_f=70."

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import difflib
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from farwall.errors import Mistake, Refused
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import Done, SoFar
 
@@ -56,6 +57,10 @@ def did_you_mean(word: str, known: list[str]) -> str:
     return f"Did you mean {near[0]}?" if near else f"It has: {', '.join(known[:12])}."
 
 
+def _by_numbers(plan: Plan, name: str, known: Sequence[str]) -> tuple[str, list[str]]:
+    return numbered(plan, name), [numbered(plan, one) for one in known]
+
+
 def _ids(plan: Plan, so_far: SoFar) -> Iterator[Mistake]:
     fields = [field.id for field in whole_fields(plan)]
     bands = list(every_band(plan))
@@ -63,11 +68,13 @@ def _ids(plan: Plan, so_far: SoFar) -> Iterator[Mistake]:
     told += [("done", so_far.done_up_to)] if so_far.done_up_to is not None else []
     for where, name in told:
         if name not in fields and name not in bands:
-            remedy = did_you_mean(name, [*fields, *bands])
-            yield Mistake(where, f"the plan has no band or field {name}.", remedy)
+            remedy = did_you_mean(*_by_numbers(plan, name, [*fields, *bands]))
+            what = f"the plan has no band or field {numbered(plan, name)}."
+            yield Mistake(where, what, remedy)
     hand = so_far.in_hand
     if hand is not None and hand.id not in bands:
-        yield Mistake("in_hand", f"the plan has no band {hand.id}.", did_you_mean(hand.id, bands))
+        remedy = did_you_mean(*_by_numbers(plan, hand.id, bands))
+        yield Mistake("in_hand", f"the plan has no band {numbered(plan, hand.id)}.", remedy)
     for name in {one.id for one in so_far.done if [d.id for d in so_far.done].count(one.id) > 1}:
         yield Mistake("done", f"{name} is told twice.", "Keep one of them.")
 

@@ -6,7 +6,8 @@ begin with # may say `issued_at: …` and `utc_offset: -06:00`. JSON: an object
 with the same names, `hours` a list of objects (or one list a column), and
 `issued_at`, `utc_offset` beside them. Times are ISO 8601. Rows an hour or up
 to six apart; longer steps are joined by straight lines. All mistakes of a
-file come at once; an empty cell is none, it is missing.
+file come at once; an empty cell is none, it is missing. Columns of other things (gusts, where the
+wind comes from, pressure) are left aside beside one of this unit that is told.
 """
 
 from __future__ import annotations
@@ -21,16 +22,16 @@ from farwall import units
 from farwall.air.weather import Forecast
 from farwall.errors import Refused
 from farwall.readers.forecast_table import Table, from_csv, from_json
-from farwall.readers.json_text import read_text
+from farwall.readers.json_text import read_table_text
 
 LONGEST_STEP_H, MOST_HOURS = 6, 24 * 60
 _HOUR = timedelta(hours=1)
 
 _QUANTITIES: dict[str, tuple[str, ...]] = {
-    "air_c": ("temperature", "temp", "air"),
+    "air_c": ("temperature", "temp", "air", "air_temperature", "air_temp"),
     "rh_percent": ("humidity", "rh", "relative_humidity"),
-    "wind_m_s": ("wind", "wind_speed"),
-    "cloud_percent": ("cloud", "clouds", "cloud_cover", "sky"),
+    "wind_m_s": ("wind", "wind_speed", "windspeed"),
+    "cloud_percent": ("cloud", "clouds", "cloud_cover", "cloudcover", "sky"),
 }
 _UNITS: dict[str, dict[str, tuple[float, float]]] = {
     "air_c": {"c": (1.0, 0.0), "f": (1 / 1.8, -32 / 1.8)},
@@ -49,12 +50,14 @@ _SENSE = {
     "wind_m_s": (0.0, 70.0, "m/s"),
     "cloud_percent": (0.0, 100.0, "%"),
 }
+_COMMA = re.compile(r"[+-]?\d{1,3},\d{1,6}")
+"""21,5 as half of the world writes it: no figure of the air has thousands to be parted."""
 _NEEDED = ("air_c", "rh_percent", "wind_m_s")
 
 
 def read_forecast(path: Path) -> Forecast:
     """The forecast at `path`. Raises `Refused` as `parse_forecast`, and when it cannot be read."""
-    return parse_forecast(read_text(path), name=path.name)
+    return parse_forecast(read_table_text(path), name=path.name)
 
 
 def parse_forecast(text: str, *, name: str = "forecast") -> Forecast:
@@ -76,15 +79,11 @@ def parse_forecast(text: str, *, name: str = "forecast") -> Forecast:
 def _columns(table: Table) -> dict[str, tuple[str, float, float]]:
     """Which column tells each quantity, with the factor and offset that bring it to SI."""
     found: dict[str, tuple[str, float, float]] = {}
-    for name in table.names:
+    for name in sorted(table.names, key=lambda one: not _tells(one)):
         for key, words in _QUANTITIES.items():
-            unit = next(
-                (name.removeprefix(w).strip("_") for w in sorted(words, key=len, reverse=True)
-                 if name == w or name.startswith(w + "_")),
-                None,
-            )  # fmt: skip
-            if unit is None:
-                continue
+            unit = _unit_in(name, words)
+            if unit is None or (unit not in _UNITS[key] and key in found):
+                continue  # gusts beside the wind, pressure beside the air
             if unit not in _UNITS[key]:
                 if key not in {"rh_percent", "cloud_percent"} or unit in {"c", "f"}:
                     asked = " or ".join(f"{words[0]}_{one}" for one in _UNITS[key] if one)
@@ -94,6 +93,12 @@ def _columns(table: Table) -> dict[str, tuple[str, float, float]]:
                 table.add(f"column {name}", told, "Keep one of the two.")
             else:
                 found[key] = (name, *_UNITS[key][unit])
+    _ask_for_missing(table, found)
+    return found
+
+
+def _ask_for_missing(table: Table, found: Mapping[str, object]) -> None:
+    """Faults for what every forecast must tell and this one does not."""
     missing = [key for key in _NEEDED if key not in found and not _ill_named(table, key)]
     if table.names:
         for key in missing:
@@ -101,7 +106,17 @@ def _columns(table: Table) -> dict[str, tuple[str, float, float]]:
             table.add("header", f"No column tells the {_QUANTITIES[key][0]}.", f"Call it {asked}.")
         if "time" not in table.names:
             table.add("header", "No column is called time.", "Write ISO 8601 times under time.")
-    return found
+
+
+def _unit_in(name: str, words: Sequence[str]) -> str | None:
+    """What stands behind one of the words in a column's name; None where none begins it."""
+    begun = [w for w in words if name == w or name.startswith(w + "_")]
+    return name.removeprefix(max(begun, key=len)).strip("_") if begun else None
+
+
+def _tells(name: str) -> bool:
+    """Whether a column tells a quantity in a known unit."""
+    return any(_unit_in(name, words) in _UNITS[key] for key, words in _QUANTITIES.items())
 
 
 def _ill_named(table: Table, key: str) -> bool:
@@ -192,12 +207,24 @@ def _values(table: Table, key: str, column: tuple[str, float, float]) -> list[fl
             told = f"{value:g} lies outside what air does ({low:g} to {high:g} {unit})."
             table.add(f"{where}, {name}", told, "Check the value and the unit of the column.")
         found.append(None if value is None else value * factor + offset)
+    _as_share(table, key, name, [one for one in found if one is not None])
     return found
+
+
+def _as_share(table: Table, key: str, name: str, told: Sequence[float]) -> None:
+    """A fault where percents are told as shares: no air is as dry as 1 % for long."""
+    if key not in {"rh_percent", "cloud_percent"} or not any(0 < one < 1 for one in told):
+        return
+    if max(told) <= 1:
+        what = "It goes from 0 to 1 where percent are wanted."
+        table.add(f"column {name}", what, "Multiply it by 100: 45 for 0.45.")
 
 
 def _number(cell: object) -> float | None:
     if isinstance(cell, bool) or not isinstance(cell, str | int | float):
         return None
+    if isinstance(cell, str) and _COMMA.fullmatch(cell.strip()):
+        cell = cell.replace(",", ".")
     try:
         value = float(cell)
     except ValueError:

@@ -65,6 +65,8 @@ def from_csv(text: str) -> Table:
         return table
     table.names = [_plain(one) for one in cells[0]]
     for (number, _), row in zip(kept[1:], cells[1:], strict=False):
+        while len(row) > len(table.names) and not row[-1].strip():
+            row.pop()  # a spreadsheet's empty column
         if len(row) != len(table.names):
             wrong = f"A row has {len(row)} cells, the header {len(table.names)}."
             table.add(f"line {number}", wrong, "Repair the row.")
@@ -88,8 +90,18 @@ def from_json(text: str, about: str) -> Table:
     for key in ("issued_at", "issued", "utc_offset"):
         if isinstance(known.get(key), str):
             table.said[key] = str(known.pop(key))
-    hours = known.pop("hours", None)
-    rows = hours if isinstance(hours, list) else _turned(table, known)
+    hours = known.pop("hours", known.pop("hourly", None))
+    inner = (
+        {_plain(str(key)): value for key, value in hours.items()}
+        if isinstance(hours, dict)
+        else known
+    )
+    rows = hours if isinstance(hours, list) else _turned(table, inner)
+    if not rows and not table.faults:
+        what = "It holds no hours."
+        table.add(
+            "", what, "Write `hours`, a list of objects, or one list a column under its name."
+        )
     for number, row in enumerate(rows):
         if not isinstance(row, dict):
             table.add(f"hours[{number}]", "This is no hour.", "Write an object for each hour.")

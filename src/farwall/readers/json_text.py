@@ -57,18 +57,37 @@ def place_text(place: Place) -> str:
 def read_text(path: Path) -> str:
     """The text of a UTF-8 file; Refused when it is not there, not text or far too big."""
     about = f"{path.name} cannot be read."
-    try:
-        if path.stat().st_size > MOST_BYTES:
-            size = Mistake("", f"It is larger than {MOST_BYTES // 1_000_000} MB.", "Is it a job?")
-            raise Refused(size, about=about)
-        raw = path.read_bytes()
-    except OSError as error:
-        why = Mistake("", f"{error.strerror or error}.", "Check the name and the folder.")
-        raise Refused(why, about=about) from None
+    raw = _bytes(path, about)
     try:
         return raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         why = Mistake(f"byte {error.start}", "This is not UTF-8 text.", "Save it as UTF-8 JSON.")
+        raise Refused(why, about=about) from None
+
+
+def read_table_text(path: Path) -> str:
+    """The text of a table as spreadsheets save it; Refused when it is not there or far too big.
+
+    UTF-8, UTF-16 with its mark, else the Western code page, of which a table of weather has no more
+    than a degree sign.
+    """
+    raw = _bytes(path, f"{path.name} cannot be read.")
+    if raw[:2] in {b"\xff\xfe", b"\xfe\xff"}:
+        return raw.decode("utf-16", errors="replace")
+    try:
+        return raw.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        return raw.decode("cp1252", errors="replace")
+
+
+def _bytes(path: Path, about: str) -> bytes:
+    try:
+        if path.stat().st_size > MOST_BYTES:
+            size = Mistake("", f"It is larger than {MOST_BYTES // 1_000_000} MB.", "Is it a job?")
+            raise Refused(size, about=about)
+        return path.read_bytes()
+    except OSError as error:
+        why = Mistake("", f"{error.strerror or error}.", "Check the name and the folder.")
         raise Refused(why, about=about) from None
 
 

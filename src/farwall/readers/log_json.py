@@ -74,7 +74,7 @@ def entry_from_words(word: str, told: Sequence[str], head: Head, plan: Plan | No
             raw[key] = text.strip()
     about: dict[str, Plain] = {}
     if known.name:
-        about, wrong = checked(known, typed(known, raw), Ids.of(plan), ())
+        about, wrong = checked(known, typed(known, raw), Ids.of(plan, typed=True), ())
         mistakes += wrong
     if mistakes:
         raise Refused(*mistakes, about=ABOUT)

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from farwall.errors import Mistake
 from farwall.facts.log_words import Carried, Word
+from farwall.facts.numbered import by_number, coats_of
 from farwall.facts.plain import Plain
 from farwall.facts.plan import Plan
 from farwall.readers.json_text import Place, place_text
@@ -25,10 +26,12 @@ class Ids:
     """The ids of a plan by kind; None where there is no plan to hold to."""
 
     known: Mapping[str, tuple[str, ...]] | None
+    coats: tuple[str, ...] = ()
+    """Where a person typed them by numbers: the coats in their order, to answer by numbers too."""
 
     @classmethod
-    def of(cls, plan: Plan | None) -> Ids:
-        """Those of a plan, of what is left for another day too."""
+    def of(cls, plan: Plan | None, *, typed: bool = False) -> Ids:
+        """Those of a plan, of what is left for another day too; `typed`: by a person."""
         if plan is None:
             return cls(None)
         every = (*plan.fields, *plan.left)
@@ -38,7 +41,8 @@ class Ids:
                 "band": tuple(dict.fromkeys(b.id for field in every for b in field.bands)),
                 "coat": tuple(coat.id for coat in plan.inputs.coats),
                 "room": tuple(room.id for room in plan.inputs.floor.rooms),
-            }
+            },
+            coats_of(plan) if typed else (),
         )
 
     def fault(self, kind: str, name: str) -> tuple[str, str] | None:
@@ -48,8 +52,9 @@ class Ids:
             return None
         known = self.known[kind]
         near = nearest(name, list(known))
-        remedy = f"Did you mean {near}?" if near else f"It has: {', '.join(known[:12])}."
-        return f"the plan has no {kind} {name[:40]}.", remedy
+        few = ", ".join(by_number(self.coats, one) for one in known[:12])
+        remedy = f"Did you mean {by_number(self.coats, near)}?" if near else f"It has: {few}."
+        return f"the plan has no {kind} {by_number(self.coats, name)[:40]}.", remedy
 
 
 def typed(word: Word, told: Mapping[str, Plain]) -> dict[str, Plain]:

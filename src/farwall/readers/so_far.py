@@ -7,7 +7,6 @@ Gallons and litres are both understood.
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Callable, Sequence
 from datetime import datetime
 from functools import cache
@@ -17,6 +16,7 @@ from typing import TYPE_CHECKING, Any
 from farwall.errors import Mistake, Refused
 from farwall.facts.so_far import SO_FAR_VERSION, SoFar
 from farwall.readers import json_text
+from farwall.readers.clock_words import clock_of
 from farwall.readers.shape import did_you_mean
 from farwall.readers.small_file import judged
 from farwall.readers.wording import shown
@@ -26,7 +26,6 @@ if TYPE_CHECKING:
 
 Json = dict[str, Any]
 _ABOUT = "The day so far cannot be read:"
-_CLOCK = re.compile(r"(\d{1,2}):(\d{2})")
 WORDS = (
     "now", "at_min", "done", "band", "at", "tank_l", "tank_gal", "tub_l", "tub_gal", "mixed_l",
     "mixed_gal", "closed", "at_2", "tank_2_l", "tank_2_gal", "sprayers",
@@ -98,7 +97,7 @@ def with_words(raw: Json, words: Sequence[str], starts_at: str) -> Json:
 
 _LITRES = "Such as tank_l=6 or tank_gal=1.5."
 _SUCH = {
-    "now": "Such as now=9:12, the clock on the wall.",
+    "now": "Such as now=9:12 or now=1:30pm, the clock on the wall.",
     "at_min": "Such as at_min=42, minutes from the start of the plan.",
     "done": "Such as done=1.6.4, the last band done, or done=1.6, the last field.",
     "band": "Such as band=first.6.5, the band that is being sprayed.",
@@ -117,15 +116,12 @@ def _minutes_from(starts_at: str) -> Minutes:
     start = datetime.fromisoformat(starts_at)
 
     def minutes(text: str) -> float:
-        clock = _CLOCK.fullmatch(text)
+        clock = clock_of(text)
         if clock is None:
             return _number(text)
-        hour, minute = int(clock[1]), int(clock[2])
-        if hour > 23 or minute > 59:
-            raise ValueError(f"{text} is no time of day")
-        passed = (hour - start.hour) * 60 + minute - start.minute - start.second / 60
-        if passed < 0 and 1 <= hour <= 6:  # twelve-hour clocks: 1:30 is in the afternoon
-            passed += 12 * 60
+        passed = (clock.hour - start.hour) * 60 + clock.minute - start.minute - start.second / 60
+        if passed < 0 and 1 <= clock.hour <= 6 and not clock.half_told:
+            passed += 12 * 60  # twelve-hour clocks: 1:30 is in the afternoon
         if passed < 0:
             raise ValueError(f"{text} is before the start of the plan, {start:%H:%M}")
         return passed

@@ -160,6 +160,24 @@ def test_contradictions_are_told_in_words_and_stop_nothing():
         assert told in text, text
 
 
+def test_a_slip_of_the_finger_in_litres_is_asked_about():
+    """The first coat takes 34 L from a tank of 7.6 L: 59 gal for 5.9, and 40 L in the tank."""
+    log = Log(PLAN)
+    log("mixed", -10.0, coat="first", litres=22.3)
+    log("tank-weighed", 5.0, tank_l=8.0, tub_l=14.0)
+    assert story(PLAN, log.kept).contradictions == ()
+    log("mixed", 6.0, coat="first", litres=223.3)
+    log("tank-weighed", 7.0, tank_l=40.0, tub_l=100.0)
+    planned = sum(b.litres for f in PLAN.fields if f.coat == "first" for b in f.bands)
+    assert story(PLAN, log.kept).contradictions == (
+        (
+            f"Coat 1: 245.6 L are told to be mixed, and it takes {planned:.1f} L by the plan; is a "
+            "figure or its unit wrong?"
+        ),
+        "Coat 1: 40.0 L are told to be in a tank that takes 7.6 L; is a figure or its unit wrong?",
+    )
+
+
 def test_a_strike_of_a_strike_restores():
     log = Log(PLAN)
     log("field-done", 2, field="first.1")

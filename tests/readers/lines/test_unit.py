@@ -209,3 +209,25 @@ def test_room_sizes_seen_through_doorways_do_not_overrule_a_header() -> None:
     found = find_unit(Sheet(strokes=box(380, 380), words=words, header_code=5))
     assert (found.unit, found.scale) == ("cm", 0.01)
     assert [note.code for note in found.mended] == ["scales-differ"]
+
+
+@pytest.mark.parametrize(
+    ("code", "unit", "metres"),
+    [
+        (10, "yd", 0.9144),
+        (14, "dm", 0.1),
+        (21, "ft", 0.3048),
+        (22, "in", 0.0254),
+        (23, "yd", 0.9144),
+    ],
+)
+def test_headers_of_rarer_units_are_believed_before_the_swings_are_asked(
+    code: int, unit: str, metres: float
+) -> None:
+    """A leaf of 0.9 m is 0.98 yards, which read as metres made a floor a fifth too large."""
+    drawn = Sheet(
+        strokes=box(12 / metres, 9 / metres), swings=(swing(0.9 / metres),), header_code=code
+    )
+    found = find_unit(drawn)
+    assert (found.scale, found.unit) == (metres, unit)
+    assert (found.mended, found.asks) == ((), ())

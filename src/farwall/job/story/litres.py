@@ -15,6 +15,9 @@ from farwall.job.story.spraying import Spraying
 
 HAIR_L = 0.05
 """A slip of reading a scale is no contradiction. Rank: guess."""
+FULLER, MORE_MIXED = 1.2, 2.0
+"""A tank filled to its brim holds more than its mark; a coat that takes twice its plan is rather a
+slip of the finger (59 for 5.9). Beyond these it is asked about. Rank: guess."""
 
 
 @dataclass
@@ -90,6 +93,12 @@ class Litres:
 
     def _mixed(self, account: CoatLitres, one: Happened) -> None:
         litres = one.number("litres") or 0.0
+        planned_l = self._planned_l(account.coat)
+        if account.mixed_l + litres > MORE_MIXED * planned_l > 0:
+            self.contradictions.append(
+                f"Coat {self._number(account)}: {account.mixed_l + litres:.1f} L are told to be "
+                f"mixed, and it takes {planned_l:.1f} L by the plan; is a figure or its unit wrong?"
+            )
         account.mixed_l += litres
         account.mixed_told = True
         if account.tub_l is not None:
@@ -121,6 +130,7 @@ class Litres:
         over = one.number("left_over_l")
         if tank is not None:
             account.tanks[self._tank(one)] = tank
+            self._too_full(account, tank)
         if tub is not None:
             account.tub_l = tub
         if over is not None:
@@ -154,6 +164,19 @@ class Litres:
                 f"{account.mixed_l:.1f} L were mixed; a batch is missing, or a figure is wrong."
             )
         account.levels.append(level)
+
+    def _too_full(self, account: CoatLitres, tank_l: float) -> None:
+        holds_l = self._plan.inputs.tools.tank_l
+        if tank_l > FULLER * holds_l:
+            self.contradictions.append(
+                f"Coat {self._number(account)}: {tank_l:.1f} L are told to be in a tank that takes "
+                f"{holds_l:.1f} L; is a figure or its unit wrong?"
+            )
+
+    def _planned_l(self, coat: str) -> float:
+        """What the coat takes by the plan, with what is left for another day. [L]"""
+        every = (*self._plan.fields, *self._plan.left)
+        return sum(band.litres for one in every if one.coat == coat for band in one.bands)
 
     def _number(self, account: CoatLitres) -> str:
         return numbered(self._spraying.plan, account.coat)

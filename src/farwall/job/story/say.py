@@ -84,7 +84,8 @@ def clock(plan: Plan, minute: float) -> str:
     start = datetime.fromisoformat(plan.starts_at)
     moment = start + timedelta(minutes=minute)
     days = (moment.date() - start.date()).days
-    day = f" (day {days + 1})" if days > 0 else f" ({-days} days before)" if days < 0 else ""
+    before = "the day" if days == -1 else f"{-days} days"
+    day = f" (day {days + 1})" if days > 0 else f" ({before} before)" if days < 0 else ""
     return f"{moment.hour}:{moment.minute:02d}{day}"
 
 

@@ -197,6 +197,12 @@ PHRASES = {
     "figure is wrong.":
     "Mano {&1}: se dice que quedan {#2}, y solo se mezclaron {#3}; falta una tanda, o una cifra "
     "está mal.",
+    "Coat {&1}: {#2} are told to be mixed, and it takes {#3} by the plan; is a figure or its unit "
+    "wrong?":
+    "Mano {&1}: se dice que se mezclaron {#2}, y según el plan toma {#3}; ¿está mal una cifra o su "
+    "unidad?",
+    "Coat {&1}: {#2} are told to be in a tank that takes {#3}; is a figure or its unit wrong?":
+    "Mano {&1}: se dice que hay {#2} en un tanque que toma {#3}; ¿está mal una cifra o su unidad?",
     "Coat {&1}: more was filled than was mixed, by {#2}; a batch or a weighing is missing.":
     "Mano {&1}: se llenó más de lo que se mezcló, por {#2}; falta una tanda o un pesaje.",
     "Field {&1} is told to be begun twice.": "Se dice que el tramo {&1} se empezó dos veces.",

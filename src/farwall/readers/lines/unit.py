@@ -22,8 +22,14 @@ from farwall.readers.lines.scales import (
 )
 from farwall.readers.lines.sheet import Role, Sheet
 
-HEADER_UNITS = {1: "in", 2: "ft", 4: "mm", 5: "cm", 6: "m"}
-IN_WORDS = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres"}
+HEADER_UNITS = {
+    1: "in", 2: "ft", 4: "mm", 5: "cm", 6: "m", 10: "yd", 14: "dm", 21: "ft", 22: "in", 23: "yd",
+}  # fmt: skip
+"""A header's codes; 21 to 23 are those of US surveyors, 2 millionths longer than the plain ones."""
+_METRES = {**METRES, "yd": 0.9144, "dm": 0.1}
+"""What a header may name. Nobody letters or draws a house in the last two without saying so."""
+IN_WORDS = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres",
+            "yd": "yards", "dm": "decimetres"}  # fmt: skip
 _ANY_LEAF_M = (0.3, 2.5)
 _LEAF_M = (0.55, 1.1)  # a single leaf's usual width: common practice, no source
 _USUAL_HOUSE_M = 15.0
@@ -49,7 +55,7 @@ def find_unit(sheet: Sheet, *, scale_m_per_unit: float | None = None) -> UnitFin
     """The drawing's unit. `scale_m_per_unit` is the user's own word and overrules all."""
     header = HEADER_UNITS.get(sheet.header_code, "")
     if not sheet.strokes and not sheet.bands:
-        metres = METRES.get(header)
+        metres = _METRES.get(header)
         return UnitFinding(metres, header, header, metres or 1.0)
     scales = grouped(find_evidence(sheet))
     if scale_m_per_unit is not None:
@@ -68,13 +74,13 @@ def _outweighed(scales: Sequence[Scale]) -> bool:
 def _best(sheet: Sheet, scales: Sequence[Scale], header: str) -> Scale | None:
     """The scale that outweighs all others, or the one of two that the header speaks for too."""
     firm = [s for s in scales if not _is_lone_number(sheet, s, header)]
-    if header in _likely_units(sheet) and _swings_fit(sheet, METRES[header]):
+    if _is_likely(sheet, header) and _swings_fit(sheet, _METRES[header]):
         firm = [s for s in firm if _could_be(sheet, s.m_per_unit)]
     if not firm:
         return None
     if len(firm) == 1 or _outweighed(firm):
         return firm[0]
-    spoken = [s for s in firm[:2] if header and s.is_near(METRES[header])]
+    spoken = [s for s in firm[:2] if header and s.is_near(_METRES[header])]
     return spoken[0] if spoken else None
 
 
@@ -105,8 +111,8 @@ def _measured(sheet: Sheet, best: Scale, header: str) -> UnitFinding:
 def _likely(sheet: Sheet, header: str) -> UnitFinding:
     """What header, swings and customs make likely; else the scale is asked for."""
     likely = _likely_units(sheet)
-    if header in likely and _swings_fit(sheet, METRES[header]):
-        return UnitFinding(METRES[header], header, header, METRES[header])
+    if _is_likely(sheet, header) and _swings_fit(sheet, _METRES[header]):
+        return UnitFinding(_METRES[header], header, header, _METRES[header])
     swings = _swing_unit(sheet)
     if swings:
         return _settled(METRES[swings], swings, header, "the doors' swings are drawn that large")
@@ -133,7 +139,7 @@ def _settled(scale: float, unit: str, header: str, because: str) -> UnitFinding:
     if header and header != unit:
         is_in = f"in {IN_WORDS[unit]} ({figure(scale)})" if unit else f"drawn at {figure(scale)}"
         words = (
-            f"The file's header says {IN_WORDS[header]} ({figure(METRES[header])}), but the "
+            f"The file's header says {IN_WORDS[header]} ({figure(_METRES[header])}), but the "
             f"drawing is {is_in}: {because}. {read}."
         )
         mended = (Note("unit-overruled", words),)
@@ -198,7 +204,7 @@ def _apart(first: float, second: float) -> str:
 
 def _undecided(scales: Sequence[Scale], header: str) -> UnitFinding:
     first, second = scales[0], scales[1]
-    said = f" The header says {IN_WORDS[header]} ({figure(METRES[header])})." if header else ""
+    said = f" The header says {IN_WORDS[header]} ({figure(_METRES[header])})." if header else ""
     words = (
         f"Two scales speak against each other: {first.words} tell {figure(first.m_per_unit)}, "
         f"{second.words} tell {figure(second.m_per_unit)}, "
@@ -226,6 +232,11 @@ def _unknown(sheet: Sheet, header: str, likely: list[str]) -> UnitFinding:
 def _likely_units(sheet: Sheet) -> list[str]:
     extent = _extent(sheet)
     return [u for u, metres in METRES.items() if _HOUSE_M[0] <= extent * metres <= _HOUSE_M[1]]
+
+
+def _is_likely(sheet: Sheet, header: str) -> bool:
+    """Whether the floor has a floor's size in the unit that the header names."""
+    return bool(header) and _HOUSE_M[0] <= _extent(sheet) * _METRES[header] <= _HOUSE_M[1]
 
 
 def _radii(sheet: Sheet) -> list[float]:

@@ -53,6 +53,16 @@ def test_parts_by_hand():
     assert found.open == "3880.92"
 
 
+def test_nothing_is_late_of_a_price_that_nobody_agreed_to():
+    """Nor is what was never asked for; once a deposit was invoiced, it is late alone."""
+    late = [one.late_days for one in owed_of(ground(ACCEPTED), PRICED).parts]
+    assert all(late)
+    assert [one.late_days for one in owed_of(ground(), PRICED).parts] == [0, 0]
+    asked = ("invoiced", "06-05", {"number": "2026-17", "part": "deposit"})
+    found = owed_of(ground(asked), PRICED)
+    assert [bool(one.late_days) for one in found.parts] == [True, False]
+
+
 def test_own_rates_and_terms_go_before_the_usual():
     made = ground(
         ACCEPTED, CHANGE, WAITED,

@@ -161,6 +161,7 @@ def _days(ground: OfficeGround, told: Told, whole: Whole) -> dict[str, date]:
 
 
 def _part(one: Due, told: Told, on: date) -> DuePart:
+    asked_for = told.accepted is not None or any(each.part == one.part for each in told.written)
     happened = {"progress": told.rinsed_on, "final": told.over_on}
     assert one.part in PARTS
     return DuePart(
@@ -171,7 +172,7 @@ def _part(one: Due, told: Told, on: date) -> DuePart:
         paid=written(one.paid),
         open=written(one.open),
         paid_on=one.paid_on.isoformat() if one.paid_on is not None else "",
-        late_days=one.late_days(on),
+        late_days=one.late_days(on) if asked_for else 0,
     )
 
 
