@@ -144,7 +144,7 @@ def test_all_that_a_plan_hangs_on_makes_another_key(cache, tmp_path):
 
 def test_another_source_or_library_is_another_key(cache, tmp_path, monkeypatch):
     before = key()
-    monkeypatch.setattr(kept_plans, "version", lambda name: f"{name} of tomorrow")
+    monkeypatch.setattr("importlib.metadata.version", lambda name: f"{name} of tomorrow")
     library = key()
     assert library != before
     (tmp_path / "farwall").mkdir()

@@ -24,6 +24,7 @@ from farwall.spray.front import (
     equivalent_front_m,
     front_of,
     kept_walkable,
+    ranked,
     sprayed_before,
     step_for,
 )
@@ -435,3 +436,10 @@ def house_ground(job):
     of = world_of(job)
     out = next(seam for seam in of.seams if seam.is_way_out)
     return ground(of, out.a, by=out.id)
+
+
+@given(st.lists(st.integers(-5, 5).map(float), min_size=1))
+def test_ranks_are_those_of_the_library(values):
+    """Whatever the order of equal ones: as `numpy.unique` counts them."""
+    _, ranks = np.unique(np.array(values), return_inverse=True)
+    assert ranked(np.array(values)).tolist() == ranks.tolist()

@@ -18,7 +18,6 @@ import tempfile
 import zipfile
 from collections.abc import Iterator, Mapping
 from contextlib import suppress
-from importlib.metadata import PackageNotFoundError, version
 from io import BytesIO
 from pathlib import Path
 
@@ -132,6 +131,9 @@ def _folder() -> Path | None:
 
 def _made_by() -> list[str]:
     """Python, the machine and the libraries."""
+    # Loaded here: it brings the reader of letters, and a fresh plan is done before this is asked.
+    from importlib.metadata import PackageNotFoundError, version
+
     found = [sys.version, platform.machine(), sys.platform]
     for name in _LIBRARIES:
         try:

@@ -61,6 +61,13 @@ COMMANDS = {
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Exit code: 0 done, 1 the answer is no, 2 the caller's mistake, 130 stopped by Ctrl-C."""
+    code = _done(argv)
+    if argv is None:
+        gc.freeze()  # the program ends: nobody needs to look through all it holds once more
+    return code
+
+
+def _done(argv: Sequence[str] | None) -> int:
     # A plan makes many small things that live to its end: looking for lost ones after every 700
     # of them is a tenth of its time.
     gc.set_threshold(_MANY)

@@ -73,7 +73,9 @@ class Sheet:
 def sheet_of(lattice: Lattice, number: int, values: Floats) -> Sheet:
     """The values of piece `number` and, across openings, of what it sees next to it."""
     mine = lattice.owner == number
-    near = np.unique(np.concatenate([lattice.near[mine].ravel(), np.flatnonzero(mine)]))
+    seen = mine.copy()
+    seen[lattice.near[mine]] = True
+    near = np.flatnonzero(seen)
     low_c, low_r = lattice.column[mine].min() - _AROUND, lattice.row[mine].min() - _AROUND
     size = (
         int(lattice.column[mine].max() - low_c + 1 + _AROUND),

@@ -140,9 +140,21 @@ def front_of(ground: Ground, late: Floats, name: str) -> Front:
 def _evened(lattice: Lattice, late: Floats) -> Floats:
     """Lateness told in floor sprayed: the same order, as steep where it was next to flat. [m2]"""
     grain = _EVEN * max(float(np.ptp(late)), _HAIR) / 100
-    _, group = np.unique(np.round(late / grain), return_inverse=True)
+    group = ranked(np.round(late / grain))
     floor = np.bincount(group, weights=lattice.area_m2)
     return np.asarray((np.cumsum(floor) - floor / 2)[group])
+
+
+def ranked(values: Floats) -> Ints:
+    """The place of each value among those that differ, in rising order from 0.
+
+    The library's own search brings its masked arrays with it.
+    """
+    order = np.argsort(values)
+    rising = values[order]
+    ranks = np.empty(len(values), dtype=np.int64)
+    ranks[order] = np.cumsum(np.concatenate([[0], rising[1:] != rising[:-1]]))
+    return ranks
 
 
 def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:

@@ -9,7 +9,7 @@ import numpy as np
 
 from farwall.spray.front import Ground
 from farwall.spray.lattice import FAR_M, Floats, median_of
-from farwall.spray.walks import nearest_walk, walk_graph
+from farwall.spray.walks import stretched_walks
 
 RINGS = "rings"
 """The name of the sweep in rings about the way out."""
@@ -70,15 +70,20 @@ class Starts:
         """Rings about the middle and the ends of the way out and from the farthest floor, a metre
         one way counting for more than a metre across: nearly straight ones that bend to the exit.
         """
-        found = []
-        for number, place in enumerate(self._doorway()):
-            found += [
-                (f"about {number} {along} {across}", -self._rings(along, across, place))
-                for along, across in (_STRETCHES if number == 0 else _FEW_STRETCHES)
-            ]
         far = int(np.argmax(np.round(self.ground.out_m, 6)))
-        for along, across in _FROM_AFAR:
-            from_here = self._rings(along, across, far)
+        about = [
+            (number, place, stretch)
+            for number, place in enumerate(self._doorway())
+            for stretch in (_STRETCHES if number == 0 else _FEW_STRETCHES)
+        ]
+        asked = [(place, stretch) for _, place, stretch in about]
+        asked += [(far, stretch) for stretch in _FROM_AFAR]
+        rings = stretched_walks(self.ground.lattice, asked)
+        found = [
+            (f"about {number} {along} {across}", -away)
+            for (number, _, (along, across)), away in zip(about, rings, strict=False)
+        ]
+        for (along, across), from_here in zip(_FROM_AFAR, rings[len(about) :], strict=True):
             found += [
                 (f"from afar {along} {across} {lean}", from_here - lean * self.ground.out_m)
                 for lean in (0, 0.5, 1)
@@ -93,10 +98,6 @@ class Starts:
         order = beside[np.argsort(line, kind="stable")]
         ends = [order[0], order[-1]] if np.ptp(line) > _WIDE_M else []
         return [int(place) for place in (order[len(order) // 2], *ends)]
-
-    def _rings(self, along: float, across: float, place: int) -> Floats:
-        graph = walk_graph(self.ground.lattice, (along, across))
-        return nearest_walk(graph, np.array([place]))
 
     def _corners(self) -> list[int]:
         u, v = self._across
