@@ -76,3 +76,25 @@ def test_a_failed_step_shows_its_words_and_fails_the_whole(check, monkeypatch, c
     assert "bad: FAILED" in out
     assert "the reason" in out
     assert "FAILED before pytest: bad" in err
+
+
+@pytest.mark.parametrize(("asked", "full", "rest"), [
+    (["--full"], "1", []),
+    (["--full", "tests/mix"], "1", ["tests/mix"]),
+    (["tests/mix"], None, ["tests/mix"]),
+])  # fmt: skip
+def test_full_reaches_the_tests_and_is_no_word_for_pytest(check, monkeypatch, asked, full, rest):
+    ran = []
+
+    def stand_in(command, **more):
+        ran.append((command, more["env"].get("FARWALL_FULL")))
+        return check.subprocess.CompletedProcess(command, 0)
+
+    monkeypatch.delenv("FARWALL_FULL", raising=False)
+    monkeypatch.setattr(check, "lint", list)
+    monkeypatch.setattr(check, "get_system_tools", lambda: None)
+    monkeypatch.setattr(check.subprocess, "run", stand_in)
+    assert check.main(asked) == 0
+    ((command, told),) = ran
+    assert command[command.index("worksteal") + 1 :] == rest
+    assert told == full

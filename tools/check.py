@@ -95,17 +95,21 @@ def lint() -> list[str]:
 def main(args: list[str]) -> int:
     """Lint, types, layers and all tests; with arguments, only pytest with these.
 
+    `--full` has the costly tests try all they can, not only what each run tries.
     `--long [FROM:TO [FORMAT]]` reads many spoilt files instead, for as long as that takes.
     """
+    asked: dict[str, str] = {}
+    if "--full" in args:
+        args = [one for one in args if one != "--full"]
+        asked = {"FARWALL_FULL": "1"}
     if args[:1] == ["--long"]:
         long = [PYTHON, "-m", "tests.hostile.long", *args[1:]]
         return subprocess.run(long, cwd=ROOT, check=False).returncode
     get_system_tools()
     failed = [] if args else lint()
     say("pytest")
-    pytest = subprocess.run(
-        [PYTHON, "-m", "pytest", "-n", "auto", "--dist", "worksteal", *args], cwd=ROOT, check=False
-    )
+    command = [PYTHON, "-m", "pytest", "-n", "auto", "--dist", "worksteal", *args]
+    pytest = subprocess.run(command, cwd=ROOT, check=False, env={**os.environ, **asked})
     if failed:
         print(f"farwall test: FAILED before pytest: {', '.join(failed)}", file=sys.stderr)
     return pytest.returncode or (1 if failed else 0)

@@ -1,4 +1,4 @@
-"""Two thousand spoilt files of every format, each read by a process of its own that is shut in.
+"""A thousand spoilt files (by `--full` two) of all formats, each read by a process that is shut in.
 
 What may come of them, and what is held of it: `tests/README.md`. A hundred thousand more, read in
 one process and by hand: `tests/hostile/long.py`.
@@ -10,6 +10,7 @@ from collections import Counter
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from tests.counts import count
 from tests.hostile.long import read_here, seed_of
 from tests.hostile.mutators import WOUNDS, mutated
 from tests.hostile.nursery import nursery
@@ -21,7 +22,7 @@ from farwall.errors import Refused
 from farwall.readers.any_plan import read_content
 
 NAMES = [seed.name for seed in seeds()]
-EACH = 2000 // len(NAMES) + 1
+EACH = count(1000, full=2000) // len(NAMES) + 1
 ALONE = 1
 linux = pytest.mark.skipif(sys.platform != "linux", reason="the quick way is Linux's")
 

@@ -1,18 +1,7 @@
-"""An office for the tests of this folder, and hashes that take no time."""
+"""An office for the tests of this folder."""
 
 import pytest
-from tests.web.pages.office import LIGHT, Office
-
-from farwall.web.people import passwords
-
-
-@pytest.fixture(autouse=True)
-def light(monkeypatch):
-    """Passwords hashed as quickly as can be; `test_v11_passwords_kept.py` takes the true ones."""
-    passwords._nobodys.cache_clear()
-    monkeypatch.setattr(passwords, "HASHER", LIGHT)
-    yield
-    passwords._nobodys.cache_clear()
+from tests.web.pages.office import Office
 
 
 @pytest.fixture
