@@ -20,9 +20,11 @@ def test_it_is_at_most_the_plans_and_not_below_the_bound(name):
     assert known.bound_m * (1 - 1e-6) <= known.front_m <= plan.fields[0].equivalent_front_m
 
 
-def test_every_field_of_a_house_is_found_again(monkeypatch):
-    """The grounds that are searched are as large as the fields of the plan, to a square centimetre,
-    and have places beside the way out."""
+@pytest.mark.parametrize("number", [0, 15])
+def test_every_field_of_a_house_is_found_again(monkeypatch, number):
+    """The grounds that are searched are as large as the fields of the plan, but for the hairs at
+    their walls, and have places beside the way out. House 16 has a piece in which no band's middle
+    lies."""
     searched = []
 
     def at_once(ground, plain, *, enough_m, wanted_m):
@@ -31,11 +33,11 @@ def test_every_field_of_a_house_is_found_again(monkeypatch):
 
     monkeypatch.setattr("farwall.bench.known.shortest_known", at_once)
     monkeypatch.setattr("farwall.bench.known.LONG", 2000)
-    case = houses()[0]
+    case = houses()[number]
     plan = plan_job(case.job)
     fields = [field for field in plan.fields if field.coat == plan.fields[0].coat]
     found = best_known(case.job, fields)
     assert len(found) == len(fields) > 1
     for field, ground in zip(fields, searched, strict=True):
-        assert ground.lattice.floor.area == pytest.approx(field.area_m2, abs=0.02)
+        assert ground.lattice.floor.area == pytest.approx(field.area_m2, abs=0.05)
         assert ground.at_exit.any()

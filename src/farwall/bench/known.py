@@ -6,6 +6,8 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+import shapely
+
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, PlanTools
@@ -18,6 +20,8 @@ _MET = 1.001
 """A front this near to its bound need not be bettered."""
 _WANTED = 1.35
 """A front farther from its bound is sought ten times as long."""
+
+_MOSTLY = 0.5
 
 
 @dataclass(frozen=True)
@@ -50,12 +54,13 @@ def _known_of(world: World, tools: PlanTools, field: Field) -> Known:
 
 
 def _pieces_of(world: World, field: Field) -> list[str]:
-    """The pieces that the bands of a field lie on, in the order in which a planner takes them."""
-    spots = [band.polygon.shape.representative_point() for band in field.bands]
+    """The pieces whose floor the bands of a field cover, in the order in which a planner takes
+    them."""
+    bands = shapely.union_all([band.polygon.shape for band in field.bands])
     return sorted(
         name
         for name, piece in world.pieces.items()
-        if any(piece.shape.distance(spot) <= 0 for spot in spots)
+        if piece.shape.intersection(bands).area > _MOSTLY * piece.shape.area
     )
 
 
