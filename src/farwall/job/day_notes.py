@@ -73,7 +73,7 @@ def _of(case: _Case) -> Iterator[str]:
     if job.sealer.type is None:
         yield (
             "Which sealer is not told: the strictest limits of all types were taken, 12 h between "
-            "its coats among them. Read its label, and tell sealer.type."
+            "its coats among them. Read its label, and tell its type among the facts."
         )
     yield from heater_warnings(job)
     if case.weather is not None:
@@ -83,7 +83,7 @@ def _of(case: _Case) -> Iterator[str]:
     if shut > LONG_LOCK_DAYS * DAY_MIN:
         yield (
             f"More than {LONG_LOCK_DAYS} days from the first step to the last: the weather leaves "
-            "too few hours between. Warm the house (site.heater_kw), or begin later."
+            "too few hours between. Warm the house and tell the heater's power, or begin later."
         )
 
 

@@ -142,6 +142,7 @@ def test_a_file_that_this_house_does_not_name_is_not_served(office):
 def test_the_job_is_closed_by_an_entry_and_opened_again_by_a_strike(office):
     before = office.get("/houses/two/log").text
     assert "Nobody entered that the floor was neutralised." in before
+    assert "Coat 1 is not sprayed whole by the log." in before
     enter(office, "handed-over", note="keys given")
     assert office.book.jobs()[0].closed
     text = office.get("/houses/two/log").text

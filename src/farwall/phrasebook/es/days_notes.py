@@ -4,9 +4,9 @@ from __future__ import annotations
 
 PHRASES = {
     "Which sealer is not told: the strictest limits of all types were taken, {#1} between its "
-    "coats among them. Read its label, and tell sealer.type.":
+    "coats among them. Read its label, and tell its type among the facts.":
     "No se dice qué sellador es: se tomaron los límites más estrictos de todos los tipos, entre "
-    "ellos {#1} entre sus manos. Lea su etiqueta y dígalo en sealer.type.",
+    "ellos {#1} entre sus manos. Lea su etiqueta y diga su tipo entre los datos.",
     "The heater is taken to hold the air at {#1} as far as it can, ten days before the first one "
     "too (a guess).":
     "Se supone que el calentador mantiene el aire a {#1} hasta donde puede, también los diez días "
@@ -16,9 +16,9 @@ PHRASES = {
     "El tinte y el sellador se ciñen también a la losa al sol, no solo a la de la sombra "
     "(calculada con cielo despejado, estimación).",
     "More than {#1} from the first step to the last: the weather leaves too few hours between. "
-    "Warm the house (site.heater_kw), or begin later.":
+    "Warm the house and tell the heater's power, or begin later.":
     "Más de {#1} del primer paso al último: el tiempo deja muy pocas horas entre ellos. Caliente "
-    "la casa (site.heater_kw) o empiece más tarde.",
+    "la casa y diga la potencia del calentador, o empiece más tarde.",
     "The forecast goes until {#1}.": "El pronóstico llega hasta el {#1}.",
     "It does not say when it was issued.": "No dice cuándo se emitió.",
     "It is issued after the first step begins.": "Se emite después de que empiece el primer paso.",

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from farwall.errors import FarwallError
 from farwall.facts.job import Job
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import Story
 from farwall.web.words import said
@@ -16,14 +17,14 @@ def lacks(plan: Plan, story: Story) -> Iterator[str]:
     coats = {one.coat: one for one in story.coats}
     judged = {one.text("coat") for one in story.of("coat-judged")}
     for coat in plan.inputs.coats:
-        told = coats.get(coat.id)
+        told, number = coats.get(coat.id), numbered(plan, coat.id)
         whole = told is not None and told.end_min is not None
         if not whole:
-            yield said("log-lacks-coat", coat=coat.id)
+            yield said("log-lacks-coat", coat=number)
         elif told is not None and told.used_l is None:
-            yield said("log-lacks-used", coat=coat.id)
+            yield said("log-lacks-used", coat=number)
         if whole and coat.id not in judged:
-            yield said("log-lacks-judged", coat=coat.id)
+            yield said("log-lacks-judged", coat=number)
     if not story.of("neutralised"):
         yield said("log-lacks-neutralised")
     if not any(

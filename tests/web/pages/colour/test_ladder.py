@@ -20,7 +20,7 @@ LONG = "a sample with a name of sixty letters, which nobody should cut"
 
 def facts(*samples):
     told = [plain(replace(one, room="front"), omit_empty=True) for one in samples]
-    stains = [plain(Stain("dark", density_kg_l=1.2), omit_empty=True)]
+    stains = [plain(Stain("dark", "walnut hull", density_kg_l=1.2), omit_empty=True)]
     coats = [plain(one, omit_empty=True) for one in COATS]
     return two_rooms(samples=told, stains=stains, coats=coats)
 
@@ -59,6 +59,8 @@ def test_three_states_stand_apart_with_their_swatches(office):
     assert "From light to dark: W, P (7.0 L darker), P2 (4.0 L darker), S (3.0 L darker)" in wet
     assert "The coat P2 over P made it 4.0 L darker" in wet
     assert "A screen is not a floor" in text
+    assert " of walnut hull" in text
+    assert " of dark" not in text
 
 
 def test_every_swatch_says_its_colour_in_words_and_figures_too(office):

@@ -62,9 +62,13 @@ def states_shown(ladder: Ladder) -> list[StateShown]:
 def rungs_shown(ladder: Ladder, job: Job, units: Units) -> list[RungShown]:
     """Every rung with all that was told of it."""
     rooms = {room.id: room.label for room in job.floor.rooms}
+    stains = {one.id: one.name or one.id for one in job.stains}
     return [
         RungShown(
-            one.name, _laid(one), tuple(_figures(one, rooms, units)), one.name == ladder.standard
+            one.name,
+            _laid(one, stains),
+            tuple(_figures(one, rooms, units)),
+            one.name == ladder.standard,
         )
         for one in ladder.rungs
     ]
@@ -151,11 +155,13 @@ def _apart(one: Apart) -> str:
     return said(key, one=one.one, other=one.other, way=way, de=f"{one.de:.1f}", trust=trust)
 
 
-def _laid(one: Rung) -> str:
+def _laid(one: Rung, stains: dict[str, str]) -> str:
+    """What was laid, its stain by the name on its tin."""
     if one.coats is None:
         return said("ladder-over-unknown", cut=one.sample.cut or "?", over=one.sample.over or "?")
     own = one.coats[-1]
-    told = said("ladder-cut", cut=own.cut or "?", stain=own.stain or "?")
+    stain = stains.get(own.stain or "", own.stain) or "?"
+    told = said("ladder-cut", cut=own.cut or "?", stain=stain)
     if one.beneath:
         beneath = [
             said("ladder-beneath", name=name, cut=made.cut or "?")
