@@ -77,7 +77,7 @@ def test_done_floor_lies_in_grey_and_the_foot_says_so(plan, tmp_path):
     ("words", "says"),
     [
         ([], "what time is it?"),
-        (["now=8:30", "done=first.99"], "no band or field first.99"),
+        (["now=8:30", "done=first.99"], "no band or field 1.99"),
         (["now=8:30", "closed=bth"], "Did you mean bath?"),
         (["now=8:01", "done=first.6"], "Tell the minute now"),
         (["--so-far", "nowhere.json"], "nowhere.json"),

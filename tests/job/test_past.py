@@ -88,8 +88,8 @@ def test_a_tank_read_nearly_as_reckoned_is_taken_for_it():
 @pytest.mark.parametrize(
     ("told", "says"),
     [
-        (SoFar(10.0, done_up_to="first.99"), "no band or field first.99"),
-        (SoFar(10.0, in_hand=Done("first.x")), "no band first.x"),
+        (SoFar(10.0, done_up_to="first.99"), "no band or field 1.99"),
+        (SoFar(10.0, in_hand=Done("first.x")), "no band 1.x"),
         (SoFar(10.0, done=(Done("first.1.2"),)), "first.1.1 before it is not"),
         (SoFar(10.0, done=(Done("first.1.1", 3.0, 2.0),)), "before it begins"),
         (SoFar(10.0, done=(Done("first.1.1", 3.0, 12.0),)), "now is 10 min"),

@@ -78,13 +78,8 @@ def answered(
 
 
 def to_ask(phone: Phone, today: str) -> tuple[str, ...]:
-    """Ids to ask the book for once a day: an older copy may have grown past what was heard.
-
-    Of what was acknowledged on days before: a phone that is new today has nothing to ask.
-    """
-    if phone.asked_on == today:
-        return ()
-    return tuple(name for name, (_, day) in phone.kept.items() if day != today)
+    """Ids to ask the book for once a day: an older copy may have grown past what was heard."""
+    return () if phone.asked_on == today else tuple(phone.kept)
 
 
 def told(phone: Phone, *, missing: Collection[str], today: str) -> Phone:

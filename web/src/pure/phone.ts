@@ -66,9 +66,9 @@ export function answered(phone: Phone, { taken, turned, places, today }: Answer)
   return forgetting(then, today);
 }
 
-/** Ids to ask the book for once a day: of what it acknowledged on days before. */
+/** Ids to ask the book for once a day. */
 export function toAsk(phone: Phone, today: string): string[] {
-  return phone.asked_on === today ? [] : Object.keys(only(phone.kept, (id) => phone.kept[id]![1] !== today));
+  return phone.asked_on === today ? [] : Object.keys(phone.kept);
 }
 
 /** After the book said which of the ids asked for it does not have. */

@@ -1,6 +1,6 @@
 // Keeps the page and its files on the phone, so that a reload works without signal. What the book
 // says is never kept here: the queue and the plan lie in the page's own memory.
-const KEPT = "slab-c7757f58f89c";
+const KEPT = "slab-28998a39298f";
 const SHELL = "/slab/files/index.html";
 const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/slab.css", "/slab/files/slab.webmanifest"];
 
