@@ -34,9 +34,9 @@ _SURE_PT = 18.0
 208 field pages (four houses, two languages, two papers) 133 are sure, and each of these has 34 pt
 or more to spare as set."""
 _OVER_PT = -170.0
-"""So much more than the page holds by the estimate, and all goes over it for sure. Measured here: of
-the same pages the estimate calls for 135 pt too much at most; a page wrongly called over would have
-closer lines than it needs, and nothing worse."""
+"""By so much less than nothing left free by the estimate, and all goes over the page for sure.
+Measured here: on the same pages the estimate asks for 135 pt too much at most. A page wrongly
+called over would have closer lines than it needs, and nothing worse."""
 _AS_GOOD = 0.85
 """The map stands beside its tables unless it would be much smaller there."""
 
@@ -52,7 +52,7 @@ class FieldLayout:
     large: bool = True
     points_beside: bool = True
     left_pt: float = 0.0
-    """Height that the estimate leaves free at the foot of the page, below zero what goes over it."""
+    """Height that the estimate leaves free at the foot of the page; below zero what goes over."""
 
     @property
     def sure(self) -> bool:
