@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from farwall.facts.job import Job
     from farwall.facts.lessons import Lessons
     from farwall.facts.plan import Plan
+    from farwall.job.plan_job import PlanBegun
 
 _DONE, _NO = 0, 1
 _AS_BEFORE = "As planned before: all that the plan hangs on is the same. --fresh plans anew."
@@ -256,13 +257,13 @@ def _planner(
     sprayer: str,
     *,
     thorough: bool,
-) -> Callable[..., Plan]:
-    """`plan_job` with all but the job told; nothing is loaded before a plan is asked for."""
+) -> Callable[..., PlanBegun]:
+    """`plan_begun` with all but the job told; nothing is loaded before a plan is asked for."""
 
-    def planner(job: Job, **more: Any) -> Plan:
-        from farwall.job.plan_job import plan_job
+    def planner(job: Job, **more: Any) -> PlanBegun:
+        from farwall.job.plan_job import plan_begun
 
-        return plan_job(
+        return plan_begun(
             job, weather=weather, order=order, thorough=thorough, sprayer=sprayer,
             lessons=lessons, **more,
         )  # fmt: skip
@@ -272,23 +273,30 @@ def _planner(
 
 def _planned(
     job: Job,
-    planner: Callable[..., Plan],
+    planner: Callable[..., PlanBegun],
     weather: WeatherFile | Forecast | None,
     *,
     van_file: Path | None,
 ) -> _Made:
     """The plan made now, with its files."""
+    from dataclasses import replace
+    from importlib import import_module
+
     from farwall.cli.forked import forked
+
+    begun = planner(job, beside=forked)
+    # While what is told beside its fields is sought by other processes, the fumes are reckoned,
+    # and what draws and checks is loaded.
     from farwall.job.acid_day.fumes.caution import with_fumes
+    from farwall.papers.plan_files import plan_files_begun
     from farwall.readers.plan_json import plan_to_dict
 
-    plan = with_fumes(planner(job, beside=forked), job, weather)
+    import_module("farwall.spray.check")
+    cautions = with_fumes(begun.bare, job, weather).cautions
+    plan = replace(begun.whole(), cautions=cautions)
     if van_file is not None:
         plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
-
-    from farwall.papers.plan_files import plan_files_begun
-
     files = plan_files_begun(plan, job, document, beside=forked)
     faults = _faults(document)  # while the sheet is set
     return _Made(plan, document, files(), lambda: faults)
@@ -339,14 +347,14 @@ def _say_age(weather: WeatherFile | Forecast) -> None:
         print(f"{weather.name}: {told}", file=sys.stderr)
 
 
-def _say_since_morning(job: Job, plan: Plan, again: Callable[[Job], Plan]) -> None:
+def _say_since_morning(job: Job, plan: Plan, again: Callable[[Job], PlanBegun]) -> None:
     """What the check of the morning changed; nothing when it changed no fact of the plan."""
     from farwall.job.replanned import before_morning, what_changed
 
     before = before_morning(job)
     if before is None:
         return
-    was = again(before)
+    was = again(before).whole()
     print("Since the morning's check: " + " ".join(what_changed(was, plan)))
 
 
