@@ -93,6 +93,7 @@ def run(options: argparse.Namespace) -> int:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
     if options.lessons is None and options.book is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
+    tool = None if options.book or options.out is None else _tool_begun()
     lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
     job = _wishing(_read(options.job, fresh=options.fresh), options.language)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
@@ -121,7 +122,16 @@ def run(options: argparse.Namespace) -> int:
         lessons=lessons,
         sprayer=options.sprayer,
         fresh=options.fresh,
+        tool=tool,
     )
+
+
+def _tool_begun() -> Callable[[], bytes | None]:
+    """The digest of Farwall itself, for what a plan is kept under, taken while others load."""
+    from farwall.cli.forked import forked
+    from farwall.cli.kept_plans import are_kept, tool_digest
+
+    return forked(tool_digest) if are_kept() else lambda: None
 
 
 def _read(path: Path, *, fresh: bool) -> Job:
@@ -208,27 +218,27 @@ def plan_into(
     lessons: Lessons | None = None,
     sprayer: str = "",
     fresh: bool = False,
+    tool: Callable[[], bytes | None] | None = None,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out.
 
     What was planned before under the same facts is shown again, unless `fresh`; the checker
     replays it all the same. lessons: read already; of a book they have no file, and such a plan is
-    made anew each time.
+    made anew each time. tool: the digest of Farwall itself, where it was begun.
     """
-    from farwall.cli.forked import forked
-    from farwall.cli.kept_plans import keep_files, key_of
+    from farwall.cli.kept_plans import keep_files, key_of, tool_digest
 
     weather = _weather(weather_file)
     again = _planner(weather, order, lessons or _lessons(lessons_file), sprayer, thorough=thorough)
     read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
     by_book = lessons is not None and lessons_file is None
-    asked_key = partial(key_of, job, read=read, order=order, thorough=thorough)
-    keying = forked(asked_key) if fresh and not by_book else None  # asked for when all is planned
+    tool = tool or (tool_digest if by_book else _tool_begun())
+    asked_key = partial(key_of, job, read=read, order=order, thorough=thorough, tool=tool)
     key = None if fresh or by_book else asked_key()
     made = None if key is None else _planned_before(key)
     if made is None:
         made = _planned(job, again, weather, van_file=van_file)
-        key = keying() if keying else key
+        key = asked_key() if fresh and not by_book else key
         if key is not None:
             keep_files(key, made.files)
     plan, faults = made.plan, made.faults()
