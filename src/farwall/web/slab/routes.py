@@ -20,10 +20,10 @@ from farwall.phrasebook import LANGUAGE
 from farwall.store.book import Book
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.packed import packed, packed_json
 from farwall.web.pages.tongue import language_of
 from farwall.web.slab.laid_anew import rest_for
 from farwall.web.slab.one_file import early_script, script_hash
-from farwall.web.slab.packed import packed, packed_json
 from farwall.web.slab.pours import pours_of, verdict_of
 from farwall.web.slab.sampling_routes import sampling
 from farwall.web.slab.sheet import sheet_of
