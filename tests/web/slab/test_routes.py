@@ -144,7 +144,8 @@ def test_each_file_is_served_as_what_it_is_under_a_strict_policy(ask, name):
     assert told.headers["content-type"] == KINDS[name]
     policy = told.headers["content-security-policy"]
     assert re.match(
-        r"default-src 'none'; script-src 'self'( 'sha256-\S+')?; style-src 'self'", policy
+        r"default-src 'none'; script-src 'self'( 'sha256-\S+')?; style-src '(self|sha256-\S+)'",
+        policy,
     )
     assert "unsafe" not in policy
     assert ("sha256-" in policy) == (name == "index.html")
