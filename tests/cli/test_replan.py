@@ -48,7 +48,7 @@ def test_a_dead_edge_is_a_no_with_the_age(plan, tmp_path, capsys):
     words = ["now=8:36", "done=first.6.3", "--out", str(tmp_path / "o")]
     assert main(["replan", str(plan), *words]) == 1
     said = capsys.readouterr().out
-    assert re.search(r"NO: The edge before band first\.6\.4 is \d+\.\d min old", said)
+    assert re.search(r"NO: The edge before band 1\.6\.4 is \d+\.\d min old", said)
     assert "dead-edge" in said
 
 

@@ -43,7 +43,7 @@ def test_each_coat_says_stain_cut_litres_and_hours_by_hand():
     """By hand: 12 m² at 5 m² a litre are 2.4 L; four bands overlap by 0.2 m on three fronts of
     5 m at most: up to 0.6 L more."""
     line = lines(ONE_ROOM)[1]
-    assert line.startswith("one (sand at 1:1): 1 field, 0.")
+    assert line.startswith("Coat 1 (sand at 1:1): 1 field, 0.")
     litres = float(line.split("(")[2].split()[0])
     assert 2.4 <= litres <= 2.4 + 0.6
     assert ", 8:0" in line
@@ -51,8 +51,8 @@ def test_each_coat_says_stain_cut_litres_and_hours_by_hand():
 
 def test_each_field_says_its_verdict_age_budget_and_way_out():
     line = lines(ONE_ROOM)[2]
-    assert "one.1 room: fits; oldest edge" in line
-    assert f"of {FITS.open_time_min.low:.1f} min, out by exit-front" in line
+    assert "1.1 Room: fits; oldest edge" in line
+    assert f"of {FITS.open_time_min.low:.1f} min, out by the outside door of Room" in line
 
 
 @pytest.mark.parametrize(
@@ -130,7 +130,7 @@ def test_the_next_day_is_named():
     two = (Coat("one", "sand", "1:1", m2_per_l=5.0), Coat("two", "sand", "1:2", m2_per_l=5.0))
     damp = Survey(slab_c=13.0, air_c=13.0, rh_percent=88.0, air_speed_m_s=0.05)
     plan = plan_job(job(PLAIN_ROOM, coats=two, survey=damp, starts_at="2027-05-04T08:00:00-06:00"))
-    second = next(line for line in lines(plan) if line.startswith("two ("))
+    second = next(line for line in lines(plan) if line.startswith("Coat 2 ("))
     assert "(day 2)" in second
 
 

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Chances, Field, Plan
 from farwall.job.chances.words import share_words
 from farwall.job.go.say import in_short
+from farwall.job.way_words import way_words
 from farwall.units import ft2_from_m2, gal_from_l
 
 WORDS = {
@@ -27,11 +29,12 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
         fields = [field for field in plan.fields if field.coat == coat.id]
         litres = sum(band.litres for field in fields for band in field.bands)
         lines.append(
-            f"{coat.id} ({coat.stain} at {coat.cut}): {_counted(len(fields), 'field')}, "
+            f"Coat {numbered(plan, coat.id)} ({coat.stain} at {coat.cut}): "
+            f"{_counted(len(fields), 'field')}, "
             f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
             f"{_clock(start, fields[0].start_min)} to {_clock(start, fields[-1].end_min)}."
         )
-        lines.extend(_fields(fields, start))
+        lines.extend(_fields(plan, fields, start))
     if plan.go is not None:
         lines.insert(0 if plan.go.verdict == "no" else len(lines), in_short(plan.go))
     lines.extend(f"Mind: {warning}" for warning in plan.warnings)
@@ -52,13 +55,13 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
     return "\n".join(line for line in lines if line)
 
 
-def _fields(fields: Sequence[Field], start: datetime) -> list[str]:
+def _fields(plan: Plan, fields: Sequence[Field], start: datetime) -> list[str]:
     """A line a field; one for all where the slab refuses them all for one reason."""
     first = fields[0].remedies
     refused = all(field.verdict == "cannot" and field.remedies == first for field in fields)
     if refused and first and first[0].code == "conditions":
         return ["  NO: " + " ".join(remedy.what for remedy in first)]
-    return ["  " + _field(field, start) for field in fields]
+    return ["  " + _field(plan, field, start) for field in fields]
 
 
 def _rooms(plan: Plan) -> str:
@@ -75,12 +78,13 @@ def _floor(plan: Plan) -> str:
     return f"{ft2_from_m2(area):.0f} ft² ({area:.1f} m²) to stain"
 
 
-def _field(field: Field, start: datetime) -> str:
+def _field(plan: Plan, field: Field, start: datetime) -> str:
     late = field.peak_age_min > field.open_time_min.low
     word = "needs a helper" if field.verdict == "helper" and late else WORDS[field.verdict]
     line = (
-        f"{_clock(start, field.start_min)} {field.id} {', '.join(field.rooms)}: "
-        f"{word}; {_edge(field)}, out by {field.exit}"
+        f"{_clock(start, field.start_min)} {numbered(plan, field.id)} "
+        f"{', '.join(_label(plan, room) for room in field.rooms)}: "
+        f"{word}; {_edge(plan, field)}, out by {way_words(plan, field)}"
     )
     if late and field.remedies:
         line += "; " + "; ".join(
@@ -102,12 +106,18 @@ def _sure(chances: Chances) -> str:
     return f"{line} {most.what_to_do}" if most and most.what_to_do else line
 
 
-def _edge(field: Field) -> str:
+def _edge(plan: Plan, field: Field) -> str:
     """The oldest edge of how long it lives; the tightest and its room where rooms differ."""
     tight = field.tightest
     if tight is None or len({one.low for one in field.open_times}) == 1:
         return f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min"
-    return f"tightest edge {tight.age_min:.1f} of {tight.low_min:.1f} min, in {tight.room}"
+    room = _label(plan, tight.room)
+    return f"tightest edge {tight.age_min:.1f} of {tight.low_min:.1f} min, in {room}"
+
+
+def _label(plan: Plan, id_: str) -> str:
+    """What people call a room."""
+    return next((one.label for one in plan.inputs.floor.rooms if one.id == id_), id_)
 
 
 def _clock(start: datetime, minute: float) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
@@ -10,8 +11,10 @@ from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
 from farwall.job.say import WORDS
+from farwall.job.way_words import way_words
 from farwall.units import gal_from_l
 
+_IDS = re.compile(r"\b([Ff]ield|band) (\S+?)([:,.]?)(?= |$)")
 STANDS_ON_WET = "Somebody is said to stand on wet floor"
 
 
@@ -148,11 +151,16 @@ def _filling(field: Field, start: float, end: float) -> str:
 
 def _seams(plan: Plan) -> list[str]:
     return [
-        f"NO: {remedy.what}"
+        f"NO: {_by_numbers(plan, remedy.what)}"
         for field in plan.fields
         if field.verdict == "cannot"
         for remedy in field.remedies[:1]
     ]
+
+
+def _by_numbers(plan: Plan, words: str) -> str:
+    """A reason that names a field or a band by its id, told by its numbers."""
+    return _IDS.sub(lambda one: f"{one[1]} {numbered(plan, one[2])}{one[3]}", words)
 
 
 def _left(plan: Plan) -> list[str]:
@@ -211,7 +219,7 @@ def _line(plan: Plan, field: Field) -> str:
     return (
         f"{_clock(plan, first.start_min)} {name} {begun}: {word}; "
         f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min, "
-        f"out by {field.exit}, done {_clock(plan, field.end_min)}"
+        f"out by {way_words(plan, field)}, done {_clock(plan, field.end_min)}"
     )
 
 

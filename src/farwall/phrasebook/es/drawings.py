@@ -64,4 +64,8 @@ PHRASES = {
     "helper": "ayudante",
     "you": "usted",
     "cut here": "corte aquí",
+    "What was sent is no drawing.": "Lo que se mandó no es un dibujo.",
+    "This is no list of things.": "Esto no es una lista de cosas.",
+    "This thing has no id.": "Esta cosa no tiene identificador.",
+    "Load the page again.": "Cargue la página otra vez.",
 }  # fmt: skip

@@ -113,10 +113,13 @@ def _house(door: Door, told: Enquiry, typed: Mapping[str, str], units: Units) ->
 
 
 def _slips(error: Refused) -> list[Slip]:
-    return [
-        Slip(place_of(one.where), "", in_page_language(f"{one.what} {one.remedy}".strip()))
-        for one in error.mistakes
-    ]
+    return [Slip(place_of(one.where), "", in_page_language(_said(one))) for one in error.mistakes]
+
+
+def _said(one: Mistake) -> str:
+    """A mistake and what to do; a list to choose from stands beside it already, in its words."""
+    chosen = one.what.endswith("is none of the choices.")
+    return one.what if chosen else f"{one.what} {one.remedy}".strip()
 
 
 def _page(

@@ -125,7 +125,8 @@ def refusal(error: FarwallError) -> HTMLResponse:
     """The page for a refusal."""
     code, what = next((code, what) for kind, code, what in _CODES if isinstance(error, kind))
     # Of these the heading says all.
-    told = [] if isinstance(error, NotAllowed | FromElsewhere | NoSuchJob) else mistakes_of(error)
+    alone = isinstance(error, NotAllowed | FromElsewhere | NoSuchJob)
+    told = [] if alone else [one[:1].upper() + one[1:] for one in mistakes_of(error)]
     return page("trouble.html", code=code, what=what, mistakes=told)
 
 

@@ -140,7 +140,9 @@ class _People:
                 key = next(key for kind, key in _SAID if isinstance(error, kind))
                 return self._page(mistakes=[said(key)], name=name)
             except Refused as error:
-                return self._page(mistakes=mistakes_of(error), name=name)
+                unknown = any(one.where == "role" for one in error.mistakes)
+                told = [said("people-no-role")] if unknown else mistakes_of(error)
+                return self._page(mistakes=told, name=name)
 
         return await asyncio.to_thread(calmly)
 

@@ -22,6 +22,8 @@ from farwall.web.words import said
 
 Json = dict[str, Any]
 _LONGEST = 2000
+_MISSING = re.compile(r"`(\w+)` is missing\.")
+"""What the reader of jobs says of a key that has to be there: the blank itself says it plainer."""
 
 
 @dataclass(frozen=True)
@@ -256,6 +258,10 @@ def _judge(asked: Asked, raw: Json) -> None:
 
 def _placed(mistake: Mistake, places: Mapping[str, Field]) -> Slip:
     told = f"{mistake.what} {mistake.remedy}".strip()
+    if lacks := _MISSING.fullmatch(mistake.what):
+        own = places.get(".".join(filter(None, (mistake.where, lacks[1]))))
+        if own is not None:
+            return _slip(own, said("must"))
     field = places.get(mistake.where)
     if field is None and mistake.where:
         inside = (one for place, one in places.items() if place.startswith(mistake.where))

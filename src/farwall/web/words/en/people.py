@@ -36,6 +36,7 @@ WORDS = {
     "the address that Farwall has in your network.",
     "people-done": "What was done",
     "last-lead": "This is the last lead of the book. Make another person lead first.",
+    "people-no-role": "This is none of the roles: choose one from the list.",
     "no-person": "The book has no such person any more.",
     "not-allowed": "Your role does not go that far. Ask a lead",
     "me-told": "You are in this book as {role}, who {does}",

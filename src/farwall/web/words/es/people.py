@@ -37,6 +37,7 @@ WORDS = {
     "con la dirección que Farwall tiene en su red.",
     "people-done": "Qué se hizo",
     "last-lead": "Es el último encargado del libro. Primero haga encargado a otra persona.",
+    "people-no-role": "Ese no es ninguno de los papeles: elija uno de la lista.",
     "no-person": "El libro ya no tiene a esa persona.",
     "not-allowed": "Su papel no llega hasta ahí. Pregunte a un encargado",
     "me-told": "Usted está en este libro como {role}, que {does}",
