@@ -157,13 +157,13 @@ PHRASES = {
     "Thin each only with what its own sheet names.":
     "Rebaje cada uno solo con lo que nombra su hoja.",
     "It foams with the bicarbonate in the drum, and makes the whole drum sour again.":
-    "Hace espuma con el bicarbonato del tambor y vuelve ácido todo el tambor.",
+    "Hace espuma con el bicarbonato del tambo y vuelve ácido todo el tambo.",
     "Neutralise what is left over in an open tub first.":
     "Primero neutralice lo que sobró en una tina abierta.",
     "Ammonia holds copper dissolved, so that no settling takes it out.":
     "El amoníaco mantiene el cobre disuelto, y no sale aunque se asiente.",
     "Bicarbonate, soda ash or lime raises the pH of a drum.":
-    "El pH de un tambor se sube con bicarbonato, ceniza de sosa o cal.",
+    "El pH de un tambo se sube con bicarbonato, ceniza de sosa o cal.",
     "Acid and metal salts char wood and cotton, and the heap stays wet and sour.":
     "El ácido y las sales de metal queman la madera y el algodón, y el montón queda mojado y"
     " ácido.",
@@ -178,9 +178,9 @@ PHRASES = {
     "Cold water first, lye into it in small shares; better none on this job.":
     "Primero agua fría, luego la sosa en porciones pequeñas; mejor nada en este trabajo.",
     "Carbon dioxide bursts a closed sprayer, jug or drum.":
-    "El dióxido de carbono revienta una rociadora, un garrafón o un tambor cerrado.",
+    "El dióxido de carbono revienta una rociadora, un garrafón o un tambo cerrado.",
     "Work in an open plastic tub; drums get a vented lid.":
-    "Trabaje en una tina de plástico abierta; los tambores llevan tapa con respiradero.",
+    "Trabaje en una tina de plástico abierta; los tambos llevan tapa con respiradero.",
     "Rinse water gives off carbon dioxide for hours; it bursts what is closed.":
     "El agua de enjuague suelta dióxido de carbono por horas; revienta lo cerrado.",
     "Peroxide gives off oxygen; it bursts what is closed.":

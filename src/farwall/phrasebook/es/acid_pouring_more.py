@@ -132,7 +132,7 @@ PHRASES = {
     "It keeps in a closed jug.":
     "Se guarda en un garrafón cerrado.",
     "It keeps in a closed drum.":
-    "Se guarda en un tambor cerrado.",
+    "Se guarda en un tambo cerrado.",
     "It is kept under a vented lid.":
     "Se guarda con tapa de respiradero.",
     "It may stand in metal.":
@@ -185,9 +185,9 @@ PHRASES = {
     "Dam it, bicarbonate until the fizz ends, clay, then lift it.":
     "Haga un dique, bicarbonato hasta que deje de burbujear, arcilla, y luego levántelo.",
     "Carbon dioxide bursts a drum whose lid is shut.":
-    "El dióxido de carbono revienta un tambor con la tapa cerrada.",
+    "El dióxido de carbono revienta un tambo con la tapa cerrada.",
     "Leave the vent open, upright, tied, in moving air.":
-    "Deje abierto el respiradero, el tambor parado, amarrado, con aire en movimiento.",
+    "Deje abierto el respiradero, el tambo parado, amarrado, con aire en movimiento.",
     "Nothing says that these two go together.":
     "Nada dice que estos dos vayan juntos.",
     "What is not known to be safe is refused.":

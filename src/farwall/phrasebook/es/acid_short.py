@@ -50,6 +50,6 @@ PHRASES = {
     "About {#1} h ({#2} to {#3}) with {#4} people (guess).":
     "Unas {#1} h (de {#2} a {#3}) con {#4} personas (estimación).",
     "About {#1} gal of water, {#2} to {#3} ({#4} L; guess): {#5} drums, the spare among them.":
-    "Unos {#1} gal de agua, de {#2} a {#3} ({#4} L; estimación): {#5} tambores, con el de "
+    "Unos {#1} gal de agua, de {#2} a {#3} ({#4} L; estimación): {#5} tambos, con el de "
     "repuesto.",
 }  # fmt: skip

@@ -152,7 +152,7 @@ PHRASES = {
     "No: there is no way for the rinse water yet.":
     "No: todavía no hay salida para el agua de enjuague.",
     "Vacuum all of it into drums with vented lids; number each drum and log it.":
-    "Aspírela toda a tambos con tapa ventilada; numere cada tambo y anótelo en el registro.",
+    "Aspírela toda a tambos con tapa ventilada; numere cada tambo y anótelo en la bitácora.",
     "Left-over mix stays out of the drums: below pH 2 it is hazardous waste by itself, D002.":
     "La mezcla sobrante no va a los tambos: por debajo de pH 2 ya es residuo peligroso, D002.",
     "Ask the state agency before raising the pH in a drum: neutralising acid may be treatment.":

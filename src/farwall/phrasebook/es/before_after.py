@@ -7,7 +7,7 @@ PHRASES = {
     "The same place, twice": "El mismo lugar, dos veces",
     "Two photos of one place": "Dos fotos de un lugar",
     "These are not two different photos of one place in the log.":
-    "No son dos fotos distintas de un mismo lugar en el registro.",
+    "No son dos fotos distintas de un mismo lugar en la bitácora.",
     "Choose two of the same room, or two of the same sample.":
     "Elija dos del mismo cuarto, o dos de la misma muestra.",
     "A photo and a screen are not the floor: paper, screen and lamp each change a colour, a wet "

@@ -86,16 +86,16 @@ PHRASES = {
     "The last white rag was {1}.": "El último trapo blanco salió {1}.",
     "The dry glove brought up powder.": "El guante seco levantó polvo.",
     "The dry glove brought up no powder.": "El guante seco no levantó polvo.",
-    "Rinses in the log: {#1}.": "Enjuagues en el registro: {#1}.",
+    "Rinses in the log: {#1}.": "Enjuagues en la bitácora: {#1}.",
     "It was looked at and dry before the first coat of sealer.":
     "Se miró y estaba seco antes de la primera mano de sellador.",
     "Nobody entered that it was dry before the first coat of sealer.":
     "Nadie anotó que estaba seco antes de la primera mano de sellador.",
     "Sealer laid: {#1} of what its label has.": "Sellador puesto: {#1} de lo que dice su etiqueta.",
     "Stain laid: {#1} of what the plan had.": "Tinte puesto: {#1} de lo que tenía el plan.",
-    "Hours of laying floor finish are in the log.": "El registro tiene horas de acabado de piso.",
+    "Hours of laying floor finish are in the log.": "La bitácora tiene horas de acabado de piso.",
     "No hours of laying floor finish are in the log.":
-    "El registro no tiene horas de acabado de piso.",
+    "La bitácora no tiene horas de acabado de piso.",
     "Moisture tests before sealing had nothing against it.":
     "Las pruebas de humedad antes de sellar no dijeron que no.",
     "A stain of this floor has copper in its sheet.":
@@ -109,9 +109,9 @@ PHRASES = {
     "Al sellar, el aire estaba a {#1}; se aguantan a lo más {#2}.",
     "The log of this floor has no pH, rag or sealing record: that speaks neither for nor against "
     "anything.":
-    "El registro de este piso no tiene pH, trapo ni sellado: eso no habla ni a favor ni en "
+    "La bitácora de este piso no tiene pH, trapo ni sellado: eso no habla ni a favor ni en "
     "contra de nada.",
-    "What the log has of each room": "Lo que el registro tiene de cada cuarto",
+    "What the log has of each room": "Lo que la bitácora tiene de cada cuarto",
     "last pH": "último pH", "over the dew point": "sobre el punto de rocío",
     "sealer, stain": "sellador, tinte",
     # causes
@@ -161,7 +161,7 @@ PHRASES = {
     "Nuestro si nosotros dejamos entrar; si no, de quien entró o cubrió.",
     "Compare the hour of the last coat with who was let in when; buff, and one thin coat.":
     "Compare la hora de la última mano con quién entró y cuándo; pula, y una mano delgada.",
-    "the log of who was let in": "el registro de quién entró", "white pads": "fibras blancas",
+    "the log of who was let in": "la bitácora de quién entró", "white pads": "fibras blancas",
     "A cleaner that the sealer does not bear": "Un limpiador que el sellador no aguanta",
     "The care sheet names what is not to be used.": "La hoja de cuidado dice qué no se usa.",
     "Ask to see the bottle and how it was thinned; rinse twice with clear water and look again "

@@ -121,12 +121,12 @@ PHRASES = {
     "Comparado con la muestra {@1}, firmada por {*2} el {#3}: {4}, L* {*5}.",
     "On the floor: {@1}, {@2} at {#3}, {#4} ({5}: {6}).":
     "En el piso: {@1}, {@2} a {#3}, {#4} ({5}: {6}).",
-    "the log, litres of field {*1}": "el registro, litros del tramo {*1}",
-    "the log, litres of coat {@1}": "el registro, litros de la mano {@1}",
+    "the log, litres of field {*1}": "la bitácora, litros del tramo {*1}",
+    "the log, litres of coat {@1}": "la bitácora, litros de la mano {@1}",
     "as planned; the log does not tell what was laid":
-    "según el plan; el registro no dice qué se puso",
+    "según el plan; la bitácora no dice qué se puso",
     "Nothing is logged as laid on the floor: this is the first coat.":
-    "El registro no tiene nada puesto en el piso: esta es la primera mano.",
+    "La bitácora no tiene nada puesto en el piso: esta es la primera mano.",
     "How strong the stain is: learned from {#1} closed jobs, then from these samples.":
     "Qué tan fuerte es el tinte: aprendido de {#1} trabajos cerrados y luego de estas muestras.",
     "How strong the stain is: from these samples; before them a guess.":

@@ -156,7 +156,7 @@ PHRASES = {
     "casa. Anote el número de la falla y el lugar; arréglela en la misma visita.",
     "Room by room": "Cuarto por cuarto",
     "day": "día", "lamp": "lámpara", "number and place": "número y lugar", "mended": "arreglado",
-    "drip in the log:": "gota en el registro:",
+    "drip in the log:": "gota en la bitácora:",
     "Known before, and no fault": "Ya se sabía, y no es falla",
     "what": "qué", "as it was told": "como se dijo", "cracks": "grietas",
     "Accepted before the work: every crack reads darker.":

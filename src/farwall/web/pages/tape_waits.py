@@ -77,12 +77,19 @@ def _takes(place: tuple[str, float], wedge: tuple[float, float]) -> tuple[float,
 
 
 def _places(ruled: Ruled, wait: Awaited, wedge: tuple[float, float]) -> Iterator[tuple[str, float]]:
-    """Words of a wait and where they may stand: right of its wedge, left of it, across it."""
+    """Words of a wait and where they may stand: right of its wedge, left of it, across it.
+
+    Its times alone beside the wedge are better than all of it across: there both are hard to see.
+    """
     width, (left, right) = ruled.svg.width, wedge
-    for words in _ways_to_say(ruled, wait):
+    ways = _ways_to_say(ruled, wait)
+    first = ways[: len(ways) // 2]
+    tried = [(one, "beside") for one in first] + [(one, "across") for one in first]
+    for words, where in tried + [(one, "") for one in ways[len(first) :]]:
         long = wide(words)
         across = min(max((left + right - long) / 2, 5.0), width - long - 5)
-        for x in (right + 6, left - long - 6, across):
+        beside = (right + 6, left - long - 6)
+        for x in {"beside": beside, "across": (across,)}.get(where, (*beside, across)):
             if x >= 5 and x + long < width - 5:
                 yield words, x
     yield "", left

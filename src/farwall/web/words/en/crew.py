@@ -71,7 +71,7 @@ WORDS = {
     "pick-units-us": "feet, gallons and °F",
     "pick-units-metric": "metres, litres and °C",
     "pick-bands-best": "the best that are found",
-    "pick-bands-plain": "plain straight ones where they hold",
+    "pick-bands-plain": "plain straight where they hold",
     "effect-helper": "With a helper a tank is swapped, not filled, while an edge waits; a second "
     "sprayer halves the time of a band.",
     "effect-tank": "A smaller tank is filled more often, and every filling ages the edge that "

@@ -35,7 +35,7 @@ WORDS: dict[str, str] = {
         "what the rinse water is. Seen on sheets: iron chlorides 5-30 %, manganese chloride "
         "15-20 %, copper chloride above 10 % (stain sheets)."
     ),
-    "pick-oxidiser-yes": "names an oxidiser other than chromate",
+    "pick-oxidiser-yes": "names an oxidiser, not chromate",
     "pick-oxidiser-no": "names no other oxidiser",
     "pick-oxidiser-": "was not read for oxidisers yet",
     "pick-substance-": "choose a substance",

@@ -42,12 +42,12 @@ WORDS: dict[str, str] = {
     "acid-pours-deed-vacuum-dry": "Aspirar el polvo seco",
     "acid-pours-deed-blow-dry": "Soplar el polvo",
     "acid-pours-deed-hose-a-spill": "Lavar un derrame con manguera",
-    "acid-pours-deed-close-a-vented-lid": "Cerrar el respiradero de un tambor",
+    "acid-pours-deed-close-a-vented-lid": "Cerrar el respiradero de un tambo",
     "materials": "Materiales a la mano",
     "materials-told": "Lo que hay en el piso y en la camioneta para verter. El agua, los tintes, "
     "el bicarbonato y el agua de enjuague ya están sin anotarlos.",
     "way-materials": "materiales",
-    "materials-part": "Uno por cada botella, bolsa y tambor",
+    "materials-part": "Uno por cada botella, bolsa y tambo",
     "materials-part-told": "Lo que no se anota se juzga como lo peor que se vende con ese nombre; "
     "lo que nadie conoce se rechaza.",
     "s-material": "{material-id}, que llamamos {material-name}, es {material-kind}; si es "

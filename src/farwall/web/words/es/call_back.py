@@ -5,7 +5,7 @@ from __future__ import annotations
 WORDS = {
     "call-back-title": "Llamada después de la entrega: {name}",
     "call-back-told": "Conteste lo que sabe quien llama, deje abierto lo demás. Lo que no se sabe "
-    "no descarta nada. Cada causa se compara con el registro de este piso.",
+    "no descarta nada. Cada causa se compara con la bitácora de este piso.",
     "call-back-slips": "Todavía no:",
     "call-back-likely": "Causas probables",
     "call-back-for": "A favor:",
@@ -14,7 +14,7 @@ WORDS = {
     "call-back-first": "Primero en la visita:",
     "call-back-rest": "Tampoco se descarta",
     "call-back-out": "Descartado, y por qué",
-    "call-back-log": "Lo que tiene el registro de este piso",
+    "call-back-log": "Lo que tiene la bitácora de este piso",
     "call-back-no-log": "No hay datos de lavado ni de sellado con qué comparar.",
     "call-back-ask": "Pregunte también: puede cambiar el orden",
     "call-back-kit": "Lleve",
@@ -23,7 +23,7 @@ WORDS = {
     "call-back-when": "2027-02-11 o 4",
     "call-back-look": "Buscar causas",
     "call-back-sheet": "La hoja para la visita (PDF)",
-    "call-back-enter": "Anotar la llamada en el registro",
+    "call-back-enter": "Anotar la llamada en la bitácora",
     "call-back-way": "Llamada después de la entrega: causas probables",
     "papers-name-cut-list-pdf": "Cortes y líneas de parada (PDF)",
     "papers-for-cut-list-pdf": "Dónde puede terminar el tinte sin que se vea, qué lo marca y qué "

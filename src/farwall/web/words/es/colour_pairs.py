@@ -9,7 +9,7 @@ WORDS = {
     "no son el piso: el patrón es la muestra firmada. Solo se comparan fotos de un mismo "
     "estado: seco, limpio y mojado, o sellado.",
     "colour-pairs-refused": "Los valores no se guardaron.",
-    "colour-pairs-none": "Todavía no hay en el registro una foto de un cuarto o de una muestra.",
+    "colour-pairs-none": "Todavía no hay en la bitácora una foto de un cuarto o de una muestra.",
     "colour-pairs-one":
     "Solo una foto: tome otra más tarde, desde el mismo lugar y con la misma luz.",
     "colour-pairs-sample": "Muestra {id}",

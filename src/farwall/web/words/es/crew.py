@@ -63,7 +63,7 @@ WORDS = {
     "name-sure": "Certeza",
     "name-bands": "Franjas",
     "name-notes": "Palabras para la hoja de trabajo",
-    "pick-helper-yes": "un ayudante que cambia tanques llenos",
+    "pick-helper-yes": "un ayudante que cambia tanques",
     "pick-helper-no": "sin ayudante",
     "pick-second_adult-yes": "está en la obra",
     "pick-second_adult-no": "no está en la obra",

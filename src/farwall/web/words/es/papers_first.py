@@ -23,7 +23,7 @@ WORDS = {
     "qué día: una hoja que firma el constructor.",
     "papers-name-before-after-pdf": "Antes y después (PDF)",
     "papers-for-before-after-pdf": "Dos fotos de un cuarto o de una muestra, la primera y "
-    "la última del registro; otras se eligen en color, antes y después. Con lo que una foto no "
+    "la última de la bitácora; otras se eligen en color, antes y después. Con lo que una foto no "
     "dice.",
     "papers-name-care-pdf": "Hoja de cuidado (PDF)",
     "papers-for-care-pdf": "Qué no hacer por un día, una semana, un mes; con qué limpiar; qué "

@@ -84,7 +84,7 @@ WORDS = {
     "help-cartridge": "Para gas ácido, con P100 por la niebla: las dos cosas van impresas. Donde "
     "se neutraliza con amoníaco, quien talla necesita cartuchos marcados para amoníaco.",
     "help-change-after": "Según el calendario del fabricante para este vapor (29 CFR "
-    "1910.134(d)(3)(iii)), nunca por el olor. Los minutos de esta obra se cuentan en el registro, "
+    "1910.134(d)(3)(iii)), nunca por el olor. Los minutos de esta obra se cuentan en la bitácora, "
     "de respirador puesto a respirador fuera, y antes del final se pide un par nuevo.",
     "help-worn": "Como pide la hoja del tinte: material y grueso de los guantes, como nitrilo "
     "0.4 mm. Una cara completa o una capucha cubre también los ojos.",
