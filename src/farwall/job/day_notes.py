@@ -33,14 +33,15 @@ def day_notes(
     for case in cases:
         for note in _of(case):
             houses.setdefault(note, []).append(case.told.house.name)
-    told = _foretold(calendar, weather) if isinstance(weather, Foretold) else ()
+    us = all(one.wishes.units == "us" for one in jobs.values())
+    told = _foretold(calendar, weather, us=us) if isinstance(weather, Foretold) else ()
     return *told, *(
         note if len(names) == len(cases) else f"{_named(names)}: {note}"
         for note, names in houses.items()
     )
 
 
-def _foretold(calendar: Calendar, weather: Foretold) -> Iterator[str]:
+def _foretold(calendar: Calendar, weather: Foretold, *, us: bool) -> Iterator[str]:
     """How old the forecast will be, how far it goes, and what stands after it."""
     begins = calendar.question.ahead.begins
     starts_min = min(one.steps[0].start_min for one in calendar.houses)
@@ -59,8 +60,8 @@ def _foretold(calendar: Calendar, weather: Foretold) -> Iterator[str]:
         else "a typical year stands, which foretells no day"
     )
     yield (
-        f"The forecast goes until {date_words(ends)} {clock_words(ends)}. {issued} From its end on "
-        f"{after}. Ask again with a new forecast before anybody is sent."
+        f"The forecast goes until {date_words(ends)} {clock_words(ends, us=us)}. {issued} From its "
+        f"end on {after}. Ask again with a new forecast before anybody is sent."
     )
 
 

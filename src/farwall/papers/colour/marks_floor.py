@@ -67,17 +67,40 @@ def points_svg(floor: Floor, room: str, letters: Sequence[tuple[str, Point]], to
     """The room with its points by letter; each letter can be taken in hand by the script."""
     frame = _frame(floor, room, 420.0, 360.0)
     parts = [_head(frame, told), *_room(frame, floor, room, WHITE)]
-    for letter, place in letters:
-        x, y = frame.at(place)
-        # Inside the room, above the point where there is room for it: points lie beside each other.
-        ly = y - 8 if y > 2 * _EDGE else y + 19
-        lx = min(max(x, 1.6 * _EDGE), frame.wide - 1.6 * _EDGE)
+    points = [frame.at(place) for _, place in letters]
+    taken: list[Point] = []
+    for (letter, _), (x, y) in zip(letters, points, strict=True):
+        lx, ly = _beside(frame, (x, y), points, taken)
+        taken.append((lx, ly))
         parts.append(
             f'<g class="landmark" data-letter="{letter}">'
             f'<circle cx="{number(x)}" cy="{number(y)}" r="3" fill="{INK}"/>'
             f'{_cased(lx, ly, letter, 14)}</g>'
         )  # fmt: skip
     return "".join([*parts, "</svg>"])
+
+
+def _beside(
+    frame: _Frame, at: Point, points: Sequence[Point], taken: Sequence[Point]
+) -> Point:  # fmt: skip
+    """Where the letter of a point stands: inside the room, over no other letter and no point.
+
+    Above it, below, aslant, then to either side, where a wall runs; where nothing is free, where least lies under it.
+    """
+    x, y = at
+    inner = min(max(x, 1.6 * _EDGE), frame.wide - 1.6 * _EDGE)
+    above = y - 8 if y > 2 * _EDGE else y + 19
+    places = [(inner, above), (inner, y + 19)]
+    places += [(x + a, y + b) for b in (-8, 19, 5) for a in (-13, 13)]
+
+    def under(place: Point) -> int:
+        left, top, right, low = place[0] - 7, place[1] - 12, place[0] + 7, place[1] + 2
+        out = not (_EDGE <= place[0] <= frame.wide - _EDGE and top > 2 and low < frame.high - 2)
+        letters = sum(abs(place[0] - a) < 15 and abs(place[1] - b) < 15 for a, b in taken)
+        dots = sum(left - 3 < a < right + 3 and top - 3 < b < low + 3 for a, b in points)
+        return 100 * out + 10 * letters + dots
+
+    return min(places, key=under)
 
 
 def marks_svg(

@@ -105,17 +105,17 @@ def _needed(part: Fumes) -> tuple[str, ...]:
 
 
 def _out(part: Fumes) -> tuple[str, ...]:
-    return tuple(_kept(one, part.starts_at) for one in part.kept_out)
+    return tuple(_kept(n, one, part.starts_at) for n, one in enumerate(part.kept_out, 1))
 
 
-def _kept(one: KeptOut, starts_at: str) -> str:
+def _kept(number: int, one: KeptOut, starts_at: str) -> str:
     def until(at_min: float | None) -> str:
         if at_min is None and one.next_min is not None:
             return "the next coat"
         return clock(starts_at, at_min)
 
     return (
-        f"After {one.coat} ({clock(starts_at, one.ends_min)}) the house is above 2 ppm until "
+        f"After coat {number} ({clock(starts_at, one.ends_min)}) the house is above 2 ppm until "
         f"{until(one.likely_min)}, at the high end until {until(one.high_min)}: nobody without a "
         "respirator goes in before, and then only after a reading."
     )
