@@ -85,7 +85,8 @@ def _beside(
 ) -> Point:  # fmt: skip
     """Where the letter of a point stands: inside the room, over no other letter and no point.
 
-    Above it, below, aslant, then to either side, where a wall runs; where nothing is free, where least lies under it.
+    Above it, below, aslant, then to either side, where a wall runs; where nothing is free, where
+    least lies under it.
     """
     x, y = at
     inner = min(max(x, 1.6 * _EDGE), frame.wide - 1.6 * _EDGE)

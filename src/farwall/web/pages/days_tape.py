@@ -27,6 +27,8 @@ Json = Mapping[str, Any]
 _SIZE, _BODY, _WIDEN = SCREEN_LETTERING.small, SCREEN_LETTERING.body, SCREEN_LETTERING.widen
 _RULE_H, _NAME_H, _CREW_H, _GAP = 30.0, 18.0, 26.0, 10.0
 _TICK_H, _BAR_H, _WEDGE_H, _LOCK_H, _PAD = 7.0, 18.0, 16.0, 7.0, 3.0
+_IN = 5.0
+"""Words begin as far in as those of the rule, clear of a plumb line at its very beginning."""
 _TAPE_H = _TICK_H + _BAR_H + _WEDGE_H + _LOCK_H + 3 * _PAD
 
 
@@ -100,7 +102,8 @@ def days_tape(drawn: Drawn) -> str:
         if not mine:
             continue
         svg.height += _CREW_H
-        svg.text((0, svg.height - 8), crew_told(crew, len(mine)), _BODY, anchor="start", bold=True)
+        where, words = (_IN, svg.height - 8), crew_told(crew, len(mine))
+        svg.text(where, words, _BODY, anchor="start", bold=True)
         for house in mine:
             _house(svg, drawn, house)
     _plumb(svg, drawn)
@@ -152,9 +155,9 @@ def _house(svg: Svg, drawn: Drawn, house: Json) -> None:
     base = svg.height - 5
     name = clipped(str(house["name"]), width * 0.5 / _WIDEN, _SIZE, bold=True)
     svg.raw(f'<a href="{escape(house_path(str(house["id"])))}">')
-    svg.text((0, base), name, _SIZE, anchor="start", bold=True)
+    svg.text((_IN, base), name, _SIZE, anchor="start", bold=True)
     svg.raw("</a>")
-    left = text_width(name, _SIZE, bold=True) * _WIDEN + 10
+    left = _IN + text_width(name, _SIZE, bold=True) * _WIDEN + 10
     room = width - left
     words = clipped(told_in_short(house), room / _WIDEN, _SIZE)
     if room > 60:
