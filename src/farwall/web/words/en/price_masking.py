@@ -68,7 +68,7 @@ WORDS = {
     "s-mask-film": "Film stands {mask-film} along the walls.",
     "s-mask-gaps": "The gaps of doors are closed {mask-gaps}.",
     "name-mask-gaps": "Gaps of doors",
-    "pick-mask-gaps-": "as not chosen yet (as tape)",
+    "pick-mask-gaps-": "with tape, as nobody chose",
     "pick-mask-gaps-tape": "with tape",
     "pick-mask-gaps-foam": "with foam strip",
     "help-mask-gaps": "One of the two goes into the list, never both. Finishers tape them (common "
@@ -88,7 +88,7 @@ WORDS = {
     "name-mask-long": "Length",
     "name-mask-high": "Height",
     "name-mask-note": "Note",
-    "pick-mask-stage-": "not told when (as after paint)",
+    "pick-mask-stage-": "after paint, as nobody said",
     "pick-mask-stage-before-board": "before board",
     "pick-mask-stage-before-mud": "after board, before mud",
     "pick-mask-stage-after-paint": "after paint",

@@ -166,7 +166,7 @@ WORDS = {
     "pick-heater_vented-": "going nobody knows where",
     "pick-patched-yes": "are patches",
     "pick-patched-no": "are no patches",
-    "pick-patched-": "are patches or none, not seen",
+    "pick-patched-": "may be patches, nobody looked",
     "pick-kind-patch": "patch",
     "pick-kind-trench": "trench",
     "pick-kind-pour": "later pour",

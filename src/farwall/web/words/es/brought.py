@@ -13,7 +13,7 @@ WORDS = {
     "brought-there": "ya está en el libro",
     "brought-room": "1 cuarto",
     "brought-rooms": "{n} cuartos",
-    "brought-area": "{m2} m² ({ft2} pies²)",
+    "brought-area": "{m2} m² ({ft2} ft²)",
     "brought-height": "piso a {m} m ({ft} pies)",
     "brought-scale": "¿Qué tan grande es?",
     "brought-scale-told": "El dibujo no dice cuánto mide su unidad. Escriba una medida que "

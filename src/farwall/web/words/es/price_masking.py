@@ -69,7 +69,7 @@ WORDS = {
     "s-mask-film": "El plástico llega a {mask-film} en los muros.",
     "s-mask-gaps": "Las rendijas de las puertas se cierran {mask-gaps}.",
     "name-mask-gaps": "Rendijas de puertas",
-    "pick-mask-gaps-": "sin elegir (como con cinta)",
+    "pick-mask-gaps-": "con cinta, pues nadie eligió",
     "pick-mask-gaps-tape": "con cinta",
     "pick-mask-gaps-foam": "con tira de espuma",
     "help-mask-gaps": "A la lista va uno de los dos, nunca ambos. Se suele usar cinta (práctica "
@@ -89,7 +89,7 @@ WORDS = {
     "name-mask-long": "Largo",
     "name-mask-high": "Alto",
     "name-mask-note": "Nota",
-    "pick-mask-stage-": "no se dijo (como tras pintar)",
+    "pick-mask-stage-": "tras la pintura, nadie dijo",
     "pick-mask-stage-before-board": "antes del tablero",
     "pick-mask-stage-before-mud": "con tablero, antes de la pasta",
     "pick-mask-stage-after-paint": "después de la pintura",
