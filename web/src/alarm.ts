@@ -2,16 +2,18 @@
 import { w } from "./pure/words.ts";
 import type { Wishes } from "./store.ts";
 
+/** By then a tap is kept; no alarm is due so soon after one. */
+const KEPT_MS = 400;
 let sound: AudioContext | null = null;
 let lock: WakeLockSentinel | null = null;
 
 /**
  * Browsers let a page sound only after a tap: to be called from one. Making the sound ready takes a
- * slow phone a tenth of a second, so it is done while the tap is on its way to the disk; a browser
- * still knows the tap then.
+ * slow phone a tenth of a second, so it is done when the tap lies on the disk and shows; a browser
+ * still knows the tap then (those that count it by time give it a second or more; from memory).
  */
 export function wake(): void {
-  setTimeout(ready, 0);
+  setTimeout(ready, sound ? 0 : KEPT_MS);
 }
 
 function ready(): void {

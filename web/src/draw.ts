@@ -117,6 +117,7 @@ export function drawSamplesBy(page: () => string): void {
 }
 
 export function draw(): void {
+  if (!now.memory) return; // the one file has its plan before its memory, and windows are resized early
   const s = using();
   const html = now.view.startsWith("sample") && now.mine.key && !alone ? samplesShown()
     : s ? pageOf(s)

@@ -83,10 +83,10 @@ async function drawEarly(): Promise<boolean> {
   const begun = early();
   if (!begun?.told || !isNew()) return false;
   const answer = await begun.told.catch(() => null);
-  if (!answer?.ok) return false;
+  if (now.memory || !answer?.ok) return false; // the memory was sooner, and the round has the answer
   const sheet = await answer.clone().json() as Sheet;
   await speaks;
-  if (now.memory) return false; // it was sooner
+  if (now.memory) return false;
   now.memory = emptyMemory();
   now.mine = { ...NO_JOB, key: begun.key, sheet };
   now.sheet = sheet;

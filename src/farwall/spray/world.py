@@ -308,6 +308,8 @@ def _opening_seams(
 ) -> list[Seam]:
     """The seams of one opening: several when a saw cut meets the doorway."""
     opening = floor.opening_by_id[opening_id]
+    if not opening.rooms:
+        return []  # a drawing in hand may have one for a moment; as facts it is refused
     chord = shapely.LineString(opening.line)
     sides = [[piece for piece in pieces.values() if piece.room == room] for room in opening.rooms]
     if len(opening.rooms) == 1 or opening.kind == "outside":

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable, Sequence
-from concurrent.futures import Executor, ProcessPoolExecutor
+from concurrent.futures import Executor
 from dataclasses import dataclass, field
 from datetime import datetime
-from multiprocessing import get_context
 from typing import Any
 
 from farwall.errors import Unanswerable
@@ -18,6 +17,7 @@ from farwall.facts.plan import Plan
 from farwall.readers.kept_json import kept_to_dict
 from farwall.store.book import Book
 from farwall.web.firm import FIRM, LESSONS, lessons_of
+from farwall.web.hands import one_process
 from farwall.web.work import Made, plan_of, rest_of
 
 Json = dict[str, Any]
@@ -38,17 +38,12 @@ class Planned:
     plan: Plan
 
 
-def _processes() -> Executor:
-    # Spawned: a server holds threads, and they do not fork.
-    return ProcessPoolExecutor(1, mp_context=get_context("spawn"))
-
-
 @dataclass
 class LiveJobs:
     """What the routes of the live day ask. hands: who does the slow work."""
 
     book: Book
-    make_hands: Callable[[], Executor] = _processes
+    make_hands: Callable[[], Executor] = one_process
     _hands: Executor | None = None
     _read: OrderedDict[tuple[str, int], Planned] = field(default_factory=OrderedDict)
 

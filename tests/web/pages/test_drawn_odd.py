@@ -5,6 +5,7 @@ from __future__ import annotations
 import copy
 import json
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from tests.web.pages.office import two_rooms
@@ -75,6 +76,16 @@ def test_a_spoilt_drawing_is_refused_with_all_that_is_wrong_or_is_a_job(floor, f
         assert told
         assert all(one["what"] for one in told)
         json.dumps(told, allow_nan=False)
+
+
+@pytest.mark.parametrize("kind", ["cased", "outside"])
+def test_a_preview_of_a_drawing_with_an_opening_to_no_room_is_a_verdict(kind):
+    """Seen by the drawn ones below, once in many runs: the preview broke."""
+    assert keep_plan("two", 1, FACTS) == []
+    floor = copy.deepcopy(WAS)
+    floor["openings"].append({**floor["openings"][0], "id": "no", "rooms": [], "kind": kind})
+    told = previewed("two", 1, drawn_from(json.dumps(floor)), True)
+    assert told["fields"]
 
 
 @settings(max_examples=60, deadline=None)

@@ -369,6 +369,21 @@ def test_a_page_comes_with_one_language_and_changes_it_without_signal(server, br
         assert page.evaluate("document.documentElement.lang") == "en"
 
 
+def test_a_spanish_house_is_read_in_spanish_on_a_phone_that_speaks_english(server, browser):
+    with fresh(browser) as context:
+
+        def in_spanish(route):
+            told = route.fetch()
+            route.fulfill(response=told, json={**told.json(), "language": "es"})
+
+        context.route("**/sheet", in_spanish)
+        page = context.new_page()
+        page.goto(f"{server.address}/slab/tongue#{quote(KEY)}")
+        page.get_by_role("button", name="Ayudante").wait_for(timeout=30_000)
+        page.get_by_text("Todo enviado").wait_for(timeout=30_000)
+        assert page.evaluate("document.documentElement.lang") == "es"
+
+
 def test_the_first_load_is_light_and_open_for_eyes_and_spills_without_a_key(server, browser):
     with fresh(browser) as context:
         asked, wrong = [], []

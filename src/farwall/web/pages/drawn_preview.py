@@ -10,12 +10,12 @@ import asyncio
 import gc
 from collections import OrderedDict
 from collections.abc import Callable
-from concurrent.futures import Executor, Future, ProcessPoolExecutor
+from concurrent.futures import Executor, Future
 from dataclasses import dataclass, field
-from multiprocessing import get_context
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.web.hands import one_process
 
 if TYPE_CHECKING:
     from farwall.job.preview import Kept
@@ -103,15 +103,11 @@ def _why(error: FarwallError) -> list[str]:
     return [str(error)]
 
 
-def _process() -> Executor:
-    return ProcessPoolExecutor(1, mp_context=get_context("spawn"))
-
-
 @dataclass
 class Previews:
     """The previews of a door. make_hands: who reckons them."""
 
-    make_hands: Callable[[], Executor] = _process
+    make_hands: Callable[[], Executor] = one_process
     _hands: Executor | None = None
     _keeping: dict[tuple[str, int], Future[list[str]]] = field(default_factory=dict)
     _no: OrderedDict[tuple[str, int], list[str]] = field(default_factory=OrderedDict)
