@@ -144,7 +144,7 @@ class _Search:
             sooner[vertex] = 0  # nothing is due of what is done, so that alike states are the same
             within = self.within[vertex]
             for v in _bits(rest):
-                if over + within[v] < sooner[v]:
+                if over + within[v] < sooner[v]:  # noqa: PLR1730 - calling min() takes longer
                     sooner[v] = over + within[v]
             if found := self._rest(rest, over, tuple(sooner), (*done, vertex)):
                 return found
