@@ -11,6 +11,8 @@ from farwall.readers.kept_json import kept_to_dict
 from farwall.web.door import Door
 
 _MOST_JOBS = 1000
+_LAST_PLACE = 2**63 - 1
+"""No place lies behind it: a store takes no larger number, a question may hold any."""
 
 
 def looking(door: Door) -> APIRouter:
@@ -39,7 +41,8 @@ def looking(door: Door) -> APIRouter:
     @guarded.get("/api/jobs/{job}/entries")
     def entries(job: str, after: int = 0) -> dict[str, Any]:
         """What the log of a job has behind a place, so that a second phone sees it too."""
-        return {"entries": [kept_to_dict(one) for one in book.entries(job, after=after)]}
+        found = book.entries(job, after=max(0, min(after, _LAST_PLACE)))
+        return {"entries": [kept_to_dict(one) for one in found]}
 
     open_.include_router(guarded)
     return open_
