@@ -75,7 +75,14 @@ def test_a_failed_step_shows_its_words_and_fails_the_whole(check, monkeypatch, c
     assert "chatter" not in out
     assert "bad: FAILED" in out
     assert "the reason" in out
-    assert "FAILED before pytest: bad" in err
+    assert "FAILED beside pytest: bad" in err
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="asks which cores it may use")
+def test_there_are_more_workers_than_cores_from_two_on(check, monkeypatch):
+    for cores, workers in ((1, 1), (2, 3), (4, 6), (8, 12)):
+        monkeypatch.setattr(check.os, "sched_getaffinity", lambda _, n=cores: set(range(n)))
+        assert check.workers() == workers
 
 
 @pytest.mark.parametrize(("asked", "full", "rest"), [
@@ -97,4 +104,5 @@ def test_full_reaches_the_tests_and_is_no_word_for_pytest(check, monkeypatch, as
     assert check.main(asked) == 0
     ((command, told),) = ran
     assert command[command.index("worksteal") + 1 :] == rest
+    assert int(command[command.index("-n") + 1]) == check.workers()
     assert told == full
