@@ -113,6 +113,8 @@ def main(args: list[str]) -> int:
         long = [PYTHON, "-m", "tests.hostile.long", *args[1:]]
         return subprocess.run(long, cwd=ROOT, check=False).returncode
     get_system_tools()
+    if not args:  # what comes of it only saves time: nothing fails with it
+        subprocess.run([PYTHON, str(ROOT / "tools" / "rewritten.py")], cwd=ROOT, check=False)
     say("pytest")
     command = [PYTHON, "-m", "pytest", "-n", str(workers()), "--dist", "worksteal", *args]
     with ThreadPoolExecutor(1) as beside:  # mypy has one core for most of a minute
