@@ -16,14 +16,16 @@ import platform
 import sys
 import tempfile
 import zipfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import suppress
 from io import BytesIO
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import farwall
-from farwall.facts.job import Job
-from farwall.facts.plain import plain
+
+if TYPE_CHECKING:
+    from farwall.facts.job import Job
 
 FRESH = "FARWALL_FRESH"
 """Where this is set in the environment, nothing is looked up and nothing kept."""
@@ -31,28 +33,51 @@ MOST_BYTES = 64_000_000
 """All kept plans together; the ones not asked for longest go first. A house takes about 1 MB."""
 _LIBRARIES = ("numpy", "scipy", "shapely", "typst", "rfc8785")
 """Libraries that figures or pages come from."""
-_LAYOUT = 1
+_LAYOUT = 2
 """Of a kept file; another one is another question."""
 
 
+def are_kept() -> bool:
+    """Whether plans are kept here at all."""
+    return not os.environ.get(FRESH)
+
+
+def tool_digest() -> bytes | None:
+    """SHA-256 of Farwall's own source, Python and the libraries; None where it cannot be read."""
+    whole = hashlib.sha256(json.dumps(_made_by()).encode())
+    try:
+        for part in _source(Path(farwall.__file__).parent):
+            whole.update(hashlib.sha256(part).digest())
+    except OSError:
+        return None
+    return whole.digest()
+
+
 def key_of(
-    job: Job, *, read: Mapping[str, Path | None], order: tuple[str, ...], thorough: bool
+    job: Job,
+    *,
+    read: Mapping[str, Path | None],
+    order: tuple[str, ...],
+    thorough: bool,
+    tool: Callable[[], bytes | None] = tool_digest,
 ) -> str | None:
     """The digest of all that a plan hangs on; None where plans are not kept here.
 
-    read: files read beside the job (weather, van), by what they are. SHA-256, in hex, of the job
-    as it was read, the names and bytes of these files, order and thoroughness, Farwall's own
-    source, Python and the libraries.
+    read: files read beside the job (weather, van), by what they are. tool: gives `tool_digest`,
+    which may have been begun before. SHA-256, in hex, of the job as it was read, the names and
+    bytes of these files, order and thoroughness, and the digest of the tool.
     """
-    if os.environ.get(FRESH):
+    from farwall.facts.plain import plain
+
+    made_by = tool() if are_kept() else None
+    if made_by is None:
         return None
     try:
         parts = [
             json.dumps(plain(job), sort_keys=True).encode(),
             json.dumps([list(order), thorough, _LAYOUT]).encode(),
-            json.dumps(_made_by()).encode(),
+            made_by,
             *_read(read),
-            *_source(Path(farwall.__file__).parent),
         ]
     except OSError:
         return None

@@ -10,12 +10,15 @@ from __future__ import annotations
 import argparse
 import gc
 import importlib
+import os
 import sys
 from collections.abc import Sequence
 
 from farwall.errors import FarwallError, Refused, Unanswerable
 
-_MANY = 100_000
+_MANY, _VERY_MANY = 100_000, 1_000_000
+_PLANS = ("plan", "demo")
+"""Commands that make a plan and end."""
 DONE, ANSWER_IS_NO, CALLERS_MISTAKE = 0, 1, 2
 STOPPED = 130
 """Ctrl-C, as every shell tells it."""
@@ -73,6 +76,8 @@ def _done(argv: Sequence[str] | None) -> int:
     gc.set_threshold(_MANY)
     words = list(sys.argv[1:] if argv is None else argv)
     command = next((word for word in words if not word.startswith("-")), None)
+    if argv is None and command in _PLANS:
+        _only_plan()
     parser = _parser(command)
     options = parser.parse_args(words)
     if options.command is None:
@@ -95,6 +100,14 @@ def _done(argv: Sequence[str] | None) -> int:
     except OSError as error:
         place = f"{error.filename}: " if error.filename else ""
         return _say(f"{place}{error.strerror or error}.", code=CALLERS_MISTAKE)
+
+
+def _only_plan() -> None:
+    """Make the process ready for one plan, before anything is loaded for it."""
+    # No matrix of a plan is large: threads for their products would only be begun and ended anew
+    # with each fork. And a plan of 12 rooms ends before it has lost anything worth looking for.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+    gc.set_threshold(_VERY_MANY)
 
 
 def _parser(command: str | None) -> argparse.ArgumentParser:

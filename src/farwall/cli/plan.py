@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from farwall.facts.job import Job
     from farwall.facts.lessons import Lessons
     from farwall.facts.plan import Plan
+    from farwall.job.plan_job import PlanBegun
 
 _DONE, _NO = 0, 1
 _AS_BEFORE = "As planned before: all that the plan hangs on is the same. --fresh plans anew."
@@ -92,6 +93,7 @@ def run(options: argparse.Namespace) -> int:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
     if options.lessons is None and options.book is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
+    tool = None if options.book or options.out is None else _tool_begun()
     lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
     job = _wishing(_read(options.job, fresh=options.fresh), options.language)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
@@ -120,7 +122,16 @@ def run(options: argparse.Namespace) -> int:
         lessons=lessons,
         sprayer=options.sprayer,
         fresh=options.fresh,
+        tool=tool,
     )
+
+
+def _tool_begun() -> Callable[[], bytes | None]:
+    """The digest of Farwall itself, for what a plan is kept under, taken while others load."""
+    from farwall.cli.forked import forked
+    from farwall.cli.kept_plans import are_kept, tool_digest
+
+    return forked(tool_digest) if are_kept() else lambda: None
 
 
 def _read(path: Path, *, fresh: bool) -> Job:
@@ -207,27 +218,27 @@ def plan_into(
     lessons: Lessons | None = None,
     sprayer: str = "",
     fresh: bool = False,
+    tool: Callable[[], bytes | None] | None = None,
 ) -> int:
     """Plan `job`, have the checker replay it, write everything into `out`, say what came out.
 
     What was planned before under the same facts is shown again, unless `fresh`; the checker
     replays it all the same. lessons: read already; of a book they have no file, and such a plan is
-    made anew each time.
+    made anew each time. tool: the digest of Farwall itself, where it was begun.
     """
-    from farwall.cli.forked import forked
-    from farwall.cli.kept_plans import keep_files, key_of
+    from farwall.cli.kept_plans import keep_files, key_of, tool_digest
 
     weather = _weather(weather_file)
     again = _planner(weather, order, lessons or _lessons(lessons_file), sprayer, thorough=thorough)
     read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
     by_book = lessons is not None and lessons_file is None
-    asked_key = partial(key_of, job, read=read, order=order, thorough=thorough)
-    keying = forked(asked_key) if fresh and not by_book else None  # asked for when all is planned
+    tool = tool or (tool_digest if by_book else _tool_begun())
+    asked_key = partial(key_of, job, read=read, order=order, thorough=thorough, tool=tool)
     key = None if fresh or by_book else asked_key()
     made = None if key is None else _planned_before(key)
     if made is None:
         made = _planned(job, again, weather, van_file=van_file)
-        key = keying() if keying else key
+        key = asked_key() if fresh and not by_book else key
         if key is not None:
             keep_files(key, made.files)
     plan, faults = made.plan, made.faults()
@@ -256,13 +267,13 @@ def _planner(
     sprayer: str,
     *,
     thorough: bool,
-) -> Callable[..., Plan]:
-    """`plan_job` with all but the job told; nothing is loaded before a plan is asked for."""
+) -> Callable[..., PlanBegun]:
+    """`plan_begun` with all but the job told; nothing is loaded before a plan is asked for."""
 
-    def planner(job: Job, **more: Any) -> Plan:
-        from farwall.job.plan_job import plan_job
+    def planner(job: Job, **more: Any) -> PlanBegun:
+        from farwall.job.plan_job import plan_begun
 
-        return plan_job(
+        return plan_begun(
             job, weather=weather, order=order, thorough=thorough, sprayer=sprayer,
             lessons=lessons, **more,
         )  # fmt: skip
@@ -272,23 +283,30 @@ def _planner(
 
 def _planned(
     job: Job,
-    planner: Callable[..., Plan],
+    planner: Callable[..., PlanBegun],
     weather: WeatherFile | Forecast | None,
     *,
     van_file: Path | None,
 ) -> _Made:
     """The plan made now, with its files."""
+    from dataclasses import replace
+    from importlib import import_module
+
     from farwall.cli.forked import forked
+
+    begun = planner(job, beside=forked)
+    # While what is told beside its fields is sought by other processes, the fumes are reckoned,
+    # and what draws and checks is loaded.
     from farwall.job.acid_day.fumes.caution import with_fumes
+    from farwall.papers.plan_files import plan_files_begun
     from farwall.readers.plan_json import plan_to_dict
 
-    plan = with_fumes(planner(job, beside=forked), job, weather)
+    import_module("farwall.spray.check")
+    cautions = with_fumes(begun.bare, job, weather).cautions
+    plan = replace(begun.whole(), cautions=cautions)
     if van_file is not None:
         plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
-
-    from farwall.papers.plan_files import plan_files_begun
-
     files = plan_files_begun(plan, job, document, beside=forked)
     faults = _faults(document)  # while the sheet is set
     return _Made(plan, document, files(), lambda: faults)
@@ -339,14 +357,14 @@ def _say_age(weather: WeatherFile | Forecast) -> None:
         print(f"{weather.name}: {told}", file=sys.stderr)
 
 
-def _say_since_morning(job: Job, plan: Plan, again: Callable[[Job], Plan]) -> None:
+def _say_since_morning(job: Job, plan: Plan, again: Callable[[Job], PlanBegun]) -> None:
     """What the check of the morning changed; nothing when it changed no fact of the plan."""
     from farwall.job.replanned import before_morning, what_changed
 
     before = before_morning(job)
     if before is None:
         return
-    was = again(before)
+    was = again(before).whole()
     print("Since the morning's check: " + " ".join(what_changed(was, plan)))
 
 

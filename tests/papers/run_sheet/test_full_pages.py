@@ -25,12 +25,15 @@ def test_no_page_of_a_full_sheet_holds_but_a_sentence(language):
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
-def test_pages_that_are_sure_to_hold_all_come_out_as_if_they_had_been_measured(language):
-    plan = day_of("quince-street")
-    data = sheet_data(plan, job_name=plan.job, units="metric", language=language)
+@pytest.mark.parametrize(
+    ("house", "told"), [("quince-street", "sure"), ("sorrel-rise", "sure"), ("sorrel-rise", "over")]
+)
+def test_pages_of_which_one_is_sure_come_out_as_if_they_had_been_measured(house, told, language):
+    plan = day_of(house)
+    data = sheet_data(plan, job_name=plan.job, units="us", language=language)
     data |= {"qr": "", "screen": ""}
     fields = data["fields"]
-    assert {True, False} == {field["sure"] for field in fields}
-    measured = data | {"fields": [field | {"sure": False} for field in fields]}
+    assert {True, False} == {field[told] for field in fields}
+    measured = data | {"fields": [field | {told: False} for field in fields]}
     moment = datetime.fromisoformat(plan.starts_at)
     assert _compiled(data, moment) == _compiled(measured, moment)

@@ -121,6 +121,7 @@ def _page(
         "large": layout.large,
         "points_beside": layout.points_beside,
         "sure": layout.sure,
+        "over": layout.over,
         "possible": field.verdict != "cannot",
         "bands": [_band_row(band, units, clock) for band in _bands(field)],
         "volumes": ["gal", "L"] if units == "us" else ["L", "gal"],
