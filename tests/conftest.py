@@ -31,6 +31,16 @@ os.environ["FARWALL_DEVICE"] = "desk"
 gc.disable()
 
 
+LONGEST = ("tests/web/test_axe.py", "tests/web/slab/test_browser.py",
+           "tests/web/slab/test_sampling_browser.py")  # fmt: skip
+"""Files that walk through every page in a browser: a minute and more, most of it waiting."""
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Begin with what takes longest, so that at the end no worker waits for another's last test."""
+    items.sort(key=lambda one: not one.nodeid.startswith(LONGEST))
+
+
 def pytest_collection_finish() -> None:
     """What was imported stays; from here on only what tests make is looked at."""
     gc.enable()

@@ -1,7 +1,9 @@
 """What `run.py test` says when it may not install what tests need, or when a step fails."""
 
 import importlib.util
+import subprocess
 import sys
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -63,6 +65,32 @@ def test_neither_root_nor_sudo_may_install(check, monkeypatch):
     assert check.may_install() == []
 
 
+def test_a_test_is_compiled_once_as_pytest_would_and_then_found(tmp_path):
+    spec = importlib.util.spec_from_file_location("rewritten", ROOT / "tools" / "rewritten.py")
+    tool = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(tool)
+    (tmp_path / "helper.py").write_text("import json\nfrom tests.shapes import TWO_ROOMS\n")
+    one = tmp_path / "test_one.py"
+    one.write_text("def test_it():\n    assert 2 * 3 == 7, 'told'\n")
+    assert list(tool.libraries([tmp_path / "helper.py"])) == ["json"]
+    assert [tool.is_rewritten(path) for path in sorted(tmp_path.iterdir())] == [False, True]
+    run = partial(subprocess.run, capture_output=True, text=True, check=False, cwd=tmp_path)
+    script = f"import sys; sys.path.insert(0, {str(ROOT / 'tools')!r}); import rewritten as r; "
+    script += f"from pathlib import Path; print(r.rewrite([Path({str(one)!r})]))"
+    assert [run([sys.executable, "-c", script]).stdout.strip() for _ in range(2)] == ["1", "0"]
+    tracing = [
+        sys.executable,
+        "-m",
+        "pytest",
+        "-p",
+        "no:cacheprovider",
+        "--debug=told",
+        "test_one.py",
+    ]
+    assert "assert (2 * 3) == 7" in run(tracing).stdout
+    assert "found cached rewritten pyc" in (tmp_path / "told").read_text()
+
+
 def test_a_failed_step_shows_its_words_and_fails_the_whole(check, monkeypatch, capfd):
     fails = [sys.executable, "-c", "print('the reason'); raise SystemExit(1)"]
     passes = [sys.executable, "-c", "print('chatter')"]
@@ -75,7 +103,14 @@ def test_a_failed_step_shows_its_words_and_fails_the_whole(check, monkeypatch, c
     assert "chatter" not in out
     assert "bad: FAILED" in out
     assert "the reason" in out
-    assert "FAILED before pytest: bad" in err
+    assert "FAILED beside pytest: bad" in err
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="asks which cores it may use")
+def test_there_are_more_workers_than_cores_from_two_on(check, monkeypatch):
+    for cores, workers in ((1, 1), (2, 3), (4, 6), (8, 12)):
+        monkeypatch.setattr(check.os, "sched_getaffinity", lambda _, n=cores: set(range(n)))
+        assert check.workers() == workers
 
 
 @pytest.mark.parametrize(("asked", "full", "rest"), [
@@ -87,7 +122,7 @@ def test_full_reaches_the_tests_and_is_no_word_for_pytest(check, monkeypatch, as
     ran = []
 
     def stand_in(command, **more):
-        ran.append((command, more["env"].get("FARWALL_FULL")))
+        ran.append((command, more.get("env", {}).get("FARWALL_FULL")))
         return check.subprocess.CompletedProcess(command, 0)
 
     monkeypatch.delenv("FARWALL_FULL", raising=False)
@@ -95,6 +130,7 @@ def test_full_reaches_the_tests_and_is_no_word_for_pytest(check, monkeypatch, as
     monkeypatch.setattr(check, "get_system_tools", lambda: None)
     monkeypatch.setattr(check.subprocess, "run", stand_in)
     assert check.main(asked) == 0
-    ((command, told),) = ran
+    command, told = ran[-1]
     assert command[command.index("worksteal") + 1 :] == rest
+    assert int(command[command.index("-n") + 1]) == check.workers()
     assert told == full

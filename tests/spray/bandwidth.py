@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 Edges = Iterable[tuple[int, int]]
 
@@ -38,16 +39,12 @@ def bandwidth(
     bound: the width found is lowered until no order has less. Raises `ValueError` when there is no
     order at all, which takes `walkable` and a graph in several parts.
     """
-    near = [0] * count
-    for one, two in edges:
-        near[one] |= 1 << two
-        near[two] |= 1 << one
+    near, steps = _graph(count, tuple(edges))
     own = tuple(areas) if areas is not None else (1,) * count
-    steps = tuple(_steps(near, vertex) for vertex in range(count))
     best: tuple[int, ...] | None = None
     limit = sum(own)
     while limit >= 0:
-        found = _Search(tuple(near), own, steps, last, limit, walkable).order()
+        found = _Search(near, own, steps, last, limit, walkable).order()
         if found is None:
             break
         best = found
@@ -55,6 +52,18 @@ def bandwidth(
     if best is None:
         raise ValueError("no walkable order: the graph falls apart")
     return Numbered(limit + 1, best)
+
+
+@lru_cache(maxsize=1)
+def _graph(
+    count: int, edges: tuple[tuple[int, int], ...]
+) -> tuple[tuple[int, ...], tuple[list[int], ...]]:
+    """For each vertex the bits of its neighbours and its steps to all: kept for the next exit."""
+    near = [0] * count
+    for one, two in edges:
+        near[one] |= 1 << two
+        near[two] |= 1 << one
+    return tuple(near), tuple(_steps(near, vertex) for vertex in range(count))
 
 
 def width_of(order: Sequence[int], near: Sequence[int], areas: Sequence[int]) -> int:
@@ -108,7 +117,11 @@ class _Search:
 
     def order(self) -> tuple[int, ...] | None:
         count = len(self.near)
-        found = self._rest((1 << count) - 1, 0, (sum(self.areas),) * count, ())
+        never = sum(self.areas)  # later than anything is over
+        self.within = [
+            [never if steps < 0 else self.limit * steps for steps in row] for row in self.steps
+        ]
+        found = self._rest((1 << count) - 1, 0, (never,) * count, ())
         return None if found is None else found[::-1]
 
     def _rest(
@@ -118,17 +131,22 @@ class _Search:
         if not left:
             return done
         key = (left, due)
-        if key in self.dead or not self._in_time(left, now, due):
+        if key in self.dead:
             return None
-        for vertex in sorted(_bits(left), key=lambda v: (due[v], v)):
+        urgent = sorted(_bits(left), key=due.__getitem__)
+        if not self._in_time(urgent, now, due):
+            return None
+        for vertex in urgent:
             if not self._may_come(vertex, left, done):
                 continue
             rest, over = left ^ 1 << vertex, now + self.areas[vertex]
-            sooner = tuple(
-                (at if steps < 0 else min(at, over + self.limit * steps)) if rest >> v & 1 else 0
-                for v, (at, steps) in enumerate(zip(due, self.steps[vertex], strict=True))
-            )
-            if found := self._rest(rest, over, sooner, (*done, vertex)):
+            sooner = list(due)
+            sooner[vertex] = 0  # nothing is due of what is done, so that alike states are the same
+            within = self.within[vertex]
+            for v in _bits(rest):
+                if over + within[v] < sooner[v]:  # noqa: PLR1730 - calling min() takes longer
+                    sooner[v] = over + within[v]
+            if found := self._rest(rest, over, tuple(sooner), (*done, vertex)):
                 return found
         self.dead.add(key)
         return None
@@ -138,9 +156,9 @@ class _Search:
             return self.last is None or vertex == self.last
         return not self.walkable or bool(self.near[vertex] & ~left)
 
-    def _in_time(self, left: int, now: int, due: tuple[int, ...]) -> bool:
+    def _in_time(self, urgent: list[int], now: int, due: tuple[int, ...]) -> bool:
         """No group of vertices is due sooner than one after the other can be over."""
-        for vertex in sorted(_bits(left), key=lambda v: due[v]):
+        for vertex in urgent:
             now += self.areas[vertex]
             if now > due[vertex]:
                 return False
@@ -161,5 +179,7 @@ def _steps(near: Sequence[int], start: int) -> list[int]:
     return steps
 
 
-def _bits(mask: int) -> list[int]:
-    return [index for index in range(mask.bit_length()) if mask >> index & 1]
+@lru_cache(maxsize=4096)
+def _bits(mask: int) -> tuple[int, ...]:
+    """The numbers of a mask's bits, the lowest first."""
+    return tuple(index for index in range(mask.bit_length()) if mask >> index & 1)

@@ -7,6 +7,7 @@ floor and not on a mistake that they share.
 from __future__ import annotations
 
 from copy import deepcopy
+from functools import cache
 
 import pytest
 from tests.spray.hand_day import rehashed
@@ -53,11 +54,17 @@ def plans(block):
     return found
 
 
+@cache
+def first_plans():
+    """Those of the first block, which are spoilt as well."""
+    return plans(0)
+
+
 @pytest.mark.slow
 @pytest.mark.parametrize("block", range(BLOCKS))
 def test_five_hundred_plans_of_ours_stand(block):
     told, stood = [], 0
-    for seed, job, plan in plans(block):
+    for seed, job, plan in plans(block) if block else first_plans():
         faults = honest(plan, check_plan(plan, job=job))
         told += [f"house {seed}: {f.code} {f.field} at {f.at_min:.2f}: {f.what}" for f in faults]
         stood += 1
@@ -68,14 +75,9 @@ def test_five_hundred_plans_of_ours_stand(block):
 @pytest.fixture(scope="module")
 def sound():
     """A dozen plans that stand, one and two coats, small and larger."""
-    plans = []
-    for seed in range(100):
-        job, plan = planned(seed)
-        if plan is not None and check_plan(plan, job=job) == []:
-            plans.append(plan)
-        if len(plans) == 12:
-            return plans
-    return plans
+    found = [plan for _, job, plan in first_plans() if check_plan(plan, job=job) == []][:12]
+    assert len(found) == 12
+    return found
 
 
 @pytest.mark.slow

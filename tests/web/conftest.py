@@ -2,7 +2,7 @@
 
 import pytest
 from tests.web.pages.office import LIGHT
-from tests.web.routes_again import read_routes_once
+from tests.web.routes_again import let_apps_go, read_routes_once
 
 from farwall.web.people import passwords
 
@@ -16,3 +16,10 @@ def light(monkeypatch):
     monkeypatch.setattr(passwords, "HASHER", LIGHT)
     yield
     passwords._nobodys.cache_clear()
+
+
+@pytest.fixture(autouse=True)
+def apps_go():
+    """An app goes with its test."""
+    yield
+    let_apps_go()

@@ -95,6 +95,14 @@ def test_a_second_phone_sees_what_the_first_has_sent(ask):
     assert [one["place"] for one in found] == [2, 3]
 
 
+def test_a_place_beyond_all_numbers_of_a_store_has_nothing_or_all_behind_it(ask):
+    ask("POST", "/api/entries", json=offer(entry_to_dict(entry("a"))))
+    for after, ids in ((10**40, []), (-(10**40), ["a"])):
+        found = ask("GET", "/api/jobs/quince/entries", params={"after": after})
+        assert found.status_code == 200
+        assert [one["entry"]["id"] for one in found.json()["entries"]] == ids
+
+
 def test_which_ids_are_missing(ask):
     ask("POST", "/api/entries", json=offer(entry_to_dict(entry("a"))))
     assert ask("POST", "/api/have", json={"ids": ["b", "a", "c"]}).json()["missing"] == ["b", "c"]

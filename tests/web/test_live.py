@@ -5,14 +5,13 @@ from __future__ import annotations
 import asyncio
 import json
 import sys
-from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime, timedelta
 
 import httpx
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
-from tests.web.pages.office import new_book
+from tests.web.pages.office import Hands, new_book
 
 import farwall.job.live.again  # noqa: F401 - put into sys.modules
 from farwall.facts.plain import plain
@@ -33,7 +32,7 @@ class Day:
         self.book.put_facts("two", json.loads(json.dumps(facts)), who="Ann", at=START.isoformat())
         self.clock, self.taps = START, 0
         door = Door(self.book, KEY, lambda: self.clock)
-        jobs = LiveJobs(self.book, make_hands=lambda: ThreadPoolExecutor(1))
+        jobs = LiveJobs(self.book, make_hands=Hands)
         self.app = app_for(door, jobs=jobs)
         self.live = self.app.state.live
 

@@ -13,6 +13,8 @@ from farwall.web.door import Door
 from farwall.web.packed import packed_json
 
 _MOST_JOBS = 1000
+_LAST_PLACE = 2**63 - 1
+"""No place lies behind it: a store takes no larger number, a question may hold any."""
 
 
 def looking(door: Door) -> APIRouter:
@@ -41,8 +43,8 @@ def looking(door: Door) -> APIRouter:
     @guarded.get("/api/jobs/{job}/entries")
     def entries(request: Request, job: str, after: int = 0) -> Response:
         """What the log of a job has behind a place, so that a second phone sees it too."""
-        found = [kept_to_dict(one) for one in book.entries(job, after=after)]
-        return packed_json(request, {"entries": found})
+        found = book.entries(job, after=max(0, min(after, _LAST_PLACE)))
+        return packed_json(request, {"entries": [kept_to_dict(one) for one in found]})
 
     open_.include_router(guarded)
     return open_
