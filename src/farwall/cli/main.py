@@ -107,6 +107,8 @@ def _only_plan() -> None:
     # No matrix of a plan is large: threads for their products would only be begun and ended anew
     # with each fork. And a plan of 12 rooms ends before it has lost anything worth looking for.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+    # None of pydantic's plugins is used, and to look for them reads what is said of each library.
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
     gc.set_threshold(_VERY_MANY)
 
 
