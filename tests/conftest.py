@@ -1,5 +1,6 @@
 """What every test may use: one hypothesis profile, and the files that are not ours to copy."""
 
+import gc
 import os
 from collections.abc import Callable
 from pathlib import Path
@@ -24,6 +25,17 @@ settings.load_profile("farwall")
 os.environ["FARWALL_FRESH"] = "1"
 # Nor is a device named in the user's home; who tests that takes this out.
 os.environ["FARWALL_DEVICE"] = "desk"
+
+# A test file and all it imports live as long as the run. The collector is not to walk over them
+# again and again: it waits while they come in, and then leaves them out.
+gc.disable()
+
+
+def pytest_collection_finish() -> None:
+    """What was imported stays; from here on only what tests make is looked at."""
+    gc.enable()
+    gc.collect()
+    gc.freeze()
 
 
 @pytest.fixture(scope="session")

@@ -1,7 +1,15 @@
 // Stands inside the page: while the page's own script is on its way, the phone's memory opens and the
-// plan is asked for. See `opened` in store.ts and `fetchSheet` in send.ts.
+// plan and the words are asked for. See `opened` in store.ts, `fetchSheet` in send.ts, tongue.ts.
 (() => {
-  const early = window.early = { key: "", told: undefined, base: undefined };
+  const early = window.early = { key: "", told: undefined, base: undefined, words: undefined };
+  let spoken = "";
+  try {
+    spoken = localStorage.getItem("farwall-slab-speaks") || "";
+  } catch {} // a browser that keeps nothing
+  const all = [spoken, ...navigator.languages].map((one) => one.slice(0, 2).toLowerCase());
+  const language = all.find((one) => one === "en" || one === "es") || "en";
+  early.words = { language, told: fetch(`/slab/files/${language}.json`) };
+  early.words.told.catch(() => undefined);
   early.base = new Promise((done, broken) => {
     const asked = indexedDB.open("farwall-slab", 2);
     asked.onupgradeneeded = ({ oldVersion }) => {

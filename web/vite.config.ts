@@ -1,17 +1,22 @@
 import { createHash } from "node:crypto";
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build, defineConfig, type Plugin } from "vite";
+import { EN } from "./src/words/en.ts";
+import { ES } from "./src/words/es.ts";
 
 const OUT = "../src/farwall/web/slab/dist";
-const HELD = ["index.html", "slab.js", "samples.js", "slab.css", "slab.webmanifest"];
+const HELD = ["index.html", "slab.js", "samples.js", "en.json", "es.json", "slab.webmanifest"];
 const TARGET = "es2021";
 
-/** The page with what must begin before its script is there: without comments and indents, inside it. */
-function page(): string {
+/**
+ * The page with its style, which would be one more request, and what must begin before its script is
+ * there: without comments and indents, inside it.
+ */
+function page(style: string): string {
   const here = (name: string) => readFileSync(join(import.meta.dirname, name), "utf-8");
   const early = here("early.js").split("\n").map((line) => line.trim()).filter((line) => line && !line.startsWith("//"));
-  return here("index.html").replace("EARLY", () => early.join("\n"));
+  return here("index.html").replace("EARLY", () => early.join("\n")).replace("STYLE", () => style.trim());
 }
 
 /** The worker is named after what it keeps, so that a new build is fetched whole. */
@@ -29,7 +34,11 @@ function named(): Plugin {
       });
       const out = join(import.meta.dirname, OUT);
       const hash = createHash("sha256");
-      writeFileSync(join(out, "index.html"), page());
+      const style = join(out, "slab.css");
+      writeFileSync(join(out, "index.html"), page(readFileSync(style, "utf-8")));
+      rmSync(style);
+      // One language at a time: a first load does not wait for the other.
+      for (const [name, words] of Object.entries({ en: EN, es: ES })) writeFileSync(join(out, `${name}.json`), JSON.stringify(words));
       for (const name of HELD) hash.update(readFileSync(join(out, name)));
       const worker = join(out, "sw.js");
       const text = readFileSync(worker, "utf-8").replace("VERSION", hash.digest("hex").slice(0, 12));

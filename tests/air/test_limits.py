@@ -2,6 +2,7 @@ import pytest
 
 from farwall.air.limits import drop_verdict, insist, slab_verdict
 from farwall.errors import Unanswerable
+from farwall.phrasebook import in_spanish
 from farwall.units import c_from_f
 
 
@@ -33,6 +34,18 @@ def test_open_time_is_never_gained_by_shutting_out_air():
 
 def test_insisting_raises_the_reason_and_the_remedies():
     insist(slab_verdict(surface_c=20))
-    with pytest.raises(Unanswerable, match="below 10 °C") as no:
+    with pytest.raises(Unanswerable, match=r"below 10\.0 °C") as no:
         insist(slab_verdict(surface_c=5))
     assert no.value.remedies
+
+
+@pytest.mark.parametrize("slab_f", [45, 82, 90])
+def test_a_job_in_feet_reads_its_own_degrees_first_and_each_reason_has_its_spanish(slab_f):
+    feet = slab_verdict(surface_c=c_from_f(slab_f), us=True).reason
+    metres = slab_verdict(surface_c=c_from_f(slab_f)).reason
+    assert feet.startswith(f"The slab is {slab_f} °F (")
+    assert f" °C ({slab_f} °F)" in metres
+    for one in (feet, metres):
+        assert in_spanish(one).startswith("La losa está a ")
+    sunny = "So it is where the sun comes in; in the shade 83 °F (28.5 °C)."
+    assert in_spanish(f"{feet} {sunny}").endswith("a la sombra 83 °F (28.5 °C).")

@@ -196,7 +196,7 @@ def test_a_winter_of_the_file_says_no_by_its_cold_slab(year):
     """By hand: January air of 4 °C and a swing of 6 leaves the slab near 5 °C."""
     settled = settle(job(row(3, 3, 3), survey=Survey(), starts_at="2027-01-12T08:00:00-06:00"))
     found = lasting_of(settled, year)
-    assert "below 10 °C" in found.refusal(ROOMS, 0.0).reason
+    assert "below 50 °F" in found.refusal(ROOMS, 0.0).reason
     assert bare(year)[0].refusal(ROOMS, 0.0) is None
 
 

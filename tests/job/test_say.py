@@ -99,7 +99,7 @@ def test_a_field_that_fits_with_its_helper_says_so():
 def test_a_slab_that_says_no_is_said_once_for_all_fields():
     plan = plan_job(job(TWO_ROOMS, survey=Survey(slab_c=32.2, air_c=30.0)))
     told = lines(plan)
-    assert sum("above 29.4 °C (85 °F)" in line for line in told) == 1
+    assert sum("above 85 °F (29.4 °C)" in line for line in told) == 1
     assert any(line.strip().startswith("NO:") for line in told)
     assert "So nothing here may be sprayed as it stands." in told
 

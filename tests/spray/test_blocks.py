@@ -38,6 +38,33 @@ def test_the_least_floor_is_lost_where_there_are_too_many():
     assert blocks.area_m2.tolist() == [24.0]
 
 
+THIN_WALL = (
+    shapely.box(0, 0, 12, 1.4).union(shapely.box(0, 1.401, 4, 4)).union(shapely.box(2, 1, 3, 2))
+)
+"""A hall and a kitchen, a wall of a millimetre between them with an opening of a metre."""
+
+
+@pytest.mark.parametrize("most", [3, 5, 9])
+def test_rooms_on_both_sides_of_a_wall_of_no_thickness_are_blocks(most: int):
+    blocks = blocks_of(THIN_WALL, 0.0, most=most)
+    assert blocks is not None
+    assert blocks.area_m2.sum() == pytest.approx(THIN_WALL.area, abs=0.002)
+
+
+def test_only_through_its_opening_does_a_rectangle_reach_across_a_wall():
+    blocks = blocks_of(THIN_WALL, 0.0, most=9)
+    assert blocks is not None
+    across = [one for one in blocks.rectangles if one.loose_m2 > 1e-6]
+    assert sorted(one.long_m for one in across) == pytest.approx([1.401, 2.6, 4.0])
+    assert [one.short_m for one in across] == pytest.approx([1.0] * 3)
+    assert [one.loose_m2 for one in across] == pytest.approx([0.001] * 3)
+    for one in blocks.rectangles:
+        sides = blocks.sides_m[sorted(one.blocks)]
+        box = shapely.box(*sides.min(axis=0)[:2], *sides.max(axis=0)[2:])
+        assert THIN_WALL.buffer(1e-5).covers(box)
+        assert box.area == pytest.approx(one.short_m * one.long_m, abs=one.loose_m2 + 1e-6)
+
+
 @pytest.mark.parametrize("corners", [[(0, 0), (4, 0), (0, 4)], [(0, 0), (3, 1), (4, 4), (1, 3)]])
 def test_a_floor_without_upright_blocks_has_none(corners):
     assert blocks_of(shapely.Polygon(corners), 0.0, most=9) is None

@@ -134,3 +134,28 @@ def test_what_comes_last_beside_the_way_out_counts():
     without = least_front_m(Shares(blocks, levels(8)), 1.1)
     assert edges_at_once_m(here, 1.1, boxes=8 ** len(blocks)) > 1.05 * without
     assert edges_at_once_m(here, 1.1, boxes=8 ** len(blocks), above_m=5.0) == 0.0
+
+
+@settings(max_examples=15)
+@given(
+    hall=st.integers(12, 25),
+    wide=st.integers(20, 45),
+    deep=st.integers(15, 40),
+    opening=st.tuples(st.integers(1, 9), st.integers(8, 16)),
+    at=st.sampled_from(["hall", "kitchen"]),
+)
+def test_no_front_of_two_rooms_with_a_thin_wall_between_is_below_it(hall, wide, deep, opening, at):
+    """A kitchen by a hall, joined by an opening in a wall of a millimetre."""
+    high, east, north = hall / 10, wide / 10, deep / 10
+    west = min(opening[0] / 10, east - 1.0)
+    gap = min(west + opening[1] / 10, east - 0.1)
+    top = high + 0.001
+    shape = poly(
+        (0, 0), (8, 0), (8, high), (gap, high), (gap, top), (east, top), (east, top + north),
+        (0, top + north), (0, top), (west, top), (west, high), (0, high),
+    )  # fmt: skip
+    way = ((8, 0.1), (8, 0.9)) if at == "hall" else ((0.1, top + north), (1.0, top + north))
+    here = ground(place([Room("k", shape)], [outside("out", way, "k")]))
+    fronts = plain_fronts(here)
+    least = min(one.equivalent_m for one in [*fronts, levelled_front(here, fronts)])
+    assert 0 < edges_at_once_m(here, 1.0, boxes=4000) <= least * (1 + 1e-6)

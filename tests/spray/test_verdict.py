@@ -83,7 +83,7 @@ def test_what_nobody_can_do_is_said_with_what_was_tried():
 
 @pytest.mark.parametrize(
     ("slab_f", "words"),
-    [(90, "above 29.4 °C (85 °F)"), (45, "below 10 °C (50 °F)")],
+    [(90, "above 85 °F (29.4 °C)"), (45, "below 50 °F (10.0 °C)")],
     ids=["90 F", "45 F"],
 )
 def test_a_slab_too_hot_or_too_cold_cannot_be_stained_and_says_why(slab_f, words):

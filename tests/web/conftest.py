@@ -1,9 +1,12 @@
-"""Passwords of all offices that tests make in their own process: hashes that take no time."""
+"""Offices that tests make in their own process: light passwords, routes that are read once."""
 
 import pytest
 from tests.web.pages.office import LIGHT
+from tests.web.routes_again import read_routes_once
 
 from farwall.web.people import passwords
+
+read_routes_once()
 
 
 @pytest.fixture(autouse=True)

@@ -8,9 +8,9 @@ from datetime import UTC, datetime
 import httpx
 import pytest
 from tests.store.entries import FACTS, entry
+from tests.web.pages.office import new_book
 
 from farwall.readers.log_json import entry_to_dict
-from farwall.store.book import Book
 from farwall.web.app import app_for
 from farwall.web.door import MOST_BYTES, Door
 
@@ -21,7 +21,7 @@ SHOWN = {"Authorization": f"Bearer {KEY}"}
 
 @pytest.fixture
 def book(tmp_path):
-    with Book.open(tmp_path / "book") as found:
+    with new_book(tmp_path / "book") as found:
         found.put_facts("quince", FACTS, who="Ann", at=NOW.isoformat(), name="Quince Street")
         yield found
 

@@ -12,10 +12,10 @@ import httpx
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
+from tests.web.pages.office import new_book
 
 import farwall.job.live.again  # noqa: F401 - put into sys.modules
 from farwall.facts.plain import plain
-from farwall.store.book import Book
 from farwall.web.app import app_for
 from farwall.web.door import Door
 from farwall.web.live_jobs import LiveJobs
@@ -28,7 +28,7 @@ class Day:
     """A day on the slab: a book, its door, and a clock that the test moves."""
 
     def __init__(self, folder):
-        self.book = Book.open(folder / "book")
+        self.book = new_book(folder / "book")
         facts = plain(job(TWO_ROOMS, id="two", starts_at=START.isoformat()), omit_empty=True)
         self.book.put_facts("two", json.loads(json.dumps(facts)), who="Ann", at=START.isoformat())
         self.clock, self.taps = START, 0

@@ -11,6 +11,7 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, rule
 from tests.store.entries import FACTS
+from tests.web.pages.office import new_book
 
 from farwall.facts.log import Entry
 from farwall.readers.log_json import entry_to_dict
@@ -30,7 +31,7 @@ class Signal(RuleBasedStateMachine):
     @initialize()
     def begin(self):
         self.folder = Path(tempfile.mkdtemp())
-        self.book = Book.open(self.folder / "book")
+        self.book = new_book(self.folder / "book")
         self.clock = datetime(2026, 6, 8, 8, tzinfo=UTC)
         self.book.put_facts(JOB, FACTS, who="Ann", at=self.clock.isoformat())
         self.phones = {name: Phone(name) for name in ("phone-a", "phone-b")}

@@ -120,9 +120,10 @@ function drawOn(svg: SVGSVGElement): void {
     if (!form.open) return;
     const at = inPhoto(svg, event as PointerEvent);
     const [left, top, scale] = ["left", "top", "scale"].map((key) => Number(svg.dataset[key])) as [number, number, number];
+    const unit = Number(form.dataset["unitM"] ?? "1");
     const place: [string, number][] = [["x_m", left + at.x / scale], ["y_m", top - at.y / scale]];
     for (const [key, value] of place) {
-      (form.querySelector(`input[name="${key}"]`) as HTMLInputElement).value = value.toFixed(2);
+      (form.querySelector(`input[name="${key}"]`) as HTMLInputElement).value = (value / unit).toFixed(2);
     }
   });
 }

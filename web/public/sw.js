@@ -2,7 +2,7 @@
 // says is never kept here: the queue and the plan lie in the page's own memory.
 const KEPT = "slab-VERSION";
 const SHELL = "/slab/files/index.html";
-const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/slab.css", "/slab/files/slab.webmanifest"];
+const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/en.json", "/slab/files/es.json", "/slab/files/slab.webmanifest"];
 
 self.addEventListener("install", (event) => {
   // What the page has just fetched is asked for by its tag, and not sent once more where it is the same.

@@ -155,7 +155,7 @@ function bandDone(s: Sheet, band: Band): Promise<void> {
 export async function wish(changed: Partial<Wishes>): Promise<void> {
   now.wishes = await change("wishes", WISHES, (one) => ({ ...one, ...changed }));
   void keepAwake(now.wishes.awake);
-  speakAsWished();
+  await speakAsWished();
   if (!("who" in changed)) draw();
 }
 

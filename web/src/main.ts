@@ -12,8 +12,13 @@ import type { Sheet } from "./pure/sheet.ts";
 import { alone, job, now, speakAsWished, using } from "./state.ts";
 import { change, early, emptyMemory, forgetPhotos, NO_JOB, read, WISHES } from "./store.ts";
 import { keyWanted, sync, takeKey } from "./sync.ts";
+import { canSpeak, learnAll } from "./tongue.ts";
 
 const EVERY_MS = 20_000;
+const CLAIM_MS = 15_000;
+
+/** When there are words to speak with. */
+const speaks = canSpeak();
 
 /** Whether the memory holds nothing that would have changed what was drawn before it was read. */
 let known: Promise<boolean> = Promise.resolve(true);
@@ -80,11 +85,12 @@ async function drawEarly(): Promise<boolean> {
   const answer = await begun.told.catch(() => null);
   if (!answer?.ok) return false;
   const sheet = await answer.clone().json() as Sheet;
+  await speaks;
   if (now.memory) return false; // it was sooner
   now.memory = emptyMemory();
   now.mine = { ...NO_JOB, key: begun.key, sheet };
   now.sheet = sheet;
-  speakAsWished();
+  await speakAsWished();
   guessed = true;
   draw();
   return true;
@@ -107,12 +113,22 @@ async function remember(): Promise<boolean> {
 async function keepPage(): Promise<void> {
   if (alone) return;
   void navigator.storage?.persist?.();
-  if ("serviceWorker" in navigator) {
-    const kept = navigator.serviceWorker.register("/slab/files/sw.js", { scope: "/slab/" });
-    // With the worker there the page's own list comes from it, and not once more over the air.
-    await kept.then(() => navigator.serviceWorker.ready).catch(() => undefined);
-  }
+  if ("serviceWorker" in navigator) await answeredFor(navigator.serviceWorker).catch(() => undefined);
   mayBeKept();
+  await learnAll(); // with the worker there from its own store
+}
+
+/**
+ * When the worker answers for this page: what is fetched before comes once more over the air, for a
+ * worker is `ready` a moment before it has claimed the page. One that claims no page is not waited for.
+ */
+async function answeredFor(workers: ServiceWorkerContainer): Promise<void> {
+  await workers.register("/slab/files/sw.js", { scope: "/slab/" });
+  if (workers.controller) return;
+  await new Promise<void>((done) => {
+    workers.addEventListener("controllerchange", () => done(), { once: true });
+    setTimeout(done, CLAIM_MS);
+  });
 }
 
 /** What a phone needs to put the page among its own; asked for when all that matters is there. */
@@ -128,12 +144,12 @@ async function begin(): Promise<void> {
   if (location.search === "?samples") now.view = "samples";
   const drawn = drawEarly();
   known = remember();
-  const held = await known;
+  const [held] = await Promise.all([known, speaks]);
   if (!alone) {
     await takeKey();
     now.sheet = now.mine.sheet ?? now.sheet;
   }
-  speakAsWished();
+  await speakAsWished();
   if (!alone && !now.mine.key) keyWanted(w("keyTold"));
   else if (!now.sheet || !held || now.view !== "run" || !(await drawn)) draw();
   guessed = false;

@@ -9,6 +9,7 @@ import type { Reading } from "./pure/reading.ts";
 import type { Units } from "./pure/say.ts";
 import type { Sheet } from "./pure/sheet.ts";
 import { languageOf, speak, w } from "./pure/words.ts";
+import { learn, spoken } from "./tongue.ts";
 import { photosOf, type NowAnswer } from "./send.ts";
 import { NO_JOB, WISHES, type JobMemory, type Memory, type Wishes } from "./store.ts";
 
@@ -57,9 +58,11 @@ export function pourTable(): Table | null {
 
 export const units = (): Units => now.wishes.units || now.sheet?.units || "us";
 
-/** Speak as was chosen, as the job has it, or as the phone does. */
-export function speakAsWished(): void {
-  speak(languageOf(now.wishes.language, now.sheet?.language ?? "", navigator.languages));
+/** Speak as was chosen, as the job has it, or as the phone does; as before where those words cannot be had. */
+export async function speakAsWished(): Promise<void> {
+  const language = languageOf(now.wishes.language, now.sheet?.language ?? "", navigator.languages);
+  if (await learn(language)) speak(language);
+  spoken(w("languageIs"));
   document.documentElement.lang = w("languageIs");
   document.body.classList.toggle("sun", now.wishes.sun);
 }

@@ -74,7 +74,7 @@ export const WISHES: Wishes = {
 let held: IDBPDatabase | null = null;
 
 /** What the page began before this script was there (`early.js`); nothing in the one file. */
-export interface Early { key: string; told?: Promise<Response>; base?: Promise<IDBDatabase> }
+export interface Early { key: string; told?: Promise<Response>; base?: Promise<IDBDatabase>; words: { language: "en" | "es"; told: Promise<Response> } }
 export const early = (): Early | undefined => (window as { early?: Early }).early;
 
 async function opened(): Promise<IDBPDatabase> {

@@ -55,7 +55,7 @@ export async function sync(wanted: "round" | "taps" = "round"): Promise<void> {
 async function freshSheet(key: string): Promise<void> {
   now.mine = await fetchSheet(job, key);
   now.sheet = now.mine.sheet;
-  speakAsWished();
+  await speakAsWished();
   sheetAt = Date.now();
 }
 

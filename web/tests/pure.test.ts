@@ -12,7 +12,7 @@ import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
 import { struck } from "../src/pure/story.ts";
 import { batchRefused, byTable, TABLE_MS, type Pours } from "../src/pure/pouring.ts";
-import { languageOf, speak, w } from "../src/pure/words.ts";
+import { give, knows, languageOf, speak, w } from "../src/pure/words.ts";
 import { EN } from "../src/words/en.ts";
 import { ES } from "../src/words/es.ts";
 
@@ -108,6 +108,17 @@ test("SHA-256 gives the digests of FIPS 180-4's examples, and of lengths about a
     const content = Uint8Array.from({ length: size }, (_, n) => (n * 31 + size) % 256);
     assert.equal(sha256(content), createHash("sha256").update(content).digest("hex"), String(size));
   }
+});
+
+give("en", EN);
+
+test("the page speaks what it has until other words come", () => {
+  assert.equal(w("languageIs"), "en");
+  speak("es");
+  assert.equal(w("languageIs"), "en");
+  assert.equal(knows("es"), false);
+  give("es", ES);
+  assert.equal(w("languageIs"), "en");
 });
 
 test("Spanish has every word of English, with the same places, and both are spoken", () => {

@@ -34,18 +34,20 @@ class GoNoGo:
 _YES = GoNoGo("yes")
 
 
-def slab_verdict(*, surface_c: float) -> GoNoGo:
+def slab_verdict(*, surface_c: float, us: bool = False) -> GoNoGo:
     """Whether a slab at this temperature may be stained.
 
     surface_c: measured on the slab, the sun patch too [°C]. Below 50 °F (10 °C)
     or above 85 °F (29.4 °C) is a no; 50-55 and 80-85 °F ask for care. Source:
     common practice, no source; makers' sheets go from 50 to 90 °F, and win.
+    us: °F is said first, as in a job in feet.
     """
-    here = f"The slab is {surface_c:.1f} °C ({f_from_c(surface_c):.0f} °F)"
+    here = f"The slab is {in_both(surface_c, us=us)}"
+    coldest, hottest, good = (in_both(one, us=us) for one in (COLDEST_C, HOTTEST_C, GOOD_C[1]))
     if surface_c < COLDEST_C - _HAIR:
         return GoNoGo(
             "no",
-            f"{here}, below 10 °C (50 °F): stain reacts and dries too slowly and unevenly there.",
+            f"{here}, below {coldest}: stain reacts and dries too slowly and unevenly there.",
             (
                 "Warm the house for a day or two and measure the slab again, not the air.",
                 "Make sure the ground below is not frozen.",
@@ -54,7 +56,7 @@ def slab_verdict(*, surface_c: float) -> GoNoGo:
     if surface_c > HOTTEST_C + _HAIR:
         return GoNoGo(
             "no",
-            f"{here}, above 29.4 °C (85 °F): the edge dries before the next band reaches it.",
+            f"{here}, above {hottest}: the edge dries before the next band reaches it.",
             (
                 "Spray at the coolest hour, and keep the sun off the slab from the day before.",
                 "Do not shut the air out to gain time: the fumes need it.",
@@ -63,8 +65,17 @@ def slab_verdict(*, surface_c: float) -> GoNoGo:
     if surface_c < GOOD_C[0] - _HAIR:
         return GoNoGo("care", f"{here}: slow, expect longer waits.")
     if surface_c > GOOD_C[1] + _HAIR:
-        return GoNoGo("care", f"{here}: fast, best is below 27 °C (80 °F).")
+        return GoNoGo("care", f"{here}: fast, best is below {good}.")
     return _YES
+
+
+def in_both(value_c: float, *, us: bool) -> str:
+    """A temperature in °C and °F, that of the reader first: `82 °F (27.8 °C)`.
+
+    A tenth of a degree Celsius, for a degree Fahrenheit is about half of one.
+    """
+    celsius, fahrenheit = f"{value_c:.1f} °C", f"{f_from_c(value_c):.0f} °F"
+    return f"{fahrenheit} ({celsius})" if us else f"{celsius} ({fahrenheit})"
 
 
 def drop_verdict(*, drop_s: float) -> GoNoGo:

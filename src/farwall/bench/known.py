@@ -19,7 +19,7 @@ from farwall.spray.world import Seam, World, build_world
 _MET = 1.001
 """A front this near to its bound need not be bettered."""
 _WANTED = 1.35
-"""A front farther from its bound is sought ten times as long."""
+"""A front farther from its bound is sought twenty times as long."""
 
 _MOSTLY = 0.5
 

@@ -11,6 +11,7 @@ from farwall.cli.paper_words import paper_words
 from farwall.errors import Mistake, Refused
 
 _DONE = 0
+_TWO_FILES = "Or give two files with --before and --after."
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -59,7 +60,8 @@ def run(options: argparse.Namespace) -> int:
     files = office_files(papers, only, beside=forked)
     write_folder(options.out, files)
     for file, lacks in lacking(papers, only).items():
-        print(f"{file} is left out:", *lacks, sep="\n  ", file=sys.stderr)
+        more = (_TWO_FILES,) if file == "before-after.pdf" else ()
+        print(f"{file} is left out:", *lacks, *more, sep="\n  ", file=sys.stderr)
     for name in files:
         print(options.out / name)
     return _DONE

@@ -14,7 +14,7 @@ from farwall.air.clocks import DRAUGHT, SUN, Timed, edge_budget, open_time
 from farwall.air.conditions import Conditions
 from farwall.air.day import HourAtSlab, Readings, at, hours_at_slab
 from farwall.air.learned import Factor
-from farwall.air.limits import drop_verdict, slab_verdict
+from farwall.air.limits import drop_verdict, in_both, slab_verdict
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Unanswerable
 from farwall.evidence import Rank, Span
@@ -70,10 +70,12 @@ class Lasting:
         """Why these rooms may not be stained at that minute, or None."""
         shaded = self.conditions(at_min).surface_c
         lit = max((self.conditions_in(room, at_min).surface_c for room in rooms), default=shaded)
-        verdicts = [slab_verdict(surface_c=shaded)]
+        us = self.job.job.wishes.units == "us"
+        verdicts = [slab_verdict(surface_c=shaded, us=us)]
         if lit > shaded:
-            sunny = slab_verdict(surface_c=lit)
-            told = f"{sunny.reason} So it is where the sun comes in; in the shade {shaded:.1f} °C."
+            sunny = slab_verdict(surface_c=lit, us=us)
+            cool = in_both(shaded, us=us)
+            told = f"{sunny.reason} So it is where the sun comes in; in the shade {cool}."
             verdicts.append(replace(sunny, reason=told))
         verdicts += [drop_verdict(drop_s=self.job.room(room).drop_s) for room in rooms]
         for verdict in verdicts:

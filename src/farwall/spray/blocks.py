@@ -16,16 +16,21 @@ Floats = npt.NDArray[np.float64]
 Cells = npt.NDArray[np.bool_]
 
 _INSET_M = 1e-6
-_SAME_M = 1e-3
+_SAME_M = 4e-4
+"""Less than the width that walls of no thickness are drawn with: their sides are two cuts."""
+_LEAST_SIDE_M = 0.02
+"""Narrower strips are floor but no blocks, as that under an opening in such a wall."""
 
 
 @dataclass(frozen=True)
 class Rectangle:
-    """Blocks that make up a rectangle, and its sides. [m]"""
+    """A rectangle on the floor: the blocks that make it up, its sides [m], and how much of it lies
+    in strips too narrow to be blocks. [m2]"""
 
     blocks: frozenset[int]
     short_m: float
     long_m: float
+    loose_m2: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -56,14 +61,14 @@ def blocks_of(floor: shapely.Polygon, angle: float, *, most: int) -> Blocks | No
     """
     straight = shapely.transform(floor, lambda xy: turned(xy, -angle))
     across, along = _cuts(straight)
-    kept = _on_floor(straight, across, along)
+    kept = _blocks_on(straight, across, along)
     while kept.sum() > most:
         across, along, kept = _one_less(straight, across, along)
     if not kept.any():
         return None
     columns, rows = np.nonzero(kept)
     sides = np.array([across[columns], along[rows], across[columns + 1], along[rows + 1]]).T
-    return Blocks(angle, sides, tuple(_rectangles(kept, across, along)))
+    return Blocks(angle, sides, tuple(_rectangles(straight, kept, across, along)))
 
 
 def _cuts(straight: shapely.Polygon) -> tuple[Floats, Floats]:
@@ -86,14 +91,27 @@ def _apart(places: list[float]) -> Floats:
     return np.array(told)
 
 
-def _on_floor(straight: shapely.Polygon, across: Floats, along: Floats) -> Cells:
-    """Which blocks between neighbouring cuts lie on the floor whole."""
+def _blocks_on(straight: shapely.Polygon, across: Floats, along: Floats) -> Cells:
+    """Which cells between neighbouring cuts are blocks: wide enough and whole on the floor."""
     if min(len(across), len(along)) < 2:
         return np.zeros((max(len(across) - 1, 0), max(len(along) - 1, 0)), dtype=bool)
-    west, south = across[:-1, None] + _INSET_M, along[None, :-1] + _INSET_M
-    east, north = across[1:, None] - _INSET_M, along[None, 1:] - _INSET_M
+    west, south, east, north = (
+        across[:-1, None],
+        along[None, :-1],
+        across[1:, None],
+        along[None, 1:],
+    )
+    wide = np.minimum(east - west, north - south) >= _LEAST_SIDE_M
+    return wide & _on_floor(straight, west, south, east, north)
+
+
+def _on_floor(
+    straight: shapely.Polygon, west: Floats, south: Floats, east: Floats, north: Floats
+) -> Cells:
+    """Which upright boxes lie on the floor whole."""
     shapely.prepare(straight)
-    return np.asarray(shapely.covers(straight, shapely.box(west, south, east, north)))
+    inner = west + _INSET_M, south + _INSET_M, east - _INSET_M, north - _INSET_M
+    return np.asarray(shapely.covers(straight, shapely.box(*inner)))
 
 
 def _one_less(
@@ -102,7 +120,7 @@ def _one_less(
     """The cuts without the one that is missed least: most floor kept, then fewest blocks."""
     tried = [(np.delete(across, n), along) for n in range(len(across))]
     tried += [(across, np.delete(along, n)) for n in range(len(along))]
-    told = [(one, two, _on_floor(straight, one, two)) for one, two in tried]
+    told = [(one, two, _blocks_on(straight, one, two)) for one, two in tried]
 
     def worth(cut: tuple[Floats, Floats, Cells]) -> tuple[float, int]:
         one, two, kept = cut
@@ -112,12 +130,24 @@ def _one_less(
     return max(told, key=worth)
 
 
-def _rectangles(kept: Cells, across: Floats, along: Floats) -> Iterator[Rectangle]:
+def _rectangles(
+    straight: shapely.Polygon, kept: Cells, across: Floats, along: Floats
+) -> Iterator[Rectangle]:
+    """Every rectangle between cuts that is floor throughout and has a block."""
     number = np.cumsum(kept.ravel()).reshape(kept.shape) - 1
+    area = np.where(kept, np.diff(across)[:, None] * np.diff(along)[None, :], 0.0)
     columns, rows = kept.shape
-    for west, east in combinations(range(columns + 1), 2):
-        for south, north in combinations(range(rows + 1), 2):
-            if kept[west:east, south:north].all():
-                sides = sorted((across[east] - across[west], along[north] - along[south]))
-                own = frozenset(int(n) for n in number[west:east, south:north].ravel())
-                yield Rectangle(own, float(sides[0]), float(sides[1]))
+    ends = [
+        (west, south, east, north)
+        for west, east in combinations(range(columns + 1), 2)
+        for south, north in combinations(range(rows + 1), 2)
+    ]
+    west, south, east, north = np.array(ends).T
+    whole = _on_floor(straight, across[west], along[south], across[east], along[north])
+    for west, south, east, north in np.array(ends)[whole]:
+        here = (slice(west, east), slice(south, north))
+        own = frozenset(int(n) for n in number[here][kept[here]])
+        short, long = sorted((across[east] - across[west], along[north] - along[south]))
+        loose = float(short * long - area[here].sum())
+        if own:
+            yield Rectangle(own, float(short), float(long), max(loose, 0.0))

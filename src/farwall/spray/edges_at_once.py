@@ -108,14 +108,16 @@ class Shares:
         dry part, seen backward in time.
 
         Either rises and then falls with what is wet, so that an end of the box has the least.
+        Floor that lies in no block may be wet or dry, and is not counted as gained.
         """
         ends = [self.wet_m2(block) for block in sorted(rectangle.blocks)]
         low: Floats = sum((one[0] for one in ends), np.zeros(1))
-        high: Floats = sum((one[1] for one in ends), np.zeros(1))
+        high: Floats = sum((one[1] for one in ends), np.zeros(1)) + rectangle.loose_m2
         if not ahead:
             whole = rectangle.short_m * rectangle.long_m
             low, high = whole - high, whole - low
-        return np.minimum(gain_m2(rectangle, low, walk_m), gain_m2(rectangle, high, walk_m))
+        least = np.minimum(gain_m2(rectangle, low, walk_m), gain_m2(rectangle, high, walk_m))
+        return np.maximum(least - rectangle.loose_m2, 0.0)
 
     def fronts_m(self, depth_m: float) -> Floats:
         """The front that every moment in a box has at least: the best of all families of

@@ -32,7 +32,7 @@ _AT_LENGTH = (
 )
 _FINER = (1.0, 0.5, 0.25)
 _ONCE_MORE = (Stage(6, 0.7, 3), Stage(10, 0.82, 2), Stage(14, 0.92, 1))
-_SHAKES, _SHAKES_MORE = 16, 144
+_SHAKES, _SHAKES_MORE = 16, 320
 _LONGER = (Stage(8, 0.65, 4), Stage(14, 0.78, 3), Stage(20, 0.9, 2), Stage(16, 0.96, 1))
 _WAVES = 4
 _HEIGHTS = (0.05, 0.12, 0.2, 0.03)
@@ -140,8 +140,8 @@ def shortest_known(
     over and over, seconds for a room.
 
     Whether bands are easy to find by it, or it can be walked, is not asked. Stops at
-    a front of `enough_m`; one longer than `wanted_m` is shaken up to ten times as often, by
-    longer stages in turn: a minute for a room.
+    a front of `enough_m`; one longer than `wanted_m` is shaken up to twenty times as often, by
+    longer stages in turn: two minutes for a room.
     """
     starts = [*plain, *_other_starts(ground)]
     found = levelled_in_stages(ground, starts, _AT_LENGTH, enough_m=enough_m)

@@ -10,6 +10,7 @@ from dataclasses import replace
 from typing import Any
 
 from fastapi import APIRouter, Depends, FastAPI, Request
+from fastapi.responses import Response
 
 from farwall.errors import Mistake, Refused, Unanswerable
 from farwall.facts.plan import Plan
@@ -17,6 +18,7 @@ from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, said_whole, speaking, told
 from farwall.web.door import Door, json_of
 from farwall.web.live_jobs import REST, LiveJobs, minute_of
+from farwall.web.packed import packed_json
 from farwall.web.pages.tongue import language_of
 from farwall.web.people.who import may_tell_of_money
 from farwall.web.replanning import Replanning
@@ -87,11 +89,11 @@ def live(door: Door, held: Live) -> APIRouter:
     router = APIRouter(dependencies=[Depends(door.asks_for_key)])
 
     @router.get("/api/jobs/{job}/now")
-    async def now(job: str, request: Request) -> Json:
+    async def now(job: str, request: Request) -> Response:
         """What to do now, said in the language that is asked for."""
         LANGUAGE.set(language_of(request))
         await held.plan_soon(job)
-        return await asyncio.to_thread(held.now, job)
+        return packed_json(request, await asyncio.to_thread(held.now, job))
 
     @router.post("/api/jobs/{job}/log")
     async def tap(job: str, request: Request) -> Json:

@@ -5,10 +5,12 @@ from __future__ import annotations
 from dataclasses import asdict
 from typing import Any
 
-from fastapi import APIRouter, Depends
+from fastapi import APIRouter, Depends, Request
+from fastapi.responses import Response
 
 from farwall.readers.kept_json import kept_to_dict
 from farwall.web.door import Door
+from farwall.web.packed import packed_json
 
 _MOST_JOBS = 1000
 
@@ -37,9 +39,10 @@ def looking(door: Door) -> APIRouter:
         return {"id": job, "facts": book.facts(job), "versions": versions}
 
     @guarded.get("/api/jobs/{job}/entries")
-    def entries(job: str, after: int = 0) -> dict[str, Any]:
+    def entries(request: Request, job: str, after: int = 0) -> Response:
         """What the log of a job has behind a place, so that a second phone sees it too."""
-        return {"entries": [kept_to_dict(one) for one in book.entries(job, after=after)]}
+        found = [kept_to_dict(one) for one in book.entries(job, after=after)]
+        return packed_json(request, {"entries": found})
 
     open_.include_router(guarded)
     return open_

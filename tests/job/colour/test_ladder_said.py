@@ -6,6 +6,7 @@ import pytest
 from tests.job.colour.ladders import house, made, sealed, wet, whole
 
 from farwall.facts.job import RoomSurvey, Stain
+from farwall.facts.slab import Patch
 from farwall.job.colour.ladder import ladder_of
 from farwall.job.colour.ladder_minds import warnings
 from farwall.job.colour.ladder_said import asks
@@ -100,6 +101,32 @@ def test_pours_and_finishes_without_a_sample_are_named():
     assert "broom" in said["finish"].text
     for one in (warned(whole(), pours)["pours"], said["finish"]):
         assert in_spanish(one.text) is not None
+
+
+def test_a_later_pour_in_whose_room_nobody_made_a_sample_is_named():
+    job = house()
+    first, *others = [room.id for room in job.floor.rooms]
+    samples = tuple(replace(one, room=first) for one in whole())
+    there = others[0] if others else first
+    pour = Patch("annexe", there, kind="pour")
+    marked = replace(job, survey=replace(job.survey, patches=(pour,)))
+    told = warned(samples, marked)["later pour"]
+    assert job.floor.room_by_id[there].label in told.text
+    assert in_spanish(told.text) is not None
+    sampled = (*samples[:-1], replace(samples[-1], room=there))
+    assert "later pour" not in warned(sampled, marked)
+    dry = replace(pour, decision="leave for another colour")
+    left = replace(job, survey=replace(job.survey, patches=(dry,)))
+    assert "later pour" not in warned(samples, left)
+
+
+def test_a_photo_that_is_far_off_is_to_be_taken_again():
+    off = wet(41.0)
+    told = warned(changed("W", looks=(replace(off, error_de=4.2), sealed(34.0))))["far off"]
+    assert told.samples == ("W",)
+    assert "by day" in told.text
+    assert in_spanish(told.text) is not None
+    assert "far off" not in warned(changed("W", looks=(replace(off, error_de=1.2), sealed(34.0))))
 
 
 def test_the_floors_own_dwell_is_held_against_the_samples_where_it_is_known():

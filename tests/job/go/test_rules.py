@@ -347,3 +347,19 @@ def test_what_is_said_of_waste_tests_has_its_spanish():
         spanish = in_spanish(found(job, rule).reason)
         assert spanish is not None, found(job, rule).reason
         assert not {"the", "and", "is", "was", "against"} & set(spanish.split())
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda one: one.id)
+def test_what_a_rule_asks_and_the_texts_it_quotes_have_their_spanish(rule):
+    for text in (rule.id, rule.ask, *rule.advised):
+        assert not text or in_spanish(text), text
+
+
+def test_a_slab_is_told_in_the_jobs_own_degrees_first():
+    warm = surveyed(slab_c=24)
+    for units, told in (("us", "The slab is 75 °F (24.0 °C), above 70 °F"),
+                        ("metric", "The slab is 24.0 °C (75 °F), above 21.1 °C")):  # fmt: skip
+        one = replace(warm, wishes=replace(warm.wishes, units=units))
+        found = next(f for f in go_or_no_go(one).findings if f.rule == "slab temperature")
+        assert found.reason.startswith(told)
+        assert in_spanish(found.reason)

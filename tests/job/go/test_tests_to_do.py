@@ -9,10 +9,12 @@ from tests.job.go.jobs import GOOD, surveyed
 from tests.shapes import box, outside, place
 from tests.spray.hand_floors import job
 
+from farwall.evidence import rank_words
 from farwall.facts.job import Survey
 from farwall.facts.slab import Choices, Hidden, MoistureTest
 from farwall.floor.nouns import Room
 from farwall.job.go.tests_to_do import hidden_rooms, slab_tests_to_do
+from farwall.phrasebook import in_spanish
 
 HOUSE = place(
     # 100 m² and two closets of 1 and 2 m²: 1,109 ft².
@@ -78,3 +80,9 @@ def test_every_standard_is_named_with_its_source(standard):
 
 def test_no_floor_asks_for_no_test():
     assert slab_tests_to_do(replace(GOOD, floor=replace(GOOD.floor, rooms=()))) == ()
+
+
+def test_what_a_count_leans_on_is_said_in_spanish_too():
+    for one in slab_tests_to_do(surveyed(moisture=())):
+        for part in rank_words(one.rank, one.source).split(", "):
+            assert in_spanish(part), part

@@ -21,6 +21,7 @@ from farwall.errors import Refused
 from farwall.facts.firm import Address, Firm, Party
 from farwall.papers.invoice import invoice_xml, lacks_of
 from farwall.papers.invoice.codes import COUNTRIES, CURRENCIES, KINDS, TAXES, UNITS
+from farwall.phrasebook import in_spanish
 from farwall.price.invoice import UNTOLD, Invoice, Line, TaxOf
 
 
@@ -123,6 +124,24 @@ def test_what_is_refused_would_have_broken_a_rule(case, where, rule, monkeypatch
     assert where in {one.where for one in lacks_of(case)}
     monkeypatch.setattr("farwall.papers.invoice.ubl.lacks_of", lambda _: ())
     assert any(one.startswith(rule) for one in broken(invoice_xml(case)))
+
+
+@pytest.mark.parametrize(
+    "case",
+    [
+        Invoice("final", Firm(), Party(), "XYZ", ()),
+        replace(invoice(0), on=""),
+        _taxed(UNTOLD), _taxed(OUTSIDE, ZERO), _taxed(TaxOf("standard")),
+        _taxed(REVERSE, buyer=Party("B", Address(country="FR"))),
+        *(_taxed(TaxOf(kind, Decimal(5)), seller=Firm()) for kind in
+          ("zero", "exempt", "reverse charge", "not subject")),
+    ],
+)  # fmt: skip
+def test_whatever_lacks_is_said_in_spanish_too(case):
+    assert lacks_of(case)
+    for one in lacks_of(case):
+        assert in_spanish(one.what[0].upper() + one.what[1:]), one.what
+        assert in_spanish(one.remedy), one.remedy
 
 
 def test_codes_are_those_of_the_published_lists():

@@ -8,6 +8,8 @@ from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime
 from functools import cache
 from html.parser import HTMLParser
+from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import httpx
 from argon2 import PasswordHasher
@@ -44,11 +46,30 @@ def two_rooms_planned():
     return plan_of(two_rooms(), "two").document
 
 
+@cache
+def empty_book():
+    """The bytes of a new book with its tables, made once for all tests."""
+    with TemporaryDirectory() as folder:
+        Book.open(folder).close()
+        (only,) = Path(folder).iterdir()
+        return only.name, only.read_bytes()
+
+
+def new_book(folder):
+    """A new book in a folder, or the one that is there. Its tables come with it: moving them
+    there one by one takes longer than most questions that are asked of it."""
+    if not folder.exists():
+        folder.mkdir(parents=True)
+        name, content = empty_book()
+        (folder / name).write_bytes(content)
+    return Book.open(folder)
+
+
 class Office:
     """The app over a book of its own; every question is one call."""
 
     def __init__(self, folder, *, scheme="http"):
-        self.book = Book.open(folder / "book")
+        self.book = new_book(folder / "book")
         self.clock = START
         door = self.door = Door(self.book, KEY, lambda: self.clock)
         self.sessions = Sessions(door)

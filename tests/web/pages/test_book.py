@@ -109,7 +109,7 @@ def test_phones_say_when_they_were_last_heard_and_what_has_not_come(office):
              for n in (1, 2, 4)]  # fmt: skip
     office.book.keep(notes, received_at=AT, clock_off_s={("phone-1", 0): 300.0})
     text = looked(office)
-    assert "<strong>phone-1</strong>: last heard Mon 8 Jun 2026, 8:00 am; 3 entries" in text
+    assert "<strong>phone-1</strong>: last heard Mon 8 Jun 2026, 8:00 am UTC; 3 entries" in text
     assert "its clock is 5 min ahead" in text
     assert "1 entry of it has not come yet: number 3." in text
 

@@ -1,5 +1,6 @@
 """A house: its floor at a moment, its tape, its sheet, its papers; changed facts beside."""
 
+import re
 import xml.etree.ElementTree as ET
 
 import pytest
@@ -283,3 +284,14 @@ def test_each_figure_opens_its_source(office):
     assert rests.count("<details>") > 5
     assert "Plastic Shrinkage Cracking" in rests
     assert "Guess: ours, until somebody measures it." in rests
+
+
+def test_a_house_is_called_by_its_name_on_its_own_page_too(tmp_path):
+    office = Office(tmp_path)
+    office.enter()
+    office.put_planned("Two rooms")
+    text = office.get("/houses/two").text
+    assert "<h1>Two rooms</h1>" in text
+    assert "<title>Two rooms</title>" in text or "<title>Two rooms" in text
+    assert re.search(r"coverage, coat 1:\s\d+\sft²/gal", text)
+    office.close()

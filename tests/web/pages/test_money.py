@@ -136,13 +136,15 @@ def test_the_list_of_papers_says_what_the_invoice_as_data_lacks(office):
     listed = office.get("/houses/two/papers").text
     assert "/houses/two/papers/invoice.pdf" in listed
     assert "/houses/two/papers/invoice.xml" not in listed
-    assert "Enter first" in listed
+    assert "Enter first: This invoice has no number. Enter in the log that an invoice" in listed
+    assert "firm.name" not in listed
 
 
 def test_the_invoice_as_data_is_refused_with_a_list_and_then_passes_the_rules(office):
     refused = office.get("/houses/two/papers/invoice.xml")
     assert refused.status_code == 422
-    assert "firm.name" in refused.text
+    assert "The firm has no name. Enter it on the page of terms." in refused.text
+    assert "firm.name" not in refused.text
     terms(office)
     log(office, "accepted", amount="6,100.00", agreed_by="R. Invented")
     log(office, "invoiced", number="2026-17", part="final")
@@ -152,3 +154,25 @@ def test_the_invoice_as_data_is_refused_with_a_list_and_then_passes_the_rules(of
     assert b"6603.25" in answer.content
     due = office.get("/houses/two/price/due").text
     assert "Agreed by R. Invented: 6,100.00 without tax." in due
+
+
+def test_in_spanish_what_lacks_is_told_in_spanish_and_by_no_key(office):
+    spanish = {"accept-language": "es"}
+    listed = office.get("/houses/two/papers", headers=spanish).text
+    for page in (listed, office.get("/houses/two/papers/invoice.xml", headers=spanish).text):
+        assert "Apunte en la bitácora que se hizo una factura" in page
+        assert "La empresa no tiene nombre." in page
+        assert "firm.name" not in page
+        assert "invoice was" not in page
+    assert "Ningún lugar tiene en la bitácora dos fotos" in listed
+    assert "--before" not in listed
+
+
+def test_that_nobody_agreed_is_told_by_the_words_of_the_log(office):
+    for language, words in (
+        ("en", "that the price was agreed."),
+        ("es", "que se acordó el precio"),
+    ):
+        due = office.get("/houses/two/price/due", headers={"accept-language": language}).text
+        assert words in due
+        assert "`" not in due

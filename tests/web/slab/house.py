@@ -18,9 +18,9 @@ from pathlib import Path
 from typing import Any
 
 from tests.midday import EXAMPLES, day_of
+from tests.web.pages.office import new_book
 
 from farwall.readers.plan_json import plan_to_dict
-from farwall.store.book import Book
 
 KEY = "a key of our own, invented"
 JOB = "quince"
@@ -34,7 +34,7 @@ def planned(folder: Path, *, begun_min: float = 2.0, jobs: Sequence[str] = (JOB,
         "starts_at": starts.isoformat(timespec="seconds"),
     }
     facts = json.loads((EXAMPLES / "quince-street" / "job.json").read_text())
-    with Book.open(folder / "book") as book:
+    with new_book(folder / "book") as book:
         for job in jobs:
             version = book.put_facts(job, facts, who="", name="Quince", at=starts.isoformat())
             book.put_document("plan", job, plan)

@@ -16,6 +16,9 @@ from farwall.units import M2_PER_FT2
 
 LEAST_M2 = 4 * M2_PER_FT2
 """2 by 2 ft: what is laid at least for a cut. Common practice, no source."""
+FAR_OFF_DE = 4.0
+"""A photo off by so much tells no step of a ladder: floor under a tube with narrow bands is, as is
+a sheet half in shade. Measured here (docs/colour-photo.md)."""
 
 
 def warnings(ladder: Ladder, job: Job, *, floor_dwell_h: float | None = None) -> tuple[Said, ...]:
@@ -34,8 +37,10 @@ def warnings(ladder: Ladder, job: Job, *, floor_dwell_h: float | None = None) ->
         *_coloured(ladder),
         *_other_sealer(ladder, job),
         *_pours(ladder, job),
+        *_later_pours(ladder, job),
         *_finishes(ladder, job),
         *_small(ladder),
+        *_far_off(ladder),
     )
 
 
@@ -139,6 +144,22 @@ def _pours(ladder: Ladder, job: Job) -> Iterator[Said]:
         yield Said("pours", text)
 
 
+def _later_pours(ladder: Ladder, job: Job) -> Iterator[Said]:
+    """Later pours marked on the floor in whose room nobody made a sample."""
+    labels = {room.id: room.label for room in job.floor.rooms}
+    sampled = {one.sample.room for one in ladder.rungs if one.sample.room in labels}
+    if not sampled:
+        return
+    for one in job.survey.patches:
+        if one.kind == "pour" and not one.left_dry and one.room not in sampled:
+            room = labels.get(one.room, one.room)
+            text = (
+                f"{room} has floor of a later pour, and no sample was made in it: another pour "
+                "drinks and colours in its own way."
+            )
+            yield Said("later pour", text)
+
+
 def _finishes(ladder: Ladder, job: Job) -> Iterator[Said]:
     """Rooms of a finish on which no sample was made, where the rooms of the samples are told."""
     labels = {room.id: room.label for room in job.floor.rooms}
@@ -163,4 +184,20 @@ def _small(ladder: Ladder) -> Iterator[Said]:
         "small",
         "{}: smaller than 2 by 2 ft (0.6 m). Edges feather and reach into the middle.",
         small,
+    )
+
+
+def _far_off(ladder: Ladder) -> Iterator[Said]:
+    """Looks by a photo whose light or target was bad."""
+    off = [
+        one
+        for one in ladder.rungs
+        if any(seen.error_de is not None and seen.error_de >= FAR_OFF_DE
+               for seen in one.sample.looks)
+    ]  # fmt: skip
+    yield from about(
+        "far off",
+        "The photo of {} is off by 4 or more (CIEDE2000): a tube's light, or a sheet half in "
+        "shade. Take it again by day, by a bulb or by a white LED.",
+        off,
     )

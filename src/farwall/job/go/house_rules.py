@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from farwall.air.limits import GOOD_C, slab_verdict
+from farwall.air.limits import GOOD_C, in_both, slab_verdict
 from farwall.facts.job import Job
 from farwall.job.go.noun import Rule, Says
-from farwall.units import c_from_f, f_from_c
+from farwall.units import c_from_f
 
 STRICTEST_GOOD_C = c_from_f(70)
 GOOD = (
-    "59 to 70 °F (a garden page)",
-    "at most 75 to 80 °F (a maker)",
-    "50 to 90 °F (usual sheets)",
+    "59 to 70 °F, 15 to 21 °C (a garden page)",
+    "at most 75 to 80 °F, 24 to 27 °C (a maker)",
+    "50 to 90 °F, 10 to 32 °C (usual sheets)",
 )
 
 
@@ -19,7 +19,8 @@ def _temperature(job: Job) -> Says | None:
     slab_c = job.survey.slab_c
     if slab_c is None:
         return None
-    found = slab_verdict(surface_c=slab_c)
+    us = job.wishes.units == "us"
+    found = slab_verdict(surface_c=slab_c, us=us)
     change = " ".join(found.remedies)
     if found.word == "no":
         return Says("no", found.reason, change)
@@ -27,11 +28,11 @@ def _temperature(job: Job) -> Says | None:
         return Says("go with", found.reason, "Read the slab again on the day, at five spots.")
     chosen = job.choices.good_most_slab_c
     most = min(STRICTEST_GOOD_C if chosen is None else chosen, GOOD_C[1])
-    here = f"The slab is {slab_c:.1f} °C ({f_from_c(slab_c):.0f} °F)"
+    here = f"The slab is {in_both(slab_c, us=us)}"
     if slab_c > most + 0.05:
         return Says(
             "go with",
-            f"{here}, above {most:.1f} °C ({f_from_c(most):.0f} °F)"
+            f"{here}, above {in_both(most, us=us)}"
             f"{', the strictest advice' if chosen is None else ''}.",
             "An early hour, no sun on the floor.",
         )

@@ -11,7 +11,7 @@ FLY_ASH_PERCENT = (0.0, 10.0, 15.0)
 FLY_ASH = (
     "none (a maker)",
     "below 10 % (the same maker, elsewhere)",
-    "at most 15 % when above 80 °F (a finisher's sheet for builders)",
+    "at most 15 % when above 80 °F, 27 °C (a finisher's sheet for builders)",
 )
 LEAN_KG_M3 = 279.0
 """Five sacks, 470 lb a cubic yard: with this much cement or more a slab reacts stronger."""

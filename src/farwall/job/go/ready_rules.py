@@ -111,7 +111,8 @@ def _spots(job: Job) -> Says | None:
     ends = [one for one in (job.morning.slab_low_c, job.morning.slab_high_c) if one is not None]
     if not ends:
         return None
-    verdicts = [slab_verdict(surface_c=one) for one in ends]
+    us = job.wishes.units == "us"
+    verdicts = [slab_verdict(surface_c=one, us=us) for one in ends]
     for found in verdicts:
         if found.word == "no":
             return Says("no", found.reason, " ".join(found.remedies))

@@ -13,7 +13,7 @@ MOST_BARE_SAND_PERCENT = 10.0
 AGES = (
     "14 days, better 21 (a page of questions and answers)",
     "20 to 28 days, or an even light grey (a maker)",
-    "21 days, 28 where highs stay below 50 °F (another maker)",
+    "21 days, 28 where highs stay below 50 °F, 10 °C (another maker)",
     "30 days (a how-to page, a maker)",
     "4 to 6 weeks (a maker's and finishers' sheets for builders)",
 )

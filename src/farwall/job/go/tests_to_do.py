@@ -72,7 +72,7 @@ def _of_sheets(count: int, places: tuple[str, ...]) -> list[SlabTest]:
         "18 × 18 in (457 mm) of 4 mil film, all edges taped, 16 h or more, both faces looked at. "
         "A dry sheet proves no dry slab."
     )
-    source = "astm-d4263; one for 500 ft² from memory"
+    source = "astm-d4263, one for each 500 ft² (46 m²)"
     return [SlabTest("D4263", count, places[:count], how, Rank.MEMORY.value, source, HIDE)]
 
 

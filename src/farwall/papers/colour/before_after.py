@@ -61,7 +61,7 @@ def before_after_lacks(ground: PaperGround) -> tuple[Mistake, ...]:
     if ground.pair or (ground.photo and story and pairs_of(story.of(*WORDS))):
         return ()
     what = "No place has two photos in the log, one before and one after."
-    remedy = "Enter photos with their room or sample, or give two files with --before and --after."
+    remedy = "Enter photos with their room or sample in the log."
     return (Mistake("before-after.pdf", what, remedy),)
 
 

@@ -25,7 +25,7 @@ def _document(invoice: Invoice) -> Iterator[Mistake]:
     if not _there(invoice.number):  # BR-02
         yield Mistake(
             "number", "this invoice has no number.",
-            "Enter `invoiced` in the log, with its number and part.",
+            "Enter in the log that an invoice was written, with its number and what it is for.",
         )  # fmt: skip
     elif not invoice.on:  # BR-03
         yield Mistake("date", "this invoice has no day.", "Enter the day it was written.")
@@ -45,9 +45,10 @@ def _parties(invoice: Invoice) -> Iterator[Mistake]:
     for who, country in (("firm", seller.address.country), ("customer", buyer.address.country)):
         if country not in COUNTRIES:  # BR-09, BR-11, BR-CL-14
             yield Mistake(
-                f"{who}.address.country", "the country is missing, or is no code of ISO 3166-1.",
+                f"{who}.address.country",
+                f"the {who}'s country is missing, or is no code of ISO 3166-1.",
                 "Write two letters, such as US.",
-            )  # fmt: skip
+            )
     kinds = {one.kind for one in invoice.taxes}
     vat = _there(seller.tax_id) and tax_country(seller.tax_id) and "not subject" not in kinds
     if not vat and not _there(seller.company_id):  # BR-CO-26
@@ -57,7 +58,9 @@ def _parties(invoice: Invoice) -> Iterator[Mistake]:
             "country.",
         )  # fmt: skip
     if kinds - {"not subject"} and not _there(seller.tax_id):  # BR-S-02, BR-Z-02, BR-E-02, BR-AE-02
-        yield Mistake("firm.tax_id", "the firm has no tax number.", "Enter it.")
+        yield Mistake(
+            "firm.tax_id", "the firm has no tax number.", "Enter it on the page of terms."
+        )
     known = _there(buyer.tax_id) and tax_country(buyer.tax_id)
     if "reverse charge" in kinds and not known:  # BR-AE-02, BR-CO-09
         yield Mistake(

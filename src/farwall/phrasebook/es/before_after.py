@@ -24,6 +24,10 @@ PHRASES = {
     "to be compared.":
     "No consta que las dos sean del mismo estado, seco o mojado o sellado: claro y oscuro no se "
     "comparan.",
+    "No place has two photos in the log, one before and one after.":
+    "Ningún lugar tiene en la bitácora dos fotos, una de antes y una de después.",
+    "Enter photos with their room or sample in the log.":
+    "Apunte en la bitácora fotos con su cuarto o su muestra.",
     "before": "antes", "after": "después", "how it stood": "estado", "its colours": "sus colores",
     "clean wet": "limpio y mojado", "seen by": "con qué luz",
 }  # fmt: skip

@@ -162,12 +162,15 @@ PHRASES = {
     "El dueño acepta que cada grieta se vea más oscura.",
     "There are no patches.": "No hay parches.",
     "The slab is {#1} ({#2})": "La losa está a {#1} ({#2})",
-    "{1}, below 10 °C (50 °F): stain reacts and dries too slowly and unevenly there.":
-    "{1}, debajo de 10 °C (50 °F): ahí el tinte reacciona y seca demasiado lento y disparejo.",
-    "{1}, above 29.4 °C (85 °F): the edge dries before the next band reaches it.":
-    "{1}, arriba de 29.4 °C (85 °F): la orilla seca antes de que la alcance la siguiente franja.",
+    "{1}, below {#2}: stain reacts and dries too slowly and unevenly there.":
+    "{1}, debajo de {#2}: ahí el tinte reacciona y seca demasiado lento y disparejo.",
+    "{1}, above {#2}: the edge dries before the next band reaches it.":
+    "{1}, arriba de {#2}: la orilla seca antes de que la alcance la siguiente franja.",
+    "The slab is {#1} ({#2}), above {#3}, the strictest advice.":
+    "La losa está a {#1} ({#2}), arriba de {#3}, el consejo más estricto.",
+    "The slab is {#1} ({#2}), above {#3}.": "La losa está a {#1} ({#2}), arriba de {#3}.",
     "{1}: slow, expect longer waits.": "{1}: lento, habrá esperas más largas.",
-    "{1}: fast, best is below 27 °C (80 °F).": "{1}: rápido, lo mejor es menos de 27 °C (80 °F).",
+    "{1}: fast, best is below {#2}.": "{1}: rápido, lo mejor es menos de {#2}.",
     "A drop stands {#1}, more than a minute: this slab does not take stain yet.":
     "Una gota aguanta {#1}, más de un minuto: esta losa todavía no toma tinte.",
     "A drop takes {#1}: tight, sand first and try again.":

@@ -72,6 +72,14 @@ PHRASES = {
     "drinks and colours in its own way. One sample for each.":
     "La losa se coló en {#1} veces, y se hicieron muestras en {#2} de sus cuartos: otro colado "
     "bebe y toma color a su manera. Una muestra para cada uno.",
+    "{*1} has floor of a later pour, and no sample was made in it: another pour drinks and colours "
+    "in its own way.":
+    "{*1} tiene piso de un colado posterior, y ahí no se hizo muestra: otro colado bebe y toma "
+    "color a su manera.",
+    "The photo of {*1} is off by 4 or more (CIEDE2000): a tube's light, or a sheet half in shade. "
+    "Take it again by day, by a bulb or by a white LED.":
+    "La foto de {*1} yerra en 4 o más (CIEDE2000): luz de tubo, o una hoja a medias en la "
+    "sombra. Tómela otra vez de día, con foco o con LED blanco.",
     "{*1} is finished by {2}: no sample was made on such a floor.":
     "{*1} tiene acabado de {2}: no se hizo muestra en un piso así.",
     "trowel": "llana", "hard trowel": "llana dura", "float": "flota", "broom": "escoba",

@@ -203,8 +203,8 @@ PHRASES = {
     "Make room, then do it again.": "Haga espacio y repita.",
     "Nothing was kept.": "No se guardó nada.",
     "Nothing was changed.": "No se cambió nada.",
-    "The slab is {#1} ({#2}), below 10 °C (50 °F): stain reacts and dries too slowly and unevenly "
+    "The slab is {#1} ({#2}), below {#3}: stain reacts and dries too slowly and unevenly "
     "there.":
-    "La losa está a {#1} ({#2}), debajo de 10 °C (50 °F): ahí el tinte reacciona y seca demasiado "
+    "La losa está a {#1} ({#2}), debajo de {#3}: ahí el tinte reacciona y seca demasiado "
     "lento y disparejo.",
 }  # fmt: skip

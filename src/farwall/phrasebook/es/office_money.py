@@ -122,8 +122,10 @@ PHRASES = {
     "the floor with it, without tax": "el piso con esto, sin impuesto",
     "finishers' own pages": "páginas de aplicadores",
     # what the office side tells of money
-    "Nobody has agreed to a price yet: what is asked for it stands here. Enter `accepted`.": (
-        "Todavía nadie acordó un precio: aquí está lo que se pide. Apunte `accepted`."
+    "Nobody has agreed to a price yet: what is asked for it stands here. Enter in the log that "
+    "the price was agreed.": (
+        "Todavía nadie acordó un precio: aquí está lo que se pide. Apunte en la bitácora que se "
+        "acordó el precio."
     ),
     "No tax was told: none is reckoned.": "No se dijo ningún impuesto: no se calcula.",
     "No tax was told for {1}: none is reckoned there.": (

@@ -188,7 +188,6 @@ PHRASES = {
     "No: nothing is sealed as it stands.": "No: así como está no se sella nada.",
     "Go, once what is listed is done and looked at.":
     "Adelante, cuando lo de la lista esté hecho y revisado.",
-    "Read its label, and tell sealer.type.": "Lea su etiqueta y anote sealer.type.",
     "Replayed on the floor: nobody steps on wet sealer, no edge outlives its time.":
     "Repetido sobre el piso: nadie pisa sellador mojado, ninguna orilla pasa de su tiempo.",
 }  # fmt: skip

@@ -110,8 +110,9 @@ PHRASES = {
     "Ahí el tiempo abierto y los límites del tinte y del sellador se rigen por la losa más "
     "caliente, las esperas por la que está a la sombra.",
     "Read the slab in the sun as well.": "Mida también la losa al sol.",
-    "{#1} So it is where the sun comes in; in the shade {#2}.":
-    "{#1} Así es donde entra el sol; a la sombra {#2}.",
+    "one for each {#1}": "una por cada {#1}",
+    "So it is where the sun comes in; in the shade {#1}.":
+    "Así es donde entra el sol; a la sombra {#1}.",
     "The sun on the floor cannot be reckoned yet.": "Aún no se puede calcular el sol en el piso.",
     "The floor has no window that is not covered.": "El piso no tiene ventana sin tapar.",
     "North is not told.": "No se dijo el norte.",

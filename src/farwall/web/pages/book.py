@@ -27,7 +27,7 @@ from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page, seen_elsewhere
-from farwall.web.pages.when import stamp_told
+from farwall.web.pages.when import zoned_told
 from farwall.web.people.roles import BACK_UP
 from farwall.web.people.who import who_asks
 from farwall.web.session import Sessions
@@ -121,7 +121,7 @@ class _Book:
         return page(
             "book.html", where=self.book.where.shown, waiting=slow.busy(_KEY),
             trouble=slow.trouble.get(_KEY, ""), looked=looked, harm=harm, calm=calm,
-            at=stamp_told(looked.at, units) if looked else "",
+            at=zoned_told(looked.at, units) if looked else "",
             counted=_counted(self.book, lines, looked),
             devices=[_device_told(one, units) for one in looked.devices] if looked else [],
             copies=self.book.where.folder is not None,
@@ -158,7 +158,7 @@ def _size(count: int) -> str:
 def _device_told(one: DeviceLine, units: Units) -> Json:
     """A device in a sentence, and what has not come from it; empty where nothing lacks."""
     entries = said("log-count-1") if one.entries == 1 else said("log-count", n=one.entries)
-    told = said("book-device", at=stamp_told(one.heard_at, units), entries=entries)
+    told = said("book-device", at=zoned_told(one.heard_at, units), entries=entries)
     if one.off_s is not None and abs(one.off_s) >= _CLOCK_S:
         key = "book-ahead" if one.off_s > 0 else "book-behind"
         told += said(key, minutes=f"{abs(one.off_s) / 60:,.0f}")

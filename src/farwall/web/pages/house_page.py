@@ -118,7 +118,8 @@ class HousePages:
         words = words_of(shown, moment, stands)
         floor = self.drawn(shown, look.minute, storey).decode()
         return {
-            "shown": shown, "look": look, "path": path, "scales": SCALES, "tapes": tapes,
+            "shown": shown, "house": state.name or shown.name, "look": look, "path": path,
+            "scales": SCALES, "tapes": tapes,
             "papers": PAPERS, "refused": named(list(shown.figures.refused)), "storey": storey,
             "speeds": SPEEDS, "floor": floor, "marks": marks_of(floor), "now": words,
             "now_min": now, "today": now is not None and at_work(shown.course, now),

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import asyncio
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from fastapi import APIRouter, Request, Response
 
+from farwall.errors import Mistake, Refused
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
 from farwall.papers.office.bundles import BY_FILE, MOMENTS, lacking
 from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS
@@ -63,7 +65,7 @@ class Paper:
     name: str
     address: str
     what: str
-    lacks: str
+    lacks: Sequence[str]
 
 
 def house_papers(door: Door, held: Live, sessions: Sessions) -> APIRouter:
@@ -106,7 +108,7 @@ class _Papers:
             )
             if name == _PAIR and (before or after):
                 make = partial(make, chosen=(before, after))
-        content = await asyncio.to_thread(make, state)
+        content = await asyncio.to_thread(_plainly, name, make, state)
         ending = name.rpartition(".")[2]
         shown = "inline" if ending == "pdf" else "attachment"
         headers = {
@@ -122,7 +124,7 @@ class _Papers:
         groups = [
             (
                 said(f"papers-{group}"),
-                [_paper(job, one, lacks.get(one, "")) for one in names if one not in hidden],
+                [_paper(job, one, lacks.get(one, ())) for one in names if one not in hidden],
             )
             for group, names in (
                 *_BY_MOMENT,
@@ -138,24 +140,39 @@ class _Papers:
             here="way-papers", groups=groups,
         )  # fmt: skip
 
-    def _lacks(self, state: State) -> dict[str, str]:
+    def _lacks(self, state: State) -> dict[str, tuple[str, ...]]:
         """Why a paper cannot be made yet."""
-        found = {}
+        found: dict[str, tuple[str, ...]] = {}
         if state.shown is None:
-            why = said("papers-no-plan")
+            why = (said("papers-no-plan"),)
             found = dict.fromkeys((*SLAB, *ACID, *BY_FILE, "plan.json"), why)
             del found["go.pdf"]  # it is asked before there is a plan
         elif (ground := self.made.paper_ground(state)) is not None:
             for file, all_ in lacking(ground).items():
-                found[file] = " ".join((said("papers-lacks"), *map(str, all_)))
+                found[file] = (said("papers-lacks"), *map(str, map(_on_a_page, all_)))
         if self.made.calendar(state.id) is None:
-            found |= dict.fromkeys(("chain.pdf", "days.ics"), said("papers-no-days"))
+            found |= dict.fromkeys(("chain.pdf", "days.ics"), (said("papers-no-days"),))
         if not self.book.entries(state.id):
-            found["log.jsonl"] = said("papers-no-log")
+            found["log.jsonl"] = (said("papers-no-log"),)
         return found
 
 
-def _paper(job: str, name: str, lacks: str) -> Paper:
+def _plainly(name: str, make: Callable[[State], bytes], state: State) -> bytes:
+    """The paper; where it lacks something, Refused in words alone."""
+    try:
+        return make(state)
+    except Refused as error:
+        if name not in BY_FILE or BY_FILE[name].lacks is None:
+            raise
+        raise Refused(*map(_on_a_page, error.mistakes), about=error.about) from error
+
+
+def _on_a_page(one: Mistake) -> Mistake:
+    """What a paper lacks without the key of the file: its sentences say whose it is."""
+    return Mistake("", one.what[:1].upper() + one.what[1:], one.remedy)
+
+
+def _paper(job: str, name: str, lacks: Sequence[str]) -> Paper:
     base = house_path(job) if name in _ELSEWHERE else f"{house_path(job)}/papers"
     key = name.replace(".", "-")
     return Paper(

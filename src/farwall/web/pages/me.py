@@ -9,13 +9,16 @@ from datetime import UTC, datetime
 from fastapi import APIRouter, Depends, Request, Response
 
 from farwall.errors import Mistake, Refused
+from farwall.papers.wall_clock import Units
 from farwall.store.people_nouns import NoSuchPerson
 from farwall.web.door import Door
 from farwall.web.pages.entering import secret_of
+from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import asks_for_session, form_of
 from farwall.web.pages.joining import Chosen
 from farwall.web.pages.lines import Lines, Sought
 from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.when import zoned_told
 from farwall.web.people import passwords
 from farwall.web.people.tries import TooManyTries
 from farwall.web.people.who import BROWSER, DEVICE, KNOWN, Who, who_asks
@@ -45,6 +48,7 @@ def me(door: Door, sessions: Sessions) -> APIRouter:
 class _Me:
     def __init__(self, door: Door, sessions: Sessions) -> None:
         self.sessions = sessions
+        self.book = door.book
         self.lines = Lines(door.book, door.clock)
 
     def shown(self, request: Request) -> Response:
@@ -95,8 +99,9 @@ class _Me:
     def _page(self, who: Who, mistakes: Sequence[str] = (), *, code: int = 200) -> Response:
         now_s = self.sessions.now_s()
         found = self.sessions.comings.sessions(who.id, now_s=now_s)
+        units = firm_units(self.book)
         there = [
-            {"kind": one.kind, "seen": when_of(one.seen_s), "here": one.seal == who.seal}
+            {"kind": one.kind, "seen": when_of(one.seen_s, units), "here": one.seal == who.seal}
             for one in found if one.kind != KNOWN
         ]  # fmt: skip
         return page(
@@ -104,9 +109,10 @@ class _Me:
         )
 
 
-def when_of(seen_s: float) -> str:
-    """A moment as the minute of its day, in UTC; "" for never."""
-    return datetime.fromtimestamp(seen_s, UTC).strftime("%Y-%m-%d %H:%M UTC") if seen_s else ""
+def when_of(seen_s: float, units: Units) -> str:
+    """A moment to its minute in the reader's manner, in UTC; "" for never."""
+    moment = datetime.fromtimestamp(seen_s, UTC).isoformat(timespec="minutes")
+    return zoned_told(moment, units) if seen_s else ""
 
 
 def _person(request: Request) -> Who:

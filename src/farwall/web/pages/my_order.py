@@ -123,7 +123,8 @@ class _Orders:
         shown = _planned(state)
         told = weighed(asked, shown) if asked is not None and not waiting else None
         return page(
-            "house_order.html", state=state, shown=shown, path=house_path(state.id),
+            "house_order.html", state=state, shown=shown, house=state.name or shown.name,
+            path=house_path(state.id),
             may_change=(asks := who_asks()) is not None and asks.may(CHANGE),
             fields=fields, weighed=told, waiting=waiting, wished=bool(shown.job.wishes.order),
         )  # fmt: skip

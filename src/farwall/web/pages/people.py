@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Callable, Sequence
+from datetime import datetime
 from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
@@ -19,10 +20,12 @@ from farwall.store.people_nouns import (
 from farwall.web.door import Door
 from farwall.web.pages.deeds import told_deed
 from farwall.web.pages.entering import secret_of
+from farwall.web.pages.firm_units import firm_units
 from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.joining import Chosen
 from farwall.web.pages.me import when_of
 from farwall.web.pages.paper import PageRoute, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.when import date_told
 from farwall.web.people import passwords
 from farwall.web.people.links import link_to_choose, link_to_join
 from farwall.web.people.who import BROWSER, KNOWN, name_of_who
@@ -64,7 +67,8 @@ class _People:
     def done(self, before: int = 0) -> Response:
         """What was done, the newest first."""
         found = self.sessions.comings.done(limit=_DEEDS + 1, before=max(before, 0))
-        told = [told_deed(one) for one in found[:_DEEDS]]
+        units = firm_units(self.door.book)
+        told = [told_deed(one, units) for one in found[:_DEEDS]]
         more = found[_DEEDS - 1].number if len(found) > _DEEDS else 0
         return page("done.html", deeds=told, more=more)
 
@@ -161,18 +165,18 @@ class _People:
         devices = len([one for one in found if one.kind != KNOWN])
         return {
             "id": person.id, "name": person.name, "role": person.role,
-            "ended": bool(person.ended_at), "told": " ".join(_about(person, devices)),
+            "ended": bool(person.ended_at), "told": " ".join(self._about(person, devices)),
         }  # fmt: skip
 
-
-def _about(person: Person, devices: int) -> list[str]:
-    """What is said of a person beside name and role, a sentence each."""
-    if person.ended_at:
-        return [said("people-ended", on=person.ended_at[:10])]
-    seen = when_of(person.seen_s)
-    told = [said("people-seen", at=seen) if seen else said("people-unseen")]
-    told.append(said("people-device") if devices == 1 else said("people-devices", n=devices))
-    return told if person.has_password else [*told, said("people-no-password")]
+    def _about(self, person: Person, devices: int) -> list[str]:
+        """What is said of a person beside name and role, a sentence each."""
+        if person.ended_at:
+            on = date_told(datetime.fromisoformat(person.ended_at))
+            return [said("people-ended", on=on)]
+        seen = when_of(person.seen_s, firm_units(self.door.book))
+        told = [said("people-seen", at=seen) if seen else said("people-unseen")]
+        told.append(said("people-device") if devices == 1 else said("people-devices", n=devices))
+        return told if person.has_password else [*told, said("people-no-password")]
 
 
 _SAID: tuple[tuple[type[FarwallError], str], ...] = (

@@ -118,7 +118,10 @@ def _rests(shown: Shown) -> Iterator[Rests]:
     by_words = _by_words(shown, coats)
     for words in weightiest(plan.grounds, units=shown.units, most=_MOST_GROUNDS, coats=coats):
         rank, source = by_words.get((words.name, words.value), ("", ""))
-        yield _rest(unbroken(f"{told(words.name)} {words.value}"), rank, source, words=words)
+        # `coverage, coat 1: 192 ft²/gal`: two numbers in a row would be read as one.
+        between = ":" if words.name[-1:].isdigit() else ""
+        what = unbroken(f"{told(words.name)}{between} {words.value}")
+        yield _rest(what, rank, source, words=words)
 
 
 def _lasts(clock: Clock) -> str:

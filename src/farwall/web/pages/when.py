@@ -35,3 +35,12 @@ def stamp_told(at: str, units: Units = "us") -> str:
     except ValueError:
         return at
     return f"{said(f'weekday-{moment.weekday()}')} {date_told(moment)}, {time_words(moment, units)}"
+
+
+def zoned_told(at: str, units: Units = "us") -> str:
+    """As `stamp_told`, with its zone behind it: for moments of the firm, which has no house's."""
+    try:
+        zone = datetime.fromisoformat(at).tzname()
+    except ValueError:
+        zone = None
+    return " ".join([stamp_told(at, units), *([zone] if zone else [])])

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from importlib.resources import files
 from typing import Any
 
-_STYLE = '<link rel="stylesheet" href="/slab/files/slab.css">\n'
+_LANGUAGES = ("en", "es")
 _SCRIPT = '<script src="/slab/files/slab.js" defer></script>\n'
 _FIRST = '<meta charset="utf-8">\n'
 _END = "<noscript>"
@@ -24,9 +24,10 @@ def one_file(sheet: Mapping[str, Any], paper: Sequence[bytes] = ()) -> bytes:
     policy allows this very script and this very style, by their SHA-256 [csp3], and pictures that
     it holds itself; no connection can be made from it.
     """
-    page, style, script = (_built(name) for name in ("index.html", "slab.css", "slab.js"))
+    page, script = _built("index.html"), _built("slab.js")
     page = page.replace(f"<script>{early_script(page)}</script>\n", "")
-    style += _page_size(paper)
+    bare = style_of(page)
+    style = bare + _page_size(paper)
     if "</script" in script or "<!--" in script or "</style" in style:
         raise AssertionError("the built files cannot stand inside a page")
     policy = (
@@ -35,16 +36,18 @@ def one_file(sheet: Mapping[str, Any], paper: Sequence[bytes] = ()) -> bytes:
         "img-src data: blob:; media-src blob:; base-uri 'none'; form-action 'none'"
     )
     # A sheet is text from outside: nothing in it may end the block that it stands in.
-    told = json.dumps(sheet, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")
+    told = _inside(sheet)
+    words = _inside({name: json.loads(_built(f"{name}.json")) for name in _LANGUAGES})
     meta = f'<meta http-equiv="Content-Security-Policy" content="{policy}">\n'
     held = f'<script type="application/json" id="sheet">{told}</script>\n'
+    held += f'<script type="application/json" id="words">{words}</script>\n'
     place = ""
     if paper:
         held += f'<script type="application/json" id="paper-packed">{_packed(paper)}</script>\n'
         place = '<section id="paper"></section>\n'
     for old, new in (
         (_FIRST, _FIRST + meta),
-        (_STYLE, f"<style>{style}</style>\n"),
+        (f"<style>{bare}</style>", f"<style>{style}</style>"),
         (_SCRIPT, f"{held}<script>{script}</script>\n"),
         (_END, place + _END),
     ):
@@ -60,6 +63,19 @@ def early_script(page: str) -> str:
     if found is None:
         raise AssertionError("the built page begins nothing early")
     return found[1]
+
+
+def style_of(page: str) -> str:
+    """The style of the built page."""
+    found = re.search(r"<style>(.*?)</style>", page, re.DOTALL)
+    if found is None:
+        raise AssertionError("the built page has no style")
+    return found[1]
+
+
+def _inside(told: Mapping[str, Any]) -> str:
+    """JSON that nothing in it can end the block of."""
+    return json.dumps(told, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")
 
 
 def _packed(paper: Sequence[bytes]) -> str:

@@ -20,10 +20,10 @@ from farwall.phrasebook import LANGUAGE
 from farwall.store.book import Book
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.packed import packed, packed_json
 from farwall.web.pages.tongue import language_of
 from farwall.web.slab.laid_anew import rest_for
-from farwall.web.slab.one_file import early_script, script_hash
-from farwall.web.slab.packed import packed, packed_json
+from farwall.web.slab.one_file import early_script, script_hash, style_of
 from farwall.web.slab.pours import pours_of, verdict_of
 from farwall.web.slab.sampling_routes import sampling
 from farwall.web.slab.sheet import sheet_of
@@ -36,7 +36,8 @@ KINDS = {
     "index.html": "text/html; charset=utf-8",
     "slab.js": "text/javascript; charset=utf-8",
     "samples.js": "text/javascript; charset=utf-8",
-    "slab.css": "text/css; charset=utf-8",
+    "en.json": "application/json",
+    "es.json": "application/json",
     "sw.js": "text/javascript; charset=utf-8",
     "slab.webmanifest": "application/manifest+json",
 }
@@ -56,9 +57,11 @@ SAFE = {
 
 @cache
 def page_policy() -> str:
-    """The policy of the page: this very script may stand in it, by its SHA-256 [csp3]."""
-    begun = script_hash(early_script(built("index.html").decode()))
-    return POLICY.replace("script-src 'self'", f"script-src 'self' '{begun}'")
+    """The policy of the page: this very script and style may stand in it, by SHA-256 [csp3]."""
+    page = built("index.html").decode()
+    begun, style = script_hash(early_script(page)), script_hash(style_of(page))
+    policy = POLICY.replace("script-src 'self'", f"script-src 'self' '{begun}'")
+    return policy.replace("style-src 'self'", f"style-src '{style}'")
 
 
 def built(name: str) -> bytes:

@@ -13,7 +13,7 @@ from farwall.facts.default_table import STARTS_AT
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.live_jobs import NotPlanned
-from farwall.web.slab.packed import packed_json
+from farwall.web.packed import packed_json
 from farwall.web.slab.sampling import sample_day_of
 
 Json = dict[str, Any]

@@ -100,7 +100,10 @@ def test_nobody_agreed_says_so_and_no_tax_says_so():
     found = owed_of(ground(taxes=()), PRICED)
     assert found.agreed == "6100.00"
     assert found.warnings == (
-        "Nobody has agreed to a price yet: what is asked for it stands here. Enter `accepted`.",
+        (
+            "Nobody has agreed to a price yet: what is asked for it stands here. Enter in the "
+            "log that the price was agreed."
+        ),
         "No tax was told: none is reckoned.",
     )
     assert owed_of(replace(ground(), story=None), PRICED).agreed_by == ""

@@ -166,13 +166,13 @@ def test_yes_no_and_something_else_are_kept_and_not_asked_again(office):
 
 def test_a_mark_is_drawn_by_hand_and_mended(office):
     path = laid(office)
-    drawn = {"do": "drawn", "kind": "unknown", "x_m": "2,5", "y_m": "1.5", "length_m": "0.4"}
+    drawn = {"do": "drawn", "kind": "unknown", "x_m": "2,5 m", "y_m": "1.5 m", "length_m": "1' 4\""}
     assert office.post(path, data=drawn).status_code == 303
     assert "Do not seal." in office.get(path).text
     mended = {"do": "mended", "mark": "hall 2.5,1.5", "how": "it was soap"}
     assert office.post(path, data=mended).status_code == 303
     assert "mended: it was soap" in office.get(path).text
-    again = {"do": "drawn", "kind": "drip", "x_m": "4", "y_m": "1"}
+    again = {"do": "drawn", "kind": "drip", "x_m": "13.12", "y_m": "1 m"}
     assert office.post(path, data=again).status_code == 303
     assert office.post(path, data={"do": "away", "mark": "hall 4.0,1.0"}).status_code == 303
     assert office.book.entries("mopped")[-1].entry.about["there"] is False
@@ -181,6 +181,9 @@ def test_a_mark_is_drawn_by_hand_and_mended(office):
     wrong = office.post(path, data={"do": "drawn", "kind": "smear", "x_m": "far", "y_m": "1"})
     assert wrong.status_code == 422
     assert wrong.text.count("<li>") >= 2
+    assert 'name="x_m" inputmode="decimal" size="7" autocomplete="off" value="far"' in wrong.text
+    assert "required> ft</p>" in wrong.text
+    assert " mm" not in wrong.text
 
 
 def test_two_photos_of_a_room_are_looked_at_together(office):

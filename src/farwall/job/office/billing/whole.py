@@ -94,7 +94,10 @@ def change_price(one: Change, terms: MoneyTerms) -> Decimal:
 def _agreed(priced: Priced, told: Told) -> Agreed:
     if told.accepted is not None:
         return Agreed(rounded(told.accepted.amount), told.accepted.who)
-    said = "Nobody has agreed to a price yet: what is asked for it stands here. Enter `accepted`."
+    said = (
+        "Nobody has agreed to a price yet: what is asked for it stands here. Enter in the log that "
+        "the price was agreed."
+    )
     return Agreed(rounded(amount(priced.price or priced.cost)), "", (said,))
 
 

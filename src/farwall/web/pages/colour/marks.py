@@ -11,12 +11,14 @@ from fastapi import APIRouter, Request, Response
 from farwall.errors import Mistake, Refused
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import Proposed
+from farwall.papers.wall_clock import Units
 from farwall.readers.floor_photo.plane import plane_of
 from farwall.readers.floor_photo.seen import pairs_text, target_text
 from farwall.store.new_id import new_id
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
+from farwall.web.pages.colour.marks_places import DRAWN, place_of
 from farwall.web.pages.colour.marks_points import landmarks, pairs_told, target_told
 from farwall.web.pages.colour.marks_shown import MarksShown, no_page
 from farwall.web.pages.guarded import guarded
@@ -122,7 +124,7 @@ class _Marks:
             return await asyncio.to_thread(self.shown.photo, job, one.sha, told=filled, place=True)
         pairs = pairs_told(known, told, look.file_px)
         size = round(look.width_px * look.file_px), round(look.height_px * look.file_px)
-        target = target_told(told)
+        target = target_told(told, house.job.wishes.units)
         if target is None:
             plane_of(pairs, size)
         points = pairs_text(pairs) if target is None else ";".join(
@@ -147,7 +149,7 @@ class _Marks:
             return "mark-judged", {"mark": known.name, "kind": known.kind, "there": "no",
                                    "room": known.room or one.room}  # fmt: skip
         if told.get("do") == "drawn":
-            return "mark-judged", _drawn_by_hand(one, told)
+            return "mark-judged", _drawn_by_hand(one, told, house.job.wishes.units)
         proposed = self.floors.proposed(house, house.beside(one))
         mark = next((each for each in proposed if each.name == told.get("mark")), None)
         answer = told.get("answer", "")
@@ -181,20 +183,19 @@ def _verdict(
     }  # fmt: skip
 
 
-def _drawn_by_hand(photo: FloorPhoto, told: Mapping[str, str]) -> dict[str, str]:
+def _drawn_by_hand(photo: FloorPhoto, told: Mapping[str, str], units: Units) -> dict[str, str]:
     kind = told.get("kind", "")
     mistakes = [] if kind in (*MARKS, UNKNOWN) else [
         Mistake(said("marks-other"), said("marks-other-none"))
     ]  # fmt: skip
     places: dict[str, str] = {}
-    for key in ("x_m", "y_m", "length_m", "width_m"):
-        text = told.get(key, "").strip().replace(",", ".").removesuffix("m").strip()
-        try:
-            value = float(text) if text or key in {"x_m", "y_m"} else 0.0
-        except ValueError:
-            mistakes.append(Mistake(said(f"marks-drawn-{key}"), said("marks-no-place")))
-            continue
-        places[key] = f"{value:.2f}"
+    for key in DRAWN:
+        text = told.get(key, "").strip()
+        value = place_of(text, units) if text or key in {"x_m", "y_m"} else 0.0
+        if value is None:
+            mistakes.append(Mistake(said(f"marks-drawn-{key}"), said("marks-drawn-none")))
+        else:
+            places[key] = f"{value:.2f}"
     if mistakes:
         raise Refused(*mistakes)
     name = f"{photo.room} {float(places['x_m']):.1f},{float(places['y_m']):.1f}"

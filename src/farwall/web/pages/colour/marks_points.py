@@ -12,10 +12,13 @@ import shapely
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point, Ring
 from farwall.floor.nouns import Floor
+from farwall.papers.wall_clock import Units
 from farwall.readers.floor_photo.nouns import Pair, TargetAt
+from farwall.web.pages.colour.marks_places import place_of, place_told
 from farwall.web.words import said
 
 _APART_M, _BESIDE_M = 0.12, 0.05
+_MOST_DEG = 1e6
 MOST = len(ascii_uppercase)
 TARGET = ("target_x", "target_y", "target_deg")
 
@@ -45,18 +48,24 @@ def landmarks(floor: Floor, room: str) -> tuple[Landmark, ...]:
 
 
 def begun(
-    marks: Sequence[Landmark], pairs: Sequence[Pair], target: TargetAt | None, file_px: float
+    marks: Sequence[Landmark], pairs: Sequence[Pair], target: TargetAt | None, file_px: float,
+    units: Units = "metric",
 ) -> dict[str, str]:  # fmt: skip
-    """The fields of the form, in points of the picture as it is shown; empty where not told."""
+    """The fields of the form, in points of the picture as it is shown; empty where not told.
+
+    units: those of the places on the plan.
+    """
     told = dict.fromkeys((f"{one.letter}_{axis}" for one in marks for axis in "xy"), "")
     for pair in pairs:
         near = next((one for one in marks if _there(one.at, pair.floor)), None)
         if near is not None:
             for axis, value in zip("xy", pair.photo, strict=True):
                 told[f"{near.letter}_{axis}"] = f"{value / file_px:.0f}"
-    places = (*target.at, target.direction_deg) if target else ("", "", "")
-    told |= {key: f"{value:g}" if target else "" for key, value in zip(TARGET, places, strict=True)}
-    return told
+    places = ("", "", "")
+    if target:
+        x, y = (place_told(value, units) for value in target.at)
+        places = (x, y, f"{target.direction_deg:g}")
+    return told | dict(zip(TARGET, places, strict=True))
 
 
 def pairs_told(
@@ -82,17 +91,18 @@ def pairs_told(
     return tuple(pairs)
 
 
-def target_told(told: Mapping[str, str]) -> TargetAt | None:
+def target_told(told: Mapping[str, str], units: Units = "metric") -> TargetAt | None:
     """Where the target lies, None where nothing was told. Raises Refused."""
-    texts = [told.get(key, "").strip().replace(",", ".") for key in TARGET]
+    texts = [told.get(key, "").strip() for key in TARGET]
     if not any(texts):
         return None
+    x, y = (place_of(text, units) for text in texts[:2])
     try:
-        x, y, direction = (float(text) for text in texts)
-        if not all(isfinite(v) and abs(v) < 1e6 for v in (x, y, direction)):
-            raise ValueError
+        direction = float(texts[2].replace(",", ".").removesuffix("°"))
     except ValueError:
-        raise Refused(Mistake(said("marks-target"), said("marks-target-three"))) from None
+        direction = float("nan")
+    if x is None or y is None or not abs(direction) < _MOST_DEG:
+        raise Refused(Mistake(said("marks-target"), said("marks-target-three")))
     return TargetAt((x, y), direction)
 
 

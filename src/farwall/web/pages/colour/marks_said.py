@@ -14,6 +14,7 @@ from farwall.papers.wall_clock import Units
 from farwall.papers.words import area
 from farwall.readers.floor_photo.nouns import FloorSeen
 from farwall.units import feet_and_inches
+from farwall.web.pages.colour.marks_places import off_told
 from farwall.web.pages.log_words import choice_told
 from farwall.web.pages.told import told_on_page
 from farwall.web.words import said
@@ -98,9 +99,11 @@ def photo_said(seen: FloorSeen, units: Units, edges: int = 0) -> list[tuple[str,
     told = seen.told
     fits = said("marks-fits-four")
     if told.checked:
-        rms, worst = f"{told.rms_mm:.0f}", f"{told.worst_mm:.0f}"
+        rms, worst = (off_told(one, units) for one in (told.rms_mm, told.worst_mm))
         fits = said("marks-fits", n=told.pairs, rms=rms, worst=worst, name=told.worst)
-    sure = said("marks-sure", mm=f"{told.place_mm:.0f}", most=f"{told.place_most_mm:.0f}")
+    sure = said(
+        "marks-sure", off=off_told(told.place_mm, units), most=off_told(told.place_most_mm, units)
+    )
     share = f"{100 * told.seen_m2 / max(told.room_m2, 1e-9):.0f}"
     of = {"seen": area(told.seen_m2, units), "room": area(told.room_m2, units)}
     lines = [

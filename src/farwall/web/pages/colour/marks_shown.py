@@ -15,6 +15,7 @@ from farwall.papers.colour.marks_floor import Above, Drawn, marks_svg, points_sv
 from farwall.readers.floor_photo.nouns import FloorSeen, Pair, TargetAt, seen_by_any_m2
 from farwall.readers.floor_photo.seen import points_from
 from farwall.web.pages.colour.marks_keep import FloorPhoto, Floors, House
+from farwall.web.pages.colour.marks_places import DRAWN, unit_m, unit_told
 from farwall.web.pages.colour.marks_points import begun, landmarks
 from farwall.web.pages.colour.marks_said import (
     advice,
@@ -95,7 +96,7 @@ class MarksShown:
             return no_page()
         if one.points and not place:
             try:
-                return self._judging(job, house, one, mistakes)
+                return self._judging(job, house, one, told or {}, mistakes)
             except Refused as error:
                 mistakes = [*mistakes, *mistakes_of(error)]
         return self._placing(job, house, one, told, mistakes)
@@ -107,13 +108,14 @@ class MarksShown:
         look = self.floors.look(one.sha)
         known = landmarks(house.job.floor, one.room)
         pairs, target = _points(one.points)
-        filled = begun(known, pairs, target, look.file_px)
+        units = house.job.wishes.units
+        filled = begun(known, pairs, target, look.file_px, units)
         filled |= {key: value for key, value in (told or {}).items() if key in filled}
         return page(
             "colour_marks_place.html", code=422 if mistakes else 200, house=house.name,
             house_id=job, here="way-colour", part="marks", look=look, known=known, told=filled,
             path=f"{house_path(job)}/colour/marks", photo=one, mistakes=mistakes,
-            room=house.job.floor.room_by_id[one.room].label, advice=advice(),
+            room=house.job.floor.room_by_id[one.room].label, advice=advice(), unit=unit_told(units),
             plan=Markup(points_svg(
                 house.job.floor, one.room, [(each.letter, each.at) for each in known],
                 said("marks-plan-points"),
@@ -121,8 +123,9 @@ class MarksShown:
         )  # fmt: skip
 
     def _judging(
-        self, job: str, house: House, one: FloorPhoto, mistakes: Sequence[str]
-    ) -> Response:
+        self, job: str, house: House, one: FloorPhoto, typed: Mapping[str, str],
+        mistakes: Sequence[str],
+    ) -> Response:  # fmt: skip
         floor, units = house.job.floor, house.job.wishes.units
         seen = self.floors.seen(house, one)
         beside = house.beside(one)
@@ -159,6 +162,8 @@ class MarksShown:
                     for kind in dict.fromkeys(o.mark.kind for o in other)],
             lines=photo_said(seen, units, edges), beside=self._beside(house, seen, beside),
             kinds=[(kind, kind_told(kind)) for kind in (*MARKS, UNKNOWN)], always=always(),
+            typed=typed if typed.get("do") == "drawn" else {}, drawn=DRAWN,
+            unit=unit_told(units), unit_m=unit_m(units),
         )  # fmt: skip
 
 

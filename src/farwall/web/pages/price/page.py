@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Callable, Sequence
+from datetime import datetime
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -29,6 +30,7 @@ from farwall.web.pages.price.quantities import quantities_shown
 from farwall.web.pages.price.wares import MOST_MB, WARES, document_of, sent
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
+from farwall.web.pages.when import date_told
 from farwall.web.people.roles import NotAllowed
 from farwall.web.people.who import may_see_costs
 from farwall.web.session import Sessions
@@ -127,6 +129,7 @@ class _Price:
                     lines = [told_on_page(one) for one in SAID[part][1](office)]
         return page(
             "price.html", code=code, mistakes=mistakes, most=MOST_MB, kept=kept,
+            kept_on=date_told(datetime.fromisoformat(kept["kept_at"])) if kept else "",
             state=state, shown=state.shown, house=state.name or state.id, house_id=job,
             here="way-price", parts=_parts(), part=part, alone=may_see_costs(), told=told,
             lines=lines, office=office, waiting=office is None and not state.no,

@@ -58,13 +58,14 @@ WORDS = {
     "marks-point-cut": "saw cut",
     "marks-point-fixture": "corner of a fixture",
     "marks-no-place": "This is no number.",
+    "marks-drawn-none": "This is no place: write 12.5, 12' 6\" or 3.81 m.",
     "marks-back": "All photos",
     # the floor from above
     "marks-photo-title": "The mopped floor: {room}",
     "marks-floor": "The floor from above with {n} proposed marks",
-    "marks-fits": "Laid by {n} points: {rms} mm off on average, {worst} mm at {name}.",
+    "marks-fits": "Laid by {n} points: {rms} off on average, {worst} at {name}.",
     "marks-fits-four": "Laid by four points, which leave nothing over to check: set a fifth.",
-    "marks-sure": "By the clicks alone a place is sure to about {mm} mm, at the far end {most} mm.",
+    "marks-sure": "By the clicks alone a place is sure to about {off}, at the far end {most}.",
     "marks-seen": "Looked at: {seen} of {room}, {share} %.",
     "marks-glare": "{area} lie under mirrored light; a photo from the other side shows them.",
     "marks-edges": "Lap lines are looked for where {n} edges of bands lie by the run sheet.",
@@ -113,8 +114,8 @@ WORDS = {
     "marks-mended-do": "Mended",
     "marks-away": "It is not there after all",
     "marks-drawn": "A mark that is not shown",
-    "marks-drawn-how": "Metres on the plan, x to the right, y up. While this is open, a tap on the "
-    "floor tells the place.",
+    "marks-drawn-how": "Where it lies on the plan, x to the right, y up. While this is open, a tap "
+    "on the floor tells the place.",
     "marks-drawn-kind": "What it is",
     "marks-drawn-x_m": "x",
     "marks-drawn-y_m": "y",

@@ -57,12 +57,13 @@ WORDS = {
     "marks-point-cut": "corte de sierra",
     "marks-point-fixture": "esquina de mueble fijo",
     "marks-no-place": "Esto no es un número.",
+    "marks-drawn-none": "Esto no es un lugar: escriba 12.5, 12' 6\" o 3.81 m.",
     "marks-back": "Todas las fotos",
     "marks-photo-title": "El piso trapeado: {room}",
     "marks-floor": "El piso desde arriba con {n} marcas propuestas",
-    "marks-fits": "Ubicada con {n} puntos: {rms} mm de error en promedio, {worst} mm en {name}.",
+    "marks-fits": "Ubicada con {n} puntos: {rms} de error en promedio, {worst} en {name}.",
     "marks-fits-four": "Ubicada con cuatro puntos, que no dejan nada para comprobar: ponga otro.",
-    "marks-sure": "Solo por los clics un lugar es seguro a unos {mm} mm, al fondo {most} mm.",
+    "marks-sure": "Solo por los clics un lugar es seguro a unos {off}, al fondo {most}.",
     "marks-seen": "Mirado: {seen} de {room}, {share} %.",
     "marks-glare": "{area} quedan bajo un reflejo; una foto desde el otro lado los muestra.",
     "marks-edges": "Las líneas de traslape se buscan donde van {n} orillas de franjas según la "
@@ -112,7 +113,7 @@ WORDS = {
     "marks-mended-do": "Reparada",
     "marks-away": "Al final no está",
     "marks-drawn": "Una marca que no aparece",
-    "marks-drawn-how": "Metros en el plano, x a la derecha, y hacia arriba. Mientras esto esté "
+    "marks-drawn-how": "Dónde está en el plano, x a la derecha, y hacia arriba. Mientras esto esté "
     "abierto, un toque en el piso dice el lugar.",
     "marks-drawn-kind": "Qué es",
     "marks-drawn-x_m": "x",

@@ -1,6 +1,6 @@
 """Smaller on the way: gzip for what a phone fetches, where it says that it takes it.
 
-Only for the built files and for what a plan says. A body that holds a secret beside words that
+Only for the built files and for what plan and log say. A body that holds a secret beside words that
 somebody else chose is never packed, for its length would tell of the secret; these hold no key, and
 nothing of the request comes back in them.
 """
