@@ -16,7 +16,11 @@ from collections.abc import Callable
 from contextlib import suppress
 from typing import NoReturn, TypeVar
 
+from farwall.beside import AtLeisure
+
 T = TypeVar("T")
+_AT_LEISURE = 10
+"""By so much `AtLeisure` gives way: with two processors it then fills what others leave idle."""
 _SETTER = "typst"
 """Imported where the first page is set; from then on it holds threads."""
 
@@ -66,6 +70,8 @@ def _fork() -> int:
 def _do(work: Callable[[], T], writing: int) -> NoReturn:
     """In the new process: tell the result, nothing when there is none, and end at once."""
     with suppress(BaseException):
+        if isinstance(work, AtLeisure):
+            os.nice(_AT_LEISURE)
         told = pickle.dumps(work())
         with os.fdopen(writing, "wb") as pipe:
             pipe.write(told)

@@ -93,7 +93,7 @@ def run(options: argparse.Namespace) -> int:
         raise Refused(Mistake("--out", "no folder was named.", "Add --out DIR, or --explain."))
     if options.lessons is None and options.book is None and options.sprayer:
         raise Refused(Mistake("--sprayer", "it goes with --lessons.", "Add --lessons FILE."))
-    tool = None if options.book or options.out is None else _tool_begun()
+    tool = None if options.book or options.out is None else _tool_begun(fresh=options.fresh)
     lessons = _of_book(options.book) if options.lessons is None else _lessons(options.lessons)
     job = _wishing(_read(options.job, fresh=options.fresh), options.language)
     words = tuple(word.strip() for word in (options.order or "").split(",") if word.strip())
@@ -126,24 +126,36 @@ def run(options: argparse.Namespace) -> int:
     )
 
 
-def _tool_begun() -> Callable[[], bytes | None]:
-    """The digest of Farwall itself, for what a plan is kept under, taken while others load."""
+def _tool_begun(*, fresh: bool) -> Callable[[], bytes | None]:
+    """The digest of Farwall itself, for what a plan is kept under, taken beside all else.
+
+    A plan made `fresh` is asked for it at the end only.
+    """
+    from farwall.beside import AtLeisure
     from farwall.cli.forked import forked
     from farwall.cli.kept_plans import are_kept, tool_digest
 
-    return forked(tool_digest) if are_kept() else lambda: None
+    if not are_kept():
+        return lambda: None
+    return forked(AtLeisure(tool_digest) if fresh else tool_digest)
 
 
 def _read(path: Path, *, fresh: bool) -> Job:
-    """The job, read beside the loading of what is asked of it next: either takes 0.1 s."""
+    """The job, read beside the loading of what is asked of it next: either takes 0.15 s."""
     from importlib import import_module
 
     from farwall.cli.forked import forked
-    from farwall.readers.job_json import read_job
 
-    reading = forked(partial(read_job, path))
+    import_module("farwall.facts.job")  # what both need
+    reading = forked(partial(_job_in, path))
     import_module("farwall.job.plan_job" if fresh else "farwall.spray.check")
     return reading()
+
+
+def _job_in(path: Path) -> Job:
+    from farwall.readers.job_json import read_job  # loaded where the file is read, nowhere else
+
+    return read_job(path)
 
 
 def _wishing(job: Job, language: Literal["en", "es"] | None) -> Job:
@@ -232,7 +244,7 @@ def plan_into(
     again = _planner(weather, order, lessons or _lessons(lessons_file), sprayer, thorough=thorough)
     read = {"weather": weather_file, "van": van_file, f"lessons for {sprayer}": lessons_file}
     by_book = lessons is not None and lessons_file is None
-    tool = tool or (tool_digest if by_book else _tool_begun())
+    tool = tool or (tool_digest if by_book else _tool_begun(fresh=fresh))
     asked_key = partial(key_of, job, read=read, order=order, thorough=thorough, tool=tool)
     key = None if fresh or by_book else asked_key()
     made = None if key is None else _planned_before(key)

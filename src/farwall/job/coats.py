@@ -8,7 +8,7 @@ from functools import cache, partial
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.beside import Beside
+from farwall.beside import AtLeisure, Beside
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
@@ -47,9 +47,9 @@ def coats_of(
             beside=laid.sweeps.beside,
         )
         fields.extend(done)
-        later.append(_asides(done, laid.sweeps.beside))
-        own = [one.field for one in done]
         last = coat is ground.settled.coats[-1]
+        later.append(_asides(done, laid.sweeps.beside, at_leisure=not last))
+        own = [one.field for one in done]
         clock = waits.dry(coat, own[-1].end_min, last=last)
         clocks.append(clock)
         others.append(waits.open_time(coat, own[0].start_min))
@@ -59,10 +59,16 @@ def coats_of(
     return tuple(fields), (*clocks, *others), waiting
 
 
-def _asides(done: Sequence[LaidField], beside: Beside) -> Callable[[], list[Aside]]:
-    """What is found aside of these fields, begun now where it was not begun before."""
+def _asides(
+    done: Sequence[LaidField], beside: Beside, *, at_leisure: bool
+) -> Callable[[], list[Aside]]:
+    """What is found aside of these fields, begun now where it was not begun before.
+
+    at_leisure: another coat is planned meanwhile, which goes first.
+    """
     rest = [one.aside for one in done if not one.begun]
-    waiting = beside(lambda: [aside() for aside in rest])
+    work: Callable[[], list[Aside]] = lambda: [aside() for aside in rest]  # noqa: E731
+    waiting = beside(AtLeisure(work) if at_leisure else work)
 
     def found() -> list[Aside]:
         others = iter(waiting())

@@ -14,7 +14,6 @@ from farwall.facts.settled import SettledJob
 from farwall.floor.nouns import Floor
 from farwall.job.in_view import in_view
 from farwall.job.lasting import Lasting, lasting_of
-from farwall.job.lessons import with_lessons
 from farwall.job.other_facts import OtherFacts
 from farwall.job.patches import cut_off_by_patches, planned_floor, with_drops
 from farwall.spray.sweeps import Pieces
@@ -41,7 +40,10 @@ def ground_of(
 ) -> JobGround:
     """The floor of a job, its gaps filled (`job.lessons`), and how long things last on it."""
     settled = settle(job, starts_at=_stand_in(weather))
-    settled = with_lessons(settled, lessons, person=sprayer)
+    if lessons is not None:
+        from farwall.job.lessons import with_lessons  # most jobs are planned without
+
+        settled = with_lessons(settled, lessons, person=sprayer)
     floor = planned_floor(job)
     lasting = lasting_of(settled, weather)
     others = OtherFacts(job, settled, weather, lasting)

@@ -149,9 +149,13 @@ def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
 
     tank_m2 = one_tank_m2(sweeps.tools, sweeps.litres_per_m2)
     struck: set[frozenset[int]] = set()
+    guessed: set[Pieces] = set()
     sweeps.guess_ahead([units.pieces(frozenset([i])) for i in range(len(units.groups))])
     while True:
         single = {frozenset([i]): share(frozenset([i])) for i in range(len(units.groups))}
+        pairs = {units.pieces(pair) for pair in _pairs(units, single, tank_m2)}
+        sweeps.guess_ahead([pieces for pieces in pairs if pieces not in guessed])
+        guessed |= pairs
         grown = _grown(units, single, share, tank_m2)
         columns = {
             group: value for group, value in grown.items() if len(group) == 1 or group not in struck
@@ -233,6 +237,19 @@ def _grown(
                 columns[grown] = value
                 heapq.heappush(front, (_rank(units, grown), grown))
     return columns
+
+
+def _pairs(
+    units: _Units, single: Mapping[frozenset[int], float], tank_m2: float
+) -> set[frozenset[int]]:
+    """The first fields that are grown: each room with each neighbour that may join it."""
+    return {
+        group | {there}
+        for group in single
+        for unit in group
+        for there in units.near[unit]
+        if _may_join(units, single, group, there, tank_m2)
+    }
 
 
 def _rank(units: _Units, group: frozenset[int]) -> tuple[bool, int, float, list[int]]:

@@ -51,10 +51,12 @@ def stretched_walks(lattice: Lattice, asked: Sequence[tuple[int, tuple[float, fl
     long_m = np.stack([each[stretch] for _, stretch in asked], axis=-1)
     walks = np.full((len(lattice), len(asked)), np.inf)
     walks[[place for place, _ in asked], np.arange(len(asked))] = 0.0
+    by_way = np.empty_like(walks)
     while True:
         before = walks.copy()
         for there, on_m in zip(next_to, long_m, strict=True):
-            np.minimum(walks, walks[there] + on_m, out=walks)
+            np.take(walks, there, axis=0, out=by_way, mode="clip")
+            np.minimum(walks, np.add(by_way, on_m, out=by_way), out=walks)
         if np.array_equal(before, walks):
             return np.ascontiguousarray(walks.T)
 

@@ -152,7 +152,8 @@ class Play:
     factors: dict[tuple[Input, Spread, int], Floats] = field(default_factory=dict)
     """Factors drawn so far, by input, spread and field: of all inputs one changes between plays."""
     courses: dict[tuple[int, tuple[Spread, ...]], Stretched] = field(default_factory=dict)
-    """Fields stretched so far, by all spreads but that of open times, which stretches nothing."""
+    """Fields as stretched where all edges were played, by all spreads but that of open times,
+    which stretches nothing. Other plays change one spread each: theirs, some MB, are not kept."""
 
     def _factor(self, name: Input, spread: Spread, number: int) -> Floats:
         key = (name, spread, number)
@@ -161,27 +162,31 @@ class Play:
             self.factors[key] = self.drawn.factor(name, spread, number, coat)
         return self.factors[key]
 
-    def _stretched(self, spreads: Mapping[Input, Spread], number: int, tank_l: Floats) -> Stretched:
+    def _stretched(
+        self, spreads: Mapping[Input, Spread], number: int, tank_l: Floats, *, keep: bool
+    ) -> Stretched:
         """A field stretched; the tank before it follows from the same spreads."""
         moving = {name: spread for name, spread in spreads.items() if name != "open time"}
         key = (number, tuple(moving.values()))
-        if key not in self.courses:
-            own = {name: self._factor(name, spread, number) for name, spread in moving.items()}
-            part = self.parts[number]
-            if part.begins:
-                count = len(own["thirst"])
-                tank_l = np.zeros(count if part.two is None else (2, count))
-            days = Factors(
-                1 / own["spray rate"], 1 / own["walking pace"], own["tank pauses"], own["thirst"]
-            )
-            if part.two is None:
-                found = stretched(part.course, days, tank_l, self._pause)
-            else:
-                second = 1 / self.drawn.factor_of_second(moving["spray rate"], number)
-                helper = self.settled.job.crew.helper
-                found = stretched_by_two(part.two, days, second, tank_l, self._pause, swaps=helper)
+        if key in self.courses:
+            return self.courses[key]
+        own = {name: self._factor(name, spread, number) for name, spread in moving.items()}
+        part = self.parts[number]
+        if part.begins:
+            count = len(own["thirst"])
+            tank_l = np.zeros(count if part.two is None else (2, count))
+        days = Factors(
+            1 / own["spray rate"], 1 / own["walking pace"], own["tank pauses"], own["thirst"]
+        )
+        if part.two is None:
+            found = stretched(part.course, days, tank_l, self._pause)
+        else:
+            second = 1 / self.drawn.factor_of_second(moving["spray rate"], number)
+            helper = self.settled.job.crew.helper
+            found = stretched_by_two(part.two, days, second, tank_l, self._pause, swaps=helper)
+        if keep:
             self.courses[key] = found
-        return self.courses[key]
+        return found
 
     def worst(
         self, spreads: Mapping[Input, Spread], telling: Sequence[Edges] | None = None
@@ -190,7 +195,7 @@ class Play:
         shares, told = [], []
         tank = np.zeros(0)
         for number, part in enumerate(self.parts):
-            on = self._stretched(spreads, number, tank)
+            on = self._stretched(spreads, number, tank, keep=telling is None)
             edges = part.edges if telling is None else telling[number]
             most, which = worst(edges, on, self._open_min(part, number, spreads["open time"]))
             shares.append(most)
