@@ -41,7 +41,7 @@ def test_a_forecast_alone_lays_the_days_and_says_how_old_it_is_and_how_far_it_go
     code, out, err = days()
     assert (code, err) == (0, "")
     assert "It rests on forecast, house-guess (guess)." in out
-    assert "until Thu 18 Jun 0:00. It will be 26 h old when the first step begins." in out
+    assert "until Thu 18 Jun 12:00 am. It will be 26 h old when the first step begins." in out
     assert "mean of its own days (a guess)" in out
     assert "Chance that a day" not in out  # a forecast tells nothing of other years
 
