@@ -96,3 +96,17 @@ def test_no_such_house_says_no_more_than_that(office, language):
     assert f"<h1>{words(language)['no-house']}</h1>" in answer.text
     assert "<ul>" not in answer.text
     assert "farwall" not in re.sub(r"<[^>]+>", "", answer.text.partition("<main")[2])
+
+
+@pytest.mark.parametrize(
+    ("language", "back"), [("en", "Back to this house"), ("es", "Volver a esta casa")]
+)
+def test_a_refusal_about_a_house_leads_back_to_it(office, language, back):
+    wrong = {"picture": ("plan.png", b"no picture", "image/png")}
+    answer = office.post(
+        "/houses/two/draw/underlay", files=wrong, headers={"accept-language": language}
+    )
+    assert answer.status_code == 422
+    assert f'<a href="/houses/two">{back}</a>' in answer.text
+    none = office.get("/houses/none", headers={"accept-language": language})
+    assert back not in none.text

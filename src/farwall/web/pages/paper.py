@@ -116,18 +116,25 @@ class PageRoute(APIRoute):
                 wrong = [f"{one['loc'][-1]}: {one['msg']}" for one in error.errors()]
                 return page("trouble.html", code=422, what="refused", mistakes=wrong)
             except FarwallError as error:
-                return refusal(error)
+                return refusal(error, house=house_of(request.url.path))
 
         return calmly
 
 
-def refusal(error: FarwallError) -> HTMLResponse:
-    """The page for a refusal."""
+def house_of(path: str) -> str:
+    """The address of the house that a page belongs to; nothing where it belongs to none."""
+    _, _, place = path.partition("/houses/")
+    return f"/houses/{quote(place.split('/')[0], safe='')}" if path.startswith("/houses/") else ""
+
+
+def refusal(error: FarwallError, *, house: str = "") -> HTMLResponse:
+    """The page for a refusal. house: where to go back to, if it is there."""
     code, what = next((code, what) for kind, code, what in _CODES if isinstance(error, kind))
     # Of these the heading says all.
     alone = isinstance(error, NotAllowed | FromElsewhere | NoSuchJob)
     told = [] if alone else [one[:1].upper() + one[1:] for one in mistakes_of(error)]
-    return page("trouble.html", code=code, what=what, mistakes=told)
+    back = "" if isinstance(error, NoSuchJob) else house
+    return page("trouble.html", code=code, what=what, mistakes=told, house=back)
 
 
 def mistakes_of(error: FarwallError) -> list[str]:

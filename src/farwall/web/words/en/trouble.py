@@ -12,5 +12,6 @@ WORDS = {
     "unanswerable": "Not yet",
     "broke": "Something is broken here",
     "broke-told": "Do it again; if it stays so, it is in the log of the server as {number}.",
+    "back-house": "Back to this house",
     "back": "Back to the houses",
 }

@@ -10,5 +10,6 @@ WORDS = {
     "from-elsewhere": "Este formulario no vino de aquí",
     "refused": "Esto no se puede hacer",
     "unanswerable": "Todavía no",
+    "back-house": "Volver a esta casa",
     "back": "Volver a las casas",
 }
