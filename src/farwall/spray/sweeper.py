@@ -28,7 +28,7 @@ from farwall.spray.rings import rings_of
 from farwall.spray.room_parts import room_parts
 from farwall.spray.sequence import Pace, order_strips
 from farwall.spray.sweep import Laid, Sweep, one_tank_m2, turn_passes
-from farwall.spray.world import KEEP_OFF_M, Seam, World
+from farwall.spray.world import KEEP_OFF_M, Seam, World, fused
 
 _SHALLOWER = (0.8, 0.6)
 _WALKED = 3
@@ -45,6 +45,9 @@ Age = tuple[float, float]
 Swept = dict[tuple[PlanTools, bool, bool], tuple[Sweep, Age] | Unanswerable]
 """Sweeps found so far, or why there is none: by tools, whether a levelled one was sought, and
 whether a smoothed one was."""
+
+Tried = tuple[Swept, list[Front] | None]
+"""Sweeps found so far, and the plain fronts that they were cut from, where there are any."""
 
 
 @dataclass(frozen=True)
@@ -92,6 +95,25 @@ class Sweeper:
     @cached_property
     def _plain(self) -> list[Front]:
         return plain_fronts(self.field.ground)
+
+    def tried(self) -> Tried:
+        """What came of sweeping it so far, to be taken by one like it in another process.
+
+        The sweeps know their bounds, which a plan tells of each field.
+        """
+        for found in self.swept.values():
+            if isinstance(found, tuple):
+                found[0].bound_m  # noqa: B018 - kept with the sweep, as all that is found of it
+        return self.swept, self.__dict__.get("_plain")
+
+    def take(self, tried: Tried) -> None:
+        """Go on from what another process found; its ground and fronts are not drawn again."""
+        swept, plain = tried
+        self.swept.update(swept)
+        ground = next((one[0].ground for one in swept.values() if isinstance(one, tuple)), None)
+        if ground is not None and plain is not None:
+            self.field = FieldGround(*fused(self._world, self._pieces, self._exit), ground)
+            self._plain = plain
 
     @property
     def _shortest(self) -> Front:
