@@ -174,3 +174,20 @@ def test_a_field_that_nobody_can_walk_is_told_as_such():
     here.take(pickle.loads(pickle.dumps(there.tried())))
     with pytest.raises(Unanswerable):
         here.sweep(ROUND)
+
+
+def test_sweeps_walked_in_another_process_are_the_same_to_the_last_digit():
+    alone, shared = (sweeper(L_HALL) for _ in range(2))
+    sent = []
+
+    def elsewhere(work):
+        sent.append(len(pickle.dumps(found := work())))
+        back = pickle.loads(pickle.dumps(found))
+        return lambda: back
+
+    shared.begin_levelling(elsewhere)
+    one, two = (each.sweep(ROUND, thorough=True) for each in (alone, shared))
+    assert len(sent) > 1
+    assert one.passes == two.passes
+    assert one.edges == two.edges
+    assert two.ground is shared.field.ground
