@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.sealing import Sealing
-from farwall.days.practice import WORK_FROM_MIN, WORK_UNTIL_MIN
+from farwall.days.work_hours import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.facts.plan import Clock
 
 Recoat = Callable[[int, datetime], Clock]
