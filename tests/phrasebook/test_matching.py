@@ -142,6 +142,8 @@ def test_a_pattern_without_words_of_its_own_parts_no_two_sentences():
         ("3 K (5 °F)", "3 K (5 °F)"),
         ("wash day", "día de lavado"),
         ("room", "cuarto"),
+        ("light colour and dark colour", "color claro y color oscuro"),
+        ("coat 1, light colour, 1:1", "mano 1, color claro, 1:1"),
     ],
 )  # fmt: skip
 def test_days_of_a_month_kelvin_and_names_of_papers_are_said(english, spanish):

@@ -154,6 +154,13 @@ PHRASES = {
     "more water; the film stays wet longer.":
     "Una mano más cargada con proporción más débil: {#1} ({#2}) a {#3}, el mismo tinte en el mismo "
     "piso con más agua; la película queda mojada más tiempo.",
+    # As plans of before that are kept in a book say it.
+    "A heavier coat at a weaker cut: {#1} ({#2}) at {#3}, the same stain on each square metre in "
+    "more water; the film stays wet longer.":
+    "Una mano más cargada con proporción más débil: {#1} ({#2}) a {#3}, el mismo tinte por metro "
+    "cuadrado en más agua; la película queda mojada más tiempo.",
+    "More stain on the floor: darker, and blotches or puddles more likely.":
+    "Más tinte en el piso: más oscuro, y más probables las manchas o charcos.",
     "More mix on the floor, and wet for longer: it may come darker, and blotches or puddles are "
     "more likely.":
     "Más mezcla en el piso y mojada más tiempo: puede salir más oscuro, y son más probables las "
