@@ -164,19 +164,41 @@ def equivalent_front_m(before_m2: Floats, ground: Ground) -> float:
     half a step beyond those that come last all of the floor.
     """
     pairs, floor_m2 = ground.ball.pairs, float(ground.lattice.floor.area)
-    first = before_m2 <= before_m2.min() + _EVEN * floor_m2
-    last = before_m2 >= before_m2.max() - _EVEN * floor_m2
-    if (first & last).any():
+    at_ends = ends_of(before_m2, ground)
+    if at_ends.at_once:
         return floor_m2 / ground.ball.depth_m
     longest = float((_span(pairs.here, pairs.there, before_m2) / pairs.least_m).max(initial=0.0))
+    ended = _span(at_ends.here, at_ends.there, at_ends.done_m2) / at_ends.least_m
+    return max(longest, float(ended.max(initial=0.0)))
+
+
+@dataclass(frozen=True)
+class AtEnds:
+    """Pairs of places of which one comes first or last, what has been sprayed at each then, and
+    how far apart they are, ends half a step beyond."""
+
+    here: Ints
+    there: Ints
+    least_m: Floats
+    done_m2: Floats
+    ends: Bools
+    at_once: bool
+    """Whether a place is both: all floor comes at once."""
+
+
+def ends_of(before_m2: Floats, ground: Ground) -> AtEnds:
+    """The pairs of a sweep that its first and its last floor are in."""
+    pairs, floor_m2 = ground.ball.pairs, float(ground.lattice.floor.area)
+    first = before_m2 <= before_m2.min() + _EVEN * floor_m2
+    last = before_m2 >= before_m2.max() - _EVEN * floor_m2
     ends = first | last
     at_end = np.flatnonzero(ends[pairs.here] | ends[pairs.there])
     here, there = pairs.here[at_end], pairs.there[at_end]
     done = np.where(last, floor_m2, np.where(first, 0.0, before_m2))
     on_m = np.where(ends, ground.lattice.grid.step_m / 2, 0.0)
     away_m = pairs.away_m[at_end] + on_m[there] + on_m[here]
-    at_ends = _span(here, there, done) / np.maximum(away_m, ground.ball.depth_m)
-    return max(longest, float(at_ends.max(initial=0.0)))
+    least_m = np.maximum(away_m, ground.ball.depth_m)
+    return AtEnds(here, there, least_m, done, ends, bool((first & last).any()))
 
 
 def _span(here: Ints, there: Ints, sprayed_m2: Floats) -> Floats:
@@ -189,15 +211,20 @@ def sprayed_before(lattice: Lattice, late: Floats) -> Floats:
     Each place is spread over the lateness that it spans, so that a row of
     places that come together counts as the strip of floor that it is.
     """
-    beside = late[lattice.near_rows]
-    half = np.maximum(beside.max(axis=0) - late, late - beside.min(axis=0)) / 2 + _HAIR
-    ends = np.concatenate([late - half, late + half])
-    pace = lattice.area_m2 / (2 * half)
+    low, high, pace = spans_of_places(lattice, late)
+    ends = np.concatenate([low, high])
     order = np.argsort(ends, kind="stable")
     ends = ends[order]
     rate = np.cumsum(np.concatenate([pace, -pace])[order])
     floor = np.concatenate([[0.0], np.cumsum(rate[:-1] * np.diff(ends))])
     return np.asarray(np.interp(late, ends, floor))
+
+
+def spans_of_places(lattice: Lattice, late: Floats) -> tuple[Floats, Floats, Floats]:
+    """From which to which lateness each place is sprayed, and how much floor for each of it."""
+    beside = late[lattice.near_rows]
+    half = np.maximum(beside.max(axis=0) - late, late - beside.min(axis=0)) / 2 + _HAIR
+    return late - half, late + half, lattice.area_m2 / (2 * half)
 
 
 def kept_walkable(ground: Ground, late: Floats) -> Floats:

@@ -10,6 +10,7 @@ import numpy as np
 from farwall.errors import Unanswerable
 from farwall.spray.approach import connected, wall_of
 from farwall.spray.ball import Ball, ball_of
+from farwall.spray.easing import eased
 from farwall.spray.front import CELLS_A_BAND, Front, Ground, front_of, ground_of, step_for
 from farwall.spray.lattice import FAR_M, Lattice, lattice_of
 from farwall.spray.levelling import Stage, levelled, levelled_in_stages
@@ -33,6 +34,7 @@ _AT_LENGTH = (
 _FINER = (1.0, 0.5, 0.25)
 _ONCE_MORE = (Stage(6, 0.7, 3), Stage(10, 0.82, 2), Stage(14, 0.92, 1))
 _SHAKES, _SHAKES_MORE = 16, 320
+_EASED_EACH = 8
 _LONGER = (Stage(8, 0.65, 4), Stage(14, 0.78, 3), Stage(20, 0.9, 2), Stage(16, 0.96, 1))
 _WAVES = 4
 _HEIGHTS = (0.05, 0.12, 0.2, 0.03)
@@ -136,8 +138,8 @@ def smoothed_front(ground: Ground, plain: Sequence[Front]) -> Front:
 def shortest_known(
     ground: Ground, plain: Sequence[Front], *, enough_m: float = 0.0, wanted_m: float = np.inf
 ) -> Front:
-    """The best sweep found by levelling every start for a long while, then shaken and levelled
-    over and over, seconds for a room.
+    """The best sweep found by levelling every start for a long while, then shaken, levelled and
+    eased over and over, seconds for a room.
 
     Whether bands are easy to find by it, or it can be walked, is not asked. Stops at
     a front of `enough_m`; one longer than `wanted_m` is shaken up to twenty times as often, by
@@ -152,7 +154,9 @@ def shortest_known(
         shaken = [found, *_shaken(ground, found, number)]
         stages = _LONGER if more and number % 2 else _ONCE_MORE
         found = levelled_in_stages(ground, shaken, stages, enough_m=enough_m)
-    return found
+        if number % _EASED_EACH == 0:
+            found = eased(ground, found)
+    return eased(ground, found) if found.equivalent_m > enough_m else found
 
 
 def _shaken(ground: Ground, front: Front, number: int) -> list[Front]:

@@ -14,6 +14,7 @@ from farwall.spray.world import BODY_M
 _TIGHT = 0.25
 """By so much of a step a stand may lie nearer to a wall than a body: places lie where they lie."""
 _SIDES = 2
+_A_HAIR = 1e-9
 
 
 @dataclass(frozen=True)
@@ -108,3 +109,32 @@ def _rising_to_exit(stands: Stands, wanted: Floats, step: float) -> Bools:
         if np.array_equal(further, to):
             return np.asarray(stands.at_exit[to])
         to = further
+
+
+@dataclass(frozen=True)
+class Ways:
+    """Until when each stand is tied to the way out, and over which stand beside it; those at the
+    way out lead to themselves."""
+
+    until: Floats
+    next_one: Ints
+
+    def passed(self, begun: Ints) -> Ints:
+        """All stands that the ways from these go over, each once."""
+        found = np.zeros(len(self.until), dtype=bool)
+        here = np.unique(begun)
+        while len(here):
+            found[here] = True
+            here = np.unique(self.next_one[here])
+            here = here[~found[here]]
+        return np.flatnonzero(found)
+
+
+def ways_out(stands: Stands, dry: Floats) -> Ways:
+    """The best way out of each stand, by the least of what the stands on it are dry until."""
+    until = flooded(stands, dry, _A_HAIR)
+    beside = stands.near_rows
+    best = until[beside].argmax(axis=0)
+    own = np.arange(len(until))
+    next_one = np.where(stands.at_exit, own, beside[best, own])
+    return Ways(until, next_one)
