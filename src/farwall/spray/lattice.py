@@ -257,6 +257,7 @@ def _grid(floor: shapely.Polygon, angle: float, step_m: float) -> Grid:
     return Grid(angle, step_m, (float(start[0]), float(start[1])), (int(size[0]), int(size[1])))
 
 
+@np.errstate(invalid="ignore")  # of a corner that the library leaves out on some turned floors
 def without_niches(piece: BaseGeometry) -> BaseGeometry:
     """The part of a piece that is at least `_NICHE_M` wide both ways."""
     narrow = shapely.buffer(piece, -_NICHE_M / 2, join_style="mitre")
