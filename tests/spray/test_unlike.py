@@ -13,10 +13,10 @@ from tests.shapes import SLIVER_CLOSET
 from tests.spray.hand_floors import row, world
 from tests.spray.pretend_sweeps import PretendSweeps, drawn_age, small_world
 
-from farwall.spray import fields
-from farwall.spray.fields import FIELD_COST, SEAM_COST, SEEN_MORE, cut_into_fields
+from farwall.spray.fields import cut_into_fields
 from farwall.spray.partition import cheapest_cover
 from farwall.spray.unlike import LEAP, unlike
+from farwall.spray.unparted import FIELD_COST, SEAM_COST, SEEN_MORE, Units, unparted
 from farwall.spray.world import Piece
 
 
@@ -90,7 +90,7 @@ def test_no_field_holds_a_leap_that_a_stop_could_part(seed, ages, told):
     of = with_drops(of, dict(zip(sorted(of.pieces), told, strict=False)))
     pretend = PretendSweeps(of, drawn_age(ages))
     found = cut_into_fields(pretend, lambda _: 1.0)
-    units = fields._unparted(of)
+    units = unparted(of)
     for field in found.fields:
         inside = [unit for unit in units if unit <= field]
         for one, two in combinations(inside, 2):
@@ -128,7 +128,7 @@ def test_the_cover_stays_proved_with_what_is_seen(seed, told):
     of = small_world(seed)
     ids = sorted({seam.id for seam in of.seams})
     of = with_sight(of, {name: told[n % len(told)] for n, name in enumerate(ids)})
-    units = fields._Units(fields._unparted(of), of)
+    units = Units(unparted(of), of)
     count = len(units.groups)
     columns = [frozenset(c) for k in range(1, count + 1) for c in combinations(range(count), k)]
     cost = {column: units.cost(column) for column in columns}

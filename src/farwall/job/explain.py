@@ -27,12 +27,12 @@ from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.plan_job import plan_job
 from farwall.spray.check import check_plan
-from farwall.spray.fields import HIDDEN
 from farwall.spray.order import House, order_asked_for
 from farwall.spray.reasons import Turn, numbers_of, shut_in, turns
 from farwall.spray.stop_reasons import StopReason, stop_reasons
 from farwall.spray.sweeps import Pieces
 from farwall.spray.unlike import unlike
+from farwall.spray.unparted import HIDDEN
 
 
 def explain(

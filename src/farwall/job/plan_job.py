@@ -8,6 +8,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from typing import TypedDict, Unpack
 
 import rfc8785
 
@@ -58,33 +59,33 @@ _SEED_DIGITS = 12
 """Hexadecimal digits of the inputs' hash that make the seed: a whole number in any JSON."""
 
 
-def plan_job(
-    job: Job,
-    *,
-    weather: WeatherFile | Forecast | None = None,
-    order: Sequence[str] = (),
-    thorough: bool = False,
-    cut: Callable[[Sweeps, Budget], Cut] = cut_into_fields,
-    beside: Beside = at_once,
-    lessons: Lessons | None = None,
-    sprayer: str = "",
-) -> Plan:
-    """The plan of the whole job.
+class Asked(TypedDict, total=False):
+    """What may be asked of a plan beside the facts of its job; anything may be left out.
 
     weather: hours for slab and air, pulled by the readings of the survey.
     order: room ids whose order the user insists on (else the job's wish, else
     the best that was found). thorough: seek younger edges in every field, also
     where plain bands hold. cut: another rule of what is sprayed in one go, for the
-    bench's habits of the trade. beside: begins half of the sweeps beside the other
-    half. lessons: what closed jobs taught, taken where the job rests on practice or a
-    guess; sprayer: whose spray rate of these. Raises `Unanswerable` when no order lets
-    everybody out or a room has no way in.
+    bench's habits of the trade. beside: begins some work beside other work.
+    lessons: what closed jobs taught, taken where the job rests on practice or a
+    guess; sprayer: whose spray rate of these.
     """
-    begun = plan_begun(
-        job, weather=weather, order=order, thorough=thorough, cut=cut, beside=beside,
-        lessons=lessons, sprayer=sprayer,
-    )  # fmt: skip
-    return begun.whole()
+
+    weather: WeatherFile | Forecast | None
+    order: Sequence[str]
+    thorough: bool
+    cut: Callable[[Sweeps, Budget], Cut]
+    beside: Beside
+    lessons: Lessons | None
+    sprayer: str
+
+
+def plan_job(job: Job, **asked: Unpack[Asked]) -> Plan:
+    """The plan of the whole job.
+
+    Raises `Unanswerable` when no order lets everybody out or a room has no way in.
+    """
+    return plan_begun(job, **asked).whole()
 
 
 def plan_begun(

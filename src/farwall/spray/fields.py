@@ -16,32 +16,24 @@ That adding a room never makes the oldest edge younger is assumed, not proved.
 from __future__ import annotations
 
 import heapq
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from functools import cached_property
 
 from farwall.errors import Unanswerable
 from farwall.spray.partition import Cover, cheapest_cover
 from farwall.spray.sweep import one_tank_m2
 from farwall.spray.sweeps import NEVER, Pieces, Sweeps
-from farwall.spray.unlike import unlike
-from farwall.spray.world import Seam, World
+from farwall.spray.unparted import Units, unparted
+from farwall.spray.world import World
 
 COMFORT = 0.6
 """Share of the edge's budget that a field may use without being cut further. Rank: guess."""
-SEAM_COST = {"door": 1.0, "saw cut": 1.0, "cased": 6.0}
-"""Cost of a cold stop line by where it lies: under a leaf, on a cut, under a bare frame. Guess."""
-SEEN_MORE = 0.8
-"""A stop line that lies wholly across the view from the main window costs this share of its cost
-more, one partly in sight less. Rank: guess. Steps of a tenth keep the proof of the cover exact."""
-FIELD_COST = 0.4
 SMALL_ROOM_M2 = 6.0
 """A room up to this size may share a field with the room its door leads to. Rank: guess."""
 _MOST_TOGETHER = 6
 """So many rooms at most share a field where leaves or cuts could have parted them. Rank: guess."""
 _MOST_TRIED = 4
 """Fields of several rooms that are tried, for each room: what bounds the search. Rank: guess."""
-HIDDEN = frozenset({"door", "saw cut"})
 _ROUGHLY = 0.02
 _LOST_COST = 1000.0
 
@@ -65,83 +57,10 @@ class Cut:
     gap: float
 
 
-@dataclass(frozen=True)
-class _Units:
-    """Pieces that are never parted (joined by wide openings), as bits of a mask."""
-
-    groups: tuple[Pieces, ...]
-    world: World
-
-    @cached_property
-    def near(self) -> tuple[frozenset[int], ...]:
-        where = {piece: i for i, group in enumerate(self.groups) for piece in group}
-        near: list[set[int]] = [set() for _ in self.groups]
-        for seam in self.world.seams:
-            if seam.b and where[seam.a] != where[seam.b]:
-                near[where[seam.a]].add(where[seam.b])
-                near[where[seam.b]].add(where[seam.a])
-        return tuple(frozenset(found) for found in near)
-
-    def pieces(self, units: Iterable[int]) -> Pieces:
-        return frozenset().union(*(self.groups[unit] for unit in units))
-
-    @cached_property
-    def bare(self) -> tuple[frozenset[int], ...]:
-        """Units next to each unit through an opening under which no stop can hide."""
-        where = {piece: i for i, group in enumerate(self.groups) for piece in group}
-        near: list[set[int]] = [set() for _ in self.groups]
-        for seam in self.world.seams:
-            if seam.b and seam.kind not in HIDDEN:
-                near[where[seam.a]].add(where[seam.b])
-                near[where[seam.b]].add(where[seam.a])
-        return tuple(frozenset(found) for found in near)
-
-    @cached_property
-    def unlike(self) -> tuple[frozenset[int], ...]:
-        """Units that each unit shares no field with: other suction, or another pour."""
-        pieces = [[self.world.pieces[name] for name in group] for group in self.groups]
-        return tuple(
-            frozenset(
-                there
-                for there, others in enumerate(pieces)
-                if there != here and any(unlike(one, two) for one in own for two in others)
-            )
-            for here, own in enumerate(pieces)
-        )
-
-    def hangs_together_bare(self, units: frozenset[int]) -> bool:
-        """Whether no hidden seam is needed to join these units."""
-        seen = {min(units)}
-        queue = list(seen)
-        while queue:
-            for there in self.bare[queue.pop()] & units:
-                if there not in seen:
-                    seen.add(there)
-                    queue.append(there)
-        return seen == units
-
-    def area_m2(self, units: frozenset[int]) -> float:
-        return sum(self.world.pieces[name].shape.area for name in self.pieces(units))
-
-    def cost(self, units: frozenset[int]) -> float:
-        """Half of each stop line around the field (once a cut or an opening), and the field."""
-        inside = self.pieces(units)
-        half: dict[str, float] = {}
-        for seam in self.world.seams:
-            if seam.b and (seam.a in inside) != (seam.b in inside):
-                half[seam.id] = max(half.get(seam.id, 0.0), seam_cost(seam) / 2)
-        return FIELD_COST + sum(half.values())
-
-
-def seam_cost(seam: Seam) -> float:
-    """What a cold stop at this seam costs: by its kind, and by how much of it is seen."""
-    return SEAM_COST.get(seam.kind, 0.0) * (1 + SEEN_MORE * (seam.sight or 0.0))
-
-
 def cut_into_fields(sweeps: Sweeps, budget: Budget) -> Cut:
     """The fields of the house. Raises `Unanswerable` naming rooms that have no way in."""
     _insist_on_ways_in(sweeps.world)
-    units = _Units(_unparted(sweeps.world), sweeps.world)
+    units = Units(unparted(sweeps.world), sweeps.world)
 
     def share(group: frozenset[int]) -> float:
         pieces = units.pieces(group)
@@ -199,18 +118,8 @@ def _insist_on_ways_in(world: World) -> None:
         )
 
 
-def _unparted(world: World) -> tuple[Pieces, ...]:
-    group = {name: {name} for name in world.pieces}
-    for seam in world.seams:
-        if seam.kind == "wide" and seam.b and group[seam.a] is not group[seam.b]:
-            joined = group[seam.a] | group[seam.b]
-            group.update(dict.fromkeys(joined, joined))
-    unique = {id(found): found for found in group.values()}
-    return tuple(frozenset(found) for found in sorted(unique.values(), key=sorted))
-
-
 def _grown(
-    units: _Units,
+    units: Units,
     single: dict[frozenset[int], float],
     share: Callable[[frozenset[int]], float],
     tank_m2: float,
@@ -240,7 +149,7 @@ def _grown(
 
 
 def _pairs(
-    units: _Units, single: Mapping[frozenset[int], float], tank_m2: float
+    units: Units, single: Mapping[frozenset[int], float], tank_m2: float
 ) -> set[frozenset[int]]:
     """The first fields that are grown: each room with each neighbour that may join it."""
     return {
@@ -252,14 +161,14 @@ def _pairs(
     }
 
 
-def _rank(units: _Units, group: frozenset[int]) -> tuple[bool, int, float, list[int]]:
+def _rank(units: Units, group: frozenset[int]) -> tuple[bool, int, float, list[int]]:
     """Which field grows first."""
     hidden = not units.hangs_together_bare(group)
     return hidden, len(group), round(units.area_m2(group), 3), sorted(group)
 
 
 def _may_join(
-    units: _Units,
+    units: Units,
     single: Mapping[frozenset[int], float],
     group: frozenset[int],
     there: int,
@@ -289,7 +198,7 @@ def _limit(group: frozenset[int], single: Mapping[frozenset[int], float]) -> flo
     return max(COMFORT, *(single[frozenset([unit])] for unit in group))
 
 
-def _cover(count: int, columns: Mapping[frozenset[int], float], units: _Units) -> Cover:
+def _cover(count: int, columns: Mapping[frozenset[int], float], units: Units) -> Cover:
     """The cheapest exact cover of all units by columns; a room nobody can do costs dearly."""
     return cheapest_cover(
         count,

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from farwall.spray.fields import COMFORT, HIDDEN, seam_cost
+from farwall.spray.fields import COMFORT
 from farwall.spray.remedies.parts import guessed_age_min, parts_at
 from farwall.spray.sweep import one_tank_m2
 from farwall.spray.sweeps import Pieces, Sweeps
+from farwall.spray.unparted import HIDDEN, seam_cost
 from farwall.spray.world import Seam
 
 _STOPS = HIDDEN | {"cased"}

@@ -8,12 +8,12 @@ from dataclasses import dataclass, field, replace
 import shapely
 
 from farwall.floor.nouns import Exit, Floor, SawCut
-from farwall.spray.fields import HIDDEN
 from farwall.spray.remedies.case import HOPE, Case, Trial
 from farwall.spray.remedies.offer import Offer
 from farwall.spray.remedies.parts import Part, guessed_age_min, parts_at, timed_parts
 from farwall.spray.remedies.places import Line, cut_places, where_words
 from farwall.spray.sweeps import Pieces, Sweeps
+from farwall.spray.unparted import HIDDEN
 from farwall.spray.world import Seam, World, build_world
 
 _PLACES = 6
