@@ -7,6 +7,8 @@ Source: NIST Handbook 44 appendix C and NIST SP 811 appendix B [nist-hb44].
 
 from __future__ import annotations
 
+from datetime import datetime
+
 M_PER_FT = 0.3048
 M_PER_IN = 0.0254
 M2_PER_FT2 = M_PER_FT**2
@@ -16,6 +18,7 @@ KG_PER_LB = 0.45359237
 M_S_PER_MPH = 0.44704
 MM_PER_MIL = 0.0254
 KG_M2_PER_LB_FT2 = KG_PER_LB / M2_PER_FT2
+_NOON_H = 12
 PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
 
 
@@ -71,3 +74,11 @@ def feet_and_inches(length_m: float) -> str:
     feet, rest = divmod(abs(halves), 24)
     inches, half = divmod(rest, 2)
     return f"{sign}{feet}' {inches}{'½' if half else ''}\""
+
+
+def clock_words(at: datetime, *, us: bool = False) -> str:
+    """A time of day: `19:30`; `7:30 pm` in US manner."""
+    if not us:
+        return f"{at.hour}:{at.minute:02d}"
+    half = "am" if at.hour < _NOON_H else "pm"
+    return f"{(at.hour - 1) % _NOON_H + 1}:{at.minute:02d} {half}"

@@ -174,3 +174,13 @@ def test_a_wider_margin_never_opens_a_shut_hour(condition, more_k):
 
 def test_air_at_a_surface_at_the_dew_point_is_full():
     assert surface_rh_percent(surface_c=12.0, dew_point_c=12.0) == pytest.approx(100.0)
+
+
+def test_a_job_in_feet_is_told_its_own_degrees_and_hours_first():
+    """By hand: 2.95 K are 5.31 °F; cut off, not rounded, are 2.9 and 5.3."""
+    (near,) = may_seal(hours(with_margin(2.95)), LIMITS, us=True)
+    assert near.reasons[0].startswith("dew: the slab is 5.3 °F (2.9 K) above the dew point")
+    (cold,) = may_seal(day([5.0], rh_percent=20.0, air_c=10.0), LIMITS, us=True)
+    assert "too cold: the slab is at 41 °F (5.0 °C), below 50 °F (10.0 °C)" in cold.reasons[0]
+    later = may_seal(day([20.0] * 5 + [9.0] * 3, rh_percent=20.0), LIMITS, us=True)
+    assert any(one.endswith("at 1:00 pm") for one in later[0].reasons)

@@ -73,7 +73,7 @@ def test_windows_to_seal_come_with_weather(run, tmp_path):
     assert told["windows"][0]["starts_at"] == told["hours"][0]["starts_at"]
     assert {one["word"] for one in told["hours"]} <= {"go", "care", "no"}
     _, out, _ = run(facts, "--weather", str(weather))
-    assert "Sealing: water acrylic: slab 10 °C (50 °F)" in out
+    assert "Sealing: water acrylic: slab 50 °F (10 °C)" in out
     assert "label wins" in out
 
 

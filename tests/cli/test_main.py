@@ -10,6 +10,7 @@ import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
+from farwall.cli.main import main
 from farwall.facts.plain import plain
 
 ITSELF = "import sys; from farwall.cli.main import main; sys.exit(main())"
@@ -39,3 +40,18 @@ def test_a_mistake_of_the_caller_keeps_its_code(tmp_path):
     done = farwall("plan", tmp_path / "none.json", "--out", tmp_path / "p", capture_output=True)
     assert (done.returncode, done.stdout) == (2, "")
     assert "none.json cannot be read" in done.stderr
+
+
+@pytest.mark.parametrize(
+    ("word", "then"),
+    [
+        ("my jobs/job.json", "farwall plan 'my jobs/job.json' --out DIR"),
+        ("house.dxf", "farwall read house.dxf"),
+        ("plna", "Did you mean plan?"),
+    ],
+)
+def test_a_word_that_is_no_command_is_told_what_to_write(word, then, capsys):
+    assert main([word]) == 2
+    told = capsys.readouterr().err
+    assert told.startswith(f"{word}: there is no such command.")
+    assert then in told

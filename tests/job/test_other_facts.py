@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -9,7 +10,7 @@ from tests.spray.hand_floors import hall, job
 from tests.strategies.weather import epw_text, plain_hour
 
 from farwall.facts.defaults import settle
-from farwall.facts.job import RoomSurvey, Site, Survey
+from farwall.facts.job import RoomSurvey, Site, Survey, Wishes
 from farwall.facts.samples import Sample
 from farwall.job.lasting import lasting_of
 from farwall.job.other_facts import OtherFacts
@@ -107,7 +108,8 @@ def test_by_the_weather_a_cooler_hour_is_found_with_how_long_it_lasts():
     )
     found = offered(facts, coat)["hour"]
     assert found.lasting.low > facts.lasting.open_time(ROOMS, coat, 0.0).low
-    hour = int(found.what.split(" at ")[1].split(":")[0])
+    hour, half = re.search(r" at (\d+):00 ([ap]m)", found.what).groups()
+    hour = int(hour) % 12 + 12 * (half == "pm")
     assert not 10 <= hour <= 18
     assert "it fits from" in found.what
     again = others(
@@ -141,3 +143,13 @@ def test_a_slab_refused_at_its_hour_is_told_the_hour_at_which_it_may_be_stained(
     told = [one for one in field.remedies if one.code == "hour"]
     assert told
     assert told[0].works
+
+
+def test_a_heavier_coat_is_told_in_the_jobs_manner_and_not_as_more_stain():
+    """The weaker cut keeps the stain on the floor: what is more is mix."""
+    us, metric = (
+        offered(*others(wishes=Wishes(units=units)))["film"] for units in ("us", "metric")
+    )
+    assert re.search(r": \d+ ft²/gal \([\d.]+ m²/L\) at 1:", us.what)
+    assert re.search(r": [\d.]+ m²/L \(\d+ ft²/gal\) at 1:", metric.what)
+    assert "More stain" not in us.caution

@@ -41,13 +41,17 @@ def test_a_sealer_that_nobody_named_is_asked_for():
     found = sealing_of(named, None, starts_at=START)
     assert WHICH not in found.notes
     assert limits_in_words(found.limits).startswith("epoxy: slab 13 °C (55 °F) to 29 °C")
+    told = limits_in_words(found.limits, us=True)
+    assert told.startswith("epoxy: slab 55 °F (13 °C) to ")
+    assert "5 °F (3 K) or more above the dew point" in told
 
 
 @pytest.mark.parametrize(("hours", "words"), [(6, "dew: 2.9 K"), (7, "(dew)")])
 def test_a_long_window_tells_kinds_and_a_short_one_its_figures(hours, words):
     window = Window(START, START + timedelta(hours=hours), "no", ("dew: 2.9 K",))
     assert words in window_in_words(window)
-    assert window_in_words(window).startswith("Thu 14 May 08:00 to 1")
+    assert window_in_words(window).startswith("Thu 14 May 8:00 to 1")
+    assert window_in_words(window, us=True).startswith("Thu 14 May 8:00 am to ")
 
 
 def test_coats_wait_for_the_floor_to_be_dry(weather_at_21_c):

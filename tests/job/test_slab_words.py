@@ -8,7 +8,7 @@ from tests.spray.hand_floors import job, row
 from farwall.air.day import STATION
 from farwall.air.weather import Forecast
 from farwall.facts.defaults import settle
-from farwall.facts.job import Survey
+from farwall.facts.job import Survey, Wishes
 from farwall.job.lasting import lasting_of
 from farwall.job.plan_job import plan_job
 from farwall.job.slab_words import slab_warnings, weather_warnings
@@ -16,8 +16,8 @@ from farwall.job.slab_words import slab_warnings, weather_warnings
 START = "2027-05-04T08:00:00-06:00"
 
 
-def said(**survey):
-    facts = job(row(3, 3), survey=Survey(**survey), starts_at=START)
+def said(more=None, /, **survey):
+    facts = job(row(3, 3), survey=Survey(**survey), starts_at=START, **(more or {}))
     return slab_warnings(lasting_of(settle(facts), None))
 
 
@@ -77,3 +77,19 @@ def test_with_weather_the_grounds_are_what_was_reckoned():
     assert (grounds["site.house"].value, grounds["site.house"].rank) == ("shut", "guess")
     bare = {one.name for one in plan_job(facts).grounds}
     assert "site.house" not in bare
+
+
+def test_nobody_is_told_to_warm_a_hot_house():
+    (told,) = said(air_c=36.0, slab_c=28.0, rh_percent=15.0)
+    assert told.startswith("Air 97 °F (36.0 °C), slab 82 °F (28.0 °C) at the first stroke:")
+    assert "Warm the house" not in told
+    assert "gets warmer" in told
+
+
+def test_a_metric_job_is_told_its_own_degrees_first():
+    metric = {"wishes": Wishes(units="metric")}
+    (cold,) = said(metric, air_c=20.0, slab_c=10.6, rh_percent=40.0)
+    (damp,) = said(metric, air_c=21.0, slab_c=19.0, rh_percent=80.0)
+    assert cold.startswith("Air 20.0 °C (68 °F), slab 10.6 °C (51 °F)")
+    assert "within 3 °C (5 °F)" in damp
+    assert "within 5 °F (3 °C)" in said(air_c=21.0, slab_c=19.0, rh_percent=80.0)[0]

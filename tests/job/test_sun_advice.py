@@ -1,5 +1,6 @@
 """What the sun does to a plan: shorter open times in its patch, advice that is reckoned again."""
 
+import re
 from dataclasses import replace
 from functools import cache
 
@@ -8,7 +9,7 @@ from tests.job.sun_house import covered, sun_job
 
 from farwall.air.clocks import SUN
 from farwall.facts.defaults import settle
-from farwall.facts.job import RoomSurvey, Survey, Tools
+from farwall.facts.job import RoomSurvey, Survey, Tools, Wishes
 from farwall.job.lasting import lasting_of
 from farwall.job.plan_job import ground_of, laid_out, plan_job
 from farwall.readers.plan_json import plan_from, plan_to_dict
@@ -18,8 +19,8 @@ DRY = Survey(slab_c=21.0, air_c=21.0, rh_percent=45.0)
 
 
 @cache
-def planned(at="11:45", *, film=False):
-    job = sun_job(at=at, survey=DRY)
+def planned(at="11:45", *, film=False, units="us"):
+    job = sun_job(at=at, survey=DRY, wishes=Wishes(units=units))
     return plan_job(covered(job) if film else job)
 
 
@@ -61,6 +62,10 @@ def test_the_advice_says_what_film_gives_by_hand():
     assert told[0].spare_min == field.tightest.spare_min < told[0].spare_covered_min
     assert told[0].windows == ("west-window",)
     assert "the west window of West room" in told[0].what
+    assert "the bands of West room (2." in told[0].what
+    assert re.search(r"before \d{1,2}:\d\d [ap]m, best", told[0].what)
+    metric = next(one for one in planned(units="metric").sun.advice if one.room == "west")
+    assert re.search(r"before 1\d:\d\d, best", metric.what)
     filmed = planned(film=True)
     assert filmed.sun is None
     assert field_of(filmed, "west", "coat-2").tightest.spare_min > told[0].spare_min

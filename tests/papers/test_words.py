@@ -30,7 +30,8 @@ def test_areas_by_hand():
 
 
 @pytest.mark.parametrize(
-    ("value", "told"), [(6.2, "6.2 min"), (45, "45 min"), (125, "2 h 5 min"), (180, "3 h")]
+    ("value", "told"),
+    [(6.2, "6.2 min"), (45, "45 min"), (125, "2 h 5 min"), (180, "3 h"), (728, "12 h")],
 )
 def test_minutes(value: float, told: str):
     assert minutes(value) == told

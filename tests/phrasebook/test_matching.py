@@ -136,12 +136,14 @@ def test_a_pattern_without_words_of_its_own_parts_no_two_sentences():
 @pytest.mark.parametrize(
     ("english", "spanish"),
     [
-        ("Thu 21 May 9:00 am", "jue. 21 may 9:00 am"),
+        ("Thu 21 May 9:00 am", "jue. 21 may 9:00 a. m."),
         ("from Mon 1 Jan, 7:30 am until Sat 6 Jan, 1:00 pm",
-         "desde lun. 1 ene, 7:30 am hasta sáb. 6 ene, 1:00 pm"),
+         "desde lun. 1 ene, 7:30 a. m. hasta sáb. 6 ene, 1:00 p. m."),
         ("3 K (5 °F)", "3 K (5 °F)"),
         ("wash day", "día de lavado"),
         ("room", "cuarto"),
+        ("light colour and dark colour", "color claro y color oscuro"),
+        ("coat 1, light colour, 1:1", "mano 1, color claro, 1:1"),
     ],
 )  # fmt: skip
 def test_days_of_a_month_kelvin_and_names_of_papers_are_said(english, spanish):

@@ -7,6 +7,7 @@ from tests.drawings import Manner, drawn
 from tests.strategies.floors import House
 
 from farwall.errors import Refused
+from farwall.phrasebook import speaking, told
 from farwall.readers.any_plan import read_bytes, read_plan
 
 
@@ -25,6 +26,11 @@ def test_a_drawing_is_read_whatever_it_is_called(tmp_path: Path) -> None:
         (b"ISO-10303-21;", "names no schema"),
         (b"<?xml version='1.0'?><ifcXML/>", "IFC in XML"),
         (b"GIF89a", "a GIF picture"),
+        (b"RIFF\x24\x00\x00\x00WEBPVP8 ", "a WebP picture"),
+        (b"II*\x00\x08\x00\x00\x00", "a TIFF picture"),
+        (b"MM\x00*\x00\x00\x00\x08", "a TIFF picture"),
+        (b"BM\x36\x00\x00\x00\x00\x00\x00\x00", "a BMP picture"),
+        (b"RIFF\x24\x00\x00\x00WAVEfmt ", "no plan that is known"),
         (b"PK\x03\x04", "a zip archive"),
         (b"\x1f\x8b", "a compressed file"),
         (b"<html/>", "a web or XML file"),
@@ -48,3 +54,14 @@ def test_a_scale_that_cannot_be_is_refused(scale: float) -> None:
 def test_a_missing_file_is_an_os_error(tmp_path: Path) -> None:
     with pytest.raises(FileNotFoundError):
         read_plan(tmp_path / "none.dxf")
+
+
+@pytest.mark.parametrize("data", [b"RIFF\x24\x00\x00\x00WEBPVP8 ", b"GIF89a", b"AC1027", b"hello"])
+def test_why_a_file_is_not_read_is_told_in_spanish_as_well(data: bytes) -> None:
+    with pytest.raises(Refused) as refusal:
+        read_bytes(data, name="cocina.webp")
+    with speaking("es"):
+        about, said = told(refusal.value.about), told(str(refusal.value.mistakes[0]))
+    assert about == "cocina.webp no se leyó."
+    assert "Se puede leer: DXF" in said
+    assert " is " not in said

@@ -219,6 +219,14 @@ def test_columns_of_other_things_are_left_aside(more, first):
     assert parse_forecast("\n".join(added)) == parse_forecast(plain)
 
 
+@pytest.mark.parametrize("name", ["wind_direction", "wind_direction_deg", "wind_from", "wind_dir"])
+def test_where_the_wind_comes_from_is_not_taken_for_its_speed(name):
+    told = f"time,temperature_c,humidity_percent,{name}\n2027-05-04T06:00Z,10,80,270\n"
+    with pytest.raises(Refused, match=r"No column tells the wind\. Call it wind_m_s") as refusal:
+        parse_forecast(told)
+    assert "Its unit is not known" not in str(refusal.value)
+
+
 def test_shares_are_not_taken_for_percent():
     """0.45 is 45 % to whoever wrote it; as half a percent the floor would dry at once."""
     told = "time,temperature_c,humidity,wind_m_s\n2027-05-04T06:00Z,10,0.45,2\n"

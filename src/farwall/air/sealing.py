@@ -18,8 +18,9 @@ from typing import Literal
 
 from farwall.air import moist
 from farwall.air.conditions import Conditions
+from farwall.air.limits import in_both
 from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits
-from farwall.units import f_from_c
+from farwall.units import clock_words
 
 AHEAD_H = 6
 """The margin has to hold for so long from the start of a coat on [common-practice]."""
@@ -84,9 +85,9 @@ def surface_rh_percent(*, surface_c: float, dew_point_c: float) -> float:
 
 
 def may_seal(
-    hours: Sequence[HourToSeal], limits: SealerLimits, *, ahead_h: int = AHEAD_H
+    hours: Sequence[HourToSeal], limits: SealerLimits, *, ahead_h: int = AHEAD_H, us: bool = False
 ) -> tuple[Sealing, ...]:
-    """Each hour's word and reasons.
+    """Each hour's word and reasons; us: °F and am, pm are said first, as in a job in feet.
 
     hours: in order, one apart; one hour stands for conditions that stay. An hour
     whose next `ahead_h` hours are not all known is judged by those that are, and
@@ -96,9 +97,9 @@ def may_seal(
     dews = [_dew_point_c(one.conditions) for one in hours]
     margins = [one.conditions.surface_c - dew for one, dew in zip(hours, dews, strict=True)]
     for n, hour in enumerate(hours):
-        against, mind = _now(hour.conditions, limits, margins[n])
+        against, mind = _now(hour.conditions, limits, margins[n], us=us)
         if len(hours) > 1:
-            more, less_sure = _ahead(hours, margins, n, limits, ahead_h=ahead_h)
+            more, less_sure = _ahead(hours, margins, n, limits, ahead_h=ahead_h, us=us)
             against += more
             mind += less_sure
         word: Word = "no" if against else "care" if mind else "go"
@@ -144,23 +145,27 @@ def coats_in(hours: Sequence[Sealing], limits: SealerLimits) -> tuple[datetime, 
     return next(iter(rest.values()), ())
 
 
-def _now(now: Conditions, limits: SealerLimits, margin: float) -> tuple[list[str], list[str]]:
+def _now(
+    now: Conditions, limits: SealerLimits, margin: float, *, us: bool
+) -> tuple[list[str], list[str]]:
     against: list[str] = []
     mind: list[str] = []
     slab_c, rh = now.surface_c, now.rh_percent
     if slab_c < limits.least_slab_c - _HAIR:
         against.append(
-            f"too cold: the slab is at {_both(slab_c)}, below {_both(limits.least_slab_c)} of a "
+            f"too cold: the slab is at {in_both(slab_c, us=us)}, below "
+            f"{in_both(limits.least_slab_c, us=us)} of a "
             f"{limits.name}, whatever the air reads"
         )
     if slab_c > limits.most_slab_c + _HAIR:
         against.append(
-            f"too warm: the slab is at {_both(slab_c)}, above {_both(limits.most_slab_c)}"
+            f"too warm: the slab is at {in_both(slab_c, us=us)}, above "
+            f"{in_both(limits.most_slab_c, us=us)}"
         )
     if margin < limits.least_margin_k - _HAIR:
         against.append(
-            f"dew: the slab is {_apart(margin)} above the dew point, less than "
-            f"{_apart(limits.least_margin_k)}"
+            f"dew: the slab is {_apart(margin, us=us)} above the dew point, less than "
+            f"{_apart(limits.least_margin_k, us=us)}"
         )
     if rh > limits.most_rh_percent + _HAIR:
         against.append(f"damp air: {rh:.0f} % humidity, above {limits.most_rh_percent:g} %")
@@ -176,6 +181,7 @@ def _ahead(
     limits: SealerLimits,
     *,
     ahead_h: int,
+    us: bool,
 ) -> tuple[list[str], list[str]]:
     against: list[str] = []
     mind: list[str] = []
@@ -192,14 +198,14 @@ def _ahead(
     if dew and dew[0][0] is not here:
         first, margin = dew[0]
         against.append(
-            f"dew to come: at {first.starts_at:%H:%M} the slab is {_apart(margin)} "
-            "above the dew point, and the film is still young"
+            f"dew to come: at {clock_words(first.starts_at, us=us)} the slab is "
+            f"{_apart(margin, us=us)} above the dew point, and the film is still young"
         )
     cold = [one for one, _ in within if one.conditions.surface_c < limits.least_slab_c - _HAIR]
     if cold and cold[0] is not here:
         against.append(
-            f"cold to come: the slab is below {_both(limits.least_slab_c)} at "
-            f"{cold[0].starts_at:%H:%M}"
+            f"cold to come: the slab is below {in_both(limits.least_slab_c, us=us)} at "
+            f"{clock_words(cold[0].starts_at, us=us)}"
         )
     coming = hours[n + 1].conditions if n + 1 < len(hours) else here.conditions
     if coming.surface_c < here.conditions.surface_c - FALLING_K_PER_H:
@@ -224,13 +230,10 @@ def _h(hours: float) -> timedelta:
     return timedelta(hours=hours)
 
 
-def _both(value_c: float) -> str:
-    return f"{value_c:.1f} °C ({f_from_c(value_c):.0f} °F)"
-
-
-def _apart(value_k: float) -> str:
+def _apart(value_k: float, *, us: bool) -> str:
     """Cut off, not rounded: a margin short of the limit must not read like the limit."""
-    return f"{_cut(value_k)} K ({_cut(value_k * 1.8)} °F)"
+    kelvin, fahrenheit = f"{_cut(value_k)} K", f"{_cut(value_k * 1.8)} °F"
+    return f"{fahrenheit} ({kelvin})" if us else f"{kelvin} ({fahrenheit})"
 
 
 def _cut(value: float) -> str:

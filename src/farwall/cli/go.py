@@ -68,9 +68,9 @@ def _say(go: Go, job: Job, sealing: SealingPlan | None, out: Path | None) -> Non
     labels = {room.id: room.label for room in job.floor.rooms}
     print(said(go, name=job.name or job.id, labels=labels))
     if sealing is not None:
-        print(f"Sealing: {limits_in_words(sealing.limits)}.")
+        print(f"Sealing: {limits_in_words(sealing.limits, us=sealing.us)}.")
         for window in sealing.windows[:_MOST_WINDOWS]:
-            print(f"  {window_in_words(window)}")
+            print(f"  {window_in_words(window, us=sealing.us)}")
         if len(sealing.hours) > 1:
             print(f"  {coats_in_words(sealing)}; only if it is dry and clean by then")
         for note in sealing.notes:

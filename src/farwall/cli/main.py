@@ -94,6 +94,8 @@ def _done(argv: Sequence[str] | None) -> int:
     command = _command(words)
     if argv is None and command in _PLANS:
         _only_plan()
+    if command is not None and command not in COMMANDS:
+        return _say(*_no_command(command), code=CALLERS_MISTAKE)
     parser = _parser(command)
     options = parser.parse_args(words)
     if options.command is None:
@@ -116,6 +118,22 @@ def _done(argv: Sequence[str] | None) -> int:
     except OSError as error:
         place = f"{error.filename}: " if error.filename else ""
         return _say(f"{place}{error.strerror or error}.", code=CALLERS_MISTAKE)
+
+
+def _no_command(word: str) -> tuple[str, ...]:
+    from difflib import get_close_matches
+    from pathlib import Path
+    from shlex import quote
+
+    ending = Path(word).suffix.lower()
+    if ending == ".json":
+        then = f"A file stands behind its command: farwall plan {quote(word)} --out DIR"
+    elif ending:
+        then = f"A file stands behind its command: farwall read {quote(word)}"
+    else:
+        near = get_close_matches(word[:40].lower(), COMMANDS, n=1)
+        then = f"Did you mean {near[0]}?" if near else ""
+    return (f"{word[:80]}: there is no such command.", then, "`farwall --help` lists them all.")
 
 
 def _only_plan() -> None:

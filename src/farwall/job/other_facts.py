@@ -25,7 +25,7 @@ from farwall.floor.nouns import Window
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.cut import Cut, parse_cut
 from farwall.spray.verdict import Otherwise
-from farwall.units import ft2_per_gal_from_m2_per_l
+from farwall.units import clock_words, ft2_per_gal_from_m2_per_l
 
 _FROM_H, _TO_H = 5, 20
 """Hours of the day at which a crew may be asked to begin. Rank: guess."""
@@ -37,8 +37,9 @@ _BETTER = 1.02
 _AT_WINDOW_M = 0.6
 
 _DARKER = (
-    "More stain on the floor: darker, and blotches or puddles more likely. Too dark is final: lay "
-    "a new sample at this weight first. The sheet of the material in hand wins."
+    "More mix on the floor, and wet for longer: it may come darker, and blotches or puddles are "
+    "more likely. Too dark is final: lay a new sample at this weight first. The sheet of the "
+    "material in hand wins."
 )
 _OTHER_DAY = "All fields move with it: plan the job again from that start before trusting it."
 _NO_AIR = "Film the glass only; windows and doors stay as open as the lungs need."
@@ -165,13 +166,18 @@ class OtherFacts:
         weaker = Cut(1.0, round(1 / (cut.stain_share * share) - 1, 2))
         yield Otherwise(
             "film",
-            f"A heavier coat at a weaker cut: {laid.m2_per_l:.1f} m²/L "
-            f"({ft2_per_gal_from_m2_per_l(laid.m2_per_l):.0f} ft²/gal) at {weaker}, the same stain "
-            "on each square metre in more water; the film stays wet longer.",
+            f"A heavier coat at a weaker cut: {self._coverage(laid.m2_per_l)} at {weaker}, the "
+            "same stain on the same floor in more water; the film stays wet longer.",
             then,
             l_per_m2=laid.l_per_m2,
             caution=_DARKER,
         )
+
+    def _coverage(self, m2_per_l: float) -> str:
+        """In both manners, the job's own first."""
+        si = f"{m2_per_l:.1f} m²/L"
+        us = f"{ft2_per_gal_from_m2_per_l(m2_per_l):.0f} ft²/gal"
+        return f"{us} ({si})" if self.job.wishes.units == "us" else f"{si} ({us})"
 
     def _other_hour(
         self, rooms: tuple[str, ...], coat: SettledCoat, at_min: float, peak_min: float
@@ -185,13 +191,20 @@ class OtherFacts:
         if lives[best].low <= 0:
             return
         first, last = _run(best, {hour for hour in lives if lives[hour].low >= peak_min})
-        span = f"; it fits from {first}:00 until {last + 1}:00" if last >= first else ""
+        first_at, last_at = self._hour(first), self._hour(last + 1)
+        span = f"; it fits from {first_at} until {last_at}" if last >= first else ""
         yield Otherwise(
             "hour",
-            f"Begin this field at {best}:00{span}: an edge then lives {lives[best].low:.1f} min.",
+            f"Begin this field at {self._hour(best)}{span}: an edge then lives "
+            f"{lives[best].low:.1f} min.",
             lives[best],
             caution=_OTHER_DAY,
         )
+
+    def _hour(self, hour: int) -> str:
+        """A full hour of the day in the job's manner."""
+        at = self._midnight + timedelta(hours=hour)
+        return clock_words(at, us=self.job.wishes.units == "us")
 
     @cached_property
     def _midnight(self) -> datetime:

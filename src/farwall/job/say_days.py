@@ -9,10 +9,10 @@ from farwall.days.changes import Change
 from farwall.days.document import CAUTIONS, day_date, milestone_date, moment
 from farwall.days.nouns import Calendar, HouseDays, Placed
 from farwall.days.practice import MILESTONES
-from farwall.days.words import clock_words, date_words
+from farwall.days.words import date_words
 from farwall.evidence import source_words
 from farwall.job.plan_days import Answer
-from farwall.units import ft2_from_m2
+from farwall.units import clock_words, ft2_from_m2
 
 _HOLDS = (
     "Read again by the checker: nobody in two places, every fresh floor guarded, no coat on a wet "

@@ -9,6 +9,7 @@ from farwall.air.conditions import Conditions
 from farwall.air.sealers import DISAGREE, SealerLimits, limits_of
 from farwall.air.sealing import HourToSeal, Sealing, Window, coats_in, may_seal, windows
 from farwall.air.weather import Forecast, WeatherFile
+from farwall.days.words import date_words
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
@@ -16,7 +17,7 @@ from farwall.job.lasting import lasting_of
 from farwall.job.seal_earliest import Earliest, earliest_of
 from farwall.job.sun_slab import worse
 from farwall.job.sun_slab_words import sun_slab_warnings
-from farwall.units import f_from_c
+from farwall.units import clock_words, f_from_c
 
 LABEL_WINS = "The sealer's label wins over every figure here."
 COLD_BED = "Read the slab, not the air: heated air over a cold slab deceives, first at doorways."
@@ -26,7 +27,6 @@ NOT_DRY = (
 )
 WHICH = "Which sealer is not told: the strictest limits of all types were taken. Read its label."
 
-_DAY = "%a %-d %b %H:%M"
 _TOLD_WHOLE_H = 6
 _SAYS_HOW = "Write day, time and offset from UTC, such as 2027-05-04T07:30:00-06:00."
 
@@ -44,6 +44,8 @@ class SealingPlan:
     advised: tuple[str, ...]
     dried: Earliest | None = None
     """When it has dried down, by the clocks; None without weather."""
+    us: bool = False
+    """Whether it is told in °F and am, pm first."""
 
 
 def sealing_of(
@@ -75,9 +77,10 @@ def sealing_of(
         said = sun_slab_warnings(lasting)
     if not hours:
         return None
-    found = may_seal(hours, limits)
+    us = job.wishes.units == "us"
+    found = may_seal(hours, limits, us=us)
     for room, lit in in_sun.items():
-        found = worse(found, may_seal(lit, limits), room)
+        found = worse(found, may_seal(lit, limits, us=us), room)
     notes = [LABEL_WINS, COLD_BED, NOT_DRY, *said]
     if job.sealer.type is None:
         notes.insert(0, WHICH)
@@ -85,14 +88,14 @@ def sealing_of(
         notes.append("Only the survey's readings: the night is not in them. Give a forecast.")
     dry = [one for one in found if dried is not None and one.starts_at >= dried.sure_at]
     coats = coats_in(dry, limits)
-    return SealingPlan(limits, found, windows(found), coats, tuple(notes), DISAGREE, dried)
+    return SealingPlan(limits, found, windows(found), coats, tuple(notes), DISAGREE, dried, us=us)
 
 
 def coats_in_words(plan: SealingPlan) -> str:
     """When each coat may begin at the earliest, or that no row of hours holds them all."""
     if not plan.coats:
         return f"no row of hours is known that holds {plan.limits.coats} coats{_dried(plan)}"
-    times = [f"{one:{_DAY}}" for one in plan.coats]
+    times = [_moment(one, us=plan.us) for one in plan.coats]
     return "earliest: first coat " + ", next ".join(times) + _dried(plan)
 
 
@@ -102,8 +105,13 @@ def _dried(plan: SealingPlan) -> str:
         return ""
     zone = plan.hours[0].starts_at.tzinfo
     likely, sure = plan.dried.at_likely, plan.dried.sure_at.astimezone(zone)
-    told = f", likely {likely.astimezone(zone):{_DAY}}" if likely is not None else ""
-    return f" (dried down by its clock on {sure:{_DAY}} at the late end{told})"
+    told = f", likely {_moment(likely.astimezone(zone), us=plan.us)}" if likely is not None else ""
+    return f" (dried down by its clock on {_moment(sure, us=plan.us)} at the late end{told})"
+
+
+def _moment(at: datetime, *, us: bool) -> str:
+    """`Mon 4 May 7:30 am`."""
+    return f"{date_words(at)} {clock_words(at, us=us)}"
 
 
 def _as_read(job: Job, starts_at: datetime) -> tuple[HourToSeal, ...]:
@@ -118,26 +126,30 @@ def _as_read(job: Job, starts_at: datetime) -> tuple[HourToSeal, ...]:
     return (HourToSeal(start, now),)
 
 
-def limits_in_words(limits: SealerLimits) -> str:
+def limits_in_words(limits: SealerLimits, *, us: bool = False) -> str:
     """What the sealer bears, in one line, and what of it came from the label."""
     told = "the label" if len(limits.told) >= 9 else "its type's usual, until the label is read"
+    least, most = (_both(one, us=us) for one in (limits.least_slab_c, limits.most_slab_c))
+    kelvin, fahrenheit = f"{limits.least_margin_k:g} K", f"{limits.least_margin_k * 1.8:.0f} °F"
+    margin = f"{fahrenheit} ({kelvin})" if us else f"{kelvin} ({fahrenheit})"
     return (
-        f"{limits.name}: slab {_both(limits.least_slab_c)} to {_both(limits.most_slab_c)}, "
-        f"{limits.least_margin_k:g} K ({limits.least_margin_k * 1.8:.0f} °F) or more above the dew "
+        f"{limits.name}: slab {least} to {most}, {margin} or more above the dew "
         f"point, air at most {limits.most_rh_percent:g} %; next coat after "
         f"{limits.recoat_from_h:g} to {limits.recoat_to_h:g} h ({told})"
     )
 
 
-def window_in_words(window: Window) -> str:
-    """`Mon 4 May 09:00 to 15:00: go`, with the reasons where it is not."""
+def window_in_words(window: Window, *, us: bool = False) -> str:
+    """`Mon 4 May 9:00 to 15:00: go`, with the reasons where it is not."""
     first, ends = window.starts_at, window.ends_at
-    last = f"{ends:%H:%M}" if ends.date() == first.date() else f"{ends:{_DAY}}"
+    same = ends.date() == first.date()
+    last = clock_words(ends, us=us) if same else _moment(ends, us=us)
     word = {"go": "go", "care": "go, with care", "no": "no"}[window.word]
     told = window.reasons if window.hours <= _TOLD_WHOLE_H else window.kinds
     why = f" ({'; '.join(told)})" if told else ""
-    return f"{first:{_DAY}} to {last}: {word}{why}"
+    return f"{_moment(first, us=us)} to {last}: {word}{why}"
 
 
-def _both(value_c: float) -> str:
-    return f"{value_c:.0f} °C ({f_from_c(value_c):.0f} °F)"
+def _both(value_c: float, *, us: bool) -> str:
+    celsius, fahrenheit = f"{value_c:.0f} °C", f"{f_from_c(value_c):.0f} °F"
+    return f"{fahrenheit} ({celsius})" if us else f"{celsius} ({fahrenheit})"

@@ -8,16 +8,19 @@ from datetime import datetime
 from farwall.air import moist
 from farwall.air.conditions import Conditions
 from farwall.air.day import STATION, at
+from farwall.air.limits import in_both
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.evidence import Rank
 from farwall.facts.job import Job
 from farwall.facts.plan import Ground
 from farwall.job.lasting import Lasting
 from farwall.job.site import house_grounds
-from farwall.units import f_from_c
 
 WARM_AIR_C, COOL_SLAB_C, APART_K = 15.6, 12.8, 4.5
 """60 °F of air over less than 55 °F of slab, or a slab 8 °F below the air: guesses."""
+HOT_SLAB_C = 23.9
+"""75 °F: from here on a slab below the air is no cold one, and nobody warms a house for it. A
+guess."""
 SWEAT_K = 3.0
 """A slab less than 3 K (5 °F) above the dew point takes no sealer: the trade's rule [trade-press,
 common-practice]."""
@@ -35,14 +38,16 @@ def slab_warnings(lasting: Lasting) -> tuple[str, ...]:
     hours = range(_LOOKED_AHEAD_H if lasting.hours else 1)
     day = [(hour, lasting.conditions(60.0 * hour)) for hour in hours]
     found = []
+    us = lasting.job.job.wishes.units == "us"
     trapped = [(hour, now) for hour, now in day if _trap(now)]
     if trapped:
         hour, now = max(trapped, key=lambda one: one[1].air_c - one[1].surface_c)
-        found.append(_cold(hour, now))
+        told = _hot if now.surface_c >= HOT_SLAB_C else _cold
+        found.append(told(hour, now, us=us))
     damp = [(hour, now) for hour, now in day if _above_dew_k(now) < SWEAT_K]
     if damp:
         hour, now = min(damp, key=lambda one: _above_dew_k(one[1]))
-        found.append(_sweating(hour, now))
+        found.append(_sweating(hour, now, us=us))
     return tuple(found)
 
 
@@ -100,29 +105,41 @@ def _above_dew_k(now: Conditions) -> float:
     return now.surface_c - moist.dew_point_c(air_c=now.air_c, rh_percent=max(now.rh_percent, 1.0))
 
 
-def _cold(hour: int, now: Conditions) -> str:
+def _cold(hour: int, now: Conditions, *, us: bool) -> str:
     return (
-        f"Air {_both(now.air_c)}, slab {_both(now.surface_c)}{_when(hour)}: the air deceives, the "
-        "slab decides. Stain reacts and dries by the slab's warmth, and sealer laid over a cold "
-        "slab clouds later. Warm the house for a day or two and read the slab again, not the air."
+        f"{_read(hour, now, us=us)} Stain reacts and dries by the slab's warmth, and sealer laid "
+        "over a cold slab clouds later. Warm the house for a day or two and read the slab again, "
+        "not the air."
     )
 
 
-def _sweating(hour: int, now: Conditions) -> str:
+def _hot(hour: int, now: Conditions, *, us: bool) -> str:
+    return (
+        f"{_read(hour, now, us=us)} The slab follows the air and gets warmer through the day: an "
+        "edge then lives shorter. Read the slab again before each coat."
+    )
+
+
+def _read(hour: int, now: Conditions, *, us: bool) -> str:
+    air, slab = in_both(now.air_c, us=us), in_both(now.surface_c, us=us)
+    return f"Air {air}, slab {slab}{_when(hour)}: the air deceives, the slab decides."
+
+
+def _sweating(hour: int, now: Conditions, *, us: bool) -> str:
     above = _above_dew_k(now)
     dew_c = now.surface_c - above
-    if above <= 0:
-        state = "the slab sweats"
-    else:
-        state = f"the slab is only {above:.1f} °C ({above * 1.8:.0f} °F) above it"
-    return (
-        f"Dew point {_both(dew_c)}, slab {_both(now.surface_c)}{_when(hour)}: {state}. Nothing "
-        "dries there, and no sealer goes on within 3 °C (5 °F) of the dew point."
+    apart = (f"{above:.1f} °C", f"{above * 1.8:.0f} °F")
+    limit = ("3 °C", "5 °F")
+    if us:
+        apart, limit = apart[::-1], limit[::-1]
+    state = (
+        "the slab sweats" if above <= 0 else f"the slab is only {apart[0]} ({apart[1]}) above it"
     )
-
-
-def _both(value_c: float) -> str:
-    return f"{f_from_c(value_c):.0f} °F ({value_c:.1f} °C)"
+    return (
+        f"Dew point {in_both(dew_c, us=us)}, slab {in_both(now.surface_c, us=us)}{_when(hour)}: "
+        f"{state}. Nothing dries there, and no sealer goes on within {limit[0]} ({limit[1]}) of "
+        "the dew point."
+    )
 
 
 def _when(hour: int) -> str:

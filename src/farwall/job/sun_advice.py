@@ -15,6 +15,7 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
 from farwall.facts.job import Job
+from farwall.facts.numbered import by_number
 from farwall.facts.plan import Ground
 from farwall.facts.settled import SettledCoat
 from farwall.facts.sunlight import SunAdvice, SunOnFloor
@@ -24,6 +25,7 @@ from farwall.job.sunlight import Pane, Sunlight, missing_for_sun
 from farwall.spray.lives import Held, Lives, held_to
 from farwall.spray.plan_coat import LaidField
 from farwall.spray.remedies.case import TIGHT
+from farwall.units import clock_words
 
 SOURCE = "reda-andreas-2004, ineichen-2008, house-guess"
 _FROM_H, _TO_H = 5, 20
@@ -114,6 +116,10 @@ class _Case:
         times = [(one.start_min + later_min, one.end_min - one.start_min) for one in field.bands]
         return held_to(lives, self.laid.moments, times)
 
+    def time(self, minute: float) -> str:
+        """A minute of the plan on the wall, in the job's manner."""
+        return clock_words(self.clock(minute), us=self.lasting.job.job.wishes.units == "us")
+
     def clock(self, minute: float) -> datetime:
         """The moment of a minute of the plan."""
         return self.sunlight.starts_at + timedelta(minutes=minute)
@@ -155,8 +161,8 @@ def _advised(case: _Case) -> SunAdvice | None:
         what="",
     )
     names = " and ".join(case.floor.room_by_id[room].label for room in field.rooms)
-    what = advice_words(advice, names, lambda minute: f"{case.clock(minute):%H:%M}")
-    return replace(advice, what=what)
+    number = by_number([coat.id for coat in case.lasting.job.coats], field.id)
+    return replace(advice, what=advice_words(advice, names, number, case.time))
 
 
 def _start(case: _Case, step_min: int, enough_min: float) -> float | None:
@@ -187,8 +193,12 @@ def _which(case: _Case, panes: Sequence[Pane]) -> str:
     )
 
 
-def advice_words(advice: SunAdvice, rooms: str, time: Callable[[float], str]) -> str:
-    """The advice in a sentence; `rooms` names the field, `time` tells a minute of the plan."""
+def advice_words(advice: SunAdvice, rooms: str, number: str, time: Callable[[float], str]) -> str:
+    """The advice in a sentence.
+
+    rooms, number: what the field is called, as `Great room` and `1.5`. time: tells a minute of the
+    plan.
+    """
     times = [
         f"{word} {time(minute)}"
         for word, minute in (
@@ -200,6 +210,11 @@ def advice_words(advice: SunAdvice, rooms: str, time: Callable[[float], str]) ->
     instead = f"; or begin {rooms} {' or '.join(times)}" if times else ""
     return (
         f"Film or blanket {advice.which} before {time(advice.cover_by_min)}, best the day "
-        f"before: without its sun the bands of {rooms} ({advice.field}) leave their tightest edge "
-        f"{advice.spare_covered_min:.1f} min, with it {advice.spare_min:.1f}{instead}."
+        f"before: without its sun the bands of {rooms} ({number}) leave their tightest edge "
+        f"{_minutes(advice.spare_covered_min)} min, with it {_minutes(advice.spare_min)}{instead}."
     )
+
+
+def _minutes(spare_min: float) -> str:
+    """To spare, a true minus sign before what is too much."""
+    return f"{spare_min:.1f}".replace("-", "\N{MINUS SIGN}")

@@ -6,6 +6,7 @@ from datetime import timedelta
 
 from farwall.job.lasting import Lasting
 from farwall.job.sun_slab import TOLD_K
+from farwall.units import clock_words
 
 _FIRST_DAY_H = 24
 
@@ -21,8 +22,9 @@ def sun_slab_warnings(lasting: Lasting) -> tuple[str, ...]:
     if not warmest:
         return ()
     names = {room.id: room.name or room.id for room in lasting.job.job.floor.rooms}
+    us = lasting.job.job.wishes.units == "us"
     told = ", ".join(
-        f"{names[room]} by up to {by_k * 1.8:.0f} °F ({by_k:.1f} °C) at {at:%H}:00"
+        f"{names[room]} by up to {_apart(by_k, us=us)} at {clock_words(at, us=us)}"
         for by_k, room, at in sorted(warmest, key=lambda one: (-one[0], one[1]))
     )
     said = (
@@ -32,3 +34,8 @@ def sun_slab_warnings(lasting: Lasting) -> tuple[str, ...]:
         "the sun as well."
     )
     return (said,)
+
+
+def _apart(by_k: float, *, us: bool) -> str:
+    fahrenheit, celsius = f"{by_k * 1.8:.0f} °F", f"{by_k:.1f} °C"
+    return f"{fahrenheit} ({celsius})" if us else f"{celsius} ({fahrenheit})"

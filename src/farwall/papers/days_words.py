@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from datetime import date, datetime
 
+from farwall.units import clock_words
+
 _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
@@ -15,10 +17,7 @@ def day_words(day: date) -> str:
 
 def time_words(at: datetime, units: str) -> str:
     """`2:15 pm` in US manner, `14:15` in metric."""
-    if units != "us":
-        return f"{at.hour}:{at.minute:02d}"
-    half = "am" if at.hour < 12 else "pm"
-    return f"{(at.hour - 1) % 12 + 1}:{at.minute:02d} {half}"
+    return clock_words(at, us=units == "us")
 
 
 def moment_words(at: datetime, units: str) -> str:

@@ -11,6 +11,7 @@ from farwall.phrasebook import LANGUAGE
 from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l
 
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
+_WHOLE_HOURS_MIN = 600
 
 
 def volume(litres: float, units: Units, *, both: bool = True) -> str:
@@ -47,9 +48,11 @@ def length(length_m: float, units: Units, *, both: bool = True) -> str:
 
 
 def minutes(value: float) -> str:
-    """`6.2 min`; from two hours on `2 h 5 min`."""
+    """`6.2 min`; from two hours on `2 h 5 min`, from ten on `31 h`: no clock is surer."""
     if value < 120:
         return f"{value:.1f} min" if value < 20 else f"{value:.0f} min"
+    if value >= _WHOLE_HOURS_MIN:
+        return f"{value / 60:.0f} h"
     hours, rest = divmod(round(value), 60)
     return f"{hours} h {rest} min" if rest else f"{hours} h"
 

@@ -70,15 +70,18 @@ def _spanish(text: str, depth: int, names: Names) -> str | None:
         or _by_place(text, depth, names)
         or _by_sentences(text, depth, names)
         or _by_parts(text, depth, names)
+        or _by_pattern(text, depth, names, worded=False)
     )
 
 
-def _by_pattern(text: str, depth: int, names: Names) -> str | None:
+def _by_pattern(text: str, depth: int, names: Names, *, worded: bool = True) -> str | None:
+    """By a pattern with words of its own, or by one that has none: `{1} {2}` parts anything, also
+    two colours in a row, and is tried when all else failed."""
     if len(text) > _LONGEST:
         return None
     several = _ENDS.search(text) is not None
     for pattern in _beginning(text[:_HEAD]):
-        if pattern.longest not in text or (several and not pattern.worded):
+        if pattern.worded != worded or pattern.longest not in text or (several and not worded):
             continue  # what has no word of its own must not part two sentences anywhere
         parts = pattern.parts_of(text)
         if parts is not None and (found := _filled(pattern, parts, depth, names)) is not None:

@@ -16,7 +16,7 @@ HOLE = "\ue000"
 
 _UNITS = [
     "min", "h", "s", "d", "gal", "L", "m", "ft", "in", "ft²", "m²", "mm", "cm", "°F", "°C", "%",
-    "oz", "fl", "lb", "lbs", "kg", "g", "am", "pm", "USD", "EUR", "CAD", "gpm", "ppm", "Pa",
+    "oz", "fl", "lb", "lbs", "kg", "g", "USD", "EUR", "CAD", "gpm", "ppm", "Pa",
     "K", "mg/m³", "kg/m²", "kg/(m²·h)", "kg/m²h", "W/m²", "ft²/min", "m²/min", "ft²/gal", "m²/L",
     "m²/l", "ft/min", "m/min", "m/s", "L/min", "mph", "lb/ft²h", "g/L", "GB", "MB", "KB", "°",
 ]  # fmt: skip
@@ -29,6 +29,7 @@ _WORDS = {
     "degrees": "grados", "Mon": "lun.", "Tue": "mar.", "Wed": "mié.", "Thu": "jue.", "Fri": "vie.",
     "Sat": "sáb.", "Sun": "dom.", "lun.": "lun.", "mar.": "mar.", "mié.": "mié.", "jue.": "jue.",
     "vie.": "vie.", "sáb.": "sáb.", "dom.": "dom.", "y": "y", "o": "o", "día": "día",
+    "am": "a. m.", "pm": "p. m.", "a. m.": "a. m.", "p. m.": "p. m.",
     "Jan": "ene", "Feb": "feb", "Mar": "mar", "Apr": "abr", "May": "may", "Jun": "jun",
     "Jul": "jul", "Aug": "ago", "Sep": "sep", "Oct": "oct", "Nov": "nov", "Dec": "dic",
 }  # fmt: skip

@@ -65,7 +65,7 @@ def reading_in(data: bytes, hints: Hints) -> Reading:
     if not head:
         raise Refused(Mistake("", "The file is empty.", CAN_READ))
     for unread in UNREAD:
-        if head.startswith(unread.mark):
+        if unread.fits(head):
             raise Refused(Mistake("", f"This is {unread.name}.", f"{unread.remedy} {CAN_READ}"))
     for kind in KINDS:
         if kind.fits(data):

@@ -52,6 +52,8 @@ _SENSE = {
 }
 _COMMA = re.compile(r"[+-]?\d{1,3},\d{1,6}")
 """21,5 as half of the world writes it: no figure of the air has thousands to be parted."""
+_WHENCE = re.compile(r"(?:from_)?(?:dir|bearing|deg|from)")
+"""A column of the wind that tells where it comes from."""
 _NEEDED = ("air_c", "rh_percent", "wind_m_s")
 
 
@@ -84,6 +86,8 @@ def _columns(table: Table) -> dict[str, tuple[str, float, float]]:
             unit = _unit_in(name, words)
             if unit is None or (unit not in _UNITS[key] and key in found):
                 continue  # gusts beside the wind, pressure beside the air
+            if key == "wind_m_s" and _WHENCE.match(unit):
+                continue  # where it comes from says nothing of how fast it is
             if unit not in _UNITS[key]:
                 if key not in {"rh_percent", "cloud_percent"} or unit in {"c", "f"}:
                     asked = " or ".join(f"{words[0]}_{one}" for one in _UNITS[key] if one)

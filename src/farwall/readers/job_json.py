@@ -26,6 +26,7 @@ from farwall.readers.job_floor import (
 from farwall.readers.job_limits import LIMITS
 from farwall.readers.job_sense import sense_mistakes
 from farwall.readers.json_text import Place, place_text
+from farwall.readers.other_file import other_file
 from farwall.readers.shape import Entry, did_you_mean, entries, keys_of
 from farwall.readers.twins import TWINS, Twin, convert
 from farwall.readers.wording import beyond, in_words, shown
@@ -100,6 +101,9 @@ def _job(parsed: json_text.JsonText, about: str) -> Job:
         found.mistakes.append(Mistake("", what, "`farwall schema job` shows what it holds."))
         raise _refusal(found.mistakes, about)
     raw = parsed.data
+    other = other_file(raw)
+    if other is not None:
+        raise _refusal([other], about)
     _refuse_other_versions(raw, about)
     features = floor_from_features(raw)
     if features:

@@ -7,6 +7,7 @@ only an accident (or an attack) makes.
 
 from __future__ import annotations
 
+import codecs
 import json
 import math
 import re
@@ -55,11 +56,17 @@ def place_text(place: Place) -> str:
 
 
 def read_text(path: Path) -> str:
-    """The text of a UTF-8 file; Refused when it is not there, not text or far too big."""
+    """The text of a JSON file; Refused when it is not there, not text or far too big.
+
+    UTF-8; UTF-16 or UTF-32, as some editors save it, is known by where its zeros stand, also
+    without a byte-order mark.
+    """
     about = f"{path.name} cannot be read."
     raw = _bytes(path, about)
     try:
-        return raw.decode("utf-8-sig")
+        return raw.decode(
+            "utf-8-sig" if raw.startswith(codecs.BOM_UTF8) else json.detect_encoding(raw)
+        )
     except UnicodeDecodeError as error:
         why = Mistake(f"byte {error.start}", "This is not UTF-8 text.", "Save it as UTF-8 JSON.")
         raise Refused(why, about=about) from None

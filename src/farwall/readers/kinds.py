@@ -14,6 +14,8 @@ from farwall.readers.photo.kinds import is_heic, is_jpeg, is_png
 from farwall.readers.xml_text import root_name
 
 HEAD_BYTES = 4096
+_MARKED_BYTES = 16
+_AS_PICTURE = "Open it and save or export it as JPEG or PNG, or take a photo of the plan."
 BLANKS = b"\xef\xbb\xbf \t\r\n"
 
 
@@ -36,6 +38,12 @@ class Unread:
     mark: bytes
     name: str
     remedy: str
+    then: bytes = b""
+    """What else stands in its head, where the mark alone would not tell."""
+
+    def fits(self, start: bytes) -> bool:
+        """Whether a file that begins so is one."""
+        return start.startswith(self.mark) and self.then in start[:_MARKED_BYTES]
 
 
 def head(data: bytes) -> bytes:
@@ -95,7 +103,11 @@ KINDS: tuple[Kind, ...] = (
 )
 UNREAD: tuple[Unread, ...] = (
     Unread(b"AC10", "a DWG drawing", "Save it as DXF in the program it was drawn with."),
-    Unread(b"GIF8", "a GIF picture", "Save it as PNG or take a photo."),
+    Unread(b"GIF8", "a GIF picture", _AS_PICTURE),
+    Unread(b"RIFF", "a WebP picture", _AS_PICTURE, then=b"WEBP"),
+    Unread(b"II*\x00", "a TIFF picture or scan", _AS_PICTURE),
+    Unread(b"MM\x00*", "a TIFF picture or scan", _AS_PICTURE),
+    Unread(b"BM", "a BMP picture", _AS_PICTURE, then=b"\x00\x00"),
     Unread(b"PK\x03\x04", "a zip archive", "Unpack it (.ifczip too) and hand over what is in it."),
     Unread(b"\x1f\x8b", "a compressed file", "Unpack it and hand over the drawing itself."),
 )

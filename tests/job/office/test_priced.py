@@ -10,8 +10,11 @@ from farwall.facts.job import Prices
 from farwall.facts.prices import Offer, Rates, Terms
 from farwall.job.go.table import RULES
 from farwall.job.office import OfficeGround, office_of
+from farwall.job.office.priced.offers import name_of, offers_told
 from farwall.job.office.priced.raised import BY_RULE, raised
+from farwall.job.office.scope import scope_of
 from farwall.job.plan_job import plan_job
+from farwall.phrasebook import speaking, told
 from farwall.readers.job_json import read_job
 
 ROOT = Path(__file__).resolve().parents[3]
@@ -29,8 +32,8 @@ def office(ground):
 
 
 def priced(ground, **prices):
-    told = replace(ground.job.prices, **prices)
-    return office_of(replace(ground, job=replace(ground.job, prices=told))).priced
+    own = replace(ground.job.prices, **prices)
+    return office_of(replace(ground, job=replace(ground.job, prices=own))).priced
 
 
 def test_the_lines_of_cost_add_up_to_the_cost(office):
@@ -90,6 +93,20 @@ def test_three_offers_each_dearer_than_the_one_before(office):
     prices = [Decimal(one.price) for one in offers]
     assert prices == sorted(prices)
     assert offers[-1].price == office.priced.price
+
+
+def test_one_and_two_coats_of_the_same_colour_are_not_called_alike(ground):
+    first, *rest = ground.plan.inputs.coats
+    alike = tuple(replace(one, stain=first.stain) for one in rest)
+    plan = replace(ground.plan, inputs=replace(ground.plan.inputs, coats=(first, *alike)))
+    same = replace(ground, plan=plan)
+    names = [name_of(same, scope_of(same, one)) for one in offers_told(same)]
+    assert names == [
+        "One colour, sealed", "One colour in two coats, sealed",
+        "One colour in two coats, sealed, with floor finish",
+    ]  # fmt: skip
+    with speaking("es"):
+        assert told(names[2]) == "Un color en dos manos, sellado, con acabado de piso"
 
 
 def test_own_offers_by_rooms_coats_and_an_amount(ground):

@@ -124,7 +124,7 @@ def test_the_sign_has_both_languages_the_hour_rounded_up_and_the_firm_s_number()
     """By hand: rinsed and aired Friday 15:57, so 4 pm; never an hour too early."""
     found = ground(ANN, emergency=TOLD)
     told = keep_out_data(found, people_of(found))
-    assert told["free"] == {"en": "Friday, May 15, 4:00 pm", "es": "viernes 15 de mayo, 4:00 pm"}
+    assert told["free"] == {"en": "Friday, May 15, 4:00 pm", "es": "viernes 15 de mayo, 4:00 p. m."}
     assert told["number"] == "555 0142"
     assert keep_out_data(ground(ANN), people_of(ground(ANN)))["number"] == ""
     metric = ground(ANN, units="metric")

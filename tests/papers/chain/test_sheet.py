@@ -60,7 +60,7 @@ def test_the_page_says_when_other_trades_stay_out_and_whom_they_ask():
 def test_in_spanish_it_says_the_same():
     text = pages(chain_pdf(TOLD, HOUSE, JOB, language="es"))[0]
     assert "Los demás oficios se quedan fuera" in text
-    assert "desde lun. 1 ene, 7:30 am hasta sáb. 6 ene, 1:00 pm" in text
+    assert "desde lun. 1 ene, 7:30 a. m. hasta sáb. 6 ene, 1:00 p. m." in text
     assert "Página 1 de 1" in text
     assert "revisión 3 · datos " in text
 

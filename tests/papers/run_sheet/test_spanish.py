@@ -80,8 +80,8 @@ def test_names_in_a_row_and_times_are_said_in_spanish():
     clock = wall_clock("2026-06-05T08:00:00-05:00", last_min=3000, units="us")
     with speaking("es"):
         assert listed(["Hall", "Bath", "Den"]) == "Hall, Bath y Den"
-        assert clock.time(1500) == "sáb. 9:00 am"
-        assert clock.span(0, 30) == "8:00 a 8:30 am"
+        assert clock.time(1500) == "sáb. 9:00 a. m."
+        assert clock.span(0, 30) == "8:00 a 8:30 a. m."
     assert listed(["Hall", "Bath"]) == "Hall and Bath"
 
 

@@ -1,7 +1,10 @@
 """Go or no-go as sentences: under their headings, with rank, and what is in order folded away."""
 
+from dataclasses import replace
+
 from tests.web.pages.office import two_rooms
 
+from farwall.facts.go import SlabTest
 from farwall.job.go import go_or_no_go
 from farwall.readers.job_json import job_from
 from farwall.web.pages.go_sheet import go_sheet
@@ -42,3 +45,11 @@ def test_reasons_are_said_in_spanish_where_the_phrasebook_has_them():
     finally:
         LANGUAGE.reset(token)
     assert "días" in found.parts[0].lines[0].reason
+
+
+def test_rooms_to_test_first_are_told_to_be_first():
+    job = job_from(two_rooms(), "two")
+    one = SlabTest("F1869", 1, (job.floor.rooms[0].id,), "Weigh it.", "published", "astm-f1869")
+    go = replace(go_or_no_go(job), tests=(one,))
+    (line,) = go_sheet(go, job).tests
+    assert line.told.endswith(f"Weigh it. First in {job.floor.rooms[0].label}.")

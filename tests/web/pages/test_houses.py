@@ -2,12 +2,17 @@
 
 import json
 import re
+from pathlib import Path
 
 import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
 from farwall.facts.log import Entry
+from farwall.job.plan_job import plan_job
+from farwall.papers.words import area
+from farwall.readers.job_json import read_job
 from farwall.web.pages.brought import MOST_MB
+from farwall.web.pages.lines import facts_told
 
 START = "2026-06-08T08:00:00+00:00"
 
@@ -37,7 +42,7 @@ def test_a_job_is_brought_planned_and_told_in_a_sentence(office):
     assert (answer.status_code, answer.headers["location"]) == (303, "/houses/two")
     text = office.get("/").text
     assert '<a href="/houses/two">Two rooms</a>: coat 1, Mon 8 Jun, 8:00 am.<br>' in text
-    assert "planned for 8 June 2026, 2 rooms, " in text
+    assert "set for 8 June 2026, 2 rooms, " in text
     assert "to spare" in text
 
 
@@ -210,3 +215,10 @@ def test_in_spanish_the_list_is_sound(office):
     text = office.get("/?q=elm", headers={"accept-language": "es"}).text
     assert faults_of_html(text) == []
     assert "por planear (1)" in text
+
+
+def test_a_house_is_as_large_as_its_run_sheet_says():
+    """The floor under the doors is stained as well, and counts."""
+    job = read_job(Path(__file__).resolve().parents[3] / "examples" / "fennel-court" / "job.json")
+    stained = sum(one.area_m2 for one in plan_job(job).fields if one.coat == "first")
+    assert f"4 rooms, {area(stained, 'us')}" in facts_told(job)

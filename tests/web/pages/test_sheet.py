@@ -8,7 +8,7 @@ import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
-from farwall.facts.plan import Remedy
+from farwall.facts.plan import Remedy, Tightest
 from farwall.job.plan_job import plan_job
 from farwall.web.pages.sheet import sheet_of
 from farwall.web.pages.shown import Shown
@@ -38,6 +38,18 @@ def test_a_house_that_fits_says_so_and_one_with_faults_does_not(shown):
     bad = sheet_of(Shown(shown.job, shown.plan, 1, ("dead-edge: x",))).why[0]
     assert "no edge outlives its time" in good
     assert "no edge outlives its time" not in bad
+
+
+def test_the_tightest_edge_is_the_one_the_run_sheet_tells_also_in_a_field_that_cannot_be(
+    shown,
+):
+    """Not the oldest edge, which may lie where edges live longer, against the shortest life."""
+    tight = Tightest("left", (0.0, 0.0), 1.0, 5.1, 4.1, 2.8, -1.3)
+    hard = replace(shown.plan.fields[-1], verdict="cannot", peak_age_min=4.3, tightest=tight)
+    others = [replace(one, tightest=None, peak_age_min=0.1) for one in shown.plan.fields[:-1]]
+    told = next(one for one in sheet_of(with_fields(shown, *others, hard)).why if "Tightest" in one)
+    assert "its tightest edge is met after 4.1 min" in told.replace("\u00a0", " ")
+    assert "2.8 min is how long" in told.replace("\u00a0", " ")
 
 
 def test_what_is_needed_comes_first_and_of_that_what_works(shown):

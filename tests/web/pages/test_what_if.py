@@ -44,6 +44,8 @@ def test_every_try_that_is_offered_makes_facts_that_differ_and_can_be_read(shown
          lambda job: job.floor.saw_cuts[-1].line == ((0.0, 1.5), (4.0, 1.5))),
         (Remedy("hour", "Begin this field at 6:00: an edge then lives 9 min."),
          lambda job: job.starts_at.startswith("2026-06-08T05:5") or "T06:0" in job.starts_at),
+        (Remedy("hour", "Begin this field at 6:00 pm: an edge then lives 9 min."),
+         lambda job: job.starts_at.startswith("2026-06-08T17:5") or "T18:0" in job.starts_at),
     ],
 )  # fmt: skip
 def test_a_remedy_that_is_a_fact_is_put_into_the_facts(shown, remedy, what):
@@ -94,3 +96,10 @@ def test_what_was_never_offered_is_refused_and_nothing_is_kept(own, path, form):
 def test_back_to_the_same_facts_makes_no_version(own):
     own.post("/houses/two/back", data={"version": "1", "to": "1"})
     assert len(own.book.versions("two")) == 1
+
+
+def test_an_hour_earlier_is_told_with_the_half_of_the_day_where_the_day_has_both(shown):
+    plan = replace(shown.plan, starts_at="2026-06-08T13:30:00+00:00")
+    late = replace(shown, plan=plan, job=replace(shown.job, starts_at=plan.starts_at))
+    units = {one.what for one in what_ifs(late) if "an hour earlier" in one.what}
+    assert units == {f"Begin at {late.clock.time(-60)}, an hour earlier"}

@@ -28,7 +28,7 @@ def test_no_page_of_the_firm_tells_a_moment_as_a_file_does(path, tmp_path):
     office.enter_as("lead")
     for language, day in (
         ("en", "Mon 8 Jun 2026, 8:00 am UTC"),
-        ("es", "lun 8 jun 2026, 8:00 am UTC"),
+        ("es", "lun 8 jun 2026, 8:00 a. m. UTC"),
     ):
         text = office.get(path, headers={"accept-language": language}).text
         assert day in text

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from farwall.evidence import Rank
 from farwall.facts.numbered import by_number
+from farwall.job.acid_day.fumes.noun import worst_of
 from farwall.job.acid_day.fumes.said import figure, ppm
 from farwall.job.acid_day.noun import AcidDay
 from farwall.units import KG_PER_LB, gal_from_l
@@ -52,7 +53,7 @@ def _fumes(day: AcidDay) -> Iterator[Line]:
     if not part.rooms:
         yield from map(Line, part.warnings[:1])
         return
-    worst = max(part.rooms, key=lambda one: one.peak_ppm.high)
+    worst = part.rooms[worst_of([one.peak_ppm for one in part.rooms])]
     where = f"House {part.standing}: {worst.name}"
     yield Line(f"{where} {ppm(worst.peak_ppm)} at its worst ({part.rank}, and a wide one).")
     idlh = [one.ppm for one in part.limits if one.kind == "at once" and one.ppm is not None]

@@ -14,7 +14,7 @@ from farwall.air.sealers import limits_of
 from farwall.air.sealing import HourToSeal, may_seal
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
-from farwall.days.practice import WORK_FROM_MIN
+from farwall.days.work_hours import WORK_FROM_MIN
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.ground import JobGround, ground_of
@@ -123,16 +123,17 @@ def _facts(job: Job, weather: WeatherFile | Forecast | None, from_at: datetime |
     settled = settled_for_sealer(job, ground.settled, limits)
     not_before = from_at.astimezone(zone) if from_at is not None else _dry_and_tried(dried)
     reasons = [one for one in reasons_of(job) if one.word == "no"]
-    words = may_seal(hours, limits)
+    us = job.wishes.units == "us"
+    words = may_seal(hours, limits, us=us)
     for room, lit in lasting.sun.hours(lasting.hours).items():
         sunny = [HourToSeal(one.starts_at.astimezone(zone), one.conditions) for one in lit]
-        words = worse(words, may_seal(sunny, limits), room) if sunny else words
+        words = worse(words, may_seal(sunny, limits, us=us), room) if sunny else words
     return _Day(
         job,
         weather,
         replace(ground, settled=settled),
         dried,
-        SealHours(words),
+        SealHours(words, us),
         SealWaits(job.sealer, limits, lasting, Waits(lasting)),
         not_before,
         tuple(one.what for one in reasons),

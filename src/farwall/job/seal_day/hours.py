@@ -8,12 +8,13 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.sealing import Sealing
-from farwall.days.practice import WORK_FROM_MIN, WORK_UNTIL_MIN
+from farwall.days.words import date_words
+from farwall.days.work_hours import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.facts.plan import Clock
+from farwall.units import clock_words
 
 Recoat = Callable[[int, datetime], Clock]
 """The wait after coat number (from 0) that ends at this moment."""
-_DAY = "%a %-d %b %H:%M"
 _HOUR = timedelta(hours=1)
 HALF_H = timedelta(minutes=30)
 
@@ -31,12 +32,18 @@ class SealHours:
     """The known hours with their words. One hour alone stands for conditions that stay."""
 
     hours: Sequence[Sealing]
+    us: bool = False
+    """Whether moments are told with am and pm."""
+
+    def told(self, moment: datetime) -> str:
+        """`Mon 4 May 9:00`, whatever the machine's language."""
+        return f"{date_words(moment)} {clock_words(moment, us=self.us)}"
 
     def against(self, moment: datetime) -> tuple[str, ...]:
         """What stands against sealing at this moment; an hour that is not known is refused."""
         found = self._at(moment)
         if found is None:
-            return (f"not known: no weather reaches {moment:{_DAY}}.",)
+            return (f"not known: no weather reaches {self.told(moment)}.",)
         return found.reasons if found.word == "no" else ()
 
     def word(self, begins: datetime, ends: datetime) -> tuple[str, tuple[str, ...]]:
@@ -110,7 +117,7 @@ def begins_for(
             row.append(found)
         if len(row) == len(minutes):
             return Begins(tuple(row))
-    against = tuple(why.values()) or (f"No hour is known from {not_before:{_DAY}} on.",)
+    against = tuple(why.values()) or (f"No hour is known from {known.told(not_before)} on.",)
     return Begins((), against)
 
 
@@ -137,9 +144,9 @@ def _next(
     if ready > latest:
         why.setdefault(
             f"recoat {number}",
-            f"Recoat window too short: coat {number} begun {before:{_DAY}} is ready for the next "
-            f"at {ready:{_DAY}} at the late end, and from {latest:{_DAY}} on it has to be abraded "
-            "first.",
+            f"Recoat window too short: coat {number} begun {known.told(before)} is ready for "
+            f"the next at {known.told(ready)} at the late end, and from {known.told(latest)} on it "
+            "has to be abraded first.",
         )
         return None
     tried: dict[str, str] = {}
@@ -149,8 +156,8 @@ def _next(
     told = " ".join(tried.values()) or "it is night or the working day is over."
     why.setdefault(
         f"window {number}",
-        f"Coat {number + 1} finds no hours between {ready:{_DAY}} (ready at the late end) and "
-        f"{latest:{_DAY}} (abraded from then on): {told}",
+        f"Coat {number + 1} finds no hours between {known.told(ready)} (ready at the late end) and "
+        f"{known.told(latest)} (abraded from then on): {told}",
     )
     return None
 
@@ -164,7 +171,7 @@ def _holds(
     against = known.first_against(begins, ends)
     if against:
         kind = against[0].partition(":")[0]
-        why.setdefault(f"{number} {kind}", f"{begins:{_DAY}}: {'; '.join(against)}.")
+        why.setdefault(f"{number} {kind}", f"{known.told(begins)}: {'; '.join(against)}.")
     return not against
 
 

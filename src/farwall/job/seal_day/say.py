@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 
-from farwall.days.words import clock_words, date_words
+from farwall.days.words import date_words
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
 from farwall.job.sealing import WHICH
-from farwall.units import gal_from_l
+from farwall.units import clock_words, gal_from_l
 
 _WORDS = {"no": "NO", "go with": "Go, with what is listed", "go": "Go"}
 

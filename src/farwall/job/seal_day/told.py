@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 
 from farwall.air.sealers import SealerLimits
 from farwall.air.weather import Forecast, WeatherFile
+from farwall.days.words import date_words
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
 from farwall.facts.plan import (
@@ -34,6 +35,7 @@ from farwall.job.seal_earliest import Earliest
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import weather_warnings
 from farwall.mix.plan import FieldNeed, MixPlan, plan_mixes
+from farwall.units import clock_words
 
 NO_WEATHER = (
     "No weather: slab and air are taken to stay as they were read (or mild, where nobody read "
@@ -138,12 +140,13 @@ def _grounds(told: Told, mixed: MixPlan) -> Iterator[Ground]:
 
 
 def _warnings(told: Told, mixed: MixPlan) -> Iterator[str]:
+    us = told.job.wishes.units == "us"
     yield from told.begins.against
     yield from (f"{one.what} {one.change}".strip() for one in told.reasons)
     if told.asked_from and told.not_before < told.dried.sure_at:
         yield (
-            f"Told as dry from {told.not_before:%a %-d %b %H:%M}, before the late end of its "
-            f"clock ({told.dried.sure_at:%a %-d %b %H:%M}): look again for dark islands."
+            f"Told as dry from {_moment(told.not_before, us=us)}, before the late end of its "
+            f"clock ({_moment(told.dried.sure_at, us=us)}): look again for dark islands."
         )
     if told.weather is None:
         yield NO_WEATHER
@@ -157,3 +160,7 @@ def _warnings(told: Told, mixed: MixPlan) -> Iterator[str]:
 def minute(moment: datetime) -> datetime:
     """The moment to the full minute."""
     return (moment + timedelta(seconds=30)).replace(second=0, microsecond=0)
+
+
+def _moment(at: datetime, *, us: bool) -> str:
+    return f"{date_words(at)} {clock_words(at, us=us)}"

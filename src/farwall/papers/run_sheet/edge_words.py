@@ -78,14 +78,15 @@ def why_edge(plan: Plan, field: Field, clock: WallClock) -> str:
         which += f" at {clock.time(tight.met_min)},"
     words = f"{which} {edge.age_min:.1f} min of {edge.low_min:.1f}: {abs(edge.spare_min):.1f} min "
     words += "to spare." if edge.spare_min >= 0 else "too many."
-    rank, source, likely, high = _grounds(field, edge.low_min)
+    rank, source, likely, high = edge_grounds(field, edge.low_min)
     rests = rank_words(rank, source)
     if rests:
         words += f" Budget: {rests}; likely {likely:.0f}, at most {high:.0f}."
     return words
 
 
-def _grounds(field: Field, low_min: float) -> tuple[str, str, float, float]:
+def edge_grounds(field: Field, low_min: float) -> tuple[str, str, float, float]:
+    """Rank and source of how long the tightest edge lives, its likely and its high end. [min]"""
     for one in field.open_times:
         if field.tightest and one.room == field.tightest.room and one.low == low_min:
             return one.rank, one.source, one.likely, one.high

@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.job.sun_advice import advice_words
 from farwall.papers.lettering import PAPER_LETTERING
@@ -33,7 +34,8 @@ def sun_page(plan: Plan, *, units: Units, size: PaperSize) -> dict[str, Any] | N
     start = datetime.fromisoformat(plan.starts_at)
     rooms = {field.id: listed(room_names(plan, field.rooms)) for field in plan.fields}
     advice = [
-        plain(unbroken(advice_words(one, rooms[one.field], clock.time))) for one in plan.sun.advice
+        plain(unbroken(advice_words(one, rooms[one.field], numbered(plan, one.field), clock.time)))
+        for one in plan.sun.advice
     ]
     more = len(advice) - MOST_ADVICE
     if more > 0:

@@ -5,6 +5,8 @@ from __future__ import annotations
 PHRASES = {
     # offers
     "One colour": "Un color", "Two colours": "Dos colores", "Three colours": "Tres colores",
+    "One colour in {1}": "Un color en {1}", "Two colours in {1}": "Dos colores en {1}",
+    "Three colours in {1}": "Tres colores en {1}",
     "Four colours": "Cuatro colores", "Five colours": "Cinco colores", "No stain": "Sin tinte",
     "{1}, sealed": "{1}, sellado",
     "{1}, not sealed": "{1}, sin sellar",

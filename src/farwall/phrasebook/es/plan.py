@@ -150,12 +150,21 @@ PHRASES = {
     "right": "derecha",
     "bottom": "de abajo",
     "top": "de arriba",
+    "A heavier coat at a weaker cut: {#1} ({#2}) at {#3}, the same stain on the same floor in "
+    "more water; the film stays wet longer.":
+    "Una mano más cargada con proporción más débil: {#1} ({#2}) a {#3}, el mismo tinte en el mismo "
+    "piso con más agua; la película queda mojada más tiempo.",
+    # As plans of before that are kept in a book say it.
     "A heavier coat at a weaker cut: {#1} ({#2}) at {#3}, the same stain on each square metre in "
     "more water; the film stays wet longer.":
     "Una mano más cargada con proporción más débil: {#1} ({#2}) a {#3}, el mismo tinte por metro "
     "cuadrado en más agua; la película queda mojada más tiempo.",
     "More stain on the floor: darker, and blotches or puddles more likely.":
     "Más tinte en el piso: más oscuro, y más probables las manchas o charcos.",
+    "More mix on the floor, and wet for longer: it may come darker, and blotches or puddles are "
+    "more likely.":
+    "Más mezcla en el piso y mojada más tiempo: puede salir más oscuro, y son más probables las "
+    "manchas o charcos.",
     "Too dark is final: lay a new sample at this weight first.":
     "Lo demasiado oscuro no tiene remedio: haga primero una muestra nueva con esta carga.",
     "The sheet of the material in hand wins.": "Manda la hoja del material que tiene en la mano.",
@@ -216,6 +225,9 @@ PHRASES = {
     "Stain reacts and dries by the slab's warmth, and sealer laid over a cold slab clouds later.":
     "El tinte reacciona y seca según el calor de la losa, y el sellador puesto sobre losa fría se "
     "enturbia después.",
+    "The slab follows the air and gets warmer through the day: an edge then lives shorter.":
+    "La losa sigue al aire y se calienta durante el día: entonces una orilla vive menos.",
+    "Read the slab again before each coat.": "Mida de nuevo la losa antes de cada mano.",
     "Warm the house for a day or two and read the slab again, not the air.":
     "Caliente la casa uno o dos días y mida de nuevo la losa, no el aire.",
     "The forecast does not say when it was issued: mind how old it is.":

@@ -98,8 +98,8 @@ PHRASES = {
     "Aire {#1}, losa {#2} {#3} después de la primera pasada: el aire engaña, la losa decide.",
     "the slab sweats": "la losa suda",
     "the slab is only {#1} ({#2}) above it": "la losa está apenas {#1} ({#2}) arriba de él",
-    "Nothing dries there, and no sealer goes on within 3 °C (5 °F) of the dew point.":
-    "Ahí no seca nada, y no se pone sellador a menos de 3 °C (5 °F) del punto de rocío.",
+    "Nothing dries there, and no sealer goes on within {#1} ({#2}) of the dew point.":
+    "Ahí no seca nada, y no se pone sellador a menos de {#1} ({#2}) del punto de rocío.",
     "Sun through the windows warms slabs above what shade and readings tell: {1} (reckoned for a "
     "clear sky, the mean of the room; a guess).":
     "El sol por las ventanas calienta la losa más de lo que dicen la sombra y las lecturas: {1} "

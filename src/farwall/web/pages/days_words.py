@@ -6,9 +6,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, datetime
 from typing import Any
 
-from farwall.papers.days_words import time_words
 from farwall.papers.wall_clock import Units
-from farwall.web.pages.when import day_told, moment_told
+from farwall.web.pages.when import clock_told, day_told, moment_told
 from farwall.web.words import said
 
 Json = Mapping[str, Any]
@@ -64,9 +63,9 @@ def hours_told(house: Json, units: Units) -> list[str]:
 
 def _step_told(step: Json, units: Units) -> Iterator[str]:
     start, end = _at(step, "starts_at"), _at(step, "ends_at")
-    until = time_words(end, units) if end.date() == start.date() else moment_told(end, units)
+    until = clock_told(end, units) if end.date() == start.date() else moment_told(end, units)
     told = said(
-        "days-step-at", day=day_told(start), start=time_words(start, units), until=until,
+        "days-step-at", day=day_told(start), start=clock_told(start, units), until=until,
         what=step_name(step["id"]),
     )  # fmt: skip
     if step["wait"] and step["ready_at"]:

@@ -84,4 +84,5 @@ def _test(one: SlabTest, labels: dict[str, str]) -> TestLine:
     some = where if len(one.where) < len(labels) else ""
     test = said("go-test", count=one.count, test=one.test, how=told(one.how))
     rank = told(rank_words(one.rank, one.source))
-    return TestLine(f"{test} {some}".strip(), told(one.care), rank)
+    first = told(f"First in {some}.") if some else ""
+    return TestLine(f"{test} {first}".strip(), told(one.care), rank)

@@ -13,6 +13,7 @@ import shapely
 from farwall.errors import Refused
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
+from farwall.floor.thresholds import join_thresholds
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import area
 from farwall.store.book import Book
@@ -146,7 +147,7 @@ class Lines:
 
 
 def facts_told(job: Job) -> str:
-    """`planned for 14 May, 10 rooms, 1,435 ft²`."""
+    """`set for 14 May, 10 rooms, 1,435 ft²`."""
     units: Units = job.wishes.units
     told = area(_to_stain_m2(job), units)
     rooms = len(job.floor.rooms)
@@ -157,9 +158,10 @@ def facts_told(job: Job) -> str:
 
 
 def _to_stain_m2(job: Job) -> float:
-    """The rooms with their thresholds, less what is kept dry."""
-    sills = [one.threshold.shape for one in job.floor.openings if one.threshold is not None]
-    rooms = shapely.union_all([*(room.polygon.shape for room in job.floor.rooms), *sills])
+    """What a plan stains, and its papers tell: rooms with the floor under their doors, less what is
+    kept dry."""
+    joined = join_thresholds(job.floor)
+    rooms = shapely.union_all([room.polygon.shape for room in joined.rooms])
     dry = shapely.union_all([thing.polygon.shape for thing in job.floor.fixtures])
     return float(shapely.difference(rooms, dry).area)
 

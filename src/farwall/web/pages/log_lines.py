@@ -11,10 +11,9 @@ from farwall.facts.plan import Plan
 from farwall.job.story.noun import Happened, Story
 from farwall.job.story.order import in_order
 from farwall.job.story.say import short_id
-from farwall.papers.days_words import time_words
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.log_words import Names, entry_told
-from farwall.web.pages.when import day_told, stamp_told
+from farwall.web.pages.when import clock_told, day_told, stamp_told
 from farwall.web.words import said
 
 
@@ -68,7 +67,7 @@ def lines_of(told: Told, kept: Sequence[Kept], plan: Plan | None, units: Units) 
         here = f"{day_told(at)} {at.year}"
         lines.append(Line(
             id=one.id, short=short_id(one.id), day="" if here == day else here,
-            time=time_words(at, units), told=entry_told(one, names),
+            time=clock_told(at, units), told=entry_told(one, names),
             made=_made(one, by_id[one.id], units),
             struck=_struck_by(strikes.get(one.id), start, units) if one.id in struck else "",
             strikes=one.word == "struck", photo=one.text("file"),
@@ -93,7 +92,7 @@ def _struck_by(by: Happened | None, start: datetime, units: Units) -> str:
     at = start + timedelta(minutes=by.at_min)
     why = said("log-struck-why", why=by.text("why")) if by.text("why") else ""
     who = by.who or said("log-somebody")
-    return said("log-struck-by", at=time_words(at, units), who=who, why=why)
+    return said("log-struck-by", at=clock_told(at, units), who=who, why=why)
 
 
 def _made(one: Happened, kept: Kept, units: Units) -> str:

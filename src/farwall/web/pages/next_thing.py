@@ -7,11 +7,10 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
-from farwall.papers.days_words import time_words
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.days_words import step_name
 from farwall.web.pages.log_words import word_name
-from farwall.web.pages.when import day_told, moment_told
+from farwall.web.pages.when import clock_told, day_told, moment_told
 from farwall.web.pages.where_stands import Progress, Standing
 from farwall.web.words import said
 
@@ -115,4 +114,4 @@ def _when(at: datetime, known: Known) -> str:
     """A time, with its day where that is another than today."""
     here = known.now.astimezone(at.tzinfo)
     same = here.date() == at.date()
-    return time_words(at, known.units) if same else moment_told(at, known.units)
+    return clock_told(at, known.units) if same else moment_told(at, known.units)

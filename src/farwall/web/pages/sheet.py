@@ -9,6 +9,7 @@ from farwall.evidence import rank_words
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.job.go.say import in_short
 from farwall.papers.grounds import GroundWords, weightiest
+from farwall.papers.run_sheet.edge_words import edge_grounds, tight_edge
 from farwall.papers.words import minutes, room_names, unbroken
 from farwall.phrasebook import told
 from farwall.web.pages.moment_words import named
@@ -70,10 +71,8 @@ def _why(shown: Shown) -> Iterator[str]:
         yield said("why-fits", n=figures.fields)
     else:
         yield said("why-some", n=figures.fields, fit=figures.fit)
-    worst = max(
-        (one for one in plan.fields if one.verdict != "cannot"),
-        key=lambda one: one.peak_age_min / max(one.open_time_min.low, 0.01), default=None,
-    )  # fmt: skip
+    sprayed = (one for one in plan.fields if one.bands)
+    worst = min(sprayed, key=lambda one: tight_edge(plan, one).spare_min, default=None)
     if worst is not None:
         yield _bound(plan, worst)
     if plan.proof is not None and plan.proof.what:
@@ -87,13 +86,17 @@ def _why(shown: Shown) -> Iterator[str]:
 
 
 def _bound(plan: Plan, worst: Field) -> str:
-    """The tightest field: how long its oldest edge waits, and what the minutes it may are."""
+    """The tightest field: how long its tightest edge waits, and what the minutes it may are.
+
+    The same edge and figures as on the run sheet and the command line.
+    """
     coats = [coat.id for coat in plan.inputs.coats]
     number = coats.index(worst.coat) + 1 if worst.coat in coats else 1
-    open_ = worst.open_time_min
+    edge = tight_edge(plan, worst)
+    _, _, likely, _ = edge_grounds(worst, edge.low_min)
     return said(
-        "why-bound", rooms=named(room_names(plan, worst.rooms)), n=number,
-        peak=f"{worst.peak_age_min:.1f}", lives=f"{open_.low:.1f}", likely=f"{open_.likely:.0f}",
+        "why-bound", rooms=edge.room or named(room_names(plan, worst.rooms)), n=number,
+        peak=f"{edge.age_min:.1f}", lives=f"{edge.low_min:.1f}", likely=f"{likely:.0f}",
     )  # fmt: skip
 
 

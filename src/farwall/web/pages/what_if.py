@@ -25,7 +25,8 @@ _WEIGHTY = 0.05
 _NARROWER, _LEAST_BAND_M = 0.8, 0.3
 _EARLIER_MIN = 60
 _METRES = re.compile(r"\((\d+\.\d+) m\)")
-_AT_HOUR = re.compile(r"at (\d{1,2}):00")
+_AT_HOUR = re.compile(r"at (\d{1,2}):00( [ap]m)?")
+_NOON_H = 12
 
 
 @dataclass(frozen=True)
@@ -94,7 +95,7 @@ def _settings(job: Job, plan: Plan, field: Field, one: Remedy) -> Iterator[str]:
         yield from _cut(job, one.line)
     elif one.code == "hour" and (hour := _AT_HOUR.search(one.what)):
         begins = datetime.fromisoformat(plan.starts_at) + timedelta(minutes=field.start_min)
-        moved = timedelta(minutes=60 * int(hour[1]) - 60 * begins.hour - begins.minute)
+        moved = timedelta(minutes=60 * _full_hour(hour) - 60 * begins.hour - begins.minute)
         yield f"starts_at={(datetime.fromisoformat(plan.starts_at) + moved).isoformat()}"
 
 
@@ -110,6 +111,12 @@ def _cut(job: Job, line: Sequence[tuple[float, float]]) -> Iterator[str]:
     name = next(f"cut-{n}" for n in range(1, len(ids) + 2) if f"cut-{n}" not in ids)
     yield f"floor.saw_cuts.{place}.line={json.dumps([list(point) for point in line])}"
     yield f"floor.saw_cuts.{place}.id={name}"
+
+
+def _full_hour(told: re.Match[str]) -> int:
+    """The hour of the day of `at 6:00`, `at 6:00 pm`."""
+    hour, half = int(told[1]), told[2]
+    return hour if half is None else hour % _NOON_H + _NOON_H * (half == " pm")
 
 
 def _facts(job: Job, shown: Shown) -> Iterator[Change]:
@@ -133,7 +140,8 @@ def _facts(job: Job, shown: Shown) -> Iterator[Change]:
         yield untried(said("what-band", width=width), f"tools.band_m={thin_m:.4g}")
     if shown.clock.day_told:
         start = shown.clock.starts_at - timedelta(minutes=_EARLIER_MIN)
-        at = shown.clock.bare(-_EARLIER_MIN)
+        clock = shown.clock
+        at = clock.bare(-_EARLIER_MIN) + clock.half_word(clock.at(-_EARLIER_MIN))
         yield untried(said("what-earlier", at=at), f"starts_at={start.isoformat()}")
     films = tuple(_filmed(job))
     if films:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from datetime import date, datetime
 
-from farwall.papers.days_words import time_words
 from farwall.papers.wall_clock import Units
+from farwall.units import clock_words
 from farwall.web.words import said
 
 
@@ -23,9 +23,17 @@ def date_told(day: date) -> str:
     return said("firm-date", day=day.day, month=month, year=day.year)
 
 
+def clock_told(at: datetime, units: Units = "us") -> str:
+    """`2:15 pm`, `14:15`, `2:15 p. m.` in Spanish."""
+    words = clock_words(at, us=units == "us")
+    for half in ("am", "pm"):
+        words = words.replace(f" {half}", f" {said(half)}")
+    return words
+
+
 def moment_told(at: datetime, units: Units = "us") -> str:
     """`Thu 14 May, 2:15 pm`."""
-    return f"{day_told(at)}, {time_words(at, units)}"
+    return f"{day_told(at)}, {clock_told(at, units)}"
 
 
 def stamp_told(at: str, units: Units = "us") -> str:
@@ -34,7 +42,7 @@ def stamp_told(at: str, units: Units = "us") -> str:
         moment = datetime.fromisoformat(at)
     except ValueError:
         return at
-    return f"{said(f'weekday-{moment.weekday()}')} {date_told(moment)}, {time_words(moment, units)}"
+    return f"{said(f'weekday-{moment.weekday()}')} {date_told(moment)}, {clock_told(moment, units)}"
 
 
 def zoned_told(at: str, units: Units = "us") -> str:

@@ -8,6 +8,7 @@ from tests.job.acid_day.fumes.fumes_house import STAIN, planned
 from farwall.facts.job import Site
 from farwall.job.acid_day.fumes import fumes_of, words
 from farwall.job.acid_day.fumes.caution import NO_MEASUREMENT, fumes_caution, with_fumes
+from farwall.job.acid_day.fumes.noun import Range, worst_of
 from farwall.job.acid_day.fumes.said import figure, ppm
 from farwall.job.acid_day.ground import Ground
 from farwall.phrasebook import said_whole, speaking, told
@@ -30,6 +31,13 @@ def test_the_figures_are_those_of_the_part_of_fumes(standing):
     assert f"({figure(changes.low)} to {figure(changes.high)})" in line
     assert part.rank in line
     assert line.endswith(NO_MEASUREMENT)
+
+
+def test_the_worst_room_is_chosen_by_figures_as_they_are_told():
+    """Two rooms whose high ends read alike: the likelier one, whoever tells it."""
+    alike = [Range(6.07, 15.2, 82.4), Range(5.88, 15.7, 82.4), Range(9.0, 20.0, 68.2)]
+    assert worst_of(alike) == 1
+    assert worst_of(alike[:1] * 2) == 0
 
 
 def test_a_high_end_that_is_dangerous_at_once_is_told_and_a_low_one_is_not():

@@ -18,7 +18,7 @@ from farwall.job.acid_day.fumes.air_told import air_needed
 from farwall.job.acid_day.fumes.cases import ends
 from farwall.job.acid_day.fumes.day_of import day_of, ranged
 from farwall.job.acid_day.fumes.laid import no_acid, patches_of
-from farwall.job.acid_day.fumes.noun import AirNeeded, Fumes
+from farwall.job.acid_day.fumes.noun import AirNeeded, Fumes, worst_of
 from farwall.job.acid_day.fumes.said import figure, ppm
 from farwall.job.acid_day.ground import Ground
 
@@ -41,13 +41,14 @@ def fumes_caution(ground: Ground) -> tuple[str, ...]:
         return ()
     day = day_of(ground, settled, patches)
     peaks = ends(day.course.cases.max(axis=0))
-    worst = int(peaks[2].argmax())
-    peak = ranged(peaks, worst)
+    told = [ranged(peaks, n) for n in range(len(peaks[2]))]
+    worst = worst_of(told)
+    peak = told[worst]
     where = f"Fumes, house {day.air.house.standing}: {ground.job.floor.rooms[worst].label}"
     line = f"{where} {ppm(peak)} at its worst ({Fumes.rank}, and a wide one)."
     at_once = LIMITS["hcl-at-once"].ppm or 0.0
-    told = (words.AT_ONCE,) if peak.high > at_once else ()
-    return (f"{line} {_air(air_needed(day))} {NO_MEASUREMENT}", *told)
+    at_high_end = (words.AT_ONCE,) if peak.high > at_once else ()
+    return (f"{line} {_air(air_needed(day))} {NO_MEASUREMENT}", *at_high_end)
 
 
 def _air(needed: AirNeeded) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 
@@ -185,3 +186,11 @@ class Fumes:
     source: str = ""
     starts_at: str = ""
     warnings: tuple[str, ...] = ()
+
+
+def worst_of(peaks: Sequence[Range]) -> int:
+    """Which of the rooms is the worst: by its high end as it is told, then by its likely.
+
+    One rule for the run sheet and the pages of acid, so that both name the same room.
+    """
+    return max(range(len(peaks)), key=lambda n: (peaks[n].high, peaks[n].likely, -n))

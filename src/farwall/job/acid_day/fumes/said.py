@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
-from farwall.job.acid_day.fumes.noun import Fumes, KeptOut, Range, RoomFumes, Way
+from farwall.job.acid_day.fumes.noun import Fumes, KeptOut, Range, RoomFumes, Way, worst_of
 
 _WAYS = {
     "shut": "shut", "open": "doors and windows open", "open-fans": "open, {fans} blowing out",
@@ -16,7 +16,7 @@ def fumes_said(part: Fumes) -> tuple[str, ...]:
     """The part in lines for a terminal."""
     if not part.rooms:
         return part.warnings
-    worst = max(part.rooms, key=lambda one: one.peak_ppm.high)
+    worst = part.rooms[worst_of([one.peak_ppm for one in part.rooms])]
     changes = figure(part.air_changes_h or 0.0)
     head = (
         f"The house stands {part.standing}, about {changes} air changes an hour: the worst room is "

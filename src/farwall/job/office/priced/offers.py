@@ -75,9 +75,16 @@ def _priced(ground: OfficeGround, offer: Offer, found: Reckoned) -> OfferPriced:
 
 
 def name_of(ground: OfficeGround, scope: Scope) -> str:
-    """What an offer is called where nobody named it: colours, sealed, finished."""
-    stains = {one.stain for one in ground.plan.inputs.coats if one.id in scope.coats}
+    """What an offer is called where nobody named it: colours, sealed, finished.
+
+    Coats are told where they are more than the colours: else one coat and two of the same colour
+    would be called alike.
+    """
+    laid = [one.stain for one in ground.plan.inputs.coats if one.id in scope.coats]
+    stains = set(laid)
     name = f"{_count(len(stains), 'colour').capitalize()}" if stains else "No stain"
+    if len(laid) > len(stains):
+        name += f" in {_count(len(laid), 'coat')}"
     name += ", sealed" if scope.sealer_coats else ", not sealed"
     return name + (", with floor finish" if scope.finish_coats else "")
 

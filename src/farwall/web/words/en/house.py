@@ -120,7 +120,7 @@ WORDS = {
     "paper-sheet": "Run sheet (PDF)",
     "paper-floor": "The floor (SVG)",
     "paper-moments": "Its moments (SVG)",
-    "why-bound": "Tightest is {rooms} in coat {n}: its oldest edge is met after {peak} min. "
+    "why-bound": "Tightest is {rooms} in coat {n}: its tightest edge is met after {peak} min. "
     "{lives} min is how long an edge surely lives there (the safe end; most likely {likely}).",
     "why-fits": "All {n} fields fit: nobody steps on wet stain, no edge outlives its time. "
     "Replayed on the floor by a checker that shares nothing with the planner.",

@@ -21,7 +21,7 @@ WORDS = {
     "bring-no-file": "No file was chosen. Choose one and bring it again.",
     "bring-known": "the book has a house of this id: {id}. Tick the box to give it new facts, or "
     "change the id in the file.",
-    "line-planned": "planned for {day}",
+    "line-planned": "set for {day}",
     "line-day-open": "no day set yet",
     "line-rooms": "{rooms} rooms, {area}",
     "line-room": "1 room, {area}",

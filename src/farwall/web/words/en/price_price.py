@@ -32,6 +32,8 @@ WORDS = {
     "price-price-backs": "Call-backs",
     "price-price-back": "For {what}: {percent} of jobs ({rank}), {cost} each.",
     "price-price-rooms": "Rooms, by their floor",
+    "price-price-rooms-own": "Each room's cost holds its share of overhead and risk; what "
+    "is left is profit.",
     "price-price-room": "room",
     "price-price-floor": "floor",
     "price-price-its-cost": "costs",

@@ -124,7 +124,7 @@ WORDS = {
     "paper-sheet": "Hoja de trabajo (PDF)",
     "paper-floor": "El piso (SVG)",
     "paper-moments": "Sus momentos (SVG)",
-    "why-bound": "Lo más justo es {rooms} en la mano {n}: su orilla más vieja se alcanza a los "
+    "why-bound": "Lo más justo es {rooms} en la mano {n}: su orilla más justa se alcanza a los "
     "{peak} min. {lives} min es lo que una orilla vive ahí con seguridad (el extremo seguro; lo "
     "más probable, {likely}).",
     "why-fits": "Salen los {n} tramos: nadie pisa tinte mojado, ninguna orilla pasa de su tiempo. "

@@ -22,7 +22,7 @@ WORDS = {
     "bring-no-file": "No se eligió ningún archivo. Elija uno y tráigalo de nuevo.",
     "bring-known": "el libro tiene una casa con este id: {id}. Marque la casilla para darle "
     "datos nuevos, o cambie el id en el archivo.",
-    "line-planned": "planeada para el {day}",
+    "line-planned": "fijada para el {day}",
     "line-day-open": "sin día todavía",
     "line-rooms": "{rooms} cuartos, {area}",
     "line-room": "1 cuarto, {area}",

@@ -33,6 +33,8 @@ WORDS = {
     "price-price-backs": "Llamadas de vuelta",
     "price-price-back": "Por {what}: {percent} de los trabajos ({rank}), {cost} cada una.",
     "price-price-rooms": "Cuartos, por su piso",
+    "price-price-rooms-own": "El costo de cada cuarto lleva su parte de gastos generales "
+    "y riesgo; lo que queda es ganancia.",
     "price-price-room": "cuarto",
     "price-price-floor": "piso",
     "price-price-its-cost": "cuesta",
