@@ -13,17 +13,20 @@ def one_process() -> Executor:
 
     Spawned, not forked: a server holds threads, and they do not fork.
     """
-    return ProcessPoolExecutor(1, mp_context=get_context("spawn"), initializer=_end_with_server)
+    return ProcessPoolExecutor(1, mp_context=get_context("spawn"), initializer=end_with_parent)
 
 
-def _end_with_server() -> None:
-    """A server that is killed tells nobody: without this its hands wait for work for ever."""
-    server = parent_process()
-    if server is None:
+def end_with_parent() -> None:
+    """Have this process end when the one that began it does.
+
+    A program that is killed tells nobody: without this its hands wait for work for ever.
+    """
+    parent = parent_process()
+    if parent is None:
         return
 
     def wait() -> None:
-        server.join()
+        parent.join()
         os._exit(1)  # nobody is left to whom a result could go
 
-    Thread(target=wait, daemon=True, name="end-with-server").start()
+    Thread(target=wait, daemon=True, name="end-with-parent").start()

@@ -6,6 +6,8 @@ import json
 import multiprocessing
 import os
 import signal
+import subprocess
+import sys
 
 import pytest
 from tests.shapes import TWO_ROOMS
@@ -102,3 +104,28 @@ def test_machines_give_the_same_files_to_the_byte():
     ) as cluster:
         found = told(machines(jobs, NO_PAGES, address=cluster.scheduler_address))
     assert found == told(here(jobs, NO_PAGES))
+
+
+_KILLED = """
+import os, time
+from farwall.cli.many.workers import _pool
+
+if __name__ == "__main__":
+    with _pool(2) as processes:
+        list(processes.map(os.path.basename, ["a", "b", "c"]))
+        print("works", flush=True)
+        time.sleep(600)
+"""
+
+
+def test_a_killed_run_leaves_no_worker_behind(tmp_path):
+    (tmp_path / "run.py").write_text(_KILLED)
+    run = subprocess.Popen(
+        [sys.executable, str(tmp_path / "run.py")], stdout=subprocess.PIPE, text=True
+    )
+    assert run.stdout is not None
+    assert run.stdout.readline() == "works\n"
+    run.kill()
+    # its workers hold the other end of this pipe: it ends when they are gone
+    rest, _ = run.communicate(timeout=60)
+    assert rest == ""

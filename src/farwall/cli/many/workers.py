@@ -22,6 +22,7 @@ from typing import Any
 from farwall.cli.many.nouns import How, OneJob, Outcome
 from farwall.cli.many.one import made_from, plan_one
 from farwall.errors import Mistake, Refused
+from farwall.web.hands import end_with_parent
 
 _AHEAD = 3
 """Jobs handed out for each worker at once: enough that none waits, few enough to be held."""
@@ -109,6 +110,7 @@ def _unheard_in_workers() -> Iterator[None]:
 
 
 def _begin() -> None:
+    end_with_parent()
     gc.set_threshold(100_000)
 
 

@@ -18,6 +18,7 @@ from farwall.colour.targets.nouns import Target
 from farwall.readers.colour_photo.markers import placed
 
 Real = NDArray[np.float64]
+_Cell = tuple[int, int]
 _LOOK_PX = 1000
 _COLUMNS, _ROWS = 6, 4
 _LEAST_SQUARES = 12
@@ -45,10 +46,11 @@ def plane_of_lattice(rgb: NDArray[np.uint8], target: Target) -> Real | None:
     small = cv2.resize(rgb, None, fx=factor, fy=factor, interpolation=cv2.INTER_AREA)
     squares = _squares(np.asarray(small, np.uint8))
     best: tuple[int, Real] | None = None
-    for start in squares:
-        cells = _family(start, squares)
+    near = _neighbours(squares)
+    for start in range(len(squares)):
+        cells = _family(start, near)
         if len(cells) >= max(_LEAST_SQUARES, best[0] + 1 if best else 0):
-            best = (len(cells), _plane(cells))
+            best = (len(cells), _plane({cell: squares[n] for cell, n in cells.items()}))
             if len(cells) >= _COLUMNS * _ROWS - 1:
                 break
     if best is None:
@@ -105,29 +107,42 @@ def _same(one: _Square, other: _Square) -> bool:
     return bool(near < 0.35 * np.sqrt(min(one.area, other.area)))
 
 
-def _family(start: _Square, squares: list[_Square]) -> dict[tuple[int, int], _Square]:
-    """Squares at whole steps from this one, each reached from a neighbour in its own frame."""
-    cells = {(0, 0): start}
-    edge = [(0, 0)]
+def _neighbours(squares: list[_Square]) -> list[list[tuple[int, _Cell]]]:
+    """For each square those one whole step from it in its own frame: their numbers and steps."""
+    middles = np.array([one.middle for one in squares]).reshape(-1, 2)
+    areas = np.array([one.area for one in squares])
+    near = []
+    for here in squares:
+        frame = np.linalg.inv(np.column_stack([here.across, here.down]) * _STEP)
+        step = (middles - here.middle) @ frame.T
+        whole, alike = np.round(step), areas / here.area
+        beside = (np.abs(whole).sum(axis=1) == 1) & (alike > 0.4) & (alike < 2.5)
+        beside &= np.abs(step - whole).max(axis=1) <= _MOST_OFF
+        near.append(
+            [(int(n), (int(whole[n, 0]), int(whole[n, 1]))) for n in np.flatnonzero(beside)]
+        )
+    return near
+
+
+def _family(start: int, near: list[list[tuple[int, _Cell]]]) -> dict[_Cell, int]:
+    """Numbers of squares at whole steps from this one, each reached from a neighbour.
+
+    A square stands in one cell: of two that are askew each may see the other to its right, and
+    would lead on and on.
+    """
+    cells, taken, edge = {(0, 0): start}, {start}, [(0, 0)]
     while edge:
         at = edge.pop()
-        here = cells[at]
-        frame = np.linalg.inv(np.column_stack([here.across, here.down]) * _STEP)
-        for other in squares:
-            if not 0.4 < other.area / here.area < 2.5:
-                continue
-            step = frame @ (other.middle - here.middle)
-            whole = np.round(step)
-            if abs(whole).sum() != 1 or np.abs(step - whole).max() > _MOST_OFF:
-                continue
-            cell = (at[0] + int(whole[0]), at[1] + int(whole[1]))
-            if cell not in cells:
+        for other, step in near[cells[at]]:
+            cell = (at[0] + step[0], at[1] + step[1])
+            if cell not in cells and other not in taken:
                 cells[cell] = other
+                taken.add(other)
                 edge.append(cell)
     return cells
 
 
-def _plane(cells: dict[tuple[int, int], _Square]) -> Real:
+def _plane(cells: dict[_Cell, _Square]) -> Real:
     """The map of the lattice's own steps, laid so that six by four cover most of the family."""
     import cv2
 
