@@ -113,7 +113,8 @@ def lines(found: dict[str, Any]) -> list[str]:
     told.append(
         f"Lap lines are looked for along {found['edges']} edges of bands by the run sheet."
         if found["edges"]
-        else "No edge of a band is known here: lap lines are looked for everywhere, and few found."
+        else "No edge of a band is known here: lap lines are looked for only where they run with "
+        "the walls, and the faint ones are missed."
     )
     asked = [one for one in found["marks"] if one["asks"]]
     for number, one in enumerate(asked, 1):

@@ -46,7 +46,7 @@ class Corridor:
 def corridor_of(
     dark: Floats32, known: Bools, step_m: float, line: Floats, kernels: Floats, *, reach_m: float
 ) -> Corridor | None:
-    """The corridor of so much to each side of a line; None where the line is too short.
+    """The corridor of so much to each side of a line; None where the line is too short or hidden.
 
     dark: -ln Y, holes filled · known: where it was seen · step_m: side of its points · line: (n, 2)
     rows and columns · kernels: of `kernels_of`.
@@ -73,6 +73,8 @@ def corridor_of(
     of = of.reshape(pieces, _FINE, -1).mean(axis=1)
     shown = seen.reshape(pieces, _FINE, -1).mean(axis=1) > 0.5
     own = slice(half, half + 2 * count + 1)
+    if not shown[:, own].any():
+        return None
     windows = np.lib.stride_tricks.sliding_window_view(of, 2 * half + 1, axis=1)
     answers = np.einsum("wk,pck->wpc", kernels, windows, optimize=True)
     return Corridor(

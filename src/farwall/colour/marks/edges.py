@@ -74,24 +74,29 @@ def edge_laps(
 ) -> list[Mark]:
     """Lap lines proposed along known edges, the surest first; none along another."""
     found = edge_finds(sheet, ground, edges, slab)
-    return [_mark(sheet, ground, one) for one in _apart(found) if one.sure >= LEAST_SURE]
+    return [_mark(sheet, ground, one) for one in apart(found) if one.sure >= LEAST_SURE]
 
 
-def of_no_edge(marks: Sequence[Mark], edges: Sequence[KnownEdge]) -> list[Mark]:
-    """Of lines that were found without the edges: where those are known, only the sure lap lines.
+def of_no_edge(marks: Sequence[Mark]) -> list[Mark]:
+    """Of lines that were found by the search at any slope: of lap lines only the sure ones.
 
-    What lies along an edge was judged there, and a lap line anywhere else is hardly one.
+    What lies along an edge, or with the walls, was judged there, and a lap line anywhere else is
+    hardly one.
     """
-    return [
-        one for one in marks
-        if not edges or one.kind != "lap line" or one.confidence >= SURE_OF_NO_EDGE
-    ]  # fmt: skip
+    return [one for one in marks if one.kind != "lap line" or one.confidence >= SURE_OF_NO_EDGE]
 
 
 def edge_finds(
-    sheet: Sheet, ground: Ground, edges: Sequence[KnownEdge], slab: Sequence[Mark]
+    sheet: Sheet,
+    ground: Ground,
+    edges: Sequence[KnownEdge],
+    slab: Sequence[Mark],
+    off_edge: float = BESIDE,
 ) -> list[EdgeFind]:
-    """The best strip along each edge that the sheet shows enough of, whether likely or not."""
+    """The best strip along each edge that the sheet shows enough of, whether likely or not.
+
+    off_edge: taken from each piece for lying a standard deviation off, by its square.
+    """
     seen = ground.seen & ~_drawn(sheet, ground, slab)
     if not edges or not seen.any():
         return []
@@ -110,7 +115,7 @@ def edge_finds(
     spread = _spread(calm, [one.seen for _, one in shown])
     found = []
     for (edge, one), answers in zip(shown, calm, strict=True):
-        beside = BESIDE * (one.across_m / edge.sd_m) ** 2 / 2
+        beside = off_edge * (one.across_m / edge.sd_m) ** 2 / 2
         path = best_path(answers / spread[:, None, None], one.seen, beside)
         if path is not None:
             found.append(_find(edge, one, path))
@@ -169,7 +174,7 @@ def _drawn(sheet: Sheet, ground: Ground, slab: Sequence[Mark]) -> Bools:
     return np.asarray(canvas > 0)
 
 
-def _apart(found: Sequence[EdgeFind]) -> list[EdgeFind]:
+def apart(found: Sequence[EdgeFind]) -> list[EdgeFind]:
     """Of strips along one another only the surest: edges of two coats may lie side by side."""
     kept: list[EdgeFind] = []
     for one in sorted(found, key=lambda each: -each.sure):
@@ -186,14 +191,33 @@ def _shared(line: shapely.LineString, other: EdgeFind) -> float:
 
 
 def _mark(sheet: Sheet, ground: Ground, one: EdgeFind) -> Mark:
-    outline = band(one.points, one.width_m / 2 / ground.step_m)
-    length_m = float(shapely.LineString(one.points).length) * ground.step_m
-    why = (
+    return marked(sheet, ground, one, one.sure, (
         f"a darker strip along the edge of band {one.edge.band} of coat {one.edge.coat} by the run "
-        f"sheet; {length_m:.1f} m long, about {100 * abs(one.beside_m):.0f} cm beside that edge"
-    )
+        f"sheet; {length_of(ground, one):.1f} m long, about {100 * abs(one.beside_m):.0f} cm "
+        "beside that edge"
+    ))  # fmt: skip
+
+
+def length_of(ground: Ground, one: EdgeFind) -> float:
+    """How long the strip is. [m]"""
+    return float(shapely.LineString(one.points).length) * ground.step_m
+
+
+def _shown_middle(ground: Ground, points: Floats) -> Floats:
+    """Of the points that are seen the middle one: a strip may run on behind glare."""
+    high, wide = ground.seen.shape
+    at = np.clip(points.astype(int), 0, [high - 1, wide - 1])
+    shown = points[ground.seen[at[:, 0], at[:, 1]]]
+    every = shown if len(shown) else points
+    return np.asarray(every[len(every) // 2], np.float64)
+
+
+def marked(sheet: Sheet, ground: Ground, one: EdgeFind, sure: float, why: str) -> Mark:
+    """The strip as a mark that is proposed."""
+    outline = band(one.points, one.width_m / 2 / ground.step_m)
+    length_m = length_of(ground, one)
     return Mark(
-        "lap line", spot(sheet, ground, one.points[len(one.points) // 2]),
-        ring_of(sheet, ground, outline), round(one.sure, 3),
+        "lap line", spot(sheet, ground, _shown_middle(ground, one.points)),
+        ring_of(sheet, ground, outline), round(sure, 3),
         round(lighter_by(ground, outline), 2), round(length_m, 3), round(one.width_m, 3), why,
     )  # fmt: skip

@@ -37,6 +37,7 @@ from farwall.colour.marks.shape import shape_of
 from farwall.colour.marks.sifted import by_trust, sifted
 from farwall.colour.marks.surrogate import surrogate_of
 from farwall.colour.marks.trust import likelihood
+from farwall.colour.marks.walls import wall_laps
 
 CRESCENT_OVER = 1.1
 AREA_OVER = 1.1
@@ -46,7 +47,8 @@ def marks_in(sheet: Sheet, edges: Sequence[KnownEdge] = ()) -> tuple[Mark, ...]:
     """Marks proposed on a mopped floor, the surest first; the same sheet gives the same marks.
 
     edges: where bands met by the run sheet; along them lap lines are judged more mildly, and
-    elsewhere more strictly. Without them lap lines are sought everywhere alike.
+    elsewhere more strictly. Without them lap lines are sought along every line that runs with the
+    axes of the plan.
 
     Worked on in points of 5 mm or coarser, so what is smaller than 1 cm is not seen. Raises
     `Refused` for a sheet under half a metre or 96 points a side, or with almost no floor seen.
@@ -56,8 +58,8 @@ def marks_in(sheet: Sheet, edges: Sequence[KnownEdge] = ()) -> tuple[Mark, ...]:
         return ()
     mottle = surrogate_of(ground.flat)
     slab, lines = _line_marks(sheet, ground, mottle)
-    laps = edge_laps(sheet, ground, edges, slab)
-    found = [one for one in of_no_edge(lines, edges) if not _lies_along(one, laps)]
+    laps = edge_laps(sheet, ground, edges, slab) if edges else wall_laps(sheet, ground, slab)
+    found = [one for one in of_no_edge(lines) if not _lies_along(one, laps)]
     for mark in (
         *_area_marks(sheet, ground, mottle), *_dot_marks(sheet, ground),
         *_crescent_marks(sheet, ground, mottle),

@@ -212,4 +212,4 @@ def _followed(change: Floats, shown: Bools, at: int) -> float:
         aside = np.full((2, len(row)), -np.inf)
         aside[0, 1:], aside[1, :-1] = came[:-1], came[1:]
         came = np.maximum(came, aside.max(axis=0) - TURN) + row
-    return float(came.max()) / max(int(shown[:, at].sum()), 1)
+    return float(came.max()) / max(int(shown[:, own].any(axis=1).sum()), 1)

@@ -91,6 +91,10 @@ PHRASES = {
     "{#4} cm beside that edge":
     "una tira más oscura a lo largo de la orilla de la franja {#1} de la mano {#2} según la hoja "
     "de trabajo; {#3} m de largo, a unos {#4} cm de esa orilla",
+    "a darker strip that runs with the walls of the plan, steep along both of its sides; {#1} m "
+    "long":
+    "una tira más oscura que corre con los muros del plano, de orilla marcada en sus dos lados; "
+    "{#1} m de largo",
     "a round dark dot of about {#1} cm, beyond the floor's own specks":
     "un punto redondo y oscuro de unos {#1} cm, más que las pecas del mismo piso",
 }  # fmt: skip

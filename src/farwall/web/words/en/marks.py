@@ -69,8 +69,8 @@ WORDS = {
     "marks-seen": "Looked at: {seen} of {room}, {share} %.",
     "marks-glare": "{area} lie under mirrored light; a photo from the other side shows them.",
     "marks-edges": "Lap lines are looked for where {n} edges of bands lie by the run sheet.",
-    "marks-edges-none": "No edge of a band is known here: lap lines are looked for everywhere, and "
-    "few are found. A plan of the day tells the edges.",
+    "marks-edges-none": "No edge of a band is known here: lap lines are looked for only where they "
+    "run with the walls, and the faint ones are missed. A plan of the day tells the edges.",
     "marks-far": "{area} in the picture are too far or too flat to be judged.",
     "marks-others": "Seen beside these and not asked:",
     "marks-kind-crack": "crack",

@@ -69,7 +69,8 @@ WORDS = {
     "marks-edges": "Las líneas de traslape se buscan donde van {n} orillas de franjas según la "
     "hoja de trabajo.",
     "marks-edges-none": "Aquí no se conoce la orilla de ninguna franja: las líneas de traslape se "
-    "buscan por todo el piso y se hallan pocas. Un plan del día dice las orillas.",
+    "buscan solo donde corren con los muros, y las tenues se escapan. Un plan del día dice las "
+    "orillas.",
     "marks-far": "{area} de la foto están muy lejos o muy al ras para juzgarse.",
     "marks-others": "Visto además y sin preguntar:",
     "marks-kind-crack": "grieta",
