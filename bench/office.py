@@ -1,7 +1,7 @@
 """What the page of a house costs: moments and tapes in processor milliseconds, the page in bytes.
 
 python bench/office.py: the invented house of `farwall demo`, 400 minutes of its plan, each drawn
-anew; 200 windows of its tape; its page with all that it loads.
+anew; 200 windows of its tape; its page with all that it loads. --once: 20 and 10 of them.
 """
 
 from __future__ import annotations
@@ -20,6 +20,7 @@ from typing import Any
 
 import httpx
 import numpy as np
+from timing import ONCE
 
 from farwall.job.plan_job import plan_job
 from farwall.readers.job_json import job_from
@@ -32,7 +33,7 @@ from farwall.web.pages.moment import floor_at
 from farwall.web.pages.shown import Shown
 from farwall.web.pages.tape import tape
 
-MOMENTS, WINDOWS = 400, 200
+MOMENTS, WINDOWS = (20, 10) if ONCE else (400, 200)
 KEY = "a key for the bench"
 HERE = "http://farwall"
 

@@ -92,7 +92,7 @@ class Tally:
         )
 
 
-cases = [("sorrel-rise", read_job(ROOT / "examples/sorrel-rise/job.json"))]
+cases = [] if ONCE else [("sorrel-rise", read_job(ROOT / "examples/sorrel-rise/job.json"))]
 cases += [(case.name, case.job) for case in (houses()[n] for n in (HOUSES[:1] if ONCE else HOUSES))]
 for name, job in cases:
     kept = keep(job)

@@ -49,7 +49,8 @@ Step = tuple[int, float, float]
 def main() -> None:
     """Time, record or compare."""
     parser = argparse.ArgumentParser()
-    parser.add_argument("--once", action="store_true")
+    parser.add_argument("--times", type=int, default=9)
+    parser.add_argument("--once", action="store_true", help="one size, once: only that it runs")
     parser.add_argument("--record", type=Path)
     parser.add_argument("--against", type=Path)
     parser.add_argument("--cases", type=int, default=300)
@@ -59,7 +60,8 @@ def main() -> None:
     elif given.against:
         _compare(json.loads(given.against.read_text())[: given.cases])
     else:
-        _time(1 if given.once else 9)
+        sizes = list(SIZES)[-1:] if given.once else list(SIZES)
+        _time(sizes, 1 if given.once else given.times)
 
 
 def looks_of(seed: int, size: Size) -> list[Seen]:
@@ -108,8 +110,9 @@ def _room(room: Floor, name: str, plan: list[Step], throws: np.random.Generator)
     return seen
 
 
-def _time(times: int) -> None:
-    for name, size in SIZES.items():
+def _time(sizes: list[str], times: int) -> None:
+    for name in sizes:
+        size = SIZES[name]
         for odd in (False, True):
             seen, stains = looks_of(3, size._replace(odd=odd)), size.stains
             belief = believe(seen, stains=stains)

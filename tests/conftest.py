@@ -31,6 +31,10 @@ os.environ["FARWALL_DEVICE"] = "desk"
 gc.disable()
 
 
+MANY = 100
+"""Rounds of the collector before it looks through everything: most of what a test leaves is young,
+and looking through the rest ten times as often found nothing and took half of its time."""
+
 LONGEST = ("tests/web/test_axe.py", "tests/web/slab/test_browser.py",
            "tests/web/slab/test_sampling_browser.py")  # fmt: skip
 """Files that walk through every page in a browser: a minute and more, most of it waiting."""
@@ -46,6 +50,7 @@ def pytest_collection_finish() -> None:
     gc.enable()
     gc.collect()
     gc.freeze()
+    gc.set_threshold(2000, 10, MANY)
 
 
 @pytest.fixture(scope="session")

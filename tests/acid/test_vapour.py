@@ -1,7 +1,6 @@
 """The vapour over the acid: its limits, its laws, and its two ways against each other."""
 
 import numpy as np
-import psychrolib
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -9,6 +8,7 @@ from hypothesis import strategies as st
 from farwall.acid import vapour
 from farwall.acid.vapour import hcl_pressure, hcl_pressure_pa, water_pressure_pa
 from farwall.acid.water import density_kg_l, saturation_pressure_pa
+from farwall.air.moist import psychrolib  # as we load it: without numba, which compiles for seconds
 from farwall.errors import Refused
 
 PERCENTS = st.floats(0.05, 38)
@@ -25,7 +25,6 @@ def test_numbers_give_a_number_and_arrays_broadcast():
 
 def test_plain_water_gives_off_no_acid_and_its_own_vapour():
     assert hcl_pressure_pa(hcl_percent=0, temperature_c=20) == 0
-    psychrolib.SetUnitSystem(psychrolib.SI)
     for celsius in (0.5, 10.0, 20.0, 40.0):
         ours = water_pressure_pa(hcl_percent=0, temperature_c=celsius)
         assert ours == pytest.approx(psychrolib.GetSatVapPres(celsius), rel=3e-4)

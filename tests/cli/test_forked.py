@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import os
 import sys
+import time
 
 import pytest
 
+from farwall.cli import forked as forking
 from farwall.cli.forked import forked
 
 forks = pytest.mark.skipif(
@@ -80,3 +82,15 @@ def test_once_a_page_was_set_here_nothing_is_forked(monkeypatch):
     """Typst's threads are not there in a fork, and it would wait for them for ever."""
     monkeypatch.setitem(sys.modules, "typst", sys)
     assert forked(os.getpid)() == os.getpid()
+
+
+@forks
+def test_processes_whose_result_was_read_are_taken_leave_of():
+    ended = [forked(os.getpid)() for _ in range(3)]
+    until = time.monotonic() + 30
+    while forking._ENDING and time.monotonic() < until:
+        time.sleep(0.01)
+        forking._reap()
+    for child in ended:
+        with pytest.raises(ChildProcessError):
+            os.waitpid(child, 0)

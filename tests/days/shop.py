@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from farwall.air.conditions import Conditions
 from farwall.days.hours import hour_ahead, mild
 from farwall.days.nouns import Ahead, DayCrew, House, Question
-from farwall.days.practice import TYPICAL_M2
+from farwall.days.work_hours import TYPICAL_M2
 from farwall.evidence import Rank
 from farwall.units import c_from_f
 

@@ -12,7 +12,8 @@ from farwall.days.chain import links, walk
 from farwall.days.clock import PER_DAY, site_clock
 from farwall.days.hours import mild, with_rain
 from farwall.days.nouns import MILD_HOUR, Ahead
-from farwall.days.practice import TYPICAL_M2, chain
+from farwall.days.practice import chain
+from farwall.days.work_hours import TYPICAL_M2
 from farwall.evidence import Rank
 
 MORNING = 30

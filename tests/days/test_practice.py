@@ -2,8 +2,9 @@
 
 import pytest
 
-from farwall.days.practice import TYPICAL_M2, chain, rinsing_min, step_min, whole_slots, work_min
+from farwall.days.practice import chain, step_min, whole_slots
 from farwall.days.waits import LABEL
+from farwall.days.work_hours import TYPICAL_M2, rinsing_min, work_min
 from farwall.evidence import Rank
 
 

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from farwall.bench.learn_firms import closed_jobs, firm
-from farwall.days.practice import TYPICAL_M2
+from farwall.days.work_hours import TYPICAL_M2
 from farwall.evidence import Rank
 from farwall.facts.defaults import settle
 from farwall.facts.job import Coat, Sighting, Survey, Tools, Wishes

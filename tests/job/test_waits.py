@@ -11,7 +11,7 @@ from tests.strategies.weather import epw_text
 
 from farwall.air.conditions import Conditions
 from farwall.air.waits import PRESCRIBED, RECOAT, steady
-from farwall.days.practice import rinsing_min
+from farwall.days.work_hours import rinsing_min
 from farwall.facts.defaults import settle
 from farwall.facts.job import Coat, Sighting, Site, Survey
 from farwall.facts.samples import Sample

@@ -250,3 +250,14 @@ def test_a_lattice_is_sent_without_its_tables_and_finds_them_again():
     assert "off_wall_m" not in there.__dict__
     assert (there.off_wall_m == here.off_wall_m).all()
     assert (there.index == here.index).all()
+
+
+def test_who_sees_whom_is_sent_in_half_the_bytes_and_is_the_same_again():
+    here = ground(L_HALL).ball
+    told = pickle.dumps(here)
+    there = pickle.loads(told)
+    assert len(told) < 0.7 * (here.there.nbytes + here.away_m.nbytes)
+    assert there.there.dtype == here.there.dtype
+    assert (there.there == here.there).all()
+    assert (there.away_m == here.away_m).all()
+    assert (there.pairs.here == here.pairs.here).all()

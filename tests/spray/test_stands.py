@@ -56,3 +56,15 @@ def test_tables_that_lie_row_by_row_say_the_same():
     assert (late[field.in_reach].max(axis=1) == late[field.reach_rows].max(axis=0)).all()
     near = field.lattice.near
     assert (late[near].min(axis=1) == late[field.lattice.near_rows].min(axis=0)).all()
+
+
+@given(st.data())
+def test_a_sweep_with_hollows_is_told_to_the_last_digit(data):
+    """As sweeps are: nearly all stands rise to the way out, some lie in hollows."""
+    field = ground(AWKWARD[data.draw(st.sampled_from(sorted(AWKWARD)))])
+    rng = np.random.default_rng(data.draw(st.integers(0, 2**32 - 1)))
+    late = -field.out_m[field.stands.places]
+    spoilt = rng.random(len(late)) < data.draw(st.sampled_from([0.0, 0.02, 0.2]))
+    wanted = np.where(spoilt, late - rng.random(len(late)), late)
+    for step in (0.0, 1e-4, 0.05):
+        assert (flooded(field.stands, wanted, step) == as_told(field.stands, wanted, step)).all()

@@ -153,3 +153,41 @@ def test_a_front_smoothed_beside_other_work_is_the_same():
     one, two = (each.sweep(ROUND, thorough=True) for each in (here, beside))
     assert [each.path for each in one.passes] == [each.path for each in two.passes]
     assert one.front.equivalent_m == two.front.equivalent_m
+
+
+def test_what_another_process_tried_is_gone_on_from_without_drawing_its_ground_again(monkeypatch):
+    there, here, alone = (sweeper(L_HALL) for _ in range(3))
+    there.sweep(ROUND)
+    told = pickle.loads(pickle.dumps(there.tried()))
+    alone.sweep(ROUND, thorough=True)
+    monkeypatch.setattr("farwall.spray.sweeper.field_ground", None)
+    here.take(told)
+    assert here.shortest(ROUND).passes == alone.shortest(ROUND).passes
+    assert here.sweep(ROUND).bound_m == alone.sweep(ROUND).bound_m
+    assert here.sweep(ROUND, thorough=True).passes == alone.sweep(ROUND, thorough=True).passes
+
+
+def test_a_field_that_nobody_can_walk_is_told_as_such():
+    there, here = sweeper(NARROW_DOOR), sweeper(NARROW_DOOR)
+    with pytest.raises(Unanswerable):
+        there.sweep(ROUND)
+    here.take(pickle.loads(pickle.dumps(there.tried())))
+    with pytest.raises(Unanswerable):
+        here.sweep(ROUND)
+
+
+def test_sweeps_walked_in_another_process_are_the_same_to_the_last_digit():
+    alone, shared = (sweeper(L_HALL) for _ in range(2))
+    sent = []
+
+    def elsewhere(work):
+        sent.append(len(pickle.dumps(found := work())))
+        back = pickle.loads(pickle.dumps(found))
+        return lambda: back
+
+    shared.begin_levelling(elsewhere)
+    one, two = (each.sweep(ROUND, thorough=True) for each in (alone, shared))
+    assert len(sent) > 1
+    assert one.passes == two.passes
+    assert one.edges == two.edges
+    assert two.ground is shared.field.ground

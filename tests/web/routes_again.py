@@ -11,6 +11,7 @@ from __future__ import annotations
 import inspect
 from collections.abc import Callable, Hashable
 from dataclasses import fields
+from functools import cache
 from typing import Any
 
 from fastapi import routing
@@ -19,7 +20,11 @@ from fastapi.dependencies.models import Dependant
 
 READ = utils.get_dependant
 """FastAPI's own reading."""
-_FOUND: dict[Hashable, Dependant] = {}
+KINDS = ("_is_gen_callable", "_is_async_gen_callable", "_is_coroutine_callable")
+"""FastAPI's questions about a function whose answers hang on its code alone."""
+_RETURNS, _PATH = routing.get_typed_return_annotation, routing.compile_path
+_KIND = {name: getattr(routing, name) for name in KINDS}
+_NAMES = tuple(field.name for field in fields(Dependant))
 
 
 def read_once(*, path: str, call: Callable[..., Any], **more: Any) -> Dependant:
@@ -31,14 +36,64 @@ def read_once(*, path: str, call: Callable[..., Any], **more: Any) -> Dependant:
         found = READ(path=path, call=call, **more)
         if found.dependencies:  # they are called as well, and may be another app's
             return found
-        _FOUND[key] = _copy(found, None)  # holds nothing of the app that was first
-    return _copy(_FOUND[key], call)
+        _FOUND[key] = _Kept(found)
+    return _FOUND[key].copy(call)
 
 
-def _copy(one: Dependant, call: Callable[..., Any] | None) -> Dependant:
-    told = {field.name: getattr(one, field.name) for field in fields(one)}
-    own = {name: list(value) for name, value in told.items() if isinstance(value, list)}
-    return Dependant(**{**told, **own, "call": call})
+def kind_once(tell: Callable[..., bool]) -> Callable[..., bool]:
+    """What kind of function this is: asked once for each code."""
+    kept: dict[Hashable, bool] = {}
+
+    def told(call: Any) -> bool:
+        code = _code(call)
+        if code is None:
+            return tell(call)
+        if code not in kept:
+            kept[code] = tell(call)
+        return kept[code]
+
+    return told
+
+
+def returns_once() -> Callable[..., Any]:
+    """What a function says it gives back: read once for each code and its annotations."""
+    kept: dict[Hashable, Any] = {}
+
+    def told(call: Any) -> Any:
+        key = _key("", call, {})
+        if key is None:
+            return _RETURNS(call)
+        if key not in kept:
+            kept[key] = _RETURNS(call)
+        return kept[key]
+
+    return told
+
+
+def _code(call: Any) -> Hashable | None:
+    """The code of a function and of those it wraps; None for whatever else can be called."""
+    code: list[Hashable] = []
+    while inspect.isfunction(call) and call.__dict__.keys() <= {"__wrapped__"}:
+        code.append(call.__code__)
+        if not call.__dict__:
+            return tuple(code)
+        call = call.__wrapped__
+    return None
+
+
+class _Kept:
+    """A reading that holds nothing of the app that was first."""
+
+    def __init__(self, found: Dependant) -> None:
+        self.told = {name: getattr(found, name) for name in _NAMES if name != "call"}
+        self.lists = {n: tuple(v) for n, v in self.told.items() if isinstance(v, list)}
+
+    def copy(self, call: Callable[..., Any]) -> Dependant:
+        own = {name: list(value) for name, value in self.lists.items()}
+        return Dependant(**{**self.told, **own}, call=call)
+
+
+_FOUND: dict[Hashable, _Kept] = {}
 
 
 def _key(path: str, call: Any, more: dict[str, Any]) -> Hashable | None:
@@ -64,6 +119,10 @@ def _key(path: str, call: Any, more: dict[str, Any]) -> Hashable | None:
 def read_routes_once() -> None:
     """From here on, in this process."""
     routing.get_dependant = utils.get_dependant = read_once
+    routing.get_typed_return_annotation = returns_once()
+    routing.compile_path = cache(_PATH)
+    for name, tell in _KIND.items():
+        setattr(routing, name, kind_once(tell))
 
 
 def let_apps_go() -> None:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import fields
+from functools import wraps
 
+import pytest
 from fastapi import routing
-from fastapi.dependencies import utils
+from fastapi.dependencies import models, utils
 from tests.web.pages.office import Office
-from tests.web.routes_again import READ, read_once
+from tests.web.routes_again import KINDS, READ, kind_once, read_once, returns_once
 
 
 def plainly(reading):
@@ -56,6 +58,40 @@ def test_what_one_route_adds_to_its_reading_is_not_seen_by_another():
     first = read_once(path="/", call=told)
     first.query_params.clear()
     assert len(read_once(path="/", call=told).query_params) == 1
+
+
+def plain() -> int: ...
+
+
+async def waits() -> str: ...
+
+
+def each():
+    yield 1
+
+
+async def each_waits():
+    yield 1
+
+
+@wraps(waits)
+def wrapped(): ...
+
+
+class Called:
+    async def __call__(self) -> bytes: ...
+
+
+@pytest.mark.parametrize("one", [plain, waits, each, each_waits, wrapped, Called, Called()])
+def test_kind_and_answer_of_a_function_are_told_as_fastapi_tells_them(one):
+    for name in KINDS:
+        tell = getattr(models, name)
+        again = kind_once(tell)
+        assert [again(one), again(one), again(one.__call__)] == [tell(one)] * 2 + [
+            tell(one.__call__)
+        ]
+    told = returns_once()
+    assert told(one) == told(one) == utils.get_typed_return_annotation(one)
 
 
 def test_the_tests_of_this_folder_use_it():

@@ -23,6 +23,8 @@ _AT_LEISURE = 10
 """By so much `AtLeisure` gives way: with two processors it then fills what others leave idle."""
 _SETTER = "typst"
 """Imported where the first page is set; from then on it holds threads."""
+_ENDING: list[int] = []
+"""Processes whose result was read and that end by themselves."""
 
 
 def forked(work: Callable[[], T]) -> Callable[[], T]:
@@ -35,6 +37,7 @@ def forked(work: Callable[[], T]) -> Callable[[], T]:
     """
     if sys.platform != "linux" or _SETTER in sys.modules or len(os.sched_getaffinity(0)) < 2:
         return work
+    _reap()
     reading, writing = os.pipe()
     try:
         child = _fork()
@@ -43,6 +46,7 @@ def forked(work: Callable[[], T]) -> Callable[[], T]:
         os.close(writing)
         return work
     if not child:
+        _ENDING.clear()
         os.close(reading)
         _do(work, writing)
     os.close(writing)
@@ -53,11 +57,22 @@ def forked(work: Callable[[], T]) -> Callable[[], T]:
             return work()  # asked for in another fork: what comes is for the one who began it
         with os.fdopen(reading, "rb") as pipe:
             told = pipe.read()
-        os.waitpid(child, 0)
+        _ENDING.append(child)
+        _reap()
         found: T = pickle.loads(told) if told else work()
         return found
 
     return result
+
+
+def _reap() -> None:
+    """Take leave of processes that have ended. Nobody waits for one to end: that takes some
+    milliseconds after its result is here, for all its memory is given back first."""
+    for child in tuple(_ENDING):
+        with suppress(ChildProcessError):
+            if os.waitpid(child, os.WNOHANG) == (0, 0):
+                continue
+        _ENDING.remove(child)
 
 
 def _fork() -> int:

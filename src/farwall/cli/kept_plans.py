@@ -14,8 +14,6 @@ import json
 import os
 import platform
 import sys
-import tempfile
-import zipfile
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import suppress
 from io import BytesIO
@@ -89,6 +87,8 @@ def key_of(
 
 def kept_files(key: str) -> dict[str, bytes] | None:
     """The files of the plan kept under this key, None when there is none or it is damaged."""
+    import zipfile  # loaded here: a process that plans takes its digest long before
+
     folder = _folder()
     if folder is None:
         return None
@@ -114,6 +114,9 @@ def keep_files(key: str, files: Mapping[str, bytes]) -> None:
 
 
 def _write(path: Path, files: Mapping[str, bytes]) -> None:
+    import tempfile
+    import zipfile
+
     whole = BytesIO()
     with zipfile.ZipFile(whole, "w", zipfile.ZIP_STORED) as entry:
         for name, content in files.items():

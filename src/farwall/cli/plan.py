@@ -321,6 +321,8 @@ def _planned(
     document = plan_to_dict(plan)
     files = plan_files_begun(plan, job, document, beside=forked)
     faults = _faults(document)  # while the sheet is set
+    for needed_to_keep in ("tempfile", "zipfile"):
+        import_module(needed_to_keep)
     return _Made(plan, document, files(), lambda: faults)
 
 

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from farwall.days.nouns import Ahead, Pace, Place
-from farwall.days.practice import EVENING_MIN, NOON_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
+from farwall.days.work_hours import EVENING_MIN, NOON_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
 
 SLOT_MIN = 15
 PER_DAY = 1440 // SLOT_MIN

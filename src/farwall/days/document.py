@@ -6,14 +6,8 @@ from datetime import date, datetime, timedelta
 from typing import Any
 
 from farwall.days.nouns import Ahead, Calendar, HouseDays, Placed
-from farwall.days.practice import (
-    EVENING_MIN,
-    LOCK_AFTER_SEAL_MIN,
-    MILESTONES,
-    WORK_FROM_MIN,
-    WORK_UNTIL_MIN,
-    chain_of,
-)
+from farwall.days.practice import LOCK_AFTER_SEAL_MIN, MILESTONES, chain_of
+from farwall.days.work_hours import EVENING_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
 
 VERSION = 1
 CAUTIONS = (

@@ -15,22 +15,13 @@ from dataclasses import replace
 
 from farwall.days.nouns import House, Place, Step, Wait
 from farwall.days.waits import usual_waits
+from farwall.days.work_hours import DAY_MIN, RINSE_LABOUR_H, work_min
 from farwall.evidence import Rank, Span
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
-from farwall.units import M2_PER_FT2
 
-TYPICAL_M2 = 1500 * M2_PER_FT2
-FIXED_SHARE = 0.2
-"""Part of a task that does not shrink with the floor (set-up, hoses, washing up): a guess."""
-HOUR_MIN, DAY_MIN = 60.0, 1440.0
 LOCK_AFTER_SEAL_MIN = DAY_MIN
 LONG_LOCK_DAYS = 21
 """From the first step to the last; a house that is shut for longer might as well begin later."""
-WORK_FROM_MIN, WORK_UNTIL_MIN = 7.5 * 60, 17 * 60.0
-EVENING_MIN = 18.5 * 60
-"""Stain and rinsing may run on into the evening, no further: light to judge by. A guess."""
-NOON_MIN = 12 * 60.0
-
 MILESTONES = (
     (-30, "builder sheet: what must not touch the slab"),
     (-7, "survey: rooms, drops, moisture"),
@@ -46,11 +37,6 @@ def _practice(low: float, likely: float, high: float) -> Span:
 
 def _guess(low: float, likely: float, high: float) -> Span:
     return Span(low, likely, high, Rank.GUESS, f"{PRACTICE}, {OUR_GUESS}")
-
-
-RINSE_LABOUR_H = _practice(11, 15.5, 20)
-"""Judging, neutralising, scrubbing and rinsing, hours of work at 1,500 ft²: the calendar's step and
-the clocks' own rinse are the same work."""
 
 
 def chain(
@@ -93,24 +79,6 @@ def chain_of(house: House) -> tuple[Step, ...]:
 
     steps = chain(house.coats, seal_coats=house.seal_coats, waits=house.waits)
     return tuple(map(paced, steps)) if taught else steps
-
-
-def work_min(labour_h: float, *, area_m2: float, people: int, most: int | None = None) -> float:
-    """Minutes on the clock for so many hours of work at 1,500 ft², by floor and people.
-
-    A share stays whatever the floor; the rest goes with the area. `most`: more
-    people than this do not speed it. A guess.
-    """
-    hands = min(people, most) if most is not None else people
-    scale = FIXED_SHARE + (1 - FIXED_SHARE) * area_m2 / TYPICAL_M2
-    return labour_h * HOUR_MIN * scale / hands
-
-
-def rinsing_min(*, area_m2: float, people: int) -> float:
-    """Minutes from judging to the last rinse, likely; a day's hours of rinsing at most. [min]"""
-    likely_h = RINSE_LABOUR_H.likely or 0.0
-    worked = work_min(likely_h, area_m2=area_m2, people=people)
-    return min(worked, EVENING_MIN - WORK_FROM_MIN)
 
 
 def step_min(step: Step, end: str, *, area_m2: float, people: int) -> float:

@@ -12,14 +12,9 @@ from farwall.days.chain import Link, Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, SiteClock, site_clock, working_day
 from farwall.days.document import day_date
 from farwall.days.nouns import House, Question, Step
-from farwall.days.practice import (
-    EVENING_MIN,
-    LONG_LOCK_DAYS,
-    WORK_FROM_MIN,
-    WORK_UNTIL_MIN,
-    chain_of,
-)
+from farwall.days.practice import LONG_LOCK_DAYS, chain_of
 from farwall.days.words import date_words
+from farwall.days.work_hours import EVENING_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.errors import Unanswerable
 
 Kind = Literal["long", "never", "window", "late", "trade"]

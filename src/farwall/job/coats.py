@@ -8,7 +8,7 @@ from functools import cache, partial
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from farwall.beside import AtLeisure, Beside
+from farwall.beside import Gathered
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
@@ -31,11 +31,12 @@ def coats_of(
     begins = 0.0
     fields: list[LaidField] = []
     clocks: list[Clock] = []
-    later: list[Callable[[], list[Aside]]] = []
+    gathered = Gathered(laid.sweeps.beside)
     places = Places(ground.floor, ground.settled.job.exits)
     others: list[Clock] = []
     waits = Waits(ground.lasting)
     for coat in ground.settled.coats:
+        last = coat is ground.settled.coats[-1]
         done = plan_coat(
             ground.world,
             laid.order,
@@ -45,36 +46,18 @@ def coats_of(
             begins_min=begins,
             first_number=len(fields) + 1,
             beside=laid.sweeps.beside,
+            gathered=gathered,
+            last=last,
         )
         fields.extend(done)
-        last = coat is ground.settled.coats[-1]
-        later.append(_asides(done, laid.sweeps.beside, at_leisure=not last))
         own = [one.field for one in done]
         clock = waits.dry(coat, own[-1].end_min, last=last)
         clocks.append(clock)
         others.append(waits.open_time(coat, own[0].start_min))
         begins = _next_coat(begins, own, clock)
+    gathered.begin()
     others.extend(waits.after(ground.settled.coats[-1], fields[-1].field.end_min, clocks[-1]))
-    waiting = lambda: [one for each in later for one in each()]  # noqa: E731
-    return tuple(fields), (*clocks, *others), waiting
-
-
-def _asides(
-    done: Sequence[LaidField], beside: Beside, *, at_leisure: bool
-) -> Callable[[], list[Aside]]:
-    """What is found aside of these fields, begun now where it was not begun before.
-
-    at_leisure: another coat is planned meanwhile, which goes first.
-    """
-    rest = [one.aside for one in done if not one.begun]
-    work: Callable[[], list[Aside]] = lambda: [aside() for aside in rest]  # noqa: E731
-    waiting = beside(AtLeisure(work) if at_leisure else work)
-
-    def found() -> list[Aside]:
-        others = iter(waiting())
-        return [one.aside() if one.begun else next(others) for one in done]
-
-    return found
+    return tuple(fields), (*clocks, *others), lambda: [one.aside() for one in fields]
 
 
 def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:

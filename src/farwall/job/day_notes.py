@@ -8,8 +8,9 @@ from datetime import timedelta
 
 from farwall.air.foretold import Foretold, Outdoors
 from farwall.days.nouns import Calendar, HouseDays
-from farwall.days.practice import DAY_MIN, LONG_LOCK_DAYS
+from farwall.days.practice import LONG_LOCK_DAYS
 from farwall.days.words import date_words
+from farwall.days.work_hours import DAY_MIN
 from farwall.evidence import Rank
 from farwall.facts.job import Job
 from farwall.job.site import HEATED_TO_C, heater_warnings, house_of

@@ -18,9 +18,9 @@ from farwall.days.clock import PER_DAY, SLOT_MIN
 from farwall.days.document import day_date
 from farwall.days.hours import NEAR_DAYS, ahead_from, sealings
 from farwall.days.nouns import Ahead, House, Question
-from farwall.days.practice import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.days.why import Lack, NoDays, first_chain
 from farwall.days.words import date_words
+from farwall.days.work_hours import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
 from farwall.job.day_houses import slab_hours, sunlit_hours

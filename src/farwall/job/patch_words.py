@@ -6,7 +6,6 @@ from farwall.facts.go import Go
 from farwall.facts.job import Job
 from farwall.facts.plan import FloorPatch
 from farwall.facts.slab import Patch
-from farwall.job.go.noun import named
 from farwall.units import ft2_from_m2
 
 _KIND = {"patch": "Patch", "trench": "Trench", "pour": "Later pour", "leveller": "Leveller"}
@@ -62,6 +61,8 @@ def _what(patch: Patch) -> str:
 
 
 def _disclosure(job: Job, patch: Patch, area_m2: float | None) -> str:
+    from farwall.job.go.noun import named  # it brings every rule of go or no-go, asked at the end
+
     size = "" if area_m2 is None else f" ({ft2_from_m2(area_m2):.0f} ft², {area_m2:.1f} m²)"
     where = f"{_KIND[patch.kind]} {patch.id} in {named(job, [patch.room])}{size}"
     if patch.left_dry:

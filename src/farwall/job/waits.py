@@ -36,7 +36,7 @@ from farwall.air.waits import (
     through,
     worth_min,
 )
-from farwall.days.practice import DAY_MIN, EVENING_MIN, WORK_FROM_MIN, rinsing_min
+from farwall.days.work_hours import DAY_MIN, EVENING_MIN, WORK_FROM_MIN, rinsing_min
 from farwall.evidence import Rank
 from farwall.facts.job import Sighting
 from farwall.facts.plan import Clock

@@ -18,7 +18,8 @@ from farwall.air.conditions import Conditions
 from farwall.air.learned import factor
 from farwall.air.sealers import SealerLimits
 from farwall.air.waits import DRY_DOWN, DWELL, HOUR_MIN, NEUTRALISE, RECOAT, SEALER, Wait, worth_min
-from farwall.days.practice import TYPICAL_M2, chain, step_min
+from farwall.days.practice import chain, step_min
+from farwall.days.work_hours import TYPICAL_M2
 from farwall.facts import default_table as table
 from farwall.job.year_hours import DAY_H, Flags, Floats, Seal, Stain, passed, until
 

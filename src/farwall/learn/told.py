@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
-from farwall.days.practice import FIXED_SHARE, TYPICAL_M2
+from farwall.days.work_hours import FIXED_SHARE, TYPICAL_M2
 from farwall.facts.closed import ClosedJob, ColourSeen, Sprayed, WaitSeen
 from farwall.learn import kinds
 

@@ -29,7 +29,7 @@ def least_gap_m(one: Sequence[TimedPoint], two: Sequence[TimedPoint]) -> float:
 
     Exact: both go straight and evenly between two moments, and so does the one seen from the other.
     """
-    moments = np.unique([t for *_, t in (*one, *two)])
+    moments = np.array(sorted({t for *_, t in (*one, *two)}))
     away = _at(two, moments) - _at(one, moments)
     if len(moments) == 1:
         return float(np.hypot(*away[0]))

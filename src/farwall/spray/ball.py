@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 import numpy as np
 
@@ -33,6 +34,15 @@ class Ball(Lean):
     depth_m: float
     there: Ints
     away_m: Floats
+
+    def __getstate__(self) -> dict[str, Any]:
+        """Its fields, the numbers of places in no more bytes than they need."""
+        count = len(self.there)
+        return {**super().__getstate__(), "there": self.there.astype(np.min_scalar_type(count))}
+
+    def __setstate__(self, state: dict[str, Any]) -> None:
+        """The same again."""
+        self.__dict__.update(state, there=state["there"].astype(np.int64))
 
     @cached_property
     def pairs(self) -> Pairs:

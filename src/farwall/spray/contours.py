@@ -10,7 +10,6 @@ in computer graphics, from memory.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -25,6 +24,9 @@ _STRAIGHTEN_M = 0.05
 """Lines are drawn straight where they bend less than this: they are found by tape and film."""
 _AROUND = 2
 _SPOT_M = 1e-5
+_AROUND_ONE = np.array([(c, r) for c in (-1, 0, 1) for r in (-1, 0, 1) if (c, r) != (0, 0)])
+_STRAIGHT_ON = np.where((_AROUND_ONE == 0).any(axis=1), 1.0, 0.25)[:, None]
+"""What is carried on along the grid counts four times what is carried on across it."""
 
 
 @dataclass(frozen=True)
@@ -93,29 +95,21 @@ def sheet_of(lattice: Lattice, number: int, values: Floats) -> Sheet:
 def _carried_on(sheet: Floats) -> Floats:
     """Unknown spots beside known ones, by carrying straight on; where that fails, by the mean."""
     pad = np.pad(sheet, 2, constant_values=np.nan)
-    n, m = sheet.shape
-    guesses, copies = [], []
-    for dc in (-1, 0, 1):
-        for dr in (-1, 0, 1):
-            if (dc, dr) == (0, 0):
-                continue
-            one = pad[2 + dc : 2 + dc + n, 2 + dr : 2 + dr + m]
-            two = pad[2 + 2 * dc : 2 + 2 * dc + n, 2 + 2 * dr : 2 + 2 * dr + m]
-            weight = 1.0 if dc == 0 or dr == 0 else 0.25
-            guesses.append((2 * one - two, weight))
-            copies.append((one, weight))
-    found = _weighed(guesses)
-    found = np.where(np.isnan(found), _weighed(copies), found)
-    return np.where(np.isnan(sheet), found, sheet)
+    column, row = np.nonzero(np.isnan(sheet))
+    at = column + 2 + _AROUND_ONE[:, :1], row + 2 + _AROUND_ONE[:, 1:]
+    one = pad[at]
+    two = pad[at[0] + _AROUND_ONE[:, :1], at[1] + _AROUND_ONE[:, 1:]]
+    found = _weighed(2 * one - two, _STRAIGHT_ON)
+    carried = sheet.copy()
+    carried[column, row] = np.where(np.isnan(found), _weighed(one, _STRAIGHT_ON), found)
+    return carried
 
 
-def _weighed(many: Sequence[tuple[Floats, float]]) -> Floats:
-    total = np.zeros_like(many[0][0])
-    weight = np.zeros_like(total)
-    for values, each in many:
-        known = ~np.isnan(values)
-        total += np.where(known, values, 0.0) * each
-        weight += known * each
+def _weighed(many: Floats, weights: Floats) -> Floats:
+    """The mean of each column over the rows that are known, NaN where none is."""
+    known = ~np.isnan(many)
+    total = (np.where(known, many, 0.0) * weights).sum(axis=0)
+    weight = (known * weights).sum(axis=0)
     return np.where(weight > 0, total / np.maximum(weight, 1e-12), np.nan)
 
 
@@ -134,19 +128,18 @@ def lines_at(sheet: Sheet, levels: Floats) -> list[BaseGeometry]:
     values = np.concatenate(
         [np.concatenate([height[:, [k, (k + 1) % 4]], peak], axis=1) for k in range(4)]
     )
-    low, high = values.min(axis=1), values.max(axis=1)
-    found = []
-    for level in levels:
-        crossed = (low < level) & (high >= level)
-        found.append(_joined(sheet, spots[crossed], values[crossed], float(level)))
-    return found
+    crossed = (values.min(axis=1) < levels[:, None]) & (values.max(axis=1) >= levels[:, None])
+    which, triangle = np.nonzero(crossed)
+    legs = _legs(sheet, spots[triangle], values[triangle], levels[which])
+    long = np.abs(legs[:, 0] - legs[:, 1]).max(axis=1) > 0
+    lines = np.full(len(levels), shapely.LineString(), dtype=object)
+    shapely.multilinestrings(shapely.linestrings(legs[long]), indices=which[long], out=lines)
+    return list(shapely.simplify(shapely.line_merge(lines), _STRAIGHTEN_M))
 
 
-def _joined(sheet: Sheet, spots: Floats, values: Floats, level: float) -> BaseGeometry:
-    """The line through triangles (n x 3 spots with values) at one level."""
-    if not len(spots):
-        return shapely.LineString()
-    below = values < level
+def _legs(sheet: Sheet, spots: Floats, values: Floats, levels: Floats) -> Floats:
+    """The straight line through each triangle (n x 3 spots with values) at its level, n x 2 x 2."""
+    below = values < levels[:, None]
     ends = np.empty((len(spots), 2, 2))
     filled = np.zeros(len(spots), dtype=int)
     for a, b in ((0, 1), (1, 2), (2, 0)):
@@ -157,14 +150,10 @@ def _joined(sheet: Sheet, spots: Floats, values: Floats, level: float) -> BaseGe
         start, end = np.where(swap[:, None], two, one), np.where(swap[:, None], one, two)
         low = np.where(swap, values[cut, b], values[cut, a])
         high = np.where(swap, values[cut, a], values[cut, b])
-        share = ((level - low) / np.maximum(high - low, 1e-300))[:, None]
+        share = ((levels[cut] - low) / np.maximum(high - low, 1e-300))[:, None]
         ends[cut, filled[cut]] = start + share * (end - start)
         filled[cut] += 1
-    xy = np.round(sheet.to_xy(ends) / _SPOT_M) * _SPOT_M
-    long = np.abs(xy[:, 0] - xy[:, 1]).max(axis=1) > 0
-    merged = shapely.line_merge(shapely.multilinestrings(shapely.linestrings(xy[long])))
-    straight: BaseGeometry = shapely.simplify(merged, _STRAIGHTEN_M)
-    return straight
+    return np.asarray(np.round(sheet.to_xy(ends) / _SPOT_M) * _SPOT_M)
 
 
 def cut_along(

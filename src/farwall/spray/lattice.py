@@ -155,10 +155,10 @@ class Lattice(Lean):
         """
         rows = np.atleast_2d(start).astype(float)
         steep = np.broadcast_to(np.asarray(slope, dtype=float).reshape(-1, 1), (len(rows), 1))
+        shifts = [steep * scan.along_m + scan.apart for scan in self.scans]
         for _ in range(_ROUNDS):
             before = rows.copy()
-            for scan in self.scans:
-                shift = steep * scan.along_m + scan.apart
+            for scan, shift in zip(self.scans, shifts, strict=True):
                 there = rows[:, scan.order]
                 ahead = np.minimum.accumulate(there - shift, axis=1) + shift
                 back = np.minimum.accumulate((there + shift)[:, ::-1], axis=1)[:, ::-1] - shift

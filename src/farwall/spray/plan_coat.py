@@ -9,7 +9,7 @@ from functools import partial
 import numpy as np
 import shapely
 
-from farwall.beside import Beside, at_once
+from farwall.beside import Beside, Gathered, at_once
 from farwall.facts.plan import Choice, Field, PlanTools, Remedy, StopLine
 from farwall.floor.geometry import Point
 from farwall.spray.crew import walks_off, with_second
@@ -52,8 +52,6 @@ class LaidField:
     moments: tuple[Moments, ...]
     lives: Lives
     aside: Callable[[], Aside]
-    begun: bool = False
-    """Whether what is found aside was begun already."""
 
     def with_aside(self, found: Aside) -> LaidField:
         """The same with what was found aside."""
@@ -81,11 +79,15 @@ def plan_coat(
     first_number: int,
     rest: Rest | None = None,
     beside: Beside = at_once,
+    gathered: Gathered | None = None,
+    last: bool = False,
 ) -> tuple[LaidField, ...]:
     """The fields of one coat in order, from `begins_min` on; or the rest of them, from a `rest`.
 
     beside: begins the remedies of a field that does not hold, and what is found aside of a
-    tight one, as soon as it is planned.
+    tight one, as soon as it is planned. gathered: takes what is found aside of the others; of the
+    `last` coat it is begun while the last field is planned, which holds the way out and is the
+    largest and tightest as a rule.
     """
     sweepers = [sweeper_of(step) for step in order.steps]
     sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
@@ -97,8 +99,11 @@ def plan_coat(
     owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
     fields: list[Field] = []
     verdicts: list[Weighed] = []
-    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside], bool]] = []
+    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside]]] = []
+    gathered = gathered or Gathered(at_once)
     for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
+        if last and index == len(sweeps) - 1:
+            gathered.begin()
         sweeper = sweepers[index]
         ahead = sum(each.left_m2 for each in sweeps[index:]) * coat.l_per_m2
         later = tuple(sweeps[index + 1 :])
@@ -115,8 +120,8 @@ def plan_coat(
         verdicts.append(weighed)
         told = choosing.told if rest is None else _no_choice
         lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
-        aside, tight = partial(_aside, told, weighed.more), weighed.is_tight
-        kept.append((timed.moments, lives, beside(aside) if tight else aside, tight))
+        begin = beside if weighed.is_tight else gathered.later
+        kept.append((timed.moments, lives, begin(partial(_aside, told, weighed.more))))
         fields.append(
             Field(
                 id=field_id,

@@ -63,12 +63,13 @@ def flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
     wanted: the value of each stand. Stands with no way out get minus infinity.
     Source: [barnes-2014], algorithm 3, upside down.
     """
+    done = _rising_to_exit(stands, wanted, step)
+    if done.all():
+        return wanted
     near, want = stands.near_list, wanted.tolist()
-    given = [-np.inf] * len(want)
-    queue = []
-    for place in np.flatnonzero(stands.at_exit).tolist():
-        given[place] = want[place]
-        queue.append((-want[place], place))
+    given = np.where(done, wanted, -np.inf).tolist()
+    rim = done & ~done[stands.near_rows].all(axis=0)
+    queue = [(-want[place], place) for place in np.flatnonzero(rim).tolist()]
     heapq.heapify(queue)
     push, pop = heapq.heappush, heapq.heappop
     while queue:
@@ -87,3 +88,23 @@ def flooded(stands: Stands, wanted: Floats, step: float) -> Floats:
                     given[there] = wish
                     push(queue, (-wish, there))
     return np.array(given)
+
+
+def _rising_to_exit(stands: Stands, wanted: Floats, step: float) -> Bools:
+    """Stands from which each move to the best one beside gains a `step`, up to the exit.
+
+    They may have what they want; as a rule that is nearly all of them, and only hollows are left
+    to be flooded. Each follows who it moves to, then that one's follower: as many doublings as
+    the longest way has digits in base two.
+    """
+    here = np.arange(len(wanted))
+    beside = wanted[stands.near_rows]
+    best = beside.argmax(axis=0)
+    most = beside[best, here]
+    rises = (most - step >= wanted) & (most > wanted) & ~stands.at_exit
+    to = np.where(rises, stands.near_rows[best, here], here)
+    while True:
+        further = to[to]
+        if np.array_equal(further, to):
+            return np.asarray(stands.at_exit[to])
+        to = further

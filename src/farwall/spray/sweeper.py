@@ -4,14 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property, partial
 
-from farwall.beside import Beside
+from farwall.beside import Beside, at_once
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
-from farwall.spray.bands import cut_into_strips
-from farwall.spray.edges import edges_of
 from farwall.spray.front import Front, body_gets_everywhere
 from farwall.spray.fronts import (
     FieldGround,
@@ -23,12 +21,10 @@ from farwall.spray.fronts import (
     smoothed_front,
 )
 from farwall.spray.lattice import median_of
-from farwall.spray.passes import REACH_SPARE_M, lay_passes
-from farwall.spray.rings import rings_of
 from farwall.spray.room_parts import room_parts
-from farwall.spray.sequence import Pace, order_strips
-from farwall.spray.sweep import Laid, Sweep, one_tank_m2, turn_passes
-from farwall.spray.world import KEEP_OFF_M, Seam, World
+from farwall.spray.sweep import Laid, Sweep, one_tank_m2
+from farwall.spray.walking import Age, Cut, lay, walked, walked_beside
+from farwall.spray.world import Seam, World, fused
 
 _SHALLOWER = (0.8, 0.6)
 _WALKED = 3
@@ -38,22 +34,12 @@ _REALISED = 0.9
 than the walk needs. Measured here: 0.86 at the median over the rooms of 40 invented houses."""
 
 
-Age = tuple[float, float]
-"""The oldest edge without refills, then all walking between passes. [min]"""
-
-
 Swept = dict[tuple[PlanTools, bool, bool], tuple[Sweep, Age] | Unanswerable]
 """Sweeps found so far, or why there is none: by tools, whether a levelled one was sought, and
 whether a smoothed one was."""
 
-
-@dataclass(frozen=True)
-class _Cut:
-    """How a front is cut: into bands of this width, none larger than a tank, scraps joined."""
-
-    band_m: float
-    most_m2: float
-    scraps: bool = True
+Tried = tuple[Swept, list[Front] | None]
+"""Sweeps found so far, and the plain fronts that they were cut from, where there are any."""
 
 
 class Sweeper:
@@ -75,12 +61,13 @@ class Sweeper:
         self.tools = tools
         self._l_per_m2 = l_per_m2
         self._kept = {} if kept is None else kept
-        self._laid: dict[tuple[int, _Cut, PlanTools], Laid] = {}
+        self._laid: dict[tuple[int, Cut, PlanTools], Laid] = {}
         self._walks: dict[tuple[int, PlanTools], tuple[Sweep, Age] | Unanswerable] = {}
         self.swept: Swept = {}
         self._smoothing: Callable[[], Front] = lambda: smoothed_front(
             self.field.ground, self._plain
         )
+        self._beside: Beside = at_once
 
     @cached_property
     def field(self) -> FieldGround:
@@ -93,6 +80,25 @@ class Sweeper:
     def _plain(self) -> list[Front]:
         return plain_fronts(self.field.ground)
 
+    def tried(self) -> Tried:
+        """What came of sweeping it so far, to be taken by one like it in another process.
+
+        The sweeps know their bounds, which a plan tells of each field.
+        """
+        for found in self.swept.values():
+            if isinstance(found, tuple):
+                found[0].bound_m  # noqa: B018 - kept with the sweep, as all that is found of it
+        return self.swept, self.__dict__.get("_plain")
+
+    def take(self, tried: Tried) -> None:
+        """Go on from what another process found; its ground and fronts are not drawn again."""
+        swept, plain = tried
+        self.swept.update(swept)
+        ground = next((one[0].ground for one in swept.values() if isinstance(one, tuple)), None)
+        if ground is not None and plain is not None:
+            self.field = FieldGround(*fused(self._world, self._pieces, self._exit), ground)
+            self._plain = plain
+
     @property
     def _shortest(self) -> Front:
         return min(self._plain, key=lambda front: front.equivalent_m)
@@ -100,8 +106,10 @@ class Sweeper:
     def begin_levelling(self, beside: Beside) -> None:
         """Begin to seek its smoothed front beside other work, before anybody asks for it.
 
-        The levelled one is found in a fifth of the time: whoever asks for it finds it.
+        The levelled one is found in a fifth of the time: whoever asks for it finds it. What is
+        walked in a thorough search is then shared with other processes as well.
         """
+        self._beside = beside
         self._smoothing = beside(partial(smoothed_front, self.field.ground, self._plain))
 
     @cached_property
@@ -205,8 +213,8 @@ class Sweeper:
             raise found
         return found
 
-    def _cut_for(self, tools: PlanTools) -> _Cut:
-        return _Cut(tools.band_m, one_tank_m2(tools, self._l_per_m2))
+    def _cut_for(self, tools: PlanTools) -> Cut:
+        return Cut(tools.band_m, one_tank_m2(tools, self._l_per_m2))
 
     def _sweep(self, tools: PlanTools, *, thorough: bool, smoothed: bool) -> tuple[Sweep, Age]:
         if not thorough:
@@ -217,13 +225,23 @@ class Sweeper:
             (self._lay(front, cut, tools) for front in fronts.values()),
             key=lambda laid: laid.longest_wait_min,
         )
+        later = self._every_other_walked(ways[:_WALKED], tools)
         found = []
         for laid in ways:
+            if id(laid) in later:
+                self._walks[id(laid), tools] = later[id(laid)]()
             with suppress(Unanswerable):
                 found.append(self._walked(laid, tools))
             if len(found) == _WALKED:
                 break
         return min(found, key=lambda one: one[1]) if found else self._found(tools)
+
+    def _every_other_walked(
+        self, ways: Sequence[Laid], tools: PlanTools
+    ) -> dict[int, Callable[[], tuple[Sweep, Age] | Unanswerable]]:
+        """Of those that nobody walked yet every other one, begun beside the rest, by its `id`."""
+        new = [laid for laid in ways if (id(laid), tools) not in self._walks]
+        return {id(laid): walked_beside(laid, tools, self._beside) for laid in new[1::2]}
 
     def _first_walked(self, ways: Iterator[Laid], tools: PlanTools) -> tuple[Sweep, Age]:
         refusal: Unanswerable | None = None
@@ -250,11 +268,11 @@ class Sweeper:
                 yield self._lay(front, finer, tools)
 
     def _walked(self, laid: Laid, tools: PlanTools) -> tuple[Sweep, Age]:
-        """As `_walked`; what was laid here is kept here, and walked once for the same tools."""
+        """As `walked`; what was laid here is kept here, and walked once for the same tools."""
         key = (id(laid), tools)
         if key not in self._walks:
             try:
-                self._walks[key] = _walked(laid, tools)
+                self._walks[key] = walked(laid, tools)
             except Unanswerable as no:
                 self._walks[key] = no
         found = self._walks[key]
@@ -262,39 +280,8 @@ class Sweeper:
             raise found
         return found
 
-    def _lay(self, front: Front, cut: _Cut, tools: PlanTools) -> Laid:
+    def _lay(self, front: Front, cut: Cut, tools: PlanTools) -> Laid:
         key = (id(front), cut, tools)
         if key not in self._laid:
-            self._laid[key] = _lay(self.field, front, cut, tools)
+            self._laid[key] = lay(self.field, front, cut, tools)
         return self._laid[key]
-
-
-def _lay(field: FieldGround, front: Front, cut: _Cut, tools: PlanTools) -> Laid:
-    shapes = [field.world.pieces[name].shape for name in field.pieces]
-    rings, depth_m = rings_of(field.ground, front, field.pieces, shapes, cut.band_m)
-    strips = cut_into_strips(
-        field.world,
-        field.pieces,
-        rings,
-        band_m=cut.band_m,
-        depth_m=depth_m,
-        reach_m=tools.reach_m - KEEP_OFF_M - REACH_SPARE_M,
-        scraps=cut.scraps,
-        most_m2=cut.most_m2,
-    )
-    order, wait = order_strips(strips, Pace(tools.spray_m2_min, tools.walk_m_min))
-    return Laid(
-        field.world, field.pieces, field.exit, field.ground, front, strips, tuple(order), wait
-    )
-
-
-def _walked(laid: Laid, tools: PlanTools) -> tuple[Sweep, Age]:
-    """The laid strips as a sweep, each pass the better way round, and its age and walking."""
-    passes = lay_passes(laid.world, laid.cut, laid.order, laid.exit, tools)
-    if not all(each.within(tools.reach_m) for each in passes):
-        raise Unanswerable(f"{', '.join(laid.pieces)}: the wand does not reach all of the floor.")
-    edges = edges_of(laid.cut, laid.order, passes)
-    return turn_passes(
-        Sweep(laid.pieces, laid.exit, passes, edges, laid.cut.depth_m, laid.ground, laid.front),
-        tools,
-    )

@@ -11,7 +11,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.spray.fronts import Floors
 from farwall.spray.sweep import Sweep, one_tank_m2, pause_min
-from farwall.spray.sweeper import Sweeper, Swept
+from farwall.spray.sweeper import Sweeper, Tried
 from farwall.spray.world import Seam, World
 
 NEVER = float("inf")
@@ -24,7 +24,7 @@ Pieces = frozenset[str]
 _Tried = tuple[
     Pieces,
     bool,
-    dict[Seam, Swept],
+    dict[Seam, Tried],
     dict[tuple[Pieces, Seam], float | Unanswerable],
     dict[tuple[Pieces, Seam], dict[str, float]],
 ]
@@ -140,8 +140,8 @@ class Sweeps:
         later = self.beside(partial(self._tried, others)) if others else None
         failed = {pieces for pieces in mine if self.fails(pieces)}
         for pieces, fails, found, refused, parts in later() if later else ():
-            for seam, swept in found.items():
-                self.sweeper(pieces, seam).swept.update(swept)
+            for seam, tried in found.items():
+                self.sweeper(pieces, seam).take(tried)
             self.ages.update(refused)
             self.parts.update(parts)
             if fails:
@@ -167,7 +167,7 @@ class Sweeps:
             (
                 pieces,
                 self.fails(pieces),
-                {seam: kept.swept for (of, seam), kept in self.kept.items() if of == pieces},
+                {seam: kept.tried() for (of, seam), kept in self.kept.items() if of == pieces},
                 {key: age for key, age in self.ages.items() if key[0] == pieces},
                 {key: parts for key, parts in self.parts.items() if key[0] == pieces},
             )

@@ -7,9 +7,8 @@ a corridor to each side of the edge, for the hand errs; cracks and joints are ta
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
@@ -32,6 +31,7 @@ from farwall.colour.marks.ground import (
 )
 from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
 from farwall.colour.marks.placed import band, lighter_by, ring_of, spot
+from farwall.colour.marks.sides import Sides, Strip, chance_of, sides_of
 
 Floats = NDArray[np.float64]
 
@@ -41,12 +41,10 @@ BESIDE = 0.05
 """Weight of lying off the edge, against the error of the hand. Tuned on invented floors."""
 ALONG = 1.5
 """Answers are evened along the edge over so many pieces: a lap runs on. Tuned likewise."""
-LEAST_SURE = 0.07
+LEAST_SURE = 0.16
 """Below so many chances a line along a known edge is not proposed. Tuned likewise."""
 SURE_OF_NO_EDGE = 0.9
 """A lap line found without the edges has to be so sure where they are known. Rank: guess."""
-WEIGHTS = (-6.709, 0.1115, -0.0607, 6.542)
-"""Of one, the sum, the pieces and the mean answer: log odds of a lap, fitted on invented floors."""
 _SLAB_M = 0.02
 _SAME_M, _SAME = 0.12, 0.5
 
@@ -54,7 +52,7 @@ _SAME_M, _SAME = 0.12, 0.5
 @dataclass(frozen=True)
 class EdgeFind:
     """A strip along a known edge. points: (n, 2), rows and columns on the ground · beside_m: how
-    far off the edge in the mean · mean: its mean answer by the floor's waves.
+    far off the edge in the mean · sides: what it is like, None where too little of it is seen.
     """
 
     edge: KnownEdge
@@ -62,15 +60,13 @@ class EdgeFind:
     width_m: float
     score: float
     pieces: int
-    mean: float
     beside_m: float
+    sides: Sides | None = None
 
     @property
     def sure(self) -> float:
         """How many of such finds are laps, 0 to 1, on invented floors."""
-        one, score, pieces, mean = WEIGHTS
-        lean = one + score * self.score + pieces * self.pieces + mean * self.mean
-        return 1 / (1 + math.exp(-max(min(lean, 30.0), -30.0)))
+        return chance_of(self.score, self.sides)
 
 
 def edge_laps(
@@ -118,18 +114,18 @@ def edge_finds(
         path = best_path(answers / spread[:, None, None], one.seen, beside)
         if path is not None:
             found.append(_find(edge, one, path))
-    return found
+    sides = sides_of(
+        dark, seen, ground.step_m, [Strip(one.points - 0.5, one.width_m) for one in found]
+    )
+    return [replace(one, sides=of) for one, of in zip(found, sides, strict=True)]
 
 
 def _find(edge: KnownEdge, of: Corridor, path: EdgePath) -> EdgeFind:
     from scipy.ndimage import gaussian_filter1d
 
-    seen = of.seen[path.pieces, path.places]
-    answers = of.answers[path.width, path.pieces, path.places]
-    mean = float(answers[seen].mean()) if seen.any() else 0.0
     points = gaussian_filter1d(of.places[path.pieces, path.places], 2, axis=0, mode="nearest")
     return EdgeFind(
-        edge, points + 0.5, WIDTHS_M[path.width], path.score, len(path.pieces), mean,
+        edge, points + 0.5, WIDTHS_M[path.width], path.score, len(path.pieces),
         float(of.across_m[path.places].mean()),
     )  # fmt: skip
 

@@ -199,7 +199,9 @@ class Play:
             edges = part.edges if telling is None else telling[number]
             most, which = worst(edges, on, self._open_min(part, number, spreads["open time"]))
             shares.append(most)
-            told.append(edges.only(np.unique(which)) if len(edges.first) else edges)
+            told.append(
+                edges.only(np.flatnonzero(np.bincount(which))) if len(edges.first) else edges
+            )
             tank = on.left_l
         return Outcome(np.array(shares), tuple(told))
 

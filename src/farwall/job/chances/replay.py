@@ -114,7 +114,7 @@ def edges_of(moments: Sequence[Moments], lives: Lives, field: Field) -> Edges:
     for each in moments:
         made, met = each.made.min(axis=0), each.met.max(axis=0)
         which = lives.held(each.points, *each.waits_min(times))
-        for number in np.unique(which).tolist():
+        for number in sorted(set(which.tolist())):
             own = which == number
             corners = _corners(made[own], met[own])
             rows += [(each.first, each.then, a, b, number) for a, b in corners]

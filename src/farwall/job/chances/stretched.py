@@ -82,5 +82,6 @@ def worst(edges: Edges, on: Stretched, open_min: Floats) -> tuple[Floats, Ints]:
         age = age + met * on.minutes[then] - made * on.minutes[first]
         share = age / open_min[number]
         more = share > most
-        most[more], which[more] = share[more], row
+        np.copyto(most, share, where=more)
+        np.copyto(which, row, where=more)
     return most, which

@@ -92,7 +92,7 @@ class _Meeting:
         """The stretch that waits nearly as long as the oldest place of all, and that place."""
         oldest = int(self.ages.argmax())
         kept = self.points[self.ages >= _OLD_SHARE * self.ages[oldest]]
-        near = shapely.union_all(shapely.buffer(kept, 0.75 * _STEP_M))
+        near = shapely.buffer(_strung(kept), 0.75 * _STEP_M)
         return LiveEdge(
             shapely.line_merge(shapely.intersection(self.line, near)),
             _place(self.points[oldest]),
@@ -125,6 +125,19 @@ def _boxes_meet(one: Band, two: Band) -> bool:
 
 def _samples(line: BaseGeometry) -> npt.NDArray[np.object_]:
     return np.asarray(shapely.points(shapely.get_coordinates(shapely.segmentize(line, _STEP_M))))
+
+
+def _strung(places: npt.NDArray[np.object_]) -> BaseGeometry:
+    """The places as lines, each joined to the next where it lies no farther than samples do.
+
+    What lies near them is drawn around a few lines, not around hundreds of points one by one.
+    """
+    xy = shapely.get_coordinates(places)
+    ends = np.flatnonzero(np.hypot(*np.diff(xy, axis=0).T) > _STEP_M + _LEAST_M)
+    runs = np.split(xy, ends + 1)
+    return shapely.geometrycollections(
+        [shapely.LineString(run) if len(run) > 1 else shapely.Point(run[0]) for run in runs]
+    )
 
 
 def _place(point: shapely.Point) -> Point:

@@ -14,7 +14,7 @@ from farwall.air.sealers import limits_of
 from farwall.air.sealing import HourToSeal, may_seal
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.beside import Beside, at_once
-from farwall.days.practice import WORK_FROM_MIN
+from farwall.days.work_hours import WORK_FROM_MIN
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.ground import JobGround, ground_of

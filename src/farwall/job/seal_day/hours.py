@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.sealing import Sealing
-from farwall.days.practice import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.days.words import date_words
+from farwall.days.work_hours import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.facts.plan import Clock
 from farwall.units import clock_words
 

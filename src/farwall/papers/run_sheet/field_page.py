@@ -32,7 +32,7 @@ _NOTABLE = 1.15
 """A slab that drinks up to 15 % more than planned is no news."""
 
 
-_BESIDE_SHARE = 0.6
+_BESIDE_SHARE = 0.55
 """Of the fields' pages; who begins them has the day's page and the moments to draw meanwhile."""
 
 

@@ -15,15 +15,8 @@ from functools import cached_property
 from typing import Literal
 
 from farwall.air.sealers import limits_of
-from farwall.days.practice import (
-    DAY_MIN,
-    MILESTONES,
-    WORK_FROM_MIN,
-    WORK_UNTIL_MIN,
-    chain,
-    rinsing_min,
-    step_min,
-)
+from farwall.days.practice import MILESTONES, chain, step_min
+from farwall.days.work_hours import DAY_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN, rinsing_min
 from farwall.facts.job import Job
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.floor.takeoff import take_off

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import timedelta
 
-from farwall.days.practice import DAY_MIN, EVENING_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
+from farwall.days.work_hours import DAY_MIN, EVENING_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.papers.wall_clock import WallClock
 
 _SATURDAY = 5

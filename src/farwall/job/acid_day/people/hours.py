@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from farwall.air.waits import DWELL, NEUTRALISE
-from farwall.days.practice import rinsing_min
+from farwall.days.work_hours import rinsing_min
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.plan import Clock, Plan

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from farwall.acid.rinse_water import ALL_RINSES_L_M2, ROUNDS, rinse_water
-from farwall.days.practice import EVENING_MIN, WORK_FROM_MIN
+from farwall.days.work_hours import EVENING_MIN, WORK_FROM_MIN
 from farwall.evidence import Rank, Span
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job

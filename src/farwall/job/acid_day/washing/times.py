@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from farwall.air.conditions import Conditions
 from farwall.air.film import film_drying
-from farwall.days.practice import DAY_MIN, EVENING_MIN, WORK_FROM_MIN
+from farwall.days.work_hours import DAY_MIN, EVENING_MIN, WORK_FROM_MIN
 from farwall.facts.plan import Plan
 from farwall.job.acid_day.washing.noun import Ends
 from farwall.units import M2_PER_FT2

@@ -11,7 +11,7 @@ from math import ceil
 
 from farwall.acid.may import needs_of
 from farwall.acid.worn import BREATHING, asked_of
-from farwall.days.practice import EVENING_MIN, WORK_FROM_MIN
+from farwall.days.work_hours import EVENING_MIN, WORK_FROM_MIN
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.quantities import Quantity
