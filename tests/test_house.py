@@ -152,6 +152,18 @@ def test_every_relative_link_of_the_documents_leads_somewhere():
     assert broken == []
 
 
+def test_every_page_of_the_documents_is_reached_from_the_first():
+    """From README, link by link; also no page that nobody finds."""
+    found, ahead = set(), [ROOT / "README.md"]
+    while ahead:
+        page = ahead.pop()
+        links = re.findall(r"\]\(([^)#:]+\.md)(?:#[^)]*)?\)", page.read_text())
+        new = {(page.parent / link).resolve() for link in links} - found
+        found |= new
+        ahead += new
+    assert {page.resolve() for page in ROOT.glob("docs/**/*.md")} - found == set()
+
+
 def test_every_command_in_the_documents_is_a_command():
     from farwall.cli.main import COMMANDS
 

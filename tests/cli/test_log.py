@@ -6,6 +6,7 @@ import subprocess
 import sys
 
 import pytest
+from tests.cli.test_papers import pages_of
 from tests.midday import EXAMPLES, day_of
 
 from farwall.cli.log_file import LOG, LogFile
@@ -155,6 +156,23 @@ def test_the_rest_of_the_day_is_planned_again(log, tmp_path):
     assert again["so_far"]["closed"] == [{"room": "bed-2", "until_min": 50.0}]
     assert again["more_mix"]["litres"] > 6
     assert main(["check", str(tmp_path / "again" / "plan.json")]) == 0
+
+
+@pytest.mark.parametrize(
+    ("told", "words"),
+    [((), "Notas"), (("--language", "en", "--revision", "3"), "revision 3")],
+)
+def test_the_new_sheet_speaks_as_the_job_wishes_or_as_asked(log, monday, tmp_path, told, words):
+    """In metres, in Spanish, with its notes, by the facts beside the plan; else as told with it."""
+    facts = json.loads(JOB.read_text())
+    facts["wishes"] |= {"units": "metric", "language": "es", "notes": "Tucker the cat."}
+    (monday / "job.json").write_text(json.dumps(facts))
+    morning(log, 1.2)
+    log("--replan", "--out", str(tmp_path / "again"), "at=8:17", *told)
+    text = "\n".join(pages_of(tmp_path / "again" / "run-sheet.pdf"))
+    assert "Tucker the cat." in text
+    assert words in text
+    assert "133.3" in text or "m²" in text.splitlines()[1]
 
 
 def test_two_sprayers_get_the_quick_answer_and_the_rest_laid_anew(log, monday, tmp_path):

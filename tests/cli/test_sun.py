@@ -2,11 +2,13 @@
 
 import json
 from datetime import datetime
+from zoneinfo import ZoneInfoNotFoundError
 
 from tests.job.sun_house import covered, sun_job
 from tests.strategies.weather import forecast_text
 
 from farwall.cli.main import main
+from farwall.facts.job import Place, Wishes
 from farwall.readers.job_json import job_to_text
 
 
@@ -19,7 +21,7 @@ def written(tmp_path, job):
 def test_it_prints_each_room_and_draws_the_day(tmp_path, capsys):
     assert main(["sun", written(tmp_path, sun_job()), "--out", str(tmp_path / "out")]) == 0
     told = capsys.readouterr().out
-    assert "West room: 12:00 to " in told
+    assert "West room: 12:00 pm to " in told
     assert "by window west-window" in told
     assert "2026-06-21" in told
     assert (tmp_path / "out" / "sun.svg").read_text().startswith("<svg")
@@ -48,3 +50,14 @@ def test_a_forecast_is_refused_as_what_it_is(tmp_path, capsys):
     told = capsys.readouterr().err
     assert "next-days.csv is a forecast of 48 hours" in told
     assert "place" in told
+
+
+def test_a_machine_without_the_list_of_zones_still_tells_the_sun(tmp_path, capsys, monkeypatch):
+    def none(name):
+        raise ZoneInfoNotFoundError(name)
+
+    place = Place(40.0, -105.0, time_zone="America/Phoenix")
+    path = written(tmp_path, sun_job(place=place, wishes=Wishes(units="metric")))
+    monkeypatch.setattr("farwall.readers.zones.ZoneInfo", none)
+    assert main(["sun", path, "--day", "2026-06-21"]) == 0
+    assert "West room: 12:00 to " in capsys.readouterr().out

@@ -26,6 +26,8 @@ def test_by_hand_square_metres_a_minute_are_square_feet_a_minute():
     assert figures_shown(RATE)[1] == "25.8"
     assert figures_shown(RATE, "metric") == ["2", "2.4", "3", "2.3", "2.5"]
     assert unit_shown(RATE, "metric") == "m²/min"
+    scatter = replace(RATE, unit="spread of ln")
+    assert {unit_shown(scatter, one) for one in ("us", "metric")} == {"of itself up or down"}
 
 
 def test_by_hand_a_coverage_of_10_m2_a_litre_is_407_ft2_a_gallon():

@@ -241,7 +241,12 @@ def _replanned(
         raise
     document = plan_to_dict(plan)
     faults = check_plan(document)
-    write_folder(options.out, files_of(plan, document, units="metric" if options.metric else "us"))
+    wishes = place.job.wishes
+    files = files_of(
+        plan, document, units="metric" if options.metric else wishes.units, notes=wishes.notes,
+        language=options.language or wishes.language, revision=options.revision,
+    )  # fmt: skip
+    write_folder(options.out, files)
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:

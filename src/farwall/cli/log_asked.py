@@ -30,6 +30,10 @@ def options_of(parser: argparse.ArgumentParser) -> None:
     add("--book", metavar="ADDRESS", default=hidden, help="JOB is a job of this book")
     add("--device", metavar="NAME", default=hidden, help="what enters it (default: this home's)")
     add("--metric", action="store_true", default=hidden, help="the new sheet in metres and litres")
+    add("--language", choices=("en", "es"), default=hidden,
+        help="of the new sheet (default: as the job wishes)")  # fmt: skip
+    add("--revision", metavar="N", type=int, default=hidden,
+        help="of the facts, for the foot of the new sheet; the plan does not tell it")  # fmt: skip
     add("--json", action="store_true", default=hidden, help="one JSON document on stdout")
 
 
@@ -52,7 +56,7 @@ def parsed(options: argparse.Namespace) -> argparse.Namespace:
     parser.add_argument("words", nargs="*")
     space = argparse.Namespace(
         story=False, replan=False, out=None, from_file=None, job=None, weather=None, book=None,
-        device=None, lessons=None, metric=False, json=False,
+        device=None, lessons=None, metric=False, language=None, revision=None, json=False,
     )  # fmt: skip
     words = options.words
     for name, value in vars(options).items():

@@ -50,17 +50,15 @@ def run(options: argparse.Namespace) -> int:
 def _midnight(job: Job, text: str | None) -> datetime | None:
     if text is None:
         return None
-    from zoneinfo import ZoneInfo
-
     from farwall.job.sun_day import midnight_of
+    from farwall.readers.zones import zone_of
 
     try:
         day = date.fromisoformat(text)
     except ValueError:
         told = f"{text} is no day."
         raise Refused(Mistake("--day", told, "Write it like 2026-06-21.")) from None
-    zone = ZoneInfo(job.place.time_zone) if job.place.time_zone else None
-    return midnight_of(day, job, zone)
+    return midnight_of(day, job, zone_of([job]))
 
 
 def _write(job: Job, day: SunDay, out: Path) -> None:
@@ -102,9 +100,10 @@ def _said(job: Job, day: SunDay, out: Path | None) -> str:
 def _of_room(job: Job, day: SunDay, room: RoomSun) -> str:
     from farwall.job.sun_day import clock_at
     from farwall.papers.words import area
+    from farwall.units import clock_words
 
     def at(minute: float) -> str:
-        return f"{clock_at(day, minute):%H:%M}"
+        return clock_words(clock_at(day, minute), us=job.wishes.units == "us")
 
     spells = ", ".join(
         f"{at(one.from_min)} to {at(one.to_min)} (most {area(one.largest_m2, job.wishes.units)} "

@@ -10,8 +10,10 @@ from farwall.units import ft2_from_m2, ft2_per_gal_from_m2_per_l
 Units = Literal["us", "metric"]
 Moved = Literal["percent", "points", "variance", "steps"]
 """In what a lesson moves: per cent as a factor, points of a share, of the variance, steps."""
-_US = {"m2/L": "ft²/US gal", "m2/min": "ft²/min"}
-_SI = {"m2/L": "m²/L", "m2/min": "m²/min"}
+_WORDS = {"spread of ln": "of itself up or down"}
+"""What no site has a unit for: a deviation of ln by 0.2 is about a fifth of the figure."""
+_US = {"m2/L": "ft²/US gal", "m2/min": "ft²/min"} | _WORDS
+_SI = {"m2/L": "m²/L", "m2/min": "m²/min"} | _WORDS
 
 
 def unit_shown(one: Lesson, units: Units = "us") -> str:

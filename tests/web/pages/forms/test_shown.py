@@ -96,3 +96,9 @@ def test_a_comma_belongs_to_the_blank_before_it():
     tails = [p.tail for part in found.parts for row in part.rows for s in row.sentences
              for p in s.pieces if p.blank and p.blank.name == "crew.sprayers"]  # fmt: skip
     assert tails == [","]
+
+
+def test_only_a_note_has_more_than_one_line():
+    found = {one.name: one.lines for one in blanks(shown(CREW))}
+    assert found.pop("wishes.notes") > 1
+    assert set(found.values()) == {1}

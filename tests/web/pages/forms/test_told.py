@@ -225,3 +225,11 @@ def test_every_key_of_the_survey_has_its_blank():
         if one.path[0] == "survey"
     }
     assert named == set(keys_of(Survey))
+
+
+def test_lines_of_a_note_are_kept_as_lines_whatever_the_browser_ends_them_by():
+    facts = facts_in("us")
+    asked = asked_of(CREW, facts)
+    typed = typed_of(asked) | {"wishes.notes": "mind the step\r\nkey under the mat\r\n"}
+    changed = changed_facts(asked, facts, typed)
+    assert changed["wishes"]["notes"] == "mind the step\nkey under the mat"

@@ -41,7 +41,7 @@ _WISHES = Part("wishes", (
     Sentence("s-sure", (Blank("sure", "wishes.certainty_percent"),), help="sure",
              stands_in=("wishes.certainty_percent",)),
     Sentence("s-bands", (Blank("bands", "wishes.bands"),), help="bands"),
-    Sentence("s-notes", (Blank("notes", "wishes.notes", size=48),), help="notes"),
+    Sentence("s-notes", (Blank("notes", "wishes.notes", size=48, lines=4),), help="notes"),
 ))  # fmt: skip
 
 CREW = Form("crew", (Part("crew-people", (_DAY, _PEOPLE, _ALONE)), _SPRAYER, _WISHES))

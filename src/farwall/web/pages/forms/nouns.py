@@ -20,7 +20,8 @@ class Blank:
     measure: where the unit that the key carries is not the one people use (a band in inches).
     of: its choices are the ids of these. pick: its choices are said as `PICK-VALUE`, else as
     `pick-KEY-VALUE`; beside `of` none of them is said as `none-PICK`. timer: a watch may fill it.
-    day: it holds a day. must: a row without it is no row. size: of the blank, in letters.
+    day: it holds a day. must: a row without it is no row. size: of the blank, in letters;
+    lines: more than one where sentences are written into it.
     """
 
     name: str
@@ -32,6 +33,7 @@ class Blank:
     day: bool = False
     must: bool = False
     size: int = 6
+    lines: int = 1
 
     @property
     def path(self) -> Path:

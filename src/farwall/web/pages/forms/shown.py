@@ -47,6 +47,7 @@ class BlankShown:
     moment: bool = False
     day: bool = False
     ticks: tuple[Tick, ...] = ()
+    lines: int = 1
 
 
 @dataclass(frozen=True)
@@ -145,7 +146,7 @@ class _Showing:
         return BlankShown(
             _id(one.name), one.name, label, value, unit, one.blank.size, number,
             self._options(one, fresh=fresh), self.wrong.get(one.name, ""), timer,
-            hint.kind == "moment", one.blank.day, self._ticks(one),
+            hint.kind == "moment", one.blank.day, self._ticks(one), one.blank.lines,
         )  # fmt: skip
 
     def _ticks(self, one: Field) -> tuple[Tick, ...]:

@@ -212,7 +212,10 @@ def _price(text: str) -> str:
 
 def _typed(told: Mapping[str, Any], name: str) -> str | None:
     value = told.get(name)
-    return value.strip()[:_LONGEST] if isinstance(value, str) else None
+    if not isinstance(value, str):
+        return None
+    # A browser ends the lines of a longer blank by two signs.
+    return value.replace("\r\n", "\n").strip()[:_LONGEST]
 
 
 def _typed_in(told: Mapping[str, Any], field: Field, asked: Asked) -> str | None:

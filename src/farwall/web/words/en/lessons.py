@@ -106,5 +106,5 @@ WORDS = {
     "lessons-work": "At work",
     "lessons-all": "All lessons",
     "lessons-kind-fields of one coat": "fields of one coat",
-    "lessons-unit-spread of ln": "spread of ln",
+    "lessons-unit-spread of ln": "of itself up or down, in two cases of three",
 }

@@ -110,5 +110,5 @@ WORDS = {
     "lessons-work": "En uso",
     "lessons-all": "Todo lo aprendido",
     "lessons-kind-fields of one coat": "tramos de una misma mano",
-    "lessons-unit-spread of ln": "dispersión del ln",
+    "lessons-unit-spread of ln": "de sí mismo, hacia arriba o abajo, en dos de tres casos",
 }
