@@ -125,7 +125,7 @@ class Shares:
         best = np.zeros(self.shape)
         for ahead in (True, False):
             gains = [self.gains(one, depth_m, ahead=ahead) for one in self.blocks.rectangles]
-            for family in _families(self.blocks.rectangles):
+            for family in families(self.blocks.rectangles):
                 told = sum((gains[n] for n in family), np.zeros(1))
                 for block in range(len(self.blocks)):
                     often = sum(block in self.blocks.rectangles[n].blocks for n in family)
@@ -148,7 +148,7 @@ class Shares:
         return told
 
 
-def _families(rectangles: Sequence[Rectangle]) -> list[tuple[int, ...]]:
+def families(rectangles: Sequence[Rectangle]) -> list[tuple[int, ...]]:
     """One to three rectangles none of which lies in another."""
     own = [one.blocks for one in rectangles]
     found: list[tuple[int, ...]] = []
