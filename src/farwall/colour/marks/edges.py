@@ -41,7 +41,7 @@ BESIDE = 0.05
 """Weight of lying off the edge, against the error of the hand. Tuned on invented floors."""
 ALONG = 1.5
 """Answers are evened along the edge over so many pieces: a lap runs on. Tuned likewise."""
-LEAST_SURE = 0.16
+LEAST_SURE = 0.20
 """Below so many chances a line along a known edge is not proposed. Tuned likewise."""
 SURE_OF_NO_EDGE = 0.9
 """A lap line found without the edges has to be so sure where they are known. Rank: guess."""
