@@ -29,7 +29,7 @@ Bools = npt.NDArray[np.bool_]
 
 _MOMENTS = 4
 """Moments in a window."""
-_FIRST_M2, _HALVINGS = 1.4, 6
+_FIRST_M2, HALVINGS = 1.4, 6
 _MOST_BOXES = 12_000
 _MOST_PARTS = 6
 _SWEEPS = 2
@@ -39,18 +39,18 @@ _SOME_M2 = 1e-8
 _FARTHEST = 1.1
 """As in `edges_at_once`: a walk of up to so many depths is one hop."""
 _STEP = 1.01
-_STEPS = 16
+STEPS = 16
 
 
-def windows_m(ground: Ground, depth_m: float, *, above_m: float) -> float:
-    """The bound for bands of `depth_m`, sought upward from `above_m` by hundredths; that, where
-    nothing is found. Some seconds for each step. [m]"""
+def windows_m(ground: Ground, depth_m: float, *, above_m: float, steps: int = STEPS) -> float:
+    """The bound for bands of `depth_m`, sought upward from `above_m` by so many hundredths at most;
+    that, where nothing is found. Some seconds for each step. [m]"""
     parts = parts_of(ground)
     if parts is None or len(parts) > _MOST_PARTS or above_m <= 0:
         return above_m
-    floor = _Floor(parts, gates_of(ground, parts, depth_m), depth_m)
+    floor = Floor(parts, gates_of(ground, parts, depth_m), depth_m)
     best = above_m
-    for _ in range(_STEPS):
+    for _ in range(steps):
         if not floor.rules_out(best * _STEP):
             break
         best *= _STEP
@@ -58,15 +58,15 @@ def windows_m(ground: Ground, depth_m: float, *, above_m: float) -> float:
 
 
 @dataclass(frozen=True)
-class _Floor:
+class Floor:
     """A floor in parts, with what must be dry for whom, and how far a front moves in a window."""
 
     parts: Parts
     gates: Gates
     depth_m: float
 
-    def rules_out(self, front_m: float) -> bool:
-        """Whether no sweep has a front of `front_m` or less."""
+    def rules_out(self, front_m: float, *, halvings: int = HALVINGS) -> bool:
+        """Whether no sweep has a front of `front_m` or less, as far as so many halvings tell."""
         window_m2 = front_m * self.depth_m
         total = float(self.parts.floor.area)
         count = int(np.ceil(total / window_m2 * _MOMENTS - _HAIR)) - 1
@@ -74,7 +74,7 @@ class _Floor:
         side = self._first_m2
         grid = boxes_of(self.parts.area_m2, side)
         layers = [self._boxes(*grid, at, front_m) for at in moments]
-        for _ in range(_HALVINGS):
+        for _ in range(halvings):
             if not self._thinned(layers):
                 return True
             if sum(len(layer) for layer in layers) > _MOST_BOXES:
