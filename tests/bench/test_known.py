@@ -27,11 +27,13 @@ def test_every_field_of_a_house_is_found_again(monkeypatch, number):
     lies."""
     searched = []
 
-    def at_once(ground, plain, *, enough_m, wanted_m):
-        searched.append(ground)
+    def at_once(ground, plain, *, enough_m, wanted_m=None):
+        if wanted_m is None:  # the first search of two
+            searched.append(ground)
         return min(plain, key=lambda front: front.equivalent_m)
 
     monkeypatch.setattr("farwall.bench.known.shortest_known", at_once)
+    monkeypatch.setattr("farwall.bench.known.windows_m", lambda *_, above_m: above_m)
     monkeypatch.setattr("farwall.bench.known.LONG", 2000)
     case = houses()[number]
     plan = plan_job(case.job)
