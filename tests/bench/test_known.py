@@ -33,7 +33,7 @@ def test_every_field_of_a_house_is_found_again(monkeypatch, number):
         return min(plain, key=lambda front: front.equivalent_m)
 
     monkeypatch.setattr("farwall.bench.known.shortest_known", at_once)
-    monkeypatch.setattr("farwall.bench.known.windows_m", lambda *_, above_m: above_m)
+    monkeypatch.setattr("farwall.bench.known.strides_m", lambda *_, above_m: above_m)
     monkeypatch.setattr("farwall.bench.known.LONG", 2000)
     case = houses()[number]
     plan = plan_job(case.job)

@@ -14,13 +14,13 @@ from farwall.facts.plan import Field, PlanTools
 from farwall.floor.thresholds import join_thresholds
 from farwall.spray.edges_at_once import LONG, edges_at_once_m
 from farwall.spray.fronts import field_ground, plain_fronts, shortest_known
-from farwall.spray.windows import windows_m
+from farwall.spray.strides import strides_m
 from farwall.spray.world import Seam, World, build_world
 
 _MET = 1.001
 """A front this near to its bound need not be bettered."""
 _WANTED = 1.35
-"""A front farther from its bound is sought twenty times as long, and its bound by windows too."""
+"""A front farther from its bound is sought twenty times as long, and its bound by strides too."""
 
 _MOSTLY = 0.5
 
@@ -51,7 +51,7 @@ def _known_of(world: World, tools: PlanTools, field: Field) -> Known:
     plain = plain_fronts(ground)
     found = shortest_known(ground, plain, enough_m=_MET * bound_m)
     if found.equivalent_m > _WANTED * bound_m:
-        bound_m = windows_m(ground, tools.band_m, above_m=bound_m)
+        bound_m = strides_m(ground, tools.band_m, above_m=bound_m)
         wanted_m = _WANTED * bound_m
         found = shortest_known(ground, plain, enough_m=_MET * bound_m, wanted_m=wanted_m)
     bound_m = max(field.bound_m, math.floor(bound_m * 1000) / 1000)

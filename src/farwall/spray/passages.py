@@ -2,8 +2,8 @@
 
 While some floor of a part is dry, a dry way leads from a stand within reach of it to the way
 out (`front.kept_walkable`). Wherever that way has to go across a rectangle it leaves dry floor
-there, and one depth of the front earlier all floor within a depth of it was dry (the
-proof: docs/spraying.md, "Windows"). Rank: derived here.
+there, and one stride of the front earlier all floor within a depth of it was dry (the
+proof: docs/spraying.md, "Strides"). Rank: derived here.
 """
 
 from __future__ import annotations
@@ -36,11 +36,11 @@ _INSIDE = 0.999
 
 
 @dataclass(frozen=True)
-class Gates:
+class Passages:
     """A row for each part, a column for each rectangle.
 
     While less than `inner_m2` of the part is wet, at least `now_m2` of the rectangle is dry, and
-    one depth of the front earlier at least `before_m2`; `NO_WAY` where no way has to lead through.
+    one stride of the front earlier at least `before_m2`; `NO_WAY` where no way has to lead through.
     """
 
     inner_m2: Floats
@@ -48,20 +48,20 @@ class Gates:
     before_m2: Floats
 
 
-def gates_of(ground: Ground, parts: Parts, depth_m: float) -> Gates:
-    """The gates of a floor for fronts of `depth_m`; without any where a body gets not
+def passages_of(ground: Ground, parts: Parts, depth_m: float) -> Passages:
+    """The passages of a floor for fronts of `depth_m`; without any where a body gets not
     everywhere."""
     shape = len(parts), len(parts.rectangles)
     inner, now, before = np.zeros(shape), np.zeros(shape), np.full(shape, NO_WAY)
     if body_gets_everywhere(ground):
         site = _Site(ground, parts, depth_m)
         for column in range(shape[1]):
-            gate = _Gate(site, column)
+            passage = _Passage(site, column)
             for row in range(shape[0]):
-                found = gate.of(row)
+                found = passage.of(row)
                 if found is not None:
                     inner[row, column], now[row, column], before[row, column] = found
-    return Gates(inner, now, before)
+    return Passages(inner, now, before)
 
 
 @dataclass(frozen=True)
@@ -104,7 +104,7 @@ class _Site:
 
 
 @dataclass(frozen=True)
-class _Gate:
+class _Passage:
     """A rectangle that ways may have to go through."""
 
     site: _Site
@@ -132,8 +132,8 @@ class _Gate:
         return [piece for piece in self._rest if piece.buffer(0.01).intersects(self.site.exits)]
 
     def of(self, row: int) -> tuple[float, float, float] | None:
-        """Of a part: what of it is out of reach from beyond the gate, and what the gate keeps dry
-        now and before; None where no way from it has to lead through."""
+        """Of a part: what of it is out of reach from beyond, and what the passage keeps dry now and
+        before; None where no way from it has to lead through."""
         shape = self.site.parts.shapes[row]
         own = row in self.site.parts.rectangles[self.column].blocks
         behind = [] if own else [p for p in self._rest if p.intersection(shape).area > _HAIR_M]
@@ -179,7 +179,7 @@ class _Gate:
 class _Crossing:
     """A way across a rectangle, from one opening to another, past openings to dead ends."""
 
-    gate: _Gate
+    passage: _Passage
     entry: BaseGeometry
     leaves: BaseGeometry
     beside: list[BaseGeometry]
@@ -204,16 +204,16 @@ class _Crossing:
     @cached_property
     def now_m2(self) -> float:
         """Dry floor under the bodies on it."""
-        body_m = min(2 * BODY_M, 3 * self.gate.site.step_m)
+        body_m = min(2 * BODY_M, 3 * self.passage.site.step_m)
         return max(
-            length * (body_m - self.gate.niche_m(axis))
+            length * (body_m - self.passage.niche_m(axis))
             for axis, length in enumerate(self._lengths_m)
         )
 
     @cached_property
     def before_m2(self) -> float:
         """Floor across which some floor under a body is within a depth."""
-        site, sides = self.gate.site, _sides(self.gate.box)
+        site, sides = self.passage.site, _sides(self.passage.box)
         wide_m = site.depth_m + site.step_m + site.off_wall_m
         return max(
             length * min(sides[1 - axis], wide_m) for axis, length in enumerate(self._lengths_m)
@@ -223,18 +223,25 @@ class _Crossing:
     def round_m2(self) -> float:
         """The same round the end of a wall between both openings."""
         apart = self.entry.distance(self.leaves)
-        if apart >= _WALL_END_M:
+        if apart >= _WALL_END_M or not (_on_one_side(self.entry) and _on_one_side(self.leaves)):
             return 0.0
-        site = self.gate.site
+        site = self.passage.site
         middle = shapely.shortest_line(self.entry, self.leaves).centroid
         radius = site.depth_m + site.off_wall_m - apart / 2
-        disc = middle.buffer(radius, 64).intersection(self.gate.box).area * _INSIDE
+        disc = middle.buffer(radius, 64).intersection(self.passage.box).area * _INSIDE
+        # Where the way runs farther off than a depth, or near the far wall, a little less counts.
+        disc = max(0.0, disc - np.pi / 2 * site.off_wall_m**2)
         far = min(
             (min(self.entry.distance(b), self.leaves.distance(b)) for b in self.beside if b),
             default=np.inf,
         )
-        short = min(*_sides(self.gate.box), site.depth_m)
+        short = min(*_sides(self.passage.box), site.depth_m)
         return float(min(disc, far / np.sqrt(2) * short))
+
+
+def _on_one_side(opening: BaseGeometry) -> bool:
+    """Whether an opening is one, along one side of the rectangle."""
+    return len(shapely.get_parts(opening)) == 1 and min(_sides(opening)) <= 3 * _SKIN_M
 
 
 def _sides(box: BaseGeometry) -> tuple[float, float]:

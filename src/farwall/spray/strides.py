@@ -1,12 +1,12 @@
-"""A front that no sweep can undercut, from what must be wet one depth of the front later.
+"""A front that no sweep can undercut, from what must be wet one stride later.
 
 `edges_at_once` asks for how long edges are at a moment; here moments are laid one after
 another. A front of E moves on by one depth while E times the depth of floor is
-sprayed: a *window*. Whatever was wet before has grown by then, in every rectangle, and whatever
+sprayed: a *stride*. Whatever was wet before has grown by then, in every rectangle, and whatever
 is dry after was dry farther around before; and the body that sprays what is left needs a
-way out (`gates`). What may be wet of each part at moments a fraction of a window apart is told
+way out (`passages`). What may be wet of each part at moments a fraction of a stride apart is told
 by boxes of shares, those that no other fits before or after are thrown out, the rest are halved.
-Where none is left no sweep has so short a front. The proof is in docs/spraying.md ("Windows");
+Where none is left no sweep has so short a front. The proof is in docs/spraying.md ("Strides");
 rank: derived here.
 """
 
@@ -21,14 +21,14 @@ import numpy.typing as npt
 from farwall.spray.boxes import SLACK, Boxes, above_any, boxes_of, may_hold
 from farwall.spray.edges_at_once import families, gain_m2
 from farwall.spray.front import Ground
-from farwall.spray.gates import NO_WAY, Gates, gates_of
 from farwall.spray.parts import Parts, parts_of
+from farwall.spray.passages import NO_WAY, Passages, passages_of
 
 Floats = npt.NDArray[np.float64]
 Bools = npt.NDArray[np.bool_]
 
 _MOMENTS = 4
-"""Moments in a window."""
+"""Moments in a stride."""
 _FIRST_M2, HALVINGS = 1.4, 6
 _MOST_BOXES = 12_000
 _MOST_PARTS = 6
@@ -42,13 +42,13 @@ _STEP = 1.01
 STEPS = 16
 
 
-def windows_m(ground: Ground, depth_m: float, *, above_m: float, steps: int = STEPS) -> float:
+def strides_m(ground: Ground, depth_m: float, *, above_m: float, steps: int = STEPS) -> float:
     """The bound for bands of `depth_m`, sought upward from `above_m` by so many hundredths at most;
     that, where nothing is found. Some seconds for each step. [m]"""
     parts = parts_of(ground)
     if parts is None or len(parts) > _MOST_PARTS or above_m <= 0:
         return above_m
-    floor = Floor(parts, gates_of(ground, parts, depth_m), depth_m)
+    floor = Floor(parts, passages_of(ground, parts, depth_m), depth_m)
     best = above_m
     for _ in range(steps):
         if not floor.rules_out(best * _STEP):
@@ -59,18 +59,18 @@ def windows_m(ground: Ground, depth_m: float, *, above_m: float, steps: int = ST
 
 @dataclass(frozen=True)
 class Floor:
-    """A floor in parts, with what must be dry for whom, and how far a front moves in a window."""
+    """A floor in parts, with what must be dry for whom, and how far a front moves in a stride."""
 
     parts: Parts
-    gates: Gates
+    passages: Passages
     depth_m: float
 
     def rules_out(self, front_m: float, *, halvings: int = HALVINGS) -> bool:
         """Whether no sweep has a front of `front_m` or less, as far as so many halvings tell."""
-        window_m2 = front_m * self.depth_m
+        stride_m2 = front_m * self.depth_m
         total = float(self.parts.floor.area)
-        count = int(np.ceil(total / window_m2 * _MOMENTS - _HAIR)) - 1
-        moments = window_m2 / _MOMENTS * np.arange(1, count + 1)
+        count = int(np.ceil(total / stride_m2 * _MOMENTS - _HAIR)) - 1
+        moments = stride_m2 / _MOMENTS * np.arange(1, count + 1)
         side = self._first_m2
         grid = boxes_of(self.parts.area_m2, side)
         layers = [self._boxes(*grid, at, front_m) for at in moments]
@@ -139,7 +139,7 @@ class Floor:
         return np.asarray(self.parts.area_m2 - np.array(dry))
 
     def _fronts_m2(self, boxes: Boxes) -> Floats:
-        """What all rectangles gain together at least in the window to come, or gained backward."""
+        """What all rectangles gain together at least in the stride to come, or gained backward."""
         best = np.zeros(len(boxes))
         for ahead in (True, False):
             gains = [self._gain_m2(boxes, n, ahead=ahead) for n in range(len(self._in))]
@@ -160,19 +160,19 @@ class Floor:
 
     def _not_done(self, boxes: Boxes, part: int) -> Bools:
         """In which boxes, for which rectangles, a part is not done: a body is still to get out."""
-        return np.asarray(boxes.high[:, [part]] < self.gates.inner_m2[part] - SLACK)
+        return np.asarray(boxes.high[:, [part]] < self.passages.inner_m2[part] - SLACK)
 
     def _leaves_a_way(self, boxes: Boxes) -> Bools:
         """Which boxes leave dry floor for the way out of every part that is not done."""
         dry = self._whole_m2 - boxes.least + self._loose_m2
         kept = np.ones(len(boxes), dtype=bool)
         for part in range(len(self.parts)):
-            lacks = dry < self.gates.now_m2[part] - SLACK
+            lacks = dry < self.passages.now_m2[part] - SLACK
             kept &= ~(self._not_done(boxes, part) & lacks).any(axis=1)
         return kept
 
-    def _window(self, boxes: Boxes, *, after: bool) -> Floats:
-        """What boxes a window apart are held by: the earlier one's nowhere above the later's."""
+    def _stride(self, boxes: Boxes, *, after: bool) -> Floats:
+        """What boxes a stride apart are held by: the earlier one's nowhere above the later's."""
         if not after:
             grown = self._grown(boxes.least) - self._loose_m2
             grown = np.where(boxes.least <= _HAIR, 0.0, np.maximum(grown, boxes.least))
@@ -182,8 +182,8 @@ class Floor:
         kept = np.full(dry.shape, NO_WAY)
         for part in range(len(self.parts)):
             asked = self._not_done(boxes, part)
-            kept = np.where(asked, np.maximum(kept, self.gates.before_m2[part]), kept)
-            now = np.maximum(dry, self.gates.now_m2[part] - self._loose_m2)
+            kept = np.where(asked, np.maximum(kept, self.passages.before_m2[part]), kept)
+            now = np.maximum(dry, self.passages.now_m2[part] - self._loose_m2)
             dry = np.where(asked, now, dry)
         led = kept > NO_WAY
         dry = np.where(led, np.maximum(dry, _SOME_M2), dry)
@@ -192,7 +192,7 @@ class Floor:
         return np.concatenate([boxes.most, boxes.high, -before], axis=1)
 
     def _grown(self, wet_m2: Floats) -> Floats:
-        """So much of each rectangle with what it gains in a window."""
+        """So much of each rectangle with what it gains in a stride."""
         told = [
             wet_m2[:, n] + gain_m2(one, wet_m2[:, n], self.depth_m)
             for n, one in enumerate(self.parts.rectangles)
@@ -219,8 +219,8 @@ class Floor:
         return True
 
     def _fits(self, layers: list[Boxes], number: int, way: int) -> bool:
-        """Keeps the boxes of a moment that fit some a moment and a window away; whether any do."""
-        for far, held in ((1, self._moment), (_MOMENTS, self._window)):
+        """Keeps the boxes of a moment that fit some a moment and a stride away; whether any do."""
+        for far, held in ((1, self._moment), (_MOMENTS, self._stride)):
             other = number + way * far
             if 0 <= other < len(layers) and len(layers[number]):
                 mine = held(layers[number], after=way < 0)
