@@ -33,9 +33,12 @@ _AT_LENGTH = (
 )
 _FINER = (1.0, 0.5, 0.25)
 _ONCE_MORE = (Stage(6, 0.7, 3), Stage(10, 0.82, 2), Stage(14, 0.92, 1))
-_SHAKES, _SHAKES_MORE = 16, 320
-_EASED_EACH = 8
-_LONGER = (Stage(8, 0.65, 4), Stage(14, 0.78, 3), Stage(20, 0.9, 2), Stage(16, 0.96, 1))
+_SHAKES, _SHAKES_MORE = 16, 80
+_EASED_EACH, _EASED_ROUNDS = 8, 14
+_WORTH_EASING = 1.06
+"""Easing seldom takes off more than so much of a front that was levelled before."""
+_SHORTLY_ALONE = (Stage(6, 0.8, 1), Stage(8, 0.92, 1))
+_LONGER = (Stage(8, 0.65, 1), Stage(14, 0.78, 1), Stage(20, 0.9, 1), Stage(16, 0.96, 1))
 _WAVES = 4
 _HEIGHTS = (0.05, 0.12, 0.2, 0.03)
 _OFTEN = (0.6, 2.8)
@@ -142,21 +145,36 @@ def shortest_known(
     eased over and over, seconds for a room.
 
     Whether bands are easy to find by it, or it can be walked, is not asked. Stops at
-    a front of `enough_m`; one longer than `wanted_m` is shaken up to twenty times as often, by
-    longer stages in turn: two minutes for a room.
+    a front of `enough_m`; one longer than `wanted_m` is shaken up to five times as often, and
+    each sweep eased that comes of it: some minutes for a room.
     """
     starts = [*plain, *_other_starts(ground)]
     found = levelled_in_stages(ground, starts, _AT_LENGTH, enough_m=enough_m)
-    for number in range(_SHAKES + _SHAKES_MORE):
-        more = number >= _SHAKES
-        if found.equivalent_m <= (max(enough_m, wanted_m) if more else enough_m):
-            break
+    for number in range(_SHAKES):
+        if found.equivalent_m <= enough_m:
+            return found
         shaken = [found, *_shaken(ground, found, number)]
-        stages = _LONGER if more and number % 2 else _ONCE_MORE
-        found = levelled_in_stages(ground, shaken, stages, enough_m=enough_m)
+        found = levelled_in_stages(ground, shaken, _ONCE_MORE, enough_m=enough_m)
         if number % _EASED_EACH == 0:
             found = eased(ground, found)
-    return eased(ground, found) if found.equivalent_m > enough_m else found
+    found = eased(ground, found)
+    for number in range(_SHAKES, _SHAKES + _SHAKES_MORE):
+        if found.equivalent_m <= max(enough_m, wanted_m):
+            break
+        found = _shaken_and_eased(ground, found, number)
+    return found
+
+
+def _shaken_and_eased(ground: Ground, front: Front, number: int) -> Front:
+    """The best of a sweep and of what comes of it shaken, each levelled for a while and eased."""
+    stages = _LONGER if number % 2 else _SHORTLY_ALONE
+    found = front
+    for shaken in _shaken(ground, front, number):
+        level = levelled_in_stages(ground, [shaken], stages)
+        if level.equivalent_m <= _WORTH_EASING * found.equivalent_m:
+            level = eased(ground, level, rounds=_EASED_ROUNDS)
+        found = min(found, level, key=lambda one: one.equivalent_m)
+    return found
 
 
 def _shaken(ground: Ground, front: Front, number: int) -> list[Front]:
