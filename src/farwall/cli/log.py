@@ -169,17 +169,18 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
     holds = again(place.plan, told, at_min=at_min)
     if options.replan:
         return _replanned(place, told, found, holds, options)
+    us = bool(options.story) and place.job.wishes.units == "us"  # what to do now is by 24 hours
     document: dict[str, object] = {}
     lines: list[str] = []
     if log.made:
-        document["entered"], entered = _entered(place, log.made, told)
+        document["entered"], entered = _entered(place, log.made, told, us=us)
         lines += entered
     if options.story:
         from farwall.facts.plain import plain
         from farwall.job.story.say import told as said_story
 
         document["story"] = plain(told)
-        lines.append(said_story(place.plan, told))
+        lines.append(said_story(place.plan, told, us=us))
     else:
         document |= _said(place, found, holds)
         lines += document["said"]  # type: ignore[arg-type]
@@ -200,13 +201,14 @@ def _minute(place: Place, log: _Entered, asked: Asked, told: Story) -> float:
 
 
 def _entered(
-    place: Place, made: Sequence[Entry], told: Story
+    place: Place, made: Sequence[Entry], told: Story, *, us: bool
 ) -> tuple[list[dict[str, object]], list[str]]:  # fmt: skip
     from farwall.job.story.say import line_of
     from farwall.readers.log_json import entry_to_dict
 
     here = {one.id: one for one in (*told.happened, *told.struck)}
-    lines = [f"Entered {line_of(place.plan, here[one.id])}" for one in made if one.id in here]
+    told_now = [here[one.id] for one in made if one.id in here]
+    lines = [f"Entered {line_of(place.plan, one, us=us)}" for one in told_now]
     return [dict(entry_to_dict(one)) for one in made], lines
 
 
