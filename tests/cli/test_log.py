@@ -169,7 +169,7 @@ def test_the_rest_of_the_day_is_planned_again(log, tmp_path):
     morning(log, 1.2)
     log("room-closed", "room=bed-2", "until=8:50", "at=8:17")
     said = log("--replan", "--out", str(tmp_path / "again"), "at=8:17")
-    assert said.startswith("NOW 8:17:")
+    assert said.startswith("NOW 8:17 am:")
     again = json.loads((tmp_path / "again" / "plan.json").read_text())
     assert again["so_far"]["closed"] == [{"room": "bed-2", "until_min": 50.0}]
     assert again["more_mix"]["litres"] > 6

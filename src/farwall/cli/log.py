@@ -244,8 +244,9 @@ def _replanned(
     document = plan_to_dict(plan)
     faults = check_plan(document)
     wishes = place.job.wishes
+    units = "metric" if options.metric else wishes.units
     files = files_of(
-        plan, document, units="metric" if options.metric else wishes.units, notes=wishes.notes,
+        plan, document, units=units, notes=wishes.notes,
         language=options.language or wishes.language, revision=options.revision,
     )  # fmt: skip
     write_folder(options.out, files)
@@ -253,7 +254,7 @@ def _replanned(
         print(json.dumps(document, ensure_ascii=False))
     else:
         print(said_again(plan, [f"{one.code}: {one.what}" for one in faults],
-                         folder=str(options.out)))  # fmt: skip
+                         folder=str(options.out), us=units == "us"))  # fmt: skip
     no_mix = plan.more_mix is not None and plan.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(one.verdict == "cannot" for one in plan.fields)
     return _NO if bad else _DONE

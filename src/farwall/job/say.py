@@ -23,7 +23,7 @@ WORDS = {
 
 
 @dataclass(frozen=True)
-class _Clock:
+class Clock:
     """Minutes of a plan as the clock on the wall tells them in the job's manner."""
 
     start: datetime
@@ -38,7 +38,7 @@ class _Clock:
 
 def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
     """What the plan found, what stands against it and what to open; `us`: hours by am and pm."""
-    clock = _Clock(datetime.fromisoformat(plan.starts_at), us)
+    clock = Clock(datetime.fromisoformat(plan.starts_at), us)
     lines = [f"{plan.job or 'The job'}: {_rooms(plan)}, {_floor(plan)}."]
     for coat in plan.inputs.coats:
         fields = [field for field in plan.fields if field.coat == coat.id]
@@ -70,7 +70,7 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
     return "\n".join(line for line in lines if line)
 
 
-def _fields(plan: Plan, fields: Sequence[Field], clock: _Clock) -> list[str]:
+def _fields(plan: Plan, fields: Sequence[Field], clock: Clock) -> list[str]:
     """A line a field; one for all where the slab refuses them all for one reason."""
     first = fields[0].remedies
     refused = all(field.verdict == "cannot" and field.remedies == first for field in fields)
@@ -93,7 +93,7 @@ def _floor(plan: Plan) -> str:
     return f"{ft2_from_m2(area):.0f} ft² ({area:.1f} m²) to stain"
 
 
-def _field(plan: Plan, field: Field, clock: _Clock) -> str:
+def _field(plan: Plan, field: Field, clock: Clock) -> str:
     late = field.peak_age_min > field.open_time_min.low
     word = "needs a helper" if field.verdict == "helper" and late else WORDS[field.verdict]
     line = (
