@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import re
+from dataclasses import replace
 
 import pytest
 from tests.job.acid_day.waste_house import JOB
@@ -69,3 +71,17 @@ def test_what_is_no_part_and_no_folder_is_refused(run, tmp_path):
     code, _, err = run()
     assert code == 2
     assert "--out" in err
+
+
+@pytest.mark.parametrize(("units", "us"), [("us", True), ("metric", False)])
+def test_hours_are_told_by_the_units_of_the_job_and_coats_by_number(tmp_path, capsys, units, us):
+    path = tmp_path / "job.json"
+    told = replace(JOB, wishes=replace(JOB.wishes, units=units))
+    path.write_text(json.dumps(plain(told, omit_empty=True)), encoding="utf-8")
+    parts = ("--part", "fumes", "--part", "people", "--part", "washing")
+    main(["acid", str(path), "--out", str(tmp_path / "acid"), *parts])
+    out = capsys.readouterr().out
+    halves = re.findall(r"\b\d+:\d\d\b( [ap]m)?", out)
+    assert len(halves) > 10
+    assert {bool(half) for half in halves} == {us}
+    assert ": coat 1 " in out

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import replace
 
 import pypdfium2
@@ -13,7 +14,7 @@ from tests.strategies.weather import epw_text
 
 from farwall.cli.main import main
 from farwall.days.check import check_days
-from farwall.facts.job import Place
+from farwall.facts.job import Place, Wishes
 from farwall.facts.plain import plain
 
 
@@ -21,11 +22,12 @@ from farwall.facts.plain import plain
 def days(tmp_path, capsys):
     """Lay jobs into days with some words: exit code, stdout, stderr."""
 
-    def run(*words, ids=("elm",)):
+    def run(*words, ids=("elm",), units=("us", "us")):
         files = []
-        for name in ids:
+        for name, manner in zip(ids, units, strict=False):
             facts = replace(job(TWO_ROOMS), id=name, name=f"{name.title()} Row",
-                            starts_at="2026-06-08T08:00:00-06:00")  # fmt: skip
+                            starts_at="2026-06-08T08:00:00-06:00",
+                            wishes=Wishes(units=manner))  # fmt: skip
             files.append(tmp_path / f"{name}.json")
             files[-1].write_text(json.dumps(plain(facts)), encoding="utf-8")
         code = main(["days", *map(str, files), *words])
@@ -40,6 +42,15 @@ def test_a_house_is_placed(days):
     assert code == 0
     assert "Elm Row" in out
     assert err == ""
+
+
+@pytest.mark.parametrize(
+    ("units", "us"), [(("us", "us"), True), (("us", "metric"), False), (("metric",), False)]
+)
+def test_hours_are_by_am_and_pm_where_every_house_counts_in_us_units(days, units, us):
+    _, out, _ = days("--crews", "2", ids=("elm", "fir")[: len(units)], units=units)
+    halves = re.findall(r"\b\d+:\d\d( [ap]m)?", out)
+    assert {bool(half) for half in halves} == {us}
 
 
 def test_json_is_one_document_that_the_checker_accepts(days):

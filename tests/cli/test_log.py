@@ -119,7 +119,7 @@ def test_a_struck_entry_puts_the_numbers_back(log):
     after = asked(log, "struck", f"entry={short(entered)}", "at=8:17")
     for key in ("more_mix", "drunk", "in_hand", "start_if"):
         assert after["now"][key] == before["now"][key]
-    assert "struck: 8:17 tank weighed" in log("--story")
+    assert "struck: 8:17 am tank weighed" in log("--story")
 
 
 def test_damp_at_three_hours_puts_the_clock_later(log):
@@ -142,16 +142,34 @@ def test_the_story_is_told_minute_by_minute_and_as_json(log):
     morning(log, 1.1)
     lines = log("--story").splitlines()
     assert lines[0] == "Quince Street, lot 9: 5 entries."
-    assert [line.split()[0] for line in lines[1:6]] == ["7:55", "8:01", "8:05", "8:10", "8:16"]
+    assert [line.split(" am ")[0].strip() for line in lines[1:6]] == [
+        "7:55", "8:01", "8:05", "8:10", "8:16"
+    ]  # fmt: skip
     assert any("1.4 Study" in line and "took 0.9 gal" in line for line in lines)
     assert len(asked(log, "--story")["story"]["happened"]) == 5
+
+
+def test_the_story_tells_hours_by_the_units_of_the_job(log, monday):
+    morning(log, 1.1)
+    us = log("still-damp", "room=bath", "at=12:10", "--story")
+    assert us.startswith("Entered 12:10 pm still damp: ")
+    us = log("--story")
+    facts = json.loads((monday / "job.json").read_text())
+    facts["wishes"] = {**facts.get("wishes", {}), "units": "metric"}
+    (monday / "job.json").write_text(json.dumps(facts))
+    metric = log("--story")
+    for told, by_half in ((us, True), (metric, False)):
+        halves = re.findall(r"\b\d+:\d\d\b( [ap]m)?", told)
+        assert len(halves) > 10
+        assert {bool(half) for half in halves} == {by_half}
+    assert re.sub(r" [ap]m", "", us) == metric
 
 
 def test_the_rest_of_the_day_is_planned_again(log, tmp_path):
     morning(log, 1.2)
     log("room-closed", "room=bed-2", "until=8:50", "at=8:17")
     said = log("--replan", "--out", str(tmp_path / "again"), "at=8:17")
-    assert said.startswith("NOW 8:17:")
+    assert said.startswith("NOW 8:17 am:")
     again = json.loads((tmp_path / "again" / "plan.json").read_text())
     assert again["so_far"]["closed"] == [{"room": "bed-2", "until_min": 50.0}]
     assert again["more_mix"]["litres"] > 6

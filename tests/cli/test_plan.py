@@ -6,12 +6,12 @@ import json
 
 import jsonschema
 import pytest
-from tests.shapes import TWO_ROOMS
+from tests.shapes import PLAIN_ROOM, TWO_ROOMS
 from tests.spray.hand_floors import HALL_OF_THREE, hall, job, without_opening
 from tests.strategies.weather import epw_text
 
 from farwall.cli.main import main
-from farwall.facts.job import Survey
+from farwall.facts.job import Survey, Wishes
 from farwall.facts.plain import plain
 from farwall.facts.samples import Sample
 
@@ -233,3 +233,10 @@ def test_rooms_may_be_named_as_on_the_plan_and_unknown_ones_get_the_nearest(tmp_
 def test_a_folder_or_a_question_is_needed(tmp_path, capsys):
     assert main(["plan", job_file(tmp_path)]) == 2
     assert "--out" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(("units", "tells"), [("us", "12:03 pm"), ("metric", "12:03")])
+def test_hours_are_told_by_the_units_of_the_job(planned, units, tells):
+    at = "2027-05-04T12:00:00-06:00"
+    _, out, _, _ = planned(place=PLAIN_ROOM, starts_at=at, wishes=Wishes(units=units))
+    assert f"\n  {tells} 1.1 Room: fits" in out

@@ -28,11 +28,18 @@ def test_it_writes_all_three_and_says_what_to_do_now(plan, tmp_path, capsys):
         "moments.svg",
     }
     said = capsys.readouterr().out.splitlines()
-    now = r"NOW 8:30: finish 1\.6\.(\d) \(\d\.\d min\), then go on with band 1\.6\.(\d) in "
+    now = r"NOW 8:30 am: finish 1\.6\.(\d) \(\d\.\d min\), then go on with band 1\.6\.(\d) in "
     found = re.match(now + r"Bedroom 1\.", said[0])
     assert found is not None, said[0]
     assert int(found[2]) == int(found[1]) + 1
     assert main(["check", str(tmp_path / "o" / "plan.json")]) == 0
+
+
+def test_a_metric_day_tells_its_hours_by_24(plan, tmp_path, capsys):
+    assert main(["replan", str(plan), "now=8:30", "--metric", "--out", str(tmp_path / "o")]) == 0
+    said = capsys.readouterr().out
+    assert said.startswith("NOW 8:30: finish")
+    assert not re.search(r"\d [ap]m\b", said)
 
 
 def test_words_may_stand_on_either_side_of_options(plan, tmp_path, capsys):

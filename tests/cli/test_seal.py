@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import replace
 
 import pypdfium2
@@ -12,6 +13,7 @@ from tests.midday import day_of
 
 from farwall.cli.main import main
 from farwall.facts.checks import Watch
+from farwall.facts.job import Wishes
 from farwall.facts.plain import plain
 from farwall.facts.sealer import Sealer
 from farwall.papers.json_text import json_text
@@ -141,3 +143,10 @@ def test_sheet_and_drawing_are_spanish_where_they_are_asked_for_so(run, tmp_path
         assert words not in text
     assert "se pone primero" in (tmp_path / "day" / "seal.svg").read_text()
     assert "Nobody works alone" in (tmp_path / "day" / "seal.json").read_text()
+
+
+def test_the_lines_tell_hours_by_the_units_of_the_job(run, tmp_path):
+    _, us, _ = run(JOB, "--out", str(tmp_path / "us"))
+    assert re.search(r"\nCoat 1: .* \d+:\d\d am to \d+:\d\d [ap]m, ", us)
+    _, metric, _ = run(replace(JOB, wishes=Wishes(units="metric")), "--out", str(tmp_path / "si"))
+    assert re.search(r"\nCoat 1: .* \d+:\d\d to \d+:\d\d, ", metric)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import date, datetime
 
@@ -61,7 +62,7 @@ def test_weather_is_read_for_the_days_and_tells_the_chances():
     assert answer.document["rests_on"]["rank"] == "guess"
     assert answer.document["houses"][0]["lost_chance"] is not None
     assert answer.faults == ()
-    assert "Chance that a day" in said_days(answer)
+    assert "Chance that a day" in said_days(answer, us=True)
 
 
 def test_january_costs_more_days_than_july_where_winters_are_cool():
@@ -74,7 +75,7 @@ def test_january_costs_more_days_than_july_where_winters_are_cool():
 
 
 def test_one_house_is_told_by_the_hour():
-    said = said_days(plan_days([ONE], Ask(begins=MONDAY)))
+    said = said_days(plan_days([ONE], Ask(begins=MONDAY)), us=False)
     assert "Mon 8 Jun   7:30 to" in said
     assert "Locked to all other trades from Mon 8 Jun 7:30 to" in said
     assert "builder sheet" in said
@@ -82,8 +83,31 @@ def test_one_house_is_told_by_the_hour():
     assert "licensed practice win" in said
 
 
+def test_in_us_manner_every_hour_of_a_house_has_its_half_of_the_day():
+    said = said_days(plan_days([ONE], Ask(begins=MONDAY)), us=True)
+    assert "Mon 8 Jun   7:30 am to" in said
+    assert "Locked to all other trades from Mon 8 Jun 7:30 am to" in said
+    hours = re.findall(r"\b(\d+):\d\d\b( [ap]m)?", said)
+    assert len(hours) > 20
+    assert all(half and 1 <= int(hour) <= 12 for hour, half in hours)
+    within_a_day = re.findall(r"^  Mon .{8}\d+:\d\d [ap]m to \d+:.*$", said, re.MULTILINE)
+    assert within_a_day
+    assert all(line[35] == " " != line[36] for line in within_a_day)
+
+
+def test_what_moves_and_who_stays_out_are_told_in_the_same_manner():
+    ask = Ask(begins=MONDAY, crews=2, rain=(date(2026, 6, 9),))
+    answer = plan_days([ONE, OTHER], ask)
+    for us, least in ((True, " am instead of "), (False, ":30 instead of ")):
+        said = said_days(answer, us=us)
+        assert least in said
+        halves = re.findall(r"\b\d+:\d\d( [ap]m)?", said)
+        assert {bool(half) for half in halves} == {us}
+    assert "other trades out until" in said
+
+
 def test_many_houses_are_told_by_the_day_with_the_proof():
-    said = said_days(plan_days([ONE, OTHER], Ask(begins=MONDAY, crews=2)))
+    said = said_days(plan_days([ONE, OTHER], Ask(begins=MONDAY, crews=2)), us=True)
     assert "crew 1, 2 people, 1 houses" not in said
     assert "crew 2, 2 people, 1 house" in said
     assert "no calendar of the" in said
@@ -92,7 +116,7 @@ def test_many_houses_are_told_by_the_day_with_the_proof():
 
 def test_rain_tells_what_moves_and_what_stays():
     answer = plan_days([ONE], Ask(begins=MONDAY, rain=(date(2026, 6, 9),)))
-    said = said_days(answer)
+    said = said_days(answer, us=True)
     assert "Against the first answer:" in said
     assert "coat 1: Wed 10 Jun" in said
     assert "instead of Tue 9 Jun" in said
@@ -101,7 +125,7 @@ def test_rain_tells_what_moves_and_what_stays():
 
 def test_rain_after_hand_over_moves_nothing():
     answer = plan_days([ONE], Ask(begins=MONDAY, rain=(date(2026, 6, 25),)))
-    assert "no step moves to another day" in said_days(answer)
+    assert "no step moves to another day" in said_days(answer, us=True)
 
 
 def test_a_plumber_in_the_house_moves_it_and_the_checker_agrees():
@@ -111,10 +135,10 @@ def test_a_plumber_in_the_house_moves_it_and_the_checker_agrees():
     assert answer.faults == ()
     moved = {one.house.house.id: one.stays for one in answer.changes}
     assert moved == {"elm": False, "fir": True}
-    assert "No day moves at Fir Row 4." in said_days(answer)
+    assert "No day moves at Fir Row 4." in said_days(answer, us=True)
 
 
 def test_a_house_that_is_late_says_so():
     answer = plan_days([ONE], Ask(begins=MONDAY, due={"elm": date(2026, 6, 10)}))
     assert answer.calendar.houses[0].late_days > 0
-    assert "LATE by" in said_days(answer)
+    assert "LATE by" in said_days(answer, us=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -18,8 +19,8 @@ ONE_ROOM = plan_job(job(PLAIN_ROOM, name="Quince Street", starts_at="2027-05-04T
 FITS = ONE_ROOM.fields[0]
 
 
-def lines(plan, faults=(), folder="out"):
-    return said(plan, faults, folder=folder).splitlines()
+def lines(plan, faults=(), folder="out", *, us=True):
+    return said(plan, faults, folder=folder, us=us).splitlines()
 
 
 def with_field(**changes):
@@ -132,6 +133,24 @@ def test_the_next_day_is_named():
     plan = plan_job(job(PLAIN_ROOM, coats=two, survey=damp, starts_at="2027-05-04T08:00:00-06:00"))
     second = next(line for line in lines(plan) if line.startswith("Coat 2 ("))
     assert "(day 2)" in second
+
+
+def test_hours_are_told_in_the_manner_of_the_job_by_hand():
+    """Mixed from 12:00 on, the first field is begun 3 min past noon: 12:03 pm, not 12:03 am."""
+    plan = replace(ONE_ROOM, starts_at="2027-05-04T12:00:00-06:00")
+    coat, field = lines(plan)[1:3]
+    assert ", 12:03 pm to 12:" in coat
+    assert field.startswith("  12:03 pm 1.1 Room")
+    assert all(" am" not in line for line in (coat, field))
+    coat, field = lines(replace(plan, starts_at="2027-05-04T13:00:00-06:00"), us=False)[1:3]
+    assert ", 13:03 to 13:" in coat
+    assert field.startswith("  13:03 1.1 Room")
+
+
+def test_the_next_day_is_named_behind_am_and_pm():
+    """By hand: 3 min after 11:55 pm is the same day, and 8 min after it the next one."""
+    plan = replace(ONE_ROOM, starts_at="2027-05-04T23:55:00-06:00")
+    assert re.search(r", 11:58 pm to 12:0\d am \(day 2\)\.$", lines(plan)[1])
 
 
 def test_no_line_is_empty():

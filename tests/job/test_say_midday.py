@@ -14,8 +14,8 @@ from farwall.job.stop import stop
 QUINCE = "quince-street"
 
 
-def first_line(told):
-    return said_again(replan(day_of(QUINCE), told), (), folder="o").splitlines()[0]
+def first_line(told, *, us=False):
+    return said_again(replan(day_of(QUINCE), told), (), folder="o", us=us).splitlines()[0]
 
 
 def test_it_names_the_next_band_and_its_room():
@@ -47,6 +47,18 @@ def test_a_closed_room_with_a_live_edge_says_to_feather_now_and_wait():
 def test_between_two_coats_it_says_wait():
     told = first_line(SoFar(at_min=70.0))
     assert re.match(r"NOW 9:10: wait\. 1[2-5]:\d\d begin field 2\.1", told), told
+
+
+def test_hours_are_told_by_am_and_pm_where_the_job_counts_in_feet():
+    told = SoFar(at_min=70.0)
+    assert re.match(
+        r"NOW 9:10 am: wait\. (12|[1-3]):\d\d pm begin field 2\.1", first_line(told, us=True)
+    )
+    again = replan(day_of(QUINCE), after(day_of(QUINCE), "first.5.2"))
+    for us in (True, False):
+        halves = re.findall(r"\b\d+:\d\d\b( [ap]m)?", said_again(again, (), folder="o", us=us))
+        assert len(halves) > 6
+        assert {bool(half) for half in halves} == {us}
 
 
 def test_when_all_is_done_it_says_so():

@@ -319,12 +319,16 @@ def test_in_words_both_halves_are_named_and_who_leaves():
     one, two = halves(HALL)[3]
     later = halves(HALL)[4]
     told = SoFar(at_min=one.end_min - 0.4)
-    words = said_again(replan(HALL, told), (), folder="f").splitlines()[0]
+    words = said_again(replan(HALL, told), (), folder="f", us=False).splitlines()[0]
     assert f"finish {numbered(HALL, one.id)} and {numbered(HALL, two.id)}" in words
     assert (
         f"go on with bands {numbered(HALL, later[0].id)} and {numbered(HALL, later[1].id)}" in words
     )
-    words = said_again(replan(HALL, replace(told, sprayers=1)), (), folder="f").splitlines()[0]
+    words = said_again(
+        replan(HALL, replace(told, sprayers=1)), (), folder="f", us=False
+    ).splitlines()[0]
     assert "the second sprayer walks out while the first waits" in words
-    dry = said_again(replan(HALL, turn(HALL, 2, tank_2_l=0.5)), (), folder="f").splitlines()[0]
+    dry = said_again(
+        replan(HALL, turn(HALL, 2, tank_2_l=0.5)), (), folder="f", us=False
+    ).splitlines()[0]
     assert "fill both tanks" in dry

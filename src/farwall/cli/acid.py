@@ -30,9 +30,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     """Write acid.json, cards, labels, the wash-day sheet and the page for the utility."""
     from farwall.cli.forked import forked
+    from farwall.facts.numbered import coats_of
     from farwall.job.acid_day.day import acid_day
     from farwall.job.acid_day.ground import Ground
-    from farwall.job.acid_day.say import WHOLE, said
+    from farwall.job.acid_day.say import WHOLE, Manner, said
     from farwall.job.plan_job import plan_job
     from farwall.job.story import story
     from farwall.papers.acid_files import acid_document, acid_files
@@ -56,5 +57,6 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        print(said(day, parts))
+        told = Manner(us=job.wishes.units == "us", coats=coats_of(plan))
+        print(said(day, parts, told=told))
     return _DONE

@@ -101,7 +101,8 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(answer.document, ensure_ascii=False))
     else:
-        print(said_days(answer, folder=str(options.out or "")))
+        us = all(one.wishes.units == "us" for one in jobs)
+        print(said_days(answer, us=us, folder=str(options.out or "")))
     late = any(one.late_days for one in answer.calendar.houses)
     return _NO if answer.faults or late else _DONE
 

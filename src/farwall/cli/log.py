@@ -169,17 +169,18 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
     holds = again(place.plan, told, at_min=at_min)
     if options.replan:
         return _replanned(place, told, found, holds, options)
+    us = bool(options.story) and place.job.wishes.units == "us"  # what to do now is by 24 hours
     document: dict[str, object] = {}
     lines: list[str] = []
     if log.made:
-        document["entered"], entered = _entered(place, log.made, told)
+        document["entered"], entered = _entered(place, log.made, told, us=us)
         lines += entered
     if options.story:
         from farwall.facts.plain import plain
         from farwall.job.story.say import told as said_story
 
         document["story"] = plain(told)
-        lines.append(said_story(place.plan, told))
+        lines.append(said_story(place.plan, told, us=us))
     else:
         document |= _said(place, found, holds)
         lines += document["said"]  # type: ignore[arg-type]
@@ -200,13 +201,14 @@ def _minute(place: Place, log: _Entered, asked: Asked, told: Story) -> float:
 
 
 def _entered(
-    place: Place, made: Sequence[Entry], told: Story
+    place: Place, made: Sequence[Entry], told: Story, *, us: bool
 ) -> tuple[list[dict[str, object]], list[str]]:  # fmt: skip
     from farwall.job.story.say import line_of
     from farwall.readers.log_json import entry_to_dict
 
     here = {one.id: one for one in (*told.happened, *told.struck)}
-    lines = [f"Entered {line_of(place.plan, here[one.id])}" for one in made if one.id in here]
+    told_now = [here[one.id] for one in made if one.id in here]
+    lines = [f"Entered {line_of(place.plan, one, us=us)}" for one in told_now]
     return [dict(entry_to_dict(one)) for one in made], lines
 
 
@@ -242,8 +244,9 @@ def _replanned(
     document = plan_to_dict(plan)
     faults = check_plan(document)
     wishes = place.job.wishes
+    units = "metric" if options.metric else wishes.units
     files = files_of(
-        plan, document, units="metric" if options.metric else wishes.units, notes=wishes.notes,
+        plan, document, units=units, notes=wishes.notes,
         language=options.language or wishes.language, revision=options.revision,
     )  # fmt: skip
     write_folder(options.out, files)
@@ -251,7 +254,7 @@ def _replanned(
         print(json.dumps(document, ensure_ascii=False))
     else:
         print(said_again(plan, [f"{one.code}: {one.what}" for one in faults],
-                         folder=str(options.out)))  # fmt: skip
+                         folder=str(options.out), us=units == "us"))  # fmt: skip
     no_mix = plan.more_mix is not None and plan.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(one.verdict == "cannot" for one in plan.fields)
     return _NO if bad else _DONE

@@ -262,7 +262,7 @@ def plan_into(
     if as_json:
         print(json.dumps(made.document, ensure_ascii=False))
     elif not quiet:
-        print(said(plan, faults, folder=str(out)))
+        print(said(plan, faults, folder=str(out), us=job.wishes.units == "us"))
     if made.before:
         print(_AS_BEFORE, file=sys.stderr)
     if not as_json and not quiet:

@@ -63,7 +63,7 @@ def run(options: argparse.Namespace) -> int:
         print(json.dumps(document, ensure_ascii=False))
     else:
         told = [f"{fault.code}: {fault.what}" for fault in faults]
-        print(said_again(again, told, folder=str(options.out)))
+        print(said_again(again, told, folder=str(options.out), us=not options.metric))
     no_mix = again.more_mix is not None and again.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(field.verdict == "cannot" for field in again.fields)
     return _NO if bad else _DONE

@@ -55,7 +55,8 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        print(said(day.plan, day.sealing, faults, folder=str(options.out)))
+        us = job.wishes.units == "us"
+        print(said(day.plan, day.sealing, faults, folder=str(options.out), us=us))
     return _NO if faults or day.sealing.verdict == "no" else _DONE
 
 

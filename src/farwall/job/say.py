@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.facts.numbered import numbered
@@ -10,7 +11,7 @@ from farwall.facts.plan import Chances, Field, Plan
 from farwall.job.chances.words import share_words
 from farwall.job.go.say import in_short
 from farwall.job.way_words import way_words
-from farwall.units import ft2_from_m2, gal_from_l
+from farwall.units import clock_words, ft2_from_m2, gal_from_l
 
 WORDS = {
     "fits": "fits",
@@ -21,9 +22,23 @@ WORDS = {
 }
 
 
-def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
-    """What the plan found, what stands against it and what to open."""
-    start = datetime.fromisoformat(plan.starts_at)
+@dataclass(frozen=True)
+class Clock:
+    """Minutes of a plan as the clock on the wall tells them in the job's manner."""
+
+    start: datetime
+    us: bool
+
+    def at(self, minute: float) -> str:
+        """`13:49`, or `1:49 pm`; with the day where it is not the first."""
+        moment = self.start + timedelta(minutes=minute)
+        day = (moment.date() - self.start.date()).days
+        return clock_words(moment, us=self.us) + (f" (day {day + 1})" if day else "")
+
+
+def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
+    """What the plan found, what stands against it and what to open; `us`: hours by am and pm."""
+    clock = Clock(datetime.fromisoformat(plan.starts_at), us)
     lines = [f"{plan.job or 'The job'}: {_rooms(plan)}, {_floor(plan)}."]
     for coat in plan.inputs.coats:
         fields = [field for field in plan.fields if field.coat == coat.id]
@@ -32,9 +47,9 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
             f"Coat {numbered(plan, coat.id)} ({coat.stain} at {coat.cut}): "
             f"{_counted(len(fields), 'field')}, "
             f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
-            f"{_clock(start, fields[0].start_min)} to {_clock(start, fields[-1].end_min)}."
+            f"{clock.at(fields[0].start_min)} to {clock.at(fields[-1].end_min)}."
         )
-        lines.extend(_fields(plan, fields, start))
+        lines.extend(_fields(plan, fields, clock))
     if plan.go is not None:
         lines.insert(0 if plan.go.verdict == "no" else len(lines), in_short(plan.go))
     lines.extend(f"Mind: {warning}" for warning in plan.warnings)
@@ -55,13 +70,13 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
     return "\n".join(line for line in lines if line)
 
 
-def _fields(plan: Plan, fields: Sequence[Field], start: datetime) -> list[str]:
+def _fields(plan: Plan, fields: Sequence[Field], clock: Clock) -> list[str]:
     """A line a field; one for all where the slab refuses them all for one reason."""
     first = fields[0].remedies
     refused = all(field.verdict == "cannot" and field.remedies == first for field in fields)
     if refused and first and first[0].code == "conditions":
         return ["  NO: " + " ".join(remedy.what for remedy in first)]
-    return ["  " + _field(plan, field, start) for field in fields]
+    return ["  " + _field(plan, field, clock) for field in fields]
 
 
 def _rooms(plan: Plan) -> str:
@@ -78,11 +93,11 @@ def _floor(plan: Plan) -> str:
     return f"{ft2_from_m2(area):.0f} ft² ({area:.1f} m²) to stain"
 
 
-def _field(plan: Plan, field: Field, start: datetime) -> str:
+def _field(plan: Plan, field: Field, clock: Clock) -> str:
     late = field.peak_age_min > field.open_time_min.low
     word = "needs a helper" if field.verdict == "helper" and late else WORDS[field.verdict]
     line = (
-        f"{_clock(start, field.start_min)} {numbered(plan, field.id)} "
+        f"{clock.at(field.start_min)} {numbered(plan, field.id)} "
         f"{', '.join(_label(plan, room) for room in field.rooms)}: "
         f"{word}; {_edge(plan, field)}, out by {way_words(plan, field)}"
     )
@@ -118,9 +133,3 @@ def _edge(plan: Plan, field: Field) -> str:
 def _label(plan: Plan, id_: str) -> str:
     """What people call a room."""
     return next((one.label for one in plan.inputs.floor.rooms if one.id == id_), id_)
-
-
-def _clock(start: datetime, minute: float) -> str:
-    moment = start + timedelta(minutes=minute)
-    day = (moment.date() - start.date()).days
-    return f"{moment.hour}:{moment.minute:02d}" + (f" (day {day + 1})" if day else "")

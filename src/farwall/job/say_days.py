@@ -20,21 +20,24 @@ _HOLDS = (
 )
 
 
-def said_days(answer: Answer, *, folder: str = "") -> str:
-    """The calendar as lines of text: one house by the hour, more of them by the day."""
+def said_days(answer: Answer, *, us: bool, folder: str = "") -> str:
+    """The calendar as lines of text: one house by the hour, more of them by the day.
+
+    us: hours by am and pm.
+    """
     told = answer.calendar
-    lines = list(_one(told, told.houses[0]) if len(told.houses) == 1 else _many(told))
+    lines = list(_one(told, told.houses[0], us=us) if len(told.houses) == 1 else _many(told, us=us))
     lines += _grounds(told)
     lines += answer.notes
     if answer.first is not None:
-        lines += ["", *said_changes(answer.changes, answer.calendar)]
+        lines += ["", *said_changes(answer.changes, answer.calendar, us=us)]
     lines += ["", *_checked(answer)]
     if folder:
         lines.append(f"Open {folder}: a page for each house, the tape, days.json beside them.")
     return "\n".join([*lines, *CAUTIONS])
 
 
-def _one(told: Calendar, house: HouseDays) -> Iterator[str]:
+def _one(told: Calendar, house: HouseDays, *, us: bool) -> Iterator[str]:
     ahead = told.question.ahead
     yield _heading(house)
     first = moment(ahead, house.steps[0].start_min).date()
@@ -42,30 +45,30 @@ def _one(told: Calendar, house: HouseDays) -> Iterator[str]:
         yield f"  {date_words(milestone_date(first, days)):<11} {what}"
     yield ""
     for step in house.steps:
-        yield from _step(told, step)
+        yield from _step(told, step, us=us)
     yield ""
-    yield _lock(told, house)
+    yield _lock(told, house, us=us)
     yield from _dues(told, house)
 
 
-def _step(told: Calendar, step: Placed) -> Iterator[str]:
+def _step(told: Calendar, step: Placed, *, us: bool) -> Iterator[str]:
     ahead = told.question.ahead
     start, end = moment(ahead, step.start_min), moment(ahead, step.end_min)
     if step.wait and step.ready_min is not None:
         over = moment(ahead, step.ready_min)
-        yield f"  {'':<11} {step.wait}: over by {date_words(over)} {clock_words(over)}"
-    until = clock_words(end) if end.date() == start.date() else _at(end)
+        yield f"  {'':<11} {step.wait}: over by {_at(over, us=us)}"
+    until = clock_words(end, us=us) if end.date() == start.date() else _at(end, us=us)
     low = moment(ahead, step.end_low_min)
     if step.end_high_min is None:
-        span = f"done {_at(low)} at best, open end at worst"
+        span = f"done {_at(low, us=us)} at best, open end at worst"
     else:
-        span = f"done {_at(low)} to {_at(moment(ahead, step.end_high_min))}"
-    hours = f"{clock_words(start)} to {until}"
-    yield f"  {date_words(start):<11} {hours:<15} {step.name}; {span}"
+        span = f"done {_at(low, us=us)} to {_at(moment(ahead, step.end_high_min), us=us)}"
+    hours = f"{clock_words(start, us=us)} to {until}"
+    yield f"  {date_words(start):<11} {hours:<{21 if us else 15}} {step.name}; {span}"
 
 
-def _at(at: datetime) -> str:
-    return f"{date_words(at)} {clock_words(at)}"
+def _at(at: datetime, *, us: bool) -> str:
+    return f"{date_words(at)} {clock_words(at, us=us)}"
 
 
 def _heading(house: HouseDays) -> str:
@@ -77,12 +80,12 @@ def _heading(house: HouseDays) -> str:
     )
 
 
-def _lock(told: Calendar, house: HouseDays) -> str:
+def _lock(told: Calendar, house: HouseDays, *, us: bool) -> str:
     ahead, high = told.question.ahead, house.lock_end_high_min
     start, end = moment(ahead, house.lock_start_min), moment(ahead, house.lock_end_min)
-    late = "no end that can be told" if high is None else _at(moment(ahead, high))
+    late = "no end that can be told" if high is None else _at(moment(ahead, high), us=us)
     return (
-        f"Locked to all other trades from {_at(start)} to {_at(end)} "
+        f"Locked to all other trades from {_at(start, us=us)} to {_at(end, us=us)} "
         f"(where drying is slow: {late})."
     )
 
@@ -100,7 +103,7 @@ def _dues(told: Calendar, house: HouseDays) -> Iterator[str]:
         )
 
 
-def _many(told: Calendar) -> Iterator[str]:
+def _many(told: Calendar, *, us: bool) -> Iterator[str]:
     ahead = told.question.ahead
     for crew in told.question.crews:
         mine = [one for one in told.houses if one.crew.id == crew.id]
@@ -117,7 +120,7 @@ def _many(told: Calendar) -> Iterator[str]:
                     f"; {house.lost_chance * 100:.0f} % chance to lose a day to the weather (guess)"
                 )
             )
-            yield f"    other trades out until {_at(end)}{risk}"
+            yield f"    other trades out until {_at(end, us=us)}{risk}"
         yield ""
 
 
@@ -143,7 +146,7 @@ def _grounds(told: Calendar) -> list[str]:
     return lines
 
 
-def said_changes(moved: Sequence[Change], told: Calendar) -> list[str]:
+def said_changes(moved: Sequence[Change], told: Calendar, *, us: bool) -> list[str]:
     """What moves against the first answer, a line for each house and each move of a day."""
     lines = []
     still = [one for one in moved if one.stays]
@@ -157,7 +160,7 @@ def said_changes(moved: Sequence[Change], told: Calendar) -> list[str]:
         for each in one.moved:
             if each.days:
                 was, now = moment(ahead, each.was_min), moment(ahead, each.step.start_min)
-                lines.append(f"  {each.step.name}: {_at(now)} instead of {_at(was)}")
+                lines.append(f"  {each.step.name}: {_at(now, us=us)} instead of {_at(was, us=us)}")
     if not lines:
         return ["Against the first answer no step moves to another day."]
     if still:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
-from farwall.job.say import WORDS
+from farwall.job.say import WORDS, Clock
 from farwall.job.way_words import way_words
 from farwall.units import gal_from_l
 
@@ -18,11 +18,15 @@ _IDS = re.compile(r"\b([Ff]ield|band) (\S+?)([:,.]?)(?= |$)")
 STANDS_ON_WET = "Somebody is said to stand on wet floor"
 
 
-def said_again(plan: Plan, faults: Sequence[str], *, folder: str) -> str:
-    """What to do now, what is lost, what is left, what to mix, then the rest of the day."""
-    lines = [_now(plan), *_seams(plan), *_mix(plan, plan.more_mix), *_left(plan)]
+def said_again(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
+    """What to do now, what is lost, what is left, what to mix, then the rest of the day.
+
+    us: hours by am and pm.
+    """
+    clock = Clock(datetime.fromisoformat(plan.starts_at), us)
+    lines = [_now(plan, clock), *_seams(plan), *_mix(plan, plan.more_mix), *_left(plan)]
     lines += [f"Mind: {warning}" for warning in plan.warnings if warning.startswith(STANDS_ON_WET)]
-    lines += _rest(plan)
+    lines += _rest(plan, clock)
     if faults:
         lines.append("The replay on the floor found:")
         lines += [f"  {fault}" for fault in faults[:8]]
@@ -70,14 +74,14 @@ def _line_word(kind: str, name: str) -> str:
     return f"{words.get(kind, 'the saw cut')} {name}"
 
 
-def _now(plan: Plan) -> str:
+def _now(plan: Plan, clock: Clock) -> str:
     """The one thing to do now."""
     past = plan.so_far
     if past is None:
         return ""
     done = {one.id for one in past.done}
     hand = [one for one in past.done if one.end_min > past.at_min + 0.05]
-    first = f"NOW {_clock(plan, past.at_min)}:"
+    first = f"NOW {clock.at(past.at_min)}:"
     lasts = max((one.end_min - past.at_min for one in hand), default=0.0)
     names = " and ".join(numbered(plan, one.id) for one in hand)
     finish = f" finish {names} ({lasts:.1f} min), then" if hand else ""
@@ -91,9 +95,9 @@ def _now(plan: Plan) -> str:
         where = "to the next line that hides a seam and stop there (`farwall stop` names it)."
         return f"{first}{finish} spray {where}"
     if field.coat != past.coat or not any(b.id in done for b in field.bands):
-        return f"{first}{finish} {_begin(plan, band, field)}"
+        return f"{first}{finish} {_begin(plan, band, field, clock)}"
     fill = _filling(field, past.at_min, band.start_min)
-    wait = _waiting(plan, band)
+    wait = _waiting(plan, band, clock)
     if wait and field.verdict == "cannot":
         last = [b.id for b in field.bands if b.id in done][-1]
         wait = f" feather the edge of {numbered(plan, last)} now;{wait}"
@@ -118,24 +122,24 @@ def _leaves(plan: Plan) -> str:
     return " the second sprayer walks out while the first waits, then" if out else ""
 
 
-def _begin(plan: Plan, band: Band, field: Field) -> str:
+def _begin(plan: Plan, band: Band, field: Field, clock: Clock) -> str:
     past = plan.so_far
     at = past.at_min if past is not None else 0.0
     room = _room(plan, field, band)
     name, number = numbered(plan, field.id), numbered(plan, band.id)
     if band.start_min - at > 3.0:
-        when = _clock(plan, band.start_min)
+        when = clock.at(band.start_min)
         return f"wait. {when} begin field {name} in {room}, band {number}."
     fill = _filling(field, at, band.start_min)
     return f"{fill} begin field {name} in {room}, band {number}.".strip()
 
 
-def _waiting(plan: Plan, band: Band) -> str:
+def _waiting(plan: Plan, band: Band, clock: Clock) -> str:
     past = plan.so_far
     late = past is not None and any(
         c.until_min is not None and abs(c.until_min - band.start_min) < 1.5 for c in past.closed
     )
-    return f" wait until {_clock(plan, band.start_min)}, then" if late else ""
+    return f" wait until {clock.at(band.start_min)}, then" if late else ""
 
 
 def _filling(field: Field, start: float, end: float) -> str:
@@ -197,29 +201,29 @@ def _to_come(plan: Plan) -> list[Field]:
     return sorted(open_, key=lambda field: field.order)
 
 
-def _rest(plan: Plan) -> list[str]:
+def _rest(plan: Plan, clock: Clock) -> list[str]:
     """A line a field of the coat that is next, a line for each coat after it."""
     fields = _to_come(plan)
     coats = list(dict.fromkeys(field.coat for field in fields))
-    lines = [f"  {_line(plan, field)}" for field in fields if field.coat == coats[0]]
+    lines = [f"  {_line(plan, field, clock)}" for field in fields if field.coat == coats[0]]
     for coat in coats[1:]:
         own = [field for field in fields if field.coat == coat]
-        span = f"{_clock(plan, own[0].start_min)} to {_clock(plan, own[-1].end_min)}"
+        span = f"{clock.at(own[0].start_min)} to {clock.at(own[-1].end_min)}"
         many = f"{len(own)} field" + ("s" if len(own) > 1 else "")
         lines.append(f"  then coat {numbered(plan, coat)}: {many}, {span}")
     return lines
 
 
-def _line(plan: Plan, field: Field) -> str:
+def _line(plan: Plan, field: Field, clock: Clock) -> str:
     done = {one.id for one in plan.so_far.done} if plan.so_far is not None else set()
     first = next(band for band in field.bands if band.id not in done)
     begun = "goes on" if first is not field.bands[0] else "begins"
     word = "a seam shows" if field.verdict == "cannot" else WORDS[field.verdict]
     name = f"{numbered(plan, field.id)} {_rooms(plan, field.rooms)}"
     return (
-        f"{_clock(plan, first.start_min)} {name} {begun}: {word}; "
+        f"{clock.at(first.start_min)} {name} {begun}: {word}; "
         f"oldest edge {field.peak_age_min:.1f} of {field.open_time_min.low:.1f} min, "
-        f"out by {way_words(plan, field)}, done {_clock(plan, field.end_min)}"
+        f"out by {way_words(plan, field)}, done {clock.at(field.end_min)}"
     )
 
 
@@ -232,13 +236,6 @@ def _room(plan: Plan, field: Field, band: Band) -> str:
 def _rooms(plan: Plan, ids: Sequence[str]) -> str:
     labels = {room.id: room.label for room in plan.inputs.floor.rooms}
     return ", ".join(labels.get(name, name) for name in ids)
-
-
-def _clock(plan: Plan, minute: float) -> str:
-    start = datetime.fromisoformat(plan.starts_at)
-    moment = start + timedelta(minutes=minute)
-    day = (moment.date() - start.date()).days
-    return f"{moment.hour}:{moment.minute:02d}" + (f" (day {day + 1})" if day else "")
 
 
 def _volume(litres: float) -> str:

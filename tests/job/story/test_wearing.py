@@ -98,7 +98,7 @@ def test_the_story_tells_it():
     log = Log(PLAN)
     log("respirator-on", 10, person="Ada")
     log("respirator-off", 40, person="Ada")
-    lines = told(PLAN, story(PLAN, log.kept)).splitlines()
+    lines = told(PLAN, story(PLAN, log.kept), us=True).splitlines()
     assert "Respirator, Ada: 30 min on 2026-05-14; pair on now 30 min." in lines
 
 

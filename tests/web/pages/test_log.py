@@ -59,7 +59,7 @@ def test_the_page_says_what_the_command_says(office, capsys):
     main(["log", "two", "--book", str(office.book.where.folder), "--story"])
     told = capsys.readouterr().out
     text = office.get("/houses/two/log").text.replace("&#39;", "'")
-    lines = re.findall(r"^  \d+:\d\d (.+?) \(office\)  \[(\w+)\]$", told, re.MULTILINE)
+    lines = re.findall(r"^  \d+:\d\d(?: [ap]m)? (.+?) \(office\)  \[(\w+)\]$", told, re.MULTILINE)
     assert len(lines) == 3
     for what, short in lines:
         assert f"<p>{what} " in text

@@ -1,5 +1,8 @@
 """Entries in words: in English the very words of `farwall log`, in Spanish none is left out."""
 
+import re
+from dataclasses import replace
+
 import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
@@ -16,6 +19,7 @@ from farwall.web.pages.log_words import (
     choice_told,
     entry_told,
     field_told,
+    minute_told,
     short_name,
     sums_told,
 )
@@ -75,10 +79,12 @@ def test_what_it_comes_to_is_what_the_command_comes_to(plan):
         for n, (word, carried) in enumerate(said, 1)
     ]  # fmt: skip
     found = story(plan, kept)
-    lines = told(plan, found).splitlines()
-    sums = list(sums_told(plan, found))
-    assert len(sums) >= 2
-    assert [one for one in sums if one not in lines] == []
+    for units, hour in (("us", r" used by \d+:\d\d am:?"), ("metric", r" used by \d+:\d\d[:.]")):
+        lines = told(plan, found, us=units == "us").splitlines()
+        sums = list(sums_told(plan, found, units))
+        assert len(sums) >= 2
+        assert [one for one in sums if one not in lines] == []
+        assert re.search(hour, sums[0])
 
 
 def test_the_form_offers_every_word_of_the_log_once():
@@ -123,3 +129,15 @@ def test_every_word_has_a_name_for_the_tape(language):
     finally:
         LANGUAGE.reset(before)
     assert all(names)
+
+
+def test_a_minute_is_told_in_the_manner_of_the_house_and_the_language(plan):
+    """By hand: the plan begins at 8:00; 330 min later it is half past one."""
+    begun = replace(plan, starts_at="2026-06-08T08:00:00+00:00")
+    assert minute_told(begun, 330, "us") == "1:30 pm"
+    assert minute_told(begun, 330, "metric") == "13:30"
+    token = LANGUAGE.set("es")
+    try:
+        assert minute_told(begun, 330, "us") == "1:30 p. m."
+    finally:
+        LANGUAGE.reset(token)

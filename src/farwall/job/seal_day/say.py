@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from farwall.days.words import date_words
-from farwall.facts.plan import Clock, Field, Plan
+from farwall.facts.numbered import numbered
+from farwall.facts.plan import Clock, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
 from farwall.job.sealing import WHICH
 from farwall.units import clock_words, gal_from_l
@@ -14,26 +15,30 @@ from farwall.units import clock_words, gal_from_l
 _WORDS = {"no": "NO", "go with": "Go, with what is listed", "go": "Go"}
 
 
-def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str) -> str:
-    """Verdict first, then hours, fields, crossing, waits; what stands against it; what to open."""
+def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str, us: bool) -> str:
+    """Verdict first, then hours, fields, crossing, waits; what stands against it; what to open.
+
+    us: hours by am and pm.
+    """
     name = sealing.sealer.type or "a sealer nobody named"
     neat = f"{name[0].upper()}{name[1:]}, neat"
     lines = [f"{plan.job or 'The job'}: {_WORDS[sealing.verdict]}. {neat}."]
     if sealing.sealer.type is None:
         lines.append(f"  {WHICH}")
-    lines += [f"  NO: {one}" for one in sealing.against]
+    lines += [f"  NO: {_by_number(plan, one)}" for one in sealing.against]
     lines += [
         f"  {'NO' if one.word == 'no' else 'Mind'}: {one.what} {one.change}"
         for one in sealing.reasons
     ]
-    lines.append(f"  {_dried(sealing)}")
+    lines.append(f"  {_dried(sealing, us=us)}")
     for coat in sealing.coats:
-        lines += _coat(coat, [f for f in plan.fields if f.coat == coat.coat], sealing)
-    lines += [f"  {_wait(one, plan)}" for one in plan.clocks if one.begins_min and one.coat
+        lines += _coat(plan, coat, sealing, us=us)
+    lines += [f"  {_wait(one, plan, us=us)}" for one in plan.clocks if one.begins_min and one.coat
               == sealing.coats[-1].coat and one.name != "wet edge"]  # fmt: skip
     patch = sealing.test_patch
     lines.append(
-        f"Test patch first: {patch.room}, laid by {_at(patch.lay_by)}, tried {_at(patch.try_at)}."
+        f"Test patch first: {_rooms(plan, [patch.room])}, laid by {_at(patch.lay_by, us=us)}, "
+        f"tried {_at(patch.try_at, us=us)}."
     )
     if sealing.verdict == "no":
         lines.append("So nothing here may be sealed as it stands.")
@@ -49,23 +54,25 @@ def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str) ->
     return "\n".join(lines)
 
 
-def _dried(sealing: Sealing) -> str:
+def _dried(sealing: Sealing, *, us: bool) -> str:
     dried = sealing.dried_down
     if dried.asked_from:
-        return f"Told as dry from {_at(dried.not_before)}."
-    likely = f", likely {_at(dried.at_likely)}" if dried.at_likely else ""
-    late = _at(dried.at_high) if dried.at_high else "later than its clock counts"
+        return f"Told as dry from {_at(dried.not_before, us=us)}."
+    likely = f", likely {_at(dried.at_likely, us=us)}" if dried.at_likely else ""
+    late = _at(dried.at_high, us=us) if dried.at_high else "later than its clock counts"
     return f"Dried down by its clock at the late end {late}{likely}; the floor itself wins."
 
 
-def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[str]:
-    begins, ends = _at(coat.begins_at), datetime.fromisoformat(coat.ends_at)
+def _coat(plan: Plan, coat: CoatHours, sealing: Sealing, *, us: bool) -> list[str]:
+    fields = [one for one in plan.fields if one.coat == coat.coat]
+    begins, ends = _at(coat.begins_at, us=us), datetime.fromisoformat(coat.ends_at)
     cans = " and ".join(f"{one['count']} × {_size(one['size_l'])}" for one in coat.open_containers)
     opened = f" ({cans})" if cans else ", left of the last"
     words = [
         (
-            f"{coat.coat}: {begins} to {clock_words(ends)}, {_volume(coat.likely_l)} likely, "
-            f"{_volume(coat.open_l)} opened before it{opened}, {_volume(coat.ready_l)} at hand."
+            f"Coat {numbered(plan, coat.coat)}: {begins} to {clock_words(ends, us=us)}, "
+            f"{_volume(coat.likely_l)} likely, {_volume(coat.open_l)} opened before it{opened}, "
+            f"{_volume(coat.ready_l)} at hand."
         )
     ]
     if coat.word == "care":
@@ -82,7 +89,7 @@ def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[st
     if coat.crossings:
         words.append(f"  crossed over the coat below in {len(crossed)} of {len(fields)} fields")
     words += [
-        f"  not crossed in {', '.join(one.rooms)}: {one.why}"
+        f"  not crossed in {_rooms(plan, one.rooms)}: {one.why}"
         for one in coat.crossings
         if not one.crossed
     ]
@@ -90,33 +97,51 @@ def _coat(coat: CoatHours, fields: Sequence[Field], sealing: Sealing) -> list[st
         start, ended = datetime.fromisoformat(coat.begins_at), ends
         low = ended + timedelta(minutes=coat.recoat.low_min)
         high = coat.recoat.high_min
-        late = f", surely {_moment(ended + timedelta(minutes=high))}" if high is not None else ""
+        late = (
+            f", surely {_moment(ended + timedelta(minutes=high), us=us)}"
+            if high is not None
+            else ""
+        )
         until = start + timedelta(minutes=coat.abrade.low_min)
         words.append(
-            f"  next coat from {_moment(low)}{late}; after {_moment(until)} abrade it first"
+            f"  next coat from {_moment(low, us=us)}{late}; "
+            f"after {_moment(until, us=us)} abrade it first"
         )
     return words
 
 
-def _wait(clock: Clock, plan: Plan) -> str:
+def _wait(clock: Clock, plan: Plan, *, us: bool) -> str:
     start = datetime.fromisoformat(plan.starts_at) + timedelta(minutes=clock.begins_min or 0.0)
     low, late = clock.low_min, clock.high_min if clock.high_min is not None else clock.low_min
     if late == low:
-        return f"{clock.name}: {_moment(start + timedelta(minutes=low))} ({clock.rank})"
+        return f"{clock.name}: {_moment(start + timedelta(minutes=low), us=us)} ({clock.rank})"
     return (
-        f"{clock.name}: {_moment(start + timedelta(minutes=low))} at the earliest, "
-        f"{_moment(start + timedelta(minutes=late))} at the late end ({clock.rank})"
+        f"{clock.name}: {_moment(start + timedelta(minutes=low), us=us)} at the earliest, "
+        f"{_moment(start + timedelta(minutes=late), us=us)} at the late end ({clock.rank})"
     )
 
 
-def _at(moment: str) -> str:
-    return _moment(datetime.fromisoformat(moment))
+def _at(moment: str, *, us: bool) -> str:
+    return _moment(datetime.fromisoformat(moment), us=us)
 
 
-def _moment(at: datetime) -> str:
-    """`Mon 18 May 8:05`, rounded to the minute as on the sheet."""
+def _moment(at: datetime, *, us: bool) -> str:
+    """`Mon 18 May 8:05` (`8:05 am`), rounded to the minute as on the sheet."""
     at = (at + timedelta(seconds=30)).replace(second=0, microsecond=0)
-    return f"{date_words(at)} {clock_words(at)}"
+    return f"{date_words(at)} {clock_words(at, us=us)}"
+
+
+def _by_number(plan: Plan, words: str) -> str:
+    """Words of seal.json, which name a field by its id, with its number in the id's place."""
+    for field in plan.fields:
+        words = words.replace(f"({field.id})", f"(field {numbered(plan, field.id)})")
+    return words
+
+
+def _rooms(plan: Plan, ids: Sequence[str]) -> str:
+    """Rooms as people call them."""
+    labels = {room.id: room.label for room in plan.inputs.floor.rooms}
+    return ", ".join(labels.get(name, name) for name in ids)
 
 
 def _volume(litres: float) -> str:

@@ -13,6 +13,7 @@ from farwall.job.story.wearing import Wearing, wearing
 from farwall.units import (
     KG_PER_LB,
     M2_PER_FT2,
+    clock_words,
     f_from_c,
     ft2_per_gal_from_m2_per_l,
     ft_from_m,
@@ -32,16 +33,19 @@ def short_id(name: str) -> str:
     return name.replace("-", "")[-SHORT_ID:]
 
 
-def told(plan: Plan, story: Story) -> str:
-    """The whole story: each thing at its minute, then what it came to, then what cannot be so."""
+def told(plan: Plan, story: Story, *, us: bool) -> str:
+    """The whole story: each thing at its minute, then what it came to, then what cannot be so.
+
+    us: hours by am and pm.
+    """
     lines = [f"{plan.job or 'The job'}: {_entries(len(story.happened))}."]
-    lines += [f"  {line_of(plan, one)}" for one in story.happened]
+    lines += [f"  {line_of(plan, one, us=us)}" for one in story.happened]
     lines += [
-        f"  struck: {clock(plan, one.at_min)} {what_of(plan, one)}  [{short_id(one.id)}]"
+        f"  struck: {clock(plan, one.at_min, us=us)} {what_of(plan, one)}  [{short_id(one.id)}]"
         for one in story.struck
     ]
     for coat in story.coats:
-        lines += _coat(plan, coat)
+        lines += _coat(plan, coat, us=us)
     lines += [worn_line(one) for one in wearing(story)[0]]
     if story.hours_h:
         hours = ", ".join(f"{task} {value:g}" for task, value in story.hours_h.items())
@@ -62,11 +66,11 @@ def _entries(count: int) -> str:
     return f"{count} {'entry' if count == 1 else 'entries'}"
 
 
-def line_of(plan: Plan, one: Happened) -> str:
-    """One thing that happened, with its minute and the end of its id."""
+def line_of(plan: Plan, one: Happened, *, us: bool) -> str:
+    """One thing that happened, with its minute and the end of its id; `us`: by am and pm."""
     who = f" ({one.who})" if one.who else ""
     off = "" if abs(one.off_min) < 1 else f" (its clock was put right by {-one.off_min:+.0f} min)"
-    return f"{clock(plan, one.at_min)} {what_of(plan, one)}{who}{off}  [{short_id(one.id)}]"
+    return f"{clock(plan, one.at_min, us=us)} {what_of(plan, one)}{who}{off}  [{short_id(one.id)}]"
 
 
 def what_of(plan: Plan, one: Happened) -> str:
@@ -79,14 +83,14 @@ def what_of(plan: Plan, one: Happened) -> str:
     )  # fmt: skip
 
 
-def clock(plan: Plan, minute: float) -> str:
-    """A minute of the plan by the clock on the wall."""
+def clock(plan: Plan, minute: float, *, us: bool = False) -> str:
+    """A minute of the plan by the clock on the wall; `us`: by am and pm."""
     start = datetime.fromisoformat(plan.starts_at)
     moment = start + timedelta(minutes=minute)
     days = (moment.date() - start.date()).days
     before = "the day" if days == -1 else f"{-days} days"
     day = f" (day {days + 1})" if days > 0 else f" ({before} before)" if days < 0 else ""
-    return f"{moment.hour}:{moment.minute:02d}{day}"
+    return f"{clock_words(moment, us=us)}{day}"
 
 
 def volume(litres: float) -> str:
@@ -160,29 +164,29 @@ def _part(plan: Plan, carried: Carried | None, key: str, value: object) -> str:
     return text if key in _BARE else f"{_NAMES.get(key, key.replace('_', ' '))} {text}"
 
 
-def _coat(plan: Plan, coat: CoatStory) -> Iterator[str]:
+def _coat(plan: Plan, coat: CoatStory, *, us: bool) -> Iterator[str]:
     done = sum(one.end_min is not None for one in coat.fields)
     own = sum(one.coat == coat.coat for one in plan.fields)
     head = f"Coat {numbered(plan, coat.coat)}: {done} of {own} fields done"
     if coat.mixed_l is not None:
         head += f", {volume(coat.mixed_l)} mixed"
     if coat.used_l is not None:
-        head += f", {volume(coat.used_l)} used by {clock(plan, coat.levels[-1].at_min)}"
+        head += f", {volume(coat.used_l)} used by {clock(plan, coat.levels[-1].at_min, us=us)}"
     if coat.l_per_m2 is not None:
         planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2  # overlaps counted
         head += f": {coverage(coat.l_per_m2)} with all overlaps, planned {coverage(planned)}"
     yield f"{head}."
     for one in coat.fields:
-        yield f"  {_field(plan, one)}"
+        yield f"  {_field(plan, one, us=us)}"
 
 
-def _field(plan: Plan, one: FieldStory) -> str:
+def _field(plan: Plan, one: FieldStory, *, us: bool) -> str:
     rooms = {room.id: room.label for room in plan.inputs.floor.rooms}
     field = next((each for each in (*plan.fields, *plan.left) if each.id == one.field), None)
     where = ", ".join(rooms.get(room, room) for room in field.rooms) if field else ""
-    ends = "not done" if one.end_min is None else f"to {clock(plan, one.end_min)}"
+    ends = "not done" if one.end_min is None else f"to {clock(plan, one.end_min, us=us)}"
     used = ""
     if one.used_l is not None:
         used = f", took {volume(one.used_l)}, planned {volume(one.planned_l)}"
-    at = f"{clock(plan, one.start_min)} {ends}"
+    at = f"{clock(plan, one.start_min, us=us)} {ends}"
     return f"{numbered(plan, one.field)} {where}: {at}, {_bands(len(one.bands))}{used}"

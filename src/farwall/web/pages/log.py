@@ -23,7 +23,7 @@ from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_form import GROUPS, There, fields_of, is_id
 from farwall.web.pages.log_keep import files_named, keep_typed, typed_of
 from farwall.web.pages.log_lines import Told, lines_of
-from farwall.web.pages.log_words import sums_told, word_name, word_says
+from farwall.web.pages.log_words import minute_told, sums_told, word_name, word_says
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.photo import photo_answer
 from farwall.web.pages.shown import Kept as KeptPlans
@@ -159,13 +159,13 @@ def _comes_to(case: _Case) -> dict[str, Any]:
     shown, story = case.state.shown, case.story
     if shown is None or story is None:
         return {"sums": [], "odd": [], "closed": "", "lacks": [], "teaches": ""}
-    from farwall.job.story.say import clock
-
     over = story.last("handed-over")
     return {
-        "sums": list(sums_told(shown.plan, story)),
+        "sums": list(sums_told(shown.plan, story, case.units)),
         "odd": list(story.contradictions),
-        "closed": said("log-closed", at=clock(shown.plan, over.at_min)) if over else "",
+        "closed": said("log-closed", at=minute_told(shown.plan, over.at_min, case.units))
+        if over
+        else "",
         "lacks": [] if over else list(lacks(shown.plan, story)),
         "teaches": teaches(shown.job, shown.plan, story, job_id=case.state.id),
     }

@@ -10,7 +10,9 @@ from farwall.facts.numbered import by_number, coats_of, numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, Happened, Story
 from farwall.job.story.say import area, clock, coverage, short_id, temperature, volume
+from farwall.papers.wall_clock import Units
 from farwall.units import KG_PER_LB, M2_PER_FT2, ft_from_m, gal_from_l
+from farwall.web.pages.when import halves_told
 from farwall.web.words import said, words
 
 _SHOWN: Mapping[str, Callable[[float], str]] = {
@@ -108,23 +110,28 @@ def _part(names: Names, carried: Carried | None, key: str, value: object) -> str
     return text if key in _BARE else f"{_known(f'log-key-{key}', key.replace('_', ' '))} {text}"
 
 
-def sums_told(plan: Plan, story: Story) -> Iterator[str]:
+def sums_told(plan: Plan, story: Story, units: Units) -> Iterator[str]:
     """What the log comes to: each coat with its litres, the hours."""
     for coat in story.coats:
-        yield _coat(plan, coat)
+        yield _coat(plan, coat, units)
     if story.hours_h:
         tasks = ", ".join(f"{choice_told(one)} {h:g}" for one, h in story.hours_h.items())
         yield said("log-hours", tasks=tasks, total=f"{sum(story.hours_h.values()):g}")
 
 
-def _coat(plan: Plan, coat: CoatStory) -> str:
+def minute_told(plan: Plan, minute: float, units: Units) -> str:
+    """A minute of the plan by the clock on the wall, `8:19 am`, with the day if another."""
+    return halves_told(clock(plan, minute, us=units == "us"))
+
+
+def _coat(plan: Plan, coat: CoatStory, units: Units) -> str:
     done = sum(one.end_min is not None for one in coat.fields)
     own = sum(one.coat == coat.coat for one in plan.fields)
     more = ""
     if coat.mixed_l is not None:
         more += said("log-coat-mixed", litres=volume(coat.mixed_l))
     if coat.used_l is not None:
-        at = clock(plan, coat.levels[-1].at_min)
+        at = minute_told(plan, coat.levels[-1].at_min, units)
         more += said("log-coat-used", litres=volume(coat.used_l), at=at)
     if coat.l_per_m2 is not None:
         planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2

@@ -25,7 +25,11 @@ def date_told(day: date) -> str:
 
 def clock_told(at: datetime, units: Units = "us") -> str:
     """`2:15 pm`, `14:15`, `2:15 p. m.` in Spanish."""
-    words = clock_words(at, us=units == "us")
+    return halves_told(clock_words(at, us=units == "us"))
+
+
+def halves_told(words: str) -> str:
+    """Words with `am` or `pm` behind a time, that half of the day in the language asked for."""
     for half in ("am", "pm"):
         words = words.replace(f" {half}", f" {said(half)}")
     return words

@@ -1,5 +1,6 @@
 """The fumes of a planned day: what raises them, what lowers them, what is always said."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -194,14 +195,23 @@ def test_another_way_of_saying_the_same_coats_is_the_same_air():
 
 def test_said_in_lines():
     found = fumes()
-    lines = fumes_said(found)
+    lines = fumes_said(found, us=True)
     assert any("worst room" in one for one in lines)
     assert sum("peak" in one for one in lines) == len(found.rooms)
     assert not any("e+" in one for one in lines)
+
+
+@pytest.mark.parametrize("us", [True, False])
+def test_every_hour_is_told_in_the_manner_of_the_job(us):
+    found = fumes()
+    hours = re.findall(r"\b(\d+):\d\d\b( [ap]m)?", "\n".join(fumes_said(found, us=us)))
+    assert len(hours) > len(found.rooms)
+    assert {bool(half) for _, half in hours} == {us}
+    assert not any(hour.startswith("0") and len(hour) > 1 for hour, _ in hours)
 
 
 def test_a_plan_that_sprays_nothing_says_so():
     job, plan = planned()
     found = fumes_of(Ground(job, replace(plan, fields=())))
     assert found.rooms == ()
-    assert fumes_said(found)[0].startswith("Nothing is sprayed")
+    assert fumes_said(found, us=True)[0].startswith("Nothing is sprayed")

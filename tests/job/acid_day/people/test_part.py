@@ -1,5 +1,6 @@
 """The people of an acid day: a word for each duty, what stops, what nobody told."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -91,14 +92,19 @@ def test_no_number_is_ever_filled_in():
     found = people(ADA)
     assert [one.value for one in found.numbers] == [""] * 5
     assert sum("none is filled in here" in one for one in found.warnings) == 2
-    said = "\n".join(people_said(found))
+    said = "\n".join(people_said(found, us=True))
     assert "911" not in said
-    assert "000 invented" in "\n".join(people_said(people(ADA, emergency=TOLD)))
+    assert "000 invented" in "\n".join(people_said(people(ADA, emergency=TOLD), us=True))
 
 
 def test_the_terminal_says_what_stops_first_and_who_stays_out():
     told = replace(ADA, clean_shaven=False)
-    lines = people_said(people(told, CY, emergency=TOLD))
+    found = people(told, CY, emergency=TOLD)
+    lines = people_said(found, us=False, coats=("first", "second"))
     assert lines[0].startswith("NO: Ada may not mix a batch yet: hair under")
     assert any(one.startswith("Owner, pets and other trades stay out") for one in lines)
-    assert any("first 8:16, 8:31, 8:46, 9:01, 9:05" in one for one in lines)
+    assert any("coat 1 8:16, 8:31, 8:46, 9:01, 9:05" in one for one in lines)
+    lines = people_said(found, us=True, coats=("first", "second"))
+    assert any("coat 1 8:16 am, 8:31 am, 8:46 am, 9:01 am, 9:05 am" in one for one in lines)
+    out = next(one for one in lines if "stay out" in one)
+    assert re.search(r"not before 2026-05-\d\d \d+:\d\d [ap]m", out)

@@ -82,7 +82,18 @@ def test_the_log_says_by_room_what_comes_next():
     assert (own.rinses, own.verdict, own.rag) == (1, "scrub", "coloured")
     assert "Scrub every ft²" in own.do
     assert (other.rinses, other.verdict) == (0, "read")
-    assert "After rinse 1: " in "\n".join(washing_said(found))
+    assert "After rinse 1: " in "\n".join(washing_said(found, us=True))
+
+
+def test_the_hour_to_wash_is_told_in_the_manner_of_the_job():
+    found = replace(day(), begins_at=("2026-05-15T07:30:00-06:00", "2026-05-15T13:05:00-06:00", ""))
+    told = {us: washing_said(found, us=us)[0] for us in (True, False)}
+    assert told[True].startswith(
+        "Wash from 2026-05-15 1:05 pm (earliest 2026-05-15 7:30 am, at the late end not reached)"
+    )
+    assert told[False].startswith(
+        "Wash from 2026-05-15 13:05 (earliest 2026-05-15 7:30, at the late end not reached)"
+    )
 
 
 def test_a_vacuum_as_told_sets_how_much_is_wetted():

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
+from functools import partial
 
 from farwall.job.acid_day.fumes.noun import Fumes, KeptOut, Range, RoomFumes, Way, worst_of
+from farwall.units import clock_words
 
 _WAYS = {
     "shut": "shut", "open": "doors and windows open", "open-fans": "open, {fans} blowing out",
@@ -12,8 +14,8 @@ _WAYS = {
 }  # fmt: skip
 
 
-def fumes_said(part: Fumes) -> tuple[str, ...]:
-    """The part in lines for a terminal."""
+def fumes_said(part: Fumes, *, us: bool) -> tuple[str, ...]:
+    """The part in lines for a terminal; `us`: hours by am and pm."""
     if not part.rooms:
         return part.warnings
     worst = part.rooms[worst_of([one.peak_ppm for one in part.rooms])]
@@ -24,11 +26,11 @@ def fumes_said(part: Fumes) -> tuple[str, ...]:
     )
     return (
         head,
-        *(_room(one, part.starts_at) for one in part.rooms),
+        *(_room(one, part.starts_at, us=us) for one in part.rooms),
         *_sprayer(part),
         *(_way(one) for one in part.ways),
         *_needed(part),
-        *_out(part),
+        *_out(part, us=us),
         *_chromate(part),
         *_ammonia(part),
         *part.warnings,
@@ -46,23 +48,25 @@ def figure(value: float) -> str:
     return f"{rounded:,.0f}" if rounded >= 10 else f"{rounded:g}"
 
 
-def _room(one: RoomFumes, starts_at: str) -> str:
+def _room(one: RoomFumes, starts_at: str, *, us: bool) -> str:
+    at = partial(clock, starts_at, us=us)
     clear = next(b for b in one.below if b.limit == "hcl-hygienists")
     return (
-        f"{one.name}: peak {ppm(one.peak_ppm)} at {clock(starts_at, one.peak_at_min)}, mean over "
-        f"15 min {ppm(one.mean_15_ppm)}; below 2 ppm from {clock(starts_at, clear.likely_min)}, at "
-        f"the high end {clock(starts_at, clear.high_min)}."
+        f"{one.name}: peak {ppm(one.peak_ppm)} at {at(one.peak_at_min)}, mean over "
+        f"15 min {ppm(one.mean_15_ppm)}; below 2 ppm from {at(clear.likely_min)}, at "
+        f"the high end {at(clear.high_min)}."
     )
 
 
-def clock(starts_at: str, at_min: float | None) -> str:
-    """`14:35`, with the day where it is another; or that it does not come in two days."""
+def clock(starts_at: str, at_min: float | None, *, us: bool) -> str:
+    """`14:35`, `2:35 pm`; with the day where it is another; or that it is not within two days."""
     if at_min is None:
         return "not within two days"
     start = datetime.fromisoformat(starts_at)
     then = start + timedelta(minutes=at_min)
     later = (then.date() - start.date()).days
-    return f"{then:%H:%M}" + (f" ({later} day{'s' if later > 1 else ''} later)" if later else "")
+    told = clock_words(then, us=us)
+    return told + (f" ({later} day{'s' if later > 1 else ''} later)" if later else "")
 
 
 def _sprayer(part: Fumes) -> tuple[str, ...]:
@@ -104,18 +108,20 @@ def _needed(part: Fumes) -> tuple[str, ...]:
     return (told,)
 
 
-def _out(part: Fumes) -> tuple[str, ...]:
-    return tuple(_kept(n, one, part.starts_at) for n, one in enumerate(part.kept_out, 1))
+def _out(part: Fumes, *, us: bool) -> tuple[str, ...]:
+    return tuple(_kept(n, one, part.starts_at, us=us) for n, one in enumerate(part.kept_out, 1))
 
 
-def _kept(number: int, one: KeptOut, starts_at: str) -> str:
+def _kept(number: int, one: KeptOut, starts_at: str, *, us: bool) -> str:
+    at = partial(clock, starts_at, us=us)
+
     def until(at_min: float | None) -> str:
         if at_min is None and one.next_min is not None:
             return "the next coat"
-        return clock(starts_at, at_min)
+        return at(at_min)
 
     return (
-        f"After coat {number} ({clock(starts_at, one.ends_min)}) the house is above 2 ppm until "
+        f"After coat {number} ({at(one.ends_min)}) the house is above 2 ppm until "
         f"{until(one.likely_min)}, at the high end until {until(one.high_min)}: nobody without a "
         "respirator goes in before, and then only after a reading."
     )

@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import datetime
 
 from farwall.job.acid_day.washing.noun import Ends, WashDay, WashRoom
-from farwall.units import KG_PER_LB, ft2_from_m2, ft_from_m, gal_from_l
+from farwall.units import KG_PER_LB, clock_words, ft2_from_m2, ft_from_m, gal_from_l
 
 
-def washing_said(day: WashDay) -> tuple[str, ...]:
-    """The part in lines for a terminal."""
-    return (*_said(day), *day.warnings)
+def washing_said(day: WashDay, *, us: bool) -> tuple[str, ...]:
+    """The part in lines for a terminal; `us`: hours by am and pm."""
+    return (*_said(day, us=us), *day.warnings)
 
 
-def _said(day: WashDay) -> Iterator[str]:
+def _said(day: WashDay, *, us: bool) -> Iterator[str]:
     if not day.rooms:
         return
-    low, likely, high = (one.replace("T", " ")[:16] or "not reached" for one in day.begins_at)
+    low, likely, high = (_at(one, us=us) if one else "not reached" for one in day.begins_at)
     yield f"Wash from {likely} (earliest {low}, at the late end {high}): dwell over, floor dry."
     yield (
         f"{_hours(day.work_h)} of work, {_hours(day.hours)} on the clock with "
@@ -44,6 +45,11 @@ def _room(room: WashRoom) -> str:
         f"{ft_from_m(room.edge_m):.0f} ft of edge by hand, {room.strips} "
         f"strip{'s' * (room.strips != 1)}.{told}"
     )
+
+
+def _at(moment: str, *, us: bool) -> str:
+    told = datetime.fromisoformat(moment)
+    return f"{told.date()} {clock_words(told, us=us)}"
 
 
 def _gal(ends: Ends) -> str:
