@@ -76,6 +76,12 @@ def feet_and_inches(length_m: float) -> str:
     return f"{sign}{feet}' {inches}{'½' if half else ''}\""
 
 
+def length_words(length_m: float, *, us: bool) -> str:
+    """A length both ways, the reader's own first: `3' 4" (1.02 m)`, `1.02 m (3' 4")`."""
+    tape, metric = feet_and_inches(length_m), f"{length_m:.2f} m"
+    return f"{tape} ({metric})" if us else f"{metric} ({tape})"
+
+
 def clock_words(at: datetime, *, us: bool = False) -> str:
     """A time of day: `19:30`; `7:30 pm` in US manner."""
     if not us:

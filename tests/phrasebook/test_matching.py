@@ -24,6 +24,7 @@ BY_HAND = [
     ("common practice, no source, our guess, Uno 1998",
      "práctica común, sin fuente, estimación nuestra, Uno 1998"),
     ("Great room: Bands of 2' 0\" (0.61 m).", "Great room: Franjas de 2' 0\" (0.61 m)."),
+    ("Great room: Bands of 0.61 m (2' 0\").", "Great room: Franjas de 0.61 m (2' 0\")."),
     ("Wednesday, June 3, 2026, first stroke 8:00",
      "miércoles 3 de junio de 2026, primera pasada 8:00"),
     ("coats[0].cut: `cutt` is not a key here. Did you mean `cut`?",
@@ -130,7 +131,7 @@ def test_a_pattern_without_words_of_its_own_parts_no_two_sentences():
     said = in_spanish(two, frozenset({"light", "dark"}))
     assert said is not None
     assert said.startswith("Compre 2 × 1 gal light a 58.00 y 3 × 1 gal dark")
-    assert said.endswith("Junte todos los lotes de un mismo tinte antes de la primera mezcla.")
+    assert said.endswith("Junte todos los lotes de un tinte antes de mezclar.")
 
 
 @pytest.mark.parametrize(
@@ -148,3 +149,13 @@ def test_a_pattern_without_words_of_its_own_parts_no_two_sentences():
 )  # fmt: skip
 def test_days_of_a_month_kelvin_and_names_of_papers_are_said(english, spanish):
     assert in_spanish(english, frozenset({"Great room"})) == spanish
+
+
+def test_a_sentence_that_tells_an_hour_ends_with_one_point():
+    said = in_spanish(
+        "Film or blanket the west windows of Hall before 2:40 pm, best the day before: without its "
+        "sun the bands of Hall (1.5) leave their tightest edge 0.8 min, with it −1.3; or begin "
+        "Hall by 8:45 am.",
+        ROOMS,
+    )
+    assert said.endswith("; o empiece a más tardar a las 8:45 a. m. en Hall.")

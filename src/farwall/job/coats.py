@@ -111,6 +111,7 @@ def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> Coat
         thorough,
         crew.sprayers,
         partial(wish_for, wishes.bands, wishes.bands_in),
+        us=wishes.units == "us",
     )
 
 

@@ -7,11 +7,13 @@ from datetime import date, datetime
 
 from farwall.days.changes import Change
 from farwall.days.document import CAUTIONS, day_date, milestone_date, moment
+from farwall.days.moved_why import why_moved
 from farwall.days.nouns import Calendar, HouseDays, Placed
 from farwall.days.practice import MILESTONES
 from farwall.days.words import date_words
 from farwall.evidence import source_words
 from farwall.job.plan_days import Answer
+from farwall.job.say_moved import said_why
 from farwall.units import clock_words, ft2_from_m2
 
 _HOLDS = (
@@ -30,7 +32,7 @@ def said_days(answer: Answer, *, us: bool, folder: str = "") -> str:
     lines += _grounds(told)
     lines += answer.notes
     if answer.first is not None:
-        lines += ["", *said_changes(answer.changes, answer.calendar, us=us)]
+        lines += ["", *said_changes(answer.changes, answer.calendar, answer.first, us=us)]
     lines += ["", *_checked(answer)]
     if folder:
         lines.append(f"Open {folder}: a page for each house, the tape, days.json beside them.")
@@ -146,8 +148,10 @@ def _grounds(told: Calendar) -> list[str]:
     return lines
 
 
-def said_changes(moved: Sequence[Change], told: Calendar, *, us: bool) -> list[str]:
-    """What moves against the first answer, a line for each house and each move of a day."""
+def said_changes(
+    moved: Sequence[Change], told: Calendar, first: Calendar, *, us: bool
+) -> list[str]:
+    """What moves against the first answer, a line for each house, each move of a day and why."""
     lines = []
     still = [one for one in moved if one.stays]
     for one in moved:
@@ -161,6 +165,7 @@ def said_changes(moved: Sequence[Change], told: Calendar, *, us: bool) -> list[s
             if each.days:
                 was, now = moment(ahead, each.was_min), moment(ahead, each.step.start_min)
                 lines.append(f"  {each.step.name}: {_at(now, us=us)} instead of {_at(was, us=us)}")
+        lines += [f"  {why}" for why in said_why(why_moved(first, told, one), ahead)]
     if not lines:
         return ["Against the first answer no step moves to another day."]
     if still:

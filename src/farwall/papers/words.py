@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGE
-from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l
+from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l, length_words
 
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
 _WHOLE_HOURS_MIN = 600
@@ -42,9 +42,9 @@ def area(area_m2: float, units: Units) -> str:
 
 def length(length_m: float, units: Units, *, both: bool = True) -> str:
     """`3' 4" (1.02 m)` or `1.02 m (3' 4")`."""
-    tape, metric = feet_and_inches(length_m), f"{length_m:.2f} m"
-    first, second = (tape, metric) if units == "us" else (metric, tape)
-    return f"{first} ({second})" if both else first
+    if both:
+        return length_words(length_m, us=units == "us")
+    return feet_and_inches(length_m) if units == "us" else f"{length_m:.2f} m"
 
 
 def minutes(value: float) -> str:

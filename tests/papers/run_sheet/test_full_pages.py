@@ -4,10 +4,12 @@ from datetime import datetime
 
 import pypdfium2
 import pytest
-from tests.midday import day_of
+from tests.midday import EXAMPLES, day_of
 
+from farwall.job.acid_day.fumes.caution import with_fumes
 from farwall.papers.run_sheet import run_sheet_pdf
 from farwall.papers.run_sheet.sheet import _compiled, sheet_data
+from farwall.readers.job_json import read_job
 
 LEAST = 80
 """Words of a page that is worth a sheet; some thirty of them stand at its foot."""
@@ -37,3 +39,25 @@ def test_pages_of_which_one_is_sure_come_out_as_if_they_had_been_measured(house,
     measured = data | {"fields": [field | {told: False} for field in fields]}
     moment = datetime.fromisoformat(plan.starts_at)
     assert _compiled(data, moment) == _compiled(measured, moment)
+
+
+TITLES = {"en": ("The day", "Six moments"), "es": ("El día", "Seis momentos")}
+DAY_PAGES = {("thistle-end", "es"): 2}
+"""Pages of the day where they are more than one: Spanish waits of two coats leave its floor little
+room."""
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("house", ["thistle-end", "fennel-court"])
+def test_what_is_done_before_is_one_page_and_the_day_no_page_more(house, language):
+    """With the longest cautions that a plan is given: those of its fumes."""
+    job = read_job(EXAMPLES / house / "job.json")
+    plan = with_fumes(day_of(house), job, None)
+    made = run_sheet_pdf(plan, job_name=job.name, units="us", language=language)
+    document = pypdfium2.PdfDocument(made)
+    pages = [page.get_textpage().get_text_range() for page in document]
+    document.close()
+    day, moments = TITLES[language]
+    days = DAY_PAGES.get((house, language), 1)
+    assert pages[1].startswith(day)
+    assert pages[1 + days].startswith(moments)

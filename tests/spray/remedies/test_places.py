@@ -58,7 +58,15 @@ def test_an_island_is_looked_over():
 def test_the_words_measure_from_the_nearer_wall_by_hand():
     """By hand: x = 2.7 of 0 to 9: 2.70 m from the left; y = 4 of 5: 1 m from the top."""
     hall = shapely.box(0, 0, 9, 5)
-    assert where_words(hall, ((2.7, 0), (2.7, 5))) == (
+    assert where_words(hall, ((2.7, 0), (2.7, 5)), us=True) == (
         "16' 5\" (5.00 m) long, 8' 10½\" (2.70 m) from the wall at the left of the plan"
     )
-    assert "3' 3½\" (1.00 m) from the wall at the top" in where_words(hall, ((0, 4), (9, 4)))
+    told = where_words(hall, ((0, 4), (9, 4)), us=True)
+    assert "3' 3½\" (1.00 m) from the wall at the top" in told
+
+
+def test_a_job_in_metres_is_told_metres_first():
+    hall = shapely.box(0, 0, 9, 5)
+    assert where_words(hall, ((2.7, 0), (2.7, 5)), us=False) == (
+        "5.00 m (16' 5\") long, 2.70 m (8' 10½\") from the wall at the left of the plan"
+    )

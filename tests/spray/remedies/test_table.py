@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -18,7 +19,7 @@ from tests.spray.hand_floors import (
     world,
 )
 
-from farwall.facts.job import Container, Crew, Prices
+from farwall.facts.job import Container, Crew, Prices, Wishes
 from farwall.facts.plan import RoomOpenTime
 from farwall.facts.samples import Sample
 from farwall.floor.nouns import SawCut
@@ -113,6 +114,15 @@ def test_a_doorway_inside_a_field_is_a_place_to_stop():
     assert told.code == "stop-here"
     assert "bare frame between Room a and Room b" in told.what
     assert told.found.peak_age_min < trial.stands.peak_age_min
+
+
+@pytest.mark.parametrize(
+    ("units", "wide"),
+    [("us", r"\d+' \d+½?\" \(\d\.\d\d m\)"), ("metric", r"\d\.\d\d m \(\d+' \d+½?\"\)")],
+)
+def test_a_width_is_told_in_the_unit_of_the_job_first(units, wide):
+    field = first_field(hall(8, 2), samples=timed_at(2), wishes=Wishes(units=units))
+    assert re.fullmatch(rf"Bands of {wide}\.", remedy(field, "bands").what)
 
 
 def whole_house(house, *, budget_min):

@@ -40,6 +40,7 @@ def test_every_try_that_is_offered_makes_facts_that_differ_and_can_be_read(shown
         (Remedy("helper", "A helper."), lambda job: job.crew.helper),
         (Remedy("two", "Two."), lambda job: job.crew.sprayers == 2),
         (Remedy("bands", "Bands of 2' 9\" (0.85 m)."), lambda job: job.tools.band_m == 0.85),
+        (Remedy("bands", "Bands of 0.85 m (2' 9\")."), lambda job: job.tools.band_m == 0.85),
         (Remedy("stop-line", "A cut.", line=((0.0, 1.5), (4.0, 1.5))),
          lambda job: job.floor.saw_cuts[-1].line == ((0.0, 1.5), (4.0, 1.5))),
         (Remedy("hour", "Begin this field at 6:00: an edge then lives 9 min."),

@@ -68,10 +68,12 @@ def _layout(plan: Plan, size: PaperSize, rooms_width: float) -> _Layout:
             "two pages", size.inner_width, size.inner_height * _FLOOR_MOST, _GROUNDS_SHOWN
         )
     free -= _proof_height(plan, size)
-    rests = free - _HEADING_PT - _sure_height(plan, size)
+    beside_it = size.inner_width * (1 - _FLOOR_WIDTH) - 18
+    rests = free - _HEADING_PT - _sure_height(plan, beside_it)
     shown = max(min(int(rests / _GROUND_PT), _GROUNDS_SHOWN), 1)
     beside = _Layout("beside", size.inner_width * _FLOOR_WIDTH, free, shown)
     few = _FEW_GROUNDS * _GROUND_PT + _HEADING_PT - _at_once_height(size)
+    few += _sure_height(plan, (size.inner_width - 26) / 2.4)
     wide = _Layout("wide", size.inner_width, free - max(few, 0.0), _FEW_GROUNDS)
     floor = shapely.union_all([room.polygon.shape for room in plan.inputs.floor.rooms])
     west, south, east, north = floor.bounds
@@ -186,10 +188,9 @@ def _at_once_height(size: PaperSize) -> float:
     return sum(lines) * _LINE_PT + 6
 
 
-def _sure_height(plan: Plan, size: PaperSize) -> float:
-    """How high the chances are set in the column beside the floor. [pt]"""
+def _sure_height(plan: Plan, width: float) -> float:
+    """How high the chances are set in a column of this width. [pt]"""
     rows = how_sure(plan)
-    width = size.inner_width * (1 - _FLOOR_WIDTH) - 18
     lines = sum(_lines(" ".join(row), width) for row in rows)
     return _HEADING_PT + lines * _LINE_PT + 5 * len(rows) if rows else 0.0
 

@@ -14,8 +14,8 @@ PHRASES = {
     "The gap between door and jamb sealed, jamb feet wrapped.":
     "La rendija entre puerta y jamba sellada, el pie de las jambas envuelto.",
     "Band edges ticked on the film from the field pages: letter of the wall, then the distances.":
-    "Orillas de las franjas marcadas en el plástico según las páginas de los tramos: letra de la "
-    "pared, luego las distancias.",
+    "Orillas de franja marcadas en el plástico según la página del tramo: letra de la pared, luego "
+    "distancias.",
     "Windows filmed against the sun; registers and return taped, metal wrapped.":
     "Ventanas tapadas contra el sol; rejillas y retorno con cinta, metal envuelto.",
     "Spray pattern tried on a board, or where tile will come and then rinsed like the floor.":
@@ -31,8 +31,8 @@ PHRASES = {
     "Nobody works alone; nobody else in the house.":
     "Nadie trabaja solo; nadie más en la casa.",
     "Goggles and face shield, chemical gloves, sleeves, boots; fit-tested respirator.":
-    "Gafas de protección cerradas y careta, guantes para químicos, mangas, botas; respirador con "
-    "prueba de ajuste.",
+    "Gafas cerradas y careta, guantes para químicos, mangas, botas; respirador con prueba de "
+    "ajuste.",
     "{#1} a minute": "{#1} por minuto",
     "Eyewash reached in 10 s, running 15 min at {1}.":
     "Lavaojos a 10 s, con agua corriendo 15 min a {1}.",
@@ -48,12 +48,12 @@ PHRASES = {
     "Never bleach or ammonia near.": "Nunca cloro (blanqueador) ni amoníaco cerca.",
     "Phones away: nobody answers inside a field.":
     "Teléfonos guardados: nadie contesta dentro de un tramo.",
-    "full spare sprayer": "rociadora de repuesto llena",
+    "full spare sprayer": "otra rociadora llena",
     "rag on the tip": "trapo en la boquilla",
     "dry gloves": "guantes secos",
     "funnel": "embudo",
     "bucket for the nozzle, at the way out": "cubeta para la boquilla, en la salida",
-    "spare tip and seals": "boquilla y sellos de repuesto",
+    "spare tip and seals": "otra boquilla y sellos",
     "sponge, mist bottle": "esponja, atomizador",
     "this sheet and a pen": "esta hoja y una pluma",
     "widen it at once into a random cloud, feather it with damp sponge and mist, put cousins "

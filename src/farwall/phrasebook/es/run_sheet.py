@@ -26,7 +26,7 @@ PHRASES = {
     "{#1} {@2} at {#3}": "{#1} {@2} a {#3}",
     "{#1} {@2}": "{#1} {@2}",
     "Box all lots of one stain before the first mix.":
-    "Junte todos los lotes de un mismo tinte antes de la primera mezcla.",
+    "Junte todos los lotes de un tinte antes de mezclar.",
     "The gate: begin a field only with at least the amount on its page in tanks and tub; "
     "if short, mix more at the stop line.":
     "La regla de inicio: empiece un tramo solo si en tanques y tina hay por lo menos la cantidad "
@@ -40,7 +40,7 @@ PHRASES = {
     "The last field is begun without a reserve and looked into: what the looks on the helper's "
     "page say is mixed while it is sprayed, and boxed.":
     "El último tramo se empieza sin reserva y se mira la tina: lo que diga la página del ayudante "
-    "se mezcla mientras se rocía, y se junta.",
+    "se mezcla al rociar y se junta.",
     "{1}, after band {#2}": "{1}, después de la franja {#2}",
     "The helper: looks into the tub": "El ayudante: mirar la tina",
     "Before the field is begun set out at the tub: stain opened, water in its pail, jug, stirrer. "
@@ -251,24 +251,24 @@ PHRASES = {
     "pulmones.",
     "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
     "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}.":
-    "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
+    "Tape con plástico o cobija {1} antes de las {#2}, mejor la víspera: sin su sol las "
     "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}.",
     "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
     "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}; or begin {@7} by {#8}.":
-    "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
-    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece {@7} a más "
-    "tardar a las {#8}.",
+    "Tape con plástico o cobija {1} antes de las {#2}, mejor la víspera: sin su sol las "
+    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece a más "
+    "tardar a las {#8} en {@7}.",
     "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
     "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}; or begin {@7} after {#8}.":
-    "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
-    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece {@7} "
-    "después de las {#8}.",
+    "Tape con plástico o cobija {1} antes de las {#2}, mejor la víspera: sin su sol las "
+    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece "
+    "después de las {#8} en {@7}.",
     "Film or blanket {1} before {#2}, best the day before: without its sun the bands of "
     "{@3} ({&4}) leave their tightest edge {#5}, with it {#6}; or begin {@7} by {#8} or after "
     "{#9}.":
-    "Tape con plástico o cobija {1} antes de las {#2}, mejor el día anterior: sin su sol las "
-    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece {@7} a más "
-    "tardar a las {#8} o después de las {#9}.",
+    "Tape con plástico o cobija {1} antes de las {#2}, mejor la víspera: sin su sol las "
+    "franjas de {@3} ({&4}) le dejan a su orilla más justa {#5}, con él {#6}; o empiece a más "
+    "tardar a las {#8} o después de las {#9} en {@7}.",
     "Sun through windows leaves {#1} field little to spare: see the page on it.":
     "El sol por las ventanas le deja poco margen a {#1} tramo: vea su página.",
     "Sun through windows leaves {#1} fields little to spare: see the page on it.":

@@ -41,6 +41,8 @@ class CoatFacts:
     sprayers: int = 1
     wish: Callable[[str, Sequence[str]], ChoiceName] = lambda _field, _rooms: "best"
     """Which bands are wished for in a field, by its id and its rooms."""
+    us: bool = False
+    """Remedies tell feet first, as in a job in feet."""
 
 
 @dataclass(frozen=True)

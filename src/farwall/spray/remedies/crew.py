@@ -5,7 +5,7 @@ from __future__ import annotations
 from farwall.facts.plan import PlanTools
 from farwall.spray.remedies.case import NARROWER, TIGHT, Trial, narrower
 from farwall.spray.remedies.offer import Offer
-from farwall.units import feet_and_inches
+from farwall.units import length_words
 
 
 def with_helper(trial: Trial) -> Offer:
@@ -32,7 +32,8 @@ def with_narrower_bands(trial: Trial) -> Offer | None:
         found = trial.timed(thin, helper=trial.case.coat.helper)
         if found is None:
             continue
-        offer = Offer("bands", f"Bands of {_width(thin.band_m)}.", found, trial.budget_min)
+        what = f"Bands of {length_words(thin.band_m, us=trial.case.coat.us)}."
+        offer = Offer("bands", what, found, trial.budget_min)
         if best is None or best.found is None or found.peak_age_min < best.found.peak_age_min:
             best = offer
         if trial.with_room(found):
@@ -66,10 +67,7 @@ def _widest(
         thin = narrower(tools, share)
         found = trial.timed(thin, helper=helper, sprayers=sprayers)
         if trial.works(found):
-            what = f"{words}, and bands of {_width(thin.band_m)}."
+            wide = length_words(thin.band_m, us=trial.case.coat.us)
+            what = f"{words}, and bands of {wide}."
             return Offer(code, what, found, trial.budget_min)
     return Offer(code, f"{words}.", full, trial.budget_min)
-
-
-def _width(length_m: float) -> str:
-    return f"{feet_and_inches(length_m)} ({length_m:.2f} m)"

@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point, polygons_of
 from farwall.floor.nouns import SawCut
-from farwall.units import feet_and_inches
+from farwall.units import length_words
 
 Line = tuple[Point, Point]
 
@@ -56,12 +56,16 @@ def cut_places(shape: BaseGeometry, *, most: int) -> list[Line]:
     return [line for _, line in sorted(found, key=lambda one: one[0])[:most]]
 
 
-def where_words(shape: BaseGeometry, line: Line) -> str:
-    """How long a cut is and how far from the wall, in words: `9' 2" (2.80 m) long, … `."""
+def where_words(shape: BaseGeometry, line: Line, *, us: bool) -> str:
+    """How long a cut is and how far from the wall, in words: `9' 2" (2.80 m) long, … `.
+
+    us: feet are told first.
+    """
     (x0, y0), (x1, y1) = line
     length_m = float(np.hypot(x1 - x0, y1 - y0))
     side, away_m = _from_wall(shape, line)
-    return f"{_both(length_m)} long, {_both(away_m)} from the wall at the {side} of the plan"
+    long, away = length_words(length_m, us=us), length_words(away_m, us=us)
+    return f"{long} long, {away} from the wall at the {side} of the plan"
 
 
 def _from_wall(shape: BaseGeometry, line: Line) -> tuple[str, float]:
@@ -121,7 +125,3 @@ def _beside(one: Line, two: Line) -> bool:
 
 def _point(xy: np.ndarray) -> Point:
     return (round(float(xy[0]), 3), round(float(xy[1]), 3))
-
-
-def _both(length_m: float) -> str:
-    return f"{feet_and_inches(length_m)} ({length_m:.2f} m)"

@@ -78,15 +78,17 @@ class Places:
             if parts:
                 guess = guessed_age_min(parts, sweeps)
                 ends = (seam.line[0], seam.line[-1])
-                yield _Place(self._there_words(world, seam), ends, parts, sweeps, guess)
+                yield _Place(
+                    self._there_words(world, seam, us=case.coat.us), ends, parts, sweeps, guess
+                )
 
-    def _there_words(self, world: World, seam: Seam) -> str:
+    def _there_words(self, world: World, seam: Seam, *, us: bool) -> str:
         rooms = [world.pieces[piece].room for piece in (seam.a, seam.b)]
         one, two = (self.floor.room_by_id[room].label for room in rooms)
         line = (seam.line[0], seam.line[-1])
         if seam.kind == "saw cut":
             shape = self.floor.room_by_id[rooms[0]].polygon.shape
-            return f"Stop at the saw cut that is in {one}: {where_words(shape, line)}."
+            return f"Stop at the saw cut that is in {one}: {where_words(shape, line, us=us)}."
         frame = "doorway" if seam.kind == "door" else "bare frame"
         return f"Stop at the {frame} between {one} and {two}."
 
@@ -102,7 +104,7 @@ class Places:
             parts = parts_at(world, inside, exit_seam, {cut.id}) if exit_seam else ()
             if parts:
                 sweeps = _sweeps(case, world)
-                where = where_words(room.polygon.shape, line)
+                where = where_words(room.polygon.shape, line, us=case.coat.us)
                 what = f"A saw cut straight across {room.label}, {where}, made before cleaning."
                 yield _Place(what, line, parts, sweeps, guessed_age_min(parts, sweeps))
 

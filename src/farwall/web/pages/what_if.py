@@ -24,7 +24,7 @@ _WEIGHTY = 0.05
 """Share of what edges have to spare from which on measuring an input is worth a line. Guess."""
 _NARROWER, _LEAST_BAND_M = 0.8, 0.3
 _EARLIER_MIN = 60
-_METRES = re.compile(r"\((\d+\.\d+) m\)")
+_METRES = re.compile(r"\b(\d+\.\d+) m\b")
 _AT_HOUR = re.compile(r"at (\d{1,2}):00( [ap]m)?")
 _NOON_H = 12
 
