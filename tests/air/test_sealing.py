@@ -10,7 +10,14 @@ from hypothesis import strategies as st
 
 from farwall.air.conditions import Conditions
 from farwall.air.moist import dew_point_c
-from farwall.air.sealers import BY_TYPE, UNKNOWN, limits_of
+from farwall.air.sealers import (
+    BY_TYPE,
+    MARGIN_K,
+    UNKNOWN,
+    limits_of,
+    margin_words,
+    wanted_words,
+)
 from farwall.air.sealing import AHEAD_H, HourToSeal, coats_in, may_seal, surface_rh_percent, windows
 from farwall.facts.sealer import Sealer
 from farwall.units import c_from_f
@@ -179,8 +186,41 @@ def test_air_at_a_surface_at_the_dew_point_is_full():
 def test_a_job_in_feet_is_told_its_own_degrees_and_hours_first():
     """By hand: 2.95 K are 5.31 °F; cut off, not rounded, are 2.9 and 5.3."""
     (near,) = may_seal(hours(with_margin(2.95)), LIMITS, us=True)
-    assert near.reasons[0].startswith("dew: the slab is 5.3 °F (2.9 K) above the dew point")
+    assert near.reasons[0] == (
+        "dew: the slab is 5.3 °F (2.9 K) above the dew point, less than 3 K, which the rule rounds "
+        "to 5 °F"
+    )
     (cold,) = may_seal(day([5.0], rh_percent=20.0, air_c=10.0), LIMITS, us=True)
     assert "too cold: the slab is at 41 °F (5.0 °C), below 50 °F (10.0 °C)" in cold.reasons[0]
     later = may_seal(day([20.0] * 5 + [9.0] * 3, rh_percent=20.0), LIMITS, us=True)
     assert any(one.endswith("at 1:00 pm") for one in later[0].reasons)
+
+
+@pytest.mark.parametrize(
+    ("limit_k", "us", "said"),
+    [
+        (MARGIN_K, True, "5 °F (3 K)"),
+        (MARGIN_K, False, "3 K (5 °F)"),
+        (5 / 1.8, True, "5 °F (2.8 K)"),
+        (2.5, False, "2.5 K (4.5 °F)"),
+    ],
+)
+def test_the_rule_s_margin_is_told_as_its_source_tells_it_and_a_label_s_by_hand(limit_k, us, said):
+    """3 K are 5.4 °F; the standard, as it is quoted, has 5 °F beside them [iso-8502-4]."""
+    assert margin_words(limit_k, us=us) == said
+
+
+@given(st.floats(0, 2.999), st.booleans())
+def test_no_margin_is_told_as_less_than_a_smaller_number(margin_k, us):
+    """In either unit: what falls short reads so, or the kelvin that decide are named alone."""
+    said = wanted_words(MARGIN_K, margin_k, us=us)
+    if "rounds" in said:
+        assert margin_k * 1.8 >= 5
+        assert said == "3 K, which the rule rounds to 5 °F"
+    else:
+        assert margin_k * 1.8 < 5
+        assert said == margin_words(MARGIN_K, us=us)
+
+
+def test_a_margin_that_suffices_needs_no_word_on_rounding():
+    assert wanted_words(MARGIN_K, 3.0, us=True) == "5 °F (3 K)"

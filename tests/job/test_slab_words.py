@@ -91,5 +91,5 @@ def test_a_metric_job_is_told_its_own_degrees_first():
     (cold,) = said(metric, air_c=20.0, slab_c=10.6, rh_percent=40.0)
     (damp,) = said(metric, air_c=21.0, slab_c=19.0, rh_percent=80.0)
     assert cold.startswith("Air 20.0 °C (68 °F), slab 10.6 °C (51 °F)")
-    assert "within 3 °C (5 °F)" in damp
-    assert "within 5 °F (3 °C)" in said(air_c=21.0, slab_c=19.0, rh_percent=80.0)[0]
+    assert "nearer to the dew point than 3 K (5 °F)" in damp
+    assert "than 5 °F (3 K)" in said(air_c=21.0, slab_c=19.0, rh_percent=80.0)[0]

@@ -88,8 +88,20 @@ def test_every_sentence_is_said_in_spanish(sealer, watch, units):
 
 SAID_SELDOM = (
     "not known: no weather reaches Tue 4 May 09:00.",
-    ("Tue 4 May 09:00: dew: the slab is 1.2 K (2.1 °F) above the dew point, less than 3.0 K "
-    "(5.4 °F)."),
+    ("Tue 4 May 09:00: dew: the slab is 1.2 K (2.1 °F) above the dew point, less than 3 K "
+    "(5 °F)."),
+    ("Tue 4 May 09:00: dew: the slab is 5.2 °F (2.9 K) above the dew point, less than 3 K, which "
+    "the rule rounds to 5 °F."),
+    ("Coat 1, Den: 5.2 °F (2.9 K) above the dew point, less than 3 K, which the rule rounds to "
+    "5 °F."),
+    ("At sealing the slab was 5.2 °F (2.9 K) above the dew point; a sealer wants 3 K, which the "
+    "rule rounds to 5 °F."),
+    ("The slab is 5.2 °F (2.9 K) above the dew point (61 °F); a sealer wants 3 K, which the rule "
+    "rounds to 5 °F."),
+    ("The slab is 2.1 °F (1.2 K) above the dew point (61 °F); a sealer wants 5 °F (3 K)."),
+    "Coat 1, Den: 2.1 °F (1.2 K) above the dew point, less than 5 °F (3 K).",
+    ("Nothing dries there, and no sealer goes on nearer to the dew point than 3 K, which the rule "
+    "rounds to 5 °F."),
     ("Mon 3 May 07:30: too warm: the slab is at 31.0 °C (88 °F), above 29.0 °C (84 °F) (in the "
     "sun, Den)."),
     "No hour is known from Mon 3 May 07:30 on.",

@@ -9,6 +9,7 @@ else is said. Recoat, walk and furniture are common practice, no source.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from farwall.evidence import Rank
@@ -16,7 +17,9 @@ from farwall.facts.sealer import Sealer, SealerType
 from farwall.units import c_from_f
 
 MARGIN_K = 3.0
-"""Least margin of a slab over the dew point [iso-8502-4]; 5 °F in the trade is 2.8 K."""
+"""Least margin of a slab over the dew point [iso-8502-4]. Its source says 5 °F beside it, rounded
+(3 K are 5.4 °F): 3 K, the stricter, is held, and both are told as the source has them."""
+_SAID_F = 5
 MOST_RH_PERCENT = 85.0
 """Most humidity of the air while a coating is laid [iso-8502-4]."""
 GOOD_RH_PERCENT = 60.0
@@ -29,6 +32,41 @@ DISAGREE = (
     "water-based sealers turn chalky below 50 °F (a maker's repair note)",
     "55 to 85 °F (a sealer's page)",
 )
+
+
+def margin_words(margin_k: float, *, us: bool) -> str:
+    """A least margin over the dew point in both units, the reader's first: `5 °F (3 K)`.
+
+    The rule's own as its source tells it [iso-8502-4], a label's to a tenth.
+    """
+    kelvin, fahrenheit = _margin(margin_k)
+    return f"{fahrenheit} ({kelvin})" if us else f"{kelvin} ({fahrenheit})"
+
+
+def wanted_words(limit_k: float, short_k: float, *, us: bool) -> str:
+    """The least margin, beside one that may fall short of it: `5 °F (3 K)`.
+
+    Between 5 °F and 3 K the rule's two figures part: there it says which is held, lest 5.2 °F be
+    told as less than 5 °F.
+    """
+    if limit_k == MARGIN_K and short_k * 1.8 >= _SAID_F and short_k < limit_k:
+        return "{}, which the rule rounds to {}".format(*_margin(limit_k))
+    return margin_words(limit_k, us=us)
+
+
+def apart_words(value_k: float, *, us: bool) -> str:
+    """A difference in both units, cut off, not rounded: one short of a limit must not read so."""
+    kelvin, fahrenheit = f"{_cut(value_k)} K", f"{_cut(value_k * 1.8)} °F"
+    return f"{fahrenheit} ({kelvin})" if us else f"{kelvin} ({fahrenheit})"
+
+
+def _margin(margin_k: float) -> tuple[str, str]:
+    fahrenheit = _SAID_F if margin_k == MARGIN_K else round(margin_k * 1.8, 1)
+    return f"{round(margin_k, 1):g} K", f"{fahrenheit:g} °F"
+
+
+def _cut(value: float) -> str:
+    return f"{math.floor(10 * value + 1e-6) / 10:.1f}"
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,6 @@ the six hours ahead [trade-press, common-practice]. The label wins.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -19,7 +18,7 @@ from typing import Literal
 from farwall.air import moist
 from farwall.air.conditions import Conditions
 from farwall.air.limits import in_both
-from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits
+from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits, apart_words, wanted_words
 from farwall.units import clock_words
 
 AHEAD_H = 6
@@ -164,8 +163,8 @@ def _now(
         )
     if margin < limits.least_margin_k - _HAIR:
         against.append(
-            f"dew: the slab is {_apart(margin, us=us)} above the dew point, less than "
-            f"{_apart(limits.least_margin_k, us=us)}"
+            f"dew: the slab is {apart_words(margin, us=us)} above the dew point, less than "
+            f"{wanted_words(limits.least_margin_k, margin, us=us)}"
         )
     if rh > limits.most_rh_percent + _HAIR:
         against.append(f"damp air: {rh:.0f} % humidity, above {limits.most_rh_percent:g} %")
@@ -199,7 +198,7 @@ def _ahead(
         first, margin = dew[0]
         against.append(
             f"dew to come: at {clock_words(first.starts_at, us=us)} the slab is "
-            f"{_apart(margin, us=us)} above the dew point, and the film is still young"
+            f"{apart_words(margin, us=us)} above the dew point, and the film is still young"
         )
     cold = [one for one, _ in within if one.conditions.surface_c < limits.least_slab_c - _HAIR]
     if cold and cold[0] is not here:
@@ -228,13 +227,3 @@ def _dew_point_c(now: Conditions) -> float:
 
 def _h(hours: float) -> timedelta:
     return timedelta(hours=hours)
-
-
-def _apart(value_k: float, *, us: bool) -> str:
-    """Cut off, not rounded: a margin short of the limit must not read like the limit."""
-    kelvin, fahrenheit = f"{_cut(value_k)} K", f"{_cut(value_k * 1.8)} °F"
-    return f"{fahrenheit} ({kelvin})" if us else f"{kelvin} ({fahrenheit})"
-
-
-def _cut(value: float) -> str:
-    return f"{math.floor(10 * value + 1e-6) / 10:.1f}"

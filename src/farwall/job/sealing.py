@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from farwall.air.conditions import Conditions
-from farwall.air.sealers import DISAGREE, SealerLimits, limits_of
+from farwall.air.sealers import DISAGREE, SealerLimits, limits_of, margin_words
 from farwall.air.sealing import HourToSeal, Sealing, Window, coats_in, may_seal, windows
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.days.words import date_words
@@ -130,8 +130,7 @@ def limits_in_words(limits: SealerLimits, *, us: bool = False) -> str:
     """What the sealer bears, in one line, and what of it came from the label."""
     told = "the label" if len(limits.told) >= 9 else "its type's usual, until the label is read"
     least, most = (_both(one, us=us) for one in (limits.least_slab_c, limits.most_slab_c))
-    kelvin, fahrenheit = f"{limits.least_margin_k:g} K", f"{limits.least_margin_k * 1.8:.0f} °F"
-    margin = f"{fahrenheit} ({kelvin})" if us else f"{kelvin} ({fahrenheit})"
+    margin = margin_words(limits.least_margin_k, us=us)
     return (
         f"{limits.name}: slab {least} to {most}, {margin} or more above the dew "
         f"point, air at most {limits.most_rh_percent:g} %; next coat after "

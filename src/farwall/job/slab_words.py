@@ -9,6 +9,7 @@ from farwall.air import moist
 from farwall.air.conditions import Conditions
 from farwall.air.day import STATION, at
 from farwall.air.limits import in_both
+from farwall.air.sealers import MARGIN_K, apart_words, wanted_words
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.evidence import Rank
 from farwall.facts.job import Job
@@ -21,9 +22,8 @@ WARM_AIR_C, COOL_SLAB_C, APART_K = 15.6, 12.8, 4.5
 HOT_SLAB_C = 23.9
 """75 °F: from here on a slab below the air is no cold one, and nobody warms a house for it. A
 guess."""
-SWEAT_K = 3.0
-"""A slab less than 3 K (5 °F) above the dew point takes no sealer: the trade's rule [trade-press,
-common-practice]."""
+SWEAT_K = MARGIN_K
+"""A slab nearer the dew point takes no sealer [iso-8502-4]."""
 _LOOKED_AHEAD_H = 24
 _FROM_WEATHER = {
     "survey.slab_c": ("surface_c", "C"),
@@ -128,17 +128,12 @@ def _read(hour: int, now: Conditions, *, us: bool) -> str:
 def _sweating(hour: int, now: Conditions, *, us: bool) -> str:
     above = _above_dew_k(now)
     dew_c = now.surface_c - above
-    apart = (f"{above:.1f} °C", f"{above * 1.8:.0f} °F")
-    limit = ("3 °C", "5 °F")
-    if us:
-        apart, limit = apart[::-1], limit[::-1]
-    state = (
-        "the slab sweats" if above <= 0 else f"the slab is only {apart[0]} ({apart[1]}) above it"
-    )
+    apart = apart_words(above, us=us)
+    state = "the slab sweats" if above <= 0 else f"the slab is only {apart} above it"
     return (
         f"Dew point {in_both(dew_c, us=us)}, slab {in_both(now.surface_c, us=us)}{_when(hour)}: "
-        f"{state}. Nothing dries there, and no sealer goes on within {limit[0]} ({limit[1]}) of "
-        "the dew point."
+        f"{state}. Nothing dries there, and no sealer goes on nearer to the dew point than "
+        f"{wanted_words(SWEAT_K, above, us=us)}."
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from farwall.air.sealers import margin_words
 from farwall.facts.plan import Plan
 from farwall.job.seal_day.airing import ASK
 from farwall.job.seal_day.noun import Sealing
@@ -72,10 +73,9 @@ def limits(sealing: Sealing, units: Units) -> str:
     """What slab and air the sealer bears; the user's unit first."""
     one = sealing.sealer
     least, most = (_both(value, units) for value in (one.least_slab_c, one.most_slab_c))
-    margins = [f"{one.least_margin_k * 1.8:.0f} °F", f"{one.least_margin_k:g} K"]
-    first, second = margins if units == "us" else reversed(margins)
+    margin = margin_words(one.least_margin_k, us=units == "us")
     return (
-        f"Slab {least} to {most}, {first} ({second}) or more above the dew point for six hours on, "
+        f"Slab {least} to {most}, {margin} or more above the dew point for six hours on, "
         f"not falling, air at most {one.most_rh_percent:g} %."
     )
 

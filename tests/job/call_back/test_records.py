@@ -51,7 +51,7 @@ def test_the_margin_at_sealing_by_hand():
         log("reading", 2900, air_c=24.0, rh_percent=rh, slab_c=20.0)
         log("sealed", 2960, round=1, room=ROOM)
     assert signs(damp)["margin"].value == "small"
-    assert "3 °F above the dew point; 5 °F are wanted" in signs(damp)["margin"].told
+    assert "above the dew point; a sealer wants 5 °F (3 K)" in signs(damp)["margin"].told
     assert signs(dry)["margin"].value == "enough"
     assert signs(dry)["slab"].value == "warm"
 

@@ -66,6 +66,8 @@ def test_sealer_waits_for_a_slab_above_its_dew_point_and_its_label():
     log("rinsed", 1000, ph=7.0, rag="clean")
     log("reading", 1100, slab_c=17.0, air_c=21.0, rh_percent=70.0)
     assert "dew point" in rules(at(log, 1101), stop=True)
+    log("reading", 1150, slab_c=18.2, air_c=21.0, rh_percent=70.0)  # 2.9 K: 5 °F, and no 3 K
+    assert "dew point" in rules(at(log, 1151), stop=True)
     log("reading", 1200, slab_c=19.0, air_c=21.0, rh_percent=50.0)
     assert rules(at(log, 1201), stop=True) == set()
     log("reading", 1300, slab_c=9.5, air_c=21.0, rh_percent=30.0)

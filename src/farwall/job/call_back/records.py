@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
-from farwall.air.sealers import SealerLimits, limits_of
+from farwall.air.sealers import SealerLimits, apart_words, limits_of, wanted_words
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.call_back.noun import Sign
@@ -151,9 +151,10 @@ def _sealing_air(airs: list[CoatAir], limits: SealerLimits, *, us: bool) -> Iter
     margins = [one.margin_k for one in airs if one.margin_k is not None]
     if margins:
         least = min(margins)
+        near, wanted = apart_words(least, us=us), wanted_words(limits.least_margin_k, least, us=us)
         yield _sign("margin", "small" if least < limits.least_margin_k else "enough",
-                    f"At sealing the slab was {_apart(least, us=us)} above the dew point; "
-                    f"{_apart(limits.least_margin_k, us=us)} are wanted.")  # fmt: skip
+                    f"At sealing the slab was {near} above the dew point; "
+                    f"a sealer wants {wanted}.")  # fmt: skip
     known = [one.slab_c for one in airs if one.slab_c is not None]
     if known:
         yield _sign("slab", "cold" if min(known) < limits.least_slab_c - 0.05 else "warm",
@@ -168,11 +169,6 @@ def _sealing_air(airs: list[CoatAir], limits: SealerLimits, *, us: bool) -> Iter
 
 def _degrees(value_c: float, *, us: bool) -> str:
     return f"{f_from_c(value_c):.0f} °F" if us else f"{value_c:.0f} °C"
-
-
-def _apart(value_k: float, *, us: bool) -> str:
-    """A difference of two temperatures."""
-    return f"{value_k * 1.8:.0f} °F" if us else f"{value_k:.1f} °C"
 
 
 def _sign(kind: str, value: str, told: str) -> Sign:

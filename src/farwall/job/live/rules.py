@@ -13,6 +13,7 @@ from datetime import date, datetime
 
 from farwall.air import moist
 from farwall.air.limits import drop_verdict, slab_verdict
+from farwall.air.sealers import MARGIN_K, apart_words, wanted_words
 from farwall.evidence import Rank
 from farwall.facts.checks import Watch
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
@@ -36,8 +37,6 @@ ODD_SPREADS = 3.5
 """A look so many spreads off, one slab in two thousand, asks to be read again. Rank: guess."""
 QUIET_MIN = 30.0
 """An edge so long past its time is no news on the floor: then entries are missing. Rank: guess."""
-MARGIN_K = 5 / 1.8
-"""Sealer wants the slab this far above the dew point [trade-press]."""
 SEALER_COLDEST_C = c_from_f(50)
 """Where the label is not told: the strictest common figure for water-based sealers."""
 
@@ -245,8 +244,10 @@ def _sealer(facts: Facts) -> Iterator[Advice]:
     dew_c = moist.dew_point_c(air_c=last.air_c, rh_percent=last.rh_percent)
     margin = label.least_margin_k if label.least_margin_k is not None else MARGIN_K
     if slab_c - dew_c < margin:
-        reason = f"The slab is {1.8 * (slab_c - dew_c):.0f} °F above the dew point "
-        reason += f"({f_from_c(dew_c):.0f} °F); {1.8 * margin:.0f} °F are wanted."
+        apart_k = slab_c - dew_c
+        near, wanted = apart_words(apart_k, us=True), wanted_words(margin, apart_k, us=True)
+        reason = f"The slab is {near} above the dew point ({f_from_c(dew_c):.0f} °F); "
+        reason += f"a sealer wants {wanted}."
         yield _practice("dew point", reason, "No sealer now, nor if it falls in the next 6 h.",
                         93, stop=True, source="trade-press")  # fmt: skip
 

@@ -5,7 +5,14 @@ What the log holds stands in it; the rest is blank, to be written on the floor.
 
 from __future__ import annotations
 
-from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits, limits_of
+from farwall.air.sealers import (
+    GOOD_RH_PERCENT,
+    SealerLimits,
+    apart_words,
+    limits_of,
+    margin_words,
+    wanted_words,
+)
 from farwall.job.seal_day.ready import MOST_PH
 from farwall.job.story.coat_air import CoatAir, coat_air
 from farwall.job.story.noun import Happened
@@ -80,7 +87,7 @@ def _limits(ground: PaperGround, limits: SealerLimits) -> tuple[tuple[Text, Text
         ("sealer", Own(sealer.name) if sealer.name else limits.name),
         ("coats", Own(str(limits.coats))),
         ("slab", f"{least.text} to {most.text}"),
-        ("margin over the dew point", kelvin(limits.least_margin_k, units)),
+        ("margin over the dew point", margin_words(limits.least_margin_k, us=units == "us")),
         ("humidity, at most", Own(f"{limits.most_rh_percent:.0f} %")),
         ("next coat", f"{limits.recoat_from_h:g} to {limits.recoat_to_h:g} h"),
     )
@@ -103,20 +110,19 @@ def _too_near(
     ground: PaperGround, laid: tuple[Happened, ...], limits: SealerLimits
 ) -> tuple[Block, ...]:
     """Coats that were laid nearer to the dew point than the sealer bears, said in words."""
-    units, found = ground.units, []
-    wanted = kelvin(limits.least_margin_k, units)
+    us, found = ground.units == "us", []
     for one in laid:
         margin = air_of(ground, one).margin_k
         if margin is None or margin >= limits.least_margin_k:
             continue
         number, where = figure(one, "round"), room_of(ground, one.text("room"))
         place = where.text if isinstance(where, Own) else told(where)
-        near = kelvin(margin, units)
-        texts = [each.text for each in (number, near, wanted) if isinstance(each, Own)]
+        near = apart_words(margin, us=us)
+        wanted = wanted_words(limits.least_margin_k, margin, us=us)
+        which = number.text if isinstance(number, Own) else ""
         found.append(
             Words(
-                f"Coat {texts[0] or '?'}, {place}: {texts[1]} above the dew point, "
-                f"less than {texts[2]}.",
+                f"Coat {which or '?'}, {place}: {near} above the dew point, less than {wanted}.",
                 "danger",
             )
         )

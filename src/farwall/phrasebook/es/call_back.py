@@ -101,8 +101,12 @@ PHRASES = {
     "A stain of this floor has copper in its sheet.":
     "Un tinte de este piso tiene cobre en su hoja.",
     "No sheet of its stains names copper.": "Ninguna hoja de sus tintes nombra cobre.",
-    "At sealing the slab was {#1} above the dew point; {#2} are wanted.":
-    "Al sellar, la losa estaba {#1} sobre el punto de rocío; se piden {#2}.",
+    "At sealing the slab was {#1} above the dew point; a sealer wants {#2}, which the rule "
+    "rounds to {#3}.":
+    "Al sellar, la losa estaba {#1} sobre el punto de rocío; un sellador pide {#2}, que la regla "
+    "redondea a {#3}.",
+    "At sealing the slab was {#1} above the dew point; a sealer wants {#2}.":
+    "Al sellar, la losa estaba {#1} sobre el punto de rocío; un sellador pide {#2}.",
     "At sealing the slab was at {#1}; at least {#2} are wanted.":
     "Al sellar, la losa estaba a {#1}; se piden por lo menos {#2}.",
     "At sealing the air was at {#1}; at most {#2} are borne.":

@@ -179,8 +179,12 @@ PHRASES = {
     "La losa está a {#1}, debajo de los {#2} del sellador.",
     "No sealer, whatever the air reads: warm the slab.":
     "Sin sellador, marque lo que marque el aire: caliente la losa.",
-    "The slab is {#1} above the dew point ({#2}); {#3} are wanted.":
-    "La losa está {#1} sobre el punto de rocío ({#2}); hacen falta {#3}.",
+    "The slab is {#1} above the dew point ({#2}); a sealer wants {#3}, which the rule "
+    "rounds to {#4}.":
+    "La losa está {#1} sobre el punto de rocío ({#2}); un sellador pide {#3}, que la regla "
+    "redondea a {#4}.",
+    "The slab is {#1} above the dew point ({#2}); a sealer wants {#3}.":
+    "La losa está {#1} sobre el punto de rocío ({#2}); un sellador pide {#3}.",
     "No sealer now, nor if it falls in the next 6 h.":
     "Sin sellador ahora, ni si baja en las próximas 6 h.",
     "Somebody was hurt {#1}: {@2}.": "Alguien se lastimó a las {#1}: {@2}.",

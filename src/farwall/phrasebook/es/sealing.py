@@ -153,6 +153,8 @@ PHRASES = {
     "aire",
     "too warm: the slab is at {#1}, above {#2}":
     "demasiado caliente: la losa está a {#1}, arriba de {#2}",
+    "dew: the slab is {#1} above the dew point, less than {#2}, which the rule rounds to {#3}":
+    "rocío: la losa está {#1} sobre el punto de rocío, menos de {#2}, que la regla redondea a {#3}",
     "dew: the slab is {#1} above the dew point, less than {#2}":
     "rocío: la losa está {#1} sobre el punto de rocío, menos de {#2}",
     "damp air: {#1} humidity, above {#2}": "aire húmedo: {#1} de humedad, arriba de {#2}",

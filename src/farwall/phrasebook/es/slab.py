@@ -97,9 +97,13 @@ PHRASES = {
     "Air {#1}, slab {#2} {#3} after the first stroke: the air deceives, the slab decides.":
     "Aire {#1}, losa {#2} {#3} después de la primera pasada: el aire engaña, la losa decide.",
     "the slab sweats": "la losa suda",
-    "the slab is only {#1} ({#2}) above it": "la losa está apenas {#1} ({#2}) arriba de él",
-    "Nothing dries there, and no sealer goes on within {#1} ({#2}) of the dew point.":
-    "Ahí no seca nada, y no se pone sellador a menos de {#1} ({#2}) del punto de rocío.",
+    "the slab is only {#1} above it": "la losa está apenas {#1} arriba de él",
+    "Nothing dries there, and no sealer goes on nearer to the dew point than {#1}, which the rule "
+    "rounds to {#2}.":
+    "Ahí no seca nada, y no se pone sellador más cerca del punto de rocío que {#1}, que la regla "
+    "redondea a {#2}.",
+    "Nothing dries there, and no sealer goes on nearer to the dew point than {#1}.":
+    "Ahí no seca nada, y no se pone sellador más cerca del punto de rocío que {#1}.",
     "Sun through the windows warms slabs above what shade and readings tell: {1} (reckoned for a "
     "clear sky, the mean of the room; a guess).":
     "El sol por las ventanas calienta la losa más de lo que dicen la sombra y las lecturas: {1} "
