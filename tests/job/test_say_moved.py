@@ -43,11 +43,11 @@ def test_a_trade_is_told_as_what_moved_the_house_and_no_reason_where_nothing_mov
     answer = plan_days(
         [ONE, OTHER], Ask(begins=MONDAY, crews=2, away=(("elm", "plumber", date(2026, 6, 9)),))
     )
-    said = said_days(answer)
+    said = said_days(answer, us=False)
     assert re.search(r"The plumber has the house on Tue 9 Jun, and it is shut to all others", said)
     assert said.count("has the house on") == 1
 
 
 def test_rain_is_told_as_what_moved_the_house():
     answer = plan_days([ONE], Ask(begins=MONDAY, rain=(date(2026, 6, 9),)))
-    assert "Rain on Tue 9 Jun: no stain and no sealer" in said_days(answer)
+    assert "Rain on Tue 9 Jun: no stain and no sealer" in said_days(answer, us=False)
