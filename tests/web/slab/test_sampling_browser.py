@@ -108,6 +108,8 @@ def test_a_day_is_led_without_signal_over_a_closed_phone_and_a_slip(
         )
         do(page, "sample pick rag clean", "sample pick held holds", "sample washed")
         page.get_by_role("button", name="Undo").get_by_text("wash B1").wait_for()
+        # On a slow machine another sample's stopwatch may be due by now, and stand first.
+        do(page, "go samplesall", "sample hand B1")
         page.locator("[data-sample='B1'][data-step='wet']").set_input_files(tmp_path / "wet.jpg")
         # The photo is made small first, and counts then as the eleventh.
         page.locator(".status", has_text="11 entries on this phone not sent yet").wait_for()
