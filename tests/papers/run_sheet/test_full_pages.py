@@ -16,9 +16,10 @@ LEAST = 80
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
-def test_no_page_of_a_full_sheet_holds_but_a_sentence(language):
-    plan = day_of("quince-street")
-    made = run_sheet_pdf(plan, job_name="Quince Street, lot 9", language=language)
+@pytest.mark.parametrize("house", ["quince-street", "sorrel-rise"])
+def test_no_page_of_a_full_sheet_holds_but_a_sentence(house, language):
+    plan = day_of(house)
+    made = run_sheet_pdf(plan, job_name=plan.job, language=language)
     document = pypdfium2.PdfDocument(made)
     words = [len(page.get_textpage().get_text_range().split()) for page in document]
     document.close()

@@ -21,7 +21,7 @@ _DO = (
     "sprays; pour all that is left in the tub into it, stir, and fill tanks from that."
 )
 _LATE = (
-    "Too late: the batch would come fresh against a wet edge. Spray to the next line that hides a "
+    "the batch would come fresh against a wet edge. Spray to the next line that hides a "
     "seam, and begin the new mix behind it."
 )
 _GROWS = (

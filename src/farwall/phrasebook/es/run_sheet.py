@@ -53,9 +53,9 @@ PHRASES = {
     "Lea tina y tanques juntos en cuanto acabe la franja. Si alcanza para seguir, dígalo y mire "
     "otra vez después de la próxima franja. Si es menos, mezcle lo que dice la tabla, primero el "
     "agua, mientras se rocía; échele todo lo que queda en la tina, revuelva y llene de ahí.",
-    "Too late: the batch would come fresh against a wet edge. Spray to the next line that hides a "
+    "the batch would come fresh against a wet edge. Spray to the next line that hides a "
     "seam, and begin the new mix behind it.":
-    "Demasiado tarde: la mezcla nueva llegaría contra una orilla mojada. Rocíe hasta la próxima "
+    "la mezcla nueva llegaría contra una orilla mojada. Rocíe hasta la próxima "
     "línea que esconde una marca y empiece detrás la mezcla nueva.",
     "One table for a slab as thirsty as planned, one for a slab that drank more before this field: "
     "take the one nearest to what the field was begun on.":
