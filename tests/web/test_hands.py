@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import subprocess
-import sys
+from tests.killed import left_behind
 
 _SERVER = """
 import os
@@ -20,13 +19,4 @@ if __name__ == "__main__":
 
 
 def test_a_killed_server_leaves_no_process_behind(tmp_path):
-    (tmp_path / "server.py").write_text(_SERVER)
-    server = subprocess.Popen(
-        [sys.executable, str(tmp_path / "server.py")], stdout=subprocess.PIPE, text=True
-    )
-    assert server.stdout is not None
-    assert server.stdout.readline() == "works\n"
-    server.kill()
-    # its hands hold the other end of this pipe: it ends when they are gone
-    rest, _ = server.communicate(timeout=60)
-    assert rest == ""
+    assert left_behind(_SERVER, tmp_path) == ""

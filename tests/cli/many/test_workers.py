@@ -6,10 +6,9 @@ import json
 import multiprocessing
 import os
 import signal
-import subprocess
-import sys
 
 import pytest
+from tests.killed import left_behind
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import HALL_OF_THREE, job
 
@@ -119,13 +118,4 @@ if __name__ == "__main__":
 
 
 def test_a_killed_run_leaves_no_worker_behind(tmp_path):
-    (tmp_path / "run.py").write_text(_KILLED)
-    run = subprocess.Popen(
-        [sys.executable, str(tmp_path / "run.py")], stdout=subprocess.PIPE, text=True
-    )
-    assert run.stdout is not None
-    assert run.stdout.readline() == "works\n"
-    run.kill()
-    # its workers hold the other end of this pipe: it ends when they are gone
-    rest, _ = run.communicate(timeout=60)
-    assert rest == ""
+    assert left_behind(_KILLED, tmp_path) == ""

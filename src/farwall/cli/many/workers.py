@@ -22,7 +22,7 @@ from typing import Any
 from farwall.cli.many.nouns import How, OneJob, Outcome
 from farwall.cli.many.one import made_from, plan_one
 from farwall.errors import Mistake, Refused
-from farwall.web.hands import end_with_parent
+from farwall.orphans import end_with_parent
 
 _AHEAD = 3
 """Jobs handed out for each worker at once: enough that none waits, few enough to be held."""
