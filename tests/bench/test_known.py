@@ -34,6 +34,7 @@ def test_every_field_of_a_house_is_found_again(monkeypatch, number):
 
     monkeypatch.setattr("farwall.bench.known.shortest_known", at_once)
     monkeypatch.setattr("farwall.bench.known.strides_m", lambda *_, above_m: above_m)
+    monkeypatch.setattr("farwall.bench.known.solved_m", lambda *_, above_m, first_m: above_m)
     monkeypatch.setattr("farwall.bench.known.LONG", 2000)
     case = houses()[number]
     plan = plan_job(case.job)
@@ -43,3 +44,25 @@ def test_every_field_of_a_house_is_found_again(monkeypatch, number):
     for field, ground in zip(fields, searched, strict=True):
         assert ground.lattice.floor.area == pytest.approx(field.area_m2, abs=0.05)
         assert ground.at_exit.any()
+
+
+def test_the_solver_is_asked_where_a_front_stays_too_far_above_its_bound(monkeypatch):
+    """First is asked whether 1/1.35 of what is known can be ruled out; the answer is told."""
+    asked = []
+
+    def solved(ground, band_m, *, above_m, first_m):
+        asked.append((above_m, first_m))
+        return first_m
+
+    def long_way(ground, plain, *, enough_m, wanted_m=None):
+        return max(plain, key=lambda front: front.equivalent_m)
+
+    monkeypatch.setattr("farwall.bench.known.shortest_known", long_way)
+    monkeypatch.setattr("farwall.bench.known.strides_m", lambda *_, above_m: above_m)
+    monkeypatch.setattr("farwall.bench.known.solved_m", solved)
+    case = shape_case(SHAPES["bath with tub"])
+    plan = plan_job(case.job)
+    (known,) = best_known(case.job, plan.fields)
+    ((above_m, first_m),) = asked
+    assert plan.fields[0].bound_m <= above_m < first_m
+    assert first_m - 0.001 <= known.bound_m <= first_m

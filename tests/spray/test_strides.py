@@ -7,14 +7,13 @@ import pytest
 import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.shapes import AWKWARD, Place, outside, place, poly
+from tests.shapes import AWKWARD
 from tests.spray.grounds import ground
 from tests.spray.hand_floors import hall
+from tests.spray.strides_floors import kitchen, shortest
 
-from farwall.floor.nouns import Room
 from farwall.spray.edges_at_once import edges_at_once_m
-from farwall.spray.front import Front, Ground
-from farwall.spray.fronts import levelled_front, plain_fronts, smoothed_front
+from farwall.spray.front import Ground
 from farwall.spray.lattice import turned
 from farwall.spray.parts import parts_of
 from farwall.spray.passages import NO_WAY, passages_of
@@ -28,29 +27,6 @@ def floor_of(here: Ground, depth_m: float = DEPTH_M) -> Floor:
     parts = parts_of(here)
     assert parts is not None
     return Floor(parts, passages_of(here, parts, depth_m), depth_m)
-
-
-def shortest(here: Ground) -> Front:
-    plain = plain_fronts(here)
-    made = [*plain, levelled_front(here, plain), smoothed_front(here, plain)]
-    return min(made, key=lambda front: front.equivalent_m)
-
-
-def kitchen(
-    high: float, east: float, north: float, west: float, gap: float, at: str, long: float = 8.0
-) -> Place:
-    """A hall along x and a kitchen beside it, joined by an opening in a wall of a millimetre."""
-    top = high + 0.001
-    shape = poly(
-        (0, 0), (long, 0), (long, high), (gap, high), (gap, top), (east, top), (east, top + north),
-        (0, top + north), (0, top), (west, top), (west, high), (0, high),
-    )  # fmt: skip
-    way = {
-        "hall": ((long, 0.1), (long, high - 0.1)),
-        "kitchen": ((0.1, top + north), (min(2.4, east), top + north)),
-        "whole kitchen": ((0.1, top + north), (east - 0.1, top + north)),
-    }[at]
-    return place([Room("k", shape)], [outside("out", way, "k")])
 
 
 def test_a_hall_is_ruled_out_below_its_width_and_not_above_by_hand():

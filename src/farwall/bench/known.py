@@ -8,11 +8,13 @@ from dataclasses import dataclass
 
 import shapely
 
+from farwall.bench.strides_solved import solved_m
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, PlanTools
 from farwall.floor.thresholds import join_thresholds
 from farwall.spray.edges_at_once import LONG, edges_at_once_m
+from farwall.spray.front import Front, Ground
 from farwall.spray.fronts import field_ground, plain_fronts, shortest_known
 from farwall.spray.strides import strides_m
 from farwall.spray.world import Seam, World, build_world
@@ -20,7 +22,9 @@ from farwall.spray.world import Seam, World, build_world
 _MET = 1.001
 """A front this near to its bound need not be bettered."""
 _WANTED = 1.35
-"""A front farther from its bound is sought twenty times as long, and its bound by strides too."""
+"""A front farther from its bound has that sought by strides too, and is then sought longer."""
+_MILLIMETRE_M = 1e-3
+"""Bounds are told in whole millimetres, downward."""
 
 _MOSTLY = 0.5
 
@@ -52,10 +56,21 @@ def _known_of(world: World, tools: PlanTools, field: Field) -> Known:
     found = shortest_known(ground, plain, enough_m=_MET * bound_m)
     if found.equivalent_m > _WANTED * bound_m:
         bound_m = strides_m(ground, tools.band_m, above_m=bound_m)
+        bound_m = _solved_m(ground, tools.band_m, found, bound_m)
+    if found.equivalent_m > _WANTED * bound_m:
         wanted_m = _WANTED * bound_m
         found = shortest_known(ground, plain, enough_m=_MET * bound_m, wanted_m=wanted_m)
+        bound_m = _solved_m(ground, tools.band_m, found, bound_m)
     bound_m = max(field.bound_m, math.floor(bound_m * 1000) / 1000)
     return Known(min(field.equivalent_front_m, round(found.equivalent_m, 3)), bound_m)
+
+
+def _solved_m(ground: Ground, band_m: float, found: Front, bound_m: float) -> float:
+    """The bound, asked of the solver where the front is still too far above it."""
+    if found.equivalent_m <= _WANTED * bound_m:
+        return bound_m
+    first_m = found.equivalent_m / _WANTED + _MILLIMETRE_M
+    return solved_m(ground, band_m, above_m=bound_m, first_m=first_m)
 
 
 def _pieces_of(world: World, field: Field) -> list[str]:

@@ -18,6 +18,7 @@ Cells = npt.NDArray[np.bool_]
 _INSET_M = 1e-6
 _SAME_M = 4e-4
 """Less than the width that walls of no thickness are drawn with: their sides are two cuts."""
+NONE: tuple[list[float], list[float]] = ([], [])
 _LEAST_SIDE_M = 0.02
 """Narrower strips are floor but no blocks, as that under an opening in such a wall."""
 
@@ -53,11 +54,14 @@ class Blocks:
         return np.asarray((east - west) * (north - south))
 
 
-def blocks_of(floor: shapely.Polygon, angle: float, *, most: int) -> Blocks | None:
+def blocks_of(
+    floor: shapely.Polygon, angle: float, *, most: int, more: tuple[list[float], list[float]] = NONE
+) -> Blocks | None:
     """At most so many blocks along the walls that run by `angle` [rad] or across it; None where
     no whole block lies on the floor.
 
-    Cuts are left out, the least floor lost first, until no more blocks are left.
+    Cuts are left out, the least floor lost first, until no more blocks are left. Then those are cut
+    once `more`, at these places of the floor turned back by the angle (across it, and along). [m]
     """
     straight = shapely.transform(floor, lambda xy: turned(xy, -angle))
     across, along = _cuts(straight)
@@ -66,6 +70,9 @@ def blocks_of(floor: shapely.Polygon, angle: float, *, most: int) -> Blocks | No
         across, along, kept = _one_less(straight, across, along)
     if not kept.any():
         return None
+    if any(more):
+        across, along = _apart([*across, *more[0]]), _apart([*along, *more[1]])
+        kept = _blocks_on(straight, across, along)
     columns, rows = np.nonzero(kept)
     sides = np.array([across[columns], along[rows], across[columns + 1], along[rows + 1]]).T
     return Blocks(angle, sides, tuple(_rectangles(straight, kept, across, along)))

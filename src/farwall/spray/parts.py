@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -19,6 +20,7 @@ _MOST_BLOCKS = 8
 _LEAST_SHARE = 0.02
 """A block of less than this share of the floor is left out: it may be wet or dry."""
 _SKIN_M = 1e-4
+_OPEN_M = 1e-3
 
 
 @dataclass(frozen=True)
@@ -39,36 +41,84 @@ class Parts:
         return len(self.shapes)
 
 
-def parts_of(ground: Ground) -> Parts | None:
+def parts_of(ground: Ground, *, reach_m: float = np.inf) -> Parts | None:
     """The blocks of a floor, those put together that the same widest rectangles go over; None
-    where there are none."""
+    where there are none.
+
+    reach_m: a part that opens on one side only, a dead end, is cut in two so far from there.
+    """
     lattice = ground.lattice
     blocks = blocks_of(lattice.floor, lattice.grid.angle, most=_MOST_BLOCKS)
     if blocks is None:
         return None
+    parts = _parts(ground, blocks, [])
+    ends = [end for shape in parts.shapes if (end := _far_end(parts.floor, shape, reach_m))]
+    if not ends:
+        return parts
+    more = [end.cut_m for end in ends if not end.axis], [end.cut_m for end in ends if end.axis]
+    finer = blocks_of(lattice.floor, lattice.grid.angle, most=_MOST_BLOCKS, more=more)
+    return parts if finer is None else _parts(ground, finer, [end.shape for end in ends])
+
+
+def _parts(ground: Ground, blocks: Blocks, ends: Sequence[shapely.Polygon]) -> Parts:
+    """The parts that blocks make up; those in a far end are not put with others."""
+    floor = ground.lattice.floor
     groups = [
         group
-        for group in _alike(blocks)
-        if sum(float(blocks.area_m2[n]) for n in group) >= _LEAST_SHARE * lattice.floor.area
+        for group in _alike(blocks, ends)
+        if sum(float(blocks.area_m2[n]) for n in group) >= _LEAST_SHARE * floor.area
     ]
     shapes = tuple(_shape(blocks, group) for group in groups)
     told = [found for one in blocks.rectangles if (found := _by_parts(blocks, one, groups))]
     boxes = tuple(_box(shapes, one) for one in told)
     last = last_floor(ground, blocks)
     rows = np.array([sum(last.within_m2[n] for n in group) for group in groups])
-    straight = shapely.transform(lattice.floor, lambda xy: turned(xy, -blocks.angle))
+    straight = shapely.transform(floor, lambda xy: turned(xy, -blocks.angle))
     area = np.array([sum(float(blocks.area_m2[n]) for n in group) for group in groups])
     last = LastFloor(last.walk_m, rows)
     return Parts(blocks.angle, straight, shapes, area, tuple(told), boxes, last)
 
 
-def _alike(blocks: Blocks) -> list[frozenset[int]]:
-    """Blocks that make up a rectangle and lie in the same widest rectangles, put together."""
+@dataclass(frozen=True)
+class _FarEnd:
+    """What of a dead end lies farther in than a cut, across the floor (axis 0) or along it. [m]"""
+
+    axis: int
+    cut_m: float
+    shape: shapely.Polygon
+
+
+def _far_end(floor: shapely.Polygon, shape: shapely.Polygon, reach_m: float) -> _FarEnd | None:
+    """The far end of a part that opens on one side only, out of reach from there."""
+    opens = shape.boundary.intersection(floor.buffer(-_OPEN_M))
+    if opens.is_empty or not np.isfinite(reach_m):
+        return None
+    sides, ends = np.array(shape.bounds), np.array(opens.bounds)
+    for side in range(4):
+        axis, inward = side % 2, 1 if side < 2 else -1
+        if abs(ends[axis] - sides[side]) + abs(ends[axis + 2] - sides[side]) > _OPEN_M:
+            continue
+        cut = float(sides[side] + inward * reach_m)
+        far = sides.copy()
+        far[side] = cut
+        if abs(sides[(side + 2) % 4] - sides[side]) > 2 * reach_m:
+            return _FarEnd(axis, cut, shapely.box(*far))
+    return None
+
+
+def _alike(blocks: Blocks, ends: Sequence[shapely.Polygon]) -> list[frozenset[int]]:
+    """Blocks that make up a rectangle and lie in the same widest rectangles, and in the same far
+    ends, put together."""
     every = {one.blocks for one in blocks.rectangles}
     widest = [one for one in every if not any(one < other for other in every)]
     groups = [frozenset([n]) for n in range(len(blocks))]
+    middle = (blocks.sides_m[:, :2] + blocks.sides_m[:, 2:]) / 2
     member = {
-        n: frozenset(k for k, one in enumerate(widest) if n in one) for n in range(len(blocks))
+        n: (
+            frozenset(k for k, one in enumerate(widest) if n in one),
+            tuple(bool(shapely.contains_xy(end, *middle[n])) for end in ends),
+        )
+        for n in range(len(blocks))
     }
     for group in sorted(every, key=lambda one: (-len(one), sorted(one))):
         inside = [one for one in groups if one <= group]

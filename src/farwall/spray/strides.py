@@ -19,7 +19,8 @@ import numpy as np
 import numpy.typing as npt
 
 from farwall.spray.boxes import SLACK, Boxes, above_any, boxes_of, may_hold
-from farwall.spray.edges_at_once import families, gain_m2
+from farwall.spray.edges_at_once import families as families_of
+from farwall.spray.edges_at_once import gain_m2
 from farwall.spray.front import Ground
 from farwall.spray.parts import Parts, parts_of
 from farwall.spray.passages import NO_WAY, Passages, passages_of
@@ -27,7 +28,7 @@ from farwall.spray.passages import NO_WAY, Passages, passages_of
 Floats = npt.NDArray[np.float64]
 Bools = npt.NDArray[np.bool_]
 
-_MOMENTS = 4
+MOMENTS = 4
 """Moments in a stride."""
 _FIRST_M2, HALVINGS = 1.4, 6
 _MOST_BOXES = 12_000
@@ -67,10 +68,7 @@ class Floor:
 
     def rules_out(self, front_m: float, *, halvings: int = HALVINGS) -> bool:
         """Whether no sweep has a front of `front_m` or less, as far as so many halvings tell."""
-        stride_m2 = front_m * self.depth_m
-        total = float(self.parts.floor.area)
-        count = int(np.ceil(total / stride_m2 * _MOMENTS - _HAIR)) - 1
-        moments = stride_m2 / _MOMENTS * np.arange(1, count + 1)
+        moments = self.moments_m2(front_m)
         side = self._first_m2
         grid = boxes_of(self.parts.area_m2, side)
         layers = [self._boxes(*grid, at, front_m) for at in moments]
@@ -81,10 +79,16 @@ class Floor:
                 return False
             side /= 2
             layers = [
-                self._boxes(*layer.halved(side, at, self._other_m2), at, front_m)
+                self._boxes(*layer.halved(side, at, self.other_m2), at, front_m)
                 for layer, at in zip(layers, moments, strict=True)
             ]
         return False
+
+    def moments_m2(self, front_m: float) -> Floats:
+        """How much is wet at each moment, `MOMENTS` of them in a stride."""
+        stride_m2 = front_m * self.depth_m
+        count = int(np.ceil(self.parts.floor.area / stride_m2 * MOMENTS - _HAIR)) - 1
+        return np.asarray(stride_m2 / MOMENTS * np.arange(1, count + 1))
 
     @cached_property
     def _first_m2(self) -> float:
@@ -95,42 +99,45 @@ class Floor:
         return side
 
     @cached_property
-    def _in(self) -> Floats:
+    def inside(self) -> Floats:
         """One where a part is in a rectangle, a row a rectangle."""
         own = [[n in one.blocks for n in range(len(self.parts))] for one in self.parts.rectangles]
         return np.array(own, dtype=float)
 
     @cached_property
-    def _whole_m2(self) -> Floats:
+    def whole_m2(self) -> Floats:
+        """Of each rectangle all."""
         return np.array([one.short_m * one.long_m for one in self.parts.rectangles])
 
     @cached_property
-    def _loose_m2(self) -> Floats:
+    def loose_m2(self) -> Floats:
+        """What of each rectangle lies in no part."""
         return np.array([one.loose_m2 for one in self.parts.rectangles])
 
     @cached_property
-    def _other_m2(self) -> float:
+    def other_m2(self) -> float:
         """Floor in no part."""
         return float(self.parts.floor.area - self.parts.area_m2.sum())
 
     @cached_property
-    def _families(self) -> list[tuple[int, ...]]:
-        return families(self.parts.rectangles)
+    def families(self) -> list[tuple[int, ...]]:
+        """Rectangles none of which lies in another, by their numbers."""
+        return families_of(self.parts.rectangles)
 
     def _boxes(self, low: Floats, high: Floats, wet_m2: float, front_m: float) -> Boxes:
         """Of these boxes those that may hold when so much is wet, with what that tells of the
         rectangles."""
-        kept = may_hold(low, high, wet_m2, self._other_m2)
-        kept &= (low <= self._not_last_m2(wet_m2, front_m) + _HAIR).all(axis=1)
+        kept = may_hold(low, high, wet_m2, self.other_m2)
+        kept &= (low <= self.not_last_m2(wet_m2, front_m) + _HAIR).all(axis=1)
         low, high = low[kept], high[kept]
-        rest = 1 - self._in.T
-        least = np.maximum(low @ self._in.T, wet_m2 - self._other_m2 - high @ rest)
-        most = np.minimum(high @ self._in.T, wet_m2 - low @ rest)
+        rest = 1 - self.inside.T
+        least = np.maximum(low @ self.inside.T, wet_m2 - self.other_m2 - high @ rest)
+        most = np.minimum(high @ self.inside.T, wet_m2 - low @ rest)
         boxes = Boxes(low, high, least, most)
         boxes = boxes.those(self._fronts_m2(boxes) <= front_m * self.depth_m + _HAIR)
         return boxes.those(self._leaves_a_way(boxes))
 
-    def _not_last_m2(self, wet_m2: float, front_m: float) -> Floats:
+    def not_last_m2(self, wet_m2: float, front_m: float) -> Floats:
         """The most of each part that may be wet while what comes last is dry."""
         dry_m2 = float(self.parts.floor.area) - wet_m2
         hops = np.floor(dry_m2 / (front_m * self.depth_m) + _HAIR)
@@ -142,10 +149,10 @@ class Floor:
         """What all rectangles gain together at least in the stride to come, or gained backward."""
         best = np.zeros(len(boxes))
         for ahead in (True, False):
-            gains = [self._gain_m2(boxes, n, ahead=ahead) for n in range(len(self._in))]
+            gains = [self._gain_m2(boxes, n, ahead=ahead) for n in range(len(self.inside))]
             room = self.parts.area_m2 - boxes.low if ahead else boxes.high
-            for family in self._families:
-                twice = np.maximum(self._in[list(family)].sum(axis=0) - 1, 0.0)
+            for family in self.families:
+                twice = np.maximum(self.inside[list(family)].sum(axis=0) - 1, 0.0)
                 told = np.sum([gains[n] for n in family], axis=0) - room @ twice
                 np.maximum(best, told, out=best)
         return best
@@ -154,7 +161,7 @@ class Floor:
         one = self.parts.rectangles[number]
         ends = boxes.least[:, number], boxes.most[:, number] + one.loose_m2
         if not ahead:
-            ends = self._whole_m2[number] - ends[1], self._whole_m2[number] - ends[0]
+            ends = self.whole_m2[number] - ends[1], self.whole_m2[number] - ends[0]
         gained = np.minimum(*(gain_m2(one, end, self.depth_m) for end in ends))
         return np.maximum(gained - one.loose_m2, 0.0)
 
@@ -164,7 +171,7 @@ class Floor:
 
     def _leaves_a_way(self, boxes: Boxes) -> Bools:
         """Which boxes leave dry floor for the way out of every part that is not done."""
-        dry = self._whole_m2 - boxes.least + self._loose_m2
+        dry = self.whole_m2 - boxes.least + self.loose_m2
         kept = np.ones(len(boxes), dtype=bool)
         for part in range(len(self.parts)):
             lacks = dry < self.passages.now_m2[part] - SLACK
@@ -174,21 +181,21 @@ class Floor:
     def _stride(self, boxes: Boxes, *, after: bool) -> Floats:
         """What boxes a stride apart are held by: the earlier one's nowhere above the later's."""
         if not after:
-            grown = self._grown(boxes.least) - self._loose_m2
+            grown = self._grown(boxes.least) - self.loose_m2
             grown = np.where(boxes.least <= _HAIR, 0.0, np.maximum(grown, boxes.least))
-            dry = boxes.least - self._whole_m2
+            dry = boxes.least - self.whole_m2
             return np.concatenate([grown, boxes.low, dry], axis=1)
-        dry = np.maximum(self._whole_m2 - boxes.most - self._loose_m2, 0.0)
+        dry = np.maximum(self.whole_m2 - boxes.most - self.loose_m2, 0.0)
         kept = np.full(dry.shape, NO_WAY)
         for part in range(len(self.parts)):
             asked = self._not_done(boxes, part)
             kept = np.where(asked, np.maximum(kept, self.passages.before_m2[part]), kept)
-            now = np.maximum(dry, self.passages.now_m2[part] - self._loose_m2)
+            now = np.maximum(dry, self.passages.now_m2[part] - self.loose_m2)
             dry = np.where(asked, now, dry)
         led = kept > NO_WAY
         dry = np.where(led, np.maximum(dry, _SOME_M2), dry)
         before = np.where(dry < _SOME_M2 / 2, 0.0, self._grown(dry))
-        before = np.where(led, np.maximum(before, kept - self._loose_m2), before)
+        before = np.where(led, np.maximum(before, kept - self.loose_m2), before)
         return np.concatenate([boxes.most, boxes.high, -before], axis=1)
 
     def _grown(self, wet_m2: Floats) -> Floats:
@@ -220,7 +227,7 @@ class Floor:
 
     def _fits(self, layers: list[Boxes], number: int, way: int) -> bool:
         """Keeps the boxes of a moment that fit some a moment and a stride away; whether any do."""
-        for far, held in ((1, self._moment), (_MOMENTS, self._stride)):
+        for far, held in ((1, self._moment), (MOMENTS, self._stride)):
             other = number + way * far
             if 0 <= other < len(layers) and len(layers[number]):
                 mine = held(layers[number], after=way < 0)
