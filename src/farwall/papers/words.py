@@ -78,7 +78,8 @@ def whole_names_in(plan: Plan) -> frozenset[str]:
     inputs = plan.inputs
     rooms = {word for room in inputs.floor.rooms for word in (room.id, room.label)}
     coats = {word for coat in inputs.coats for word in (coat.id, coat.stain)}
-    return frozenset(rooms | coats | {one.id for one in inputs.openings} | {plan.job})
+    stains = set(plan.stain_names.values())
+    return frozenset(rooms | coats | stains | {one.id for one in inputs.openings} | {plan.job})
 
 
 def _pieces(label: str) -> list[str]:
