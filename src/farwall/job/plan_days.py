@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta, timezone, tzinfo
 from typing import Any
 
 from farwall.air.foretold import Foretold, Outdoors
+from farwall.air.weather import hour_words
 from farwall.days.calendar import calendar
 from farwall.days.changes import Change, changes, held_to
 from farwall.days.check import DayFault, check_days
@@ -116,7 +117,8 @@ def question_of(
         _LEAST_DAYS, _DAYS_PER_HOUSE * len(jobs) // max(ask.crews, 1) + _SPARE_DAYS
     )
     if isinstance(weather, Foretold):
-        in_time(weather, midnight, days)
+        us = all(one.wishes.units == "us" for one in jobs)
+        in_time(weather, midnight, days, us=us)
     when = When(midnight, days, weather, ask.free, ask.due, lessons)
     houses, ahead = houses_and_hours(jobs, ids, when)
     labour = labour_of(lessons)
@@ -126,15 +128,19 @@ def question_of(
     return Question(houses, crews, ahead)
 
 
-def in_time(weather: Foretold, midnight: datetime, days: int) -> None:
-    """Raises `Refused` for a forecast that holds no hour of the calendar, such as an old one."""
+def in_time(weather: Foretold, midnight: datetime, days: int, *, us: bool) -> None:
+    """Raises `Refused` for a forecast that holds no hour of the calendar, such as an old one.
+
+    us: its hours are told by am and pm.
+    """
     starts_at, ends_at = weather.forecast.starts_at, weather.ends_at
     if starts_at < midnight + timedelta(days=days) and ends_at > midnight:
         return
     raise Refused(
         Mistake(
             "weather",
-            f"The forecast goes from {starts_at:%Y-%m-%d %H:%M} to {ends_at:%Y-%m-%d %H:%M}; "
+            f"The forecast goes from {hour_words(starts_at, us=us)} to "
+            f"{hour_words(ends_at, us=us)}; "
             f"the calendar begins on {midnight:%Y-%m-%d}.",
             "Fetch a forecast of these days, or begin within it.",
         )
