@@ -14,6 +14,7 @@ from farwall.days.changes import Change, changes, held_to
 from farwall.days.check import DayFault, check_days
 from farwall.days.document import document
 from farwall.days.hours import rained_on
+from farwall.days.moved_why import why_moved
 from farwall.days.nouns import Away, Calendar, DayCrew, Question
 from farwall.days.why import NoDays
 from farwall.errors import Mistake, Refused
@@ -24,6 +25,7 @@ from farwall.job.day_houses import When, houses_and_hours
 from farwall.job.day_notes import day_notes
 from farwall.job.day_remedies import with_remedies
 from farwall.job.lessons import labour_of
+from farwall.job.say_moved import said_why
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
 
@@ -53,7 +55,7 @@ class Answer:
     """The calendar, as nouns and as plain JSON, its faults, and what moved against the first one.
 
     `first` is the calendar without rain and other trades; None when neither was asked about.
-    `notes`: what has to be said beside it; in the document as well.
+    `notes`: what has to be said beside it; in the document as well, and why each house moved.
     """
 
     calendar: Calendar
@@ -98,7 +100,19 @@ def plan_days(
         moved = tuple(changes(first, then))
     notes = day_notes(then, by_id, weather)
     told = document(then) | {"notes": list(notes)}
+    if asked:
+        told["moved"] = _moved(first, then, moved)
     return Answer(then, told, tuple(check_days(told)), moved, first if asked else None, notes)
+
+
+def _moved(first: Calendar, then: Calendar, moved: Sequence[Change]) -> list[dict[str, Any]]:
+    """Why each house moved that did, in sentences, as days.json has them."""
+    ahead = then.question.ahead
+    return [
+        {"house": one.house.house.id, "why": said_why(why_moved(first, then, one), ahead)}
+        for one in moved
+        if not one.stays
+    ]
 
 
 def question_of(
