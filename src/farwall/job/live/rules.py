@@ -155,13 +155,20 @@ def _sprays(standing: Standing) -> bool:
 
 
 def _drop(facts: Facts) -> Iterator[Advice]:
-    """A bead that stands more than a minute anywhere in the next field."""
+    """A bead that stands more than a minute anywhere in the next field.
+
+    What was timed there last counts, over a dry coat too, before what the job tells.
+    """
     field = facts.standing.next_field
     if field is None:
         return
     settled = settle(facts.job, starts_at=facts.standing.plan.starts_at)
+    timed = {
+        one.text("room"): one.number("drop_s") for one in facts.standing.story.of("drop-tested")
+    }
     for room in field.rooms:
-        verdict = drop_verdict(drop_s=settled.room(room).drop_s)
+        drop_s = timed.get(room, timed.get(""))
+        verdict = drop_verdict(drop_s=settled.room(room).drop_s if drop_s is None else drop_s)
         if verdict.word == "no":
             name = rooms_text(facts.standing.plan, [room])
             reason = f"{name}: {verdict.reason}"
