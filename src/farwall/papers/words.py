@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from farwall.facts.defaults import DEFAULT_STAINS
 from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGE
@@ -78,7 +79,8 @@ def whole_names_in(plan: Plan) -> frozenset[str]:
     inputs = plan.inputs
     rooms = {word for room in inputs.floor.rooms for word in (room.id, room.label)}
     coats = {word for coat in inputs.coats for word in (coat.id, coat.stain)}
-    stains = set(plan.stain_names.values())
+    # Names that Farwall gave where the job tells no stains are words of ours, and are translated.
+    stains = set(plan.stain_names.values()) - {stain.name for stain in DEFAULT_STAINS}
     return frozenset(rooms | coats | stains | {one.id for one in inputs.openings} | {plan.job})
 
 

@@ -23,6 +23,11 @@ def test_a_stain_without_a_name_is_called_by_its_id():
     assert coat_name(PLAN, FIRST.id) == f"coat 1, {FIRST.stain}"
 
 
+def test_names_that_farwall_gave_are_translated():
+    given = replace(PLAN, stain_names={"light": "light colour", "dark": "warm sand"})
+    assert {"light colour", "warm sand"} & names_in(given) == {"warm sand"}
+
+
 def test_no_language_changes_the_name_of_a_stain():
     assert "warm sand" in names_in(NAMED)
     assert "warm sand" not in names_in(PLAN)
