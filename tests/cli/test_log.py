@@ -178,7 +178,7 @@ def test_the_rest_of_the_day_is_planned_again(log, tmp_path):
 
 @pytest.mark.parametrize(
     ("told", "words"),
-    [((), "Notas"), (("--language", "en", "--revision", "3"), "revision 3")],
+    [((), "Notas"), (("--language", "en", "--revision", "3"), "facts 3")],
 )
 def test_the_new_sheet_speaks_as_the_job_wishes_or_as_asked(log, monday, tmp_path, told, words):
     """In metres, in Spanish, with its notes, by the facts beside the plan; else as told with it."""

@@ -137,9 +137,9 @@ def test_sheet_and_drawing_are_spanish_where_they_are_asked_for_so(run, tmp_path
     )
     pdf = pypdfium2.PdfDocument(tmp_path / "day" / "seal-sheet.pdf")
     text = " ".join(page.get_textpage().get_text_range() for page in pdf).replace("\r\n", " ")
-    for words in ("Día de sellado", "Mano 2", "revisión 4 · datos", "Página 1 de", "charola"):
+    for words in ("Día de sellado", "Mano 2", "datos 4 · entradas", "Página 1 de", "charola"):
         assert words in text
-    for words in ("tanque", "rocía", "Seal day", "revision 4"):
+    for words in ("tanque", "rocía", "Seal day", "facts 4"):
         assert words not in text
     assert "se pone primero" in (tmp_path / "day" / "seal.svg").read_text()
     assert "Nobody works alone" in (tmp_path / "day" / "seal.json").read_text()
