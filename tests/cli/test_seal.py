@@ -102,7 +102,11 @@ def test_without_a_folder_nothing_is_planned(run):
 def test_a_us_sheet_tells_what_it_rests_on_in_us_units(run, tmp_path):
     run(replace(JOB, sealer=None), "--out", str(tmp_path / "day"))
     pdf = pypdfium2.PdfDocument(tmp_path / "day" / "seal-sheet.pdf")
-    text = " ".join(page.get_textpage().get_text_range() for page in pdf).replace("\r\n", " ")
+    text = (
+        " ".join(page.get_textpage().get_text_range() for page in pdf)
+        .replace("\r\n", " ")
+        .replace("\u00a0", " ")
+    )
     assert "1.00 gal in a full tray" in text
     assert "m2/" not in text
     assert "common-practice" not in text
