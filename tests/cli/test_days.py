@@ -77,7 +77,7 @@ def test_tape_and_pages_are_spanish_where_they_are_asked_for_so(days, tmp_path):
     assert "limpieza" in (out / "days.svg").read_text()
     page = pypdfium2.PdfDocument(out / "chain-elm.pdf")[0].get_textpage().get_text_range()
     assert "Los demás oficios se quedan fuera" in page
-    assert "revisión 1 · datos " in page
+    assert "datos 1 · entradas " in page
 
 
 def test_one_address_of_a_house_is_not_for_two(days, tmp_path):

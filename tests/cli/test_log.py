@@ -49,9 +49,9 @@ def short(entered):
 def test_an_entry_is_told_back_with_its_id_and_what_to_do_now_in_ten_lines(log, monday):
     said = log("mixed", "coat=first", "gal=9.1", "at=7:50", "who=Ada").splitlines()
     assert re.fullmatch(
-        r"Entered 7:50 mixed: coat 1, 9\.1 gal \(34\.4 L\) \(Ada\)  \[[0-9a-f]{6}\]", said[0]
+        r"Entered 7:50 am mixed: coat 1, 9\.1 gal \(34\.4 L\) \(Ada\)  \[[0-9a-f]{6}\]", said[0]
     )
-    assert said[1].startswith("NOW 7:50: begin field 1.1 in Bath")
+    assert said[1].startswith("NOW 7:50 am: begin field 1.1 in Bath")
     assert len(said) <= 11
     kept = json.loads((monday / LOG).read_text())
     assert kept["entry"]["about"] == {"coat": "first", "litres": pytest.approx(34.447247)}
@@ -128,13 +128,13 @@ def test_damp_at_three_hours_puts_the_clock_later(log):
     after = asked(log, "still-damp", "room=great-room", "at=12:05")["now"]["waits"][0]["clock"]
     assert after["likely_min"] > before["likely_min"] + 30
     said = log("at=12:06")
-    told = r"dry to recoat: likely 1[23]:\d\d \(12:\d\d to .*by the plan 11:\d\d; learned"
+    told = r"dry to recoat: likely 1[12]?:\d\d pm \(12:\d\d pm to .*by the plan 11:\d\d am; learned"
     assert re.search(told, said)
 
 
 def test_a_stop_is_exit_1_and_the_entry_is_kept_all_the_same(log, monday):
     said = log("fizz", "seen=no", "at=8:05", code=1)
-    assert "NOW 8:05: STOP. Stop, wash it off, find the film." in said
+    assert "NOW 8:05 am: STOP. Stop, wash it off, find the film." in said
     assert len((monday / LOG).read_text().splitlines()) == 1
 
 
@@ -178,7 +178,7 @@ def test_the_rest_of_the_day_is_planned_again(log, tmp_path):
 
 @pytest.mark.parametrize(
     ("told", "words"),
-    [((), "Notas"), (("--language", "en", "--revision", "3"), "revision 3")],
+    [((), "Notas"), (("--language", "en", "--revision", "3"), "facts 3")],
 )
 def test_the_new_sheet_speaks_as_the_job_wishes_or_as_asked(log, monday, tmp_path, told, words):
     """In metres, in Spanish, with its notes, by the facts beside the plan; else as told with it."""
@@ -201,7 +201,7 @@ def test_two_sprayers_get_the_quick_answer_and_the_rest_laid_anew(log, monday, t
     morning(log, 1.2)
     assert main(["log", str(monday), "--replan", "--out", str(tmp_path / "o"), "at=8:17"]) == 0
     said = log("at=8:17")
-    assert "NOW 8:17: begin field 1.5" in said
+    assert "NOW 8:17 am: begin field 1.5" in said
     assert "The rest is worth planning again (--replan --out DIR)" in said
 
 
@@ -279,7 +279,7 @@ def test_a_job_of_the_book_is_logged_and_read_alike(tmp_path, capsys):
     told = ["--book", str(tmp_path / "book")]
     words = ["log", "quince", "field-done", "field=first.1", "tank_l=5", "tub_l=28", "at=8:02"]
     assert main([*words, *told]) == 0
-    assert "NOW 8:02: begin field 1.2" in capsys.readouterr().out
+    assert "NOW 8:02 am: begin field 1.2" in capsys.readouterr().out
     with Book.open(tmp_path / "book") as book:
         assert [one.entry.word for one in book.entries("quince")] == ["field-done"]
     assert main(["log", "quinze", *told]) == 2

@@ -26,7 +26,7 @@ FOUND = (
 
 @pytest.fixture
 def words(tmp_path, monkeypatch):
-    def here(content, *, name="", points, room, edges=()):
+    def here(content, *, name="", points, room, edges=(), own_values=None):
         return floor_seen(content, pairs_from(points), room, lambda _: FOUND)
 
     monkeypatch.setattr(floor_photos, "floor_seen_of", here)
@@ -41,7 +41,7 @@ def test_the_edges_of_the_plan_are_handed_to_the_finder_and_told(words, capsys, 
     handed = []
     before = floor_photos.floor_seen_of
 
-    def here(content, *, name="", points, room, edges=()):
+    def here(content, *, name="", points, room, edges=(), own_values=None):
         handed.extend(edges)
         return before(content, name=name, points=points, room=room)
 

@@ -140,5 +140,5 @@ def test_the_sheet_names_no_revision_that_nobody_told(plan, tmp_path):
     assert "· inputs " in sheet_of(untold)
     words = ["--language", "es", "--revision", "3"]
     main(["replan", str(plan), "now=8:30", "--out", str(told), *words])
-    assert "· revisión 3 · datos " in sheet_of(told)
+    assert "· datos 3 · entradas " in sheet_of(told)
     assert "planeado de nuevo a las 8:30" in sheet_of(told)

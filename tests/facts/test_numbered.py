@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.papers.invented_plan import small_house
 
-from farwall.facts.numbered import by_number, named
+from farwall.facts.numbered import by_number, named, stain_named
 
 COATS = ("first", "first.wash", "2")
 
@@ -55,3 +58,9 @@ def test_there_and_back(coats, data):
     coat = data.draw(st.sampled_from(coats))
     tail = data.draw(st.sampled_from(["", ".1", ".2.11"]))
     assert named(coats, by_number(coats, coat + tail)) == coat + tail
+
+
+def test_a_stain_without_a_name_is_told_by_its_id():
+    plan = replace(small_house(), stain_names={"ochre-brown": "ochre, the brown one"})
+    assert stain_named(plan, "ochre-brown") == "ochre, the brown one"
+    assert stain_named(plan, "another") == "another"

@@ -9,7 +9,7 @@ import pytest
 from tests.shapes import PLAIN_ROOM, TWO_ROOMS
 from tests.spray.hand_floors import ROOMY_TANK, hall, job
 
-from farwall.facts.job import Coat, Crew, Survey
+from farwall.facts.job import Coat, Crew, Stain, Survey
 from farwall.facts.plan import OpenTime, Remedy
 from farwall.facts.samples import Sample
 from farwall.job.plan_job import plan_job
@@ -155,3 +155,8 @@ def test_the_next_day_is_named_behind_am_and_pm():
 
 def test_no_line_is_empty():
     assert all(line.strip() for line in lines(ONE_ROOM))
+
+
+def test_a_stain_is_called_by_its_name_where_the_job_has_one():
+    named = job(PLAIN_ROOM, stains=(Stain("sand", name="warm sand"),))
+    assert lines(plan_job(named))[1].startswith("Coat 1 (warm sand at 1:1): ")

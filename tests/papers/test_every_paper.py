@@ -57,8 +57,8 @@ SCREENS = {
 }  # fmt: skip
 """Where some squares lead; of the others only the house is held."""
 SAID = {
-    "en": ("Page", "of", "revision", "inputs"),
-    "es": ("Página", "de", "revisión", "datos"),
+    "en": ("Page", "of", "facts", "inputs"),
+    "es": ("Página", "de", "datos", "entradas"),
 }
 REVISION = 3
 SEALER = Sealer(type="water acrylic", wet_edge_min=8, m2_per_l=10, coats=2)

@@ -110,9 +110,9 @@ SAID_SELDOM = (
     "09:00 at the late end, and from Tue 4 May 07:30 on it has to be abraded first."),
     ("Coat 2 finds no hours between Mon 3 May 12:30 (ready at the late end) and Tue 4 May 07:30 "
     "(abraded from then on): it is night or the working day is over."),
-    ("Edge: in Den (seal-1.1) an edge would be 6.0 min old, and it lives 3.7. Two sprayers side by "
-    "side on each band, each with a full tank."),
-    ("Edge: in Den (seal-1.1) an edge would be 6.0 min old, and it lives 3.7. A helper who swaps "
+    ("Edge: in Den (field 1.1) an edge would be 6.0 min old, and it lives 3.7. Two sprayers side "
+    "by side on each band, each with a full tank."),
+    ("Edge: in Den (field 1.1) an edge would be 6.0 min old, and it lives 3.7. A helper who swaps "
     "full tanks, and bands of 2' 6\"."),
     with_care(("damp air: 66 % humidity; below 60 % is better",
                "not known: fewer than 6 hours lie ahead in this weather")),
@@ -145,9 +145,9 @@ def test_the_foot_has_job_revision_hash_and_page(language):
     day = day_of("water")
     pages = looked_at.sheets(pdf_of(day, language=language))
     page, of, revision, inputs = (
-        ("Page", "of", "revision", "inputs")
+        ("Page", "of", "facts", "inputs")
         if language == "en"
-        else ("Página", "de", "revisión", "datos")
+        else ("Página", "de", "datos", "entradas")
     )
     for number, sheet in enumerate(pages, 1):
         lines, crossing = looked_at.foot_lines(sheet, MARGIN_PT + 28)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from tests.papers.invented_plan import small_house
 
-from farwall.papers.words import area, length, listed, minutes, room_names, volume
+from farwall.papers.words import area, length, listed, minutes, room_names, unbroken, volume
 
 
 def test_volumes_by_hand():
@@ -45,3 +45,22 @@ def test_lists():
 
 def test_a_room_that_the_plan_does_not_know_stands_for_itself():
     assert room_names(small_house(), ["r1", "r99"]) == ["Bed 1", "r99"]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("mix 0.40 gal (1.5 L) by 2:15 pm", "mix 0.40_gal (1.5_L) by 2:15_pm"),
+        ("de 7:31 a. m. a 14 m²; 70 °F", "de 7:31_a._m. a 14_m²; 70_°F"),
+        ("200 ft²/gal, 12 s, 3½ h", "200_ft²/gal, 12_s, 3½_h"),
+        (
+            "5 hours, 3 Main rooms, 2 Living rooms, 9 mats",
+            "5 hours, 3 Main rooms, 2 Living rooms, 9 mats",
+        ),
+    ],
+)
+def test_a_number_is_tied_to_its_unit_and_to_nothing_else(text, told):
+    assert unbroken(text).replace("\u00a0", "_") == (
+        text.replace("2 L", "2_L") if told is None else told
+    )
+    assert unbroken(unbroken(text)) == unbroken(text)

@@ -159,3 +159,9 @@ def test_a_sentence_that_tells_an_hour_ends_with_one_point():
         ROOMS,
     )
     assert said.endswith("; o empiece a más tardar a las 8:45 a. m. en Hall.")
+
+
+def test_what_is_to_be_bought_of_stains_that_farwall_named_is_spanish():
+    bought = "Buy 1 × 5 gal light colour at 270.00 and 3 × 1 gal dark colour: 270.00 USD."
+    said = in_spanish(bought, frozenset())
+    assert said == "Compre 1 × 5 gal color claro a 270.00 y 3 × 1 gal color oscuro: 270.00 USD."

@@ -151,8 +151,9 @@ def test_a_forecast_gives_the_hours_there_are():
     part = found.weather(starts_at=datetime(2027, 5, 4, 7, 30, tzinfo=HERE), hours=50, before_h=50)
     assert part.starts_at == found.starts_at
     assert len(part) == 3
-    with pytest.raises(Refused, match="does not hold"):
-        found.weather(starts_at=datetime(2027, 5, 5, 7, tzinfo=HERE))
+    for us, hour in ((False, "19:00"), (True, "7:00 pm")):
+        with pytest.raises(Refused, match=f"and does not hold 2027-05-05 {hour}"):
+            found.weather(starts_at=datetime(2027, 5, 5, 19, tzinfo=HERE), us=us)
     with pytest.raises(Refused, match="no offset"):
         found.weather(starts_at=datetime(2027, 5, 4, 7))  # noqa: DTZ001
 

@@ -119,3 +119,10 @@ def test_a_file_is_read(tmp_path):
     path = tmp_path / "day.json"
     path.write_text(json.dumps(FULL))
     assert so_far_from(read_so_far_values(path)) == so_far_from(FULL)
+
+
+@pytest.mark.parametrize(("us", "told"), [(True, "8:00 am"), (False, "8:00")])
+def test_an_hour_before_the_start_is_refused_in_the_manner_of_the_job(us, told):
+    with pytest.raises(Refused) as no:
+        with_words({}, ["now=7:30am"], "2027-05-04T08:00:00-06:00", us=us)
+    assert f"is before the start of the plan, {told}." in str(no.value)

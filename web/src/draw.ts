@@ -59,8 +59,8 @@ function shown(s: Sheet): Shown {
   now.due = edge.due;
   const stops = fresh()?.advice.some((one) => one.stop);
   const past = edge.due !== null && edge.due < at && at - edge.due <= QUIET_MIN;
-  // The book's first line is the stop, in words: `NOW 9:42: STOP. Feather it out.`
-  const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ [\d:]+: /, "") : past ? w("past") : "";
+  // The book's first line is the stop, in words: `NOW 9:42 am: STOP. Feather it out.`
+  const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ \d+:\d\d[^:]*: /, "") : past ? w("past") : "";
   return {
     sheet: s, day: found, now: at, big: big(s, found, edge.due, at), by: edge.by, stop, status: status(),
     waits: unsent().length > 0,

@@ -9,6 +9,7 @@ from functools import cached_property
 from typing import NamedTuple
 
 from farwall.errors import Mistake, Refused
+from farwall.units import clock_words
 
 _MOST_OF_A_YEAR_H = 8000
 
@@ -78,14 +79,16 @@ class WeatherFile:
     def _by_step(self) -> dict[tuple[int, int, int], Hour]:
         return {(one.month, one.day, one.hour): one for one in self.hours}
 
-    def weather(self, *, starts_at: datetime, hours: int = 24, before_h: int = 24) -> Weather:
+    def weather(
+        self, *, starts_at: datetime, hours: int = 24, before_h: int = 24, us: bool = False
+    ) -> Weather:
         """`hours` of weather from the hour of `starts_at` on, and `before_h` hours before it.
 
         The file's year does not matter (typical years are put together from
         many): month, day and hour do. `starts_at` needs an offset; it is
         brought to the file's own clock. 29 February takes the 28th where the
         file has none. Raises `Refused` for a time without an offset and for
-        hours that the file does not hold.
+        hours that the file does not hold; us: told by am and pm.
         """
         if starts_at.tzinfo is None:
             raise Refused(
@@ -94,7 +97,7 @@ class WeatherFile:
         clock = timezone(timedelta(hours=self.place.utc_offset_h))
         local = starts_at.astimezone(clock).replace(minute=0, second=0, microsecond=0)
         first = local - timedelta(hours=before_h)
-        rows = [self._at(first + timedelta(hours=n)) for n in range(hours + before_h)]
+        rows = [self._at(first + timedelta(hours=n), us=us) for n in range(hours + before_h)]
         return Weather(
             starts_at=first,
             air_c=tuple(one.air_c for one in rows),
@@ -112,7 +115,7 @@ class WeatherFile:
         first = starts_at.astimezone(clock).replace(minute=0, second=0, microsecond=0)
         return tuple(self._at(first + timedelta(hours=n)).direct_w_m2 for n in range(hours))
 
-    def _at(self, moment: datetime) -> Hour:
+    def _at(self, moment: datetime, *, us: bool = False) -> Hour:
         """The hour of the file that begins at `moment` (on the file's own clock)."""
         found = self._by_step.get((moment.month, moment.day, moment.hour + 1))
         if found is None and (moment.month, moment.day) == (2, 29):
@@ -122,10 +125,15 @@ class WeatherFile:
         raise Refused(
             Mistake(
                 "weather",
-                f"The weather file does not hold {moment:%d %B, %H:00}.",
+                f"The weather file does not hold {moment:%d %B}, {clock_words(moment, us=us)}.",
                 "Take a file of a whole year, or type readings for the day.",
             )
         )
+
+
+def hour_words(at: datetime, *, us: bool) -> str:
+    """`2027-05-04 14:00`, or `2027-05-04 2:00 pm`."""
+    return f"{at:%Y-%m-%d} {clock_words(at, us=us)}"
 
 
 @dataclass(frozen=True)
@@ -146,11 +154,13 @@ class Forecast:
     mean_air_c: None = None
     """A forecast knows nothing of the year."""
 
-    def weather(self, *, starts_at: datetime, hours: int = 24, before_h: int = 24) -> Weather:
+    def weather(
+        self, *, starts_at: datetime, hours: int = 24, before_h: int = 24, us: bool = False
+    ) -> Weather:
         """The hours there are, at most `before_h` before that of `starts_at` and `hours` from it.
 
         Raises `Refused` for a time without an offset, and when the forecast
-        does not hold the hour of `starts_at` itself.
+        does not hold the hour of `starts_at` itself; us: told by am and pm.
         """
         if starts_at.tzinfo is None:
             raise Refused(
@@ -159,11 +169,13 @@ class Forecast:
         at = (starts_at - self.starts_at) // timedelta(hours=1)
         if not 0 <= at < len(self.air_c):
             ends = self.starts_at + timedelta(hours=len(self.air_c))
+            begins, last, asked = (
+                hour_words(one, us=us) for one in (self.starts_at, ends, starts_at)
+            )
             raise Refused(
                 Mistake(
                     "weather",
-                    f"The forecast goes from {self.starts_at:%d %B %H:%M} to {ends:%d %B %H:%M} "
-                    f"and does not hold {starts_at:%d %B %Y, %H:%M}.",
+                    f"The forecast goes from {begins} to {last} and does not hold {asked}.",
                     "Fetch a forecast of the day, or mend starts_at.",
                 )
             )

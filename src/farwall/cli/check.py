@@ -7,8 +7,10 @@ import json
 from collections.abc import Mapping
 from dataclasses import asdict
 from pathlib import Path
+from typing import Any
 
 from farwall.errors import Mistake, Refused
+from farwall.job.faults_told import FaultWords
 from farwall.spray.check import Fault, Unreadable, check_plan
 
 STANDS, HAS_FAULTS = 0, 1
@@ -21,6 +23,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--job", metavar="JOB.json", type=Path, help="the job whose facts the plan should rest on"
     )
+    parser.add_argument(
+        "--metric",
+        action="store_true",
+        help="tell metres, litres and 24 hours (with --job: its own)",
+    )
     parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
 
 
@@ -32,6 +39,7 @@ def run(options: argparse.Namespace) -> int:
             _mistake("an object with the keys of a plan is expected."), about=_about(options.plan)
         )
     job = _facts(options.job) if options.job else None
+    us = job["wishes"]["units"] == "us" if job else not options.metric
     try:
         faults = check_plan(plan, job=job)
     except Unreadable as error:
@@ -39,7 +47,7 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps({"faults": [asdict(fault) for fault in faults]}, ensure_ascii=False))
     else:
-        _show(faults)
+        _show(plan, faults, us=us)
     return HAS_FAULTS if faults else STANDS
 
 
@@ -59,16 +67,17 @@ def _mistake(what: str, remedy: str = "Is it the plan.json that `farwall plan` w
     return Mistake(where="", what=what, remedy=remedy)
 
 
-def _show(faults: list[Fault]) -> None:
+def _show(plan: Mapping[str, object], faults: list[Fault], *, us: bool) -> None:
     if not faults:
         print("The plan stands: the replay finds no fault.")
         return
+    words = FaultWords.of(plan, us=us)
     for fault in faults:
-        print(f"{fault.code:<14} {fault.what}")
+        print(f"{fault.code:<14} {words.told(fault.what)}")
     print(f"{len(faults)} {'fault' if len(faults) == 1 else 'faults'}. Do not spray by this plan.")
 
 
-def _facts(path: Path) -> object:
+def _facts(path: Path) -> dict[str, Any]:
     """The facts in a job file as plain values in SI; raises `Refused` with its mistakes."""
     from farwall.readers.job_json import job_to_dict, read_job
 

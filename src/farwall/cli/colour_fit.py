@@ -26,5 +26,5 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(fit_document(found), ensure_ascii=False))
     else:
-        print("\n".join(fit_lines(found)))
+        print("\n".join(fit_lines(found, {one.id: one.name or one.id for one in job.stains})))
     return _DONE

@@ -169,7 +169,7 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
     holds = again(place.plan, told, at_min=at_min)
     if options.replan:
         return _replanned(place, told, found, holds, options)
-    us = bool(options.story) and place.job.wishes.units == "us"  # what to do now is by 24 hours
+    us = place.job.wishes.units == "us"
     document: dict[str, object] = {}
     lines: list[str] = []
     if log.made:
@@ -226,6 +226,7 @@ def _replanned(
     """The slower answer: the rest of the day laid anew, written as `replan` writes it."""
     if options.out is None:
         raise Refused(Mistake("--out", "Where should the new plan go?", "Say --out DIR."))
+    from farwall.job.faults_told import faults_told
     from farwall.job.live.again import so_far_of
     from farwall.job.live.say import said_now
     from farwall.job.replan import replan
@@ -253,8 +254,9 @@ def _replanned(
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        print(said_again(plan, [f"{one.code}: {one.what}" for one in faults],
-                         folder=str(options.out), us=units == "us"))  # fmt: skip
+        us = units == "us"
+        found_wrong = faults_told(document, ((one.code, one.what) for one in faults), us=us)
+        print(said_again(plan, found_wrong, folder=str(options.out), us=us))
     no_mix = plan.more_mix is not None and plan.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(one.verdict == "cannot" for one in plan.fields)
     return _NO if bad else _DONE

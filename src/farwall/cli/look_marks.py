@@ -53,6 +53,7 @@ def looked(photo: Path, options: argparse.Namespace) -> dict[str, Any]:
     """What the photo comes to on the plan, as plain values. Raises Refused."""
     from dataclasses import asdict
 
+    from farwall.cli.colour_photo import values_told
     from farwall.job.colour.mark_remedies import remedy_of
     from farwall.job.colour.marks import Photo, together
     from farwall.readers.apart.floor_photos import floor_seen_of
@@ -67,8 +68,9 @@ def looked(photo: Path, options: argparse.Namespace) -> dict[str, Any]:
         raise Refused(Mistake(str(photo), f"it cannot be opened: {error.strerror}.")) from error
     edges = _edges(job, room, options.plan)
     seen = floor_seen_of(
-        data, name=photo.name, points=options.points, room=ground_of(job.floor, room), edges=edges
-    )
+        data, name=photo.name, points=options.points, room=ground_of(job.floor, room), edges=edges,
+        own_values=None if options.values is None else values_told(options.values),
+    )  # fmt: skip
     found = together(room, [Photo("photo", seen.marks, seen.saw)])
     if options.out is not None:
         options.out.write_text(_drawn(job.floor, room, seen, found), encoding="utf-8")

@@ -62,7 +62,7 @@ def plan_and_day(options: argparse.Namespace) -> tuple[Plan, SoFar]:
     plan = read_plan(options.file)
     raw = {} if options.so_far is None else read_so_far_values(options.so_far)
     told = [with_id(word, plan, DAY_KEYS) for word in options.told]
-    raw = with_words(raw, told, plan.starts_at)
+    raw = with_words(raw, told, plan.starts_at, us=not getattr(options, "metric", False))
     if "at_min" not in raw:
         what = "what time is it?"
         raise Refused(Mistake("now", what, "Say now=9:12 by the clock, or at_min=72."))

@@ -247,7 +247,7 @@ def plan_into(
     tool = tool or (tool_digest if by_book else _tool_begun(fresh=fresh))
     asked_key = partial(key_of, job, read=read, order=order, thorough=thorough, tool=tool)
     key = None if fresh or by_book else asked_key()
-    made = None if key is None else _planned_before(key)
+    made = None if key is None else _planned_before(key, us=job.wishes.units == "us")
     if made is None:
         made = _planned(job, again, weather, van_file=van_file)
         key = asked_key() if fresh and not by_book else key
@@ -320,13 +320,13 @@ def _planned(
         plan = _with_van(plan, job, van_file)
     document = plan_to_dict(plan)
     files = plan_files_begun(plan, job, document, beside=forked)
-    faults = _faults(document)  # while the sheet is set
+    faults = _faults(document, us=job.wishes.units == "us")  # while the sheet is set
     for needed_to_keep in ("tempfile", "zipfile"):
         import_module(needed_to_keep)
     return _Made(plan, document, files(), lambda: faults)
 
 
-def _planned_before(key: str) -> _Made | None:
+def _planned_before(key: str, *, us: bool) -> _Made | None:
     """The plan kept under this key, None when there is none that can be read."""
     from farwall.cli.forked import forked
     from farwall.cli.kept_plans import kept_files
@@ -337,7 +337,7 @@ def _planned_before(key: str) -> _Made | None:
         return None
     try:
         document = json.loads(files["plan.json"])
-        faults = forked(partial(_faults, document))
+        faults = forked(partial(_faults, document, us=us))
         return _Made(plan_from(document, "plan.json"), document, files, faults, before=True)
     except (ValueError, Refused):
         return None
@@ -352,11 +352,13 @@ def _with_van(plan: Plan, job: Job, file: Path) -> Plan:
     return replace(plan, van=van_plan(read_van(file), plan, job))
 
 
-def _faults(document: dict[str, object]) -> list[str]:
+def _faults(document: dict[str, object], *, us: bool) -> list[str]:
     """What the checker finds wrong with a plan, in words."""
+    from farwall.job.faults_told import faults_told
     from farwall.spray.check import check_plan
 
-    return [f"{fault.code}: {fault.what}" for fault in check_plan(document)]
+    found = check_plan(document)
+    return faults_told(document, ((one.code, one.what) for one in found), us=us)
 
 
 def _say_age(weather: WeatherFile | Forecast) -> None:

@@ -43,6 +43,7 @@ def run(options: argparse.Namespace) -> int:
     options = all_words(options, parser, out=None, metric=False, language="en", revision=None)
     if options.out is None:
         raise Refused(Mistake("--out", "Where should the new plan go?", "Say --out DIR."))
+    from farwall.job.faults_told import faults_told
     from farwall.job.replan import replan
     from farwall.job.say_midday import said_again
     from farwall.papers.folder import write_folder
@@ -59,11 +60,12 @@ def run(options: argparse.Namespace) -> int:
         language=options.language, revision=options.revision,
     )  # fmt: skip
     write_folder(options.out, files)
+    us = not options.metric
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        told = [f"{fault.code}: {fault.what}" for fault in faults]
-        print(said_again(again, told, folder=str(options.out), us=not options.metric))
+        told = faults_told(document, ((one.code, one.what) for one in faults), us=us)
+        print(said_again(again, told, folder=str(options.out), us=us))
     no_mix = again.more_mix is not None and again.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(field.verdict == "cannot" for field in again.fields)
     return _NO if bad else _DONE

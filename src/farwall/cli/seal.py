@@ -45,7 +45,8 @@ def run(options: argparse.Namespace) -> int:
     weather = weather_of(options.weather)
     day = seal_day(job, weather=weather, from_at=from_at, beside=forked)
     document = seal_document(day.plan, day.sealing)
-    checked = forked(partial(_faults, document))
+    us = job.wishes.units == "us"
+    checked = forked(partial(_faults, document, us=us))
     files = seal_files(
         day.plan, day.sealing, document, wishes=wishing(job, options.language).wishes,
         revision=job.revision, screens=options.screens,
@@ -55,7 +56,6 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        us = job.wishes.units == "us"
         print(said(day.plan, day.sealing, faults, folder=str(options.out), us=us))
     return _NO if faults or day.sealing.verdict == "no" else _DONE
 
@@ -72,7 +72,9 @@ def _moment(text: str) -> datetime:
     return found
 
 
-def _faults(document: dict[str, object]) -> list[str]:
+def _faults(document: dict[str, object], *, us: bool) -> list[str]:
+    from farwall.job.faults_told import faults_told
     from farwall.spray.check import check_plan
 
-    return [f"{fault.code}: {fault.what}" for fault in check_plan(document)]
+    found = check_plan(document)
+    return faults_told(document, ((one.code, one.what) for one in found), us=us)

@@ -92,6 +92,9 @@ WORDS: dict[str, Word] = {
             _ROOM, _AFTER, _COAT,
             Carried("clock", "choice", "which wait", ("recoat", "neutralise", "dry-down", "seal")),
         )),
+        Word("drop-tested", "a drop was set on the floor and timed, bare or over a dry coat", (
+            Carried("drop_s", "seconds", "until it went in, the slowest place"),
+        ), (_ROOM, _COAT, _WHERE)),
         Word("coat-judged", "the wet look was judged against the sample", (
             _COAT,
             Carried("look", "choice", "against the sample", ("lighter", "right", "darker")),

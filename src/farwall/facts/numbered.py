@@ -1,7 +1,8 @@
-"""Coats, fields and bands by numbers: the way they are told to a person.
+"""Coats, fields and bands by numbers, stains by name: the way they are told to a person.
 
 Ids are a file's own: `coat-2.3.14` in one job is `second.3.14` in the next. Told are the numbers
-that the run sheet, the tape and the floor show: coat 2, field 2.3, band 2.3.14.
+that the run sheet, the tape and the floor show: coat 2, field 2.3, band 2.3.14; and what the job
+calls a stain.
 """
 
 from __future__ import annotations
@@ -39,6 +40,11 @@ def named(coats: Sequence[str], told: str) -> str:
     if first.isascii() and first.isdigit() and 0 < int(first) <= len(coats):
         return f"{coats[int(first) - 1]}{dot}{rest}"
     return told
+
+
+def stain_named(plan: Plan, stain: str) -> str:
+    """What the job calls a stain of the plan; its id where it has no name."""
+    return plan.stain_names.get(stain, stain)
 
 
 def _own(coats: Sequence[str], name: str) -> str | None:

@@ -5,7 +5,7 @@ Minutes count from `starts_at`; places are metres in the frame of the floor.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
 from farwall.facts.go import Go
@@ -384,3 +384,5 @@ class Plan:
     looks: tuple[Look, ...] = ()
     """Looks into the last fields, in order; none where a coat is mixed at stop lines only."""
     ways: tuple[MixWay, ...] = ()
+    stain_names: dict[str, str] = field(default_factory=dict)
+    """What the job calls its stains, by id; those without a name of their own are left out."""

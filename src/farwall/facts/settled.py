@@ -113,6 +113,11 @@ class SettledJob:
         """Litres of mix a square metre takes, by coat id."""
         return {coat.id: coat.l_per_m2 for coat in self.coats}
 
+    @property
+    def stain_names(self) -> dict[str, str]:
+        """What the job calls its stains, by id; without those that have no name."""
+        return {stain.id: stain.name for stain in self.stains if stain.name}
+
     def containers_for(self, stain_id: str) -> tuple[Container, ...]:
         """What this stain is sold in."""
         return tuple(one for one in self.containers if one.stain in {"", stain_id})

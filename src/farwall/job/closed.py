@@ -28,6 +28,7 @@ from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.takeoff import take_off
+from farwall.floor.thresholds import join_thresholds
 from farwall.job.call_back.closed import closed_call_back
 from farwall.job.colour.library import stains_seen
 from farwall.job.lasting import lasting_of
@@ -55,7 +56,7 @@ def closed_job(
         name=job.name[:200],
         sprayed=tuple(_sprayed(settled, plan, story)),
         waits=tuple(_waits(job, plan, story)),
-        hours=tuple(_hours(story, take_off(job.floor).net_m2)),
+        hours=tuple(_hours(story, take_off(join_thresholds(job.floor)).net_m2)),
         rinsed=tuple(_rinsed(settled, story)),
         colour=tuple(_colour(job, story)),
         called_back=tuple(

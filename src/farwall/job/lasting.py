@@ -319,7 +319,8 @@ def lasting_of(job: SettledJob, weather: WeatherFile | Forecast | None) -> Lasti
     if weather is None:
         return Lasting(job, sunlight=sunlight)
     start = datetime.fromisoformat(job.starts_at)
-    hours = weather.weather(starts_at=start, hours=_AHEAD_H, before_h=_BEFORE_H)
+    us = job.job.wishes.units == "us"
+    hours = weather.weather(starts_at=start, hours=_AHEAD_H, before_h=_BEFORE_H, us=us)
     before_h = int((start - hours.starts_at) / timedelta(hours=1))
     told = job.job.site.ground_c
     return Lasting(

@@ -8,11 +8,13 @@ from datetime import date, datetime, timedelta, timezone, tzinfo
 from typing import Any
 
 from farwall.air.foretold import Foretold, Outdoors
+from farwall.air.weather import hour_words
 from farwall.days.calendar import calendar
 from farwall.days.changes import Change, changes, held_to
 from farwall.days.check import DayFault, check_days
 from farwall.days.document import document
 from farwall.days.hours import rained_on
+from farwall.days.moved_why import why_moved
 from farwall.days.nouns import Away, Calendar, DayCrew, Question
 from farwall.days.why import NoDays
 from farwall.errors import Mistake, Refused
@@ -23,6 +25,7 @@ from farwall.job.day_houses import When, houses_and_hours
 from farwall.job.day_notes import day_notes
 from farwall.job.day_remedies import with_remedies
 from farwall.job.lessons import labour_of
+from farwall.job.say_moved import said_why
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
 
@@ -52,7 +55,7 @@ class Answer:
     """The calendar, as nouns and as plain JSON, its faults, and what moved against the first one.
 
     `first` is the calendar without rain and other trades; None when neither was asked about.
-    `notes`: what has to be said beside it; in the document as well.
+    `notes`: what has to be said beside it; in the document as well, and why each house moved.
     """
 
     calendar: Calendar
@@ -97,7 +100,19 @@ def plan_days(
         moved = tuple(changes(first, then))
     notes = day_notes(then, by_id, weather)
     told = document(then) | {"notes": list(notes)}
+    if asked:
+        told["moved"] = _moved(first, then, moved)
     return Answer(then, told, tuple(check_days(told)), moved, first if asked else None, notes)
+
+
+def _moved(first: Calendar, then: Calendar, moved: Sequence[Change]) -> list[dict[str, Any]]:
+    """Why each house moved that did, in sentences, as days.json has them."""
+    ahead = then.question.ahead
+    return [
+        {"house": one.house.house.id, "why": said_why(why_moved(first, then, one), ahead)}
+        for one in moved
+        if not one.stays
+    ]
 
 
 def question_of(
@@ -116,7 +131,8 @@ def question_of(
         _LEAST_DAYS, _DAYS_PER_HOUSE * len(jobs) // max(ask.crews, 1) + _SPARE_DAYS
     )
     if isinstance(weather, Foretold):
-        in_time(weather, midnight, days)
+        us = all(one.wishes.units == "us" for one in jobs)
+        in_time(weather, midnight, days, us=us)
     when = When(midnight, days, weather, ask.free, ask.due, lessons)
     houses, ahead = houses_and_hours(jobs, ids, when)
     labour = labour_of(lessons)
@@ -126,15 +142,19 @@ def question_of(
     return Question(houses, crews, ahead)
 
 
-def in_time(weather: Foretold, midnight: datetime, days: int) -> None:
-    """Raises `Refused` for a forecast that holds no hour of the calendar, such as an old one."""
+def in_time(weather: Foretold, midnight: datetime, days: int, *, us: bool) -> None:
+    """Raises `Refused` for a forecast that holds no hour of the calendar, such as an old one.
+
+    us: its hours are told by am and pm.
+    """
     starts_at, ends_at = weather.forecast.starts_at, weather.ends_at
     if starts_at < midnight + timedelta(days=days) and ends_at > midnight:
         return
     raise Refused(
         Mistake(
             "weather",
-            f"The forecast goes from {starts_at:%Y-%m-%d %H:%M} to {ends_at:%Y-%m-%d %H:%M}; "
+            f"The forecast goes from {hour_words(starts_at, us=us)} to "
+            f"{hour_words(ends_at, us=us)}; "
             f"the calendar begins on {midnight:%Y-%m-%d}.",
             "Fetch a forecast of these days, or begin within it.",
         )

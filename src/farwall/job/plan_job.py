@@ -164,6 +164,7 @@ def planned_begun(
         ),
         sun=sun,
         patches=floor_patches(job),
+        stain_names=settled.stain_names,
     )
 
     def whole() -> Plan:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from farwall.facts.numbered import numbered
+from farwall.facts.numbered import numbered, stain_named
 from farwall.facts.plan import Chances, Field, Plan
 from farwall.job.chances.words import share_words
 from farwall.job.go.say import in_short
@@ -44,7 +44,7 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
         fields = [field for field in plan.fields if field.coat == coat.id]
         litres = sum(band.litres for field in fields for band in field.bands)
         lines.append(
-            f"Coat {numbered(plan, coat.id)} ({coat.stain} at {coat.cut}): "
+            f"Coat {numbered(plan, coat.id)} ({stain_named(plan, coat.stain)} at {coat.cut}): "
             f"{_counted(len(fields), 'field')}, "
             f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
             f"{clock.at(fields[0].start_min)} to {clock.at(fields[-1].end_min)}."

@@ -23,7 +23,7 @@ def foot_line(
     square beside it, empty where there is none.
     """
     rest = " · ".join(
-        ("", told(what), told(f"revision {revision} · inputs {inputs_hash[:HASH_SHOWN]}"))
+        ("", told(what), told(f"facts {revision} · inputs {inputs_hash[:HASH_SHOWN]}"))
     )
     room = size.inner_width - _PAGES_WIDE - (_QR_WIDE if square else 0.0)
     left = max(room - text_width(rest, _SIZE), _LEAST)

@@ -5,12 +5,17 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from farwall.facts.defaults import DEFAULT_STAINS
 from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGE
 from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l, length_words
 
-_BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
+_BEFORE_UNIT = re.compile(
+    r"(?<=[\d½]) (?=(?:gal|L|mL|ft²|m²|ft|m|mm|min|h|s|lb|kg|g|mg|°F|°C|K|%|ppm|cfm|gpm|mph|am|pm)"
+    r"(?![\w²³]))"
+)
+_HALF_DAY = re.compile(r"(?<=\d) ([ap])\. m\.")
 _WHOLE_HOURS_MIN = 600
 
 
@@ -31,8 +36,8 @@ def _litres(litres: float) -> str:
 
 
 def unbroken(text: str) -> str:
-    """The text with each number tied to its unit, so that no line ends between them."""
-    return _BEFORE_UNIT.sub("\\1\u00a0\\2", text)
+    """The text with each number tied to its unit or half of the day: no line ends between them."""
+    return _HALF_DAY.sub("\u00a0\\1.\u00a0m.", _BEFORE_UNIT.sub("\u00a0", text))
 
 
 def area(area_m2: float, units: Units) -> str:
@@ -78,7 +83,9 @@ def whole_names_in(plan: Plan) -> frozenset[str]:
     inputs = plan.inputs
     rooms = {word for room in inputs.floor.rooms for word in (room.id, room.label)}
     coats = {word for coat in inputs.coats for word in (coat.id, coat.stain)}
-    return frozenset(rooms | coats | {one.id for one in inputs.openings} | {plan.job})
+    # Names that Farwall gave where the job tells no stains are words of ours, and are translated.
+    stains = set(plan.stain_names.values()) - {stain.name for stain in DEFAULT_STAINS}
+    return frozenset(rooms | coats | stains | {one.id for one in inputs.openings} | {plan.job})
 
 
 def _pieces(label: str) -> list[str]:

@@ -214,6 +214,7 @@ WORDS: dict[str, str] = {
     "Plan.grounds": "What each figure rests on.",
     "Plan.buying": "Stain to buy; amounts of money as text.",
     "Plan.patches": "Floor of another make, and what becomes of it.",
+    "Plan.stain_names": "What the job calls its stains, by id; those without a name are left out.",
     "FloorPatch.room": "Id of the room it lies in.",
     "FloorPatch.kind": "patch, trench, pour or leveller.",
     "FloorPatch.decision": "What becomes of it; empty when nobody has said.",

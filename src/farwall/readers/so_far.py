@@ -20,6 +20,7 @@ from farwall.readers.clock_words import clock_of
 from farwall.readers.shape import did_you_mean
 from farwall.readers.small_file import judged
 from farwall.readers.wording import shown
+from farwall.units import clock_words
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -62,8 +63,10 @@ def so_far_from(raw: Json) -> SoFar:
     return found
 
 
-def with_words(raw: Json, words: Sequence[str], starts_at: str) -> Json:
+def with_words(raw: Json, words: Sequence[str], starts_at: str, *, us: bool = False) -> Json:
     """The values with each `key=value` put in; clock times count from `starts_at`.
+
+    us: a refusal tells hours by am and pm.
 
     Raises Refused with every word that cannot be used.
     """
@@ -82,7 +85,7 @@ def with_words(raw: Json, words: Sequence[str], starts_at: str) -> Json:
             mistakes.append(Mistake(key, "it is told twice.", "Keep one of the two."))
         else:
             told[key] = text
-    minutes = _minutes_from(starts_at)
+    minutes = _minutes_from(starts_at, us=us)
     for key, text in told.items():
         try:
             raw = {**raw, **_value(key, text.strip(), minutes)}
@@ -112,7 +115,7 @@ _SUCH = {
 Minutes = Callable[[str], float]
 
 
-def _minutes_from(starts_at: str) -> Minutes:
+def _minutes_from(starts_at: str, *, us: bool) -> Minutes:
     start = datetime.fromisoformat(starts_at)
 
     def minutes(text: str) -> float:
@@ -123,7 +126,8 @@ def _minutes_from(starts_at: str) -> Minutes:
         if passed < 0 and 1 <= clock.hour <= 6 and not clock.half_told:
             passed += 12 * 60  # twelve-hour clocks: 1:30 is in the afternoon
         if passed < 0:
-            raise ValueError(f"{text} is before the start of the plan, {start:%H:%M}")
+            begins = clock_words(start, us=us)
+            raise ValueError(f"{text} is before the start of the plan, {begins}")
         return passed
 
     return minutes

@@ -195,8 +195,9 @@ def moves(before: Json, now: Json) -> list[Json]:
     """What begins on another day in `now`, house by house of both; those that stay tell nothing.
 
     Of each: `house`, `name`, `hand_over_days` later, `crew` and `crew_was`, `steps` with the
-    moments at which they begin, `was` and `now`.
+    moments at which they begin, `was` and `now`, `why` it moved in English sentences.
     """
+    why = {one["house"]: one["why"] for one in now.get("moved", ())}
     was = {one["id"]: one for one in before["houses"]}
     found = []
     for house in now["houses"]:
@@ -214,6 +215,7 @@ def moves(before: Json, now: Json) -> list[Json]:
             found.append({
                 "house": house["id"], "name": house["name"], "hand_over_days": later.days,
                 "crew": house["crew"], "crew_was": old["crew"], "steps": steps,
+                "why": why.get(house["id"], []),
             })  # fmt: skip
     return found
 

@@ -56,7 +56,8 @@ def test_without_samples_it_refuses():
 
 
 def test_in_words_and_as_json(fit):
-    assert any("umber on the bare floor" in one for one in fit_lines(fit))
+    assert any("umber on the bare floor" in one for one in fit_lines(fit, {}))
+    assert any("raw umber on the bare" in one for one in fit_lines(fit, {"umber": "raw umber"}))
     document = fit_document(fit)
     assert len(document["swatches"]) == 3 * len(SWATCH_PARTS)
     assert document["swatches"][0]["lightness"]["low"] < document["swatches"][0]["lab"][0]

@@ -146,7 +146,7 @@ def test_an_edge_left_too_long_stops_everything():
     log("band-done", last.end_min, band=last.id)
     found = at(log, last.end_min + 15)
     assert found.stops[0].rule == "dead edge"
-    assert said_now(PLAN, found).splitlines()[0].startswith("NOW 9:03: STOP. Stop and feather")
+    assert said_now(PLAN, found).splitlines()[0].startswith("NOW 9:03 am: STOP. Stop and feather")
 
 
 def test_an_edge_of_hours_ago_asks_for_what_is_missing_and_stops_nothing():
@@ -266,3 +266,27 @@ def test_whatever_is_entered_there_is_an_answer_of_at_most_ten_lines(told, minut
     lines = said_now(PLAN, found, again="x").splitlines()
     assert 0 < len(lines) <= MOST_LINES
     assert lines[0].startswith("NOW ")
+
+
+@pytest.mark.parametrize(
+    ("units", "hour", "slab", "have"),
+    [("us", "NOW 8:16 am:", "slab from 50 to 85 °F (29 °C); 6", " gal ("),
+     ("metric", "NOW 8:16:", "slab from 10 to 29 °C (85 °F); 2", " L (")],
+)  # fmt: skip
+def test_hours_volumes_and_degrees_are_told_in_the_manner_of_the_job(units, hour, slab, have):
+    job = replace(JOB, wishes=replace(JOB.wishes, units=units))
+    found = at(morning(1.25), 16.4, job=job)
+    told = said_now(PLAN, found)
+    assert told.startswith(hour)
+    texts = {one.what: one.text for one in found.start_if.conditions}
+    assert texts["slab"].startswith(slab)
+    assert have in texts["mix"].split(" in tub")[0]
+    assert have in told.split("In tub and tank: ")[1].splitlines()[0]
+
+
+def test_an_edge_that_must_be_met_names_its_bands_by_number():
+    log = Log(PLAN)
+    log("band-done", 1.0, band="first.1.1")
+    found = at(log, 2.0)
+    edge = next(one for one in found.alarms if one.kind == "edge")
+    assert edge.what == "begin band 1.1.2 by then, or the edge that 1.1.2 meets is dead"

@@ -97,6 +97,19 @@ def test_a_bead_in_the_next_field_keeps_it_shut():
     assert "drop" in rules(at(morning(), 16.4, job=job), stop=True)
 
 
+@pytest.mark.parametrize("where", [{}, {"room": True}], ids=["anywhere", "in the room"])
+def test_a_drop_timed_over_the_coat_below_is_held_to_before_what_the_job_tells(where):
+    room = PLAN.fields[4].rooms[0]
+    about = {"room": room} if where else {}
+    log = morning()
+    log("drop-tested", 16.38, drop_s=75.0, coat="first", **about)
+    assert "drop" in rules(at(log, 16.4), stop=True)
+    log("drop-tested", 16.39, drop_s=20.0, coat="first", **about)
+    assert "drop" not in rules(at(log, 16.4))
+    log("drop-tested", 16.395, drop_s=75.0, room="another")
+    assert "drop" not in rules(at(log, 16.4))
+
+
 def test_every_rule_names_its_rank_and_source():
     log = morning()
     log("fizz", 16.3, seen=False)

@@ -36,8 +36,8 @@ def test_coats_and_fields_are_told_by_number():
     told = lines(us=True)
     assert "\nCoat 1: " in told
     assert "\nCoat 2: " in told
-    against = [one for one in day().sealing.against if "(seal-" in one]
-    assert against  # seal.json keeps the ids
+    against = [one for one in day().sealing.against if "(field " in one]
+    assert against  # seal.json too; its fields keep their ids
     assert "in Great room (field 1.5) an edge" in told
     assert "seal-1" not in told
 

@@ -24,7 +24,7 @@ from farwall.web.pages.acid.page import PARTS
 AT = "https://book.example/houses/quince-street-lot-9"
 OF = ground(replace(FULL, revision=4), mixes=mixes(2, acid_l=0.4))
 HASH = OF.plan.inputs_hash[:HASH_SHOWN]
-SAID = f"revision / revisión 4 · inputs / datos {HASH}"
+SAID = f"facts / datos 4 · inputs / entradas {HASH}"
 
 
 def squares_on(pdf, number, *, dpi=400):
@@ -50,8 +50,8 @@ def test_a_card_has_its_foot_in_its_own_language():
     pages = pages_of(cards_pdf(OF, DAY))
     for number, page in enumerate(pages, 1):
         name = OF.plan.job
-        english = f"Page {number} of {len(pages)} · {name} · revision 4 · inputs {HASH}"
-        spanish = f"Página {number} de {len(pages)} · {name} · revisión 4 · datos {HASH}"
+        english = f"Page {number} of {len(pages)} · {name} · facts 4 · inputs {HASH}"
+        spanish = f"Página {number} de {len(pages)} · {name} · datos 4 · entradas {HASH}"
         assert (english if number % 2 else spanish) in page
         assert (spanish if number % 2 else english) not in page
 
@@ -60,12 +60,12 @@ def test_sign_and_list_have_theirs():
     found = people_ground(ANN, emergency=TOLD, revision=4)
     hash_ = found.plan.inputs_hash[:HASH_SHOWN]
     (sign,) = pages_of(keep_out_pdf(found, Day(found)))
-    assert f"revision / revisión 4 · inputs / datos {hash_}" in sign
+    assert f"facts / datos 4 · inputs / entradas {hash_}" in sign
     assert "Page 1 of 1 / Página 1 de 1" in sign
     assert "licensed practice win" in sign
     assert "práctica con licencia" in sign
     (told,) = pages_of(people_pdf(found, Day(found)))
-    assert f"revision 4 · inputs {hash_}" in told
+    assert f"facts 4 · inputs {hash_}" in told
     assert "Page 1 of 1" in told
 
 

@@ -63,7 +63,7 @@ def test_its_foot_has_job_revision_hash_and_page(name):
     for n, text in enumerate(pages, 1):
         flat = " ".join(text.split())
         assert f"Page {n} of {len(pages)} · Quince Street, lot 9 · " in flat
-        assert f"revision 3 · inputs {one.plan.inputs_hash[:12]}" in flat
+        assert f"facts 3 · inputs {one.plan.inputs_hash[:12]}" in flat
         assert (LAW_WINS if name == "warranty.pdf" else WINS) in flat
 
 

@@ -92,7 +92,7 @@ def test_the_foot_has_job_revision_hash_and_page_in_two_lines_and_nothing_runs_i
         page, of = ("Page", "of") if here.language == "en" else ("Página", "de")
         assert first.startswith(f"{page} {number} {of} {len(pages)} ·")
         assert first.endswith(here.plan.inputs_hash[:12])
-        revision = "revision" if here.language == "en" else "revisión"
+        revision = "facts" if here.language == "en" else "datos"
         assert f"{revision} {here.job.revision} ·" in first
 
 

@@ -114,7 +114,7 @@ def test_every_page_has_its_number_the_job_the_revision_and_the_hash(house: str)
     told = sheet(house)
     for n, page in enumerate(told, 1):
         assert f"Page {n} of {len(told)}" in page.text
-        assert f"revision 1 · inputs {plan.inputs_hash[:12]}" in page.text
+        assert f"facts 1 · inputs {plan.inputs_hash[:12]}" in page.text
         assert WINS in page.text
         assert plan.job.split(",", maxsplit=1)[0][:12] in page.text
 

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import pytest
+from tests.colour_photos import laid, shot
 from tests.floor_photos import ROOM, camera, jpeg, pairs
 
 from farwall.colour.marks.nouns import KnownEdge
 from farwall.errors import Refused
 from farwall.readers.apart.floor_photos import floor_look_of, floor_seen_of
-from farwall.readers.floor_photo.seen import pairs_text
+from farwall.readers.floor_photo.nouns import Ground, TargetAt
+from farwall.readers.floor_photo.seen import floor_seen, pairs_text
 
 
 def test_a_photo_is_laid_and_looked_over_behind_the_walls():
@@ -35,3 +37,16 @@ def test_points_that_fix_nothing_and_files_that_are_no_photo_are_refused_from_th
     with pytest.raises(Refused):
         floor_look_of(b"no photo" * 40, name="hall.jpg")
     assert floor_look_of(jpeg()).width_px == 1600
+
+
+def test_the_values_of_a_measured_print_go_through_the_wall():
+    """As the same photo is read on this side with them."""
+    photo, room = shot("own"), Ground((((1, 0), (4, 0), (4, 2), (1, 2), (1, 0)),))
+    told = "target=2,1,0"
+    with_print, without = (
+        floor_seen_of(photo.data, points=told, room=room, own_values=values)
+        for values in (laid("own").values, None)
+    )
+    here = floor_seen(photo.data, (), room, lambda _: (), TargetAt((2.0, 1.0), 0.0),
+                      own_values=laid("own").values)  # fmt: skip
+    assert with_print.picture_base64 == here.picture_base64 != without.picture_base64

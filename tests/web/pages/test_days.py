@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import html
 import json
 import re
 from dataclasses import replace
@@ -93,6 +94,23 @@ def test_what_was_asked_about_stands_once_it_is_kept(office):
     assert then != first
     assert then["away"] == [{"house": "elm", "trade": "plumber", "date": "2026-06-10"}]
     assert "What if the plumber" not in office.get("/days").text
+
+
+def test_why_a_trade_moves_a_house_is_told_with_the_question_and_when_it_stands(office):
+    ask(office, "elm")
+    office.post("/days/if", data={
+        "rain": "", "trade": "the roofer", "where": "elm", "back": "2026-06-10",
+    })  # fmt: skip
+    (moved,) = office.book.document(WHAT_IF, "firm")["document"]["moved"]
+    assert moved["house"] == "elm"
+    for told, path in (("question", "/days"), ("stands", "/days")):
+        text = html.unescape(office.get(path).text)
+        assert all(one in text for one in moved["why"]), told
+        spanish = html.unescape(office.get(path, headers={"accept-language": "es"}).text)
+        assert "La casa la tiene the roofer el mié. 10 jun" in spanish
+        assert not any(one in spanish for one in moved["why"])
+        office.post("/days/keep")
+    assert office.get("/days/days.json").json()["moved"] == [moved]
 
 
 def test_a_dropped_question_leaves_the_calendar_as_it_was(office):

@@ -129,6 +129,6 @@ def test_who_reads_spanish_gets_these_papers_in_spanish(office, name, said):
     answer = office.get(f"/houses/two/papers/{name}", headers={"accept-language": "es"})
     page = pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range()
     assert said in page
-    assert "revisión 1 · datos " in page
+    assert "datos 1 · entradas " in page
     english = pypdfium2.PdfDocument(paper(office, name).content)[0]
-    assert "revision 1 · inputs " in english.get_textpage().get_text_range()
+    assert "facts 1 · inputs " in english.get_textpage().get_text_range()

@@ -77,6 +77,6 @@ def test_a_remedy_tells_its_gain_its_price_and_its_caution(shown):
 def test_cautions_are_all_there_and_warnings_stand_apart(shown):
     plan = replace(shown.plan, warnings=("Mind this.",))
     words = sheet_of(Shown(shown.job, plan, 1, ()))
-    assert words.cautions == plan.cautions
+    assert [one.replace("\u00a0", " ") for one in words.cautions] == [*plan.cautions]
     assert words.mind == ("Mind this.",)
     assert any("Nobody works alone" in one for one in words.cautions)

@@ -5,6 +5,7 @@ from importlib.resources import files
 
 import pytest
 
+from farwall.phrasebook import LANGUAGE
 from farwall.web.words import LANGUAGES, said, words
 
 ENGLISH = words("en")
@@ -69,3 +70,12 @@ def test_no_choice_is_longer_than_a_phone_shows_of_it(language):
     stems = ("pick-", "opened-", "enquiry-waste-", "enquiry-work-")
     told = {key: one for key, one in words(language).items() if key.startswith(stems)}
     assert {key: one for key, one in told.items() if len(one) > 34} == {}
+
+
+def test_a_sentence_that_ends_with_a_half_of_the_day_has_one_point():
+    token = LANGUAGE.set("es")
+    try:
+        assert said("days-made", at="vie 27 nov, 4:43 p. m.").endswith(" 4:43 p. m.")
+        assert said("days-made", at="vie 27 nov, 16:43").endswith(" 16:43.")
+    finally:
+        LANGUAGE.reset(token)

@@ -68,3 +68,13 @@ def test_the_door_of_the_first_fill_by_hand():
 def test_a_house_of_ten_rooms_stays_under_nineteen_kilobytes():
     sheet = sheet_of(plan_to_dict(day_of("quince-street")), "house")
     assert len(json.dumps(sheet, separators=(",", ":"), ensure_ascii=False).encode()) < 19_000
+
+
+def test_a_coat_carries_the_name_of_its_stain_beside_the_id_that_the_gate_asks_by():
+    plan = plan_to_dict(day_of("quince-street"))
+    coats = sheet_of(plan, "house")["coats"]
+    assert [(one["stain"], one["stain_name"]) for one in coats] == [
+        ("light", "light earth"), ("dark", "dark earth"),
+    ]  # fmt: skip
+    unnamed = sheet_of({key: plan[key] for key in plan if key != "stain_names"}, "house")["coats"]
+    assert not any("stain_name" in one for one in unnamed)

@@ -1,5 +1,5 @@
 /** The helper's pages: what to mix, where the full tank goes, the label of the jug, what the book says. */
-import { clock, doorWords, measured, volume } from "../pure/say.ts";
+import { clock, doorWords, measured, stainOf, volume } from "../pure/say.ts";
 import { bandName } from "../pure/sheet.ts";
 import { w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
@@ -58,14 +58,14 @@ function mixing(s: Shown): string {
 export function label(s: Shown): string {
   const { sheet, day } = s;
   const n = sheet.coats.findIndex((one) => one.id === day.coat);
-  const { stain, cut } = sheet.coats[n] ?? { stain: "", cut: "" };
+  const coat = sheet.coats[n] ?? { id: "", stain: "", cut: "" };
   const mixed = new Date(s.mixedAt ?? Date.now());
   const at = { day: dateOf(mixed), at: timeOf(mixed) };
   const lot = s.lot || "__________";
   return `${top(true, key("print", w("print")))}
 <section class="jug"><h1>${w("acidBig")}</h1>
-<p class="in">${safe(w("inIt", { stain }))}</p>
-<p>${safe(w("cutOf", { n: n + 1, cut }))}<br>${safe(sheet.job)}</p>
+<p class="in">${safe(w("inIt", { stain: stainOf(coat) }))}</p>
+<p>${safe(w("cutOf", { n: n + 1, cut: coat.cut }))}<br>${safe(sheet.job)}</p>
 <p>${safe(w("lotLine", { lot }))}<br>${safe(w("mixedAt", at))}${s.wishes.who ? ` ${safe(w("by", { who: s.wishes.who }))}` : ""}</p>
 <p class="in">${w("hazard")} ${w("never")}</p><p>${w("waterFirst")}</p><p>${w("eyesShort")}</p><p>${w("sheetWins")}</p></section>
 <label class="paperless">${w("lot")}<input id="lot" maxlength="60" autocomplete="off" value="${safe(s.lot)}"></label>`;

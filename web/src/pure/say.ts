@@ -45,12 +45,8 @@ export function where(sheet: Sheet, day: Day): string {
   return w("whereBand", { rooms: roomsOf(sheet, day.field), n, of: day.field.bands.length });
 }
 
-/** `Coat 2, dark 1:2`. */
-export function coatWords(sheet: Sheet, coat: string): string {
-  const n = sheet.coats.findIndex((one) => one.id === coat);
-  const found = sheet.coats[n];
-  return found ? w("coat", { n: n + 1, stain: found.stain, cut: found.cut }) : coat;
-}
+/** What the job calls the stain of a coat; its id where it has no name. */
+export const stainOf = (coat: Sheet["coats"][number]): string => coat.stain_name ?? coat.stain;
 
 export interface Big {
   /** What stands large: counts down to this minute, or is a word. */

@@ -14,7 +14,8 @@ export interface Sheet {
   /** What the job wishes, where it says so: units of the figures, language of the words. */
   units?: "us" | "metric";
   language?: string;
-  coats: { id: string; stain: string; cut: string }[];
+  /** `stain_name`: what the job calls the stain, where that is not its id. */
+  coats: { id: string; stain: string; stain_name?: string; cut: string }[];
   fields: Field[];
   fills: Fill[];
   mixes: Mix[];

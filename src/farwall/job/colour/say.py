@@ -34,12 +34,13 @@ class SaidNext:
 def said(job: Job, found: NextAnswer) -> SaidNext:
     """All of it."""
     names = {room.id: room.label for room in job.floor.rooms}
+    stains = {stain.id: stain.name or stain.id for stain in job.stains}
     return SaidNext(
         now=tuple(_now(found, names)),
         why=tuple(_why(found)),
-        habit=tuple(_habit(found)),
+        habit=tuple(_habit(found, stains)),
         rooms=tuple(_rooms(found, names)),
-        rests=tuple(_rests(found)),
+        rests=tuple(_rests(found, stains)),
         changes=tuple(dict.fromkeys(one.what for one in found.asks)),
         cautions=found.cautions,
     )
@@ -153,7 +154,7 @@ def _sealed(found: NextAnswer) -> str:
     return f"{told}, by {found.sealing.pairs} samples that were seen wet and then sealed."
 
 
-def _habit(found: NextAnswer) -> list[str]:
+def _habit(found: NextAnswer, stains: dict[str, str]) -> list[str]:
     one = found.habit
     told = f"{way_said(one)}, chance of too dark {percent(one.too_dark)}, {_range(one)} stays."
     lines = [f"Two of water to one of stain, then look (common practice, no source): {told}"]
@@ -170,8 +171,8 @@ def _habit(found: NextAnswer) -> list[str]:
     lines.append(f"Stopping now: {_range(found.stop)} stays, chance of too dark "
                  f"{percent(found.stop.too_dark)}.")  # fmt: skip
     lines += [
-        f"With {one.stain} instead: {way_said(one.chosen)}, {one.chosen.away:.1f} CIEDE2000 from "
-        "the sample."
+        f"With {stains.get(one.stain, one.stain)} instead: {way_said(one.chosen)}, "
+        f"{one.chosen.away:.1f} CIEDE2000 from the sample."
         for one in found.others
     ]
     return lines
@@ -196,12 +197,12 @@ def _rooms(found: NextAnswer, names: dict[str, str]) -> list[str]:
     return lines
 
 
-def _rests(found: NextAnswer) -> list[str]:
+def _rests(found: NextAnswer, stains: dict[str, str]) -> list[str]:
     samples = sum(not one.of_floor for one in found.found.patches)
     lines = [
         f"Samples seen clean and wet: {samples}; looks at the floor: {len(found.found.of_floor)}.",
         _standard(found),
-        *(_coat(one) for one in found.coats),
+        *(_coat(one, stains) for one in found.coats),
     ]
     if not found.coats:
         lines.append("Nothing is logged as laid on the floor: this is the first coat.")
@@ -228,8 +229,8 @@ def _standard(found: NextAnswer) -> str:
     return f"Held against sample {one.sample}, {signed}: {looks}."
 
 
-def _coat(one: LaidCoat) -> str:
+def _coat(one: LaidCoat, stains: dict[str, str]) -> str:
     return (
-        f"On the floor: {one.coat}, {one.stain} at {one.cut}, {coverage(one.l_per_m2)} "
-        f"({one.rank}: {one.source})."
+        f"On the floor: {one.coat}, {stains.get(one.stain, one.stain)} at {one.cut}, "
+        f"{coverage(one.l_per_m2)} ({one.rank}: {one.source})."
     )

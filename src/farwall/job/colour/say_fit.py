@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from farwall.evidence import Rank
@@ -17,12 +18,12 @@ GOOD_DE = 2.0
 """A sample told again within so much is told well. A guess."""
 
 
-def fit_lines(found: FitAnswer) -> list[str]:
-    """For a terminal."""
+def fit_lines(found: FitAnswer, stains: Mapping[str, str]) -> list[str]:
+    """For a terminal; stains: what the job calls them, by id."""
     lines = [
         f"The bare floor, clean and wet: {lab_words(found.bare.lab)}, {lab_said(found.bare.lab)}."
     ]
-    lines += _swatch_lines(found)
+    lines += _swatch_lines(found, stains)
     lines += ["", "How well each is told by the others"]
     lines += [
         f"  {one.name}: {one.away:.1f} CIEDE2000"
@@ -42,12 +43,13 @@ def between(one: Between) -> str:
     return f"{one.name}: {one.likely:.2g} ({one.low:.2g} to {one.high:.2g}) {one.unit}"
 
 
-def _swatch_lines(found: FitAnswer) -> list[str]:
+def _swatch_lines(found: FitAnswer, stains: Mapping[str, str]) -> list[str]:
     lines: list[str] = []
     last = None
     for one in found.swatches:
-        over = ", ".join(f"{each.stain} {each.cut}" for each in one.over)
-        title = f"{one.stain} over {over}" if over else f"{one.stain} on the bare floor"
+        over = ", ".join(f"{stains.get(each.stain, each.stain)} {each.cut}" for each in one.over)
+        stain = stains.get(one.stain, one.stain)
+        title = f"{stain} over {over}" if over else f"{stain} on the bare floor"
         if title != last:
             lines += ["", f"{title}, {coverage(one.l_per_m2)}"]
             last = title

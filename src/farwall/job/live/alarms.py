@@ -18,7 +18,7 @@ def alarms(
 ) -> tuple[Alarm, ...]:
     """Every alarm that is still to come, and an edge that is overdue, soonest first."""
     found = [
-        *_edge(due),
+        *_edge(standing, due),
         *_tank(standing),
         *_gate(standing),
         *_look(standing),
@@ -33,9 +33,10 @@ def in_order(found: Iterable[Alarm]) -> tuple[Alarm, ...]:
     return tuple(sorted(found, key=lambda one: (one.at_min, one.kind)))
 
 
-def _edge(due: EdgeDue | None) -> Iterator[Alarm]:
+def _edge(standing: Standing, due: EdgeDue | None) -> Iterator[Alarm]:
     if due is not None:
-        what = f"begin band {due.next_band} by then, or the edge that {due.band} meets is dead"
+        next_, band = (numbered(standing.plan, one) for one in (due.next_band, due.band))
+        what = f"begin band {next_} by then, or the edge that {band} meets is dead"
         yield Alarm(due.at_min, "edge", what)
 
 

@@ -29,7 +29,10 @@ def job_of_plan(plan: Plan) -> Job:
         name=plan.job,
         starts_at=plan.starts_at,
         survey=Survey(**told),  # type: ignore[arg-type]
-        stains=tuple(Stain(name) for name in dict.fromkeys(one.stain for one in given.coats)),
+        stains=tuple(
+            Stain(one, plan.stain_names.get(one, ""))
+            for one in dict.fromkeys(coat.stain for coat in given.coats)
+        ),
         coats=tuple(replace(one, m2_per_l=1 / given.l_per_m2[one.id]) for one in given.coats),
         crew=given.crew,
     )

@@ -147,7 +147,8 @@ class Now:
     field: the one in hand, empty between fields; band: the next to spray. fields_done, fields_left,
     m2_left: of the coat in hand. open_low_min: minutes that an edge may be left, what was seen
     counted. first_batch: while nothing of the coat is mixed or sprayed. chance_short: the budget
-    for running dry inside a field of this coat, 0 to 1.
+    for running dry inside a field of this coat, 0 to 1. us: told in US units, hours by am and pm,
+    as the texts in it are.
     """
 
     at_min: float
@@ -170,6 +171,7 @@ class Now:
     advice: tuple[Advice, ...]
     contradictions: tuple[str, ...]
     people: tuple[PersonNow, ...] = ()
+    us: bool = True
 
     @property
     def stops(self) -> tuple[Advice, ...]:

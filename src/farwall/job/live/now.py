@@ -43,7 +43,7 @@ def now(
     What the story does not tell is as the plan has it, and said to be so. Works as well where two
     spray. Never raises for what an entry says: that is told in `contradictions`.
     """
-    standing = Standing(plan, story, at_min)
+    standing = Standing(plan, story, at_min, us=job.wishes.units == "us")
     clocks = LiveClocks(job, plan, story, weather, lessons)
     field = standing.in_hand or standing.next_field
     open_time = clocks.open_time(standing.coat, at_min)
@@ -82,6 +82,7 @@ def now(
         advice=with_people(crew, advice(Facts(job, standing, due, low_min))),
         contradictions=story.contradictions,
         people=people_now(crew),
+        us=standing.us,
     )
 
 

@@ -19,7 +19,6 @@ from farwall.facts.job import Job
 from farwall.facts.workers import Worker
 from farwall.job.live.noun import Advice, Alarm, PersonNow
 from farwall.job.live.standing import Standing
-from farwall.job.story.say import clock
 from farwall.job.story.wearing import Wearing, person_of, wearing
 from farwall.units import gal_from_l
 
@@ -174,19 +173,19 @@ def _not_well(crew: Crew) -> Iterator[Advice]:
             last[person_of(one.text("person"), crew.job.workers)] = (one.at_min, well)
     for name, (at, well) in last.items():
         if not well:
-            reason = f"{name} was not well {clock(crew.standing.plan, at)}."
+            reason = f"{name} was not well {crew.standing.clock(at)}."
             do = "Out into fresh air, now; call; stay with the person. Then enter how it is."
             yield replace(_advice("not well", reason, do, 99, PRACTICE), stop=True)
 
 
 def _unseen(crew: Crew) -> Iterator[Advice]:
-    now, plan = crew.standing.at_min, crew.standing.plan
+    now = crew.standing.at_min
     for name in crew.names():
         due = crew.due_min(name)
         if due is None or now <= due or crew.since_min is None:
             continue
         since = max(crew.since_min, crew.last_look_min(name) or crew.since_min)
-        at, lasts = clock(plan, since), f"{now - since:.0f} min"
+        at, lasts = crew.standing.clock(since), f"{now - since:.0f} min"
         reason = f"Nobody is entered to have looked in on {name} since {at}, {lasts}."
         yield _advice("look in", reason, "Look in now; then enter looked-in.", 88, OUR_GUESS)
 
@@ -196,7 +195,7 @@ def _bare(crew: Crew) -> Iterator[Advice]:
         return
     for name in (called(one) for one in crew.sprayers):
         if not crew.wears(name):
-            at = clock(crew.standing.plan, crew.since_min)
+            at = crew.standing.clock(crew.since_min)
             reason = f"{name} sprays since {at}, and no respirator is entered to be on."
             do = "On before anything else; then enter respirator-on with the minute it was."
             yield _advice("respirator", reason, do, 89, "osha-respirators")

@@ -30,7 +30,7 @@ from farwall.job.live.rinse_rules import rinse_advice
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.live.thirst import seen_factor
 from farwall.job.live.waste_rules import waste_advice
-from farwall.job.story.say import clock, temperature
+from farwall.job.story.say import temperature
 from farwall.units import c_from_f, f_from_c
 
 ODD_SPREADS = 3.5
@@ -121,12 +121,14 @@ def _dead_edge(facts: Facts) -> Iterator[Advice]:
     due = facts.due
     if due is None or due.at_min >= facts.standing.at_min:
         return
-    late = facts.standing.at_min - due.at_min
+    late, plan = facts.standing.at_min - due.at_min, facts.standing.plan
     if late > QUIET_MIN:
-        reason = f"Nothing is entered since band {due.next_band} was due, {late:.0f} min ago."
+        band = numbered(plan, due.next_band)
+        reason = f"Nothing is entered since band {band} was due, {late:.0f} min ago."
         yield _practice("quiet log", reason, "Enter what was sprayed since.", 55, stop=False)
         return
-    reason = f"The edge that band {due.band} meets is {late:.1f} min past its {due.low_min:.1f}."
+    band = numbered(plan, due.band)
+    reason = f"The edge that band {band} meets is {late:.1f} min past its {due.low_min:.1f}."
     do = "Stop and feather it out dry; `farwall stop` names the next line that hides a seam."
     yield _practice("dead edge", reason, do, 96, stop=True)
 
@@ -136,10 +138,10 @@ def _slab(facts: Facts) -> Iterator[Advice]:
     if not told or not _sprays(facts.standing):
         return
     at, slab_c = told[-1].at_min, told[-1].slab_c
-    verdict = slab_verdict(surface_c=slab_c if slab_c is not None else 20.0)
+    verdict = slab_verdict(surface_c=slab_c if slab_c is not None else 20.0, us=facts.standing.us)
     if verdict.word == "yes":
         return
-    when = clock(facts.standing.plan, at)
+    when = facts.standing.clock(at)
     reason = f"{verdict.reason} Measured {when}."
     do = verdict.remedies[0] if verdict.remedies else "Measure again before the next field."
     weight = 95 if verdict.word == "no" else 50
@@ -153,13 +155,20 @@ def _sprays(standing: Standing) -> bool:
 
 
 def _drop(facts: Facts) -> Iterator[Advice]:
-    """A bead that stands more than a minute anywhere in the next field."""
+    """A bead that stands more than a minute anywhere in the next field.
+
+    What was timed there last counts, over a dry coat too, before what the job tells.
+    """
     field = facts.standing.next_field
     if field is None:
         return
     settled = settle(facts.job, starts_at=facts.standing.plan.starts_at)
+    timed = {
+        one.text("room"): one.number("drop_s") for one in facts.standing.story.of("drop-tested")
+    }
     for room in field.rooms:
-        verdict = drop_verdict(drop_s=settled.room(room).drop_s)
+        drop_s = timed.get(room, timed.get(""))
+        verdict = drop_verdict(drop_s=settled.room(room).drop_s if drop_s is None else drop_s)
         if verdict.word == "no":
             name = rooms_text(facts.standing.plan, [room])
             reason = f"{name}: {verdict.reason}"
@@ -178,7 +187,8 @@ def _band_time(facts: Facts) -> Iterator[Advice]:
         return
     took = done[-1].end_min - done[-2].end_min
     if took > facts.open_low_min / 2:
-        reason = f"Band {done[-1].band} took {took:.1f} min, more than half of the "
+        band = numbered(facts.standing.plan, done[-1].band)
+        reason = f"Band {band} took {took:.1f} min, more than half of the "
         reason += f"{facts.open_low_min:.1f} min that an edge lives."
         yield _practice("band time", reason, "Narrower bands, a second sprayer, or a cooler hour.",
                         60, stop=False)  # fmt: skip
@@ -211,10 +221,8 @@ def _sun(facts: Facts) -> Iterator[Advice]:
         for patch in _patches(field):
             if field.end_min <= patch.from_min < ends:
                 name = rooms_text(standing.plan, [patch.room])
-                reason = f"Sun reaches {name} about {clock(standing.plan, patch.from_min)}, before "
-                reason += (
-                    f"{numbered(standing.plan, field.id)} is done ({clock(standing.plan, ends)})."
-                )
+                reason = f"Sun reaches {name} about {standing.clock(patch.from_min)}, before "
+                reason += f"{numbered(standing.plan, field.id)} is done ({standing.clock(ends)})."
                 yield _practice("sun", reason, "Film or blanket on the glass, or another field "
                                 "first.", 65, stop=False)  # fmt: skip
                 return
@@ -226,7 +234,7 @@ def _patches(field: Field) -> Sequence[RoomOpenTime]:
 
 def _sealer(facts: Facts) -> Iterator[Advice]:
     """Sealer on a slab near its dew point or colder than its label allows."""
-    story = facts.standing.story
+    story, us = facts.standing.story, facts.standing.us
     if story.last("rinsed") is None or story.last("handed-over") is not None:
         return
     told = [one for one in story.readings if one.slab_c is not None]
@@ -236,7 +244,8 @@ def _sealer(facts: Facts) -> Iterator[Advice]:
     label = facts.job.sealer
     coldest = label.least_slab_c if label.least_slab_c is not None else SEALER_COLDEST_C
     if slab_c < coldest:
-        reason = f"The slab is {temperature(slab_c)}, below the sealer's {temperature(coldest)}."
+        here, least = temperature(slab_c, us=us), temperature(coldest, us=us)
+        reason = f"The slab is {here}, below the sealer's {least}."
         yield _practice("sealer cold", reason, "No sealer, whatever the air reads: warm the slab.",
                         94, stop=True, source="trade-press")  # fmt: skip
     if last.air_c is None or not last.rh_percent:  # dry air has no dew point
@@ -245,8 +254,9 @@ def _sealer(facts: Facts) -> Iterator[Advice]:
     margin = label.least_margin_k if label.least_margin_k is not None else MARGIN_K
     if slab_c - dew_c < margin:
         apart_k = slab_c - dew_c
-        near, wanted = apart_words(apart_k, us=True), wanted_words(margin, apart_k, us=True)
-        reason = f"The slab is {near} above the dew point ({f_from_c(dew_c):.0f} °F); "
+        near, wanted = apart_words(apart_k, us=us), wanted_words(margin, apart_k, us=us)
+        dew = f"{f_from_c(dew_c):.0f} °F" if us else f"{dew_c:.0f} °C"
+        reason = f"The slab is {near} above the dew point ({dew}); "
         reason += f"a sealer wants {wanted}."
         yield _practice("dew point", reason, "No sealer now, nor if it falls in the next 6 h.",
                         93, stop=True, source="trade-press")  # fmt: skip
@@ -255,8 +265,6 @@ def _sealer(facts: Facts) -> Iterator[Advice]:
 def _hurt(facts: Facts) -> Iterator[Advice]:
     hurt = facts.standing.story.last("hurt")
     if hurt is not None and not hurt.text("done"):
-        reason = (
-            f"Somebody was hurt {clock(facts.standing.plan, hurt.at_min)}: {hurt.text('what')}."
-        )
+        reason = f"Somebody was hurt {facts.standing.clock(hurt.at_min)}: {hurt.text('what')}."
         do = "Eyes or skin: water for 15 minutes, now; then the sheet and a doctor. Enter what was "
         yield _practice("hurt", reason, f"{do}done.", 99, stop=True)

@@ -40,7 +40,7 @@ def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
 
 def _first(plan: Plan, now: Now) -> str:
     """The one thing to do now."""
-    head = f"NOW {clock(plan, now.at_min)}:"
+    head = f"NOW {clock(plan, now.at_min, us=now.us)}:"
     if now.stops:
         return f"{head} STOP. {now.stops[0].do}"
     if now.field:
@@ -53,9 +53,8 @@ def _first(plan: Plan, now: Now) -> str:
     against = [one for one in ask.conditions if one.holds is False]
     mix = now.more_mix
     if mix is not None and mix.how in {"boxed", "fresh"} and mix.before_field == ask.field:
-        return (
-            f"{head} mix {volume(mix.litres)} before field {numbered(plan, ask.field)} in {rooms}."
-        )
+        litres, field = volume(mix.litres, us=now.us), numbered(plan, ask.field)
+        return f"{head} mix {litres} before field {field} in {rooms}."
     if against:
         return f"{head} wait with field {numbered(plan, ask.field)} in {rooms}: {against[0].text}."
     field, band = numbered(plan, ask.field), numbered(plan, now.band)
@@ -68,14 +67,14 @@ def _go_on(plan: Plan, now: Now) -> str:
     if mix is not None and mix.how == "no" and mix.before_field == now.field:
         return "spray to the next line that hides a seam and stop there (`farwall stop`)."
     if mix is not None and mix.how == "boxed" and mix.before_band == now.band:
+        litres = volume(mix.litres, us=now.us)
         if is_lean(plan, now.coat):
-            litres = volume(mix.litres)
             return f"the helper mixes {litres} at once; go on with band {band}, then box it."
-        return f"mix {volume(mix.litres)} at once and box it, then go on with {band}."
+        return f"mix {litres} at once and box it, then go on with {band}."
     due = next((one for one in now.alarms if one.kind == "edge"), None)
     if any(one.rule == "quiet log" for one in now.advice):
         return f"enter what was sprayed since: field {field} stands open in the log."
-    by = f", begun by {clock(plan, due.at_min)}" if due is not None else ""
+    by = f", begun by {clock(plan, due.at_min, us=now.us)}" if due is not None else ""
     if due is not None and due.at_min - now.at_min < _SOON_MIN:
         by += f": {max(due.at_min - now.at_min, 0.0):.1f} min"
     return f"go on with band {band} in field {field}{by}."
@@ -108,7 +107,7 @@ def _look(plan: Plan, now: Now, mix: MoreMix) -> str:
     ordered = sorted(bands, key=lambda band: band.start_min)
     at = next((n for n, band in enumerate(ordered) if band.id == mix.before_band), 0)
     after = numbered(plan, ordered[at - 1].id if at else mix.before_band)
-    go_on = volume(mix.latest_at_l)
+    go_on = volume(mix.latest_at_l, us=now.us)
     return (
         f"{_have(now)}. Look into the tub after band {after}: with {go_on} or more go on, with "
         "less enter it and mix what is told."
@@ -116,25 +115,25 @@ def _look(plan: Plan, now: Now, mix: MoreMix) -> str:
 
 
 def _first_batch(plan: Plan, now: Now, made: FirstBatch) -> str:
-    parts = f"{volume(made.stain_l)} stain into {volume(made.water_l)} water ({made.cut})"
-    return f"Mix and enter it: {volume(made.litres)} for coat {numbered(plan, now.coat)}, {parts}."
+    stain, water, whole = (
+        volume(one, us=now.us) for one in (made.stain_l, made.water_l, made.litres)
+    )
+    parts = f"{stain} stain into {water} water ({made.cut})"
+    return f"Mix and enter it: {whole} for coat {numbered(plan, now.coat)}, {parts}."
 
 
 def _more(plan: Plan, now: Now, mix: MoreMix) -> str:
-    have = f"{_have(now)}; {_chance(now)}"
+    have, litres = f"{_have(now)}; {_chance(now)}", volume(mix.litres, us=now.us)
     if mix.before_band:
         band = numbered(plan, mix.before_band)
-        return (
-            f"MIX {volume(mix.litres)} before band {band} at the latest, boxed with all that is "
-            f"left. {have}"
-        )
+        return f"MIX {litres} before band {band} at the latest, boxed with all that is left. {have}"
     soon = now.start_if is not None and now.start_if.field == mix.before_field
     word = "MIX" if soon and not now.field else "Later mix"
     box = "behind its closed leaf"
     if mix.how == "boxed":
-        box = f"boxed with the {volume(mix.latest_at_l)} left then"
+        box = f"boxed with the {volume(mix.latest_at_l, us=now.us)} left then"
     field = numbered(plan, mix.before_field)
-    return f"{word} {volume(mix.litres)} before field {field}, {box}. {have}"
+    return f"{word} {litres} before field {field}, {box}. {have}"
 
 
 def _chance(now: Now) -> str:
@@ -143,13 +142,13 @@ def _chance(now: Now) -> str:
 
 def _have(now: Now) -> str:
     known = "" if now.in_hand.known else " by the plan's reckoning"
-    return f"In tub and tank: {volume(now.in_hand.have_l)}{known}"
+    return f"In tub and tank: {volume(now.in_hand.have_l, us=now.us)}{known}"
 
 
 def _waits(plan: Plan, now: Now) -> Iterator[str]:
     for wait in now.waits:
         if wait.moved and wait.begins_min is not None and wait.seen:
-            yield _wait(plan, wait, wait.begins_min)
+            yield _wait(plan, wait, wait.begins_min, us=now.us)
 
 
 def _advised(now: Now) -> Iterator[str]:
@@ -169,13 +168,13 @@ def _drunk(plan: Plan, now: Now) -> str:
     if abs(drunk.factor - drunk.seen_factor) >= _EVEN:
         seen += f", taken for {_against(drunk.factor)} from here"
     return (
-        f"{left}. {seen}: {_ft2(drunk.believed_l_per_m2)} ft²/gal, "
-        f"planned {_ft2(drunk.planned_l_per_m2)}."
+        f"{left}. {seen}: {_covers(drunk.believed_l_per_m2, us=now.us)} "
+        f"{'ft²/gal' if now.us else 'm²/L'}, planned {_covers(drunk.planned_l_per_m2, us=now.us)}."
     )
 
 
-def _ft2(l_per_m2: float) -> str:
-    return f"{ft2_per_gal_from_m2_per_l(1 / l_per_m2):.0f}"
+def _covers(l_per_m2: float, *, us: bool) -> str:
+    return f"{ft2_per_gal_from_m2_per_l(1 / l_per_m2):.0f}" if us else f"{1 / l_per_m2:.1f}"
 
 
 def _count(fields: int) -> str:
@@ -198,19 +197,19 @@ def _start_if(plan: Plan, now: Now, *, most: int) -> Iterator[str]:
     told = [one for one in ask.conditions if one.holds is False or one.what in _LOOKED_AT]
     told.sort(key=lambda one: rank[one.holds])
     marks = {True: "holds", False: "NOT YET", None: "look"}
-    lean = _lean(plan, ask.lean)
+    lean = _lean(plan, ask.lean, us=now.us)
     for one in told[: max(most - (2 if lean else 1), 1)]:
         yield f"  {marks[one.holds]}: {one.text}"
     if lean:
         yield lean
 
 
-def _lean(plan: Plan, lean: LeanStart | None) -> str:
+def _lean(plan: Plan, lean: LeanStart | None, *, us: bool) -> str:
     if lean is None:
         return ""
-    band = numbered(plan, lean.look_band)
+    band, keep = numbered(plan, lean.look_band), volume(lean.keep_l, us=us)
     return (
-        f"  then look at tub and tank before {band}, {volume(lean.keep_l)} or more still in them; "
+        f"  then look at tub and tank before {band}, {keep} or more still in them; "
         "the helper has stain, water and jug set out"
     )
 
@@ -221,19 +220,22 @@ def _next_alarm(plan: Plan, now: Now, *, capital: bool = False) -> str:
         return ""
     soonest = coming[0]
     what = soonest.what[0].upper() + soonest.what[1:] if capital else soonest.what
-    return f"Next {clock(plan, soonest.at_min)}: {what}."
+    return f"Next {clock(plan, soonest.at_min, us=now.us)}: {what}."
 
 
-def _wait(plan: Plan, wait: LiveClock, begins: float) -> str:
+def _wait(plan: Plan, wait: LiveClock, begins: float, *, us: bool) -> str:
     ends = (wait.clock.low_min, wait.clock.likely_min, wait.clock.high_min)
-    told = [clock(plan, begins + one) if one is not None else "not in sight" for one in ends]
-    then = [wait.planned.low_min, wait.planned.likely_min, wait.planned.high_min]
-    plan_likely = clock(plan, begins + then[1]) if then[1] is not None else "not in sight"
+    told = [_at(plan, begins, one, us=us) for one in ends]
+    plan_likely = _at(plan, begins, wait.planned.likely_min, us=us)
     coat = numbered(plan, wait.clock.coat)
     return (
         f"Coat {coat}, {wait.clock.name}: likely {told[1]} ({told[0]} to {told[2]}), "
         f"by the plan {plan_likely}; {wait.clock.rank}."
     )
+
+
+def _at(plan: Plan, begins: float, after: float | None, *, us: bool) -> str:
+    return clock(plan, begins + after, us=us) if after is not None else "not in sight"
 
 
 def _open(now: Now) -> str:

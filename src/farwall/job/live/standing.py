@@ -12,16 +12,22 @@ from farwall.job.live.noun import InHand
 from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
 from farwall.job.mix_needs import planned_mixed_l
 from farwall.job.story.noun import CoatStory, Sprayed, Story
+from farwall.job.story.say import clock
 from farwall.mix.thirst import Thirst
 
 
 @dataclass(frozen=True)
 class Standing:
-    """The plan against the story at one minute."""
+    """The plan against the story at one minute; `us`: told in US units, hours by am and pm."""
 
     plan: Plan
     story: Story
     at_min: float
+    us: bool = True
+
+    def clock(self, minute: float) -> str:
+        """A minute of the plan by the clock on the wall, in the manner of the job."""
+        return clock(self.plan, minute, us=self.us)
 
     @cached_property
     def done(self) -> dict[str, Sprayed]:

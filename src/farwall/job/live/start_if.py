@@ -11,7 +11,7 @@ from farwall.job.live.alarms import ends_min
 from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.more_mix_inside import is_lean, last_ahead
-from farwall.job.story.say import clock, temperature, volume
+from farwall.job.story.say import temperature, volume
 from farwall.mix.lean import looks_of
 from farwall.mix.look import LEAST_BOX_L, Place
 from farwall.units import f_from_c
@@ -34,7 +34,7 @@ def start_if(
     found = (
         *_edges(standing),
         _mix(standing, field, chances),
-        _slab(slab_c, measured=measured),
+        _slab(slab_c, measured=measured, us=standing.us),
         *_rooms(standing, field),
         *_below(standing, waits),
         _time(standing, field, light_until_min),
@@ -82,14 +82,16 @@ def _mix(standing: Standing, field: Field, chances: Mapping[str, float]) -> Cond
         hand = sum(band.litres for band in standing.left_of(standing.in_hand))
         left = max(left - hand * standing.belief.factor, 0.0)
     told = "there" if standing.litres.known else "by the plan, weigh them"
-    text = f"at least {volume(need)} in tub and tank; {volume(left)} {told}"
+    us = standing.us
+    text = f"at least {volume(need, us=us)} in tub and tank; {volume(left, us=us)} {told}"
     return Condition("mix", text, left >= need - 1e-6 if standing.litres.known else None)
 
 
-def _slab(slab_c: float, *, measured: bool) -> Condition:
+def _slab(slab_c: float, *, measured: bool, us: bool) -> Condition:
     verdict = slab_verdict(surface_c=slab_c)
-    text = f"slab from {f_from_c(COLDEST_C):.0f} to {temperature(HOTTEST_C)}; "
-    text += f"{temperature(slab_c)} {'measured' if measured else 'by the plan, measure it'}"
+    coldest = f_from_c(COLDEST_C) if us else COLDEST_C
+    text = f"slab from {coldest:.0f} to {temperature(HOTTEST_C, us=us)}; "
+    text += f"{temperature(slab_c, us=us)} {'measured' if measured else 'by the plan, measure it'}"
     no = verdict.word == "no"
     return Condition("slab", text, False if no else (True if measured else None))
 
@@ -98,7 +100,7 @@ def _rooms(standing: Standing, field: Field) -> Iterator[Condition]:
     for room in field.rooms:
         if room in standing.closed:
             until = standing.closed[room]
-            when = f" until {clock(standing.plan, until)}" if until is not None else ""
+            when = f" until {standing.clock(until)}" if until is not None else ""
             name = rooms_text(standing.plan, [room])
             yield Condition("room", f"{name} is free; somebody is in it{when}", holds=False)
     if not set(field.rooms) & set(standing.closed):
@@ -108,7 +110,7 @@ def _rooms(standing: Standing, field: Field) -> Iterator[Condition]:
 def _edges(standing: Standing) -> Iterator[Condition]:
     field = standing.in_hand
     if field is not None:
-        at = clock(standing.plan, ends_min(standing, field))
+        at = standing.clock(ends_min(standing, field))
         name = numbered(standing.plan, field.id)
         text = f"{name} is done to its stop lines, about {at}; no edge stays open behind you"
         yield Condition("edges", text, holds=False)
@@ -133,7 +135,7 @@ def _below(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Condition
     low, high = wait.clock.low_min, wait.clock.high_min
     if holds is None and standing.at_min < told.end_min + low:
         holds = False
-    ends = [clock(standing.plan, told.end_min + m) for m in (low, high) if m is not None]
+    ends = [standing.clock(told.end_min + m) for m in (low, high) if m is not None]
     text = f"coat {number} is dry, looked at; likely from {' to '.join(ends)}"
     yield Condition("coat below", text, holds)
 
@@ -144,7 +146,7 @@ def _time(standing: Standing, field: Field, light_until_min: float | None) -> Co
     if light_until_min is None:
         return Condition("time", text, None)
     left = light_until_min - standing.at_min
-    text += f"; the sun sets {clock(standing.plan, light_until_min)}"
+    text += f"; the sun sets {standing.clock(light_until_min)}"
     return Condition("time", text, left >= lasts)
 
 

@@ -14,6 +14,7 @@ from farwall.facts.plan import Plan
 from farwall.facts.van import Van
 from farwall.facts.wares import PriceList
 from farwall.floor.takeoff import Takeoff, take_off
+from farwall.floor.thresholds import join_thresholds
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.washing import WashDay
@@ -46,8 +47,8 @@ class OfficeGround:
 
     @cached_property
     def measured(self) -> Takeoff:
-        """Areas and lengths of the floor."""
-        return take_off(self.job.floor)
+        """Areas and lengths of the floor, that under the doors counted, as the run sheet has it."""
+        return take_off(join_thresholds(self.job.floor))
 
     @cached_property
     def acid(self) -> AcidDay:

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from farwall.air.sealers import DISAGREE
 from farwall.air.sealing import windows
 from farwall.evidence import Rank
+from farwall.facts.numbered import by_number
 from farwall.facts.plan import Clock
 from farwall.job.seal_day.airing import SealAir, air_for
 from farwall.job.seal_day.coats import at, fits_crew
@@ -69,15 +70,17 @@ def sealing_of_day(told: Told) -> Sealing:
 def _lost(told: Told) -> Iterator[str]:
     """Fields that this crew cannot lay without losing an edge."""
     label = {room.id: room.label for room in told.floor.rooms}
+    coats = [coat.id for coat in told.settled.coats]
     for field in told.fields:
         refused = any(remedy.code == "conditions" for remedy in field.remedies)
         if refused or fits_crew(field, told.job.crew):
             continue
         rooms = ", ".join(label.get(room, room) for room in field.rooms)
         works = next((one.what for one in field.remedies if one.works), "")
+        low = field.open_time_min.low
         yield (
-            f"Edge: in {rooms} ({field.id}) an edge would be {field.peak_age_min:.1f} min old, and "
-            f"it lives {field.open_time_min.low:.1f}. {works}".strip()
+            f"Edge: in {rooms} (field {by_number(coats, field.id)}) an edge would be "
+            f"{field.peak_age_min:.1f} min old, and it lives {low:.1f}. {works}".strip()
         )
 
 

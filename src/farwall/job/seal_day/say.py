@@ -25,7 +25,7 @@ def said(plan: Plan, sealing: Sealing, faults: Sequence[str], *, folder: str, us
     lines = [f"{plan.job or 'The job'}: {_WORDS[sealing.verdict]}. {neat}."]
     if sealing.sealer.type is None:
         lines.append(f"  {WHICH}")
-    lines += [f"  NO: {_by_number(plan, one)}" for one in sealing.against]
+    lines += [f"  NO: {one}" for one in sealing.against]
     lines += [
         f"  {'NO' if one.word == 'no' else 'Mind'}: {one.what} {one.change}"
         for one in sealing.reasons
@@ -129,13 +129,6 @@ def _moment(at: datetime, *, us: bool) -> str:
     """`Mon 18 May 8:05` (`8:05 am`), rounded to the minute as on the sheet."""
     at = (at + timedelta(seconds=30)).replace(second=0, microsecond=0)
     return f"{date_words(at)} {clock_words(at, us=us)}"
-
-
-def _by_number(plan: Plan, words: str) -> str:
-    """Words of seal.json, which name a field by its id, with its number in the id's place."""
-    for field in plan.fields:
-        words = words.replace(f"({field.id})", f"(field {numbered(plan, field.id)})")
-    return words
 
 
 def _rooms(plan: Plan, ids: Sequence[str]) -> str:

@@ -121,6 +121,7 @@ def plan_of(told: Told) -> Plan:
         buying=mixed.buying,
         warnings=tuple(_warnings(told, mixed)),
         proof=proof_of(told.laid.cut, told.laid.order, asked=bool(told.job.wishes.order)),
+        stain_names=settled.stain_names,
     )
 
 

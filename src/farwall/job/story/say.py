@@ -93,14 +93,16 @@ def clock(plan: Plan, minute: float, *, us: bool = False) -> str:
     return f"{clock_words(moment, us=us)}{day}"
 
 
-def volume(litres: float) -> str:
-    """Gallons first, litres beside them."""
-    return f"{gal_from_l(litres):.1f} gal ({litres:.1f} L)"
+def volume(litres: float, *, us: bool = True) -> str:
+    """Gallons with litres beside them; the other way round in a metric job."""
+    gallons, metric = f"{gal_from_l(litres):.1f} gal", f"{litres:.1f} L"
+    return f"{gallons} ({metric})" if us else f"{metric} ({gallons})"
 
 
-def temperature(celsius: float) -> str:
-    """Fahrenheit first, Celsius beside it."""
-    return f"{f_from_c(celsius):.0f} °F ({celsius:.0f} °C)"
+def temperature(celsius: float, *, us: bool = True) -> str:
+    """Fahrenheit with Celsius beside it; the other way round in a metric job."""
+    f, c = f"{f_from_c(celsius):.0f} °F", f"{celsius:.0f} °C"
+    return f"{f} ({c})" if us else f"{c} ({f})"
 
 
 def coverage(l_per_m2: float) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.facts.numbered import stain_named
 from farwall.facts.plan import Mix, Plan
 from farwall.papers.acid.cards.card import Said
 from farwall.papers.run_sheet.names import coat_ids
@@ -17,4 +18,5 @@ def batch_name(plan: Plan, mix: Mix) -> Said:
 
 def stain_of(plan: Plan, mix: Mix) -> str:
     """What the job calls the stain of a mix; empty where no coat tells."""
-    return next((coat.stain for coat in plan.inputs.coats if coat.id == mix.coat), "")
+    coat = next((one for one in plan.inputs.coats if one.id == mix.coat), None)
+    return stain_named(plan, coat.stain) if coat else ""

@@ -16,7 +16,7 @@ from farwall.papers.square import square
 from farwall.phrasebook import Language, speaking
 
 HASH_SHOWN = 12
-_REVISION, _INPUTS = Said("revision", "revisión"), Said("inputs", "datos")
+_REVISION, _INPUTS = Said("facts", "datos"), Said("inputs", "entradas")
 _PAGE, _OF = Said("Page", "Página"), Said("of", "de")
 
 

@@ -85,7 +85,7 @@ def people_data(
         data = in_language({
             "paper": paper_for(units, job.wishes.paper).typst_name,
             "footer": f"{clipped(plain(plan.job or 'The job'), 170, 9)} · people with acid · "
-            f"revision {job.revision} · "
+            f"facts {job.revision} · "
             f"inputs {plan.inputs_hash[:HASH_SHOWN]}",
             "columns": [head for _, head in columns],
         })  # fmt: skip

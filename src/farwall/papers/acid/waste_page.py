@@ -69,7 +69,7 @@ def page_words(ground: Ground, part: Waste) -> dict[str, Any]:
     name = plain(job.name or job.id or "The job")
     return {
         "paper": paper_for(units, job.wishes.paper).typst_name,
-        "footer": f"{clipped(name, 260, 9)} · waste water · revision {job.revision} · inputs "
+        "footer": f"{clipped(name, 260, 9)} · waste water · facts {job.revision} · inputs "
         f"{ground.plan.inputs_hash[:_HASH_SHOWN]}",
         "job": name,
         "title": words.TITLE,

@@ -162,7 +162,7 @@ def _told(name: str, one: Sample, coat: Coat | None, ground: PaperGround) -> Tex
     if name == "white rag":
         return _RAGS[one.rag] if one.rag is not None else Own("")
     found: dict[str, str | None] = {
-        "stain : water, over": _cut(one, coat),
+        "stain : water, over": _cut(one, coat, ground.job.stains),
         "room, place": label.get(one.room or "", one.room),
         "how large": _large(one.area_m2, units),
         "slab": _warm(one.slab_c, units),
@@ -187,11 +187,13 @@ def _told(name: str, one: Sample, coat: Coat | None, ground: PaperGround) -> Tex
     return Own(found.get(name) or "")
 
 
-def _cut(one: Sample, coat: Coat | None) -> str | None:
+def _cut(one: Sample, coat: Coat | None, stains: Sequence[Stain]) -> str | None:
     """Its cut and the sample beneath."""
+    names = {stain.id: stain.name or stain.id for stain in stains}
     cut = one.cut or (coat.cut if coat else None)
     if one.stain and (coat is None or one.stain != coat.stain):
-        cut = f"{one.stain} {cut or '?'}"  # the head of the card names another stain
+        # the head of the card names another stain
+        cut = f"{names.get(one.stain, one.stain)} {cut or '?'}"
     return f"{cut or '?'}, {one.over}" if one.over else cut
 
 

@@ -19,7 +19,7 @@ from farwall.papers.run_sheet.margins import PaperSize, paper_for
 from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import day_in_words
-from farwall.papers.words import whole_names_in
+from farwall.papers.words import unbroken, whole_names_in
 from farwall.phrasebook import speaking, told
 
 WINS = "The sheet of the material in hand, local codes and licensed practice win."
@@ -88,7 +88,7 @@ def _foot(name: str, title: str, ground: PaperGround, size: PaperSize, *, qr: bo
     """One line: the name of the job is shortened so that title, revision and hash are whole."""
     job, plan = ground.job, ground.plan
     rest = f" · {title} · " + told(
-        f"revision {job.revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
+        f"facts {job.revision} · inputs {plan.inputs_hash[:_HASH_SHOWN]}"
     )
     room = size.inner_width - _PAGES_WIDE - (_QR_WIDE if qr else 0.0)
     left = max(room - text_width(rest, _FOOT_SIZE), 60.0)
@@ -129,7 +129,7 @@ def address_lines(address: Address) -> list[str]:
 
 
 def _text(text: Text) -> str:
-    return breakable(plain(text.text) if isinstance(text, Own) else told(text))
+    return breakable(unbroken(plain(text.text) if isinstance(text, Own) else told(text)))
 
 
 def _block(block: Block) -> dict[str, Any]:

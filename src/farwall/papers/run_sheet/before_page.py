@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from farwall.facts.numbered import stain_named
 from farwall.facts.plan import FloorPatch, Mix, Plan
 from farwall.job.go.say import in_short
 from farwall.papers.run_sheet import lists
@@ -39,7 +40,7 @@ def before_page(
         "carry": list(lists.CARRY),
         "mixes": [_mix_row(plan, mix, units) for mix in plan.mixes],
         "with_acid": any(mix.acid_l > 0 for mix in plan.mixes),
-        "buy": _buy_words(buying, units),
+        "buy": _buy_words(plan, buying, units),
         "gate": _gate_words(plan, buying),
         "beside": [plain(line) for line in _beside_the_gate(plan, buying, units)],
         "cautions": [plain(c) for c in plan.cautions if not c.startswith(_SAID_ON_THIS_PAGE)],
@@ -92,19 +93,19 @@ def _runs(fields: list[str]) -> str:
     return ", ".join(fields)
 
 
-def _buy_words(buying: Buying, units: Units) -> str:
+def _buy_words(plan: Plan, buying: Buying, units: Units) -> str:
     if not buying.containers:
         return ""
-    said = listed([_container(one, units) for one in buying.containers if one.count])
+    said = listed([_container(plan, one, units) for one in buying.containers if one.count])
     cost = f": {listed(buying.costs)}" if buying.costs else ""
     boxed = " Box all lots of one stain before the first mix." if buying.boxed else ""
     return f"Buy {said}{cost}.{boxed}"
 
 
-def _container(one: Container, units: Units) -> str:
+def _container(plan: Plan, one: Container, units: Units) -> str:
     price = f" at {one.price}" if one.price else ""
     number, unit = volume(one.size_l, units, both=False).split()
-    return plain(f"{one.count} × {float(number):g} {unit} {one.stain}{price}")
+    return plain(f"{one.count} × {float(number):g} {unit} {stain_named(plan, one.stain)}{price}")
 
 
 def _gate_words(plan: Plan, buying: Buying) -> list[str]:

@@ -32,7 +32,7 @@ from farwall.papers.words import area, listed, room_names, volume
 
 _GROUNDS_SHOWN = 8
 _FLOOR_MOST, _FLOOR_LEAST_PT, _FLOOR_WIDTH = 0.6, 240.0, 0.66
-_ALL_ELSE_PT = 164.0
+_ALL_ELSE_PT = 150.0
 """The sheet's foot, the title, the tape and the gaps between all parts."""
 _HEADING_PT, _GROUND_PT, _LEGEND_PT = 20.0, 26.0, 40.0
 _FEW_GROUNDS = 5

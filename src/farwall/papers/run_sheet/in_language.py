@@ -8,6 +8,7 @@ from importlib.resources import files
 from typing import Any
 
 from farwall.papers.long_words import breakable
+from farwall.papers.words import unbroken
 from farwall.phrasebook import LANGUAGE, told
 
 _AS_IT_IS = frozenset(
@@ -19,7 +20,8 @@ _ASKED = re.compile(r'w\("([^"]+)"\)')
 
 
 def in_language(data: dict[str, Any]) -> dict[str, Any]:
-    """The same data with all its words told; with `lang`, and `phrases` for the templates' own."""
+    """The same data with all its words told, each number tied to its unit; with `lang`, and
+    `phrases` for the templates' own."""
     said = {key: _kept(key, one) if key in _AS_IT_IS else _said(one) for key, one in data.items()}
     own = {one: told(one) for one in template_words()} if LANGUAGE.get() != "en" else {}
     return {**said, "lang": LANGUAGE.get(), "phrases": own}
@@ -27,7 +29,7 @@ def in_language(data: dict[str, Any]) -> dict[str, Any]:
 
 def _said(value: Any) -> Any:
     if isinstance(value, str):
-        return breakable(told(value))
+        return breakable(unbroken(told(value)))
     if isinstance(value, list | tuple):
         return [_said(one) for one in value]
     if isinstance(value, dict):

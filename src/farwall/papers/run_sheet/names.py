@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.facts.numbered import stain_named
 from farwall.facts.plan import Field, Plan, Verdict
 from farwall.papers.words import listed, room_names
 
@@ -47,7 +48,7 @@ def coat_name(plan: Plan, coat_id: str) -> str:
     coat = next((c for c in plan.inputs.coats if c.id == coat_id), None)
     known = coat_ids(plan)
     number = f"coat {known.index(coat_id) + 1}" if coat_id in known else coat_id
-    return f"{number}, {coat.stain}" if coat else number
+    return f"{number}, {stain_named(plan, coat.stain)}" if coat else number
 
 
 def field_rooms(plan: Plan, field: Field) -> str:

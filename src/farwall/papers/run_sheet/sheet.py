@@ -137,7 +137,7 @@ def _footer(plan: Plan, job_name: str, revision: int | None, units: Units) -> st
     name = clipped(plain(job_name), 230, 9)
     if plan.so_far is not None:
         name += f" · planned again at {plan_clock(plan, units).time(plan.so_far.at_min)}"
-    of = "" if revision is None else f"revision {revision} · "
+    of = "" if revision is None else f"facts {revision} · "
     return f"{name} · {of}inputs {plan.inputs_hash[:_HASH_SHOWN]}"
 
 

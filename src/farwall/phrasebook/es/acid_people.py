@@ -214,7 +214,7 @@ _LIVE = {
 
 _PAPER = {
     "People with acid": "Gente con ácido",
-    "{@1} · people with acid · inputs {&2}": "{@1} · gente con ácido · datos {&2}",
+    "{@1} · people with acid · inputs {&2}": "{@1} · gente con ácido · entradas {&2}",
     "Who may do what today": "Quién puede hacer qué hoy",
     "In order as told; tick what you saw with your own eyes this morning.":
     "En orden según lo anotado; marque lo que vio con sus propios ojos esta mañana.",

@@ -5,8 +5,8 @@ from __future__ import annotations
 PHRASES = {
     "The {*1} has the house on {#2}, and it is shut to all others from its cleaning to a day after "
     "its sealing.":
-    "La casa es de {*1} el {#2}, y está cerrada a todos los demás desde su limpieza hasta un día "
-    "después de su sellado.",
+    "La casa la tiene {*1} el {#2}, y está cerrada a todos los demás desde su limpieza hasta un "
+    "día después de su sellado.",
     "Rain on {#1}: no stain and no sealer, and all dries slower.":
     "Lluvia el {#1}: ni tinte ni sellador, y todo seca más despacio.",
     "Other houses moved, and their crews with them.":

@@ -40,6 +40,10 @@ PHRASES = {
     "Repair the row.": "Repare la fila.",
     "The file cannot be parted into columns.": "El archivo no se puede partir en columnas.",
     "Save it anew as CSV.": "Guárdelo de nuevo como CSV.",
+    "The forecast goes from {#1} to {#2} and does not hold {#3}.":
+    "El pronóstico va de {#1} a {#2} y no contiene {#3}.",
+    "Fetch a forecast of the day, or mend starts_at.":
+    "Traiga un pronóstico de ese día, o corrija starts_at.",
     "The forecast goes from {#1} to {#2}; the calendar begins on {#3}.":
     "El pronóstico va de {#1} a {#2}; el calendario empieza el {#3}.",
     "Fetch a forecast of these days, or begin within it.":

@@ -181,8 +181,8 @@ PHRASES = {
     "La mano {#1} no halla horas entre {#2} (lista a más tardar) y {#3} (desde entonces se lija): "
     "{4}",
     "it is night or the working day is over.": "es de noche o ya acabó la jornada.",
-    "Edge: in {@1} ({&2}) an edge would be {#3} old, and it lives {#4}.":
-    "Orilla: en {@1} ({&2}) una orilla tendría {#3}, y vive {#4}.",
+    "Edge: in {@1} (field {&2}) an edge would be {#3} old, and it lives {#4}.":
+    "Orilla: en {@1} (tramo {&2}) una orilla tendría {#3}, y vive {#4}.",
     "The page Go or no-go lists the tests to do.":
     "La página Adelante o no enumera las pruebas por hacer.",
     "Two people side by side on each band, each with a full tray.":

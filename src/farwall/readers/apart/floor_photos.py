@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from farwall.colour.marks.nouns import KnownEdge
+    from farwall.readers.colour_photo.found import Values
     from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground
 
 
@@ -24,14 +25,24 @@ def floor_look_of(content: bytes, *, name: str = "") -> FloorLook:
 
 
 def floor_seen_of(
-    content: bytes, *, name: str = "", points: str, room: Ground, edges: Sequence[KnownEdge] = ()
+    content: bytes,
+    *,
+    name: str = "",
+    points: str,
+    room: Ground,
+    edges: Sequence[KnownEdge] = (),
+    own_values: Values | None = None,
 ) -> FloorSeen:
     """A photo of a floor on the plan, with its marks; points: `px,py=x,y;…`. Raises Refused.
 
-    edges: where bands of spraying met in the room, by the run sheet.
+    edges: where bands of spraying met in the room, by the run sheet. own_values: Lab of the squares
+    of the target among the points, as measured.
     """
     told = [[one.line, one.sd_m, one.coat, one.band] for one in edges]
-    also = {"points": points, "rings": room.rings, "dry": room.dry, "edges": told}
+    values = None if own_values is None else {key: list(lab) for key, lab in own_values.items()}
+    also = {
+        "points": points, "rings": room.rings, "dry": room.dry, "edges": told, "values": values,
+    }  # fmt: skip
     found = asked(content, name, None, "floor", also)
     from farwall.readers.floor_photo.nouns import FloorSeen
 

@@ -11,7 +11,7 @@ from farwall.readers.floor_photo.seen import floor_look, floor_seen, points_from
 
 
 def floor_text(data: bytes, also: Any) -> bytes:
-    """The answer; also: None for the look alone, else the points and the rings of the room.
+    """The answer; also: None for the look alone, else points, rings of the room, edges and values.
 
     Raises Refused.
     """
@@ -26,7 +26,10 @@ def floor_text(data: bytes, also: Any) -> bytes:
     ]
     room = Ground(_rings(also["rings"]), tuple(_rings(one) for one in also["dry"]))
     pairs, target = points_from(str(also["points"]))
-    return wire.floor_text(floor_seen(data, pairs, room, partial(marks_in, edges=edges), target))
+    found = floor_seen(
+        data, pairs, room, partial(marks_in, edges=edges), target, own_values=also["values"]
+    )
+    return wire.floor_text(found)
 
 
 def _rings(told: Any) -> tuple[tuple[tuple[float, float], ...], ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import base64
 from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING
 
 import numpy as np
 import numpy.typing as npt
@@ -21,6 +22,9 @@ from farwall.readers.floor_photo.nouns import (
 )
 from farwall.readers.floor_photo.opening import coded_of, colours, lab_of, light_in
 from farwall.readers.floor_photo.sheet import floor_sheet, laid, on_target
+
+if TYPE_CHECKING:
+    from farwall.readers.colour_photo.found import Values
 
 _LOOK_PX, _ABOVE_PX = 1600, 1600
 _TARGET = "target="
@@ -40,15 +44,17 @@ def floor_look(data: bytes) -> FloorLook:
 
 
 def floor_seen(
-    data: bytes, pairs: Sequence[Pair], room: Ground, find: Finder, target: TargetAt | None = None
-) -> FloorSeen:
+    data: bytes, pairs: Sequence[Pair], room: Ground, find: Finder, target: TargetAt | None = None,
+    *, own_values: Values | None = None,
+) -> FloorSeen:  # fmt: skip
     """The photo laid on the plan and looked over by `find`. Pairs in points of the file.
 
     target: where the target in the photo lies on the floor; then its corners are points too, and
-    the colours are true to it. Raises Refused.
+    the colours are true to it, by the own_values of its squares where they were measured. Raises
+    Refused.
     """
     if target is not None:
-        sheet, told = _by_target(data, pairs, room, target)
+        sheet, told = _by_target(data, pairs, room, target, own_values)
     else:
         sheet, told = _by_points(data, pairs, room)
     rows, columns = sheet.floor.shape
@@ -60,11 +66,15 @@ def floor_seen(
 
 
 def _by_target(
-    data: bytes, pairs: Sequence[Pair], room: Ground, target: TargetAt
+    data: bytes,
+    pairs: Sequence[Pair],
+    room: Ground,
+    target: TargetAt,
+    own_values: Values | None,
 ) -> tuple[Sheet, PhotoTold]:
     from farwall.readers.colour_photo.read import read_colour_photo
 
-    photo = read_colour_photo(data)
+    photo = read_colour_photo(data, own_values=own_values)
     seen = photo.target
     if seen is None or seen.size_mm is None:
         what = "no target whose size is known is seen in the photo."

@@ -18,6 +18,7 @@ from farwall.web.pages.days_words import (
     moves_told,
     next_steps,
     proof_told,
+    reasons_told,
     steps_told,
 )
 from farwall.web.pages.when import date_told, day_told, stamp_told
@@ -70,6 +71,7 @@ def shown_of(stands: Json, case: Json | None, units: Units, look: Look) -> Json:
         "cautions": drawn["cautions"],
         "made": stamp_told(made["made_at"], units),
         "moves": moves_told(moved, drawn) if case is not None else [],
+        "reasons": reasons_told(document) if case is None else [],
         "if_told": _if_told(case, document),
         "names": {one["id"]: one["name"] for one in document["houses"]},
     }  # fmt: skip

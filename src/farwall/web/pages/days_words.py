@@ -7,6 +7,8 @@ from datetime import date, datetime
 from typing import Any
 
 from farwall.papers.wall_clock import Units
+from farwall.phrasebook import LANGUAGE, speaking
+from farwall.phrasebook import told as in_language
 from farwall.web.pages.when import clock_told, day_told, moment_told
 from farwall.web.words import said
 
@@ -136,12 +138,27 @@ def moves_told(moved: Sequence[Json], told: Json) -> list[str]:
             was, now = (str(one[key]).removeprefix("crew ") for key in ("crew_was", "crew"))
             parts.append(said("days-other-crew", was=was, now=now))
         parts += [_moved(step) for step in one["steps"]]
-        lines.append(f"{'; '.join(parts)}.")
+        lines.append(" ".join([f"{'; '.join(parts)}.", *_in_tongue(one["why"], told)]))
     still = {house["id"] for house in told["houses"]} - {one["house"] for one in moved}
     names = [str(house["name"]) for house in told["houses"] if house["id"] in still]
     if names:
         lines.append(said("days-still", names=", ".join(names)))
     return lines
+
+
+def reasons_told(told: Json) -> list[str]:
+    """Why each house moved by what was asked and let stand, a paragraph for each."""
+    names = {house["id"]: house["name"] for house in told["houses"]}
+    return [
+        f"{names.get(one['house'], one['house'])}: {' '.join(_in_tongue(one['why'], told))}"
+        for one in told.get("moved", ())
+    ]
+
+
+def _in_tongue(sentences: Sequence[str], document: Json) -> list[str]:
+    """In the language that is spoken; what trades are called stays in every one."""
+    with speaking(LANGUAGE.get(), {str(one["trade"]) for one in document.get("away", ())}):
+        return [in_language(one) for one in sentences]
 
 
 def _moved(step: Json) -> str:

@@ -24,8 +24,8 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "fizz",
     )),
     ("judging", (
-        "sheen-lost", "still-damp", "dry", "coat-judged", "colour-seen", "photo-placed",
-        "mark-judged", "mark-mended",
+        "sheen-lost", "still-damp", "dry", "drop-tested", "coat-judged", "colour-seen",
+        "photo-placed", "mark-judged", "mark-mended",
     )),
     ("samples", (
         "sample-laid", "sample-sheen-lost", "sample-dry", "sample-washed", "sample-sealed",

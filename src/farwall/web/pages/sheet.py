@@ -60,8 +60,8 @@ def sheet_of(shown: Shown) -> Words:
         tuple(unbroken(told(one)) for one in _why(shown)),
         tuple(_rests(shown)),
         what_ifs(shown),
-        tuple(told(one) for one in shown.plan.warnings),
-        tuple(told(one) for one in shown.plan.cautions),
+        tuple(unbroken(told(one)) for one in shown.plan.warnings),
+        tuple(unbroken(told(one)) for one in shown.plan.cautions),
     )
 
 

@@ -39,7 +39,7 @@ def sheet_of(
         "version": SHEET_VERSION, "id": job, "job": document["job"] or job,
         "starts_at": document["starts_at"], "inputs_hash": document["inputs_hash"],
         "rooms": rooms, "tank_l": inputs["tools"]["tank_l"], "helper": inputs["crew"]["helper"],
-        "coats": [{key: one[key] for key in ("id", "stain", "cut")} for one in inputs["coats"]],
+        "coats": [_coat(document, one) for one in inputs["coats"]],
         "fields": fields,
         "fills": _fills(document, rooms),
         "mixes": [_mix(one) for one in document["mixes"]],
@@ -61,6 +61,13 @@ def _wished(wishes: object) -> Json:
     """Units and language, where they are told; English is the default, which tells of no choice."""
     found = {key: getattr(wishes, key, "") for key in ("units", "language")}
     return {key: told for key, told in found.items() if told and (key, told) != ("language", "en")}
+
+
+def _coat(document: Mapping[str, Any], coat: Mapping[str, Any]) -> Json:
+    """A coat with the name of its stain, where the job has one other than its id."""
+    name = document.get("stain_names", {}).get(coat["stain"], coat["stain"])
+    called = {"stain_name": name} if name != coat["stain"] else {}
+    return {key: coat[key] for key in ("id", "stain", "cut")} | called
 
 
 class _Shapes:

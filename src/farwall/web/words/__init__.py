@@ -31,6 +31,10 @@ def words(language: str) -> dict[str, str]:
 
 
 def said(key: str, **values: object) -> str:
-    """The words of a key with the values in their places. Raises KeyError for no such key."""
+    """The words of a key with the values in their places. Raises KeyError for no such key.
+
+    A sentence that ends with `p. m.` has no second point.
+    """
     told = words(LANGUAGE.get()).get(key)
-    return (words("en")[key] if told is None else told).format(**values)
+    whole = (words("en")[key] if told is None else told).format(**values)
+    return whole[:-1] if whole.endswith((" a. m..", " p. m..")) else whole

@@ -21,6 +21,7 @@ from farwall.job.plan_job import plan_job
 from farwall.readers.apart import floor_photos
 from farwall.readers.floor_photo.seen import floor_seen, pairs_from
 from farwall.readers.job_json import job_from
+from farwall.web.firm import keep_print_values
 from farwall.web.pages.colour.marks_keep import Floors
 from farwall.web.people.roles import NEEDS, TAP
 
@@ -40,9 +41,13 @@ def mark(kind="light patch", at=PATCH, confidence=0.8, long=0.3, wide=0.3):
 FOUND = [mark(), mark("lap line", (1.0, 2.0), 0.6, 0.05, 3.1), mark("crack", (4.5, 1.0), 0.9)]
 
 
+VALUES = {"paper": (94.0, 0.0, 2.0)}
+
+
 @pytest.fixture
 def office(tmp_path, monkeypatch):
-    def here(content, *, name="", points, room, edges=()):
+    def here(content, *, name="", points, room, edges=(), own_values=None):
+        assert own_values is None  # nobody measured a print
         return floor_seen(content, pairs_from(points), room, lambda _: tuple(FOUND))
 
     monkeypatch.setattr(floor_photos, "floor_seen_of", here)
@@ -139,6 +144,34 @@ def test_the_edges_of_the_bands_of_the_plan_are_known_by_room_and_asked_anew(off
     (photo,) = house.photos
     assert floors.seen_before(house, photo) is None
     assert floors.seen_before(replace(house, edges={}), photo) is not None
+
+
+def test_a_photo_laid_by_the_target_is_read_by_the_print_that_the_firm_measured(
+    office, monkeypatch
+):
+    asked = []
+
+    def told(content, *, points, room, edges=(), own_values=None):
+        asked.append(own_values)
+        return floor_seen(content, pairs_from(points), room, lambda _: ())
+
+    monkeypatch.setattr(floor_photos, "floor_seen_of", told)
+    path = laid(office)
+    state = SimpleNamespace(shown=None)
+    floors = Floors(SimpleNamespace(book=office.book), SimpleNamespace(state=lambda _: state))
+    house = floors.house("mopped")
+    (photo,) = house.photos
+    by_target = replace(photo, points=f"target=2,1,0;{photo.points}")
+    keep_print_values(office.book, VALUES)
+    floors.seen(house, photo)  # no target among its points: read before, and not anew
+    assert asked == [None]
+    for values in (VALUES, {**VALUES, "paper": (90.0, 0.0, 1.0)}):
+        keep_print_values(office.book, values)
+        floors.seen(house, by_target)
+        floors.seen(house, by_target)
+        assert asked[-1] == values
+    assert len(asked) == 3
+    assert path
 
 
 def test_yes_no_and_something_else_are_kept_and_not_asked_again(office):

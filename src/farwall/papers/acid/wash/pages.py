@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import re
 from typing import Any
 
 from farwall.evidence import rank_words
@@ -13,7 +12,6 @@ from farwall.papers.wall_clock import Units, WallClock
 from farwall.papers.words import area, length, unbroken
 from farwall.units import KG_PER_LB, ft_from_m, gal_from_l
 
-_HOURS = re.compile(r"(\d) h\b")
 ROUNDS_SHOWN = 6
 BY_HAND_M2 = 3.5
 """A room below it takes no machine: a guess."""
@@ -177,7 +175,7 @@ def _volume(litres: float | None, units: Units) -> str:
 
 def _tied(text: str) -> str:
     """The text with each number tied to its unit, hours too."""
-    return _HOURS.sub("\\1\u00a0h", unbroken(text))
+    return unbroken(text)
 
 
 def rests(day: WashDay) -> list[dict[str, str]]:

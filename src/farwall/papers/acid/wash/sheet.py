@@ -65,7 +65,7 @@ def wash_data(ground: Ground, day: WashDay, size: PaperSize) -> dict[str, Any]:
         {
             "paper": size.typst_name,
             "job": name,
-            "footer": f"{clipped(name, 230, 9)} · wash day · revision {ground.job.revision} · "
+            "footer": f"{clipped(name, 230, 9)} · wash day · facts {ground.job.revision} · "
             f"inputs {plan.inputs_hash[:_HASH_SHOWN]}",
             "front": front(day, units, clock),
             "map": wash_svg(plan, day, units=units, width=size.inner_width, height=_MAP_HIGH),

@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field
 from datetime import datetime
 from threading import Lock
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from farwall.colour.marks.nouns import KnownEdge
 from farwall.facts.job import Job
@@ -19,10 +19,15 @@ from farwall.job.colour.marks import Judged, Photo, Proposed, judged_marks, toge
 from farwall.job.story.noun import Happened
 from farwall.job.story.order import in_order
 from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground, ground_of
+from farwall.readers.floor_photo.seen import target_from
 from farwall.readers.job_json import job_from
 from farwall.store.book import Book
 from farwall.web.door import Door
+from farwall.web.firm import print_values
 from farwall.web.pages.shown import Kept
+
+if TYPE_CHECKING:
+    from farwall.readers.colour_photo.found import Values
 
 LOOK, SEEN = "floor-look", "floor-seen"
 """Kinds of document: a photo as a page shows it, by its hash; what came of one laid on the plan."""
@@ -115,12 +120,16 @@ class Floors:
         return found
 
     def seen(self, house: House, photo: FloorPhoto) -> FloorSeen:
-        """The photo on the plan, reckoned once for its points, room and edges. Raises Refused."""
-        key, room = _key(house, photo)
+        """The photo on the plan, reckoned once for its points, room, edges and the firm's print.
+
+        Raises Refused.
+        """
+        values = self._values(photo)
+        key, room = _key(house, photo, values)
         with self._lock:
             found = self._kept.get(key)
         if found is None:
-            found = self._read(key, photo, room, house.edges.get(photo.room, ()))
+            found = self._read(key, photo, room, house.edges.get(photo.room, ()), values)
             with self._lock:
                 self._kept[key] = found
                 while len(self._kept) > _HELD:
@@ -129,10 +138,14 @@ class Floors:
 
     def seen_before(self, house: House, photo: FloorPhoto) -> FloorSeen | None:
         """The same where it was reckoned before; None where it was not."""
-        key, _ = _key(house, photo)
+        key, _ = _key(house, photo, self._values(photo))
         with self._lock:
             found = self._kept.get(key)
         return found or self._written(key)
+
+    def _values(self, photo: FloorPhoto) -> Values:
+        """Of the squares of the firm's own print, where it lies among the points."""
+        return print_values(self.book) if target_from(photo.points) is not None else {}
 
     def _written(self, key: str) -> FloorSeen | None:
         from farwall.readers.apart import wire
@@ -142,7 +155,12 @@ class Floors:
         return found if isinstance(found, FloorSeen) else None
 
     def _read(
-        self, key: str, photo: FloorPhoto, room: Ground, edges: Sequence[KnownEdge]
+        self,
+        key: str,
+        photo: FloorPhoto,
+        room: Ground,
+        edges: Sequence[KnownEdge],
+        values: Values,
     ) -> FloorSeen:
         from farwall.readers.apart import wire
         from farwall.readers.apart.floor_photos import floor_seen_of
@@ -151,8 +169,9 @@ class Floors:
         if before is not None:
             return before
         found = floor_seen_of(
-            self.book.file(photo.sha), points=photo.points, room=room, edges=edges
-        )
+            self.book.file(photo.sha), points=photo.points, room=room, edges=edges,
+            own_values=values or None,
+        )  # fmt: skip
         file = self.book.put_file(wire.floor_text(found))
         self.book.put_document(SEEN, key, {"file": file, "photo": photo.sha})
         return found
@@ -164,10 +183,13 @@ class Floors:
         return together(photos[0].room, told) if photos else ()
 
 
-def _key(house: House, photo: FloorPhoto) -> tuple[str, Ground]:
+def _key(house: House, photo: FloorPhoto, values: Values) -> tuple[str, Ground]:
     room = ground_of(house.job.floor, photo.room)
     edges = [asdict(one) for one in house.edges.get(photo.room, ())]
-    mark = json.dumps([_AS_READ, photo.sha, photo.points, asdict(room), edges], sort_keys=True)
+    print_ = [dict(values)] if values else []
+    mark = json.dumps(
+        [_AS_READ, photo.sha, photo.points, asdict(room), edges, *print_], sort_keys=True
+    )
     return hashlib.sha256(mark.encode()).hexdigest(), room
 
 

@@ -41,6 +41,8 @@ WORDS = {
     "log-says-still-damp": "looked at and still damp",
     "log-word-dry": "dry",
     "log-says-dry": "looked at and dry",
+    "log-word-drop-tested": "drop tested",
+    "log-says-drop-tested": "a drop was set on the floor and timed, bare or over a dry coat",
     "log-word-coat-judged": "coat judged",
     "log-says-coat-judged": "the wet look was judged against the sample",
     "log-word-neutralised": "neutralised",

@@ -58,6 +58,7 @@ WORDS = {
     "log-what-before_kg": "the sprayer before",
     "log-what-after_kg": "the sprayer after",
     "log-what-laid_ml": "or what was laid",
+    "log-what-drop-tested-drop_s": "until it went in, the slowest place",
     "log-what-drop_s": "until a drop went in",
     "log-what-sample-sheen-lost-after_min": "minutes since it was laid",
     "log-what-sample-dry-after_min": "minutes since it was laid",

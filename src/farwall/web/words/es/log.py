@@ -41,6 +41,8 @@ WORDS = {
     "log-says-still-damp": "se miró y sigue húmedo",
     "log-word-dry": "seco",
     "log-says-dry": "se miró y está seco",
+    "log-word-drop-tested": "prueba de gota",
+    "log-says-drop-tested": "se midió una gota puesta en el piso, desnudo o sobre una mano seca",
     "log-word-coat-judged": "mano juzgada",
     "log-says-coat-judged": "se juzgó el color mojado contra la muestra",
     "log-word-neutralised": "neutralizado",

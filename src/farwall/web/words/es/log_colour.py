@@ -58,6 +58,7 @@ WORDS = {
     "log-what-before_kg": "el rociador antes",
     "log-what-after_kg": "el rociador después",
     "log-what-laid_ml": "o cuánto se puso",
+    "log-what-drop-tested-drop_s": "hasta que entró, en el lugar más lento",
     "log-what-drop_s": "hasta que entró una gota",
     "log-what-sample-sheen-lost-after_min": "minutos desde que se puso",
     "log-what-sample-dry-after_min": "minutos desde que se puso",
