@@ -36,7 +36,6 @@ export const EN = {
   beginOn: "begin {rooms}; the plan is for {day}", beginAt: "begin {rooms} at {at}",
   untilYou: "until you {what}", begin: "begin", beginBy: "{rooms}: {at} by the plan",
   whereBand: "{rooms} · band {n} of {of}", whereDone: "All that is planned is sprayed",
-  coat: "Coat {n}, {stain} {cut}",
   fullTank: "Full tank to {door} at {at}", fillTank: "Fill the tank, to {door}, at {at}",
   wayDoor: "the {rooms} door", wayOpening: "the {rooms} opening", wayOutside: "the {rooms} outside door",
   wayNone: "where the sprayer stands",

@@ -34,7 +34,6 @@ export const ES: Words = {
   beginOn: "empiece {rooms}; el plan es para {day}", beginAt: "empiece {rooms} a las {at}",
   untilYou: "hasta que {what}", begin: "empiece", beginBy: "{rooms}: a las {at} según el plan",
   whereBand: "{rooms} · franja {n} de {of}", whereDone: "Está rociado todo lo planeado",
-  coat: "Mano {n}, {stain} {cut}",
   fullTank: "Tanque lleno: {door}, {at}", fillTank: "Llene el tanque: {door}, {at}",
   wayDoor: "puerta {rooms}", wayOpening: "paso {rooms}", wayOutside: "puerta exterior {rooms}",
   wayNone: "donde está quien rocía",
