@@ -14,6 +14,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
+from farwall.colour.marks.cleared import cleared
 from farwall.colour.marks.corridor import (
     PIECE_M,
     WIDTHS_M,
@@ -41,7 +42,7 @@ BESIDE = 0.05
 """Weight of lying off the edge, against the error of the hand. Tuned on invented floors."""
 ALONG = 1.5
 """Answers are evened along the edge over so many pieces: a lap runs on. Tuned likewise."""
-LEAST_SURE = 0.20
+LEAST_SURE = 0.085
 """Below so many chances a line along a known edge is not proposed. Tuned likewise."""
 SURE_OF_NO_EDGE = 0.9
 """A lap line found without the edges has to be so sure where they are known. Rank: guess."""
@@ -97,10 +98,13 @@ def edge_finds(
 
     off_edge: taken from each piece for lying a standard deviation off, by its square.
     """
-    seen = ground.seen & ~_drawn(sheet, ground, slab)
-    if not edges or not seen.any():
+    if not edges or not ground.seen.any():
         return []
-    dark = filled(ground.dark, seen, ground.step_m)
+    own = cleared(sheet, ground)
+    seen = own.seen & ~_drawn(sheet, ground, slab)
+    if not seen.any():
+        return []
+    dark = filled(own.dark, seen, ground.step_m)
     flat: Floats32 = dark - blurred(dark, BACKGROUND_M / ground.step_m)
     kernels = kernels_of(flat, ground.step_m)
     cut = [

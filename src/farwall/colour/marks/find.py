@@ -39,7 +39,7 @@ from farwall.colour.marks.surrogate import surrogate_of
 from farwall.colour.marks.trust import likelihood
 from farwall.colour.marks.walls import wall_laps
 
-CRESCENT_OVER = 1.1
+CRESCENT_OVER = 1.3
 AREA_OVER = 1.1
 
 

@@ -35,13 +35,14 @@ RIM_M, RIM_SHARE = 0.08, 0.05
 @dataclass(frozen=True)
 class Ground:
     """dark: -ln Y, holes filled · flat: the same less its wide blur · seen: where a mark may be
-    proposed · step_m: side of a point. All (rows, columns).
+    proposed · step_m: side of a point · known: where the sheet shows floor. All (rows, columns).
     """
 
     dark: Floats32
     flat: Floats32
     seen: Bools
     step_m: float
+    known: Bools
 
 
 def ground_of(sheet: Sheet) -> Ground:
@@ -59,12 +60,14 @@ def ground_of(sheet: Sheet) -> Ground:
         max(round(rows * sheet.m_per_px / step_m), 1),
     )
     share = cv2.resize(floor.astype(np.float32), size, interpolation=cv2.INTER_AREA)
+    known = np.asarray(share > 0.75)
     small = cv2.resize(light, size, interpolation=cv2.INTER_AREA) / np.maximum(share, 1e-6)
     luminance = np.maximum((np.clip(small, 0, 100) + 16) / 116, 0.15) ** 3
-    dark = filled((-np.log(luminance)).astype(np.float32), share > 0.75, step_m)
+    dark = filled((-np.log(luminance)).astype(np.float32), known, step_m)
     return Ground(
-        dark, dark - blurred(dark, BACKGROUND_M / step_m), _seen(share > 0.75, step_m), step_m
-    )
+        dark, dark - blurred(dark, BACKGROUND_M / step_m), seen_of(known, step_m, HAND_M), step_m,
+        known,
+    )  # fmt: skip
 
 
 def blurred(of: Floats32, sigma: float) -> Floats32:
@@ -125,11 +128,11 @@ def filled(of: Floats32, known: Bools, step_m: float) -> Floats32:
     return filled
 
 
-def _seen(known: Bools, step_m: float) -> Bools:
-    """Where a mark may be: a hand off what hides the floor, and off the walls' feet."""
+def seen_of(known: Bools, step_m: float, hand_m: float) -> Bools:
+    """Where a mark may be: so far off what hides the floor, and off the walls' feet."""
     import cv2
 
-    reach = round(HAND_M / step_m)
+    reach = round(hand_m / step_m)
     disc = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * reach + 1, 2 * reach + 1))
     small = round(0.02 / step_m)
     speck = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * small + 1, 2 * small + 1))

@@ -28,16 +28,16 @@ from farwall.colour.marks.sifted import MOST_WEAK, WEAK
 
 PITCH_M, REACH_M = 0.40, 0.24
 """How far corridors lie apart, and how far each reaches to both sides: they overlap by a hand."""
-USUAL, QUARTER = -4.0, 75.0
-"""Log odds (along a known edge) that a quarter of a floor's corridors reach; what a floor's own
-reach beyond that is its pattern, and is taken from all of them. Tuned on invented floors."""
-LEAST_ODDS = -0.75
+USUAL, HALF = -6.0, 50.0
+"""Log odds (along a known edge) that half of a floor's corridors reach; what a floor's own reach
+beyond that is its pattern, and is taken from all of them. Tuned on invented floors."""
+LEAST_ODDS = -1.35
 """Below such log odds, so reckoned, nothing is proposed. Tuned likewise."""
 MOST_STEP = 5.0
 """What stands on a greater step is the rim of another pour, a board's edge, a shadow."""
 MANY = 4
 """So many strips are the floor's own: boards of a form, grooves. A guess, and real concrete."""
-RARER = (-0.74, 1.63)
+RARER = (-0.51, 0.90)
 """Of one and of those log odds: log odds of a lap where no edge is known."""
 _ENDS = 40
 
@@ -54,7 +54,7 @@ def wall_laps(sheet: Sheet, ground: Ground, slab: Sequence[Mark]) -> list[Mark]:
     ]
     if not found:
         return []
-    own = max(float(np.percentile([odds_of(one) for one in found], QUARTER)) - USUAL, 0.0)
+    own = max(float(np.percentile([odds_of(one) for one in found], HALF)) - USUAL, 0.0)
     kept = [
         one for one in apart(found)
         if one.sides and one.sides.step <= MOST_STEP and odds_of(one) - own >= LEAST_ODDS
