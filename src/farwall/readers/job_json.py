@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 import re
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, cast
@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, cast
 from farwall.errors import Mistake, Refused
 from farwall.facts.job import JOB_VERSION, Job
 from farwall.facts.plain import plain
+from farwall.nouns import dataclass
 from farwall.readers import json_text
 from farwall.readers.job_floor import (
     far_points,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from farwall.facts.plan import Band, Field, Plan
@@ -13,6 +13,7 @@ from farwall.job.live.thirst import LEAST_SPAN_L, belief_of, inside
 from farwall.job.mix_needs import planned_mixed_l
 from farwall.job.story.noun import CoatStory, Sprayed, Story
 from farwall.mix.thirst import Thirst
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)
