@@ -15,12 +15,16 @@ from __future__ import annotations
 
 import dataclasses
 import sys
-from collections.abc import Callable
 from dataclasses import MISSING, FrozenInstanceError, fields
 from reprlib import recursive_repr
-from typing import TYPE_CHECKING, Any, NoReturn
 
-_Maker = Callable[[type], Callable[..., Any]]
+TYPE_CHECKING = False  # mypy takes it as true; `farwall --help` needs nothing else of typing
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from dataclasses import dataclass as dataclass  # noqa: PLC0414 - so that mypy takes it from here
+    from typing import Any, NoReturn
+
+    _Maker = Callable[[type], Callable[..., Any]]
 
 
 def _dataclass(cls: type | None = None, /, *, frozen: bool = False, eq: bool = True) -> Any:
@@ -30,9 +34,7 @@ def _dataclass(cls: type | None = None, /, *, frozen: bool = False, eq: bool = T
     return _noun(cls, frozen=frozen, eq=eq)
 
 
-if TYPE_CHECKING:
-    from dataclasses import dataclass as dataclass  # noqa: PLC0414 - so that mypy takes it from here
-else:
+if not TYPE_CHECKING:
     dataclass = _dataclass
 
 
