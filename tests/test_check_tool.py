@@ -1,6 +1,7 @@
 """What `run.py test` says when it may not install what tests need, or when a step fails."""
 
 import importlib.util
+import os
 import subprocess
 import sys
 from functools import partial
@@ -65,10 +66,28 @@ def test_neither_root_nor_sudo_may_install(check, monkeypatch):
     assert check.may_install() == []
 
 
-def test_a_test_is_compiled_once_as_pytest_would_and_then_found(tmp_path):
+def rewritten():
     spec = importlib.util.spec_from_file_location("rewritten", ROOT / "tools" / "rewritten.py")
     tool = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(tool)
+    return tool
+
+
+def test_what_was_changed_since_the_set_up_is_compiled_anew(tmp_path, monkeypatch):
+    monkeypatch.setattr(sys, "dont_write_bytecode", True)
+    tool, module = rewritten(), tmp_path / "part.py"
+    kept = Path(importlib.util.cache_from_source(str(module)))
+    found = []
+    for number in (1, 2, 2):
+        module.write_text(f"number = {number}\n")
+        os.utime(module, (number, number))
+        tool.compile_changed(tmp_path)
+        found.append(kept.read_bytes())
+    assert found[0] != found[1] == found[2]
+
+
+def test_a_test_is_compiled_once_as_pytest_would_and_then_found(tmp_path):
+    tool = rewritten()
     (tmp_path / "helper.py").write_text("import json\nfrom tests.shapes import TWO_ROOMS\n")
     one = tmp_path / "test_one.py"
     one.write_text("def test_it():\n    assert 2 * 3 == 7, 'told'\n")

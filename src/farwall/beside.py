@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property, partial
 from typing import Any
+
+from farwall.nouns import dataclass
 
 Beside = Callable[[Callable[[], Any]], Callable[[], Any]]
 """Begins some work beside other work; what it gives waits for the result.

@@ -10,7 +10,8 @@ A door (command line, web) shows them; the core only raises them.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -6,8 +6,9 @@ figure with its rank and source is a `Known`.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from farwall.nouns import dataclass
 
 
 class Rank(StrEnum):

@@ -9,12 +9,14 @@ import math
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from pydantic import ValidationError
 from tests.strategies.jobs import jobs
 
 from farwall.errors import Refused
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.floor.geojson import floor_collection
+from farwall.readers import job_json
 from farwall.readers.job_json import job_from, job_to_dict, job_to_text, read_job
 
 SQUARE = {"type": "Polygon", "coordinates": [[[0, 0], [4, 0], [4, 3], [0, 3], [0, 0]]]}
@@ -220,3 +222,40 @@ def test_rooms_that_overlap_are_found_beside_other_mistakes():
     said = refusal_of(raw)
     assert any("overlap" in one for one in said)
     assert any(one.startswith("tools.tank_l") for one in said)
+
+
+def places(data: object, at: tuple[str | int, ...] = ()) -> list[tuple[str | int, ...]]:
+    """All places of a document but the whole of it."""
+    each = data.items() if isinstance(data, dict) else ()
+    each = enumerate(data) if isinstance(data, list) else each
+    return [place for key, value in each for place in ((*at, key), *places(value, (*at, key)))]
+
+
+@given(st.data(), jobs(), st.booleans())
+def test_key_by_key_a_job_is_judged_as_the_whole_of_it_is(data, job, left_out):
+    raw = job_to_dict(job)
+    *way, last = data.draw(st.sampled_from(places(raw)))
+    holder = raw
+    for step in way:
+        holder = holder[step]
+    if left_out:
+        del holder[last]
+    else:
+        holder[last] = data.draw(anything.filter(finite))
+    assert judged_by_key(raw) == judged_whole(raw)
+
+
+def finite(value: object) -> bool:
+    return all(one not in json.dumps(value) for one in ("NaN", "Infinity"))
+
+
+def judged_by_key(raw):
+    told, faults = job_json.judged(raw)
+    return faults or Job(**told)
+
+
+def judged_whole(raw):
+    try:
+        return job_json.adapter().validate_json(json.dumps(raw), strict=True)
+    except ValidationError as error:
+        return error.errors(include_url=False)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from farwall.acid.masses import CO2_G_MOL, HCL_G_MOL, molar_mass_g_mol
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 FORMED_KJ_MOL: dict[str, float] = {
     "H2O": -285.83, "CO2": -393.51, "Na+": -240.34, "Ca++": -543.0, "NH4+": -133.26,

@@ -6,9 +6,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 LIMIT_UG_M3, ACTION_UG_M3, OBJECTIVE_UG_M3 = 5.0, 2.5, 0.5
 """µg/m³ over 8 hours: the limit, the action level, and what objective data must stay below for the

@@ -8,7 +8,6 @@ Ammonia stays in every way. Lime and calcite dissolve no further than they can; 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.acid.equilibrium_activity import gammas
@@ -16,6 +15,7 @@ from farwall.acid.equilibrium_constants import Constants, constants
 from farwall.acid.equilibrium_species import Mix, Species, Totals
 from farwall.acid.root import root_between
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 Co2 = Literal["closed", "1atm", "open"]
 CO2_WAYS: tuple[Co2, ...] = ("closed", "1atm", "open")

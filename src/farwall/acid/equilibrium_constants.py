@@ -8,12 +8,12 @@ them to a second opinion and to a published buffer.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from math import log, log10
 
 from farwall.acid.water import density_kg_l
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 
 LEAST_C, MOST_C = 0.0, 50.0
 GAS_J_MOL_K = 8.31446

@@ -6,11 +6,11 @@ carbonate. The one thing to be found is the carbon dioxide itself when it cannot
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from farwall.acid.equilibrium_activity import Gammas
 from farwall.acid.equilibrium_constants import Constants
+from farwall.nouns import dataclass
 
 NEWTON_STEPS = 60
 

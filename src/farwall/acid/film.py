@@ -16,7 +16,6 @@ Transfer: water by a coefficient that the caller gives; hydrogen chloride by the
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import cbrt
 
 import numpy as np
@@ -24,6 +23,7 @@ import numpy.typing as npt
 
 from farwall.acid.masses import HCL_G_MOL, WATER_G_MOL
 from farwall.acid.vapours import Vapours, percent_of_molal
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 

@@ -6,14 +6,13 @@ Acid laid = given to the air + eaten by lime or drunk + left on the floor, in ev
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import numpy.typing as npt
 
 from farwall.acid.film import Fate, Standing, stepped
 from farwall.acid.rooms import Rooms, Step, step_of
 from farwall.acid.vapours import Vapours
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 SOAKED_UP = 5.0

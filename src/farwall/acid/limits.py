@@ -7,11 +7,11 @@ States with a plan of their own may be stricter and win, as does the sheet of th
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.acid.masses import molar_mass_g_mol
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 Kind = Literal[
     "ceiling", "8 h mean", "10 h mean", "15 min mean", "at once", "action level", "smell"

@@ -7,12 +7,12 @@ the crystals with their water, so the low end takes the crystals and the high en
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from farwall.acid.masses import WATER_G_MOL, molar_mass_g_mol
 from farwall.acid.waste_limits import METALS, Metal
 from farwall.evidence import Rank
 from farwall.facts.contents import Content, Substance
+from farwall.nouns import dataclass
 
 WASHED_OFF = (0.01, 0.30)
 """Share of the metal laid that the washing takes off again. A guess: test it once per stain."""

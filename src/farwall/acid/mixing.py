@@ -11,7 +11,6 @@ The salts of a stain count as water here: their own heat of dilution is unknown.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from farwall.acid.density import density_kg_l
@@ -19,6 +18,7 @@ from farwall.acid.heat import heat_capacity_kj_kg_k, heat_of_dilution_kj_mol
 from farwall.acid.masses import HCL_G_MOL
 from farwall.acid.solution import molality_from_percent
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 MOST_PERCENT: Final = 38.0
 TABLE_C: Final = 25.0

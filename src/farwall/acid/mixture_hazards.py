@@ -10,7 +10,8 @@ sheet of the material in hand wins over all of this.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from farwall.nouns import dataclass
 
 HYDROCHLORIC_ACID = "hydrochloric acid"
 ATE_ORAL = (0.5, 5.0, 100.0, 500.0)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 
 from farwall.acid.bases import BASES, Base
@@ -11,6 +10,7 @@ from farwall.acid.equilibrium_constants import GAS_J_MOL_K, KELVIN
 from farwall.acid.equilibrium_species import Totals
 from farwall.acid.root import root_between
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 ATM_KPA = 101.325
 WATER_KJ_KG_K = 4.18

@@ -6,10 +6,9 @@ dangerous to life or health, whatever the cartridges [osha-respirators, (d)(3)(i
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import Rank
 from farwall.facts.workers import Respirator
+from farwall.nouns import dataclass
 
 FACTORS: dict[Respirator, float] = {
     "half face": 10.0, "full face": 50.0, "powered": 50.0, "powered hood": 25.0,

@@ -11,7 +11,6 @@ ranges, a value for the job and one for each room about it, and weighed by what 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
@@ -43,6 +42,7 @@ from farwall.acid.rinse_ranges import (
     SOUR,
     SOUR_SD,
 )
+from farwall.nouns import dataclass
 
 Numbers = NDArray[Any]
 

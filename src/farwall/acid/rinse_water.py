@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from farwall.evidence import Rank, Span
+from farwall.nouns import dataclass
 from farwall.units import KG_PER_LB, L_PER_US_GAL, M2_PER_FT2
 
 _L_M2 = L_PER_US_GAL / (100 * M2_PER_FT2)

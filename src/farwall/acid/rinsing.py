@@ -9,12 +9,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal
 
 from farwall.acid.rinse_belief import More, Round, chances_of_more, more_rinses
 from farwall.acid.rinse_ranges import LEAST_ROUNDS
+from farwall.nouns import dataclass
 
 SCRUB_PH = 6.5
 """Below it acid is left: another scrub [trade-press]."""

@@ -12,13 +12,13 @@ law of one room is that of `acid.room` [hygiene-basics]; the joining is arithmet
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 G = 9.81

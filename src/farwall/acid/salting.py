@@ -10,7 +10,6 @@ wide one. Measured is only that calcium chloride raises it [dtic-a150889].
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Final
 
 import numpy as np
@@ -20,6 +19,7 @@ from farwall.acid.masses import HCL_G_MOL, molar_mass_g_mol
 from farwall.acid.solution import molality_from_percent
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Rank, Span
+from farwall.nouns import dataclass
 
 RANK: Final = Rank.GUESS
 MOST_PERCENT: Final = 38.0

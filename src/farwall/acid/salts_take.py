@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from farwall.acid.masses import WATER_G_MOL, molar_mass_g_mol
 from farwall.facts.contents import Content
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -10,12 +10,12 @@ tells.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from farwall.acid.masses import molar_mass_g_mol
 from farwall.acid.metals import Grams
 from farwall.acid.waste_limits import Metal
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 RANK = Rank.MEMORY
 SOURCE = "hydroxides"

@@ -6,7 +6,6 @@ Percent is % HCl by mass, 0 to 100, in every name that ends so.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import cache
 from typing import Final
 
@@ -16,6 +15,7 @@ from farwall.acid import density, water
 from farwall.acid.masses import HCL_G_MOL
 from farwall.acid.root import root_between
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 BAUME_MODULUS: Final = 145.0
 """Heavier than water: specific gravity = 145/(145 - °Bé), both at 60 °F [baume]."""

@@ -17,7 +17,6 @@ at 34 %. Salts dissolved in a stain press more out of it: `farwall.acid.salting`
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final, overload
 
 import numpy as np
@@ -34,6 +33,7 @@ from farwall.acid.masses import HCL_G_MOL
 from farwall.acid.water import saturation_pressure_pa
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 MOST_PERCENT: Final = 38.0
 LEAST_C, MOST_C = 0.0, 40.0

@@ -7,12 +7,12 @@ stands where they are made.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.acid.masses import HCL_G_MOL
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 Pressure = Callable[[Array, float], Array]

@@ -7,10 +7,10 @@ span is shown so that nobody takes a neighbour's figure for his own.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 Metal = Literal["copper", "chromium", "chromium(VI)", "manganese", "iron"]
 METALS: tuple[Metal, ...] = ("copper", "chromium", "chromium(VI)", "manganese", "iron")

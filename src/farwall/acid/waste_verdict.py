@@ -6,12 +6,12 @@ It never says that a water may go: that is said by whoever named the limits.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Literal
 
 from farwall.acid.waste_limits import FEDERAL, corrosive_by_ph, toxic_by_chromium
 from farwall.facts.discharge import OfficialWord, WasteWay, WaterTest
+from farwall.nouns import dataclass
 
 VerdictWord = Literal["not allowed to say", "below every limit that was named", "above"]
 BELOW: VerdictWord = "below every limit that was named"

@@ -8,11 +8,11 @@ what nobody told is `not told`, never `in order`.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
 from typing import Literal
 
 from farwall.facts.workers import Duty, Worker
+from farwall.nouns import dataclass
 
 State = Literal["in order", "missing", "not told"]
 Item = Literal[

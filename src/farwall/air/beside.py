@@ -15,9 +15,10 @@ reported on the rest (docs/clocks-tried.md). That slabs are like those floors is
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.air.waits import Wait, carried
+from farwall.nouns import dataclass
 
 VANE_ERROR, TISSUE_ERROR, TILE_ERROR, LITRES_ERROR = 0.15, 0.35, 0.07, 0.07
 """One standard deviation of the logarithm of each reading. Rank: guess."""

@@ -8,7 +8,8 @@ chain; so are walls, air, slab and ground of a house together, in this order.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from farwall.nouns import dataclass
 
 BACKWARD_EULER, CRANK_NICOLSON = 1.0, 0.5
 

@@ -15,7 +15,6 @@ no clock: `Unanswerable` says why (`air.limits`).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from farwall.air.conditions import Conditions
@@ -24,6 +23,7 @@ from farwall.air.pace import MaybeMinutes, recoat_min, sheen_loss_min
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Known, Rank, Span
 from farwall.facts import default_table as table
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:  # its nouns load shapely, which a single sum can do without
     from farwall.facts.job import Finish

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import fields
 
 from farwall.errors import Mistake, Refused
 from farwall.facts import default_table as table
+from farwall.nouns import dataclass
 
 STANDARD_PRESSURE_PA = 101325.0
 

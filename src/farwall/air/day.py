@@ -12,7 +12,6 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.conditions import SENSE, STANDARD_PRESSURE_PA, Conditions
@@ -22,6 +21,7 @@ from farwall.air.weather import Weather
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
+from farwall.nouns import dataclass
 
 STATION = (
     "The weather is that of a station or a forecast, not of this floor: air and slab in the house "

@@ -12,12 +12,11 @@ water. None takes the 10 m wind of a weather file (see `air.day`).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.air.conditions import Conditions
 from farwall.air.relations import RELATIONS, Relation
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 ESTIMATE_MAY_MISS_BY = 0.4
 """True evaporation may differ from the estimate by 40 % of it either way [hover-2020]."""

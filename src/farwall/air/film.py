@@ -6,11 +6,10 @@ film is counted as water; stain is 10-30 % heavier, and the salts stay behind).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.air.conditions import Conditions
 from farwall.air.evaporation import Evaporation, evaporation
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 KG_M2_PER_MM = 1.0
 MIN_PER_H = 60.0

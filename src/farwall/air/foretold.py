@@ -9,12 +9,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import cached_property
 
 from farwall.air.weather import Forecast, Place, Weather, WeatherFile
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 _DAY_H = 24
 _HOUR = timedelta(hours=1)

@@ -10,10 +10,10 @@ goes with wind, and with the root of height times difference [from-memory].
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 Standing = Literal["shut", "open"]
 

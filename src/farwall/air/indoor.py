@@ -12,12 +12,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.air import moist
 from farwall.air.chain import BACKWARD_EULER, Chain, joined, stepped
 from farwall.air.house import AIR_J_M3K, CEILING_M, House, air_changes_h, over_floor_m_s
 from farwall.air.slab import FACE_W_M2K, ON_GRADE, Seen, chain_of, face_c
+from farwall.nouns import dataclass
 
 WALLS_J_M2K = 80e3
 """Board, framing and furnishings for a square metre of floor: a guess."""

@@ -13,11 +13,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache
 
 import numpy as np
 import numpy.typing as npt
+
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 

@@ -6,11 +6,11 @@ with its reason and what would make it a yes.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.errors import Unanswerable
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 from farwall.units import c_from_f, f_from_c
 
 COLDEST_C, HOTTEST_C = c_from_f(50), c_from_f(85)

@@ -15,7 +15,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -24,6 +23,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.air.sun import LOWEST_DEG
 from farwall.floor.geometry import Point, polygons_of
+from farwall.nouns import dataclass
 
 Floats = npt.NDArray[np.float64]
 

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from farwall.air import moist
 from farwall.air.conditions import Conditions
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 from farwall.units import KG_M2_PER_LB_FT2, M_S_PER_MPH, PA_PER_PSI, c_from_f, f_from_c
 
 _KM_H_PER_M_S = 3.6

@@ -10,10 +10,10 @@ else is said. Recoat, walk and furniture are common practice, no source.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from farwall.evidence import Rank
 from farwall.facts.sealer import Sealer, SealerType
+from farwall.nouns import dataclass
 from farwall.units import c_from_f
 
 MARGIN_K = 3.0

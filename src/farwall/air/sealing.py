@@ -11,7 +11,6 @@ the six hours ahead [trade-press, common-practice]. The label wins.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal
 
@@ -19,6 +18,7 @@ from farwall.air import moist
 from farwall.air.conditions import Conditions
 from farwall.air.limits import in_both
 from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits, apart_words, wanted_words
+from farwall.nouns import dataclass
 from farwall.units import clock_words
 
 AHEAD_H = 6

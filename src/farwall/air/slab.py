@@ -11,10 +11,10 @@ the cooling by a wet film, and heat that rain brings through the ground.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.air.chain import CRANK_NICOLSON, Chain, stepped
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 HOUR_S = 3600.0
 SINCE_H = 12

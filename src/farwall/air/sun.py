@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
 import numpy as np
@@ -17,6 +16,7 @@ import numpy.typing as npt
 from farwall.air.clear_sky import clear_beam_w_m2, position
 from farwall.air.conditions import STANDARD_PRESSURE_PA
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 Floats = npt.NDArray[np.float64]
 

@@ -14,7 +14,6 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import cache
 
@@ -26,6 +25,7 @@ from farwall.air.learned import Spread
 from farwall.air.relations import uno
 from farwall.evidence import Rank
 from farwall.facts import default_table as table
+from farwall.nouns import dataclass
 
 HOUR_MIN = 60.0
 DAY_MIN = 24 * HOUR_MIN

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime, timedelta, timezone
 from functools import cached_property
 from typing import NamedTuple
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.units import clock_words
 
 _MOST_OF_A_YEAR_H = 8000

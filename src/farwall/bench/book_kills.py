@@ -15,12 +15,13 @@ import tempfile
 import time
 from collections.abc import Callable
 from contextlib import ExitStack, suppress
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 from random import Random
 
 from farwall.bench.book_postgres import Server, throwaway_server
 from farwall.bench.book_writer import fork, found_wrong, write_on
+from farwall.nouns import dataclass
 
 _WRITING_S = 0.15
 _OPENING_S = 0.25

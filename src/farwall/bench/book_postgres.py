@@ -12,8 +12,9 @@ import subprocess
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
+
+from farwall.nouns import dataclass
 
 _USERS = ("postgres", "nobody")
 

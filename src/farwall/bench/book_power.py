@@ -16,12 +16,13 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 from random import Random
 
 from farwall.bench.book_writer import found_wrong
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 
 _SECTOR = 512
 _CALLS = "pwrite64,write,fsync,fdatasync,ftruncate,unlink,unlinkat,rename,renameat,renameat2,openat"

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 from random import Random
 
 from farwall.facts.log import Entry
 from farwall.facts.plain import Plain
+from farwall.nouns import dataclass
 from farwall.store.book import Book
 
 _AT = "2026-05-04T07:00:00-05:00"

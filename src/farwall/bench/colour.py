@@ -8,7 +8,6 @@ by the habit of the trade side by side. Half of the floors were for tuning, the 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,6 +18,7 @@ from farwall.colour.difference import de2000
 from farwall.colour.dose import Laid
 from farwall.colour.foresight import foreseen
 from farwall.colour.next_coat import Way, next_coat
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 Steps = tuple[tuple[int, float, float], ...]

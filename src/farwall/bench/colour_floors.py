@@ -8,11 +8,12 @@ invented floors and on nothing else.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
 from numpy.typing import NDArray
+
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

@@ -9,7 +9,7 @@ dark against the share that came out too dark.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -31,6 +31,7 @@ from farwall.colour.belief import Belief, Seen, believe
 from farwall.colour.difference import de2000
 from farwall.colour.dose import Laid
 from farwall.colour.next_coat import NextCoat, Way, next_coat
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

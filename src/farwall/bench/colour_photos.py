@@ -8,7 +8,6 @@ stands aslant. Cameras and tones are invented. What is judged on it is judged on
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
@@ -23,6 +22,7 @@ from farwall.bench.colour_scene import (
     light,
     stained_pieces,
 )
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,6 +12,7 @@ from farwall.bench.colour_scene import LIGHTS, Sheet, common_24, printed
 from farwall.colour.difference import de2000
 from farwall.colour.targets.common24 import common_24 as known_24
 from farwall.colour.targets.own import own_target
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.found import Values
 from farwall.readers.colour_photo.read import read_colour_photo
 from farwall.readers.colour_photo.spot import spot_of

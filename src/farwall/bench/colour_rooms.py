@@ -6,11 +6,12 @@ lime, shade and drying, the closet of the samples too. Rank of every figure: gue
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
 from farwall.bench.colour_floors import PATCHES, Floor, floor
+from farwall.nouns import dataclass
 
 ROOM_THIRST, ROOM_LIME, ROOM_SHADE, ROOM_DRYING = 0.16, 0.15, 0.035, 0.12
 """Spreads of a room against its house, as logarithms: how hard it was trowelled, how it cured."""

@@ -7,12 +7,13 @@ stains are invented.
 from __future__ import annotations
 
 import warnings
-from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
+
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 NM = np.arange(400.0, 701.0, 10.0)

@@ -6,13 +6,13 @@ The jobs themselves stand in `bench.colour_houses` and `bench.colour_two`.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
 
 from farwall.bench.colour_houses import HouseJob, Room, Told, cost, house_job
 from farwall.bench.colour_two import TwoColours, two_colours
+from farwall.nouns import dataclass
 
 EDGES = (0.0, 0.01, 0.03, 0.1, 0.3, 0.6, 0.9, 1.0)
 """Between these the chances that were said are counted together."""

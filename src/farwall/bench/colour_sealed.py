@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from scipy.special import ndtri
@@ -11,6 +10,7 @@ from scipy.special import ndtri
 from farwall.bench.colour_floors import PATCHES, Coat, bare_patches, floor
 from farwall.colour.difference import de2000
 from farwall.colour.sealed import Lab, sealing
+from farwall.nouns import dataclass
 
 COATS = ((), (Coat(0, 0.5, 0.2),), (Coat(0, 0.5, 0.2), Coat(0, 0.5, 0.2)))
 """What lies on the three samples that may have been seen in both states."""

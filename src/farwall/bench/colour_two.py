@@ -7,7 +7,6 @@ and then looks.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -28,6 +27,7 @@ from farwall.colour.belief import Seen, believe
 from farwall.colour.difference import de2000
 from farwall.colour.dose import Laid
 from farwall.colour.next_coat import Way, next_coat
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from time import perf_counter, process_time
 
 from farwall.bench.day_houses import SEED, day_question
 from farwall.days.calendar import calendar
 from farwall.days.check import check_days
 from farwall.days.document import document
+from farwall.nouns import dataclass
 
 SIZES = ((5, 1), (10, 2), (20, 3), (50, 5), (100, 7), (200, 10))
 

@@ -9,9 +9,10 @@ All spreads are house guesses, set once.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from random import Random
 from statistics import NormalDist
+
+from farwall.nouns import dataclass
 
 BEFORE_H, AFTER_H = 240, 144
 TUNING, TEST = range(1, 1001), range(1001, 3001)

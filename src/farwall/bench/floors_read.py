@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import timedelta
 
 from farwall.air.beside import (
@@ -28,6 +28,7 @@ from farwall.bench.floors_drawn import BEFORE_H, Chance, Floor, drawn
 from farwall.bench.floors_score import START, hours_known, strip_of, true_of, worth
 from farwall.bench.floors_tally import ClockScore, Foretold, tallied
 from farwall.bench.floors_true import Array, tiles_of, truth_of
+from farwall.nouns import dataclass
 
 _DICE = 7_000_000
 _HOURS = 72

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.air.learned import Factor
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

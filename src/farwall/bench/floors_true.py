@@ -18,12 +18,13 @@ only: nothing here is for a job.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.bench.floors_drawn import AFTER_H, BEFORE_H, Floor
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 

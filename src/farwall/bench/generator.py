@@ -6,7 +6,7 @@ their room, wings through the lobbies at their left ends.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.bench.dice import Dice
 from farwall.bench.drawing import box, opening, polygon
@@ -14,6 +14,7 @@ from farwall.bench.furnish import furnish
 from farwall.bench.layout import LOBBY_CM, Place, Row, RowRoom, Wing, lay_out
 from farwall.bench.nouns import Case, bench_job
 from farwall.floor.nouns import Exit, Fixture, Floor, Opening, OpeningKind, Room, SawCut
+from farwall.nouns import dataclass
 
 MOST_ROOMS = 200
 JAMB_CM = 12

@@ -9,7 +9,7 @@ import json
 import resource
 import sys
 from contextlib import suppress
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 from time import process_time
 
@@ -18,6 +18,7 @@ from farwall.bench.score import score
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.plan_job import plan_job
+from farwall.nouns import dataclass
 
 _STATUS = Path("/proc/self/status")
 

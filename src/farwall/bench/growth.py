@@ -5,7 +5,8 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
-from dataclasses import dataclass
+
+from farwall.nouns import dataclass
 
 SIZES = (5, 10, 20, 50, 100, 200)
 SEED = 7

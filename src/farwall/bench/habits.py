@@ -8,7 +8,7 @@ A stop at every doorway, and half the mix in the tank, then gauge, are in
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.bench.nouns import Case
 from farwall.errors import Unanswerable
@@ -19,6 +19,7 @@ from farwall.floor.takeoff import take_off
 from farwall.job.plan_job import plan_job
 from farwall.mix.thirst import first_belief
 from farwall.mix.usual_rule import usual_rule
+from farwall.nouns import dataclass
 
 _ALIKE = 0.005
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import shapely
 
@@ -13,6 +12,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, PlanTools
 from farwall.floor.thresholds import join_thresholds
+from farwall.nouns import dataclass
 from farwall.spray.edges_at_once import LONG, edges_at_once_m
 from farwall.spray.front import Front, Ground
 from farwall.spray.fronts import field_ground, plain_fronts, shortest_known

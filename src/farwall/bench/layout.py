@@ -7,9 +7,8 @@ is told as seen from its hall: `u` along it, `v` away from it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.bench.dice import Dice
+from farwall.nouns import dataclass
 
 Place = tuple[int, int]
 

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.bench.learn_firms import Closed, Firm, closed_jobs, firm
 from farwall.facts.lessons import Lesson, Lessons
 from farwall.learn.lessons import lessons_of
 from farwall.learn.told import Told, told_of
+from farwall.nouns import dataclass
 
 AFTER_JOBS = (5, 20, 100)
 KINDS = (

@@ -12,7 +12,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 from random import Random
 
@@ -28,6 +27,7 @@ from farwall.facts.closed import (
     WaitSeen,
 )
 from farwall.facts.job import Finish
+from farwall.nouns import dataclass
 
 TUNING, TEST = range(1, 501), range(501, 1001)
 LARGE = range(100_000, 102_000)

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.bench.learn_firms import Closed, closed_jobs, firm
 from farwall.facts.default_table import CERTAINTY_PERCENT, SPREAD_SAMPLED_PERCENT
@@ -16,6 +15,7 @@ from farwall.learn.kinds import CONSUMPTION
 from farwall.learn.lessons import lessons_of
 from farwall.mix.gate import budget, mix_now_l, morning_l
 from farwall.mix.thirst import FIELD_SHARE, Thirst, first_belief
+from farwall.nouns import dataclass
 
 AFTER_JOBS, DAYS = 20, 40
 

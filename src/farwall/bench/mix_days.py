@@ -11,7 +11,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import partial
 
 from farwall.bench.floors_drawn import Chance
@@ -19,6 +18,7 @@ from farwall.job.live.thirst import READ_L, after_look, inside
 from farwall.job.more_mix import MIXING_MIN
 from farwall.mix.gate import budget, mix_now_l, morning_l
 from farwall.mix.thirst import Thirst, first_belief
+from farwall.nouns import dataclass
 
 TUNING = range(5_001, 7_001)
 DAYS, SPREAD_PERCENT, CERTAIN_PERCENT = 5_000, 20.0, 99.0

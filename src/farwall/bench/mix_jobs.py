@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from farwall.bench.floors_drawn import Chance
 from farwall.bench.mix_days import MixDay, mix_day
@@ -21,6 +21,7 @@ from farwall.mix.lean import Ahead, looks_of, mix_at_line_l, morning_lean_l
 from farwall.mix.look import LEAST_BOX_L, STIRRING_MIN, BandNeed, mix_at_look_l, sprayed_l
 from farwall.mix.thirst import Thirst, first_belief
 from farwall.mix.ways import FieldNeed, ahead_of, way_of
+from farwall.nouns import dataclass
 
 JOBS, TUNING = 5_000, range(100_000, 103_000)
 SPREAD_PERCENT, CHANCE_DRY = 20.0, 0.01

@@ -7,14 +7,13 @@ guess, of what telephones and rooms do.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.bench.mopped_floors import MoppedFloor
 from farwall.bench.mopped_light import Room, lit, mirrored, room_of
 from farwall.bench.mopped_noise import Chance, Field, chance, clouds, soft
+from farwall.nouns import dataclass
 
 Reals = NDArray[np.float64]
 

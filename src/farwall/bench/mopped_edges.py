@@ -8,14 +8,13 @@ Rank of every figure: guess.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.bench.mopped_floors import MoppedFloor, TrueMark
 from farwall.bench.mopped_noise import Chance, chance, ragged
 from farwall.colour.marks.nouns import KnownEdge
+from farwall.nouns import dataclass
 
 OFF_M, WANDER_M = 0.10, 0.05
 """By how much an edge lies beside its place on the run sheet, and wavers about that; bands are

@@ -9,14 +9,13 @@ another pour, halos of the trowel and ground that has begun to dry are there and
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from farwall.bench.mopped_marks import MAKERS, Ground, Line, Scar
 from farwall.bench.mopped_noise import Chance, Field, chance, one_of, soft
 from farwall.bench.mopped_slab import Decoy, Point, Ring, slab
 from farwall.bench.mopped_stain import Stained, lightness, looks, stained
+from farwall.nouns import dataclass
 
 M_PER_PX = 0.005
 FREE = 0.45

@@ -6,13 +6,12 @@ is geometry.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.bench.mopped_floors import MoppedFloor
 from farwall.bench.mopped_noise import Chance, Field
+from farwall.nouns import dataclass
 
 Reals = NDArray[np.float64]
 _GRID_M = 0.05

@@ -7,12 +7,12 @@ it has one. Frozen with `bench.mopped_floors`. Rank of every figure: guess.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
 
 from farwall.bench.mopped_noise import Chance, Field, Shape, clouds, marbled, ragged, soft, stepped
 from farwall.bench.mopped_spray import doubled, edge
+from farwall.nouns import dataclass
 
 Line = tuple[tuple[float, float], ...]
 """Points (column, row) of the grid."""

@@ -12,7 +12,6 @@ edge of another pour (at least half of it within 0.10 m: clicks move a place by 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from shapely import LineString, MultiPoint, Point, Polygon, make_valid, union_all
@@ -21,6 +20,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.bench.mopped_floors import MoppedFloor, TrueMark
 from farwall.bench.mopped_slab import Ring
 from farwall.colour.marks.nouns import Mark, Sheet
+from farwall.nouns import dataclass
 
 GROWN_M, ALONG, LARGEST, LIES_ON = 0.10, 0.40, 4.0, 0.30
 BESIDE_LINE_M, SEEN_SHARE = 0.10, 0.6

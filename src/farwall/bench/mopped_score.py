@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from farwall.bench.mopped_before import PARTS, When, before
 from farwall.bench.mopped_camera import photograph
@@ -14,6 +13,7 @@ from farwall.bench.mopped_marks import MAKERS
 from farwall.bench.mopped_match import APART, Proposed, Sought, matched
 from farwall.bench.mopped_sheet import clicks_of, read_sheet, sheet_of
 from farwall.colour.marks.nouns import KnownEdge, Mark, Sheet
+from farwall.nouns import dataclass
 
 JUDGING, TUNING = 1_000_000, 0
 ALL = "all"

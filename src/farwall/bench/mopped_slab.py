@@ -5,7 +5,7 @@ Frozen with `bench.mopped_floors`. Rank of every figure: guess, of the size that
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 import numpy as np
 
@@ -21,6 +21,7 @@ from farwall.bench.mopped_noise import (
     stepped,
     streaks,
 )
+from farwall.nouns import dataclass
 
 Point = tuple[float, float]
 Ring = tuple[Point, ...]

@@ -6,11 +6,10 @@ Frozen with `bench.mopped_floors`. Rank of every figure: guess, of the size the 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from farwall.bench.mopped_noise import Chance, Field, Shape, clouds, ragged, soft, stepped
+from farwall.nouns import dataclass
 
 CONE_M = 0.07
 """Spread of what a cone leaves on the floor about its middle."""

@@ -5,13 +5,12 @@ Frozen with `bench.mopped_floors`. Rank of every figure: guess, of the size that
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from farwall.bench.mopped_noise import Chance, Field, chance, clouds, marbled, one_of, stepped
 from farwall.bench.mopped_slab import Decoy, Ring, Slab
 from farwall.bench.mopped_spray import strokes
+from farwall.nouns import dataclass
 
 PIGMENTS = {
     "umber": (0.85, 1.25, 1.9), "rust": (0.35, 1.05, 2.4), "amber": (0.22, 0.75, 2.3),

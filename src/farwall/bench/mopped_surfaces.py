@@ -6,7 +6,6 @@ some of the pictures show them.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
@@ -15,6 +14,7 @@ from farwall.bench.mopped_match import APART
 from farwall.bench.mopped_score import Find
 from farwall.colour.marks.nouns import Sheet
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 SCALES_M = (0.002, 0.004)
 """Side of a point of the picture on the ground. A guess."""

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import partial
 from random import Random
 from typing import Literal
@@ -22,6 +21,7 @@ from farwall.facts.plan import Field, Plan
 from farwall.job.plan_job import plan_job
 from farwall.mix.thirst import Thirst, first_belief
 from farwall.mix.usual_rule import EXTRA_LOW
+from farwall.nouns import dataclass
 from farwall.spray.fields import Budget, Cut
 from farwall.spray.sweeps import Pieces, Sweeps
 

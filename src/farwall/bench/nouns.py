@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.job import Coat, Crew, Job, Stain, Survey, Tools
 from farwall.facts.samples import Sample
 from farwall.floor.nouns import Exit, Floor
+from farwall.nouns import dataclass
 
 MILD_DAY_MIN = 18.0
 """Sheen-loss time of an invented sample on a mild day; half of it is the most an edge may wait."""

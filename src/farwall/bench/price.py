@@ -7,7 +7,7 @@ chance of losing money are held against what the jobs truly came to.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
@@ -17,6 +17,7 @@ from farwall.evidence import Rank
 from farwall.facts.job import Prices
 from farwall.facts.prices import CallBacks, Rates
 from farwall.job.office.hours.days import worked_days
+from farwall.nouns import dataclass
 from farwall.price.asking import asked
 from farwall.price.chances import call_backs
 from farwall.price.costs import Reckoning, costs_of

@@ -12,8 +12,9 @@ have run out, and by what was forgotten. All spreads are guesses, set once, befo
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from random import Random
+
+from farwall.nouns import dataclass
 
 TUNING, TEST = range(1, 2001), range(2001, 4001)
 TYPICAL_FT2, TYPICAL_WALL_FT = 1500.0, 540.0

@@ -7,13 +7,13 @@ is taken: all other facts are those of the bench.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from farwall.bench.nouns import Case, bench_job
 from farwall.errors import Refused
 from farwall.facts.reading import Reading
 from farwall.job.from_reading import job_from_reading
+from farwall.nouns import dataclass
 from farwall.readers.any_plan import read_plan
 
 OUR_FOLDER = Path(__file__).parents[3] / "tests" / "published" / "data" / "plans"

@@ -14,7 +14,7 @@ The figures, for a field of depth w (its band) at the spray rate R:
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from time import process_time
 from traceback import extract_tb
@@ -25,6 +25,7 @@ from farwall.errors import Unanswerable
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, Plan
 from farwall.job.plan_job import plan_job
+from farwall.nouns import dataclass
 from farwall.readers.plan_json import plan_to_dict
 from farwall.spray.check import check_plan, replay_ages
 

@@ -6,7 +6,6 @@ frame and a title box. Widths of pens and heights of letters: common practice, n
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 from math import atan2, cos, hypot, pi, sin
 from typing import Any, Literal
@@ -17,6 +16,7 @@ import shapely
 
 from farwall.floor.geometry import Point, polygons_of
 from farwall.floor.nouns import Floor, Opening
+from farwall.nouns import dataclass
 
 Style = Literal["filled", "double", "single"]
 Grey = npt.NDArray[np.uint8]

@@ -6,13 +6,13 @@ ray through it meets the table, so that no four corners can take it back.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import cos, pi, radians, sin
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.bench.dice import Dice
+from farwall.nouns import dataclass
 
 Grey = npt.NDArray[np.uint8]
 Real = npt.NDArray[np.float64]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import hypot
 
 import numpy as np
@@ -11,6 +10,7 @@ import shapely
 from shapely.affinity import translate
 
 from farwall.floor.nouns import Floor
+from farwall.nouns import dataclass
 
 _SAME = 0.7
 

@@ -7,12 +7,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
 import numpy as np
 
+from farwall.nouns import dataclass
 from farwall.spray.blocks import Rectangle
 from farwall.spray.edges_at_once import gain_m2
 from farwall.spray.passages import NO_WAY

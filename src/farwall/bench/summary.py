@@ -5,9 +5,9 @@ from __future__ import annotations
 import statistics
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from farwall.bench.score import Score
+from farwall.nouns import dataclass
 
 WORST = 10
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.bench.walk_built import Chance
 from farwall.floor.walk.nouns import Walk
+from farwall.nouns import dataclass
 from farwall.units import M_PER_IN
 
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Iterable
-from dataclasses import asdict, dataclass, field
+from dataclasses import asdict, field
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.bench.nouns import Case

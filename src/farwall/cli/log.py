@@ -6,7 +6,7 @@ import argparse
 import json
 import sys
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -16,6 +16,7 @@ from farwall.cli.log_asked import USAGE, Asked, asked_of, options_of, parsed, wh
 from farwall.cli.log_time import is_on, moment_of
 from farwall.cli.weather_file import weather_of
 from farwall.errors import Mistake, Refused, Unanswerable
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.cli.log_place import Place

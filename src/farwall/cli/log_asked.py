@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from farwall.cli.log_time import KEYS
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 USAGE = "farwall log JOB [EVENT key=value …] [at=9:12] [--story] [--replan --out DIR] [--json]"
 

@@ -11,12 +11,13 @@ import fcntl
 import json
 import os
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from pathlib import Path
 from typing import BinaryIO
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry, Kept
+from farwall.nouns import dataclass
 from farwall.readers.kept_json import kept_from, kept_to_dict
 
 LOG = "log.jsonl"

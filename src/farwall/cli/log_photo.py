@@ -5,12 +5,12 @@ from __future__ import annotations
 import hashlib
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry
 from farwall.facts.log_words import WORDS
+from farwall.nouns import dataclass
 
 _SHA = re.compile(r"[0-9a-f]{64}")
 _HASH = "hash"

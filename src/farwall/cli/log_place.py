@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
@@ -14,6 +14,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.job import Job
 from farwall.facts.log import Entry, Kept
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.facts.lessons import Lessons

@@ -9,10 +9,10 @@ import base64
 import binascii
 import hashlib
 import json
-from dataclasses import dataclass
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 MOST_BYTES = 500_000_000
 """Of a saved file: a thousand photos (a guess)."""

@@ -92,8 +92,8 @@ def _done(argv: Sequence[str] | None) -> int:
     gc.set_threshold(_MANY)
     words = list(sys.argv[1:] if argv is None else argv)
     command = _command(words)
-    if argv is None and command in _PLANS:
-        _only_plan()
+    if argv is None:
+        _own_process(command)
     if command is not None and command not in COMMANDS:
         return _say(*_no_command(command), code=CALLERS_MISTAKE)
     parser = _parser(command)
@@ -136,13 +136,15 @@ def _no_command(word: str) -> tuple[str, ...]:
     return (f"{word[:80]}: there is no such command.", then, "`farwall --help` lists them all.")
 
 
-def _only_plan() -> None:
-    """Make the process ready for one plan, before anything is loaded for it."""
+def _own_process(command: str | None) -> None:
+    """Make a process that is ours alone ready, before anything is loaded for its command."""
+    # None of pydantic's plugins is used, and to look for them reads what is said of each library.
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
+    if command not in _PLANS:
+        return
     # No matrix of a plan is large: threads for their products would only be begun and ended anew
     # with each fork. And a plan of 12 rooms ends before it has lost anything worth looking for.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-    # None of pydantic's plugins is used, and to look for them reads what is said of each library.
-    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
     gc.set_threshold(_VERY_MANY)
 
 

@@ -6,13 +6,13 @@ import argparse
 import json
 import sys
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.air.weather import Forecast, WeatherFile

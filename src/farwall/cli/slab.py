@@ -6,10 +6,10 @@ import argparse
 import json
 import sys
 from collections.abc import Mapping
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGES, Language, speaking
 

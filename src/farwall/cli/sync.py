@@ -6,13 +6,14 @@ import argparse
 import json
 import os
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from farwall.cli.sync_files import fetch, send
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.cli.log_file import LogFile

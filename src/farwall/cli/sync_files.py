@@ -7,13 +7,13 @@ it may be cut short and run twice.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from farwall.cli.log_photo import files_named
 from farwall.errors import Refused
 from farwall.facts.log import Entry
+from farwall.nouns import dataclass
 from farwall.store import files
 
 if TYPE_CHECKING:

@@ -5,11 +5,12 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 from typing import Any
 
 from farwall.facts.log import Kept
+from farwall.nouns import dataclass
 from farwall.web.phone import Phone
 
 NAME = "sync.json"

@@ -12,7 +12,6 @@ in the forms `absorbing` to its optical depth (Beer and Lambert). None is the tr
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -24,6 +23,7 @@ from farwall.colour.channels import (
     lab_of_channels,
     lightness_of_channels,
 )
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 Optics = Literal["scattering", "absorbing"]

@@ -7,10 +7,10 @@ light that goes to and fro between them. Arrays of channels go through as they a
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

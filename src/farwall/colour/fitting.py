@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
@@ -12,6 +10,7 @@ from farwall.colour.looks import looks, parts_of
 from farwall.colour.noise import noise_of
 from farwall.colour.nouns import AT_FLOOR, Told
 from farwall.colour.slopes import Around, around
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 ROUNDS = (0.05, 0.05, 1e-3)

@@ -7,7 +7,6 @@ weighed against a gain. It is judged where the floor drinks most.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -17,6 +16,7 @@ from farwall.colour.difference import de2000
 from farwall.colour.dose import Laid
 from farwall.colour.foresight import with_darkest
 from farwall.colour.nouns import FLOOR, Belief
+from farwall.nouns import dataclass
 
 MOST_TOO_DARK = 0.03
 """Chance of too dark that is borne, 0 to 1."""

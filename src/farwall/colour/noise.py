@@ -6,12 +6,11 @@ than three ranks a photo, and the whole is undone photo by photo (Woodbury's ide
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.nouns import Told
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

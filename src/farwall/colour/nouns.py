@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.dose import Form, Laid, Schedules, schedules
 from farwall.colour.prior import Prior
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 USUAL = Prior()

@@ -10,7 +10,6 @@ then systematic resampling; both textbook).
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -18,6 +17,7 @@ from scipy.special import chdtri, ndtri
 
 from farwall.colour.fitting import Normal
 from farwall.colour.nouns import Fit
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

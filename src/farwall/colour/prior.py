@@ -6,7 +6,7 @@ learns how strong its stains are (`learned` gives what a job told of them).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from farwall.nouns import dataclass
 
 Three = tuple[float, float, float]
 

@@ -10,13 +10,13 @@ looked at wet and then sealed say where this sealer lies.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.channels import channels_of_lab, lab_of_channels
 from farwall.colour.dose import INNER, OUTER
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 Lab = tuple[float, float, float]

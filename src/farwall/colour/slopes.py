@@ -6,14 +6,13 @@ its own bare depth: so few rows are reckoned, and each parameter's slope is put 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.dose import Form
 from farwall.colour.looks import HAIR, looks
 from farwall.colour.nouns import AT_FLOOR, Told
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

@@ -10,7 +10,6 @@ number of steps is fixed. Where the columns left are few, `exact` closes what re
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -19,6 +18,7 @@ from numpy.typing import NDArray
 from farwall.days.columns import Column
 from farwall.days.nouns import DayCrew
 from farwall.days.vans import guards
+from farwall.nouns import dataclass
 
 Reals = NDArray[np.float64]
 _STEPS = 600

@@ -8,7 +8,6 @@ every start at once: an exact answer on the grid, not a search.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -17,6 +16,7 @@ from numpy.typing import NDArray
 from farwall.days.clock import PER_DAY, SLOT_MIN, SiteClock, Slots
 from farwall.days.nouns import Step
 from farwall.days.practice import step_min, whole_slots
+from farwall.nouns import dataclass
 
 End = Literal["low", "likely", "high"]
 _FITS_A_DAY = 36

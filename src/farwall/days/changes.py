@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.days.nouns import Before, Calendar, HouseDays, Placed, Question
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.days.nouns import Ahead, Pace, Place
 from farwall.days.work_hours import EVENING_MIN, NOON_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
+from farwall.nouns import dataclass
 
 SLOT_MIN = 15
 PER_DAY = 1440 // SLOT_MIN

@@ -6,13 +6,12 @@ which its floor is fresh and has to be guarded, and what it costs.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.days.chain import Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working_day
 from farwall.days.nouns import Ahead, Before, DayCrew, House, Question
 from farwall.days.practice import LOCK_AFTER_SEAL_MIN, LONG_LOCK_DAYS, chain_of
 from farwall.days.work_hours import NOON_MIN, WORK_FROM_MIN
+from farwall.nouns import dataclass
 
 Hold = tuple[int, int]
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import isfinite
 from typing import Any
 
@@ -13,6 +12,7 @@ from farwall.days.columns import crew_change
 from farwall.days.nouns import Question
 from farwall.days.search import Choice, Choices
 from farwall.days.vans import Van, Way
+from farwall.nouns import dataclass
 
 _Key = tuple[int, str, int]
 

@@ -8,7 +8,7 @@ ahead and never on a slab that cools.
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 from farwall.air.conditions import Conditions
@@ -22,6 +22,7 @@ from farwall.days.nouns import MILD_HOUR, Ahead, HourAhead, Question
 from farwall.days.waits import USUAL_SEALER
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
+from farwall.nouns import dataclass
 
 WET_PACE = 0.4
 """On a wet day with doors shut waits run at no more than this: between "dry-down twice as

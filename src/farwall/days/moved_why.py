@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from typing import Literal
 
@@ -19,6 +19,7 @@ from farwall.days.columns import HOLDS, held, lock_slots
 from farwall.days.nouns import Ahead, Away, Calendar, House, Step
 from farwall.days.practice import chain_of
 from farwall.days.work_hours import NOON_MIN, WORK_FROM_MIN
+from farwall.nouns import dataclass
 
 Kind = Literal["trade", "hours", "window", "crew", "waits", "no sooner"]
 _MUCH_LATER = 2

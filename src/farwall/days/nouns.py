@@ -7,11 +7,12 @@ clock of the site; dates are whole days from there.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime
 from typing import Literal
 
 from farwall.evidence import Rank, Span
+from farwall.nouns import dataclass
 
 Place = Literal["any", "coat", "rinse", "seal"]
 """When a step may be done: in working hours; while the slab lets stain; till evening; in a

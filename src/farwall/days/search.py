@@ -8,11 +8,11 @@ answer. Nothing is claimed here; `bound` says how good it is.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.days.columns import Column, crew_change
 from farwall.days.nouns import Question
 from farwall.days.vans import Van, Way
+from farwall.nouns import dataclass
 
 _MULTIPLIER, _ADDEND, _MODULUS = 6364136223846793005, 1442695040888963407, 1 << 64
 

@@ -7,8 +7,6 @@ of a few vans are solved anew one after the other, and the gap is told.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.days.bound import Pool, Priced, kept, pool, priced
 from farwall.days.columns import Column, columns
 from farwall.days.exact import chosen
@@ -17,6 +15,7 @@ from farwall.days.search import Choice, Choices, Search, cost_of, first_answer, 
 from farwall.days.vans import Way
 from farwall.days.why import NoDays, lack_of
 from farwall.errors import Mistake, Refused, Unanswerable
+from farwall.nouns import dataclass
 
 _WORK = 2_000_000
 """Houses put in while searching: some seconds, whatever their number."""

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.days.columns import Column
 from farwall.days.nouns import DayCrew
+from farwall.nouns import dataclass
 
 
 def bits(places: Iterable[int]) -> int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 import numpy as np
@@ -16,6 +16,7 @@ from farwall.days.practice import LONG_LOCK_DAYS, chain_of
 from farwall.days.words import date_words
 from farwall.days.work_hours import EVENING_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 
 Kind = Literal["long", "never", "window", "late", "trade"]
 _TOLD_DAYS = 8

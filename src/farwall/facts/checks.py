@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le
 
 from farwall.facts.slab import Acidity
+from farwall.nouns import dataclass
 
 _SlabC = Annotated[float, Ge(-30), Le(70)]
 _Positive = Annotated[float, Gt(0)]

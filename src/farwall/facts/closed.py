@@ -5,12 +5,13 @@ SI. All but the job's own id and date may be missing: a job tells what it tells.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.facts.job import Finish
+from farwall.nouns import dataclass
 
 _Positive = Annotated[float, Gt(0), Le(1e6)]
 _NotNegative = Annotated[float, Ge(0), Le(1e6)]

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Le
+
+from farwall.nouns import dataclass
 
 _Percent = Annotated[float, Ge(0), Le(100)]
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 WEAKEST = 100.0
 """Parts of water to one of stain beyond which a cut is taken for a slip of the pen."""

@@ -8,9 +8,8 @@ which say so.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 from farwall.units import L_PER_US_GAL, M2_PER_FT2, M_PER_FT, M_PER_IN, m2_per_l_from_ft2_per_gal
 
 PRACTICE = "common-practice"

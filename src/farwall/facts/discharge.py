@@ -5,12 +5,13 @@ The tool informs, it does not decide: without such a word nothing goes down a dr
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated, Literal
 
 from annotated_types import Ge, MaxLen
 
 from farwall.facts.slab import Acidity
+from farwall.nouns import dataclass
 
 _NotNegative = Annotated[float, Ge(0)]
 WasteWay = Literal["sewer", "hauled", "treatment works", "not allowed"]

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from farwall.errors import Refused
 from farwall.facts.cut import Cut, parse_cut
 from farwall.facts.default_table import STAIN_DENSITY_KG_L
 from farwall.facts.job import Coat, Stain
 from farwall.facts.samples import Sample
+from farwall.nouns import dataclass
 
 WATER_KG_L = 1.0
 """Within 0.3 % between 5 and 25 °C: far below what a sprayer is weighed to."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated
 
 from annotated_types import MaxLen
+
+from farwall.nouns import dataclass
 
 Short = Annotated[str, MaxLen(200)]
 

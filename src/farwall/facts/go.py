@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 GoWord = Literal["no", "ask", "go with", "go"]
 GoVerdict = Literal["no", "not yet", "go with", "go"]

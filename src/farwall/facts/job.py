@@ -7,7 +7,7 @@ Celsius.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
@@ -36,6 +36,7 @@ from farwall.facts.supplies import Supplies
 from farwall.facts.washing import Washing
 from farwall.facts.workers import Emergency, Worker
 from farwall.floor.nouns import Exit, Floor
+from farwall.nouns import dataclass
 
 Positive = Annotated[float, Gt(0)]
 NotNegative = Annotated[float, Ge(0)]

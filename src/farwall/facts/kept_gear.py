@@ -7,13 +7,13 @@ is a guess until the firm tells its own (`supplies.lasts`).
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.supplies import Supplies
 from farwall.facts.van import SprayerKind
+from farwall.nouns import dataclass
 
 SPRAYER_LASTS: Mapping[SprayerKind, tuple[int, int]] = MappingProxyType(
     {"cheap": (1, 2), "acid-proof": (10, 30)}

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, MaxLen, MinLen
+
+from farwall.nouns import dataclass
 
 LESSONS_VERSION = 1
 

@@ -7,12 +7,13 @@ same entry. What was wrong is struck by another entry and stays to be read.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated
 
 from annotated_types import Ge, MinLen
 
 from farwall.facts.plain import Plain
+from farwall.nouns import dataclass
 
 LOG_VERSION = 1
 

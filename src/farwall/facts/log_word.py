@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 Kind = Literal[
     "litres", "minutes", "hours", "celsius", "percent", "m_s", "kg_m2_h", "kg", "count", "m2_per_l",

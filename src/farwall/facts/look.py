@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 WayName = Literal["look inside", "in parts", "at stop lines"]
 """look inside: little in the morning, more at stop lines, the last field looked into · in parts:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Le, MaxLen, MinLen
+
+from farwall.nouns import dataclass
 
 MaterialKind = Literal[
     "water", "stain", "mixed stain", "dried stain", "muriatic acid", "etching acid", "bicarbonate",

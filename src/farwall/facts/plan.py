@@ -5,7 +5,7 @@ Minutes count from `starts_at`; places are metres in the frame of the floor.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
 
 from farwall.facts.go import Go
@@ -17,6 +17,7 @@ from farwall.facts.sunlight import SunOnFloor
 from farwall.facts.van import VanPlan
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Fixture, Opening, Room, SawCut
+from farwall.nouns import dataclass
 
 TimedPoint = tuple[float, float, float]
 """x in metres, y in metres, minutes from the start."""

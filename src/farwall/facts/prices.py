@@ -6,10 +6,11 @@ defaults, by its rank.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Le, MaxLen, MinLen
+
+from farwall.nouns import dataclass
 
 Amount = Annotated[str, MinLen(1), MaxLen(30)]
 """A decimal number as text, such as 1290 or 1290.50."""

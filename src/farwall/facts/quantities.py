@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.facts.van import StockKind, Unit
+from farwall.nouns import dataclass
 
 Moment = Literal["stain", "mask", "wash", "seal", "wear", "tools"]
 """What a line is for."""

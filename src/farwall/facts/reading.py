@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
 
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Exit, Floor
+from farwall.nouns import dataclass
 
 MISPLACED = "polygon-misplaced"
 """Under `left`, a room stands where the file draws it though its walls and doors lie elsewhere:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MinLen
 
 from farwall.facts.slab import Acidity
+from farwall.nouns import dataclass
 
 _SlabC = Annotated[float, Ge(-30), Le(70)]
 _Hours = Annotated[float, Gt(0)]

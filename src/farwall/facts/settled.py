@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.facts.job import Coat, Container, Finish, Job, Stain
 from farwall.facts.plan import Ground, PlanTools
 from farwall.facts.samples import Sample
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

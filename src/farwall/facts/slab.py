@@ -5,12 +5,12 @@ An unknown is asked, never guessed: nothing here has a default of its own.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.floor.geometry import PolygonGeometry
+from farwall.nouns import dataclass
 
 _Share = Annotated[float, Ge(0), Le(100)]
 _NotNegative = Annotated[float, Ge(0)]

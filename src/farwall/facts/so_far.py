@@ -6,12 +6,12 @@ became of it: every moment settled, written into the plan of the rest and never 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Le, MinLen
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 SO_FAR_VERSION = 1
 

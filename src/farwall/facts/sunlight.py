@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.floor.geometry import PolygonGeometry
 from farwall.floor.nouns import Window
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

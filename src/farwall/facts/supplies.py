@@ -6,12 +6,13 @@ user's own figure in the place of the rule's.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen, MinLen
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 Stage = Literal["before board", "before mud", "after paint"]
 """When in the build the floor is stained; it decides what stands to be masked."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, MinLen
+
+from farwall.nouns import dataclass
 
 VAN_VERSION = 1
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, MaxLen, MinLen
 
 from farwall.facts.prices import Amount
 from farwall.facts.van import StockKind, Unit
+from farwall.nouns import dataclass
 
 WARES_VERSION = 1
 _Word = Annotated[str, MaxLen(200)]

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, Le, MaxLen
 
 from farwall.facts.slab import Acidity
+from farwall.nouns import dataclass
 
 _Positive = Annotated[float, Gt(0)]
 _Share = Annotated[float, Ge(0), Le(100)]

@@ -6,10 +6,11 @@ reckoned where it is asked.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal
 
 from annotated_types import Ge, Gt, MaxLen, MinLen
+
+from farwall.nouns import dataclass
 
 Duty = Literal["mixes", "sprays", "helps", "scrubs", "seals", "stands by"]
 Respirator = Literal["half face", "full face", "powered", "powered hood"]

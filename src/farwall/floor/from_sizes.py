@@ -7,7 +7,7 @@ thickness. Good for a first plan: areas, fields, order and mix hang on sizes and
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
 
 import shapely
@@ -15,6 +15,7 @@ import shapely
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point, polygon_geometry
 from farwall.floor.nouns import Exit, Floor, Opening, Room
+from farwall.nouns import dataclass
 
 Way = Literal["door", "cased", "wide"]
 WIDTH_M: dict[str, float] = {"door": 0.76, "cased": 0.91, "wide": 1.83, "outside": 0.91}

@@ -7,13 +7,14 @@ first point.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 from shapely.geometry.polygon import orient
+
+from farwall.nouns import dataclass
 
 Point = tuple[float, float]
 Ring = tuple[Point, ...]

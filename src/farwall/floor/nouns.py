@@ -6,11 +6,11 @@ way out is a choice of the day and not a fact of the slab.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal
 
 from farwall.floor.geometry import Point, PolygonGeometry
+from farwall.nouns import dataclass
 
 OpeningKind = Literal["door", "cased", "wide", "outside"]
 """door: a leaf hides a seam · cased: a frame without a leaf · wide: neither ·

@@ -9,7 +9,6 @@ So a place counts as the sine of the angle between view and line.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from math import dist, floor
 
@@ -20,6 +19,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor, Window
+from farwall.nouns import dataclass
 
 OPEN_TO_SIGHT = frozenset({"cased", "wide"})
 USUAL_GLASS_M = 1.2

@@ -8,12 +8,12 @@ on it; a wall behind a fixture is not masked, the fixture's own edge is.
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.nouns import Floor, Opening, Room
+from farwall.nouns import dataclass
 
 _ON_EDGE_M = 0.002
 

@@ -7,10 +7,10 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.facts.reading import Note
+from farwall.nouns import dataclass
 
 Json = dict[str, Any]
 THRESHOLD = "threshold"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -12,6 +12,7 @@ from farwall.facts.plan import Band, Plan, Refill, Walk
 from farwall.job.half_told import begun_together
 from farwall.job.second_past import swaps_for, word_of
 from farwall.job.so_far_sense import HAIR_MIN, every_band, whole_fields
+from farwall.nouns import dataclass
 
 _SAME_MIN = 0.01
 Clock = Callable[[float], float]

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import get_args
 
@@ -35,6 +35,7 @@ from farwall.job.lasting import lasting_of
 from farwall.job.live.clocks import LiveClocks
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
 from farwall.job.waits import Waits
+from farwall.nouns import dataclass
 
 WHOLE = "all fields"
 """The field of a coat whose litres are known for all its fields together and not for each."""

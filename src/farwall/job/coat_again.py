@@ -5,7 +5,7 @@ The planner of the morning does it (`plan_coat`, `time_sweep`), given the day as
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from math import inf
 
@@ -30,6 +30,7 @@ from farwall.job.places_again import (
     walks_to,
 )
 from farwall.job.sun_midday import in_sun
+from farwall.nouns import dataclass
 from farwall.spray.crew import walks_off
 from farwall.spray.dry import DryGround
 from farwall.spray.kept import KeptSweeper, kept_sweep, pieces_of

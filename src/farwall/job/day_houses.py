@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 
 from farwall.air.day import LAG_H, HourAtSlab, Readings, hours_at_slab, typed_conditions
@@ -27,6 +27,7 @@ from farwall.job.site import kept_warm
 from farwall.job.sun_slab import sun_warmth
 from farwall.job.sunlight import Sunlight, sunlight_of
 from farwall.job.waits import Waits
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

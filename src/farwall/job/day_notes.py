@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import timedelta
 
 from farwall.air.foretold import Foretold, Outdoors
@@ -15,6 +14,7 @@ from farwall.evidence import Rank
 from farwall.facts.job import Job
 from farwall.job.site import HEATED_TO_C, heater_warnings, house_of
 from farwall.job.sunlight import sunlight_of
+from farwall.nouns import dataclass
 from farwall.units import clock_words, f_from_c
 
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.plan import Proof
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

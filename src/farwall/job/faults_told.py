@@ -9,10 +9,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.facts.numbered import by_number
+from farwall.nouns import dataclass
 from farwall.units import (
     M_PER_FT,
     M_PER_IN,

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone
 
 from farwall.air.weather import Forecast, WeatherFile
@@ -16,6 +15,7 @@ from farwall.job.in_view import in_view
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.patches import cut_off_by_patches, planned_floor, with_drops
+from farwall.nouns import dataclass
 from farwall.spray.sweeps import Pieces
 from farwall.spray.world import World, build_world
 

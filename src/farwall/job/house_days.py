@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -12,6 +11,7 @@ from farwall.errors import Refused, Unanswerable
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.job.plan_days import Ask, house_ids, plan_days
+from farwall.nouns import dataclass
 
 _MOST_BEFORE_DAYS = 12
 """No house is cleaned and masked for longer before its first coat: a limit of our search."""

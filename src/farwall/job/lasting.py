@@ -6,7 +6,7 @@ A typed reading wins over the weather file; the budget of an edge is prudent
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from functools import cached_property
 
@@ -28,6 +28,7 @@ from farwall.job.sheen_seen import learned_span, taught
 from farwall.job.site import house_of
 from farwall.job.sun_slab import SunWarmth, sun_warmth, warmed
 from farwall.job.sunlight import SUNNY_SHARE, Sunlight, sunlight_of
+from farwall.nouns import dataclass
 
 _LONGEST_MIN = 24 * 60.0
 _NONE = OpenTime(0.0, 0.0, 0.0, Rank.PRACTICE.value, "common-practice")

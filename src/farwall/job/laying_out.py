@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import cache
 
 from farwall.beside import Beside, at_once
 from farwall.facts.settled import SettledCoat
 from farwall.job.ground import JobGround, rooms_of
+from farwall.nouns import dataclass
 from farwall.spray.fields import COMFORT, Budget, Cut, cut_into_fields
 from farwall.spray.order import BudgetAt, Order, Step, order_fields
 from farwall.spray.sweeps import Pieces, Sweeps

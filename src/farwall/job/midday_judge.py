@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.beside import Beside, at_once
 from farwall.facts.plan import Field, Remedy, Verdict
+from farwall.nouns import dataclass
 from farwall.spray.lives import Held
 from farwall.spray.schedule import Timed
 from farwall.spray.verdict import Case, Judge, Weighed, settled

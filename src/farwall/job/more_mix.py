@@ -8,7 +8,7 @@ through an opening without a leaf.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
@@ -20,6 +20,7 @@ from farwall.mix.gate import budget, mix_now_l
 from farwall.mix.lean import Ahead, looks_of, mix_at_line_l
 from farwall.mix.look import LEAST_BOX_L
 from farwall.mix.thirst import Thirst
+from farwall.nouns import dataclass
 
 MIXING_MIN = 6.0
 """Measuring out, stirring and boxing a batch. Rank: guess."""

@@ -7,7 +7,7 @@ Nothing here shuts out air: a draught is never taken away.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from functools import cached_property
 
@@ -24,6 +24,7 @@ from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.floor.nouns import Window
 from farwall.job.lasting import Lasting, lasting_of
 from farwall.mix.cut import Cut, parse_cut
+from farwall.nouns import dataclass
 from farwall.spray.verdict import Otherwise
 from farwall.units import clock_words, ft2_per_gal_from_m2_per_l
 

@@ -7,7 +7,7 @@ is as planned.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
@@ -25,6 +25,7 @@ from farwall.job.second_past import (
 )
 from farwall.job.so_far_sense import LITRE, insist_on_sense, whole_fields
 from farwall.job.told_times import as_planned, bands_done
+from farwall.nouns import dataclass
 
 AT_M = 0.5
 """A place told this near to the planned one is taken for it. Rank: guess."""

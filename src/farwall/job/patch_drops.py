@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import shapely
@@ -11,6 +10,7 @@ from farwall.air.limits import drop_verdict
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
 from farwall.floor.geometry import PolygonGeometry, polygon_geometry, polygons_of
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

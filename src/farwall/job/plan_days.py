@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date, datetime, timedelta, timezone, tzinfo
 from typing import Any
 
@@ -26,6 +26,7 @@ from farwall.job.day_notes import day_notes
 from farwall.job.day_remedies import with_remedies
 from farwall.job.lessons import labour_of
 from farwall.job.say_moved import said_why
+from farwall.nouns import dataclass
 
 _LEAST_DAYS, _SPARE_DAYS, _DAYS_PER_HOUSE = 60, 45, 8
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TypedDict, Unpack
 
 import rfc8785
@@ -39,6 +39,7 @@ from farwall.job.proof import proof_of
 from farwall.job.slab_words import weather_grounds
 from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
 from farwall.mix.plan import plan_mixes
+from farwall.nouns import dataclass
 from farwall.spray.fields import Budget, Cut, cut_into_fields
 from farwall.spray.sweeps import Sweeps
 

@@ -13,7 +13,7 @@ docs/spraying.md has the figures. It is an estimate; what is printed comes from 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 from farwall.air.weather import Forecast, WeatherFile
@@ -26,6 +26,7 @@ from farwall.job.ground import JobGround, ground_of, world_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.patches import planned_floor
 from farwall.job.plan_job import planned
+from farwall.nouns import dataclass
 from farwall.spray.order import Step
 from farwall.spray.refills import Flow, age_with_min, refill_stops
 from farwall.spray.sweep import Sweep

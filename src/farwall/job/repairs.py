@@ -8,7 +8,7 @@ hand is told with the place where it is done.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import dist
 from typing import Literal
 
@@ -16,6 +16,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Exit, Fixture, Opening, Room
+from farwall.nouns import dataclass
 
 Answer = Literal["yes", "no"]
 NEAR_M = 1.2

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from math import inf
 
@@ -13,6 +12,7 @@ from farwall.job.again_fields import first_min, last_min, moved
 from farwall.job.coat_again import Again, CoatAgain, Remains, Stand
 from farwall.job.past import Settled
 from farwall.job.so_far_sense import whole_fields
+from farwall.nouns import dataclass
 from farwall.spray.kept import pieces_of
 
 _ROUNDED_MIN = 0.1

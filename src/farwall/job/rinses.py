@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import cached_property
 
 import shapely
@@ -15,6 +15,7 @@ from farwall.air.slab_tests import readings_by_area
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import Happened, Story
+from farwall.nouns import dataclass
 from farwall.units import ft2_from_m2
 
 _RAGS = ("clean", "grey", "coloured")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.facts.numbered import numbered, stain_named
@@ -11,6 +10,7 @@ from farwall.facts.plan import Chances, Field, Plan
 from farwall.job.chances.words import share_words
 from farwall.job.go.say import in_short
 from farwall.job.way_words import way_words
+from farwall.nouns import dataclass
 from farwall.units import clock_words, ft2_from_m2, gal_from_l
 
 WORDS = {

@@ -6,7 +6,6 @@ by what was watched on this floor. The floor itself wins: even light colour, met
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.waits import DRY_DOWN
@@ -15,6 +14,7 @@ from farwall.facts.plan import Clock
 from farwall.facts.settled import SettledCoat
 from farwall.job.lasting import Lasting
 from farwall.job.waits import Waits
+from farwall.nouns import dataclass
 
 _WITH_WALKS = 1.5
 """Minutes of a coat over those of its spraying alone, for walks and fillings: a guess."""

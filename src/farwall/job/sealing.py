@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from farwall.air.conditions import Conditions
@@ -17,6 +16,7 @@ from farwall.job.lasting import lasting_of
 from farwall.job.seal_earliest import Earliest, earliest_of
 from farwall.job.sun_slab import worse
 from farwall.job.sun_slab_words import sun_slab_warnings
+from farwall.nouns import dataclass
 from farwall.units import clock_words, f_from_c
 
 LABEL_WINS = "The sealer's label wins over every figure here."

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import SoFar
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
 from farwall.job.in_view import as_seen
+from farwall.nouns import dataclass
 from farwall.spray.crew import second_base
 from farwall.spray.world import build_world
 

@@ -8,10 +8,10 @@ mixed and sprayed for.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import inf
 
 from farwall.facts.reading import Reading, StatedKind
+from farwall.nouns import dataclass
 from farwall.units import ft2_from_m2
 
 AGREES = 0.005

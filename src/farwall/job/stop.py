@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -12,6 +10,7 @@ from farwall.facts.so_far import SoFar, StopAt
 from farwall.floor.nouns import Floor
 from farwall.job.half_told import begun_together
 from farwall.job.replan import replan
+from farwall.nouns import dataclass
 from farwall.spray.kept import borders_of, exit_of, pieces_of
 from farwall.spray.world import Seam, build_world
 

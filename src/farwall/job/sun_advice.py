@@ -8,7 +8,7 @@ dies by it, or is left with less than a fifth of its time.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from farwall.air.weather import Forecast, WeatherFile
@@ -22,6 +22,7 @@ from farwall.facts.sunlight import SunAdvice, SunOnFloor
 from farwall.floor.nouns import Floor
 from farwall.job.lasting import Lasting
 from farwall.job.sunlight import Pane, Sunlight, missing_for_sun
+from farwall.nouns import dataclass
 from farwall.spray.lives import Held, Lives, held_to
 from farwall.spray.plan_coat import LaidField
 from farwall.spray.remedies.case import TIGHT

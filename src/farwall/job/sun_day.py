@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 
 from farwall.air.weather import WeatherFile
@@ -10,6 +10,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.job import Job
 from farwall.facts.sunlight import SunPatch
 from farwall.job.sunlight import Sunlight, missing_for_sun, sunlight_of
+from farwall.nouns import dataclass
 
 _DAY_MIN = 24 * 60.0
 

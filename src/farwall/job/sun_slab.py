@@ -12,7 +12,7 @@ the house is left out.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from functools import cache
 
@@ -24,6 +24,7 @@ from farwall.air.sealing import Sealing
 from farwall.air.slab import face_c
 from farwall.job.sun_heat import heat_by_room
 from farwall.job.sunlight import Sunlight
+from farwall.nouns import dataclass
 
 BEFORE_DAYS = 3
 """Days of sun before the first hour: what was taken up before them is less than a tenth."""

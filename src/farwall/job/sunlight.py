@@ -8,7 +8,7 @@ typical year's clouds are no forecast. Whoever knows better covers the window, o
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime, timedelta
 from functools import cached_property
 from itertools import pairwise
@@ -27,6 +27,7 @@ from farwall.facts.sunlight import SunPatch
 from farwall.floor.geometry import polygon_geometry, polygons_of
 from farwall.floor.nouns import Floor, Window
 from farwall.floor.thresholds import join_thresholds
+from farwall.nouns import dataclass
 
 LOOK_MIN, STEP_MIN = 10, 30
 SUNNY_SHARE = 0.05

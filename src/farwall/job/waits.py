@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from farwall.air.beside import NOTHING, Beside, carried_beside, spread_beside
@@ -45,6 +45,7 @@ from farwall.floor.takeoff import take_off
 from farwall.job.lasting import Lasting
 from farwall.job.looks import paired
 from farwall.job.sheen_seen import conditions_of, samples_timed, sheen_share, usual_sheen_min
+from farwall.nouns import dataclass
 
 
 def rinsed_min(starts_at: datetime, free_min: float, *, lasts_min: float) -> float:

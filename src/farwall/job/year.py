@@ -7,7 +7,6 @@ season is like, never what a day will bring.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta, timezone
 from typing import Literal
 
@@ -23,6 +22,7 @@ from farwall.facts.sealer import Sealer, SealerType
 from farwall.job.year_chain import FROM_H, TO_H, allowed, days_to_seal
 from farwall.job.year_heat import heated
 from farwall.job.year_hours import DAY_H, Flags, Floats, Seal, Stain, seal_hours, stain_hours
+from farwall.nouns import dataclass
 
 Standing = Literal["shut", "open", "heated"]
 DAYS = 365

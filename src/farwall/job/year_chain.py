@@ -8,7 +8,6 @@ every date at once, by the hour.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -22,6 +21,7 @@ from farwall.days.practice import chain, step_min
 from farwall.days.work_hours import TYPICAL_M2
 from farwall.facts import default_table as table
 from farwall.job.year_hours import DAY_H, Flags, Floats, Seal, Stain, passed, until
+from farwall.nouns import dataclass
 
 FROM_H, TO_H = 8, 18
 """Hours in which somebody works: a guess near the calendar's 7:30 to 18:30."""

@@ -7,7 +7,6 @@ for a whole year at once. The last hours run on into the year's first ones.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,6 +20,7 @@ from farwall.air.sealers import GOOD_RH_PERCENT, SealerLimits
 from farwall.air.sealing import AHEAD_H, FALLING_K_PER_H
 from farwall.air.waits import HOUR_MIN, NEUTRALISE, RECOAT, Wait, worth_min
 from farwall.facts import default_table as table
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 Flags = NDArray[np.bool_]

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from farwall.facts.closed import ClosedJob
+from farwall.nouns import dataclass
 
 DAYS_A_MONTH = 30.4375
 

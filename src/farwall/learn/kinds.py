@@ -8,7 +8,7 @@ the tuning half of the bench.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
 
 from farwall.air.learned import Spread
@@ -17,6 +17,7 @@ from farwall.evidence import Rank
 from farwall.facts import default_table as table
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.learn.tree import Prior
+from farwall.nouns import dataclass
 
 Scale = Literal["factor", "steps"]
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 
 from farwall.errors import Mistake, Refused
@@ -26,6 +26,7 @@ from farwall.learn.spreads import gate_field_variance, spread_lessons
 from farwall.learn.told import Told, told_of
 from farwall.learn.tree import Fit, fit
 from farwall.mix.need import log_variance
+from farwall.nouns import dataclass
 
 HIGH = 0.9
 """Ranges hold four times in five, as those of the clocks do."""

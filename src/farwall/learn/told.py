@@ -8,12 +8,12 @@ from __future__ import annotations
 import math
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from typing import TypeVar
 
 from farwall.days.work_hours import FIXED_SHARE, TYPICAL_M2
 from farwall.facts.closed import ClosedJob, ColourSeen, Sprayed, WaitSeen
 from farwall.learn import kinds
+from farwall.nouns import dataclass
 
 T = TypeVar("T")
 

@@ -23,10 +23,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
+
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 Whole = npt.NDArray[np.intp]

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 from farwall.learn.tree import ODD, TAIL
+from farwall.nouns import dataclass
 
 STRENGTH = 8.0
 """For how many differences the guess counts: a guess."""

@@ -6,12 +6,11 @@ below the marks on a pail (from memory). Strengths are shares of mass.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.errors import Mistake, Refused
 from farwall.evidence import Known, Rank, Span
 from farwall.facts.default_table import STAIN_DENSITY_KG_L as _DENSITY
 from farwall.mix.cut import Cut
+from farwall.nouns import dataclass
 
 TRADE_ACID_PERCENT = Known(31.45, "% HCl by mass", Rank.PUBLISHED, "baume")
 """Trade-strength muriatic acid, 20 degrees Baumé [baume]."""

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.facts.settled import SettledJob
 from farwall.mix.batch import Batch
 from farwall.mix.pack import Pack, pack
+from farwall.nouns import dataclass
 
 USUAL_RESERVE_SAMPLED, USUAL_RESERVE_UNSAMPLED = 0.15, 0.25
 """What finishers buy beyond the need, on a sampled slab and on another [common-practice]."""

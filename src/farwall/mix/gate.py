@@ -17,9 +17,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.mix.thirst import Thirst
+from farwall.nouns import dataclass
 
 LAST_SHARE = 0.8
 """The last field's part of the budget: our choice; simulated, it left the least over."""

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.facts.look import LookIf, LookRow
 from farwall.mix.gate import PAPER_FACTORS, taught
@@ -23,6 +22,7 @@ from farwall.mix.look import (
     mix_at_look_l,
 )
 from farwall.mix.thirst import Thirst, inside
+from farwall.nouns import dataclass
 
 LEAN_SHARE = 0.65
 """Of a coat's likely need, mixed in the morning. Set on tuning days."""

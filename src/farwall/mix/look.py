@@ -15,9 +15,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.mix.thirst import Thirst
+from farwall.nouns import dataclass
 
 STIRRING_MIN = 4.0
 """Measuring, stirring and boxing a batch with the stain opened, the water in its pail and the jug

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from statistics import NormalDist
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
@@ -17,6 +16,7 @@ from typing import TYPE_CHECKING, Literal
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.job import Container
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     import numpy as np

@@ -5,7 +5,6 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.evidence import Rank
 from farwall.facts.look import Look, MixWay
@@ -27,6 +26,7 @@ from farwall.mix.lean import LeanMix, lean_mixes
 from farwall.mix.thirst import FIELD_SHARE, Thirst, first_belief
 from farwall.mix.usual_rule import UsualRule, usual_rule
 from farwall.mix.ways import FieldNeed, ahead_of, lean_gates, looks_of_coat, way_of
+from farwall.nouns import dataclass
 
 OWN_SHARE = "share of the spread that is the field's own"
 """Name of a ground: alone the guess for all coats, with a coat behind it what was learned."""

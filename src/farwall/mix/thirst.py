@@ -19,10 +19,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from statistics import NormalDist
 
 from farwall.mix.need import log_variance
+from farwall.nouns import dataclass
 
 FIELD_SHARE = 0.2
 """Share of the variance that belongs to a field and not to the job: our guess."""

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.mix.thirst import Thirst
+from farwall.nouns import dataclass
 
 EXTRA_LOW, EXTRA_HIGH = 1 / 6, 1 / 5
 """One extra gallon on six, one on five: common practice, no source [common-practice]."""

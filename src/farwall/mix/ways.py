@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.facts.look import Look, MixWay
 from farwall.mix.gate import PAPER_FACTORS, Gate, StartAt, taught
 from farwall.mix.lean import Ahead, begin_need_l, lean_mixes, look_tables, looks_of
 from farwall.mix.look import BandNeed
 from farwall.mix.thirst import Thirst
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

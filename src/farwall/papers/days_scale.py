@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
+
+from farwall.nouns import dataclass
 
 _DAY_FROM_MIN, _DAY_TO_MIN = 390.0, 1140.0
 _NIGHT_SHARE, _WEEKEND_SHARE = 0.14, 0.3

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from farwall.evidence import rank_words
 from farwall.facts.plan import Ground
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import length, volume
 from farwall.units import f_from_c, ft2_from_m2, ft2_per_gal_from_m2_per_l, ft_from_m

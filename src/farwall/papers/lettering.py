@@ -9,9 +9,9 @@ for. A test holds the table to the font file.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 
+from farwall.nouns import dataclass
 from farwall.phrasebook import told
 
 _REGULAR = (

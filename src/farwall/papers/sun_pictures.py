@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 import shapely
 
 from farwall.facts.plan import Plan
 from farwall.facts.sunlight import SunPatch
 from farwall.floor.nouns import Floor, Opening, Room, Window
+from farwall.nouns import dataclass
 from farwall.papers.drawing.frame import Frame, frame_for
 from farwall.papers.drawing.sun_marks import (
     draw_sun,

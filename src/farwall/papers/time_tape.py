@@ -7,10 +7,10 @@ what is planned a dashed outline.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.facts.plan import Clock, Field, Plan
+from farwall.nouns import dataclass
 from farwall.papers.ink import INK, LINE, RAMP, SOFT, WHITE
 from farwall.papers.lettering import SCREEN_LETTERING, Lettering, text_width
 from farwall.papers.svg import Svg, number

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 from typing import Literal
 
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.phrasebook import told
 
 Units = Literal["us", "metric"]

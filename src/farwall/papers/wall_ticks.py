@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -22,6 +22,7 @@ from shapely.ops import substring
 
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.papers.wall_runs import STEP_DEPTH_M, TOLERANCE_M, runs_of_ring
 
 LETTERS = "ABCDEFGHJKMNPQRSTUVWXYZ"

@@ -6,9 +6,10 @@ import io
 import re
 import zipfile
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from decimal import Decimal
+
+from farwall.nouns import dataclass
 
 _FIRST_DAY = (1980, 1, 1, 0, 0, 0)
 _STAMP = datetime(1980, 1, 1)  # noqa: DTZ001  a workbook's days have no zone

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache, lru_cache
 
+from farwall.nouns import dataclass
 from farwall.phrasebook.patterns import PLACE, Pattern, pattern_of
 from farwall.phrasebook.phrases import phrases
 from farwall.phrasebook.places import (

@@ -9,8 +9,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
+from farwall.nouns import dataclass
 from farwall.phrasebook.places import ADDRESS, PATH, QUANTITY
 
 PLACE = re.compile(r"\{([#@&$*]?)(\d)\}")

@@ -6,9 +6,9 @@ reckon [common-practice].
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
+from farwall.nouns import dataclass
 from farwall.price.money import CENT, NOTHING, rounded, share
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank
@@ -11,6 +10,7 @@ from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.lessons import Lessons
 from farwall.facts.prices import CallBacks
 from farwall.learn.kinds import CALL_BACKS
+from farwall.nouns import dataclass
 from farwall.price.money import written
 from farwall.price.usual import CALL_BACK_COST, CALL_BACK_PERCENT
 

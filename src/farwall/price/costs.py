@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 from farwall.price.chances import Chance
 from farwall.price.goods import Goods
 from farwall.price.hours import TaskHours, Three

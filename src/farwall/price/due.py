@@ -8,10 +8,11 @@ place.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 
+from farwall.nouns import dataclass
 from farwall.price.money import NOTHING, added, rounded
 
 PARTS = ("deposit", "progress", "final")

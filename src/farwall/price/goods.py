@@ -6,11 +6,11 @@ Unit costs of an allowance are invented, a guess; they stand only where no price
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS
+from farwall.nouns import dataclass
 from farwall.price.hours import Sizes, Three
 from farwall.price.money import rounded
 from farwall.units import L_PER_US_GAL, M2_PER_FT2, M_PER_FT

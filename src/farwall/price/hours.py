@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.lessons import Lesson, Lessons
 from farwall.learn.kinds import TASK_HOURS, TYPICAL_HOURS
 from farwall.learn.told import typical_share
+from farwall.nouns import dataclass
 from farwall.units import M2_PER_FT2, M_PER_FT
 
 Three = tuple[float, float, float]

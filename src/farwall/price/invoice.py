@@ -6,13 +6,14 @@ Terms in brackets are those of [en16931].
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
 from functools import cached_property
 from typing import Literal
 
 from farwall.facts.firm import Address, Firm, Party
 from farwall.facts.prices import TaxKind
+from farwall.nouns import dataclass
 from farwall.price.money import NOTHING
 from farwall.price.totals import Totals, tax_groups, totals
 

@@ -17,11 +17,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from statistics import NormalDist
 
 import numpy as np
 from numpy.typing import NDArray
+
+from farwall.nouns import dataclass
 
 GENERATORS = {10_007: 1118, 2003: 393}
 """Primes that are numbers of draws, and the generator of each, found by our own search."""

@@ -8,10 +8,10 @@ the tax of each kind and rate, once; all else is exact sums of these.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.facts.prices import TaxKind
+from farwall.nouns import dataclass
 from farwall.price.money import NOTHING, added, rounded, share
 
 

@@ -6,12 +6,12 @@ contractors' own pages show [finishers-pages]: a habit, no rule.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
 from farwall.facts.job import Prices
+from farwall.nouns import dataclass
 from farwall.price.asking import Shares
 from farwall.price.hours import Three
 from farwall.price.money import amount

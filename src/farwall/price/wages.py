@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
+
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

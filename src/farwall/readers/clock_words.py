@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+
+from farwall.nouns import dataclass
 
 _CLOCK = re.compile(r"(\d{1,2})(?::(\d{2}))?(?:\s*([ap])\.?\s*m\.?)?", re.IGNORECASE | re.ASCII)
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 import csv
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.errors import Mistake
+from farwall.nouns import dataclass
 from farwall.readers.json_text import parse
 
 _SAID = re.compile(r"#\s*(issued_at|issued|utc_offset)\s*[:=]\s*(.+?)\s*$", re.IGNORECASE)

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, replace
 from typing import Any, Literal
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

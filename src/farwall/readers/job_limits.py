@@ -6,14 +6,13 @@ these say what no sprayer, slab or person comes near. Our guesses, set wide.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.checks import Morning, Watch
 from farwall.facts.job import Coat, Container, RoomSurvey, Sighting, Site, Stain, Survey, Tools
 from farwall.facts.samples import Look, Sample
 from farwall.facts.sealer import Sealer
 from farwall.facts.slab import Choices, MixTicket, MoistureTest, Patch
 from farwall.floor.nouns import Floor, Opening, Window
+from farwall.nouns import dataclass
 
 FARTHEST_M = 10_000.0
 """Coordinates beyond 10 km are not metres in the frame of one house."""

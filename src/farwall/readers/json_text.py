@@ -13,10 +13,10 @@ import math
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 Place = tuple[str | int, ...]
 

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from farwall.nouns import dataclass
 from farwall.readers.photo.kinds import is_heic, is_jpeg, is_png
 from farwall.readers.xml_text import root_name
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from datetime import datetime
 from typing import Any
 
@@ -18,6 +18,7 @@ from farwall.facts.log import LOG_VERSION, Entry
 from farwall.facts.log_words import WORDS, Word
 from farwall.facts.plain import Plain, plain
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.readers import json_text
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.log_values import Ids, checked, typed

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from farwall import units
+from farwall.nouns import dataclass
 
 BOUNDS: dict[str, tuple[float, float, str]] = {
     "litres": (0, 5_000, "L"),

@@ -5,13 +5,13 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
 from farwall.errors import Mistake
 from farwall.facts.log_words import Carried, Word
 from farwall.facts.numbered import by_number, coats_of
 from farwall.facts.plain import Plain
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.log_units import BOUNDS, TWINS, Twin, amount_text
 from farwall.readers.shape import did_you_mean, nearest

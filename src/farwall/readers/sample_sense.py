@@ -7,12 +7,12 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.cut import parse_cut
 from farwall.facts.drank import Drank, Made, measured_out, weighed
 from farwall.facts.samples import Sample
+from farwall.nouns import dataclass
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import did_you_mean
 from farwall.readers.wording import shown

@@ -9,10 +9,11 @@ from __future__ import annotations
 import difflib
 import types
 from collections.abc import Iterator
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import fields, is_dataclass
 from functools import cache
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
+from farwall.nouns import dataclass
 from farwall.readers.json_text import Place
 
 

@@ -8,8 +8,8 @@ common practice of US drawings, no source).
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
+from farwall.nouns import dataclass
 from farwall.units import M2_PER_FT2, M_PER_FT, M_PER_IN
 
 _FRACTION = r"\d+\s*/\s*\d+"

@@ -7,7 +7,6 @@ mistake, for one of the two would be thrown away without a word.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from farwall import units
 from farwall.air.slab_tests import UG_M2_S_PER_LB
@@ -22,6 +21,7 @@ from farwall.facts.so_far import SoFar
 from farwall.facts.van import Flow, VanSprayer
 from farwall.facts.washing import Drums, Washing
 from farwall.floor.nouns import Opening, Window
+from farwall.nouns import dataclass
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import Entry
 

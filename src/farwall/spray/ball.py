@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
 import numpy as np
 
+from farwall.nouns import dataclass
 from farwall.spray.lattice import Floats, Ints, Lattice, Lean
 
 _BALL = 1.1

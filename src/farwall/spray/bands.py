@@ -10,7 +10,6 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -19,6 +18,7 @@ import shapely.ops
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import polygons_of
+from farwall.nouns import dataclass
 from farwall.spray.world import KEEP_OFF_M, Seam, World, rounded
 
 _BORDER_M = 0.005

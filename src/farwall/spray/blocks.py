@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import combinations, pairwise
 
 import numpy as np
 import numpy.typing as npt
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.spray.lattice import turned
 
 Floats = npt.NDArray[np.float64]

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import product
 
 import numpy as np
 import numpy.typing as npt
+
+from farwall.nouns import dataclass
 
 Floats = npt.NDArray[np.float64]
 Bools = npt.NDArray[np.bool_]

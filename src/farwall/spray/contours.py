@@ -10,14 +10,13 @@ in computer graphics, from memory.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
 import shapely.ops
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import polygons_of
+from farwall.nouns import dataclass
 from farwall.spray.lattice import Floats, Lattice
 
 _STRAIGHTEN_M = 0.05

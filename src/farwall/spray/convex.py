@@ -9,12 +9,12 @@ grows at least by that edge; the proof is in docs/spraying.md ("Convex floor").
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import numpy.typing as npt
 import shapely
 from shapely.geometry.base import BaseGeometry
+
+from farwall.nouns import dataclass
 
 Floats = npt.NDArray[np.float64]
 

@@ -14,13 +14,13 @@ Proofs, and what they assume, are in docs/spraying.md. Rank: derived here.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 import numpy as np
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.spray.front import FROM_BEYOND, Ground
 from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, lattice_of
 from farwall.spray.walks import all_walks, parts_of, walk_graph

@@ -8,7 +8,7 @@ the clock once more.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import cached_property
 
 import numpy as np
@@ -16,6 +16,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.bands import Strip
 from farwall.spray.routes import Walkable, part_with
 from farwall.spray.shortest import ON_M, Sights

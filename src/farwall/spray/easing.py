@@ -11,12 +11,13 @@ Rank: derived here; how far and how often, tried on four fields of the bench.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import TYPE_CHECKING
 
 import numpy as np
 import numpy.typing as npt
 
+from farwall.nouns import dataclass
 from farwall.spray.front import (
     FROM_BEYOND,
     Front,

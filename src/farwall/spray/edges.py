@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -11,6 +10,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.bands import Strips
 from farwall.spray.passes import Pass
 from farwall.spray.routes import length_m

@@ -12,7 +12,6 @@ shares, so that nothing between them is missed. The proof is in docs/spraying.md
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import combinations
 from typing import TYPE_CHECKING
@@ -20,6 +19,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 import numpy.typing as npt
 
+from farwall.nouns import dataclass
 from farwall.spray.blocks import Blocks, Rectangle, blocks_of
 from farwall.spray.crowding import walks_to_last
 from farwall.spray.lattice import turned

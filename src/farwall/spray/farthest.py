@@ -7,11 +7,10 @@ no word on whether a body gets through. Rank: measured here (docs/spraying.md).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.spray.fast_sweeping import Bools, Floats, walks_on_grid
 from farwall.spray.world import World
 

@@ -22,7 +22,6 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from functools import cache
 from importlib.util import find_spec
 
@@ -30,6 +29,7 @@ import numpy as np
 import numpy.typing as npt
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]

@@ -17,9 +17,9 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 from farwall.spray.partition import Cover, cheapest_cover
 from farwall.spray.sweep import one_tank_m2
 from farwall.spray.sweeps import NEVER, Pieces, Sweeps

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 from farwall.spray.crew import time_crew
 from farwall.spray.fields import COMFORT
 from farwall.spray.lives import Held

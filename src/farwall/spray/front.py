@@ -16,12 +16,12 @@ apart.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.spray.ball import Ball
 from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, Lean
 from farwall.spray.stands import Stands, flooded, stands_of

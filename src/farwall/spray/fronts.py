@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 from farwall.spray.approach import connected, wall_of
 from farwall.spray.ball import Ball, ball_of
 from farwall.spray.easing import eased

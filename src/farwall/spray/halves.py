@@ -8,7 +8,6 @@ that does not fall into two even halves, stays whole and is sprayed by one.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
@@ -16,6 +15,7 @@ import shapely.ops
 
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point, polygons_of
+from farwall.nouns import dataclass
 from farwall.spray.apart import APART_M, least_gap_m, timed
 from farwall.spray.bands import Strip
 from farwall.spray.passes import Pass

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.plan import PlanTools
+from farwall.nouns import dataclass
 from farwall.spray.passes import Pass
 
 

@@ -13,7 +13,6 @@ is 26.6 degrees: 1 / cos(13.3 degrees)), and never shorter than the true walk.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Any, ClassVar
 
@@ -21,6 +20,8 @@ import numpy as np
 import numpy.typing as npt
 import shapely
 from shapely.geometry.base import BaseGeometry
+
+from farwall.nouns import dataclass
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]

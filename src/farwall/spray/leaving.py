@@ -11,8 +11,9 @@ Numbers only: field i of n is bit i of a set, the outside is bit n and always dr
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import cached_property
+
+from farwall.nouns import dataclass
 
 MICRO = 1_000_000
 """Parts of a minute in which spraying times are added up."""

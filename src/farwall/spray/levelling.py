@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
 
+from farwall.nouns import dataclass
 from farwall.spray.ball import Ball
 from farwall.spray.front import Front, Ground, front_of
 from farwall.spray.lattice import Floats, Ints

@@ -8,10 +8,10 @@ the other, the slow side sets the pace.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 
+from farwall.nouns import dataclass
 from farwall.spray.front import Front, Ground
 from farwall.spray.lattice import Floats
 

@@ -8,7 +8,6 @@ that comes within `SPARE_M` of it: under an opening both sides count.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -17,6 +16,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.plan import OpenTime, RoomOpenTime, Tightest
+from farwall.nouns import dataclass
 from farwall.spray.edges import Moments, Places
 
 SPARE_M = 0.02

@@ -13,8 +13,9 @@ which 16 fields never exceed; above that the likeliest sets of each size.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from farwall.nouns import dataclass
 from farwall.spray.leaving import MICRO, Leaving, bits
 
 EXACT_FIELDS = 16

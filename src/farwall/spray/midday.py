@@ -8,10 +8,10 @@ rule: the walk itself is laid, and refused, by the schedule.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import inf
 
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.world import Seam
 

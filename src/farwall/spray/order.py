@@ -11,10 +11,10 @@ to 16 fields, above that the likeliest, and the floor says what that may cost.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import NoReturn
 
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 from farwall.spray.leaving import Door, Leaving
 from farwall.spray.margins import MOST_SETS, Floor, best_order, floor_of
 from farwall.spray.sweeps import Pieces, Sweeps

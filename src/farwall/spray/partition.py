@@ -8,10 +8,10 @@ Nothing here knows rooms: units are numbers, columns are sets of them with a cos
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from math import ceil, gcd, isfinite
 
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 
 EXACT_UNITS = 16
 """Up to so many units the cover is found by dynamic programming. Measured: bench/partition.py."""

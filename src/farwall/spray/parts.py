@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.spray.blocks import Blocks, Rectangle, blocks_of
 from farwall.spray.edges_at_once import LastFloor, last_floor
 from farwall.spray.front import Ground

@@ -8,7 +8,6 @@ proof: docs/spraying.md, "Strides"). Rank: derived here.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -16,6 +15,7 @@ import numpy.typing as npt
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from farwall.nouns import dataclass
 from farwall.spray.front import FROM_BEYOND, Ground, body_gets_everywhere
 from farwall.spray.lattice import turned
 from farwall.spray.parts import Parts

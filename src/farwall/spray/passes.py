@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -14,6 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.bands import Strip, Strips
 from farwall.spray.routes import Walkable, gap_m, length_m, nearest_on, part_with
 from farwall.spray.world import KEEP_OFF_M, Seam, World

@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
 from farwall.errors import Unanswerable
 from farwall.facts.job import ChoiceName
 from farwall.facts.plan import Choice, PlanTools
+from farwall.nouns import dataclass
 from farwall.spray.fitting import Fitted
 from farwall.spray.front import Front, Ground
 from farwall.spray.lattice import Floats

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 
 import numpy as np
@@ -12,6 +12,7 @@ import shapely
 from farwall.beside import Beside, Gathered, at_once
 from farwall.facts.plan import Choice, Field, PlanTools, Remedy, StopLine
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.crew import walks_off, with_second
 from farwall.spray.dry import DryGround
 from farwall.spray.edges import Moments

@@ -7,9 +7,9 @@ again by the same shares.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal
 
+from farwall.nouns import dataclass
 from farwall.spray.order import EQUAL_SHARE, House
 from farwall.spray.sweeps import Pieces
 

@@ -9,11 +9,11 @@ guesses: walks out and in are told by how many bands are left.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.refills_again import stops_again
 from farwall.spray.routes import gap_m
 from farwall.spray.sweep import Sweep

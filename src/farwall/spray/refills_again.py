@@ -5,10 +5,10 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.routes import gap_m
 from farwall.spray.sweep import Sweep
 

@@ -8,7 +8,7 @@ the plan, the helper's too.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 import shapely
@@ -17,6 +17,7 @@ import shapely.ops
 from farwall.errors import Unanswerable
 from farwall.facts.plan import Band, Refill, TimedPoint, Walk
 from farwall.floor.geometry import Point, polygon_geometry
+from farwall.nouns import dataclass
 from farwall.spray.dry import DryGround
 from farwall.spray.edges import Moments, ages_by_pass_min
 from farwall.spray.passes import Pass

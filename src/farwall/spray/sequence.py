@@ -10,11 +10,11 @@ claimed.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.spray.bands import Strip, Strips
 
 _ROUNDS = 4

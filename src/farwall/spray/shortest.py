@@ -10,7 +10,6 @@ its turn comes: most never do.
 from __future__ import annotations
 
 import heapq
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -18,6 +17,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 ON_M = 0.004
 """How far a place may lie off the ground by rounding; a body keeps that much more away."""

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import heapq
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 
+from farwall.nouns import dataclass
 from farwall.spray.lattice import FAR_M, Bools, Floats, Ints, Lattice, Lean
 from farwall.spray.world import BODY_M
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 
+from farwall.nouns import dataclass
 from farwall.spray.front import Ground
 from farwall.spray.lattice import FAR_M, Floats, median_of
 from farwall.spray.walks import stretched_walks

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
+from farwall.nouns import dataclass
 from farwall.spray.fields import COMFORT
 from farwall.spray.remedies.parts import guessed_age_min, parts_at
 from farwall.spray.sweep import one_tank_m2

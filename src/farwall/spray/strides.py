@@ -12,12 +12,12 @@ rank: derived here.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 import numpy.typing as npt
 
+from farwall.nouns import dataclass
 from farwall.spray.boxes import SLACK, Boxes, above_any, boxes_of, may_hold
 from farwall.spray.edges_at_once import families as families_of
 from farwall.spray.edges_at_once import gain_m2

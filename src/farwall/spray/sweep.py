@@ -6,7 +6,7 @@ Nothing here knows the hour, the tank or the coat; `schedule` adds them.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from itertools import pairwise
 
@@ -15,6 +15,7 @@ import numpy.typing as npt
 
 from farwall.facts.plan import Band, PlanTools
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.bands import Strips
 from farwall.spray.bound import least_front_m, strongest_bound_m
 from farwall.spray.edges import Edge, EdgeTable, Moments, flipped, moments_of

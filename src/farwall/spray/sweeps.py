@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import partial
 
 from farwall.beside import Beside, at_once
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
+from farwall.nouns import dataclass
 from farwall.spray.fronts import Floors
 from farwall.spray.sweep import Sweep, one_tank_m2, pause_min
 from farwall.spray.sweeper import Sweeper, Tried

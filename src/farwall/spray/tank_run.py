@@ -17,8 +17,9 @@ ages no edge, so each field can have its best whatever the others do.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import cached_property, lru_cache
+
+from farwall.nouns import dataclass
 
 SAME_AGE_MIN = 0.01
 """Edges whose ages differ by less are alike: then fewer fillings count. Rank: guess."""

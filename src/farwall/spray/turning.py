@@ -11,10 +11,11 @@ is dropped: dynamic programming over the 2^n choices that leaves out no best one
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
+
+from farwall.nouns import dataclass
 
 SAME_AGE_MIN = 0.001
 """Ages that differ by less are alike: then less walking counts."""

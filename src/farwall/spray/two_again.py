@@ -9,10 +9,11 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
+from farwall.nouns import dataclass
 from farwall.spray.bands import Strip
 from farwall.spray.kept_pass import KeptPass
 from farwall.spray.passes import Pass

@@ -9,7 +9,7 @@ walks told straight). What two have no room for is sprayed by one.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -18,6 +18,7 @@ import shapely
 
 from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.edges import Edge, Moments, moments_of, samples, shares
 from farwall.spray.halves import Half, apart_all_along, halves_of
 from farwall.spray.passes import Pass

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import cached_property
 
+from farwall.nouns import dataclass
 from farwall.spray.sweeps import Pieces
 from farwall.spray.unlike import unlike
 from farwall.spray.world import Seam, World

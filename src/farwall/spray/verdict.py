@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property, partial
 
 from farwall.beside import Beside, at_once
 from farwall.facts.plan import Remedy, Verdict
 from farwall.floor.nouns import Exit, Floor
+from farwall.nouns import dataclass
 from farwall.spray.lives import Held
 from farwall.spray.remedies.case import NARROWER, TIGHT, Case, CoatFacts, Outcome, Trial
 from farwall.spray.remedies.offer import Cost, OtherFacts, Otherwise

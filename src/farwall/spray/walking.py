@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from farwall.beside import Beside
 from farwall.errors import Unanswerable
 from farwall.facts.plan import PlanTools
+from farwall.nouns import dataclass
 from farwall.spray.bands import cut_into_strips
 from farwall.spray.edges import Edge, edges_of
 from farwall.spray.front import Front

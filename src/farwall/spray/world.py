@@ -9,7 +9,7 @@ pieces are held a hair apart and joined only at their seams.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 import shapely
@@ -19,6 +19,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.plan import StopKind
 from farwall.floor.geometry import Point, polygons_of
 from farwall.floor.nouns import Exit, Floor, SawCut
+from farwall.nouns import dataclass
 
 BODY_M = 0.25
 """Radius of the disc that stands for a person. Rank: guess, shoulders of a man with a tank."""

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import os
-from dataclasses import dataclass
 from pathlib import Path
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 DATABASE = "book.sqlite"
 FILES = "files"

@@ -7,10 +7,11 @@ of that; nor does any of what it holds behind its last entry.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from sqlalchemy import Connection, select
 
+from farwall.nouns import dataclass
 from farwall.store.canonical import values
 from farwall.store.lines import later
 from farwall.store.tables import CLOCK, ENTRY

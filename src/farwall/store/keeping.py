@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import islice
 from typing import Any
 
@@ -11,6 +10,7 @@ from sqlalchemy import Connection, func, insert, select, update
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry, Kept
+from farwall.nouns import dataclass
 from farwall.store import lines
 from farwall.store.canonical import (
     entry_from,

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 DRAWING = "drawing"
 """Kind of document: the drawing that a job was made of, `file`, `name` and version of `facts`."""

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import unicodedata
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.errors import Refused
+from farwall.nouns import dataclass
 
 LEAD = "lead"
 ROLES = (LEAD, "office", "helper", "owner")

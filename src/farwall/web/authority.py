@@ -11,7 +11,6 @@ import ipaddress
 import os
 import socket
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -22,6 +21,7 @@ from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.x509.oid import NameOID
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 FOLDER = "authority"
 PUBLIC, KEY, HERE = "authority.crt", "authority-key.pem", "here.pem"

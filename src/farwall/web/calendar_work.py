@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass, field, replace
+from dataclasses import asdict, field, replace
 from datetime import date, datetime
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.air.foretold import Outdoors

@@ -6,10 +6,11 @@ at once, and are described here. `farwall schema job` has the whole of a job's f
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 from fastapi import FastAPI
+
+from farwall.nouns import dataclass
 
 Json = dict[str, Any]
 TEXT: Json = {"type": "string"}

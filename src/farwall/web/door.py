@@ -7,13 +7,14 @@ import json
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from contextvars import copy_context
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime
 from typing import Any, TypeVar
 
 from fastapi import Request
 
 from farwall.errors import FarwallError, Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.store.book import Book
 from farwall.store.comings import Comings
 from farwall.web.bombs import insist_bearable_json

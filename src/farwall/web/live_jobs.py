@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import OrderedDict
 from collections.abc import Callable, Sequence
 from concurrent.futures import Executor
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime
 from typing import Any
 
@@ -14,6 +14,7 @@ from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.readers.kept_json import kept_to_dict
 from farwall.store.book import Book
 from farwall.web.firm import FIRM, LESSONS, lessons_of

@@ -8,10 +8,11 @@ put back from yesterday's copy gets back what it lost.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import datetime, timedelta
 
 from farwall.facts.log import Entry
+from farwall.nouns import dataclass
 
 KEPT_DAYS = 30
 MOST_AT_ONCE = 200

@@ -7,9 +7,10 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Awaitable, Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.job.live.again import Waiting
+from farwall.nouns import dataclass
 
 Work = Callable[[str], Awaitable[None]]
 

@@ -8,9 +8,10 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Callable
 from concurrent.futures import BrokenExecutor, Executor
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.errors import FarwallError
+from farwall.nouns import dataclass
 
 Work = Callable[[Executor], None]
 """What is to be done with the hands; it keeps its result itself."""

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry
 from farwall.facts.log_money import OFFICE_WORDS
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.store.book import Book

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any
 
 from farwall.errors import FarwallError
 from farwall.facts.closed import ClosedJob
 from farwall.facts.lessons import Lessons
+from farwall.nouns import dataclass
 
 Json = dict[str, Any]
 MOST_STEPS = 12

@@ -6,10 +6,10 @@ Plain values in, plain values out, so that it may run anywhere.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.nouns import dataclass
 
 Json = dict[str, Any]
 

@@ -6,12 +6,13 @@ or badly. A *rule* names the traits that must come together and says what happen
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 from typing import Literal
 
 from farwall.evidence import Rank
 from farwall.facts.materials import MaterialKind
+from farwall.nouns import dataclass
 
 Trait = Literal[
     "water", "water-borne", "stain", "strong acid", "concentrated acid", "added acid", "weak acid",

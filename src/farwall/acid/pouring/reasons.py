@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.acid.pouring.gate import VAGUE
 from farwall.acid.pouring.nouns import Met, Verdict, Word
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 State = Literal["planned", "no", "refused", "failed", "lost"]
 """planned: stands · no: planned, and the answer is no (a field cannot be done, or a fault) ·

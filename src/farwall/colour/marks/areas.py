@@ -8,13 +8,13 @@ of the floor, times the root of how many places of it are independent.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.ground import Bools, Ground, blurred
 from farwall.colour.marks.nouns import Floats32
+from farwall.nouns import dataclass
 
 SOFT_M = (0.012, 0.024)
 LEVELS = tuple(float(level) for level in np.arange(0.0, 4.3, 0.33))

@@ -8,7 +8,6 @@ All bounds were chosen on tuning floors and on the real surfaces, none is of a b
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from farwall.colour.marks.areas import Area
 from farwall.colour.marks.crescents import Crescent
@@ -16,6 +15,7 @@ from farwall.colour.marks.dots import Dot
 from farwall.colour.marks.lines import Line
 from farwall.colour.marks.profile import Profile
 from farwall.colour.marks.shape import Shape
+from farwall.nouns import dataclass
 
 LEAST_OVER = 0.95
 """Below this share of the largest sum in mottle a line is not looked at further."""

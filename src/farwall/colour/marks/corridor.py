@@ -7,13 +7,12 @@ falls off evenly or in a bow across the corridor is no strip and is taken out (l
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.ground import Bools
 from farwall.colour.marks.nouns import Floats32
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

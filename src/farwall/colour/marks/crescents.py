@@ -9,13 +9,13 @@ an arm draws them (common practice, no source), 6 cm at the thickest.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.ground import Bools, Ground, blurred
 from farwall.colour.marks.nouns import Floats32
+from farwall.nouns import dataclass
 
 POINT_M = 0.02
 RADII_M = (0.16, 0.23, 0.33)

@@ -7,12 +7,12 @@ where less than one of them would be expected, and only what lies beyond is prop
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 
 from farwall.colour.marks.ground import Ground, blurred
 from farwall.colour.marks.nouns import Floats32
+from farwall.nouns import dataclass
 
 SIGMAS_M = (0.006, 0.011)
 _MANY, _FEW = 60, 10

@@ -7,12 +7,11 @@ piece costs by its square: the hand wavers slowly. All bounds were tuned on inve
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.ground import Bools
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 Places = NDArray[np.intp]

@@ -8,7 +8,7 @@ a corridor to each side of the edge, for the hand errs; cracks and joints are ta
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 import shapely
@@ -33,6 +33,7 @@ from farwall.colour.marks.ground import (
 from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
 from farwall.colour.marks.placed import band, lighter_by, ring_of, spot
 from farwall.colour.marks.sides import Sides, Strip, chance_of, sides_of
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

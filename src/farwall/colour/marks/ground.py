@@ -8,13 +8,12 @@ dividing by the blurred mask [knutsson-1993], so that no edge of a hole looks li
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.nouns import Floats32, Sheet
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 Bools = NDArray[np.bool_]
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -11,6 +10,7 @@ from numpy.typing import NDArray
 from farwall.colour.marks.ground import Bools, Ground, blurred
 from farwall.colour.marks.nouns import Floats32
 from farwall.colour.marks.paths import Answers, best_paths, carried, strips_of
+from farwall.nouns import dataclass
 
 Sort = Literal["dark", "light", "step"]
 SORTS: tuple[Sort, ...] = ("dark", "light", "step", "step")

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
+
+from farwall.nouns import dataclass
 
 Floats32 = NDArray[np.float32]
 Point = tuple[float, float]

@@ -9,12 +9,12 @@ seam of two bands is straight or gently ragged and a texture is not.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.nouns import Floats32
+from farwall.nouns import dataclass
 
 STRIP = 4
 """Points along a path between two turns; its slopes are -1 to 1 in quarters."""

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.ground import Ground
 from farwall.colour.marks.nouns import Floats32
 from farwall.colour.marks.sampled import between, smoothed
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 REACH_M = 0.14

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.marks.areas import Area
 from farwall.colour.marks.ground import Bools, Ground
+from farwall.nouns import dataclass
 
 BESIDE_M = 0.05
 

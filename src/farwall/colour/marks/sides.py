@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -18,6 +17,7 @@ from numpy.typing import NDArray
 from farwall.colour.marks.ground import Bools
 from farwall.colour.marks.nouns import Floats32
 from farwall.colour.marks.sampled import between, smoothed
+from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from farwall.nouns import dataclass
 
 Lab = tuple[float, float, float]
 Place = tuple[float, float]

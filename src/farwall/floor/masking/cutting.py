@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 Line = tuple[Point, Point]
 ON_EDGE_M = 0.002

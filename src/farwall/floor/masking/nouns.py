@@ -7,10 +7,10 @@ opening in the depth of its wall. A stretch is *hidden* where no hand comes betw
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 RunKind = Literal["wall", "reveal", "fixture", "hidden"]
 

@@ -8,7 +8,6 @@ no reading slipped. Source: [baarda-1968].
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -16,6 +15,7 @@ from numpy.typing import NDArray
 
 from farwall.floor.walk.net import Net
 from farwall.floor.walk.system import matrix, still, tangent
+from farwall.nouns import dataclass
 
 _FAINT_M = 200.0
 """Each unknown is held this faintly about its place, so that what nobody measured stays finite."""

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.floor.walk.adjust import Adjusted, adjusted
 from farwall.floor.walk.held import Advice, Held, advice, held_walls
 from farwall.floor.walk.lay import Lay, lay_of
@@ -11,6 +9,7 @@ from farwall.floor.walk.net import Net, Row, net_of
 from farwall.floor.walk.nouns import Spread, Walk
 from farwall.floor.walk.simple import Leg, Misclosure, bowditch, legs_of, misclosure
 from farwall.floor.walk.suspect import Found, find
+from farwall.nouns import dataclass
 
 MOST_SLIPS = 3
 

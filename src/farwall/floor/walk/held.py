@@ -8,7 +8,7 @@ values is near one. Source: [baarda-1968], internal reliability; [forstner-1983]
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import sqrt
 from statistics import NormalDist
 
@@ -19,6 +19,7 @@ from farwall.floor.walk.adjust import Adjusted
 from farwall.floor.walk.net import READ, Net
 from farwall.floor.walk.nouns import Spread, Walk
 from farwall.floor.walk.suspect import LEVEL
+from farwall.nouns import dataclass
 
 SEEN_M = 0.15
 """A slip of this size ought to be seen: half a foot, our choice."""

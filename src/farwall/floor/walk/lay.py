@@ -5,12 +5,12 @@ Directions only; where corners lie is the affair of least squares.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import cos, radians, sin
 
 from farwall.errors import Refused
 from farwall.floor.walk.nouns import Walk, WalkRoom
 from farwall.floor.walk.sound import is_right, mistakes_of
+from farwall.nouns import dataclass
 
 _FACING_DEG = 10.0
 FIRST_DEG = 90.0

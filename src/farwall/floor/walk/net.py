@@ -8,12 +8,13 @@ out 1 - cos of an out-of-square corner, 0.04 mm in 4 m at 0.25 degrees. Diagonal
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import hypot, radians, tan
 from typing import Literal
 
 from farwall.floor.walk.lay import Join, Lay, unit
 from farwall.floor.walk.nouns import Spread, Walk
+from farwall.nouns import dataclass
 
 Kind = Literal["wall", "diagonal", "across", "at", "width", "rest", "depth", "square", "pin"]
 READ: tuple[Kind, ...] = ("wall", "diagonal", "across", "at", "width", "rest")

@@ -6,9 +6,8 @@ the left, below zero to the right. All lengths are as read on the tape.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.floor.nouns import OpeningKind
+from farwall.nouns import dataclass
 
 RIGHT, LEFT = -90.0, 90.0
 

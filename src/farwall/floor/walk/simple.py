@@ -7,11 +7,11 @@ Bowditch's rule gives each leg a share of the misclosure by its length. Source: 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import hypot
 
 from farwall.floor.walk.lay import Lay, unit
 from farwall.floor.walk.nouns import Walk
+from farwall.nouns import dataclass
 
 Leg = tuple[float, float]
 """Departure and latitude (x and y) of one side of a traverse [m, or any one unit]."""

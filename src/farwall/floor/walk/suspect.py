@@ -9,7 +9,6 @@ reach by chance: Baarda's data snooping [baarda-1968] with the level shared out 
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 from math import exp, hypot, log, sqrt
 from statistics import NormalDist
 
@@ -20,6 +19,7 @@ from farwall.floor.walk.adjust import Adjusted, Dropped, adjusted, dropped, leng
 from farwall.floor.walk.net import READ, Net
 from farwall.floor.walk.nouns import Walk
 from farwall.floor.walk.slips import likelihood, normal, slips_of
+from farwall.nouns import dataclass
 
 LEVEL = 0.05
 """Chance of an alarm over a whole walk without any slip, shared out among its readings."""

@@ -6,7 +6,6 @@ leaves room for. What nobody told is named, for the label has a line to write it
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.acid.hazards import Pictogram, Signal, pictograms, signal
@@ -15,6 +14,7 @@ from farwall.facts.job import Coat, Stain
 from farwall.facts.plan import Mix
 from farwall.job.acid_day.ground import Ground
 from farwall.mix.batch import TRADE_ACID_KG_L, TRADE_ACID_PERCENT
+from farwall.nouns import dataclass
 
 Kind = Literal["batch", "muriatic acid", "bicarbonate", "ammonia water", "rinse water"]
 Unknown = Literal["strength", "chromate", "contents", "other"]

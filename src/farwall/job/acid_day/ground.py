@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.job import Job
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from farwall.job.story.noun import Story

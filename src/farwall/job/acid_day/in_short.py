@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from farwall.evidence import Rank
 from farwall.facts.numbered import by_number
 from farwall.job.acid_day.fumes.noun import worst_of
 from farwall.job.acid_day.fumes.said import figure, ppm
 from farwall.job.acid_day.noun import AcidDay
+from farwall.nouns import dataclass
 from farwall.units import KG_PER_LB, gal_from_l
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.job.acid_day.fumes import Fumes
 from farwall.job.acid_day.neutralising import Neutralising
 from farwall.job.acid_day.people import People
@@ -11,6 +9,7 @@ from farwall.job.acid_day.pours import Pours
 from farwall.job.acid_day.strength import Strength
 from farwall.job.acid_day.washing import WashDay
 from farwall.job.acid_day.waste import Waste
+from farwall.nouns import dataclass
 
 ACID_VERSION = 1
 

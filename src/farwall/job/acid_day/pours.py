@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.acid.pouring.acts import ACTS, may_do
 from farwall.acid.pouring.nouns import Fired, Word
 from farwall.facts.job import Job
 from farwall.job.acid_day.ground import Ground
 from farwall.job.pouring.listed import materials_of
 from farwall.job.pouring.table import Group, Line, brought_of, groups_of, lines_of
+from farwall.nouns import dataclass
 
 UNKNOWN = (
     "Unknown means refused: what has no name, no sheet or no rule here is not poured together."

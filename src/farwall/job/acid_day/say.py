@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from farwall.job.acid_day.fumes import fumes_said
 from farwall.job.acid_day.in_short import in_short
@@ -14,6 +13,7 @@ from farwall.job.acid_day.pours import pours_said
 from farwall.job.acid_day.strength import strength_said
 from farwall.job.acid_day.washing import washing_said
 from farwall.job.acid_day.waste import waste_said
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from farwall.errors import Mistake, Refused
 from farwall.job.call_back.noun import Call
+from farwall.nouns import dataclass
 
 UNKNOWN = "unknown"
 _DAYS_A_MONTH = 30.44

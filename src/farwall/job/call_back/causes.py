@@ -9,10 +9,11 @@ that it speaks for, so that more of them never lower the place of a cause.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.facts.call_back_signs import WEIGHTS
 from farwall.job.call_back.noun import Whose
+from farwall.nouns import dataclass
 
 __all__ = ["BY_ID", "CAUSES", "HARSH", "MILD", "WEIGHTS", "Cause"]
 

@@ -5,8 +5,9 @@ What is not known stays empty, and speaks neither for nor against anything.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 Whose = Literal["ours", "the owner's", "another trade's", "to be seen"]
 CALL_BACK_VERSION = 1

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cached_property
 
 from farwall.air.sealers import SealerLimits, apart_words, limits_of, wanted_words
@@ -14,6 +13,7 @@ from farwall.job.rinses import Rinses
 from farwall.job.seal_day.ready import reasons_of
 from farwall.job.story.coat_air import CoatAir, coat_air
 from farwall.job.story.noun import Happened, Story
+from farwall.nouns import dataclass
 from farwall.units import f_from_c
 
 FEW_RINSES = 3

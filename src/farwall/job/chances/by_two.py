@@ -8,7 +8,6 @@ and fillings go with the day. A tank that would run dry is filled while the othe
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -17,6 +16,7 @@ from farwall.floor.geometry import Point
 from farwall.job.chances.drawn_days import Floats
 from farwall.job.chances.replay import CROW, length_m
 from farwall.job.chances.stretched import Factors, Pause, Stretched
+from farwall.nouns import dataclass
 
 _GRAIN = 1e-3
 _TOGETHER_MIN = 1e-3

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 import numpy as np
 
@@ -29,6 +29,7 @@ from farwall.job.mix_needs import mix_needs
 from farwall.mix.gate import budget
 from farwall.mix.thirst import FIELD_SHARE, first_belief
 from farwall.mix.ways import ahead_of, way_of
+from farwall.nouns import dataclass
 from farwall.spray.edges import Moments
 from farwall.spray.lives import Lives
 

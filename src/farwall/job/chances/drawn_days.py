@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.job.chances.spreads import Input, Spread
 from farwall.mix.thirst import FIELD_SHARE
+from farwall.nouns import dataclass
 
 Floats = npt.NDArray[np.float64]
 

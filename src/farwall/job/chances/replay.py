@@ -13,7 +13,6 @@ linear in a and b: of all places of one edge only the corners of the hull of (a,
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -21,6 +20,7 @@ import numpy.typing as npt
 from farwall.facts.plan import Band, Field, PlanTools
 from farwall.floor.geometry import Point
 from farwall.job.chances.drawn_days import Floats
+from farwall.nouns import dataclass
 from farwall.spray.edges import Moments
 from farwall.spray.lives import Lives
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.air.clocks import REPEAT_HIGH, REPEAT_LOW
@@ -17,6 +16,7 @@ from farwall.evidence import Rank
 from farwall.facts import default_table as table
 from farwall.facts.settled import SettledJob
 from farwall.mix.need import log_variance
+from farwall.nouns import dataclass
 
 Input = Literal["open time", "spray rate", "thirst", "tank pauses", "walking pace"]
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from farwall.job.chances.drawn_days import Floats
 from farwall.job.chances.replay import Course, Edges, Ints
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

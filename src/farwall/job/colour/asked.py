@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.defaults import settle
@@ -16,6 +15,7 @@ from farwall.job.colour.laid import LaidCoat, RoomCoats
 from farwall.job.colour.told import with_told
 from farwall.job.lessons import with_lessons
 from farwall.job.story.noun import Story
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

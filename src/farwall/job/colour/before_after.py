@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from farwall.errors import Mistake, Refused
 from farwall.job.story.noun import Happened
+from farwall.nouns import dataclass
 
 WORDS = ("photo", "sample-seen", "colour-seen")
 MOST_PAIRS = 6

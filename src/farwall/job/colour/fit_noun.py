@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.colour.sealed import Sealing
 from farwall.job.colour.laid import LaidCoat
 from farwall.job.colour.seen import Ask, Gathered, Lab
 from farwall.job.colour.standard import Standard
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.colour.dose import Laid
 from farwall.colour.next_coat import Outlook, Way, outlooks
@@ -12,6 +11,7 @@ from farwall.facts.plan import Plan
 from farwall.facts.settled import SettledJob
 from farwall.job.colour.laid import LaidCoat, RoomCoats, same_coats
 from farwall.job.colour.seen import Gathered, Lab
+from farwall.nouns import dataclass
 
 DROP_POWER = 0.25
 """A floor where a drop goes in twice as quickly takes colour as from 2^0.25, a fifth more stain: a

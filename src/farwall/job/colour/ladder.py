@@ -7,7 +7,6 @@ looks of one state and never across states. Pure.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
@@ -17,6 +16,7 @@ from farwall.facts.drank import Drank, Made, drank, made_with
 from farwall.facts.job import Job
 from farwall.facts.samples import STATES, Look, Sample, State
 from farwall.job.colour.told import beneath
+from farwall.nouns import dataclass
 
 By = Literal["coat", "cut"]
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from farwall.facts.samples import State
 from farwall.job.colour.ladder import Rung
+from farwall.nouns import dataclass
 
 STATE_WORDS: dict[State, str] = {"dry": "dry", "clean wet": "clean and wet", "sealed": "sealed"}
 

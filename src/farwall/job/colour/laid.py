@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 
 from farwall.colour.dose import Laid
 from farwall.evidence import Rank
 from farwall.facts.plan import Field, Plan
 from farwall.job.story.noun import CoatStory, Story
 from farwall.mix.cut import parse_cut
+from farwall.nouns import dataclass
 
 _HAIR_M2 = 0.01
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import PRACTICE
@@ -12,6 +11,7 @@ from farwall.job.colour.laid import RoomCoats
 from farwall.job.colour.seen import Patch
 from farwall.job.colour.standard import Standard
 from farwall.job.story.noun import Story
+from farwall.nouns import dataclass
 
 DROP_S = 60.0
 """A drop that stands so long: no stain goes there [common-practice]."""

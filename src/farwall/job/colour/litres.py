@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.colour.next_coat import Way
 from farwall.facts.plan import Field, Plan
 from farwall.facts.settled import SettledCoat, SettledJob
 from farwall.mix.thirst import FIELD_SHARE, first_belief
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -5,10 +5,9 @@ Nothing here is done by itself: a person names the mark first, and a person deci
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import Rank
 from farwall.facts.log_colour import UNKNOWN
+from farwall.nouns import dataclass
 
 MOST_TOUCHED = 0.05
 """Of a field: beyond this touching up shows, and the whole field is misted. Common practice."""

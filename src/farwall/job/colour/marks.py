@@ -7,7 +7,7 @@ said is not there is not proposed again at that place.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import hypot, pi
 
 import shapely
@@ -16,6 +16,7 @@ from farwall.colour.marks.nouns import Mark, Point
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.mark_remedies import MOST_TOUCHED, OUTLINE_GROWS, remedy_of
 from farwall.job.story.noun import Happened
+from farwall.nouns import dataclass
 
 SAME_PLACE_M = 0.3
 """Two photos, or two looks at one, tell a place to this. Rank: guess."""

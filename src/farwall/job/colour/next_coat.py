@@ -6,7 +6,6 @@ A use case: from facts, plan and log to a verdict with its litres and its reason
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 from farwall.colour.belief import believe
 from farwall.colour.next_coat import CLOSED, NextCoat, Outlook, Way, chosen_of
@@ -34,6 +33,7 @@ from farwall.job.colour.standard import Standard, standard_of
 from farwall.job.colour.ways import habit, ways_of
 from farwall.job.story import story as story_of
 from farwall.job.story.noun import Story
+from farwall.nouns import dataclass
 
 DARK_RANGE = 3.0
 """L below the sample at which a patch is too dark: a guess at the natural range of a stained

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.colour.next_coat import Outlook
@@ -13,6 +12,7 @@ from farwall.job.colour.limits import Limit
 from farwall.job.colour.litres import NextLitres
 from farwall.job.colour.seen import Ask, Gathered, Lab
 from farwall.job.colour.standard import Standard
+from farwall.nouns import dataclass
 
 Word = Literal["lay", "stop", "wait"]
 

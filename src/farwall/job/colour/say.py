@@ -5,14 +5,13 @@ US units first, metric beside them. Each sentence has its Spanish in `phrasebook
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.colour.next_coat import MOST_TOO_DARK, Outlook
 from farwall.facts.job import Job
 from farwall.job.colour.figures import coverage, lab_said, listed, percent, volume, way_said
 from farwall.job.colour.in_words import lab_words
 from farwall.job.colour.laid import LaidCoat
 from farwall.job.colour.next_noun import NextAnswer
+from farwall.nouns import dataclass
 from farwall.units import ft2_from_m2
 
 SCREEN = "A screen is no floor: hold the sample beside the wet floor, by day and by lamp."

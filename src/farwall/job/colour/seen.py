@@ -7,7 +7,7 @@ sealed look serves for the sealed look alone. What is missing comes back as asks
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
@@ -21,6 +21,7 @@ from farwall.facts.samples import Look, Sample
 from farwall.job.colour.laid import LaidCoat, RoomCoats, laid_by_room
 from farwall.job.colour.told import beneath, look_of, samples_of
 from farwall.job.story.noun import Happened, Story
+from farwall.nouns import dataclass
 
 WET, SEALED = "clean wet", "sealed"
 Lab = tuple[float, float, float]

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.colour.sealed import Sealing
 from farwall.facts.samples import Sample
 from farwall.job.colour.seen import SEALED, WET, Ask, Gathered, Lab, blur_of, look_in
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

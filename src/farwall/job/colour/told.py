@@ -8,7 +8,7 @@ the log go before the facts. Looks are all kept. Struck entries are out. Pure.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -19,6 +19,7 @@ from farwall.facts.log import Kept
 from farwall.facts.samples import STATES, Look, Sample
 from farwall.job.story.noun import Happened
 from farwall.job.story.order import in_order
+from farwall.nouns import dataclass
 
 _LAID = {
     "cut": "cut", "stain": "stain", "coat": "coat", "room": "room", "over": "over",

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 SlabIs = Literal["not poured", "new", "old"]
 LiesOnIt = Literal["bare", "carpet", "glue", "black mastic", "vinyl tile", "old paint"]

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from farwall.evidence import Rank
 from farwall.facts.go import GoWord, Stage
 from farwall.facts.job import Job
+from farwall.nouns import dataclass
 
 WITH: GoWord = "go with"
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.facts.plan import Plan
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
 from farwall.job.live.standing import Standing
 from farwall.job.story.noun import Story
+from farwall.nouns import dataclass
 
 LATE_MIN = 1.0
 """A day that is off by less than this goes on as planned. Rank: guess."""

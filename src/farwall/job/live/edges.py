@@ -7,10 +7,9 @@ that may still be lost.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.plan import Band, Field
 from farwall.job.live.standing import Standing
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

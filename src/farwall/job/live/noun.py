@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.plan import Clock
 from farwall.facts.so_far import MoreMix
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

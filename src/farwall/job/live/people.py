@@ -8,7 +8,7 @@ after once people are told of, in the job or in the log.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from farwall.acid.look_in import look_in_of
@@ -20,6 +20,7 @@ from farwall.facts.workers import Worker
 from farwall.job.live.noun import Advice, Alarm, PersonNow
 from farwall.job.live.standing import Standing
 from farwall.job.story.wearing import Wearing, person_of, wearing
+from farwall.nouns import dataclass
 from farwall.units import gal_from_l
 
 GAP_MIN = 30.0

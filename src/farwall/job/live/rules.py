@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime
 
 from farwall.air import moist
@@ -31,6 +31,7 @@ from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.live.thirst import seen_factor
 from farwall.job.live.waste_rules import waste_advice
 from farwall.job.story.say import temperature
+from farwall.nouns import dataclass
 from farwall.units import c_from_f, f_from_c
 
 ODD_SPREADS = 3.5

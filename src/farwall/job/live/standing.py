@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from farwall.facts.plan import Band, Field, Plan
@@ -14,6 +14,7 @@ from farwall.job.mix_needs import planned_mixed_l
 from farwall.job.story.noun import CoatStory, Sprayed, Story
 from farwall.job.story.say import clock
 from farwall.mix.thirst import Thirst
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

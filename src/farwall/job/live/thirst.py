@@ -9,12 +9,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.facts.plan import Field, Plan
 from farwall.job.first_thirst import first_thirst
 from farwall.job.story.noun import CoatStory, Level
 from farwall.mix.thirst import READ_L, Thirst, inside
+from farwall.nouns import dataclass
 
 LEAST_SPAN_L = 0.3
 """A span planned for less than this is the scale's doing. Rank: guess."""

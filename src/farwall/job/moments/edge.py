@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -13,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.plan import Band, Field
 from farwall.floor.geometry import Point
 from farwall.job.moments.passing import passing_min
+from farwall.nouns import dataclass
 
 _STEP_M = 0.05
 _MEET_M = 0.012

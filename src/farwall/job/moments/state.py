@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
@@ -12,6 +10,7 @@ from farwall.facts.plan import Band, Field, Plan, TimedPoint
 from farwall.floor.geometry import Point
 from farwall.job.moments.edge import LiveEdge, live_edge_at
 from farwall.job.moments.passing import sprayed_part
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

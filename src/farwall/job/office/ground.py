@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
@@ -19,6 +18,7 @@ from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.washing import WashDay
 from farwall.job.story.noun import Story
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

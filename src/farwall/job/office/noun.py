@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.quantities import Quantities
 from farwall.job.office.billing.owed import Owed
 from farwall.job.office.buying import Buying
 from farwall.job.office.hours import Hours
 from farwall.job.office.masking import Masked
 from farwall.job.office.priced import Priced
+from farwall.nouns import dataclass
 
 OFFICE_VERSION = 1
 

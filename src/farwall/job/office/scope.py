@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.air.sealers import limits_of
 from farwall.facts.prices import Offer
 from farwall.job.office.ground import OfficeGround
+from farwall.nouns import dataclass
 
 FINISH_COATS = 2
 """Coats of floor finish at hand-over, 2 to 4 [common-practice]."""

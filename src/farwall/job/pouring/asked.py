@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import cast, get_args
 
 from farwall.acid.pouring.gate import may_pour
@@ -12,6 +11,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.job import Job
 from farwall.facts.materials import Material, MaterialKind
 from farwall.job.pouring.listed import Listed, materials_of
+from farwall.nouns import dataclass
 
 KINDS: tuple[MaterialKind, ...] = get_args(MaterialKind)
 NOT_LISTED = "{name} is not on the job's list of materials: judged as what its kind commonly is."

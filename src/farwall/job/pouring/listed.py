@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from farwall.acid.pouring.nouns import Thing
 from farwall.acid.pouring.things import thing_of
@@ -11,6 +10,7 @@ from farwall.facts.defaults import stains_and_coats
 from farwall.facts.job import Job, Stain
 from farwall.facts.materials import Material, MaterialKind
 from farwall.facts.sealer import Sealer
+from farwall.nouns import dataclass
 
 _OF_STAIN: tuple[MaterialKind, ...] = ("stain", "mixed stain", "dried stain")
 

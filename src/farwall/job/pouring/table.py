@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import combinations
 
 from farwall.acid.pouring.gate import RULES, VAGUE, may_pour
@@ -12,6 +11,7 @@ from farwall.acid.pouring.nouns import WORDS, Fired, Thing, Verdict, Vessel, Wor
 from farwall.facts.job import Job
 from farwall.facts.materials import Material, MaterialKind
 from farwall.job.pouring.listed import Listed, materials_of
+from farwall.nouns import dataclass
 
 WHERE: tuple[Vessel, ...] = ("open tub", "floor", "vented drum")
 """A pair is judged where it fares best; everywhere else it fares no better."""

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.job import Job
 from farwall.job.seal_day.films import has_solvent
 from farwall.job.sums.air_changes import reckon
 from farwall.job.sums.noun import Given
+from farwall.nouns import dataclass
 
 CEILING_M = 2.6
 """A usual ceiling: a guess until it is measured."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import cache
 
@@ -20,6 +19,7 @@ from farwall.job.seal_day.crossing import Ways, crossings
 from farwall.job.seal_day.edge import SealLasting
 from farwall.job.seal_day.noun import Crossing
 from farwall.job.seal_day.waits import SealWaits
+from farwall.nouns import dataclass
 from farwall.spray.lives import Lives
 from farwall.spray.plan_coat import LaidField, plan_coat
 from farwall.spray.sweeps import Pieces

@@ -8,13 +8,14 @@ there are instead, and says so.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.errors import Unanswerable
 from farwall.facts.plan import Field, PlanTools
 from farwall.job.laying_out import LaidOut
 from farwall.job.seal_day.direction import CROSSED_DEG, apart_deg, mean_direction_deg
 from farwall.job.seal_day.noun import Crossing
+from farwall.nouns import dataclass
 from farwall.spray.directed import WAYS, DirectedSweeper
 from farwall.spray.order import Step
 from farwall.spray.sweeper import Sweeper

@@ -7,7 +7,7 @@ Pure, no file, no clock.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from farwall.air.sealers import limits_of
@@ -34,6 +34,7 @@ from farwall.job.seal_earliest import Earliest, earliest_of
 from farwall.job.sun_slab import worse
 from farwall.job.sunlight import sunlight_of
 from farwall.job.waits import Waits
+from farwall.nouns import dataclass
 
 _WITH_WALKS = 1.3
 """First guess at minutes of a coat over those of laying it alone; then the plan's own count."""

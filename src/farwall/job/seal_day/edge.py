@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from farwall.air.clocks import DRAUGHT, SUN
@@ -13,6 +13,7 @@ from farwall.facts.plan import OpenTime, RoomOpenTime
 from farwall.facts.settled import SettledCoat
 from farwall.job.lasting import Lasting
 from farwall.job.seal_day.films import wet_edge
+from farwall.nouns import dataclass
 
 Refusing = Callable[[datetime], tuple[str, ...]]
 """What stands against sealing at a moment; nothing where it may be done."""

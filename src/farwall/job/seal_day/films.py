@@ -6,13 +6,13 @@ trade tells minutes of a sealer's wet edge: those here are our guesses, set shor
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.air.conditions import REFERENCE, Conditions
 from farwall.air.waits import evaporating
 from farwall.evidence import Rank, Span
 from farwall.facts.sealer import Sealer, SealerType
+from farwall.nouns import dataclass
 from farwall.units import m2_per_l_from_ft2_per_gal
 
 Base = Literal["water", "solvent", "cure"]

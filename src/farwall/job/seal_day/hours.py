@@ -4,13 +4,13 @@ day, each coat ready for the next and none too late for it."""
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.sealing import Sealing
 from farwall.days.words import date_words
 from farwall.days.work_hours import WORK_FROM_MIN, WORK_UNTIL_MIN
 from farwall.facts.plan import Clock
+from farwall.nouns import dataclass
 from farwall.units import clock_words
 
 Recoat = Callable[[int, datetime], Clock]

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.facts.plan import Field
 from farwall.facts.settled import SettledJob
@@ -12,6 +11,7 @@ from farwall.job.seal_day.settle import SEALER_ID
 from farwall.mix.pack import Pack, pack
 from farwall.mix.plan import MixPlan
 from farwall.mix.thirst import first_belief
+from farwall.nouns import dataclass
 
 _KEEPS = ("water acrylic", "solvent acrylic", "penetrating", "floor finish")
 """Types whose open can serves the next coat too, shut well; two-part ones harden."""

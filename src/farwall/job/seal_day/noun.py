@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.plan import Clock
 from farwall.floor.geometry import Point
 from farwall.job.seal_day.airing import SealAir
 from farwall.job.seal_day.ready import Reason
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import shapely
 
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor, Room
+from farwall.nouns import dataclass
 from farwall.units import M_PER_FT
 
 SIDE_M = 3 * M_PER_FT

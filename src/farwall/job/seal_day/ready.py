@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import Rank
 from farwall.facts.job import Job
 from farwall.job.go.moisture_rules import RULES as DAMP
 from farwall.job.go.watch_rules import LEAST_PH
+from farwall.nouns import dataclass
 
 MOST_PH = 9.0
 """A rinsed floor above is not rinsed of its neutraliser, or drifts: common practice, no source."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.sealers import SealerLimits
@@ -35,6 +34,7 @@ from farwall.job.seal_earliest import Earliest
 from farwall.job.site import heater_warnings
 from farwall.job.slab_words import weather_warnings
 from farwall.mix.plan import FieldNeed, MixPlan, plan_mixes
+from farwall.nouns import dataclass
 from farwall.units import clock_words
 
 NO_WEATHER = (

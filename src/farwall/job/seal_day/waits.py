@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from farwall.air.conditions import REFERENCE, Conditions
@@ -16,6 +15,7 @@ from farwall.job.lasting import Lasting
 from farwall.job.looks import paired
 from farwall.job.seal_day.films import PRACTICE, SHEET, film_of
 from farwall.job.waits import Waits
+from farwall.nouns import dataclass
 
 RECOAT = "dry to recoat"
 ABRADE = "abrade after"

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from farwall.air.moist import dew_point_c
 from farwall.job.story.noun import Happened, Reading
+from farwall.nouns import dataclass
 
 NEAR_MIN = 180.0
 """A reading older than this tells nothing of the air at a coat: a guess."""

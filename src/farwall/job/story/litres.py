@@ -6,12 +6,13 @@ told from the entries is unknown and not guessed.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Plan
 from farwall.job.story.noun import Happened, Level
 from farwall.job.story.spraying import Spraying
+from farwall.nouns import dataclass
 
 HAIR_L = 0.05
 """A slip of reading a scale is no contradiction. Rank: guess."""

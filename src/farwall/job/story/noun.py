@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from farwall.facts.job import Sighting
 from farwall.facts.plain import Plain
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -9,13 +9,13 @@ number of 0 claims no place: so is entered what is told later, by hand, for an e
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from statistics import median_low
 
 from farwall.facts.log import Entry, Kept
 from farwall.facts.plain import plain
 from farwall.job.story.noun import Happened
+from farwall.nouns import dataclass
 
 STRUCK = "struck"
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Field, Plan
 from farwall.job.so_far_sense import whole_fields
 from farwall.job.story.noun import Happened, Sprayed
+from farwall.nouns import dataclass
 
 
 @dataclass

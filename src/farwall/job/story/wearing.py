@@ -7,12 +7,13 @@ What was forgotten is told in words and taken at the safe end. Pure.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime, timedelta
 
 from farwall.acid.may import called, is_called
 from farwall.facts.workers import Worker
 from farwall.job.story.noun import Happened, Story
+from farwall.nouns import dataclass
 
 LONGEST_ON_MIN = 720.0
 """Nobody wears one for longer in one go: past that the entry of taking it off was forgotten. A

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 Json = str | int | float | bool | list[object] | dict[str, object] | None
 Result = dict[str, Json]

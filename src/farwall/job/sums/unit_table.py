@@ -8,10 +8,10 @@ says otherwise. Sources: NIST Handbook 44 appendix C and NIST SP 811 appendix B
 from __future__ import annotations
 
 import difflib
-from dataclasses import dataclass
 from fractions import Fraction
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 _IN_M = Fraction("0.0254")
 _FT_M = 12 * _IN_M

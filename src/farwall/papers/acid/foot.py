@@ -5,10 +5,10 @@ Its square leads to the screen where the paper's figures stand, as on every othe
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.job.acid_day.ground import Ground
+from farwall.nouns import dataclass
 from farwall.papers.acid.cards.card import Said
 from farwall.papers.acid.users_words import shortened
 from farwall.papers.lettering import text_width

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import base64
-from dataclasses import dataclass
 
 from farwall.errors import Mistake
 from farwall.facts.photo_shown import PhotoShown
 from farwall.job.colour.before_after import WORDS, Pair, pairs_of
 from farwall.job.story.noun import Happened
+from farwall.nouns import dataclass
 from farwall.papers.ink import INK
 from farwall.papers.lettering import PAPER_LETTERING
 from farwall.papers.office.blocks import Block, Head, Own, Page, Paper, Picture, Rows, Text, Words

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import shapely
 
 from farwall.floor.geometry import Point, polygons_of
 from farwall.floor.nouns import Floor
+from farwall.nouns import dataclass
 from farwall.papers.drawing.frame import path_data
 from farwall.papers.ink import INK, LINE, SOFT, WHITE
 from farwall.papers.svg import number

@@ -8,7 +8,7 @@ back to a shorter word, a leader line or a key.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 
 import numpy as np
@@ -16,6 +16,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.papers.lettering import LINE_HEIGHT, text_width
 
 Box = tuple[float, float, float, float]

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.papers.svg import numbers
 
 

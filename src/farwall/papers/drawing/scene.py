@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
 import shapely
@@ -12,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point, PolygonGeometry
 from farwall.floor.nouns import Fixture, Opening, Room, SawCut
+from farwall.nouns import dataclass
 from farwall.papers.drawing.walls import OUTER_WALL_M
 
 _GRID_M = 0.002

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 
 import shapely
@@ -13,6 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.plan import Plan
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Opening
+from farwall.nouns import dataclass
 from farwall.papers.drawing import marks
 from farwall.papers.drawing.board import Board, Box, Words, clear_of, ring_around
 from farwall.papers.drawing.frame import Frame

@@ -5,12 +5,12 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import shapely
 
 from farwall.floor.geometry import Point
 from farwall.job.carried import Piece, storey_of
+from farwall.nouns import dataclass
 from farwall.papers.ink import DANGER, INK, LINE, PAPER, RAMP, SOFT
 
 

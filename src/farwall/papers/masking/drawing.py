@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 import shapely
 
 from farwall.facts.plan import Plan
 from farwall.floor.geometry import Point
 from farwall.job.office.masking import Dam, Masked
+from farwall.nouns import dataclass
 from farwall.papers.drawing.board import Board
 from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.scene import Scene, Storey, storeys

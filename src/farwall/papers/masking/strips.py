@@ -7,13 +7,13 @@ one, film to full height a broad one with a white line in it.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Literal
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.job.office.masking import FilmRun, RoomMasked
+from farwall.nouns import dataclass
 from farwall.papers.drawing.frame import path_data
 from farwall.papers.drawing.sheet import Sheet
 from farwall.papers.ink import INK, WHITE

@@ -6,8 +6,9 @@ Words stand in English and are told in the paper's language when it is set; what
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import partial
 from typing import Literal
 
 from farwall.beside import Beside, at_once
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.papers.colour.before_after import before_after, before_after_lacks
 from farwall.papers.colour.target import target_sheet
 from farwall.papers.masking.paper import masking_paper

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -11,6 +10,7 @@ from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.office import Office, OfficeGround, office_of
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
 from farwall.phrasebook import Language
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 from math import dist
 
@@ -10,6 +9,7 @@ import shapely
 
 from farwall.facts.plan import Field, Plan, StopLine
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.papers.office.ground import PaperGround
 
 ROOM_NEAR_M = 0.35

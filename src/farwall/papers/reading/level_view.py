@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import shapely
 from shapely.geometry.base import BaseGeometry
@@ -12,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from farwall.facts.reading import Reading
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Opening, Room
+from farwall.nouns import dataclass
 from farwall.papers.drawing.board import Board, Words, centres_inside, ring_around
 from farwall.papers.drawing.frame import Frame, path_data
 from farwall.papers.drawing.walls import wall_mass

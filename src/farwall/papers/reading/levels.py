@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import shapely
@@ -13,6 +12,7 @@ from farwall.facts.reading import Note, Reading
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Fixture, Opening, Room, SawCut, Window
 from farwall.job.repairs import numbered
+from farwall.nouns import dataclass
 
 Box = tuple[float, float, float, float]
 _NEAR_M = 0.6

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

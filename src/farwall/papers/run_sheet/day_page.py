@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 import shapely
@@ -10,6 +9,7 @@ import shapely
 from farwall.air.waits import PRESCRIBED
 from farwall.evidence import rank_words
 from farwall.facts.plan import Clock, Field, Plan, StopKind
+from farwall.nouns import dataclass
 from farwall.papers.floor_drawing import floor_svg
 from farwall.papers.grounds import weightiest
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import rank_words
 from farwall.facts.plan import Field, Plan, RoomOpenTime
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import WallClock
 from farwall.papers.words import listed, room_names
 

@@ -9,9 +9,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.facts.plan import Field, Plan
+from farwall.nouns import dataclass
 from farwall.papers.drawing.field_view import map_scale
 from farwall.papers.drawing.scene import Storey, scene_of_field
 from farwall.papers.lettering import PAPER_LETTERING, text_width, wrap

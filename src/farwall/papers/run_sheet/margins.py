@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 
 Paper = Literal["us-letter", "a4"]

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.mix.pack import Aim
+from farwall.nouns import dataclass
 
 PLACES = 4
 """Decimals of a price that are reckoned with; prices of more are refused by the reader."""

@@ -11,10 +11,10 @@ and stops after a number of ways, never after a time, so that the same inputs gi
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import gcd
 
 from farwall.facts.wares import Seller
+from farwall.nouns import dataclass
 from farwall.price.buying.choices import Choice, price_units
 from farwall.price.buying.kit import NONE
 from farwall.price.buying.together import Offer, best_together

@@ -6,11 +6,12 @@ Prices are weighed: what is paid to a seller who is to be paid more counts less 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 import numpy as np
+
+from farwall.nouns import dataclass
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray

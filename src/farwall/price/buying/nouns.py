@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
 from farwall.facts.wares import Seller, Ware
+from farwall.nouns import dataclass
 
 BuyAim = Literal["cheapest", "fewest left over"]
 

@@ -8,11 +8,12 @@ sums that are to be reached, is put off and taken up by the lowest bound (`free_
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 from heapq import heappop, heappush
 
 from farwall.facts.wares import Seller
+from farwall.nouns import dataclass
 from farwall.price.buying.choices import Choice, price_units
 from farwall.price.buying.free_from import Around, cheaper_by_free_delivery
 from farwall.price.buying.lots import Shelf

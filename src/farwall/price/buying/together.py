@@ -7,11 +7,11 @@ and none that has already cost more than may be.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
 
+from farwall.nouns import dataclass
 from farwall.price.buying.kit import NONE
 
 if TYPE_CHECKING:

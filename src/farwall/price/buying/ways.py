@@ -7,11 +7,11 @@ left out, and what they cost at least is told.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
 
+from farwall.nouns import dataclass
 from farwall.price.buying.kit import NONE, Kit
 
 if TYPE_CHECKING:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.price.buying.kit import NONE, Kit
 from farwall.price.buying.nouns import lot_key
 from farwall.price.buying.ways import Ways, least_ways

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from pathlib import Path
 
+from farwall.nouns import dataclass
 from farwall.readers.apart.limits import MEMORY_BYTES
 
 

@@ -12,13 +12,12 @@ projection, from memory).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.colour.ciede2000 import quick_de2000
 from farwall.colour.lab import XYZ_OF_SRGB, lab_of_xyz, xyz_of_lab
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.mixing import Mixing, gains, mixed, scaled, terms
 
 Real = NDArray[np.float64]

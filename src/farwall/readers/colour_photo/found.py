@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import degrees
 
 import numpy as np
@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from farwall.colour.targets.common24 import common_24
 from farwall.colour.targets.nouns import Lab, Target
 from farwall.colour.targets.own import own_target
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.fit import Falls, Seen
 from farwall.readers.colour_photo.lattice import plane_of_lattice
 from farwall.readers.colour_photo.markers import placed, plane_of_markers

@@ -7,7 +7,6 @@ way round it lies is told by its colours.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import product
 
 import numpy as np
@@ -15,6 +14,7 @@ from numpy.typing import NDArray
 
 from farwall.colour.lab import XYZ_OF_SRGB, linear_of_srgb, xyz_of_lab
 from farwall.colour.targets.nouns import Target
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.markers import placed
 
 Real = NDArray[np.float64]

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 Corner = tuple[float, float]
 

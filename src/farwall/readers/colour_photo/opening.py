@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import io
 import re
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
 from numpy.typing import NDArray
 
+from farwall.nouns import dataclass
 from farwall.readers.photo.opening import looked_at
 
 if TYPE_CHECKING:

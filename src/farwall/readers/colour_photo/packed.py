@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import base64
 import binascii
-from dataclasses import dataclass
 
 import numpy as np
 
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.nouns import ColourPhoto, PatchSeen, TargetSeen
 
 _HUNDREDTHS = 100.0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from farwall.colour.ciede2000 import quick_de2000
 from farwall.colour.lab import lab_of_xyz
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.fit import (
     Fit,
     Seen,

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -10,6 +9,7 @@ from numpy.typing import NDArray
 
 from farwall.colour.lab import linear_of_srgb
 from farwall.colour.targets.nouns import Patch, Target
+from farwall.nouns import dataclass
 
 Real = NDArray[np.float64]
 _INNER = 0.56

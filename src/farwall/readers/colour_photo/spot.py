@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from farwall.colour.lab import lab_of_xyz, xyz_of_lab
 from farwall.errors import Mistake, Refused
 from farwall.facts.samples import Light, Look, State
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.nouns import ColourPhoto, TargetSeen
 from farwall.readers.colour_photo.tube import FLOOR_OFF_DE, SAID
 

@@ -9,9 +9,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from itertools import pairwise
 from typing import NamedTuple
+
+from farwall.nouns import dataclass
 
 FARTHEST = 1e11
 """Coordinates beyond are no drawing's."""

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from math import atan2, degrees, dist, hypot, isfinite, radians, sqrt
 from math import cos as _cos
 from math import sin as _sin
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.dxf.bulk import FARTHEST, tidied
 from farwall.readers.lines.sheet import Band, Block, Measure, Ring, Stroke, Swing, Words
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -11,6 +10,7 @@ from numpy.typing import NDArray
 from farwall.colour.marks.nouns import Mark
 from farwall.floor.geometry import Point, Ring
 from farwall.floor.nouns import Floor
+from farwall.nouns import dataclass
 
 Mask = NDArray[np.bool_]
 Real = NDArray[np.float64]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING
 
@@ -11,6 +10,7 @@ import numpy.typing as npt
 
 from farwall.colour.channels import WHITE_D50
 from farwall.colour.lab import XYZ_OF_SRGB, linear_of_srgb, srgb_of_linear
+from farwall.nouns import dataclass
 from farwall.readers.colour_photo.opening import in_srgb, on_white, upright
 from farwall.readers.photo.opening import WORKING_PIXELS, looked_at
 

@@ -9,11 +9,11 @@ millimetres.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.readers.floor_photo.nouns import Pair, Real
 
 CLICK_SHARE = 0.0015

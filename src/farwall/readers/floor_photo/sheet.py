@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import numpy as np
 
 from farwall.colour.marks.nouns import Sheet
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.readers.floor_photo.flatten import Floats32, Picture, drawn, flattened
 from farwall.readers.floor_photo.glare import BURNT_LIGHTNESS, BURNT_SHARE, glare_on
 from farwall.readers.floor_photo.light_field import evened

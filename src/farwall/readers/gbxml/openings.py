@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import dist
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.gbxml.shapes import Loop, foot_of, height_of, loop_of, seam_of, upright_line
 from farwall.readers.gbxml.units import Units
 from farwall.readers.told.doorways import Line

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 import shapely
 
 from farwall.facts.reading import Note, Stated, StatedKind, Storey
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.gbxml.shapes import loops_of, outer_faces, shell_faces
 from farwall.readers.gbxml.units import Units, area_at, metres, number
 from farwall.readers.room_names import is_outdoors

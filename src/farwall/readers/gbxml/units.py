@@ -5,9 +5,9 @@ Source of the words: [gbxml-schema], the lists lengthUnitEnum and areaUnitEnum (
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import isfinite
 
+from farwall.nouns import dataclass
 from farwall.readers.told.scale import GRID_DECIMALS
 from farwall.readers.xml_text import Node
 

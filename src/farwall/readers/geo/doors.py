@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import dist, hypot
 
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.geo.things import Thing
 from farwall.readers.told.doorways import Line, farthest, middle_line
 from farwall.readers.told.nouns import ToldOpening, ToldSpace, ToldWindow

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import atan, cos, degrees, radians, sin, sinh, sqrt
 from typing import Any
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.told.scale import GRID_DECIMALS, unit_named
 
 WGS84_A_M = 6378137.0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import Any
 
 import numpy as np
@@ -13,6 +13,7 @@ import shapely
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Storey
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.geo.doors import Bounds, Placed, placed
 from farwall.readers.geo.frame import Frame, frame_of
 from farwall.readers.geo.regions import name_of, regions_of

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 import shapely
 
 from farwall.floor.geometry import polygons_of
+from farwall.nouns import dataclass
 
 _LEAST_M2 = 1.0
 _LEAST_WIDE_M = 0.5

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from math import isfinite
 from typing import Any, Literal
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 Json = Mapping[str, Any]
 Kind = Literal[

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import hypot
 
 import numpy as np
@@ -11,6 +11,7 @@ import shapely
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.ifc.curves import Points, surface_points
 from farwall.readers.ifc.frame import Frame
 from farwall.readers.ifc.load import Entity

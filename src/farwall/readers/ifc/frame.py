@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import atan2, degrees, isfinite
 
 import numpy as np
 
 from farwall.facts.reading import Storey
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.ifc.load import Entity, Model
 from farwall.readers.ifc.tree import Matrix, placement
 from farwall.readers.ifc.unit import Units

@@ -7,10 +7,11 @@ thing, or round in a circle, ends the whole process. So all are looked at before
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.readers.ifc.load import Entity, Model
 
 MOST_ENTITIES = 3_000_000

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import dist
 
 import numpy as np
@@ -12,6 +11,7 @@ import shapely
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point, polygons_of
+from farwall.nouns import dataclass
 from farwall.readers.ifc.load import Entity, Model, ifc_library
 
 Array = npt.NDArray[np.float64]

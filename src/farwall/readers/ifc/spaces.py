@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from math import isfinite
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
+from farwall.nouns import dataclass
 from farwall.readers.ifc.footprint import footprint_of
 from farwall.readers.ifc.frame import Frame
 from farwall.readers.ifc.load import Entity

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from statistics import median
 
 from farwall.facts.reading import Note, Stated, StatedKind
+from farwall.nouns import dataclass
 from farwall.readers.ifc.load import Entity
 from farwall.readers.ifc.tree import properties, quantities
 from farwall.readers.ifc.unit import Units

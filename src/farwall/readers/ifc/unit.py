@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import isfinite
 from statistics import median
 
 from farwall.facts.reading import Note
+from farwall.nouns import dataclass
 from farwall.readers.ifc.load import Model
 from farwall.units import M_PER_FT
 

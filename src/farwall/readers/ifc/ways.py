@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import dist, hypot
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.ifc.frame import Frame
 from farwall.readers.ifc.load import Entity, Model
 from farwall.readers.ifc.shapes import Body, line_of

@@ -7,10 +7,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.readers.indoorgml.gml import faces_of, target
 from farwall.readers.told.shells import Face, Plan, floor_of, outline_of
 from farwall.readers.xml_text import Node

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from itertools import count
 from math import dist
 
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.indoorgml.cells import Cell
 from farwall.readers.indoorgml.gml import faces_of, points_of, target
 from farwall.readers.indoorgml.touch import shared_stretches

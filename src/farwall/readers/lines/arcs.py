@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import atan2, degrees, dist, hypot, pi
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 _ROUND = 0.006  # of the radius: how far a point may lie from its circle
 _TURN_DEG = (1.0, 31.0)  # from chord to chord of an arc that was cut into straight pieces

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import shapely
 from shapely.affinity import translate
@@ -10,6 +10,7 @@ from shapely.affinity import translate
 from farwall.facts.reading import Note, Reading, Stated, Storey
 from farwall.floor.geometry import DECIMALS, Point, polygon_geometry
 from farwall.floor.nouns import Exit, Fixture, Floor, Opening, Room, Window
+from farwall.nouns import dataclass
 from farwall.readers.lines.fixtures import Standing
 from farwall.readers.lines.rooms import Found, Sorted
 from farwall.readers.lines.sheet import Sheet

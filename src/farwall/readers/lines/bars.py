@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import cos, radians, sin
 
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.groups import numbered
 from farwall.readers.lines.sheet import Sheet, Stroke, Words
 

@@ -6,12 +6,12 @@ Lengths are metres from here on.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.sheet import Role, Sheet, Stroke, Swing
 from farwall.readers.lines.swings import door_swings, is_leaf
 

@@ -9,12 +9,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import cos, radians, sin
 
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.sheet import Measure, Role, Sheet, Stroke, Words
 from farwall.readers.sizes import door_code, length_m
 

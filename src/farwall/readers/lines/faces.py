@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
 
 from farwall.floor.geometry import Point, polygons_of
+from farwall.nouns import dataclass
 from farwall.readers.lines.bounds import GRID_M
 
 _BROAD_M = 1.2

@@ -9,12 +9,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import shapely
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point, polygon_geometry, polygons_of
+from farwall.nouns import dataclass
 from farwall.readers.lines.bounds import line, lines_of
 from farwall.readers.lines.faces import breadth_m, polygons_between
 from farwall.readers.lines.portals import Portal

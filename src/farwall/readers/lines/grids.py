@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import dist
 
 import numpy as np
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.parallels import Strokes
 from farwall.readers.lines.sheet import Ring, Words
 

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.pen import Pen, Piece
 from farwall.readers.lines.sheet import Role
 

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.readers.lines.groups import numbered
 from farwall.readers.lines.parallels import Array, Strokes
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import dist, hypot
 
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.bounds import Bounds, line, lines_of
 from farwall.readers.lines.meetings import Ends, Meetings, is_short
 from farwall.readers.lines.portals import PASSAGE_M, Portal, clear_of

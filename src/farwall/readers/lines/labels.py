@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import cos, radians, sin
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.sheet import Words
 from farwall.readers.lines.stacks import Stacks
 from farwall.readers.room_names import is_room_word, written_out

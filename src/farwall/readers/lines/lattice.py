@@ -7,9 +7,9 @@ lines of a grid run on through everything.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
+from farwall.nouns import dataclass
 from farwall.readers.lines.sheet import Stroke
 
 _FEWEST = 3

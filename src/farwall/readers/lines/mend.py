@@ -7,13 +7,14 @@ that line. Nothing moves farther than the snap distance, which is less than any 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import dist
 
 import numpy as np
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.bounds import Bounds, line, lines_of
 from farwall.readers.lines.sheet import Stroke
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import log
 
 from farwall.facts.reading import Note, Reading
+from farwall.nouns import dataclass
 from farwall.readers.lines.bars import Bar, find_bars, without
 from farwall.readers.lines.dimensions import without_dimensions
 from farwall.readers.lines.lattice import lattice_lines

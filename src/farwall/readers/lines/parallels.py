@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.readers.lines.sheet import Stroke
 
 REACH_M = 0.65

@@ -7,12 +7,13 @@ their shape.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from itertools import pairwise
 from math import dist, isfinite
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.arcs import Arc, arc_through, chords, joined_arcs
 from farwall.readers.lines.sheet import Ring, Role, Stroke, Swing
 

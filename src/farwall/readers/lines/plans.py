@@ -9,13 +9,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note, Storey
+from farwall.nouns import dataclass
 from farwall.readers.lines.groups import numbered
 from farwall.readers.lines.portals import Portal
 from farwall.readers.lines.rooms import Found, Sorted

@@ -6,7 +6,6 @@ side. Where walls are drawn as single lines it has no depth, and its faces are o
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import chain
 from math import dist
@@ -14,6 +13,7 @@ from math import dist
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 WALL_DEPTH_M = (0.05, 0.65)
 PASSAGE_M = (0.35, 7.0)

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.sheet import Words
 
 _WORD = r"(?:\b(?:scale|scales|esc|escala|echelle|échelle|massstab|maßstab|schaal|scala)\b|\bM\b)"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import cached_property
 
 import shapely
@@ -11,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import polygon_geometry
+from farwall.nouns import dataclass
 from farwall.readers.lines.faces import Face
 from farwall.readers.lines.labels import Label, names_among
 from farwall.readers.lines.portals import Portal

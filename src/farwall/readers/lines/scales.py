@@ -9,11 +9,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from itertools import permutations
 from math import hypot, isfinite
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.rays import free_spans
 from farwall.readers.lines.sheet import Role, Sheet, Words
 from farwall.readers.sizes import door_code, length_m, rounding_m, stated_size

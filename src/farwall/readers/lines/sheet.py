@@ -5,11 +5,12 @@ Lengths are drawing units until `scaled` has brought them to metres.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 from math import hypot
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 
 class Role(StrEnum):

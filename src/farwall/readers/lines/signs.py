@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import hypot
 
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.bounds import lines_of
 from farwall.readers.lines.portals import Portal
 from farwall.readers.lines.sheet import Sheet, Stroke, Swing, Words

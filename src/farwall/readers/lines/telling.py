@@ -8,9 +8,10 @@ lines and figures, is offered and asked.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.facts.reading import Note
+from farwall.nouns import dataclass
 from farwall.readers.lines.bars import Bar
 from farwall.readers.lines.printed import Printed, not_to_scale, printed_scales
 from farwall.readers.lines.scales import APART, find_evidence

@@ -8,10 +8,11 @@ is believed unless what is drawn speaks against it; what differs is told with bo
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import log
 
 from farwall.facts.reading import Note
+from farwall.nouns import dataclass
 from farwall.readers.lines.scales import (
     METRES,
     Scale,

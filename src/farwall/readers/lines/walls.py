@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import shapely
 
+from farwall.nouns import dataclass
 from farwall.readers.lines.bounds import Bounds, line, lines_of
 from farwall.readers.lines.faces import Nets
 from farwall.readers.lines.gaps import end_caps, line_portals

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import cos, pi, sin
 
 import shapely
 
 from farwall.facts.reading import Note
 from farwall.floor.nouns import OpeningKind
+from farwall.nouns import dataclass
 from farwall.readers.lines.portals import Portal
 from farwall.readers.lines.rooms import Sorted, share_along
 from farwall.readers.lines.signs import Signs

@@ -8,12 +8,13 @@ from __future__ import annotations
 import ctypes
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import inf
 from typing import Any
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.hand import Subpath
 from farwall.readers.lines.matrices import IDENTITY, Matrix, bezier, placed, times
 from farwall.readers.lines.pen import Piece

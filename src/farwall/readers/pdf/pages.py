@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.hand import Hand, Ink, Subpath
 from farwall.readers.lines.lettering import words_of
 from farwall.readers.lines.matrices import Matrix, placed, times

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
+from farwall.nouns import dataclass
 from farwall.readers.hints import Hints
 from farwall.readers.lines.page import read_page
 from farwall.readers.pdf.opening import opened, points_per_unit

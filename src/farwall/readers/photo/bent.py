@@ -12,7 +12,6 @@ memory), square pixels and the axis of the lens in the middle of the picture tak
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from math import hypot
 
@@ -20,6 +19,7 @@ import numpy as np
 import numpy.typing as npt
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.photo.opening import Grey
 from farwall.readers.photo.rims import find_rims
 

@@ -7,12 +7,11 @@ the plane, by a fold or a bend, is laid back as far as the sheet's edges show it
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import numpy.typing as npt
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.photo.bent import Bend, find_bend
 from farwall.readers.photo.opening import WORKING_PIXELS, Grey
 

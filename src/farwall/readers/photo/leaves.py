@@ -6,13 +6,13 @@ ink lies along it; a leaf drawn open along one of its two sides must be there to
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import hypot
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.photo.light import THIN_INK, Even, Mask
 from farwall.readers.photo.outline import Edge
 from farwall.readers.photo.solid import Solid

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.reading import Reading
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

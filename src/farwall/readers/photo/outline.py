@@ -5,13 +5,13 @@ Edges near the level or the upright are set exactly so: a house is built square,
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import cos, hypot, radians, sin
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.photo.light import Even
 from farwall.readers.photo.solid import Solid
 

@@ -5,13 +5,14 @@ Words are not read. Nothing tells how large a house on a photo is: the scale is 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import dist
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Note, Reading
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
+from farwall.nouns import dataclass
 from farwall.readers.hints import Hints
 from farwall.readers.lines.read import read_sheet
 from farwall.readers.photo.corners import find_corners

@@ -6,12 +6,12 @@ spaces between lines, filled. Walls of one line have no body and are told by nei
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
 import numpy.typing as npt
 
+from farwall.nouns import dataclass
 from farwall.readers.photo.light import THIN_INK, Even, Mask, ink_level, inked
 
 _FILLED_SHARE = 0.2

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.readers.lines.sheet import Role, Sheet, Stroke, Swing
 from farwall.readers.photo.flatten import Flat
 from farwall.readers.photo.leaves import find_glass, find_leaves, thin_ink

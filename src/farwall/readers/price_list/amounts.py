@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from decimal import Decimal, InvalidOperation
 
 from farwall.facts.van import Unit
+from farwall.nouns import dataclass
 from farwall.readers.price_list.words import bare
 from farwall.units import KG_PER_LB, L_PER_US_FL_OZ, L_PER_US_GAL, M_PER_FT
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 import csv
 import io
 import zipfile
-from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
 from itertools import islice
 from math import isfinite
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.readers.price_list.words import column_of
 
 Cell = str | Decimal

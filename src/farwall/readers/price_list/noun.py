@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.wares import PriceList, Seller, Ware
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

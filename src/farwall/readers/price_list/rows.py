@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import date
 from decimal import Decimal
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.wares import Seller, Ware
+from farwall.nouns import dataclass
 from farwall.price.money import written
 from farwall.readers.price_list.amounts import (
     NotRead,

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from math import isfinite
 
+from farwall.nouns import dataclass
 from farwall.readers.lines.matrices import IDENTITY, Matrix
 
 

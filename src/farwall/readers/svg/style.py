@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import lru_cache
 
+from farwall.nouns import dataclass
 from farwall.readers.svg.tree import Node
 from farwall.readers.svg.units import length, number
 

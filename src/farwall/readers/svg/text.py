@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import atan2, degrees, hypot
 
+from farwall.nouns import dataclass
 from farwall.readers.lines.lettering import Run, usual_width
 from farwall.readers.lines.matrices import placed
 from farwall.readers.svg.style import Sheets, Style, styled

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any
 from xml.etree.ElementTree import ParseError
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 
 LARGEST_BYTES = 60_000_000
 MOST_ELEMENTS = 200_000

@@ -7,10 +7,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import lru_cache
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.readers.lines.matrices import Matrix, times
 from farwall.readers.lines.roles import role_of
 from farwall.readers.lines.sheet import Role

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import dist
 
 import shapely
@@ -12,6 +12,7 @@ import shapely
 from farwall.facts.reading import Note, StatedKind, Step
 from farwall.floor.geometry import DECIMALS, Point, polygon_geometry, polygons_of
 from farwall.floor.nouns import Fixture, Opening, Window
+from farwall.nouns import dataclass
 from farwall.readers.room_names import Ids
 from farwall.readers.told.nouns import Told, ToldSpace
 from farwall.readers.told.rooms import Rooms, unlifted

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import dist
 
 import shapely
@@ -10,6 +9,7 @@ import shapely
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point
 from farwall.floor.thresholds import DEEPEST_WALL_M
+from farwall.nouns import dataclass
 from farwall.readers.told.nouns import ToldOpening
 from farwall.readers.told.rooms import Rooms
 from farwall.readers.told.sides import Sides

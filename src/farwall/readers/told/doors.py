@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from math import dist
 
 import shapely
@@ -11,6 +11,7 @@ import shapely
 from farwall.facts.reading import Note
 from farwall.floor.geometry import DECIMALS, Point
 from farwall.floor.nouns import Exit, Opening, OpeningKind
+from farwall.nouns import dataclass
 from farwall.readers.room_names import Ids
 from farwall.readers.told.compared import agreed, flag_notes, middle, related
 from farwall.readers.told.nouns import Told, ToldOpening

@@ -6,12 +6,13 @@ relations second, and what the two disagree about in the list of what is left.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 import shapely
 
 from farwall.facts.reading import Note, Stated, Storey
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 import shapely
 
 from farwall.facts.reading import Note, Storey
 from farwall.floor.geometry import DECIMALS, Point, polygon_geometry, polygons_of
 from farwall.floor.nouns import Room
+from farwall.nouns import dataclass
 from farwall.readers.room_names import Ids
 from farwall.readers.told.nouns import ToldSpace
 from farwall.readers.told.storeys import STOREY_RISE_M, shelved

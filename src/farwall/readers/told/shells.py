@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import hypot
 
 import numpy as np
@@ -11,6 +10,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.floor.geometry import polygons_of
+from farwall.nouns import dataclass
 from farwall.readers.told.storeys import STOREY_RISE_M
 
 Point3 = tuple[float, float, float]

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import dist
 from statistics import median
 
 import shapely
 
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 
 SEAT_M = 0.3
 """A seam may stand so far inside a room beside the wall that it belongs to. Rank: guess."""

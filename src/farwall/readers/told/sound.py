@@ -6,7 +6,7 @@ lose the tenths of a millimetre that a floor is kept in.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import dist, isfinite
 
 import numpy as np
@@ -15,6 +15,7 @@ from shapely.affinity import translate
 
 from farwall.facts.reading import Note
 from farwall.floor.geometry import Point, polygon_geometry
+from farwall.nouns import dataclass
 from farwall.readers.told.nouns import Told, ToldFixture, ToldOpening, ToldSpace, ToldWindow
 
 FAR_M = 1000.0

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.facts.reading import Storey
+from farwall.nouns import dataclass
 from farwall.readers.told.nouns import ToldSpace
 
 STOREY_RISE_M = 1.8

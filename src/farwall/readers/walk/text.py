@@ -13,7 +13,7 @@ note.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.errors import Mistake, Refused
 from farwall.floor.nouns import OpeningKind
@@ -28,6 +28,7 @@ from farwall.floor.walk.nouns import (
     WalkWall,
     WalkWay,
 )
+from farwall.nouns import dataclass
 from farwall.readers.walk.spoken import spoken_count, spoken_length_m
 
 MOST_LINES, MOST_LETTERS, MOST_MISTAKES = 3_000, 200_000, 20

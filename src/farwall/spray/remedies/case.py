@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from farwall.errors import Unanswerable
 from farwall.facts.job import ChoiceName
 from farwall.facts.plan import PlanTools
+from farwall.nouns import dataclass
 from farwall.spray.crew import crew_of, time_crew
 from farwall.spray.lives import Held, Lives, held_to
 from farwall.spray.order import Step

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from farwall.facts.plan import OpenTime, Remedy
 from farwall.floor.geometry import Point
+from farwall.nouns import dataclass
 from farwall.spray.remedies.case import Outcome
 from farwall.spray.sweeps import Pieces
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 
 from farwall.errors import Unanswerable
+from farwall.nouns import dataclass
 from farwall.spray.refills import Flow
 from farwall.spray.remedies.case import CoatFacts, Outcome, Trial
 from farwall.spray.schedule import time_sweep

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 import shapely
 
 from farwall.floor.nouns import Exit, Floor, SawCut
+from farwall.nouns import dataclass
 from farwall.spray.remedies.case import HOPE, Case, Trial
 from farwall.spray.remedies.offer import Offer
 from farwall.spray.remedies.parts import Part, guessed_age_min, parts_at, timed_parts

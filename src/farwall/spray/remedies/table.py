@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 
 from farwall.beside import Beside, at_once
 from farwall.errors import Unanswerable
 from farwall.facts.plan import OpenTime, Remedy, RoomOpenTime, Verdict
+from farwall.nouns import dataclass
 from farwall.spray.fitting import fitting
 from farwall.spray.lives import Lives
 from farwall.spray.refills import Flow

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import volume
 from farwall.store.book import Book

@@ -7,7 +7,6 @@ import shutil
 import tempfile
 from collections.abc import Iterator
 from concurrent.futures import Executor
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -15,6 +14,7 @@ from fastapi import APIRouter, Request, Response
 from fastapi.responses import StreamingResponse
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.store.address import DATABASE
 from farwall.store.book import Book

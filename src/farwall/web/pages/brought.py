@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.readers.room_names import slug
 from farwall.web.bombs import insist_bearable_json
 from farwall.web.pages.brought_asked import asked_of, storey_id

@@ -7,10 +7,10 @@ read, and asked about on a page of its own; each further storey is brought from 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.web.pages.brought_stated import stated_rows
 from farwall.web.pages.repairs import UNITS
 from farwall.web.pages.typed_lengths import length_of

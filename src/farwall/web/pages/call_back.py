@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from fastapi import APIRouter, Request, Response
@@ -13,6 +12,7 @@ from farwall.job.call_back import QUESTIONS, Triage, call_from, triage_of
 from farwall.job.call_back.asked import BY_KEY
 from farwall.job.call_back.say import NO_VERDICT, weighed
 from farwall.job.office import OfficeGround
+from farwall.nouns import dataclass
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking, told
 from farwall.web.door import Door

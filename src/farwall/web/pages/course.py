@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property
 from typing import Literal
 
@@ -20,6 +20,7 @@ from farwall.days.work_hours import DAY_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN, rins
 from farwall.facts.job import Job
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.floor.takeoff import take_off
+from farwall.nouns import dataclass
 from farwall.web.pages.from_calendar import Days
 from farwall.web.pages.said_clock import SaidClock
 from farwall.web.pages.working_days import WorkingDays

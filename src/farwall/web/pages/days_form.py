@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 
 from starlette.datastructures import FormData
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.units import c_from_f
 from farwall.web.calendar_work import Asked

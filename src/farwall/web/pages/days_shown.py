@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
 from farwall.evidence import rank_words
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import told
 from farwall.web.calendar_work import asked_from, moves

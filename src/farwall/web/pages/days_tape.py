@@ -8,10 +8,11 @@ foot. Nights and weekends are folded narrow. A day of rain is hatched, as is ano
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import date, datetime, timedelta
 from typing import Any
 
+from farwall.nouns import dataclass
 from farwall.papers.days_scale import Week, mondays, wedge_outline
 from farwall.papers.days_tape import pieces
 from farwall.papers.ink import INK, LINE, PAPER, RAMP, SOFT, WHITE

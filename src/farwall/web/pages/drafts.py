@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import copy
-from dataclasses import dataclass
 from typing import Any
 
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.store.book import Book
 from farwall.store.nouns import NoSuchJob

@@ -11,10 +11,11 @@ import gc
 from collections import OrderedDict
 from collections.abc import Callable
 from concurrent.futures import Executor, Future
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import TYPE_CHECKING, Any
 
 from farwall.errors import FarwallError, Refused, Unanswerable
+from farwall.nouns import dataclass
 from farwall.web.hands import one_process
 
 if TYPE_CHECKING:

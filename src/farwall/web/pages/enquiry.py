@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -17,6 +16,7 @@ from farwall.errors import Mistake, Refused
 from farwall.evidence import rank_words
 from farwall.job.enquiry import Answer, Enquiry, Found, answer
 from farwall.job.enquiry.questions import enquiry_of
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import told as in_page_language
 from farwall.web.door import Door

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.job.enquiry.questions import ASKED, QUESTIONS, WISHES
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.forms.shown import BlankShown, Piece, SentenceShown
 from farwall.web.words import said

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import length
 from farwall.store.book import Book

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.facts.plan import Field, Plan
+from farwall.nouns import dataclass
 from farwall.papers.words import room_names
 
 BEFORE = "figures-before"

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import rank_words
 from farwall.facts.go import Finding, Go, SlabTest
 from farwall.facts.job import Job
 from farwall.job.go.say import parts
+from farwall.nouns import dataclass
 from farwall.phrasebook import told
 from farwall.web.pages.speaking import speaking_here
 from farwall.web.words import said

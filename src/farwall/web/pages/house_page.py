@@ -5,12 +5,12 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Sequence
 from contextlib import AbstractContextManager
-from dataclasses import dataclass
 from typing import Any
 
 from fastapi import Response
 
 from farwall.errors import FarwallError
+from farwall.nouns import dataclass
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 from farwall.web.door import Door

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from fastapi import APIRouter, Request, Response
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.papers.acid_files import PAPERS as ACID_PAPERS
 from farwall.papers.office.bundles import BY_FILE, MOMENTS, lacking
 from farwall.papers.office.bundles import PAPERS as OFFICE_PAPERS

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import asyncio
-from dataclasses import dataclass
 from urllib.parse import quote
 
 from fastapi import APIRouter, Request, Response
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.store.comings import seal_of
 from farwall.store.people_nouns import FIRST, PHONE, RESET, Invite, LinkSpent, NameTaken
 from farwall.web.door import Door

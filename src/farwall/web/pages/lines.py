@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import UTC, datetime
 from typing import Any
 
@@ -14,6 +14,7 @@ from farwall.errors import Refused
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.job import Job
 from farwall.floor.thresholds import join_thresholds
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import area
 from farwall.store.book import Book

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -14,6 +13,7 @@ from farwall.facts.log import Kept
 from farwall.facts.log_money import OFFICE_WORDS
 from farwall.facts.log_words import WORDS
 from farwall.job.story.noun import Story
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.store.new_id import new_id
 from farwall.web.door import Door

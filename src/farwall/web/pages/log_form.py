@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Kept
 from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import listed, room_names
 from farwall.web.pages.log_words import choice_told, field_told

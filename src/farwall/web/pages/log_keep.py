@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from functools import partial
 
 from fastapi import Request
@@ -13,6 +12,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.log import Entry
 from farwall.facts.log_words import WORDS
 from farwall.facts.plain import Plain
+from farwall.nouns import dataclass
 from farwall.store.files import MOST_BYTES
 from farwall.store.new_id import new_id
 from farwall.web.door import Door

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.facts.log import Kept
@@ -11,6 +10,7 @@ from farwall.facts.plan import Plan
 from farwall.job.story.noun import Happened, Story
 from farwall.job.story.order import in_order
 from farwall.job.story.say import short_id
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.log_words import Names, entry_told
 from farwall.web.pages.when import clock_told, day_told, stamp_told

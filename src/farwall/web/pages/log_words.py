@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 
 from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.numbered import by_number, coats_of, numbered
 from farwall.facts.plan import Plan
 from farwall.job.story.noun import CoatStory, Happened, Story
 from farwall.job.story.say import area, clock, coverage, short_id, temperature, volume
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.units import KG_PER_LB, M2_PER_FT2, ft_from_m, gal_from_l
 from farwall.web.pages.when import halves_told

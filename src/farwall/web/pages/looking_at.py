@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import time
 from typing import Literal, get_args
 
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.web.pages.course import Course
 from farwall.web.pages.shown import Shown
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from farwall.facts.plan import Band, Field, Plan
 from farwall.job.moments import Moment, moment_at
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import room_names, volume
 from farwall.web.pages.course import Course

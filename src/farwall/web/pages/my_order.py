@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
 from farwall.errors import FarwallError
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import room_names
 from farwall.units import ft_from_m

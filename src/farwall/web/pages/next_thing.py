@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.days_words import step_name
 from farwall.web.pages.log_words import word_name

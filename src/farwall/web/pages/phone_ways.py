@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 import ipaddress
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote
@@ -13,6 +12,7 @@ import segno
 from fastapi import APIRouter, Depends, Request, Response
 from markupsafe import Markup
 
+from farwall.nouns import dataclass
 from farwall.phrasebook import speaking
 from farwall.store.nouns import NoSuchJob
 from farwall.web.addresses import addresses

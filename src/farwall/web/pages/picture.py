@@ -6,10 +6,10 @@ orientation by which a browser turns a photo before it shows it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.web.words import said
 
 MOST_PICTURE_BYTES = 10_000_000

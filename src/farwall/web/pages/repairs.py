@@ -7,12 +7,12 @@ undoes or contradicts it. Where nothing can be done it can only be said to be se
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.facts.plain import plain
 from farwall.floor.geometry import Point
 from farwall.job.repairs import ACTS, Acts
+from farwall.nouns import dataclass
 from farwall.web.words import said
 
 Json = dict[str, Any]

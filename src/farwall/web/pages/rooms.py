@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
@@ -12,6 +11,7 @@ from fastapi import APIRouter, Depends, Request, Response
 from farwall.errors import Mistake, Refused
 from farwall.facts.job import Job
 from farwall.floor.from_sizes import LEAST_M, MOST_M, SizedRoom, Way, floor_from_sizes
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.readers.room_names import slug
 from farwall.web.door import Door

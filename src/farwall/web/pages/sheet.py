@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from farwall.evidence import rank_words
 from farwall.facts.plan import Clock, Field, Plan
 from farwall.job.go.say import in_short
+from farwall.nouns import dataclass
 from farwall.papers.grounds import GroundWords, weightiest
 from farwall.papers.run_sheet.edge_words import edge_grounds, tight_edge
 from farwall.papers.words import minutes, room_names, unbroken

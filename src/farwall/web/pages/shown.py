@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections import OrderedDict
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import UTC, datetime
 from functools import cached_property
 from itertools import count
@@ -15,6 +15,7 @@ from typing import Any
 
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
+from farwall.nouns import dataclass
 from farwall.papers.drawing.scene import Storey, storeys
 from farwall.papers.wall_clock import Units, plan_clock
 from farwall.store.book import Book

@@ -5,11 +5,11 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 from farwall.web.words import said
 
 _WORD = re.compile(r"[a-z0-9][a-z0-9-]*")

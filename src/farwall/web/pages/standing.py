@@ -5,11 +5,11 @@ By the log where something was entered, else by the plan's clocks and its course
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.facts.plan import Clock
 from farwall.job.moments import Moment
+from farwall.nouns import dataclass
 from farwall.web.pages.course import Course, Piece
 from farwall.web.pages.said_clock import SaidClock
 from farwall.web.pages.went import Went

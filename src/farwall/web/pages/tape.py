@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from farwall.nouns import dataclass
 from farwall.papers.ink import INK, WHITE
 from farwall.papers.lettering import SCREEN_LETTERING
 from farwall.papers.svg import Svg, number

@@ -5,9 +5,10 @@ Solid is what happened, a bar what is certain, dashed what is planned.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.facts.plan import Field
+from farwall.nouns import dataclass
 from farwall.papers.ink import INK, LINE, PAPER, RAMP, SOFT, WHITE
 from farwall.papers.svg import number
 from farwall.papers.words import room_names

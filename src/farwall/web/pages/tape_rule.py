@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import timedelta
 
+from farwall.nouns import dataclass
 from farwall.papers.ink import INK, LINE, SOFT
 from farwall.papers.lettering import SCREEN_LETTERING, text_width
 from farwall.papers.svg import Svg

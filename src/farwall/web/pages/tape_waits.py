@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
+from farwall.nouns import dataclass
 from farwall.papers.ink import LINE, SOFT
 from farwall.papers.svg import number
 from farwall.web.pages.course import Awaited

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from fastapi import APIRouter, Depends, Request, Response
@@ -15,6 +14,7 @@ from farwall.facts.reading import Reading
 from farwall.floor.faults import faults_of
 from farwall.floor.walk.closed import Closed, close_walk
 from farwall.floor.walk.floor_of import laid_corners
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.readers.walk.read import reading_of
 from farwall.readers.walk.text import walk_from_text

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Any
+
+from farwall.nouns import dataclass
 
 FIRST_WALLS, MORE_WALLS, MOST_WALLS, WAYS = 4, 2, 40, 3
 WAY_KINDS = ("door", "cased opening", "wide opening")

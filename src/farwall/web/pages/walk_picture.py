@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import hypot
 
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
 from farwall.floor.walk.closed import Closed
+from farwall.nouns import dataclass
 from farwall.papers.ink import DANGER, INK, SOFT, WHITE
 from farwall.papers.svg import number
 from farwall.papers.xml_text import escape, quoteattr

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.floor.walk.closed import Closed, RoomClosing
 from farwall.floor.walk.held import Advice
 from farwall.floor.walk.lay import unit
 from farwall.floor.walk.net import Row
 from farwall.floor.walk.suspect import Found, untold_from
+from farwall.nouns import dataclass
 from farwall.readers.walk.said import added_text, small_text, tape_text
 from farwall.web.words import said
 

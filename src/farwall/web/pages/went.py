@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
@@ -13,6 +13,7 @@ from farwall.facts.log import Kept
 from farwall.facts.plan import Band, Field, Plan, TimedPoint
 from farwall.job.story import Story, story
 from farwall.job.story.noun import Happened, Sprayed
+from farwall.nouns import dataclass
 
 _DAY_WORDS = frozenset(
     {"day-started", "mixed", "filled", "field-started", "band-done", "field-done", "coat-done"}

@@ -5,12 +5,12 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.facts.defaults import settle
 from farwall.facts.job import Job
 from farwall.facts.plan import Field, Plan, Remedy
+from farwall.nouns import dataclass
 from farwall.papers.words import length, room_names
 from farwall.phrasebook import told
 from farwall.units import M_PER_IN

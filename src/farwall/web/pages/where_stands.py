@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date, datetime, timedelta
 from threading import Lock
 from typing import Any, Literal, get_args
@@ -12,6 +12,7 @@ from typing import Any, Literal, get_args
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.log import Kept
 from farwall.job.story.order import in_order
+from farwall.nouns import dataclass
 from farwall.store.book import Book
 from farwall.store.nouns import JobLine
 from farwall.web.live_jobs import OF

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import timedelta
 
 from farwall.days.work_hours import DAY_MIN, EVENING_MIN, WORK_FROM_MIN, WORK_UNTIL_MIN
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import WallClock
 
 _SATURDAY = 5

@@ -9,9 +9,8 @@ helps. All figures are guesses, well under the hundred failures in a row that NI
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.errors import FarwallError
+from farwall.nouns import dataclass
 from farwall.store.comings import Comings
 from farwall.store.people_nouns import known_as
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from contextvars import ContextVar
-from dataclasses import dataclass
 
 from fastapi import Request
 
+from farwall.nouns import dataclass
 from farwall.store.people_nouns import LEAD, Open
 from farwall.web.people.roles import CHANGE, NotAllowed, may, need_of
 

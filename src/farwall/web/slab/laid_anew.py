@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
+from farwall.nouns import dataclass
 from farwall.store.book import Book
 from farwall.web.live_jobs import REST, Planned
 from farwall.web.slab.sheet import sheet_of

@@ -7,12 +7,12 @@ Most of it nobody has measured for stain on a slab: those are guesses, and wide 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
 
 from farwall.evidence import Rank
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 

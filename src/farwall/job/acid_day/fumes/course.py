@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import numpy.typing as npt
 
@@ -15,6 +13,7 @@ from farwall.acid.vapour import LEAST_C, MOST_C, hcl_pressure_pa, water_pressure
 from farwall.acid.vapours import Vapours, vapours_at
 from farwall.job.acid_day.fumes.cases import BY_PERSON, Cases, ends
 from farwall.job.acid_day.fumes.ground_air import STAND_M, DayAir
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 PPM = L_PER_MOL * 1000

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import numpy.typing as npt
 
@@ -15,6 +13,7 @@ from farwall.job.acid_day.fumes.laid import Patch, laid_of
 from farwall.job.acid_day.fumes.noun import Range
 from farwall.job.acid_day.ground import Ground
 from farwall.job.lasting import lasting_of
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 WAYS = (("shut", 0), ("open", 0), ("open", 1), ("open", 3))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from math import hypot
 
@@ -24,6 +24,7 @@ from farwall.floor.nouns import Opening, Room
 from farwall.job.acid_day.fumes.cases import AIR, DOORS, Cases
 from farwall.job.lasting import Lasting
 from farwall.job.site import house_of
+from farwall.nouns import dataclass
 
 Array = npt.NDArray[np.float64]
 APART_K, WIND_M_S = 5.0, 2.0

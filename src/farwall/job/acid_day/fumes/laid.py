@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -28,6 +27,7 @@ from farwall.job.acid_day.fumes.cases import (
 )
 from farwall.mix.batch import STAIN_KG_L, TRADE_ACID_KG_L, TRADE_ACID_PERCENT
 from farwall.mix.cut import parse_cut
+from farwall.nouns import dataclass
 from farwall.units import L_PER_US_FL_OZ, L_PER_US_GAL
 
 Array = npt.NDArray[np.float64]

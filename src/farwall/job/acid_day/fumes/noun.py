@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

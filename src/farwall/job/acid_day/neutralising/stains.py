@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.acid.bases import Base
 from farwall.acid.masses import HCL_G_MOL
 from farwall.acid.neutralise import dose
@@ -11,6 +9,7 @@ from farwall.acid.salts_take import SaltsTaken, salts_taken
 from farwall.evidence import Rank
 from farwall.facts.job import Stain
 from farwall.job.acid_day.neutralising.noun import StainDose
+from farwall.nouns import dataclass
 
 SHEETS_HCL_PERCENT = (5.0, 20.0)
 """% HCl on sheets seen: below 10 to 20 [stain-sheets]; taken where nobody told."""

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 Duty = Literal["mixes", "sprays", "helps", "scrubs", "seals", "stands by"]
 Word = Literal["may", "not yet", "nobody told"]

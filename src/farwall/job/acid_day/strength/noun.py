@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.contents import Content
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

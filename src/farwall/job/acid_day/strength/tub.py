@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from farwall.acid import vapour
@@ -17,6 +17,7 @@ from farwall.errors import Refused
 from farwall.evidence import Known, Rank
 from farwall.job.acid_day.strength.noun import Ends, MixFigures
 from farwall.mix.batch import STAIN_KG_L, TRADE_ACID_PERCENT
+from farwall.nouns import dataclass
 
 SALTS_WARM: Final = Known(4 / 3, "of the rise", Rank.GUESS, "house-guess")
 """Salts of a stain hold less heat than the water whose place they take: a warmer high end."""

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 
 from farwall.facts.plan import Plan
 from farwall.floor.nouns import Opening
+from farwall.nouns import dataclass
 
 Doors = Mapping[str, frozenset[str]]
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import shapely
 from shapely.geometry.base import BaseGeometry
@@ -24,6 +23,7 @@ from farwall.job.acid_day.washing.times import (
 from farwall.job.lasting import Lasting
 from farwall.job.live.rinse_rules import do, why
 from farwall.job.rinses import Rinses
+from farwall.nouns import dataclass
 from farwall.units import M_PER_IN
 
 LANE_M = 17 * M_PER_IN * 2 / 3

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from farwall.air.conditions import Conditions
@@ -11,6 +10,7 @@ from farwall.air.film import film_drying
 from farwall.days.work_hours import DAY_MIN, EVENING_MIN, WORK_FROM_MIN
 from farwall.facts.plan import Plan
 from farwall.job.acid_day.washing.noun import Ends
+from farwall.nouns import dataclass
 from farwall.units import M2_PER_FT2
 
 _WAITS = ("dry to neutralise", "dwell")

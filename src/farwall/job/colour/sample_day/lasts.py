@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.evidence import Rank
 from farwall.job.colour.sample_day.nouns import Course, WaitName
+from farwall.nouns import dataclass
 
 HANDS_MIN: dict[str, tuple[float, float, float]] = {
     "before": (30, 45, 75), "lay": (6, 10, 15), "wash": (8, 12, 20), "wet": (2, 4, 6),

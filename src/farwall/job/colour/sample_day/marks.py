@@ -7,11 +7,12 @@ way (`web/src/pure/sample_marks.ts`), and a test holds the two together.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from farwall.facts.samples import Sample
 from farwall.job.colour.sample_day.nouns import Step
 from farwall.job.story.noun import Happened
+from farwall.nouns import dataclass
 
 FIGURES = (
     "weighed", "slab", "air", "humidity", "drop", "sheen", "dry", "dwell", "scrubs", "ph", "rag",

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from farwall.nouns import dataclass
 
 Rung = Literal["weaker", "planned", "stronger"]
 Step = Literal["lay", "sheen", "dry", "wash", "wet", "seal", "day", "lamp", "judge"]

@@ -6,7 +6,7 @@ hand, local codes and licensed practice win.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -6,9 +6,8 @@ is not told in a job, so that further pours name no room.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.job import Job
+from farwall.nouns import dataclass
 
 SIDE_M = 0.6
 """Side of a square for one coat: 2 ft at the least, common practice (0.61 m). A square with more

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
 
@@ -11,6 +10,7 @@ from farwall.job.office.billing.whole import Whole, change_words, whole_of
 from farwall.job.office.billing.writing import part_of
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.priced import Priced
+from farwall.nouns import dataclass
 from farwall.price.due import PARTS, Due, Payment, dues, parts_due
 from farwall.price.invoice import Kind, Line
 from farwall.price.money import added, amount, written

@@ -6,12 +6,12 @@ other currency nothing is taken, and the firm is asked.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS
 from farwall.facts.job import Job
+from farwall.nouns import dataclass
 from farwall.price.usual import Used
 
 _PAGES = "finishers-pages"

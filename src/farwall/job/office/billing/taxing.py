@@ -5,11 +5,11 @@ Which tax is due on which part is the law of the place and not known here: the f
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.facts.job import Job
 from farwall.facts.prices import Tax
+from farwall.nouns import dataclass
 from farwall.price.invoice import UNTOLD, TaxOf
 from farwall.price.money import NOTHING, added
 from farwall.price.totals import spread_over

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from decimal import Decimal
 
 from farwall.job.office.ground import OfficeGround
 from farwall.job.story.noun import Happened, Story
+from farwall.nouns import dataclass
 from farwall.price.money import NOTHING, amount
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.job.office.billing.taken import MoneyTerms, money_terms
@@ -11,6 +10,7 @@ from farwall.job.office.billing.taxing import Taxing, taxing_of
 from farwall.job.office.billing.told import Change, Told, Waited
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.priced import Priced
+from farwall.nouns import dataclass
 from farwall.price.invoice import Line, TaxOf, Unit
 from farwall.price.money import NOTHING, added, amount, rounded, share, written
 from farwall.units import M2_PER_FT2

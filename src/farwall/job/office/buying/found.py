@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
 
 from farwall.evidence import Rank
@@ -31,6 +31,7 @@ from farwall.job.office.buying.wanted import (
     there_for,
 )
 from farwall.job.office.ground import OfficeGround
+from farwall.nouns import dataclass
 from farwall.price.buying import Basket, BuyAim, Material, Taken, buy
 from farwall.price.money import NOTHING, amount, written
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
 
 from farwall.evidence import Rank
@@ -16,6 +16,7 @@ from farwall.job.office.buying.noun import There
 from farwall.job.office.ground import OfficeGround
 from farwall.job.van.shopping import same, shopping
 from farwall.job.van.sprayers import condition
+from farwall.nouns import dataclass
 from farwall.price.buying.choices import PLACES
 from farwall.price.money import amount, rounded
 

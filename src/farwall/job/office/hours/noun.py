@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from farwall.nouns import dataclass
 from farwall.price.hours import TaskHours
 
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.hours.days import site_days
 from farwall.job.office.masking import Masked
 from farwall.job.office.scope import Scope
+from farwall.nouns import dataclass
 from farwall.price.hours import Sizes, Three
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 import shapely
@@ -29,6 +28,7 @@ from farwall.job.office.masking.rules import (
     StageRule,
     fixture_kind,
 )
+from farwall.nouns import dataclass
 
 _SHORT_M = 0.6
 """A rest of a wall shorter than this is filmed as high as the part beside metal. Rank: guess."""

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.facts.supplies import GapSeal
 from farwall.floor.geometry import Point
 from farwall.job.office.masking.rules import GAPS_BY
+from farwall.nouns import dataclass
 
 
 @dataclass(frozen=True)

@@ -5,12 +5,12 @@ Ranks: *common practice* is how finishers do it, without a source in print; *gue
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
+from farwall.nouns import dataclass
 from farwall.units import M_PER_FT, M_PER_IN
 
 if TYPE_CHECKING:

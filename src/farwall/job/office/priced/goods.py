@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.evidence import Rank, weakest
@@ -15,6 +14,7 @@ from farwall.job.office.ground import OfficeGround
 from farwall.job.office.priced.kept import share_of
 from farwall.job.office.scope import Scope, scope_of
 from farwall.mix.cut import parse_cut
+from farwall.nouns import dataclass
 from farwall.price.goods import AS_BOUGHT, AS_GUESSED, GROUP_OF, GROUPS, Goods, allowances
 from farwall.price.hours import Sizes, Three
 from farwall.price.money import NOTHING, added, amount, rounded

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.facts.kept_gear import LIVES, Life, lives_of
 from farwall.job.office.buying import Bought, Buying
 from farwall.job.office.ground import OfficeGround
+from farwall.nouns import dataclass
 from farwall.price.money import CENT, NOTHING, amount, rounded, written
 
 IN_VAN = "in the van"

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from farwall.job.office.priced.kept import KeptGear
+from farwall.nouns import dataclass
 from farwall.price.chances import Chance
 from farwall.price.usual import RatesUsed
 

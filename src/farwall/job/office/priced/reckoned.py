@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.job.office.buying import Buying
@@ -13,6 +12,7 @@ from farwall.job.office.masking import Masked
 from farwall.job.office.priced.goods import goods_of
 from farwall.job.office.priced.raised import raised
 from farwall.job.office.scope import Scope
+from farwall.nouns import dataclass
 from farwall.price.asking import Asked, asked
 from farwall.price.chances import Chance, call_backs
 from farwall.price.costs import Reckoning, costs_of

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from farwall.job.office.billing.taken import money_terms
@@ -10,6 +9,7 @@ from farwall.job.office.billing.taxing import taxing_of
 from farwall.job.office.billing.whole import material_share
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.priced.noun import OfferPriced, Priced
+from farwall.nouns import dataclass
 from farwall.price.due import parts_due
 from farwall.price.money import added, amount, rounded, share
 

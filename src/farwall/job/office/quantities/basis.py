@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from math import ceil
 
@@ -17,6 +17,7 @@ from farwall.job.acid_day.washing import WashDay, washing_of
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.masking import Masked
 from farwall.job.office.quantities.practice import Ends
+from farwall.nouns import dataclass
 from farwall.units import KG_PER_LB, L_PER_US_GAL, M2_PER_FT2, M_PER_FT
 from farwall.units import ft2_per_gal_from_m2_per_l as ft2_per_gal
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from statistics import NormalDist
 from typing import Any
 
@@ -18,6 +18,7 @@ from farwall.job.first_thirst import first_thirst
 from farwall.job.office.quantities.basis import Basis, line
 from farwall.mix.buying import USUAL_RESERVE_SAMPLED, USUAL_RESERVE_UNSAMPLED
 from farwall.mix.thirst import Thirst, first_belief
+from farwall.nouns import dataclass
 
 _EIGHTY = NormalDist().inv_cdf(0.9)
 """Low and high hold four times in five."""

@@ -5,7 +5,6 @@ The sheet of the stain in hand, the maker's schedule for cartridges and the law 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from math import ceil
 
@@ -24,6 +23,7 @@ from farwall.job.office.quantities.practice import (
     GLOVES_PER_PERSON_DAY,
     SUITS_PER_PERSON_DAY,
 )
+from farwall.nouns import dataclass
 
 SPRAY_DUTIES: frozenset[Duty] = frozenset({"mixes", "sprays", "helps"})
 _NO_SCHEDULE = (

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import NamedTuple
 
+from farwall.nouns import dataclass
 from farwall.phrasebook import Language
 
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from farwall.acid.hazards import Pictogram
+from farwall.nouns import dataclass
 from farwall.papers.acid.cards.card import Said
 
 Size = Literal["jug", "large jug", "drum"]

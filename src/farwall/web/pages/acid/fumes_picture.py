@@ -7,12 +7,12 @@ is what may be, the line what is likely, of the worst room at each minute. Works
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import log10
 
 from farwall.facts.plan import Plan
 from farwall.job.acid_day.fumes import Fumes
+from farwall.nouns import dataclass
 from farwall.papers.ink import DANGER, INK, LINE, PAPER, RAMP, SOFT, WHITE
 from farwall.papers.lettering import SCREEN_LETTERING
 from farwall.papers.svg import Svg, number

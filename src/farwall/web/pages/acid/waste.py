@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.waste.figures import figure, range_of
 from farwall.job.acid_day.waste.noun import MetalIn, TestRead, Waste, WordSaid
+from farwall.nouns import dataclass
 from farwall.papers.acid.waste_words import METAL_NAMES, SETTLES
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import told

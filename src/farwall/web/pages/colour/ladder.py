@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -16,6 +16,7 @@ from farwall.job.colour.ladder import Ladder, ladder_of
 from farwall.job.colour.ladder_minds import warnings
 from farwall.job.colour.ladder_said import asks
 from farwall.job.colour.told import as_told, samples_of
+from farwall.nouns import dataclass
 from farwall.readers.job_json import job_from
 from farwall.store.book import Book
 from farwall.store.new_id import new_id

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
 
 from farwall.colour.swatch import hex_of_lab, in_words
 from farwall.facts.job import Job
 from farwall.facts.samples import Look, State
 from farwall.job.colour.ladder import Apart, Ladder, Rung
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.units import M2_PER_FT2, f_from_c, ft2_per_gal_from_m2_per_l
 from farwall.web.pages.when import date_told

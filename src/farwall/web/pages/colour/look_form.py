@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
 from statistics import fmean, stdev
 
 from farwall.errors import Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.web.words import said
 
 SPOTS = 6

@@ -7,7 +7,7 @@ import hashlib
 import json
 from collections import OrderedDict
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass, field
+from dataclasses import asdict, field
 from datetime import datetime
 from threading import Lock
 from typing import TYPE_CHECKING, Any
@@ -18,6 +18,7 @@ from farwall.job.colour.band_edges import band_edges
 from farwall.job.colour.marks import Judged, Photo, Proposed, judged_marks, together
 from farwall.job.story.noun import Happened
 from farwall.job.story.order import in_order
+from farwall.nouns import dataclass
 from farwall.readers.floor_photo.nouns import FloorLook, FloorSeen, Ground, ground_of
 from farwall.readers.floor_photo.seen import target_from
 from farwall.readers.job_json import job_from

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from math import hypot, isfinite
 from string import ascii_uppercase
 
@@ -12,6 +11,7 @@ import shapely
 from farwall.errors import Mistake, Refused
 from farwall.floor.geometry import Point, Ring
 from farwall.floor.nouns import Floor
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.readers.floor_photo.nouns import Pair, TargetAt
 from farwall.web.pages.colour.marks_places import place_of, place_told

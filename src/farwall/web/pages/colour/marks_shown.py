@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 from fastapi import Response
 from markupsafe import Markup
@@ -11,6 +10,7 @@ from markupsafe import Markup
 from farwall.errors import Refused
 from farwall.facts.log_colour import MARKS, UNKNOWN
 from farwall.job.colour.marks import still_asked, touched
+from farwall.nouns import dataclass
 from farwall.papers.colour.marks_floor import Above, Drawn, marks_svg, points_svg
 from farwall.readers.floor_photo.nouns import FloorSeen, Pair, TargetAt, seen_by_any_m2
 from farwall.readers.floor_photo.seen import points_from

@@ -8,7 +8,6 @@ from __future__ import annotations
 import asyncio
 from collections import OrderedDict
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from threading import Lock
 from typing import Any
 
@@ -20,6 +19,7 @@ from farwall.job.colour.fit import doses_of
 from farwall.job.colour.fit_noun import Swatch
 from farwall.job.colour.next_coat import colour_next
 from farwall.job.colour.next_noun import NextAnswer
+from farwall.nouns import dataclass
 from farwall.store.book import Book
 from farwall.store.new_id import new_id
 from farwall.web.door import Door

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from dataclasses import fields
 
 from markupsafe import Markup
 
@@ -16,6 +16,7 @@ from farwall.job.colour.fit_noun import Swatch
 from farwall.job.colour.in_words import lab_words
 from farwall.job.colour.next_noun import NextAnswer
 from farwall.job.colour.say import SCREEN, SaidNext, said
+from farwall.nouns import dataclass
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking
 from farwall.web.pages.colour.picture import NARROW, WIDE, Row, Ruler, ruler

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from fastapi import APIRouter, Request, Response
 
@@ -12,6 +11,7 @@ from farwall.errors import Refused
 from farwall.job.colour.before_after import WORDS, Place, places_of
 from farwall.job.story import story
 from farwall.job.story.noun import Happened
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import plan_clock
 from farwall.phrasebook import told as told_in
 from farwall.readers.colour_photo.values import values_in

@@ -7,11 +7,11 @@ right, for that is the way a floor goes.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from markupsafe import Markup, escape
 
 from farwall.colour.swatch import hex_of_lab
+from farwall.nouns import dataclass
 
 INK, LINE, SOFT, DANGER = "#1f2a30", "#c8c2b6", "#6b6a64", "#9a3412"
 _AROUND = 1.5

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -18,6 +17,7 @@ from farwall.job.colour.sample_day.standing import samples_in
 from farwall.job.colour.told import samples_of
 from farwall.job.story.noun import Happened
 from farwall.job.story.order import in_order
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import minutes
 from farwall.phrasebook import told

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
 from typing import Any
@@ -11,6 +10,7 @@ from typing import Any
 from farwall.facts.defaults import stains_and_coats
 from farwall.facts.job import Job
 from farwall.facts.plain import plain
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.web.pages.forms.measures import Measure, measure_of
 from farwall.web.pages.forms.nouns import Blank, Form, Part, Path, Sentence

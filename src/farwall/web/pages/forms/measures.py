@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
 
 from farwall import units
 from farwall.air.slab_tests import UG_M2_S_PER_LB
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.readers.sizes import length_m
 

@@ -4,7 +4,7 @@ what go or no-go says of it."""
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from farwall.air.clocks import Timed, open_time
@@ -18,6 +18,7 @@ from farwall.facts.go import Finding, Go
 from farwall.facts.job import Job
 from farwall.facts.plan import Ground
 from farwall.facts.settled import SettledJob
+from farwall.nouns import dataclass
 from farwall.papers.grounds import ground_value
 from farwall.phrasebook import told
 from farwall.web.pages.forms.nouns import Sentence

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
+from farwall.nouns import dataclass
 from farwall.web.pages.forms.measures import Measure
 
 Step = str | int

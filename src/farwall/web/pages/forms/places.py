@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import types
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, is_dataclass
+from dataclasses import is_dataclass
 from functools import cache
 from itertools import pairwise
 from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 from farwall.facts.job import Job
+from farwall.nouns import dataclass
 from farwall.readers.job_limits import LIMITS
 from farwall.readers.shape import bare, keys_of
 from farwall.readers.twins import TWINS

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import Any
 
+from farwall.nouns import dataclass
 from farwall.web.pages.forms.asked import NO, YES, Asked, Field, Row
 from farwall.web.pages.forms.measures import FEET
 from farwall.web.pages.forms.notes import Note, Notes

@@ -5,12 +5,12 @@ from __future__ import annotations
 import copy
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime, tzinfo
 from typing import Any
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from farwall.errors import FarwallError, Mistake, Refused
+from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.readers.json_text import place_text
 from farwall.web.pages.fact_form import start_of

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from markupsafe import Markup
 
+from farwall.nouns import dataclass
 from farwall.papers.ink import INK
 from farwall.papers.svg import attributes
 from farwall.papers.xml_text import escape

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import asyncio
 import copy
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -17,6 +17,7 @@ from farwall.floor.geometry import Point
 from farwall.job.office import OfficeGround
 from farwall.job.office.masking import ItemMasked, masked_of
 from farwall.job.office.masking.items import items_of
+from farwall.nouns import dataclass
 from farwall.papers.masking.drawing import masking_svg, place_on_floor
 from farwall.papers.masking.names import item_words
 from farwall.papers.words import names_in
