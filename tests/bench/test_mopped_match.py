@@ -2,8 +2,10 @@
 
 import numpy as np
 import pytest
+from shapely import Polygon
 
 from farwall.bench.mopped_floors import MoppedFloor, TrueMark
+from farwall.bench.mopped_match import _outline as outline_of
 from farwall.bench.mopped_match import matched
 from farwall.bench.mopped_slab import Decoy
 from farwall.colour.marks.nouns import Mark, Sheet
@@ -76,3 +78,11 @@ def test_cracks_are_apart():
         ("lap line", "", True),
         ("crack", "", True),
     ]
+
+
+def test_an_outline_that_goes_out_and_back_along_itself_is_its_area_alone():
+    """Seed 5,000,037: lines left over beside the areas of two such outlines could not be laid on
+    each other."""
+    spiked = ((1.0, 1.0), (2.0, 1.0), (2.0, 2.0), (3.0, 3.0), (2.0, 2.0), (1.0, 2.0))
+    assert outline_of(spiked).equals(Polygon(box(1, 1, 2, 2)))
+    assert 0 < outline_of(((1.0, 1.0), (2.0, 1.0), (3.0, 1.0))).area < 0.03

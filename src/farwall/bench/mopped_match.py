@@ -14,7 +14,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
-from shapely import LineString, MultiPoint, Point, Polygon, make_valid, union_all
+from shapely import LineString, MultiPoint, Point, Polygon, get_parts, make_valid, union_all
 from shapely.geometry.base import BaseGeometry
 
 from farwall.bench.mopped_floors import MoppedFloor, TrueMark
@@ -126,7 +126,9 @@ def _body(true: TrueMark) -> BaseGeometry:
 def _outline(ring: Ring) -> BaseGeometry:
     if len(ring) < 3:
         return Point(ring[0]).buffer(0.005) if len(ring) == 1 else LineString(ring).buffer(0.005)
-    return make_valid(Polygon(ring))
+    # An outline that goes out and back along itself leaves a line, which cannot be laid on areas.
+    areas = [part for part in get_parts(make_valid(Polygon(ring))) if part.area > 0]
+    return union_all(areas) if areas else LineString(ring).buffer(0.005)
 
 
 def _line(kind: str, line: Ring) -> BaseGeometry:
