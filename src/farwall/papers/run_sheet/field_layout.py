@@ -34,10 +34,8 @@ _SURE_PT = 18.0
 """So much of the page left free by the estimate, and all stands on it for sure. Measured here: of
 208 field pages (four houses, two languages, two papers) 133 are sure, and each of these has 34 pt
 or more to spare as set."""
-_OVER_PT = -170.0
-"""By so much less than nothing left free by the estimate, and all goes over the page for sure.
-Measured here: on the same pages the estimate asks for 135 pt too much at most. A page wrongly
-called over would have closer lines than it needs, and nothing worse."""
+_WORTH_A_PAGE = 1.15
+"""By so much larger the map has to be for ticks to go to a page of their own."""
 _AS_GOOD = 0.85
 """The map stands beside its tables unless it would be much smaller there."""
 
@@ -52,6 +50,8 @@ class FieldLayout:
     columns: int = 1
     large: bool = True
     points_beside: bool = True
+    ticks_apart: bool = False
+    """Whether ticks and reasons stand on a page of their own, for the map's sake."""
     left_pt: float = 0.0
     """Height that the estimate leaves free at the foot of the page; below zero what goes over."""
 
@@ -59,11 +59,6 @@ class FieldLayout:
     def sure(self) -> bool:
         """Whether the page holds everything without a doubt: setting it twice to see is saved."""
         return self.left_pt >= _SURE_PT
-
-    @property
-    def over(self) -> bool:
-        """Whether the page cannot hold everything, without a doubt: no need to set it to see."""
-        return self.left_pt <= _OVER_PT
 
 
 @dataclass(frozen=True)
@@ -93,16 +88,44 @@ def field_layout(
 ) -> FieldLayout:
     """The better of the two layouts: larger map, everything on one page.
 
-    What would leave more to spare goes over the page where it would take much of the map's room.
+    Where that page cannot hold everything, what is read on another day or in the office goes to a
+    page of its own, if the map gains much by it.
     """
-    if words.remedies_pt and not words.stop:
-        apart = field_layout(
-            plan, field, replace(words, remedies_pt=0.0), size=size, grounds=grounds
+    best = _with_remedies(plan, field, words, size=size, grounds=grounds)
+    if best.left_pt >= 0 or not words.ticks:
+        return best
+    bare = replace(words, ticks=(), why=(), remedies_pt=0.0)
+    apart = _best_layout(plan, field, bare, size=size, grounds=grounds)
+    scales = _scales(plan, field, (best, apart), grounds)
+    gains = apart.left_pt >= 0 and scales[1] > _WORTH_A_PAGE * scales[0]
+    return replace(apart, ticks_apart=True) if gains else best
+
+
+def _with_remedies(
+    plan: Plan, field: Field, words: FieldWords, *, size: PaperSize, grounds: Sequence[Storey]
+) -> FieldLayout:
+    """Remedies go over the page where they would take much of the map's room."""
+    best = _best_layout(plan, field, words, size=size, grounds=grounds)
+    if words.stop or not words.remedies_pt:
+        return best
+    bare = replace(words, remedies_pt=0.0)
+    apart = _best_layout(plan, field, bare, size=size, grounds=grounds)
+    kept = best.map_height >= _MAP_KEPT * apart.map_height
+    return best if kept else replace(apart, left_pt=apart.left_pt - words.remedies_pt)
+
+
+def _scales(
+    plan: Plan, field: Field, layouts: Sequence[FieldLayout], grounds: Sequence[Storey]
+) -> list[float]:
+    """How large each layout draws the floor."""
+    scene = scene_of_field(field, grounds)
+    return [
+        map_scale(
+            plan, scene, field,
+            width=one.map_width, height=one.map_height, lettering=PAPER_LETTERING,
         )
-        beside = _best_layout(plan, field, words, size=size, grounds=grounds)
-        kept = beside.map_height >= _MAP_KEPT * apart.map_height
-        return beside if kept else replace(apart, left_pt=apart.left_pt - words.remedies_pt)
-    return _best_layout(plan, field, words, size=size, grounds=grounds)
+        for one in layouts
+    ]  # fmt: skip
 
 
 def _best_layout(
@@ -112,14 +135,7 @@ def _best_layout(
         free = max(_free(words, size) - 24, _LEAST_MAP_PT)
         return FieldLayout(size.inner_width, min(size.inner_height * 0.42, free))
     choices = [_beside(field, words, size), _above(field, words, size)]
-    scene = scene_of_field(field, grounds)
-    scales = [
-        map_scale(
-            plan, scene, field,
-            width=one.map_width, height=one.map_height, lettering=PAPER_LETTERING,
-        )
-        for one in choices
-    ]  # fmt: skip
+    scales = _scales(plan, field, choices, grounds)
     rows = len({band.start_min for band in field.bands})
     beside = rows <= _MOST_BESIDE and scales[0] > _AS_GOOD * scales[1]
     return choices[0] if beside else choices[1]
@@ -178,8 +194,9 @@ def _above(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
         rows = math.ceil(max(len(field.bands), 1) / columns)
         table = _TABLE_HEAD_PT + rows * (_BIG_ROW_PT if large else _ROW_PT)
         side = size.inner_width - columns * (150.0 if large else 138.0) - 26
-        told = _points(words, side) + (_why(words, side) if columns < 3 else 0.0)
-        below = _why(words, size.inner_width) if columns == 3 else 0.0
+        told = _points(words, side) + _why(words, side) if columns < 3 else 0.0
+        wide = _points(words, size.inner_width) + 6 + _why(words, size.inner_width)
+        below = wide if columns == 3 else 0.0
         height = free - max(table, told) - below
         least_over = max(least_over, height - _LEAST_MAP_PT)
         if height > best.map_height + (20 if best.columns < 3 or best.large else 0):
