@@ -79,3 +79,19 @@ def test_what_is_done_before_is_one_page_and_the_day_no_page_more(house, languag
     day, moments = TITLES[language]
     assert pages[1].startswith(day)
     assert pages[2].startswith(moments)
+
+
+def test_a_field_that_must_be_planned_again_gives_nobody_bands_or_refills():
+    """Thistle End's great room in the low sun: why not, what would help, where; one page."""
+    plan = day_of("thistle-end")
+    made = run_sheet_pdf(plan, job_name=plan.job, units="us")
+    document = pypdfium2.PdfDocument(made)
+    pages = [page.get_textpage().get_text_range() for page in document]
+    document.close()
+    again = [n for n, page in enumerate(pages) if "NOT AS IT STANDS" in page]
+    assert again
+    for n in again:
+        assert "What would make it possible" in pages[n]
+        assert "clock" not in pages[n]
+        assert "Start only with" not in pages[n]
+        assert pages[n + 1].startswith("Field ")

@@ -131,7 +131,7 @@ def _scales(
 def _best_layout(
     plan: Plan, field: Field, words: FieldWords, *, size: PaperSize, grounds: Sequence[Storey]
 ) -> FieldLayout:
-    if field.verdict == "cannot":
+    if words.stop:
         free = max(_free(words, size) - 24, _LEAST_MAP_PT)
         return FieldLayout(size.inner_width, min(size.inner_height * 0.42, free))
     choices = [_beside(field, words, size), _above(field, words, size)]

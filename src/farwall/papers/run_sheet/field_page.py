@@ -87,7 +87,7 @@ def _page(
     grounds: Sequence[Storey],
 ) -> dict[str, Any]:
     head = _head(plan, field, buying, units, clock)
-    # A field that must be planned again gets other bands: nobody is to tick these.
+    # A field that must be planned again gets other bands: nobody is to tick or spray these.
     runs = () if head["stop"] else wall_ticks(plan, field)
     rows = tick_rows(runs, units)
     words = FieldWords(
@@ -122,7 +122,6 @@ def _page(
         "points_beside": layout.points_beside,
         "ticks_apart": layout.ticks_apart,
         "sure": layout.sure,
-        "possible": field.verdict != "cannot",
         "bands": [_band_row(band, units, clock) for band in _bands(field)],
         "volumes": ["gal", "L"] if units == "us" else ["L", "gal"],
         "ticks": rows,
@@ -145,9 +144,9 @@ def _head(
     gate = buying.gates.get(field.id)
     possible, good = field.verdict != "cannot", fits(plan, field)
     looked = any(look.field == field.id for look in plan.looks)  # told on the helper's page
-    steps = gate.thirsty if gate and possible and not looked else ()
+    steps = gate.thirsty if gate and good and not looked else ()
     needs = [f"{area(field.area_m2, units)}, {volume(litres, units)}"]
-    if gate is not None and possible:
+    if gate is not None and good:
         needs.append(f"Start only with at least {volume(gate.start_l, units)} in tanks and tub")
     return {
         "title": plain(field_rooms(plan, field)),
