@@ -94,4 +94,5 @@ def test_a_field_that_must_be_planned_again_gives_nobody_bands_or_refills():
         assert "What would make it possible" in pages[n]
         assert "clock" not in pages[n]
         assert "Start only with" not in pages[n]
+        assert "full tank" not in pages[n].lower()
         assert pages[n + 1].startswith("Field ")

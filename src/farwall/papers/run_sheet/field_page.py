@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from functools import partial
 from typing import Any
 
@@ -106,7 +107,7 @@ def _page(
         **head,
         "map": field_svg(
             plan,
-            field,
+            replace(field, refills=()) if head["stop"] else field,
             units=units,
             width=layout.map_width,
             height=layout.map_height,
