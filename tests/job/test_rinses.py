@@ -7,7 +7,8 @@ from tests.job.live.test_now import JOB, PLAN, at
 from tests.job.story.entries import Log
 
 from farwall.facts.washing import Washing
-from farwall.job.rinses import Rinses, areas_of, planned_l_per_m2, readings_of
+from farwall.job.rinses import Rinses, planned_l_per_m2, readings_of
+from farwall.job.room_areas import areas_of
 from farwall.job.story import story
 from farwall.units import L_PER_US_GAL, M2_PER_FT2
 

@@ -6,14 +6,13 @@ from collections.abc import Iterator, Mapping
 from dataclasses import field, replace
 from functools import cached_property
 
-import shapely
-
 from farwall.acid.rinse_belief import Round
 from farwall.acid.rinse_water import ALL_RINSES_L_M2, ROUNDS
 from farwall.acid.rinsing import Step, Wanted, next_step
 from farwall.air.slab_tests import readings_by_area
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
+from farwall.job.room_areas import areas_of
 from farwall.job.story.noun import Happened, Story
 from farwall.nouns import dataclass
 from farwall.units import ft2_from_m2
@@ -22,14 +21,6 @@ _RAGS = ("clean", "grey", "coloured")
 _WORDS = ("neutralised", "scrubbed", "rinsed", "strip-read", "dry-swiped")
 READING_FT2 = 250.0
 """Floor of one pH reading: two for each 500 ft² [astm-d4262]."""
-
-
-def areas_of(plan: Plan) -> dict[str, float]:
-    """Floor of each room that is washed, what is kept dry left out. [m²]"""
-    dry = shapely.union_all([one.polygon.shape for one in plan.inputs.fixtures])
-    return {
-        room.id: float(room.polygon.shape.difference(dry).area) for room in plan.inputs.floor.rooms
-    }
 
 
 def readings_of(areas: Mapping[str, float]) -> dict[str, int]:

@@ -75,7 +75,7 @@ def texts(value):
             yield from texts(one)
     elif is_dataclass(value) and not isinstance(value, Own):
         for one in fields(value):
-            if one.name not in {"tone", "svg", "screen", "to"}:
+            if one.name not in {"pen", "tone", "svg", "screen", "to"}:
                 yield from texts(getattr(value, one.name))
 
 

@@ -114,7 +114,7 @@ def strings(value):
             yield from strings(one)
     elif is_dataclass(value):
         for field in fields(value):
-            if field.name not in {"svg", "tone", "screen", "day"}:
+            if field.name not in {"pen", "svg", "tone", "screen", "day"}:
                 yield from strings(getattr(value, field.name))
 
 

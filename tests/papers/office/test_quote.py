@@ -50,7 +50,7 @@ def texts(found, *, own=True):
         yield found
     elif dataclasses.is_dataclass(found):
         for field in dataclasses.fields(found):
-            if field.name not in {"tone", "screen"}:
+            if field.name not in {"pen", "tone", "screen"}:
                 yield from texts(getattr(found, field.name), own=own)
     elif isinstance(found, tuple):
         for one in found:

@@ -5,8 +5,9 @@ from dataclasses import replace
 import pytest
 from tests.papers.office.grounds import ground, own_texts, texts
 
+from farwall.facts.numbered import stain_named
 from farwall.facts.samples import Sample
-from farwall.papers.office.blocks import Own, Page, Rows, Words
+from farwall.papers.office.blocks import Facts, Own, Page, Rows, Words
 from farwall.papers.office.sample_day import sample_day
 
 
@@ -78,3 +79,15 @@ def test_another_finish_has_columns_of_its_own():
     assert len(tables(paper)) == 1 + 4
     assert any("float" in one for one in own_texts(paper))
     assert "Sample day" in (paper.title, *texts(paper))
+
+
+def test_coats_and_stains_are_told_as_on_every_other_paper_and_not_by_ids():
+    one = ground()
+    pairs = [pair for block in sample_day(one).blocks if isinstance(block, Facts)
+             for pair in block.pairs]  # fmt: skip
+    assert [value.text for name, value in pairs if name == "Coat"] == ["1", "2"]
+    names = [stain_named(one.plan, coat.stain) for coat in one.plan.inputs.coats]
+    assert [value.text for name, value in pairs if name == "Stain"] == names
+    steps = {row[0]: row[2].text for row in tables(sample_day(one))[0].rows}
+    assert steps["Wait until it is dry"].startswith("coat 1: ")
+    assert "coat 2: " in steps["Wait until it is dry"]

@@ -6,9 +6,11 @@ from tests.papers.office.grounds import ground, own_texts, texts
 
 from farwall.facts.job import RoomSurvey
 from farwall.facts.slab import MoistureTest, Patch
+from farwall.job.room_areas import areas_of
 from farwall.papers.office.blocks import Blanks, Facts, Own, Picture, Rows, Ticks
 from farwall.papers.office.bundles import written
 from farwall.papers.office.survey import PHOTOS, survey
+from farwall.papers.words import area
 
 
 def of_kind(paper, kind):
@@ -87,3 +89,14 @@ def test_the_map_in_spanish_says_so():
 
 def test_own_words_are_never_told():
     assert "Great room" in list(own_texts(survey(ground(language="es"))))
+
+
+def test_the_floor_of_a_room_is_what_is_stained_as_on_the_wash_record():
+    one = ground()
+    (rooms,) = of_kind(survey(one), Rows)
+    floor_m2 = areas_of(one.plan)
+    told = {row[0].text: row[1].text for row in rooms.rows}
+    for room in one.job.floor.rooms:
+        assert told[room.label] == area(floor_m2[room.id], "us")
+    drawn = {room.label: area(room.polygon.shape.area, "us") for room in one.job.floor.rooms}
+    assert told != drawn  # tub and island are kept dry

@@ -11,6 +11,7 @@ from farwall.facts.plan import Plan
 from farwall.facts.settled import SettledJob
 from farwall.job.colour.laid import LaidCoat, RoomCoats, same_coats
 from farwall.job.colour.seen import Gathered, Lab
+from farwall.job.room_areas import areas_of
 from farwall.nouns import dataclass
 
 DROP_POWER = 0.25
@@ -43,7 +44,7 @@ def rooms_alike(
     settled: SettledJob, plan: Plan, found: Gathered, laid: RoomCoats, rooms: Sequence[str]
 ) -> tuple[RoomsAlike, ...]:
     """The rooms asked about in groups; a room that was seen stands alone."""
-    area = {one.id: one.polygon.shape.area for one in plan.inputs.floor.rooms}
+    area = areas_of(plan)
     seen = {one.room for one in found.of_floor if one.room}
     groups: dict[tuple[object, ...], list[str]] = {}
     for room in rooms:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+import shapely
+
 from farwall.colour.next_coat import Way
 from farwall.facts.plan import Field, Plan
 from farwall.facts.settled import SettledCoat, SettledJob
@@ -60,16 +62,27 @@ def litres_of(
 
 
 def _field(plan: Plan, field: Field, way: Way, rooms: frozenset[str]) -> FieldLitres | None:
-    """Litres of a field by its bands; by area where not all its rooms are meant."""
+    """Litres of a field by its bands; by what of each lies there where not all rooms are meant."""
     own = tuple(room for room in field.rooms if room in rooms)
     if not own:
         return None
-    area = {one.id: one.polygon.shape.area for one in plan.inputs.floor.rooms}
-    whole = sum(area.get(room, 0.0) for room in field.rooms) or field.area_m2
-    share = sum(area.get(room, 0.0) for room in own) / whole
-    planned = sum(band.litres for band in field.bands)
+    parts = _parts(plan, field, own)
+    planned_l = sum(band.litres * part for band, part in zip(field.bands, parts, strict=True))
+    area_m2 = sum(
+        band.polygon.shape.area * part for band, part in zip(field.bands, parts, strict=True)
+    )
     per_m2 = plan.inputs.l_per_m2[field.coat]
     return FieldLitres(
-        field=field.id, rooms=own, area_m2=field.area_m2 * share,
-        likely_l=planned * share * way.l_per_m2 / per_m2,
-    )  # fmt: skip
+        field=field.id, rooms=own, area_m2=area_m2, likely_l=planned_l * way.l_per_m2 / per_m2
+    )
+
+
+def _parts(plan: Plan, field: Field, rooms: Sequence[str]) -> list[float]:
+    """Which share of each band lies in these rooms."""
+    if set(rooms) >= set(field.rooms):
+        return [1.0] * len(field.bands)
+    here = shapely.union_all(
+        [room.polygon.shape for room in plan.inputs.floor.rooms if room.id in rooms]
+    )
+    shapes = [band.polygon.shape for band in field.bands]
+    return [float(one.intersection(here).area / one.area) if one.area else 0.0 for one in shapes]

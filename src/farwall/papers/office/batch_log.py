@@ -35,7 +35,7 @@ def batch_log(ground: PaperGround) -> Paper:
             Rows(
                 _MIXED, tuple(_mixed(ground, one) for one in mixed),
                 (1.1, 0.9, 1.05, 0.95, 1.5, 1.1, 1.2, 0.95),
-                blank=max(_LEAST_LINES - len(mixed), 3),
+                blank=max(_LEAST_LINES - len(mixed), 3), pen="ruled",
             ),
             Head("Of all batches"),
             Blanks(
@@ -59,7 +59,7 @@ def _planned(ground: PaperGround) -> Rows:
     rows = tuple(_to_mix(ground, mix, acid=acid) for mix in ground.plan.mixes)
     return Rows(
         heads, rows, widths, right=tuple(range(3, len(heads))), tick=True,
-        blank=0 if rows else 4,
+        blank=0 if rows else 4, pen="no" if rows else "ruled",
     )  # fmt: skip
 
 

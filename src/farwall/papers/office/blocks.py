@@ -74,7 +74,9 @@ class Rows:
 
     blank: rows to be written by hand after the others · tick: a box to tick opens each row, under
     tick_head · tick_end: where it is not empty, a second box closes each row under this head ·
-    strong_last: the last row is the sum, and has no box where two columns of them stand.
+    strong_last: the last row is the sum, and has no box where two columns of them stand · pen: its
+    cells are written in by hand, so lines stand between them, and `roomy` rows are as high as a
+    hand in a glove writes.
     """
 
     heads: tuple[Text, ...]
@@ -86,6 +88,7 @@ class Rows:
     tick_head: Text = ""
     tick_end: Text = ""
     strong_last: bool = False
+    pen: Literal["no", "ruled", "roomy"] = "no"
 
 
 @dataclass(frozen=True)

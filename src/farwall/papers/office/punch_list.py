@@ -51,7 +51,7 @@ def punch_list(ground: PaperGround) -> Paper:
                 ("which room", "day", "lamp", "number and place", "mended"),
                 tuple((Own(room.label), Own(""), Own(""), _seen(ground, room.id), Own(""))
                       for room in ground.job.floor.rooms),
-                (2.4, 0.55, 0.8, 3.1, 0.9), tick=True, blank=2,
+                (2.4, 0.55, 0.8, 3.1, 0.9), tick=True, blank=2, pen="ruled",
             ),
             *_unnamed(ground),
             *_known(ground),

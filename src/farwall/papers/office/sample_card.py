@@ -139,7 +139,7 @@ def _table(told: Sequence[Sample], coat: Coat | None, ground: PaperGround) -> Ro
          *((EMPTY,) * (MOST_SAMPLES - len(told))))
         for name in _names(units)
     )  # fmt: skip
-    return Rows(("at the sample", *heads), rows, widths=(2.2, 1.4, 1.4, 1.4))
+    return Rows(("at the sample", *heads), rows, widths=(2.2, 1.4, 1.4, 1.4), pen="ruled")
 
 
 def _names(units: Units) -> tuple[str, ...]:

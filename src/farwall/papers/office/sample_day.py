@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from farwall.facts.numbered import numbered, stain_named
 from farwall.facts.samples import Sample
 from farwall.job.colour.sample_day import course_of
 from farwall.job.colour.sample_day.lasts import RANK, lasts_of
@@ -55,7 +56,12 @@ def sample_day(ground: PaperGround) -> Paper:
         title="Sample day",
         under="Three cuts side by side on this slab, every step as on the floor",
         screen="colour/sample-day",
-        blocks=(*_first(ground), *_steps(course), *_tables(ground, planned), *_lasts(course)),
+        blocks=(
+            *_first(ground),
+            *_steps(ground, course),
+            *_tables(ground, planned),
+            *_lasts(course),
+        ),
         day="none",
     )
 
@@ -71,12 +77,12 @@ def _first(ground: PaperGround) -> Iterator[Block]:
     )  # fmt: skip
 
 
-def _steps(course: Course) -> Iterator[Block]:
+def _steps(ground: PaperGround, course: Course) -> Iterator[Block]:
     """Each step, how it is done, and how long is waited for it, coat by coat with its rank."""
     yield Head("Then, at every cut")
     yield Rows(
         ("step", "how", "low – likely – high"),
-        tuple((SAYS[code].name, SAYS[code].do, _wait(code, course)) for code in _ORDER),
+        tuple((SAYS[code].name, SAYS[code].do, _wait(code, ground, course)) for code in _ORDER),
         widths=(1.25, 3.5, 1.35),
     )
     yield Words(SAYS["wash"].caution, "danger")
@@ -88,13 +94,17 @@ def _lasts(course: Course) -> Iterator[Block]:
     yield Blanks(("date", "by"))
 
 
-def _wait(code: str, course: Course) -> Text:
+def _wait(code: str, ground: PaperGround, course: Course) -> Text:
     name = _WAITS.get(code)
     own = [one for one in course.waits if one.name == name]
     if name in {"dwell", "dry-down"}:  # the same for every coat: a square is washed as a whole
         own = own[-1:]
     several = len(own) > 1
-    spans = [f"{one.coat} {_span(one)}" if several else _span(one) for one in own]
+    coats = [told(f"coat {numbered(ground.plan, one.coat)}") for one in own]
+    spans = [
+        f"{coat}: {_span(one)}" if several else _span(one)
+        for coat, one in zip(coats, own, strict=True)
+    ]
     ranks = dict.fromkeys(told(one.rank) for one in own)
     return Own("; ".join([*spans, ", ".join(ranks)])) if own else EMPTY
 
@@ -126,13 +136,12 @@ def _tables(ground: PaperGround, planned: Sequence[Planned]) -> Iterator[Block]:
 
 def _table(ground: PaperGround, three: Sequence[Planned]) -> Iterator[Block]:
     one = three[0]
-    stain = next((s for s in ground.job.stains if s.id == one.stain), None)
     rooms = ground.job.floor.room_by_id
     room = rooms[one.room].label if one.room in rooms else "_" * 16
     yield Facts(
         (
-            ("Coat", Own(one.coat)),
-            ("Stain", Own((stain.name or stain.id) if stain else one.stain)),
+            ("Coat", Own(numbered(ground.plan, one.coat))),
+            ("Stain", Own(stain_named(ground.plan, one.stain))),
             ("Place", Own(", ".join(part for part in (room, one.why) if part))),
             ("Over", Own(", ".join(each.over for each in three if each.over) or "–")),
         ),
@@ -144,7 +153,7 @@ def _table(ground: PaperGround, three: Sequence[Planned]) -> Iterator[Block]:
         for name in _NAMES
     )
     heads = tuple(Own(f"{each.id} · {told(each.cut)}") for each in three)
-    yield Rows(("at the sample", *heads), rows, widths=(1.7, 1.4, 1.4, 1.4))
+    yield Rows(("at the sample", *heads), rows, widths=(1.7, 1.4, 1.4, 1.4), pen="ruled")
 
 
 def _told(name: str, one: Planned, found: Sample | None, ground: PaperGround) -> Text:

@@ -71,7 +71,7 @@ def _none(days: HouseDays) -> tuple[Block, ...]:
     return (
         Words("No days were found in which this floor could be done as it stands.", "strong"),
         *((Words(days.no),) if days.no else ()),
-        Rows(("day", "what is done", "who stays out"), (), (1, 2.5, 2), blank=8),
+        Rows(("day", "what is done", "who stays out"), (), (1, 2.5, 2), blank=8, pen="ruled"),
         *_before(),
     )
 

@@ -59,7 +59,7 @@ def seal_record(ground: PaperGround) -> Paper:
             Head("Coats"),
             Rows(
                 _HEADS, tuple(_row(ground, one) for one in laid), _WIDTHS,
-                right=(3, 4, 5, 6, 7), blank=max(_LINES - len(laid), 3),
+                right=(3, 4, 5, 6, 7), blank=max(_LINES - len(laid), 3), pen="ruled",
             ),
             *_too_near(ground, laid, limits),
             Blanks(

@@ -154,7 +154,7 @@ def _block(block: Block) -> dict[str, Any]:
             "right": list(block.right), "blank": block.blank, "tick": block.tick,
             "tick-head": _text(block.tick_head) if block.tick_head else "",
             "tick-end": _text(block.tick_end) if block.tick_end else "",
-            "strong-last": block.strong_last,
+            "strong-last": block.strong_last, "pen": block.pen,
         }  # fmt: skip
     return made | {key: _said(getattr(block, key)) for key in (one.name for one in fields(block))}
 

@@ -12,6 +12,7 @@ from farwall.facts.go import SlabTest
 from farwall.facts.job import Job, RoomSurvey
 from farwall.facts.slab import MoistureTest
 from farwall.job.go.tests_to_do import HIDE, slab_tests_to_do
+from farwall.job.room_areas import areas_of
 from farwall.papers.office.blocks import (
     Block,
     Head,
@@ -84,7 +85,7 @@ def survey(ground: PaperGround) -> Paper:
             Picture(_map(ground), MAP_SHARE, _legend()),
             Page(),
             Head("Rooms"),
-            _rooms(job, ground.units),
+            _rooms(ground),
             Words(HOW_TO_DROP, "soft"),
             *_tests(job, tests),
             Head("Photos"),
@@ -144,12 +145,13 @@ def _legend() -> str:
     )
 
 
-def _rooms(job: Job, units: Units) -> Rows:
+def _rooms(ground: PaperGround) -> Rows:
+    job, units, floor_m2 = ground.job, ground.units, areas_of(ground.plan)
     moisture = _by_room(job.survey.moisture, units)
     rows = tuple(
         (
             Own(room.label),
-            Own(area(room.polygon.shape.area, units)),
+            Own(area(floor_m2[room.id], units)),
             *_of_room(job, room.id, moisture.get(room.id, "")),
         )
         for room in job.floor.rooms
@@ -159,6 +161,7 @@ def _rooms(job: Job, units: Units) -> Rows:
         rows,
         widths=(2.2, 1, 1.2, 0.9, 1.3, 1.6, 0.6, 1.9),
         right=(1, 3),
+        pen="roomy",
     )  # fmt: skip
 
 

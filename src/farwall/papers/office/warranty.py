@@ -8,6 +8,7 @@ first.
 from __future__ import annotations
 
 from farwall.facts.job import Job
+from farwall.job.room_areas import areas_of
 from farwall.papers.office.blocks import (
     LAW_WINS,
     Beside,
@@ -97,7 +98,7 @@ def _to(job: Job) -> tuple[str, ...]:
 
 def _what(ground: PaperGround) -> Facts:
     job = ground.job
-    whole = sum(room.polygon.shape.area for room in job.floor.rooms)
+    whole = sum(areas_of(ground.plan).values())
     lines: tuple[tuple[Text, Text], ...] = (
         ("House", Own(job.name or "_" * 24)),
         ("Floor", Own(area(whole, ground.units))),

@@ -42,7 +42,7 @@ def wash_record(ground: PaperGround) -> Paper:
             Head("By room, after the last rinse"),
             Rows(
                 _ROOMS, tuple(_room(ground, rinses, room) for room in rinses.areas),
-                (2.0, 0.9, 1.1, 0.9, 1.2, 0.8, 1.1),
+                (2.0, 0.9, 1.1, 0.9, 1.2, 0.8, 1.1), pen="roomy",
             ),
             Words(
                 "Two readings for each 500 ft² (46 m²), right after the final rinse, before it "
@@ -53,7 +53,7 @@ def wash_record(ground: PaperGround) -> Paper:
             Head("Neutralised, scrubbed, rinsed"),
             Rows(
                 _DONE, tuple(_did(ground, one) for one in done), (1.1, 1.8, 1.6, 1.6, 1.0, 1.3),
-                blank=max(_LINES - len(done), 3),
+                blank=max(_LINES - len(done) - len(rinses.areas) // 4, 3), pen="ruled",
             ),
             Blanks(("rag photographs, where kept", "passed by", "date"), columns=3),
         ),

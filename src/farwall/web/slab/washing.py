@@ -12,7 +12,8 @@ from farwall.acid.rinsing import Step
 from farwall.facts.job import Job
 from farwall.facts.plan import Plan
 from farwall.job.acid_day.washing.order import wash_order
-from farwall.job.rinses import Rinses, areas_of, readings_of
+from farwall.job.rinses import Rinses, readings_of
+from farwall.job.room_areas import areas_of
 from farwall.job.story.noun import Story
 
 Json = dict[str, Any]

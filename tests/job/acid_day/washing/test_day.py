@@ -9,7 +9,7 @@ from tests.job.story.entries import Log
 from farwall.facts.washing import Drums, Washing
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.washing import washing_of, washing_said
-from farwall.job.rinses import areas_of
+from farwall.job.room_areas import areas_of
 from farwall.job.story import story
 
 
