@@ -11,7 +11,8 @@ from typing import Literal
 from farwall.acid.hazards import Pictogram, Signal, pictograms, signal
 from farwall.acid.mixture_hazards import HYDROCHLORIC_ACID, NEAT, hazard_codes
 from farwall.facts.job import Coat, Stain
-from farwall.facts.plan import Mix
+from farwall.facts.numbered import stain_named
+from farwall.facts.plan import Mix, Plan
 from farwall.job.acid_day.ground import Ground
 from farwall.mix.batch import TRADE_ACID_KG_L, TRADE_ACID_PERCENT
 from farwall.nouns import dataclass
@@ -48,7 +49,7 @@ def containers_of(ground: Ground) -> tuple[Container, ...]:
     """The batches first, then what is poured beside them, then the drums' water."""
     coats = {coat.id: coat for coat in ground.plan.inputs.coats}
     stains = {stain.id: stain for stain in ground.job.stains}
-    batches = [_batch(mix, coats.get(mix.coat), stains) for mix in ground.plan.mixes]
+    batches = [_batch(mix, coats.get(mix.coat), stains, ground.plan) for mix in ground.plan.mixes]
     kinds = {one.kind for one in ground.job.materials}
     beside: list[Container] = []
     if any(mix.acid_l > 0 for mix in ground.plan.mixes) or "muriatic acid" in kinds:
@@ -79,7 +80,7 @@ def shares_percent(stain: Stain) -> dict[str, float]:
     return found
 
 
-def _batch(mix: Mix, coat: Coat | None, stains: dict[str, Stain]) -> Container:
+def _batch(mix: Mix, coat: Coat | None, stains: dict[str, Stain], plan: Plan) -> Container:
     stain = stains.get(coat.stain) if coat is not None else None
     unknown = _unknown(stain)
     shares = _cut(shares_percent(stain), stain.density_kg_l, mix) if stain is not None else {}
@@ -88,7 +89,9 @@ def _batch(mix: Mix, coat: Coat | None, stains: dict[str, Stain]) -> Container:
         codes |= {"H290", "H314"}
     if stain is not None and (stain.oxidiser or _oxidises(stain)):
         codes.add("H272")
-    name = (stain.name or stain.id) if stain is not None else (coat.stain if coat else mix.coat)
+    name = stain_named(plan, coat.stain) if coat is not None else mix.coat
+    if stain is not None and stain.name:
+        name = stain.name
     told = tuple(sorted(codes))
     return Container(
         "batch", mix.id, mix.coat, name, mix.cut, mix.stain_l, mix.water_l, mix.acid_l, told,

@@ -6,6 +6,8 @@ from farwall.facts.numbered import stain_named
 from farwall.facts.plan import Mix, Plan
 from farwall.papers.acid.cards.card import Said
 from farwall.papers.run_sheet.names import coat_ids
+from farwall.papers.words import whole_names_in
+from farwall.phrasebook import in_spanish
 
 
 def batch_name(plan: Plan, mix: Mix) -> Said:
@@ -14,6 +16,11 @@ def batch_name(plan: Plan, mix: Mix) -> Said:
     coat = coats.index(mix.coat) + 1 if mix.coat in coats else 1
     place = [one.id for one in plan.mixes if one.coat == mix.coat].index(mix.id) + 1
     return Said(f"Coat {coat}, mix {place}", f"Mano {coat}, mezcla {place}")
+
+
+def stain_said(plan: Plan, name: str) -> Said:
+    """What the job calls a stain: the same in both languages, but for names that Farwall gave."""
+    return Said(name, in_spanish(name, whole_names_in(plan)) or name)
 
 
 def stain_of(plan: Plan, mix: Mix) -> str:

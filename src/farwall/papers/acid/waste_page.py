@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
 from datetime import datetime
 from importlib.resources import files
 from pathlib import Path
@@ -145,8 +146,17 @@ def _how(part: Waste, job: Job) -> list[str]:
     return [*told, words.TESTED if job.discharge.tests else words.NO_TEST, words.FARTHEST]
 
 
+def _stains(names: Sequence[str]) -> str:
+    """Names of stains in a row, those that Farwall gave in the language of the page."""
+    return listed([spoken(one) for one in names])
+
+
 def _danger(part: Waste) -> list[str]:
-    told = [words.UNREAD.format(stain=listed(part.unread))] if part.unread else []
+    told = (
+        [words.UNREAD.format(stain=listed([spoken(one) for one in part.unread]))]
+        if part.unread
+        else []
+    )
     if part.chromate:
-        told.append(words.CHROMATE.format(stain=listed(part.chromate)))
+        told.append(words.CHROMATE.format(stain=listed([spoken(one) for one in part.chromate])))
     return told

@@ -71,7 +71,7 @@ def _to_mix(ground: PaperGround, mix: Mix, *, acid: bool) -> tuple[Text, ...]:
     in_all = mix.stain_l + mix.water_l + mix.acid_l
     return (
         Own(name.es if ground.language == "es" else name.en),
-        Own(f"{known}{lots}"), Own(mix.cut.replace(":", " : ")),
+        Own(f"{told(known)}{lots}"), Own(mix.cut.replace(":", " : ")),
         litres(mix.stain_l, units), litres(mix.water_l, units),
         *((litres(mix.acid_l, units),) if acid else ()), litres(in_all, units),
     )  # fmt: skip

@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 
 from farwall.air.sealers import SealerLimits, limits_of
 from farwall.facts.job import Job
+from farwall.facts.numbered import stain_named
 from farwall.papers.office.blocks import (
     Beside,
     Facts,
@@ -25,6 +26,7 @@ from farwall.papers.office.blocks import (
 from farwall.papers.office.days_said import short_moment, whole_day
 from farwall.papers.office.entered import entered
 from farwall.papers.office.ground import PaperGround
+from farwall.phrasebook import told
 
 RUGS_DAYS, DAY_H, WEEK_DAYS = 30, 24, 7
 _CLEAN = (
@@ -150,9 +152,9 @@ def _recoat(sealed: datetime | None, ground: PaperGround) -> Text:
 
 def _laid(ground: PaperGround, limits: SealerLimits) -> Iterator[tuple[Text, Text]]:
     job = ground.job
-    for coat in job.coats:
+    for coat in ground.plan.inputs.coats:
         stain = next((one for one in job.stains if one.id == coat.stain), None)
-        name = (stain.name or stain.id) if stain else coat.stain
+        name = told(stain_named(ground.plan, coat.stain))
         lots = _lots(ground, coat.id) or (", ".join(stain.lots) if stain else "")
         yield "stain, cut, lot", Own(f"{name} · {coat.cut} · {lots or '________'}")
     yield "sealer, generic type", (limits.name if job.sealer.type else _line(""))

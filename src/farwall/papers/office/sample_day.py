@@ -141,7 +141,7 @@ def _table(ground: PaperGround, three: Sequence[Planned]) -> Iterator[Block]:
     yield Facts(
         (
             ("Coat", Own(numbered(ground.plan, one.coat))),
-            ("Stain", Own(stain_named(ground.plan, one.stain))),
+            ("Stain", Own(told(stain_named(ground.plan, one.stain)))),
             ("Place", Own(", ".join(part for part in (room, one.why) if part))),
             ("Over", Own(", ".join(each.over for each in three if each.over) or "–")),
         ),

@@ -123,7 +123,7 @@ def _row(ground: PaperGround, one: Bought) -> tuple[Text, ...]:
 
 def what_said(one: Bought) -> Own:
     """What it is, and the seller's own name for it."""
-    what = one.what if one.kind == "stain" else told(one.what)
+    what = told(one.what)
     return Own(f"{what}: {one.name}" if one.name and one.name.casefold() != what else what)
 
 

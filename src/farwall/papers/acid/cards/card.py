@@ -37,7 +37,7 @@ class Batch:
     """What goes into one tub, in order; each line a name and a figure. `of`: stain and cut."""
 
     name: Said
-    of: str
+    of: Said
     lines: tuple[tuple[Said, str], ...]
 
 

@@ -133,7 +133,7 @@ def _set(card: Card, language: Language) -> dict[str, object]:
         "batches": [
             {
                 "name": said(one.name),
-                "of": shortened(one.of, _OF_WIDE_PT, LEAST_PT),
+                "of": shortened(one.of.by(language), _OF_WIDE_PT, LEAST_PT),
                 "lines": [[said(name), plain(figure)] for name, figure in one.lines],
             }
             for one in card.batches

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from farwall.facts.plan import Mix, Plan
-from farwall.papers.acid.batch_names import batch_name, stain_of
+from farwall.papers.acid.batch_names import batch_name, stain_of, stain_said
 from farwall.papers.acid.cards.card import Batch, Card, Said
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import unbroken, volume
@@ -145,7 +145,7 @@ def _batch(plan: Plan, mix: Mix, units: Units) -> Batch:
         lines.append((Said("Muriatic", "Muriático"), mix.acid_l))
     return Batch(
         batch_name(plan, mix),
-        f"{stain_of(plan, mix)} {mix.cut}".strip(),
+        Said(*(f"{name} {mix.cut}".strip() for name in stain_said(plan, stain_of(plan, mix)))),
         tuple((name, unbroken(volume(litres, units))) for name, litres in lines),
     )
 

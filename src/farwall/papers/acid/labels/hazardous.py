@@ -9,7 +9,7 @@ from __future__ import annotations
 from farwall.acid.hazards import HAZARDS, PRECAUTIONS, SIGNALS
 from farwall.facts.plan import Plan
 from farwall.job.acid_day.containers import Container, Unknown
-from farwall.papers.acid.batch_names import batch_name
+from farwall.papers.acid.batch_names import batch_name, stain_said
 from farwall.papers.acid.cards.card import Said
 from farwall.papers.acid.labels.label import Label
 from farwall.papers.acid.users_words import shortened
@@ -76,8 +76,10 @@ def batch_labels(one: Container, plan: Plan, units: Units) -> tuple[Label, ...]:
                                  for part, litres in parts)
         for k, said in enumerate(name)
     ))  # fmt: skip
-    product = shortened(one.product, PRODUCT_WIDE_PT, PRODUCT_PT, bold=True)
-    what = Said(*(f"{product} {one.cut}".strip(),) * 2)
+    what = Said(*(
+        f"{shortened(product, PRODUCT_WIDE_PT, PRODUCT_PT, bold=True)} {one.cut}".strip()
+        for product in stain_said(plan, one.product)
+    ))  # fmt: skip
     return tuple(
         _hazardous(one, on, what, of, blanks=(_DATE, _BY, _LOT, _MAKER)) for on in (JUG, SPRAYER)
     )
