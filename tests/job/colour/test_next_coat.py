@@ -104,6 +104,36 @@ def test_a_drop_that_stands_lets_no_coat_go_on():
     assert "drop" in [one.code for one in found.limits if one.holds is False]
 
 
+def drop_limit(*entries, of=None):
+    """The drop test of the whole floor after one coat and these entries: minute, words."""
+    log = Log(plan(), device="office")
+    for minute, about in entries:
+        log("drop-tested", minute, **about)
+    found = colour_next(asked((*first_coat(*LOOKED), *log.kept), of=of))
+    return next(one.holds for one in found.limits if one.code == "drop")
+
+
+def test_a_drop_that_the_log_has_since_the_coat_is_the_drop_test():
+    every = [(400, {"room": room.id, "drop_s": 20.0}) for room in job().floor.rooms]
+    assert drop_limit() is None
+    assert drop_limit(*every) is True
+    assert drop_limit((400, {"drop_s": 20.0})) is True  # named no room: the floor as one
+    assert drop_limit(*every[1:]) is None
+    assert drop_limit(*every, (410, {"room": "bath", "drop_s": 75.0})) is False
+    assert drop_limit(*every, (410, {"room": "bath", "drop_s": 75.0}), every[0],
+                      (420, {"room": "bath", "drop_s": 15.0})) is True  # fmt: skip
+
+
+def test_a_drop_on_the_bare_floor_is_none_of_the_coat_and_a_new_one_wins_over_the_survey():
+    before = [(-60, {"room": room.id, "drop_s": 20.0}) for room in job().floor.rooms]
+    assert drop_limit(*before) is None
+    survey = job().survey
+    slow = replace(survey.rooms["bath"], drop_s=75.0)
+    of = replace(job(), survey=replace(survey, rooms={**survey.rooms, "bath": slow}))
+    assert drop_limit(of=of) is False
+    assert drop_limit((400, {"drop_s": 20.0}), of=of) is True
+
+
 def test_a_floor_that_was_neutralised_gets_no_coat_before_it_is_rinsed():
     log = Log(plan(), device="office")
     log("neutralised", 400)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from types import MappingProxyType
 
 from farwall.evidence import Rank
 from farwall.facts.default_table import PRACTICE
@@ -18,6 +19,7 @@ DROP_S = 60.0
 DWELL_H = 4.0
 """The least dwell before a floor is judged: the low end of what finishers say
 [common-practice]."""
+NO_DROPS: Mapping[str, float] = MappingProxyType({})
 FULL_COATS = 2
 """After so many, a further one is an accent and no full coat [common-practice]."""
 
@@ -47,12 +49,14 @@ def limits_of(
     *,
     coats: int,
     neutralised: bool = False,
+    timed: Mapping[str, float] = NO_DROPS,
 ) -> tuple[Limit, ...]:
     """Drop test, dwell and number of coats, for rooms that have `coats` coats.
 
-    looks: those at these rooms as they are now · neutralised: by the log, since the last coat.
+    looks: those at these rooms as they are now · neutralised: by the log, since the last coat ·
+    timed: `drops_since`, which wins over what the job tells of the bare floor.
     """
-    found = [_drop(settled, rooms, coats)]
+    found = [_drop(settled, rooms, coats, timed)]
     if neutralised:
         found.append(Limit("neutralised", NEUTRALISED, holds=False))
     if coats:
@@ -76,14 +80,28 @@ def neutralised_since(story: Story, rooms: Sequence[str], laid: RoomCoats) -> bo
     return False
 
 
-def _drop(settled: SettledJob, rooms: Sequence[str], coats: int) -> Limit:
-    told = {r: settled.room(r).drop_s for r in rooms if settled.room(r).drop_told}
+def drops_since(story: Story, rooms: Sequence[str], laid: RoomCoats) -> dict[str, float]:
+    """Seconds of the last drop that the log has of each room since its last coat was done."""
+    found: dict[str, float] = {}
+    for one in story.of("drop-tested"):
+        room, drop_s = one.text("room"), one.number("drop_s")
+        for each in rooms if not room else [name for name in rooms if name == room]:
+            ended = [coat.done_min for coat in laid[each] if coat.done_min is not None]
+            if drop_s is not None and one.at_min >= max(ended, default=one.at_min):
+                found[each] = drop_s
+    return found
+
+
+def _drop(
+    settled: SettledJob, rooms: Sequence[str], coats: int, timed: Mapping[str, float]
+) -> Limit:
+    told = {r: settled.room(r).drop_s for r in rooms if settled.room(r).drop_told} | dict(timed)
     slow = [room for room, drop_s in told.items() if drop_s >= DROP_S]
     if slow:
         names = ", ".join(_names(settled, slow))
         what = f"A drop stands a minute and longer in {names}: no stain before it is opened."
         return Limit("drop", what, holds=False)
-    if coats or not told:
+    if not told or (coats and not all(room in timed for room in rooms)):
         what = (
             "Before it is laid: a drop of water on the clean floor must go in within a minute, "
             "in every room."

@@ -25,7 +25,13 @@ from farwall.job.colour.asked import (
 from farwall.job.colour.grounds import RoomsAlike, outlooks_of, rooms_alike, together
 from farwall.job.colour.laid import LaidCoat, RoomCoats, laid_by_room
 from farwall.job.colour.library import prior_of
-from farwall.job.colour.limits import FULL_COATS, limits_of, neutralised_since
+from farwall.job.colour.limits import (
+    FULL_COATS,
+    NO_DROPS,
+    drops_since,
+    limits_of,
+    neutralised_since,
+)
 from farwall.job.colour.litres import litres_of
 from farwall.job.colour.next_noun import NextAnswer, OtherStain
 from farwall.job.colour.seen import Ask, Gathered, Patch, gathered
@@ -83,6 +89,7 @@ class _Case:
     belief: Belief
     learned_from: int
     neutralised: bool
+    timed: Mapping[str, float]
 
     @classmethod
     def of(cls, asked: Asked, story: Story | None, found: Gathered, standard: Standard) -> _Case:
@@ -97,6 +104,7 @@ class _Case:
         return cls(
             asked, found, standard, settled, laid, rooms, coat, alike, belief, learned_from,
             neutralised=story is not None and neutralised_since(story, rooms, laid),
+            timed=drops_since(story, rooms, laid) if story is not None else NO_DROPS,
         )  # fmt: skip
 
     @property
@@ -118,7 +126,7 @@ class _Case:
         looks = self._looks()
         limits = limits_of(
             self.settled, self.rooms, looks, self.standard, coats=len(self.coats),
-            neutralised=self.neutralised,
+            neutralised=self.neutralised, timed=self.timed,
         )  # fmt: skip
         held = [one for one in limits if one.holds is False and one.code in WAITED_FOR]
         ways = tuple(one for one in whole.ways if one.way is not None)
