@@ -41,3 +41,15 @@ def added(values: Iterable[Decimal]) -> Decimal:
 def written(value: Decimal) -> str:
     """Two decimals, as documents have them; never `-0.00`."""
     return f"{rounded(value) + NOTHING:.2f}"
+
+
+def figure_said(text: str) -> str:
+    """`7,820`, cents where there are any: an amount as it is told, its currency apart."""
+    value = rounded(amount(text)) + NOTHING
+    whole = value == value.to_integral_value()
+    return f"{value:,.0f}" if whole else f"{value:,.2f}"
+
+
+def whole_said(text: str) -> str:
+    """To the whole unit, what a range of cost is told to; below nothing with a true minus."""
+    return f"{rounded(amount(text), Decimal(1)) + NOTHING:,.0f}".replace("-", "−")

@@ -25,8 +25,8 @@ PARTS: dict[str, tuple[str, Callable[[Office], tuple[str, ...]]]] = {
 
 def said(office: Office, parts: tuple[str, ...] = ()) -> str:
     """The parts asked for, all where none is. Raises KeyError for no such part."""
-    lines = []
+    lines: list[str] = []
     for one in parts or tuple(PARTS):
         head, told = PARTS[one]
-        lines += [head, *(f"  {line}" for line in told(office))]
+        lines += [*([""] if lines else []), head, *(f"  {line}".rstrip() for line in told(office))]
     return "\n".join(lines)

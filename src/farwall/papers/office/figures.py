@@ -4,27 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
-from decimal import Decimal
 
 from farwall.papers.office.ground import PaperGround
-from farwall.price.money import amount, rounded
+from farwall.price.money import figure_said
 
 
 def money_said(text: str, currency: str) -> str:
     """`7,820 USD`, cents where there are any; a code of ISO 4217, which no two countries share."""
     return f"{figure_said(text)} {currency}"
-
-
-def figure_said(text: str) -> str:
-    """The same without its currency, for a column that names it once."""
-    value = rounded(amount(text)) + Decimal(0)
-    whole = value == value.to_integral_value()
-    return f"{value:,.0f}" if whole else f"{value:,.2f}"
-
-
-def whole_said(text: str) -> str:
-    """To the whole unit, what a range of cost is told to; below nothing with a true minus."""
-    return f"{rounded(amount(text), Decimal(1)) + Decimal(0):,.0f}".replace("-", "−")
 
 
 def day_said(ground: PaperGround, day: date) -> str:

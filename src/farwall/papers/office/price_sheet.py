@@ -6,9 +6,10 @@ from collections.abc import Iterator
 
 from farwall.job.office.priced import KeptGear, OfferPriced, Priced, RoomMoney
 from farwall.papers.office.blocks import Block, Head, Own, Paper, Rows, Text, Words
-from farwall.papers.office.figures import figure_said, money_said, whole_said
+from farwall.papers.office.figures import money_said
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.words import area
+from farwall.price.money import figure_said, whole_said
 
 
 def price_sheet(ground: PaperGround) -> Paper:

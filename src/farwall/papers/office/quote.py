@@ -23,11 +23,11 @@ from farwall.papers.office.blocks import (
     Ticks,
     Words,
 )
-from farwall.papers.office.figures import asked_on, day_said, figure_said, money_said, until
+from farwall.papers.office.figures import asked_on, day_said, money_said, until
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.setting import address_lines
 from farwall.papers.words import area
-from farwall.price.money import written
+from farwall.price.money import figure_said, written
 
 MOST = 4
 """Offers that stand side by side on a page; more are told below each other."""

@@ -149,7 +149,7 @@ def test_the_terminal_tells_parts_and_what_is_not_signed():
         )
     )
     assert any("no signed paper" in one for one in told)
-    assert any(one.startswith("deposit: 3301.63, due planned for 2026-06-05") for one in told)
+    assert any(one.startswith("deposit: 3,301.63, due planned for 2026-06-05") for one in told)
 
 
 AMOUNTS = st.integers(-(10**6), 10**7).map(lambda n: f"{n / 100:.2f}")

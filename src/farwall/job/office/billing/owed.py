@@ -13,7 +13,7 @@ from farwall.job.office.priced import Priced
 from farwall.nouns import dataclass
 from farwall.price.due import PARTS, Due, Payment, dues, parts_due
 from farwall.price.invoice import Kind, Line
-from farwall.price.money import added, amount, written
+from farwall.price.money import added, amount, figure_said, written
 from farwall.price.totals import Totals, tax_groups, totals
 
 DEPOSIT_BEFORE_D, PROGRESS_AFTER_D, OVER_AFTER_D = 3, 1, 3
@@ -121,21 +121,23 @@ def owed_of(ground: OfficeGround, priced: Priced) -> Owed:
 def owed_said(found: Owed) -> tuple[str, ...]:
     """Lines for a terminal."""
     by = f", agreed by {found.agreed_by}" if found.agreed_by else ""
-    lines = [f"The floor {found.agreed} {found.currency} without tax{by}"]
+    lines = [f"The floor {figure_said(found.agreed)} {found.currency} without tax{by}"]
     lines += [
-        f"Change order {one.number}, {one.what}: {one.amount}"
+        f"Change order {one.number}, {one.what}: {figure_said(one.amount)}"
         + ("" if one.signed else " (no signed paper in the book)")
         for one in found.changes
     ]
     if amount(found.standby):
-        lines.append(f"Standby: {found.standby}")
+        lines.append(f"Standby: {figure_said(found.standby)}")
     if amount(found.by_area):
-        lines.append(f"Difference by the area as measured: {found.by_area}")
-    lines.append(f"In all {found.with_tax} with {found.tax} tax; {found.paid} paid")
+        lines.append(f"Difference by the area as measured: {figure_said(found.by_area)}")
+    whole, tax, paid = map(figure_said, (found.with_tax, found.tax, found.paid))
+    lines.append(f"In all {whole} with {tax} tax; {paid} paid")
     for one in found.parts:
         late = f", {one.late_days} days late" if one.late_days else ""
         day = f"{'planned for ' if one.planned else ''}{one.due_on}"
-        lines.append(f"{one.part}: {one.amount}, due {day}; {one.open} open{late}")
+        asked, left = figure_said(one.amount), figure_said(one.open)
+        lines.append(f"{one.part}: {asked}, due {day}; {left} open{late}")
     return (*lines, *found.warnings)
 
 

@@ -6,7 +6,7 @@ from decimal import ROUND_FLOOR
 
 from farwall.job.office.buying.noun import Bought, Buying, Delivered, There, Way
 from farwall.job.van.say import amount_words
-from farwall.price.money import amount
+from farwall.price.money import amount, figure_said
 
 _TINY = 1e-3
 SIZED = {"l": "gal", "m": "ft", "kg": "lb"}
@@ -65,7 +65,7 @@ def bought_said(one: Bought, units: str = "us") -> str:
     lot = f", lot {one.lot}" if one.lot else ""
     guess = " (a guess)" if one.rank == "guess" else ""
     name = f" ({one.name})" if one.name else ""
-    return f"{many_said(one, units)} {one.what}{name}{lot}: {one.cost}{guess}"
+    return f"{many_said(one, units)} {one.what}{name}{lot}: {figure_said(one.cost)}{guess}"
 
 
 def many_said(one: Bought, units: str = "us") -> str:
@@ -81,25 +81,28 @@ def seller_said(one: Delivered, currency: str) -> str:
     """A seller with what is paid there."""
     name = one.seller or "Anywhere"
     if amount(one.delivery):
-        return f"{name}: goods {one.goods}, delivery {one.delivery} {currency}"
-    return f"{name}: {one.goods} {currency}"
+        goods, delivery = figure_said(one.goods), figure_said(one.delivery)
+        return f"{name}: goods {goods}, delivery {delivery} {currency}"
+    return f"{name}: {figure_said(one.goods)} {currency}"
 
 
 def total_said(found: Buying) -> str:
     """The total, and how much of it is guessed."""
-    said = f"In all {found.total} {found.currency}"
+    said = f"In all {figure_said(found.total)} {found.currency}"
     if amount(found.guessed):
-        said += f", of which {found.guessed} rests on invented prices (rank: guess)"
+        said += f", of which {figure_said(found.guessed)} rests on invented prices (rank: guess)"
     return said
 
 
 def way_said(way: Way, found: Buying) -> str:
     """Another way beside the cheapest, by what it costs more."""
     if way.aim == "plenty":
-        said = f"{way.spare_percent:g} % more of everything that is used up: {way.total}"
+        said = (
+            f"{way.spare_percent:g} % more of everything that is used up: {figure_said(way.total)}"
+        )
     else:
-        said = f"Fewest left over: {way.total}"
-    more = f", {way.more} more" if amount(way.more) else ", the same"
+        said = f"Fewest left over: {figure_said(way.total)}"
+    more = f", {figure_said(way.more)} more" if amount(way.more) else ", the same"
     often = jobs_said(way, found)
     return f"{said}{more}{often}"
 
@@ -109,7 +112,7 @@ def jobs_said(way: Way, found: Buying) -> str:
     one_in = one_job_in(way, found)
     if way.aim != "plenty" or one_in is None:
         return ""
-    trip = found.second_trip
+    trip = figure_said(found.second_trip)
     if one_in < 1:
         return f"; that is more than a second trip ({trip})"
     if one_in == 1:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from farwall.evidence import Rank
+from farwall.job.office.columns import columns
 from farwall.job.office.ground import OfficeGround
 from farwall.job.office.hours.days import days_from
 from farwall.job.office.hours.noun import Hours, RoomHours
@@ -91,14 +92,21 @@ def _warnings(tasks: tuple[TaskHours, ...], sizes: Sizes) -> tuple[str, ...]:
 
 def hours_said(found: Hours) -> tuple[str, ...]:
     """Lines for a terminal."""
-    lines = [
-        f"{one.task}: {one.likely_h:.1f} h ({one.low_h:.1f} to {one.high_h:.1f}; {one.rule}; "
-        f"{one.rank})"
-        for one in found.tasks
-    ]
+    lines = columns(
+        [
+            ("Task, hours of one person", "likely", "low to high", "rests on"),
+            *(
+                (one.task, f"{one.likely_h:.1f}", f"{one.low_h:.1f} to {one.high_h:.1f}",
+                 f"{one.rank}: {one.rule}")
+                for one in found.tasks
+            ),
+        ],
+        right=(1, 2),
+    )  # fmt: skip
     low, likely, high = found.days
     return (
         *lines,
+        "",
         f"In all {found.likely_h:.0f} h, four jobs in five {found.low_h:.0f} to {found.high_h:.0f}",
         f"{likely} days on site ({low} to {high}) with {found.people} people, {found.days_from}",
         *found.warnings,

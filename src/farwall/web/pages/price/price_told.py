@@ -7,9 +7,9 @@ from typing import Any
 
 from farwall.job.office import Office, OfficeGround
 from farwall.job.office.priced import IN_VAN, Cost, OfferPriced, Priced
-from farwall.papers.office.figures import figure_said, whole_said
 from farwall.papers.words import area, names_in
 from farwall.phrasebook import LANGUAGE, speaking
+from farwall.price.money import figure_said, whole_said
 from farwall.web.pages.price.lines import Scale, range_line, scale_of
 from farwall.web.pages.told import told_on_page
 from farwall.web.words import said
