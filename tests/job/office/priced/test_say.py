@@ -33,7 +33,19 @@ def test_every_cost_has_its_range_its_rank_and_its_rule_under_one_another():
     said = priced_said(FOUND)
     mask = next(one for one in said if one.startswith("mask "))
     stain = next(one for one in said if one.startswith("stain "))
-    assert mask.split() == "mask 462 300 to 751 common practice: 546 ft of wall".split()
+    assert mask.split() == [
+        "mask",
+        "462",
+        "300",
+        "to",
+        "751",
+        "common",
+        "practice:",
+        "546",
+        "ft",
+        "of",
+        "wall",
+    ]
     assert "1,810" in stain
     assert mask.index("common practice") == stain.index("guess")
     (whole,) = [one for one in said if one.startswith("four jobs in five")]
@@ -52,8 +64,10 @@ def test_what_is_added_what_drives_it_and_gear_are_told():
 
 
 def test_a_room_that_loses_is_named_with_what_helps_and_nothing_is_headed_that_is_not_there():
-    room = RoomMoney("linen", "Linen", 2.8, "170.38", "165.87", "-4.51", loses=True,
-                     do="Price the job as a whole.", cost_low="138.25", cost_high="206.35")  # fmt: skip
+    room = RoomMoney(
+        "linen", "Linen", 2.8, "170.38", "165.87", "-4.51", loses=True,
+        do="Price the job as a whole.", cost_low="138.25", cost_high="206.35",
+    )  # fmt: skip
     said = priced_said(replace(FOUND, rooms=(room,)))
     assert said[-1] == (
         "Linen costs 170 (138 to 206) and brings 166 by its floor. Price the job as a whole."
