@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from functools import partial
+from functools import cached_property, partial
 
 import numpy as np
 import shapely
 
 from farwall.beside import Beside, Gathered, at_once
+from farwall.facts.job import ChoiceName
 from farwall.facts.plan import Choice, Field, PlanTools, Remedy, StopLine
 from farwall.floor.geometry import Point
 from farwall.nouns import dataclass
@@ -90,71 +91,122 @@ def plan_coat(
     `last` coat it is begun while the last field is planned, which holds the way out and is the
     largest and tightest as a rule.
     """
-    sweepers = [sweeper_of(step) for step in order.steps]
-    sweeps = [sweeper.sweep(coat.tools, thorough=coat.thorough) for sweeper in sweepers]
-    base = base_point(world, order.steps[-1].exit) if rest is None else rest.day.base
-    day = Day(begins_min, base, 0.0, DryGround.of(world), base, begins_min)
-    if coat.sprayers == 2:
-        day = with_second(day, world)
-    day = day if rest is None else rest.day
-    owner = {piece: step.pieces for step in order.steps for piece in step.pieces}
-    fields: list[Field] = []
-    verdicts: list[Weighed] = []
-    kept: list[tuple[tuple[Moments, ...], Lives, Callable[[], Aside]]] = []
+    sweepers = tuple(sweeper_of(step) for step in order.steps)
+    sweeps = tuple(each.sweep(coat.tools, thorough=coat.thorough) for each in sweepers)
+    whole = _Coat(world, order, sweepers, sweeps, coat, judge, first_number, rest, beside)
     gathered = gathered or Gathered(at_once)
-    for index, (step, planned) in enumerate(zip(order.steps, sweeps, strict=True)):
+    day = whole.begun(begins_min)
+    planned: list[_Planned] = []
+    for index in range(len(sweeps)):
         if last and index == len(sweeps) - 1:
             gathered.begin()
-        sweeper = sweepers[index]
-        ahead = sum(each.left_m2 for each in sweeps[index:]) * coat.l_per_m2
-        later = tuple(sweeps[index + 1 :])
-        flow = Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead, later)
-        field_id = f"{coat.id}.{index + 1}" if rest is None else rest.ids[index]
-        if rest is not None:
-            day = replace(day, minute=max(day.minute, rest.not_before_min[index]))
-        case = Case(world, step, sweeper, planned, coat, day)
-        wish = coat.wish(field_id, _rooms(world, step.pieces)) if rest is None else "best"
-        choosing = Choosing(sweeper, coat.tools, partial(_swept, case, flow, field_id), day.minute)
-        fitted = choosing.taken(fitting(case, flow, field_id), wish)
-        sweep, timed, held, after = fitted.sweep, fitted.timed, fitted.held, fitted.after
-        weighed = judge.weighed(replace(case, sweep=sweep), timed, held, beside)
-        verdicts.append(weighed)
-        told = choosing.told if rest is None else _no_choice
-        lives = coat.lives(step.pieces, day.minute, timed.bands[-1].end_min)
-        begin = beside if weighed.is_tight else gathered.later
-        kept.append((timed.moments, lives, begin(partial(_aside, told, weighed.more))))
-        fields.append(
-            Field(
-                id=field_id,
-                coat=coat.id,
-                rooms=_rooms(world, step.pieces),
-                exit=step.exit.exit or step.exit.id,
-                area_m2=round(sum(band.polygon.shape.area for band in timed.bands), 4),
-                order=first_number + index,
-                start_min=timed.bands[0].start_min,
-                end_min=timed.bands[-1].end_min,
-                verdict="cannot",  # until it is weighed, below: no later field hangs on it
-                remedies=(),
-                equivalent_front_m=round(sweep.front.equivalent_m, 3),
-                bound_m=round(sweep.strongest_bound_m if coat.thorough else sweep.bound_m, 3),
-                peak_age_min=timed.peak_age_min,
-                open_time_min=held.open_time,
-                open_times=lives.open_times,
-                tightest=held.tightest,
-                band_m=round(sweep.depth_m, 3),
-                bands=timed.bands,
-                refills=timed.refills,
-                walks=timed.walks,
-                stop_lines=stop_lines(world, step.pieces, owner),
-            )
+        one, day = whole.planned(index, day, gathered.later)
+        planned.append(one)
+    fields = _last_walk_out([one.field for one in planned], day, coat.tools)
+    return tuple(one.laid(field) for one, field in zip(planned, fields, strict=True))
+
+
+@dataclass(frozen=True)
+class _Planned:
+    """A field on the clock, weighed, and what is found aside of it."""
+
+    field: Field
+    moments: tuple[Moments, ...]
+    lives: Lives
+    weighed: Weighed
+    aside: Callable[[], Aside]
+
+    def laid(self, field: Field) -> LaidField:
+        """With its verdict, which waits for what the judge began beside."""
+        told = replace(field, verdict=self.weighed.verdict, remedies=self.weighed.remedies)
+        return LaidField(told, self.moments, self.lives, self.aside)
+
+
+@dataclass(frozen=True)
+class _Coat:
+    """What every field of a coat is planned from."""
+
+    world: World
+    order: Order
+    sweepers: tuple[Sweeper, ...]
+    sweeps: tuple[Sweep, ...]
+    coat: CoatFacts
+    judge: Judge
+    first_number: int
+    rest: Rest | None
+    beside: Beside
+
+    @cached_property
+    def owner(self) -> dict[str, Pieces]:
+        """The field of each piece, as its pieces."""
+        return {piece: step.pieces for step in self.order.steps for piece in step.pieces}
+
+    def begun(self, begins_min: float) -> Day:
+        """The day before the first field: all stand outside, or where a rest has them."""
+        if self.rest is not None:
+            return self.rest.day
+        base = base_point(self.world, self.order.steps[-1].exit)
+        day = Day(begins_min, base, 0.0, DryGround.of(self.world), base, begins_min)
+        return with_second(day, self.world) if self.coat.sprayers == 2 else day
+
+    def planned(self, index: int, day: Day, later: Beside) -> tuple[_Planned, Day]:
+        """A field, and the day after it. later: begins what is found aside of one not tight."""
+        step, coat, name = self.order.steps[index], self.coat, self._name(index)
+        if self.rest is not None:
+            day = replace(day, minute=max(day.minute, self.rest.not_before_min[index]))
+        case = Case(self.world, step, self.sweepers[index], self.sweeps[index], coat, day)
+        flow = self._flow(index)
+        choosing = Choosing(case.sweeper, coat.tools, partial(_swept, case, flow, name), day.minute)
+        fitted = choosing.taken(fitting(case, flow, name), self._wish(step, name))
+        weighed = self.judge.weighed(
+            replace(case, sweep=fitted.sweep), fitted.timed, fitted.held, self.beside
         )
-        day = after
-    whole = _last_walk_out(fields, day, coat.tools)
-    whole = tuple(
-        replace(field, verdict=weighed.verdict, remedies=weighed.remedies)
-        for field, weighed in zip(whole, verdicts, strict=True)
-    )
-    return tuple(LaidField(field, *own) for field, own in zip(whole, kept, strict=True))
+        lives = coat.lives(step.pieces, day.minute, fitted.timed.bands[-1].end_min)
+        begin = self.beside if weighed.is_tight else later
+        told = choosing.told if self.rest is None else _no_choice
+        aside = begin(partial(_aside, told, weighed.more))
+        field = self._field(index, name, fitted, lives)
+        return _Planned(field, fitted.timed.moments, lives, weighed, aside), fitted.after
+
+    def _name(self, index: int) -> str:
+        return f"{self.coat.id}.{index + 1}" if self.rest is None else self.rest.ids[index]
+
+    def _wish(self, step: Step, name: str) -> ChoiceName:
+        if self.rest is not None:
+            return "best"
+        return self.coat.wish(name, _rooms(self.world, step.pieces))
+
+    def _flow(self, index: int) -> Flow:
+        coat = self.coat
+        ahead_l = sum(each.left_m2 for each in self.sweeps[index:]) * coat.l_per_m2
+        later = self.sweeps[index + 1 :]
+        return Flow(coat.id, coat.l_per_m2, coat.helper, coat.tools, ahead_l, later)
+
+    def _field(self, index: int, name: str, fitted: Fitted, lives: Lives) -> Field:
+        step, coat, sweep, timed = self.order.steps[index], self.coat, fitted.sweep, fitted.timed
+        return Field(
+            id=name,
+            coat=coat.id,
+            rooms=_rooms(self.world, step.pieces),
+            exit=step.exit.exit or step.exit.id,
+            area_m2=round(sum(band.polygon.shape.area for band in timed.bands), 4),
+            order=self.first_number + index,
+            start_min=timed.bands[0].start_min,
+            end_min=timed.bands[-1].end_min,
+            verdict="cannot",  # until all are weighed: no later field hangs on it
+            remedies=(),
+            equivalent_front_m=round(sweep.front.equivalent_m, 3),
+            bound_m=round(sweep.strongest_bound_m if coat.thorough else sweep.bound_m, 3),
+            peak_age_min=timed.peak_age_min,
+            open_time_min=fitted.held.open_time,
+            open_times=lives.open_times,
+            tightest=fitted.held.tightest,
+            band_m=round(sweep.depth_m, 3),
+            bands=timed.bands,
+            refills=timed.refills,
+            walks=timed.walks,
+            stop_lines=stop_lines(self.world, step.pieces, self.owner),
+        )
 
 
 def _no_choice() -> tuple[Choice, ...]:
