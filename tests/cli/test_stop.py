@@ -26,7 +26,7 @@ def test_with_nothing_open_it_says_stop_now(plan, capsys):
 def test_a_door_in_time_is_a_yes(plan, capsys):
     assert main(["stop", plan, "now=8:31", "--within-min", "3"]) == 0
     said = capsys.readouterr().out
-    assert "STOP AT the door d1: it hides the seam." in said
+    assert "STOP AT the door between Bedroom 1 and Hall: it hides the seam." in said
 
 
 def test_no_line_in_time_is_a_no_with_the_place(plan, capsys):
@@ -34,7 +34,9 @@ def test_no_line_in_time_is_a_no_with_the_place(plan, capsys):
     said = capsys.readouterr().out
     assert said.startswith("NO line that hides a seam is reached in 2 min. A seam will show.")
     assert "FEATHER the edge out" in said
-    assert re.search(r"With \d\.\d min you reach d1, which hides it\.", said)
+    assert re.search(
+        r"With \d\.\d min you reach the door between Bedroom 1 and Hall, which hides it\.", said
+    )
 
 
 def test_json_is_one_document(plan, capsys):

@@ -70,3 +70,18 @@ def test_at_the_end_of_a_band_a_stop_says_spray_no_further():
     plan = day_of(QUINCE)
     found = stop(plan, after(plan, "first.6.3"), within_min=0.0)
     assert "Spray no further. Then FEATHER" in said_stop(plan, found, within_min=0.0)
+
+
+def test_a_stop_names_doors_and_places_as_people_do_and_no_coordinates():
+    """By the floor: a place is told by the way in nearest to it, a line by the rooms beside it."""
+    plan = day_of(QUINCE)
+    ids = {one.id for one in plan.inputs.openings}
+    told = [
+        said_stop(plan, stop(plan, after(plan, band), within_min=within), within_min=within)
+        for band in ("first.6.3", "first.8.5")
+        for within in (0.0, 60.0)
+    ]
+    assert any("from the " in one for one in told)
+    for one in told:
+        assert not ids & set(re.findall(r"[\w-]+", one))
+        assert "(" not in re.sub(r"\([\d.]+ (m|L|min)\)", "", one)

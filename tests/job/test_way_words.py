@@ -8,7 +8,7 @@ from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
 from farwall.job.plan_job import plan_job
-from farwall.job.way_words import way_words
+from farwall.job.way_words import near_words, seam_words, way_words
 
 
 def test_a_door_is_told_by_what_lies_beyond_it_and_never_by_its_id():
@@ -25,3 +25,27 @@ def test_what_is_no_door_is_told_as_it_stands():
     plan = plan_job(job(TWO_ROOMS))
     field = replace(plan.fields[0], exit="nowhere")
     assert way_words(plan, field) == "nowhere"
+
+
+def test_a_line_is_told_by_the_rooms_on_its_sides():
+    plan = plan_job(job(TWO_ROOMS))
+    label = {room.id: room.label for room in plan.inputs.floor.rooms}
+    for opening in plan.inputs.openings:
+        words = seam_words(plan, opening.id)
+        assert all(label[room] in words for room in opening.rooms)
+    inside = next(one for one in plan.inputs.openings if len(set(one.rooms)) == 2)
+    assert " between " in seam_words(plan, inside.id)
+    assert seam_words(plan, "nowhere") == "nowhere"
+
+
+def test_a_place_is_told_by_the_way_in_nearest_to_it_by_hand():
+    """Three metres inwards from the middle of its outside door: 9.84 ft, told as 10."""
+    plan = plan_job(job(TWO_ROOMS))
+    out = next(one for one in plan.inputs.openings if len(one.rooms) == 1)
+    (x0, y0), (x1, y1) = out.line[0], out.line[-1]
+    alone = replace(plan, inputs=replace(plan.inputs, openings=(out,)))
+    told = near_words(alone, out.rooms[0], ((x0 + x1) / 2 + 3.0, (y0 + y1) / 2))
+    assert told == f"about 10 ft (3.0 m) from {seam_words(plan, out.id)}"
+    at_door = near_words(plan, out.rooms[0], ((x0 + x1) / 2, (y0 + y1) / 2))
+    assert at_door == f"about 0 ft (0.0 m) from {seam_words(plan, out.id)}"
+    assert near_words(plan, "nowhere", (0.0, 0.0)) == ""

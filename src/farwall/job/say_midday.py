@@ -11,7 +11,7 @@ from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
 from farwall.job.say import WORDS, Clock
-from farwall.job.way_words import way_words
+from farwall.job.way_words import near_words, seam_words, way_words
 from farwall.units import gal_from_l
 
 _IDS = re.compile(r"\b([Ff]ield|band) (\S+?)([:,.]?)(?= |$)")
@@ -45,15 +45,16 @@ def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:
         return f"STOP NOW. No edge is open: nothing will show.\n{rest}"
     work = _work(plan, found)
     if found.how == "line":
-        line = _line_word(found.kind, found.line)
-        return f"{work} STOP AT {line}: it hides the seam.\n{rest}"
-    where = f" at ({found.at[0]:.1f}, {found.at[1]:.1f})" if found.at else ""
+        return f"{work} STOP AT {seam_words(plan, found.line)}: it hides the seam.\n{rest}"
+    near = near_words(plan, found.room, found.at) if found.at else ""
     feather = f"{work} Then FEATHER the edge out, {_length(found.seam_m)}, in "
-    feather += f"{_rooms(plan, (found.room,))}{where}: thin it over a foot, leave no puddle."
+    feather += f"{_rooms(plan, (found.room,))}{f', its middle {near}' if near else ''}: "
+    feather += "thin it over a foot, leave no puddle."
     none = f"NO line that hides a seam is reached in {within_min:g} min. A seam will show."
     lines = [none, feather]
     if found.then_line and found.then_min is not None:
-        lines.append(f"With {found.then_min:.1f} min you reach {found.then_line}, which hides it.")
+        line = seam_words(plan, found.then_line)
+        lines.append(f"With {found.then_min:.1f} min you reach {line}, which hides it.")
     return "\n".join([*lines, rest])
 
 
@@ -67,11 +68,6 @@ def _work(plan: Plan, found: StopAt) -> str:
     fill = ", one filling in it" if found.fills == 1 else ""
     fill = f", {found.fills} fillings in it" if found.fills > 1 else fill
     return f"Spray {bands}: {found.minutes:.1f} min, {_volume(found.litres)}{fill}."
-
-
-def _line_word(kind: str, name: str) -> str:
-    words = {"door": "the door", "outside": "the door out", "cased": "the cased opening"}
-    return f"{words.get(kind, 'the saw cut')} {name}"
 
 
 def _now(plan: Plan, clock: Clock) -> str:

@@ -1,8 +1,15 @@
-"""By which door a field is left, in words: ids of doors are a file's own."""
+"""Doors and lines in words, by the rooms on their sides: their ids are a file's own."""
 
 from __future__ import annotations
 
+import math
+
 from farwall.facts.plan import Field, Plan
+from farwall.floor.geometry import Point
+from farwall.floor.nouns import Opening
+from farwall.units import ft_from_m
+
+_WORDS = {"door": "door", "cased": "cased opening", "wide": "wide opening"}
 
 
 def way_words(plan: Plan, field: Field) -> str:
@@ -23,3 +30,36 @@ def way_words(plan: Plan, field: Field) -> str:
         return f"the door inside {label[opening.rooms[0]]}"
     word = "door" if opening.kind == "door" else "opening"
     return f"the {word} to {label[beyond[0]]}"
+
+
+def seam_words(plan: Plan, name: str) -> str:
+    """`the door between Hall and Bath`, `the outside door of Hall`, `the saw cut in Hall`; an id
+    of neither an opening nor a cut stays as it is."""
+    inputs = plan.inputs
+    label = {room.id: room.label for room in inputs.floor.rooms}
+    opening = next((one for one in inputs.openings if one.id == name), None)
+    if opening is None:
+        return "the saw cut" if any(one.id == name for one in inputs.saw_cuts) else name
+    rooms = [label[room] for room in dict.fromkeys(opening.rooms)]
+    if opening.kind == "outside" or len(opening.rooms) == 1:
+        return f"the outside door of {rooms[0]}"
+    word = _WORDS.get(opening.kind, "opening")
+    where = f"between {rooms[0]} and {rooms[1]}" if rooms[1:] else f"inside {rooms[0]}"
+    return f"the {word} {where}"
+
+
+def near_words(plan: Plan, room: str, at: Point) -> str:
+    """`about 16 ft (5 m) from the door between Hall and Bath`: the way in that is nearest to a
+    place of the room, the shortest way through the air; empty where the room has none."""
+    openings = [one for one in plan.inputs.openings if room in one.rooms]
+    if not openings:
+        return ""
+    away = {one.id: math.hypot(*_from_middle(one, at)) for one in openings}
+    nearest = min(away, key=lambda name: (away[name], name))
+    far_m = away[nearest]
+    return f"about {ft_from_m(far_m):.0f} ft ({far_m:.1f} m) from {seam_words(plan, nearest)}"
+
+
+def _from_middle(opening: Opening, at: Point) -> Point:
+    (x0, y0), (x1, y1) = opening.line[0], opening.line[-1]
+    return (at[0] - (x0 + x1) / 2, at[1] - (y0 + y1) / 2)
