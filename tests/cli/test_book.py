@@ -54,6 +54,7 @@ def test_a_job_is_added_listed_and_shown(filled, job):
     code, said, _ = filled()
     assert code == 0
     assert said.splitlines()[1].split()[:3] == ["l-hall", "1", "1"]
+    assert filled("show")[1] == said  # without a job, as without a word
     code, said, _ = filled("show", "l-hall")
     assert code == 0
     assert "mixed         coat first, litres 9.5  (Bo)" in said

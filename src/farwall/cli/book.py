@@ -20,8 +20,9 @@ _DONE, _HAS_FAULTS = 0, 1
 _MOMENT = 29
 """As wide as `2026-11-26T01:26:44.251+00:00`."""
 _EPILOG = (
-    "ADDRESS is a folder, or postgresql://user@host/name with --files for the folder of photos. "
-    "Without it: FARWALL_BOOK, else a folder of the user's own data. docs/book.md tells more."
+    "Without a word its jobs are listed. ADDRESS is a folder, or postgresql://user@host/name with "
+    "--files for the folder of photos. Without it: FARWALL_BOOK, else a folder of the user's own "
+    "data. docs/book.md tells more."
 )
 
 
@@ -36,7 +37,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         for word, told in words:
             path = word in {"JOB.json", "TO", "FROM", "DIR"}
             dest = {"JOB.json": "job", "ID": "id"}.get(word, "place")
-            sub.add_argument(dest, metavar=word, type=Path if path else str, help=told)
+            taken = sub.add_argument(dest, metavar=word, type=Path if path else str, help=told)
+            if name == "show":
+                taken.nargs, taken.default, taken.required = "?", "", False
         _everywhere(sub, default=argparse.SUPPRESS)
         return sub
 
@@ -46,7 +49,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     add.add_argument(
         "--plan-file", metavar="DRAWING", type=Path, help="keep the drawing that it was made of"
     )
-    show = doing("show", "a job: its versions and its log", ("ID", "of the job"))
+    show = doing(
+        "show", "a job: its versions and its log", ("ID", "of the job; without it all are listed")
+    )
     show.add_argument("--facts", action="store_true", help="print its facts, as a job file")
     show.add_argument("--version", metavar="N", type=int, help="of the facts; else the newest")
     doing("check", "look through the whole book; exit 1 when something is wrong with it")
@@ -148,6 +153,8 @@ def _add(book: Book, options: argparse.Namespace) -> int:
 
 
 def _show(book: Book, options: argparse.Namespace) -> int:
+    if not options.id:
+        return _listed(book.where.shown, book.jobs(), options)
     if options.facts:
         from farwall.readers.job_json import job_from, job_to_text
 
