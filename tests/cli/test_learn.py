@@ -1,12 +1,16 @@
 """`farwall learn`, from text to exit code."""
 
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from tests.papers.office.grounds import bare_job
 
 from farwall.bench.learn_firms import closed_jobs, firm
 from farwall.cli.main import main
+from farwall.facts.job import Survey
+from farwall.readers.job_json import job_to_text
 from farwall.readers.lessons_json import closed_text
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -98,12 +102,13 @@ def test_leaving_out_needs_the_jobs_themselves(capsys, closed, tmp_path):
 
 def test_a_plan_with_lessons_is_another_and_is_kept_apart(capsys, closed, tmp_path):
     """The same job planned without, with, and without lessons again, kept plans and all."""
-    house = str(ROOT / "examples" / "thistle-end" / "job.json")
+    house = tmp_path / "house.json"
+    house.write_text(job_to_text(replace(bare_job(), survey=Survey(slab_c=21.0, air_c=21.0))))
     lessons = tmp_path / "lessons.json"
     run(capsys, closed, "--out", lessons)
     told = []
     for n, words in enumerate(([], ["--lessons", str(lessons), "--sprayer", "person 1"], [])):
-        main(["plan", house, "--out", str(tmp_path / str(n)), *words])
+        main(["plan", str(house), "--out", str(tmp_path / str(n)), *words])
         told.append(json.loads((tmp_path / str(n) / "plan.json").read_text()))
     learned = [one["source"] for one in told[1]["grounds"] if one["rank"] == "learned"]
     assert any(one.startswith("learned from 12 jobs") for one in learned)
