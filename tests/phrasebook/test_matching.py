@@ -76,7 +76,20 @@ def test_spaces_around_and_ties_before_units_stay():
     assert in_spanish("6.2\u00a0min to spare") == "sobran 6.2\u00a0min"
 
 
-PATTERNS = sorted(one for one in phrases() if PLACE.search(one))
+def test_a_name_that_joins_words_of_its_own_is_not_parted():
+    names = frozenset({"Kitchen and dining", "Bath 2", "Kitchen", "Salt, sand"})
+    told = in_spanish("Stop at the bare frame between Kitchen and dining and Bath 2.", names)
+    assert told == "Pare en el marco sin puerta entre Kitchen and dining y Bath 2."
+    told = in_spanish("Stop at the bare frame between Bath 2 and Kitchen and dining.", names)
+    assert told == "Pare en el marco sin puerta entre Bath 2 y Kitchen and dining."
+    assert in_spanish("Kitchen and Bath 2", names) == "Kitchen y Bath 2"
+    assert in_spanish("Salt, sand and Bath 2", names) == "Salt, sand y Bath 2"
+
+
+PATTERNS = sorted(
+    one for one in phrases() if PLACE.search(one) and re.search(r"[^\W\d_]", PLACE.sub("", one))
+)
+"""Those with a word of their own: `{1} {2}` is for two colours in a row, and parts nothing else."""
 QUANTITIES = st.one_of(
     st.decimals(0, 999, places=1).map(lambda d: f"{d} min"),
     st.decimals(0, 99, places=2).map(lambda d: f"{d} gal ({d * 2} L)"),

@@ -71,7 +71,8 @@ class Van:
 
 @dataclass(frozen=True)
 class Need:
-    """Something a job needs: litres, kilograms, metres or a count; stains also of which lots."""
+    """Something a job needs: litres, kilograms, metres or a count; stains also of which lots, and
+    what the job calls them."""
 
     kind: StockKind
     amount: float
@@ -80,6 +81,7 @@ class Need:
     lots: tuple[str, ...] = ()
     rank: str = ""
     source: str = ""
+    name: str = ""
 
 
 @dataclass(frozen=True)

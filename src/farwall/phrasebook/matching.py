@@ -34,6 +34,8 @@ _ENDS = re.compile(r"(?<=[.!?]) (?=[^a-zà-ÿ])")
 _JOINS = ("; ", " · ", ", ", " and ", " y ", " or ")
 _SPANISH_JOINS = {" and ": " y ", " or ": " o "}
 _BEFORE_UNIT = re.compile(r"(\d) (gal|L|m|min|ft²|m²)\b")
+_FIRST_MARK = 0xE100
+"""The first of the private letters that stand for names."""
 _KEY = re.compile(r"[a-z_]+")
 _LETTERS = re.compile(r"[^\W\d_]")
 
@@ -46,12 +48,28 @@ def in_spanish(text: str, names: Names = frozenset()) -> str | None:
     bare = text.strip()
     if not bare:
         return text
-    found = _spanish(bare.replace("\u00a0", " "), 0, names)
+    marked, marks = _marked(bare.replace("\u00a0", " "), names)
+    found = _spanish(marked, 0, names.union(marks) if marks else names)
     if found is None:
         return None
+    for mark, name in marks.items():
+        found = found.replace(mark, name)
     if "\u00a0" in bare:
         found = _BEFORE_UNIT.sub("\\1\u00a0\\2", found)
     return text.replace(bare, found, 1) if bare != text else found
+
+
+def _marked(text: str, names: Names) -> tuple[str, dict[str, str]]:
+    """The text with a private letter for each name that joins words of its own, and what it stands
+    for: `between Kitchen and dining and Bath` would be parted at the first `and`."""
+    joining = [one for one in names if one in text and any(join in one for join in _JOINS)]
+    marks: dict[str, str] = {}
+    for name in sorted(joining, key=lambda one: (-len(one), one)):
+        mark = chr(_FIRST_MARK + len(marks))
+        whole = re.sub(rf"(?<!\w){re.escape(name)}(?!\w)", mark, text)
+        if whole != text:
+            text, marks[mark] = whole, name
+    return text, marks
 
 
 @lru_cache(maxsize=16384)

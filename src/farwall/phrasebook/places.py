@@ -18,7 +18,8 @@ _UNITS = [
     "min", "h", "s", "d", "gal", "L", "m", "ft", "in", "ft²", "m²", "mm", "cm", "°F", "°C", "%",
     "oz", "fl", "lb", "lbs", "kg", "g", "USD", "EUR", "CAD", "gpm", "ppm", "Pa",
     "K", "mg/m³", "kg/m²", "kg/(m²·h)", "kg/m²h", "W/m²", "ft²/min", "m²/min", "ft²/gal", "m²/L",
-    "m²/l", "ft/min", "m/min", "m/s", "L/min", "mph", "lb/ft²h", "g/L", "GB", "MB", "KB", "°",
+    "m²/l", "ft/min", "m/min", "m/s", "L/min", "gal/min", "mph", "lb/ft²h", "g/L", "GB", "MB",
+    "KB", "°",
 ]  # fmt: skip
 _WORDS = {
     "to": "a", "and": "y", "or": "o", "by": "por", "minutes": "minutos", "minute": "minuto",

@@ -9,6 +9,7 @@ import pytest
 from tests.shapes import TWO_ROOMS
 from tests.spray.hand_floors import job
 
+from farwall.facts.job import Wishes
 from farwall.job.plan_job import plan_job
 from farwall.job.van.van_plan import van_plan
 from farwall.papers.run_sheet.sheet import run_sheet_pdf
@@ -39,7 +40,10 @@ def test_every_need_stands_once_to_buy_or_to_load(plans):
 
 
 def test_metric_tells_no_gallons(plans):
-    told = str(van_page(plans[1], units="metric"))
+    asked = job(TWO_ROOMS, wishes=Wishes(units="metric"))
+    metric = replace(plans[0], van=van_plan(read_van(EXAMPLE), plans[0], asked))
+    told = str(van_page(metric, units="metric"))
+    assert "L/min" in told
     assert " gal" not in told
     assert " ft" not in told
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 
 from farwall.facts.job import Job
+from farwall.facts.numbered import stain_named
 from farwall.facts.plan import Plan
 from farwall.facts.quantities import Quantity
 from farwall.facts.van import Need
@@ -24,14 +25,17 @@ def needs(job: Job, plan: Plan) -> tuple[Need, ...]:
 
     ground = OfficeGround(job, plan)
     found = quantities_of(ground, masked_of(ground))
-    return tuple(_need(one) for one in found.wanted if one.kind not in NOT_LOADED and one.ready)
+    return tuple(
+        _need(one, plan) for one in found.wanted if one.kind not in NOT_LOADED and one.ready
+    )
 
 
-def _need(one: Quantity) -> Need:
+def _need(one: Quantity, plan: Plan) -> Need:
     """Counts and metres whole, up; litres to two places, kilograms to one."""
     much = one.ready
     if one.unit in {"count", "m"}:
         much = float(math.ceil(much - 1e-9))
     elif not one.told:
         much = round(much, 2 if one.unit == "l" else 1)
-    return Need(one.kind, much, one.unit, one.of, one.lots, one.rank, one.source)
+    name = stain_named(plan, one.of) if one.kind == "stain" else ""
+    return Need(one.kind, much, one.unit, one.of, one.lots, one.rank, one.source, name)

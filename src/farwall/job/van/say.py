@@ -84,7 +84,7 @@ def _of(amount: float, unit: str) -> str:
 
 def named(one: Shopping) -> str:
     """What it is: the stain by its name, all else in trade words."""
-    return one.need.of or NAMES.get(one.need.kind, one.need.kind)
+    return one.need.name or one.need.of or NAMES.get(one.need.kind, one.need.kind)
 
 
 def amount_words(amount: float, unit: str, units: str = "us") -> str:

@@ -311,14 +311,14 @@ PHRASES = {
     "Take {&1}; beside it {&2}.": "Lleve {&1}; al lado {&2}.",
     "Take {&1}; beside it NO sound spare.": "Lleve {&1}; al lado NINGÚN repuesto en buen estado.",
     "No sound sprayer.": "Ninguna rociadora en buen estado.",
-    "{&1} gives {#2} where {&3} wants {#4}: walk faster ({#5} of the planned pace), or another "
-    "tip.":
-    "{&1} da {#2} donde {&3} pide {#4}: camine más rápido ({#5} del paso planeado), u otra "
-    "boquilla.",
-    "{&1} gives {#2} where {&3} wants {#4}: walk slower ({#5} of the planned pace), or another "
-    "tip.":
-    "{&1} da {#2} donde {&3} pide {#4}: camine más despacio ({#5} del paso planeado), u otra "
-    "boquilla.",
+    "{&1} gives {#2} where coat {&3} wants {#4}: walk faster ({#5} of the planned pace), or "
+    "another tip.":
+    "{&1} da {#2} donde la mano {&3} pide {#4}: camine más rápido ({#5} del paso planeado), u "
+    "otra boquilla.",
+    "{&1} gives {#2} where coat {&3} wants {#4}: walk slower ({#5} of the planned pace), or "
+    "another tip.":
+    "{&1} da {#2} donde la mano {&3} pide {#4}: camine más despacio ({#5} del paso planeado), u "
+    "otra boquilla.",
     "{&1} holds {#2} and the plan fills {#3}: plan with its tank.":
     "A {&1} le caben {#2} y el plan llena {#3}: planee con su tanque.",
     "There is no sound spare: one that fails in mid-field leaves a seam. Buy one.":

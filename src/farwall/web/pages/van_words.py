@@ -104,7 +104,7 @@ def _named(one: Shopping) -> str:
     need = one.need
     if need.of and need.kind not in {"stain", "sealer"}:
         return told(need.of)  # a word of the list, not a name of the job's own
-    return need.of or thing_name(need.kind)
+    return told(need.name or need.of) or thing_name(need.kind)
 
 
 def used_told(used: UsedUp) -> Iterator[str]:
