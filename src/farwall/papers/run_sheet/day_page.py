@@ -29,6 +29,7 @@ from farwall.papers.svg import plain
 from farwall.papers.time_tape import tape_strips, time_tape_svg, wait_words
 from farwall.papers.wall_clock import Units, WallClock, plan_clock
 from farwall.papers.words import area, listed, room_names, volume
+from farwall.phrasebook import told
 
 _GROUNDS_SHOWN = 8
 _FLOOR_MOST, _FLOOR_LEAST_PT, _FLOOR_WIDTH = 0.6, 240.0, 0.66
@@ -84,22 +85,53 @@ def _layout(plan: Plan, size: PaperSize, rooms_width: float) -> _Layout:
     return wide if scales[1] > _MUCH_LARGER * scales[0] else beside
 
 
+@dataclass(frozen=True)
+class _Table:
+    """The table of fields: its rows by field, which columns it has, what the rooms' names get."""
+
+    rows: dict[str, dict[str, Any]]
+    spans: bool
+    stops: bool
+    rooms_width: float
+
+
+def _table(plan: Plan, units: Units, clock: WallClock, size: PaperSize, edge: str) -> _Table:
+    """The fullest table whose rooms have room for their names.
+
+    What goes first is what stands elsewhere too: stop lines (on the map), the second unit of
+    the mix (on the field's page), the end of each field (the next one's begin).
+    """
+    heads = {
+        "edge": edge, "spare": "to spare", "verdict": "verdict",
+        "dies": "edge dies" if plan.chances else "",
+    }  # fmt: skip
+    columns = ("number", "clock", "volume", "verdict", "edge", "spare", "dies")
+    longest = max((_wide(field_rooms(plan, field)) for field in plan.fields), default=0.0)
+    least = min(longest, _ROOMS_LEAST_PT)
+    spans = _spans_are_short(plan, clock)
+    for spanned, both in ((spans, True), (spans, False), (False, False)):
+        rows = {
+            field.id: _row(plan, field, units, clock, spans=spanned, both=both)
+            for field in plan.fields
+        }
+        free = size.inner_width - _widths(list(rows.values()), columns, heads)
+        if free >= least:
+            break
+    beside = free - _widths(list(rows.values()), ("stops",), {"stops": "stop lines"})
+    stops = spanned and both and beside >= _ROOMS_LEAST_PT
+    return _Table(rows, spanned, stops, beside if stops else free)
+
+
 def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dict[str, Any]:
     """What the day's page says and shows."""
     clock = plan_clock(plan, units)
-    spans = _spans_are_short(plan, clock)
-    told = [_row(plan, field, units, clock, spans=spans) for field in plan.fields]
     edge = "tightest edge" if any(map(rooms_differ, plan.fields)) else "oldest edge"
-    columns = ("number", "clock", "volume", "verdict", "edge", "spare", "dies")
-    heads = {"edge": edge, "spare": "to spare", "dies": "edge dies" if plan.chances else ""}
-    free = size.inner_width - _widths(told, columns, heads)
-    beside = free - _widths(told, ("stops",), {"stops": "stop lines"})
-    stops = spans and beside >= _ROOMS_LEAST_PT
-    layout = _layout(plan, size, beside if stops else free)
+    table = _table(plan, units, clock, size, edge)
+    layout = _layout(plan, size, table.rooms_width)
     return {
         "title": "The day",
-        "spans": spans,
-        "stops": stops,
+        "spans": table.spans,
+        "stops": table.stops,
         "edge": edge,
         "layout": layout.name,
         "job": plain(job_name),
@@ -117,7 +149,7 @@ def day_page(plan: Plan, *, job_name: str, units: Units, size: PaperSize) -> dic
         "coats": [
             {
                 "name": plain(coat_words(plan, coat)),
-                "rows": [_row(plan, f, units, clock, spans=spans) for f in _in_order(plan, coat)],
+                "rows": [table.rows[field.id] for field in _in_order(plan, coat)],
                 "waits": plain(_waits(plan, coat, clock)),
             }
             for coat in coat_ids(plan)
@@ -202,10 +234,15 @@ def _lines(text: str, width: float) -> int:
 def _widths(rows: list[dict[str, Any]], columns: tuple[str, ...], heads: dict[str, str]) -> float:
     """How wide these columns of the table of fields are set, with the gap before each. [pt]"""
     widest = [
-        max(text_width(text, PAPER_LETTERING.small) for text in cells)
+        max(map(_wide, cells))
         for cells in ([heads.get(key, ""), *(row[key] for row in rows)] for key in columns)
     ]
     return sum(width + _GUTTER_PT for width in widest if width > 0)
+
+
+def _wide(text: str) -> float:
+    """How wide a text is set in the language of the page. [pt]"""
+    return text_width(told(text), PAPER_LETTERING.small) if text else 0.0
 
 
 def _table_height(plan: Plan, rooms_width: float) -> float:
@@ -243,7 +280,7 @@ def _spans_are_short(plan: Plan, clock: WallClock) -> bool:
 
 
 def _row(
-    plan: Plan, field: Field, units: Units, clock: WallClock, *, spans: bool
+    plan: Plan, field: Field, units: Units, clock: WallClock, *, spans: bool, both: bool = True
 ) -> dict[str, Any]:
     edge = tight_edge(plan, field)
     spare = edge.spare_min
@@ -254,7 +291,7 @@ def _row(
         "clock": clock.span(field.start_min, field.end_min)
         if spans
         else clock.time(field.start_min),
-        "volume": volume(litres, units),
+        "volume": volume(litres, units, both=both),
         "verdict": verdict_words(plan, field),
         "good": fits(plan, field),
         "edge": f"{edge.age_min:.1f} of {edge.low_min:.1f} min",
