@@ -20,6 +20,7 @@ export const EN = {
   notSent: "{many} on this phone not sent yet",
   noSignal: "No signal · nothing waits here", allSent: "All is sent", asking: "Asking the book …",
   // the big figure
+  am: "am", pm: "pm",
   byBook: "by the book", byPlan: "by this phone, from the plan",
   byLast: "by this phone, from the last band", byRest: "by this phone, from the day laid anew at {at}",
   past: "Past its time. Where the gloss is gone: stop and feather it out dry.",
@@ -73,7 +74,7 @@ export const EN = {
   waterFirst: "Water first, stain and acid into the water, never the other way.",
   sheetWins: "The sheet of the material in hand wins over these words.",
   inIt: "Acid stain, {stain}", cutOf: "Coat {n} · cut {cut} (stain : water)", lot: "Lot", lotLine: "Lot: {lot}", mixedAt: "Mixed {day} {at}", by: "by {who}",
-  eyesShort: "In the eyes: water, at once, 15 minutes.", print: "Print",
+  eyesShort: "In the eyes: water, at once, 15\u00a0minutes.", print: "Print",
   // what the book says
   bookTitle: "The book says", bookTold: "Told at {at}.", bookNone: "Nothing heard from the book yet.",
   bookAlone: "This file asks no book.",
