@@ -30,7 +30,7 @@ from farwall.job.live.rinse_rules import rinse_advice
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.live.thirst import seen_factor
 from farwall.job.live.waste_rules import waste_advice
-from farwall.job.story.say import temperature
+from farwall.job.story.figures import temperature
 from farwall.nouns import dataclass
 from farwall.units import c_from_f, f_from_c
 

@@ -10,7 +10,8 @@ from farwall.facts.so_far import MoreMix
 from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
 from farwall.job.live.standing import rooms_text
 from farwall.job.more_mix_inside import is_lean
-from farwall.job.story.say import clock, volume
+from farwall.job.story.figures import volume
+from farwall.job.story.say import clock
 from farwall.units import ft2_per_gal_from_m2_per_l
 
 MOST_LINES = 10
