@@ -6,7 +6,7 @@ import pytest
 from tests.papers.office.grounds import ground, own_texts, texts
 
 from farwall.facts.samples import Sample
-from farwall.papers.office.blocks import Own, Page, Rows, Words
+from farwall.papers.office.blocks import Facts, Own, Page, Rows, Words
 from farwall.papers.office.sample_day import sample_day
 
 
@@ -27,6 +27,11 @@ def test_a_column_for_each_cut_of_each_coat_two_coats_on_a_page():
     assert column(first, 1)["water, then stain into it"] == "240 mL, 80 mL"
     assert column(first, 1)["size"] == "7.8 ft²"
     assert column(tables(sample_day(ground(units="metric")))[1], 1)["size"] == "0.72 m²"
+
+
+def test_coats_are_told_by_their_number_not_by_the_id_of_the_file():
+    facts = [dict(one.pairs) for one in sample_day(ground()).blocks if isinstance(one, Facts)]
+    assert [one["Coat"].text for one in facts if "Coat" in one] == ["1", "2"]
 
 
 def test_acid_into_water_stands_first_and_strong():

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from farwall.facts.numbered import by_number
 from farwall.facts.samples import Sample
 from farwall.job.colour.sample_day import course_of
 from farwall.job.colour.sample_day.lasts import RANK, lasts_of
@@ -118,20 +119,21 @@ def _hours(value_min: float) -> str:
 def _tables(ground: PaperGround, planned: Sequence[Planned]) -> Iterator[Block]:
     """Three columns for each coat of each place; two tables on a page."""
     threes = [planned[k : k + 3] for k in range(0, len(planned), 3)]
+    coats = tuple(dict.fromkeys(one.coat for one in planned))
     for nth, three in enumerate(threes):
         if nth % 2 == 0:
             yield Page()
-        yield from _table(ground, three)
+        yield from _table(ground, three, coats)
 
 
-def _table(ground: PaperGround, three: Sequence[Planned]) -> Iterator[Block]:
+def _table(ground: PaperGround, three: Sequence[Planned], coats: Sequence[str]) -> Iterator[Block]:
     one = three[0]
     stain = next((s for s in ground.job.stains if s.id == one.stain), None)
     rooms = ground.job.floor.room_by_id
     room = rooms[one.room].label if one.room in rooms else "_" * 16
     yield Facts(
         (
-            ("Coat", Own(one.coat)),
+            ("Coat", Own(by_number(coats, one.coat))),
             ("Stain", Own((stain.name or stain.id) if stain else one.stain)),
             ("Place", Own(", ".join(part for part in (room, one.why) if part))),
             ("Over", Own(", ".join(each.over for each in three if each.over) or "–")),
