@@ -2,7 +2,7 @@
 
 import pytest
 
-from farwall.job.story.figures import coverage, figure
+from farwall.job.story.figures import coverage, figure, litres_told
 
 BY_HAND = [
     ("litres", 3.785411784, "1.0 gal", "3.8 L"),
@@ -34,3 +34,13 @@ def test_coverage_by_hand():
     one = 3.785411784 / (200 * 0.09290304)
     assert coverage(one) == "200 ft²/gal (0.204 L/m²)"
     assert coverage(one, us=False) == "0.204 L/m² (200 ft²/gal)"
+
+
+def test_litres_of_a_sentence_have_gallons_first_in_a_job_in_feet():
+    said = "Coat 1: 13.4 L are told to be left, and only 11.1 L were mixed (2.0 gal (7.6 L))."
+    told = litres_told(said, us=True)
+    assert told.startswith(
+        "Coat 1: 3.5 gal (13.4 L) are told to be left, and only 2.9 gal (11.1 L)"
+    )
+    assert told.endswith("(2.0 gal (7.6 L)).")
+    assert litres_told(said, us=False) == said

@@ -130,7 +130,7 @@ def _dead_edge(facts: Facts) -> Iterator[Advice]:
         return
     band = numbered(plan, due.band)
     reason = f"The edge that band {band} meets is {late:.1f} min past its {due.low_min:.1f}."
-    do = "Stop and feather it out dry; `farwall stop` names the next line that hides a seam."
+    do = "Stop and feather it out dry; a door, a frame or a saw cut near by hides the seam."
     yield _practice("dead edge", reason, do, 96, stop=True)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 
 from farwall.units import (
@@ -15,6 +16,7 @@ from farwall.units import (
 )
 
 _S_PER_MIN = 60
+_LITRES = re.compile(r"(?<![\d.(])(\d+(?:\.\d+)?) L\b(?!\))")
 
 
 def volume(litres: float, *, us: bool = True) -> str:
@@ -39,6 +41,13 @@ def figure(kind: str, value: float, *, us: bool) -> str:
         american, metric = _EITHER[kind]
         return _first(american(value), metric(value), us=us)
     return _SAME[kind].format(value) if kind in _SAME else f"{value:g}"
+
+
+def litres_told(text: str, *, us: bool) -> str:
+    """A sentence whose litres alone are told, with gallons first in a job in feet."""
+    if not us:
+        return text
+    return _LITRES.sub(lambda found: volume(float(found[1])), text)
 
 
 def _first(american: str, metric: str, *, us: bool) -> str:

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
-from farwall.job.story.figures import coverage, figure, volume
+from farwall.job.story.figures import coverage, figure, litres_told, volume
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
 from farwall.job.story.wearing import Wearing, wearing
 from farwall.units import clock_words
@@ -42,7 +42,7 @@ def told(plan: Plan, story: Story, *, us: bool) -> str:
         lines.append(f"Hours of work: {hours}; {sum(story.hours_h.values()):g} in all.")
     if story.contradictions:
         lines.append("What does not fit:")
-        lines += [f"  {one}" for one in story.contradictions]
+        lines += [f"  {litres_told(one, us=us)}" for one in story.contradictions]
     return "\n".join(lines)
 
 
@@ -128,11 +128,11 @@ def _coat(plan: Plan, coat: CoatStory, *, us: bool) -> Iterator[str]:
     head = f"Coat {numbered(plan, coat.coat)}: {done} of {own} fields done"
     if coat.mixed_l is not None:
         head += f", {volume(coat.mixed_l, us=us)} mixed"
-    if coat.used_l is not None:
+    if coat.used_l is not None and coat.used_l > 0:
         head += (
             f", {volume(coat.used_l, us=us)} used by {clock(plan, coat.levels[-1].at_min, us=us)}"
         )
-    if coat.l_per_m2 is not None:
+    if coat.l_per_m2 is not None and coat.l_per_m2 > 0:
         planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2  # overlaps counted
         found, wanted = (coverage(one, us=us) for one in (coat.l_per_m2, planned))
         head += f": {found} with all overlaps, planned {wanted}"

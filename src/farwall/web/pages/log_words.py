@@ -115,10 +115,10 @@ def _coat(plan: Plan, coat: CoatStory, units: Units) -> str:
     more = ""
     if coat.mixed_l is not None:
         more += said("log-coat-mixed", litres=volume(coat.mixed_l, us=us))
-    if coat.used_l is not None:
+    if coat.used_l is not None and coat.used_l > 0:
         at = minute_told(plan, coat.levels[-1].at_min, units)
         more += said("log-coat-used", litres=volume(coat.used_l, us=us), at=at)
-    if coat.l_per_m2 is not None:
+    if coat.l_per_m2 is not None and coat.l_per_m2 > 0:
         planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2
         found, wanted = (coverage(one, us=us) for one in (coat.l_per_m2, planned))
         more += said("log-coat-coverage", found=found, planned=wanted)
