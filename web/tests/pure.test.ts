@@ -6,7 +6,7 @@ import type { Entry } from "../src/pure/entry.ts";
 import { jumped } from "../src/pure/era.ts";
 import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
-import { callBetween, clock, countdown, short, volume } from "../src/pure/say.ts";
+import { callBetween, clock, countdown, dayTold, short, volume } from "../src/pure/say.ts";
 import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
@@ -185,6 +185,14 @@ test("the clock at the house is told by halves of the day, in a metric job by 24
   assert.deepEqual(told, [
     ["8:00\u00a0am", "8:00"], ["12:05\u00a0pm", "12:05"], ["4:00\u00a0pm", "16:00"], ["12:00\u00a0am", "0:00"],
   ]);
+});
+
+test("the day of a plan is told as people say it, by the house's own calendar", () => {
+  const sheet = { starts_at: "2026-05-14T23:30:00-07:00" } as Sheet;
+  assert.equal(dayTold(sheet), "Thu,\u00a0May\u00a014");
+  speak("es");
+  assert.equal(dayTold(sheet), "jue,\u00a014\u00a0may");
+  speak("en");
 });
 
 test("in Spanish a sentence that ends with half a day has one point", () => {

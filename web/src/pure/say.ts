@@ -49,6 +49,13 @@ export function hour(hours: number, minutes: number, units: Units): string {
   return `${hours % 12 || 12}:${past}\u00a0${w(hours < 12 ? "am" : "pm")}`;
 }
 
+/** The day of the plan in the language of the page, `Thu, May 14`; no line ends in it. */
+export function dayTold(sheet: Sheet): string {
+  const day = new Date(`${sheet.starts_at.slice(0, 10)}T00:00:00Z`);
+  const told = { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" } as const;
+  return day.toLocaleDateString(w("languageIs"), told).replaceAll(" ", "\u00a0");
+}
+
 /** `Great room · band 4 of 8`. */
 export function where(sheet: Sheet, day: Day): string {
   if (!day.field || !day.band) return w("whereDone");
@@ -83,7 +90,7 @@ export function big(sheet: Sheet, day: Day, due: number | null, now: number): Bi
   const rooms = roomsOf(sheet, day.field);
   const start = day.field.start + (day.late ?? 0);
   if (Math.abs(start - now) > FAR_MIN) {
-    const on = { rooms, day: sheet.starts_at.slice(0, 10) };
+    const on = { rooms, day: dayTold(sheet) };
     return word(clock(sheet, day.field.start), w("beginOn", on));
   }
   const at = clock(sheet, start);
