@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 
 from farwall.facts.log_words import WORDS, Carried
-from farwall.facts.numbered import by_number, coats_of, numbered
+from farwall.facts.numbered import by_number, coats_of, numbered, stain_named
 from farwall.facts.plan import Plan
 from farwall.job.story.figures import coverage, figure, volume
 from farwall.job.story.noun import CoatStory, Happened, Story
@@ -53,6 +53,14 @@ def field_told(word: str, one: Carried) -> str:
     """What a value means that a word carries."""
     own = f"log-what-{word}-{one.key}"
     return said(own if own in words("en") else f"log-what-{one.key}")
+
+
+def coats_told(plan: Plan) -> tuple[tuple[str, str], ...]:
+    """Id of each coat, and its number with what the job calls its stain: `1 · light colour`."""
+    return tuple(
+        (one.id, f"{numbered(plan, one.id)} · {stain_named(plan, one.stain)}")
+        for one in plan.inputs.coats
+    )
 
 
 def choice_told(choice: str, key: str = "") -> str:
