@@ -119,8 +119,9 @@ export const EN = {
   sendsNothing: "This file sends nothing: save what was logged and take it in with `farwall log JOB --from FILE`.",
   photosWait: "{n} photos among them.", paperKey: "The paper run sheet",
   // before there is a plan
-  keyTitle: "The key of the book", keyTold: "`farwall serve` prints it, and a link that carries it.",
-  keyWrong: "That is not the key of this book. `farwall serve` prints it.", key: "Key", open: "Open",
+  keyTitle: "The key of the book", keyTold: "It is in the square on the page Onto the phone of each house; `farwall serve` prints it too.",
+  keyWrong: "That is not the key of this book. Read the square again, on the page Onto the phone of the house.", key: "Key", open: "Open",
+  noJob: "The book has no such house. Read the square again, on the page Onto the phone of the house.",
   runSheet: "Run sheet", fetching: "Fetching the plan …",
   cannotKeep: "This page cannot keep entries here", usePaper: "Use the paper run sheet and enter it later.",
 };

@@ -107,8 +107,9 @@ export const ES: Words = {
   planLine: "Plan {hash}, {job}.",
   sendsNothing: "Este archivo no envía nada: guarde lo anotado y métalo con `farwall log JOB --from FILE`.",
   photosWait: "{n} fotos entre ellas.", paperKey: "La hoja en papel",
-  keyTitle: "La clave del libro", keyTold: "`farwall serve` la imprime, y un enlace que la lleva.",
-  keyWrong: "Esa no es la clave de este libro. `farwall serve` la imprime.", key: "Clave", open: "Abrir",
+  keyTitle: "La clave del libro", keyTold: "Está en el cuadro de la página Al teléfono de cada casa; `farwall serve` también la imprime.",
+  keyWrong: "Esa no es la clave de este libro. Lea otra vez el cuadro de la página Al teléfono de la casa.", key: "Clave", open: "Abrir",
+  noJob: "El libro no tiene esa casa. Lea otra vez el cuadro de la página Al teléfono de la casa.",
   runSheet: "Hoja de trabajo", fetching: "Trayendo el plan …",
   cannotKeep: "Esta página no puede guardar anotaciones aquí", usePaper: "Use la hoja en papel y anótelo después.",
 };
