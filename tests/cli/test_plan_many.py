@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import json
+import re
 
 import pytest
 from tests.shapes import TWO_ROOMS
@@ -37,6 +38,22 @@ def test_every_job_gets_its_folder_and_a_line(folder, tmp_path, capsys):
     for name in ("first", "second"):
         assert (out / name / "run-sheet.pdf").read_bytes().startswith(b"%PDF")
         assert main(["check", str(out / name / "plan.json")]) == 0
+
+
+def test_a_no_names_rooms_hours_and_the_units_of_its_job(tmp_path):
+    """A hand so slow that every edge dies, in a job in feet."""
+    home = tmp_path / "jobs"
+    home.mkdir()
+    facts = plain(job(TWO_ROOMS)) | {"tools": {"tank_l": 40, "spray_m2_min": 0.35}}
+    (home / "slow.json").write_text(json.dumps(facts))
+    many(home, tmp_path / "plans", "--no-pages")
+    noted = (tmp_path / "plans" / "outcomes.jsonl").read_text().splitlines()
+    why = json.loads(noted[-1])["why"]
+    dead = next(one for one in why if one.startswith("dead-edge: "))
+    assert re.search(r"in Back room at \(\d+' ", dead)
+    assert " am (" in dead
+    assert "band 1.1." in dead
+    assert any(one.startswith("field 1.1 (") and "Back room" in one for one in why)
 
 
 def test_the_plan_is_the_one_that_plan_writes(folder, tmp_path):

@@ -7,6 +7,7 @@ import itertools
 import pytest
 from tests.spray.hand_floors import HALL_OF_THREE, TWO_WAYS_OUT, job, row
 
+from farwall.facts.job import Tools, Wishes
 from farwall.job.explain import explain
 from farwall.job.ground import ground_of
 from farwall.job.laying_out import laid_out
@@ -15,6 +16,8 @@ from farwall.job.proof import proof_of
 from farwall.job.say_why import said_why
 from farwall.spray.order import House
 
+START = "2026-06-08T08:00:00+00:00"
+
 
 def test_an_order_that_shuts_somebody_in_says_who_and_where_by_hand():
     """By hand: b opens into a alone; with a sprayed first nobody gets out of b."""
@@ -22,7 +25,7 @@ def test_an_order_that_shuts_somebody_in_says_who_and_where_by_hand():
     assert found.asked is not None
     assert not found.asked.stands
     assert found.asked.shut_in == ("Room b: no way out but into Room a, sprayed before it.",)
-    assert "It shuts somebody in" in said_why(found)
+    assert "It shuts somebody in" in said_why(found, us=True)
     assert found.best.stands
 
 
@@ -35,7 +38,26 @@ def test_an_order_of_some_rooms_is_kept_and_weighed_beside_the_best():
     assert [one.peak_age_min for one in found.asked.fields] == [
         pytest.approx(field.peak_age_min, abs=0.01) for field in plan.fields
     ]
-    assert "The best comes to" in said_why(found)
+    walked_m = found.best.walked_m
+    assert f"The best comes to {found.best.minutes:.0f} min, {walked_m:.0f} m walked" in said_why(
+        found, us=False
+    )
+    assert f"min, {walked_m / 0.3048:.0f} ft walked" in said_why(found, us=True)
+
+
+def test_what_the_checker_finds_is_told_by_number_hour_and_the_units_of_the_job():
+    """A hand so slow that every edge dies."""
+    slow = Tools(tank_l=40.0, spray_m2_min=0.35)
+    told = {}
+    for units in ("us", "metric"):
+        facts = job(row(3, 3), tools=slow, wishes=Wishes(units=units), starts_at=START)
+        found = explain(facts, order=("b", "a"))
+        told[units] = said_why(found, us=units == "us")
+        assert any(one.startswith("dead-edge: At 8:") for one in found.asked.faults)
+    assert "band 1.1.2" in told["us"]
+    assert "one.1.2" not in told["us"]
+    assert "' " in told["us"].partition("dead-edge")[2].partition("band")[0]
+    assert " m, " in told["metric"].partition("dead-edge")[2].partition("band")[0]
 
 
 def test_without_an_order_nothing_is_laid_beside_the_best():

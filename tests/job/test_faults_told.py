@@ -9,8 +9,9 @@ import pytest
 from farwall.job.faults_told import FaultWords, faults_told
 
 START = "2026-05-14T08:00:00-06:00"
-US = FaultWords(("first", "first.wash"), datetime.fromisoformat(START), us=True)
-METRIC = FaultWords(US.coats, US.starts_at, us=False)
+ROOMS = {"bed-2": "Bedroom 2"}
+US = FaultWords(("first", "first.wash"), datetime.fromisoformat(START), us=True, rooms=ROOMS)
+METRIC = FaultWords(US.coats, US.starts_at, us=False, rooms=ROOMS)
 
 
 EDGE = "in Hall at (0.45, -5.21), band first.5.3 meets the edge of band first.wash.2.1"
@@ -41,8 +42,23 @@ EDGE_M = "in Hall at (0.45 m, -5.21 m), band 1.5.3 meets the edge of band 2.2.1"
             'Band b has 100.0 ft² (9.29 m²) and 1.00 gal (3.79 L), 1.0" (25 mm) more.',
             "Band b has 9.29 m² and 3.79 L, 25 mm more.",
         ),
+        (
+            "At 6.00 min band first.1.2 is sprayed in bed-2, where somebody stands.",
+            "At 8:06 am (6.00 min) band 1.1.2 is sprayed in Bedroom 2, where somebody stands.",
+            "At 8:06 (6.00 min) band 1.1.2 is sprayed in Bedroom 2, where somebody stands.",
+        ),
+        (
+            "band first.1.2 closes the last dry way out of bed-2, where somebody stands.",
+            "band 1.1.2 closes the last dry way out of Bedroom 2, where somebody stands.",
+            "band 1.1.2 closes the last dry way out of Bedroom 2, where somebody stands.",
+        ),
+        (
+            "Field first.1 has no open time for room 'bed-2'.",
+            "Field 1.1 has no open time for room Bedroom 2.",
+            "Field 1.1 has no open time for room Bedroom 2.",
+        ),
     ],
-    ids=["edge", "past", "pace", "figures"],
+    ids=["edge", "past", "pace", "figures", "closed", "shut in", "no open time"],
 )
 def test_a_fault_is_told_by_number_hour_and_the_units_of_the_job(what, us, metric):
     """By hand: 0.3048 m a foot, 0.09290 m² a square foot, 3.785 L a gallon."""

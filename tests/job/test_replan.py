@@ -12,6 +12,7 @@ from farwall.facts.so_far import ClosedRoom, Done, SoFar
 from farwall.job.past import settle_past
 from farwall.job.replan import replan
 from farwall.job.rest_of_day import RestOfDay
+from farwall.phrasebook import in_spanish
 from farwall.readers.plan_json import plan_from, plan_to_dict
 from farwall.spray.check import replay_ages
 
@@ -143,6 +144,18 @@ def test_a_room_closed_all_day_is_left_and_so_is_the_way_out_of_it():
     assert {one.field for one in again.so_far.left} == left
     assert all(one.why for one in again.so_far.left)
     assert codes(again) == set()
+    told = [one for one in again.warnings if one.startswith("Left for another day: ")]
+    assert told == [
+        "Left for another day: 1.6 (Bedroom 1, Closet): Bedroom 1 is closed.",
+        (
+            "Left for another day: 1.8 (Great room, Hall): Bedroom 1, Closet behind it has to be "
+            "sprayed first."
+        ),
+        "Left for another day: 2.6 (Bedroom 1, Closet): coat 1 is not on it yet.",
+        "Left for another day: 2.8 (Great room, Hall): coat 1 is not on it yet.",
+    ]
+    names = frozenset({"Bedroom 1", "Closet", "Great room", "Hall"})
+    assert all(in_spanish(one, names) for one in told)
 
 
 def test_what_was_left_comes_back_when_the_room_is_free():

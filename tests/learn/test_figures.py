@@ -13,6 +13,8 @@ from farwall.learn.figures import (
     practice_shown,
     unit_shown,
 )
+from farwall.phrasebook import speaking
+from farwall.web.pages.lesson_words import unit_told
 
 RATE = Lesson(
     "spray rate", "spray rate", "m2/min", low=2.0, likely=2.4, high=3.0, own_low=2.3, own_high=2.5,
@@ -53,3 +55,13 @@ def test_how_far_it_lies_from_practice():
 
 def test_three_digits_count():
     assert [figure(one) for one in (1234.5, 99.94, 0.01234)] == ["1234", "99.9", "0.0123"]
+
+
+def test_hours_are_told_of_a_floor_in_the_units_of_the_firm():
+    """1,500 ft² of 0.09290304 m² are 139.4 m²."""
+    hours = replace(RATE, unit="h on 1,500 ft²")
+    assert unit_shown(hours, "us") == "h on 1,500 ft²"
+    assert unit_shown(hours, "metric") == f"h on {1500 * 0.09290304:.0f} m²"
+    for language, told in (("en", "h on 139 m²"), ("es", "h en 139 m²")):
+        with speaking(language):
+            assert unit_told(hours, "metric") == told

@@ -66,6 +66,22 @@ def too_wide(page, width):
     return [f"{wide} px wide in {width}"] if wide > width else []
 
 
+THUMB_PX = 44
+SMALL = """(least) => [...document.querySelectorAll('a, button, select, textarea, input, summary')]
+  .filter(one => !one.closest('svg, .unseen, .skip') && one.type !== 'hidden'
+    && !['radio', 'checkbox', 'range', 'image'].includes(one.type)
+    && !(one.tagName === 'A' && getComputedStyle(one).display === 'inline'))
+  .map(one => [one.getBoundingClientRect(), one.textContent.trim().slice(0, 30) || one.name])
+  .filter(([box]) => box.width > 1 && box.height > 0 && box.height < least - 0.5)
+  .map(([box, name]) => `${name}: ${box.height} px`)"""
+"""What is tapped and lower than a thumb needs; words of a running line are as high as the line."""
+
+
+def too_low(page, width):
+    """On a phone: each thing that is tapped and is lower than 44 px."""
+    return page.evaluate(SMALL, THUMB_PX) if width < 600 else []
+
+
 @pytest.mark.parametrize(("language", "width"), [("en-US", 1280), ("es-MX", 390)])
 def test_no_screen_has_what_a_screen_reader_or_a_weak_eye_would_miss(
     browser, address, language, width
@@ -79,6 +95,6 @@ def test_no_screen_has_what_a_screen_reader_or_a_weak_eye_would_miss(
             page.locator("button.main").wait_for()
         assert page.locator("h1, button.main").count(), name
         assert page.evaluate("document.documentElement.lang") == language[:2], name
-        wrong[name] = violations(page) + too_wide(page, width)
+        wrong[name] = violations(page) + too_wide(page, width) + too_low(page, width)
     page.context.close()
     assert {name: told for name, told in wrong.items() if told} == {}

@@ -56,11 +56,13 @@ export function picture(sheet: Sheet, day: Day, now: number, wide: number, high:
       `<path d="M${a} ${-b}L${c} ${-d}" stroke="#fff" stroke-width="${5 * px}"/><path d="M${a} ${-b}L${c} ${-d}" stroke="${INK}" stroke-width="${1.2 * px}"/>`);
   const clip = `<clipPath id="room">${walls.map((ring) => `<polygon points="${points(ring)}"/>`).join("")}</clipPath>`;
   const over = `<pattern id="over" width="${7 * px}" height="${7 * px}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="${7 * px}" height="${7 * px}" fill="#fff"/><rect width="${2 * px}" height="${7 * px}" fill="#c8c2b6"/></pattern>`;
-  const view: View = { sheet, px, left: left - side, wide: wide * px, top };
-  return `<svg viewBox="${box}" width="${wide}" height="${high}" role="img" aria-label="${safe(say("pictureOf"))}"><defs>${clip}${over}</defs><g clip-path="url(#room)">${parts.join("")}</g>${walls.map(line).join("")}${doors.join("")}${door ? bearings(view, door) : ""}${oldest(view, day)}</svg>`;
+  const view: View = { sheet, px, left: left - side, wide: wide * px, top, from: left, to: left + w };
+  const next = day.band ? middle(sheet.shapes[day.band.shape] ?? []) : null;
+  return `<svg viewBox="${box}" width="${wide}" height="${high}" role="img" aria-label="${safe(say("pictureOf"))}"><defs>${clip}${over}</defs><g clip-path="url(#room)">${parts.join("")}</g>${walls.map(line).join("")}${doors.join("")}${door ? bearings(view, door, next) : ""}${oldest(view, day)}</svg>`;
 }
 
-interface View { sheet: Sheet; px: number; left: number; wide: number; top: number }
+/** from, to: how far the walls reach from side to side. */
+interface View { sheet: Sheet; px: number; left: number; wide: number; top: number; from: number; to: number }
 
 const cased = (px: number, size: number) =>
   `font-size="${size * px}" font-weight="700" text-anchor="middle" stroke="#fff" stroke-width="${5 * px}" paint-order="stroke" stroke-linejoin="round"`;
@@ -96,13 +98,25 @@ function named(sheet: Sheet, field: Field, door: Sheet["doors"][number]): Named 
   return { x, y, name, side, inward: mx > x ? 1 : -1, out: beyond === undefined };
 }
 
-/** The door as a white dot, its name outside the wall where there is room, else beside it within. */
-function bearings(view: View, { x, y, name, side, inward }: Named): string {
+/** The door as a white dot, its name outside the wall where there is room, else beside it within.
+    next: the middle of the next band, whose number stays to be read. */
+function bearings(view: View, door: Named, next: readonly number[] | null): string {
+  const { x, y, name, side } = door;
   const { px } = view;
-  const half = name.length * 4.9 * px;
-  const at = { above: [x, -y - 13 * px], below: [x, -y + 25 * px], beside: [x + inward * (half + 14 * px), -y + 6 * px] }[side];
+  const at = { above: [x, -y - 13 * px], below: [x, -y + 25 * px], beside: besideIt(view, door, next) }[side];
   return `<circle cx="${x}" cy="${-y}" r="${6 * px}" fill="#fff" stroke="${INK}" stroke-width="${2.5 * px}"/>${
     text(view, at[0]!, at[1]!, name, INK)}`;
+}
+
+/** Where the name of a door in a side wall stands: on the free paper behind that wall, else within, off the number. */
+function besideIt({ px, left, wide, from, to }: View, { x, y, name, inward }: Named, next: readonly number[] | null): number[] {
+  const half = name.length * 4.9 * px + 3 * px;
+  const beyond = x - inward * (half + 14 * px);
+  const clear = inward > 0 ? beyond + half < from && beyond - half > left : beyond - half > to && beyond + half < left + wide;
+  if (clear) return [beyond, -y + 6 * px];
+  const within = x + inward * (half + 14 * px);
+  const hides = next !== null && Math.abs(next[0]! - within) < half + 18 * px && Math.abs(next[1]! - y) < 20 * px;
+  return [within, -y + (hides ? 28 : 6) * px];
 }
 
 /** Whether the ring would lie over the number of the next band. */

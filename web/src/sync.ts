@@ -39,7 +39,7 @@ export async function sync(wanted: "round" | "taps" = "round"): Promise<void> {
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error;
     now.signal = error.signal ? "ok" : "none";
-    now.trouble = error.signal ? error.message : "";
+    now.trouble = error.status === 404 && !using() ? w("noJob") : error.signal ? error.message : "";
     if (error.status === 401) return keyWanted(w("keyWrong"));
   } finally {
     sending = false;

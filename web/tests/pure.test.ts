@@ -6,10 +6,11 @@ import type { Entry } from "../src/pure/entry.ts";
 import { jumped } from "../src/pure/era.ts";
 import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
-import { callBetween, countdown, short, volume } from "../src/pure/say.ts";
+import { callBetween, clock, countdown, dayTold, short, volume } from "../src/pure/say.ts";
 import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
+import type { Sheet } from "../src/pure/sheet.ts";
 import { struck } from "../src/pure/story.ts";
 import { batchRefused, byTable, TABLE_MS, type Pours } from "../src/pure/pouring.ts";
 import { give, knows, languageOf, speak, w } from "../src/pure/words.ts";
@@ -81,8 +82,8 @@ test("each call comes once, and the most pressing of two", () => {
 });
 
 test("a US gallon is 3.785411784 L", () => {
-  assert.equal(volume(3.785411784 * 1.6, "us"), "1.6 gal");
-  assert.equal(volume(6.06, "metric"), "6.1 L");
+  assert.equal(volume(3.785411784 * 1.6, "us"), "1.6\u00a0gal");
+  assert.equal(volume(6.06, "metric"), "6.1\u00a0L");
 });
 
 test("a reading steps by tenths and halves of a gallon, and never past full or below nothing", () => {
@@ -175,4 +176,29 @@ test("a coat of sealer is named with its lot where one was entered", () => {
   const of = (about: object) => short({ fields: [] } as never, { word: "sealed", about } as unknown as Entry);
   assert.equal(of({ round: 1 }), "sealer down");
   assert.equal(of({ round: 1, lot: "S-4410" }), "sealer down, lot S-4410");
+});
+
+test("the clock at the house is told by halves of the day, in a metric job by 24 hours", () => {
+  const sheet = { starts_at: "2026-05-15T08:00:00-07:00" } as Sheet;
+  const metric = { ...sheet, units: "metric" } as Sheet;
+  const told = [0, 245, 480, -480].map((minute) => [clock(sheet, minute), clock(metric, minute)]);
+  assert.deepEqual(told, [
+    ["8:00\u00a0am", "8:00"], ["12:05\u00a0pm", "12:05"], ["4:00\u00a0pm", "16:00"], ["12:00\u00a0am", "0:00"],
+  ]);
+});
+
+test("the day of a plan is told as people say it, by the house's own calendar", () => {
+  const sheet = { starts_at: "2026-05-14T23:30:00-07:00" } as Sheet;
+  assert.equal(dayTold(sheet), "Thu,\u00a0May\u00a014");
+  speak("es");
+  assert.equal(dayTold(sheet), "jue,\u00a014\u00a0may");
+  speak("en");
+});
+
+test("in Spanish a sentence that ends with half a day has one point", () => {
+  speak("es");
+  const at = clock({ starts_at: "2026-05-15T08:00:00Z" } as Sheet, 60);
+  assert.equal(w("bookTold", { at }), "Dicho a las 9:00\u00a0a.\u00a0m.");
+  assert.equal(w("bookTold", { at: "9:00" }), "Dicho a las 9:00.");
+  speak("en");
 });

@@ -184,9 +184,21 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
         lines.append(said_story(place.plan, told, us=us))
     else:
         document |= _said(place, found, holds)
-        lines += document["said"]  # type: ignore[arg-type]
+        lines += _with_commands(document["said"], found)  # type: ignore[arg-type]
     print(json.dumps(document, ensure_ascii=False) if options.json else "\n".join(lines))
     return _NO if found.stops and not options.story else _DONE
+
+
+def _with_commands(said: Sequence[str], found: Now) -> list[str]:
+    """What is said, with the commands that help; a phone and a screen have keys for them."""
+    lines = [
+        one.replace("planning again:", "planning again (--replan --out DIR):", 1)
+        if one.startswith("The rest is worth planning again:")
+        else one
+        for one in said
+    ]
+    more = any(one.stop for one in found.advice) or any("hides a seam" in one for one in said)
+    return [*lines, "`farwall stop` names the next line that hides a seam."] if more else lines
 
 
 def _minute(place: Place, log: _Entered, asked: Asked, told: Story) -> float:

@@ -204,7 +204,7 @@ def _explained(
     if as_json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:
-        print(said_why(found))
+        print(said_why(found, us=job.wishes.units == "us"))
     return _NO if found.asked is not None and not found.asked.stands else _DONE
 
 

@@ -210,10 +210,15 @@ class CoatAgain:
         return in_turn(
             sorted((self._waiting(field) for field in self.stand.rest), key=_live_first),
             wet,
-            [_shut(self.day.world, closed) for closed in self.day.closed],
+            [_shut(self.day.world, closed, self._names) for closed in self.day.closed],
             self.day.sweeps,
             now_min=self.stand.at_min,
         )
+
+    @cached_property
+    def _names(self) -> dict[str, str]:
+        """What people call the rooms, by id."""
+        return {room.id: room.label for room in self.day.plan.inputs.floor.rooms}
 
     def _waiting(self, field: Field) -> Waiting:
         sweep = self.kept[field.id]
@@ -221,7 +226,12 @@ class CoatAgain:
         waited = self.stand.at_min - sweep.begun[-1].end_min if sweep.begun else 0.0
         patience = max(field.open_time_min.low - waited, 0.01) if sweep.begun else 0.0
         return Waiting(
-            field.id, self.pieces[field.id], sweep.exit, left, ", ".join(field.rooms), patience
+            field.id,
+            self.pieces[field.id],
+            sweep.exit,
+            left,
+            ", ".join(self._names[room] for room in field.rooms),
+            patience,
         )
 
     @cached_property
@@ -358,6 +368,6 @@ def _live_first(one: Waiting) -> bool:
     return one.patience_min == 0
 
 
-def _shut(world: World, closed: ClosedRoom) -> Shut:
+def _shut(world: World, closed: ClosedRoom, names: dict[str, str]) -> Shut:
     pieces = frozenset(n for n, piece in world.pieces.items() if piece.room == closed.room)
-    return Shut(closed.room, pieces, inf if closed.until_min is None else closed.until_min)
+    return Shut(names[closed.room], pieces, inf if closed.until_min is None else closed.until_min)

@@ -13,6 +13,7 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.errors import Unanswerable
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
+from farwall.facts.numbered import numbered
 from farwall.facts.plain import plain
 from farwall.facts.plan import Field, Plan
 from farwall.job.explained import (
@@ -23,6 +24,7 @@ from farwall.job.explained import (
     Place,
     Stop,
 )
+from farwall.job.faults_told import FaultWords
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.plan_job import plan_job
@@ -56,11 +58,14 @@ def explain(
     ground = ground_of(free, weather, lessons=lessons, sprayer=sprayer)
     laid = laid_out(ground)
     house = House(laid.cut.fields, laid.sweeps, laid.budget)
+    us = job.wishes.units == "us"
     numbers = numbers_of(house, [step.pieces for step in laid.order.steps])
     reasons = turns(house, numbers)
     return Explained(
-        best=_figures(plan),
-        asked=_asked(partial(planned, free, order=asked), ground, house, asked) if asked else None,
+        best=_figures(plan, us=us),
+        asked=_asked(partial(planned, free, order=asked), ground, house, asked, us=us)
+        if asked
+        else None,
         places=tuple(_place(ground, turn, n) for n, turn in enumerate(reasons, 1)),
         stops=_stops(ground, laid),
         proof=plan.proof,
@@ -72,13 +77,15 @@ def _asked(
     ground: JobGround,
     house: House,
     asked: tuple[str, ...],
+    *,
+    us: bool,
 ) -> OrderFigures:
     order = order_asked_for(house, asked)
     rooms = tuple(_rooms(ground, house.fields[index]) for index in order)
     shut = shut_in(house, order)
     if not shut:
         try:
-            return _figures(planned())
+            return _figures(planned(), us=us)
         except Unanswerable as no:
             return _no_order(rooms, (no.reason,))
     words = []
@@ -104,18 +111,19 @@ def _no_order(rooms: tuple[tuple[str, ...], ...], words: tuple[str, ...]) -> Ord
     )
 
 
-def _figures(plan: Plan) -> OrderFigures:
-    faults = check_plan(cast("Mapping[str, object]", plain(plan)))
+def _figures(plan: Plan, *, us: bool) -> OrderFigures:
+    document = cast("Mapping[str, object]", plain(plan))
+    faults, words = check_plan(document), FaultWords.of(document, us=us)
     label = {room.id: room.label for room in plan.inputs.floor.rooms}
-    fields = tuple(_field(field, label) for field in plan.fields)
+    fields = tuple(_field(plan, field, label) for field in plan.fields)
     first = plan.fields[0].coat
     return OrderFigures(
         rooms=tuple(
             one.rooms for one, f in zip(fields, plan.fields, strict=True) if f.coat == first
         ),
         stands=not faults,
-        shut_in=tuple(fault.what for fault in faults if fault.code == "shut-in"),
-        faults=tuple(f"{fault.code}: {fault.what}" for fault in faults),
+        shut_in=tuple(words.told(fault.what) for fault in faults if fault.code == "shut-in"),
+        faults=tuple(f"{fault.code}: {words.told(fault.what)}" for fault in faults),
         fields=fields,
         least_margin_min=min(one.margin_min for one in fields),
         minutes=round(sum(_minutes(plan, coat.id) for coat in plan.inputs.coats), 1),
@@ -132,9 +140,10 @@ def _figures(plan: Plan) -> OrderFigures:
     )
 
 
-def _field(field: Field, label: Mapping[str, str]) -> FieldFigures:
+def _field(plan: Plan, field: Field, label: Mapping[str, str]) -> FieldFigures:
     return FieldFigures(
         field.id,
+        numbered(plan, field.id),
         tuple(label[room] for room in field.rooms),
         field.exit,
         field.verdict,

@@ -8,9 +8,13 @@ from farwall.nouns import dataclass
 
 @dataclass(frozen=True)
 class FieldFigures:
-    """One field of an order: its oldest edge and what is left of its budget."""
+    """One field of an order: its oldest edge and what is left of its budget.
+
+    number: as a person is told it, `2.3`.
+    """
 
     id: str
+    number: str
     rooms: tuple[str, ...]
     exit: str
     verdict: str

@@ -2,7 +2,7 @@
 
 The checker knows no tape, no clock and no name but those of the file: its sentences stay as they
 are for who reads the JSON. Here the same sentences are told with coats, fields and bands by
-number, minutes beside the hour they are, and figures in the units of the job.
+number, rooms by name, minutes beside the hour they are, and figures in the units of the job.
 """
 
 from __future__ import annotations
@@ -25,6 +25,7 @@ from farwall.units import (
 
 _FIGURE = r"(-?\d+(?:\.\d+)?)"
 _NAMED = re.compile(r"\b([Bb]and|[Ff]ield|[Cc]oat) (\S+?)(?=[.,:;]?(?:\s|$))")
+_ROOM = re.compile(r"\b(sprayed in|way out of|room) ('?)([^\s,']+)\2(?=[,.\s])")
 _FROM_TO = re.compile(rf"\bfrom {_FIGURE} to {_FIGURE} min\b")
 _AT = re.compile(rf"\b([Aa]t|now,) {_FIGURE} min\b")
 _PACE = re.compile(rf"{_FIGURE} m a minute, where the plan walks {_FIGURE}")
@@ -37,11 +38,13 @@ _METRES = re.compile(rf"(?<![\d(]){_FIGURE} m(?=[\s,.;:])")
 
 @dataclass(frozen=True)
 class FaultWords:
-    """Tells faults of one plan; coats: ids in order, us: in feet and gallons, by am and pm."""
+    """Tells faults of one plan; coats: ids in order, us: in feet and gallons, by am and pm, rooms:
+    what each id is called."""
 
     coats: tuple[str, ...]
     starts_at: datetime
     us: bool
+    rooms: Mapping[str, str]
 
     @classmethod
     def of(cls, plan: Mapping[str, object], *, us: bool) -> FaultWords:
@@ -50,17 +53,23 @@ class FaultWords:
         assert isinstance(inputs, Mapping)
         assert isinstance(fields, Sequence)
         coats = dict.fromkeys([*(c["id"] for c in inputs["coats"]), *(f["coat"] for f in fields)])
-        return cls(tuple(coats), datetime.fromisoformat(str(plan["starts_at"])), us)
+        starts_at = datetime.fromisoformat(str(plan["starts_at"]))
+        rooms = {room["id"]: room.get("name") or room["id"] for room in _rooms(inputs)}
+        return cls(tuple(coats), starts_at, us, rooms)
 
     def told(self, what: str) -> str:
         """The sentence of a fault, such as `At 2:49 pm (18.66 min), in Great room at …`."""
-        found = _NAMED.sub(self._named, what)
+        found = _ROOM.sub(self._in_room, _NAMED.sub(self._named, what))
         found = _FROM_TO.sub(self._span, found)
         found = _AT.sub(lambda at: f"{at[1]} {self._clock(at[2])} ({at[2]} min)", found)
         return self._in_feet(found) if self.us else _PLACE.sub(r"(\1 m, \2 m)", found)
 
     def _named(self, found: re.Match[str]) -> str:
         return f"{found[1]} {by_number(self.coats, found[2])}"
+
+    def _in_room(self, found: re.Match[str]) -> str:
+        name = self.rooms.get(found[3])
+        return found[0] if name is None else f"{found[1]} {name}"
 
     def _span(self, found: re.Match[str]) -> str:
         first, last = found[1], found[2]
@@ -88,6 +97,12 @@ def faults_told(
     """`code: sentence` of each fault, given as code and sentence."""
     words = FaultWords.of(plan, us=us)
     return [f"{code}: {words.told(what)}" for code, what in faults]
+
+
+def _rooms(inputs: Mapping[str, object]) -> Sequence[Mapping[str, str]]:
+    floor = inputs.get("floor")
+    rooms = floor.get("rooms") if isinstance(floor, Mapping) else None
+    return rooms if isinstance(rooms, Sequence) else ()
 
 
 def _ft(metres: str) -> float:

@@ -145,7 +145,7 @@ def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief:
             why += f", and {MIXING_MIN:.0f} min of mixing alone outlive the edge"
         else:
             why += f", and {have_l:.1f} L are gone before a new one is mixed and boxed"
-        why += ". Spray with what there is to the next line that hides a seam (`farwall stop`), "
+        why += ". Spray with what there is to the next line that hides a seam, "
         why += "and begin the new mix behind it."
         return MoreMix("no", _up(litres), field.id, "", 0.0, round(have_l, 2), _told(why))
     name = numbered(plan, field.id)

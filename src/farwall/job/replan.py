@@ -8,6 +8,7 @@ from dataclasses import replace
 
 import rfc8785
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plain import plain
 from farwall.facts.plan import Band, Field, Mix, Plan
 from farwall.facts.so_far import BandDone, LeftField, Past, SoFar
@@ -54,8 +55,8 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
         sun=plan.sun if state.as_planned else without_advice(plan.sun),
         warnings=(
             *(w for w in plan.warnings if not w.startswith((_LEFT, STANDS_ON_WET))),
-            *_left_words(found),
-            *_on_wet(state, so_far),
+            *_left_words(plan, found),
+            *_on_wet(plan, state, so_far),
         ),
     )
     return replace(again, more_mix=more_mix(again, so_far))
@@ -64,11 +65,17 @@ def replan(plan: Plan, so_far: SoFar) -> Plan:
 _LEFT = "Left for another day: "
 
 
-def _left_words(found: Remains) -> tuple[str, ...]:
+def _left_words(plan: Plan, found: Remains) -> tuple[str, ...]:
+    names = _room_names(plan)
     return tuple(
-        f"{_LEFT}{field.id} ({', '.join(field.rooms)}): {found.why.get(field.id, '')}"
+        f"{_LEFT}{numbered(plan, field.id)} ({', '.join(names[room] for room in field.rooms)}): "
+        f"{found.why.get(field.id, '')}"
         for field in found.left
     )
+
+
+def _room_names(plan: Plan) -> dict[str, str]:
+    return {room.id: room.label for room in plan.inputs.floor.rooms}
 
 
 def _mixes(mixes: Sequence[Mix], fields: Sequence[Field]) -> tuple[Mix, ...]:
@@ -87,11 +94,12 @@ def _mixes(mixes: Sequence[Mix], fields: Sequence[Field]) -> tuple[Mix, ...]:
     return tuple(made)
 
 
-def _on_wet(state: Settled, so_far: SoFar) -> tuple[str, ...]:
+def _on_wet(plan: Plan, state: Settled, so_far: SoFar) -> tuple[str, ...]:
     """Closed rooms that this coat has covered already."""
     open_ = {room for field in state.rest for room in field.rooms}
     wet = {room for field in state.past for room in field.rooms} - open_
-    rooms = [closed.room for closed in so_far.closed if closed.room in wet]
+    names = _room_names(plan)
+    rooms = [names[closed.room] for closed in so_far.closed if closed.room in wet]
     return (f"{STANDS_ON_WET}, in {', '.join(rooms)}: look at it.",) if rooms else ()
 
 

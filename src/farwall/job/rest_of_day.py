@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from functools import cached_property
 from math import inf
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import ClosedRoom
 from farwall.job.again_fields import first_min, last_min, moved
@@ -76,7 +77,7 @@ class RestOfDay:
         waiting = tuple(field for field in own if field.id not in skipped)
         stand = Stand.before_coat(self.state, begins, waiting)
         found = CoatAgain(self.again, coat, stand).remains()
-        reason = f"coat {before} is not on it yet."
+        reason = f"coat {numbered(self.plan, before)} is not on it yet."
         return Remains(
             found.fields,
             (*found.left, *(field for field in own if field.id in skipped)),

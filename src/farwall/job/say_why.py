@@ -5,20 +5,24 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from farwall.job.explained import Explained, OrderFigures, Place
+from farwall.units import ft_from_m
 
 _FEW = 12
 
 
-def said_why(found: Explained) -> str:
-    """Why this order; then, beside it, the one that was asked for; then why each stop line."""
+def said_why(found: Explained, *, us: bool) -> str:
+    """Why this order; then, beside it, the one that was asked for; then why each stop line.
+
+    us: walks in feet.
+    """
     lines = ["Why this order:"]
     lines += [f"  {_place(place)}" for place in found.places]
     if found.proof is not None:
         lines.append(f"  {found.proof.what}")
     if found.asked is not None:
-        lines += _asked(found.best, found.asked)
+        lines += _asked(found.best, found.asked, us=us)
     else:
-        lines += [f"What it comes to: {_sums(found.best)}."]
+        lines += [f"What it comes to: {_sums(found.best, us=us)}."]
     lines.append("Stop lines inside the house:")
     for stop in found.stops:
         one, two = (" + ".join(rooms) for rooms in stop.between)
@@ -47,7 +51,7 @@ def _some(words: Iterable[str]) -> str:
     return ", ".join(told[:3]) + (f" and {len(told) - 3} more" if len(told) > 3 else "")
 
 
-def _asked(best: OrderFigures, asked: OrderFigures) -> list[str]:
+def _asked(best: OrderFigures, asked: OrderFigures, *, us: bool) -> list[str]:
     named = ", ".join(" + ".join(rooms) for rooms in asked.rooms)
     lines = [f"Your order: {named}."]
     if asked.shut_in:
@@ -58,16 +62,18 @@ def _asked(best: OrderFigures, asked: OrderFigures) -> list[str]:
         lines += [f"    {one}" for one in asked.faults[:_FEW]]
     else:
         lines.append("  Replayed, nobody steps on wet stain and no edge outlives its time.")
-    lines.append(f"  It comes to {_sums(asked)}.")
-    lines.append(f"  The best comes to {_sums(best)}.")
+    lines.append(f"  It comes to {_sums(asked, us=us)}.")
+    lines.append(f"  The best comes to {_sums(best, us=us)}.")
     lines += _fields(best, asked)
     return lines
 
 
-def _sums(one: OrderFigures) -> str:
+def _sums(one: OrderFigures, *, us: bool) -> str:
+    walked_m = one.walked_m or 0.0
+    walked = f"{ft_from_m(walked_m):.0f} ft" if us else f"{walked_m:.0f} m"
     return (
-        f"{one.minutes:.0f} min, {one.walked_m:.0f} m walked, {one.refills_in_the_open} refills in "
-        f"the open, {len(one.stop_lines)} stop lines, least to spare {one.least_margin_min:.1f} min"
+        f"{one.minutes:.0f} min, {walked} walked, {one.refills_in_the_open} refills in the open, "
+        f"{len(one.stop_lines)} stop lines, least to spare {one.least_margin_min:.1f} min"
     )
 
 
@@ -79,7 +85,7 @@ def _fields(best: OrderFigures, asked: OrderFigures) -> Sequence[str]:
         old = before.get((one.id.split(".")[0], one.rooms))
         if old is not None and abs(old.peak_age_min - one.peak_age_min) > 0.05:
             lines.append(
-                f"  {one.id} {' + '.join(one.rooms)}: oldest edge {one.peak_age_min:.1f} min "
+                f"  {one.number} {' + '.join(one.rooms)}: oldest edge {one.peak_age_min:.1f} min "
                 f"instead of {old.peak_age_min:.1f}, {one.margin_min:.1f} to spare."
             )
     return lines

@@ -13,7 +13,7 @@ Moved = Literal["percent", "points", "variance", "steps"]
 _WORDS = {"spread of ln": "of itself up or down"}
 """What no site has a unit for: a deviation of ln by 0.2 is about a fifth of the figure."""
 _US = {"m2/L": "ft²/US gal", "m2/min": "ft²/min"} | _WORDS
-_SI = {"m2/L": "m²/L", "m2/min": "m²/min"} | _WORDS
+_SI = {"m2/L": "m²/L", "m2/min": "m²/min", "h on 1,500 ft²": "h on 139 m²"} | _WORDS
 
 
 def unit_shown(one: Lesson, units: Units = "us") -> str:

@@ -12,7 +12,8 @@ from farwall.phrasebook import LANGUAGE
 from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l, length_words
 
 _BEFORE_UNIT = re.compile(
-    r"(?<=[\d½]) (?=(?:gal|L|mL|ft²|m²|ft|m|mm|min|h|s|lb|kg|g|mg|°F|°C|K|%|ppm|cfm|gpm|mph|am|pm)"
+    r"(?<=[\d½]) (?=(?:gal|L|mL|ft²|m²|ft³|m³|ft|m|mm|min|h|s|lb|kg|g|mg|°F|°C|K|%|ppm|cfm|gpm|mph"
+    r"|am|pm)"
     r"(?![\w²³]))"
 )
 _HALF_DAY = re.compile(r"(?<=\d) ([ap])\. m\.")

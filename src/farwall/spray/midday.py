@@ -33,7 +33,10 @@ class Waiting:
 
 @dataclass(frozen=True)
 class Shut:
-    """A room in which somebody stands until a minute; infinite when for all day."""
+    """A room in which somebody stands until a minute; infinite when for all day.
+
+    room: what it is called.
+    """
 
     room: str
     pieces: Pieces

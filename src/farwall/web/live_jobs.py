@@ -91,7 +91,9 @@ class LiveJobs:
         document = self.book.document(PLAN, job) or {}
         told = [kept_to_dict(one) for one in kept]
         at_min = minute_of(found.plan, kept, clock)
-        made: Made = self.hands.submit(rest_of, document, told, at_min).result()
+        made: Made = self.hands.submit(
+            rest_of, document, told, at_min, found.job.wishes.units
+        ).result()
         rest = {"upto": place, "at_min": at_min, "faults": list(made.faults), "no": list(made.no)}
         self.book.put_document(REST, job, {**rest, "plan": made.document})
         return made

@@ -10,6 +10,7 @@ from typing import Any
 
 from farwall.errors import FarwallError, Refused, Unanswerable
 from farwall.nouns import dataclass
+from farwall.papers.wall_clock import Units
 
 Json = dict[str, Any]
 
@@ -37,11 +38,14 @@ def plan_of(facts: Json, job: str, lessons: Json | None = None) -> Made:
         document = plan_to_dict(with_fumes(plan_job(told, lessons=known), told))
     except FarwallError as error:
         return Made(None, no=_why(error))
-    return Made(document, _faults(document))
+    return Made(document, _faults(document, us=told.wishes.units == "us"))
 
 
-def rest_of(document: Json, kept: Sequence[Json], at_min: float) -> Made:
-    """The rest of the day at a minute of the plan, from the entries as `web.taking` tells them."""
+def rest_of(document: Json, kept: Sequence[Json], at_min: float, units: Units = "us") -> Made:
+    """The rest of the day at a minute of the plan, from the entries as `web.taking` tells them.
+
+    units: those in which the job is told what the checker finds.
+    """
     from farwall.job.live.again import so_far_of
     from farwall.job.replan import replan
     from farwall.job.story import story
@@ -54,13 +58,15 @@ def rest_of(document: Json, kept: Sequence[Json], at_min: float) -> Made:
         rest = plan_to_dict(replan(plan, so_far_of(plan, told, at_min=at_min)))
     except FarwallError as error:
         return Made(None, no=_why(error))
-    return Made(rest, _faults(rest))
+    return Made(rest, _faults(rest, us=units == "us"))
 
 
-def _faults(document: Json) -> tuple[str, ...]:
+def _faults(document: Json, *, us: bool) -> tuple[str, ...]:
+    from farwall.job.faults_told import faults_told
     from farwall.spray.check import check_plan
 
-    return tuple(f"{one.code}: {one.what}" for one in check_plan(document))
+    found = ((one.code, one.what) for one in check_plan(document))
+    return tuple(faults_told(document, found, us=us))
 
 
 def _why(error: FarwallError) -> tuple[str, ...]:

@@ -190,7 +190,7 @@ def test_every_sentence_of_the_part_is_said_in_spanish_whole():
 
 def test_in_short_a_drum_that_is_above_comes_first():
     told = ground(discharge=Discharge((WORD,), (replace(TEST, found_ph=1.5),)))
-    lines = next(found for key, _, found in in_short(acid_day(told)) if key == "waste")
+    lines = next(found for key, _, found in in_short(acid_day(told), us=True) if key == "waste")
     assert [one.stop for one in lines] == [True, True, False]
     assert lines[0].text.startswith("Drum 1, by the word of Sewer district, pretreatment: above.")
     assert lines[1].text.endswith("D002.")

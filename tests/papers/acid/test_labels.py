@@ -1,5 +1,6 @@
 """Labels: the elements of the GHS in both languages, on their page, readable in the hand."""
 
+import re
 import xml.etree.ElementTree as ET
 from dataclasses import replace
 from importlib.resources import files
@@ -21,7 +22,7 @@ from farwall.facts.contents import Content
 from farwall.facts.washing import Drums, Washing
 from farwall.papers.acid.labels.hazardous import precautions
 from farwall.papers.acid.labels.plain_ones import DRUMS_UNTOLD, MOST_DRUMS
-from farwall.papers.acid.labels.sheet import LEAST_PT, ON_A_PAGE, labels_of, labels_pdf
+from farwall.papers.acid.labels.sheet import LEAST_PT, ON_A_PAGE, _set, labels_of, labels_pdf
 from farwall.web.pages.told import reads_english
 
 WORST = tuple(
@@ -190,3 +191,18 @@ def drawn(name):
     source = b'#set page(width: 200pt, height: 200pt, margin: 0pt)\n#image("/%s.svg", width: 200pt)'
     made = typst.compile(source % name.encode(), root=str(home), format="png", ppi=72)
     return Image.open(io.BytesIO(bytes(made))).convert("RGB")
+
+
+@pytest.mark.parametrize("order", [("en", "es"), ("es", "en")])
+def test_no_line_of_a_label_ends_between_a_number_and_its_unit(order):
+    labels = labels_of(ground(mixes=mixes(2, acid_l=0.4)))
+    words = [one for label in labels for one in _words(_set(label, order))]
+    assert sum("\u00a0gal" in one or "\u00a0L" in one for one in words) > 3
+    assert [one for one in words if re.search(r"\d (gal|L|lb|kg|min|%)(?!\w)", one)] == []
+
+
+def _words(value):
+    if isinstance(value, str):
+        return [value]
+    parts = value.values() if isinstance(value, dict) else value
+    return [word for part in parts for word in _words(part)]

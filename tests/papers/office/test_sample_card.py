@@ -72,6 +72,11 @@ def test_the_standard_is_the_sample_that_is_right():
     assert any(set(one) == {"_"} for one in approval)
 
 
+def test_a_card_tells_its_coat_by_number():
+    facts = [dict(one.pairs) for one in of_kind(sample_card(ground()), Facts)]
+    assert [one["Coat"].text for one in facts if "Coat" in one] == ["1", "2"]
+
+
 def test_three_dilutions_stand_side_by_side_whatever_was_told():
     many = tuple(Sample(f"try-{n}", coat="first") for n in range(5))
     for samples in ((), many[:1], many):

@@ -30,6 +30,11 @@ def test_a_column_for_each_cut_of_each_coat_two_coats_on_a_page():
     assert column(tables(sample_day(ground(units="metric")))[1], 1)["size"] == "0.72 m²"
 
 
+def test_coats_are_told_by_their_number_not_by_the_id_of_the_file():
+    facts = [dict(one.pairs) for one in sample_day(ground()).blocks if isinstance(one, Facts)]
+    assert [one["Coat"].text for one in facts if "Coat" in one] == ["1", "2"]
+
+
 def test_acid_into_water_stands_first_and_strong():
     danger = [one.text for one in sample_day(ground()).blocks
               if isinstance(one, Words) and one.tone == "danger"]  # fmt: skip

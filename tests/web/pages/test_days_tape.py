@@ -3,6 +3,7 @@
 import re
 import xml.etree.ElementTree as ET
 from datetime import date, datetime, timedelta
+from itertools import pairwise
 
 import pytest
 from tests.days.shop import shop
@@ -10,7 +11,9 @@ from tests.days.shop import shop
 from farwall.days.calendar import calendar
 from farwall.days.document import document
 from farwall.papers.ink import RAMP
+from farwall.papers.lettering import text_width
 from farwall.web.pages.days_tape import Drawn, days_tape, span_of
+from farwall.web.pages.light import LIGHT
 
 TOLD = document(calendar(shop(4, crews=2)))
 SVG = "{http://www.w3.org/2000/svg}"
@@ -42,6 +45,28 @@ def test_nothing_is_drawn_outside_of_the_tape(width):
         assert float(one.get("x")) + float(one.get("width")) <= width + 0.01
     for one in root.iter(f"{SVG}text"):
         assert 0 <= float(one.get("x")) < width
+
+
+def test_in_bright_sun_a_name_keeps_clear_of_what_stands_beside_it():
+    """There small words are 15 px, not 12: the words beside a name begin a quarter further on."""
+
+    def beside(light):
+        before = LIGHT.set(light)
+        try:
+            root = drawn(spanned(358.0, weeks=1))
+        finally:
+            LIGHT.reset(before)
+        names = [link[0] for link in root.iter(f"{SVG}a") if link[0].tag == f"{SVG}text"]
+        return [
+            (text_width(name.text, 12, bold=True), float(after.get("x")))
+            for name, after in pairwise(root.iter(f"{SVG}text"))
+            if name in names and after.get("y") == name.get("y")
+        ]
+
+    for light, px in (("paper", 12), ("sun", 15)):
+        found = beside(light)
+        assert len(found) == len(TOLD["houses"])
+        assert all(at >= 5 + wide * px / 12 for wide, at in found)
 
 
 def test_a_moment_lies_further_on_the_later_it_is_and_all_weeks_are_alike():

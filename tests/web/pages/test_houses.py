@@ -46,6 +46,12 @@ def test_a_job_is_brought_planned_and_told_in_a_sentence(office):
     assert "to spare" in text
 
 
+def test_a_metric_house_tells_its_next_hour_by_24_hours(office):
+    bring(office, json.dumps(two_rooms(name="Two rooms", wishes={"units": "metric"})))
+    page = office.get("/").text
+    assert '<a href="/houses/two">Two rooms</a>: coat 1, Mon 8 Jun, 8:00.<br>' in page
+
+
 def test_all_mistakes_come_at_once_and_nothing_is_kept(office):
     facts = two_rooms()
     del facts["floor"]["rooms"]

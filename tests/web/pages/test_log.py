@@ -69,6 +69,30 @@ def test_the_page_says_what_the_command_says(office, capsys):
     assert all(line in text for line in sums)
 
 
+def test_coats_fields_and_bands_are_chosen_by_their_numbers(office):
+    """The ids of the file are kept in the values alone."""
+    plan = office.book.document("plan", "two")
+    coat, field = plan["inputs"]["coats"][0]["id"], plan["fields"][0]
+    text = office.get("/houses/two/log?word=mixed").text
+    assert re.search(rf'<option value="{coat}"[^>]*>1 · sand</option>', text)
+    text = office.get("/houses/two/log?word=band-done").text
+    band = field["bands"][0]["id"]
+    number = re.escape(band.replace(coat, "1", 1))
+    assert re.search(rf'<option value="{re.escape(band)}"[^>]*>{number} \w', text)
+    text = office.get("/houses/two/colour").text
+    assert text.count(f'<option value="{coat}">1 · sand</option>') == 2
+
+
+def test_a_long_log_leads_on_to_what_stands_under_it(office):
+    assert 'class="log-on"' not in office.get("/houses/two/log").text
+    for n in range(5):
+        enter(office, "reading", slab_f=str(60 + n))
+    text = office.get("/houses/two/log").text
+    assert '<a href="#enter">Enter something</a>' in text
+    assert 'id="enter"' in text
+    assert text.count('href="#now"') == text.count('id="now"') == 1
+
+
 def test_every_mistake_comes_at_once_and_what_was_typed_stays(office):
     answer = enter(office, "mixed", coat="no-such", gal="-3", lot=MARKUP)
     assert answer.status_code == 422

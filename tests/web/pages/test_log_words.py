@@ -57,12 +57,14 @@ def test_an_entry_says_what_the_command_says(plan, word):
     told_ |= {"room": room} if "room" in told_ else {}
     for carried in (told_, {}):
         one = Happened("id", word, 3.0, carried)
-        assert entry_told(one, Names.of(plan)) == what_of(plan, one)
+        for units in ("us", "metric"):
+            said = what_of(plan, one, us=units == "us")
+            assert entry_told(one, Names.of(plan), units) == said
 
 
 def test_a_word_of_a_later_version_is_told_as_it_stands(plan):
     one = Happened("id", "no-such-word", 3.0, {"odd_key": 3})
-    assert entry_told(one, Names.of(plan)) == what_of(plan, one)
+    assert entry_told(one, Names.of(plan), "us") == what_of(plan, one, us=True)
 
 
 def test_what_it_comes_to_is_what_the_command_comes_to(plan):
@@ -105,7 +107,7 @@ def test_in_spanish_nothing_of_the_log_stays_english():
         english, spanish = words("en"), words("es")
         own = [key for key in english if key.startswith("log-")]
         assert [key for key in own if key not in spanish] == []
-        assert entry_told(Happened("i", "dry", 1, {"clock": "recoat"}), Names({})) == (
+        assert entry_told(Happened("i", "dry", 1, {"clock": "recoat"}), Names({}), "us") == (
             "seco: espera otra mano"
         )
     finally:

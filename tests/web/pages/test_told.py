@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+import pytest
 from jinja2 import Environment
 from markupsafe import Markup
 from tests.shapes import TWO_ROOMS
@@ -20,8 +21,28 @@ def test_in_english_all_stays_as_it_is():
 def test_in_spanish_what_the_book_holds_is_spanish():
     with speaking("es", ["Hall"]):
         assert (
-            told_on_page("Hall: Bands of 2' 0\" (0.61 m).") == "Hall: Franjas de 2' 0\" (0.61 m)."
+            told_on_page("Hall: Bands of 2' 0\" (0.61 m).")
+            == "Hall: Franjas de 2' 0\" (0.61\u00a0m)."
         )
+
+
+@pytest.mark.parametrize(
+    ("text", "bound"),
+    [
+        ("2.4 gal (9.1 L) by 8:05 am", "2.4\u00a0gal (9.1\u00a0L) by 8:05\u00a0am"),
+        ("5 miles of 12 gallons", "5 miles of 12 gallons"),
+        ("9 % of 214 ft²", "9\u00a0% of 214\u00a0ft²"),
+    ],
+)
+def test_no_line_ends_between_a_number_and_its_unit(text, bound):
+    assert told_on_page(text) == bound
+    with speaking("es"):
+        assert bound in told_on_page(f"Antes: {text}")
+
+
+def test_markup_holds_attributes_and_stays_as_it_is():
+    drawn = Markup('<a title="4 min">4 min</a>')
+    assert told_on_page(drawn) is drawn
 
 
 def test_what_the_book_lacks_is_marked_and_escaped():

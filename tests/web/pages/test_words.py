@@ -79,3 +79,14 @@ def test_a_sentence_that_ends_with_a_half_of_the_day_has_one_point():
         assert said("days-made", at="vie 27 nov, 16:43").endswith(" 16:43.")
     finally:
         LANGUAGE.reset(token)
+
+
+def test_in_spanish_a_name_with_its_article_runs_into_the_word_before_it():
+    before = LANGUAGE.set("es")
+    try:
+        told = said("note-usual", value="7.6 L", what="el tanque", rank="práctica común")
+        assert told.startswith("7.6 L es la cifra usual del tanque (")
+        other = said("note-usual", value="7.6 L", what="la franja", rank="práctica común")
+        assert "usual de la franja" in other
+    finally:
+        LANGUAGE.reset(before)

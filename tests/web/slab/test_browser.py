@@ -413,3 +413,19 @@ def test_the_first_load_is_light_and_open_for_eyes_and_spills_without_a_key(serv
         assert wire <= 60_000, sizes
         assert wrong == []
         print(len(mine), "requests,", wire, "bytes")
+
+
+def test_a_square_of_another_book_or_of_a_house_that_is_gone_says_what_to_read_again(
+    server, browser
+):
+    """No command of the office's machine, and in the language of the phone."""
+    told = [
+        (f"none-such#{quote(KEY)}", "El libro no tiene esa casa."),
+        ("light#another-key", "Esa no es la clave de este libro."),
+    ]
+    for square, what in told:
+        with fresh(browser, language="es-MX") as context:
+            page = context.new_page()
+            page.goto(f"{server.address}/slab/{square}")
+            page.get_by_text(f"{what} Lea otra vez el cuadro").wait_for(timeout=30_000)
+            assert "farwall" not in page.locator("body").inner_text()

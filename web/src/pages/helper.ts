@@ -1,5 +1,5 @@
 /** The helper's pages: what to mix, where the full tank goes, the label of the jug, what the book says. */
-import { clock, doorWords, measured, stainOf, volume } from "../pure/say.ts";
+import { bound, clock, doorWords, hour, measured, stainOf, volume } from "../pure/say.ts";
 import { bandName } from "../pure/sheet.ts";
 import { w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
@@ -60,7 +60,7 @@ export function label(s: Shown): string {
   const n = sheet.coats.findIndex((one) => one.id === day.coat);
   const coat = sheet.coats[n] ?? { id: "", stain: "", cut: "" };
   const mixed = new Date(s.mixedAt ?? Date.now());
-  const at = { day: dateOf(mixed), at: timeOf(mixed) };
+  const at = { day: dateOf(mixed), at: hour(mixed.getHours(), mixed.getMinutes(), sheet.units ?? "us") };
   const lot = s.lot || "__________";
   return `${top(true, key("print", w("print")))}
 <section class="jug"><h1>${w("acidBig")}</h1>
@@ -73,13 +73,12 @@ export function label(s: Shown): string {
 
 const two = (n: number) => String(n).padStart(2, "0");
 const dateOf = (d: Date) => `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
-const timeOf = (d: Date) => `${d.getHours()}:${two(d.getMinutes())}`;
 
 export function book(s: Shown): string {
   const { lines, langs, at, laid, no } = s.told;
   const heard = s.alone ? w("bookAlone") : at === null ? w("bookNone") : w("bookTold", { at: clock(s.sheet, at) });
   const anew = laid ? w("laidAnew", { at: clock(s.sheet, laid.at), n: laid.entries }) : w("laidNot");
-  const why = no.map((one) => `<p>${safe(w("laidNo", { why: one }))}</p>`);
+  const why = no.map((one) => `<p>${safe(w("laidNo", { why: bound(one) }))}</p>`);
   return `${top()}<h1>${w("bookTitle")}</h1><p>${safe(heard)}</p>
-${lines.map((one, n) => `<p lang="${safe(langs[n] ?? "en")}">${safe(one)}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
+${lines.map((one, n) => `<p lang="${safe(langs[n] ?? "en")}">${safe(bound(one))}</p>`).join("")}<p>${safe(anew)}</p>${why.join("")}`;
 }

@@ -1,7 +1,7 @@
 /** The one page of the sprayer: where, how long, what next. */
 import { picture } from "../picture.ts";
 import { bandName } from "../pure/sheet.ts";
-import { fillLine, short, where } from "../pure/say.ts";
+import { bound, fillLine, short, where } from "../pure/say.ts";
 import { w } from "../pure/words.ts";
 import { eyesKey, key, safe, type Shown } from "./shown.ts";
 
@@ -11,7 +11,7 @@ export function run(s: Shown): string {
   return `<div class="three">${key("undo", undo)}${key("go helper", w("helper"))}${eyesKey()}</div>
 <h1 class="where">${safe(where(s.sheet, s.day))}</h1>
 <p class="line status${s.waits ? " waits" : ""}">${safe(s.status)}</p>
-${s.stop ? `<p class="stop" role="alert">${safe(s.stop)}</p>` : ""}
+${s.stop ? `<p class="stop" role="alert">${safe(bound(s.stop))}</p>` : ""}
 <div class="scene"><div class="pic">${picture(s.sheet, s.day, s.now, s.room.wide, s.room.high)}</div>
 <div class="told"><div class="big${s.big.until === null ? " word" : ""}" id="big" role="timer"></div>
 <p class="label">${safe(s.big.label)}${s.by ? `<br>${safe(s.by)}` : ""}</p></div></div>

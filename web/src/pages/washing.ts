@@ -1,5 +1,6 @@
 /** The wash day: rooms with what each asks for, what was done in one, and strips. */
 import { nextRoom, type Round, type Step, type Wash } from "../pure/rinsing.ts";
+import { short as shortOf } from "../pure/say.ts";
 import { isWord, w } from "../pure/words.ts";
 import { key, safe, top, type Shown } from "./shown.ts";
 
@@ -37,7 +38,7 @@ export function washing(s: Shown): string {
 const begun = (wash: Wash) => Object.values(wash.rounds).some((one) => one.length > 0);
 const by = (s: Shown) => (s.washBook ? "washByBook" : "washByPhone");
 const nameOf = (s: Shown, room: string) => (room ? s.sheet.rooms[room] ?? room : w("allOfIt"));
-const undoKey = (s: Shown) => (s.last ? key("undo", `${w("undo")}<b>${safe(isWord(s.last.word) ? w(s.last.word) : s.last.word)}</b>`) : "<span></span>");
+const undoKey = (s: Shown) => (s.last ? key("undo", `${w("undo")}<b>${safe(shortOf(s.sheet, s.last))}</b>`) : "<span></span>");
 
 const stepsOf = (s: Shown): Record<string, Step> =>
   Object.fromEntries(s.sheet.washing!.order.map((room) => [room, stepOf(s, room)]));

@@ -9,13 +9,17 @@ const L_PER_GAL = 3.785411784;
 
 /** `1.6 gal` or `6.1 L`. */
 export function volume(litres: number, units: Units): string {
-  return units === "us" ? `${(litres / L_PER_GAL).toFixed(1)} gal` : `${litres.toFixed(1)} L`;
+  return units === "us" ? `${(litres / L_PER_GAL).toFixed(1)}\u00a0gal` : `${litres.toFixed(1)}\u00a0L`;
 }
 
 /** The same to a hundredth, for what is measured out. */
 export function measured(litres: number, units: Units): string {
-  return units === "us" ? `${(litres / L_PER_GAL).toFixed(2)} gal` : `${litres.toFixed(2)} L`;
+  return units === "us" ? `${(litres / L_PER_GAL).toFixed(2)}\u00a0gal` : `${litres.toFixed(2)}\u00a0L`;
 }
+
+/** A text with each number tied to its unit or half of the day: no line ends between them. */
+export const bound = (text: string): string =>
+  text.replace(/(?<=[\d½]) (?=(?:gal|L|mL|ft²|m²|ft|m|mm|min|h|s|lb|kg|g|°F|°C|%|ppm|am|pm|[ap]\. m\.)(?![\w²³]))/g, "\u00a0");
 
 /** The size of a step of tank and tub in litres: a tenth, and a half or one. */
 export function steps(units: Units): [number, number] {
@@ -30,12 +34,26 @@ export function countdown(minutes: number): string {
   return `${sign}${Math.floor(s / 60)}:${String(s % 60).padStart(2, "0")}`;
 }
 
-/** The clock at the house at a minute of the plan, `9:42`. */
+/** The clock at the house at a minute of the plan: `9:42 am`, in a metric job `9:42`. */
 export function clock(sheet: Sheet, minute: number): string {
   const found = /([+-])(\d\d):?(\d\d)$/.exec(sheet.starts_at);
   const off = found ? (found[1] === "-" ? -1 : 1) * (Number(found[2]) * 60 + Number(found[3])) : 0;
   const at = new Date(Date.parse(sheet.starts_at) + (minute + off) * 60_000);
-  return `${at.getUTCHours()}:${String(at.getUTCMinutes()).padStart(2, "0")}`;
+  return hour(at.getUTCHours(), at.getUTCMinutes(), sheet.units ?? "us");
+}
+
+/** A time of day as a job of these units has it. */
+export function hour(hours: number, minutes: number, units: Units): string {
+  const past = String(minutes).padStart(2, "0");
+  if (units === "metric") return `${hours}:${past}`;
+  return `${hours % 12 || 12}:${past}\u00a0${w(hours < 12 ? "am" : "pm")}`;
+}
+
+/** The day of the plan in the language of the page, `Thu, May 14`; no line ends in it. */
+export function dayTold(sheet: Sheet): string {
+  const day = new Date(`${sheet.starts_at.slice(0, 10)}T00:00:00Z`);
+  const told = { weekday: "short", day: "numeric", month: "short", timeZone: "UTC" } as const;
+  return day.toLocaleDateString(w("languageIs"), told).replaceAll(" ", "\u00a0");
 }
 
 /** `Great room · band 4 of 8`. */
@@ -72,7 +90,7 @@ export function big(sheet: Sheet, day: Day, due: number | null, now: number): Bi
   const rooms = roomsOf(sheet, day.field);
   const start = day.field.start + (day.late ?? 0);
   if (Math.abs(start - now) > FAR_MIN) {
-    const on = { rooms, day: sheet.starts_at.slice(0, 10) };
+    const on = { rooms, day: dayTold(sheet) };
     return word(clock(sheet, day.field.start), w("beginOn", on));
   }
   const at = clock(sheet, start);

@@ -25,9 +25,10 @@ export function speak(language: Language): void {
   table = tables[language] ?? table;
 }
 
-/** The words of a key with the values in their places. */
+/** The words of a key with the values in their places. What ends with `p. m.` has no second point. */
 export function w(key: keyof Words, values: Record<string, string | number> = {}): string {
-  return table[key].replace(/\{(\w+)\}/g, (_, name: string) => String(values[name] ?? ""));
+  const whole = table[key].replace(/\{(\w+)\}/g, (_, name: string) => String(values[name] ?? ""));
+  return whole.replace(/([ap]\.\u00a0m\.)\.$/, "$1");
 }
 
 export const isWord = (key: string): key is keyof Words => key in table;

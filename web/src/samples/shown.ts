@@ -69,10 +69,11 @@ export function lasts(minutes: number): string {
   return minutes < 120 ? `${Math.round(minutes)} min` : `${Math.round(minutes / 30) / 2} h`;
 }
 
-/** The hour on the wall, with the day of the month where it is another. */
+/** The hour on the wall as the units in use have it, with the day of the month where it is another. */
 export function clockAt(s: Shown, minute: number): string {
   const then = new Date(Date.now() + (minute - s.at) * 60_000);
-  const hour = then.toLocaleTimeString(s.kit.language(), { hour: "numeric", minute: "2-digit" });
+  const hourCycle = s.kit.units() === "us" ? "h12" : "h23";
+  const hour = then.toLocaleTimeString(s.kit.language(), { hour: "numeric", minute: "2-digit", hourCycle });
   const today = then.toDateString() === new Date().toDateString();
   return today ? hour : `${then.toLocaleDateString(s.kit.language(), { weekday: "short" })} ${hour}`;
 }

@@ -20,6 +20,7 @@ export const EN = {
   notSent: "{many} on this phone not sent yet",
   noSignal: "No signal · nothing waits here", allSent: "All is sent", asking: "Asking the book …",
   // the big figure
+  am: "am", pm: "pm",
   byBook: "by the book", byPlan: "by this phone, from the plan",
   byLast: "by this phone, from the last band", byRest: "by this phone, from the day laid anew at {at}",
   past: "Past its time. Where the gloss is gone: stop and feather it out dry.",
@@ -73,7 +74,7 @@ export const EN = {
   waterFirst: "Water first, stain and acid into the water, never the other way.",
   sheetWins: "The sheet of the material in hand wins over these words.",
   inIt: "Acid stain, {stain}", cutOf: "Coat {n} · cut {cut} (stain : water)", lot: "Lot", lotLine: "Lot: {lot}", mixedAt: "Mixed {day} {at}", by: "by {who}",
-  eyesShort: "In the eyes: water, at once, 15 minutes.", print: "Print",
+  eyesShort: "In the eyes: water, at once, 15\u00a0minutes.", print: "Print",
   // what the book says
   bookTitle: "The book says", bookTold: "Told at {at}.", bookNone: "Nothing heard from the book yet.",
   bookAlone: "This file asks no book.",
@@ -118,8 +119,9 @@ export const EN = {
   sendsNothing: "This file sends nothing: save what was logged and take it in with `farwall log JOB --from FILE`.",
   photosWait: "{n} photos among them.", paperKey: "The paper run sheet",
   // before there is a plan
-  keyTitle: "The key of the book", keyTold: "`farwall serve` prints it, and a link that carries it.",
-  keyWrong: "That is not the key of this book. `farwall serve` prints it.", key: "Key", open: "Open",
+  keyTitle: "The key of the book", keyTold: "It is in the square on the page Onto the phone of each house; `farwall serve` prints it too.",
+  keyWrong: "That is not the key of this book. Read the square again, on the page Onto the phone of the house.", key: "Key", open: "Open",
+  noJob: "The book has no such house. Read the square again, on the page Onto the phone of the house.",
   runSheet: "Run sheet", fetching: "Fetching the plan …",
   cannotKeep: "This page cannot keep entries here", usePaper: "Use the paper run sheet and enter it later.",
 };

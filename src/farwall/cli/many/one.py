@@ -63,10 +63,13 @@ def plan_one(job: OneJob, how: How) -> Outcome:
 
 
 def _planned(job: OneJob, how: How, began: float) -> Outcome:
+    from farwall.facts.numbered import numbered
     from farwall.job.acid_day.fumes.caution import with_fumes
+    from farwall.job.faults_told import faults_told
     from farwall.job.plan_job import plan_job
     from farwall.papers.json_text import json_text
     from farwall.papers.plan_files import plan_files
+    from farwall.papers.words import listed, room_names
     from farwall.readers.job_json import job_from
     from farwall.readers.plan_json import plan_to_dict
     from farwall.spray.check import check_plan
@@ -75,12 +78,17 @@ def _planned(job: OneJob, how: How, began: float) -> Outcome:
     weather = _weather(how.weather_name, how.weather)
     plan = with_fumes(plan_job(facts, weather=weather), facts, weather)
     document = plan_to_dict(plan)
-    faults = [f"{fault.code}: {fault.what}" for fault in check_plan(document)]
+    found = ((fault.code, fault.what) for fault in check_plan(document))
+    faults = faults_told(document, found, us=facts.wishes.units == "us")
     if how.pages:
         files = plan_files(plan, facts, document)
     else:
         files = {"plan.json": (json_text(document) + "\n").encode()}
-    cannot = [f"field {one.id} cannot be done" for one in plan.fields if one.verdict == "cannot"]
+    cannot = [
+        f"field {numbered(plan, one.id)} ({listed(room_names(plan, one.rooms))}) cannot be done"
+        for one in plan.fields
+        if one.verdict == "cannot"
+    ]
     go = ["go or no-go says no"] if plan.go is not None and plan.go.verdict == "no" else []
     against = (*faults, *cannot, *go)
     coats = {one.coat for one in plan.fields}

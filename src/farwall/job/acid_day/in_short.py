@@ -21,15 +21,18 @@ class Line:
     stop: bool = False
 
 
-def in_short(day: AcidDay) -> tuple[tuple[str, str, tuple[Line, ...]], ...]:
-    """Key of each part, its heading, and the few lines that matter most of it."""
+def in_short(day: AcidDay, *, us: bool) -> tuple[tuple[str, str, tuple[Line, ...]], ...]:
+    """Key of each part, its heading, and the few lines that matter most of it.
+
+    us: gallons, pounds and cfm first; else litres, kilograms and m³/h.
+    """
     return (
         ("strength", "Strength", tuple(_strength(day))),
-        ("fumes", "Fumes", tuple(_fumes(day))),
+        ("fumes", "Fumes", tuple(_fumes(day, us=us))),
         ("pours", "Pouring together", tuple(_pours(day))),
         ("people", "People", tuple(_people(day))),
-        ("neutralising", "Neutralising", tuple(_neutralising(day))),
-        ("washing", "Wash day", tuple(_washing(day))),
+        ("neutralising", "Neutralising", tuple(_neutralising(day, us=us))),
+        ("washing", "Wash day", tuple(_washing(day, us=us))),
         ("waste", "Waste water", tuple(_waste(day))),
     )
 
@@ -48,7 +51,7 @@ def _strength(day: AcidDay) -> Iterator[Line]:
             yield Line(f"{what}: {low:.2g} to {high:.2g} % acid, by its sheet ({coat.rank}).")
 
 
-def _fumes(day: AcidDay) -> Iterator[Line]:
+def _fumes(day: AcidDay, *, us: bool) -> Iterator[Line]:
     part = day.fumes
     if not part.rooms:
         yield from map(Line, part.warnings[:1])
@@ -64,11 +67,11 @@ def _fumes(day: AcidDay) -> Iterator[Line]:
         )
         yield Line(what, stop=True)
     if part.needed is not None:
-        cfm, m3_h = part.needed.flow_cfm, part.needed.flow_m3_h
-        ends = f"{figure(cfm.low)} to {figure(cfm.high)}"
+        both = (part.needed.flow_cfm, "cfm"), (part.needed.flow_m3_h, "m³/h")
+        (air, unit), (beside, other) = both if us else both[::-1]
         yield Line(
-            f"Air to hold 2 ppm: about {figure(cfm.likely)} cfm, {ends} "
-            f"({figure(m3_h.likely)} m³/h; {part.rank})."
+            f"Air to hold 2 ppm: about {figure(air.likely)} {unit}, {figure(air.low)} to "
+            f"{figure(air.high)} ({figure(beside.likely)} {other}; {part.rank})."
         )
 
 
@@ -88,18 +91,19 @@ def _people(day: AcidDay) -> Iterator[Line]:
         yield Line("Everybody told may do what they are told to do.")
 
 
-def _neutralising(day: AcidDay) -> Iterator[Line]:
+def _neutralising(day: AcidDay, *, us: bool) -> Iterator[Line]:
     for one in day.neutralising.stains:
         told = "by its sheet" if one.rank == Rank.MEASURED else one.rank
         low, high = (kg / KG_PER_LB / gal_from_l(1.0) for kg in (one.kg_l_low, one.kg_l_high))
-        what = (
-            f"{one.name} spilled: {low:.1f} to {high:.1f} lb of {day.neutralising.base} a gallon "
-            f"({one.kg_l_low:.2f} to {one.kg_l_high:.2f} kg/L; {told})."
-        )
-        yield Line(what)
+        base = day.neutralising.base
+        pounds = f"{low:.1f} to {high:.1f} lb", "a gallon", f"{low:.1f} to {high:.1f} lb/gal"
+        range_kg = f"{one.kg_l_low:.2f} to {one.kg_l_high:.2f}"
+        kilos = f"{range_kg} kg", "a litre", f"{range_kg} kg/L"
+        (mass, each, _), (_, _, beside) = (pounds, kilos) if us else (kilos, pounds)
+        yield Line(f"{one.name} spilled: {mass} of {base} {each} ({beside}; {told}).")
 
 
-def _washing(day: AcidDay) -> Iterator[Line]:
+def _washing(day: AcidDay, *, us: bool) -> Iterator[Line]:
     part = day.washing
     if part.drums is None or part.all_l.likely is None:
         return
@@ -110,10 +114,13 @@ def _washing(day: AcidDay) -> Iterator[Line]:
     yield Line(
         f"About {hours.likely:.0f} h ({hours.low:.0f} to {hours.high:.0f}) with {hands} (guess)."
     )
-    gal = [gal_from_l(one or 0.0) for one in (water.low, water.likely, water.high)]
+    litres = [one or 0.0 for one in (water.low, water.likely, water.high)]
+    gal = [gal_from_l(one) for one in litres]
+    (low, likely, high), unit = (gal, "gal") if us else (litres, "L")
+    beside = f"{litres[1]:.0f} L" if us else f"{gal[1]:.0f} gal"
     yield Line(
-        f"About {gal[1]:.0f} gal of water, {gal[0]:.0f} to {gal[2]:.0f} ({water.likely:.0f} L; "
-        f"guess): {drums.full + drums.spares} drums, the spare among them."
+        f"About {likely:.0f} {unit} of water, {low:.0f} to {high:.0f} ({beside}; guess): "
+        f"{drums.full + drums.spares} drums, the spare among them."
     )
 
 

@@ -40,7 +40,7 @@ WHOLE: dict[str, Callable[[AcidDay, Manner], tuple[str, ...]]] = {
 def said(day: AcidDay, parts: tuple[str, ...] = (), *, told: Manner) -> str:
     """A few lines of each part; every line of those named. Raises KeyError for no such part."""
     lines = []
-    for key, head, few in in_short(day):
+    for key, head, few in in_short(day, us=told.us):
         if parts and key not in parts:
             continue
         every = WHOLE[key](day, told)

@@ -40,7 +40,7 @@ class Again:
         if self.word == "done":
             return "Nothing of the plan is left to spray."
         reasons = "; ".join(self.why)
-        return f"The rest is worth planning again (--replan --out DIR): {reasons}."
+        return f"The rest is worth planning again: {reasons}."
 
 
 def again(plan: Plan, story: Story, *, at_min: float) -> Again:

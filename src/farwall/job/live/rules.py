@@ -30,7 +30,7 @@ from farwall.job.live.rinse_rules import rinse_advice
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.live.thirst import seen_factor
 from farwall.job.live.waste_rules import waste_advice
-from farwall.job.story.say import temperature
+from farwall.job.story.figures import temperature
 from farwall.nouns import dataclass
 from farwall.units import c_from_f, f_from_c
 
@@ -130,7 +130,7 @@ def _dead_edge(facts: Facts) -> Iterator[Advice]:
         return
     band = numbered(plan, due.band)
     reason = f"The edge that band {band} meets is {late:.1f} min past its {due.low_min:.1f}."
-    do = "Stop and feather it out dry; `farwall stop` names the next line that hides a seam."
+    do = "Stop and feather it out dry; a door, a frame or a saw cut near by hides the seam."
     yield _practice("dead edge", reason, do, 96, stop=True)
 
 

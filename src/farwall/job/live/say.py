@@ -10,7 +10,8 @@ from farwall.facts.so_far import MoreMix
 from farwall.job.live.noun import FirstBatch, LeanStart, LiveClock, Now
 from farwall.job.live.standing import rooms_text
 from farwall.job.more_mix_inside import is_lean
-from farwall.job.story.say import clock, volume
+from farwall.job.story.figures import litres_told, volume
+from farwall.job.story.say import clock
 from farwall.units import ft2_per_gal_from_m2_per_l
 
 MOST_LINES = 10
@@ -65,7 +66,8 @@ def _go_on(plan: Plan, now: Now) -> str:
     mix = now.more_mix
     band, field = numbered(plan, now.band), numbered(plan, now.field)
     if mix is not None and mix.how == "no" and mix.before_field == now.field:
-        return "spray to the next line that hides a seam and stop there (`farwall stop`)."
+        line = "the next line that hides a seam (a door, a frame, a saw cut)"
+        return f"spray to {line} and stop there."
     if mix is not None and mix.how == "boxed" and mix.before_band == now.band:
         litres = volume(mix.litres, us=now.us)
         if is_lean(plan, now.coat):
@@ -92,7 +94,7 @@ def _mix(plan: Plan, now: Now) -> Iterator[str]:
     if now.first_batch is not None:
         yield _first_batch(plan, now, now.first_batch)
     elif mix.how == "no":
-        yield f"MIX NOTHING NEW. {mix.why}"
+        yield f"MIX NOTHING NEW. {litres_told(mix.why, us=now.us)}"
     elif mix.how == "look":
         yield _look(plan, now, mix)
     elif mix.how == "nothing":
@@ -252,5 +254,6 @@ def _open(now: Now) -> str:
 def _odd(now: Now) -> Iterator[str]:
     if now.contradictions:
         more = len(now.contradictions) - 1
-        rest = f" And {more} more: --story tells all." if more else ""
-        yield f"What does not fit: {now.contradictions[-1]}{rest}"
+        rest = f" And {more} more in the log." if more else ""
+        what = litres_told(now.contradictions[-1], us=now.us)
+        yield f"What does not fit: {what}{rest}"

@@ -11,7 +11,7 @@ from farwall.job.live.alarms import ends_min
 from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.more_mix_inside import is_lean, last_ahead
-from farwall.job.story.say import temperature, volume
+from farwall.job.story.figures import temperature, volume
 from farwall.mix.lean import looks_of
 from farwall.mix.look import LEAST_BOX_L, Place
 from farwall.units import f_from_c

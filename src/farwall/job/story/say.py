@@ -1,24 +1,17 @@
-"""A story told minute by minute in plain words, US units first. Pure."""
+"""A story told minute by minute in plain words, the units of the job first. Pure."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator
 from datetime import datetime, timedelta
 
 from farwall.facts.log_words import WORDS, Carried
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
+from farwall.job.story.figures import coverage, figure, litres_told, volume
 from farwall.job.story.noun import CoatStory, FieldStory, Happened, Story
 from farwall.job.story.wearing import Wearing, wearing
-from farwall.units import (
-    KG_PER_LB,
-    M2_PER_FT2,
-    clock_words,
-    f_from_c,
-    ft2_per_gal_from_m2_per_l,
-    ft_from_m,
-    gal_from_l,
-)
+from farwall.units import clock_words
 
 SHORT_ID = 6
 """Letters of an id that are shown: its last ones, which are random."""
@@ -36,14 +29,11 @@ def short_id(name: str) -> str:
 def told(plan: Plan, story: Story, *, us: bool) -> str:
     """The whole story: each thing at its minute, then what it came to, then what cannot be so.
 
-    us: hours by am and pm.
+    us: hours by am and pm, US units first.
     """
     lines = [f"{plan.job or 'The job'}: {_entries(len(story.happened))}."]
     lines += [f"  {line_of(plan, one, us=us)}" for one in story.happened]
-    lines += [
-        f"  struck: {clock(plan, one.at_min, us=us)} {what_of(plan, one)}  [{short_id(one.id)}]"
-        for one in story.struck
-    ]
+    lines += [f"  struck: {_at(plan, one, us=us)}  [{short_id(one.id)}]" for one in story.struck]
     for coat in story.coats:
         lines += _coat(plan, coat, us=us)
     lines += [worn_line(one) for one in wearing(story)[0]]
@@ -52,7 +42,7 @@ def told(plan: Plan, story: Story, *, us: bool) -> str:
         lines.append(f"Hours of work: {hours}; {sum(story.hours_h.values()):g} in all.")
     if story.contradictions:
         lines.append("What does not fit:")
-        lines += [f"  {one}" for one in story.contradictions]
+        lines += [f"  {litres_told(one, us=us)}" for one in story.contradictions]
     return "\n".join(lines)
 
 
@@ -70,14 +60,18 @@ def line_of(plan: Plan, one: Happened, *, us: bool) -> str:
     """One thing that happened, with its minute and the end of its id; `us`: by am and pm."""
     who = f" ({one.who})" if one.who else ""
     off = "" if abs(one.off_min) < 1 else f" (its clock was put right by {-one.off_min:+.0f} min)"
-    return f"{clock(plan, one.at_min, us=us)} {what_of(plan, one)}{who}{off}  [{short_id(one.id)}]"
+    return f"{_at(plan, one, us=us)}{who}{off}  [{short_id(one.id)}]"
 
 
-def what_of(plan: Plan, one: Happened) -> str:
-    """What it says: the word, then all that it carries."""
+def _at(plan: Plan, one: Happened, *, us: bool) -> str:
+    return f"{clock(plan, one.at_min, us=us)} {what_of(plan, one, us=us)}"
+
+
+def what_of(plan: Plan, one: Happened, *, us: bool) -> str:
+    """What it says: the word, then all that it carries; `us`: US units first."""
     word = WORDS.get(one.word)
     carried = {each.key: each for each in word.carried} if word else {}
-    parts = [_part(plan, carried.get(key), key, value) for key, value in one.about.items()]
+    parts = [_part(plan, carried.get(key), key, value, us=us) for key, value in one.about.items()]
     return f"{one.word.replace('-', ' ')}: {', '.join(parts)}" if parts else (
         one.word.replace("-", " ")
     )  # fmt: skip
@@ -93,44 +87,6 @@ def clock(plan: Plan, minute: float, *, us: bool = False) -> str:
     return f"{clock_words(moment, us=us)}{day}"
 
 
-def volume(litres: float, *, us: bool = True) -> str:
-    """Gallons with litres beside them; the other way round in a metric job."""
-    gallons, metric = f"{gal_from_l(litres):.1f} gal", f"{litres:.1f} L"
-    return f"{gallons} ({metric})" if us else f"{metric} ({gallons})"
-
-
-def temperature(celsius: float, *, us: bool = True) -> str:
-    """Fahrenheit with Celsius beside it; the other way round in a metric job."""
-    f, c = f"{f_from_c(celsius):.0f} °F", f"{celsius:.0f} °C"
-    return f"{f} ({c})" if us else f"{c} ({f})"
-
-
-def coverage(l_per_m2: float) -> str:
-    """What a litre a square metre is as floor covered by a gallon."""
-    return f"{ft2_per_gal_from_m2_per_l(1 / l_per_m2):.0f} ft²/gal ({l_per_m2:.3f} L/m²)"
-
-
-def area(area_m2: float) -> str:
-    """Square feet first, square metres beside them."""
-    return f"{area_m2 / M2_PER_FT2:.0f} ft² ({area_m2:.1f} m²)"
-
-
-_SHOWN: Mapping[str, Callable[[float], str]] = {
-    "litres": volume,
-    "celsius": temperature,
-    "minutes": lambda value: f"{value:g} min",
-    "hours": lambda value: f"{value:g} h",
-    "percent": lambda value: f"{value:g} %",
-    "m_s": lambda value: f"{value:.1f} m/s",
-    "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
-    "seconds": lambda value: f"{value:g} s",
-    "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
-    "m2": area,
-    "spot_m2": lambda value: f"{value / M2_PER_FT2:.1f} ft² ({value:.2f} m²)",
-    "kg": lambda value: f"{value / KG_PER_LB:.2f} lb ({value:.3f} kg)",
-    "ml": lambda value: f"{value:g} mL",
-    "place_m": lambda value: f"{value:.2f} m",
-}
 _PLAIN = frozenset({"text", "choice"})
 _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
           "rh_percent": "humidity", "air_speed_m_s": "air moving", "left_over_l": "left over",
@@ -146,12 +102,12 @@ _NAMES = {"tub_l": "tub", "tank_l": "tank", "slab_c": "slab", "air_c": "air",
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 
-def _part(plan: Plan, carried: Carried | None, key: str, value: object) -> str:
+def _part(plan: Plan, carried: Carried | None, key: str, value: object, *, us: bool) -> str:
     kind = carried.kind if carried else ""
     if isinstance(value, bool):
         text = "yes" if value else "no"
     elif isinstance(value, int | float):
-        text = _SHOWN[kind](value) if kind in _SHOWN else f"{value:g}"
+        text = figure(kind, value, us=us)
     elif kind == "room" and isinstance(value, str):
         labels = {room.id: room.label for room in plan.inputs.floor.rooms}
         text = labels.get(value, value)
@@ -171,12 +127,15 @@ def _coat(plan: Plan, coat: CoatStory, *, us: bool) -> Iterator[str]:
     own = sum(one.coat == coat.coat for one in plan.fields)
     head = f"Coat {numbered(plan, coat.coat)}: {done} of {own} fields done"
     if coat.mixed_l is not None:
-        head += f", {volume(coat.mixed_l)} mixed"
-    if coat.used_l is not None:
-        head += f", {volume(coat.used_l)} used by {clock(plan, coat.levels[-1].at_min, us=us)}"
-    if coat.l_per_m2 is not None:
+        head += f", {volume(coat.mixed_l, us=us)} mixed"
+    if coat.used_l is not None and coat.used_l > 0:
+        head += (
+            f", {volume(coat.used_l, us=us)} used by {clock(plan, coat.levels[-1].at_min, us=us)}"
+        )
+    if coat.l_per_m2 is not None and coat.l_per_m2 > 0:
         planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2  # overlaps counted
-        head += f": {coverage(coat.l_per_m2)} with all overlaps, planned {coverage(planned)}"
+        found, wanted = (coverage(one, us=us) for one in (coat.l_per_m2, planned))
+        head += f": {found} with all overlaps, planned {wanted}"
     yield f"{head}."
     for one in coat.fields:
         yield f"  {_field(plan, one, us=us)}"
@@ -189,6 +148,6 @@ def _field(plan: Plan, one: FieldStory, *, us: bool) -> str:
     ends = "not done" if one.end_min is None else f"to {clock(plan, one.end_min, us=us)}"
     used = ""
     if one.used_l is not None:
-        used = f", took {volume(one.used_l)}, planned {volume(one.planned_l)}"
+        used = f", took {volume(one.used_l, us=us)}, planned {volume(one.planned_l, us=us)}"
     at = f"{clock(plan, one.start_min, us=us)} {ends}"
     return f"{numbered(plan, one.field)} {where}: {at}, {_bands(len(one.bands))}{used}"

@@ -113,7 +113,7 @@ def _facts(job: Job, coat: Coat | None, stain: Stain | None) -> Facts:
     return Facts(
         (
             ("House", _line(job.name)),
-            ("Coat", _line(coat.id if coat else "")),
+            ("Coat", _line(str(job.coats.index(coat) + 1) if coat else "")),
             ("Stain, by its own name", _line(name)),
             ("Lot", _line(lots)),
         ),

@@ -52,4 +52,21 @@ PHRASES = {
     "About {#1} gal of water, {#2} to {#3} ({#4} L; guess): {#5} drums, the spare among them.":
     "Unos {#1} gal de agua, de {#2} a {#3} ({#4} L; estimación): {#5} tambos, con el de "
     "repuesto.",
+    "Air to hold 2 ppm: about {#1} m³/h, {#2} to {#3} ({#4} cfm; {5}).":
+    "Aire para quedar en 2 ppm: unos {#1} m³/h, de {#2} a {#3} ({#4} cfm; {5}).",
+    "About {#1} L of water, {#2} to {#3} ({#4} gal; guess): {#5} drums, the spare among them.":
+    "Unos {#1} L de agua, de {#2} a {#3} ({#4} gal; estimación): {#5} tambos, con el de "
+    "repuesto.",
+    "{@1} spilled: {#2} to {#3} kg of bicarbonate a litre ({#4} to {#5} lb/gal; {6}).":
+    "{@1} derramado: de {#2} a {#3} kg de bicarbonato por litro "
+    "(de {#4} a {#5} lb/gal; {6}).",
+    "{@1} spilled: {#2} to {#3} kg of soda ash a litre ({#4} to {#5} lb/gal; {6}).":
+    "{@1} derramado: de {#2} a {#3} kg de carbonato de sodio por litro "
+    "(de {#4} a {#5} lb/gal; {6}).",
+    "{@1} spilled: {#2} to {#3} kg of ammonia water a litre ({#4} to {#5} lb/gal; {6}).":
+    "{@1} derramado: de {#2} a {#3} kg de agua de amoníaco por litro "
+    "(de {#4} a {#5} lb/gal; {6}).",
+    "{@1} spilled: {#2} to {#3} kg of lime a litre ({#4} to {#5} lb/gal; {6}).":
+    "{@1} derramado: de {#2} a {#3} kg de cal por litro "
+    "(de {#4} a {#5} lb/gal; {6}).",
 }  # fmt: skip

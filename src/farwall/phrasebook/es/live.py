@@ -11,8 +11,8 @@ PHRASES = {
     "wait with field {&1} in {@2}: {3}.": "espere con el tramo {&1} en {@2}: {3}.",
     "begin field {&1} in {@2}, band {&3}, if what is below holds.":
     "empiece el tramo {&1} en {@2}, franja {&3}, si se cumple lo de abajo.",
-    "spray to the next line that hides a seam and stop there (`farwall stop`).":
-    "rocíe hasta la próxima línea que esconde una marca y pare ahí (`farwall stop`).",
+    "spray to the next line that hides a seam (a door, a frame, a saw cut) and stop there.":
+    "rocíe hasta la próxima línea que esconde una marca (puerta, marco o corte) y pare ahí.",
     "the helper mixes {#1} at once; go on with band {&2}, then box it.":
     "el ayudante mezcla {#1} de inmediato; siga con la franja {&2} y luego júntelo.",
     "{1}. Look into the tub after band {&2}: with {#3} or more go on, with less enter it and mix "
@@ -70,9 +70,9 @@ PHRASES = {
     "one is mixed and boxed.":
     "una mezcla nueva contra la orilla húmeda de otra se ve como una línea, y {#1} se acaban antes "
     "de mezclar y juntar una nueva.",
-    "Spray with what there is to the next line that hides a seam (`farwall stop`), and begin the "
+    "Spray with what there is to the next line that hides a seam, and begin the "
     "new mix behind it.":
-    "Rocíe con lo que hay hasta la próxima línea que esconde una marca (`farwall stop`), y empiece "
+    "Rocíe con lo que hay hasta la próxima línea que esconde una marca, y empiece "
     "la mezcla nueva detrás de ella.",
     "{#1} may not do for the rest of field {&2}.":
     "{#1} quizá no alcancen para el resto del tramo {&2}.",
@@ -103,8 +103,8 @@ PHRASES = {
     "Mano {&1}, {2}: probable {#3} ({#4}), según el plan {#5}; {6}.",
     "An edge lives {#1} to be safe ({#2} likely, by the plan {#3}); {4}.":
     "Una orilla vive {#1} con seguridad ({#2} probable, según el plan {#3}); {4}.",
-    "What does not fit: {1} And {#2} more: --story tells all.":
-    "Lo que no cuadra: {1} Y {#2} más: --story lo dice todo.",
+    "What does not fit: {1} And {#2} more in the log.":
+    "Lo que no cuadra: {1} Y {#2} más en la bitácora.",
     "What does not fit: {1}": "Lo que no cuadra: {1}",
     # What must hold before a field is begun.
     "at least {#1} in tub and tank; {#2} there": "por lo menos {#1} en tina y tanque; hay {#2}",
@@ -142,8 +142,8 @@ PHRASES = {
     "The plan still holds: order, minutes and fillings are its own.":
     "El plan sigue en pie: orden, minutos y llenados son los suyos.",
     "Nothing of the plan is left to spray.": "No queda nada del plan por rociar.",
-    "The rest is worth planning again (--replan --out DIR): {1}.":
-    "Conviene planear de nuevo el resto (--replan --out DIR): {1}.",
+    "The rest is worth planning again: {1}.":
+    "Conviene planear de nuevo el resto: {1}.",
     "{#1} late": "{#1} de retraso",
     "{#1} ahead": "{#1} de adelanto",
     "the slab drinks {#1} more": "la losa bebe {#1} más",
@@ -159,8 +159,8 @@ PHRASES = {
     "Enter what was sprayed since.": "Anote lo rociado desde entonces.",
     "The edge that band {&1} meets is {#2} past its {#3}.":
     "La orilla que toca la franja {&1} pasó {#2} de sus {#3}.",
-    "Stop and feather it out dry; `farwall stop` names the next line that hides a seam.":
-    "Pare y difumínela en seco; `farwall stop` nombra la próxima línea que esconde una marca.",
+    "Stop and feather it out dry; a door, a frame or a saw cut near by hides the seam.":
+    "Pare y difumínela en seco; una puerta, un marco o un corte cercano esconde la marca.",
     "Measure again before the next field.": "Mida de nuevo antes del próximo tramo.",
     "Measured {#1}.": "Medido a las {#1}.",
     "Band {&1} took {#2}, more than half of the {#3} that an edge lives.":

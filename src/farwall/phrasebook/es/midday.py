@@ -19,7 +19,12 @@ PHRASES = {
     "a seam shows": "se ve una marca",
     "Somebody is said to stand on wet floor": "Se dice que alguien está parado en piso mojado",
     "{@1}, in {@2}: look at it.": "{@1}, en {@2}: revíselo.",
-    "Left for another day: {@1}": "Queda para otro día: {@1}",
+    "Left for another day: {#1} ({@2}): {3}": "Queda para otro día: {#1} ({@2}): {3}",
+    "{@1} is closed.": "{@1}: cuarto cerrado.",
+    "who stands in {@1} goes out through it.": "quien está en {@1} sale por ahí.",
+    "{@1} behind it has to be sprayed first.": "antes hay que rociar {@1}, que queda detrás.",
+    "no dry way leads out of it.": "ningún camino seco sale de ahí.",
+    "coat {#1} is not on it yet.": "todavía no tiene la mano {#1}.",
     "all that is planned is sprayed. Walk out on dry floor.":
     "todo lo planeado está rociado. Salga por piso seco.",
     "The replay on the floor found:": "La repetición sobre el piso encontró:",

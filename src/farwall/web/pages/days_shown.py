@@ -63,7 +63,7 @@ def shown_of(stands: Json, case: Json | None, units: Units, look: Look) -> Json:
     return {
         "tapes": tapes, "scale": scale, "scales": _SCALES, "case": case is not None,
         "steps": _windows(spans[0], scale), "houses": houses,
-        "next": next_steps(document, now), "proof": proof_told(drawn),
+        "next": next_steps(document, now, units), "proof": proof_told(drawn),
         "faults": [f"{one['code']} {one['house']}: {one['what']}" for one in made["faults"]],
         "rests": _rests(drawn["rests_on"]),
         "notes": [_note(one, {each["name"] for each in drawn["houses"]})

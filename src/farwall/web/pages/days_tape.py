@@ -20,12 +20,13 @@ from farwall.papers.lettering import SCREEN_LETTERING, clipped, text_width
 from farwall.papers.svg import Svg, number
 from farwall.papers.xml_text import escape
 from farwall.web.pages.days_words import step_short, told_in_short
+from farwall.web.pages.light import small_widen
 from farwall.web.pages.paper import house_path
 from farwall.web.pages.when import day_told
 from farwall.web.words import said
 
 Json = Mapping[str, Any]
-_SIZE, _BODY, _WIDEN = SCREEN_LETTERING.small, SCREEN_LETTERING.body, SCREEN_LETTERING.widen
+_SIZE, _BODY = SCREEN_LETTERING.small, SCREEN_LETTERING.body
 _RULE_H, _NAME_H, _CREW_H, _GAP = 30.0, 18.0, 26.0, 10.0
 _TICK_H, _BAR_H, _WEDGE_H, _LOCK_H, _PAD = 7.0, 18.0, 16.0, 7.0, 3.0
 _IN = 5.0
@@ -131,7 +132,7 @@ def _ruler(svg: Svg, span: Span) -> None:
     """The one ruler: weeks, days, and their names where there is room."""
     svg.element("rect", x=0.6, y=0.6, width=span.width - 1.2, height=_RULE_H - 1.2, fill=WHITE,
                 stroke=INK, stroke_width=1.2)  # fmt: skip
-    each_day = span.day_width > text_width("Wed 30 Sep", _SIZE, bold=True) * _WIDEN + 8
+    each_day = span.day_width > text_width("Wed 30 Sep", _SIZE, bold=True) * small_widen() + 8
     right = 0.0
     for n in range(span.weeks * 7):
         at = span.monday + timedelta(days=n)
@@ -142,7 +143,7 @@ def _ruler(svg: Svg, span: Span) -> None:
         if not (monday or (each_day and n % 7 < 5)):
             continue
         words = day_told(at)
-        wide = text_width(words, _SIZE, bold=True) * _WIDEN
+        wide = text_width(words, _SIZE, bold=True) * small_widen()
         if x + 5 + wide > span.width - 3 or x + 5 < right:
             continue
         svg.text((x + 5, _RULE_H - 8), words, _SIZE, anchor="start", bold=True)
@@ -154,13 +155,13 @@ def _house(svg: Svg, drawn: Drawn, house: Json) -> None:
     span, width = drawn.span, drawn.span.width
     svg.height += _NAME_H
     base = svg.height - 5
-    name = clipped(str(house["name"]), width * 0.5 / _WIDEN, _SIZE, bold=True)
+    name = clipped(str(house["name"]), width * 0.5 / small_widen(), _SIZE, bold=True)
     svg.raw(f'<a href="{escape(house_path(str(house["id"])))}">')
     svg.text((_IN, base), name, _SIZE, anchor="start", bold=True)
     svg.raw("</a>")
-    left = _IN + text_width(name, _SIZE, bold=True) * _WIDEN + 10
+    left = _IN + text_width(name, _SIZE, bold=True) * small_widen() + 10
     room = width - left
-    words = clipped(told_in_short(house), room / _WIDEN, _SIZE)
+    words = clipped(told_in_short(house), room / small_widen(), _SIZE)
     if room > 60:
         svg.text((left, base), words, _SIZE, anchor="start", fill=SOFT)
     part = Svg(width=width, height=_TAPE_H, family=svg.family)
@@ -198,7 +199,7 @@ def _weather(svg: Svg, drawn: Drawn, house: Json) -> None:
             continue
         svg.element("rect", x=x0, y=_TICK_H + 1, width=x1 - x0, height=_TAPE_H - _TICK_H - 2,
                     fill=f"url(#{_hatch(span)})", fill_opacity=0.5)  # fmt: skip
-        if text_width(word, _SIZE) * _WIDEN < x1 - x0:
+        if text_width(word, _SIZE) * small_widen() < x1 - x0:
             y = _TICK_H + _PAD + _BAR_H + _SIZE + 1
             svg.text(((x0 + x1) / 2, y), word, _SIZE, cased=True)
 
@@ -231,7 +232,7 @@ def _bar(
         fill=WHITE if planned else RAMP[1], stroke=INK, stroke_width=0.9,
         stroke_dasharray="4 3" if planned and x1 - x0 > 6 else None,
     )  # fmt: skip
-    if text_width(word, _SIZE) * _WIDEN < x1 - x0 - 3:
+    if text_width(word, _SIZE) * small_widen() < x1 - x0 - 3:
         svg.text(((x0 + x1) / 2, _TICK_H + _PAD + _BAR_H / 2 + _SIZE * 0.36), word, _SIZE)
 
 
@@ -256,7 +257,7 @@ def _wedge(svg: Svg, span: Span, step: Json) -> None:
     if not span.monday <= likely < span.ends:
         return
     words = said("days-handed-over")
-    wide = text_width(words, _SIZE) * _WIDEN
+    wide = text_width(words, _SIZE) * small_widen()
     x = outline[0][0] - wide - 6
     if x < 4:
         x = outline[-1][0] + 6

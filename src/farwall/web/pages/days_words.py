@@ -114,7 +114,7 @@ def proof_told(told: Json) -> str:
     )  # fmt: skip
 
 
-def next_steps(told: Json, now: datetime, *, most: int = 6) -> list[str]:
+def next_steps(told: Json, now: datetime, units: Units, *, most: int = 6) -> list[str]:
     """What is on next at which house, from a moment on."""
     coming = [
         (_at(step, "starts_at"), str(house["name"]), str(step["id"]))
@@ -122,7 +122,7 @@ def next_steps(told: Json, now: datetime, *, most: int = 6) -> list[str]:
         if _at(step, "ends_at") > now
     ]  # fmt: skip
     return [
-        said("days-next", when=moment_told(at), house=name, what=step_name(step))
+        said("days-next", when=moment_told(at, units), house=name, what=step_name(step))
         for at, name, step in sorted(coming)[:most]
     ]
 

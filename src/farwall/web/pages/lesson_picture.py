@@ -17,9 +17,10 @@ from farwall.papers.lettering import SCREEN_LETTERING, clipped, text_width
 from farwall.papers.svg import Svg, number
 from farwall.papers.xml_text import escape
 from farwall.web.pages.lesson_words import name_told, unit_told
+from farwall.web.pages.light import small_widen
 from farwall.web.words import said
 
-_SIZE, _WIDEN = SCREEN_LETTERING.small, SCREEN_LETTERING.widen
+_SIZE = SCREEN_LETTERING.small
 _RULE_H, _ROW_H, _PAD = 26.0, 24.0, 6.0
 _SHARE = 0.07
 
@@ -77,7 +78,7 @@ def narrowing(
         _row(svg, ruler, step, row, left)
     svg.height = high + 18
     words = said("lessons-practice")
-    wide = text_width(words, _SIZE) * _WIDEN
+    wide = text_width(words, _SIZE) * small_widen()
     x = min(max(ruler.x(practice) - wide / 2, 0), width - wide - 2)
     svg.text((x, high + 14), words, _SIZE, anchor="start", fill=SOFT)
     label = said("lessons-picture", name=name_told(one), unit=unit_told(one, units))
@@ -94,7 +95,7 @@ def _rule(svg: Svg, ruler: _Ruler) -> None:
         x = ruler.x(value)
         svg.line([(x, 0), (x, 10 if named else 5)], stroke=INK, stroke_width=1.2 if named else 0.7)
         words = figure(value) if value else "0"
-        wide = text_width(words, _SIZE, bold=True) * _WIDEN
+        wide = text_width(words, _SIZE, bold=True) * small_widen()
         if named and x - wide / 2 > right + 3 and x + wide / 2 < svg.width - 4:
             svg.text((x, 22), words, _SIZE, bold=True)
             right = x + wide / 2
@@ -121,6 +122,6 @@ def _row(
     svg.line([(likely, mid - half), (likely, mid + half)], stroke=INK, stroke_width=1.2)
     count = int(step["jobs"])
     words = said("lessons-after-1") if count == 1 else said("lessons-after", n=count)
-    words = clipped(f"{words}, {step['job']}", (left - 8) / _WIDEN, _SIZE)
+    words = clipped(f"{words}, {step['job']}", (left - 8) / small_widen(), _SIZE)
     svg.text((0, mid + _SIZE * 0.36), words, _SIZE, anchor="start")
     svg.height += _ROW_H

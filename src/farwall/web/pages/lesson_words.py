@@ -59,7 +59,8 @@ def _known(key: str, default: str) -> str:
 
 def unit_told(one: Lesson, units: Units) -> str:
     """The unit in which it is told."""
-    return _known(f"lessons-unit-{one.unit}", unit_shown(one, units))
+    shown = unit_shown(one, units)
+    return _known(f"lessons-unit-{shown}", _known(f"lessons-unit-{one.unit}", shown))
 
 
 def moved_told(one: Lesson) -> str:

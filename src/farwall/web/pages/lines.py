@@ -68,7 +68,9 @@ class Lines:
 
     book: Book
     clock: Callable[[], datetime] = lambda: datetime.now(UTC)
-    _held: OrderedDict[tuple[str, int, int, str], str] = field(default_factory=OrderedDict)
+    _held: OrderedDict[tuple[str, int, int, str], tuple[str, Units]] = field(
+        default_factory=OrderedDict
+    )
     _stands: WhereStands = field(init=False)
 
     def __post_init__(self) -> None:
@@ -110,27 +112,29 @@ class Lines:
     def _line(self, one: Standing, days: dict[str, Any] | None) -> Line:
         line = one.line
         key = (line.id, line.versions, one.planned, LANGUAGE.get())
-        told = self._held.get(key)
-        if told is None:
-            told = self._held[key] = self._told(line, self.book.document(OF, line.id))
+        held = self._held.get(key)
+        if held is None:
+            held = self._held[key] = self._told(line, self.book.document(OF, line.id))
             while len(self._held) > _HELD:
                 self._held.popitem(last=False)
+        told, units = held
         parts = [told]
         if not line.closed and line.entries:
             few = line.entries == 1
             parts.append(said("line-entry") if few else said("line-entries", n=line.entries))
         plan = self.book.document(PLAN, line.id) if one.progress is not None else None
-        then = next_told(one, Known(self.clock(), plan, days))
+        then = next_told(one, Known(self.clock(), plan, days, units))
         return Line(line.id, line.name or line.id, then, "; ".join(parts))
 
-    def _told(self, one: JobLine, of: dict[str, Any] | None) -> str:
+    def _told(self, one: JobLine, of: dict[str, Any] | None) -> tuple[str, Units]:
+        """What a line says of the house, and its units."""
         from farwall.readers.job_json import job_from
 
         try:
             job = job_from(self.book.facts(one.id), f"The job {one.id}")
         except Refused:  # one house that cannot be read hides no other
-            return said("line-unread")
-        return f"{facts_told(job)}; {self._plan_told(one, of)}"
+            return said("line-unread"), "us"
+        return f"{facts_told(job)}; {self._plan_told(one, of)}", job.wishes.units
 
     def _plan_told(self, one: JobLine, of: dict[str, Any] | None) -> str:
         if of is None:

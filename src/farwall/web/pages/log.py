@@ -12,6 +12,7 @@ from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.log import Kept
 from farwall.facts.log_money import OFFICE_WORDS
 from farwall.facts.log_words import WORDS
+from farwall.job.story.figures import litres_told
 from farwall.job.story.noun import Story
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
@@ -162,7 +163,7 @@ def _comes_to(case: _Case) -> dict[str, Any]:
     over = story.last("handed-over")
     return {
         "sums": list(sums_told(shown.plan, story, case.units)),
-        "odd": list(story.contradictions),
+        "odd": [litres_told(one, us=case.units == "us") for one in story.contradictions],
         "closed": said("log-closed", at=minute_told(shown.plan, over.at_min, case.units))
         if over
         else "",

@@ -9,11 +9,12 @@ from datetime import datetime
 from farwall.errors import Mistake, Refused
 from farwall.facts.log import Kept
 from farwall.facts.log_words import WORDS, Carried
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import listed, room_names
-from farwall.web.pages.log_words import choice_told, field_told
+from farwall.web.pages.log_words import choice_told, coats_told, field_told
 from farwall.web.words import said
 
 GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -161,12 +162,15 @@ def _choices(one: Carried, there: There) -> tuple[tuple[str, str], ...]:
     if one.kind == "room":
         return tuple((room.id, room.label) for room in plan.inputs.floor.rooms)
     if one.kind == "coat":
-        return tuple((coat.id, coat.id) for coat in plan.inputs.coats)
+        return coats_told(plan)
     if one.kind == "field":
-        return tuple((f.id, f"{f.id} {listed(room_names(plan, f.rooms))}") for f in plan.fields)
+        return tuple(
+            (f.id, f"{numbered(plan, f.id)} {listed(room_names(plan, f.rooms))}")
+            for f in plan.fields
+        )
     if one.kind == "band":
         return tuple(
-            (band.id, f"{band.id} {listed(room_names(plan, f.rooms))}")
+            (band.id, f"{numbered(plan, band.id)} {listed(room_names(plan, f.rooms))}")
             for f in plan.fields for band in sorted(f.bands, key=lambda b: b.order)
         )  # fmt: skip
     return ()

@@ -67,7 +67,7 @@ def lines_of(told: Told, kept: Sequence[Kept], plan: Plan | None, units: Units) 
         here = f"{day_told(at)} {at.year}"
         lines.append(Line(
             id=one.id, short=short_id(one.id), day="" if here == day else here,
-            time=clock_told(at, units), told=entry_told(one, names),
+            time=clock_told(at, units), told=entry_told(one, names, units),
             made=_made(one, by_id[one.id], units),
             struck=_struck_by(strikes.get(one.id), start, units) if one.id in struck else "",
             strikes=one.word == "struck", photo=one.text("file"),

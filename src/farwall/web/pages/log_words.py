@@ -2,35 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 
 from farwall.facts.log_words import WORDS, Carried
-from farwall.facts.numbered import by_number, coats_of, numbered
+from farwall.facts.numbered import by_number, coats_of, numbered, stain_named
 from farwall.facts.plan import Plan
+from farwall.job.story.figures import coverage, figure, volume
 from farwall.job.story.noun import CoatStory, Happened, Story
-from farwall.job.story.say import area, clock, coverage, short_id, temperature, volume
+from farwall.job.story.say import clock, short_id
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
-from farwall.units import KG_PER_LB, M2_PER_FT2, ft_from_m, gal_from_l
 from farwall.web.pages.when import halves_told
 from farwall.web.words import said, words
 
-_SHOWN: Mapping[str, Callable[[float], str]] = {
-    "litres": volume,
-    "celsius": temperature,
-    "minutes": lambda value: f"{value:g} min",
-    "hours": lambda value: f"{value:g} h",
-    "percent": lambda value: f"{value:g} %",
-    "m_s": lambda value: f"{value:.1f} m/s",
-    "metres": lambda value: f"{ft_from_m(value):.0f} ft ({value:.1f} m)",
-    "seconds": lambda value: f"{value:g} s",
-    "l_min": lambda value: f"{gal_from_l(value):.2f} gal/min ({value:.1f} L/min)",
-    "m2": area,
-    "spot_m2": lambda value: f"{value / M2_PER_FT2:.1f} ft² ({value:.2f} m²)",
-    "kg": lambda value: f"{value / KG_PER_LB:.2f} lb ({value:.3f} kg)",
-    "ml": lambda value: f"{value:g} mL",
-    "place_m": lambda value: f"{value:.2f} m",
-}
 _BARE = frozenset({"litres", "field", "band", "room", "what", "text", "because", "look", "hours"})
 
 
@@ -71,30 +55,38 @@ def field_told(word: str, one: Carried) -> str:
     return said(own if own in words("en") else f"log-what-{one.key}")
 
 
+def coats_told(plan: Plan) -> tuple[tuple[str, str], ...]:
+    """Id of each coat, and its number with what the job calls its stain: `1 · light colour`."""
+    return tuple(
+        (one.id, f"{numbered(plan, one.id)} · {stain_named(plan, one.stain)}")
+        for one in plan.inputs.coats
+    )
+
+
 def choice_told(choice: str, key: str = "") -> str:
     """A choice by its name; by that which it has for `key`, where one word means two things."""
     own = f"log-choice-{key}-{choice}"
     return said(own) if own in words("en") else _known(f"log-choice-{choice}", choice)
 
 
-def entry_told(one: Happened, names: Names) -> str:
-    """What an entry says: its word, then all that it carries."""
+def entry_told(one: Happened, names: Names, units: Units) -> str:
+    """What an entry says: its word, then all that it carries, the job's own units first."""
     word = WORDS.get(one.word)
     carried = {each.key: each for each in word.carried} if word else {}
     parts = [
-        _part(names, carried.get(key), key, value)
+        _part(names, carried.get(key), key, value, us=units == "us")
         for key, value in one.about.items()
         if key not in carried or carried[key].kind != "hash"  # the file itself is shown
     ]
     return f"{word_name(one.word)}: {', '.join(parts)}" if parts else word_name(one.word)
 
 
-def _part(names: Names, carried: Carried | None, key: str, value: object) -> str:
+def _part(names: Names, carried: Carried | None, key: str, value: object, *, us: bool) -> str:
     kind = carried.kind if carried else ""
     if isinstance(value, bool):
         text = said("log-yes" if value else "log-no")
     elif isinstance(value, int | float):
-        text = _SHOWN[kind](value) if kind in _SHOWN else f"{value:g}"
+        text = figure(kind, value, us=us)
     elif kind == "room" and isinstance(value, str):
         text = names.rooms.get(value, value)
     elif kind == "choice" and isinstance(value, str):
@@ -127,17 +119,17 @@ def minute_told(plan: Plan, minute: float, units: Units) -> str:
 def _coat(plan: Plan, coat: CoatStory, units: Units) -> str:
     done = sum(one.end_min is not None for one in coat.fields)
     own = sum(one.coat == coat.coat for one in plan.fields)
+    us = units == "us"
     more = ""
     if coat.mixed_l is not None:
-        more += said("log-coat-mixed", litres=volume(coat.mixed_l))
-    if coat.used_l is not None:
+        more += said("log-coat-mixed", litres=volume(coat.mixed_l, us=us))
+    if coat.used_l is not None and coat.used_l > 0:
         at = minute_told(plan, coat.levels[-1].at_min, units)
-        more += said("log-coat-used", litres=volume(coat.used_l), at=at)
-    if coat.l_per_m2 is not None:
+        more += said("log-coat-used", litres=volume(coat.used_l, us=us), at=at)
+    if coat.l_per_m2 is not None and coat.l_per_m2 > 0:
         planned = coat.levels[-1].planned_l / coat.levels[-1].area_m2
-        more += said(
-            "log-coat-coverage", found=coverage(coat.l_per_m2), planned=coverage(planned)
-        )  # fmt: skip
+        found, wanted = (coverage(one, us=us) for one in (coat.l_per_m2, planned))
+        more += said("log-coat-coverage", found=found, planned=wanted)
     return said("log-coat", coat=numbered(plan, coat.coat), done=done, own=own, more=more)
 
 

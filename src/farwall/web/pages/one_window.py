@@ -54,6 +54,6 @@ def _width(text: str, units: Units, slips: list[Slip]) -> float:
             return width_m
         low, high = (FEET.text(one, units) for one in (_LEAST_M, _MOST_M))
         unit = said(FEET.scale(units).unit)
-        what = said("no-sense", text=text[:40], low=low, high=high, unit=unit)
+        what = said("no-sense", text=text[:40], low=low, high=high, unit=f" {unit}")
     slips.append(Slip("window.width", said("name-window-wide"), what))
     return _LEAST_M

@@ -26,7 +26,7 @@ from farwall.web.pages.told import ToldBetweenTags, names_kept, told_on_page
 from farwall.web.pages.tongue import language_of
 from farwall.web.pages.ways import ways
 from farwall.web.people.roles import NotAllowed
-from farwall.web.people.who import REQUEST, who_asks
+from farwall.web.people.who import REQUEST, only_looks, who_asks
 from farwall.web.words import LANGUAGE, said
 
 _CODES: tuple[tuple[type[FarwallError], int, str], ...] = (
@@ -51,7 +51,7 @@ def templates() -> Environment:
     )  # fmt: skip
     found.filters["t"] = told_on_page
     found.globals |= {"w": said, "v": static_version, "house_path": house_path}
-    found.globals |= {"ways": ways, "who": who_asks}
+    found.globals |= {"ways": ways, "who": who_asks, "only_looks": only_looks}
     found.globals |= {"light": LIGHT.get, "other_light": other_light}
     found.globals |= {"house_ways": house_ways}
     return found

@@ -10,7 +10,7 @@ from typing import Any
 from jinja2.ext import Extension
 from markupsafe import Markup
 
-from farwall.papers.words import names_in
+from farwall.papers.words import names_in, unbroken
 from farwall.phrasebook import LANGUAGE, NAMES, in_spanish
 
 _ENGLISH = frozenset(
@@ -28,15 +28,19 @@ _SPANISH = frozenset(
 def told_on_page(text: object) -> str:
     """The text as a page shows it; what the book of phrases lacks is marked as English.
 
-    Names and what is Spanish already come back as they are.
+    Names and what is Spanish already come back as they are. No line ends between a number and its
+    unit; markup, which holds attributes too, is left as it is.
     """
     words = text if isinstance(text, str) else str(text)
-    if LANGUAGE.get() == "en" or isinstance(words, Markup):
+    if isinstance(words, Markup):
         return words
+    if LANGUAGE.get() == "en":
+        return unbroken(words)
     spanish = in_spanish(words, NAMES.get())
     if spanish is not None:
-        return spanish
-    return Markup('<span lang="en">{}</span>').format(words) if reads_english(words) else words
+        return unbroken(spanish)
+    bound = unbroken(words)
+    return Markup('<span lang="en">{}</span>').format(bound) if reads_english(words) else bound
 
 
 def reads_english(text: str) -> bool:

@@ -116,6 +116,12 @@ NEEDS: Mapping[str, str] = MappingProxyType({
 })  # fmt: skip
 
 
+_FORMS: Mapping[str, str] = MappingProxyType({
+    "GET /": CHANGE, "GET /days": CHANGE, "GET /van": CHANGE, "GET /lessons": CLOSE,
+})  # fmt: skip
+"""What the forms of a page ask for that sends them elsewhere."""
+
+
 class NotAllowed(FarwallError):
     """Who asks is known, and may not do this."""
 
@@ -131,6 +137,14 @@ def need_of(request: Request) -> str:
     """What the route asks for."""
     reads = request.method in {"GET", "HEAD"}
     return NEEDS.get(route_of(request), LOOK if reads else CHANGE)
+
+
+def form_needs_of(request: Request) -> str:
+    """What it takes to keep what is typed on the page that is asked for; LOOK without a form."""
+    page = route_of(request)
+    if not page.startswith("GET "):
+        return LOOK
+    return _FORMS.get(page) or NEEDS.get(page.replace("GET ", "POST ", 1), LOOK)
 
 
 def may(role: str, need: str) -> bool:

@@ -8,7 +8,7 @@ from fastapi import Request
 
 from farwall.nouns import dataclass
 from farwall.store.people_nouns import LEAD, Open
-from farwall.web.people.roles import CHANGE, NotAllowed, may, need_of
+from farwall.web.people.roles import CHANGE, NotAllowed, form_needs_of, may, need_of
 
 BROWSER, DEVICE, KEY, KNOWN = "browser", "device", "key", "known"
 """Kinds of sessions. KNOWN opens nothing: it tells a browser in which a person once signed in."""
@@ -61,6 +61,12 @@ def may_tell_of_money(request: Request) -> bool:
     """Whether who asks may enter what was agreed, invoiced and paid: whoever may change facts."""
     found = who_asks(request)
     return found is None or found.may(CHANGE)
+
+
+def only_looks() -> bool:
+    """Whether who asks may look at the page, and nothing that they type there would be kept."""
+    request, found = REQUEST.get(), who_asks()
+    return request is not None and found is not None and not found.may(form_needs_of(request))
 
 
 def may_see_costs() -> bool:

@@ -7,6 +7,7 @@ is whole; a key that another language lacks is said in English.
 from __future__ import annotations
 
 import pkgutil
+import re
 from functools import cache
 from importlib import import_module
 
@@ -15,6 +16,9 @@ from farwall.phrasebook import LANGUAGE, LANGUAGES
 __all__ = ["LANGUAGE", "LANGUAGES", "said", "words"]
 """The language of the request that is being answered is set at the door of a page; it is the one
 that the phrasebook speaks too."""
+
+
+_OF_THE = re.compile(r"(?<!\w)(de|De|a|A) el (?=[a-zñáéíóú])")
 
 
 @cache
@@ -33,8 +37,11 @@ def words(language: str) -> dict[str, str]:
 def said(key: str, **values: object) -> str:
     """The words of a key with the values in their places. Raises KeyError for no such key.
 
-    A sentence that ends with `p. m.` has no second point.
+    A sentence that ends with `p. m.` has no second point; Spanish says `del`, `al` where a name
+    that begins with `el` follows on `de`, `a`.
     """
     told = words(LANGUAGE.get()).get(key)
     whole = (words("en")[key] if told is None else told).format(**values)
+    if LANGUAGE.get() == "es" and values:
+        whole = _OF_THE.sub(r"\1l ", whole)
     return whole[:-1] if whole.endswith((" a. m..", " p. m..")) else whole

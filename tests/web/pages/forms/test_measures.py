@@ -33,6 +33,16 @@ def test_what_is_typed_comes_back_the_same(measure: Measure, system, text):
     assert measure.text(measure.si(again, system), system) == again
 
 
+@pytest.mark.parametrize(
+    ("key", "value", "shown"),
+    [("m2_per_l", 4.908, "200"), ("m2_per_l", 7.363, "300"), ("tank_l", 7.571, "2"),
+     ("spray_m2_min", 2.787, "30"), ("tank_l", 5.0, "1.321")],
+)  # fmt: skip
+def test_a_rounded_value_shows_no_more_digits_than_it_has(key, value, shown):
+    """200 ft²/gal is 4.9085 m²/L: kept in four digits, it is 200 again and not 199.98."""
+    assert measure_of(key).text(value, "us") == shown
+
+
 def test_by_hand():
     """70 °F = 21.11 °C; 2 gal = 7.5708 L; 200 ft²/gal = 4.9085 m²/L; 3 lb = 169.53 µg/(m²·s)."""
     assert measure_of("slab_c").si("70", "us") == pytest.approx(190 / 9)

@@ -162,6 +162,20 @@ def test_all_mistakes_come_at_once_each_with_its_blank():
     assert "warm" in told["survey.slab_c"]
 
 
+@pytest.mark.parametrize(
+    ("form", "name", "typed", "said"),
+    [
+        ("crew", "crew.sprayers", "9", "“9” is out of range: 1 to 2."),
+        ("crew", "tools.tank_l", "300", "“300” is out of range: 0.0264 to 52.83 gal."),
+    ],
+)
+def test_a_figure_out_of_range_says_what_would_do(form, name, typed, said):
+    asked = asked_of(FORMS[form], FACTS)
+    _, slips = tried(asked, FACTS, {name: typed})
+    told = [slip.what for slip in slips if slip.name == name]
+    assert told == [f"{said} Check the figure and its unit."]
+
+
 def test_what_the_reader_of_jobs_has_against_the_whole_stands_beside_its_blank():
     asked = asked_of(SAMPLES, FACTS)
     with pytest.raises(Wrong) as wrong:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from farwall.job.acid_day.waste.figures import figure, range_of
 from farwall.job.acid_day.waste.noun import MetalIn, TestRead, Waste, WordSaid
-from farwall.job.story.say import volume
+from farwall.job.story.figures import volume
 from farwall.units import KG_PER_LB
 
 

@@ -10,7 +10,6 @@ but for words of the firm's own that are too many. The line at the very foot is 
 from __future__ import annotations
 
 import json
-import re
 from datetime import datetime
 from importlib.resources import files
 from pathlib import Path
@@ -23,6 +22,7 @@ from farwall.papers.acid.foot import Foot
 from farwall.papers.acid.users_words import as_written, shortened
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.svg import plain
+from farwall.papers.words import unbroken
 from farwall.phrasebook import LANGUAGES, Language
 
 READ_AT_M = 2.0
@@ -35,7 +35,6 @@ _SCREENS = (
     ("spill", "acid/neutralising"), ("drip", "acid/neutralising"), ("wear", "acid/people"),
     ("eyewash", "acid/people"), ("mixing", "acid/strength"), ("batches", "acid/strength"),
 )  # fmt: skip
-_FIGURE = re.compile(r"(\d) (%|(?:gal|L|lb|kg|min|s|minutes|minutos|seconds|segundos)\b)")
 WINS = Said(
     "The sheet of the material in hand, local codes and licensed practice win.",
     "Mandan la hoja del material que tiene en la mano, los códigos locales y la práctica con "
@@ -100,13 +99,6 @@ def cards_pdf(ground: Ground, day: AcidDay, *, screens: str = "") -> bytes:
     return bytes(pdf)
 
 
-def _tied(words: str) -> str:
-    """The words with each figure tied to its unit, so that no line ends between them."""
-    return re.sub(
-        r"(\d) (%|gal|L|lb|kg|min|s)\b|(\d) (?=%)", lambda it: it[0].replace(" ", "\u00a0"), words
-    )
-
-
 def _other(language: Language) -> Language:
     return next(one for one in LANGUAGES if one != language)
 
@@ -120,7 +112,7 @@ def _set(card: Card, language: Language) -> dict[str, object]:
     """The card in one language, as its template takes it."""
 
     def said(words: Said | None) -> str:
-        return _tied(plain(words.by(language))) if words is not None else ""
+        return unbroken(plain(words.by(language))) if words is not None else ""
 
     return {
         "lang": language,

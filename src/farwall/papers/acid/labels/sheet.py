@@ -22,6 +22,7 @@ from farwall.papers.acid.labels.plain_ones import drum_labels, pail_label
 from farwall.papers.acid.users_words import as_written
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.svg import plain
+from farwall.papers.words import unbroken
 from farwall.phrasebook import Language
 
 LEAST_PT = 6.0
@@ -107,7 +108,9 @@ def _set(one: Label, order: tuple[Language, Language]) -> dict[str, object]:
     """The label as its template takes it: each thing in the job's language and in the other."""
 
     def both(said: Said | None) -> list[str]:
-        return [plain(said.by(language)) for language in order] if said is not None else []
+        if said is None:
+            return []
+        return [unbroken(plain(said.by(language))) for language in order]
 
     return {
         "on": both(one.on), "what": both(one.what), "more": both(one.more),

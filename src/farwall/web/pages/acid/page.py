@@ -142,7 +142,7 @@ def _few(ground: Ground | None, day: AcidDay | None) -> dict[str, list[tuple[str
     with speaking(LANGUAGE.get(), names):
         return {
             key: [(told_on_page(one.text), one.stop) for one in lines]
-            for key, _, lines in in_short(day)
+            for key, _, lines in in_short(day, us=ground.job.wishes.units == "us")
         }
 
 

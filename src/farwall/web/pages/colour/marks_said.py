@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
+
+from markupsafe import Markup
 
 from farwall.colour.marks.mirror import brewster_deg, mirrored_share
 from farwall.colour.marks.nouns import Mark
@@ -13,7 +16,7 @@ from farwall.job.colour.marks import Judged, Proposed, Touched
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import area
 from farwall.readers.floor_photo.nouns import FloorSeen
-from farwall.units import feet_and_inches
+from farwall.units import M_PER_IN, feet_and_inches
 from farwall.web.pages.colour.marks_places import off_told
 from farwall.web.pages.log_words import choice_told
 from farwall.web.pages.told import told_on_page
@@ -25,6 +28,8 @@ _LONG = 2.0
 """Length to width from which a mark is told by its length alone."""
 _FEW_MM = 30.0
 """Off by more than this, the points are to be looked at again. Rank: guess."""
+_METRES = re.compile(r"(?<![\d.])(\d+(?:\.\d+)?)[ \u00a0]m(?![\w²³/])")
+_CENTIMETRES = re.compile(r"(?<![\d.])(\d+)[ \u00a0]cm(?![\w²³])")
 _ANGLES = (45, 60, 75)
 _WAYS = ("n", "ne", "e", "se", "s", "sw", "w", "nw")
 
@@ -51,7 +56,7 @@ def mark_said(one: Proposed, floor: Floor, units: Units, photo: str) -> dict[str
         "question": said("marks-question", kind=_begun(kind_told(mark.kind))),
         "size": _size(mark, units), "place": place_told(floor, one.room, mark.at, units),
         "likely": said("marks-likely", p=f"{min(mark.confidence, MOST_SURE):.2f}"),
-        "why": f"{told_on_page(mark.why).rstrip('.')}.", "photos": photos,
+        "why": why_told(mark.why, units), "photos": photos,
         "unseen": said("marks-unseen", n=one.unseen_by) if one.unseen_by else "",
         "remedy": remedy_said(mark.kind),
     }  # fmt: skip
@@ -75,6 +80,16 @@ def remedy_said(kind: str) -> list[str]:
         *(told_on_page(line) for line in remedy.says),
         said(f"marks-rank-{remedy.rank.name.lower()}"),
     ]
+
+
+def why_told(why: str, units: Units) -> str:
+    """Why a mark is proposed, in the page's language; lengths as its job has them."""
+    told = told_on_page(f"{why.rstrip('.')}.")
+    if units != "us":
+        return told
+    feet = _METRES.sub(lambda found: feet_and_inches(float(found[1])), told)
+    found = _CENTIMETRES.sub(lambda one: f"{float(one[1]) / 100 / M_PER_IN:.0f}\u00a0in", feet)
+    return Markup(found) if isinstance(told, Markup) else found
 
 
 def place_told(floor: Floor, room: str, at: Point, units: Units) -> str:

@@ -31,6 +31,7 @@ from farwall.web.pages.colour.photo_spots import spots_of_photo
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.log_form import There, is_id
 from farwall.web.pages.log_keep import Typed, keep_typed, typed_of
+from farwall.web.pages.log_words import coats_told
 from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
 from farwall.web.pages.shown import Kept, State
 from farwall.web.session import Sessions
@@ -172,8 +173,8 @@ def _rooms(state: State) -> list[tuple[str, str]]:
     return [(one.id, one.label) for one in state.shown.plan.inputs.floor.rooms]
 
 
-def _coats(state: State) -> list[str]:
-    return [] if state.shown is None else [one.id for one in state.shown.plan.inputs.coats]
+def _coats(state: State) -> tuple[tuple[str, str], ...]:
+    return () if state.shown is None else coats_told(state.shown.plan)
 
 
 def _stains(state: State) -> list[tuple[str, str]]:

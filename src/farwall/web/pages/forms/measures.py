@@ -18,6 +18,7 @@ from farwall.readers.sizes import length_m
 _FL_OZ_PER_GAL_OF_ML_PER_L = 0.128
 _THOUSANDS = re.compile(r"\d{1,3}(,\d{3})+(\.\d+)?")
 _MOST_DECIMALS = 6
+_FEW, _LARGE = 4, 10_000.0
 _LONGEST_TAPE_M = 300.0
 
 
@@ -54,15 +55,29 @@ class Measure:
         return _tidy(plain_number(text, system) * scale.one + scale.none)
 
     def text(self, value: float, system: Units) -> str:
-        """What is typed for an SI value; where that has no end, three digits of it."""
+        """What is typed for an SI value; where that has no end, three digits of it.
+
+        A value of few digits was rounded, or typed in the other system: no more are shown of it.
+        """
         scale = self.scale(system)
         number = (value - scale.none) / scale.one
+        if (few := None if scale.tape else _few(value, number, scale)) is not None:
+            return few
         for places in range(_MOST_DECIMALS + 1):
             if scale is FEET.us and places == 2 and (taped := _tape(value)) is not None:
                 return taped
             if math.isclose(round(number, places), number, rel_tol=1e-9, abs_tol=1e-9):
                 return f"{round(number, places) + 0.0:.{places}f}"
         return f"{number:.3g}" if abs(number) < 1_000 else f"{number:.0f}"
+
+
+def _few(value: float, number: float, scale: Scale) -> str | None:
+    """The number to as few digits as the value has, where it means that value; else None."""
+    digits = next((n for n in range(1, _FEW + 1) if float(f"{value:.{n}g}") == value), None)
+    told = round(number, _FEW - 1 - math.floor(math.log10(abs(number)))) if number else 0.0
+    if digits is None or float(f"{told * scale.one + scale.none:.{digits}g}") != value:
+        return None
+    return f"{told:.4f}".rstrip("0").rstrip(".") if abs(told) < _LARGE else None
 
 
 def plain_number(text: str, system: Units = "us") -> float:

@@ -171,9 +171,10 @@ def _number(field: Field, text: str, units: Units) -> float | int:
     if (low is not None and (value < low or (hint.above and value <= low))) or (
         high is not None and value > high
     ):
-        ends = ["" if end is None else measure.text(end, units) for end in (low, high)]
-        key = "no-sense" if all(ends) else "no-sense-low"
-        raise ValueError(said(key, text=text[:40], low=ends[0], high=ends[1], unit=unit).strip())
+        least, most = ("" if end is None else measure.text(end, units) for end in (low, high))
+        key = "no-sense" if least and most else "no-sense-open"
+        unit = f" {unit}" if unit else ""
+        raise ValueError(said(key, text=text[:40], low=least, high=most, unit=unit))
     if hint.kind == "whole":
         if not value.is_integer():
             raise ValueError(said("no-whole", text=text[:40]))

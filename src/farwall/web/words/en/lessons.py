@@ -62,6 +62,7 @@ WORDS = {
     "lessons-unit-times the usual": "times the usual",
     "lessons-unit-times planned": "times planned",
     "lessons-unit-h on 1,500 ft²": "h on 1,500 ft²",
+    "lessons-unit-h on 139 m²": "h on 139 m²",
     "lessons-unit-rinses": "rinses",
     "lessons-unit-steps darker": "steps darker",
     "lessons-unit-% of jobs": "% of jobs",

@@ -64,7 +64,8 @@ WORDS = {
     "marks-photo-title": "The mopped floor: {room}",
     "marks-floor": "The floor from above with {n} proposed marks",
     "marks-fits": "Laid by {n} points: {rms} off on average, {worst} at {name}.",
-    "marks-fits-four": "Laid by four points, which leave nothing over to check: set a fifth.",
+    "marks-fits-four": "Laid by four points, which leave nothing over to check: set a fifth "
+    "where the plan has one.",
     "marks-sure": "By the clicks alone a place is sure to about {off}, at the far end {most}.",
     "marks-seen": "Looked at: {seen} of {room}, {share} %.",
     "marks-glare": "{area} lie under mirrored light; a photo from the other side shows them.",

@@ -39,6 +39,8 @@ WORDS = {
     "people-no-role": "This is none of the roles: choose one from the list.",
     "no-person": "The book has no such person any more.",
     "not-allowed": "Your role does not go that far. Ask a lead",
+    "only-looks": "You may look at this page and not change it: what is typed here is not kept. "
+    "Ask a lead.",
     "me-told": "You are in this book as {role}, who {does}",
     "me-phone": "The houses on this phone",
     "me-there": "Where you are in",

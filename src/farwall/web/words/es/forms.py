@@ -19,10 +19,9 @@ WORDS = {
     "no-whole": "“{text}” no es un número entero.",
     "no-amount": "“{text}” no es un importe. Escríbalo como 62.50.",
     "no-day": "“{text}” no es un día con hora.",
-    "no-sense": "“{text}” está fuera de lo posible: de {low} a {high} {unit}. Revise la cifra y "
+    "no-sense": "“{text}” está fuera de lo posible: de {low} a {high}{unit}. Revise la cifra y "
     "su unidad.",
-    "no-sense-low": "“{text}” está fuera de lo posible. Revise la cifra y su unidad. {low} "
-    "{high} {unit}",
+    "no-sense-open": "“{text}” está fuera de lo posible. Revise la cifra y su unidad.",
     "not-known": "no se sabe todavía",
     "note-default": "Nadie ha dicho {what}: vale {value} ({rank}).",
     "note-usual": "{value} es la cifra usual de {what} ({rank}); escrita no es más segura.",

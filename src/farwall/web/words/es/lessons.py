@@ -65,6 +65,7 @@ WORDS = {
     "lessons-unit-times the usual": "veces lo usual",
     "lessons-unit-times planned": "veces lo planeado",
     "lessons-unit-h on 1,500 ft²": "h en 1,500 ft²",
+    "lessons-unit-h on 139 m²": "h en 139 m²",
     "lessons-unit-rinses": "enjuagues",
     "lessons-unit-steps darker": "pasos más oscuro",
     "lessons-unit-% of jobs": "% de los trabajos",

@@ -62,7 +62,8 @@ WORDS = {
     "marks-photo-title": "El piso trapeado: {room}",
     "marks-floor": "El piso desde arriba con {n} marcas propuestas",
     "marks-fits": "Ubicada con {n} puntos: {rms} de error en promedio, {worst} en {name}.",
-    "marks-fits-four": "Ubicada con cuatro puntos, que no dejan nada para comprobar: ponga otro.",
+    "marks-fits-four": "Ubicada con cuatro puntos, que no dejan nada para comprobar: ponga "
+    "otro si el plano lo tiene.",
     "marks-sure": "Solo por los clics un lugar es seguro a unos {off}, al fondo {most}.",
     "marks-seen": "Mirado: {seen} de {room}, {share} %.",
     "marks-glare": "{area} quedan bajo un reflejo; una foto desde el otro lado los muestra.",

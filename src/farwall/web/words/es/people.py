@@ -40,6 +40,8 @@ WORDS = {
     "people-no-role": "Ese no es ninguno de los papeles: elija uno de la lista.",
     "no-person": "El libro ya no tiene a esa persona.",
     "not-allowed": "Su papel no llega hasta ahí. Pregunte a un encargado",
+    "only-looks": "Puede mirar esta página, no cambiarla: lo que escriba aquí no se guarda. "
+    "Pregunte a un encargado.",
     "me-told": "Usted está en este libro como {role}, que {does}",
     "me-phone": "Las casas en este teléfono",
     "me-there": "Dónde está adentro",
