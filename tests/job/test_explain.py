@@ -107,3 +107,8 @@ def test_every_stop_line_inside_the_house_has_its_reason():
     inside = set(found.best.stop_lines)
     assert {stop.id for stop in found.stops} == inside
     assert all(stop.what for stop in found.stops)
+    told = said_why(found, us=True)
+    for stop in found.stops:
+        assert stop.name.startswith("the ")
+        assert stop.name[1:] in told
+        assert f"{stop.id} (" not in told

@@ -28,6 +28,7 @@ from farwall.job.faults_told import FaultWords
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
 from farwall.job.plan_job import plan_job
+from farwall.job.way_words import seam_named
 from farwall.spray.check import check_plan
 from farwall.spray.order import House, order_asked_for
 from farwall.spray.reasons import Turn, numbers_of, shut_in, turns
@@ -224,6 +225,8 @@ def _stop(ground: JobGround, one: StopReason) -> Stop:
         one.another[0].id if one.another else None,
         round(one.another[1], 3) if one.another and isfinite(one.another[1]) else None,
         _parts_unlike(ground, one) or _without(one),
+        seam_named(ground.floor, one.seam.id),
+        seam_named(ground.floor, one.another[0].id) if one.another else "",
     )
 
 

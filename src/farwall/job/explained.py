@@ -65,7 +65,8 @@ class Place:
 class Stop:
     """A stop line between two fields, and what there would be without it.
 
-    `age_min`, `share`: of both fields as one, by first guesses; None when nobody can do it.
+    `age_min`, `share`: of both fields as one, by first guesses; None when nobody can do it ·
+    `name`, `another_name`: what people call it, by the rooms beside it.
     """
 
     id: str
@@ -77,6 +78,8 @@ class Stop:
     another: str | None
     another_share: float | None
     what: str
+    name: str = ""
+    another_name: str = ""
 
 
 @dataclass(frozen=True)

@@ -28,8 +28,9 @@ def said_why(found: Explained, *, us: bool) -> str:
         one, two = (" + ".join(rooms) for rooms in stop.between)
         another = ""
         if stop.another is not None and stop.another_share is not None:
-            another = f" At {stop.another} instead: {100 * stop.another_share:.0f} %."
-        lines.append(f"  {stop.id} ({stop.kind}), {one} | {two}: {stop.what}{another}")
+            another = f" At {stop.another_name} instead: {100 * stop.another_share:.0f} %."
+        name = stop.name[0].upper() + stop.name[1:]
+        lines.append(f"  {name}, {one} | {two}: {stop.what}{another}")
     return "\n".join(lines)
 
 
@@ -70,7 +71,7 @@ def _asked(best: OrderFigures, asked: OrderFigures, *, us: bool) -> list[str]:
 
 def _sums(one: OrderFigures, *, us: bool) -> str:
     walked_m = one.walked_m or 0.0
-    walked = f"{ft_from_m(walked_m):.0f} ft" if us else f"{walked_m:.0f} m"
+    walked = f"{ft_from_m(walked_m):,.0f} ft" if us else f"{walked_m:,.0f} m"
     return (
         f"{one.minutes:.0f} min, {walked} walked, {one.refills_in_the_open} refills in the open, "
         f"{len(one.stop_lines)} stop lines, least to spare {one.least_margin_min:.1f} min"

@@ -6,7 +6,7 @@ import math
 
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
-from farwall.floor.nouns import Opening
+from farwall.floor.nouns import Floor, Opening
 from farwall.units import ft_from_m
 
 _WORDS = {"door": "door", "cased": "cased opening", "wide": "wide opening"}
@@ -33,14 +33,18 @@ def way_words(plan: Plan, field: Field) -> str:
 
 
 def seam_words(plan: Plan, name: str) -> str:
-    """`the door between Hall and Bath`, `the outside door of Hall`, `the saw cut in Hall`; an id
-    of neither an opening nor a cut stays as it is."""
+    """`seam_named` of a plan's floor."""
     inputs = plan.inputs
-    label = {room.id: room.label for room in inputs.floor.rooms}
-    opening = next((one for one in inputs.openings if one.id == name), None)
+    return seam_named(Floor(inputs.floor.rooms, inputs.openings, (), inputs.saw_cuts), name)
+
+
+def seam_named(floor: Floor, name: str) -> str:
+    """`the door between Hall and Bath`, `the outside door of Hall`, `the saw cut`; an id of
+    neither an opening nor a cut stays as it is."""
+    opening = next((one for one in floor.openings if one.id == name), None)
     if opening is None:
-        return "the saw cut" if any(one.id == name for one in inputs.saw_cuts) else name
-    rooms = [label[room] for room in dict.fromkeys(opening.rooms)]
+        return "the saw cut" if any(one.id == name for one in floor.saw_cuts) else name
+    rooms = [floor.room_by_id[room].label for room in dict.fromkeys(opening.rooms)]
     if opening.kind == "outside" or len(opening.rooms) == 1:
         return f"the outside door of {rooms[0]}"
     word = _WORDS.get(opening.kind, "opening")
