@@ -1,5 +1,6 @@
 """More mix in mid-day: at a stop line or boxed, never two mixes seen side by side."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -8,6 +9,7 @@ from tests.midday import after, bands_of, day_of
 from farwall.facts.so_far import SoFar
 from farwall.job.more_mix import LEAST_BOX_L, MIXING_MIN
 from farwall.job.replan import replan
+from farwall.phrasebook import in_spanish
 
 QUINCE = "quince-street"
 
@@ -76,7 +78,7 @@ def test_too_late_to_be_boxed_it_refuses_a_fresh_mix_with_the_reason():
     found = asked("first.8.4", tub_l=0.0, tank_l=1.0)
     assert found.how == "no"
     assert "fresh mix against the wet edge" in found.why
-    assert "farwall stop" in found.why
+    assert "the next line that hides a seam" in found.why
 
 
 def test_alone_nobody_mixes_longer_than_the_edge_lives():
@@ -111,6 +113,17 @@ def test_before_a_field_that_is_seen_beside_it_is_mixed_while_some_is_left():
     found = asked("first.6.7", tub_l=1.35 * need_l - 1.0, tank_l=1.0)
     assert found.how == "boxed"
     assert found.latest_at_l >= LEAST_BOX_L
+
+
+@pytest.mark.parametrize(
+    ("band", "litres"),
+    [("first.8.4", 1.0), ("first.8.9", 3.0), ("first.7.8", 0.2), ("first.4.5", 0.1),
+     ("first.6.7", 20.0), ("first.1.2", 60.0)],
+)  # fmt: skip
+def test_whatever_is_told_has_its_spanish_and_gallons_beside_litres(band, litres):
+    why = asked(band, tub_l=litres - 0.1, tank_l=0.1).why
+    assert in_spanish(why) is not None, why
+    assert len(re.findall(r"\d L\b", why)) == len(re.findall(r"gal \(\d+\.\d L\)", why))
 
 
 def test_when_all_is_sprayed_nobody_mixes():

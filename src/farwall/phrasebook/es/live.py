@@ -76,6 +76,22 @@ PHRASES = {
     "la mezcla nueva detrás de ella.",
     "{#1} may not do for the rest of field {&2}.":
     "{#1} quizá no alcancen para el resto del tramo {&2}.",
+    "Before field {&1}, at the stop line: about {#2} are left then.":
+    "Antes del tramo {&1}, en la línea de parada: entonces quedan unos {#2}.",
+    "Pour them into the new mix, same lots, same cut.":
+    "Viértalos en la mezcla nueva, mismos lotes, misma proporción.",
+    "It is seen beside {1}, so keep at least that much back.":
+    "Se ve junto al {1}, así que guarde al menos eso.",
+    "field {&1} is seen beside {2} with no leaf between, and nothing is left to box the new mix "
+    "with: two shades would lie side by side.":
+    "el tramo {&1} se ve junto al {2} sin hoja entre los dos, y no queda con qué juntar la mezcla "
+    "nueva: quedarían dos tonos lado a lado.",
+    "Leave it for another day, or try the new mix on a board beside the old first.":
+    "Déjelo para otro día, o pruebe antes la mezcla nueva en una tabla junto a la vieja.",
+    "Before field {&1}: a leaf closes between it and what is done, so a fresh mix may do; same "
+    "lots, same cut.":
+    "Antes del tramo {&1}: una hoja cierra entre él y lo que está hecho, así que puede servir una "
+    "mezcla nueva; mismos lotes, misma proporción.",
     "Same lots, same cut; pour all that is left in tub and tank into the new mix and stir before "
     "going on.":
     "Mismos lotes, misma proporción; vierta en la mezcla nueva todo lo que queda en tina y tanque "
