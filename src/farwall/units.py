@@ -82,6 +82,12 @@ def length_words(length_m: float, *, us: bool) -> str:
     return f"{tape} ({metric})" if us else f"{metric} ({tape})"
 
 
+def volume_words(volume_l: float, *, us: bool = True) -> str:
+    """A volume both ways, the reader's own first: `2.8 gal (10.6 L)`, `10.6 L (2.8 gal)`."""
+    gallons, metric = f"{gal_from_l(volume_l):.1f} gal", f"{volume_l:.1f} L"
+    return f"{gallons} ({metric})" if us else f"{metric} ({gallons})"
+
+
 def clock_words(at: datetime, *, us: bool = False) -> str:
     """A time of day: `19:30`; `7:30 pm` in US manner."""
     if not us:

@@ -21,7 +21,7 @@ from farwall.mix.lean import Ahead, looks_of, mix_at_line_l
 from farwall.mix.look import LEAST_BOX_L
 from farwall.mix.thirst import Thirst
 from farwall.nouns import dataclass
-from farwall.units import gal_from_l
+from farwall.units import volume_words
 
 MIXING_MIN = 6.0
 """Measuring out, stirring and boxing a batch. Rank: guess."""
@@ -103,7 +103,7 @@ def _answer(
                 )
         left_l -= one.litres * belief.factor
     coat = numbered(plan, first.field.coat)
-    why = f"{_amount(have_l)} are enough for all that is to come in coat {coat}."
+    why = f"{volume_words(have_l)} are enough for all that is to come in coat {coat}."
     return MoreMix("nothing", 0.0, "", "", 0.0, round(have_l, 2), why)
 
 
@@ -145,12 +145,12 @@ def _in_mid_field(plan: Plan, one: _Ahead, litres: float, have_l: float, belief:
         if alone_dies:
             why += f", and {MIXING_MIN:.0f} min of mixing alone outlive the edge"
         else:
-            why += f", and {_amount(have_l)} are gone before a new one is mixed and boxed"
+            why += f", and {volume_words(have_l)} are gone before a new one is mixed and boxed"
         why += ". Spray with what there is to the next line that hides a seam, "
         why += "and begin the new mix behind it."
         return MoreMix("no", _up(litres), field.id, "", 0.0, round(have_l, 2), _told(why))
     name = numbered(plan, field.id)
-    why = f"{_amount(have_l)} may not do for the rest of field {name}. Same lots, same cut; "
+    why = f"{volume_words(have_l)} may not do for the rest of field {name}. Same lots, same cut; "
     why += "pour all that is left in tub and tank into the new mix and stir before going on."
     return MoreMix("boxed", _up(litres), field.id, band, round(at_l, 2), round(have_l, 2), why)
 
@@ -183,7 +183,7 @@ def _at_stop_line(
     """Before a field is begun, where the last one has ended."""
     name, number = one.field.id, numbered(plan, one.field.id)
     if left_l >= LEAST_BOX_L:
-        why = f"Before field {number}, at the stop line: about {_amount(left_l)} are left "
+        why = f"Before field {number}, at the stop line: about {volume_words(left_l)} are left "
         why += "then. Pour them into the new mix, same lots, same cut."
         if seen:
             why += f" It is seen beside {seen}, so keep at least that much back."
@@ -198,10 +198,6 @@ def _at_stop_line(
     )
     why += "same lots, same cut."
     return MoreMix("fresh", _up(litres), name, "", 0.0, round(have_l, 2), why)
-
-
-def _amount(litres: float) -> str:
-    return f"{gal_from_l(litres):.1f} gal ({litres:.1f} L)"
 
 
 def _told(why: str) -> str:

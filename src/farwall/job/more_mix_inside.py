@@ -17,6 +17,7 @@ from farwall.mix.look import (
     mix_at_look_l,
 )
 from farwall.mix.thirst import Thirst, inside
+from farwall.units import volume_words
 
 
 def is_lean(plan: Plan, coat: str) -> bool:
@@ -78,15 +79,16 @@ def at_look(
         keep_l = max((first.until_ready_l - first.done_l) * rest.factor, 0.0) + LEAST_BOX_L
         if have_l < keep_l:
             return None
-        why = f"{have_l:.1f} L do for less than the rest of {name} may take. The helper mixes "
-        why += "while the sprayer sprays; same lots, same cut; all that is left is poured into it."
+        why = f"{volume_words(have_l)} do for less than the rest of {name} may take. The helper "
+        why += "mixes while the sprayer sprays; same lots, same cut; all that is left is poured "
+        why += "into it."
         up = round(-(-litres * 10 // 1) / 10, 1)
         return MoreMix("boxed", up, field.id, first.band, round(keep_l, 2), round(have_l, 2), why)
     if len(places) > 1:
         return look_later(
             plan, field, places, 1, have_l=have_l, rest=rest, chance_dry=last.chance_dry
         )
-    why = f"{have_l:.1f} L are enough for the rest of {name}."
+    why = f"{volume_words(have_l)} are enough for the rest of {name}."
     return MoreMix("nothing", 0.0, "", "", 0.0, round(have_l, 2), why)
 
 
@@ -104,6 +106,7 @@ def look_later(
     place = places[number]
     go_on_l = lasts_until_l(places, number, rest=rest, chance_dry=chance_dry)
     after = numbered(plan, place.after)
-    why = f"Look into tub and tank after band {after}: with {go_on_l:.1f} L or more go on to the "
+    enough = volume_words(go_on_l)
+    why = f"Look into tub and tank after band {after}: with {enough} or more go on to the "
     why += "next look, with less mix by what is left and box it."
     return MoreMix("look", 0.0, field.id, place.band, round(go_on_l, 2), round(have_l, 2), why)

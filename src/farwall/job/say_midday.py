@@ -12,7 +12,7 @@ from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
 from farwall.job.say import WORDS, Clock
 from farwall.job.way_words import near_words, seam_words, way_words
-from farwall.units import gal_from_l
+from farwall.units import volume_words
 
 _IDS = re.compile(r"\b([Ff]ield|band) (\S+?)([:,.]?)(?= |$)")
 STANDS_ON_WET = "Somebody is said to stand on wet floor"
@@ -67,7 +67,7 @@ def _work(plan: Plan, found: StopAt) -> str:
     bands = first if first == last else f"{first} to {last}"
     fill = ", one filling in it" if found.fills == 1 else ""
     fill = f", {found.fills} fillings in it" if found.fills > 1 else fill
-    return f"Spray {bands}: {found.minutes:.1f} min, {_volume(found.litres)}{fill}."
+    return f"Spray {bands}: {found.minutes:.1f} min, {volume_words(found.litres)}{fill}."
 
 
 def _now(plan: Plan, clock: Clock) -> str:
@@ -144,8 +144,8 @@ def _filling(field: Field, start: float, end: float) -> str:
             if sum(start - 0.01 <= other.at_min <= end for other in field.refills) > 1:
                 return " fill both tanks,"
             if refill.by == "sprayer":
-                return f" walk out and fill {_volume(refill.litres)},"
-            return f" take the full tank ({_volume(refill.litres)} more),"
+                return f" walk out and fill {volume_words(refill.litres)},"
+            return f" take the full tank ({volume_words(refill.litres)} more),"
     return ""
 
 
@@ -186,8 +186,8 @@ def _mix(plan: Plan, found: MoreMix | None) -> list[str]:
         if found.before_band
         else "at the stop line"
     )
-    late = f", while {_volume(found.latest_at_l)} or more is left" if found.latest_at_l else ""
-    return [f"MIX {_volume(found.litres)} {when}{late}. {found.why}"]
+    late = f", while {volume_words(found.latest_at_l)} or more is left" if found.latest_at_l else ""
+    return [f"MIX {volume_words(found.litres)} {when}{late}. {found.why}"]
 
 
 def _to_come(plan: Plan) -> list[Field]:
@@ -232,10 +232,6 @@ def _room(plan: Plan, field: Field, band: Band) -> str:
 def _rooms(plan: Plan, ids: Sequence[str]) -> str:
     labels = {room.id: room.label for room in plan.inputs.floor.rooms}
     return ", ".join(labels.get(name, name) for name in ids)
-
-
-def _volume(litres: float) -> str:
-    return f"{gal_from_l(litres):.1f} gal ({litres:.1f} L)"
 
 
 def _length(metres: float) -> str:
