@@ -14,7 +14,7 @@ import { dayOf, type Day } from "./pure/day.ts";
 import { big, callBetween, clock, countdown, QUIET_MIN } from "./pure/say.ts";
 import { batchRefused, type Reason } from "./pure/pouring.ts";
 import { washOf } from "./pure/rinsing.ts";
-import type { Sheet } from "./pure/sheet.ts";
+import { roomsOf, type Sheet } from "./pure/sheet.ts";
 import type { Happened } from "./pure/story.ts";
 import { w } from "./pure/words.ts";
 import { alone, fresh, freshWashing, happened, lastOwn, minute, now, photosWaiting, pourTable, status, units, using, waiting as unsent } from "./state.ts";
@@ -60,7 +60,7 @@ function shown(s: Sheet): Shown {
   const stops = fresh()?.advice.some((one) => one.stop);
   const past = edge.due !== null && edge.due < at && at - edge.due <= QUIET_MIN;
   // The book's first line is the stop, in words: `NOW 9:42 am: STOP. Feather it out.`
-  const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ \d+:\d\d[^:]*: /, "") : past ? w("past") : "";
+  const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ \d+:\d\d[^:]*: /, "") : past ? w("past") : refusedField(s, found);
   return {
     sheet: s, day: found, now: at, big: big(s, found, edge.due, at), by: edge.by, stop, status: status(),
     waits: unsent().length > 0,
@@ -69,6 +69,10 @@ function shown(s: Sheet): Shown {
     mixing: mix, refused: refusedBy(s, mix), wash: s.washing ? washOf(s, all) : null, washBook: freshWashing(), told: toldBy(s), room: free,
   };
 }
+
+/** NO, before a field is begun that cannot be done as planned. */
+const refusedField = (s: Sheet, { field, begun }: Day): string =>
+  field?.cannot && !begun ? w("cannotField", { rooms: roomsOf(s, field) }) : "";
 
 /** Why the gate refuses what is to be mixed next, by the table that lies here. */
 function refusedBy(s: Sheet, { parts }: Mixing): Reason | null {
@@ -198,6 +202,7 @@ function figures(): void {
   const text = told.until === null ? told.word : countdown(told.until - at);
   if (output.textContent !== text) output.textContent = text;
   output.classList.toggle("long", text.length > 5);
+  output.classList.toggle("longer", text.length > 6);
   output.classList.toggle("out", told.edge && told.until !== null && told.until - at < 1);
   const share = now.due === null ? 0 : Math.min(Math.max((now.due - at) / Math.max(now.day.low, 1e-9), 0), 1);
   document.getElementById("left")?.setAttribute("width", String(share * 100));

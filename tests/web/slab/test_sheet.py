@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
 import pytest
 from tests.midday import HOUSES, day_of
 
+from farwall.papers.run_sheet.names import fits
 from farwall.readers.plan_json import plan_to_dict
 from farwall.web.slab.sheet import sheet_of
 
@@ -78,3 +80,18 @@ def test_a_coat_carries_the_name_of_its_stain_beside_the_id_that_the_gate_asks_b
     ]  # fmt: skip
     unnamed = sheet_of({key: plan[key] for key in plan if key != "stain_names"}, "house")["coats"]
     assert not any("stain_name" in one for one in unnamed)
+
+
+@pytest.mark.parametrize("verdict", ["fits", "helper", "two", "stop-line", "cannot"])
+@pytest.mark.parametrize("helper", [True, False])
+@pytest.mark.parametrize("sprayers", [1, 2])
+def test_a_field_that_must_be_planned_again_says_so_as_the_run_sheet_does(
+    verdict, helper, sprayers
+):
+    plan = day_of("quince-street")
+    crew = replace(plan.inputs.crew, helper=helper, sprayers=sprayers)
+    fields = (replace(plan.fields[0], verdict=verdict), *plan.fields[1:])
+    told = replace(plan, inputs=replace(plan.inputs, crew=crew), fields=fields)
+    carried = {one["id"]: one for one in sheet_of(plan_to_dict(told), "house")["fields"]}
+    for one in told.fields:
+        assert carried[one.id].get("cannot", False) is not fits(told, one), one.id

@@ -41,6 +41,8 @@ export interface Field {
   /** Minutes that an edge may be left, to be safe. */
   low: number;
   bands: Row[];
+  /** It cannot be done as planned: an edge would die, or somebody be shut in. */
+  cannot?: boolean;
 }
 
 /** id, sprayer, start, end, age of the edge it meets, litres, number of its shape. */

@@ -27,9 +27,10 @@ def sheet_of(
 
     Keys: `rooms` labels by id; `fields` with number `no` in the coat, `low` [min] that an edge
     lives to be safe, and `bands` as rows of id, sprayer, start [min], end [min], age of the edge
-    met [min], litres, number of its shape; `fills` with the band before which they come and the
-    door nearest to them; `looks` into the last fields; `shapes` rings [cm]; `walls` rings [cm] by
-    room; `doors` [cm]; `washing` as `slab.washing` has it, where it is told.
+    met [min], litres, number of its shape, and `cannot` where it must be planned again; `fills`
+    with the band before which they come and the door nearest to them; `looks` into the last
+    fields; `shapes` rings [cm]; `walls` rings [cm] by room; `doors` [cm]; `washing` as
+    `slab.washing` has it, where it is told.
     """
     shapes = _Shapes()
     inputs = document["inputs"]
@@ -108,7 +109,19 @@ def _field(document: Mapping[str, Any], field: Mapping[str, Any], shapes: _Shape
             ]
             for band in field["bands"]
         ],
+        **({} if _fits(document, field) else {"cannot": True}),
     }  # fmt: skip
+
+
+def _fits(document: Mapping[str, Any], field: Mapping[str, Any]) -> bool:
+    """Whether this crew may spray the field as it stands, as the run sheet has it."""
+    verdict, crew = field["verdict"], document["inputs"]["crew"]
+    if verdict == "helper":
+        return bool(crew["helper"])
+    if verdict == "two":
+        alive = field["peak_age_min"] <= field["open_time_min"]["low"]
+        return crew["sprayers"] >= 2 and bool(alive)
+    return bool(verdict == "fits")
 
 
 def _order(field: Mapping[str, Any]) -> int:
