@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -44,6 +45,11 @@ class Form:
         """From end to end."""
         return 2 * self.radius_m * math.sin(self.half_angle)
 
+    @property
+    def turned_round(self) -> Form:
+        """The same, looking the other way."""
+        return replace(self, turn=self.turn + math.pi)
+
     def half_thick(self, off: Floats) -> Floats:
         """Half its thickness at angles off its middle. [m]"""
         held = np.clip(off / self.half_angle, -1, 1)
@@ -65,13 +71,11 @@ class Form:
 
 
 def waves_of_forms(point_m: float, shape: tuple[int, ...]) -> Iterator[tuple[Form, Waves]]:
-    """Every form and its waves; one turned by half a circle has the same waves, mirrored."""
+    """Forms of the first half of all turns and their waves; turned round, those are mirrored."""
     for radius, thick, half_angle in SIZES:
         for turn in range(TURNS // 2):
             form = Form(radius, thick, half_angle, 2 * math.pi * turn / TURNS)
-            waves = np.asarray(np.fft.rfft2(drawn(form, point_m, shape)), np.complex64)
-            yield form, waves
-            yield Form(radius, thick, half_angle, form.turn + math.pi), np.conj(waves)
+            yield form, np.asarray(np.fft.rfft2(drawn(form, point_m, shape)), np.complex64)
 
 
 def drawn(form: Form, point_m: float, shape: tuple[int, ...]) -> Floats32:

@@ -85,7 +85,7 @@ def _candidates(bare: Ground) -> list[tuple[tuple[float, float], Form, float]]:
     forms: list[Form] = []
     for form, waves in waves_of_forms(point_m, laid.shape):
         laid.lay(len(forms), waves)
-        forms.append(form)
+        forms += [form, form.turned_round]
     answer, which = laid.answer(seen), laid.which
     rows, columns = np.ogrid[: seen.shape[0], : seen.shape[1]]
     found: list[tuple[tuple[float, float], Form, float]] = []
@@ -131,14 +131,16 @@ class _Laid:
         self.which = np.zeros(held.shape, dtype=np.int16)
 
     def lay(self, number: int, drawn: Waves) -> None:
-        """One form on every place."""
-        scale = math.sqrt(float(np.mean(abs(drawn) ** 2 / self._power)))
+        """One form on every place, and turned by half a circle as the next number."""
+        power = drawn.real**2 + drawn.imag**2
+        by = np.float32(1 / max(math.sqrt(float(np.mean(power / self._power))), 1e-9))
         rows, columns = self._size
-        out = np.fft.irfft2(self._white * np.conj(drawn), s=self.shape)[:rows, :columns]
-        out = out / max(scale, 1e-9)
-        better = out > self._best
-        np.copyto(self._best, out, where=better, casting="same_kind")
-        np.copyto(self.which, np.int16(number), where=better)
+        white = self._white * by
+        for n, waves in enumerate((np.conj(drawn), drawn)):
+            out = np.fft.irfft2(white * waves, s=self.shape)[:rows, :columns]
+            better = out > self._best
+            np.copyto(self._best, out, where=better, casting="same_kind")
+            np.copyto(self.which, np.int16(number + n), where=better)
 
     def answer(self, seen: Bools) -> Floats32:
         """The best answer at each place, in spreads; 0 where nothing may be proposed."""
