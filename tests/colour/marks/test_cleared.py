@@ -8,7 +8,7 @@ import pytest
 from tests.colour.marks.drawn import cloud
 
 from farwall.colour.marks.cleared import FINGERS_M, cleared
-from farwall.colour.marks.ground import HAND_M, ground_of
+from farwall.colour.marks.ground import HAND_M, filled, ground_of
 from farwall.colour.marks.nouns import Sheet
 
 STEP_M, SHAPE = 0.005, (480, 640)
@@ -78,3 +78,15 @@ def test_a_sheet_that_shows_no_floor_is_left_alone():
     ground = ground_of(sheet)
     dark = replace(ground, known=np.zeros_like(ground.known), seen=np.zeros_like(ground.seen))
     assert cleared(sheet, dark) is dark
+
+
+def test_three_layers_are_filled_at_once_as_one_by_one():
+    layers = np.stack([cloud(n, SHAPE, 1.2) for n in range(3)], axis=-1).astype(np.float32)
+    known = np.ones(SHAPE, bool)
+    known[100:300, 200:420] = False
+    known[:, :60] = False
+    once = filled(layers, known, STEP_M)
+    for n in range(3):
+        alone = filled(np.ascontiguousarray(layers[..., n]), known, STEP_M)
+        assert np.abs(once[..., n] - alone).max() < 1e-5
+        assert np.array_equal(once[known][:, n], layers[known][:, n])

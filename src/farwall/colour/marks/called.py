@@ -130,11 +130,12 @@ def _dark(shape: Shape) -> str | None:
 
 
 def called_crescent(crescent: Crescent) -> Called:
-    """A crescent that the filter found."""
+    """A crescent that the filter found; how sure is a share of such finds already."""
     return Called(
-        "missed crescent", _sure(3.0 * (crescent.over - 1.35)),
-        f"lighter in the form of a crescent, radius {crescent.radius_m:.2f} m; "
-        f"{crescent.over:.1f} times the best that mottle like this floor's gave",
+        "missed crescent", crescent.sure,
+        f"lighter in the form of a crescent, radius {crescent.form.radius_m:.2f} m; it stands out "
+        f"{crescent.answer:.1f} spreads of this floor, and its gentler side changes "
+        f"{max(crescent.gentler, 0.0):.1f} times as fast as the floor does",
     )  # fmt: skip
 
 

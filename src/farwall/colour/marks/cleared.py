@@ -54,9 +54,8 @@ def _logs(sheet: Sheet, ground: Ground) -> list[Floats32]:
     lab = cv2.resize(only, size, interpolation=cv2.INTER_AREA) / np.maximum(share, 1e-6)[..., None]
     light = cv2.cvtColor(np.ascontiguousarray(lab, np.float32), cv2.COLOR_LAB2LRGB)
     logs = -np.log(np.maximum(light, _LEAST_LIGHT))
-    return [
-        filled(np.ascontiguousarray(logs[..., n]), ground.known, ground.step_m) for n in range(3)
-    ]
+    whole = filled(logs, ground.known, ground.step_m)
+    return [np.ascontiguousarray(whole[..., n]) for n in range(3)]
 
 
 def _thinned(ground: Ground, logs: list[Floats32]) -> Floats32:

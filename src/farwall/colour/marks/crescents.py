@@ -1,76 +1,102 @@
 """Missed crescents: what two circles of the wand leave between them, sought by its form.
 
 A crescent of a told size and turn is laid on every place of the floor and weighed against mottle of
-the floor's own waves: a matched filter in noise that is not white [turin-1960], here for -ln Y held
-to three spreads, so that glare's rim and a stone do not shout. Forms: circles of 0.16 to 0.33 m, as
-an arm draws them (common practice, no source), 6 cm at the thickest.
+the floor's own waves: a matched filter in noise that is not white [turin-1960], here for -ln Y with
+its mottle thinned, held to three spreads of the floor near by, so that a stone does not shout. What
+answers best is then judged by its sides (`crescent_sides`).
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 import numpy as np
 from numpy.typing import NDArray
 
+from farwall.colour.marks.crescent_forms import Form, Waves, waves_of_forms
+from farwall.colour.marks.crescent_sides import chance_of, gentler_side, steepness_of
 from farwall.colour.marks.ground import Bools, Ground, blurred
 from farwall.colour.marks.nouns import Floats32
 from farwall.nouns import dataclass
 
 POINT_M = 0.02
-RADII_M = (0.16, 0.23, 0.33)
-THICK_M = (0.06,)
-TURNS = 16
-_HALF_ANGLE = 1.05
-_USUAL = 4.6
-"""Largest answer in the mottle of a floor about 3 m wide, in spreads. Measured here."""
-_APART_M = 0.25
+CANDIDATES, LEAST_ANSWER = 12, 3.0
+"""So many of the best places are judged, none that answers less, in spreads."""
+_APART_M, _SAME_M = 0.20, 0.25
 _LOCAL_M = 0.4
+_HELD, _CAPPED = 3.0, 4.0
 
 
 @dataclass(frozen=True)
 class Crescent:
-    """at: (row, column) of its thickest place · over: its answer by the largest in mottle."""
+    """at: (row, column) of its thickest place · answer: of the filter, in spreads of the floor ·
+    gentler: how steep its gentler side is, in spreads of changes on this floor.
+    """
 
     at: tuple[float, float]
-    radius_m: float
-    thick_m: float
-    turn: float
-    over: float
-    outline: NDArray[np.float64]
+    form: Form
+    answer: float
+    gentler: float
+
+    @property
+    def sure(self) -> float:
+        """How many such finds are crescents, 0 to 1, on invented floors."""
+        return chance_of(self.answer, self.gentler)
+
+    def outline(self, step_m: float) -> NDArray[np.float64]:
+        """(n, 2): rows and columns."""
+        return np.asarray(self.form.outline() / step_m + self.at, np.float64)
 
 
-def crescents_of(
-    ground: Ground, mottle: Floats32, *, least: float, most: int = 4
-) -> list[Crescent]:
-    """Crescents whose answer is at least `least` times the largest in mottle, the surest first."""
-    shrink = max(round(POINT_M / ground.step_m), 1)
-    point_m = ground.step_m * shrink
-    seen = _small(ground.seen.astype(np.float32), shrink) > 0.5
-    if min(seen.shape) < 16 or not seen.any():
+def crescents_of(bare: Ground) -> list[Crescent]:
+    """Places that look most like crescents, the likeliest first, apart from one another.
+
+    bare: the floor with mottle thinned, glare, cracks and joints cut out (`glare.unglared`).
+    """
+    places = _candidates(bare)
+    if not places:
         return []
-    forms = [(r, t, k) for r in RADII_M for t in THICK_M for k in range(TURNS)]
-    floor, null = (_Held(_small(one, shrink), seen, point_m) for one in (ground.flat, mottle))
-    # A form is drawn once and laid on both.
-    for n, form in enumerate(forms):
-        drawn = _waves(_drawn(form, point_m, floor.shape))
-        floor.lay(n, drawn)
-        null.lay(n, drawn)
-    answer, which = floor.answer(), floor.which
-    most_null = float(null.answer()[seen].max())
-    usual = math.sqrt(max(most_null, 0.5 * _USUAL) * _USUAL)
-    found: list[Crescent] = []
-    answer = np.where(seen, answer, 0)
-    apart = _APART_M / point_m
+    steepness = steepness_of(bare)
+    made = []
+    for at, form, answer in places:
+        gentler = gentler_side(bare, at, form, steepness)
+        if gentler is not None:
+            made.append(Crescent(at, form, answer, gentler))
+    return _apart(sorted(made, key=lambda one: -one.sure), _SAME_M / bare.step_m)
+
+
+def _apart(found: Sequence[Crescent], points: float) -> list[Crescent]:
+    kept: list[Crescent] = []
+    for one in found:
+        if all(math.dist(one.at, other.at) >= points for other in kept):
+            kept.append(one)
+    return kept
+
+
+def _candidates(bare: Ground) -> list[tuple[tuple[float, float], Form, float]]:
+    """Where the filter answers best, which form, and how much in spreads."""
+    shrink = max(round(POINT_M / bare.step_m), 1)
+    point_m = bare.step_m * shrink
+    seen, known = (_small(of.astype(np.float32), shrink) > 0.5 for of in (bare.seen, bare.known))
+    if min(seen.shape) < 16 or not seen.any() or not known.any():
+        return []
+    laid = _Laid(_held(_small(bare.flat, shrink), known, point_m))
+    forms: list[Form] = []
+    for form, waves in waves_of_forms(point_m, laid.shape):
+        laid.lay(len(forms), waves)
+        forms += [form, form.turned_round]
+    answer, which = laid.answer(seen), laid.which
     rows, columns = np.ogrid[: seen.shape[0], : seen.shape[1]]
-    while len(found) < most:
+    found: list[tuple[tuple[float, float], Form, float]] = []
+    while len(found) < CANDIDATES:
         row, column = (int(n) for n in np.unravel_index(int(answer.argmax()), answer.shape))
-        over = float(answer[row, column]) / usual
-        if over < least:
+        best = float(answer[row, column])
+        if best < LEAST_ANSWER:
             break
         at = ((row + 0.5) * shrink, (column + 0.5) * shrink)
-        found.append(_crescent(forms[int(which[row, column])], at, over, ground.step_m))
-        answer[np.hypot(rows - row, columns - column) < apart] = 0
+        found.append((at, forms[int(which[row, column])], best))
+        answer[np.hypot(rows - row, columns - column) < _APART_M / point_m] = 0
     return found
 
 
@@ -81,40 +107,47 @@ def _small(of: Floats32, shrink: int) -> Floats32:
     return np.asarray(cv2.resize(of, size, interpolation=cv2.INTER_AREA), dtype=np.float32)
 
 
-class _Held:
-    """A picture held to three spreads, and the best answer at each place so far."""
+def _held(flat: Floats32, known: Bools, point_m: float) -> Floats32:
+    """By the spread of the floor near by, and held to three of it; 0 where nothing is known."""
+    told = flat[known]
+    spread = max(float(np.median(abs(told - np.median(told)))) / 0.6745, 1e-5)
+    capped = np.clip(flat, -_CAPPED * spread, _CAPPED * spread) * known
+    weight = np.maximum(blurred(known.astype(np.float32), _LOCAL_M / point_m), 0.05)
+    near = np.sqrt(np.maximum(blurred(capped**2, _LOCAL_M / point_m) / weight, 1e-12))
+    least = 0.4 * np.median(near[known])
+    return np.asarray(np.clip(flat / np.maximum(near, least), -_HELD, _HELD) * known, np.float32)
 
-    def __init__(self, flat: Floats32, seen: Bools, point_m: float) -> None:
-        near = np.sqrt(np.maximum(blurred(flat**2, _LOCAL_M / point_m), 1e-12))
-        held = np.clip(flat / np.maximum(near, 0.4 * np.median(near[seen])), -3, 3) * seen
-        self.seen = seen
-        self.shape = (_quick_length(seen.shape[0] + 24), _quick_length(seen.shape[1] + 24))
-        spectrum = _waves(held.astype(np.float32), self.shape)
+
+class _Laid:
+    """The floor, and the best answer of all forms at each place so far."""
+
+    def __init__(self, held: Floats32) -> None:
+        self._size = held.shape
+        self.shape = (_quick_length(held.shape[0] + 24), _quick_length(held.shape[1] + 24))
+        spectrum = np.asarray(np.fft.rfft2(held, s=self.shape), np.complex64)
         self._power = _power(spectrum, self.shape)
         self._white = spectrum / self._power
-        self._best = np.full(seen.shape, -np.inf, dtype=np.float32)
-        self.which = np.zeros(seen.shape, dtype=np.int16)
+        self._best = np.full(held.shape, -np.inf, dtype=np.float32)
+        self.which = np.zeros(held.shape, dtype=np.int16)
 
-    def lay(self, number: int, drawn: NDArray[np.complex64]) -> None:
-        """One form on every place."""
-        scale = math.sqrt(float(np.mean(abs(drawn) ** 2 / self._power)))
-        rows, columns = self.seen.shape
-        out = np.fft.irfft2(self._white * np.conj(drawn), s=self.shape)[:rows, :columns]
-        out = out / max(scale, 1e-9)
-        better = out > self._best
-        np.copyto(self._best, out, where=better)
-        np.copyto(self.which, np.int16(number), where=better)
+    def lay(self, number: int, drawn: Waves) -> None:
+        """One form on every place, and turned by half a circle as the next number."""
+        power = drawn.real**2 + drawn.imag**2
+        by = np.float32(1 / max(math.sqrt(float(np.mean(power / self._power))), 1e-9))
+        rows, columns = self._size
+        white = self._white * by
+        for n, waves in enumerate((np.conj(drawn), drawn)):
+            out = np.fft.irfft2(white * waves, s=self.shape)[:rows, :columns]
+            better = out > self._best
+            np.copyto(self._best, out, where=better, casting="same_kind")
+            np.copyto(self.which, np.int16(number + n), where=better)
 
-    def answer(self) -> Floats32:
-        """The best answer at each place, in spreads."""
-        best, seen = self._best, self.seen
+    def answer(self, seen: Bools) -> Floats32:
+        """The best answer at each place, in spreads; 0 where nothing may be proposed."""
+        best = self._best
         middle = np.median(best[seen])
         spread = float(np.percentile(abs(best[seen] - middle), 68)) or 1.0
-        return np.asarray((best - middle) / spread, dtype=np.float32)
-
-
-def _waves(of: Floats32, shape: tuple[int, int] | None = None) -> NDArray[np.complex64]:
-    return np.asarray(np.fft.rfft2(of, s=shape), np.complex64)
+        return np.asarray(np.where(seen, (best - middle) / spread, 0), dtype=np.float32)
 
 
 def _quick_length(least: int) -> int:
@@ -130,7 +163,7 @@ def _quick_length(least: int) -> int:
         length += 1
 
 
-def _power(spectrum: NDArray[np.complex64], shape: tuple[int, ...]) -> Floats32:
+def _power(spectrum: Waves, shape: tuple[int, ...]) -> Floats32:
     """The power of waves by their length alone, smoothed."""
     f = np.hypot(np.fft.fftfreq(shape[0])[:, None], np.fft.rfftfreq(shape[1])[None, :])
     ring = np.minimum((f * 60).astype(int), 42)
@@ -139,56 +172,3 @@ def _power(spectrum: NDArray[np.complex64], shape: tuple[int, ...]) -> Floats32:
     kind = np.convolve(np.pad(mean, 1, mode="edge"), [0.25, 0.5, 0.25], mode="valid")
     floor = 0.02 * float(kind.max())
     return np.asarray(np.interp(f * 60, np.arange(len(kind)) + 0.5, kind) + floor, np.float32)
-
-
-def _drawn(form: tuple[float, float, int], point_m: float, shape: tuple[int, ...]) -> Floats32:
-    """The crescent, lighter (below 0), its thickest place at the corner (0, 0), wrapped round."""
-    radius, thick, turn = form
-    fine = 3
-    rows = (np.fft.fftfreq(shape[0] * fine) * shape[0] * fine + 0.5) * point_m / fine
-    columns = (np.fft.fftfreq(shape[1] * fine) * shape[1] * fine + 0.5) * point_m / fine
-    keep = radius * 2.2
-    r, c = np.flatnonzero(abs(rows) < keep), np.flatnonzero(abs(columns) < keep)
-    inside = _inside(rows[r][:, None], columns[c][None, :], radius, thick, turn)
-    out = np.zeros(shape, dtype=np.float32)
-    # Fine points are gathered by rows first, then by columns, in cells of three by three.
-    tall = np.add.reduceat(inside, *_cells(r // fine), axis=0)
-    both = np.add.reduceat(tall, *_cells(c // fine), axis=1)
-    out[np.ix_(np.unique(r // fine), np.unique(c // fine))] = -both / fine**2
-    return out
-
-
-def _cells(of: NDArray[np.intp]) -> tuple[NDArray[np.intp]]:
-    """Where each run of the same cell begins."""
-    return (np.flatnonzero(np.diff(of, prepend=-1)),)
-
-
-def _inside(
-    y: NDArray[np.float64], x: NDArray[np.float64], radius: float, thick: float, turn: int
-) -> NDArray[np.float64]:
-    angle = 2 * math.pi * turn / TURNS
-    # The middle of the circle lies a radius back from the thickest place.
-    dy, dx = y + radius * math.sin(angle), x + radius * math.cos(angle)
-    from_arc = abs(np.hypot(dy, dx) - radius)
-    near = np.nonzero(from_arc < thick / 2)  # nowhere else is a crescent
-    off = np.remainder(np.arctan2(dy[near[0], 0], dx[0, near[1]]) - angle + math.pi, 2 * math.pi)
-    off -= math.pi
-    half = thick / 2 * np.cos(np.clip(off / _HALF_ANGLE, -1, 1) * math.pi / 2)
-    found = np.zeros(from_arc.shape)
-    found[near] = from_arc[near] < half
-    return found
-
-
-def _crescent(
-    form: tuple[float, float, int], at: tuple[float, float], over: float, step_m: float
-) -> Crescent:
-    radius, thick, turn = form
-    angle = 2 * math.pi * turn / TURNS
-    off = np.linspace(-_HALF_ANGLE, _HALF_ANGLE, 15)
-    half = np.maximum(thick / 2 * np.cos(off / _HALF_ANGLE * math.pi / 2), 0.006)
-    ring = []
-    for far, order in ((radius + half, slice(None)), (radius - half, slice(None, None, -1))):
-        down = far * np.sin(off + angle) - radius * math.sin(angle)
-        right = far * np.cos(off + angle) - radius * math.cos(angle)
-        ring.append(np.stack((down, right), axis=1)[order] / step_m + at)
-    return Crescent(at, radius, thick, angle, over, np.concatenate(ring))

@@ -31,7 +31,7 @@ from farwall.colour.marks.ground import (
     filled,
 )
 from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
-from farwall.colour.marks.placed import band, lighter_by, ring_of, spot
+from farwall.colour.marks.placed import band, covered, lighter_by, ring_of, spot
 from farwall.colour.marks.sides import Sides, Strip, chance_of, sides_of
 from farwall.nouns import dataclass
 
@@ -72,10 +72,17 @@ class EdgeFind:
 
 
 def edge_laps(
-    sheet: Sheet, ground: Ground, edges: Sequence[KnownEdge], slab: Sequence[Mark]
+    sheet: Sheet,
+    ground: Ground,
+    edges: Sequence[KnownEdge],
+    slab: Sequence[Mark],
+    own: Ground | None = None,
 ) -> list[Mark]:
-    """Lap lines proposed along known edges, the surest first; none along another."""
-    found = edge_finds(sheet, ground, edges, slab)
+    """Lap lines proposed along known edges, the surest first; none along another.
+
+    own: the ground with mottle thinned, where it is reckoned already.
+    """
+    found = edge_finds(sheet, ground, edges, slab, own=own)
     return [_mark(sheet, ground, one) for one in apart(found) if one.sure >= LEAST_SURE]
 
 
@@ -93,16 +100,19 @@ def edge_finds(
     ground: Ground,
     edges: Sequence[KnownEdge],
     slab: Sequence[Mark],
+    *,
     off_edge: float = BESIDE,
+    own: Ground | None = None,
 ) -> list[EdgeFind]:
     """The best strip along each edge that the sheet shows enough of, whether likely or not.
 
-    off_edge: taken from each piece for lying a standard deviation off, by its square.
+    off_edge: taken from each piece for lying a standard deviation off, by its square ·
+    own: the ground with mottle thinned, where it is reckoned already.
     """
     if not edges or not ground.seen.any():
         return []
-    own = cleared(sheet, ground)
-    seen = own.seen & ~_drawn(sheet, ground, slab)
+    own = own or cleared(sheet, ground)
+    seen = own.seen & ~covered(sheet, ground, slab, _SLAB_M)
     if not seen.any():
         return []
     dark = filled(own.dark, seen, ground.step_m)
@@ -163,20 +173,6 @@ def _onto(sheet: Sheet, ground: Ground, edge: KnownEdge) -> Floats:
     line = np.array(edge.line, np.float64)
     off = np.stack([sheet.top_m - line[:, 1], line[:, 0] - sheet.left_m], axis=1)
     return np.asarray(off / ground.step_m - 0.5, np.float64)
-
-
-def _drawn(sheet: Sheet, ground: Ground, slab: Sequence[Mark]) -> Bools:
-    """Where cracks and joints lie, and a finger beside them."""
-    import cv2
-
-    canvas = np.zeros(ground.seen.shape, np.uint8)
-    thick = 2 * round(_SLAB_M / ground.step_m) + 1
-    for one in slab:
-        ring = (np.array(one.outline) - [sheet.left_m, sheet.top_m]) * [1, -1] / ground.step_m
-        points = ring.round().astype(np.int32).reshape(-1, 1, 2)
-        cv2.fillPoly(canvas, [points], (1,))
-        cv2.polylines(canvas, [points], isClosed=True, color=(1,), thickness=thick)
-    return np.asarray(canvas > 0)
 
 
 def apart(found: Sequence[EdgeFind]) -> list[EdgeFind]:

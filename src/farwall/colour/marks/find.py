@@ -25,13 +25,15 @@ from farwall.colour.marks.called import (
     called_crescent,
     called_dot,
 )  # fmt: skip
+from farwall.colour.marks.cleared import cleared
 from farwall.colour.marks.crescents import crescents_of
 from farwall.colour.marks.dots import dots_of
 from farwall.colour.marks.edges import edge_laps, of_no_edge
+from farwall.colour.marks.glare import unglared
 from farwall.colour.marks.ground import Ground, ground_of
 from farwall.colour.marks.lines import alone, hidden_share, lines_of
 from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
-from farwall.colour.marks.placed import band, disc, lighter_by, ring_of, spot
+from farwall.colour.marks.placed import band, covered, disc, lighter_by, ring_of, spot
 from farwall.colour.marks.profile import profile_of
 from farwall.colour.marks.shape import shape_of
 from farwall.colour.marks.sifted import by_trust, sifted
@@ -39,7 +41,13 @@ from farwall.colour.marks.surrogate import surrogate_of
 from farwall.colour.marks.trust import likelihood
 from farwall.colour.marks.walls import wall_laps
 
-CRESCENT_OVER = 1.3
+CRESCENT_SURE = 0.04
+"""A crescent less likely than this is not proposed. Chosen on invented floors."""
+MOST_CRESCENTS = 2
+"""Where more places look like crescents they are the floor's own. Chosen likewise."""
+BORNE_OUT_M = 0.1
+"""A slim light area is a crescent where the search by form finds one so near. Chosen likewise."""
+BESIDE_SLAB_M = 0.02
 AREA_OVER = 1.1
 
 
@@ -58,15 +66,21 @@ def marks_in(sheet: Sheet, edges: Sequence[KnownEdge] = ()) -> tuple[Mark, ...]:
         return ()
     mottle = surrogate_of(ground.flat)
     slab, lines = _line_marks(sheet, ground, mottle)
-    laps = edge_laps(sheet, ground, edges, slab) if edges else wall_laps(sheet, ground, slab)
+    own = cleared(sheet, ground)
+    laps = (
+        edge_laps(sheet, ground, edges, slab, own) if edges
+        else wall_laps(sheet, ground, slab, own)
+    )  # fmt: skip
+    bare = unglared(ground, own, covered(sheet, ground, slab, BESIDE_SLAB_M))
     found = [one for one in of_no_edge(lines) if not _lies_along(one, laps)]
-    for mark in (
-        *_area_marks(sheet, ground, mottle), *_dot_marks(sheet, ground),
-        *_crescent_marks(sheet, ground, mottle),
-    ):  # fmt: skip
-        if not _told_already(mark, [*slab, *laps, *found]):
+    crescents = _crescent_marks(sheet, ground, bare)
+    for mark in (*_area_marks(sheet, ground, mottle), *_dot_marks(sheet, ground)):
+        if not _told_already(mark, [*slab, *laps, *found]) and _borne_out(mark, crescents):
             found.append(mark)
     told = [replace(one, confidence=round(likelihood(one.confidence), 3)) for one in sifted(found)]
+    told += [
+        one for one in crescents[:MOST_CRESCENTS] if not _told_already(one, [*slab, *laps, *told])
+    ]  # fmt: skip
     return tuple(sorted([*slab, *laps, *told], key=by_trust))
 
 
@@ -107,13 +121,15 @@ def _area_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> list[Mark]:
     return found
 
 
-def _crescent_marks(sheet: Sheet, ground: Ground, mottle: Floats32) -> list[Mark]:
+def _crescent_marks(sheet: Sheet, ground: Ground, bare: Ground) -> list[Mark]:
+    """Crescents by their form, the likeliest first."""
     return [
         _mark(
             sheet, ground, called_crescent(one), at=np.array(one.at),
-            outline=one.outline, length_m=2 * one.radius_m, width_m=one.thick_m,
+            outline=one.outline(ground.step_m), length_m=one.form.length_m,
+            width_m=one.form.thick_m,
         )
-        for one in crescents_of(ground, mottle, least=CRESCENT_OVER, most=1)
+        for one in crescents_of(bare) if one.sure >= CRESCENT_SURE
     ]  # fmt: skip
 
 
@@ -147,6 +163,14 @@ def _lies_along(mark: Mark, laps: Sequence[Mark]) -> bool:
     shape = shapely.make_valid(shapely.Polygon(mark.outline))
     told = shapely.union_all([shapely.make_valid(shapely.Polygon(one.outline)) for one in laps])
     return bool(shape.intersection(told.buffer(0.05)).area >= 0.5 * shape.area)
+
+
+def _borne_out(mark: Mark, crescents: Sequence[Mark]) -> bool:
+    """Whether what an outline calls a crescent has the form of one, too."""
+    return mark.kind != "missed crescent" or any(
+        math.dist(one.at, point) < BORNE_OUT_M
+        for one in crescents for point in (mark.at, *mark.outline)
+    )  # fmt: skip
 
 
 def _told_already(mark: Mark, marks: list[Mark]) -> bool:

@@ -75,7 +75,7 @@ def blurred(of: Floats32, sigma: float) -> Floats32:
 
     shrink = 2 ** max(int(np.log2(max(sigma / 4, 1))), 0)
     if shrink > 1:
-        rows, columns = of.shape
+        rows, columns = of.shape[:2]
         size = (max(-(-columns // shrink), 1), max(-(-rows // shrink), 1))
         small = cv2.resize(of, size, interpolation=cv2.INTER_AREA)
         wide = cv2.GaussianBlur(small, (0, 0), sigma / shrink, borderType=cv2.BORDER_REFLECT)
@@ -110,21 +110,23 @@ def _check(sheet: Sheet) -> None:
 
 
 def filled(of: Floats32, known: Bools, step_m: float) -> Floats32:
-    """Holes filled from beside them, from near to far."""
+    """Holes filled from beside them, from near to far. of: one picture, or up to four as layers."""
     if known.all():
         return of
-    only, have = np.where(known, of, 0).astype(np.float32), known.copy()
+    layers = of.reshape(*known.shape, -1)
+    only, have = np.where(known[..., None], layers, 0).astype(np.float32), known.copy()
     filled = only.copy()
     weight = known.astype(np.float32)
     sigma = 0.02 / step_m
-    while not have.all() and sigma < 4 * max(of.shape):
+    while not have.all() and sigma < 4 * max(known.shape):
         share = blurred(weight, sigma)
         near = ~have & (share > 0.05)
-        filled[near] = (blurred(only, sigma) / np.maximum(share, 1e-6))[near]
+        told = blurred(only, sigma).reshape(layers.shape)
+        filled[near] = told[near] / np.maximum(share[near], 1e-6)[:, None]
         have |= near
         sigma *= 2
-    filled[~have] = float(np.median(of[known]))
-    return filled
+    filled[~have] = np.median(layers[known], axis=0)
+    return filled.reshape(of.shape)
 
 
 def seen_of(known: Bools, step_m: float, hand_m: float) -> Bools:

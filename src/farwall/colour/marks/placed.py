@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 import numpy as np
 from numpy.typing import NDArray
 
-from farwall.colour.marks.ground import Ground
-from farwall.colour.marks.nouns import Point, Ring, Sheet
+from farwall.colour.marks.ground import Bools, Ground
+from farwall.colour.marks.nouns import Mark, Point, Ring, Sheet
 
 Floats = NDArray[np.float64]
 _MOST = 80
@@ -60,3 +61,17 @@ def lighter_by(ground: Ground, outline: Floats) -> float:
         return 0.0
     within, beside = (float(np.median(dark[mask])) for mask in (inside > 0, around))
     return 116 * (math.exp(-within / 3) - math.exp(-beside / 3))
+
+
+def covered(sheet: Sheet, ground: Ground, marks: Sequence[Mark], beside_m: float) -> Bools:
+    """Where the marks lie on the ground, and so far beside them."""
+    import cv2
+
+    canvas = np.zeros(ground.seen.shape, np.uint8)
+    thick = 2 * round(beside_m / ground.step_m) + 1
+    for one in marks:
+        ring = (np.array(one.outline) - [sheet.left_m, sheet.top_m]) * [1, -1] / ground.step_m
+        points = ring.round().astype(np.int32).reshape(-1, 1, 2)
+        cv2.fillPoly(canvas, [points], (1,))
+        cv2.polylines(canvas, [points], isClosed=True, color=(1,), thickness=thick)
+    return np.asarray(canvas > 0)

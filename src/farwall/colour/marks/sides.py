@@ -88,7 +88,7 @@ def sides_of(
     if not strips or not seen[::5, ::5].any():
         return [None] * len(strips)
     cut = [_straight(dark, seen, step_m, one.points) for one in strips]
-    gradient = _gradient(dark, seen, step_m)
+    gradient = gradient_of(dark, seen, step_m)
     spreads = {w: _spread(dark, seen, step_m, w) for w in {one.width_m for one in strips}}
     made: list[Sides | None] = []
     for one, (flat, shown) in zip(strips, cut, strict=True):
@@ -163,7 +163,7 @@ def _change(flat: Floats) -> Floats:
     return np.asarray(gaussian_filter(flat, sigma, order=(0, 1), mode="nearest"), np.float64)
 
 
-def _gradient(dark: Floats32, seen: Bools, step_m: float) -> float:
+def gradient_of(dark: Floats32, seen: Bools, step_m: float) -> float:
     """Spread of a change across any line of this floor, by a place across."""
     from scipy.ndimage import gaussian_filter
 
@@ -173,7 +173,7 @@ def _gradient(dark: Floats32, seen: Bools, step_m: float) -> float:
         change = gaussian_filter(dark, sigma, order=order, mode="nearest", truncate=3.0)
         told.append(change[::5, ::5][seen[::5, ::5]])
     every = np.concatenate(told) * (ACROSS_M / step_m)
-    return _middling(every)
+    return middling(every)
 
 
 def _spread(dark: Floats32, seen: Bools, step_m: float, width_m: float) -> float:
@@ -195,10 +195,10 @@ def _spread(dark: Floats32, seen: Bools, step_m: float, width_m: float) -> float
         ]
         beside = (far * means[2] - near * means[1]) / (far - near)
         told.append((means[0] - beside)[::5, ::5][known[::5, ::5]])
-    return _middling(np.concatenate(told))
+    return middling(np.concatenate(told))
 
 
-def _middling(of: NDArray[np.floating]) -> float:
+def middling(of: NDArray[np.floating]) -> float:
     """Spread from the middle two quarters, never nothing."""
     return max(float(np.median(np.abs(of - np.median(of)))) / 0.6745, 1e-5)
 
@@ -208,9 +208,14 @@ def _followed(change: Floats, shown: Bools, at: int) -> float:
     reach = round(REACH_M / ACROSS_M)
     own = slice(at - reach, at + reach + 1)
     gain = np.where(shown[:, own], np.clip(change[:, own], -CLIP, CLIP), 0.0)
+    return best_way(gain) / max(int(shown[:, own].any(axis=1).sum()), 1)
+
+
+def best_way(gain: Floats) -> float:
+    """Sum of the best path from the first row to the last; a turn by a place costs `TURN`."""
     came = gain[0]
     for row in gain[1:]:
         aside = np.full((2, len(row)), -np.inf)
         aside[0, 1:], aside[1, :-1] = came[:-1], came[1:]
         came = np.maximum(came, aside.max(axis=0) - TURN) + row
-    return float(came.max()) / max(int(shown[:, own].any(axis=1).sum()), 1)
+    return float(came.max())

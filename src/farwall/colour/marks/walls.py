@@ -42,14 +42,19 @@ RARER = (-0.51, 0.90)
 _ENDS = 40
 
 
-def wall_laps(sheet: Sheet, ground: Ground, slab: Sequence[Mark]) -> list[Mark]:
+def wall_laps(
+    sheet: Sheet, ground: Ground, slab: Sequence[Mark], thin: Ground | None = None
+) -> list[Mark]:
     """Lap lines proposed along lines that run with the axes of the plan; none along another.
 
-    slab: cracks and joints, which are taken out before.
+    slab: cracks and joints, which are taken out before · thin: the ground with mottle thinned,
+    where it is reckoned already.
     """
     found = [
         one
-        for one in edge_finds(sheet, ground, wall_lines(sheet, ground), slab, off_edge=0.0)
+        for one in edge_finds(
+            sheet, ground, wall_lines(sheet, ground), slab, off_edge=0.0, own=thin
+        )
         if one.sides is not None
     ]
     if not found:

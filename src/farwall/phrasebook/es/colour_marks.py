@@ -83,10 +83,10 @@ PHRASES = {
     "mottle like this floor's gave":
     "más oscura dentro de un contorno {#1} veces más marcado que los del piso; {#2} veces lo "
     "más que daba un jaspeado como el de este piso",
-    "lighter in the form of a crescent, radius {#1} m; {#2} times the best that mottle like "
-    "this floor's gave":
-    "más clara en forma de media luna, radio {#1} m; {#2} veces lo mejor que daba un jaspeado "
-    "como el de este piso",
+    "lighter in the form of a crescent, radius {#1} m; it stands out {#2} spreads of this floor, "
+    "and its gentler side changes {#3} times as fast as the floor does":
+    "más clara en forma de media luna, radio {#1} m; sobresale {#2} desviaciones de este piso, y "
+    "su orilla más suave cambia {#3} veces más rápido que el piso",
     "a darker strip along the edge of band {#1} of coat {#2} by the run sheet; {#3} m long, about "
     "{#4} cm beside that edge":
     "una tira más oscura a lo largo de la orilla de la franja {#1} de la mano {#2} según la hoja "
