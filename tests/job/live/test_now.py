@@ -290,3 +290,25 @@ def test_an_edge_that_must_be_met_names_its_bands_by_number():
     found = at(log, 2.0)
     edge = next(one for one in found.alarms if one.kind == "edge")
     assert edge.what == "begin band 1.1.2 by then, or the edge that 1.1.2 meets is dead"
+
+
+@pytest.mark.parametrize(
+    ("verdict", "helper", "begins"),
+    [("fits", False, True), ("helper", True, True), ("helper", False, False),
+     ("two", True, False), ("stop-line", True, False), ("cannot", True, False)],
+)  # fmt: skip
+def test_a_field_that_must_be_planned_again_is_waited_with(verdict, helper, begins):
+    """As its page on the run sheet, and the phone, say NO; once this said *begin*."""
+    fields = tuple(
+        replace(one, verdict=verdict) if one.id == "first.5" else one for one in PLAN.fields
+    )
+    crew = replace(PLAN.inputs.crew, helper=helper)
+    plan = replace(PLAN, fields=fields, inputs=replace(PLAN.inputs, crew=crew))
+    found = at(morning(), 17, plan=plan)
+    assert found.start_if.field == "first.5"
+    assert [one.what for one in found.start_if.conditions if one.holds is False] == (
+        [] if begins else ["plan"]
+    )
+    said = said_now(plan, found)
+    assert ("begin field 1.5" in said) is begins
+    assert ("its page says NO" in said) is not begins

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from farwall.air.limits import COLDEST_C, HOTTEST_C, slab_verdict
+from farwall.facts.fits_crew import fits_crew
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.job.live.alarms import ends_min
@@ -32,6 +33,7 @@ def start_if(
     if field is None:
         return None
     found = (
+        *_verdict(standing, field),
         *_edges(standing),
         _mix(standing, field, chances),
         _slab(slab_c, measured=measured, us=standing.us),
@@ -94,6 +96,15 @@ def _slab(slab_c: float, *, measured: bool, us: bool) -> Condition:
     text += f"{temperature(slab_c, us=us)} {'measured' if measured else 'by the plan, measure it'}"
     no = verdict.word == "no"
     return Condition("slab", text, False if no else (True if measured else None))
+
+
+def _verdict(standing: Standing, field: Field) -> Iterator[Condition]:
+    """A field that nobody should spray as the plan has it: its page on the run sheet says NO."""
+    if not fits_crew(field, standing.plan.inputs.crew):
+        name = numbered(standing.plan, field.id)
+        yield Condition(
+            "plan", f"field {name} is planned anew: as it stands, its page says NO", holds=False
+        )
 
 
 def _rooms(standing: Standing, field: Field) -> Iterator[Condition]:

@@ -8,10 +8,11 @@ from datetime import datetime, timedelta
 from farwall.air.sealers import DISAGREE
 from farwall.air.sealing import windows
 from farwall.evidence import Rank
+from farwall.facts.fits_crew import fits_crew
 from farwall.facts.numbered import by_number
 from farwall.facts.plan import Clock
 from farwall.job.seal_day.airing import SealAir, air_for
-from farwall.job.seal_day.coats import at, fits_crew
+from farwall.job.seal_day.coats import at
 from farwall.job.seal_day.films import has_solvent
 from farwall.job.seal_day.hours import HALF_H, in_working_day, next_half_hour
 from farwall.job.seal_day.litres import Opened, opened

@@ -10,6 +10,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from farwall.evidence import Span
+from farwall.facts.fits_crew import fits_crew
 from farwall.facts.job import Crew
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
@@ -127,15 +128,6 @@ def _coat(
 def _loses(field: Field, crew: Crew) -> bool:
     """Whether an edge dies with this crew, be the hour refused or not."""
     return not fits_crew(field, crew) and field.peak_age_min > field.open_time_min.low
-
-
-def fits_crew(field: Field, crew: Crew) -> bool:
-    """Whether this crew may lay the field as it stands in the plan."""
-    if field.verdict == "helper":
-        return crew.helper
-    if field.verdict == "two":
-        return crew.sprayers == 2 and field.peak_age_min <= field.open_time_min.low
-    return field.verdict == "fits"
 
 
 def _facts(ground: JobGround, lasting: SealLasting, coat: SettledCoat) -> CoatFacts:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from farwall.facts.fits_crew import fits_crew
 from farwall.facts.numbered import stain_named
 from farwall.facts.plan import Field, Plan, Verdict
 from farwall.papers.words import listed, room_names
@@ -58,8 +59,4 @@ def field_rooms(plan: Plan, field: Field) -> str:
 
 def fits(plan: Plan, field: Field) -> bool:
     """Whether this crew may spray the field as it stands in the plan."""
-    if field.verdict == "helper":
-        return plan.inputs.crew.helper
-    if field.verdict == "two":
-        return plan.inputs.crew.sprayers >= 2 and field.peak_age_min <= field.open_time_min.low
-    return field.verdict == "fits"
+    return fits_crew(field, plan.inputs.crew)

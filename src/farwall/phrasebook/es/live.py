@@ -133,6 +133,8 @@ PHRASES = {
     "{@1} free": "{@1} libre",
     "{&1} is done to its stop lines, about {#2}; no edge stays open behind you":
     "{&1} hecho hasta sus líneas de parada, hacia las {#2}; no queda ninguna orilla abierta detrás",
+    "field {&1} is planned anew: as it stands, its page says NO":
+    "el tramo {&1} se planea de nuevo: tal como está, su página dice NO",
     "coat {&1} is done and dry": "la mano {&1} está hecha y seca",
     "coat {&1} is dry, looked at; likely from {#2}":
     "la mano {&1} está seca, revisada; probable de {#2}",
