@@ -20,6 +20,10 @@ PHRASES = {
     "{#7}), {#8} m³/h.":
     "Aire necesario para quedar en {#1} ppm: unos {#2} cambios de aire por hora (de {#3} a {#4}), "
     "{#5} cfm (de {#6} a {#7}), {#8} m³/h.",
+    "Air wanted to hold {#1} ppm: about {#2} air changes an hour ({#3} to {#4}), {#5} m³/h ({#6} "
+    "to {#7}), {#8} cfm.":
+    "Aire necesario para quedar en {#1} ppm: unos {#2} cambios de aire por hora (de {#3} a {#4}), "
+    "{#5} m³/h (de {#6} a {#7}), {#8} cfm.",
     "At the high end a room passes 45 ppm, dangerous at once to life or health: cartridges are not "
     "enough there.":
     "En el extremo alto un cuarto pasa de 45 ppm, peligro inmediato para la vida o la salud: ahí "

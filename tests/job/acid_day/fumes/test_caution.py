@@ -1,11 +1,12 @@
 """The fumes as a caution of the plan: the same figures as the part, in both languages."""
 
+import itertools
 from dataclasses import replace
 
 import pytest
 from tests.job.acid_day.fumes.fumes_house import STAIN, planned
 
-from farwall.facts.job import Site
+from farwall.facts.job import Site, Wishes
 from farwall.job.acid_day.fumes import fumes_of, words
 from farwall.job.acid_day.fumes.caution import NO_MEASUREMENT, fumes_caution, with_fumes
 from farwall.job.acid_day.fumes.noun import Range, worst_of
@@ -31,6 +32,14 @@ def test_the_figures_are_those_of_the_part_of_fumes(standing):
     assert f"({figure(changes.low)} to {figure(changes.high)})" in line
     assert part.rank in line
     assert line.endswith(NO_MEASUREMENT)
+
+
+def test_moving_air_is_told_in_the_manner_of_the_job():
+    said = {
+        units: fumes_caution(ground_of(wishes=Wishes(units=units)))[0] for units in ("us", "metric")
+    }
+    assert said["us"].index(" cfm (") < said["us"].index(" m³/h.")
+    assert said["metric"].index(" m³/h (") < said["metric"].index(" cfm.")
 
 
 def test_the_worst_room_is_chosen_by_figures_as_they_are_told():
@@ -64,8 +73,8 @@ def test_the_plan_keeps_all_else():
 
 def test_it_is_said_whole_in_spanish():
     strong = replace(STAIN, hcl_percent_low=30.0, hcl_percent_high=37.0)
-    for standing in ("shut", "open"):
-        ground = ground_of(stains=(strong,), site=Site(standing))
+    for standing, units in itertools.product(("shut", "open"), ("us", "metric")):
+        ground = ground_of(stains=(strong,), site=Site(standing), wishes=Wishes(units=units))
         names = [room.label for room in ground.job.floor.rooms]
         with speaking("es", names):
             for line in fumes_caution(ground):

@@ -46,15 +46,18 @@ def fumes_caution(ground: Ground) -> tuple[str, ...]:
     peak = told[worst]
     where = f"Fumes, house {day.air.house.standing}: {ground.job.floor.rooms[worst].label}"
     line = f"{where} {ppm(peak)} at its worst ({Fumes.rank}, and a wide one)."
+    us = ground.job.wishes.units == "us"
     at_once = LIMITS["hcl-at-once"].ppm or 0.0
     at_high_end = (words.AT_ONCE,) if peak.high > at_once else ()
-    return (f"{line} {_air(air_needed(day))} {NO_MEASUREMENT}", *at_high_end)
+    return (f"{line} {_air(air_needed(day), us=us)} {NO_MEASUREMENT}", *at_high_end)
 
 
-def _air(needed: AirNeeded) -> str:
-    cfm, changes, limit = needed.flow_cfm, needed.air_changes_h, LIMITS[needed.limit].ppm or 0.0
+def _air(needed: AirNeeded, *, us: bool) -> str:
+    changes, limit = needed.air_changes_h, LIMITS[needed.limit].ppm or 0.0
+    both = [(needed.flow_cfm, "cfm"), (needed.flow_m3_h, "m³/h")]
+    (first, unit), (second, other) = both if us else both[::-1]
     return (
         f"Air wanted to hold {limit:g} ppm: about {figure(changes.likely)} air changes an hour "
-        f"({figure(changes.low)} to {figure(changes.high)}), {figure(cfm.likely)} cfm "
-        f"({figure(cfm.low)} to {figure(cfm.high)}), {figure(needed.flow_m3_h.likely)} m³/h."
+        f"({figure(changes.low)} to {figure(changes.high)}), {figure(first.likely)} {unit} "
+        f"({figure(first.low)} to {figure(first.high)}), {figure(second.likely)} {other}."
     )
