@@ -51,7 +51,7 @@ def test_the_list_is_used_and_what_it_left_out_goes_to_stderr(house, prices, cap
 def test_the_part_says_van_sellers_guesses_and_plenty(house, prices, capsys):
     assert main(["price", house, "--wares", prices, "--part", "buying"]) == 0
     out = capsys.readouterr().out
-    for words in ("Elder Yard: goods", "delivery 25.00", "rests on invented prices",
+    for words in ("Elder Yard: goods", "delivery 25 USD", "rests on invented prices",
                   "20 % more of everything", "No list costs less: proven."):  # fmt: skip
         assert words in out, words
 
