@@ -10,7 +10,7 @@ from farwall.facts.numbered import numbered
 from farwall.facts.plan import Clock, Plan
 from farwall.job.seal_day.noun import CoatHours, Sealing
 from farwall.job.sealing import WHICH
-from farwall.units import clock_words, gal_from_l
+from farwall.units import clock_words, gal_from_l, volume_words
 
 _WORDS = {"no": "NO", "go with": "Go, with what is listed", "go": "Go"}
 
@@ -71,8 +71,8 @@ def _coat(plan: Plan, coat: CoatHours, sealing: Sealing, *, us: bool) -> list[st
     words = [
         (
             f"Coat {numbered(plan, coat.coat)}: {begins} to {clock_words(ends, us=us)}, "
-            f"{_volume(coat.likely_l)} likely, {_volume(coat.open_l)} opened before it{opened}, "
-            f"{_volume(coat.ready_l)} at hand."
+            f"{volume_words(coat.likely_l)} likely, {volume_words(coat.open_l)} opened before "
+            f"it{opened}, {volume_words(coat.ready_l)} at hand."
         )
     ]
     if coat.word == "care":
@@ -135,10 +135,6 @@ def _rooms(plan: Plan, ids: Sequence[str]) -> str:
     """Rooms as people call them."""
     labels = {room.id: room.label for room in plan.inputs.floor.rooms}
     return ", ".join(labels.get(name, name) for name in ids)
-
-
-def _volume(litres: float) -> str:
-    return f"{gal_from_l(litres):.1f} gal ({litres:.1f} L)"
 
 
 def _size(litres: object) -> str:

@@ -10,6 +10,8 @@ from collections.abc import Mapping, Sequence
 from math import dist
 from typing import Any
 
+from farwall.facts.fits_crew import may_begin
+
 Json = dict[str, Any]
 SHEET_VERSION = 1
 _HAIR_MIN = 0.01
@@ -115,13 +117,11 @@ def _field(document: Mapping[str, Any], field: Mapping[str, Any], shapes: _Shape
 
 def _fits(document: Mapping[str, Any], field: Mapping[str, Any]) -> bool:
     """Whether this crew may spray the field as it stands, as the run sheet has it."""
-    verdict, crew = field["verdict"], document["inputs"]["crew"]
-    if verdict == "helper":
-        return bool(crew["helper"])
-    if verdict == "two":
-        alive = field["peak_age_min"] <= field["open_time_min"]["low"]
-        return crew["sprayers"] >= 2 and bool(alive)
-    return bool(verdict == "fits")
+    crew = document["inputs"]["crew"]
+    alive = field["peak_age_min"] <= field["open_time_min"]["low"]
+    return may_begin(
+        field["verdict"], helper=crew["helper"], sprayers=crew["sprayers"], edge_lives=alive
+    )
 
 
 def _order(field: Mapping[str, Any]) -> int:
