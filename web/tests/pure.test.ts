@@ -6,7 +6,7 @@ import type { Entry } from "../src/pure/entry.ts";
 import { jumped } from "../src/pure/era.ts";
 import { once } from "../src/pure/gloves.ts";
 import { nextId } from "../src/pure/ids.ts";
-import { callBetween, clock, countdown, dayTold, short, volume } from "../src/pure/say.ts";
+import { big, callBetween, clock, countdown, dayTold, short, volume } from "../src/pure/say.ts";
 import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
@@ -65,6 +65,16 @@ test("a strike that was itself struck does not hold", () => {
   const strike = (id: string, entry: string) => ({ id, word: "struck", about: { entry } }) as unknown as Entry;
   assert.deepEqual([...struck([strike("b", "a")])], ["a"]);
   assert.deepEqual([...struck([strike("b", "a"), strike("c", "b")])], ["b"]);
+});
+
+test("what stands large before a field that must be planned again is NO, and once it is begun the field itself", () => {
+  speak("en");
+  const field = { id: "a.1", coat: "a", no: 1, rooms: ["hall"], start: 10, end: 20, low: 5, bands: [], cannot: true };
+  const sheet = { rooms: { hall: "Hall" }, fields: [field], starts_at: "2026-06-08T08:00", units: "us" } as unknown as Sheet;
+  const day = (begun: boolean) => ({ field, band: null, begun, wait: null, late: 0 }) as unknown as Parameters<typeof big>[1];
+  assert.deepEqual([big(sheet, day(false), null, 0).word, big(sheet, day(false), null, 0).label], ["NO", "do not begin Hall"]);
+  assert.equal(big(sheet, day(true), null, 12).word, "go on");
+  assert.equal(big(sheet, day(true), 15, 12).until, 15);
 });
 
 test("the countdown never shows more than is left", () => {

@@ -16,7 +16,7 @@ ${s.stop ? `<p class="stop" role="alert">${safe(bound(s.stop))}</p>` : ""}
 <div class="told"><div class="big${s.big.until === null ? " word" : ""}" id="big" role="timer"></div>
 <p class="label">${safe(s.big.label)}${s.by ? `<br>${safe(s.by)}` : ""}</p></div></div>
 ${barOf(s)}
-<p class="next">${fill ? safe(fillLine(s.sheet, fill)) : w("noFill")}</p>
+${isRefused(s) ? "" : `<p class="next">${fill ? safe(fillLine(s.sheet, fill)) : w("noFill")}</p>`}
 ${mainOf(s)}
 <div class="three">${key("filled", w("tankFilled"))}${key("go tank", w("tankTub"))}${key("drip", w("drip"), "red")}
 ${key("pick sheen-lost", w("sheenGone"))}${key("pick still-damp", w("stillDamp"))}${key("pick dry", w("dry"))}
@@ -33,5 +33,10 @@ function barOf(s: Shown): string {
 function mainOf(s: Shown): string {
   const { field, band } = s.day;
   if (!field || !band) return key("go wash", `${w("washKey")}<b>${w("allSprayed")}</b>`, "main");
-  return key("main", w("bandDone", { band: bandName(field, band.id) }), "main");
+  return key("main", w("bandDone", { band: bandName(field, band.id) }), isRefused(s) ? "" : "main");
+}
+
+/** Not begun, and not to be: nothing is brought to it, and no key asks for its bands. What was sprayed all the same can be entered. */
+function isRefused({ day }: Shown): boolean {
+  return !!day.field?.cannot && !day.begun;
 }

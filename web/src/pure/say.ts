@@ -88,6 +88,7 @@ export function big(sheet: Sheet, day: Day, due: number | null, now: number): Bi
   if (!day.field) return word(w("done"), w("nothingLeft"));
   if (day.begun) return word(w("goOn"), w("noEdge"));
   const rooms = roomsOf(sheet, day.field);
+  if (day.field.cannot) return word(w("cannotWord"), w("cannotLabel", { rooms }));
   const start = day.field.start + (day.late ?? 0);
   if (Math.abs(start - now) > FAR_MIN) {
     const on = { rooms, day: dayTold(sheet) };

@@ -24,6 +24,7 @@ export const EN = {
   byBook: "by the book", byPlan: "by this phone, from the plan",
   byLast: "by this phone, from the last band", byRest: "by this phone, from the day laid anew at {at}",
   past: "Past its time. Where the gloss is gone: stop and feather it out dry.",
+  cannotWord: "NO", cannotLabel: "do not begin {rooms}",
   cannotField: "NO. {rooms}: it cannot be done as planned. Do not begin it; have it planned again.",
   enterWord: "enter", enterLabel: "what was sprayed since: the edge was due at {at}",
   edgeLabel: "minutes left on the live edge",
