@@ -15,10 +15,8 @@ from farwall.air.limits import LONGEST_DROP_S, TIGHT_DROP_S
 from farwall.facts.plan import Plan
 from farwall.floor.nouns import Room
 from farwall.papers.drawing import marks
-from farwall.papers.drawing.board import Board
 from farwall.papers.drawing.floor_foot import EDGE
-from farwall.papers.drawing.floor_view import letter_of, ways_to_say
-from farwall.papers.drawing.frame import frame_for
+from farwall.papers.drawing.floor_view import ways_to_say
 from farwall.papers.drawing.patch_marks import draw_patches, name_patches
 from farwall.papers.drawing.scene import Scene
 from farwall.papers.drawing.sheet import (
@@ -27,11 +25,10 @@ from farwall.papers.drawing.sheet import (
     draw_openings,
     draw_walls,
     name_ways_out,
-    outward,
 )
-from farwall.papers.drawing.walls import OUTER_WALL_M
+from farwall.papers.drawing.whole_storey import letter_of, name_or_key, storey_sheet
 from farwall.papers.ink import INK, SOFT, WHITE
-from farwall.papers.lettering import LINE_HEIGHT, Lettering, text_width, wrap
+from farwall.papers.lettering import LINE_HEIGHT, Lettering, wrap
 from farwall.papers.svg import Svg, attributes
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import speaking, told
@@ -46,7 +43,8 @@ def draw_drops(
     lettering: Lettering,
 ) -> None:  # fmt: skip
     """Draw a storey; sets the drawing's height to what was used. seconds: by room id, as told."""
-    sheet = _sheet(svg, plan, scene, units, lettering)
+    foot = lettering.small * 2.9
+    sheet = storey_sheet(svg, plan, scene, units=units, lettering=lettering, foot=foot)
     svg.raw(_patterns(svg.ident))
     for room in scene.storey.rooms:
         sheet.fill(room.polygon.shape, fill=_fill(svg.ident, seconds.get(room.id)))
@@ -83,26 +81,6 @@ def _patterns(ident: str) -> str:
     return f"<defs>{''.join(made)}</defs>"
 
 
-def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Lettering) -> Sheet:
-    floor = scene.storey.floor
-    bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
-    beside = text_width("way out", lettering.body, bold=True) + 26
-    sides = [outward(opening, floor) for opening in scene.storey.ways_out]
-    left = beside if any(dx < -0.5 for dx, _ in sides) else EDGE
-    right = beside if any(dx > 0.5 for dx, _ in sides) else EDGE
-    above = lettering.body * 1.7
-    top = above if any(dy < -0.5 for _, dy in sides) else EDGE
-    low = above if any(dy > 0.5 for _, dy in sides) else EDGE
-    foot = lettering.small * 2.9
-    frame = frame_for(
-        bounds, left=left, top=top, width=svg.width - left - right,
-        height=max(svg.height - top - low - foot, 40.0),
-    )  # fmt: skip
-    svg.height = top + (bounds[3] - bounds[1]) * frame.scale + low
-    page = (0.0, 0.0, svg.width, svg.height)
-    return Sheet(plan, scene, svg, frame, Board(page), lettering, units, page)
-
-
 def _name(sheet: Sheet, room: Room, told_s: float | None) -> None:
     """Seconds and name in the room; in a small one a letter, and both in the key."""
     head = TO_WRITE if told_s is None else f"{told_s:g} s"
@@ -110,20 +88,10 @@ def _name(sheet: Sheet, room: Room, told_s: float | None) -> None:
     place: BaseGeometry = sheet.frame.shape(free)
     if place.is_empty:
         return
-    for words in ways_to_say(sheet, room.label, head, place):
-        centre = sheet.board.place_inside(words, place)
-        if centre is not None:
-            sheet.write(words, centre, cased=True)
-            return
-    mark = letter_of(len(sheet.key))
-    words = sheet.words((mark,), sheet.lettering.small, bold=True)
-    centre = sheet.board.place_inside(words, place)
-    if centre is not None:
-        sheet.write(words, centre, cased=True)
-    else:
-        point = place.representative_point()
-        sheet.write_near(words, (point.x, point.y), rings=60)
-    sheet.key.append(f"{mark} {room.label} {told(head)}")
+    letter = letter_of(len(sheet.key))
+    mark = sheet.words((letter,), sheet.lettering.small, bold=True)
+    ways = ways_to_say(sheet, room.label, head, place)
+    name_or_key(sheet, place, ways, mark, f"{letter} {room.label} {told(head)}")
 
 
 def _write_key(sheet: Sheet) -> None:

@@ -12,10 +12,9 @@ from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Room
 from farwall.papers.drawing import marks
-from farwall.papers.drawing.board import Board, Words, middle_of, ring_around
+from farwall.papers.drawing.board import Words, middle_of, ring_around
 from farwall.papers.drawing.edge_marks import draw_oldest, name_oldest
-from farwall.papers.drawing.floor_foot import EDGE, draw_foot, legend
-from farwall.papers.drawing.frame import frame_for
+from farwall.papers.drawing.floor_foot import draw_foot, legend
 from farwall.papers.drawing.patch_marks import draw_patches, name_patches
 from farwall.papers.drawing.scene import Scene
 from farwall.papers.drawing.sheet import (
@@ -26,11 +25,10 @@ from farwall.papers.drawing.sheet import (
     draw_walls,
     name_stop_lines,
     name_ways_out,
-    outward,
 )
-from farwall.papers.drawing.walls import OUTER_WALL_M
+from farwall.papers.drawing.whole_storey import letter_of, name_or_key, storey_sheet
 from farwall.papers.ink import DONE, LINE, PAPER, ramp_colour
-from farwall.papers.lettering import Lettering, text_width, wrap
+from farwall.papers.lettering import Lettering, wrap
 from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
 
@@ -75,9 +73,6 @@ def _tightest(fields: list[Field]) -> Field | None:
 
 
 def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Lettering) -> Sheet:
-    floor = scene.storey.floor
-    bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
-    beside = text_width("way out", lettering.body, bold=True) + 26
     stops = bool(scene.stop_ids)
     rows = legend(
         svg.width,
@@ -87,22 +82,7 @@ def _sheet(svg: Svg, plan: Plan, scene: Scene, units: Units, lettering: Letterin
         done=bool(_done(plan)),
     )
     foot = lettering.small * 2.9 + max((down for _, _, down in rows), default=0.0)
-    sides = [outward(opening, floor) for opening in scene.storey.ways_out]
-    left = beside if any(dx < -0.5 for dx, _ in sides) else EDGE
-    right = beside if any(dx > 0.5 for dx, _ in sides) else EDGE
-    top = lettering.body * 1.7 if any(dy < -0.5 for _, dy in sides) else EDGE
-    low = lettering.body * 1.7 if any(dy > 0.5 for _, dy in sides) else EDGE
-    frame = frame_for(
-        bounds,
-        left=left,
-        top=top,
-        width=svg.width - left - right,
-        height=max(svg.height - top - low - foot, 40.0),
-    )
-    used = top + (bounds[3] - bounds[1]) * frame.scale + low
-    svg.height = used
-    page = (0.0, 0.0, svg.width, used)
-    return Sheet(plan, scene, svg, frame, Board(page), lettering, units, page)
+    return storey_sheet(svg, plan, scene, units=units, lettering=lettering, foot=foot)
 
 
 def _done(plan: Plan) -> frozenset[str]:
@@ -154,26 +134,10 @@ def _name_room(sheet: Sheet, room: Room, head: str, part: BaseGeometry) -> None:
     place = sheet.frame.shape(part)
     if place.is_empty:
         return
-    for words in ways_to_say(sheet, room.label, head, place):
-        centre = sheet.board.place_inside(words, place)
-        if centre is not None:
-            sheet.write(words, centre, cased=True)
-            return
-    mark = f"{head}{letter_of(len(sheet.key))}"
-    words = sheet.words((mark,), lettering.small, bold=True)
-    centre = sheet.board.place_inside(words, place)
-    if centre is not None:
-        sheet.write(words, centre, cased=True)
-    else:
-        point = place.representative_point()
-        sheet.write_near(words, (point.x, point.y), rings=60)
-    sheet.key.append(f"{mark} {room.label}")
-
-
-def letter_of(count: int) -> str:
-    """a, b, … z, aa, bb: the mark of a room whose name stands in the key."""
-    letters = "abcdefghijklmnopqrstuvwxyz"
-    return letters[count % 26] * (count // 26 + 1)
+    letter = f"{head}{letter_of(len(sheet.key))}"
+    mark = sheet.words((letter,), lettering.small, bold=True)
+    ways = ways_to_say(sheet, room.label, head, place)
+    name_or_key(sheet, place, ways, mark, f"{letter} {room.label}")
 
 
 def ways_to_say(sheet: Sheet, name: str, head: str, place: BaseGeometry) -> list[Words]:

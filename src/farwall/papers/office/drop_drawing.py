@@ -6,9 +6,10 @@ from collections.abc import Mapping
 
 from farwall.facts.plan import Plan
 from farwall.papers.drawing.drop_view import draw_drops
-from farwall.papers.drawing.scene import Scene, storeys
+from farwall.papers.drawing.scene import Scene, Storey, storeys
+from farwall.papers.drawing.whole_storey import Manner, stacked
 from farwall.papers.lettering import PAPER_LETTERING, Lettering
-from farwall.papers.svg import Svg, number
+from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
 
 _BETWEEN = 16.0
@@ -19,14 +20,10 @@ def drop_svg(
     lettering: Lettering = PAPER_LETTERING,
 ) -> str:  # fmt: skip
     """Every storey of the plan's floor with its drop seconds; seconds: by room id, as told."""
-    grounds = storeys(plan)
-    share = (height - _BETWEEN * (len(grounds) - 1)) / max(len(grounds), 1)
-    svg = Svg(width=width, height=height, family=lettering.family, ident="drops")
-    top = 0.0
-    for k, storey in enumerate(grounds):
-        part = Svg(width=width, height=share, family=lettering.family, ident=f"drops{k}")
+
+    def draw(part: Svg, storey: Storey) -> None:
         draw_drops(part, plan, Scene(storey, ()), seconds, units=units, lettering=lettering)
-        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>')
-        top += part.height + _BETWEEN
-    svg.height = max(top - _BETWEEN, 1.0)
+
+    manner = Manner(units, lettering, width, height)
+    svg = stacked(storeys(plan), "drops", manner, draw, between=_BETWEEN)
     return svg.document(title="Drop map", description="Seconds until a drop has gone in, by room.")

@@ -2,28 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+
+from shapely.geometry.base import BaseGeometry
 
 from farwall.facts.plan import Plan
 from farwall.floor.geometry import Point
 from farwall.floor.nouns import Room
 from farwall.papers.drawing import marks
-from farwall.papers.drawing.board import Board
+from farwall.papers.drawing.board import Words
 from farwall.papers.drawing.floor_foot import EDGE
-from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.scene import Scene, Storey, storeys
 from farwall.papers.drawing.sheet import (
     Sheet,
     draw_fixtures,
     draw_walls,
     name_ways_out,
-    outward,
 )
-from farwall.papers.drawing.walls import OUTER_WALL_M
+from farwall.papers.drawing.whole_storey import (
+    Manner,
+    letter_of,
+    name_or_key,
+    stacked,
+    storey_sheet,
+)
 from farwall.papers.ink import INK, PAPER
 from farwall.papers.lettering import LINE_HEIGHT, PAPER_LETTERING, text_width, wrap
 from farwall.papers.office.stop_lines import Cut, Stop
-from farwall.papers.svg import Svg, number
+from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import speaking
 
@@ -36,35 +42,16 @@ def stop_svg(
     height: float,
 ) -> str:  # fmt: skip
     """The floor with the marks of the list, storeys one above the other. [pt]"""
-    grounds = storeys(plan)
-    share = (height - _BETWEEN * (len(grounds) - 1)) / len(grounds)
-    svg = Svg(width=width, height=height, family=PAPER_LETTERING.family, ident="stops")
-    top = 0.0
-    for k, storey in enumerate(grounds):
-        part = Svg(width=width, height=share, family=PAPER_LETTERING.family, ident=f"stops{k}")
-        _draw(_sheet(part, plan, storey, units), stops, cuts)
-        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>')
-        top += part.height + _BETWEEN
-    svg.height = top - _BETWEEN
-    return svg.document(title="Stop lines", description=", ".join(one.mark for one in stops))
-
-
-def _sheet(svg: Svg, plan: Plan, storey: Storey, units: Units) -> Sheet:
     lettering = PAPER_LETTERING
-    bounds = storey.floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
-    beside = text_width("way out", lettering.body, bold=True) + 26
-    sides = [outward(opening, storey.floor) for opening in storey.ways_out]
-    left = beside if any(dx < -0.5 for dx, _ in sides) else EDGE
-    right = beside if any(dx > 0.5 for dx, _ in sides) else EDGE
-    top = lettering.body * 1.7 if any(dy < -0.5 for _, dy in sides) else EDGE
-    low = lettering.body * 1.7 if any(dy > 0.5 for _, dy in sides) else EDGE
-    frame = frame_for(
-        bounds, left=left, top=top, width=svg.width - left - right,
-        height=max(svg.height - top - low - lettering.small * 5, 40.0),
-    )  # fmt: skip
-    svg.height = top + (bounds[3] - bounds[1]) * frame.scale + low
-    page = (0.0, 0.0, svg.width, svg.height)
-    return Sheet(plan, Scene(storey, ()), svg, frame, Board(page), lettering, units, page)
+
+    def draw(part: Svg, storey: Storey) -> None:
+        scene, foot = Scene(storey, ()), lettering.small * 5
+        sheet = storey_sheet(part, plan, scene, units=units, lettering=lettering, foot=foot)
+        _draw(sheet, stops, cuts)
+
+    manner = Manner(units, lettering, width, height)
+    svg = stacked(storeys(plan), "stops", manner, draw, between=_BETWEEN)
+    return svg.document(title="Stop lines", description=", ".join(one.mark for one in stops))
 
 
 def _draw(sheet: Sheet, stops: Sequence[Stop], cuts: Sequence[Cut]) -> None:
@@ -121,28 +108,21 @@ def _mark(sheet: Sheet, mark: str, line: Sequence[Point]) -> None:
 
 
 def _name(sheet: Sheet, room: Room) -> None:
-    """The name of a room where it lies free; a smaller room has a number, the key its name."""
+    """The name of a room where it lies free; a smaller room has a letter, the key its name."""
     place = sheet.frame.shape(room.polygon.shape.difference(sheet.scene.storey.dry))
+    letter = letter_of(len(sheet.key))
+    mark = sheet.words((letter,), sheet.lettering.small)
+    name_or_key(sheet, place, _ways_to_say(sheet, room, place), mark, f"{letter} {room.label}")
+
+
+def _ways_to_say(sheet: Sheet, room: Room, place: BaseGeometry) -> Iterator[Words]:
+    """The name broken and sized in all the ways that might fit, the best first."""
     left, _, right, _ = place.bounds
     for size in (sheet.lettering.body, sheet.lettering.small):
         for share in (0.9, 0.6, 0.4):
             lines = wrap(room.label, (right - left) * share / sheet.lettering.widen, size)
-            if not lines:
-                continue
-            words = sheet.words(lines, size)
-            centre = sheet.board.place_inside(words, place)
-            if centre is not None:
-                sheet.write(words, centre, cased=True)
-                return
-    mark = chr(ord("a") + len(sheet.key) % 26) * (len(sheet.key) // 26 + 1)
-    words = sheet.words((mark,), sheet.lettering.small)
-    centre = sheet.board.place_inside(words, place)
-    if centre is not None:
-        sheet.write(words, centre, cased=True)
-    else:
-        point = place.representative_point()
-        sheet.write_near(words, (point.x, point.y), rings=60)
-    sheet.key.append(f"{mark} {room.label}")
+            if lines:
+                yield sheet.words(lines, size)
 
 
 def _foot(sheet: Sheet, *, cuts: bool) -> None:

@@ -13,9 +13,8 @@ from farwall.floor.geometry import Point
 from farwall.floor.nouns import Room
 from farwall.job.acid_day.washing.noun import WashDay, WashRoom
 from farwall.papers.drawing import marks
-from farwall.papers.drawing.board import Board, Words
+from farwall.papers.drawing.board import Words
 from farwall.papers.drawing.floor_foot import EDGE
-from farwall.papers.drawing.frame import frame_for
 from farwall.papers.drawing.scene import Scene, Storey, middle, storeys
 from farwall.papers.drawing.sheet import (
     Sheet,
@@ -25,10 +24,10 @@ from farwall.papers.drawing.sheet import (
     name_ways_out,
     outward,
 )
-from farwall.papers.drawing.walls import OUTER_WALL_M
+from farwall.papers.drawing.whole_storey import Manner, name_or_key, stacked, storey_sheet
 from farwall.papers.ink import INK, PAPER, RAMP, WHITE
 from farwall.papers.lettering import LINE_HEIGHT, PAPER_LETTERING, Lettering, text_width, wrap
-from farwall.papers.svg import Svg, number
+from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import speaking
 
@@ -42,16 +41,13 @@ def wash_svg(
     lettering: Lettering = PAPER_LETTERING,
 ) -> str:  # fmt: skip
     """The floor with its rooms in the order of washing, for paper. [pt]"""
-    grounds = storeys(plan)
-    share = (height - _BETWEEN * (len(grounds) - 1)) / len(grounds)
-    svg = Svg(width=width, height=height, family=lettering.family, ident="wash")
-    top = 0.0
-    for k, storey in enumerate(grounds):
-        part = Svg(width=width, height=share, family=lettering.family, ident=f"wash{k}")
-        _draw(_sheet(part, plan, storey, units, lettering), day)
-        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>')
-        top += part.height + _BETWEEN
-    svg.height = top - _BETWEEN
+
+    def draw(part: Svg, storey: Storey) -> None:
+        scene, foot = Scene(storey, ()), lettering.small * 5
+        _draw(storey_sheet(part, plan, scene, units=units, lettering=lettering, foot=foot), day)
+
+    manner = Manner(units, lettering, width, height)
+    svg = stacked(storeys(plan), "wash", manner, draw, between=_BETWEEN)
     rooms = "; ".join(f"{one.order} {one.name}" for one in day.rooms)
     return svg.document(title="Wash day", description=f"Rooms in order: {rooms}.")
 
@@ -78,24 +74,6 @@ def _draw(sheet: Sheet, day: WashDay) -> None:
 def _shade(one: WashRoom, count: int) -> str:
     """Washed first lightest, last darkest; the number says the same."""
     return _LIGHT[round((one.order - 1) * (len(_LIGHT) - 1) / max(count - 1, 1))]
-
-
-def _sheet(svg: Svg, plan: Plan, storey: Storey, units: Units, lettering: Lettering) -> Sheet:
-    floor = storey.floor
-    bounds = floor.buffer(OUTER_WALL_M, join_style="mitre").bounds
-    beside = text_width("way out", lettering.body, bold=True) + 26
-    sides = [outward(opening, floor) for opening in storey.ways_out]
-    left = beside if any(dx < -0.5 for dx, _ in sides) else EDGE
-    right = beside if any(dx > 0.5 for dx, _ in sides) else EDGE
-    top = lettering.body * 1.7 if any(dy < -0.5 for _, dy in sides) else EDGE
-    low = lettering.body * 1.7 if any(dy > 0.5 for _, dy in sides) else EDGE
-    foot = lettering.small * 5
-    frame = frame_for(bounds, left=left, top=top, width=svg.width - left - right,
-                      height=max(svg.height - top - low - foot, 40.0))  # fmt: skip
-    used = top + (bounds[3] - bounds[1]) * frame.scale + low
-    svg.height = used
-    page = (0.0, 0.0, svg.width, used)
-    return Sheet(plan, Scene(storey, ()), svg, frame, Board(page), lettering, units, page)
 
 
 def _back_out(sheet: Sheet, one: WashRoom) -> None:
@@ -141,19 +119,9 @@ def _name(sheet: Sheet, one: WashRoom) -> None:
     """Number and name of a room; one too small for its name has the number, the key the rest."""
     shape = sheet.scene.storey.room_by_id[one.room].polygon.shape
     place = sheet.frame.shape(shape.difference(sheet.scene.storey.dry))
-    for words in _ways_to_say(sheet, one, place.bounds):
-        centre = sheet.board.place_inside(words, place)
-        if centre is not None:
-            sheet.write(words, centre, cased=True)
-            return
-    words = sheet.words((str(one.order),), sheet.lettering.body, bold=True)
-    centre = sheet.board.place_inside(words, place)
-    if centre is not None:
-        sheet.write(words, centre, cased=True)
-    else:
-        point = place.representative_point()
-        sheet.write_near(words, (point.x, point.y), rings=60)
-    sheet.key.append(f"{one.order} {one.name}")
+    mark = sheet.words((str(one.order),), sheet.lettering.body, bold=True)
+    ways = _ways_to_say(sheet, one, place.bounds)
+    name_or_key(sheet, place, ways, mark, f"{one.order} {one.name}")
 
 
 def _ways_to_say(
