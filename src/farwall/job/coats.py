@@ -3,18 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from functools import cache, partial
-
-import shapely
-from shapely.geometry.base import BaseGeometry
+from functools import partial
 
 from farwall.beside import Gathered
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
+from farwall.job.edge_lives import lives_on
 from farwall.job.ground import JobGround, rooms_of
 from farwall.job.laying_out import LaidOut
 from farwall.job.waits import Waits
-from farwall.spray.lives import Lives
 from farwall.spray.plain_bands import wish_for
 from farwall.spray.plan_coat import Aside, LaidField, plan_coat
 from farwall.spray.sweeps import Pieces
@@ -88,26 +85,13 @@ def _refused(ground: JobGround, pieces: Pieces, at_min: float) -> tuple[Remedy, 
 
 def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> CoatFacts:
     settled = ground.settled
-
-    @cache
-    def floors_of(pieces: Pieces) -> dict[str, BaseGeometry]:
-        own = [ground.world.pieces[name] for name in sorted(pieces)]
-        return {
-            room: shapely.union_all([piece.shape for piece in own if piece.room == room])
-            for room in rooms_of(ground.world, pieces)
-        }
-
-    def lives(pieces: Pieces, from_min: float, to_min: float) -> Lives:
-        floors = floors_of(pieces)
-        return Lives(ground.lasting.open_times(tuple(floors), coat, from_min, to_min), floors)
-
     crew, wishes = settled.job.crew, settled.job.wishes
     return CoatFacts(
         coat.id,
         coat.l_per_m2,
         crew.helper,
         settled.tools,
-        lives,
+        lives_on(ground.world, ground.lasting, coat),
         thorough,
         crew.sprayers,
         partial(wish_for, wishes.bands, wishes.bands_in),

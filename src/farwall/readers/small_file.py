@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 from typing import TYPE_CHECKING, Any, TypeVar
 
-from farwall.errors import Mistake
+from farwall.errors import Mistake, Refused
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.shape import did_you_mean, entries, keys_of
 from farwall.readers.twins import TWINS, Twin, convert
@@ -47,3 +48,28 @@ def judged(
         return adapter.validate_json(json.dumps(raw), strict=True), mistakes
     except ValidationError as error:
         return None, [*mistakes, *in_words(error.errors(include_url=False), written)]
+
+
+def of_object(
+    data: Any,
+    noun: type[T],
+    adapter: TypeAdapter[T],
+    *,
+    newest: int,
+    about: str,
+    sense: Callable[[T], list[Mistake]],
+) -> T:
+    """The noun in plain values that have to be an object. Raises Refused with every mistake.
+
+    about: what the refusal says first. sense: the mistakes that no schema sees, of a noun whose
+    every value is one.
+    """
+    if not isinstance(data, dict):
+        raise Refused(Mistake("", f"It is an object, not {shown(data)}."), about=about)
+    read = judged(data, noun, adapter, newest=newest)
+    found, mistakes = read
+    if found is not None:
+        mistakes += sense(found)
+    if mistakes or found is None:
+        raise Refused(*mistakes, about=about)
+    return found

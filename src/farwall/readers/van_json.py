@@ -12,8 +12,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.van import VAN_VERSION, UsedUp, Van
 from farwall.readers import json_text
-from farwall.readers.small_file import judged
-from farwall.readers.wording import shown
+from farwall.readers.small_file import of_object
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -37,16 +36,14 @@ def read_van(path: Path) -> Van:
 
 def van_from(data: Any, name: str = "The van") -> Van:
     """The van in plain JSON values. Raises Refused with every mistake in them."""
-    about = f"{name} is not a van yet:"
-    if not isinstance(data, dict):
-        raise Refused(Mistake("", f"It is an object, not {shown(data)}."), about=about)
-    read = judged(data, Van, adapter(), newest=VAN_VERSION)
-    found, mistakes = read
-    if found is not None:
-        mistakes += _sense(found)
-    if mistakes or found is None:
-        raise Refused(*mistakes, about=about)
-    return found
+    return of_object(
+        data,
+        Van,
+        adapter(),
+        newest=VAN_VERSION,
+        about=f"{name} is not a van yet:",
+        sense=_sense,
+    )
 
 
 def van_to_text(van: Van) -> str:

@@ -10,8 +10,7 @@ from typing import TYPE_CHECKING, Any
 from farwall.errors import Mistake, Refused
 from farwall.facts.wares import WARES_VERSION, PriceList
 from farwall.readers import json_text
-from farwall.readers.small_file import judged
-from farwall.readers.wording import shown
+from farwall.readers.small_file import of_object
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -38,16 +37,14 @@ def wares_from_bytes(content: bytes, name: str = "The price list") -> PriceList:
 
 def wares_from(data: Any, name: str = "The price list") -> PriceList:
     """The price list in plain JSON values. Raises Refused with every mistake in them."""
-    about = f"{name or 'The price list'} is not a price list yet:"
-    if not isinstance(data, dict):
-        raise Refused(Mistake("", f"It is an object, not {shown(data)}."), about=about)
-    read = judged(data, PriceList, adapter(), newest=WARES_VERSION)
-    found, mistakes = read
-    if found is not None:
-        mistakes += _sense(found)
-    if mistakes or found is None:
-        raise Refused(*mistakes, about=about)
-    return found
+    return of_object(
+        data,
+        PriceList,
+        adapter(),
+        newest=WARES_VERSION,
+        about=f"{name or 'The price list'} is not a price list yet:",
+        sense=_sense,
+    )
 
 
 def _sense(prices: PriceList) -> list[Mistake]:

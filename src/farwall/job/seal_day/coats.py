@@ -4,16 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import datetime, timedelta
-from functools import cache
-
-import shapely
-from shapely.geometry.base import BaseGeometry
 
 from farwall.evidence import Span
 from farwall.facts.fits_crew import fits_crew
 from farwall.facts.job import Crew
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
+from farwall.job.edge_lives import lives_on
 from farwall.job.ground import JobGround, rooms_of
 from farwall.job.laying_out import LaidOut
 from farwall.job.seal_day.crossing import Ways, crossings
@@ -21,7 +18,6 @@ from farwall.job.seal_day.edge import SealLasting
 from farwall.job.seal_day.noun import Crossing
 from farwall.job.seal_day.waits import SealWaits
 from farwall.nouns import dataclass
-from farwall.spray.lives import Lives
 from farwall.spray.plan_coat import LaidField, plan_coat
 from farwall.spray.sweeps import Pieces
 from farwall.spray.verdict import CoatFacts, Judge, Places
@@ -131,19 +127,8 @@ def _loses(field: Field, crew: Crew) -> bool:
 
 
 def _facts(ground: JobGround, lasting: SealLasting, coat: SettledCoat) -> CoatFacts:
-    @cache
-    def floors_of(pieces: Pieces) -> dict[str, BaseGeometry]:
-        own = [ground.world.pieces[name] for name in sorted(pieces)]
-        return {
-            room: shapely.union_all([piece.shape for piece in own if piece.room == room])
-            for room in rooms_of(ground.world, pieces)
-        }
-
-    def lives(pieces: Pieces, from_min: float, to_min: float) -> Lives:
-        floors = floors_of(pieces)
-        return Lives(lasting.open_times(tuple(floors), coat, from_min, to_min), floors)
-
     crew = ground.settled.job.crew
+    lives = lives_on(ground.world, lasting, coat)
     return CoatFacts(
         coat.id, coat.l_per_m2, crew.helper, ground.settled.tools, lives, sprayers=crew.sprayers
     )
