@@ -94,3 +94,8 @@ def clock_words(at: datetime, *, us: bool = False) -> str:
         return f"{at.hour}:{at.minute:02d}"
     half = "am" if at.hour < _NOON_H else "pm"
     return f"{(at.hour - 1) % _NOON_H + 1}:{at.minute:02d} {half}"
+
+
+def counted(count: int, word: str, several: str = "") -> str:
+    """A number of things, in words: `1 room`, `4 rooms`; `several` where an s is not enough."""
+    return f"{count} {word if count == 1 else several or word + 's'}"

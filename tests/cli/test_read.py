@@ -101,6 +101,15 @@ def test_the_summary_names_rooms_repairs_and_questions(read: Any) -> None:
         assert words in out
 
 
+def test_one_of_a_kind_is_told_as_one(read: Any, tmp_path: Path) -> None:
+    walk = tmp_path / "walk.txt"
+    walk.write_text("walk, tape in metres\nroom Shed\n4, right, 3, right, 4, right, 3\n"
+                    "door in wall 1 at 1 wide 0.9 to outside\n")  # fmt: skip
+    _, told, _ = read(walk)
+    assert "1 room, 1 opening, 1 way out, 0 windows, 0 fixtures." in told
+    assert "-0.00" not in told
+
+
 def test_the_summary_names_the_farthest_floor(read: Any) -> None:
     """Recorded: bedroom 3, some 10.8 m of walk; on the finer lattice of a field 10.84 m."""
     out = read(HOUSE)[1]

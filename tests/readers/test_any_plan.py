@@ -1,5 +1,6 @@
 """The reader is chosen by what the file holds; what cannot be read is said calmly."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -43,6 +44,14 @@ def test_what_cannot_be_read_says_what_can(data: bytes, words: str) -> None:
         read_bytes(data, name="thing")
     assert "DXF" in str(refusal.value)
     assert refusal.value.about == "thing was not read."
+
+
+def test_rooms_told_in_words_are_told_how_a_walk_begins() -> None:
+    with pytest.raises(Refused, match="first line does not say so") as refusal:
+        read_bytes(b"unit: m\nroom Garage\n north 6.2\n")
+    first, room, walls = re.findall(r'"([^"]+)"', refusal.value.mistakes[0].remedy)
+    reading = read_bytes("\n".join((first, room, walls)).encode())  # what is advised is read
+    assert [one.name for one in reading.floor.rooms] == ["Garage"]
 
 
 @pytest.mark.parametrize("scale", [0.0, -1.0, float("nan"), float("inf"), 1e9])

@@ -13,7 +13,7 @@ from farwall.cli.guards import Guards
 from farwall.cli.read_photo import hints_told, photo_arguments
 from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.reading import Note, Reading
-from farwall.units import ft2_from_m2, ft_from_m
+from farwall.units import counted, ft2_from_m2, ft_from_m
 
 _DONE, _NO_FLOOR = 0, 1
 _CODED = {"IFC", "gbXML", "IndoorGML"}
@@ -122,12 +122,15 @@ def _notes(reading: Reading, said: Mapping[int, str]) -> Iterator[str]:
 
 def _heading(reading: Reading) -> str:
     unit = f", drawn in {reading.length_unit}" if reading.length_unit else ", unit not known"
-    rooms, openings = len(reading.floor.rooms), len(reading.floor.openings)
-    return (
-        f"{reading.format}{unit}. {rooms} rooms, {openings} openings, "
-        f"{len(reading.exits)} ways out, {len(reading.floor.windows)} windows, "
-        f"{len(reading.floor.fixtures)} fixtures."
+    floor = reading.floor
+    held = (
+        counted(len(floor.rooms), "room"),
+        counted(len(floor.openings), "opening"),
+        counted(len(reading.exits), "way out", "ways out"),
+        counted(len(floor.windows), "window"),
+        counted(len(floor.fixtures), "fixture"),
     )
+    return f"{reading.format}{unit}. {', '.join(held)}."
 
 
 def _rooms(reading: Reading) -> str:
@@ -218,4 +221,5 @@ def _farthest(reading: Reading) -> str:
 def _note(note: Note, reading: Reading) -> str:
     if note.where is None or reading.scale_m_per_unit is None:
         return f"[{note.code}] {note.what}"
-    return f"[{note.code}] {note.what} (at {note.where[0]:.2f}, {note.where[1]:.2f} m)"
+    x, y = (round(each, 2) + 0.0 for each in note.where)  # no minus before a nought
+    return f"[{note.code}] {note.what} (at {x:.2f}, {y:.2f} m)"

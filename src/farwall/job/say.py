@@ -11,7 +11,7 @@ from farwall.job.chances.words import share_words
 from farwall.job.go.say import in_short
 from farwall.job.way_words import way_words
 from farwall.nouns import dataclass
-from farwall.units import clock_words, ft2_from_m2, gal_from_l
+from farwall.units import clock_words, counted, ft2_from_m2, gal_from_l
 
 WORDS = {
     "fits": "fits",
@@ -45,7 +45,7 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
         litres = sum(band.litres for field in fields for band in field.bands)
         lines.append(
             f"Coat {numbered(plan, coat.id)} ({stain_named(plan, coat.stain)} at {coat.cut}): "
-            f"{_counted(len(fields), 'field')}, "
+            f"{counted(len(fields), 'field')}, "
             f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
             f"{clock.at(fields[0].start_min)} to {clock.at(fields[-1].end_min)}."
         )
@@ -80,11 +80,7 @@ def _fields(plan: Plan, fields: Sequence[Field], clock: Clock) -> list[str]:
 
 
 def _rooms(plan: Plan) -> str:
-    return _counted(len(plan.inputs.floor.rooms), "room")
-
-
-def _counted(count: int, word: str) -> str:
-    return f"{count} {word}{'s' if count != 1 else ''}"
+    return counted(len(plan.inputs.floor.rooms), "room")
 
 
 def _floor(plan: Plan) -> str:

@@ -14,7 +14,7 @@ from farwall.days.words import date_words
 from farwall.evidence import source_words
 from farwall.job.plan_days import Answer
 from farwall.job.say_moved import said_why
-from farwall.units import clock_words, ft2_from_m2
+from farwall.units import clock_words, counted, ft2_from_m2
 
 _HOLDS = (
     "Read again by the checker: nobody in two places, every fresh floor guarded, no coat on a wet "
@@ -96,7 +96,7 @@ def _dues(told: Calendar, house: HouseDays) -> Iterator[str]:
     due = house.house.due_day
     if due is not None:
         day = date_words(day_date(told.question.ahead, due))
-        late = f": LATE by {_counted(house.late_days, 'day')}" if house.late_days else ""
+        late = f": LATE by {counted(house.late_days, 'day')}" if house.late_days else ""
         yield f"Due {day}{late}."
     if house.lost_chance is not None:
         yield (
@@ -109,10 +109,10 @@ def _many(told: Calendar, *, us: bool) -> Iterator[str]:
     ahead = told.question.ahead
     for crew in told.question.crews:
         mine = [one for one in told.houses if one.crew.id == crew.id]
-        yield f"{crew.id}, {crew.people} people, {_counted(len(mine), 'house')}"
+        yield f"{crew.id}, {crew.people} people, {counted(len(mine), 'house')}"
         for house in mine:
             steps = " · ".join(_by_day(told, house))
-            late = f"  LATE by {_counted(house.late_days, 'day')}" if house.late_days else ""
+            late = f"  LATE by {counted(house.late_days, 'day')}" if house.late_days else ""
             yield f"  {house.house.name}: {steps}{late}"
             end = moment(ahead, house.lock_end_min)
             risk = (
@@ -178,11 +178,7 @@ def _hand_over(one: Change) -> str:
     days = one.hand_over_days
     if not days:
         return "handed over on the same day."
-    return f"handed over {_counted(abs(days), 'day')} {'later' if days > 0 else 'earlier'}."
-
-
-def _counted(count: int, word: str) -> str:
-    return f"{count} {word}{'s' if count != 1 else ''}"
+    return f"handed over {counted(abs(days), 'day')} {'later' if days > 0 else 'earlier'}."
 
 
 def _checked(answer: Answer) -> list[str]:

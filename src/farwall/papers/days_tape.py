@@ -52,7 +52,7 @@ def days_tape_svg(
         for monday in mondays(mine):
             part = Svg(width=width, height=0, family=lettering.family)
             _length(part, Week(monday, width), mine, numbers, lettering, alone=alone)
-            svg.raw(f'<g transform="translate(0 {number(svg.height)})">\n{part}\n</g>')
+            svg.below(part, svg.height)
             svg.height += part.height + _GAP
         if not alone:
             _names(svg, mine, numbers, lettering)

@@ -53,7 +53,10 @@ def floor_svg(
             lower = max(2 * share - part.height, 0.5 * share)
             part = Svg(width=width, height=lower, family=lettering.family, ident=ident)
             draw_floor(part, plan, scene, units=units, lettering=lettering)
-        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>' if top else str(part))
+        if top:
+            svg.below(part, top)
+        else:
+            svg.raw(str(part))
         top += part.height + _BETWEEN
     svg.height = top - _BETWEEN
     if ground is not None:

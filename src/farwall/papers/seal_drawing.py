@@ -74,7 +74,7 @@ def seal_svg(
             ident = f"seal{k}-{n}"
             part = Svg(width=width, height=height, family=lettering.family, ident=ident)
             draw_floor(part, plan, scene, units=units, lettering=lettering)
-            svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>')
+            svg.below(part, top)
             top += part.height + _BETWEEN
     svg.height = top
     svg.parts.insert(0, f'<rect width="{number(width)}" height="{number(top)}" fill="{PAPER}"/>')

@@ -84,6 +84,10 @@ class Svg:
         """Markup made elsewhere in this package (patterns, clip paths)."""
         self.parts.append(markup)
 
+    def below(self, part: Svg, top: float) -> None:
+        """Another drawing inside this one, `top` units below its upper edge."""
+        self.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>')
+
     def line(self, points: Iterable[tuple[float, float]], **values: object) -> None:
         """A polyline without fill."""
         path = "M" + " ".join(f"{number(x)},{number(y)}" for x, y in points)

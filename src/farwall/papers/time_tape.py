@@ -67,7 +67,7 @@ def time_tape_svg(
         part = Svg(width=width, height=0, family=lettering.family)
         waits = _waits(plan, fields)
         _strip(part, fields, waits, clock, lettering, first_coat=first_coat)
-        svg.raw(f'<g transform="translate(0 {number(svg.height)})">\n{part}\n</g>')
+        svg.below(part, svg.height)
         svg.height += part.height
     return svg.document(title="The tape of time", description=_told(plan, clock))
 

@@ -11,7 +11,15 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.reading import Reading
 from farwall.readers.asked_beside import asks_beside
 from farwall.readers.hints import Hints, with_scale
-from farwall.readers.kinds import BLANKS, CAN_READ, HEAD_BYTES, KINDS, UNREAD
+from farwall.readers.kinds import (
+    BEGIN_A_WALK,
+    BLANKS,
+    CAN_READ,
+    HEAD_BYTES,
+    KINDS,
+    UNREAD,
+    looks_walked,
+)
 from farwall.readers.last_look import looked_over
 from farwall.readers.torn.notes import torn_notes
 from farwall.readers.xml_text import root_name
@@ -79,6 +87,9 @@ def reading_in(data: bytes, hints: Hints) -> Reading:
         raise Refused(Mistake("", what, f"{remedy} {CAN_READ}"))
     if head.startswith(b"<"):
         raise Refused(Mistake("", "This is a web or XML file.", f"Ask for DXF. {CAN_READ}"))
+    if looks_walked(data):
+        what = "Walls seem to be told here in words, but the first line does not say so."
+        raise Refused(Mistake("", what, BEGIN_A_WALK))
     raise Refused(Mistake("", "This is no plan that is known here.", CAN_READ))
 
 

@@ -69,6 +69,20 @@ def _is_walk(data: bytes) -> bool:
     return _WALK.match(head(data)) is not None
 
 
+_ROOM = re.compile(rb"(?im)^[ \t]*(?:room|cuarto)\b")
+BEGIN_A_WALK = (
+    'Write "walk, tape in metres" (or in feet) above it; then each room, as "room Garage", and '
+    'below it its walls in order, as "6.2, right, 5.8, right, 6.2, right, 5.8".'
+)
+"""How a walk is begun, for whoever wrote one without its first line."""
+
+
+def looks_walked(data: bytes) -> bool:
+    """Whether a text names rooms line by line, as a walk does, but is not called one."""
+    start = head(data)
+    return b"\0" not in start and _ROOM.search(start) is not None
+
+
 def _is_step(data: bytes) -> bool:
     return head(data).startswith(b"ISO-10303-21")
 

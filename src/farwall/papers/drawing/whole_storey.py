@@ -15,7 +15,7 @@ from farwall.papers.drawing.scene import Scene, Storey
 from farwall.papers.drawing.sheet import WAY_OUT, Sheet, outward
 from farwall.papers.drawing.walls import OUTER_WALL_M
 from farwall.papers.lettering import Lettering, text_width
-from farwall.papers.svg import Svg, number
+from farwall.papers.svg import Svg
 from farwall.papers.wall_clock import Units
 
 _ARROW = 26.0
@@ -51,7 +51,7 @@ def stacked(
     for k, storey in enumerate(storeys):
         part = Svg(width=manner.width, height=share, family=family, ident=f"{ident}{k}")
         draw(part, storey)
-        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>')
+        svg.below(part, top)
         top += part.height + between
     svg.height = max(top - between, 1.0)
     return svg

@@ -55,8 +55,10 @@ def masking_svg(
     svg = Svg(width=width, height=height, family=lettering.family, ident="masking")
     top = 0.0
     for sheet in _sheets(plan, masked, _Told(units, lettering), width, height):
-        part = str(sheet.svg)
-        svg.raw(f'<g transform="translate(0 {number(top)})">\n{part}\n</g>' if top else part)
+        if top:
+            svg.below(sheet.svg, top)
+        else:
+            svg.raw(str(sheet.svg))
         top += sheet.svg.height + _BETWEEN
     svg.height = top - _BETWEEN
     if ground is not None:

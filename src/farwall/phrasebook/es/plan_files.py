@@ -9,6 +9,12 @@ PHRASES = {
     "What can be read: DXF, GeoJSON, HEIC, IFC, IndoorGML, JPEG, PDF, PNG, SVG, gbXML, walk.":
     "Se puede leer: DXF, GeoJSON, HEIC, IFC, IndoorGML, JPEG, PDF, PNG, SVG, gbXML, recorrido.",
     "The file is empty.": "El archivo está vacío.",
+    "Walls seem to be told here in words, but the first line does not say so.":
+    "Aquí parecen decirse paredes con palabras, pero la primera línea no lo dice.",
+    'Write "walk, tape in metres" (or in feet) above it; then each room, as "room Garage", and '
+    'below it its walls in order, as "6.2, right, 5.8, right, 6.2, right, 5.8".':
+    'Escriba arriba "recorrido, cinta en metros" (o en pies); luego cada cuarto, como "cuarto '
+    'Garaje", y debajo sus paredes en orden, como "6.2, derecha, 5.8, derecha, 6.2, derecha, 5.8".',
     "This is no plan that is known here.": "Este no es un plano que se conozca aquí.",
     "This is a DWG drawing.": "Este es un dibujo DWG.",
     "This is a GIF picture.": "Esta es una imagen GIF.",

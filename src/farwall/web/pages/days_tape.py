@@ -176,7 +176,7 @@ def _house(svg: Svg, drawn: Drawn, house: Json) -> None:
             _bar(part, span, start, end, first=first, word=step_short(step["id"]))
     _wedge(part, span, house["steps"][-1])
     _lock(part, span, house["lock"])
-    svg.raw(f'<g transform="translate(0 {number(svg.height)})">\n{part}\n</g>')
+    svg.below(part, svg.height)
     svg.height += _TAPE_H + _GAP
 
 
