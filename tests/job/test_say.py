@@ -73,7 +73,7 @@ def test_a_late_edge_is_said_with_what_would_help_and_how_old_it_then_is(verdict
     line = lines(plan)[2]
     assert words in line
     assert "oldest edge 6.0 of 2.0 min" in line
-    assert line.endswith("Something that helps. (1.2 min)")
+    assert line.endswith("; Something that helps: oldest edge then 1.2 min")
 
 
 def test_only_two_remedies_are_said():
@@ -83,6 +83,28 @@ def test_only_two_remedies_are_said():
     )
     assert "Offer 1." in lines(plan)[2]
     assert "Offer 2." not in lines(plan)[2]
+
+
+def test_what_the_verdict_asks_for_is_said_first():
+    offers = (Remedy("weaker", "A weaker cut."), Remedy("hour", "Later."), Remedy("two", "Two."))
+    plan = with_field(
+        verdict="two", peak_age_min=6.0, open_time_min=OpenTime(2, 4, 8), remedies=offers
+    )
+    assert lines(plan)[2].endswith("; Two.; A weaker cut.")
+
+
+def test_edges_that_die_as_told_above_are_counted_and_all_else_is_listed():
+    late = with_field(verdict="helper", peak_age_min=6.0, open_time_min=OpenTime(2, 4, 8))
+    dead = [f"dead-edge: At 8:05 am, in Room, band 1.1.{n} meets the edge" for n in (2, 3)]
+    told = lines(late, dead)
+    counted = "Replayed on the floor: edges die in 1.1 (2), as told above, and nothing else;"
+    assert any(line.startswith(counted) for line in told)
+    assert not any("dead-edge" in line for line in told)
+    told = lines(late, [*dead, "trodden: place 1"])
+    assert "  trodden: place 1" in told
+    assert any("edges die in 1.1 (2), as told above; `farwall check`" in line for line in told)
+    # A field that is said to fit has none: whatever is found there is news.
+    assert sum("dead-edge" in line for line in lines(ONE_ROOM, dead)) == 2
 
 
 def test_a_field_that_fits_with_its_helper_says_so():

@@ -21,6 +21,23 @@ def test_a_door_is_told_by_what_lies_beyond_it_and_never_by_its_id():
     assert any(words.startswith("the outside door of ") for words in told)
 
 
+def test_an_open_plan_room_is_told_by_the_first_of_its_names():
+    plan = plan_job(job(TWO_ROOMS))
+    names = ("Great room + Kitchen + Hall", "Great room + Den")
+
+    def told(*names):
+        rooms = [
+            replace(one, name=n) for one, n in zip(plan.inputs.floor.rooms, names, strict=True)
+        ]
+        floor = replace(plan.inputs.floor, rooms=tuple(rooms))
+        named = replace(plan, inputs=replace(plan.inputs, floor=floor))
+        return [way_words(named, field) for field in named.fields]
+
+    assert any(words.endswith(" Great room") for words in told(names[0], "Bath"))
+    # Where two begin alike, each is told whole.
+    assert any(words.endswith(f" {names[0]}") for words in told(*names))
+
+
 def test_what_is_no_door_is_told_as_it_stands():
     plan = plan_job(job(TWO_ROOMS))
     field = replace(plan.fields[0], exit="nowhere")

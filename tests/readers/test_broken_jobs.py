@@ -26,7 +26,7 @@ EXPECTED = {
         ("line 2, column 15", "Not JSON"),
     ],
     "a-picture-instead": [
-        ("byte 0", "not UTF-8"),
+        ("", "This is a picture, not a job."),
     ],
     "a-list-instead": [
         ("", "A job is an object"),

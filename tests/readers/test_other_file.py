@@ -49,3 +49,22 @@ def test_a_job_is_read_as_any_editor_saves_it(tmp_path, encoding):
     facts = job(TWO_ROOMS, name="Casa del Olmo, n.º 4")
     path.write_bytes(json.dumps(plain(facts), ensure_ascii=False).encode(encoding))
     assert read_job(path).name == facts.name
+
+
+@pytest.mark.parametrize(
+    ("name", "data", "words"),
+    [
+        ("house.dxf", b"0\nSECTION\n2\nENTITIES\n\xe9\n", "This is a drawing, not a job."),
+        ("house.ifc", b"ISO-10303-21;\nHEADER;", "This is a drawing, not a job."),
+        ("walk.txt", b"walk, tape in feet\nroom Hall\n", "This is a drawing, not a job."),
+        ("plan.dwg", b"AC1027\x00\xff\xfe", "This is a DWG drawing, not a job."),
+        ("job.json", b'{"version": 1,}', "Not JSON"),
+        ("note.txt", b"call the owner", "Not JSON"),
+    ],
+)
+def test_a_file_that_is_no_json_is_named_as_what_it_is(name, data, words, tmp_path):
+    path = tmp_path / name
+    path.write_bytes(data)
+    with pytest.raises(Refused) as refused:
+        read_job(path)
+    assert words in str(refused.value.mistakes[0])

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 
 from farwall.facts.numbered import numbered, stain_named
-from farwall.facts.plan import Chances, Field, Plan
+from farwall.facts.plan import Chances, Field, Plan, Remedy
 from farwall.job.chances.words import share_words
 from farwall.job.go.say import in_short
 from farwall.job.way_words import way_words
@@ -20,6 +21,15 @@ WORDS = {
     "stop-line": "needs one more stop line",
     "cannot": "CANNOT be done like this",
 }
+
+_ASKED = {
+    "helper": frozenset({"helper"}),
+    "two": frozenset({"two"}),
+    "stop-line": frozenset({"stop-line", "stop-here"}),
+}
+"""The remedies that a verdict rests on, by their codes."""
+_DEAD = re.compile(r"dead-edge: .*?\bband (\d+\.\d+)\.\d+")
+_MOST_FAULTS = 12
 
 
 @dataclass(frozen=True)
@@ -57,10 +67,7 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
     if refused:
         lines.append("So nothing here may be sprayed as it stands.")
     elif faults:
-        lines.append("The replay on the floor found:")
-        lines.extend(f"  {fault}" for fault in faults[:12])
-        if len(faults) > 12:
-            lines.append(f"  and {len(faults) - 12} more; `farwall check` lists all")
+        lines.extend(_replayed(plan, faults))
     else:
         lines.append("Replayed on the floor: nobody steps on wet stain, no edge outlives its time.")
     if plan.chances is not None and not refused:
@@ -68,6 +75,36 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
     lines.append(f"Open {folder}/run-sheet.pdf; floor.svg and moments.svg lie beside it.")
     lines.append(plan.cautions[0] if plan.cautions else "")
     return "\n".join(line for line in lines if line)
+
+
+def _replayed(plan: Plan, faults: Sequence[str]) -> Iterator[str]:
+    """What the replay found: counted where the lines above say that edges die, else one by one."""
+    late = [field for field in plan.fields if field.verdict != "fits" and _late(field)]
+    told = {numbered(plan, field.id): 0 for field in late}
+    news = []
+    for fault in faults:
+        dead = _DEAD.match(fault)
+        if dead and dead[1] in told:
+            told[dead[1]] += 1
+        else:
+            news.append(fault)
+    known = [f"{number} ({count})" for number, count in told.items() if count]
+    if news:
+        yield "The replay on the floor found:"
+        yield from (f"  {fault}" for fault in news[:_MOST_FAULTS])
+        if len(news) > _MOST_FAULTS:
+            yield f"  and {len(news) - _MOST_FAULTS} more; `farwall check` lists all"
+    if known:
+        no_more = "" if news else ", and nothing else"
+        yield (
+            f"Replayed on the floor: edges die in {', '.join(known)}, as told above{no_more}; "
+            "`farwall check` lists each."
+        )
+
+
+def _late(field: Field) -> bool:
+    """Whether an edge dies as the field is planned."""
+    return field.peak_age_min > field.open_time_min.low
 
 
 def _fields(plan: Plan, fields: Sequence[Field], clock: Clock) -> list[str]:
@@ -90,7 +127,7 @@ def _floor(plan: Plan) -> str:
 
 
 def _field(plan: Plan, field: Field, clock: Clock) -> str:
-    late = field.peak_age_min > field.open_time_min.low
+    late = _late(field)
     word = "needs a helper" if field.verdict == "helper" and late else WORDS[field.verdict]
     line = (
         f"{clock.at(field.start_min)} {numbered(plan, field.id)} "
@@ -98,13 +135,20 @@ def _field(plan: Plan, field: Field, clock: Clock) -> str:
         f"{word}; {_edge(plan, field)}, out by {way_words(plan, field)}"
     )
     if late and field.remedies:
-        line += "; " + "; ".join(
-            remedy.what
-            if remedy.peak_age_min is None
-            else f"{remedy.what} ({remedy.peak_age_min:.1f} min)"
-            for remedy in field.remedies[:2]
-        )
+        line += "; " + "; ".join(_helps(remedy) for remedy in _first_remedies(field))
     return line
+
+
+def _first_remedies(field: Field) -> list[Remedy]:
+    """Two of them: what the verdict asks for first, then by price as they stand."""
+    asked = _ASKED.get(field.verdict, frozenset())
+    return sorted(field.remedies, key=lambda one: one.code not in asked)[:2]
+
+
+def _helps(remedy: Remedy) -> str:
+    if remedy.peak_age_min is None:
+        return remedy.what
+    return f"{remedy.what.rstrip('.')}: oldest edge then {remedy.peak_age_min:.1f} min"
 
 
 def _sure(chances: Chances) -> str:

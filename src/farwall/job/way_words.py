@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
+from collections.abc import Sequence
 
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
-from farwall.floor.nouns import Floor, Opening
+from farwall.floor.nouns import Floor, Opening, Room
 from farwall.units import ft_from_m
 
 _WORDS = {"door": "door", "cased": "cased opening", "wide": "wide opening"}
+_AND = " + "
+"""Between the names that are written in one open-plan room."""
 
 
 def way_words(plan: Plan, field: Field) -> str:
     """`the outside door of Hall`, `the door to Hall`, `the saw cut`; an id that leads nowhere
     stays as it is."""
     inputs = plan.inputs
-    label = {room.id: room.label for room in inputs.floor.rooms}
+    label = _short_labels(inputs.floor.rooms)
     by_exit = {one.id: one.opening for one in inputs.exits}
     wanted = by_exit.get(field.exit, field.exit)
     opening = next((one for one in inputs.openings if one.id == wanted), None)
@@ -30,6 +34,16 @@ def way_words(plan: Plan, field: Field) -> str:
         return f"the door inside {label[opening.rooms[0]]}"
     word = "door" if opening.kind == "door" else "opening"
     return f"the {word} to {label[beyond[0]]}"
+
+
+def _short_labels(rooms: Sequence[Room]) -> dict[str, str]:
+    """What each room is called for short: of one that carries several names the first of them,
+    unless another room begins with it too."""
+    first = Counter(room.label.split(_AND)[0] for room in rooms)
+    return {
+        room.id: room.label.split(_AND)[0] if first[room.label.split(_AND)[0]] == 1 else room.label
+        for room in rooms
+    }
 
 
 def seam_words(plan: Plan, name: str) -> str:

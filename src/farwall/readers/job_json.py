@@ -28,7 +28,7 @@ from farwall.readers.job_floor import (
 from farwall.readers.job_limits import LIMITS
 from farwall.readers.job_sense import sense_mistakes
 from farwall.readers.json_text import Place, place_text
-from farwall.readers.other_file import other_file
+from farwall.readers.other_file import drawing, other_file
 from farwall.readers.shape import Entry, did_you_mean, entries, keys_of
 from farwall.readers.twins import TWINS, Twin, convert
 from farwall.readers.wording import beyond, in_words, shown
@@ -45,9 +45,23 @@ _POINT = re.compile(r"\[\n\s+(-?[\d.eE+-]+(?:,\n\s+-?[\d.eE+-]+)*)\n\s+\]")
 def read_job(path: Path | str) -> Job:
     """The job in a file. Raises Refused with every mistake in it."""
     path = Path(path)
-    text = json_text.read_text(path)
-    parsed = json_text.parse(text, about=f"{path.name} is not a job yet.")
+    try:
+        text = json_text.read_text(path)
+        parsed = json_text.parse(text, about=f"{path.name} is not a job yet.")
+    except Refused as refusal:
+        instead = drawing(_bytes_of(path))
+        if instead is None:
+            raise
+        raise Refused(instead, about=f"{path.name} is not a job yet.") from refusal
     return _job(parsed, f"{path.name} is not a job yet")
+
+
+def _bytes_of(path: Path) -> bytes:
+    """A file that could not be read as a job; nothing where it cannot be read at all."""
+    try:
+        return path.read_bytes() if path.stat().st_size <= json_text.MOST_BYTES else b""
+    except OSError:
+        return b""
 
 
 def job_from(data: object, about: str) -> Job:

@@ -8,7 +8,25 @@ from farwall.errors import Mistake
 
 _NAME_THE_JOB = "Name the job, such as the job.json that was planned."
 _MAKE_ONE = "`farwall job FILE --out JOB.json` makes a job from it."
+_PICTURES = {"PNG", "JPEG", "HEIC"}
 _SEE_VAN = "`farwall van` reads it, and `farwall plan JOB.json --van` beside a job."
+
+
+def drawing(data: bytes) -> Mistake | None:
+    """What a file that is no JSON is instead of a job; None where no reader knows it."""
+    from farwall.readers.kinds import BLANKS, HEAD_BYTES, KINDS, UNREAD  # only when all else failed
+
+    start = data[:HEAD_BYTES].lstrip(BLANKS)
+    for unread in UNREAD:
+        if unread.fits(start):
+            return Mistake("", f"This is {unread.name}, not a job.", unread.remedy)
+    if start.startswith((b"{", b"[")):
+        return None  # JSON with a slip in it: what else it says is told from there
+    kind = next((one.name for one in KINDS if one.fits(data)), None)
+    if kind is None:
+        return None
+    what = "picture" if kind in _PICTURES else "drawing"
+    return Mistake("", f"This is a {what}, not a job.", _MAKE_ONE)
 
 
 def other_file(raw: Mapping[str, object]) -> Mistake | None:

@@ -69,6 +69,8 @@ PHRASES = {
     "This is a drawing, not a job.": "Esto es un dibujo, no un trabajo.",
     "`farwall job FILE --out JOB.json` makes a job from it.":
     "`farwall job FILE --out JOB.json` hace un trabajo con él.",
+    "This is a picture, not a job.": "Esto es una imagen, no un trabajo.",
+    "This is a DWG drawing, not a job.": "Esto es un dibujo DWG, no un trabajo.",
     "This is a van, not a job.": "Esto es una camioneta, no un trabajo.",
     "`farwall van` reads it, and `farwall plan JOB.json --van` beside a job.":
     "La lee `farwall van`, y `farwall plan JOB.json --van` junto a un trabajo.",
