@@ -178,6 +178,27 @@ def test_the_day_has_the_floor_the_tape_every_field_and_what_to_do_at_once():
     assert "measured here, sample closet-1" in text
 
 
+@pytest.mark.parametrize("long", range(0, 15, 3))
+def test_what_a_day_rests_on_is_never_parted_by_the_end_of_a_page(long):
+    """Each long name takes lines of the table away from what stands under it."""
+    plan = big_house()
+    rooms = [
+        replace(
+            room,
+            name=f"{room.name} with a bath of its own beside the hall" if n < long else room.name,
+        )
+        for n, room in enumerate(plan.inputs.floor.rooms)
+    ]
+    floor = replace(plan.inputs.floor, rooms=tuple(rooms))
+    named = replace(plan, inputs=replace(plan.inputs, floor=floor))
+    told = [page.text for page in pages(run_sheet_pdf(named, job_name="x"))]
+    (page,) = [text for text in told if "What it rests on" in text]
+    rests = page.split("What it rests on")[1]
+    assert "spray rate" in rests
+    assert "coverage" in rests
+    assert "A drip inside" in page
+
+
 def test_a_field_page_has_its_bands_clock_ticks_refills_and_figures():
     plan = small_house()
     great_room = plan.fields[4]
