@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from farwall.facts.job import Coat, Job, RoomSurvey, Tools
 from farwall.floor.geometry import PolygonGeometry
-from farwall.readers.shape import did_you_mean, entries, keys_of, nearest
+from farwall.readers.shape import did_you_mean, entries, keys_of
 
 
 def test_the_keys_of_a_noun_come_in_its_own_order():
@@ -29,6 +29,6 @@ def test_values_of_the_wrong_kind_hide_no_nouns_beside_them():
 
 
 def test_the_nearest_word_is_offered_and_a_stranger_gets_the_whole_list():
-    assert nearest("tnak_l", ["tank_l", "band_m"]) == "tank_l"
+    assert did_you_mean("tnak_l", ["tank_l", "band_m"]) == "Did you mean `tank_l`?"
     assert did_you_mean("colour", ["tank_l", "band_m"]) == "Known here: tank_l, band_m."
     assert did_you_mean("x", []) == "Nothing may stand here."

@@ -121,9 +121,10 @@ def _done(argv: Sequence[str] | None) -> int:
 
 
 def _no_command(word: str) -> tuple[str, ...]:
-    from difflib import get_close_matches
     from pathlib import Path
     from shlex import quote
+
+    from farwall.near_word import near_word
 
     ending = Path(word).suffix.lower()
     if ending == ".json":
@@ -131,8 +132,8 @@ def _no_command(word: str) -> tuple[str, ...]:
     elif ending:
         then = f"A file stands behind its command: farwall read {quote(word)}"
     else:
-        near = get_close_matches(word[:40].lower(), COMMANDS, n=1)
-        then = f"Did you mean {near[0]}?" if near else ""
+        near = near_word(word[:40], COMMANDS)
+        then = f"Did you mean {near}?" if near else ""
     return (f"{word[:80]}: there is no such command.", then, "`farwall --help` lists them all.")
 
 

@@ -386,7 +386,7 @@ def _say_since_morning(job: Job, plan: Plan, again: Callable[[Job], PlanBegun]) 
 
 def _room_ids(job: Job, words: tuple[str, ...]) -> tuple[str, ...]:
     """The ids of rooms named by id or as written on the plan; refuses unknown ones, all at once."""
-    from difflib import get_close_matches
+    from farwall.near_word import near_word
 
     known = {room.id: room.id for room in job.floor.rooms}
     labels = {room.label.casefold(): room.id for room in job.floor.rooms}
@@ -396,8 +396,8 @@ def _room_ids(job: Job, words: tuple[str, ...]) -> tuple[str, ...]:
         if room is not None:
             found.append(room)
             continue
-        near = get_close_matches(word.casefold(), [*known, *labels], n=1)
-        there = f"Did you mean {near[0]}?" if near else f"It has: {', '.join(known)}."
+        near = near_word(word.casefold(), [*known, *labels])
+        there = f"Did you mean {near}?" if near else f"It has: {', '.join(known)}."
         mistakes.append(Mistake("--order", f"the job has no room {word}.", there))
     if mistakes:
         raise Refused(*mistakes)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
@@ -10,6 +9,7 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Band, Field, Plan
 from farwall.facts.so_far import Done, SoFar
+from farwall.near_word import near_word
 
 HAIR_MIN = 0.001
 LITRE = 0.1
@@ -53,8 +53,8 @@ def every_band(plan: Plan) -> dict[str, Band]:
 
 def did_you_mean(word: str, known: list[str]) -> str:
     """The nearest known word, or the first few of them."""
-    near = difflib.get_close_matches(word, known, n=1, cutoff=0.5)
-    return f"Did you mean {near[0]}?" if near else f"It has: {', '.join(known[:12])}."
+    near = near_word(word, known, alike=0.5)
+    return f"Did you mean {near}?" if near else f"It has: {', '.join(known[:12])}."
 
 
 def _by_numbers(plan: Plan, name: str, known: Sequence[str]) -> tuple[str, list[str]]:

@@ -11,10 +11,11 @@ from farwall.facts.log_words import Carried, Word
 from farwall.facts.numbered import by_number, coats_of
 from farwall.facts.plain import Plain
 from farwall.facts.plan import Plan
+from farwall.near_word import near_word
 from farwall.nouns import dataclass
 from farwall.readers.json_text import Place, place_text
 from farwall.readers.log_units import BOUNDS, TWINS, Twin, amount_text
-from farwall.readers.shape import did_you_mean, nearest
+from farwall.readers.shape import did_you_mean
 from farwall.readers.wording import shown
 
 _HASH = re.compile(r"[0-9a-f]{64}")
@@ -51,7 +52,7 @@ class Ids:
         if self.known is None or kind not in self.known or name in self.known[kind]:
             return None
         known = self.known[kind]
-        near = nearest(name, list(known))
+        near = near_word(name, list(known))
         few = ", ".join(by_number(self.coats, one) for one in known[:12])
         remedy = f"Did you mean {by_number(self.coats, near)}?" if near else f"It has: {few}."
         return f"the plan has no {kind} {by_number(self.coats, name)[:40]}.", remedy
@@ -179,7 +180,7 @@ def _wrong_text(one: Carried, value: Plain, ids: Ids, where: str) -> Iterator[Mi
             where, f"this text is too long: at most {_LONGEST} characters.", "Shorten it."
         )
     elif one.kind == "choice" and value not in one.choices:
-        near = nearest(value, list(one.choices))
+        near = near_word(value, list(one.choices))
         did = f"Did you mean {near}? " if near else ""
         yield Mistake(where, f"{shown(value)} is not known here.", f"{did}{_known(one)}")
     elif one.kind == "hash" and not _HASH.fullmatch(value):

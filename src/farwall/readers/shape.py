@@ -6,13 +6,13 @@ to every check of a file on the day it is added.
 
 from __future__ import annotations
 
-import difflib
 import types
 from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 from functools import cache
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
+from farwall.near_word import near_word
 from farwall.nouns import dataclass
 from farwall.readers.json_text import Place
 
@@ -66,15 +66,9 @@ def bare(hint: Any) -> Any:
             return hint
 
 
-def nearest(word: str, known: list[str]) -> str | None:
-    """The known word that looks most like `word`, or None when none does."""
-    found = difflib.get_close_matches(word[:80].lower(), known, n=1, cutoff=0.6)
-    return found[0] if found else None
-
-
 def did_you_mean(word: str, known: list[str]) -> str:
     """A remedy for an unknown word: the nearest known one, else all of them."""
-    near = nearest(word, known)
+    near = near_word(word, known)
     if near is not None:
         return f"Did you mean `{near}`?"
     return "Known here: " + ", ".join(known) + "." if known else "Nothing may stand here."

@@ -7,8 +7,8 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from farwall.errors import Mistake
+from farwall.near_word import near_word
 from farwall.readers.json_text import Place, place_text
-from farwall.readers.shape import nearest
 from farwall.readers.twins import Twin
 
 Written = Mapping[Place, tuple[Place, Twin]]
@@ -183,7 +183,7 @@ def _not_one_of(where: str, value: object, expected: str) -> Mistake:
     known = [word.strip("'") for word in expected.replace(" or ", ", ").split(", ")]
     if isinstance(value, str) and value in known:
         return Mistake(where, f"A number is expected here, not {shown(value)}.", _UNQUOTE)
-    near = nearest(value, known) if isinstance(value, str) else None
+    near = near_word(value, known) if isinstance(value, str) else None
     choices = ", ".join(known)
     remedy = f'Did you mean "{near}"? Known: {choices}.' if near else f"Known: {choices}."
     return Mistake(where, f"{shown(value)} is not known here.", remedy)

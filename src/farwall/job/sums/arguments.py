@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -12,6 +11,7 @@ from farwall.air.conditions import SENSE
 from farwall.errors import Mistake, Refused
 from farwall.job.sums.noun import Argument, Bounds, Given, Sum
 from farwall.job.sums.unit_table import UNITS, converted
+from farwall.near_word import near_word
 
 Load = Callable[[str], object]
 
@@ -103,8 +103,8 @@ def _one_of(keys: Sequence[str]) -> str:
 
 
 def _unknown(key: str, known: Mapping[str, Argument]) -> Mistake:
-    near = difflib.get_close_matches(key, known, n=1, cutoff=0.6)
-    remedy = f"Did you mean {near[0]}?" if near else f"It knows {', '.join(known)}."
+    near = near_word(key, known)
+    remedy = f"Did you mean {near}?" if near else f"It knows {', '.join(known)}."
     return Mistake(key[:60], "This sum knows no such argument.", remedy)
 
 

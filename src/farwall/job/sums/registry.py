@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import difflib
 import importlib
 
 from farwall.errors import Mistake, Refused
 from farwall.job.sums.noun import Sum
+from farwall.near_word import near_word
 
 SUMS = {
     "convert": "a value from one unit to another",
@@ -40,8 +40,8 @@ SUMS = {
 def find(name: str) -> Sum:
     """The sum of that name. Raises `Refused` with the nearest known one."""
     if name not in SUMS:
-        near = difflib.get_close_matches(name, SUMS, n=1, cutoff=0.5)
-        remedy = f"Did you mean {near[0]}?" if near else f"There are {', '.join(SUMS)}."
+        near = near_word(name, SUMS, alike=0.5)
+        remedy = f"Did you mean {near}?" if near else f"There are {', '.join(SUMS)}."
         raise Refused(Mistake(name[:60], "There is no sum of that name.", remedy))
     module = importlib.import_module(f"farwall.job.sums.{name.replace('-', '_')}")
     found = module.SUM
