@@ -32,6 +32,12 @@ def test_the_first_line_is_the_job_by_hand():
     assert lines(ONE_ROOM)[0] == "Quince Street: 1 room, 129 ft² (12.0 m²) to stain."
 
 
+def test_a_metric_job_has_metres_litres_and_hours_of_its_own_first():
+    told = lines(ONE_ROOM, us=False)
+    assert told[0] == "Quince Street: 1 room, 12.0 m² (129 ft²) to stain."
+    assert re.search(r"1 field, \d\.\d L \(0\.\d gal\) likely, 8:0\d to 8:\d\d\.$", told[1])
+
+
 def test_a_job_without_a_name_is_the_job():
     assert lines(replace(ONE_ROOM, job=""))[0].startswith("The job: 1 room,")
 

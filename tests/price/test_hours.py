@@ -1,5 +1,7 @@
 """Hours go with floor and wall, and what jobs taught wins over practice."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -12,6 +14,21 @@ from farwall.price.hours import WORDS, Sizes, hours_of_sizes, wide
 
 LESSONS = lessons_of([one.job for one in closed_jobs(firm(7), count=25)])
 SIZES = Sizes(area_m2=110, wall_m=180, coat_min=(40.0, 40.0))
+
+
+def test_a_metric_job_has_the_same_hours_told_in_metres():
+    """By hand: 80 to 250 ft² an hour, usually 150, are 7.4 to 23 m², usually 14; 40 to 100 ft of
+    wall, usually 65, are 12 to 30 m, usually 20."""
+    us, metric = by_id(SIZES), by_id(replace(SIZES, us=False))
+    for task, one in metric.items():
+        assert (one.low_h, one.likely_h, one.high_h) == (
+            us[task].low_h, us[task].likely_h, us[task].high_h,
+        )  # fmt: skip
+        assert "ft" not in one.rule
+    assert metric["clean"].rule == "110 m² of floor at 7.4 to 23 an hour, usually 14"
+    assert metric["mask"].rule == "180 m of wall at 12 to 30 an hour, usually 20"
+    assert metric["judge"].rule.endswith("of a floor of 139 m²")
+    assert us["clean"].rule == "1,184 ft² of floor at 80 to 250 an hour, usually 150"
 
 
 def by_id(sizes, lessons=None):

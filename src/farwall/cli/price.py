@@ -63,9 +63,12 @@ def run(options: argparse.Namespace) -> int:
     if unknown := [one for one in parts if one not in PARTS]:
         known = ", ".join(PARTS)
         raise Refused(Mistake("--part", f"there is no part {unknown[0]}.", f"There are {known}."))
-    office = office_of(office_ground(options))
+    ground = office_ground(options)
+    office = office_of(ground)
     document = plain(office)
     if options.out is not None:
         write_folder(options.out, {"office.json": (json_text(document) + "\n").encode()})
-    print(json.dumps(document, ensure_ascii=False) if options.json else said(office, parts))
+    us = ground.job.wishes.units == "us"
+    told = json.dumps(document, ensure_ascii=False) if options.json else said(office, parts, us=us)
+    print(told)
     return _DONE

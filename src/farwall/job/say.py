@@ -12,7 +12,7 @@ from farwall.job.chances.words import share_words
 from farwall.job.go.say import in_short
 from farwall.job.way_words import way_words
 from farwall.nouns import dataclass
-from farwall.units import clock_words, counted, ft2_from_m2, gal_from_l
+from farwall.units import clock_words, counted, ft2_from_m2, volume_words
 
 WORDS = {
     "fits": "fits",
@@ -47,16 +47,16 @@ class Clock:
 
 
 def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
-    """What the plan found, what stands against it and what to open; `us`: hours by am and pm."""
+    """What the plan found, what stands against it and what to open; `us`: feet first, am and pm."""
     clock = Clock(datetime.fromisoformat(plan.starts_at), us)
-    lines = [f"{plan.job or 'The job'}: {_rooms(plan)}, {_floor(plan)}."]
+    lines = [f"{plan.job or 'The job'}: {_rooms(plan)}, {_floor(plan, us=us)}."]
     for coat in plan.inputs.coats:
         fields = [field for field in plan.fields if field.coat == coat.id]
         litres = sum(band.litres for field in fields for band in field.bands)
         lines.append(
             f"Coat {numbered(plan, coat.id)} ({stain_named(plan, coat.stain)} at {coat.cut}): "
             f"{counted(len(fields), 'field')}, "
-            f"{gal_from_l(litres):.1f} gal ({litres:.1f} L) likely, "
+            f"{volume_words(litres, us=us)} likely, "
             f"{clock.at(fields[0].start_min)} to {clock.at(fields[-1].end_min)}."
         )
         lines.extend(_fields(plan, fields, clock))
@@ -120,10 +120,11 @@ def _rooms(plan: Plan) -> str:
     return counted(len(plan.inputs.floor.rooms), "room")
 
 
-def _floor(plan: Plan) -> str:
+def _floor(plan: Plan, *, us: bool) -> str:
     first = plan.fields[0].coat
     area = sum(field.area_m2 for field in plan.fields if field.coat == first)
-    return f"{ft2_from_m2(area):.0f} ft² ({area:.1f} m²) to stain"
+    feet, metres = f"{ft2_from_m2(area):.0f} ft²", f"{area:.1f} m²"
+    return f"{feet} ({metres}) to stain" if us else f"{metres} ({feet}) to stain"
 
 
 def _field(plan: Plan, field: Field, clock: Clock) -> str:

@@ -67,20 +67,34 @@ def allowances(sizes: Sizes, *, stain_l: float = 0.0) -> tuple[Goods, ...]:
     sealer = math.ceil(area_ft2 * sizes.sealer_coats / SEALER_FT2_GAL - 1e-9)
     finish = math.ceil(area_ft2 * sizes.finish_coats / FINISH_FT2_GAL - 1e-9)
     found = (
-        _guess("stain", stain * STAIN_GAL, f"{stain} gal at {STAIN_GAL}"),
-        _guess("sealer", sealer * SEALER_GAL, f"{sealer} gal at {SEALER_GAL}"),
-        _guess("floor finish", finish * FINISH_GAL, f"{finish} gal at {FINISH_GAL}"),
-        _guess("masking", _by(wall_ft, MASKING_FT), f"{wall_ft:,.0f} ft of wall at {MASKING_FT}"),
+        _guess("stain", stain * STAIN_GAL, _by_gallon(stain, STAIN_GAL, sizes)),
+        _guess("sealer", sealer * SEALER_GAL, _by_gallon(sealer, SEALER_GAL, sizes)),
+        _guess("floor finish", finish * FINISH_GAL, _by_gallon(finish, FINISH_GAL, sizes)),
+        _guess(
+            "masking", _by(wall_ft, MASKING_FT),
+            f"{sizes.wall_told} at {_each(MASKING_FT, M_PER_FT, sizes)}",
+        ),
         _guess(
             "protective gear", person_days * GEAR_PERSON_DAY,
             f"{person_days} days of a person at {GEAR_PERSON_DAY}",
         ),
         _guess(
             "washing and waste", _by(area_ft2, WASH_FT2),
-            f"{area_ft2:,.0f} ft² of floor at {WASH_FT2}",
+            f"{sizes.floor_told} at {_each(WASH_FT2, M2_PER_FT2, sizes)}",
         ),
     )  # fmt: skip
     return tuple(one for one in found if one.likely > 0)
+
+
+def _by_gallon(gallons: int, each: Decimal, sizes: Sizes) -> str:
+    if sizes.us:
+        return f"{gallons} gal at {each}"
+    return f"{gallons * L_PER_US_GAL:.1f} L at {_each(each, L_PER_US_GAL, sizes)}"
+
+
+def _each(each: Decimal, unit: float, sizes: Sizes) -> Decimal:
+    """The price of one unit as it is told; unit: how much it is in SI."""
+    return each if sizes.us else (each / Decimal(str(unit))).quantize(Decimal("0.01"))
 
 
 def _by(much: float, each: Decimal) -> Decimal:

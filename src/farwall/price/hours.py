@@ -41,7 +41,8 @@ class Sizes:
 
     coat_min: minutes on the clock of each coat that is laid, as planned · people: hands on site
     while stain goes down · site_days: days with work on site · wash_h: hours of neutralising,
-    scrubbing and rinsing where the wash day was reckoned.
+    scrubbing and rinsing where the wash day was reckoned · us: rules are told in feet, else in
+    metres.
     """
 
     area_m2: float
@@ -52,6 +53,19 @@ class Sizes:
     finish_coats: int = 2
     site_days: Three = (4.0, 5.0, 7.0)
     wash_h: Three | None = None
+    us: bool = True
+
+    @property
+    def floor_told(self) -> str:
+        """The floor as rules tell it."""
+        much = self.area_m2 / M2_PER_FT2 if self.us else self.area_m2
+        return f"{much:,.0f} {'ft²' if self.us else 'm²'} of floor"
+
+    @property
+    def wall_told(self) -> str:
+        """The walls as rules tell them."""
+        much = self.wall_m / M_PER_FT if self.us else self.wall_m
+        return f"{much:,.0f} {'ft' if self.us else 'm'} of wall"
 
 
 WORDS = {
@@ -101,15 +115,31 @@ def hours_of_sizes(sizes: Sizes, lessons: Lessons | None = None) -> tuple[TaskHo
     return tuple(one for one in _tasks(sizes, lessons) if one.high_h > 0)
 
 
-def paced(task: str, much: float, pace: Three, unit: str, *, times: int = 1) -> TaskHours:
-    """Hours for so much at a pace an hour; `times`: how often it is gone over."""
+def paced(
+    task: str, much: float, pace: Three, told: str, *, unit: float = 1.0, times: int = 1
+) -> TaskHours:
+    """Hours for so much at a pace an hour.
+
+    told: how much it is, in words. unit: how many of the unit that it is told in are one of the
+    unit of `much` and `pace`. times: how often it is gone over.
+    """
     low, usual, high = pace
-    rule = f"{much:,.0f} {unit} at {low:,g} to {high:,g} an hour, usually {usual:,g}"
+    slow, as_a_rule, fast = (f"{_two_figures(one * unit):,g}" for one in pace)
+    rule = f"{told} at {slow} to {fast} an hour, usually {as_a_rule}"
     if times != 1:
         rule += f", {times} times"
     much *= times
     ends = (much / high, much / usual, much / low)
     return TaskHours(WORDS[task], *ends, rule, Rank.PRACTICE.value, PRACTICE, task)  # fmt: skip
+
+
+def _two_figures(value: float) -> float:
+    return float(f"{value:.2g}")
+
+
+def _paced_floor(task: str, sizes: Sizes, pace: Three, *, times: int = 1) -> TaskHours:
+    unit, much = 1.0 if sizes.us else M2_PER_FT2, sizes.area_m2 / M2_PER_FT2
+    return paced(task, much, pace, sizes.floor_told, unit=unit, times=times)
 
 
 def sprayed_h(coat_min: tuple[float, ...], people: int) -> Three:
@@ -120,28 +150,27 @@ def sprayed_h(coat_min: tuple[float, ...], people: int) -> Three:
 
 
 def _tasks(sizes: Sizes, lessons: Lessons | None) -> Iterator[TaskHours]:
-    area_ft2, wall_ft = sizes.area_m2 / M2_PER_FT2, sizes.wall_m / M_PER_FT
     share = typical_share(sizes.area_m2)
     coats = len(sizes.coat_min)
     yield _of("travel", TRAVEL_H, "for a job, whatever its size", Rank.PRACTICE)
     yield _of("sample", SAMPLE_H, "for a survey and a sample of three dilutions", Rank.GUESS)
     yield _set_up(sizes.site_days)
     if found := _found(lessons, "protect"):
-        yield _learned("protect", found, share)
-    clean = paced("clean", area_ft2, CLEAN_FT2_H, "ft² of floor")
-    mask = paced("mask", wall_ft, MASK_FT_H, "ft of wall")
-    yield _or(_found(lessons, "clean"), clean, share)
-    yield _or(_found(lessons, "mask"), mask, share)
+        yield _learned("protect", found, sizes, share)
+    unit = 1.0 if sizes.us else M_PER_FT
+    mask = paced("mask", sizes.wall_m / M_PER_FT, MASK_FT_H, sizes.wall_told, unit=unit)
+    yield _or(_found(lessons, "clean"), _paced_floor("clean", sizes, CLEAN_FT2_H), sizes, share)
+    yield _or(_found(lessons, "mask"), mask, sizes, share)
     yield from _coats(sizes, lessons, share)
     if coats:
-        yield _typical("judge", lessons, share)
+        yield _typical("judge", sizes, lessons, share)
         yield _wash(sizes, lessons, share)
     for task, times, pace in (
         ("seal", sizes.sealer_coats, SEAL_FT2_H), ("finish", sizes.finish_coats, FINISH_FT2_H),
     ):  # fmt: skip
-        plain = paced(task, area_ft2, pace, "ft² of floor", times=times)
-        yield _or(_found(lessons, task), plain, share * times / 2)
-    yield _typical("hand-over", lessons, share)
+        plain = _paced_floor(task, sizes, pace, times=times)
+        yield _or(_found(lessons, task), plain, sizes, share * times / 2)
+    yield _typical("hand-over", sizes, lessons, share)
 
 
 def _set_up(site_days: Three) -> TaskHours:
@@ -154,7 +183,7 @@ def _coats(sizes: Sizes, lessons: Lessons | None, share: float) -> Iterator[Task
     """Mixing and spraying; closed jobs tell both as one."""
     found, coats = _found(lessons, "coat"), len(sizes.coat_min)
     if found:
-        yield _learned("coat", found, share * coats / 2)
+        yield _learned("coat", found, sizes, share * coats / 2)
         return
     low, usual, high = (one * coats for one in MIXING_H)
     yield _of("mix", (low, usual, high), f"{MIXING_H[1]:g} h for each of {coats} coats", Rank.GUESS)
@@ -170,32 +199,34 @@ def _wash(sizes: Sizes, lessons: Lessons | None, share: float) -> TaskHours:
         parts = [wide(found) if found else usual for found, usual in known]
         ends = tuple(math.fsum(each) * share for each in zip(*parts, strict=True))
         jobs = max(one.jobs for one in taught)
-        return _of("wash", (ends[0], ends[1], ends[2]), _rule(share), Rank.LEARNED, _from(jobs))
+        return _of(
+            "wash", (ends[0], ends[1], ends[2]), _rule(share, sizes), Rank.LEARNED, _from(jobs)
+        )
     if sizes.wash_h is not None:
         return _of("wash", sizes.wash_h, "as the wash day is reckoned, room by room", Rank.PRACTICE)
-    return paced("wash", sizes.area_m2 / M2_PER_FT2, WASH_FT2_H, "ft² of floor")
+    return _paced_floor("wash", sizes, WASH_FT2_H)
 
 
-def _or(found: Lesson | None, plain: TaskHours, share: float) -> TaskHours:
+def _or(found: Lesson | None, plain: TaskHours, sizes: Sizes, share: float) -> TaskHours:
     """What closed jobs taught, else practice; of sealer and finish lessons tell two coats."""
-    return _learned(plain.id, found, share) if found else plain
+    return _learned(plain.id, found, sizes, share) if found else plain
 
 
-def _typical(task: str, lessons: Lessons | None, share: float) -> TaskHours:
+def _typical(task: str, sizes: Sizes, lessons: Lessons | None, share: float) -> TaskHours:
     found = _found(lessons, task)
     if found:
-        return _learned(task, found, share)
+        return _learned(task, found, sizes, share)
     low, usual, high = (one * share for one in TYPICAL_HOURS[task])
-    return _of(task, (low, usual, high), _rule(share), Rank.PRACTICE)
+    return _of(task, (low, usual, high), _rule(share, sizes), Rank.PRACTICE)
 
 
 def _found(lessons: Lessons | None, task: str) -> Lesson | None:
     return lessons.find(TASK_HOURS + task) if lessons else None
 
 
-def _learned(task: str, found: Lesson, share: float) -> TaskHours:
+def _learned(task: str, found: Lesson, sizes: Sizes, share: float) -> TaskHours:
     low, likely, high = (one * share for one in wide(found))
-    return _of(task, (low, likely, high), _rule(share), Rank.LEARNED, _from(found.jobs))
+    return _of(task, (low, likely, high), _rule(share, sizes), Rank.LEARNED, _from(found.jobs))
 
 
 def wide(found: Lesson) -> Three:
@@ -205,8 +236,9 @@ def wide(found: Lesson) -> Three:
     return (found.likely * low**reach, found.likely, found.likely * high**reach)
 
 
-def _rule(share: float) -> str:
-    return f"{share:.2f} times the hours of a floor of 1,500 ft²"
+def _rule(share: float, sizes: Sizes) -> str:
+    typical = "1,500 ft²" if sizes.us else "139 m²"
+    return f"{share:.2f} times the hours of a floor of {typical}"
 
 
 def _from(jobs: int) -> str:

@@ -43,9 +43,19 @@ PHRASES = {
     "{#1} ft² de piso a {#2} hasta {#3} por hora, normalmente {#4}",
     "{#1} ft² of floor at {#2} to {#3} an hour, usually {#4}, {#5} times":
     "{#1} ft² de piso a {#2} hasta {#3} por hora, normalmente {#4}, {#5} veces",
+    "{#1} times the hours of a floor of 139 m²": "{#1} veces las horas de un piso de 139 m²",
+    "{#1} m of wall at {#2} to {#3} an hour, usually {#4}":
+    "{#1} m de pared a {#2} hasta {#3} por hora, normalmente {#4}",
+    "{#1} m² of floor at {#2} to {#3} an hour, usually {#4}":
+    "{#1} m² de piso a {#2} hasta {#3} por hora, normalmente {#4}",
+    "{#1} m² of floor at {#2} to {#3} an hour, usually {#4}, {#5} times":
+    "{#1} m² de piso a {#2} hasta {#3} por hora, normalmente {#4}, {#5} veces",
     "{#1} gal at {#2}": "{#1} gal a {#2}",
     "{#1} ft of wall at {#2}": "{#1} ft de pared a {#2}",
     "{#1} ft² of floor at {#2}": "{#1} ft² de piso a {#2}",
+    "{#1} L at {#2}": "{#1} L a {#2}",
+    "{#1} m of wall at {#2}": "{#1} m de pared a {#2}",
+    "{#1} m² of floor at {#2}": "{#1} m² de piso a {#2}",
     "{#1} days of a person at {#2}": "{#1} días de una persona a {#2}",
     "{#1} trips at {#2}": "{#1} viajes a {#2}",
     "learned from {#1} jobs": "aprendido de {#1} trabajos",
@@ -131,6 +141,18 @@ PHRASES = {
     "colour.":
     "{#1} USD por ft², por encima de los {#2} a {#3} que piden las páginas de los propios "
     "aplicadores por color a base de ácido.",
+    "{#1} USD a m², inside the {#2} to {#3} that finishers' own pages ask for acid-based "
+    "colour.":
+    "{#1} USD por m², dentro de los {#2} a {#3} que piden las páginas de los propios "
+    "aplicadores por color a base de ácido.",
+    "{#1} USD a m², below the {#2} to {#3} that finishers' own pages ask for acid-based "
+    "colour.":
+    "{#1} USD por m², por debajo de los {#2} a {#3} que piden las páginas de los propios "
+    "aplicadores por color a base de ácido.",
+    "{#1} USD a m², above the {#2} to {#3} that finishers' own pages ask for acid-based "
+    "colour.":
+    "{#1} USD por m², por encima de los {#2} a {#3} que piden las páginas de los propios "
+    "aplicadores por color a base de ácido.",
     "An hour is reckoned at {#1} USD ({1}), {#2} times the median wage of cement masons and "
     "concrete finishers in the United States, {#3} USD in May 2019; wages have risen since.":
     "La hora se cuenta a {#1} USD ({1}), {#2} veces el salario mediano de los albañiles de "
@@ -139,6 +161,9 @@ PHRASES = {
     "Una hora cargada lleva además seguros, impuestos, vacaciones y días parados.",
     "{#1} ft² is below {#2} ft²: such jobs rarely pay, for set-up, waits and visits do not shrink.":
     "{#1} ft² es menos de {#2} ft²: esos trabajos rara vez se pagan, pues montar, esperas y "
+    "visitas no se achican.",
+    "{#1} m² is below {#2} m²: such jobs rarely pay, for set-up, waits and visits do not shrink.":
+    "{#1} m² es menos de {#2} m²: esos trabajos rara vez se pagan, pues montar, esperas y "
     "visitas no se achican.",
     "Tell the least job that you take.": "Diga el trabajo más chico que acepta.",
     "Invented figures stand in for: {1}.": "Cifras inventadas ocupan el lugar de: {1}.",

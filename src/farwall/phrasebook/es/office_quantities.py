@@ -46,13 +46,13 @@ PHRASES = {
     "removable putty": "masilla removible", "doors and things": "puertas y otras cosas",
     "film in dams": "plástico en represas", "{#1} tall": "{#1} de alto",
     "A strip along the foot of {#1} of edge, on the wall and never on the slab; joins {#2}, the "
-    "upper edge every yard, {#3} of gaps at doors.":
+    "upper edge every {#3}, {#4} of gaps at doors.":
     "Una tira al pie de {#1} de orilla, en la pared y nunca en la losa; uniones {#2}, el borde de "
-    "arriba cada metro, {#3} de rendijas de puertas.",
+    "arriba cada {#3}, {#4} de rendijas de puertas.",
     "A strip along the foot of {#1} of edge, on the wall and never on the slab; joins {#2}, the "
-    "upper edge every yard.":
+    "upper edge every {#3}.":
     "Una tira al pie de {#1} de orilla, en la pared y nunca en la losa; uniones {#2}, el borde de "
-    "arriba cada metro.",
+    "arriba cada {#3}.",
     "A tenth of a roll is lost.": "Se pierde un décimo del rollo.",
     "{#1} of it, laps of {#2} at joins and a tenth lost; above {#3} a second strip.":
     "{#1} en total, traslapes de {#2} en las uniones y un décimo perdido; arriba de {#3}, una "

@@ -218,7 +218,9 @@ def test_all_that_is_found_is_plain_json():
 
 def test_the_terminal_tells_rooms_things_and_what_is_not_told():
     items = (MaskItem("register", "a", count=2, take_out=True),)
-    told = masked_said(masked_in(house(items=items)))
+    masked = masked_in(house(items=items))
+    assert any(" m (" in line for line in masked_said(masked, us=False))
+    told = masked_said(masked)
     assert told[0] == "81 ft (24.7 m) of wall, 3 sides of frames, 1 outside door to dam"
     assert any(one.startswith("1 Study: 41 ft (12.5 m), film 48 in (1.22 m)") for one in told)
     assert "a take out 2 register, Study" in told

@@ -55,7 +55,9 @@ def priced_of(
         drivers=drivers_of(found.found, ground.job),
         together_percent=together(found.found),
         chances=found.chances,
-        sanity=tuple(sanity_of(found, area_ft2, buying.currency)),
+        sanity=tuple(
+            sanity_of(found, area_m2, buying.currency, us=ground.job.wishes.units == "us")
+        ),
         offers=offers,
         rooms=rooms_money(ground, where, found),
         rates=found.rates,

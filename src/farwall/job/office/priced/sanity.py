@@ -11,17 +11,20 @@ from farwall.job.office.priced.reckoned import Reckoned
 from farwall.price.asking import per_area
 from farwall.price.usual import PUBLISHED_USD_FT2, SMALL_JOB_FT2
 from farwall.price.wages import FINISHERS_US, loaded_over_wage
+from farwall.units import M2_PER_FT2
 
 PAGES = "finishers-pages"
 
 
-def sanity_of(found: Reckoned, area_ft2: float, currency: str) -> Iterator[Sanity]:
+def sanity_of(found: Reckoned, area_m2: float, currency: str, *, us: bool) -> Iterator[Sanity]:
     """Price a ft² and a small floor against finishers' pages; the hour against published wages.
 
-    Prices and wages are of the United States: nothing is said in another currency.
+    Prices and wages are of the United States: nothing is said in another currency. us: told in
+    square feet, else in square metres.
     """
+    area_ft2 = area_m2 / M2_PER_FT2
     if currency == "USD":
-        yield _per_ft2(found.asked.price, area_ft2)
+        yield _per_area(found.asked.price, area_ft2, us=us)
         wage = FINISHERS_US
         times = loaded_over_wage(found.rates.labour_per_h.amount)
         hour = found.rates.labour_per_h
@@ -32,21 +35,33 @@ def sanity_of(found: Reckoned, area_ft2: float, currency: str) -> Iterator[Sanit
             f"insurance, taxes, holidays and idle days as well.",
             None, Rank.PUBLISHED.value, wage.source,
         )  # fmt: skip
+    least_m2 = SMALL_JOB_FT2 * M2_PER_FT2
     if area_ft2 < SMALL_JOB_FT2:
         yield Sanity(
-            f"{area_ft2:,.0f} ft² is below {SMALL_JOB_FT2:.0f} ft²: such jobs rarely pay, for "
+            f"{floor_words(area_m2, us=us)} is below {floor_words(least_m2, us=us)}: such jobs "
+            f"rarely pay, for "
             f"set-up, waits and visits do not shrink. Tell the least job that you take.",
             inside=False, rank=Rank.PRACTICE.value, source=PAGES,
         )  # fmt: skip
 
 
-def _per_ft2(price: Decimal, area_ft2: float) -> Sanity:
+def _per_area(price: Decimal, area_ft2: float, *, us: bool) -> Sanity:
     each = per_area(price, Decimal(str(round(area_ft2, 3))))
     low, high = PUBLISHED_USD_FT2
     inside = low <= float(each) <= high
     where = "inside" if inside else "below" if float(each) < low else "above"
+    if us:
+        told = f"{each:f} USD a ft², {where} the {low:g} to {high:g}"
+    else:
+        a_m2 = float(each) / M2_PER_FT2
+        ends = f"{low / M2_PER_FT2:.0f} to {high / M2_PER_FT2:.0f}"
+        told = f"{a_m2:.0f} USD a m², {where} the {ends}"
     return Sanity(
-        f"{each:f} USD a ft², {where} the {low:g} to {high:g} that finishers' own pages ask for "
-        f"acid-based colour.",
+        f"{told} that finishers' own pages ask for acid-based colour.",
         inside, Rank.PRACTICE.value, PAGES,
     )  # fmt: skip
+
+
+def floor_words(area_m2: float, *, us: bool) -> str:
+    """`387 ft²` or `36 m²`."""
+    return f"{area_m2 / M2_PER_FT2:,.0f} ft²" if us else f"{area_m2:,.0f} m²"

@@ -15,7 +15,10 @@ from farwall.job.office.quantities.practice import (
     PUTTY_KG_PER_FOOT,
     TOWELS_PER_DAM,
 )
-from farwall.units import M_PER_IN
+from farwall.units import M_PER_FT, M_PER_IN
+
+_UPPER_EDGE_M = 3 * M_PER_FT
+"""The upper edge of film is taped at so many points: every yard [common-practice]."""
 
 
 def mask_lines(basis: Basis) -> tuple[Quantity, ...]:
@@ -38,12 +41,13 @@ def _tape(basis: Basis) -> Quantity | None:
     if masked.tape_m <= 0:
         return None
     edge, gaps = basis.said(masked.wall_m, "m"), basis.said(masked.gap_m, "m")
+    step = basis.said(_UPPER_EDGE_M, "m")
     strip = (
         f"A strip along the foot of {edge} of edge, on the wall and never on the slab; joins "
-        f"{masked.joins}, the upper edge every yard, {gaps} of gaps at doors."
+        f"{masked.joins}, the upper edge every {step}, {gaps} of gaps at doors."
         if masked.gaps_by == "tape"
         else f"A strip along the foot of {edge} of edge, on the wall and never on the slab; joins "
-        f"{masked.joins}, the upper edge every yard."
+        f"{masked.joins}, the upper edge every {step}."
     )
     rule = " ".join((strip, "A tenth of a roll is lost."))
     ends = (masked.tape_m,) * 3 if figure is None else (figure.low, figure.likely, figure.high)

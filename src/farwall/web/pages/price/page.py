@@ -126,7 +126,8 @@ class _Price:
                 told = SHOWN[part](ground, office)
             else:
                 with speaking(LANGUAGE.get(), names_in(ground.plan)):
-                    lines = [told_on_page(one) for one in SAID[part][1](office)]
+                    us = ground.job.wishes.units == "us"
+                    lines = [told_on_page(one) for one in SAID[part][1](office, us)]
         return page(
             "price.html", code=code, mistakes=mistakes, most=MOST_MB, kept=kept,
             kept_on=date_told(datetime.fromisoformat(kept["kept_at"])) if kept else "",
