@@ -265,6 +265,13 @@ def test_a_folder_without_a_plan_says_what_to_do(tmp_path, capsys):
     assert "--book ADDRESS" in capsys.readouterr().err
 
 
+def test_help_behind_the_job_is_the_help_of_the_command(capsys):
+    assert main(["log", "anywhere", "--help"]) == 0
+    told = capsys.readouterr().out
+    assert told.startswith("usage: farwall log JOB")
+    assert "band-done" in told
+
+
 def test_a_word_tells_what_it_carries(capsys):
     assert main(["log", "anywhere", "band-done", "--help"]) == 0
     said = capsys.readouterr().out

@@ -66,8 +66,8 @@ def run(options: argparse.Namespace) -> int:
 
     options = parsed(options)
     asked = asked_of(options.words)
-    if asked.event and "help" in options:
-        return what_it_carries(asked.event)
+    if "help" in options:
+        return what_it_carries(asked.event) if asked.event else _help()
     place = place_of(
         asked.where, job_file=options.job, book=options.book, lessons_file=options.lessons
     )
@@ -77,6 +77,14 @@ def run(options: argparse.Namespace) -> int:
     for line in place.log.torn:
         print(line, file=sys.stderr)
     return _show(place, _Entered(kept, made, clock), asked, options)
+
+
+def _help() -> int:
+    """The help of the command, where it was asked for behind the job."""
+    parser = argparse.ArgumentParser(prog="farwall log")
+    arguments(parser)
+    parser.print_help()
+    return _DONE
 
 
 def _enter(
