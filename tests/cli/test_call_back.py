@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from functools import cache
 
 import pytest
@@ -34,6 +35,18 @@ def test_without_a_log_the_causes_come_by_what_is_told(capsys):
     assert text.startswith("1. A rug, mat or foot with rubber or plastic marked the sealer.")
     assert "The log has no record" in text
     assert "no verdict" in text
+
+
+@pytest.mark.parametrize(
+    ("words", "level"),
+    [(["look=haze"], True), (["look=peeling"], True), (["look=footprints", "months=8"], False)],
+)
+def test_causes_of_one_number_are_told_to_be_equally_likely(words, level, capsys):
+    assert main(["call-back", str(JOB), *words]) == 0
+    text = capsys.readouterr().out
+    numbers = re.findall(r"^(\d)\. ", text, re.MULTILINE)
+    assert level == (len(set(numbers)) < len(numbers) == 3)
+    assert level == ("Those of one number are equally likely" in text)
 
 
 def test_with_a_log_its_records_speak(capsys, tmp_path):

@@ -26,8 +26,11 @@ def weighed(found: Triage) -> str:
 def said(found: Triage) -> tuple[str, ...]:
     """Lines."""
     lines: list[str] = []
-    for one in found.likely[:TOLD_WHOLE]:
+    first = found.likely[:TOLD_WHOLE]
+    for one in first:
         lines += _whole(one)
+    if len({one.place for one in first}) < len(first):
+        lines.append("Those of one number are equally likely by what is told.")
     rest = [one.what for one in found.likely[TOLD_WHOLE:]]
     if rest:
         lines.append(f"Not ruled out: {'; '.join(rest)}.")
