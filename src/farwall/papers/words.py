@@ -16,6 +16,12 @@ _BEFORE_UNIT = re.compile(
     r"|am|pm)"
     r"(?![\w²³]))"
 )
+_US_FIRST = re.compile(
+    r"(?P<us>(?:(?<![\d.,])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
+    r"(?:°F|ft²|ft|lb(?:\s(?:in|en)\s5\sgal)?|tablespoons to the gallon|cucharadas por galón)"
+    r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"
+    r"\s\((?P<si>[^()]*?(?:°C|m²|cm|mm|m|L|kg|g/L))\)"
+)
 _HALF_DAY = re.compile(r"(?<=\d) ([ap])\. m\.")
 _WHOLE_HOURS_MIN = 600
 
@@ -39,6 +45,12 @@ def _litres(litres: float) -> str:
 def unbroken(text: str) -> str:
     """The text with each number tied to its unit or half of the day: no line ends between them."""
     return _HALF_DAY.sub("\u00a0\\1.\u00a0m.", _BEFORE_UNIT.sub("\u00a0", text))
+
+
+def own_first(text: str, units: Units) -> str:
+    """A sentence that tells a measure both ways, the reader's own first: `60 °F (16 °C)` is told as
+    `16 °C (60 °F)` where units are metric. Other words are left as they are."""
+    return text if units == "us" else _US_FIRST.sub(r"\g<si> (\g<us>)", text)
 
 
 def area(area_m2: float, units: Units) -> str:

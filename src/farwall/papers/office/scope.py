@@ -55,8 +55,8 @@ PROVIDED = (
     ),
     "Electric power, clean water and light to see colour by.",
     (
-        "Heat: rooms and slab between 60 and 90 °F (16 and 32 °C), day and night, without open "
-        "flames while sealer is laid."
+        "Heat: rooms between 60 and 90 °F (16 and 32 °C), the slab never above 85 °F (29 °C), day "
+        "and night, without open flames while sealer is laid."
     ),
     "The floor bare, dry and swept; nothing taped to it since the pour.",
 )

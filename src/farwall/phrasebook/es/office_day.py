@@ -90,10 +90,11 @@ PHRASES = {
     "floor": "piso", "readings wanted": "lecturas que se piden", "rinses": "enjuagues",
     "pH after the last": "pH tras el último",
     "Two readings for each 500 ft² (46 m²), right after the final rinse, before it drains (ASTM "
-    "D4262). A white rag firmly over several square feet of each room; photograph it. Dirty rag "
+    "D4262). A white rag firmly over several ft² (half a m²) of each room; photograph it. Dirty "
+    "rag "
     "or low pH: another scrub, not only another rinse.":
     "Dos lecturas por cada 500 ft² (46 m²), justo después del último enjuague, antes de que "
-    "escurra (ASTM D4262). Un trapo blanco, con fuerza, en varios pies cuadrados de cada cuarto; "
+    "escurra (ASTM D4262). Un trapo blanco, con fuerza, en varios ft² (medio m²) de cada cuarto; "
     "tómele foto. Trapo sucio o pH bajo: talle otra vez, no solo enjuague.",
     "Neutralised, scrubbed, rinsed": "Neutralizado, tallado, enjuagado",
     "what was done": "qué se hizo", "with": "con", "amount": "cantidad",
