@@ -7,6 +7,7 @@ Source: NIST Handbook 44 appendix C and NIST SP 811 appendix B [nist-hb44].
 
 from __future__ import annotations
 
+import re
 from datetime import datetime
 
 M_PER_FT = 0.3048
@@ -20,6 +21,15 @@ MM_PER_MIL = 0.0254
 KG_M2_PER_LB_FT2 = KG_PER_LB / M2_PER_FT2
 _NOON_H = 12
 PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
+
+_US_FIRST = re.compile(
+    r"(?P<us>(?:(?<![\d.,])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
+    r"(?:°F|ft²|ft|gal/min|gal|cfm|lb(?:\s(?:in|en)\s5\sgal)?|tablespoons to the gallon"
+    r"|cucharadas por galón)"
+    r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"
+    r"\s\((?P<si>[^()]*?(?:°C|m²|m³/h|cm|mm|m|L|L/min|kg|g/L))\)"
+)
+"""A measure told in US units with the metric one behind it, in English or Spanish prose."""
 
 
 def ft2_from_m2(area_m2: float) -> float:
@@ -86,6 +96,12 @@ def volume_words(volume_l: float, *, us: bool = True) -> str:
     """A volume both ways, the reader's own first: `2.8 gal (10.6 L)`, `10.6 L (2.8 gal)`."""
     gallons, metric = f"{gal_from_l(volume_l):.1f} gal", f"{volume_l:.1f} L"
     return f"{gallons} ({metric})" if us else f"{metric} ({gallons})"
+
+
+def measures_own_first(text: str, *, us: bool) -> str:
+    """Prose that tells measures both ways, the reader's own first: `60 °F (16 °C)` is told as
+    `16 °C (60 °F)` to a metric reader. All other words are left as they are."""
+    return text if us else _US_FIRST.sub(r"\g<si> (\g<us>)", text)
 
 
 def clock_words(at: datetime, *, us: bool = False) -> str:

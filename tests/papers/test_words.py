@@ -86,6 +86,8 @@ def test_a_number_is_tied_to_its_unit_and_to_nothing_else(text, told):
         ("a menos de 150 ft (45 m), solo", "a menos de 45 m (150 ft), solo"),
         ("75 ± 10 °F (24 ± 6 °C)", "24 ± 6 °C (75 ± 10 °F)"),
         ("from 50 to 85 °F (10 to 29 °C)", "from 10 to 29 °C (50 to 85 °F)"),
+        ("it gives 0.18 gal/min (0.69 L/min) here", "it gives 0.69 L/min (0.18 gal/min) here"),
+        ("MIX 2.7 gal (10.4 L) now", "MIX 10.4 L (2.7 gal) now"),
         ("3 rooms (2 m apart), pH 7 (two)", "3 rooms (2 m apart), pH 7 (two)"),
     ],
 )  # fmt: skip

@@ -9,18 +9,18 @@ from farwall.facts.defaults import DEFAULT_STAINS
 from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGE
-from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l, length_words
+from farwall.units import (
+    feet_and_inches,
+    ft2_from_m2,
+    gal_from_l,
+    length_words,
+    measures_own_first,
+)
 
 _BEFORE_UNIT = re.compile(
     r"(?<=[\d½]) (?=(?:gal|L|mL|ft²|m²|ft³|m³|ft|m|mm|min|h|s|lb|kg|g|mg|°F|°C|K|%|ppm|cfm|gpm|mph"
     r"|am|pm)"
     r"(?![\w²³]))"
-)
-_US_FIRST = re.compile(
-    r"(?P<us>(?:(?<![\d.,])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
-    r"(?:°F|ft²|ft|lb(?:\s(?:in|en)\s5\sgal)?|tablespoons to the gallon|cucharadas por galón)"
-    r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"
-    r"\s\((?P<si>[^()]*?(?:°C|m²|cm|mm|m|L|kg|g/L))\)"
 )
 _HALF_DAY = re.compile(r"(?<=\d) ([ap])\. m\.")
 _WHOLE_HOURS_MIN = 600
@@ -50,7 +50,7 @@ def unbroken(text: str) -> str:
 def own_first(text: str, units: Units) -> str:
     """A sentence that tells a measure both ways, the reader's own first: `60 °F (16 °C)` is told as
     `16 °C (60 °F)` where units are metric. Other words are left as they are."""
-    return text if units == "us" else _US_FIRST.sub(r"\g<si> (\g<us>)", text)
+    return measures_own_first(text, us=units == "us")
 
 
 def area(area_m2: float, units: Units) -> str:
