@@ -265,6 +265,7 @@ WORDS = {
     "log-count": "{n} anotaciones",
     "log-struck-count": ", {n} tachadas",
     "log-made": "{who}; según el reloj de {device} {at}; llegó al libro {received}",
+    "log-made-at-once": "{who}; según el reloj de {device} {at}, en el libro en el mismo minuto",
     "log-somebody": "sin nombre",
     "log-no-device": "sin aparato",
     "log-clock-off": "su reloj se corrigió {off} min",
