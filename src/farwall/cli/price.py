@@ -58,14 +58,18 @@ def run(options: argparse.Namespace) -> int:
     from farwall.job.office.say import PARTS, said
     from farwall.papers.folder import write_folder
     from farwall.papers.json_text import json_text
+    from farwall.units import measures_own_first
 
     parts = tuple(options.part)
     if unknown := [one for one in parts if one not in PARTS]:
         known = ", ".join(PARTS)
         raise Refused(Mistake("--part", f"there is no part {unknown[0]}.", f"There are {known}."))
-    office = office_of(office_ground(options))
+    ground = office_ground(options)
+    office = office_of(ground)
     document = plain(office)
     if options.out is not None:
         write_folder(options.out, {"office.json": (json_text(document) + "\n").encode()})
-    print(json.dumps(document, ensure_ascii=False) if options.json else said(office, parts))
+    us = ground.job.wishes.units == "us"
+    words = json.dumps(document, ensure_ascii=False)
+    print(words if options.json else measures_own_first(said(office, parts), us=us))
     return _DONE
