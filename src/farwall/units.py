@@ -78,12 +78,14 @@ def cfm_from_m3_min(flow_m3_min: float) -> float:
 
 
 def feet_and_inches(length_m: float) -> str:
-    """A tape reading to the nearest half inch, such as `12' 3½"`."""
+    """A tape reading to the nearest half inch, such as `12' 3½"`; `8"` below a foot."""
     halves = round(length_m / M_PER_IN * 2)
     sign = "-" if halves < 0 else ""
     feet, rest = divmod(abs(halves), 24)
     inches, half = divmod(rest, 2)
-    return f"{sign}{feet}' {inches}{'½' if half else ''}\""
+    whole = "" if half and not feet and not inches else str(inches)
+    short = f'{whole}{"½" if half else ""}"'
+    return f"{sign}{feet}' {short}" if feet else f"{sign}{short}"
 
 
 def length_words(length_m: float, *, us: bool) -> str:

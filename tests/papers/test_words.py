@@ -32,6 +32,13 @@ def test_lengths_by_hand():
     assert length(1.016, "metric", both=False) == "1.02 m"
 
 
+def test_a_length_below_a_foot_has_no_feet():
+    """0.2032 m is 8 in, 0.0127 m half of one."""
+    assert length(0.2032, "us", both=False) == '8"'
+    assert length(0.0127, "us", both=False) == '½"'
+    assert length(-0.2032, "us", both=False) == '-8"'
+
+
 def test_areas_by_hand():
     """100 m2 is 100 / 0.09290304 = 1076.4 ft2."""
     assert area(100.0, "us") == "1,076 ft²"
