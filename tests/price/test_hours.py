@@ -1,5 +1,7 @@
 """Hours go with floor and wall, and what jobs taught wins over practice."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -8,6 +10,7 @@ from farwall.bench.learn_firms import closed_jobs, firm
 from farwall.evidence import Rank
 from farwall.learn.lessons import lessons_of
 from farwall.learn.told import typical_share
+from farwall.phrasebook import said_whole, speaking
 from farwall.price.hours import WORDS, Sizes, hours_of_sizes, wide
 
 LESSONS = lessons_of([one.job for one in closed_jobs(firm(7), count=25)])
@@ -77,3 +80,14 @@ def test_the_wash_day_wins_over_the_pace_and_loses_to_lessons():
     sizes = Sizes(110, 180, (40.0,), wash_h=(5.0, 6.0, 7.0))
     assert by_id(sizes)["wash"].likely_h == 6.0
     assert by_id(sizes, LESSONS)["wash"].likely_h != 6.0
+
+
+def test_a_metric_job_reads_its_rules_in_metres_and_takes_as_long():
+    """80, 150, 250 ft² an hour are 7.4, 13.9, 23.2 m²; 40, 65, 100 ft are 12.2, 19.8, 30.5 m."""
+    us, metric = by_id(SIZES), by_id(replace(SIZES, us=False))
+    assert metric["clean"].rule == "110.0 m² of floor at 7.4 to 23 an hour, usually 14"
+    assert metric["mask"].rule == "180.0 m of wall at 12 to 30 an hour, usually 20"
+    assert us["clean"].rule == "1,184 ft² of floor at 80 to 250 an hour, usually 150"
+    assert [one.likely_h for one in metric.values()] == [one.likely_h for one in us.values()]
+    with speaking("es"):
+        assert all(said_whole(one.rule) for one in (*us.values(), *metric.values()))

@@ -41,7 +41,7 @@ class Sizes:
 
     coat_min: minutes on the clock of each coat that is laid, as planned · people: hands on site
     while stain goes down · site_days: days with work on site · wash_h: hours of neutralising,
-    scrubbing and rinsing where the wash day was reckoned.
+    scrubbing and rinsing where the wash day was reckoned · us: rules are told in feet, else metres.
     """
 
     area_m2: float
@@ -52,6 +52,7 @@ class Sizes:
     finish_coats: int = 2
     site_days: Three = (4.0, 5.0, 7.0)
     wash_h: Three | None = None
+    us: bool = True
 
 
 WORDS = {
@@ -101,15 +102,29 @@ def hours_of_sizes(sizes: Sizes, lessons: Lessons | None = None) -> tuple[TaskHo
     return tuple(one for one in _tasks(sizes, lessons) if one.high_h > 0)
 
 
-def paced(task: str, much: float, pace: Three, unit: str, *, times: int = 1) -> TaskHours:
-    """Hours for so much at a pace an hour; `times`: how often it is gone over."""
+def paced(
+    task: str, much: float, pace: Three, unit: str, *, times: int = 1, us: bool = True
+) -> TaskHours:
+    """Hours for so much at a pace an hour, both in feet; `times`: how often it is gone over."""
     low, usual, high = pace
-    rule = f"{much:,.0f} {unit} at {low:,g} to {high:,g} an hour, usually {usual:,g}"
+    rule = _paced_rule(much, pace, unit, us=us)
     if times != 1:
         rule += f", {times} times"
     much *= times
     ends = (much / high, much / usual, much / low)
     return TaskHours(WORDS[task], *ends, rule, Rank.PRACTICE.value, PRACTICE, task)  # fmt: skip
+
+
+_METRIC = {"ft² of floor": (M2_PER_FT2, "m² of floor"), "ft of wall": (M_PER_FT, "m of wall")}
+
+
+def _paced_rule(much: float, pace: Three, unit: str, *, us: bool) -> str:
+    low, usual, high = pace
+    if us:
+        return f"{much:,.0f} {unit} at {low:,g} to {high:,g} an hour, usually {usual:,g}"
+    factor, name = _METRIC[unit]
+    low, usual, high = (float(f"{one * factor:.2g}") for one in pace)
+    return f"{much * factor:,.1f} {name} at {low:,g} to {high:,g} an hour, usually {usual:,g}"
 
 
 def sprayed_h(coat_min: tuple[float, ...], people: int) -> Three:
@@ -128,8 +143,8 @@ def _tasks(sizes: Sizes, lessons: Lessons | None) -> Iterator[TaskHours]:
     yield _set_up(sizes.site_days)
     if found := _found(lessons, "protect"):
         yield _learned("protect", found, share)
-    clean = paced("clean", area_ft2, CLEAN_FT2_H, "ft² of floor")
-    mask = paced("mask", wall_ft, MASK_FT_H, "ft of wall")
+    clean = paced("clean", area_ft2, CLEAN_FT2_H, "ft² of floor", us=sizes.us)
+    mask = paced("mask", wall_ft, MASK_FT_H, "ft of wall", us=sizes.us)
     yield _or(_found(lessons, "clean"), clean, share)
     yield _or(_found(lessons, "mask"), mask, share)
     yield from _coats(sizes, lessons, share)
@@ -139,7 +154,7 @@ def _tasks(sizes: Sizes, lessons: Lessons | None) -> Iterator[TaskHours]:
     for task, times, pace in (
         ("seal", sizes.sealer_coats, SEAL_FT2_H), ("finish", sizes.finish_coats, FINISH_FT2_H),
     ):  # fmt: skip
-        plain = paced(task, area_ft2, pace, "ft² of floor", times=times)
+        plain = paced(task, area_ft2, pace, "ft² of floor", times=times, us=sizes.us)
         yield _or(_found(lessons, task), plain, share * times / 2)
     yield _typical("hand-over", lessons, share)
 
@@ -173,7 +188,7 @@ def _wash(sizes: Sizes, lessons: Lessons | None, share: float) -> TaskHours:
         return _of("wash", (ends[0], ends[1], ends[2]), _rule(share), Rank.LEARNED, _from(jobs))
     if sizes.wash_h is not None:
         return _of("wash", sizes.wash_h, "as the wash day is reckoned, room by room", Rank.PRACTICE)
-    return paced("wash", sizes.area_m2 / M2_PER_FT2, WASH_FT2_H, "ft² of floor")
+    return paced("wash", sizes.area_m2 / M2_PER_FT2, WASH_FT2_H, "ft² of floor", us=sizes.us)
 
 
 def _or(found: Lesson | None, plain: TaskHours, share: float) -> TaskHours:
@@ -206,7 +221,7 @@ def wide(found: Lesson) -> Three:
 
 
 def _rule(share: float) -> str:
-    return f"{share:.2f} times the hours of a floor of 1,500 ft²"
+    return f"{share:.2f} times the hours of a floor of 1,500 ft² (139 m²)"
 
 
 def _from(jobs: int) -> str:

@@ -55,6 +55,7 @@ def sizes_of(ground: OfficeGround, masked: Masked, scope: Scope) -> Sizes:
         finish_coats=scope.finish_coats,
         site_days=site_days(ground, scope, area_m2=area_m2, people=people),
         wash_h=_wash_h(ground, scope),
+        us=ground.job.wishes.units == "us",
     )
 
 
