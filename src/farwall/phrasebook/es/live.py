@@ -131,7 +131,7 @@ PHRASES = {
     "at least {#1} in tub and tank; {#2} there": "por lo menos {#1} en tina y tanque; hay {#2}",
     "at least {#1} in tub and tank; {#2} by the plan, weigh them":
     "por lo menos {#1} en tina y tanque; {#2} según el plan, péselos",
-    "slab from {#1}; {#2} measured": "losa de {#1}; {#2} medido",
+    "slab from {#1}; {#2} measured": "losa de {#1}; {#2} medidos",
     "slab from {#1}; {#2} by the plan, measure it": "losa de {#1}; {#2} según el plan, mídala",
     "{@1} is free; somebody is in it": "{@1} libre; hay alguien adentro",
     "{@1} is free; somebody is in it until {#2}": "{@1} libre; hay alguien adentro hasta las {#2}",

@@ -31,7 +31,7 @@ WORDS = {
     "log-says-feathered": "una orilla se difuminó en seco",
     "log-word-stopped": "parado",
     "log-says-stopped": "se paró de rociar",
-    "log-word-drip": "gota",
+    "log-word-drip": "goteo",
     "log-says-drip": "una gota o un escurrido",
     "log-word-fizz": "efervescencia",
     "log-says-fizz": "si hizo efervescencia en los primeros dos minutos",
