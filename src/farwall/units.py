@@ -24,7 +24,7 @@ PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
 
 _US_FIRST = re.compile(
     r"(?P<us>(?:(?<![\d.,])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
-    r"(?:°F|ft²|ft|in|gal/min|gal|cfm|lb(?:\s(?:in|en)\s5\sgal)?|tablespoons to the gallon"
+    r"(?:°F|ft²|ft|in|gal/min|gal|gpm|cfm|lb(?:\s(?:in|en)\s5\sgal)?|tablespoons to the gallon"
     r"|cucharadas por galón)"
     r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"
     r"\s\((?P<si>(?:\d[^()]*?\s|half a |medio )(?:°C|m²|m³/h|cm|mm|m|L|L/min|kg|g/L))\)"

@@ -24,7 +24,8 @@ def in_language(data: dict[str, Any], units: Units = "us") -> dict[str, Any]:
     """The same data with all its words told, each number tied to its unit and what is told both
     ways in these units first; with `lang`, and `phrases` for the templates' own."""
     said = _said(data, units)
-    own = {one: told(one) for one in template_words()} if LANGUAGE.get() != "en" else {}
+    as_they_stand = LANGUAGE.get() == "en" and units == "us"
+    own = {} if as_they_stand else {w: own_first(told(w), units) for w in template_words()}
     return {**said, "lang": LANGUAGE.get(), "phrases": own}
 
 
