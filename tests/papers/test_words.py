@@ -92,6 +92,7 @@ def test_a_number_is_tied_to_its_unit_and_to_nothing_else(text, told):
         ("un cuarto de galón (1 L) de acabado", "1 L (un cuarto de galón) de acabado"),
         ("a menos de 150 ft (45 m), solo", "a menos de 45 m (150 ft), solo"),
         ("75 ± 10 °F (24 ± 6 °C)", "24 ± 6 °C (75 ± 10 °F)"),
+        ("a sample, 2 × 2 ft (0.6 × 0.6 m), a", "a sample, 0.6 × 0.6 m (2 × 2 ft), a"),
         ("from 50 to 85 °F (10 to 29 °C)", "from 10 to 29 °C (50 to 85 °F)"),
         ("it gives 0.18 gal/min (0.69 L/min) here", "it gives 0.69 L/min (0.18 gal/min) here"),
         ("MIX 2.7 gal (10.4 L) now", "MIX 10.4 L (2.7 gal) now"),

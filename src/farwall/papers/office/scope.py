@@ -69,7 +69,7 @@ WASTE = {
     "drums": "into drums, and from there as the local utility and the material's sheet allow",
     "hauled": "hauled off by a licensed hauler",
 }
-NO_ROUTE = "not settled yet: it is settled in writing before the first stain is poured"
+NO_ROUTE = "not settled yet; it is settled in writing before the first stain is poured"
 
 
 def scope(ground: PaperGround) -> Paper:

@@ -126,8 +126,8 @@ PHRASES = {
     "into drums, and from there as the local utility and the material's sheet allow":
     "a tambos, y de ahí como lo permitan el servicio local y la hoja del material",
     "hauled off by a licensed hauler": "se la lleva un transportista con licencia",
-    "not settled yet: it is settled in writing before the first stain is poured":
-    "aún sin acordar: se acuerda por escrito antes de servir el primer tinte",
+    "not settled yet; it is settled in writing before the first stain is poured":
+    "aún sin acordar; se acuerda por escrito antes de verter el primer tinte",
     "Anything else is a change order: written, priced and signed before it is done.":
     "Todo lo demás es una orden de cambio: escrita, con precio y firmada antes de hacerse.",
     "What the law of the place says of contracts, liens, warranty, licences and tax wins over this "
