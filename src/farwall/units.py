@@ -24,10 +24,11 @@ PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
 
 _US_FIRST = re.compile(
     r"(?P<us>(?:(?<![\d.,])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
-    r"(?:°F|ft²|ft|in|gal/min|gal|gpm|cfm|lb(?:\s(?:in|en)\s5\sgal)?|tablespoons to the gallon"
-    r"|cucharadas por galón)"
+    r"(?:°F|ft²/gal|ft²|ft|in|gal/min|gal|gpm|cfm|lb(?:\s(?:in|en)\s5\sgal)?"
+    r"|tablespoons to the gallon|cucharadas por galón)"
     r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"
-    r"\s\((?P<si>(?:\d[^()]*?\s|half a |medio )(?:°C|m²|m³/h|cm|mm|m|L|L/min|kg|g/L))\)"
+    r"\s\((?P<si>(?:\d[^()]*?\s|half a |medio )"
+    r"(?:°C|m²/L|m²|m³/h|cm|mm|m|L|L/min|kg|g/L))\)"
 )
 """A measure told in US units with the metric one behind it, in English or Spanish prose."""
 

@@ -95,6 +95,7 @@ def test_a_number_is_tied_to_its_unit_and_to_nothing_else(text, told):
         ("a sample, 2 × 2 ft (0.6 × 0.6 m), a", "a sample, 0.6 × 0.6 m (2 × 2 ft), a"),
         ("from 50 to 85 °F (10 to 29 °C)", "from 10 to 29 °C (50 to 85 °F)"),
         ("it gives 0.18 gal/min (0.69 L/min) here", "it gives 0.69 L/min (0.18 gal/min) here"),
+        ("1:4 at 300 ft²/gal (7.4 m²/L), then", "1:4 at 7.4 m²/L (300 ft²/gal), then"),
         ("MIX 2.7 gal (10.4 L) now", "MIX 10.4 L (2.7 gal) now"),
         ("3 rooms (2 m apart), pH 7 (two)", "3 rooms (2 m apart), pH 7 (two)"),
     ],
