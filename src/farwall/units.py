@@ -23,7 +23,7 @@ _NOON_H = 12
 PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
 
 _US_FIRST = re.compile(
-    r"(?P<us>(?:(?<![\d.,])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
+    r"(?P<us>(?:(?<![\d.,:])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
     r"(?:°F|ft²/gal|ft²|ft|in|gal/min|gal|gpm|cfm|lb(?:\s(?:in|en)\s5\sgal)?"
     r"|tablespoons to the gallon|cucharadas por galón)"
     r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"
@@ -31,6 +31,7 @@ _US_FIRST = re.compile(
     r"(?:°C|m²/L|m²|m³/h|cm|mm|m|L|L/min|kg|g/L))\)"
 )
 """A measure told in US units with the metric one behind it, in English or Spanish prose."""
+_SPAN = re.compile(r"\s(?:and|to|y|a|±|×)\s")
 
 
 def ft2_from_m2(area_m2: float) -> float:
@@ -104,7 +105,17 @@ def volume_words(volume_l: float, *, us: bool = True) -> str:
 def measures_own_first(text: str, *, us: bool) -> str:
     """Prose that tells measures both ways, the reader's own first: `60 °F (16 °C)` is told as
     `16 °C (60 °F)` to a metric reader. All other words are left as they are."""
-    return text if us else _US_FIRST.sub(r"\g<si> (\g<us>)", text)
+    return text if us else _US_FIRST.sub(_swapped, text)
+
+
+def _swapped(found: re.Match[str]) -> str:
+    """The pair turned round. A span belongs to it only where the metric measure is one too: in `1 a
+    302 ft² (28 m²)` it is the figure before `a` that stands by itself."""
+    us, si = found["us"], found["si"]
+    parts = _SPAN.split(us)
+    if len(parts) == 1 or _SPAN.search(si):
+        return f"{si} ({us})"
+    return f"{us.removesuffix(parts[-1])}{si} ({parts[-1]})"
 
 
 def clock_words(at: datetime, *, us: bool = False) -> str:
