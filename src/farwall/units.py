@@ -7,6 +7,7 @@ Source: NIST Handbook 44 appendix C and NIST SP 811 appendix B [nist-hb44].
 
 from __future__ import annotations
 
+import re
 from datetime import datetime
 
 M_PER_FT = 0.3048
@@ -20,6 +21,17 @@ MM_PER_MIL = 0.0254
 KG_M2_PER_LB_FT2 = KG_PER_LB / M2_PER_FT2
 _NOON_H = 12
 PA_PER_PSI = KG_PER_LB * 9.80665 / M_PER_IN**2
+
+_US_FIRST = re.compile(
+    r"(?P<us>(?:(?<![\d.,:])\d[\d.,]*(?:\s(?:and|to|y|a|±|×)\s\d[\d.,]*)?\s"
+    r"(?:°F|ft²/gal|ft²|ft|in|gal/min|gal|gpm|cfm|lb(?:\s(?:in|en)\s5\sgal)?"
+    r"|tablespoons to the gallon|cucharadas por galón)"
+    r"|half an inch|media pulgada|a quart|un cuarto de galón|several ft²|varios ft²|a foot|un pie))"
+    r"\s\((?P<si>(?:\d[^()]*?\s|half a |medio )"
+    r"(?:°C|m²/L|m²|m³/h|cm|mm|m|L|L/min|kg|g/L))\)"
+)
+"""A measure told in US units with the metric one behind it, in English or Spanish prose."""
+_SPAN = re.compile(r"\s(?:and|to|y|a|±|×)\s")
 
 
 def ft2_from_m2(area_m2: float) -> float:
@@ -68,12 +80,14 @@ def cfm_from_m3_min(flow_m3_min: float) -> float:
 
 
 def feet_and_inches(length_m: float) -> str:
-    """A tape reading to the nearest half inch, such as `12' 3½"`."""
+    """A tape reading to the nearest half inch, such as `12' 3½"`; `8"` below a foot."""
     halves = round(length_m / M_PER_IN * 2)
     sign = "-" if halves < 0 else ""
     feet, rest = divmod(abs(halves), 24)
     inches, half = divmod(rest, 2)
-    return f"{sign}{feet}' {inches}{'½' if half else ''}\""
+    whole = "" if half and not feet and not inches else str(inches)
+    short = f'{whole}{"½" if half else ""}"'
+    return f"{sign}{feet}' {short}" if feet else f"{sign}{short}"
 
 
 def length_words(length_m: float, *, us: bool) -> str:
@@ -86,6 +100,22 @@ def volume_words(volume_l: float, *, us: bool = True) -> str:
     """A volume both ways, the reader's own first: `2.8 gal (10.6 L)`, `10.6 L (2.8 gal)`."""
     gallons, metric = f"{gal_from_l(volume_l):.1f} gal", f"{volume_l:.1f} L"
     return f"{gallons} ({metric})" if us else f"{metric} ({gallons})"
+
+
+def measures_own_first(text: str, *, us: bool) -> str:
+    """Prose that tells measures both ways, the reader's own first: `60 °F (16 °C)` is told as
+    `16 °C (60 °F)` to a metric reader. All other words are left as they are."""
+    return text if us else _US_FIRST.sub(_swapped, text)
+
+
+def _swapped(found: re.Match[str]) -> str:
+    """The pair turned round. A span belongs to it only where the metric measure is one too: in `1 a
+    302 ft² (28 m²)` it is the figure before `a` that stands by itself."""
+    us, si = found["us"], found["si"]
+    parts = _SPAN.split(us)
+    if len(parts) == 1 or _SPAN.search(si):
+        return f"{si} ({us})"
+    return f"{us.removesuffix(parts[-1])}{si} ({parts[-1]})"
 
 
 def clock_words(at: datetime, *, us: bool = False) -> str:

@@ -42,6 +42,14 @@ def test_a_metric_day_tells_its_hours_by_24(plan, tmp_path, capsys):
     assert not re.search(r"\d [ap]m\b", said)
 
 
+def test_a_metric_day_tells_litres_before_gallons(plan, tmp_path, capsys):
+    words = ["now=8:30", "tub_l=0.5", "tank_l=4", "--metric", "--out", str(tmp_path / "o")]
+    main(["replan", str(plan), *words])
+    said = capsys.readouterr().out
+    assert re.search(r"MIX \d+\.\d L \(\d+\.\d gal\)", said), said
+    assert not re.search(r"gal \(", said)
+
+
 def test_words_may_stand_on_either_side_of_options(plan, tmp_path, capsys):
     out = str(tmp_path / "o")
     told = ["replan", str(plan), "now=8:12", "--out", out, "done=first.3", "closed=bed-1:8:50"]

@@ -22,6 +22,15 @@ def test_a_range_carries_the_unit_of_the_first_figure_and_nothing_is_a_dash():
     assert words.endswith("Mind: wet")
 
 
+def test_what_was_not_reckoned_stands_on_one_line_and_not_as_dashes():
+    words = sum_in_words(
+        "demo",
+        {"tub_l": 19.0, "mol_per_l_low": None, "mol_per_l_high": None, "acid": None,
+         "rank": "guess", "source": "us"},
+    )  # fmt: skip
+    assert words.splitlines()[1:3] == ["  tub  19 L", "  not reckoned: mol per l, acid"]
+
+
 def test_large_figures_are_shown_whole():
     assert "101325 Pa" in sum_in_words(
         "demo", {"standard_pressure_pa": 101325.04, "rank": "published", "source": "us"}

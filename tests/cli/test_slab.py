@@ -19,7 +19,9 @@ def monday(tmp_path):
 def test_one_file_is_written_and_its_weight_told(monday, capsys):
     out = monday / "slab.html"
     assert main(["slab", str(monday / "plan.json"), "--out", str(out)]) == 0
-    assert f"{out.stat().st_size / 1000:.0f} KB" in capsys.readouterr().out
+    said = capsys.readouterr()
+    assert f"{out.stat().st_size / 1000:.0f} KB" in said.out
+    assert "No job.json lies beside the plan" in said.err
     assert '"id":"Quince Street, lot 9"' in out.read_text()
     assert 'id="paper-packed"' in out.read_text()
     assert out.stat().st_size < 2_500_000, "22 pages of paper and the page"
@@ -28,11 +30,12 @@ def test_one_file_is_written_and_its_weight_told(monday, capsys):
     assert 'id="paper-packed"' not in out.read_text()
 
 
-def test_the_job_beside_the_plan_gives_the_id_and_a_told_one_wins(monday):
+def test_the_job_beside_the_plan_gives_the_id_and_a_told_one_wins(monday, capsys):
     facts = (EXAMPLES / "quince-street" / "job.json").read_text()
     (monday / "job.json").write_text(facts.replace("{", '{"id": "lot-9",', 1))
     out = monday / "slab.html"
     main(["slab", str(monday / "plan.json"), "--out", str(out), "--job", "mine"])
+    assert "No job.json" not in capsys.readouterr().err
     assert '"id":"mine"' in out.read_text()
 
 

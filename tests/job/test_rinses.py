@@ -76,7 +76,7 @@ def test_strips_by_room_come_to_two_for_each_500_ft2():
 @pytest.mark.parametrize(
     ("about", "stops", "words"),
     [
-        ({"ph": 7.5, "rag": "coloured"}, True, "Scrub every ft² again"),
+        ({"ph": 7.5, "rag": "coloured"}, True, "Scrub every spot again"),
         ({"ph": 5.0, "rag": "clean"}, True, "Scrub again with neutraliser"),
         ({"ph": 7.5, "rag": "grey"}, True, "Rinse again with changed water"),
         ({"ph": 7.5, "rag": "clean"}, False, "dry dark glove"),

@@ -5,7 +5,16 @@ from __future__ import annotations
 import pytest
 from tests.papers.invented_plan import small_house
 
-from farwall.papers.words import area, length, listed, minutes, room_names, unbroken, volume
+from farwall.papers.words import (
+    area,
+    length,
+    listed,
+    minutes,
+    own_first,
+    room_names,
+    unbroken,
+    volume,
+)
 
 
 def test_volumes_by_hand():
@@ -21,6 +30,13 @@ def test_lengths_by_hand():
     assert length(1.016, "us") == "3' 4\" (1.02 m)"
     assert length(1.016, "metric") == "1.02 m (3' 4\")"
     assert length(1.016, "metric", both=False) == "1.02 m"
+
+
+def test_a_length_below_a_foot_has_no_feet():
+    """0.2032 m is 8 in, 0.0127 m half of one."""
+    assert length(0.2032, "us", both=False) == '8"'
+    assert length(0.0127, "us", both=False) == '½"'
+    assert length(-0.2032, "us", both=False) == '-8"'
 
 
 def test_areas_by_hand():
@@ -64,3 +80,29 @@ def test_a_number_is_tied_to_its_unit_and_to_nothing_else(text, told):
         text.replace("2 L", "2_L") if told is None else told
     )
     assert unbroken(unbroken(text)) == unbroken(text)
+
+
+@pytest.mark.parametrize(
+    ("us", "metric"),
+    [
+        ("rooms between 60 and 90 °F (16 and 32 °C), day and night",
+         "rooms between 16 and 32 °C (60 and 90 °F), day and night"),
+        ("well below 104 °F (40 °C).", "well below 40 °C (104 °F)."),
+        ("cada 500 ft² (46 m²), justo", "cada 46 m² (500 ft²), justo"),
+        ("un cuarto de galón (1 L) de acabado", "1 L (un cuarto de galón) de acabado"),
+        ("a menos de 150 ft (45 m), solo", "a menos de 45 m (150 ft), solo"),
+        ("75 ± 10 °F (24 ± 6 °C)", "24 ± 6 °C (75 ± 10 °F)"),
+        ("a sample, 2 × 2 ft (0.6 × 0.6 m), a", "a sample, 0.6 × 0.6 m (2 × 2 ft), a"),
+        ("from 50 to 85 °F (10 to 29 °C)", "from 10 to 29 °C (50 to 85 °F)"),
+        ("it gives 0.18 gal/min (0.69 L/min) here", "it gives 0.69 L/min (0.18 gal/min) here"),
+        ("1:4 at 300 ft²/gal (7.4 m²/L), then", "1:4 at 7.4 m²/L (300 ft²/gal), then"),
+        ("1:2 a 302 ft²/gal (7.4 m²/L), así", "1:2 a 7.4 m²/L (302 ft²/gal), así"),
+        ("mano 2 a 302 ft²/gal (7.4 m²/L)", "mano 2 a 7.4 m²/L (302 ft²/gal)"),
+        ("de 60 a 90 °F (16 a 32 °C)", "de 16 a 32 °C (60 a 90 °F)"),
+        ("MIX 2.7 gal (10.4 L) now", "MIX 10.4 L (2.7 gal) now"),
+        ("3 rooms (2 m apart), pH 7 (two)", "3 rooms (2 m apart), pH 7 (two)"),
+    ],
+)  # fmt: skip
+def test_a_measure_told_both_ways_begins_with_the_readers_own(us: str, metric: str):
+    assert own_first(us, "metric") == metric
+    assert own_first(us, "us") == us

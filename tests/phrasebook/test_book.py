@@ -86,3 +86,14 @@ def test_acid_goes_into_the_water_in_spanish_too():
 def test_every_word_of_the_templates_is_in_the_book():
     assert len(template_words()) > 30
     assert [one for one in template_words() if in_spanish(one) is None] == []
+
+
+def test_the_log_has_one_word_in_spanish_and_other_is_nothing_unknown():
+    """Hours of another kind, and what a caller names, are no unknown material."""
+    assert in_spanish("other") == "otra cosa"
+    closed = (
+        "Closed with the log, this job teaches the next ones: coverage, pace, waits, hours "
+        "(farwall learn)."
+    )
+    for said in ("No log was given: what it took is to be written in by hand.", closed):
+        assert "bitácora" in (in_spanish(said) or "")

@@ -10,6 +10,7 @@ from farwall.bench.learn_firms import closed_jobs, firm
 from farwall.evidence import Rank
 from farwall.learn.lessons import lessons_of
 from farwall.learn.told import typical_share
+from farwall.phrasebook import said_whole, speaking
 from farwall.price.hours import WORDS, Sizes, hours_of_sizes, wide
 
 LESSONS = lessons_of([one.job for one in closed_jobs(firm(7), count=25)])

@@ -1,6 +1,7 @@
 """The answer on the slab in the language that is asked for."""
 
 import asyncio
+from datetime import timedelta
 
 from tests.web.test_live import day, lived  # noqa: F401 - the fixture
 
@@ -29,3 +30,12 @@ def test_what_to_do_now_is_said_in_spanish_or_in_english(day):  # noqa: F811
 
 async def _spoken():
     return LANGUAGE.get()
+
+
+def test_a_plan_whose_day_is_long_past_begins_nothing(day):  # noqa: F811
+    """A coat that looked dry in June once said *NOW: begin* in November."""
+    day.clock += timedelta(days=150)
+    english, spanish = said(day, "en"), said(day, "es")
+    assert english[0].startswith("NOW: begin nothing by this plan. Its day is past with ")
+    assert spanish[0].startswith("AHORA: no empiece nada según este plan. Su día ya pasó")
+    assert not any("only if" in one for one in english)

@@ -47,7 +47,7 @@ export function picture(sheet: Sheet, day: Day, now: number, wide: number, high:
   if (day.band) {
     parts.push(shape(day.band.shape, `fill="none" stroke="${INK}" stroke-width="${2 * px}" stroke-dasharray="${7 * px} ${4 * px}"`));
     if (!crowded(sheet, day, px)) {
-      parts.push(number(sheet.shapes[day.band.shape] ?? [], bandName(field, day.band.id), px));
+      parts.push(number(sheet.shapes[day.band.shape] ?? [], bandName(sheet, field, day.band.id), px));
     }
   }
   const line = (ring: number[]) => `<polygon points="${points(ring)}" fill="none" stroke="${INK}" stroke-width="${4 * px}" stroke-linejoin="round"/>`;
@@ -115,7 +115,7 @@ function besideIt({ px, left, wide, from, to }: View, { x, y, name, inward }: Na
   const clear = inward > 0 ? beyond + half < from && beyond - half > left : beyond - half > to && beyond + half < left + wide;
   if (clear) return [beyond, -y + 6 * px];
   const within = x + inward * (half + 14 * px);
-  const hides = next !== null && Math.abs(next[0]! - within) < half + 18 * px && Math.abs(next[1]! - y) < 20 * px;
+  const hides = next !== null && Math.abs(next[0]! - within) < half + 26 * px && Math.abs(next[1]! - y) < 20 * px;
   return [within, -y + (hides ? 28 : 6) * px];
 }
 
@@ -123,7 +123,7 @@ function besideIt({ px, left, wide, from, to }: View, { x, y, name, inward }: Na
 function crowded(sheet: Sheet, day: Day, px: number): boolean {
   const at = meet(sheet, day);
   const [x, y] = middle(sheet.shapes[day.band!.shape] ?? []);
-  return at !== null && Math.hypot(at[0] - x, at[1] - y) < 30 * px;
+  return at !== null && Math.hypot(at[0] - x, at[1] - y) < 38 * px;
 }
 
 const meet = (sheet: Sheet, day: Day) =>

@@ -17,7 +17,7 @@ const FIELD = { id: "1", coat: "one", no: 1, rooms: ["bath"], start: 0, end: 1, 
 function bath(high: number): Sheet {
   const wall = [0, 0, 200, 0, 200, high, 0, high];
   return {
-    rooms: { bath: "Bath", bed: "Bedroom 1" }, walls: { bath: wall, bed: [] }, shapes: [wall], fields: [FIELD],
+    rooms: { bath: "Bath", bed: "Bedroom 1" }, walls: { bath: wall, bed: [] }, shapes: [wall], fields: [FIELD], coats: [{ id: "one" }],
     doors: [{ rooms: ["bath", "bed"], line: [200, high / 2 - 40, 200, high / 2 + 40] }],
   } as unknown as Sheet;
 }
@@ -27,7 +27,7 @@ function placed(sheet: Sheet, wide: number, high: number): { name: number[]; num
   const day = { field: FIELD, band: { id: "1.1", shape: 0 }, coat: "one", floor, low: 4, oldest: null, fills: [] } as unknown as Day;
   const found = [...picture(sheet, day, 0, wide, high).matchAll(/<text x="([-\d.]+)" y="([-\d.]+)".*?>(.*?)<\/text>/g)];
   const at = (told: RegExp) => found.filter(([, , , text]) => told.test(text!)).map(([, x, y]) => [Number(x), Number(y)])[0]!;
-  return { name: at(/Bedroom/), number: at(/1/) };
+  return { name: at(/Bedroom/), number: at(/1\.1\.1/) };
 }
 
 test("a door in a side wall is named on the free paper behind it", () => {

@@ -10,7 +10,7 @@ import { big, callBetween, clock, countdown, dayTold, short, volume } from "../s
 import { type Reading, stepped } from "../src/pure/reading.ts";
 import { sha256 } from "../src/pure/sha256.ts";
 import { meeting, middle } from "../src/pure/shapes.ts";
-import type { Sheet } from "../src/pure/sheet.ts";
+import { bandName, type Field, type Sheet } from "../src/pure/sheet.ts";
 import { struck } from "../src/pure/story.ts";
 import { batchRefused, byTable, TABLE_MS, type Pours } from "../src/pure/pouring.ts";
 import { give, knows, languageOf, speak, w } from "../src/pure/words.ts";
@@ -137,9 +137,9 @@ test("Spanish has every word of English, with the same places, and both are spok
   assert.deepEqual(Object.keys(ES).sort(), Object.keys(EN).sort());
   for (const key of Object.keys(EN) as (keyof typeof EN)[]) assert.deepEqual(places(ES[key]), places(EN[key]), key);
   speak("es");
-  assert.equal(w("bandDone", { band: "4.2" }), "Franja 4.2 lista");
+  assert.equal(w("bandDone", { band: "1.4.2" }), "Franja 1.4.2 lista");
   speak("en");
-  assert.equal(w("bandDone", { band: "4.2" }), "Band 4.2 done");
+  assert.equal(w("bandDone", { band: "1.4.2" }), "Band 1.4.2 done");
 });
 
 test("the language is what was chosen, else the job's, else the phone's, else English", () => {
@@ -211,4 +211,21 @@ test("in Spanish a sentence that ends with half a day has one point", () => {
   assert.equal(w("bookTold", { at }), "Dicho a las 9:00\u00a0a.\u00a0m.");
   assert.equal(w("bookTold", { at: "9:00" }), "Dicho a las 9:00.");
   speak("en");
+});
+
+test("a band is called by coat, field and place, as the book and the terminal call it", () => {
+  const field = { id: "second.3", coat: "second", no: 3, bands: [["second.3.1"], ["second.3.2"]] } as unknown as Field;
+  const sheet = { coats: [{ id: "first" }, { id: "second" }], fields: [field] } as unknown as Sheet;
+  assert.equal(bandName(sheet, field, "second.3.2"), "2.3.2");
+});
+
+test("a plan whose day is long past begins nothing; one that is yet to come tells its day", () => {
+  const field = { id: "first.1", coat: "first", no: 1, rooms: ["hall"], start: 5, end: 20, cannot: false };
+  const sheet = { rooms: { hall: "Hall" }, fields: [field], starts_at: "2026-06-08T08:00:00-06:00" } as unknown as Sheet;
+  const day = { field, begun: false, wait: null, late: 0 } as unknown as Parameters<typeof big>[1];
+  assert.equal(big(sheet, day, null, 20 + 1439).word, "8:05\u00a0am"); // a day beyond, to the minute
+  const past = big(sheet, day, null, 20 + 1441);
+  assert.equal(past.word, "past");
+  assert.match(past.label, /plan Hall for a new day/);
+  assert.match(big(sheet, day, null, -2000).label, /begin Hall; the plan is for/);
 });

@@ -27,6 +27,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.job.colour.document import next_document
     from farwall.job.colour.next_coat import colour_next
     from farwall.job.colour.say import lines_of, said
+    from farwall.units import measures_own_first
 
     job, plan, kept, lessons = ground_of(options)
     asked = Asked(
@@ -36,5 +37,6 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(next_document(job, found), ensure_ascii=False))
     else:
-        print("\n".join(lines_of(said(job, found))))
+        told = "\n".join(lines_of(said(job, found)))
+        print(measures_own_first(told, us=job.wishes.units == "us"))
     return _DONE

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from farwall.cli.paper_words import paper_words
 from farwall.cli.weather_file import weather_ahead
 from farwall.errors import Mistake, Refused
+from farwall.units import measures_own_first
 
 if TYPE_CHECKING:
     from farwall.facts.job import Job
@@ -102,7 +103,7 @@ def run(options: argparse.Namespace) -> int:
         print(json.dumps(answer.document, ensure_ascii=False))
     else:
         us = all(one.wishes.units == "us" for one in jobs)
-        print(said_days(answer, us=us, folder=str(options.out or "")))
+        print(measures_own_first(said_days(answer, us=us, folder=str(options.out or "")), us=us))
     late = any(one.late_days for one in answer.calendar.houses)
     return _NO if answer.faults or late else _DONE
 

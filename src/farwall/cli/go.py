@@ -64,9 +64,11 @@ def run(options: argparse.Namespace) -> int:
 def _say(go: Go, job: Job, sealing: SealingPlan | None, out: Path | None) -> None:
     from farwall.job.go.say import said
     from farwall.job.sealing import coats_in_words, limits_in_words, window_in_words
+    from farwall.units import measures_own_first
 
     labels = {room.id: room.label for room in job.floor.rooms}
-    print(said(go, name=job.name or job.id, labels=labels))
+    us = job.wishes.units == "us"
+    print(measures_own_first(said(go, name=job.name or job.id, labels=labels), us=us))
     if sealing is not None:
         print(f"Sealing: {limits_in_words(sealing.limits, us=sealing.us)}.")
         for window in sealing.windows[:_MOST_WINDOWS]:

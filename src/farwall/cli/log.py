@@ -175,10 +175,10 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
     at_min = _minute(place, log, asked, told)
     weather = weather_of(options.weather)
     found = now(place.job, place.plan, told, at_min=at_min, weather=weather, lessons=place.lessons)
-    holds = again(place.plan, told, at_min=at_min)
+    us = place.job.wishes.units == "us"
+    holds = again(place.plan, told, at_min=at_min, us=us)
     if options.replan:
         return _replanned(place, told, found, holds, options)
-    us = place.job.wishes.units == "us"
     document: dict[str, object] = {}
     lines: list[str] = []
     if log.made:

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any, Literal
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
 from farwall.nouns import dataclass
+from farwall.units import measures_own_first
 
 if TYPE_CHECKING:
     from farwall.air.weather import Forecast, WeatherFile
@@ -204,7 +205,8 @@ def _explained(
     if as_json:
         print(json.dumps(plain(found), ensure_ascii=False))
     else:
-        print(said_why(found, us=job.wishes.units == "us"))
+        us = job.wishes.units == "us"
+        print(measures_own_first(said_why(found, us=us), us=us))
     return _NO if found.asked is not None and not found.asked.stands else _DONE
 
 
@@ -262,7 +264,8 @@ def plan_into(
     if as_json:
         print(json.dumps(made.document, ensure_ascii=False))
     elif not quiet:
-        print(said(plan, faults, folder=str(out), us=job.wishes.units == "us"))
+        us = job.wishes.units == "us"
+        print(measures_own_first(said(plan, faults, folder=str(out), us=us), us=us))
     if made.before:
         print(_AS_BEFORE, file=sys.stderr)
     if not as_json and not quiet:

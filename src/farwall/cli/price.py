@@ -58,6 +58,7 @@ def run(options: argparse.Namespace) -> int:
     from farwall.job.office.say import PARTS, said
     from farwall.papers.folder import write_folder
     from farwall.papers.json_text import json_text
+    from farwall.units import measures_own_first
 
     parts = tuple(options.part)
     if unknown := [one for one in parts if one not in PARTS]:
@@ -69,6 +70,6 @@ def run(options: argparse.Namespace) -> int:
     if options.out is not None:
         write_folder(options.out, {"office.json": (json_text(document) + "\n").encode()})
     us = ground.job.wishes.units == "us"
-    told = json.dumps(document, ensure_ascii=False) if options.json else said(office, parts, us=us)
-    print(told)
+    words = json.dumps(document, ensure_ascii=False)
+    print(words if options.json else measures_own_first(said(office, parts, us=us), us=us))
     return _DONE

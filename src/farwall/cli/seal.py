@@ -11,6 +11,7 @@ from farwall.cli.log_kept import log_word, rinsed_by_log
 from farwall.cli.paper_words import paper_words, wishing
 from farwall.cli.weather_file import job_out_weather, weather_of
 from farwall.errors import Mistake, Refused
+from farwall.units import measures_own_first
 
 _DONE, _NO = 0, 1
 
@@ -56,7 +57,8 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        print(said(day.plan, day.sealing, faults, folder=str(options.out), us=us))
+        told = said(day.plan, day.sealing, faults, folder=str(options.out), us=us)
+        print(measures_own_first(told, us=us))
     return _NO if faults or day.sealing.verdict == "no" else _DONE
 
 

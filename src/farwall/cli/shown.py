@@ -41,16 +41,23 @@ _LEAST_PLACES = 4
 
 
 def sum_in_words(name: str, result: Mapping[str, object]) -> str:
-    """The lines to print for one result; the same thing in two units stands on one line."""
+    """The lines to print for one result; the same thing in two units stands on one line, and what
+    was not reckoned on one of its own."""
     shown: dict[str, list[str]] = {}
+    untold: dict[str, None] = {}
     first = next(iter(result.values()))
     for key, value in result.items():
         if key in _ASIDE or isinstance(value, dict) or (key == "likely" and value is first):
             continue
         label, unit = _label(key, result)
+        if value is None and key not in (*_RANGE, "minutes"):
+            untold[label.removesuffix(" low").removesuffix(" high")] = None
+            continue
         shown.setdefault(label, []).append(f"{_figure(value)} {unit}".rstrip())
     wide = max(len(label) for label in shown)
     lines = [name, *(f"  {label:<{wide}}  {' · '.join(told)}" for label, told in shown.items())]
+    if untold:
+        lines.append(f"  not reckoned: {', '.join(untold)}")
     lines.append(f"  rank: {result['rank']} · source: {result['source']}")
     if "made_for" in result:
         lines.append(f"  made for {result['made_for']}")

@@ -66,6 +66,9 @@ def run(options: argparse.Namespace) -> int:
     content = one_file(sheet, pages)
     write_folder(options.out.resolve().parent, {options.out.name: content})
     print(f"{options.out}: {len(content) / 1000:.0f} KB. Open it on the phone before the day.")
+    if not beside:
+        print("No job.json lies beside the plan, so it tells gallons and speaks as the phone does: "
+              "put the job there, and write it anew.", file=sys.stderr)  # fmt: skip
     print("What is logged there lies on that phone only: save it, then `farwall log --from`.",
           file=sys.stderr)  # fmt: skip
     return _DONE

@@ -12,7 +12,7 @@ from farwall.facts.so_far import MoreMix, StopAt
 from farwall.job.half_told import begun_together
 from farwall.job.say import WORDS, Clock
 from farwall.job.way_words import near_words, seam_words, way_words
-from farwall.units import volume_words
+from farwall.units import measures_own_first, volume_words
 
 _IDS = re.compile(r"\b([Ff]ield|band) (\S+?)([:,.]?)(?= |$)")
 STANDS_ON_WET = "Somebody is said to stand on wet floor"
@@ -21,7 +21,7 @@ STANDS_ON_WET = "Somebody is said to stand on wet floor"
 def said_again(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
     """What to do now, what is lost, what is left, what to mix, then the rest of the day.
 
-    us: hours by am and pm.
+    us: hours by am and pm, and gallons before litres.
     """
     clock = Clock(datetime.fromisoformat(plan.starts_at), us)
     lines = [_now(plan, clock), *_seams(plan), *_mix(plan, plan.more_mix), *_left(plan)]
@@ -34,7 +34,7 @@ def said_again(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> s
     else:
         lines.append("Replayed on the floor: nobody steps on wet stain, no edge outlives its time.")
     lines.append(f"Open {folder}/run-sheet.pdf; plan.json and floor.svg lie beside it.")
-    return "\n".join(lines)
+    return measures_own_first("\n".join(lines), us=us)
 
 
 def said_stop(plan: Plan, found: StopAt, *, within_min: float) -> str:

@@ -54,7 +54,7 @@ def go_pdf(
             name, "go or no-go", revision=job.revision,
             inputs_hash=inputs_hash or hash_of(plain_facts(job)), size=size, square=qr,
         )  # fmt: skip
-        data = in_language({"paper": size.typst_name, **page_words(go, job)})
+        data = in_language({"paper": size.typst_name, **page_words(go, job)}, units)
     data |= {"verdict": go.verdict, "footer": footer, "qr": qr, "screen": "survey"}
     pdf = typst.compile(
         home / "go.typ",

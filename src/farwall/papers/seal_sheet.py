@@ -68,7 +68,7 @@ def seal_data(
             "job": name,
             "front": front_page(plan, sealing, units=wishes.units, notes=wishes.notes),
             "coats": coat_pages(plan, sealing, units=wishes.units, size=size),
-        })  # fmt: skip
+        }, wishes.units)  # fmt: skip
     return data | {"footer": footer, "qr": qr, "screen": SCREEN}
 
 

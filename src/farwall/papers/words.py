@@ -9,7 +9,13 @@ from farwall.facts.defaults import DEFAULT_STAINS
 from farwall.facts.plan import Plan
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGE
-from farwall.units import feet_and_inches, ft2_from_m2, gal_from_l, length_words
+from farwall.units import (
+    feet_and_inches,
+    ft2_from_m2,
+    gal_from_l,
+    length_words,
+    measures_own_first,
+)
 
 _BEFORE_UNIT = re.compile(
     r"(?<=[\d½]) (?=(?:gal|L|mL|ft²|m²|ft³|m³|ft|m|mm|min|h|s|lb|kg|g|mg|°F|°C|K|%|ppm|cfm|gpm|mph"
@@ -39,6 +45,12 @@ def _litres(litres: float) -> str:
 def unbroken(text: str) -> str:
     """The text with each number tied to its unit or half of the day: no line ends between them."""
     return _HALF_DAY.sub("\u00a0\\1.\u00a0m.", _BEFORE_UNIT.sub("\u00a0", text))
+
+
+def own_first(text: str, units: Units) -> str:
+    """A sentence that tells a measure both ways, the reader's own first: `60 °F (16 °C)` is told as
+    `16 °C (60 °F)` where units are metric. Other words are left as they are."""
+    return measures_own_first(text, us=units == "us")
 
 
 def area(area_m2: float, units: Units) -> str:

@@ -17,7 +17,7 @@ from farwall.facts.plan import Plan
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, said_whole, speaking, told
 from farwall.web.door import Door, json_of
-from farwall.web.live_jobs import REST, LiveJobs, minute_of
+from farwall.web.live_jobs import REST, LiveJobs, is_past, minute_of
 from farwall.web.packed import packed_json
 from farwall.web.pages.tongue import language_of
 from farwall.web.people.who import may_tell_of_money
@@ -68,17 +68,19 @@ class Live:
         found = self.jobs.planned(job)
         kept = self.door.book.entries(job)
         told = story(found.plan, kept)
-        at_min = minute_of(found.plan, kept, self.door.clock())
+        clock = self.door.clock()
+        at_min, past = minute_of(found.plan, kept, clock), is_past(found.plan, clock)
         lessons = self.jobs.lessons()
         then = now(found.job, found.plan, told, at_min=at_min, lessons=lessons)
-        holds = again(found.plan, told, at_min=at_min)
+        holds = again(found.plan, told, at_min=at_min, us=then.us)
+        said = said_now(found.plan, then, again=holds.says, past=past)
         rest = self.door.book.document(REST, job)
         place = max((one.place for one in kept), default=0)
         return {
             "place": place,
             "now": plain(then),
             "again": plain(holds),
-            **_told(found.plan, said_now(found.plan, then, again=holds.says).splitlines()),
+            **_told(found.plan, said.splitlines()),
             "rest_upto": rest["upto"] if rest is not None else None,
             "laying_anew": self.replanning.busy(job),
         }

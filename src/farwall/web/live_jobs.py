@@ -122,6 +122,12 @@ class LiveJobs:
         return Planned(facts, plan_from(document, f"The plan of {job}"))
 
 
+def is_past(plan: Plan, clock: datetime) -> bool:
+    """Whether the clock is more than a day beyond the plan's last field."""
+    ends = max((field.end_min for field in plan.fields), default=0.0) + _DAY_MIN
+    return (clock - datetime.fromisoformat(plan.starts_at)).total_seconds() / 60 > ends
+
+
 def minute_of(plan: Plan, kept: Sequence[Kept], clock: datetime) -> float:
     """The minute of the plan that it is: the clock's on the plan's days, else the last entry's."""
     start = datetime.fromisoformat(plan.starts_at)

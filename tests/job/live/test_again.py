@@ -1,5 +1,7 @@
 """Whether the plan still holds, and one re-plan for many taps."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -9,6 +11,7 @@ from tests.job.story.entries import Log
 from farwall.job.live.again import MOST_S, SETTLE_S, Waiting, again, so_far_of
 from farwall.job.replan import replan
 from farwall.job.story import story
+from farwall.phrasebook import said_whole, speaking
 
 
 def asked(log, minute):
@@ -25,11 +28,35 @@ def test_late_thirsty_closed_or_in_another_order_it_does_not():
     assert "drinks" in asked(morning(1.3), 16.4).says
     log = morning()
     log("room-closed", 16.35, room="bed-1")
-    assert "bed-1 is closed" in asked(log, 16.4).says
+    assert "Bedroom 1 is closed" in asked(log, 16.4).says
     other = Log(PLAN)
     other("field-done", 4, field="first.2")
     other("field-done", 5, field="first.1")
     assert "another order" in asked(other, 5.1).says
+
+
+def test_no_plan_is_said_to_hold_whose_next_field_says_no():
+    """Nothing was entered that moves it, so nothing is laid anew by itself; but the field is a
+    no."""
+    fields = tuple(replace(one, verdict="cannot") if one.order == 1 else one for one in PLAN.fields)
+    plan = replace(PLAN, fields=fields)
+    found = again(plan, story(plan, ()), at_min=0)
+    assert (found.word, found.no) == ("holds", "1.1")
+    assert "still holds" not in found.says
+    assert "field 1.1 in it says NO" in found.says
+    with speaking("es"):
+        assert said_whole(found.says)
+    assert asked(Log(PLAN), 0).no == ""
+
+
+def test_a_stop_is_told_by_the_clock():
+    log = morning()
+    log("stopped", 16.4)
+    assert "spraying stopped at 8:16 am" in asked(log, 16.5).says
+    metric = again(PLAN, story(PLAN, log.kept), at_min=16.5, us=False)
+    assert "spraying stopped at 8:16" in metric.says
+    with speaking("es"):
+        assert said_whole(metric.says)
 
 
 def test_when_all_is_sprayed_no_replan_is_offered():

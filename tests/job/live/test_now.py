@@ -270,8 +270,8 @@ def test_whatever_is_entered_there_is_an_answer_of_at_most_ten_lines(told, minut
 
 @pytest.mark.parametrize(
     ("units", "hour", "slab", "have"),
-    [("us", "NOW 8:16 am:", "slab from 50 to 85 °F (29 °C); 6", " gal ("),
-     ("metric", "NOW 8:16:", "slab from 10 to 29 °C (85 °F); 2", " L (")],
+    [("us", "NOW 8:16 am:", "slab from 50 to 85 °F (10 to 29 °C); 6", " gal ("),
+     ("metric", "NOW 8:16:", "slab from 10 to 29 °C (50 to 85 °F); 2", " L (")],
 )  # fmt: skip
 def test_hours_volumes_and_degrees_are_told_in_the_manner_of_the_job(units, hour, slab, have):
     job = replace(JOB, wishes=replace(JOB.wishes, units=units))

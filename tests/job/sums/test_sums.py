@@ -173,6 +173,15 @@ def test_a_batch_that_cannot_be_is_refused(raw):
         reckon("batch", **raw)
 
 
+def test_a_batch_says_what_it_wants_for_the_figures_that_stay_out():
+    bare = reckon("batch", cut="1:2", total_gal=5)["warnings"]
+    assert any("stain_hcl_percent_low" in one for one in bare)
+    strong = {"cut": "1:2", "total_gal": 5, "stain_hcl_percent_high": 10}
+    assert any("m2_per_l or ft2_per_gal" in one for one in reckon("batch", **strong)["warnings"])
+    whole = reckon("batch", **strong, ft2_per_gal=200)["warnings"]
+    assert not any("not told" in one for one in whole)
+
+
 def test_need_by_hand():
     """800 ft² at 200: 4 gal. cv 0.2: σ = √ln 1.04 = 0.198042; z(99 %) = 2.326348; e^0.460714."""
     found = reckon("need", area_ft2=800, ft2_per_gal=200, spread_percent=20, certainty_percent=99)

@@ -178,3 +178,10 @@ def test_the_air_may_keep_the_door_shut_for_longer_than_the_rinse():
 
 def test_what_is_set_is_plain_json():
     json.dumps(data(ANN, BO, CY))
+
+
+def test_what_an_eyewash_gives_is_told_litres_first_in_a_metric_job():
+    word = "gives a minute, 0.4 gal (1.5 L) or more"
+    assert data(ANN, units="metric")["phrases"][word] == "gives a minute, 1.5 L (0.4 gal) or more"
+    assert data(ANN, language="es")["phrases"][word] == "da por minuto, 0.4 gal (1.5 L) o más"
+    assert data(ANN)["phrases"] == {}

@@ -1,5 +1,6 @@
 """The wash-day sheet, read back from the PDF."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -10,11 +11,13 @@ from farwall.facts.job import Wishes
 from farwall.facts.washing import Drums, Washing
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.washing import washing_of
+from farwall.job.acid_day.washing.day import grounds_of
 from farwall.job.acid_day.washing.words import CAUTIONS, steps_of
 from farwall.papers.acid.wash.sheet import own_names, wash_data, wash_day_pdf
 from farwall.papers.run_sheet.in_language import template_words
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.phrasebook import in_spanish, said_whole, speaking
+from farwall.units import L_PER_US_GAL, M2_PER_FT2, M_PER_FT
 
 TOLD = Washing(
     base="bicarbonate", tap_ph=7.8, unstained_ph=9.0, water_from="yard tap",
@@ -67,16 +70,40 @@ def test_what_is_not_told_stands_on_the_front():
 
 def test_metres_and_litres_where_they_are_wished():
     page = " ".join(texts(ground(units="metric")))
-    assert "gal" not in page.replace("8, 12, 20 gal on 100 ft²", "").replace(
-        "1.5, 2.5, 4 gal on 100 ft²", ""
-    ).replace("tablespoons to the gallon", "")
+    assert "7 to 15 g/L (2 to 4 tablespoons to the gallon)" in page
+    assert "into the last by 30 cm (a foot)" in page
+    for us in ("ft²", "gal "):
+        assert us not in page.replace("(several ft²)", "")
     assert " L" in page
+
+
+def test_the_usual_figures_are_the_same_in_both_units():
+    """8, 12, 20 gal on 100 ft² are 3.26, 4.89, 8.15 L/m² by the definitions of foot and gallon; the
+    rest likewise, as far as they are rounded."""
+    us, metric = (_figures(units) for units in ("us", "metric"))
+    per = (L_PER_US_GAL / (100 * M2_PER_FT2), *(M2_PER_FT2,) * 3, M_PER_FT)
+    for name, factor in zip(_NAMES, per, strict=True):
+        scaled = [one * factor for one in us[name]]
+        assert metric[name] == pytest.approx(scaled, rel=0.04), name
+
+
+_NAMES = ("water of all rinses", "scrubbing", "vacuum", "all the work", "edges by hand")
+
+
+def _figures(units: str) -> dict[str, list[float]]:
+    job = ground(Washing(), units=units).job
+    found = {name: value for name, value, _, _ in grounds_of(job)}
+    return {name: [float(one) for one in _TOLD.findall(_PER.sub("", found[name]))]
+            for name in _NAMES}  # fmt: skip
+
+
+_TOLD, _PER = re.compile(r"\d+(?:\.\d+)?"), re.compile(r" on .*")
 
 
 @pytest.mark.parametrize("washing", [TOLD, Washing(), Washing(base="lime", ground_fault=False)])
 def test_in_spanish_every_sentence_is_spanish(washing, monkeypatch):
     told = ground(washing)
-    monkeypatch.setattr("farwall.papers.acid.wash.sheet.in_language", lambda data: data)
+    monkeypatch.setattr("farwall.papers.acid.wash.sheet.in_language", lambda data, units: data)
     data = wash_data(told, washing_of(told), paper_for("us", None))
     with speaking("es", own_names(told)):
         assert [one for one in strings(data) if not said_whole(one)] == []

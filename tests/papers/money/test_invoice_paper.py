@@ -59,6 +59,16 @@ def test_without_a_number_it_is_a_draft_and_says_so(tmp_path):
     text = text_of(office_files(papers(), ("invoice",))["invoice.pdf"], tmp_path)
     assert "Invoice, draft" in text
     assert "no invoice" in text
+    assert "Nobody's yes" not in text
+
+
+@pdftotext
+@pytest.mark.parametrize(
+    ("language", "words"), [("en", "Nobody's yes to an offer"), ("es", "aceptara una oferta")]
+)
+def test_a_price_that_nobody_agreed_to_says_so(tmp_path, language, words):
+    made = PaperGround(ground(), language)
+    assert words in text_of(office_files(made, ("invoice",))["invoice.pdf"], tmp_path)
 
 
 @pdftotext

@@ -31,6 +31,15 @@ def test_what_it_leaves_out():
         assert one in words
 
 
+def test_no_day_of_the_stain_stands_at_its_head():
+    """Whoever reads a day at the head of a warranty, or a care sheet, takes it for its own."""
+    from farwall.papers.office.care import care
+    from farwall.papers.office.setting import paper_data
+
+    for make in (warranty, care):
+        assert paper_data(make(ground()), ground())["day"] == ""
+
+
 def test_it_goes_to_the_customer():
     assert warranty(ground()).to[0].startswith("Wilhelmina")
     assert warranty(ground("bare")).to == ()

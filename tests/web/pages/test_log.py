@@ -47,7 +47,8 @@ def test_an_entry_of_the_form_is_in_the_log_in_si_and_told(office):
     assert faults_of_html(text) == []
     assert "reading: humidity 48 %, slab 68 °F (20 °C)" in text
     assert "Ann; by the clock of office" in text
-    assert "came into the book" in text
+    assert "in the book in the same minute" in text
+    assert "came into the book" not in text
 
 
 def test_the_page_says_what_the_command_says(office, capsys):

@@ -4,7 +4,9 @@ import pytest
 from tests.web.pages.office import Office, faults_of_html
 from tests.web.pages.test_rooms import GREAT, told
 
-from farwall.web.pages.new_houses import next_working_day
+from farwall.web.firm import FIRM
+from farwall.web.pages.firm_units import firm_units
+from farwall.web.pages.new_houses import NEW_HOUSES, next_working_day
 
 
 @pytest.fixture
@@ -55,6 +57,19 @@ def test_what_the_firm_tells_is_what_a_new_house_begins_with(office):
     assert [one["name"] for one in facts["stains"]] == ["walnut", "dark colour"]
     assert [one["cut"] for one in facts["coats"]] == ["1:1", "1:4"]
     assert '<option value="metric" selected>' in office.get("/rooms").text
+
+
+def test_feet_that_were_chosen_hold_whatever_the_newest_house_is(office):
+    """Feet stand in, so choosing them changed nothing: a metric house turned all pages."""
+    office.post("/rooms", data=told(GREAT))
+    facts = office.book.facts("sage-court")
+    metric = {**facts, "wishes": {**facts.get("wishes", {}), "units": "metric"}}
+    office.book.put_facts("sage-court", metric, who="Ann", at="2026-06-08T08:00:00+00:00")
+    assert firm_units(office.book) == "metric"
+    page = office.get("/settings").text
+    office.post("/settings/firm", data={"version": version(page), "wishes.units": "us"})
+    assert firm_units(office.book) == "us"
+    assert office.book.document(NEW_HOUSES, FIRM) == {"wishes": {"units": "us"}}
 
 
 def test_refused_or_told_into_an_older_page_nothing_is_kept(office):

@@ -93,7 +93,7 @@ def test_entries_and_photos_survive_a_killed_server_and_a_closed_browser_once_ea
     assert not any(b"Exif" in one for one in photos)
     with fresh(browser) as context:  # a second phone sees what the first did
         page = opened(context, server.address)
-        page.locator("button.main", has_text="Band 5.4 done").wait_for(timeout=30_000)
+        page.locator("button.main", has_text="Band 1.5.4 done").wait_for(timeout=30_000)
 
 
 def test_quick_taps_are_one_slips_are_struck_and_wireless_keys_press(server, browser):
@@ -104,9 +104,9 @@ def test_quick_taps_are_one_slips_are_struck_and_wireless_keys_press(server, bro
         x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
         page.touchscreen.tap(x, y)
         page.touchscreen.tap(x, y)
-        page.locator("button.main", has_text="Band 1.2 done").wait_for()
+        page.locator("button.main", has_text="Band 1.1.2 done").wait_for()
         page.get_by_role("button", name="Undo").tap()
-        page.locator("button.main", has_text="Band 1.1 done").wait_for()
+        page.locator("button.main", has_text="Band 1.1.1 done").wait_for()
         sent(page)
         assert sorted(words(server, "taps")) == ["band-done", "struck"]
         keys = ("Enter", "Space", "PageDown", "AudioVolumeUp", "VolumeDown", "MediaTrackNext")
@@ -149,7 +149,7 @@ def test_every_word_of_the_page_is_one_the_book_takes(server, browser):
         page.locator("[data-do='wish headset'][aria-pressed='true']").wait_for()
         tap(page, "Back")
         page.evaluate("headset.nexttrack()")  # the key of a headset, as the browser would call it
-        page.locator("button.main", has_text="Band 2.2 done").wait_for()
+        page.locator("button.main", has_text="Band 1.2.2 done").wait_for()
         tap(page, "Tank filled", "Drip", "Sheen gone", "Bath", "Still damp", "All of it", "Dry")
         tap(page, "Bath", "Stopped", "Another trade came in", "Note, photo", "Room closed", "Hall")
         tap(page, "Note, photo", "Room free", "Hall", "Note, photo")
@@ -401,7 +401,7 @@ def test_the_first_load_is_light_and_open_for_eyes_and_spills_without_a_key(serv
         tap(page, "Back")
         page.locator("#key").fill(KEY)
         page.get_by_role("button", name="Open").tap()
-        page.locator("button.main", has_text="Band 1.1 done").wait_for(timeout=30_000)
+        page.locator("button.main", has_text="Band 1.1.1 done").wait_for(timeout=30_000)
         sent(page)
         page.wait_for_timeout(300)
         assert KEY not in page.url

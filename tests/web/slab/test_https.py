@@ -75,7 +75,7 @@ def test_a_phone_that_trusts_us_goes_on_without_the_server_and_with_the_day_laid
         page.evaluate("navigator.serviceWorker.ready.then(() => true)")
         server.kill()
         page.reload()
-        page.locator("button.main", has_text="Band 2.2 done").wait_for()
+        page.locator("button.main", has_text="Band 1.2.2 done").wait_for()
         page.locator(".label", has_text="from the day laid anew at").wait_for()
         page.locator(".status", has_text="No signal").wait_for()
         tapped(page, 1)

@@ -99,7 +99,7 @@ def test_it_keeps_what_is_tapped_gives_it_to_the_log_and_prints_the_run_sheet(tm
         page.goto((folder / "slab.html").as_uri())
         tapped(page, 5)
         page.reload()
-        page.locator("button.main", has_text="Band 2.3 done").wait_for()
+        page.locator("button.main", has_text="Band 1.2.3 done").wait_for()
         page.locator(".status", has_text="5 entries on this phone: save them").wait_for()
         Image.new("RGB", (2000, 1000), "grey").save(tmp_path / "taken.jpg")
         tap(page, "Note, photo")

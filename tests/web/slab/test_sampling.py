@@ -5,7 +5,9 @@ from __future__ import annotations
 import asyncio
 import json
 import random
+from dataclasses import replace
 from datetime import UTC, datetime
+from types import SimpleNamespace
 
 import httpx
 from tests.job.colour.sample_day.drawn import EXAMPLES, Told, drawn_day, quince
@@ -102,3 +104,16 @@ def _of(job: str, one: Entry) -> Entry:
     from dataclasses import replace
 
     return replace(one, job=job)
+
+
+def test_a_stain_is_called_as_the_job_has_it_else_the_plan_else_as_what_stands_in():
+    course = course_of(JOB)
+    assert course_told(JOB, course, name="q")["stains"]["light"] == "light earth"
+    bare = replace(JOB, stains=(), coats=())
+    assert course_told(bare, course, name="q")["stains"] == {
+        "light": "light colour", "dark": "dark colour"
+    }  # fmt: skip
+    spanish = replace(bare, wishes=replace(bare.wishes, language="es"))
+    assert course_told(spanish, course, name="q")["stains"]["light"] == "color claro"
+    plan = SimpleNamespace(stain_names={"light": "light colour", "s7": "umber seven"})
+    assert course_told(bare, course, name="q", plan=plan)["stains"]["s7"] == "umber seven"

@@ -38,7 +38,7 @@ export function look(s: Shown): string {
   const pairs = told.flatMap((left, n) => (n % 2 ? [] : [{ left, mix: told[n + 1] ?? 0 }])).reverse();
   const rows = pairs.slice(0, ROWS).map(({ left, mix }) =>
     `<p class="fill wide"><strong>${safe(w("lookLeft", { left: v(left) }))}</strong><span>${safe(w("lookMix", { mix: v(mix) }))}</span></p>`);
-  const at = { band: bandName(field, found.after), at: clock(sheet, found.at + (day.late ?? 0)) };
+  const at = { band: bandName(sheet, field, found.after), at: clock(sheet, found.at + (day.late ?? 0)) };
   return `${top()}<h1>${safe(w("lookAt", at))}</h1><p>${safe(w("lookGoOn", { left: v(goOn), begin: v(begin) }))}</p>${rows.join("")}`;
 }
 

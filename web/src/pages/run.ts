@@ -33,7 +33,7 @@ function barOf(s: Shown): string {
 function mainOf(s: Shown): string {
   const { field, band } = s.day;
   if (!field || !band) return key("go wash", `${w("washKey")}<b>${w("allSprayed")}</b>`, "main");
-  return key("main", w("bandDone", { band: bandName(field, band.id) }), isRefused(s) ? "" : "main");
+  return key("main", w("bandDone", { band: bandName(s.sheet, field, band.id) }), isRefused(s) ? "" : "main");
 }
 
 /** Not begun, and not to be: nothing is brought to it, and no key asks for its bands. What was sprayed all the same can be entered. */

@@ -78,6 +78,11 @@ const FAR_MIN = 24 * 60;
 /** An edge so long past its time is no news: then entries are missing, as `job/live/rules.py` has it. */
 export const QUIET_MIN = 30;
 
+/** More than a day beyond the plan's last field, as `web/live_jobs.py` has it: nothing of it is begun. */
+function isPast(sheet: Sheet, now: number): boolean {
+  return now > Math.max(...sheet.fields.map((one) => one.end)) + FAR_MIN;
+}
+
 /** The one big thing. due: the minute of the edge, from the book or from the sheet. */
 export function big(sheet: Sheet, day: Day, due: number | null, now: number): Big {
   if (due !== null && now - due > QUIET_MIN) {
@@ -89,6 +94,7 @@ export function big(sheet: Sheet, day: Day, due: number | null, now: number): Bi
   if (day.begun) return word(w("goOn"), w("noEdge"));
   const rooms = roomsOf(sheet, day.field);
   if (day.field.cannot) return word(w("cannotWord"), w("cannotLabel", { rooms }));
+  if (isPast(sheet, now)) return word(w("pastWord"), w("pastLabel", { rooms, day: dayTold(sheet) }));
   const start = day.field.start + (day.late ?? 0);
   if (Math.abs(start - now) > FAR_MIN) {
     const on = { rooms, day: dayTold(sheet) };
@@ -136,7 +142,7 @@ export function fillLine(sheet: Sheet, fill: Fill & { then: number }): string {
 export function short(sheet: Sheet, entry: Entry): string {
   const band = String(entry.about["band"] ?? "");
   const field = sheet.fields.find((one) => one.bands.some((row) => row[0] === band));
-  if (entry.word === "band-done" && field) return w("band-done", { band: bandName(field, band) });
+  if (entry.word === "band-done" && field) return w("band-done", { band: bandName(sheet, field, band) });
   if (entry.word === "sealed" && entry.about["lot"]) return w("sealedLot", { lot: String(entry.about["lot"]) });
   return isWord(entry.word) ? w(entry.word).toLowerCase() : entry.word.replace("-", " ");
 }

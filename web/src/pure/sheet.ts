@@ -111,9 +111,10 @@ export function bandsOf(field: Field): Band[] {
   ));
 }
 
-/** `6.4`: the field in its coat, the band in its field. */
-export function bandName(field: Field, band: string): string {
-  return `${field.no}.${field.bands.findIndex((row) => row[0] === band) + 1}`;
+/** `1.6.4`, as the book and the terminal call it: coat, field in it, band in that. */
+export function bandName(sheet: Sheet, field: Field, band: string): string {
+  const coat = sheet.coats.findIndex((one) => one.id === field.coat) + 1;
+  return `${coat}.${field.no}.${field.bands.findIndex((row) => row[0] === band) + 1}`;
 }
 
 export function roomsOf(sheet: Sheet, field: Field): string {

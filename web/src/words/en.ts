@@ -36,6 +36,7 @@ export const EN = {
   look: "look", whether: "whether it is {state}",
   done: "done", nothingLeft: "nothing left to spray",
   goOn: "go on", noEdge: "no edge waits in this field",
+  pastWord: "past", pastLabel: "the plan was for {day}: plan {rooms} for a new day",
   beginOn: "begin {rooms}; the plan is for {day}", beginAt: "begin {rooms} at {at}",
   untilYou: "until you {what}", begin: "begin", beginBy: "{rooms}: {at} by the plan",
   whereBand: "{rooms} · band {n} of {of}", whereDone: "All that is planned is sprayed",

@@ -201,7 +201,7 @@ def _rests(found: NextAnswer, stains: dict[str, str]) -> list[str]:
     lines = [
         f"Samples seen clean and wet: {samples}; looks at the floor: {len(found.found.of_floor)}.",
         _standard(found),
-        *(_coat(one, stains) for one in found.coats),
+        *(_coat(found, one, stains) for one in found.coats),
     ]
     if not found.coats:
         lines.append("Nothing is logged as laid on the floor: this is the first coat.")
@@ -228,8 +228,9 @@ def _standard(found: NextAnswer) -> str:
     return f"Held against sample {one.sample}, {signed}: {looks}."
 
 
-def _coat(one: LaidCoat, stains: dict[str, str]) -> str:
+def _coat(found: NextAnswer, one: LaidCoat, stains: dict[str, str]) -> str:
+    number = list(dict.fromkeys(each.coat for each in found.coats)).index(one.coat) + 1
     return (
-        f"On the floor: {one.coat}, {stains.get(one.stain, one.stain)} at {one.cut}, "
+        f"On the floor: coat {number}, {stains.get(one.stain, one.stain)} at {one.cut}, "
         f"{coverage(one.l_per_m2)} ({one.rank}: {one.source})."
     )

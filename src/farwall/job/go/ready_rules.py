@@ -34,7 +34,7 @@ def _circuits(job: Job) -> Says | None:
         return Says(
             "no",
             f"{count} circuit{'s' if count != 1 else ''} of 20 A for the finisher, not {CIRCUITS}.",
-            "A second one on a breaker of its own, within 150 ft, or a generator outdoors.",
+            "A second one on a breaker of its own, within 150 ft (45 m), or a generator outdoors.",
         )
     return Says("go", f"{count} circuits of 20 A are free.")
 
@@ -135,8 +135,9 @@ def _both(flow_l: float) -> str:
 _READY = (
     ("water", "water", "Is there running water?", "Water runs.", "There is no running water.",
      "Water on, or a tank of 200 gal brought."),
-    ("heat", "heat", "Can the house be kept at 60 to 90 °F?", "The house can be kept warm.",
-     "The house cannot be kept at 60 to 90 °F.", "Vented heat for days before, or a later date."),
+    ("heat", "heat", "Can the house be kept at 60 to 90 °F (16 to 32 °C)?",
+     "The house can be kept warm.", "The house cannot be kept at 60 to 90 °F (16 to 32 °C).",
+     "Vented heat for days before, or a later date."),
     ("trades out", "trades_out", "Are all other trades out, and stay out?", "Trades are out.",
      "Other trades are still in.", "Locked out until a day after the seal; else another date."),
 )  # fmt: skip

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Literal
 
+from farwall.facts.fits_crew import fits_crew
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Plan
 from farwall.facts.so_far import ClosedRoom, Done, SoFar
-from farwall.job.live.standing import Standing
+from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.story.noun import Story
 from farwall.nouns import dataclass
 
@@ -18,6 +20,7 @@ THIRSTY = 0.05
 SETTLE_S, MOST_S = 2.0, 10.0
 """A re-plan waits for so much quiet after the last tap, and never longer than that. Guesses."""
 
+_STOPPED = {"stopped": "spraying stopped", "feathered": "the edge was feathered out"}
 Word = Literal["holds", "again", "done"]
 
 
@@ -26,15 +29,19 @@ class Again:
     """holds: nothing has changed, the plan's own · again: lay it anew, also where two spray ·
     done: nothing is left to spray.
 
-    why: each reason in words.
+    why: each reason in words · no: number of the field that comes next where its page says NO,
+    though nothing has changed; empty where it may be begun.
     """
 
     word: Word
     why: tuple[str, ...]
+    no: str = ""
 
     @property
     def says(self) -> str:
         """One line for whoever is on the floor."""
+        if self.word == "holds" and self.no:
+            return f"No entry moves the plan, but field {self.no} in it says NO: plan that first."
         if self.word == "holds":
             return "The plan still holds: order, minutes and fillings are its own."
         if self.word == "done":
@@ -43,13 +50,22 @@ class Again:
         return f"The rest is worth planning again: {reasons}."
 
 
-def again(plan: Plan, story: Story, *, at_min: float) -> Again:
-    """Whether the plan still holds at a minute, by what the story tells."""
-    standing = Standing(plan, story, at_min)
+def again(plan: Plan, story: Story, *, at_min: float, us: bool = True) -> Again:
+    """Whether the plan still holds at a minute, by what the story tells; hours in US manner, or
+    not."""
+    standing = Standing(plan, story, at_min, us=us)
     if all(band.id in standing.done for field in plan.fields for band in field.bands):
         return Again("done", ())
     why = tuple(_reasons(standing))
-    return Again("again" if why else "holds", why)
+    return Again("again" if why else "holds", why, _no(standing))
+
+
+def _no(standing: Standing) -> str:
+    """The number of the field to begin next, where nobody should spray it as it stands."""
+    field = standing.next_field
+    if field is None or fits_crew(field, standing.plan.inputs.crew):
+        return ""
+    return numbered(standing.plan, field.id)
 
 
 def _reasons(standing: Standing) -> Iterator[str]:
@@ -61,11 +77,11 @@ def _reasons(standing: Standing) -> Iterator[str]:
         yield f"the slab drinks {abs(factor - 1) * 100:.0f} % {'more' if factor > 1 else 'less'}"
     for room in sorted(standing.closed):
         if any(room in field.rooms for field in standing.to_come):
-            yield f"{room} is closed"
+            yield f"{rooms_text(standing.plan, [room])} is closed"
     if _out_of_order(standing):
         yield "fields were sprayed in another order"
     if (stopped := standing.story.last("stopped", "feathered")) is not None:
-        yield f"spraying {stopped.word} at {stopped.at_min:.0f} min"
+        yield f"{_STOPPED[stopped.word]} at {standing.clock(stopped.at_min)}"
 
 
 def late_min(standing: Standing) -> float:

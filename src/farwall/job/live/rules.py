@@ -27,6 +27,7 @@ from farwall.job.live.edges import EdgeDue
 from farwall.job.live.noun import Advice
 from farwall.job.live.rinse_rules import RULE as RINSED
 from farwall.job.live.rinse_rules import rinse_advice
+from farwall.job.live.seal_rules import sealed_wet
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.live.thirst import seen_factor
 from farwall.job.live.waste_rules import waste_advice
@@ -65,6 +66,7 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
         *rinse_advice(facts.job, facts.standing.plan, facts.standing.story),
         *waste_advice(facts.job, facts.standing.story, _day(facts.standing.plan.starts_at)),
         *_sealer(facts),
+        *sealed_wet(facts.standing),
         *_hurt(facts),
     ]
     return tuple(sorted(found, key=lambda one: (not one.stop, -one.weight, one.rule)))

@@ -22,8 +22,11 @@ _LOOKED_AT = frozenset({"mix", "slab", "coat below"})
 """Conditions that are told also where they hold or nobody has looked; the others when they fail."""
 
 
-def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
-    """The lines; `again` is what is to be said of planning anew."""
+def said_now(plan: Plan, now: Now, *, again: str = "", past: bool = False) -> str:
+    """The lines; `again` is what is to be said of planning anew. past: the plan's days are over,
+    so that nothing of it is begun as it stands."""
+    if past and not now.stops and (now.field or now.start_if is not None):
+        return "\n".join([_past(plan, now), _drunk(plan, now), *_odd(now)])
     lines = [_first(plan, now), *_why_first(now)]
     if not now.stops:
         lines += [*_mix(plan, now), _drunk(plan, now)]
@@ -37,6 +40,15 @@ def said_now(plan: Plan, now: Now, *, again: str = "") -> str:
         lines += _start_if(plan, now, most=max(MOST_LINES - len(lines) - min(len(last), 3), 2))
     kept = list(dict.fromkeys(line for line in [*lines, *last] if line))
     return "\n".join(kept[:MOST_LINES])
+
+
+def _past(plan: Plan, now: Now) -> str:
+    """What is said of a plan whose days are over with floor left to spray."""
+    left = f"{_count(now.fields_left)} of coat {numbered(plan, now.coat)}"
+    return (
+        f"NOW: begin nothing by this plan. Its day is past with {left} still to do: plan the rest "
+        "for a new day."
+    )
 
 
 def _first(plan: Plan, now: Now) -> str:

@@ -91,8 +91,11 @@ def _mix(standing: Standing, field: Field, chances: Mapping[str, float]) -> Cond
 
 def _slab(slab_c: float, *, measured: bool, us: bool) -> Condition:
     verdict = slab_verdict(surface_c=slab_c)
-    coldest = f_from_c(COLDEST_C) if us else COLDEST_C
-    text = f"slab from {coldest:.0f} to {temperature(HOTTEST_C, us=us)}; "
+    ends = (COLDEST_C, HOTTEST_C)
+    cold_f, hot_f = (f_from_c(one) for one in ends)
+    spans = (f"{cold_f:.0f} to {hot_f:.0f} °F", f"{ends[0]:.0f} to {ends[1]:.0f} °C")
+    first, other = spans if us else spans[::-1]
+    text = f"slab from {first} ({other}); "
     text += f"{temperature(slab_c, us=us)} {'measured' if measured else 'by the plan, measure it'}"
     no = verdict.word == "no"
     return Condition("slab", text, False if no else (True if measured else None))

@@ -77,7 +77,7 @@ def _rinsed(job: Job) -> list[Reason]:
         found.append(
             _reason(
                 "residue", "ask", "Nobody told what the white rag looks like.",
-                "Wipe several ft² firmly in every room; watch.rag.", "common-practice",
+                "Wipe several ft² (half a m²) firmly in every room; watch.rag.", "common-practice",
             )
         )  # fmt: skip
     return found

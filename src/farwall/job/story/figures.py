@@ -13,6 +13,7 @@ from farwall.units import (
     ft2_per_gal_from_m2_per_l,
     ft_from_m,
     gal_from_l,
+    measures_own_first,
 )
 
 _S_PER_MIN = 60
@@ -44,9 +45,10 @@ def figure(kind: str, value: float, *, us: bool) -> str:
 
 
 def litres_told(text: str, *, us: bool) -> str:
-    """A sentence whose litres alone are told, with gallons first in a job in feet."""
+    """A sentence whose litres alone are told, with gallons first in a job in feet; one that tells
+    both, with litres first in a metric job."""
     if not us:
-        return text
+        return measures_own_first(text, us=False)
     return _LITRES.sub(lambda found: volume(float(found[1])), text)
 
 

@@ -55,10 +55,26 @@ def reckon(given: Given) -> Result:
         **_figures(given, batch, percent),
         "rank": rank.value,
         "source": source,
-        "warnings": [ORDER_OF_MIXING, *batch.warnings],
+        "warnings": [ORDER_OF_MIXING, *batch.warnings, *_wanting(given, percent)],
     }
 
 
+def _wanting(given: Given, percent: tuple[float, float] | None) -> tuple[str, ...]:
+    """What was not told, and which figures stay out for it."""
+    if percent is None:
+        return (SHARE_UNTOLD,)
+    return () if "m2_per_l" in given or percent[1] > MOST_PERCENT else (COVERAGE_UNTOLD,)
+
+
+SHARE_UNTOLD = (
+    "The stain's share of hydrochloric acid was not told (stain_hcl_percent_low and _high, from "
+    "its safety sheet): how strong the tub is, how warm it gets and what added acid does are not "
+    "reckoned."
+)
+COVERAGE_UNTOLD = (
+    "How far a litre or a gallon goes was not told (m2_per_l or ft2_per_gal): acid on each m² is "
+    "not reckoned."
+)
 _ASKED = ("mol_per_l", "mol_per_m2", "times_by_acid")
 
 

@@ -88,7 +88,7 @@ def people_data(
             f"facts {job.revision} · "
             f"inputs {plan.inputs_hash[:HASH_SHOWN]}",
             "columns": [head for _, head in columns],
-        })  # fmt: skip
+        }, job.wishes.units)  # fmt: skip
         return data | {
             "job": plain(plan.job or told("The job")),
             "day": told(clock.day()),

@@ -50,7 +50,7 @@ def waste_page_pdf(ground: Ground, part: Waste, *, screens: str = "") -> bytes:
     stains = {word for stain in job.stains for word in (stain.id, stain.name)}
     name = job.name or job.id or "The job"
     with speaking(job.wishes.language, rooms | stains | {name}):
-        data = in_language(page_words(ground, part))
+        data = in_language(page_words(ground, part), job.wishes.units)
     data |= {"qr": square(screens, "acid/waste"), "screen": "acid/waste"}
     pdf = typst.compile(
         home / "waste.typ",

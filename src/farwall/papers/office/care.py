@@ -66,6 +66,7 @@ def care(ground: PaperGround) -> Paper:
     return Paper(
         title="Care of this floor",
         letterhead=True,
+        day="none",
         blocks=(
             Words("Who cleans here reads this first. Keep it with the house."),
             Head("The first days"),

@@ -38,8 +38,8 @@ def invoice(ground: PaperGround) -> Paper:
         to=_to(made),
         screen="price/due",
         blocks=(
-            *_draft(made), *_facts(made, ground.units), _lines(made), _sums(made),
-            *_payment(made), *_notes(made),
+            *_draft(made), *_unagreed(ground), *_facts(made, ground.units), _lines(made),
+            _sums(made), *_payment(made), *_notes(made),
         ),
     )  # fmt: skip
 
@@ -77,6 +77,14 @@ def _to(made: Invoice) -> tuple[str, ...]:
 def _draft(made: Invoice) -> Iterator[Block]:
     if made.draft:
         yield Words("It has no number and no day yet: a draft, and no invoice.", "danger")
+
+
+def _unagreed(ground: PaperGround) -> Iterator[Block]:
+    story = ground.ground.story
+    if story is None or story.last("accepted") is None:
+        yield Words(
+            "Nobody's yes to an offer is entered: the price of the fullest one stands here.", "soft"
+        )
 
 
 def _facts(made: Invoice, units: Units) -> Iterator[Block]:

@@ -7,7 +7,18 @@ from decimal import Decimal
 
 from farwall.facts.closed import ClosedJob, TaskName
 from farwall.job.closed import closed_job
-from farwall.papers.office.blocks import Blanks, Block, Facts, Head, Own, Paper, Rows, Text, Words
+from farwall.papers.office.blocks import (
+    Beside,
+    Blanks,
+    Block,
+    Facts,
+    Head,
+    Own,
+    Paper,
+    Rows,
+    Text,
+    Words,
+)
 from farwall.papers.office.entered import entered, litres, own, when
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.money_words import grouped
@@ -46,12 +57,15 @@ def post_mortem(ground: PaperGround) -> Paper:
             Head("Hours of all hands together"), _hours(ground, closed),
             Head("Litres and coverage by coat"
                  if ground.units == "metric" else "Gallons and coverage by coat"),
-            _coats(ground), *_rinses(ground, closed), *_back(ground),
-            *_money(ground, closed),
+            _coats(ground),
+            Beside(
+                left=(*_rinses(ground, closed), *_back(ground)), right=_money(ground, closed),
+                share=0.5,
+            ),
             Blanks(
                 ("what went better than planned", "what cost time or money, and why",
                  "what to do otherwise next time", "what to ask on the first call"),
-                columns=2, lines=3,
+                columns=2, lines=2,
             ),
             Words(
                 "Closed with the log, this job teaches the next ones: coverage, pace, waits, "
@@ -187,4 +201,4 @@ def _money(ground: PaperGround, closed: ClosedJob | None) -> tuple[Block, ...]:
     else:
         pairs.append(("labour, by the hours it took", Own("________")))
     pairs += [("materials, as bought", Own("________")), ("left in hand", Own("________"))]
-    return (Head("Price against cost"), Facts(tuple(pairs), columns=2))
+    return (Head("Price against cost"), Facts(tuple(pairs), columns=1))

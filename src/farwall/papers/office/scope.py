@@ -55,8 +55,8 @@ PROVIDED = (
     ),
     "Electric power, clean water and light to see colour by.",
     (
-        "Heat: rooms and slab between 60 and 90 °F (16 and 32 °C), day and night, without open "
-        "flames while sealer is laid."
+        "Heat: rooms between 60 and 90 °F (16 and 32 °C), the slab never above 85 °F (29 °C), day "
+        "and night, without open flames while sealer is laid."
     ),
     "The floor bare, dry and swept; nothing taped to it since the pour.",
 )
@@ -69,7 +69,7 @@ WASTE = {
     "drums": "into drums, and from there as the local utility and the material's sheet allow",
     "hauled": "hauled off by a licensed hauler",
 }
-NO_ROUTE = "not settled yet: it is settled in writing before the first stain is poured"
+NO_ROUTE = "not settled yet; it is settled in writing before the first stain is poured"
 
 
 def scope(ground: PaperGround) -> Paper:

@@ -18,8 +18,8 @@ from farwall.papers.office.ground import PaperGround
 from farwall.papers.run_sheet.margins import PaperSize, paper_for
 from farwall.papers.square import square
 from farwall.papers.svg import plain
-from farwall.papers.wall_clock import day_in_words
-from farwall.papers.words import unbroken, whole_names_in
+from farwall.papers.wall_clock import Units, day_in_words
+from farwall.papers.words import own_first, unbroken, whole_names_in
 from farwall.phrasebook import speaking, told
 
 WINS = "The sheet of the material in hand, local codes and licensed practice win."
@@ -54,7 +54,7 @@ def paper_data(paper: Paper, ground: PaperGround) -> dict[str, Any]:
     screen = paper.screen or OF_ALL
     with speaking(ground.language, whole_names_in(plan) | own_names(ground)):
         title = told(paper.title)
-        blocks = [_block(one) for one in paper.blocks]
+        blocks = [_block(one, job.wishes.units) for one in paper.blocks]
         own = (name, title, *paper.to, *firm_lines(job.firm), *strings_in(blocks))
         return {
             "missing": missing_words(own),
@@ -128,40 +128,42 @@ def address_lines(address: Address) -> list[str]:
     return [*address.lines, *([town] if town else [])]
 
 
-def _text(text: Text) -> str:
-    return breakable(unbroken(plain(text.text) if isinstance(text, Own) else told(text)))
+def _text(text: Text, units: Units = "us") -> str:
+    said = plain(text.text) if isinstance(text, Own) else own_first(told(text), units)
+    return breakable(unbroken(said))
 
 
-def _block(block: Block) -> dict[str, Any]:
+def _block(block: Block, units: Units) -> dict[str, Any]:
     made: dict[str, Any] = {"kind": type(block).__name__.lower()}
     if isinstance(block, Beside):
         return made | {
-            "left": [_block(one) for one in block.left],
-            "right": [_block(one) for one in block.right],
+            "left": [_block(one, units) for one in block.left],
+            "right": [_block(one, units) for one in block.right],
             "share": block.share,
         }
     if isinstance(block, Picture):
-        words = _text(block.words) if block.words else ""
+        words = _text(block.words, units) if block.words else ""
         return made | {
             "svg": block.svg, "height": block.height_share, "words": words, "alt": words,
             "wide": block.wide_pt,
         }  # fmt: skip
     if isinstance(block, Rows):
         return made | {
-            "heads": [_text(one) for one in block.heads],
-            "rows": [[_text(one) for one in row] for row in block.rows],
+            "heads": [_text(one, units) for one in block.heads],
+            "rows": [[_text(one, units) for one in row] for row in block.rows],
             "widths": list(block.widths or (1.0,) * len(block.heads)),
             "right": list(block.right), "blank": block.blank, "tick": block.tick,
-            "tick-head": _text(block.tick_head) if block.tick_head else "",
-            "tick-end": _text(block.tick_end) if block.tick_end else "",
+            "tick-head": _text(block.tick_head, units) if block.tick_head else "",
+            "tick-end": _text(block.tick_end, units) if block.tick_end else "",
             "strong-last": block.strong_last, "pen": block.pen,
         }  # fmt: skip
-    return made | {key: _said(getattr(block, key)) for key in (one.name for one in fields(block))}
+    names = (one.name for one in fields(block))
+    return made | {key: _said(getattr(block, key), units) for key in names}
 
 
-def _said(value: Any) -> Any:
+def _said(value: Any, units: Units) -> Any:
     if isinstance(value, Own | str):
-        return _text(value)
+        return _text(value, units)
     if isinstance(value, tuple):
-        return [_said(one) for one in value]
+        return [_said(one, units) for one in value]
     return value

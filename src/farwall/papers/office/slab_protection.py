@@ -168,7 +168,10 @@ def _who(job: Job) -> tuple[Block, ...]:
         Head("Who is in the house"),
         Steps((
             age,
-            "A place for a sample, 2 × 2 ft (0.6 m), a week before: closet or under cabinets.",
+            (
+                "A place for a sample, 2 × 2 ft (0.6 × 0.6 m), a week before: closet or under "
+                "cabinets."
+            ),
             ("All other trades, owner and pets out from cleaning to a day after the sealer: 5 "
             "working days or more. The schedule has the dates."),
         )),

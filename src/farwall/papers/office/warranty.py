@@ -71,6 +71,7 @@ def warranty(ground: PaperGround) -> Paper:
     return Paper(
         title="Warranty",
         letterhead=True,
+        day="none",
         wins=LAW_WINS,
         to=_to(job),
         blocks=(

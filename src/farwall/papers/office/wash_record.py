@@ -46,8 +46,8 @@ def wash_record(ground: PaperGround) -> Paper:
             ),
             Words(
                 "Two readings for each 500 ft² (46 m²), right after the final rinse, before it "
-                "drains (ASTM D4262). A white rag firmly over several square feet of each room; "
-                "photograph it. Dirty rag or low pH: another scrub, not only another rinse.",
+                "drains (ASTM D4262). A white rag firmly over several ft² (half a m²) of each "
+                "room; photograph it. Dirty rag or low pH: another scrub, not only another rinse.",
                 "soft",
             ),
             Head("Neutralised, scrubbed, rinsed"),

@@ -8,7 +8,8 @@ from importlib.resources import files
 from typing import Any
 
 from farwall.papers.long_words import breakable
-from farwall.papers.words import unbroken
+from farwall.papers.wall_clock import Units
+from farwall.papers.words import own_first, unbroken
 from farwall.phrasebook import LANGUAGE, told
 
 _AS_IT_IS = frozenset(
@@ -19,22 +20,24 @@ _OWN_TEXT = frozenset({"job", "notes"})
 _ASKED = re.compile(r'w\("([^"]+)"\)')
 
 
-def in_language(data: dict[str, Any]) -> dict[str, Any]:
-    """The same data with all its words told, each number tied to its unit; with `lang`, and
-    `phrases` for the templates' own."""
-    said = {key: _kept(key, one) if key in _AS_IT_IS else _said(one) for key, one in data.items()}
-    own = {one: told(one) for one in template_words()} if LANGUAGE.get() != "en" else {}
+def in_language(data: dict[str, Any], units: Units = "us") -> dict[str, Any]:
+    """The same data with all its words told, each number tied to its unit and what is told both
+    ways in these units first; with `lang`, and `phrases` for the templates' own."""
+    said = _said(data, units)
+    as_they_stand = LANGUAGE.get() == "en" and units == "us"
+    own = {} if as_they_stand else {w: own_first(told(w), units) for w in template_words()}
     return {**said, "lang": LANGUAGE.get(), "phrases": own}
 
 
-def _said(value: Any) -> Any:
+def _said(value: Any, units: Units) -> Any:
     if isinstance(value, str):
-        return breakable(unbroken(told(value)))
+        return breakable(unbroken(own_first(told(value), units)))
     if isinstance(value, list | tuple):
-        return [_said(one) for one in value]
+        return [_said(one, units) for one in value]
     if isinstance(value, dict):
         return {
-            key: _kept(key, one) if key in _AS_IT_IS else _said(one) for key, one in value.items()
+            key: _kept(key, one) if key in _AS_IT_IS else _said(one, units)
+            for key, one in value.items()
         }
     return value
 

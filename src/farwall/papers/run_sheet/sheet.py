@@ -129,7 +129,8 @@ def sheet_data(
                 "sun": sun_page(plan, units=units, size=size),
                 "looks": looks_page(plan, units=units),
                 "fields": fields(),
-            }
+            },
+            units,
         )
 
 

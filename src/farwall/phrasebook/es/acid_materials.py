@@ -52,7 +52,7 @@ KINDS = {
     "cement": "cemento",
     "colour hardener": "endurecedor con color",
     "calcium chloride": "cloruro de calcio",
-    "other": "otra cosa, desconocida",
+    "other": "otra cosa",
 }
 VESSELS = {
     "open tub": "una tina de plástico abierta",

@@ -239,7 +239,7 @@ _PAPER = {
     "Eyewash, before a jug is opened": "Lavaojos, antes de abrir una garrafa",
     "runs 15 minutes; tried for": "corre 15 minutos; probado por",
     "reached in (10 s at most)": "se llega en (10 s a lo más)",
-    "gives a minute (0.4 gal, 1.5 L or more)": "da por minuto (0.4 gal, 1.5 L o más)",
+    "gives a minute, 0.4 gal (1.5 L) or more": "da por minuto, 0.4 gal (1.5 L) o más",
     "stands at": "está en",
     "tried at": "probado a las",
     "by": "por",

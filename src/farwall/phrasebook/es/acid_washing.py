@@ -33,7 +33,7 @@ PHRASES = {
     "Let it dry down before sealer.": "Déjelo secar antes del sellador.",
     "Scrub again with neutraliser, not only a rinse.":
     "Talle otra vez con neutralizador, no solo enjuague.",
-    "Scrub every ft² again, not only a rinse.": "Talle otra vez cada ft², no solo enjuague.",
+    "Scrub every spot again, not only a rinse.": "Talle otra vez cada parte, no solo enjuague.",
     "Rinse again with changed water, vacuum it up.":
     "Enjuague otra vez con agua cambiada y aspírela.",
     "Do not rinse on.": "No siga enjuagando.",
@@ -41,8 +41,8 @@ PHRASES = {
     "Enjuague igual una parte que nunca se tiñó, lea ahí una tira y anótela.",
     "Read the strips that are missing, before the floor drains.":
     "Lea las tiras que faltan, antes de que escurra el piso.",
-    "Wipe a damp white rag firmly over several ft² and enter it.":
-    "Pase firme un trapo blanco húmedo por varios ft² y anótelo.",
+    "Wipe a damp white rag firmly over several ft² (half a m²) and enter it.":
+    "Pase firme un trapo blanco húmedo por varios ft² (medio m²) y anótelo.",
     "Read a strip right now, before the floor drains, and enter it.":
     "Lea una tira ahora mismo, antes de que escurra el piso, y anótela.",
     "Read a strip and wipe a white rag, and enter both.":
@@ -135,8 +135,8 @@ PHRASES = {
     "ammonia water, as its sheet says, windows open":
     "agua con amoníaco, como diga su hoja, ventanas abiertas",
     "lime water, as its sheet says": "agua de cal, como diga su hoja",
-    "Scrub every ft²: two passes, the second across the first, the same everywhere.":
-    "Talle cada ft²: dos pasadas, la segunda cruzada, iguales en todas partes.",
+    "Scrub every spot: two passes, the second across the first, the same everywhere.":
+    "Talle cada parte: dos pasadas, la segunda cruzada, iguales en todas partes.",
     "Soft nylon, white or red pad; green and black cut colour.":
     "Nailon suave, disco blanco o rojo; el verde y el negro comen color.",
     "Edges and corners by hand, as often as the middle.":
@@ -144,14 +144,15 @@ PHRASES = {
     "Take it up while it is dirty and wet.": "Aspírela mientras está sucia y mojada.",
     "It never dries on the floor: mist what dulls.":
     "Nunca se seca en el piso: rocíe con agua lo que se opaque.",
-    "Next stretch, wet into the last by a foot.": "El tramo siguiente, un pie dentro del anterior.",
+    "Next stretch, wet into the last by a foot (30 cm).":
+    "El tramo siguiente, un pie (30 cm) dentro del anterior.",
     "Then alkaline or neutral detergent the same way, and take it up.":
     "Luego detergente alcalino o neutro igual, y aspírelo.",
     "Rinse with changed water, take it up.": "Enjuague con agua cambiada y aspírela.",
     "Each rinse with fresh water in a clean pail.":
     "Cada enjuague con agua nueva en una cubeta limpia.",
-    "Read a strip right away and wipe a damp white rag over several ft².":
-    "Lea una tira enseguida y pase un trapo blanco húmedo por varios ft².",
+    "Read a strip right away and wipe a damp white rag over several ft² (half a m²).":
+    "Lea una tira enseguida y pase un trapo blanco húmedo por varios ft² (medio m²).",
     "Enter both.": "Anote los dos.",
     "Again until the day says enough.": "Otra vez hasta que el día diga basta.",
     "It is told by rag and pH, not by count.": "Lo dicen trapo y pH, no la cuenta.",
@@ -219,6 +220,12 @@ PHRASES = {
     "80 to 260 ft an hour of one": "80 a 260 ft por hora de una persona",
     "375 to 750 ft² an hour": "375 a 750 ft² por hora",
     "22 to 48 ft² a minute": "22 a 48 ft² por minuto",
+    "3.3, 4.9, 8.1 L on 1 m²": "3.3, 4.9, 8.1 L por 1 m²",
+    "0.6, 1.0, 1.6 L on 1 m²": "0.6, 1.0, 1.6 L por 1 m²",
+    "4.6, 8.4, 14 m² an hour of one": "4.6, 8.4, 14 m² por hora de una persona",
+    "24 to 79 m an hour of one": "24 a 79 m por hora de una persona",
+    "35 to 70 m² an hour": "35 a 70 m² por hora",
+    "2.0 to 4.5 m² a minute": "2.0 a 4.5 m² por minuto",
     "a film of 0.15 mm, evaporation at its quickest":
     "una capa de 0.15 mm, con la evaporación más rápida",
     "the room's own rag and strips": "el trapo y las tiras del mismo cuarto",

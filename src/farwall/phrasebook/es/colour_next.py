@@ -119,8 +119,8 @@ PHRASES = {
     "Comparado con la muestra {@1}, firmada por {*2}: {3}, L* {*4}.",
     "Held against sample {@1}, signed by {*2} on {#3}: {4}, L* {*5}.":
     "Comparado con la muestra {@1}, firmada por {*2} el {#3}: {4}, L* {*5}.",
-    "On the floor: {@1}, {@2} at {#3}, {#4} ({5}: {6}).":
-    "En el piso: {@1}, {@2} a {#3}, {#4} ({5}: {6}).",
+    "On the floor: coat {#1}, {@2} at {#3}, {#4} ({5}: {6}).":
+    "En el piso: mano {#1}, {@2} a {#3}, {#4} ({5}: {6}).",
     "the log, litres of field {*1}": "la bitácora, litros del tramo {*1}",
     "the log, litres of coat {@1}": "la bitácora, litros de la mano {@1}",
     "as planned; the log does not tell what was laid":

@@ -336,9 +336,11 @@ PHRASES = {
     "Water runs.": "Hay agua corriente.",
     "There is no running water.": "No hay agua corriente.",
     "Water on, or a tank of 200 gal brought.": "Que haya agua, o traiga un tanque de 200 gal.",
-    "Can the house be kept at 60 to 90 °F?": "¿Se puede mantener la casa a 60 a 90 °F?",
+    "Can the house be kept at 60 to 90 °F (16 to 32 °C)?":
+    "¿Se puede mantener la casa entre 60 y 90 °F (16 y 32 °C)?",
     "The house can be kept warm.": "La casa se puede mantener caliente.",
-    "The house cannot be kept at 60 to 90 °F.": "La casa no se puede mantener a 60 a 90 °F.",
+    "The house cannot be kept at 60 to 90 °F (16 to 32 °C).":
+    "La casa no se puede mantener entre 60 y 90 °F (16 y 32 °C).",
     "Vented heat for days before, or a later date.":
     "Calefacción con escape días antes, o una fecha posterior.",
     "Are all other trades out, and stay out?": "¿Están fuera los demás oficios, y así se quedan?",
@@ -369,8 +371,8 @@ PHRASES = {
     "{#1} circuito de 20 A para el aplicador, no {#2}.",
     "{#1} circuits of 20 A for the finisher, not {#2}.":
     "{#1} circuitos de 20 A para el aplicador, no {#2}.",
-    "A second one on a breaker of its own, within 150 ft, or a generator outdoors.":
-    "Un segundo con su propio interruptor, a menos de 150 ft, o un generador al aire libre.",
+    "A second one on a breaker of its own, within 150 ft (45 m), or a generator outdoors.":
+    "Un segundo con su propio interruptor, a menos de 150 ft (45 m), o un generador al aire libre.",
     "Drums may stand until they are hauled.": "Los tambos pueden quedarse hasta que se los lleven.",
     "All of it to the sewer, as written.": "Todo al alcantarillado, como está escrito.",
     "The sprayer holds pressure.": "La rociadora guarda presión.",

@@ -5,6 +5,11 @@ from __future__ import annotations
 PHRASES = {
     "NOW {#1}: STOP. {2}": "AHORA {#1}: PARE. {2}",
     "NOW {#1}: {2}": "AHORA {#1}: {2}",
+    "NOW: begin nothing by this plan.": "AHORA: no empiece nada según este plan.",
+    "Its day is past with {#1} field of coat {&2} still to do: plan the rest for a new day.":
+    "Su día ya pasó y falta {#1} tramo de la mano {&2}: planee el resto para otro día.",
+    "Its day is past with {#1} fields of coat {&2} still to do: plan the rest for a new day.":
+    "Su día ya pasó y faltan {#1} tramos de la mano {&2}: planee el resto para otro día.",
     "all that is planned is sprayed": "todo lo planeado está rociado",
     "nothing to begin": "nada que empezar",
     "mix {#1} before field {&2} in {@3}.": "mezcle {#1} antes del tramo {&2} en {@3}.",
@@ -126,7 +131,7 @@ PHRASES = {
     "at least {#1} in tub and tank; {#2} there": "por lo menos {#1} en tina y tanque; hay {#2}",
     "at least {#1} in tub and tank; {#2} by the plan, weigh them":
     "por lo menos {#1} en tina y tanque; {#2} según el plan, péselos",
-    "slab from {#1}; {#2} measured": "losa de {#1}; {#2} medido",
+    "slab from {#1}; {#2} measured": "losa de {#1}; {#2} medidos",
     "slab from {#1}; {#2} by the plan, measure it": "losa de {#1}; {#2} según el plan, mídala",
     "{@1} is free; somebody is in it": "{@1} libre; hay alguien adentro",
     "{@1} is free; somebody is in it until {#2}": "{@1} libre; hay alguien adentro hasta las {#2}",
@@ -156,6 +161,13 @@ PHRASES = {
     "dry to seal": "seca para sellar",
     "ready for the next coat of sealer": "lista para la siguiente mano de sellador",
     "ready for shoes": "lista para pisar con zapatos",
+    "Sealer is entered {#1}, {#2} after the last rinse; by the plan no floor is dry before {#3}, "
+    "and none was entered dry.":
+    "Se anotó sellador a las {#1}, {#2} después del último enjuague; según el plan ningún piso "
+    "está seco antes de las {#3}, y nadie lo anotó seco.",
+    "No more sealer before plastic taped down overnight stays dry beneath.":
+    "No más sellador hasta que un plástico pegado toda la noche quede seco por debajo.",
+    "A slip?": "¿Fue un error?", "Strike it.": "Táchelo.",
     # Planning anew.
     "The plan still holds: order, minutes and fillings are its own.":
     "El plan sigue en pie: orden, minutos y llenados son los suyos.",
@@ -167,6 +179,10 @@ PHRASES = {
     "the slab drinks {#1} more": "la losa bebe {#1} más",
     "the slab drinks {#1} less": "la losa bebe {#1} menos",
     "{@1} is closed": "{@1} está cerrado",
+    "spraying stopped at {#1}": "se dejó de rociar a las {#1}",
+    "the edge was feathered out at {#1}": "la orilla se difuminó a las {#1}",
+    "No entry moves the plan, but field {&1} in it says NO: plan that first.":
+    "Ninguna anotación mueve el plan, pero su tramo {&1} dice NO: planéelo de nuevo primero.",
     "fields were sprayed in another order": "los tramos se rociaron en otro orden",
     # Rules of the day.
     "dead edge": "orilla muerta", "quiet log": "bitácora callada", "band time": "tiempo por franja",

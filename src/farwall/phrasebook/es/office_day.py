@@ -90,10 +90,11 @@ PHRASES = {
     "floor": "piso", "readings wanted": "lecturas que se piden", "rinses": "enjuagues",
     "pH after the last": "pH tras el último",
     "Two readings for each 500 ft² (46 m²), right after the final rinse, before it drains (ASTM "
-    "D4262). A white rag firmly over several square feet of each room; photograph it. Dirty rag "
+    "D4262). A white rag firmly over several ft² (half a m²) of each room; photograph it. Dirty "
+    "rag "
     "or low pH: another scrub, not only another rinse.":
     "Dos lecturas por cada 500 ft² (46 m²), justo después del último enjuague, antes de que "
-    "escurra (ASTM D4262). Un trapo blanco, con fuerza, en varios pies cuadrados de cada cuarto; "
+    "escurra (ASTM D4262). Un trapo blanco, con fuerza, en varios ft² (medio m²) de cada cuarto; "
     "tómele foto. Trapo sucio o pH bajo: talle otra vez, no solo enjuague.",
     "Neutralised, scrubbed, rinsed": "Neutralizado, tallado, enjuagado",
     "what was done": "qué se hizo", "with": "con", "amount": "cantidad",
@@ -174,7 +175,7 @@ PHRASES = {
     "What was planned, what it took, what to do otherwise":
     "Lo que se planeó, lo que llevó, qué hacer distinto",
     "No log was given: what it took is to be written in by hand.":
-    "No hay registro: lo que llevó se anota a mano.",
+    "No se dio bitácora: lo que llevó se anota a mano.",
     "Hours of all hands together": "Horas de todos juntos",
     "task": "tarea", "planned, likely h": "planeado, probable h",
     "planned range": "margen planeado", "took": "llevó", "took / planned": "llevó / planeado",
@@ -182,7 +183,7 @@ PHRASES = {
     "neutralise, scrub and rinse": "neutralizar, tallar y enjuagar", "in all": "en total",
     "protect": "proteger", "judge": "juzgar", "neutralise": "neutralizar", "rinse": "enjuagar",
     "seal": "sellar", "finish": "acabado", "hand-over": "entrega",
-    "other": "otra cosa, desconocida",
+    "other": "otra cosa",
     "Gallons and coverage by coat": "Galones y rendimiento por mano",
     "Litres and coverage by coat": "Litros y rendimiento por mano",
     "planned": "planeado", "coverage": "rendimiento", "used / planned": "usado / planeado",
@@ -199,6 +200,6 @@ PHRASES = {
     "what to ask on the first call": "qué preguntar en la primera llamada",
     "Closed with the log, this job teaches the next ones: coverage, pace, waits, hours (farwall "
     "learn).":
-    "Cerrado con su registro, este trabajo enseña a los próximos: rendimiento, ritmo, esperas, "
+    "Cerrado con su bitácora, este trabajo enseña a los próximos: rendimiento, ritmo, esperas, "
     "horas (farwall learn).",
 }  # fmt: skip

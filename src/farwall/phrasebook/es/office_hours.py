@@ -37,19 +37,19 @@ PHRASES = {
     "All of it is paid when it is bought; this price bears its share of the jobs it lasts.":
     "Todo se paga al comprarlo; este precio lleva su parte de los trabajos que dura.",
     "{#1} times the hours of a floor of 1,500 ft²": "{#1} veces las horas de un piso de 1,500 ft²",
-    "{#1} ft of wall at {#2} to {#3} an hour, usually {#4}":
-    "{#1} ft de pared a {#2} hasta {#3} por hora, normalmente {#4}",
-    "{#1} ft² of floor at {#2} to {#3} an hour, usually {#4}":
-    "{#1} ft² de piso a {#2} hasta {#3} por hora, normalmente {#4}",
-    "{#1} ft² of floor at {#2} to {#3} an hour, usually {#4}, {#5} times":
-    "{#1} ft² de piso a {#2} hasta {#3} por hora, normalmente {#4}, {#5} veces",
     "{#1} times the hours of a floor of 139 m²": "{#1} veces las horas de un piso de 139 m²",
+    "{#1} ft of wall at {#2} to {#3} an hour, usually {#4}":
+    "{#1} ft de pared, de {#2} a {#3} por hora, normalmente {#4}",
     "{#1} m of wall at {#2} to {#3} an hour, usually {#4}":
-    "{#1} m de pared a {#2} hasta {#3} por hora, normalmente {#4}",
+    "{#1} m de pared, de {#2} a {#3} por hora, normalmente {#4}",
+    "{#1} ft² of floor at {#2} to {#3} an hour, usually {#4}":
+    "{#1} ft² de piso, de {#2} a {#3} por hora, normalmente {#4}",
     "{#1} m² of floor at {#2} to {#3} an hour, usually {#4}":
-    "{#1} m² de piso a {#2} hasta {#3} por hora, normalmente {#4}",
+    "{#1} m² de piso, de {#2} a {#3} por hora, normalmente {#4}",
+    "{#1} ft² of floor at {#2} to {#3} an hour, usually {#4}, {#5} times":
+    "{#1} ft² de piso, de {#2} a {#3} por hora, normalmente {#4}, {#5} veces",
     "{#1} m² of floor at {#2} to {#3} an hour, usually {#4}, {#5} times":
-    "{#1} m² de piso a {#2} hasta {#3} por hora, normalmente {#4}, {#5} veces",
+    "{#1} m² de piso, de {#2} a {#3} por hora, normalmente {#4}, {#5} veces",
     "{#1} gal at {#2}": "{#1} gal a {#2}",
     "{#1} ft of wall at {#2}": "{#1} ft de pared a {#2}",
     "{#1} ft² of floor at {#2}": "{#1} ft² de piso a {#2}",

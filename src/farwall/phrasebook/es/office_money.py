@@ -17,6 +17,9 @@ PHRASES = {
     "It has no number and no day yet: a draft, and no invoice.": (
         "Todavía no tiene número ni fecha: es un borrador y no una factura."
     ),
+    "Nobody's yes to an offer is entered: the price of the fullest one stands here.": (
+        "No se anotó que nadie aceptara una oferta: aquí está el precio de la más completa."
+    ),
     "Due": "Vence",
     "Handed over": "Entregado",
     "Your order": "Su pedido",

@@ -114,10 +114,10 @@ PHRASES = {
     "última mano de sellador; llaves, y una persona que pueda decidir.",
     "Electric power, clean water and light to see colour by.":
     "Corriente eléctrica, agua limpia y luz para ver el color.",
-    "Heat: rooms and slab between 60 and 90 °F (16 and 32 °C), day and night, without open flames "
-    "while sealer is laid.":
-    "Calor: cuartos y losa entre 60 y 90 °F (16 y 32 °C), de día y de noche, sin llama abierta "
-    "mientras se sella.",
+    "Heat: rooms between 60 and 90 °F (16 and 32 °C), the slab never above 85 °F (29 °C), day and "
+    "night, without open flames while sealer is laid.":
+    "Calor: cuartos entre 60 y 90 °F (16 y 32 °C), la losa nunca a más de 85 °F (29 °C), de día y "
+    "de noche, sin llama abierta mientras se sella.",
     "The floor bare, dry and swept; nothing taped to it since the pour.":
     "El piso limpio de cosas, seco y barrido; nada pegado en él desde el vaciado.",
     "Where coloured rinse water goes: {1}.": "Adónde va el agua de enjuague con color: {1}.",
@@ -126,8 +126,8 @@ PHRASES = {
     "into drums, and from there as the local utility and the material's sheet allow":
     "a tambos, y de ahí como lo permitan el servicio local y la hoja del material",
     "hauled off by a licensed hauler": "se la lleva un transportista con licencia",
-    "not settled yet: it is settled in writing before the first stain is poured":
-    "aún sin acordar: se acuerda por escrito antes de servir el primer tinte",
+    "not settled yet; it is settled in writing before the first stain is poured":
+    "aún sin acordar; se acuerda por escrito antes de verter el primer tinte",
     "Anything else is a change order: written, priced and signed before it is done.":
     "Todo lo demás es una orden de cambio: escrita, con precio y firmada antes de hacerse.",
     "What the law of the place says of contracts, liens, warranty, licences and tax wins over this "

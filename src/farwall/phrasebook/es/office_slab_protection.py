@@ -86,8 +86,8 @@ PHRASES = {
     "días). Decide una muestra en esta losa.",
     "The slab is {#1} old or more, or what the stain's sheet asks for if that is longer.":
     "La losa tiene {#1} o más, o lo que pida la hoja del tinte si es más.",
-    "A place for a sample, 2 × 2 ft (0.6 m), a week before: closet or under cabinets.":
-    "Lugar para una muestra, 2 × 2 ft (0.6 m), una semana antes: clóset o bajo gabinetes.",
+    "A place for a sample, 2 × 2 ft (0.6 × 0.6 m), a week before: closet or under cabinets.":
+    "Lugar para una muestra, 2 × 2 ft (0.6 × 0.6 m), una semana antes: clóset o bajo gabinetes.",
     "All other trades, owner and pets out from cleaning to a day after the sealer: 5 working days "
     "or more. The schedule has the dates.":
     "Los demás oficios, dueño y mascotas fuera desde la limpieza hasta un día después del "

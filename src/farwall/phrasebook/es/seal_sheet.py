@@ -86,7 +86,8 @@ PHRASES = {
     "Toda entrada cerrada y señalada; mascotas, niños y oficios afuera.",
     "Two readings in every 500 ft² (46 m²) right after the last rinse.":
     "Dos lecturas por cada 500 ft² (46 m²) justo después del último enjuague.",
-    "Wipe several ft² firmly in every room.": "Frote fuerte varios ft² en cada cuarto.",
+    "Wipe several ft² (half a m²) firmly in every room.":
+    "Frote fuerte varios ft² (medio m²) en cada cuarto.",
     "Air moves out of the house, without a jet on the wet edge.":
     "El aire sale de la casa, sin chorro sobre la orilla húmeda.",
     # Air.

@@ -96,11 +96,12 @@ def _struck_by(by: Happened | None, start: datetime, units: Units) -> str:
 
 
 def _made(one: Happened, kept: Kept, units: Units) -> str:
-    """Who entered it, when by the device's own clock, when it came into the book."""
+    """Who entered it, when by the device's own clock, when it came into the book: the same minute
+    is told once."""
+    at, received = stamp_told(kept.entry.at, units), stamp_told(kept.received_at, units)
     told = said(
-        "log-made", who=one.who or said("log-somebody"),
-        device=one.device or said("log-no-device"), at=stamp_told(kept.entry.at, units),
-        received=stamp_told(kept.received_at, units),
+        "log-made-at-once" if at == received else "log-made", who=one.who or said("log-somebody"),
+        device=one.device or said("log-no-device"), at=at, received=received,
     )  # fmt: skip
     if abs(one.off_min) < 1:
         return told

@@ -61,8 +61,11 @@ def settings(door: Door, sessions: Sessions) -> APIRouter:
             if str(told.get("version", "")) != version_of(facts):
                 raise Wrong([Slip("", "", said("facts-other"))])
             changed = changed_facts(asked_of(FIRM, facts), facts, told)
-            if changed is not None:
-                door.book.put_document(NEW_HOUSES, OF_FIRM, told_by_firm(changed))
+            before = door.book.document(NEW_HOUSES, OF_FIRM) or {}
+            made = before if changed is None else told_by_firm(changed)
+            made = made | _units(text_of(told, "wishes.units"))
+            if made != before:
+                door.book.put_document(NEW_HOUSES, OF_FIRM, made)
 
         try:
             await door.written(keep)
@@ -71,6 +74,12 @@ def settings(door: Door, sessions: Sessions) -> APIRouter:
         return seen_elsewhere("/settings?kept=firm")
 
     return router
+
+
+def _units(told: str) -> dict[str, Any]:
+    """The firm's units as chosen, also where they are what stands in: its own pages follow the
+    newest house only as long as nobody chose."""
+    return {"wishes": {"units": told}} if told in {"us", "metric"} else {}
 
 
 def _set(

@@ -79,17 +79,15 @@ def _takes(place: tuple[str, float], wedge: tuple[float, float]) -> tuple[float,
 def _places(ruled: Ruled, wait: Awaited, wedge: tuple[float, float]) -> Iterator[tuple[str, float]]:
     """Words of a wait and where they may stand: right of its wedge, left of it, across it.
 
-    Its times alone beside the wedge are better than all of it across: there both are hard to see.
+    Fewer words beside the wedge are better than all of them across: there both are hard to see, so
+    that across comes last of all.
     """
     width, (left, right) = ruled.svg.width, wedge
     ways = _ways_to_say(ruled, wait)
-    first = ways[: len(ways) // 2]
-    tried = [(one, "beside") for one in first] + [(one, "across") for one in first]
-    for words, where in tried + [(one, "") for one in ways[len(first) :]]:
+    for words, across in [*((one, False) for one in ways), *((one, True) for one in ways)]:
         long = wide(words)
-        across = min(max((left + right - long) / 2, 5.0), width - long - 5)
-        beside = (right + 6, left - long - 6)
-        for x in {"beside": beside, "across": (across,)}.get(where, (*beside, across)):
+        middle = min(max((left + right - long) / 2, 5.0), width - long - 5)
+        for x in (middle,) if across else (right + 6, left - long - 6):
             if x >= 5 and x + long < width - 5:
                 yield words, x
     yield "", left
@@ -107,7 +105,10 @@ def _ways_to_say(ruled: Ruled, wait: Awaited) -> list[str]:
         span = said("tape-open", start=told.time(low))
     else:
         span = told.span(low, wait.begins_min + clock.high_min)
-    return [said("tape-wait", name=name, span=span, likely=likely), f"{name} {span}", name, span]
+    brief = said("tape-brief", name=name, likely=likely)
+    return [
+        said("tape-wait", name=name, span=span, likely=likely), f"{name} {span}", brief, name, span,
+    ]  # fmt: skip
 
 
 def draw_waits(ruled: Ruled, laid: Sequence[Laid], top: float) -> None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from farwall.facts.defaults import DEFAULT_STAINS
 from farwall.facts.job import Job
 from farwall.facts.log import Kept
 from farwall.facts.plan import Plan
@@ -35,7 +36,7 @@ def sample_day_of(
     day = day_of(course, happened, at_min=at_min)
     return {
         "place": max((one.place for one in kept), default=0),
-        "course": course_told(job, course, name=name),
+        "course": course_told(job, course, name=name, plan=plan),
         "lasts": [
             {"what": one.what, "low_min": one.low_min, "likely_min": one.likely_min,
              "high_min": one.high_min}
@@ -56,13 +57,14 @@ def sample_day_of(
     }  # fmt: skip
 
 
-def course_told(job: Job, course: Course, *, name: str) -> Json:
-    """The course as plain values: see `web/src/pure/sample_nouns.ts`."""
+def course_told(job: Job, course: Course, *, name: str, plan: Plan | None = None) -> Json:
+    """The course as plain values: see `web/src/pure/sample_nouns.ts`. plan: tells what stains are
+    called that the job itself does not tell."""
     return {
         "version": VERSION, "name": name, "starts_at": course.starts_at,
         "units": job.wishes.units, "language": job.wishes.language,
         "rooms": {room.id: room.label for room in job.floor.rooms},
-        "stains": {one.id: one.name or one.id for one in job.stains},
+        "stains": _stains(job, plan),
         "sealer": job.sealer.name or job.sealer.type or "",
         "samples": [_planned(one) for one in course.samples],
         "waits": [
@@ -76,6 +78,16 @@ def course_told(job: Job, course: Course, *, name: str) -> Json:
         "held": {lang: _words(lang, HELD) for lang in LANGUAGES},
         "wins": {lang: _words(lang, {"": WINS})[""] for lang in LANGUAGES},
     }  # fmt: skip
+
+
+def _stains(job: Job, plan: Plan | None) -> dict[str, str]:
+    """What stains are called, by their ids: as the job has it, else the plan, else as those that
+    stand in are, whose names are ours and told in the job's language."""
+    ours = {one.id: one.name for one in DEFAULT_STAINS}
+    found = ours | (plan.stain_names if plan is not None else {})
+    with speaking(job.wishes.language):
+        found = {one: told(name) if name in ours.values() else name for one, name in found.items()}
+    return found | {one.id: one.name or found.get(one.id, one.id) for one in job.stains}
 
 
 def _planned(one: Planned) -> Json:

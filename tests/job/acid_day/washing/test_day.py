@@ -80,7 +80,7 @@ def test_the_log_says_by_room_what_comes_next():
     own = next(one for one in found.rooms if one.room == ROOM).so_far
     other = next(one for one in found.rooms if one.room != ROOM).so_far
     assert (own.rinses, own.verdict, own.rag) == (1, "scrub", "coloured")
-    assert "Scrub every ft²" in own.do
+    assert "Scrub every spot" in own.do
     assert (other.rinses, other.verdict) == (0, "read")
     assert "After rinse 1: " in "\n".join(washing_said(found, us=True))
 

@@ -46,6 +46,7 @@ def test_every_room_coat_way_doubt_and_caution_is_said(day, language):
     told = shown(day, language)
     assert len(told["rooms"]) == len(ground.job.floor.rooms)
     assert len(told["kept_out"]) == 2
+    assert re.match(r"(After coat|Después de la mano) 1, ", told["kept_out"][0])
     assert len(told["ways"]) == 4
     assert len(told["rests"]) == len(reckoned.fumes.unknowns)
     assert len(told["cautions"]) == len(CAUTIONS)
@@ -81,3 +82,13 @@ def test_the_picture_names_every_limit_and_keeps_words_on_it(day):
         assert ppm in narrow
     assert "(NIOSH 2025" in wide
     assert "<script" not in wide + narrow
+
+
+def test_a_coat_is_called_by_its_number_and_a_stain_has_one_word_in_spanish():
+    from farwall.web.words.en.acid_fumes import WORDS as EN
+    from farwall.web.words.es.acid_fumes import WORDS as ES
+
+    for key in ("acid-fumes-kept-out", "acid-fumes-kept-out-once"):
+        assert "coat {coat}" in EN[key]
+        assert "la mano {coat}" in ES[key]
+    assert not [one for one in ES.values() if " tinta" in one or "borde mojado" in one]

@@ -20,6 +20,8 @@ def office(tmp_path):
 
 ENGLISH = (
     "In the tub",
+    "Coat 1: wet sand at 1:1",
+    "Coat 2, mix 1",
     "Added acid makes of that",
     "of water, then",
     "Fumes rise",
@@ -30,6 +32,8 @@ ENGLISH = (
 )
 SPANISH = (
     "En la tina",
+    "Mano 1: wet sand a 1:1",
+    "Mano 2, mezcla 1",
     "El ácido agregado lo multiplica por",
     "de agua, luego",
     "suben vapores",

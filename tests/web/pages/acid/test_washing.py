@@ -67,7 +67,7 @@ def test_as_the_wash_goes_on_each_room_says_what_comes_next(office):
     enter(office, 0, "rinsed", room=room, round=1, ph=7.5, rag="coloured")
     text = office.get("/houses/two/acid/washing").text
     assert "After rinse 1, pH 7.5, rag coloured" in text
-    assert "Scrub every ft² again, not only a rinse." in text
+    assert "Scrub every spot again, not only a rinse." in text
     assert "2 of 2 rooms still to do, by the log." in text
     enter(office, 1, "rinsed", room=room, round=2, ph=7.5, rag="clean")
     enter(office, 2, "strip-read", room=room, of="rinse water", ph=7.5)

@@ -122,20 +122,35 @@ def _hepa(job: Job) -> bool:
     return holds or not told or any(one.chromate is not False for one in job.stains)
 
 
+_AS_USUAL = {
+    "us": (
+        "8, 12, 20 gal on 100 ft²", "1.5, 2.5, 4 gal on 100 ft²", "375 to 750 ft² an hour",
+        "22 to 48 ft² a minute", "50, 90, 150 ft² an hour of one", "80 to 260 ft an hour of one",
+    ),
+    "metric": (
+        "3.3, 4.9, 8.1 L on 1 m²", "0.6, 1.0, 1.6 L on 1 m²", "35 to 70 m² an hour",
+        "2.0 to 4.5 m² a minute", "4.6, 8.4, 14 m² an hour of one", "24 to 79 m an hour of one",
+    ),
+}  # fmt: skip
+"""The usual figures in the reader's units: all rinses, scrubbing water, scrubbing, vacuum, all the
+work, edges."""
+
+
 def grounds_of(job: Job) -> tuple[tuple[str, str, str, str], ...]:
     """What the day rests on: name, value, rank, source."""
     told, practice, guess = "told in the job", Rank.PRACTICE.value, Rank.GUESS.value
     washing = job.washing
-    water = "as told" if washing.water_l_per_m2 else "8, 12, 20 gal on 100 ft²"
-    scrub = "as told" if washing.scrub_m2_min else "375 to 750 ft² an hour"
-    vacuum = "as told" if washing.vacuum_m2_min else "22 to 48 ft² a minute"
+    told_so = _AS_USUAL[job.wishes.units]
+    water = "as told" if washing.water_l_per_m2 else told_so[0]
+    scrub = "as told" if washing.scrub_m2_min else told_so[2]
+    vacuum = "as told" if washing.vacuum_m2_min else told_so[3]
     measured = Rank.MEASURED.value
     return (
         ("water of all rinses", water, *((measured, told) if washing.water_l_per_m2 else
                                          (practice, "common-practice"))),
-        ("water of scrubbing", "1.5, 2.5, 4 gal on 100 ft²", guess, "house-guess"),
-        ("all the work", "50, 90, 150 ft² an hour of one", practice, "common-practice"),
-        ("edges by hand", "80 to 260 ft an hour of one", guess, "house-guess"),
+        ("water of scrubbing", told_so[1], guess, "house-guess"),
+        ("all the work", told_so[4], practice, "common-practice"),
+        ("edges by hand", told_so[5], guess, "house-guess"),
         ("scrubbing", scrub, *((measured, told) if washing.scrub_m2_min else
                                (practice, "issa-times"))),
         ("vacuum", vacuum, *((measured, told) if washing.vacuum_m2_min else

@@ -15,12 +15,12 @@ BASES = {
 
 
 SCRUB = (
-    "Scrub every ft²: two passes, the second across the first, the same everywhere. Soft nylon, "
+    "Scrub every spot: two passes, the second across the first, the same everywhere. Soft nylon, "
     "white or red pad; green and black cut colour."
 )
 NEXT = (
-    "Next stretch, wet into the last by a foot. Then alkaline or neutral detergent the same way, "
-    "and take it up."
+    "Next stretch, wet into the last by a foot (30 cm). Then alkaline or neutral detergent the "
+    "same way, and take it up."
 )
 
 
@@ -39,7 +39,10 @@ def steps_of(day: WashDay) -> tuple[str, ...]:
         "Take it up while it is dirty and wet. It never dries on the floor: mist what dulls.",
         NEXT,
         "Rinse with changed water, take it up. Each rinse with fresh water in a clean pail.",
-        "Read a strip right away and wipe a damp white rag over several ft². Enter both.",
+        (
+            "Read a strip right away and wipe a damp white rag over several ft² (half a m²). Enter "
+            "both."
+        ),
         "Again until the day says enough. It is told by rag and pH, not by count.",
     )
 

@@ -73,5 +73,6 @@ def wash_data(ground: Ground, day: WashDay, size: PaperSize) -> dict[str, Any]:
             "cautions": list(CAUTIONS),
             "rooms": [room_block(one, units) for one in day.rooms],
             "rests": rests(day),
-        }
+        },
+        units,
     )

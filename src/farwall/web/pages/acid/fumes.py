@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from farwall.air.house import FAN_M3_S
+from farwall.facts.numbered import numbered
 from farwall.job.acid_day.fumes.noun import Fumes, KeptOut, Range, RoomFumes, Unknown, Way
 from farwall.job.acid_day.fumes.said import figure
 from farwall.job.acid_day.ground import Ground
@@ -41,7 +42,9 @@ def fumes_shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
         "pictures": pictures(found, ground.plan, clock),
         "rooms": [_room(one, clock) for one in found.rooms],
         "sprayer": _sprayer(found),
-        "kept_out": [_kept_out(one, clock) for one in found.kept_out],
+        "kept_out": [
+            _kept_out(one, numbered(ground.plan, one.coat), clock) for one in found.kept_out
+        ],
         "ways": [_way(one) for one in found.ways],
         "needed": _needed(found, units),
         "ammonia": _ammonia(found),
@@ -113,7 +116,7 @@ def _sprayer(found: Fumes) -> str:
     )  # fmt: skip
 
 
-def _kept_out(one: KeptOut, clock: SaidClock) -> str:
+def _kept_out(one: KeptOut, number: str, clock: SaidClock) -> str:
     def until(at_min: float | None) -> str:
         if at_min is not None:
             return _at(clock, at_min)
@@ -122,7 +125,7 @@ def _kept_out(one: KeptOut, clock: SaidClock) -> str:
     once = until(one.likely_min) == until(one.high_min)
     return said(
         "acid-fumes-kept-out-once" if once else "acid-fumes-kept-out",
-        coat=one.coat, ends=_at(clock, one.ends_min),
+        coat=number, ends=_at(clock, one.ends_min),
         likely=until(one.likely_min), high=until(one.high_min),
     )  # fmt: skip
 

@@ -6,10 +6,12 @@ from typing import Any
 
 from farwall.evidence import rank_words
 from farwall.facts.contents import Content
+from farwall.facts.numbered import numbered
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.noun import AcidDay
 from farwall.job.acid_day.strength.noun import CoatStrength, Ends, Sheet, TubPour
 from farwall.job.acid_day.strength.said import figure
+from farwall.papers.acid.batch_names import batch_name
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import names_in, volume
 from farwall.phrasebook import LANGUAGE, speaking, told
@@ -30,11 +32,13 @@ def _shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     part, units = day.strength, ground.job.wishes.units
     sheets = {sheet.stain: sheet for sheet in part.sheets}
     tubs: dict[str, list[dict[str, str]]] = {}
+    mixes = {mix.id: batch_name(ground.plan, mix) for mix in ground.plan.mixes}
     for tub in part.tubs:
-        tubs.setdefault(tub.coat, []).append(_tub(tub, units))
+        name = mixes[tub.mix].by("es" if LANGUAGE.get() == "es" else "en")
+        tubs.setdefault(tub.coat, []).append(_tub(tub, name, units))
     return {
         "coats": [
-            _coat(coat, units)
+            _coat(coat, numbered(ground.plan, coat.coat), units)
             | {"tubs": tubs.get(coat.coat, []), "sheet": _sheet(sheets[coat.stain])}
             for coat in part.coats
         ],
@@ -44,9 +48,9 @@ def _shown(ground: Ground, day: AcidDay) -> dict[str, Any]:
     }
 
 
-def _coat(coat: CoatStrength, units: Units) -> dict[str, Any]:
+def _coat(coat: CoatStrength, number: str, units: Units) -> dict[str, Any]:
     added = coat.added_acid_fl_oz_per_gal
-    head = said("acid-strength-head", coat=coat.coat, stain=coat.stain_name, cut=coat.cut)
+    head = said("acid-strength-head", coat=number, stain=coat.stain_name, cut=coat.cut)
     amount = f"{added:g} fl oz/gal" if units == "us" else f"{added * 1000 / 128:.0f} mL/L"
     return {
         "head": head,
@@ -109,14 +113,14 @@ def _rows(coat: CoatStrength, units: Units) -> list[tuple[str, str, str]]:
     return [(said(f"acid-strength-{key}"), value, beside) for key, value, beside in rows]
 
 
-def _tub(tub: TubPour, units: Units) -> dict[str, str]:
+def _tub(tub: TubPour, name: str, units: Units) -> dict[str, str]:
     poured = ((tub.water_l, "water"), (tub.stain_l, "stain"), (tub.acid_l, "acid"))
     steps = [
         said(f"acid-strength-pour-{what}", litres=_amount(litres, units))
         for litres, what in poured
         if litres > 0
     ]
-    return {"mix": tub.mix, "poured": said("acid-strength-then").join(steps)}
+    return {"mix": name, "poured": said("acid-strength-then").join(steps)}
 
 
 def _amount(litres: float, units: Units) -> str:

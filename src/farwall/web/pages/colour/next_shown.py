@@ -19,6 +19,7 @@ from farwall.job.colour.say import SCREEN, SaidNext, said
 from farwall.nouns import dataclass
 from farwall.papers.words import names_in
 from farwall.phrasebook import LANGUAGE, speaking
+from farwall.units import measures_own_first
 from farwall.web.pages.colour.picture import NARROW, WIDE, Row, Ruler, ruler
 from farwall.web.pages.told import told_on_page
 from farwall.web.words import said as words
@@ -53,7 +54,7 @@ def next_shown(
 ) -> NextShown:
     """All of it in the language that is spoken; swatches: doses as `doses_of` has them."""
     with speaking(LANGUAGE.get(), names_of(job, plan, found)):
-        told = _told(said(job, found))
+        told = _told(said(job, found), us=job.wishes.units == "us")
         drawn = _ruler(found)
         return NextShown(
             told, ruler(drawn, WIDE), ruler(drawn, NARROW), tuple(drawn.rows),
@@ -68,8 +69,11 @@ def names_of(job: Job, plan: Plan, found: NextAnswer) -> set[str]:
     return {*names_in(plan), *own, *samples, found.standard.approved_by}
 
 
-def _told(of: SaidNext) -> Told:
-    return {one.name: [told_on_page(text) for text in getattr(of, one.name)] for one in fields(of)}
+def _told(of: SaidNext, *, us: bool) -> Told:
+    def own(text: str) -> str:
+        return measures_own_first(told_on_page(text), us=us)
+
+    return {one.name: [own(text) for text in getattr(of, one.name)] for one in fields(of)}
 
 
 def _ruler(found: NextAnswer) -> Ruler:
@@ -97,7 +101,9 @@ def _doses(job: Job, swatches: Sequence[Swatch]) -> tuple[tuple[str, tuple[Dose,
     for one in swatches:
         if not one.stain:
             continue
-        stain, at = names.get(one.stain, one.stain), coverage(one.l_per_m2)
+        us = job.wishes.units == "us"
+        stain = names.get(one.stain, one.stain)
+        at = measures_own_first(coverage(one.l_per_m2), us=us)
         over = ", ".join(f"{names.get(c.stain, c.stain)} {c.cut}" for c in one.over)
         key = "colour-next-doses-over" if over else "colour-next-doses-of"
         title = words(key, stain=stain, over=over, coverage=at)

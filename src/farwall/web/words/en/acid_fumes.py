@@ -62,12 +62,13 @@ WORDS: dict[str, str] = {
     ),
     "acid-fumes-out": "Who stays out, and until when",
     "acid-fumes-kept-out": (
-        "After {coat}, sprayed by {ends}: the house is above 2 ppm until {likely}, at the high end "
-        "until {high}. Nobody without a respirator goes in before, and then only after a reading."
+        "After coat {coat}, sprayed by {ends}: the house is above 2 ppm until {likely}, at the "
+        "high end until {high}. Nobody without a respirator goes in before, and then only after "
+        "a reading."
     ),
     "acid-fumes-kept-out-once": (
-        "After {coat}, sprayed by {ends}: the house is above 2 ppm until {likely}, at the high end "
-        "too. Nobody without a respirator goes in before, and then only after a reading."
+        "After coat {coat}, sprayed by {ends}: the house is above 2 ppm until {likely}, at the "
+        "high end too. Nobody without a respirator goes in before, and then only after a reading."
     ),
     "acid-fumes-others-out": (
         "Owner, pets and other trades stay out until the floor is rinsed and the house is aired, "

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 WORDS: dict[str, str] = {
-    "acid-strength-head": "{coat}: {stain} at {cut}",
+    "acid-strength-head": "Coat {coat}: {stain} at {cut}",
     "acid-strength-added": "With {amount} of trade-strength muriatic acid on the cut mix.",
     "acid-strength-sheet": "Its sheet {chromate}, {oxidiser}.",
     "acid-strength-lists": "It lists {contents}.",

@@ -137,7 +137,8 @@ WORDS = {
     "when a seal goes.",
     "help-language": "The papers may speak another language than this screen: that of whoever "
     "carries them to the slab.",
-    "help-units": "What is shown and typed; what is kept stays the same.",
+    "help-units": "What is shown and typed; what is kept stays the same. Among the settings: of "
+    "new houses and of the pages of the firm, which follow the newest house until this is kept.",
     "help-sure": "How often, of a hundred such jobs, no field may run dry. 99 is our guess; more "
     "of it means more stain on site.",
     "help-bands": "The best bands follow the shape of the room and keep edges youngest; plain "

@@ -265,6 +265,7 @@ WORDS = {
     "log-count": "{n} entries",
     "log-struck-count": ", {n} of them struck out",
     "log-made": "{who}; by the clock of {device} {at}; came into the book {received}",
+    "log-made-at-once": "{who}; by the clock of {device} {at}, in the book in the same minute",
     "log-somebody": "nobody named",
     "log-no-device": "no device named",
     "log-clock-off": "its clock was put right by {off} min",

@@ -6,7 +6,7 @@ WORDS: dict[str, str] = {
     "acid-fumes-none": "En este plan no se rocía nada; no se calcularon vapores.",
     "acid-fumes-no-acid": (
         "Las hojas, como se anotaron, no tienen ácido clorhídrico; no se calcularon vapores. Lea "
-        "otra vez la hoja de la botella que tiene en la mano: una tinta reactiva sin ácido es rara."
+        "otra vez la hoja de la botella que tiene en la mano: un tinte reactivo sin ácido es raro."
     ),
     "acid-fumes-head": (
         "Con la casa {standing}, unos {changes} cambios de aire por hora, el aire es peor en "
@@ -29,7 +29,7 @@ WORDS: dict[str, str] = {
         "nunca."
     ),
     "acid-fumes-chromate-guess": (
-        "No se anotó cuánto cromato tiene la tinta: se tomó de 1 a 10 %."
+        "No se anotó cuánto cromato tiene el tinte: se tomó de 1 a 10 %."
     ),
     "acid-fumes-picture": (
         "Partes por millón de cloruro de hidrógeno en el peor cuarto a lo largo del día, con los "
@@ -65,13 +65,14 @@ WORDS: dict[str, str] = {
     ),
     "acid-fumes-out": "Quién se queda afuera, y hasta cuándo",
     "acid-fumes-kept-out": (
-        "Después de {coat}, rociada hasta {ends}: la casa está sobre 2 ppm hasta {likely}; en "
-        "el extremo alto hasta {high}. Nadie entra antes sin respirador, y luego solo después de "
-        "medir."
+        "Después de la mano {coat}, rociada hasta {ends}: la casa está sobre 2 ppm hasta "
+        "{likely}; en el extremo alto hasta {high}. Nadie entra antes sin respirador, y luego "
+        "solo después de medir."
     ),
     "acid-fumes-kept-out-once": (
-        "Después de {coat}, rociada hasta {ends}: la casa está sobre 2 ppm hasta {likely}, también "
-        "en el extremo alto. Nadie entra antes sin respirador, y luego solo después de medir."
+        "Después de la mano {coat}, rociada hasta {ends}: la casa está sobre 2 ppm hasta "
+        "{likely}, también en el extremo alto. Nadie entra antes sin respirador, y luego solo "
+        "después de medir."
     ),
     "acid-fumes-others-out": (
         "Dueño, mascotas y otros oficios se quedan afuera hasta que el piso esté enjuagado y la "
@@ -100,7 +101,8 @@ WORDS: dict[str, str] = {
     "acid-fumes-needed": (
         "Para mantener toda la casa bajo 2 ppm hacen falta unos {likely} {unit} de aire ({low} a "
         "{high}), unos {changes} cambios por hora, {mixing} veces lo de una casa bien mezclada. "
-        "Son unos {fans} ventiladores de ventana. Sople hacia afuera, nunca sobre un borde mojado."
+        "Son unos {fans} ventiladores de ventana. Sople hacia afuera, nunca sobre una orilla "
+        "mojada."
     ),
     "acid-fumes-ammonia": (
         "Hay amoníaco entre lo que tiene a mano. Sobre su agua de lavado hay unas {over} ppm; con "
@@ -114,7 +116,7 @@ WORDS: dict[str, str] = {
         "Losa a {warm}; {acid} de cloruro de hidrógeno sobre el piso, del que cerca de {likely} % "
         "pasa al aire ({low} a {high})."
     ),
-    "acid-fumes-rests-strength": "Fuerza de la tinta: {likely} % HCl ({low} a {high}).",
+    "acid-fumes-rests-strength": "Concentración del tinte: {likely} % HCl ({low} a {high}).",
     "acid-fumes-rests-lime": (
         "La cal consume la mitad del ácido en {likely} min ({low} a {high}): lento en una losa "
         "bruñida."
@@ -185,7 +187,7 @@ WORDS: dict[str, str] = {
         "decide sobre aire y respirador."
     ),
     "acid-fumes-tell": (
-        "Mejores cifras salen de la fuerza en la hoja de la tinta, de cómo está la casa "
+        "Mejores cifras salen de la concentración en la hoja del tinte, de cómo está la casa "
         "y sus ventiladores, y de una medición."
     ),
 }

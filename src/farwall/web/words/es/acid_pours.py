@@ -64,7 +64,7 @@ WORDS: dict[str, str] = {
     "read-yes": "se leyó",
     "read-no": "no se leyó",
     "help-material": "La clase decide con qué puede juntarse. Si quedan dos clases, tome la más "
-    "fuerte; si no queda ninguna, tome otra cosa, desconocida: entonces no se vierte con nada.",
+    "fuerte; si no queda ninguna, tome otra cosa: es desconocida y no se vierte con nada.",
     "help-material-sheet": "La sección 10 de una hoja de seguridad nombra con qué no debe "
     "juntarse; la 9, su pH. Sin leer la hoja, lo fuerte no se junta con otra cosa.",
     "help-material-sampled": "Dos tintes se juntan solo si se vio, sellada y seca, una muestra de "

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 WORDS: dict[str, str] = {
-    "acid-strength-head": "{coat}: {stain} a {cut}",
+    "acid-strength-head": "Mano {coat}: {stain} a {cut}",
     "acid-strength-added": "Con {amount} de ácido muriático comercial sobre la mezcla diluida.",
     "acid-strength-sheet": "Su hoja: {chromate}, {oxidiser}.",
     "acid-strength-lists": "Lleva {contents}.",

@@ -139,7 +139,9 @@ WORDS = {
     "cuando falla un sello.",
     "help-language": "Los papeles pueden hablar otro idioma que esta pantalla: el de quien los "
     "lleva a la losa.",
-    "help-units": "Lo que se muestra y se escribe; lo guardado sigue igual.",
+    "help-units": "Lo que se muestra y se escribe; lo guardado sigue igual. En los ajustes: las de "
+    "casas nuevas y las de las páginas de la empresa, que siguen a la casa más nueva hasta "
+    "guardarlo.",
     "help-sure": "De cien trabajos así, en cuántos ningún tramo debe quedarse sin mezcla. 99 es "
     "estimación nuestra; más pide más tinte en la obra.",
     "help-bands": "Las mejores franjas siguen la forma del cuarto y dejan las orillas más "

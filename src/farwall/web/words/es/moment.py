@@ -40,7 +40,7 @@ WORDS = {
     "wait-never": "{name}: no en estas condiciones.",
     "floor-edge": "orilla viva {age} min",
     "floor-way-out": "salida",
-    "floor-way-on": "por aquí se sale",
+    "floor-way-on": "salga aquí",
     "floor-helper": "ayudante",
     "floor-off": "no pise",
     "floor-maybe": "quizá seco",
