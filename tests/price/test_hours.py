@@ -30,6 +30,8 @@ def test_a_metric_job_has_the_same_hours_told_in_metres():
     assert metric["mask"].rule == "180 m of wall at 12 to 30 an hour, usually 20"
     assert metric["judge"].rule.endswith("of a floor of 139 m²")
     assert us["clean"].rule == "1,184 ft² of floor at 80 to 250 an hour, usually 150"
+    with speaking("es"):
+        assert all(said_whole(one.rule) for one in (*us.values(), *metric.values()))
 
 
 def by_id(sizes, lessons=None):
