@@ -22,7 +22,7 @@ from farwall.papers.office.bundles import (
 )
 from farwall.papers.office.setting import own_names
 from farwall.papers.run_sheet.margins import MARGIN_PT
-from farwall.papers.words import names_in
+from farwall.papers.words import names_in, own_first
 from farwall.phrasebook import speaking, told
 
 SETTINGS = {
@@ -134,7 +134,7 @@ def test_every_text_of_a_paper_can_be_taken_out_whole(name, file):
     (write,) = BY_FILE[file].make.args
     paper = written(write, here)
     with speaking(here.language, names_in(here.plan) | own_names(here)):
-        texts = list(strings(paper))
+        texts = [own_first(one, here.units) for one in strings(paper)]
     pages = pypdfium2.PdfDocument(made(name, file))
     text = bare("".join(page.get_textpage().get_text_range() for page in pages))
     assert [one for one in texts if bare(one) not in text and lost(one, text)] == []

@@ -171,7 +171,7 @@ def _back(ground: PaperGround) -> tuple[Block, ...]:
     rows = tuple((when(ground, one), own(one, "what"), _h(one.number("hours"))) for one in called)
     return (
         Head("Call-backs"),
-        Rows(("when", "what for", "hours"), rows, (1.2, 5.0, 0.8), right=(2,),
+        Rows(("when", "what for", "hours"), rows, (2.3, 4.2, 1.1), right=(2,),
              blank=0 if rows else 2),
     )  # fmt: skip
 
