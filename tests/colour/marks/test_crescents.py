@@ -8,7 +8,7 @@ import pytest
 from tests.colour.marks.drawn import crescent, grid, lap_line, plain, sheet_of, soft
 
 from farwall.colour.marks.cleared import cleared
-from farwall.colour.marks.crescent_forms import LONG, TURNS, Form, drawn, waves_of_forms
+from farwall.colour.marks.crescent_forms import LONG, SIZES, TURNS, Form, drawn, waves_of_forms
 from farwall.colour.marks.crescent_sides import chance_of, gentler_side, steepness_of
 from farwall.colour.marks.crescents import CANDIDATES, crescents_of
 from farwall.colour.marks.find import CRESCENT_SURE, marks_in
@@ -114,3 +114,12 @@ def test_the_gentler_side_tells_and_a_crescent_that_is_hidden_is_none() -> None:
 def test_the_chance_grows_with_the_answer_and_with_the_side_and_stays_a_share() -> None:
     assert chance_of(6.0, 2.0) < chance_of(8.0, 2.0) < chance_of(8.0, 4.0)
     assert 0 < chance_of(-100.0, -100.0) < chance_of(100.0, 100.0) < 1
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_nothing_of_a_form_is_cut_off(size: tuple[float, float, float]) -> None:
+    radius, thick, half = size
+    area = radius * thick * 4 * half / math.pi
+    for turn in (0.0, 1.1, math.pi):
+        told = -drawn(Form(radius, thick, half, turn), 0.01, (180, 180)).sum() * 0.01**2
+        assert told == pytest.approx(area, rel=0.03)
