@@ -12,7 +12,7 @@ from farwall.colour.marks.crescent_forms import LONG, SIZES, TURNS, Form, drawn,
 from farwall.colour.marks.crescent_sides import chance_of, gentler_side, steepness_of
 from farwall.colour.marks.crescents import CANDIDATES, crescents_of
 from farwall.colour.marks.find import CRESCENT_SURE, marks_in
-from farwall.colour.marks.glare import unglared
+from farwall.colour.marks.glare import shine_on, unglared
 from farwall.colour.marks.ground import ground_of
 
 STEP_M = 0.004
@@ -22,7 +22,8 @@ def bare_of(depth, sheet=None):
     """The floor with nothing on it that glares, and no crack."""
     sheet = sheet or sheet_of(depth)
     ground = ground_of(sheet)
-    return unglared(ground, cleared(sheet, ground), np.zeros(ground.seen.shape, bool))
+    slab = np.zeros(ground.seen.shape, bool)
+    return unglared(ground, cleared(sheet, ground), slab, shine_on(ground))
 
 
 @pytest.mark.parametrize("seed", range(4))

@@ -6,7 +6,7 @@ import numpy as np
 from tests.colour.marks.drawn import grid, plain, sheet_of, soft
 
 from farwall.colour.marks.cleared import cleared
-from farwall.colour.marks.glare import NEAREST_M, unglared
+from farwall.colour.marks.glare import NEAREST_M, shine_on, unglared
 from farwall.colour.marks.ground import ground_of
 
 STEP_M = 0.004
@@ -17,7 +17,7 @@ def laid(light, burnt, slab=None):
     sheet = replace(sheet_of(plain(1) - light), floor=~burnt)
     ground = ground_of(sheet)
     lines = np.zeros(ground.seen.shape, bool) if slab is None else slab
-    return ground, unglared(ground, cleared(sheet, ground), lines)
+    return ground, unglared(ground, cleared(sheet, ground), lines, shine_on(ground))
 
 
 def test_a_bright_thing_is_cut_out_where_it_hangs_on_a_hole_and_stays_where_it_is_alone():
