@@ -56,6 +56,18 @@ def test_two_crescents_of_one_floor_are_both_proposed() -> None:
     assert kinds.count("missed crescent") == 2
 
 
+@pytest.mark.parametrize("seed", [2, 3])
+def test_a_crescent_across_a_joint_is_proposed_all_the_same(seed: int) -> None:
+    """One that lies along a joint is cut away by it still, as those of seeds 0 and 1 here."""
+    depth, (_, at) = crescent(plain(seed), seed)
+    across, _ = grid(depth, STEP_M)
+    sheet = sheet_of(depth + 0.3 * soft(0.004 - np.abs(across - at[0]), 0.001))
+    marks = marks_in(sheet)
+    assert "joint" in {mark.kind for mark in marks}
+    places = [(mark.at[0], -mark.at[1]) for mark in marks if mark.kind == "missed crescent"]
+    assert min(math.dist(at, place) for place in places) < 0.13
+
+
 def test_streaks_beside_a_hole_do_not_hide_a_crescent() -> None:
     depth, (_, (x, y)) = crescent(plain(2), 2)
     across, _ = grid(depth, STEP_M)

@@ -82,7 +82,7 @@ def marks_in(sheet: Sheet, edges: Sequence[KnownEdge] = ()) -> tuple[Mark, ...]:
     kept = without_clouds(sheet, ground, own, shine, sifted(found))
     told = [replace(one, confidence=round(likelihood(one.confidence), 3)) for one in kept]
     told += [
-        one for one in crescents[:MOST_CRESCENTS] if not _told_already(one, [*slab, *laps, *told])
+        one for one in crescents[:MOST_CRESCENTS] if not _told_already(one, [*laps, *told])
     ]  # fmt: skip
     return tuple(sorted([*slab, *laps, *told], key=by_trust))
 

@@ -37,10 +37,11 @@ def unglared(ground: Ground, own: Ground, slab: Bools, shine: Bools) -> Ground:
     if known.mean() < _LEAST_SHARE:
         known = ground.known
     seen = seen_of(known, ground.step_m, NEAREST_M) & ~slab
-    known = known & ~slab
-    if not known.any():
+    shown = known & ~slab
+    if not shown.any():
         return replace(own, seen=np.zeros_like(known))
-    dark = filled(own.dark, known, ground.step_m)
+    # A crescent runs on across a joint, so what is filled in there counts as floor.
+    dark = filled(own.dark, shown, ground.step_m)
     return replace(
         own, dark=dark, flat=dark - blurred(dark, BACKGROUND_M / ground.step_m), seen=seen,
         known=known,
