@@ -46,6 +46,20 @@ def test_the_edges_are_told_only_where_they_are_asked_for(one_lap, capsys):
     assert [len(edges) > 0 for edges in one_lap] == [False, True]
 
 
+def test_floors_rich_in_one_kind_from_any_seed_by_lightness_step(one_lap, capsys):
+    rich = ["bench", "colour", "--marks", "--once", "--seed", "40", "--first", "missed crescent"]
+    assert main(rich) == 0
+    said = capsys.readouterr().out
+    assert "(from seed 40, first mark a missed crescent)" in said
+    assert "from 3 L to 4" in said
+    assert main([*rich, "--json"]) == 0
+    steps = dict(json.loads(capsys.readouterr().out)["steps"])
+    assert [one["most"] for one in steps["missed crescent"]] == [1.5, 2.0, 3.0, 4.0, None, None]
+    assert steps["missed crescent"][-1]["found"] == 0
+    assert main(["bench", "colour", "--marks", "--once", "--first", "crescent"]) != 0
+    assert "missed crescent" in capsys.readouterr().err
+
+
 def test_real_surfaces_are_all_false_and_read_at_both_scales(tmp_path, capsys):
     import cv2
 

@@ -11,12 +11,15 @@ from farwall.bench.mopped_edges import known_edges
 from farwall.bench.mopped_floors import MoppedFloor, mopped
 from farwall.bench.mopped_marks import MAKERS
 from farwall.bench.mopped_match import APART, Proposed, Sought, matched
+from farwall.bench.mopped_rich import Step, steps_of
 from farwall.bench.mopped_sheet import clicks_of, read_sheet, sheet_of
 from farwall.colour.marks.nouns import KnownEdge, Mark, Sheet
 from farwall.nouns import dataclass
 
 JUDGING, TUNING = 1_000_000, 0
 ALL = "all"
+STEPPED = ("lap line", "missed crescent")
+"""Kinds whose recall is told by finer steps of lightness, too."""
 Find = Callable[[Sheet, Sequence[KnownEdge]], tuple[Mark, ...]]
 CLASSES = (("faint", 0.0, 1.0), ("weak", 1.0, 2.0), ("middle", 2.0, 3.5), ("strong", 3.5, 100.0))
 """By L against the floor beside, whichever way."""
@@ -82,6 +85,7 @@ class Report:
     trusts: tuple[Trust, ...]
     cpu_s_median: float
     cpu_s_worst: float
+    steps: tuple[tuple[str, tuple[Step, ...]], ...] = ()
 
 
 def drawn_sheet(seed: int, *, own: bool = False) -> tuple[MoppedFloor, Sheet]:
@@ -138,6 +142,7 @@ def report(looked: Sequence[Looked]) -> Report:
          sum(p.on_line and not p.met for p in proposals if p.kind not in APART)),
         tuple(_trust(low, high, weighed) for low, high in BINS),
         times[len(times) // 2], times[-1],
+        tuple((kind, steps_of(kind, seen)) for kind in STEPPED),
     )  # fmt: skip
 
 

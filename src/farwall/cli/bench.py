@@ -76,6 +76,14 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help="colour --marks: the finder is told where bands met by the run sheet",
     )  # fmt: skip
     parser.add_argument(
+        "--seed", metavar="N", type=int,
+        help="colour --marks: floors from that number on, in place of a half",
+    )  # fmt: skip
+    parser.add_argument(
+        "--first", metavar="KIND",
+        help="colour --marks: only floors whose first mark is of that kind, such as “lap line”",
+    )  # fmt: skip
+    parser.add_argument(
         "--own-flat",
         action="store_true",
         help="colour --marks: photos laid flat by the bench's own hand, not by the reader",
@@ -180,7 +188,7 @@ def _ranges(options: argparse.Namespace) -> int:
         return run_marks(
             floors=1 if options.once else options.floors, surfaces=options.surfaces,
             as_json=options.json, tuning=options.tuning, own=options.own_flat,
-            known=options.edges,
+            known=options.edges, seed=options.seed, first=options.first,
         )  # fmt: skip
     if options.what == "colour" and options.photos:
         from farwall.cli.bench_photos import run_photos

@@ -6,8 +6,11 @@ import json
 import sys
 from collections.abc import Iterator, Sequence
 from dataclasses import asdict
+from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from farwall.errors import Mistake, Refused
 
 if TYPE_CHECKING:
     from farwall.bench.mopped_score import Find, Report
@@ -25,8 +28,14 @@ def run_marks(
     tuning: bool = False,
     own: bool = False,
     known: bool = False,
+    seed: int | None = None,
+    first: str | None = None,
 ) -> int:
-    """Score so many floors of a half, or look at the real surfaces of a folder; always 0."""
+    """Score so many floors of a half, or look at the real surfaces of a folder; always 0.
+
+    seed: floors from that one on in place of a half · first: only floors whose first mark is of
+    that kind, by the throws of the generator. Raises Refused for a kind that is none.
+    """
     from farwall.colour.marks.find import marks_in
 
     find: Find = marks_in
@@ -40,16 +49,33 @@ def run_marks(
         return _DONE
     from farwall.bench.mopped_score import JUDGING, TUNING, look, report
 
-    first = TUNING if tuning else JUDGING
-    looked = []
-    for seed in range(first, first + (floors or FLOORS)):
-        looked.append(look(seed, find, own=own, known=known))
+    begin = seed if seed is not None else TUNING if tuning else JUDGING
+    looked, refused = [], 0
+    for number in _seeds(begin, first, floors or FLOORS):
+        try:
+            looked.append(look(number, find, own=own, known=known))
+        except Refused:
+            refused += 1
         if not as_json and sys.stderr.isatty():
             print(f"\r{len(looked)}", end="", file=sys.stderr, flush=True)
+    if not looked:
+        raise Refused(Mistake("--seed", "no photo of these floors can be laid on its plan."))
     told = report(looked)
-    half = ("tuning" if tuning else "judging") + (", edges of bands known" if known else "")
+    half = ("tuning" if tuning else "judging") if seed is None else f"from seed {seed}"
+    half += f", first mark a {first}" if first else ""
+    half += f", {refused} more not laid" if refused else ""
+    half += ", edges of bands known" if known else ""
     print(json.dumps({"half": half} | asdict(told)) if as_json else "\n".join(lines(told, half)))
     return _DONE
+
+
+def _seeds(begin: int, first: str | None, count: int) -> Iterator[int]:
+    from farwall.bench.mopped_marks import MAKERS
+    from farwall.bench.mopped_rich import seeds_from
+
+    if first is not None and first not in MAKERS:
+        raise Refused(Mistake("--first", f"no mark is called “{first}”.", ", ".join(MAKERS)))
+    return islice(seeds_from(begin, first), count)
 
 
 def lines(told: Report, half: str) -> list[str]:
@@ -65,6 +91,8 @@ below 2; strong: from 3.5.
 
 {"kind":<17}{"marks":>6}{"found":>7}{"%":>5}{"named":>7}{"faint":>8}{"weak":>8}{"middle":>8}{"strong":>8}
 {chr(10).join(_recalls(told))}
+
+{chr(10).join(_steps(told))}
 
 false alarms a photo: {told.false_marked:.2f} on floors with marks, {told.false_free:.2f} on floors
 without, {told.clean_free_percent:.0f} % of which had none. They are: {kinds};
@@ -89,6 +117,19 @@ def _recalls(told: Report) -> Iterator[str]:
         share = 100 * one.found / max(one.marks, 1)
         classes = "".join(f"{f'{found}/{marks}':>8}" for found, marks in one.by_class)
         yield f"{one.kind:<17}{one.marks:>6}{one.found:>7}{share:>5.0f}{one.named:>7}{classes}"
+
+
+def _steps(told: Report) -> Iterator[str]:
+    from farwall.bench.mopped_rich import wilson
+
+    yield f"{'by lightness step':<34}{'marks':>6}{'found':>7}{'%':>5}   19 times in 20"
+    for kind, steps in told.steps:
+        for one in steps:
+            low, high = (100 * share for share in wilson(one.found, one.marks))
+            share = f"{100 * one.found / one.marks:.0f}" if one.marks else "–"
+            sure = f"{low:.0f} to {high:.0f}" if one.marks else ""
+            row = f"{kind:<17}{one.words:<17}{one.marks:>6}{one.found:>7}{share:>5}   {sure}"
+            yield row.rstrip()
 
 
 def on_surfaces(seen: Sequence[Surface]) -> list[str]:

@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from tests.colour.marks.drawn import cloud
 
-from farwall.colour.marks.cleared import FINGERS_M, cleared
+from farwall.colour.marks.cleared import FINGERS_M, cleared, light_of
 from farwall.colour.marks.ground import HAND_M, filled, ground_of
 from farwall.colour.marks.nouns import Sheet
 
@@ -90,3 +90,10 @@ def test_three_layers_are_filled_at_once_as_one_by_one():
         alone = filled(np.ascontiguousarray(layers[..., n]), known, STEP_M)
         assert np.abs(once[..., n] - alone).max() < 1e-5
         assert np.array_equal(once[known][:, n], layers[known][:, n])
+
+
+def test_light_of_a_colour_is_that_of_the_large_library_under_its_own_white():
+    throws = np.random.default_rng(5)
+    lab = throws.uniform((1, -20, -20), (95, 40, 40), (50, 60, 3)).astype(np.float32)
+    theirs = cv2.cvtColor(lab, cv2.COLOR_LAB2LRGB)
+    assert np.clip(light_of(lab), 0, 1) == pytest.approx(theirs, abs=2e-4)

@@ -8,11 +8,11 @@ import pytest
 from tests.colour.marks.drawn import crescent, grid, lap_line, plain, sheet_of, soft
 
 from farwall.colour.marks.cleared import cleared
-from farwall.colour.marks.crescent_forms import LONG, TURNS, Form, drawn, waves_of_forms
+from farwall.colour.marks.crescent_forms import LONG, SIZES, TURNS, Form, drawn, waves_of_forms
 from farwall.colour.marks.crescent_sides import chance_of, gentler_side, steepness_of
 from farwall.colour.marks.crescents import CANDIDATES, crescents_of
 from farwall.colour.marks.find import CRESCENT_SURE, marks_in
-from farwall.colour.marks.glare import unglared
+from farwall.colour.marks.glare import shine_on, unglared
 from farwall.colour.marks.ground import ground_of
 
 STEP_M = 0.004
@@ -22,7 +22,8 @@ def bare_of(depth, sheet=None):
     """The floor with nothing on it that glares, and no crack."""
     sheet = sheet or sheet_of(depth)
     ground = ground_of(sheet)
-    return unglared(ground, cleared(sheet, ground), np.zeros(ground.seen.shape, bool))
+    slab = np.zeros(ground.seen.shape, bool)
+    return unglared(ground, cleared(sheet, ground), slab, shine_on(ground))
 
 
 @pytest.mark.parametrize("seed", range(4))
@@ -53,6 +54,18 @@ def test_two_crescents_of_one_floor_are_both_proposed() -> None:
     depth, _ = crescent(depth, seed)
     kinds = [mark.kind for mark in marks_in(sheet_of(depth))]
     assert kinds.count("missed crescent") == 2
+
+
+@pytest.mark.parametrize("seed", [2, 3])
+def test_a_crescent_across_a_joint_is_proposed_all_the_same(seed: int) -> None:
+    """One that lies along a joint is cut away by it still, as those of seeds 0 and 1 here."""
+    depth, (_, at) = crescent(plain(seed), seed)
+    across, _ = grid(depth, STEP_M)
+    sheet = sheet_of(depth + 0.3 * soft(0.004 - np.abs(across - at[0]), 0.001))
+    marks = marks_in(sheet)
+    assert "joint" in {mark.kind for mark in marks}
+    places = [(mark.at[0], -mark.at[1]) for mark in marks if mark.kind == "missed crescent"]
+    assert min(math.dist(at, place) for place in places) < 0.13
 
 
 def test_streaks_beside_a_hole_do_not_hide_a_crescent() -> None:
@@ -114,3 +127,12 @@ def test_the_gentler_side_tells_and_a_crescent_that_is_hidden_is_none() -> None:
 def test_the_chance_grows_with_the_answer_and_with_the_side_and_stays_a_share() -> None:
     assert chance_of(6.0, 2.0) < chance_of(8.0, 2.0) < chance_of(8.0, 4.0)
     assert 0 < chance_of(-100.0, -100.0) < chance_of(100.0, 100.0) < 1
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_nothing_of_a_form_is_cut_off(size: tuple[float, float, float]) -> None:
+    radius, thick, half = size
+    area = radius * thick * 4 * half / math.pi
+    for turn in (0.0, 1.1, math.pi):
+        told = -drawn(Form(radius, thick, half, turn), 0.01, (180, 180)).sum() * 0.01**2
+        assert told == pytest.approx(area, rel=0.03)

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from hypothesis.extra.numpy import arrays
 
 from farwall.colour.marks import edge_paths
-from farwall.colour.marks.edge_paths import CLIP, HIDDEN, TOLL, TURN, TURNS, best_path
+from farwall.colour.marks.edge_paths import CLIP, HIDDEN, TOLL, TURN, TURNS, best_path, best_paths
 
 FREE = np.zeros(5)
 
@@ -84,3 +84,16 @@ def test_no_path_gives_more_where_no_sum_falls_below_nothing(answers):
         found = best_path(answers, seen, np.zeros(3))
         told = found.score if found else 0.0
         assert told == pytest.approx(of_all(answers, seen, np.zeros(3)))
+
+
+def test_corridors_carried_together_come_to_what_each_comes_to_alone():
+    throws = np.random.default_rng(2)
+    gains = [throws.normal(0.1, 1, (2, pieces, places)) for pieces, places in ((14, 5), (30, 9))]
+    together = best_paths(gains)
+    for one, gain in zip(together, gains, strict=True):
+        alone = best_paths([gain])[0]
+        assert one.score == pytest.approx(alone.score)
+        assert one.width == alone.width
+        assert one.pieces.tolist() == alone.pieces.tolist()
+        assert one.places.tolist() == alone.places.tolist()
+    assert best_paths([]) == []

@@ -7,7 +7,7 @@ import pytest
 from tests.colour.marks.drawn import grid, plain, sheet_of, soft
 
 from farwall.colour.marks.ground import ground_of
-from farwall.colour.marks.sides import Sides, Strip, chance_of, sides_of
+from farwall.colour.marks.sides import TURN, Sides, Strip, best_ways, chance_of, sides_of
 
 AT_M, WIDE_M = 1.4, 0.15
 LIKE = Sides(gentler=1.2, steeper=1.6, steady=2.0, step=0.5)
@@ -69,3 +69,13 @@ def test_what_speaks_for_a_lap_never_makes_it_less_likely(field):
     more = replace(LIKE, **{field: getattr(LIKE, field) + 0.5})
     assert chance_of(30.0, more) > chance_of(30.0, LIKE)
     assert chance_of(31.0, LIKE) > chance_of(30.0, LIKE) > chance_of(30.0, replace(LIKE, step=2.0))
+
+
+def test_ways_followed_together_come_to_what_each_comes_to_alone():
+    throws = np.random.default_rng(3)
+    gains = [throws.normal(0, 1, (rows, 9)) for rows in (1, 7, 30, 12)]
+    assert best_ways(gains) == pytest.approx([best_ways([one])[0] for one in gains])
+    straight = np.zeros((20, 9))
+    straight[:10, 3], straight[10:, 4] = 1.0, 1.0
+    assert best_ways([straight]) == pytest.approx([20 - TURN])
+    assert best_ways([]) == []

@@ -71,10 +71,13 @@ def test_noise_is_no_photo():
 def test_light_taken_strip_by_strip_is_that_of_the_whole():
     found = light_in(jpeg())
     rgb, shrunk = colours(jpeg())
-    assert (found.linear == linear(rgb)).all()
-    assert (found.burnt == burnt(rgb)).all()
-    assert (found.burnt == np.where(rgb.max(axis=2) >= BURNT, 255, 0)).all()
+    assert found.size == (rgb.shape[1], rgb.shape[0])
     assert found.shrunk == shrunk
+    for top, low in ((0, rgb.shape[0]), (64, 901)):
+        light, hot = found.rows(top, low)
+        assert (light == linear(rgb)[top:low]).all()
+        assert (hot == burnt(rgb)[top:low]).all()
+        assert (hot == np.where(rgb[top:low].max(axis=2) >= BURNT, 255, 0)).all()
 
 
 @pytest.mark.parametrize("turn", range(1, 9))

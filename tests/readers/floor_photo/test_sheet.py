@@ -21,14 +21,23 @@ from farwall.evidence import Rank
 from farwall.readers.colour_photo.nouns import ColourPhoto
 from farwall.readers.floor_photo.nouns import Ground, Pair
 from farwall.readers.floor_photo.opening import burnt, lab_of, linear
-from farwall.readers.floor_photo.sheet import CELL_M, FLATTEST, floor_sheet, laid, on_target
+from farwall.readers.floor_photo.sheet import (
+    CELL_M,
+    FLATTEST,
+    Whole,
+    floor_sheet,
+    laid,
+    on_target,
+    rows_of,
+)
 
 BENCH = Ground(ROOM.rings, ((((4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5), (4.0, 2.0)),),))
 
 
 def _laid(room=ROOM, off_px=0.0, *, shine=True):
     seen = photograph(camera(), shine=shine)
-    return laid(linear(seen), pairs(camera(), off_px), room, as_lab=lab_of, burnt=burnt(seen))
+    shot = Whole(linear(seen), burnt(seen))
+    return laid(shot, pairs(camera(), off_px), room, as_lab=lab_of)
 
 
 def _cell(sheet, place):
@@ -82,7 +91,7 @@ def test_floor_seen_too_flat_is_masked():
     corners = {"A": (2.6, 0.6), "B": (3.4, 0.6), "C": (3.9, 2.4), "D": (2.1, 2.4)}
     told_in = [Pair(seen_at(matrix, place), place, name) for name, place in corners.items()]
     seen = photograph(matrix)
-    sheet, told = laid(linear(seen), told_in, ROOM, as_lab=lab_of)
+    sheet, told = laid(Whole(linear(seen)), told_in, ROOM, as_lab=lab_of)
     far_m = 0.5 * np.sqrt(1 - FLATTEST**2) / FLATTEST - 0.6
     assert sheet.top_m == pytest.approx(far_m, abs=0.25)
     assert told.seen_m2 < 3
@@ -119,6 +128,29 @@ def test_the_same_room_lies_on_the_same_lines_in_every_photo():
     first, _ = _laid()
     matrix = camera((3.6, -0.6, 1.7), (3.0, 2.1))
     seen = photograph(matrix)
-    second, _ = laid(linear(seen), pairs(matrix), ROOM, as_lab=lab_of)
+    second, _ = laid(Whole(linear(seen)), pairs(matrix), ROOM, as_lab=lab_of)
     for a, b in ((first.left_m, second.left_m), (first.top_m, second.top_m)):
         assert (a - b) / CELL_M == pytest.approx(round((a - b) / CELL_M), abs=1e-6)
+
+
+def test_the_rows_that_are_asked_for_are_enough():
+    """What lies beyond them may be anything."""
+    seen = photograph(camera())
+    asked = []
+
+    class Torn(Whole):
+        def rows(self, top, low):
+            asked.append((top, low))
+            self.picture[:top], self.picture[low:] = 0, 65535
+            return super().rows(top, low)
+
+    away = pairs(camera())
+    whole, _ = laid(Whole(linear(seen), burnt(seen)), away, ROOM, as_lab=lab_of)
+    part, _ = laid(Torn(linear(seen), burnt(seen)), away, ROOM, as_lab=lab_of)
+    assert (part.lab == whole.lab).all()
+    assert (part.floor == whole.floor).all()
+    ((top, low),) = asked
+    assert top % 64 == 0
+    assert low <= seen.shape[0]
+    assert rows_of(np.array([1000.0, 2000.0], np.float32), 4000) == (704, 2256)
+    assert rows_of(np.array([30.0, 90.0], np.float32), 100) == (0, 100)

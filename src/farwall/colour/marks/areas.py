@@ -126,7 +126,9 @@ def _pieces(mask: Bools, by: _Cut, least: float) -> Iterator[tuple[Box, float, f
     import cv2
 
     part = mask.astype(np.uint8)
-    count, label = cv2.connectedComponents(part, connectivity=4)
+    # Half the width takes half the time, and is wide enough where the picture is soft.
+    kind = cv2.CV_16U if by.soft_m >= 2 * by.step_m else cv2.CV_32S
+    count, label = cv2.connectedComponents(part, connectivity=4, ltype=kind)
     core = np.asarray(cv2.erode(part, np.ones((3, 3), np.uint8), borderValue=0), np.uint8)
     rim = np.flatnonzero((part ^ core).view(np.bool_))
     own = label.ravel()[rim]

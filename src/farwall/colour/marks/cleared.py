@@ -29,6 +29,10 @@ STREAK = 5.0
 """What is brighter than the floor beside it by so many spreads is glare that burned nothing out."""
 _LUMINANCE = (0.2126, 0.7152, 0.0722)
 _LEAST_LIGHT = 0.004
+_SRGB_OF_XYZ = np.array(
+    [[3.2406, -1.5372, -0.4986], [-0.9689, 1.8758, 0.0415], [0.0557, -0.2040, 1.0570]]
+)
+_FROM_WHITE = (_SRGB_OF_XYZ * np.linalg.inv(_SRGB_OF_XYZ).sum(axis=1)).astype(np.float32)
 _EVERY = 3
 
 
@@ -52,10 +56,24 @@ def _logs(sheet: Sheet, ground: Ground) -> list[Floats32]:
     share = cv2.resize(floor.astype(np.float32), size, interpolation=cv2.INTER_AREA)
     only = np.where(floor[..., None], sheet.lab, 0).astype(np.float32)
     lab = cv2.resize(only, size, interpolation=cv2.INTER_AREA) / np.maximum(share, 1e-6)[..., None]
-    light = cv2.cvtColor(np.ascontiguousarray(lab, np.float32), cv2.COLOR_LAB2LRGB)
-    logs = -np.log(np.maximum(light, _LEAST_LIGHT))
+    logs = -np.log(np.clip(light_of(np.asarray(lab, np.float32)), _LEAST_LIGHT, 1))
     whole = filled(logs, ground.known, ground.step_m)
     return [np.ascontiguousarray(whole[..., n]) for n in range(3)]
+
+
+def light_of(lab: Floats32) -> Floats32:
+    """Linear red, green and blue of CIELAB, as if its white were that of sRGB: only how they vary
+    counts here. Source: [iec-61966-2-1]."""
+    import cv2
+
+    y = (lab[..., 0] + 16) / 116
+    f = cv2.merge((y + lab[..., 1] / 500, y, y - lab[..., 2] / 200))
+    ratio = f * f
+    ratio *= f
+    if f.min() <= 6 / 29:
+        low = f <= 6 / 29
+        ratio[low] = 3 * (6 / 29) ** 2 * (f[low] - 4 / 29)
+    return np.asarray(cv2.transform(ratio, _FROM_WHITE), np.float32)
 
 
 def _thinned(ground: Ground, logs: list[Floats32]) -> Floats32:

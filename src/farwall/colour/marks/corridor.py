@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from farwall.colour.marks.ground import Bools
 from farwall.colour.marks.nouns import Floats32
+from farwall.colour.marks.sampled import between, smoothed
 from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
@@ -50,8 +51,6 @@ def corridor_of(
     dark: -ln Y, holes filled · known: where it was seen · step_m: side of its points · line: (n, 2)
     rows and columns · kernels: of `kernels_of`.
     """
-    from scipy.ndimage import map_coordinates
-
     middle = _even(line, PIECE_M / _FINE / step_m)
     pieces = len(middle) // _FINE
     if pieces < 6:
@@ -63,7 +62,7 @@ def corridor_of(
     wide = np.asarray(np.arange(-count - half, count + half + 1) * POINT_M, np.float64)
     at = middle[:, None, :] + side[:, None, :] * (wide / step_m)[None, :, None]
     rows, columns = at[..., 0], at[..., 1]
-    of = np.asarray(map_coordinates(dark, [rows, columns], order=1, mode="nearest"), np.float64)
+    of = between(dark, rows, columns)
     high, long = dark.shape
     inside = (rows > 0) & (rows < high - 1) & (columns > 0) & (columns < long - 1)
     seen = known[
@@ -74,11 +73,24 @@ def corridor_of(
     own = slice(half, half + 2 * count + 1)
     if not shown[:, own].any():
         return None
-    windows = np.lib.stride_tricks.sliding_window_view(of, 2 * half + 1, axis=1)
-    answers = np.einsum("wk,pck->wpc", kernels, windows, optimize=True)
     return Corridor(
-        answers, shown[:, own], at.reshape(pieces, _FINE, -1, 2).mean(axis=1)[:, own], wide[own]
+        _weighed(of, kernels),
+        shown[:, own],
+        at.reshape(pieces, _FINE, -1, 2).mean(axis=1)[:, own],
+        wide[own],
     )
+
+
+def _weighed(of: Floats, kernels: Floats) -> Floats:
+    """(widths, pieces, places): each window of a piece by each kernel."""
+    long = len(kernels[0])
+    places = of.shape[1] - long + 1
+    # All windows at once: a matrix whose columns are the kernels, each moved to its place.
+    moved = np.zeros((len(kernels), places, of.shape[1]))
+    at = np.arange(places)
+    for n, kernel in enumerate(kernels.T):
+        moved[:, at, at + n] = kernel[:, None]
+    return np.asarray(of @ moved.transpose(0, 2, 1), np.float64)
 
 
 def kernels_of(flat: Floats32, step_m: float) -> Floats:
@@ -108,10 +120,8 @@ def _stepped(by_m: Floats) -> Floats:
 
 def _together(flat: Floats32, step_m: float, count: int) -> Floats:
     """How places across a long line of the floor vary together (count, count), from its powers."""
-    from scipy import fft
-
     held = np.clip(flat, *np.percentile(flat, (1, 99)))
-    power = np.abs(fft.rfft2((held - held.mean()).astype(np.float32))) ** 2
+    power = np.abs(np.fft.rfft2((held - held.mean()).astype(np.float32))) ** 2
     waves = np.hypot(
         np.fft.fftfreq(flat.shape[0], step_m)[:, None],
         np.fft.rfftfreq(flat.shape[1], step_m)[None, :],
@@ -136,9 +146,7 @@ def _even(line: Floats, apart: float) -> Floats:
 
 def _aside(line: Floats) -> Floats:
     """Unit vectors across the line, turned slowly so that no fold comes of a waver."""
-    from scipy.ndimage import gaussian_filter1d
-
-    calm = gaussian_filter1d(line, 12, axis=0, mode="nearest")
+    calm = smoothed(line, 12.0)
     ahead = np.gradient(calm, axis=0)
     long = np.maximum(np.hypot(ahead[:, 0], ahead[:, 1]), 1e-9)[:, None]
     return np.asarray(np.stack((ahead[:, 1], -ahead[:, 0]), axis=1) / long, np.float64)

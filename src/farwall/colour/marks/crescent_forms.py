@@ -84,7 +84,7 @@ def drawn(form: Form, point_m: float, shape: tuple[int, ...]) -> Floats32:
     rows, columns = (
         ((np.fft.fftfreq(n * fine) * n * fine + 0.5) / fine - 0.5) * point_m for n in shape
     )
-    keep = form.radius_m * 2.2
+    keep = 2 * form.radius_m * math.sin(form.half_angle / 2) + form.thick_m
     r, c = np.flatnonzero(abs(rows) < keep), np.flatnonzero(abs(columns) < keep)
     inside = _inside(rows[r][:, None], columns[c][None, :], form)
     out = np.zeros(shape, dtype=np.float32)

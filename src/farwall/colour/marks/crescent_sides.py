@@ -16,8 +16,8 @@ from numpy.typing import NDArray
 
 from farwall.colour.marks.crescent_forms import Form
 from farwall.colour.marks.ground import Bools, Ground
-from farwall.colour.marks.sampled import between
-from farwall.colour.marks.sides import best_way, gradient_of
+from farwall.colour.marks.sampled import between, slope
+from farwall.colour.marks.sides import best_ways, gradient_of
 
 Floats = NDArray[np.float64]
 
@@ -28,6 +28,7 @@ CORE = 0.8
 CLIP = 6.0
 """Answers are held here, in spreads: a crescent is steeper than a lap."""
 _LEAST = 5
+_SOFT = (1.3, 1.0)
 WEIGHTS = (-10.1, 0.66, 0.905)
 """Of one, the filter's answer and the gentler side: log odds of a crescent. Fitted on 208 invented
 floors with 104 crescents, and brought to how many were crescents on the 100 of them that were not
@@ -63,9 +64,11 @@ def gentler_side(
     shown = _shown(bare.known, rows, columns)
     if int(shown[:, count].sum()) < _LEAST:
         return None
-    change = _change(between(bare.dark, rows, columns)) / steepness
+    change = slope(between(bare.dark, rows, columns), *_SOFT) / steepness
     half = form.half_thick(off)
-    return min(_followed(sign * change, shown, sign * half) for sign in (1, -1))
+    sides = [_side(sign * change, shown, sign * half) for sign in (1, -1)]
+    sums = best_ways([gain for gain, _ in sides])
+    return min(total / count for total, (_, count) in zip(sums, sides, strict=True))
 
 
 def _angles(form: Form) -> Floats:
@@ -80,17 +83,11 @@ def _shown(known: Bools, rows: Floats, columns: Floats) -> Bools:
     return np.asarray(known[np.clip(r, 0, high - 1), np.clip(c, 0, wide - 1)] & inside)
 
 
-def _change(flat: Floats) -> Floats:
-    from scipy.ndimage import gaussian_filter
-
-    return np.asarray(gaussian_filter(flat, (1.3, 1.0), order=(0, 1), mode="nearest"), np.float64)
-
-
-def _followed(change: Floats, shown: Bools, side: Floats) -> float:
-    """Mean answer of the best path within reach of where the side should lie, angle by angle."""
+def _side(change: Floats, shown: Bools, side: Floats) -> tuple[Floats, int]:
+    """Answers within reach of where the side should lie, angle by angle; at how many it is seen."""
     middle, reach = change.shape[1] // 2, round(REACH_M / ACROSS_M)
     at = middle + np.round(side / ACROSS_M).astype(np.intp)
     own = at[:, None] + np.arange(-reach, reach + 1)
     rows = np.arange(len(change))[:, None]
     gain = np.where(shown[rows, own], np.clip(change[rows, own], -CLIP, CLIP), 0.0)
-    return best_way(gain) / max(int(shown[rows, own].any(axis=1).sum()), 1)
+    return gain, max(int(shown[rows, own].any(axis=1).sum()), 1)

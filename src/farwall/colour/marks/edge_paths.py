@@ -7,6 +7,8 @@ piece costs by its square: the hand wavers slowly. All bounds were tuned on inve
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -27,6 +29,7 @@ HIDDEN = 0.1
 LEAST_PIECES = 10
 """A shorter path is no lap."""
 _BEGINS = -128
+_BEYOND = -1e9
 
 
 @dataclass(frozen=True)
@@ -47,24 +50,52 @@ def best_path(answers: Floats, seen: Bools, beside: Floats) -> EdgePath | None:
     answers: (widths, pieces, places), in spreads · seen: (pieces, places) · beside: (places), taken
     from each piece for lying so far off the edge.
     """
+    return best_paths([gain_of(answers, seen, beside)])[0]
+
+
+def gain_of(answers: Floats, seen: Bools, beside: Floats) -> Floats:
+    """What a path gains by each piece, (widths, pieces, places); as `best_path` has them."""
     gain = np.clip(answers, -CLIP, CLIP) - TOLL - beside
-    gain = np.where(seen, gain, -HIDDEN)
-    widths, pieces, places = gain.shape
+    return np.where(seen, gain, -HIDDEN)
+
+
+def best_paths(gains: Sequence[Floats]) -> list[EdgePath | None]:
+    """The best path of each corridor, all carried along at once. gains: of `gain_of`, of as many
+    widths each."""
+    if not gains:
+        return []
+    sizes = [gain.shape for gain in gains]
+    widths, pieces, places = (max(size[n] for size in sizes) for n in range(3))
+    # No path enters what is beyond a corridor.
+    gain = np.full((pieces, len(gains), widths, places), _BEYOND)
+    for n, one in enumerate(gains):
+        gain[: one.shape[1], n, :, : one.shape[2]] = np.moveaxis(one, 1, 0)
+    gain = gain.reshape(pieces, -1, places)
     came, back = np.empty_like(gain), np.zeros(gain.shape, np.int8)
     begun = np.zeros(gain.shape, np.int32)
-    before, since = np.zeros((widths, places)), np.zeros((widths, places), np.int32)
+    before, since = np.zeros(gain.shape[1:]), np.zeros(gain.shape[1:], np.int32)
     for piece in range(pieces):
         best, turned, begins = _moved(before, since)
         fresh = best <= 0
-        came[:, piece] = gain[:, piece] + np.maximum(best, 0)
-        back[:, piece] = np.where(fresh, _BEGINS, turned)
-        begun[:, piece] = np.where(fresh, piece, begins)
-        before, since = came[:, piece], begun[:, piece]
-    length = np.arange(pieces)[None, :, None] - begun + 1
+        came[piece] = gain[piece] + np.maximum(best, 0)
+        back[piece] = np.where(fresh, _BEGINS, turned)
+        begun[piece] = np.where(fresh, piece, begins)
+        before, since = came[piece], begun[piece]
+    length = np.arange(pieces)[:, None, None] - begun + 1
     long = np.where(length >= LEAST_PIECES, came, 0.0)
-    width, piece, place = (int(n) for n in np.unravel_index(int(long.argmax()), long.shape))
-    score = float(long[width, piece, place])
-    return EdgePath(score, width, *_traced(back[width], piece, place)) if score > 0 else None
+    return [_best(long[:, own], back[:, own]) for own in _each(len(gains), widths)]
+
+
+def _each(count: int, widths: int) -> Iterator[slice]:
+    return (slice(n * widths, (n + 1) * widths) for n in range(count))
+
+
+def _best(sums: Floats, back: NDArray[np.int8]) -> EdgePath | None:
+    """The best of one corridor. sums, back: (pieces, widths, places)."""
+    by_width = np.moveaxis(sums, 1, 0)
+    width, piece, place = (int(n) for n in np.unravel_index(int(by_width.argmax()), by_width.shape))
+    score = float(by_width[width, piece, place])
+    return EdgePath(score, width, *_traced(back[:, width], piece, place)) if score > 0 else None
 
 
 def _moved(

@@ -22,7 +22,7 @@ from farwall.colour.marks.corridor import (
     corridor_of,
     kernels_of,
 )
-from farwall.colour.marks.edge_paths import EdgePath, best_path
+from farwall.colour.marks.edge_paths import EdgePath, best_paths, gain_of
 from farwall.colour.marks.ground import (
     BACKGROUND_M,
     Bools,
@@ -32,6 +32,7 @@ from farwall.colour.marks.ground import (
 )
 from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
 from farwall.colour.marks.placed import band, covered, lighter_by, ring_of, spot
+from farwall.colour.marks.sampled import smoothed
 from farwall.colour.marks.sides import Sides, Strip, chance_of, sides_of
 from farwall.nouns import dataclass
 
@@ -128,12 +129,15 @@ def edge_finds(
         return []
     calm = [_evened(one) for _, one in shown]
     spread = _spread(calm, [one.seen for _, one in shown])
-    found = []
-    for (edge, one), answers in zip(shown, calm, strict=True):
-        beside = off_edge * (one.across_m / edge.sd_m) ** 2 / 2
-        path = best_path(answers / spread[:, None, None], one.seen, beside)
-        if path is not None:
-            found.append(_find(edge, one, path))
+    gains = [
+        gain_of(answers / spread[:, None, None], one.seen,
+                off_edge * (one.across_m / edge.sd_m) ** 2 / 2)
+        for (edge, one), answers in zip(shown, calm, strict=True)
+    ]  # fmt: skip
+    found = [
+        _find(edge, one, path)
+        for (edge, one), path in zip(shown, best_paths(gains), strict=True) if path is not None
+    ]  # fmt: skip
     sides = sides_of(
         dark, seen, ground.step_m, [Strip(one.points - 0.5, one.width_m) for one in found]
     )
@@ -141,9 +145,7 @@ def edge_finds(
 
 
 def _find(edge: KnownEdge, of: Corridor, path: EdgePath) -> EdgeFind:
-    from scipy.ndimage import gaussian_filter1d
-
-    points = gaussian_filter1d(of.places[path.pieces, path.places], 2, axis=0, mode="nearest")
+    points = smoothed(of.places[path.pieces, path.places], 2.0)
     return EdgeFind(
         edge, points + 0.5, WIDTHS_M[path.width], path.score, len(path.pieces),
         float(of.across_m[path.places].mean()),
@@ -152,10 +154,8 @@ def _find(edge: KnownEdge, of: Corridor, path: EdgePath) -> EdgeFind:
 
 def _evened(of: Corridor) -> Floats:
     """Answers evened along the edge, what is hidden left out."""
-    from scipy.ndimage import gaussian_filter1d
-
-    weight = gaussian_filter1d(of.seen.astype(float), ALONG, axis=0, mode="nearest")
-    told = gaussian_filter1d(of.answers * of.seen, ALONG, axis=1, mode="nearest")
+    weight = smoothed(of.seen.astype(np.float64), ALONG)
+    told = smoothed(of.answers * of.seen, ALONG, axis=1)
     return np.asarray(told / np.maximum(weight, 0.05), np.float64)
 
 

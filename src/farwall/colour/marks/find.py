@@ -29,10 +29,11 @@ from farwall.colour.marks.cleared import cleared
 from farwall.colour.marks.crescents import crescents_of
 from farwall.colour.marks.dots import dots_of
 from farwall.colour.marks.edges import edge_laps, of_no_edge
-from farwall.colour.marks.glare import unglared
+from farwall.colour.marks.glare import shine_on, unglared
 from farwall.colour.marks.ground import Ground, ground_of
 from farwall.colour.marks.lines import alone, hidden_share, lines_of
 from farwall.colour.marks.nouns import Floats32, KnownEdge, Mark, Sheet
+from farwall.colour.marks.patches import without_clouds
 from farwall.colour.marks.placed import band, covered, disc, lighter_by, ring_of, spot
 from farwall.colour.marks.profile import profile_of
 from farwall.colour.marks.shape import shape_of
@@ -71,15 +72,17 @@ def marks_in(sheet: Sheet, edges: Sequence[KnownEdge] = ()) -> tuple[Mark, ...]:
         edge_laps(sheet, ground, edges, slab, own) if edges
         else wall_laps(sheet, ground, slab, own)
     )  # fmt: skip
-    bare = unglared(ground, own, covered(sheet, ground, slab, BESIDE_SLAB_M))
+    shine = shine_on(ground)
+    bare = unglared(ground, own, covered(sheet, ground, slab, BESIDE_SLAB_M), shine)
     found = [one for one in of_no_edge(lines) if not _lies_along(one, laps)]
     crescents = _crescent_marks(sheet, ground, bare)
     for mark in (*_area_marks(sheet, ground, mottle), *_dot_marks(sheet, ground)):
         if not _told_already(mark, [*slab, *laps, *found]) and _borne_out(mark, crescents):
             found.append(mark)
-    told = [replace(one, confidence=round(likelihood(one.confidence), 3)) for one in sifted(found)]
+    kept = without_clouds(sheet, ground, own, shine, sifted(found))
+    told = [replace(one, confidence=round(likelihood(one.confidence), 3)) for one in kept]
     told += [
-        one for one in crescents[:MOST_CRESCENTS] if not _told_already(one, [*slab, *laps, *told])
+        one for one in crescents[:MOST_CRESCENTS] if not _told_already(one, [*laps, *told])
     ]  # fmt: skip
     return tuple(sorted([*slab, *laps, *told], key=by_trust))
 

@@ -28,23 +28,27 @@ NEAREST_M = 0.05
 _LEAST_SHARE = 0.1
 
 
-def unglared(ground: Ground, own: Ground, slab: Bools) -> Ground:
-    """The floor for small marks. own: with mottle thinned · slab: where cracks and joints lie."""
-    known = ground.known & ~_glare(ground)
+def unglared(ground: Ground, own: Ground, slab: Bools, shine: Bools) -> Ground:
+    """The floor for small marks.
+
+    own: with mottle thinned · slab: where cracks and joints lie · shine: of `shine_on`.
+    """
+    known = ground.known & ~shine
     if known.mean() < _LEAST_SHARE:
         known = ground.known
     seen = seen_of(known, ground.step_m, NEAREST_M) & ~slab
-    known = known & ~slab
-    if not known.any():
+    shown = known & ~slab
+    if not shown.any():
         return replace(own, seen=np.zeros_like(known))
-    dark = filled(own.dark, known, ground.step_m)
+    # A crescent runs on across a joint, so what is filled in there counts as floor.
+    dark = filled(own.dark, shown, ground.step_m)
     return replace(
         own, dark=dark, flat=dark - blurred(dark, BACKGROUND_M / ground.step_m), seen=seen,
         known=known,
     )  # fmt: skip
 
 
-def _glare(ground: Ground) -> Bools:
+def shine_on(ground: Ground) -> Bools:
     """What is bright and hangs on a hole of the sheet, or is too large for a mark, and its halo."""
     import cv2
 

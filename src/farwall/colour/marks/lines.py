@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Literal
 
 import numpy as np
@@ -13,7 +14,8 @@ from farwall.colour.marks.paths import Answers, best_paths, carried, strips_of
 from farwall.nouns import dataclass
 
 Sort = Literal["dark", "light", "step"]
-SORTS: tuple[Sort, ...] = ("dark", "light", "step", "step")
+SORTS: tuple[Sort, ...] = ("light", "dark", "step", "step")
+"""Of the layers of a map: what curves up, what curves down, steps either way."""
 OCTAVES = (2, 4, 8)
 """Working points to a point of the map on which lines of a width are sought."""
 _SIGMA = 1.2
@@ -21,6 +23,8 @@ _LOCAL_M = 0.35
 _USUAL = {2: 12.0, 4: 7.5, 8: 4.2}
 """Largest sum in a surrogate of a floor about 3 m wide, by octave. Measured here."""
 _MOST = 14
+LEAST_SUM = 2.0
+"""No sum of mottle below this is told."""
 
 
 @dataclass(frozen=True)
@@ -39,7 +43,7 @@ def lines_of(ground: Ground, mottle: Floats32, *, least: float) -> list[Line]:
     """Lines whose sum is at least `least` times the largest in `mottle`, the surest first."""
     found: list[Line] = []
     for octave in OCTAVES:
-        null = max((line.over for line in _sought(mottle, ground, octave, 2.0, 1)), default=0.0)
+        null = max((_largest(sums) for sums, _ in _maps(mottle, ground, octave)), default=0.0)
         usual = (max(null, 0.5 * _USUAL[octave]) * _USUAL[octave]) ** 0.5
         found += [
             Line(line.points, line.sort, line.over / usual, line.coarse_m)
@@ -48,30 +52,39 @@ def lines_of(ground: Ground, mottle: Floats32, *, least: float) -> list[Line]:
     return sorted(found, key=lambda line: -line.over)
 
 
-def _sought(flat: Floats32, ground: Ground, octave: int, least: float, most: int) -> list[Line]:
+def _maps(flat: Floats32, ground: Ground, octave: int) -> Iterator[tuple[Floats32, bool]]:
+    """Sums of paths that go right, then of those that go down (True), over a picture so small."""
     import cv2
 
     rows, columns = flat.shape
     size = (columns // octave, rows // octave)
     if min(size) < 8:
-        return []
+        return
     small = cv2.resize(flat, size, interpolation=cv2.INTER_AREA).astype(np.float32)
     seen = cv2.resize(ground.seen.astype(np.float32), size, interpolation=cv2.INTER_AREA)
-    dead = seen < 0.5
-    coarse_m = ground.step_m * octave
+    dead = np.asarray(seen < 0.5)
+    ridge, step = _answers(small, ground.step_m * octave)
+    yield carried(strips_of([ridge, step], dead)), False
+    turned = np.ascontiguousarray(dead.T)
+    yield carried(strips_of([ridge.turned(), step.turned()], turned)), True
+
+
+def _largest(sums: Floats32) -> float:
+    """The largest sum; 0 where it is too small to tell."""
+    most = float(sums.max(initial=0.0))
+    return most if most >= LEAST_SUM else 0.0
+
+
+def _sought(flat: Floats32, ground: Ground, octave: int, least: float, most: int) -> list[Line]:
+    rows, columns = (side // octave for side in flat.shape)
     found = []
-    for across in (False, True):
-        ridge, step = _answers(small, coarse_m)
-        if across:
-            ridge, step = ridge.turned(), step.turned()
-        hidden = np.ascontiguousarray(dead.T) if across else dead
-        mean = strips_of([(ridge, -1.0), (ridge, 1.0), (step, 1.0), (step, -1.0)], hidden)
-        paths = best_paths(
-            carried(mean), least=least, most=most, shape=(hidden.shape[0], hidden.shape[1]), reach=3
-        )
-        for path in paths:
-            points = (path.points[:, ::-1] if across else path.points) + 0.5
-            found.append(Line(points * octave, SORTS[path.layer], path.score, coarse_m))
+    for sums, down in _maps(flat, ground, octave):
+        shape = (columns, rows) if down else (rows, columns)
+        for path in best_paths(sums, least=least, most=most, shape=shape, reach=3):
+            points = (path.points[:, ::-1] if down else path.points) + 0.5
+            found.append(
+                Line(points * octave, SORTS[path.layer], path.score, ground.step_m * octave)
+            )
     return found
 
 

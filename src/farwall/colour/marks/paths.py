@@ -8,7 +8,9 @@ seam of two bands is straight or gently ragged and a texture is not.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import math
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -25,6 +27,10 @@ TURN = 0.12
 CLIP = 3.0
 """Answers are held to this many spreads, so that one black dot does not make a line."""
 SLOPES = tuple(range(-STRIP, STRIP + 1))
+_MOST_ENDS, _AHEAD = 200_000, 16
+Places = NDArray[np.intp]
+Points = NDArray[np.float64]
+_NOWHERE: Points = np.empty((0, 2))
 
 
 @dataclass(frozen=True)
@@ -44,7 +50,8 @@ class Answers:
 
     def at(self, slope: float) -> Floats32:
         """The answer across a line of this slope."""
-        c, s = np.cos(np.arctan(slope)), np.sin(np.arctan(slope))
+        angle = math.atan(slope)
+        c, s = math.cos(angle), math.sin(angle)
         if self.xy is None:
             return np.asarray(c * self.yy - s * self.xx, dtype=np.float32)
         across = c * c * self.yy - 2 * s * c * self.xy + s * s * self.xx
@@ -60,118 +67,143 @@ class Path:
     layer: int
 
 
-def strips_of(layers: Sequence[tuple[Answers, float]], dead: NDArray[np.bool_]) -> Floats32:
-    """Mean answers along each strip: (layers, slopes, rows, strips)."""
+def strips_of(layers: Sequence[Answers], dead: NDArray[np.bool_]) -> Floats32:
+    """Mean answers along each strip: (strips, 2 a layer, slopes, rows).
+
+    Of each layer first what lies above 0, then what lies below, turned over.
+    """
     rows, columns = dead.shape
     count = columns // STRIP
-    out = np.empty((len(layers), len(SLOPES), rows, count), dtype=np.float32)
+    out = np.empty((count, 2 * len(layers), len(SLOPES), rows), dtype=np.float32)
     pad = STRIP
+    wide = np.zeros((count * STRIP, rows + 2 * pad), dtype=np.float32)
+    hidden = dead.T[: count * STRIP]
     for j, slope in enumerate(SLOPES):
         offs = [round(slope * (k + 0.5) / STRIP - 0.01 * np.sign(slope)) for k in range(STRIP)]
-        held: dict[int, Floats32] = {}
-        for i, (answers, sign) in enumerate(layers):
-            key = id(answers)
-            if key not in held:
-                at = answers.at(slope / STRIP)
-                at = np.where(dead, 0, at)
-                wide = np.pad(at, ((pad, pad), (0, 0)))
-                held[key] = wide
-            wide = np.clip(held[key] * sign, -CLIP, CLIP)
-            total = np.zeros((rows, count), dtype=np.float32)
+        for i, answers in enumerate(layers):
+            at = answers.at(slope / STRIP).T[: count * STRIP]
+            wide[:, pad : pad + rows] = np.clip(at, -CLIP, CLIP)
+            wide[:, pad : pad + rows][hidden] = 0
+            total = np.zeros((count, rows), dtype=np.float32)
             for k, off in enumerate(offs):
-                total += wide[pad + off : pad + off + rows, k : count * STRIP : STRIP]
-            out[i, j] = total / STRIP
+                total += wide[k::STRIP, pad + off : pad + off + rows]
+            total /= STRIP
+            out[:, 2 * i, j] = total
+            np.negative(total, out=out[:, 2 * i + 1, j])
     return out
 
 
-@dataclass(frozen=True)
-class Carried:
-    """The sums at the end of each strip, the best over slopes, and the way back."""
-
-    best: Floats32  # (strips, layers, rows)
-    which: NDArray[np.int8]
-    back: NDArray[np.int8]  # (strips, layers, slopes, rows): slope before, or -1 at a beginning
-
-
-def carried(mean: Floats32) -> Carried:
-    """Sums of the best paths that end in each strip, going right."""
-    layers, slopes, rows, count = mean.shape
-    gain = np.ascontiguousarray(np.moveaxis(mean, 3, 0)) - np.float32(TOLL)
-    best = np.empty((count, layers, rows), dtype=np.float32)
-    which = np.empty((count, layers, rows), dtype=np.int8)
-    back = np.empty((count, layers, slopes, rows), dtype=np.int8)
-    moved = np.full((layers, slopes, rows), -1.0, dtype=np.float32)
-    own = np.arange(slopes, dtype=np.int8)[None, :, None]
-    for b in range(count):
-        came = moved.copy()
-        frm = np.broadcast_to(own, came.shape).copy()
-        for turn in (-1, 1):
-            here = slice(max(-turn, 0), slopes - max(turn, 0))
-            there = slice(max(turn, 0), slopes - max(-turn, 0))
-            other = moved[:, there] - np.float32(TURN)
-            better = other > came[:, here]
-            came[:, here] = np.where(better, other, came[:, here])
-            frm[:, here] = np.where(better, own[:, there], frm[:, here])
-        fresh = came <= 0
-        frm[fresh] = -1
-        now = gain[b] + np.maximum(came, 0)
-        back[b] = frm
-        which[b] = now.argmax(axis=1)
-        best[b] = now.max(axis=1)
-        # A path that enters at row y with slope s leaves at row y + s.
-        moved.fill(-1.0)
-        for j, slope in enumerate(SLOPES):
-            if slope >= 0:
-                moved[:, j, slope:] = now[:, j, : rows - slope]
-            else:
-                moved[:, j, :slope] = now[:, j, -slope:]
-    return Carried(best, which, back)
+def carried(mean: Floats32) -> Floats32:
+    """Sums of the best paths that end in each strip, going right: as `strips_of` has its means."""
+    sums = mean - np.float32(TOLL)
+    moved = np.full(mean.shape[1:], -1.0, dtype=np.float32)
+    for before, own in pairwise(sums):
+        _move(before, moved)
+        came, turned = np.maximum(moved, 0), moved - np.float32(TURN)
+        np.maximum(came[:, 1:], turned[:, :-1], out=came[:, 1:])
+        np.maximum(came[:, :-1], turned[:, 1:], out=came[:, :-1])
+        np.add(own, came, out=own)
+    return sums
 
 
-def traced(of: Carried, strip: int, layer: int, row: int) -> NDArray[np.float64]:
-    """The points of the path that ends there, from its beginning; rows and columns."""
-    slope = int(of.which[strip, layer, row])
-    points = [(row + SLOPES[slope], (strip + 1) * STRIP)]
-    while True:
-        points.append((row, strip * STRIP))
-        before = int(of.back[strip, layer, slope, row])
-        if before < 0 or strip == 0:
-            break
-        strip, row, slope = strip - 1, row - SLOPES[before], before
-    return np.array(points[::-1], dtype=np.float64)
+def _move(sums: Floats32, onto: Floats32) -> None:
+    """A path that enters a strip at row y with slope s leaves it at row y + s."""
+    onto.fill(-1.0)
+    rows = sums.shape[-1]
+    for j, slope in enumerate(SLOPES):
+        if slope >= 0:
+            onto[:, j, slope:] = sums[:, j, : rows - slope]
+        else:
+            onto[:, j, :slope] = sums[:, j, -slope:]
 
 
 def best_paths(
-    of: Carried, *, least: float, most: int, shape: tuple[int, int], reach: int
+    sums: Floats32, *, least: float, most: int, shape: tuple[int, int], reach: int
 ) -> list[Path]:
     """The best paths whose sum is at least `least`, the best first, none along another."""
-    ends = np.argwhere(of.best >= least)
+    best = sums.max(axis=2)
+    ends = np.argwhere(best >= least)
     if not len(ends):
         return []
-    sums = of.best[tuple(ends.T)]
-    taken = [np.zeros(shape, dtype=bool) for _ in range(of.best.shape[1])]
+    heights = best[tuple(ends.T)]
+    order = np.argsort(-heights, kind="stable")[:_MOST_ENDS]
+    strips, layers, rows = ends[order].T
+    heights = heights[order]
+    taken = np.zeros((best.shape[1], *shape), dtype=np.uint8)
+    ways = [Ways(sums[:, layer]) for layer in range(len(taken))]
     found: list[Path] = []
-    for at in np.argsort(-sums, kind="stable")[:200_000]:
-        strip, layer, row = (int(n) for n in ends[at])
-        rows, columns = shape
-        if taken[layer][min(max(row, 0), rows - 1), strip * STRIP]:
+    for n in _free(taken, layers, rows, strips * STRIP):
+        layer = int(layers[n])
+        points, shared = ways[layer].to(int(strips[n]), int(rows[n]))
+        # What it shares with a way that was traced before was taken with that.
+        own = points[shared:]
+        inside = np.clip(own.astype(int), 0, [shape[0] - 1, shape[1] - 1])
+        free = int((taken[layer][inside[:, 0], inside[:, 1]] == 0).sum())
+        _cover(taken[layer], points[max(shared - 1, 0) :], reach)
+        if free < 0.7 * len(points):
             continue
-        points = traced(of, strip, layer, row)
-        inside = np.clip(points.astype(int), 0, [rows - 1, columns - 1])
-        free = ~taken[layer][inside[:, 0], inside[:, 1]]
-        _cover(taken[layer], points, reach)
-        if free.mean() < 0.7:
-            continue
-        found.append(Path(points, float(sums[at]), layer))
+        found.append(Path(points, float(heights[n]), layer))
         if len(found) >= most:
             break
     return found
 
 
-def _cover(taken: NDArray[np.bool_], points: NDArray[np.float64], reach: int) -> None:
+class Ways:
+    """The ways back from ends to beginnings over one layer; where two have met they are one."""
+
+    def __init__(self, sums: Floats32) -> None:
+        """sums: (strips, slopes, rows), as `carried` tells them."""
+        self._sums = sums
+        self._met: dict[tuple[int, int, int], tuple[Points, int]] = {}
+
+    def to(self, strip: int, row: int) -> tuple[Points, int]:
+        """Points from the beginning to that end, rows and columns, and how many of them were
+        told already as points of a way traced before."""
+        slope = int(self._sums[strip, :, row].argmax())
+        end = (row + SLOPES[slope], (strip + 1) * STRIP)
+        at: tuple[int, int, int] | None = (strip, row, slope)
+        fresh: list[tuple[int, int, int]] = []
+        while at is not None and at not in self._met:
+            fresh.append(at)
+            at = self._before(*at)
+        before, count = self._met[at] if at is not None else (_NOWHERE, 0)
+        own = [(row, strip * STRIP) for strip, row, _ in reversed(fresh)]
+        points = np.concatenate((before[:count], np.array([*own, end], np.float64)))
+        for n, one in enumerate(reversed(fresh), count + 1):
+            self._met[one] = points, n
+        return points, count
+
+    def _before(self, strip: int, row: int, slope: int) -> tuple[int, int, int] | None:
+        """The strip before it, row and slope there; None where a path begins here."""
+        if strip == 0:
+            return None
+        sums = self._sums[strip - 1]
+        best, came = None, np.float32(0)
+        for turn in (0, -1, 1):
+            own = slope + turn
+            if 0 <= own < len(SLOPES) and 0 <= row - SLOPES[own] < sums.shape[1]:
+                told = sums[own, row - SLOPES[own]] - np.float32(TURN if turn else 0)
+                if told > came:
+                    best, came = (strip - 1, row - SLOPES[own], own), told
+        return best
+
+
+def _free(taken: NDArray[np.uint8], layers: Places, rows: Places, columns: Places) -> Iterator[int]:
+    """Number of each place that is not taken when its turn comes; more are taken meanwhile."""
+    at, ahead = 0, _AHEAD
+    while at < len(rows):
+        near = slice(at, at + ahead)
+        free = taken[layers[near], rows[near], columns[near]] == 0
+        if free.any():
+            at += int(free.argmax())
+            yield at
+            at, ahead = at + 1, _AHEAD
+        else:
+            at, ahead = at + ahead, 2 * ahead
+
+
+def _cover(taken: NDArray[np.uint8], points: Points, reach: int) -> None:
     import cv2
 
-    canvas = taken.astype(np.uint8)
     line = points[:, ::-1].round().astype(np.int32).reshape(-1, 1, 2)
-    cv2.polylines(canvas, [line], isClosed=False, color=1, thickness=2 * reach + 1)
-    taken |= canvas.astype(bool)
+    cv2.polylines(taken, [line], isClosed=False, color=(1,), thickness=2 * reach + 1)

@@ -138,8 +138,9 @@ def _section(unrolled: Floats, offset: Floats) -> Figures:
 def _form(line: Floats) -> tuple[float, float, float]:
     """Strays from straight [m], curvature [1/m], chord [m]."""
     middle = line.mean(axis=0)
-    _, _, axes = np.linalg.svd(line - middle, full_matrices=False)
-    along, across = (line - middle) @ axes[0], (line - middle) @ axes[1]
+    off = line - middle
+    _, axes = np.linalg.eigh(off.T @ off)
+    along, across = off @ axes[:, 1], off @ axes[:, 0]
     chord = float(np.ptp(along))
     spread = float(np.sqrt(np.mean(across**2)))
     a = np.stack((along**2, along, np.ones_like(along)), axis=1)

@@ -14,9 +14,10 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
+from farwall.colour.marks.boxes import Boxes
 from farwall.colour.marks.ground import Bools
 from farwall.colour.marks.nouns import Floats32
-from farwall.colour.marks.sampled import between, smoothed
+from farwall.colour.marks.sampled import between, slope, smoothed
 from farwall.nouns import dataclass
 
 Floats = NDArray[np.float64]
@@ -89,16 +90,38 @@ def sides_of(
         return [None] * len(strips)
     cut = [_straight(dark, seen, step_m, one.points) for one in strips]
     gradient = gradient_of(dark, seen, step_m)
-    spreads = {w: _spread(dark, seen, step_m, w) for w in {one.width_m for one in strips}}
-    made: list[Sides | None] = []
-    for one, (flat, shown) in zip(strips, cut, strict=True):
-        made.append(_one(flat, shown, one.width_m, gradient, spreads[one.width_m]))
-    return made
+    boxes = [Boxes(dark, seen, step_m), Boxes(dark.T, seen.T, step_m)]
+    spreads = {w: _spread(boxes, w) for w in {one.width_m for one in strips}}
+    figures = [
+        _figures(flat, shown, one.width_m, gradient, spreads[one.width_m])
+        for one, (flat, shown) in zip(strips, cut, strict=True)
+    ]
+    sums = iter(best_ways([side.gain for one in figures if one for side in one.sides]))
+    return [one.told([next(sums), next(sums)]) if one else None for one in figures]
 
 
-def _one(
+@dataclass(frozen=True)
+class _Side:
+    """gain: of each place along a side, (places along, across) · seen: how many of them are."""
+
+    gain: Floats
+    seen: int
+
+
+@dataclass(frozen=True)
+class _Figures:
+    sides: tuple[_Side, _Side]
+    steady: float
+    step: float
+
+    def told(self, sums: Sequence[float]) -> Sides:
+        means = [total / max(one.seen, 1) for total, one in zip(sums, self.sides, strict=True)]
+        return Sides(min(means), max(means), self.steady, self.step)
+
+
+def _figures(
     flat: Floats, shown: Bools, width_m: float, gradient: float, spread: float
-) -> Sides | None:
+) -> _Figures | None:
     body, left, right = _means(flat, shown, width_m)
     known = np.isfinite(body + left + right)
     if int(known.sum()) < _LEAST:
@@ -106,16 +129,14 @@ def _one(
     darker = (body - (left + right) / 2)[known]
     count = max(len(darker) // round(BLOCK_M / ALONG_M), 2)
     blocks = np.array([part.mean() for part in np.array_split(darker, count)])
-    change = _change(flat) / gradient
+    change = slope(flat, SOFT_M[0] / ALONG_M, SOFT_M[1] / ACROSS_M) / gradient
     half = len(flat[0]) // 2
     away = round(width_m / 2 / ACROSS_M)
-    first = _followed(change, shown, half - away)
-    last = _followed(-change, shown, half + away)
-    return Sides(
-        min(first, last), max(first, last),
+    return _Figures(
+        (_side(change, shown, half - away), _side(-change, shown, half + away)),
         float(blocks.mean() / (blocks.std() + _BLANK * spread)),
         float(abs((right - left)[known].mean()) / spread),
-    )  # fmt: skip
+    )
 
 
 def _straight(dark: Floats32, seen: Bools, step_m: float, points: Floats) -> tuple[Floats, Bools]:
@@ -156,45 +177,25 @@ def _mean(of: Floats, shown: Bools) -> Floats:
     return np.where(count > 0.5 * shown.shape[1], total, np.nan)
 
 
-def _change(flat: Floats) -> Floats:
-    from scipy.ndimage import gaussian_filter
-
-    sigma = (SOFT_M[0] / ALONG_M, SOFT_M[1] / ACROSS_M)
-    return np.asarray(gaussian_filter(flat, sigma, order=(0, 1), mode="nearest"), np.float64)
-
-
 def gradient_of(dark: Floats32, seen: Bools, step_m: float) -> float:
     """Spread of a change across any line of this floor, by a place across."""
-    from scipy.ndimage import gaussian_filter
-
     along, across = SOFT_M[0] / step_m, SOFT_M[1] / step_m
     told = []
-    for sigma, order in (((along, across), (0, 1)), ((across, along), (1, 0))):
-        change = gaussian_filter(dark, sigma, order=order, mode="nearest", truncate=3.0)
-        told.append(change[::5, ::5][seen[::5, ::5]])
+    for of, known in ((dark, seen), (np.ascontiguousarray(dark.T), seen.T)):
+        told.append(slope(of, along, across, reach=3.0)[::5, ::5][known[::5, ::5]])
     every = np.concatenate(told) * (ACROSS_M / step_m)
     return middling(every)
 
 
-def _spread(dark: Floats32, seen: Bools, step_m: float, width_m: float) -> float:
+def _spread(boxes: Sequence[Boxes], width_m: float) -> float:
     """Spread of how much darker half a metre of strip is than its flanks, anywhere."""
-    import cv2
-
-    long = round(0.5 / step_m)
-    body, near, far = (
-        2 * round(half / step_m) + 1
-        for half in (
-            width_m / 2 - ACROSS_M, width_m / 2 + GAP_M, width_m / 2 + GAP_M + FLANK_M
-        )
-    )  # fmt: skip
+    halves = width_m / 2 - ACROSS_M, width_m / 2 + GAP_M, width_m / 2 + GAP_M + FLANK_M
     told = []
-    for of, known in ((dark, seen), (np.ascontiguousarray(dark.T), seen.T)):
-        means = [
-            cv2.boxFilter(of, cv2.CV_32F, (wide, long), borderType=cv2.BORDER_REFLECT)
-            for wide in (body, near, far)
-        ]
+    for one in boxes:
+        body, near, far = (2 * round(half / one.step_m) + 1 for half in halves)
+        means = [one.means(wide) for wide in (body, near, far)]
         beside = (far * means[2] - near * means[1]) / (far - near)
-        told.append((means[0] - beside)[::5, ::5][known[::5, ::5]])
+        told.append(means[0] - beside)
     return middling(np.concatenate(told))
 
 
@@ -203,19 +204,26 @@ def middling(of: NDArray[np.floating]) -> float:
     return max(float(np.median(np.abs(of - np.median(of)))) / 0.6745, 1e-5)
 
 
-def _followed(change: Floats, shown: Bools, at: int) -> float:
-    """Mean answer of the best path along a side."""
+def _side(change: Floats, shown: Bools, at: int) -> _Side:
     reach = round(REACH_M / ACROSS_M)
     own = slice(at - reach, at + reach + 1)
     gain = np.where(shown[:, own], np.clip(change[:, own], -CLIP, CLIP), 0.0)
-    return best_way(gain) / max(int(shown[:, own].any(axis=1).sum()), 1)
+    return _Side(gain, int(shown[:, own].any(axis=1).sum()))
 
 
-def best_way(gain: Floats) -> float:
-    """Sum of the best path from the first row to the last; a turn by a place costs `TURN`."""
-    came = gain[0]
-    for row in gain[1:]:
-        aside = np.full((2, len(row)), -np.inf)
-        aside[0, 1:], aside[1, :-1] = came[:-1], came[1:]
-        came = np.maximum(came, aside.max(axis=0) - TURN) + row
-    return float(came.max())
+def best_ways(gains: Sequence[Floats]) -> list[float]:
+    """Of each the sum of the best path from the first row to the last; a turn by a place costs
+    `TURN`. gains: (rows, places), of as many places each."""
+    if not gains:
+        return []
+    # A row of nothing after the last adds nothing to the best.
+    rows = np.zeros((max(map(len, gains)), len(gains), gains[0].shape[1]))
+    for n, gain in enumerate(gains):
+        rows[: len(gain), n] = gain
+    came = rows[0]
+    for row in rows[1:]:
+        turned = came - TURN
+        np.maximum(came[:, 1:], turned[:, :-1], out=came[:, 1:])
+        np.maximum(came[:, :-1], turned[:, 1:], out=came[:, :-1])
+        came = came + row
+    return [float(most) for most in came.max(axis=1)]

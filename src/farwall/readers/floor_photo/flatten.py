@@ -14,7 +14,7 @@ import numpy.typing as npt
 
 Picture = npt.NDArray[Any]
 Floats32 = npt.NDArray[np.float32]
-_MOST_LEVELS = 6
+MOST_LEVELS = 6
 
 
 def flattened(picture: Picture, at: tuple[Floats32, Floats32], px_per_cell: Floats32) -> Floats32:
@@ -26,7 +26,7 @@ def flattened(picture: Picture, at: tuple[Floats32, Floats32], px_per_cell: Floa
     import cv2
 
     level = np.log2(np.maximum(px_per_cell, 1.0))
-    deepest = min(_MOST_LEVELS, int(np.ceil(float(level.max(initial=0.0)))))
+    deepest = min(MOST_LEVELS, int(np.ceil(float(level.max(initial=0.0)))))
     level = np.minimum(level, deepest)
     shape = at[0].shape + picture.shape[2:]
     found = np.zeros(shape, np.float32)

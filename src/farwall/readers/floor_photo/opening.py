@@ -37,20 +37,33 @@ def colours(data: bytes) -> tuple[Bytes, float]:
 
 @dataclass(frozen=True)
 class Light:
-    """linear: light of the three channels, 65,535 the most: what is to be averaged, (rows, columns,
-    3) · burnt: 255 where a channel ran out of light, 0 elsewhere · shrunk: pixels of the file to
-    one of these."""
+    """A decoded photo, upright. shrunk: pixels of the file to one of these."""
 
-    linear: Linear
-    burnt: Bytes
+    coded: Image.Image
     shrunk: float
+
+    @property
+    def size(self) -> tuple[int, int]:
+        """Columns and rows."""
+        return self.coded.size
+
+    def rows(self, top: int, low: int) -> tuple[Linear, Bytes]:
+        """From one row to before another: light of the three channels, 65,535 the most, which is
+        what is to be averaged, (rows, columns, 3); 255 where a channel ran out of light, else 0.
+
+        Taken strip by strip, so that no more than a strip lies in memory as it is coded.
+        """
+        wide, high = self.size[0], low - top
+        light, hot = np.empty((high, wide, 3), np.uint16), np.empty((high, wide), np.uint8)
+        for begin in range(0, high, _STRIP):
+            end = min(begin + _STRIP, high)
+            strip = np.asarray(self.coded.crop((0, top + begin, wide, top + end)), np.uint8)
+            light[begin:end], hot[begin:end] = linear(strip), burnt(strip)
+        return light, hot
 
 
 def light_in(data: bytes) -> Light:
-    """The picture's light, taken from it strip by strip so that it lies in memory once.
-
-    Raises Refused as `colours` does.
-    """
+    """The picture, of which any rows tell their light. Raises Refused as `colours` does."""
     return looked_at(data, _light)
 
 
@@ -115,13 +128,8 @@ def _rgb(picture: Image.Image) -> tuple[Bytes, float]:
 
 def _light(picture: Image.Image) -> Light:
     whole, shrunk = _whole(picture)
-    wide, high = whole.size
-    light, hot = np.empty((high, wide, 3), np.uint16), np.empty((high, wide), np.uint8)
-    for top in range(0, high, _STRIP):
-        low = min(top + _STRIP, high)
-        strip = np.asarray(whole.crop((0, top, wide, low)), np.uint8)
-        light[top:low], hot[top:low] = linear(strip), burnt(strip)
-    return Light(light, hot, shrunk)
+    whole.load()
+    return Light(whole, shrunk)
 
 
 def _whole(picture: Image.Image) -> tuple[Image.Image, float]:

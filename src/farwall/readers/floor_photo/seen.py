@@ -90,7 +90,7 @@ def _by_target(
 def _by_points(data: bytes, pairs: Sequence[Pair], room: Ground) -> tuple[Sheet, PhotoTold]:
     light = light_in(data)
     pairs = _shrunk(pairs, light.shrunk)
-    return laid(light.linear, pairs, room, as_lab=lab_of, burnt=light.burnt)
+    return laid(light, pairs, room, as_lab=lab_of)
 
 
 def _shrunk(pairs: Sequence[Pair], by: float) -> tuple[Pair, ...]:

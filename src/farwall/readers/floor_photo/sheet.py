@@ -4,14 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 import numpy as np
 
 from farwall.colour.marks.nouns import Sheet
 from farwall.errors import Mistake, Refused
 from farwall.nouns import dataclass
-from farwall.readers.floor_photo.flatten import Floats32, Picture, drawn, flattened
+from farwall.readers.floor_photo.flatten import (
+    MOST_LEVELS,
+    Floats32,
+    Picture,
+    drawn,
+    flattened,
+)
 from farwall.readers.floor_photo.glare import BURNT_LIGHTNESS, BURNT_SHARE, glare_on
 from farwall.readers.floor_photo.light_field import evened
 from farwall.readers.floor_photo.nouns import Ground, Mask, Pair, PhotoTold, Real
@@ -80,32 +86,66 @@ def floor_sheet(
     """
     true = photo.target is not None
     return laid(
-        photo.lab, pairs, room, as_lab=lambda cells: cells, true_colour=true, click_px=click_px
+        Whole(photo.lab),
+        pairs,
+        room,
+        as_lab=lambda cells: cells,
+        true_colour=true,
+        click_px=click_px,
     )
 
 
-def laid(
-    picture: Picture, pairs: Sequence[Pair], room: Ground, *, as_lab: AsLab,
-    burnt: Picture | None = None, true_colour: bool = False, click_px: float | None = None,
-) -> tuple[Sheet, PhotoTold]:  # fmt: skip
-    """The same from any picture (rows, columns, 3); `as_lab` makes CIELAB of flattened cells.
+class Shot(Protocol):
+    """A photo whose rows are told as they are asked for."""
 
-    burnt: 255 where the camera ran out of light, 0 elsewhere; without it lightness tells.
-    """
-    high, wide = picture.shape[:2]
-    plane = plane_of(pairs, (wide, high), click_px=click_px)
-    grid = _grid(plane, room, (wide, high))
-    seen = _seen(plane, grid, (wide, high))
+    @property
+    def size(self) -> tuple[int, int]:
+        """Columns and rows."""
+
+    def rows(self, top: int, low: int) -> tuple[Picture, Picture | None]:
+        """From one row to before another: (rows, columns, 3), and 255 where the camera ran out of
+        light, 0 elsewhere; None where that is not known and lightness tells."""
+
+
+@dataclass(frozen=True)
+class Whole:
+    """A photo that lies in memory already."""
+
+    picture: Picture
+    burnt: Picture | None = None
+
+    @property
+    def size(self) -> tuple[int, int]:
+        """Columns and rows."""
+        high, wide = self.picture.shape[:2]
+        return wide, high
+
+    def rows(self, top: int, low: int) -> tuple[Picture, Picture | None]:
+        """As `Shot` tells them."""
+        return self.picture[top:low], None if self.burnt is None else self.burnt[top:low]
+
+
+def laid(
+    shot: Shot, pairs: Sequence[Pair], room: Ground, *, as_lab: AsLab,
+    true_colour: bool = False, click_px: float | None = None,
+) -> tuple[Sheet, PhotoTold]:  # fmt: skip
+    """The same from any picture; `as_lab` makes CIELAB of flattened cells."""
+    plane = plane_of(pairs, shot.size, click_px=click_px)
+    grid = _grid(plane, room, shot.size)
+    seen = _seen(plane, grid, shot.size)
     whole = grid.covered(room.rings) & seen.inside
     floor = whole & _off_edges(grid, room)
     near = floor & ~seen.far
     if near.sum() * grid.m_per_px**2 < 0.25:
         raise _nothing()
-    lab = as_lab(flattened(picture, seen.at, seen.px_per_cell))
+    top, low = rows_of(seen.at[1][near], shot.size[1])
+    picture, burnt = shot.rows(top, low)
+    at = seen.at[0], seen.at[1] - np.float32(top)
+    lab = as_lab(flattened(picture, at, seen.px_per_cell))
     if burnt is None:
         hot = lab[..., 0] >= BURNT_LIGHTNESS
     else:
-        hot = flattened(burnt, seen.at, seen.px_per_cell) >= 255 * BURNT_SHARE
+        hot = flattened(burnt, at, seen.px_per_cell) >= 255 * BURNT_SHARE
     shine = glare_on(lab[..., 0], near, hot, grid.m_per_px)
     clear = near & ~shine
     if not clear.any():
@@ -124,6 +164,14 @@ def laid(
         m_per_px=grid.m_per_px,
     )  # fmt: skip
     return sheet, told
+
+
+def rows_of(y: Floats32, high: int) -> tuple[int, int]:
+    """From which row of a photo to before which the floor is told by: enough beyond its outermost
+    places that `flattened` sees no rim, and where its halves lie as in the whole."""
+    halved = 2**MOST_LEVELS
+    top = max(0, int(y.min()) - 4 * halved) // halved * halved
+    return top, min(high, int(y.max()) + 4 * halved)
 
 
 def on_target(
