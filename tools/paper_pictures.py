@@ -1,6 +1,6 @@
 """Draw the first page of papers of the invented house, small and grey, for docs/papers.md.
 
-python tools/paper_pictures.py [NAME …]: all papers of blocks, or those named; into
+python tools/paper_pictures.py [NAME …]: those that docs/papers.md shows, or those named; into
 docs/picture/papers.
 """
 
@@ -33,13 +33,15 @@ def picture(pdf: bytes) -> Image.Image:
 
 
 def main(names: list[str]) -> None:
-    """Draw those named, or all."""
+    """Draw those named, or all that are shown."""
+    shown = (ROOT / "docs" / "papers.md").read_text(encoding="utf-8")
     job = read_job(HOUSE)
     ground = PaperGround(OfficeGround(job, plan_job(job)))
     OUT.mkdir(parents=True, exist_ok=True)
     for one in PAPERS:
         name, _, ending = one.file.rpartition(".")
-        if ending == "pdf" and (not names or name in names):
+        wanted = name in names if names else f"papers/{name}.png" in shown
+        if ending == "pdf" and wanted:
             picture(one.make(ground)).save(OUT / f"{name}.png", optimize=True)
 
 
