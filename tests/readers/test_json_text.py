@@ -100,3 +100,21 @@ def test_a_file_that_is_no_text_or_far_too_big_is_refused(tmp_path, monkeypatch)
     monkeypatch.setattr("farwall.readers.json_text.MOST_BYTES", 1)
     with pytest.raises(Refused, match="larger than"):
         read_text(path)
+
+
+@pytest.mark.parametrize(
+    ("inside", "remedy"),
+    [
+        ((), "Name a file."),
+        (("plan.json",), "Name the file in it: monday/plan.json."),
+        (("job.json", "plan.json"), "Name the file in it: monday/plan.json or monday/job.json."),
+    ],
+)
+def test_a_folder_is_told_to_be_one_with_the_file_in_it(inside, remedy, tmp_path):
+    folder = tmp_path / "monday"
+    folder.mkdir()
+    for name in inside:
+        (folder / name).write_text("{}")
+    with pytest.raises(Refused) as refused:
+        read_text(folder)
+    assert str(refused.value.mistakes[0]) == f"This is a folder. {remedy}"

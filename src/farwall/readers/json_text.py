@@ -93,9 +93,18 @@ def _bytes(path: Path, about: str) -> bytes:
             size = Mistake("", f"It is larger than {MOST_BYTES // 1_000_000} MB.", "Is it a job?")
             raise Refused(size, about=about)
         return path.read_bytes()
+    except IsADirectoryError:
+        raise Refused(Mistake("", "This is a folder.", _inside(path)), about=about) from None
     except OSError as error:
         why = Mistake("", f"{error.strerror or error}.", "Check the name and the folder.")
         raise Refused(why, about=about) from None
+
+
+def _inside(folder: Path) -> str:
+    """Which file of a folder is meant, as far as that can be told."""
+    there = [name for name in ("plan.json", "job.json") if (folder / name).is_file()]
+    named = " or ".join(f"{folder.name}/{name}" for name in there)
+    return f"Name the file in it: {named}." if there else "Name a file."
 
 
 def parse(text: str, *, about: str) -> JsonText:
