@@ -50,7 +50,7 @@ def test_a_no_names_rooms_hours_and_the_units_of_its_job(tmp_path):
     noted = (tmp_path / "plans" / "outcomes.jsonl").read_text().splitlines()
     why = json.loads(noted[-1])["why"]
     dead = next(one for one in why if one.startswith("dead-edge: "))
-    assert re.search(r"in Back room at \(\d+' ", dead)
+    assert re.search(r"in Back room at \((\d+' )?\d+½?\"", dead)
     assert " am (" in dead
     assert "band 1.1." in dead
     assert any(one.startswith("field 1.1 (") and "Back room" in one for one in why)
