@@ -35,7 +35,8 @@ _NOTABLE = 1.15
 
 _BESIDE_SHARE = 0.45
 """Of the fields' pages: so both end at about the same time, for whoever begins them has the day's
-page and the moments to draw meanwhile, and a fork is slower at first. Measured here on two cores."""
+page and the moments to draw meanwhile, and a fork is slower at first; on two cores, rank: measured
+here."""
 
 
 def field_pages(
