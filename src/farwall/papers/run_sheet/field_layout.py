@@ -26,18 +26,19 @@ _SMALL_LINE_PT, _SMALL_BLOCK_PT = 11.6, 11.4
 _BIG_ROW_PT, _ROW_PT, _TABLE_HEAD_PT = 18.8, 13.9, 16.0
 _HEAD_PT, _TITLE_LINE_PT = 62.0, 29.0
 _STOP_PT, _HEAD_LINE_PT = 62.0, 19.5
-_LEAST_MAP_PT, _MOST_MAP_SHARE = 100.0, 0.5
+_LEAST_MAP_PT, _MOST_MAP_SHARE, _MOST_MAP_ABOVE = 100.0, 0.5, 0.45
+_SMALL_MAP_PT = 170.0
 _MAP_KEPT = 0.85
 _MOST_BESIDE = 22
 _MANY_TICKS = 44
 _SURE_PT = 18.0
 """So much of the page left free by the estimate, and all stands on it for sure. Measured here: of
-208 field pages (four houses, two languages, two papers) 133 are sure, and each of these has 34 pt
+208 field pages (four houses, two languages, two papers) 128 are sure, and each of these has 46 pt
 or more to spare as set."""
 _WORTH_A_PAGE = 1.15
 """By so much larger the map has to be for ticks to go to a page of their own."""
 _AS_GOOD = 0.85
-"""The map stands beside its tables unless it would be much smaller there."""
+"""What is better to read is chosen unless the map would be much smaller for it."""
 
 
 @dataclass(frozen=True)
@@ -86,13 +87,14 @@ class FieldWords:
 def field_layout(
     plan: Plan, field: Field, words: FieldWords, *, size: PaperSize, grounds: Sequence[Storey]
 ) -> FieldLayout:
-    """The better of the two layouts: larger map, everything on one page.
+    """The best to read of those that hold everything on one page with a large map.
 
-    Where that page cannot hold everything, what is read on another day or in the office goes to a
-    page of its own, if the map gains much by it.
+    Where that page cannot hold everything, or only with a small map, what is read on another day
+    or in the office goes to a page of its own, if the map gains much by it.
     """
     best = _with_remedies(plan, field, words, size=size, grounds=grounds)
-    if best.left_pt >= 0 or not words.ticks:
+    holds = best.left_pt >= 0 and best.map_height >= _SMALL_MAP_PT
+    if holds or not words.ticks:
         return best
     bare = replace(words, ticks=(), why=(), remedies_pt=0.0)
     apart = _best_layout(plan, field, bare, size=size, grounds=grounds)
@@ -119,26 +121,31 @@ def _scales(
 ) -> list[float]:
     """How large each layout draws the floor."""
     scene = scene_of_field(field, grounds)
-    return [
-        map_scale(
-            plan, scene, field,
-            width=one.map_width, height=one.map_height, lettering=PAPER_LETTERING,
+    sizes = [(one.map_width, one.map_height) for one in layouts]
+    scale = {
+        (width, height): map_scale(
+            plan, scene, field, width=width, height=height, lettering=PAPER_LETTERING
         )
-        for one in layouts
-    ]  # fmt: skip
+        for width, height in dict.fromkeys(sizes)
+    }
+    return [scale[one] for one in sizes]
 
 
 def _best_layout(
     plan: Plan, field: Field, words: FieldWords, *, size: PaperSize, grounds: Sequence[Storey]
 ) -> FieldLayout:
+    """The first, best to read, of those whose map is nearly as large as the largest."""
     if words.stop:
         free = max(_free(words, size) - 24, _LEAST_MAP_PT)
         return FieldLayout(size.inner_width, min(size.inner_height * 0.42, free))
-    choices = [_beside(field, words, size), _above(field, words, size)]
-    scales = _scales(plan, field, choices, grounds)
-    rows = len({band.start_min for band in field.bands})
-    beside = rows <= _MOST_BESIDE and scales[0] > _AS_GOOD * scales[1]
-    return choices[0] if beside else choices[1]
+    beside, beside_over = _beside(field, words, size)
+    above, above_over = _above(field, words, size)
+    if len({band.start_min for band in field.bands}) > _MOST_BESIDE:
+        beside, beside_over = [], above_over
+    whole = sorted([*beside, *above], key=lambda one: not one.large) or [beside_over, above_over]
+    scales = _scales(plan, field, whole, grounds)
+    least = _AS_GOOD * max(scales)
+    return next(one for one, scale in zip(whole, scales, strict=True) if scale >= least)
 
 
 def _free(words: FieldWords, size: PaperSize) -> float:
@@ -161,53 +168,62 @@ def _stop(words: FieldWords, width: float) -> float:
     return _STOP_PT + lines * _HEAD_LINE_PT + 8
 
 
-def _beside(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
+def _beside(
+    field: Field, words: FieldWords, size: PaperSize
+) -> tuple[list[FieldLayout], FieldLayout]:
+    """Maps beside their bands where all stands on one page, and one that goes over it."""
     width = size.inner_width * BESIDE_SHARE
-    side = size.inner_width - width - 16
     free = _free(words, size) - _ticks(words, size.inner_width) - _why(words, size.inner_width) - 24
-    most = _MOST_MAP_SHARE * size.inner_height
-    count = len(field.bands)
-    for large in (True, False):
-        table = _TABLE_HEAD_PT + count * (_BIG_ROW_PT if large else _ROW_PT)
-        if table + 22 + _points(words, side) <= min(free, most):
-            high = min(free, most)
-            return FieldLayout(width, high, beside=True, large=large, left_pt=free - high)
     below = free - _points(words, size.inner_width) - 6
+    beside = _points(words, size.inner_width - width - 16) + 22
+    most = _MOST_MAP_SHARE * size.inner_height
+    whole = []
     for large in (True, False):
-        table = _TABLE_HEAD_PT + count * (_BIG_ROW_PT if large else _ROW_PT)
-        if table + 10 <= below:
-            high = min(below, most)
+        table = _table_height(len(field.bands), large=large)
+        one = FieldLayout(width, min(free, most), beside=True, large=large)
+        if _LEAST_MAP_PT <= one.map_height >= table + beside:
+            whole.append(replace(one, left_pt=free - one.map_height))
+        high = min(below, most)
+        if high >= _LEAST_MAP_PT and table + 10 <= below:
             left = below - max(high, table + 10)
-            return FieldLayout(
-                width, high, beside=True, large=large, points_beside=False, left_pt=left
-            )
-    height = max(_LEAST_MAP_PT, min(table, most))
-    left = below - max(height, table + 10)
-    return FieldLayout(width, height, beside=True, large=False, points_beside=False, left_pt=left)
+            whole.append(replace(one, map_height=high, points_beside=False, left_pt=left))
+    high = max(_LEAST_MAP_PT, min(table, most))
+    left = below - max(high, table + 10)
+    return whole, replace(one, map_height=high, points_beside=False, left_pt=left)
 
 
-def _above(field: Field, words: FieldWords, size: PaperSize) -> FieldLayout:
+def _above(
+    field: Field, words: FieldWords, size: PaperSize
+) -> tuple[list[FieldLayout], FieldLayout]:
+    """Maps above their bands, in fewer columns first, and one that goes over the page."""
     free = _free(words, size) - _ticks(words, size.inner_width) - 48
-    best = FieldLayout(size.inner_width, _LEAST_MAP_PT, columns=3, large=False)
-    least_over = -math.inf
+    most = _MOST_MAP_ABOVE * size.inner_height
+    whole = []
+    over = FieldLayout(size.inner_width, _LEAST_MAP_PT, columns=3, large=False, left_pt=-math.inf)
     for columns, large in ((1, True), (1, False), (2, False), (3, False)):
-        rows = math.ceil(max(len(field.bands), 1) / columns)
-        table = _TABLE_HEAD_PT + rows * (_BIG_ROW_PT if large else _ROW_PT)
-        side = size.inner_width - columns * (150.0 if large else 138.0) - 26
-        told = _points(words, side) + _why(words, side) if columns < 3 else 0.0
-        wide = _points(words, size.inner_width) + 6 + _why(words, size.inner_width)
-        below = wide if columns == 3 else 0.0
-        height = free - max(table, told) - below
-        least_over = max(least_over, height - _LEAST_MAP_PT)
-        if height > best.map_height + (20 if best.columns < 3 or best.large else 0):
-            most = 0.45 * size.inner_height
-            best = FieldLayout(
-                size.inner_width, min(height, most), columns=columns, large=large,
-                left_pt=max(height - most, 0.0),
-            )  # fmt: skip
-            if height >= most:
-                break
-    return best if least_over > 0 else replace(best, left_pt=least_over)
+        height = free - _told_height(field, words, size, columns=columns, large=large)
+        over = replace(over, left_pt=max(over.left_pt, height - _LEAST_MAP_PT))
+        if height > _LEAST_MAP_PT:
+            high = min(height, most)
+            one = FieldLayout(size.inner_width, high, columns=columns, large=large)
+            whole.append(replace(one, left_pt=height - high))
+    return whole, over
+
+
+def _told_height(
+    field: Field, words: FieldWords, size: PaperSize, *, columns: int, large: bool
+) -> float:
+    """Height of bands and words under a map that stands above them."""
+    rows = math.ceil(max(len(field.bands), 1) / columns)
+    table = _table_height(rows, large=large)
+    if columns == 3:
+        return table + _points(words, size.inner_width) + 6 + _why(words, size.inner_width)
+    side = size.inner_width - columns * (150.0 if large else 138.0) - 26
+    return max(table, _points(words, side) + _why(words, side))
+
+
+def _table_height(rows: int, *, large: bool) -> float:
+    return _TABLE_HEAD_PT + rows * (_BIG_ROW_PT if large else _ROW_PT)
 
 
 def _lines(text: str, width: float, size: float) -> int:
