@@ -89,7 +89,7 @@ def test_json_prints_one_document_and_nothing_else(planned):
 def test_a_room_without_a_door_gives_1_and_its_name_and_no_folder(planned):
     code, out, err, folder = planned(place=without_opening(HALL_OF_THREE, "middle-door"))
     assert (code, out) == (1, "")
-    assert "No way in to middle" in err
+    assert "No way in to Middle:" in err
     assert not folder.exists()
 
 

@@ -153,13 +153,21 @@ def test_the_worst_share_is_that_of_the_oldest_edge():
 
 
 def test_a_room_without_a_door_is_refused_by_name():
-    with pytest.raises(Unanswerable, match="No way in to middle") as no:
+    with pytest.raises(Unanswerable, match="No way in to Middle:") as no:
         cut(world(without_opening(HALL_OF_THREE, "middle-door")))
     assert any("door" in remedy for remedy in no.value.remedies)
 
 
+def test_who_reads_of_a_room_without_a_door_reads_what_people_call_it():
+    shut = without_opening(HALL_OF_THREE, "middle-door")
+    rooms = tuple(replace(one, name=f"The {one.id}") for one in shut.floor.rooms)
+    named = replace(shut, floor=replace(shut.floor, rooms=rooms))
+    with pytest.raises(Unanswerable, match="No way in to The middle: no opening"):
+        cut(world(named))
+
+
 def test_a_room_behind_a_blocked_door_is_refused_by_name():
-    with pytest.raises(Unanswerable, match="No way in to back"):
+    with pytest.raises(Unanswerable, match="No way in to Back:"):
         cut(world(BLOCKED_DOOR))
 
 

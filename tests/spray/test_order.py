@@ -94,7 +94,7 @@ def test_a_wanted_order_is_kept():
 
 
 def test_a_wanted_order_that_shuts_somebody_in_is_refused():
-    with pytest.raises(Unanswerable, match=r"hall.*shuts somebody in") as no:
+    with pytest.raises(Unanswerable, match=r"Hall, Left shuts somebody in") as no:
         ordered(world(HALL_OF_THREE), wanted=("hall", "left"))
     assert no.value.remedies
 
@@ -107,7 +107,7 @@ def test_a_field_that_nobody_can_spray_is_refused_by_name():
             raise Unanswerable("nobody can stand there")
         return 1.0
 
-    with pytest.raises(Unanswerable, match="back") as no:
+    with pytest.raises(Unanswerable, match=r"works: Back\.") as no:
         order_fields(each_alone(of), PretendSweeps(of, age), plenty)
     assert "doorway" in no.value.remedies[0]
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 import shapely
 from shapely import box as rectangle
@@ -225,3 +227,16 @@ def test_walls_that_nearly_line_up_leave_ground_outside():
     of = build_world(join_thresholds(turned(house.floor(), 45.0)), house.exits())
     assert of.outside.area > 100
     assert of.outside.intersection(of.pieces["r10"].shape).area < 1e-6
+
+
+def test_pieces_and_rooms_are_called_what_people_call_them_and_each_once():
+    cut = SawCut(((3.0, -0.1), (3.0, 2.1)), id="middle")
+    whole = hall(6.0, 2.0)
+    halved = replace(whole, floor=replace(whole.floor, saw_cuts=(cut,)))
+    of = world(halved)
+    assert len(of.pieces) == 2
+    assert of.called(of.pieces) == "Hall"
+    assert of.called(["hall", "elsewhere"]) == "Hall, elsewhere"
+    rooms = (replace(whole.floor.rooms[0], name=""),)
+    nameless = world(replace(halved, floor=replace(halved.floor, rooms=rooms)))
+    assert nameless.called(nameless.pieces) == "hall"

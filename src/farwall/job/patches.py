@@ -112,7 +112,7 @@ def cut_off_by_patches(job: Job, floor: Floor, world: World) -> None:
     names = " and ".join(f"{one.kind} {one.id}" for one in by)
     raise Unanswerable(
         f"Nobody gets past {names}: left dry from wall to wall, it shuts off floor of "
-        f"{', '.join(sorted(lost))}.",
+        f"{world.called(sorted(lost))}.",
         remedies=[
             "Stain it along with the floor and disclose it (`stain and disclose`).",
             "Draw it with a way past it, as wide as a person.",

@@ -24,7 +24,7 @@ def connected(world: World, pieces: Sequence[str]) -> shapely.Polygon:
     parts = polygons_of(world.ground(pieces))
     parts.sort(key=lambda part: -part.area)
     if not parts or sum(part.area for part in parts[1:]) > _LOST_M2:
-        raise Unanswerable(f"{', '.join(pieces)}: the floor falls apart into separate places.")
+        raise Unanswerable(f"{world.called(pieces)}: the floor falls apart into separate places.")
     return parts[0]
 
 

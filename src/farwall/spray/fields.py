@@ -113,7 +113,7 @@ def _insist_on_ways_in(world: World) -> None:
         )
     if shut:
         raise Unanswerable(
-            f"No way in to {', '.join(shut)}: no opening joins it to a way out.",
+            f"No way in to {world.called(shut)}: no opening joins it to a way out.",
             remedies=["Add the missing door to the plan, or leave the room out of the job."],
         )
 

@@ -102,7 +102,7 @@ def field_ground(
         ground = ground_of(found.lattice, found.ball, exit_seam.chord, beside=beside, wall=wall)
         if float(ground.out_m.max()) < FAR_M / 2:
             return FieldGround(closed, inside, exit_seam, ground)
-    raise Unanswerable(f"{', '.join(pieces)}: the floor falls apart into separate places.")
+    raise Unanswerable(f"{world.called(pieces)}: the floor falls apart into separate places.")
 
 
 def _floor_of(

@@ -181,9 +181,10 @@ def _as_wanted(house: House, wanted: Sequence[str]) -> Order:
     order = order_asked_for(house, wanted)
     found = None if None in house.leaving.away else house.told(order, 0.0)
     if found is None:
+        told = house.sweeps.world.called(wanted)
         raise Unanswerable(
-            f"The order {', '.join(wanted)} shuts somebody in: a room named later has no way out "
-            "but over wet floor.",
+            f"The order {told} shuts somebody in: a room named later has no way out but over wet "
+            "floor.",
             remedies=["Leave --order out to get an order that works, and compare."],
         )
     return Order(found.steps, found.worst_share, floor_of(house.leaving).share, proved=False)
@@ -193,7 +194,7 @@ def _refuse(house: House) -> NoReturn:
     """No order sprays some fields: name those without any door that a body can spray toward."""
     never = [index for index, hops in enumerate(house.leaving.away) if hops is None]
     shut = [index for index in never if not house.leaving.doors[index]] or never
-    named = "; ".join(", ".join(sorted(house.fields[index])) for index in shut)
+    named = "; ".join(house.sweeps.world.called(sorted(house.fields[index])) for index in shut)
     raise Unanswerable(
         f"No order of the rooms works: {named}.",
         remedies=[

@@ -155,7 +155,7 @@ class Sweeper:
             return rough
         if body_gets_everywhere(self.field.ground):
             return self.field
-        raise Unanswerable(f"{', '.join(self._pieces)}: a body does not get everywhere.")
+        raise Unanswerable(f"{self._world.called(self._pieces)}: a body does not get everywhere.")
 
     def way_out_m(self) -> float:
         """The walk to the exit from the middle of the field. [m]"""
@@ -250,7 +250,7 @@ class Sweeper:
                 return self._walked(laid, tools)
             except Unanswerable as no:
                 refusal = refusal or no
-        raise refusal or Unanswerable(f"{', '.join(self._pieces)}: nobody can walk here.")
+        raise refusal or Unanswerable(f"{self._world.called(self._pieces)}: nobody can walk here.")
 
     def _plain_ways(self, tools: PlanTools) -> Iterator[Laid]:
         """The plainest good front; then, should nobody be able to walk it, others, and shallower.

@@ -58,7 +58,9 @@ def walked(laid: Laid, tools: PlanTools) -> tuple[Sweep, Age]:
     """
     passes = lay_passes(laid.world, laid.cut, laid.order, laid.exit, tools)
     if not all(each.within(tools.reach_m) for each in passes):
-        raise Unanswerable(f"{', '.join(laid.pieces)}: the wand does not reach all of the floor.")
+        raise Unanswerable(
+            f"{laid.world.called(laid.pieces)}: the wand does not reach all of the floor."
+        )
     edges = edges_of(laid.cut, laid.order, passes)
     return turn_passes(_as_swept(laid, passes, edges), tools)
 

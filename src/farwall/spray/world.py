@@ -46,7 +46,7 @@ class Piece:
     """Floor that is never cut: a room, or a part of one between saw cuts. Fixtures left out.
 
     drop_s: seconds that a drop was told to stand there; None where none was tried. pour: id of the
-    later pour it lies on.
+    later pour it lies on. called: what people call its room; empty where that is not known.
     """
 
     id: str
@@ -54,6 +54,7 @@ class Piece:
     shape: BaseGeometry
     drop_s: float | None = None
     pour: str = ""
+    called: str = ""
 
     @cached_property
     def inner(self) -> BaseGeometry:
@@ -123,6 +124,12 @@ class World:
                 found.setdefault(piece, []).append(seam)
         return found
 
+    def called(self, names: Iterable[str]) -> str:
+        """What people call some pieces or rooms, each once: for a sentence."""
+        label = {one.room: one.called for one in self.pieces.values()}
+        label |= {name: one.called for name, one in self.pieces.items()}
+        return ", ".join(dict.fromkeys(label.get(name) or name for name in names))
+
     def ground(self, pieces: Iterable[str]) -> BaseGeometry:
         """The floor of some pieces, joined at the seams between them."""
         inside = set(pieces)
@@ -154,9 +161,9 @@ def fused(
     whole: dict[str, Piece] = {}
     for kept in dict.fromkeys(name.values()):
         parts = [world.pieces[piece].shape for piece, other in name.items() if other == kept]
-        whole[kept] = Piece(
-            kept, world.pieces[kept].room, shapely.union_all(parts, grid_size=GRID_M)
-        )
+        room, called = world.pieces[kept].room, world.pieces[kept].called
+        shape = shapely.union_all(parts, grid_size=GRID_M)
+        whole[kept] = Piece(kept, room, shape, called=called)
     moved = {
         id(seam): replace(seam, a=name[seam.a], b=name[seam.b] if seam.b else "")
         for seam in world.seams
@@ -252,7 +259,10 @@ def _cut_room(floor: Floor, room_id: str) -> tuple[list[Piece], list[Seam]]:
         if piece.area >= _LEAST_PIECE_M2
     ]
     names = [room_id] if len(floors) == 1 else [f"{room_id}/{n + 1}" for n in range(len(floors))]
-    pieces = [Piece(name, room_id, piece) for name, piece in zip(names, floors, strict=True)]
+    pieces = [
+        Piece(name, room_id, piece, called=room.label)
+        for name, piece in zip(names, floors, strict=True)
+    ]
     seams: list[Seam] = []
     for one, two in _pairs(pieces):
         for cut in used:
