@@ -104,7 +104,7 @@ def test_an_order_that_shuts_somebody_in_gives_1_and_says_so(planned):
     code, out, err, folder = planned("--order", "hall,left", place=HALL_OF_THREE)
     assert (code, out) == (1, "")
     assert "shuts somebody in" in err
-    assert "Leave --order out" in err
+    assert "Leave the order of the rooms open" in err
     assert not folder.exists()
 
 

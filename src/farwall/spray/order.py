@@ -185,7 +185,7 @@ def _as_wanted(house: House, wanted: Sequence[str]) -> Order:
         raise Unanswerable(
             f"The order {told} shuts somebody in: a room named later has no way out but over wet "
             "floor.",
-            remedies=["Leave --order out to get an order that works, and compare."],
+            remedies=["Leave the order of the rooms open to get one that works, and compare."],
         )
     return Order(found.steps, found.worst_share, floor_of(house.leaving).share, proved=False)
 
@@ -199,8 +199,8 @@ def _refuse(house: House) -> NoReturn:
         f"No order of the rooms works: {named}.",
         remedies=[
             (
-                "Widen the doorway in the plan if it is drawn too narrow for a person (0.5 m), "
-                "or move the fixture that stands in it."
+                "Widen the doorway in the plan if it is drawn too narrow for a person (20 in, "
+                "0.5 m), or move the fixture that stands in it."
             )
         ],
     )

@@ -18,6 +18,7 @@ from farwall.spray.refills_again import stops_again
 from farwall.spray.routes import gap_m
 from farwall.spray.sweep import Sweep
 from farwall.spray.tank_run import Stops, TankRun, best_stops
+from farwall.units import volume_words
 
 TANK_RESERVE = 0.15
 """Share of a tank that the plan keeps unspent: a slab may drink more. Rank: guess."""
@@ -70,8 +71,8 @@ def refill_stops(
     run = tank_run(sweep, flow)
     if max(run.need_l) > flow.filled_l + _HAIR_L:
         raise Unanswerable(
-            f"One band takes {max(run.need_l):.1f} L and a tank gives {flow.filled_l:.1f} L "
-            "before its reserve.",
+            f"One band takes {volume_words(max(run.need_l))} and a tank gives "
+            f"{volume_words(flow.filled_l)} before its reserve.",
             remedies=["Narrower bands, or a larger tank."],
         )
     now = tank_l - TANK_RESERVE * flow.tools.tank_l

@@ -165,6 +165,18 @@ def test_a_house_that_never_had_a_plan_says_why_and_offers_its_facts(own):
     assert own.get("/houses/never/moment.svg?minute=1").status_code == 409
 
 
+@pytest.mark.parametrize("page", ["", "/papers", "/price", "/acid"])
+def test_why_it_cannot_be_planned_is_said_in_spanish_and_rooms_keep_their_names(own, page):
+    facts = two_rooms(id="never")
+    facts["floor"]["rooms"][0]["name"] = "Walk-in closet"
+    own.put(facts)
+    why = "No way in to Walk-in closet: no opening joins it to a way out."
+    own.book.put_document("plan-of", "never", {"facts": 1, "faults": [], "no": [why]})
+    text = own.get(f"/houses/never{page}", headers={"accept-language": "es"}).text
+    assert "No hay entrada a Walk-in closet: ninguna abertura" in text
+    assert "No way in" not in text
+
+
 def test_a_plan_with_a_no_says_it_first(own):
     document = own.book.document("plan", "two")
     document["fields"][0]["verdict"] = "cannot"

@@ -207,6 +207,31 @@ PHRASES = {
     "para un día en que haya alguien.",
     "their edge would be {#1} too old": "su orilla quedaría {#1} demasiado vieja",
     "nobody can walk them there": "ahí nadie puede caminarlas",
+    "No way in to {@1}: no opening joins it to a way out.":
+    "No hay entrada a {@1}: ninguna abertura lo une a una salida.",
+    "Add the missing door to the plan, or leave the room out of the job.":
+    "Ponga en el plano la puerta que falta, o deje el cuarto fuera del trabajo.",
+    "No way out: none of the exits lies on a room's wall.":
+    "No hay salida: ninguna de las salidas está en la pared de un cuarto.",
+    "Name an outside door under `exits` whose line lies on a room.":
+    "Nombre en `exits` una puerta al exterior cuya línea esté en un cuarto.",
+    "The order {@1} shuts somebody in: a room named later has no way out but over wet floor.":
+    "El orden {@1} encierra a alguien: un cuarto que va después solo sale sobre piso mojado.",
+    "Leave the order of the rooms open to get one that works, and compare.":
+    "Deje abierto el orden de los cuartos para ver uno que funcione, y compare.",
+    "No order of the rooms works: {*1}.": "Ningún orden de los cuartos funciona: {*1}.",
+    "Widen the doorway in the plan if it is drawn too narrow for a person (20 in, 0.5 m), or move "
+    "the fixture that stands in it.":
+    "Ensanche el vano en el plano si está dibujado muy angosto para una persona (20 in, 0.5 m), o "
+    "mueva el mueble fijo que está en él.",
+    "{@1}: a body does not get everywhere.": "{@1}: una persona no llega a todas partes.",
+    "{@1}: nobody can walk here.": "{@1}: nadie puede caminar aquí.",
+    "{@1}: the floor falls apart into separate places.":
+    "{@1}: el piso queda en lugares separados.",
+    "{@1}: the wand does not reach all of the floor.": "{@1}: la lanza no alcanza todo el piso.",
+    "One band takes {#1} and a tank gives {#2} before its reserve.":
+    "Una franja toma {#1} y un tanque da {#2} antes de su reserva.",
+    "Narrower bands, or a larger tank.": "Franjas más angostas, o un tanque más grande.",
     "Field {&1} keeps the best bands, though plain ones are wished for: {2}.":
     "El tramo {&1} conserva las mejores franjas, aunque se pidieron sencillas: {2}.",
     "The job tells no start: the weather of 15 May, 8:00, was taken.":

@@ -76,12 +76,14 @@ PHRASES = {
     "Leveller {&1} in {@2}: {3}": "Nivelador {&1} en {@2}: {3}",
     "Or leave it for another colour (`decision`), drawn on the plan: it stays dry.":
     "O déjelo para otro color (`decision`), dibujado en el plano: se queda seco.",
-    "The plan walks around {@1}, left dry: leave a way past as wide as a person, or stain it along "
+    "The plan walks around {1}, left dry: leave a way past as wide as a person, or stain it along "
     "(`stain and disclose`).":
-    "El plan rodea {@1}, que se deja seco: deje un paso del ancho de una persona, o tíñalo con el "
+    "El plan rodea {1}, que se deja seco: deje un paso del ancho de una persona, o tíñalo con el "
     "piso (`stain and disclose`).",
-    "Nobody gets past {@1}: left dry from wall to wall, it shuts off floor of {@2}.":
-    "Nadie pasa por {@1}: seco de pared a pared, deja sin paso piso de {@2}.",
+    "patch {&1}": "parche {&1}", "trench {&1}": "zanja {&1}",
+    "pour {&1}": "colado {&1}", "leveller {&1}": "nivelador {&1}",
+    "Nobody gets past {1}: left dry from wall to wall, it shuts off floor of {@2}.":
+    "Nadie pasa por {1}: seco de pared a pared, deja sin paso piso de {@2}.",
     "Stain it along with the floor and disclose it (`stain and disclose`).":
     "Tíñalo junto con el piso y declárelo (`stain and disclose`).",
     "Draw it with a way past it, as wide as a person.":

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from farwall.papers.words import listed
+from farwall.phrasebook import told as in_language
 from farwall.web.words import said
 
 Json = dict[str, Any]
@@ -17,7 +18,8 @@ def preview_said(told: Json, drawn: Json) -> Json:
         return {**told, **(waits if told.get("waiting") else {})}
     if told["no"]:
         head = said("draw-preview-none")
-        return {"head": head, "lines": list(told["no"])[:4], "no": True, "rooms": {}}
+        lines = [in_language(one) for one in told["no"][:4]]
+        return {"head": head, "lines": lines, "no": True, "rooms": {}}
     names = {room["id"]: room.get("name") or room["id"] for room in drawn["rooms"]}
     fields = told["fields"]
     again = [one for one in fields if one["how"] == "again"]

@@ -181,5 +181,5 @@ class _House:
 
 def _planned(state: State) -> Shown:
     if state.shown is None:
-        raise NotPlanned("There is no plan of this house yet.", remedies=list(state.no))
+        raise NotPlanned("There is no plan of this house yet.", remedies=state.why_not)
     return state.shown

@@ -138,7 +138,7 @@ class HousePages:
     ) -> dict[str, Any]:
         asked = form or fact_form(self.door.book.facts(state.id), state.version)
         return {
-            "state": state, "no": [told(one) for one in state.no],
+            "state": state, "no": state.why_not,
             "form": asked, "mistakes": mistakes,
             "may_change": (asks := who_asks()) is not None and asks.may(CHANGE),
             "waiting": not state.fresh and not state.no,

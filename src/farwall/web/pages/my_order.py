@@ -210,5 +210,5 @@ _ROWS: dict[str, Callable[[Json, Shown], str]] = {
 
 def _planned(state: State) -> Shown:
     if state.shown is None:
-        raise NotPlanned("There is no plan of this house yet.", remedies=list(state.no))
+        raise NotPlanned("There is no plan of this house yet.", remedies=state.why_not)
     return state.shown

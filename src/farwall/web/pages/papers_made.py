@@ -142,7 +142,7 @@ class Made:
         chosen: ids of two photos of the log, before and after."""
         ground = self.paper_ground(state, screens=screens)
         if ground is None:
-            raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+            raise NotPlanned(said("papers-no-plan"), remedies=state.why_not)
         return BY_FILE[name].make(replace(ground, chosen=chosen))
 
     def paper_ground(self, state: State, *, screens: str = "") -> PaperGround | None:
@@ -225,7 +225,7 @@ class Made:
 
 def _planned(state: State) -> Shown:
     if state.shown is None:
-        raise NotPlanned(said("papers-no-plan"), remedies=list(state.no))
+        raise NotPlanned(said("papers-no-plan"), remedies=state.why_not)
     return state.shown
 
 

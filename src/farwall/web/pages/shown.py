@@ -18,6 +18,7 @@ from farwall.facts.plan import Plan
 from farwall.nouns import dataclass
 from farwall.papers.drawing.scene import Storey, storeys
 from farwall.papers.wall_clock import Units, plan_clock
+from farwall.phrasebook import LANGUAGE, speaking, told
 from farwall.store.book import Book
 from farwall.web.firm import FIRM
 from farwall.web.live_jobs import OF, PLAN, REST, minute_of
@@ -111,7 +112,8 @@ class Shown:
 class State:
     """Where a house stands: its newest facts and name, the plan that is there, why there is none.
 
-    fresh: the plan is of the newest facts. no: why the newest facts cannot be planned.
+    fresh: the plan is of the newest facts. no: why the newest facts cannot be planned. names: what
+    people call the rooms of which it speaks.
     """
 
     id: str
@@ -120,6 +122,13 @@ class State:
     shown: Shown | None
     fresh: bool
     no: tuple[str, ...]
+    names: frozenset[str] = frozenset()
+
+    @property
+    def why_not(self) -> list[str]:
+        """Why there is no plan, in the language that is spoken; rooms keep their names."""
+        with speaking(LANGUAGE.get(), self.names):
+            return [told(one) for one in self.no]
 
 
 @dataclass
@@ -148,7 +157,8 @@ class Kept:
         if shown is not None:
             shown = self._as_it_went(job, shown)
         fresh = shown is not None and shown.version == newest.version
-        return State(job, newest.version, newest.name, shown, fresh, no)
+        names = _room_names(self.book.facts(job)) if no else frozenset[str]()
+        return State(job, newest.version, newest.name, shown, fresh, no, names)
 
     def made(self, key: tuple[Any, ...], make: Callable[[], bytes]) -> bytes:
         """What was made under this key, or what is made now."""
@@ -225,3 +235,9 @@ class Kept:
             return None
         facts = job_from(self.book.facts(job, planned), f"The job {job}")
         return Shown(facts, plan_from(document, f"The plan of {job}"), planned, faults)
+
+
+def _room_names(facts: dict[str, Any]) -> frozenset[str]:
+    """What people call the rooms of facts that need not be a job that can be read."""
+    rooms = dict(facts.get("floor") or {}).get("rooms") or ()
+    return frozenset(str(one["name"]) for one in rooms if one.get("name"))
