@@ -57,7 +57,7 @@ def test_a_part_used_tank_is_topped_up_before_the_first_band_or_sprayed_out_by_h
 
 def test_a_band_that_takes_more_than_a_tank_is_refused_with_the_figures():
     """By hand: a band of 1 L against a tank of 1 L of which 0.85 are used."""
-    with pytest.raises(Unanswerable, match=r"takes 0\.3 gal \(1\.0 L\) .* gives 0\.2 gal \(0\.[89] L\)") as no:
+    with pytest.raises(Unanswerable, match=r"0\.3 gal \(1\.0 L\).*\(0\.[89] L\)") as no:
         stops(hall(8, 2), tank_l=1.0)
     assert no.value.remedies
 
