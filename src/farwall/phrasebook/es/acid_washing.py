@@ -102,15 +102,15 @@ PHRASES = {
     "pH justo después del enjuague, antes de que escurra. Trapo: limpio, gris o con color. Marque "
     "lo hecho.",
     "A stretch is taken up before its thin spots dry.":
-    "Cada tramo se aspira antes de que sequen sus partes delgadas.",
+    "Cada paño se aspira antes de que sequen sus partes delgadas.",
     "1 strip each time": "1 tira cada vez", "{#1} strips each time": "{#1} tiras cada vez",
     "{#1} of work, back out by {@2}": "{#1} de trabajo, salga por {@2}",
     "{#1} of work, back out by the way out": "{#1} de trabajo, salga por la salida",
     "{#1} of work, no way out is drawn": "{#1} de trabajo, sin salida dibujada",
     "Wet it whole.": "Mójelo entero.",
     "Wet at most {#1} at once to scrub: {#2} stretches.":
-    "Moje cuando más {#1} a la vez para tallar: {#2} tramos.",
-    "Take each up within {#1}.": "Aspire cada tramo en {#1}.",
+    "Moje cuando más {#1} a la vez para tallar: {#2} paños.",
+    "Take each up within {#1}.": "Aspire cada paño en {#1}.",
     "Each rinse {#1}.": "Cada enjuague {#1}.",
     "By hand, twice over all of it, the second time across.":
     "A mano, dos veces por todo, la segunda cruzada.",
@@ -126,7 +126,7 @@ PHRASES = {
     "Aspiradora HEPA en seco para el polvo suelto. Sin escoba, sin lijar en seco.",
     "Dry vacuum for the loose powder. No broom, no dry sanding.":
     "Aspiradora en seco para el polvo suelto. Sin escoba, sin lijar en seco.",
-    "Wet one stretch from the far end with {1}.": "Moje un tramo desde el fondo con {1}.",
+    "Wet one stretch from the far end with {1}.": "Moje un paño desde el fondo con {1}.",
     "Wait 5 to 10 minutes, till the fizz stops.":
     "Espere de 5 a 10 minutos, hasta que deje de burbujear.",
     "bicarbonate water, 2 to 4 tablespoons to the gallon (7 to 15 g/L)":
@@ -145,7 +145,7 @@ PHRASES = {
     "It never dries on the floor: mist what dulls.":
     "Nunca se seca en el piso: rocíe con agua lo que se opaque.",
     "Next stretch, wet into the last by a foot (30 cm).":
-    "El tramo siguiente, un pie (30 cm) dentro del anterior.",
+    "El paño siguiente, un pie (30 cm) dentro del anterior.",
     "Then alkaline or neutral detergent the same way, and take it up.":
     "Luego detergente alcalino o neutro igual, y aspírelo.",
     "Rinse with changed water, take it up.": "Enjuague con agua cambiada y aspírela.",

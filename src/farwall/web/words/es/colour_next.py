@@ -38,7 +38,7 @@ WORDS = {
     "colour-next-as-planned": "según el plan",
     "colour-next-ask-again": "Preguntar",
     "colour-next-look": "Anotar cómo se ve el piso",
-    "colour-next-look-told": "Quite el polvo con un paño blanco húmedo en seis lugares, mójelos y "
+    "colour-next-look-told": "Quite el polvo con un trapo blanco húmedo en seis lugares, mójelos y "
     "lea cada color. Un piso seco no dice nada: queda en la bitácora y aquí nunca se usa.",
     "colour-next-refused": "Esto no se guardó:",
     "colour-next-state": "cómo está",
