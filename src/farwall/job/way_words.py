@@ -3,24 +3,21 @@
 from __future__ import annotations
 
 import math
-from collections import Counter
-from collections.abc import Sequence
 
 from farwall.facts.plan import Field, Plan
 from farwall.floor.geometry import Point
-from farwall.floor.nouns import Floor, Opening, Room
+from farwall.floor.nouns import Floor, Opening
+from farwall.floor.short_labels import short_labels
 from farwall.units import ft_from_m
 
 _WORDS = {"door": "door", "cased": "cased opening", "wide": "wide opening"}
-_AND = " + "
-"""Between the names that are written in one open-plan room."""
 
 
 def way_words(plan: Plan, field: Field) -> str:
     """`the outside door of Hall`, `the door to Hall`, `the saw cut`; an id that leads nowhere
     stays as it is."""
     inputs = plan.inputs
-    label = _short_labels(inputs.floor.rooms)
+    label = short_labels(inputs.floor.rooms)
     by_exit = {one.id: one.opening for one in inputs.exits}
     wanted = by_exit.get(field.exit, field.exit)
     opening = next((one for one in inputs.openings if one.id == wanted), None)
@@ -36,16 +33,6 @@ def way_words(plan: Plan, field: Field) -> str:
     return f"the {word} to {label[beyond[0]]}"
 
 
-def _short_labels(rooms: Sequence[Room]) -> dict[str, str]:
-    """What each room is called for short: of one that carries several names the first of them,
-    unless another room begins with it too."""
-    first = Counter(room.label.split(_AND)[0] for room in rooms)
-    return {
-        room.id: room.label.split(_AND)[0] if first[room.label.split(_AND)[0]] == 1 else room.label
-        for room in rooms
-    }
-
-
 def seam_words(plan: Plan, name: str) -> str:
     """`seam_named` of a plan's floor."""
     inputs = plan.inputs
@@ -58,7 +45,8 @@ def seam_named(floor: Floor, name: str) -> str:
     opening = next((one for one in floor.openings if one.id == name), None)
     if opening is None:
         return "the saw cut" if any(one.id == name for one in floor.saw_cuts) else name
-    rooms = [floor.room_by_id[room].label for room in dict.fromkeys(opening.rooms)]
+    label = short_labels(floor.rooms)
+    rooms = [label[room] for room in dict.fromkeys(opening.rooms)]
     if opening.kind == "outside" or len(opening.rooms) == 1:
         return f"the outside door of {rooms[0]}"
     word = _WORDS.get(opening.kind, "opening")

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from farwall.facts.defaults import DEFAULT_STAINS
 from farwall.facts.plan import Plan
+from farwall.floor.short_labels import short_labels
 from farwall.papers.wall_clock import Units
 from farwall.phrasebook import LANGUAGE
 from farwall.units import (
@@ -106,6 +107,12 @@ def _pieces(label: str) -> list[str]:
     words = label.split()[:8]
     ends = [(k, n) for k in range(len(words)) for n in range(k + 1, len(words) + 1)]
     return [label, *(" ".join(words[k:n]) for k, n in ends)]
+
+
+def short_room_names(plan: Plan, room_ids: Sequence[str]) -> list[str]:
+    """The same for short: of an open-plan room with several names the first of them."""
+    label = short_labels(plan.inputs.floor.rooms)
+    return [label.get(room_id, room_id) for room_id in room_ids]
 
 
 def room_names(plan: Plan, room_ids: Sequence[str]) -> list[str]:

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
+from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.papers.office.blocks import Block, Head, Own, Paper, Picture, Rows, Sign, Text, Words
 from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.stop_drawing import stop_svg
 from farwall.papers.office.stop_lines import Cut, Stop, cuts_of, stops_of
 from farwall.papers.run_sheet.margins import paper_for
-from farwall.papers.run_sheet.names import coat_ids
-from farwall.papers.words import length, room_names
+from farwall.papers.words import length, short_room_names
 from farwall.phrasebook import told
 
 _AT = {"door": "closed leaf", "cased": "mid-frame", "outside": "sill", "saw cut": "the cut"}
@@ -71,7 +71,7 @@ def _stop(ground: PaperGround, one: Stop) -> tuple[Text, ...]:
 
 
 def _where(ground: PaperGround, rooms: tuple[str, ...]) -> Text:
-    return Own(" – ".join(room_names(ground.plan, rooms)))
+    return Own(" – ".join(short_room_names(ground.plan, rooms)))
 
 
 def _long(ground: PaperGround, length_m: float) -> str:
@@ -89,15 +89,7 @@ def _begins(ground: PaperGround, field: Field | None) -> Text:
 
 
 def _field(ground: PaperGround, field: Field) -> str:
-    coats = coat_ids(ground.plan)
-    number = (
-        sorted(
-            (one for one in ground.plan.fields if one.coat == field.coat), key=lambda one: one.order
-        ).index(field)
-        + 1
-    )
-    coat = coats.index(field.coat) + 1 if field.coat in coats else 1
-    return told(f"coat {coat}, field {number}")
+    return told(f"field {numbered(ground.plan, field.id)}")
 
 
 def _cuts(ground: PaperGround, cuts: tuple[Cut, ...]) -> tuple[Block, ...]:

@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from farwall.acid.rinse_belief import More
 from farwall.facts.plan import Plan
+from farwall.floor.short_labels import short_labels
 from farwall.job.acid_day.washing.noun import Ends, SoFar, WashRoom
 from farwall.job.acid_day.washing.times import (
     EDGE_M_H,
@@ -123,6 +124,5 @@ def lanes(shape: BaseGeometry) -> tuple[str, int, int]:
 
 
 def _way_name(plan: Plan, way: str) -> str:
-    """What people call a room; a way out of the house is that of the room itself."""
-    rooms = {one.id: one.label for one in plan.inputs.floor.rooms}
-    return rooms.get(way, WAY_OUT if way else "")
+    """What people call a room, for short; a way out of the house is that of the room itself."""
+    return short_labels(plan.inputs.floor.rooms).get(way, WAY_OUT if way else "")
