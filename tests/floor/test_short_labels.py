@@ -3,7 +3,7 @@
 from tests.shapes import box
 
 from farwall.floor.nouns import Room
-from farwall.floor.short_labels import short_labels
+from farwall.floor.short_labels import short_labels, together
 
 AREA = box(0, 0, 3, 3)
 
@@ -25,3 +25,8 @@ def test_two_rooms_that_begin_alike_keep_all_their_names():
 
 def test_a_room_without_a_name_is_called_by_its_id():
     assert labels("") == ["r0"]
+
+
+def test_rooms_of_one_name_are_counted():
+    assert together(["Closet", "Bath", "Closet"]) == ["2 × Closet", "Bath"]
+    assert together([]) == []

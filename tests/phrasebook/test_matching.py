@@ -178,3 +178,9 @@ def test_what_is_to_be_bought_of_stains_that_farwall_named_is_spanish():
     bought = "Buy 1 × 5 gal light colour at 270.00 and 3 × 1 gal dark colour: 270.00 USD."
     said = in_spanish(bought, frozenset())
     assert said == "Compre 1 × 5 gal color claro a 270.00 y 3 × 1 gal color oscuro: 270.00 USD."
+
+
+def test_rooms_of_one_name_that_are_counted_are_names_as_well():
+    names = frozenset({"Walk-in closet", "Hall"})
+    told = in_spanish("First in 2 × Walk-in closet and Hall.", names)
+    assert told == "Primero en 2 × Walk-in closet y Hall."

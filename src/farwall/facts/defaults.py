@@ -9,6 +9,7 @@ it over.
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from dataclasses import replace
 
 from farwall.evidence import Rank
@@ -29,6 +30,13 @@ ALONE = (
     "The job says that no second adult is on site. Nobody works alone with acid: "
     "this plan is for a day on which somebody is there."
 )
+
+
+def own_stain_words(stains: Iterable[Stain]) -> frozenset[str]:
+    """Ids and names of stains that are the user's own; the names of the default stains are words
+    of ours, which another language changes, also where a job that we wrote tells them."""
+    words = {word for stain in stains for word in (stain.id, stain.name)}
+    return frozenset(words - {stain.name for stain in DEFAULT_STAINS} - {""})
 
 
 def settle(job: Job, *, starts_at: str = table.STARTS_AT) -> SettledJob:

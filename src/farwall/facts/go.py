@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Literal
 
+from farwall.floor.short_labels import together
 from farwall.nouns import dataclass
 
 GoWord = Literal["no", "ask", "go with", "go"]
@@ -43,6 +45,13 @@ class SlabTest:
     rank: str
     source: str
     care: str = ""
+
+    def first_in(self, labels: Mapping[str, str]) -> str:
+        """`First in Bath and 4 × Closet.` by what rooms are called; nothing where it is all."""
+        if not 0 < len(self.where) < len(labels):
+            return ""
+        names = together(labels.get(room, room) for room in self.where)
+        return f"First in {', '.join(names[:-1])}{' and ' * (len(names) > 1)}{names[-1]}."
 
 
 @dataclass(frozen=True)

@@ -1,9 +1,9 @@
-"""What rooms are called where there is little room for it."""
+"""What rooms are called where there is little room for it, and many of one name in a row."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from farwall.floor.nouns import Room
 
@@ -19,3 +19,9 @@ def short_labels(rooms: Sequence[Room]) -> dict[str, str]:
         room.id: room.label.split(_AND)[0] if first[room.label.split(_AND)[0]] == 1 else room.label
         for room in rooms
     }
+
+
+def together(names: Iterable[str]) -> list[str]:
+    """Each name once, in the order of the first, counted where several are called so:
+    `Bath`, `4 × Closet`."""
+    return [name if n == 1 else f"{n} × {name}" for name, n in Counter(names).items()]

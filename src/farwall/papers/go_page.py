@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from farwall.evidence import Rank
+from farwall.facts.defaults import own_stain_words
 from farwall.facts.go import Finding, Go, SlabTest
 from farwall.facts.job import Job
 from farwall.facts.plain import plain as plain_facts
@@ -20,7 +21,6 @@ from farwall.papers.run_sheet.margins import Paper, paper_for
 from farwall.papers.square import square
 from farwall.papers.svg import plain
 from farwall.papers.wall_clock import Units
-from farwall.papers.words import listed
 from farwall.phrasebook import speaking
 
 SIGNED = (
@@ -47,7 +47,7 @@ def go_pdf(
     home = Path(str(files("farwall.papers.run_sheet")))
     name = job.name or job.id or "The job"
     rooms = {word for room in job.floor.rooms for word in (room.id, room.label)}
-    stains = {word for stain in job.stains for word in (stain.id, stain.name)}
+    stains = own_stain_words(job.stains)
     size, qr = paper_for(units, paper or job.wishes.paper), square(screens, "survey")
     with speaking(job.wishes.language, rooms | stains | {name}):
         footer = foot_line(
@@ -104,10 +104,9 @@ def _row(one: Finding) -> dict[str, str]:
 
 def _test(one: SlabTest, job: Job) -> dict[str, str]:
     label = {room.id: room.label for room in job.floor.rooms}
-    some = one.where if len(one.where) < len(label) else ()
-    at = f" First in {listed([label.get(room, room) for room in some])}." if some else ""
-    before = f"{one.care.removesuffix(HIDE).strip()} " if one.care not in {"", HIDE} else ""
-    return {"name": f"{one.count} × {one.test}", "words": plain(before + one.how + at)}
+    before = one.care.removesuffix(HIDE).strip()
+    said = " ".join(filter(None, (before, one.how, one.first_in(label))))
+    return {"name": f"{one.count} × {one.test}", "words": plain(said)}
 
 
 _NO, _WITH = "What says no:", "To go with:"

@@ -78,9 +78,16 @@ def quantity_in_spanish(text: str) -> str | None:
 
 
 @cache
-def _row_of(names: frozenset[str]) -> re.Pattern[str]:
+def _one_of(names: frozenset[str]) -> str:
+    """Any of them, counted or not: `Hall`, `4 × Closet`."""
     one = "|".join(re.escape(name) for name in sorted(names, key=len, reverse=True))
-    return re.compile(rf"(?:{one})(?:(?:, | and | y | or )(?:{one}))*")
+    return rf"(?:\d+ × )?(?:{one})"
+
+
+@cache
+def _row_of(names: frozenset[str]) -> re.Pattern[str]:
+    one = _one_of(names)
+    return re.compile(rf"{one}(?:(?:, | and | y | or ){one})*")
 
 
 def names_in_spanish(text: str, names: frozenset[str]) -> str | None:
@@ -89,8 +96,7 @@ def names_in_spanish(text: str, names: frozenset[str]) -> str | None:
         return text
     if not names or not _row_of(names).fullmatch(text):
         return None
-    one = _row_of(names).pattern.partition(")(?:(?:")[0] + ")"
-    pieces = re.split(rf"({one})", text)
+    pieces = re.split(rf"({_one_of(names)})", text)
     return "".join(
         {" and ": " y ", " or ": " o "}.get(piece, piece) for piece in pieces if piece is not None
     )

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from farwall.evidence import Rank
 from farwall.facts.go import GoWord, Stage
 from farwall.facts.job import Job
+from farwall.floor.short_labels import together
 from farwall.nouns import dataclass
 
 WITH: GoWord = "go with"
@@ -51,5 +52,5 @@ class Rule:
 def named(job: Job, rooms: tuple[str, ...] | list[str]) -> str:
     """What people call these rooms, in one line."""
     label = {room.id: room.label for room in job.floor.rooms}
-    words = [label.get(room, room) for room in rooms]
+    words = together(label.get(room, room) for room in rooms)
     return " and ".join([", ".join(words[:-1]), words[-1]] if len(words) > 1 else words)

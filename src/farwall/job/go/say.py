@@ -63,10 +63,8 @@ def in_short(go: Go, *, most: int = 3, reasons: bool = False) -> str:
 
 
 def _test(one: SlabTest, labels: Mapping[str, str]) -> str:
-    some = one.where if len(one.where) < len(labels) else ()
-    at = f" First in {', '.join(labels.get(room, room) for room in some)}." if some else ""
-    care = f" {one.care}" if one.care else ""
-    return f"  {one.count} × {one.test}: {one.how}{at}{care} ({one.source})"
+    said = " ".join(filter(None, (one.how, one.first_in(labels), one.care)))
+    return f"  {one.count} × {one.test}: {said} ({one.source})"
 
 
 def _told(one: Finding) -> Sequence[str]:

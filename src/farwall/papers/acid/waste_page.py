@@ -9,6 +9,7 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
+from farwall.facts.defaults import own_stain_words
 from farwall.facts.job import Job
 from farwall.job.acid_day.ground import Ground
 from farwall.job.acid_day.waste.figures import figure, range_of
@@ -47,7 +48,7 @@ def waste_page_pdf(ground: Ground, part: Waste, *, screens: str = "") -> bytes:
     home = Path(str(files("farwall.papers.run_sheet")))
     job = ground.job
     rooms = {word for room in job.floor.rooms for word in (room.id, room.label)}
-    stains = {word for stain in job.stains for word in (stain.id, stain.name)}
+    stains = own_stain_words(job.stains)
     name = job.name or job.id or "The job"
     with speaking(job.wishes.language, rooms | stains | {name}):
         data = in_language(page_words(ground, part), job.wishes.units)

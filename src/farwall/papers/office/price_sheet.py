@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from farwall.floor.short_labels import together
 from farwall.job.office.priced import KeptGear, OfferPriced, Priced, RoomMoney
 from farwall.papers.office.blocks import Block, Head, Own, Paper, Rows, Text, Words
 from farwall.papers.office.figures import money_said
@@ -184,5 +185,5 @@ def _rooms(ground: PaperGround, found: Priced) -> Rows:
 def _losing(rooms: tuple[RoomMoney, ...]) -> Iterator[str]:
     losing = [one for one in rooms if one.loses]
     for do in dict.fromkeys(one.do for one in losing):
-        names = ", ".join(one.name for one in losing if one.do == do)
+        names = ", ".join(together(one.name for one in losing if one.do == do))
         yield f"{names}: {do}"

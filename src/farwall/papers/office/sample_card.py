@@ -31,7 +31,7 @@ from farwall.papers.office.ground import PaperGround
 from farwall.papers.office.sample_looks import looks_drawn
 from farwall.papers.run_sheet.margins import paper_for
 from farwall.papers.wall_clock import Units
-from farwall.phrasebook import speaking
+from farwall.phrasebook import speaking, told
 from farwall.units import KG_PER_LB, M2_PER_FT2, f_from_c, ft2_from_m2, gal_from_l
 
 MOST_SAMPLES = 3
@@ -114,7 +114,7 @@ def _facts(job: Job, coat: Coat | None, stain: Stain | None) -> Facts:
         (
             ("House", _line(job.name)),
             ("Coat", _line(str(job.coats.index(coat) + 1) if coat else "")),
-            ("Stain, by its own name", _line(name)),
+            ("Stain, by its own name", _line(told(name))),
             ("Lot", _line(lots)),
         ),
         2,

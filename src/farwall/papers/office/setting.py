@@ -9,6 +9,7 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any
 
+from farwall.facts.defaults import own_stain_words
 from farwall.facts.firm import Address, Firm
 from farwall.papers.glyphs import missing_words, strings_in
 from farwall.papers.lettering import clipped, text_width
@@ -107,10 +108,10 @@ def _inner(size: PaperSize) -> float:
 
 
 def own_names(ground: PaperGround) -> set[str]:
-    """Names that are the user's own and no words of ours."""
+    """Names that are the user's own and no words of ours: `light colour` is one of ours."""
     job = ground.job
     found = {word for room in job.floor.rooms for word in (room.id, room.label)}
-    found |= {word for stain in job.stains for word in (stain.id, stain.name)}
+    found |= own_stain_words(job.stains)
     found |= {coat.id for coat in job.coats} | {one.name for one in job.workers}
     found |= {job.name, job.id, job.firm.name, job.customer.name, job.builder.name}
     return found - {""}

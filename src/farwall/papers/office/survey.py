@@ -213,10 +213,9 @@ def _tests(job: Job, tests: tuple[SlabTest, ...]) -> tuple[Block, ...]:
 
 
 def _test(one: SlabTest, label: dict[str, str]) -> str:
-    some = one.where if len(one.where) < len(label) else ()
-    at = f" First in {listed([label.get(room, room) for room in some])}." if some else ""
-    before = f"{one.care.removesuffix(HIDE).strip()} " if one.care not in {"", HIDE} else ""
-    return f"{one.count} × {one.test}. {before}{one.how}{at}"
+    before = one.care.removesuffix(HIDE).strip()
+    said = " ".join(filter(None, (before, one.how, one.first_in(label))))
+    return f"{one.count} × {one.test}. {said}"
 
 
 def _days(value: float) -> str:

@@ -79,9 +79,7 @@ def _line(one: Finding) -> Line:
 
 
 def _test(one: SlabTest, labels: dict[str, str]) -> TestLine:
-    where = ", ".join(labels.get(room, room) for room in one.where)
-    some = where if len(one.where) < len(labels) else ""
     test = said("go-test", count=one.count, test=one.test, how=told(one.how))
     rank = told(rank_words(one.rank, one.source))
-    first = told(f"First in {some}.") if some else ""
+    first = told(one.first_in(labels))
     return TestLine(f"{test} {first}".strip(), told(one.care), rank)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 
+from farwall.facts.defaults import own_stain_words
 from farwall.facts.job import Job
 from farwall.phrasebook import speaking
 from farwall.web.words import LANGUAGE
@@ -14,7 +15,7 @@ from farwall.web.words import LANGUAGE
 def speaking_here(job: Job) -> Iterator[None]:
     """Meanwhile the phrasebook speaks as the page does; what it does not hold stays English."""
     names = [room.label for room in job.floor.rooms]
-    names += [name for stain in job.stains for name in (stain.id, stain.name)]
+    names += own_stain_words(job.stains)
     names += [coat.id for coat in job.coats]
     with speaking("es" if LANGUAGE.get() == "es" else "en", names):
         yield

@@ -68,9 +68,9 @@ def test_a_room_that_loses_is_named_with_what_helps_and_nothing_is_headed_that_i
         "linen", "Linen", 2.8, "170.38", "165.87", "-4.51", loses=True,
         do="Price the job as a whole.", cost_low="138.25", cost_high="206.35",
     )  # fmt: skip
-    said = priced_said(replace(FOUND, rooms=(room,)))
-    assert said[-1] == (
-        "Linen costs 170 (138 to 206) and brings 166 by its floor. Price the job as a whole."
-    )
+    closet = replace(room, room="c", name="Closet")
+    said = priced_said(replace(FOUND, rooms=(room, closet, closet)))
+    assert said[-4].split() == ["Linen", "170", "138", "to", "206", "166"]
+    assert said[-1] == "Linen, 2 × Closet: Price the job as a whole."
     bare = priced_said(replace(FOUND, added=(), drivers=(), gear=()))
     assert not any(one.startswith(("Added", "What drives", "Gear", "Offers")) for one in bare)

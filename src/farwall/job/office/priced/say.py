@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from farwall.floor.short_labels import together
 from farwall.job.office.columns import columns
 from farwall.job.office.priced.kept import IN_VAN
 from farwall.job.office.priced.noun import Priced
@@ -120,13 +121,18 @@ def _drivers(found: Priced) -> Iterator[str]:
 
 def _rooms(found: Priced) -> Iterator[str]:
     losing = [one for one in found.rooms if one.loses]
-    if losing:
-        yield ""
-    for one in losing:
-        yield (
-            f"{one.name} costs {whole_said(one.cost)} ({_span(one.cost_low, one.cost_high)}) and "
-            f"brings {whole_said(one.price)} by its floor. {one.do}"
-        )
+    if not losing:
+        return
+    rows = [
+        (one.name, whole_said(one.cost), _span(one.cost_low, one.cost_high), whole_said(one.price))
+        for one in losing
+    ]
+    yield ""
+    head = ("Rooms that lose", "cost", "low to high", "brought by their floor")
+    yield from columns([head, *rows], right=(1, 2, 3))
+    for do in dict.fromkeys(one.do for one in losing):
+        names = together(one.name for one in losing if one.do == do)
+        yield f"{', '.join(names)}: {do}"
 
 
 def _span(low: str, high: str) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
+from farwall.floor.short_labels import together
 from farwall.job.office import Office, OfficeGround
 from farwall.job.office.priced import IN_VAN, Cost, OfferPriced, Priced
 from farwall.papers.words import area, names_in
@@ -137,4 +138,5 @@ def _losing(found: Priced) -> Iterator[tuple[str, object]]:
     """Rooms that lose, together by what helps them."""
     losing = [one for one in found.rooms if one.loses]
     for do in dict.fromkeys(one.do for one in losing):
-        yield ", ".join(one.name for one in losing if one.do == do), told_on_page(do)
+        names = together(one.name for one in losing if one.do == do)
+        yield ", ".join(names), told_on_page(do)
