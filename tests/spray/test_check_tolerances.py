@@ -120,6 +120,15 @@ def a_band_takes_more_than_the_widest_overlap_by(plan: Plan, litres: float) -> N
     band(plan, 1)["litres"] += 4.2 * 0.305 * 0.2 + litres
 
 
+@case("two sprayers side by side", "edited", 0.0098, 0.0102)
+def two_side_by_side_each_lap_onto_the_other_by_more_than(plan: Plan, litres: float) -> None:
+    """1 m of border between two bands sprayed at once: either may wet 0.305 m of the other's."""
+    tops = [one for one in plan["fields"][0]["bands"] if one["order"] <= 2]
+    assert {one["sprayer"] for one in tops} == {1, 2}
+    for one in tops:
+        one["litres"] += 1.0 * 0.305 * 0.2 + litres
+
+
 @case(REFILL, "edited", 0.0495, 0.0505)
 def a_refill_is_quicker_than_the_tools_by(plan: Plan, minutes: float) -> None:
     """Not quicker than the quicker of a refill (3 min) and a swap (0.5 min)."""
