@@ -54,6 +54,11 @@ def test_a_worse_pictogram_stands_for_a_lesser_un_ghs_1_4_10_5_3_1_from_memory(c
     assert pictograms(codes) == shown
 
 
+@pytest.mark.parametrize("code", ["H315", "H319", "H335", "H302", "H317"])
+def test_the_exclamation_mark_stands_where_nothing_worse_does(code):
+    assert pictograms((code,)) == (PICTOGRAM_OF[code],) == ("ghs07",)
+
+
 def test_one_danger_is_enough():
     assert signal(("H302", "H314")) == "danger"
     assert signal(("H302", "H319")) == "warning"

@@ -63,6 +63,37 @@ def test_copper_in_water_by_hand(percent, codes):
     assert found & {"H400", "H410", "H411", "H412"} == codes
 
 
+@pytest.mark.parametrize(
+    ("name", "percent", "codes"),
+    [
+        # Strong acid from 0.04 % burns; a salt that irritates skin does from 10 %, tables 3.2.3.
+        ("iron(III) chloride", 10.0, {"H315", "H318"}),
+        ("iron(III) chloride", 9.9, {"H318"}),
+        # Serious damage to the eye: from 3 %, and ten times its share irritates from 10 %, 3.3.3.
+        ("iron(III) chloride", 3.0, {"H318"}),
+        ("iron(III) chloride", 2.9, {"H319"}),
+        ("iron(III) chloride", 1.0, {"H319"}),
+        ("iron(III) chloride", 0.9, set()),
+        ("calcium chloride", 10.0, {"H319"}),
+        ("calcium chloride", 9.9, set()),
+        # A base that burns, and no acid: 5 % for skin, ten times its share irritates from 10 %.
+        ("ammonia water", 5.0, {"H314"}),
+        ("ammonia water", 4.9, {"H315", "H318"}),
+        ("ammonia water", 2.9, {"H315", "H319"}),
+        ("ammonia water", 0.9, set()),
+    ],
+)
+def test_skin_and_eyes_by_hand(name, percent, codes):
+    """The stronger word stands for the weaker: H314 for the rest, H318 for H319."""
+    found = set(hazard_codes({name: percent}))
+    assert found & {"H314", "H315", "H318", "H319"} == codes
+
+
+def test_organs_from_one_percent():
+    assert "H373" in hazard_codes({"manganese(II) chloride": 1.0})
+    assert "H373" not in hazard_codes({"manganese(II) chloride": 0.9})
+
+
 def test_what_is_not_listed_counts_for_nothing():
     assert hazard_codes({"other": 100.0}) == ()
     assert hazard_codes({}) == ()

@@ -41,6 +41,39 @@ def test_rag_and_ph_decide(rounds, verdict, code):
     assert (found.verdict, found.code) == (verdict, code)
 
 
+@pytest.mark.parametrize(
+    ("phs", "code"),
+    [
+        ((6.49,), "acid"),
+        ((6.5,), "low"),
+        ((8.0, 6.9), "low"),
+        ((7.0,), "clean"),
+        ((8.5,), "clean"),
+        ((7.5, 8.6), "alkaline"),
+    ],
+)
+def test_the_ends_of_the_window_pass_and_the_worse_of_two_readings_counts(phs, code):
+    """The tap reads 7.5: from 7 to 8.5 passes; below 6.5 acid is left."""
+    assert step(("clean", phs)).code == code
+
+
+def test_a_high_ph_that_falls_from_one_rinse_to_the_next_is_rinsed_on():
+    """It rose first: what counts is the rinse just before, 11 to 10.4, not the first one's 9.5."""
+    assert step(("clean", (9.5,)), ("clean", (11.0,)), ("clean", (10.4,))).code == "alkaline"
+    assert step(("clean", (11.0,)), ("clean", (10.6,))).code == "compare"
+
+
+@pytest.mark.parametrize(
+    ("l_per_m2", "top", "rinses"), [(1.2, 10.8, (3, 4, 7)), (2.4, 11.15, (3, 4, 5))]
+)
+def test_rinses_that_thin_a_base_by_hand(l_per_m2, top, rinses):
+    """Hand-worked down to pH 8.5. At 1.2 L/m² a rinse leaves 0.15, 0.25, 0.45: pH falls by 0.8239,
+    0.6021, 0.3468, and 2.3 takes 2.8, 3.8, 6.6 of them. Twice the water leaves 0.15 / 1.85, 0.25 /
+    1.75, 0.45 / 1.55: 1.0911, 0.8451, 0.5371 each, and 2.65 takes 2.4, 3.1, 4.9."""
+    found = next_step(room(("clean", (8.0, top))), wanted=TAP, l_per_m2=l_per_m2).more
+    assert (found.low, found.likely, found.high) == rinses
+
+
 def test_high_ph_with_a_clean_rag_is_not_rinsed_for_ever():
     high = ("clean", (9.5,))
     assert step(high).code == "alkaline"
@@ -57,6 +90,23 @@ def test_the_unstained_patch_and_the_sealers_sheet_decide_what_high_ph_is(most, 
     assert (found.code, found.sealer) == ("new-concrete", borne)
     assert step(("clean", (11.0,)), wanted=wanted).code == "alkaline"
     assert step(("grey", (9.5,)), wanted=wanted).verdict == "rinse"
+
+
+@pytest.mark.parametrize(
+    ("phs", "most", "code", "borne"),
+    [
+        ((10.0,), 10.0, "new-concrete", True),
+        ((10.0,), 9.9, "new-concrete", False),
+        ((9.0, 10.0), 9.5, "new-concrete", False),
+        ((10.1,), 11.0, "alkaline", None),
+        ((9.0, 10.1), 11.0, "alkaline", None),
+    ],
+)
+def test_alike_is_within_half_a_unit_of_the_unstained_patch_and_the_higher_reading_counts(
+    phs, most, code, borne
+):
+    found = step(("clean", phs), wanted=Wanted(7.5, unstained_ph=9.5, sealer_most_ph=most))
+    assert (found.code, found.sealer) == (code, borne)
 
 
 def test_powder_next_morning_asks_for_another_rinse():

@@ -79,6 +79,46 @@ def test_at_its_limit_is_not_below_it():
     assert compared(replace(CLEAN, copper_mg_l=1.0), WORD, DAY).word == "above"
 
 
+@pytest.mark.parametrize(
+    ("found_ph", "why"),
+    [
+        (5.5, ("Its pH is 5.5, and at least 5.5 is asked.",)),
+        (5.6, ()),
+        (9.9, ()),
+        (10.0, ("Its pH is 10, and at most 10 is asked.",)),
+        (11.0, ("Its pH is 11, and at most 10 is asked.",)),
+    ],
+)
+def test_a_ph_has_to_lie_between_the_two_that_were_named(found_ph, why):
+    assert compared(replace(CLEAN, found_ph=found_ph), WORD, DAY).why == why
+
+
+METALS = ("copper_mg_l", "chromium_mg_l", "chromium_vi_mg_l", "manganese_mg_l", "iron_mg_l",
+          "zinc_mg_l", "solids_mg_l")  # fmt: skip
+
+
+@pytest.mark.parametrize("key", METALS)
+def test_each_thing_that_was_named_is_compared_and_has_to_be_tested(key):
+    word = replace(WORD, limits=replace(LIMITS, **{key: 2.0}))
+    known = replace(CLEAN, copper_mg_l=0.4)
+    assert (
+        compared(replace(known, **{key: 1.9}), word, DAY).word == "below every limit that was named"
+    )
+    assert compared(replace(known, **{key: 2.0}), word, DAY).word == "above"
+    assert compared(replace(known, **{key: None}), word, DAY).word == "not allowed to say"
+
+
+def test_a_hauler_who_names_only_the_highest_ph_has_named_a_limit():
+    hauled = replace(WORD, way="hauled", limits=SewerLimits(most_ph=10))
+    assert compared(CLEAN, hauled, DAY).word == "below every limit that was named"
+    untested = compared(WaterTest(copper_mg_l=0.4), hauled, DAY)
+    assert untested.why == ("Its pH was not tested.",)
+
+
+def test_a_word_without_a_last_day_holds_for_365_days():
+    assert faults_of(replace(WORD, on="2026-05-04"), DAY) == ()
+
+
 def test_one_limit_broken_wins_over_what_is_missing():
     test = WaterTest(copper_mg_l=3)
     assert compared(test, replace(WORD, who=""), DAY).word == "above"
@@ -89,6 +129,9 @@ def test_hazards_by_the_federal_tests():
     assert hazards_of(WaterTest(found_ph=12.5))
     assert hazards_of(WaterTest(chromium_vi_mg_l=5.0))[0].endswith("D007.")
     assert hazards_of(WaterTest(found_ph=7, chromium_mg_l=4.9)) == ()
+    assert len(hazards_of(WaterTest(chromium_mg_l=4.9, chromium_vi_mg_l=5.1))) == 1
+    assert len(hazards_of(WaterTest(chromium_mg_l=5.1, chromium_vi_mg_l=0.1))) == 1
+    assert len(hazards_of(WaterTest(found_ph=2.0, chromium_mg_l=5.0))) == 2
 
 
 some = st.none() | st.floats(0, 100)

@@ -7,7 +7,16 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from tests.strategies import air
 
-from farwall.air.clocks import DAY_MIN, Timed, dry_to_recoat, edge_budget, open_time
+from farwall.air.clocks import (
+    DAY_MIN,
+    REPEAT_HIGH,
+    REPEAT_LOW,
+    Timed,
+    dry_to_recoat,
+    edge_budget,
+    open_time,
+    within_a_day,
+)
 from farwall.air.conditions import Conditions
 from farwall.air.evaporation import evaporation
 from farwall.air.film import minutes_to_dry, wet_film_mm
@@ -135,6 +144,52 @@ def test_half_of_a_timed_sample_by_hand():
     span = open_time(Conditions(), timed=Timed(9.0, Conditions()))
     assert span.low == pytest.approx(7.2)
     assert edge_budget(span, sample_min=9.0).value == pytest.approx(4.5)
+
+
+@pytest.mark.parametrize(
+    ("sample_min", "learned", "budget_min"),
+    [
+        (None, None, 10.0),
+        (30.0, None, 8.0),  # half of what the sample foretells for now, 16 min
+        (14.0, None, 7.0),  # half of the sample as measured
+        (None, (5.0, 14.0), 5.0),
+        (None, (12.0, 14.0), 7.0),  # half of what the sightings foretell
+        (None, (12.0, 30.0), 12.0),  # what was seen stands in for the 10 min
+        (None, (12.0, None), 12.0),
+    ],
+)
+def test_the_smallest_of_what_bounds_an_edge_by_hand(sample_min, learned, budget_min):
+    """An open time of 10 min, 16 likely; learned: low and likely of what was seen on the floor."""
+    span = Span(10.0, 16.0, 40.0, Rank.PRACTICE, "")
+    seen = None if learned is None else Span(*learned, 60.0, Rank.LEARNED, "")
+    found = edge_budget(span, sample_min=sample_min, learned=seen)
+    assert found.value == pytest.approx(budget_min)
+
+
+@pytest.mark.parametrize(
+    ("ends_min", "within"),
+    [
+        ((1000, 1440, 1440), (1000, 1440, 1440)),
+        ((1000, 1441, 1500), (1000, None, None)),
+        ((1000, 1440, 1441), (1000, 1440, None)),
+        ((1500, 2000, None), (1440, None, None)),
+    ],
+)
+def test_a_wait_of_more_than_a_day_has_no_end(ends_min, within):
+    found = within_a_day(Span(*ends_min, Rank.PRACTICE, ""))
+    assert (found.low, found.likely, found.high) == within
+
+
+def test_a_samples_ends_span_relations_that_do_not_agree_about_the_change():
+    """On a cold slab one says much less, in hot air one says more than the likely change."""
+    timed = Timed(9.0, Conditions(), drop_s=10.0)
+    cold = open_time(Conditions(surface_c=12, air_c=15, rh_percent=70), timed=timed)
+    hot = open_time(Conditions(surface_c=26, air_c=40, rh_percent=45), timed=timed)
+    assert cold.likely is not None
+    assert cold.low < 0.9 * REPEAT_LOW * cold.likely
+    assert hot.likely is not None
+    assert hot.high is not None
+    assert hot.high > 1.05 * REPEAT_HIGH * hot.likely
 
 
 @pytest.mark.parametrize("slab_f", [49.9, 85.1, 32, 110])

@@ -1,5 +1,7 @@
 """The next coat: what may never happen, whatever was seen."""
 
+import math
+
 import numpy as np
 import pytest
 
@@ -7,7 +9,15 @@ from farwall.bench.colour import WAYS, score_foreseen, score_jobs
 from farwall.colour.belief import Seen, believe
 from farwall.colour.dose import Laid
 from farwall.colour.foresight import darkest, foreseen
-from farwall.colour.next_coat import MOST_TOO_DARK, Outlook, Way, chosen_of, next_coat
+from farwall.colour.next_coat import (
+    MOST_TOO_DARK,
+    WORST_SHARE,
+    Outlook,
+    Way,
+    chosen_of,
+    next_coat,
+    outlooks,
+)
 
 BARE, ONE, STRONG = (56.0, 0.5, 1.5), (46.0, 5.0, 10.0), (40.0, 7.0, 13.0)
 SEEN = (
@@ -132,3 +142,21 @@ def test_a_blurred_sample_never_makes_a_way_look_safer_than_the_bound_allows(bel
         for found in (sharp, blurred)
     ]
     assert safe[1] <= safe[0]
+
+
+def test_an_outlook_is_told_from_the_draws_as_plain_sums_say(belief):
+    """The mean and its range of what may come; the chance that a darkest patch is 3 L too dark."""
+    sample, blur = (44.0, 6.0, 12.0), math.hypot(0.45, 2.0 * belief.prior.photo[0])
+    ways = (None, WAYS[0], WAYS[-1])
+    coats = [() if way is None else (way.laid,) for way in ways]
+    draws = foreseen(belief, coats)
+    worst = darkest(belief, coats, share=WORST_SHARE)
+    found = outlooks(belief, (), ways, sample_lab=sample, dark_range=3.0, sample_blur=2.0)
+    for n, one in enumerate(found):
+        gaps = draws[:, n, 0] - 44.0
+        assert one.lab == pytest.approx(tuple(draws[:, n].mean(axis=0)), abs=1e-9)
+        assert one.gap == pytest.approx(gaps.mean(), abs=1e-9)
+        assert one.gap_low == pytest.approx(np.quantile(gaps, 0.1), abs=1e-9)
+        assert one.gap_high == pytest.approx(np.quantile(gaps, 0.9), abs=1e-9)
+        dark = [0.5 * math.erfc(-(41.0 - each) / blur / math.sqrt(2)) for each in worst[:, n]]
+        assert one.too_dark == pytest.approx(sum(dark) / len(dark), abs=1e-9)

@@ -99,8 +99,9 @@ def test_a_strength_that_no_sheet_gave_is_not_made_up():
 
 
 @pytest.mark.parametrize(
-    "amounts", [{}, {"total_l": 4, "stain_l": 2}, {"total_l": 0}, {"stain_l": -1}]
-)
+    "amounts", [{}, {"total_l": 4, "stain_l": 2}, {"total_l": 0}, {"stain_l": -1},
+                {"total_l": math.inf}, {"stain_l": math.nan}]
+)  # fmt: skip
 def test_one_amount_above_nothing_is_asked_for(amounts):
     with pytest.raises(Refused):
         make_batch(cut=EVEN, **amounts)

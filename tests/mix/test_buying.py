@@ -63,9 +63,11 @@ def test_more_than_one_container_or_lot_is_boxed():
     sand, _ = purchases(DEMANDS, settle(JOB))
     single = purchases([replace(DEMANDS[0], ready_l=4.0)], settle(JOB))[0]
     lots = replace(JOB, stains=(Stain("sand", lots=("A", "B")),), coats=JOB.coats[:1])
+    one_lot = replace(lots, stains=(Stain("sand", lots=("A",)),))
     assert sand.boxed
     assert not single.boxed
     assert purchases([replace(DEMANDS[0], ready_l=4.0)], settle(lots))[0].boxed
+    assert not purchases([replace(DEMANDS[0], ready_l=4.0)], settle(one_lot))[0].boxed
 
 
 def test_it_is_told_in_plain_values_with_money_as_text():

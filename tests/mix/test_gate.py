@@ -128,6 +128,21 @@ def test_the_parts_of_the_budget_add_up_to_the_whole(chance, count):
     assert all(part > 0 for part in parts)
 
 
+@pytest.mark.parametrize(("each_l", "mixed"), [(1.0, 2.33141), (3.0, 6.99422), (3.05, 6.1)])
+def test_a_small_reserve_is_mixed_at_once_and_a_larger_one_when_the_slab_has_told_by_hand(
+    each_l, mixed
+):
+    """Hand-worked, two alike fields, spread 20 %: the variance of the logarithm is ln 1.04 =
+    0.0392207, a fifth of it the field's own. One field as believed leaves a fifth of the job's
+    part, 0.0062753; with the field's 0.0078441 the second asks for exp(2.408916 x 0.118825) =
+    1.33141 times its litres (2.408916: the normal quantile of 1 - 0.008). The likely need of both
+    is 2, the reserve 0.33141 times one: at 3 L each that is 0.994 L, at 3.05 L each 1.011 L."""
+    fields, belief, parts = (each_l, each_l), first_belief(20), (0.002, 0.008)
+    assert morning_l(fields, belief=belief, chances=parts) == pytest.approx(mixed, rel=1e-5)
+    later = planned_mixes(fields, belief=belief, chances=parts)[1:]
+    assert [one.before for one in later] == ([1] if each_l > 3 else [])
+
+
 @given(litres, spreads, chances, st.floats(0.0, 60.0))
 def test_nothing_is_mixed_at_an_open_gate_and_enough_at_a_shut_one(fields, spread, chance, have):
     belief, parts = first_belief(spread), budget(chance, len(fields))

@@ -1,5 +1,6 @@
 """The leaner way: its mixes, its gates, and the table of what to mix by what is left."""
 
+import itertools
 import math
 
 import pytest
@@ -92,6 +93,27 @@ def test_a_thirstier_slab_begins_on_more_and_goes_on_with_more():
         go_on = [one.go_on_l for one in ifs]
         assert begins == sorted(begins)
         assert go_on == sorted(go_on)
+
+
+def test_a_look_begins_on_what_all_fields_before_have_taught_by_hand():
+    """Hand-worked: four fifths of the variance are the job's, so that three fields which took 1.5
+    times teach 3 x 0.8 / (3 x 0.8 + 0.2) = 0.923077 of ln 1.5: 10 L x exp(0.374276) = 14.5394 L."""
+    _, ifs = look_tables(ahead(), BELIEF)[0]
+    assert ifs[0].begin_l == pytest.approx(10.0)
+    assert ifs[-1].begin_l == pytest.approx(14.5394, abs=1e-4)
+
+
+def test_rows_of_what_is_left_lie_a_pint_apart_up_to_going_on():
+    pint = 0.473176473
+    gaps = 0
+    for _, ifs in look_tables(ahead(), BELIEF):
+        for one in ifs:
+            lefts = [row.left_l for row in one.rows]
+            assert not lefts or one.go_on_l - lefts[-1] < pint + 1e-6
+            for low, high in itertools.pairwise(lefts):
+                assert high - low == pytest.approx(pint)
+                gaps += 1
+    assert gaps > 10
 
 
 def needs(bands=BANDS):

@@ -116,6 +116,16 @@ def test_what_is_bought_is_enough_and_its_cost_is_the_sum(need_l, shelf, spare):
     assert found.cost == sum(Decimal(one.price) * count for one, count in found.containers)
 
 
+def test_sizes_that_share_no_measure_are_told_finely_apart_by_hand():
+    """Hand-worked: two of 1.37 L hold 2.74 L, enough for 2.735 L; told in 64ths they would be
+    2.72 L and a third be bought. The hopeful sum is no lower here: one of each holds 2.37 L."""
+    shelf = [Container(1.0, "10.00"), Container(1.37, "11.00")]
+    for hopeful in (False, True):
+        found = pack(2.735, shelf, hopeful=hopeful)
+        assert [(one.size_l, count) for one, count in found.containers] == [(1.37, 2)]
+        assert found.cost == Decimal("22.00")
+
+
 def test_what_cannot_be_bought_is_refused():
     with pytest.raises(Refused, match="No sizes"):
         pack(1.0, [])

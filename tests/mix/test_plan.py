@@ -17,7 +17,7 @@ from farwall.facts.defaults import settle
 from farwall.facts.job import Coat, Job, Stain, Wishes
 from farwall.facts.samples import Sample
 from farwall.floor.nouns import Exit
-from farwall.mix.plan import FieldNeed, plan_mixes
+from farwall.mix.plan import OWN_SHARE, FieldNeed, plan_mixes
 from farwall.units import gal_from_l, l_from_gal
 
 HOUSE = Job(
@@ -102,6 +102,24 @@ def test_stain_is_bought_by_the_stain_over_all_coats_that_use_it():
     assert bought.lots == ("A1", "A2")
 
 
+def test_stain_is_bought_for_all_fields_at_the_jobs_certainty_by_hand():
+    """Hand-worked: 6 and 12 L, spread 20 %, 99 %. Variances 0.0313766 of the job and 0.0078441 of
+    each field; the sum as one log-normal has a mean logarithm of 2.892110 and a deviation of
+    0.189055: exp(2.892110 + 2.326348 x 0.189055) = 27.992 L, half of it stain. Of these 22.4 L are
+    planned: the rest stays uncut, and is bought all the same."""
+    sand, _ = plan_mixes(FIELDS, settle(HOUSE)).bought
+    assert sand.ready_l == pytest.approx(13.996, abs=1e-3)
+
+
+def test_never_less_is_bought_than_the_day_plans_to_mix_by_hand():
+    """Hand-worked: one field of 18 L in each of two coats, each with half of the chance of 1 %.
+    The gate asks for 18 x exp(2.575829 x 0.198042) = 29.979 L; 99 % alone for 28.535 L."""
+    fields = [FieldNeed("all", "first", 18.0), FieldNeed("all", "second", 18.0)]
+    plan = plan_mixes(fields, settle(HOUSE))
+    assert litres(plan.mixes[0]) == pytest.approx(29.979, abs=1e-3)
+    assert plan.bought[0].ready_l == pytest.approx(29.979 / 2, abs=1e-3)
+
+
 def test_what_is_bought_is_told_in_plain_values_with_money_as_text():
     buying = plan_mixes(FIELDS, settle(HOUSE)).buying
     assert buying["certainty_percent"] == 99
@@ -135,6 +153,28 @@ def test_gates_and_the_usual_rule_stand_in_the_plain_values_for_the_papers():
     assert plan.buying["batches"][0]["mix"] == plan.mixes[0].id
     assert sum(plan.buying["batches"][0]["tanks_l"]) == pytest.approx(litres(plan.mixes[0]))
     json.dumps(plan.buying, allow_nan=False)
+
+
+@pytest.mark.parametrize("told", ["hcl_percent_low", "hcl_percent_high"])
+def test_one_end_of_a_sheets_strength_stands_for_both_by_hand(told):
+    """Hand-worked: 10 % at 1.2 kg/L, cut 1:1, is 0.12 / (1.2 + 1) = 5.4545 %."""
+    sand = Stain("sand", density_kg_l=1.2, **{told: 10.0})
+    batch = plan_mixes(FIELDS[:1], settle(replace(HOUSE, stains=(sand, Stain("bark"))))).batches[0]
+    assert batch.batch.hcl_percent_low == pytest.approx(5.4545, abs=1e-4)
+    assert batch.batch.hcl_percent_high == pytest.approx(5.4545, abs=1e-4)
+
+
+@pytest.mark.parametrize(("learned", "ranks"), [
+    (0, ["guess"]), (1, ["guess", "learned"]), (2, ["learned", "learned"]),
+])  # fmt: skip
+def test_the_share_of_a_field_is_told_as_a_guess_only_where_a_coat_has_none_learned(learned, ranks):
+    settled = settle(HOUSE)
+    coats = tuple(
+        replace(coat, field_share=0.3) if number < learned else coat
+        for number, coat in enumerate(settled.coats)
+    )
+    grounds = plan_mixes(FIELDS, replace(settled, coats=coats)).grounds
+    assert [one.rank for one in grounds if one.name.startswith(OWN_SHARE)] == ranks
 
 
 def test_added_acid_is_part_of_the_tub_and_brings_its_warnings():

@@ -130,3 +130,13 @@ def test_the_same_question_gives_the_same_bytes():
 def test_ends_that_are_no_range_are_refused(costs):
     with pytest.raises(ValueError, match=r"no range|no chance"):
         outcome(costs)
+
+
+def test_what_a_sure_event_costs_has_its_own_two_sides_by_hand():
+    """Low a half, high four times what is likely: the 90 % point is likely x 4^(1.2816 / 1.6449),
+    the 10 % point likely / 2^(1.2816 / 1.6449). With the ends swapped it would be turned about."""
+    found = outcome(Costs((), events=(Event("rain", 1.0, 50, 100, 400),)))
+    power = 1.2815515655 / END
+    assert found.median == pytest.approx(100, rel=1e-3)
+    assert found.high == pytest.approx(100 * 4**power, rel=1e-3)
+    assert found.low == pytest.approx(100 / 2**power, rel=1e-3)

@@ -68,6 +68,14 @@ def test_what_is_spread_is_all_there(whole, weights):
     assert all(part == 0 for part, one in zip(parts, weights, strict=True) if one == 0)
 
 
+def test_an_amount_is_spread_by_weights_by_hand():
+    """100 by 1, 2, 1 is 25, 50, 25; 10 by thirds is 3.33 twice, and the last takes the cent."""
+    one, two, none = Decimal(1), Decimal(2), Decimal(0)
+    assert spread_over(Decimal(100), [one, two, one]) == (Decimal(25), Decimal(50), Decimal(25))
+    thirds = (Decimal("3.33"), Decimal("3.33"), Decimal("3.34"), none)
+    assert spread_over(Decimal(10), [one, one, one, none]) == thirds
+
+
 def test_a_rate_written_in_two_ways_is_one_group():
     groups = tax_groups([
         ("standard", Decimal("25"), Decimal(1)), ("standard", Decimal("25.00"), Decimal(2)),

@@ -243,6 +243,11 @@ def a_helper_whom_the_crew_has_not(plan: Plan) -> None:
     plan["inputs"]["crew"]["helper"] = False
 
 
+@spoil("two sprayers side by side", "edited")
+def a_second_sprayer_whom_the_crew_has_not(plan: Plan) -> None:
+    plan["inputs"]["crew"]["sprayers"] = 1
+
+
 @spoil(REFILL, "edited")
 def a_refill_in_no_time(plan: Plan) -> None:
     plan["fields"][0]["refills"][1]["minutes"] = 0.1

@@ -6,7 +6,7 @@ from copy import deepcopy
 
 import pytest
 from shapely import box
-from tests.spray.hand_day import polygon
+from tests.spray.hand_day import polygon, rehashed
 from tests.spray.hand_plans import PLANS
 
 from farwall.spray.check import Unreadable, check_plan
@@ -157,3 +157,11 @@ def test_with_a_leak_a_tank_is_filled_and_not_swapped():
     assert tools["swap_min"] != tools["refill_min"]
     facts["morning"] = {"spare_tight": False}
     assert codes(facts) == ["other-job"]
+
+
+@pytest.mark.parametrize(("word", "found"), [("fan", []), ("cone", ["other-job"])])
+def test_a_tool_told_in_words_is_compared_word_by_word(word, found):
+    plan, facts = deepcopy(PLAN), job()
+    plan["inputs"]["tools"]["tip"] = "fan"
+    facts["tools"] = facts["tools"] | {"tip": word}
+    assert [fault.code for fault in check_plan(rehashed(plan), job=facts)] == found

@@ -139,3 +139,10 @@ def test_every_rule_that_refuses_fires_on_some_tub_of_at_most_three():
     three = may_pour([thing("peroxide"), thing("solvent"), thing("vinegar")])
     fired |= {one.rule for one in three.fired}
     assert {rule.id for rule in RULES} - fired <= {"sampled mix"}
+
+
+def test_a_sample_is_told_of_only_where_one_was_entered():
+    for told, found in (((), False), (("sampled",), True)):
+        tub = [thing("stain:a", told), thing("stain:b", told)]
+        fired = {one.rule for one in may_pour(tub, "open tub").fired}
+        assert ("sampled mix" in fired) is found

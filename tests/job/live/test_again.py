@@ -25,7 +25,8 @@ def test_as_planned_the_plan_holds():
 
 def test_late_thirsty_closed_or_in_another_order_it_does_not():
     assert "min late" in asked(morning(), 25).says
-    assert "drinks" in asked(morning(1.3), 16.4).says
+    assert "% more" in asked(morning(1.3), 16.4).says
+    assert "% less" in asked(morning(0.7), 16.4).says
     log = morning()
     log("room-closed", 16.35, room="bed-1")
     assert "Bedroom 1 is closed" in asked(log, 16.4).says

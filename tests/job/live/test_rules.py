@@ -74,6 +74,64 @@ def test_sealer_waits_for_a_slab_above_its_dew_point_and_its_label():
     assert "sealer cold" in rules(at(log, 1301), stop=True)
 
 
+@pytest.mark.parametrize(("slab_c", "stops"), [(9.9, True), (10.0, False), (10.5, False)])
+def test_without_a_label_no_sealer_goes_on_a_slab_below_fifty_degrees(slab_c, stops):
+    """By hand: 50 °F are 10 °C; 21 °C and 30 % have a dew point of 2.8 °C, far below."""
+    log = Log(PLAN)
+    log("rinsed", 1000, ph=7.0, rag="clean")
+    log("reading", 1100, slab_c=slab_c, air_c=21.0, rh_percent=30.0)
+    assert ("sealer cold" in rules(at(log, 1101), stop=True)) is stops
+    log("handed-over", 1150)
+    assert "sealer cold" not in rules(at(log, 1151))
+
+
+def test_what_the_sealers_label_says_wins_by_hand():
+    """By hand: 16 °C lie below the label's 18 °C; 21 °C and 50 % have a dew point of 10.2 °C, so
+    that 16 °C are 5.8 K above it: more than 3 K and less than the label's 7 K."""
+    log = Log(PLAN)
+    log("rinsed", 1000, ph=7.0, rag="clean")
+    log("reading", 1100, slab_c=16.0, air_c=21.0, rh_percent=50.0)
+    assert rules(at(log, 1101), stop=True) == set()
+    strict = replace(JOB, sealer=replace(JOB.sealer, least_slab_c=18.0, least_margin_k=7.0))
+    assert rules(at(log, 1101, job=strict), stop=True) == {"sealer cold", "dew point"}
+
+
+@pytest.mark.parametrize(("late_min", "rule"), [(29.0, "dead edge"), (31.0, "quiet log")])
+def test_an_edge_half_an_hour_past_its_time_is_a_log_that_went_quiet(late_min, rule):
+    log = morning(fields=7)
+    last = PLAN.fields[7].bands[5]
+    log("band-done", last.end_min, band=last.id)
+    (due,) = (one.at_min for one in at(log, last.end_min).alarms if one.kind == "edge")
+    found = rules(at(log, due + late_min))
+    assert found & {"dead edge", "quiet log"} == {rule}
+
+
+@pytest.mark.parametrize(("from_min", "told"), [(70.0, True), (85.0, False), (60.0, False)])
+def test_sun_that_a_late_day_lets_in_is_told_by_hand(from_min, told):
+    """By hand: the last field is planned from 44.9 to 65.3 min and begun at 60: it ends about 80.
+    Sun at 70 min would have come after the plan's end and now comes before it; at 85 it comes
+    after both, and at 60 the plan has reckoned with it."""
+    *others, last = PLAN.fields[:8]
+    sunny = replace(last.open_times[0], polygon=last.bands[0].polygon, from_min=from_min)
+    last = replace(last, open_times=(*last.open_times, sunny))
+    plan = replace(PLAN, fields=(*others, last, *PLAN.fields[8:]))
+    assert ("sun" in rules(at(morning(fields=7), 60.0, plan=plan))) is told
+
+
+def test_a_slab_that_is_too_cold_outweighs_a_bead_that_stands():
+    log = morning()
+    log("drop-tested", 16.3, drop_s=75.0)
+    log("reading", 16.35, slab_c=9.0)
+    stops = [one.rule for one in at(log, 16.4).advice if one.stop]
+    assert stops.index("slab") < stops.index("drop")
+
+
+@pytest.mark.parametrize(("factor", "odd"), [(1.65, False), (1.75, True), (0.5, True)])
+def test_odd_is_what_lies_far_off_on_either_side_by_hand(factor, odd):
+    """By hand: 3.5 times 0.149 is 0.522 in the logarithm: 1.69 times, or 0.59 times."""
+    assert ("odd look" in rules(at(morning(factor), 16.4))) is odd
+
+
 def test_a_band_of_more_than_half_the_open_time_is_told():
     log = morning()
     log("field-started", 16.5, field="first.5")
