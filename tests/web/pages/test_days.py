@@ -185,6 +185,12 @@ def test_readings_of_one_house_are_those_of_its_survey(office, tmp_path, capsys)
     assert "they hold for one house" in ask(office, "elm", "fir", slab="60").text
 
 
+def test_readings_are_read_with_their_units(office):
+    ask(office, "elm", slab="5 °C", air="50F", rh="80%")
+    told = office.book.document(CALENDAR, "firm")["asked"]["readings"]
+    assert told == {"slab_c": 5.0, "air_c": 10.0, "rh_percent": 80.0}
+
+
 def test_a_weather_file_is_kept_and_used_and_another_file_is_turned_away(office, tmp_path, capsys):
     good = epw_text()
     answer = office.post("/days/weather", files={"file": ("town.epw", good.encode())})
