@@ -278,6 +278,7 @@ def test_an_empty_book_and_a_book_without_a_calendar_say_so(tmp_path):
     office = Office(tmp_path)
     office.enter()
     assert "no open house" in office.get("/days").text
+    assert '<a href="/">Bring, draw or type a house</a>' in office.get("/days").text
     office.put(facts_of("elm"))
     assert "No calendar has been asked for yet" in office.get("/days").text
     assert office.get("/days/farwall.ics").status_code == 409

@@ -25,6 +25,7 @@ WORDS = {
     "van-uses": "{n} jobs",
     "van-left": "{low} to {high} left in its seals",
     "van-left-none": "none left in its seals",
+    "van-no-houses": "There is no open house.",
     "van-flow": ", {flow}",
     "van-since-new": "{change} since new",
     "van-as-new": "as when new",

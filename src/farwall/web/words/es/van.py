@@ -26,6 +26,7 @@ WORDS = {
     "van-uses": "{n} trabajos",
     "van-left": "le quedan de {low} a {high} a sus sellos",
     "van-left-none": "no le queda ninguno a sus sellos",
+    "van-no-houses": "No hay ninguna casa abierta.",
     "van-flow": ", {flow}",
     "van-since-new": "{change} desde nueva",
     "van-as-new": "como nueva",
