@@ -185,6 +185,18 @@ def test_readings_of_one_house_are_those_of_its_survey(office, tmp_path, capsys)
     assert "they hold for one house" in ask(office, "elm", "fir", slab="60").text
 
 
+def test_a_calendar_is_asked_of_a_book_of_many_open_houses(office):
+    for n in range(60):
+        office.put(facts_of("elm") | {"id": f"more-{n}"}, name=f"More {n}")
+    blanks = {f"{key}.more-{n}": "" for n in range(60) for key in ("free", "due")}
+    answer = office.post(
+        "/days/ask", data=blanks | {"house": "elm", "begins": BEGINS, "crews": "x"}
+    )
+    assert answer.status_code == 422  # for its crews, not for its many blanks
+    assert "x is no number from 1" in answer.text
+    assert "Too many" not in answer.text
+
+
 def test_readings_are_read_with_their_units(office):
     ask(office, "elm", slab="5 °C", air="50F", rh="80%")
     told = office.book.document(CALENDAR, "firm")["asked"]["readings"]
