@@ -70,7 +70,8 @@ THUMB_PX = 44
 SMALL = """(least) => [...document.querySelectorAll('a, button, select, textarea, input, summary')]
   .filter(one => !one.closest('svg, .unseen, .skip') && one.type !== 'hidden'
     && !['radio', 'checkbox', 'range', 'image'].includes(one.type)
-    && !(one.tagName === 'A' && getComputedStyle(one).display === 'inline'))
+    && !(one.tagName === 'A' && getComputedStyle(one).display === 'inline'
+      && one.parentElement.textContent.trim() !== one.textContent.trim()))
   .map(one => [one.getBoundingClientRect(), one.textContent.trim().slice(0, 30) || one.name])
   .filter(([box]) => box.width > 1 && box.height > 0 && box.height < least - 0.5)
   .map(([box, name]) => `${name}: ${box.height} px`)"""

@@ -32,6 +32,15 @@ async def _spoken():
     return LANGUAGE.get()
 
 
+def test_a_house_that_is_handed_over_begins_nothing(day):  # noqa: F811
+    """A closed job still said *NOW: begin field 2.1*."""
+    lived(day, lambda _: day.tap("handed-over"))
+    english, spanish = said(day, "en"), said(day, "es")
+    assert english[0].startswith("NOW: nothing more by this plan. The house is handed over")
+    assert spanish[0].startswith("AHORA: nada más según este plan. La casa está entregada")
+    assert not any("begin" in one for one in english)
+
+
 def test_a_plan_whose_day_is_long_past_begins_nothing(day):  # noqa: F811
     """A coat that looked dry in June once said *NOW: begin* in November."""
     day.clock += timedelta(days=150)

@@ -6,9 +6,10 @@ import { placed } from "../office/draw/pure/doors.ts";
 import { begun, done, type History, redone, undone } from "../office/draw/pure/history.ts";
 import { areaTold, lengthOf, lengthTold, stepOf } from "../office/draw/pure/lengths.ts";
 import { corners, type Drawn, empty, type Point, polygon, type Ring, WALL_M } from "../office/draw/pure/nouns.ts";
-import { area, dist, holds, inside, meeting, rectangle, sound, turned } from "../office/draw/pure/points.ts";
+import { area, box, dist, holds, inside, meeting, rectangle, sound, turned } from "../office/draw/pure/points.ts";
 import { groundOf, settle } from "../office/draw/pure/snap.ts";
 import { cornerMoved, wallMoved, wallOf, wallSized } from "../office/draw/pure/walls.ts";
+import { viewOfAll, WORDS_OUT_M } from "../office/draw/view.ts";
 
 const IN = 0.0254;
 const FT = 0.3048;
@@ -268,4 +269,23 @@ test("the rooms nearest to a place are found, the one that holds it first", () =
   const drawn: Drawn = { ...empty(), rooms: [room("far", 10), room("left", 0), room("right", 3.1)] };
   assert.deepEqual(edits.roomsNear(drawn, [3.2, 1]).map((one) => one.id), ["right", "left"]);
   assert.deepEqual(edits.roomsNear(drawn, [7.5, 1]).map((one) => one.id), []);
+});
+
+test("the words of a way out are inside the board, on a floor however small", () => {
+  const shape = { width: 840, height: 540 };
+  const sides: [Point, Point][] = [[[1, 3], [1.9, 3]], [[1, 0], [1.9, 0]], [[0, 1], [0, 1.9]], [[4, 1], [4, 1.9]]];
+  for (const line of sides) {
+    const drawn = {
+      ...two(), exits: [{ id: "out", opening: "out" }],
+      openings: [{ id: "out", kind: "outside", line, rooms: ["a"] }],
+    } as unknown as Drawn;
+    const { low, high } = box(drawn.rooms.flatMap((one) => corners(one.polygon)));
+    const view = viewOfAll(drawn, shape);
+    const m = view.wide_m / shape.width;
+    const ends = [view.centre[0] - view.wide_m / 2, view.centre[0] + view.wide_m / 2, view.centre[1] - (shape.height / 2) * m, view.centre[1] + (shape.height / 2) * m];
+    const off = [low[0] - (ends[0] ?? 0), (ends[1] ?? 0) - high[0], low[1] - (ends[2] ?? 0), (ends[3] ?? 0) - high[1]];
+    const beside = [line[0][0] - low[0], high[0] - line[0][0], line[0][1] - low[1], high[1] - line[0][1]];
+    const side = beside.indexOf(Math.min(...beside));
+    assert.ok((off[side] ?? 0) >= WORDS_OUT_M + 14 * m, `side ${side}: ${off[side]} m`);
+  }
 });

@@ -191,7 +191,7 @@ def _show(place: Place, log: _Entered, asked: Asked, options: argparse.Namespace
         document["story"] = plain(told)
         lines.append(said_story(place.plan, told, us=us))
     else:
-        document |= _said(place, found, holds)
+        document |= _said(place, told, found, holds)
         lines += _with_commands(document["said"], found)  # type: ignore[arg-type]
     print(json.dumps(document, ensure_ascii=False) if options.json else "\n".join(lines))
     return _NO if found.stops and not options.story else _DONE
@@ -233,11 +233,12 @@ def _entered(
     return [dict(entry_to_dict(one)) for one in made], lines
 
 
-def _said(place: Place, found: Now, holds: Again) -> dict[str, object]:
+def _said(place: Place, told: Story, found: Now, holds: Again) -> dict[str, object]:
     from farwall.facts.plain import plain
     from farwall.job.live.say import said_now
 
-    said = said_now(place.plan, found, again=holds.says)
+    over = told.last("handed-over") is not None
+    said = said_now(place.plan, found, again=holds.says, handed_over=over)
     return {"now": plain(found), "again": plain(holds), "said": said.splitlines()}
 
 

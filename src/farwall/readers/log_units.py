@@ -43,6 +43,11 @@ class Twin:
     to_key: Callable[[float], float]
     unit: str
 
+    def from_key(self, value: float) -> float:
+        """What is spelt so for a value of the key; each unit is a multiple of the other, moved."""
+        none = self.to_key(0.0)
+        return (value - none) / (self.to_key(1.0) - none)
+
 
 TWINS: dict[str, tuple[Twin, ...]] = {
     "litres": (

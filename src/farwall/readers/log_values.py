@@ -20,6 +20,7 @@ from farwall.readers.wording import shown
 
 _HASH = re.compile(r"[0-9a-f]{64}")
 _LONGEST = 2_000
+_PLAIN = "Write a plain number."
 
 
 @dataclass(frozen=True)
@@ -191,10 +192,10 @@ def _wrong_text(one: Carried, value: Plain, ids: Ids, where: str) -> Iterator[Mi
 
 def _wrong_number(one: Carried, value: Plain, where: str, twin: Twin | None) -> Iterator[Mistake]:
     if isinstance(value, bool) or not isinstance(value, int | float):
-        yield Mistake(where, f"a number is expected here, not {shown(value)}.", "A plain number.")
+        yield Mistake(where, f"A number is expected here, not {shown(value)}.", _PLAIN)
         return
     if not math.isfinite(value):
-        yield Mistake(where, f"{value} is no number.", "A plain number.")
+        yield Mistake(where, f"{value} is no number.", _PLAIN)
         return
     if one.kind == "count" and not float(value).is_integer():
         yield Mistake(where, f"{value:g} is not whole.", "Write a whole number.")
@@ -202,8 +203,10 @@ def _wrong_number(one: Carried, value: Plain, where: str, twin: Twin | None) -> 
     least, most, unit = BOUNDS[one.kind]
     si = twin.to_key(float(value)) if twin else float(value)
     if not least <= si <= most:
-        told = f"{value:.6g} {twin.unit if twin else unit}".strip()
-        bound = f"from {least:g} to {most:g} {unit}".strip()
+        if twin:
+            least, most, unit = twin.from_key(least), twin.from_key(most), twin.unit
+        told = f"{value:.6g} {unit}".strip()
+        bound = f"from {least:.4g} to {most:.4g} {unit}".strip()
         yield Mistake(where, f"{told} is out of range ({bound}).", "Check the figure and its unit.")
 
 

@@ -73,7 +73,8 @@ class Live:
         lessons = self.jobs.lessons()
         then = now(found.job, found.plan, told, at_min=at_min, lessons=lessons)
         holds = again(found.plan, told, at_min=at_min, us=then.us)
-        said = said_now(found.plan, then, again=holds.says, past=past)
+        said = said_now(found.plan, then, again=holds.says, past=past,
+                        handed_over=told.last("handed-over") is not None)  # fmt: skip
         rest = self.door.book.document(REST, job)
         place = max((one.place for one in kept), default=0)
         return {

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from urllib.parse import quote
 
 import pytest
 from tests.web.pages.office import Office, faults_of_html
@@ -61,9 +62,18 @@ def test_the_log_of_the_floor_is_held_against_it(office):
 def test_what_cannot_be_understood_is_said_and_the_form_stays(office):
     text = text_of(office, "look=hazy&when=soon")
     assert "hazy is no answer" in text
-    assert "soon is neither a day nor months" in text
+    assert "Since when? A day, or months since hand-over: soon is neither a day" in text
+    assert "when=" not in text.partition("<form")[0].partition("<h1")[2]
     assert "Likely causes" not in text
     assert "What does it look like?" in text
+
+
+@pytest.mark.parametrize("when", ["5 months", "5 mo", "hace 5 meses"])
+def test_months_are_told_as_people_say_them(office, when):
+    told = text_of(office, f"look=haze&when={quote(when)}")
+    found, _, form = told.partition("<form")
+    assert found == text_of(office, "look=haze&when=5").partition("<form")[0]
+    assert f'value="{when}"' in form
 
 
 def test_strange_answers_do_no_harm(office):

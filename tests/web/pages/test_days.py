@@ -185,6 +185,24 @@ def test_readings_of_one_house_are_those_of_its_survey(office, tmp_path, capsys)
     assert "they hold for one house" in ask(office, "elm", "fir", slab="60").text
 
 
+def test_a_calendar_is_asked_of_a_book_of_many_open_houses(office):
+    for n in range(60):
+        office.put(facts_of("elm") | {"id": f"more-{n}"}, name=f"More {n}")
+    blanks = {f"{key}.more-{n}": "" for n in range(60) for key in ("free", "due")}
+    answer = office.post(
+        "/days/ask", data=blanks | {"house": "elm", "begins": BEGINS, "crews": "x"}
+    )
+    assert answer.status_code == 422  # for its crews, not for its many blanks
+    assert "x is no number from 1" in answer.text
+    assert "Too many" not in answer.text
+
+
+def test_readings_are_read_with_their_units(office):
+    ask(office, "elm", slab="5 °C", air="50F", rh="80%")
+    told = office.book.document(CALENDAR, "firm")["asked"]["readings"]
+    assert told == {"slab_c": 5.0, "air_c": 10.0, "rh_percent": 80.0}
+
+
 def test_a_weather_file_is_kept_and_used_and_another_file_is_turned_away(office, tmp_path, capsys):
     good = epw_text()
     answer = office.post("/days/weather", files={"file": ("town.epw", good.encode())})
@@ -272,6 +290,7 @@ def test_an_empty_book_and_a_book_without_a_calendar_say_so(tmp_path):
     office = Office(tmp_path)
     office.enter()
     assert "no open house" in office.get("/days").text
+    assert '<a href="/">Bring, draw or type a house</a>' in office.get("/days").text
     office.put(facts_of("elm"))
     assert "No calendar has been asked for yet" in office.get("/days").text
     assert office.get("/days/farwall.ics").status_code == 409

@@ -42,6 +42,12 @@ def test_the_answer_stands_beside_and_nothing_is_kept(office):
     assert office.book.jobs() == []
 
 
+def test_what_is_typed_in_a_hurry_is_the_same_answer(office):
+    hurried = CALL | {"area": "1,180 sq ft", "slab_age_days": f"{CALL['slab_age_days']} days"}
+    text = office.post("/enquiry", data=hurried).text
+    assert "4,700 to 8,300 USD for 1,180 ft²" in text
+
+
 def test_a_no_is_said_first_and_has_no_price(office):
     text = office.post("/enquiry", data=CALL | {"film": "unknown"}).text
     assert "Decline, as it stands." in text

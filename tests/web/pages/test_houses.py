@@ -100,9 +100,17 @@ def test_a_known_id_asks_first_and_then_becomes_new_facts(office):
     content = json.dumps(two_rooms(name="Two, once more"))
     refused = bring(office, content)
     assert refused.status_code == 422
+    assert "Two, once more is in the book already. Tick the box under the file" in refused.text
+    assert '<a href="#bring">' in refused.text
     assert len(office.book.versions("two")) == 1
     assert bring(office, content, again="yes").status_code == 303
     assert len(office.book.versions("two")) == 2
+
+
+def test_a_file_that_is_no_plan_is_told_by_its_name(office):
+    refused = bring(office, "hello", name="C:\\plans\\notes.txt")
+    assert refused.status_code == 422
+    assert "notes.txt: This is no plan that is known here." in refused.text
 
 
 def test_a_geojson_floor_becomes_a_house_called_by_its_file(office):

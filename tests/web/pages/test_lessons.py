@@ -47,6 +47,8 @@ def test_a_book_that_taught_nothing_says_so(office):
     text = office.get("/lessons").text
     assert faults_of_html(text) == []
     assert "Nothing has been learned yet" in text
+    assert "Learn from all of them" not in text
+    assert "Hand a house over in its log" in text
 
 
 def test_every_lesson_stands_there_with_the_figures_of_the_command(learned):

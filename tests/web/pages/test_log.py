@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import html
 import re
 
 import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
 from farwall.cli.main import main
+from farwall.facts.log_words import WORDS
+from farwall.readers.log_units import BOUNDS, TWINS
+from farwall.web.pages import log_form
 from farwall.web.pages.photo import picture_kind
 
 PNG = b"\x89PNG\r\n\x1a\n" + b"invented" * 4
@@ -222,3 +226,35 @@ def test_an_owner_reads_and_enters_nothing(office):
     assert office.get("/houses/two/log").status_code == 200
     assert enter(office, "note", text="x").status_code == 403
     assert entries(office) == []
+
+
+@pytest.mark.parametrize("units", ["us", "metric"])
+@pytest.mark.parametrize("word", sorted(WORDS))
+def test_the_unit_that_a_blank_names_is_the_one_in_which_it_is_read(word, units):
+    """`lb` beside a blank that was read as kg told 2.2 times what a sample had drunk."""
+    for one in WORDS[word].carried:
+        name = log_form._spelt(one, units)
+        twin = next(
+            (each for each in TWINS.get(one.kind, ())
+             if name != one.key and one.key.removesuffix(each.ending) + each.other == name), None
+        )  # fmt: skip
+        shown = log_form._unit(one, units)
+        if twin is not None:
+            assert shown == twin.unit
+        elif one.kind in BOUNDS and one.kind not in {"minutes", "hours", "ph", "seconds"}:
+            assert shown == BOUNDS[one.kind][2]
+
+
+@pytest.mark.parametrize(
+    ("gal", "litres"), [("3,9", 14.763), ("3.9 gal", 14.763), (" 3.9 gallons ", 14.763)]
+)
+def test_a_number_is_read_as_people_write_it(office, gal, litres):
+    assert enter(office, "mixed", coat="one", gal=gal).status_code == 303
+    assert entries(office)[0].about["litres"] == pytest.approx(litres, abs=1e-3)
+
+
+def test_a_number_that_is_none_is_told_by_the_name_of_its_blank(office):
+    text = html.unescape(enter(office, "mixed", coat="one", gal="six").text)
+    assert 'How much, gal: A number is expected here, not "six".' in text
+    text = html.unescape(enter(office, "mixed", coat="one", gal="9000").text)
+    assert "How much, gal: 9000 gal is out of range (from 0 to 1321 gal)." in text

@@ -25,6 +25,12 @@ def test_the_page_is_sound(office):
     assert faults_of_html(office.get("/settings").text) == []
 
 
+def test_the_way_to_rates_and_terms_is_told_and_leads_to_the_newest_house(office):
+    assert "rates, taxes and terms are told with a house" in office.get("/settings").text
+    office.post("/rooms", data=told(GREAT))
+    assert 'href="/houses/sage-court/terms"' in office.get("/settings").text
+
+
 def test_language_and_light_are_kept_by_the_browser(office):
     answer = office.post("/settings", data={"tongue": "es", "light": "sun"})
     assert answer.headers["location"] == "/settings?kept=browser"

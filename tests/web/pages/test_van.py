@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from tests.web.pages.office import Office, faults_of_html, two_rooms_planned
+from tests.web.pages.office import Office, faults_of_html, two_rooms, two_rooms_planned
 
 from farwall.cli.main import main
 from farwall.facts.van import Stock
@@ -80,7 +80,14 @@ def test_the_page_says_what_the_command_says_of_a_house(filled, tmp_path, capsys
 
 
 def test_a_sprayer_is_put_in_changed_and_taken_out_by_forms(office):
-    told = {"id": "red", "kind": "cheap", "tank": "2", "uses": "1", "seals_at": "0", "flow": "0.7"}
+    told = {
+        "id": "red",
+        "kind": "cheap",
+        "tank": "2",
+        "uses": "1",
+        "seals_at": "0",
+        "flow": "0.7 L/min",
+    }
     assert office.post("/van/sprayer", data=form(office, **told)).status_code == 303
     (one,) = now(office).sprayers
     assert one.tank_l == pytest.approx(7.5708, abs=1e-4)  # two US gallons
@@ -93,6 +100,24 @@ def test_a_sprayer_is_put_in_changed_and_taken_out_by_forms(office):
     assert (one.uses, len(one.flows)) == (2, 1)
     office.post("/van/remove", data=form(office, id="red"))
     assert now(office).sprayers == ()
+
+
+def test_a_tip_gives_gallons_or_litres_as_the_firm_counts(office):
+    told = {"id": "red", "kind": "cheap", "tank": "2 gal", "flow": "0.4"}
+    office.post("/van/sprayer", data=form(office, **told))
+    (one,) = now(office).sprayers
+    assert one.flows[0].l_min == pytest.approx(1.5142, abs=1e-4)  # 0.4 US gallons
+    text = office.get("/van?new=sprayer").text
+    assert "Flow of its tip today, gal/min" in text
+    assert "(cheap, 2.0 gal)" in text
+    assert "0.40 gal/min (1.51 L/min)" in text
+    office.post("/settings/new-houses", data={"wishes.units": "metric"})
+    facts = two_rooms(wishes={"units": "metric"})
+    office.put(facts, name="Two rooms")
+    text = office.get("/van?new=sprayer").text
+    assert "Flow of its tip today, L/min" in text
+    assert "(cheap, 7.6 L)" in text
+    assert "gal" not in text.partition("<main")[2]
 
 
 def test_a_thing_is_counted_in_the_units_of_the_form(office):

@@ -3,7 +3,7 @@ import { corners, type Drawn, type Fixture, type Opening, type Point, type Room,
 import { areaTold } from "./pure/lengths.ts";
 import { add, area, box, holds, inside, middle, outward, times } from "./pure/points.ts";
 import { given, here, svgOf, units, w } from "./page.ts";
-import { n2, pathOf, S, type View, viewOfAll } from "./view.ts";
+import { n2, pathOf, S, type View, viewOfAll, WORDS_OUT_M } from "./view.ts";
 
 export const svg = here("floor-drawing") as unknown as SVGSVGElement;
 export const layer = (name: string): SVGGElement => svg.querySelector(`.${name}`) as SVGGElement;
@@ -159,7 +159,7 @@ function setOpening([gap, leaf, arrow, text]: Parts, one: Opening, out: boolean)
   const far = outOf(one);
   const mid = middle(a, b);
   const tip = add(mid, times(far, 0.55));
-  const at = add(mid, times(far, 0.75));
+  const at = add(mid, times(far, WORDS_OUT_M));
   arrow.setAttribute("d", `${pathOf([[add(mid, times(far, 0.1)), tip]], false)}${head(tip, far)}`);
   text.setAttribute("x", String(n2(at[0] * S)));
   text.setAttribute("y", String(n2(-at[1] * S)));

@@ -5,6 +5,12 @@ export function here<T extends HTMLElement>(id: string): T {
   return one as T;
 }
 
+/** Says on the page that nothing answers, as long as that is so. */
+export function reached(there: boolean): void {
+  const away = document.getElementById("away");
+  if (away) away.hidden = there;
+}
+
 /** Asks one question at a time; what was passed over meanwhile is never asked. */
 export class Asking {
   private wanted: string | null = null;
@@ -23,9 +29,10 @@ export class Asking {
         const answer = await fetch(asked);
         if (answer.redirected) return location.reload();
         if (answer.ok) this.told(await answer.text());
+        reached(true);
       }
     } catch {
-      // out of reach: the next move asks again
+      reached(false); // the next move asks again
     } finally {
       this.busy = false;
     }

@@ -148,7 +148,7 @@ def _times(
     return days / _DAYS_A_MONTH, winter
 
 
-_SUCH = "Such as when=2027-02-11, or months=4."
+_SUCH = "Such as 2027-02-11, or 4 months."
 
 
 def _is_day(text: str) -> bool:

@@ -18,13 +18,21 @@ MOST_LINES = 10
 _SOON_MIN = 3.0
 """An edge that must be met within so many minutes is the first thing told. Rank: guess."""
 _EVEN = 0.03
+_HANDED_OVER = (
+    "NOW: nothing more by this plan. The house is handed over; struck out in its log, it is open "
+    "again."
+)
 _LOOKED_AT = frozenset({"mix", "slab", "coat below"})
 """Conditions that are told also where they hold or nobody has looked; the others when they fail."""
 
 
-def said_now(plan: Plan, now: Now, *, again: str = "", past: bool = False) -> str:
+def said_now(
+    plan: Plan, now: Now, *, again: str = "", past: bool = False, handed_over: bool = False
+) -> str:
     """The lines; `again` is what is to be said of planning anew. past: the plan's days are over,
-    so that nothing of it is begun as it stands."""
+    so that nothing of it is begun as it stands; handed_over: by its log, nothing is either."""
+    if handed_over and not now.stops:
+        return "\n".join(line for line in [_HANDED_OVER, _drunk(plan, now), *_odd(now)] if line)
     if past and not now.stops and (now.field or now.start_if is not None):
         return "\n".join([_past(plan, now), _drunk(plan, now), *_odd(now)])
     lines = [_first(plan, now), *_why_first(now)]

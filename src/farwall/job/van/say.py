@@ -22,12 +22,12 @@ def said_state(van: Van, conditions: tuple[Condition, ...]) -> str:
     """Every sprayer with its state, then the shelf."""
     lines = []
     for one, state in zip(van.sprayers, conditions, strict=True):
-        flow = f", {state.flow_l_min:.2f} L/min" if state.flow_l_min else ""
+        flow = f", {flow_words(state.flow_l_min)}" if state.flow_l_min else ""
         change = "" if state.flow_change is None else f" ({_since_new(state.flow_change)})"
         low, high = state.uses_left
         left = f"{low} to {high}" if high else "none"
         lines.append(
-            f"{one.id} ({one.kind}, {gal_from_l(one.tank_l):.1f} gal): {_WORDS[state.word]}; "
+            f"{one.id} ({one.kind}, {tank_words(one.tank_l)}): {_WORDS[state.word]}; "
             f"{one.uses} job{'s' * (one.uses != 1)} done, {left} left in its seals{flow}{change}"
         )
         lines += [f"  {why}" for why in state.why]
@@ -85,6 +85,17 @@ def _of(amount: float, unit: str) -> str:
 def named(one: Shopping) -> str:
     """What it is: the stain by its name, all else in trade words."""
     return one.need.name or one.need.of or NAMES.get(one.need.kind, one.need.kind)
+
+
+def tank_words(litres: float, units: str = "us") -> str:
+    """A tank's size: gallons or litres."""
+    return f"{gal_from_l(litres):.1f} gal" if units == "us" else f"{litres:.1f} L"
+
+
+def flow_words(l_min: float, units: str = "us") -> str:
+    """What a tip gives in a minute: gallons with litres behind, or litres alone."""
+    litres = f"{l_min:.2f} L/min"
+    return f"{gal_from_l(l_min):.2f} gal/min ({litres})" if units == "us" else litres
 
 
 def amount_words(amount: float, unit: str, units: str = "us") -> str:

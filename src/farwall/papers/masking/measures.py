@@ -13,11 +13,11 @@ def tall(metres: float, units: Units) -> str:
 
 def run(metres: float, units: Units) -> str:
     """`47 ft`, or `14.3 m`; a length of many feet."""
-    return f"{metres / M_PER_FT:.0f} ft" if units == "us" else f"{metres:.1f} m"
+    return f"{metres / M_PER_FT:,.0f} ft" if units == "us" else f"{metres:.1f} m"
 
 
 def spread(square_metres: float, units: Units) -> str:
-    """`2310 ft²`, or `215 m²`."""
+    """`2,310 ft²`, or `215 m²`."""
     return (
-        f"{square_metres / M2_PER_FT2:.0f} ft²" if units == "us" else f"{square_metres:.0f} m²"
+        f"{square_metres / M2_PER_FT2:,.0f} ft²" if units == "us" else f"{square_metres:,.0f} m²"
     )  # fmt: skip

@@ -5,6 +5,9 @@ from __future__ import annotations
 PHRASES = {
     "NOW {#1}: STOP. {2}": "AHORA {#1}: PARE. {2}",
     "NOW {#1}: {2}": "AHORA {#1}: {2}",
+    "NOW: nothing more by this plan.": "AHORA: nada más según este plan.",
+    "The house is handed over; struck out in its log, it is open again.":
+    "La casa está entregada; tachado en su bitácora, queda abierta otra vez.",
     "NOW: begin nothing by this plan.": "AHORA: no empiece nada según este plan.",
     "Its day is past with {#1} field of coat {&2} still to do: plan the rest for a new day.":
     "Su día ya pasó y falta {#1} tramo de la mano {&2}: planee el resto para otro día.",

@@ -35,6 +35,8 @@ PHRASES = {
     "`farwall job PLAN --out JOB.json` lo toma de un dibujo.",
     "Check the figure and its unit.": "Revise la cifra y su unidad.",
     "{#1} is out of range: it must be {2}.": "{#1} está fuera de rango: debe ser {2}.",
+    "{#1} is out of range (from {#2} to {#3}).": "{#1} está fuera de rango (de {#2} a {#3}).",
+    "{#1} is not whole.": "{#1} no es entero.",
     "more than {#1}": "más de {#1}", "at least {#1}": "al menos {#1}",
     "less than {#1}": "menos de {#1}", "at most {#1}": "a lo más {#1}",
     "Text is expected here, not {1}.": "Aquí se espera texto, no {1}.",

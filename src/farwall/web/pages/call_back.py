@@ -21,6 +21,7 @@ from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import page
 from farwall.web.pages.price.ground import office_ground_of
 from farwall.web.pages.shown import Kept
+from farwall.web.pages.typed_days import plain
 from farwall.web.session import Sessions
 
 SHOWN_WHOLE = 4
@@ -68,7 +69,7 @@ class _CallBack:
             try:
                 found = _answered(ground, typed, rooms)
             except Refused as no:
-                mistakes = tuple(no.mistakes)
+                mistakes = tuple(map(_asked_so, no.mistakes))
         names = names_in(ground.plan) if ground is not None else frozenset()
         with speaking(LANGUAGE.get(), names):
             return page(
@@ -83,7 +84,10 @@ class _CallBack:
 
 def _answered(ground: OfficeGround, typed: dict[str, str], rooms: dict[str, str]) -> Triage | None:
     """What comes of the answers; None while nothing was answered. Raises Refused."""
-    known = [f"{key}={value}" for key, value in typed.items() if key in BY_KEY and value]
+    known = [
+        f"{key}={plain(value) if key == 'when' else value}"
+        for key, value in typed.items() if key in BY_KEY and value
+    ]  # fmt: skip
     if not known:
         return None
     latitude = ground.job.place.latitude_deg
@@ -92,6 +96,13 @@ def _answered(ground: OfficeGround, typed: dict[str, str], rooms: dict[str, str]
         north=None if latitude is None else latitude > 0,
     )  # fmt: skip
     return triage_of(ground.job, ground.plan, ground.story, call, ground.lessons)
+
+
+def _asked_so(mistake: Mistake) -> Mistake:
+    """A mistake at the question as the page asks it, not at its key."""
+    asked = BY_KEY.get(mistake.where)
+    where = told(asked.words).rstrip(".?") if asked is not None else mistake.where
+    return Mistake(where, told(mistake.what), told(mistake.remedy))
 
 
 def _handed_over(ground: OfficeGround) -> date | None:

@@ -35,7 +35,7 @@ Json = dict[str, Any]
 WHAT_IF = "calendar-if"
 """Kind of document: the calendar that was asked about last."""
 MOST_MB = 8
-_ROOM = 200_000
+_ROOM, _MOST_FIELDS = 200_000, 10_000
 
 
 def days(door: Door, held: Live, sessions: Sessions) -> APIRouter:
@@ -96,7 +96,7 @@ class _Days:
 
     async def ask(self, request: Request) -> Response:
         """Begin a calendar of what the form asks; the one that stands is shown meanwhile."""
-        form = await form_of(request, _ROOM)
+        form = await form_of(request, _ROOM, fields=_MOST_FIELDS)
         was = await asyncio.to_thread(self._asked)
         open_ = await asyncio.to_thread(self._open, was)
         units = await asyncio.to_thread(firm_units, self.book)

@@ -12,8 +12,8 @@ from starlette.datastructures import FormData
 from farwall.errors import Mistake, Refused
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
-from farwall.units import c_from_f
 from farwall.web.calendar_work import Asked
+from farwall.web.pages.forms.measures import NoNumber, measure_of
 from farwall.web.pages.guard import text_of
 from farwall.web.words import said
 
@@ -142,12 +142,13 @@ class _Read:
         """Slab, air and humidity as read, in SI."""
         found = {}
         for key, name in (("slab_c", "slab"), ("air_c", "air"), ("rh_percent", "rh")):
-            text = text_of(self.form, name).replace(",", ".")
+            text = text_of(self.form, name)
             if not text:
                 continue
-            value = _number(text)
-            if key != "rh_percent" and units == "us":
-                value = c_from_f(value)
+            try:
+                value = measure_of(key).si(text, units)
+            except NoNumber:
+                value = math.nan
             low, high = (0.0, 100.0) if key == "rh_percent" else (-30.0, 60.0)
             if not low <= value <= high:
                 label = said(f"days-{name}")
@@ -155,10 +156,3 @@ class _Read:
                 continue
             found[key] = round(value, 3)
         return found
-
-
-def _number(text: str) -> float:
-    try:
-        return float(text)
-    except ValueError:
-        return math.nan

@@ -8,7 +8,9 @@ from typing import Any
 from farwall.job.enquiry.questions import ASKED, QUESTIONS, WISHES
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
+from farwall.web.pages.forms.measures import NoNumber, plain_number
 from farwall.web.pages.forms.shown import BlankShown, Piece, SentenceShown
+from farwall.web.pages.typed_units import without
 from farwall.web.words import said
 
 _ARGUMENTS = {one.key: one for one in ASKED.arguments}
@@ -42,9 +44,26 @@ def answers(typed: Mapping[str, Any], units: Units) -> dict[str, object]:
         value = typed.get(name)
         if isinstance(value, str) and value.strip():
             found[f"area_{'m2' if units == 'metric' else 'ft2'}" if name == AREA else key] = (
-                value.strip()[:80].replace(",", ".") if units == "metric" else value.strip()[:80]
+                _plainly(value.strip()[:80], key, units)
             )
     return found
+
+
+def _plainly(text: str, key: str, units: Units) -> str:
+    """A number in plain digits, without the unit that stands behind the blank; else as typed."""
+    if _ARGUMENTS[key].choices:
+        return text
+    try:
+        return f"{plain_number(without(text, [_unit(key, units)]), units):.12g}"
+    except NoNumber:
+        return text
+
+
+def _unit(key: str, units: Units) -> str:
+    """The unit behind a blank; empty for a count."""
+    if key == "area_m2":
+        return "m²" if units == "metric" else "ft²"
+    return said("enquiry-days") if key.endswith("_days") else ""
 
 
 def place_of(where: str) -> str:
@@ -72,11 +91,7 @@ def _piece(key: str, typed: Mapping[str, str], wrong: Mapping[str, str], units: 
     options = tuple(
         (one, said(f"enquiry-{name}-{one.replace(' ', '-')}")) for one in argument.choices
     )
-    unit = ""
-    if key == "area_m2":
-        unit = "m²" if units == "metric" else "ft²"
-    elif key.endswith("_days"):
-        unit = said("enquiry-days")
+    unit = _unit(key, units)
     blank = BlankShown(
         place, name, label + (f", {unit}" if unit else ""), typed.get(name, ""), unit, 6,
         not options, (("", said("enquiry-not-asked")), *options) if options else (),

@@ -14,6 +14,8 @@ from farwall.web.people.who import let_in, who_asks
 from farwall.web.session import Sessions
 
 MOST_FORM_BYTES = 20_000
+MOST_FIELDS = 1_000
+"""A form has a line for each house or field of the floor: its bytes bound it, not fifty blanks."""
 _OURS = frozenset({"same-origin", "none"})
 
 
@@ -65,7 +67,7 @@ def asks_for_origin(request: Request) -> None:
 
 
 async def form_of(
-    request: Request, most: int = MOST_FORM_BYTES, *, fields: int = 50, files: int = 1
+    request: Request, most: int = MOST_FORM_BYTES, *, fields: int = MOST_FIELDS, files: int = 1
 ) -> FormData:
     """The fields of a form of this site, never more than `most` bytes, `fields` of them, `files`.
 

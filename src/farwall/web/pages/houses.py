@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 from collections.abc import Sequence
+from dataclasses import replace
 from importlib.resources import files
 from typing import Any
 
@@ -88,12 +89,12 @@ class _Houses:
                 await form.close()
             if is_picture(content):
                 return await self._bring_photo(content, name)
-            found = await asyncio.to_thread(brought, content, name)
+            found = await asyncio.to_thread(_read, content, name)
             job = found.id
             if found.asked is not None:
                 return await self.asked.begun(found, content, name)
             if not again and await asyncio.to_thread(is_known, self.door.book, job):
-                raise Refused(Mistake("id", said("bring-known", id=job)))
+                raise Refused(Mistake("", said("bring-known", id=job, name=found.name or job)))
             return await self._keep_brought(found, content, name)
         except (Refused, TooLarge) as error:
             code = 413 if isinstance(error, TooLarge) else 422
@@ -150,3 +151,12 @@ def sample_facts() -> dict[str, Any]:
     text = files("farwall.cli").joinpath("demo_house.json").read_text(encoding="utf-8")
     facts: dict[str, Any] = json.loads(text)
     return facts_of_job(facts)
+
+
+def _read(content: bytes, name: str) -> Brought:
+    """What a file brings. Raises Refused; what is wrong with all of it is told by its name."""
+    try:
+        return brought(content, name)
+    except Refused as error:
+        file = name.replace("\\", "/").rpartition("/")[2]
+        raise Refused(*(replace(one, where=one.where or file) for one in error.mistakes)) from None

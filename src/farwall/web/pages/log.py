@@ -21,7 +21,7 @@ from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.closing import lacks, teaches
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.log_form import GROUPS, There, fields_of, is_id
+from farwall.web.pages.log_form import GROUPS, There, fields_of, is_id, slips_of
 from farwall.web.pages.log_keep import files_named, keep_typed, typed_of
 from farwall.web.pages.log_lines import Told, lines_of
 from farwall.web.pages.log_words import minute_told, sums_told, word_name, word_says
@@ -94,7 +94,7 @@ class _Log:
         try:
             entry = await keep_typed(self.door, job, case.there, word, typed)
         except Refused as error:
-            wrong = mistakes_of(error)
+            wrong = slips_of(error, word, case.there)
             return await asyncio.to_thread(self._page, job, word, told, mistakes=wrong, code=422)
         if case.state.shown is not None:
             self.held.replanning.tapped(job)

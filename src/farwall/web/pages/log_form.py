@@ -14,7 +14,11 @@ from farwall.facts.plan import Plan
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.papers.words import listed, room_names
+from farwall.phrasebook import told
+from farwall.readers.log_units import BOUNDS, TWINS
+from farwall.web.pages.forms.measures import NoNumber, plain_number
 from farwall.web.pages.log_words import choice_told, coats_told, field_told
+from farwall.web.pages.typed_units import without
 from farwall.web.words import said
 
 GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -89,8 +93,32 @@ def fields_of(word: str, there: There, told: Mapping[str, str]) -> list[Field]:
 
 def told_of(word: str, there: There, form: Mapping[str, str]) -> list[str]:
     """What the form says as the words of `farwall log`: `key=value`, without what was left out."""
-    names = [_spelt(one, there.units) for one in WORDS[word].carried]
-    return [f"{name}={form[name]}" for name in names if form.get(name)]
+    named = [(_spelt(one, there.units), one) for one in WORDS[word].carried]
+    return [
+        f"{name}={_plainly(one, form[name], there.units)}" for name, one in named if form.get(name)
+    ]
+
+
+def slips_of(error: Refused, word: str, there: There) -> list[str]:
+    """What is wrong with a form, a line each, told where the form has it: by the words of its
+    blank."""
+    called = {_spelt(one, there.units): _label(word, one, there.units)
+              for one in WORDS[word].carried}  # fmt: skip
+    return [
+        str(Mistake(called.get(one.where, one.where), told(one.what), told(one.remedy)))
+        for one in error.mistakes
+    ]
+
+
+def _plainly(one: Carried, text: str, units: Units) -> str:
+    """A number in plain digits, without the unit that the form names; else the text as typed."""
+    if one.kind not in BOUNDS:
+        return text
+    bare = without(text, [_unit(one, units)])
+    try:
+        return f"{plain_number(bare, units):.12g}"
+    except NoNumber:
+        return text
 
 
 def moment_of(form: Mapping[str, str], now: datetime, starts_at: str) -> datetime:
@@ -117,22 +145,22 @@ def _spelt(one: Carried, units: Units) -> str:
     """The key as the reader of the log understands it in these units."""
     if units != "us":
         return one.key
-    if one.kind == "litres":
-        return "gal" if one.key == "litres" else f"{one.key.removesuffix('_l')}_gal"
-    if one.kind == "celsius":
-        return f"{one.key.removesuffix('_c')}_f"
-    if one.kind == "l_min":
-        return f"{one.key.removesuffix('_l_min')}_gal_min"
-    if one.kind in {"m2", "spot_m2"}:
-        return f"{one.key.removesuffix('_m2')}_ft2"
-    return f"{one.key.removesuffix('_m_s')}_mph" if one.kind == "m_s" else one.key
+    for twin in TWINS.get(one.kind, ()):
+        if one.key.endswith(twin.ending):
+            return one.key.removesuffix(twin.ending) + twin.other
+    return one.key
 
 
 def _label(word: str, one: Carried, units: Units) -> str:
-    unit = _UNITS.get(one.kind)
-    told = field_told(word, one)
-    told = told[:1].upper() + told[1:]
-    return f"{told}, {unit[0 if units == 'us' else 1]}" if unit else told
+    unit = _unit(one, units)
+    asked = field_told(word, one)
+    asked = asked[:1].upper() + asked[1:]
+    return f"{asked}, {unit}" if unit else asked
+
+
+def _unit(one: Carried, units: Units) -> str:
+    us, metric = _UNITS.get(one.kind, ("", ""))
+    return us if units == "us" else metric
 
 
 def _kind(one: Carried) -> str:

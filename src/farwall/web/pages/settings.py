@@ -19,7 +19,7 @@ from farwall.web.pages.guard import asks_for_session, form_of, text_of
 from farwall.web.pages.light import COOKIE as LIGHT_COOKIE
 from farwall.web.pages.light import LIGHTS
 from farwall.web.pages.new_houses import NEW_HOUSES, firm_facts, told_by_firm, version_of
-from farwall.web.pages.paper import PageRoute, page, seen_elsewhere
+from farwall.web.pages.paper import PageRoute, house_path, page, seen_elsewhere
 from farwall.web.pages.tongue import TONGUE
 from farwall.web.people.roles import CHANGE
 from farwall.web.people.who import who_asks
@@ -111,5 +111,12 @@ def _page(
         code=422 if slips else 200, form=shown, link_of=link_of, languages=LANGUAGES,
         lights=LIGHTS, tongue=chosen if chosen in LANGUAGES else "",
         may_change=(asks := who_asks()) is not None and asks.may(CHANGE),
+        terms=_terms(door),
         kept=said(f"settings-kept-{kept}") if kept in {"browser", "firm"} else "",
     )  # fmt: skip
+
+
+def _terms(door: Door) -> str:
+    """Where the firm's name, rates and terms are told: with its newest house; empty without one."""
+    newest = door.book.jobs(limit=1)
+    return f"{house_path(newest[0].id)}/terms" if newest else ""

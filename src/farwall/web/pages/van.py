@@ -204,11 +204,16 @@ class _Van:
             if one.closed and one.id not in taken
         ][:_HOUSES]  # fmt: skip
         sprayers = [
-            {"id": one.id, "told": sprayer_told(one, state), "why": state.why, "word": state.word}
+            {
+                "id": one.id,
+                "told": sprayer_told(one, state, units),
+                "why": state.why,
+                "word": state.word,
+            }
             for one, state in zip(found.sprayers, map(condition, found.sprayers), strict=True)
         ]
         shelf = [
-            (name, [{"id": one.id, "told": stock_told(one), "age": age_told(one, today),
+            (name, [{"id": one.id, "told": stock_told(one, units), "age": age_told(one, today),
                      "past": is_past(one, today)} for one in mine])
             for name, mine in by_kind(found)
         ]  # fmt: skip
@@ -218,8 +223,8 @@ class _Van:
             open=open_, over=over, mistakes=mistakes, names=names, units=units,
             form=form_shown(found, asked, typed, units), unit_names=UNITS[units],
             kinds=[(one, thing_name(one)) for one in STOCK_KINDS], sprayer_kinds=SPRAYER_KINDS,
-            needs=needs_shown(self.plans, found, asked.get("for", ""), names),
-            took=took_shown(self.plans, found, asked.get("after", ""), names),
+            needs=needs_shown(self.plans, found, asked.get("for", ""), names, units),
+            took=took_shown(self.plans, found, asked.get("after", ""), names, units),
         )  # fmt: skip
 
 

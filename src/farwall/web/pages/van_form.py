@@ -13,7 +13,8 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.van import Flow, SprayerKind, Stock, StockKind, UsedUp, Van, VanSprayer
 from farwall.papers.wall_clock import Units
-from farwall.units import KG_PER_LB, M_PER_FT, ft_from_m, gal_from_l, l_from_gal
+from farwall.units import KG_PER_LB, ft_from_m, gal_from_l
+from farwall.web.pages.forms.measures import COUNT, FEET, Measure, NoNumber, Scale, measure_of
 from farwall.web.words import said
 
 SPRAYER_KINDS: tuple[str, ...] = get_args(SprayerKind)
@@ -21,7 +22,14 @@ STOCK_KINDS: tuple[str, ...] = get_args(StockKind)
 UNITS = {"us": ("gal", "lb", "ft", "count"), "metric": ("L", "kg", "m", "count")}
 """Units that an amount may be typed in."""
 _SI = {"gal": "l", "L": "l", "lb": "kg", "kg": "kg", "ft": "m", "m": "m", "count": "count"}
-_PER = {"lb": KG_PER_LB, "ft": M_PER_FT}
+_TANK, _FLOW = measure_of("tank_l"), measure_of("tip_l_min")
+_POUNDS = Measure(Scale("unit-lb", KG_PER_LB), Scale("unit-kg"))
+_AMOUNTS = {"gal": _TANK, "L": _TANK, "lb": _POUNDS, "kg": _POUNDS, "ft": FEET, "m": FEET}
+
+
+def flow_named(units: Units) -> str:
+    """What the blank of a tip's flow is called, with its unit."""
+    return said("van-f-flow", unit=said(_FLOW.scale(units).unit))
 
 
 def seen_of(van: Van) -> str:
@@ -46,7 +54,7 @@ def with_sprayer(van: Van, form: Mapping[str, str], units: Units, today: date) -
     )
     if old is not None and form.get("tank") == shown_tank(old.tank_l, units):
         made = replace(made, tank_l=old.tank_l)
-    flow = read.number("flow", said("van-f-flow"), may_lack=True)
+    flow = read.number("flow", flow_named(units), may_lack=True, measure=_FLOW, units=units)
     if flow is not None and flow > 0:
         made = replace(made, flows=(*made.flows, Flow(today.isoformat(), round(flow, 4), uses)))
     read.done()
@@ -58,8 +66,9 @@ def with_stock(van: Van, form: Mapping[str, str]) -> Van:
     """The van with the thing that the form tells, in the place of `was`. Raises Refused."""
     read = _Read(form)
     unit = read.choice("unit", said("van-f-unit"), tuple(_SI))
-    amount = read.number("amount", said("van-f-amount")) or 0.0
-    amount = l_from_gal(amount) if unit == "gal" else amount * _PER.get(unit, 1.0)
+    system: Units = "us" if unit in UNITS["us"] else "metric"
+    measure = _AMOUNTS.get(unit, COUNT)
+    amount = read.number("amount", said("van-f-amount"), measure=measure, units=system) or 0.0
     old = next((one for one in van.stock if one.id == form.get("was")), None)
     if old is not None and _same(old, form):
         amount = old.amount  # what nobody touched does not drift by the digits of the form
@@ -167,13 +176,17 @@ class _Read:
             return choices[0]
         return found
 
-    def number(self, name: str, where: str, *, may_lack: bool = False) -> float | None:
-        text = self.form.get(name, "").strip().replace(",", ".")
+    def number(
+        self, name: str, where: str, *, may_lack: bool = False, measure: Measure = COUNT,
+        units: Units = "us",
+    ) -> float | None:  # fmt: skip
+        """A number in SI as the measure reads it; None for none."""
+        text = self.form.get(name, "").strip()
         if not text and may_lack:
             return None
         try:
-            value = float(text)
-        except ValueError:
+            value = measure.si(text, units)
+        except NoNumber:
             value = math.nan
         if not 0 <= value < 1e6:
             self.mistakes.append(Mistake(where, said("van-f-no-number", text=text[:40])))
@@ -188,11 +201,10 @@ class _Read:
         return int(text)
 
     def litres(self, name: str, where: str, units: Units) -> float:
-        value = self.number(name, where)
+        value = self.number(name, where, measure=_TANK, units=units)
         if value is not None and value <= 0:
             self.mistakes.append(Mistake(where, said("van-f-no-number", text="0")))
-        value = value or 1.0
-        return round(l_from_gal(value) if units == "us" else value, 4)
+        return round(value or 1.0, 4)
 
     def day(self, name: str, where: str) -> str:
         text = self.form.get(name, "").strip()

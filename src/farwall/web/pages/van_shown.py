@@ -12,7 +12,7 @@ from farwall.papers.wall_clock import Units
 from farwall.store.nouns import NoSuchJob
 from farwall.web.pages.paper import mistakes_of
 from farwall.web.pages.shown import Kept
-from farwall.web.pages.van_form import shown_amount, shown_tank
+from farwall.web.pages.van_form import flow_named, shown_amount, shown_tank
 from farwall.web.pages.van_words import (
     buy_told,
     stock_told,
@@ -65,10 +65,12 @@ def form_shown(
         told = {**plain(stock), "amount": amount, "unit": unit}  # type: ignore[dict-item]
     if which not in {"sprayer", "stock"}:
         return {}
-    return {"which": which, "was": told.get("id", ""), "told": {**_BLANK, **told, **(typed or {})}}
+    stands = {**_BLANK, **told, **(typed or {})}
+    was = told.get("id", "")
+    return {"which": which, "was": was, "told": stands, "flow": flow_named(units)}
 
 
-def needs_shown(plans: Kept, found: Van, job: str, names: Mapping[str, str]) -> Json:
+def needs_shown(plans: Kept, found: Van, job: str, names: Mapping[str, str], units: Units) -> Json:
     """What a house needs of the van, as `farwall van --job` says it."""
     from farwall.job.van.van_plan import van_plan
 
@@ -81,12 +83,12 @@ def needs_shown(plans: Kept, found: Van, job: str, names: Mapping[str, str]) -> 
     return {
         "name": names[job], "id": job, "none": "", "take": take_told(plan),
         "sound": bool(plan.sprayer and plan.spare), "mind": plan.mind,
-        "there": [there_told(one) for one in plan.shopping if not one.buy],
-        "buy": [buy_told(one) for one in plan.shopping if one.buy],
+        "there": [there_told(one, units) for one in plan.shopping if not one.buy],
+        "buy": [buy_told(one, units) for one in plan.shopping if one.buy],
     }  # fmt: skip
 
 
-def took_shown(plans: Kept, found: Van, job: str, names: Mapping[str, str]) -> Json:
+def took_shown(plans: Kept, found: Van, job: str, names: Mapping[str, str], units: Units) -> Json:
     """What a closed job took, to be asked first."""
     from farwall.job.van.after import after
 
@@ -101,10 +103,10 @@ def took_shown(plans: Kept, found: Van, job: str, names: Mapping[str, str]) -> J
     except (FarwallError, NoSuchJob) as error:
         return {"name": names[job], "id": job, "done": None, "trouble": mistakes_of(error)}
     was = {one.id: one for one in found.stock}
-    changed = [f"{one.id}: {stock_told(one)}" for one in then.stock if one != was[one.id]]
+    changed = [f"{one.id}: {stock_told(one, units)}" for one in then.stock if one != was[one.id]]
     things = [(one.id, thing_name(one.kind), one.unit) for one in found.stock
               if one.kind != "stain"]  # fmt: skip
     return {
         "name": names[job], "id": job, "done": None, "trouble": [],
-        "used": list(used_told(used)), "then": changed, "odd": odd, "things": things,
+        "used": list(used_told(used, units)), "then": changed, "odd": odd, "things": things,
     }  # fmt: skip

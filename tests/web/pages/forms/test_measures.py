@@ -63,6 +63,35 @@ def test_a_tape_is_read(text, metres):
 
 
 @pytest.mark.parametrize(
+    ("key", "system", "text", "si"),
+    [("band_m", "us", "12 ft", 3.6576), ("band_m", "us", "1,500 ft", 457.2),
+     ("band_m", "us", "381 cm", 3.81), ("band_m", "metric", "12' 6\"", 3.81),
+     ("tank_l", "us", "2.5 gal", 9.4635), ("tank_l", "us", "9,46 L", 9.46),
+     ("tank_l", "metric", "2 gallons", 7.5708), ("tip_l_min", "us", "0.5 gpm", 1.8927),
+     ("spray_m2_min", "us", " 30 sq ft/min ", 2.7871), ("slab_c", "us", "67F", 175 / 9),
+     ("slab_c", "us", "20 °C", 20.0), ("rh_percent", "us", "45%", 45.0),
+     ("refill_min", "us", "3 min", 3.0), ("drop_s", "us", "12 sec", 12.0)],
+)  # fmt: skip
+def test_a_unit_behind_the_number_is_read(key, system, text, si):
+    assert measure_of(key).si(text, system) == pytest.approx(si, abs=5e-5)
+
+
+@pytest.mark.parametrize("text", ["8 in", '8"', "0.67 ft", "20.3 cm", "8 pulgadas"])
+def test_a_blank_in_inches_reads_other_lengths(text):
+    assert INCHES.si(text, "us") == pytest.approx(0.203, abs=2e-3)
+
+
+@pytest.mark.parametrize(
+    ("key", "text"),
+    [("refill_min", "3m"), ("tank_l", "2 ft"), ("slab_c", "67 %"), ("band_m", "12 m2"),
+     ("band_m", "1,500 m"), ("tank_l", "six gal")],
+)  # fmt: skip
+def test_a_unit_that_is_not_of_the_blank_is_refused(key, text):
+    with pytest.raises(NoNumber):
+        measure_of(key).si(text, "us")
+
+
+@pytest.mark.parametrize(
     ("metres", "text"), [(3.81, "12.5"), (0.3048 * 12 + 0.0254 * 4, "12' 4\""), (1.1, "3.61")]
 )
 def test_a_length_is_shown_as_a_tape_says_it(metres, text):

@@ -163,7 +163,8 @@ def _key(sheet: Sheet, size: float) -> None:
     if not sheet.key:
         return
     ordered: Sequence[str] = sorted(sheet.key, key=lambda one: int(one.split()[0]))
+    wide = (sheet.svg.width - 2 * EDGE) / sheet.lettering.widen
     with speaking("en"):  # names only: no sentence is sought in them
-        for line in wrap(" · ".join(ordered), sheet.svg.width - 2 * EDGE, size) or ordered:
+        for line in wrap(" · ".join(ordered), wide, size) or ordered:
             sheet.svg.height += size * LINE_HEIGHT
             sheet.svg.text((EDGE, sheet.svg.height - size * 0.3), line, size, anchor="start")

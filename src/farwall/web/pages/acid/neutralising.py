@@ -82,7 +82,7 @@ def _floor(floor: Floor, *, us: bool) -> dict[str, Any]:
         return _volume(value, us=us) if floor.in_litres else _mass(value, us=us)
 
     def row(who: str, area: float, water: float, base: float) -> tuple[str, ...]:
-        floor_area = f"{ft2_from_m2(area):.0f} ft²" if us else f"{area:.1f} m²"
+        floor_area = f"{ft2_from_m2(area):,.0f} ft²" if us else f"{area:.1f} m²"
         return (who, floor_area, _volume(water, us=us), amount(base))
 
     rows = [row(", ".join(f.rooms), f.area_m2, f.water_l, f.base) for f in floor.fields]

@@ -1,7 +1,7 @@
 """Units in which blanks are filled: what people write, and the SI value of it.
 
-A value goes there and back without a digit lost up to nine digits. Lengths also take the marks of
-a tape, `8' 6"`.
+A value goes there and back without a digit lost up to nine digits. A unit may be typed behind the
+number, that of the other system too; lengths also take the marks of a tape, `8' 6"`.
 """
 
 from __future__ import annotations
@@ -14,6 +14,9 @@ from farwall.air.slab_tests import UG_M2_S_PER_LB
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.readers.sizes import length_m
+from farwall.web.pages.typed_lengths import length_of
+from farwall.web.pages.typed_units import parted, unit_of
+from farwall.web.words import said
 
 _FL_OZ_PER_GAL_OF_ML_PER_L = 0.128
 _THOUSANDS = re.compile(r"\d{1,3}(,\d{3})+(\.\d+)?")
@@ -35,6 +38,11 @@ class Scale:
     none: float = 0.0
     tape: bool = False
 
+    @property
+    def spelling(self) -> str:
+        """How `typed_units` spells it; empty for a bare count."""
+        return unit_of(said(self.unit)) if self.unit else ""
+
 
 @dataclass(frozen=True)
 class Measure:
@@ -49,10 +57,15 @@ class Measure:
 
     def si(self, text: str, system: Units) -> float:
         """The SI value of what was typed. Raises NoNumber."""
-        scale = self.scale(system)
-        if scale.tape and (length := _taped(text)) is not None:
+        number, unit = parted(text)
+        told = (self.scale(system), self.us, self.metric)
+        scale = next((one for one in told if unit == one.spelling), None) if unit else told[0]
+        if self.us.tape and not (unit and scale) and (length := _taped(text)) is not None:
             return _tidy(length)
-        return _tidy(plain_number(text, system) * scale.one + scale.none)
+        if scale is None:
+            raise NoNumber(text)
+        own = "metric" if scale is self.metric is not self.us else system
+        return _tidy(plain_number(number, own) * scale.one + scale.none)
 
     def text(self, value: float, system: Units) -> str:
         """What is typed for an SI value; where that has no end, three digits of it.
@@ -101,8 +114,11 @@ def plain_number(text: str, system: Units = "us") -> float:
 
 
 def _taped(text: str) -> float | None:
-    """Metres of a text with a mark of feet, inches or metres; None without one."""
-    return length_m(text) if re.search(r"['’′\"”″m]", text) else None
+    """Metres of a text with a mark or word of feet, inches or metres; None without one."""
+    if not re.search(r"[a-z'’′\"”″]", text, re.IGNORECASE):
+        return None
+    found = length_m(text)
+    return length_of(text) if found is None else found
 
 
 def _tape(value: float) -> str | None:

@@ -20,9 +20,9 @@ from farwall.store.new_id import new_id
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.guarded import guarded
-from farwall.web.pages.log_form import There, fields_of, is_id, told_of
+from farwall.web.pages.log_form import There, fields_of, is_id, slips_of, told_of
 from farwall.web.pages.log_keep import Typed, keep_typed, typed_of
-from farwall.web.pages.paper import house_path, mistakes_of, page, seen_elsewhere
+from farwall.web.pages.paper import house_path, page, seen_elsewhere
 from farwall.web.pages.price.ground import office_ground_of
 from farwall.web.pages.shown import Kept
 from farwall.web.pages.told import told_on_page
@@ -63,7 +63,7 @@ class _Changes:
         try:
             entry = await keep_typed(self.door, job, there, WORD, typed)
         except Refused as error:
-            wrong = mistakes_of(error)
+            wrong = slips_of(error, WORD, there)
             return await asyncio.to_thread(self._page, job, typed.told, wrong=wrong, code=422)
         if there.plan is not None:
             self.held.replanning.tapped(job)
@@ -85,7 +85,8 @@ class _Changes:
             carried = told_of(WORD, there, typed.told)
             entry = entry_from_words(WORD, carried, Head("look", job, now), there.plan)
         except Refused as error:
-            return self._page(job, typed.told, wrong=mistakes_of(error), code=422)
+            wrong = slips_of(error, WORD, there)
+            return self._page(job, typed.told, wrong=wrong, code=422)
         return self._page(job, typed.told, about=dict(entry.about))
 
     def _page(

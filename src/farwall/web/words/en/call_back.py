@@ -20,7 +20,7 @@ WORDS = {
     "call-back-kit": "Take along",
     "call-back-questions": "The questions",
     "call-back-unknown": "not known",
-    "call-back-when": "2027-02-11 or 4",
+    "call-back-when": "11 Feb 2027 or 4 months",
     "call-back-look": "Look for causes",
     "call-back-sheet": "The sheet for the visit (PDF)",
     "call-back-enter": "Enter the call in the log",

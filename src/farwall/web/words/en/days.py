@@ -31,6 +31,7 @@ WORDS = {
     "days-before": "Before the first day on site",
     "days-none-yet": "No calendar has been asked for yet. Choose the houses and the first day.",
     "days-no-houses": "There is no open house to lay into days.",
+    "days-bring": "Bring, draw or type a house",
     "days-none": "There is no calendar yet: ask for one.",
     "days-ask-title": "Ask for a calendar",
     "days-refused": "This was not asked:",

@@ -91,6 +91,8 @@ WORDS = {
     "key-sun": "sun",
     "by-log": "floor as logged",
     "by-log-anew": "floor as logged, the rest laid anew",
+    "house-away": "Farwall does not answer: what stands here stays as it was. "
+    "It is asked again with the next move.",
     "plan-being-made": "The plan is being made: some ten seconds. This page looks again by itself.",
     "plan-behind": "The facts have changed. Below is the plan as it was; the new one is being "
     "made, and this page shows it by itself.",

@@ -12,15 +12,16 @@ WORDS = {
     "seconds.",
     "sample": "Take the sample house",
     "bring-title": "Bring a house",
-    "bring-told": "A job.json, or a drawing or building model of the floor (DXF, SVG, IFC, gbXML, "
-    "IndoorGML, GeoJSON), or a photo of a plan, up to {most} MB.",
+    "bring-told": "A job.json, or a drawing or building model of the floor (DXF, PDF, SVG, IFC, "
+    "gbXML, IndoorGML, GeoJSON), or a photo of a plan, up to {most} MB.",
     "bring-file": "File",
-    "bring-replace": "Its id may be in the book: then these are its new facts, the old ones stay",
+    "bring-replace": "It may be in the book already: then these are its new facts, the "
+    "old ones stay",
     "bring": "Bring it",
     "bring-refused": "Nothing was kept:",
     "bring-no-file": "No file was chosen. Choose one and bring it again.",
-    "bring-known": "the book has a house of this id: {id}. Tick the box to give it new facts, or "
-    "change the id in the file.",
+    "bring-known": "{name} is in the book already. Tick the box under the file to give it these "
+    "new facts, and bring it again; for another house change its id in the file, {id}.",
     "line-planned": "set for {day}",
     "line-day-open": "no day set yet",
     "line-rooms": "{rooms} rooms, {area}",

@@ -75,6 +75,7 @@ WORDS = {
     "lessons-closed-1": "1 job of this book is closed.",
     "lessons-closed": "{n} jobs of this book are closed.",
     "lessons-newer": "Not all of them have been learned from.",
+    "lessons-close-first": "Hand a house over in its log: that closes the job, and it teaches.",
     "lessons-learn": "Learn from all of them",
     "lessons-no-plan": "{job} teaches nothing: it has no plan.",
     "lessons-forget": "Forget",

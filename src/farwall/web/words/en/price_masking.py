@@ -6,6 +6,7 @@ WORDS = {
     "papers-name-masking-pdf": "Masking (PDF)",
     "papers-for-masking-pdf": "The plan with the film on it, and boxes by room for hanging and "
     "for taking down.",
+    "price-masking-push": "The picture is wider than this screen: push it sideways.",
     "price-masking-head": "{wall} to mask, {jambs}, {dams}.",
     "price-masking-jambs-1": "1 side of a frame to wrap",
     "price-masking-jambs": "{n} sides of frames to wrap",

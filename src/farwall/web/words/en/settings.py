@@ -20,6 +20,9 @@ WORDS = {
     "firm": "What each new house begins with",
     "firm-told": "Your crew, your sprayer, your stains. A house may say otherwise; a brought "
     "job.json keeps what it says.",
+    "firm-terms": "Its name, rates, taxes and terms are told with a house, under price: the next "
+    "houses begin with them too.",
+    "firm-terms-way": "Firm, customer and terms",
     "firm-keep": "Keep for new houses",
     "firm-units": "Units",
     "help-tongue": "The language of the screens in this browser. Names of houses and rooms stay "

@@ -20,7 +20,7 @@ WORDS = {
     "call-back-kit": "Lleve",
     "call-back-questions": "Las preguntas",
     "call-back-unknown": "no se sabe",
-    "call-back-when": "2027-02-11 o 4",
+    "call-back-when": "11 feb 2027 o 4 meses",
     "call-back-look": "Buscar causas",
     "call-back-sheet": "La hoja para la visita (PDF)",
     "call-back-enter": "Anotar la llamada en la bitácora",

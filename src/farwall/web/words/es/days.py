@@ -32,6 +32,7 @@ WORDS = {
     "days-before": "Antes del primer día en la obra",
     "days-none-yet": "Todavía no se ha pedido ningún calendario. Elija las casas y el primer día.",
     "days-no-houses": "No hay ninguna casa abierta para poner en días.",
+    "days-bring": "Traer, dibujar o escribir una casa",
     "days-none": "Todavía no hay calendario: pida uno.",
     "days-ask-title": "Pedir un calendario",
     "days-refused": "Esto no se pidió:",

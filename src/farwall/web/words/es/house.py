@@ -92,6 +92,8 @@ WORDS = {
     "key-sun": "sol",
     "by-log": "piso como se anotó",
     "by-log-anew": "piso como se anotó, el resto planeado de nuevo",
+    "house-away": "Farwall no responde: lo que está aquí se queda como estaba. "
+    "Se le pregunta otra vez con el próximo paso.",
     "plan-being-made": "Se está haciendo el plan: unos diez segundos. Esta página vuelve a mirar "
     "sola.",
     "plan-behind": "Los datos cambiaron. Abajo está el plan como era; se está haciendo el nuevo, y "

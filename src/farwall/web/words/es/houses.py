@@ -12,16 +12,16 @@ WORDS = {
     "segundos.",
     "sample": "Tomar la casa de muestra",
     "bring-title": "Traiga una casa",
-    "bring-told": "Un job.json, o un dibujo o modelo del piso (DXF, SVG, IFC, gbXML, IndoorGML, "
-    "GeoJSON), o una foto de un plano, de hasta {most} MB.",
+    "bring-told": "Un job.json, o un dibujo o modelo del piso (DXF, PDF, SVG, IFC, gbXML, "
+    "IndoorGML, GeoJSON), o una foto de un plano, de hasta {most} MB.",
     "bring-file": "Archivo",
-    "bring-replace": "Su id puede estar en el libro: entonces estos son sus datos nuevos; los de "
+    "bring-replace": "Puede estar ya en el libro: entonces estos son sus datos nuevos; los de "
     "antes se quedan",
     "bring": "Traerla",
     "bring-refused": "No se guardó nada:",
     "bring-no-file": "No se eligió ningún archivo. Elija uno y tráigalo de nuevo.",
-    "bring-known": "el libro tiene una casa con este id: {id}. Marque la casilla para darle "
-    "datos nuevos, o cambie el id en el archivo.",
+    "bring-known": "{name} ya está en el libro. Marque la casilla bajo el archivo para darle estos "
+    "datos nuevos y tráigala otra vez; para otra casa cambie su id en el archivo, {id}.",
     "line-planned": "fijada para el {day}",
     "line-day-open": "sin día todavía",
     "line-rooms": "{rooms} cuartos, {area}",

@@ -78,6 +78,7 @@ WORDS = {
     "lessons-closed-1": "1 trabajo de este libro está cerrado.",
     "lessons-closed": "{n} trabajos de este libro están cerrados.",
     "lessons-newer": "No se ha aprendido de todos.",
+    "lessons-close-first": "Entregue una casa en su bitácora: eso cierra el trabajo, y enseña.",
     "lessons-learn": "Aprender de todos",
     "lessons-no-plan": "{job} no enseña nada: no tiene plan.",
     "lessons-forget": "Olvidar",

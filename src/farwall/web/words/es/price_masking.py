@@ -6,6 +6,7 @@ WORDS = {
     "papers-name-masking-pdf": "Enmascarado (PDF)",
     "papers-for-masking-pdf": "El plano con el plástico, y casillas por cuarto para colgarlo y "
     "para quitarlo.",
+    "price-masking-push": "El dibujo es más ancho que esta pantalla: muévalo de lado.",
     "price-masking-head": "{wall} por enmascarar, {jambs}, {dams}.",
     "price-masking-jambs-1": "1 lado de marco por envolver",
     "price-masking-jambs": "{n} lados de marcos por envolver",

@@ -20,6 +20,9 @@ WORDS = {
     "firm": "Con qué empieza cada casa nueva",
     "firm-told": "Su cuadrilla, su rociadora, sus tintes. Una casa puede decir otra cosa; un "
     "job.json que se trae conserva lo que dice.",
+    "firm-terms": "Su nombre, tarifas, impuestos y condiciones se dicen con una casa, en precio: "
+    "las siguientes también empiezan con ellos.",
+    "firm-terms-way": "Empresa, cliente y condiciones",
     "firm-keep": "Guardar para casas nuevas",
     "firm-units": "Unidades",
     "help-tongue": "El idioma de las pantallas en este navegador. Los nombres de casas y cuartos "
