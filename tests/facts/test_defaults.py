@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from farwall.facts.defaults import settle
+from farwall.facts.defaults import own_stain_words, settle
 from farwall.facts.job import (
     Coat,
     Container,
@@ -200,3 +200,8 @@ def test_a_weighed_sample_counts_as_measured_and_its_density_is_noted_where_no_s
     told = settle(replace(TWO_COATS, samples=(weighed,), stains=sheets))
     assert told.coats[0].m2_per_l == pytest.approx(5.0)
     assert not [one for one in told.grounds if one.name.endswith("density_kg_l")]
+
+
+def test_names_of_the_default_stains_are_words_of_ours_and_all_others_the_users():
+    stains = (Stain("light", "light colour"), Stain("s", "umber"), Stain("bare"))
+    assert own_stain_words(stains) == {"light", "s", "umber", "bare"}

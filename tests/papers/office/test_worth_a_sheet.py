@@ -1,0 +1,65 @@
+"""A sheet is not begun for its last lines: blank rows give way first, then space."""
+
+import pypdfium2
+from tests.papers.office.grounds import ground
+
+from farwall.papers.office.blocks import Blanks, Head, Own, Page, Paper, Rows, Words
+from farwall.papers.office.setting import paper_pdf
+
+GROUND = ground()
+LAST = "passed by"
+
+
+def told(*blocks):
+    """The words of each page."""
+    paper = Paper(title="A record", under="Kept with the job", blocks=blocks)
+    document = pypdfium2.PdfDocument(paper_pdf(paper, GROUND))
+    pages = [page.get_textpage().get_text_range() for page in document]
+    document.close()
+    return pages
+
+
+def table(rows, blank=0, pen="no"):
+    return Rows(
+        ("what", "how much"), tuple((Own(f"line {n}"), Own("1")) for n in range(rows)), (2, 1),
+        blank=blank, pen=pen,
+    )  # fmt: skip
+
+
+def rows_of_a_page():
+    """How many lines of a table the first page holds."""
+    first = told(table(60))[0]
+    return first.count("line ")
+
+
+def test_blank_rows_give_way_to_the_last_lines():
+    filled = rows_of_a_page() - 14
+    pages = told(table(filled, blank=12, pen="ruled"), Blanks((LAST, "date"), columns=2))
+    assert len(pages) == 1
+    assert LAST in pages[0]
+
+
+def test_lines_stand_closer_where_there_are_no_blank_rows():
+    pages = told(table(rows_of_a_page()), Head("And"), Words("The last words of it."))
+    assert len(pages) == 1
+    assert pages[0].count("line ") == rows_of_a_page()
+    assert "The last words" in pages[0]
+
+
+def test_what_fills_a_good_part_of_the_next_page_stays_as_it_is():
+    most = rows_of_a_page()
+    pages = told(table(most + most // 2))
+    assert len(pages) == 2
+    assert pages[0].count("line ") == most
+
+
+def test_each_part_between_page_breaks_is_looked_at_alone():
+    most = rows_of_a_page()
+    pages = told(table(3), Page(), table(most), Words("The last words of it."))
+    assert len(pages) == 2
+    assert "The last words" in pages[1]
+
+
+def test_where_only_three_blank_rows_are_left_lines_stand_closer_instead():
+    pages = told(table(rows_of_a_page() - 3, blank=3, pen="ruled"), Words("The last words."))
+    assert len(pages) == 1
