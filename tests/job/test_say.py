@@ -76,10 +76,22 @@ def test_a_late_edge_is_said_with_what_would_help_and_how_old_it_then_is(verdict
     plan = with_field(
         verdict=verdict, peak_age_min=6.0, open_time_min=OpenTime(2.0, 4.0, 8.0), remedies=(offer,)
     )
-    line = lines(plan)[2]
+    line, under = lines(plan)[2:4]
     assert words in line
     assert "oldest edge 6.0 of 2.0 min" in line
-    assert line.endswith("; Something that helps: oldest edge then 1.2 min")
+    assert under == "         Something that helps: oldest edge then 1.2 min"
+
+
+@pytest.mark.parametrize(
+    ("margin_min", "told"),
+    [(0.75, "1.2 min, 0.8 min to spare"), (-0.5, "1.2 min, 0.5 min too old")],
+)
+def test_what_is_left_to_the_edge_then_is_said_with_it(margin_min, told):
+    offer = Remedy("two", "Two.", 1.25, margin_min=margin_min)
+    plan = with_field(
+        verdict="two", peak_age_min=6.0, open_time_min=OpenTime(2, 4, 8), remedies=(offer,)
+    )
+    assert lines(plan)[3].endswith(f"Two: oldest edge then {told}")
 
 
 def test_only_two_remedies_are_said():
@@ -87,8 +99,8 @@ def test_only_two_remedies_are_said():
     plan = with_field(
         verdict="two", peak_age_min=6.0, open_time_min=OpenTime(2, 4, 8), remedies=offers
     )
-    assert "Offer 1." in lines(plan)[2]
-    assert "Offer 2." not in lines(plan)[2]
+    assert [line.strip() for line in lines(plan)[3:5]] == ["Offer 0.", "Offer 1."]
+    assert not any("Offer 2." in line for line in lines(plan))
 
 
 def test_what_the_verdict_asks_for_is_said_first():
@@ -96,7 +108,15 @@ def test_what_the_verdict_asks_for_is_said_first():
     plan = with_field(
         verdict="two", peak_age_min=6.0, open_time_min=OpenTime(2, 4, 8), remedies=offers
     )
-    assert lines(plan)[2].endswith("; Two.; A weaker cut.")
+    assert [line.strip() for line in lines(plan)[3:5]] == ["Two.", "A weaker cut."]
+
+
+def test_what_is_not_enough_is_said_last():
+    offers = (Remedy("weaker", "A weaker cut.", works=False), Remedy("hour", "Later.", works=True))
+    plan = with_field(
+        verdict="cannot", peak_age_min=6.0, open_time_min=OpenTime(2, 4, 8), remedies=offers
+    )
+    assert [line.strip() for line in lines(plan)[3:5]] == ["Later.", "A weaker cut."]
 
 
 def test_edges_that_die_as_told_above_are_counted_and_all_else_is_listed():

@@ -29,6 +29,7 @@ _ASKED = {
 }
 """The remedies that a verdict rests on, by their codes."""
 _DEAD = re.compile(r"dead-edge: .*?\bband (\d+\.\d+)\.\d+")
+_UNDER = " " * 9
 _MOST_FAULTS = 12
 
 
@@ -113,7 +114,7 @@ def _fields(plan: Plan, fields: Sequence[Field], clock: Clock) -> list[str]:
     refused = all(field.verdict == "cannot" and field.remedies == first for field in fields)
     if refused and first and first[0].code == "conditions":
         return ["  NO: " + " ".join(remedy.what for remedy in first)]
-    return ["  " + _field(plan, field, clock) for field in fields]
+    return [line for field in fields for line in _field(plan, field, clock)]
 
 
 def _rooms(plan: Plan) -> str:
@@ -127,29 +128,32 @@ def _floor(plan: Plan, *, us: bool) -> str:
     return f"{feet} ({metres}) to stain" if us else f"{metres} ({feet}) to stain"
 
 
-def _field(plan: Plan, field: Field, clock: Clock) -> str:
+def _field(plan: Plan, field: Field, clock: Clock) -> list[str]:
+    """The field in a line, and under it what would keep an edge that dies as it stands."""
     late = _late(field)
     word = "needs a helper" if field.verdict == "helper" and late else WORDS[field.verdict]
     line = (
-        f"{clock.at(field.start_min)} {numbered(plan, field.id)} "
+        f"  {clock.at(field.start_min)} {numbered(plan, field.id)} "
         f"{', '.join(_label(plan, room) for room in field.rooms)}: "
         f"{word}; {_edge(plan, field)}, out by {way_words(plan, field)}"
     )
-    if late and field.remedies:
-        line += "; " + "; ".join(_helps(remedy) for remedy in _first_remedies(field))
-    return line
+    return [line, *(f"{_UNDER}{_helps(one)}" for one in _first_remedies(field) if late)]
 
 
 def _first_remedies(field: Field) -> list[Remedy]:
-    """Two of them: what the verdict asks for first, then by price as they stand."""
+    """Two of them: what the verdict asks for first, what is not enough last, else by price."""
     asked = _ASKED.get(field.verdict, frozenset())
-    return sorted(field.remedies, key=lambda one: one.code not in asked)[:2]
+    return sorted(field.remedies, key=lambda one: (one.code not in asked, one.works is False))[:2]
 
 
 def _helps(remedy: Remedy) -> str:
     if remedy.peak_age_min is None:
         return remedy.what
-    return f"{remedy.what.rstrip('.')}: oldest edge then {remedy.peak_age_min:.1f} min"
+    then = f"{remedy.what.rstrip('.')}: oldest edge then {remedy.peak_age_min:.1f} min"
+    if remedy.margin_min is None:
+        return then
+    word = "to spare" if remedy.margin_min >= 0 else "too old"
+    return f"{then}, {abs(remedy.margin_min):.1f} min {word}"
 
 
 def _sure(chances: Chances) -> str:
