@@ -165,8 +165,8 @@ def _wrong(
             yield Mistake(where, f"yes or no is expected here, not {shown(value)}.")
     elif one.kind == "amount":
         if not isinstance(value, str) or not value or amount_text(value) != value:
-            what = f"an amount as text is expected here, not {shown(value)}."
-            yield Mistake(where, what, 'Such as "1290.50", two decimals at most.')
+            remedy = 'Such as "1290.50", in quotes in a file, two decimals at most.'
+            yield Mistake(where, f"an amount is expected here, not {shown(value)}.", remedy)
     elif one.kind == "rooms":
         yield from _wrong_rooms(value, ids, where)
     else:
@@ -205,9 +205,14 @@ def _wrong_number(one: Carried, value: Plain, where: str, twin: Twin | None) -> 
     if not least <= si <= most:
         if twin:
             least, most, unit = twin.from_key(least), twin.from_key(most), twin.unit
-        told = f"{value:.6g} {unit}".strip()
-        bound = f"from {least:.4g} to {most:.4g} {unit}".strip()
+        told = f"{_digits(value, 6)} {unit}".strip()
+        bound = f"from {_digits(least, 4)} to {_digits(most, 4)} {unit}".strip()
         yield Mistake(where, f"{told} is out of range ({bound}).", "Check the figure and its unit.")
+
+
+def _digits(value: float, figures: int) -> str:
+    """A number rounded to some figures and written without an exponent: `20000`."""
+    return f"{float(f'{value:.{figures}g}'):.15g}"
 
 
 def _wrong_rooms(value: Plain, ids: Ids, where: str) -> Iterator[Mistake]:

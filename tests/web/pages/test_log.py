@@ -109,6 +109,18 @@ def test_every_mistake_comes_at_once_and_what_was_typed_stays(office):
     assert entries(office) == []
 
 
+@pytest.mark.parametrize(
+    ("language", "told"),
+    [("en", "The coat: this has to be told."), ("es", "La mano: hay que decirlo.")],
+)
+def test_what_is_missing_is_told_by_the_words_of_its_blank(office, language, told):
+    form = {"word": "mixed", "gal": "2"}
+    answer = office.post("/houses/two/log", data=form, headers={"accept-language": language})
+    assert answer.status_code == 422
+    assert told in answer.text
+    assert "is missing" not in answer.text
+
+
 def test_a_form_that_comes_twice_is_one_entry(office):
     page = office.get("/houses/two/log?word=note").text
     ident = re.search(r'name="id" value="([^"]+)"', page)[1]

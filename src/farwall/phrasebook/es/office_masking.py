@@ -134,13 +134,13 @@ PHRASES = {
     "1.22 m) where a wand is swung":
     "cada tramo y 6 in (15 cm) de traslape en cada unión, por su altura; 10 % de merma; de 36 a 48 "
     "in (0.91 a 1.22 m) donde se mueve la lanza",
-    "a line along the foot of the film; an upright at each join; 6 in (15 cm) every metre along "
-    "its top; the gaps of doors; 10 % lost. Low: the line along the foot alone":
-    "una línea al pie del plástico; una vertical en cada unión; 6 in (15 cm) cada metro por "
+    "a line along the foot of the film; an upright at each join; 6 in (15 cm) every 3 ft (1 m) "
+    "along its top; the gaps of doors; 10 % lost. Low: the line along the foot alone":
+    "una línea al pie del plástico; una vertical en cada unión; 6 in (15 cm) cada 3 ft (1 m) por "
     "arriba; las rendijas de las puertas; 10 % de merma. Mínimo: la sola línea del pie",
-    "a line along the foot of the film; an upright at each join; 6 in (15 cm) every metre along "
-    "its top; 10 % lost. Low: the line along the foot alone":
-    "una línea al pie del plástico; una vertical en cada unión; 6 in (15 cm) cada metro por "
+    "a line along the foot of the film; an upright at each join; 6 in (15 cm) every 3 ft (1 m) "
+    "along its top; 10 % lost. Low: the line along the foot alone":
+    "una línea al pie del plástico; una vertical en cada unión; 6 in (15 cm) cada 3 ft (1 m) por "
     "arriba; 10 % de merma. Mínimo: la sola línea del pie",
     "gaps of doors, taped": "rendijas de puertas, con cinta",
     "gaps of doors, foam strip": "rendijas de puertas, con tira de espuma",

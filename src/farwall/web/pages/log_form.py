@@ -48,6 +48,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("book", ("note", "photo", "struck", "handed-over", "called-back")),
 )  # fmt: skip
 """The words as the form offers them."""
+_MISSING = re.compile(r"`(\w+)` is missing")
 _ID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 _UNITS = {
     "litres": ("gal", "L"), "celsius": ("°F", "°C"), "m_s": ("mph", "m/s"), "minutes": ("min",) * 2,
@@ -104,10 +105,15 @@ def slips_of(error: Refused, word: str, there: There) -> list[str]:
     blank."""
     called = {_spelt(one, there.units): _label(word, one, there.units)
               for one in WORDS[word].carried}  # fmt: skip
-    return [
-        str(Mistake(called.get(one.where, one.where), told(one.what), told(one.remedy)))
-        for one in error.mistakes
-    ]
+    by_key = {one.key: _label(word, one, there.units) for one in WORDS[word].carried}
+
+    def slip(one: Mistake) -> str:
+        missing = _MISSING.match(one.what)
+        if missing is not None and missing[1] in by_key:
+            return str(Mistake(by_key[missing[1]], said("log-missing"), ""))
+        return str(Mistake(called.get(one.where, one.where), told(one.what), told(one.remedy)))
+
+    return [slip(one) for one in error.mistakes]
 
 
 def _plainly(one: Carried, text: str, units: Units) -> str:

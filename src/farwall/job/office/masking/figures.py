@@ -72,7 +72,7 @@ def _tape(found: Masked) -> MaskFigure:
     gaps = "the gaps of doors; " if found.gaps_by == "tape" else ""
     return MaskFigure(
         "tape", min(least, found.tape_m), found.tape_m, max(least, found.tape_m), "m",
-        "a line along the foot of the film; an upright at each join; 6 in (15 cm) every metre "
+        "a line along the foot of the film; an upright at each join; 6 in (15 cm) every 3 ft (1 m) "
         f"along its top; {gaps}10 % lost. Low: the line along the foot alone",
         Rank.GUESS.value, OUR_GUESS,
     )  # fmt: skip

@@ -72,10 +72,10 @@ WORDS: dict[str, str] = {
     "help-wash-tap": "A rinsed floor is held against the tap, within 1, and 7 to 9.",
     "help-wash-bare": "New concrete is alkaline by itself. Without this reading high pH on a clean "
     "rag cannot be told from detergent, and one rinses for ever.",
-    "help-wash-water": "Usual are 8 to 20 gal on 100 ft² over all rinses, in three to six of them "
-    "(common practice). The day counts by rag and pH, not by this number.",
+    "help-wash-water": "Usual are 8 to 20 gal on 100 ft² (3 to 8 L/m²) over all rinses, in three "
+    "to six of them (common practice). The day counts by rag and pH, not by this number.",
     "help-wash-fault": "29 CFR 1926.404(b)(1). Wet floor, wet boots, 120 V.",
     "help-wash-drum": "55 gal made 85 % full weigh about 410 lb (187 kg).",
     "help-wash-floor": "What a floor above a room bears the builder knows. A full drum stands on "
-    "3 ft².",
+    "3 ft² (0.3 m²).",
 }

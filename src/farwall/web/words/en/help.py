@@ -119,11 +119,12 @@ WORDS = {
     "(7.6 to 13 L) is usual (common practice, no source).",
     "help-tip": "The one-minute test: water in the sprayer, the usual strokes of the pump, spray "
     "into a measuring jug for one minute, read the jug. 0.2 gal/min gives 40 ft²/min at 200 "
-    "ft²/gal (reckoned).",
+    "ft²/gal; 0.75 L/min gives 3.7 m²/min at 4.9 m²/L (reckoned).",
     "help-band": "The strip sprayed wall to wall before stepping back: 3 to 4 ft (0.9 to 1.2 m) "
     "(common practice, no source).",
-    "help-rate": "Floor that one person sprays a minute: 20 to 45 ft² sprayed only, 8 to 22 with "
-    "scrubbing (common practice, no source). Mark off 100 ft², spray water, take the time.",
+    "help-rate": "Floor that one person sprays a minute: 20 to 45 ft² (1.9 to 4.2 m²) sprayed "
+    "only, 8 to 22 ft² (0.7 to 2 m²) with scrubbing (common practice, no source). Mark off 100 ft² "
+    "(10 m²), spray water, take the time.",
     "help-refill": "From the last stroke to the next one when the sprayer fills the tank "
     "himself. An edge that waits ages all that time (a guess until you time it).",
     "help-swap": "From the last stroke to the next one when a helper brings a full tank (a guess "

@@ -286,6 +286,7 @@ WORDS = {
     "log-group-people": "People and hours",
     "log-group-book": "The book",
     "log-refused": "This was not entered:",
+    "log-missing": "this has to be told.",
     "log-must": "needed",
     "log-when-day": "Day (blank: now)",
     "log-when-time": "Time",

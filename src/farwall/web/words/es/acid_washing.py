@@ -72,10 +72,10 @@ WORDS: dict[str, str] = {
     "help-wash-tap": "El piso enjuagado se compara con la llave, a no más de 1, y de 7 a 9.",
     "help-wash-bare": "El concreto nuevo es alcalino de por sí. Sin esta lectura, un pH alto con "
     "trapo limpio no se distingue del detergente y se enjuaga sin fin.",
-    "help-wash-water": "Lo usual son de 8 a 20 gal por 100 ft² en todos los enjuagues, de tres a "
-    "seis (práctica común). El día cuenta por trapo y pH, no por este número.",
+    "help-wash-water": "Lo usual son de 8 a 20 gal por 100 ft² (3 a 8 L/m²) en todos los "
+    "enjuagues, de tres a seis (práctica común). El día cuenta por trapo y pH, no por este número.",
     "help-wash-fault": "29 CFR 1926.404(b)(1). Piso mojado, botas mojadas, 120 V.",
     "help-wash-drum": "55 gal al 85 % pesan como 410 lb (187 kg).",
     "help-wash-floor": "Lo que aguanta un piso sobre un cuarto lo sabe el constructor. Un tambo "
-    "lleno ocupa 3 ft².",
+    "lleno ocupa 3 ft² (0.3 m²).",
 }

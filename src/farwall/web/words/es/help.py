@@ -120,12 +120,13 @@ WORDS = {
     "help-tank": "Una carga de la rociadora, toda de plástico, sin metal en lanza ni válvula: lo "
     "usual es de 2 a 3.5 gal (7.6 a 13 L) (práctica común, sin fuente).",
     "help-tip": "La prueba de un minuto: agua en la rociadora, los bombazos de siempre, rocíe un "
-    "minuto en una jarra medidora, lea la jarra. 0.2 gal/min dan 40 ft²/min a 200 ft²/gal "
-    "(calculado).",
+    "minuto en una jarra medidora, lea la jarra. 0.2 gal/min dan 40 ft²/min a 200 "
+    "ft²/gal; 0.75 L/min dan 3.7 m²/min a 4.9 m²/L (calculado).",
     "help-band": "La franja que se rocía de pared a pared antes de dar el paso atrás: de 3 a 4 "
     "pies (0.9 a 1.2 m) (práctica común, sin fuente).",
-    "help-rate": "Piso que una persona rocía por minuto: de 20 a 45 ft² solo rociando, de 8 a "
-    "22 tallando (práctica común, sin fuente). Marque 100 ft², rocíe agua, tome el tiempo.",
+    "help-rate": "Piso que una persona rocía por minuto: de 20 a 45 ft² (1.9 a 4.2 m²) solo "
+    "rociando, de 8 a 22 ft² (0.7 a 2 m²) tallando (práctica común, sin fuente). Marque 100 ft² "
+    "(10 m²), rocíe agua, tome el tiempo.",
     "help-refill": "De la última pasada a la siguiente cuando quien rocía llena el tanque. La "
     "orilla que espera envejece todo ese tiempo (estimación hasta que lo cronometre).",
     "help-swap": "De la última pasada a la siguiente cuando un ayudante trae un tanque lleno "

@@ -286,6 +286,7 @@ WORDS = {
     "log-group-people": "Gente y horas",
     "log-group-book": "El libro",
     "log-refused": "Esto no se anotó:",
+    "log-missing": "hay que decirlo.",
     "log-must": "necesario",
     "log-when-day": "Día (en blanco: ahora)",
     "log-when-time": "Hora",
