@@ -96,14 +96,23 @@ def test_what_the_sealers_label_says_wins_by_hand():
     assert rules(at(log, 1101, job=strict), stop=True) == {"sealer cold", "dew point"}
 
 
-@pytest.mark.parametrize(("late_min", "rule"), [(29.0, "dead edge"), (31.0, "quiet log")])
-def test_an_edge_half_an_hour_past_its_time_is_a_log_that_went_quiet(late_min, rule):
+@pytest.mark.parametrize(
+    ("late_min", "told"),
+    [
+        (-0.01, set()),
+        (0.0, set()),
+        (0.01, {"dead edge"}),
+        (30.0, {"dead edge"}),
+        (30.01, {"quiet log"}),
+    ],
+)
+def test_an_edge_is_dead_past_its_minute_and_half_an_hour_later_the_log_is_quiet(late_min, told):
     log = morning(fields=7)
     last = PLAN.fields[7].bands[5]
     log("band-done", last.end_min, band=last.id)
     (due,) = (one.at_min for one in at(log, last.end_min).alarms if one.kind == "edge")
     found = rules(at(log, due + late_min))
-    assert found & {"dead edge", "quiet log"} == {rule}
+    assert found & {"dead edge", "quiet log"} == told
 
 
 @pytest.mark.parametrize(("from_min", "told"), [(70.0, True), (85.0, False), (60.0, False)])
@@ -132,12 +141,30 @@ def test_odd_is_what_lies_far_off_on_either_side_by_hand(factor, odd):
     assert ("odd look" in rules(at(morning(factor), 16.4))) is odd
 
 
-def test_a_band_of_more_than_half_the_open_time_is_told():
+@pytest.mark.parametrize(("took_min", "told"), [(4.0, False), (4.01, True), (5.0, True)])
+def test_a_band_of_more_than_half_the_open_time_is_told_by_hand(took_min, told):
+    """By hand: an edge of the fifth field lives 8 min at the least; half of them are 4."""
+    assert PLAN.fields[4].open_time_min.low == 8.0
     log = morning()
     log("field-started", 16.5, field="first.5")
     log("band-done", 17.5, band="first.5.1")
-    log("band-done", 22.5, band="first.5.2")
-    assert "band time" in rules(at(log, 22.6))
+    log("band-done", 17.5 + took_min, band="first.5.2")
+    assert ("band time" in rules(at(log, 17.6 + took_min))) is told
+
+
+@pytest.mark.common_practice
+def test_a_coat_that_is_right_stops_what_was_still_to_come_and_says_nothing_when_all_is_done():
+    """No source: stop where the wet look is right, even if two coats were quoted."""
+    log = morning()
+    log("coat-judged", 16.35, coat="first", look="right")
+    (found,) = (one for one in at(log, 16.4).advice if one.rule == "wet look")
+    assert found.do == "Stop there, even if two coats were quoted."
+    whole = Log(PLAN)
+    for band in (band for field in PLAN.fields for band in field.bands):
+        whole("band-done", band.end_min, band=band.id)
+    end = max(field.end_min for field in PLAN.fields)
+    whole("coat-judged", end + 60, coat=PLAN.fields[-1].coat, look="right")
+    assert "wet look" not in rules(at(whole, end + 61))
 
 
 def test_a_look_that_no_slab_explains_asks_to_be_read_again():
