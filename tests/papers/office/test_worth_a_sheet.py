@@ -3,7 +3,7 @@
 import pypdfium2
 from tests.papers.office.grounds import ground
 
-from farwall.papers.office.blocks import Blanks, Head, Own, Page, Paper, Rows, Words
+from farwall.papers.office.blocks import Blanks, Head, Own, Page, Paper, Picture, Rows, Words
 from farwall.papers.office.setting import paper_pdf
 
 GROUND = ground()
@@ -63,3 +63,18 @@ def test_each_part_between_page_breaks_is_looked_at_alone():
 def test_where_only_three_blank_rows_are_left_lines_stand_closer_instead():
     pages = told(table(rows_of_a_page() - 3, blank=3, pen="ruled"), Words("The last words."))
     assert len(pages) == 1
+
+
+DRAWING = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 1"><path d="M0 0h3"/></svg>'
+"""Three times as wide as it is high: 180 pt at the width below, as a quarter of 720 pt."""
+
+
+def test_a_picture_gives_way_where_closer_lines_are_not_enough_unless_it_is_never_scaled():
+    scaled, fixed = Picture(DRAWING, 0.25), Picture(DRAWING, wide_pt=540.0)
+
+    def fit(picture):
+        pages = (told(picture, table(most + more), Words("The last words.")) for more in range(9))
+        return [len(one) for one in pages].count(1)
+
+    most = told(fixed, table(60))[0].count("line ")
+    assert fit(scaled) > fit(fixed) > 0
