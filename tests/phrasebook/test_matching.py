@@ -184,3 +184,11 @@ def test_rooms_of_one_name_that_are_counted_are_names_as_well():
     names = frozenset({"Walk-in closet", "Hall"})
     told = in_spanish("First in 2 × Walk-in closet and Hall.", names)
     assert told == "Primero en 2 × Walk-in closet y Hall."
+
+
+@pytest.mark.parametrize(
+    ("english", "spanish"),
+    [("Begin Wed 7:30 am.", "Empezar mié. 7:30 a. m."), ("Begin Wed 7:30.", "Empezar mié. 7:30.")],
+)
+def test_a_sentence_that_ends_with_an_hour_has_one_point(english, spanish):
+    assert in_spanish(english) == spanish

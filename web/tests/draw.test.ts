@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import * as edits from "../office/draw/pure/edits.ts";
-import { placed } from "../office/draw/pure/doors.ts";
+import { gapOf, placed } from "../office/draw/pure/doors.ts";
 import { begun, done, type History, redone, undone } from "../office/draw/pure/history.ts";
 import { areaTold, lengthOf, lengthTold, stepOf } from "../office/draw/pure/lengths.ts";
 import { corners, type Drawn, empty, type Point, polygon, type Ring, WALL_M } from "../office/draw/pure/nouns.ts";
@@ -288,4 +288,15 @@ test("the words of a way out are inside the board, on a floor however small", ()
     const side = beside.indexOf(Math.min(...beside));
     assert.ok((off[side] ?? 0) >= WORDS_OUT_M + 14 * m, `side ${side}: ${off[side]} m`);
   }
+});
+
+test("an opening whose threshold nobody told is a gap across its wall all the same", () => {
+  const door = { id: "d", kind: "door", line: [[6.06, 2], [6.06, 3]], rooms: ["a", "b"] } as const;
+  const [ring] = gapOf(door);
+  near(Math.abs(area(ring as Ring)), 0.16);
+  const { low, high } = box(ring as Ring);
+  near(low[0], 5.98);
+  near(high[0], 6.14);
+  const told = { ...door, threshold: polygon([[6, 2], [6.12, 2], [6.12, 3], [6, 3]]) };
+  assert.deepEqual(gapOf(told), [corners(told.threshold)]);
 });

@@ -19,6 +19,7 @@ from farwall.phrasebook.places import (
     HOLE,
     name_in_spanish,
     names_in_spanish,
+    one_point,
     quantity_in_spanish,
 )
 
@@ -56,6 +57,7 @@ def in_spanish(text: str, names: Names = frozenset()) -> str | None:
         found = found.replace(mark, name)
     if "\u00a0" in bare:
         found = _BEFORE_UNIT.sub("\\1\u00a0\\2", found)
+    found = one_point(found)
     return text.replace(bare, found, 1) if bare != text else found
 
 

@@ -57,6 +57,7 @@ ADDRESS = rf"(?:[\w./*-]+|\[[^\]]*\]|{HOLE})+"
 
 PATH = rf"(?:[\w-]+(?:\[[^\]]*\]|[./][\w*-]+)+|{HOLE})"
 
+_TWO_POINTS = re.compile(r"( [ap]\. m\.)\.(?!\.)")
 _SMALL = frozenset({
     "the", "is", "are", "it", "its", "with", "not", "in", "on", "that", "be", "was", "were",
     "has", "have", "than", "from", "at", "for", "this", "which", "who", "what", "when", "where",
@@ -75,6 +76,11 @@ def quantity_in_spanish(text: str) -> str | None:
     if not _QUANTITY.fullmatch(text) or not _COUNTED.search(text):
         return None
     return _SPOKEN.sub(lambda found: _WORDS[found[0]], text)
+
+
+def one_point(text: str) -> str:
+    """A sentence that ends with `p. m.` has no second point."""
+    return _TWO_POINTS.sub(r"\1", text)
 
 
 @cache

@@ -1,5 +1,6 @@
 // The floor as SVG: each thing a few elements, of which only those that changed are touched.
 import { corners, type Drawn, type Fixture, type Opening, type Point, type Room, type SawCut } from "./pure/nouns.ts";
+import { gapOf } from "./pure/doors.ts";
 import { areaTold } from "./pure/lengths.ts";
 import { add, area, box, holds, inside, middle, outward, times } from "./pure/points.ts";
 import { given, here, svgOf, units, w } from "./page.ts";
@@ -149,7 +150,7 @@ function newOpening(): Parts {
 }
 
 function setOpening([gap, leaf, arrow, text]: Parts, one: Opening, out: boolean): void {
-  gap?.setAttribute("d", one.threshold ? pathOf(one.threshold.coordinates.map((ring) => ring.slice(0, -1))) : "");
+  gap?.setAttribute("d", pathOf(gapOf(one)));
   leaf?.setAttribute("d", pathOf([one.line], false));
   leaf?.setAttribute("class", `leaf ${one.kind}`);
   arrow?.setAttribute("d", "");

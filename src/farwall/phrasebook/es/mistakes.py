@@ -60,7 +60,10 @@ PHRASES = {
     "{#1} mL está fuera de rango (de {#2} a {#3} mL).",
     "{#1} pH is out of range (from {#2} to {#3} pH).":
     "pH {#1} está fuera de rango (de {#2} a {#3}).",
-    "the plan has no {1} {*2}.": "el plan no tiene {1} {*2}.",
+    "the plan has no field {*1}.": "el plan no tiene el tramo {*1}.",
+    "the plan has no band {*1}.": "el plan no tiene la franja {*1}.",
+    "the plan has no coat {*1}.": "el plan no tiene la mano {*1}.",
+    "the plan has no room {*1}.": "el plan no tiene el cuarto {*1}.",
     "It has: {*1}.": "Tiene: {*1}.",
     "An object is expected here, not {1}.": "Aquí se espera un objeto, no {1}.",
     "a number": "un número", "a text": "un texto", "text": "texto", "a list": "una lista",

@@ -12,6 +12,7 @@ from functools import cache
 from importlib import import_module
 
 from farwall.phrasebook import LANGUAGE, LANGUAGES
+from farwall.phrasebook.places import one_point
 
 __all__ = ["LANGUAGE", "LANGUAGES", "said", "words"]
 """The language of the request that is being answered is set at the door of a page; it is the one
@@ -37,11 +38,11 @@ def words(language: str) -> dict[str, str]:
 def said(key: str, **values: object) -> str:
     """The words of a key with the values in their places. Raises KeyError for no such key.
 
-    A sentence that ends with `p. m.` has no second point; Spanish says `del`, `al` where a name
+    Spanish says `del`, `al` where a name
     that begins with `el` follows on `de`, `a`.
     """
     told = words(LANGUAGE.get()).get(key)
     whole = (words("en")[key] if told is None else told).format(**values)
     if LANGUAGE.get() == "es" and values:
         whole = _OF_THE.sub(r"\1l ", whole)
-    return whole[:-1] if whole.endswith((" a. m..", " p. m..")) else whole
+    return one_point(whole)

@@ -70,6 +70,14 @@ export function placed(
   return { ...found, threshold: polygon(turned([at(u0, 0), at(u0, deep), at(u1, deep), at(u1, 0)])) };
 }
 
+/** The gap in the wall that an opening is: its threshold, or along its line where none is told. */
+export function gapOf(one: Opening): (readonly Point[])[] {
+  if (one.threshold) return one.threshold.coordinates.map((ring) => ring.slice(0, -1));
+  const [a, b] = one.line;
+  const half = times(outward(a, b), OUTER_WALL_M / 2);
+  return [[add(a, half), add(b, half), sub(b, half), sub(a, half)]];
+}
+
 /** Whether a line runs in the depth of a wall or of what goes on from it. */
 function inWall(line: Line, wall: Line): boolean {
   const deep = dot(sub(line[0], wall[0]), outward(...wall));
