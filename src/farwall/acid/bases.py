@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from farwall.acid.masses import CO2_G_MOL, HCL_G_MOL, molar_mass_g_mol
+from farwall.acid.masses import HCL_G_MOL, molar_mass_g_mol
 from farwall.errors import Mistake, Refused
 from farwall.nouns import dataclass
 
@@ -43,11 +43,6 @@ class Base:
     def kg_per_kg_hcl(self) -> float:
         """kg of base for each kg of hydrogen chloride."""
         return self.equivalent_g / HCL_G_MOL
-
-    @property
-    def co2_kg_per_kg_hcl(self) -> float:
-        """kg of carbon dioxide for each kg of hydrogen chloride that it takes."""
-        return self.gas * CO2_G_MOL / self.equivalents / HCL_G_MOL
 
     @property
     def heat_kj_equivalent(self) -> float:

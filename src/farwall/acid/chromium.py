@@ -12,8 +12,6 @@ from farwall.nouns import dataclass
 LIMIT_UG_M3, ACTION_UG_M3, OBJECTIVE_UG_M3 = 5.0, 2.5, 0.5
 """µg/m³ over 8 hours: the limit, the action level, and what objective data must stay below for the
 standard not to apply: 29 CFR 1926.1126 (a)(4), (b), (c)."""
-RECORD_YEARS = 30
-"""How long exposure records are kept: 29 CFR 1910.1020(d), from memory."""
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,6 @@ dangerous to life or health, whatever the cartridges [osha-respirators, (d)(3)(i
 
 from __future__ import annotations
 
-from farwall.evidence import Rank
 from farwall.facts.workers import Respirator
 from farwall.nouns import dataclass
 
@@ -21,7 +20,6 @@ LEGAL_PPM, HYGIENISTS_PPM = 5.0, 2.0
 DANGEROUS_PPM = 45.0
 """Immediately dangerous: 45 ppm in the profile of 2025, 50 ppm in the pocket guide before it; the
 lower one is taken [osha-hcl]."""
-FACTOR_RANK = Rank.MEMORY
 
 
 @dataclass(frozen=True)

@@ -52,9 +52,6 @@ FEDERAL: dict[str, Limit] = {
 }  # fmt: skip
 """The floors that hold everywhere in the United States; a state or a town may be stricter."""
 
-EXTRACT_SOLIDS_PERCENT = 0.5
-"""Below this share of filterable solids the filtered water is its own extract: 40 CFR 261.24(a)."""
-
 
 @dataclass(frozen=True)
 class LocalRange:

@@ -8,7 +8,7 @@ The Spanish names the same places, in any order. The pattern with the most lette
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import cache, lru_cache
 
 from farwall.nouns import dataclass
@@ -236,8 +236,3 @@ def _book() -> Book:
     for place, one in enumerate(patterns):
         heads.setdefault(one.literals[0][:_HEAD], []).append(place)
     return Book(told, patterns, frozenset(words), heads)
-
-
-def patterns_of_book() -> Iterator[tuple[str, str]]:
-    """All pairs, English and Spanish, as they are written."""
-    yield from phrases().items()

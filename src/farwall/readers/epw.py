@@ -33,7 +33,6 @@ HEADERS = (
 FIELD_COUNTS = (32, 35)
 LARGEST_BYTES = 64 * 1024 * 1024
 
-_DATE_FIELDS = ("year", "month", "day", "hour")
 # name, field (0-based), code from which on a value is missing, sensible range, unit
 _VALUES: tuple[tuple[str, int, float, float, float, str], ...] = (
     ("air_c", 6, 99.9, -90.0, 70.0, "°C"),

@@ -31,7 +31,6 @@ from farwall.spray.verdict import Case, CoatFacts, Judge, Weighed
 from farwall.spray.world import BODY_M, Seam, World
 
 _BASE_OUT_M = 1.3
-_HOPE = 1.2
 
 
 @dataclass(frozen=True)

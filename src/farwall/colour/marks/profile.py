@@ -13,7 +13,6 @@ from farwall.nouns import dataclass
 Floats = NDArray[np.float64]
 REACH_M = 0.14
 _SMOOTH_M = 0.04
-_PIECE_M = 0.08
 
 
 @dataclass(frozen=True)

@@ -14,8 +14,6 @@ from farwall.job.colour.in_words import lab_words
 from farwall.units import ft2_per_gal_from_m2_per_l
 
 Json = dict[str, Any]
-GOOD_DE = 2.0
-"""A sample told again within so much is told well. A guess."""
 
 
 def fit_lines(found: FitAnswer, stains: Mapping[str, str]) -> list[str]:

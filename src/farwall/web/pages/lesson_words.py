@@ -7,13 +7,11 @@ from collections.abc import Sequence
 from farwall.facts.lessons import Lesson, Lessons
 from farwall.learn.figures import (
     Units,
-    figure,
     figures_shown,
     moved,
     moved_by,
     practice_shown,
     unit_shown,
-    value_shown,
 )
 from farwall.web.words import said, words
 
@@ -125,9 +123,3 @@ def counted_told(lessons: Lessons, until: str) -> str:
     if lessons.forget_months is not None:
         parts.append(said("lessons-forgets-months", n=f"{lessons.forget_months:g}"))
     return "; ".join(parts) + "."
-
-
-def shown_value(one: Lesson, value: float, units: Units) -> tuple[float, str]:
-    """A value in the shown unit, as a number and as words."""
-    found = value_shown(one, value, units)
-    return found, figure(found)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from functools import cached_property
 from typing import Any
 
 import numpy as np
@@ -12,7 +11,7 @@ import numpy as np
 from farwall.facts.log import Kept
 from farwall.facts.plan import Band, Field, Plan, TimedPoint
 from farwall.job.story import Story, story
-from farwall.job.story.noun import Happened, Sprayed
+from farwall.job.story.noun import Sprayed
 from farwall.nouns import dataclass
 
 _DAY_WORDS = frozenset(
@@ -33,11 +32,6 @@ class Went:
     now_min: float
     laid_anew: bool
     mark: str
-
-    @cached_property
-    def last_by_word(self) -> dict[str, Happened]:
-        """The last entry of each word."""
-        return {one.word: one for one in self.story.happened}
 
     @property
     def sprayed_until_min(self) -> float:

@@ -74,4 +74,3 @@ ASK_SHARE = (
     "How much of a stain's metal washes off is a guess: one test of all the water of one floor "
     "makes it a measured figure."
 )
-NOT_ALLOWED = "{office} said no on {on}."
