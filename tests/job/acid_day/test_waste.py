@@ -108,6 +108,17 @@ def test_a_sewer_needs_a_written_word_that_holds(word, asked_for):
     assert (sentences.ASK_SEWER in part.asks) is asked_for
 
 
+@pytest.mark.parametrize("route", ["sewer in writing", "drums", None])
+def test_who_said_no_is_named_and_another_way_asked_for(route):
+    no = OfficialWord("not allowed", "", "Town works", "2027-04-02")
+    part = waste_of(ground(survey=Survey(waste=route), discharge=Discharge((no,), ())))
+    assert part.asks[0] == sentences.SAID_NO.format(office="Town works")
+    assert sentences.ASK_SEWER not in part.asks
+    taken = OfficialWord("hauled", "B", "Hauler", "2027-05-01")
+    other = waste_of(ground(survey=Survey(waste=route), discharge=Discharge((no, taken), ())))
+    assert not any("said no" in one for one in other.asks)
+
+
 def test_a_test_is_held_to_the_words_limits():
     part = waste_of(asked())
     against = part.tests[0].against[0]

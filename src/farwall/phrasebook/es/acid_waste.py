@@ -209,6 +209,8 @@ PHRASES = {
     "The survey says sewer in writing, and no written word with name and day is entered.":
     "La revisión dice alcantarillado por escrito, y no está anotado ningún permiso escrito con "
     "nombre y día.",
+    "{1} said no. Ask for another way, and enter who takes the water.":
+    "{1} dijo que no. Pregunte por otro camino y anote quién se lleva el agua.",
     "Enter who takes the drums: name, office and day.":
     "Anote quién se lleva los tambos: nombre, oficina y día.",
     "No drum is tested yet.": "Todavía no se ha analizado ningún tambo.",

@@ -7,7 +7,7 @@ from datetime import date, datetime
 
 from farwall.acid.metals import Grams, share_washed_off
 from farwall.acid.waste_limits import METALS, Metal
-from farwall.acid.waste_verdict import compared, faults_of, hazards_of
+from farwall.acid.waste_verdict import REFUSED, compared, faults_of, hazards_of
 from farwall.facts.discharge import Discharge, OfficialWord, WaterTest
 from farwall.facts.job import Job
 from farwall.job.acid_day.waste import sentences
@@ -77,8 +77,12 @@ def asks_of(job: Job, day: date | None, *, share_is_guess: bool) -> tuple[str, .
     """What must be asked or tested before anything leaves the house."""
     words, route = job.discharge.words, job.survey.waste
     found = []
-    good = [one for one in words if one.way != "not allowed" and not faults_of(one, day)]
-    if route == "sewer in writing" and not any(one.way == "sewer" for one in good):
+    good = [one for one in words if one.way != REFUSED and not faults_of(one, day)]
+    # A no is a no, however it came.
+    noes = [] if good else [one.office for one in words if one.way == REFUSED]
+    if noes:
+        found += [sentences.SAID_NO.format(office=office) for office in dict.fromkeys(noes)]
+    elif route == "sewer in writing" and not any(one.way == "sewer" for one in good):
         found.append(sentences.ASK_SEWER)
     elif not words:
         found.append(sentences.ASK_WORD)

@@ -68,6 +68,7 @@ ASK_WORD = (
     "name, office and day."
 )
 ASK_SEWER = "The survey says sewer in writing, and no written word with name and day is entered."
+SAID_NO = "{office} said no. Ask for another way, and enter who takes the water."
 ASK_HAULER = "Enter who takes the drums: name, office and day."
 ASK_TESTS = "No drum is tested yet."
 ASK_SHARE = (
