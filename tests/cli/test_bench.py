@@ -153,6 +153,12 @@ def test_jobs_are_written_as_files_that_can_be_read_back(bench, tmp_path):
     assert read_job(files[0]).id == "house 01"
 
 
+def test_houses_of_growth_are_written_as_well(bench, tmp_path):
+    code, out, _ = bench("--set", "growth", "--most", "20", "--jobs", str(tmp_path))
+    assert (code, out) == (0, f"3 jobs are in {tmp_path}\n")
+    assert sorted(len(read_job(one).floor.rooms) for one in tmp_path.iterdir()) == [5, 10, 20]
+
+
 def test_help_explains_the_figures(capsys):
     with pytest.raises(SystemExit) as end:
         main(["bench", "--help"])

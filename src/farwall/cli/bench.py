@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import asdict, field
+from itertools import chain
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -163,7 +164,8 @@ def run(options: argparse.Namespace) -> int:
     if options.only is not None:
         cases = _only(options.only, cases)
     if options.jobs is not None:
-        return _write_jobs(options.jobs, [one for each in cases.values() for one in each])
+        grown = _grown(options.most) if "growth" in wanted and options.only is None else ()
+        return _write_jobs(options.jobs, [*chain.from_iterable(cases.values()), *grown])
     for name, each in cases.items():
         if not bench.stopped:
             bench.score_set(name, each)
@@ -271,6 +273,14 @@ def _cases(name: str, plans: Path | None, bench: _Bench) -> tuple[Case, ...]:
     return cases
 
 
+def _grown(most: int) -> Iterator[Case]:
+    """The houses of growth, up to `most` rooms."""
+    from farwall.bench.generator import house_of
+    from farwall.bench.growth import SEED, SIZES
+
+    return (house_of(rooms, SEED) for rooms in SIZES if rooms <= most)
+
+
 def _only(name: str, cases: dict[str, tuple[Case, ...]]) -> dict[str, tuple[Case, ...]]:
     from difflib import get_close_matches
 
@@ -291,7 +301,7 @@ def _write_jobs(folder: Path, cases: list[Case]) -> int:
     for case in cases:
         name = "-".join(case.name.replace(",", " ").split()) + ".json"
         (folder / name).write_text(job_to_text(case.job), encoding="utf-8")
-    print(f"{len(cases)} jobs are in {folder}.")
+    print(f"{len(cases)} jobs are in {folder}")
     return _DONE
 
 
