@@ -30,12 +30,15 @@ LATER = {
     "wishes": "bands bands_in language paper",
 }
 """Facts that jobs learned to say after the freeze: left out while they say nothing."""
-LATER_OF_STAINS = {"oxidiser": None, "contents": [], "sheet_read": "", "washed_off_percent": None}
-LATER_OF_SAMPLES = {
-    "stain": None, "cut": None, "over": None, "area_m2": None, "laid_ml": None,
-    "sprayer_before_kg": None, "sprayer_after_kg": None, "dry_min": None, "dwell_h": None,
-    "scrubs": None, "before_ph": None, "after_ph": None, "rag": None, "sealer": "", "looks": [],
-    "approved_by": "", "approved_on": "",
+LATER_OF = {
+    "stains": {"oxidiser": None, "contents": [], "sheet_read": "", "washed_off_percent": None},
+    "coats": {"not_before": None},
+    "samples": {
+        "stain": None, "cut": None, "over": None, "area_m2": None, "laid_ml": None,
+        "sprayer_before_kg": None, "sprayer_after_kg": None, "dry_min": None, "dwell_h": None,
+        "scrubs": None, "before_ph": None, "after_ph": None, "rag": None, "sealer": "", "looks": [],
+        "approved_by": "", "approved_on": "",
+    },
 }  # fmt: skip
 
 
@@ -46,14 +49,11 @@ def said(job):
         for key in keys.split():
             if here[key] == nothing[key]:
                 del here[key]
-    for stain in told["stains"]:
-        for key, nothing in LATER_OF_STAINS.items():
-            if stain[key] == nothing:
-                del stain[key]
-    for sample in told["samples"]:
-        for key, nothing in LATER_OF_SAMPLES.items():
-            if sample[key] == nothing:
-                del sample[key]
+    for each, later in LATER_OF.items():
+        for one in told[each]:
+            for key, nothing in later.items():
+                if one[key] == nothing:
+                    del one[key]
     return told
 
 

@@ -199,6 +199,17 @@ def test_a_coat_that_ended_sooner_than_planned_keeps_its_true_minutes():
     assert codes(again) == set()
 
 
+def test_a_coat_that_a_late_day_would_take_into_the_dark_waits_for_the_morning():
+    """Quince Street begins at 8:00; its second coat, at 18:26, would end after 18:30."""
+    plan = day_of("quince-street")
+    last = bands_of(plan, coat=0)[-1]
+    late = SoFar(at_min=last.end_min + 560.0, done_up_to=last.id)
+    again = replan(plan, late)
+    first = band(again, "second.1.1").start_min
+    assert first == pytest.approx(24 * 60, abs=2)
+    assert codes(again) == set()
+
+
 def test_less_in_the_tank_is_filled_sooner():
     plan = day_of("quince-street")
     again = replan(plan, after(plan, "first.8.9", tank_l=1.3))

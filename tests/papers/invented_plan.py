@@ -10,7 +10,7 @@ from dataclasses import dataclass, field, replace
 
 import shapely
 
-from farwall.facts.job import Coat, Crew
+from farwall.facts.job import Crew
 from farwall.facts.plan import (
     PLAN_VERSION,
     Band,
@@ -20,6 +20,7 @@ from farwall.facts.plan import (
     Mix,
     OpenTime,
     Plan,
+    PlanCoat,
     PlanFloor,
     PlanInputs,
     PlanTools,
@@ -208,7 +209,7 @@ def _refill(clockwork: _Clockwork, tools: PlanTools, helper: bool, door_at: Poin
 def _field_of(
     sweep: Sweep,
     number: int,
-    coat: Coat,
+    coat: PlanCoat,
     start_min: float,
     rooms: dict[str, Room],
     openings: dict[str, Opening],
@@ -274,7 +275,7 @@ def plan_of(
     sweeps: tuple[Sweep, ...],
     fixtures: tuple[Fixture, ...] = (),
     saw_cuts: tuple[SawCut, ...] = (),
-    coats: tuple[Coat, ...] = (Coat(id="1", stain="ochre-brown", cut="1:1"),),
+    coats: tuple[PlanCoat, ...] = (PlanCoat(id="1", stain="ochre-brown", cut="1:1"),),
     helper: bool = True,
     tools: PlanTools = TOOLS,
     starts_at: str = "2026-03-12T08:00:00-06:00",
@@ -336,7 +337,7 @@ GROUNDS = (
 )
 
 
-def _mixes(fields: list[Field], coats: tuple[Coat, ...]) -> tuple[Mix, ...]:
+def _mixes(fields: list[Field], coats: tuple[PlanCoat, ...]) -> tuple[Mix, ...]:
     mixes = []
     for k, coat in enumerate(coats):
         mine = [f for f in fields if f.coat == coat.id]
@@ -356,7 +357,7 @@ def _mixes(fields: list[Field], coats: tuple[Coat, ...]) -> tuple[Mix, ...]:
     return tuple(mixes)
 
 
-def _clocks(coats: tuple[Coat, ...]) -> list[Clock]:
+def _clocks(coats: tuple[PlanCoat, ...]) -> list[Clock]:
     return [
         Clock(
             coat=coat.id,
@@ -371,7 +372,7 @@ def _clocks(coats: tuple[Coat, ...]) -> list[Clock]:
     ]
 
 
-def _buying(fields: list[Field], coats: tuple[Coat, ...]) -> dict[str, object]:
+def _buying(fields: list[Field], coats: tuple[PlanCoat, ...]) -> dict[str, object]:
     gates = []
     for f in fields:
         need = sum(band.litres for band in f.bands)
@@ -448,12 +449,12 @@ SMALL_SWEEPS = (
     Sweep((("r8", "s"),), "e1", ("d7",), "helper", peak_age_min=6.2),
 )
 TWO_COATS = (
-    Coat(id="1", stain="ochre-brown", cut="1:1"),
-    Coat(id="2", stain="walnut", cut="1:2"),
+    PlanCoat(id="1", stain="ochre-brown", cut="1:1"),
+    PlanCoat(id="2", stain="walnut", cut="1:2"),
 )
 
 
-def small_house(*, coats: tuple[Coat, ...] = TWO_COATS, name: str = "Quince Lane 3") -> Plan:
+def small_house(*, coats: tuple[PlanCoat, ...] = TWO_COATS, name: str = "Quince Lane 3") -> Plan:
     """Eight rooms, a great room with an island, two coats, a helper, a refill, stop lines."""
     return plan_of(
         name=name,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tests.strategies.jobs import box, row_of_rooms
 
-from farwall.facts.job import Coat, Crew
+from farwall.facts.job import Crew
 from farwall.facts.plan import (
     Band,
     Clock,
@@ -13,6 +13,7 @@ from farwall.facts.plan import (
     Mix,
     OpenTime,
     Plan,
+    PlanCoat,
     PlanFloor,
     PlanInputs,
     PlanTools,
@@ -41,7 +42,7 @@ def small_plan() -> Plan:
             saw_cuts=(SawCut(((0.0, 2.0), (0.5, 2.0))),),
             crew=Crew(),
             tools=tools,
-            coats=(Coat("first", "sand", "1:1"),),
+            coats=(PlanCoat("first", "sand", "1:1"),),
             l_per_m2={"first": 0.2},
         ),
         fields=(

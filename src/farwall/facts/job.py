@@ -189,13 +189,17 @@ class Stain:
 
 @dataclass(frozen=True)
 class Coat:
-    """One coat of one colour; `cut` is stain : water by volume, such as `1:2`."""
+    """One coat of one colour; `cut` is stain : water by volume, such as `1:2`.
+
+    `not_before` is ISO 8601 with an offset: the coat begins then, or when the one below is dry.
+    """
 
     id: Id
     stain: str
     cut: str
     m2_per_l: Positive | None = None
     added_acid_fl_oz_per_gal: NotNegative | None = None
+    not_before: str | None = None
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,7 @@ from dataclasses import field
 from typing import Literal
 
 from farwall.facts.go import Go
-from farwall.facts.job import ChoiceName, Coat, Crew
+from farwall.facts.job import ChoiceName, Coat, Crew, NotNegative, Positive
 from farwall.facts.look import Look, MixWay
 from farwall.facts.slab import PatchKind
 from farwall.facts.so_far import MoreMix, Past
@@ -26,6 +26,22 @@ Verdict = Literal["fits", "helper", "two", "stop-line", "cannot"]
 StopKind = Literal["door", "cased", "outside", "saw cut"]
 
 PLAN_VERSION = 1
+
+
+@dataclass(frozen=True)
+class PlanCoat:
+    """A coat as the plan rests on it: its colour and mix. When it begins, the fields tell."""
+
+    id: str
+    stain: str
+    cut: str
+    m2_per_l: Positive | None = None
+    added_acid_fl_oz_per_gal: NotNegative | None = None
+
+    @classmethod
+    def of(cls, coat: Coat) -> PlanCoat:
+        """What a plan rests on of a coat of the job."""
+        return cls(coat.id, coat.stain, coat.cut, coat.m2_per_l, coat.added_acid_fl_oz_per_gal)
 
 
 @dataclass(frozen=True)
@@ -60,7 +76,7 @@ class PlanInputs:
     saw_cuts: tuple[SawCut, ...]
     crew: Crew
     tools: PlanTools
-    coats: tuple[Coat, ...]
+    coats: tuple[PlanCoat, ...]
     l_per_m2: dict[str, float]
 
 

@@ -8,6 +8,7 @@ from functools import partial
 from farwall.beside import Gathered
 from farwall.facts.plan import Clock, Field, Remedy
 from farwall.facts.settled import SettledCoat
+from farwall.job.daylight import Daylight, daylight_of
 from farwall.job.edge_lives import lives_on
 from farwall.job.ground import JobGround, rooms_of
 from farwall.job.laying_out import LaidOut
@@ -17,7 +18,7 @@ from farwall.spray.plan_coat import Aside, LaidField, plan_coat
 from farwall.spray.sweeps import Pieces
 from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
 
-_NEXT_MORNING_MIN = 24 * 60.0
+_TOMORROW_MIN = 24 * 60.0
 """When a coat is not sure to dry within the day, the next one waits for the same hour tomorrow."""
 
 
@@ -25,15 +26,17 @@ def coats_of(
     ground: JobGround, laid: LaidOut, *, thorough: bool
 ) -> tuple[tuple[LaidField, ...], tuple[Clock, ...], Callable[[], list[Aside]]]:
     """All fields of all coats, the waits between them, and what is found aside of each field."""
-    begins = 0.0
+    light = daylight_of(ground.settled.job, ground.settled.starts_at)
+    begins = light.minute(ground.settled.coats[0].coat.not_before) or 0.0
     fields: list[LaidField] = []
     clocks: list[Clock] = []
     gathered = Gathered(laid.sweeps.beside)
     places = Places(ground.floor, ground.settled.job.exits)
     others: list[Clock] = []
     waits = Waits(ground.lasting)
-    for coat in ground.settled.coats:
-        last = coat is ground.settled.coats[-1]
+    after = (*ground.settled.coats[1:], None)
+    for coat, next_coat in zip(ground.settled.coats, after, strict=True):
+        last = next_coat is None
         done = plan_coat(
             ground.world,
             laid.order,
@@ -51,7 +54,8 @@ def coats_of(
         clock = waits.dry(coat, own[-1].end_min, last=last)
         clocks.append(clock)
         others.append(waits.open_time(coat, own[0].start_min))
-        begins = _next_coat(begins, own, clock)
+        if next_coat is not None:
+            begins = _next_coat(begins, own, clock, light, next_coat)
     gathered.begin()
     others.extend(waits.after(ground.settled.coats[-1], fields[-1].field.end_min, clocks[-1]))
     return tuple(fields), (*clocks, *others), lambda: [one.aside() for one in fields]
@@ -99,9 +103,17 @@ def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> Coat
     )
 
 
-def _next_coat(begins: float, done: Sequence[Field], clock: Clock) -> float:
-    """When the next coat may begin: at the late end of drying, or tomorrow at the same hour."""
-    last = max(walk.path[-1][2] for field in done for walk in field.walks)
-    if clock.high_min is None or last + clock.high_min > _NEXT_MORNING_MIN:
-        return begins + _NEXT_MORNING_MIN
-    return round(last + clock.high_min, 1)
+def _next_coat(
+    begins: float, done: Sequence[Field], clock: Clock, light: Daylight, coat: SettledCoat
+) -> float:
+    """When the next coat begins: dry below at the late end, in the light, and not before told."""
+    last = last_step_min(done)
+    free = begins + _TOMORROW_MIN
+    if clock.high_min is not None:
+        free = min(free, last + clock.high_min)
+    return light.coat_begins(round(free, 1), last - begins, coat.coat.not_before)
+
+
+def last_step_min(done: Sequence[Field]) -> float:
+    """When the last one stepped off the floor, minute of the plan."""
+    return max(walk.path[-1][2] for field in done for walk in field.walks)

@@ -21,6 +21,7 @@ from farwall.facts.plain import plain
 from farwall.facts.plan import (
     PLAN_VERSION,
     Plan,
+    PlanCoat,
     PlanFloor,
     PlanInputs,
 )
@@ -29,8 +30,10 @@ from farwall.floor.nouns import Floor
 from farwall.job.cautions import cautions_for
 from farwall.job.coats import coats_of
 from farwall.job.day_drawn import day_drawn
+from farwall.job.daylight import daylight_of
 from farwall.job.ground import JobGround, ground_of
 from farwall.job.laying_out import LaidOut, laid_out
+from farwall.job.light_words import light_warnings
 from farwall.job.mix_needs import mix_needs
 from farwall.job.patch_words import floor_patches, suction_warnings
 from farwall.job.patches import in_the_way
@@ -158,7 +161,18 @@ def planned_begun(
             *sun_grounds(job, sun),
         ),
         buying=mixed.buying,
-        warnings=(*settled.warnings, *mixed.warnings, *warnings_of_ground(job, weather, ground)),
+        warnings=(
+            *settled.warnings,
+            *mixed.warnings,
+            *light_warnings(
+                job,
+                daylight_of(job, settled.starts_at),
+                [one.field for one in done],
+                clocks,
+                [coat.coat for coat in settled.coats],
+            ),
+            *warnings_of_ground(job, weather, ground),
+        ),
         chances=day_drawn(ground, done, int(inputs_hash[:_SEED_DIGITS], 16)),
         proof=proof_of(
             laid.cut, laid.order, asked=bool(job.wishes.order) if asked is None else asked
@@ -202,7 +216,7 @@ def _inputs(job: Job, settled: SettledJob, floor: Floor) -> PlanInputs:
         saw_cuts=floor.saw_cuts,
         crew=job.crew,
         tools=settled.tools,
-        coats=tuple(coat.coat for coat in settled.coats),
+        coats=tuple(PlanCoat.of(coat.coat) for coat in settled.coats),
         l_per_m2={coat.id: round(coat.l_per_m2, 6) for coat in settled.coats},
     )
 

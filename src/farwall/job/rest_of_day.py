@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 from functools import cached_property
 from math import inf
 
@@ -11,6 +12,7 @@ from farwall.facts.plan import Field, Plan
 from farwall.facts.so_far import ClosedRoom
 from farwall.job.again_fields import first_min, last_min, moved
 from farwall.job.coat_again import Again, CoatAgain, Remains, Stand
+from farwall.job.daylight import Daylight
 from farwall.job.past import Settled
 from farwall.job.so_far_sense import whole_fields
 from farwall.nouns import dataclass
@@ -70,6 +72,7 @@ class RestOfDay:
         back = {field.id for field in self.plan.left if field.coat == coat}
         planned = first_min([field for field in own if field.id not in back] or own)
         begins = max(self._begins(before, fields, planned), self.state.at_min)
+        begins = self._in_the_light(begins, planned, last_min(own) - first_min(own))
         still_closed = any((room.until_min or inf) > begins for room in self.closed)
         same_sun = begins == planned or self.plan.sun is None  # else it is held to another hour's
         if not skipped and not still_closed and not back and same_sun and self._same_crew(own):
@@ -90,6 +93,13 @@ class RestOfDay:
         if second is None or second.stays:
             return True
         return not any(band.sprayer == 2 for field in fields for band in field.bands)
+
+    def _in_the_light(self, begins: float, planned: float, lasts: float) -> float:
+        """A coat that was planned by day and comes late waits for a morning rather than go dark."""
+        light = Daylight(datetime.fromisoformat(self.plan.starts_at))
+        if begins == planned or not light.holds(planned, lasts):
+            return begins
+        return round(light.begins(begins, lasts), 1)
 
     def _begins(self, before: str, fields: Sequence[Field], planned: float) -> float:
         """When the coat after `before` may begin: as planned, or later as that one ended."""

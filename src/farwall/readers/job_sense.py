@@ -247,14 +247,21 @@ def _order(raw: dict[str, object]) -> Iterator[Mistake]:
 
 
 def _start(raw: dict[str, object]) -> Iterator[Mistake]:
-    text = raw.get("starts_at")
+    yield from _moment("starts_at", raw.get("starts_at"))
+    coats = raw.get("coats")
+    for number, coat in enumerate(coats if isinstance(coats, list) else ()):
+        if isinstance(coat, dict):
+            yield from _moment(f"coats[{number}].not_before", coat.get("not_before"))
+
+
+def _moment(place: str, text: object) -> Iterator[Mistake]:
     if not isinstance(text, str):
         return
     remedy = "Write day, time and offset from UTC, such as 2027-05-04T07:30:00-06:00."
     try:
         moment = datetime.datetime.fromisoformat(text)
     except ValueError:
-        yield Mistake("starts_at", f"{shown(text)} is not a date and time (ISO 8601).", remedy)
+        yield Mistake(place, f"{shown(text)} is not a date and time (ISO 8601).", remedy)
         return
     if moment.tzinfo is None:
-        yield Mistake("starts_at", f"{shown(text)} does not say its offset from UTC.", remedy)
+        yield Mistake(place, f"{shown(text)} does not say its offset from UTC.", remedy)

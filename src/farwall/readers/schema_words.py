@@ -120,6 +120,11 @@ WORDS: dict[str, str] = {
         "Trade-strength muriatic acid added to a gallon of cut mix, fl oz. "
         "The maker's sheet does not cover it."
     ),
+    "Coat.not_before": (
+        "When the coat may begin: ISO 8601 with offset. Left out, it begins once the coat below "
+        "is dry, and waits for a morning where it would go on past the light of the day."
+    ),
+    "PlanCoat.added_acid_fl_oz_per_gal": "As in the job, fl oz to a gallon of cut mix.",
     "Crew.sprayers": "How many people spray.",
     "Crew.helper": "Whether somebody swaps tanks and watches the edge.",
     "Crew.second_adult": "A second adult is on site in any case; nobody works alone.",

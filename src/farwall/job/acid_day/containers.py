@@ -10,9 +10,9 @@ from typing import Literal
 
 from farwall.acid.hazards import Pictogram, Signal, pictograms, signal
 from farwall.acid.mixture_hazards import HYDROCHLORIC_ACID, NEAT, hazard_codes
-from farwall.facts.job import Coat, Stain
+from farwall.facts.job import Stain
 from farwall.facts.numbered import stain_named
-from farwall.facts.plan import Mix, Plan
+from farwall.facts.plan import Mix, Plan, PlanCoat
 from farwall.job.acid_day.ground import Ground
 from farwall.mix.batch import TRADE_ACID_KG_L, TRADE_ACID_PERCENT
 from farwall.nouns import dataclass
@@ -80,7 +80,7 @@ def shares_percent(stain: Stain) -> dict[str, float]:
     return found
 
 
-def _batch(mix: Mix, coat: Coat | None, stains: dict[str, Stain], plan: Plan) -> Container:
+def _batch(mix: Mix, coat: PlanCoat | None, stains: dict[str, Stain], plan: Plan) -> Container:
     stain = stains.get(coat.stain) if coat is not None else None
     unknown = _unknown(stain)
     shares = _cut(shares_percent(stain), stain.density_kg_l, mix) if stain is not None else {}

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
-from farwall.facts.job import Job, Stain, Survey
+from farwall.facts.job import Coat, Job, Stain, Survey
 from farwall.facts.plan import Plan
 from farwall.floor.nouns import Floor
 
@@ -33,6 +31,15 @@ def job_of_plan(plan: Plan) -> Job:
             Stain(one, plan.stain_names.get(one, ""))
             for one in dict.fromkeys(coat.stain for coat in given.coats)
         ),
-        coats=tuple(replace(one, m2_per_l=1 / given.l_per_m2[one.id]) for one in given.coats),
+        coats=tuple(
+            Coat(
+                one.id,
+                one.stain,
+                one.cut,
+                1 / given.l_per_m2[one.id],
+                one.added_acid_fl_oz_per_gal,
+            )
+            for one in given.coats
+        ),
         crew=given.crew,
     )

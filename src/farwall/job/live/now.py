@@ -11,9 +11,9 @@ from farwall.air.weather import Forecast, WeatherFile
 from farwall.facts.job import Job
 from farwall.facts.lessons import Lessons
 from farwall.facts.plan import Plan
+from farwall.job.daylight import sunset
 from farwall.job.live.alarms import alarms, in_order
 from farwall.job.live.clocks import LiveClocks
-from farwall.job.live.daylight import sunset
 from farwall.job.live.edges import edge_due
 from farwall.job.live.noun import Drunk, FirstBatch, LiveClock, Now
 from farwall.job.live.people import Crew, people_alarms, people_now, with_people

@@ -16,6 +16,7 @@ from farwall.facts.plan import (
     Field,
     Ground,
     Plan,
+    PlanCoat,
     PlanFloor,
     PlanInputs,
 )
@@ -98,7 +99,7 @@ def plan_of(told: Told) -> Plan:
         saw_cuts=told.floor.saw_cuts,
         crew=told.job.crew,
         tools=settled.tools,
-        coats=tuple(coat.coat for coat in settled.coats),
+        coats=tuple(PlanCoat.of(coat.coat) for coat in settled.coats),
         l_per_m2={coat.id: round(coat.l_per_m2, 6) for coat in settled.coats},
     )
     clocks = [

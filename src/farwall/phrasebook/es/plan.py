@@ -199,6 +199,29 @@ PHRASES = {
     "No se puede parar en el {1}: no va de pared a pared, o termina en una puerta.",
     "saw cut {@1}": "corte de sierra {@1}",
     "saw cut without a name": "corte de sierra sin nombre",
+    "Coat {#1} takes {#2} at a stretch, more than a day has light.":
+    "La mano {#1} lleva {#2} de un tirón, más que la luz de un día.",
+    "Coat {#1} takes {#2} at a stretch, more than a day has light: stop after field {#3} at {#4}, "
+    "and plan the rest anew in the morning.":
+    "La mano {#1} lleva {#2} de un tirón, más que la luz de un día: pare después del tramo {#3}, "
+    "a las {#4}, y planee de nuevo el resto por la mañana.",
+    "Coat {#1} goes on to {#2}, past {1}, and edges are judged by eye.":
+    "La mano {#1} sigue hasta las {#2}, después de {1}, y las orillas se juzgan a ojo.",
+    "Begin by {#1}, or see to lamps that shine across the floor.":
+    "Empiece a más tardar a las {#1}, o tenga lámparas que alumbren a ras del piso.",
+    "Coat {#1} waits until {#2} of day {#3}: coat {#4} is sure to be dry at {#5}, {1}.":
+    "La mano {#1} espera hasta las {#2} del día {#3}: la mano {#4} estará seca con seguridad a "
+    "las {#5}, {1}.",
+    "before anyone is at work": "antes de que haya alguien trabajando",
+    "and its {#1} would end after {1}": "y sus {#1} terminarían después de {1}",
+    "sunset at {#1}": "la puesta del sol, a las {#1}",
+    "{#1}, our guess of the last light": "las {#1}, que suponemos la última luz",
+    "With light enough then (a late sun, lamps across the floor), tell the coat's own hour "
+    "(not_before).":
+    "Si a esa hora hay luz (sol de tarde larga, lámparas a ras del piso), anote la hora propia de "
+    "la mano (not_before).",
+    "Begun by {#1}, coat {#2} leaves time for both on one day.":
+    "Si se empieza a más tardar a las {#1}, la mano {#2} deja tiempo para las dos el mismo día.",
     "Nobody works alone: a second adult has to be within call.":
     "Nadie trabaja solo: debe haber otro adulto donde oiga si lo llaman.",
     "The job says that no second adult is on site. Nobody works alone with acid: this plan is "

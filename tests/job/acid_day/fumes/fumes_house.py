@@ -22,6 +22,7 @@ def planned() -> tuple[Job, Plan]:
     job = read_job(ROOT / "examples" / "thistle-end" / "job.json")
     job = replace(
         job,
+        starts_at="2026-06-23T08:00:00-05:00",  # both coats on one day
         stains=(STAIN,),
         coats=(Coat("first", "umber", "1:1"), Coat("second", "umber", "1:2")),
         site=Site(house="shut", fans=0),

@@ -20,6 +20,7 @@ from farwall.web.pages.forms.places import hint_at, put, value_at
         (("prices", "containers", 0, "price"), "text", None, None, False),
         (("wishes", "notes"), "text", None, None, True),
         (("starts_at",), "moment", None, None, True),
+        (("coats", 1, "not_before"), "moment", None, None, True),
     ],
 )
 def test_a_place_is_known_by_its_noun(path, kind, low, high, empty):

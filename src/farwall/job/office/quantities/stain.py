@@ -10,9 +10,8 @@ from typing import Any
 
 from farwall.evidence import Rank, weakest
 from farwall.facts.default_table import OUR_GUESS, PRACTICE
-from farwall.facts.job import Coat
 from farwall.facts.numbered import numbered
-from farwall.facts.plan import Field, Plan
+from farwall.facts.plan import Field, Plan, PlanCoat
 from farwall.facts.quantities import Quantity, Share
 from farwall.job.first_thirst import first_thirst
 from farwall.job.office.quantities.basis import Basis, line
@@ -77,7 +76,7 @@ def _belief(plan: Plan, coat: str, spread_percent: float | None) -> Thirst:
     return first_belief(spread_percent)
 
 
-def _coat_need(plan: Plan, of: Coat, belief: Thirst) -> CoatNeed | None:
+def _coat_need(plan: Plan, of: PlanCoat, belief: Thirst) -> CoatNeed | None:
     coat = of.id
     fields = tuple(one for one in plan.fields if one.coat == coat)
     mixes = [one for one in plan.mixes if one.coat == coat]

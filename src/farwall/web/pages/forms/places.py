@@ -16,7 +16,8 @@ from farwall.readers.shape import bare, keys_of
 from farwall.readers.twins import TWINS
 from farwall.web.pages.forms.nouns import Path
 
-STARTS_AT: Path = ("starts_at",)
+MOMENTS = frozenset({"starts_at", "not_before"})
+"""Keys whose text is a moment with its offset."""
 Kind = Literal["number", "whole", "choice", "yes-no", "text", "list", "several", "moment"]
 
 
@@ -35,8 +36,6 @@ class Hint:
 @cache
 def hint_at(path: Path) -> Hint:
     """What the place holds. Raises KeyError for a way that leads nowhere."""
-    if path == STARTS_AT:
-        return Hint("moment")
     hint: Any = Job
     noun: type | None = None
     for step in path:
@@ -54,6 +53,8 @@ def hint_at(path: Path) -> Hint:
         return Hint("choice", choices, may_be_empty=empty)
     if inner is bool:
         return Hint("yes-no", (True, False), may_be_empty=empty)
+    if inner is str and path[-1] in MOMENTS:
+        return Hint("moment")
     if inner is str:
         return Hint("text", may_be_empty=not _longer_than_nothing(hint))
     if get_origin(inner) is tuple:

@@ -15,6 +15,7 @@ _COATS = Part("coats-part", (
         Blank("id", "id", size=8), Blank("stain", "stain", of="stains", must=True),
         Blank("cut", "cut", must=True, size=5), Blank("covers", "m2_per_l"),
     ), help="cut"),
+    Sentence("s-coat-from", (Blank("coat-from", "not_before"),), help="coat-from"),
     Sentence("s-added", (Blank("added", "added_acid_fl_oz_per_gal"),), help="added-acid"),
 ), each="rows", way="coats", told=True, stem="coat", most=8)  # fmt: skip
 

@@ -93,6 +93,7 @@ WORDS = {
     "name-air-warm": "Air temperature",
     "name-damp-air": "Humidity of the air",
     "name-moving": "Moving air",
+    "name-coat-from": "This coat not before",
     "name-covers": "Coverage as mixed",
     "name-colour-name": "Your name for the colour",
     "pick-finish-hard-trowel": "hard trowelled",

@@ -98,6 +98,10 @@ WORDS = {
     "help-cut": "Parts of stain to parts of water by volume, stain first: 1:2 is one stain, two "
     "water. Water goes into the tub first, stain into water, never the other way. Usual: 1:1, "
     "then 1:2 (common practice).",
+    "help-coat-from": "A coat that would go on past the evening, or past sunset where the place of "
+    "the house is known, waits for the next morning: edges are judged by eye. Tell an hour here to "
+    "wait longer; an hour without light is taken as it stands, so see to lamps that shine across "
+    "the floor (common practice).",
     "help-added-acid": "Muriatic acid bites a hard slab, and the maker’s sheet no longer covers "
     "the mix; fumes rise. Never with a stain that names chromate or an oxidiser. Opening the slab "
     "evenly is the honest way (common practice).",

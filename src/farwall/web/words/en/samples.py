@@ -26,6 +26,8 @@ WORDS = {
     "s-scrub": "Scrubbed as hard as the floor will be, a full sample {scrub}.",
     "s-signed": "Sealed and looked at by day and by lamp, it {signed}.",
     "s-coat": "Coat {id} is {stain}, cut {cut}, and covers {covers} where no sample says.",
+    "s-coat-from": "It begins once the coat below is dry, by daylight; by your own wish not before "
+    "{coat-from}.",
     "s-added": "Muriatic acid added to the cut mix: {added}.",
     "s-stain": "Stain {id}, which we call {colour-name}; lots in hand: {lots}.",
     "s-sheet": "Its sheet says {hcl-low} to {hcl-high} of hydrochloric acid, a density of "

@@ -69,6 +69,7 @@ WORDS = {
     "name-air-warm": "Temperatura del aire",
     "name-damp-air": "Humedad del aire",
     "name-moving": "Aire en movimiento",
+    "name-coat-from": "Esta mano no antes de",
     "name-covers": "Rendimiento de la mezcla",
     "name-colour-name": "Cómo llama usted al color",
     "pick-finish-hard-trowel": "llana dura, muy cerrada",

@@ -102,6 +102,10 @@ WORDS = {
     "help-cut": "Partes de tinte por partes de agua, por volumen, primero el tinte: 1:2 es uno "
     "de tinte y dos de agua. Primero el agua en la tina, el tinte al agua, nunca al revés. "
     "Usual: 1:1, luego 1:2 (práctica común).",
+    "help-coat-from": "Una mano que seguiría después del anochecer, o de la puesta del sol donde "
+    "se sabe el lugar de la casa, espera a la mañana siguiente: los bordes se juzgan a ojo. Anote "
+    "aquí una hora para esperar más; una hora sin luz se toma como está, así que tenga lámparas "
+    "que alumbren a ras del piso (práctica común).",
     "help-added-acid": "El ácido muriático muerde una losa dura, y la hoja del fabricante ya no "
     "cubre la mezcla; suben vapores. Nunca con un tinte que nombre cromato u oxidante. Abrir la "
     "losa parejo es el camino honesto (práctica común).",

@@ -28,6 +28,8 @@ WORDS = {
     "s-signed": "Sellada y vista de día y con lámpara, {signed}.",
     "s-coat": "La mano {id} es {stain}, proporción {cut}, y rinde {covers} donde no lo diga una "
     "muestra.",
+    "s-coat-from": "Empieza cuando la mano de abajo esté seca, de día; si usted lo pide, no antes "
+    "del {coat-from}.",
     "s-added": "Ácido muriático agregado a la mezcla: {added}.",
     "s-stain": "Tinte {id}, que llamamos {colour-name}; lotes a la mano: {lots}.",
     "s-sheet": "Su hoja dice de {hcl-low} a {hcl-high} de ácido clorhídrico, una densidad de "

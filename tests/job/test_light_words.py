@@ -1,0 +1,101 @@
+"""Coats at the end of a day's light: when they begin, and what the plan says of it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from functools import cache
+
+import pytest
+from tests.shapes import TWO_ROOMS
+from tests.spray.hand_floors import job
+
+from farwall.facts.job import Coat, Place, Stain, Wishes
+from farwall.facts.plain import plain
+from farwall.job.coats import last_step_min
+from farwall.job.plan_job import plan_job
+from farwall.phrasebook import in_spanish
+from farwall.spray.check import check_plan
+from farwall.units import clock_words
+
+ONE, TWO = Coat("base", "sand", "1:1"), Coat("top", "sand", "1:2")
+MIDNIGHT = datetime(2026, 10, 6, tzinfo=UTC)
+
+
+@cache
+def planned(hour, *, coats=(ONE, TWO), units="metric", place=None):
+    of = job(TWO_ROOMS, stains=(Stain("sand"),), coats=coats, wishes=Wishes(units=units))
+    told = f"2026-10-06T{hour}:00-05:00"
+    return plan_job(replace(of, starts_at=told, place=place or Place()))
+
+
+def light(plan):
+    return [one for one in plan.warnings if one.startswith("Coat ")]
+
+
+def begins(plan, coat):
+    """The first filling of a coat, minute of the plan."""
+    return min(r.at_min for f in plan.fields if f.coat == coat for r in f.refills)
+
+
+def waits(plan):
+    """How long the second coat waits after the last step of the first, minutes."""
+    return begins(plan, "top") - last_step_min([f for f in plan.fields if f.coat == "base"])
+
+
+def test_two_coats_on_one_day_say_nothing_of_the_light():
+    plan = planned("08:00")
+    assert light(plan) == []
+    assert waits(plan) == pytest.approx(plan.clocks[0].high_min, abs=0.1)
+
+
+def test_a_coat_that_would_go_into_the_dark_waits_for_the_morning_and_says_why():
+    plan = planned("15:00")
+    assert begins(plan, "top") == 16.5 * 60
+    (words,) = light(plan)
+    assert words.startswith("Coat 2 waits until 7:30 of day 2: coat 1 is sure to be dry at ")
+    assert "would end after 18:30, our guess of the last light." in words
+    assert in_spanish(words)
+    assert check_plan(plain(plan)) == []
+
+
+def test_what_is_told_to_begin_by_does_leave_time_for_both():
+    words = light(planned("15:00"))[0]
+    by = words.partition("Begun by ")[2].partition(",")[0]
+    assert int(by.partition(":")[2]) % 5 == 0
+    sooner = planned(f"{by:0>5}")
+    assert begins(sooner, "top") < 12 * 60
+    assert light(sooner) == []
+
+
+def test_a_first_coat_that_is_begun_late_says_by_when():
+    plan = planned("18:20", coats=(ONE,), units="us")
+    (words,) = light(plan)
+    assert "past 6:30 pm, our guess of the last light, and edges are judged by eye." in words
+    assert in_spanish(words)
+    over_min = last_step_min(plan.fields) - 10
+    by = words.partition("Begin by ")[2].partition(",")[0]
+    early = 18 * 60 + 20 - over_min
+    assert by == clock_words(MIDNIGHT + timedelta(minutes=early - early % 5), us=True)
+
+
+def test_where_the_place_is_known_the_sun_ends_the_day():
+    """Sunset of 6 October at 41.9 N, 87.9 W: 18:26 by the almanac, from memory."""
+    (words,) = light(planned("18:20", coats=(ONE,), place=Place(41.9, -87.9)))
+    assert "past sunset at 18:2" in words
+
+
+@pytest.mark.parametrize(
+    ("told", "minute"),
+    [("2026-10-07T10:00:00-05:00", 26 * 60), ("2026-10-06T20:00:00-05:00", 12 * 60)],
+    ids=["the next day", "by lamps"],
+)
+def test_a_told_hour_is_kept_and_nothing_said(told, minute):
+    plan = planned("08:00", coats=(ONE, replace(TWO, not_before=told)))
+    assert begins(plan, "top") == minute
+    assert light(plan) == []
+
+
+def test_a_first_coat_can_be_told_to_wait_too():
+    plan = planned("08:00", coats=(replace(ONE, not_before="2026-10-06T09:30:00-05:00"),))
+    assert begins(plan, "base") == 90
