@@ -9,6 +9,7 @@ from farwall.facts.fits_crew import fits_crew
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.job.live.alarms import ends_min
+from farwall.job.live.found import found_over
 from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.more_mix_inside import is_lean, last_ahead
@@ -143,9 +144,7 @@ def _below(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Condition
     if wait is None or told is None or told.end_min is None:
         yield Condition("coat below", f"coat {number} is done and dry", holds=False)
         return
-    looks = [s for s in standing.story.sightings
-             if s.sighting.coat == below and s.sighting.clock == "dry to recoat"]  # fmt: skip
-    holds = looks[-1].sighting.ended if looks else None
+    holds = found_over(standing.plan, standing.story, clock="dry to recoat", coat=below)
     low, high = wait.clock.low_min, wait.clock.high_min
     if holds is None and standing.at_min < told.end_min + low:
         holds = False
