@@ -158,7 +158,10 @@ def _time(standing: Standing, field: Field, light_until_min: float | None) -> Co
     text = f"{lasts:.0f} min of light and quiet"
     if light_until_min is None:
         return Condition("time", text, None)
-    left = light_until_min - standing.at_min
+    begins = standing.at_min
+    if standing.in_hand is not None:
+        begins = ends_min(standing, standing.in_hand)
+    left = light_until_min - begins
     text += f"; the sun sets {standing.clock(light_until_min)}"
     return Condition("time", text, left >= lasts)
 
