@@ -41,9 +41,9 @@ def test_lines_lie_two_per_cent_apart_and_one_is_left_out():
 
 @pytest.mark.parametrize("celsius", [0, 20, 25, 40, 60])
 def test_the_lines_are_one_even_row_at_any_warmth(celsius):
-    """A law: more acid, more pressure. From 8 % on the logarithm grows by the same from line to line
-    within 0.015, so that a figure wrong in its second place stands out; below, by more, the weaker
-    the more, as the pressure of weak acid goes with its molality squared."""
+    """A law: more acid, more pressure. From 8 % on the logarithm grows by the same from line to
+    line within 0.016, so that a figure wrong in its second place stands out; below, by more, the
+    weaker the more, as the pressure of weak acid goes with its molality squared."""
     of = dict(zip(LINES, (a - b / (273.15 + celsius) for a, b in LINES.values()), strict=True))
     steps = np.diff([of[percent] for percent in range(2, 35, 2)])
     even = float(np.median(steps[3:]))
