@@ -1,5 +1,7 @@
 """What looks found: a wait is over by its slowest room, not by the look that came last."""
 
+from dataclasses import replace
+
 import pytest
 from tests.job.live.test_now import PLAN
 from tests.job.story.entries import Log
@@ -51,3 +53,18 @@ def test_looks_at_another_coat_another_wait_or_in_other_minutes_tell_nothing():
     assert found(*looks, since_min=200, until_min=299) is True
     assert found(*looks, since_min=300, until_min=300) is False
     assert found(*looks, coat=None) is False
+
+
+def test_a_look_at_another_coat_ends_nothing_and_rooms_of_another_coat_are_not_waited_for():
+    """The second coat was looked at first; and of a coat of the study alone the study is all."""
+    log = Log(PLAN)
+    for coat in ("first", "second"):
+        log("coat-done", 65, coat=coat)
+    log("dry", 200, coat="second", clock="recoat", room="hall")
+    log("still-damp", 210, coat="first", clock="recoat")
+    log("dry", 220, coat="first", clock="recoat", room="study")
+    told = story(PLAN, log.kept)
+    assert found_over(PLAN, told, clock=CLOCK, coat="first") is False
+    study = tuple(f for f in PLAN.fields if f.coat == "second" or f.rooms == ("study",))
+    alone = replace(PLAN, fields=study)
+    assert found_over(alone, told, clock=CLOCK, coat="first") is True

@@ -118,3 +118,15 @@ def test_a_look_at_the_stop_line_alone_or_one_that_nothing_was_used_by_tells_not
     elsewhere = level(1, mixed_l=20.0, tub_l=10.0, planned_l=2.0)
     last = level(3, mixed_l=20.0, tub_l=5.0, planned_l=9.0)
     assert in_the_last(monkeypatch, elsewhere, last) is None
+
+
+def test_while_fields_are_to_come_or_none_is_in_hand_more_is_mixed_by_the_belief_of_the_coat():
+    looked = (level(0, mixed_l=22.0, tub_l=22.0), level(1, mixed_l=22.0, tub_l=10.0, planned_l=2.0))
+    first = day(["c.1.1"], mixed_l=22.0, levels=looked)  # the second field is to come
+    assert first.in_hand.id == "c.1"
+    assert first.mix_belief is first.belief
+    between = day(["c.1.1", "c.1.2"], mixed_l=22.0, levels=looked)
+    assert between.in_hand is None
+    assert between.mix_belief is between.belief
+    assert between.next_band.id == "c.2.1"
+    assert first.next_band.id == "c.1.2"

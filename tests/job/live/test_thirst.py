@@ -4,8 +4,11 @@ from dataclasses import astuple
 from types import SimpleNamespace
 
 import pytest
+from tests.job.live.test_now import PLAN as DAY
+from tests.job.live.test_now import morning
 
-from farwall.job.live.thirst import READ_L, _spans, after_look, seen_factor
+from farwall.job.live.thirst import READ_L, _spans, after_look, belief_of, seen_factor
+from farwall.job.story import story
 from farwall.job.story.noun import CoatStory, FieldStory, Level, Sprayed
 from farwall.mix.thirst import Thirst
 
@@ -82,3 +85,15 @@ def test_used_over_planned_by_hand():
     assert seen_factor(coat((), level(0, 20.0))) is None
     assert seen_factor(coat(())) is None
     assert seen_factor(None) is None
+
+
+def test_the_belief_at_a_stop_line_is_that_of_the_looks_until_then():
+    """Four fields told; after two of them the belief is that of a day on which two were told."""
+    four, two = (
+        story(DAY, morning(1.2, fields=count).kept).coat("first") for count in (4, 2)
+    )  # fmt: skip
+    bands = len(two.done)
+    early = belief_of(DAY, "first", four, bands=bands)
+    assert early == belief_of(DAY, "first", two)
+    assert early.variance > belief_of(DAY, "first", four).variance
+    assert belief_of(DAY, "first", four, bands=0) == belief_of(DAY, "first", None)
