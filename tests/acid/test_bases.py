@@ -13,7 +13,14 @@ def test_a_pound_of_bicarbonate_by_hand():
 
 @pytest.mark.parametrize(
     ("formula", "kj"),
-    [("NaOH", 100.6), ("NH3", 52.97), ("Ca(OH)2", 64.3), ("Na2CO3", 14.7), ("NaHCO3", -31.1)],
+    [
+        ("NaOH", 100.6),
+        ("NH3", 52.97),
+        ("Ca(OH)2", 64.3),
+        ("Na2CO3", 14.7),
+        ("NaHCO3", -31.1),
+        ("CaCO3", 7.7),
+    ],
 )
 def test_heat_of_a_mole_of_acid_by_hand(formula, kj):
     """Products less reactants, such as -240.34 - 393.51 - 285.83 + 950.81 = 31.13 taken up by
@@ -43,3 +50,23 @@ def test_plain_words_are_known(said, formula):
 def test_what_is_unknown_is_refused_with_what_to_take():
     with pytest.raises(Refused, match="Take bicarbonate"):
         base_of("floor wax")
+
+
+@pytest.mark.parametrize(
+    ("formula", "equivalent_g", "co2_kg"),
+    [
+        ("NaHCO3", 84.007, 1.2070),
+        ("Na2CO3", 52.994, 0.6035),
+        ("NH3", 17.031, 0.0),
+        ("CaCO3", 50.043, 0.6035),
+        ("Ca(OH)2", 37.046, 0.0),
+        ("NaOH", 39.997, 0.0),
+    ],
+)
+def test_what_takes_a_mole_of_acid_and_the_gas_it_gives_by_hand(formula, equivalent_g, co2_kg):
+    """By hand: formula masses by the acid each takes; 44.010 g of gas to 36.461 g of hydrogen
+    chloride are 1.2070, half of it where a mole takes two."""
+    base = BASES[formula]
+    assert base.equivalent_g == pytest.approx(equivalent_g, abs=0.002)
+    assert base.kg_per_kg_hcl == pytest.approx(equivalent_g / 36.461, rel=1e-4)
+    assert base.co2_kg_per_kg_hcl == pytest.approx(co2_kg, abs=2e-4)

@@ -47,3 +47,38 @@ def test_what_is_no_chloride_is_passed_over():
 def test_nonsense_is_refused(percent, salts):
     with pytest.raises(Refused):
         pressed_out(hcl_percent=percent, salt_percent=salts)
+
+
+@pytest.mark.parametrize(
+    ("name", "brought"),
+    [
+        ("calcium chloride", 5.149),
+        ("iron(II) chloride", 4.508),
+        ("iron(III) chloride", 5.285),
+        ("manganese(II) chloride", 4.541),
+        ("copper(II) chloride", 4.250),
+        ("chromium(III) chloride", 5.413),
+        ("ammonium chloride", 5.341),
+    ],
+)
+def test_high_end_by_hand(name, brought):
+    """10 % acid and 20 % salt in 70 of water: 3.918 mol of acid to a kg of water, and of chloride
+    from the salt its charge times 20/70 kg over its mass, such as 2 x 285.71 / 110.98 = 5.149."""
+    found = pressed_out(hcl_percent=10, salt_percent={name: 20})
+    acid, plain = (1000 * 10 / water / 36.458 for water in (70, 90))
+    assert acid == pytest.approx(3.918, abs=1e-3)
+
+    def squared(m):
+        return float(np.exp(2 * ln_activity_coefficient(np.asarray(m))))
+
+    chloride = acid + brought
+    high = acid * chloride * squared(chloride) / (plain**2 * squared(plain))
+    assert found.high == pytest.approx(high, rel=1e-3)
+    assert found.likely == pytest.approx((found.low * found.high) ** 0.5)
+
+
+def test_the_ends_of_what_can_be_guessed():
+    assert pressed_out(hcl_percent=38, salt_percent={"calcium chloride": 42}).low > 1
+    for percent, share in ((38.1, 10), (38, 42.1)):
+        with pytest.raises(Refused):
+            pressed_out(hcl_percent=percent, salt_percent={"calcium chloride": share})

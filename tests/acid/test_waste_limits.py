@@ -52,5 +52,29 @@ def test_six_tables_of_local_limits_as_noted():
     assert {(5.0, 10.0), (5.5, 9.5), (5.5, 11.0)} < set(LOCAL_PH)
 
 
+@pytest.mark.parametrize(
+    ("key", "value"),
+    [
+        ("acid-ph", 2.0),
+        ("alkaline-ph", 12.5),
+        ("steel-mm-year", 6.35),
+        ("chromium-leachate", 5.0),
+        ("sewer-ph", 5.0),
+        ("sewer-c", 40.0),
+        ("small-generator-kg", 100.0),
+    ],
+)
+def test_federal_limits_as_the_code_of_regulations_prints_them(key, value):
+    """40 CFR 261.22, 261.24, 403.5 and 260.10; a quarter of an inch of steel a year is 6.35 mm."""
+    assert FEDERAL[key].value == value
+
+
+def test_no_water_holds_less_than_nothing_and_clean_water_is_no_waste():
+    assert not toxic_by_chromium(0.0)
+    assert not toxic_by_chromium(0.5)
+    with pytest.raises(ValueError, match="less than nothing"):
+        toxic_by_chromium(-0.1)
+
+
 def test_no_local_band_goes_below_the_federal_floor():
     assert min(low for low, _ in LOCAL_PH) >= FEDERAL["sewer-ph"].value

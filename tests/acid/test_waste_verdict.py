@@ -149,3 +149,11 @@ def test_below_is_said_only_of_what_was_tested_and_is_below(limits, test):
         for key in ("copper_mg_l", "chromium_mg_l", "iron_mg_l"):
             limit = getattr(limits, key)
             assert limit is None or getattr(test, key) < limit
+
+
+def test_only_a_sewer_needs_its_word_in_writing_and_without_a_day_no_word_has_run_out():
+    hauled = replace(WORD, way="hauled", in_writing=None)
+    assert faults_of(hauled, DAY) == ()
+    ended = replace(WORD, until="2020-01-01")
+    assert faults_of(ended, None) == ()
+    assert faults_of(ended, DAY) == ("It ran out on 2020-01-01.",)

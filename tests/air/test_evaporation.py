@@ -38,3 +38,15 @@ def test_condensing_water_is_no_negative_evaporation():
 def test_an_unknown_relation_is_refused_with_the_known_ones():
     with pytest.raises(Refused, match="uno_ip"):
         evaporation(Conditions(), relation="dalton")
+
+
+def test_a_relation_made_for_other_conditions_widens_no_range():
+    """In air at 1 m/s the one for quiet air is too low and the one for pools too high: both ends
+    are those of the fitting ones, or 40 % either side of the one used."""
+    now = Conditions(surface_c=24.0, air_c=22.0, rh_percent=45.0, air_speed_m_s=1.0)
+    found = evaporation(now)
+    ends = [one.positive(now) for one in RELATIONS.values() if not one.strays(now)]
+    astray = [one.positive(now) for one in RELATIONS.values() if one.strays(now)]
+    assert min(astray) < found.low_kg_m2_h < found.high_kg_m2_h < max(astray)
+    assert found.low_kg_m2_h == min([*ends, 0.6 * found.rate_kg_m2_h])
+    assert found.high_kg_m2_h == max([*ends, 1.4 * found.rate_kg_m2_h])

@@ -63,3 +63,18 @@ def test_another_crew_than_before_costs():
     house = question.houses[0]
     assert crew_change(question, house, DayCrew("crew 1")) == 0
     assert crew_change(question, house, DayCrew("crew 2")) > 0
+
+
+def test_a_chance_of_losing_a_day_for_sealer_costs_its_share_by_hand():
+    """By hand: sealer goes down on Thursday and on Friday: one in two on each keeps a quarter."""
+    days = 40
+    wet = replace(mild(MONDAY, days), coat_lost=(0.0,) * days, seal_lost=(0.5,) * days)
+    first = min(columns(typical(wet), holds=((0, 0),)), key=lambda one: one.start)
+    assert first.cost_days == pytest.approx(5 + 0.75)
+
+
+def test_ways_begin_in_the_morning_or_at_noon_of_working_days():
+    """By hand: 7:30 is slot 30 of 96, noon slot 48."""
+    starts = {one.start for one in columns(typical())}
+    assert {start % 96 for start in starts} == {30, 48}
+    assert {start // 96 % 7 for start in starts} == set(range(5))

@@ -132,3 +132,31 @@ def test_the_chance_of_a_day_is_counted_from_the_days_near_it_by_hand():
     told = chances_of(hours, first=24 * NEAR_DAYS, days=1)
     assert told.coat == (pytest.approx(7 / 21),)
     assert told.seal == (0.0,)
+
+
+@pytest.mark.parametrize(
+    ("fine", "lost"),
+    [
+        ((9, 10, 11), False),
+        ((8, 9, 10), False),
+        ((14, 15, 16), False),
+        ((15, 16, 17), True),
+        ((5, 6, 7, 8, 9), True),
+        ((9, 10, 12, 13, 15, 16), True),
+        ((), True),
+        (range(24), False),
+    ],
+)
+def test_a_day_is_lost_without_three_hours_on_end_between_eight_and_five_by_hand(fine, lost):
+    """By hand: only whole hours from 8:00 to 17:00 count, and three must lie together."""
+    hours = [replace(MILD_HOUR, coat=n in fine, seal=n not in fine) for n in range(24)]
+    told = chances_of(hours, first=0, days=1)
+    assert told.coat == (float(lost),)
+
+
+def test_days_of_which_a_part_alone_is_told_count_for_no_chance_by_hand():
+    """By hand: the last day has ten of its hours, all cold, and is left out: one of two is lost."""
+    cold = replace(MILD_HOUR, coat=False)
+    hours = [*[cold] * 24, *[MILD_HOUR] * 24, *[cold] * 10]
+    assert chances_of(hours, first=0, days=1).coat == (0.5,)
+    assert chances_of(hours[12:], first=-12, days=1).coat == (0.0,)

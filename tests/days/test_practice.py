@@ -30,6 +30,31 @@ def test_the_hours_of_a_typical_floor_add_up_to_what_is_said_no_source():
     assert 45 < hours < 77
 
 
+@pytest.mark.common_practice
+@pytest.mark.parametrize(
+    ("ids", "low", "high"),
+    [
+        (("clean", "mask"), 8 + 8, 14 + 16),
+        (("coat-1", "coat-2"), 3, 6),
+        (("neutralise",), 1 + 10, 2 + 18),
+        (("seal-1", "seal-2", "finish"), 6, 10),
+        (("hand-over",), 3, 5),
+    ],
+)
+def test_each_part_of_a_typical_floor_adds_up_to_its_line_by_hand_no_source(ids, low, high):
+    """No source: protect 8-14 and clean 8-16, stain 3-6, judge 1-2 and rinse 10-18, seal and
+    finish 6-10, unmask and hand over 3-5; the likely hours are the middle of each."""
+    spans = [step.labour_h for step in chain(2) if step.id in ids]
+    assert len(spans) == len(ids)
+    assert sum(one.low for one in spans) == pytest.approx(low)
+    assert sum(one.high for one in spans) == pytest.approx(high)
+    assert sum(one.likely for one in spans) == pytest.approx((low + high) / 2)
+
+
+def test_what_may_be_left_at_night_is_no_stain_no_rinse_and_no_sealer():
+    assert [step.id for step in chain(2) if step.split] == ["clean", "mask", "hand-over"]
+
+
 def test_each_coat_of_stain_is_a_step_and_waits_for_the_one_before():
     ids = [step.id for step in chain(3)]
     assert ids[2:5] == ["coat-1", "coat-2", "coat-3"]

@@ -107,3 +107,30 @@ def test_high_ph_of_a_new_slab_is_held_against_its_unstained_patch():
     (said,) = [one for one in at(log, 1002).advice if one.rule == "rinsed clean"]
     assert "new concrete" in said.reason
     assert "sealer's sheet" in said.do
+
+
+def test_the_room_read_last_is_told_first_and_of_the_others_two_that_still_ask_for_work():
+    rooms = [room.id for room in PLAN.inputs.floor.rooms[:5]]
+    sour = [("rinsed", {"room": room, "ph": 5.0, "rag": "coloured"}) for room in rooms[:4]]
+    clean = ("rinsed", {"room": rooms[4], "ph": 7.5, "rag": "clean"})
+    _, log = told(*sour, clean)
+    said = [one for one in at(log, 1005).advice if one.rule == "rinsed clean"]
+    assert [one.stop for one in said] == [True, True, False]
+    assert [one.weight for one in said] == [60, 60, 71]
+    _, log = told(clean, *sour)
+    said = [one for one in at(log, 1005).advice if one.rule == "rinsed clean"]
+    assert [(one.stop, one.weight) for one in said] == [(True, 71), (True, 60), (True, 60)]
+
+
+def test_a_sealer_whose_sheet_does_not_bear_new_concretes_ph_stops_and_nothing_more_once_sealed():
+    entries = [
+        ("strip-read", {"of": "unstained patch", "ph": 9.5}),
+        ("rinsed", {"room": ROOM, "ph": 9.5, "rag": "clean"}),
+    ]
+    _, log = told(*entries)
+    for most, stops in ((9.0, True), (10.0, False)):
+        job = replace(JOB, sealer=replace(JOB.sealer, most_ph=most))
+        (said,) = [one for one in at(log, 1002, job=job).advice if one.rule == "rinsed clean"]
+        assert said.stop is stops
+    log("sealed", 1003, coat_of_sealer=1)
+    assert not any(one.rule == "rinsed clean" for one in at(log, 1004).advice)

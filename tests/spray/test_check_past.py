@@ -101,3 +101,15 @@ def test_a_past_in_another_form_is_unreadable_with_its_place(key, value):
     document["so_far"][key] = value
     with pytest.raises(Unreadable, match=f"so_far.{key}"):
         check_plan(document)
+
+
+@pytest.mark.parametrize("room", ["bed-1", "bed-2", "study"])
+def test_who_stands_in_a_room_from_the_start_is_not_shut_in_either(room):
+    """Closed before anything is sprayed: some later band closes the last dry way out."""
+    plan = day_of("quince-street")
+    early = replan(plan, SoFar(at_min=0.0))
+    told = replace(early.so_far, closed=(ClosedRoom(room, 70.0),))
+    forged = replace(early, so_far=sealed(told, early.fields))
+    found = [one for one in check_plan(plan_to_dict(forged)) if one.code == "shut-in"]
+    assert [room in one.what for one in found] == [True]
+    assert found[0].at_min > 0.8  # the bath comes first

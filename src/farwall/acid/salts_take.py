@@ -23,7 +23,7 @@ class Taking:
 
 
 TAKES: dict[str, Taking] = {
-    "iron(II) chloride": Taking(molar_mass_g_mol(Fe=1, Cl=2), 0, 3, 4),
+    "iron(II) chloride": Taking(molar_mass_g_mol(Fe=1, Cl=2), 0, 2, 4),
     "iron(III) chloride": Taking(molar_mass_g_mol(Fe=1, Cl=3), 3, 3, 6),
     "manganese(II) chloride": Taking(molar_mass_g_mol(Mn=1, Cl=2), 0, 2, 4),
     "copper(II) chloride": Taking(molar_mass_g_mol(Cu=1, Cl=2), 1.5, 2, 2),
@@ -40,8 +40,8 @@ TAKES: dict[str, Taking] = {
 }
 """Stoichiometry; where each falls as hydroxide after [baes-mesmer-1976], **from memory**: iron(III)
 and chromium(III) whole by pH 6, copper by 7 (its basic chloride takes 1.5), iron(II) by air as rust
-(3 with the air's oxygen), manganese and calcium only where carbonate takes them.
-Dichromate turns to chromate."""
+(2 all the same: what the air's oxygen takes of acid is what iron(III) gives more), manganese and
+calcium only where carbonate takes them. Dichromate turns to chromate."""
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,8 @@ which its floor is fresh and has to be guarded, and what it costs.
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from farwall.days.chain import Walked, links, walk
 from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working_day
 from farwall.days.nouns import Ahead, Before, DayCrew, House, Question
@@ -78,7 +80,7 @@ def _of_house(
         for start in (day * PER_DAY + _MORNING, day * PER_DAY + _AFTERNOON):
             for hold in holds:
                 walked = walk(steps, start, hold=held(hold))
-                if walked is None or _meets(walked, shut):
+                if walked is None or meets(walked, shut):
                     continue
                 column = _column(question, number, walked, people=people, hold=hold)
                 key = (column.at, column.fresh)
@@ -98,9 +100,13 @@ def lock_slots(walked: list[Walked]) -> tuple[int, int]:
     return walked[0].start, last + int(LOCK_AFTER_SEAL_MIN) // SLOT_MIN
 
 
-def _meets(walked: list[Walked], shut: set[int]) -> bool:
-    """Whether another trade would be inside during the lock."""
-    first, last = lock_slots(walked)
+def meets(walked: list[Walked], shut: Collection[int]) -> bool:
+    """Whether another trade would be inside on one of its days: in the lock or before hand-over.
+
+    A floor that is still masked, or not yet looked at with its owner, is nobody else's to walk on.
+    """
+    first, locked = lock_slots(walked)
+    last = max(locked, walked[-1].end)
     return any(day * PER_DAY < last and (day + 1) * PER_DAY > first for day in shut)
 
 

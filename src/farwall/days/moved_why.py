@@ -15,7 +15,7 @@ from typing import Literal
 from farwall.days.chain import Link, Walked, links, walk
 from farwall.days.changes import Change
 from farwall.days.clock import PER_DAY, SLOT_MIN, half_days, site_clock, working_day
-from farwall.days.columns import HOLDS, held, lock_slots
+from farwall.days.columns import HOLDS, held, meets
 from farwall.days.nouns import Ahead, Away, Calendar, House, Step
 from farwall.days.practice import chain_of
 from farwall.days.work_hours import NOON_MIN, WORK_FROM_MIN
@@ -31,10 +31,10 @@ _STARTS = (int(WORK_FROM_MIN) // SLOT_MIN, int(NOON_MIN) // SLOT_MIN)
 class Against:
     """What stands against a first day.
 
-    kind: `trade`, another trade would be inside during the lock; `hours`, a step finds none of
-    its place's hours; `window`, a step would come later than the one before lets it; `crew`, all
-    crews are elsewhere; `waits`, a step would wait two days and more for its place's hours; `no
-    sooner`, it could be done, to no one's gain. step: that lacks hours.
+    kind: `trade`, another trade would be inside during the lock or before hand-over; `hours`, a
+    step finds none of its place's hours; `window`, a step would come later than the one
+    before lets it; `crew`, all crews are elsewhere; `waits`, a step would wait two days and more
+    for its place's hours; `no sooner`, it could be done, to no one's gain. step: that lacks hours.
     """
 
     kind: Kind
@@ -59,10 +59,10 @@ class Late:
 class Why:
     """Why a house moved.
 
-    trades: in the house inside its old lock. rain: days, from 0, with rain that there was not
-    before, inside the old chain. against: working days between by what stands against them, most
-    days first. late: steps further behind than those before them, that wait two
-    working days and more beyond their waits.
+    trades: in the house inside its old lock or before its hand-over. rain: days, from 0, with rain
+    that there was not before, inside the old chain. against: working days between by what
+    stands against them, most days first. late: steps further behind than those before them, that
+    wait two working days and more beyond their waits.
     """
 
     trades: tuple[Away, ...]
@@ -77,10 +77,9 @@ def why_moved(first: Calendar, then: Calendar, change: Change) -> Why:
     house = change.house.house
     was = next(one for one in first.houses if one.house.id == house.id)
     shut = [one for one in then.question.away if one.house == house.id]
+    until = max(was.lock_end_min, was.steps[-1].end_min)
     trades = [
-        one
-        for one in shut
-        if one.day * 1440 < was.lock_end_min and (one.day + 1) * 1440 > was.lock_start_min
+        one for one in shut if one.day * 1440 < until and (one.day + 1) * 1440 > was.lock_start_min
     ]
     lie = range(int(was.steps[0].start_min // 1440), was.last_day + 1)
     rain = [day for day in lie if _wet(then, house, day) and not _wet(first, was.house, day)]
@@ -157,7 +156,7 @@ class _Tried:
         ]
         if not walked:
             return self._lack(day * PER_DAY + _STARTS[0])
-        apart = [one for one in walked if not self._meets(one)]
+        apart = [one for one in walked if not meets(one, self.shut)]
         if not apart:
             return Against("trade")
         if all(_at(one) & busy for one in apart for busy in self.taken):
@@ -176,10 +175,6 @@ class _Tried:
                 bound = walk(unbound, start, hold={}) is not None
                 return Against("window" if bound else "hours", step)
         return Against("hours", self.cut[-1][0])
-
-    def _meets(self, walked: list[Walked]) -> bool:
-        first, last = lock_slots(walked)
-        return any(day * PER_DAY < last and (day + 1) * PER_DAY > first for day in self.shut)
 
 
 def _at(walked: list[Walked]) -> frozenset[int]:

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 from tests.job.live.test_now import PLAN, morning
 from tests.job.story.entries import Log
 
-from farwall.job.live.again import MOST_S, SETTLE_S, Waiting, again, so_far_of
+from farwall.job.live.again import MOST_S, SETTLE_S, Waiting, again, late_min, so_far_of
+from farwall.job.live.standing import Standing
 from farwall.job.replan import replan
 from farwall.job.story import story
 from farwall.phrasebook import said_whole, speaking
@@ -122,3 +123,40 @@ def test_however_long_a_burst_lasts_its_first_tap_is_answered_in_time(gaps):
         waiting = waiting.tapped(now_s)
     assert waiting.due_in_s(now_s) is not None
     assert replans <= sum(gaps) / SETTLE_S + 1
+
+
+def test_the_day_is_as_late_as_the_band_done_last_by_hand():
+    """By hand: the first field as planned, the second done 5 min late; the third should have begun
+    4.9 min ago, or less."""
+    log = Log(PLAN)
+    log("field-done", PLAN.fields[0].end_min, field="first.1")
+    log("field-done", PLAN.fields[1].end_min + 5, field="first.2")
+    told = story(PLAN, log.kept)
+    standing = Standing(PLAN, told, PLAN.fields[1].end_min + 5)
+    assert late_min(standing) == pytest.approx(5.0, abs=0.01)
+
+
+def test_what_a_replan_is_told_of_tub_tank_and_mix_by_hand():
+    """By hand: 5 L in the tub and 2 in the tank at the last stop line, of 34.5 L mixed."""
+    log = morning()
+    end = PLAN.fields[3].end_min
+    log("tank-weighed", end, tub_l=5.0, tank_l=2.0)
+    told = so_far_of(PLAN, story(PLAN, log.kept), at_min=10.0)
+    assert (told.tank_l, told.tub_l, told.mixed_l) == (2.0, 5.0, 34.5)
+    assert told.at_min == pytest.approx(end, abs=0.01)  # no earlier than what is done already
+    assert told.done[0].start_min >= 0
+
+
+def test_where_nobody_looked_a_replan_is_told_no_litres():
+    log = Log(PLAN)
+    log("field-done", PLAN.fields[0].end_min, field="first.1")
+    told = so_far_of(PLAN, story(PLAN, log.kept), at_min=5.0)
+    assert (told.tank_l, told.tub_l, told.mixed_l, told.at_min) == (None, None, None, 5.0)
+
+
+def test_a_room_closed_without_an_end_stays_closed_for_a_replan():
+    log = morning()
+    log("room-closed", 16.35, room="bed-1")
+    log("room-closed", 16.35, room="bed-2", until="8:50")
+    closed = so_far_of(PLAN, story(PLAN, log.kept), at_min=16.4).closed
+    assert {one.room: one.until_min for one in closed} == {"bed-1": None, "bed-2": 50.0}

@@ -13,6 +13,7 @@ from farwall.facts.plain import plain
 from farwall.job.live import now
 from farwall.job.live.again import so_far_of
 from farwall.job.live.job_of_plan import job_of_plan
+from farwall.job.live.now import chance_short, chances_of
 from farwall.job.live.say import MOST_LINES, said_now
 from farwall.job.replan import replan
 from farwall.job.story import story
@@ -312,3 +313,30 @@ def test_a_field_that_must_be_planned_again_is_waited_with(verdict, helper, begi
     said = said_now(plan, found)
     assert ("begin field 1.5" in said) is begins
     assert ("its page says NO" in said) is not begins
+
+
+def test_each_field_has_the_chance_of_running_dry_that_its_gate_was_given_by_hand():
+    """By hand: 1 % for two coats are 0.5 % for one; 99.8 % certain, 0.1 %."""
+    assert chance_short(replace(PLAN, buying=None)) == pytest.approx(0.005)
+    sure = replace(PLAN, buying={"certainty_percent": 99.8})
+    assert chance_short(sure) == pytest.approx(0.001)
+    gate = {"field": "first.2", "chance_dry": 0.0004}
+    other = {"field": "second.2", "chance_dry": 0.5}
+    found = chances_of(replace(PLAN, buying={"gates": [gate, other]}), "first")
+    assert found["first.2"] == 0.0004
+    assert set(found) == {field.id for field in PLAN.fields if field.coat == "first"}
+    shared = chances_of(replace(PLAN, buying=None), "first")
+    assert min(shared.values()) > 0
+    assert sum(shared.values()) <= 0.005 + 1e-12
+
+
+def test_the_first_batch_is_told_until_something_is_mixed_or_sprayed():
+    made = next(one for one in PLAN.mixes if one.coat == "first")
+    first = at(Log(PLAN), 0).first_batch
+    assert first.litres == pytest.approx(made.stain_l + made.water_l + made.acid_l)
+    mixed = Log(PLAN)
+    mixed("mixed", -10, coat="first", litres=20.0)
+    assert at(mixed, 0).first_batch is None
+    begun = Log(PLAN)
+    begun("field-started", 0.5, field="first.1")
+    assert at(begun, 0.6).first_batch is None

@@ -169,3 +169,46 @@ def test_a_struck_entry_counts_not():
     found = at(log, 16.1)
     assert found.people == ()
     assert "respirator" in rules(found)
+
+
+def test_a_respirator_of_one_who_sprays_is_none_on_the_other():
+    crew = replace(CREW, workers=(ADA, Worker("di", "Di", ("sprays",))))
+    log = spraying()
+    log("respirator-on", 1.0, person="Ada", counted=0)
+    told = [one.reason for one in at(log, 16.1, crew).advice if one.rule == "respirator"]
+    assert len(told) == 1
+    assert told[0].startswith("Di sprays since")
+
+
+def test_a_pair_that_is_used_up_and_taken_off_is_no_news_and_at_its_last_minute_it_is_by_hand():
+    """By hand: 20 of 60 used and on from 0: used up at minute 40."""
+    log = spraying(until=39.0)
+    log("respirator-on", 0.0, person="Ada", counted=0)
+    assert "cartridges" not in rules(at(log, 39.9))
+    last = at(log, 40.0)
+    assert "cartridges" in rules(last)
+    assert alarm(last, "cartridges") == []
+    log("respirator-off", 45.0, person="Ada")
+    assert "cartridges" not in rules(at(log, 46.0))
+
+
+def test_a_firm_that_told_how_often_it_looks_in_is_asked_after_it_without_names():
+    every = replace(JOB, emergency=Emergency(look_in_min=5))
+    assert "look in" in rules(at(spraying(until=30.0), 31.0, every))
+
+
+def test_after_a_long_pause_a_look_counts_from_the_field_begun_after_it_by_hand():
+    """By hand: the second field is done at 16, the third begun at 60, 44 min later: more than half
+    an hour. The next look is due 15 min after that; with a pause of 24 min, 15 after the first."""
+    for begun, due in ((60.0, 75.0), (40.0, 17.0)):
+        log = spraying()
+        log("field-started", begun, field="first.3")
+        assert alarm(at(log, begun + 0.1), "look in")[0][0] == due
+
+
+def test_who_was_let_in_and_put_out_again_is_no_news():
+    log = spraying()
+    log("let-in", 16.0, who="the painter")
+    assert "let in" in rules(at(log, 16.05))
+    log("kept-out", 16.1)
+    assert "let in" not in rules(at(log, 16.2))

@@ -1,10 +1,14 @@
 """Each rule of the day, once when it speaks and once when it is silent."""
 
 from dataclasses import replace
+from types import SimpleNamespace
 
 import pytest
 from tests.job.live.test_now import JOB, PLAN, at, morning
 from tests.job.story.entries import Log
+
+from farwall.job.live.rules import watch_of
+from farwall.job.story.noun import Story
 
 
 def rules(found, *, stop=None):
@@ -204,3 +208,77 @@ def test_every_rule_names_its_rank_and_source():
     assert all(one.rank and one.source and one.do for one in found)
     weights = [one.weight for one in found if one.stop]
     assert weights == sorted(weights, reverse=True)
+
+
+def test_a_slab_read_alone_hides_no_damp_air_by_hand():
+    """By hand: 21 °C and 70 % have a dew point of 15.3 °C; the slab, read again without the air,
+    lies 1.2 K above it at 16.5 and 4.2 K above it at 19.5 °C."""
+    log = Log(PLAN)
+    log("rinsed", 1000, ph=7.0, rag="clean")
+    log("reading", 1100, slab_c=17.0, air_c=21.0, rh_percent=70.0)
+    log("reading", 1150, slab_c=16.5)
+    assert "dew point" in rules(at(log, 1151), stop=True)
+    log("reading", 1160, air_c=21.0)  # no dew point without its damp
+    assert "dew point" in rules(at(log, 1161), stop=True)
+    log("reading", 1200, slab_c=19.5)
+    assert "dew point" not in rules(at(log, 1201))
+    log("reading", 1300, air_c=21.0, rh_percent=90.0)  # dew point 19.3 °C
+    assert "dew point" in rules(at(log, 1301), stop=True)
+
+
+def test_a_band_is_timed_between_two_ends_that_were_entered():
+    """The two bands before the third lie where the plan has them: how long it took is not known."""
+    log = morning()
+    log("field-started", 16.5, field="first.5")
+    log("band-done", 30.0, band="first.5.3")
+    assert "band time" not in rules(at(log, 30.1))
+    log("band-done", 36.0, band="first.5.4")
+    assert "band time" in rules(at(log, 36.1))
+
+
+@pytest.mark.parametrize(
+    ("begun", "at_min", "from_min", "to_min", "told"),
+    [
+        # the last field takes 20.4 min; the one before is done 10.1 min after it is begun
+        (False, 55.0, 74.0, None, True),
+        (False, 55.0, 76.0, None, False),
+        (True, 55.0, 84.0, None, True),
+        (True, 55.0, 87.0, None, False),
+        (False, 90.0, 70.0, 91.0, True),
+        (False, 90.0, 70.0, 90.0, False),
+        (True, 90.0, 70.0, 99.0, False),
+        (True, 90.0, 70.0, 101.0, True),
+    ],
+)
+def test_sun_reaches_the_next_field_after_the_one_in_hand_and_goes_again_by_hand(
+    begun, at_min, from_min, to_min, told
+):
+    """By hand: begun at once at 55 the last field is done about 75; after the seventh, about 86.
+    Sun that has left the floor by then is no news."""
+    *others, last = PLAN.fields[:8]
+    sunny = replace(
+        last.open_times[0], polygon=last.bands[0].polygon, from_min=from_min, to_min=to_min
+    )
+    last = replace(last, open_times=(*last.open_times, sunny))
+    plan = replace(PLAN, fields=(*others, last, *PLAN.fields[8:]))
+    log = morning(fields=6 if begun else 7)
+    if begun:
+        log("field-started", at_min, field="first.7")
+    assert ("sun" in rules(at(log, at_min, plan=plan))) is told
+
+
+@pytest.mark.parametrize(
+    ("in_hand", "known", "left"),
+    [(False, True, (3.0, 12.0)), (True, True, (None, None)), (False, False, (None, None))],
+)
+def test_what_is_left_is_held_against_a_field_only_at_its_stop_line(in_hand, known, left):
+    """Inside a field, or where nobody looked, the rule of the mix left over has nothing to say."""
+    standing = SimpleNamespace(
+        story=Story("2026-01-01T08:00"),
+        next_field=SimpleNamespace(area_m2=12.0),
+        in_hand=SimpleNamespace() if in_hand else None,
+        litres=SimpleNamespace(have_l=3.0, known=known),
+        coat="first",
+    )
+    watch = watch_of(standing)
+    assert (watch.left_l, watch.left_m2) == left

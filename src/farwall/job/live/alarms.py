@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Iterator, Sequence
 
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.job.live.edges import EdgeDue
+from farwall.job.live.found import found_over
 from farwall.job.live.noun import Alarm, LiveClock
 from farwall.job.live.standing import Standing, rooms_text
 
 SOON_MIN = 0.05
+_BY_COAT = ("dry to recoat", "dry to neutralise")
 
 
 def alarms(
@@ -138,8 +141,12 @@ def _state(name: str) -> str:
 def _over(standing: Standing, wait: LiveClock) -> bool:
     """Whether what was waited for is over: found dry, or what follows it is begun."""
     name, story = wait.clock.name, standing.story
-    looks = [s.sighting for s in story.sightings if s.sighting.clock == name]
-    if looks and looks[-1].ended:
+    if name in _BY_COAT:
+        found = found_over(standing.plan, story, clock=name, coat=wait.clock.coat)
+    else:  # rinsed or sealed again, what was found before tells nothing of it
+        since = -math.inf if wait.begins_min is None else wait.begins_min
+        found = found_over(standing.plan, story, clock=name, since_min=since)
+    if found:
         return True
     coats = [coat.id for coat in standing.plan.inputs.coats]
     if name == "dry to recoat":

@@ -191,14 +191,18 @@ def _stretched(planned: float | None, before: float | None, after: float | None)
 def _not_before(clock: Clock, least_min: float) -> Clock:
     """The range of a wait that is known to be longer: log-normal, what lies before cut away."""
     low, likely, high = clock.low_min, clock.likely_min, clock.high_min
-    if likely is None or high is None or low <= 0 or not low < likely < high:
-        return replace(clock, low_min=max(low, round(least_min, 1)))
-    usual = NormalDist(math.log(likely), math.log(high / low) / (2 * _NINE_TENTHS))
-    before = usual.cdf(math.log(least_min))
-    if least_min <= low or before > 1 - 1e-9:
+    if least_min <= low:  # a room looked at while others were still sprayed: before the wait began
         return clock
-    ends = [
-        round(math.exp(usual.inv_cdf(before + share * (1 - before))), 1)
-        for share in (0.1, 0.5, 0.9)
+    beyond, spread = 0.0, 0.0
+    if likely is not None and high is not None and 0 < low < likely < high:
+        spread = math.log(high / low) / (2 * _NINE_TENTHS)
+        beyond = math.erfc(math.log(least_min / likely) / spread / math.sqrt(2)) / 2
+    if likely is None or beyond <= 0:  # no range to cut, or nothing is left of it
+        least = round(least_min, 1)
+        ends = [None if one is None else max(one, least) for one in (likely, high)]
+        return replace(clock, low_min=least, likely_min=ends[0], high_min=ends[1])
+    cut = [
+        round(likely * math.exp(-spread * NormalDist().inv_cdf(beyond * share)), 1)
+        for share in (0.9, 0.5, 0.1)
     ]
-    return replace(clock, low_min=ends[0], likely_min=ends[1], high_min=ends[2])
+    return replace(clock, low_min=cut[0], likely_min=cut[1], high_min=cut[2])

@@ -216,13 +216,15 @@ def _odd_look(facts: Facts) -> Iterator[Advice]:
 def _sun(facts: Facts) -> Iterator[Advice]:
     """Sun that reaches a field before it is finished, because the day runs late."""
     standing = facts.standing
+    ends = standing.at_min
     for field in (standing.in_hand, standing.next_field):
         if field is None:
             continue
-        left = standing.left_of(field)
-        ends = standing.at_min + max(b.end_min for b in left) - min(b.start_min for b in left)
+        left, begins = standing.left_of(field), ends  # the next one begins when this one is done
+        ends = begins + max(b.end_min for b in left) - min(b.start_min for b in left)
         for patch in _patches(field):
-            if field.end_min <= patch.from_min < ends:
+            gone = patch.to_min is not None and patch.to_min <= begins
+            if field.end_min <= patch.from_min < ends and not gone:
                 name = rooms_text(standing.plan, [patch.room])
                 reason = f"Sun reaches {name} about {standing.clock(patch.from_min)}, before "
                 reason += f"{numbered(standing.plan, field.id)} is done ({standing.clock(ends)})."
@@ -236,14 +238,17 @@ def _patches(field: Field) -> Sequence[RoomOpenTime]:
 
 
 def _sealer(facts: Facts) -> Iterator[Advice]:
-    """Sealer on a slab near its dew point or colder than its label allows."""
+    """Sealer on a slab near its dew point or colder than its label allows.
+
+    The slab as read last, against the air as read last: a slab read alone hides no damp air.
+    """
     story, us = facts.standing.story, facts.standing.us
     if story.last("rinsed") is None or story.last("handed-over") is not None:
         return
     told = [one for one in story.readings if one.slab_c is not None]
     if not told or told[-1].slab_c is None:
         return
-    last, slab_c = told[-1], told[-1].slab_c
+    slab_c = told[-1].slab_c
     label = facts.job.sealer
     coldest = label.least_slab_c if label.least_slab_c is not None else SEALER_COLDEST_C
     if slab_c < coldest:
@@ -251,9 +256,11 @@ def _sealer(facts: Facts) -> Iterator[Advice]:
         reason = f"The slab is {here}, below the sealer's {least}."
         yield _practice("sealer cold", reason, "No sealer, whatever the air reads: warm the slab.",
                         94, stop=True, source="trade-press")  # fmt: skip
-    if last.air_c is None or not last.rh_percent:  # dry air has no dew point
+    air = next((one for one in reversed(story.readings)
+                if one.air_c is not None and one.rh_percent is not None), None)  # fmt: skip
+    if air is None or air.air_c is None or not air.rh_percent:  # dry air has no dew point
         return
-    dew_c = moist.dew_point_c(air_c=last.air_c, rh_percent=last.rh_percent)
+    dew_c = moist.dew_point_c(air_c=air.air_c, rh_percent=air.rh_percent)
     margin = label.least_margin_k if label.least_margin_k is not None else MARGIN_K
     if slab_c - dew_c < margin:
         apart_k = slab_c - dew_c

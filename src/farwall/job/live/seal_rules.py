@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from farwall.evidence import Rank
 from farwall.facts.default_table import PRACTICE
 from farwall.facts.plan import Clock
+from farwall.job.live.found import found_over
 from farwall.job.live.noun import Advice
 from farwall.job.live.standing import Standing
 
@@ -29,7 +30,7 @@ def sealed_wet(standing: Standing) -> Iterator[Advice]:
     if not rinses or first.at_min - rinses[-1].at_min >= clock.low_min:
         return
     rinsed = rinses[-1].at_min
-    if _found_dry(standing, rinsed, first.at_min):
+    if found_over(standing.plan, story, clock=DRY_DOWN, since_min=rinsed, until_min=first.at_min):
         return
     dry = standing.clock(rinsed + clock.low_min)
     yield Advice(
@@ -43,16 +44,6 @@ def sealed_wet(standing: Standing) -> Iterator[Advice]:
 
 def _clock(standing: Standing) -> Clock | None:
     return next((one for one in standing.plan.clocks if one.name == DRY_DOWN), None)
-
-
-def _found_dry(standing: Standing, since_min: float, until_min: float) -> bool:
-    """Whether the last look before the sealer found the floor dry."""
-    looks = [
-        one.sighting.ended
-        for one in standing.story.sightings
-        if one.sighting.clock == DRY_DOWN and since_min <= one.at_min <= until_min
-    ]
-    return bool(looks) and looks[-1]
 
 
 def _span(minutes: float) -> str:

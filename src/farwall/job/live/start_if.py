@@ -9,6 +9,7 @@ from farwall.facts.fits_crew import fits_crew
 from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field
 from farwall.job.live.alarms import ends_min
+from farwall.job.live.found import found_over
 from farwall.job.live.noun import Condition, LeanStart, LiveClock, StartIf
 from farwall.job.live.standing import Standing, rooms_text
 from farwall.job.more_mix_inside import is_lean, last_ahead
@@ -143,9 +144,7 @@ def _below(standing: Standing, waits: Sequence[LiveClock]) -> Iterator[Condition
     if wait is None or told is None or told.end_min is None:
         yield Condition("coat below", f"coat {number} is done and dry", holds=False)
         return
-    looks = [s for s in standing.story.sightings
-             if s.sighting.coat == below and s.sighting.clock == "dry to recoat"]  # fmt: skip
-    holds = looks[-1].sighting.ended if looks else None
+    holds = found_over(standing.plan, standing.story, clock="dry to recoat", coat=below)
     low, high = wait.clock.low_min, wait.clock.high_min
     if holds is None and standing.at_min < told.end_min + low:
         holds = False
@@ -159,7 +158,10 @@ def _time(standing: Standing, field: Field, light_until_min: float | None) -> Co
     text = f"{lasts:.0f} min of light and quiet"
     if light_until_min is None:
         return Condition("time", text, None)
-    left = light_until_min - standing.at_min
+    begins = standing.at_min
+    if standing.in_hand is not None:
+        begins = ends_min(standing, standing.in_hand)
+    left = light_until_min - begins
     text += f"; the sun sets {standing.clock(light_until_min)}"
     return Condition("time", text, left >= lasts)
 

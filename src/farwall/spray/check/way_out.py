@@ -77,7 +77,7 @@ def closed_in(plan: PlanRead, world: World) -> Iterator[Fault]:
         dry = dry_moments(plan)
         since = plan.so_far.at_min if plan.so_far else 0.0
         wet: list[Band] = []
-        stood = False
+        stood = True  # before anything is wet there is a way out
         for band in plan.bands:
             if band.begins >= closed.until_min - TIME_MIN:
                 break
@@ -87,7 +87,7 @@ def closed_in(plan: PlanRead, world: World) -> Iterator[Fault]:
             out = float(shapely.intersection(way, room).area) > AREA_M2
             if band.begins < since - TIME_MIN:
                 stood = out
-            elif not out and (stood or band is plan.bands[0]):
+            elif not out and stood:
                 what = f"At {band.begins:.2f} min band {band.id} closes the last dry way out of "
                 what += f"{closed.room}, where somebody stands."
                 yield Fault("shut-in", band.field, band.begins, what)
