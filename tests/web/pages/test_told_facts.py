@@ -79,6 +79,21 @@ def test_who_types_into_older_facts_is_told_so(office):
     assert len(office.book.versions("two")) == 2
 
 
+def test_kept_again_it_empties_nothing_that_the_other_told(office):
+    other = two_rooms(wishes={"units": "metric"})
+    other["survey"]["drop_s"] = 14
+    office.put(other, name="Two")
+    typed = {"survey.drop_s": "", "survey.slab_c": "18"}
+    late = office.post("/houses/two/survey", data={"version": "1", **typed})
+    assert late.status_code == 422
+    assert 'value="14"' in late.text  # theirs stands beside what was typed
+    assert 'value="18"' in late.text
+    told = {"version": "2", **typed, "survey.drop_s": "14"}
+    assert office.post("/houses/two/survey", data=told).status_code == 303
+    survey = office.book.facts("two")["survey"]
+    assert (survey["drop_s"], survey["slab_c"]) == (14, 18)
+
+
 def test_a_form_of_another_site_is_no_form_of_ours(office):
     answer = office.post("/houses/two/survey", data={"version": "1", "survey.slab_c": "18"},
                          headers={"origin": "http://elsewhere"})  # fmt: skip
