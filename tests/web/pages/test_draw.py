@@ -99,8 +99,26 @@ def test_who_draws_what_somebody_else_changed_meanwhile_is_told_so(office):
     office.put(two_rooms(name="Changed"))
     answer = keep(office, floor, version=1)
     assert answer.status_code == 409
-    assert "somebody else" in answer.json()["said"]
+    told = answer.json()
+    assert "somebody else" in told["said"]
     assert len(office.book.versions("two")) == 2
+    assert told["version"] == 2
+    assert {**told["theirs"], "answers": {}} == {**drawn(office), "answers": {}}
+
+
+def test_a_drawing_that_is_no_job_yet_is_not_kept_over_by_who_did_not_see_it(office):
+    office.put(two_rooms())
+    floor, sound = drawn(office), wider(drawn(office), 1.5)
+    floor["exits"] = []
+    seen = floor_of(office.book, "two").seen
+    mine = keep(office, floor, seen=seen)
+    assert mine.status_code == 422
+    other = keep(office, sound, seen=seen)
+    assert other.status_code == 409
+    assert other.json()["theirs"]["exits"] == []
+    assert floor_of(office.book, "two").now == floor
+    again = keep(office, sound, seen=other.json()["seen"])
+    assert again.status_code == 200
 
 
 def test_all_faults_come_at_once_each_with_its_place_and_the_drawing_is_kept(office):
@@ -119,7 +137,11 @@ def test_all_faults_come_at_once_each_with_its_place_and_the_drawing_is_kept(off
     tub = next(one for one in faults if "tub" in one["what"])
     assert tub["thing"] == {"list": "fixtures", "id": "tub-1"}
     assert tub["at"] == [90.5, 90.5]
-    assert next(one for one in faults if "way out" in one["what"])["at"] is None
+    way = next(one for one in faults if "way out" in one["what"])
+    assert way["thing"]["list"] == "openings"
+    assert "tick" in way["remedy"]
+    assert "{" not in way["remedy"]  # no key of a job file
+    assert (way["act"], way["act_told"]) == ("way-out", "The outside door is the way out")
     assert len(office.book.versions("two")) == 1
     assert floor_of(office.book, "two").now == floor
     assert "not planned yet" in office.get("/houses/two/draw").text
