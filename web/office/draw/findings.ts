@@ -2,11 +2,12 @@
 import { type Answer, corners, type Drawn, type ListName, type Point } from "./pure/nouns.ts";
 import * as edits from "./pure/edits.ts";
 import { join } from "./rooms.ts";
-import { dist, inside } from "./pure/points.ts";
-import { look, looking } from "./board.ts";
+import { dist } from "./pure/points.ts";
+import { look, looking, size } from "./board.ts";
 import { pins, sketch } from "./marks.ts";
 import { type Fault, given, here, htmlOf, type Note, tell, w } from "./page.ts";
 import { store } from "./store.ts";
+import { viewOfAll } from "./view.ts";
 
 let faults: readonly Fault[] = given.faults;
 const NEAR_M = 1.2;
@@ -131,12 +132,12 @@ function mendWayOut(): void {
   putWayOut();
 }
 
-/** The room that the page is asked to begin at, picked and in the middle. */
+/** The room that the page is asked to begin at, picked; all of its storey is in view. */
 export function beginAt(id: string): void {
   const room = store.drawn.rooms.find((one) => one.id === id);
   if (!room) return;
   store.storey = room.storey ?? "";
-  look({ ...looking(), centre: inside(corners(room.polygon)) });
+  look(viewOfAll(store.shown, size()));
   store.pick({ list: "rooms", id });
 }
 
