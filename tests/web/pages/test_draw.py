@@ -13,8 +13,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
-from farwall.errors import Refused
+from farwall.errors import Mistake, Refused
 from farwall.readers.job_json import job_from
+from farwall.store.nouns import BookTrouble
 from farwall.web.pages.brought import brought
 from farwall.web.pages.drafts import DRAFT, UNDERLAY, floor_of
 from farwall.web.pages.drawn import drawn_of, with_drawn
@@ -104,6 +105,19 @@ def test_who_draws_what_somebody_else_changed_meanwhile_is_told_so(office):
     assert len(office.book.versions("two")) == 2
     assert told["version"] == 2
     assert {**told["theirs"], "answers": {}} == {**drawn(office), "answers": {}}
+
+
+def test_a_book_that_takes_nothing_does_not_say_that_it_kept_the_drawing(office, monkeypatch):
+    office.put(two_rooms())
+
+    def full(*_, **__):
+        raise BookTrouble(Mistake("book", "The disk is full."))
+
+    monkeypatch.setattr(office.book, "put_facts", full)
+    answer = keep(office, wider(drawn(office), 1.5))
+    assert answer.status_code == 503
+    assert "kept as a drawing" not in answer.text
+    assert floor_of(office.book, "two").changed is False
 
 
 def test_a_drawing_that_is_no_job_yet_is_not_kept_over_by_who_did_not_see_it(office):

@@ -12,6 +12,7 @@ from fastapi import APIRouter, Depends, FastAPI, Request, Response
 from fastapi.responses import JSONResponse
 
 from farwall.errors import Refused
+from farwall.store.nouns import BookTrouble
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.brought_stated import stated_told
@@ -109,6 +110,8 @@ class _Draw:
             made = await keep_drawn(self.door, self.kept, floor, drawn, answers=answers, drop=drop)
         except Other:
             return _other(await asyncio.to_thread(floor_of, self.door.book, job))
+        except BookTrouble:
+            raise  # nothing was kept, and no fault of the drawing
         except Refused as error:
             draft = draft_document(floor.version, floor.name, drawn)
             await self.door.written(lambda: self.door.book.put_document(DRAFT, job, draft))

@@ -12,6 +12,7 @@ from farwall.facts.job import Job
 from farwall.job.colour.told import survey_told
 from farwall.job.go import go_or_no_go
 from farwall.readers.job_json import job_from
+from farwall.store.nouns import BookTrouble
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.drop_map import drop_map
@@ -119,6 +120,11 @@ class _Forms:
                 self._over_newest, job, name, dict(told), error.slips
             )
             return await asyncio.to_thread(self.page, job, name, told=typed, slips=slips, code=422)
+        except BookTrouble as error:  # what was typed stands there still, to be kept later
+            slips = tuple(Slip("", "", str(one)) for one in error.mistakes)
+            return await asyncio.to_thread(
+                self.page, job, name, told=dict(told), slips=slips, code=503
+            )
         if name == "terms":
             await self.door.written(lambda: keep_money(self.door.book, job))
         await self.held.plan_soon(job)
