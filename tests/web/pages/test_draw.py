@@ -161,6 +161,18 @@ def test_all_faults_come_at_once_each_with_its_place_and_the_drawing_is_kept(off
     assert "not planned yet" in office.get("/houses/two/draw").text
 
 
+def test_what_is_wrong_with_a_drawing_is_told_in_the_language_of_the_page(office):
+    office.put(two_rooms())
+    floor = drawn(office)
+    floor["exits"] = []
+    data = {"version": "1", "drawn": json.dumps(floor)}
+    told = office.post("/houses/two/draw", data=data, headers={"accept-language": "es"}).json()
+    (fault,) = told["faults"]
+    assert fault["what"] == "Un trabajo necesita una salida."
+    assert fault["remedy"].startswith("¿Por qué puerta exterior")
+    assert fault["act_told"] == "La puerta exterior es la salida"
+
+
 def test_a_draft_of_older_facts_is_passed_over(office):
     office.put(two_rooms())
     broken = drawn(office)

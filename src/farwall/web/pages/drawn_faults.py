@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from typing import Any
 
 from farwall.errors import Mistake
+from farwall.phrasebook import told as in_language
 from farwall.web.pages.drawn_read import placed_at
 from farwall.web.words import said
 
@@ -86,7 +87,8 @@ def _told(one: Mistake, drawn: Json) -> Json:
     named = {"list": things[0][0], "id": things[0][1]["id"]} if things else None
     elsewhere = not _PLACE.match(one.where)
     told = {
-        "what": one.what, "remedy": one.remedy, "where": one.where, "at": at, "thing": named,
+        "what": in_language(one.what), "remedy": in_language(one.remedy), "where": one.where,
+        "at": at, "thing": named,
         "elsewhere": elsewhere, "act": "", "act_told": "",
     }  # fmt: skip
     return told | _way_out(drawn) if one.where == "exits" and not drawn["exits"] else told
