@@ -15,7 +15,8 @@ const TARGET = "es2021";
  */
 function page(style: string): string {
   const here = (name: string) => readFileSync(join(import.meta.dirname, name), "utf-8");
-  const early = here("early.js").split("\n").map((line) => line.trim()).filter((line) => line && !line.startsWith("//"));
+  const early = here("early.js").split("\n").map((line) => line.trim()).filter((line) => line && !line.startsWith("//"))
+    .map((line) => line.replace(/ \/\/ .*$/, ""));
   return here("index.html").replace("EARLY", () => early.join("\n")).replace("STYLE", () => style.trim());
 }
 
@@ -41,7 +42,8 @@ function named(): Plugin {
       for (const [name, words] of Object.entries({ en: EN, es: ES })) writeFileSync(join(out, `${name}.json`), JSON.stringify(words));
       for (const name of HELD) hash.update(readFileSync(join(out, name)));
       const worker = join(out, "sw.js");
-      const text = readFileSync(worker, "utf-8").replace("VERSION", hash.digest("hex").slice(0, 12));
+      const bare = readFileSync(worker, "utf-8").split("\n").filter((line) => line.trim() && !line.trim().startsWith("//")).join("\n");
+      const text = bare.replace("VERSION", hash.digest("hex").slice(0, 12));
       writeFileSync(worker, text);
     },
   };

@@ -85,3 +85,14 @@ def test_a_plans_clock_reaches_to_its_last_wait():
     assert not plan_clock(plan, "us").half_day_words
     late = replace(plan.clocks[-1], high_min=900.0)
     assert plan_clock(replace(plan, clocks=(late,)), "us").half_day_words
+
+
+def test_moments_of_two_days_in_one_sentence_each_tell_day_and_half():
+    """Beside `Tue 7:30 am` a bare `4:50` of the day before would be read as Tuesday's."""
+    for units, before, after in (
+        ("us", "Mon 4:50 pm", "Tue 7:30 am"), ("metric", "Mon 16:50", "Tue 7:30"),
+    ):  # fmt: skip
+        clock = wall_clock("2026-06-08T08:00:00-06:00", last_min=300, units=units)
+        assert clock.times([530, 1410]) == [before, after]
+    clock = wall_clock("2026-06-08T08:00:00-06:00", last_min=300, units="us")
+    assert clock.times([60, 530]) == [clock.time(60), clock.time(530)]

@@ -175,7 +175,7 @@ def test_a_house_without_an_exit_on_a_wall_is_refused():
     of = build_world(PLAIN_ROOM.floor, (Exit("x", "nowhere"),))
     with pytest.raises(Unanswerable, match="No way out") as no:
         cut(of)
-    assert any("outside door" in remedy for remedy in no.value.remedies)
+    assert any("outside opening" in remedy for remedy in no.value.remedies)
 
 
 def test_ways_out_of_a_room_behind_another():

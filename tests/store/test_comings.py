@@ -7,8 +7,10 @@ from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
 from tests.store.entries import AT
 
+from farwall.errors import Mistake
 from farwall.store.book import Book
 from farwall.store.comings import Comings, seal_of
+from farwall.store.nouns import BookTrouble
 from farwall.store.people import People
 
 IDLE = {"browser": 10.0, "device": 40.0}
@@ -32,6 +34,20 @@ def test_a_session_ends_unseen_or_at_its_end(comings, ann):
     assert comings.session("d", now_s=29.0, idle_s=IDLE) is not None
     assert comings.session("d", now_s=30.0, idle_s=IDLE) is None
     assert comings.session("", now_s=0.0, idle_s=IDLE) is None
+
+
+def test_a_book_that_takes_nothing_is_read_all_the_same_and_its_sessions_end_no_later(
+    comings, ann, monkeypatch
+):
+    comings.begin("b", ann.id, kind="browser", now_s=0.0, ends_s=1000.0)
+
+    def full(*_):
+        raise BookTrouble(Mistake("book", "The disk is full."))
+
+    monkeypatch.setattr("farwall.store.comings.writing", full)
+    idle = {"browser": 100.0}
+    assert comings.session("b", now_s=90.0, idle_s=idle).person.name == "Ann"
+    assert comings.session("b", now_s=100.0, idle_s=idle) is None
 
 
 def test_who_is_seen_stays(comings, ann):

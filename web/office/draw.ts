@@ -86,4 +86,4 @@ beginUnderlay();
 sketch(null);
 store.say("drawn");
 store.say("tool");
-if (given.changed) here("unsaved").hidden = false;
+findings.beginAt(given.room);

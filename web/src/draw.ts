@@ -60,7 +60,7 @@ function shown(s: Sheet): Shown {
   const stops = fresh()?.advice.some((one) => one.stop);
   const past = edge.due !== null && edge.due < at && at - edge.due <= QUIET_MIN;
   // The book's first line is the stop, in words: `NOW 9:42 am: STOP. Feather it out.`
-  const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ \d+:\d\d[^:]*: /, "") : past ? w("past") : refusedField(s, found);
+  const stop = stops ? (now.answer!.told.said[0] ?? "").replace(/^\S+ \d+:\d\d[^:]*: /, "") : wetBelow(s, found, at) || (past ? w("past") : refusedField(s, found));
   return {
     sheet: s, day: found, now: at, big: big(s, found, edge.due, at), by: edge.by, stop, status: status(),
     waits: unsent().length > 0,
@@ -73,6 +73,10 @@ function shown(s: Sheet): Shown {
 /** NO, before a field is begun that cannot be done as planned. */
 const refusedField = (s: Sheet, { field, begun }: Day): string =>
   field?.cannot && !begun ? w("cannotField", { rooms: roomsOf(s, field) }) : "";
+
+/** STOP, where a coat is entered on one that is still wet; a tap by mistake is undone. */
+const wetBelow = (s: Sheet, { wet, field }: Day, at: number): string =>
+  wet && field && at < wet.until ? w("wetBelow", { rooms: roomsOf(s, wet.field), at: clock(s, wet.until) }) : "";
 
 /** Why the gate refuses what is to be mixed next, by the table that lies here. */
 function refusedBy(s: Sheet, { parts }: Mixing): Reason | null {

@@ -3,9 +3,11 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import * as edits from "../office/draw/pure/edits.ts";
 import { gapOf, placed } from "../office/draw/pure/doors.ts";
+import { freeOf } from "../office/draw/pure/free.ts";
 import { begun, done, type History, redone, undone } from "../office/draw/pure/history.ts";
 import { areaTold, lengthOf, lengthTold, stepOf } from "../office/draw/pure/lengths.ts";
 import { corners, type Drawn, empty, type Point, polygon, type Ring, WALL_M } from "../office/draw/pure/nouns.ts";
+import { merged } from "../office/draw/pure/merged.ts";
 import { area, box, dist, holds, inside, meeting, rectangle, sound, turned } from "../office/draw/pure/points.ts";
 import { groundOf, settle } from "../office/draw/pure/snap.ts";
 import { cornerMoved, wallMoved, wallOf, wallSized } from "../office/draw/pure/walls.ts";
@@ -71,6 +73,67 @@ test("a wall apart is one wall's depth outside", () => {
   const found = settle([4.13, 1.5], ground, { reach: 0.05, grid: 0.01 });
   assert.deepEqual(found.words, ["apart"]);
   near(found.at[0], 4 + WALL_M, 1e-4);
+});
+
+test("where a whole house is seen a room still begins a wall's depth off", () => {
+  // Twelve pixels of the board are then more than a wall: what is nearer to the hand decides.
+  const ground = groundOf(edits.roomAdded(empty(), ROOM, "A").drawn);
+  const wish = { reach: 0.24, grid: 0.01 };
+  for (const y of [1.5, 0.01, 2.98]) {
+    const found = settle([4 + WALL_M + 0.004, y], ground, wish);
+    assert.ok(found.words.includes("apart"), `${y}: ${found.words}`);
+    near(found.at[0], 4 + WALL_M, 1e-4);
+  }
+  near(settle([4 + WALL_M, 0.01], ground, wish).at[1], 0);
+  assert.deepEqual(settle([4.02, 0.01], ground, wish).words, ["corner"]);
+  assert.deepEqual(settle([4.03, 1.5], ground, wish).words, ["edge"]);
+});
+
+test("a room by its two sides lies on no other", () => {
+  const house = two();
+  assert.deepEqual(freeOf(house, [2, 1], [3, 3]), [7 + WALL_M, 0].map((n) => Math.round(n * 1e4) / 1e4));
+  assert.deepEqual(freeOf(house, [9, 2], [3, 3]), [9, 2]);
+  assert.deepEqual(freeOf(house, [0, 3], [4, 2]), [0, 3], "side by side is free");
+  const notched = edits.roomAdded(empty(), [[0, 0], [6, 0], [6, 2], [2, 2], [2, 6], [0, 6]], "L").drawn;
+  assert.deepEqual(freeOf(notched, [3, 3], [2, 2]), [3, 3], "in the notch of an L");
+  assert.deepEqual(freeOf(notched, [-1, 1], [8, 3]), [6 + WALL_M, 0].map((n) => Math.round(n * 1e4) / 1e4));
+});
+
+test("two who draw on one floor lose nothing of either", () => {
+  const base = two();
+  const mine = edits.roomNamed(edits.roomAdded(base, rectangle([0, 3.2], [4, 6]), "C").drawn, "a", "Great room");
+  const theirs = edits.fixtureAdded(edits.roomAdded(base, rectangle([9, 0], [12, 3]), "C").drawn, rectangle([5, 1], [6, 2]), "tub").drawn;
+  const found = merged(base, mine, theirs);
+  assert.deepEqual(found.both, []);
+  assert.deepEqual(found.drawn.rooms.map((one) => [one.id, one.name]), [["a", "Great room"], ["b", "B"], ["c", "C"], ["c-2", "C"]]);
+  assert.deepEqual(found.drawn.fixtures.map((one) => one.id), ["tub"]);
+  assert.deepEqual([found.drawn.openings, found.drawn.exits], [base.openings, base.exits]);
+  assert.deepEqual(merged(base, base, theirs).drawn, theirs);
+  assert.deepEqual(merged(base, mine, base).drawn, mine);
+  assert.deepEqual(merged(base, mine, JSON.parse(JSON.stringify(mine)) as Drawn), { drawn: mine, both: [] });
+});
+
+test("what both changed is told, and what hangs on a room that is gone goes", () => {
+  const base = two();
+  const mine = edits.roomNamed(base, "b", "Bath");
+  assert.deepEqual(merged(base, mine, edits.roomNamed(base, "b", "Bed")).both, [{ list: "rooms", id: "b" }]);
+  assert.equal(merged(base, mine, edits.roomNamed(base, "b", "Bed")).drawn.rooms[1]?.name, "Bath");
+  const gone = edits.removed(base, { list: "rooms", id: "b" });
+  assert.deepEqual(merged(base, gone, base).drawn, gone);
+  assert.deepEqual(merged(base, base, gone).drawn, gone);
+  const kept = merged(base, mine, gone);
+  assert.deepEqual(kept.both, [{ list: "rooms", id: "b" }]);
+  assert.deepEqual(kept.drawn.rooms.map((one) => one.name), ["A", "Bath"]);
+  const noDoor = edits.removed(base, { list: "openings", id: "outside" });
+  assert.deepEqual(merged(base, noDoor, edits.roomNamed(base, "a", "Hall")).drawn.exits, []);
+});
+
+test("a new door of each with the same id is two doors, the way out on its own", () => {
+  const base = edits.removed(two(), { list: "openings", id: "outside" });
+  const put = (p: Point): Drawn => edits.exitSet(edits.openingAdded(base, p, { kind: "outside", width_m: 0.9, reach: 0.3 }).drawn, "outside", true);
+  const found = merged(base, put([2, 0]), put([2, 3])).drawn;
+  assert.equal(found.openings.filter((one) => one.kind === "outside").length, 2);
+  assert.deepEqual(new Set(found.exits.map((one) => one.opening)), new Set(["outside", "outside-2"]));
 });
 
 test("a third corner stands squarely to the last wall, also where the house is askew", () => {

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 from typing import Literal
@@ -43,6 +44,15 @@ class WallClock:
         moment = self.at(minutes)
         return told(f"{self._day_before(moment)}{_plain(moment, self.units)}{self._half(moment)}")
 
+    def times(self, minutes: Sequence[float]) -> list[str]:
+        """Moments of one sentence, as `time`; where one is of another day than the start, each
+        tells its day and, in US manner, the half of it: `Mon 4:50 pm`, `Tue 7:30 am`."""
+        moments = [self.at(one) for one in minutes]
+        if all(one.date() == self.starts_at.date() for one in moments):
+            return [self.time(one) for one in minutes]
+        return [told(f"{self._day_of(one)}{_plain(one, self.units)}{self._half_of(one)}")
+                for one in moments]  # fmt: skip
+
     def bare(self, minutes: float) -> str:
         """`9:42` alone, where day and half of the day stand beside it."""
         return _plain(self.at(minutes), self.units)
@@ -74,7 +84,12 @@ class WallClock:
         return told(f"{self._day_before(moment)}{hour}{self._half(moment)}") if whole else hour
 
     def _half(self, moment: datetime) -> str:
-        return (" am" if moment.hour < _NOON_H else " pm") if self.halves(moment) else ""
+        return self._half_of(moment) if self.halves(moment) else ""
+
+    def _half_of(self, moment: datetime) -> str:
+        if self.units != "us":
+            return ""
+        return " am" if moment.hour < _NOON_H else " pm"
 
     def halves(self, moment: datetime) -> bool:
         """Whether am or pm has to stand beside it: of another day nobody knows which half."""
@@ -83,8 +98,10 @@ class WallClock:
 
     def _day_before(self, moment: datetime) -> str:
         days = (moment.date() - self.starts_at.date()).days
-        if days == 0:
-            return ""
+        return self._day_of(moment) if days else ""
+
+    def _day_of(self, moment: datetime) -> str:
+        days = (moment.date() - self.starts_at.date()).days
         if self.day_told:
             return f"{_DAYS[moment.weekday()][:3]} "
         return f"day {days + 1}, "

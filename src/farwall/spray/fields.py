@@ -109,7 +109,7 @@ def _insist_on_ways_in(world: World) -> None:
     if not any(seam.is_way_out for seam in world.seams):
         raise Unanswerable(
             "No way out: none of the exits lies on a room's wall.",
-            remedies=["Name an outside door under `exits` whose line lies on a room."],
+            remedies=["Name an outside opening in a room's wall as the way out."],
         )
     if shut:
         raise Unanswerable(

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Mapping
+from contextlib import suppress
 from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection, Row, delete, func, insert, select, update
@@ -15,6 +16,7 @@ from sqlalchemy import Connection, Row, delete, func, insert, select, update
 from farwall.store.canonical import canonical, row_hash, values
 from farwall.store.engine import reading, writing
 from farwall.store.keeping import take
+from farwall.store.nouns import BookTrouble
 from farwall.store.people import person_of
 from farwall.store.people_nouns import Done, Open
 from farwall.store.tables import DONE, INVITE, PERSON, SESSION, TRIED
@@ -64,11 +66,17 @@ class Comings:
                 return None
             found = _open(connection, row)
         if found is not None and now_s - found.seen_s > _SEEN_EVERY_S:
-            with writing(self.book.engine, self.book.where) as connection:
-                same = update(SESSION).where(SESSION.c.seal == found.seal)
-                connection.execute(same.values(seen_s=now_s))
-                _seen(connection, row.person, now_s)
+            with suppress(BookTrouble):
+                self._note_seen(found, row.person, now_s)
         return found
+
+    def _note_seen(self, found: Open, person: str | None, now_s: float) -> None:
+        """Raises BookTrouble on a full or read-only disk: then pages are read all the same, and the
+        session ends sooner, never later."""
+        with writing(self.book.engine, self.book.where) as connection:
+            same = update(SESSION).where(SESSION.c.seal == found.seal)
+            connection.execute(same.values(seen_s=now_s))
+            _seen(connection, person, now_s)
 
     def sessions(self, person: str, *, now_s: float) -> list[Open]:
         """The sessions of a person that have not ended, the last seen first."""

@@ -13,8 +13,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
-from farwall.errors import Refused
+from farwall.errors import Mistake, Refused
 from farwall.readers.job_json import job_from
+from farwall.store.nouns import BookTrouble
 from farwall.web.pages.brought import brought
 from farwall.web.pages.drafts import DRAFT, UNDERLAY, floor_of
 from farwall.web.pages.drawn import drawn_of, with_drawn
@@ -99,8 +100,39 @@ def test_who_draws_what_somebody_else_changed_meanwhile_is_told_so(office):
     office.put(two_rooms(name="Changed"))
     answer = keep(office, floor, version=1)
     assert answer.status_code == 409
-    assert "somebody else" in answer.json()["said"]
+    told = answer.json()
+    assert "somebody else" in told["said"]
     assert len(office.book.versions("two")) == 2
+    assert told["version"] == 2
+    assert {**told["theirs"], "answers": {}} == {**drawn(office), "answers": {}}
+
+
+def test_a_book_that_takes_nothing_does_not_say_that_it_kept_the_drawing(office, monkeypatch):
+    office.put(two_rooms())
+
+    def full(*_, **__):
+        raise BookTrouble(Mistake("book", "The disk is full."))
+
+    monkeypatch.setattr(office.book, "put_facts", full)
+    answer = keep(office, wider(drawn(office), 1.5))
+    assert answer.status_code == 503
+    assert "kept as a drawing" not in answer.text
+    assert floor_of(office.book, "two").changed is False
+
+
+def test_a_drawing_that_is_no_job_yet_is_not_kept_over_by_who_did_not_see_it(office):
+    office.put(two_rooms())
+    floor, sound = drawn(office), wider(drawn(office), 1.5)
+    floor["exits"] = []
+    seen = floor_of(office.book, "two").seen
+    mine = keep(office, floor, seen=seen)
+    assert mine.status_code == 422
+    other = keep(office, sound, seen=seen)
+    assert other.status_code == 409
+    assert other.json()["theirs"]["exits"] == []
+    assert floor_of(office.book, "two").now == floor
+    again = keep(office, sound, seen=other.json()["seen"])
+    assert again.status_code == 200
 
 
 def test_all_faults_come_at_once_each_with_its_place_and_the_drawing_is_kept(office):
@@ -119,10 +151,26 @@ def test_all_faults_come_at_once_each_with_its_place_and_the_drawing_is_kept(off
     tub = next(one for one in faults if "tub" in one["what"])
     assert tub["thing"] == {"list": "fixtures", "id": "tub-1"}
     assert tub["at"] == [90.5, 90.5]
-    assert next(one for one in faults if "way out" in one["what"])["at"] is None
+    way = next(one for one in faults if "way out" in one["what"])
+    assert way["thing"]["list"] == "openings"
+    assert "tick" in way["remedy"]
+    assert "{" not in way["remedy"]  # no key of a job file
+    assert (way["act"], way["act_told"]) == ("way-out", "The outside door is the way out")
     assert len(office.book.versions("two")) == 1
     assert floor_of(office.book, "two").now == floor
     assert "not planned yet" in office.get("/houses/two/draw").text
+
+
+def test_what_is_wrong_with_a_drawing_is_told_in_the_language_of_the_page(office):
+    office.put(two_rooms())
+    floor = drawn(office)
+    floor["exits"] = []
+    data = {"version": "1", "drawn": json.dumps(floor)}
+    told = office.post("/houses/two/draw", data=data, headers={"accept-language": "es"}).json()
+    (fault,) = told["faults"]
+    assert fault["what"] == "Un trabajo necesita una salida."
+    assert fault["remedy"].startswith("¿Por qué puerta exterior")
+    assert fault["act_told"] == "La puerta exterior es la salida"
 
 
 def test_a_draft_of_older_facts_is_passed_over(office):

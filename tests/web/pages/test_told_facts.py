@@ -3,6 +3,8 @@
 import pytest
 from tests.web.pages.office import Office, faults_of_html, two_rooms
 
+from farwall.errors import Mistake
+from farwall.store.nouns import BookTrouble
 from farwall.web.pages.told_facts import SCREENS
 
 
@@ -77,6 +79,33 @@ def test_who_types_into_older_facts_is_told_so(office):
     assert answer.status_code == 422
     assert "somebody else has changed the facts" in answer.text
     assert len(office.book.versions("two")) == 2
+
+
+def test_kept_again_it_empties_nothing_that_the_other_told(office):
+    other = two_rooms(wishes={"units": "metric"})
+    other["survey"]["drop_s"] = 14
+    office.put(other, name="Two")
+    typed = {"survey.drop_s": "", "survey.slab_c": "18"}
+    late = office.post("/houses/two/survey", data={"version": "1", **typed})
+    assert late.status_code == 422
+    assert 'value="14"' in late.text  # theirs stands beside what was typed
+    assert 'value="18"' in late.text
+    told = {"version": "2", **typed, "survey.drop_s": "14"}
+    assert office.post("/houses/two/survey", data=told).status_code == 303
+    survey = office.book.facts("two")["survey"]
+    assert (survey["drop_s"], survey["slab_c"]) == (14, 18)
+
+
+def test_a_book_that_takes_nothing_leaves_what_was_typed_in_its_blank(office, monkeypatch):
+    def full(*_, **__):
+        raise BookTrouble(Mistake("book", "The disk is full.", "Make room."))
+
+    monkeypatch.setattr(office.book, "put_facts", full)
+    answer = office.post("/houses/two/survey", data={"version": "1", "survey.slab_c": "18"})
+    assert answer.status_code == 503
+    assert "The disk is full. Make room." in answer.text
+    assert 'value="18"' in answer.text
+    assert len(office.book.versions("two")) == 1
 
 
 def test_a_form_of_another_site_is_no_form_of_ours(office):

@@ -1,8 +1,10 @@
 // What the server says: a preview of the floor while it moves, and what becomes of keeping it.
-import type { Drawn } from "./pure/nouns.ts";
+import { type Drawn, empty } from "./pure/nouns.ts";
+import { merged } from "./pure/merged.ts";
 import { ages } from "./board.ts";
 import { type Fault, given, here, htmlOf, w } from "./page.ts";
 import { setFaults } from "./findings.ts";
+import { named } from "./sheet.ts";
 import { store } from "./store.ts";
 
 interface Told {
@@ -14,6 +16,7 @@ interface Told {
   readonly rooms?: Readonly<Record<string, { text: string; no: boolean }>>;
 }
 let version = given.version;
+let seen = given.seen;
 let wanted: { drawn: Drawn; moving: boolean } | null = null;
 let asking = false;
 const AGAIN_MS = 1500;
@@ -62,12 +65,35 @@ function show(told: Told): void {
   ages(new Map(Object.entries(told.rooms ?? {})));
 }
 
+interface Kept {
+  readonly version?: number;
+  readonly faults?: Fault[];
+  readonly said: string;
+  readonly planned?: boolean;
+  /** Of what the book has: who keeps another drawing over it would keep it unseen. */
+  readonly seen?: string;
+  /** What somebody else kept meanwhile. */
+  readonly theirs?: Omit<Drawn, "answers"> & { answers?: Drawn["answers"] };
+}
+
+/** What somebody else kept meanwhile and what is drawn here, as one step; nothing is kept by it. */
+function laidTogether(told: Kept, now: Drawn): void {
+  const theirs: Drawn = { ...empty(), ...told.theirs };
+  const found = merged(store.kept, now, theirs);
+  if (told.version !== undefined) version = told.version;
+  store.kept = theirs;
+  store.change(found.drawn, w("draw-together"));
+  const both = found.both.map((one) => named(found.drawn, one.list, one.id)).join("; ");
+  kept(both ? `${told.said} ${w("draw-both", { things: both })}` : told.said, false, false);
+  ask(found.drawn, false);
+}
+
 /** Keep what is drawn. Refused, it is kept as a drawing and all that is wrong is shown at its place. */
 export async function keep(event: Event): Promise<void> {
   event.preventDefault();
   const now = store.settled;
   const drop = here<HTMLInputElement>("drop-elsewhere").checked ? "yes" : "";
-  const body = new URLSearchParams({ version: String(version), drawn: textOf(now), answers: JSON.stringify(now.answers), drop });
+  const body = new URLSearchParams({ version: String(version), drawn: textOf(now), answers: JSON.stringify(now.answers), drop, seen });
   const button = here<HTMLButtonElement>("keep");
   button.disabled = true;
   kept(w("draw-keeping"), true, false);
@@ -75,7 +101,9 @@ export async function keep(event: Event): Promise<void> {
     const answer = await fetch(given.path, { method: "POST", body });
     if (answer.redirected) return location.reload();
     if (!answer.headers.get("content-type")?.includes("json")) throw new Error();
-    const told = (await answer.json()) as { version?: number; faults?: Fault[]; said: string; planned?: boolean };
+    const told = (await answer.json()) as Kept;
+    if (told.seen) seen = told.seen;
+    if (told.theirs) return void laidTogether(told, now);
     if (told.faults) {
       setFaults(told.faults);
       here("drop-part").hidden = !told.faults.some((one) => one.elsewhere && one.where.includes("room"));

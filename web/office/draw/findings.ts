@@ -3,10 +3,11 @@ import { type Answer, corners, type Drawn, type ListName, type Point } from "./p
 import * as edits from "./pure/edits.ts";
 import { join } from "./rooms.ts";
 import { dist } from "./pure/points.ts";
-import { look, looking } from "./board.ts";
+import { look, looking, size } from "./board.ts";
 import { pins, sketch } from "./marks.ts";
 import { type Fault, given, here, htmlOf, type Note, tell, w } from "./page.ts";
 import { store } from "./store.ts";
+import { viewOfAll } from "./view.ts";
 
 let faults: readonly Fault[] = given.faults;
 const NEAR_M = 1.2;
@@ -48,6 +49,7 @@ function letter(note: Note): string {
 
 function faultRow(one: Fault, n: number): HTMLElement {
   const row = htmlOf("li", {}, htmlOf("span", { class: "mark wrong", "aria-hidden": "true" }, String(n + 1)), " ", htmlOf("span", { class: "what" }, `${one.elsewhere && one.where ? `${one.where}: ` : ""}${one.what} ${one.remedy}`));
+  if (one.act === "way-out") row.append(" ", act(one.act_told, mendWayOut));
   if (one.at) row.append(" ", act(w("draw-show"), () => showAt(one.at as Point, one)));
   return row;
 }
@@ -124,6 +126,21 @@ async function joinHere(note: Note, answer: Answer): Promise<void> {
   else if (!first || !second) tell(w("draw-repair-not"));
 }
 
+/** The way out that a fault asks for: the widest outside door, else one that is put next. */
+function mendWayOut(): void {
+  if (store.change(wayOut(), w("draw-exit-on"))) setFaults(faults.filter((one) => one.act !== "way-out"));
+  putWayOut();
+}
+
+/** The room that the page is asked to begin at, picked; all of its storey is in view. */
+export function beginAt(id: string): void {
+  const room = store.drawn.rooms.find((one) => one.id === id);
+  if (!room) return;
+  store.storey = room.storey ?? "";
+  look(viewOfAll(store.shown, size()));
+  store.pick({ list: "rooms", id });
+}
+
 const near = (note: Note): Point => (note.at as Point | null) ?? looking().centre;
 
 function openingNear(drawn: Drawn, note: Note): string | null {
@@ -164,11 +181,7 @@ const ACTS: Readonly<Record<string, (note: Note) => Drawn | null>> = {
     const room = edits.roomAt(store.drawn, near(note));
     return room ? edits.removed(store.drawn, { list: "rooms", id: room.id }) : null;
   },
-  "way-out": () => {
-    const outside = store.drawn.openings.filter((one) => one.kind === "outside");
-    const widest = outside.sort((a, b) => dist(...b.line) - dist(...a.line))[0];
-    return widest ? edits.exitSet(store.drawn, widest.id, true) : store.drawn;
-  },
+  "way-out": () => wayOut(),
 };
 
 /** What is begun by an answer and ended by hand. */
@@ -212,15 +225,24 @@ const AFTER: Readonly<Record<string, (note: Note) => void>> = {
   },
   "fixture-here": () => pickLast("fixtures"),
   "wide-here": () => pickLast("openings"),
-  "way-out": () => {
-    if (store.drawn.exits.length) return;
-    here<HTMLSelectElement>("new-kind").value = "outside";
-    store.nextExit = true;
-    store.use("opening");
-    here("board").focus();
-    tell(w("draw-put-way-out"));
-  },
+  "way-out": () => putWayOut(),
 };
+
+/** The floor with its widest outside opening as a way out; as it is where it has none. */
+function wayOut(): Drawn {
+  const outside = store.drawn.openings.filter((one) => one.kind === "outside");
+  const widest = outside.sort((a, b) => dist(...b.line) - dist(...a.line))[0];
+  return widest ? edits.exitSet(store.drawn, widest.id, true) : store.drawn;
+}
+
+function putWayOut(): void {
+  if (store.drawn.exits.length) return;
+  here<HTMLSelectElement>("new-kind").value = "outside";
+  store.nextExit = true;
+  store.use("opening");
+  here("board").focus();
+  tell(w("draw-put-way-out"));
+}
 
 function pickLast(list: "fixtures" | "openings"): void {
   const one = store.drawn[list].at(-1);

@@ -1,15 +1,17 @@
 // Things being drawn: a room corner by corner or as a rectangle, a fixture, a cut, an opening.
 import { lengthOf, gridOf, lengthTold } from "./pure/lengths.ts";
-import { corners, type Line, type OpeningKind, type Point, WIDTH_M } from "./pure/nouns.ts";
+import { type Line, type OpeningKind, type Point, WIDTH_M } from "./pure/nouns.ts";
 import { cutAdded, exitSet, fixtureAdded, type Made, openingAdded, roomAdded } from "./pure/edits.ts";
 import { placed } from "./pure/doors.ts";
+import { freeOf } from "./pure/free.ts";
 import { add, alike, dist, rectangle, sub, tidy, times, unit } from "./pure/points.ts";
 import { type Ground, groundOf, type Settled, settle } from "./pure/snap.ts";
-import { pixel } from "./board.ts";
+import { look, looking, pixel, size } from "./board.ts";
 import { sketch } from "./marks.ts";
 import { split } from "./rooms.ts";
 import { here, tell, units, w } from "./page.ts";
 import { store } from "./store.ts";
+import { viewOfAll } from "./view.ts";
 
 let points: Point[] = [];
 let ground: Ground | null = null;
@@ -29,7 +31,9 @@ store.on((change) => {
 export function settledAt(p: Point, reach: number): Settled {
   ground ??= groundOf(store.shown);
   const own: Ground = { ...ground, corners: points.length > 2 ? [...ground.corners, points[0] as Point] : ground.corners };
-  return settle(p, own, { reach, grid: gridOf(units), from: points.at(-1), before: points.at(-2) });
+  // Only a room begins a wall's depth off; a tub stands against its wall, a cut ends at it.
+  const there = isLine() || store.tool === "fixture" ? { ...own, apart: [] } : own;
+  return settle(p, there, { reach, grid: gridOf(units), from: points.at(-1), before: points.at(-2) });
 }
 
 /** The pointer or the cross is here: show what a click would do. */
@@ -136,11 +140,13 @@ export function typed(text: string, cursor: Point, way?: Point): boolean {
   const sides = text.split(/\s*[x×*]\s*|\s+by\s+|\s+por\s+/i).map((one) => lengthOf(one, units));
   const [a, b] = sides;
   if (isRectangle() && sides.length === 2 && a && b) {
-    const from = points[0] ?? freeCorner(cursor);
+    const from = points[0] ?? freeCorner(cursor, [a, b]);
     const to = sub(last ?? cursor, from);
     const signs: Point = points.length ? [to[0] < 0 ? -1 : 1, to[1] < 0 ? -1 : 1] : [1, 1];
     points = [from, tidy(add(from, [a * signs[0], b * signs[1]]))];
+    const ring = rectangle(points[0] as Point, points[1] as Point);
     finish();
+    if (!ring.every(seen)) look(viewOfAll(store.shown, size()));
     return true;
   }
   if (store.tool === "opening" && a) return true;
@@ -157,10 +163,17 @@ export function typed(text: string, cursor: Point, way?: Point): boolean {
   return true;
 }
 
-/** Where a rectangle by its two sides begins: right of all rooms, a wall apart, else at the cross. */
-function freeCorner(cursor: Point): Point {
-  const inRoom = store.drawn.rooms.flatMap((one) => corners(one.polygon));
-  if (!inRoom.length) return [0, 0];
-  return settledAt(cursor, 12 * pixel()).at;
+/** Whether a place of the floor is on the board. */
+function seen(p: Point): boolean {
+  const { centre, wide_m } = looking();
+  const { width, height } = size();
+  return Math.abs(p[0] - centre[0]) < wide_m / 2 && Math.abs(p[1] - centre[1]) < (wide_m * height) / width / 2;
+}
+
+/** Where a rectangle by its two sides begins: at the cross, a room that would lie on others right of them. */
+function freeCorner(cursor: Point, sides: Point): Point {
+  if (!store.shown.rooms.length) return [0, 0];
+  const at = settledAt(cursor, 12 * pixel()).at;
+  return store.tool === "rectangle" ? freeOf(store.shown, at, sides) : at;
 }
 export const lastCorner = (): Point | undefined => points.at(-1);

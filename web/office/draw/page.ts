@@ -21,6 +21,9 @@ export interface Fault {
   readonly at: readonly [number, number] | null;
   readonly thing: { list: string; id: string } | null;
   readonly elsewhere: boolean;
+  /** What a button beside it does, and its words. */
+  readonly act: string;
+  readonly act_told: string;
 }
 export interface Underlay {
   readonly file: string;
@@ -32,6 +35,8 @@ export interface Underlay {
 }
 interface Given {
   readonly version: number;
+  /** Of what is drawn, as the book has it. */
+  readonly seen: string;
   readonly units: Units;
   readonly path: string;
   readonly drawn: Omit<Drawn, "answers"> & { answers?: Drawn["answers"] };
@@ -39,7 +44,8 @@ interface Given {
   readonly notes: readonly Note[];
   readonly faults: readonly Fault[];
   readonly underlay: Underlay | null;
-  readonly changed: boolean;
+  /** The room that the page is asked to begin at. */
+  readonly room: string;
   readonly words: Readonly<Record<string, string>>;
 }
 

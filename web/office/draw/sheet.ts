@@ -117,7 +117,7 @@ function button(key: string, act: () => void, name = key): HTMLButtonElement {
 }
 
 function field(name: string, label: string, value: string, put: (text: string) => boolean): HTMLElement {
-  const id = `hand-${name}`;
+  const id = `held-${name}`;
   const input = htmlOf("input", { id, "data-field": name, autocomplete: "off", spellcheck: "false", value });
   const take = (): void => {
     if (input.value === value) return;
@@ -185,10 +185,10 @@ function asOne(room: Room): HTMLElement[] {
     here("board").focus();
   }));
   if (!others.length) return [cut];
-  const select = htmlOf("select", { id: "hand-join", "data-field": "join" });
+  const select = htmlOf("select", { id: "held-join", "data-field": "join" });
   for (const one of others) select.append(htmlOf("option", { value: one.id }, roomTold(one)));
   const put = button("draw-join-put", () => void join(room.id, select.value));
-  return [htmlOf("p", { class: "pair join" }, htmlOf("label", { for: "hand-join" }, w("draw-join")), htmlOf("span", {}, select, " ", put)), cut];
+  return [htmlOf("p", { class: "pair join" }, htmlOf("label", { for: "held-join" }, w("draw-join")), htmlOf("span", {}, select, " ", put)), cut];
 }
 
 function pushField(room: Room, wall: number, way: "out" | "in", sign: number): HTMLElement {
@@ -223,10 +223,10 @@ function cornerButton(room: Room, n: number, taken: boolean): HTMLElement {
 
 function openingFields(drawn: Drawn, one: Opening): void {
   if (one.kind !== "outside") {
-    const select = htmlOf("select", { id: "hand-kind", "data-field": "kind" });
+    const select = htmlOf("select", { id: "held-kind", "data-field": "kind" });
     for (const kind of KINDS) select.append(htmlOf("option", { value: kind, selected: kind === one.kind }, w(`draw-kind-${kind}`)));
     select.addEventListener("change", () => store.change(edits.openingOfKind(store.drawn, one.id, select.value as OpeningKind), w("draw-sized")));
-    panel.append(htmlOf("p", { class: "pair" }, htmlOf("label", { for: "hand-kind" }, w("draw-kind")), select));
+    panel.append(htmlOf("p", { class: "pair" }, htmlOf("label", { for: "held-kind" }, w("draw-kind")), select));
   } else {
     const tick = htmlOf("input", { type: "checkbox", "data-field": "exit", checked: drawn.exits.some((way) => way.opening === one.id) });
     tick.addEventListener("change", () => store.change(edits.exitSet(store.drawn, one.id, tick.checked), tick.checked ? w("draw-exit-on") : w("draw-exit-off")));

@@ -29,6 +29,8 @@ export interface Day {
   /** The next look into the last field of the coat, where the plan has one. */
   look: Look | null;
   wait: { clock: Clock; from: number } | null;
+  /** The field entered over a coat that cannot be dry yet, and until when: `job/live/coat_rules.py`. */
+  wet: { field: Field; until: number } | null;
 }
 
 /** low: minutes an edge lives by the book, where it has said so for this coat; never longer. */
@@ -63,6 +65,7 @@ export function dayOf(sheet: Sheet, happened: Happened[], low: number | null = n
     mix: nextMix(sheet, floor, happened, coat),
     look: nextLook(sheet, floor, coat),
     wait: waitFor(sheet, floor, coat),
+    wet: onWet(sheet, floor, happened),
   };
 }
 
@@ -150,4 +153,18 @@ function waitFor(sheet: Sheet, floor: Floor, coat: string): Day["wait"] {
   const name = all ? "dry to neutralise" : "dry to recoat";
   const clock = sheet.clocks.find((one) => one.coat === below && one.name === name);
   return clock && Number.isFinite(from) ? { clock, from } : null;
+}
+
+/** The field begun last, where it was entered sooner than the coat below dries there, with no look that found it dry. */
+function onWet(sheet: Sheet, floor: Floor, happened: Happened[]): Day["wet"] {
+  const coats = sheet.coats.map((one) => one.id);
+  const field = sheet.fields.find((one) => one.id === floor.begun.at(-1));
+  const below = coats[coats.indexOf(field?.coat ?? "") - 1];
+  const low = sheet.clocks.find((one) => one.coat === below && one.name === "dry to recoat")?.low_min;
+  if (!field || low == null) return null;
+  const under = sheet.fields.filter((f) => f.coat === below && f.rooms.some((room) => field.rooms.includes(room))).flatMap((f) => f.bands);
+  const from = Math.max(...under.map((row) => floor.done.get(row[0])?.end ?? -Infinity));
+  const first = Math.min(...field.bands.map((row) => floor.done.get(row[0])?.end ?? Infinity));
+  const looked = happened.some((one) => one.entry.word === "dry" && one.at >= from);
+  return first < from + low && !looked ? { field, until: from + low } : null;
 }

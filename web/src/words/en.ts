@@ -25,6 +25,7 @@ export const EN = {
   byLast: "by this phone, from the last band", byRest: "by this phone, from the day laid anew at {at}",
   past: "Past its time. Where the gloss is gone: stop and feather it out dry.",
   cannotWord: "NO", cannotLabel: "do not begin {rooms}",
+  wetBelow: "STOP. {rooms}: wet below until {at}. A slip? Undo. Looked dry? Tap Dry.",
   cannotField: "NO. {rooms}: it cannot be done as planned. Do not begin it; have it planned again.",
   enterWord: "enter", enterLabel: "what was sprayed since: the edge was due at {at}",
   edgeLabel: "minutes left on the live edge",

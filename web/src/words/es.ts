@@ -23,6 +23,7 @@ export const ES: Words = {
   byRest: "según este teléfono, por el día replanteado a las {at}",
   past: "Se pasó su tiempo. Donde ya no brilla: pare y difumine en seco.",
   cannotWord: "NO", cannotLabel: "no empiece {rooms}",
+  wetBelow: "PARE. {rooms}: mojado abajo hasta las {at}. ¿Un error? Deshacer. ¿La vio seca? Toque Seco.",
   cannotField: "NO. {rooms}: no se puede hacer según el plan. No lo empiece; que se planee de nuevo.",
   enterWord: "anote", enterLabel: "lo rociado desde entonces: la orilla vencía a las {at}",
   edgeLabel: "minutos que le quedan a la orilla viva",

@@ -79,7 +79,7 @@ def now(
             waits=waits,
             light_until_min=_light_until(job, plan, at_min),
         ),
-        advice=with_people(crew, advice(Facts(job, standing, due, low_min))),
+        advice=with_people(crew, advice(Facts(job, standing, due, low_min, waits))),
         contradictions=story.contradictions,
         people=people_now(crew),
         us=standing.us,

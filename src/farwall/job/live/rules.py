@@ -23,8 +23,9 @@ from farwall.facts.numbered import numbered
 from farwall.facts.plan import Field, RoomOpenTime
 from farwall.job.first_thirst import first_thirst
 from farwall.job.go.watch_rules import RULES as WATCHED
+from farwall.job.live.coat_rules import coat_on_wet
 from farwall.job.live.edges import EdgeDue
-from farwall.job.live.noun import Advice
+from farwall.job.live.noun import Advice, LiveClock
 from farwall.job.live.rinse_rules import RULE as RINSED
 from farwall.job.live.rinse_rules import rinse_advice
 from farwall.job.live.seal_rules import sealed_wet
@@ -51,6 +52,7 @@ class Facts:
     standing: Standing
     due: EdgeDue | None
     open_low_min: float
+    waits: tuple[LiveClock, ...] = ()
 
 
 def advice(facts: Facts) -> tuple[Advice, ...]:
@@ -58,6 +60,7 @@ def advice(facts: Facts) -> tuple[Advice, ...]:
     found = [
         *_watched(facts),
         *_dead_edge(facts),
+        *coat_on_wet(facts.standing, facts.waits),
         *_slab(facts),
         *_drop(facts),
         *_band_time(facts),

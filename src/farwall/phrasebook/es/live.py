@@ -170,6 +170,12 @@ PHRASES = {
     "está seco antes de las {#3}, y nadie lo anotó seco.",
     "No more sealer before plastic taped down overnight stays dry beneath.":
     "No más sellador hasta que un plástico pegado toda la noche quede seco por debajo.",
+    "Coat {&1} is entered in {@2} {#3} after coat {&4} there, which is not dry before {#5}.":
+    "La mano {&1} se anotó en {@2} {#3} después de la mano {&4}, que ahí no está seca antes de "
+    "las {#5}.",
+    "Spray nothing on a wet coat.": "No rocíe nada sobre una mano mojada.",
+    "Undo it.": "Deshágalo.", "Looked at and dry?": "¿La miró y está seca?",
+    "Enter that.": "Anótelo.",
     "A slip?": "¿Fue un error?", "Strike it.": "Táchelo.",
     # Planning anew.
     "The plan still holds: order, minutes and fillings are its own.":

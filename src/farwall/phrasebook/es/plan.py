@@ -236,8 +236,8 @@ PHRASES = {
     "Ponga en el plano la puerta que falta, o deje el cuarto fuera del trabajo.",
     "No way out: none of the exits lies on a room's wall.":
     "No hay salida: ninguna de las salidas está en la pared de un cuarto.",
-    "Name an outside door under `exits` whose line lies on a room.":
-    "Nombre en `exits` una puerta al exterior cuya línea esté en un cuarto.",
+    "Name an outside opening in a room's wall as the way out.":
+    "Diga qué abertura al exterior, en la pared de un cuarto, es la salida.",
     "The order {@1} shuts somebody in: a room named later has no way out but over wet floor.":
     "El orden {@1} encierra a alguien: un cuarto que va después solo sale sobre piso mojado.",
     "Leave the order of the rooms open to get one that works, and compare.":

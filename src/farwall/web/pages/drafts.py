@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import copy
+from hashlib import sha256
 from typing import Any
 
 from farwall.nouns import dataclass
 from farwall.papers.wall_clock import Units
 from farwall.store.book import Book
+from farwall.store.canonical import canonical
 from farwall.store.nouns import NoSuchJob
 from farwall.web.pages.drawn import begun_facts, drawn_of, empty_drawn, fixed_of
 from farwall.web.pages.repairs import READING
@@ -38,6 +40,11 @@ class FloorOf:
     def changed(self) -> bool:
         """Whether a draft waits that the facts do not have."""
         return self.now is not self.was
+
+    @property
+    def seen(self) -> str:
+        """A short word of what is drawn: another floor has another. 16 hexadecimal digits."""
+        return sha256(canonical(self.now, where=self.id).encode()).hexdigest()[:16]
 
 
 def floor_of(book: Book, job_id: str) -> FloorOf:

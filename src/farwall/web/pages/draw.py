@@ -12,6 +12,7 @@ from fastapi import APIRouter, Depends, FastAPI, Request, Response
 from fastapi.responses import JSONResponse
 
 from farwall.errors import Refused
+from farwall.store.nouns import BookTrouble
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.brought_stated import stated_told
@@ -74,16 +75,17 @@ class _Draw:
         self.door, self.held, self.previews = door, held, previews
         self.kept = Kept(door.book)
 
-    async def one(self, job: str) -> Response:
-        """The page."""
+    async def one(self, job: str, room: str = "") -> Response:
+        """The page; with a room it begins there."""
         floor = await asyncio.to_thread(floor_of, self.door.book, job)
         if floor.version:
             await self._keep_soon(job, floor.version, floor.facts)
         path = f"{house_path(job)}/draw"
         given = {
-            "version": floor.version, "units": floor.units, "path": path, "drawn": _answered(floor),
+            "version": floor.version, "seen": floor.seen, "units": floor.units, "path": path,
+            "drawn": _answered(floor),
             "windows": floor.windows, "notes": offers_told(floor.reading), "faults": [],
-            "underlay": underlay_told(floor.underlay), "changed": floor.changed,
+            "underlay": underlay_told(floor.underlay), "room": room[:200],
             "words": draw_words(),
         }  # fmt: skip
         return page(
@@ -100,25 +102,31 @@ class _Draw:
         drawn = drawn_from(str(form.get("drawn", "")))
         answers = _json(str(form.get("answers", "")))
         floor = await asyncio.to_thread(floor_of, self.door.book, job)
-        version = str(form.get("version", ""))
-        if version != str(floor.version):
-            return JSONResponse({"said": said("facts-other")}, 409)
+        seen = str(form.get("seen", "") or floor.seen)
+        if str(form.get("version", "")) != str(floor.version) or seen != floor.seen:
+            return _other(floor)
         drop = form.get("drop") == "yes"
         try:
             made = await keep_drawn(self.door, self.kept, floor, drawn, answers=answers, drop=drop)
         except Other:
-            return JSONResponse({"said": said("facts-other")}, 409)
+            return _other(await asyncio.to_thread(floor_of, self.door.book, job))
+        except BookTrouble:
+            raise  # nothing was kept, and no fault of the drawing
         except Refused as error:
             draft = draft_document(floor.version, floor.name, drawn)
             await self.door.written(lambda: self.door.book.put_document(DRAFT, job, draft))
             faults = faults_told(error.mistakes, drawn)
-            return JSONResponse({"said": said("draw-not-yet"), "faults": faults}, 422)
+            now = await asyncio.to_thread(floor_of, self.door.book, job)
+            no = {"said": said("draw-not-yet"), "faults": faults, "seen": now.seen}
+            return JSONResponse(no, 422)
+        now = await asyncio.to_thread(floor_of, self.door.book, job)
         if made is None:
-            return JSONResponse({"said": said("draw-same"), "version": floor.version, "faults": []})
+            same = {"said": said("draw-same"), "version": floor.version, "faults": []}
+            return JSONResponse({**same, "seen": now.seen})
         await self.held.plan_soon(job)
         off = windows_off(floor.windows, drawn)
         told = said("draw-kept", n=made) + (f" {said('draw-windows-off', n=off)}" if off else "")
-        kept = {"said": told, "version": made, "faults": [], "planned": True}
+        kept = {"said": told, "version": made, "faults": [], "planned": True, "seen": now.seen}
         return JSONResponse(kept)
 
     async def _keep_soon(self, job: str, version: int, facts: Json) -> None:
@@ -141,6 +149,12 @@ class _Draw:
             facts = await asyncio.to_thread(self.door.book.facts, job, newest)
             await self._keep_soon(job, newest, facts)
         return JSONResponse(preview_said(told or {"waiting": True}, drawn))
+
+
+def _other(floor: FloorOf) -> Response:
+    """What is told to whoever drew on an older floor: the newest, to be laid together."""
+    told = {"said": said("draw-other"), "theirs": _answered(floor), "version": floor.version}
+    return JSONResponse({**told, "seen": floor.seen}, 409)
 
 
 def _answered(floor: FloorOf) -> Json:

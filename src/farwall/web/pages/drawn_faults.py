@@ -7,7 +7,9 @@ from collections.abc import Iterable
 from typing import Any
 
 from farwall.errors import Mistake
+from farwall.phrasebook import told as in_language
 from farwall.web.pages.drawn_read import placed_at
+from farwall.web.words import said
 
 Json = dict[str, Any]
 _PLACE = re.compile(r"^(?:floor\.)?(rooms|openings|fixtures|saw_cuts|exits)(?:\[(\d+)\])?")
@@ -84,9 +86,25 @@ def _told(one: Mistake, drawn: Json) -> Json:
         at = _between(things) or middle_of(*things[0], drawn)
     named = {"list": things[0][0], "id": things[0][1]["id"]} if things else None
     elsewhere = not _PLACE.match(one.where)
+    told = {
+        "what": in_language(one.what), "remedy": in_language(one.remedy), "where": one.where,
+        "at": at, "thing": named,
+        "elsewhere": elsewhere, "act": "", "act_told": "",
+    }  # fmt: skip
+    return told | _way_out(drawn) if one.where == "exits" and not drawn["exits"] else told
+
+
+def _way_out(drawn: Json) -> Json:
+    """What mends a floor without a way out, in the words of the drawing and not of a job file."""
+    outside = [one for one in drawn["openings"] if one.get("kind") == "outside"]
+    if not outside:
+        return {"remedy": said("draw-fault-no-door"), "act": "way-out",
+                "act_told": said("draw-fault-put-door")}  # fmt: skip
     return {
-        "what": one.what, "remedy": one.remedy, "where": one.where, "at": at, "thing": named,
-        "elsewhere": elsewhere,
+        "remedy": said("draw-fault-no-exit"), "act": "way-out",
+        "act_told": said("draw-fault-set-exit" if len(outside) == 1 else "draw-fault-widest"),
+        "at": middle_of("openings", outside[0], drawn),
+        "thing": {"list": "openings", "id": outside[0]["id"]},
     }  # fmt: skip
 
 

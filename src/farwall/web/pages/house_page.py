@@ -24,6 +24,7 @@ from farwall.web.pages.moment import floor_at
 from farwall.web.pages.moment_words import moment_of, named, words_of
 from farwall.web.pages.paper import house_path, mistakes_of, page
 from farwall.web.pages.papers import PAPERS
+from farwall.web.pages.refused_floor import refused_floor
 from farwall.web.pages.sheet import sheet_of
 from farwall.web.pages.shown import Kept, Shown, State
 from farwall.web.pages.sources import ranks_told
@@ -142,6 +143,9 @@ class HousePages:
             "form": asked, "mistakes": mistakes,
             "may_change": (asks := who_asks()) is not None and asks.may(CHANGE),
             "waiting": not state.fresh and not state.no,
+            "mend": refused_floor(state.id, self.door.book.facts(state.id), state.no)
+            if state.no
+            else None,
         }  # fmt: skip
 
 

@@ -144,7 +144,7 @@ class _Papers:
         """Why a paper cannot be made yet."""
         found: dict[str, tuple[str, ...]] = {}
         if state.shown is None:
-            why = (said("papers-no-plan"),)
+            why = (said("papers-refused" if state.no else "papers-no-plan"),)
             found = dict.fromkeys((*SLAB, *ACID, *BY_FILE, "plan.json"), why)
             del found["go.pdf"]  # it is asked before there is a plan
         elif (ground := self.made.paper_ground(state)) is not None:

@@ -98,7 +98,9 @@ def _struck_by(by: Happened | None, start: datetime, units: Units) -> str:
 def _made(one: Happened, kept: Kept, units: Units) -> str:
     """Who entered it, when by the device's own clock, when it came into the book: the same minute
     is told once."""
-    at, received = stamp_told(kept.entry.at, units), stamp_told(kept.received_at, units)
+    here = datetime.fromisoformat(kept.entry.at).tzinfo  # the book counts in universal time
+    came = datetime.fromisoformat(kept.received_at).astimezone(here).isoformat()
+    at, received = stamp_told(kept.entry.at, units), stamp_told(came, units)
     told = said(
         "log-made-at-once" if at == received else "log-made", who=one.who or said("log-somebody"),
         device=one.device or said("log-no-device"), at=at, received=received,

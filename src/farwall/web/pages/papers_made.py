@@ -142,7 +142,7 @@ class Made:
         chosen: ids of two photos of the log, before and after."""
         ground = self.paper_ground(state, screens=screens)
         if ground is None:
-            raise NotPlanned(said("papers-no-plan"), remedies=state.why_not)
+            raise _no_plan(state)
         return BY_FILE[name].make(replace(ground, chosen=chosen))
 
     def paper_ground(self, state: State, *, screens: str = "") -> PaperGround | None:
@@ -225,8 +225,13 @@ class Made:
 
 def _planned(state: State) -> Shown:
     if state.shown is None:
-        raise NotPlanned(said("papers-no-plan"), remedies=state.why_not)
+        raise _no_plan(state)
     return state.shown
+
+
+def _no_plan(state: State) -> NotPlanned:
+    word = "papers-refused" if state.no else "papers-no-plan"
+    return NotPlanned(said(word), remedies=state.why_not)
 
 
 def _only(ics: str, job: str) -> str:

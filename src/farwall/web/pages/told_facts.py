@@ -12,14 +12,16 @@ from farwall.facts.job import Job
 from farwall.job.colour.told import survey_told
 from farwall.job.go import go_or_no_go
 from farwall.readers.job_json import job_from
+from farwall.store.nouns import BookTrouble
 from farwall.web.door import Door
 from farwall.web.live import Live
 from farwall.web.pages.drop_map import drop_map
-from farwall.web.pages.forms.asked import asked_of
+from farwall.web.pages.forms.asked import Asked, asked_of
 from farwall.web.pages.forms.crew import CREW, FIRST
 from farwall.web.pages.forms.keep import changed_by_other, keep_facts, keep_form
 from farwall.web.pages.forms.masking import MASKING
 from farwall.web.pages.forms.materials import MATERIALS
+from farwall.web.pages.forms.merged import merged
 from farwall.web.pages.forms.notes import Notes
 from farwall.web.pages.forms.nouns import Form
 from farwall.web.pages.forms.offers import OFFERS
@@ -114,8 +116,14 @@ class _Forms:
             form = await asyncio.to_thread(self._form, name, job)
             new = await keep_form(self.door, form, state, told)
         except Wrong as error:
+            typed, slips = await asyncio.to_thread(
+                self._over_newest, job, name, dict(told), error.slips
+            )
+            return await asyncio.to_thread(self.page, job, name, told=typed, slips=slips, code=422)
+        except BookTrouble as error:  # what was typed stands there still, to be kept later
+            slips = tuple(Slip("", "", str(one)) for one in error.mistakes)
             return await asyncio.to_thread(
-                self.page, job, name, told=told, slips=error.slips, code=422
+                self.page, job, name, told=dict(told), slips=slips, code=503
             )
         if name == "terms":
             await self.door.written(lambda: keep_money(self.door.book, job))
@@ -140,6 +148,23 @@ class _Forms:
             )
         await self.held.plan_soon(job)
         return seen_elsewhere(f"{house_path(job)}/survey?kept=yes#part-windows")
+
+    def _over_newest(
+        self, job: str, name: str, told: dict[str, Any], slips: tuple[Slip, ...]
+    ) -> tuple[dict[str, Any], tuple[Slip, ...]]:
+        """What was typed, with the slips; typed into older facts, as typing into the newest."""
+        versions = [one.version for one in self.door.book.versions(job)]
+        word = str(told.get("version", ""))
+        if word == str(versions[-1]) or word not in map(str, versions):
+            return told, slips
+        before, now = (self._asked(name, job, one) for one in (int(word), versions[-1]))
+        found = merged(before, now, told)
+        return {**found.told}, found.slips
+
+    def _asked(self, name: str, job: str, version: int) -> Asked:
+        facts = self.door.book.facts(job, version)
+        form = SCREENS.get(name) or MADE[name](job_from(facts, "The job"))
+        return asked_of(form, facts)
 
     def _form(self, name: str, job: str) -> Form:
         if name in SCREENS:

@@ -1,4 +1,4 @@
-/** Where a drawn point settles: a corner, a wall, in line with a corner, squarely, a wall apart. */
+/** Where a drawn point settles: a corner, a wall, a wall apart, in line with a corner, squarely. */
 import { corners, type Drawn, type Line, type Point, WALL_M } from "./nouns.ts";
 import { add, alike, along, cross, dist, foot, meeting, outward, sub, tidy, times, unit, walls } from "./points.ts";
 
@@ -54,15 +54,20 @@ export function groundOf(drawn: Drawn, without = ""): Ground {
 
 export function settle(p: Point, ground: Ground, wish: Wish): Settled {
   const corner = nearest(p, ground.corners, wish.reach);
-  if (corner) return { at: corner, words: ["corner"], guides: [] };
   const rails = railsAt(p, ground, wish).sort((a, b) => a.rank - b.rank || a.off - b.off);
   const first = rails[0];
+  const crossed = first && crossing(p, first, rails.slice(1), wish.reach);
+  if (corner && !(crossed?.words.includes("apart") && dist(crossed.at, p) < dist(corner, p))) return { at: corner, words: ["corner"], guides: [] };
   if (!first) return { at: tidy([grid(p[0], wish.grid), grid(p[1], wish.grid)]), words: [], guides: [] };
-  for (const second of rails.slice(1)) {
+  return crossed ?? told(onRail(p, first.line, wish.grid), [first]);
+}
+
+function crossing(p: Point, first: Rail, others: readonly Rail[], reach: number): Settled | null {
+  for (const second of others) {
     const at = meeting(first.line, second.line);
-    if (at && dist(at, p) <= 1.5 * wish.reach) return told(at, [first, second]);
+    if (at && dist(at, p) <= 1.5 * reach) return told(at, [first, second]);
   }
-  return told(onRail(p, first.line, wish.grid), [first]);
+  return null;
 }
 
 function told(at: Point, rails: Rail[]): Settled {
@@ -96,7 +101,8 @@ function railsAt(p: Point, ground: Ground, wish: Wish): Rail[] {
     found.push(...best);
   };
   near(ground.edges, "edge", 1);
-  near(ground.apart, "apart", 2);
+  // Of the same rank: where a whole house is seen, a wall's depth is less than the reach.
+  near(ground.apart, "apart", 1);
   found.push(...squares(p, wish), ...axes(p, ground, wish));
   return found;
 }

@@ -19,8 +19,9 @@ BY_HAND_M2 = 3.5
 
 def front(day: WashDay, units: Units, clock: WallClock) -> dict[str, Any]:
     """When, with whom, how much water, which drums, and what is still to be told."""
-    begins = [None if one is None else clock.time(one)
-              for one in (day.begins.low, day.begins.likely, day.begins.high)]  # fmt: skip
+    ends = (day.begins.low, day.begins.likely, day.begins.high)
+    in_words = iter(clock.times([one for one in ends if one is not None]))
+    begins = [None if one is None else next(in_words) for one in ends]
     return {
         "begin": f"Begin {begins[1]}." if begins[1] else "No hour is sure: the floor stays damp.",
         "between": _between(begins),

@@ -87,7 +87,7 @@ class _Filling:
                 del rows[number]
 
     def _row(self, part: Part, row: Row, fields: list[Field]) -> None:
-        typed = {one.name: _typed_in(self.told, one, self.asked) for one in fields}
+        typed = {one.name: typed_in(self.told, one, self.asked) for one in fields}
         if row.fresh and all(typed[one.name] in {None, "", self.asked.text(one)} for one in fields):
             return  # a choice that stands there by itself makes no row
         for field in fields:
@@ -219,7 +219,7 @@ def _typed(told: Mapping[str, Any], name: str) -> str | None:
     return value.replace("\r\n", "\n").strip()[:_LONGEST]
 
 
-def _typed_in(told: Mapping[str, Any], field: Field, asked: Asked) -> str | None:
+def typed_in(told: Mapping[str, Any], field: Field, asked: Asked) -> str | None:
     """What was typed or ticked in a blank; None where the form did not show it."""
     ids = tuple(asked.ticks(field))
     if (field.hint.kind != "several" and not ids) or _typed(told, field.name) is None:

@@ -1,21 +1,15 @@
-// Keeps the page and its files on the phone, so that a reload works without signal. What the book
-// says is never kept here: the queue and the plan lie in the page's own memory.
-const KEPT = "slab-901b25ce4871";
+const KEPT = "slab-22622d783adc";
 const SHELL = "/slab/files/index.html";
 const FILES = [SHELL, "/slab/files/slab.js", "/slab/files/samples.js", "/slab/files/en.json", "/slab/files/es.json", "/slab/files/slab.webmanifest"];
-
 self.addEventListener("install", (event) => {
-  // What the page has just fetched is asked for by its tag, and not sent once more where it is the same.
   const fresh = FILES.map((path) => new Request(path, { cache: "no-cache" }));
   event.waitUntil(caches.open(KEPT).then((kept) => kept.addAll(fresh)).then(() => self.skipWaiting()));
 });
-
 self.addEventListener("activate", (event) => {
   const old = (names) => names.filter((name) => name.startsWith("slab-") && name !== KEPT);
   const gone = caches.keys().then((names) => Promise.all(old(names).map((name) => caches.delete(name))));
   event.waitUntil(gone.then(() => self.clients.claim()));
 });
-
 self.addEventListener("fetch", (event) => {
   const { pathname, origin } = new URL(event.request.url);
   if (event.request.method !== "GET" || origin !== self.location.origin) return;

@@ -6,7 +6,8 @@ WORDS = {
     "draw-title": "The floor of {name}",
     "draw-of": "facts {n}",
     "draw-of-none": "not planned yet",
-    "draw-draft": "a drawing that is not planned yet; the facts are as they were",
+    "draw-draft": "kept as a drawing that is not planned yet; the facts are as they were",
+    "draw-begun": "kept as a drawing that is not planned yet",
     "draw-skip": "To the floor",
     "draw-no-script": "Drawing needs script in this browser. Without it a floor is corrected in"
     " its file and brought again.",
@@ -60,7 +61,17 @@ WORDS = {
     "draw-windows-off": "Windows that no longer lie in a wall: {n}. They are not moved here.",
     "draw-see-plan": "To the plan",
     "draw-not-yet": "No plan can be made of this floor yet. It is kept as a drawing; what is "
-    "wrong has a pin at its place.",
+    "wrong stands in the list, with a pin at its place.",
+    "draw-fault-no-exit": "Through which outside door does one leave on the day? Pick it and tick "
+    "“A way out on the day”.",
+    "draw-fault-no-door": "Put the outside door through which one leaves on the day.",
+    "draw-fault-set-exit": "The outside door is the way out",
+    "draw-fault-widest": "The widest outside door is the way out",
+    "draw-fault-put-door": "Put it now",
+    "draw-other": "somebody else has changed the floor since this page was made. What they drew "
+    "and what you drew now lie together: look it over, then keep it.",
+    "draw-together": "What somebody else drew meanwhile was laid in; undo shows yours alone.",
+    "draw-both": "Both of you changed: {things}. Yours stands there.",
     "draw-out-of-reach": "The book was out of reach: nothing was kept. Try again.",
     "draw-verdict": "What it does to the edges",
     "draw-verdict-new": "Verdicts come once a first plan is made.",

@@ -21,6 +21,12 @@ WORDS = {
     "facts-same": "These are the facts already; nothing was changed.",
     "facts-other": "somebody else has changed the facts since this page was made. Look at the new "
     "ones, then change them.",
+    "facts-other-merged": "somebody else has changed the facts since this page was made. What they "
+    "told stands here beside what you typed: look it over, then keep it.",
+    "facts-both": "Somebody else put {text} here meanwhile. Yours stands: keep it, or type theirs.",
+    "facts-both-empty": "Somebody else emptied this meanwhile. Yours stands: keep it, or empty it.",
+    "facts-row-lost": "a row that you changed is no longer there, or was ticked to be taken away: "
+    "look at the rows and tell it once more.",
     "facts-day-wrong": "{text} is no day and time. Write them as the fields ask.",
     "facts-choice-wrong": "{text} is no choice here.",
     "facts-band-wrong": "{text} is no width. Write a number, such as {such}.",

@@ -7,6 +7,8 @@ WORDS = {
     "form-wrong": "Nothing was kept yet. To be mended:",
     "form-kept": "Kept as facts {n}. The plan is made anew beside.",
     "form-same": "These are the facts already; nothing was changed.",
+    "form-no-book": "Farwall does not answer: nothing was kept. What you typed still stands here; "
+    "try again when it answers.",
     "form-away": "take this away",
     "form-new": "One more",
     "form-empty": "A blank that stays empty is not told: then the default stands in, with its "

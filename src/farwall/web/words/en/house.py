@@ -97,6 +97,10 @@ WORDS = {
     "plan-behind": "The facts have changed. Below is the plan as it was; the new one is being "
     "made, and this page shows it by itself.",
     "plan-no": "No plan can be made of these facts:",
+    "refused-draw": "Mend it in the drawing",
+    "refused-room": "{room} in the drawing",
+    "refused-here": "look here",
+    "refused-map": "The floor of facts {n}",
     "plan-no-behind": "Below is the plan of the facts before.",
     "plan-faults": "The replay on the floor found faults. Do not spray by this plan.",
     "plan-refused": "NO: {rooms} cannot be done as things stand. Do not spray there by this plan.",

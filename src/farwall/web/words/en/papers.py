@@ -8,6 +8,7 @@ WORDS = {
     "papers-acid": "Acid, fumes, wash day, waste water",
     "papers-days": "For the days and the trades",
     "papers-open": "Open formats, for other programs and for keeping",
+    "papers-refused": "It comes with a plan, and none can be made of these facts yet.",
     "papers-no-plan": "It comes with the plan: open the house, and one is made.",
     "papers-no-days": "It comes with a calendar that holds this house: ask for one under Days.",
     "papers-no-log": "Its log is empty so far.",

@@ -6,7 +6,8 @@ WORDS = {
     "draw-title": "El piso de {name}",
     "draw-of": "datos {n}",
     "draw-of-none": "sin planear todavía",
-    "draw-draft": "un dibujo que todavía no se planea; los datos siguen como estaban",
+    "draw-draft": "guardado como dibujo que todavía no se planea; los datos siguen como estaban",
+    "draw-begun": "guardado como dibujo que todavía no se planea",
     "draw-skip": "Ir al piso",
     "draw-no-script": "Para dibujar, este navegador necesita permitir programas de la página. "
     "Sin eso, corrija el piso en su archivo y tráigalo otra vez.",
@@ -61,7 +62,18 @@ WORDS = {
     "draw-windows-off": "Ventanas que ya no están en una pared: {n}. Aquí no se mueven.",
     "draw-see-plan": "Ver el plan",
     "draw-not-yet": "De este piso todavía no sale un plan. Queda guardado como dibujo; lo que "
-    "está mal tiene un alfiler en su lugar.",
+    "está mal está en la lista, con un alfiler en su lugar.",
+    "draw-fault-no-exit": "¿Por qué puerta exterior se sale ese día? Tómela y marque “Es salida "
+    "ese día”.",
+    "draw-fault-no-door": "Ponga la puerta exterior por donde se sale ese día.",
+    "draw-fault-set-exit": "La puerta exterior es la salida",
+    "draw-fault-widest": "La puerta exterior más ancha es la salida",
+    "draw-fault-put-door": "Ponerla ahora",
+    "draw-other": "alguien más cambió el piso desde que se hizo esta página. Lo que dibujó y lo "
+    "que usted dibujó están ahora juntos: revíselo y guárdelo.",
+    "draw-together": "Se agregó lo que alguien más dibujó entretanto; deshacer muestra solo lo "
+    "suyo.",
+    "draw-both": "Los dos cambiaron: {things}. Ahí queda lo suyo.",
     "draw-out-of-reach": "No se alcanzó el libro: no se guardó nada. Pruebe otra vez.",
     "draw-verdict": "Qué les hace a las orillas",
     "draw-verdict-new": "El dictamen llega cuando haya un primer plan.",

@@ -21,6 +21,14 @@ WORDS = {
     "facts-same": "Esos ya son los datos; no se cambió nada.",
     "facts-other": "alguien más cambió los datos desde que se hizo esta página. Vea los nuevos y "
     "cámbielos después.",
+    "facts-other-merged": "alguien más cambió los datos desde que se hizo esta página. Lo que dijo "
+    "está aquí junto a lo que usted escribió: revíselo y guárdelo.",
+    "facts-both": "Alguien más puso {text} aquí entretanto. Queda lo suyo: guárdelo, o escriba lo "
+    "del otro.",
+    "facts-both-empty": "Alguien más vació esto entretanto. Queda lo suyo: guárdelo, o déjelo "
+    "vacío.",
+    "facts-row-lost": "una fila que usted cambió ya no está, o estaba marcada para quitarse: mire "
+    "las filas y dígalo otra vez.",
     "facts-day-wrong": "{text} no es un día con hora. Escríbalos como piden los campos.",
     "facts-choice-wrong": "{text} no se puede elegir aquí.",
     "facts-band-wrong": "{text} no es un ancho. Escriba un número, como {such}.",

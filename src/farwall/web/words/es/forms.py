@@ -7,6 +7,8 @@ WORDS = {
     "form-wrong": "Todavía no se guardó nada. Hay que corregir:",
     "form-kept": "Guardado como datos {n}. El plan se rehace aparte.",
     "form-same": "Los datos ya decían eso; no cambió nada.",
+    "form-no-book": "Farwall no contesta: no se guardó nada. Lo que escribió sigue aquí; pruebe "
+    "otra vez cuando conteste.",
     "form-away": "quitar esto",
     "form-new": "Uno más",
     "form-empty": "Un espacio vacío no dice nada: entonces vale lo usual, con su rango.",

@@ -99,6 +99,10 @@ WORDS = {
     "plan-behind": "Los datos cambiaron. Abajo está el plan como era; se está haciendo el nuevo, y "
     "esta página lo muestra sola.",
     "plan-no": "Con estos datos no se puede hacer un plan:",
+    "refused-draw": "Corregirlo en el dibujo",
+    "refused-room": "{room} en el dibujo",
+    "refused-here": "mire aquí",
+    "refused-map": "El piso de los datos {n}",
     "plan-no-behind": "Abajo está el plan de los datos de antes.",
     "plan-faults": "La revisión sobre el piso encontró fallas. No rocíe según este plan.",
     "plan-refused": "NO: {rooms}, así como están las cosas, no se puede hacer. No rocíe ahí según "

@@ -8,6 +8,7 @@ WORDS = {
     "papers-acid": "Ácido, vapores, día de lavado, agua de desecho",
     "papers-days": "Para los días y los oficios",
     "papers-open": "Formatos abiertos, para otros programas y para guardar",
+    "papers-refused": "Viene con un plan, y con estos datos todavía no sale ninguno.",
     "papers-no-plan": "Viene con el plan: abra la casa y se hace uno.",
     "papers-no-days": "Viene con un calendario que tenga esta casa: pídalo en Días.",
     "papers-no-log": "Su bitácora está vacía todavía.",

@@ -1,0 +1,63 @@
+"""A second coat tapped onto a first that cannot be dry yet: told at once, silent when looked at."""
+
+import pytest
+from tests.job.live.test_now import PLAN, at
+from tests.job.live.test_rules import rules
+from tests.job.story.entries import Log
+
+FIRST = [one for one in PLAN.fields if one.coat == PLAN.inputs.coats[0].id]
+SECOND = [one for one in PLAN.fields if one.coat == PLAN.inputs.coats[1].id]
+END_MIN = max(one.end_min for one in FIRST)
+WAIT = next(one for one in PLAN.clocks if one.name == "dry to recoat")
+
+
+def coat_one():
+    log = Log(PLAN)
+    for field in FIRST:
+        log("field-started", field.start_min, field=field.id)
+        log("field-done", field.end_min, field=field.id)
+    return log
+
+
+def begun(log, minute):
+    log("band-done", minute, band=SECOND[0].bands[0].id)
+    return log
+
+
+def ended_under():
+    return max(one.end_min for one in FIRST if {*one.rooms} & {*SECOND[0].rooms})
+
+
+@pytest.mark.common_practice
+def test_a_coat_tapped_on_a_wet_one_stops_the_day_and_says_until_when():
+    """No source: common practice that a coat waits for the one below."""
+    found = at(begun(coat_one(), END_MIN + 1), END_MIN + 1.1)
+    told = next(one for one in found.advice if one.rule == "wet-below")
+    assert told.stop
+    assert told.reason.startswith("Coat 2 is entered in ")
+    assert "after coat 1 there, which is not dry before" in told.reason
+    assert "Undo it" in told.do
+
+
+def test_struck_or_looked_at_and_dry_it_is_silent():
+    log = coat_one()
+    tap = begun(log, END_MIN + 1)
+    assert "wet-below" in rules(at(tap, END_MIN + 1.1))
+    log("struck", END_MIN + 1.2, entry=log.kept[-1].entry.id)
+    assert "wet-below" not in rules(at(log, END_MIN + 1.3))
+    log = coat_one()
+    log("dry", END_MIN + 0.5, coat=FIRST[0].coat)
+    assert "wet-below" not in rules(at(begun(log, END_MIN + 1), END_MIN + 1.1))
+
+
+def test_begun_when_the_coat_below_may_be_dry_nothing_is_said_and_later_it_ends():
+    soonest = END_MIN + 2.0 * WAIT.likely_min
+    assert "wet-below" not in rules(at(begun(coat_one(), soonest), soonest + 0.1))
+    log = begun(coat_one(), END_MIN + 1)
+    assert "wet-below" not in rules(at(log, ended_under() + 2.0 * WAIT.high_min))
+
+
+def test_the_first_coat_lies_on_nothing():
+    log = Log(PLAN)
+    log("band-done", 1.0, band=FIRST[0].bands[0].id)
+    assert "wet-below" not in rules(at(log, 1.1))
