@@ -14,6 +14,7 @@ from farwall.facts.job import Crew, RoomSurvey, Survey, Tools
 from farwall.facts.samples import Sample
 from farwall.floor.nouns import Room, SawCut
 from farwall.job.plan_job import plan_job
+from farwall.phrasebook import in_spanish
 
 THREE_LITRES = replace(ROOMY_TANK, tank_l=3.0)
 
@@ -52,7 +53,12 @@ def test_with_that_helper_the_field_fits_only_with_them_and_says_so():
     )
     assert helped.verdict == "helper"
     assert helped.peak_age_min <= helped.open_time_min.low
-    assert remedy(helped, "helper").peak_age_min > helped.open_time_min.low, "alone it would not"
+    told = remedy(helped, "helper")
+    assert told.peak_age_min is None, "nothing is to be changed"
+    words, _, age = told.what.partition(": without, the oldest edge is ")
+    assert words == "Only with the helper who swaps tanks"
+    assert float(age.removesuffix(" min old.")) > helped.open_time_min.low, "alone it would not"
+    assert in_spanish(told.what)
 
 
 def test_a_helper_who_is_not_needed_makes_it_no_helpers_field():

@@ -46,7 +46,18 @@ def _nothing_more() -> tuple[Remedy, ...]:
     return ()
 
 
-_BOTH, _HELPED = "Only with both sprayers at work.", "Only with the helper who swaps tanks."
+_BOTH, _HELPED = "Only with both sprayers at work", "Only with the helper who swaps tanks"
+
+
+def _leans_on(code: str, words: str, without: Outcome | None) -> Remedy:
+    """What a field that fits leans on; without: the field as it would be sprayed otherwise.
+
+    Nothing is to be changed here, so that the age of the edge without it stands in the words.
+    """
+    if without is None:
+        return Remedy(code, f"{words}.")
+    age = f"{without.peak_age_min:.1f} min"
+    return Remedy(code, f"{words}: without, the oldest edge is {age} old.")
 
 
 @dataclass(frozen=True)
@@ -128,16 +139,14 @@ class Judge:
         if any(band.sprayer == 2 for band in timed.bands):
             one = trial.timed(case.coat.tools, helper=case.coat.helper, sprayers=1)
             if one is None or one.spare_min < 0:
-                age = None if one is None else one.peak_age_min
-                return settled("two", (Remedy("two", _BOTH, age),), more)
+                return settled("two", (_leans_on("two", _BOTH, one),), more)
         begins = timed.bands[0].start_min
         if not case.coat.helper or all(refill.at_min <= begins for refill in timed.refills):
             return settled("fits", (), more)  # filled before the first stroke no edge waits
         alone = trial.timed(case.coat.tools, helper=False)
         if alone is not None and alone.spare_min >= 0:
             return settled("fits", (), more)
-        age = None if alone is None else alone.peak_age_min
-        return settled("helper", (Remedy("helper", _HELPED, age),), more)
+        return settled("helper", (_leans_on("helper", _HELPED, alone),), more)
 
 
 def settled(

@@ -55,6 +55,14 @@ def test_a_remedy_that_is_a_fact_is_put_into_the_facts(shown, remedy, what):
     assert what(job_with(first))
 
 
+def test_a_helper_who_is_there_already_is_no_change_to_try(shown):
+    job = replace(shown.job, crew=replace(shown.job.crew, helper=True))
+    leans = Remedy("helper", "Only with the helper who swaps tanks.")
+    first = what_ifs(replace(with_remedy(shown, leans), job=job))[0]
+    assert "Only with the helper" in first.what
+    assert first.key == ""
+
+
 def test_a_remedy_that_is_no_fact_has_no_button(shown):
     first = what_ifs(with_remedy(shown, Remedy("sample", "Time the sheen loss of a sample.")))[0]
     assert first.key == ""

@@ -222,6 +222,12 @@ PHRASES = {
     "la mano (not_before).",
     "Begun by {#1}, coat {#2} leaves time for both on one day.":
     "Si se empieza a más tardar a las {#1}, la mano {#2} deja tiempo para las dos el mismo día.",
+    "Only with both sprayers at work.": "Solo con los dos rociando.",
+    "Only with both sprayers at work: without, the oldest edge is {#1} old.":
+    "Solo con los dos rociando: si no, la orilla más vieja tiene {#1}.",
+    "Only with the helper who swaps tanks.": "Solo con el ayudante que cambia los tanques.",
+    "Only with the helper who swaps tanks: without, the oldest edge is {#1} old.":
+    "Solo con el ayudante que cambia los tanques: sin él, la orilla más vieja tiene {#1}.",
     "Nobody works alone: a second adult has to be within call.":
     "Nadie trabaja solo: debe haber otro adulto donde oiga si lo llaman.",
     "The job says that no second adult is on site. Nobody works alone with acid: this plan is "

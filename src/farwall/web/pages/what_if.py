@@ -83,9 +83,9 @@ def _remedies(shown: Shown) -> Iterator[Change]:
 
 def _settings(job: Job, plan: Plan, field: Field, one: Remedy) -> Iterator[str]:
     """What a remedy is as facts."""
-    if one.code == "helper":
+    if one.code == "helper" and not job.crew.helper:
         yield "crew.helper=true"
-    elif one.code == "two":
+    elif one.code == "two" and job.crew.sprayers < 2:
         yield "crew.sprayers=2"
     elif one.code == "bands" and (width := _METRES.search(one.what)):
         yield f"tools.band_m={width[1]}"
