@@ -57,6 +57,8 @@ export class Tape {
 
   private ask(told: string): void {
     const width = Math.round(this.width / EVERY_PX) * EVERY_PX;
+    // Not laid out yet: it is asked for once it has a width.
+    if (width <= 0) return;
     void this.asking.ask(`${this.here.dataset["tape"]}?${told}&width=${width}`);
   }
 
