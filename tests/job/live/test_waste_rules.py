@@ -44,6 +44,15 @@ def test_the_federal_floor_of_a_sewer():
     assert reasons(ALLOWED, {"way": "sewer", "ph": 5.0}) == []
 
 
+@pytest.mark.parametrize(("ph", "told"), [(12.4, 0), (12.5, 1), (13.0, 1), (40.0, 0)])
+def test_lye_in_a_sewer_is_told_too(ph, told):
+    """Published: 40 CFR 261.22(a)(1); a pH above 14 is a slip of entry."""
+    found = reasons(ALLOWED, {"way": "sewer", "ph": ph})
+    assert len(found) == told
+    assert all("at or above 12.5 it is hazardous waste, D002." in one for one in found)
+    assert [one for one in found if in_spanish(one) is None] == []
+
+
 @pytest.mark.parametrize(("ph", "told"), [(1.5, 1), (12.5, 1), (2.5, 0), (9.0, 0)])
 def test_a_drum_that_is_hazardous_by_its_ph(ph, told):
     assert len(reasons(JOB, {"way": "kept in the drum", "ph_before": ph})) == told

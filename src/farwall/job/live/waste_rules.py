@@ -23,6 +23,10 @@ SOUR = (
     "Drum {drum} went to the sewer at pH {ph}, and nothing below 5 may.",
     "Send no more. Tell the utility.",
 )
+LYE = (
+    "Drum {drum} went to the sewer at pH {ph}: at or above 12.5 it is hazardous waste, D002.",
+    "Send no more. Tell the utility and the state agency.",
+)
 CORROSIVE = (
     "Drum {drum} reads pH {ph}: at or below 2, or at or above 12.5, it is hazardous waste, D002.",
     "It stays shut and labelled until the state agency says who may take it.",
@@ -55,6 +59,8 @@ def _to_sewer(drum: str, ph: float | None, *, may: bool) -> Iterator[Advice]:
         yield _advice(NO_WORD, 90, _PUBLISHED, "epa-sewer", drum=drum)
     if ph is not None and ph < FEDERAL["sewer-ph"].value:
         yield _advice(SOUR, 91, _PUBLISHED, "epa-sewer", drum=drum, ph=f"{ph:g}")
+    elif ph is not None and ph <= 14 and corrosive_by_ph(ph):
+        yield _advice(LYE, 91, _PUBLISHED, "epa-corrosive", drum=drum, ph=f"{ph:g}")
 
 
 def _hauled_without_paper(one: Happened) -> bool:
