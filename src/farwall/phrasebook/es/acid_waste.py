@@ -337,7 +337,8 @@ PHRASES = {
     "El tambo {*1} fue al alcantarillado a pH {#2}, y nada por debajo de 5 puede ir.",
     "Tell the utility.": "Avise a la empresa.",
     "Drum {*1} went to the sewer at pH {#2}: at or above 12.5 it is hazardous waste, D002.":
-    "El tambo {*1} fue al alcantarillado a pH {#2}: de 12.5 en adelante es residuo peligroso, D002.",
+    "El tambo {*1} fue al alcantarillado a pH {#2}: de 12.5 en adelante es residuo peligroso, "
+    "D002.",
     "Tell the utility and the state agency.": "Avise a la empresa y a la agencia del estado.",
     "Drum {*1} reads pH {#2}: at or below 2, or at or above 12.5, it is hazardous waste, D002.":
     "El tambo {*1} marca pH {#2}: a 2 o menos, o a 12.5 o más, es residuo peligroso, D002.",
