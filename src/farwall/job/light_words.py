@@ -84,8 +84,8 @@ class _Told:
             )
             return
         yield (
-            f"Coat {number} goes on to {self._clock(one.ends_min)}, past {self._dark(ends)}, and "
-            f"edges are judged by eye. Begin by {self._by(one.begins_min - over_min)}, or see to "
+            f"Coat {number} goes on to {self._clock(one.ends_min)}, past {self._dark(ends)}. "
+            f"Begin by {self._by(one.begins_min - over_min)}, or see to "
             "lamps that shine across the floor."
         )
 
@@ -99,17 +99,14 @@ class _Told:
         ends = self.light.ends(dry)
         over_min = dry + above.lasts_min - ends.at_min
         why = (
-            f"and its {above.lasts_min:.0f} min would end after {self._dark(ends)}"
+            f"it would end after {self._dark(ends)} (with lamps, tell its not_before)"
             if over_min > 0
-            else "before anyone is at work"
+            else "nobody is at work yet"
         )
         day = (self._moment(above.begins_min).date() - self.light.starts_at.date()).days + 1
         yield (
             f"Coat {self._number(above)} waits until {self._clock(above.begins_min)} of day {day}: "
-            f"coat {self._number(below)} is sure to be dry at {self._clock(dry)}, {why}. With "
-            "light enough then (a late sun, lamps across the floor), tell the coat's own hour "
-            "(not_before)."
-            f"{self._sooner(below, over_min)}"
+            f"dry below only at {self._clock(dry)}, {why}.{self._sooner(below, over_min)}"
         )
 
     def _sooner(self, below: _Laid, over_min: float) -> str:
@@ -121,8 +118,7 @@ class _Told:
             or not self._same_day(begins, below.begins_min)
         ):
             return ""
-        number = self._number(below)
-        return f" Begun by {self._by(begins)}, coat {number} leaves time for both on one day."
+        return f" Begun by {self._by(begins)}, both fit on one day."
 
     def _pause(self, one: _Laid, light_ends_min: float) -> str:
         before = [field for field in one.fields if field.end_min <= light_ends_min]

@@ -205,23 +205,19 @@ PHRASES = {
     "and plan the rest anew in the morning.":
     "La mano {#1} lleva {#2} de un tirón, más que la luz de un día: pare después del tramo {#3}, "
     "a las {#4}, y planee de nuevo el resto por la mañana.",
-    "Coat {#1} goes on to {#2}, past {1}, and edges are judged by eye.":
-    "La mano {#1} sigue hasta las {#2}, después de {1}, y las orillas se juzgan a ojo.",
+    "Coat {#1} goes on to {#2}, past {1}.":
+    "La mano {#1} sigue hasta las {#2}, después de {1}.",
     "Begin by {#1}, or see to lamps that shine across the floor.":
     "Empiece a más tardar a las {#1}, o tenga lámparas que alumbren a ras del piso.",
-    "Coat {#1} waits until {#2} of day {#3}: coat {#4} is sure to be dry at {#5}, {1}.":
-    "La mano {#1} espera hasta las {#2} del día {#3}: la mano {#4} estará seca con seguridad a "
-    "las {#5}, {1}.",
-    "before anyone is at work": "antes de que haya alguien trabajando",
-    "and its {#1} would end after {1}": "y sus {#1} terminarían después de {1}",
+    "Coat {#1} waits until {#2} of day {#3}: dry below only at {#4}, {1}.":
+    "La mano {#1} espera hasta las {#2} del día {#3}: con la de abajo seca apenas a las {#4}, {1}.",
+    "nobody is at work yet": "todavía no trabaja nadie",
+    "it would end after {1} (with lamps, tell its not_before)":
+    "terminaría después de {1} (con lámparas, anote su not_before)",
     "sunset at {#1}": "la puesta del sol, a las {#1}",
     "{#1}, our guess of the last light": "las {#1}, que suponemos la última luz",
-    "With light enough then (a late sun, lamps across the floor), tell the coat's own hour "
-    "(not_before).":
-    "Si a esa hora hay luz (sol de tarde larga, lámparas a ras del piso), anote la hora propia de "
-    "la mano (not_before).",
-    "Begun by {#1}, coat {#2} leaves time for both on one day.":
-    "Si se empieza a más tardar a las {#1}, la mano {#2} deja tiempo para las dos el mismo día.",
+    "Begun by {#1}, both fit on one day.":
+    "Si se empieza a más tardar a las {#1}, caben las dos en un día.",
     "Only with both sprayers at work.": "Solo con los dos rociando.",
     "Only with both sprayers at work: without, the oldest edge is {#1} old.":
     "Solo con los dos rociando: si no, la orilla más vieja tiene {#1}.",
