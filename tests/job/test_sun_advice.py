@@ -105,7 +105,7 @@ def test_missing_north_is_asked_for_once():
     job = sun_job(survey=DRY)
     plan = plan_job(replace(job, floor=replace(job.floor, north_deg=None)))
     assert plan.sun is None
-    asked = [one for one in plan.warnings if "sun" in one]
+    asked = [one for one in plan.warnings if "The sun of" in one]
     assert asked == ["The sun of 2 windows is not reckoned: put floor.north_deg into the job."]
 
 
