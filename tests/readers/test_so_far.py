@@ -65,6 +65,13 @@ def test_an_afternoon_hour_may_be_told_by_twelve():
     assert said("at_min=1", "closed=bath:1:30 pm").closed[0].until_min == 330
 
 
+def test_a_later_day_is_told_with_its_date():
+    """By hand: the plan starts at 8:00 on 14 May."""
+    assert said("now=2026-05-15T07:30").at_min == 23.5 * 60
+    assert said("now=2026-05-15T08:30-05:00").at_min == said("now=2026-05-15T07:30").at_min
+    assert said("at_min=1", "closed=bath:2026-05-15T09:00").closed[0].until_min == 25 * 60
+
+
 def test_words_win_over_the_file():
     assert so_far_from(with_words(dict(FULL), ["at_min=50"], START)).at_min == 50
 
@@ -75,6 +82,8 @@ def test_words_win_over_the_file():
         (["nowx=8:10"], "Did you mean `now`?"),
         (["now=7:59"], "before the start"),
         (["now=8:75"], "no time of day"),
+        (["now=2026-05-13T09:00"], "before the start"),
+        (["now=2026-15-03T09:00"], "no date and time"),
         (["at_min=x"], "not a number"),
         (["at_min=nan"], "out of range"),
         (["at_min=1", "at_min=2"], "twice"),

@@ -7,6 +7,7 @@ Gallons and litres are both understood.
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Callable, Sequence
 from datetime import datetime
 from functools import cache
@@ -100,7 +101,8 @@ def with_words(raw: Json, words: Sequence[str], starts_at: str, *, us: bool = Fa
 
 _LITRES = "Such as tank_l=6 or tank_gal=1.5."
 _SUCH = {
-    "now": "Such as now=9:12 or now=1:30pm, the clock on the wall.",
+    "now": "Such as now=9:12 or now=1:30pm, the clock on the wall; on a later day "
+    "now=2026-05-15T09:12.",
     "at_min": "Such as at_min=42, minutes from the start of the plan.",
     "done": "Such as done=1.6.4, the last band done, or done=1.6, the last field.",
     "band": "Such as band=first.6.5, the band that is being sprayed.",
@@ -113,6 +115,7 @@ _SUCH = {
 }
 
 Minutes = Callable[[str], float]
+_MOMENT = re.compile(r"\d{4}-\d")
 
 
 def _minutes_from(starts_at: str, *, us: bool) -> Minutes:
@@ -121,7 +124,7 @@ def _minutes_from(starts_at: str, *, us: bool) -> Minutes:
     def minutes(text: str) -> float:
         clock = clock_of(text)
         if clock is None:
-            return _number(text)
+            return _of_another_day(text, start) if _MOMENT.match(text) else _number(text)
         passed = (clock.hour - start.hour) * 60 + clock.minute - start.minute - start.second / 60
         if passed < 0 and 1 <= clock.hour <= 6 and not clock.half_told:
             passed += 12 * 60  # twelve-hour clocks: 1:30 is in the afternoon
@@ -131,6 +134,19 @@ def _minutes_from(starts_at: str, *, us: bool) -> Minutes:
         return passed
 
     return minutes
+
+
+def _of_another_day(text: str, start: datetime) -> float:
+    """Minutes to a moment with its date; without an offset in that of the plan."""
+    try:
+        moment = datetime.fromisoformat(text)
+    except ValueError:
+        raise ValueError(f"{text[:40]} is no date and time") from None
+    moment = moment if moment.tzinfo is not None else moment.replace(tzinfo=start.tzinfo)
+    passed = (moment - start).total_seconds() / 60
+    if passed < 0:
+        raise ValueError(f"{text[:40]} is before the start of the plan")
+    return passed
 
 
 def _value(key: str, text: str, minutes: Minutes) -> Json:
