@@ -23,8 +23,8 @@ from farwall.job.ground import ground_of, world_of
 from farwall.job.patches import JOINT, planned_floor
 from farwall.job.plan_job import plan_job
 from farwall.readers.plan_json import plan_to_dict
+from farwall.spray.building import build_world
 from farwall.spray.check import check_plan
-from farwall.spray.world import build_world
 
 DRY = "leave for another colour"
 STAINED = "stain and disclose"

@@ -17,8 +17,8 @@ from tests.spray.cells import SIDES, Cell, CellFloor, cell_floor
 from farwall.bench.shapes import SHAPES
 from farwall.floor.thresholds import join_thresholds
 from farwall.spray.approach import connected
+from farwall.spray.building import build_world
 from farwall.spray.lattice import main_angle, turned
-from farwall.spray.world import build_world
 
 MOST_CELLS = 64
 DRAWN = 40

@@ -10,10 +10,11 @@ from tests.spray.hand_floors import seam, world
 
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
+from farwall.spray.building import build_world
 from farwall.spray.front import Front, Ground, equivalent_front_m, sprayed_before
 from farwall.spray.fronts import FieldGround, field_ground
 from farwall.spray.lattice import Floats
-from farwall.spray.world import World, build_world
+from farwall.spray.world import World
 
 BAND_M = 1.0
 

@@ -16,8 +16,9 @@ from farwall.facts.plan import PlanTools
 from farwall.floor.geometry import PolygonGeometry, polygon_geometry
 from farwall.floor.nouns import Fixture, Floor, Opening, Room, SawCut
 from farwall.floor.thresholds import join_thresholds
+from farwall.spray.building import build_world
 from farwall.spray.sweeps import Sweeps
-from farwall.spray.world import Seam, World, build_world
+from farwall.spray.world import Seam, World
 
 ROUND = PlanTools(
     tank_l=40.0,

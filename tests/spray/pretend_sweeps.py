@@ -11,8 +11,9 @@ from tests.strategies.houses import house
 from farwall.facts.plan import PlanTools
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
+from farwall.spray.building import build_world
 from farwall.spray.sweeps import Pieces, Sweeps
-from farwall.spray.world import Seam, World, build_world
+from farwall.spray.world import Seam, World
 
 Age = Callable[[Pieces, Seam], float]
 Refuses = Callable[[Pieces], bool]

@@ -18,7 +18,7 @@ from farwall.floor.nouns import Room
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
 from farwall.spray.bands import Strip, border_between, cut_into_strips
-from farwall.spray.world import build_world
+from farwall.spray.building import build_world
 
 CORNER_M = 0.03
 """A border may run on around the corner of a seam by its own width, at both jambs."""

@@ -19,10 +19,10 @@ from tests.strategies.houses import house
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
 from farwall.spray.bound import front_of_rectangle_m, least_front_m, rectangle_m
+from farwall.spray.building import build_world
 from farwall.spray.crowding import exit_last_m, span_m
 from farwall.spray.fronts import levelled_front, plain_fronts
 from farwall.spray.lattice import main_angle
-from farwall.spray.world import build_world
 
 
 def rectangle(one, other, depth_m=1.0):

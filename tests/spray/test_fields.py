@@ -35,10 +35,10 @@ from tests.spray.pretend_sweeps import PretendSweeps, drawn_age, drawn_refusal, 
 from farwall.errors import Unanswerable
 from farwall.floor.nouns import Exit, Room, SawCut
 from farwall.spray import fields as rule
+from farwall.spray.building import build_world
 from farwall.spray.fields import COMFORT, SMALL_ROOM_M2, cut_into_fields
 from farwall.spray.sweep import one_tank_m2
 from farwall.spray.unparted import FIELD_COST, SEAM_COST
-from farwall.spray.world import build_world
 
 
 def cut(of, budget_min=100.0, **options):

@@ -18,6 +18,7 @@ from farwall.floor.nouns import Room
 from farwall.floor.thresholds import join_thresholds
 from farwall.spray.ball import ball_of
 from farwall.spray.bound import least_front_m
+from farwall.spray.building import build_world
 from farwall.spray.front import (
     FROM_BEYOND,
     body_gets_everywhere,
@@ -31,7 +32,7 @@ from farwall.spray.front import (
 from farwall.spray.fronts import levelled_front, plain_fronts, smoothed_front
 from farwall.spray.levelling import Stage, levelled, levelled_in_stages
 from farwall.spray.starts import Starts
-from farwall.spray.world import BODY_M, build_world
+from farwall.spray.world import BODY_M
 
 HAIR = 1.001
 """Floor is held half a millimetre off the walls."""

@@ -19,6 +19,7 @@ from tests.spray.hand_floors import (
 from farwall.errors import Unanswerable
 from farwall.floor.nouns import Room, SawCut
 from farwall.floor.thresholds import join_thresholds
+from farwall.spray.building import build_world
 from farwall.spray.front import Front
 from farwall.spray.fronts import (
     PLAIN_ENOUGH,
@@ -27,7 +28,6 @@ from farwall.spray.fronts import (
     plain_fronts,
     plainest,
 )
-from farwall.spray.world import build_world
 
 
 def told(metres: float, name: str = "") -> Front:

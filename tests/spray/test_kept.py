@@ -7,9 +7,9 @@ from tests.midday import HOUSES, day_of
 
 from farwall.errors import Unanswerable
 from farwall.floor.nouns import Floor
+from farwall.spray.building import build_world
 from farwall.spray.edges import ages_by_pass_min
 from farwall.spray.kept import KeptSweeper, borders_of, exit_of, kept_sweep, pieces_of
-from farwall.spray.world import build_world
 
 
 def world_of(plan):

@@ -19,6 +19,7 @@ from tests.strategies.houses import houses
 
 from farwall.errors import Unanswerable
 from farwall.floor.thresholds import join_thresholds
+from farwall.spray.building import build_world
 from farwall.spray.lattice import (
     FAR_M,
     ahead,
@@ -29,7 +30,6 @@ from farwall.spray.lattice import (
     without_niches,
 )
 from farwall.spray.routes import Walkable, length_m
-from farwall.spray.world import build_world
 
 TOO_LONG = 1 / np.cos(np.arctan2(1, 2) / 2)
 """Walks along links to 16 directions: the widest gap between two of them is 26.6 degrees."""

@@ -7,9 +7,9 @@ from tests.strategies.jobs import box
 
 from farwall.facts.plan import PlanTools
 from farwall.floor.nouns import Exit, Floor, Opening, Room
+from farwall.spray.building import build_world
 from farwall.spray.midday import Shut, Waiting, in_turn
 from farwall.spray.sweeps import Sweeps
-from farwall.spray.world import build_world
 
 TOOLS = PlanTools(10.0, 1.0, 3.0, 40.0, 3.0, 0.5, 0.1, 1.8)
 

@@ -26,7 +26,8 @@ from farwall.errors import Unanswerable
 from farwall.floor.nouns import Fixture, Room
 from farwall.floor.thresholds import join_thresholds
 from farwall.readers.job_json import job_from
-from farwall.spray.world import BODY_M, build_world
+from farwall.spray.building import build_world
+from farwall.spray.world import BODY_M
 
 ALL = {
     **AWKWARD,

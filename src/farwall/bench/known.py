@@ -13,11 +13,12 @@ from farwall.facts.job import Job
 from farwall.facts.plan import Field, PlanTools
 from farwall.floor.thresholds import join_thresholds
 from farwall.nouns import dataclass
+from farwall.spray.building import build_world
 from farwall.spray.edges_at_once import LONG, edges_at_once_m
 from farwall.spray.front import Front, Ground
 from farwall.spray.fronts import field_ground, plain_fronts, shortest_known
 from farwall.spray.strides import strides_m
-from farwall.spray.world import Seam, World, build_world
+from farwall.spray.world import Seam, World
 
 _MET = 1.001
 """A front this near to its bound need not be bettered."""

@@ -200,8 +200,8 @@ def _farthest(reading: Reading) -> str:
     if not (one_floor and reading.exits and reading.floor.rooms):
         return ""
     from farwall.floor.thresholds import join_thresholds
+    from farwall.spray.building import build_world
     from farwall.spray.farthest import farthest_floor
-    from farwall.spray.world import build_world
 
     try:
         found = farthest_floor(build_world(join_thresholds(reading.floor), reading.exits))

@@ -31,6 +31,7 @@ from farwall.job.places_again import (
 )
 from farwall.job.sun_midday import in_sun
 from farwall.nouns import dataclass
+from farwall.spray.building import build_world
 from farwall.spray.crew import walks_off
 from farwall.spray.dry import DryGround
 from farwall.spray.kept import KeptSweeper, kept_sweep, pieces_of
@@ -44,7 +45,7 @@ from farwall.spray.sweep import Sweep
 from farwall.spray.sweeper import Sweeper
 from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.verdict import CoatFacts
-from farwall.spray.world import World, build_world
+from farwall.spray.world import World
 
 
 @dataclass(frozen=True)

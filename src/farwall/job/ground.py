@@ -16,8 +16,9 @@ from farwall.job.lasting import Lasting, lasting_of
 from farwall.job.other_facts import OtherFacts
 from farwall.job.patches import cut_off_by_patches, planned_floor, with_drops
 from farwall.nouns import dataclass
+from farwall.spray.building import build_world
 from farwall.spray.sweeps import Pieces
-from farwall.spray.world import World, build_world
+from farwall.spray.world import World
 
 
 @dataclass(frozen=True)

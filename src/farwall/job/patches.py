@@ -18,7 +18,8 @@ from farwall.facts.slab import Patch
 from farwall.floor.geometry import DECIMALS
 from farwall.floor.nouns import Fixture, Floor, SawCut
 from farwall.floor.thresholds import join_thresholds
-from farwall.spray.world import Piece, World, build_world
+from farwall.spray.building import build_world
+from farwall.spray.world import Piece, World
 
 JOINT = "pour joint of "
 """How the line of a pour's joint begins its id."""

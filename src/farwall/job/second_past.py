@@ -11,8 +11,8 @@ from farwall.floor.geometry import Point
 from farwall.floor.nouns import Floor
 from farwall.job.in_view import as_seen
 from farwall.nouns import dataclass
+from farwall.spray.building import build_world
 from farwall.spray.crew import second_base
-from farwall.spray.world import build_world
 
 _HAIR_MIN = 0.001
 

@@ -11,8 +11,9 @@ from farwall.floor.nouns import Floor
 from farwall.job.half_told import begun_together
 from farwall.job.replan import replan
 from farwall.nouns import dataclass
+from farwall.spray.building import build_world
 from farwall.spray.kept import borders_of, exit_of, pieces_of
-from farwall.spray.world import Seam, build_world
+from farwall.spray.world import Seam
 
 HIDING = frozenset({"door", "cased", "saw cut", "outside"})
 """Where colour may end unseen: under a leaf, under a frame, in a cut."""

@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import field, replace
+from dataclasses import field
+from functools import cached_property
 
 import shapely
 
 from farwall.floor.nouns import Exit, Floor, SawCut
 from farwall.nouns import dataclass
+from farwall.spray.building import build_world, with_cut
 from farwall.spray.remedies.case import HOPE, Case, Trial
 from farwall.spray.remedies.offer import Offer
 from farwall.spray.remedies.parts import Part, guessed_age_min, parts_at, timed_parts
 from farwall.spray.remedies.places import Line, cut_places, where_words
 from farwall.spray.sweeps import Pieces, Sweeps
 from farwall.spray.unparted import HIDDEN
-from farwall.spray.world import Seam, World, build_world
+from farwall.spray.world import Seam, World
 
 _PLACES = 6
 _IN_EARNEST = 2
@@ -47,6 +49,11 @@ class Places:
     there: dict[tuple[Pieces, Seam], list[_Place]] = field(default_factory=dict)
     cuts: dict[tuple[Pieces, Seam], list[_Place]] = field(default_factory=dict)
     whole: dict[tuple[Pieces, Seam], float] = field(default_factory=dict)
+
+    @cached_property
+    def _bare(self) -> World:
+        """The house of the floor alone, to which a cut is added; a case's own may tell more."""
+        return build_world(self.floor, self.exits)
 
     def whole_min(self, case: Case) -> float:
         """A first guess at the oldest edge of the field in one, as those of its parts are made."""
@@ -99,8 +106,7 @@ class Places:
         room = self.floor.room_by_id[pieces[name].room]
         for line in cut_places(pieces[name].shape, most=_PLACES):
             cut = SawCut(line, id="proposed cut")
-            floor = replace(self.floor, saw_cuts=(*self.floor.saw_cuts, cut))
-            world = build_world(floor, self.exits)
+            world = with_cut(self._bare, self.floor, self.exits, cut)
             inside, exit_seam = _after(case, world)
             parts = parts_at(world, inside, exit_seam, {cut.id}) if exit_seam else ()
             if parts:
