@@ -42,3 +42,26 @@ def test_the_middle_of_a_square_is_its_middle_and_of_an_l_lies_in_it():
     assert middle_of(shapely.box(0, 0, 10, 10)) == (5, 5)
     hall = shapely.union(shapely.box(0, 0, 100, 10), shapely.box(0, 0, 10, 100))
     assert hall.contains(shapely.Point(middle_of(hall)))
+
+
+CORNERS = st.tuples(st.floats(-40, 400), st.floats(-40, 300))
+BOXES = st.builds(
+    lambda at, size: (at[0], at[1], at[0] + size[0], at[1] + size[1]),
+    CORNERS,
+    st.tuples(st.floats(0, 200), st.floats(0, 150)),
+)
+
+
+@given(st.lists(BOXES, max_size=20), st.lists(BOXES, min_size=1, max_size=8), st.integers(0, 20))
+def test_law_a_box_is_free_where_it_meets_nothing_taken(taken, asked, kept):
+    """Asked square by square, or of every box: the same answer, also after some are given back."""
+    board = Board((0, 0, 380, 280))
+    for box in taken:
+        board.take(box)
+        board.free(asked[0])
+    for held in (taken, taken[:kept]):
+        board.give_back(len(held))
+        for left, top, right, bottom in asked:
+            on_page = left >= 0 and top >= 0 and right <= 380 and bottom <= 280
+            met = any(left < b[2] and right > b[0] and top < b[3] and bottom > b[1] for b in held)
+            assert board.free((left, top, right, bottom)) == (on_page and not met)

@@ -50,14 +50,14 @@ def number_bands(sheet: Sheet, field: Field) -> list[BandLine]:
     lettering = sheet.lettering
     shapes = [_roomy(sheet, band) for band in bands]
     for size in (lettering.head, lettering.body, lettering.small):
-        before = list(sheet.board.taken)
+        kept = len(sheet.board.taken)
         places = [
             _number_place(sheet, band, shape, line, size)
             for band, shape, line in zip(bands, shapes, lines, strict=True)
         ]
         if all(places) or size == lettering.small:
             break
-        sheet.board.taken[:] = before
+        sheet.board.give_back(kept)
     reached = []
     for band, shape, line, place in zip(bands, shapes, lines, places, strict=True):
         words = sheet.words((str(band.order),), size, bold=True)

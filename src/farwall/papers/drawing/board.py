@@ -7,7 +7,8 @@ back to a shorter word, a leader line or a key.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+import itertools
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import field
 from functools import cached_property
 
@@ -25,6 +26,7 @@ Box = tuple[float, float, float, float]
 _AIR = 1.5
 _ASCENT = 0.76
 _ASK_AT_MOST = 500
+_SQUARE = 32.0
 
 
 @dataclass(frozen=True)
@@ -82,6 +84,10 @@ class Board:
 
     page: Box
     taken: list[Box] = field(default_factory=list)
+    _by_square: dict[tuple[int, int], list[Box]] = field(default_factory=dict, init=False)
+    """What is taken by the squares of the drawing that it touches: a word asks only near it."""
+    _sorted: int = field(default=0, init=False)
+    """So many of `taken` lie in their squares."""
 
     def free(self, box: Box) -> bool:
         """Whether a box lies on the page and on nothing taken."""
@@ -89,10 +95,24 @@ class Board:
         page = self.page
         if left < page[0] or top < page[1] or right > page[2] or bottom > page[3]:
             return False
-        for x0, y0, x1, y1 in self.taken:
-            if left < x1 and right > x0 and top < y1 and bottom > y0:
-                return False
+        self._sort()
+        for square in _squares(box):
+            for x0, y0, x1, y1 in self._by_square.get(square, ()):
+                if left < x1 and right > x0 and top < y1 and bottom > y0:
+                    return False
         return True
+
+    def give_back(self, kept: int) -> None:
+        """Free again all that was taken after the first `kept`."""
+        del self.taken[kept:]
+        self._by_square.clear()
+        self._sorted = 0
+
+    def _sort(self) -> None:
+        for box in self.taken[self._sorted :]:
+            for square in _squares(box):
+                self._by_square.setdefault(square, []).append(box)
+        self._sorted = len(self.taken)
 
     def boxes_on(self, shape: BaseGeometry) -> np.ndarray:
         """All taken boxes that a shape of the drawing meets, as shapes."""
@@ -132,6 +152,12 @@ class Board:
     ) -> Point | None:
         """Place words wholly inside a shape of the drawing, as near to `near` (or its middle)."""
         return self.place(words, centres_inside(words, shape, near=near))
+
+
+def _squares(box: Box) -> Iterator[tuple[int, int]]:
+    """The squares of the drawing that a box touches."""
+    left, top, right, bottom = (int(edge // _SQUARE) for edge in box)
+    return itertools.product(range(left, right + 1), range(top, bottom + 1))
 
 
 def centres_inside(
