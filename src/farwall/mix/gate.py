@@ -97,10 +97,10 @@ def hand_l(likely_l: Sequence[float], *, belief: Thirst, chances: Sequence[float
     Each gate asks for its own reserve on top of what the fields before it will
     likely have taken; the most demanding of them sets the amount.
     """
-    most, taken = 0.0, 0.0
-    for number, litres in enumerate(likely_l):
-        known = taught(belief, likely_l[:number], belief.factor)
-        most = max(most, taken + known.enough_l(litres, chance_dry=chances[number]))
+    most, taken, known = 0.0, 0.0, belief
+    for litres, chance in zip(likely_l, chances, strict=True):
+        most = max(most, taken + known.enough_l(litres, chance_dry=chance))
+        known = taught(known, (litres,), belief.factor)
         taken += litres * belief.factor
     return most
 

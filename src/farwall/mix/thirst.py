@@ -19,7 +19,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
 from statistics import NormalDist
 
 from farwall.mix.need import log_variance
@@ -48,11 +47,8 @@ class Thirst:
             return self
         seen = math.log(used_l / likely_l)
         weight = self.variance / (self.variance + self.field_variance)
-        return replace(
-            self,
-            mean=self.mean + weight * (seen - self.mean),
-            variance=self.variance * (1 - weight),
-        )
+        mean = self.mean + weight * (seen - self.mean)
+        return Thirst(mean, self.variance * (1 - weight), self.field_variance)
 
     @property
     def factor(self) -> float:
