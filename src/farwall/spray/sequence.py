@@ -10,6 +10,7 @@ claimed.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -44,6 +45,13 @@ class _Table:
     borders: tuple[tuple[int, int], ...]
     walk_m_min: float
 
+    @cached_property
+    def hops_min(self) -> list[list[float]]:
+        """The walk from the middle of each strip to that of each other, in minutes."""
+        east, north = self.centres.T
+        away = np.hypot(east[:, None] - east, north[:, None] - north)
+        return (away / self.walk_m_min).tolist()  # type: ignore[no-any-return]
+
     @staticmethod
     def of(cut: Strips, pace: Pace) -> _Table:
         behind: list[set[int]] = [set() for _ in cut.strips]
@@ -62,13 +70,15 @@ class _Table:
         """The longest wait of an edge, then all the walking, in minutes."""
         start = [0.0] * len(order)
         now = walked = 0.0
-        for position, strip in enumerate(order):
-            if position:
-                hop = float(np.hypot(*(self.centres[strip] - self.centres[order[position - 1]])))
-                now += hop / self.walk_m_min
-                walked += hop / self.walk_m_min
+        last: int | None = None
+        for strip in order:
+            if last is not None:
+                hop_min = self.hops_min[strip][last]
+                now += hop_min
+                walked += hop_min
             start[strip] = now
             now += self.minutes[strip]
+            last = strip
         waits = [abs(start[a] - start[b]) for a, b in self.borders]
         return (round(max(waits, default=0.0), 3), walked)
 
