@@ -7,6 +7,7 @@ from datetime import datetime
 import pytest
 
 from farwall.job.faults_told import FaultWords, faults_told
+from farwall.spray.check import Fault
 
 START = "2026-05-14T08:00:00-06:00"
 ROOMS = {"bed-2": "Bedroom 2"}
@@ -74,6 +75,22 @@ def test_what_is_no_name_of_the_plan_stays():
 
 def test_coats_come_from_inputs_and_fields():
     plan = {"starts_at": START, "inputs": {"coats": [{"id": "a"}]}, "fields": [{"coat": "b"}]}
-    assert faults_told(plan, [("twice", "Band b.1.2 lies over band a.1.")], us=True) == [
-        "twice: Band 2.1.2 lies over band 1.1."
+    found = Fault("twice", "b.1", 3.0, "Band b.1.2 lies over band a.1.")
+    plan["fields"][0] |= {"id": "b.1", "verdict": "fits"}
+    assert faults_told(plan, [found], us=True) == ["twice: Band 2.1.2 lies over band 1.1."]
+
+
+def test_a_field_that_may_not_be_sprayed_tells_of_its_faults_only_the_edges_that_die():
+    fields = [{"id": "a.1", "coat": "a", "verdict": "cannot"}, {"id": "b.1", "coat": "b"}]
+    plan = {"starts_at": START, "inputs": {"coats": [{"id": "a"}]}, "fields": fields}
+    faults = [
+        Fault("trodden", "a.1", 3.0, "trodden in one"),
+        Fault("dead-edge", "a.1", 3.0, "dead in one"),
+        Fault("trodden", "b.1", 3.0, "trodden in two"),
+        Fault("edited", "", 0.0, "of the whole"),
+    ]
+    assert faults_told(plan, faults, us=True) == [
+        "dead-edge: dead in one",
+        "trodden: trodden in two",
+        "edited: of the whole",
     ]

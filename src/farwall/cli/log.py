@@ -277,7 +277,7 @@ def _replanned(
         print(json.dumps(document, ensure_ascii=False))
     else:
         us = units == "us"
-        found_wrong = faults_told(document, ((one.code, one.what) for one in faults), us=us)
+        found_wrong = faults_told(document, faults, us=us)
         print(said_again(plan, found_wrong, folder=str(options.out), us=us))
     no_mix = plan.more_mix is not None and plan.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(one.verdict == "cannot" for one in plan.fields)

@@ -360,8 +360,7 @@ def _faults(document: dict[str, object], *, us: bool) -> list[str]:
     from farwall.job.faults_told import faults_told
     from farwall.spray.check import check_plan
 
-    found = check_plan(document)
-    return faults_told(document, ((one.code, one.what) for one in found), us=us)
+    return faults_told(document, check_plan(document), us=us)
 
 
 def _say_age(weather: WeatherFile | Forecast) -> None:

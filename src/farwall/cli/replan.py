@@ -64,7 +64,7 @@ def run(options: argparse.Namespace) -> int:
     if options.json:
         print(json.dumps(document, ensure_ascii=False))
     else:
-        told = faults_told(document, ((one.code, one.what) for one in faults), us=us)
+        told = faults_told(document, faults, us=us)
         print(said_again(again, told, folder=str(options.out), us=us))
     no_mix = again.more_mix is not None and again.more_mix.how == "no"
     bad = bool(faults) or no_mix or any(field.verdict == "cannot" for field in again.fields)

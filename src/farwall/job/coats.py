@@ -13,13 +13,11 @@ from farwall.job.edge_lives import lives_on
 from farwall.job.ground import JobGround, rooms_of
 from farwall.job.laying_out import LaidOut
 from farwall.job.waits import Waits
+from farwall.job.wet_below import free_from, refused_over, stays_wet
 from farwall.spray.plain_bands import wish_for
 from farwall.spray.plan_coat import Aside, LaidField, plan_coat
 from farwall.spray.sweeps import Pieces
 from farwall.spray.verdict import CoatFacts, Judge, Otherwise, Places
-
-_TOMORROW_MIN = 24 * 60.0
-"""When a coat is not sure to dry within the day, the next one waits for the same hour tomorrow."""
 
 
 def coats_of(
@@ -33,6 +31,7 @@ def coats_of(
     gathered = Gathered(laid.sweeps.beside)
     places = Places(ground.floor, ground.settled.job.exits)
     others: list[Clock] = []
+    wet: tuple[str, ...] = ()
     waits = Waits(ground.lasting)
     after = (*ground.settled.coats[1:], None)
     for coat, next_coat in zip(ground.settled.coats, after, strict=True):
@@ -42,7 +41,7 @@ def coats_of(
             laid.order,
             lambda step: laid.sweeps.sweeper(step.pieces, step.exit),
             _coat_facts(ground, coat, thorough=thorough),
-            _judge(ground, coat, places),
+            _judge(ground, coat, places, wet),
             begins_min=begins,
             first_number=len(fields) + 1,
             beside=laid.sweeps.beside,
@@ -53,6 +52,7 @@ def coats_of(
         own = [one.field for one in done]
         clock = waits.dry(coat, own[-1].end_min, last=last)
         clocks.append(clock)
+        wet = wet or (refused_over(len(clocks)) if stays_wet(clock) else ())
         others.append(waits.open_time(coat, own[0].start_min))
         if next_coat is not None:
             begins = _next_coat(begins, own, clock, light, next_coat)
@@ -61,8 +61,10 @@ def coats_of(
     return tuple(fields), (*clocks, *others), lambda: [one.aside() for one in fields]
 
 
-def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:
-    """Who weighs the fields of one coat."""
+def _judge(
+    ground: JobGround, coat: SettledCoat, places: Places, wet: tuple[str, ...] = ()
+) -> Judge:
+    """Who weighs the fields of one coat. wet: why nothing goes over what lies below it."""
 
     def others(pieces: Pieces, at_min: float, peak_min: float) -> Sequence[Otherwise]:
         rooms = rooms_of(ground.world, pieces)
@@ -71,19 +73,19 @@ def _judge(ground: JobGround, coat: SettledCoat, places: Places) -> Judge:
     return Judge(
         ground.floor,
         ground.settled.job.exits,
-        partial(_refused, ground),
+        partial(_refused, ground, wet),
         others,
         partial(ground.others.cost, coat),
         places,
     )
 
 
-def _refused(ground: JobGround, pieces: Pieces, at_min: float) -> tuple[Remedy, ...]:
+def _refused(
+    ground: JobGround, wet: tuple[str, ...], pieces: Pieces, at_min: float
+) -> tuple[Remedy, ...]:
     """Why these pieces may not be stained at that minute, and what would change it."""
     refused = ground.lasting.refusal(rooms_of(ground.world, pieces), at_min)
-    if refused is None:
-        return ()
-    words = (refused.reason, *refused.remedies)
+    words = wet if refused is None else (refused.reason, *refused.remedies)
     return tuple(Remedy("conditions", word) for word in words)
 
 
@@ -106,11 +108,9 @@ def _coat_facts(ground: JobGround, coat: SettledCoat, *, thorough: bool) -> Coat
 def _next_coat(
     begins: float, done: Sequence[Field], clock: Clock, light: Daylight, coat: SettledCoat
 ) -> float:
-    """When the next coat begins: dry below at the late end, in the light, and not before told."""
+    """When the next coat begins: dry below, in the light, and not before told."""
     last = last_step_min(done)
-    free = begins + _TOMORROW_MIN
-    if clock.high_min is not None:
-        free = min(free, last + clock.high_min)
+    free = free_from(begins, last, clock)
     return light.coat_begins(round(free, 1), last - begins, coat.coat.not_before)
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime, timedelta
+from typing import Protocol
 
 from farwall.facts.numbered import by_number
 from farwall.nouns import dataclass
@@ -91,12 +92,41 @@ class FaultWords:
         return _METRES.sub(lambda one: length_words(float(one[1]), us=True), found)
 
 
-def faults_told(
-    plan: Mapping[str, object], faults: Iterable[tuple[str, str]], *, us: bool
-) -> list[str]:
-    """`code: sentence` of each fault, given as code and sentence."""
+class Found(Protocol):
+    """What the checker found: a code, the field's id, a sentence."""
+
+    @property
+    def code(self) -> str:
+        """A code of the checker."""
+
+    @property
+    def field(self) -> str:
+        """The field's id; empty where it belongs to the whole plan."""
+
+    @property
+    def what(self) -> str:
+        """The sentence."""
+
+
+def faults_told(plan: Mapping[str, object], faults: Iterable[Found], *, us: bool) -> list[str]:
+    """`code: sentence` of each fault.
+
+    A field that may not be sprayed says no itself: of what the replay finds in it only the edges
+    that die are told.
+    """
     words = FaultWords.of(plan, us=us)
-    return [f"{code}: {words.told(what)}" for code, what in faults]
+    refused = _refused(plan)
+    return [
+        f"{one.code}: {words.told(one.what)}"
+        for one in faults
+        if one.field not in refused or one.code == "dead-edge"
+    ]
+
+
+def _refused(plan: Mapping[str, object]) -> set[str]:
+    fields = plan["fields"]
+    assert isinstance(fields, Sequence)
+    return {field["id"] for field in fields if field.get("verdict") == "cannot"}
 
 
 def _rooms(inputs: Mapping[str, object]) -> Sequence[Mapping[str, str]]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from datetime import datetime
 from typing import TypedDict, Unpack
 
 import rfc8785
@@ -41,6 +42,7 @@ from farwall.job.plan_warnings import resting, unheld, warnings_of_ground
 from farwall.job.proof import proof_of
 from farwall.job.slab_words import weather_grounds
 from farwall.job.sun_advice import sun_grounds, sun_on_floor, sun_warnings
+from farwall.job.wet_below import wet_warnings
 from farwall.mix.plan import plan_mixes
 from farwall.nouns import dataclass
 from farwall.spray.fields import Budget, Cut, cut_into_fields
@@ -170,6 +172,13 @@ def planned_begun(
                 [one.field for one in done],
                 clocks,
                 [coat.coat for coat in settled.coats],
+            ),
+            *wet_warnings(
+                [one.field for one in done],
+                clocks,
+                [coat.id for coat in settled.coats],
+                datetime.fromisoformat(settled.starts_at),
+                us=job.wishes.units == "us",
             ),
             *warnings_of_ground(job, weather, ground),
         ),

@@ -113,4 +113,10 @@ class RestOfDay:
         if high is not None and abs(was + high - planned) <= _ROUNDED_MIN:
             begins = round(ended + high, 1)
             return planned if abs(begins - planned) <= _ROUNDED_MIN else begins
-        return planned if ended + clock.low_min <= planned else planned + ended - was
+        likely = clock.low_min if clock.likely_min is None else clock.likely_min
+        dry = likely if high is None else high
+        if ended + dry <= planned + _ROUNDED_MIN:
+            return planned
+        if was + dry <= planned + _ROUNDED_MIN:
+            return round(ended + dry, 1)
+        return max(planned, planned + ended - was)  # the plan itself did not wait so long

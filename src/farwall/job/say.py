@@ -29,6 +29,11 @@ _ASKED = {
 }
 """The remedies that a verdict rests on, by their codes."""
 _DEAD = re.compile(r"dead-edge: .*?\bband (\d+\.\d+)\.\d+")
+_REPLAYED = "Replayed on the floor: nobody steps on wet stain, no edge outlives its time."
+_REPLAYED_BUT = (
+    "Replayed on the floor, but for what may not be sprayed: nobody steps on wet stain, no edge "
+    "outlives its time."
+)
 _UNDER = " " * 9
 _MOST_FAULTS = 12
 
@@ -65,12 +70,13 @@ def said(plan: Plan, faults: Sequence[str], *, folder: str, us: bool) -> str:
         lines.insert(0 if plan.go.verdict == "no" else len(lines), in_short(plan.go))
     lines.extend(f"Mind: {warning}" for warning in plan.warnings)
     refused = all(field.verdict == "cannot" for field in plan.fields)
+    may = all(field.verdict != "cannot" for field in plan.fields)
     if refused:
         lines.append("So nothing here may be sprayed as it stands.")
     elif faults:
         lines.extend(_replayed(plan, faults))
     else:
-        lines.append("Replayed on the floor: nobody steps on wet stain, no edge outlives its time.")
+        lines.append(_REPLAYED if may else _REPLAYED_BUT)
     if plan.chances is not None and not refused:
         lines.append(_sure(plan.chances))
     lines.append(f"Open {folder}/run-sheet.pdf; floor.svg and moments.svg lie beside it.")

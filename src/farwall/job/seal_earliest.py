@@ -14,11 +14,11 @@ from farwall.facts.plan import Clock
 from farwall.facts.settled import SettledCoat
 from farwall.job.lasting import Lasting
 from farwall.job.waits import Waits
+from farwall.job.wet_below import free_from
 from farwall.nouns import dataclass
 
 _WITH_WALKS = 1.5
 """Minutes of a coat over those of its spraying alone, for walks and fillings: a guess."""
-_DAY_MIN = 24 * 60.0
 
 
 @dataclass(frozen=True)
@@ -56,7 +56,7 @@ def earliest_of(lasting: Lasting) -> Earliest:
         dry = waits.dry(coat, ends, last=last)
         if last:
             return _after(waits, coat, ends, dry, lasting.starts_at)
-        begins = _next_begin(begins, ends, dry)
+        begins = free_from(begins, ends, dry)
     raise AssertionError("a settled job has a coat")
 
 
@@ -85,10 +85,3 @@ def _read(down: Clock, starts_at: datetime) -> Earliest:
     assert low is not None
     rank = down.rank or Rank.PRACTICE.value
     return Earliest(rinsed, low, at(down.likely_min), at(down.high_min), rank, down.source)
-
-
-def _next_begin(begins: float, ends: float, dry: Clock) -> float:
-    """As the plan has it: at the late end of drying, or tomorrow at the same hour."""
-    if dry.high_min is None or ends + dry.high_min > _DAY_MIN:
-        return begins + _DAY_MIN
-    return ends + dry.high_min

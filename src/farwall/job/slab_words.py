@@ -130,9 +130,10 @@ def _sweating(hour: int, now: Conditions, *, us: bool) -> str:
     dew_c = now.surface_c - above
     apart = apart_words(above, us=us)
     state = "the slab sweats" if above <= 0 else f"the slab is only {apart} above it"
+    dries = "Nothing dries there" if above <= 0 else "It dries slowly there, if at all"
     return (
         f"Dew point {in_both(dew_c, us=us)}, slab {in_both(now.surface_c, us=us)}{_when(hour)}: "
-        f"{state}. Nothing dries there, and no sealer goes on nearer to the dew point than "
+        f"{state}. {dries}, and no sealer goes on nearer to the dew point than "
         f"{wanted_words(SWEAT_K, above, us=us)}."
     )
 

@@ -65,8 +65,7 @@ def _faults(document: Json, *, us: bool) -> tuple[str, ...]:
     from farwall.job.faults_told import faults_told
     from farwall.spray.check import check_plan
 
-    found = ((one.code, one.what) for one in check_plan(document))
-    return tuple(faults_told(document, found, us=us))
+    return tuple(faults_told(document, check_plan(document), us=us))
 
 
 def _why(error: FarwallError) -> tuple[str, ...]:

@@ -78,8 +78,7 @@ def _planned(job: OneJob, how: How, began: float) -> Outcome:
     weather = _weather(how.weather_name, how.weather)
     plan = with_fumes(plan_job(facts, weather=weather), facts, weather)
     document = plan_to_dict(plan)
-    found = ((fault.code, fault.what) for fault in check_plan(document))
-    faults = faults_told(document, found, us=facts.wishes.units == "us")
+    faults = faults_told(document, check_plan(document), us=facts.wishes.units == "us")
     if how.pages:
         files = plan_files(plan, facts, document)
     else:

@@ -211,6 +211,15 @@ PHRASES = {
     "Empiece a más tardar a las {#1}, o tenga lámparas que alumbren a ras del piso.",
     "Coat {#1} waits until {#2} of day {#3}: dry below only at {#4}, {1}.":
     "La mano {#1} espera hasta las {#2} del día {#3}: con la de abajo seca apenas a las {#4}, {1}.",
+    "Coat {#1} is not sure to be dry when coat {#2} begins, at {#3} of day {#4}: likely from {#5} "
+    "of day {#6}, in this air with no late end. Look and touch in each room first.":
+    "No es seguro que la mano {#1} esté seca cuando empieza la mano {#2}, a las {#3} del día {#4}: "
+    "lo probable es desde las {#5} del día {#6}, con este aire sin límite. Antes mire y toque en "
+    "cada cuarto.",
+    "In this air coat {#1} is not dry within a day, and over it nothing goes.":
+    "Con este aire la mano {#1} no seca en un día, y encima de ella no va nada.",
+    "Warm the slab and dry the air, by heat that gives off no water, and read both again.":
+    "Entibie la losa y seque el aire, con calor que no suelte agua, y vuelva a medir los dos.",
     "nobody is at work yet": "todavía no trabaja nadie",
     "it would end after {1} (with lamps, tell its not_before)":
     "terminaría después de {1} (con lámparas, anote su not_before)",

@@ -106,6 +106,14 @@ PHRASES = {
     "redondea a {#2}.",
     "Nothing dries there, and no sealer goes on nearer to the dew point than {#1}.":
     "Ahí no seca nada, y no se pone sellador más cerca del punto de rocío que {#1}.",
+    "It dries slowly there, if at all, and no sealer goes on nearer to the dew point than {#1}, "
+    "which the rule rounds to {#2}.":
+    "Ahí seca despacio, si es que seca, y no se pone sellador más cerca del punto de rocío "
+    "que {#1}, que la regla redondea a {#2}.",
+    "It dries slowly there, if at all, and no sealer goes on nearer to the dew point than "
+    "{#1}.":
+    "Ahí seca despacio, si es que seca, y no se pone sellador más cerca del punto de rocío "
+    "que {#1}.",
     "Sun through the windows warms slabs above what shade and readings tell: {1} (reckoned for a "
     "clear sky, the mean of the room; a guess).":
     "El sol por las ventanas calienta la losa más de lo que dicen la sombra y las lecturas: {1} "
