@@ -59,6 +59,21 @@ def test_an_empty_van_says_so_and_offers_two_forms(office):
         assert f'action="/van/{new}"' in form_
 
 
+def test_a_dozen_houses_are_offered_of_how_many_and_the_others_are_found_by_name(office):
+    for n in range(20):
+        office.put(two_rooms() | {"id": f"more-{n}"}, name=f"Möre {n}")
+    text = office.get("/van").text
+    assert faults_of_html(text) == []
+    assert text.count('href="/van?for=') == 12
+    assert "12 of 21 houses" in text
+    found = office.get("/van?house=more-7").text
+    assert faults_of_html(found) == []
+    assert re.findall(r'href="/van\?for=([^"]+)"', found) == ["more-7"]
+    none = office.get("/van?house=nowhere").text
+    assert faults_of_html(none) == []
+    assert "No house is so." in none
+
+
 def test_the_page_says_what_the_command_says_of_its_state(filled, capsys):
     main(["van", str(VAN)])
     text = unescaped(filled.get("/van").text)

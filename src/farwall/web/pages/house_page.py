@@ -15,6 +15,7 @@ from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
 from farwall.web.door import Door
 from farwall.web.live import Live
+from farwall.web.pages.aside import aside_told
 from farwall.web.pages.beside import plans_beside
 from farwall.web.pages.fact_form import FactForm, fact_form
 from farwall.web.pages.facts import gain_of
@@ -140,7 +141,7 @@ class HousePages:
         asked = form or fact_form(self.door.book.facts(state.id), state.version)
         return {
             "state": state, "no": state.why_not,
-            "form": asked, "mistakes": mistakes,
+            "form": asked, "mistakes": mistakes, "aside": aside_told(self.door.book, state.id),
             "may_change": (asks := who_asks()) is not None and asks.may(CHANGE),
             "waiting": not state.fresh and not state.no,
             "mend": refused_floor(state.id, self.door.book.facts(state.id), state.no)

@@ -13,6 +13,8 @@ from farwall.errors import Mistake, Refused
 from farwall.facts.plain import plain
 from farwall.facts.van import Van
 from farwall.job.van.sprayers import condition
+from farwall.nouns import dataclass
+from farwall.store.nouns import JobLine
 from farwall.web.door import Door
 from farwall.web.firm import FIRM
 from farwall.web.live import Live
@@ -46,6 +48,7 @@ from farwall.web.pages.van_words import (
     stock_told,
     thing_name,
 )
+from farwall.web.pages.where_stands import plainly
 from farwall.web.session import Sessions
 from farwall.web.words import said
 
@@ -62,6 +65,34 @@ def van_of(book: Any) -> Van:
 
     told = book.document(VAN, FIRM)
     return Van() if told is None else van_from(told, "The van")
+
+
+@dataclass(frozen=True)
+class Offered:
+    """Houses that are offered, id and name each: the newest that bear the words sought.
+
+    count: how many bear them · all: how many there are without words.
+    """
+
+    houses: tuple[tuple[str, str], ...]
+    sought: str
+    count: int
+    all: int
+
+    @classmethod
+    def of(cls, lines: Sequence[JobLine], sought: str) -> Offered:
+        """The first dozen of these lines that bear the words."""
+        parts = plainly(sought).split()
+        mine = [
+            (one.id, one.name or one.id) for one in lines
+            if all(part in plainly(f"{one.name} {one.id}") for part in parts)
+        ]  # fmt: skip
+        return cls(tuple(mine[:_HOUSES]), sought.strip()[:80], len(mine), len(lines))
+
+    @property
+    def is_part(self) -> bool:
+        """Whether there are more than these."""
+        return self.all > len(self.houses)
 
 
 def van(door: Door, held: Live, sessions: Sessions) -> APIRouter:
@@ -197,12 +228,11 @@ class _Van:
     ) -> Response:
         found, today = van_of(self.book), self.door.clock().date()
         units = firm_units(self.book)
-        lines, taken = self.book.jobs(), self.book.documents(TAKEN_OFF)
-        open_ = [(one.id, one.name or one.id) for one in lines if not one.closed][:_HOUSES]
-        over = [
-            (one.id, one.name or one.id) for one in lines
-            if one.closed and one.id not in taken
-        ][:_HOUSES]  # fmt: skip
+        lines, taken = self.book.in_hand(), self.book.documents(TAKEN_OFF)
+        open_ = Offered.of([one for one in lines if not one.closed], asked.get("house", ""))
+        over = Offered.of(
+            [one for one in lines if one.closed and one.id not in taken], asked.get("over", "")
+        )
         sprayers = [
             {
                 "id": one.id,

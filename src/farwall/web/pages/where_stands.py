@@ -17,9 +17,9 @@ from farwall.store.book import Book
 from farwall.store.nouns import JobLine
 from farwall.web.live_jobs import OF
 
-Word = Literal["plan", "ahead", "work", "drying", "done"]
-"""To plan · planned, its day ahead · in work · drying · handed over."""
-Filter = Literal["plan", "week", "work", "drying", "done"]
+Word = Literal["plan", "ahead", "work", "drying", "done", "aside"]
+"""To plan · planned, its day ahead · in work · drying · handed over · set aside."""
+Filter = Literal["plan", "week", "work", "drying", "done", "aside"]
 FILTERS: tuple[Filter, ...] = get_args(Filter)
 _DRIES = frozenset({"coat-done", "rinsed", "sealed", "still-damp"})
 _STEPS = _DRIES | {
@@ -60,6 +60,8 @@ class Standing:
     @property
     def word(self) -> Word:
         """Where it stands."""
+        if self.line.aside:
+            return "aside"
         if self.line.closed:
             return "done"
         if self.progress is not None:
@@ -68,10 +70,12 @@ class Standing:
         return "ahead" if fresh and self.starts_at else "plan"
 
     def passes(self, chosen: str, today: date) -> bool:
-        """Whether it belongs under a filter; under none all do."""
+        """Whether it belongs under a filter; under none all do that are not set aside."""
         if chosen == "week":
-            return self.word != "done" and self._in_week(today)
-        return chosen not in FILTERS or self.word == chosen
+            return self.word not in {"done", "aside"} and self._in_week(today)
+        if chosen not in FILTERS:
+            return self.word != "aside"
+        return self.word == chosen
 
     def _in_week(self, today: date) -> bool:
         if self.progress is not None:

@@ -138,4 +138,5 @@ WORDS = {
     "van-bring": "A van.json, in the place of what is there",
     "van-bring-do": "Bring it",
     "van-bring-not": "this is no van.json.",
+    "van-offered": "{shown} of {n} houses; seek the others by name.",
 }

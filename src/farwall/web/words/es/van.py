@@ -139,4 +139,5 @@ WORDS = {
     "van-bring": "Un van.json, en lugar de lo que hay",
     "van-bring-do": "Traerlo",
     "van-bring-not": "esto no es un van.json.",
+    "van-offered": "{shown} de {n} casas; busque las otras por nombre.",
 }
