@@ -176,6 +176,22 @@ def test_a_form_made_before_somebody_else_changed_the_van_is_not_taken(filled):
     assert [one.id for one in now(filled).sprayers] == ["blue", "old white"]
 
 
+def test_two_who_change_one_sprayer_at_once_lose_nothing(filled):
+    page = filled.get("/van?edit=blue").text
+    names = ("seen", "was", "id", "tank", "tip", "uses", "seals_at", "unsound")
+    was = {key: re.search(rf'name="{key}" [^>]*value="([^"]*)"|name="{key}" value="([^"]*)"', page)
+           for key in names}  # fmt: skip
+    was = {key: next(filter(None, one.groups()), "") for key, one in was.items()}
+    was |= {"kind": now(filled).sprayers[0].kind, "flow": ""}
+    assert filled.post("/van/sprayer", data=was | {"uses": "9", "tip": "T"}).status_code == 303
+    late = filled.post("/van/sprayer", data=was | {"tip": "U", "unsound": "drips"})
+    assert late.status_code == 422
+    assert faults_of_html(late.text) == []
+    assert "Tip: Somebody else put T here meanwhile" in late.text
+    for name, stands in (("uses", "9"), ("tip", "U"), ("unsound", "drips")):
+        assert re.search(rf'name="{name}" [^>]*value="{stands}"', late.text), name
+
+
 def test_what_a_closed_job_used_is_asked_taken_off_once_and_as_the_command_does(
     filled, tmp_path, capsys
 ):

@@ -14,11 +14,13 @@ from farwall.facts.plain import plain
 from farwall.facts.van import Van
 from farwall.job.van.sprayers import condition
 from farwall.nouns import dataclass
+from farwall.papers.wall_clock import Units
 from farwall.store.nouns import JobLine
 from farwall.web.door import Door
 from farwall.web.firm import FIRM
 from farwall.web.live import Live
 from farwall.web.pages.firm_units import firm_units
+from farwall.web.pages.forms.flat import flat_merged, lines_told
 from farwall.web.pages.guard import form_of, text_of
 from farwall.web.pages.guarded import guarded
 from farwall.web.pages.paper import mistakes_of, page, seen_elsewhere
@@ -203,8 +205,8 @@ class _Van:
             await self.door.written(put)
         except Refused as error:
             asked = {"edit": form.get("was", ""), "new": "" if form.get("was") else new}
-            wrong = mistakes_of(error)
-            return await asyncio.to_thread(self._page, asked, mistakes=wrong, typed=form, code=422)
+            typed, wrong = await asyncio.to_thread(self._over_newest, asked, form, error)
+            return await asyncio.to_thread(self._page, asked, mistakes=wrong, typed=typed, code=422)
         return seen_elsewhere("/van")
 
     def _now(self, form: Mapping[str, str]) -> Van:
@@ -213,6 +215,20 @@ class _Van:
         if form.get("seen") != seen_of(found):
             raise Refused(Mistake("", said("van-other")))
         return found
+
+    def _over_newest(
+        self, asked: Mapping[str, str], form: dict[str, str], error: Refused
+    ) -> tuple[Mapping[str, str], list[str]]:
+        """What was typed, and what is wrong; typed into an older van, laid over the newest."""
+        now, units = van_of(self.book), firm_units(self.book)
+        before = None if form.get("seen") == seen_of(now) else older_van(self.book, form)
+        if before is None:
+            return form, mistakes_of(error)
+        was, stands = (_texts(form_shown(one, asked, None, units)) for one in (before, now))
+        if not stands or not was:  # the thing is gone, or was not there: it is put in anew
+            return form, mistakes_of(error)
+        found = flat_merged(was, stands, form)
+        return found.told, list(lines_told(found, _blank_names(units), said("van-other-merged")))
 
     def _put(self, found: Van) -> int:
         told: Any = plain(found, omit_empty=True)
@@ -256,6 +272,30 @@ class _Van:
             needs=needs_shown(self.plans, found, asked.get("for", ""), names, units),
             took=took_shown(self.plans, found, asked.get("after", ""), names, units),
         )  # fmt: skip
+
+
+def older_van(book: Any, form: Mapping[str, str]) -> Van | None:
+    """The van of which a form was made, by its `seen`; None where the book has none such."""
+    from farwall.readers.van_json import van_from
+
+    told: list[Json] = []
+    while (one := book.document(VAN, FIRM, len(told) + 1)) is not None:
+        told.append(one)
+    vans = (van_from(one, "The van") for one in reversed(told))
+    return next((one for one in (*vans, Van()) if seen_of(one) == form.get("seen")), None)
+
+
+def _texts(shown: Json) -> dict[str, str]:
+    """The blanks of a form by name, as a browser has them; empty where no form is open."""
+    return {key: str(value) for key, value in shown.get("told", {}).items()}
+
+
+def _blank_names(units: Units) -> dict[str, str]:
+    """What the blanks of a sprayer and of a thing are called."""
+    keys = {"id": "id", "tip": "tip", "uses": "uses", "seals_at": "seals", "unsound": "unsound",
+            "kind": "kind", "amount": "amount", "unit": "unit", "of": "of", "lot": "lot",
+            "good_until": "good", "opened": "opened", "tank": f"tank-{units}"}  # fmt: skip
+    return {key: said(f"van-f-{word}") for key, word in keys.items()}
 
 
 def _plain(form: FormData) -> dict[str, str]:
