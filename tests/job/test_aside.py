@@ -7,7 +7,7 @@ from itertools import count
 import pytest
 
 from farwall.facts.log import Entry, Kept
-from farwall.job.aside import Hand, bring_back, set_aside, standing_aside
+from farwall.job.aside import Hand, bring_back, of_the_floor, set_aside, standing_aside
 from farwall.readers.log_json import entries_from, entry_to_dict
 
 AT = "2026-06-08T08:00:00+00:00"
@@ -44,6 +44,16 @@ def test_set_aside_on_two_devices_one_strike_each_brings_it_back(hand):
     assert {one.about["entry"] for one in back} == {"red", "blue"}
     assert [one.number for one in back] == [1, 2]
     assert standing_aside(kept(*log, *back)) == ()
+
+
+def test_what_is_told_of_the_floor_is_all_but_setting_aside_and_its_strikes(hand):
+    note = Entry("note", "elm", "note", AT, about={"text": "x"})
+    slip = Entry("slip", "elm", "struck", AT, about={"entry": "note"})
+    log = [note, *set_aside("elm", [], hand)]
+    log += [*bring_back("elm", kept(*log), hand), slip]
+    log.append(Entry("again", "elm", "struck", AT, about={"entry": log[2].id}))
+    assert [one.entry for one in of_the_floor(kept(*log))] == [note, slip]
+    assert of_the_floor(kept(note)) == tuple(kept(note))
 
 
 def test_its_entries_are_such_as_the_log_takes(hand):

@@ -17,11 +17,11 @@ if TYPE_CHECKING:
 
 def aside(book: Book, options: argparse.Namespace) -> int:
     """Set a house aside; a house that is aside stays so. Raises NoSuchJob."""
-    from farwall.job.aside import set_aside
+    from farwall.job.aside import of_the_floor, set_aside
 
     kept = book.entries(options.id)
     _keep(book, set_aside(options.id, kept, _hand(options), why=options.why))
-    return _said(options, is_aside=True, entries=len(kept))
+    return _said(options, is_aside=True, entries=len(of_the_floor(kept)))
 
 
 def back(book: Book, options: argparse.Namespace) -> int:

@@ -24,6 +24,21 @@ class Hand:
     new_id: Callable[[], str]
 
 
+def of_the_floor(kept: Iterable[Kept]) -> tuple[Kept, ...]:
+    """The entries that tell of the floor: all but those that set aside, and strikes of these.
+
+    A house set aside at a desk weeks before its day is not begun by that.
+    """
+    told = tuple(kept)
+    aside = {one.entry.id for one in told if one.entry.word == SET_ASIDE}
+    if not aside:
+        return told
+    strikes = [one.entry for one in told if one.entry.word == "struck"]
+    while more := {one.id for one in strikes if one.about.get("entry") in aside} - aside:
+        aside |= more
+    return tuple(one for one in told if one.entry.id not in aside)
+
+
 def standing_aside(kept: Iterable[Kept]) -> tuple[str, ...]:
     """Ids of the entries that set the house aside and are not struck; empty for one in hand."""
     told = tuple(kept)

@@ -53,6 +53,20 @@ def test_it_comes_back_and_both_are_asked_twice_without_harm(office):
     assert "This house is set aside" not in office.get("/houses/two").text
 
 
+def test_a_house_set_aside_and_brought_back_is_as_it_was_before(office):
+    """It is planned for another day than the desk's: nothing of it is begun by that."""
+    before = office.get("/houses/two").text
+    aside(office)
+    aside(office, do="back")
+    after = office.get("/houses/two").text
+    assert "floor as logged" not in after
+    assert "As entered on the slab" not in after
+    assert after == before
+    text = office.get("/houses/two/log").text
+    assert faults_of_html(text) == []
+    assert "set aside" in text
+
+
 def test_a_log_of_the_floor_is_cautioned_of(office):
     caution = "what is wet, neutralised or in a drum"
     assert caution not in office.get("/houses/two").text

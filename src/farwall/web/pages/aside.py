@@ -7,7 +7,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request, Response
 
-from farwall.job.aside import Hand, bring_back, set_aside, standing_aside
+from farwall.job.aside import Hand, bring_back, of_the_floor, set_aside, standing_aside
 from farwall.store.book import Book
 from farwall.store.new_id import new_id
 from farwall.store.nouns import NoSuchJob
@@ -56,4 +56,4 @@ def aside_told(book: Book, job: str) -> dict[str, Any]:
         return {"is": False, "why": "", "entries": 0}
     by = standing_aside(kept)
     why = next((str(one.entry.about.get("why", "")) for one in kept if one.entry.id in by), "")
-    return {"is": bool(by), "why": why, "entries": len(kept)}
+    return {"is": bool(by), "why": why, "entries": len(of_the_floor(kept))}

@@ -10,6 +10,7 @@ from typing import Any
 from fastapi import Response
 
 from farwall.errors import FarwallError
+from farwall.job.aside import of_the_floor
 from farwall.nouns import dataclass
 from farwall.papers.words import names_in
 from farwall.phrasebook import speaking, told
@@ -167,7 +168,7 @@ def marks_of(floor: str) -> tuple[str, ...]:
 
 def logged(held: Live, state: State) -> list[str]:
     """What to do now by the log, where something was entered and the plan is the newest."""
-    if not state.fresh or not held.door.book.entries(state.id):
+    if not state.fresh or not of_the_floor(held.door.book.entries(state.id)):
         return []
     try:
         return list(held.now(state.id)["said"])

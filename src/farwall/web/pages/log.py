@@ -12,6 +12,7 @@ from farwall.errors import FarwallError, Mistake, Refused
 from farwall.facts.log import Kept
 from farwall.facts.log_money import OFFICE_WORDS
 from farwall.facts.log_words import SET_ASIDE, WORDS
+from farwall.job.aside import of_the_floor
 from farwall.job.story.figures import litres_told
 from farwall.job.story.noun import Story
 from farwall.nouns import dataclass
@@ -142,7 +143,7 @@ class _Log:
 
     def _now(self, case: _Case) -> list[str]:
         """What to do now, as `farwall log` says it."""
-        if not case.state.fresh or not case.kept:
+        if not case.state.fresh or not of_the_floor(case.kept):
             return []
         try:
             return list(self.held.now(case.state.id)["said"])
