@@ -66,6 +66,18 @@ def test_a_house_set_aside_passes_no_filter_but_its_own(book, stands):
     assert stands.all()[0].word == "work"
 
 
+def test_a_house_on_whose_floor_somebody_goes_on_is_listed_though_it_was_set_aside(book, stands):
+    planned(book)
+    entered(book, "day-started", "set-aside")
+    assert stands.all()[0].word == "aside"
+    entered(book, "note")
+    assert stands.all()[0].word == "aside"
+    entered(book, "band-done")  # a phone was on the way
+    found = stands.all()[0]
+    assert found.word == "work"
+    assert found.passes("", TODAY)
+
+
 def test_changed_facts_a_no_or_no_day_mean_to_plan(book, stands):
     planned(book)
     book.put_facts("elm", {"starts_at": AT, "name": "x"}, who="Ann", at=AT)

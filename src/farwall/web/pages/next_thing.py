@@ -31,7 +31,7 @@ class Known:
 
 def next_told(one: Standing, known: Known) -> str:
     """The sentence. A house that was handed over or set aside has nothing to do."""
-    if one.line.aside:
+    if one.word == "aside":
         return said("next-aside")
     if one.line.closed:
         return said("next-done")

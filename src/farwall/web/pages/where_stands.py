@@ -11,6 +11,7 @@ from typing import Any, Literal, get_args
 
 from farwall.facts.default_table import STARTS_AT
 from farwall.facts.log import Kept
+from farwall.job.aside import standing_aside
 from farwall.job.story.order import in_order
 from farwall.nouns import dataclass
 from farwall.store.book import Book
@@ -47,7 +48,8 @@ class Standing:
     """A house of the list. planned: facts that its plan is of, 0 without; no: it cannot be planned.
 
     starts_at: as its facts tell, empty where no day is set · last_at: when something was entered
-    last, of the log's steps.
+    last, of the log's steps · worked: a step of the log came after it was set aside, so that it is
+    listed all the same.
     """
 
     line: JobLine
@@ -56,11 +58,12 @@ class Standing:
     no: bool
     progress: Progress | None
     plain: str
+    worked: bool = False
 
     @property
     def word(self) -> Word:
         """Where it stands."""
-        if self.line.aside:
+        if self.line.aside and not self.worked:
             return "aside"
         if self.line.closed:
             return "done"
@@ -131,19 +134,27 @@ class WhereStands:
             told = days.get(one.id, was.starts_at if was else "")
             starts_at = "" if told == STARTS_AT else told
             planned, no = self._planned.get(one.id, (0, False))
-            progress = was.progress if was else None
+            progress, worked = (was.progress, was.worked) if was else (None, False)
             if one.closed or not one.entries:
-                progress = None
+                progress, worked = None, False
             elif was is None or was.line.entries != one.entries or was.line.closed:
-                progress = progress_of(self.book.entries(one.id))
+                kept = self.book.entries(one.id)
+                progress, worked = progress_of(kept), one.aside and worked_since(kept)
             plain = plainly(f"{one.name} {one.id}")
-            self._found[one.id] = Standing(one, starts_at, planned, no, progress, plain)
+            self._found[one.id] = Standing(one, starts_at, planned, no, progress, plain, worked)
 
     def _is_other(self, one: JobLine) -> bool:
         was = self._found.get(one.id)
         if was is None or was.line != one:
             return True
         return (was.planned, was.no) != self._planned.get(one.id, (0, False))
+
+
+def worked_since(kept: Sequence[Kept]) -> bool:
+    """Whether a step of the log came into the book after the house was set aside last."""
+    aside = standing_aside(kept)
+    last = max((one.place for one in kept if one.entry.id in aside), default=0)
+    return any(one.place > last and one.entry.word in _STEPS for one in kept)
 
 
 def progress_of(kept: Sequence[Kept]) -> Progress | None:
